@@ -1,0 +1,66 @@
+import type { Band, Origin } from '../origin.ts';
+
+/** What a colourant is made of, as far as it decides dose, wetting and behaviour. */
+export type ColourantKind =
+  | 'oxide'
+  | 'ultramarine'
+  | 'chromium'
+  | 'mica'
+  | 'neon'
+  | 'white'
+  | 'lake'
+  | 'dye'
+  | 'carbon'
+  | 'clay'
+  | 'botanical';
+
+/** The liquids a colourant is wetted in before it meets the batter. */
+export type Carrier = 'water' | 'oil' | 'glycerin';
+
+/** What raw soap (pH 9-14) does to a colour. `never` must not meet lye at all. */
+export type AlkaliBehaviour =
+  | 'stable'
+  | 'conditional'
+  | 'shifts'
+  | 'destroyed'
+  | 'bleeds'
+  | 'never'
+  | 'unknown';
+
+/** The fields of a colourant whose origin is recorded. */
+export type SourcedField = 'dose' | 'carriers' | 'density' | 'bulkDensity' | 'alkali' | 'light' | 'identity';
+
+/** One generic colourant: what anybody's jar of it has in common. A member's own jar is a shelf item. */
+export type Colourant = {
+  /** Kebab case, stable for ever: `ultramarine-blue`. */
+  readonly id: string;
+  readonly kind: ColourantKind;
+  readonly names: { readonly en: string; readonly es: string };
+  /** Other words members type for it, any language, lower case. */
+  readonly synonyms: readonly string[];
+  /** Colour Index numbers, digits only (`77007`, `77268:1`); empty when none exists. */
+  readonly ci: readonly string[];
+  /** The INCI name, or undefined when none exists. */
+  readonly inci: string | undefined;
+  /** Of one solid particle, g/ml. */
+  readonly density: Band;
+  /** Of the loose powder in a level spoon, g/ml: varies twofold between jars, hence the band. */
+  readonly bulkDensity: Band;
+  /** Level US teaspoons per US cup of raw batter. */
+  readonly dose: { readonly fullTspPerCup: number; readonly ceilingTspPerCup: number };
+  /** Liquids it may be wetted in, the usual one first. */
+  readonly carriers: readonly [Carrier, ...Carrier[]];
+  /** True where lots differ so much that only a dish test (a pinch in water) settles the carrier. */
+  readonly dishTestDecides: boolean;
+  readonly alkali: {
+    readonly behaviour: AlkaliBehaviour;
+    /** The colour it goes to, an id such as `beige`, when it changes. */
+    readonly towards?: string;
+  };
+  readonly light: 'holds' | 'fades-slowly' | 'fades';
+  /** Approximate masstone, `#rrggbb`: for a swatch beside the name, never for computation. */
+  readonly hex: string;
+  /** Ids of hints that `src/words` speaks (`deepen-violet-with-blue`). */
+  readonly hints: readonly string[];
+  readonly origins: Readonly<Record<SourcedField, Origin>>;
+};
