@@ -1,0 +1,89 @@
+import type { Carrier, Colourant, ColourantKind } from '../colourants/colourant.ts';
+import type { CarrierAdvice, DishTest } from '../dispersion/advice.ts';
+import type { Batter } from '../dispersion/batter.ts';
+import type { Band } from '../origin.ts';
+import type { Portion } from '../quantities/amount.ts';
+import type { PracticalSpoons } from '../quantities/spoons.ts';
+import type { Strength } from '../quantities/strength.ts';
+import type { Measures } from '../quantities/units.ts';
+import type { Caution } from './cautions.ts';
+
+/** A colourant that is already wet: bought so, or the member's own paste. */
+export type Premix =
+  | { readonly made: 'bought'; readonly pigmentShare: number; readonly carrier: Carrier }
+  | { readonly made: 'bought-unknown'; readonly carrier: Carrier }
+  | {
+      readonly made: 'own';
+      readonly powderMillilitres: number;
+      readonly carrierMillilitres: number;
+      readonly carrier: Carrier;
+    };
+
+/** One colourant asked for, with what the member's own jar of it is known to do. */
+export type DoseAsked = {
+  readonly colourant: Colourant;
+  readonly strength: Strength;
+  /** What one level teaspoon of this jar weighs, grams; else the kind's bulk density speaks. */
+  readonly gramsPerTeaspoon?: number;
+  readonly dishTest?: DishTest;
+  readonly premix?: Premix;
+  /** The carrier the member wants. */
+  readonly carrier?: Carrier;
+};
+
+export type DoseRequest = {
+  readonly portion: Portion;
+  /** One to five colourants. */
+  readonly colourants: readonly DoseAsked[];
+  /** The recipe's own batter; a typical one unless given. */
+  readonly batter?: Batter;
+  readonly measures?: Measures;
+};
+
+/** How much of a paste or bought dispersion holds the dose. */
+export type PremixUse = {
+  /** Share of the member's own paste; may exceed 1 (make that many); undefined for a bought one. */
+  readonly share?: number;
+  readonly grams?: Band;
+  readonly teaspoons: number;
+  readonly spoons: string;
+};
+
+export type Dose = {
+  readonly colourant: { readonly id: string; readonly kind: ColourantKind };
+  /** `tint`, `pastel`, `medium`, `full`, or what was asked as a number: `0.5 tsp/cup`. */
+  readonly strength: string;
+  /** Of dry colourant, in the member's own teaspoons. */
+  readonly teaspoons: number;
+  readonly spoons: string;
+  readonly practical: PracticalSpoons;
+  readonly millilitres: number;
+  readonly grams: Band;
+  readonly ceilingTeaspoons: number;
+  /** `teaspoons / ceilingTeaspoons`, 0 to 1. */
+  readonly ceilingShare: number;
+  readonly perCup: number;
+  readonly perPoundOfOils: number;
+  /** Teaspoons asked for, when more than this answer gives. */
+  readonly askedTeaspoons?: number;
+  readonly carrier: CarrierAdvice & { readonly spoons: string };
+  readonly premix?: PremixUse;
+};
+
+/** Before and after, in percent, in that portion alone. */
+export type Shift = { readonly fromPercent: number; readonly toPercent: number };
+
+export type DoseAnswer = {
+  readonly portion: {
+    readonly millilitres: number;
+    readonly cups: number;
+    readonly grams: number;
+    readonly oilsGrams: number;
+    /** True when a typical batter stood in for the recipe's own. */
+    readonly typicalBatter: boolean;
+  };
+  readonly doses: readonly Dose[];
+  readonly superfatShift?: Shift;
+  readonly lyeShift?: Shift;
+  readonly cautions: readonly Caution[];
+};
