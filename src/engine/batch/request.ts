@@ -1,0 +1,112 @@
+import type { Carrier, Colourant } from '../colourants/colourant.ts';
+import type { HeatSetting } from '../heat/setting.ts';
+import type { Oil } from './oil.ts';
+
+/** The inside of a mould, centimetres and millilitres. */
+export type Mould =
+  | { readonly shape: 'loaf'; readonly lengthCm: number; readonly widthCm: number; readonly heightCm: number }
+  | { readonly shape: 'cylinder'; readonly diameterCm: number; readonly lengthCm: number }
+  | { readonly shape: 'cavities'; readonly count: number; readonly eachMillilitres: number };
+
+/** How big the batch is: grams of oils, volume or mass of batter, or a mould filled level. */
+export type BatchSize =
+  | { readonly by: 'oils'; readonly grams: number }
+  | { readonly by: 'batter-volume'; readonly millilitres: number }
+  | { readonly by: 'batter-mass'; readonly grams: number }
+  | { readonly by: 'mould'; readonly mould: Mould };
+
+/** The three ways makers write water; a bare percent is none of them. */
+export type WaterAsk =
+  | { readonly by: 'lye-strength'; readonly percent: number }
+  | { readonly by: 'ratio'; readonly waterPerLye: number }
+  | { readonly by: 'percent-of-oils'; readonly percent: number };
+
+/** Which alkali; `both` says what share (0..1, of the saponification, by moles) potassium hydroxide does. */
+export type LyeChoice = {
+  readonly kind: 'NaOH' | 'KOH' | 'both';
+  readonly kohShare?: number;
+  /** Fraction of the weighed alkali that is alkali, 0..1. */
+  readonly naohPurity?: number;
+  readonly kohPurity?: number;
+};
+
+/** Oils as parts that sum to 1, and what they weigh in all when the member gave masses. */
+export type OilBlend = {
+  readonly shares: readonly { readonly oil: Oil; readonly share: number }[];
+  readonly totalGrams: number | undefined;
+};
+
+export type AdditiveId =
+  | 'milk'
+  | 'goat-milk'
+  | 'coconut-milk'
+  | 'honey'
+  | 'sugar'
+  | 'salt'
+  | 'clay'
+  | 'citric-acid'
+  | 'sodium-lactate'
+  | 'oatmeal';
+export type AdditiveAsk = {
+  readonly id: AdditiveId;
+  readonly amount: { readonly grams: number } | { readonly percentOfOils: number };
+};
+
+/** Percent of the oils' mass, and the vanillin in the fragrance itself. */
+export type FragranceAsk = { readonly percentOfOils: number; readonly vanillinPercent: number };
+
+/** How much of the batter goes into one portion. */
+export type PortionShare =
+  | { readonly by: 'volume'; readonly millilitres: number }
+  | { readonly by: 'parts'; readonly parts: number }
+  | { readonly by: 'percent'; readonly percent: number }
+  | { readonly by: 'rest' };
+
+/** The liquid a colour is wetted in: an oil of its own, or oil dipped from the batch before the lye. */
+export type CarrierAsk = {
+  readonly choice: Carrier;
+  readonly millilitres: number | undefined;
+  /** Undefined means a light oil of the maker's choosing (sunflower is assumed). */
+  readonly oil: Oil | undefined;
+  readonly dipped: boolean;
+};
+
+/** One colour as typed; the door finds the colourant, on the shelf or in the catalogue. */
+export type ColourAsk = {
+  readonly text: string;
+  /** As typed: `full`, `pastel`, `1/4 tsp per cup`; undefined means full. */
+  readonly strength: string | undefined;
+  readonly carrier: CarrierAsk | undefined;
+};
+export type PortionAsk = {
+  readonly share: PortionShare;
+  readonly colours: readonly ColourAsk[];
+  readonly scented: boolean;
+};
+
+/** A colour whose colourant is known. */
+export type PlannedColour = Omit<ColourAsk, 'text'> & { readonly colourant: Colourant };
+export type PlannedPortion = Omit<PortionAsk, 'colours'> & {
+  readonly name: string;
+  readonly colours: readonly PlannedColour[];
+};
+
+export type Swirl = 'in-the-pot' | 'drop' | 'layered' | 'hanger' | 'single';
+
+/** Everything a plan is made from; plain data, so that a recipe record is one of these. */
+export type PlanRequest = {
+  readonly oils: OilBlend;
+  readonly size: BatchSize;
+  readonly superfatPercent: number;
+  readonly lye: LyeChoice;
+  readonly water: WaterAsk;
+  readonly portions: readonly PlannedPortion[];
+  readonly additives: readonly AdditiveAsk[];
+  readonly fragrance: FragranceAsk | undefined;
+  /** What the member's scale steps in, grams: 0.1 or 1. */
+  readonly scaleStepGrams: number;
+  /** Batter that clings to pot and cups, percent of the batter. */
+  readonly reservePercent: number;
+  readonly swirl: Swirl;
+  readonly heat: HeatSetting;
+};
