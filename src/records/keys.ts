@@ -1,0 +1,89 @@
+import type { Span } from './store.ts';
+
+/*
+ * The layout of everything that is remembered: one function for each kind of record, one key for each fact.
+ * `/` separates parts; within a part only [A-Za-z0-9_-] occurs, anything else is written as `_` and the two
+ * hexadecimal digits of each of its UTF-8 bytes (and `_` itself as `_5f`), so no name can reach across a `/`,
+ * and every store orders keys alike.
+ */
+
+const utf8 = new TextEncoder();
+
+/** One part of a key; two different texts never give the same part. */
+export function part(text: string): string {
+  if (/^[A-Za-z0-9-]+$/.test(text)) return text;
+  // An empty part would make `a//b`, which some stores fold into `a/b`.
+  if (text === '') return '_';
+  let encoded = '';
+  for (const byte of utf8.encode(text)) {
+    const character = String.fromCharCode(byte);
+    encoded += /[A-Za-z0-9-]/.test(character) ? character : `_${byte.toString(16).padStart(2, '0')}`;
+  }
+  return encoded;
+}
+
+/** A key of a kind of record, from parts in any script. Kinds are made below, in this file only. */
+function key(kind: string, ...parts: readonly string[]): string {
+  return [kind, ...parts.map(part)].join('/');
+}
+
+/** The span of every key that lies under a key: `a/b/...`, but neither `a/b` itself nor `a/bc`. */
+export function under(parent: string): Span {
+  // '0' is the character after '/'.
+  return { from: `${parent}/`, to: `${parent}0` };
+}
+
+const serial = (n: number) => String(n).padStart(6, '0');
+
+/** Whole numbers from 0, written so that the highest comes first in key order. */
+const newestFirst = (n: number) => String(999_999_999 - n).padStart(9, '0');
+
+// A member's shelf: it is theirs in every group, so no group is in the key.
+/** Everything current about a member's shelf lies under this key. */
+export const shelf = (member: string) => key('shelf', member);
+/** What an item is: its name, its colourant, its pigment fraction. */
+export const shelfItem = (member: string, item: string) => key('shelf', member, item);
+/** How much is there now, as of the last line of its ledger. */
+export const shelfStock = (member: string, item: string) => key('shelf', member, item, 'stock');
+/** From how little on the member wants to be told. */
+export const shelfLowMark = (member: string, item: string) => key('shelf', member, item, 'low-mark');
+/** What the label lists. */
+export const shelfIngredients = (member: string, item: string) => key('shelf', member, item, 'ingredients');
+/** A lot: what is found out about one lot lies under it, so a new lot knows nothing of it. */
+export const shelfLot = (member: string, item: string, lot: number) =>
+  key('shelf', member, item, 'lot', serial(lot));
+export type LotFact = 'dish-test' | 'spoon-weight' | 'calibration';
+/** Something found out about one lot. */
+export const shelfLotFact = (member: string, item: string, lot: number, fact: LotFact) =>
+  key('shelf', member, item, 'lot', serial(lot), fact);
+/** Holds a name: two items of one shelf cannot both add it. */
+export const shelfName = (member: string, foldedName: string) => key('shelf-name', member, foldedName);
+/** An item that was removed: whatever changes an item demands that this is absent. */
+export const shelfGone = (member: string, item: string) => key('shelf-gone', member, item);
+/** The change that an interaction made, so that its second delivery makes none. */
+export const shelfOnce = (member: string, cause: string) => key('shelf-once', member, cause);
+/** The lines of an item's ledger lie under this key. */
+export const ledger = (member: string, item: string) => key('ledger', member, item);
+/** One line of an item's ledger; the newest comes first. */
+export const ledgerLine = (member: string, item: string, line: number) =>
+  key('ledger', member, item, newestFirst(line));
+
+// A member.
+/** How a member likes to be answered. */
+export const preferences = (member: string) => key('preferences', member);
+
+// Interactions that were taken on.
+/** An interaction that some process has taken on. */
+export const seen = (interaction: string) => key('seen', interaction);
+/** When that may be forgotten: the time first, so that the expired ones are one span. */
+export const seenUntil = (until: Date, interaction: string) =>
+  key('seen-until', until.toISOString(), interaction);
+/** The interactions that may be forgotten at a time. */
+export const seenExpired = (now: Date): Span => ({
+  from: 'seen-until/',
+  to: key('seen-until', now.toISOString()),
+});
+
+// The house.
+/** The key that follow-ups are signed with. */
+export const signingKey = () => key('meta', 'signing-key');

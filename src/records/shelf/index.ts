@@ -1,0 +1,19 @@
+/*
+ * A member's shelf: what they own, how much is left, and what they found out about it. Everything here takes
+ * a {@link Shelf}. Items are meant by their name as the member types it, or by their id.
+ */
+
+export {
+  addItem,
+  dishTest,
+  keepCalibration,
+  keepIngredients,
+  removeItem,
+  restockItem,
+  setLowMark,
+  startLot,
+  useItem,
+  weighSpoon,
+} from './change.ts';
+export { findItem, listShelf, nearestNames, showItem } from './look.ts';
+export * from './shelf.ts';

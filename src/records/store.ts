@@ -1,0 +1,61 @@
+/** One step of a commit. `absent` writes nothing: it only demands that nobody has written that key. */
+export type Write =
+  | { readonly kind: 'put'; readonly key: string; readonly value: unknown }
+  | { readonly kind: 'add'; readonly key: string; readonly value: unknown }
+  | { readonly kind: 'absent'; readonly key: string }
+  | { readonly kind: 'drop'; readonly key: string };
+
+/** `done: false` means that nothing at all was written, because `clash` was already present. */
+export type CommitResult = { readonly done: true } | { readonly done: false; readonly clash: string };
+
+export type Entry = { readonly key: string; readonly value: unknown };
+
+/** Keys from `from` up to, but not including, `to`, in the byte order of the key. */
+export type Span = { readonly from: string; readonly to: string };
+
+/**
+ * What is remembered. Strict: a read that fails, or finds something it cannot make sense of, rejects with a
+ * `StoreFailure`; `undefined` means that nothing is there and never anything else. A commit that rejects with
+ * `saved: 'no'` left the store as it was.
+ *
+ * Values are plain JSON. Keys are made by `keys.ts` and nowhere else.
+ */
+export interface Store {
+  /** The values under the keys, in their order; `undefined` where nothing is stored. */
+  get(keys: readonly string[]): Promise<readonly unknown[]>;
+  /** At most `limit` entries of the span `from <= key < to`, in the byte order of their keys. */
+  range(from: string, to: string, limit: number): Promise<readonly Entry[]>;
+  /**
+   * All of the writes or none of them, on disk before it resolves. Each key at most once a commit: which of
+   * two writes to one key comes first is not a question worth having.
+   */
+  commit(writes: readonly Write[]): Promise<CommitResult>;
+  /** Waits for what is in flight, then lets go. Later calls reject. */
+  close(): Promise<void>;
+}
+
+/** Writes the value, whatever was there. */
+export const put = (key: string, value: unknown): Write => ({ kind: 'put', key, value });
+
+/** Writes the value, or fails the whole commit if the key is there already. */
+export const add = (key: string, value: unknown): Write => ({ kind: 'add', key, value });
+
+/** Fails the whole commit if the key is there; writes nothing. */
+export const absent = (key: string): Write => ({ kind: 'absent', key });
+
+/** Removes the key; no matter if it was not there. */
+export const drop = (key: string): Write => ({ kind: 'drop', key });
+
+/** Every entry of a span, read page by page so that no answer of the store grows without bound. */
+export async function everything(store: Store, span: Span, pageSize = 500): Promise<readonly Entry[]> {
+  const entries: Entry[] = [];
+  let from = span.from;
+  while (true) {
+    const page = await store.range(from, span.to, pageSize);
+    entries.push(...page);
+    const last = page.at(-1);
+    if (last === undefined || page.length < pageSize) return entries;
+    // '-' is the lowest character a key may hold, so nothing lies between a key and the key with it appended.
+    from = `${last.key}-`;
+  }
+}
