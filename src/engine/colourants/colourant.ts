@@ -56,10 +56,14 @@ export type Colourant = {
     readonly behaviour: AlkaliBehaviour;
     /** The colour it goes to, an id such as `beige`, when it changes. */
     readonly towards?: string;
+    /** What a `conditional` depends on, an id such as `hot-strong-lye`. */
+    readonly on?: string;
   };
   readonly light: 'holds' | 'fades-slowly' | 'fades';
   /** Approximate masstone, `#rrggbb`: for a swatch beside the name, never for computation. */
   readonly hex: string;
+  /** The id of the general entry this is a grade of: CI and INCI look-ups answer with that one. */
+  readonly gradeOf?: string;
   /** Ids of hints that `src/words` speaks (`deepen-violet-with-blue`). */
   readonly hints: readonly string[];
   readonly origins: Readonly<Record<SourcedField, Origin>>;

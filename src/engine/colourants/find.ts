@@ -1,0 +1,125 @@
+import { distance } from 'fastest-levenshtein';
+import { refuse } from '../refusal.ts';
+import { colourants } from './catalogue.ts';
+import type { Colourant } from './colourant.ts';
+import { fold, foldedWords, wordSet } from './fold.ts';
+import { refuseMetal } from './metals.ts';
+
+/** A catalogue entry as a refusal or a menu names it; `src/words` picks the language. */
+export type ColourantChoice = { readonly id: string; readonly names: Colourant['names'] };
+
+declare module '../refusal.ts' {
+  interface Reasons {
+    'colourant-unknown': { readonly text: string; readonly nearest: readonly ColourantChoice[] };
+    'colourant-ambiguous': { readonly text: string; readonly candidates: readonly ColourantChoice[] };
+  }
+}
+
+/** Longer texts are no names; cut, so that work stays bounded. */
+const longestName = 80;
+
+type Index = ReadonlyMap<string, readonly Colourant[]>;
+
+function indexOf(keysOf: (colourant: Colourant) => readonly string[]): Index {
+  const index = new Map<string, Colourant[]>();
+  for (const colourant of colourants) {
+    for (const key of new Set(keysOf(colourant))) {
+      const entries = index.get(key);
+      if (entries === undefined) index.set(key, [colourant]);
+      else entries.push(colourant);
+    }
+  }
+  return index;
+}
+
+const ownNames = (colourant: Colourant): readonly string[] => [
+  colourant.id,
+  colourant.names.en,
+  colourant.names.es,
+];
+const allNames = (colourant: Colourant): readonly string[] => [...ownNames(colourant), ...colourant.synonyms];
+
+/** Looked through in this order: the first index that knows the text answers. */
+const indexes: readonly { readonly index: Index; readonly key: (text: string) => string }[] = [
+  { index: indexOf(colourant => ownNames(colourant).map(fold)), key: fold },
+  { index: indexOf(colourant => colourant.synonyms.map(fold)), key: fold },
+  { index: indexOf(colourant => allNames(colourant).map(wordSet)), key: wordSet },
+  { index: indexOf(colourant => (colourant.inci === undefined ? [] : [fold(colourant.inci)])), key: fold },
+];
+
+const wordsByEntry = colourants.map(colourant => ({
+  colourant,
+  words: new Set(allNames(colourant).flatMap(foldedWords)),
+}));
+const nameRows = colourants.flatMap(colourant =>
+  [...new Set(allNames(colourant).map(fold))].map(name => ({ colourant, name, sorted: wordSet(name) })),
+);
+
+const choice = ({ id, names }: Colourant): ColourantChoice => ({ id, names });
+
+/** Grades (water- or oil-dispersible) stand behind the general entry when both match a number or an INCI name. */
+function withoutGrades(matches: readonly Colourant[]): readonly Colourant[] {
+  const general = matches.filter(colourant => colourant.gradeOf === undefined);
+  return general.length > 0 ? general : matches;
+}
+
+/**
+ * The entries with a Colour Index number, written with or without "CI": those that are only it,
+ * else those it comes first in, else those that contain it.
+ */
+export function colourantsByNumber(text: string): readonly Colourant[] {
+  const number = /^(?:c\.?\s?i\.?|colou?r index)?[\s#:.]*(\d{5}(?::\d)?)$/i.exec(text.trim())?.[1];
+  if (number === undefined) return [];
+  const containing = withoutGrades(colourants.filter(colourant => colourant.ci.includes(number)));
+  const only = containing.filter(colourant => colourant.ci.length === 1);
+  const first = containing.filter(colourant => colourant.ci[0] === number);
+  return only.length > 0 ? only : first.length > 0 ? first : containing;
+}
+
+function matchesOf(text: string): readonly Colourant[] {
+  const byNumber = colourantsByNumber(text);
+  if (byNumber.length > 0) return byNumber;
+  for (const { index, key } of indexes) {
+    const matches = index.get(key(text));
+    if (matches !== undefined) return withoutGrades(matches);
+  }
+  const asked = foldedWords(text);
+  const partial = wordsByEntry.filter(
+    entry => asked.length > 0 && asked.every(word => entry.words.has(word)),
+  );
+  return withoutGrades(partial.map(entry => entry.colourant));
+}
+
+/** The catalogue entries whose names are nearest to a text by edit distance, nearest first. */
+export function nearestColourants(text: string, limit: number): readonly Colourant[] {
+  const name = fold(text.slice(0, longestName));
+  const sorted = wordSet(name);
+  const best = new Map<Colourant, number>();
+  for (const row of nameRows) {
+    const edits = Math.min(distance(name, row.name), distance(sorted, row.sorted));
+    const share = edits / Math.max(name.length, row.name.length, 1);
+    if (share < (best.get(row.colourant) ?? Number.POSITIVE_INFINITY)) best.set(row.colourant, share);
+  }
+  return [...best]
+    .sort((a, b) => a[1] - b[1])
+    .slice(0, limit)
+    .map(([colourant]) => colourant);
+}
+
+/**
+ * The one catalogue entry a member means: by id, Colour Index number ("CI 77007", "77007"), INCI name,
+ * name in either language, or synonym; accents, spelling (color, gray) and word order do not matter.
+ * Refuses `colourant-ambiguous` with all candidates when several match, `colourant-unknown` with the three
+ * nearest names when none does, `metal-never-in-lye` or `metal-or-mica` for metal powders and flakes.
+ */
+export function findColourant(text: string): Colourant {
+  const asked = text.slice(0, longestName);
+  refuseMetal(asked);
+  const matches = matchesOf(asked);
+  const [only] = matches;
+  if (only === undefined) {
+    refuse('colourant-unknown', { text: asked, nearest: nearestColourants(asked, 3).map(choice) });
+  }
+  if (matches.length > 1) refuse('colourant-ambiguous', { text: asked, candidates: matches.map(choice) });
+  return only;
+}

@@ -1,0 +1,53 @@
+/** British spellings for what members write either way, after accents are folded. */
+const spellings: Readonly<Record<string, string>> = {
+  color: 'colour',
+  colored: 'coloured',
+  colorant: 'colourant',
+  gray: 'grey',
+  aluminum: 'aluminium',
+  glycerine: 'glycerin',
+  sulfate: 'sulphate',
+  moulded: 'molded',
+  titaniumdioxide: 'titanium dioxide',
+};
+
+/** Words that say nothing about which colourant is meant, in either language. */
+const fillers = new Set(
+  'a al an and con de del dye el en for in la las los of para pigment pigmento polvo powder powdered shade soap the tint y'.split(
+    ' ',
+  ),
+);
+
+/** One word without accents, in one spelling, in the singular. */
+function foldWord(word: string): string {
+  const spelt = spellings[word] ?? word;
+  const plural = spelt.length > 3 && spelt.endsWith('s') && !/(?:ss|us|is)$/.test(spelt);
+  const singular = plural ? spelt.slice(0, -1) : spelt;
+  return spellings[singular] ?? singular;
+}
+
+/**
+ * The words of a name as they are compared: lower case, accents and punctuation gone, one spelling
+ * (colour, grey, aluminium), singular. `Óxidos de hierro` gives `['oxido', 'de', 'hierro']`.
+ */
+export function foldedWords(text: string): readonly string[] {
+  const plain = text
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^\p{L}\p{N}:]+/gu, ' ')
+    .trim();
+  return plain === '' ? [] : plain.split(' ').flatMap(word => foldWord(word).split(' '));
+}
+
+/** {@link foldedWords} as one text. */
+export function fold(text: string): string {
+  return foldedWords(text).join(' ');
+}
+
+/** The telling words of a name in alphabetical order, so that "red oxide" and "oxide, red" are the same. */
+export function wordSet(text: string): string {
+  const words = foldedWords(text);
+  const telling = words.filter(word => !fillers.has(word));
+  return [...new Set(telling.length > 0 ? telling : words)].sort().join(' ');
+}
