@@ -1,4 +1,5 @@
-import type { Carrier, Colourant } from '../colourants/colourant.ts';
+import type { Carrier } from '../colourants/colourant.ts';
+import type { DoseAsked } from '../dosing/request.ts';
 import type { HeatSetting } from '../heat/setting.ts';
 import type { Oil } from './oil.ts';
 
@@ -84,8 +85,8 @@ export type PortionAsk = {
   readonly scented: boolean;
 };
 
-/** A colour whose colourant is known. */
-export type PlannedColour = Omit<ColourAsk, 'text'> & { readonly colourant: Colourant };
+/** A colour whose colourant is known: what `/dose` is asked, and the liquid it is wetted in. */
+export type PlannedColour = { readonly asked: DoseAsked; readonly carrier: CarrierAsk | undefined };
 export type PlannedPortion = Omit<PortionAsk, 'colours'> & {
   readonly name: string;
   readonly colours: readonly PlannedColour[];
