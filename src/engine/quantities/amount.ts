@@ -1,3 +1,9 @@
+import { refuse } from '../refusal.ts';
+import { printMixed, printNumber } from './number.ts';
+import { type Unit, unitSize } from './unit-words.ts';
+import { MEASURES, type Measures } from './units.ts';
+import { readWritten, type Term } from './written.ts';
+
 /** What a member wrote, in SI: millilitres of something poured or grams of something weighed. */
 export type Volume = { readonly measure: 'volume'; readonly millilitres: number };
 export type Mass = { readonly measure: 'mass'; readonly grams: number };
@@ -5,3 +11,149 @@ export type Amount = Volume | Mass;
 
 /** How much batter is to be coloured; `oils` when the member counts by the oils that went into it. */
 export type Portion = Amount & { readonly of: 'batter' | 'oils' };
+
+declare module '../refusal.ts' {
+  interface Reasons {
+    'amount-without-unit': { text: string };
+    'amount-unit-unknown': { unit: string };
+    'amount-unreadable': { text: string };
+    'amount-ambiguous': { text: string; small: string; large: string };
+    /** `low` and `high` with their unit: `1 ml`, `200 l`. */
+    'amount-out-of-range': { text: string; low: string; high: string };
+  }
+}
+
+/** Millilitres, or grams, that an amount may be: above `low`'s own value or equal to it, up to `high`. */
+export type Bounds = { readonly low: number; readonly high: number };
+
+/** 200 l, or the 200 kg that about fill them. */
+const ANY_AMOUNT: Bounds = { low: 0.001, high: 200_000 };
+/** A coloured portion below a millilitre cannot be poured. */
+const ANY_PORTION: Bounds = { low: 1, high: 200_000 };
+
+const OILS: ReadonlySet<string> = new Set([
+  'oil',
+  'oils',
+  'fat',
+  'fats',
+  'aceite',
+  'aceites',
+  'grasa',
+  'grasas',
+]);
+const BATTER: ReadonlySet<string> = new Set([
+  'batter',
+  'soap',
+  'raw',
+  'masa',
+  'mezcla',
+  'pasta',
+  'jabon',
+  'crudo',
+  'cruda',
+]);
+
+/**
+ * Reads an amount such as `1 1/2 cups`, `250ml`, `1 lb 4 oz`, `media taza`. Spoons and cups are those of `measures`.
+ * Throws a Refusal: `amount-without-unit`, `amount-unit-unknown`, `amount-unreadable`, `amount-ambiguous`
+ * (`1,500 g`), `amount-out-of-range`.
+ */
+export function parseAmount(
+  text: string,
+  measures: Measures = MEASURES.us,
+  bounds: Bounds = ANY_AMOUNT,
+): Amount {
+  const { amount, words } = read(text, measures, bounds);
+  if (words.length > 0) refuse('amount-unit-unknown', { unit: shown(words.join(' ')) });
+  return amount;
+}
+
+/**
+ * Reads how much is to be coloured: an amount of batter (`2 cups`, `500 g batter`) or the oils that went into it
+ * (`1 lb oils`, `500 g de aceites`). 1 ml to 200 l, 1 g to 200 kg. Throws as {@link parseAmount} does.
+ */
+export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
+  const { amount, words } = read(text, measures, ANY_PORTION);
+  const strange = words.filter(word => !OILS.has(word) && !BATTER.has(word));
+  if (strange.length > 0) refuse('amount-unit-unknown', { unit: shown(strange.join(' ')) });
+  return { ...amount, of: words.some(word => OILS.has(word)) ? 'oils' : 'batter' };
+}
+
+function read(
+  text: string,
+  measures: Measures,
+  bounds: Bounds,
+): { amount: Amount; words: readonly string[] } {
+  const written = readWritten(text);
+  if (written === undefined || written.terms.length === 0) refuse('amount-unreadable', { text: shown(text) });
+  const { terms, words, negative } = written;
+  if (terms.some(term => term.unit === undefined)) {
+    if (words.length > 0) refuse('amount-unit-unknown', { unit: shown(words.join(' ')) });
+    if (terms.length > 1) refuse('amount-unreadable', { text: shown(text) });
+    refuse('amount-without-unit', { text: shown(text) });
+  }
+  const sizes = terms.map(term => unitSize(term.unit!, measures));
+  const { measure } = sizes[0]!;
+  if (sizes.some(size => size.measure !== measure)) refuse('amount-unreadable', { text: shown(text) });
+  const total = terms.reduce((sum, term, at) => sum + settle(term, sizes[at]!.size, bounds, text), 0);
+  const value = negative ? -total : total;
+  if (!(value >= bounds.low && value <= bounds.high))
+    refuse('amount-out-of-range', range(text, measure, bounds));
+  return {
+    amount: measure === 'volume' ? { measure, millilitres: value } : { measure, grams: value },
+    words,
+  };
+}
+
+/** Of two readings (`1,500`) the one that lies in range; asks when both do. */
+function settle(term: Term, size: number, bounds: Bounds, text: string): number {
+  const values = term.counts.map(count => count * size);
+  const within = values.filter(value => value <= bounds.high && value >= bounds.low);
+  if (within.length > 1) {
+    const [small, large] = term.counts.map(count => String(count));
+    refuse('amount-ambiguous', { text: shown(text), small: small!, large: large! });
+  }
+  return within[0] ?? values[0]!;
+}
+
+function range(text: string, measure: Amount['measure'], bounds: Bounds) {
+  const unit = measure === 'volume' ? ['ml', 'l'] : ['g', 'kg'];
+  const high =
+    bounds.high >= 1000
+      ? `${printNumber(bounds.high / 1000)} ${unit[1]}`
+      : `${printNumber(bounds.high)} ${unit[0]}`;
+  return { text: shown(text), low: `${printNumber(bounds.low)} ${unit[0]}`, high };
+}
+
+/** As much of a member's text as fits in a sentence. */
+function shown(text: string): string {
+  const letters = [...text.slice(0, 200).trim()];
+  return letters.length > 40 ? `${letters.slice(0, 39).join('')}…` : letters.join('');
+}
+
+const MARKS: Readonly<Partial<Record<Unit, string>>> = {
+  teaspoon: 'tsp',
+  tablespoon: 'Tbsp',
+  cup: 'cup',
+  'fluid-ounce': 'fl oz',
+  pint: 'pint',
+  quart: 'quart',
+  millilitre: 'ml',
+  litre: 'l',
+  gram: 'g',
+  kilogram: 'kg',
+  ounce: 'oz',
+  pound: 'lb',
+};
+
+/**
+ * An amount in neutral writing that {@link parseAmount} reads back: `1 1/2 cup`, `250 ml`, `1.5 lb`; three significant
+ * digits. Throws RangeError when the unit measures the other thing (a mass in cups).
+ */
+export function printAmount(amount: Amount, unit: Unit, measures: Measures = MEASURES.us): string {
+  const { measure, size } = unitSize(unit, measures);
+  if (measure !== amount.measure) throw new RangeError(`a ${amount.measure} cannot be written in ${unit}`);
+  const count = (amount.measure === 'volume' ? amount.millilitres : amount.grams) / size;
+  const kitchen = unit === 'teaspoon' || unit === 'tablespoon' || unit === 'cup';
+  return `${kitchen ? printMixed(count) : printNumber(count)} ${MARKS[unit] ?? unit}`;
+}

@@ -5,23 +5,133 @@ export type SpoonCount = { readonly spoon: Spoon; readonly count: number };
 
 /** A paste made on purpose, because the dose itself is too small to spoon: wet `powder`, use one part in `parts`. */
 export type DilutionPaste = {
-  readonly powder: SpoonCount;
+  readonly powder: Spoon;
   /** Teaspoons of carrier to wet the powder in. */
   readonly carrierTeaspoons: number;
   /** Use one of this many equal parts (by weight, or by spoon). */
   readonly parts: number;
+  /** Teaspoons of powder that one part holds. */
+  readonly teaspoons: number;
 };
 
 /** A dose as real spoons. */
 export type PracticalSpoons = {
   /** Empty when the dose is below the smallest spoon. */
   readonly spoons: readonly SpoonCount[];
-  /** What those spoons (or that part of the paste) hold, teaspoons. */
+  /** What those spoons (or one part of the paste) hold, teaspoons. */
   readonly teaspoons: number;
   /** `(teaspoons - asked) / asked`. */
   readonly off: number;
   /** The same in neutral writing: `1 Tbsp + 1/4 tsp`, or `1/8 of 1/8 tsp`. */
   readonly text: string;
-  /** Present when spoons alone cannot come within a tenth of the dose. */
+  /** Present when spoons alone do not come within a tenth of the dose. */
   readonly paste?: DilutionPaste;
 };
+
+/** Thirty-seconds of a teaspoon in each spoon; each divides the one above, so the fewest spoons is the greedy sum. */
+const SPOONS: readonly (readonly [Spoon, number])[] = [
+  ['1 Tbsp', 96],
+  ['1 tsp', 32],
+  ['1/2 tsp', 16],
+  ['1/4 tsp', 8],
+  ['1/8 tsp', 4],
+  ['1/16 tsp', 2],
+  ['1/32 tsp', 1],
+];
+
+/**
+ * How far off a sum of one kind, two kinds, or more kinds of spoon may be before another kind is taken up. A level
+ * spoon repeats to about a tenth, so a third spoon must earn its place (common practice).
+ */
+const GOOD_ENOUGH = [0.03, 0.065, 0.03] as const;
+/** Beyond this share off, a paste is offered beside the spoons. */
+const TOO_COARSE = 0.1;
+
+/**
+ * The sum of real spoons for a dose in teaspoons: the nearest sum of one kind of spoon if it is within 3 %, else of two
+ * kinds within 6.5 %, else the nearest of more; never more than `atMost` teaspoons. Below 1/32 tsp, a paste of which one part holds the dose.
+ * Throws RangeError for a dose that is not positive and finite.
+ */
+export function practicalSpoons(teaspoons: number, atMost = Number.POSITIVE_INFINITY): PracticalSpoons {
+  if (!(teaspoons > 0 && Number.isFinite(teaspoons))) throw new RangeError('a dose is positive and finite');
+  const most = Math.floor(atMost * 32 + 1e-9);
+  const target = teaspoons * 32;
+  // A millionth of slack: 1/32 tsp reached by division must still count as 1/32 tsp.
+  if (target < 1 - 1e-6 || most < 1) return { spoons: [], ...byPaste(teaspoons) };
+  const thirtySeconds = fewest(Math.min(target, most), most);
+  const spoons = spoonsOf(thirtySeconds);
+  const held = thirtySeconds / 32;
+  const off = (held - teaspoons) / teaspoons;
+  const plain = { spoons, teaspoons: held, off, text: spoons.map(printSpoons).join(' + ') };
+  return Math.abs(off) > TOO_COARSE ? { ...plain, paste: pasteFor(teaspoons) } : plain;
+}
+
+/** Neutral writing of one kind of spoon: `1/4 tsp`, `2 Tbsp`, `2 x 1/4 tsp`. */
+export function printSpoons({ spoon, count }: SpoonCount): string {
+  if (count === 1) return spoon;
+  return spoon.startsWith('1 ') ? `${count} ${spoon.slice(2)}` : `${count} x ${spoon}`;
+}
+
+/** Teaspoons that a number of spoons hold; a tablespoon is three. */
+export function teaspoonsIn(spoons: readonly SpoonCount[]): number {
+  const sizes = new Map(SPOONS);
+  return spoons.reduce((sum, { spoon, count }) => sum + (count * sizes.get(spoon)!) / 32, 0);
+}
+
+/** Thirty-seconds of a teaspoon nearest the target with the fewest kinds of spoon that come near enough. */
+function fewest(target: number, most: number): number {
+  let best = 1;
+  for (let kinds = 1; kinds <= SPOONS.length; kinds += 1) {
+    best = nearest(target, most, kinds);
+    if (Math.abs(best - target) <= GOOD_ENOUGH[Math.min(kinds, 3) - 1]! * target) return best;
+  }
+  return best;
+}
+
+/** The nearest sum of at most `kinds` kinds of spoon, not above `most`. */
+function nearest(target: number, most: number, kinds: number): number {
+  const sums = new Set<number>();
+  const add = (rest: number, held: number, from: number, left: number): void => {
+    if (held > 0) sums.add(held);
+    if (left === 0) return;
+    for (let at = from; at < SPOONS.length; at += 1) {
+      const size = SPOONS[at]![1];
+      const below = Math.floor(rest / size);
+      for (const count of [below, below + 1]) {
+        if (count > 0) add(Math.max(0, rest - count * size), held + count * size, at + 1, left - 1);
+      }
+    }
+  };
+  add(target, 0, 0, kinds);
+  const allowed = [...sums].filter(sum => sum <= most && spoonsOf(sum).length <= kinds);
+  return allowed.reduce((near, sum) => (Math.abs(sum - target) < Math.abs(near - target) ? sum : near), 1);
+}
+
+function spoonsOf(thirtySeconds: number): SpoonCount[] {
+  let rest = thirtySeconds;
+  return SPOONS.flatMap(([spoon, size]) => {
+    const count = Math.floor(rest / size);
+    rest -= count * size;
+    return count > 0 ? [{ spoon, count }] : [];
+  });
+}
+
+function byPaste(teaspoons: number) {
+  const paste = pasteFor(teaspoons);
+  const text = `1/${paste.parts} of ${paste.powder}`;
+  return { teaspoons: paste.teaspoons, off: (paste.teaspoons - teaspoons) / teaspoons, text, paste };
+}
+
+/** The smallest paste, from 1/8 tsp of powder up, whose whole number of parts comes within 5 % and not above the dose. */
+function pasteFor(teaspoons: number): DilutionPaste {
+  const sizes = SPOONS.filter(([, size]) => size >= 4 && size <= 96).toReversed();
+  const fits = ([, size]: readonly [Spoon, number]) => {
+    const parts = size / 32 / teaspoons;
+    return Math.ceil(parts - 1e-9) >= 2 && Math.ceil(parts - 1e-9) <= parts * 1.05;
+  };
+  const [powder, size] = sizes.find(fits) ?? sizes.at(-1)!;
+  const parts = Math.max(1, Math.ceil(size / 32 / teaspoons - 1e-9));
+  // A part should be worth measuring: at least 1/8 tsp of paste, and a tablespoon of carrier to wet in.
+  const carrierTeaspoons = Math.max(3, (size / 32) * 3, Math.ceil(parts / 8 / 3) * 3);
+  return { powder, carrierTeaspoons, parts, teaspoons: size / 32 / parts };
+}
