@@ -87,3 +87,7 @@ export const seenExpired = (now: Date): Span => ({
 // The house.
 /** The key that follow-ups are signed with. */
 export const signingKey = () => key('meta', 'signing-key');
+
+// A group.
+/** What the stewards of a group have set. */
+export const groupSettingsKey = (group: string) => key('group', group, 'settings');

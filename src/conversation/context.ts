@@ -1,0 +1,21 @@
+import type { Store } from '../records/store.ts';
+import type { Words } from '../words/index.ts';
+import type { Workers } from '../workers/workers.ts';
+import type { Given, Origin } from './question.ts';
+
+/** What the whole process shares. */
+export type House = { readonly store: Store; readonly workers: Workers };
+
+/** What a command may know while it answers: who asks, in which words to speak, what is remembered. */
+export type Context = Origin &
+  House & {
+    readonly say: Words;
+    /**
+     * Names the effect of this question: written under this id it happens once, however often the
+     * question is delivered or the button pressed.
+     */
+    readonly onceId: string;
+  };
+
+/** What came with a press: menu values and form fields. Nobody signed them: validate them. */
+export type Sent = { readonly values: readonly string[]; readonly fields: Given };

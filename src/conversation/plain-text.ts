@@ -1,0 +1,35 @@
+import type { Words } from '../words/index.ts';
+import type { Block, Form, Reply } from './reply.ts';
+
+/** A reply as plain text: the number first, then the why, then the caution. */
+export function textOf(reply: Reply<unknown>, say: Words): string {
+  const cautions =
+    reply.cautions.length > 0
+      ? [`${say.conversation.cautions}:\n${reply.cautions.map(({ text }) => `  ! ${text}`).join('\n')}`]
+      : [];
+  return [reply.headline, ...reply.blocks.map(blockText), ...cautions].filter(Boolean).join('\n\n');
+}
+
+function blockText(block: Block): string {
+  switch (block.kind) {
+    case 'measures':
+      return block.measures
+        .map(({ label, value, note }) => `  ${label}: ${value}${note ? ` (${note})` : ''}`)
+        .join('\n');
+    case 'text':
+      return block.text;
+    case 'rows': {
+      const mark = (index: number) => (block.numbered ? `  ${index + 1}. ` : '  - ');
+      const rows = block.rows.map((row, index) => `${mark(index)}${row}`);
+      return [...(block.title ? [`${block.title}:`] : []), ...rows].join('\n');
+    }
+    case 'picture':
+      return `[${block.alt}]`;
+    case 'file':
+      return `[${block.name}]`;
+  }
+}
+
+/** A form in the terminal: its questions, and that one line answers them too. */
+export const formText = (form: Form<unknown>): string =>
+  [form.title, ...form.fields.map(({ label, required }) => `  - ${label}${required ? ' *' : ''}`)].join('\n');

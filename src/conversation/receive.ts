@@ -1,0 +1,131 @@
+import { Refusal, refuse } from '../engine/refusal.ts';
+import { refusalOf, StoreFailure } from '../records/failure.ts';
+import { wordsIn } from '../words/index.ts';
+import { requireSteward } from './access.ts';
+import type { Book } from './book.ts';
+import type { Manner, Suggestion } from './command.ts';
+import type { Context, House } from './context.ts';
+import { type Follow, open, seal } from './follow.ts';
+import { nearest } from './nearest.ts';
+import type { Origin, Question } from './question.ts';
+import type { Answer, Choice, Form, Reply } from './reply.ts';
+
+declare module '../engine/refusal.ts' {
+  interface Reasons {
+    'command-unknown': { typed: string; nearest: readonly string[] };
+    'our-fault': { reference: string };
+  }
+}
+
+/** Everything a question needs to be answered; one for the whole process. */
+export type Conversation = {
+  readonly book: Book;
+  readonly house: House;
+  /** Signs what buttons carry. */
+  readonly key: Uint8Array;
+  /** Told of faults of ours with the reference the member sees; never of what members wrote. */
+  readonly onFault: (fault: unknown, reference: string) => void;
+};
+
+type Task = Manner & {
+  readonly replaces: boolean;
+  readonly onceId: string;
+  run(context: Context): Promise<Reply | Form> | Reply | Form;
+};
+
+/** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
+export function mannerOf(question: Question, conversation: Conversation): Manner & { replaces: boolean } {
+  try {
+    return findTask(question, conversation);
+  } catch {
+    return { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false };
+  }
+}
+
+/** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
+export async function receive(question: Question, conversation: Conversation): Promise<Answer> {
+  const say = wordsIn(question.language);
+  try {
+    const task = findTask(question, conversation);
+    const context = contextOf(question, conversation.house, task.onceId);
+    if (task.access === 'steward') await requireSteward(context);
+    return sealed(await task.run(context), question, conversation);
+  } catch (error) {
+    if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
+    const reference = question.id.slice(-6);
+    conversation.onFault(error, reference);
+    const ours = error instanceof StoreFailure ? refusalOf(error) : new Refusal('our-fault', { reference });
+    return { kind: 'problem', id: ours.id, text: say.refusal(ours) };
+  }
+}
+
+/** Suggestions for the option being typed. Never throws: no suggestion is a fine suggestion. */
+export async function suggest(
+  question: Extract<Question, { kind: 'typing' }>,
+  conversation: Conversation,
+): Promise<readonly Suggestion[]> {
+  const action = conversation.book.actions.get(question.path.join(' '));
+  if (!action) return [];
+  try {
+    const context = contextOf(question, conversation.house, question.id);
+    return await action.complete(question.option, question.typed, context);
+  } catch (error) {
+    if (!(error instanceof Refusal)) conversation.onFault(error, question.id.slice(-6));
+    return [];
+  }
+}
+
+const contextOf = (origin: Origin, house: House, onceId: string): Context => {
+  const { id, at, asker, group, channel, language } = origin;
+  return { id, at, asker, group, channel, language, ...house, say: wordsIn(language), onceId };
+};
+
+function findTask(question: Question, { book, key }: Conversation): Task {
+  switch (question.kind) {
+    case 'command':
+    case 'typing': {
+      const path = question.path.join(' ');
+      const found = book.actions.get(path) ?? unknownCommand(path, book);
+      return {
+        ...found,
+        replaces: false,
+        onceId: question.id,
+        run: context => found.take(question.given, context),
+      };
+    }
+    case 'follow': {
+      const opened = open(question.sealed, { key, holder: holderOf(question), at: question.at });
+      const found = book.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
+      const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
+      const sent = { values: question.values, fields: question.fields };
+      return { ...found, onceId: opened.nonce, run: context => found.take(args, context, sent) };
+    }
+    case 'point': {
+      const found = book.menuEntries.get(question.entry) ?? unknownCommand(question.entry, book);
+      return {
+        ...found,
+        replaces: false,
+        onceId: question.id,
+        run: context => found.take(question.message, context),
+      };
+    }
+  }
+}
+
+const unknownCommand = (typed: string, book: Book): never =>
+  refuse('command-unknown', { typed, nearest: nearest(typed, [...book.actions.keys()], 3) });
+
+const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
+
+/** Turns the follow-ups of an answer into signed ids. */
+function sealed(answer: Reply | Form, origin: Origin, { book, key }: Conversation): Answer {
+  const sign = (follow: Follow) => {
+    const name = book.nameOf.get(follow.followUp);
+    if (!name) throw new Error('a choice leads to a follow-up that no command declares');
+    return seal(follow, name, { key, holder: holderOf(origin), at: origin.at });
+  };
+  if (answer.kind === 'form') return { ...answer, follow: sign(answer.follow) };
+  const { choices, ...rest } = answer;
+  if (!choices) return rest;
+  return { ...rest, choices: choices.map((one): Choice<string> => ({ ...one, follow: sign(one.follow) })) };
+}

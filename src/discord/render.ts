@@ -1,0 +1,181 @@
+import {
+  type APIActionRowComponent,
+  type APIComponentInContainer,
+  type APIComponentInMessageActionRow,
+  type APIMessageTopLevelComponent,
+  AttachmentBuilder,
+  ButtonStyle,
+  ComponentType,
+  escapeMarkdown,
+} from 'discord.js';
+import { textOf } from '../conversation/plain-text.ts';
+import type { Block, Choice, Problem, Reply } from '../conversation/reply.ts';
+import type { Words } from '../words/index.ts';
+
+/** A message as discord.js sends it: display components only, and the files they show. */
+export type Payload = {
+  readonly components: readonly APIMessageTopLevelComponent[];
+  readonly files: readonly AttachmentBuilder[];
+};
+
+/** The platform's limit on all text of a message is 4000 characters; the rest is left for button labels. */
+const MOST_TEXT = 3600;
+
+/** Members' words are shown as they were written: nothing in them is markup, a mention or a link. */
+export const plain = (text: string): string =>
+  escapeMarkdown(text, {
+    heading: true,
+    bulletedList: true,
+    numberedList: true,
+    maskedLink: true,
+  }).replaceAll('<', '\\<');
+
+/** A reply as components. Text past the platform's limit goes into an attached file, nothing is lost. */
+export function payloadOf(reply: Reply<string>, say: Words): Payload {
+  const pieces = [
+    `## ${plain(reply.headline)}`,
+    ...reply.blocks.map(block => blockMarkup(block)),
+    cautionsMarkup(reply, say),
+  ];
+  const shown = withinLimit(pieces, say);
+  const parts: APIComponentInContainer[] = [];
+  pushText(parts, shown.pieces[0]);
+  reply.blocks.forEach((block, index) => {
+    if (block.kind === 'picture') parts.push(pictureComponent(block));
+    else if (block.kind === 'file')
+      parts.push({ type: ComponentType.File, file: { url: `attachment://${block.name}` } });
+    else pushText(parts, shown.pieces[index + 1]);
+  });
+  pushText(parts, shown.pieces.at(-1));
+  const files = reply.blocks.flatMap(fileOf);
+  if (shown.cut) {
+    const name = 'answer.txt';
+    files.push(new AttachmentBuilder(Buffer.from(textOf(reply, say)), { name }));
+    parts.push({ type: ComponentType.File, file: { url: `attachment://${name}` } });
+  }
+  const container = { type: ComponentType.Container, components: parts } as const;
+  return { components: [container, ...choiceRows(reply.choices ?? [])], files };
+}
+
+/** A problem as components: one sentence. */
+export const problemPayload = ({ text }: Problem): Payload => ({
+  components: [{ type: ComponentType.TextDisplay, content: plain(text) }],
+  files: [],
+});
+
+/** Texts that follow one another share a component: a message holds 40 at most. */
+function pushText(parts: APIComponentInContainer[], content: string | undefined): void {
+  if (!content) return;
+  const last = parts.at(-1);
+  if (last?.type === ComponentType.TextDisplay) last.content += `\n${content}`;
+  else parts.push({ type: ComponentType.TextDisplay, content });
+}
+
+function blockMarkup(block: Block): string {
+  switch (block.kind) {
+    case 'measures':
+      return block.measures
+        .map(
+          ({ label, value, note }) =>
+            `**${plain(label)}:** ${plain(value)}${note ? `\n-# ${plain(note)}` : ''}`,
+        )
+        .join('\n');
+    case 'text':
+      return block.folds ? small(block.text) : plain(block.text);
+    case 'rows': {
+      const rows = block.rows.map((row, index) => `${block.numbered ? `${index + 1}.` : '-'} ${plain(row)}`);
+      return [...(block.title ? [`**${plain(block.title)}**`] : []), ...rows].join('\n');
+    }
+    case 'picture':
+    case 'file':
+      return '';
+  }
+}
+
+const small = (text: string) =>
+  text
+    .split('\n')
+    .filter(Boolean)
+    .map(line => `-# ${plain(line)}`)
+    .join('\n');
+
+const cautionsMarkup = ({ cautions }: Reply<string>, say: Words): string =>
+  cautions.length === 0
+    ? ''
+    : [`**${plain(say.conversation.cautions)}**`, ...cautions.map(({ text }) => `- ${plain(text)}`)].join(
+        '\n',
+      );
+
+/** Headline and cautions always stay; the middle is cut from the end where the whole is too long. */
+function withinLimit(pieces: readonly string[], say: Words): { pieces: readonly string[]; cut: boolean } {
+  const length = (list: readonly string[]) => list.reduce((sum, piece) => sum + piece.length + 1, 0);
+  if (length(pieces) <= MOST_TEXT) return { pieces, cut: false };
+  const first = (pieces[0] ?? '').slice(0, 500);
+  const last = (pieces.at(-1) ?? '').slice(0, 1200);
+  const notice = small(say.conversation.cut);
+  let room = MOST_TEXT - length([first, last, notice]);
+  const middle = pieces.slice(1, -1).map(piece => {
+    const kept = piece.length <= room ? piece : piece.slice(0, Math.max(0, piece.lastIndexOf('\n', room)));
+    room -= kept.length + 1;
+    return kept;
+  });
+  return { pieces: [first, ...middle, [last, notice].filter(Boolean).join('\n')], cut: true };
+}
+
+const pictureComponent = ({ name, alt }: Extract<Block, { kind: 'picture' }>): APIComponentInContainer => ({
+  type: ComponentType.MediaGallery,
+  items: [{ media: { url: `attachment://${name}` }, description: alt.slice(0, 1024) }],
+});
+
+function fileOf(block: Block): readonly AttachmentBuilder[] {
+  if (block.kind === 'picture') return [new AttachmentBuilder(Buffer.from(block.png), { name: block.name })];
+  return block.kind === 'file' ? [new AttachmentBuilder(Buffer.from(block.bytes), { name: block.name })] : [];
+}
+
+type Row = APIActionRowComponent<APIComponentInMessageActionRow>;
+
+const STYLES = {
+  main: ButtonStyle.Primary,
+  plain: ButtonStyle.Secondary,
+  danger: ButtonStyle.Danger,
+} as const;
+
+/** Five buttons a row, a menu a row of its own. */
+function choiceRows(choices: readonly Choice<string>[]): readonly Row[] {
+  const rows: Row[] = [];
+  for (const choice of choices) {
+    if (choice.kind === 'menu') {
+      rows.push(menuRow(choice));
+      continue;
+    }
+    const last = rows.at(-1);
+    const button: APIComponentInMessageActionRow = {
+      type: ComponentType.Button,
+      style: STYLES[choice.weight ?? 'plain'],
+      label: choice.label.slice(0, 80),
+      custom_id: choice.follow,
+    };
+    if (last && last.components.length < 5 && last.components[0]?.type === ComponentType.Button)
+      last.components.push(button);
+    else rows.push({ type: ComponentType.ActionRow, components: [button] });
+  }
+  return rows;
+}
+
+const menuRow = ({ label, items, least, most, follow }: Extract<Choice<string>, { kind: 'menu' }>): Row => ({
+  type: ComponentType.ActionRow,
+  components: [
+    {
+      type: ComponentType.StringSelect,
+      custom_id: follow,
+      placeholder: label.slice(0, 150),
+      min_values: least,
+      max_values: most,
+      options: items.slice(0, 25).map(({ label: text, value, note }) => ({
+        label: text.slice(0, 100),
+        value,
+        ...(note && { description: note.slice(0, 100) }),
+      })),
+    },
+  ],
+});

@@ -1,0 +1,122 @@
+import { mkdir } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { pino } from 'pino';
+import { readBook } from './conversation/book.ts';
+import type { Conversation } from './conversation/receive.ts';
+import { Refusal } from './engine/refusal.ts';
+import { type Environment, readEnvironment } from './environment.ts';
+import { openStore } from './records/open.ts';
+import { signingKeyOf } from './records/signing-key.ts';
+import { languageOf, wordsIn } from './words/index.ts';
+import { openWorkers } from './workers/workers.ts';
+
+const COMMANDS = new URL('../commands/', import.meta.url);
+
+/** Logs go to standard error, so that answers on standard output stay clean. */
+const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, pino.destination(2));
+type Log = ReturnType<typeof logger>;
+
+/** Opens everything a question needs. */
+async function openConversation(environment: Environment, log: Log): Promise<Conversation> {
+  const { TINTMOOT_STORE: address, TINTMOOT_SIGNING_KEY: given } = environment;
+  const [, path] = /^sqlite:(?!:memory:)(.+)$/.exec(address) ?? [];
+  if (path) await mkdir(dirname(path), { recursive: true });
+  const store = await openStore(address);
+  return {
+    book: await readBook(COMMANDS),
+    house: { store, workers: openWorkers() },
+    key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store),
+    onFault: (fault, reference) => {
+      const { name, message, stack } = fault as Error;
+      log.error({ reference, name, message, stack }, 'a question was not answered');
+    },
+  };
+}
+
+async function closeConversation({ house }: Conversation): Promise<void> {
+  await house.workers.close();
+  await house.store.close();
+}
+
+/** `npm run ask`: answers one command, or one a line, and exits. */
+async function ask(environment: Environment, args: readonly string[]): Promise<number> {
+  const { readAskArguments, runAsk } = await import('./terminal/ask.ts');
+  const asked = readAskArguments(args);
+  if (!asked) return 2;
+  const log = logger({
+    ...environment,
+    TINTMOOT_LOG: environment.TINTMOOT_LOG === 'silent' ? 'silent' : 'error',
+  });
+  const conversation = await openConversation(environment, log);
+  try {
+    return (await runAsk(asked, conversation)) ? 0 : 1;
+  } finally {
+    await closeConversation(conversation);
+  }
+}
+
+/** `npm run register`: tells the platform of the commands, once after each change of them. */
+async function registerCommands({
+  DISCORD_TOKEN: token,
+  DISCORD_GUILD: guild,
+  DISCORD_API: api,
+}: Environment) {
+  if (!token) throw new Error('Set DISCORD_TOKEN to register the commands with the chat platform.');
+  const { register } = await import('./discord/register.ts');
+  const done = await register(await readBook(COMMANDS), {
+    token,
+    ...(api && { api }),
+    ...(guild && { guild }),
+  });
+  process.stdout.write(`${JSON.stringify(done, null, 2)}\n`);
+  return 0;
+}
+
+/** Answers on the chat platform until told to stop, or until the platform closes the door. */
+async function serve(environment: Environment, token: string): Promise<number> {
+  const log = logger(environment);
+  const { connect } = await import('./discord/client.ts');
+  const conversation = await openConversation(environment, log);
+  const api = environment.DISCORD_API;
+  const connection = await connect({ token, ...(api && { api }) }, conversation, log);
+  log.info('answering on the chat platform');
+  const why = await Promise.race([toldToStop(), connection.lost]);
+  log.info({ why }, 'stopping');
+  await connection.close();
+  await closeConversation(conversation);
+  return why === 'SIGTERM' || why === 'SIGINT' ? 0 : 1;
+}
+
+/** Answers in this terminal: no chat server needed. */
+async function localRoom(environment: Environment): Promise<number> {
+  const conversation = await openConversation(environment, logger({ ...environment, TINTMOOT_LOG: 'error' }));
+  const { runPrompt } = await import('./terminal/prompt.ts');
+  const language = languageOf(process.env.LANG ?? '');
+  const { welcome } = wordsIn(language).fronts;
+  process.stdout.write(`${welcome({ store: environment.TINTMOOT_STORE })}\n\n`);
+  const seat = { member: 'me', group: 'home', language, manages: true, roles: [] };
+  await runPrompt(seat, conversation, { pictures: '.tintmoot/pictures' });
+  await closeConversation(conversation);
+  return 0;
+}
+
+const toldToStop = () =>
+  new Promise<string>(resolve => {
+    for (const signal of ['SIGTERM', 'SIGINT']) process.once(signal, () => resolve(signal));
+  });
+
+async function main([mode, ...rest]: readonly string[]): Promise<number> {
+  const environment = readEnvironment(process.env);
+  if (mode === 'ask') return await ask(environment, rest);
+  if (mode === 'register') return await registerCommands(environment);
+  const token = environment.DISCORD_TOKEN;
+  return token ? await serve(environment, token) : await localRoom(environment);
+}
+
+try {
+  process.exitCode = await main(process.argv.slice(2));
+} catch (error) {
+  const text = error instanceof Refusal ? wordsIn('en').refusal(error) : (error as Error).message;
+  process.stderr.write(`${text}\n`);
+  process.exitCode = 1;
+}

@@ -1,0 +1,72 @@
+import { createInterface } from 'node:readline';
+import { parseArgs } from 'node:util';
+import type { Conversation } from '../conversation/receive.ts';
+import { languageOf } from '../words/index.ts';
+import { askLine, type Seat } from './seat.ts';
+import { jsonOf, linesOf } from './shown.ts';
+
+const USAGE = `usage: npm run -s ask -- [--json | --lines] [--member ID] [--group ID] [--steward] [--role ID]
+                        [--language en|es] [--pictures FOLDER] '/command option:value'`;
+
+/** Whoever sits at the machine owns the store: without --member they may do what a steward may. */
+const OWNER = 'me';
+
+export type AskArguments = {
+  readonly seat: Seat;
+  readonly lines: readonly string[] | 'standard input';
+  readonly json: boolean;
+  readonly pictures: string;
+};
+
+/** Reads the arguments of `ask`; undefined, with the usage on standard error, when they make no sense. */
+export function readAskArguments(args: readonly string[]): AskArguments | undefined {
+  try {
+    const { values, positionals } = parseArgs({
+      args: [...args],
+      allowPositionals: true,
+      options: {
+        json: { type: 'boolean' },
+        lines: { type: 'boolean' },
+        member: { type: 'string' },
+        group: { type: 'string', default: 'home' },
+        steward: { type: 'boolean' },
+        role: { type: 'string', multiple: true, default: [] },
+        language: { type: 'string', default: 'en' },
+        pictures: { type: 'string', default: '.tintmoot/pictures' },
+      },
+    });
+    if ((positionals.length === 0) === !values.lines) throw new Error('one command, or --lines');
+    return {
+      seat: {
+        member: values.member ?? OWNER,
+        group: values.group,
+        language: languageOf(values.language),
+        manages: values.steward ?? values.member === undefined,
+        roles: values.role,
+      },
+      lines: values.lines ? 'standard input' : [positionals.join(' ')],
+      json: values.json ?? values.lines ?? false,
+      pictures: values.pictures,
+    };
+  } catch (error) {
+    process.stderr.write(`${(error as Error).message}\n${USAGE}\n`);
+    return undefined;
+  }
+}
+
+/** Answers the commands one after the other; true when none of them was a problem. */
+export async function runAsk({ seat, lines, json, pictures }: AskArguments, conversation: Conversation) {
+  let fine = true;
+  const source =
+    lines === 'standard input' ? createInterface({ input: process.stdin, crlfDelay: Infinity }) : lines;
+  for await (const line of source) {
+    if (line.trim() === '') continue;
+    const answered = await askLine(line, seat, conversation);
+    fine &&= answered.answer.kind !== 'problem';
+    const shown = json
+      ? JSON.stringify(await jsonOf(answered, seat.language, pictures))
+      : await linesOf(answered.answer, seat.language, pictures);
+    (answered.answer.kind === 'problem' && !json ? process.stderr : process.stdout).write(`${shown}\n`);
+  }
+  return fine;
+}

@@ -1,0 +1,74 @@
+import { randomInt } from 'node:crypto';
+import type { Action } from '../conversation/command.ts';
+import type { Given, Question } from '../conversation/question.ts';
+import { type Conversation, receive } from '../conversation/receive.ts';
+import type { Answer, Problem } from '../conversation/reply.ts';
+import { Refusal } from '../engine/refusal.ts';
+import { wordsIn } from '../words/index.ts';
+import type { Language } from '../words/sentence.ts';
+import { readCommandLine } from './command-line.ts';
+import { fileAt, givenFrom } from './given.ts';
+
+/** Who sits at the terminal. */
+export type Seat = {
+  readonly member: string;
+  readonly group: string;
+  readonly language: Language;
+  readonly manages: boolean;
+  readonly roles: readonly string[];
+};
+
+/** The answer, and the command it answers (`shelf add`; `press` for a button). */
+export type Answered = { readonly command: string; readonly answer: Answer };
+
+/** 2015-01-01T00:00:00Z: ids made here sort by time like the platform's snowflakes. */
+const EPOCH = 1_420_070_400_000n;
+const freshId = (at: number) => String(((BigInt(at) - EPOCH) << 22n) | BigInt(randomInt(1 << 22)));
+
+/** What a line starts with when it follows a choice of an earlier answer: press ID, choose ID VALUE .., fill ID. */
+const FOLLOWING = /^(press|choose|fill)\s+(\S+)\s*(.*)$/s;
+
+/** Answers one line as the member in that seat. Never throws for what was typed. */
+export async function askLine(line: string, seat: Seat, conversation: Conversation): Promise<Answered> {
+  const following = FOLLOWING.exec(line.trim());
+  const command = following?.[1] ?? line.trim().slice(1).split(/\s/, 1)[0] ?? '';
+  try {
+    const asked = following ? await follow(following) : await ask(line, conversation);
+    const question: Question = { ...origin(seat), ...asked };
+    const path = asked.kind === 'command' ? asked.path.join(' ') : command;
+    return { command: path, answer: await receive(question, conversation) };
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    return { command, answer: problemOf(error, seat.language) };
+  }
+}
+
+/** A refusal as the problem a front shows. */
+export const problemOf = (refusal: Refusal, language: Language): Problem => ({
+  kind: 'problem',
+  id: refusal.id,
+  text: wordsIn(language).refusal(refusal),
+});
+
+function origin({ member, group, language, manages, roles }: Seat) {
+  const at = Date.now();
+  const asker = { id: member, name: member, manages, roles };
+  return { id: freshId(at), at, asker, group, channel: undefined, language };
+}
+
+async function ask(line: string, { book }: Conversation) {
+  const optionNames = (action: Action | undefined) =>
+    action?.options.flatMap(({ name }) => [name, name.replace(/-1$/, '')]);
+  const { path, options } = readCommandLine(line, known => optionNames(book.actions.get(known)));
+  const declared = book.actions.get(path.join(' '))?.options ?? [];
+  return { kind: 'command' as const, path, given: await givenFrom(options, declared) };
+}
+
+async function follow([, verb, sealed = '', rest = '']: RegExpExecArray) {
+  if (verb !== 'fill')
+    return { kind: 'follow' as const, sealed, values: rest.split(/\s+/).filter(Boolean), fields: {} };
+  const { options } = readCommandLine(`/fill ${rest}`, () => undefined);
+  const fields: Record<string, Given[string]> = {};
+  for (const { name, text } of options) fields[name] = name === 'photo' ? await fileAt(text) : text;
+  return { kind: 'follow' as const, sealed, values: [], fields };
+}

@@ -1,0 +1,45 @@
+import type { ReasonId } from '../../engine/refusal.ts';
+import type { RefusalSentences } from '../sentence.ts';
+
+const list = (names: readonly string[]) => names.join(', ');
+
+export const conversation = {
+  cautions: 'Take care',
+  more: 'More',
+  pressed: 'Used. Ask again if you need it once more.',
+  cut: 'This answer was long: all of it is in the attached file.',
+  working: 'Working on it…',
+};
+
+export type ConversationReason = Extract<
+  ReasonId,
+  | `option-${string}`
+  | `follow-up-${string}`
+  | 'command-unknown'
+  | 'our-fault'
+  | 'stewards-only'
+  | 'workers-busy'
+>;
+
+export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = {
+  'option-missing': ({ option }) => `Please fill in “${option}”.`,
+  'option-unknown': ({ option, known }) =>
+    known.length > 0
+      ? `There is no option “${option}” here. The options are: ${list(known)}.`
+      : `There is no option “${option}” here: this command takes none.`,
+  'option-too-long': ({ option, most }) => `“${option}” is too long: at most ${most} characters fit.`,
+  'option-not-offered': ({ option, offered }) => `“${option}” must be one of: ${list(offered)}.`,
+  'option-not-a-number': ({ option }) => `“${option}” must be a number, such as 5.`,
+  'option-out-of-range': ({ option, least, most }) => `“${option}” must be from ${least} to ${most}.`,
+  'option-not-yes-or-no': ({ option }) => `“${option}” must be yes or no.`,
+  'option-needs-a-file': ({ option }) => `“${option}” must be a file, such as a photo.`,
+  'follow-up-invalid': () => 'That button is from an older version. Ask the question again to get a new one.',
+  'follow-up-expired': () => 'That button has run out. Ask the question again to get a new one.',
+  'follow-up-not-yours': () => 'That button is for somebody else. Ask the question yourself to get your own.',
+  'command-unknown': ({ typed, nearest }) =>
+    `There is no command “/${typed}”. Did you mean /${nearest.join(', /')}?`,
+  'stewards-only': () => 'Only a steward of this group may do that. Ask one of them.',
+  'workers-busy': () => 'Many pictures are waiting right now. Please try again in a minute.',
+  'our-fault': ({ reference }) =>
+    `Something went wrong on our side and nothing was changed. Please try again; if it stays, tell a steward “${reference}”.`,
+};

@@ -1,0 +1,37 @@
+import type { ConversationReason, conversation as en } from '../en/conversation.ts';
+import type { RefusalSentences } from '../sentence.ts';
+
+const list = (names: readonly string[]) => names.join(', ');
+
+export const conversation: typeof en = {
+  cautions: 'Cuidado',
+  more: 'Más',
+  pressed: 'Usado. Pregunta otra vez si lo necesitas de nuevo.',
+  cut: 'La respuesta era larga: está entera en el archivo adjunto.',
+  working: 'Un momento…',
+};
+
+export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = {
+  'option-missing': ({ option }) => `Falta rellenar «${option}».`,
+  'option-unknown': ({ option, known }) =>
+    known.length > 0
+      ? `Aquí no hay ninguna opción «${option}». Las opciones son: ${list(known)}.`
+      : `Aquí no hay ninguna opción «${option}»: esta orden no lleva ninguna.`,
+  'option-too-long': ({ option, most }) =>
+    `«${option}» es demasiado largo: caben ${most} caracteres como máximo.`,
+  'option-not-offered': ({ option, offered }) => `«${option}» debe ser uno de estos: ${list(offered)}.`,
+  'option-not-a-number': ({ option }) => `«${option}» debe ser un número, como 5.`,
+  'option-out-of-range': ({ option, least, most }) => `«${option}» debe estar entre ${least} y ${most}.`,
+  'option-not-yes-or-no': ({ option }) => `«${option}» debe ser sí o no.`,
+  'option-needs-a-file': ({ option }) => `«${option}» debe ser un archivo, como una foto.`,
+  'follow-up-invalid': () =>
+    'Ese botón es de una versión anterior. Haz la pregunta otra vez para tener uno nuevo.',
+  'follow-up-expired': () => 'Ese botón ha caducado. Haz la pregunta otra vez para tener uno nuevo.',
+  'follow-up-not-yours': () => 'Ese botón es de otra persona. Haz tú la pregunta para tener el tuyo.',
+  'command-unknown': ({ typed, nearest }) =>
+    `No existe la orden «/${typed}». ¿Querías decir /${nearest.join(', /')}?`,
+  'stewards-only': () => 'Solo puede hacerlo quien coordina este grupo. Pídeselo.',
+  'workers-busy': () => 'Ahora mismo hay muchas imágenes en espera. Prueba otra vez en un minuto.',
+  'our-fault': ({ reference }) =>
+    `Algo ha fallado por nuestra parte y no se ha cambiado nada. Prueba otra vez; si sigue, di «${reference}» a quien coordina el grupo.`,
+};

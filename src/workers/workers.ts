@@ -1,0 +1,59 @@
+import { availableParallelism } from 'node:os';
+import { Piscina } from 'piscina';
+import { refuse } from '../engine/refusal.ts';
+import { FairQueue } from './fair-queue.ts';
+import type { JobName, Jobs } from './jobs.ts';
+
+declare module '../engine/refusal.ts' {
+  interface Reasons {
+    'workers-busy': Record<string, never>;
+  }
+}
+
+type Input<Name extends JobName> = Parameters<Jobs[Name]>[0];
+type Output<Name extends JobName> = Awaited<ReturnType<Jobs[Name]>>;
+
+/** Runs heavy work off the main thread, fairly between those who ask. */
+export type Workers = {
+  /**
+   * Runs a job for `owner` (a member's id). `moves` are buffers handed over instead of copied.
+   * Throws a Refusal when too much is waiting already.
+   */
+  run<Name extends JobName>(
+    name: Name,
+    input: Input<Name>,
+    more: { owner: string; moves?: readonly ArrayBuffer[] },
+  ): Promise<Output<Name>>;
+  close(): Promise<void>;
+};
+
+/** One thread fewer than cores, so that the thread that answers members is never starved. */
+const THREADS = Math.max(1, availableParallelism() - 1);
+const LONGEST_QUEUE = 40;
+const MEMORY_MB = 256;
+
+/** Opens the pool; its threads start with the first job. */
+export function openWorkers(): Workers {
+  let pool: Piscina | undefined;
+  const started = () =>
+    (pool ??= new Piscina({
+      filename: new URL('./worker.ts', import.meta.url).href,
+      minThreads: 0,
+      maxThreads: THREADS,
+      idleTimeout: 60_000,
+      maxQueue: LONGEST_QUEUE,
+      taskQueue: new FairQueue() as never,
+      resourceLimits: { maxOldGenerationSizeMb: MEMORY_MB },
+    }));
+  return {
+    async run(name, input, { owner, moves = [] }) {
+      const threads = started();
+      if (threads.queueSize >= LONGEST_QUEUE) refuse('workers-busy', {});
+      const task = { name, input, [Piscina.queueOptionsSymbol]: { owner } };
+      return threads.run(task, { transferList: [...moves] as never });
+    },
+    async close() {
+      await pool?.close();
+    },
+  };
+}
