@@ -32,7 +32,7 @@ export function mapSpectrum(of: Spectrum, change: (value: number, band: number) 
  */
 export function resample(wavelengths: readonly number[], values: readonly number[]): Spectrum {
   return spectrum((_, nanometres) => {
-    const above = wavelengths.findIndex((w) => w >= nanometres);
+    const above = wavelengths.findIndex(w => w >= nanometres);
     if (above === -1) return values.at(-1) ?? 0;
     const high = values[above] ?? 0;
     const highAt = wavelengths[above] ?? 0;

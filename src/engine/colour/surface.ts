@@ -1,0 +1,23 @@
+/**
+ * The border between air and binder turns some light back on its way in and much more on its way out.
+ * J. L. Saunderson, "Calculation of the color of pigmented plastics", JOSA 32 (1942) 727-736.
+ */
+export type Surface = {
+  /** Share of outside light reflected by the surface and seen (0.04 at refractive index 1.5). */
+  readonly outside: number;
+  /** Share of diffuse light inside turned back by the surface (0.6 at refractive index 1.5). */
+  readonly inside: number;
+};
+
+/** Refractive index 1.5: oil, soap, most binders. */
+export const ORDINARY_SURFACE: Surface = { outside: 0.04, inside: 0.6 };
+
+/** Reflectance an eye or instrument meets, from reflectance inside. */
+export function seenThroughSurface(within: number, { outside, inside }: Surface): number {
+  return outside + ((1 - outside) * (1 - inside) * within) / (1 - inside * within);
+}
+
+/** The inverse of {@link seenThroughSurface}; never below `least`, since gloss varies from film to film. */
+export function reflectanceWithin(seen: number, { outside, inside }: Surface, least = 2e-4): number {
+  return Math.max((seen - outside) / (1 - outside - inside + inside * seen), least);
+}

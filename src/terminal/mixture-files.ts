@@ -1,0 +1,53 @@
+import type { Film } from '../engine/colour/films.ts';
+
+/** Every film of a folder of measured mixtures, and the wavelengths (nm) of its readings. */
+export type MixtureData = { readonly films: readonly Film[]; readonly wavelengths: readonly number[] };
+
+/**
+ * Reads the two tables of a folder of measured mixtures.
+ * @param specifications lines `code TAB pigment-pigment|percent-percent`
+ * @param spectra a header of wavelengths, then `code_side TAB` percent reflectances, where the side is
+ *   `ow`, `ob` (paint over white, over black), `w` or `b` (the bare card)
+ */
+export function parseMixtures(specifications: string, spectra: string): MixtureData {
+  const [header, ...rows] = linesOf(spectra).map(line => line.split('\t'));
+  const wavelengths = (header ?? []).slice(1).map(Number);
+  const readings = new Map(rows.map(([name, ...cells]) => [name, cells.map(cell => Number(cell) / 100)]));
+  const complete = (name: string) => {
+    const values = readings.get(name);
+    return values?.length === wavelengths.length && values.every(Number.isFinite) ? values : undefined;
+  };
+  const usual = (side: string) =>
+    [...readings.keys()].filter(name => name?.endsWith(side)).map(name => complete(name ?? ''))[0];
+  const films = linesOf(specifications).flatMap(line => {
+    const [code = '', recipe = ''] = line.split('\t');
+    const overWhite = complete(`${code}_ow`);
+    const overBlack = complete(`${code}_ob`);
+    const white = complete(`${code}_w`) ?? usual('_w');
+    const black = complete(`${code}_b`) ?? usual('_b');
+    if ((overWhite ?? overBlack) === undefined || white === undefined || black === undefined) return [];
+    const film: Film = {
+      code,
+      shares: sharesOf(recipe),
+      white,
+      black,
+      ...(overWhite && { overWhite }),
+      ...(overBlack && { overBlack }),
+    };
+    return [film];
+  });
+  return { films, wavelengths };
+}
+
+function linesOf(text: string): string[] {
+  return text.split(/\r?\n/).filter(line => line.trim() !== '');
+}
+
+/** `Minium-ZincWhite|50.8-49.2` as shares of 1, absent pigments left out. */
+function sharesOf(recipe: string): ReadonlyMap<string, number> {
+  const [names = '', percents = ''] = recipe.split('|');
+  const amounts = percents.split('-').map(Number);
+  const total = amounts.reduce((sum, amount) => sum + amount, 0);
+  const entries = names.split('-').map((name, at) => [name.trim(), (amounts[at] ?? 0) / total] as const);
+  return new Map(entries.filter(([, share]) => share > 0));
+}
