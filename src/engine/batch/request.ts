@@ -1,6 +1,7 @@
 import type { Carrier } from '../colourants/colourant.ts';
 import type { DoseAsked } from '../dosing/request.ts';
 import type { HeatSetting } from '../heat/setting.ts';
+import type { Strength } from '../quantities/strength.ts';
 import type { Oil } from './oil.ts';
 
 /** The inside of a mould, centimetres and millilitres. */
@@ -59,6 +60,7 @@ export type FragranceAsk = { readonly percentOfOils: number; readonly vanillinPe
 /** How much of the batter goes into one portion. */
 export type PortionShare =
   | { readonly by: 'volume'; readonly millilitres: number }
+  | { readonly by: 'mass'; readonly grams: number }
   | { readonly by: 'parts'; readonly parts: number }
   | { readonly by: 'percent'; readonly percent: number }
   | { readonly by: 'rest' };
@@ -67,7 +69,7 @@ export type PortionShare =
 export type CarrierAsk = {
   readonly choice: Carrier;
   readonly millilitres: number | undefined;
-  /** Undefined means a light oil of the maker's choosing (sunflower is assumed). */
+  /** Undefined means the batch's own blend when dipped, else a light oil of the maker's choosing. */
   readonly oil: Oil | undefined;
   readonly dipped: boolean;
 };
@@ -75,11 +77,13 @@ export type CarrierAsk = {
 /** One colour as typed; the door finds the colourant, on the shelf or in the catalogue. */
 export type ColourAsk = {
   readonly text: string;
-  /** As typed: `full`, `pastel`, `1/4 tsp per cup`; undefined means full. */
-  readonly strength: string | undefined;
+  /** Full unless the member says otherwise. */
+  readonly strength: Strength;
   readonly carrier: CarrierAsk | undefined;
 };
 export type PortionAsk = {
+  /** The label the member gave it, before a colon. */
+  readonly name: string | undefined;
   readonly share: PortionShare;
   readonly colours: readonly ColourAsk[];
   readonly scented: boolean;
@@ -87,7 +91,7 @@ export type PortionAsk = {
 
 /** A colour whose colourant is known: what `/dose` is asked, and the liquid it is wetted in. */
 export type PlannedColour = { readonly asked: DoseAsked; readonly carrier: CarrierAsk | undefined };
-export type PlannedPortion = Omit<PortionAsk, 'colours'> & {
+export type PlannedPortion = Omit<PortionAsk, 'colours' | 'name'> & {
   readonly name: string;
   readonly colours: readonly PlannedColour[];
 };

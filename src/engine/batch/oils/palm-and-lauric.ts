@@ -62,7 +62,7 @@ export const PALM_AND_LAURIC: readonly Oil[] = [
     es: 'Aceite de coco',
     inci: 'Cocos Nucifera Oil',
     oilClass: 'oil',
-    words: 'coconut|coco|coconut 76|aceite de coco virgen',
+    words: 'coconut|coco|aceite de coco virgen',
     saponification: [248, 265],
     iodine: [6.3, 10.6],
     relativeDensity: [0.908, 0.921],

@@ -1,0 +1,110 @@
+import { type Amount, parseAmount } from '../quantities/amount.ts';
+import { plainText, readDecimal } from '../quantities/number.ts';
+import { refuse } from '../refusal.ts';
+import { leadingAmount } from './leading-amount.ts';
+import type { BatchSize, Mould } from './request.ts';
+
+declare module '../refusal.ts' {
+  interface Reasons {
+    'size-unreadable': { text: string };
+    'size-oils-by-volume': Record<never, never>;
+    'size-out-of-range': { text: string };
+    'mould-without-unit': { text: string };
+    'mould-sides': { text: string; shape: 'loaf' | 'cylinder' };
+    'cavity-by-mass': { text: string };
+  }
+}
+
+/** Grams or millilitres: below, nothing can be weighed well; above is no hobby pot. */
+const SMALLEST = 20;
+const LARGEST = 200_000;
+
+/** An inch is 2.54 cm by definition (NIST Handbook 44, Appendix C). */
+const CM_PER_UNIT: readonly (readonly [pattern: RegExp, cm: number])[] = [
+  [/\d\s*mm\b/iu, 0.1],
+  [/\d\s*cm\b/iu, 1],
+  [/\d\s*(?:"|”|''|in\b|inch|pulg)/iu, 2.54],
+];
+
+/** Millilitres a mould holds when filled level: cubic centimetres of its inside. */
+export function mouldMillilitres(mould: Mould): number {
+  switch (mould.shape) {
+    case 'loaf':
+      return mould.lengthCm * mould.widthCm * mould.heightCm;
+    case 'cylinder':
+      return (Math.PI / 4) * mould.diameterCm ** 2 * mould.lengthCm;
+    case 'cavities':
+      return mould.count * mould.eachMillilitres;
+  }
+}
+
+/**
+ * Reads a batch size: `1000 g oils`, `1.2 l batter`, `1500 g batter`, `mould 25x9x7 cm` (length, width, height),
+ * `cylinder 8 x 25 cm` (diameter, length), `12 cavities x 100 ml`; English or Spanish, centimetres or inches.
+ * A mass alone is of oils, a volume alone of batter. Throws a Refusal: `size-unreadable`, `size-oils-by-volume`,
+ * `size-out-of-range`, `mould-without-unit`, `mould-sides`, `cavity-by-mass`, or one of the amounts' own.
+ */
+export function parseSize(text: string): BatchSize {
+  const plain = plainText(text).replace(/[×✕*]/gu, 'x');
+  const cavities =
+    /^(\d+)\s*(?:cavit\w*|cavidad\w*|bars?|huecos?|moulds?|molds?|moldes?)?\s*(?:x|de|of)\s*(.+)$/iu;
+  const each = cavities.exec(plain);
+  const mould =
+    each !== null && leadingAmount(each[2]!) !== undefined
+      ? readCavities(Number(each[1]), each[2]!)
+      : readMould(plain);
+  if (mould === undefined) return readAmount(plain);
+  return within(mouldMillilitres(mould), plain, { by: 'mould', mould });
+}
+
+function within(size: number, text: string, answer: BatchSize): BatchSize {
+  return size >= SMALLEST && size <= LARGEST ? answer : refuse('size-out-of-range', { text });
+}
+
+function readCavities(count: number, each: string): Mould {
+  const amount = parseAmount(each.replace(/\s*(?:each|cada una|cada uno)$/iu, ''));
+  if (amount.measure === 'mass') refuse('cavity-by-mass', { text: each });
+  return { shape: 'cavities', count, eachMillilitres: amount.millilitres };
+}
+
+/** A mould by its sides, or undefined when the text speaks of none. */
+function readMould(text: string): Mould | undefined {
+  const round = /cyl|cilind|tube|tubo|pipe|round|redond|column/iu.test(text);
+  const sides = text.match(/\d+(?:[.,]\d+)?(?:\s+\d\/\d)?/gu) ?? [];
+  const crossed = /\d[^\p{L}x]*(?:cm|mm|in|inch|inches|pulgadas)?\s*(?:x|by|por)\s*\d/iu.test(text);
+  if (!round && !crossed && !/mou?ld|loaf/iu.test(text)) return undefined;
+  const shape = round ? 'cylinder' : 'loaf';
+  if (sides.length !== (round ? 2 : 3)) refuse('mould-sides', { text, shape });
+  const unit = CM_PER_UNIT.find(([pattern]) => pattern.test(text));
+  if (unit === undefined) refuse('mould-without-unit', { text });
+  const [a, b, c] = sides.map(side => sideLength(side, text) * unit[1]);
+  return round
+    ? { shape: 'cylinder', diameterCm: a!, lengthCm: b! }
+    : { shape: 'loaf', lengthCm: a!, widthCm: b!, heightCm: c! };
+}
+
+/** `9`, `3.5`, `3,5`, `3 1/2`. */
+function sideLength(written: string, text: string): number {
+  const [whole, fraction] = written.split(/\s+/u);
+  const [over, under] = (fraction ?? '0/1').split('/').map(Number);
+  const length = (readDecimal(whole!)[0] ?? Number.NaN) + over! / under!;
+  return length > 0 ? length : refuse('size-out-of-range', { text });
+}
+
+function readAmount(text: string): BatchSize {
+  const { amount, rest } = leadingAmount(text) ?? whole(text);
+  const ofOils = /^(?:of |de )?(?:oils?|fats?|aceites?|grasas?)$/iu.test(rest);
+  const ofBatter = /^(?:of |de )?(?:batter|soap|masa|mezcla|jab[oó]n)$/iu.test(rest);
+  if (rest !== '' && !ofOils && !ofBatter) refuse('size-unreadable', { text });
+  if (amount.measure === 'volume') {
+    if (ofOils) refuse('size-oils-by-volume', {});
+    return within(amount.millilitres, text, { by: 'batter-volume', millilitres: amount.millilitres });
+  }
+  return within(amount.grams, text, { by: ofBatter ? 'batter-mass' : 'oils', grams: amount.grams });
+}
+
+/** The text as one amount, so that what is wrong with it is said in the amounts' own words. */
+function whole(text: string): { amount: Amount; rest: string } {
+  if (!/\d/u.test(text)) refuse('size-unreadable', { text });
+  return { amount: parseAmount(text), rest: '' };
+}
