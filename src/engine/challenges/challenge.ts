@@ -1,5 +1,5 @@
 import type { ChallengeEvent, EntryEvent, Phase, StewardEvent } from './events.ts';
-import type { Terms } from './terms.ts';
+import { type Terms, votesFollow } from './terms.ts';
 
 /** Where an entry stands: in the running, taken back by its maker, or taken out by a steward. */
 export type EntryState =
@@ -128,7 +128,11 @@ export function mayExtend(
   const moves = (to: number | undefined, from: number) => to === undefined || (at < from && to > from);
   if (!moves(entriesUntil, terms.entriesUntil) || !moves(votesUntil, terms.votesUntil)) return false;
   if (entriesUntil === undefined && votesUntil === undefined) return false;
-  return (entriesUntil ?? terms.entriesUntil) < (votesUntil ?? terms.votesUntil);
+  return votesFollow({
+    decides: terms.decides,
+    entriesUntil: entriesUntil ?? terms.entriesUntil,
+    votesUntil: votesUntil ?? terms.votesUntil,
+  });
 }
 
 /** The entries in the running, in the order of their ids. */

@@ -1,5 +1,4 @@
-import { differenceCiede2000 } from 'culori';
-import type { Lab } from '../colour/appearance.ts';
+import { colourDifference, type Lab } from '../colour/appearance.ts';
 import { leastAssignment } from './assignment.ts';
 import type { Target } from './terms.ts';
 
@@ -43,11 +42,6 @@ export const leastFaceShare = 0.02;
 /** What a palette colour costs that the bar lacks: CIEDE2000 of black against white. */
 export const missingDifference = 100;
 
-// `lab65` is CIELAB under D65; culori's plain `lab` would take our numbers for D50 ones and convert them.
-const ciede2000 = differenceCiede2000();
-const difference = (one: Lab, other: Lab) =>
-  ciede2000({ mode: 'lab65', ...one }, { mode: 'lab65', ...other });
-
 /** Square root of the sum of squares: how errors add up that know nothing of one another. */
 const together = (errors: readonly number[]) => Math.hypot(...errors);
 
@@ -64,7 +58,7 @@ export function scoreColours(palette: readonly Target[], bar: readonly BarColour
   if (seen.length === 0) return undefined;
   const wanted = palette.reduce((sum, { share = 1 }) => sum + share, 0);
   const weights = palette.map(({ share = 1 }) => share / wanted);
-  const differences = palette.map(({ lab }) => seen.map(colour => difference(lab, colour.lab)));
+  const differences = palette.map(({ lab }) => seen.map(colour => colourDifference(lab, colour.lab)));
   const { columnOf } = leastAssignment(differences.map((row, target) => row.map(d => d * weights[target]!)));
   const matches = palette.map((_, target): Match => {
     const column = columnOf[target];

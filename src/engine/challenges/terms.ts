@@ -17,7 +17,8 @@ export type Constraint = 'none' | 'one-pigment' | 'own-shelf';
 
 /**
  * What a challenge was opened with. Times are instants in milliseconds since 1970 UTC, made once from the wall
- * time in `zone`; they run opens < entries end < votes end.
+ * time in `zone`; they run opens < entries end < votes end. Where measured colour decides alone nobody votes, and
+ * the last two are the same.
  */
 export type Terms = {
   readonly title: string;
@@ -53,3 +54,11 @@ export type Terms = {
 };
 
 export type Decides = 'votes' | 'colour' | 'both';
+
+/** True when the vote ends after the entries do, or with them where nobody votes. */
+export const votesFollow = ({
+  decides,
+  entriesUntil,
+  votesUntil,
+}: Pick<Terms, 'decides' | 'entriesUntil' | 'votesUntil'>): boolean =>
+  decides === 'colour' ? entriesUntil === votesUntil : entriesUntil < votesUntil;
