@@ -1,33 +1,31 @@
-import type { Carrier, ColourantKind } from '../colourants/colourant.ts';
+import type { AlkaliBehaviour, Carrier, Colourant } from '../colourants/colourant.ts';
 
-/** Every caution a dose can carry, with the values its sentence needs. */
+type Named = { readonly colourant: Colourant['names'] };
+type Nothing = Readonly<Record<never, never>>;
+
+/** Every caution a dose can carry, with the values its sentence needs. Teaspoons as text, percents as numbers. */
 export interface DoseCautions {
-  'raw-batter': Record<never, never>;
-  dust: Record<never, never>;
-  'capped-at-ceiling': { colourant: string; kind: ColourantKind; asked: number; ceiling: number };
-  'mix-scaled': { percent: number };
-  'whites-scaled': { percent: number };
-  'near-ceiling': { colourant: string; percent: number };
-  'coloured-lather': { colourant: string };
-  staining: { colourant: string };
-  brittle: Record<never, never>;
-  'stick-blend-thickens': Record<never, never>;
-  'froth-cup-only': Record<never, never>;
-  'dish-test-first': { colourant: string };
-  'dish-test-disagrees': { colourant: string; tested: Carrier; asked: Carrier };
-  'fades-in-light': { colourant: string };
-  'shifts-in-lye': { colourant: string };
-  'dies-in-lye': { colourant: string };
-  'lye-unknown': { colourant: string };
-  bleeds: { colourant: string };
-  'superfat-rises': { from: number; to: number };
-  'lye-thins': { from: number; to: number };
-  'typical-batter': Record<never, never>;
-  'premix-strength-unknown': { colourant: string };
-  'weigh-your-spoon': { colourant: string };
+  'raw-batter': Nothing;
+  dust: Nothing;
+  'capped-at-ceiling': Named & { readonly asked: string; readonly ceiling: string };
+  'mix-scaled': { readonly percent: number };
+  'whites-scaled': { readonly percent: number };
+  'coloured-lather': Named & { readonly ceiling: string };
+  staining: Named;
+  brittle: { readonly ceiling: string };
+  'stick-blend-thickens': Nothing;
+  'froth-cup-only': Nothing;
+  'dish-test-first': Named & { readonly carrier: Carrier };
+  'dish-test-disagrees': Named & { readonly tested: Carrier; readonly asked: Carrier };
+  'fades-in-light': Named;
+  'lye-changes': Named & { readonly behaviour: Exclude<AlkaliBehaviour, 'stable' | 'never'> };
+  'superfat-rises': { readonly from: number; readonly to: number };
+  'lye-thins': { readonly from: number; readonly to: number };
+  'typical-batter': Nothing;
+  'premix-strength-unknown': Named;
 }
 
-export type CautionId = keyof DoseCautions & string;
+export type CautionId = keyof DoseCautions;
 export type Caution = {
   [Id in CautionId]: { readonly id: Id; readonly values: DoseCautions[Id] };
 }[CautionId];

@@ -8,16 +8,19 @@ import type { Strength } from '../quantities/strength.ts';
 import type { Measures } from '../quantities/units.ts';
 import type { Caution } from './cautions.ts';
 
-/** A colourant that is already wet: bought so, or the member's own paste. */
+/**
+ * A colourant that is already wet. `percent`: its pigment by weight is known. `spoons`: the member's own paste, one
+ * spoon of powder in so much carrier. `unknown`: bought, and the label does not say.
+ */
 export type Premix =
-  | { readonly made: 'bought'; readonly pigmentShare: number; readonly carrier: Carrier }
-  | { readonly made: 'bought-unknown'; readonly carrier: Carrier }
+  | { readonly by: 'percent'; readonly pigmentShare: number; readonly carrier: Carrier }
   | {
-      readonly made: 'own';
+      readonly by: 'spoons';
       readonly powderMillilitres: number;
       readonly carrierMillilitres: number;
       readonly carrier: Carrier;
-    };
+    }
+  | { readonly by: 'unknown'; readonly carrier: Carrier };
 
 /** One colourant asked for, with what the member's own jar of it is known to do. */
 export type DoseAsked = {
@@ -42,9 +45,10 @@ export type DoseRequest = {
 
 /** How much of a paste or bought dispersion holds the dose. */
 export type PremixUse = {
-  /** Share of the member's own paste; may exceed 1 (make that many); undefined for a bought one. */
+  /** Share of the member's own paste; may exceed 1 (make that many). Absent where there is no paste to share. */
   readonly share?: number;
-  readonly grams?: Band;
+  /** Of the wet premix. */
+  readonly grams: Band;
   readonly teaspoons: number;
   readonly spoons: string;
 };
@@ -59,6 +63,8 @@ export type Dose = {
   readonly practical: PracticalSpoons;
   readonly millilitres: number;
   readonly grams: Band;
+  /** True when the member's own weighing of a level spoon gave the grams; else offer to narrow them. */
+  readonly weighedSpoon: boolean;
   readonly ceilingTeaspoons: number;
   /** `teaspoons / ceilingTeaspoons`, 0 to 1. */
   readonly ceilingShare: number;
@@ -67,6 +73,7 @@ export type Dose = {
   /** Teaspoons asked for, when more than this answer gives. */
   readonly askedTeaspoons?: number;
   readonly carrier: CarrierAdvice & { readonly spoons: string };
+  /** Present when the colourant comes already wet: spoon this, not the dry powder. */
   readonly premix?: PremixUse;
 };
 

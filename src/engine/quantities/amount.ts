@@ -1,4 +1,5 @@
 import { refuse } from '../refusal.ts';
+import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
 import { type Unit, unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
@@ -64,7 +65,7 @@ export function parseAmount(
   bounds: Bounds = ANY_AMOUNT,
 ): Amount {
   const { amount, words } = read(text, measures, bounds);
-  if (words.length > 0) refuse('amount-unit-unknown', { unit: shown(words.join(' ')) });
+  if (words.length > 0) refuse('amount-unit-unknown', { unit: excerpt(words.join(' ')) });
   return amount;
 }
 
@@ -75,7 +76,7 @@ export function parseAmount(
 export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
   const { amount, words } = read(text, measures, ANY_PORTION);
   const strange = words.filter(word => !OILS.has(word) && !BATTER.has(word));
-  if (strange.length > 0) refuse('amount-unit-unknown', { unit: shown(strange.join(' ')) });
+  if (strange.length > 0) refuse('amount-unit-unknown', { unit: excerpt(strange.join(' ')) });
   return { ...amount, of: words.some(word => OILS.has(word)) ? 'oils' : 'batter' };
 }
 
@@ -85,16 +86,17 @@ function read(
   bounds: Bounds,
 ): { amount: Amount; words: readonly string[] } {
   const written = readWritten(text);
-  if (written === undefined || written.terms.length === 0) refuse('amount-unreadable', { text: shown(text) });
+  if (written === undefined || written.terms.length === 0)
+    refuse('amount-unreadable', { text: excerpt(text) });
   const { terms, words, negative } = written;
   if (terms.some(term => term.unit === undefined)) {
-    if (words.length > 0) refuse('amount-unit-unknown', { unit: shown(words.join(' ')) });
-    if (terms.length > 1) refuse('amount-unreadable', { text: shown(text) });
-    refuse('amount-without-unit', { text: shown(text) });
+    if (words.length > 0) refuse('amount-unit-unknown', { unit: excerpt(words.join(' ')) });
+    if (terms.length > 1) refuse('amount-unreadable', { text: excerpt(text) });
+    refuse('amount-without-unit', { text: excerpt(text) });
   }
   const sizes = terms.map(term => unitSize(term.unit!, measures));
   const { measure } = sizes[0]!;
-  if (sizes.some(size => size.measure !== measure)) refuse('amount-unreadable', { text: shown(text) });
+  if (sizes.some(size => size.measure !== measure)) refuse('amount-unreadable', { text: excerpt(text) });
   const total = terms.reduce((sum, term, at) => sum + settle(term, sizes[at]!.size, bounds, text), 0);
   const value = negative ? -total : total;
   if (!(value >= bounds.low && value <= bounds.high))
@@ -111,7 +113,7 @@ function settle(term: Term, size: number, bounds: Bounds, text: string): number 
   const within = values.filter(value => value <= bounds.high && value >= bounds.low);
   if (within.length > 1) {
     const [small, large] = term.counts.map(count => String(count));
-    refuse('amount-ambiguous', { text: shown(text), small: small!, large: large! });
+    refuse('amount-ambiguous', { text: excerpt(text), small: small!, large: large! });
   }
   return within[0] ?? values[0]!;
 }
@@ -122,13 +124,7 @@ function range(text: string, measure: Amount['measure'], bounds: Bounds) {
     bounds.high >= 1000
       ? `${printNumber(bounds.high / 1000)} ${unit[1]}`
       : `${printNumber(bounds.high)} ${unit[0]}`;
-  return { text: shown(text), low: `${printNumber(bounds.low)} ${unit[0]}`, high };
-}
-
-/** As much of a member's text as fits in a sentence. */
-function shown(text: string): string {
-  const letters = [...text.slice(0, 200).trim()];
-  return letters.length > 40 ? `${letters.slice(0, 39).join('')}…` : letters.join('');
+  return { text: excerpt(text), low: `${printNumber(bounds.low)} ${unit[0]}`, high };
 }
 
 const MARKS: Readonly<Partial<Record<Unit, string>>> = {

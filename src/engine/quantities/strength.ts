@@ -1,4 +1,5 @@
 import { refuse } from '../refusal.ts';
+import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber, readDecimal } from './number.ts';
 import { plainWord } from './unit-words.ts';
 import { readWritten } from './written.ts';
@@ -67,8 +68,8 @@ export function parseStrength(text: string): Strength {
   const name = BY_WORD.get(word);
   if (name !== undefined) return { by: 'name', name };
   const strength = parseShare(word) ?? parseSpoons(text);
-  if (strength === undefined) refuse('strength-unreadable', { text: text.trim().slice(0, 40) });
-  if (!isPossible(strength)) refuse('strength-out-of-range', { text: text.trim().slice(0, 40) });
+  if (strength === undefined) refuse('strength-unreadable', { text: excerpt(text) });
+  if (!isPossible(strength)) refuse('strength-out-of-range', { text: excerpt(text) });
   return strength;
 }
 

@@ -1,0 +1,92 @@
+import type { Carrier } from '../../engine/colourants/colourant.ts';
+import type { DoseCautions } from '../../engine/dosing/cautions.ts';
+import type { RefusalSentences } from '../sentence.ts';
+import { dispersion } from './dispersion.ts';
+
+type CautionSentences = { readonly [Id in keyof DoseCautions]: (values: DoseCautions[Id]) => string };
+
+const inCarrier = (carrier: Carrier) => dispersion.carriers[carrier];
+
+const lyeChanges: Record<DoseCautions['lye-changes']['behaviour'], string> = {
+  conditional: 'holds in some batches and not in others: pour a small test bar first',
+  shifts: 'changes colour in lye: pour a small test bar first',
+  destroyed: 'loses its colour in lye: expect little or none of it in the bar',
+  bleeds: 'bleeds into its neighbours and may stain: not for sharp swirls',
+  unknown: 'is untested in lye as far as I know: pour a small test bar first',
+};
+
+const cautions: CautionSentences = {
+  'raw-batter': () =>
+    'Gloves and goggles: raw batter burns skin and eyes for a day or two, washing-up included.',
+  dust: () =>
+    'Don’t breathe the powder: no draught, dust mask on, and powder under the liquid before any power.',
+  'capped-at-ceiling': ({ colourant, asked, ceiling }) =>
+    `You asked for ${asked} of ${colourant.en}; ${ceiling} is the most this portion takes, so that is what I give.`,
+  'mix-scaled': ({ percent }) =>
+    `Together these colours are too much for one portion: each is cut to ${percent} % of what you asked.`,
+  'whites-scaled': ({ percent }) =>
+    `All white pigments count together and these are too much: each colour is cut to ${percent} % of what you asked.`,
+  'coloured-lather': ({ colourant, ceiling }) =>
+    `${colourant.en} above full colour can tint the lather. Never more than ${ceiling} in this portion.`,
+  staining: ({ colourant }) => `${colourant.en} stains hands, cloths and counters, wet or dry.`,
+  brittle: ({ ceiling }) =>
+    `As little white as does it, never more than ${ceiling} in this portion: more makes a brittle bar, and heat makes it crackle.`,
+  'stick-blend-thickens': () => 'A stick-blended portion thickens: do it last, or pour it first.',
+  'froth-cup-only': () => 'The frother is for the cup. Never put it in batter.',
+  'dish-test-first': ({ colourant, carrier }) =>
+    `Lots of ${colourant.en} differ: stir a pinch into a dish of water first. Swirls in: water. Sits on the bottom: oil, or glycerin. Until then, ${inCarrier(carrier)}.`,
+  'dish-test-disagrees': ({ colourant, tested, asked }) =>
+    `Your dish test of ${colourant.en} pointed to ${inCarrier(tested)}; in ${inCarrier(asked)} expect specks.`,
+  'fades-in-light': ({ colourant }) =>
+    `${colourant.en} may fade in light: cure and keep the bars in the dark.`,
+  'lye-changes': ({ colourant, behaviour }) => `${colourant.en} ${lyeChanges[behaviour]}.`,
+  'superfat-rises': ({ from, to }) =>
+    `The carrier oil lifts superfat in this portion from about ${from} % to ${to} %: a little softer there.`,
+  'lye-thins': ({ from, to }) =>
+    `The carrier water thins the lye in this portion from about ${from} % to ${to} %: more risk of glycerin rivers if it heats up. Hold that water back from the lye water, but keep at least as much water as lye.`,
+  'typical-batter': () => 'Converted with a typical batter. Your own recipe gives a closer answer.',
+  'premix-strength-unknown': ({ colourant }) =>
+    `Nobody says how strong this ${colourant.en} is: start at a quarter, compare, step up, and note what worked.`,
+};
+
+export const dosing = {
+  cautions,
+  /** The number first: what to spoon, of what, into how much. */
+  headline: (v: { spoons: string; colourant: string; portion: string }) =>
+    `${v.spoons} ${v.colourant} for ${v.portion}`,
+  grams: (v: { low: string; typical: string; high: string }) =>
+    `about ${v.typical} g (${v.low} to ${v.high} g)`,
+  weighYourSpoon: (v: { colourant: string }) =>
+    `Grams are a wide guess: weigh one level teaspoon of your ${v.colourant} and I can narrow them.`,
+  /** How near the ceiling. */
+  ceiling: (v: { spoons: string; percent: number }) =>
+    `${v.percent} % of the most this portion takes (${v.spoons}).`,
+  perMeasure: (v: { perCup: string; perPound: string }) =>
+    `That is ${v.perCup} tsp per cup of batter, or ${v.perPound} tsp per pound of oils.`,
+  shareOfPaste: (v: { percent: string; grams: string; spoons: string }) =>
+    `Use ${v.percent} % of your paste: ${v.grams} g, or ${v.spoons} of it.`,
+  pastes: (v: { count: string; grams: string; spoons: string }) =>
+    `Make ${v.count} times that paste and use all of it: ${v.grams} g, or ${v.spoons}.`,
+  ofPremix: (v: { grams: string; spoons: string }) => `Use ${v.spoons} of the premix, about ${v.grams} g.`,
+};
+
+export const dosingRefusals: Pick<
+  RefusalSentences,
+  | 'never-meets-lye'
+  | 'too-many-colourants'
+  | 'spoon-weight-out-of-range'
+  | 'premix-unreadable'
+  | 'premix-out-of-range'
+  | 'carrier-unknown'
+> = {
+  'never-meets-lye': ({ colourant }) =>
+    `${colourant.en} must never meet lye. Leave it out; a mica or an oxide of that colour is safe.`,
+  'too-many-colourants': ({ most }) => `At most ${most} colourants fit in one portion; more turn to mud.`,
+  'spoon-weight-out-of-range': ({ grams, low, high }) =>
+    `A level teaspoon can't weigh ${grams} g. Weigh one again: ${low} to ${high} g is possible.`,
+  'premix-unreadable': ({ text }) =>
+    `I can't read “${text}” as a premix. Write “30%”, “1 tsp in 1 Tbsp oil”, or “unknown”.`,
+  'premix-out-of-range': ({ text }) =>
+    `“${text}” is no paste: pigment must be 0.1 to 95 % by weight, or up to 2 parts of powder to 1 of liquid.`,
+  'carrier-unknown': ({ text }) => `I don't know “${text}” as a carrier. Use water, oil or glycerin.`,
+};
