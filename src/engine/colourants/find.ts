@@ -1,12 +1,9 @@
 import { distance } from 'fastest-levenshtein';
 import { refuse } from '../refusal.ts';
-import { colourants } from './catalogue.ts';
+import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
 import { fold, foldedWords, wordSet } from './fold.ts';
 import { refuseMetal } from './metals.ts';
-
-/** A catalogue entry as a refusal or a menu names it; `src/words` picks the language. */
-export type ColourantChoice = { readonly id: string; readonly names: Colourant['names'] };
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -17,6 +14,9 @@ declare module '../refusal.ts' {
 
 /** Longer texts are no names; cut, so that work stays bounded. */
 const longestName = 80;
+
+/** How much farther a name counts when the text is only like its beginning, as a share of its length. */
+const unfinished = 0.05;
 
 type Index = ReadonlyMap<string, readonly Colourant[]>;
 
@@ -50,12 +50,11 @@ const indexes: readonly { readonly index: Index; readonly key: (text: string) =>
 const wordsByEntry = colourants.map(colourant => ({
   colourant,
   words: new Set(allNames(colourant).flatMap(foldedWords)),
+  ownWords: new Set(ownNames(colourant).flatMap(foldedWords)),
 }));
 const nameRows = colourants.flatMap(colourant =>
   [...new Set(allNames(colourant).map(fold))].map(name => ({ colourant, name, sorted: wordSet(name) })),
 );
-
-const choice = ({ id, names }: Colourant): ColourantChoice => ({ id, names });
 
 /** Grades (water- or oil-dispersible) stand behind the general entry when both match a number or an INCI name. */
 function withoutGrades(matches: readonly Colourant[]): readonly Colourant[] {
@@ -97,7 +96,8 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
   const best = new Map<Colourant, number>();
   for (const row of nameRows) {
     const edits = Math.min(distance(name, row.name), distance(sorted, row.sorted));
-    const share = edits / Math.max(name.length, row.name.length, 1);
+    const begun = distance(name, row.name.slice(0, name.length)) / Math.max(name.length, 1);
+    const share = Math.min(edits / Math.max(name.length, row.name.length, 1), begun + unfinished);
     if (share < (best.get(row.colourant) ?? Number.POSITIVE_INFINITY)) best.set(row.colourant, share);
   }
   return [...best]
@@ -110,7 +110,7 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
  * The one catalogue entry a member means: by id, Colour Index number ("CI 77007", "77007"), INCI name,
  * name in either language, or synonym; accents, spelling (color, gray) and word order do not matter.
  * Refuses `colourant-ambiguous` with all candidates when several match, `colourant-unknown` with the three
- * nearest names when none does, `metal-never-in-lye` or `metal-or-mica` for metal powders and flakes.
+ * nearest names when none does; metal powders, flakes and glitter as {@link refuseMetal} says.
  */
 export function findColourant(text: string): Colourant {
   const asked = text.slice(0, longestName);
@@ -118,8 +118,8 @@ export function findColourant(text: string): Colourant {
   const matches = matchesOf(asked);
   const [only] = matches;
   if (only === undefined) {
-    refuse('colourant-unknown', { text: asked, nearest: nearestColourants(asked, 3).map(choice) });
+    refuse('colourant-unknown', { text: asked, nearest: nearestColourants(asked, 3).map(choiceOf) });
   }
-  if (matches.length > 1) refuse('colourant-ambiguous', { text: asked, candidates: matches.map(choice) });
+  if (matches.length > 1) refuse('colourant-ambiguous', { text: asked, candidates: matches.map(choiceOf) });
   return only;
 }

@@ -1,17 +1,23 @@
 import { refuse } from '../refusal.ts';
+import { type ColourantChoice, choiceOf, colourantById } from './catalogue.ts';
+import type { Colourant } from './colourant.ts';
 import { foldedWords } from './fold.ts';
 
 /** A metal members ask for as a colour. `unnamed` is "metallic flake" and the like; `leaf` is sold as gold or silver. */
 export type Metal = 'aluminium' | 'copper' | 'bronze' | 'brass' | 'zinc' | 'leaf' | 'unnamed';
 
-/** `metal`: a powder or flake for certain. `unclear`: a bare word that also names a colour of mica. */
-export type MetalFinding = { readonly metal: Metal; readonly certainty: 'metal' | 'unclear' };
+/**
+ * `metal`: a powder or flake for certain. `unclear`: a bare word that also names a colour of mica.
+ * `glitter`: plastic film that often carries aluminium; its ingredient list says.
+ */
+export type MetalFinding = { readonly metal: Metal; readonly certainty: 'metal' | 'unclear' | 'glitter' };
 
 declare module '../refusal.ts' {
   interface Reasons {
     'metal-never-in-lye': { readonly text: string; readonly metal: Metal };
-    /** `instead` is the id of the catalogue entry that was probably meant. */
-    'metal-or-mica': { readonly text: string; readonly metal: Metal; readonly instead: string };
+    'glitter-read-label': { readonly text: string };
+    /** `instead` is the catalogue entry that was probably meant. */
+    'metal-or-mica': { readonly text: string; readonly metal: Metal; readonly instead: ColourantChoice };
   }
 }
 
@@ -58,6 +64,14 @@ const probablyMeant: Readonly<Record<Metal, string>> = {
   unnamed: 'gold-mica',
 };
 
+/** Glitter of plastic film, with or without metal on it. */
+const plasticGlitter = words('glitter purpurina flitter paillette');
+function meantBy(metal: Metal): Colourant {
+  const meant = colourantById(probablyMeant[metal]);
+  if (meant === undefined) throw new Error(`no catalogue entry ${probablyMeant[metal]}`);
+  return meant;
+}
+
 /** Words that leave the question open: "copper colour" is still either. */
 const toneWords = words('colour tone shade tono metal metallic metalico metalica cosmetic pure');
 
@@ -70,11 +84,14 @@ function findingIn(part: readonly string[]): MetalFinding | undefined {
   const formed = part.some(word => formWords.has(word)) || /pulver$/.test(named ?? '');
   if (named === undefined) {
     const metallic = part.some(word => metallicWords.has(word));
-    return metallic && part.some(word => glitterWords.has(word))
-      ? { metal: 'unnamed', certainty: 'metal' }
+    if (metallic && part.some(word => glitterWords.has(word)))
+      return { metal: 'unnamed', certainty: 'metal' };
+    return part.some(word => plasticGlitter.has(word))
+      ? { metal: 'unnamed', certainty: 'glitter' }
       : undefined;
   }
   const metal = metalWords.get(named) ?? 'unnamed';
+  if (metal === 'leaf' && part.some(word => plasticGlitter.has(word))) return { metal, certainty: 'glitter' };
   if (formed || metal === 'aluminium') return { metal, certainty: 'metal' };
   const bare = metal !== 'leaf' && part.every(word => metalWords.has(word) || toneWords.has(word));
   return bare ? { metal, certainty: 'unclear' } : undefined;
@@ -92,11 +109,12 @@ export function metalIn(text: string): MetalFinding | undefined {
   return findings.find(finding => finding.certainty === 'metal') ?? findings[0];
 }
 
-/** Throws `metal-never-in-lye`, or `metal-or-mica` for a bare word, when {@link metalIn} finds a metal. */
+/** Throws `metal-never-in-lye`, `metal-or-mica` for a bare word, or `glitter-read-label`, when {@link metalIn} finds a metal. */
 export function refuseMetal(text: string): void {
   const finding = metalIn(text);
   if (finding === undefined) return;
   const { metal } = finding;
   if (finding.certainty === 'metal') refuse('metal-never-in-lye', { text, metal });
-  refuse('metal-or-mica', { text, metal, instead: probablyMeant[metal] });
+  if (finding.certainty === 'glitter') refuse('glitter-read-label', { text });
+  refuse('metal-or-mica', { text, metal, instead: choiceOf(meantBy(metal)) });
 }

@@ -1,0 +1,186 @@
+import type { Colourant } from '../colourant.ts';
+import { practice, remembered, tradeCarrier, tradeDose, typicalBulk } from './origins.ts';
+import { said } from './said.ts';
+
+/** What every pearl powder on mica shares; what coats it decides the rest. */
+export const mica = {
+  kind: 'mica',
+  density: { low: 2.8, typical: 3.1, high: 3.4 },
+  bulkDensity: { low: 0.2, typical: 0.32, high: 0.45 },
+  dose: { fullTspPerCup: 1, ceilingTspPerCup: 1 },
+  carriers: ['oil', 'water', 'glycerin'],
+  dishTestDecides: false,
+  alkali: { behaviour: 'stable' },
+  light: 'holds',
+  hints: ['pearl-hides-in-soap'],
+  origins: {
+    identity: practice('ingredient lists of pearl powders; read your own label'),
+    dose: tradeDose,
+    carriers: tradeCarrier,
+    density: remembered('mica plus its oxide coat'),
+    bulkDensity: typicalBulk,
+    alkali: remembered('pigment handbooks: mica and oxide coats resist alkali'),
+    light: remembered('pigment handbooks: oxide coats are light-fast'),
+  },
+} as const satisfies Partial<Colourant>;
+
+/** Micas coated with iron oxides, titania or carbon only. */
+export const mineralMicas: readonly Colourant[] = [
+  {
+    ...mica,
+    id: 'gold-mica',
+    names: { en: 'Gold mica (iron oxide)', es: 'Mica dorada (óxido de hierro)' },
+    synonyms: said(
+      `gold mica, gold, golden mica, antique gold mica, yellow gold mica, gold pearl, gold-colour mica,      mica dorada, mica oro, dorado, oro, mica color oro, mica de oro, mica dorado, perla dorada, mica doré, mica or, goldglimmer, mica dourada`,
+    ),
+    ci: ['77019', '77891', '77491'],
+    inci: 'Mica, Titanium Dioxide, Iron Oxides',
+    hex: '#b8923f',
+  },
+  {
+    ...mica,
+    id: 'bronze-mica',
+    names: { en: 'Bronze mica (iron oxide)', es: 'Mica bronce (óxido de hierro)' },
+    synonyms:
+      said(`bronze mica, bronze-colour mica, bronze coloured mica, bronze pearl mica, antique bronze mica, mica bronce, mica color bronce,
+      mica bronceada, mica de bronce, mica bronzo, bronzeglimmer`),
+    ci: ['77019', '77491'],
+    inci: 'Mica, Iron Oxides',
+    hex: '#8a5a33',
+  },
+  {
+    ...mica,
+    id: 'copper-mica',
+    names: { en: 'Copper mica (iron oxide)', es: 'Mica cobre (óxido de hierro)' },
+    synonyms:
+      said(`copper mica, copper-colour mica, copper coloured mica, copper pearl mica,mica cobre, mica color cobre,
+      mica cobriza, mica de cobre, mica cuivre, kupferglimmer, mica rame, rose gold mica, mica oro rosa`),
+    ci: ['77019', '77491'],
+    inci: 'Mica, Iron Oxides',
+    hex: '#a9552f',
+  },
+  {
+    ...mica,
+    id: 'red-iron-mica',
+    names: { en: 'Red mica (iron oxide)', es: 'Mica roja (óxido de hierro)' },
+    synonyms:
+      said(`iron oxide red mica, red iron oxide mica, russet mica, wine red mica, brick red mica, burgundy mica, garnet mica, maroon mica,
+      mica rojo vino, mica vino, mica burdeos, mica granate, mica roja de hierro, mica rojiza`),
+    ci: ['77019', '77491'],
+    inci: 'Mica, Iron Oxides',
+    hex: '#8f2f2a',
+    hints: [...mica.hints, 'deepens-true-red'],
+  },
+  {
+    ...mica,
+    id: 'brown-mica',
+    names: { en: 'Brown mica (iron oxide)', es: 'Mica marrón (óxido de hierro)' },
+    synonyms: said(
+      `brown mica, brown iron oxide mica, chocolate mica, coffee mica,mica marrón, mica café, mica chocolate, mica castaña`,
+    ),
+    ci: ['77019', '77891', '77491', '77499'],
+    inci: 'Mica, Titanium Dioxide, Iron Oxides',
+    hex: '#6b4630',
+  },
+  {
+    ...mica,
+    id: 'beige-mica',
+    names: { en: 'Beige mica (iron oxide)', es: 'Mica beige (óxido de hierro)' },
+    synonyms: said(
+      `beige mica, champagne mica, tan mica, cream mica, sand mica, nude mica, vanilla mica, mica champán, mica champaña, mica arena, mica crema`,
+    ),
+    ci: ['77019', '77891', '77492'],
+    inci: 'Mica, Titanium Dioxide, Iron Oxides',
+    hex: '#d9c09a',
+  },
+  {
+    ...mica,
+    id: 'yellow-iron-mica',
+    names: { en: 'Yellow mica (iron oxide)', es: 'Mica amarilla (óxido de hierro)' },
+    synonyms: said(
+      `iron oxide yellow mica, yellow iron oxide mica, mustard mica, ochre mica, mica mostaza, mica ocre, mica amarilla de hierro`,
+    ),
+    ci: ['77019', '77492'],
+    inci: 'Mica, Iron Oxides',
+    hex: '#c39a3c',
+  },
+  {
+    ...mica,
+    id: 'black-iron-mica',
+    names: { en: 'Black mica (iron oxide)', es: 'Mica negra (óxido de hierro)' },
+    synonyms:
+      said(`iron oxide black mica, black iron oxide mica, black pearl mica, graphite mica, gunmetal mica, charcoal grey mica, onyx mica,
+      mica grafito, mica negra de hierro, mica negra perlada`),
+    ci: ['77019', '77499'],
+    inci: 'Mica, Iron Oxides',
+    hex: '#2f2f33',
+  },
+  {
+    ...mica,
+    id: 'carbon-black-mica',
+    names: { en: 'Black mica (carbon black)', es: 'Mica negra (negro de humo)' },
+    synonyms: said(
+      `carbon black mica, black 2 mica, d&c black 2 mica, jet black mica, mica negro carbón, mica negro de humo, mica carbón`,
+    ),
+    ci: ['77019', '77266'],
+    inci: 'Mica, Carbon Black',
+    hex: '#262628',
+  },
+  {
+    ...mica,
+    id: 'silver-mica',
+    names: { en: 'Silver mica', es: 'Mica plateada' },
+    synonyms:
+      said(`silver, silver pearl mica, silver-colour mica, silver white mica,platinum mica, grey mica, mica plata, plata, plateado,
+      mica color plata, mica gris, mica argent, silberglimmer, mica prateada`),
+    ci: ['77019', '77891', '77499'],
+    inci: 'Mica, Titanium Dioxide, Iron Oxides',
+    hex: '#b5b5b8',
+  },
+  {
+    ...mica,
+    id: 'pearl-white-mica',
+    names: { en: 'Pearl white mica (titania)', es: 'Mica blanca perla (titanio)' },
+    synonyms:
+      said(`white mica, pearl mica, pearl white mica, white pearl mica, pearl white, satin white mica, snow white mica, mica blanca, mica perla,
+      mica nácar, mica nacarada, blanco perla, mica blanca perlada, mica blanche, weißer glimmer`),
+    ci: ['77019', '77891'],
+    inci: 'Mica, Titanium Dioxide',
+    hex: '#f1efe9',
+  },
+  ...(
+    [
+      ['gold', 'oro', '#f2ead0'],
+      ['red', 'roja', '#f2dcdc'],
+      ['violet', 'violeta', '#e6dff0'],
+      ['blue', 'azul', '#dde6f2'],
+      ['green', 'verde', '#dff0e2'],
+    ] as const
+  ).map(
+    ([en, es, hex]): Colourant => ({
+      ...mica,
+      id: `interference-${en}-mica`,
+      names: { en: `Interference ${en} mica (titania)`, es: `Mica interferencia ${es} (titanio)` },
+      synonyms:
+        said(`interference ${en}, ${en} interference mica, interference ${en} mica, ${en} interference, ${en} shimmer mica,
+      interferencia ${es}, mica interferencia ${es}, mica tornasol ${es}, mica de interferencia ${es}`),
+      ci: ['77019', '77891'],
+      inci: 'Mica, Titanium Dioxide',
+      hex,
+      hints: ['interference-needs-dark-base', ...mica.hints],
+    }),
+  ),
+  {
+    ...mica,
+    id: 'mica-unknown-coat',
+    names: { en: 'Mica (coat not stated)', es: 'Mica (recubrimiento sin indicar)' },
+    synonyms:
+      said(`mica, mica powder, mica pigment, mica colourant, coloured mica, pearl powder, pearlescent pigment, pearlescent mica, mica en polvo,
+      polvo de mica, mica de color, mica coloreada, pigmento perlado, perlado, glimmer, sericite`),
+    ci: ['77019'],
+    inci: 'Mica',
+    alkali: { behaviour: 'unknown' },
+    hex: '#c9c3b8',
+    hints: ['read-what-coats-the-mica', ...mica.hints],
+  },
+];
