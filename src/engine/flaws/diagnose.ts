@@ -1,0 +1,87 @@
+import { CAUSE_IDS, type CauseId } from './cause.ts';
+import { CAUSES } from './causes.ts';
+import type { Diagnosis, Evidence, RankedCause, ReadFinding } from './diagnosis.ts';
+import type { FindingId } from './findings.ts';
+import { infer, type Posterior, type TurnedOut, weigh } from './inference.ts';
+import { tellingFindings } from './questions.ts';
+import { readWords } from './reading/read.ts';
+
+/** What is known beside the words: measured in a picture, answered to a question, learned by the group. */
+export type Known = {
+  readonly evidence?: readonly Evidence[];
+  /** Findings the member took back ("that's not it"). */
+  readonly withdrawn?: readonly FindingId[];
+  readonly turnedOut?: TurnedOut;
+};
+
+/** A cause below this chance is not worth a line. */
+const LEAST_SHOWN = 0.02;
+/** A verdict needs its first cause at least this likely. */
+const VERDICT = 0.4;
+/** A contribution below this says nothing. */
+const LEAST_WEIGHT = 0.15;
+const LOOK_AT = 3;
+
+/**
+ * Reads a description of a flaw and ranks its causes by probability, with what spoke for and against each.
+ * Words longer than 5,000 characters are cut; nothing in the words makes it throw.
+ */
+export function diagnose(words: string, known: Known = {}): Diagnosis {
+  const read = readWords(words);
+  const withdrawn = new Set(known.withdrawn);
+  const evidence = [...read.evidence, ...(known.evidence ?? [])].filter(item => !withdrawn.has(item.finding));
+  const posterior = infer(evidence, known.turnedOut);
+  const cantTell = doubt(evidence, posterior);
+  const telling = tellingFindings(posterior, new Set([...evidence.map(item => item.finding), ...withdrawn]));
+  const firstAid = hurt(evidence, words);
+  return {
+    causes: rank(evidence, posterior),
+    findings: evidence.map(asRead),
+    ...(firstAid === undefined ? {} : { firstAid }),
+    ...(cantTell === undefined ? {} : { cantTell }),
+    lookAt: telling.slice(0, LOOK_AT).map(item => item.finding),
+    ...(read.cut ? { cut: true as const } : {}),
+  };
+}
+
+function rank(evidence: readonly Evidence[], posterior: Posterior): RankedCause[] {
+  return CAUSE_IDS.filter(id => posterior.causes[id] >= LEAST_SHOWN)
+    .sort((a, b) => posterior.causes[b] - posterior.causes[a])
+    .map(id => rankedCause(id, posterior.causes[id], evidence));
+}
+
+function rankedCause(id: CauseId, probability: number, evidence: readonly Evidence[]): RankedCause {
+  const weights = evidence.map(item => weigh(item, id));
+  const { thisBatch, nextBatch, doNotUse } = CAUSES[id];
+  return {
+    id,
+    probability,
+    because: weights.filter(item => item.weight >= LEAST_WEIGHT).sort((a, b) => b.weight - a.weight),
+    against: weights.filter(item => item.weight <= -LEAST_WEIGHT).sort((a, b) => a.weight - b.weight),
+    thisBatch,
+    nextBatch,
+    doNotUse,
+  };
+}
+
+const asRead = ({ finding, from, via, probability }: Evidence): ReadFinding => ({
+  id: finding,
+  from,
+  via,
+  present: probability > 0.5,
+  probability,
+});
+
+function doubt(evidence: readonly Evidence[], posterior: Posterior): Diagnosis['cantTell'] {
+  const [first = 0, second = 0] = Object.values(posterior.causes).sort((a, b) => b - a);
+  if (!evidence.some(item => item.probability > 0.5)) return 'nothing-known';
+  if (first >= VERDICT) return undefined;
+  return second > first * 0.8 && first > VERDICT / 2 ? 'evenly-matched' : 'too-little';
+}
+
+/** Whether somebody hurts, so that first aid comes before any cause. */
+function hurt(evidence: readonly Evidence[], words: string): Diagnosis['firstAid'] {
+  const burning = evidence.some(item => item.finding === 'burns-skin' && item.probability > 0.5);
+  if (!burning) return undefined;
+  return /\b(eyes?|ojos?)\b/i.test(words) ? 'eye' : 'skin';
+}

@@ -1,0 +1,136 @@
+import { CAUSE_IDS, type CauseId } from './cause.ts';
+import { prior } from './causes.ts';
+import type { Evidence, Weight } from './diagnosis.ts';
+import { FINDINGS, type FindingId } from './findings.ts';
+import { LEVEL, type Level } from './levels.ts';
+import { LIKELIHOODS } from './likelihoods.ts';
+
+/** None (-1), one or two causes at once, by their place in {@link CAUSE_IDS}. */
+type Hypothesis = readonly [first: number, second: number];
+
+/** The chance of every hypothesis and, summed from them, of every cause. */
+export type Posterior = {
+  readonly hypotheses: Float64Array;
+  readonly causes: Readonly<Record<CauseId, number>>;
+  /** The chance that none of the known causes is at work. */
+  readonly unknown: number;
+};
+
+/** What it turned out to be, counted per cause: shifts the priors, by at most {@link MOST_COUNTED} each. */
+export type TurnedOut = { readonly [Id in CauseId]?: number };
+
+const MOST_COUNTED = 20;
+/** How many made-up cases the priors are worth beside real ones. */
+const PRIOR_WORTH = 100;
+/** The share left for what is not among the causes. From memory. */
+const UNKNOWN = 0.1;
+/** Findings of one description tell much the same story; each counts for this share of its logarithm. From memory. */
+export const TEMPER = 0.8;
+
+const COUNT = CAUSE_IDS.length;
+
+const HYPOTHESES: readonly Hypothesis[] = [
+  [-1, -1],
+  ...CAUSE_IDS.map((_, i): Hypothesis => [i, -1]),
+  ...CAUSE_IDS.flatMap((_, i) => CAUSE_IDS.slice(i + 1).map((__, k): Hypothesis => [i, i + 1 + k])),
+];
+
+/** Chance that each cause alone brings the finding about, by place in {@link CAUSE_IDS}. */
+const strengths = new Map<FindingId, Float64Array>();
+CAUSE_IDS.forEach((cause, at) => {
+  for (const [level, findings] of Object.entries(LIKELIHOODS[cause]) as [Level, readonly FindingId[]][])
+    for (const finding of findings) {
+      const row = strengths.get(finding) ?? new Float64Array(COUNT);
+      row[at] = LEVEL[level];
+      strengths.set(finding, row);
+    }
+});
+const NO_CAUSE = new Float64Array(COUNT);
+
+/**
+ * Chance, 0 to 1, that the finding is there under each hypothesis, by noisy-OR with a leak
+ * (Pearl 1988, Probabilistic Reasoning in Intelligent Systems, section 4.3).
+ */
+function presence(finding: FindingId): Float64Array {
+  const kept = presences.get(finding);
+  if (kept) return kept;
+  const row = strengths.get(finding) ?? NO_CAUSE;
+  const quiet = 1 - LEVEL[FINDINGS[finding].leak];
+  const all = Float64Array.from(HYPOTHESES, ([a, b]) => 1 - quiet * (1 - (row[a] ?? 0)) * (1 - (row[b] ?? 0)));
+  presences.set(finding, all);
+  return all;
+}
+const presences = new Map<FindingId, Float64Array>();
+
+function priors(turnedOut: TurnedOut): Float64Array {
+  const counts = CAUSE_IDS.map(id => Math.min(MOST_COUNTED, Math.max(0, turnedOut[id] ?? 0)));
+  const total = counts.reduce((sum, count) => sum + count, 0);
+  const each = CAUSE_IDS.map((id, i) => (prior(id) * PRIOR_WORTH + counts[i]!) / (PRIOR_WORTH + total));
+  const odds = each.map(p => p / (1 - p));
+  return normalised(Float64Array.from(HYPOTHESES, ([a, b]) => (a < 0 ? UNKNOWN : odds[a]! * (b < 0 ? 1 : odds[b]!))));
+}
+
+function normalised(weights: Float64Array): Float64Array {
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  return weights.map(weight => weight / sum);
+}
+
+/** How likely the witness's report is under each hypothesis (virtual evidence, Pearl 1988, section 2.2.2). */
+function report(evidence: Evidence): Float64Array {
+  const p = evidence.probability;
+  return presence(evidence.finding).map(there => p * there + (1 - p) * (1 - there));
+}
+
+function summed(hypotheses: Float64Array): Posterior {
+  const sums = new Float64Array(COUNT);
+  HYPOTHESES.forEach(([a, b], h) => {
+    if (a >= 0) sums[a]! += hypotheses[h]!;
+    if (b >= 0) sums[b]! += hypotheses[h]!;
+  });
+  const causes = Object.fromEntries(CAUSE_IDS.map((id, i) => [id, Math.min(1, sums[i]!)])) as Record<CauseId, number>;
+  return { hypotheses, causes, unknown: hypotheses[0]! };
+}
+
+/** Bayes' rule over every single cause and every pair, exactly. Probabilities out of 1. */
+export function infer(evidence: readonly Evidence[], turnedOut: TurnedOut = {}): Posterior {
+  const logs = priors(turnedOut).map(Math.log);
+  for (const item of evidence) {
+    const likelihood = report(item);
+    for (let h = 0; h < logs.length; h += 1) logs[h]! += TEMPER * Math.log(likelihood[h]!);
+  }
+  const highest = logs.reduce((most, log) => Math.max(most, log), -Infinity);
+  return summed(normalised(logs.map(log => Math.exp(log - highest))));
+}
+
+/** The posterior had this finding been seen (or seen not to be there) beyond doubt, from one already reached. */
+function updated(from: Posterior, finding: FindingId, there: boolean): { posterior: Float64Array; chance: number } {
+  const likelihood = presence(finding);
+  const weights = from.hypotheses.map((weight, h) => weight * (there ? likelihood[h]! : 1 - likelihood[h]!));
+  const chance = weights.reduce((sum, weight) => sum + weight, 0);
+  return { posterior: weights.map(weight => weight / chance), chance };
+}
+
+function entropy(weights: Float64Array): number {
+  return weights.reduce((sum, p) => (p > 0 ? sum - p * Math.log2(p) : sum), 0);
+}
+
+/** Bits, on average, that a plain yes or no about the finding would tell about the hypotheses (Lindley 1956). */
+export function informationGain(from: Posterior, finding: FindingId): number {
+  const yes = updated(from, finding, true);
+  const no = updated(from, finding, false);
+  return entropy(from.hypotheses) - yes.chance * entropy(yes.posterior) - no.chance * entropy(no.posterior);
+}
+
+/** How much one report moved one cause against the other causes taken together: natural log of the ratio. */
+export function weigh(evidence: Evidence, cause: CauseId): Weight {
+  const likelihood = report(evidence);
+  const own = CAUSE_IDS.indexOf(cause);
+  let rest = 0;
+  let mass = 0;
+  CAUSE_IDS.forEach((id, i) => {
+    if (i === own) return;
+    rest += prior(id) * likelihood[i + 1]!;
+    mass += prior(id);
+  });
+  return { finding: evidence.finding, weight: TEMPER * Math.log(likelihood[own + 1]! / (rest / mass)) };
+}

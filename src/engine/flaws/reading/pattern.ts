@@ -1,0 +1,139 @@
+import type { FindingId } from '../findings.ts';
+import { isConcept } from './concepts.ts';
+import type { Reading } from './polarity.ts';
+import { fold, stem } from './tokens.ts';
+
+/** Patterns of one subject, each finding's separated by `; `. The grammar stands in `patterns/looks.ts`. */
+export type FindingPatterns = { readonly [Id in FindingId]?: string };
+
+/** A term of a pattern: any of these concepts or plain words, wanted as there or as denied. */
+type Term = { readonly any: readonly string[]; readonly denied: boolean };
+
+export type Pattern = {
+  readonly finding: FindingId;
+  readonly against: boolean;
+  readonly within: number;
+  readonly terms: readonly Term[];
+  readonly shunned: readonly string[];
+};
+
+const WITHIN = 6;
+const SHUN_WITHIN = 3;
+
+/** The key of a plain word among the places of a text. */
+export const wordKey = (word: string): string => `'${stem(fold(word))}`;
+
+const names = (term: string): string[] => term.split('|').map(name => (isConcept(name) ? name : wordKey(name)));
+
+function compileOne(finding: FindingId, text: string): Pattern {
+  let within = WITHIN;
+  let against = false;
+  const terms: Term[] = [];
+  const shunned: string[] = [];
+  for (const part of text.trim().split(/\s+/)) {
+    let word = part;
+    if (word.startsWith('^')) {
+      against = true;
+      word = word.slice(1);
+    }
+    if (word === '') continue;
+    if (word.startsWith('~')) within = Number(word.slice(1));
+    else if (word.startsWith('!')) shunned.push(...names(word.slice(1)));
+    else if (word.startsWith('-')) terms.push({ any: names(word.slice(1)), denied: true });
+    else terms.push({ any: names(word), denied: false });
+  }
+  return { finding, against, within, terms, shunned };
+}
+
+/** Compiles tables of patterns; done once. */
+export function compile(...tables: readonly FindingPatterns[]): Pattern[] {
+  return tables.flatMap(table =>
+    (Object.entries(table) as [FindingId, string][]).flatMap(([finding, all]) =>
+      all.split(';').map(text => compileOne(finding, text)),
+    ),
+  );
+}
+
+/** Where a pattern holds in a text: the tokens it spans, and what it says of its finding. */
+export type Match = {
+  readonly finding: FindingId;
+  readonly present: boolean;
+  readonly guessed: boolean;
+  readonly from: number;
+  readonly to: number;
+};
+
+/** Mentions by concept or word, in order of place. */
+export type Places = ReadonlyMap<string, readonly Place[]>;
+
+type Place = { readonly from: number; readonly to: number };
+
+/** The occurrence of any of `names` nearest to `anchor` within reach that shares no token with `taken`. */
+function nearest(names: readonly string[], anchor: Place, taken: readonly Place[], within: number, places: Places, ruler: readonly number[]): Place | undefined {
+  let best: Place | undefined;
+  let least = within + 1e-9;
+  for (const name of names) {
+    const all = places.get(name) ?? [];
+    for (let i = firstAt(all, anchor.from); i < all.length; i += 1) {
+      const far = ruler[all[i]!.from]! - ruler[anchor.from]!;
+      if (far > least) break;
+      if (far < least && !taken.some(t => overlap(t, all[i]!))) [best, least] = [all[i]!, far];
+    }
+    for (let i = firstAt(all, anchor.from) - 1; i >= 0; i -= 1) {
+      const far = ruler[anchor.from]! - ruler[all[i]!.from]!;
+      if (far > least) break;
+      if (far < least && !taken.some(t => overlap(t, all[i]!))) [best, least] = [all[i]!, far];
+    }
+  }
+  return best;
+}
+
+const overlap = (a: Place, b: Place): boolean => a.from < b.to && b.from < a.to;
+
+function firstAt(all: readonly Place[], from: number): number {
+  let low = 0;
+  let high = all.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (all[middle]!.from < from) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+function matchAt(pattern: Pattern, anchor: Place, places: Places, reading: Reading): Match | undefined {
+  const taken: Place[] = [anchor];
+  for (const term of pattern.terms.slice(1)) {
+    const place = nearest(term.any, anchor, taken, pattern.within, places, reading.ruler);
+    if (!place) return undefined;
+    taken.push(place);
+  }
+  if (pattern.shunned.length > 0 && nearest(pattern.shunned, anchor, [], SHUN_WITHIN, places, reading.ruler)) return undefined;
+  const standings = taken.map(place => reading.standing[place.to - 1]!);
+  if (standings.includes('unreal')) return undefined;
+  const holds = pattern.terms.map((term, i) => (standings[i] === 'no') === term.denied);
+  if (!holds[0]) {
+    if (pattern.terms[0]!.denied && pattern.terms.length > 1) return undefined;
+  } else if (holds.includes(false)) return undefined;
+  return {
+    finding: pattern.finding,
+    present: holds[0]! !== pattern.against,
+    guessed: reading.guessed[anchor.from]!,
+    from: Math.min(...taken.map(place => place.from)),
+    to: Math.max(...taken.map(place => place.to)),
+  };
+}
+
+/** Every place where a pattern holds. Work grows with the text's length: reach is bounded. */
+export function matches(patterns: readonly Pattern[], places: Places, reading: Reading): Match[] {
+  return patterns.flatMap(pattern =>
+    pattern.terms[0]!.any
+      .flatMap(name => places.get(name) ?? [])
+      .flatMap(anchor => matchAt(pattern, anchor, places, reading) ?? []),
+  );
+}
+
+/** The concepts and words that a table of patterns speaks of. */
+export function vocabulary(patterns: readonly Pattern[]): Set<string> {
+  return new Set(patterns.flatMap(p => [...p.terms.flatMap(t => t.any), ...p.shunned]));
+}

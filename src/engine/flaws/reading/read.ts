@@ -1,0 +1,56 @@
+import type { Evidence } from '../diagnosis.ts';
+import { FINDINGS } from '../findings.ts';
+import { keyOf, mentions } from './concepts.ts';
+import { compile, type Match, matches } from './pattern.ts';
+import { DONE_PATTERNS } from './patterns/done.ts';
+import { FEEL_PATTERNS } from './patterns/feel.ts';
+import { LOOKS_PATTERNS } from './patterns/looks.ts';
+import { polarity } from './polarity.ts';
+import { LONGEST_WORDS, type Token, tokenise } from './tokens.ts';
+
+const PATTERNS = compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS);
+const GUESSED = 0.7;
+const CONTRADICTED = 0.75;
+const QUOTE_LENGTH = 80;
+
+/** What a text says, as soft evidence, one entry a finding. */
+export type WordsRead = { readonly evidence: readonly Evidence[]; readonly cut: boolean };
+
+/** Reads a member's description, English or Spanish, into findings. Never throws; reads the first 5,000 characters. */
+export function readWords(words: string): WordsRead {
+  const cut = words.length > LONGEST_WORDS;
+  const text = cut ? words.slice(0, LONGEST_WORDS) : words;
+  const tokens = tokenise(text);
+  const found = mentions(tokens);
+  const places = new Map<string, { from: number; to: number }[]>();
+  const put = (name: string, from: number, to: number) => {
+    const all = places.get(name);
+    if (all) all.push({ from, to });
+    else places.set(name, [{ from, to }]);
+  };
+  tokens.forEach((token, at) => {
+    put(`'${keyOf(token)}`, at, at + 1);
+  });
+  for (const mention of found) put(mention.concept, mention.from, mention.to);
+  const all = matches(PATTERNS, places, polarity(tokens, found));
+  return { evidence: settle(all, tokens, text), cut };
+}
+
+/** One entry a finding: what is said once beats silence, and a contradiction is believed less. */
+function settle(all: readonly Match[], tokens: readonly Token[], text: string): Evidence[] {
+  const byFinding = Map.groupBy(all, match => match.finding);
+  return [...byFinding].map(([finding, said]) => {
+    const present = said.filter(match => match.present);
+    const absent = said.length > present.length;
+    const { said: trusted, denied } = FINDINGS[finding];
+    const best = present.find(match => !match.guessed) ?? present[0] ?? said[0]!;
+    let probability: number = present.length === 0 ? denied : best.guessed ? Math.min(trusted, GUESSED) : trusted;
+    if (present.length > 0 && absent) probability = Math.min(probability, CONTRADICTED);
+    return { finding, probability, via: 'words', from: quote(best, tokens, text) };
+  });
+}
+
+function quote(match: Match, tokens: readonly Token[], text: string): string {
+  const words = text.slice(tokens[match.from]!.start, tokens[match.to - 1]!.end).replace(/\s+/g, ' ');
+  return words.length > QUOTE_LENGTH ? `${words.slice(0, QUOTE_LENGTH - 1)}…` : words;
+}
