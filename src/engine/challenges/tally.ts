@@ -73,10 +73,10 @@ export function tally(given: Election, method: Method = 'schulze', ties: Tally['
   const stands: Stands =
     method === 'schulze' ? (a, b) => above(paths, a, b) : (a, b) => votesOf[a]! > votesOf[b]!;
   return {
-    method,
     ranking: ranked(election, stands, ties).map(tied => tied.map(number => candidates[number]!)),
     pairwise: named(pairs, candidates),
     strongestPaths: named(paths, method === 'schulze' ? candidates : []),
+    method,
     votes: Object.fromEntries(votes),
     ballots: given.ballots.reduce((sum, { count }) => sum + count, 0),
     ties,

@@ -1,18 +1,25 @@
 import type { RefusalSentences } from '../sentence.ts';
+import { challengesRefusals } from './challenges.ts';
+import { colourantsRefusals } from './colourants.ts';
 import { conversationRefusals } from './conversation.ts';
 import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
 import { frontsRefusals } from './fronts.ts';
 import { quantitiesRefusals } from './quantities.ts';
 
+export { challenges } from './challenges.ts';
+export { colourants } from './colourants.ts';
 export { conversation } from './conversation.ts';
 export { dispersion } from './dispersion.ts';
 export { dosing } from './dosing.ts';
 export { fronts } from './fronts.ts';
 export { help } from './help.ts';
+export { prefer } from './prefer.ts';
 export { quantities } from './quantities.ts';
 
 export const refusals: RefusalSentences = {
+  ...challengesRefusals,
+  ...colourantsRefusals,
   ...conversationRefusals,
   ...dispersionRefusals,
   ...dosingRefusals,
