@@ -1,6 +1,7 @@
 import type { Store } from '../records/store.ts';
 import type { Words } from '../words/index.ts';
 import type { Workers } from '../workers/workers.ts';
+import type { Book } from './book.ts';
 import type { Given, Origin } from './question.ts';
 
 /** What the whole process shares. */
@@ -10,6 +11,8 @@ export type House = { readonly store: Store; readonly workers: Workers };
 export type Context = Origin &
   House & {
     readonly say: Words;
+    /** Every command there is. */
+    readonly book: Book;
     /**
      * Names the effect of this question: written under this id it happens once, however often the
      * question is delivered or the button pressed.

@@ -1,6 +1,8 @@
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
+import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
+import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import type { Book } from './book.ts';
 import type { Manner, Suggestion } from './command.ts';
@@ -8,7 +10,7 @@ import type { Context, House } from './context.ts';
 import { type Follow, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
-import type { Answer, Choice, Form, Reply } from './reply.ts';
+import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -27,6 +29,8 @@ export type Conversation = {
   readonly onFault: (fault: unknown, reference: string) => void;
 };
 
+type Unspoken = Reply<string> | Form<string> | Problem;
+
 type Task = Manner & {
   readonly replaces: boolean;
   readonly onceId: string;
@@ -43,11 +47,22 @@ export function mannerOf(question: Question, conversation: Conversation): Manner
 }
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
-export async function receive(question: Question, conversation: Conversation): Promise<Answer> {
+export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
+  const language = await languageFor(asked, conversation);
+  return { ...(await answerTo({ ...asked, language }, conversation)), language };
+}
+
+/** The language the member prefers; the platform's when they have none, or when it cannot be looked up. */
+async function languageFor({ asker, language }: Origin, { house }: Conversation): Promise<Language> {
+  const preferred = await preferencesOf(house.store, asker.id).catch(() => undefined);
+  return preferred?.language ?? language;
+}
+
+async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
     const task = findTask(question, conversation);
-    const context = contextOf(question, conversation.house, task.onceId);
+    const context = contextOf(question, conversation, task.onceId);
     if (task.access === 'steward') await requireSteward(context);
     return sealed(await task.run(context), question, conversation);
   } catch (error) {
@@ -67,7 +82,7 @@ export async function suggest(
   const action = conversation.book.actions.get(question.path.join(' '));
   if (!action) return [];
   try {
-    const context = contextOf(question, conversation.house, question.id);
+    const context = contextOf(question, conversation, question.id);
     return await action.complete(question.option, question.typed, context);
   } catch (error) {
     if (!(error instanceof Refusal)) conversation.onFault(error, question.id.slice(-6));
@@ -75,9 +90,9 @@ export async function suggest(
   }
 }
 
-const contextOf = (origin: Origin, house: House, onceId: string): Context => {
+const contextOf = (origin: Origin, { house, book }: Conversation, onceId: string): Context => {
   const { id, at, asker, group, channel, language } = origin;
-  return { id, at, asker, group, channel, language, ...house, say: wordsIn(language), onceId };
+  return { id, at, asker, group, channel, language, ...house, book, say: wordsIn(language), onceId };
 };
 
 function findTask(question: Question, { book, key }: Conversation): Task {
@@ -118,7 +133,7 @@ const unknownCommand = (typed: string, book: Book): never =>
 const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
 
 /** Turns the follow-ups of an answer into signed ids. */
-function sealed(answer: Reply | Form, origin: Origin, { book, key }: Conversation): Answer {
+function sealed(answer: Reply | Form, origin: Origin, { book, key }: Conversation): Unspoken {
   const sign = (follow: Follow) => {
     const name = book.nameOf.get(follow.followUp);
     if (!name) throw new Error('a choice leads to a follow-up that no command declares');

@@ -1,3 +1,4 @@
+import type { Language } from '../words/sentence.ts';
 import type { Follow } from './follow.ts';
 
 /** One number somebody measures out: what, how much in spoons first, and the rest behind it. */
@@ -87,5 +88,5 @@ export type Form<Target = Follow> = {
 /** One sentence that says what was wrong and what would be right. */
 export type Problem = { readonly kind: 'problem'; readonly id: string; readonly text: string };
 
-/** What leaves the conversation: choices and forms carry signed ids instead of follow-ups. */
-export type Answer = Reply<string> | Form<string> | Problem;
+/** What leaves the conversation, in whose language: choices and forms carry signed ids instead of follow-ups. */
+export type Answer = (Reply<string> | Form<string> | Problem) & { readonly language: Language };

@@ -48,7 +48,8 @@ function check(option: DeclaredOption, value: Given[string] | undefined): void {
       return;
     case 'choice': {
       const offered = (option.choices ?? []).map(one => one.value);
-      if (typeof value !== 'string' || !offered.includes(value)) refuse('option-not-offered', { option: name, offered });
+      if (typeof value !== 'string' || !offered.includes(value))
+        refuse('option-not-offered', { option: name, offered });
       return;
     }
     case 'whole':

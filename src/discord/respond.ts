@@ -41,7 +41,7 @@ export async function respond(
     else throw new Error('a form came too late to be shown');
     return;
   }
-  const message = messageOf(answer, question);
+  const message = messageOf(answer);
   const hidden = onlyAsker || answer.kind === 'problem' ? MessageFlags.Ephemeral : 0;
   const flags = MessageFlags.IsComponentsV2 as const;
   if (!inTime) await interaction.editReply({ ...message, flags });
@@ -70,9 +70,9 @@ async function interactionForm(interaction: Acknowledgeable, form: Extract<Answe
   await interaction.showModal(modalOf(form));
 }
 
-function messageOf(answer: Exclude<Answer, { kind: 'form' }>, { language }: Question) {
+function messageOf(answer: Exclude<Answer, { kind: 'form' }>) {
   const { components, files }: Payload =
-    answer.kind === 'problem' ? problemPayload(answer) : payloadOf(answer, wordsIn(language));
+    answer.kind === 'problem' ? problemPayload(answer) : payloadOf(answer, wordsIn(answer.language));
   return { components: [...components], files: [...files], allowedMentions: { parse: [] } };
 }
 

@@ -64,8 +64,8 @@ export async function runAsk({ seat, lines, json, pictures }: AskArguments, conv
     const answered = await askLine(line, seat, conversation);
     fine &&= answered.answer.kind !== 'problem';
     const shown = json
-      ? JSON.stringify(await jsonOf(answered, seat.language, pictures))
-      : await linesOf(answered.answer, seat.language, pictures);
+      ? JSON.stringify(await jsonOf(answered, pictures))
+      : await linesOf(answered.answer, pictures);
     (answered.answer.kind === 'problem' && !json ? process.stderr : process.stdout).write(`${shown}\n`);
   }
   return fine;

@@ -18,7 +18,10 @@ export async function runPrompt(
     output: process.stdout,
     prompt: '› ',
     historySize: 500,
-    completer: (typed: string): [string[], string] => [commands.filter(command => command.startsWith(typed)), typed],
+    completer: (typed: string): [string[], string] => [
+      commands.filter(command => command.startsWith(typed)),
+      typed,
+    ],
   });
   let choices: readonly Choice<string>[] = [];
   terminal.prompt();
@@ -26,7 +29,7 @@ export async function runPrompt(
     if (typed.trim() !== '') {
       const { answer } = await askLine(chosenLine(typed, choices), seat, conversation);
       choices = answer.kind === 'reply' ? (answer.choices ?? []) : [];
-      process.stdout.write(`\n${await linesOf(answer, seat.language, pictures)}\n`);
+      process.stdout.write(`\n${await linesOf(answer, pictures)}\n`);
       if (choices.length > 0) process.stdout.write(`${say.fronts.pickOne({ most: choices.length })}\n`);
       process.stdout.write('\n');
     }

@@ -39,7 +39,7 @@ export async function askLine(line: string, seat: Seat, conversation: Conversati
     return { command: path, answer: await receive(question, conversation) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
-    return { command, answer: problemOf(error, seat.language) };
+    return { command, answer: { ...problemOf(error, seat.language), language: seat.language } };
   }
 }
 

@@ -1,12 +1,11 @@
 import { formText, textOf } from '../conversation/plain-text.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
-import type { Language } from '../words/sentence.ts';
 import { savePictures } from './pictures.ts';
 import type { Answered } from './seat.ts';
 
 /** An answer as the JSON object that `ask --json` prints. Pictures are saved to `folder`. */
-export async function jsonOf({ command, answer }: Answered, language: Language, folder: string) {
+export async function jsonOf({ command, answer }: Answered, folder: string) {
   switch (answer.kind) {
     case 'problem':
       return { ok: false as const, command, problem: answer.text, id: answer.id };
@@ -25,19 +24,23 @@ export async function jsonOf({ command, answer }: Answered, language: Language, 
     case 'reply': {
       const { headline, data, cautions, choices = [] } = answer;
       const pictures = await savePictures(answer, folder);
-      const text = textOf(answer, wordsIn(language));
+      const text = textOf(answer, wordsIn(answer.language));
       return { ok: true as const, command, headline, data, cautions, text, choices, pictures };
     }
   }
 }
 
 /** An answer as lines for a person. Choices are numbered from 1; pictures are saved to `folder`. */
-export async function linesOf(answer: Answer, language: Language, folder: string): Promise<string> {
+export async function linesOf(answer: Answer, folder: string): Promise<string> {
   if (answer.kind === 'problem') return answer.text;
   if (answer.kind === 'form') return formText(answer);
   const paths = await savePictures(answer, folder);
   const choices = (answer.choices ?? []).map(({ label }, index) => `  [${index + 1}] ${label}`);
-  return [textOf(answer, wordsIn(language)), choices.join('\n'), paths.map(path => `→ ${path}`).join('\n')]
+  return [
+    textOf(answer, wordsIn(answer.language)),
+    choices.join('\n'),
+    paths.map(path => `→ ${path}`).join('\n'),
+  ]
     .filter(Boolean)
     .join('\n\n');
 }

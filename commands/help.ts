@@ -1,0 +1,32 @@
+import { action, command, isAction } from '../src/conversation/command.ts';
+
+export default command(
+  'help',
+  action({
+    purpose: { en: 'What I can do, and how to ask', es: 'Qué sé hacer y cómo preguntarme' },
+    seenBy: 'asker',
+    options: {},
+    answer(_asked, { say, book }) {
+      const commands = book.commands.map(({ name, purpose, does }) => ({
+        name,
+        purpose: purpose[say.language],
+        subcommands: isAction(does) ? [] : Object.keys(does),
+      }));
+      return {
+        kind: 'reply',
+        headline: say.help.headline,
+        data: { commands },
+        blocks: [
+          {
+            kind: 'rows',
+            rows: commands.map(({ name, purpose, subcommands }) =>
+              say.help.row({ name, purpose, subcommands }),
+            ),
+          },
+          { kind: 'text', text: say.help.start },
+        ],
+        cautions: [{ id: 'lye', text: say.help.lye }],
+      };
+    },
+  }),
+);

@@ -1,0 +1,70 @@
+import { action, command } from '../src/conversation/command.ts';
+import { choice } from '../src/conversation/option.ts';
+import { prefer } from '../src/records/preferences.ts';
+
+export default command(
+  'prefer',
+  action({
+    purpose: {
+      en: 'Your spoons, units and language. Without options: what is set now',
+      es: 'Tus cucharas, unidades e idioma. Sin opciones: lo que hay ahora',
+    },
+    seenBy: 'asker',
+    options: {
+      spoons: choice(
+        { en: 'The spoons and cups in your kitchen', es: 'Las cucharas y tazas de tu cocina' },
+        {
+          us: {
+            en: 'US: 4.93 ml teaspoon, 237 ml cup',
+            es: 'EE. UU.: cucharadita de 4,93 ml, taza de 237 ml',
+          },
+          label: {
+            en: 'Label: 5 ml teaspoon, 240 ml cup',
+            es: 'Etiqueta: cucharadita de 5 ml, taza de 240 ml',
+          },
+          metric: {
+            en: 'Metric: 5 ml teaspoon, 250 ml cup',
+            es: 'Métrica: cucharadita de 5 ml, taza de 250 ml',
+          },
+        },
+      ).optional(),
+      temperature: choice(
+        { en: 'Which temperature comes first', es: 'Qué temperatura va primero' },
+        { celsius: { en: 'Celsius', es: 'Celsius' }, fahrenheit: { en: 'Fahrenheit', es: 'Fahrenheit' } },
+      ).optional(),
+      mass: choice(
+        { en: 'Which weight comes first', es: 'Qué peso va primero' },
+        { grams: { en: 'grams', es: 'gramos' }, ounces: { en: 'ounces', es: 'onzas' } },
+      ).optional(),
+      language: choice(
+        { en: 'The language I answer you in', es: 'El idioma en que te respondo' },
+        { en: { en: 'English', es: 'Inglés' }, es: { en: 'Spanish', es: 'Español' } },
+      ).optional(),
+    },
+    async answer({ spoons, temperature, mass, language }, { store, asker, say }) {
+      const now = await prefer(store, asker.id, {
+        ...(spoons && { spoons }),
+        ...(temperature && { temperature }),
+        ...(mass && { mass }),
+        ...(language && { language }),
+      });
+      return {
+        kind: 'reply',
+        headline: say.prefer.headline,
+        data: now,
+        blocks: [
+          {
+            kind: 'rows',
+            rows: [
+              say.prefer.spoons[now.spoons],
+              say.prefer.temperature[now.temperature],
+              say.prefer.mass[now.mass],
+              now.language ? say.prefer.language[now.language] : say.prefer.platformLanguage,
+            ],
+          },
+        ],
+        cautions: [],
+      };
+    },
+  }),
+);

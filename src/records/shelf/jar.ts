@@ -1,0 +1,44 @@
+import { colourantById } from '../../engine/colourants/catalogue.ts';
+import type { Colourant } from '../../engine/colourants/colourant.ts';
+import { findColourant } from '../../engine/colourants/find.ts';
+import { fold } from '../../engine/colourants/fold.ts';
+import { Refusal, refuse } from '../../engine/refusal.ts';
+import { findItem, listShelf } from './look.ts';
+import type { Shelf, ShelfItem } from './shelf.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    'jar-unidentified': { readonly name: string };
+  }
+}
+
+/** Refusals of the catalogue after which a close spelling on the shelf may still be meant. */
+const UNDECIDED: ReadonlySet<string> = new Set(['colourant-unknown', 'colourant-ambiguous']);
+
+/** What a member means by a colourant: the generic kind, and their own jar of it where they have one. */
+export type Jar = { readonly colourant: Colourant; readonly item?: ShelfItem };
+
+/**
+ * The jar somebody names: their own item by its exact name, else the catalogue, else their own item by a close
+ * spelling. Throws the catalogue's Refusal when nothing fits, and `jar-unidentified` for an item of theirs of
+ * which nobody said what it is.
+ */
+export async function findJar(shelf: Shelf, text: string): Promise<Jar> {
+  const own = (await listShelf(shelf)).find(({ id, name }) => id === text || fold(name) === fold(text));
+  if (own) return jarOf(own);
+  try {
+    return { colourant: findColourant(text) };
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal) || !UNDECIDED.has(refusal.id)) throw refusal;
+    const item = await findItem(shelf, text).catch((second: unknown) => {
+      throw second instanceof Refusal ? refusal : second;
+    });
+    return jarOf(item);
+  }
+}
+
+/** The jar that an item is. Throws a Refusal `jar-unidentified` when nobody said what is in it. */
+export function jarOf(item: ShelfItem): Jar {
+  const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
+  return colourant ? { colourant, item } : refuse('jar-unidentified', { name: item.name });
+}

@@ -1,0 +1,18 @@
+export const prefer = {
+  headline: 'This is how I answer you.',
+  spoons: {
+    us: 'Spoons: US, 4.93 ml teaspoon, 237 ml cup',
+    label: 'Spoons: nutrition label, 5 ml teaspoon, 240 ml cup',
+    metric: 'Spoons: metric, 5 ml teaspoon, 250 ml cup',
+  },
+  temperature: {
+    celsius: 'Temperature: °C first, °F beside it',
+    fahrenheit: 'Temperature: °F first, °C beside it',
+  },
+  mass: {
+    grams: 'Weight: grams first, ounces beside them',
+    ounces: 'Weight: ounces first, grams beside them',
+  },
+  language: { en: 'Language: English', es: 'Language: Spanish' },
+  platformLanguage: 'Language: as your chat app is set',
+};

@@ -1,0 +1,17 @@
+import type { prefer as en } from '../en/prefer.ts';
+
+export const prefer: typeof en = {
+  headline: 'Así te respondo.',
+  spoons: {
+    us: 'Cucharas: EE. UU., cucharadita de 4,93 ml, taza de 237 ml',
+    label: 'Cucharas: etiqueta nutricional, cucharadita de 5 ml, taza de 240 ml',
+    metric: 'Cucharas: métricas, cucharadita de 5 ml, taza de 250 ml',
+  },
+  temperature: {
+    celsius: 'Temperatura: primero °C, al lado °F',
+    fahrenheit: 'Temperatura: primero °F, al lado °C',
+  },
+  mass: { grams: 'Peso: primero gramos, al lado onzas', ounces: 'Peso: primero onzas, al lado gramos' },
+  language: { en: 'Idioma: inglés', es: 'Idioma: español' },
+  platformLanguage: 'Idioma: el de tu aplicación de chat',
+};

@@ -1,0 +1,67 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+
+const root = resolve(import.meta.dirname, '../..');
+
+/** Which rooms each room may look into. `engine` and `loopback` look nowhere. */
+const arrows: Readonly<Record<string, readonly string[]>> = {
+  engine: [],
+  loopback: [],
+  words: ['engine'],
+  photo: ['engine'],
+  pictures: ['engine'],
+  workers: ['engine', 'photo', 'pictures'],
+  records: ['engine'],
+  conversation: ['engine', 'records', 'words', 'workers'],
+  deadlines: ['engine', 'records', 'words', 'conversation', 'workers', 'replies'],
+  replies: ['engine', 'records', 'words', 'conversation'],
+  commands: ['engine', 'records', 'words', 'workers', 'conversation', 'replies'],
+  discord: ['engine', 'words', 'conversation'],
+  terminal: ['engine', 'words', 'conversation'],
+  page: ['loopback', 'words'],
+};
+
+const files = (folder: string): string[] =>
+  readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .filter(file => /\.ts$/.test(file))
+    .map(file => join(folder, file));
+
+const roomOf = (path: string): string =>
+  path.startsWith('commands/') ? 'commands' : (/^src\/([^/]+)\//.exec(path)?.[1] ?? path);
+
+const importsOf = (path: string): string[] =>
+  [...readFileSync(join(root, path), 'utf8').matchAll(/(?:from|import\()\s*'(\.{1,2}\/[^']+)'/g)].map(match =>
+    relative(root, resolve(root, dirname(path), match[1] ?? '')),
+  );
+
+const sources = [...files('src'), ...files('commands')];
+
+describe('the rooms of the house', () => {
+  test('every room is on the map', () => {
+    const rooms = new Set(sources.map(roomOf).filter(room => !room.endsWith('.ts')));
+    expect([...rooms].filter(room => !(room in arrows))).toEqual([]);
+  });
+
+  test.each(sources.filter(path => roomOf(path) in arrows))('%s looks only where it may', path => {
+    const room = roomOf(path);
+    const seen = importsOf(path).map(roomOf);
+    expect(seen.filter(other => other !== room && !arrows[room]?.includes(other))).toEqual([]);
+  });
+
+  test('the engine touches no clock, chance, disk, network or process', () => {
+    const impure = /\bDate\.now\(|new Date\(\)|Math\.random\(|process\.|from 'node:|\bfetch\(/;
+    const offenders = sources.filter(
+      path => path.startsWith('src/engine/') && impure.test(readFileSync(join(root, path), 'utf8')),
+    );
+    expect(offenders).toEqual([]);
+  });
+
+  test('the chat platform is known to the discord room only, by types to the loopback host', () => {
+    const offenders = sources.filter(path => {
+      const text = readFileSync(join(root, path), 'utf8');
+      return /from 'discord\.js'/.test(text) && roomOf(path) !== 'discord';
+    });
+    expect(offenders).toEqual([]);
+  });
+});
