@@ -1,0 +1,136 @@
+import { mkdirSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
+import { type MessagePort, parentPort, receiveMessageOnPort, workerData } from 'node:worker_threads';
+import type { CommitResult } from '../store.ts';
+import type { TextEntry, TextWrite } from './adapter.ts';
+
+/*
+ * The thread that owns the database. node:sqlite is synchronous, and waiting for another process's lock
+ * (`busy_timeout`) would stop whatever loop it runs on: here that hurts nobody.
+ */
+
+export type Call = { readonly id: number; readonly namespace: string } & Task;
+export type Task =
+  | { readonly task: 'texts'; readonly keys: readonly string[] }
+  | { readonly task: 'range'; readonly from: string; readonly to: string; readonly limit: number }
+  | { readonly task: 'commit'; readonly writes: readonly TextWrite[] };
+export type Done = { readonly id: number } & (
+  | { readonly answer: readonly (string | undefined)[] | readonly TextEntry[] | CommitResult }
+  | { readonly fault: { readonly message: string; readonly sqlite: number | undefined } }
+);
+type CommitCall = Extract<Call, { task: 'commit' }>;
+
+/** How long one statement waits for another process's lock, ms. */
+const patience = 5000;
+
+function open(path: string): DatabaseSync {
+  if (path !== ':memory:') mkdirSync(dirname(path), { recursive: true });
+  const opened = new DatabaseSync(path, { timeout: patience });
+  opened.exec('PRAGMA journal_mode = WAL');
+  // NORMAL may lose the last commits when the power goes; an acknowledged write has to outlive that.
+  opened.exec('PRAGMA synchronous = FULL');
+  opened.exec(
+    'CREATE TABLE IF NOT EXISTS records (ns TEXT, key TEXT, text TEXT NOT NULL, PRIMARY KEY (ns, key)) STRICT, WITHOUT ROWID',
+  );
+  return opened;
+}
+
+const db = open(workerData as string);
+const select = db.prepare('SELECT text FROM records WHERE ns = ? AND key = ?');
+const selectRange = db.prepare(
+  'SELECT key, text FROM records WHERE ns = ? AND key >= ? AND key < ? ORDER BY key LIMIT ?',
+);
+const upsert = db.prepare(
+  'INSERT INTO records (ns, key, text) VALUES (?, ?, ?) ON CONFLICT DO UPDATE SET text = excluded.text',
+);
+const insert = db.prepare('INSERT INTO records (ns, key, text) VALUES (?, ?, ?) ON CONFLICT DO NOTHING');
+const remove = db.prepare('DELETE FROM records WHERE ns = ? AND key = ?');
+
+function read(call: Exclude<Call, CommitCall>): readonly (string | undefined)[] | readonly TextEntry[] {
+  if (call.task === 'texts') {
+    return call.keys.map(key => select.get(call.namespace, key)?.text as string | undefined);
+  }
+  return selectRange
+    .all(call.namespace, call.from, call.to, call.limit)
+    .map(row => [row.key as string, row.text as string] as const);
+}
+
+/** Applies one write; false when the key is in its way. */
+function apply(ns: string, write: TextWrite): boolean {
+  switch (write.kind) {
+    case 'put':
+      upsert.run(ns, write.key, write.text);
+      return true;
+    case 'add':
+      return insert.run(ns, write.key, write.text).changes === 1;
+    case 'absent':
+      return select.get(ns, write.key) === undefined;
+    case 'drop':
+      remove.run(ns, write.key);
+      return true;
+  }
+}
+
+/** One commit inside the shared transaction: its savepoint is undone alone when one of its keys clashes. */
+function attempt(call: CommitCall): Done {
+  db.exec('SAVEPOINT one');
+  try {
+    const clash = call.writes.find(write => !apply(call.namespace, write));
+    if (clash) db.exec('ROLLBACK TO one');
+    return { id: call.id, answer: clash ? { done: false, clash: clash.key } : { done: true } };
+  } catch (error) {
+    // Out of room or memory ends the whole transaction: then there is no savepoint, and no success for anyone.
+    if (!db.isTransaction) throw error;
+    db.exec('ROLLBACK TO one');
+    return { id: call.id, fault: faultOf(error) };
+  } finally {
+    if (db.isTransaction) db.exec('RELEASE one');
+  }
+}
+
+/** Every commit that was waiting, in one transaction and so in one flush to the disk. */
+function commitTogether(calls: readonly CommitCall[]): readonly Done[] {
+  try {
+    db.exec('BEGIN IMMEDIATE');
+    const answers = calls.map(attempt);
+    db.exec('COMMIT');
+    return answers;
+  } catch (error) {
+    if (db.isTransaction) db.exec('ROLLBACK');
+    return calls.map(({ id }) => ({ id, fault: faultOf(error) }));
+  }
+}
+
+function faultOf(error: unknown): { message: string; sqlite: number | undefined } {
+  const { message, errcode } = error as { message?: string; errcode?: number };
+  return { message: message ?? String(error), sqlite: errcode };
+}
+
+function readOne(call: Exclude<Call, CommitCall>): Done {
+  try {
+    return { id: call.id, answer: read(call) };
+  } catch (error) {
+    return { id: call.id, fault: faultOf(error) };
+  }
+}
+
+function serve(port: MessagePort): void {
+  port.on('message', (first: Call | 'close') => {
+    const waiting: (Call | 'close')[] = [first];
+    for (let more = receiveMessageOnPort(port); more; more = receiveMessageOnPort(port)) {
+      waiting.push(more.message);
+    }
+    const calls = waiting.filter(call => call !== 'close');
+    // Reads first: they never wait for a lock.
+    for (const call of calls) if (call.task !== 'commit') port.postMessage(readOne(call));
+    const commits = calls.filter(call => call.task === 'commit');
+    if (commits.length > 0) for (const done of commitTogether(commits)) port.postMessage(done);
+    if (calls.length < waiting.length) {
+      db.close();
+      port.close();
+    }
+  });
+}
+
+if (parentPort) serve(parentPort);

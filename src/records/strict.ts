@@ -1,0 +1,132 @@
+import Keyv from 'keyv';
+import type { RecordAdapter, TextWrite } from './adapters/adapter.ts';
+import { type FailureKind, StoreFailure } from './failure.ts';
+import type { CommitResult, Entry, Store, Write } from './store.ts';
+
+/** Only what comes back as it went in: no Date, Map, NaN, undefined or class of any kind. */
+function assertPlain(value: unknown, path: string): void {
+  if (value === null || typeof value === 'string' || typeof value === 'boolean') return;
+  if (typeof value === 'number' && Number.isFinite(value)) return;
+  if (Array.isArray(value)) {
+    value.forEach((one, index) => {
+      assertPlain(one, `${path}[${index}]`);
+    });
+    return;
+  }
+  const prototype = typeof value === 'object' ? Object.getPrototypeOf(value) : undefined;
+  if (prototype !== Object.prototype && prototype !== null) throw new TypeError(`${path} is not plain JSON`);
+  for (const [name, one] of Object.entries(value as object)) {
+    // A field that is undefined is a field that is not there, before and after.
+    if (one !== undefined) assertPlain(one, `${path}.${name}`);
+  }
+}
+
+/** keyv's envelope `{"value": ...}`, told apart from anything else: to keyv itself `null` or `5` is "absent". */
+const envelope = {
+  stringify(data: unknown): string {
+    assertPlain((data as { value: unknown }).value, 'value');
+    return JSON.stringify(data);
+  },
+  parse<T>(text: string): T {
+    const data: unknown = JSON.parse(text);
+    if (typeof data !== 'object' || data === null || !('value' in data)) throw new SyntaxError('no record');
+    return data as T;
+  },
+};
+
+function failureOf(
+  error: unknown,
+  kind: FailureKind,
+  during: 'read' | 'write',
+  message: string,
+): StoreFailure {
+  return error instanceof StoreFailure ? error : new StoreFailure(kind, during, message, { cause: error });
+}
+
+/**
+ * The strict store over keyv. keyv without an `error` listener rejects where with one it would answer
+ * "absent" or "false": so the instance stays in here, and nobody can attach one.
+ */
+export class StrictStore implements Store {
+  readonly #adapter: RecordAdapter;
+  readonly #keyv: Keyv;
+  readonly #inFlight = new Set<Promise<unknown>>();
+  #closing: Promise<void> | undefined;
+
+  constructor(adapter: RecordAdapter) {
+    this.#adapter = adapter;
+    this.#keyv = new Keyv({ store: adapter, serialization: envelope });
+  }
+
+  get(keys: readonly string[]): Promise<readonly unknown[]> {
+    return this.#track('read', async () => {
+      if (keys.length === 0) return [];
+      checkKeys(keys, 'read');
+      try {
+        return await this.#keyv.getMany([...keys]);
+      } catch (error) {
+        throw failureOf(error, 'corrupt', 'read', `unreadable record among ${keys.join(', ')}`);
+      }
+    });
+  }
+
+  range(from: string, to: string, limit: number): Promise<readonly Entry[]> {
+    return this.#track('read', async () => {
+      if (!Number.isSafeInteger(limit) || limit < 1) throw new RangeError(`limit ${limit}`);
+      const entries = await this.#adapter.range(from, to, limit);
+      return Promise.all(entries.map(async ([key, text]) => ({ key, value: await this.#decode(key, text) })));
+    });
+  }
+
+  commit(writes: readonly Write[]): Promise<CommitResult> {
+    return this.#track('write', async () => {
+      if (writes.length === 0) return { done: true };
+      checkKeys(
+        writes.map(({ key }) => key),
+        'write',
+      );
+      return this.#adapter.commit(await Promise.all(writes.map(write => this.#encode(write))));
+    });
+  }
+
+  close(): Promise<void> {
+    this.#closing ??= Promise.allSettled([...this.#inFlight]).then(() => this.#keyv.disconnect());
+    return this.#closing;
+  }
+
+  #track<T>(during: 'read' | 'write', work: () => Promise<T>): Promise<T> {
+    if (this.#closing) return Promise.reject(new StoreFailure('closed', during, 'the store is closed'));
+    const running = work().finally(() => this.#inFlight.delete(running));
+    this.#inFlight.add(running);
+    return running;
+  }
+
+  async #encode(write: Write): Promise<TextWrite> {
+    if (write.kind === 'absent' || write.kind === 'drop') return { kind: write.kind, key: write.key };
+    try {
+      const text = await this.#keyv.encode({ value: write.value });
+      return { kind: write.kind, key: write.key, text: String(text) };
+    } catch (error) {
+      throw new StoreFailure('unfit', 'write', `${write.key}: not a value to store`, { cause: error });
+    }
+  }
+
+  async #decode(key: string, text: string): Promise<unknown> {
+    try {
+      return (await this.#keyv.decode(text))?.value;
+    } catch (error) {
+      throw failureOf(error, 'corrupt', 'read', `unreadable record ${key}`);
+    }
+  }
+}
+
+function checkKeys(keys: readonly string[], during: 'read' | 'write'): void {
+  for (const key of keys) {
+    if (!/^[A-Za-z0-9_-]+(\/[A-Za-z0-9_-]+)*$/.test(key)) {
+      throw new StoreFailure('unfit', during, `not a key: ${JSON.stringify(key)}`);
+    }
+  }
+  if (during === 'write' && new Set(keys).size < keys.length) {
+    throw new StoreFailure('unfit', during, `a key twice in one commit: ${keys.join(', ')}`);
+  }
+}
