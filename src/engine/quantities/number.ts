@@ -149,7 +149,11 @@ const KITCHEN_PARTS = [
 export function printMixed(value: number): string {
   const whole = Math.floor(value);
   if (value < 0.1 || whole > 20) return printNumber(value);
-  const near = KITCHEN_PARTS.find(([over, under]) => Math.abs(whole + over / under - value) < value / 500);
+  // The rounded value is tried as well, so that what was printed once is printed the same again.
+  const values = [value, Number(printNumber(value))];
+  const near = KITCHEN_PARTS.find(([over, under]) =>
+    values.some(one => Math.abs(whole + over / under - one) < one / 500),
+  );
   if (near === undefined) return printNumber(value);
   return `${whole === 0 ? '' : `${whole} `}${near[0]}/${near[1]}`;
 }

@@ -1,6 +1,6 @@
 import { refuse } from '../refusal.ts';
 import { excerpt } from './excerpt.ts';
-import { printMixed, printNumber, readDecimal } from './number.ts';
+import { plainText, printMixed, printNumber, readDecimal } from './number.ts';
 import { plainWord } from './unit-words.ts';
 import { readWritten } from './written.ts';
 
@@ -67,7 +67,7 @@ export function parseStrength(text: string): Strength {
   const word = plainWord(text.slice(0, 200)).trim();
   const name = BY_WORD.get(word);
   if (name !== undefined) return { by: 'name', name };
-  const strength = parseShare(word) ?? parseSpoons(text);
+  const strength = parseShare(plainText(text.slice(0, 40))) ?? parseSpoons(text);
   if (strength === undefined) refuse('strength-unreadable', { text: excerpt(text) });
   if (!isPossible(strength)) refuse('strength-out-of-range', { text: excerpt(text) });
   return strength;
@@ -95,8 +95,8 @@ export function printStrength(strength: Strength): string {
   }
 }
 
-function parseShare(word: string): Strength | undefined {
-  const percent = /^(\d[\d,.]{0,8}) ?%$/u.exec(word);
+function parseShare(text: string): Strength | undefined {
+  const percent = /^(\d[\d,.]{0,8}) ?%$/u.exec(text);
   const value = readDecimal(percent?.[1] ?? '')[0];
   return value === undefined ? undefined : { by: 'share', ofFull: value / 100 };
 }
