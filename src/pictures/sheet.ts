@@ -1,0 +1,109 @@
+import { Resvg } from '@resvg/resvg-js';
+import { fontFiles, type Weight, wrap } from './type.ts';
+
+/** Paper and ink of every picture: dark on light, so that it also prints in black and white. */
+export const PAPER = '#faf7f0';
+export const INK = '#2b2620';
+export const FAINT = '#6b6358';
+export const RULE = '#d8d0c2';
+
+export type TextStyle = {
+  readonly size?: number;
+  readonly weight?: Weight;
+  readonly colour?: string;
+  /** Where `x` is in the text. */
+  readonly anchor?: 'start' | 'middle' | 'end';
+};
+
+const LINE_HEIGHT = 1.35;
+
+const escaped = (text: string) =>
+  text
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;')
+    // Control characters are not allowed in XML, whatever a member typed.
+    // biome-ignore lint/suspicious/noControlCharactersInRegex: that is what is taken out.
+    .replaceAll(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
+
+const round = (value: number) => Math.round(value * 100) / 100;
+
+/**
+ * A picture drawn top-left to bottom-right in CSS pixels. Nothing is measured back from the drawing: text is
+ * wrapped with the font's own widths before it is placed.
+ */
+export class Sheet {
+  readonly width: number;
+  readonly #parts: string[] = [];
+
+  constructor(width: number) {
+    this.width = width;
+  }
+
+  /** A filled rectangle; `edge` draws its outline, so that pale colours show on paper. */
+  box(
+    x: number,
+    y: number,
+    width: number,
+    height: number,
+    fill: string,
+    more: { radius?: number; edge?: string } = {},
+  ): this {
+    const { radius = 0, edge } = more;
+    const outline = edge ? ` stroke="${edge}" stroke-width="1"` : '';
+    this.#parts.push(
+      `<rect x="${round(x)}" y="${round(y)}" width="${round(width)}" height="${round(height)}" rx="${radius}" fill="${fill}"${outline}/>`,
+    );
+    return this;
+  }
+
+  line(x1: number, y1: number, x2: number, y2: number, colour: string = RULE, width = 1): this {
+    this.#parts.push(
+      `<line x1="${round(x1)}" y1="${round(y1)}" x2="${round(x2)}" y2="${round(y2)}" stroke="${colour}" stroke-width="${width}"/>`,
+    );
+    return this;
+  }
+
+  /** A path, a circle, an image: any one SVG element that is trusted already. */
+  element(svg: string): this {
+    this.#parts.push(svg);
+    return this;
+  }
+
+  /** One line of text with its baseline at `y`. */
+  text(text: string, x: number, y: number, style: TextStyle = {}): this {
+    const { size = 16, weight = 'regular', colour = INK, anchor = 'start' } = style;
+    const bold = weight === 'bold' ? ' font-weight="700"' : '';
+    this.#parts.push(
+      `<text x="${round(x)}" y="${round(y)}" font-family="Inter" font-size="${size}"${bold} fill="${colour}" text-anchor="${anchor}">${escaped(text)}</text>`,
+    );
+    return this;
+  }
+
+  /** Text wrapped to `width`, its top at `top`; returns the y under its last line. */
+  paragraph(text: string, x: number, top: number, width: number, style: TextStyle = {}): number {
+    const { size = 16, weight = 'regular' } = style;
+    let y = top;
+    for (const line of wrap(text, width, size, weight)) {
+      this.text(line, x, y + size, style);
+      y += size * LINE_HEIGHT;
+    }
+    return y;
+  }
+
+  /** The drawing as SVG of the given height. */
+  svg(height: number): string {
+    const size = `width="${this.width}" height="${round(height)}"`;
+    return `<svg xmlns="http://www.w3.org/2000/svg" ${size}><rect ${size} fill="${PAPER}"/>${this.#parts.join('')}</svg>`;
+  }
+
+  /** The drawing as PNG, `scale` device pixels to the CSS pixel. */
+  png(height: number, scale = 2): Uint8Array {
+    const drawn = new Resvg(this.svg(Math.ceil(height)), {
+      fitTo: { mode: 'zoom', value: scale },
+      font: { fontFiles: Object.values(fontFiles), loadSystemFonts: false, defaultFontFamily: 'Inter' },
+    });
+    return drawn.render().asPng();
+  }
+}
