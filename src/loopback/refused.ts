@@ -1,8 +1,11 @@
-/** One place in a refused payload: where, the platform's short code, its sentence. */
+import type { RuleId } from './refusals/interaction-rules.ts';
+
+/** One place in a refused payload: where, the platform's short code, its sentence, and the row of the refusal table. */
 export interface Flaw {
   readonly path: readonly (string | number)[];
   readonly code: string;
   readonly message: string;
+  readonly rule: RuleId;
 }
 
 /** The platform says no: HTTP status, its numeric error code, and the flaws of a malformed payload (50035). */
@@ -11,8 +14,10 @@ export class Refused extends Error {
   readonly status: number;
   readonly code: number;
   readonly flaws: readonly Flaw[];
+  /** Rows of the refusal table; empty when a member, not the bot, was refused. */
+  readonly rules: readonly RuleId[];
 
-  constructor(status: number, code: number, message: string, flaws: readonly Flaw[] = []) {
+  constructor(status: number, code: number, message: string, flaws: readonly Flaw[] = [], rule?: RuleId) {
     super(
       flaws.length === 0
         ? message
@@ -21,6 +26,7 @@ export class Refused extends Error {
     this.status = status;
     this.code = code;
     this.flaws = flaws;
+    this.rules = rule === undefined ? flaws.map(flaw => flaw.rule) : [rule];
   }
 }
 

@@ -1,0 +1,91 @@
+/** Everything that appears in the room, as data. Times are ISO 8601 in UTC. */
+import type { APIApplicationCommand, APIMessage } from 'discord-api-types/v10';
+import type { OpenForm } from './seen.ts';
+
+/** Everything that appears in the room. `seq` rises by one; replaying the list rebuilds the room. */
+export type HostEvent = { readonly seq: number; readonly at: string } & HostEventBody;
+export type HostEventBody =
+  | { readonly kind: 'application'; readonly id: string; readonly name: string }
+  | {
+      readonly kind: 'guild-added';
+      readonly id: string;
+      readonly name: string;
+      readonly locale: string;
+      readonly ownerId: string;
+      readonly botPermissions: string;
+    }
+  | { readonly kind: 'guild-removed'; readonly id: string }
+  | { readonly kind: 'channel-added'; readonly guildId: string; readonly id: string; readonly name: string }
+  | {
+      readonly kind: 'private-channel-added';
+      readonly id: string;
+      readonly userId: string;
+      readonly context: 'bot-dm' | 'elsewhere';
+    }
+  | { readonly kind: 'channel-changed'; readonly id: string; readonly botPermissions: string }
+  | { readonly kind: 'channel-removed'; readonly guildId: string; readonly id: string }
+  | {
+      readonly kind: 'role-added';
+      readonly guildId: string;
+      readonly id: string;
+      readonly name: string;
+      readonly permissions: string;
+    }
+  | {
+      readonly kind: 'member-joined' | 'member-changed';
+      readonly guildId: string;
+      readonly id: string;
+      readonly name: string;
+      readonly permissions: string;
+      readonly roles: readonly string[];
+      readonly locale: string;
+      readonly directMessages: boolean;
+    }
+  | { readonly kind: 'member-left'; readonly guildId: string; readonly id: string }
+  | {
+      readonly kind: 'file-stored';
+      readonly id: string;
+      readonly name: string;
+      readonly contentType: string;
+      readonly bytes: Uint8Array;
+    }
+  | {
+      readonly kind: 'message-created' | 'message-edited';
+      readonly message: APIMessage;
+      readonly guildId?: string;
+      readonly visibleTo: string | 'everyone';
+      readonly interactionId?: string;
+      readonly pending: boolean;
+    }
+  | {
+      readonly kind: 'message-deleted';
+      readonly id: string;
+      readonly channelId: string;
+      readonly visibleTo: string | 'everyone';
+    }
+  | {
+      readonly kind: 'form-opened';
+      readonly form: OpenForm;
+      readonly visibleTo: string;
+      readonly channelId: string;
+      readonly sourceMessageId?: string;
+    }
+  | {
+      readonly kind: 'interaction-sent';
+      readonly interactionId: string;
+      readonly userId: string;
+      readonly channelId: string;
+      readonly what: string;
+    }
+  | { readonly kind: 'interaction-acknowledged'; readonly interactionId: string; readonly afterMs: number }
+  | {
+      readonly kind: 'interaction-failed';
+      readonly interactionId: string;
+      readonly userId: string;
+      readonly why: string;
+    }
+  | {
+      readonly kind: 'commands-changed';
+      readonly guildId?: string;
+      readonly commands: readonly APIApplicationCommand[];
+    };

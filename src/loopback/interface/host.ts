@@ -1,0 +1,100 @@
+/** The host itself: opening it, watching it, making it misbehave. */
+import type { APIApplicationCommand } from 'discord-api-types/v10';
+import type { HostEvent } from './events.ts';
+import type { Guild, NewGuild } from './people.ts';
+import type { SeenFile, SeenMessage } from './seen.ts';
+
+/** `close` breaks the socket without an answer, `hang` never answers, `lost` does the work and then breaks the socket. */
+export type Fault = 500 | 502 | 429 | 401 | 403 | 404 | 'hang' | 'close' | 'lost';
+
+export interface FaultOptions {
+  /** How many matching requests fail. Default 1. */
+  readonly times?: number;
+  /** Retry-After of a 429 in seconds; `null` leaves the header out. Default 0.05. */
+  readonly retryAfter?: number | null;
+}
+
+/** One HTTP request the bot made, in order of arrival. */
+export interface SeenRequest {
+  readonly method: string;
+  /** Decoded path after `/api/v10`. */
+  readonly path: string;
+  readonly query: string;
+  /** Parsed JSON (of `payload_json` when multipart), else undefined. */
+  readonly body: unknown;
+  readonly files: number;
+  /** Undefined while unanswered. */
+  readonly status?: number;
+  /** The platform's error code when it was refused. */
+  readonly code?: number;
+}
+
+export interface HostOptions {
+  /** Default 0: any free port. Always on 127.0.0.1. */
+  readonly port?: number;
+  /** Shards recommended to the bot. Default 1. */
+  readonly shards?: number;
+  /** Default 3000. */
+  readonly acknowledgeWithinMs?: number;
+  /** How long an interaction's token works. Default 15 minutes. */
+  readonly tokenLifetimeMs?: number;
+  /** How long a member waits for the end of a deferred answer. Default 60 000. */
+  readonly patienceMs?: number;
+  /** Default 41 250. */
+  readonly heartbeatMs?: number;
+  /** Bytes a file; default 10 MiB. */
+  readonly attachmentSizeLimit?: number;
+  /** Bytes a request; default 25 MiB. */
+  readonly requestSizeLimit?: number;
+  /** Milliseconds since 1970; snowflakes carry it. Default Date.now. */
+  readonly now?: () => number;
+  readonly application?: { readonly id?: string; readonly name?: string };
+  /** Events of an earlier host: its guilds, members, files and messages stand again under the same ids. */
+  readonly replay?: Iterable<HostEvent>;
+}
+
+export interface Host extends AsyncDisposable {
+  /** `http://127.0.0.1:PORT` */
+  readonly url: string;
+  /** For the client's `rest.api`: `${url}/api`. */
+  readonly api: string;
+  readonly applicationId: string;
+  readonly botId: string;
+  readonly guilds: readonly Guild[];
+  addGuild(guild: NewGuild): Guild;
+  /** Registered commands of one guild, or the global ones. */
+  commands(guildId?: string): readonly APIApplicationCommand[];
+  /** Resolves when `shards` sessions (default: the recommended number) have identified. */
+  whenReady(shards?: number): Promise<void>;
+  /** Looks at a message again; undefined once deleted. */
+  latest(message: SeenMessage | string): SeenMessage | undefined;
+  /** Everything shown for one interaction, first answer first. */
+  repliesTo(interactionId: string): readonly SeenMessage[];
+  /** The first message, already there (after `seq`) or still to come, that fits; rejects after `withinMs` (default 5000). */
+  nextMessage(
+    fits: (message: SeenMessage) => boolean,
+    when?: { readonly afterSeq?: number; readonly withinMs?: number },
+  ): Promise<SeenMessage>;
+  file(id: string): SeenFile | undefined;
+  /** Requests of the bot so far (the last 10 000). */
+  readonly requests: readonly SeenRequest[];
+  /** Everything since the start. */
+  readonly events: readonly HostEvent[];
+  /** Calls for each past event after `sinceSeq` (default: none), then for each new one; returns the unsubscriber. */
+  subscribe(listener: (event: HostEvent) => void, sinceSeq?: number): () => void;
+  /** Sends the same dispatch once more, as a flaky gateway does. */
+  redeliver(interactionId: string): void;
+  /** Breaks every gateway socket; sessions stay resumable. With a code: closes with it. */
+  dropConnections(code?: number): void;
+  /** Every file address handed out so far stops working, as they do after a day; fresh ones come with the message. */
+  expireLinks(): void;
+  /** Asks every session to reconnect (op 7); it may resume. */
+  askToReconnect(): void;
+  /** Forgets every session and says so (op 9): a fresh identify is needed, missed events are lost. */
+  invalidateSessions(): void;
+  /** The next request that fits fails this way. `path` is tested against the decoded path after `/api/v10`. */
+  faultNext(method: string, path: RegExp, fault: Fault, options?: FaultOptions): void;
+  /** Adds to each acknowledgement's arrival, as a slow network does. */
+  delayNext(method: string, path: RegExp, ms: number): void;
+  close(): Promise<void>;
+}

@@ -1,0 +1,31 @@
+import type { HostOptions } from './interface/host.ts';
+
+const mebibyte = 1024 * 1024;
+
+/** Options with their defaults filled in. */
+export interface Settings {
+  readonly port: number;
+  readonly shards: number;
+  readonly acknowledgeWithinMs: number;
+  readonly tokenLifetimeMs: number;
+  readonly patienceMs: number;
+  readonly heartbeatMs: number;
+  readonly attachmentSizeLimit: number;
+  readonly requestSizeLimit: number;
+  readonly now: () => number;
+}
+
+/** Sources of the defaults: 3 s and 15 min, Interactions > Receiving and Responding; 10 and 25 MiB, Reference > Uploading Files. */
+export function settingsOf(options: HostOptions): Settings {
+  return {
+    port: options.port ?? 0,
+    shards: options.shards ?? 1,
+    acknowledgeWithinMs: options.acknowledgeWithinMs ?? 3_000,
+    tokenLifetimeMs: options.tokenLifetimeMs ?? 15 * 60_000,
+    patienceMs: options.patienceMs ?? 60_000,
+    heartbeatMs: options.heartbeatMs ?? 41_250,
+    attachmentSizeLimit: options.attachmentSizeLimit ?? 10 * mebibyte,
+    requestSizeLimit: options.requestSizeLimit ?? 25 * mebibyte,
+    now: options.now ?? Date.now,
+  };
+}

@@ -1,0 +1,138 @@
+/** The room's records as the platform's JSON objects. Shapes: platform documentation, Resources > Guild, Channel, User. */
+import { everyonePermissions, permissionBits } from '../permissions.ts';
+import type { Json } from './json.ts';
+import type { ChannelRecord, GuildRecord, MemberRecord, RoleRecord, Room, UserRecord } from './room.ts';
+
+const channelTypes = { guild: 0, 'bot-dm': 1, elsewhere: 3 } as const;
+
+export const userJson = (user: Pick<UserRecord, 'id' | 'name'>): Json => ({
+  id: user.id,
+  username: user.name.toLowerCase().replaceAll(/[^a-z0-9_.]/g, '_'),
+  discriminator: '0',
+  global_name: user.name,
+  avatar: null,
+  public_flags: 0,
+});
+
+/** The bot's own user; it shares its id with the application. */
+export const botJson = (room: Room): Json => ({
+  ...userJson({ id: room.applicationId, name: room.applicationName }),
+  bot: true,
+});
+
+/** All bits a member holds: everyone's, those of roles, own ones; the owner holds every bit. */
+export function memberPermissions(guild: GuildRecord, member: MemberRecord): bigint {
+  if (guild.ownerId === member.user.id) return permissionBits.administrator | ((1n << 50n) - 1n);
+  return member.roles.reduce(
+    (bits, id) => bits | (guild.roles.get(id)?.permissions ?? 0n),
+    member.permissions,
+  );
+}
+
+/** A member without its user, as resolved data has it. */
+export const partialMemberJson = (guild: GuildRecord, member: MemberRecord): Json => ({
+  nick: null,
+  avatar: null,
+  roles: member.roles,
+  joined_at: member.joinedAt,
+  premium_since: null,
+  pending: false,
+  flags: 0,
+  communication_disabled_until: null,
+  permissions: memberPermissions(guild, member).toString(),
+});
+
+export const memberJson = (guild: GuildRecord, member: MemberRecord): Json => ({
+  ...partialMemberJson(guild, member),
+  user: userJson(member.user),
+  deaf: false,
+  mute: false,
+});
+
+export const roleJson = (role: RoleRecord, position = 1): Json => ({
+  id: role.id,
+  name: role.name,
+  color: 0,
+  colors: { primary_color: 0, secondary_color: null, tertiary_color: null },
+  hoist: false,
+  icon: null,
+  unicode_emoji: null,
+  position,
+  permissions: role.permissions.toString(),
+  managed: false,
+  mentionable: true,
+  flags: 0,
+});
+
+export function channelJson(channel: ChannelRecord, room: Room): Json {
+  const base = { id: channel.id, type: channelTypes[channel.context], flags: 0, last_message_id: null };
+  if (channel.context === 'guild')
+    return {
+      ...base,
+      guild_id: channel.guildId,
+      name: channel.name,
+      position: 0,
+      permission_overwrites: [],
+      nsfw: false,
+      parent_id: null,
+      topic: null,
+      rate_limit_per_user: 0,
+    };
+  const user = channel.userId === undefined ? undefined : room.users.get(channel.userId);
+  return {
+    ...base,
+    recipients: user ? [userJson(user)] : [],
+    ...(channel.context === 'elsewhere' && { name: null }),
+  };
+}
+
+/** The whole guild as GUILD_CREATE carries it. */
+export function guildJson(guild: GuildRecord, room: Room): Json {
+  const everyone = { id: guild.id, name: '@everyone', permissions: everyonePermissions };
+  const botMember = {
+    user: botJson(room),
+    nick: null,
+    avatar: null,
+    roles: [],
+    joined_at: guild.joinedAt,
+    deaf: false,
+    mute: false,
+    flags: 0,
+    pending: false,
+  };
+  return {
+    id: guild.id,
+    name: guild.name,
+    owner_id: guild.ownerId,
+    preferred_locale: guild.locale,
+    icon: null,
+    splash: null,
+    afk_channel_id: null,
+    afk_timeout: 300,
+    verification_level: 0,
+    default_message_notifications: 0,
+    explicit_content_filter: 0,
+    mfa_level: 0,
+    nsfw_level: 0,
+    premium_tier: 0,
+    system_channel_id: null,
+    system_channel_flags: 0,
+    rules_channel_id: null,
+    features: [],
+    emojis: [],
+    stickers: [],
+    roles: [roleJson(everyone, 0), ...[...guild.roles.values()].map(role => roleJson(role))],
+    joined_at: guild.joinedAt,
+    large: false,
+    unavailable: false,
+    member_count: guild.members.size + 1,
+    members: [botMember, ...[...guild.members.values()].map(member => memberJson(guild, member))],
+    channels: [...guild.channels.values()].map(channel => channelJson(channel, room)),
+    threads: [],
+    voice_states: [],
+    presences: [],
+    stage_instances: [],
+    guild_scheduled_events: [],
+    soundboard_sounds: [],
+  };
+}
