@@ -39,6 +39,9 @@ const SPOONS: readonly (readonly [Spoon, number])[] = [
   ['1/32 tsp', 1],
 ];
 
+/** A spoon reached by division or through millilitres must still count as that spoon. */
+const ROUNDING = 1e-7;
+
 /**
  * How far off a sum of one kind, two kinds, or more kinds of spoon may be before another kind is taken up. A level
  * spoon repeats to about a tenth, so a third spoon must earn its place (common practice).
@@ -54,10 +57,9 @@ const TOO_COARSE = 0.1;
  */
 export function practicalSpoons(teaspoons: number, atMost = Number.POSITIVE_INFINITY): PracticalSpoons {
   if (!(teaspoons > 0 && Number.isFinite(teaspoons))) throw new RangeError('a dose is positive and finite');
-  const most = Math.floor(atMost * 32 + 1e-9);
+  const most = Math.floor(atMost * 32 * (1 + ROUNDING));
   const target = teaspoons * 32;
-  // A millionth of slack: 1/32 tsp reached by division must still count as 1/32 tsp.
-  if (target < 1 - 1e-6 || most < 1) return { spoons: [], ...byPaste(teaspoons) };
+  if (target < 1 - ROUNDING || most < 1) return { spoons: [], ...byPaste(teaspoons) };
   const thirtySeconds = fewest(Math.min(target, most), most);
   const spoons = spoonsOf(thirtySeconds);
   const held = thirtySeconds / 32;
@@ -127,10 +129,10 @@ function pasteFor(teaspoons: number): DilutionPaste {
   const sizes = SPOONS.filter(([, size]) => size >= 4 && size <= 96).toReversed();
   const fits = ([, size]: readonly [Spoon, number]) => {
     const parts = size / 32 / teaspoons;
-    return Math.ceil(parts - 1e-9) >= 2 && Math.ceil(parts - 1e-9) <= parts * 1.05;
+    return Math.ceil(parts * (1 - ROUNDING)) >= 2 && Math.ceil(parts * (1 - ROUNDING)) <= parts * 1.05;
   };
   const [powder, size] = sizes.find(fits) ?? sizes.at(-1)!;
-  const parts = Math.max(1, Math.ceil(size / 32 / teaspoons - 1e-9));
+  const parts = Math.max(1, Math.ceil((size / 32 / teaspoons) * (1 - ROUNDING)));
   // A part should be worth measuring: at least 1/8 tsp of paste, and a tablespoon of carrier to wet in.
   const carrierTeaspoons = Math.max(3, (size / 32) * 3, Math.ceil(parts / 8 / 3) * 3);
   return { powder, carrierTeaspoons, parts, teaspoons: size / 32 / parts };

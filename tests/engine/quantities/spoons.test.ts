@@ -62,7 +62,7 @@ describe('for any dose', () => {
     'spoons never exceed the ceiling',
     (teaspoons, room) => {
       const measured = practicalSpoons(teaspoons, teaspoons * room);
-      expect(measured.teaspoons).toBeLessThanOrEqual(teaspoons * room * (1 + 1e-9));
+      expect(measured.teaspoons).toBeLessThanOrEqual(teaspoons * room * (1 + 1e-6));
       expect(measured.teaspoons).toBeGreaterThan(0);
     },
   );
@@ -95,7 +95,7 @@ describe('for any dose', () => {
     teaspoons => {
       const { paste, off } = practicalSpoons(teaspoons);
       expect(paste!.parts).toBeGreaterThanOrEqual(2);
-      expect(off).toBeLessThanOrEqual(1e-9);
+      expect(off).toBeLessThanOrEqual(1e-6);
       expect(off).toBeGreaterThanOrEqual(-0.0501);
     },
   );
