@@ -25,7 +25,7 @@ const PRIOR_WORTH = 100;
 /** The share left for what is not among the causes. From memory. */
 const UNKNOWN = 0.1;
 /** Findings of one description tell much the same story; each counts for this share of its logarithm. From memory. */
-export const TEMPER = 0.8;
+export const TEMPER = 1;
 
 const COUNT = CAUSE_IDS.length;
 

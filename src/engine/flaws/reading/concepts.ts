@@ -47,15 +47,17 @@ function grow(): { root: Node; words: Set<string> } {
 const { root, words } = grow();
 const stems = new Set([...words].map(stem));
 const plain = new Set(PLAIN_WORDS);
+const plainStems = new Set(PLAIN_WORDS.map(stem));
 const correct = speller(words, plain);
+
+/** The word of the trade a misspelling was meant for, or undefined where the word is right or plain. */
+export function meant(word: string): string | undefined {
+  return stems.has(stem(word)) || plain.has(word) || plainStems.has(stem(word)) ? undefined : correct(word);
+}
 
 /** The key a token is looked up by, after putting a slip of the thumb right. */
 export function keyOf(token: Token): string {
-  if (token.kind !== 'word') return token.text;
-  const own = stem(token.text);
-  if (stems.has(own) || plain.has(token.text)) return own;
-  const meant = correct(token.text);
-  return meant === undefined ? own : stem(meant);
+  return token.kind === 'word' ? stem(meant(token.text) ?? token.text) : token.text;
 }
 
 /** Finds every concept in the tokens: the longest phrase at each place, and what its words mean alone where they may. */

@@ -48,24 +48,22 @@ export function tokenise(words: string): Token[] {
 }
 
 /**
- * The part of a word that stays when its ending changes, English or Spanish: plural, -ing, -ed, -y,
- * the last vowel. Rough on purpose; lexicon and text pass through the same sieve.
+ * The part of a word that stays when its ending changes, English or Spanish: plural, -ing, -ed,
+ * the last vowel of a longer word. Rough on purpose; lexicon and text pass through the same sieve.
  */
 export function stem(word: string): string {
   if (word.length <= 3) return word;
   let text = word;
   if (text.endsWith('s') && !text.endsWith('ss')) text = text.slice(0, -1);
-  if (text.length <= 3) return text;
+  if (word.endsWith('ies')) text = `${word.slice(0, -3)}y`;
   for (const ending of ['ing', 'ed']) {
     const left = text.slice(0, -ending.length);
-    if (text.endsWith(ending) && left.length >= 3 && /[aeiouy]/.test(left)) {
-      text = left;
-      break;
-    }
+    if (!text.endsWith(ending) || left.length < 3 || !/[aeiouy]/.test(left)) continue;
+    const doubled = /([bdgklmnprt])\1$/.test(left);
+    if (doubled) text = left.slice(0, -1);
+    else if (left.length >= 4) text = left;
+    break;
   }
-  if (text.endsWith('i') && word.endsWith('ied')) text = `${text.slice(0, -1)}y`;
-  if (text.endsWith('ie') && word.endsWith('ies')) text = `${text.slice(0, -2)}y`;
-  if (text.length > 3 && /[aeoy]$/.test(text)) text = text.slice(0, -1);
-  if (text.length > 3 && /([bdgklmnprtz])\1$/.test(text)) text = text.slice(0, -1);
+  if (text.length > 4 && /[aeo]$/.test(text)) text = text.slice(0, -1);
   return text;
 }
