@@ -6,7 +6,7 @@ import { MEASURES, type Measures, POUND_G, US_CUP_ML, US_TEASPOON_ML } from '../
 import { refuse } from '../refusal.ts';
 import { powderGrams } from './powder.ts';
 import { premixFor, UNKNOWN_PREMIX_START } from './premix.ts';
-import type { Dose, DoseAsked } from './request.ts';
+import type { Dose, DoseAsked, Premix } from './request.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -127,14 +127,15 @@ function wetting(asked: DoseAsked, dry: Pick<Dose, 'millilitres' | 'grams'>, mea
     });
     return { carrier: { ...advice, spoons: spoonsOf(advice.millilitres) } };
   }
-  const measure = premixFor(premix, dry, colourant.density);
+  const wet = wetted(premix, asked);
+  const measure = premixFor(wet, dry, colourant.density);
   return {
     carrier: {
-      choice: premix.carrier,
+      choice: wet.carrier,
       millilitres: measure.carrierMillilitres,
       spoons: spoonsOf(measure.carrierMillilitres),
       wet: 'stir' as const,
-      blend: howToBlend(colourant.kind, premix.carrier),
+      blend: howToBlend(colourant.kind, wet.carrier),
       why: 'already-wetted' as const,
     },
     premix: {
@@ -144,6 +145,15 @@ function wetting(asked: DoseAsked, dry: Pick<Dose, 'millilitres' | 'grams'>, mea
       spoons: spoonsOf(measure.millilitres),
     },
   };
+}
+
+/** A premix in the carrier the member names, else its own. Throws `carrier-cannot-work`, as for a neon paste in water. */
+function wetted(premix: Premix, { colourant, carrier = premix.carrier, carrier: named }: DoseAsked): Premix {
+  if (!colourant.carriers.includes(carrier) && (named !== undefined || carrier === 'water')) {
+    const { names, kind, carriers } = colourant;
+    refuse('carrier-cannot-work', { colourant: names, kind, asked: carrier, allowed: carriers });
+  }
+  return { ...premix, carrier };
 }
 
 /** One colourant alone in so many millilitres of batter. Throws the Refusals of {@link wantedDose} and {@link measuredDose}. */

@@ -30,7 +30,7 @@ export type DoseAsked = {
   readonly gramsPerTeaspoon?: number;
   readonly dishTest?: DishTest;
   readonly premix?: Premix;
-  /** The carrier the member wants. */
+  /** The carrier the member wants, or that the premix is in. */
   readonly carrier?: Carrier;
 };
 

@@ -64,7 +64,9 @@ const MOST_TSP = 48;
  * `1 tsp ppo` (a pound of oils). English and Spanish. Throws a Refusal: `strength-unreadable`, `strength-out-of-range`.
  */
 export function parseStrength(text: string): Strength {
-  const word = plainWord(text.slice(0, 200)).trim();
+  const word = plainWord(text.slice(0, 200))
+    .replace(/\b(?:colou?r|strength|tono|un|una|a)\b/gu, '')
+    .trim();
   const name = BY_WORD.get(word);
   if (name !== undefined) return { by: 'name', name };
   const strength = parseShare(plainText(text.slice(0, 40))) ?? parseSpoons(text);

@@ -29,6 +29,7 @@ export const quantitiesRefusals: Pick<
   | 'amount-out-of-range'
   | 'strength-unreadable'
   | 'strength-out-of-range'
+  | 'colour-unreadable'
 > = {
   'amount-without-unit': ({ text }) =>
     `“${text}” needs a unit: ${UNITS}, such as “2 cups”, “500 g” or “1 lb oils”.`,
@@ -46,4 +47,6 @@ export const quantitiesRefusals: Pick<
     `I can't read “${text}” as a strength. Use tint, pastel, medium or full, or teaspoons per cup, such as “1/4 tsp per cup”.`,
   'strength-out-of-range': ({ text }) =>
     `“${text}” is not a strength I can dose. Use tint, pastel, medium or full, or more than 0 up to 48 tsp per cup.`,
+  'colour-unreadable': ({ text }) =>
+    `I can't read “${text}” as a colour. Write it like “#4b3f9e” or “rebeccapurple”.`,
 };

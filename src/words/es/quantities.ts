@@ -3,7 +3,7 @@ import type * as en from '../en/quantities.ts';
 const UNITS = 'tazas, cda, cdta, ml, l, fl oz, g, kg, oz o lb';
 
 export const quantities: typeof en.quantities = {
-  strengths: { tint: 'un toque', pastel: 'pastel', medium: 'medio', full: 'color pleno' },
+  strengths: { tint: 'toque', pastel: 'pastel', medium: 'medio', full: 'pleno' },
   oils: 'de aceites',
   batter: 'de masa',
   measure: neutral =>
@@ -37,4 +37,6 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
     `No puedo leer «${text}» como intensidad. Usa toque, pastel, medio o pleno, o cucharaditas por taza, como «1/4 cdta por taza».`,
   'strength-out-of-range': ({ text }) =>
     `«${text}» no es una intensidad que se pueda dosificar. Usa toque, pastel, medio o pleno, o más de 0 y hasta 48 cdta por taza.`,
+  'colour-unreadable': ({ text }) =>
+    `No puedo leer «${text}» como color. Escríbelo así: «#4b3f9e» o «rebeccapurple».`,
 };

@@ -124,6 +124,25 @@ describe('a bought premix', () => {
     expect(dosed(parsePremix('50%')).doses[0]!.carrier.blend).toBe('stick-blend');
   });
 
+  test('in another carrier, when the member says so', () => {
+    const asked = (id: string, text: string, carrier?: 'oil' | 'water') => () =>
+      answerDose({
+        portion: parsePortion('1 cup'),
+        colourants: [
+          {
+            colourant: colourantById(id)!,
+            strength: parseStrength('full'),
+            premix: parsePremix(text),
+            ...(carrier === undefined ? {} : { carrier }),
+          },
+        ],
+      }).doses[0]!.carrier.choice;
+    expect(asked('red-iron-oxide', '50%', 'oil')()).toBe('oil');
+    expect(refused(asked('neon-pink', '50% in water'))).toBe('carrier-cannot-work');
+    expect(refused(asked('neon-pink', '50%', 'water'))).toBe('carrier-cannot-work');
+    expect(asked('beta-carotene', '30%')()).toBe('glycerin');
+  });
+
   test('the same paste told by weight or by percent is the same dose', () => {
     expect(dosed(parsePremix('5 g in 15 g oil'))).toEqual(dosed(parsePremix('25% in oil')));
   });

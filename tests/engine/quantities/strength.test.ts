@@ -17,6 +17,9 @@ describe('a strength is a name or a number of spoons', () => {
     ['FULL', 'full'],
     ['pleno', 'full'],
     ['toque', 'tint'],
+    ['un toque', 'tint'],
+    ['full colour', 'full'],
+    ['color pleno', 'full'],
     ['pálido', 'pastel'],
   ])('%s', (text, name) => {
     expect(parseStrength(text)).toEqual({ by: 'name', name });

@@ -1,0 +1,25 @@
+import { formatHex, parse } from 'culori';
+import { refuse } from '../refusal.ts';
+import { excerpt } from './excerpt.ts';
+import { plainText } from './number.ts';
+
+declare module '../refusal.ts' {
+  interface Reasons {
+    'colour-unreadable': { text: string };
+  }
+}
+
+/**
+ * Reads a colour as `#rrggbb` in sRGB: hex of three or six digits with or without `#` (`4b3f9e`, `#4BF`), a CSS colour
+ * name (`rebeccapurple`, either spelling of grey) or an `rgb()` or `hsl()` form (CSS Color Module 4). Transparency is
+ * dropped. Throws a Refusal `colour-unreadable`.
+ */
+export function parseColour(text: string): string {
+  const plain = plainText(text.slice(0, 60)).toLowerCase();
+  const hex = /^#?([\da-f]{3}|[\da-f]{6})$/u.exec(plain)?.[1];
+  const opaque = text.length <= 60 && !plain.includes('none');
+  const colour =
+    hex === undefined ? opaque && parse(plain.replace(/(?<=[a-z]) (?=[a-z])/gu, '')) : parse(`#${hex}`);
+  if (!colour) refuse('colour-unreadable', { text: excerpt(text) });
+  return formatHex(colour);
+}
