@@ -21,7 +21,7 @@ const name = z.string().min(1);
 const electionFile = z.object({
   candidates: z.array(name).min(1),
   ballots: z.array(
-    z.object({
+    z.strictObject({
       count: z.int().min(0).default(1),
       ranking: z.array(z.array(name)),
       omit: z.array(name).optional(),
