@@ -1,4 +1,4 @@
-import type { RuleId } from './refusals/interaction-rules.ts';
+import type { RuleId } from './refusals/rules.ts';
 
 /** One place in a refused payload: where, the platform's short code, its sentence, and the row of the refusal table. */
 export interface Flaw {

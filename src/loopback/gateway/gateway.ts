@@ -153,7 +153,7 @@ const send = (socket: WebSocket, frame: Json): void => socket.send(JSON.stringif
 
 function parse(raw: RawData): Json | undefined {
   try {
-    const frame: unknown = JSON.parse(String(raw));
+    const frame: unknown = JSON.parse((raw as Buffer).toString('utf8'));
     return isRecord(frame) ? frame : undefined;
   } catch {
     return undefined;

@@ -2,7 +2,7 @@ import type { APIApplicationCommand } from 'discord-api-types/v10';
 import type { Kernel } from '../kernel.ts';
 import { checkDeclaration, checkDeclarations } from '../refusals/declaration.ts';
 import { refusal } from '../refusals/findings.ts';
-import { ruleOf } from '../refusals/interaction-rules.ts';
+import { ruleOf } from '../refusals/rules.ts';
 import { type Json, listOf, recordOf } from '../state/json.ts';
 import { type Answer, type Call, noContent, ok, type Route } from './exchange.ts';
 

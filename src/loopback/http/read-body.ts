@@ -56,7 +56,12 @@ function readMultipart(request: IncomingMessage, limit: number): Promise<Body> {
       });
       stream.on('end', () => {
         const index = /^files\[(\d+)\]$/.exec(name)?.[1] ?? name;
-        uploads.push({ index, name: info.filename, bytes: Buffer.concat(chunks), ...mimeOf(info.mimeType) });
+        uploads.push({
+          index,
+          name: info.filename ?? 'unknown',
+          bytes: Buffer.concat(chunks),
+          ...mimeOf(info.mimeType),
+        });
       });
     });
     form.on('close', () => {

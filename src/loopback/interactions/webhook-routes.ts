@@ -2,8 +2,8 @@ import { type Answer, type Call, noContent, ok, type Route } from '../http/excha
 import type { Kernel } from '../kernel.ts';
 import { seenMessage } from '../members/look.ts';
 import { refusal } from '../refusals/findings.ts';
-import { ruleOf } from '../refusals/interaction-rules.ts';
 import { flags } from '../refusals/message.ts';
+import { ruleOf } from '../refusals/rules.ts';
 import { numberOf } from '../state/json.ts';
 import type { MessageRecord } from '../state/messages.ts';
 import { checkDraft, createMessage, deleteMessage, editMessage } from '../writing/write.ts';

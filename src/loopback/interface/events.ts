@@ -53,7 +53,7 @@ export type HostEventBody =
       readonly kind: 'message-created' | 'message-edited';
       readonly message: APIMessage;
       readonly guildId?: string;
-      readonly visibleTo: string | 'everyone';
+      readonly visibleTo: string;
       readonly interactionId?: string;
       readonly pending: boolean;
     }
@@ -61,7 +61,7 @@ export type HostEventBody =
       readonly kind: 'message-deleted';
       readonly id: string;
       readonly channelId: string;
-      readonly visibleTo: string | 'everyone';
+      readonly visibleTo: string;
     }
   | {
       readonly kind: 'form-opened';

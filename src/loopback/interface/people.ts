@@ -93,7 +93,7 @@ export interface NewMember {
   readonly name: string;
   /** The same person in another guild, or a fixed id for a replayed room. */
   readonly id?: string;
-  /** Permission bits; default: what everyone has in an ordinary channel. Use `permissionBits`. */
+  /** Permission bits beyond what everyone has in an ordinary channel. Use `permissionBits`. */
   readonly permissions?: bigint;
   readonly roles?: readonly Role[];
   /** Client language, as in 'en-US' or 'es-ES'. Default 'en-US'. */

@@ -50,7 +50,7 @@ export interface SeenMessage {
   /** Only `visibleTo` sees it. */
   readonly ephemeral: boolean;
   /** A user's id when ephemeral, else everyone in the channel. */
-  readonly visibleTo: string | 'everyone';
+  readonly visibleTo: string;
   /** The interaction it answers, for `host.redeliver` and `host.repliesTo`. */
   readonly interactionId?: string;
   /** Every text a reader meets, top to bottom: content, then each text display, joined by newlines. */

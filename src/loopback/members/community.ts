@@ -38,7 +38,7 @@ export class Community implements Guild {
       guildId: this.#record().id,
       id,
       name: member.name,
-      permissions: (member.permissions ?? everyonePermissions).toString(),
+      permissions: (member.permissions ?? 0n).toString(),
       roles: member.roles?.map(role => role.id) ?? [],
       locale: member.locale ?? 'en-US',
       directMessages: member.directMessages ?? true,

@@ -2,7 +2,7 @@
 import type { Fields, FieldValue } from '../interface/people.ts';
 import type { MemberFile, OpenForm } from '../interface/seen.ts';
 import { characters } from '../refusals/findings.ts';
-import { type Json, listOf, numberOf, recordOf, textOf } from '../state/json.ts';
+import { type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
 import { notPossible } from './options.ts';
 import type { Resolved } from './resolved.ts';
 
@@ -43,7 +43,7 @@ function fillField(field: Json, fields: Fields, resolved: Resolved): Json {
   const isRequired = field.required !== false;
   if (type === 21) {
     if (value === undefined && isRequired) throw notPossible(`field "${customId}" is required`);
-    if (value !== undefined) checkPicked(field, customId, [String(value)]);
+    if (value !== undefined) checkPicked(field, customId, [wordOf(value)]);
     return { ...base, value: value ?? null };
   }
   if (type === 19) {
@@ -51,7 +51,7 @@ function fillField(field: Json, fields: Fields, resolved: Resolved): Json {
     checkCount(field, customId, files.length, isRequired);
     return { ...base, values: files.map(file => resolved.upload(file)) };
   }
-  const values = Array.isArray(value) ? value.map(String) : value === undefined ? [] : [String(value)];
+  const values = Array.isArray(value) ? value.map(String) : value === undefined ? [] : [wordOf(value)];
   checkCount(field, customId, values.length, isRequired);
   return { ...base, values: pickValues(field, customId, values, resolved) };
 }

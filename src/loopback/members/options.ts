@@ -4,7 +4,7 @@ import type { Options, OptionValue } from '../interface/people.ts';
 import type { Kernel } from '../kernel.ts';
 import { characters } from '../refusals/findings.ts';
 import { Refused } from '../refused.ts';
-import { isRecord, type Json, listOf, numberOf, recordOf, textOf } from '../state/json.ts';
+import { isRecord, type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
 import { Resolved } from './resolved.ts';
 
 /** Option types. Source: Interactions > Application Commands > Option Type. */
@@ -78,7 +78,7 @@ function fillOne(
   const name = textOf(option.name) ?? '';
   const value = given.options[name];
   const isFocused = given.focused === name;
-  if (isFocused) return [{ name, type: option.type, value: String(value ?? ''), focused: true }];
+  if (isFocused) return [{ name, type: option.type, value: wordOf(value), focused: true }];
   if (value === undefined) {
     if (option.required === true && given.focused === undefined)
       throw notPossible(`option "${name}" is required`);

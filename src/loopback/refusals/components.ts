@@ -11,7 +11,7 @@ import {
   type Seen,
 } from './controls.ts';
 import { characters, type Findings, type Path } from './findings.ts';
-import { ruleOf } from './interaction-rules.ts';
+import { ruleOf } from './rules.ts';
 
 const inContainer: readonly number[] = [
   kinds.row,

@@ -1,9 +1,9 @@
 /** Checks of command declarations. Source: platform documentation, Interactions > Application Commands. */
-import { type Json, listOf, recordOf, textOf } from '../state/json.ts';
+import { type Json, listOf, recordOf, textOf, wordOf } from '../state/json.ts';
 import { characters, Findings, type Path } from './findings.ts';
 import { checkChoice } from './form.ts';
-import { ruleOf } from './interaction-rules.ts';
 import { locales } from './locales.ts';
+import { ruleOf } from './rules.ts';
 
 const namePattern = /^[-_'\p{L}\p{N}\p{sc=Deva}\p{sc=Thai}]{1,32}$/u;
 const subcommand = 1;
@@ -23,7 +23,7 @@ export function checkDeclarations(commands: readonly unknown[], scope: string | 
   for (const [index, item] of commands.entries()) {
     const command = recordOf(item);
     addDeclaration(found, command, [index], scope);
-    const key = `${String(command.type ?? 1)} ${String(command.name)}`;
+    const key = `${wordOf(command.type ?? 1)} ${wordOf(command.name)}`;
     if (names.has(key)) found.add('command-duplicate', [index, 'name']);
     names.add(key);
   }

@@ -1,6 +1,6 @@
 import { listOf, recordOf, textOf } from '../state/json.ts';
 import { characters, type Findings, type Path } from './findings.ts';
-import { ruleOf } from './interaction-rules.ts';
+import { ruleOf } from './rules.ts';
 
 /** Adds what is wrong with the embeds of a message. Limits: Resources > Message > Embed Limits. */
 export function checkEmbeds(found: Findings, embeds: readonly unknown[], path: Path) {

@@ -1,5 +1,5 @@
 import { type Flaw, Refused } from '../refused.ts';
-import { type RuleId, ruleOf } from './interaction-rules.ts';
+import { type RuleId, ruleOf } from './rules.ts';
 
 export type Path = readonly (string | number)[];
 

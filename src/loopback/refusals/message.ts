@@ -1,5 +1,5 @@
 /** Checks of a message body: what a create, an edit or a reply may carry. */
-import { isRecord, type Json, listOf, numberOf, recordOf, textOf } from '../state/json.ts';
+import { isRecord, type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
 import { checkComponents } from './components.ts';
 import { checkEmbeds } from './embeds.ts';
 import { Findings, type Path, refusal } from './findings.ts';
@@ -61,7 +61,7 @@ function checkShape(found: Findings, body: Json, at: Path) {
 
 function checkNonce(found: Findings, body: Json, at: Path) {
   const nonce = body.nonce;
-  if (nonce !== undefined && nonce !== null) found.text('nonce-length', [...at, 'nonce'], String(nonce), 0);
+  if (nonce !== undefined && nonce !== null) found.text('nonce-length', [...at, 'nonce'], wordOf(nonce), 0);
 }
 
 function checkMentions(found: Findings, given: unknown, path: Path) {
@@ -94,12 +94,12 @@ function checkFiles(found: Findings, given: MessageUnderCheck): readonly string[
   const listed = given.body.attachments;
   for (const [index, item] of listOf(listed).entries()) {
     const path = [...given.at, 'attachments', index];
-    const id = String(recordOf(item).id ?? '');
+    const id = wordOf(recordOf(item).id);
     found.text('attachment-description', [...path, 'description'], recordOf(item).description, 0);
     const name =
       kept.get(id)?.filename ?? (fresh.has(id) ? (recordOf(item).filename ?? fresh.get(id)) : undefined);
     if (name === undefined) found.add('attachment-unknown', [...path, 'id']);
-    else names.push(String(name));
+    else names.push(wordOf(name));
     fresh.delete(id);
   }
   if (!Array.isArray(listed)) names.push(...[...kept.values()].map(file => String(file.filename)));

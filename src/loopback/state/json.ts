@@ -16,3 +16,7 @@ export const textOf = (value: unknown): string | undefined => (typeof value === 
 /** The value as a finite number, else `fallback`. */
 export const numberOf = (value: unknown, fallback: number): number =>
   typeof value === 'number' && Number.isFinite(value) ? value : fallback;
+
+/** An id or other word that may come as text or number; '' when it is neither. */
+export const wordOf = (value: unknown): string =>
+  typeof value === 'string' ? value : typeof value === 'number' ? String(value) : '';

@@ -4,7 +4,7 @@ import type { HostEvent } from '../interface/events.ts';
 export interface MessageRecord {
   readonly message: APIMessage;
   readonly guildId?: string;
-  readonly visibleTo: string | 'everyone';
+  readonly visibleTo: string;
   readonly interactionId?: string;
   /** Deferred, its answer still to come. */
   readonly pending: boolean;

@@ -20,13 +20,11 @@ export const botJson = (room: Room): Json => ({
   bot: true,
 });
 
-/** All bits a member holds: everyone's, those of roles, own ones; the owner holds every bit. */
+/** All bits a member holds: everyone's, own ones, those of roles; the owner holds every bit. */
 export function memberPermissions(guild: GuildRecord, member: MemberRecord): bigint {
   if (guild.ownerId === member.user.id) return permissionBits.administrator | ((1n << 50n) - 1n);
-  return member.roles.reduce(
-    (bits, id) => bits | (guild.roles.get(id)?.permissions ?? 0n),
-    member.permissions,
-  );
+  const own = everyonePermissions | member.permissions;
+  return member.roles.reduce((bits, id) => bits | (guild.roles.get(id)?.permissions ?? 0n), own);
 }
 
 /** A member without its user, as resolved data has it. */

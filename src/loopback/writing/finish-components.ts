@@ -1,5 +1,5 @@
 import type { Kernel } from '../kernel.ts';
-import { type Json, listOf, numberOf, recordOf, textOf } from '../state/json.ts';
+import { type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
 
 /** Every component of a tree, parents before children, in reading order. */
 export function* walk(components: readonly unknown[]): Generator<Json> {
@@ -65,6 +65,6 @@ export function finishComponents(
 }
 
 function fileFields(component: Json, file: Json, kernel: Kernel): Json {
-  const stored = kernel.files.get(String(file.attachment_id ?? ''));
+  const stored = kernel.files.get(wordOf(file.attachment_id));
   return stored ? { file, name: stored.name, size: stored.bytes.byteLength } : { file: component.file };
 }

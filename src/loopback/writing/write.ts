@@ -3,7 +3,7 @@ import type { APIMessage } from 'discord-api-types/v10';
 import type { Kernel } from '../kernel.ts';
 import { checkMessage, flags } from '../refusals/message.ts';
 import { keptName, type StoredFile } from '../state/files.ts';
-import { type Json, listOf, numberOf, recordOf, textOf } from '../state/json.ts';
+import { type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
 import type { MessageRecord } from '../state/messages.ts';
 import { botJson } from '../state/portraits.ts';
 import { finishComponents } from './finish-components.ts';
@@ -14,7 +14,7 @@ export interface Upload {
   readonly index: string;
   readonly name: string;
   readonly bytes: Uint8Array;
-  readonly contentType?: string;
+  readonly contentType?: string | undefined;
 }
 
 export interface Draft {
@@ -22,7 +22,7 @@ export interface Draft {
   readonly uploads: readonly Upload[];
   readonly channelId: string;
   readonly guildId: string | undefined;
-  readonly visibleTo: string | 'everyone';
+  readonly visibleTo: string;
   /** User object; default: the bot. */
   readonly author?: Json;
   readonly interactionId?: string;
@@ -158,7 +158,7 @@ function storeFiles(
   };
   for (const item of listOf(listed)) {
     const details = recordOf(item);
-    const id = String(details.id ?? '');
+    const id = wordOf(details.id);
     const upload = fresh.get(id);
     const kept = old.find(file => file.id === id);
     if (upload) out.push(store(upload, details));
