@@ -1,13 +1,10 @@
-import type { GelOdds, RiskLevel } from '../heat/setting.ts';
+import type { Caution } from '../dosing/cautions.ts';
+import type { Dose } from '../dosing/request.ts';
 import type { Band } from '../origin.ts';
-
-/** One thing to do; `step` is an id that `src/words` speaks with `values`. */
-export type TimelineStep = {
-  readonly minutesBeforePour: number;
-  readonly step: string;
-  readonly values: Readonly<Record<string, string | number>>;
-};
-export type PlanWarning = { readonly id: string; readonly values: Readonly<Record<string, string | number>> };
+import type { BatchHeat } from './batch-heat.ts';
+import type { LYE_CAUTIONS } from './lye-cautions.ts';
+import type { TimelineStep } from './prep-step.ts';
+import type { PlanWarning } from './warnings.ts';
 
 /** What one of the alkalis weighs: exactly, and as weighed on the member's scale. */
 export type LyePart = {
@@ -18,13 +15,15 @@ export type LyePart = {
 };
 
 /** The plan as the reply's `data`; every mass in grams, every volume in millilitres, percents 0..100. */
-export type PlanAnswer<Dose = unknown> = {
+export type PlanAnswer = {
   readonly oils: readonly { readonly id: string; readonly grams: number }[];
   readonly lye: {
     readonly kind: 'NaOH' | 'KOH' | 'both';
     readonly grams: number;
     readonly purity: number;
     readonly parts: readonly LyePart[];
+    /** How far the lye water may warm by itself while it is mixed, K. */
+    readonly mixingRise: number;
     /** Superfat points that one step of the scale is worth in this batch. */
     readonly stepPoints: number;
   };
@@ -44,11 +43,12 @@ export type PlanAnswer<Dose = unknown> = {
   /** Everything that reaches the mould: batter, carriers, held-back water, fragrance. */
   readonly poured: { readonly grams: number; readonly millilitres: number };
   readonly reserve: { readonly grams: number; readonly millilitres: number };
-  /** Percent; `pot` is the uncoloured batter once oil has been dipped from it; `band` over the oils' ranges. */
+  /** Percent; `pot` is the uncoloured batter once oil has been dipped from it. */
   readonly superfat: {
     readonly asked: number;
     readonly effective: number;
     readonly pot: number;
+    /** Where it may lie if every oil sits at the low, or the high, end of its saponification range. */
     readonly band: Band;
   };
   readonly additives: readonly { readonly id: string; readonly grams: number }[];
@@ -61,13 +61,10 @@ export type PlanAnswer<Dose = unknown> = {
     readonly lyeConcentration: number;
     readonly fragranceGrams: number;
     readonly doses: readonly Dose[];
+    readonly cautions: readonly Caution[];
   }[];
-  readonly heat: {
-    readonly peakCoreC: number;
-    readonly peakEdgeC: number;
-    readonly gel: GelOdds;
-    readonly crackleRisk: RiskLevel;
-  };
+  readonly heat: BatchHeat;
   readonly timeline: readonly TimelineStep[];
   readonly warnings: readonly PlanWarning[];
+  readonly cautions: typeof LYE_CAUTIONS;
 };

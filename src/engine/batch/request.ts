@@ -2,6 +2,7 @@ import type { Carrier } from '../colourants/colourant.ts';
 import type { DoseAsked } from '../dosing/request.ts';
 import type { HeatSetting } from '../heat/setting.ts';
 import type { Strength } from '../quantities/strength.ts';
+import type { Measures } from '../quantities/units.ts';
 import type { Oil } from './oil.ts';
 
 /** The inside of a mould, centimetres and millilitres. */
@@ -114,4 +115,6 @@ export type PlanRequest = {
   readonly reservePercent: number;
   readonly swirl: Swirl;
   readonly heat: HeatSetting;
+  /** The member's own spoons and cups. */
+  readonly measures: Measures;
 };

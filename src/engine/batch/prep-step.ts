@@ -1,0 +1,56 @@
+import type { Carrier, Colourant } from '../colourants/colourant.ts';
+import type { LyePart } from './plan-answer.ts';
+
+type Names = Colourant['names'];
+export type Trace = 'emulsion' | 'light' | 'medium';
+
+/** Every step of a pour, with the values its sentence needs. */
+export interface PrepSteps {
+  'gear-on': Record<never, never>;
+  'soak-colour': { colour: Names; spoons: string; carrier: Carrier; carrierSpoons: string };
+  'mix-lye': {
+    lye: readonly { readonly alkali: LyePart['alkali']; readonly grams: number }[];
+    waterGrams: number;
+    holdBackGrams: number;
+    hottestC: number;
+  };
+  'milk-lye': { additive: string; grams: number };
+  'weigh-oils': { grams: number };
+  'melt-oils': { startC: number };
+  'dip-oil': { grams: number };
+  'froth-colour': { colour: Names; spoons: string; carrier: Carrier; carrierSpoons: string };
+  'stir-colour': { colour: Names; spoons: string; carrier: Carrier; carrierSpoons: string };
+  'stir-in-passing': { count: number };
+  'line-mould': Record<never, never>;
+  'warm-oven': { ovenC: number };
+  'check-temperatures': { startC: number };
+  'lye-into-oils': { trace: Trace };
+  'add-additive': { additive: string; grams: number };
+  split: { portions: readonly { readonly name: string; readonly millilitres: number }[] };
+  'whisk-portion': { name: string; colours: readonly Names[] };
+  'stick-blend-portion': { name: string; colours: readonly Names[]; carrier: Carrier };
+  'scent-portion': { name: string; grams: number };
+  'pour-in-the-pot': Record<never, never>;
+  'pour-drop': Record<never, never>;
+  'pour-layered': { order: readonly string[] };
+  'pour-hanger': Record<never, never>;
+  'pour-single': Record<never, never>;
+  'leave-open': Record<never, never>;
+  'keep-cool': Record<never, never>;
+  wrap: Record<never, never>;
+  'into-oven': { ovenC: number };
+  'into-fridge': Record<never, never>;
+  'watch-heat': { hours: number; peakC: number };
+  'clean-up': Record<never, never>;
+  unmould: { hours: number };
+}
+export type PrepStepId = keyof PrepSteps & string;
+
+/** One thing to do, counted back from the pour; negative minutes come after it. */
+export type TimelineStep = {
+  [Id in PrepStepId]: {
+    readonly minutesBeforePour: number;
+    readonly step: Id;
+    readonly values: PrepSteps[Id];
+  };
+}[PrepStepId];
