@@ -52,7 +52,9 @@ export const shelfIngredients = (member: string, item: string) => key('shelf', m
 /** A lot: what is found out about one lot lies under it, so a new lot knows nothing of it. */
 export const shelfLot = (member: string, item: string, lot: number) =>
   key('shelf', member, item, 'lot', serial(lot));
-export type LotFact = 'dish-test' | 'spoon-weight' | 'calibration';
+/** What can be found out about one lot. */
+export const lotFacts = ['dish-test', 'spoon-weight', 'calibration'] as const;
+export type LotFact = (typeof lotFacts)[number];
 /** Something found out about one lot. */
 export const shelfLotFact = (member: string, item: string, lot: number, fact: LotFact) =>
   key('shelf', member, item, 'lot', serial(lot), fact);
@@ -69,8 +71,8 @@ export const ledgerLine = (member: string, item: string, line: number) =>
   key('ledger', member, item, newestFirst(line));
 
 // A member.
-/** How a member likes to be answered. */
-export const preferences = (member: string) => key('preferences', member);
+/** One wish about how a member is answered. */
+export const preference = (member: string, wish: string) => key('preference', member, wish);
 
 // Interactions that were taken on.
 /** An interaction that some process has taken on. */

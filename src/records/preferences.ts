@@ -1,4 +1,7 @@
-import type { Store } from './store.ts';
+import { z } from 'zod';
+import { preference } from './keys.ts';
+import { type RecordKind, read, recordKind, written } from './record.ts';
+import { drop, put, type Store, type Write } from './store.ts';
 
 /** How a member likes to be answered. */
 export type Preferences = {
@@ -10,18 +13,42 @@ export type Preferences = {
   readonly language?: 'en' | 'es' | undefined;
 };
 
+/** What a member who never said anything gets. */
 export const usualPreferences: Preferences = { spoons: 'us', temperature: 'celsius', mass: 'grams' };
 
-/** The member's preferences, or the usual ones. */
-export async function preferencesOf(_store: Store, _member: string): Promise<Preferences> {
-  throw new Error('not yet');
+type Wish = keyof Preferences;
+
+/** One wish, one key: two wishes at once do not overwrite one another. */
+const wishes: { readonly [W in Wish]: RecordKind<{ choice: string }> } = {
+  spoons: recordKind('preference', { choice: z.enum(['us', 'label', 'metric']) }),
+  temperature: recordKind('preference', { choice: z.enum(['celsius', 'fahrenheit']) }),
+  mass: recordKind('preference', { choice: z.enum(['grams', 'ounces']) }),
+  language: recordKind('preference', { choice: z.enum(['en', 'es']) }),
+};
+const all = Object.keys(wishes) as Wish[];
+
+/** The member's preferences, the usual ones where they have none. */
+export async function preferencesOf(store: Store, member: string): Promise<Preferences> {
+  const stored = await store.get(all.map(wish => preference(member, wish)));
+  const chosen = all.flatMap((wish, index) => {
+    const value = stored[index];
+    return value === undefined ? [] : [[wish, read(wishes[wish], preference(member, wish), value).choice]];
+  });
+  return { ...usualPreferences, ...Object.fromEntries(chosen) };
 }
 
-/** Changes those preferences that are given and leaves the others. */
+/** Sets the preferences that are given and leaves the others; `undefined` goes back to the usual. */
 export async function prefer(
-  _store: Store,
-  _member: string,
-  _wishes: Partial<Preferences>,
-): Promise<Preferences> {
-  throw new Error('not yet');
+  store: Store,
+  member: string,
+  given: { readonly [W in Wish]?: Preferences[W] | undefined },
+): Promise<void> {
+  const writes = all
+    .filter(wish => wish in given)
+    .map((wish): Write => {
+      const key = preference(member, wish);
+      const choice = given[wish];
+      return choice === undefined ? drop(key) : put(key, written(wishes[wish], { choice }));
+    });
+  await store.commit(writes);
 }

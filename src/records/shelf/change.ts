@@ -1,73 +1,198 @@
+import {
+  type LotFact,
+  ledger,
+  ledgerLine,
+  lotFacts,
+  shelfGone,
+  shelfIngredients,
+  shelfItem,
+  shelfLot,
+  shelfLotFact,
+  shelfLowMark,
+  shelfName,
+  shelfStock,
+  under,
+} from '../keys.ts';
+import { written } from '../record.ts';
+import { absent, add, drop, everything, put } from '../store.ts';
+import { type Held, toMilligrams } from './held.ts';
+import {
+  calibrationKind,
+  dishTestKind,
+  goneKind,
+  ingredientsKind,
+  lotKind,
+  lowMarkKind,
+  spoonWeightKind,
+} from './kinds.ts';
+import { checkGrams, checkGramsOrNone, checkSpoon } from './limits.ts';
+import { exactly, foldName, unknown } from './names.ts';
+import { changeOnce, type Planned } from './once.ts';
+import { pickHeld } from './pick-held.ts';
 import type {
   Calibration,
   Change,
   DishTestResult,
   Ingredients,
-  NewItem,
   Outcome,
   Shelf,
   SpoonWeight,
 } from './shelf.ts';
+import { move, told } from './stock.ts';
 
-declare module '../../engine/refusal.ts' {
-  interface Reasons {
-    'shelf-name-taken': { readonly name: string };
-    'shelf-name-unfit': { readonly most: number };
-    'shelf-full': { readonly most: number };
-    'shelf-grams-unfit': { readonly grams: number; readonly most: number };
-    'shelf-pigment-unfit': { readonly percent: number };
-    'shelf-spoon-unfit': { readonly grams: number; readonly least: number; readonly most: number };
-    'shelf-not-enough': { readonly name: string; readonly asked: number; readonly left: number };
-    'shelf-amount-unknown': { readonly name: string };
-  }
-}
-
-export declare function addItem(shelf: Shelf, item: NewItem, change: Change): Promise<Outcome>;
-/** Takes grams off; refuses more than is left, or when nobody said how much there is. */
-export declare function useItem(shelf: Shelf, asked: string, grams: number, change: Change): Promise<Outcome>;
-/** Puts grams on. */
-export declare function restockItem(
+/** Writes one fact about the item that is meant, unless it was removed meanwhile. */
+function note(
   shelf: Shelf,
   asked: string,
-  grams: number,
   change: Change,
-): Promise<Outcome>;
-export declare function removeItem(shelf: Shelf, asked: string, change: Change): Promise<Outcome>;
-export declare function dishTest(
+  action: Outcome['action'],
+  fact: (held: Held) => { readonly key: string; readonly value: unknown; readonly lowAt?: number },
+): Promise<Outcome> {
+  return changeOnce(shelf, change, all => {
+    const held = pickHeld(all, asked);
+    const { key, value, lowAt = held.item.stock.lowAt } = fact(held);
+    const { id, stock } = held.item;
+    return {
+      writes: [absent(shelfGone(shelf.member, id)), put(key, value)],
+      outcome: told({ ...held.item, stock: { ...stock, lowAt } }, action),
+    };
+  });
+}
+
+const lotFact = ({ member }: Shelf, { item }: Held, fact: LotFact) =>
+  shelfLotFact(member, item.id, item.lot.number, fact);
+
+/** Writes down where a pinch of this lot went in a dish of water. */
+export async function dishTest(
   shelf: Shelf,
   asked: string,
   result: DishTestResult,
   change: Change,
-): Promise<Outcome>;
-/** What one level teaspoon of it weighs. */
-export declare function weighSpoon(
+): Promise<Outcome> {
+  return note(shelf, asked, change, 'dish-test', held => ({
+    key: lotFact(shelf, held, 'dish-test'),
+    value: written(dishTestKind, { result, at: change.at }),
+  }));
+}
+
+/** Writes down what one level spoon of this lot weighs; refuses what no powder or paste weighs. */
+export async function weighSpoon(
   shelf: Shelf,
   asked: string,
-  weight: SpoonWeight,
+  { grams, spoonMillilitres }: SpoonWeight,
   change: Change,
-): Promise<Outcome>;
-/** A new lot: dish test, spoon weight and calibration start anew; the grams, if given, are added. */
-export declare function startLot(
-  shelf: Shelf,
-  asked: string,
-  lot: { readonly label?: string | undefined; readonly grams?: number | undefined },
-  change: Change,
-): Promise<Outcome>;
-export declare function setLowMark(
-  shelf: Shelf,
-  asked: string,
-  grams: number,
-  change: Change,
-): Promise<Outcome>;
-export declare function keepIngredients(
-  shelf: Shelf,
-  asked: string,
-  ingredients: Ingredients,
-  change: Change,
-): Promise<Outcome>;
-export declare function keepCalibration(
+): Promise<Outcome> {
+  checkSpoon(grams, spoonMillilitres);
+  return note(shelf, asked, change, 'weigh', held => ({
+    key: lotFact(shelf, held, 'spoon-weight'),
+    value: written(spoonWeightKind, { grams, spoonMillilitres, at: change.at }),
+  }));
+}
+
+/** Keeps how this lot was measured to behave. */
+export async function keepCalibration(
   shelf: Shelf,
   asked: string,
   calibration: Calibration,
   change: Change,
-): Promise<Outcome>;
+): Promise<Outcome> {
+  return note(shelf, asked, change, 'calibrate', held => ({
+    key: lotFact(shelf, held, 'calibration'),
+    value: written(calibrationKind, { found: calibration as never, at: change.at }),
+  }));
+}
+
+/** Keeps what the label lists, and what was made of it. */
+export async function keepIngredients(
+  shelf: Shelf,
+  asked: string,
+  { text, kind, components, verdict }: Ingredients,
+  change: Change,
+): Promise<Outcome> {
+  return note(shelf, asked, change, 'ingredients', ({ item }) => ({
+    key: shelfIngredients(shelf.member, item.id),
+    value: written(ingredientsKind, { text, kind, components: components && [...components], verdict }),
+  }));
+}
+
+/** From how many grams on the member is told that little is left; 0 tells only of an empty jar. */
+export async function setLowMark(
+  shelf: Shelf,
+  asked: string,
+  grams: number,
+  change: Change,
+): Promise<Outcome> {
+  checkGramsOrNone(grams);
+  return note(shelf, asked, change, 'low-mark', ({ item }) => ({
+    key: shelfLowMark(shelf.member, item.id),
+    value: written(lowMarkKind, { at: toMilligrams(grams) }),
+    lowAt: grams,
+  }));
+}
+
+/**
+ * Starts a new lot: nothing found out about the last one holds for it. What is left of the old one stays in
+ * the stock; the grams, if given, are added.
+ */
+export async function startLot(
+  shelf: Shelf,
+  asked: string,
+  lot: { readonly label?: string | undefined; readonly grams?: number | undefined },
+  change: Change,
+): Promise<Outcome> {
+  if (lot.grams !== undefined) checkGrams(lot.grams);
+  return changeOnce(shelf, change, all => {
+    const held = pickHeld(all, asked);
+    const number = held.item.lot.number + 1;
+    const item = { ...held.item, lot: { number, label: lot.label, since: change.at } };
+    const opened = add(
+      shelfLot(shelf.member, item.id, number),
+      written(lotKind, { label: lot.label, since: change.at }),
+    );
+    if (lot.grams === undefined) {
+      return { writes: [absent(shelfGone(shelf.member, item.id)), opened], outcome: told(item, 'new-lot') };
+    }
+    const stocked = move(shelf, held, { action: 'new-lot', grams: lot.grams, lot: number }, change);
+    return {
+      writes: [opened, ...stocked.writes],
+      outcome: { ...told(item, 'new-lot', stocked.left), change: lot.grams },
+    };
+  });
+}
+
+/** Takes the item off the shelf with all that is known of it. Only its whole name will do, or its id. */
+export async function removeItem(shelf: Shelf, asked: string, change: Change): Promise<Outcome> {
+  return changeOnce(shelf, change, async (all): Promise<Planned> => {
+    const items = all.map(({ item }) => item);
+    const item = exactly(items, asked) ?? unknown(items, asked);
+    const held = pickHeld(all, item.id);
+    const history = await everything(shelf.store, under(ledger(shelf.member, item.id)));
+    return {
+      writes: [
+        add(shelfGone(shelf.member, item.id), written(goneKind, { at: change.at })),
+        // A movement or a lot that came between would be left behind: then read again.
+        absent(ledgerLine(shelf.member, item.id, held.lines + 1)),
+        absent(shelfLot(shelf.member, item.id, item.lot.number + 1)),
+        ...everyKeyOf(shelf, held).map(drop),
+        ...history.map(({ key }) => drop(key)),
+      ],
+      outcome: told(item, 'remove'),
+    };
+  });
+}
+
+/** Every key an item may have outside its ledger, written by now or not. */
+function everyKeyOf({ member }: Shelf, { item: { id, name, lot } }: Held): string[] {
+  const lots = Array.from({ length: lot.number }, (_, index) => index + 1);
+  return [
+    shelfName(member, foldName(name)),
+    shelfItem(member, id),
+    shelfStock(member, id),
+    shelfLowMark(member, id),
+    shelfIngredients(member, id),
+    ...lots.flatMap(one => [
+      shelfLot(member, id, one),
+      ...lotFacts.map(fact => shelfLotFact(member, id, one, fact)),
+    ]),
+  ];
+}

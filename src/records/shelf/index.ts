@@ -3,17 +3,16 @@
  * a {@link Shelf}. Items are meant by their name as the member types it, or by their id.
  */
 
+export { addItem } from './add.ts';
 export {
-  addItem,
   dishTest,
   keepCalibration,
   keepIngredients,
   removeItem,
-  restockItem,
   setLowMark,
   startLot,
-  useItem,
   weighSpoon,
 } from './change.ts';
 export { findItem, listShelf, nearestNames, showItem } from './look.ts';
 export * from './shelf.ts';
+export { restockItem, useItem } from './stock.ts';

@@ -1,0 +1,82 @@
+import { refuse } from '../../engine/refusal.ts';
+import { shelfIngredients, shelfItem, shelfLot, shelfLowMark, shelfName } from '../keys.ts';
+import { written } from '../record.ts';
+import { add, put, type Write } from '../store.ts';
+import { type Held, toMilligrams } from './held.ts';
+import { ingredientsKind, itemKind, lotKind, lowMarkKind, nameKind } from './kinds.ts';
+import { checkGramsOrNone, checkPigment } from './limits.ts';
+import { foldName, tidyName } from './names.ts';
+import { changeOnce } from './once.ts';
+import {
+  type Change,
+  mostItems,
+  type NewItem,
+  type Outcome,
+  type Shelf,
+  type ShelfItem,
+  usualLowMark,
+} from './shelf.ts';
+import { move, told } from './stock.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    'shelf-name-taken': { readonly name: string };
+    'shelf-full': { readonly most: number };
+  }
+}
+
+/**
+ * Puts a new item on the shelf. Refuses a name that is there already (capitals, accents and width do not make
+ * another name), a full shelf, and amounts that cannot be. The item's id is the change's cause.
+ */
+export async function addItem(shelf: Shelf, wanted: NewItem, change: Change): Promise<Outcome> {
+  const name = tidyName(wanted.name);
+  if (wanted.grams !== undefined) checkGramsOrNone(wanted.grams);
+  if (wanted.lowAt !== undefined) checkGramsOrNone(wanted.lowAt);
+  if (wanted.pigmentFraction !== undefined) checkPigment(wanted.pigmentFraction);
+  return changeOnce(shelf, change, all => {
+    const same = all.find(({ item }) => foldName(item.name) === foldName(name));
+    if (same) refuse('shelf-name-taken', { name: same.item.name });
+    if (all.length >= mostItems) refuse('shelf-full', { most: mostItems });
+    const held = fresh(name, wanted, change);
+    const writes = describing(shelf, held.item, wanted);
+    if (wanted.grams === undefined) return { writes, outcome: told(held.item, 'add') };
+    const stocked = move(shelf, held, { action: 'add', grams: wanted.grams, lot: 1 }, change);
+    return {
+      writes: [...writes, ...stocked.writes],
+      outcome: { ...told(held.item, 'add', stocked.left), change: wanted.grams },
+    };
+  });
+}
+
+/** The item before any stock of it is written down. */
+function fresh(name: string, wanted: NewItem, { cause, at }: Change): Held {
+  const item: ShelfItem = {
+    id: cause,
+    name,
+    colourant: wanted.colourant,
+    pigmentFraction: wanted.pigmentFraction,
+    since: at,
+    lot: { number: 1, label: wanted.lot, since: at },
+    stock: { grams: undefined, lowAt: wanted.lowAt ?? usualLowMark, low: false },
+  };
+  return { item, lines: 0 };
+}
+
+function describing({ member }: Shelf, item: ShelfItem, wanted: NewItem): Write[] {
+  const { id, name, colourant, pigmentFraction, since, lot, stock } = item;
+  const writes = [
+    add(shelfName(member, foldName(name)), written(nameKind, { item: id })),
+    add(shelfItem(member, id), written(itemKind, { id, name, colourant, pigmentFraction, since })),
+    add(shelfLot(member, id, lot.number), written(lotKind, { label: lot.label, since })),
+  ];
+  if (wanted.lowAt !== undefined) {
+    writes.push(put(shelfLowMark(member, id), written(lowMarkKind, { at: toMilligrams(stock.lowAt) })));
+  }
+  if (wanted.ingredients) {
+    const { text, kind, components, verdict } = wanted.ingredients;
+    const record = { text, kind, components: components && [...components], verdict };
+    writes.push(put(shelfIngredients(member, id), written(ingredientsKind, record)));
+  }
+  return writes;
+}

@@ -1,0 +1,48 @@
+import { StoreFailure } from '../failure.ts';
+import { shelfOnce } from '../keys.ts';
+import { type RecordOf, read, written } from '../record.ts';
+import { add, type Write } from '../store.ts';
+import { type Held, readShelf, toGrams, toMilligrams } from './held.ts';
+import { onceKind } from './kinds.ts';
+import type { Change, Outcome, Shelf } from './shelf.ts';
+
+/** A change worked out on the shelf as it was read: what to write, and what to tell. */
+export type Planned = { readonly writes: readonly Write[]; readonly outcome: Omit<Outcome, 'repeated'> };
+
+/** More changes than one member can have under way at once: past it something else is wrong. */
+const mostRounds = 1000;
+
+/**
+ * Makes a change once for its cause. The plan is made on what was read, and its writes name what must not have
+ * happened since (a ledger line, a name, a removal); if it has, everything is read and planned again. Each
+ * round that fails is one in which another change got through, so somebody always gets on.
+ */
+export async function changeOnce(
+  shelf: Shelf,
+  change: Change,
+  plan: (held: readonly Held[]) => Planned | Promise<Planned>,
+): Promise<Outcome> {
+  const key = shelfOnce(shelf.member, change.cause);
+  for (let round = 0; round < mostRounds; round += 1) {
+    const [before] = await shelf.store.get([key]);
+    if (before !== undefined) return { ...told(read(onceKind, key, before)), repeated: true };
+    const { writes, outcome } = await plan(await readShelf(shelf));
+    const result = await shelf.store.commit([add(key, written(onceKind, kept(outcome))), ...writes]);
+    if (result.done) return { ...outcome, repeated: false };
+  }
+  throw new StoreFailure('busy', 'write', `${key}: other changes kept coming between`);
+}
+
+const kept = ({ change, left, lowAt, ...rest }: Planned['outcome']): RecordOf<typeof onceKind> => ({
+  ...rest,
+  change: change === undefined ? undefined : toMilligrams(change),
+  left: left === undefined ? undefined : toMilligrams(left),
+  lowAt: lowAt === undefined ? undefined : toMilligrams(lowAt),
+});
+
+const told = ({ change, left, lowAt, ...rest }: RecordOf<typeof onceKind>): Planned['outcome'] => ({
+  ...rest,
+  change: change === undefined ? undefined : toGrams(change),
+  left: left === undefined ? undefined : toGrams(left),
+  lowAt: lowAt === undefined ? undefined : toGrams(lowAt),
+});

@@ -1,0 +1,106 @@
+import { refuse } from '../../engine/refusal.ts';
+import { ledgerLine, shelfGone, shelfStock } from '../keys.ts';
+import { type RecordOf, written } from '../record.ts';
+import { absent, add, put, type Write } from '../store.ts';
+import { type Held, toGrams, toMilligrams } from './held.ts';
+import { ledgerKind, stockKind } from './kinds.ts';
+import { checkGrams } from './limits.ts';
+import { changeOnce, type Planned } from './once.ts';
+import { pickHeld } from './pick-held.ts';
+import type { Change, LedgerLine, Outcome, Shelf, ShelfItem } from './shelf.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    'shelf-not-enough': { readonly name: string; readonly asked: number; readonly left: number };
+    'shelf-amount-unknown': { readonly name: string };
+  }
+}
+
+/** A movement of stock: positive in, negative out, g. */
+type Movement = { readonly action: LedgerLine['action']; readonly grams: number; readonly lot: number };
+
+/**
+ * The next line of an item's ledger, and the checkpoint after it. The line's number is taken by `add`: of two
+ * movements worked out from the same stock one clashes and is worked out again, so both count and the two
+ * together never take more than there is.
+ */
+export function move(
+  shelf: Shelf,
+  { item, lines }: Held,
+  movement: Movement,
+  change: Change,
+): { readonly writes: readonly Write[]; readonly left: number } {
+  const line = lines + 1;
+  const moved = toMilligrams(movement.grams);
+  const left = toMilligrams(item.stock.grams ?? 0) + moved;
+  const entry: RecordOf<typeof ledgerKind> = {
+    action: movement.action,
+    at: change.at,
+    cause: change.cause,
+    change: moved,
+    left,
+    lot: movement.lot,
+  };
+  return {
+    left: toGrams(left),
+    writes: [
+      absent(shelfGone(shelf.member, item.id)),
+      add(ledgerLine(shelf.member, item.id, line), written(ledgerKind, entry)),
+      put(shelfStock(shelf.member, item.id), written(stockKind, { line, left })),
+    ],
+  };
+}
+
+/** What to tell of an item whose stock is now `left` grams. */
+export function told(
+  item: ShelfItem,
+  action: Outcome['action'],
+  left: number | undefined = item.stock.grams,
+): Planned['outcome'] {
+  const { lowAt } = item.stock;
+  return {
+    action,
+    id: item.id,
+    name: item.name,
+    left,
+    lowAt,
+    low: left !== undefined && left <= lowAt,
+    lot: item.lot.number,
+  };
+}
+
+function planMovement(shelf: Shelf, held: Held, movement: Movement, change: Change): Planned {
+  const { writes, left } = move(shelf, held, movement, change);
+  return { writes, outcome: { ...told(held.item, movement.action, left), change: movement.grams } };
+}
+
+/**
+ * Takes grams off. Refuses more than is left, saying how much that is, and an item of which nobody ever said
+ * how much there is.
+ */
+export async function useItem(shelf: Shelf, asked: string, grams: number, change: Change): Promise<Outcome> {
+  checkGrams(grams);
+  return changeOnce(shelf, change, all => {
+    const held = pickHeld(all, asked);
+    const { name, stock, lot } = held.item;
+    if (stock.grams === undefined) return refuse('shelf-amount-unknown', { name });
+    if (toMilligrams(grams) > toMilligrams(stock.grams)) {
+      return refuse('shelf-not-enough', { name, asked: grams, left: stock.grams });
+    }
+    return planMovement(shelf, held, { action: 'use', grams: -grams, lot: lot.number }, change);
+  });
+}
+
+/** Puts grams of the same lot on; a new lot is {@link startLot}. */
+export async function restockItem(
+  shelf: Shelf,
+  asked: string,
+  grams: number,
+  change: Change,
+): Promise<Outcome> {
+  checkGrams(grams);
+  return changeOnce(shelf, change, all => {
+    const held = pickHeld(all, asked);
+    return planMovement(shelf, held, { action: 'restock', grams, lot: held.item.lot.number }, change);
+  });
+}
