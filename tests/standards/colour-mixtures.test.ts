@@ -63,7 +63,7 @@ describe('measured paint mixtures, each predicted without having been seen', () 
     expect(groups['white tints'].mean).toBeLessThan(3.4);
   });
 
-  test('dark mixes come within 5 on average ', () => {
+  test('dark mixes come within 5 on average', () => {
     expect(groups['dark mixes'].mean).toBeLessThan(5);
   });
 

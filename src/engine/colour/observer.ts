@@ -49,3 +49,9 @@ export function xyzOfReflectance(reflectance: Spectrum): Xyz {
   }
   return { x, y, z };
 }
+
+/** Relative power of D65 at each band, 100 at 560 nm. */
+export const D65_AT_BANDS: Spectrum = Float64Array.from({ length: BAND_COUNT }, (_, band) => {
+  const nanometres = FIRST_NANOMETRE + NANOMETRES_PER_BAND * band;
+  return D65[(nanometres - TABLE_FIRST_NANOMETRE) / TABLE_STEP_NANOMETRES] ?? 0;
+});
