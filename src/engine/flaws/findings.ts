@@ -36,6 +36,7 @@ export const FINDINGS = {
   'orange-spots': seen('hardly ever'),
   'rice-grains': batter('hardly ever'),
   'crunchy-pockets': seen('hardly ever'),
+  'liquid-pockets': seen('hardly ever'),
   'coloured-liquid-pockets': seen('hardly ever'),
   'clear-liquid-pockets': seen('hardly ever'),
   pinholes: seen('hardly ever'),
@@ -64,6 +65,7 @@ export const FINDINGS = {
   'dark-centre-ring': seen('hardly ever'),
   // Feel and smell
   zaps: felt('hardly ever', false),
+  'zaps-in-spots': felt('hardly ever', false),
   'burns-skin': felt('hardly ever', false),
   'high-ph': felt('hardly ever'),
   'brittle-crumbly': felt('seldom'),

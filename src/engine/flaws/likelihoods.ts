@@ -16,9 +16,9 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
     seldom: ['drag-lines', 'too-pale'],
   },
   'carrier-pockets': {
-    'nearly always': ['coloured-liquid-pockets'],
+    'nearly always': ['coloured-liquid-pockets', 'liquid-pockets'],
     often: ['glycerin-carrier', 'not-blended-in', 'named-carrier-pockets', 'when-cut'],
-    sometimes: ['sticky-wet', 'clear-liquid-pockets', 'coloured-specks', 'much-carrier', 'colour-mica', 'only-in-one-colour', 'clumps-of-pigment', 'pinholes'],
+    sometimes: ['sticky-wet', 'coloured-specks', 'much-carrier', 'colour-mica', 'only-in-one-colour', 'clumps-of-pigment', 'pinholes'],
     seldom: ['greasy', 'oil-layer'],
   },
   'white-pigment-crackle': {
@@ -45,9 +45,9 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
     seldom: ['clear-liquid-pockets', 'crack-on-top'],
   },
   'lye-pockets': {
-    'nearly always': ['crunchy-pockets'],
-    often: ['lye-not-dissolved', 'zaps', 'clear-liquid-pockets', 'named-lye-pockets'],
-    sometimes: ['white-specks', 'burns-skin', 'when-cut', 'high-ph', 'named-lye-heavy', 'never-thickened', 'lye-mistake', 'thick-fast'],
+    'nearly always': ['zaps-in-spots'],
+    often: ['crunchy-pockets', 'lye-not-dissolved', 'zaps', 'burns-skin', 'clear-liquid-pockets', 'liquid-pockets', 'named-lye-pockets', 'high-ph'],
+    sometimes: ['white-specks', 'when-cut', 'named-lye-heavy', 'never-thickened', 'lye-mistake', 'thick-fast'],
     seldom: ['pinholes', 'clumps-of-pigment'],
   },
   'over-hard-recipe': {

@@ -113,7 +113,7 @@ function matchAt(pattern: Pattern, anchor: Place, places: Places, reading: Readi
   if (standings.includes('unreal')) return undefined;
   const holds = pattern.terms.map((term, i) => (standings[i] === 'no') === term.denied);
   if (!holds[0]) {
-    if (pattern.terms[0]!.denied && pattern.terms.length > 1) return undefined;
+    if (pattern.terms[0]!.denied) return undefined;
   } else if (holds.includes(false)) return undefined;
   return {
     finding: pattern.finding,

@@ -1,11 +1,14 @@
 import type { Evidence } from '../diagnosis.ts';
 import { FINDINGS } from '../findings.ts';
+import { doseEvidence, type NumberSays } from './dose-evidence.ts';
 import { keyOf, mentions } from './concepts.ts';
+import { measuredIn } from './measured.ts';
 import { compile, type Match, matches } from './pattern.ts';
 import { DONE_PATTERNS } from './patterns/done.ts';
 import { FEEL_PATTERNS } from './patterns/feel.ts';
 import { LOOKS_PATTERNS } from './patterns/looks.ts';
 import { polarity } from './polarity.ts';
+import { carrierEvidence, settingEvidence } from './setting-evidence.ts';
 import { LONGEST_WORDS, type Token, tokenise } from './tokens.ts';
 
 const PATTERNS = compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS);
@@ -32,8 +35,14 @@ export function readWords(words: string): WordsRead {
     put(`'${keyOf(token)}`, at, at + 1);
   });
   for (const mention of found) put(mention.concept, mention.from, mention.to);
-  const all = matches(PATTERNS, places, polarity(tokens, found));
-  return { evidence: settle(all, tokens, text), cut };
+  const said = matches(PATTERNS, places, polarity(tokens, found));
+  const amounts = measuredIn(tokens);
+  const numbers = [
+    ...doseEvidence(tokens, found, amounts),
+    ...carrierEvidence(tokens, amounts),
+    ...settingEvidence(tokens),
+  ];
+  return { evidence: withNumbers(settle(said, tokens, text), numbers, tokens, text), cut };
 }
 
 /** One entry a finding: what is said once beats silence, and a contradiction is believed less. */
@@ -50,7 +59,15 @@ function settle(all: readonly Match[], tokens: readonly Token[], text: string): 
   });
 }
 
-function quote(match: Match, tokens: readonly Token[], text: string): string {
+/** A number outweighs the words around it: "a lot, half a teaspoon". The last number on a finding holds. */
+function withNumbers(words: readonly Evidence[], numbers: readonly NumberSays[], tokens: readonly Token[], text: string): Evidence[] {
+  const all = new Map(words.map(item => [item.finding, item]));
+  for (const { finding, probability, from, to } of numbers)
+    all.set(finding, { finding, probability, via: 'words', from: quote({ from, to }, tokens, text) });
+  return [...all.values()];
+}
+
+function quote(match: { readonly from: number; readonly to: number }, tokens: readonly Token[], text: string): string {
   const words = text.slice(tokens[match.from]!.start, tokens[match.to - 1]!.end).replace(/\s+/g, ' ');
   return words.length > QUOTE_LENGTH ? `${words.slice(0, QUOTE_LENGTH - 1)}…` : words;
 }

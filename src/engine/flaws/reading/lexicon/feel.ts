@@ -5,7 +5,7 @@ export const FEEL = {
     'zap free, zapless, passed the zap test, passes the zap test, passes zap test, passed zap test, passes zap, passed zap, zap test fine, zap test was fine, zap tested fine, zap test negative, zap test ok, zap test is fine, zap test clean, zap test passed, zap tested ok, zap test is negative, zap tested and fine, pasa la prueba de la lengua',
   burn: 'burn, burnt my, burns, burned, burning, sting, stings, stung, stinging, smart my, raw hands, blister, welt, quema, quemo, quemadura, arde, ardor, escuece, escozor, quemazon, quemado, quemaron, hurts, hurt, scald',
   itch: 'itch, itchy, irritate, irritated, irritation, rash, red skin, went red, sore, tight and dry, harsh, skin raw, skin is raw, strips my skin, very drying, so drying, drying, picazon, pica, pican, irrita, irritada, sarpullido, reseca, aspero, enrojecida, roja la piel, red hands, hands red, hands are red, my hands are sore, prickle, prickly',
-  skin: 'skin, hand, hands, arm, face and, finger, my husband, piel, mano, brazo, cara, dedo, child, daughter, son',
+  skin: 'skin, hand, hands, arm, finger, my husband, piel, mano, brazo, cara, dedo, child, daughter',
   eye: 'eye, eyes, ojo, ojos',
   ph: 'ph strip, ph paper, ph test, ph, litmus, phenolphthalein, test strip, tira de ph, papel ph, fenolftaleina',
   highph: 'ph 11, ph 12, ph 13, ph 14, ph of 11, ph of 12, ph of 13, ph of 14, ph is 11, ph is 12, ph is 13, ph is 14, ph high, ph too high, off the chart, bright pink, hot pink, ph alto, ph muy alto, ph 12+, reads 12, reads 13, reads 14, read 12, read 13, caustic',

@@ -13,7 +13,7 @@ export const DONE_PATTERNS: FindingPatterns = {
   'dry-pigment':
     '~7 dry colourant|colour|oxide|mica|titanium|powder|ultramarine; dry; ^premix; ~7 -premix colourant|colour|mica|oxide; ~8 -blend colourant|oxide|mica|titanium|colour',
   'glycerin-carrier': 'glycerin !n_rivers; glycerin colourant|mix|premix|colour|carrier; ^~5 oilthing instead glycerin',
-  'not-blended-in': '-blend; handstir; ~6 handstir glycerin|colour|mica; ^~6 blend colourant|glycerin|colour|mica; ~5 -stir',
+  'not-blended-in': '-blend; ^~4 blend well|thoroughly|properly|long|minutes; handstir; ~6 handstir glycerin|colour|mica; ^~6 blend colourant|glycerin|colour|mica; ~5 -stir',
   'much-carrier':
     'carrier; ~6 carrier colour|mica|oxide|colourant|onecolour|portion; ~6 lots oilthing|glycerin|water colour|colourant|mica|oxide|onecolour|premix|carrier|neon; ~6 oilthing|glycerin lots premix; ~6 thinned oilthing|glycerin',
   'much-colour':

@@ -3,6 +3,7 @@ import type { FindingPatterns } from '../pattern.ts';
 /** How feel, smell, lather and colour are said. Grammar as in `looks.ts`. */
 export const FEEL_PATTERNS: FindingPatterns = {
   zaps: 'zap; ^zapok; ^~3 smooth zap; ~5 burn zap|tongue|lick; itch zap',
+  'zaps-in-spots': '~6 zap|burn|itch pocket|spot|clump|crystal|liquid !bar; ~6 only zap|burn|itch spot|pocket|there|they|place; ~6 zap|burn|itch there|elsewhere|rest|otherwise; ~7 highph|ph pocket|liquid|spot|crystal|clump; ~5 crystal zap|burn|itch',
   'burns-skin': 'burn !light !sun; burn skin|hand|wash|shower; itch skin|wash|use|shower|lather; itch',
   'high-ph': 'highph; ~4 ph high|14|13|12|11|purple|dark; n_lyeheavy',
   'brittle-crumbly':
@@ -10,7 +11,7 @@ export const FEEL_PATTERNS: FindingPatterns = {
   'chalky-white':
     '~6 chalky whitepart|titanium|white|lather|feel|drag|texture !film !top !wipe; ~6 brittle whitepart|titanium|white; ~4 chalky feel|lather|texture|cut|break|dry; ~4 chalky brittle|hard',
   'rock-hard': '~5 hard cut|bar|soap|rock|early|brick|next|day !onecolour !bit !lump !spot !clump; hardquick; ~6 hard -cut; ~4 rock hard; ~3 hard brittle; ~4 hard fast',
-  soft: 'soft !white !spot !clump !pocket; -firm; -hard; soft onecolour|dent|cure|still|months|weeks|press; ~4 still soft|dent|sticky',
+  soft: 'soft !white !spot !clump !pocket !wax !fat; -firm; -hard; ^~4 hard bar|soap; soft onecolour|dent|cure|still|months|weeks|press; ~4 still soft|dent|sticky',
   greasy: 'greasy !top !layer !glitter; greasy onecolour|soft|skin|feel|hand; ~5 oilthing feel|finger|hand|skin|touch',
   'sticky-wet': 'sticky !pocket; sticky top|face|cure|damp|everywhere|hand',
   'stale-smell': 'rancidsmell; ~5 smell old|bad|funny|off|weird|fish',
@@ -19,7 +20,7 @@ export const FEEL_PATTERNS: FindingPatterns = {
     '~5 turn brown|dark !titanium; darken; ~5 brown weeks|t_weeks|t_days|t_months|cure|curing|t_nextday !spot; ~5 brown fragrance|vanilla !spot; ~4 brown everywhere|bar|soap|edge|outsidein !spot !sugar; ~5 brown white|cream !spot; brown !spot !sugar !cocoa; n_vanillin',
   'brown-outside-in': '~7 brown|darken|tan edge|outsidein; ~7 turn outsidein !grey; ~7 brown|darken centre|inside light|cream|white|pale|original; ~6 edge brown|dark centre|inside; n_vanillin',
   'turned-yellow': '~5 turn yellow|orange|peach|cream !spot; ~4 yellow fragrance|discolourscent|scent|white !spot; ~5 yellow t_days|t_weeks|t_nextday|curing !spot; darken',
-  'turned-other-hue': '~5 turn pink|green|grey|purple|peach|orange fragrance|discolourscent|scent; ~6 stain|discolour fragrance|discolourscent|scent; n_discolour; ~8 turn|discolour|stain fragrance|discolourscent; ~5 turn different|muddy',
+  'turned-other-hue': '~7 turn fragrance|discolourscent|scented pink|green|grey|purple|peach|orange|yellow|brown|muddy|different; ~7 stain|discolour fragrance|discolourscent|scented; n_discolour; ~7 fragrance|discolourscent|scented pink|green|grey|peach|orange|yellow',
   'colour-changed-in-lye': 'n_unstable; ~7 turn|colour different|grey|muddy lye|batter|t_once|ph; ~8 colour|purple|blue|pink|red|green turn brown|grey lye|batter|t_once|colour-botanical|botanical|dye; ~7 lye colour grey|brown|green|vanish|different; ~6 turn different',
   'colour-vanished': 'vanish colour|purple|blue|pink|red|green|yellow|dye|botanical|mica|swirl; ~5 vanish; ~6 colour -turn left; n_unstable; ~6 -colour left|nothing',
   'colour-bled':
@@ -35,7 +36,7 @@ export const FEEL_PATTERNS: FindingPatterns = {
   'thick-fast':
     'thick fast; thickfast; thick batter fragrance; ~6 thick -pour; n_accel; ~6 hard fast|seconds batter|pour|fragrance; ~7 fragrance thick|hard fast; ~5 firm|solid fast|batter|seconds; ~7 -pour thick|hard|batter',
   'could-not-swirl': '-pour; ~5 -pour batter|time|swirl; thickfast; ~6 fast pour',
-  'batter-split': 'separate batter|pour|trace|pot; ~5 separate; ~5 oilthing layer batter|pot|bowl|pour; n_separation; grain oilthing',
-  'never-thickened': 'notrace; -thick; -trace; n_separation; ~5 trace -thick',
+  'batter-split': '~4 split batter|emulsion; ~4 kept splitting; separate batter|pour|trace|pot; ~5 separate; ~5 oilthing layer batter|pot|bowl|pour; n_separation; grain oilthing',
+  'never-thickened': 'notrace; -thick !could; -trace; n_separation; ~5 trace -thick',
   'fizzed-on-metal': 'fizz metal|vessel; fizz; ~5 black foam',
 };

@@ -19,7 +19,8 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'crunchy-pockets':
     '~6 crystal pocket|spot|white|clump; crystal; ~4 hard white spot|clump|pocket; ~6 pocket white powder; ~5 white clump|pocket zap|burn|itch; n_lyepocket; ~6 pocket|spot|clump zap|burn|lye',
   'coloured-liquid-pockets':
-    '~5 pocket liquid !lye !zap !burn; ~5 pocket colour|dye|mica|glycerin|ink; ~6 liquid colour|blue|purple|pink|red|green|teal|colourant|mica|dye cut|pocket|spot|face|leak; ~5 spot|clump liquid colour|blue|purple|pink|red|green|glycerin|colourant; n_carrier; ~4 wet spot|pocket colour|blue|purple|pink|red|green|mica; ~4 sticky spot|pocket|clump; ~5 pocket sticky; bead colour|blue|purple|pink|red|green cut|face; ~5 glycerin liquid pocket|spot|cut|face',
+    '~5 pocket colour|dye|mica|glycerin|ink; ~6 liquid colour|blue|purple|pink|red|green|teal|colourant|mica|dye cut|pocket|spot|face|leak; ~5 spot|clump liquid colour|blue|purple|pink|red|green|glycerin|colourant; n_carrier; ~4 wet spot|pocket|clump colour|blue|purple|pink|red|green|mica; ~4 sticky spot|pocket|clump; bead colour|blue|purple|pink|red|green cut|face; ~5 glycerin liquid pocket|spot|cut|face',
+  'liquid-pockets': '~5 pocket liquid; ~5 pocket sticky|wet; ~5 liquid cut|face|slice !top !oilthing; ~4 pocket full',
   'clear-liquid-pockets': '~5 pocket liquid lye|zap|burn|clear|sting|caustic|itch|highph; ~5 liquid lye cut|pocket|spot|inside',
   pinholes: 'pinhole; ~4 pocket air; n_air; ~3 pocket little|tiny|round|everywhere !liquid !colour; ~5 pocket face|cut !liquid !crystal !zap',
   'water-beads':
