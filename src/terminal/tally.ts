@@ -10,7 +10,8 @@ const { values, positionals } = parseArgs({
   allowPositionals: true,
   options: { language: { type: 'string', default: 'en' } },
 });
-const { challenges: say, refusal } = wordsIn(languageOf(values.language));
+const words = wordsIn(languageOf(values.language));
+const say = words.challenges;
 
 /** A sentence for whoever gave us the file. */
 class Unusable extends Error {}
@@ -59,7 +60,7 @@ async function main(files: readonly string[]): Promise<void> {
 try {
   await main(positionals);
 } catch (failure) {
-  if (failure instanceof Refusal) console.error(refusal(failure));
+  if (failure instanceof Refusal) console.error(words.refusal(failure));
   else if (failure instanceof Unusable) console.error(failure.message);
   else throw failure;
   process.exitCode = 1;

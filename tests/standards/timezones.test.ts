@@ -112,10 +112,10 @@ describe.each(spans)('the clocks of %s from %i to %i', (zone, from, to) => {
   });
 
   test('change on the very minute', () => {
-    for (const { at, before, after } of changes) {
+    for (const { at, before } of changes)
       expect(instantOf(shown(at - MINUTE, before), zone).at).toBe(at - MINUTE);
-      if (after > before) expect(instantOf(shown(at, after), zone).at).toBe(at);
-    }
+    for (const { at, after } of changes.filter(change => change.after > change.before))
+      expect(instantOf(shown(at, after), zone).at).toBe(at);
   });
 });
 

@@ -26,8 +26,7 @@ const DAY = 86_400_000;
 /** Refuses terms that nobody could keep: deadlines out of order, an empty palette where colour decides, and such. */
 export function checkTerms(terms: Terms): void {
   const { title, palette, decides, opensAt, entriesUntil, votesUntil } = terms;
-  if (title.trim() === '' || [...title].length > mostTitle)
-    refuse('challenge-title-unfit', { most: mostTitle });
+  if (title.trim() === '' || title.length > mostTitle) refuse('challenge-title-unfit', { most: mostTitle });
   const least = decides === 'votes' ? 0 : 1;
   if (palette.length < least || palette.length > mostPalette)
     refuse('challenge-palette-unfit', { least, most: mostPalette, given: palette.length });
