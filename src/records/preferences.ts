@@ -37,12 +37,12 @@ export async function preferencesOf(store: Store, member: string): Promise<Prefe
   return { ...usualPreferences, ...Object.fromEntries(chosen) };
 }
 
-/** Sets the preferences that are given and leaves the others; `undefined` goes back to the usual. */
+/** Sets the preferences that are given and leaves the others; `undefined` goes back to the usual. Answers with all of them. */
 export async function prefer(
   store: Store,
   member: string,
   given: { readonly [W in Wish]?: Preferences[W] | undefined },
-): Promise<void> {
+): Promise<Preferences> {
   const writes = all
     .filter(wish => wish in given)
     .map((wish): Write => {
@@ -51,4 +51,5 @@ export async function prefer(
       return choice === undefined ? drop(key) : put(key, written(wishes[wish], { choice }));
     });
   await store.commit(writes);
+  return preferencesOf(store, member);
 }

@@ -6,6 +6,7 @@ import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
 import { frontsRefusals } from './fronts.ts';
 import { quantitiesRefusals } from './quantities.ts';
+import { shelfRefusals } from './shelf.ts';
 
 export { challenges } from './challenges.ts';
 export { colourants } from './colourants.ts';
@@ -16,6 +17,7 @@ export { fronts } from './fronts.ts';
 export { help } from './help.ts';
 export { prefer } from './prefer.ts';
 export { quantities } from './quantities.ts';
+export { shelf } from './shelf.ts';
 
 export const refusals: RefusalSentences = {
   ...challengesRefusals,
@@ -25,4 +27,5 @@ export const refusals: RefusalSentences = {
   ...dosingRefusals,
   ...frontsRefusals,
   ...quantitiesRefusals,
+  ...shelfRefusals,
 };
