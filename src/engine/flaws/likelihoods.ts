@@ -69,7 +69,7 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
   'vanillin-browning': {
     'nearly always': ['turned-brown', 'fragrance-vanilla', 'fragrance-added'],
     often: ['named-vanillin', 'after-weeks', 'brown-outside-in'],
-    sometimes: ['after-days', 'too-dark', 'only-on-surface', 'turned-yellow', 'named-discolouration', 'next-day', 'turned-other-hue'],
+    sometimes: ['after-days', 'too-dark', 'only-on-surface', 'turned-yellow', 'named-discolouration', 'next-day'],
   },
   'alkali-unstable-colourant': {
     'nearly always': ['colour-changed-in-lye'],

@@ -25,6 +25,7 @@ const BATTER_ML_PER_G_OILS = 1.47;
 /** A whole home batch where no size is given, cups. Common practice: a two- to three-pound loaf. */
 const HOME_BATCH_CUPS = 5;
 const NEAR = 7;
+const LIQUID = /^(oils?|glycerin|water|olive|aceite|agua|glicerina|fragrance|fo|lye|sosa|honey|sugar|milk|salt)$/;
 
 type Dosed = { readonly concept: Concept; readonly colourant: Colourant; readonly teaspoons: number; readonly from: number; readonly to: number };
 
@@ -35,6 +36,8 @@ function teaspoons(amount: Measured, colourant: Colourant): number {
 
 /** The colourant an amount speaks of: the nearest named within reach, rather after it than before. */
 function dosedBy(amount: Measured, named: ReadonlyMap<number, Concept>, tokens: readonly Token[]): Dosed | undefined {
+  const next = tokens[amount.to]?.text ?? '';
+  if (LIQUID.test(/^(of|de)$/.test(next) ? (tokens[amount.to + 1]?.text ?? '') : next)) return undefined;
   const order = [...Array(NEAR).keys()].flatMap(step => [amount.to + step, amount.from - 1 - step]);
   for (const at of order) {
     const concept = named.get(at);

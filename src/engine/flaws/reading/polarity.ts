@@ -47,7 +47,7 @@ function scopeEnd(tokens: readonly Token[], start: number, closes: ReadonlySet<n
   return tokens.length;
 }
 
-const DENIED_AFTER: ReadonlySet<Concept> = new Set(['zap', 'burn', 'itch', 'ph', 'highph', 'n_ash', 'n_dos', 'film']);
+const DENIED_AFTER: ReadonlySet<Concept> = new Set(['vanilla', 'zap', 'burn', 'itch', 'ph', 'highph', 'n_ash', 'n_dos', 'film']);
 
 /** Works out what is affirmed, denied, wished for and guessed. One pass over tokens and mentions. */
 export function polarity(tokens: readonly Token[], mentions: readonly Mention[]): Reading {

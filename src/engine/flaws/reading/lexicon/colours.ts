@@ -21,7 +21,8 @@ export const COLOURS = {
   red: 'red, reddish, crimson, scarlet, rojo, roja, rojizo, cherry red',
   muddy: 'muddy, murky, dirty colour, muddied, drab, sludge, sludgy, turbio, sucio color, brackish, dishwatery',
   colour: 'colour, coloured, coloring, shade of, hue of, color, colores, colorido',
-  turn: 'turn, turned, turning, turns, went, goes, going, gone, became, become, becoming, change, changed, changing, morph, morphed, shift, shifted, ended up, came out, comes out, come out, developed, darkened to, ended, looks more, look more, looks like a, now its, is now, are now, now, looks, looking, look, se volvio, se volvieron, se puso, se pusieron, se ha puesto, paso a, cambio, cambiado, quedo, quedaron, salio, se torno, ahora, ahora es, se ve, se han puesto, se ha vuelto, ha cambiado, reading as, reads as, drifted',
+  turn: 'turn, turned, turning, turns, went, goes, going, gone, became, become, becoming, change, changed, changing, morph, morphed, shift, shifted, ended up, came out, comes out, come out, developed, darkened to, ended, now its, is now, are now, now, se volvio, se volvieron, se puso, se pusieron, se ha puesto, paso a, cambio, cambiado, quedo, quedaron, salio, se torno, ahora, ahora es, se han puesto, se ha vuelto, ha cambiado, reading as, reads as, drifted',
+  look: 'look, looks, looking, looks like a, looks more, look more, looked, se ve, parece, leans, leaning, reads',
   darken: 'darken, darkened, darkening, getting darker, gets darker, got darker, went dark, gone dark, turned dark, oscurecio, oscurece, oscureciendo, se oscurecio, se pone oscuro',
   base: 'base, base oils, uncoloured base, batter colour, natural colour, base amarilla',
 } as const;

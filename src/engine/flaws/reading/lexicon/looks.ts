@@ -3,7 +3,7 @@
  * Words are compared by stem, so endings need no rows of their own; phrases are taken longest first.
  */
 export const LOOKS = {
-  spot: 'spot, dot, speck, speckle, freckle, fleck, blemish, polka dot, sprinkle, measles, chicken pox, blotch, splotch, patch, bit, spek, pimple, blip, mark, mota, motita, punto, puntito, peca, mancha, manchita, lunar, pinta, trocito, pedacito',
+  spot: 'spot, dot, speck, speckle, freckle, fleck, blemish, polka dot, sprinkle, measles, chicken pox, blotch, splotch, patch, bit, spek, spec, specs, pimple, blip, particle, mota, motita, punto, puntito, peca, mancha, manchita, lunar, pinta, trocito, pedacito',
   clump: 'clump, lump, blob, glob, nugget, ball, chunk, clot, knot, unmixed, undissolved, undispersed, dispersed badly, raw pigment, grumo, grumoso, pegote, bola, bolita, terron, sin disolver, sin mezclar',
   powder: 'powder, powdery, dust, dusty, dusting, flour, floury, talc, talcum, baby powder, icing sugar, powdered sugar, polvo, polvillo, harina, talco, polvoriento',
   film: 'film, coating, coat, haze, hazy, bloom, veil, frost, frosty, frosted, crust, crusty, skin on top, residue, layer of white, layer of dust, snow, snowy, cast on top, capa, pelicula, velo, costra, escarcha, residuo, nieve',
@@ -11,8 +11,9 @@ export const LOOKS = {
   translucent:
     'translucent, translucency, see through, transparent, glassy, glass like, clear line, clear vein, clear streak, clear, jelly, gelatinous, gel like, glycerin looking, shiny vein, traslucido, translucido, transparente, vidrioso, gelatinoso',
   crackle:
-    'crackle, crackly, crackled, crackling, craze, crazed, crazing, crackle glaze, cracked glass, shattered glass, smashed glass, broken glass, old china, cracked china, old plate, old porcelain, old pottery, cracked porcelain, old painting, old teapot, old mug, old vase, dried mud, cracked mud, dry mud, mud flat, cracked earth, cracked desert, dry lake, dry riverbed, lake bed, snake skin, snakeskin, crocodile, alligator, lizard, reptile, spider web, spiderweb, cobweb, mosaic, elephant skin, giraffe, dry skin, crocodile skin, craquelado, craqueado, craquelada, cuarteado, cuarteada, tierra seca, barro seco, telarana, piel de serpiente, porcelana vieja',
+    'crackle, crackly, crackled, crackling, craze, crazed, crazing, crackle glaze, cracked glass, shattered glass, smashed glass, broken glass, old china, cracked china, old plate, old porcelain, old pottery, cracked porcelain, old painting, old teapot, old mug, old vase, dried mud, cracked mud, dry mud, mud flat, cracked earth, cracked desert, dry lake, dry riverbed, lake bed, river bed, riverbed, dried up river, cocodrilo, piel de cocodrilo, windscreen, windshield, parched, parched earth, crazy paving, craquele, broken tile, eggshell, egg shell, hairline cracks, tiny cracks, fine cracks, little cracks, snake skin, snakeskin, crocodile, alligator, lizard, reptile, spider web, spiderweb, cobweb, mosaic, elephant skin, giraffe, dry skin, crocodile skin, craquelado, craqueado, craquelada, cuarteado, cuarteada, tierra seca, barro seco, telarana, piel de serpiente, porcelana vieja',
   crack: 'crack, cracked, split, fissure, ravine, canyon, crevice, gash, earthquake, fault line, grand canyon, grieta, agrietado, raja, rajado, abrio, partido, fisura, crevasse, chasm, rift',
+  burst: 'burst, burst open, bursting, blew open, popped open, tore open, ripped open, open up, opened up, estallo, revento',
   rose: 'volcano, volcanoed, volcanic, erupt, eruption, overflow, overflowed, rose up, rose, risen, rising, puffed up, puff, mushroomed, swelled, swollen, swell, bubbled over, boiled over, climbed out, grew out, dome, domed, bulge, alien brain, brain, like bread, muffin, popover, souffle, volcan, desbordo, se salio, crecio, inflo, hincho, subio',
   ring: 'ring, circle, oval, halo, bullseye, bulls eye, egg shape, egg, donut, doughnut, circular, round shape, round patch, ellipse, tree trunk, eyeball, iris, target, anillo, circulo, aro, ovalo, ovalado, redondo, yolk, yema',
   centre:
@@ -22,7 +23,7 @@ export const LOOKS = {
     'outside in, from the outside in, from the outside, outside first, edges first, from the edges, creeping in, creeping inward, inward, working its way in, outer edge, outer part, outer layer, outer rim, de fuera hacia dentro, de afuera hacia adentro, desde fuera, desde el borde, por fuera',
   top: 'top, surface, upper, exposed, lid, arriba, superficie, encima, por encima, parte superior, tapa, topside, tops',
   bottom: 'bottom, underneath, underside, base of the mould, fondo, abajo, debajo',
-  pocket: 'pocket, hole, cavity, void, pit, well, tunnel, cave, dimple, hollow, sac, bolsa, bolsita, bolsillo, hueco, agujero, hoyo, cavidad, burbuja de liquido',
+  pocket: 'pocket, hole, cavity, void, pit, well, tunnel, cave, dimple, hollow, sac, bolsita, bolsillo, hueco, agujero, hoyo, cavidad, burbuja de liquido',
   liquid:
     'liquid, runny, fluid, leak, leaked, leaking, ooze, oozy, weep, wept, seep, drip, dripped, dribble, trickle, juice, ink, inky, watery, syrup, syrupy, goo, gooey, ran out, runs out, running out, squirt, liquido, gotea, gotear, chorrea, escurre, supura, tinta, suelta',
   bead: 'bead, droplet, dew, dewy, sweat, sweaty, sweating, perspire, condensation, drop, drops, tear, gota, gotita, sudor, suda, sudando, rocio, perla, condensacion, sudada',
@@ -41,7 +42,7 @@ export const LOOKS = {
   pool: 'pool, puddle, trail, slick, rivulets, lake, snail trail, charco, charquito, rastro, reguero, separated oil, halo of oil, oil ring, ring of oil, oily ring, oily halo',
   layer: 'layer, floating, floats, float, sitting on top, standing, capa de, flota, flotando, inch of, cm of, mm of, poured off',
   fade: 'fade, faded, fading, bleach, bleached, washed out, lost colour, lost its colour, lost the colour, lost their colour, lost all its colour, loses colour, lighter than before, lost its brightness, duller, dulled, went pale, gone pale, gone dull, paler than, destenido, desteñido, decolorado, descolorido, se aclaro, perdio color, perdio el color, se fue el color, apagado, blanqueado',
-  pale: 'pale, paler, washed out, faint, weak, pastel, barely there, barely see, barely visible, barely tinted, can barely, hardly see, hardly any colour, hardly visible, barely any colour, barely blue, barely pink, barely purple, barely green, wishy washy, dull, insipid, too light, very light, so light, lighter than, whisper, anemic, anaemic, ghost, ghostly, blah, muted, almost white, nearly white, just looks white, tint of, hint of, not strong, palido, debil, clarito, muy claro, tenue, apenas, casi blanco, flojo, soso',
+  pale: 'baby blue, baby pink, baby version, icy, milky pink, milky blue, pale, paler, washed out, faint, weak, pastel, barely there, barely see, barely visible, barely tinted, can barely, hardly see, hardly any colour, hardly visible, barely any colour, barely blue, barely pink, barely purple, barely green, wishy washy, dull, insipid, too light, very light, so light, lighter than, whisper, anemic, anaemic, ghost, ghostly, blah, muted, almost white, nearly white, just looks white, tint of, hint of, not strong, palido, debil, clarito, muy claro, tenue, apenas, casi blanco, flojo, soso',
   bright:
     'bright, vivid, vibrant, intense, saturated, bold, strong colour, rich colour, deep enough, dark enough, strong, deep, vibrante, intenso, fuerte, vivo, pop, pops',
   dark: 'dark, darker, too dark, nearly black, almost black, like ink, oscuro, obscuro, casi negro, negruzco, darkish',
@@ -58,7 +59,7 @@ export const LOOKS = {
   vanish:
     'vanish, vanished, disappear, disappeared, all gone, was gone, is gone, gone completely, completely gone, no trace of, nothing left, lost completely, poof, desaparecio, desaparecieron, se esfumo, se perdio',
   separate:
-    'separate, separated, separating, separation, split batter, came apart, came out in two, two layers, broke, de emulsified, emulsion broke, layered out, unmixed oil, se separo, separado, separacion, dos capas, se corto, una capa de aceite, in two layers, split into two, split into layers',
+    'separate, separated, separating, separation, split batter, came apart, came out in two, two layers, broke, de emulsified, emulsion broke, layered out, unmixed oil, se separo, separado, separacion, dos capas, una capa de aceite, in two layers, split into two, split into layers',
   everywhere:
     'all over, throughout, all through, everywhere, whole bar, whole loaf, entire, entire bar, all the way through, every bar, por todo, todo el jabon, en todas partes, completamente, whole thing, the lot',
   only: 'only, just, solely, exclusively, confined, restricted, limited, solo, solamente, unicamente, nada mas',

@@ -17,20 +17,20 @@ export const FEEL_PATTERNS: FindingPatterns = {
   'stale-smell': 'rancidsmell; ~5 smell old|bad|funny|off|weird|fish',
   'musty-smell': 'mustysmell',
   'turned-brown':
-    '~5 turn brown|dark !titanium; darken; ~5 brown weeks|t_weeks|t_days|t_months|cure|curing|t_nextday !spot; ~5 brown fragrance|vanilla !spot; ~4 brown everywhere|bar|soap|edge|outsidein !spot !sugar; ~5 brown white|cream !spot; brown !spot !sugar !cocoa; n_vanillin',
+    '~5 turn brown|dark; darken; ~5 brown weeks|t_weeks|t_days|t_months|cure|curing|t_nextday !spot; ~5 brown fragrance|vanilla !spot; ~4 brown everywhere|bar|soap|edge|outsidein !spot !sugar; ~5 brown white|cream !spot; brown !spot !sugar !cocoa; n_vanillin',
   'brown-outside-in': '~7 brown|darken|tan edge|outsidein; ~7 turn outsidein !grey; ~7 brown|darken centre|inside light|cream|white|pale|original; ~6 edge brown|dark centre|inside; n_vanillin',
   'turned-yellow': '~5 turn yellow|orange|peach|cream !spot; ~4 yellow fragrance|discolourscent|scent|white !spot; ~5 yellow t_days|t_weeks|t_nextday|curing !spot; darken',
   'turned-other-hue': '~7 turn fragrance|discolourscent|scented pink|green|grey|purple|peach|orange|yellow|brown|muddy|different; ~7 stain|discolour fragrance|discolourscent|scented; n_discolour; ~7 fragrance|discolourscent|scented pink|green|grey|peach|orange|yellow',
   'colour-changed-in-lye': 'n_unstable; ~7 turn|colour different|grey|muddy lye|batter|t_once|ph; ~8 colour|purple|blue|pink|red|green turn brown|grey lye|batter|t_once|colour-botanical|botanical|dye; ~7 lye colour grey|brown|green|vanish|different; ~6 turn different',
   'colour-vanished': 'vanish colour|purple|blue|pink|red|green|yellow|dye|botanical|mica|swirl; ~5 vanish; ~6 colour -turn left; n_unstable; ~6 -colour left|nothing',
   'colour-bled':
-    'bleed; n_bleed; ~6 bleed whitepart|white|colour|onecolour|line|layer|swirl|edge; blur line|edge|swirl|colour|layer; -sharp; ~6 colour|pink|red|blue|purple|green spread|halo|moved white|whitepart|layer; ~7 whitepart|white turn pink|blue|purple|red|green !film; ~6 blur',
+    'bleed; n_bleed; ~6 bleed whitepart|white|colour|onecolour|line|layer|swirl|edge; blur line|edge|swirl|colour|layer; ~8 line|swirl smudge|fat|wider|thicker|spread t_weeks|weeks|now; -sharp; ~6 colour|pink|red|blue|purple|green spread|halo|moved white|whitepart|layer; ~7 whitepart|white turn pink|blue|purple|red|green !film; ~6 blur',
   'coloured-lather':
     '~6 lather colour|pink|blue|purple|red|green|black|grey|tinted|orange|yellow|stain|brown|teal; ~6 cloth stain|colour|pink|blue|purple|red|green|black|grey|orange|dirty|dye|ring; ~6 skin|hand stain|colour|blue|purple|black|green|pink|dye|tint !metal; n_overdose; ~5 water colour|pink|blue|purple|red|green|black|dirty|grey wash|shower|rinse|lather; ^~5 lather white|clean',
   'too-dark': '~3 dark; ~5 dark colour|too|intended|than|black|wanted; ~5 turn black|dark; n_overdose; -pale',
-  'too-pale': 'pale !sun !light !centre !edge !ring !orange !spot; -bright; ~5 pale colour|pink|blue|purple|red|green|yellow|teal|batter; n_underdose; ~6 -colour|bright enough; ~4 -colour strong',
+  'too-pale': 'pale !sun !light !centre !edge !ring !orange !spot; -bright; ~5 pale colour|pink|blue|purple|red|green|yellow|teal|batter; n_underdose; ~3 red pink !white !whitepart; ~6 -colour|bright enough; ~4 -colour strong',
   'warm-cast':
-    '~5 blue turn|looks|came|more green|teal; ~5 purple turn|looks muddy|brown|grey|dull; ~5 pink turn peach|orange; ~6 tint yellow|green|cream|peach; white cream|yellow|cream; ~5 -white cream|yellow|beige|only; -white; base yellow|cream|green|tint; n_cast; ~8 yellowoils colour|green|yellow|muddy|cream|peach|teal|tint|cast; ~6 teal|green blue; ~6 peach pink; ~5 turn cream; muddy',
+    '~5 blue turn|look|more green|teal; ~5 purple turn|look muddy|brown|grey|dull; ~5 pink turn|look peach|orange; ~6 tint yellow|green|cream|peach; white cream|yellow; ~5 -white cream|yellow|beige|only; -white; base yellow|cream|green|tint; n_cast; ~8 yellowoils colour|green|yellow|muddy|cream|peach|teal|tint|cast; ~6 teal|green blue; ~6 peach pink; ~5 turn cream; muddy',
   'faded-later': 'fade; n_fade; ~6 colour|bright pale t_weeks|t_months; ~6 pale than before|was',
   'faded-in-light': '~9 fade|pale|vanish|yellow|dull sun; n_fade; ~9 bright|colour shade; ~9 fade shade; ~8 sun colour|neon|pink|purple|pale',
   'thick-fast':

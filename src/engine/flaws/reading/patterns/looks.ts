@@ -7,7 +7,7 @@ import type { FindingPatterns } from '../pattern.ts';
  */
 export const LOOKS_PATTERNS: FindingPatterns = {
   'coloured-specks':
-    'spot colour|colourant|oxide|mica|dye; ~3 spot blue|purple|pink|red|teal|yellow|green|black|dark !metal !fuzz !n_mould; spot powder !white !top; ~4 clump blue|purple|pink|red|teal|green|black; pepper',
+    'spot colour|colourant|oxide|mica !lather !cloth; ~3 spot|grain blue|purple|pink|red|teal|yellow|green|black|dark !metal !fuzz !n_mould !lather !cloth; spot powder !white !top; ~4 clump blue|purple|pink|red|teal|green|black; pepper',
   'white-specks': '~3 white spot !whitepart !powder !film; ~3 white|cream clump !crunch; ~4 titanium spot|clump; ~3 pale spot',
   'waxy-bits':
     'wax spot|clump|white|cream|soft|bit; ~4 wax; ~4 spot -colour; spot soft white; ~3 clump hardoils; ~4 white spot melt; ~4 pale spot soft',
@@ -17,14 +17,14 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'orange-spots': '~3 orange|yellow|brown spot !waxy; ~3 orange clump; ~4 orange|rust drop|bead|stain; ~4 spot orange|rust',
   'rice-grains': 'grain; grain batter|fragrance|clump|hard; n_rice; ~6 clump batter fragrance; hard spot batter',
   'crunchy-pockets':
-    '~6 crystal pocket|spot|white|clump; crystal; ~4 hard white spot|clump|pocket; ~6 pocket white powder; ~5 white clump|pocket zap|burn|itch; n_lyepocket; ~6 pocket|spot|clump zap|burn|lye',
+    '~6 crystal pocket|spot|white|clump; crystal; ~4 hard white spot|clump|pocket|bead; ~6 pocket white powder; ~5 white clump|pocket zap|burn|itch; n_lyepocket; ~6 pocket|spot|clump zap|burn|lye',
   'coloured-liquid-pockets':
-    '~5 pocket colour|dye|mica|glycerin|ink; ~6 liquid colour|blue|purple|pink|red|green|teal|colourant|mica|dye cut|pocket|spot|face|leak; ~5 spot|clump liquid colour|blue|purple|pink|red|green|glycerin|colourant; n_carrier; ~4 wet spot|pocket|clump colour|blue|purple|pink|red|green|mica; ~4 sticky spot|pocket|clump; bead colour|blue|purple|pink|red|green cut|face; ~5 glycerin liquid pocket|spot|cut|face',
-  'liquid-pockets': '~5 pocket liquid; ~5 pocket sticky|wet; ~5 liquid cut|face|slice !top !oilthing; ~4 pocket full',
+    '~3 liquid colour|blue|purple|pink|red|green|teal|black !lather; ~5 pocket colour|dye|mica|glycerin|ink; ~6 liquid colour|blue|purple|pink|red|green|teal|colourant|mica|dye cut|pocket|spot|face|leak; ~5 spot|clump liquid colour|blue|purple|pink|red|green|glycerin|colourant; n_carrier; ~4 wet spot|pocket|clump colour|blue|purple|pink|red|green|mica; ~4 sticky spot|pocket|clump; bead colour|blue|purple|pink|red|green cut|face; ~5 glycerin liquid pocket|spot|cut|face',
+  'liquid-pockets': '~5 pinhole liquid; ~5 pocket liquid; ~5 pocket sticky|wet; ~5 liquid cut|face|slice !top !oilthing; ~4 pocket full',
   'clear-liquid-pockets': '~5 pocket liquid lye|zap|burn|clear|sting|caustic|itch|highph; ~5 liquid lye cut|pocket|spot|inside',
   pinholes: 'pinhole; ~4 pocket air; n_air; ~3 pocket little|tiny|round|everywhere !liquid !colour; ~5 pocket face|cut !liquid !crystal !zap',
   'water-beads':
-    '~4 bead top|face|everywhere|water|clear|sticky|cure|damp|sticky; n_dew; bead !colour; ~4 sticky top|face|everywhere|drop !oilthing; ~5 water top|face bead|drop|liquid; ~5 sticky damp; ~4 wipe wet|sticky|bead comeback',
+    '~4 bead top|face|everywhere|water|clear|sticky|cure|damp|sticky; n_dew; bead !colour !hard !lye !crystal; ~4 sticky top|face|everywhere|drop !oilthing; ~5 water top|face bead|drop|liquid; ~5 sticky damp; ~4 wipe wet|sticky|bead comeback',
   'fuzzy-growth': 'fuzz; n_mould; ~4 fuzz green|black|white|blue|grey|spot; ~5 spot green|black|grey grow; ~4 hongo',
   'translucent-veins':
     'translucent vein|line|streak|squiggle|river|patch|map; n_rivers; vein !crackle; ~6 translucent white|whitepart; ~6 vein white|whitepart|gel|titanium|hot; translucent spot|ring; ~4 wavy line',
@@ -34,20 +34,20 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'streaks-of-colour': 'streak; streak colour',
   'only-in-white': 'only whitepart|titanium; ~6 only white !spot !film !powder; whitepart crack|crackle|vein|translucent|brittle|chalky|crackle; ~5 in whitepart; ~6 crackle|vein|brittle white|titanium',
   'only-in-one-colour': 'only onecolour; onecolour soft|greasy|sticky|brittle|liquid; ~6 only colour|purple|blue|pink|red|green|black|teal !spot; onecolour; ~8 rest|other fine|hard|firm onecolour|soft',
-  'only-on-surface': '~4 only top; ~4 top; ~6 inside|centre fine|clean|normal|clear|smooth; ~5 wipe; outsidein film',
+  'only-on-surface': '~4 only top; ~6 inside|centre fine|clean|normal|clear|smooth; ~5 wipe; outsidein film',
   'all-through': 'everywhere',
   'same-place-every-slice': 'same; ~4 line parallel',
   'powdery-film':
-    '~5 white powder|film|chalky !spot !pocket !titanium; powder film|top|edge !colourant !dry !spot; film top|white|cream|edge|powder !oilthing !greasy; n_ash; ~4 chalky top|film|edge|corner; ~5 top white|grey !pigment !titanium !spot !drizzle !layer; ~5 chalky wipe; ~5 powder wipe',
+    '~5 white powder|film|chalky !spot !pocket !titanium; powder film|top|edge !colourant !dry !spot; film top|white|cream|edge|powder !oilthing !greasy; n_ash; ~4 chalky top|film|edge|corner; ~4 top white|grey !pigment !titanium !spot !drizzle !layer !soft !hard !oilthing; ~5 chalky wipe; ~5 powder wipe',
   'wipes-off': 'wipe',
-  'crack-on-top': 'crack top|hot|length|rose|along|insulate|loaf|middle|centre !whitepart !face !cut; ~5 crack loaf|mould|mouldform; n_overheat; ~4 crack down; ~4 open up top; crack like|open|long|big|huge|deep|giant',
-  'rose-out-of-mould': 'rose; rose mouldform|top|mould|crack; n_overheat; ~5 over sides|top mouldform|mould; ~6 escape|climb|crawl|spill mouldform|mould|pan',
-  'metal-stain': '~7 grey|green|dark|black|stain|blue|brown metal|vessel touch|metal|against|sat; ~6 grey|green|dark|black|stain|blue metal !mica !drizzle; n_metal; ~5 stain metal|vessel; ~6 grey|green|black|dark edge|bottom|face|side touch metal|mouldform|vessel; ~6 rust metal|vessel|edge',
+  'crack-on-top': '~6 burst; crack top|hot|length|rose|along|insulate|loaf|middle|centre !whitepart !face !cut; ~5 crack loaf|mould|mouldform; ~4 crack down; ~4 open up top; crack like|open|long|big|huge|deep|giant',
+  'rose-out-of-mould': 'rose; rose mouldform|top|mould|crack; n_overheat; ~5 over sides|top mouldform|mould; ~6 liquid|ran|spill over sides|edge|mouldform; ~6 escape|climb|crawl|spill mouldform|mould|pan',
+  'metal-stain': '~7 grey|green|dark|black|stain|blue|brown metal|vessel touch|metal|against|sat; ~6 grey|green|dark|black|stain|blue metal !mica !drizzle; n_metal; ~5 stain metal|vessel; ~6 grey|green|black|dark edge|bottom|face|side touch metal|mouldform|vessel; ~6 rusty metal|vessel',
   'grey-stain': '~4 grey|black|green|dark stain|film|edge|bottom|streak|mark|smudge !fuzz !drizzle; ~4 stain; ~5 turn grey|green edge|bottom|side|face',
   'glitter-oil-pools':
-    'glitter pool|oilthing|greasy|liquid|film|drip|top; mica pool|oilthing|greasy top|drizzle|swirl; n_micapool; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica oilthing|pool|greasy|puddle !premix !carrier',
+    'glitter pool|oilthing|greasy|liquid|film|drip|top; mica pool|oilthing|greasy top|drizzle|swirl; n_micapool; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica pool|puddle',
   'oil-layer': '~4 oilthing layer|float|pool|top|bottom|liquid|separate !glitter !mica !drizzle; ~5 separate oilthing; ~5 liquid layer|pool|float top|bottom|under; ~5 pool oilthing|liquid top|bottom|mouldform|under; ~5 liquid oilthing|oil mouldform|top|under|cut|leak|weep !onecolour !glitter; ~5 greasy layer|pool|liquid top',
   'two-layers': 'separate; n_separation; ~6 layer liquid soft|hard bottom|top; ~6 bottom hard|brittle|solid top oilthing|soft|liquid',
   'dark-centre-ring':
-    'ring dark|centre|light|translucent|colour|middle; centre dark|light|translucent|different|bright edge; centre dark|translucent; n_partialgel; ~5 ring; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut',
+    '~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle; centre dark|light|translucent|different|bright edge; centre dark|translucent; n_partialgel; ~5 ring; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut',
 };
