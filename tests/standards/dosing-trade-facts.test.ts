@@ -124,7 +124,8 @@ describe('common practice: several colours in one portion stay at or below 1, wh
 
 describe('from memory: the typical batter, 1000 g oils at 0.905 g/ml and 134 g lye at 30 %', () => {
   test('its density and oil share follow from the densities of its parts', () => {
-    const solution = 134 / 0.3;
+    expect(TYPICAL_BATTER.lyeConcentration).toBe(0.3);
+    const solution = 134 / TYPICAL_BATTER.lyeConcentration;
     const millilitres = 1000 / 0.905 + solution / 1.3277;
     expect(TYPICAL_BATTER.gramsPerMillilitre).toBeCloseTo((1000 + solution) / millilitres, 2);
     expect(TYPICAL_BATTER.oilsShare).toBeCloseTo(1000 / (1000 + solution), 2);
