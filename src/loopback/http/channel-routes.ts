@@ -1,7 +1,7 @@
 import type { APIMessage } from 'discord-api-types/v10';
 import type { Kernel } from '../kernel.ts';
 import { holds, permissionBits } from '../permissions.ts';
-import { refusal } from '../refusals/findings.ts';
+import { Findings, refusal } from '../refusals/findings.ts';
 import { recordOf, textOf } from '../state/json.ts';
 import type { MessageRecord } from '../state/messages.ts';
 import { channelJson } from '../state/portraits.ts';
@@ -130,9 +130,12 @@ function replyFields(kernel: Kernel, channel: ChannelRecord, call: Call) {
   const id = textOf(reference.message_id);
   if (id === undefined) return {};
   const target = kernel.messages.get(id);
-  if (target?.message.channel_id !== channel.id) {
+  if (!target || target.message.channel_id !== channel.id) {
     if (reference.fail_if_not_exists === false) return {};
-    throw refusal('reply-to-unknown', 'Unknown message');
+    const found = new Findings();
+    found.add('reply-to-unknown', ['message_reference'], 'Unknown message');
+    found.settle();
+    return {};
   }
   const message_reference = { type: 0, message_id: id, channel_id: channel.id, guild_id: channel.guildId };
   return { type: 19, message_reference, referenced_message: target.message };
