@@ -21,10 +21,10 @@ export type Done = { readonly id: number } & (
 );
 type CommitCall = Extract<Call, { task: 'commit' }>;
 
-/** How long one statement waits for another process's lock, ms. */
-const patience = 5000;
+/** The file, or `:memory:`, and how long one statement waits for another process's lock, ms. */
+export type Opening = { readonly path: string; readonly patience: number };
 
-function open(path: string): DatabaseSync {
+function open({ path, patience }: Opening): DatabaseSync {
   if (path !== ':memory:') mkdirSync(dirname(path), { recursive: true });
   const opened = new DatabaseSync(path, { timeout: patience });
   opened.exec('PRAGMA journal_mode = WAL');
@@ -36,7 +36,7 @@ function open(path: string): DatabaseSync {
   return opened;
 }
 
-const db = open(workerData as string);
+const db = open(workerData as Opening);
 const select = db.prepare('SELECT text FROM records WHERE ns = ? AND key = ?');
 const selectRange = db.prepare(
   'SELECT key, text FROM records WHERE ns = ? AND key >= ? AND key < ? ORDER BY key LIMIT ?',

@@ -2,7 +2,7 @@ import { Worker } from 'node:worker_threads';
 import { type FailureKind, StoreFailure } from '../failure.ts';
 import type { CommitResult } from '../store.ts';
 import { RecordAdapter, type TextEntry, type TextWrite } from './adapter.ts';
-import type { Call, Done, Task } from './sqlite-thread.ts';
+import type { Call, Done, Opening, Task } from './sqlite-thread.ts';
 
 type Waiting = {
   readonly during: 'read' | 'write';
@@ -47,9 +47,13 @@ export class SqliteAdapter extends RecordAdapter {
     });
   }
 
-  /** Opens the file, making it and its folder where they are missing. */
-  static async open(path: string): Promise<SqliteAdapter> {
-    const worker = new Worker(new URL('./sqlite-thread.ts', import.meta.url), { workerData: path });
+  /**
+   * Opens the file, making it and its folder where they are missing. `patience` is how long a call waits for
+   * the lock of another process, ms: with none, two processes that write at once lose half their writes.
+   */
+  static async open(path: string, patience = 5000): Promise<SqliteAdapter> {
+    const opening: Opening = { path, patience };
+    const worker = new Worker(new URL('./sqlite-thread.ts', import.meta.url), { workerData: opening });
     const adapter = new SqliteAdapter(worker);
     try {
       // The first answer tells that the file is open.

@@ -21,11 +21,12 @@ import {
   dishTestKind,
   goneKind,
   ingredientsKind,
+  itemKind,
   lotKind,
   lowMarkKind,
   spoonWeightKind,
 } from './kinds.ts';
-import { checkGrams, checkGramsOrNone, checkSpoon } from './limits.ts';
+import { checkGrams, checkGramsOrNone, checkPigment, checkSpoon } from './limits.ts';
 import { exactly, foldName, unknown } from './names.ts';
 import { changeOnce, type Planned } from './once.ts';
 import { pickHeld } from './pick-held.ts';
@@ -112,6 +113,26 @@ export async function keepIngredients(
   return note(shelf, asked, change, 'ingredients', ({ item }) => ({
     key: shelfIngredients(shelf.member, item.id),
     value: written(ingredientsKind, { text, kind, components: components && [...components], verdict }),
+  }));
+}
+
+/** Says what an item is, where that was not known or not right. */
+export async function describeItem(
+  shelf: Shelf,
+  asked: string,
+  what: { readonly colourant?: string | undefined; readonly pigmentFraction?: number | undefined },
+  change: Change,
+): Promise<Outcome> {
+  if (what.pigmentFraction !== undefined) checkPigment(what.pigmentFraction);
+  return note(shelf, asked, change, 'describe', ({ item: { id, name, since, ...known } }) => ({
+    key: shelfItem(shelf.member, id),
+    value: written(itemKind, {
+      id,
+      name,
+      since,
+      colourant: what.colourant ?? known.colourant,
+      pigmentFraction: what.pigmentFraction ?? known.pigmentFraction,
+    }),
   }));
 }
 

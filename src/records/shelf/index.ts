@@ -5,6 +5,7 @@
 
 export { addItem } from './add.ts';
 export {
+  describeItem,
   dishTest,
   keepCalibration,
   keepIngredients,

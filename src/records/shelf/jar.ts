@@ -2,6 +2,7 @@ import { colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
 import { fold } from '../../engine/colourants/fold.ts';
+import type { Amount } from '../../engine/quantities/amount.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
 import { findItem, listShelf } from './look.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
@@ -9,6 +10,7 @@ import type { Shelf, ShelfItem } from './shelf.ts';
 declare module '../../engine/refusal.ts' {
   interface Reasons {
     'jar-unidentified': { readonly name: string };
+    'spoons-not-weighed': { readonly name: string };
   }
 }
 
@@ -41,4 +43,34 @@ export async function findJar(shelf: Shelf, text: string): Promise<Jar> {
 export function jarOf(item: ShelfItem): Jar {
   const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
   return colourant ? { colourant, item } : refuse('jar-unidentified', { name: item.name });
+}
+
+/** The catalogue's colourant that an item is: what the member says, else what its name says, else undefined. */
+export function identify(name: string, said: string | undefined): Colourant | undefined {
+  if (said !== undefined) return findColourant(said);
+  try {
+    return findColourant(name);
+  } catch (refusal) {
+    if (refusal instanceof Refusal && UNDECIDED.has(refusal.id)) return undefined;
+    throw refusal;
+  }
+}
+
+/** What a spoon of something is weighed by. */
+export type Spooned = {
+  readonly name: string;
+  readonly colourant?: string | Colourant | undefined;
+  readonly lot?: ShelfItem['lot'];
+};
+
+/**
+ * An amount in grams. Spoons count by the member's own weighing of that lot, else by the loose powder's typical
+ * density; throws a Refusal `spoons-not-weighed` when neither is known.
+ */
+export function gramsOf(amount: Amount, { name, colourant, lot }: Spooned): number {
+  if (amount.measure === 'mass') return amount.grams;
+  if (lot?.spoonWeight)
+    return (amount.millilitres * lot.spoonWeight.grams) / lot.spoonWeight.spoonMillilitres;
+  const known = typeof colourant === 'string' ? colourantById(colourant) : colourant;
+  return known ? amount.millilitres * known.bulkDensity.typical : refuse('spoons-not-weighed', { name });
 }

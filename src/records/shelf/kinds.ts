@@ -13,6 +13,7 @@ const action = z.enum([
   'new-lot',
   'low-mark',
   'ingredients',
+  'describe',
   'calibrate',
 ]);
 

@@ -97,6 +97,7 @@ export type Action =
   | 'new-lot'
   | 'low-mark'
   | 'ingredients'
+  | 'describe'
   | 'calibrate';
 
 /** What a change did. */

@@ -1,0 +1,27 @@
+/*
+ * The challenges of a group: what stewards opened, what members entered and voted, how it came out. Everything
+ * here takes a {@link Book}; whatever an interaction does happens once, however often it is delivered.
+ */
+
+export * from './book.ts';
+export { type Changed, requireChallenge } from './change.ts';
+export { type ChallengeDue, closingGrace, isStillDue } from './due.ts';
+export {
+  enterBar,
+  type HandedIn,
+  photosOf,
+  replaceBar,
+  type StandingBar,
+  standingBars,
+  withdrawBar,
+} from './entries.ts';
+export * from './outcome.ts';
+export {
+  cancelChallenge,
+  disqualify,
+  type Extension,
+  extendChallenge,
+  type Opening,
+  openChallenge,
+} from './steward.ts';
+export { ballotsOf, type Cast, castBallot, choiceOf } from './votes.ts';

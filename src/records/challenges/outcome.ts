@@ -1,0 +1,133 @@
+import { type Challenge, standing } from '../../engine/challenges/challenge.ts';
+import type { Election, Method, Tally } from '../../engine/challenges/election.ts';
+import { scoreColours } from '../../engine/challenges/measured.ts';
+import { type Measured, type Result, resultOf } from '../../engine/challenges/result.ts';
+import { ballotOf } from '../../engine/challenges/voting.ts';
+import { challengeEnd, challengePost, placing, placings, under } from '../keys.ts';
+import { type RecordOf, read, written } from '../record.ts';
+import { add, drop, everything, put } from '../store.ts';
+import { asOf, type Bar, type Book, type StoredChallenge } from './book.ts';
+import { closingGrace } from './due.ts';
+import { standingBars } from './entries.ts';
+import { endKind, placingKind, postKind } from './kinds.ts';
+import { ballotsOf } from './votes.ts';
+
+/**
+ * Closes a challenge whose vote is over: from here on no ballot comes in. True when it is closed now, whoever
+ * closed it; false when it is not yet time, or it was cancelled. Safe to run in several processes at once.
+ */
+export async function closeChallenge(book: Book, challenge: StoredChallenge, now: number): Promise<boolean> {
+  const { phase, terms } = asOf(challenge, now);
+  if (phase === 'closed') return true;
+  if (phase !== 'counting' || now < terms.votesUntil + closingGrace) return false;
+  const endKey = challengeEnd(book.group, challenge.id);
+  const { done } = await book.store.commit([add(endKey, written(endKind, { how: 'closed', at: now }))]);
+  if (done) return true;
+  const [end] = await book.store.get([endKey]);
+  return read(endKind, endKey, end).how === 'closed';
+}
+
+/** The measured colour of a bar against the palette of its challenge. */
+export function measuredOf({ colour }: Bar, { terms }: Challenge): Measured {
+  if ('unscored' in colour) return colour;
+  const score = scoreColours(terms.palette, colour.colours);
+  return score ? { score } : { unscored: 'no-colours' };
+}
+
+/** How a challenge stands as of a time: its result once it is closed, the count so far before that. */
+export async function resultAt(book: Book, challenge: StoredChallenge, time: number): Promise<Result> {
+  const now = asOf(challenge, time);
+  const colour = new Map(
+    standingBars(challenge, time).map(({ entry, bar }) => [entry, measuredOf(bar, now)]),
+  );
+  return resultOf({ challenge: now, ballots: await ballotsOf(book, challenge.id, now), colour });
+}
+
+/** Everything `npm run -s tally` needs to count the vote again. */
+export type ExportedElection = Election & {
+  readonly title: string;
+  readonly method: Method;
+  readonly ties: Tally['ties'];
+};
+
+/**
+ * The vote as a file of ballots without names, equal ones in one, sorted by what they say. A ballot that leaves
+ * out an entry still tells that its voter made that entry: it is for stewards.
+ */
+export async function exportElection(
+  book: Book,
+  challenge: StoredChallenge,
+  time: number,
+): Promise<ExportedElection> {
+  const now = asOf(challenge, time);
+  const ballots = (await ballotsOf(book, challenge.id, now)).map(kept => ballotOf(now, kept));
+  const equal = Map.groupBy(ballots, ({ ranking, omit }) => JSON.stringify({ ranking, omit }));
+  return {
+    title: now.terms.title,
+    method: now.terms.method,
+    ties: now.terms.ties,
+    candidates: standing(now).map(({ entry }) => entry),
+    ballots: [...equal.keys()].sort().map(said => ({ count: equal.get(said)!.length, ...JSON.parse(said) })),
+  };
+}
+
+/** What became of a member's entry in a challenge. */
+export type Placing = RecordOf<typeof placingKind>;
+
+/** Keeps what became of every entry; once more after a steward took one out, when places have moved. */
+export async function keepPlacings(book: Book, challenge: StoredChallenge, result: Result): Promise<void> {
+  const { entries, closedAt = 0, terms } = asOf(challenge, Number.MAX_SAFE_INTEGER);
+  const bars = new Map(standingBars(challenge, Number.MAX_SAFE_INTEGER).map(one => [one.entry, one.bar]));
+  const places = new Map<string, number>();
+  for (const tied of result.ranking) {
+    const place = places.size + 1;
+    for (const entry of tied) places.set(entry, place);
+  }
+  const writes = [...entries.values()].map(({ entry, by }) => {
+    const key = placing(book.group, by, challenge.id, entry);
+    const bar = bars.get(entry);
+    if (!bar) return drop(key);
+    return put(
+      key,
+      written(placingKind, {
+        challenge: challenge.id,
+        title: terms.title,
+        entry,
+        bar: bar.title,
+        ...(places.has(entry) && { place: places.get(entry) }),
+        of: bars.size,
+        closedAt,
+      }),
+    );
+  });
+  await book.store.commit(writes);
+}
+
+/** What became of all entries of a member in this group, the newest first. */
+export async function placingsOf({ store, group }: Book, member: string): Promise<readonly Placing[]> {
+  const kept = await everything(store, under(placings(group, member)));
+  return kept.map(({ key, value }) => read(placingKind, key, value)).sort((a, b) => b.closedAt - a.closedAt);
+}
+
+/** A message in which the group was told something. */
+export type Post = RecordOf<typeof postKind>;
+export type PostOf =
+  | 'announcement'
+  | 'open'
+  | 'entries-soon'
+  | 'vote'
+  | 'votes-soon'
+  | 'results'
+  | 'cancelled';
+
+/** The message in which the group was told this; undefined when it was not yet told. */
+export async function postOf({ store, group }: Book, id: string, what: PostOf): Promise<Post | undefined> {
+  const key = challengePost(group, id, what);
+  const [stored] = await store.get([key]);
+  return stored === undefined ? undefined : read(postKind, key, stored);
+}
+
+/** Keeps the message in which the group was told this. */
+export async function keepPost({ store, group }: Book, id: string, what: PostOf, post: Post): Promise<void> {
+  await store.commit([put(challengePost(group, id, what), written(postKind, post))]);
+}

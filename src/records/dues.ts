@@ -1,0 +1,23 @@
+import { z } from 'zod';
+import { dueBy, dueKey } from './keys.ts';
+import { moment, read, recordKind, written } from './record.ts';
+import { drop, everything, put, type Store, type Write } from './store.ts';
+
+/** Something to do at a time, for a group. `what` says what, `id` for which record. */
+export type Due = { readonly at: Date; readonly group: string; readonly what: string; readonly id: string };
+
+const dueKind = recordKind('due', { at: moment, group: z.string(), what: z.string(), id: z.string() });
+
+const keyOf = ({ at, group, what, id }: Due) => dueKey(at, group, what, id);
+
+/** Notes something to do; belongs in the commit of whatever makes it due. */
+export const putDue = (due: Due): Write => put(keyOf(due), written(dueKind, due));
+
+/** Strikes something off: the last thing to do about it. */
+export const dropDue = (due: Due): Write => drop(keyOf(due));
+
+/** All that is due by now, the earliest first, of every group. */
+export async function duesBy(store: Store, now: Date): Promise<readonly Due[]> {
+  const entries = await everything(store, dueBy(now));
+  return entries.map(({ key, value }) => read(dueKind, key, value));
+}
