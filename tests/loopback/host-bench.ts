@@ -1,4 +1,4 @@
-import { Client, Events, GatewayIntentBits, type Interaction } from 'discord.js';
+import { Client, Events, GatewayIntentBits, type Interaction, MessageFlags } from 'discord.js';
 import { expect } from 'vitest';
 import { type HostOptions, openHost } from '../../src/loopback/index.ts';
 import { type RuleId, ruleOf } from '../../src/loopback/refusals/rules.ts';
@@ -7,6 +7,13 @@ export const png = Buffer.from(
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR4nGNgYGBgAAAABQABh6FO1AAAAABJRU5ErkJggg==',
   'base64',
 );
+
+/** Parts of messages. */
+export const ephemeral = MessageFlags.Ephemeral;
+export const newer = MessageFlags.IsComponentsV2;
+export const text = (content: string) => ({ type: 10, content }) as const;
+export const button = (customId: string, over = {}) =>
+  ({ type: 1, components: [{ type: 2, style: 1, label: customId, custom_id: customId, ...over }] }) as const;
 
 export const commands = [
   {

@@ -51,7 +51,7 @@ test('a closed socket and a hanging one show nothing', async () => {
   bench.host.faultNext('GET', /^\/users\/@me$/, 'hang');
   await expect(
     fetch(`${bench.host.api}/v10/users/@me`, { signal: AbortSignal.timeout(100) }),
-  ).rejects.toThrow();
+  ).rejects.toThrow('timeout');
   expect(bench.member.sees()).toEqual([]);
 });
 

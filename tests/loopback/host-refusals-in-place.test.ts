@@ -2,8 +2,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { permissionBits } from '../../src/loopback/index.ts';
 import { type RuleId, rules } from '../../src/loopback/refusals/rules.ts';
 import { type Answer, type Bench, expectRefusal, multipart, openBench, png } from './host-bench.ts';
-import type { formPairs, messagePairs } from './host-refusal-bodies.ts';
+import type { messagePairs } from './host-refusal-bodies.ts';
 import type { declarationPairs } from './host-refusal-declarations.ts';
+import type { formPairs } from './host-refusal-forms.ts';
 
 type Reply = { status: number; json: Answer | undefined };
 type Told = keyof typeof messagePairs | keyof typeof formPairs | keyof typeof declarationPairs;

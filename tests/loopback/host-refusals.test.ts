@@ -1,8 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { RuleId } from '../../src/loopback/refusals/rules.ts';
 import { type Bench, expectRefusal, openBench } from './host-bench.ts';
-import { formPairs, messagePairs, type Pair } from './host-refusal-bodies.ts';
+import { messagePairs, type Pair } from './host-refusal-bodies.ts';
 import { declarationPairs } from './host-refusal-declarations.ts';
+import { formPairs } from './host-refusal-forms.ts';
 
 let bench: Bench;
 beforeAll(async () => {
