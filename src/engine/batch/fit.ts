@@ -1,6 +1,5 @@
 import { mouldMillilitres } from './batch-size.ts';
-import { fillPortions } from './portions.ts';
-import { NOTHING_TAKEN, potOf } from './pot.ts';
+import { type Filled, fillPortions } from './portions.ts';
 import { makeRecipe } from './recipe.ts';
 import type { PlanRequest } from './request.ts';
 
@@ -9,33 +8,38 @@ const EXACT_SCALE = 1e-6;
 const MOST_ROUNDS = 30;
 /** Oil to start from, grams: batter is nearly proportional to it, so any would do. */
 const FIRST_GUESS = 1000;
+const AMPLE = 1.1;
 
 /**
- * Grams of oil for the size asked: given outright, or found so that the batter in the pot has the volume or mass asked,
- * or that all that is poured (batter less its reserve, carriers, fragrance) fills the mould level.
+ * Grams of oil for the size asked: given outright, or found so that the batter in the pot, once oil and water for the
+ * colours have left it, has the volume or mass asked, or that all that is poured (batter less its reserve, carriers,
+ * fragrance) fills the mould level.
  */
 export function oilGramsFor(request: PlanRequest): number {
   const { size } = request;
-  const exact = { ...request, scaleStepGrams: EXACT_SCALE };
-  const pot = (oilGrams: number) => potOf(makeRecipe(exact, oilGrams), NOTHING_TAKEN, request.heat.startC);
   switch (size.by) {
     case 'oils':
       return size.grams;
     case 'batter-volume':
-      return fitted(size.millilitres, FIRST_GUESS, oils => pot(oils).millilitres);
+      return oilGramsWhere(request, size.millilitres, ({ pot }) => pot.millilitres);
     case 'batter-mass':
-      return fitted(size.grams, FIRST_GUESS, oils => pot(oils).grams);
-    case 'mould': {
-      const target = mouldMillilitres(size.mould);
-      // Starting from a pot that is a little too large, no portion is refused that the mould has room for.
-      const start = fitted(target * 1.1, FIRST_GUESS, oils => pot(oils).millilitres);
-      return fitted(target, start, oils => pouredMillilitres(exact, oils));
-    }
+      return oilGramsWhere(request, size.grams, ({ pot }) => pot.grams);
+    case 'mould':
+      return oilGramsWhere(request, mouldMillilitres(size.mould), pouredMillilitres);
   }
 }
 
-function pouredMillilitres(request: PlanRequest, oilGrams: number): number {
-  const { portions } = fillPortions(makeRecipe(request, oilGrams), request);
+function oilGramsWhere(request: PlanRequest, target: number, measure: (filled: Filled) => number): number {
+  const exact = { ...request, scaleStepGrams: EXACT_SCALE };
+  const undivided = { ...exact, portions: [] };
+  const filled = (asked: PlanRequest) => (oils: number) =>
+    measure(fillPortions(makeRecipe(asked, oils), asked));
+  // Starting from a pot that is a little too large, no portion is refused that the batch has room for.
+  const start = fitted(target * AMPLE, FIRST_GUESS, filled(undivided));
+  return fitted(target, start, filled(exact));
+}
+
+function pouredMillilitres({ portions }: Filled): number {
   return portions.reduce((sum, { pouredMillilitres: poured }) => sum + poured, 0);
 }
 

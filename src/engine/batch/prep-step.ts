@@ -1,5 +1,6 @@
 import type { Carrier, Colourant } from '../colourants/colourant.ts';
 import type { LyePart } from './plan-answer.ts';
+import type { AdditiveId } from './request.ts';
 
 type Names = Colourant['names'];
 export type Trace = 'emulsion' | 'light' | 'medium';
@@ -14,7 +15,7 @@ export interface PrepSteps {
     holdBackGrams: number;
     hottestC: number;
   };
-  'milk-lye': { additive: string; grams: number };
+  'milk-lye': { additive: AdditiveId; grams: number };
   'weigh-oils': { grams: number };
   'melt-oils': { startC: number };
   'dip-oil': { grams: number };
@@ -25,7 +26,7 @@ export interface PrepSteps {
   'warm-oven': { ovenC: number };
   'check-temperatures': { startC: number };
   'lye-into-oils': { trace: Trace };
-  'add-additive': { additive: string; grams: number };
+  'add-additive': { additive: AdditiveId; grams: number };
   split: { portions: readonly { readonly name: string; readonly millilitres: number }[] };
   'whisk-portion': { name: string; colours: readonly Names[] };
   'stick-blend-portion': { name: string; colours: readonly Names[]; carrier: Carrier };

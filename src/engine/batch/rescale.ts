@@ -1,12 +1,23 @@
+import { refuse } from '../refusal.ts';
 import type { BatchSize, CarrierAsk, Mould, PlannedPortion, PlanRequest, PortionShare } from './request.ts';
+
+declare module '../refusal.ts' {
+  interface Reasons {
+    'rescale-out-of-range': { factor: number };
+  }
+}
+
+/** A hundredth to a hundred times: beyond, the member means another batch. */
+const MOST_FACTOR = 100;
 
 /**
  * The same recipe `factor` times as big: every mass and volume in it, the member's own spoons of carrier included.
  * Percents, parts and strengths stay. A loaf or cylinder grows in length, so that its heat stays the same; cavities
- * grow in number where that is whole. Throws RangeError for a factor that is not positive and finite.
+ * grow in number where that is whole. Throws a Refusal `rescale-out-of-range` beyond a
+ * hundredth or a hundred times.
  */
 export function rescale(request: PlanRequest, factor: number): PlanRequest {
-  if (!(factor > 0 && Number.isFinite(factor))) throw new RangeError('a batch grows by a positive factor');
+  if (!(factor >= 1 / MOST_FACTOR && factor <= MOST_FACTOR)) refuse('rescale-out-of-range', { factor });
   return {
     ...request,
     oils: { ...request.oils, totalGrams: request.oils.totalGrams && request.oils.totalGrams * factor },

@@ -5,7 +5,7 @@ import type { PlanAnswer } from './plan-answer.ts';
 import type { Filled } from './portions.ts';
 import { potSuperfat } from './pot.ts';
 import type { Recipe } from './recipe.ts';
-import type { FragranceAsk, PlanRequest } from './request.ts';
+import type { AdditiveId, FragranceAsk, PlanRequest } from './request.ts';
 
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
 export interface PlanWarnings {
@@ -21,11 +21,11 @@ export interface PlanWarnings {
   'portion-lye-weak': { name: string; percent: number };
   'fragrance-browns': { level: 'slight' | 'tan' | 'brown' | 'dark'; percentOfOils: number };
   'fragrance-limit': { percentOfOils: number };
-  'additive-heats': { additive: string };
-  'additive-browns': { additive: string };
-  'additive-drinks-water': { additive: string };
-  'additive-hardens': { additive: string };
-  'milk-keep-cold': { additive: string };
+  'additive-heats': { additive: AdditiveId };
+  'additive-browns': { additive: AdditiveId };
+  'additive-drinks-water': { additive: AdditiveId };
+  'additive-hardens': { additive: AdditiveId };
+  'milk-keep-cold': { additive: AdditiveId };
   'citric-eats-lye': { grams: number; lyeGrams: number; points: number };
 }
 export type PlanWarning = {
@@ -113,7 +113,7 @@ function aboutPortions(recipe: Recipe, filled: Filled): PlanWarning[] {
     warnings.push({ id: 'dip-lowers-pot', values: { percent: potSuperfat(filled.pot) } });
   }
   for (const { name, superfat, lyeConcentration } of filled.portions) {
-    if (superfat > HIGH_SUPERFAT) {
+    if (superfat > HIGH_SUPERFAT && potSuperfat(filled.pot) <= HIGH_SUPERFAT) {
       warnings.push({ id: 'portion-superfat-high', values: { name, percent: superfat } });
     }
     if (lyeConcentration < WEAK_LYE - 1e-9 && recipe.ways.lyeStrength >= WEAK_LYE) {

@@ -31,7 +31,7 @@ const COOLEST_START = 27;
 const LITTLE_WATER = 36;
 
 /** Score from which a risk is called `some`, and `high` (estimate). */
-const SOME = 0.15;
+const SOME = 0.1;
 const HIGH = 0.4;
 
 /**
@@ -67,7 +67,6 @@ export function crackleRisk(
 ): Crackle {
   if (white.ceilingShare <= 0) return { risk: 'none', score: 0, levers: [] };
   const score = crackleScore(gel, white);
-  if (level(score) === 'low') return { risk: 'low', score, levers: [] };
   const { shape, batter, setting, drier } = loaf;
   const lever = (id: Lever['id'], changed: HeatSetting, wetness = batter, to?: number): Lever => {
     const { peakCoreC, gel: odds } = quickHeat(shape, wetness, changed);

@@ -13,5 +13,8 @@ export type HeatSetting = {
   readonly ovenC?: number;
 };
 
+/** What is taken when nothing is said: a wooden mould on the bench, a mild room, batter at about 100 F (common practice). */
+export const USUAL_HEAT: HeatSetting = { process: 'ambient', material: 'wood', roomC: 21, startC: 38 };
+
 export type GelOdds = { readonly none: number; readonly partial: number; readonly full: number };
 export type RiskLevel = 'none' | 'low' | 'some' | 'high';

@@ -1,4 +1,5 @@
 import type { RefusalSentences } from '../sentence.ts';
+import { batchRefusals } from './batch.ts';
 import { challengesRefusals } from './challenges.ts';
 import { colourantsRefusals } from './colourants.ts';
 import { conversationRefusals } from './conversation.ts';
@@ -8,18 +9,22 @@ import { frontsRefusals } from './fronts.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 
+export { batch } from './batch.ts';
 export { challenges } from './challenges.ts';
 export { colourants } from './colourants.ts';
 export { conversation } from './conversation.ts';
 export { dispersion } from './dispersion.ts';
 export { dosing } from './dosing.ts';
 export { fronts } from './fronts.ts';
+export { heat } from './heat.ts';
 export { help } from './help.ts';
 export { prefer } from './prefer.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
+export { timeline } from './timeline.ts';
 
 export const refusals: RefusalSentences = {
+  ...batchRefusals,
   ...challengesRefusals,
   ...colourantsRefusals,
   ...conversationRefusals,

@@ -1,0 +1,83 @@
+import type { PrepSteps, Trace } from '../../engine/batch/prep-step.ts';
+import { fahrenheit } from '../../engine/quantities/units.ts';
+import { batch } from './batch.ts';
+import { dispersion } from './dispersion.ts';
+import { quantities } from './quantities.ts';
+
+const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
+const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
+const OUNCE = 28.349523125;
+const weight = (grams: number) => `${one.format(grams)} g (${two.format(grams / OUNCE)} oz)`;
+const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
+const spoons = quantities.measure;
+const carrier = (id: PrepSteps['soak-colour']['carrier']) => dispersion.carriers[id];
+const names = (colours: readonly { readonly en: string }[]) => colours.map(({ en }) => en).join(', ');
+const additive = (id: keyof typeof batch.additives) => batch.additives[id];
+
+const traces: Readonly<Record<Trace, string>> = {
+  emulsion: 'just emulsified',
+  light: 'light trace',
+  medium: 'medium trace',
+};
+
+type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id]) => string };
+
+const steps: StepSentences = {
+  'gear-on': () => 'Goggles, gloves, long sleeves. Children and pets out.',
+  'soak-colour': v =>
+    `Soak ${spoons(v.spoons)} ${v.colour.en} in ${spoons(v.carrierSpoons)} ${carrier(v.carrier)}. Stir each time you pass.`,
+  'mix-lye': v =>
+    `Weigh ${v.lye.map(({ alkali, grams }) => `${weight(grams)} ${alkali}`).join(' and ')}; add slowly to ${weight(v.waterGrams)} cold water${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g held back for colours)` : ''}. It may reach ${t(v.hottestC)}. Let it cool.`,
+  'milk-lye': v =>
+    `Use ${weight(v.grams)} ${additive(v.additive)}, frozen, with the lye water. Keep it cold.`,
+  'weigh-oils': v => `Weigh the oils: ${weight(v.grams)} in all.`,
+  'melt-oils': v => `Melt the hard oils, then bring all to about ${t(v.startC)}.`,
+  'dip-oil': v => `Dip out ${weight(v.grams)} of oil for the colours, before any lye.`,
+  'froth-colour': v =>
+    `Stir ${spoons(v.spoons)} ${v.colour.en} under ${spoons(v.carrierSpoons)} ${carrier(v.carrier)} by hand, then froth it smooth in the cup.`,
+  'stir-colour': v =>
+    `Stir ${spoons(v.spoons)} ${v.colour.en} into ${spoons(v.carrierSpoons)} ${carrier(v.carrier)}.`,
+  'stir-in-passing': v =>
+    v.count === 1 ? 'Stir the soaking colour again.' : 'Stir the soaking colours again.',
+  'line-mould': () => 'Line the mould. Lay out cups, spoons, whisk and spatulas.',
+  'warm-oven': v => `Warm the oven to ${t(v.ovenC)}.`,
+  'check-temperatures': v => `Check: oils and lye water near ${t(v.startC)}. Fragrance weighed.`,
+  'lye-into-oils': v => `Lye water into the oils. Blend in short bursts to ${traces[v.trace]}.`,
+  'add-additive': v => `Stir in ${weight(v.grams)} ${additive(v.additive)}.`,
+  split: v =>
+    `Split: ${v.portions.map(({ name, millilitres }) => `${name} ${Math.round(millilitres)} ml`).join(', ')}.`,
+  'whisk-portion': v => `Whisk ${names(v.colours)} into ${v.name}.`,
+  'stick-blend-portion': v =>
+    `Stick-blend ${names(v.colours)} into ${v.name}, short bursts. It thickens: keep it for last.`,
+  'scent-portion': v => `Stir ${weight(v.grams)} fragrance into ${v.name} by hand.`,
+  'pour-in-the-pot': () =>
+    'Pour the colours back into the pot at a few spots, one turn with the spatula, then into the mould.',
+  'pour-drop': () => 'Base into the mould first; drop thin lines of colour into it from a height.',
+  'pour-layered': v =>
+    `Pour in layers: ${v.order.join(', then ')}. Thickest first; each must carry the next: pour over a spatula.`,
+  'pour-hanger': () => 'Pour the colours side by side or in turns, then draw the hanger through in loops.',
+  'pour-single': () => 'Pour into the mould and tap out the air.',
+  'leave-open': () => 'Leave it on the bench, lightly covered.',
+  'keep-cool': () =>
+    'Keep it cool: uncovered, air all round, a fan if you have one. White crackles when it overheats.',
+  wrap: () => 'Cover and wrap it in towels.',
+  'into-oven': v => `Oven off (it was at ${t(v.ovenC)}), mould in, door shut. Leave it overnight.`,
+  'into-fridge': () => 'Into the fridge, away from food, labelled.',
+  'watch-heat': v =>
+    `Hottest about now (core near ${t(v.peakC)}): look for bulges and cracks; cool it if it heaves.`,
+  'clean-up': () =>
+    'Gloves stay on: batter on tools still burns. Wipe, then wash tomorrow or wash now with gloves.',
+  unmould: v => `After ${v.hours} h, when firm: unmould with gloves. Cut; cure four to six weeks.`,
+};
+
+export const timeline = {
+  steps,
+  traces,
+  /** Minutes before the pour; negative is after. */
+  when: (minutes: number) => {
+    if (minutes === 0) return 'Pour';
+    const size = Math.abs(minutes);
+    const time = size >= 90 ? `${one.format(size / 60)} h` : `${Math.round(size)} min`;
+    return minutes > 0 ? `${time} before` : `${time} after`;
+  },
+};

@@ -1,0 +1,85 @@
+import type { PrepSteps, Trace } from '../../engine/batch/prep-step.ts';
+import { fahrenheit } from '../../engine/quantities/units.ts';
+import type * as en from '../en/timeline.ts';
+import { batch } from './batch.ts';
+import { dispersion } from './dispersion.ts';
+import { quantities } from './quantities.ts';
+
+const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1 });
+const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2 });
+const OUNCE = 28.349523125;
+const weight = (grams: number) => `${one.format(grams)} g (${two.format(grams / OUNCE)} oz)`;
+const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
+const spoons = quantities.measure;
+const carrier = (id: PrepSteps['soak-colour']['carrier']) => dispersion.carriers[id];
+const names = (colours: readonly { readonly es: string }[]) => colours.map(({ es }) => es).join(', ');
+const additive = (id: keyof typeof batch.additives) => batch.additives[id];
+
+const traces: Readonly<Record<Trace, string>> = {
+  emulsion: 'que apenas emulsione',
+  light: 'traza ligera',
+  medium: 'traza media',
+};
+
+type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id]) => string };
+
+const steps: StepSentences = {
+  'gear-on': () => 'Gafas, guantes y manga larga. Niños y animales, fuera.',
+  'soak-colour': v =>
+    `Remoja ${spoons(v.spoons)} de ${v.colour.es} en ${spoons(v.carrierSpoons)} de ${carrier(v.carrier)}. Remueve cada vez que pases.`,
+  'mix-lye': v =>
+    `Pesa ${v.lye.map(({ alkali, grams }) => `${weight(grams)} de ${alkali}`).join(' y ')}; échalo despacio en ${weight(v.waterGrams)} de agua fría${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g reservados para los colores)` : ''}. Puede llegar a ${t(v.hottestC)}. Déjalo enfriar.`,
+  'milk-lye': v =>
+    `Usa ${weight(v.grams)} de ${additive(v.additive)}, congelada, con el agua de la sosa. Mantenlo frío.`,
+  'weigh-oils': v => `Pesa los aceites: ${weight(v.grams)} en total.`,
+  'melt-oils': v => `Funde las grasas duras y lleva todo a unos ${t(v.startC)}.`,
+  'dip-oil': v => `Aparta ${weight(v.grams)} de aceite para los colores, antes de la sosa.`,
+  'froth-colour': v =>
+    `Moja a mano ${spoons(v.spoons)} de ${v.colour.es} bajo ${spoons(v.carrierSpoons)} de ${carrier(v.carrier)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
+  'stir-colour': v =>
+    `Remueve ${spoons(v.spoons)} de ${v.colour.es} en ${spoons(v.carrierSpoons)} de ${carrier(v.carrier)}.`,
+  'stir-in-passing': v =>
+    v.count === 1 ? 'Remueve otra vez el color en remojo.' : 'Remueve otra vez los colores en remojo.',
+  'line-mould': () => 'Forra el molde. Prepara vasos, cucharas, varillas y espátulas.',
+  'warm-oven': v => `Calienta el horno a ${t(v.ovenC)}.`,
+  'check-temperatures': v => `Comprueba: aceites y lejía cerca de ${t(v.startC)}. Aroma pesado.`,
+  'lye-into-oils': v => `La lejía sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
+  'add-additive': v => `Incorpora ${weight(v.grams)} de ${additive(v.additive)}.`,
+  split: v =>
+    `Reparte: ${v.portions.map(({ name, millilitres }) => `${name} ${Math.round(millilitres)} ml`).join(', ')}.`,
+  'whisk-portion': v => `Mezcla ${names(v.colours)} en ${v.name} con varillas.`,
+  'stick-blend-portion': v =>
+    `Bate ${names(v.colours)} en ${v.name} con la batidora, a toques cortos. Espesa: déjalo para el final.`,
+  'scent-portion': v => `Incorpora a mano ${weight(v.grams)} de aroma en ${v.name}.`,
+  'pour-in-the-pot': () =>
+    'Devuelve los colores a la olla en varios puntos, una vuelta con la espátula y al molde.',
+  'pour-drop': () => 'Primero la base al molde; deja caer desde arriba hilos finos de color.',
+  'pour-layered': v =>
+    `Vierte por capas: ${v.order.join(', luego ')}. Lo más espeso primero; cada capa debe aguantar la siguiente: vierte sobre una espátula.`,
+  'pour-hanger': () => 'Vierte los colores lado a lado o por turnos y pasa la percha haciendo lazos.',
+  'pour-single': () => 'Vierte en el molde y golpéalo para sacar el aire.',
+  'leave-open': () => 'Déjalo sobre la mesa, apenas tapado.',
+  'keep-cool': () =>
+    'Mantenlo fresco: destapado, con aire alrededor, con ventilador si tienes. El blanco se craquela al recalentarse.',
+  wrap: () => 'Tápalo y abrígalo con toallas.',
+  'into-oven': v =>
+    `Horno apagado (estaba a ${t(v.ovenC)}), molde dentro, puerta cerrada. Déjalo toda la noche.`,
+  'into-fridge': () => 'A la nevera, lejos de la comida y con etiqueta.',
+  'watch-heat': v =>
+    `Ahora está en lo más caliente (centro cerca de ${t(v.peakC)}): busca bultos y grietas; enfríalo si sube.`,
+  'clean-up': () =>
+    'No te quites los guantes: la masa en los utensilios aún quema. Limpia con papel y lava mañana, o lava ahora con guantes.',
+  unmould: v =>
+    `A las ${v.hours} h, si está firme: desmolda con guantes. Corta; cura de cuatro a seis semanas.`,
+};
+
+export const timeline: typeof en.timeline = {
+  steps,
+  traces,
+  when: (minutes: number) => {
+    if (minutes === 0) return 'Vertido';
+    const size = Math.abs(minutes);
+    const time = size >= 90 ? `${one.format(size / 60)} h` : `${Math.round(size)} min`;
+    return minutes > 0 ? `${time} antes` : `${time} después`;
+  },
+};
