@@ -14,7 +14,7 @@ function blockText(block: Block): string {
   switch (block.kind) {
     case 'measures':
       return block.measures
-        .map(({ label, value, note }) => `  ${label}: ${value}${note ? ` (${note})` : ''}`)
+        .map(({ label, value, note }) => `  ${label}: ${value}${note ? `\n    ${note}` : ''}`)
         .join('\n');
     case 'text':
       return block.text;

@@ -23,12 +23,10 @@ const MOST_TEXT = 3600;
 
 /** Members' words are shown as they were written: nothing in them is markup, a mention or a link. */
 export const plain = (text: string): string =>
-  escapeMarkdown(text, {
-    heading: true,
-    bulletedList: true,
-    numberedList: true,
-    maskedLink: true,
-  }).replaceAll('<', '\\<');
+  escapeMarkdown(text, { heading: true, bulletedList: true, maskedLink: true })
+    // The library's own escape of numbered lists would also hit "38.5 g" at the start of a line.
+    .replaceAll(/^(\s*\d+)\.(?=\s)/gm, '$1\\.')
+    .replaceAll('<', '\\<');
 
 /** A reply as components. Text past the platform's limit goes into an attached file, nothing is lost. */
 export function payloadOf(reply: Reply<string>, say: Words): Payload {

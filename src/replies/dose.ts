@@ -9,8 +9,16 @@ import type { Words } from '../words/index.ts';
 /** A dose and the name its reader knows it by: their own jar's, or the colourant's. */
 export type NamedDose = { readonly dose: Dose; readonly name: string };
 
+/** Two figures: powders vary more than a third figure could tell. */
+const rough = (value: number): string => printNumber(Number(value.toPrecision(2)));
+
 /** What to spoon: of the premix where there is one, else of the dry powder. */
-export const spoonsOf = ({ premix, spoons }: Dose): string => premix?.spoons ?? spoons;
+export const spoonsOf = ({ premix, spoons }: Dose, say: Words): string =>
+  say.quantities.measure(premix?.spoons ?? spoons);
+
+/** A colourant's name in the middle of a sentence. */
+export const nameOf = ({ names }: Colourant, { language }: Words): string =>
+  names[language].replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
 
 /** The numbers of each colourant: spoons, grams, and how near the most it takes. */
 export const doseMeasures = (doses: readonly NamedDose[], say: Words): Block => ({
@@ -19,26 +27,28 @@ export const doseMeasures = (doses: readonly NamedDose[], say: Words): Block => 
 });
 
 function measureOf({ dose, name }: NamedDose, say: Words): Measure {
+  const spoken = say.quantities.measure;
   const { grams, premix, ceilingShare, ceilingTeaspoons } = dose;
   const weight = say.dosing.grams({
-    low: printNumber(grams.low),
-    typical: printNumber(grams.typical),
-    high: printNumber(grams.high),
+    low: rough(grams.low),
+    typical: rough(grams.typical),
+    high: rough(grams.high),
   });
   const ceiling = say.dosing.ceiling({
-    spoons: practicalSpoons(ceilingTeaspoons).text,
+    spoons: spoken(practicalSpoons(ceilingTeaspoons).text),
     percent: Math.round(ceilingShare * 100),
   });
-  if (!premix) return { label: name, value: `${dose.spoons}, ${weight}`, note: ceiling };
+  if (!premix) return { label: name, value: `${spoken(dose.spoons)}, ${weight}`, note: ceiling };
   return { label: name, value: premixUse(premix, say), note: ceiling };
 }
 
-function premixUse({ share, grams, spoons }: NonNullable<Dose['premix']>, say: Words): string {
-  const weight = printNumber(grams.typical);
+function premixUse({ share, grams, spoons: neutral }: NonNullable<Dose['premix']>, say: Words): string {
+  const spoons = say.quantities.measure(neutral);
+  const weight = rough(grams.typical);
   if (share === undefined) return say.dosing.ofPremix({ grams: weight, spoons });
   return share > 1
-    ? say.dosing.pastes({ count: printNumber(share), grams: weight, spoons })
-    : say.dosing.shareOfPaste({ percent: printNumber(share * 100), grams: weight, spoons });
+    ? say.dosing.pastes({ count: rough(share), grams: weight, spoons })
+    : say.dosing.shareOfPaste({ percent: rough(share * 100), grams: weight, spoons });
 }
 
 /** The two steps of each colourant, wetting in the cup and blending into the batter, and why that carrier. */
@@ -54,18 +64,19 @@ function stepsOf({ dose }: NamedDose, say: Words): readonly string[] {
   const { carrier, practical, premix } = dose;
   const blend = say.dispersion.blend[carrier.blend];
   if (premix) return [say.dispersion.stirPremix, blend];
-  const amount = `${carrier.spoons} (${printNumber(Math.round(carrier.millilitres))} ml)`;
+  const amount = `${say.quantities.measure(carrier.spoons)} (${printNumber(Math.round(carrier.millilitres))} ml)`;
   const wet = say.dispersion.wet[carrier.wet]({ carrier: say.dispersion.carriers[carrier.choice], amount });
   const why = `${capital(say.dispersion.carriers[carrier.choice])}: ${say.dispersion.why[carrier.why]}.`;
   const { paste, spoons } = practical;
   const dilution = paste && {
-    powder: paste.powder,
-    carrier: practicalSpoons(paste.carrierTeaspoons).text,
+    powder: say.quantities.measure(paste.powder),
+    carrier: say.quantities.measure(practicalSpoons(paste.carrierTeaspoons).text),
     parts: paste.parts,
   };
   if (!dilution) return [wet, blend, why];
-  const say1 = spoons.length === 0 ? say.quantities.paste : say.quantities.pasteOrSpoons;
-  return spoons.length === 0 ? [say1(dilution), blend, why] : [wet, blend, why, say1(dilution)];
+  return spoons.length === 0
+    ? [say.quantities.paste(dilution), blend, why]
+    : [wet, blend, why, say.quantities.pasteOrSpoons(dilution)];
 }
 
 /** What else is worth knowing, in small print: the same dose by cup and by pound, and the trade's hints. */
@@ -74,8 +85,8 @@ export function doseAside(doses: readonly NamedDose[], colourants: readonly Colo
   const hints = new Set(colourants.flatMap(colourant => colourant.hints.map(hint => spoken[hint] ?? hint)));
   const lines = doses.map(({ dose, name }) => {
     const per = say.dosing.perMeasure({
-      perCup: printNumber(dose.perCup),
-      perPound: printNumber(dose.perPoundOfOils),
+      perCup: rough(dose.perCup),
+      perPound: rough(dose.perPoundOfOils),
     });
     return doses.length > 1 ? `${name}: ${per}` : per;
   });
@@ -84,9 +95,9 @@ export function doseAside(doses: readonly NamedDose[], colourants: readonly Colo
 
 /** The cautions of a dose, spoken. */
 export const doseCautions = (cautions: DoseAnswer['cautions'], say: Words): readonly Caution[] =>
-  cautions.map(caution => ({ id: caution.id, text: spoken(caution, say) }));
+  cautions.map(caution => ({ id: caution.id, text: sentence(caution, say) }));
 
-const spoken = ({ id, values }: DoseCaution, say: Words): string =>
+const sentence = ({ id, values }: DoseCaution, say: Words): string =>
   (say.dosing.cautions[id] as (given: typeof values) => string)(values);
 
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -187,15 +187,16 @@ export async function removeItem(shelf: Shelf, asked: string, change: Change): P
     const items = all.map(({ item }) => item);
     const item = exactly(items, asked) ?? unknown(items, asked);
     const held = pickHeld(all, item.id);
+    const nextLine = ledgerLine(shelf.member, item.id, held.lines + 1);
     const history = await everything(shelf.store, under(ledger(shelf.member, item.id)));
     return {
       writes: [
         add(shelfGone(shelf.member, item.id), written(goneKind, { at: change.at })),
         // A movement or a lot that came between would be left behind: then read again.
-        absent(ledgerLine(shelf.member, item.id, held.lines + 1)),
+        absent(nextLine),
         absent(shelfLot(shelf.member, item.id, item.lot.number + 1)),
         ...everyKeyOf(shelf, held).map(drop),
-        ...history.map(({ key }) => drop(key)),
+        ...history.filter(({ key }) => key !== nextLine).map(({ key }) => drop(key)),
       ],
       outcome: told(item, 'remove'),
     };

@@ -20,9 +20,9 @@ export function tidyName(name: string): string {
   const tidy = name
     .toWellFormed()
     .normalize('NFC')
+    // The two joiners stay: several scripts are not written properly without them. White space goes next.
+    .replace(/[\p{Cc}\p{Cf}]/gu, character => (/[\u200c\u200d\s]/.test(character) ? character : ''))
     .replace(/\s+/gu, ' ')
-    // The two joiners stay: several scripts are not written properly without them.
-    .replace(/[\p{Cc}\p{Cf}]/gu, character => (/[\u200c\u200d]/.test(character) ? character : ''))
     .trim();
   const folded = foldName(tidy);
   if (tidy.length > longestName || folded === '' || folded.length > 2 * longestName) {

@@ -46,6 +46,12 @@ export const shelf = {
     `I’ll tell you when “${v.name}” is down to ${g(v.grams)}.`,
   ingredientsKept: (v: { name: string }) => `The ingredients of “${v.name}” are noted.`,
   calibrated: (v: { name: string }) => `This lot of “${v.name}” is calibrated: predictions now use it.`,
+  described: (v: { name: string }) => `Noted what “${v.name}” is: doses now use it.`,
+  /** How the new item was understood. */
+  identified: (v: { colourant: string }) =>
+    `I count it as ${v.colourant}. If that is wrong, say what it is with /shelf describe.`,
+  unidentified: (v: { name: string }) =>
+    `I don’t know what “${v.name}” is made of: say it with /shelf describe, and I can dose it.`,
   low: (v: { name: string; left: number }) =>
     v.left === 0 ? `“${v.name}” is used up.` : `Running low: ${g(v.left)} of “${v.name}” left.`,
   repeated: 'I had already noted that, so nothing was counted twice.',
@@ -77,6 +83,8 @@ export const shelfRefusals: Pick<
   | 'shelf-pigment-unfit'
   | 'shelf-spoon-unfit'
   | 'store-scheme-unknown'
+  | 'jar-unidentified'
+  | 'spoons-not-weighed'
 > = {
   'records-not-read': () =>
     'I can’t reach my records just now. Nothing was changed: please try again in a minute.',
@@ -106,6 +114,10 @@ export const shelfRefusals: Pick<
   'shelf-pigment-unfit': () => 'The pigment in it is more than 0 and at most 100 percent of its weight.',
   'shelf-spoon-unfit': ({ least, most }) =>
     `A level spoon like that holds between ${g(least)} and ${g(most)}: weigh several and divide.`,
+  'jar-unidentified': ({ name }) =>
+    `I don’t know what “${name}” is made of: say it once with /shelf describe, such as colourant: gold mica.`,
+  'spoons-not-weighed': ({ name }) =>
+    `I don’t know what a spoon of “${name}” weighs: give grams, or weigh a level teaspoon with /shelf weigh.`,
   'store-scheme-unknown': ({ address, known }) =>
     `I can’t keep records in “${address}”: use ${orList.format(known)}.`,
 };

@@ -39,6 +39,10 @@ export const shelf: typeof en.shelf = {
   lowMarkSet: ({ name, grams }) => `Te avisaré cuando queden ${g(grams)} de «${name}».`,
   ingredientsKept: ({ name }) => `Anotados los ingredientes de «${name}».`,
   calibrated: ({ name }) => `Este lote de «${name}» está calibrado: las predicciones ya lo usan.`,
+  described: ({ name }) => `Apuntado qué es «${name}»: las dosis ya lo usan.`,
+  identified: ({ colourant }) => `Lo cuento como ${colourant}. Si no es así, di qué es con /shelf describe.`,
+  unidentified: ({ name }) =>
+    `No sé de qué está hecho «${name}»: dilo con /shelf describe y podré dosificarlo.`,
   low: ({ name, left }) => (left === 0 ? `«${name}» se ha acabado.` : `Queda poco: ${g(left)} de «${name}».`),
   repeated: 'Ya lo tenía anotado: nada se ha contado dos veces.',
   empty: 'Tu estante está vacío. Añade tu primer colorante con /shelf add.',
@@ -80,6 +84,10 @@ export const shelfRefusals: typeof en.shelfRefusals = {
   'shelf-pigment-unfit': () => 'El pigmento que lleva es más de 0 y como mucho el 100 % de su peso.',
   'shelf-spoon-unfit': ({ least, most }) =>
     `Una cucharada rasa así pesa entre ${g(least)} y ${g(most)}: pesa varias y divide.`,
+  'jar-unidentified': ({ name }) =>
+    `No sé de qué está hecho «${name}»: dilo una vez con /shelf describe, por ejemplo colourant: mica dorada.`,
+  'spoons-not-weighed': ({ name }) =>
+    `No sé cuánto pesa una cucharada de «${name}»: di gramos, o pesa una cucharadita rasa con /shelf weigh.`,
   'store-scheme-unknown': ({ address, known }) =>
     `No puedo guardar registros en «${address}»: usa ${orList.format(known)}.`,
 };

@@ -1,0 +1,196 @@
+import { z } from 'zod';
+import { action, command, followUp, type Suggestion } from '../src/conversation/command.ts';
+import type { Context } from '../src/conversation/context.ts';
+import { several, text } from '../src/conversation/option.ts';
+import type { Choice } from '../src/conversation/reply.ts';
+import { completeColourants } from '../src/engine/colourants/complete.ts';
+import { answerDose } from '../src/engine/dosing/answer.ts';
+import { parseCarrier, parsePremix } from '../src/engine/dosing/parse-premix.ts';
+import type { DoseAsked } from '../src/engine/dosing/request.ts';
+import { parsePortion } from '../src/engine/quantities/amount.ts';
+import { parseStrength, type Strength, splitStrength } from '../src/engine/quantities/strength.ts';
+import { MEASURES, type Measures } from '../src/engine/quantities/units.ts';
+import { preferencesOf } from '../src/records/preferences.ts';
+import { listShelf, useItem } from '../src/records/shelf/index.ts';
+import { findJar, type Jar } from '../src/records/shelf/jar.ts';
+import {
+  doseAside,
+  doseCautions,
+  doseMeasures,
+  doseSteps,
+  type NamedDose,
+  nameOf,
+  spoonsOf,
+} from '../src/replies/dose.ts';
+import type { Words } from '../src/words/index.ts';
+
+const FULL: Strength = { by: 'name', name: 'full' };
+
+const take = followUp({
+  seenBy: 'asker',
+  args: { item: z.string(), milligrams: z.string().transform(Number) },
+  async answer({ item, milligrams }, { store, asker, onceId, at, say }) {
+    const outcome = await useItem({ store, member: asker.id }, item, milligrams / 1000, {
+      cause: onceId,
+      at: new Date(at),
+    });
+    return {
+      kind: 'reply',
+      headline: say.shelf.taken(outcome),
+      data: outcome,
+      blocks: [],
+      cautions: [],
+    };
+  },
+});
+
+export default command(
+  'dose',
+  action({
+    purpose: {
+      en: 'How much colourant for the batter you pull out, and how to wet it',
+      es: 'Cuánto colorante para la masa que apartas, y cómo humedecerlo',
+    },
+    seenBy: 'group',
+    options: {
+      colourant: text({
+        en: 'A colourant by name or CI number, or a jar on your shelf',
+        es: 'Un colorante por su nombre o número CI, o un bote de tu estantería',
+      }),
+      portion: text({
+        en: 'How much batter: “2 cups”, “500 ml”, “1 lb oils”',
+        es: 'Cuánta masa: «2 tazas», «500 ml», «500 g de aceites»',
+      }),
+      strength: text({
+        en: 'Tint, pastel, medium, full, or teaspoons per cup. Full unless you say',
+        es: 'Toque, pastel, medio, pleno, o cucharaditas por taza. Pleno si no dices nada',
+      }).optional(),
+      carrier: text({
+        en: 'What you want to wet it in: water, oil or glycerin',
+        es: 'En qué quieres humedecerlo: agua, aceite o glicerina',
+      }).optional(),
+      premix: text({
+        en: 'Already wet? “30%” pigment, or your own paste: “1 tsp in 1 Tbsp oil”',
+        es: '¿Ya humedecido? «30%» de pigmento, o tu pasta: «1 cdta en 1 cda de aceite»',
+      }).optional(),
+      with: several(
+        {
+          en: 'Another colourant in the same portion: “gold mica pastel”',
+          es: 'Otro colorante en la misma porción: «mica dorada pastel»',
+        },
+        { most: 4 },
+      ),
+    },
+    completes: {
+      colourant: suggestJars,
+      with: suggestJars,
+      strength: (typed, { say }) =>
+        Object.entries(say.quantities.strengths)
+          .map(([value, name]) => ({ name, value }))
+          .filter(({ name }) => name.startsWith(typed.toLowerCase())),
+      carrier: (_, { say }) =>
+        Object.entries(say.dispersion.carriers).map(([value, name]) => ({ name, value })),
+    },
+    async answer(asked, context) {
+      const { say, store, asker } = context;
+      const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+      const portion = parsePortion(asked.portion, measures);
+      const shelf = { store, member: asker.id };
+
+      const first = await findColoured(asked.colourant, shelf);
+      const others = await Promise.all(asked.with.map(one => findColoured(one, shelf)));
+      const strength = asked.strength === undefined ? first.strength : parseStrength(asked.strength);
+      const wanted = [
+        {
+          ...doseAsked({ ...first, strength }, measures),
+          ...(asked.carrier !== undefined && { carrier: parseCarrier(asked.carrier) }),
+          ...(asked.premix !== undefined && { premix: parsePremix(asked.premix, measures) }),
+        },
+        ...others.map(one => doseAsked(one, measures)),
+      ];
+
+      const answer = answerDose({ portion, colourants: wanted, measures });
+      const jars = [first, ...others].map(({ jar }) => jar);
+      const doses = answer.doses.map(
+        (dose, index): NamedDose => ({ dose, name: knownAs(jars[index] as Jar, say) }),
+      );
+      return {
+        kind: 'reply',
+        headline: say.dosing.headline({
+          spoons: spoonsOf(answer.doses[0] as NamedDose['dose'], say),
+          colourant: doses
+            .map(({ dose, name }, index) => (index === 0 ? name : `${spoonsOf(dose, say)} ${name}`))
+            .join(' + '),
+          portion: asked.portion.trim(),
+        }),
+        data: answer,
+        blocks: [
+          doseMeasures(doses, say),
+          ...doseSteps(doses, say),
+          doseAside(
+            doses,
+            jars.map(({ colourant }) => colourant),
+            say,
+          ),
+        ],
+        cautions: doseCautions(answer.cautions, say),
+        choices: doses.flatMap(({ dose }, index) => takeChoice(jars[index] as Jar, dose, context)),
+      };
+    },
+  }),
+  { followUps: { take } },
+);
+
+type Coloured = { readonly jar: Jar; readonly strength: Strength };
+
+/** "gold mica pastel": a jar, and the strength after it unless the whole is the name of one. */
+async function findColoured(asked: string, shelf: Parameters<typeof findJar>[0]): Promise<Coloured> {
+  const { rest, strength } = splitStrength(asked);
+  if (!strength) return { jar: await findJar(shelf, asked), strength: FULL };
+  const whole = await findJar(shelf, asked).catch(() => undefined);
+  return whole?.item ? { jar: whole, strength: FULL } : { jar: await findJar(shelf, rest), strength };
+}
+
+/** What the member's own jar is known to do narrows the answer. */
+function doseAsked({ jar: { colourant, item }, strength }: Coloured, { teaspoon }: Measures): DoseAsked {
+  const { dishTest, spoonWeight } = item?.lot ?? {};
+  return {
+    colourant,
+    strength,
+    ...(spoonWeight && { gramsPerTeaspoon: (spoonWeight.grams * teaspoon) / spoonWeight.spoonMillilitres }),
+    ...(dishTest && { dishTest }),
+    ...(item?.pigmentFraction !== undefined && {
+      premix: { by: 'percent', pigmentShare: item.pigmentFraction, carrier: 'glycerin' },
+    }),
+  };
+}
+
+const knownAs = ({ item, colourant }: Jar, say: Words) => item?.name ?? nameOf(colourant, say);
+
+/** Offers to take the dose off the shelf where there is enough of it. */
+function takeChoice(
+  { item }: Jar,
+  { grams, premix }: NamedDose['dose'],
+  { say }: Context,
+): readonly Choice[] {
+  const used = (premix?.grams ?? grams).typical;
+  if (!item || (item.stock.grams ?? 0) < used) return [];
+  const milligrams = Math.round(used * 1000);
+  return [
+    {
+      kind: 'button',
+      label: say.shelf.take({ name: item.name, grams: milligrams / 1000 }),
+      follow: take.with({ item: item.id, milligrams }),
+    },
+  ];
+}
+
+/** The member's own jars first, then the catalogue. */
+async function suggestJars(
+  typed: string,
+  { store, asker, language }: Context,
+): Promise<readonly Suggestion[]> {
+  const own = await listShelf({ store, member: asker.id });
+  const fits = own.filter(({ name }) => name.toLowerCase().includes(typed.toLowerCase())).slice(0, 10);
+  return [...fits.map(({ name }) => ({ name, value: name })), ...completeColourants(typed, language)];
+}

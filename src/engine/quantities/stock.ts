@@ -1,0 +1,15 @@
+import { type Amount, parseAmount } from './amount.ts';
+import { readDecimal } from './number.ts';
+import { MEASURES, type Measures } from './units.ts';
+
+/** From a speck to more than a cupboard holds: 1 mg to 100 kg, or as many litres. */
+const STOCK = { low: 0.001, high: 100_000 };
+
+/**
+ * Reads an amount of colourant on hand: `25 g`, `1 oz`, `1/2 tsp`; a bare number is grams, because jars and
+ * scales say grams. Throws a Refusal as {@link parseAmount} does.
+ */
+export function parseStock(text: string, measures: Measures = MEASURES.us): Amount {
+  const bare = readDecimal(text.trim()).length > 0;
+  return parseAmount(bare ? `${text.trim()} g` : text, measures, STOCK);
+}

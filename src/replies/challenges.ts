@@ -1,0 +1,162 @@
+import type { Block, Reply } from '../conversation/reply.ts';
+import type { Challenge } from '../engine/challenges/challenge.ts';
+import type { Measured, Result } from '../engine/challenges/result.ts';
+import type { Terms } from '../engine/challenges/terms.ts';
+import { printNumber } from '../engine/quantities/number.ts';
+import type { StoredChallenge } from '../records/challenges/board.ts';
+import { closingGrace } from '../records/challenges/due.ts';
+import { type StandingBar, standingBars } from '../records/challenges/entries.ts';
+import type { PostOf } from '../records/challenges/outcome.ts';
+import type { Words } from '../words/index.ts';
+
+/** Closing takes a check or two; only what is later than this was late, ms. */
+const late = 120_000;
+
+const reply = (headline: string, data: object, blocks: readonly Block[]): Reply => ({
+  kind: 'reply',
+  headline,
+  data,
+  blocks,
+  cautions: [],
+});
+
+/** A challenge as members must know it: what, until when, by which rules. */
+export function announcementReply({ id }: StoredChallenge, { terms, phase }: Challenge, say: Words): Reply {
+  const words = say.challenges;
+  return reply(words.announced({ title: terms.title, phase: words.phases[phase] }), { id, phase, terms }, [
+    ...(terms.brief === '' ? [] : [{ kind: 'text', text: terms.brief } as const]),
+    {
+      kind: 'measures',
+      measures: [
+        { label: words.entriesUntil, value: words.moment(terms.entriesUntil, terms.zone) },
+        ...(terms.decides === 'colour'
+          ? []
+          : [{ label: words.votesUntil, value: words.moment(terms.votesUntil, terms.zone) }]),
+      ],
+    },
+    { kind: 'rows', title: words.rules, rows: rulesOf(terms, say) },
+  ]);
+}
+
+/** The rules of a challenge, one a row. */
+export function rulesOf(terms: Terms, say: Words): readonly string[] {
+  const words = say.challenges;
+  const { palette, mostColourants, madeFrom, leastCureDays, joinedBefore, quorum, ties } = terms;
+  return [
+    ...(palette.length > 0 ? [words.palette({ colours: palette.map(({ hex }) => hex) })] : []),
+    `${words.classes[terms.class]}, ${words.constraints[terms.constraint]}`,
+    words.entriesEach({ most: terms.entriesPerMember }),
+    ...(mostColourants === undefined ? [] : [words.mostColourants({ most: mostColourants })]),
+    ...(madeFrom === undefined ? [] : [words.madeFrom({ from: madeFrom })]),
+    ...(leastCureDays ? [words.leastCure({ days: leastCureDays })] : []),
+    words.decides[terms.decides],
+    ...(terms.decides === 'colour' ? [] : [words.methods[terms.method]]),
+    ...(terms.decides === 'votes' ? [] : [words.whiteSheet, words.withinError]),
+    ...(joinedBefore === undefined ? [] : [words.joinedBefore({ before: joinedBefore, zone: terms.zone })]),
+    ...(quorum === undefined ? [] : [words.quorum({ needed: quorum })]),
+    ties === 'shared' ? words.sharedTies : words.brokenTies({ seed: ties.brokenBySeed }),
+  ];
+}
+
+/** One line that something begins or ends soon. */
+export function noticeReply(
+  { id }: StoredChallenge,
+  { terms, phase, entries }: Challenge,
+  { what, say }: { what: Exclude<PostOf, 'announcement' | 'results' | 'cancelled'> | PostOf; say: Words },
+): Reply {
+  const words = say.challenges;
+  const { title, zone } = terms;
+  const headlines: Readonly<Partial<Record<PostOf, string>>> = {
+    open: words.nowOpen({ title, until: words.moment(terms.entriesUntil, zone) }),
+    'entries-soon': words.entriesSoon({ title, until: words.moment(terms.entriesUntil, zone) }),
+    vote: words.nowVote({ title, until: words.moment(terms.votesUntil, zone), entries: entries.size }),
+    'votes-soon': words.votesSoon({ title, until: words.moment(terms.votesUntil, zone) }),
+  };
+  return reply(headlines[what] ?? title, { id, phase, what }, []);
+}
+
+/** That a challenge was called off, by reason. */
+export function cancelledReply({ id }: StoredChallenge, { terms, cancelled }: Challenge, say: Words): Reply {
+  const reason = cancelled?.reason ?? '';
+  return reply(
+    say.challenges.cancelled({ title: terms.title, reason }),
+    { id, phase: 'cancelled', reason },
+    [],
+  );
+}
+
+/** How a challenge came out: places, what decided, and whatever a reader needs to believe it. */
+export function resultsReply(
+  challenge: StoredChallenge,
+  { now, result, say }: { now: Challenge; result: Result; say: Words },
+): Reply {
+  const words = say.challenges;
+  const bars = new Map(standingBars(challenge, Number.MAX_SAFE_INTEGER).map(bar => [bar.entry, bar]));
+  const first = (result.ranking[0] ?? []).flatMap(entry => bars.get(entry) ?? []);
+  const headline =
+    first.length === 0
+      ? words.nobodyPlaced({ title: now.terms.title })
+      : words.winner({ title: now.terms.title, bars: first.map(({ bar }) => words.byMaker(bar)) });
+  return reply(headline, resultData(challenge, result), [
+    { kind: 'rows', title: words.places, rows: placeRows(result, bars, say) },
+    { kind: 'text', text: whyOf(now, result, say) },
+    ...out(now, say),
+  ]);
+}
+
+function placeRows(result: Result, bars: ReadonlyMap<string, StandingBar>, say: Words): readonly string[] {
+  const words = say.challenges;
+  const rows: string[] = [];
+  let place = 1;
+  for (const tied of result.ranking) {
+    for (const entry of tied) {
+      const bar = bars.get(entry)?.bar;
+      if (bar)
+        rows.push(
+          words.placed({ place, bar: words.byMaker(bar), score: scoreText(result.colour.get(entry), say) }),
+        );
+    }
+    place += tied.length;
+  }
+  for (const { entry, why } of result.unplaced) {
+    const bar = bars.get(entry)?.bar;
+    if (bar) rows.push(words.unplaced({ bar: words.byMaker(bar), why: words.unscored[why] }));
+  }
+  return rows;
+}
+
+function scoreText(measured: Measured | undefined, say: Words): string | undefined {
+  if (!measured || !('score' in measured)) return undefined;
+  const { score, plusMinus } = measured.score;
+  return say.challenges.score({ score: printNumber(score), plusMinus: printNumber(plusMinus) });
+}
+
+function whyOf({ terms, closedAt = 0 }: Challenge, { decidedBy, quorum, tally }: Result, say: Words): string {
+  const words = say.challenges;
+  return [
+    words.deciders[decidedBy],
+    ...(tally ? [words.ballotsCounted({ ballots: tally.ballots })] : []),
+    ...(quorum.met ? [] : [words.quorumMissed(quorum)]),
+    terms.ties === 'shared' ? words.sharedTies : words.brokenTies({ seed: terms.ties.brokenBySeed }),
+    ...(closedAt > terms.votesUntil + closingGrace + late
+      ? [words.closedLate({ due: terms.votesUntil, closed: closedAt, zone: terms.zone })]
+      : []),
+  ].join(' ');
+}
+
+/** Who was taken out, and why: everybody may know. */
+function out({ entries }: Challenge, say: Words): readonly Block[] {
+  const rows = [...entries.values()].flatMap(entry =>
+    entry.state === 'disqualified'
+      ? [say.challenges.disqualified({ entry: entry.entry, reason: entry.reason })]
+      : [],
+  );
+  return rows.length === 0 ? [] : [{ kind: 'rows', title: say.challenges.takenOut, rows }];
+}
+
+/** A result for programs. */
+export const resultData = ({ id }: StoredChallenge, result: Result): object => ({
+  id,
+  ...result,
+  colour: Object.fromEntries(result.colour),
+});

@@ -1,0 +1,105 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openRoom } from '../loopback/room.ts';
+
+let room: Awaited<ReturnType<typeof openRoom>>;
+beforeAll(async () => {
+  room = await openRoom();
+});
+afterAll(() => room[Symbol.asyncDispose]());
+
+const dose = (options: Record<string, string>) => room.member.run('/dose', options);
+
+describe('/dose on the chat platform', () => {
+  test('puts the spoons first, in sight of the whole group', async () => {
+    const answer = await dose({ colourant: 'ultramarine blue', portion: '2 cups' });
+    expect(answer.ephemeral).toBe(false);
+    expect(answer.text.split('\n')[0]).toBe('## 1/2 tsp ultramarine blue for 2 cups');
+    expect(answer.text).toContain('Gloves and goggles');
+  });
+
+  test('answers within one request: nothing is announced that can be said', async () => {
+    const before = room.host.requests.length;
+    await dose({ colourant: 'CI 77007', portion: '1 cup' }).catch(() => undefined);
+    expect(room.host.requests.length - before).toBe(1);
+  });
+
+  test.each([
+    [
+      'an unknown colourant with the nearest names',
+      { colourant: 'ultramrine blu', portion: '1 cup' },
+      /Ultramarine blue/,
+    ],
+    [
+      'a portion without a unit with the units',
+      { colourant: 'gold mica', portion: '2' },
+      /needs a unit: cups/,
+    ],
+    ['nothing at all', { colourant: 'gold mica', portion: '0 cups' }, /out of range/],
+    ['less than nothing', { colourant: 'gold mica', portion: '-2 cups' }, /out of range/],
+    ['a swimming pool', { colourant: 'gold mica', portion: '201 l' }, /out of range/],
+    ['a smile', { colourant: '🧼', portion: '1 cup' }, /don't know/],
+    ['a metal with the reason', { colourant: 'aluminium powder', portion: '1 cup' }, /hydrogen/],
+    ['a neon in water', { colourant: 'neon pink', portion: '1 cup', carrier: 'water' }, /never wets/],
+  ])('meets %s', async (_, options, sentence) => {
+    const answer = await dose(options as Record<string, string>);
+    expect(answer.ephemeral).toBe(true);
+    expect(answer.text).toMatch(sentence);
+    expect(answer.text.length).toBeLessThan(400);
+  });
+
+  test('shows a member’s own words as words, not as markup or a mention', async () => {
+    const answer = await dose({ colourant: '**@everyone** <@1>', portion: '1 cup' });
+    expect(answer.text).toContain('\\*\\*@everyone\\*\\* \\<@1>');
+    expect(answer.raw.mentions).toEqual([]);
+  });
+
+  test('suggests colourants while typing, at most 25', async () => {
+    const choices = await room.member.complete('/dose', { colourant: 'ultra' }, 'colourant');
+    expect(choices.map(({ name }) => name)).toContain('Ultramarine blue');
+    expect((await room.member.complete('/dose', { colourant: '' }, 'colourant')).length).toBeLessThanOrEqual(
+      25,
+    );
+  });
+
+  test('is in Spanish for a Spanish client, spoons included', async () => {
+    room.member.grant({ locale: 'es-ES' });
+    const answer = await dose({ colourant: 'azul ultramar', portion: '2 tazas' });
+    room.member.grant({ locale: 'en-US' });
+    expect(answer.text).toContain('1/2 cdta de azul ultramar para 2 tazas');
+  });
+});
+
+describe('a jar on the shelf changes the dose', () => {
+  test('its dish test picks the carrier, its spoon weight the grams, and one press takes it off once', async () => {
+    const { member } = room;
+    await member.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine blue' });
+    await member.run('/shelf dish-test', { item: 'Evening sky', result: 'oil' });
+    await member.run('/shelf weigh', { item: 'Evening sky', grams: 3 });
+    const answer = await dose({ colourant: 'evening sky', portion: '2 cups' });
+    expect(answer.text).toContain('1/2 tsp Evening sky');
+    expect(answer.text).toContain('about 1.5 g');
+    expect(answer.text).toContain('light oil');
+    const [button] = answer.controls;
+    expect(button?.label).toBe('Take 1.5 g of “Evening sky” off my shelf');
+    const taken = await member.press(answer, button?.customId ?? '');
+    expect(taken.text).toContain('38.5 g');
+    const again = await member.press(answer, button?.customId ?? '');
+    expect(again.text).toContain('38.5 g');
+    expect((await member.run('/shelf show', { item: 'Evening sky' })).text).toContain('38.5 g');
+  });
+
+  test('another member’s press takes nothing', async () => {
+    const { member, steward } = room;
+    await member.run('/shelf add', { item: 'Moss', amount: '20 g', colourant: 'chromium oxide green' });
+    const answer = await dose({ colourant: 'Moss', portion: '2 cups' });
+    const pressed = await steward.press(answer, answer.controls[0]?.customId ?? '');
+    expect(pressed.text).toContain('somebody else');
+    expect((await member.run('/shelf show', { item: 'Moss' })).text).toContain('20 g');
+  });
+
+  test('a metal is not let onto a shelf', async () => {
+    const answer = await room.member.run('/shelf add', { item: 'Aluminium powder', amount: '20 g' });
+    expect(answer.text).toMatch(/hydrogen/);
+    expect((await room.member.run('/shelf list')).text).not.toContain('Aluminium');
+  });
+});
