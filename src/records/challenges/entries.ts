@@ -3,7 +3,7 @@ import { refuse } from '../../engine/refusal.ts';
 import { challengePhoto, challengeSlot } from '../keys.ts';
 import { read, written } from '../record.ts';
 import { add, drop, put, type Write } from '../store.ts';
-import { asOf, type Bar, type Book, barOf, type Made, type StoredChallenge } from './book.ts';
+import { asOf, type Bar, type Board, barOf, type Made, type StoredChallenge } from './board.ts';
 import { alreadyDone, type Changed, happen, inPhase, requireChallenge } from './change.ts';
 import { photoKind, slotKind } from './kinds.ts';
 
@@ -22,22 +22,22 @@ export type HandedIn = { readonly bar: Bar; readonly photo?: Uint8Array | undefi
  * both take the last place. Whether the bar keeps to the terms is for `violations` to tell beforehand.
  */
 export async function enterBar(
-  book: Book,
+  board: Board,
   id: string,
   handedIn: HandedIn,
   made: Made,
 ): Promise<Changed & { readonly entry: string }> {
-  const challenge = await requireChallenge(book, id);
+  const challenge = await requireChallenge(board, id);
   const entry = made.id;
   if (alreadyDone(challenge, made)) return { repeated: true, entry };
   const { terms } = inPhase(challenge, made, 'entering');
   for (let slot = 0; slot < terms.entriesPerMember; slot++) {
-    const slotKey = challengeSlot(book.group, id, made.by, slot);
-    const { repeated, clash } = await happen(book, challenge, {
+    const slotKey = challengeSlot(board.group, id, made.by, slot);
+    const { repeated, clash } = await happen(board, challenge, {
       made,
       did: { kind: 'entered', entry, slot, bar: handedIn.bar },
       needs: 'entering',
-      also: [add(slotKey, written(slotKind, { entry })), ...photoWrites(book, id, handedIn, made)],
+      also: [add(slotKey, written(slotKind, { entry })), ...photoWrites(board, id, handedIn, made)],
     });
     if (clash === undefined) return { repeated, entry };
   }
@@ -46,34 +46,34 @@ export async function enterBar(
 
 /** Hands an entry in anew, whole. Refuses an entry that is not the member's own, or not in the running. */
 export async function replaceBar(
-  book: Book,
+  board: Board,
   id: string,
   { entry, ...handedIn }: HandedIn & { readonly entry: string },
   made: Made,
 ): Promise<Changed> {
-  const challenge = await requireChallenge(book, id);
+  const challenge = await requireChallenge(board, id);
   if (alreadyDone(challenge, made)) return { repeated: true };
   requireOwn(challenge, entry, made);
-  return happen(book, challenge, {
+  return happen(board, challenge, {
     made,
     did: { kind: 'replaced', entry, bar: handedIn.bar },
     needs: 'entering',
-    also: photoWrites(book, id, handedIn, made),
+    also: photoWrites(board, id, handedIn, made),
   });
 }
 
 /** Takes an entry back; its place is free for another one of the member's. */
-export async function withdrawBar(book: Book, id: string, entry: string, made: Made): Promise<Changed> {
-  const challenge = await requireChallenge(book, id);
+export async function withdrawBar(board: Board, id: string, entry: string, made: Made): Promise<Changed> {
+  const challenge = await requireChallenge(board, id);
   if (alreadyDone(challenge, made)) return { repeated: true };
   requireOwn(challenge, entry, made);
   const entered = challenge.handedIn.find(({ did }) => did.kind === 'entered' && did.entry === entry)?.did;
   const slot = entered?.kind === 'entered' ? entered.slot : 0;
-  return happen(book, challenge, {
+  return happen(board, challenge, {
     made,
     did: { kind: 'withdrawn', entry },
     needs: 'entering',
-    also: [drop(challengeSlot(book.group, id, made.by, slot))],
+    also: [drop(challengeSlot(board.group, id, made.by, slot))],
   });
 }
 
@@ -82,7 +82,7 @@ function requireOwn(challenge: StoredChallenge, entry: string, made: Made): void
   if (bar?.state !== 'standing' || bar.by !== made.by) refuse('challenge-entry-unknown', { entry });
 }
 
-const photoWrites = ({ group }: Book, id: string, { photo }: HandedIn, made: Made): readonly Write[] =>
+const photoWrites = ({ group }: Board, id: string, { photo }: HandedIn, made: Made): readonly Write[] =>
   photo === undefined
     ? []
     : [
@@ -106,7 +106,7 @@ export const standingBars = (challenge: StoredChallenge, time: number): readonly
 
 /** The small photos of entries, in their order; undefined where none was handed in. */
 export async function photosOf(
-  { store, group }: Book,
+  { store, group }: Board,
   id: string,
   bars: readonly StandingBar[],
 ): Promise<readonly (Uint8Array | undefined)[]> {

@@ -1,9 +1,9 @@
 /*
  * The challenges of a group: what stewards opened, what members entered and voted, how it came out. Everything
- * here takes a {@link Book}; whatever an interaction does happens once, however often it is delivered.
+ * here takes a {@link Board}; whatever an interaction does happens once, however often it is delivered.
  */
 
-export * from './book.ts';
+export * from './board.ts';
 export { type Changed, requireChallenge } from './change.ts';
 export { type ChallengeDue, closingGrace, isStillDue } from './due.ts';
 export {

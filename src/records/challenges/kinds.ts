@@ -38,6 +38,8 @@ const colour = z.union([
 
 const bar = z.strictObject({
   title: z.string(),
+  /** The name of its maker when they entered it. */
+  maker: z.string(),
   note: z.string().optional(),
   colourants: z.array(z.string()).readonly(),
   madeOn: z.string().optional(),

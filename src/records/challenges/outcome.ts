@@ -6,7 +6,7 @@ import { ballotOf } from '../../engine/challenges/voting.ts';
 import { challengeEnd, challengePost, placing, placings, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { add, drop, everything, put } from '../store.ts';
-import { asOf, type Bar, type Book, type StoredChallenge } from './book.ts';
+import { asOf, type Bar, type Board, type StoredChallenge } from './board.ts';
 import { closingGrace } from './due.ts';
 import { standingBars } from './entries.ts';
 import { endKind, placingKind, postKind } from './kinds.ts';
@@ -16,14 +16,18 @@ import { ballotsOf } from './votes.ts';
  * Closes a challenge whose vote is over: from here on no ballot comes in. True when it is closed now, whoever
  * closed it; false when it is not yet time, or it was cancelled. Safe to run in several processes at once.
  */
-export async function closeChallenge(book: Book, challenge: StoredChallenge, now: number): Promise<boolean> {
+export async function closeChallenge(
+  board: Board,
+  challenge: StoredChallenge,
+  now: number,
+): Promise<boolean> {
   const { phase, terms } = asOf(challenge, now);
   if (phase === 'closed') return true;
   if (phase !== 'counting' || now < terms.votesUntil + closingGrace) return false;
-  const endKey = challengeEnd(book.group, challenge.id);
-  const { done } = await book.store.commit([add(endKey, written(endKind, { how: 'closed', at: now }))]);
+  const endKey = challengeEnd(board.group, challenge.id);
+  const { done } = await board.store.commit([add(endKey, written(endKind, { how: 'closed', at: now }))]);
   if (done) return true;
-  const [end] = await book.store.get([endKey]);
+  const [end] = await board.store.get([endKey]);
   return read(endKind, endKey, end).how === 'closed';
 }
 
@@ -35,12 +39,12 @@ export function measuredOf({ colour }: Bar, { terms }: Challenge): Measured {
 }
 
 /** How a challenge stands as of a time: its result once it is closed, the count so far before that. */
-export async function resultAt(book: Book, challenge: StoredChallenge, time: number): Promise<Result> {
+export async function resultAt(board: Board, challenge: StoredChallenge, time: number): Promise<Result> {
   const now = asOf(challenge, time);
   const colour = new Map(
     standingBars(challenge, time).map(({ entry, bar }) => [entry, measuredOf(bar, now)]),
   );
-  return resultOf({ challenge: now, ballots: await ballotsOf(book, challenge.id, now), colour });
+  return resultOf({ challenge: now, ballots: await ballotsOf(board, challenge.id, now), colour });
 }
 
 /** Everything `npm run -s tally` needs to count the vote again. */
@@ -55,12 +59,12 @@ export type ExportedElection = Election & {
  * out an entry still tells that its voter made that entry: it is for stewards.
  */
 export async function exportElection(
-  book: Book,
+  board: Board,
   challenge: StoredChallenge,
   time: number,
 ): Promise<ExportedElection> {
   const now = asOf(challenge, time);
-  const ballots = (await ballotsOf(book, challenge.id, now)).map(kept => ballotOf(now, kept));
+  const ballots = (await ballotsOf(board, challenge.id, now)).map(kept => ballotOf(now, kept));
   const equal = Map.groupBy(ballots, ({ ranking, omit }) => JSON.stringify({ ranking, omit }));
   return {
     title: now.terms.title,
@@ -75,7 +79,7 @@ export async function exportElection(
 export type Placing = RecordOf<typeof placingKind>;
 
 /** Keeps what became of every entry; once more after a steward took one out, when places have moved. */
-export async function keepPlacings(book: Book, challenge: StoredChallenge, result: Result): Promise<void> {
+export async function keepPlacings(board: Board, challenge: StoredChallenge, result: Result): Promise<void> {
   const { entries, closedAt = 0, terms } = asOf(challenge, Number.MAX_SAFE_INTEGER);
   const bars = new Map(standingBars(challenge, Number.MAX_SAFE_INTEGER).map(one => [one.entry, one.bar]));
   const places = new Map<string, number>();
@@ -84,7 +88,7 @@ export async function keepPlacings(book: Book, challenge: StoredChallenge, resul
     for (const entry of tied) places.set(entry, place);
   }
   const writes = [...entries.values()].map(({ entry, by }) => {
-    const key = placing(book.group, by, challenge.id, entry);
+    const key = placing(board.group, by, challenge.id, entry);
     const bar = bars.get(entry);
     if (!bar) return drop(key);
     return put(
@@ -100,11 +104,11 @@ export async function keepPlacings(book: Book, challenge: StoredChallenge, resul
       }),
     );
   });
-  await book.store.commit(writes);
+  await board.store.commit(writes);
 }
 
 /** What became of all entries of a member in this group, the newest first. */
-export async function placingsOf({ store, group }: Book, member: string): Promise<readonly Placing[]> {
+export async function placingsOf({ store, group }: Board, member: string): Promise<readonly Placing[]> {
   const kept = await everything(store, under(placings(group, member)));
   return kept.map(({ key, value }) => read(placingKind, key, value)).sort((a, b) => b.closedAt - a.closedAt);
 }
@@ -121,13 +125,13 @@ export type PostOf =
   | 'cancelled';
 
 /** The message in which the group was told this; undefined when it was not yet told. */
-export async function postOf({ store, group }: Book, id: string, what: PostOf): Promise<Post | undefined> {
+export async function postOf({ store, group }: Board, id: string, what: PostOf): Promise<Post | undefined> {
   const key = challengePost(group, id, what);
   const [stored] = await store.get([key]);
   return stored === undefined ? undefined : read(postKind, key, stored);
 }
 
 /** Keeps the message in which the group was told this. */
-export async function keepPost({ store, group }: Book, id: string, what: PostOf, post: Post): Promise<void> {
+export async function keepPost({ store, group }: Board, id: string, what: PostOf, post: Post): Promise<void> {
   await store.commit([put(challengePost(group, id, what), written(postKind, post))]);
 }

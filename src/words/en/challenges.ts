@@ -3,7 +3,7 @@ import type { Phase } from '../../engine/challenges/events.ts';
 import type { Unscored } from '../../engine/challenges/measured.ts';
 import type { DecidedBy } from '../../engine/challenges/result.ts';
 import type { Violation } from '../../engine/challenges/rules.ts';
-import type { Constraint, EntryClass } from '../../engine/challenges/terms.ts';
+import type { Constraint, Decides, EntryClass } from '../../engine/challenges/terms.ts';
 import type { ReasonId } from '../../engine/refusal.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
@@ -115,6 +115,40 @@ export const challenges = {
   stray: (v: { percent: number; adds: string }) =>
     `${v.percent} % of the face is off the palette and adds ${v.adds}.`,
   lacking: (v: { hex: string }) => `${v.hex} is missing from the bar.`,
+  announced: (v: { title: string; phase: string }) => `“${v.title}” ${v.phase}.`,
+  entriesUntil: 'Enter until',
+  votesUntil: 'Vote until',
+  rules: 'Rules',
+  palette: (v: { colours: readonly string[] }) => `Palette: ${v.colours.join(', ')}`,
+  entriesEach: (v: { most: number }) => `${count(v.most, 'entry', 'entries')} a member`,
+  mostColourants: (v: { most: number }) => `at most ${count(v.most, 'colourant', 'colourants')}`,
+  madeFrom: (v: { from: string }) => `made on ${v.from} or later`,
+  leastCure: (v: { days: number }) => `cured at least ${count(v.days, 'day', 'days')}`,
+  decides: {
+    votes: 'The vote decides.',
+    colour: 'Measured colour decides.',
+    both: 'Vote and measured colour decide together: each entry’s two places are added, the lowest sum is first.',
+  } satisfies Record<Decides, string>,
+  whiteSheet: 'Lay a plain white sheet beside the bar in the photo; neons and pearls get no colour score.',
+  joinedBefore: (v: { before: number; zone: string }) =>
+    `Members who joined before ${moment(v.before, v.zone)} vote.`,
+  quorum: (v: { needed: number }) => `The vote counts from ${count(v.needed, 'ballot', 'ballots')} on.`,
+  nowOpen: (v: { title: string; until: string }) => `“${v.title}” is open: enter your bar until ${v.until}.`,
+  entriesSoon: (v: { title: string; until: string }) => `“${v.title}”: entries end ${v.until}.`,
+  nowVote: (v: { title: string; until: string; entries: number }) =>
+    `“${v.title}”: ${count(v.entries, 'entry is', 'entries are')} in, vote until ${v.until}.`,
+  votesSoon: (v: { title: string; until: string }) => `“${v.title}”: the vote ends ${v.until}.`,
+  cancelled: (v: { title: string; reason: string }) => `“${v.title}” was cancelled: ${v.reason}`,
+  winner: (v: { title: string; bars: readonly string[] }) => `First in “${v.title}”: ${v.bars.join(', ')}`,
+  nobodyPlaced: (v: { title: string }) => `“${v.title}” is over, and nobody is placed.`,
+  byMaker: (v: { title: string; maker: string }) => `“${v.title}” by ${v.maker}`,
+  places: 'Places',
+  placed: (v: { place: number; bar: string; score: string | undefined }) =>
+    `${v.place}. ${v.bar}${v.score === undefined ? '' : ` (colour ${v.score})`}`,
+  unplaced: (v: { bar: string; why: string }) => `not placed: ${v.bar}. ${v.why}`,
+  ballotsCounted: (v: { ballots: number }) => `${count(v.ballots, 'ballot', 'ballots')} counted.`,
+  takenOut: 'Taken out by a steward',
+  disqualified: (v: { entry: string; reason: string }) => `entry ${v.entry}: ${v.reason}`,
   tallyUsage: 'Give one file of ballots: npm run -s tally -- ballots.json',
   tallyUnreadable: (v: { file: string }) => `I can't read the file “${v.file}”. Check its name and folder.`,
   tallyNotJson: (v: { file: string }) =>
@@ -185,6 +219,14 @@ export const challengesRefusals: Pick<RefusalSentences, ChallengeReason> = {
     'No shelf in this group holds a colourant yet, so no palette can be drawn from them.',
   'palette-out-of-reach': ({ wanted, found, share }) =>
     `I found only ${found} of ${wanted} colours that ${Math.round(share * 100)} % of the shelves can make. Ask for fewer colours, or fewer shelves.`,
+  'challenge-unknown': () => 'I don’t know that challenge in this group. Pick one from the list.',
+  'challenge-over': ({ phase }) => `The challenge ${phases[phase]}: nothing more can change.`,
+  'challenge-extension-unfit': () =>
+    'A deadline can only move later, before it has passed, and the vote must end after the entries.',
+  'challenge-reason-missing': () => 'Please give a reason: members can read it.',
+  'challenge-entry-unknown': () => 'That entry is not in the running, or not yours. Pick one from the list.',
+  'challenge-entries-full': ({ most }) =>
+    `${count(most, 'entry', 'entries')} a member: replace or withdraw one of yours first.`,
 };
 
 function capital(text: string): string {

@@ -81,6 +81,38 @@ export const challenges: typeof en.challenges = {
   score: v => `${v.score} ± ${v.plusMinus}`,
   stray: v => `El ${v.percent} % de la cara se sale de la paleta y suma ${v.adds}.`,
   lacking: v => `${v.hex} no está en la barra.`,
+  announced: v => `«${v.title}» ${v.phase}.`,
+  entriesUntil: 'Inscribe hasta',
+  votesUntil: 'Vota hasta',
+  rules: 'Reglas',
+  palette: v => `Paleta: ${v.colours.join(', ')}`,
+  entriesEach: v => `${count(v.most, 'barra', 'barras')} por persona`,
+  mostColourants: v => `${count(v.most, 'colorante', 'colorantes')} como máximo`,
+  madeFrom: v => `hecha el ${v.from} o después`,
+  leastCure: v => `curada al menos ${count(v.days, 'día', 'días')}`,
+  decides: {
+    votes: 'Decide el voto.',
+    colour: 'Decide el color medido.',
+    both: 'Deciden el voto y el color medido: se suman los dos puestos de cada barra y gana la suma menor.',
+  },
+  whiteSheet:
+    'Pon una hoja blanca lisa junto a la barra en la foto; neones y perlados no reciben nota de color.',
+  joinedBefore: v => `Vota quien entró antes del ${moment(v.before, v.zone)}.`,
+  quorum: v => `La votación vale desde ${count(v.needed, 'papeleta', 'papeletas')}.`,
+  nowOpen: v => `«${v.title}» está abierto: inscribe tu barra hasta el ${v.until}.`,
+  entriesSoon: v => `«${v.title}»: las inscripciones acaban el ${v.until}.`,
+  nowVote: v => `«${v.title}»: hay ${count(v.entries, 'barra', 'barras')}, vota hasta el ${v.until}.`,
+  votesSoon: v => `«${v.title}»: la votación acaba el ${v.until}.`,
+  cancelled: v => `«${v.title}» se canceló: ${v.reason}`,
+  winner: v => `Primer puesto en «${v.title}»: ${v.bars.join(', ')}`,
+  nobodyPlaced: v => `«${v.title}» ha terminado y nadie queda clasificado.`,
+  byMaker: v => `«${v.title}» de ${v.maker}`,
+  places: 'Puestos',
+  placed: v => `${v.place}. ${v.bar}${v.score === undefined ? '' : ` (color ${v.score})`}`,
+  unplaced: v => `sin puesto: ${v.bar}. ${v.why}`,
+  ballotsCounted: v => (v.ballots === 1 ? '1 papeleta contada.' : `${v.ballots} papeletas contadas.`),
+  takenOut: 'Retiradas por un responsable',
+  disqualified: v => `barra ${v.entry}: ${v.reason}`,
   tallyUsage: 'Indica un archivo de papeletas: npm run -s tally -- papeletas.json',
   tallyUnreadable: v => `No puedo leer el archivo «${v.file}». Revisa el nombre y la carpeta.`,
   tallyNotJson: v => `«${v.file}» no es JSON. Exporta el reto otra vez o corrige el archivo.`,
@@ -142,6 +174,14 @@ export const challengesRefusals: typeof en.challengesRefusals = {
     'Ningún estante de este grupo tiene colorantes todavía: no hay de dónde sacar una paleta.',
   'palette-out-of-reach': ({ wanted, found, share }) =>
     `Solo encontré ${found} de ${wanted} colores que pueda hacer el ${Math.round(share * 100)} % de los estantes. Pide menos colores o menos estantes.`,
+  'challenge-unknown': () => 'No conozco ese reto en este grupo. Elige uno de la lista.',
+  'challenge-over': ({ phase }) => `El reto ${phases[phase]}: ya no se puede cambiar nada.`,
+  'challenge-extension-unfit': () =>
+    'Un plazo solo se puede mover a más tarde y antes de que venza, y la votación acaba después de las inscripciones.',
+  'challenge-reason-missing': () => 'Da un motivo: todos pueden leerlo.',
+  'challenge-entry-unknown': () => 'Esa barra no participa o no es tuya. Elige una de la lista.',
+  'challenge-entries-full': ({ most }) =>
+    `${count(most, 'barra', 'barras')} por persona: cambia o retira antes una de las tuyas.`,
 };
 
 function capital(text: string): string {

@@ -6,7 +6,7 @@ import { everything, type Store } from '../store.ts';
 import { endKind, eventKind, openingKind } from './kinds.ts';
 
 /** Whose challenges, and where they are kept. */
-export type Book = { readonly store: Store; readonly group: string };
+export type Board = { readonly store: Store; readonly group: string };
 
 /** The interaction that brings something about: its id, when it was made (ms since 1970 UTC), and by whom. */
 export type Made = { readonly id: string; readonly at: number; readonly by: string };
@@ -33,7 +33,7 @@ export const asOf = ({ events }: StoredChallenge, time: number): Challenge => ch
 
 /** A challenge with all that happened in it; undefined when there is none of that id. */
 export async function readChallenge(
-  { store, group }: Book,
+  { store, group }: Board,
   id: string,
 ): Promise<StoredChallenge | undefined> {
   const openingKey = challenge(group, id);
@@ -61,11 +61,11 @@ export async function readChallenge(
 const happened = ({ did, ...made }: StoredEvent): ChallengeEvent => ({ ...made, ...did });
 
 /** The challenges of a group that were opened last, the newest first. */
-export async function listChallenges(book: Book, most = 25): Promise<readonly StoredChallenge[]> {
-  const stored = await everything(book.store, under(challenges(book.group)));
+export async function listChallenges(board: Board, most = 25): Promise<readonly StoredChallenge[]> {
+  const stored = await everything(board.store, under(challenges(board.group)));
   const openings = stored.map(({ key, value }) => read(openingKind, key, value));
   const newest = openings.sort((a, b) => b.at - a.at).slice(0, most);
-  const found = await Promise.all(newest.map(({ id }) => readChallenge(book, id)));
+  const found = await Promise.all(newest.map(({ id }) => readChallenge(board, id)));
   return found.filter(one => one !== undefined);
 }
 

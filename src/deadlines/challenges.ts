@@ -1,0 +1,132 @@
+import type { Reply } from '../conversation/reply.ts';
+import type { Phase } from '../engine/challenges/events.ts';
+import {
+  asOf,
+  type Board,
+  type ChallengeDue,
+  closeChallenge,
+  isStillDue,
+  keepPlacings,
+  keepPost,
+  type PostOf,
+  postOf,
+  readChallenge,
+  resultAt,
+  type StoredChallenge,
+} from '../records/challenges/index.ts';
+import type { Due } from '../records/dues.ts';
+import type { Store } from '../records/store.ts';
+import { announcementReply, cancelledReply, noticeReply, resultsReply } from '../replies/challenges.ts';
+import { wordsIn } from '../words/index.ts';
+import type { Outbox, Place } from './outbox.ts';
+import type { Act } from './watch.ts';
+
+export type ChallengeDesk = {
+  readonly store: Store;
+  readonly outbox: Outbox;
+  /** The time, ms since 1970 UTC. */
+  readonly now: () => number;
+};
+
+/** After everything that has happened. */
+const atLast = Number.MAX_SAFE_INTEGER;
+
+/** What to do about challenges when the time comes. Each is safe to do again, and in two processes at once. */
+export function challengeActs(desk: ChallengeDesk): Readonly<Record<ChallengeDue, Act>> {
+  return {
+    'challenge-announce': due =>
+      onTime(desk, due, 'announcement', ['announced', 'entering', 'voting', 'counting']),
+    'challenge-open': due => onTime(desk, due, 'open', ['entering']),
+    'challenge-entries-soon': due => onTime(desk, due, 'entries-soon', ['entering']),
+    'challenge-vote': due => onTime(desk, due, 'vote', ['voting']),
+    'challenge-votes-soon': due => onTime(desk, due, 'votes-soon', ['voting']),
+    'challenge-close': due => onClose(desk, due),
+  };
+}
+
+const placeOf = ({ group, channel, language }: StoredChallenge): Place => ({ group, channel, language });
+
+/** Tells the group something that is of use only while the challenge is in certain phases, and was not put off. */
+async function onTime(desk: ChallengeDesk, due: Due, what: PostOf, phases: readonly Phase[]): Promise<void> {
+  const board = { store: desk.store, group: due.group };
+  const challenge = await readChallenge(board, due.id);
+  if (!challenge) return;
+  const now = asOf(challenge, Math.max(desk.now(), due.at.getTime()));
+  if (!phases.includes(now.phase) || !isStillDue(now.terms, challenge, due)) return;
+  const say = wordsIn(challenge.language);
+  const reply =
+    what === 'announcement'
+      ? announcementReply(challenge, now, say)
+      : noticeReply(challenge, now, { what, say });
+  await tellOnce(desk, board, challenge, { what, reply });
+}
+
+/** Closes, counts and tells; or tells that it was cancelled; or puts a result right from which a bar was taken. */
+async function onClose(desk: ChallengeDesk, due: Due): Promise<void> {
+  const board = { store: desk.store, group: due.group };
+  const found = await readChallenge(board, due.id);
+  if (!found) return;
+  const { phase, terms } = asOf(found, atLast);
+  if (phase === 'cancelled') return await tellCancelled(desk, board, found);
+  if (phase !== 'closed') {
+    if (!isStillDue(terms, found, due)) return;
+    if (!(await closeChallenge(board, found, desk.now()))) return;
+  }
+  // Read anew: what came in before the close is all there now, and nothing can follow it.
+  const challenge = await readChallenge(board, due.id);
+  if (challenge) await tellResults(desk, board, challenge);
+}
+
+async function tellResults(desk: ChallengeDesk, board: Board, challenge: StoredChallenge): Promise<void> {
+  const now = asOf(challenge, atLast);
+  const result = await resultAt(board, challenge, atLast);
+  const say = wordsIn(challenge.language);
+  await keepPlacings(board, challenge, result);
+  await updateAnnouncement(desk, board, challenge, announcementReply(challenge, now, say));
+  const reply = resultsReply(challenge, { now, result, say });
+  const before = await postOf(board, challenge.id, 'results');
+  if (before) await desk.outbox.edit(placeOf(challenge), before, reply);
+  else await tellOnce(desk, board, challenge, { what: 'results', reply });
+}
+
+async function tellCancelled(desk: ChallengeDesk, board: Board, challenge: StoredChallenge): Promise<void> {
+  const reply = cancelledReply(challenge, asOf(challenge, atLast), wordsIn(challenge.language));
+  await updateAnnouncement(desk, board, challenge, reply);
+  await tellOnce(desk, board, challenge, { what: 'cancelled', reply });
+}
+
+async function updateAnnouncement(
+  { outbox }: ChallengeDesk,
+  board: Board,
+  challenge: StoredChallenge,
+  reply: Reply,
+): Promise<void> {
+  const announcement = await postOf(board, challenge.id, 'announcement');
+  if (announcement) await outbox.edit(placeOf(challenge), announcement, reply);
+}
+
+/** Short marks for nonces, which hold no more than 25 characters with the id. */
+const marks: Readonly<Record<PostOf, string>> = {
+  announcement: 'a',
+  open: 'o',
+  'entries-soon': 'e',
+  vote: 'v',
+  'votes-soon': 's',
+  results: 'r',
+  cancelled: 'c',
+};
+
+/**
+ * Posts unless that was done before. Between posting and noting it down lies the one moment in which a crash
+ * leaves us not knowing: the nonce makes a second post within minutes the same message.
+ */
+async function tellOnce(
+  { outbox }: ChallengeDesk,
+  board: Board,
+  challenge: StoredChallenge,
+  { what, reply }: { what: PostOf; reply: Reply },
+): Promise<void> {
+  if (await postOf(board, challenge.id, what)) return;
+  const posted = await outbox.post(placeOf(challenge), reply, `${marks[what]}${challenge.id}`.slice(0, 25));
+  if (posted !== 'barred') await keepPost(board, challenge.id, what, posted);
+}
