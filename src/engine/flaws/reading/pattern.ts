@@ -1,13 +1,13 @@
 import type { FindingId } from '../findings.ts';
 import { isConcept } from './concepts.ts';
-import type { Reading } from './polarity.ts';
+import type { Reading, Standing } from './polarity.ts';
 import { fold, stem } from './tokens.ts';
 
 /** Patterns of one subject, each finding's separated by `; `. The grammar stands in `patterns/looks.ts`. */
 export type FindingPatterns = { readonly [Id in FindingId]?: string };
 
-/** A term of a pattern: any of these concepts or plain words, wanted as there or as denied. */
-type Term = { readonly any: readonly string[]; readonly denied: boolean };
+/** A term of a pattern: any of these concepts or plain words, wanted as there, as denied or as hoped for. */
+type Term = { readonly any: readonly string[]; readonly as: Standing };
 
 export type Pattern = {
   readonly finding: FindingId;
@@ -23,7 +23,14 @@ const SHUN_WITHIN = 3;
 /** The key of a plain word among the places of a text. */
 export const wordKey = (word: string): string => `'${stem(fold(word))}`;
 
-const names = (term: string): string[] => term.split('|').map(name => (isConcept(name) ? name : wordKey(name)));
+/** Any hue a member may name, for patterns that hold whatever the colour. */
+const HUE = 'blue|purple|pink|red|green|teal|yellow|black|orange|peach|brown|colour|onecolour|colourant';
+
+const names = (term: string): string[] =>
+  term
+    .replace('@hue', HUE)
+    .split('|')
+    .map(name => (isConcept(name) ? name : wordKey(name)));
 
 function compileOne(finding: FindingId, text: string): Pattern {
   let within = WITHIN;
@@ -39,8 +46,9 @@ function compileOne(finding: FindingId, text: string): Pattern {
     if (word === '') continue;
     if (word.startsWith('~')) within = Number(word.slice(1));
     else if (word.startsWith('!')) shunned.push(...names(word.slice(1)));
-    else if (word.startsWith('-')) terms.push({ any: names(word.slice(1)), denied: true });
-    else terms.push({ any: names(word), denied: false });
+    else if (word.startsWith('-')) terms.push({ any: names(word.slice(1)), as: 'no' });
+    else if (word.startsWith('?')) terms.push({ any: names(word.slice(1)), as: 'unreal' });
+    else terms.push({ any: names(word), as: 'yes' });
   }
   return { finding, against, within, terms, shunned };
 }
@@ -110,14 +118,12 @@ function matchAt(pattern: Pattern, anchor: Place, places: Places, reading: Readi
   }
   if (pattern.shunned.length > 0 && nearest(pattern.shunned, anchor, [], SHUN_WITHIN, places, reading.ruler)) return undefined;
   const standings = taken.map(place => reading.standing[place.to - 1]!);
-  if (standings.includes('unreal')) return undefined;
-  const holds = pattern.terms.map((term, i) => (standings[i] === 'no') === term.denied);
-  if (!holds[0]) {
-    if (pattern.terms[0]!.denied) return undefined;
-  } else if (holds.includes(false)) return undefined;
+  const holds = pattern.terms.map((term, i) => standings[i] === term.as);
+  const denied = pattern.terms[0]!.as === 'yes' && standings[0] === 'no' && !standings.includes('unreal');
+  if (!denied && holds.includes(false)) return undefined;
   return {
     finding: pattern.finding,
-    present: holds[0]! !== pattern.against,
+    present: denied === pattern.against,
     guessed: reading.guessed[anchor.from]!,
     from: Math.min(...taken.map(place => place.from)),
     to: Math.max(...taken.map(place => place.to)),

@@ -81,6 +81,7 @@ export const PLAIN_WORDS = [
   'where whereis whether which while whistles whole whose wide wider width will wish with within without',
   'woman wonder woobling word words work worked working works world worry worse worst worth would write',
   'writer wrong wrote year years yesterday young your yours',
+  'theyre youre weve ive thats theres whats youve theyve itll youd theyd hows wheres heres lets whos gonna wanna gotta kinda sorta cause cuz idk tbh',
 ]
   .join(' ')
   .split(' ');
