@@ -8,6 +8,7 @@ import {
   isStillDue,
   keepPlacings,
   keepPost,
+  type Notice,
   type PostOf,
   postOf,
   readChallenge,
@@ -47,7 +48,12 @@ export function challengeActs(desk: ChallengeDesk): Readonly<Record<ChallengeDue
 const placeOf = ({ group, channel, language }: StoredChallenge): Place => ({ group, channel, language });
 
 /** Tells the group something that is of use only while the challenge is in certain phases, and was not put off. */
-async function onTime(desk: ChallengeDesk, due: Due, what: PostOf, phases: readonly Phase[]): Promise<void> {
+async function onTime(
+  desk: ChallengeDesk,
+  due: Due,
+  what: Notice | 'announcement',
+  phases: readonly Phase[],
+): Promise<void> {
   const board = { store: desk.store, group: due.group };
   const challenge = await readChallenge(board, due.id);
   if (!challenge) return;

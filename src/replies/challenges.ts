@@ -1,12 +1,12 @@
 import type { Block, Reply } from '../conversation/reply.ts';
-import type { Challenge } from '../engine/challenges/challenge.ts';
+import { type Challenge, standing } from '../engine/challenges/challenge.ts';
 import type { Measured, Result } from '../engine/challenges/result.ts';
 import type { Terms } from '../engine/challenges/terms.ts';
 import { printNumber } from '../engine/quantities/number.ts';
-import type { StoredChallenge } from '../records/challenges/board.ts';
+import { barOf, type StoredChallenge } from '../records/challenges/board.ts';
 import { closingGrace } from '../records/challenges/due.ts';
 import { type StandingBar, standingBars } from '../records/challenges/entries.ts';
-import type { PostOf } from '../records/challenges/outcome.ts';
+import type { Notice } from '../records/challenges/outcome.ts';
 import type { Words } from '../words/index.ts';
 
 /** Closing takes a check or two; only what is later than this was late, ms. */
@@ -61,18 +61,20 @@ export function rulesOf(terms: Terms, say: Words): readonly string[] {
 /** One line that something begins or ends soon. */
 export function noticeReply(
   { id }: StoredChallenge,
-  { terms, phase, entries }: Challenge,
-  { what, say }: { what: Exclude<PostOf, 'announcement' | 'results' | 'cancelled'> | PostOf; say: Words },
+  challenge: Challenge,
+  { what, say }: { what: Notice; say: Words },
 ): Reply {
   const words = say.challenges;
-  const { title, zone } = terms;
-  const headlines: Readonly<Partial<Record<PostOf, string>>> = {
-    open: words.nowOpen({ title, until: words.moment(terms.entriesUntil, zone) }),
-    'entries-soon': words.entriesSoon({ title, until: words.moment(terms.entriesUntil, zone) }),
-    vote: words.nowVote({ title, until: words.moment(terms.votesUntil, zone), entries: entries.size }),
-    'votes-soon': words.votesSoon({ title, until: words.moment(terms.votesUntil, zone) }),
+  const { title, zone } = challenge.terms;
+  const entriesEnd = words.moment(challenge.terms.entriesUntil, zone);
+  const votesEnd = words.moment(challenge.terms.votesUntil, zone);
+  const headlines: Readonly<Record<Notice, string>> = {
+    open: words.nowOpen({ title, until: entriesEnd }),
+    'entries-soon': words.entriesSoon({ title, until: entriesEnd }),
+    vote: words.nowVote({ title, until: votesEnd, entries: standing(challenge).length }),
+    'votes-soon': words.votesSoon({ title, until: votesEnd }),
   };
-  return reply(headlines[what] ?? title, { id, phase, what }, []);
+  return reply(headlines[what], { id, phase: challenge.phase, what }, []);
 }
 
 /** That a challenge was called off, by reason. */
@@ -100,7 +102,7 @@ export function resultsReply(
   return reply(headline, resultData(challenge, result), [
     { kind: 'rows', title: words.places, rows: placeRows(result, bars, say) },
     { kind: 'text', text: whyOf(now, result, say) },
-    ...out(now, say),
+    ...takenOut(challenge, now, say),
   ]);
 }
 
@@ -145,13 +147,13 @@ function whyOf({ terms, closedAt = 0 }: Challenge, { decidedBy, quorum, tally }:
 }
 
 /** Who was taken out, and why: everybody may know. */
-function out({ entries }: Challenge, say: Words): readonly Block[] {
-  const rows = [...entries.values()].flatMap(entry =>
-    entry.state === 'disqualified'
-      ? [say.challenges.disqualified({ entry: entry.entry, reason: entry.reason })]
-      : [],
-  );
-  return rows.length === 0 ? [] : [{ kind: 'rows', title: say.challenges.takenOut, rows }];
+function takenOut(challenge: StoredChallenge, { entries }: Challenge, say: Words): readonly Block[] {
+  const words = say.challenges;
+  const rows = [...entries.values()].flatMap(entry => {
+    if (entry.state !== 'disqualified') return [];
+    return [words.disqualified({ bar: words.byMaker(barOf(challenge, entry).bar), reason: entry.reason })];
+  });
+  return rows.length === 0 ? [] : [{ kind: 'rows', title: words.takenOut, rows }];
 }
 
 /** A result for programs. */

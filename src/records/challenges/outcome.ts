@@ -115,14 +115,9 @@ export async function placingsOf({ store, group }: Board, member: string): Promi
 
 /** A message in which the group was told something. */
 export type Post = RecordOf<typeof postKind>;
-export type PostOf =
-  | 'announcement'
-  | 'open'
-  | 'entries-soon'
-  | 'vote'
-  | 'votes-soon'
-  | 'results'
-  | 'cancelled';
+/** Short news while a challenge runs. */
+export type Notice = 'open' | 'entries-soon' | 'vote' | 'votes-soon';
+export type PostOf = Notice | 'announcement' | 'results' | 'cancelled';
 
 /** The message in which the group was told this; undefined when it was not yet told. */
 export async function postOf({ store, group }: Board, id: string, what: PostOf): Promise<Post | undefined> {

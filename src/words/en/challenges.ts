@@ -148,7 +148,7 @@ export const challenges = {
   unplaced: (v: { bar: string; why: string }) => `not placed: ${v.bar}. ${v.why}`,
   ballotsCounted: (v: { ballots: number }) => `${count(v.ballots, 'ballot', 'ballots')} counted.`,
   takenOut: 'Taken out by a steward',
-  disqualified: (v: { entry: string; reason: string }) => `entry ${v.entry}: ${v.reason}`,
+  disqualified: (v: { bar: string; reason: string }) => `${v.bar}: ${v.reason}`,
   tallyUsage: 'Give one file of ballots: npm run -s tally -- ballots.json',
   tallyUnreadable: (v: { file: string }) => `I can't read the file “${v.file}”. Check its name and folder.`,
   tallyNotJson: (v: { file: string }) =>

@@ -112,7 +112,7 @@ export const challenges: typeof en.challenges = {
   unplaced: v => `sin puesto: ${v.bar}. ${v.why}`,
   ballotsCounted: v => (v.ballots === 1 ? '1 papeleta contada.' : `${v.ballots} papeletas contadas.`),
   takenOut: 'Retiradas por un responsable',
-  disqualified: v => `barra ${v.entry}: ${v.reason}`,
+  disqualified: v => `${v.bar}: ${v.reason}`,
   tallyUsage: 'Indica un archivo de papeletas: npm run -s tally -- papeletas.json',
   tallyUnreadable: v => `No puedo leer el archivo «${v.file}». Revisa el nombre y la carpeta.`,
   tallyNotJson: v => `«${v.file}» no es JSON. Exporta el reto otra vez o corrige el archivo.`,
