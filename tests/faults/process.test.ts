@@ -1,0 +1,105 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { register } from '../../src/discord/register.ts';
+import { type Host, openHost } from '../../src/loopback/index.ts';
+import { book } from '../loopback/room.ts';
+
+const TOKEN = 'very-secret-token';
+const main = new URL('../../src/main.ts', import.meta.url).pathname;
+
+let folder: string;
+let host: Host;
+let running: ChildProcess[];
+
+beforeEach(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'tintmoot-'));
+  host = await openHost();
+  running = [];
+  await register(book, { token: TOKEN, api: host.api });
+});
+afterEach(async () => {
+  for (const child of running) child.kill('SIGKILL');
+  await host.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+/** The assistant as it runs in production, on a store of its own in a file. */
+async function start() {
+  const child = spawn(process.execPath, [main], {
+    env: {
+      ...process.env,
+      DISCORD_TOKEN: TOKEN,
+      DISCORD_API: host.api,
+      TINTMOOT_STORE: `sqlite:${join(folder, 'records.sqlite')}`,
+    },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  running.push(child);
+  let log = '';
+  child.stderr?.on('data', piece => {
+    log += String(piece);
+  });
+  await host.whenReady();
+  return { child, log: () => log, exited: once(child, 'exit') };
+}
+
+const group = () => host.addGuild({ name: 'Sunday soapers' });
+
+describe('a process', () => {
+  test('told to stop while it answers finishes the answer, then ends well', async () => {
+    const { child, exited } = await start();
+    const member = group().addMember({ name: 'Bram' });
+    host.delayNext('POST', /callback/, 600);
+    const answering = member.run('/dose', { colourant: 'gold mica', portion: '2 cups' });
+    await new Promise(resolve => setTimeout(resolve, 200));
+    child.kill('SIGTERM');
+    expect((await answering).text).toContain('2 tsp gold mica');
+    expect(await exited).toEqual([0, null]);
+  });
+
+  test('killed in the middle remembers everything it said it had noted', async () => {
+    const first = await start();
+    const member = group().addMember({ name: 'Bram' });
+    await member.run('/shelf add', { item: 'Moss', amount: '20 g', colourant: 'chromium oxide green' });
+    expect((await member.run('/shelf use', { item: 'Moss', amount: '5 g' })).text).toContain('15 g');
+    first.child.kill('SIGKILL');
+    await first.exited;
+    await start();
+    expect((await member.run('/shelf show', { item: 'Moss' })).text).toContain('15 g');
+  });
+
+  test('turned away by the platform for good ends with an error, not in silence', async () => {
+    const { exited } = await start();
+    host.dropConnections(4004);
+    const [code] = await exited;
+    expect(code).not.toBe(0);
+  });
+
+  test('logs neither what members wrote nor the token', async () => {
+    const { child, log, exited } = await start();
+    const member = group().addMember({ name: 'Bram' });
+    await member.run('/dose', { colourant: 'my grandmother’s violet', portion: '2 cups' });
+    child.kill('SIGTERM');
+    await exited;
+    expect(log()).toContain('answered');
+    expect(log()).not.toContain('grandmother');
+    expect(log()).not.toContain(TOKEN);
+  });
+
+  test('with an environment that makes no sense says what is wrong and ends', async () => {
+    const child = spawn(process.execPath, [main], {
+      env: { ...process.env, DISCORD_TOKEN: '', TINTMOOT_PORT: 'seven' },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let said = '';
+    child.stderr.on('data', piece => {
+      said += String(piece);
+    });
+    expect(await once(child, 'exit')).toEqual([1, null]);
+    expect(said).toContain('TINTMOOT_PORT');
+  });
+});
