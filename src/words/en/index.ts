@@ -6,6 +6,7 @@ import { conversationRefusals } from './conversation.ts';
 import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
 import { frontsRefusals } from './fronts.ts';
+import { photoRefusals } from './photo.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 
@@ -18,6 +19,7 @@ export { dosing } from './dosing.ts';
 export { fronts } from './fronts.ts';
 export { heat } from './heat.ts';
 export { help } from './help.ts';
+export { photo } from './photo.ts';
 export { prefer } from './prefer.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
@@ -31,6 +33,7 @@ export const refusals: RefusalSentences = {
   ...dispersionRefusals,
   ...dosingRefusals,
   ...frontsRefusals,
+  ...photoRefusals,
   ...quantitiesRefusals,
   ...shelfRefusals,
 };
