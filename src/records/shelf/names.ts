@@ -21,7 +21,7 @@ export function tidyName(name: string): string {
     .toWellFormed()
     .normalize('NFC')
     // The two joiners stay: several scripts are not written properly without them. White space goes next.
-    .replace(/[\p{Cc}\p{Cf}]/gu, character => (/[\u200c\u200d\s]/.test(character) ? character : ''))
+    .replace(/(?!\u200c|\u200d|\s)[\p{Cc}\p{Cf}]/gu, '')
     .replace(/\s+/gu, ' ')
     .trim();
   const folded = foldName(tidy);

@@ -1,0 +1,129 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { claim, sweepClaims } from '../../src/records/claims.ts';
+import { preference, shelfItem, signingKey } from '../../src/records/keys.ts';
+import { openStore } from '../../src/records/open.ts';
+import { prefer, preferencesOf, usualPreferences } from '../../src/records/preferences.ts';
+import { addItem, listShelf } from '../../src/records/shelf/index.ts';
+import { signingKeyOf } from '../../src/records/signing-key.ts';
+import { put, type Store } from '../../src/records/store.ts';
+
+let store: Store;
+beforeAll(async () => {
+  store = await openStore('sqlite::memory:');
+  return () => store.close();
+});
+
+describe('a claim on an interaction', () => {
+  const now = new Date('2026-03-01T10:00:00Z');
+  const later = (hours: number) => new Date(now.getTime() + hours * 3_600_000);
+
+  it('is granted once, however many ask at once', async () => {
+    const granted = await Promise.all(Array.from({ length: 20 }, () => claim(store, '1001', now)));
+    expect(granted.filter(Boolean)).toHaveLength(1);
+    expect(await claim(store, '1001', later(20))).toBe(false);
+    expect(await claim(store, '1002', now)).toBe(true);
+  });
+
+  it('is forgotten after a day, not before, and leaves nothing behind', async () => {
+    for (let n = 0; n < 600; n += 1) await claim(store, `old-${n}`, now);
+    await claim(store, 'young', later(12));
+    await sweepClaims(store, later(23));
+    expect(await claim(store, 'old-0', later(23))).toBe(false);
+    expect(await sweepClaims(store, later(25))).toBeGreaterThanOrEqual(600);
+    expect(await claim(store, 'young', later(25))).toBe(false);
+    expect(await sweepClaims(store, later(40))).toBe(1);
+    expect(await store.range('seen', 'seez', 10)).toEqual([]);
+    expect(await claim(store, 'old-0', later(40))).toBe(true);
+  });
+
+  it('may be swept by several processes at once', async () => {
+    for (let n = 0; n < 50; n += 1) await claim(store, `both-${n}`, now);
+    await Promise.all([sweepClaims(store, later(100)), sweepClaims(store, later(100))]);
+    expect(await store.range('seen', 'seez', 10)).toEqual([]);
+  });
+});
+
+describe('the signing key', () => {
+  it('is one for all who ask, at once or later', async () => {
+    const keys = await Promise.all(Array.from({ length: 8 }, () => signingKeyOf(store)));
+    const later = await signingKeyOf(store);
+    expect(later).toHaveLength(32);
+    for (const key of keys) expect(Buffer.compare(key, later)).toBe(0);
+  });
+
+  it('differs from store to store', async () => {
+    const other = await openStore('sqlite::memory:');
+    expect(Buffer.compare(await signingKeyOf(other), await signingKeyOf(store))).not.toBe(0);
+    await other.close();
+  });
+
+  it('that cannot be read is a failure, not a new key: every button would die', async () => {
+    const spoilt = await openStore('sqlite::memory:');
+    await spoilt.commit([put(signingKey(), { v: 1, key: 'short' })]);
+    await expect(signingKeyOf(spoilt)).rejects.toMatchObject({ kind: 'corrupt' });
+    await spoilt.close();
+  });
+});
+
+describe('preferences', () => {
+  it('are the usual ones until a member says otherwise, one by one', async () => {
+    expect(await preferencesOf(store, '7')).toEqual(usualPreferences);
+    expect(await prefer(store, '7', { spoons: 'metric' })).toEqual({ ...usualPreferences, spoons: 'metric' });
+    await prefer(store, '7', { language: 'es', mass: 'ounces' });
+    const wanted = { spoons: 'metric', temperature: 'celsius', mass: 'ounces', language: 'es' };
+    expect(await preferencesOf(store, '7')).toEqual(wanted);
+    expect(await preferencesOf(store, '70')).toEqual(usualPreferences);
+  });
+
+  it('go back to the usual ones', async () => {
+    await prefer(store, '8', { language: 'es', spoons: 'label' });
+    expect(await prefer(store, '8', { language: undefined, spoons: undefined })).toEqual(usualPreferences);
+  });
+
+  it('set at once do not overwrite one another', async () => {
+    await Promise.all([
+      prefer(store, '9', { spoons: 'label' }),
+      prefer(store, '9', { temperature: 'fahrenheit' }),
+    ]);
+    expect(await preferencesOf(store, '9')).toMatchObject({ spoons: 'label', temperature: 'fahrenheit' });
+  });
+});
+
+describe('a record of another version', () => {
+  it('is a failure of its own kind, never the usual or an empty shelf', async () => {
+    await store.commit([put(preference('10', 'spoons'), { v: 2, choice: 'us', cups: 'metric' })]);
+    await expect(preferencesOf(store, '10')).rejects.toMatchObject({ kind: 'unknown-version' });
+    const shelf = { store, member: '11' };
+    await addItem(shelf, { name: 'Clay' }, { cause: '1', at: new Date() });
+    await store.commit([put(shelfItem('11', '1'), { v: 2, names: ['Clay'] })]);
+    await expect(listShelf(shelf)).rejects.toMatchObject({ kind: 'unknown-version' });
+  });
+
+  it.each([
+    { v: 1, choice: 'thumbs' },
+    { v: 1, choice: 'us', more: true },
+    { choice: 'us' },
+    { v: '1', choice: 'us' },
+    null,
+    'us',
+  ])('as is one that reads as no such record: %j', async value => {
+    await store.commit([put(preference('12', 'spoons'), value)]);
+    await expect(preferencesOf(store, '12')).rejects.toMatchObject({ kind: 'corrupt' });
+  });
+
+  it('half an item is a failure too', async () => {
+    const shelf = { store, member: '13' };
+    await store.commit([put(`${shelfItem('13', '1')}/stock`, { v: 1, line: 1, left: 5 })]);
+    await expect(listShelf(shelf)).rejects.toMatchObject({ kind: 'corrupt' });
+  });
+
+  it('what a failure says never repeats what was stored', async () => {
+    await store.commit([put(preference('14', 'spoons'), { v: 1, choice: 'my private words' })]);
+    const failure: Error = await preferencesOf(store, '14').then(
+      () => expect.unreachable(),
+      (error: Error) => error,
+    );
+    expect(failure.message).toContain('preference/14/spoons');
+    expect(failure.message).not.toContain('private');
+  });
+});
