@@ -1,6 +1,6 @@
 import { colourDifference, hexOfLab, isOnScreen, type Lab, labOfReflectance } from './appearance.ts';
 import { SOAP_SURFACE } from './base-soap.ts';
-import { emitted } from './fluorescence.ts';
+import { glow } from './fluorescence.ts';
 import { reflectanceOfRatio } from './kubelka.ts';
 import type { BaseOptics, MixPart } from './optics.ts';
 import { type ColourWord, nearestWord } from './plain-words.ts';
@@ -37,12 +37,9 @@ export function barReflectance(mix: readonly MixPart[], base: BaseOptics): Spect
     }
     seen[band] = seenThroughSurface(reflectanceOfRatio(k / s), SOAP_SURFACE);
   }
-  for (const { optics, grams } of mix) {
-    if (optics.emission === undefined || grams <= 0) continue;
-    const light = emitted(optics.emission, optics, grams, mix, base);
-    for (let band = 0; band < BAND_COUNT; band++) seen[band]! += light[band]!;
-  }
-  return seen;
+  if (!mix.some(({ optics }) => optics.emission !== undefined)) return seen;
+  const light = glow(mix, base);
+  return seen.map((value, band) => value + light[band]!);
 }
 
 /** CIELAB of a bar under D65. */

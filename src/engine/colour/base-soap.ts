@@ -1,8 +1,9 @@
 import type { Oil } from '../batch/oil.ts';
 import type { Origin } from '../origin.ts';
+import { labOfCss } from './appearance.ts';
 import { ratioOfReflectance } from './kubelka.ts';
 import type { BaseOptics } from './optics.ts';
-import { reflectanceOfCss } from './reconstruct.ts';
+import { reflectanceOfLab } from './reconstruct.ts';
 import { mapSpectrum, type Spectrum, spectrum } from './spectrum.ts';
 import { reflectanceWithin, type Surface } from './surface.ts';
 
@@ -44,7 +45,7 @@ const ABSORPTION: Readonly<Record<BaseShade, Spectrum>> = {
 };
 
 function absorptionOf(look: string): Spectrum {
-  const seen = reflectanceOfCss(look, SOAP_SURFACE.outside);
+  const seen = reflectanceOfLab(labOfCss(look), SOAP_SURFACE.outside);
   return mapSpectrum(seen, value => ratioOfReflectance(reflectanceWithin(value, SOAP_SURFACE)));
 }
 

@@ -8,7 +8,7 @@ import { CHANGED_PLUS_MINUS, KIND_LOOKS, LOOK_ORIGIN, lookAfterLye, NEON_GLOW } 
 import { ratioOfReflectance } from './kubelka.ts';
 import { MEASURED_OPTICS, type MeasuredOptics } from './measured-optics.ts';
 import type { Optics } from './optics.ts';
-import { reflectanceOfCss } from './reconstruct.ts';
+import { reflectanceOfLab } from './reconstruct.ts';
 import { mapSpectrum } from './spectrum.ts';
 import { reflectanceWithin } from './surface.ts';
 
@@ -61,7 +61,7 @@ export function opticsOf(colourant: Colourant): Optics {
 function fromLook(colourant: Colourant, changed: string | undefined): Optics {
   const { scattering, mostRatio, plusMinus } = KIND_LOOKS[colourant.kind];
   const grams = fullDose(colourant);
-  const seen = reflectanceOfCss(changed ?? colourant.hex, SOAP_SURFACE.outside);
+  const seen = reflectanceOfLab(labOfCss(changed ?? colourant.hex), SOAP_SURFACE.outside);
   const k = mapSpectrum(seen, (value, band) => {
     const masstone = ratioOfReflectance(reflectanceWithin(Math.min(value, 0.999), SOAP_SURFACE, 0.004));
     const ratio = (masstone * mostRatio) / (masstone + mostRatio);
@@ -85,7 +85,8 @@ function stillGrowing(grams: number, optics: Optics): Optics {
   const chroma = (share: number) =>
     chromaOf(barLab([{ optics: { ...optics, k }, grams: grams * share }], SHOW_BASE));
   if (chroma(1) < VIVID) return optics;
-  for (let step = 0; step < 20 && chroma(1) < chroma(0.7) - 0.2; step++) k = mapSpectrum(k, value => value * 0.92);
+  for (let step = 0; step < 20 && chroma(1) < chroma(0.7) - 0.2; step++)
+    k = mapSpectrum(k, value => value * 0.92);
   return { ...optics, k };
 }
 

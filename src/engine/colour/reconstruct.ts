@@ -1,5 +1,5 @@
 import { LuDecomposition, Matrix } from 'ml-matrix';
-import { labOfCss } from './appearance.ts';
+import type { Lab } from './appearance.ts';
 import { WHITE_POINT, X_WEIGHTS, type Xyz, Y_WEIGHTS, Z_WEIGHTS } from './observer.ts';
 import { BAND_COUNT, mapSpectrum, type Spectrum } from './spectrum.ts';
 
@@ -68,8 +68,7 @@ function newtonSystem(z: Spectrum, multipliers: Float64Array, wanted: readonly n
 }
 
 /** Tristimulus values of a CIELAB colour under D65. */
-export function xyzOfCss(css: string): Xyz {
-  const { l, a, b } = labOfCss(css);
+export function xyzOfLab({ l, a, b }: Lab): Xyz {
   const fy = (l + 16) / 116;
   const back = (f: number) => (f > 6 / 29 ? f ** 3 : (116 * f - 16) * (27 / 24389));
   return {
@@ -80,13 +79,13 @@ export function xyzOfCss(css: string): Xyz {
 }
 
 /**
- * A reflectance for a colour given only as CSS text. No surface is darker than its gloss (`least`): a colour that
- * is too dark or too vivid for that is greyed step by step until a reflectance exists.
+ * A reflectance for a colour. No surface is darker than its gloss (`least`): a colour that is too dark or too vivid
+ * for that is greyed step by step until a reflectance exists.
  */
-export function reflectanceOfCss(css: string, least: number): Spectrum {
-  const wanted = xyzOfCss(css);
-  for (let grey = 0; grey <= 1; grey += 0.04) {
-    const level = Math.max(wanted.y, least * 1.1);
+export function reflectanceOfLab(lab: Lab, least: number): Spectrum {
+  const wanted = xyzOfLab(lab);
+  const level = Math.min(Math.max(wanted.y, least * 1.1), 0.999);
+  for (let grey = 0; grey < 1; grey += 0.04) {
     const mixed = (value: number, white: number) =>
       ((1 - grey) * value + grey * level * white - least * white) / (1 - least);
     const target = {
@@ -98,5 +97,5 @@ export function reflectanceOfCss(css: string, least: number): Spectrum {
     const found = smoothestReflectance(target);
     if (found !== undefined) return mapSpectrum(found, value => least + (1 - least) * value);
   }
-  return mapSpectrum(new Float64Array(BAND_COUNT), () => Math.max(wanted.y, least * 1.1));
+  return mapSpectrum(new Float64Array(BAND_COUNT), () => level);
 }

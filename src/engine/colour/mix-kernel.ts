@@ -1,0 +1,162 @@
+import { labResponse, labResponseSlope } from './appearance.ts';
+import { SOAP_SURFACE } from './base-soap.ts';
+import { glowXyz } from './fluorescence.ts';
+import { WHITE_POINT, X_WEIGHTS, Y_WEIGHTS, Z_WEIGHTS } from './observer.ts';
+import type { BaseOptics, Optics } from './optics.ts';
+import { BAND_COUNT, type Spectrum } from './spectrum.ts';
+
+/** Colourants a kernel mixes at once: three and a white. */
+export const MOST_IN_MIX = 4;
+
+/** One component: its optics per gram, and the grams that one unit of it stands for. */
+export type KernelComponent = { readonly optics: Optics; readonly gramsPerUnit: number };
+
+const { outside, inside } = SOAP_SURFACE;
+/**
+ * Saunderson around Kubelka-Munk in one fraction: seen = outside + through S / ((1 - inside) S + K + root(K (K + 2S))).
+ * `through` is folded into the weights.
+ */
+const HELD_BACK = 1 - inside;
+const THROUGH = (1 - outside) * (1 - inside);
+const fold = (weights: Spectrum) => weights.map(weight => weight * THROUGH);
+const [WX, WY, WZ] = [fold(X_WEIGHTS), fold(Y_WEIGHTS), fold(Z_WEIGHTS)];
+
+/**
+ * Predicts the CIELAB of many mixes of the same components in the same base, and how it changes with each amount,
+ * without making garbage: K and S of all components lie in one row, results are left in `lab` and `slopes`.
+ * A mix is four component numbers and four amounts; number {@link MixKernel.nothing} with amount 0 fills up.
+ */
+export class MixKernel {
+  /** L*, a*, b* of the mix last predicted. */
+  readonly lab = new Float64Array(3);
+  /** Change of L*, a*, b* per unit of each component: three numbers a component. */
+  readonly slopes = new Float64Array(3 * MOST_IN_MIX);
+  /** The component that is not there. */
+  readonly nothing: number;
+
+  readonly #k: Float64Array;
+  readonly #s: Float64Array;
+  readonly #components: readonly KernelComponent[];
+  readonly #glows: boolean;
+  readonly #base: BaseOptics;
+  readonly #byK = new Float64Array(BAND_COUNT);
+  readonly #byS = new Float64Array(BAND_COUNT);
+  readonly #xyz = new Float64Array(3);
+
+  constructor(components: readonly KernelComponent[], base: BaseOptics) {
+    this.nothing = components.length;
+    this.#components = components;
+    this.#base = base;
+    this.#glows = components.some(({ optics }) => optics.emission !== undefined);
+    const row = (read: (optics: Optics) => Spectrum) => {
+      const values = new Float64Array((components.length + 1) * BAND_COUNT);
+      components.forEach(({ optics, gramsPerUnit }, at) => {
+        values.set(
+          read(optics).map(value => value * gramsPerUnit),
+          at * BAND_COUNT,
+        );
+      });
+      return values;
+    };
+    this.#k = row(optics => optics.k);
+    this.#s = row(optics => optics.s);
+  }
+
+  /** Predicts the mix of `amounts[i]` units of component `members[i]`, four of each; the answer is in `lab`. */
+  predict(members: ArrayLike<number>, amounts: ArrayLike<number>): void {
+    const [k, s] = [this.#k, this.#s];
+    const baseK = this.#base.k;
+    const baseS = this.#base.s;
+    const [from0, from1] = [members[0]! * BAND_COUNT, members[1]! * BAND_COUNT];
+    const [from2, from3] = [members[2]! * BAND_COUNT, members[3]! * BAND_COUNT];
+    const [a0, a1, a2, a3] = [amounts[0]!, amounts[1]!, amounts[2]!, amounts[3]!];
+    let x = 0;
+    let y = 0;
+    let z = 0;
+    for (let b = 0; b < BAND_COUNT; b++) {
+      const K = baseK[b]! + a0 * k[from0 + b]! + a1 * k[from1 + b]! + a2 * k[from2 + b]! + a3 * k[from3 + b]!;
+      const S = baseS[b]! + a0 * s[from0 + b]! + a1 * s[from1 + b]! + a2 * s[from2 + b]! + a3 * s[from3 + b]!;
+      const seen = S / (HELD_BACK * S + K + Math.sqrt(K * (K + 2 * S)));
+      x += seen * WX[b]!;
+      y += seen * WY[b]!;
+      z += seen * WZ[b]!;
+    }
+    this.#setXyz(members, amounts, x, y, z);
+    this.#setLab();
+  }
+
+  /** Like {@link predict}, and leaves the change per unit of each of the first `count` components in `slopes`. */
+  differentiate(members: ArrayLike<number>, amounts: ArrayLike<number>, count: number): void {
+    const [k, s] = [this.#k, this.#s];
+    let x = 0;
+    let y = 0;
+    let z = 0;
+    for (let b = 0; b < BAND_COUNT; b++) {
+      let K = this.#base.k[b]!;
+      let S = this.#base.s[b]!;
+      for (let at = 0; at < count; at++) {
+        K += amounts[at]! * k[members[at]! * BAND_COUNT + b]!;
+        S += amounts[at]! * s[members[at]! * BAND_COUNT + b]!;
+      }
+      // At K = 0 the slope has no end, so the root is held.
+      const root = Math.max(Math.sqrt(K * (K + 2 * S)), 1e-3 * S);
+      const denominator = HELD_BACK * S + K + root;
+      const seen = S / denominator;
+      x += seen * WX[b]!;
+      y += seen * WY[b]!;
+      z += seen * WZ[b]!;
+      this.#byK[b] = (-seen / denominator) * (1 + (K + S) / root);
+      this.#byS[b] = (1 - seen * (HELD_BACK + K / root)) / denominator;
+    }
+    this.#setXyz(members, amounts, x, y, z);
+    this.#setLab();
+    this.#setSlopes(members, count);
+  }
+
+  /** Tristimulus values with what the surface reflects and what glows. */
+  #setXyz(members: ArrayLike<number>, amounts: ArrayLike<number>, x: number, y: number, z: number): void {
+    const xyz = this.#xyz;
+    xyz[0] = x + outside * WHITE_POINT.x;
+    xyz[1] = y + outside * WHITE_POINT.y;
+    xyz[2] = z + outside * WHITE_POINT.z;
+    if (!this.#glows) return;
+    const mix = Array.from({ length: MOST_IN_MIX }, (_, at) => ({ at, member: members[at]! })).flatMap(
+      ({ at, member }) => {
+        const component = this.#components[member];
+        return component === undefined
+          ? []
+          : [{ optics: component.optics, grams: amounts[at]! * component.gramsPerUnit }];
+      },
+    );
+    glowXyz(mix, this.#base, xyz);
+  }
+
+  #setLab(): void {
+    const fy = labResponse(this.#xyz[1]! / WHITE_POINT.y);
+    this.lab[0] = 116 * fy - 16;
+    this.lab[1] = 500 * (labResponse(this.#xyz[0]! / WHITE_POINT.x) - fy);
+    this.lab[2] = 200 * (fy - labResponse(this.#xyz[2]! / WHITE_POINT.z));
+  }
+
+  /** Slopes of the mix last differentiated; what glows is held as it is. */
+  #setSlopes(members: ArrayLike<number>, count: number): void {
+    const slopeX = labResponseSlope(this.#xyz[0]! / WHITE_POINT.x) / WHITE_POINT.x;
+    const slopeY = labResponseSlope(this.#xyz[1]! / WHITE_POINT.y) / WHITE_POINT.y;
+    const slopeZ = labResponseSlope(this.#xyz[2]! / WHITE_POINT.z) / WHITE_POINT.z;
+    for (let at = 0; at < count; at++) {
+      const from = members[at]! * BAND_COUNT;
+      let dx = 0;
+      let dy = 0;
+      let dz = 0;
+      for (let b = 0; b < BAND_COUNT; b++) {
+        const change = this.#byK[b]! * this.#k[from + b]! + this.#byS[b]! * this.#s[from + b]!;
+        dx += change * WX[b]!;
+        dy += change * WY[b]!;
+        dz += change * WZ[b]!;
+      }
+      this.slopes[3 * at] = 116 * slopeY * dy;
+      this.slopes[3 * at + 1] = 500 * (slopeX * dx - slopeY * dy);
+      this.slopes[3 * at + 2] = 200 * (slopeY * dy - slopeZ * dz);
+    }
+  }
+}
