@@ -114,7 +114,7 @@ export const FINDINGS = {
   'little-colour': done('hardly ever'),
   'fragrance-added': done('sometimes'),
   'fragrance-vanilla': done('seldom'),
-  'fragrance-no-vanilla': done('hardly ever'),
+  'fragrance-no-vanilla': done('seldom'),
   'old-oils': done('hardly ever'),
   'rancid-prone-oils': done('seldom', false),
   'hard-oils': done('seldom'),

@@ -12,8 +12,8 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
   'undispersed-pigment': {
     'nearly always': ['named-undispersed', 'coloured-specks'],
     often: ['clumps-of-pigment', 'dry-pigment', 'colour-oxide'],
-    sometimes: ['white-specks', 'specks-smear-colour', 'not-blended-in', 'streaks-of-colour', 'white-pigment', 'when-cut', 'all-through', 'colour-mica', 'coloured-lather'],
-    seldom: ['drag-lines', 'too-pale'],
+    sometimes: ['orange-spots', 'white-specks', 'specks-smear-colour', 'not-blended-in', 'streaks-of-colour', 'white-pigment', 'when-cut', 'all-through', 'colour-mica', 'coloured-lather'],
+    seldom: ['crunchy-pockets', 'drag-lines', 'too-pale'],
   },
   'carrier-pockets': {
     'nearly always': ['named-carrier-pockets', 'coloured-liquid-pockets', 'liquid-pockets'],
@@ -24,13 +24,14 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
   'white-pigment-crackle': {
     'nearly always': ['named-crackle', 'crackle-network', 'white-pigment'],
     often: ['only-in-white', 'gelled', 'ran-hot'],
-    sometimes: ['much-white-pigment', 'much-water', 'when-cut', 'named-rivers', 'named-too-much-white', 'crack-on-top'],
-    seldom: ['brittle-crumbly', 'translucent-veins', 'only-on-surface'],
+    sometimes: ['translucent-veins', 'much-white-pigment', 'much-water', 'when-cut', 'named-rivers', 'named-too-much-white', 'crack-on-top'],
+    seldom: ['brittle-crumbly', 'only-on-surface'],
   },
   'glycerin-rivers': {
     'nearly always': ['named-rivers', 'translucent-veins'],
     often: ['gelled', 'white-pigment', 'ran-hot', 'much-water'],
-    sometimes: ['only-in-white', 'when-cut', 'all-through', 'much-white-pigment', 'glycerin-carrier', 'crackle-network'],
+    sometimes: ['only-in-white', 'when-cut', 'all-through', 'much-white-pigment', 'glycerin-carrier'],
+    seldom: ['crackle-network'],
   },
   'excess-white-pigment': {
     'nearly always': ['named-too-much-white', 'white-pigment'],
@@ -64,7 +65,8 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
   'partial-gel': {
     'nearly always': ['named-partial-gel', 'dark-centre-ring'],
     often: ['gelled'],
-    sometimes: ['when-cut', 'translucent-veins', 'not-gelled', 'same-place-every-slice', 'ran-cool', 'ran-hot', 'too-dark', 'too-pale', 'next-day'],
+    sometimes: ['chalky-white', 'when-cut', 'translucent-veins', 'not-gelled', 'same-place-every-slice', 'ran-cool', 'ran-hot', 'too-dark', 'too-pale', 'next-day'],
+    seldom: ['powdery-film'],
   },
   'vanillin-browning': {
     'nearly always': ['named-vanillin', 'turned-brown', 'fragrance-vanilla', 'fragrance-added'],
@@ -79,12 +81,13 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
   'dye-bleed': {
     'nearly always': ['named-bleed', 'colour-bled'],
     often: ['colour-dye', 'after-weeks'],
-    sometimes: ['colour-lake', 'only-in-white', 'after-days', 'coloured-lather', 'next-day', 'colour-neon', 'streaks-of-colour', 'colour-botanical'],
+    sometimes: ['drag-lines', 'turned-other-hue', 'colour-lake', 'only-in-white', 'after-days', 'coloured-lather', 'next-day', 'colour-neon', 'streaks-of-colour', 'colour-botanical'],
+    seldom: ['coloured-liquid-pockets', 'translucent-veins'],
   },
   'overdosed-colour': {
     'nearly always': ['named-overdose', 'coloured-lather'],
-    often: ['much-colour', 'too-dark'],
-    sometimes: ['colour-oxide', 'colour-mica', 'soft', 'brittle-crumbly', 'greasy', 'coloured-specks', 'colour-dye', 'specks-smear-colour'],
+    often: ['colour-oxide', 'much-colour', 'too-dark'],
+    sometimes: ['colour-bled', 'wipes-off', 'colour-mica', 'soft', 'brittle-crumbly', 'greasy', 'coloured-specks', 'colour-dye', 'specks-smear-colour'],
   },
   'underdosed-colour': {
     'nearly always': ['named-underdose', 'too-pale'],
@@ -96,6 +99,7 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
     'nearly always': ['named-base-cast', 'warm-cast'],
     often: ['yellow-oils'],
     sometimes: ['turned-other-hue', 'turned-yellow', 'colour-changed-in-lye', 'white-pigment', 'too-pale', 'all-through', 'colour-oxide'],
+    seldom: ['turned-brown', 'too-dark'],
   },
   'overheating-crack': {
     'nearly always': ['named-overheating', 'crack-on-top'],
@@ -105,7 +109,8 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
   acceleration: {
     'nearly always': ['named-acceleration', 'thick-fast'],
     often: ['could-not-swirl', 'fragrance-added', 'at-once'],
-    sometimes: ['ran-hot', 'pinholes', 'rice-grains', 'rock-hard', 'hard-oils', 'much-blending', 'streaks-of-colour'],
+    sometimes: ['ran-hot', 'pinholes', 'rock-hard', 'hard-oils', 'much-blending', 'streaks-of-colour'],
+    seldom: ['rice-grains'],
   },
   ricing: {
     'nearly always': ['named-ricing', 'rice-grains'],
@@ -115,7 +120,8 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
   separation: {
     'nearly always': ['named-separation', 'oil-layer'],
     often: ['two-layers', 'batter-split', 'never-thickened', 'greasy'],
-    sometimes: ['fragrance-added', 'clear-liquid-pockets', 'zaps', 'soft', 'next-day', 'brittle-crumbly', 'not-blended-in', 'high-ph', 'rice-grains', 'when-cut', 'ran-cool', 'sticky-wet'],
+    sometimes: ['liquid-pockets', 'white-specks', 'chalky-white', 'fragrance-added', 'clear-liquid-pockets', 'zaps', 'soft', 'next-day', 'brittle-crumbly', 'not-blended-in', 'high-ph', 'rice-grains', 'when-cut', 'ran-cool', 'sticky-wet'],
+    seldom: ['pinholes', 'burns-skin', 'waxy-bits', 'crunchy-pockets', 'zaps-in-spots'],
   },
   'stearic-spots': {
     'nearly always': ['named-stearic', 'white-specks'],
@@ -156,7 +162,8 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
   'reactive-metal': {
     'nearly always': ['named-metal', 'metal-contact'],
     often: ['metal-stain', 'grey-stain', 'fizzed-on-metal'],
-    sometimes: ['only-on-surface', 'turned-other-hue', 'next-day', 'same-place-every-slice', 'when-cut', 'stale-smell', 'colour-changed-in-lye'],
+    sometimes: ['turned-brown', 'too-dark', 'streaks-of-colour', 'only-on-surface', 'turned-other-hue', 'next-day', 'same-place-every-slice', 'when-cut', 'stale-smell', 'colour-changed-in-lye'],
+    seldom: ['orange-spots', 'coloured-specks'],
   },
   'mica-oil-pools': {
     'nearly always': ['named-mica-pools', 'glitter-oil-pools', 'mica-oil-top'],

@@ -14,6 +14,7 @@ const STANDS_FOR: readonly (readonly [Concept, string])[] = [
   ['titanium', 'titanium-dioxide'],
   ['oxide', 'red-iron-oxide'],
   ['neon', 'neon-pink'],
+  ['carbon', 'activated-charcoal'],
   ['mica', 'mica-unknown-coat'],
   ['colourant', 'red-iron-oxide'],
   ['powder', 'mica-unknown-coat'],
@@ -48,7 +49,15 @@ function dosedBy(amount: Measured, named: ReadonlyMap<number, Concept>, tokens: 
     if (between.some(token => token.kind === 'mark' && /[.;!?\n]/.test(token.text))) continue;
     return { concept, colourant, teaspoons: teaspoons(amount, colourant), from: Math.min(at, amount.from), to: Math.max(at + 1, amount.to) };
   }
-  return undefined;
+  return unnamed(amount, next);
+}
+
+/** "Used 1/8 tsp for the whole loaf": spoons of nothing named, in a talk about colour, are spoons of colour. */
+function unnamed(amount: Measured, next: string): Dosed | undefined {
+  const colourant = colourantById('mica-unknown-coat');
+  const spoons = amount.measure === 'volume' && amount.value <= 30;
+  if (!spoons || !colourant || !/^(for|in|per|to|into|for|en|para|por|[.,;!?\n]|)$/.test(next)) return undefined;
+  return { concept: 'colour', colourant, teaspoons: teaspoons(amount, colourant), from: amount.from, to: amount.to };
 }
 
 const batterCups = (amount: Measured): number =>
@@ -64,7 +73,8 @@ function judged(dosed: Dosed, cups: number, certain: boolean): NumberSays[] {
   const say = (finding: FindingId, probability: number) => ({ finding, probability, from: dosed.from, to: dosed.to });
   const sure = certain ? 0.95 : 0.8;
   if (rate > most * (certain ? 1.05 : 1.5)) return [say(much!, sure), say(little!, 0.05)];
-  if (rate <= full * (certain ? 0.3 : 0.25)) return [say(little!, sure), say(much!, 0.05)];
+  if (rate <= full * 0.3) return [say(little!, sure), say(much!, 0.05)];
+  if (certain && rate <= full * 0.5) return [say(little!, 0.8), say(much!, 0.1)];
   return certain ? [say(much!, 0.1), say(little!, 0.15)] : [];
 }
 

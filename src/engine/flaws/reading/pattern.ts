@@ -18,13 +18,13 @@ export type Pattern = {
 };
 
 const WITHIN = 6;
-const SHUN_WITHIN = 3;
+const SHUN_WITHIN = 4;
 
 /** The key of a plain word among the places of a text. */
 export const wordKey = (word: string): string => `'${stem(fold(word))}`;
 
 /** Any hue a member may name, for patterns that hold whatever the colour. */
-const HUE = 'blue|purple|pink|red|green|teal|yellow|black|orange|peach|brown|colour|onecolour|colourant';
+const HUE = 'blue|purple|pink|red|green|teal|yellow|black|orange|peach|brown|colour|onecolour|colourant|carbon';
 
 const names = (term: string): string[] =>
   term

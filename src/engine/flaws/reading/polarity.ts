@@ -17,6 +17,7 @@ const SENTENCE_END = /^(\.{1,}|[;!?\n]|→)$/;
 const JOINS = /^(or|nor|ni|o|u)$/;
 const STOPS = /^(and|y|e|plus|also|with|con)$/;
 const REACH = 7;
+const GUESS_REACH = 5;
 
 const ends = (token: Token): boolean => token.kind === 'mark' && SENTENCE_END.test(token.text);
 
@@ -68,7 +69,7 @@ export function polarity(tokens: readonly Token[], mentions: readonly Mention[])
       if (ends(tokens[i]!)) break;
       if (mentions.some(m => DENIED_AFTER.has(m.concept) && m.from <= i && i < m.to && m.from >= i - 3)) standing[i] = 'no';
     }
-  for (const guess of starts('guess')) for (let i = guess.to; i < Math.min(tokens.length, guess.to + REACH); i += 1) {
+  for (const guess of starts('guess')) for (let i = guess.to; i < Math.min(tokens.length, guess.to + GUESS_REACH); i += 1) {
     if (ends(tokens[i]!)) break;
     guessed[i] = true;
   }
@@ -88,14 +89,14 @@ function questions(tokens: readonly Token[], guessed: boolean[]): void {
   });
 }
 
-/** Reading distance: small words count half, a comma one, a new thought two, a new sentence four. */
+/** Reading distance: small words count half, a comma one, a new thought one more, a new sentence four. */
 function ruler(tokens: readonly Token[], contrasts: ReadonlySet<number>): number[] {
   let at = 0;
   return tokens.map((token, i) => {
     if (ends(token)) at += 4;
     else if (token.kind === 'mark') at += 1;
     else at += SMALL.test(token.text) ? 0.5 : 1;
-    if (contrasts.has(i)) at += 2;
+    if (contrasts.has(i)) at += 1;
     return at;
   });
 }

@@ -12,7 +12,7 @@ import { carrierEvidence, settingEvidence } from './setting-evidence.ts';
 import { LONGEST_WORDS, type Token, tokenise } from './tokens.ts';
 
 const PATTERNS = compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS);
-const GUESSED = 0.75;
+const GUESSED = 0.78;
 const CONTRADICTED = 0.75;
 const QUOTE_LENGTH = 80;
 
@@ -53,7 +53,7 @@ function settle(all: readonly Match[], tokens: readonly Token[], text: string): 
     const absent = said.length > present.length;
     const { said: trusted, denied } = FINDINGS[finding];
     const best = present.find(match => !match.guessed) ?? present[0] ?? said[0]!;
-    let probability: number = present.length === 0 ? denied : best.guessed && FINDINGS[finding].group === 'named' ? Math.min(trusted, GUESSED) : trusted;
+    let probability: number = present.length === 0 ? denied : best.guessed ? Math.min(trusted, GUESSED) : trusted;
     if (present.length > 0 && absent) probability = Math.min(probability, CONTRADICTED);
     return { finding, probability, via: 'words', from: quote(best, tokens, text) };
   });
