@@ -12,7 +12,7 @@ export class Kernel {
   readonly settings: Settings;
   readonly journal: Journal;
   readonly room = new Room();
-  readonly messages = new Messages();
+  readonly messages: Messages;
   readonly commands = new Commands();
   readonly files: Files;
   /** Forms by the interaction that opened them. */
@@ -23,7 +23,8 @@ export class Kernel {
 
   constructor(settings: Settings) {
     this.settings = settings;
-    this.journal = new Journal(settings.now);
+    this.journal = new Journal(settings.now, settings.keep);
+    this.messages = new Messages(settings.keep);
     this.ids = snowflakes(settings.now);
     this.files = new Files(() => this.origin);
     this.journal.subscribe(event => this.#fold(event));

@@ -12,6 +12,7 @@ export interface Settings {
   readonly heartbeatMs: number;
   readonly attachmentSizeLimit: number;
   readonly requestSizeLimit: number;
+  readonly keep: number;
   readonly now: () => number;
 }
 
@@ -26,6 +27,7 @@ export function settingsOf(options: HostOptions): Settings {
     heartbeatMs: options.heartbeatMs ?? 41_250,
     attachmentSizeLimit: options.attachmentSizeLimit ?? 10 * mebibyte,
     requestSizeLimit: options.requestSizeLimit ?? 25 * mebibyte,
+    keep: options.keep ?? Number.POSITIVE_INFINITY,
     now: options.now ?? Date.now,
   };
 }

@@ -3,7 +3,7 @@ import { type Bench, button, ephemeral, newer, openBench, png, text } from './ho
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ acknowledgeWithinMs: 500, patienceMs: 400 });
+  bench = await openBench({ acknowledgeWithinMs: 1_500, patienceMs: 1_500 });
   await bench.declare();
 });
 afterAll(() => bench[Symbol.asyncDispose]());

@@ -20,7 +20,7 @@ async function replyUnder(bench: Bench, fault: Fault): Promise<unknown> {
 }
 
 test('a server error is retried by the client, a refused one is not', async () => {
-  await using bench = await openBench({ acknowledgeWithinMs: 800 });
+  await using bench = await openBench({ acknowledgeWithinMs: 1_500 });
   await bench.declare();
   expect(await replyUnder(bench, 500)).toBe('replied');
   const refused = await replyUnder(bench, 404);
@@ -28,7 +28,7 @@ test('a server error is retried by the client, a refused one is not', async () =
 });
 
 test('a rate limit with its header is waited out', async () => {
-  await using bench = await openBench({ acknowledgeWithinMs: 800 });
+  await using bench = await openBench({ acknowledgeWithinMs: 1_500 });
   await bench.declare();
   expect(await replyUnder(bench, 429)).toBe('replied');
   expect(
@@ -37,7 +37,7 @@ test('a rate limit with its header is waited out', async () => {
 });
 
 test('an answer lost on its way back has still been shown', async () => {
-  await using bench = await openBench({ acknowledgeWithinMs: 800 });
+  await using bench = await openBench({ acknowledgeWithinMs: 1_500 });
   await bench.declare();
   const outcome = await replyUnder(bench, 'lost');
   expect(outcome).toBeInstanceOf(Error);

@@ -11,7 +11,7 @@ type Told = keyof typeof messagePairs | keyof typeof formPairs | keyof typeof de
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ acknowledgeWithinMs: 300, attachmentSizeLimit: 2_000, requestSizeLimit: 30_000 });
+  bench = await openBench({ acknowledgeWithinMs: 1_000, attachmentSizeLimit: 2_000, requestSizeLimit: 30_000 });
   await bench.declare();
 });
 afterAll(() => bench[Symbol.asyncDispose]());

@@ -59,3 +59,16 @@ test('a member waits for nobody when no bot is connected', async () => {
   });
   await expect(member.run('/cure')).rejects.toThrow('not connected');
 });
+
+test('a long run keeps only the last of what it saw', async () => {
+  await using bench = await openBench({ keep: 20 });
+  await bench.declare();
+  bench.answer(interaction => interaction.isChatInputCommand() && interaction.reply('here'));
+  for (let index = 0; index < 60; index += 1) await bench.member.run('/batch', { oils: 'olive' });
+  expect(bench.host.events.length).toBeLessThanOrEqual(40);
+  expect(bench.member.sees()).toHaveLength(20);
+  const last = bench.host.events.at(-1)!.seq;
+  const heard: number[] = [];
+  bench.host.subscribe(event => heard.push(event.seq), last - 3)();
+  expect(heard).toEqual([last - 2, last - 1, last]);
+});

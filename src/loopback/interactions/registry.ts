@@ -73,6 +73,7 @@ export class Interactions {
     };
     this.#byId.set(id, live);
     this.#byToken.set(token, live);
+    this.#forgetOldest();
     const about = { interactionId: id, userId: ask.userId, channelId: ask.channel.id, what: ask.what };
     this.#kernel.record({ kind: 'interaction-sent', ...about });
     if (this.#gateway.hasListener(guildId)) this.#deliver(live);
@@ -128,6 +129,13 @@ export class Interactions {
     this.#timers.clear();
     for (const live of this.#byId.values())
       if (live.acknowledgedAs === undefined) live.giveUp('the host has closed');
+  }
+
+  #forgetOldest(): void {
+    const oldest = this.#byId.values().next().value;
+    if (!oldest || this.#byId.size <= this.#kernel.settings.keep) return;
+    this.#byId.delete(oldest.id);
+    this.#byToken.delete(oldest.token);
   }
 
   #deliver(live: Live): void {

@@ -49,6 +49,11 @@ export interface HostOptions {
   /** Milliseconds since 1970; snowflakes carry it. Default Date.now. */
   readonly now?: () => number;
   readonly application?: { readonly id?: string; readonly name?: string };
+  /**
+   * How many events, messages and interactions are kept before the oldest fall off. Default: all of them. Set it for
+   * long runs, and well above what is in flight.
+   */
+  readonly keep?: number;
   /** Events of an earlier host: its guilds, members, files and messages stand again under the same ids. */
   readonly replay?: Iterable<HostEvent>;
 }
@@ -78,7 +83,7 @@ export interface Host extends AsyncDisposable {
   file(id: string): SeenFile | undefined;
   /** Requests of the bot so far (the last 10 000). */
   readonly requests: readonly SeenRequest[];
-  /** Everything since the start. */
+  /** Everything since the start, or the last `keep` or more. */
   readonly events: readonly HostEvent[];
   /** Calls for each past event after `sinceSeq` (default: none), then for each new one; returns the unsubscriber. */
   subscribe(listener: (event: HostEvent) => void, sinceSeq?: number): () => void;

@@ -7,10 +7,12 @@ export class Journal {
   readonly #events: HostEvent[] = [];
   readonly #listeners = new Set<Listener>();
   readonly #now: () => number;
+  readonly #keep: number;
   #seq = 0;
 
-  constructor(now: () => number) {
+  constructor(now: () => number, keep: number) {
     this.#now = now;
+    this.#keep = keep;
   }
 
   get events(): readonly HostEvent[] {
@@ -22,12 +24,14 @@ export class Journal {
     this.#seq += 1;
     const event: HostEvent = { ...body, seq: this.#seq, at };
     this.#events.push(event);
+    if (this.#events.length > 2 * this.#keep) this.#events.splice(0, this.#events.length - this.#keep);
     for (const listener of this.#listeners) listener(event);
     return event;
   }
 
   subscribe(listener: Listener, sinceSeq?: number): () => void {
-    if (sinceSeq !== undefined) for (const event of this.#events.slice(sinceSeq)) listener(event);
+    if (sinceSeq !== undefined)
+      for (const event of [...this.#events]) if (event.seq > sinceSeq) listener(event);
     this.#listeners.add(listener);
     return () => void this.#listeners.delete(listener);
   }

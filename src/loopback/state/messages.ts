@@ -14,16 +14,25 @@ export interface MessageRecord {
 export class Messages {
   readonly #byId = new Map<string, MessageRecord>();
   readonly #byChannel = new Map<string, Set<string>>();
+  readonly #keep: number;
+
+  constructor(keep: number) {
+    this.#keep = keep;
+  }
 
   apply(event: HostEvent): void {
     if (event.kind === 'message-created' || event.kind === 'message-edited') {
       this.#byId.set(event.message.id, event);
       const channel = this.#byChannel.get(event.message.channel_id) ?? new Set();
       this.#byChannel.set(event.message.channel_id, channel.add(event.message.id));
-    } else if (event.kind === 'message-deleted') {
-      this.#byId.delete(event.id);
-      this.#byChannel.get(event.channelId)?.delete(event.id);
-    }
+      const oldest = this.#byId.values().next().value;
+      if (oldest && this.#byId.size > this.#keep) this.#drop(oldest.message.id, oldest.message.channel_id);
+    } else if (event.kind === 'message-deleted') this.#drop(event.id, event.channelId);
+  }
+
+  #drop(id: string, channelId: string): void {
+    this.#byId.delete(id);
+    this.#byChannel.get(channelId)?.delete(id);
   }
 
   get(id: string): MessageRecord | undefined {
