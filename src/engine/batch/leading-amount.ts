@@ -5,12 +5,15 @@ import { Refusal } from '../refusal.ts';
 /** The most words an amount is written in: `1 1/2 US cups`, `1 lb 4 oz`. */
 const LONGEST = 6;
 
+const SAYS_WHY: ReadonlySet<string> = new Set(['amount-ambiguous', 'amount-out-of-range']);
+
 /** An amount at the head of a text, and what follows it. */
 export type LeadingAmount = { readonly amount: Amount; readonly rest: string };
 
 /**
  * Splits `2 cups ultramarine blue` into two cups and `ultramarine blue`: the longest head that is an amount wins.
- * Undefined when no head is one. Spoons and cups are those of `measures`.
+ * Undefined when no head is one.
+ * Throws the Refusals `amount-ambiguous` and `amount-out-of-range`. Spoons and cups are those of `measures`.
  */
 export function leadingAmount(text: string, measures?: Measures): LeadingAmount | undefined {
   const words = text.trim().split(/\s+/u);
@@ -26,7 +29,9 @@ function amountOrNothing(text: string, measures: Measures | undefined): Amount |
   try {
     return parseAmount(text, measures);
   } catch (error) {
-    if (error instanceof Refusal) return undefined;
+    // A number that could be two amounts, or is far too large, is wrong whatever follows it.
+    const settled = error instanceof Refusal && SAYS_WHY.has(error.id);
+    if (error instanceof Refusal && !settled) return undefined;
     throw error;
   }
 }

@@ -131,6 +131,8 @@ describe('portions', () => {
   test.for([
     ['ultramarine blue', 'portion-without-amount'],
     ['rest blue; rest red', 'portions-two-rests'],
+    ['1.500 ml blue', 'amount-ambiguous'],
+    ['900 l blue', 'amount-out-of-range'],
     ['1 cup a1 + b2 + c3 + d4 + e5 + f6', 'portion-colours-many'],
     ['1 cup red oxide in 10 g olive', 'carrier-by-mass'],
     ['1 cup red oxide in petrol', 'oil-unknown'],
