@@ -75,13 +75,20 @@ export function colourantsByNumber(text: string): readonly Colourant[] {
   return only.length > 0 ? only : first.length > 0 ? first : containing;
 }
 
-function matchesOf(text: string): readonly Colourant[] {
-  const byNumber = colourantsByNumber(text);
-  if (byNumber.length > 0) return byNumber;
+/** The entries that have exactly this name, synonym or INCI name, but for accents, spelling and word order. */
+export function colourantsNamed(text: string): readonly Colourant[] {
   for (const { index, key } of indexes) {
     const matches = index.get(key(text));
     if (matches !== undefined) return withoutGrades(matches);
   }
+  return [];
+}
+
+function matchesOf(text: string): readonly Colourant[] {
+  const byNumber = colourantsByNumber(text);
+  if (byNumber.length > 0) return byNumber;
+  const byName = colourantsNamed(text);
+  if (byName.length > 0) return byName;
   const asked = foldedWords(text);
   const partial = wordsByEntry.filter(
     entry => asked.length > 0 && asked.every(word => entry.words.has(word)),

@@ -20,7 +20,7 @@ export type Component = {
   readonly as: string;
   /** Of the substance, kebab case: `ferric-ferrocyanide`. */
   readonly id: string;
-  /** The Colour Index number it has, digits only, or undefined. */
+  /** The Colour Index number it has, digits only (`77491, 77492, 77499` for a blend), or undefined. */
   readonly ci: string | undefined;
   readonly role: Role;
   readonly alkali: AlkaliBehaviour;
@@ -58,6 +58,10 @@ export type IngredientReport = {
   readonly dose: { readonly fullTspPerCup: number; readonly ceilingTspPerCup: number } | undefined;
   readonly light: 'holds' | 'fades-slowly' | 'fades';
   readonly confidence: Confidence;
+  /** The id of the catalogue entry whose dose, wetting and weight it shares, or undefined. */
+  readonly like: string | undefined;
+  /** The liquid it is already dispersed in, when the list names one: then its strength is unknown. */
+  readonly predispersedIn?: Carrier;
   /** Entries of the list that were not recognised, as written. */
   readonly unknown: readonly string[];
 };

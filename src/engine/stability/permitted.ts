@@ -1,0 +1,74 @@
+import { type EuListing, euListings, type UsListing, usListings } from './listings.ts';
+import type { Component } from './report.ts';
+import { substanceById } from './substances/index.ts';
+import type { Substance } from './substances/substance.ts';
+
+/**
+ * `listed`: with the listing. `not-listed`: known to be absent from the list. `no-row`: our copy has no row for it,
+ * which proves nothing. `no-colour`: it is no colour additive (a substrate, filler or carrier).
+ */
+export type UsUse =
+  | { readonly status: 'listed'; readonly listing: UsListing; readonly lake: boolean }
+  | { readonly status: 'not-listed' | 'no-row' | 'no-colour'; readonly name: string };
+
+/** As {@link UsUse}, for Annex IV. */
+export type EuUse =
+  | { readonly status: 'listed'; readonly listing: EuListing }
+  | { readonly status: 'not-listed' | 'no-row' | 'no-colour'; readonly name: string };
+
+/** What the law of the US and of the EU says of one component, as far as our dated copies go. */
+export type PermittedUses = { readonly us: readonly UsUse[]; readonly eu: readonly EuUse[] };
+
+const bySection: ReadonlyMap<string, UsListing> = new Map(
+  usListings.map(listing => [listing.section, listing]),
+);
+const uncoloured = new Set(['additive', 'carrier', 'glitter']);
+
+function usUses(substance: Substance): readonly UsUse[] {
+  const [name] = substance.names;
+  const sections = substance.us ?? [];
+  if (sections === 'none') return [{ status: 'not-listed', name }];
+  const listings = sections.map(section => bySection.get(section)).filter(listing => listing !== undefined);
+  if (listings.length > 0) {
+    return listings.map(listing => ({
+      status: 'listed',
+      listing,
+      lake: substance.role === 'lake' && listing.certified,
+    }));
+  }
+  return [
+    {
+      status: uncoloured.has(substance.role) || substance.role === 'substrate' ? 'no-colour' : 'no-row',
+      name,
+    },
+  ];
+}
+
+/** The number of a dye without the suffix of its lake or salt; `77268:1` is a number of its own. */
+const base = (number: string): string => (number === '77268:1' ? number : (number.split(':')[0] ?? ''));
+
+function euUses(substance: Substance): readonly EuUse[] {
+  const [name] = substance.names;
+  const numbers = new Set(substance.ci.map(base));
+  const names = new Set(substance.names.map(known => known.toLowerCase()));
+  const listings = euListings.filter(
+    listing =>
+      listing.ci.some(number => numbers.has(base(number))) ||
+      (listing.ci.length === 0 && listing.names.some(known => names.has(known.toLowerCase()))),
+  );
+  if (listings.length > 0) return listings.map(listing => ({ status: 'listed', listing }));
+  if (substance.role === 'resin') return [{ status: 'not-listed', name }];
+  const colourless = uncoloured.has(substance.role) || substance.role === 'substrate';
+  return [{ status: colourless ? 'no-colour' : 'no-row', name }];
+}
+
+/**
+ * Where 21 CFR (parts 73, 74; lakes under 82) and Annex IV of Regulation (EC) No 1223/2009 let a component be used.
+ * Every listing is dated and carries its section or entry; rules change and local codes decide. A listing says
+ * nothing of lye: aluminium and copper are listed colours and must never meet it.
+ */
+export function permittedUses({ id }: Pick<Component, 'id'>): PermittedUses {
+  const substance = substanceById(id);
+  if (substance === undefined) return { us: [], eu: [] };
+  return { us: usUses(substance), eu: euUses(substance) };
+}

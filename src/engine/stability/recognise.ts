@@ -1,0 +1,200 @@
+import { distance } from 'fastest-levenshtein';
+import { colourantsNamed } from '../colourants/find.ts';
+import { fold, foldedWords } from '../colourants/fold.ts';
+import { metalIn } from '../colourants/metals.ts';
+import { type Entry, readEntries } from './entries.ts';
+import { namesByLength, substanceNamed, substanceNumbered, substanceWithE } from './names.ts';
+import { substanceById } from './substances/index.ts';
+import type { Substance } from './substances/substance.ts';
+
+/** What an entry of a list turned out to hold. */
+export type Recognised = { readonly substances: readonly Substance[]; readonly unknown: readonly string[] };
+
+const nothing: Recognised = { substances: [], unknown: [] };
+const found = (...substances: readonly (Substance | undefined)[]): Recognised => ({
+  substances: substances.filter(substance => substance !== undefined),
+  unknown: [],
+});
+
+/** Label text that names no ingredient. */
+const noise =
+  /^(?:net\b|peso\b|weight|wt\b|made (?:in|with)|hecho en|fabriqué|vegan|vegano|cruelty|batch|lot[e]?\b|best before|exp\b|store\b|keep\b|warning|www\.|https?:|\d+ ?(?:g|gr|ml|oz|kg|lb)\b|cas\b|cosmetic grade$|for external use|approved for|total$|and$|color(?:ant)?s?$|colours?$|pigments?$)/iu;
+
+const metalIds = {
+  aluminium: 'aluminium',
+  copper: 'copper',
+  bronze: 'bronze',
+  brass: 'bronze',
+  zinc: 'zinc-metal',
+  leaf: 'metal-flake',
+  unnamed: 'metal-flake',
+} as const;
+const metallised =
+  /alumini[sz]ed|metalli?[sz]ed|vacuum.metal|aluminizado|metalizad[oa]|aluminis[ée]|métallisé|bedampft/iu;
+
+/** Letters a misspelling may differ by; none in short words. */
+const slips = (length: number): number => (length < 5 ? 0 : length < 8 ? 1 : length < 14 ? 2 : 3);
+
+/**
+ * The substance a misspelt name is nearest to, if only one is. A metal that must never meet lye wins over a nearer
+ * harmless name by one letter, so that a slip of the pen never hides it ("aluminm" is no alumina).
+ */
+function nearest(name: string): Substance | undefined {
+  const key = fold(name);
+  if (key.length > 60 || /\d/.test(key)) return undefined;
+  const most = slips(key.length);
+  if (most === 0) return undefined;
+  let best = most + 1;
+  let closest: Substance | undefined;
+  let tied = false;
+  for (let length = key.length - most - 1; length <= key.length + most + 1; length += 1) {
+    for (const [candidate, substance] of namesByLength.get(length) ?? []) {
+      const edits = distance(key, candidate) - (substance.alkali.behaviour === 'never' ? 1 : 0);
+      if (edits > most || edits > best) continue;
+      tied = edits === best && closest !== undefined && closest !== substance;
+      best = edits;
+      closest = substance;
+    }
+  }
+  return tied ? undefined : closest;
+}
+
+/** Names in a row without separators, longest first; the rest comes back as unknown. */
+function scanned(text: string): Recognised {
+  const words = foldedWords(text);
+  const substances: Substance[] = [];
+  const rest: string[] = [];
+  for (let at = 0; at < words.length; ) {
+    const width = [5, 4, 3, 2, 1].find(size => {
+      const part = words.slice(at, at + size);
+      const hit =
+        part.length === size && part.join(' ').length > 3 ? substanceNamed(part.join(' ')) : undefined;
+      if (hit === undefined || hit.role === 'metal') return false;
+      substances.push(hit);
+      return true;
+    });
+    if (width === undefined) rest.push(words[at] ?? '');
+    at += width ?? 1;
+  }
+  if (substances.length === 0) return { substances: [], unknown: [text] };
+  const telling = rest.filter(
+    word => word.length > 2 && !/^(?:powder|polvo|pigment|and|with|con|the)$/.test(word),
+  );
+  return { substances, unknown: telling.length > 0 ? [telling.join(' ')] : [] };
+}
+
+function misspelt(name: string): Recognised | undefined {
+  const substance = nearest(name);
+  return substance === undefined ? undefined : found(substance);
+}
+
+/** A name of our catalogue stands for the ingredients it has ("gold mica"). */
+function catalogued(name: string): Recognised | undefined {
+  const [colourant, another] = colourantsNamed(name);
+  if (colourant?.inci === undefined || another !== undefined) return undefined;
+  const parts = readEntries(colourant.inci).map(({ name: part, numbers }) =>
+    part === '' ? substanceNumbered(numbers[0] ?? '') : substanceNamed(part),
+  );
+  return parts.includes(undefined) ? undefined : found(...parts);
+}
+
+function divided(name: string): Recognised | undefined {
+  const parts = name
+    .split(/ ?[/+] ?| & | - | – | (?:and|y|et|und|e) |: /u)
+    .filter(part => part.trim() !== '');
+  if (parts.length < 2 || parts.length > 12) return undefined;
+  const known = parts.map(part => substanceNamed(part) ?? nearest(part));
+  if (!known.some(substance => substance !== undefined)) return undefined;
+  return {
+    ...found(...known),
+    unknown: parts.filter((_, at) => known[at] === undefined).map(part => part.trim()),
+  };
+}
+
+/** The ingredients that brackets name, each part of them that is one exactly. */
+const bracketed = (brackets: readonly string[]): readonly Substance[] =>
+  brackets.flatMap(bracket => bracket.split(/[,;]/)).flatMap(part => substanceNamed(part) ?? []);
+
+/** "Ultramarines (Ultramarine Violet)" is the violet; "Mica (Titanium Dioxide)" is both. */
+function detailed(substance: Substance, inBrackets: readonly Substance[]): Recognised {
+  const closer = inBrackets.find(
+    ({ ci, id }) => id !== substance.id && ci.some(number => substance.ci.includes(number)),
+  );
+  return found(closer ?? substance, ...inBrackets);
+}
+
+/** What names in a row hold, or undefined when nothing in them is known. */
+function inRow(name: string): Recognised | undefined {
+  const row = scanned(name);
+  return row.substances.length > 0 ? row : undefined;
+}
+
+/** A name without numbers; undefined when nothing in it is known. */
+function byName(name: string, brackets: readonly string[]): Recognised | undefined {
+  const inBrackets = bracketed(brackets);
+  const whole = [name, ...brackets].join(' ');
+  const together = substanceNamed(whole);
+  if (together !== undefined) return found(together);
+  const alone = substanceNamed(name);
+  if (alone !== undefined) return detailed(alone, inBrackets);
+  if (metallised.test(whole)) return found(substanceById('metal-flake'), ...scanned(whole).substances);
+  const metal = metalIn(name);
+  if (metal?.certainty === 'metal')
+    return found(substanceById(metalIds[metal.metal]), ...scanned(name).substances);
+  const ours = catalogued(whole);
+  if (ours !== undefined) return ours;
+  if (inBrackets.length > 0) return found(...scanned(name).substances, ...inBrackets);
+  if (/\b(?:oil|aceite|huile|öl|olio|óleo|butter|manteca)\b/iu.test(name))
+    return found(substanceById('plant-oil'));
+  const loose = catalogued(name) ?? divided(name) ?? misspelt(name);
+  return loose ?? inRow(name);
+}
+
+/** One number tells which of a group is meant; several mean the group. */
+function refined(
+  named: readonly Substance[],
+  numbered: readonly Substance[],
+  numbers: readonly string[],
+): readonly Substance[] {
+  const [group] = named;
+  const [exact] = numbered;
+  if (group === undefined || exact === undefined) return [...named, ...numbered];
+  if (named.length > 1) return [...new Set([...named, ...numbered])];
+  const covers = numbers.every(number => group.ci.includes(number));
+  if (covers) return [numbers.length === 1 && group.ci.length > 1 ? exact : group];
+  const sameColour = numbers.some(number => number.split(':')[0] === group.ci[0]?.split(':')[0]);
+  return sameColour ? [group] : [group, ...numbered];
+}
+
+const ironOxides = new Set(['iron-oxide-red', 'iron-oxide-yellow', 'iron-oxide-black']);
+
+/** Several shades of iron oxide in one entry are the blend. */
+function blended(numbered: readonly Substance[]): readonly Substance[] {
+  const blend = substanceById('iron-oxides');
+  if (blend === undefined || numbered.length < 2 || !numbered.every(({ id }) => ironOxides.has(id)))
+    return numbered;
+  return [blend];
+}
+
+const lakeWord = /\b(?:lakes?|laca|laque|lack|lacca)\b/iu;
+
+/** "CI 42090 Lake" is the lake of that dye. */
+const laked = (substance: Substance | undefined, as: string): Substance | undefined =>
+  substance?.role === 'dye' && lakeWord.test(as)
+    ? (substanceById(`${substance.id}-lake`) ?? substance)
+    : substance;
+
+/** The substances of one entry, by its name and its numbers together. */
+export function recognise(entry: Entry): Recognised {
+  const numbered = blended(
+    [...entry.numbers.map(substanceNumbered), ...entry.eNumbers.map(substanceWithE)]
+      .map(substance => laked(substance, entry.as))
+      .filter(substance => substance !== undefined),
+  );
+  const named = byName(entry.name, entry.brackets);
+  if (named === undefined && numbered.length === 0) {
+    return noise.test(entry.as) ? nothing : { substances: [], unknown: [entry.as] };
+  }
+  const substances = refined(named?.substances ?? [], numbered, entry.numbers);
+  return { substances: [...new Set(substances)], unknown: named?.unknown ?? [] };
+}

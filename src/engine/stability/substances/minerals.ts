@@ -1,0 +1,259 @@
+import { published, remembered } from '../../colourants/catalogue/origins.ts';
+import { named, type Substance } from './substance.ts';
+
+const handbook = remembered('pigment handbooks (Buxbaum): insoluble in dilute alkali');
+const stable = { behaviour: 'stable' } as const;
+const pigment = { role: 'pigment', alkali: stable, confidence: 'high', source: handbook } as const;
+const ironOxide = { ...pigment, kind: 'oxide', e: ['172'], us: ['73.2250'] } as const;
+const ultramarine = { ...pigment, kind: 'ultramarine', ci: ['77007'], us: ['73.2725'] } as const;
+const oxidisedUltramarine = {
+  ...ultramarine,
+  alkali: { behaviour: 'conditional', towards: 'bluer', on: 'hot-strong-lye' },
+  confidence: 'medium',
+  source: remembered('pigment handbooks (Kirk-Othmer, Buxbaum): oxidised grades are weaker than the blue'),
+} as const;
+const ullmann = published(
+  'Ullmann, as cited by Haz-Map: acid destroys ultramarine; fairly resistant to alkali',
+);
+const ironBlue = {
+  ...pigment,
+  kind: 'oxide',
+  ci: ['77510'],
+  alkali: { behaviour: 'destroyed', towards: 'rust' },
+  source: published(
+    'Field and Salter, Chromatography; Terry, Pigments, Paint and Painting: alkali turns iron blue brown',
+  ),
+} as const;
+
+/** Mineral pigments: oxides, ultramarines, chromiums, iron blue, manganese violet, whites and carbons. */
+export const minerals: readonly Substance[] = [
+  {
+    ...ironOxide,
+    id: 'iron-oxides',
+    ci: ['77491', '77492', '77499'],
+    like: 'brown-iron-oxide',
+    names:
+      named(`Iron Oxides; iron oxide; synthetic iron oxide; óxidos de hierro; óxido de hierro; oxydes de fer; oxyde de fer; Eisenoxide; Eisenoxid; ossidi di ferro;
+      ossido di ferro; óxidos de ferro; óxido de ferro; brown iron oxide; iron oxide brown; óxido de hierro marrón; oxyde de fer brun; Eisenoxid braun; orange iron oxide; iron oxide orange`),
+  },
+  {
+    ...ironOxide,
+    id: 'iron-oxide-red',
+    ci: ['77491'],
+    like: 'red-iron-oxide',
+    names:
+      named(`Iron Oxides; red iron oxide; iron oxide red; ferric oxide; iron(III) oxide; hematite; haematite; óxido de hierro rojo; óxido férrico; oxyde de fer rouge;
+      Eisenoxid rot; rotes Eisenoxid; ossido di ferro rosso; óxido de ferro vermelho; pigment red 101; red ochre; red oxide; óxido rojo`),
+  },
+  {
+    ...ironOxide,
+    id: 'iron-oxide-yellow',
+    ci: ['77492'],
+    like: 'yellow-iron-oxide',
+    names:
+      named(`Iron Oxides; yellow iron oxide; iron oxide yellow; hydrated iron oxide; ferric hydroxide; goethite; óxido de hierro amarillo; oxyde de fer jaune; Eisenoxid gelb;
+      ossido di ferro giallo; óxido de ferro amarelo; pigment yellow 42; yellow ochre; yellow oxide; óxido amarillo`),
+  },
+  {
+    ...ironOxide,
+    id: 'iron-oxide-black',
+    ci: ['77499'],
+    like: 'black-iron-oxide',
+    names:
+      named(`Iron Oxides; black iron oxide; iron oxide black; ferrous ferric oxide; ferrosoferric oxide; magnetite; óxido de hierro negro; oxyde de fer noir; Eisenoxid schwarz;
+      ossido di ferro nero; óxido de ferro preto; pigment black 11; black oxide; óxido negro`),
+  },
+  {
+    ...ironOxide,
+    id: 'iron-oxide-orange',
+    ci: ['77489'],
+    like: 'orange-iron-oxide',
+    names: named('Iron Oxides; ferrous oxide; iron(II) oxide; CI Pigment Black 11 orange'),
+  },
+  {
+    ...ultramarine,
+    id: 'ultramarines',
+    confidence: 'medium',
+    source: ullmann,
+    like: 'ultramarine-blue',
+    names: named(
+      'Ultramarines; ultramarine; ultramar; ultramarinos; ultramarino; outremers; outremer; Ultramarin; Ultramarine Pigment; oltremare; lazurite; lazurita',
+    ),
+  },
+  {
+    ...ultramarine,
+    id: 'ultramarine-blue',
+    source: ullmann,
+    like: 'ultramarine-blue',
+    names: named(
+      'Ultramarines; ultramarine blue; blue ultramarine; azul ultramar; azul ultramarino; bleu outremer; outremer bleu; Ultramarinblau; blu oltremare; pigment blue 29',
+    ),
+  },
+  {
+    ...ultramarine,
+    id: 'ultramarine-green',
+    source: ullmann,
+    like: 'ultramarine-green',
+    names: named(
+      'Ultramarines; ultramarine green; green ultramarine; verde ultramar; vert outremer; Ultramaringrün; verde oltremare',
+    ),
+  },
+  {
+    ...oxidisedUltramarine,
+    id: 'ultramarine-violet',
+    like: 'ultramarine-violet',
+    names: named(
+      'Ultramarines; ultramarine violet; violet ultramarine; ultramarine purple; violeta ultramar; violeta ultramarino; violet outremer; outremer violet; Ultramarinviolett; viola oltremare; violetto oltremare; pigment violet 15',
+    ),
+  },
+  {
+    ...oxidisedUltramarine,
+    id: 'ultramarine-pink',
+    like: 'ultramarine-pink',
+    names: named(
+      'Ultramarines; ultramarine pink; pink ultramarine; ultramarine rose; ultramarine red; rosa ultramar; rojo ultramar; rose outremer; outremer rose; Ultramarinrosa; rosa oltremare; pigment red 259',
+    ),
+  },
+  {
+    ...pigment,
+    id: 'chromium-oxide-green',
+    kind: 'chromium',
+    ci: ['77288'],
+    us: ['73.2327'],
+    like: 'chromium-oxide-green',
+    source: published(
+      'Gettens and Stout, Painting Materials, p. 107: unaffected by heat, strong acids and alkalis',
+    ),
+    names:
+      named(`Chromium Oxide Greens; chromium oxide green; chromium oxide; chrome oxide green; chromic oxide; chromium(III) oxide; green chromium oxide; óxido de cromo verde;
+      óxido de cromo; verde óxido de cromo; verde de cromo; oxyde de chrome vert; oxyde de chrome; vert oxyde de chrome; Chromoxidgrün; Chromoxid grün; Chromoxid; ossido di cromo;
+      ossido di cromo verde; verde ossido di cromo; óxido de crómio; óxido de crômio; pigment green 17`),
+  },
+  {
+    ...pigment,
+    id: 'chromium-hydroxide-green',
+    kind: 'chromium',
+    ci: ['77289'],
+    us: ['73.2326'],
+    like: 'chromium-hydroxide-green',
+    source: published('21 CFR 73.1326 limits chromium extracted by 2 % sodium hydroxide to 0.1 %'),
+    names:
+      named(`Chromium Hydroxide Green; chromium hydroxide; hydrated chromium oxide; hydrated chromium oxide green; chrome hydroxide green; viridian; hidróxido de cromo; hidróxido de cromo verde;
+      verde hidróxido de cromo; óxido de cromo hidratado; hydroxyde de chrome; hydroxyde de chrome vert; vert émeraude; Chromhydroxidgrün; Chromhydroxid; idrossido di cromo; idrossido di cromo verde; pigment green 18`),
+  },
+  {
+    ...ironBlue,
+    id: 'ferric-ferrocyanide',
+    us: ['73.2299'],
+    names:
+      named(`Ferric Ferrocyanide; iron blue; prussian blue; milori blue; ferrocianuro férrico; ferrocianuro de hierro; azul de prusia; azul de hierro; azul prusia; ferrocyanure ferrique; ferrocyanure de fer;
+      bleu de prusse; Berliner Blau; Preußischblau; Eisenblau; Eisen(III)-hexacyanoferrat; ferrocianuro ferrico; blu di prussia; ferrocianeto férrico; azul da prússia; ferric hexacyanoferrate; pigment blue 27`),
+  },
+  {
+    ...ironBlue,
+    id: 'ferric-ammonium-ferrocyanide',
+    us: ['73.2298'],
+    names: named(
+      'Ferric Ammonium Ferrocyanide; ferric ammonium ferrocyanide blue; ammonium iron ferrocyanide; ferrocianuro férrico amónico; ferrocianuro de hierro y amonio; ferrocyanure ferrique ammoniacal; Eisenammoniumferrocyanid',
+    ),
+  },
+  {
+    ...pigment,
+    id: 'manganese-violet',
+    kind: 'oxide',
+    ci: ['77742'],
+    us: ['73.2775'],
+    alkali: { behaviour: 'destroyed', towards: 'beige' },
+    source: published('ColourLex: manganese violet is destroyed by strong acids and alkalis'),
+    names:
+      named(`Manganese Violet; violeta de manganeso; violeta manganeso; violet de manganèse; Manganviolett; violetto di manganese; viola di manganese; violeta de manganês; ammonium manganese pyrophosphate;
+      manganese ammonium pyrophosphate; ammonium manganese diphosphate; pigment violet 16`),
+  },
+  {
+    ...pigment,
+    id: 'titanium-dioxide',
+    kind: 'white',
+    ci: ['77891'],
+    e: ['171'],
+    us: ['73.2575'],
+    like: 'titanium-dioxide',
+    names:
+      named(`Titanium Dioxide; titanium oxide; titania; TiO2; dióxido de titanio; bióxido de titanio; óxido de titanio; dioxyde de titane; oxyde de titane; Titandioxid; Titanoxid; biossido di titanio; diossido di titanio;
+      dióxido de titânio; titanium white; pigment white 6; anatase; rutile; titanium dioxyde; titandioxide; titan dioxide`),
+  },
+  {
+    ...pigment,
+    id: 'zinc-oxide',
+    kind: 'white',
+    ci: ['77947'],
+    us: ['73.2991'],
+    like: 'zinc-oxide',
+    alkali: { behaviour: 'conditional', on: 'dissolves-partly' },
+    confidence: 'medium',
+    source: remembered('general inorganic chemistry: amphoteric'),
+    names: named(
+      'Zinc Oxide; óxido de zinc; óxido de cinc; oxyde de zinc; Zinkoxid; ossido di zinco; óxido de zinco; zinc white; pigment white 4; ZnO',
+    ),
+  },
+  {
+    ...pigment,
+    id: 'bismuth-oxychloride',
+    kind: 'mica',
+    ci: ['77163'],
+    us: ['73.2162'],
+    like: 'bismuth-pearl',
+    light: 'fades-slowly',
+    alkali: { behaviour: 'conditional', towards: 'greyer', on: 'pearl-lost' },
+    confidence: 'medium',
+    source: remembered('general inorganic chemistry: hydrolyses toward the oxide'),
+    names: named(
+      'Bismuth Oxychloride; bismuth chloride oxide; oxicloruro de bismuto; oxychlorure de bismuth; Bismutoxychlorid; Bismutchloridoxid; ossicloruro di bismuto; oxicloreto de bismuto; bismuth oxichloride',
+    ),
+  },
+  {
+    ...pigment,
+    id: 'carbon-black',
+    kind: 'carbon',
+    ci: ['77266'],
+    us: ['74.2052'],
+    like: 'carbon-black',
+    source: published('Encyclopaedia Britannica 1911, pigments: carbon is not liable to change'),
+    names: named(
+      'Black 2; carbon black; D&C Black No. 2; D&C Black 2; black no. 2; black no 2; negro de humo; negro de carbón; negro de carbono; negro 2; noir de carbone; Ruß; Carbon Schwarz; nero carbone; nerofumo; negro de fumo; furnace black; lamp black; pigment black 7',
+    ),
+  },
+  {
+    ...pigment,
+    id: 'charcoal',
+    kind: 'carbon',
+    ci: ['77268:1'],
+    e: ['153'],
+    us: 'none',
+    like: 'activated-charcoal',
+    source: published('Encyclopaedia Britannica 1911, pigments: carbon is not liable to change'),
+    names:
+      named(`Charcoal Powder; charcoal; activated charcoal; activated carbon; vegetable carbon; vegetable charcoal; bamboo charcoal; bamboo charcoal powder; bambusa arundinacea charcoal; coconut shell charcoal; coke black; carbón activado; carbón activo; carbón vegetal;
+      carbón de bambú; charbon actif; charbon végétal; charbon végétal actif; Aktivkohle; Pflanzenkohle; carbone attivo; carbone vegetale; carvão ativado; carvão vegetal; carbo medicinalis`),
+  },
+  {
+    ...pigment,
+    id: 'bone-black',
+    kind: 'carbon',
+    ci: ['77267'],
+    us: ['74.2053'],
+    like: 'bone-black',
+    source: published('Encyclopaedia Britannica 1911, pigments: carbon is not liable to change'),
+    names: named(
+      'Black 3; bone black; bone char; ivory black; D&C Black No. 3; D&C Black 3; black no. 3; negro de hueso; negro de huesos; negro de marfil; noir d’os; noir d’ivoire; Knochenkohle; Knochenschwarz; nero avorio; pigment black 9',
+    ),
+  },
+  {
+    ...pigment,
+    id: 'cobalt-aluminium-oxide',
+    kind: 'oxide',
+    ci: ['77346'],
+    names: named(
+      'CI 77346; cobalt aluminum oxide; cobalt blue; azul cobalto; azul de cobalto; bleu de cobalt; Kobaltblau; pigment blue 28',
+    ),
+  },
+];
