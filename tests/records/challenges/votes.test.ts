@@ -106,7 +106,7 @@ describe('what stewards may do', () => {
     const { id } = await openOne(board);
     const closings = async () =>
       (await duesBy(board.store, new Date(votesEnd + 9 * day))).filter(
-        ({ what }) => what === 'challenge-close',
+        ({ what, group }) => what === 'challenge-close' && group === board.group,
       );
     expect((await closings()).map(({ at }) => at.getTime())).toEqual([votesEnd + closingGrace]);
     await extendChallenge(
@@ -212,7 +212,7 @@ describe('several processes at once', () => {
       elsewhere('close', address, id, '60'),
       elsewhere('close', address, id, '61'),
     ]);
-    const acknowledged = [one, two].flat().sort();
+    const acknowledged = [one, two].flat().map(String).sort();
     const challenge = (await readChallenge(board, id))!;
     const result = await resultAt(board, challenge, Number.MAX_SAFE_INTEGER);
     const inTally = await ballotsOf(board, id, asOf(challenge, Number.MAX_SAFE_INTEGER));
