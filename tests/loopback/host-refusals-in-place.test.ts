@@ -11,7 +11,11 @@ type Told = keyof typeof messagePairs | keyof typeof formPairs | keyof typeof de
 
 let bench: Bench;
 beforeAll(async () => {
-  bench = await openBench({ acknowledgeWithinMs: 1_000, attachmentSizeLimit: 2_000, requestSizeLimit: 30_000 });
+  bench = await openBench({
+    acknowledgeWithinMs: 1_000,
+    attachmentSizeLimit: 2_000,
+    requestSizeLimit: 30_000,
+  });
   await bench.declare();
 });
 afterAll(() => bench[Symbol.asyncDispose]());
@@ -158,7 +162,7 @@ const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
       const path = `/interactions/${interaction.id}/${interaction.token}/callback`;
       setTimeout(
         () => void bench.post('POST', path, { type: 4, data: { content: 'soap' } }).then(resolve),
-        400,
+        1_300,
       );
     });
     await expect(bench.member.run('/batch', { oils: 'olive' })).rejects.toThrow('did not respond');
