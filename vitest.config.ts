@@ -1,9 +1,17 @@
 import { defineConfig } from 'vitest/config';
 
+/** Pure rooms share a worker's modules between files; rooms with threads, sockets and native code do not. */
+const pure = ['engine', 'standards', 'conversation', 'words', 'terminal'].map(
+  room => `tests/${room}/**/*.test.ts`,
+);
+
 export default defineConfig({
   test: {
-    include: ['tests/**/*.test.ts'],
-    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
     testTimeout: 20_000,
+    projects: [
+      { extends: true, test: { name: 'pure', include: pure, isolate: false } },
+      { extends: true, test: { name: 'rooms', include: ['tests/**/*.test.ts'], exclude: pure } },
+    ],
+    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
   },
 });
