@@ -1,5 +1,6 @@
 const MOST = 4;
 const SLACK = 1e-12;
+const MOST_ROUNDS = 8;
 
 /**
  * The step that most lowers |residual + slopes * step|, with every amount staying at 0 or more and their sum at 1 or
@@ -35,21 +36,30 @@ export class BoundedStep {
     this.#held = held;
     this.#amounts = amounts;
     this.#setNormal(slopes, residual);
-    const every = 1 << count;
-    const broken = this.#attempt(0, false);
-    if (broken === 0) {
-      this.#accept();
-      return;
+    if (!this.#tryLikelySets()) this.#tryEverySet();
+  }
+
+  /** Holds bounds that break and lets go of those that pull back; false when that does not settle soon. */
+  #tryLikelySets(): boolean {
+    const every = 1 << this.#count;
+    let fixed = 0;
+    let full = false;
+    for (let round = 0; round < MOST_ROUNDS; round++) {
+      const broken = this.#attempt(fixed, full);
+      if (broken !== 0) {
+        fixed |= broken & (every - 1);
+        full ||= (broken & every) !== 0;
+        continue;
+      }
+      const loose = this.#looseBounds(fixed, full);
+      if (loose === 0) {
+        this.#accept();
+        return true;
+      }
+      fixed &= ~loose;
+      if ((loose & every) !== 0) full = false;
     }
-    const overfull = (broken & every) !== 0;
-    if (
-      this.#attempt(broken & (every - 1), overfull) === 0 &&
-      this.#isOptimal(broken & (every - 1), overfull)
-    ) {
-      this.#accept();
-      return;
-    }
-    this.#tryEverySet();
+    return false;
   }
 
   #accept(): void {
@@ -142,16 +152,16 @@ export class BoundedStep {
     return room < -1e-9 ? broken | (1 << count) : broken;
   }
 
-  /** Whether no bound that is held pushes the wrong way. */
-  #isOptimal(fixed: number, full: boolean): boolean {
-    if (full && this.#pressure < 0) return false;
+  /** Bounds that are held although the residual would fall without them, as bits; the sum's comes last. */
+  #looseBounds(fixed: number, full: boolean): number {
+    let loose = full && this.#pressure < 0 ? 1 << this.#count : 0;
     for (let i = 0; i < this.#count; i++) {
       if ((fixed & (1 << i)) === 0 || i === this.#held) continue;
       let pull = this.#g[i]! + this.#pressure;
       for (let j = 0; j < this.#count; j++) pull += this.#h[MOST * i + j]! * this.#trial[j]!;
-      if (pull < -SLACK) return false;
+      if (pull < -SLACK) loose |= 1 << i;
     }
-    return true;
+    return loose;
   }
 
   /** What the trial step makes of half the squared residual, up to a constant. */

@@ -76,12 +76,9 @@ function promising(solver: SubsetSolver, all: Subset[]): Subset[] {
   all.sort((a, b) => a.difference - b.difference);
   const best: number[] = [];
   for (const subset of all) {
-    const limit = (best.at(-1) ?? Number.POSITIVE_INFINITY) * DOUBT.factor + DOUBT.offset;
-    subset.difference = solver.solve(
-      subset.members,
-      subset.count,
-      best.length < KEPT ? Number.POSITIVE_INFINITY : limit,
-    );
+    const limit = (best[KEPT - 1] ?? Number.POSITIVE_INFINITY) * DOUBT.factor + DOUBT.offset;
+    if (subset.difference > 2 * limit + 3) break;
+    subset.difference = solver.solve(subset.members, subset.count, limit);
     keepLeast(best, subset.difference);
   }
   return all.sort((a, b) => a.difference - b.difference || a.count - b.count);

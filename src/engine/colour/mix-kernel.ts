@@ -2,7 +2,7 @@ import { labResponse, labResponseSlope } from './appearance.ts';
 import { SOAP_SURFACE } from './base-soap.ts';
 import { glowXyz } from './fluorescence.ts';
 import { WHITE_POINT, X_WEIGHTS, Y_WEIGHTS, Z_WEIGHTS } from './observer.ts';
-import type { BaseOptics, Optics } from './optics.ts';
+import type { BaseOptics, MixPart, Optics } from './optics.ts';
 import { BAND_COUNT, type Spectrum } from './spectrum.ts';
 
 /** Colourants a kernel mixes at once: three and a white. */
@@ -37,7 +37,7 @@ export class MixKernel {
   readonly #k: Float64Array;
   readonly #s: Float64Array;
   readonly #components: readonly KernelComponent[];
-  readonly #glows: boolean;
+  readonly #glows: Uint8Array;
   readonly #base: BaseOptics;
   readonly #byK = new Float64Array(BAND_COUNT);
   readonly #byS = new Float64Array(BAND_COUNT);
@@ -47,7 +47,7 @@ export class MixKernel {
     this.nothing = components.length;
     this.#components = components;
     this.#base = base;
-    this.#glows = components.some(({ optics }) => optics.emission !== undefined);
+    this.#glows = Uint8Array.from(components, ({ optics }) => (optics.emission === undefined ? 0 : 1));
     const row = (read: (optics: Optics) => Spectrum) => {
       const values = new Float64Array((components.length + 1) * BAND_COUNT);
       components.forEach(({ optics, gramsPerUnit }, at) => {
@@ -87,26 +87,28 @@ export class MixKernel {
 
   /** Like {@link predict}, and leaves the change per unit of each of the first `count` components in `slopes`. */
   differentiate(members: ArrayLike<number>, amounts: ArrayLike<number>, count: number): void {
-    const [k, s] = [this.#k, this.#s];
+    const [k, s, byK, byS] = [this.#k, this.#s, this.#byK, this.#byS];
+    const baseK = this.#base.k;
+    const baseS = this.#base.s;
+    const [from0, from1] = [members[0]! * BAND_COUNT, members[1]! * BAND_COUNT];
+    const [from2, from3] = [members[2]! * BAND_COUNT, members[3]! * BAND_COUNT];
+    const [a0, a1, a2, a3] = [amounts[0]!, amounts[1]!, amounts[2]!, amounts[3]!];
     let x = 0;
     let y = 0;
     let z = 0;
     for (let b = 0; b < BAND_COUNT; b++) {
-      let K = this.#base.k[b]!;
-      let S = this.#base.s[b]!;
-      for (let at = 0; at < count; at++) {
-        K += amounts[at]! * k[members[at]! * BAND_COUNT + b]!;
-        S += amounts[at]! * s[members[at]! * BAND_COUNT + b]!;
-      }
+      const K = baseK[b]! + a0 * k[from0 + b]! + a1 * k[from1 + b]! + a2 * k[from2 + b]! + a3 * k[from3 + b]!;
+      const S = baseS[b]! + a0 * s[from0 + b]! + a1 * s[from1 + b]! + a2 * s[from2 + b]! + a3 * s[from3 + b]!;
       // At K = 0 the slope has no end, so the root is held.
       const root = Math.max(Math.sqrt(K * (K + 2 * S)), 1e-3 * S);
-      const denominator = HELD_BACK * S + K + root;
-      const seen = S / denominator;
+      const part = 1 / (HELD_BACK * S + K + root);
+      const seen = S * part;
+      const byRoot = 1 / root;
       x += seen * WX[b]!;
       y += seen * WY[b]!;
       z += seen * WZ[b]!;
-      this.#byK[b] = (-seen / denominator) * (1 + (K + S) / root);
-      this.#byS[b] = (1 - seen * (HELD_BACK + K / root)) / denominator;
+      byK[b] = -seen * part * (1 + (K + S) * byRoot);
+      byS[b] = (1 - seen * (HELD_BACK + K * byRoot)) * part;
     }
     this.#setXyz(members, amounts, x, y, z);
     this.#setLab();
@@ -119,16 +121,22 @@ export class MixKernel {
     xyz[0] = x + outside * WHITE_POINT.x;
     xyz[1] = y + outside * WHITE_POINT.y;
     xyz[2] = z + outside * WHITE_POINT.z;
-    if (!this.#glows) return;
-    const mix = Array.from({ length: MOST_IN_MIX }, (_, at) => ({ at, member: members[at]! })).flatMap(
-      ({ at, member }) => {
-        const component = this.#components[member];
-        return component === undefined
-          ? []
-          : [{ optics: component.optics, grams: amounts[at]! * component.gramsPerUnit }];
-      },
-    );
-    glowXyz(mix, this.#base, xyz);
+    for (let at = 0; at < MOST_IN_MIX; at++) {
+      if (this.#glows[members[at]!] !== 1 || amounts[at]! <= 0) continue;
+      glowXyz(this.#mix(members, amounts), this.#base, xyz);
+      return;
+    }
+  }
+
+  /** The same mix as parts in grams. */
+  #mix(members: ArrayLike<number>, amounts: ArrayLike<number>): MixPart[] {
+    const parts: MixPart[] = [];
+    for (let at = 0; at < MOST_IN_MIX; at++) {
+      const component = this.#components[members[at]!];
+      if (component === undefined) continue;
+      parts.push({ optics: component.optics, grams: amounts[at]! * component.gramsPerUnit });
+    }
+    return parts;
   }
 
   #setLab(): void {
