@@ -23,6 +23,11 @@ export async function runPrompt(
       typed,
     ],
   });
+  // Piped input may end before its last line is answered.
+  let ended = false;
+  terminal.once('close', () => {
+    ended = true;
+  });
   let choices: readonly Choice<string>[] = [];
   terminal.prompt();
   for await (const typed of terminal) {
@@ -33,7 +38,7 @@ export async function runPrompt(
       if (choices.length > 0) process.stdout.write(`${say.fronts.pickOne({ most: choices.length })}\n`);
       process.stdout.write('\n');
     }
-    terminal.prompt();
+    if (!ended) terminal.prompt();
   }
   process.stdout.write(`\n${say.fronts.goodbye}\n`);
 }

@@ -34,7 +34,7 @@ const cautions: CautionSentences = {
   'stick-blend-thickens': () => 'A stick-blended portion thickens: do it last, or pour it first.',
   'froth-cup-only': () => 'The frother is for the cup. Never put it in batter.',
   'dish-test-first': ({ colourant, carrier }) =>
-    `Lots of ${colourant.en} differ: stir a pinch into a dish of water first. Swirls in: water. Sits on the bottom: oil, or glycerin. Until then, ${inCarrier(carrier)}.`,
+    `${colourant.en} differs from lot to lot: stir a pinch into a dish of water first. Swirls in: water. Sits on the bottom: oil, or glycerin. Until then, ${inCarrier(carrier)}.`,
   'dish-test-disagrees': ({ colourant, tested, asked }) =>
     `Your dish test of ${colourant.en} pointed to ${inCarrier(tested)}; in ${inCarrier(asked)} expect specks.`,
   'fades-in-light': ({ colourant }) =>
@@ -80,7 +80,7 @@ export const dosingRefusals: Pick<
   | 'carrier-unknown'
 > = {
   'never-meets-lye': ({ colourant }) =>
-    `${colourant.en} must never meet lye. Leave it out; a mica or an oxide of that colour is safe.`,
+    `${colourant.en} must never meet lye. Leave it out; take a mica or an oxide of that colour.`,
   'too-many-colourants': ({ most }) => `At most ${most} colourants fit in one portion; more turn to mud.`,
   'spoon-weight-out-of-range': ({ grams, low, high }) =>
     `A level teaspoon can't weigh ${grams} g. Weigh one again: ${low} to ${high} g is possible.`,
