@@ -16,7 +16,12 @@ export type Cause = {
 
 type Remedies = readonly RemedyId[];
 
-const cause = (commonness: Commonness, thisBatch: Remedies, nextBatch: Remedies, doNotUse = false): Cause => ({
+const cause = (
+  commonness: Commonness,
+  thisBatch: Remedies,
+  nextBatch: Remedies,
+  doNotUse = false,
+): Cause => ({
   commonness,
   doNotUse,
   thisBatch,
@@ -25,36 +30,150 @@ const cause = (commonness: Commonness, thisBatch: Remedies, nextBatch: Remedies,
 
 /** What each cause calls for. Remedies are common practice of the trade. */
 export const CAUSES: Readonly<Record<CauseId, Cause>> = {
-  'undispersed-pigment': cause('common', ['use-as-it-is', 'only-looks'], ['wet-pigment-first', 'strain-or-mill-colour', 'stick-blend-carrier-in']),
-  'carrier-pockets': cause('usual', ['dab-oil-off', 'use-as-it-is'], ['stick-blend-carrier-in', 'less-carrier']),
-  'white-pigment-crackle': cause('usual', ['only-looks', 'use-as-it-is'], ['less-heat', 'less-white-pigment', 'less-water', 'cooler-fragrance']),
-  'glycerin-rivers': cause('common', ['only-looks', 'use-as-it-is'], ['less-water', 'less-heat', 'less-white-pigment', 'hold-water-back']),
-  'excess-white-pigment': cause('usual', ['cut-warm-or-thin-wire', 'confetti-or-rebatch'], ['keep-white-under-ceiling', 'less-white-pigment']),
-  'lye-excess': cause('usual', ['do-not-use', 'keep-gloves-on', 'no-guessed-repair', 'discard-safely'], ['check-lye-calculation', 'check-scale-and-measures'], true),
-  'lye-pockets': cause('usual', ['do-not-use', 'keep-gloves-on', 'discard-safely'], ['dissolve-lye-fully-and-strain', 'stir-lye-in-evenly'], true),
-  'over-hard-recipe': cause('usual', ['cut-warm-or-thin-wire', 'confetti-or-rebatch'], ['softer-recipe', 'cut-sooner']),
-  'soda-ash': cause('common', ['plane-or-steam-ash', 'only-looks'], ['cover-and-gel', 'steam-or-alcohol-on-top', 'steeper-water-discount']),
+  'undispersed-pigment': cause(
+    'common',
+    ['use-as-it-is', 'only-looks'],
+    ['wet-pigment-first', 'strain-or-mill-colour', 'stick-blend-carrier-in'],
+  ),
+  'carrier-pockets': cause(
+    'usual',
+    ['dab-oil-off', 'use-as-it-is'],
+    ['stick-blend-carrier-in', 'less-carrier'],
+  ),
+  'white-pigment-crackle': cause(
+    'usual',
+    ['only-looks', 'use-as-it-is'],
+    ['less-heat', 'less-white-pigment', 'less-water', 'cooler-fragrance'],
+  ),
+  'glycerin-rivers': cause(
+    'common',
+    ['only-looks', 'use-as-it-is'],
+    ['less-water', 'less-heat', 'less-white-pigment', 'hold-water-back'],
+  ),
+  'excess-white-pigment': cause(
+    'usual',
+    ['cut-warm-or-thin-wire', 'confetti-or-rebatch'],
+    ['keep-white-under-ceiling', 'less-white-pigment'],
+  ),
+  'lye-excess': cause(
+    'usual',
+    ['do-not-use', 'keep-gloves-on', 'no-guessed-repair', 'discard-safely'],
+    ['check-lye-calculation', 'check-scale-and-measures'],
+    true,
+  ),
+  'lye-pockets': cause(
+    'usual',
+    ['do-not-use', 'keep-gloves-on', 'discard-safely'],
+    ['dissolve-lye-fully-and-strain', 'stir-lye-in-evenly'],
+    true,
+  ),
+  'over-hard-recipe': cause(
+    'usual',
+    ['cut-warm-or-thin-wire', 'confetti-or-rebatch'],
+    ['softer-recipe', 'cut-sooner'],
+  ),
+  'soda-ash': cause(
+    'common',
+    ['plane-or-steam-ash', 'only-looks'],
+    ['cover-and-gel', 'steam-or-alcohol-on-top', 'steeper-water-discount'],
+  ),
   'partial-gel': cause('common', ['only-looks', 'insulate-now-for-full-gel'], ['all-gel-or-no-gel']),
-  'vanillin-browning': cause('common', ['only-looks', 'wait-and-see-colour'], ['plan-for-brown', 'vanillin-free-or-portion']),
-  'alkali-unstable-colourant': cause('usual', ['only-looks', 'wait-and-see-colour'], ['swap-to-alkali-stable', 'test-in-small-cup']),
-  'dye-bleed': cause('usual', ['only-looks', 'tell-bleeding-bars-apart'], ['swap-dye-for-pigment', 'test-in-small-cup']),
+  'vanillin-browning': cause(
+    'common',
+    ['only-looks', 'wait-and-see-colour'],
+    ['plan-for-brown', 'vanillin-free-or-portion'],
+  ),
+  'alkali-unstable-colourant': cause(
+    'usual',
+    ['only-looks', 'wait-and-see-colour'],
+    ['swap-to-alkali-stable', 'test-in-small-cup'],
+  ),
+  'dye-bleed': cause(
+    'usual',
+    ['only-looks', 'tell-bleeding-bars-apart'],
+    ['swap-dye-for-pigment', 'test-in-small-cup'],
+  ),
   'overdosed-colour': cause('usual', ['mark-as-staining', 'use-as-it-is'], ['dose-down-to-ceiling']),
-  'underdosed-colour': cause('usual', ['only-looks', 'use-as-it-is'], ['dose-up-stepwise', 'white-under-bright-colour']),
-  'base-colour-cast': cause('usual', ['only-looks', 'wait-and-see-colour'], ['paler-base-oils', 'counter-tint', 'white-under-bright-colour']),
-  'overheating-crack': cause('common', ['cool-loaf-now', 'level-and-cap-crack', 'use-as-it-is'], ['no-insulation-for-hot-recipe', 'less-sugar-milk-honey', 'less-heat']),
-  acceleration: cause('common', ['pour-plain-and-fast', 'spoon-into-mould', 'use-as-it-is'], ['slower-fragrance', 'fragrance-last-hand-stir', 'thinner-trace-and-cooler']),
-  ricing: cause('usual', ['stick-blend-back-together', 'hot-process-now'], ['slower-fragrance', 'fragrance-last-hand-stir']),
-  separation: cause('usual', ['do-not-use', 'keep-gloves-on', 'reabsorb-then-test-strip', 'stick-blend-back-together', 'hot-process-now'], ['reach-true-emulsion', 'slower-fragrance', 'check-scale-and-measures'], true),
-  'stearic-spots': cause('usual', ['only-looks', 'use-as-it-is'], ['warm-enough-to-stay-melted', 'melt-and-stir-butters']),
-  rancidity: cause('common', ['use-soon-and-apart'], ['fresh-oils-lower-superfat', 'fewer-unsaturated-oils', 'antioxidant-and-chelator', 'cure-dry-moving-air']),
-  'air-bubbles': cause('usual', ['only-looks', 'use-as-it-is'], ['burp-blender-tap-mould', 'thinner-trace-and-cooler']),
-  'humidity-dew': cause('usual', ['wipe-and-dry', 'keep-dry-and-airy'], ['cure-dry-moving-air', 'keep-dry-and-airy']),
-  'soft-from-carrier': cause('usual', ['wait-longer-to-cure', 'keep-dry-and-airy'], ['less-carrier', 'hold-water-back']),
+  'underdosed-colour': cause(
+    'usual',
+    ['only-looks', 'use-as-it-is'],
+    ['dose-up-stepwise', 'white-under-bright-colour'],
+  ),
+  'base-colour-cast': cause(
+    'usual',
+    ['only-looks', 'wait-and-see-colour'],
+    ['paler-base-oils', 'counter-tint', 'white-under-bright-colour'],
+  ),
+  'overheating-crack': cause(
+    'common',
+    ['cool-loaf-now', 'level-and-cap-crack', 'use-as-it-is'],
+    ['no-insulation-for-hot-recipe', 'less-sugar-milk-honey', 'less-heat'],
+  ),
+  acceleration: cause(
+    'common',
+    ['pour-plain-and-fast', 'spoon-into-mould', 'use-as-it-is'],
+    ['slower-fragrance', 'fragrance-last-hand-stir', 'thinner-trace-and-cooler'],
+  ),
+  ricing: cause(
+    'usual',
+    ['stick-blend-back-together', 'hot-process-now'],
+    ['slower-fragrance', 'fragrance-last-hand-stir'],
+  ),
+  separation: cause(
+    'usual',
+    [
+      'do-not-use',
+      'keep-gloves-on',
+      'reabsorb-then-test-strip',
+      'stick-blend-back-together',
+      'hot-process-now',
+    ],
+    ['reach-true-emulsion', 'slower-fragrance', 'check-scale-and-measures'],
+    true,
+  ),
+  'stearic-spots': cause(
+    'usual',
+    ['only-looks', 'use-as-it-is'],
+    ['warm-enough-to-stay-melted', 'melt-and-stir-butters'],
+  ),
+  rancidity: cause(
+    'common',
+    ['use-soon-and-apart'],
+    [
+      'fresh-oils-lower-superfat',
+      'fewer-unsaturated-oils',
+      'antioxidant-and-chelator',
+      'cure-dry-moving-air',
+    ],
+  ),
+  'air-bubbles': cause(
+    'usual',
+    ['only-looks', 'use-as-it-is'],
+    ['burp-blender-tap-mould', 'thinner-trace-and-cooler'],
+  ),
+  'humidity-dew': cause(
+    'usual',
+    ['wipe-and-dry', 'keep-dry-and-airy'],
+    ['cure-dry-moving-air', 'keep-dry-and-airy'],
+  ),
+  'soft-from-carrier': cause(
+    'usual',
+    ['wait-longer-to-cure', 'keep-dry-and-airy'],
+    ['less-carrier', 'hold-water-back'],
+  ),
   'light-fade': cause('usual', ['keep-in-dark', 'only-looks'], ['light-stable-colour', 'store-out-of-light']),
-  'fragrance-discolouration': cause('usual', ['only-looks', 'wait-and-see-colour'], ['ask-seller-about-discolouring', 'test-in-small-cup', 'vanillin-free-or-portion']),
+  'fragrance-discolouration': cause(
+    'usual',
+    ['only-looks', 'wait-and-see-colour'],
+    ['ask-seller-about-discolouring', 'test-in-small-cup', 'vanillin-free-or-portion'],
+  ),
   'reactive-metal': cause('uncommon', ['scrape-stained-face', 'keep-gloves-on'], ['steel-or-plastic-only']),
   'mica-oil-pools': cause('uncommon', ['dab-oil-off', 'wait-longer-to-cure'], ['less-oil-in-mica-top']),
-  'wire-drag': cause('uncommon', ['clean-cut-face', 'only-looks'], ['turn-bar-and-clean-wire', 'cut-when-firm-wipe-wire', 'finer-additives']),
+  'wire-drag': cause(
+    'uncommon',
+    ['clean-cut-face', 'only-looks'],
+    ['turn-bar-and-clean-wire', 'cut-when-firm-wipe-wire', 'finer-additives'],
+  ),
   'mould-growth': cause('uncommon', ['discard-mouldy'], ['no-fresh-food', 'cure-dry-moving-air']),
 };
 

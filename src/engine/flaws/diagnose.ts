@@ -1,7 +1,7 @@
 import { CAUSE_IDS, type CauseId } from './cause.ts';
 import { CAUSES } from './causes.ts';
 import type { Diagnosis, Evidence, RankedCause, ReadFinding } from './diagnosis.ts';
-import type { FindingId } from './findings.ts';
+import { FINDINGS, type FindingGroup, type FindingId } from './findings.ts';
 import { infer, type Posterior, type TurnedOut, weigh } from './inference.ts';
 import { tellingFindings } from './questions.ts';
 import { readWords } from './reading/read.ts';
@@ -21,6 +21,9 @@ const VERDICT = 0.4;
 /** A contribution below this says nothing. */
 const LEAST_WEIGHT = 0.15;
 const LOOK_AT = 3;
+
+/** Groups whose findings show a flaw; what was done and when only tells causes apart. */
+const SIGN: ReadonlySet<FindingGroup> = new Set(['seen', 'felt', 'batter', 'named']);
 
 /**
  * Reads a description of a flaw and ranks its causes by probability, with what spoke for and against each.
@@ -75,7 +78,8 @@ const asRead = ({ finding, from, via, probability }: Evidence): ReadFinding => (
 function doubt(evidence: readonly Evidence[], posterior: Posterior): Diagnosis['cantTell'] {
   const [first = 0, second = 0] = Object.values(posterior.causes).sort((a, b) => b - a);
   if (!evidence.some(item => item.probability > 0.5)) return 'nothing-known';
-  if (first >= VERDICT) return undefined;
+  const signs = evidence.some(item => item.probability > 0.5 && SIGN.has(FINDINGS[item.finding].group));
+  if (first >= VERDICT && signs) return undefined;
   return second > first * 0.8 && first > VERDICT / 2 ? 'evenly-matched' : 'too-little';
 }
 

@@ -20,7 +20,13 @@ export type Finding = {
 
 const seen = (leak: Level, ask = true): Finding => ({ group: 'seen', leak, said: 0.98, denied: 0.1, ask });
 const felt = (leak: Level, ask = true): Finding => ({ group: 'felt', leak, said: 0.98, denied: 0.1, ask });
-const batter = (leak: Level, ask = true): Finding => ({ group: 'batter', leak, said: 0.98, denied: 0.1, ask });
+const batter = (leak: Level, ask = true): Finding => ({
+  group: 'batter',
+  leak,
+  said: 0.98,
+  denied: 0.1,
+  ask,
+});
 const done = (leak: Level, ask = true): Finding => ({ group: 'done', leak, said: 0.95, denied: 0.1, ask });
 const when = (leak: Level, ask = false): Finding => ({ group: 'when', leak, said: 0.9, denied: 0.15, ask });
 const named = (): Finding => ({ group: 'named', leak: 'hardly ever', said: 0.9, denied: 0.3, ask: false });

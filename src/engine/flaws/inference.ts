@@ -56,7 +56,10 @@ function presence(finding: FindingId): Float64Array {
   if (kept) return kept;
   const row = strengths.get(finding) ?? NO_CAUSE;
   const quiet = 1 - LEVEL[FINDINGS[finding].leak];
-  const all = Float64Array.from(HYPOTHESES, ([a, b]) => 1 - quiet * (1 - (row[a] ?? 0)) * (1 - (row[b] ?? 0)));
+  const all = Float64Array.from(
+    HYPOTHESES,
+    ([a, b]) => 1 - quiet * (1 - (row[a] ?? 0)) * (1 - (row[b] ?? 0)),
+  );
   presences.set(finding, all);
   return all;
 }
@@ -67,7 +70,9 @@ function priors(turnedOut: TurnedOut): Float64Array {
   const total = counts.reduce((sum, count) => sum + count, 0);
   const each = CAUSE_IDS.map((id, i) => (prior(id) * PRIOR_WORTH + counts[i]!) / (PRIOR_WORTH + total));
   const odds = each.map(p => p / (1 - p));
-  return normalised(Float64Array.from(HYPOTHESES, ([a, b]) => (a < 0 ? UNKNOWN : odds[a]! * (b < 0 ? 1 : odds[b]!))));
+  return normalised(
+    Float64Array.from(HYPOTHESES, ([a, b]) => (a < 0 ? UNKNOWN : odds[a]! * (b < 0 ? 1 : odds[b]!))),
+  );
 }
 
 function normalised(weights: Float64Array): Float64Array {
@@ -87,7 +92,10 @@ function summed(hypotheses: Float64Array): Posterior {
     if (a >= 0) sums[a]! += hypotheses[h]!;
     if (b >= 0) sums[b]! += hypotheses[h]!;
   });
-  const causes = Object.fromEntries(CAUSE_IDS.map((id, i) => [id, Math.min(1, sums[i]!)])) as Record<CauseId, number>;
+  const causes = Object.fromEntries(CAUSE_IDS.map((id, i) => [id, Math.min(1, sums[i]!)])) as Record<
+    CauseId,
+    number
+  >;
   return { hypotheses, causes, unknown: hypotheses[0]! };
 }
 
@@ -103,7 +111,11 @@ export function infer(evidence: readonly Evidence[], turnedOut: TurnedOut = {}):
 }
 
 /** The posterior had this finding been seen (or seen not to be there) beyond doubt, from one already reached. */
-function updated(from: Posterior, finding: FindingId, there: boolean): { posterior: Float64Array; chance: number } {
+function updated(
+  from: Posterior,
+  finding: FindingId,
+  there: boolean,
+): { posterior: Float64Array; chance: number } {
   const likelihood = presence(finding);
   const weights = from.hypotheses.map((weight, h) => weight * (there ? likelihood[h]! : 1 - likelihood[h]!));
   const chance = weights.reduce((sum, weight) => sum + weight, 0);

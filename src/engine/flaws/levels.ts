@@ -14,5 +14,6 @@ export const LEVEL: Readonly<Record<Level, number>> = {
 
 export const LEVEL_ORIGIN: Origin = {
   trust: 'from memory',
-  source: 'makers talk of flaws in words, not counts; spacing chosen so that each word is about four times the next',
+  source:
+    'makers talk of flaws in words, not counts; spacing chosen so that each word is about four times the next',
 };

@@ -16,7 +16,10 @@ export type Inquiry = {
 };
 
 /** Findings worth looking at, the most telling first, with the bits each is expected to tell. */
-export function tellingFindings(posterior: Posterior, known: ReadonlySet<FindingId>): { finding: FindingId; bits: number }[] {
+export function tellingFindings(
+  posterior: Posterior,
+  known: ReadonlySet<FindingId>,
+): { finding: FindingId; bits: number }[] {
   return FINDING_IDS.filter(id => FINDINGS[id].ask && !known.has(id))
     .map(finding => ({ finding, bits: informationGain(posterior, finding) }))
     .sort((a, b) => b.bits - a.bits);

@@ -10,7 +10,6 @@ export const REMEDY_IDS = [
   'plane-or-steam-ash',
   'wait-and-see-colour',
   'wait-longer-to-cure',
-  'wait-for-zap-to-pass',
   'cut-warm-or-thin-wire',
   'confetti-or-rebatch',
   'hot-process-now',

@@ -16,6 +16,7 @@ export { colourants } from './colourants.ts';
 export { conversation } from './conversation.ts';
 export { dispersion } from './dispersion.ts';
 export { dosing } from './dosing.ts';
+export { flaws } from './flaws.ts';
 export { fronts } from './fronts.ts';
 export { heat } from './heat.ts';
 export { help } from './help.ts';

@@ -3,9 +3,20 @@ import { CAUSE_IDS, type CauseId } from '../../../src/engine/flaws/cause.ts';
 import { diagnose } from '../../../src/engine/flaws/diagnose.ts';
 
 /** One description with its right cause; `null` where nothing known is described. */
-export type Described = { readonly text: string; readonly cause: CauseId | null; readonly also?: readonly CauseId[] };
+export type Described = {
+  readonly text: string;
+  readonly cause: CauseId | null;
+  readonly also?: readonly CauseId[];
+};
 
-export type Outcome = { readonly right: CauseId | null; readonly first: CauseId | 'none'; readonly hit: boolean; readonly second: boolean; readonly chance: number; readonly told: boolean };
+export type Outcome = {
+  readonly right: CauseId | null;
+  readonly first: CauseId | 'none';
+  readonly hit: boolean;
+  readonly second: boolean;
+  readonly chance: number;
+  readonly told: boolean;
+};
 
 /** Reads every description in the JSON files of a folder beside the tests. */
 export function described(folder: string): Described[] {
@@ -48,15 +59,24 @@ export function figures(name: string, all: readonly Outcome[]): string {
   for (let low = 0; low < 1; low += 0.2) {
     const bin = all.filter(item => item.chance >= low && (item.chance < low + 0.2 || low + 0.2 >= 1));
     if (bin.length > 0)
-      lines.push(`  ${(bin.reduce((s, i) => s + i.chance, 0) / bin.length).toFixed(2)} -> ${(bin.filter(i => i.hit).length / bin.length).toFixed(2)} (${bin.length})`);
+      lines.push(
+        `  ${(bin.reduce((s, i) => s + i.chance, 0) / bin.length).toFixed(2)} -> ${(bin.filter(i => i.hit).length / bin.length).toFixed(2)} (${bin.length})`,
+      );
   }
   lines.push('confusion: right cause hits/cases, then what came first instead');
   for (const id of CAUSE_IDS) {
     const own = all.filter(item => item.right === id);
     if (own.length === 0) continue;
-    const wrong = Object.entries(Object.groupBy(own.filter(item => !item.hit), item => item.first));
+    const wrong = Object.entries(
+      Object.groupBy(
+        own.filter(item => !item.hit),
+        item => item.first,
+      ),
+    );
     const told = wrong.map(([first, cases]) => `${first} ${cases?.length ?? 0}`).join(', ');
-    lines.push(`  ${id} ${own.filter(item => item.hit).length}/${own.length}${told === '' ? '' : `: ${told}`}`);
+    lines.push(
+      `  ${id} ${own.filter(item => item.hit).length}/${own.length}${told === '' ? '' : `: ${told}`}`,
+    );
   }
   return lines.join('\n');
 }

@@ -7,7 +7,12 @@ import type { Measured } from './measured.ts';
 import type { Token } from './tokens.ts';
 
 /** A finding that a number in the text speaks for or against. */
-export type NumberSays = { readonly finding: FindingId; readonly probability: number; readonly from: number; readonly to: number };
+export type NumberSays = {
+  readonly finding: FindingId;
+  readonly probability: number;
+  readonly from: number;
+  readonly to: number;
+};
 
 /** Which entry of the catalogue stands for what a maker calls it; its dose and weight are those of its kind. */
 const STANDS_FOR: readonly (readonly [Concept, string])[] = [
@@ -26,17 +31,29 @@ const BATTER_ML_PER_G_OILS = 1.47;
 /** A whole home batch where no size is given, cups. Common practice: a two- to three-pound loaf. */
 const HOME_BATCH_CUPS = 5;
 const NEAR = 7;
-const LIQUID = /^(oils?|glycerin|water|olive|aceite|agua|glicerina|fragrance|fo|lye|sosa|honey|sugar|milk|salt)$/;
+const LIQUID =
+  /^(oils?|glycerin|water|olive|aceite|agua|glicerina|fragrance|fo|lye|sosa|honey|sugar|milk|salt)$/;
 
-type Dosed = { readonly concept: Concept; readonly colourant: Colourant; readonly teaspoons: number; readonly from: number; readonly to: number };
+type Dosed = {
+  readonly concept: Concept;
+  readonly colourant: Colourant;
+  readonly teaspoons: number;
+  readonly from: number;
+  readonly to: number;
+};
 
 function teaspoons(amount: Measured, colourant: Colourant): number {
-  const millilitres = amount.measure === 'volume' ? amount.value : amount.value / colourant.bulkDensity.typical;
+  const millilitres =
+    amount.measure === 'volume' ? amount.value : amount.value / colourant.bulkDensity.typical;
   return millilitres / US_TEASPOON_ML;
 }
 
 /** The colourant an amount speaks of: the nearest named within reach, rather after it than before. */
-function dosedBy(amount: Measured, named: ReadonlyMap<number, Concept>, tokens: readonly Token[]): Dosed | undefined {
+function dosedBy(
+  amount: Measured,
+  named: ReadonlyMap<number, Concept>,
+  tokens: readonly Token[],
+): Dosed | undefined {
   const next = tokens[amount.to]?.text ?? '';
   if (LIQUID.test(/^(of|de)$/.test(next) ? (tokens[amount.to + 1]?.text ?? '') : next)) return undefined;
   const order = [...Array(NEAR).keys()].flatMap(step => [amount.to + step, amount.from - 1 - step]);
@@ -47,7 +64,13 @@ function dosedBy(amount: Measured, named: ReadonlyMap<number, Concept>, tokens: 
     if (concept === undefined || colourant === undefined) continue;
     const between = tokens.slice(Math.min(at, amount.to), Math.max(at, amount.from));
     if (between.some(token => token.kind === 'mark' && /[.;!?\n]/.test(token.text))) continue;
-    return { concept, colourant, teaspoons: teaspoons(amount, colourant), from: Math.min(at, amount.from), to: Math.max(at + 1, amount.to) };
+    return {
+      concept,
+      colourant,
+      teaspoons: teaspoons(amount, colourant),
+      from: Math.min(at, amount.from),
+      to: Math.max(at + 1, amount.to),
+    };
   }
   return unnamed(amount, next);
 }
@@ -56,8 +79,15 @@ function dosedBy(amount: Measured, named: ReadonlyMap<number, Concept>, tokens: 
 function unnamed(amount: Measured, next: string): Dosed | undefined {
   const colourant = colourantById('mica-unknown-coat');
   const spoons = amount.measure === 'volume' && amount.value <= 30;
-  if (!spoons || !colourant || !/^(for|in|per|to|into|for|en|para|por|[.,;!?\n]|)$/.test(next)) return undefined;
-  return { concept: 'colour', colourant, teaspoons: teaspoons(amount, colourant), from: amount.from, to: amount.to };
+  if (!spoons || !colourant || !/^(for|in|per|to|into|for|en|para|por|[.,;!?\n]|)$/.test(next))
+    return undefined;
+  return {
+    concept: 'colour',
+    colourant,
+    teaspoons: teaspoons(amount, colourant),
+    from: amount.from,
+    to: amount.to,
+  };
 }
 
 const batterCups = (amount: Measured): number =>
@@ -69,8 +99,14 @@ const isPortion = (amount: Measured): boolean => amount.cups || amount.value > 1
 function judged(dosed: Dosed, cups: number, certain: boolean): NumberSays[] {
   const { fullTspPerCup: full, ceilingTspPerCup: most } = dosed.colourant.dose;
   const rate = dosed.teaspoons / cups;
-  const [much, little]: FindingId[] = dosed.concept === 'titanium' ? ['much-white-pigment', 'little-colour'] : ['much-colour', 'little-colour'];
-  const say = (finding: FindingId, probability: number) => ({ finding, probability, from: dosed.from, to: dosed.to });
+  const [much, little]: FindingId[] =
+    dosed.concept === 'titanium' ? ['much-white-pigment', 'little-colour'] : ['much-colour', 'little-colour'];
+  const say = (finding: FindingId, probability: number) => ({
+    finding,
+    probability,
+    from: dosed.from,
+    to: dosed.to,
+  });
   const sure = certain ? 0.95 : 0.8;
   if (rate > most * (certain ? 1.05 : 1.5)) return [say(much!, sure), say(little!, 0.05)];
   if (rate <= full * 0.3) return [say(little!, sure), say(much!, 0.05)];
@@ -79,7 +115,11 @@ function judged(dosed: Dosed, cups: number, certain: boolean): NumberSays[] {
 }
 
 /** Compares amounts of colourant in the text with what their kind bears. */
-export function doseEvidence(tokens: readonly Token[], mentions: readonly Mention[], amounts: readonly Measured[]): NumberSays[] {
+export function doseEvidence(
+  tokens: readonly Token[],
+  mentions: readonly Mention[],
+  amounts: readonly Measured[],
+): NumberSays[] {
   const named = new Map<number, Concept>();
   for (const mention of mentions)
     if (STANDS_FOR.some(([concept]) => concept === mention.concept))
@@ -92,7 +132,9 @@ export function doseEvidence(tokens: readonly Token[], mentions: readonly Mentio
     if (isPortion(amount) || amount.per) return [];
     const dosed = dosedBy(amount, named, tokens);
     if (!dosed) return [];
-    const portion = amounts.slice(i + 1, i + 3).find(other => isPortion(other) || other.per) ?? (i > 0 && isPortion(amounts[i - 1]!) ? amounts[i - 1] : undefined);
+    const portion =
+      amounts.slice(i + 1, i + 3).find(other => isPortion(other) || other.per) ??
+      (i > 0 && isPortion(amounts[i - 1]!) ? amounts[i - 1] : undefined);
     const near = portion && Math.abs(portion.from - amount.from) <= 18 ? portion : undefined;
     return near ? judged(dosed, batterCups(near), true) : judged(dosed, HOME_BATCH_CUPS, false);
   });

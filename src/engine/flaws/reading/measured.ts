@@ -7,7 +7,11 @@ import type { Token } from './tokens.ts';
 export type Numeral = { readonly value: number; readonly from: number; readonly to: number };
 
 /** A number with its unit: millilitres of a volume, grams of a mass. */
-export type Measured = Numeral & { readonly measure: 'volume' | 'mass'; readonly per: boolean; readonly cups: boolean };
+export type Measured = Numeral & {
+  readonly measure: 'volume' | 'mass';
+  readonly per: boolean;
+  readonly cups: boolean;
+};
 
 const VULGAR: Readonly<Record<string, number>> = {
   '½': 1 / 2,
@@ -20,9 +24,42 @@ const VULGAR: Readonly<Record<string, number>> = {
   '⅝': 5 / 8,
   '⅞': 7 / 8,
 };
-const LOOSE: Readonly<Record<string, number>> = { couple: 2, few: 3, several: 4, single: 1, par: 2, unas: 3, unos: 3, fifteen: 15, twenty: 20, thirty: 30, forty: 40, fifty: 50, sixty: 60, double: 2 };
+const LOOSE: Readonly<Record<string, number>> = {
+  couple: 2,
+  few: 3,
+  several: 4,
+  single: 1,
+  par: 2,
+  unas: 3,
+  unos: 3,
+  fifteen: 15,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  double: 2,
+};
 /** Words that may stand between a number and its unit. */
-const BETWEEN = new Set(['heaped', 'heaping', 'level', 'full', 'big', 'small', 'little', 'rounded', 'scant', 'of', 'a', 'whole', 'colmadas', 'colmada', 'llena', 'llenas', 'metric']);
+const BETWEEN = new Set([
+  'heaped',
+  'heaping',
+  'level',
+  'full',
+  'big',
+  'small',
+  'little',
+  'rounded',
+  'scant',
+  'of',
+  'a',
+  'whole',
+  'colmadas',
+  'colmada',
+  'llena',
+  'llenas',
+  'metric',
+]);
 
 function simple(token: Token | undefined): number | undefined {
   if (token === undefined) return undefined;
@@ -42,12 +79,19 @@ export function numeralAt(tokens: readonly Token[], from: number): Numeral | und
   let [value, to] = [first, from + 1];
   if (tokens[to]?.text === 'and' || tokens[to]?.text === 'y') {
     const skip = tokens[to + 1]?.text === 'a' ? 2 : 1;
-    const part = tokens[to + skip]?.kind === 'word' ? partOf(tokens[to + skip]!.text) : VULGAR[tokens[to + skip]?.text ?? ''];
+    const part =
+      tokens[to + skip]?.kind === 'word'
+        ? partOf(tokens[to + skip]!.text)
+        : VULGAR[tokens[to + skip]?.text ?? ''];
     if (part !== undefined) [value, to] = [value + part, to + skip + 1];
   } else if (tokens[from]!.kind === 'number' && Number.isInteger(first)) {
     const next = VULGAR[tokens[to]?.text ?? ''];
     if (next !== undefined) [value, to] = [value + next, to + 1];
-    else if (tokens[to]?.kind === 'number' && tokens[to + 1]?.text === '/' && Number(tokens[to + 2]?.text) > 0)
+    else if (
+      tokens[to]?.kind === 'number' &&
+      tokens[to + 1]?.text === '/' &&
+      Number(tokens[to + 2]?.text) > 0
+    )
       [value, to] = [value + Number(tokens[to]!.text) / Number(tokens[to + 2]!.text), to + 3];
   } else if (partOf(tokens[from]!.text) === undefined) {
     const part = tokens[to]?.kind === 'word' ? partOf(tokens[to]!.text) : undefined;
@@ -77,7 +121,14 @@ export function measuredIn(tokens: readonly Token[]): Measured[] {
     if (unit === undefined || (!numeral && !bare)) continue;
     const { measure, size } = unitSize(unit, MEASURES.us);
     const per = DIVIDES.has(before) || bare;
-    found.push({ value: (numeral?.value ?? 1) * size, from: at, to: unitAt + 1, measure, per, cups: unit === 'cup' });
+    found.push({
+      value: (numeral?.value ?? 1) * size,
+      from: at,
+      to: unitAt + 1,
+      measure,
+      per,
+      cups: unit === 'cup',
+    });
     at = unitAt;
   }
   return found;

@@ -24,7 +24,8 @@ const SHUN_WITHIN = 4;
 export const wordKey = (word: string): string => `'${stem(fold(word))}`;
 
 /** Any hue a member may name, for patterns that hold whatever the colour. */
-const HUE = 'blue|purple|pink|red|green|teal|yellow|black|orange|peach|brown|colour|onecolour|colourant|carbon';
+const HUE =
+  'blue|purple|pink|red|green|teal|yellow|black|orange|peach|brown|colour|onecolour|colourant|carbon';
 
 const names = (term: string): string[] =>
   term
@@ -77,7 +78,14 @@ export type Places = ReadonlyMap<string, readonly Place[]>;
 type Place = { readonly from: number; readonly to: number };
 
 /** The occurrence of any of `names` nearest to `anchor` within reach that shares no token with `taken`. */
-function nearest(names: readonly string[], anchor: Place, taken: readonly Place[], within: number, places: Places, ruler: readonly number[]): Place | undefined {
+function nearest(
+  names: readonly string[],
+  anchor: Place,
+  taken: readonly Place[],
+  within: number,
+  places: Places,
+  ruler: readonly number[],
+): Place | undefined {
   let best: Place | undefined;
   let least = within + 1e-9;
   for (const name of names) {
@@ -116,7 +124,8 @@ function matchAt(pattern: Pattern, anchor: Place, places: Places, reading: Readi
     if (!place) return undefined;
     taken.push(place);
   }
-  if (pattern.shunned.length > 0 && nearest(pattern.shunned, anchor, [], SHUN_WITHIN, places, reading.ruler)) return undefined;
+  if (pattern.shunned.length > 0 && nearest(pattern.shunned, anchor, [], SHUN_WITHIN, places, reading.ruler))
+    return undefined;
   const standings = taken.map(place => reading.standing[place.to - 1]!);
   const holds = pattern.terms.map((term, i) => standings[i] === term.as);
   const denied = pattern.terms[0]!.as === 'yes' && standings[0] === 'no' && !standings.includes('unreal');
@@ -133,9 +142,9 @@ function matchAt(pattern: Pattern, anchor: Place, places: Places, reading: Readi
 /** Every place where a pattern holds. Work grows with the text's length: reach is bounded. */
 export function matches(patterns: readonly Pattern[], places: Places, reading: Reading): Match[] {
   return patterns.flatMap(pattern =>
-    pattern.terms[0]!.any
-      .flatMap(name => places.get(name) ?? [])
-      .flatMap(anchor => matchAt(pattern, anchor, places, reading) ?? []),
+    pattern.terms[0]!.any.flatMap(name => places.get(name) ?? []).flatMap(
+      anchor => matchAt(pattern, anchor, places, reading) ?? [],
+    ),
   );
 }
 

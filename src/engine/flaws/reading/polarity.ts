@@ -48,7 +48,17 @@ function scopeEnd(tokens: readonly Token[], start: number, closes: ReadonlySet<n
   return tokens.length;
 }
 
-const DENIED_AFTER: ReadonlySet<Concept> = new Set(['vanilla', 'zap', 'burn', 'itch', 'ph', 'highph', 'n_ash', 'n_dos', 'film']);
+const DENIED_AFTER: ReadonlySet<Concept> = new Set([
+  'vanilla',
+  'zap',
+  'burn',
+  'itch',
+  'ph',
+  'highph',
+  'n_ash',
+  'n_dos',
+  'film',
+]);
 
 /** Works out what is affirmed, denied, wished for and guessed. One pass over tokens and mentions. */
 export function polarity(tokens: readonly Token[], mentions: readonly Mention[]): Reading {
@@ -67,12 +77,14 @@ export function polarity(tokens: readonly Token[], mentions: readonly Mention[])
   for (const after of starts('denyafter'))
     for (let i = after.from - 1; i >= Math.max(0, after.from - 4); i -= 1) {
       if (ends(tokens[i]!)) break;
-      if (mentions.some(m => DENIED_AFTER.has(m.concept) && m.from <= i && i < m.to && m.from >= i - 3)) standing[i] = 'no';
+      if (mentions.some(m => DENIED_AFTER.has(m.concept) && m.from <= i && i < m.to && m.from >= i - 3))
+        standing[i] = 'no';
     }
-  for (const guess of starts('guess')) for (let i = guess.to; i < Math.min(tokens.length, guess.to + GUESS_REACH); i += 1) {
-    if (ends(tokens[i]!)) break;
-    guessed[i] = true;
-  }
+  for (const guess of starts('guess'))
+    for (let i = guess.to; i < Math.min(tokens.length, guess.to + GUESS_REACH); i += 1) {
+      if (ends(tokens[i]!)) break;
+      guessed[i] = true;
+    }
   questions(tokens, guessed);
   return { standing, ruler: ruler(tokens, new Set(starts('contrast').map(m => m.from))), guessed };
 }
@@ -85,7 +97,8 @@ function range(from: number, to: number): number[] {
 function questions(tokens: readonly Token[], guessed: boolean[]): void {
   tokens.forEach((token, at) => {
     if (token.text !== '?') return;
-    for (let i = at - 1; i >= Math.max(0, at - 6) && !ends(tokens[i]!) && tokens[i]!.text !== ','; i -= 1) guessed[i] = true;
+    for (let i = at - 1; i >= Math.max(0, at - 6) && !ends(tokens[i]!) && tokens[i]!.text !== ','; i -= 1)
+      guessed[i] = true;
   });
 }
 

@@ -1,7 +1,7 @@
 import type { Evidence } from '../diagnosis.ts';
 import { FINDINGS } from '../findings.ts';
-import { doseEvidence, type NumberSays } from './dose-evidence.ts';
 import { keyOf, mentions } from './concepts.ts';
+import { doseEvidence, type NumberSays } from './dose-evidence.ts';
 import { measuredIn } from './measured.ts';
 import { compile, type Match, matches } from './pattern.ts';
 import { DONE_PATTERNS } from './patterns/done.ts';
@@ -53,21 +53,31 @@ function settle(all: readonly Match[], tokens: readonly Token[], text: string): 
     const absent = said.length > present.length;
     const { said: trusted, denied } = FINDINGS[finding];
     const best = present.find(match => !match.guessed) ?? present[0] ?? said[0]!;
-    let probability: number = present.length === 0 ? denied : best.guessed ? Math.min(trusted, GUESSED) : trusted;
+    let probability: number =
+      present.length === 0 ? denied : best.guessed ? Math.min(trusted, GUESSED) : trusted;
     if (present.length > 0 && absent) probability = Math.min(probability, CONTRADICTED);
     return { finding, probability, via: 'words', from: quote(best, tokens, text) };
   });
 }
 
 /** A number outweighs the words around it: "a lot, half a teaspoon". The last number on a finding holds. */
-function withNumbers(words: readonly Evidence[], numbers: readonly NumberSays[], tokens: readonly Token[], text: string): Evidence[] {
+function withNumbers(
+  words: readonly Evidence[],
+  numbers: readonly NumberSays[],
+  tokens: readonly Token[],
+  text: string,
+): Evidence[] {
   const all = new Map(words.map(item => [item.finding, item]));
   for (const { finding, probability, from, to } of numbers)
     all.set(finding, { finding, probability, via: 'words', from: quote({ from, to }, tokens, text) });
   return [...all.values()];
 }
 
-function quote(match: { readonly from: number; readonly to: number }, tokens: readonly Token[], text: string): string {
+function quote(
+  match: { readonly from: number; readonly to: number },
+  tokens: readonly Token[],
+  text: string,
+): string {
   const words = text.slice(tokens[match.from]!.start, tokens[match.to - 1]!.end).replace(/\s+/g, ' ');
   return words.length > QUOTE_LENGTH ? `${words.slice(0, QUOTE_LENGTH - 1)}…` : words;
 }

@@ -30,7 +30,8 @@ export function distance(a: string, b: string): number {
     for (let j = 1; j <= b.length; j += 1) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
       let best = Math.min(above[j]! + 1, row[j - 1]! + 1, above[j - 1]! + same);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]) best = Math.min(best, before[j - 2]! + 1);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        best = Math.min(best, before[j - 2]! + 1);
       row.push(best);
     }
     before = above;
@@ -66,7 +67,8 @@ export function speller(known: Iterable<string>, untouched: ReadonlySet<string>)
       for (const candidate of index.get(key) ?? []) {
         if (Math.abs(candidate.length - word.length) > most) continue;
         const far = distance(word, candidate) + (candidate[0] === word[0] ? 0 : 0.5);
-        if (far < least || (far === least && best !== undefined && candidate < best)) [best, least] = [candidate, far];
+        if (far < least || (far === least && best !== undefined && candidate < best))
+          [best, least] = [candidate, far];
       }
     return best;
   };

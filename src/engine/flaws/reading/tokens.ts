@@ -10,7 +10,8 @@ export type Token = {
 /** Longest text read, in UTF-16 units: a chat message holds 4,000. */
 export const LONGEST_WORDS = 5000;
 
-const PIECES = /\d+(?:[.,]\d+)?|[\p{L}\p{M}][\p{L}\p{M}\d'’‘`´]*|[½¼¾⅓⅔⅛⅜⅝⅞]|\.{2,}|[.,;:!?¿¡()\n/%+–—→]|->| - /gu;
+const PIECES =
+  /\d+(?:[.,]\d+)?|[\p{L}\p{M}][\p{L}\p{M}\d'’‘`´]*|[½¼¾⅓⅔⅛⅜⅝⅞]|\.{2,}|[.,;:!?¿¡()\n/%+–—→]|->| - /gu;
 
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\bcolor/g, 'colour'],
@@ -42,7 +43,12 @@ export function tokenise(words: string): Token[] {
     const kind = /^\p{L}/u.test(raw) ? 'word' : /^[\d½¼¾⅓⅔⅛⅜⅝⅞]/u.test(raw) ? 'number' : 'mark';
     const text = kind === 'word' ? fold(raw) : raw.trim();
     if (text !== '' || raw === '\n')
-      tokens.push({ kind, text: raw === '\n' ? '\n' : text, start: match.index, end: match.index + raw.length });
+      tokens.push({
+        kind,
+        text: raw === '\n' ? '\n' : text,
+        start: match.index,
+        end: match.index + raw.length,
+      });
   }
   return tokens;
 }

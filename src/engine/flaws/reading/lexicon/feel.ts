@@ -8,20 +8,25 @@ export const FEEL = {
   skin: 'skin, hand, hands, arm, finger, my husband, piel, mano, brazo, cara, dedo, child, daughter',
   eye: 'eye, eyes, ojo, ojos',
   ph: 'ph strip, ph paper, ph test, ph, litmus, phenolphthalein, test strip, tira de ph, papel ph, fenolftaleina',
-  highph: 'ph 11, ph 12, ph 13, ph 14, ph of 11, ph of 12, ph of 13, ph of 14, ph is 11, ph is 12, ph is 13, ph is 14, ph high, ph too high, off the chart, bright pink, hot pink, ph alto, ph muy alto, ph 12+, reads 12, reads 13, reads 14, read 12, read 13, caustic',
+  highph:
+    'ph 11, ph 12, ph 13, ph 14, ph of 11, ph of 12, ph of 13, ph of 14, ph is 11, ph is 12, ph is 13, ph is 14, ph high, ph too high, off the chart, bright pink, hot pink, ph alto, ph muy alto, ph 12+, reads 12, reads 13, reads 14, read 12, read 13, caustic',
   brittle:
     'brittle, crumble, crumbly, crumbled, crumbs, crumb, crumbling, snap, snapped, shatter, shattered, shattering, splinter, splintered, chip, chipped, chips off, falls apart, fell apart, falling apart, break apart, broke apart, breaks apart, broke into pieces, breaks into pieces, cracks when, cracked when, flake, flaky, flaking, breaking, breaks off, breaking off, pieces break, breaks up, broke when, bits falling, sandcastle, biscuit, feta, parmesan, shortbread, plaster, desmorona, desmorono, desmoronan, desmoronar, quebraron, quebradizo, quiebra, quebro, migas, se deshace, se rompe, se rompio, se rompen, astilla, fragil, desmenuza, se parte, se partio, dry cake',
   chalky: 'chalk, chalky, tiza, como tiza, chalkboard, dry and powdery',
   hard: 'hard, rock hard, brick, rock, stone, concrete, hard as, very hard, super hard, too hard, marble hard, duro, dura, durisimo, piedra, ladrillo, roca, solid as',
-  hardquick: 'set up so fast, got hard fast, hardened fast, hardened quickly, hard within hours, se endurecio rapido',
+  hardquick:
+    'set up so fast, got hard fast, hardened fast, hardened quickly, hard within hours, se endurecio rapido',
   soft: 'soft, softer, squishy, squish, squashy, mushy, mush, squidgy, squidge, spongy, gummy, putty, playdough, play dough, dent, dents, fingerprint, bendy, rubbery, floppy, gloopy, gooey, custardy, pliable, clay like, blando, blanda, plastilina, se hunde, aguado, like butter, butter soft, toothpaste, mud, melty, fudge, fudgy, cheese, cream cheese, smooshes, mash, thumbprint',
   firm: 'firm, set, harden, hardened, hardening, firm up, firmed up, set up, solid, solidify, endurece, endurecer, cuaja, cuajo, firme, dries out, dry out hard, unmould, unmould it',
   greasy:
     'greasy, greasiness, oily feel, feels oily, feels greasy, greasy feel, oily to touch, oily film, grasoso, grasosa, grasiento, grasienta, aceitoso, aceitosa, grasa en, oily, slippery, buttery',
-  sticky: 'sticky, tacky, slimy, wet, damp, moist, clammy, soggy, pegajoso, humedo, mojado, viscoso, pegajosa, mojada, humeda, slick',
+  sticky:
+    'sticky, tacky, slimy, wet, damp, moist, clammy, soggy, pegajoso, humedo, mojado, viscoso, pegajosa, mojada, humeda, slick',
   rancidsmell:
     'rancid, crayon, stale, gone off, off smell, smells off, smells funny, smell like old oil, old oil, old chip oil, old frying oil, old cooking oil, old nuts, fishy, smells like fish, play doh, putty smell, cardboard, linseed, old lipstick, old lipstick smell, paint smell, like paint, old paint, rancio, rancia, crayola, aceite viejo, huele raro, huele mal, huele a viejo, smells bad, smells weird, smells nasty, stinks, bad smell, old peanuts, old walnuts, off nuts, sour smell, smells sour, smells old, acrid',
-  mustysmell: 'musty, mouldy smell, smells like a cellar, smells mouldy, cellar, earthy smell, damp smell, basement smell, huele a humedad, moho olor, mushroom smell, mushroomy, compost',
-  smooth: 'smooth, silky, clean cut, cuts clean, cut clean, lisa, suave al corte, hold together, holds together, perfect texture',
+  mustysmell:
+    'musty, mouldy smell, smells like a cellar, smells mouldy, cellar, earthy smell, damp smell, basement smell, huele a humedad, moho olor, mushroom smell, mushroomy, compost',
+  smooth:
+    'smooth, silky, clean cut, cuts clean, cut clean, lisa, suave al corte, hold together, holds together, perfect texture',
   wipe: 'wipe off, wipes off, wiped off, wipe it off, wipe away, wipes away, rub off, rubs off, rubbed off, rub it off, brush off, brushes off, brush it off, brush away, scrape off, scrapes off, wash off, washes off, washed off, rinses off, rinse off, comes off, come off, came off, scratch off, steam it off, steams away, steam, steamed off, dust it off, plane off, planed off, se quita, se limpia, sale al frotar, sale con el dedo, se borra, al pasar el dedo, se va al lavar, se va con',
 } as const;

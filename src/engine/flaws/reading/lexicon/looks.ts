@@ -4,59 +4,72 @@
  */
 export const LOOKS = {
   spot: 'spot, dot, speck, speckle, freckle, fleck, blemish, polka dot, measles, chicken pox, blotch, splotch, patch, bit, spek, spec, specs, pimple, blip, particle, mota, motita, punto, puntito, peca, mancha, manchita, lunar, pinta, trocito, pedacito',
-  filler: 'a bit, a little bit, little bit more, bit too, bit more, a bit of a, quite a bit, bit disappointed, a bit like',
-  clump: 'clump, lump, blob, glob, nugget, ball, chunk, clot, knot, unmixed, undissolved, undispersed, dispersed badly, raw pigment, grumo, grumoso, pegote, bola, bolita, terron, sin disolver, sin mezclar',
-  powder: 'powder, powdery, dust, dusty, dusting, flour, floury, talc, talcum, baby powder, icing sugar, powdered sugar, polvo, polvillo, harina, talco, polvoriento',
+  filler:
+    'a bit, a little bit, little bit more, bit too, bit more, a bit of a, quite a bit, bit disappointed, a bit like',
+  clump:
+    'clump, lump, blob, glob, nugget, ball, chunk, clot, knot, unmixed, undissolved, undispersed, dispersed badly, raw pigment, grumo, grumoso, pegote, bola, bolita, terron, sin disolver, sin mezclar',
+  powder:
+    'powder, powdery, dust, dusty, dusting, flour, floury, talc, talcum, baby powder, icing sugar, powdered sugar, polvo, polvillo, harina, talco, polvoriento',
   film: 'film, coating, coat, haze, hazy, bloom, veil, frost, frosty, frosted, crust, crusty, skin on top, residue, layer of white, layer of dust, snow, snowy, cast on top, capa, pelicula, velo, costra, escarcha, residuo, nieve',
   vein: 'wiggle, wiggles, ribbon, channel,  veiny, veining, river, rivulet, squiggle, squiggly, squiggles, wiggly, wavy line, wavy, marble, marbling, marbled, map, roads, lightning, worm, vena, venas, vetas, veta, rio, ondulado, marmol, marmoleado',
   translucent:
     'translucent, translucency, semi transparent, semi translucent, see through, transparent, glassy, glass like, clear, jelly, gelatinous, gel like, glycerin looking, traslucido, translucido, transparente, vidrioso, gelatinoso',
   crackle:
     'crackle, crackly, crackled, crackling, craze, crazed, crazing, crackle glaze, cracked glass, shattered glass, smashed glass, broken glass, old china, cracked china, old plate, old porcelain, old pottery, cracked porcelain, old painting, old teapot, old mug, old vase, dried mud, cracked mud, dry mud, mud flat, cracked earth, cracked desert, dry lake, dry riverbed, lake bed, river bed, riverbed, dried up river, cocodrilo, piel de cocodrilo, windscreen, windshield, parched, parched earth, crazy paving, craquele, broken tile, eggshell, egg shell, hairline cracks, tiny cracks, fine cracks, little cracks, snake skin, snakeskin, crocodile, alligator, lizard, reptile, spider web, spiderweb, cobweb, mosaic, web of lines, network of lines, web of cracks, net of lines, crosshatch, elephant skin, giraffe, dry skin, crocodile skin, craquelado, craqueado, craquelada, cuarteado, cuarteada, tierra seca, barro seco, telarana, piel de serpiente, porcelana vieja',
-  crack: 'crack, cracked, split, agrieto, agrietaron, rajo, fissure, ravine, canyon, crevice, gash, earthquake, fault line, grand canyon, grieta, agrietado, raja, rajado, abrio, partido, fisura, crevasse, chasm, rift',
-  burst: 'exploded, explode, explosion, burst, burst open, bursting, blew open, popped open, tore open, ripped open, open up, opened up, estallo, revento',
+  crack:
+    'crack, cracked, split, agrieto, agrietaron, rajo, fissure, ravine, canyon, crevice, gash, earthquake, fault line, grand canyon, grieta, agrietado, raja, rajado, abrio, partido, fisura, crevasse, chasm, rift',
+  burst:
+    'exploded, explode, explosion, burst, burst open, bursting, blew open, popped open, tore open, ripped open, open up, opened up, estallo, revento',
   rose: 'volcano, volcanoed, volcanic, erupt, eruption, overflow, overflowed, rose up, rose, risen, rising, puffed up, puff, mushroomed, swelled, swollen, swell, bubbled over, boiled over, climbed out, grew out, dome, domed, bulge, alien brain, brain, like bread, muffin, popover, souffle, volcan, desbordo, se salio, se sale, salio del molde, crecio, inflo, hincho, subio',
   ring: 'ring, circle, oval, halo, bullseye, bulls eye, egg shape, donut, doughnut, circular, round shape, round patch, ellipse, tree trunk, eyeball, iris, target, anillo, circulo, aro, ovalo, ovalado, redondo, yolk, yema',
-  centre:
-    'centre, center, middle, core, heart, centro, medio, corazon, nucleo',
+  centre: 'centre, center, middle, core, heart, centro, medio, corazon, nucleo',
   inside: 'inside, interior, inner, inwards, por dentro, adentro, dentro',
   edge: 'edge, border, outside, outer, rim, corner, perimeter, outsides, borde, orilla, exterior, esquina, por fuera, afuera',
   outsidein:
     'outside in, from the outside in, from the outside, outside first, edges first, from the edges, creeping in, creeping inward, inward, working its way in, outer edge, outer part, outer layer, outer rim, de fuera hacia dentro, de afuera hacia adentro, desde fuera, desde el borde, por fuera',
   top: 'top, surface, upper, exposed, lid, arriba, superficie, encima, por encima, parte superior, tapa, topside, tops',
   bottom: 'bottom, underneath, underside, base of the mould, fondo, abajo, debajo',
-  pocket: 'pocket, hole, cavity, void, pit, tunnel, cave, dimple, hollow, sac, bolsita, bolsillo, hueco, agujero, hoyo, cavidad, burbuja de liquido',
+  pocket:
+    'pocket, hole, cavity, void, pit, tunnel, cave, dimple, hollow, sac, bolsita, bolsillo, hueco, agujero, hoyo, cavidad, burbuja de liquido',
   liquid:
     'liquid, runny, fluid, leak, leaked, leaking, ooze, oozy, weep, wept, seep, drip, dripped, dribble, trickle, juice, ink, inky, watery, syrup, syrupy, ran out, runs out, running out, squirt, liquido, gotea, gotear, chorrea, escurre, supura, tinta, suelta',
   bead: 'bead, droplet, dew, dewy, sweat, sweaty, sweating, perspire, condensation, drop, drops, tear, gota, gotita, sudor, suda, sudando, rocio, perla, condensacion, sudada',
   pinhole:
     'pinhole, pin hole, pin prick, pinprick, tiny hole, tiny round hole, little hole, small hole, tiny crater, needle hole, pock mark, pockmark, pocked, sponge, swiss cheese, gruyere, aero, aerated, moon surface, crater, bubble, bubbly, air bubble, air pocket, trapped air, air trapped, got air, foamy, froth, frothy, porous, pore, honeycomb, pitted, pumice, crumpet, burbuja, burbujita, poro, poroso, agujerito, hueco de aire, como esponja',
-  grain: 'granule, granules, semolina, sago, bitty, wet sand, polenta, oatmeal like, like oatmeal, egg drop, frogspawn, pebbly, gravelly, couscous like, hard bits floating, bits floating, tiny lumps, small lumps, little lumps, little balls, tiny balls, hard balls, lumpy porridge, rice, rice like, rice pudding, grain, grainy, cottage cheese, curdle, curdled, tapioca, cous cous, couscous, quinoa, caviar, risotto, scrambled egg, lentil, orzo, arroz, grano, granito, granulado, granuloso, requeson, cortada, cortado',
+  grain:
+    'granule, granules, semolina, sago, bitty, wet sand, polenta, oatmeal like, like oatmeal, egg drop, frogspawn, pebbly, gravelly, couscous like, hard bits floating, bits floating, tiny lumps, small lumps, little lumps, little balls, tiny balls, hard balls, lumpy porridge, rice, rice like, rice pudding, grain, grainy, cottage cheese, curdle, curdled, tapioca, cous cous, couscous, quinoa, caviar, risotto, scrambled egg, lentil, orzo, arroz, grano, granito, granulado, granuloso, requeson, cortada, cortado',
   wax: 'wax, waxy, candle, candle wax, stearin, soft white bit, butter bit, bit of butter, lard, tallow bit, fat spot, solidified fat, hard fat, unmelted, fatty bit, cera, ceroso, vela, manteca sin derretir, sin derretir',
   fuzz: 'fuzz, fuzzy, furry, fur, hair, hairy, fluff, fluffy, cottony, whiskers, growing, growth, pelusa, pelo, peludo, pelitos, algodonoso, penicillin, bread mould, blue cheese, like old bread, forgotten bread, spore, hongo',
   crystal:
     'crystal, crystalline, crystallised, crystallized, crunch, crunchy, gritty, grit, sandy bit, sugar like, salt like, hard bit, hard white bit, hard lump, cristal, cristalito, crujiente, arenoso',
   line: 'line, stripe, striped, groove, ridge, score, scored, scoring, stria, parallel, track, linea, raya, surco, estria, rayita',
   drag: 'drag, dragged, drag mark, dragging, scratch, scrape, comet, comet tail, tail, smear, smeared, smudge, pulled, scratched, scratchy, gouge, tyre track, arrastre, arrastra, arrastro, aranazo, rayado, cola de cometa, embarrado',
-  streak: 'streak, streaky, uneven, patchy, mottled, unevenly, blotchy, desigual, disparejo, rayado de color, streaked',
+  streak:
+    'streak, streaky, uneven, patchy, mottled, unevenly, blotchy, desigual, disparejo, rayado de color, streaked',
   glitter:
     'glitter, glittery, shimmer, shimmery, sparkle, sparkly, shiny, pearly, pearlescent, metallic, gold, golden, bronze swirl, copper swirl, brillo, brillante, brillito, nacarado, purpurina, dorado, metalizado, iridescent',
   pool: 'pool, puddle, trail, slick, rivulets, lake, snail trail, charco, charquito, rastro, reguero, separated oil, halo of oil, oil ring, ring of oil, oily ring, oily halo',
-  layer: 'layer, floating, floats, float, sitting in, sat in a, standing in, sits in, sitting on top, standing, capa de, flota, flotando, inch of, cm of, mm of, poured off',
+  layer:
+    'layer, floating, floats, float, sitting in, sat in a, standing in, sits in, sitting on top, standing, capa de, flota, flotando, inch of, cm of, mm of, poured off',
   fade: 'fade, faded, fading, bleach, bleached, washed out, lost colour, lost its colour, lost the colour, lost their colour, lost all its colour, loses colour, lighter than before, lost its brightness, duller, dulled, went pale, gone pale, gone dull, paler than, destenido, desteñido, decolorado, descolorido, se aclaro, perdio color, perdio el color, se fue el color, apagado, blanqueado',
-  samecolour: 'same colour as the uncoloured, same colour as the plain, practically the same colour, almost the same colour, nearly the same colour, practically uncoloured, same as the plain, same as the uncoloured, no different from the plain, looks uncoloured, looks plain, like plain soap, like uncoloured soap, like no colour, as if i added nothing, like i never added, like i didnt add',
+  samecolour:
+    'same colour as the uncoloured, same colour as the plain, practically the same colour, almost the same colour, nearly the same colour, practically uncoloured, same as the plain, same as the uncoloured, no different from the plain, looks uncoloured, looks plain, like plain soap, like uncoloured soap, like no colour, as if i added nothing, like i never added, like i didnt add',
   pale: 'casi sin color, sin color, colourless, no colour, without colour, almost no colour, next to no colour, baby blue, baby pink, baby version, icy, milky pink, milky blue, pale, paler, washed out, faint, weak, pastel, barely there, barely see, barely visible, barely tinted, can barely, hardly see, hardly any colour, hardly visible, barely any colour, barely blue, barely pink, barely purple, barely green, wishy washy, dull, insipid, too light, very light, so light, lighter than, whisper, anemic, anaemic, ghost, ghostly, blah, muted, almost white, nearly white, just looks white, tint of, hint of, not strong, palido, debil, clarito, muy claro, tenue, apenas, casi blanco, flojo, soso',
   bright:
     'bright, vivid, vibrant, intense, saturated, bold, strong colour, rich colour, deep enough, dark enough, strong, deep, vibrante, intenso, fuerte, vivo, pop, pops',
   dark: 'dark, darker, too dark, nearly black, almost black, like ink, oscuro, obscuro, casi negro, negruzco, darkish',
   light: 'light, lighter, claro, mas claro',
-  stain: 'stain, stained, staining, discolour, discoloured, discolouration, tarnish, smudge mark, blackened, scuff, tizne',
-  transfer: 'comes off on, come off on, came off on, coming off on, rubs off on, rub off on, rubbed off on, gets on everything, gets everywhere, comes off when, comes off in, washes out on, ends up on my hands, transfers, transfer, comes off on my hands, leaves my hands, turns my hands, turned my hands, dyes my, dyed my, dyes the, dyed the, dyed her, colours my hands, stains my, stained my, stains the, stained the, stains her, stains everything, stains hands, stains washcloth, stains washcloths, mancha la, mancha las, mancha todo, tine las manos, tine la, pinta las manos, deja las manos, deja color, runs off in the shower',
+  stain:
+    'stain, stained, staining, discolour, discoloured, discolouration, tarnish, smudge mark, blackened, scuff, tizne',
+  transfer:
+    'comes off on, come off on, came off on, coming off on, rubs off on, rub off on, rubbed off on, gets on everything, gets everywhere, comes off when, comes off in, washes out on, ends up on my hands, transfers, transfer, comes off on my hands, leaves my hands, turns my hands, turned my hands, dyes my, dyed my, dyes the, dyed the, dyed her, colours my hands, stains my, stained my, stains the, stained the, stains her, stains everything, stains hands, stains washcloth, stains washcloths, mancha la, mancha las, mancha todo, tine las manos, tine la, pinta las manos, deja las manos, deja color, runs off in the shower',
   bleed:
     'bleed, bled, bleeding, migrate, migrated, migration, creep, crept, spread, seeped into, leached, leach, travelled, wandering, wandered, ran into, run into, running into, runs into, soaked into, leaking into, leaked into, colour ran, colours ran, ran together, run together, halo of colour, corrio, corrieron, sangra, sangro, migro, se paso, se pasa, se extendio, se corre, se corren, invade, invadio, se mezclaron, se me mezclaron, paso al blanco, pasa al blanco, moved into, moved over, spilled into, osmosis, diffuse, diffused',
   blur: 'blur, blurry, blurred, fuzzy line, fuzzy edge, blurry edge, soft edge, smudgy, lost definition, definition, crisp, sharp line, sharp, borroso, difuso, nitido, watercolour, tie dye, merged, indistinct',
-  lather: 'lather, sud, foam, foams, bubbles when, espuma, jabonadura, wash water, bath water, shower water, rinse water, water runs, water turns, water goes',
-  cloth: 'washcloth, wash cloth, flannel, towel, loofah, cloth, sink, tub, bathtub, bath tub, grout, basin, shower floor, tray, hand towel, facecloth, face cloth, toalla, lavabo, banera, esponja de bano, manopla, lufa, tina',
+  lather:
+    'lather, sud, foam, foams, bubbles when, espuma, jabonadura, wash water, bath water, shower water, rinse water, water runs, water turns, water goes',
+  cloth:
+    'washcloth, wash cloth, flannel, towel, loofah, cloth, sink, tub, bathtub, bath tub, grout, basin, shower floor, tray, hand towel, facecloth, face cloth, toalla, lavabo, banera, esponja de bano, manopla, lufa, tina',
   tint: 'tint, tinted, tinge, cast, undertone, hue, tone, shade, tono, matiz, tinte, tirando a, subtono',
   different:
     'wrong colour, different colour, different shade, off colour, not the colour, another colour, completely different, otro color, color equivocado, distinto color, ugly colour, weird colour, odd colour, strange colour',

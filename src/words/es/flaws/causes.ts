@@ -1,0 +1,128 @@
+import type { flawCauses as en } from '../../en/flaws/causes.ts';
+
+export const flawCauses: typeof en = {
+  'undispersed-pigment': {
+    name: 'pigmento sin dispersar',
+    why: 'El color seco entró más rápido de lo que se mojó, y sus grumos quedaron en la barra como puntos.',
+  },
+  'carrier-pockets': {
+    name: 'bolsas de color',
+    why: 'La glicerina, el aceite o el agua que llevaba el color no se integró en la masa y quedó en bolsas húmedas de color.',
+  },
+  'white-pigment-crackle': {
+    name: 'craquelado del blanco',
+    why: 'La parte con dióxido de titanio se sobrecalentó y cuajó con una red de líneas finas, como loza vieja. Es solo estético.',
+  },
+  'glycerin-rivers': {
+    name: 'ríos de glicerina',
+    why: 'El agua y el calor dejaron dos texturas: vetas translúcidas junto a jabón más blanco. Es solo estético.',
+  },
+  'excess-white-pigment': {
+    name: 'demasiado pigmento blanco',
+    why: 'Más dióxido de titanio u óxido de zinc del que aguanta el jabón lo vuelve como tiza y quebradizo.',
+  },
+  'lye-excess': {
+    name: 'jabón con exceso de sosa',
+    why: 'Había más sosa de la que los aceites podían gastar, y queda sosa libre en todo el jabón.',
+  },
+  'lye-pockets': {
+    name: 'bolsas de sosa',
+    why: 'La sosa que no se disolvió o no se mezcló quedó en puntos y puede quemar ahí aunque el resto parezca bien.',
+  },
+  'over-hard-recipe': {
+    name: 'una receta demasiado dura para cortar',
+    why: 'Muchas grasas duras, o un corte tardío, endurecen tanto el bloque que se rompe en vez de cortarse.',
+  },
+  'soda-ash': {
+    name: 'ceniza de sosa (soda ash)',
+    why: 'El jabón fresco de la superficie tocó el aire y formó una capa blanca de polvo. Es inofensiva.',
+  },
+  'partial-gel': {
+    name: 'gel parcial',
+    why: 'El centro se calentó lo bastante para gelificar y los bordes no, y queda un anillo más oscuro. Es solo estético.',
+  },
+  'vanillin-browning': {
+    name: 'oscurecimiento por vainillina',
+    why: 'La vainillina de la fragancia vuelve el jabón de beige a café en días y semanas, de fuera hacia dentro.',
+  },
+  'alkali-unstable-colourant': {
+    name: 'un color que la sosa destruye',
+    why: 'El colorante no aguanta el jabón fresco: su color cambió o se fue al tocar la sosa.',
+  },
+  'dye-bleed': {
+    name: 'color que sangra',
+    why: 'Un tinte o laca que se disuelve un poco se pasó al jabón de al lado.',
+  },
+  'overdosed-colour': {
+    name: 'demasiado color',
+    why: 'Hay más color del que el jabón sujeta, y sale en la espuma.',
+  },
+  'underdosed-colour': {
+    name: 'muy poco color',
+    why: 'La dosis fue poca para tanta masa, y el color quedó pálido. El jabón está bien.',
+  },
+  'base-colour-cast': {
+    name: 'se ve el color de la base',
+    why: 'Los aceites amarillos o verdes tiñen la masa, y cada color se mezcla con ese tono desde el principio.',
+  },
+  'overheating-crack': {
+    name: 'grieta por sobrecalentamiento (volcán)',
+    why: 'El bloque se calentó tanto que el centro se hinchó y abrió la parte de arriba.',
+  },
+  acceleration: {
+    name: 'aceleración',
+    why: 'La fragancia, el calor o las grasas espesaron la masa antes de poder verter.',
+  },
+  ricing: {
+    name: 'efecto arroz',
+    why: 'Partes de la fragancia se unieron con grasas duras en granitos como de arroz.',
+  },
+  separation: {
+    name: 'separación (falsa traza)',
+    why: 'El aceite y la lejía se separaron otra vez: hay aceite de un lado y jabón cargado de sosa del otro.',
+  },
+  'stearic-spots': {
+    name: 'puntos de estearina',
+    why: 'Las grasas duras cuajaron antes de hacerse jabón y dejaron puntos pálidos y cerosos sin color.',
+  },
+  rancidity: {
+    name: 'rancidez (manchas naranjas)',
+    why: 'El aceite que quedó en el jabón se enranció: manchas naranjas y olor a viejo.',
+  },
+  'air-bubbles': {
+    name: 'burbujas de aire',
+    why: 'Entró aire al batir o quedó atrapado en la masa espesa y dejó agujeritos secos.',
+  },
+  'humidity-dew': {
+    name: 'jabón que suda',
+    why: 'La glicerina del jabón toma agua del aire húmedo, y queda en la barra como gotitas.',
+  },
+  'soft-from-carrier': {
+    name: 'blando por demasiado vehículo',
+    why: 'El aceite, la glicerina o el agua del color dejó esa parte blanda o grasosa.',
+  },
+  'light-fade': {
+    name: 'desteñido por la luz',
+    why: 'La luz del día o de las lámparas aclaró el color; lo que estuvo a oscuras lo conserva.',
+  },
+  'fragrance-discolouration': {
+    name: 'color de la fragancia',
+    why: 'Algo del aroma que no es vainillina tiñó el jabón.',
+  },
+  'reactive-metal': {
+    name: 'mancha de metal',
+    why: 'Una olla, molde, utensilio o rejilla de un metal que la sosa ataca dejó una marca gris, oscura o verde.',
+  },
+  'mica-oil-pools': {
+    name: 'charcos de aceite con mica',
+    why: 'Se dibujó arriba con más aceite del que el jabón podía absorber, y quedó en charquitos brillantes.',
+  },
+  'wire-drag': {
+    name: 'rayas del cortador',
+    why: 'El alambre o la hoja arrastró granos o color por la cara del corte. Justo debajo la barra está limpia.',
+  },
+  'mould-growth': {
+    name: 'moho',
+    why: 'Alimento fresco o humedad constante dio de comer a algo que crece. Ese jabón no es para la piel.',
+  },
+};
