@@ -45,7 +45,7 @@ export interface PrepSteps {
   'clean-up': Record<never, never>;
   unmould: { hours: number };
 }
-export type PrepStepId = keyof PrepSteps & string;
+export type PrepStepId = keyof PrepSteps;
 
 /** One thing to do, counted back from the pour; negative minutes come after it. */
 export type TimelineStep = {

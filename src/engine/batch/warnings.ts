@@ -29,8 +29,8 @@ export interface PlanWarnings {
   'citric-eats-lye': { grams: number; lyeGrams: number; points: number };
 }
 export type PlanWarning = {
-  [Id in keyof PlanWarnings & string]: { readonly id: Id; readonly values: PlanWarnings[Id] };
-}[keyof PlanWarnings & string];
+  [Id in keyof PlanWarnings]: { readonly id: Id; readonly values: PlanWarnings[Id] };
+}[keyof PlanWarnings];
 
 /** Percents at which a plan starts to warn (common practice). */
 const HIGH_SUPERFAT = 20;

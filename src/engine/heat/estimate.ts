@@ -34,7 +34,7 @@ export type HeatEstimate = {
   readonly gelOnset: Band;
   /** Typical share of the section that gels, 0 to 1. */
   readonly gelledShare: number;
-  /** A ring where gelled core meets pale edge: its chance is that of partial gel. Distance from the side, if typical. */
+  /** A ring where gelled core meets pale edge: its chance is that of partial gel. Distance from the side, should there be one. */
   readonly ring: { readonly chance: number; readonly millimetresFromSide: number | undefined };
   /** Chance that the core passes 85 C, where loaves crack, heave or separate (common practice). */
   readonly overheatChance: number;
@@ -77,7 +77,7 @@ export function estimateHeat(shape: HeatShape, batter: HotBatter, setting: HeatS
     verdict: verdictOf(gel),
     gelOnset: { low: onset - GEL_ONSET_SPREAD, typical: onset, high: onset + GEL_ONSET_SPREAD },
     gelledShare: gelledShare(typical, onset),
-    ring: { chance: gel.partial, millimetresFromSide: ringDistance(typical, onset, shape) },
+    ring: { chance: gel.partial, millimetresFromSide: ringDistance(runs, onset, shape) },
     overheatChance: sumOf(runs, run => (run.peakCoreC >= OVERHEATED_C ? 1 : 0)),
   };
 }
@@ -157,11 +157,18 @@ function bandOver(runs: readonly WeightedRun[], typical: LoafRun, value: (run: L
   return { low: quantile(0.1), typical: value(typical), high: quantile(0.9) };
 }
 
-/** Where the ring would stand half way up, millimetres from the side; undefined when the typical run shows none. */
-function ringDistance(run: LoafRun, onset: number, shape: HeatShape): number | undefined {
-  const share = gelledShare(run, onset);
-  if (gelKind(share) !== 'partial') return undefined;
+/** Where a ring would stand if there is one, half way up, millimetres from the side: the mean over the cases with one. */
+function ringDistance(runs: readonly WeightedRun[], onset: number, shape: HeatShape): number | undefined {
   const halfMillimetres = (shape.shape === 'loaf' ? shape.widthCm : shape.diameterCm) * 5;
-  // The gelled part keeps the section's own shape, so its sides shrink with the root of its share.
-  return halfMillimetres * (1 - Math.sqrt(share));
+  let [sum, weights] = [0, 0];
+  for (const { run, weight } of runs) {
+    for (const [offset, onsetWeight] of ONSET_OFFSETS) {
+      const share = gelledShare(run, onset + offset);
+      if (gelKind(share) !== 'partial') continue;
+      // The gelled part keeps the section's own shape, so its sides shrink with the root of its share.
+      sum += weight * onsetWeight * halfMillimetres * (1 - Math.sqrt(share));
+      weights += weight * onsetWeight;
+    }
+  }
+  return weights === 0 ? undefined : sum / weights;
 }

@@ -12,6 +12,7 @@ import { parseWater } from '../../../src/engine/batch/water.ts';
 import { findColourant } from '../../../src/engine/colourants/find.ts';
 import { type HeatSetting, USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
 
 /** A plan as a member writes it; what is left out is the usual. */
 export type Written = {
@@ -101,6 +102,17 @@ export function oilOf(id: string, saponification: number, density = 0.91, atCels
       yellowness: origin,
     },
   };
+}
+
+/** What an act is refused for; throws when it is not refused. */
+export function refusalOf(act: () => unknown): Refusal {
+  try {
+    act();
+  } catch (error) {
+    if (error instanceof Refusal) return error;
+    throw error;
+  }
+  throw new Error('was not refused');
 }
 
 export const gramsOf = (masses: readonly OilMass[]): number =>

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { oilGramsFor } from '../../../src/engine/batch/fit.ts';
 import { scaleStepPoints, superfatPercent } from '../../../src/engine/batch/lye.ts';
 import { makeRecipe } from '../../../src/engine/batch/recipe.ts';
-import { asked, filled, type Written } from './asked.ts';
+import type { Reasons } from '../../../src/engine/refusal.ts';
+import { asked, filled, refusalOf, type Written } from './asked.ts';
 
 const recipeOf = (written: Written) => makeRecipe(asked(written), oilGramsFor(asked(written)));
 
@@ -30,16 +31,14 @@ describe('lye', () => {
   });
 
   test('the refusal names an oil mass that this scale can serve', () => {
-    try {
-      const recipe = recipeOf({ size: '100 g oils', scale: 1 });
-      scaleStepPoints(recipe.lye, recipe.demand.typical, { stepGrams: 1, oilGrams: 100 });
-      expect.unreachable();
-    } catch (error) {
-      const { leastOilGrams } = (error as { values: { leastOilGrams: number } }).values;
-      const enough = recipeOf({ size: `${leastOilGrams} g oils`, scale: 1 });
-      const scale = { stepGrams: 1, oilGrams: leastOilGrams };
-      expect(scaleStepPoints(enough.lye, enough.demand.typical, scale)).toBeLessThanOrEqual(1);
-    }
+    const recipe = recipeOf({ size: '100 g oils', scale: 1 });
+    const { values } = refusalOf(() =>
+      scaleStepPoints(recipe.lye, recipe.demand.typical, { stepGrams: 1, oilGrams: 100 }),
+    );
+    const { leastOilGrams } = values as Reasons['scale-too-coarse'];
+    const enough = recipeOf({ size: `${leastOilGrams} g oils`, scale: 1 });
+    const scale = { stepGrams: 1, oilGrams: leastOilGrams };
+    expect(scaleStepPoints(enough.lye, enough.demand.typical, scale)).toBeLessThanOrEqual(1);
   });
 
   test('superfat below zero, or beyond any soap, is refused', () => {

@@ -3,20 +3,11 @@ import { findOil } from '../../../src/engine/batch/find-oil.ts';
 import { parseOils } from '../../../src/engine/batch/oil-list.ts';
 import { OILS } from '../../../src/engine/batch/oils/index.ts';
 import { foldedWords } from '../../../src/engine/colourants/fold.ts';
-import { Refusal } from '../../../src/engine/refusal.ts';
+import type { Reasons } from '../../../src/engine/refusal.ts';
+import { refusalOf } from './asked.ts';
 
 const shares = (text: string) =>
   Object.fromEntries(parseOils(text).shares.map(({ oil, share }) => [oil.id, share]));
-const refused = (text: string) => {
-  try {
-    parseOils(text);
-  } catch (error) {
-    if (error instanceof Refusal) return error.id;
-    throw error;
-  }
-  return undefined;
-};
-
 describe('the oils', () => {
   test('are at least thirty, over oils, butters, animal fats, waxes and fatty acids', () => {
     expect(OILS.length).toBeGreaterThanOrEqual(30);
@@ -50,15 +41,11 @@ describe('the oils', () => {
   });
 
   test('name the three nearest when a name is unknown', () => {
-    try {
-      findOil('sunflwer');
-      expect.unreachable();
-    } catch (error) {
-      expect(error).toMatchObject({ id: 'oil-unknown' });
-      const { nearest } = (error as Refusal<'oil-unknown'>).values;
-      expect(nearest).toHaveLength(3);
-      expect(nearest[0]!.en).toBe('Sunflower oil');
-    }
+    const { id, values } = refusalOf(() => findOil('sunflwer'));
+    expect(id).toBe('oil-unknown');
+    const { nearest } = values as Reasons['oil-unknown'];
+    expect(nearest).toHaveLength(3);
+    expect(nearest[0]!.en).toBe('Sunflower oil');
   });
 });
 
@@ -97,6 +84,6 @@ describe('a list of oils', () => {
     ['', 'oils-empty'],
     ['unobtainium 100%', 'oil-unknown'],
   ] as const)('%s is refused: %s', ([text, id]) => {
-    expect(refused(text)).toBe(id);
+    expect(refusalOf(() => parseOils(text)).id).toBe(id);
   });
 });

@@ -1,0 +1,154 @@
+import { describe, expect, test } from 'vitest';
+import { crackleRisk } from '../../../src/engine/heat/crackle.ts';
+import { estimateHeat, type HotBatter } from '../../../src/engine/heat/estimate.ts';
+import { gelKind, gelOnset, ONSET_OFFSETS } from '../../../src/engine/heat/gel.ts';
+import { convertedAfter, rateFrom, rateTable, SAPONIFICATION } from '../../../src/engine/heat/kinetics.ts';
+import type { HeatShape } from '../../../src/engine/heat/mould.ts';
+import { type HeatSetting, USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
+import { outsideTemperature } from '../../../src/engine/heat/surroundings.ts';
+
+const LOAF: HeatShape = { shape: 'loaf', widthCm: 9, heightCm: 7 };
+/** A common recipe at 33 % lye: 1000 g oils, 143 g NaOH, 291 g water. */
+const BATTER: HotBatter = {
+  density: 1,
+  heatCapacity: 2.42,
+  hydroxidePerGram: 0.0025,
+  waterPercent: 23,
+  speed: 1,
+};
+const WET: HotBatter = { ...BATTER, waterPercent: 31, hydroxidePerGram: 0.00225 };
+const heated = (setting: Partial<HeatSetting> = {}, batter = BATTER, shape: HeatShape = LOAF) =>
+  estimateHeat(shape, batter, { ...USUAL_HEAT, ...setting });
+
+describe('saponification', () => {
+  test('is an S-curve that ends at all of it, whatever the step', () => {
+    const rate = 1 / 3600;
+    const half = convertedAfter(convertedAfter(0.1, rate, 1800), rate, 1800);
+    expect(half).toBeCloseTo(convertedAfter(0.1, rate, 3600), 12);
+    expect(convertedAfter(0.1, rate, 1e6)).toBeCloseTo(1, 9);
+    expect(convertedAfter(1, rate, 10)).toBe(1);
+  });
+
+  test('goes about twice as fast 12 C warmer (50 kJ/mol, Arrhenius)', () => {
+    const table = rateTable(SAPONIFICATION, 1.2);
+    const ratio = rateFrom(table, 52) / rateFrom(table, 40);
+    expect(ratio).toBeCloseTo(Math.exp((50 / 8.314462618e-3) * (1 / 313.15 - 1 / 325.15)), 3);
+    expect(rateFrom(table, 40)).toBeCloseTo(1.2 / 3600, 9);
+  });
+});
+
+describe('gel', () => {
+  test('needs more heat with less water', () => {
+    expect(gelOnset(40)).toBe(62);
+    expect(gelOnset(20)).toBe(88);
+    expect(gelOnset(32.5)).toBeCloseTo(68.5, 9);
+  });
+
+  test('onsets are weighed evenly about the typical one', () => {
+    expect(ONSET_OFFSETS.reduce((sum, [, weight]) => sum + weight, 0)).toBeCloseTo(1, 12);
+    expect(ONSET_OFFSETS.reduce((sum, [offset, weight]) => sum + offset * weight, 0)).toBeCloseTo(0, 12);
+  });
+
+  test('is a ring when part of the section got there', () => {
+    expect([0, 0.5, 1].map(gelKind)).toEqual(['none', 'partial', 'full']);
+  });
+});
+
+describe('a loaf in its first day', () => {
+  test('has odds that add up to one, and bands about what is typical', () => {
+    for (const process of ['ambient', 'insulated', 'oven', 'fridge'] as const) {
+      const { gel, peakCoreBand, peakEdgeBand } = heated({ process });
+      expect(gel.none + gel.partial + gel.full).toBeCloseTo(1, 9);
+      expect(peakCoreBand.low).toBeLessThanOrEqual(peakCoreBand.typical);
+      expect(peakCoreBand.high).toBeGreaterThanOrEqual(peakCoreBand.typical);
+      expect(peakEdgeBand.typical).toBeLessThanOrEqual(peakCoreBand.typical);
+    }
+  });
+
+  test('gels when wrapped, and does not in the fridge', () => {
+    expect(heated({ process: 'insulated', startC: 45 }, WET).verdict).toBe('full');
+    expect(heated({ process: 'oven' }, WET).verdict).toBe('full');
+    expect(heated({ process: 'fridge', startC: 30 }).verdict).toBe('none');
+  });
+
+  test('says so where it cannot tell', () => {
+    const { verdict, gel } = heated({}, WET);
+    expect(verdict).toBe('uncertain');
+    expect(Math.max(gel.none, gel.partial, gel.full)).toBeLessThan(0.65);
+  });
+
+  test('peaks higher when poured warmer, kept in a warmer room, or wrapped', () => {
+    const { peakCoreC } = heated();
+    expect(heated({ startC: 48 }).peakCoreC).toBeGreaterThan(peakCoreC + 3);
+    expect(heated({ roomC: 30 }).peakCoreC).toBeGreaterThan(peakCoreC);
+    expect(heated({ process: 'insulated' }).peakCoreC).toBeGreaterThan(peakCoreC + 3);
+  });
+
+  test('warms more in a wide loaf than in a bar-sized cavity', () => {
+    const cavity: HeatShape = { shape: 'round', diameterCm: 5, heightCm: 5 };
+    expect(heated({}, BATTER, cavity).peakCoreC).toBeLessThan(heated().peakCoreC - 5);
+  });
+
+  test('never gets hotter than its own heat can make it', () => {
+    // All of it at once and nothing lost: 78 kJ/mol x 0.0025 mol/g x 0.9 / 2.42 J/(g K) = 72.5 K.
+    const most = 38 + (78_000 * BATTER.hydroxidePerGram * 0.9) / BATTER.heatCapacity;
+    expect(heated({ process: 'insulated', roomC: 38 }).peakCoreBand.high).toBeLessThan(most);
+  });
+
+  test('shows a ring where the core gels and the edge does not', () => {
+    const { ring, gel } = heated({}, WET);
+    expect(ring.chance).toBe(gel.partial);
+    expect(ring.millimetresFromSide).toBeGreaterThan(2);
+    expect(ring.millimetresFromSide).toBeLessThan(45);
+    expect(heated({ process: 'fridge', startC: 15, roomC: 10 }).ring).toEqual({
+      chance: 0,
+      millimetresFromSide: undefined,
+    });
+  });
+
+  test('gives the same answer twice', () => {
+    expect(heated()).toEqual(heated());
+  });
+});
+
+test('a switched-off oven falls back to the room', () => {
+  const outside = outsideTemperature({ ...USUAL_HEAT, process: 'oven', ovenC: 77 });
+  expect(outside(0)).toBe(77);
+  expect(outside(12 * 3600)).toBeLessThan(22);
+});
+
+describe('white pigment', () => {
+  const setting: HeatSetting = { ...USUAL_HEAT, process: 'insulated', startC: 45 };
+  const loaf = { shape: LOAF, batter: WET, setting, drier: () => BATTER };
+  const { gel } = estimateHeat(LOAF, WET, setting);
+
+  test('crackles where the loaf runs hot, and each lever says what it brings', () => {
+    const { risk, levers } = crackleRisk({ ceilingShare: 0.5, lyeStrength: 27 }, gel, loaf);
+    expect(risk).toBe('high');
+    expect(levers.map(({ id }) => id).sort()).toEqual([
+      'fridge',
+      'less-water',
+      'no-insulation',
+      'start-cooler',
+    ]);
+    for (const { gelChance } of levers.filter(({ id }) => id !== 'less-water')) {
+      expect(gelChance).toBeLessThan(gel.partial + gel.full);
+    }
+    expect(levers[0]!.gelChance).toBeLessThanOrEqual(levers.at(-1)!.gelChance);
+  });
+
+  test('is no risk when there is none of it', () => {
+    expect(crackleRisk({ ceilingShare: 0, lyeStrength: 27 }, gel, loaf)).toEqual({
+      risk: 'none',
+      score: 0,
+      levers: [],
+    });
+  });
+
+  test('scores lower with less white and with less water', () => {
+    const score = (ceilingShare: number, lyeStrength: number) =>
+      crackleRisk({ ceilingShare, lyeStrength }, gel, loaf).score;
+    expect(score(0.2, 27)).toBeLessThan(score(1, 27));
+    expect(score(1, 36)).toBeLessThan(score(1, 27));
+  });
+});
