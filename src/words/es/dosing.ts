@@ -65,7 +65,7 @@ export const dosing: typeof en.dosing = {
 
 export const dosingRefusals: typeof en.dosingRefusals = {
   'never-meets-lye': ({ colourant }) =>
-    `${colourant.es} nunca debe tocar la sosa. Déjalo fuera; una mica o un óxido de ese color sí es seguro.`,
+    `${colourant.es} nunca debe tocar la sosa. Déjalo fuera; usa una mica o un óxido de ese color.`,
   'too-many-colourants': ({ most }) =>
     `Caben como mucho ${most} colorantes en una porción; con más sale barro.`,
   'spoon-weight-out-of-range': ({ grams, low, high }) =>
