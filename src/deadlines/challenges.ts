@@ -60,10 +60,10 @@ async function onTime(
   const now = asOf(challenge, Math.max(desk.now(), due.at.getTime()));
   if (!phases.includes(now.phase) || !isStillDue(now.terms, challenge, due)) return;
   const say = wordsIn(challenge.language);
-  const reply =
-    what === 'announcement'
-      ? announcementReply(challenge, now, say)
-      : noticeReply(challenge, now, { what, say });
+  const announcement = announcementReply(challenge, now, say);
+  // It says in which phase the challenge is.
+  await updateAnnouncement(desk, board, challenge, announcement);
+  const reply = what === 'announcement' ? announcement : noticeReply(challenge, now, { what, say });
   await tellOnce(desk, board, challenge, { what, reply });
 }
 

@@ -18,9 +18,9 @@ export type Watched = {
 
 export type Watch = {
   /** Does all that is due now; one check at a time, a second call waits for the first to end. */
-  check(): Promise<void>;
+  readonly check: () => Promise<void>;
   /** Begins nothing more, and waits for what is under way. */
-  stop(): Promise<void>;
+  readonly stop: () => Promise<void>;
 };
 
 /** How often is looked for what is due, ms. No timer runs up to a deadline: what is stored cannot be missed. */

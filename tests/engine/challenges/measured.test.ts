@@ -52,9 +52,14 @@ describe('a bar measured against a palette', () => {
   });
 
   test('takes no speck for a colour of the bar', () => {
-    const bar = [colour(cream, 0.99), colour(violet, 0.01)];
+    const bar = [colour(cream, 0.981), colour(violet, 0.019)];
     expect(scoreColours([target(violet)], bar)!.matches[0]).toMatchObject({ bar: 0 });
-    expect(scoreColours([target(violet)], [colour(violet, 0.01)])).toBeUndefined();
+    expect(scoreColours([target(violet)], [colour(violet, 0.019)])).toBeUndefined();
+    expect(
+      scoreColours([target(violet)], [colour(cream, 0.98), colour(violet, 0.02)])!.matches[0],
+    ).toMatchObject({
+      bar: 1,
+    });
   });
 
   test('weighs palette colours by the share they were wanted in', () => {

@@ -1,8 +1,11 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { chanceFrom } from '../../../src/engine/challenges/chance.ts';
-import { choosePalette, drawColours, leastApart } from '../../../src/engine/challenges/palette-draw.ts';
+import { choosePalette, drawColours } from '../../../src/engine/challenges/palette-draw.ts';
 import { colourDifference, isOnScreen } from '../../../src/engine/colour/appearance.ts';
+
+/** Colours of one palette differ by at least this, CIEDE2000. */
+const leastApart = 15;
 
 describe('a drawn palette', () => {
   test('has colours a screen can show, the same for the same seed, others for another', () => {
@@ -13,14 +16,12 @@ describe('a drawn palette', () => {
     expect(drawColours('sun soap', 40)).not.toEqual(colours);
   });
 
-  const anyReach = fc
-    .integer({ min: 1, max: 6 })
-    .chain(shelves =>
-      fc.array(fc.array(fc.boolean(), { minLength: shelves, maxLength: shelves }), {
-        minLength: 30,
-        maxLength: 30,
-      }),
-    );
+  const anyReach = fc.integer({ min: 1, max: 6 }).chain(shelves =>
+    fc.array(fc.array(fc.boolean(), { minLength: shelves, maxLength: shelves }), {
+      minLength: 30,
+      maxLength: 30,
+    }),
+  );
 
   test.prop([
     fc.string(),
@@ -45,6 +46,15 @@ describe('a drawn palette', () => {
       for (const other of numbers)
         if (one !== other)
           expect(colourDifference(colours[one]!, colours[other]!)).toBeGreaterThanOrEqual(leastApart);
+  });
+
+  test('takes two colours that are just far enough apart, and not two just too near', () => {
+    const grey = (l: number) => ({ l, a: 0, b: 0 });
+    const pair = (one: number, other: number) => () =>
+      choosePalette({ colours: [grey(one), grey(other)], reach: [[true], [true]], size: 2, leastShare: 1 });
+    // Around L 50 a difference in lightness is about its own CIEDE2000.
+    expect(pair(42, 58)).not.toThrow();
+    expect(pair(43, 57)).toThrow(expect.objectContaining({ id: 'palette-out-of-reach' }));
   });
 
   test('goes back on a colour that leads nowhere', () => {

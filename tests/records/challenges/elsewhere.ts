@@ -5,13 +5,12 @@ import { Refusal } from '../../../src/engine/refusal.ts';
 import {
   castBallot,
   closeChallenge,
-  closingGrace,
   readChallenge,
   resultAt,
 } from '../../../src/records/challenges/index.ts';
 import { challengeBallots, under } from '../../../src/records/keys.ts';
 import { everything } from '../../../src/records/store.ts';
-import { boardAt, made, votesEnd } from './fair.ts';
+import { boardAt, closingGrace, made, votesEnd } from './fair.ts';
 
 const [task, address = '', id = '', given = '', ...entries] = process.argv.slice(2);
 const board = await boardAt(address);

@@ -12,6 +12,9 @@ import { day, entriesEnd, opens, terms, votesEnd } from '../../engine/challenges
 
 export { day, entriesEnd, opens, terms, votesEnd };
 
+/** How long after the deadline a challenge is closed, ms: members are told five seconds. */
+export const closingGrace = 5_000;
+
 let ids = 900_000;
 /** An interaction of its own, made at a time by somebody. */
 export const made = (by: string, at: number): Made => ({ id: String(ids++), at, by });

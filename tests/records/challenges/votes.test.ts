@@ -12,7 +12,6 @@ import {
   castBallot,
   choiceOf,
   closeChallenge,
-  closingGrace,
   disqualify,
   exportElection,
   extendChallenge,
@@ -22,7 +21,18 @@ import {
   resultAt,
 } from '../../../src/records/challenges/index.ts';
 import { duesBy } from '../../../src/records/dues.ts';
-import { boardAt, day, entriesEnd, fairOf, freshBoard, made, openOne, opens, votesEnd } from './fair.ts';
+import {
+  boardAt,
+  closingGrace,
+  day,
+  entriesEnd,
+  fairOf,
+  freshBoard,
+  made,
+  openOne,
+  opens,
+  votesEnd,
+} from './fair.ts';
 
 let board: Board;
 beforeEach(async () => {
