@@ -12,26 +12,33 @@ declare module '../engine/refusal.ts' {
 
 type Opener = (address: string) => Promise<RecordAdapter>;
 
+// The clients of shared stores are loaded by those who use one.
+const redis: Opener = async address => (await import('./adapters/redis.ts')).RedisAdapter.open(address);
+const postgres: Opener = async address =>
+  (await import('./adapters/postgres.ts')).PostgresAdapter.open(address);
+
 /** What an address starts with, and who opens it. */
 const openers: Readonly<Record<string, Opener>> = {
   'sqlite:': address => SqliteAdapter.open(address.slice('sqlite:'.length)),
+  'redis://': redis,
+  'rediss://': redis,
+  'postgres://': postgres,
+  'postgresql://': postgres,
 };
+const known = ['sqlite:PATH', 'sqlite::memory:', 'redis://HOST', 'rediss://HOST', 'postgres://HOST/DATABASE'];
 
 /**
- * Opens the store that an address names: `sqlite:PATH` or `sqlite::memory:`.
+ * Opens the store that an address names: `sqlite:PATH`, `sqlite::memory:`, `redis://...`, `postgres://...`.
  * Refuses an unknown scheme, naming those that work; rejects with a `StoreFailure` if it cannot be reached.
  */
 export async function openStore(address: string): Promise<Store> {
   const scheme = Object.keys(openers).find(
-    known => address.startsWith(known) && address.length > known.length,
+    start => address.startsWith(start) && address.length > start.length,
   );
   const opener = scheme === undefined ? undefined : openers[scheme];
   if (!opener) {
-    return refuse('store-scheme-unknown', {
-      // Never more than the scheme: what follows may hold a password.
-      address: address.split(':')[0] ?? '',
-      known: ['sqlite:PATH', 'sqlite::memory:'],
-    });
+    // Never more than the scheme: what follows may hold a password.
+    return refuse('store-scheme-unknown', { address: address.split(':')[0] ?? '', known });
   }
   return new StrictStore(await opener(address));
 }

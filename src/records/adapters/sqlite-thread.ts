@@ -15,14 +15,19 @@ export type Task =
   | { readonly task: 'texts'; readonly keys: readonly string[] }
   | { readonly task: 'range'; readonly from: string; readonly to: string; readonly limit: number }
   | { readonly task: 'commit'; readonly writes: readonly TextWrite[] };
+/** `sqlite` is its primary result code, 0 where the fault is not SQLite's. */
+type Fault = { readonly message: string; readonly sqlite: number };
 export type Done = { readonly id: number } & (
   | { readonly answer: readonly (string | undefined)[] | readonly TextEntry[] | CommitResult }
-  | { readonly fault: { readonly message: string; readonly sqlite: number | undefined } }
+  | { readonly fault: Fault }
 );
 type CommitCall = Extract<Call, { task: 'commit' }>;
 
 /** The file, or `:memory:`, and how long one statement waits for another process's lock, ms. */
 export type Opening = { readonly path: string; readonly patience: number };
+
+/** SQLITE_BUSY (sqlite.org/rescode.html). */
+const BUSY = 5;
 
 function open({ path, patience }: Opening): DatabaseSync {
   if (path !== ':memory:') mkdirSync(dirname(path), { recursive: true });
@@ -98,13 +103,17 @@ function commitTogether(calls: readonly CommitCall[]): readonly Done[] {
     return answers;
   } catch (error) {
     if (db.isTransaction) db.exec('ROLLBACK');
-    return calls.map(({ id }) => ({ id, fault: faultOf(error) }));
+    const fault = faultOf(error);
+    // One too large for the disk takes the others with it: then each by itself, unless it is the lock that failed.
+    const alone = calls.length === 1 || fault.sqlite === BUSY;
+    return alone ? calls.map(({ id }) => ({ id, fault })) : calls.flatMap(call => commitTogether([call]));
   }
 }
 
-function faultOf(error: unknown): { message: string; sqlite: number | undefined } {
-  const { message, errcode } = error as { message?: string; errcode?: number };
-  return { message: message ?? String(error), sqlite: errcode };
+function faultOf(error: unknown): Fault {
+  const { message, errcode = 0 } = error as { message?: string; errcode?: number };
+  // The low byte of an extended result code is the primary one.
+  return { message: message ?? String(error), sqlite: errcode & 0xff };
 }
 
 function readOne(call: Exclude<Call, CommitCall>): Done {

@@ -10,7 +10,7 @@ type Waiting = {
   readonly reject: (failure: StoreFailure) => void;
 };
 
-/** SQLite's primary result codes (sqlite.org/rescode.html); the low byte of an extended code. */
+/** By SQLite's primary result code (sqlite.org/rescode.html). */
 const kinds: Readonly<Record<number, FailureKind>> = {
   5: 'busy',
   6: 'busy',
@@ -104,7 +104,7 @@ export class SqliteAdapter extends RecordAdapter {
     if (this.#waiting.size === 0) this.#worker.unref();
     if ('answer' in done) waiting.resolve(done.answer as never);
     else {
-      const kind = kinds[(done.fault.sqlite ?? 0) & 0xff] ?? 'unreachable';
+      const kind = kinds[done.fault.sqlite] ?? 'unreachable';
       waiting.reject(new StoreFailure(kind, waiting.during, done.fault.message));
     }
   }

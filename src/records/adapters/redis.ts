@@ -1,0 +1,167 @@
+import { ClientOfflineError, createClient, ErrorReply } from '@redis/client';
+import { StoreFailure } from '../failure.ts';
+import type { CommitResult } from '../store.ts';
+import { RecordAdapter, type TextEntry, type TextWrite } from './adapter.ts';
+
+/*
+ * A namespace is two Redis keys: a hash of the texts, and a sorted set of their keys, all of one score, which
+ * Redis keeps in byte order. The braces put both on one node of a cluster.
+ */
+
+/** Looks at every condition before it writes anything; Redis runs a script as one. Gives the clash, or nil. */
+const commitScript = `
+for i = 1, #ARGV, 3 do
+  if (ARGV[i] == 'add' or ARGV[i] == 'absent') and redis.call('HEXISTS', KEYS[1], ARGV[i + 1]) == 1 then
+    return ARGV[i + 1]
+  end
+end
+for i = 1, #ARGV, 3 do
+  if ARGV[i] == 'put' or ARGV[i] == 'add' then
+    redis.call('HSET', KEYS[1], ARGV[i + 1], ARGV[i + 2])
+    redis.call('ZADD', KEYS[2], 0, ARGV[i + 1])
+  elseif ARGV[i] == 'drop' then
+    redis.call('HDEL', KEYS[1], ARGV[i + 1])
+    redis.call('ZREM', KEYS[2], ARGV[i + 1])
+  end
+end
+return nil`;
+
+const rangeScript = `
+local keys = redis.call('ZRANGEBYLEX', KEYS[2], ARGV[1], ARGV[2], 'LIMIT', 0, ARGV[3])
+local entries = {}
+for i, key in ipairs(keys) do
+  entries[2 * i - 1] = key
+  entries[2 * i] = redis.call('HGET', KEYS[1], key)
+end
+return entries`;
+
+type Client = ReturnType<typeof clientOf>;
+
+/** A client that comes back by itself after a lost connection once `stays()`, and gives up at once before. */
+function clientOf(address: string, stays: () => boolean) {
+  return createClient({
+    url: address,
+    // While it is not connected a call fails at once, rather than wait and be done when nobody expects it.
+    disableOfflineQueue: true,
+    pingInterval: 4000,
+    socket: {
+      connectTimeout: 5000,
+      socketTimeout: 10_000,
+      reconnectStrategy: tries => (stays() ? Math.min(2000, 50 * 2 ** tries) : false),
+    },
+  });
+}
+
+/** Records in a Redis or Valkey server, shared by processes on any machine. */
+export class RedisAdapter extends RecordAdapter {
+  readonly #client: Client;
+  #closed = false;
+
+  private constructor(client: Client) {
+    super();
+    this.#client = client;
+  }
+
+  /** Connects to `redis://` or `rediss://`; rejects where the server would not keep what it acknowledges. */
+  static async open(address: string): Promise<RedisAdapter> {
+    let opened = false;
+    const client = clientOf(address, () => opened);
+    // Every call that fails says so itself; without a listener the event would end the process.
+    client.on('error', () => {});
+    try {
+      await client.connect();
+      await checkDurable(client);
+    } catch (error) {
+      if (client.isOpen) client.destroy();
+      if (error instanceof StoreFailure) throw error;
+      throw new StoreFailure('unreachable', 'open', 'cannot reach the Redis server', { cause: error });
+    }
+    opened = true;
+    return new RedisAdapter(client);
+  }
+
+  texts(keys: readonly string[]): Promise<readonly (string | undefined)[]> {
+    return this.#call('read', async () => {
+      const found = await this.#client.hmGet(this.#keys()[0], [...keys]);
+      return found.map(text => text ?? undefined);
+    });
+  }
+
+  range(from: string, to: string, limit: number): Promise<readonly TextEntry[]> {
+    return this.#call('read', async () => {
+      const span = { keys: this.#keys(), arguments: [`[${from}`, `(${to}`, String(limit)] };
+      const flat = (await this.#client.eval(rangeScript, span)) as (string | null)[];
+      return flat.flatMap((key, index): TextEntry[] => {
+        if (index % 2 === 1) return [];
+        const text = flat[index + 1];
+        if (typeof text !== 'string')
+          throw new StoreFailure('corrupt', 'read', `${key}: listed but not there`);
+        return [[String(key), text]];
+      });
+    });
+  }
+
+  commit(writes: readonly TextWrite[]): Promise<CommitResult> {
+    return this.#call('write', async () => {
+      const steps = writes.flatMap(write => [write.kind, write.key, 'text' in write ? write.text : '']);
+      const asked = { keys: this.#keys(), arguments: steps };
+      const clash = (await this.#client.eval(commitScript, asked)) as string | null;
+      return clash === null ? { done: true } : { done: false, clash };
+    });
+  }
+
+  async disconnect(): Promise<void> {
+    if (this.#closed) return;
+    this.#closed = true;
+    if (this.#client.isReady) await this.#client.close();
+    else this.#client.destroy();
+  }
+
+  #keys(): [texts: string, keys: string] {
+    return [`{${this.namespace ?? ''}}:texts`, `{${this.namespace ?? ''}}:keys`];
+  }
+
+  async #call<T>(during: 'read' | 'write', work: () => Promise<T>): Promise<T> {
+    if (this.#closed) throw new StoreFailure('closed', during, 'the store is closed');
+    try {
+      return await work();
+    } catch (error) {
+      throw failureOf(error, during);
+    }
+  }
+}
+
+function failureOf(error: unknown, during: 'read' | 'write'): StoreFailure {
+  if (error instanceof StoreFailure) return error;
+  const { message } = error as Error;
+  // A server that answers "no" ran nothing; one that was never asked neither. After that it is anyone's guess.
+  const refused = error instanceof ErrorReply || error instanceof ClientOfflineError;
+  const kind = message.startsWith('OOM') ? 'full' : message.startsWith('BUSY') ? 'busy' : 'unreachable';
+  return new StoreFailure(kind, during, message, {
+    saved: during === 'read' || refused ? 'no' : 'unknown',
+    cause: error,
+  });
+}
+
+/** An acknowledged write has to outlive the server: its log on, flushed at each write, and nothing evicted. */
+async function checkDurable(client: Client): Promise<void> {
+  const info = await client.info();
+  const policy = /^maxmemory_policy:(\S+)/m.exec(info)?.[1];
+  // Where a hosted server does not let anyone read its settings, its owner answers for how often it flushes.
+  const flushing = await client.configGet('appendfsync').then(
+    settings => settings.appendfsync,
+    () => undefined,
+  );
+  const wrong = [
+    !/^aof_enabled:1/m.test(info) && 'appendonly yes',
+    flushing !== undefined && flushing !== 'always' && 'appendfsync always',
+    policy !== undefined && policy !== 'noeviction' && 'maxmemory-policy noeviction',
+  ].filter(setting => setting !== false);
+  if (wrong.length > 0) {
+    throw new StoreFailure(
+      'unreachable',
+      'open',
+      `the Redis server may lose records: set ${wrong.join(', ')}`,
+    );
+  }
+}

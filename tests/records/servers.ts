@@ -1,0 +1,103 @@
+import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { chmodSync, chownSync, existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { delimiter, join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+
+/** A server started for a test, at an address of its own. */
+export type Server = { readonly address: string; stop(): Promise<void> };
+
+const onPath = (name: string, more: readonly string[] = []) =>
+  [...(process.env.PATH ?? '').split(delimiter), ...more].map(folder => join(folder, name)).find(existsSync);
+
+async function freePort(): Promise<number> {
+  const server = createServer().listen(0, '127.0.0.1');
+  await once(server, 'listening');
+  const { port } = server.address() as { port: number };
+  server.close();
+  await once(server, 'close');
+  return port;
+}
+
+function ending(server: ChildProcess, folder: string, signal: NodeJS.Signals): () => Promise<void> {
+  const exited = once(server, 'exit');
+  return async () => {
+    server.kill(signal);
+    await exited;
+    rmSync(folder, { recursive: true });
+  };
+}
+
+const redisServer = onPath('redis-server') ?? onPath('valkey-server');
+export const hasRedis = redisServer !== undefined;
+
+/** Starts a Redis that keeps what it acknowledges, with these settings instead where given. */
+export async function startRedis(settings: readonly string[] = []): Promise<Server> {
+  const folder = mkdtempSync(join(tmpdir(), 'redis-'));
+  const port = String(await freePort());
+  const durable = ['--appendonly', 'yes', '--appendfsync', 'always'];
+  const flags = [
+    '--port',
+    port,
+    '--bind',
+    '127.0.0.1',
+    '--dir',
+    folder,
+    '--save',
+    '',
+    ...durable,
+    ...settings,
+  ];
+  const server = spawn(redisServer!, flags, { stdio: 'pipe' });
+  const stop = ending(server, folder, 'SIGTERM');
+  for await (const chunk of server.stdout) if (String(chunk).includes('eady to accept')) break;
+  server.stdout.resume();
+  return { address: `redis://127.0.0.1:${port}`, stop };
+}
+
+const versions = '/usr/lib/postgresql';
+const postgresFolders = existsSync(versions)
+  ? readdirSync(versions).map(one => join(versions, one, 'bin'))
+  : [];
+const initdb = onPath('initdb', postgresFolders);
+const postgres = onPath('postgres', postgresFolders);
+
+/** PostgreSQL will not run as root: then the account that its package makes runs it. */
+function account(): { uid: number; gid: number } | undefined {
+  if (process.getuid?.() !== 0) return undefined;
+  try {
+    const id = (flag: string) =>
+      Number(execFileSync('id', [flag, 'postgres'], { encoding: 'utf8', stdio: 'pipe' }));
+    return { uid: id('-u'), gid: id('-g') };
+  } catch {
+    return undefined;
+  }
+}
+const runner = account();
+export const hasPostgres =
+  initdb !== undefined && postgres !== undefined && (process.getuid?.() !== 0 || runner !== undefined);
+
+/** Starts a PostgreSQL that answers on a socket in a folder of its own. */
+export async function startPostgres(): Promise<Server> {
+  const folder = mkdtempSync(join(tmpdir(), 'postgres-'));
+  chmodSync(folder, 0o700);
+  if (runner) chownSync(folder, runner.uid, runner.gid);
+  const data = join(folder, 'data');
+  // A collation that sorts unlike bytes, to show that key order does not depend on it.
+  const locale = ['--locale-provider=icu', '--icu-locale=en-US', '--locale=C.UTF-8', '--encoding=UTF8'];
+  execFileSync(initdb!, ['-D', data, '-U', 'postgres', '-A', 'trust', ...locale], {
+    stdio: 'pipe',
+    cwd: folder,
+    ...runner,
+  });
+  const flags = ['-D', data, '-k', folder, '-c', 'listen_addresses='];
+  const server = spawn(postgres!, flags, { stdio: 'pipe', cwd: folder, ...runner });
+  const stop = ending(server, folder, 'SIGINT');
+  server.stdout.resume();
+  for await (const chunk of server.stderr) if (String(chunk).includes('ready to accept connections')) break;
+  server.stderr.resume();
+  await pause(50);
+  return { address: `postgres://postgres@localhost/postgres?host=${encodeURIComponent(folder)}`, stop };
+}
