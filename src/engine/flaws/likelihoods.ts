@@ -85,13 +85,13 @@ export const LIKELIHOODS: Readonly<Record<CauseId, Row>> = {
     often: [
       'crunchy-pockets',
       'lye-not-dissolved',
-      'zaps',
       'burns-skin',
       'clear-liquid-pockets',
       'liquid-pockets',
       'high-ph',
     ],
     sometimes: [
+      'zaps',
       'white-specks',
       'when-cut',
       'named-lye-heavy',
