@@ -30,8 +30,10 @@ export type PlanAnswer = {
   readonly water: {
     readonly grams: number;
     readonly holdBackGrams: number;
-    /** Percent lye in the lye water as mixed first, after the hold-back. */
+    /** Percent of weighed alkali over the whole batch, once the colours' water is in. */
     readonly lyeConcentration: number;
+    /** The same in the jug, where water for the colours is still held back. */
+    readonly jugConcentration: number;
     /** The same water, written in all three ways, before any hold-back. */
     readonly ways: {
       readonly lyeStrength: number;

@@ -67,11 +67,13 @@ function lyeOf(request: PlanRequest, recipe: Recipe, jugWater: number) {
   };
 }
 
-function waterOf(recipe: Recipe, { taken, pot }: Filled): PlanAnswer['water'] {
+function waterOf(recipe: Recipe, { taken, pot, carrierWaterGrams }: Filled): PlanAnswer['water'] {
+  const strength = (water: number) => (100 * pot.lyeGrams) / (pot.lyeGrams + water);
   return {
     grams: recipe.waterGrams,
     holdBackGrams: taken.holdBackGrams,
-    lyeConcentration: (100 * pot.lyeGrams) / (pot.lyeGrams + pot.waterGrams),
+    lyeConcentration: strength(pot.waterGrams + carrierWaterGrams),
+    jugConcentration: strength(pot.waterGrams),
     ways: recipe.ways,
   };
 }

@@ -115,12 +115,12 @@ function pour(recipe: Recipe, request: PlanRequest, taken: Taken): Filled {
 /** The lye in the pot was weighed for all the oils: what is dipped out must leave enough for it. */
 function checkDip(recipe: Recipe, taken: Taken, pot: Pot): void {
   for (const { oil, grams } of recipe.oils) {
-    const wanted = taken.dipped.reduce((sum, one) => sum + (one.oil === oil ? one.grams : 0), 0);
+    const wanted = taken.dipped.reduce((sum, one) => sum + (one.oil.id === oil.id ? one.grams : 0), 0);
     if (wanted > grams) {
       refuse('dipped-oil-missing', { oil: oil.names, wantedGrams: wanted, recipeGrams: grams });
     }
   }
-  const strange = taken.dipped.find(({ oil }) => !recipe.oils.some(one => one.oil === oil));
+  const strange = taken.dipped.find(({ oil }) => !recipe.oils.some(one => one.oil.id === oil.id));
   if (strange !== undefined) {
     refuse('dipped-oil-missing', { oil: strange.oil.names, wantedGrams: strange.grams, recipeGrams: 0 });
   }

@@ -5,10 +5,20 @@ import type { AdditiveId } from './request.ts';
 type Names = Colourant['names'];
 export type Trace = 'emulsion' | 'light' | 'medium';
 
+/** A colour and the liquid it is wetted in; `oil` where the member named one, `dipped` where it is the batch's own. */
+export type Wetting = {
+  readonly colour: Names;
+  readonly spoons: string;
+  readonly carrier: Carrier;
+  readonly carrierSpoons: string;
+  readonly oil: Names | undefined;
+  readonly dipped: boolean;
+};
+
 /** Every step of a pour, with the values its sentence needs. */
 export interface PrepSteps {
   'gear-on': Record<never, never>;
-  'soak-colour': { colour: Names; spoons: string; carrier: Carrier; carrierSpoons: string };
+  'soak-colour': Wetting;
   'mix-lye': {
     lye: readonly { readonly alkali: LyePart['alkali']; readonly grams: number }[];
     waterGrams: number;
@@ -19,8 +29,8 @@ export interface PrepSteps {
   'weigh-oils': { grams: number };
   'melt-oils': { startC: number };
   'dip-oil': { grams: number };
-  'froth-colour': { colour: Names; spoons: string; carrier: Carrier; carrierSpoons: string };
-  'stir-colour': { colour: Names; spoons: string; carrier: Carrier; carrierSpoons: string };
+  'froth-colour': Wetting;
+  'stir-colour': Wetting;
   'stir-in-passing': { count: number };
   'line-mould': Record<never, never>;
   'warm-oven': { ovenC: number };

@@ -2,7 +2,7 @@ import type { CarrierAdvice } from '../dispersion/advice.ts';
 import { additiveById } from './additives.ts';
 import type { LyePart } from './plan-answer.ts';
 import type { Filled } from './portions.ts';
-import type { PrepStepId, PrepSteps, TimelineStep, Trace } from './prep-step.ts';
+import type { PrepStepId, PrepSteps, TimelineStep, Trace, Wetting } from './prep-step.ts';
 import type { AdditiveId, PlanRequest, Swirl } from './request.ts';
 
 /** What the timeline needs to know of the batch besides its portions. */
@@ -99,17 +99,24 @@ export function timelineOf(
 
 type ColourStep = {
   readonly wet: CarrierAdvice['wet'];
-  readonly values: PrepSteps['soak-colour'];
+  readonly values: Wetting;
 };
 
 /** What each dry colour needs before it meets batter; bought dispersions need nothing. */
 function colourSteps(request: PlanRequest, filled: Filled): readonly ColourStep[] {
   return request.portions.flatMap((portion, which) =>
     (filled.portions[which]?.doses ?? []).flatMap((dose, index) => {
-      const { colourant, premix } = portion.colours[index]!.asked;
+      const { asked, carrier: wished } = portion.colours[index]!;
       const { choice: carrier, spoons: carrierSpoons, wet } = dose.carrier;
-      const values = { colour: colourant.names, spoons: dose.spoons, carrier, carrierSpoons };
-      return premix === undefined ? [{ wet, values }] : [];
+      const values: Wetting = {
+        colour: asked.colourant.names,
+        spoons: dose.spoons,
+        carrier,
+        carrierSpoons,
+        oil: wished?.oil?.names,
+        dipped: wished?.dipped === true,
+      };
+      return asked.premix === undefined ? [{ wet, values }] : [];
     }),
   );
 }

@@ -4,7 +4,7 @@ import type { AdditiveId } from '../../engine/batch/request.ts';
 import type { PlanWarnings } from '../../engine/batch/warnings.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
-const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
+const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1, useGrouping: false });
 const g = (grams: number) => `${one.format(grams)} g`;
 const pc = (percent: number) => `${one.format(percent)} %`;
 const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
@@ -44,7 +44,9 @@ const warnings: WarningSentences = {
   'lye-rounded-down': ({ grams, points }) =>
     `Lye is rounded down by ${g(grams)} for your scale: superfat rises by ${one.format(points)} points.`,
   'purity-assumed': ({ alkali, percent }) =>
-    `${alkali} is taken as ${pc(percent)} pure. Check the label: a weaker one only raises superfat, a purer one lowers it.`,
+    percent === 100
+      ? `${alkali} is taken as pure. If the label says less, tell me: superfat is a little higher than shown.`
+      : `${alkali} is taken as ${pc(percent)} pure. Check the label: a purer one lowers superfat.`,
   'hold-back-short': ({ carrierWaterGrams, heldBackGrams }) =>
     `The colours bring ${g(carrierWaterGrams)} of water but only ${g(heldBackGrams)} can be held back: lye needs at least its own weight of water.`,
   'dip-lowers-pot': ({ percent }) =>
@@ -194,7 +196,7 @@ export const batchRefusals: Pick<
   'portions-two-rests': () => 'Only one portion can be the rest. Give the other an amount, or use parts.',
   'portion-colours-many': ({ text, most }) => `“${text}”: ${most} colours in one portion at most.`,
   'portions-exceed-batter': ({ askedMillilitres, batterMillilitres }) =>
-    `The portions need ${ml(askedMillilitres)} but the batch makes ${ml(batterMillilitres)}: make them smaller or the batch bigger.`,
+    `The portions need ${ml(askedMillilitres)} but the batch makes ${ml(batterMillilitres)}: make them smaller, use parts, or make the batch bigger.`,
   'portions-parts-and-rest': () =>
     'Parts share out everything that is left: drop “rest”, or give it parts too.',
   'reserve-out-of-range': ({ percent, most }) =>

@@ -1,16 +1,20 @@
-import type { PrepSteps, Trace } from '../../engine/batch/prep-step.ts';
+import type { PrepSteps, Trace, Wetting } from '../../engine/batch/prep-step.ts';
 import { fahrenheit } from '../../engine/quantities/units.ts';
 import { batch } from './batch.ts';
 import { dispersion } from './dispersion.ts';
 import { quantities } from './quantities.ts';
 
-const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1 });
+const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1, useGrouping: false });
 const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
 const OUNCE = 28.349523125;
 const weight = (grams: number) => `${one.format(grams)} g (${two.format(grams / OUNCE)} oz)`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const spoons = quantities.measure;
-const carrier = (id: PrepSteps['soak-colour']['carrier']) => dispersion.carriers[id];
+const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
+  const measure = spoons(carrierSpoons);
+  const named = oil?.en ?? (dipped ? 'oil' : dispersion.carriers[carrier]);
+  return `${measure} ${named}${dipped ? ' dipped from the batch' : ''}`;
+};
 const names = (colours: readonly { readonly en: string }[]) => colours.map(({ en }) => en).join(', ');
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
@@ -24,8 +28,7 @@ type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id])
 
 const steps: StepSentences = {
   'gear-on': () => 'Goggles, gloves, long sleeves. Children and pets out.',
-  'soak-colour': v =>
-    `Soak ${spoons(v.spoons)} ${v.colour.en} in ${spoons(v.carrierSpoons)} ${carrier(v.carrier)}. Stir each time you pass.`,
+  'soak-colour': v => `Soak ${spoons(v.spoons)} ${v.colour.en} in ${liquid(v)}. Stir each time you pass.`,
   'mix-lye': v =>
     `Weigh ${v.lye.map(({ alkali, grams }) => `${weight(grams)} ${alkali}`).join(' and ')}; add slowly to ${weight(v.waterGrams)} cold water${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g held back for colours)` : ''}. It may reach ${t(v.hottestC)}. Let it cool.`,
   'milk-lye': v =>
@@ -34,9 +37,8 @@ const steps: StepSentences = {
   'melt-oils': v => `Melt the hard oils, then bring all to about ${t(v.startC)}.`,
   'dip-oil': v => `Dip out ${weight(v.grams)} of oil for the colours, before any lye.`,
   'froth-colour': v =>
-    `Stir ${spoons(v.spoons)} ${v.colour.en} under ${spoons(v.carrierSpoons)} ${carrier(v.carrier)} by hand, then froth it smooth in the cup.`,
-  'stir-colour': v =>
-    `Stir ${spoons(v.spoons)} ${v.colour.en} into ${spoons(v.carrierSpoons)} ${carrier(v.carrier)}.`,
+    `Stir ${spoons(v.spoons)} ${v.colour.en} under ${liquid(v)} by hand, then froth it smooth in the cup.`,
+  'stir-colour': v => `Stir ${spoons(v.spoons)} ${v.colour.en} into ${liquid(v)}.`,
   'stir-in-passing': v =>
     v.count === 1 ? 'Stir the soaking colour again.' : 'Stir the soaking colours again.',
   'line-mould': () => 'Line the mould. Lay out cups, spoons, whisk and spatulas.',
@@ -67,7 +69,7 @@ const steps: StepSentences = {
     `Hottest about now (core near ${t(v.peakC)}): look for bulges and cracks; cool it if it heaves.`,
   'clean-up': () =>
     'Gloves stay on: batter on tools still burns. Wipe, then wash tomorrow or wash now with gloves.',
-  unmould: v => `After ${v.hours} h, when firm: unmould with gloves. Cut; cure four to six weeks.`,
+  unmould: v => `When firm (${v.hours} h or more): unmould with gloves. Cut; cure four to six weeks.`,
 };
 
 export const timeline = {

@@ -4,7 +4,7 @@ import type { AdditiveId } from '../../engine/batch/request.ts';
 import type { PlanWarnings } from '../../engine/batch/warnings.ts';
 import type * as en from '../en/batch.ts';
 
-const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1 });
+const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
 const g = (grams: number) => `${one.format(grams)} g`;
 const pc = (percent: number) => `${one.format(percent)} %`;
 const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
@@ -45,7 +45,9 @@ const warnings: WarningSentences = {
   'lye-rounded-down': ({ grams, points }) =>
     `El álcali se redondea ${g(grams)} hacia abajo por tu báscula: el sobreengrasado sube ${one.format(points)} puntos.`,
   'purity-assumed': ({ alkali, percent }) =>
-    `Tomo el ${alkali} con ${pc(percent)} de pureza. Mira la etiqueta: uno más flojo solo sube el sobreengrasado; uno más puro lo baja.`,
+    percent === 100
+      ? `Tomo el ${alkali} como puro. Si la etiqueta dice menos, dímelo: el sobreengrasado es algo mayor de lo que ves.`
+      : `Tomo el ${alkali} con ${pc(percent)} de pureza. Mira la etiqueta: uno más puro baja el sobreengrasado.`,
   'hold-back-short': ({ carrierWaterGrams, heldBackGrams }) =>
     `Los colores traen ${g(carrierWaterGrams)} de agua y solo se pueden reservar ${g(heldBackGrams)}: el álcali necesita al menos su peso en agua.`,
   'dip-lowers-pot': ({ percent }) =>
@@ -155,7 +157,7 @@ export const batchRefusals: typeof en.batchRefusals = {
   'portions-two-rests': () => 'Solo una parte puede ser el resto. Da una cantidad a la otra, o usa partes.',
   'portion-colours-many': ({ text, most }) => `«${text}»: como mucho ${most} colores en una parte.`,
   'portions-exceed-batter': ({ askedMillilitres, batterMillilitres }) =>
-    `Las partes piden ${ml(askedMillilitres)} y el lote da ${ml(batterMillilitres)}: hazlas menores o el lote mayor.`,
+    `Las partes piden ${ml(askedMillilitres)} y el lote da ${ml(batterMillilitres)}: hazlas menores, usa partes o agranda el lote.`,
   'portions-parts-and-rest': () =>
     'Las partes reparten todo lo que queda: quita «resto» o dale partes también.',
   'reserve-out-of-range': ({ percent, most }) =>

@@ -1,17 +1,21 @@
-import type { PrepSteps, Trace } from '../../engine/batch/prep-step.ts';
+import type { PrepSteps, Trace, Wetting } from '../../engine/batch/prep-step.ts';
 import { fahrenheit } from '../../engine/quantities/units.ts';
 import type * as en from '../en/timeline.ts';
 import { batch } from './batch.ts';
 import { dispersion } from './dispersion.ts';
 import { quantities } from './quantities.ts';
 
-const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1 });
+const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
 const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2 });
 const OUNCE = 28.349523125;
 const weight = (grams: number) => `${one.format(grams)} g (${two.format(grams / OUNCE)} oz)`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const spoons = quantities.measure;
-const carrier = (id: PrepSteps['soak-colour']['carrier']) => dispersion.carriers[id];
+const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
+  const measure = spoons(carrierSpoons);
+  const named = oil?.es ?? (dipped ? 'aceite' : dispersion.carriers[carrier]);
+  return `${measure} de ${named}${dipped ? ' apartado de la receta' : ''}`;
+};
 const names = (colours: readonly { readonly es: string }[]) => colours.map(({ es }) => es).join(', ');
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
@@ -26,7 +30,7 @@ type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id])
 const steps: StepSentences = {
   'gear-on': () => 'Gafas, guantes y manga larga. Niños y animales, fuera.',
   'soak-colour': v =>
-    `Remoja ${spoons(v.spoons)} de ${v.colour.es} en ${spoons(v.carrierSpoons)} de ${carrier(v.carrier)}. Remueve cada vez que pases.`,
+    `Remoja ${spoons(v.spoons)} de ${v.colour.es} en ${liquid(v)}. Remueve cada vez que pases.`,
   'mix-lye': v =>
     `Pesa ${v.lye.map(({ alkali, grams }) => `${weight(grams)} de ${alkali}`).join(' y ')}; échalo despacio en ${weight(v.waterGrams)} de agua fría${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g reservados para los colores)` : ''}. Puede llegar a ${t(v.hottestC)}. Déjalo enfriar.`,
   'milk-lye': v =>
@@ -35,9 +39,8 @@ const steps: StepSentences = {
   'melt-oils': v => `Funde las grasas duras y lleva todo a unos ${t(v.startC)}.`,
   'dip-oil': v => `Aparta ${weight(v.grams)} de aceite para los colores, antes de la sosa.`,
   'froth-colour': v =>
-    `Moja a mano ${spoons(v.spoons)} de ${v.colour.es} bajo ${spoons(v.carrierSpoons)} de ${carrier(v.carrier)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
-  'stir-colour': v =>
-    `Remueve ${spoons(v.spoons)} de ${v.colour.es} en ${spoons(v.carrierSpoons)} de ${carrier(v.carrier)}.`,
+    `Moja a mano ${spoons(v.spoons)} de ${v.colour.es} bajo ${liquid(v)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
+  'stir-colour': v => `Remueve ${spoons(v.spoons)} de ${v.colour.es} en ${liquid(v)}.`,
   'stir-in-passing': v =>
     v.count === 1 ? 'Remueve otra vez el color en remojo.' : 'Remueve otra vez los colores en remojo.',
   'line-mould': () => 'Forra el molde. Prepara vasos, cucharas, varillas y espátulas.',
@@ -70,7 +73,7 @@ const steps: StepSentences = {
   'clean-up': () =>
     'No te quites los guantes: la masa en los utensilios aún quema. Limpia con papel y lava mañana, o lava ahora con guantes.',
   unmould: v =>
-    `A las ${v.hours} h, si está firme: desmolda con guantes. Corta; cura de cuatro a seis semanas.`,
+    `Cuando esté firme (${v.hours} h o más): desmolda con guantes. Corta; cura de cuatro a seis semanas.`,
 };
 
 export const timeline: typeof en.timeline = {
