@@ -14,7 +14,7 @@ export type UsUse =
 /** As {@link UsUse}, for Annex IV. */
 export type EuUse =
   | { readonly status: 'listed'; readonly listing: EuListing }
-  | { readonly status: 'not-listed' | 'no-row' | 'no-colour'; readonly name: string };
+  | { readonly status: 'no-row' | 'no-colour'; readonly name: string };
 
 /** What the law of the US and of the EU says of one component, as far as our dated copies go. */
 export type PermittedUses = { readonly us: readonly UsUse[]; readonly eu: readonly EuUse[] };
@@ -57,7 +57,6 @@ function euUses(substance: Substance): readonly EuUse[] {
       (listing.ci.length === 0 && listing.names.some(known => names.has(known.toLowerCase()))),
   );
   if (listings.length > 0) return listings.map(listing => ({ status: 'listed', listing }));
-  if (substance.role === 'resin') return [{ status: 'not-listed', name }];
   const colourless = uncoloured.has(substance.role) || substance.role === 'substrate';
   return [{ status: colourless ? 'no-colour' : 'no-row', name }];
 }

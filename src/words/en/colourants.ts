@@ -65,7 +65,7 @@ export const colourants = {
     'never-in-water': 'Oil or glycerin only: it never disperses in water.',
     'never-with-acid': 'Keep it from acid: acid destroys it with a rotten-egg smell.',
     'not-listed-fluorescent':
-      'Neon resin pigments are not on the US or EU lists of cosmetic colours: see /colourant check.',
+      'Neon resin pigments are not on the US list of cosmetic colours, and in the EU each dye inside must be listed: see /colourant check.',
     'not-listed-us': 'Not on the US list of cosmetic colours for soap: see /colourant check.',
     'pearl-hides-in-soap': 'Soap is not clear, so the shimmer shows little inside the bar; it shines on top.',
     'read-what-coats-the-mica':

@@ -67,7 +67,7 @@ export const colourants: typeof en.colourants = {
     'never-in-water': 'Solo en aceite o glicerina: en agua nunca se dispersa.',
     'never-with-acid': 'Lejos de los ácidos: lo destruyen y huele a huevo podrido.',
     'not-listed-fluorescent':
-      'Los pigmentos neón de resina no están en las listas de colores cosméticos de EE. UU. ni de la UE: mira /colourant check.',
+      'Los pigmentos neón de resina no están en la lista de colores cosméticos de EE. UU., y en la UE debe estar listado cada colorante que llevan: mira /colourant check.',
     'not-listed-us':
       'No está en la lista de colores cosméticos de EE. UU. para jabón: mira /colourant check.',
     'pearl-hides-in-soap':

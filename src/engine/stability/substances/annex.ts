@@ -3,9 +3,11 @@ import { euListings } from '../listings.ts';
 import { bleeds, unknown } from './alkali.ts';
 import type { Substance } from './substance.ts';
 
-/** Sulphonates dissolve in water unless they are precipitated as a lake, salt or pigment. */
-const dissolves = (chemical: string): boolean =>
-  /sulph?onat/i.test(chemical) && !/barium|calcium bis/i.test(chemical);
+/** Sulphonates of sodium and the like dissolve in water; the salts of barium and calcium do not. */
+function dissolves(chemical: string): boolean {
+  const itself = chemical.replace(/ and its (?:un|in)soluble .*/i, '');
+  return /sulph?on(?:at|ic acid)/i.test(itself) && !/^(?:barium|calcium)/i.test(itself);
+}
 
 /**
  * The colours of Annex IV that `known` does not hold: we know their number and listing, not how they fare in lye,

@@ -66,9 +66,10 @@ export const minerals: readonly Substance[] = [
   {
     ...ironOxide,
     id: 'iron-oxide-orange',
+    us: [],
     ci: ['77489'],
     like: 'orange-iron-oxide',
-    names: named('Iron Oxides; ferrous oxide; iron(II) oxide; CI Pigment Black 11 orange'),
+    names: named('Iron Oxides; ferrous oxide; iron(II) oxide'),
   },
   {
     ...ultramarine,
