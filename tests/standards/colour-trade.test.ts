@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { chromaOf, hueOf, labOfCss } from '../../src/engine/colour/appearance.ts';
+import { chromaOf, hueOf, labOfHex } from '../../src/engine/colour/appearance.ts';
 import { barLab, predictBar } from '../../src/engine/colour/bar.ts';
 import { type BaseShade, plainBase } from '../../src/engine/colour/base-soap.ts';
 import { fullDose, opticsOf } from '../../src/engine/colour/colourant-optics.ts';
@@ -71,7 +71,7 @@ describe('what makers see in their bars (common practice)', () => {
   test('a colour that lye destroys is foretold as what is left of it, with a wide error', () => {
     const beet = predictBar([part('beetroot', 1)], plainBase('white', false));
     expect(hueOf(beet.lab)).toBeGreaterThan(60);
-    expect(hueOf(labOfCss('#8c1c4a'))).toBeLessThan(10 + 360);
+    expect(hueOf(labOfHex('#8c1c4a'))).toBeLessThan(10 + 360);
     expect(beet.plusMinus).toBeGreaterThan(10);
   });
 });

@@ -1,13 +1,6 @@
 import { converter, differenceCiede2000, formatHex, inGamut, toGamut } from 'culori';
-import { refuse } from '../refusal.ts';
 import { WHITE_POINT, type Xyz, xyzOfReflectance } from './observer.ts';
 import type { Spectrum } from './spectrum.ts';
-
-declare module '../refusal.ts' {
-  interface Reasons {
-    'colour-not-understood': { text: string };
-  }
-}
 
 /** CIELAB under D65, 2 degree observer. */
 export type Lab = { readonly l: number; readonly a: number; readonly b: number };
@@ -65,10 +58,10 @@ export function isOnScreen(lab: Lab): boolean {
   return screenCanShow(lab65(lab));
 }
 
-/** CIELAB of anything CSS calls a colour: `#6b3fa0`, `rebeccapurple`, `rgb(107 63 160)`. */
-export function labOfCss(text: string): Lab {
-  const colour = toLab65(text.trim());
-  if (colour === undefined) return refuse('colour-not-understood', { text });
+/** CIELAB of `#rrggbb` in sRGB. Throws RangeError for any other text: members' own words go through `parseColour`. */
+export function labOfHex(hex: string): Lab {
+  const colour = /^#[\da-f]{6}$/i.test(hex) ? toLab65(hex) : undefined;
+  if (colour === undefined) throw new RangeError(`not #rrggbb: ${hex}`);
   return { l: colour.l, a: colour.a, b: colour.b };
 }
 

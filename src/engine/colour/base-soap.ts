@@ -1,6 +1,6 @@
 import type { Oil } from '../batch/oil.ts';
 import type { Origin } from '../origin.ts';
-import { labOfCss } from './appearance.ts';
+import { labOfHex } from './appearance.ts';
 import { ratioOfReflectance } from './kubelka.ts';
 import type { BaseOptics } from './optics.ts';
 import { reflectanceOfLab } from './reconstruct.ts';
@@ -45,7 +45,7 @@ const ABSORPTION: Readonly<Record<BaseShade, Spectrum>> = {
 };
 
 function absorptionOf(look: string): Spectrum {
-  const seen = reflectanceOfLab(labOfCss(look), SOAP_SURFACE.outside);
+  const seen = reflectanceOfLab(labOfHex(look), SOAP_SURFACE.outside);
   return mapSpectrum(seen, value => ratioOfReflectance(reflectanceWithin(value, SOAP_SURFACE)));
 }
 

@@ -1,5 +1,5 @@
 import { refuse } from '../refusal.ts';
-import { colourDifference, type Lab } from './appearance.ts';
+import { colourDifference } from './appearance.ts';
 import { barLab } from './bar.ts';
 import type { BaseOptics, Optics } from './optics.ts';
 import {

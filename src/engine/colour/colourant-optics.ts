@@ -1,7 +1,7 @@
 import type { Colourant } from '../colourants/colourant.ts';
 import { TYPICAL_BATTER } from '../dispersion/batter.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../quantities/units.ts';
-import { chromaOf, colourDifference, labOfCss } from './appearance.ts';
+import { chromaOf, colourDifference, labOfHex } from './appearance.ts';
 import { barLab } from './bar.ts';
 import { plainBase, SOAP_SURFACE } from './base-soap.ts';
 import { CHANGED_PLUS_MINUS, KIND_LOOKS, LOOK_ORIGIN, lookAfterLye, NEON_GLOW } from './colourant-looks.ts';
@@ -61,7 +61,7 @@ export function opticsOf(colourant: Colourant): Optics {
 function fromLook(colourant: Colourant, changed: string | undefined): Optics {
   const { scattering, mostRatio, plusMinus } = KIND_LOOKS[colourant.kind];
   const grams = fullDose(colourant);
-  const seen = reflectanceOfLab(labOfCss(changed ?? colourant.hex), SOAP_SURFACE.outside);
+  const seen = reflectanceOfLab(labOfHex(changed ?? colourant.hex), SOAP_SURFACE.outside);
   const k = mapSpectrum(seen, (value, band) => {
     const masstone = ratioOfReflectance(reflectanceWithin(Math.min(value, 0.999), SOAP_SURFACE, 0.004));
     const ratio = (masstone * mostRatio) / (masstone + mostRatio);
@@ -111,7 +111,7 @@ function fromSpectra(colourant: Colourant, { k, s, origin }: MeasuredOptics): Op
  * is greatest or a band's K/S is (makers call full the dose beyond which colour hardly grows).
  */
 function strengthThatShows({ hex, kind }: Colourant, { k, s }: Pick<MeasuredOptics, 'k' | 's'>): number {
-  const target = labOfCss(hex);
+  const target = labOfHex(hex);
   const { mostRatio } = KIND_LOOKS[kind];
   const shape = { k: Float64Array.from(k), s: Float64Array.from(s) };
   let best = { strength: 0, difference: Number.POSITIVE_INFINITY };

@@ -1,4 +1,4 @@
-import { colourDifference, type Lab, labOfCss } from './appearance.ts';
+import { colourDifference, type Lab, labOfHex } from './appearance.ts';
 
 /** Plain colour words and the middle of what people mean by them. From memory, after large naming surveys. */
 const MIDDLES = {
@@ -62,7 +62,7 @@ export type ColourWord = keyof typeof MIDDLES;
 
 const WORDS = Object.entries(MIDDLES).map(([word, hex]) => ({
   word: word as ColourWord,
-  lab: labOfCss(hex),
+  lab: labOfHex(hex),
 }));
 
 /** The plain word whose middle lies nearest, by CIEDE2000. */

@@ -1,6 +1,7 @@
 import type { RefusalSentences } from '../sentence.ts';
 import { batchRefusals } from './batch.ts';
 import { challengesRefusals } from './challenges.ts';
+import { colourRefusals } from './colour.ts';
 import { colourantsRefusals } from './colourants.ts';
 import { conversationRefusals } from './conversation.ts';
 import { dispersionRefusals } from './dispersion.ts';
@@ -12,6 +13,7 @@ import { shelfRefusals } from './shelf.ts';
 
 export { batch } from './batch.ts';
 export { challenges } from './challenges.ts';
+export { colour } from './colour.ts';
 export { colourants } from './colourants.ts';
 export { conversation } from './conversation.ts';
 export { dispersion } from './dispersion.ts';
@@ -29,6 +31,7 @@ export { timeline } from './timeline.ts';
 export const refusals: RefusalSentences = {
   ...batchRefusals,
   ...challengesRefusals,
+  ...colourRefusals,
   ...colourantsRefusals,
   ...conversationRefusals,
   ...dispersionRefusals,

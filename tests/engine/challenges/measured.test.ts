@@ -8,18 +8,18 @@ import {
   surelyNearer,
 } from '../../../src/engine/challenges/measured.ts';
 import type { Target } from '../../../src/engine/challenges/terms.ts';
-import { colourDifference, labOfCss } from '../../../src/engine/colour/appearance.ts';
+import { colourDifference, labOfHex } from '../../../src/engine/colour/appearance.ts';
 
-const target = (hex: string, share?: number): Target => ({ hex, lab: labOfCss(hex), share });
+const target = (hex: string, share?: number): Target => ({ hex, lab: labOfHex(hex), share });
 const colour = (hex: string, share: number, plusMinus = 2): BarColour => ({
-  lab: labOfCss(hex),
+  lab: labOfHex(hex),
   share,
   plusMinus,
 });
 const violet = '#5b3a8c';
 const teal = '#1f7a78';
 const cream = '#f0e6d0';
-const apart = (one: string, other: string) => colourDifference(labOfCss(one), labOfCss(other));
+const apart = (one: string, other: string) => colourDifference(labOfHex(one), labOfHex(other));
 
 describe('a bar measured against a palette', () => {
   test('scores 0 when each palette colour is there and nothing else, in whatever order', () => {

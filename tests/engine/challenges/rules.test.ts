@@ -3,7 +3,7 @@ import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import { checkTerms } from '../../../src/engine/challenges/opening.ts';
 import { type Bid, violations } from '../../../src/engine/challenges/rules.ts';
 import type { Terms } from '../../../src/engine/challenges/terms.ts';
-import { labOfCss } from '../../../src/engine/colour/appearance.ts';
+import { labOfHex } from '../../../src/engine/colour/appearance.ts';
 import { day, entered, entriesEnd, opened, opens, terms, votesEnd, withdrawn } from './challenge-book.ts';
 
 const bid: Bid = { by: 'ana', at: opens + day, colourants: ['blue ultramarine'], notOnShelf: [], wins: 0 };
@@ -81,7 +81,7 @@ describe('an entry', () => {
 });
 
 describe('terms', () => {
-  const target = { hex: '#1f7a78', lab: labOfCss('#1f7a78') };
+  const target = { hex: '#1f7a78', lab: labOfHex('#1f7a78') };
   const refused: readonly (readonly [string, Partial<Terms>, string])[] = [
     ['without a title', { title: '  ' }, 'challenge-title-unfit'],
     ['whose colour decides without a palette', { decides: 'both' }, 'challenge-palette-unfit'],

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { chromaOf, labOfCss } from '../../../src/engine/colour/appearance.ts';
+import { chromaOf, labOfHex } from '../../../src/engine/colour/appearance.ts';
 import { barLab } from '../../../src/engine/colour/bar.ts';
 import { plainBase } from '../../../src/engine/colour/base-soap.ts';
 import { type MatchRequest, matchColour } from '../../../src/engine/colour/match.ts';
@@ -9,7 +9,7 @@ import { candidates, fullShelf, ONE_CUP } from './shelves.ts';
 
 const base = plainBase('white', false);
 const ask = (css: string, ids: readonly string[], more: Partial<MatchRequest> = {}): MatchRequest => ({
-  target: labOfCss(css),
+  target: labOfHex(css),
   candidates: candidates(...ids),
   base,
   portion: ONE_CUP,
