@@ -122,6 +122,3 @@ export const mostItems = 500;
 
 /** The mark below which a member is told when they set none: about two full doses for a large batch, g. */
 export const usualLowMark = 10;
-
-/** US customary teaspoon, ml: NIST Handbook 44 (2024), Appendix C, "Units of liquid volume". */
-export const usTeaspoon = 4.92892159375;

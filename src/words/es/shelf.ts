@@ -26,12 +26,14 @@ export const shelf: typeof en.shelf = {
   dishTests,
   movements,
   added: ({ name, grams }) =>
-    grams === undefined ? `«${name}» ya está en tu estante.` : `${g(grams)} de «${name}» en tu estante.`,
+    grams === undefined
+      ? `«${name}» ya está en tu estantería.`
+      : `${g(grams)} de «${name}» en tu estantería.`,
   used: ({ name, taken, left }) => `Quedan ${g(left)} de «${name}» tras sacar ${g(taken)}.`,
-  take: ({ name, grams }) => `Sacar ${g(grams)} de «${clip(name)}» de mi estante`,
+  take: ({ name, grams }) => `Sacar ${g(grams)} de «${clip(name)}» de mi estantería`,
   taken: ({ name, change = 0, left = 0 }) => shelf.used({ name, taken: -change, left }),
   restocked: ({ name, put, left }) => `Ahora hay ${g(left)} de «${name}», ${g(put)} recién puestos.`,
-  removed: ({ name }) => `«${name}» ya no está en tu estante, ni su historial.`,
+  removed: ({ name }) => `«${name}» ya no está en tu estantería, ni su historial.`,
   dishTested: ({ name, result }) => `Anotado: este lote de «${name}» ${dishTests[result]}.`,
   weighed: ({ name, grams }) => `${g(grams)} por cucharadita rasa de «${name}»: las dosis ya lo usan.`,
   lotStarted: ({ name, left }) =>
@@ -45,8 +47,8 @@ export const shelf: typeof en.shelf = {
     `No sé de qué está hecho «${name}»: dilo con /shelf describe y podré dosificarlo.`,
   low: ({ name, left }) => (left === 0 ? `«${name}» se ha acabado.` : `Queda poco: ${g(left)} de «${name}».`),
   repeated: 'Ya lo tenía anotado: nada se ha contado dos veces.',
-  empty: 'Tu estante está vacío. Añade tu primer colorante con /shelf add.',
-  count: ({ items, low }) => `${items} en tu estante${low > 0 ? `, ${low} con poca cantidad` : ''}.`,
+  empty: 'Tu estantería está vacía. Añade tu primer colorante con /shelf add.',
+  count: ({ items, low }) => `${items} en tu estantería${low > 0 ? `, ${low} con poca cantidad` : ''}.`,
   amountUnknown: 'cantidad sin anotar',
   lot: ({ number, label }) => (label === undefined ? `lote ${number}` : `lote ${label}`),
   spoon: ({ grams }) => `${g(grams)} por cucharadita rasa`,
@@ -65,16 +67,16 @@ export const shelfRefusals: typeof en.shelfRefusals = {
   'shelf-amount-unknown': ({ name }) =>
     `No sé cuánto «${name}» tienes: dímelo una vez con /shelf restock y llevaré la cuenta.`,
   'shelf-full': ({ most }) =>
-    `Tu estante tiene ${most} artículos, lo máximo que admite: quita alguno que ya no tengas.`,
+    `Tu estantería tiene ${most} productos, lo máximo que admite: quita alguno que ya no tengas.`,
   'shelf-grams-unfit': ({ least, most }) => `Di entre ${comma(least)} g y ${most / 1000} kg.`,
   'shelf-item-ambiguous': ({ asked, candidates }) =>
     `«${asked}» puede ser ${orList.format(quoted(candidates))}: ¿cuál?`,
   'shelf-item-unknown': ({ asked, nearest }) =>
     nearest.length === 0
-      ? `«${asked}» no está en tu estante, que aún está vacío: añádelo con /shelf add.`
-      : `«${asked}» no está en tu estante. Lo más parecido: ${orList.format(quoted(nearest))}.`,
+      ? `«${asked}» no está en tu estantería, que aún está vacía: añádelo con /shelf add.`
+      : `«${asked}» no está en tu estantería. Lo más parecido: ${orList.format(quoted(nearest))}.`,
   'shelf-name-taken': ({ name }) =>
-    `«${name}» ya está en tu estante: repónlo, abre un lote nuevo o añade este con otro nombre.`,
+    `«${name}» ya está en tu estantería: repónlo, abre un lote nuevo o añade este con otro nombre.`,
   'shelf-name-unfit': ({ most }) =>
     `Un nombre lleva al menos una letra o cifra y como mucho ${most} caracteres.`,
   'shelf-not-enough': ({ name, left }) =>

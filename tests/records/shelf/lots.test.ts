@@ -1,4 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import {
   addItem,
   dishTest,
@@ -9,7 +10,6 @@ import {
   removeItem,
   type Shelf,
   startLot,
-  usTeaspoon,
   weighSpoon,
 } from '../../../src/records/shelf/index.ts';
 import { by, emptyShelf, refusalOf, snapshot } from './fixture.ts';
@@ -20,7 +20,7 @@ beforeEach(async () => {
   await addItem(shelf, { name: 'Blue', grams: 20, lot: 'A', ingredients: { text: 'CI 77007' } }, by());
 });
 
-const spoon = { grams: 2.4, spoonMillilitres: usTeaspoon };
+const spoon = { grams: 2.4, spoonMillilitres: US_TEASPOON_ML };
 
 describe('what is found out about a lot', () => {
   it('is kept with it', async () => {
