@@ -78,7 +78,7 @@ function scanned(text: string): Recognised {
   }
   if (substances.length === 0) return { substances: [], unknown: [text] };
   const telling = rest.filter(
-    word => word.length > 2 && !/^(?:powder|polvo|pigment|and|with|con|the)$/.test(word),
+    word => word.length > 2 && !/^(?:powder|polvo|pigment|and|with|con|the|contain|contiene)$/.test(word),
   );
   return { substances, unknown: telling.length > 0 ? [telling.join(' ')] : [] };
 }
@@ -98,17 +98,23 @@ function catalogued(name: string): Recognised | undefined {
   return parts.includes(undefined) ? undefined : found(...parts);
 }
 
+/** Names joined by signs or "and". What stands before a colon is a heading when it names nothing. */
 function divided(name: string): Recognised | undefined {
-  const parts = name
+  const colon = name.lastIndexOf(': ');
+  const headed = colon > 0 && substanceNamed(name.slice(0, colon)) === undefined;
+  const body = headed ? name.slice(colon + 2) : name;
+  const parts = body
     .split(/ ?[/+] ?| & | - | – | (?:and|y|et|und|e) |: /u)
     .filter(part => part.trim() !== '');
-  if (parts.length < 2 || parts.length > 12) return undefined;
-  const known = parts.map(part => substanceNamed(part) ?? nearest(part));
-  if (!known.some(substance => substance !== undefined)) return undefined;
-  return {
-    ...found(...known),
-    unknown: parts.filter((_, at) => known[at] === undefined).map(part => part.trim()),
-  };
+  if ((parts.length < 2 && !headed) || parts.length > 12) return undefined;
+  const read = parts.map(part => {
+    const substance = substanceNamed(part) ?? nearest(part);
+    return substance === undefined ? scanned(part.trim()) : found(substance);
+  });
+  const substances = read.flatMap(part => part.substances);
+  return substances.length === 0
+    ? undefined
+    : { substances, unknown: read.flatMap(({ unknown }) => unknown) };
 }
 
 /** The ingredients that brackets name, each part of them that is one exactly. */

@@ -65,14 +65,22 @@ describe('a colourant is not guessed', () => {
     });
   });
 
-  test.each(['blue', 'azul', 'red', 'blue mica', 'purple mica', 'mica verde', 'Iron Oxides', 'neon', 'lake'])(
-    '%s names several candidates',
-    text => {
-      const answer = asked(text);
-      expect(answer).toMatchObject({ reason: 'colourant-ambiguous' });
-      expect((answer as Refused).offered.length).toBeGreaterThan(1);
-    },
-  );
+  test.each([
+    'blue',
+    'azul',
+    'red',
+    'blue mica',
+    'purple mica',
+    'mica verde',
+    'Iron Oxides',
+    'neon',
+    'lake',
+    'red lake',
+  ])('%s names several candidates', text => {
+    const answer = asked(text);
+    expect(answer).toMatchObject({ reason: 'colourant-ambiguous' });
+    expect((answer as Refused).offered.length).toBeGreaterThan(1);
+  });
 
   test.each([
     ['ultramarin blu', 'ultramarine-blue'],

@@ -46,7 +46,7 @@ const bleeding = [
     'red-40-lake',
     'Red 40 lake',
     'Laca Rojo 40',
-    'fd&c red 40 lake, fd&c red no. 40 aluminum lake, red no 40 lake, red 40 al lake, allura red lake, laca de rojo 40, laca rojo allura',
+    'fd&c red 40 lake, fd&c red no. 40 aluminum lake, red no 40 lake, red 40 al lake, allura laca de rojo 40, laca rojo allura',
     '16035',
     'Red 40 Lake',
     'duller-brown',
@@ -142,7 +142,7 @@ export const lakes: readonly Colourant[] = [
     names: { en: 'Red 30 lake (true red)', es: 'Laca Rojo 30 (rojo puro)' },
     synonyms:
       said(`red 30 lake, laca rojo 30, d&c red 30, d&c red 30 lake, d&c red no. 30, d&c red no. 30 aluminum lake, d&c red no. 30 talc lake, red no 30,
-      red no. 30 lake, red 30, red 30 aluminium lake, red 30 talc lake, true red, true red lake, red lake, red lake of d&c red 30,thioindigo, laca roja,
+      red no. 30 lake, red 30, red 30 aluminium lake, red 30 talc lake, true red, red lake of d&c red 30,thioindigo,
       laca de rojo 30, rojo 30, rojo puro, rojo verdadero, rojo d&c 30, laca rojo d&c 30, vat red 1, pigment red 181, laque rouge 30`),
     ci: ['73360'],
     inci: 'Red 30 Lake',

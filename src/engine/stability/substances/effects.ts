@@ -16,6 +16,7 @@ export const effects: readonly Substance[] = [
   {
     ...substrate,
     id: 'mica',
+    e: ['555'],
     ci: ['77019'],
     us: ['73.2496'],
     like: 'mica-unknown-coat',

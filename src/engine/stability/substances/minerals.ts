@@ -43,7 +43,7 @@ export const minerals: readonly Substance[] = [
     like: 'red-iron-oxide',
     names:
       named(`Iron Oxides; red iron oxide; iron oxide red; ferric oxide; iron(III) oxide; hematite; haematite; óxido de hierro rojo; óxido férrico; oxyde de fer rouge;
-      Eisenoxid rot; rotes Eisenoxid; ossido di ferro rosso; óxido de ferro vermelho; pigment red 101; red ochre; red oxide; óxido rojo`),
+      Eisenoxid rot; rotes Eisenoxid; ossido di ferro rosso; óxido de ferro vermelho; pigment red 101; red ochre; red oxide; óxido rojo; Fe2O3`),
   },
   {
     ...ironOxide,
@@ -61,7 +61,7 @@ export const minerals: readonly Substance[] = [
     like: 'black-iron-oxide',
     names:
       named(`Iron Oxides; black iron oxide; iron oxide black; ferrous ferric oxide; ferrosoferric oxide; magnetite; óxido de hierro negro; oxyde de fer noir; Eisenoxid schwarz;
-      ossido di ferro nero; óxido de ferro preto; pigment black 11; black oxide; óxido negro`),
+      ossido di ferro nero; óxido de ferro preto; pigment black 11; black oxide; óxido negro; Fe3O4`),
   },
   {
     ...ironOxide,
@@ -128,7 +128,7 @@ export const minerals: readonly Substance[] = [
     names:
       named(`Chromium Oxide Greens; chromium oxide green; chromium oxide; chrome oxide green; chromic oxide; chromium(III) oxide; green chromium oxide; óxido de cromo verde;
       óxido de cromo; verde óxido de cromo; verde de cromo; oxyde de chrome vert; oxyde de chrome; vert oxyde de chrome; Chromoxidgrün; Chromoxid grün; Chromoxid; ossido di cromo;
-      ossido di cromo verde; verde ossido di cromo; óxido de crómio; óxido de crômio; pigment green 17`),
+      ossido di cromo verde; verde ossido di cromo; óxido de crómio; óxido de crômio; pigment green 17; Cr2O3`),
   },
   {
     ...pigment,
