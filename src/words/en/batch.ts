@@ -24,6 +24,10 @@ const additives: Readonly<Record<AdditiveId, string>> = {
 const additive = (id: AdditiveId) => additives[id];
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** A portion as the member named it, or in their own language where it has no name. */
+const portionName = (name: string) =>
+  name.replace(/^plain(?= \d+$|$)/u, 'plain').replace(/^rest(?= \d+$|$)/u, 'the rest');
+
 const browning: Readonly<Record<PlanWarnings['fragrance-browns']['level'], string>> = {
   slight: 'slightly, and late',
   tan: 'tan to caramel',
@@ -52,9 +56,9 @@ const warnings: WarningSentences = {
   'dip-lowers-pot': ({ percent }) =>
     `Oil dipped for colour leaves the pot at ${pc(percent)} superfat until the cups go back in. Uncoloured portions keep that figure.`,
   'portion-superfat-high': ({ name, percent }) =>
-    `${name} ends at ${pc(percent)} superfat: softer there. Use less carrier oil, or dip it from the batch.`,
+    `${capital(portionName(name))} ends at ${pc(percent)} superfat: softer there. Use less carrier oil, or dip it from the batch.`,
   'portion-lye-weak': ({ name, percent }) =>
-    `${name} ends at ${pc(percent)} lye: use less water for its colour.`,
+    `${capital(portionName(name))} ends at ${pc(percent)} lye: use less water for its colour.`,
   'fragrance-browns': ({ level }) =>
     `Vanillin will turn the scented portions ${browning[level]}, whatever white you add. Leave the portion whose colour matters unscented.`,
   'fragrance-limit': ({ percentOfOils }) =>
@@ -101,6 +105,7 @@ const classSteps: Readonly<Record<ClassStep['id'], string>> = {
 
 export const batch = {
   additives,
+  portionName,
   warnings,
   lyeCautions,
   classSteps,
@@ -114,7 +119,7 @@ export const batch = {
   superfat: (v: { asked: string; effective: string; low: string; high: string }) =>
     `Superfat ${v.effective} % over the batch (asked ${v.asked} %; ${v.low} to ${v.high} % over the oils’ ranges).`,
   portion: (v: { name: string; millilitres: string; superfat: string; lye: string }) =>
-    `${v.name}: ${v.millilitres} ml, superfat ${v.superfat} %, lye ${v.lye} %.`,
+    `${capital(portionName(v.name))}: ${v.millilitres} ml, superfat ${v.superfat} %, lye ${v.lye} %.`,
   reserve: (v: { millilitres: string }) => `${v.millilitres} ml is left for what clings to pot and cups.`,
   kit: (v: { stations: number; people: string; lye: string; water: string }) =>
     `${v.stations} stations (${v.people} people): ${v.lye} lye in ${v.water} water at each.`,
@@ -129,6 +134,7 @@ export const batchRefusals: Pick<
   | 'oils-mixed-units'
   | 'oils-percent-sum'
   | 'size-unreadable'
+  | 'size-missing'
   | 'size-oils-by-volume'
   | 'size-out-of-range'
   | 'mould-without-unit'
@@ -174,6 +180,8 @@ export const batchRefusals: Pick<
   'oils-percent-sum': ({ sum }) => `The oils add up to ${pc(sum)}; they should make 100 %.`,
   'size-unreadable': ({ text }) =>
     `I can’t read the size “${text}”. Try “1000 g oils”, “1.2 l batter”, “mould 25x9x7 cm” or “12 cavities x 100 ml”.`,
+  'size-missing': () =>
+    'How big? Add a size such as “1000 g oils”, “1.2 l batter” or “mould 25x9x7 cm”, or give the oils by weight.',
   'size-oils-by-volume': () =>
     'Oils go by weight: write “1000 g oils”. A volume is of batter: “1.2 l batter”.',
   'size-out-of-range': ({ text }) => `“${text}” is outside 20 g to 200 kg (20 ml to 200 l).`,

@@ -2,6 +2,7 @@ import type { Lever } from '../../engine/heat/crackle.ts';
 import type { GelVerdict } from '../../engine/heat/estimate.ts';
 import type { HeatProcess, MouldMaterial, RiskLevel } from '../../engine/heat/setting.ts';
 import { fahrenheit } from '../../engine/quantities/units.ts';
+import type { RefusalSentences } from '../sentence.ts';
 
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const pc = (share: number) => `${Math.round(share * 100)} %`;
@@ -52,4 +53,9 @@ export const heat = {
   lessWhite: 'Less white, no forced gel and a fragrance that does not heat up lower it too.',
   estimate:
     'All heat figures are estimates: heat of saponification and gel temperature are known only within a band.',
+};
+
+export const heatRefusals: Pick<RefusalSentences, 'temperature-without-unit' | 'temperature-out-of-range'> = {
+  'temperature-without-unit': ({ text }) => `“${text}”: Celsius or Fahrenheit? Write “38 C” or “100 F”.`,
+  'temperature-out-of-range': ({ text }) => `“${text}” is outside -5 to 120 °C (23 to 248 °F).`,
 };

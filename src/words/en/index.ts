@@ -7,6 +7,7 @@ import { conversationRefusals } from './conversation.ts';
 import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
 import { frontsRefusals } from './fronts.ts';
+import { heatRefusals } from './heat.ts';
 import { photoRefusals } from './photo.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
@@ -26,6 +27,7 @@ export { photo } from './photo.ts';
 export { prefer } from './prefer.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
+export { stability } from './stability.ts';
 export { timeline } from './timeline.ts';
 
 export const refusals: RefusalSentences = {
@@ -37,6 +39,7 @@ export const refusals: RefusalSentences = {
   ...dispersionRefusals,
   ...dosingRefusals,
   ...frontsRefusals,
+  ...heatRefusals,
   ...photoRefusals,
   ...quantitiesRefusals,
   ...shelfRefusals,

@@ -18,6 +18,8 @@ const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
 const names = (colours: readonly { readonly en: string }[]) => colours.map(({ en }) => en).join(', ');
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
+const portion = batch.portionName;
+
 const traces: Readonly<Record<Trace, string>> = {
   emulsion: 'just emulsified',
   light: 'light trace',
@@ -47,16 +49,16 @@ const steps: StepSentences = {
   'lye-into-oils': v => `Lye water into the oils. Blend in short bursts to ${traces[v.trace]}.`,
   'add-additive': v => `Stir in ${weight(v.grams)} ${additive(v.additive)}.`,
   split: v =>
-    `Split: ${v.portions.map(({ name, millilitres }) => `${name} ${Math.round(millilitres)} ml`).join(', ')}.`,
-  'whisk-portion': v => `Whisk ${names(v.colours)} into ${v.name}.`,
+    `Split: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
+  'whisk-portion': v => `Whisk ${names(v.colours)} into ${portion(v.name)}.`,
   'stick-blend-portion': v =>
-    `Stick-blend ${names(v.colours)} into ${v.name}, short bursts. It thickens: keep it for last.`,
-  'scent-portion': v => `Stir ${weight(v.grams)} fragrance into ${v.name} by hand.`,
+    `Stick-blend ${names(v.colours)} into ${portion(v.name)}, short bursts. It thickens: keep it for last.`,
+  'scent-portion': v => `Stir ${weight(v.grams)} fragrance into ${portion(v.name)} by hand.`,
   'pour-in-the-pot': () =>
     'Pour the colours back into the pot at a few spots, one turn with the spatula, then into the mould.',
   'pour-drop': () => 'Base into the mould first; drop thin lines of colour into it from a height.',
   'pour-layered': v =>
-    `Pour in layers: ${v.order.join(', then ')}. Thickest first; each must carry the next: pour over a spatula.`,
+    `Pour in layers: ${v.order.map(portion).join(', then ')}. Thickest first; each must carry the next: pour over a spatula.`,
   'pour-hanger': () => 'Pour the colours side by side or in turns, then draw the hanger through in loops.',
   'pour-single': () => 'Pour into the mould and tap out the air.',
   'leave-open': () => 'Leave it on the bench, lightly covered.',

@@ -24,6 +24,10 @@ const additives: Readonly<Record<AdditiveId, string>> = {
 const additive = (id: AdditiveId) => additives[id];
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
+/** A portion as the member named it, or in their own language where it has no name. */
+const portionName = (name: string) =>
+  name.replace(/^plain(?= \d+$|$)/u, 'sin color').replace(/^rest(?= \d+$|$)/u, 'el resto');
+
 const browning: Readonly<Record<PlanWarnings['fragrance-browns']['level'], string>> = {
   slight: 'un poco, y tarde',
   tan: 'de beige a caramelo',
@@ -53,9 +57,9 @@ const warnings: WarningSentences = {
   'dip-lowers-pot': ({ percent }) =>
     `El aceite apartado para el color deja la olla en ${pc(percent)} de sobreengrasado hasta que vuelve. Las partes sin color se quedan en esa cifra.`,
   'portion-superfat-high': ({ name, percent }) =>
-    `${name} acaba en ${pc(percent)} de sobreengrasado: más blando ahí. Usa menos aceite para el color o apártalo de la receta.`,
+    `${capital(portionName(name))} acaba en ${pc(percent)} de sobreengrasado: más blando ahí. Usa menos aceite para el color o apártalo de la receta.`,
   'portion-lye-weak': ({ name, percent }) =>
-    `${name} acaba con la lejía al ${pc(percent)}: usa menos agua para su color.`,
+    `${capital(portionName(name))} acaba con la lejía al ${pc(percent)}: usa menos agua para su color.`,
   'fragrance-browns': ({ level }) =>
     `La vainillina pondrá las partes con aroma ${browning[level]}, pongas el blanco que pongas. Deja sin aroma la parte cuyo color importa.`,
   'fragrance-limit': ({ percentOfOils }) =>
@@ -107,6 +111,7 @@ const classSteps: Readonly<Record<ClassStep['id'], string>> = {
 
 export const batch: typeof en.batch = {
   additives,
+  portionName,
   warnings,
   lyeCautions,
   classSteps,
@@ -117,7 +122,8 @@ export const batch: typeof en.batch = {
   batter: v => `Masa: ${v.grams} g, ${v.millilitres} ml (${v.cups} tazas).`,
   superfat: v =>
     `Sobreengrasado ${v.effective} % en el lote (pedido ${v.asked} %; ${v.low} a ${v.high} % según los rangos de los aceites).`,
-  portion: v => `${v.name}: ${v.millilitres} ml, sobreengrasado ${v.superfat} %, lejía al ${v.lye} %.`,
+  portion: v =>
+    `${capital(portionName(v.name))}: ${v.millilitres} ml, sobreengrasado ${v.superfat} %, lejía al ${v.lye} %.`,
   reserve: v => `Quedan ${v.millilitres} ml para lo que se pega a la olla y los vasos.`,
   kit: v =>
     `${v.stations} mesas (${v.people} personas): ${v.lye} de álcali en ${v.water} de agua en cada una.`,
@@ -135,6 +141,8 @@ export const batchRefusals: typeof en.batchRefusals = {
   'oils-percent-sum': ({ sum }) => `Los aceites suman ${pc(sum)}; deberían sumar 100 %.`,
   'size-unreadable': ({ text }) =>
     `No entiendo el tamaño «${text}». Prueba «1000 g de aceites», «1,2 l de masa», «molde 25x9x7 cm» o «12 cavidades x 100 ml».`,
+  'size-missing': () =>
+    '¿De qué tamaño? Añade «1000 g de aceites», «1,2 l de masa» o «molde 25x9x7 cm», o da los aceites por peso.',
   'size-oils-by-volume': () =>
     'Los aceites van por peso: «1000 g de aceites». Un volumen es de masa: «1,2 l de masa».',
   'size-out-of-range': ({ text }) => `«${text}» está fuera de 20 g a 200 kg (20 ml a 200 l).`,

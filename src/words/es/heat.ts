@@ -44,3 +44,8 @@ export const heat: typeof en.heat = {
   estimate:
     'Todas las cifras de calor son estimaciones: el calor de saponificación y la temperatura de gel solo se conocen dentro de un margen.',
 };
+
+export const heatRefusals: typeof en.heatRefusals = {
+  'temperature-without-unit': ({ text }) => `«${text}»: ¿Celsius o Fahrenheit? Escribe «38 C» o «100 F».`,
+  'temperature-out-of-range': ({ text }) => `«${text}» está fuera de -5 a 120 °C (23 a 248 °F).`,
+};

@@ -19,6 +19,8 @@ const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
 const names = (colours: readonly { readonly es: string }[]) => colours.map(({ es }) => es).join(', ');
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
+const portion = batch.portionName;
+
 const traces: Readonly<Record<Trace, string>> = {
   emulsion: 'que apenas emulsione',
   light: 'traza ligera',
@@ -49,16 +51,16 @@ const steps: StepSentences = {
   'lye-into-oils': v => `La lejía sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
   'add-additive': v => `Incorpora ${weight(v.grams)} de ${additive(v.additive)}.`,
   split: v =>
-    `Reparte: ${v.portions.map(({ name, millilitres }) => `${name} ${Math.round(millilitres)} ml`).join(', ')}.`,
-  'whisk-portion': v => `Mezcla ${names(v.colours)} en ${v.name} con varillas.`,
+    `Reparte: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
+  'whisk-portion': v => `Mezcla ${names(v.colours)} en ${portion(v.name)} con varillas.`,
   'stick-blend-portion': v =>
-    `Bate ${names(v.colours)} en ${v.name} con la batidora, a toques cortos. Espesa: déjalo para el final.`,
-  'scent-portion': v => `Incorpora a mano ${weight(v.grams)} de aroma en ${v.name}.`,
+    `Bate ${names(v.colours)} en ${portion(v.name)} con la batidora, a toques cortos. Espesa: déjalo para el final.`,
+  'scent-portion': v => `Incorpora a mano ${weight(v.grams)} de aroma en ${portion(v.name)}.`,
   'pour-in-the-pot': () =>
     'Devuelve los colores a la olla en varios puntos, una vuelta con la espátula y al molde.',
   'pour-drop': () => 'Primero la base al molde; deja caer desde arriba hilos finos de color.',
   'pour-layered': v =>
-    `Vierte por capas: ${v.order.join(', luego ')}. Lo más espeso primero; cada capa debe aguantar la siguiente: vierte sobre una espátula.`,
+    `Vierte por capas: ${v.order.map(portion).join(', luego ')}. Lo más espeso primero; cada capa debe aguantar la siguiente: vierte sobre una espátula.`,
   'pour-hanger': () => 'Vierte los colores lado a lado o por turnos y pasa la percha haciendo lazos.',
   'pour-single': () => 'Vierte en el molde y golpéalo para sacar el aire.',
   'leave-open': () => 'Déjalo sobre la mesa, apenas tapado.',

@@ -8,6 +8,7 @@ import { planBatch } from '../../../src/engine/batch/plan.ts';
 import { parsePortions } from '../../../src/engine/batch/portion-list.ts';
 import { rescale } from '../../../src/engine/batch/rescale.ts';
 import { parseWater } from '../../../src/engine/batch/water.ts';
+import { readPlan } from '../../../src/engine/batch/written-plan.ts';
 import { fold } from '../../../src/engine/colourants/fold.ts';
 import { batch as enBatch, batchRefusals as enRefusals } from '../../../src/words/en/batch.ts';
 import { heat as enHeat } from '../../../src/words/en/heat.ts';
@@ -30,6 +31,7 @@ const REFUSED: Readonly<Record<keyof typeof enRefusals, () => unknown>> = {
   'oils-mixed-units': () => parseOils('olive 50%, palm 200 g'),
   'oils-percent-sum': () => parseOils('olive 90%'),
   'size-unreadable': () => parseSize('huge'),
+  'size-missing': () => readPlan({ oils: 'olive 100%' }),
   'size-oils-by-volume': () => parseSize('500 ml oils'),
   'size-out-of-range': () => parseSize('1 g oils'),
   'mould-without-unit': () => parseSize('mould 25x9x7'),

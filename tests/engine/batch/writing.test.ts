@@ -4,6 +4,8 @@ import { mouldMillilitres, parseSize } from '../../../src/engine/batch/batch-siz
 import { parseFragrance, parseLye } from '../../../src/engine/batch/lye-choice.ts';
 import { parsePortions } from '../../../src/engine/batch/portion-list.ts';
 import { parseWater } from '../../../src/engine/batch/water.ts';
+import { coloursNamed, readPlan, withColours } from '../../../src/engine/batch/written-plan.ts';
+import { findColourant } from '../../../src/engine/colourants/find.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { ONE_LINE } from './asked.ts';
 
@@ -73,7 +75,7 @@ describe('water', () => {
 });
 
 describe('portions', () => {
-  const [blue, white, rest] = parsePortions(ONE_LINE.portions!);
+  const [blue, white, rest] = parsePortions(ONE_LINE.portions);
 
   test('take cups, a colour, its strength and an oil by the spoon', () => {
     expect(blue!.share).toEqual({ by: 'volume', millilitres: 2 * US_CUP_ML });
@@ -181,5 +183,50 @@ describe('lye, fragrance and additives', () => {
     ['salt 150%', 'additive-too-much'],
   ] as const)('%s is refused: %s', ([text, id]) => {
     expect(() => parseAdditives(text)).toThrow(expect.objectContaining({ id }));
+  });
+});
+
+describe('a whole plan', () => {
+  test('takes the usual where nothing is said', () => {
+    expect(readPlan({ oils: 'olive 600 g, coconut 400 g' })).toMatchObject({
+      size: { by: 'oils', grams: 1000 },
+      superfatPercent: 5,
+      lye: { kind: 'NaOH' },
+      water: { by: 'lye-strength', percent: 33 },
+      scaleStepGrams: 0.1,
+      reservePercent: 2,
+      heat: { process: 'ambient', roomC: 21, startC: 38 },
+    });
+  });
+
+  test('takes one purity for the lye it names', () => {
+    const lyeOf = (lye: string) => readPlan({ oils: 'olive 1 kg', lye, purity: 95 }).lye;
+    expect(lyeOf('NaOH')).toMatchObject({ naohPurity: 0.95 });
+    expect(lyeOf('both')).toMatchObject({ naohPurity: 0.95, kohPurity: 0.95 });
+    expect(lyeOf('KOH 90%')).toMatchObject({ kohPurity: 0.9 });
+  });
+
+  test('takes temperatures in either unit', () => {
+    const { heat } = readPlan({
+      oils: 'olive 1 kg',
+      start: '100 F',
+      room: '18 °C',
+      process: 'oven',
+      oven: '170F',
+    });
+    expect(heat.startC).toBeCloseTo(37.8, 1);
+    expect(heat).toMatchObject({ roomC: 18, process: 'oven' });
+    expect(heat.ovenC).toBeCloseTo(76.7, 1);
+  });
+
+  test('names the colours to find, each once, and calls portions after them', () => {
+    const read = readPlan({
+      oils: 'olive 1 kg',
+      portions: '1 cup gold mica; 1 cup gold mica pastel; Sky: 1 cup ultramarine blue; 100 ml plain; rest',
+    });
+    expect(coloursNamed(read)).toEqual(['gold mica', 'ultramarine blue']);
+    const { portions } = withColours(read, text => ({ colourant: findColourant(text) }));
+    expect(portions.map(({ name }) => name)).toEqual(['gold mica', 'gold mica 2', 'Sky', 'plain', 'rest']);
+    expect(portions[0]!.colours[0]!.asked.colourant.id).toBe('gold-mica');
   });
 });

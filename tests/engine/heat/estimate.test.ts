@@ -6,6 +6,7 @@ import { convertedAfter, rateFrom, rateTable, SAPONIFICATION } from '../../../sr
 import type { HeatShape } from '../../../src/engine/heat/mould.ts';
 import { type HeatSetting, USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
 import { outsideTemperature } from '../../../src/engine/heat/surroundings.ts';
+import { parseTemperature } from '../../../src/engine/heat/temperature.ts';
 
 const LOAF: HeatShape = { shape: 'loaf', widthCm: 9, heightCm: 7 };
 /** A common recipe at 33 % lye: 1000 g oils, 143 g NaOH, 291 g water. */
@@ -115,6 +116,25 @@ test('a switched-off oven falls back to the room', () => {
   const outside = outsideTemperature({ ...USUAL_HEAT, process: 'oven', ovenC: 77 });
   expect(outside(0)).toBe(77);
   expect(outside(12 * 3600)).toBeLessThan(22);
+});
+
+describe('a temperature', () => {
+  test.for([
+    ['38 C', 38],
+    ['100F', (100 - 32) / 1.8],
+    ['-1 °C', -1],
+    ['37,5 grados C', 37.5],
+  ] as const)('%s', ([text, degrees]) => {
+    expect(parseTemperature(text)).toBeCloseTo(degrees, 9);
+  });
+
+  test.for([
+    ['60', 'temperature-without-unit'],
+    ['warm', 'temperature-without-unit'],
+    ['400 F', 'temperature-out-of-range'],
+  ] as const)('%s is refused: %s', ([text, id]) => {
+    expect(() => parseTemperature(text)).toThrow(expect.objectContaining({ id }));
+  });
 });
 
 describe('white pigment', () => {

@@ -32,7 +32,7 @@ export const WAXES_AND_ACIDS: readonly Oil[] = [
     densityAt: 80,
     yellowness: 'yellow',
     standard: {
-      trust: 'from memory',
+      trust: 'published',
       source: 'European Pharmacopoeia, Beeswax, yellow: saponification value 87 to 104',
     },
   }),
