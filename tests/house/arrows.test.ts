@@ -8,7 +8,7 @@ const root = resolve(import.meta.dirname, '../..');
 const arrows: Readonly<Record<string, readonly string[]>> = {
   engine: [],
   loopback: [],
-  words: ['engine'],
+  words: ['engine', 'records'],
   photo: ['engine'],
   pictures: ['engine'],
   workers: ['engine', 'photo', 'pictures'],
