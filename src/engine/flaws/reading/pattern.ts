@@ -128,11 +128,7 @@ function matchAt(pattern: Pattern, anchor: Place, places: Places, reading: Readi
     return undefined;
   const standings = taken.map(place => reading.standing[place.to - 1]!);
   const holds = pattern.terms.map((term, i) => standings[i] === term.as);
-  const pair = pattern.terms.length === 2 && pattern.terms.every(term => term.as === 'yes');
-  const denied =
-    pattern.terms[0]!.as === 'yes' &&
-    (standings[0] === 'no' || (pair && standings[1] === 'no')) &&
-    !standings.includes('unreal');
+  const denied = pattern.terms[0]!.as === 'yes' && standings[0] === 'no' && !standings.includes('unreal');
   if (!denied && holds.includes(false)) return undefined;
   return {
     finding: pattern.finding,

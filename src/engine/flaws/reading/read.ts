@@ -1,6 +1,7 @@
 import type { Evidence } from '../diagnosis.ts';
 import { FINDINGS } from '../findings.ts';
 import { keyOf, mentions } from './concepts.ts';
+import { colourChanges } from './colour-change.ts';
 import { doseEvidence, type NumberSays } from './dose-evidence.ts';
 import { measuredIn } from './measured.ts';
 import { compile, type Match, matches } from './pattern.ts';
@@ -35,7 +36,8 @@ export function readWords(words: string): WordsRead {
     put(`'${keyOf(token)}`, at, at + 1);
   });
   for (const mention of found) put(mention.concept, mention.from, mention.to);
-  const said = matches(PATTERNS, places, polarity(tokens, found));
+  const reading = polarity(tokens, found);
+  const said = [...matches(PATTERNS, places, reading), ...colourChanges(found, reading)];
   const amounts = measuredIn(tokens);
   const numbers = [
     ...doseEvidence(tokens, found, amounts),

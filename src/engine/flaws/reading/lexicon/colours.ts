@@ -14,7 +14,7 @@ export const COLOURS = {
   yellow:
     'yellow, yellowish, yellowy, yellowed, yellowing, mustard, lemon coloured, straw coloured, amarillo, amarillento, amarilla, custard, buttery colour, butter yellow, nicotine',
   cream:
-    'cream, creamy, ivory, off white, offwhite, ecru, vanilla coloured, crema, marfil, hueso, color crema, bone coloured, old teeth, teeth',
+    'cream, creamy, ivory, off white, offwhite, ecru, vanilla coloured, crema, marfil, hueso, color crema, bone coloured, old teeth, teeth, piano keys, old piano keys, eggshell colour, butter coloured, magnolia, parchment, dingy white, custardy colour',
   peach: 'peach, peachy, salmon, coral, apricot, melocoton, durazno, salmon coloured, rust pink, dusty pink',
   green:
     'green, greenish, olive green, lime, minty, swampy, swamp, khaki green, verde, verdoso, verdosa, sage, seafoam, moss',

@@ -11,7 +11,8 @@ export const DONE_PATTERNS: FindingPatterns = {
     'muchwater; ~6 lots water !shower !wash !rinse; ~4 too much water; ^discount; ^~5 little water',
   'sugar-or-milk': 'sugar; sugar hot|soap',
   'white-pigment': 'titanium; whitepart',
-  'much-white-pigment': '~5 load titanium; ~6 lots titanium; ~6 titanium spoonful|tbsp; ^~6 little titanium',
+  'much-white-pigment':
+    '~5 load titanium; ~6 lots titanium; ~6 titanium spoonful|tbsp; ^~6 little titanium; ~5 titanium heavy|extra|max|maximum|double|triple',
   'dry-pigment':
     '~7 dry colourant|carbon|colour|oxide|mica|titanium|powder|ultramarine; dry; ^premix; ~7 -premix colourant|carbon|colour|mica|oxide; ~8 -blend colourant|carbon|oxide|mica|titanium|colour',
   'glycerin-carrier':

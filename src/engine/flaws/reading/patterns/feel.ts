@@ -17,14 +17,15 @@ export const FEEL_PATTERNS: FindingPatterns = {
   greasy:
     'greasy !top !layer !glitter; greasy onecolour|soft|skin|feel|hand; ~5 oilthing feel|finger|hand|skin|touch',
   'sticky-wet': 'sticky !pocket; sticky top|face|cure|damp|everywhere|hand',
-  'stale-smell': 'rancidsmell; ~5 smell old|bad|funny|off|weird|fish',
+  'stale-smell':
+    'rancidsmell; ~5 smell old|bad|funny|off|weird|fish; ~4 smell oilthing|crayola|crayon|putty|chip',
   'musty-smell': 'mustysmell',
   'turned-brown':
     '~5 turn brown|dark; darken; ~5 brown weeks|t_weeks|t_days|t_months|cure|curing|t_nextday !spot; ~5 brown fragrance|vanilla !spot; ~4 brown everywhere|bar|soap|edge|outsidein !spot !sugar; ~5 brown white|cream !spot; brown !spot !sugar !cocoa',
   'brown-outside-in':
     '~7 brown|darken|tan edge|outsidein; ~7 turn outsidein !grey; ~7 brown|darken centre|inside light|cream|white|pale|original; ~6 edge brown|dark centre|inside',
   'turned-yellow':
-    '~5 turn yellow|orange|peach|cream !spot; ~4 yellow fragrance|discolourscent|scent|white !spot; ~5 yellow t_days|t_weeks|t_nextday|curing !spot; darken',
+    '~5 turn yellow|orange|peach|cream !spot; ~4 yellow fragrance|discolourscent|scent|white !spot; ~5 yellow t_days|t_weeks|t_nextday|curing !spot',
   'turned-other-hue':
     '~7 turn fragrance|discolourscent|scented pink|green|grey|purple|peach|orange|yellow|muddy|different; ~7 stain|discolour fragrance|discolourscent|scented; ~7 fragrance|discolourscent|scented pink|green|grey|peach|orange|yellow',
   'colour-changed-in-lye':
@@ -32,15 +33,15 @@ export const FEEL_PATTERNS: FindingPatterns = {
   'colour-vanished':
     'vanish colour|purple|blue|pink|red|green|yellow|dye|botanical|mica|swirl; ~5 vanish; ~6 colour -turn left; ~6 -colour left|nothing',
   'colour-bled':
-    '~6 liquid @hue white|whitepart around|surround|next|into; ~6 tint white|whitepart|surround; ~6 turn whitepart|white pink|blue|purple|red|green !film; ~5 shadow|halo border|edge|around|line|swirl; ~5 outline fuzz|blur; ~6 move|wander|travel @hue; ~6 mix colour|colours days|weeks; ~6 smear cure|turn; ~3 fuzz line|edge|border|outline; focus; bleed !lather !cloth !wash !shower !skin !finger; ~6 bleed whitepart|white|colour|onecolour|line|layer|swirl|edge; blur line|edge|swirl|colour|layer; ~8 line|swirl smudge|fat|wider|thicker|spread t_weeks|weeks|now; -sharp; ~6 colour|pink|red|blue|purple|green spread|halo|moved white|whitepart|layer; ~6 blur',
+    '~6 liquid @hue white|whitepart around|surround|next|into; ~6 tint white|whitepart|surround; ~6 turn whitepart|white pink|blue|purple|red|green !film; ~5 shadow|halo border|edge|around|line|swirl; ~5 outline fuzz|blur; ~6 move|wander|travel @hue; ~6 mix colour|colours days|weeks; ~6 smear cure|turn; focus; bleed !lather !cloth !wash !shower !skin !finger; ~6 bleed whitepart|white|colour|onecolour|line|layer|swirl|edge; blur line|edge|swirl|colour|layer; ~8 line|swirl smudge|fat|wider|thicker|spread t_weeks|weeks|now; -sharp; ~6 colour|pink|red|blue|purple|green spread|halo|moved white|whitepart|layer; ~6 blur; ~3 fuzz line|border|outline; ~2 @hue ran; ~6 creep|spread|wander|travel|drift @hue|dye|whitepart|white; ~6 @hue contaminate|invade|ghost white|whitepart',
   'coloured-lather':
-    '~6 bleed lather|cloth|wash|shower|skin; transfer; ~6 wipe @hue cloth|skin|everything|hand; ~6 ring cloth; ~5 cloth colour|stain; ~6 lather heavy|paint; ~6 skin|hand turn|left @hue; ~5 leave @hue skin|cloth|ring; ~6 lather colour|pink|blue|purple|red|green|black|grey|tinted|orange|yellow|stain|brown|teal; ~6 cloth stain|colour|pink|blue|purple|red|green|black|grey|orange|dirty|dye|ring; ~6 skin|hand stain|colour|blue|purple|black|green|pink|dye|tint !metal; ~5 water colour|pink|blue|purple|red|green|black|dirty|grey wash|shower|rinse|lather; ^~5 lather white|clean',
+    '~6 bleed lather|cloth|wash|shower|skin; transfer; ~6 wipe @hue cloth|skin|everything|hand; ~6 ring cloth; ~5 cloth colour|stain; ~6 lather heavy|paint; ~6 skin|hand turn|left @hue; ~5 leave @hue skin|cloth|ring; ~6 lather colour|pink|blue|purple|red|green|black|grey|tinted|orange|yellow|stain|brown|teal; ~6 cloth stain|colour|pink|blue|purple|red|green|black|grey|orange|dirty|dye|ring; ~6 skin|hand stain|colour|blue|purple|black|green|pink|dye|tint !metal; ~5 water colour|pink|blue|purple|red|green|black|dirty|grey wash|shower|rinse|lather; ^~5 lather white|clean; ~4 @hue lather; ~4 @hue cloth|bathtub|suds; ~6 wash sink|tub|hands @hue|dye',
   'too-dark':
     '?pale; ?light; ~3 dark; ~5 dark colour|too|intended|than|black|wanted; ~5 turn black|dark; -pale',
   'too-pale':
-    '~6 -black grey; ~6 ?black grey; ~3 almost|nearly|hardly colourless; ?dark; ?bright; ~5 light @hue|came|look|very|so|really !sun !centre !edge !ring !fragrance !dark; samecolour !whitepart;  plain look; -contrast; ~5 swirl -show; ~6 barely|hardly see|visible|tell|show; subtle; uncoloured look|same; pale !sun !light !centre !edge !ring !orange !spot; -bright; ~5 pale colour|pink|blue|purple|red|green|yellow|teal|batter; ~3 red pink !white !whitepart; ~6 -colour|bright enough; ~4 -colour strong',
+    '~6 -black grey; ~6 ?black grey; ~3 almost|nearly|hardly colourless; ?dark; ?bright; ~5 light @hue|came|look|very|so|really !sun !centre !edge !ring !fragrance !dark; samecolour !whitepart; plain look; -contrast; ~5 swirl -show; ~6 barely|hardly see|visible|tell|show; subtle; uncoloured look|same; pale !sun !light !centre !edge !ring !orange !spot; -bright; ~5 pale colour|pink|blue|purple|red|green|yellow|teal|batter; ~3 red pink !white !whitepart; ~6 -colour|bright enough; ~4 -colour strong; ~3 barely|hardly -@hue; ~4 -see -@hue; ~5 weak @hue; ~6 -show|-showing @hue|swirl; ~5 -enough @hue; ~4 disappoint|dull pale',
   'warm-cast':
-    '~5 blue turn|look|more green|teal; ~5 purple turn|look muddy|brown|grey|dull; ~5 pink turn|look peach|orange; ~6 tint yellow|green|cream|peach; white cream|yellow; ~5 -white cream|yellow|beige|only; -white; base yellow|cream|green|tint; ~8 yellowoils colour|green|yellow|muddy|cream|peach|teal|tint|cast; ~6 teal|green blue; ~6 peach pink; ~5 turn cream; muddy',
+    '~5 blue turn|look|more green|teal; ~5 purple turn|look muddy|brown|grey|dull; ~5 pink turn|look peach|orange; white cream|yellow; ~5 -white cream|yellow|beige|only; -white; base yellow|cream|green|tint; ~8 yellowoils colour|green|yellow|muddy|cream|peach|teal|tint|cast; ~6 teal|green blue; ~6 peach pink; ~5 turn cream; muddy; ~6 tint yellow|green|cream|peach !fragrance !scented; ~5 @hue look|seems|turn dirty|dingy|yellowish; ~5 cream|yellow from start|day',
   'faded-later': 'fade; ~6 colour|bright pale t_weeks|t_months; ~6 pale than before|was',
   'faded-in-light':
     '~8 pale|light side|face sun; ~9 fade|pale|vanish|yellow|dull sun; ~9 bright|colour shade; ~9 fade shade; ~8 sun colour|neon|pink|purple|pale',
@@ -48,7 +49,7 @@ export const FEEL_PATTERNS: FindingPatterns = {
     'thick fast; thickfast; ~7 thicklike batter|fragrance|turn|fast|pour|pot|bowl|lye|before|solid !top !white; thick batter fragrance; ~6 thick -pour; ~6 hard fast|seconds batter|pour|fragrance; ~7 fragrance thick|hard fast; ~5 firm|solid fast|batter|seconds; ~7 -pour thick|hard|batter',
   'could-not-swirl': '-pour; ~5 -pour batter|time|swirl; thickfast; ~6 fast pour',
   'batter-split':
-    'separate batter|pour|trace|pot; ~5 separate; ~5 oilthing layer batter|pot|bowl|pour; grain oilthing',
+    'separate batter|pour|trace|pot; ~5 separate; ~5 oilthing layer batter|pot|bowl|pour; grain oilthing; ~4 broke|split|apart batter|emulsion|oils',
   'never-thickened': 'notrace; -thick !could; -trace; ~5 trace -thick',
   'fizzed-on-metal': '~4 smell metal; fizz metal|vessel; fizz; ~5 black foam',
 };

@@ -17,7 +17,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'specks-smear-colour':
     '~7 spot|clump|powder drag|bleed|streak wipe|lather|liquid|skin|wash; spot smear; ~5 spot|clump crush|break|burst|pop|rub|drag colour|powder|blue|purple|pink|red|green|black; dry powder spot|clump pocket|inside|centre',
   'orange-spots':
-    '~3 orange|yellow|brown spot !waxy !cocoa !oxide !clay !mica !rack; ~3 orange clump; ~4 orange|rust drop|bead|stain; ~4 spot orange|rust',
+    '~3 orange|yellow|brown spot !waxy !cocoa !oxide !clay !mica !rack; ~3 orange clump; ~4 orange|rust drop|bead|stain; ~4 spot orange|rust; ~4 spot tea|coffee stain; ~4 stain tea|coffee',
   'rice-grains': 'grain; grain batter|fragrance|clump|hard; ~6 clump batter fragrance; hard spot batter',
   'crunchy-pockets':
     '~6 crystal pocket|spot|clump; crystal !top !film !window; ~4 hard white spot|clump|pocket|bead; ~6 pocket white powder; ~5 white clump|pocket zap|burn|itch; ~6 pocket|spot|clump zap|burn|lye',
@@ -34,11 +34,11 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'fuzzy-growth':
     'n_mould; fuzz; ~4 fuzz green|black|white|blue|grey|spot; ~5 spot green|black|grey grow; ~4 hongo',
   'translucent-veins':
-    'translucent wiggle|path|channel|ribbon|trail; translucent vein|line|streak|squiggle|river|patch|map; vein !crackle; ~6 translucent white|whitepart; ~6 vein white|whitepart|gel|titanium|hot; translucent spot|ring; ~4 wavy line',
+    'translucent wiggle|path|channel|ribbon|trail; translucent vein|line|streak|squiggle|river|patch|map; vein !crackle; ~6 translucent white|whitepart; ~6 vein white|whitepart|gel|titanium|hot; ~4 wavy line; ~3 glossy|shiny|wet|dark|gel|jelly line|vein|streak|squiggle|path !cut !wire; ~4 lines clear|translucent',
   'crackle-network':
-    'crackle; ~5 crack spot whitepart; ~3 crack paint|glass|plate; ~5 crack whitepart|titanium !top; ~5 vein crackle; ~5 crack everywhere white fine|thin|tiny|little; ~4 crack web|net|network|hairline',
+    'crackle; ~5 crack spot whitepart; ~3 crack paint|glass|plate; ~5 crack whitepart|titanium !top; ~5 vein crackle; ~5 crack everywhere white fine|thin|tiny|little; ~4 crack web|net|network|hairline; ~4 shatter|fracture|broken look|like whitepart',
   'drag-lines':
-    'drag line|cut|wire|face; line wire|cut|face; drag wire; ~5 drag spot|botanical|colour face|cut|wire|slice; line same; ~6 drag mark|cut|line; ~3 parallel; comet',
+    'drag line|cut|wire|face; line wire|cut|face; drag wire; ~5 drag spot|botanical|colour face|cut|wire|slice; line same; ~6 drag mark|cut|line; ~3 parallel; comet; ~5 tail|pulled|dragged spot|colour|botanical|bit down|below|out|across; ~5 streak face|cut|slice wire|knife|cutter; ~4 mark cut|knife|wire|cutter',
   'streaks-of-colour': 'streak; streak colour',
   'only-in-white':
     'only whitepart|titanium; whitepart crack|crackle|vein|translucent|brittle|chalky|crackle; ~5 in whitepart; ~6 crackle|vein|brittle white|titanium',
@@ -61,9 +61,9 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'glitter-oil-pools':
     'glitter pool|oilthing|greasy|liquid|drip|top !lather !cloth !metal; ~3 glitter film; mica pool|oilthing|greasy top|drizzle|swirl; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica pool|puddle',
   'oil-layer':
-    'swim; ~4 oilthing everywhere|layer|float|pool|top|bottom|liquid|separate !glitter !mica !drizzle; ~5 separate oilthing; ~5 liquid layer|pool|float|top|bottom|under bottom|top|under|solid|hard|mouldform; ~4 liquid underneath|bottom|under;  ~5 pool oilthing|liquid top|bottom|mouldform|under; ~5 liquid oilthing|oil mouldform|top|under|cut|leak|weep !onecolour !glitter; ~5 greasy layer|pool|liquid top',
+    'swim; ~4 oilthing everywhere|layer|float|pool|top|bottom|liquid|separate !glitter !mica !drizzle; ~5 separate oilthing; ~5 liquid layer|pool|float|top|bottom|under bottom|top|under|solid|hard|mouldform; ~4 liquid underneath|bottom|under; ~5 pool oilthing|liquid top|bottom|mouldform|under; ~5 liquid oilthing|oil mouldform|top|under|cut|leak|weep !onecolour !glitter; ~5 greasy layer|pool|liquid top; ~4 oilthing out|seep|weep|leak|drip|come|came|oozing !onecolour !swirl; ~4 oilthing under|underneath|beneath|around|sides',
   'two-layers':
     'separate; ~6 two soaps|layers|halves different|stack; ~8 top soft|liquid bottom hard|brittle|chalky; ~6 layer liquid soft|hard bottom|top; ~6 bottom hard|brittle|solid top oilthing|soft|liquid',
   'dark-centre-ring':
-    '~7 inside dark outside|edge light|pale; ~7 outside|edge light|pale|lighter inside|middle; ~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle; centre dark|light|translucent|different|bright edge; centre dark|translucent; ~5 ring !cloth !lather !swirl !bleed !dye !top; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut',
+    '~7 outside|edge light|pale|lighter inside|middle; ~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle; centre dark|light|translucent|different|bright edge; centre dark|translucent; ~5 ring !cloth !lather !swirl !bleed !dye !top; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut; ~12 inside dark edge light|pale; ~5 centre bright|deep|saturated|intense; ~6 inside dark edge|outside',
 };
