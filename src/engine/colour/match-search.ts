@@ -125,6 +125,6 @@ function recipe(found: Doses, grids: readonly (readonly number[])[], solver: Sub
   return {
     doses: doses.filter(({ teaspoons }) => teaspoons > 0),
     deltaE: found.deltaE,
-    deltaEUnrounded: Math.min(found.unrounded, found.deltaE),
+    deltaEUnrounded: found.unrounded,
   };
 }

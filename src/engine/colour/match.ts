@@ -1,6 +1,6 @@
 import type { SpoonCount } from '../quantities/spoons.ts';
 import { refuse } from '../refusal.ts';
-import type { Lab } from './appearance.ts';
+import { colourDifference, type Lab } from './appearance.ts';
 import { type BarPrediction, predictBar } from './bar.ts';
 import { explainMiss, type Miss } from './match-miss.ts';
 import { type RoundedRecipe, searchRecipes } from './match-search.ts';
@@ -111,7 +111,7 @@ function withoutIdle(sorted: readonly MatchRecipe[]): MatchRecipe[] {
   return kept;
 }
 
-function described(recipe: RoundedRecipe, { candidates, base, portion }: MatchRequest): MatchRecipe {
+function described(recipe: RoundedRecipe, { candidates, base, portion, target }: MatchRequest): MatchRecipe {
   const doses = recipe.doses.map(({ member, teaspoons }): MatchDose => {
     const candidate = candidates[member]!;
     return {
@@ -127,11 +127,13 @@ function described(recipe: RoundedRecipe, { candidates, base, portion }: MatchRe
     const { optics, gramsPerTeaspoon } = candidates[member]!;
     return { optics, grams: (100 * teaspoons * gramsPerTeaspoon) / portion.grams };
   });
+  const predicted = predictBar(mix, base);
+  const deltaE = colourDifference(predicted.lab, target);
   return {
-    deltaE: recipe.deltaE,
-    deltaEUnrounded: recipe.deltaEUnrounded,
+    deltaE,
+    deltaEUnrounded: Math.min(recipe.deltaEUnrounded, deltaE),
     doses,
-    predicted: predictBar(mix, base),
+    predicted,
     fullness: doses.reduce((sum, dose) => sum + dose.ofCeiling, 0),
     pigmentGrams: doses.reduce((sum, dose) => sum + dose.grams, 0),
     risk: Math.max(0, ...recipe.doses.map(({ member }) => candidates[member]!.risk)),
