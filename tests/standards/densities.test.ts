@@ -46,6 +46,13 @@ test('134 g of NaOH dissolving in 380 g of water could warm it by about 71 K (Fe
   expect(lyeMixingRise(134, 0, 380)).toBeLessThan(76);
 });
 
+test('an oil thins by 0.65 to 0.70 g/l for each degree (oil handbooks)', () => {
+  const olive = OILS.find(({ id }) => id === 'olive')!;
+  const slope = (oilDensity(olive, 20) - oilDensity(olive, 60)) / 40;
+  expect(slope * 1000).toBeGreaterThanOrEqual(0.65);
+  expect(slope * 1000).toBeLessThanOrEqual(0.7);
+});
+
 test('melted oils and butters at 40 C lie between 0.86 and 0.96 g/ml (oil handbooks)', () => {
   for (const oil of OILS.filter(({ oilClass }) => oilClass !== 'wax')) {
     expect(oilDensity(oil, 40)).toBeGreaterThan(0.86);

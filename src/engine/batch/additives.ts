@@ -6,6 +6,7 @@ import { oilById } from './find-oil.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { OilMass } from './oil.ts';
 import type { AdditiveAsk, AdditiveId } from './request.ts';
+import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -167,13 +168,13 @@ function readAdditive(piece: string): AdditiveAsk {
     /([\d.,]+)\s*(?:%|percent|por ciento)(?:\s*(?:of|de)?\s*(?:the\s)?(?:oils?|aceites?))?/iu.exec(piece);
   if (percent) {
     const percentOfOils = readDecimal(percent[1]!)[0] ?? Number.NaN;
-    if (!(percentOfOils > 0)) refuse('additive-without-amount', { text: piece });
-    if (percentOfOils > MOST_PERCENT) refuse('additive-too-much', { text: piece, most: MOST_PERCENT });
+    if (!(percentOfOils > 0)) refuse('additive-without-amount', { text: shown(piece) });
+    if (percentOfOils > MOST_PERCENT) refuse('additive-too-much', { text: shown(piece), most: MOST_PERCENT });
     return { id: idOf(piece.replace(percent[0], ' ')), amount: { percentOfOils } };
   }
   const number = /\d/u.exec(piece)?.index ?? refuseNameless(piece);
   const head = leadingAmount(piece.slice(number));
-  if (head === undefined) refuse('additive-without-amount', { text: piece });
+  if (head === undefined) refuse('additive-without-amount', { text: shown(piece) });
   const id = idOf(`${piece.slice(0, number)} ${head.rest}`);
   const { amount } = head;
   const grams = amount.measure === 'mass' ? amount.grams : amount.millilitres * additiveById(id).density;
@@ -182,7 +183,7 @@ function readAdditive(piece: string): AdditiveAsk {
 
 function refuseNameless(piece: string): never {
   idOf(piece);
-  return refuse('additive-without-amount', { text: piece });
+  return refuse('additive-without-amount', { text: shown(piece) });
 }
 
 function idOf(name: string): AdditiveId {
@@ -191,7 +192,7 @@ function idOf(name: string): AdditiveId {
     .trim();
   return (
     byName.get(words) ??
-    refuse('additive-unknown', { text: name.trim(), known: ADDITIVES.map(({ id }) => id) })
+    refuse('additive-unknown', { text: shown(name), known: ADDITIVES.map(({ id }) => id) })
   );
 }
 

@@ -1,7 +1,7 @@
 import { type Crackle, crackleRisk, type White } from '../heat/crackle.ts';
 import { estimateHeat, type HeatEstimate, type HotBatter } from '../heat/estimate.ts';
 import type { HeatShape } from '../heat/mould.ts';
-import { GLYCEROL_MOLAR_MASS, NAOH_MOLAR_MASS } from './fatty-acids.ts';
+import { GLYCEROL_MOLAR_MASS } from './fatty-acids.ts';
 import type { FilledPortion } from './portions.ts';
 import type { Pot } from './pot.ts';
 import type { Recipe } from './recipe.ts';
@@ -41,7 +41,9 @@ function hotBatter(pot: Pot, recipe: Recipe, waterGrams: number): HotBatter {
   const solution = pot.lyeGrams + waterGrams;
   // Soap is what oil and alkali weigh, less the glycerol they set free (one for three hydroxides).
   const oilUsed = (pot.oilGrams * pot.hydroxide) / pot.demand;
-  const soap = oilUsed + pot.hydroxide * (NAOH_MOLAR_MASS - GLYCEROL_MOLAR_MASS / 3);
+  const alkali = recipe.lye.reduce((sum, part) => sum + part.grams * part.purity, 0);
+  const alkaliUsed = (alkali * recipe.hydroxide) / (recipe.hydroxide + recipe.totals.acidMoles);
+  const soap = oilUsed + alkaliUsed - (pot.hydroxide * GLYCEROL_MOLAR_MASS) / 3;
   const sugarPercent = (100 * recipe.totals.sugarGrams) / recipe.oilGrams;
   return {
     density: grams / (pot.millilitres + waterGrams - pot.waterGrams),

@@ -3,6 +3,7 @@ import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { BatchSize, Mould } from './request.ts';
+import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -58,12 +59,12 @@ export function parseSize(text: string): BatchSize {
 }
 
 function within(size: number, text: string, answer: BatchSize): BatchSize {
-  return size >= SMALLEST && size <= LARGEST ? answer : refuse('size-out-of-range', { text });
+  return size >= SMALLEST && size <= LARGEST ? answer : refuse('size-out-of-range', { text: shown(text) });
 }
 
 function readCavities(count: number, each: string): Mould {
   const amount = parseAmount(each.replace(/\s*(?:each|cada una|cada uno)$/iu, ''));
-  if (amount.measure === 'mass') refuse('cavity-by-mass', { text: each });
+  if (amount.measure === 'mass') refuse('cavity-by-mass', { text: shown(each) });
   return { shape: 'cavities', count, eachMillilitres: amount.millilitres };
 }
 
@@ -74,9 +75,9 @@ function readMould(text: string): Mould | undefined {
   const crossed = /\d[^\p{L}x]*(?:cm|mm|in|inch|inches|pulgadas)?\s*(?:x|by|por)\s*\d/iu.test(text);
   if (!round && !crossed && !/mou?ld|loaf/iu.test(text)) return undefined;
   const shape = round ? 'cylinder' : 'loaf';
-  if (sides.length !== (round ? 2 : 3)) refuse('mould-sides', { text, shape });
+  if (sides.length !== (round ? 2 : 3)) refuse('mould-sides', { text: shown(text), shape });
   const unit = CM_PER_UNIT.find(([pattern]) => pattern.test(text));
-  if (unit === undefined) refuse('mould-without-unit', { text });
+  if (unit === undefined) refuse('mould-without-unit', { text: shown(text) });
   const [a, b, c] = sides.map(side => sideLength(side, text) * unit[1]);
   return round
     ? { shape: 'cylinder', diameterCm: a!, lengthCm: b! }
@@ -88,14 +89,14 @@ function sideLength(written: string, text: string): number {
   const [whole, fraction] = written.split(/\s+/u);
   const [over, under] = (fraction ?? '0/1').split('/').map(Number);
   const length = (readDecimal(whole!)[0] ?? Number.NaN) + over! / under!;
-  return length > 0 ? length : refuse('size-out-of-range', { text });
+  return length > 0 ? length : refuse('size-out-of-range', { text: shown(text) });
 }
 
 function readAmount(text: string): BatchSize {
   const { amount, rest } = leadingAmount(text) ?? whole(text);
   const ofOils = /^(?:of |de )?(?:oils?|fats?|aceites?|grasas?)$/iu.test(rest);
   const ofBatter = /^(?:of |de )?(?:batter|soap|masa|mezcla|jab[oó]n)$/iu.test(rest);
-  if (rest !== '' && !ofOils && !ofBatter) refuse('size-unreadable', { text });
+  if (rest !== '' && !ofOils && !ofBatter) refuse('size-unreadable', { text: shown(text) });
   if (amount.measure === 'volume') {
     if (ofOils) refuse('size-oils-by-volume', {});
     return within(amount.millilitres, text, { by: 'batter-volume', millilitres: amount.millilitres });
@@ -105,6 +106,6 @@ function readAmount(text: string): BatchSize {
 
 /** The text as one amount, so that what is wrong with it is said in the amounts' own words. */
 function whole(text: string): { amount: Amount; rest: string } {
-  if (!/\d/u.test(text)) refuse('size-unreadable', { text });
+  if (!/\d/u.test(text)) refuse('size-unreadable', { text: shown(text) });
   return { amount: parseAmount(text), rest: '' };
 }

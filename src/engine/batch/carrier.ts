@@ -3,6 +3,7 @@ import { refuse } from '../refusal.ts';
 import { findOil } from './find-oil.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { CarrierAsk } from './request.ts';
+import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -21,7 +22,7 @@ const SOME_OIL = /^(?:(?:a )?(?:light|carrier|extra|any) )?(?:oils?|aceites?(?: 
  */
 export function parseCarrier(text: string, measures?: Measures): CarrierAsk {
   const head = leadingAmount(text, measures);
-  if (head?.amount.measure === 'mass') refuse('carrier-by-mass', { text });
+  if (head?.amount.measure === 'mass') refuse('carrier-by-mass', { text: shown(text) });
   const millilitres = head?.amount.measure === 'volume' ? head.amount.millilitres : undefined;
   const liquid = (head?.rest ?? text).replace(/^(?:of|de)\s+/iu, '').trim();
   if (WATER.test(liquid)) return { choice: 'water', millilitres, oil: undefined, dipped: false };

@@ -3,6 +3,7 @@ import { foldedWords } from '../colourants/fold.ts';
 import { refuse } from '../refusal.ts';
 import type { Oil } from './oil.ts';
 import { OILS } from './oils/index.ts';
+import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -67,6 +68,7 @@ export function knownOil(text: string): Oil | undefined {
 /** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest. */
 export function findOil(text: string): Oil {
   return (
-    knownOil(text) ?? refuse('oil-unknown', { text, nearest: nearestOils(text, 3).map(oil => oil.names) })
+    knownOil(text) ??
+    refuse('oil-unknown', { text: shown(text), nearest: nearestOils(text, 3).map(oil => oil.names) })
   );
 }

@@ -2,6 +2,7 @@ import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { DEFAULT_KOH_SHARE } from './lye.ts';
 import type { FragranceAsk, LyeChoice } from './request.ts';
+import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -29,8 +30,8 @@ export function parseLye(text: string): LyeChoice {
   const percents = [...plain.matchAll(PERCENT)].map(match => readDecimal(match[1]!)[0] ?? Number.NaN);
   if (BOTH.test(plain) || (sodium && potassium))
     return { kind: 'both', kohShare: kohShareOf(plain, percents) };
-  if (!sodium && !potassium) return refuse('lye-unreadable', { text });
-  if (percents.length > 1) refuse('lye-unreadable', { text });
+  if (!sodium && !potassium) return refuse('lye-unreadable', { text: shown(text) });
+  if (percents.length > 1) refuse('lye-unreadable', { text: shown(text) });
   const purity = percents[0] === undefined ? undefined : percents[0] / 100;
   if (sodium) return { kind: 'NaOH', ...(purity === undefined ? {} : { naohPurity: purity }) };
   return { kind: 'KOH', ...(purity === undefined ? {} : { kohPurity: purity }) };
@@ -65,6 +66,7 @@ export function parseFragrance(text: string): FragranceAsk {
   const vanillinPercent = vanillin ? readDecimal(vanillin[1] ?? vanillin[2]!)[0] : 0;
   const sane = (value: number | undefined, most: number) =>
     value !== undefined && value >= 0 && value <= most;
-  if (!sane(percentOfOils, 15) || !sane(vanillinPercent, 100)) refuse('percent-unreadable', { text });
+  if (!sane(percentOfOils, 15) || !sane(vanillinPercent, 100))
+    refuse('percent-unreadable', { text: shown(text) });
   return { percentOfOils: percentOfOils!, vanillinPercent: vanillinPercent! };
 }

@@ -5,6 +5,7 @@ import { findOil, knownOil } from './find-oil.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { Oil } from './oil.ts';
 import type { OilBlend } from './request.ts';
+import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -69,7 +70,7 @@ function merged(entries: readonly Entry[], total: number): OilBlend['shares'] {
 
 /** `olive 50%`, `50% olive`, `olive: 500 g`, `500 g of olive`, `olive 50`. */
 function readEntry(piece: string): Entry {
-  if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: piece });
+  if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: shown(piece) });
   const percentLast = /^(.*\p{L})[\s:=-]*([\d.,]+)\s*(?:%|percent|por ciento)?$/iu.exec(piece);
   if (percentLast) return { oil: findOil(percentLast[1]!), share: positivePercent(percentLast[2]!, piece) };
   const percentFirst = /^([\d.,]+)\s*(?:%|percent|por ciento)\s*(?:of\s|de\s)?(.+)$/iu.exec(piece);
@@ -81,18 +82,18 @@ function readEntry(piece: string): Entry {
   }
   const last = /^(.*?\p{L})[\s:=-]+(\d.*)$/u.exec(piece);
   if (last) return { oil: findOil(last[1]!), share: massOf(parseAmount(last[2]!), piece) };
-  if (knownOil(piece) !== undefined) refuse('oil-without-amount', { text: piece });
+  if (knownOil(piece) !== undefined) refuse('oil-without-amount', { text: shown(piece) });
   findOil(piece);
-  return refuse('oil-without-amount', { text: piece });
+  return refuse('oil-without-amount', { text: shown(piece) });
 }
 
 function positivePercent(written: string, piece: string): Share {
   const percent = readDecimal(written)[0];
-  if (percent === undefined || !(percent > 0)) refuse('oil-without-amount', { text: piece });
+  if (percent === undefined || !(percent > 0)) refuse('oil-without-amount', { text: shown(piece) });
   return { percent };
 }
 
 function massOf(amount: Amount, piece: string): Share {
-  if (amount.measure === 'volume') refuse('oil-by-volume', { text: piece });
+  if (amount.measure === 'volume') refuse('oil-by-volume', { text: shown(piece) });
   return { grams: amount.grams };
 }

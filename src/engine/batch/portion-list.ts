@@ -5,6 +5,7 @@ import { refuse } from '../refusal.ts';
 import { parseCarrier } from './carrier.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from './request.ts';
+import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -62,7 +63,7 @@ function readShare(text: string, measures: Measures | undefined): { share: Porti
   const percent = PERCENT.exec(text);
   if (percent)
     return { share: { by: 'percent', percent: positive(percent[1]!, text) }, rest: after(percent) };
-  const head = leadingAmount(text, measures) ?? refuse('portion-without-amount', { text });
+  const head = leadingAmount(text, measures) ?? refuse('portion-without-amount', { text: shown(text) });
   const { amount } = head;
   const share: PortionShare =
     amount.measure === 'volume'
@@ -73,13 +74,13 @@ function readShare(text: string, measures: Measures | undefined): { share: Porti
 
 function positive(written: string, text: string): number {
   const value = readDecimal(written)[0];
-  return value !== undefined && value > 0 ? value : refuse('portion-without-amount', { text });
+  return value !== undefined && value > 0 ? value : refuse('portion-without-amount', { text: shown(text) });
 }
 
 function readColours(text: string, measures: Measures | undefined): readonly ColourAsk[] {
   if (text === '' || PLAIN.test(text)) return [];
   const pieces = text.split(/\s*(?:\+|&|,(?!\d)|\band\b|\bmas\b|\by\b)\s*/iu).filter(piece => piece !== '');
-  if (pieces.length > MOST_COLOURS) refuse('portion-colours-many', { text, most: MOST_COLOURS });
+  if (pieces.length > MOST_COLOURS) refuse('portion-colours-many', { text: shown(text), most: MOST_COLOURS });
   return withSharedCarrier(pieces.map(piece => readColour(piece, measures)));
 }
 

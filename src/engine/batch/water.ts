@@ -1,6 +1,7 @@
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import type { WaterAsk } from './request.ts';
+import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -29,7 +30,7 @@ export function parseWater(text: string): WaterAsk {
     return { by: 'ratio', waterPerLye: water / lye };
   }
   const percent = /([\d.,]+) ?(?:%|percent|por ciento)/u.exec(plain);
-  if (!percent) refuse('water-unreadable', { text });
+  if (!percent) refuse('water-unreadable', { text: shown(text) });
   const value = positive(percent[1]!, text);
   const words = plain.replace(percent[0], ' ');
   const ofOils = /\b(?:oils?|fats?|aceites?|grasas?)\b/u.test(words);
@@ -38,12 +39,14 @@ export function parseWater(text: string): WaterAsk {
   if (ofLye && !ofOils) return { by: 'lye-strength', percent: value };
   return words.trim() === ''
     ? refuse('water-bare-percent', { percent: percent[1]! })
-    : refuse('water-unreadable', { text });
+    : refuse('water-unreadable', { text: shown(text) });
 }
 
 function positive(written: string, text: string): number {
   const value = readDecimal(written)[0];
-  return value !== undefined && value > 0 && value <= 1000 ? value : refuse('water-unreadable', { text });
+  return value !== undefined && value > 0 && value <= 1000
+    ? value
+    : refuse('water-unreadable', { text: shown(text) });
 }
 
 /** Grams of water for that much weighed alkali and oil. Infinite or negative strengths are the caller's to refuse. */

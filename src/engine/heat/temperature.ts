@@ -1,3 +1,4 @@
+import { shown } from '../batch/shown.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { celsius } from '../quantities/units.ts';
 import { refuse } from '../refusal.ts';
@@ -22,10 +23,10 @@ export function parseTemperature(text: string): number {
     plainText(text),
   );
   const size = readDecimal(read?.[2] ?? '')[0];
-  if (!read || size === undefined) return refuse('temperature-without-unit', { text });
-  if (read[3] === undefined) refuse('temperature-without-unit', { text });
+  if (!read || size === undefined) return refuse('temperature-without-unit', { text: shown(text) });
+  if (read[3] === undefined) refuse('temperature-without-unit', { text: shown(text) });
   const value = read[1] === '-' ? -size : size;
   const degrees = read[3].toLowerCase() === 'f' ? celsius(value) : value;
-  if (degrees < COLDEST || degrees > HOTTEST) refuse('temperature-out-of-range', { text });
+  if (degrees < COLDEST || degrees > HOTTEST) refuse('temperature-out-of-range', { text: shown(text) });
   return degrees;
 }

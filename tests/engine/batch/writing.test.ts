@@ -1,12 +1,15 @@
+import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { parseAdditives } from '../../../src/engine/batch/additives.ts';
 import { mouldMillilitres, parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parseFragrance, parseLye } from '../../../src/engine/batch/lye-choice.ts';
+import { parseOils } from '../../../src/engine/batch/oil-list.ts';
 import { parsePortions } from '../../../src/engine/batch/portion-list.ts';
 import { parseWater } from '../../../src/engine/batch/water.ts';
 import { coloursNamed, readPlan, withColours } from '../../../src/engine/batch/written-plan.ts';
 import { findColourant } from '../../../src/engine/colourants/find.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
 import { ONE_LINE } from './asked.ts';
 
 describe('a size', () => {
@@ -229,4 +232,36 @@ describe('a whole plan', () => {
     expect(portions.map(({ name }) => name)).toEqual(['gold mica', 'gold mica 2', 'Sky', 'plain', 'rest']);
     expect(portions[0]!.colours[0]!.asked.colourant.id).toBe('gold-mica');
   });
+});
+
+describe('anything a member may type', () => {
+  const words = fc.constantFrom(
+    ...'2 1/2 cups 500 ml 33% lye of oils olive coconut in water rest plain + ; : x 25x9x7 cm -1 1,500 g Tbsp ½ KOH mould'.split(
+      ' ',
+    ),
+  );
+  const typed = fc.oneof(
+    fc.string(),
+    fc.array(words, { maxLength: 12 }).map(list => list.join(' ')),
+  );
+  const readers = {
+    oils: parseOils,
+    size: parseSize,
+    water: parseWater,
+    portions: parsePortions,
+    additives: parseAdditives,
+    lye: parseLye,
+    fragrance: parseFragrance,
+  };
+
+  for (const [name, read] of Object.entries(readers)) {
+    property.prop([typed], { numRuns: 300 })(`is ${name} or a refusal, never a fault`, text => {
+      try {
+        read(text);
+      } catch (error) {
+        // Anything but a refusal is a fault of ours.
+        if (!(error instanceof Refusal)) throw error;
+      }
+    });
+  }
 });

@@ -1,0 +1,7 @@
+const LONGEST = 40;
+
+/** As much of what a member typed as fits in a sentence. */
+export function shown(text: string): string {
+  const letters = [...text.slice(0, 4 * LONGEST).trim()];
+  return letters.length > LONGEST ? `${letters.slice(0, LONGEST - 1).join('')}…` : letters.join('');
+}
