@@ -77,8 +77,9 @@ async function serve(environment: Environment, token: string): Promise<number> {
   const log = logger(environment);
   const { connect } = await import('./discord/client.ts');
   const conversation = await openConversation(environment, log);
-  const api = environment.DISCORD_API;
-  const connection = await connect({ token, ...(api && { api }) }, conversation, log);
+  const { DISCORD_API: api, DISCORD_SHARDS: shard } = environment;
+  const platform = { token, ...(api && { api }), ...(shard && { shard }) };
+  const connection = await connect(platform, conversation, log);
   log.info('answering on the chat platform');
   const why = await Promise.race([toldToStop(), connection.lost]);
   log.info({ why }, 'stopping');

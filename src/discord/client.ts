@@ -13,7 +13,12 @@ export type Connection = {
   close(): Promise<void>;
 };
 
-export type Platform = { readonly token: string; readonly api?: string };
+export type Platform = {
+  readonly token: string;
+  readonly api?: string;
+  /** Which shard this process is; absent for the only one. */
+  readonly shard?: { readonly id: number; readonly of: number };
+};
 
 /**
  * The library counts answers to interactions against its own limit of 50 requests a second, which the
@@ -29,12 +34,13 @@ const REMEMBERED = 10_000;
 
 /** Connects to the chat platform and answers what comes. Rejects when the platform turns us away. */
 export async function connect(
-  { token, api }: Platform,
+  { token, api, shard }: Platform,
   conversation: Conversation,
   log: Logger,
 ): Promise<Connection> {
   const client = new Client({
     intents: [GatewayIntentBits.Guilds],
+    ...(shard && { shards: [shard.id], shardCount: shard.of }),
     allowedMentions: { parse: [] },
     rest: { globalRequestsPerSecond: REQUESTS_PER_SECOND, timeout: REST_TIMEOUT_MS, ...(api && { api }) },
   });

@@ -74,18 +74,6 @@ export const ledgerLine = (member: string, item: string, line: number) =>
 /** One wish about how a member is answered. */
 export const preference = (member: string, wish: string) => key('preference', member, wish);
 
-// Interactions that were taken on.
-/** An interaction that some process has taken on. */
-export const seen = (interaction: string) => key('seen', interaction);
-/** When that may be forgotten: the time first, so that the expired ones are one span. */
-export const seenUntil = (until: Date, interaction: string) =>
-  key('seen-until', until.toISOString(), interaction);
-/** The interactions that may be forgotten at a time. */
-export const seenExpired = (now: Date): Span => ({
-  from: 'seen-until/',
-  to: key('seen-until', now.toISOString()),
-});
-
 // The house.
 /** The key that follow-ups are signed with. */
 export const signingKey = () => key('meta', 'signing-key');

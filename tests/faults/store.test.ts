@@ -4,7 +4,6 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { SqliteAdapter } from '../../src/records/adapters/sqlite.ts';
-import { claim } from '../../src/records/claims.ts';
 import { refusalOf, StoreFailure } from '../../src/records/failure.ts';
 import { prefer, preferencesOf } from '../../src/records/preferences.ts';
 import {
@@ -124,7 +123,6 @@ describe('with the storage gone', () => {
     ['an item is not unknown', () => showItem(shelf, 'blue')],
     ['preferences are not the usual ones', () => preferencesOf(shelf.store, shelf.member)],
     ['a preference is not set', () => prefer(shelf.store, shelf.member, { spoons: 'us' })],
-    ['an interaction is neither new nor old', () => claim(shelf.store, 'x', new Date())],
     ['no signing key is made up', () => signingKeyOf(shelf.store)],
   ])('%s: it rejects', async (_, work) => {
     expect(await failure(work())).toBeInstanceOf(StoreFailure);

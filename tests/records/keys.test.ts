@@ -5,8 +5,6 @@ import {
   dueKey,
   ledgerLine,
   part,
-  seenExpired,
-  seenUntil,
   shelf,
   shelfItem,
   shelfLot,
@@ -63,7 +61,6 @@ describe('a key', () => {
 
   const times = fc.date({ min: new Date('2000-01-01'), max: new Date('9999-12-31'), noInvalidDate: true });
   test.prop([times, times, anyText])('of a time lies before every later one', (at, now, id) => {
-    expect(between(seenUntil(at, id), seenExpired(now))).toBe(at < now);
     expect(between(dueKey(at, 'g', 'close', id), dueBy(now))).toBe(at <= now);
   });
 });

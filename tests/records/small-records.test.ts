@@ -1,5 +1,4 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { claim, sweepClaims } from '../../src/records/claims.ts';
 import { preference, shelfItem, signingKey } from '../../src/records/keys.ts';
 import { openStore } from '../../src/records/open.ts';
 import { prefer, preferencesOf, usualPreferences } from '../../src/records/preferences.ts';
@@ -11,36 +10,6 @@ let store: Store;
 beforeAll(async () => {
   store = await openStore('sqlite::memory:');
   return () => store.close();
-});
-
-describe('a claim on an interaction', () => {
-  const now = new Date('2026-03-01T10:00:00Z');
-  const later = (hours: number) => new Date(now.getTime() + hours * 3_600_000);
-
-  it('is granted once, however many ask at once', async () => {
-    const granted = await Promise.all(Array.from({ length: 20 }, () => claim(store, '1001', now)));
-    expect(granted.filter(Boolean)).toHaveLength(1);
-    expect(await claim(store, '1001', later(20))).toBe(false);
-    expect(await claim(store, '1002', now)).toBe(true);
-  });
-
-  it('is forgotten after a day, not before, and leaves nothing behind', async () => {
-    for (let n = 0; n < 600; n += 1) await claim(store, `old-${n}`, now);
-    await claim(store, 'young', later(12));
-    await sweepClaims(store, later(23));
-    expect(await claim(store, 'old-0', later(23))).toBe(false);
-    expect(await sweepClaims(store, later(25))).toBeGreaterThanOrEqual(600);
-    expect(await claim(store, 'young', later(25))).toBe(false);
-    expect(await sweepClaims(store, later(40))).toBe(1);
-    expect(await store.range('seen', 'seez', 10)).toEqual([]);
-    expect(await claim(store, 'old-0', later(40))).toBe(true);
-  });
-
-  it('may be swept by several processes at once', async () => {
-    for (let n = 0; n < 50; n += 1) await claim(store, `both-${n}`, now);
-    await Promise.all([sweepClaims(store, later(100)), sweepClaims(store, later(100))]);
-    expect(await store.range('seen', 'seez', 10)).toEqual([]);
-  });
 });
 
 describe('the signing key', () => {
