@@ -1,18 +1,10 @@
 import { CAUSE_IDS, type CauseId } from './cause.ts';
 import { CAUSES } from './causes.ts';
+import { type Considered, consider, type Known } from './consider.ts';
 import type { Diagnosis, Evidence, RankedCause, ReadFinding } from './diagnosis.ts';
-import { FINDINGS, type FindingGroup, type FindingId } from './findings.ts';
-import { infer, type Posterior, type TurnedOut, weigh } from './inference.ts';
+import { FINDINGS, type FindingGroup } from './findings.ts';
+import { type Posterior, weigh } from './inference.ts';
 import { tellingFindings } from './questions.ts';
-import { readWords } from './reading/read.ts';
-
-/** What is known beside the words: measured in a picture, answered to a question, learned by the group. */
-export type Known = {
-  readonly evidence?: readonly Evidence[];
-  /** Findings the member took back ("that's not it"). */
-  readonly withdrawn?: readonly FindingId[];
-  readonly turnedOut?: TurnedOut;
-};
 
 /** A cause below this chance is not worth a line. */
 const LEAST_SHOWN = 0.02;
@@ -30,37 +22,39 @@ const SIGN: ReadonlySet<FindingGroup> = new Set(['seen', 'felt', 'batter', 'name
  * Words longer than 5,000 characters are cut; nothing in the words makes it throw.
  */
 export function diagnose(words: string, known: Known = {}): Diagnosis {
-  const read = readWords(words);
-  const withdrawn = new Set(known.withdrawn);
-  const evidence = [...read.evidence, ...(known.evidence ?? [])].filter(item => !withdrawn.has(item.finding));
-  const posterior = infer(evidence, known.turnedOut);
+  const considered = consider(words, known);
+  const { evidence, posterior } = considered;
   const cantTell = doubt(evidence, posterior);
-  const telling = tellingFindings(posterior, new Set([...evidence.map(item => item.finding), ...withdrawn]));
+  const settled = [...evidence.map(item => item.finding), ...(known.withdrawn ?? [])];
   const firstAid = hurt(evidence, words);
   return {
-    causes: rank(evidence, posterior),
+    causes: rank(considered),
     findings: evidence.map(asRead),
     ...(firstAid === undefined ? {} : { firstAid }),
     ...(cantTell === undefined ? {} : { cantTell }),
-    lookAt: telling.slice(0, LOOK_AT).map(item => item.finding),
-    ...(read.cut ? { cut: true as const } : {}),
+    lookAt: tellingFindings(posterior, new Set(settled))
+      .slice(0, LOOK_AT)
+      .map(item => item.finding),
+    ...(considered.cut ? { cut: true as const } : {}),
   };
 }
 
-function rank(evidence: readonly Evidence[], posterior: Posterior): RankedCause[] {
-  return CAUSE_IDS.filter(id => posterior.causes[id] >= LEAST_SHOWN)
-    .sort((a, b) => posterior.causes[b] - posterior.causes[a])
-    .map(id => rankedCause(id, posterior.causes[id], evidence));
+function rank(considered: Considered): RankedCause[] {
+  const { causes } = considered.posterior;
+  return CAUSE_IDS.filter(id => causes[id] >= LEAST_SHOWN)
+    .sort((a, b) => causes[b] - causes[a])
+    .map(id => rankedCause(id, considered));
 }
 
-function rankedCause(id: CauseId, probability: number, evidence: readonly Evidence[]): RankedCause {
+function rankedCause(id: CauseId, { evidence, posterior, wording }: Considered): RankedCause {
   const weights = evidence.map(item => weigh(item, id));
   const { thisBatch, nextBatch, doNotUse } = CAUSES[id];
   return {
     id,
-    probability,
+    probability: posterior.causes[id],
     because: weights.filter(item => item.weight >= LEAST_WEIGHT).sort((a, b) => b.weight - a.weight),
     against: weights.filter(item => item.weight <= -LEAST_WEIGHT).sort((a, b) => a.weight - b.weight),
+    wording: wording[CAUSE_IDS.indexOf(id)]!,
     thisBatch,
     nextBatch,
     doNotUse,

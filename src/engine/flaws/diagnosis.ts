@@ -28,6 +28,8 @@ export type RankedCause = {
   /** Strongest first. */
   readonly because: readonly Weight[];
   readonly against: readonly Weight[];
+  /** How the whole wording leans, beside the findings: natural log of a likelihood ratio, small. */
+  readonly wording: number;
   readonly thisBatch: readonly RemedyId[];
   readonly nextBatch: readonly RemedyId[];
   /** True where the soap must not be used as it is (lye in unknown excess). */

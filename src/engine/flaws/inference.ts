@@ -24,8 +24,6 @@ const MOST_COUNTED = 20;
 const PRIOR_WORTH = 100;
 /** The share left for what is not among the causes. From memory. */
 const UNKNOWN = 0.1;
-/** Findings of one description tell much the same story; each counts for this share of its logarithm. From memory. */
-export const TEMPER = 1;
 
 const COUNT = CAUSE_IDS.length;
 
@@ -99,12 +97,25 @@ function summed(hypotheses: Float64Array): Posterior {
   return { hypotheses, causes, unknown: hypotheses[0]! };
 }
 
+/** What bears on the causes beside findings. */
+export type Leanings = {
+  readonly turnedOut?: TurnedOut;
+  /** Natural log of a likelihood ratio for each cause, by place in {@link CAUSE_IDS}. */
+  readonly wording?: Float64Array;
+};
+
+/** Two causes at once are told in a mixture of their wordings. */
+function worded([a, b]: Hypothesis, wording: Float64Array | undefined): number {
+  if (a < 0 || wording === undefined) return 0;
+  return b < 0 ? wording[a]! : Math.log((Math.exp(wording[a]!) + Math.exp(wording[b]!)) / 2);
+}
+
 /** Bayes' rule over every single cause and every pair, exactly. Probabilities out of 1. */
-export function infer(evidence: readonly Evidence[], turnedOut: TurnedOut = {}): Posterior {
-  const logs = priors(turnedOut).map(Math.log);
+export function infer(evidence: readonly Evidence[], { turnedOut = {}, wording }: Leanings = {}): Posterior {
+  const logs = priors(turnedOut).map((weight, h) => Math.log(weight) + worded(HYPOTHESES[h]!, wording));
   for (const item of evidence) {
     const likelihood = report(item);
-    for (let h = 0; h < logs.length; h += 1) logs[h]! += TEMPER * Math.log(likelihood[h]!);
+    for (let h = 0; h < logs.length; h += 1) logs[h]! += Math.log(likelihood[h]!);
   }
   const highest = logs.reduce((most, log) => Math.max(most, log), -Infinity);
   return summed(normalised(logs.map(log => Math.exp(log - highest))));
@@ -144,5 +155,5 @@ export function weigh(evidence: Evidence, cause: CauseId): Weight {
     rest += prior(id) * likelihood[i + 1]!;
     mass += prior(id);
   });
-  return { finding: evidence.finding, weight: TEMPER * Math.log(likelihood[own + 1]! / (rest / mass)) };
+  return { finding: evidence.finding, weight: Math.log(likelihood[own + 1]! / (rest / mass)) };
 }

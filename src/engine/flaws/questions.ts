@@ -1,6 +1,7 @@
+import { consider, type Known } from './consider.ts';
 import type { Evidence } from './diagnosis.ts';
 import { FINDING_IDS, FINDINGS, type FindingId } from './findings.ts';
-import { infer, informationGain, type Posterior, type TurnedOut } from './inference.ts';
+import { informationGain, type Posterior } from './inference.ts';
 
 /** Below this many bits a question is not worth a member's thumb. */
 export const LEAST_BITS = 0.02;
@@ -8,11 +9,10 @@ export const LEAST_BITS = 0.02;
 export const SURE_ENOUGH = 0.85;
 
 /** What a conversation about one flaw knows so far. */
-export type Inquiry = {
-  readonly evidence: readonly Evidence[];
+export type Inquiry = Known & {
+  readonly words: string;
   /** Asked and answered "I don't know": not asked again. */
-  readonly unanswered: readonly FindingId[];
-  readonly turnedOut?: TurnedOut;
+  readonly unanswered?: readonly FindingId[];
 };
 
 /** Findings worth looking at, the most telling first, with the bits each is expected to tell. */
@@ -27,10 +27,14 @@ export function tellingFindings(
 
 /** The finding to ask about next, or undefined when one cause is at 85 % or nothing useful is left. */
 export function nextQuestion(inquiry: Inquiry): FindingId | undefined {
-  const posterior = infer(inquiry.evidence, inquiry.turnedOut);
+  const { evidence, posterior } = consider(inquiry.words, inquiry);
   if (Math.max(...Object.values(posterior.causes)) >= SURE_ENOUGH) return undefined;
-  const known = new Set([...inquiry.evidence.map(item => item.finding), ...inquiry.unanswered]);
-  const best = tellingFindings(posterior, known)[0];
+  const settled = [
+    ...evidence.map(item => item.finding),
+    ...(inquiry.unanswered ?? []),
+    ...(inquiry.withdrawn ?? []),
+  ];
+  const best = tellingFindings(posterior, new Set(settled))[0];
   return best && best.bits >= LEAST_BITS ? best.finding : undefined;
 }
 

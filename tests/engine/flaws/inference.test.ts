@@ -93,9 +93,9 @@ describe('inference over one and two causes', () => {
 
   test('what it turned out to be raises a prior, and no crowd of reports raises it without bound', () => {
     const plain = infer([]).causes['wire-drag'];
-    const some = infer([], { 'wire-drag': 10 }).causes['wire-drag'];
-    const many = infer([], { 'wire-drag': 20 }).causes['wire-drag'];
-    const flood = infer([], { 'wire-drag': 1e9 }).causes['wire-drag'];
+    const some = infer([], { turnedOut: { 'wire-drag': 10 } }).causes['wire-drag'];
+    const many = infer([], { turnedOut: { 'wire-drag': 20 } }).causes['wire-drag'];
+    const flood = infer([], { turnedOut: { 'wire-drag': 1e9 } }).causes['wire-drag'];
     expect(some).toBeGreaterThan(plain * 1.5);
     expect(flood).toBeCloseTo(many, 10);
     expect(flood).toBeLessThan(0.5);

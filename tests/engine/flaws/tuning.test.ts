@@ -1,9 +1,10 @@
 import { expect, test } from 'vitest';
 import { CAUSE_IDS } from '../../../src/engine/flaws/cause.ts';
-import { described, figures, outcomes } from './evaluate.ts';
+import { EXAMPLES } from '../../../src/engine/flaws/examples.ts';
+import { figures, outcomes } from './evaluate.ts';
 
 test('on the descriptions it was tuned to, the right cause comes first in at least 95 of 100', () => {
-  const all = described('fixtures');
+  const all = EXAMPLES;
   expect(all.length).toBeGreaterThanOrEqual(150);
   expect(new Set(all.map(item => item.cause)).size).toBe(CAUSE_IDS.length);
   const run = outcomes(all);

@@ -1,7 +1,7 @@
 import type { Evidence } from '../diagnosis.ts';
 import { FINDINGS } from '../findings.ts';
-import { keyOf, mentions } from './concepts.ts';
 import { colourChanges } from './colour-change.ts';
+import { keyOf, mentions } from './concepts.ts';
 import { doseEvidence, type NumberSays } from './dose-evidence.ts';
 import { measuredIn } from './measured.ts';
 import { compile, type Match, matches } from './pattern.ts';
@@ -11,6 +11,7 @@ import { LOOKS_PATTERNS } from './patterns/looks.ts';
 import { polarity } from './polarity.ts';
 import { carrierEvidence, settingEvidence } from './setting-evidence.ts';
 import { LONGEST_WORDS, type Token, tokenise } from './tokens.ts';
+import { type Gist, gist } from './wording.ts';
 
 const PATTERNS = compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS);
 const GUESSED = 0.78;
@@ -18,7 +19,11 @@ const CONTRADICTED = 0.75;
 const QUOTE_LENGTH = 80;
 
 /** What a text says, as soft evidence, one entry a finding. */
-export type WordsRead = { readonly evidence: readonly Evidence[]; readonly cut: boolean };
+export type WordsRead = {
+  readonly evidence: readonly Evidence[];
+  readonly gist: Gist;
+  readonly cut: boolean;
+};
 
 /** Reads a member's description, English or Spanish, into findings. Never throws; reads the first 5,000 characters. */
 export function readWords(words: string): WordsRead {
@@ -44,7 +49,11 @@ export function readWords(words: string): WordsRead {
     ...carrierEvidence(tokens, amounts),
     ...settingEvidence(tokens),
   ];
-  return { evidence: withNumbers(settle(said, tokens, text), numbers, tokens, text), cut };
+  return {
+    evidence: withNumbers(settle(said, tokens, text), numbers, tokens, text),
+    gist: gist(tokens, found, reading),
+    cut,
+  };
 }
 
 /** One entry a finding: what is said once beats silence, and a contradiction is believed less. */

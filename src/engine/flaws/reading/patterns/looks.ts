@@ -11,7 +11,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'white-specks':
     '~3 white spot !whitepart !powder !film; ~3 white|cream clump !crunch; ~4 titanium spot|clump; ~3 pale spot',
   'waxy-bits':
-    'wax spot|clump|white|cream|soft|bit; ~4 wax; ~4 spot -colour; spot soft white; ~3 clump hardoils; ~4 white spot melt; ~4 pale spot soft',
+    'wax spot|clump|white|cream|soft|bit; ~4 spot -colour; spot soft white; ~3 clump hardoils; ~4 white spot melt; ~4 pale spot soft',
   'clumps-of-pigment':
     'clump colour|colourant|carbon|oxide|mica|titanium|powder|blue|purple|pink|red|green|teal|black|dye; powder spot|pocket colour|colourant|carbon|oxide|mica|blue|purple|pink|red|green|black; ~8 -blend spot colourant|carbon|oxide|mica|titanium; ~8 -blend clump',
   'specks-smear-colour':

@@ -1,0 +1,27 @@
+import type { CauseId } from './cause.ts';
+import batter from './examples/batter.json' with { type: 'json' };
+import colourChange from './examples/colour-change.json' with { type: 'json' };
+import colourStrength from './examples/colour-strength.json' with { type: 'json' };
+import lyeAndHardness from './examples/lye-and-hardness.json' with { type: 'json' };
+import specks from './examples/specks.json' with { type: 'json' };
+import surface from './examples/surface.json' with { type: 'json' };
+import white from './examples/white.json' with { type: 'json' };
+import type { Example } from './reading/wording.ts';
+
+const byCause: Readonly<Record<CauseId, readonly string[]>> = {
+  ...batter,
+  ...colourChange,
+  ...colourStrength,
+  ...lyeAndHardness,
+  ...specks,
+  ...surface,
+  ...white,
+};
+
+/**
+ * Descriptions of flaws in the manner of many makers, invented, each with its cause.
+ * The reader's lexicon was tuned to them and its sense of wording is learned from them: add to them freely.
+ */
+export const EXAMPLES: readonly Example[] = (
+  Object.entries(byCause) as [CauseId, readonly string[]][]
+).flatMap(([cause, texts]) => texts.map(text => ({ text, cause })));
