@@ -12,11 +12,19 @@ export type RoundedRecipe = {
 };
 
 /** A subset of candidates, its size, and the weighted difference its best doses leave. */
-type Subset = { readonly members: Int32Array; readonly count: number; difference: number };
+type Subset = {
+  readonly members: readonly number[];
+  readonly count: number;
+  difference: number;
+  /** A member is not wanted, so that a smaller subset does as well. */
+  reducible: boolean;
+};
 
 /** Subsets that get the widest rounding search, and any at all, of the most promising. */
 const WIDEST = 24;
 const ROUNDED = 120;
+/** Recipes handed on to be ranked by more than their colour. */
+const DESCRIBED = 40;
 /** What is better than so many roundings is still worth solving. */
 const KEPT = 12;
 /** The linear promise of a subset may be wrong by this factor and offset before the subset is given up. */
@@ -42,9 +50,12 @@ export function searchRecipes(request: MatchRequest): RoundedRecipe[] {
   const whites = usable.filter(at => request.candidates[at]!.white);
   const ranked = promising(solver, subsets(colours, whites.slice(0, 1), request.most, solver.kernel.nothing));
   const others = ranked.slice(0, ROUNDED).flatMap(subset => withOtherWhites(solver, subset, whites));
-  const worth = [...ranked.slice(0, 4 * ROUNDED), ...others].sort((a, b) => a.difference - b.difference);
+  const worth = [...ranked.slice(0, 4 * ROUNDED), ...others].sort(byPromise);
   roundAll(solver, rounding, worth);
-  return rounding.best().map(found => recipe(found, grids, solver));
+  return rounding
+    .best()
+    .slice(0, DESCRIBED)
+    .map(found => recipe(found, grids, solver));
 }
 
 /** Every subset of 1 to `most` colours, with the white as its last member where there is one. */
@@ -56,10 +67,11 @@ function subsets(
 ): Subset[] {
   const found: Subset[] = [];
   const add = (chosen: readonly number[]) => {
-    const all = [...chosen, ...whites];
-    const members = new Int32Array(MOST_IN_MIX).fill(nothing);
-    members.set(all);
-    if (all.length > 0) found.push({ members, count: all.length, difference: Number.POSITIVE_INFINITY });
+    const members = [...chosen, ...whites];
+    const count = members.length;
+    if (count === 0) return;
+    while (members.length < MOST_IN_MIX) members.push(nothing);
+    found.push({ members, count, difference: Number.POSITIVE_INFINITY, reducible: false });
   };
   const grow = (chosen: readonly number[], from: number) => {
     add(chosen);
@@ -79,10 +91,23 @@ function promising(solver: SubsetSolver, all: Subset[]): Subset[] {
     const limit = (best[KEPT - 1] ?? Number.POSITIVE_INFINITY) * DOUBT.factor + DOUBT.offset;
     if (subset.difference > 2 * limit + 3) break;
     subset.difference = solver.solve(subset.members, subset.count, limit);
+    subset.reducible = isReducible(solver, subset.count);
     keepLeast(best, subset.difference);
   }
-  return all.sort((a, b) => a.difference - b.difference || a.count - b.count);
+  return all.sort(byPromise);
 }
+
+/** A dose this small a share of its ceiling is none. */
+const NO_DOSE = 0.004;
+
+/** Whether a colour beside the last member (the white, if any) came out at nothing. */
+function isReducible({ amounts }: SubsetSolver, count: number): boolean {
+  for (let at = 0; at < count - 1; at++) if (amounts[at]! < NO_DOSE) return true;
+  return false;
+}
+
+const byPromise = (a: Subset, b: Subset) =>
+  Number(a.reducible) - Number(b.reducible) || a.difference - b.difference || a.count - b.count;
 
 /** Keeps the least differences seen, sorted. */
 function keepLeast(best: number[], value: number): void {
@@ -104,7 +129,8 @@ function withOtherWhites(
     .filter(white => white !== last)
     .map(white => {
       const exchanged = members.map(member => (member === last ? white : member));
-      return { members: exchanged, count, difference: solver.solve(exchanged, count) };
+      const difference = solver.solve(exchanged, count);
+      return { members: exchanged, count, difference, reducible: isReducible(solver, count) };
     });
 }
 
@@ -118,7 +144,7 @@ function roundAll(solver: SubsetSolver, rounding: SpoonRounding, worth: readonly
 }
 
 function recipe(found: Doses, grids: readonly (readonly number[])[], solver: SubsetSolver): RoundedRecipe {
-  const doses = Array.from(found.members, (member, at) => ({
+  const doses = found.members.map((member, at) => ({
     member,
     teaspoons: member === solver.kernel.nothing ? 0 : grids[member]![found.steps[at]!]!,
   }));

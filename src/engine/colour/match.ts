@@ -92,23 +92,12 @@ export function matchColour(request: MatchRequest): MatchAnswer {
   if (candidates.length === 0) refuse('match-without-colourants', {});
   if (!(most >= 1 && most < MOST_IN_MIX)) refuse('match-too-many-colourants', { most: MOST_IN_MIX - 1 });
   const found = searchRecipes(request).map(recipe => described(recipe, request));
-  const recipes = withoutIdle(found.sort(byMerit)).slice(0, request.recipes ?? USUAL_RECIPES);
+  const recipes = found.sort(byMerit).slice(0, request.recipes ?? USUAL_RECIPES);
   const best = recipes[0];
   if (best === undefined)
     return { recipes, reached: false, miss: explainMiss(request.target, predictBar([], base).lab) };
   const reached = best.deltaE <= REACHED;
   return { recipes, reached, miss: reached ? undefined : explainMiss(request.target, best.predicted.lab) };
-}
-
-/** Drops recipes that add a colourant to a better one without coming visibly nearer. */
-function withoutIdle(sorted: readonly MatchRecipe[]): MatchRecipe[] {
-  const kept: MatchRecipe[] = [];
-  for (const recipe of sorted) {
-    const ids = new Set(recipe.doses.map(({ id }) => id));
-    const idle = kept.some(better => better.doses.every(({ id }) => ids.has(id)));
-    if (!idle) kept.push(recipe);
-  }
-  return kept;
 }
 
 function described(recipe: RoundedRecipe, { candidates, base, portion, target }: MatchRequest): MatchRecipe {

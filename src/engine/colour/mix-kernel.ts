@@ -80,7 +80,7 @@ export class MixKernel {
    * Predicts the mix of `amounts[i]` units of component `members[i]`, four of each, of which `count` are there; the
    * answer is in `lab`, good to about 0.001.
    */
-  predict(members: ArrayLike<number>, amounts: ArrayLike<number>, count: number = MOST_IN_MIX): void {
+  predict(members: readonly number[], amounts: ArrayLike<number>, count: number = MOST_IN_MIX): void {
     if (this.#isGlowing(members, amounts)) {
       this.predictExactly(members, amounts);
       return;
@@ -104,7 +104,7 @@ export class MixKernel {
     this.lab[2] = answer[2]!;
   }
 
-  #isGlowing(members: ArrayLike<number>, amounts: ArrayLike<number>): boolean {
+  #isGlowing(members: readonly number[], amounts: ArrayLike<number>): boolean {
     if (!this.#anyGlows) return false;
     for (let at = 0; at < MOST_IN_MIX; at++) {
       if (this.#glows[members[at]!] === 1 && amounts[at]! > 0) return true;
@@ -113,7 +113,7 @@ export class MixKernel {
   }
 
   /** Like {@link predict}, in double precision. */
-  predictExactly(members: ArrayLike<number>, amounts: ArrayLike<number>): void {
+  predictExactly(members: readonly number[], amounts: ArrayLike<number>): void {
     const [k, s] = [this.#k, this.#s];
     const baseK = this.#base.k;
     const baseS = this.#base.s;
@@ -136,7 +136,7 @@ export class MixKernel {
   }
 
   /** Like {@link predict}, and leaves the change per unit of each of the first `count` components in `slopes`. */
-  differentiate(members: ArrayLike<number>, amounts: ArrayLike<number>, count: number): void {
+  differentiate(members: readonly number[], amounts: ArrayLike<number>, count: number): void {
     const [k, s, byK, byS] = [this.#k, this.#s, this.#byK, this.#byS];
     const baseK = this.#base.k;
     const baseS = this.#base.s;
@@ -166,7 +166,7 @@ export class MixKernel {
   }
 
   /** Tristimulus values with what the surface reflects and what glows. */
-  #setXyz(members: ArrayLike<number>, amounts: ArrayLike<number>, x: number, y: number, z: number): void {
+  #setXyz(members: readonly number[], amounts: ArrayLike<number>, x: number, y: number, z: number): void {
     const xyz = this.#xyz;
     xyz[0] = x + outside * WHITE_POINT.x;
     xyz[1] = y + outside * WHITE_POINT.y;
@@ -175,7 +175,7 @@ export class MixKernel {
   }
 
   /** The same mix as parts in grams. */
-  #mix(members: ArrayLike<number>, amounts: ArrayLike<number>): MixPart[] {
+  #mix(members: readonly number[], amounts: ArrayLike<number>): MixPart[] {
     const parts: MixPart[] = [];
     for (let at = 0; at < MOST_IN_MIX; at++) {
       const component = this.#components[members[at]!];
@@ -193,7 +193,7 @@ export class MixKernel {
   }
 
   /** Slopes of the mix last differentiated; what glows is held as it is. */
-  #setSlopes(members: ArrayLike<number>, count: number): void {
+  #setSlopes(members: readonly number[], count: number): void {
     const slopeX = labResponseSlope(this.#xyz[0]! / WHITE_POINT.x) / WHITE_POINT.x;
     const slopeY = labResponseSlope(this.#xyz[1]! / WHITE_POINT.y) / WHITE_POINT.y;
     const slopeZ = labResponseSlope(this.#xyz[2]! / WHITE_POINT.z) / WHITE_POINT.z;

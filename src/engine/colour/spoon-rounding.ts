@@ -4,7 +4,7 @@ import type { SubsetSolver } from './subset-solver.ts';
 
 /** Doses as steps on each member's grid, and how far their colour is off (CIEDE2000). */
 export type Doses = {
-  readonly members: Int32Array;
+  readonly members: readonly number[];
   readonly steps: Int32Array;
   readonly count: number;
   readonly deltaE: number;
@@ -18,6 +18,8 @@ const REACH = 2;
 const EXACT = 5;
 const FULL = 1 + 1e-9;
 const POLISHED = 16;
+/** Recipes that must be there before a subset is passed over. */
+const WANTED = 6;
 
 /**
  * Turns continuous doses into spoon doses. Around one solution, spoon sums are judged by its slopes and the best few
@@ -41,19 +43,28 @@ export class SpoonRounding {
     this.#grids = grids;
   }
 
-  /** The best doses of every set of colourants seen, best first. */
+  /** The best doses of every set of colourants seen, by colour to a tenth, then fewer colourants; none idle. */
   best(): Doses[] {
-    return [...this.#bySet.values()].sort((a, b) => a.deltaE - b.deltaE);
+    const tenth = (doses: Doses) => Math.round(doses.deltaE * 10);
+    const sorted = [...this.#bySet.values()].sort(
+      (a, b) => tenth(a) - tenth(b) || used(a).length - used(b).length || a.deltaE - b.deltaE,
+    );
+    const kept: { readonly doses: Doses; readonly members: readonly number[] }[] = [];
+    for (const doses of sorted) {
+      const members = used(doses);
+      const idle = kept.some(better => better.members.every(member => members.includes(member)));
+      if (!idle) kept.push({ doses, members });
+    }
+    return kept.map(({ doses }) => doses);
   }
 
-  /** What a subset must beat to be worth rounding: the difference of the fifth best set. */
+  /** What a subset must beat to be worth rounding. */
   bar(): number {
-    const found = this.best();
-    return found[4]?.deltaE ?? Number.POSITIVE_INFINITY;
+    return this.best()[WANTED - 1]?.deltaE ?? Number.POSITIVE_INFINITY;
   }
 
   /** Rounds the solver's present solution of a subset; `wide` walks every dose, else only the last (the white). */
-  round(members: Int32Array, count: number, unrounded: number, wide: boolean): void {
+  round(members: readonly number[], count: number, unrounded: number, wide: boolean): void {
     const solved = this.#solver.amounts.slice();
     this.#around(members, count, unrounded, -1);
     for (let walked = count - 1; walked >= (wide ? 0 : count - 1); walked--) {
@@ -79,7 +90,7 @@ export class SpoonRounding {
   }
 
   /** Judges the spoons around the solver's present amounts; the step of `held` stays. */
-  #around(members: Int32Array, count: number, unrounded: number, held: number): void {
+  #around(members: readonly number[], count: number, unrounded: number, held: number): void {
     for (const entry of this.#nearest) entry.cost = Number.POSITIVE_INFINITY;
     const { residual } = this.#solver;
     let used = 0;
@@ -92,7 +103,7 @@ export class SpoonRounding {
 
   /** Goes through the steps of unknown `at` and, within each, of those after it, adding up what the slopes say. */
   #spread(
-    members: Int32Array,
+    members: readonly number[],
     count: number,
     held: number,
     at: number,
@@ -139,12 +150,12 @@ export class SpoonRounding {
     worst.steps.set(this.#steps);
   }
 
-  #tryExactly(members: Int32Array, count: number, steps: Int32Array, unrounded: number): boolean {
+  #tryExactly(members: readonly number[], count: number, steps: Int32Array, unrounded: number): boolean {
     const deltaE = this.#differenceAt(members, count, steps);
     return this.#enter({ members, steps, count, deltaE, unrounded });
   }
 
-  #differenceAt(members: Int32Array, count: number, steps: Int32Array): number {
+  #differenceAt(members: readonly number[], count: number, steps: Int32Array): number {
     const { kernel, target } = this.#solver;
     this.#trial.fill(0);
     for (let at = 0; at < count; at++) this.#trial[at] = this.#grids[members[at]!]![steps[at]!]!;
@@ -208,6 +219,11 @@ export class SpoonRounding {
 const MOVES: readonly (readonly [number, number])[] = [-2, -1, 1, 2].flatMap(up =>
   [-2, -1, 0, 1, 2].map(across => [up, across] as const),
 );
+
+/** The members that a recipe really uses. */
+function used({ members, steps, count }: Doses): number[] {
+  return members.filter((_, at) => at < count && steps[at]! > 0);
+}
 
 /** The last step at or below a share. */
 function stepBelow(grid: Float64Array, share: number): number {

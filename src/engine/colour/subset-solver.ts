@@ -45,7 +45,7 @@ export class SubsetSolver {
    * Starts a subset, the first `count` of four members, from the linear problem; returns the weighted difference
    * that this promises (about CIEDE2000). Costs no spectra.
    */
-  start(members: ArrayLike<number>, count: number): number {
+  start(members: readonly number[], count: number): number {
     const { slopes, residual, amounts } = this;
     let cost = 0;
     for (let row = 0; row < 3; row++) {
@@ -62,7 +62,7 @@ export class SubsetSolver {
   }
 
   /** Solves a subset from its start; gives up once it promises to stay above `limit`. */
-  solve(members: ArrayLike<number>, count: number, limit = Number.POSITIVE_INFINITY): number {
+  solve(members: readonly number[], count: number, limit = Number.POSITIVE_INFINITY): number {
     this.start(members, count);
     return this.refine(members, count, { limit });
   }
@@ -73,7 +73,7 @@ export class SubsetSolver {
    * @param limit give up once the next step promises to stay above this
    */
   refine(
-    members: ArrayLike<number>,
+    members: readonly number[],
     count: number,
     { held = -1, steps = MOST_STEPS, limit = Number.POSITIVE_INFINITY } = {},
   ): number {
@@ -91,7 +91,7 @@ export class SubsetSolver {
   }
 
   /** Predicts at the present amounts, fills residual and slopes, and returns the squared weighted difference. */
-  #look(members: ArrayLike<number>, count: number): number {
+  #look(members: readonly number[], count: number): number {
     this.kernel.differentiate(members, this.amounts, count);
     const cost = this.#weigh();
     const { slopes } = this.kernel;
@@ -116,7 +116,7 @@ export class SubsetSolver {
   }
 
   /** Takes the step found, or half or a quarter of it; undefined when none is better. */
-  #advance(members: ArrayLike<number>, count: number, cost: number): number | undefined {
+  #advance(members: readonly number[], count: number, cost: number): number | undefined {
     const { amounts } = this;
     this.#next.set(amounts);
     for (let share = 1; share > 0.05; share /= 2) {
