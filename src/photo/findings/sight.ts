@@ -1,0 +1,84 @@
+import { median, noiseOf } from '../pixels/noise.ts';
+import { type Level, scaleSpace } from '../pixels/scale-space.ts';
+import type { MainColour, PhotoFinding } from '../reading.ts';
+import type { Face } from '../scene/face.ts';
+import { colourMap, mainColours } from './main-colours.ts';
+
+/** A colour channel of a face at every scale. */
+export type Scales = {
+  readonly l: readonly Level[];
+  readonly a: readonly Level[];
+  readonly b: readonly Level[];
+};
+
+/** Everything the detectors share about one face, worked out once. */
+export type Sight = {
+  readonly face: Face;
+  readonly scales: Scales;
+  readonly colours: readonly MainColour[];
+  /** For each pixel of level {@link MAP_LEVEL} the main colour it is nearest to. */
+  readonly map: Uint8Array;
+  /** Standard deviation of the noise of L* at full size. */
+  readonly noise: number;
+  /** Standard deviation of the picture's blur in face pixels. */
+  readonly blur: number;
+};
+
+/** What a detector finds, before the picture's quality has been weighed. */
+export type Found = Omit<PhotoFinding, 'confidence'> & {
+  /** 0 to 1: how clear the sight itself is, in a perfect picture. */
+  readonly clarity: number;
+  /** The size of what was found in face pixels: small things suffer most from blur. */
+  readonly size: number;
+};
+
+const OCTAVES = 4;
+/** The level (2.4 pixels of blur, half size) on which colours are told apart. */
+export const MAP_LEVEL = 2;
+/** The level (4.8 pixels of blur, quarter size) on which broad shapes are read. */
+export const BROAD_LEVEL = 4;
+
+/** Prepares a face for the detectors. `lightUnsure` is how far the light leaves its colours open (CIEDE2000), `blur` the picture's in face pixels. */
+export function sightOf(face: Face, lightUnsure: number, blur: number): Sight {
+  const { lab } = face;
+  const scales = {
+    l: scaleSpace(lab.l, OCTAVES),
+    a: scaleSpace(lab.a, OCTAVES),
+    b: scaleSpace(lab.b, OCTAVES),
+  };
+  const soft = planesAt(scales, MAP_LEVEL);
+  const inside = insideAt(face, scales.l[MAP_LEVEL]!);
+  const colours = mainColours(soft, inside, lightUnsure);
+  return {
+    face,
+    scales,
+    colours,
+    map: colourMap(soft, colours),
+    noise: noiseOf(lab.l, face.inside),
+    blur,
+  };
+}
+
+/** The three planes at one level. */
+export const planesAt = ({ l, a, b }: Scales, level: number) => ({
+  l: l[level]!.smooth,
+  a: a[level]!.smooth,
+  b: b[level]!.smooth,
+});
+
+/** The pixels of a level that lie inside the bar. */
+export function insideAt({ width, inside }: Face, { step, smooth }: Level): Uint8Array {
+  if (step === 1) return inside;
+  const out = new Uint8Array(smooth.width * smooth.height);
+  for (let y = 0, i = 0; y < smooth.height; y++)
+    for (let x = 0; x < smooth.width; x++, i++)
+      out[i] = inside[(y * step + (step >> 1)) * width + x * step + (step >> 1)]!;
+  return out;
+}
+
+/** The middle size of a level's response inside the bar: what texture and noise alone bring about there. */
+export function usualResponse({ data }: { data: Float32Array }, inside: Uint8Array, stride: number): number {
+  const seen: number[] = [];
+  for (let i = 0; i < data.length; i += stride) if (inside[i]) seen.push(Math.abs(data[i]!));
+  return median(seen);
+}

@@ -1,0 +1,77 @@
+import type { Outline } from '../reading.ts';
+import { boxRound } from './region.ts';
+import type { Found, Sight } from './sight.ts';
+import type { Speck } from './specks.ts';
+
+type SpeckKind = 'coloured-specks' | 'white-specks' | 'orange-spots' | 'pinholes';
+
+/** Fewer than this are chance. */
+const LEAST_COUNT = 4;
+/** A kind with less than this share of all specks is taken for misread ones of another. */
+const LEAST_SHARE = 0.2;
+/** Orange spots are blotches, specks are grains: the radius that parts them, as a share of the bar's width. */
+const BLOTCH = 0.0085;
+
+/** The specks of a face, parted by kind: at most one finding each. */
+export function speckFindings(sight: Sight, specks: readonly Speck[]): Found[] {
+  const kinds = Map.groupBy(specks, speck => kindOf(speck, sight.face.barWidth));
+  return [...kinds]
+    .filter(([, some]) => some.length >= LEAST_COUNT && some.length >= LEAST_SHARE * specks.length)
+    .map(([id, some]) => finding(id, some, sight));
+}
+
+function kindOf(
+  { contrast: [dl, da, db], ground: [l, a, b], radius, lopsided }: Speck,
+  barWidth: number,
+): SpeckKind {
+  const centre = { l: l + dl, a: a + da, b: b + db };
+  const chroma = Math.hypot(centre.a, centre.b);
+  const hue = (Math.atan2(centre.b, centre.a) * 180) / Math.PI;
+  // A shadow scales light in every channel alike, and CIELAB with it: what is left over is true colour.
+  const share = (centre.l + 16) / (l + 16);
+  const leftOver = Math.hypot(centre.a - a * share, centre.b - b * share);
+  if (dl < 0 && leftOver < 0.3 * -dl + 2 && (lopsided > 0.25 || leftOver < 0.2 * -dl)) return 'pinholes';
+  if (radius > BLOTCH * barWidth && hue > 35 && hue < 95 && dl < 0 && centre.l > 30 && db > 3 && chroma > 14)
+    return 'orange-spots';
+  if (dl > 0 && dl > 0.4 * Math.hypot(da, db)) return 'white-specks';
+  return 'coloured-specks';
+}
+
+function finding(id: SpeckKind, specks: readonly Speck[], { face, colours, map, scales }: Sight): Found {
+  const { barWidth } = face;
+  const mean = (value: (speck: Speck) => number) =>
+    specks.reduce((sum, s) => sum + value(s), 0) / specks.length;
+  const cover = specks.reduce((sum, { radius }) => sum + Math.PI * radius * radius, 0) / face.area;
+  const contrast = mean(speck => Math.hypot(...speck.contrast));
+  const outlines = specks
+    .slice(0, 60)
+    .map(
+      ({ x, y, radius }): Outline => ({
+        kind: 'circle',
+        at: face.place(x, y),
+        radius: face.length(radius * 1.6 + 1.5),
+      }),
+    );
+  const wide = scales.l[2]!.smooth.width;
+  const inColours = Map.groupBy(specks, ({ x, y }) => map[(y >> 1) * wide + (x >> 1)] ?? 0);
+  const [colour, most] = [...inColours].toSorted((one, other) => other[1].length - one[1].length)[0] ?? [
+    0,
+    [],
+  ];
+  return {
+    id,
+    strength: Math.min(1, Math.sqrt((specks.length / 60) * Math.min(1, contrast / 30))),
+    clarity: Math.min(1, 0.55 + 0.03 * specks.length) * Math.min(1, contrast / 8),
+    size: mean(({ radius }) => radius),
+    region: { box: boxRound(outlines), outlines },
+    ...(colours.length > 1 && most.length > 0.8 * specks.length && { inColour: colour }),
+    measures: {
+      count: specks.length,
+      perArea: (specks.length * barWidth * barWidth) / face.area,
+      cover,
+      radius: mean(({ radius }) => radius) / barWidth,
+      contrast,
+      lightness: mean(speck => speck.contrast[0]),
+    },
+  };
+}

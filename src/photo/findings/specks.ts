@@ -1,0 +1,130 @@
+import { sample } from '../pixels/plane.ts';
+import type { Level } from '../pixels/scale-space.ts';
+import { insideAt, type Scales, type Sight, usualResponse } from './sight.ts';
+
+/** Differences in L*, a*, b*. */
+export type Contrast = readonly [number, number, number];
+
+/** One small thing unlike all that is round it: place and radius in face pixels. */
+export type Speck = {
+  readonly x: number;
+  readonly y: number;
+  readonly radius: number;
+  /** What it is less what is round it, undone for the blur of its scale. */
+  readonly contrast: Contrast;
+  /** The colour round it. */
+  readonly ground: Contrast;
+  /** How much lighter its lower (or any one) side is than the opposite, over its contrast: a hole lit from one side. */
+  readonly lopsided: number;
+};
+
+/** Least difference-of-Gaussians response (CIELAB units); a disc of contrast 6 gives 1.4 at its own scale. */
+const LEAST_RESPONSE = 1.2;
+/** A speck must stand out this many times above what texture and noise usually bring about. */
+const ABOVE_USUAL = 4;
+const DIRECTIONS = 12;
+/** A disc as wide as its scale's zero crossing keeps this part of its contrast at its middle. */
+const KEPT = 1 - Math.exp(-1);
+
+const ROUND = Array.from({ length: DIRECTIONS }, (_, i) => {
+  const angle = (2 * Math.PI * i) / DIRECTIONS;
+  return [Math.cos(angle), Math.sin(angle)] as const;
+});
+
+/**
+ * Finds specks at every scale: extrema of the difference of Gaussians over L*, a* and b* together (Marr and Hildreth
+ * 1980; Lowe 2004), kept where they differ from their ground in every direction, so that veins and borders are none.
+ * A disc of radius r answers most at the scale r / sqrt 2.
+ */
+export function specksOf({ face, scales }: Sight): Speck[] {
+  const found: { speck: Speck; response: number }[] = [];
+  scales.l.forEach((level, i) => {
+    const inside = insideAt(face, level);
+    const response = responseAt(scales, i);
+    const usual = usualResponse({ data: response }, inside, level.step === 1 ? 7 : 3);
+    const least = Math.max(LEAST_RESPONSE, ABOVE_USUAL * usual);
+    for (const at of peaks(response, level, inside, least)) {
+      const speck = standingOut(scales, i, at);
+      if (speck) found.push({ speck, response: response[at]! });
+    }
+  });
+  return apart(found.toSorted((one, other) => other.response - one.response).map(({ speck }) => speck));
+}
+
+function responseAt({ l, a, b }: Scales, level: number): Float32Array {
+  const [dl, da, db] = [l[level]!.band.data, a[level]!.band.data, b[level]!.band.data];
+  const out = new Float32Array(dl.length);
+  for (let i = 0; i < out.length; i++) out[i] = Math.sqrt(dl[i]! ** 2 + da[i]! ** 2 + db[i]! ** 2);
+  return out;
+}
+
+function peaks(response: Float32Array, { smooth }: Level, inside: Uint8Array, least: number): number[] {
+  const { width, height } = smooth;
+  const found: number[] = [];
+  for (let y = 1; y < height - 1; y++) {
+    for (let x = 1; x < width - 1; x++) {
+      const i = y * width + x;
+      const value = response[i]!;
+      if (value < least || !inside[i]) continue;
+      if (value < response[i - 1]! || value < response[i + 1]!) continue;
+      if (value < response[i - width]! || value < response[i + width]!) continue;
+      if (value < response[i - width - 1]! || value < response[i - width + 1]!) continue;
+      if (value < response[i + width - 1]! || value < response[i + width + 1]!) continue;
+      found.push(i);
+    }
+  }
+  return found;
+}
+
+function standingOut(scales: Scales, index: number, at: number): Speck | undefined {
+  const planes = [scales.l[index]!.smooth, scales.a[index]!.smooth, scales.b[index]!.smooth] as const;
+  const { step, sigma } = scales.l[index]!;
+  const { width } = planes[0];
+  const x = at % width;
+  const y = (at - x) / width;
+  const reach = (2.3 * sigma) / step + 1;
+  const rays = ROUND.map(([cos, sin]) =>
+    planes.map(one => one.data[at]! - sample(one, x + cos * reach, y + sin * reach)),
+  ) as unknown as Contrast[];
+  const mean = [0, 1, 2].map(
+    d => rays.reduce((sum, ray) => sum + ray[d]!, 0) / DIRECTIONS,
+  ) as unknown as Contrast;
+  const length = Math.hypot(...mean);
+  if (length < 2) return undefined;
+  const along = rays.map(ray => (ray[0] * mean[0] + ray[1] * mean[1] + ray[2] * mean[2]) / length);
+  // One ray may meet a neighbour; a vein would take two, a border half of them.
+  if (along.filter(value => value < 0.5 * length).length > 1) return undefined;
+  return {
+    x: (x + 0.5) * step - 0.5,
+    y: (y + 0.5) * step - 0.5,
+    radius: Math.SQRT2 * sigma,
+    contrast: mean.map(value => value / KEPT) as unknown as Contrast,
+    ground: planes.map((one, d) => one.data[at]! - mean[d]!) as unknown as Contrast,
+    lopsided: lopsidedness(scales, (x + 0.5) * step - 0.5, (y + 0.5) * step - 0.5, sigma) / length,
+  };
+}
+
+/** The greatest difference in L* between opposite sides of a speck, a little way out from its middle. */
+function lopsidedness(scales: Scales, x: number, y: number, sigma: number): number {
+  const fine = scales.l[0]!.smooth;
+  let most = 0;
+  for (const [cos, sin] of ROUND) {
+    const reach = 1.3 * sigma;
+    const difference =
+      sample(fine, x + cos * reach, y + sin * reach) - sample(fine, x - cos * reach, y - sin * reach);
+    most = Math.max(most, difference);
+  }
+  return most;
+}
+
+function apart(specks: readonly Speck[]): Speck[] {
+  const kept: Speck[] = [];
+  for (const speck of specks) {
+    const taken = kept.some(
+      other => Math.hypot(speck.x - other.x, speck.y - other.y) < Math.max(speck.radius, other.radius) * 1.2,
+    );
+    if (!taken) kept.push(speck);
+    if (kept.length >= 400) break;
+  }
+  return kept;
+}

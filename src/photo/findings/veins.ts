@@ -1,0 +1,165 @@
+import type { Outline } from '../reading.ts';
+import type { Face } from '../scene/face.ts';
+import { type Line, linesOf } from './lines.ts';
+import { boxRound } from './region.ts';
+import type { Found, Sight } from './sight.ts';
+
+/** Darker than its sides by this much L* and long: a gap, not a vein. */
+const CRACK = 12;
+/** Lines that differ in hue more than in light are drawn on purpose. */
+const SWIRL_SHIFT = 5;
+/** Total length, in widths of the bar, that makes a finding. */
+const LEAST_TOTAL = 0.5;
+/** Junctions for each width of the bar's length of line that make a network. */
+const NETWORK = 4;
+
+/** Veins, networks, drag lines and cracks. */
+export function lineFindings(sight: Sight): Found[] {
+  const dark = linesOf(sight, true);
+  const light = linesOf(sight, false);
+  const cracks = dark.filter(line => isCrack(line, sight.face));
+  const veins = [...dark.filter(line => !cracks.includes(line)), ...light].filter(
+    ({ hueShift, contrast }) => hueShift < SWIRL_SHIFT + 0.35 * Math.abs(contrast),
+  );
+  const drawn = cracks.length > 0 ? [crackFinding(cracks, sight.face)] : [];
+  // Light rims and dark forks beside a crack are part of it.
+  const apart = cracks.length > 0 ? veins.filter(line => !besideCrack(line, cracks, sight.face)) : veins;
+  return [...drawn, ...veinFindings(apart, sight)];
+}
+
+const isCrack = ({ contrast, hueShift, span, junctions, length }: Line, { barWidth }: Face) =>
+  contrast < -CRACK &&
+  hueShift < 0.35 * -contrast + 3 &&
+  span > 0.15 * barWidth &&
+  junctions / (length / barWidth) < 2 * NETWORK;
+
+function besideCrack(line: Line, cracks: readonly Line[], { width, barWidth }: Face): boolean {
+  const reach = 0.06 * barWidth;
+  const near = (i: number) =>
+    cracks.some(({ pixels }) =>
+      pixels.some(
+        j => Math.hypot((i % width) - (j % width), Math.floor(i / width) - Math.floor(j / width)) < reach,
+      ),
+    );
+  const some = line.pixels.filter((_, k) => k % 7 === 0);
+  return some.filter(near).length > 0.5 * some.length;
+}
+
+function crackFinding(lines: readonly Line[], face: Face): Found {
+  const { barWidth } = face;
+  const length = total(lines, line => line.length);
+  const contrast = mean(lines, line => line.contrast);
+  return {
+    id: 'crack-on-top',
+    strength: Math.min(1, length / barWidth),
+    clarity: Math.min(1, -contrast / 14) * Math.min(1, 0.4 + length / barWidth),
+    size: mean(lines, line => line.sigma),
+    region: regionOf(lines, face),
+    measures: {
+      length: length / barWidth,
+      contrast,
+      width: (2 * mean(lines, line => line.sigma)) / barWidth,
+    },
+  };
+}
+
+function veinFindings(lines: readonly Line[], sight: Sight): Found[] {
+  const { face } = sight;
+  const { barWidth } = face;
+  const length = total(lines, line => line.length);
+  if (length < LEAST_TOTAL * barWidth) return [];
+  const junctions = total(lines, line => line.junctions);
+  const contrast = mean(lines, line => line.contrast);
+  const branching = junctions / (length / barWidth);
+  const parallel = agreement(lines);
+  const straight = mean(lines, line => line.straight);
+  const id =
+    parallel > 0.9 && straight > 0.97 && lines.length > 2
+      ? 'drag-lines'
+      : branching > NETWORK && junctions > 8
+        ? 'crackle-network'
+        : 'translucent-veins';
+  const size = mean(lines, line => line.sigma);
+  const lengthPerArea = (length * barWidth) / face.area;
+  return [
+    {
+      id,
+      strength: Math.min(1, lengthPerArea / 8),
+      clarity:
+        Math.min(1, 0.5 + (0.25 * length) / barWidth) *
+        Math.min(1, 0.4 + mean(lines, l => Math.abs(l.contrast)) / 5),
+      size,
+      region: regionOf(lines, face),
+      ...inColour(lines, sight),
+      measures: {
+        length: length / barWidth,
+        lengthPerArea,
+        branching,
+        contrast,
+        width: (2 * size) / barWidth,
+        parallel,
+      },
+    },
+  ];
+}
+
+const total = (lines: readonly Line[], value: (line: Line) => number) =>
+  lines.reduce((sum, line) => sum + value(line), 0);
+
+/** The mean over all length of line. */
+const mean = (lines: readonly Line[], value: (line: Line) => number) =>
+  total(lines, line => value(line) * line.length) / total(lines, line => line.length);
+
+/** How well the lines run the same way, 0 to 1: the length of their mean doubled direction (Mardia 1972). */
+function agreement(lines: readonly Line[]): number {
+  return Math.hypot(
+    mean(lines, l => Math.cos(2 * l.heading)),
+    mean(lines, l => Math.sin(2 * l.heading)),
+  );
+}
+
+function inColour(lines: readonly Line[], { colours, map, face, scales }: Sight): { inColour?: number } {
+  if (colours.length < 2) return {};
+  const wide = scales.l[2]!.smooth.width;
+  const counts = new Array<number>(colours.length).fill(0);
+  for (const { pixels } of lines)
+    for (const i of pixels) {
+      const at = (Math.floor(i / face.width) >> 1) * wide + ((i % face.width) >> 1);
+      counts[map[at] ?? 0]! += 1;
+    }
+  const most = Math.max(...counts);
+  return most > 0.8 * counts.reduce((sum, n) => sum + n, 0) ? { inColour: counts.indexOf(most) } : {};
+}
+
+function regionOf(lines: readonly Line[], face: Face) {
+  const outlines = lines
+    .toSorted((one, other) => other.length - one.length)
+    .slice(0, 60)
+    .map(line => traced(line, face));
+  return { box: boxRound(outlines), outlines };
+}
+
+/** A few points along a line in the order of its run, from one end to the other. */
+function traced({ pixels }: Line, face: Face): Outline {
+  const { width } = face;
+  const left = new Set(pixels);
+  const ends = pixels.find(i => neighboursIn(left, i, width).length === 1) ?? pixels[0]!;
+  const path: number[] = [];
+  for (let at: number | undefined = ends; at !== undefined; ) {
+    path.push(at);
+    left.delete(at);
+    at = neighboursIn(left, at, width)[0];
+  }
+  const every = Math.max(1, Math.floor(path.length / 24));
+  const points = path.filter((_, k) => k % every === 0 || k === path.length - 1);
+  return {
+    kind: 'path',
+    points: points.map(i => face.place(i % width, Math.floor(i / width))),
+    closed: false,
+  };
+}
+
+const neighboursIn = (some: ReadonlySet<number>, i: number, width: number) =>
+  [1, -1, width, -width, width + 1, width - 1, -width + 1, -width - 1]
+    .map(by => i + by)
+    .filter(j => some.has(j));
