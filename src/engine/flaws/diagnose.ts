@@ -5,6 +5,8 @@ import type { Diagnosis, Evidence, RankedCause, ReadFinding } from './diagnosis.
 import { FINDINGS, type FindingGroup } from './findings.ts';
 import { type Posterior, weigh } from './inference.ts';
 import { tellingFindings } from './questions.ts';
+import { refuseMetalPowder } from './reading/metal-powder.ts';
+import { LONGEST_WORDS } from './reading/tokens.ts';
 
 /** A cause below this chance is not worth a line. */
 const LEAST_SHOWN = 0.02;
@@ -19,9 +21,11 @@ const SIGN: ReadonlySet<FindingGroup> = new Set(['seen', 'felt', 'batter', 'name
 
 /**
  * Reads a description of a flaw and ranks its causes by probability, with what spoke for and against each.
- * Words longer than 5,000 characters are cut; nothing in the words makes it throw.
+ * Words longer than 5,000 characters are cut. Throws only the Refusal `metal-never-in-lye`,
+ * where the words put a metal powder into soap.
  */
 export function diagnose(words: string, known: Known = {}): Diagnosis {
+  refuseMetalPowder(words.slice(0, LONGEST_WORDS));
   const considered = consider(words, known);
   const { evidence, posterior } = considered;
   const cantTell = doubt(evidence, posterior);

@@ -142,7 +142,7 @@ export const FINDINGS = {
   'damp-place': done('seldom'),
   'light-place': done('hardly ever'),
   'fresh-food': done('seldom'),
-  'wire-cutter': done('seldom'),
+  'wire-cutter': done('seldom', false),
   'much-blending': done('hardly ever'),
   // When
   'at-once': when('sometimes'),

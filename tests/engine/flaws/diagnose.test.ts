@@ -90,6 +90,29 @@ describe('a diagnosis from words', () => {
   });
 });
 
+describe('metal in the words', () => {
+  test.each([
+    'I put copper powder in my soap and it went green',
+    'used aluminium flakes for sparkle, now it fizzes',
+    'le puse polvo de bronce al jabón',
+  ])('a metal powder in soap is refused: %s', words => {
+    expect(() => diagnose(words)).toThrow(expect.objectContaining({ id: 'metal-never-in-lye' }));
+  });
+
+  test.each([
+    'grey marks where it touched the aluminium pan',
+    'copper mica on top, oily puddles',
+    'I used zinc oxide powder and it is chalky',
+    'there is no copper powder in it, only orange spots',
+  ])('a pan, a mica or an oxide is not: %s', words => {
+    expect(diagnose(words).findings.length).toBeGreaterThan(0);
+  });
+
+  test('a metal pan with a stain is told as metal', () => {
+    expect(first('grey marks where it touched the aluminium pan')).toBe('reactive-metal');
+  });
+});
+
 describe('the same story told another way', () => {
   const flips: readonly [string, string, FindingId][] = [
     ['There are orange spots.', 'There are no orange spots.', 'orange-spots'],
@@ -121,7 +144,7 @@ describe('the same story told another way', () => {
   test('a denial reaches every member of its list', () => {
     const words = 'there is no ash, zap or crumbling';
     for (const id of ['named-ash', 'zaps', 'brittle-crumbly'] as const)
-      expect(found(words, id)?.present, id).toBe(false);
+      expect(found(words, id)?.present).toBe(false);
   });
 
   test('what was hoped for is not what was seen', () => {

@@ -74,12 +74,12 @@ export function polarity(tokens: readonly Token[], mentions: readonly Mention[])
     if (innocent.has(denial.from)) continue;
     for (let i = denial.to; i < scopeEnd(tokens, denial.to, hardCloses); i += 1) standing[i] = 'no';
   }
+  const deniable = new Set(
+    mentions.filter(m => DENIED_AFTER.has(m.concept)).flatMap(m => range(m.from, m.to)),
+  );
   for (const after of starts('denyafter'))
-    for (let i = after.from - 1; i >= Math.max(0, after.from - 4); i -= 1) {
-      if (ends(tokens[i]!)) break;
-      if (mentions.some(m => DENIED_AFTER.has(m.concept) && m.from <= i && i < m.to && m.from >= i - 3))
-        standing[i] = 'no';
-    }
+    for (let i = after.from - 1; i >= Math.max(0, after.from - 4) && !ends(tokens[i]!); i -= 1)
+      if (deniable.has(i)) standing[i] = 'no';
   for (const guess of starts('guess'))
     for (let i = guess.to; i < Math.min(tokens.length, guess.to + GUESS_REACH); i += 1) {
       if (ends(tokens[i]!)) break;

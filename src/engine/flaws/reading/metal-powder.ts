@@ -1,0 +1,31 @@
+import { refuseMetal } from '../../colourants/metals.ts';
+import { mentions } from './concepts.ts';
+import { polarity } from './polarity.ts';
+import { type Token, tokenise } from './tokens.ts';
+
+const METAL =
+  /^(aluminium|aluminum|aluminio|copper|cobre|bronze|bronce|brass|laton|zinc|gold|oro|silver|plata)$/;
+const FORM = /^(powders?|flakes?|dust|leaf|filings|polvo|escamas?|copos?|hojas?|limaduras?)$/;
+
+/** "Copper powder", "polvo de cobre": a metal with its form at its side. A pan or a mould has none. */
+function spans(tokens: readonly Token[]): { readonly from: number; readonly to: number }[] {
+  return tokens.flatMap(({ text }, at) => {
+    if (METAL.test(text) && FORM.test(tokens[at + 1]?.text ?? '')) return [{ from: at, to: at + 2 }];
+    const spanish =
+      FORM.test(text) && tokens[at + 1]?.text === 'de' && METAL.test(tokens[at + 2]?.text ?? '');
+    return spanish ? [{ from: at, to: at + 3 }] : [];
+  });
+}
+
+/**
+ * Throws the Refusal of the colourants (`metal-never-in-lye`) where the words say that a metal powder, flake or leaf
+ * went into soap. A metal pan, mould or rack is no such thing: it is a finding.
+ */
+export function refuseMetalPowder(words: string): void {
+  const tokens = tokenise(words);
+  const found = spans(tokens);
+  if (found.length === 0) return;
+  const { standing } = polarity(tokens, mentions(tokens));
+  for (const { from, to } of found)
+    if (standing[from] === 'yes') refuseMetal(words.slice(tokens[from]!.start, tokens[to - 1]!.end));
+}
