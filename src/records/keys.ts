@@ -74,6 +74,22 @@ export const ledgerLine = (member: string, item: string, line: number) =>
 /** One wish about how a member is answered. */
 export const preference = (member: string, wish: string) => key('preference', member, wish);
 
+// Recipes and plans.
+/** A member's own recipes lie under this key: theirs in every group. */
+export const recipes = (member: string) => key('recipe', member);
+/** One of a member's recipes, by its folded name. */
+export const recipe = (member: string, foldedName: string) => key('recipe', member, foldedName);
+/** The recipes shared to a group lie under this key. */
+export const sharedRecipes = (group: string) => key('shared-recipe', group);
+/** One recipe shared to a group, by its folded name. */
+export const sharedRecipe = (group: string, foldedName: string) => key('shared-recipe', group, foldedName);
+/** That a recipe was taken away for an interaction, so that its second delivery takes nothing. */
+export const recipeOnce = (member: string, cause: string) => key('recipe-once', member, cause);
+/** The plans a member was lately answered with lie under this key. */
+export const latePlans = (member: string) => key('late-plan', member);
+/** One plan a member was lately answered with: what its buttons go on with. */
+export const latePlan = (member: string, id: string) => key('late-plan', member, id);
+
 // The house.
 /** The key that follow-ups are signed with. */
 export const signingKey = () => key('meta', 'signing-key');
@@ -81,6 +97,21 @@ export const signingKey = () => key('meta', 'signing-key');
 // A group.
 /** What the stewards of a group have set. */
 export const groupSettingsKey = (group: string) => key('group', group, 'settings');
+
+// What a group has seen of colours. `filed` is what `evidence/filed.ts` makes of an identity.
+/** Every report of a group lies under this key. */
+export const evidence = (group: string) => key('evidence', group);
+/** The reports of a group on one colour lie under this key. */
+export const evidenceOn = (group: string, filed: string) => key('evidence', group, filed);
+/** One report: a member's on one colour in one process. */
+export const evidenceReport = (group: string, filed: string, member: string, process: string) =>
+  key('evidence', group, filed, member, process);
+/** That an interaction has reported, so that its second delivery does not. */
+export const evidenceOnce = (group: string, cause: string) => key('evidence-once', group, cause);
+/** The groups that share what they have seen lie under this key. */
+export const evidenceSharing = () => key('evidence-sharing');
+/** That a group shares what it has seen with other groups that also do. */
+export const evidenceSharedBy = (group: string) => key('evidence-sharing', group);
 
 // Challenges of a group. Ids of challenges, entries and events are the interactions that made them.
 /** The challenges of a group lie under this key. */
