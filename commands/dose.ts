@@ -12,7 +12,7 @@ import { parseStrength, type Strength, splitStrength } from '../src/engine/quant
 import { MEASURES, type Measures } from '../src/engine/quantities/units.ts';
 import { preferencesOf } from '../src/records/preferences.ts';
 import { listShelf, useItem } from '../src/records/shelf/index.ts';
-import { findJar, type Jar } from '../src/records/shelf/jar.ts';
+import { findJar, type Jar, knownOf } from '../src/records/shelf/jar.ts';
 import {
   doseAside,
   doseCautions,
@@ -152,18 +152,10 @@ async function findColoured(asked: string, shelf: Parameters<typeof findJar>[0])
 }
 
 /** What the member's own jar is known to do narrows the answer. */
-function doseAsked({ jar: { colourant, item }, strength }: Coloured, { teaspoon }: Measures): DoseAsked {
-  const { dishTest, spoonWeight } = item?.lot ?? {};
-  return {
-    colourant,
-    strength,
-    ...(spoonWeight && { gramsPerTeaspoon: (spoonWeight.grams * teaspoon) / spoonWeight.spoonMillilitres }),
-    ...(dishTest && { dishTest }),
-    ...(item?.pigmentFraction !== undefined && {
-      premix: { by: 'percent', pigmentShare: item.pigmentFraction, carrier: 'glycerin' },
-    }),
-  };
-}
+const doseAsked = ({ jar, strength }: Coloured, measures: Measures): DoseAsked => ({
+  ...knownOf(jar, measures),
+  strength,
+});
 
 const knownAs = ({ item, colourant }: Jar, say: Words) => item?.name ?? nameOf(colourant, say);
 

@@ -16,4 +16,4 @@ export {
 } from './change.ts';
 export { findItem, listShelf, nearestNames, showItem } from './look.ts';
 export * from './shelf.ts';
-export { restockItem, useItem } from './stock.ts';
+export { restockItem, type Taking, useItem, useItems } from './stock.ts';

@@ -1,8 +1,10 @@
+import type { FoundColour } from '../../engine/batch/written-plan.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
 import { fold } from '../../engine/colourants/fold.ts';
 import type { Amount } from '../../engine/quantities/amount.ts';
+import type { Measures } from '../../engine/quantities/units.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
 import { findItem, listShelf } from './look.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
@@ -43,6 +45,19 @@ export async function findJar(shelf: Shelf, text: string): Promise<Jar> {
 export function jarOf(item: ShelfItem): Jar {
   const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
   return colourant ? { colourant, item } : refuse('jar-unidentified', { name: item.name });
+}
+
+/** What dosing needs to know of a jar: what it is, and what its owner found out about it. */
+export function knownOf({ colourant, item }: Jar, { teaspoon }: Pick<Measures, 'teaspoon'>): FoundColour {
+  const { dishTest, spoonWeight } = item?.lot ?? {};
+  return {
+    colourant,
+    ...(spoonWeight && { gramsPerTeaspoon: (spoonWeight.grams * teaspoon) / spoonWeight.spoonMillilitres }),
+    ...(dishTest && { dishTest }),
+    ...(item?.pigmentFraction !== undefined && {
+      premix: { by: 'percent', pigmentShare: item.pigmentFraction, carrier: 'glycerin' },
+    }),
+  };
 }
 
 /** The catalogue's colourant that an item is: what the member says, else what its name says, else undefined. */

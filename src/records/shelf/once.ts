@@ -33,6 +33,28 @@ export async function changeOnce(
   throw new StoreFailure('busy', 'write', `${key}: other changes kept coming between`);
 }
 
+/**
+ * Makes `many` changes for one cause, all of them or none, and once: like {@link changeOnce}, each under a cause of its
+ * own (`<cause>-1`, `<cause>-2`, ...). The plan gives one change each, in the same order every time.
+ */
+export async function changeAllOnce(
+  shelf: Shelf,
+  { cause, many }: Pick<Change, 'cause'> & { readonly many: number },
+  plan: (held: readonly Held[]) => readonly Planned[],
+): Promise<readonly Outcome[]> {
+  const keys = Array.from({ length: many }, (_, n) => shelfOnce(shelf.member, `${cause}-${n + 1}`));
+  for (let round = 0; round < mostRounds; round += 1) {
+    const before = await shelf.store.get(keys);
+    if (before[0] !== undefined)
+      return before.map((one, n) => ({ ...told(read(onceKind, keys[n]!, one)), repeated: true }));
+    const planned = plan(await readShelf(shelf));
+    const once = planned.map(({ outcome }, n) => add(keys[n]!, written(onceKind, kept(outcome))));
+    const result = await shelf.store.commit([...once, ...planned.flatMap(({ writes }) => writes)]);
+    if (result.done) return planned.map(({ outcome }) => ({ ...outcome, repeated: false }));
+  }
+  throw new StoreFailure('busy', 'write', `${keys[0]}: other changes kept coming between`);
+}
+
 const kept = ({ change, left, lowAt, ...rest }: Planned['outcome']): RecordOf<typeof onceKind> => ({
   ...rest,
   change: change === undefined ? undefined : toMilligrams(change),

@@ -5,7 +5,7 @@ import { absent, add, put, type Write } from '../store.ts';
 import { type Held, toGrams, toMilligrams } from './held.ts';
 import { ledgerKind, stockKind } from './kinds.ts';
 import { checkGrams } from './limits.ts';
-import { changeOnce, type Planned } from './once.ts';
+import { changeAllOnce, changeOnce, type Planned } from './once.ts';
 import { pickHeld } from './pick-held.ts';
 import type { Change, LedgerLine, Outcome, Shelf, ShelfItem } from './shelf.ts';
 
@@ -80,15 +80,36 @@ function planMovement(shelf: Shelf, held: Held, movement: Movement, change: Chan
  */
 export async function useItem(shelf: Shelf, asked: string, grams: number, change: Change): Promise<Outcome> {
   checkGrams(grams);
-  return changeOnce(shelf, change, all => {
-    const held = pickHeld(all, asked);
-    const { name, stock, lot } = held.item;
-    if (stock.grams === undefined) return refuse('shelf-amount-unknown', { name });
-    if (toMilligrams(grams) > toMilligrams(stock.grams)) {
-      return refuse('shelf-not-enough', { name, asked: grams, left: stock.grams });
-    }
-    return planMovement(shelf, held, { action: 'use', grams: -grams, lot: lot.number }, change);
-  });
+  return changeOnce(shelf, change, all => planUse(shelf, pickHeld(all, asked), grams, change));
+}
+
+/** What one press takes off: an item by its id, g. */
+export type Taking = { readonly item: string; readonly grams: number };
+
+/**
+ * Takes several items off in one step, all of them or none, each item once in the list. Throws the Refusal of the first
+ * item that has not enough, before anything is taken.
+ */
+export async function useItems(
+  shelf: Shelf,
+  takings: readonly Taking[],
+  change: Change,
+): Promise<readonly Outcome[]> {
+  for (const { grams } of takings) checkGrams(grams);
+  return changeAllOnce(shelf, { cause: change.cause, many: takings.length }, all =>
+    takings.map(({ item, grams }, n) =>
+      planUse(shelf, pickHeld(all, item), grams, { ...change, cause: `${change.cause}-${n + 1}` }),
+    ),
+  );
+}
+
+function planUse(shelf: Shelf, held: Held, grams: number, change: Change): Planned {
+  const { name, stock, lot } = held.item;
+  if (stock.grams === undefined) return refuse('shelf-amount-unknown', { name });
+  if (toMilligrams(grams) > toMilligrams(stock.grams)) {
+    return refuse('shelf-not-enough', { name, asked: grams, left: stock.grams });
+  }
+  return planMovement(shelf, held, { action: 'use', grams: -grams, lot: lot.number }, change);
 }
 
 /** Puts grams of the same lot on; a new lot is {@link startLot}. */

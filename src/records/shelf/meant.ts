@@ -1,0 +1,91 @@
+import { colourantById } from '../../engine/colourants/catalogue.ts';
+import type { Colourant } from '../../engine/colourants/colourant.ts';
+import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
+import { fold } from '../../engine/colourants/fold.ts';
+import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
+import { Refusal, refuse } from '../../engine/refusal.ts';
+import { checkIngredients } from '../../engine/stability/check.ts';
+import { checkColourant } from '../../engine/stability/check-colourant.ts';
+import { identityOf } from '../../engine/stability/identity.ts';
+import type { IngredientReport } from '../../engine/stability/report.ts';
+import { findItem, listShelf } from './look.ts';
+import type { Shelf, ShelfItem } from './shelf.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    'list-nothing-recognised': { readonly text: string };
+  }
+}
+
+/** What a member means by a colour, and what its chemistry is. */
+export type Meant = {
+  readonly report: IngredientReport;
+  /** The catalogue entry, where it is one. */
+  readonly colourant?: Colourant | undefined;
+  /** The member's own jar, where it is one. */
+  readonly item?: ShelfItem;
+  /** What reports on it are filed under; undefined when nothing in it is known. */
+  readonly identity: string | undefined;
+};
+
+const undecided: ReadonlySet<string> = new Set(['colourant-unknown', 'colourant-ambiguous']);
+/** Longer texts, and those with separators, are lists and no names. */
+const longestName = 80;
+const isName = (text: string) => text.length <= longestName && !/[,;\n]/.test(text);
+
+/** The colour that an item is: by its own ingredient list where it has one, else by what the member said it is. */
+export function meantByItem(item: ShelfItem): Meant {
+  const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
+  const { ingredients } = item;
+  if (!ingredients && !colourant) return refuse('jar-unidentified', { name: item.name });
+  const report = ingredients ? checkIngredients(ingredients.text) : checkColourant(colourant as Colourant);
+  return { report, colourant, item, identity: identityOf(report, colourant) };
+}
+
+const meantByColourant = (colourant: Colourant): Meant => ({
+  report: checkColourant(colourant),
+  colourant,
+  identity: colourant.id,
+});
+
+/**
+ * A colour by the catalogue's name or number, or by an ingredient list. Metals come back as a report whose verdict is
+ * `never`. Refuses as the catalogue does for a name it does not know, and a list of which nothing is recognised.
+ */
+export function meantByText(text: string): Meant {
+  const name = text.trim();
+  const report = checkIngredients(name);
+  const never = report.verdictIfPresent === 'never';
+  if (isName(name)) {
+    const metal = metalIn(name)?.certainty;
+    if (metal === 'unclear' || (metal === 'metal' && !never)) refuseMetal(name);
+  }
+  if (never) return { report, identity: undefined };
+  if (isName(name)) {
+    const numbered = colourantsByNumber(name);
+    const [known, another] = numbered.length > 0 ? numbered : colourantsNamed(name);
+    if (known && !another) return meantByColourant(known);
+  }
+  if (report.components.length > 0) return { report, identity: identityOf(report) };
+  return isName(name)
+    ? meantByColourant(findColourant(name))
+    : refuse('list-nothing-recognised', { text: name.slice(0, longestName) });
+}
+
+/**
+ * The colour somebody means: their own item by its exact name, else what {@link meantByText} makes of it, else their
+ * own item by a close spelling.
+ */
+export async function findMeant(shelf: Shelf, text: string): Promise<Meant> {
+  const own = (await listShelf(shelf)).find(({ id, name }) => id === text || fold(name) === fold(text));
+  if (own) return meantByItem(own);
+  try {
+    return meantByText(text);
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal) || !undecided.has(refusal.id)) throw refusal;
+    const item = await findItem(shelf, text).catch((second: unknown) => {
+      throw second instanceof Refusal ? refusal : second;
+    });
+    return meantByItem(item);
+  }
+}
