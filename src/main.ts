@@ -88,16 +88,37 @@ async function serve(environment: Environment, token: string): Promise<number> {
   return why === 'SIGTERM' || why === 'SIGINT' ? 0 : 1;
 }
 
-/** Answers in this terminal: no chat server needed. */
-async function localRoom(environment: Environment): Promise<number> {
-  const conversation = await openConversation(environment, logger({ ...environment, TINTMOOT_LOG: 'error' }));
-  const { runPrompt } = await import('./terminal/prompt.ts');
-  const language = languageOf(process.env.LANG ?? '');
-  const { welcome } = wordsIn(language).fronts;
-  process.stdout.write(`${welcome({ store: environment.TINTMOOT_STORE })}\n\n`);
-  const seat = { member: 'me', group: 'home', language, manages: true, roles: [] };
-  await runPrompt(seat, conversation, { pictures: '.tintmoot/pictures' });
-  await closeConversation(conversation);
+/** The room on this machine, in the browser and in this terminal: no chat server needed. */
+async function localRoom(environment: Environment, args: readonly string[]): Promise<number> {
+  const quiet = {
+    ...environment,
+    TINTMOOT_LOG: environment.TINTMOOT_LOG === 'info' ? 'warn' : environment.TINTMOOT_LOG,
+  } as const;
+  const log = logger(quiet);
+  const stop = new AbortController();
+  void toldToStop().then(signal => stop.abort(signal));
+  const { runLocalRoom } = await import('./local-room.ts');
+  const say = wordsIn(languageOf(process.env.LANG ?? ''));
+  const answerAt = async (platform: { token: string; api: string }) => {
+    const [conversation, { connect }, { register }] = await Promise.all([
+      openConversation(environment, log),
+      import('./discord/client.ts'),
+      import('./discord/register.ts'),
+    ]);
+    await register(conversation.book, platform);
+    const connection = await connect(platform, conversation, log);
+    return {
+      conversation,
+      async close() {
+        await connection.close();
+        await closeConversation(conversation);
+      },
+    };
+  };
+  await runLocalRoom(
+    { environment, say, signal: stop.signal, answerAt },
+    { plain: args.includes('--plain') },
+  );
   return 0;
 }
 
@@ -111,7 +132,7 @@ async function main([mode, ...rest]: readonly string[]): Promise<number> {
   if (mode === 'ask') return await ask(environment, rest);
   if (mode === 'register') return await registerCommands(environment);
   const token = environment.DISCORD_TOKEN;
-  return token ? await serve(environment, token) : await localRoom(environment);
+  return token ? await serve(environment, token) : await localRoom(environment, [mode ?? '', ...rest]);
 }
 
 try {

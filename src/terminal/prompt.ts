@@ -1,52 +1,126 @@
-import { createInterface } from 'node:readline/promises';
+import { createInterface, type Interface } from 'node:readline/promises';
 import type { Conversation } from '../conversation/receive.ts';
-import type { Choice } from '../conversation/reply.ts';
-import { wordsIn } from '../words/index.ts';
-import { askLine, type Seat } from './seat.ts';
+import type { Answer, Choice, Form } from '../conversation/reply.ts';
+import { type Words, wordsIn } from '../words/index.ts';
+import { completeLine } from './complete-line.ts';
+import { keepPastLines, readPastLines } from './past-lines.ts';
+import { askLine, originOf, type Seat } from './seat.ts';
 import { linesOf } from './shown.ts';
 
-/** The terminal as a room: one line asked, one answer shown, until the input ends. */
+export type PromptOptions = {
+  /** Folder for pictures. */
+  readonly pictures: string;
+  /** File of earlier lines. */
+  readonly history: string;
+  /** Answers only: no prompt, no farewell, no history; for pipes. */
+  readonly plain: boolean;
+  /** Ends the prompt from outside. */
+  readonly signal: AbortSignal;
+};
+
+/** The terminal as a room: one line asked, one answer shown, until the input ends. Gives how many were asked. */
 export async function runPrompt(
   seat: Seat,
   conversation: Conversation,
-  { pictures }: { readonly pictures: string },
-): Promise<void> {
+  { pictures, history, plain, signal }: PromptOptions,
+): Promise<number> {
   const say = wordsIn(seat.language);
-  const commands = [...conversation.book.actions.keys()].map(path => `/${path}`);
+  const isTyped = process.stdin.isTTY === true && !plain;
+  let past = isTyped ? await readPastLines(history) : [];
   const terminal = createInterface({
     input: process.stdin,
-    output: process.stdout,
-    prompt: '› ',
+    ...(!plain && { output: process.stdout }),
+    terminal: isTyped,
+    prompt: plain ? '' : '› ',
+    history: past,
     historySize: 500,
-    completer: (typed: string): [string[], string] => [
-      commands.filter(command => command.startsWith(typed)),
-      typed,
-    ],
+    removeHistoryDuplicates: true,
+    completer: (typed: string) => completeLine(typed, originOf(seat), conversation),
   });
+  terminal.on('history', lines => {
+    past = lines;
+  });
+  terminal.on('SIGINT', () => terminal.close());
+  const end = () => terminal.close();
+  signal.addEventListener('abort', end, { once: true });
+  if (signal.aborted) end();
+
+  const room = { terminal, say, pictures, plain };
+  const asked = await answerLines(seat, conversation, room);
+  signal.removeEventListener('abort', end);
+  if (isTyped) await keepPastLines(history, past);
+  if (!plain) process.stdout.write(`\n${say.fronts.goodbye}\n`);
+  return asked;
+}
+
+type Room = {
+  readonly terminal: Interface;
+  readonly say: Words;
+  readonly pictures: string;
+  readonly plain: boolean;
+};
+
+/** What the last answer left open: choices to pick by number, or a form of which some fields are filled. */
+type Open =
+  | { readonly kind: 'choices'; readonly choices: readonly Choice<string>[] }
+  | { readonly kind: 'form'; readonly form: Form<string>; readonly given: readonly string[] };
+
+const NOTHING: Open = { kind: 'choices', choices: [] };
+
+async function answerLines(seat: Seat, conversation: Conversation, room: Room): Promise<number> {
+  const { terminal, say, pictures, plain } = room;
   // Piped input may end before its last line is answered.
   let ended = false;
   terminal.once('close', () => {
     ended = true;
   });
-  let choices: readonly Choice<string>[] = [];
-  terminal.prompt();
+  let asked = 0;
+  let open = NOTHING;
+  if (!plain) terminal.prompt();
   for await (const typed of terminal) {
-    if (typed.trim() !== '') {
-      const { answer } = await askLine(chosenLine(typed, choices), seat, conversation);
-      choices = answer.kind === 'reply' ? (answer.choices ?? []) : [];
-      process.stdout.write(`\n${await linesOf(answer, pictures)}\n`);
-      if (choices.length > 0) process.stdout.write(`${say.fronts.pickOne({ most: choices.length })}\n`);
-      process.stdout.write('\n');
+    const isField = open.kind === 'form' && !typed.startsWith('/');
+    if (typed.trim() !== '' || isField) {
+      const next = lineFor(typed, open);
+      if (typeof next === 'string') {
+        const { answer } = await askLine(next, seat, conversation);
+        asked += 1;
+        process.stdout.write(`${plain ? '' : '\n'}${await linesOf(answer, pictures)}\n`);
+        open = openedBy(answer);
+      } else open = next;
+      process.stdout.write(invitation(open, say, plain));
     }
-    if (!ended) terminal.prompt();
+    if (!ended && !plain) terminal.prompt();
   }
-  process.stdout.write(`\n${say.fronts.goodbye}\n`);
+  return asked;
 }
 
-/** A number picks a choice of the last answer; words after it are the values of a menu. */
-function chosenLine(typed: string, choices: readonly Choice<string>[]): string {
+function openedBy(answer: Answer): Open {
+  if (answer.kind === 'form') return { kind: 'form', form: answer, given: [] };
+  return answer.kind === 'reply' ? { kind: 'choices', choices: answer.choices ?? [] } : NOTHING;
+}
+
+/** What to type next, if anything is open. */
+function invitation(open: Open, { fronts }: Words, plain: boolean): string {
+  if (open.kind === 'form') return `${open.form.fields[open.given.length]?.label ?? ''}:\n`;
+  const most = open.choices.length;
+  return `${most > 0 ? `${fronts.pickOne({ most })}\n` : ''}${plain ? '' : '\n'}`;
+}
+
+/** The command a line stands for, or the form with one more field filled. A line with a slash leaves a form. */
+function lineFor(typed: string, open: Open): string | Open {
+  if (open.kind === 'form') return typed.startsWith('/') ? typed : filled(open, typed.trim());
   const [, place = '', values = ''] = /^(\d+)\s*(.*)$/.exec(typed.trim()) ?? [];
-  const choice = choices[Number(place) - 1];
+  const choice = open.choices[Number(place) - 1];
   if (!choice) return typed;
   return `${choice.kind === 'menu' ? 'choose' : 'press'} ${choice.follow} ${values}`;
+}
+
+function filled({ form, given }: Extract<Open, { kind: 'form' }>, value: string): string | Open {
+  const all = [...given, value];
+  if (all.length < form.fields.length) return { kind: 'form', form, given: all };
+  const fields = form.fields.flatMap(({ name }, index) => {
+    const text = all[index] ?? '';
+    return text === '' ? [] : [`${name}:"${text.replaceAll(/["\\]/g, sign => `\\${sign}`)}"`];
+  });
+  return ['fill', form.follow, ...fields].join(' ');
 }

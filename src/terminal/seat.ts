@@ -34,7 +34,7 @@ export async function askLine(line: string, seat: Seat, conversation: Conversati
   const command = following?.[1] ?? line.trim().slice(1).split(/\s/, 1)[0] ?? '';
   try {
     const asked = following ? await follow(following) : await ask(line, conversation);
-    const question: Question = { ...origin(seat), ...asked };
+    const question: Question = { ...originOf(seat), ...asked };
     const path = asked.kind === 'command' ? asked.path.join(' ') : command;
     return { command: path, answer: await receive(question, conversation) };
   } catch (error) {
@@ -50,7 +50,8 @@ export const problemOf = (refusal: Refusal, language: Language): Problem => ({
   text: wordsIn(language).refusal(refusal),
 });
 
-function origin({ member, group, language, manages, roles }: Seat) {
+/** What every line typed in a seat states, with an id of its own. */
+export function originOf({ member, group, language, manages, roles }: Seat) {
   const at = Date.now();
   const asker = { id: member, name: member, manages, roles };
   return { id: freshId(at), at, asker, group, channel: undefined, language };

@@ -23,6 +23,7 @@ export { flaws } from './flaws.ts';
 export { fronts } from './fronts.ts';
 export { heat } from './heat.ts';
 export { help } from './help.ts';
+export { page } from './page.ts';
 export { photo } from './photo.ts';
 export { prefer } from './prefer.ts';
 export { quantities } from './quantities.ts';

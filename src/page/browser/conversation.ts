@@ -1,0 +1,94 @@
+import type { Shown, Waiting } from '../model.ts';
+import { element } from './element.ts';
+import { type Around, entryElement, waitingElement } from './entry.ts';
+
+/** Near enough to the end of the page that what comes should be followed, pixels. */
+const NEAR_END = 160;
+
+export type Conversation = {
+  readonly element: HTMLElement;
+  fill(messages: readonly Shown[], waiting: readonly Waiting[]): void;
+  show(message: Shown): void;
+  wait(waiting: Waiting): void;
+  settle(interaction: string): void;
+  remove(id: string): void;
+};
+
+type Asks = {
+  readonly label: string;
+  /** Shown while nothing has been asked. */
+  readonly empty: HTMLElement;
+  around(message: Shown): Around;
+};
+
+/** The log of what was asked and answered. New entries are read out; those of before are not. */
+export function conversation({ label, empty, around }: Asks): Conversation {
+  const log = element('div', { role: 'log', 'aria-label': label, 'aria-live': 'off', class: 'log' });
+  const main = element('main', {}, empty, log);
+  /** What each entry was made from, so that an unchanged one is left alone with all that is typed into it. */
+  const made = new Map<string, string>();
+
+  const find = (id: string) => log.querySelector(`[data-message="${CSS.escape(id)}"]`);
+  const findWaiting = (id: string) => log.querySelector(`[data-waiting="${CSS.escape(id)}"]`);
+  const follow = (change: () => void) => {
+    const end = document.documentElement;
+    const isNear = end.scrollHeight - end.scrollTop - end.clientHeight < NEAR_END;
+    change();
+    empty.hidden = log.childElementCount > 0;
+    if (isNear) end.scrollTop = end.scrollHeight;
+  };
+  const put = (message: Shown) => {
+    const json = JSON.stringify(message);
+    if (made.get(message.id) === json) return;
+    made.set(message.id, json);
+    const fresh = entryElement(message, around(message));
+    const old = find(message.id);
+    const held = old?.contains(document.activeElement);
+    if (old) old.replaceWith(fresh);
+    else log.append(fresh);
+    if (held) fresh.querySelector<HTMLElement>('button, select, a')?.focus();
+  };
+
+  return {
+    element: main,
+    fill: (messages, waiting) =>
+      follow(() => {
+        const ids = new Set(messages.map(({ id }) => id));
+        for (const id of made.keys()) {
+          if (ids.has(id)) continue;
+          made.delete(id);
+          find(id)?.remove();
+        }
+        for (const old of log.querySelectorAll('[data-waiting]')) old.remove();
+        for (const message of messages) put(message);
+        for (const one of waiting) log.append(waitingElement(one, around(NOTHING)));
+        requestAnimationFrame(() => log.setAttribute('aria-live', 'polite'));
+      }),
+    show: message =>
+      follow(() => {
+        if (message.interaction !== undefined) findWaiting(message.interaction)?.remove();
+        put(message);
+      }),
+    wait: waiting => follow(() => log.append(waitingElement(waiting, around(NOTHING)))),
+    settle: interaction => follow(() => findWaiting(interaction)?.remove()),
+    remove: id =>
+      follow(() => {
+        made.delete(id);
+        find(id)?.remove();
+      }),
+  };
+}
+
+/** Stands in where there is no message yet. */
+const NOTHING: Shown = {
+  id: '',
+  at: '',
+  author: '',
+  fromBot: true,
+  onlyYou: false,
+  pending: true,
+  edited: false,
+  text: '',
+  components: [],
+  files: [],
+};

@@ -1,0 +1,83 @@
+import type { Shown, Waiting } from '../model.ts';
+import { type Component, componentNodes, fileAddress, type Hands, whileBusy } from './components.ts';
+import { element } from './element.ts';
+
+/** What can be done with a whole message. */
+export type Around = Hands & {
+  readonly language: string;
+  readonly entries: readonly { readonly name: string; readonly label: string }[];
+  point(entry: string): Promise<void>;
+  putAway(): Promise<void>;
+};
+
+/** A message on the page: what was asked, and the sheet with the answer. */
+export function entryElement(message: Shown, around: Around): HTMLElement {
+  const { say } = around;
+  const { asked, onlyYou, pending, fromBot } = message;
+  const kind = fromBot ? 'answer' : 'note';
+  return element(
+    'article',
+    { class: `entry ${kind}${onlyYou ? ' only-you' : ''}`, 'data-message': message.id },
+    asked && askedLine(asked, around),
+    !fromBot && element('p', { class: 'asked' }, say.wrote({ name: message.author })),
+    onlyYou && element('p', { class: 'badge' }, say.onlyYou),
+    pending
+      ? element('p', { class: 'working' }, say.working)
+      : element('div', { class: 'body' }, ...body(message, around)),
+    element('footer', {}, stamp(message, around), ...doings(message, around)),
+  );
+}
+
+/** A question that nothing answers yet. */
+export const waitingElement = (
+  { by, line, interaction }: Waiting,
+  around: Pick<Around, 'say'>,
+): HTMLElement =>
+  element(
+    'article',
+    { class: 'entry answer', 'data-waiting': interaction },
+    askedLine({ by, line }, around),
+    element('p', { class: 'working' }, around.say.working),
+  );
+
+const askedLine = ({ by, line }: { by: string; line: string }, { say }: Pick<Around, 'say'>): HTMLElement =>
+  element('p', { class: 'asked' }, `${say.asked({ name: by })} `, element('code', {}, line));
+
+function body(message: Shown, around: Around): readonly Node[] {
+  const { text, components, files } = message;
+  if (components.length > 0)
+    return components.flatMap(one => componentNodes(one as unknown as Component, around));
+  return [
+    ...(text === '' ? [] : [element('p', { class: 'words' }, text)]),
+    ...files.map(({ id, name, size, contentType }) => {
+      const source = fileAddress(`/files/${id}/${encodeURIComponent(name)}`);
+      const content = /^image\/(png|jpeg|webp|gif)$/.test(contentType)
+        ? element('img', { src: source, alt: around.say.pictureFrom({ name }), loading: 'lazy' })
+        : around.say.file({ name, kilobytes: Math.ceil(size / 1024) });
+      return element('a', { href: source, target: '_blank', rel: 'noopener', class: 'picture' }, content);
+    }),
+  ];
+}
+
+function stamp({ at, edited }: Shown, { say, language }: Around): HTMLElement {
+  const time = new Date(at);
+  const isToday = time.toDateString() === new Date().toDateString();
+  const text = time.toLocaleString(language, {
+    ...(!isToday && { day: 'numeric', month: 'short' }),
+    hour: '2-digit',
+    minute: '2-digit',
+  });
+  return element('time', { datetime: at }, edited ? `${text}, ${say.edited}` : text);
+}
+
+function doings({ onlyYou, pending, fromBot }: Shown, around: Around): readonly Node[] {
+  const doing = (label: string, work: () => Promise<void>) => {
+    const button = element('button', { type: 'button', class: 'quiet' }, label);
+    button.addEventListener('click', () => void whileBusy(button, work));
+    return button;
+  };
+  return [
+    ...(fromBot ? [] : around.entries.map(({ name, label }) => doing(label, () => around.point(name)))),
+    ...(onlyYou && !pending ? [doing(around.say.putAway, around.putAway)] : []),
+  ];
+}

@@ -1,0 +1,136 @@
+import type { page } from '../../words/en/page.ts';
+import type { ShownForm } from '../model.ts';
+import type { Component } from './components.ts';
+import { element, freshId } from './element.ts';
+import type { Attached } from './talk.ts';
+
+type Field = Component & {
+  readonly required?: boolean;
+  readonly value?: string;
+  readonly min_length?: number;
+  readonly max_length?: number;
+};
+type Label = Component & { readonly description?: string | null; readonly component?: Field };
+
+export type Filled = Readonly<Record<string, string | readonly string[]>>;
+
+type Asks = {
+  readonly say: typeof page;
+  /** Sends what was filled in; gives the sentence that says what was wrong, if anything. */
+  submit(fields: Filled, files: Attached, title: string): Promise<string | undefined>;
+  cancel(): void;
+};
+
+type Part = {
+  readonly node: HTMLElement;
+  readonly input: HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
+};
+
+/** Opens a form over the page. What is typed into it survives a reload. */
+export function openForm(form: ShownForm, { say, submit, cancel }: Asks): HTMLDialogElement {
+  const { title, components } = form.raw;
+  const draft = draftOf(form.interaction);
+  const heading = element('h2', { id: freshId('form') }, title);
+  const trouble = element('p', { class: 'trouble', role: 'alert' });
+  const labels = components as unknown as readonly Label[];
+  const parts = labels.flatMap(label => (label.component ? [partOf(label, label.component)] : []));
+  const send = element('button', { type: 'submit', class: 'main' }, say.send);
+  const leave = element('button', { type: 'button', class: 'plain' }, say.cancel);
+  const inside = element('form', {}, heading, ...parts.map(({ node }) => node), trouble);
+  inside.append(element('div', { class: 'row' }, send, leave));
+  const dialog = element('dialog', { 'aria-labelledby': heading.id }, inside);
+
+  for (const { input } of parts) {
+    const kept = draft.read()[input.name];
+    if (kept !== undefined && input.type !== 'file') input.value = kept;
+  }
+  inside.addEventListener('input', () =>
+    draft.write(Object.fromEntries(parts.map(({ input }) => [input.name, input.value]))),
+  );
+  const put = () => {
+    draft.forget();
+    dialog.remove();
+  };
+  leave.addEventListener('click', () => dialog.close());
+  dialog.addEventListener('close', () => {
+    put();
+    cancel();
+  });
+  inside.addEventListener('submit', event => {
+    event.preventDefault();
+    send.disabled = true;
+    const { fields, files } = gathered(parts);
+    void submit(fields, files, title).then(wrong => {
+      send.disabled = false;
+      trouble.textContent = wrong ?? '';
+      if (wrong === undefined) put();
+    });
+  });
+  document.body.append(dialog);
+  dialog.showModal();
+  return dialog;
+}
+
+function partOf({ label = '', description }: Label, field: Field): Part {
+  const input = inputOf(field);
+  const id = freshId('field');
+  input.id = id;
+  input.name = field.custom_id ?? '';
+  input.required = field.required !== false;
+  const hint = description ? element('p', { class: 'hint', id: `${id}-hint` }, description) : undefined;
+  if (hint) input.setAttribute('aria-describedby', hint.id);
+  return {
+    node: element('div', { class: 'field' }, element('label', { for: id }, label), hint, input),
+    input,
+  };
+}
+
+function inputOf(field: Field): Part['input'] {
+  switch (field.type) {
+    case 3:
+      return element(
+        'select',
+        {},
+        element('option', { value: '' }, field.placeholder ?? '—'),
+        ...(field.options ?? []).map(({ label, value, default: chosen }) =>
+          element('option', { value, selected: chosen }, label),
+        ),
+      );
+    case 19:
+      return element('input', { type: 'file', accept: 'image/*', multiple: (field.max_values ?? 1) > 1 });
+    default: {
+      const bounds = {
+        minlength: field.min_length,
+        maxlength: field.max_length,
+        placeholder: field.placeholder,
+      };
+      const input =
+        field.style === 2 ? element('textarea', { ...bounds, rows: 5 }) : element('input', bounds);
+      input.value = field.value ?? '';
+      return input;
+    }
+  }
+}
+
+function gathered(parts: readonly Part[]): { fields: Filled; files: Attached } {
+  const fields: Record<string, string | readonly string[]> = {};
+  const files = new Map<string, readonly File[]>();
+  for (const { input } of parts) {
+    if (input instanceof HTMLInputElement && input.type === 'file') {
+      const list = [...(input.files ?? [])];
+      if (list.length > 0) files.set(input.name, list);
+    } else if (input.value !== '')
+      fields[input.name] = input instanceof HTMLSelectElement ? [input.value] : input.value;
+  }
+  return { fields, files };
+}
+
+/** What was typed into a form, kept for this tab. */
+function draftOf(interaction: string) {
+  const key = `form ${interaction}`;
+  return {
+    read: () => JSON.parse(sessionStorage.getItem(key) ?? '{}') as Readonly<Record<string, string>>,
+    write: (values: Readonly<Record<string, string>>) => sessionStorage.setItem(key, JSON.stringify(values)),
+    forget: () => sessionStorage.removeItem(key),
+  };
+}

@@ -1,0 +1,148 @@
+import { page as en } from '../../words/en/page.ts';
+import { page as es } from '../../words/es/page.ts';
+import type { Change, Command, Deed, Seat, ShownForm, Snapshot } from '../model.ts';
+import { checkOption } from './check.ts';
+import { conversation } from './conversation.ts';
+import { actionsOf, entriesOf } from './declared.ts';
+import { element } from './element.ts';
+import { openForm } from './form.ts';
+import { keyOf, seatHere, seatPicker } from './seats.ts';
+import { type Attached, allSeats, closeForms, listen, perform, suggestionsFor } from './talk.ts';
+import { worktop } from './worktop.ts';
+
+const WORDS = { en, es };
+
+/** Puts the page together for one seat and keeps it as the room is. */
+function openRoom(seat: Seat): void {
+  const say = WORDS[seat.language];
+  document.documentElement.lang = seat.language;
+  document.title = `${say.title}: ${seat.name}`;
+  let commands: readonly Command[] = [];
+  let dialog: HTMLDialogElement | undefined;
+  let formHere = '';
+
+  const state = element('p', { class: 'state', role: 'status' }, say.gettingReady);
+  const picker = seatPicker(say, seat);
+  const trouble = element('p', { class: 'trouble', role: 'alert' });
+
+  const send = async (deed: Deed, files?: Attached): Promise<string | undefined> => {
+    const result = await perform(seat, deed, files).catch(() => undefined);
+    if (!result) return say.fault;
+    if (result.done) return undefined;
+    return { unfit: say.unfit, silent: say.silent, gone: say.goneMessage }[result.why];
+  };
+  const sendAloud = async (deed: Deed) => {
+    trouble.textContent = (await send(deed)) ?? '';
+  };
+
+  const bench = worktop({
+    say,
+    seat: keyOf(seat),
+    send,
+    async suggest(action, values, option) {
+      const options: Record<string, string | number | boolean> = {};
+      for (const declared of action.options) {
+        const checked = checkOption(declared, values.get(declared.name) ?? '', say);
+        if (checked && 'value' in checked) options[declared.name] = checked.value;
+      }
+      options[option] ??= values.get(option) ?? '';
+      const found = await suggestionsFor(seat, { command: `/${action.path}`, options, focused: option });
+      return found.map(({ name, value }) => ({ label: name, value: String(value) }));
+    },
+  });
+  const examples = say.examples.map(line => {
+    const button = element('button', { type: 'button', class: 'plain' }, line);
+    button.addEventListener('click', () => bench.write(line));
+    return element('li', {}, button);
+  });
+  const log = conversation({
+    label: say.conversation,
+    empty: element('div', { class: 'empty' }, element('p', {}, say.empty), element('ul', {}, ...examples)),
+    around: ({ id }) => ({
+      say,
+      language: seat.language,
+      entries: entriesOf(commands, seat.language),
+      press: (customId, label) =>
+        sendAloud({ do: 'press', message: id, customId, line: say.pressed({ label }) }),
+      choose: (customId, values, label) =>
+        sendAloud({ do: 'choose', message: id, customId, values, line: say.chose({ label }) }),
+      point: entry => sendAloud({ do: 'point', entry, message: id, line: entry }),
+      putAway: () => sendAloud({ do: 'put-away', message: id }),
+    }),
+  });
+
+  const showForm = (form: ShownForm) => {
+    if (form.interaction === formHere && dialog?.isConnected) return;
+    dialog?.remove();
+    formHere = form.interaction;
+    dialog = openForm(form, {
+      say,
+      submit: (fields, files, title) =>
+        send({ do: 'submit', form: form.interaction, fields, line: say.sent({ title }) }, files),
+      cancel: () => void closeForms(seat),
+    });
+  };
+  const learn = (known: readonly Command[]) => {
+    commands = known;
+    bench.know(actionsOf(known, seat.language));
+  };
+  const fill = (snapshot: Snapshot) => {
+    learn(snapshot.commands);
+    picker.know(snapshot.seats);
+    log.fill(snapshot.messages, snapshot.waiting);
+    state.textContent = snapshot.ready ? '' : say.gettingReady;
+    if (snapshot.form) showForm(snapshot.form);
+  };
+  const apply = (change: Change) => {
+    switch (change.kind) {
+      case 'everything':
+        return fill(change.snapshot);
+      case 'message':
+        return log.show(change.message);
+      case 'gone':
+        return log.remove(change.id);
+      case 'waiting':
+        return log.wait(change.waiting);
+      case 'settled':
+        return log.settle(change.interaction);
+      case 'form':
+        return showForm(change.form);
+      case 'seats':
+        return picker.know(change.seats);
+      case 'commands':
+        return learn(change.commands);
+      case 'ready':
+        state.textContent = say.ready;
+    }
+  };
+
+  const title = element('h1', {}, say.title, ' ', element('small', {}, say.subtitle));
+  document.body.replaceChildren(
+    element('header', { class: 'top' }, title, picker.element, state),
+    log.element,
+    element('footer', { class: 'bottom' }, trouble, bench.element),
+  );
+  listen(seat, {
+    change: apply,
+    lost: () => {
+      state.textContent = say.lost;
+    },
+  });
+  takeFiles(file => bench.attach(file));
+  bench.focus();
+}
+
+/** Files dropped anywhere on the page, or pasted, go with the next question. */
+function takeFiles(take: (file: File) => void): void {
+  document.addEventListener('dragover', event => event.preventDefault());
+  document.addEventListener('drop', event => {
+    event.preventDefault();
+    for (const file of event.dataTransfer?.files ?? []) take(file);
+  });
+  document.addEventListener('paste', event => {
+    for (const file of event.clipboardData?.files ?? []) take(file);
+  });
+}
+
+const seat = seatHere(await allSeats());
+if (seat) openRoom(seat);

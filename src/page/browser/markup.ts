@@ -1,0 +1,55 @@
+import { element } from './element.ts';
+
+type Span = { readonly text: string; readonly bold: boolean };
+
+/** The platform's markup as far as answers use it: headings, small print, lists, bold, and escapes. */
+export function markupNodes(content: string): readonly HTMLElement[] {
+  const blocks: HTMLElement[] = [];
+  for (const line of content.split('\n')) {
+    const [, mark = '', rest = ''] = /^(#{1,3} |-# |- |\d+\. )?(.*)$/s.exec(line) ?? [];
+    const spans = spansOf(rest).map(spanNode);
+    if (mark.startsWith('#')) blocks.push(element(mark.length === 4 ? 'h4' : 'h3', {}, ...spans));
+    else if (mark === '-# ') blocks.push(element('p', { class: 'small' }, ...spans));
+    else if (mark === '') {
+      if (rest.trim() !== '') blocks.push(element('p', {}, ...spans));
+    } else listAfter(blocks, mark).append(element('li', {}, ...spans));
+  }
+  return blocks;
+}
+
+/** The list that a line continues, or a new one that starts with the line's own number. */
+function listAfter(blocks: HTMLElement[], mark: string): HTMLElement {
+  const tag = mark === '- ' ? 'ul' : 'ol';
+  const last = blocks.at(-1);
+  if (last?.localName === tag) return last;
+  const list = element(tag, tag === 'ol' ? { start: Number.parseInt(mark, 10) } : {});
+  blocks.push(list);
+  return list;
+}
+
+const spanNode = ({ text, bold }: Span): Node =>
+  bold ? element('strong', {}, text) : document.createTextNode(text);
+
+/** Text with its bold stretches; a backslash makes the sign after it plain. */
+export function spansOf(text: string): readonly Span[] {
+  const spans: Span[] = [];
+  let bold = false;
+  let held = '';
+  const end = () => {
+    if (held !== '') spans.push({ text: held, bold });
+    held = '';
+  };
+  for (let at = 0; at < text.length; at++) {
+    const sign = text[at] as string;
+    if (sign === '\\' && at + 1 < text.length) {
+      at++;
+      held += text[at];
+    } else if (text.startsWith('**', at) && (bold || /\*\*/.test(text.slice(at + 2)))) {
+      at++;
+      end();
+      bold = !bold;
+    } else held += sign;
+  }
+  end();
+  return spans;
+}

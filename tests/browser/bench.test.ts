@@ -1,0 +1,170 @@
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import type { Guild } from '../../src/loopback/index.ts';
+import { permissionBits } from '../../src/loopback/index.ts';
+import {
+  DESKTOP,
+  hands,
+  hasChromium,
+  openBrowser,
+  openServedRoom,
+  PHONE,
+  type ServedRoom,
+} from './chromium.ts';
+
+const addSteward = (group: Guild) =>
+  group.addMember({ name: 'Odile', permissions: permissionBits.manageGuild });
+
+describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
+  let browser: Browser;
+  let served: ServedRoom;
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([openBrowser(), openServedRoom()]);
+  });
+  afterAll(async () => {
+    await browser.close();
+    await served[Symbol.asyncDispose]();
+  });
+
+  afterEach(() => Promise.all(browser.contexts().map(context => context.close())));
+
+  /** A group that no other test has been in. */
+  const freshGroup = () => {
+    const group = served.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
+    return { group, member: group.addMember({ name: 'Bram' }), steward: addSteward(group) };
+  };
+
+  const visit = async (address: string, size: BrowserContextOptions = PHONE): Promise<Page> => {
+    const page = await (await browser.newContext(size)).newPage();
+    await page.goto(address);
+    return page;
+  };
+
+  test('a dose is asked with the keyboard alone, and the number comes first', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    const { line, entries } = hands(page);
+    await line.press('/');
+    await page.keyboard.type('do');
+    await page.getByRole('option', { name: /^\/dose/ }).waitFor();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    expect(await line.inputValue()).toBe('/dose ');
+    await page.keyboard.type('colourant:ultramarine bl');
+    await page.getByRole('option', { name: 'Ultramarine blue' }).waitFor();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('portion:"2 cups"');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Enter');
+    const heading = entries.last().getByRole('heading');
+    await heading.waitFor();
+    expect(await heading.textContent()).toMatch(/^1\/2 tsp/);
+    expect(await entries.last().textContent()).toContain('Bram asked /dose');
+  });
+
+  test('the fields below the line say the same as the line', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    const { line, last } = hands(page);
+    await line.fill('/dose colourant:"red iron oxide"');
+    await page.keyboard.press('Escape');
+    expect(await page.getByLabel('colourant', { exact: true }).inputValue()).toBe('red iron oxide');
+    await page.getByLabel('portion', { exact: true }).fill('1 cup');
+    expect(await line.inputValue()).toBe('/dose colourant:"red iron oxide" portion:"1 cup"');
+    await page.getByRole('button', { name: 'Ask' }).click();
+    await last.getByRole('heading').waitFor();
+    expect(await line.inputValue()).toBe('');
+  });
+
+  test('what is missing is said beside its field, before anything is sent', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    const { line, entries } = hands(page);
+    await line.fill('/dose colourant:mica');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Enter');
+    const portion = page.getByLabel('portion', { exact: true });
+    expect(await portion.getAttribute('aria-invalid')).toBe('true');
+    expect(await portion.evaluate(field => field === document.activeElement)).toBe(true);
+    expect(await page.getByRole('alert').filter({ hasText: 'Please fill in' }).count()).toBe(1);
+    expect(await entries.count()).toBe(0);
+  });
+
+  test('a colourant nobody knows is told so, to the asker only', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    const other = await visit(served.seat(room.steward), DESKTOP);
+    const answer = await hands(page).ask('/dose colourant:moonshine portion:"2 cups"');
+    expect(await answer.textContent()).toContain('Only you see this');
+    const seen = await hands(page).ask('/dose colourant:"titanium dioxide" portion:"1 cup"');
+    expect(await seen.textContent()).not.toContain('Only you see this');
+    await hands(other).entries.first().waitFor();
+    expect(await other.textContent('main')).not.toContain('moonshine');
+  });
+
+  test('a shelf is kept through a reload, and so is the half-written line', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    await hands(page).ask('/shelf add item:"Plum mica" amount:"25 g" colourant:"gold mica"');
+    await hands(page).line.fill('/shelf us');
+    const before = await page.getByRole('log').innerHTML();
+    await page.reload();
+    await hands(page).entries.first().waitFor();
+    expect(await page.getByRole('log').innerHTML()).toBe(before);
+    expect(await hands(page).line.inputValue()).toBe('/shelf us');
+    const list = await hands(page).ask('/shelf list');
+    expect(await list.textContent()).toContain('Plum mica');
+  });
+
+  test('a button takes the dose off the shelf, once', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    await hands(page).ask('/shelf add item:"Plum mica" amount:"25 g" colourant:"gold mica"');
+    const dose = await hands(page).ask('/dose colourant:"Plum mica" portion:"2 cups"');
+    await dose.getByRole('button', { name: /Plum mica/ }).click();
+    const taken = hands(page).entries.nth(2);
+    await taken.locator('.body').waitFor();
+    expect(await taken.textContent()).toContain('Plum mica');
+    const list = await hands(page).ask('/shelf list');
+    expect(await list.textContent()).not.toContain('25 g');
+  });
+
+  test('a member in Spanish has the page and the answers in Spanish', async () => {
+    const room = freshGroup();
+    const ana = room.group.addMember({ name: 'Ana', locale: 'es-ES' });
+    const page = await visit(served.seat(ana));
+    expect(await page.getAttribute('html', 'lang')).toBe('es');
+    const answer = await hands(page).ask('/dose colourant:"azul ultramar" portion:"2 tazas"');
+    expect(await answer.textContent()).toContain('Ana preguntó');
+    expect(await answer.getByRole('heading').textContent()).toMatch(/cdta/);
+  });
+
+  test('what a member writes never becomes markup', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    const words = '<img src=x onerror=alert(1)> **loud** # title';
+    const note = await hands(page).ask(words);
+    expect(await note.textContent()).toContain(words);
+    const item = '<b>Plum</b> **mica** [x](http://x)';
+    const added = await hands(page).ask(`/shelf add item:"${item}"`);
+    expect(await added.textContent()).toContain(item);
+    expect(await page.locator('main b, main img, main a').count()).toBe(0);
+  });
+
+  test('a new seat is taken from the page: another member, a steward, a group of one’s own', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    await page.getByRole('button', { name: 'New seat' }).click();
+    const dialog = page.getByRole('dialog');
+    await dialog.getByLabel('Name', { exact: true }).fill('Pia');
+    await dialog.getByLabel('Group', { exact: true }).selectOption({ label: 'A new group…' });
+    await dialog.getByLabel('Name of the new group').fill('Harbour suds');
+    await dialog.getByLabel('Language').selectOption('es');
+    await dialog.getByRole('checkbox').check();
+    await Promise.all([page.waitForURL(/seat=/), dialog.getByRole('button', { name: 'Sit down' }).click()]);
+    await page.getByLabel('Eres').waitFor();
+    const chosen = await page.getByLabel('Eres').locator('option:checked').textContent();
+    expect(chosen).toBe('Pia, Harbour suds (encargada)');
+  });
+});
