@@ -10,8 +10,20 @@ export type Example = { readonly text: string; readonly cause: CauseId };
 /** What a description is made of for comparison with others: words and ideas, marked where denied. */
 export type Gist = ReadonlySet<string>;
 
-/** For every word or idea, natural log of how much oftener each cause's descriptions hold it than any. */
-export type Wording = ReadonlyMap<string, Float64Array>;
+/**
+ * How many descriptions of each cause (by place in {@link CAUSE_IDS}) there are, and how many of them hold a word or
+ * idea: pairs of a cause's place and a count, those without any left out.
+ */
+export type Wording = {
+  readonly cases: readonly number[];
+  readonly seen: ReadonlyMap<string, readonly (readonly [cause: number, count: number])[]>;
+};
+
+/** {@link Wording} as it is written down: `"12 3, 17 1"` is three descriptions of cause 12 and one of cause 17. */
+export type WrittenWording = {
+  readonly cases: readonly number[];
+  readonly seen: Readonly<Record<string, string>>;
+};
 
 /** A word seen once says more of its writer than of the cause. */
 const LEAST_SEEN = 2;
@@ -30,38 +42,60 @@ export function gist(tokens: readonly Token[], mentions: readonly Mention[], { s
   return all;
 }
 
-/** Learns wording from examples: naive Bayes over which words and ideas occur (Maron 1961). */
+/** Counts the wording of examples: naive Bayes over which words and ideas occur (Maron 1961). */
 export function learn(examples: readonly { readonly gist: Gist; readonly cause: CauseId }[]): Wording {
-  const seen = new Map<string, Float64Array>();
-  const cases = new Float64Array(CAUSE_IDS.length);
+  const cases = CAUSE_IDS.map(id => examples.filter(({ cause }) => cause === id).length);
+  const counts = new Map<string, Map<number, number>>();
   for (const { gist: features, cause } of examples) {
     const at = CAUSE_IDS.indexOf(cause);
-    cases[at]! += 1;
     for (const feature of features) {
-      const row = seen.get(feature) ?? new Float64Array(CAUSE_IDS.length);
-      row[at]! += 1;
-      seen.set(feature, row);
+      const row = counts.get(feature) ?? new Map<number, number>();
+      row.set(at, (row.get(at) ?? 0) + 1);
+      counts.set(feature, row);
     }
   }
-  const wording = new Map<string, Float64Array>();
-  for (const [feature, row] of seen) {
-    const times = row.reduce((sum, n) => sum + n, 0);
-    if (times < LEAST_SEEN) continue;
-    const usual = (times + 0.5) / (examples.length + 1);
-    wording.set(
-      feature,
-      row.map((n, i) => Math.log((n + TOPPED_UP * usual) / (cases[i]! + TOPPED_UP) / usual)),
-    );
-  }
-  return wording;
+  const often = [...counts].filter(([, row]) => total([...row]) >= LEAST_SEEN);
+  return {
+    cases,
+    seen: new Map(often.map(([feature, row]) => [feature, [...row].sort(([a], [b]) => a - b)])),
+  };
+}
+
+const total = (row: readonly (readonly [number, number])[]): number => row.reduce((sum, [, n]) => sum + n, 0);
+
+/** Writes wording down, words in the order of their letters. */
+export function writeWording({ cases, seen }: Wording): WrittenWording {
+  const rows = [...seen].map(
+    ([feature, row]) => [feature, row.map(pair => pair.join(' ')).join(', ')] as const,
+  );
+  return { cases, seen: Object.fromEntries(rows.sort(([a], [b]) => (a < b ? -1 : 1))) };
+}
+
+/** Reads written wording. */
+export function readWording({ cases, seen }: WrittenWording): Wording {
+  const pairs = (written: string) =>
+    written.split(', ').map(pair => {
+      const [cause = 0, count = 0] = pair.split(' ').map(Number);
+      return [cause, count] as const;
+    });
+  return {
+    cases,
+    seen: new Map(Object.entries(seen).map(([feature, written]) => [feature, pairs(written)])),
+  };
 }
 
 /** How much a text is worded like each cause's descriptions: natural log against any, by place in {@link CAUSE_IDS}. */
-export function likeness(features: Gist, wording: Wording): Float64Array {
+export function likeness(features: Gist, { cases, seen }: Wording): Float64Array {
+  const examples = cases.reduce((sum, n) => sum + n, 0);
   const sums = new Float64Array(CAUSE_IDS.length);
-  for (const feature of features)
-    wording.get(feature)?.forEach((log, i) => {
-      sums[i]! += log;
+  for (const feature of features) {
+    const row = seen.get(feature);
+    if (!row) continue;
+    const counts = new Map(row);
+    const usual = (total(row) + 0.5) / (examples + 1);
+    cases.forEach((n, i) => {
+      sums[i]! += Math.log(((counts.get(i) ?? 0) + TOPPED_UP * usual) / (n + TOPPED_UP) / usual);
     });
+  }
   return sums;
 }

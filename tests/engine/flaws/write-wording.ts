@@ -1,0 +1,6 @@
+import { writeFileSync } from 'node:fs';
+import { learnedWording } from './learned.ts';
+
+// npx node tests/engine/flaws/write-wording.ts
+const file = new URL('../../../src/engine/flaws/reading/wording.json', import.meta.url);
+writeFileSync(file, `${JSON.stringify(learnedWording(), null, 2)}\n`);
