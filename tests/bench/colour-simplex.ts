@@ -2,7 +2,7 @@
 export function downhillSimplex(
   value: (at: readonly number[]) => number,
   unknowns: number,
-  mostSteps = 400,
+  mostSteps = 200 * unknowns,
 ): { at: readonly number[]; value: number } {
   const point = (at: readonly number[]) => ({ at, value: value(at) });
   const start = Array.from({ length: unknowns }, () => 0.15);
@@ -11,7 +11,7 @@ export function downhillSimplex(
   for (let step = 0; step < mostSteps; step++) {
     corners.sort((a, b) => a.value - b.value);
     const [best, worst, second] = [corners[0]!, corners[worstAt]!, corners[worstAt - 1]!];
-    if (worst.value - best.value < 1e-3) break;
+    if (worst.value - best.value < 1e-4) break;
     const middle = start.map(
       (_, i) => corners.slice(0, worstAt).reduce((sum, { at }) => sum + at[i]!, 0) / unknowns,
     );

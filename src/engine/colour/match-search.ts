@@ -21,8 +21,10 @@ type Subset = {
 };
 
 /** Subsets that get the widest rounding search, and any at all, of the most promising. */
-const WIDEST = 24;
-const ROUNDED = 120;
+const WIDEST = 12;
+const ROUNDED = 80;
+/** Steps that tell whether a subset can compete; it is solved to the end before it is rounded. */
+const SCREENING_STEPS = 4;
 /** Recipes handed on to be ranked by more than their colour. */
 const DESCRIBED = 40;
 /** What is better than so many roundings is still worth solving. */
@@ -90,7 +92,7 @@ function promising(solver: SubsetSolver, all: Subset[]): Subset[] {
   for (const subset of all) {
     const limit = (best[KEPT - 1] ?? Number.POSITIVE_INFINITY) * DOUBT.factor + DOUBT.offset;
     if (subset.difference > 2 * limit + 3) break;
-    subset.difference = solver.solve(subset.members, subset.count, limit);
+    subset.difference = solver.solve(subset.members, subset.count, { limit, steps: SCREENING_STEPS });
     subset.reducible = isReducible(solver, subset.count);
     keepLeast(best, subset.difference);
   }
@@ -135,8 +137,10 @@ function withOtherWhites(
 }
 
 function roundAll(solver: SubsetSolver, rounding: SpoonRounding, worth: readonly Subset[]): void {
+  let bar = Number.POSITIVE_INFINITY;
   worth.slice(0, ROUNDED).forEach((subset, rank) => {
-    if (subset.difference > rounding.bar() + DOUBT.offset) return;
+    if (rank % 8 === 0) bar = rounding.bar();
+    if (subset.difference > bar + DOUBT.offset) return;
     const unrounded = solver.solve(subset.members, subset.count);
     rounding.round(subset.members, subset.count, unrounded, rank < WIDEST);
   });

@@ -72,7 +72,7 @@ export class SpoonRounding {
       const grid = this.#grids[members[walked]!]!;
       for (let step = 0; step < grid.length; step++) {
         this.#makeRoom(count, walked, grid[step]!);
-        this.#solver.refine(members, count, { held: walked, steps: 3 });
+        this.#solver.refine(members, count, { held: walked, steps: 2 });
         this.#steps[walked] = step;
         this.#around(members, count, unrounded, walked);
       }

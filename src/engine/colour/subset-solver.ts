@@ -61,10 +61,14 @@ export class SubsetSolver {
     return Math.sqrt(Math.max(cost + this.#bounded.change, 0));
   }
 
-  /** Solves a subset from its start; gives up once it promises to stay above `limit`. */
-  solve(members: readonly number[], count: number, limit = Number.POSITIVE_INFINITY): number {
+  /** Solves a subset from its start, in so many steps; gives up once it promises to stay above `limit`. */
+  solve(
+    members: readonly number[],
+    count: number,
+    { steps = MOST_STEPS, limit = Number.POSITIVE_INFINITY } = {},
+  ): number {
     this.start(members, count);
-    return this.refine(members, count, { limit });
+    return this.refine(members, count, { steps, limit });
   }
 
   /**

@@ -1,8 +1,10 @@
-import { describe, expect, test } from 'vitest';
+import { fc, test } from '@fast-check/vitest';
+import { describe, expect } from 'vitest';
 import { chromaOf, labOfHex } from '../../../src/engine/colour/appearance.ts';
 import { barLab } from '../../../src/engine/colour/bar.ts';
 import { plainBase } from '../../../src/engine/colour/base-soap.ts';
 import { type MatchRequest, matchColour } from '../../../src/engine/colour/match.ts';
+import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { bestByTryingAll } from './exhaustive.ts';
 import { candidates, fullShelf, ONE_CUP } from './shelves.ts';
@@ -38,6 +40,19 @@ describe('the best recipe', () => {
     const best = Math.min(...matchColour(request).recipes.map(recipe => recipe.deltaE));
     expect(best).toBeLessThan(bestByTryingAll(request) + 1e-3);
   });
+
+  const colours = colourants.filter(({ kind }) => kind !== 'white').map(({ id }) => id);
+  const shelf = fc.uniqueArray(fc.constantFrom(...colours), { minLength: 2, maxLength: 4 });
+  const channel = fc.integer({ min: 20, max: 250 });
+  test.prop([shelf, fc.tuple(channel, channel, channel)], { numRuns: 20 })(
+    'from any small shelf is, to a tenth, what trying every spoon finds',
+    (ids, rgb) => {
+      const css = `#${rgb.map(value => value.toString(16).padStart(2, '0')).join('')}`;
+      const request = ask(css, [...ids, 'titanium-dioxide'], { most: 2 });
+      const best = Math.min(...matchColour(request).recipes.map(recipe => recipe.deltaE));
+      expect(best).toBeLessThan(bestByTryingAll(request) + 0.1);
+    },
+  );
 
   test('finds again the recipe a colour was made with', () => {
     const shelf = candidates('ultramarine-violet', 'ultramarine-blue', 'red-iron-oxide', 'titanium-dioxide');
