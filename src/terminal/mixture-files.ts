@@ -3,6 +3,10 @@ import type { Film } from '../engine/colour/films.ts';
 /** Every film of a folder of measured mixtures, and the wavelengths (nm) of its readings. */
 export type MixtureData = { readonly films: readonly Film[]; readonly wavelengths: readonly number[] };
 
+/** Drawdown cards, where the folder has no reading of them. */
+const USUAL_WHITE = 0.85;
+const USUAL_BLACK = 0.05;
+
 /**
  * Reads the two tables of a folder of measured mixtures.
  * @param specifications lines `code TAB pigment-pigment|percent-percent`
@@ -11,21 +15,28 @@ export type MixtureData = { readonly films: readonly Film[]; readonly wavelength
  */
 export function parseMixtures(specifications: string, spectra: string): MixtureData {
   const [header, ...rows] = linesOf(spectra).map(line => line.split('\t'));
-  const wavelengths = (header ?? []).slice(1).map(Number);
-  const readings = new Map(rows.map(([name, ...cells]) => [name, cells.map(cell => Number(cell) / 100)]));
+  const wavelengths = (header ?? [])
+    .slice(1)
+    .filter(cell => cell.trim() !== '')
+    .map(Number);
+  const readings = new Map(
+    rows.map(([name, ...cells]) => [name, cells.slice(0, wavelengths.length).map(percent)]),
+  );
   const complete = (name: string) => {
     const values = readings.get(name);
     return values?.length === wavelengths.length && values.every(Number.isFinite) ? values : undefined;
   };
   const usual = (side: string) =>
-    [...readings.keys()].filter(name => name?.endsWith(side)).map(name => complete(name ?? ''))[0];
+    [...readings.keys()]
+      .map(name => (name?.endsWith(side) === true ? complete(name) : undefined))
+      .find(values => values !== undefined);
   const films = linesOf(specifications).flatMap(line => {
     const [code = '', recipe = ''] = line.split('\t');
     const overWhite = complete(`${code}_ow`);
     const overBlack = complete(`${code}_ob`);
-    const white = complete(`${code}_w`) ?? usual('_w');
-    const black = complete(`${code}_b`) ?? usual('_b');
-    if ((overWhite ?? overBlack) === undefined || white === undefined || black === undefined) return [];
+    const white = complete(`${code}_w`) ?? usual('_w') ?? wavelengths.map(() => USUAL_WHITE);
+    const black = complete(`${code}_b`) ?? usual('_b') ?? wavelengths.map(() => USUAL_BLACK);
+    if ((overWhite ?? overBlack) === undefined) return [];
     const film: Film = {
       code,
       shares: sharesOf(recipe),
@@ -37,6 +48,11 @@ export function parseMixtures(specifications: string, spectra: string): MixtureD
     return [film];
   });
   return { films, wavelengths };
+}
+
+/** An empty cell is no reading, where `Number` would make it 0. */
+function percent(cell: string): number {
+  return cell.trim() === '' ? Number.NaN : Number(cell) / 100;
 }
 
 function linesOf(text: string): string[] {

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { characterise } from '../engine/colour/characterise.ts';
+import { characterise, knowsAll } from '../engine/colour/characterise.ts';
 import { commonWhite, reportMixtures } from '../engine/colour/mixture-report.ts';
 import { type MixtureData, parseMixtures } from './mixture-files.ts';
 
@@ -29,7 +29,12 @@ function main(): void {
   const asked = readFolder(values.predict);
   const white = commonWhite(known.films, known.wavelengths);
   const pigments = characterise(known.films, known.wavelengths, white);
-  console.log(JSON.stringify(reportMixtures(pigments, asked.films, asked.wavelengths), undefined, 2));
+  const report = reportMixtures(pigments, asked.films, asked.wavelengths);
+  const unknown = asked.films.filter(film => film.shares.size > 1 && !knowsAll(pigments, film.shares));
+  if (unknown.length > 0) {
+    console.error(`left out, a pigment was never characterised: ${unknown.map(film => film.code).join(' ')}`);
+  }
+  console.log(JSON.stringify(report, undefined, 2));
 }
 
 main();

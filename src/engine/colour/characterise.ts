@@ -39,6 +39,8 @@ export type Characterisation = {
   readonly absorption: readonly Float64Array[];
   readonly scattering: readonly Float64Array[];
   readonly surface: Surface;
+  /** Of the bands, nm. */
+  readonly wavelengths: readonly number[];
 };
 
 const MOST_STEPS = 40;
@@ -69,7 +71,7 @@ export function characterise(
     damping = Math.max(better.damping / 5, 1e-6);
     if (gained < 1e-4 * cost) break;
   }
-  return { ...problem.constants(fit), surface: settings.surface };
+  return { ...problem.constants(fit), surface: settings.surface, wavelengths };
 }
 
 /** Raises the damping until a step lowers the cost; undefined when none does. */

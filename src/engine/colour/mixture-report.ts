@@ -20,6 +20,7 @@ export function labOfReadings(wavelengths: readonly number[], reflectance: reado
 /**
  * Predicts every mixture among the films from its recipe alone and compares it with the film's own hiding
  * reflectance. Single pigments, and mixtures with a pigment never characterised, are left out.
+ * @param wavelengths of the films' readings, nm
  */
 export function reportMixtures(
   known: Characterisation,
@@ -30,7 +31,7 @@ export function reportMixtures(
     .filter(film => film.shares.size > 1 && knowsAll(known, film.shares))
     .map(film => {
       const measured = labOfReadings(wavelengths, hidingReflectanceOfFilm(film, known.surface));
-      const predicted = labOfReadings(wavelengths, hidingReflectanceOfMixture(known, film.shares));
+      const predicted = labOfReadings(known.wavelengths, hidingReflectanceOfMixture(known, film.shares));
       return { code: film.code, deltaE: colourDifference(predicted, measured) };
     });
   return summary(rows);
