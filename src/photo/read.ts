@@ -3,12 +3,13 @@ import { bleedFinding } from './findings/bleed.ts';
 import { broadView } from './findings/broad.ts';
 import { browningFinding } from './findings/browning.ts';
 import { weighed } from './findings/confidence.ts';
-import { filmFinding } from './findings/film.ts';
+import { filmFinding, offWhite } from './findings/film.ts';
+import type { Line } from './findings/lines.ts';
 import { ringFinding } from './findings/ring.ts';
 import { type Found, type Sight, sightOf } from './findings/sight.ts';
 import { speckFindings } from './findings/speck-kinds.ts';
 import { specksOf } from './findings/specks.ts';
-import { lineFindings } from './findings/veins.ts';
+import { lineFindings, offLines } from './findings/veins.ts';
 import { corners } from './pixels/polygon.ts';
 import type { Bar, Box, PhotoQuality, PhotoReading, Point } from './reading.ts';
 import { faceOf } from './scene/face.ts';
@@ -56,19 +57,29 @@ export function readPixels(photo: Pixels): PhotoReading {
 }
 
 function findingsOf(sight: Sight): Found[] {
+  const film = filmFinding(sight);
+  const specks = specksOf(sight).filter(
+    ({ x, y, contrast, ground }) => !film.veils(x, y, offWhite(contrast, ground)),
+  );
+  const lines = lineFindings(sight, specks, line => film.veils(...middleOf(line, sight), 0));
   const view = broadView(sight);
   const browning = browningFinding(view, sight.face);
   const bleed = bleedFinding(sight);
-  const film = filmFinding(sight);
   return [
-    ...speckFindings(sight, specksOf(sight)),
-    ...lineFindings(sight),
-    ...film,
+    ...speckFindings(sight, offLines(specks, lines.lines, sight.face)),
+    ...lines.found,
+    ...film.found,
     ...browning,
     // Brown at the rim makes the heart lighter, and film makes soft borders: those are not findings of their own.
     ...(browning.length > 0 ? [] : ringFinding(view, sight.face)),
-    ...(browning.length > 0 || film.length > 0 ? [] : bleed),
+    ...(browning.length > 0 || film.found.length > 0 ? [] : bleed),
   ];
+}
+
+/** The middle pixel of a line. */
+function middleOf({ pixels }: Line, { face }: Sight): [number, number] {
+  const at = pixels[pixels.length >> 1] ?? 0;
+  return [at % face.width, Math.floor(at / face.width)];
 }
 
 function barOf({ rectangle, rectangularity }: Thing, { small }: Scene): Bar {

@@ -1,3 +1,5 @@
+import { INK, PAPER, Sheet } from './sheet.ts';
+
 /** A place as fractions of the picture's width and height, origin top left. */
 export type Spot = { readonly x: number; readonly y: number };
 
@@ -14,7 +16,7 @@ export type Mark = {
 };
 
 export type MarkedPhoto = {
-  /** The photo as JPEG or PNG bytes, upright, with its size in pixels. */
+  /** The photo as JPEG, upright, with its size in pixels. */
   readonly photo: { readonly bytes: Uint8Array; readonly width: number; readonly height: number };
   readonly title: string;
   /** The bar's outline, drawn thin and without a number. */
@@ -22,7 +24,79 @@ export type MarkedPhoto = {
   readonly marks: readonly Mark[];
 };
 
+const WIDTH = 760;
+const MARGIN = 20;
+/** Blue, vermilion, green, purple, orange, sky: told apart by colour-blind eyes (Okabe and Ito 2008); numbers repeat it. */
+const PENS = ['#0072b2', '#d55e00', '#007a5a', '#a0457a', '#b87400', '#3a86b8'] as const;
+const HALO = 4.5;
+const PEN = 2;
+const BADGE = 12;
+
+const penOf = ({ number }: Mark): string => PENS[(number - 1) % PENS.length] ?? INK;
+
 /** Draws outlines and numbers over a photo, the legend as text under it. Returns a PNG. */
-export function drawMarkedPhoto(_given: MarkedPhoto): Uint8Array {
-  throw new Error('not built yet');
+export function drawMarkedPhoto({ photo, title, bars, marks }: MarkedPhoto): Uint8Array {
+  const sheet = new Sheet(WIDTH);
+  const wide = WIDTH - 2 * MARGIN;
+  const high = (wide * photo.height) / photo.width;
+  const top = sheet.paragraph(title, MARGIN, MARGIN - 4, wide, { size: 22, weight: 'bold' }) + 8;
+  const at = ({ x, y }: Spot): Spot => ({ x: MARGIN + x * wide, y: top + y * high });
+  const data = Buffer.from(photo.bytes).toString('base64');
+  sheet.element(
+    `<image x="${MARGIN}" y="${top}" width="${wide}" height="${high}" href="data:image/jpeg;base64,${data}"/>`,
+  );
+  for (const bar of bars)
+    outline(sheet, { kind: 'path', points: bar, closed: true }, INK, { at, wide, pen: 1 });
+  for (const mark of marks)
+    for (const shape of mark.outlines) outline(sheet, shape, penOf(mark), { at, wide, pen: PEN });
+  badges(sheet, marks, at);
+  let y = top + high + 16;
+  for (const mark of marks) {
+    badge(sheet, mark, MARGIN + BADGE, y + BADGE);
+    y = Math.max(y + 2 * BADGE, sheet.paragraph(mark.label, MARGIN + 3 * BADGE, y + 2, wide - 3 * BADGE)) + 8;
+  }
+  return sheet.png(y + 8, 1.5);
+}
+
+type Pen = { readonly at: (spot: Spot) => Spot; readonly wide: number; readonly pen: number };
+
+/** Each outline twice: a light halo under the pen, so that it shows on any soap. */
+function outline(sheet: Sheet, shape: MarkOutline, colour: string, { at, wide, pen }: Pen): void {
+  for (const [stroke, width] of [
+    [PAPER, pen + HALO - PEN],
+    [colour, pen],
+  ] as const) {
+    const style = `fill="none" stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round"`;
+    if (shape.kind === 'circle') {
+      const { x, y } = at(shape.at);
+      sheet.element(`<circle cx="${fixed(x)}" cy="${fixed(y)}" r="${fixed(shape.radius * wide)}" ${style}/>`);
+    } else {
+      const path = shape.points.map(at).map(({ x, y }) => `${fixed(x)},${fixed(y)}`);
+      sheet.element(`<${shape.closed ? 'polygon' : 'polyline'} points="${path.join(' ')}" ${style}/>`);
+    }
+  }
+}
+
+const fixed = (value: number) => value.toFixed(1);
+
+/** A number beside the first outline of each mark, moved down where another number is already. */
+function badges(sheet: Sheet, marks: readonly Mark[], at: (spot: Spot) => Spot): void {
+  const taken: Spot[] = [];
+  for (const mark of marks) {
+    const [first] = mark.outlines;
+    if (!first) continue;
+    const anchor = at(first.kind === 'circle' ? first.at : (first.points[0] ?? { x: 0, y: 0 }));
+    let y = anchor.y - BADGE;
+    const clashes = () => taken.some(other => Math.hypot(other.x - anchor.x, other.y - y) < 2 * BADGE + 2);
+    while (clashes()) y += BADGE;
+    taken.push({ x: anchor.x, y });
+    badge(sheet, mark, anchor.x, y);
+  }
+}
+
+function badge(sheet: Sheet, mark: Mark, x: number, y: number): void {
+  sheet.element(
+    `<circle cx="${fixed(x)}" cy="${fixed(y)}" r="${BADGE}" fill="${penOf(mark)}" stroke="${PAPER}" stroke-width="2"/>`,
+  );
+  sheet.text(String(mark.number), x, y + 5, { size: 14, weight: 'bold', colour: PAPER, anchor: 'middle' });
 }

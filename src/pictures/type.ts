@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type Font, parse } from 'opentype.js';
+import opentype, { type Font } from 'opentype.js';
 
 /** The weights our pictures are set in. */
 export type Weight = 'regular' | 'bold';
@@ -19,7 +19,7 @@ function fontOf(weight: Weight): Font {
   const known = fonts.get(weight);
   if (known) return known;
   const bytes = readFileSync(fontFiles[weight]);
-  const font = parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength));
+  const font = opentype.parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength));
   fonts.set(weight, font);
   return font;
 }

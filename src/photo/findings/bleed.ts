@@ -1,5 +1,5 @@
-import { median } from '../pixels/noise.ts';
 import { type Plane, sample } from '../pixels/plane.ts';
+import { median } from '../pixels/quantile.ts';
 import type { Outline } from '../reading.ts';
 import { boxRound } from './region.ts';
 import { type Found, MAP_LEVEL, planesAt, type Sight } from './sight.ts';

@@ -1,4 +1,4 @@
-import { median } from '../pixels/noise.ts';
+import { median } from '../pixels/quantile.ts';
 import type { Face } from '../scene/face.ts';
 import type { Broad } from './broad.ts';
 import { boxRound, rectangleOn } from './region.ts';

@@ -1,5 +1,5 @@
 import type { Lab } from '../../engine/colour/appearance.ts';
-import { median } from '../pixels/noise.ts';
+import { median } from '../pixels/quantile.ts';
 import type { Face } from '../scene/face.ts';
 import { boxRound, rectangleOn } from './region.ts';
 import { type Found, insideAt, MAP_LEVEL, planesAt, type Sight } from './sight.ts';
@@ -18,6 +18,29 @@ const LEAST_CHROMA = 7;
 /** A film thins out over at least this share of the bar's width; poured colours meet more sharply. */
 const SOFTEST_DESIGN = 0.02;
 
+/**
+ * A film, and what it explains: a speck or line at a place of the face whose colour is `off` (0 to 1, a sine) the way
+ * from ground to white is an island or an edge of it.
+ */
+export type FilmSeen = {
+  readonly found: readonly Found[];
+  veils(x: number, y: number, off: number): boolean;
+};
+
+/** A contrast that leaves the way from a colour to white by more than this sine is not the film's doing. */
+const OFF_THE_MIXTURE = 0.5;
+
+/** How far (a sine, 0 to 1) a contrast is from the way between its ground and white. */
+export function offWhite(
+  contrast: readonly [number, number, number],
+  ground: readonly [number, number, number],
+): number {
+  const way = [ASH.l - ground[0], ASH.a - ground[1], ASH.b - ground[2]];
+  const along = way.reduce((sum, value, d) => sum + value * contrast[d]!, 0);
+  const cosine = along / (Math.hypot(...way) * Math.hypot(...contrast) || 1);
+  return Math.sqrt(Math.max(0, 1 - cosine * cosine));
+}
+
 type View = {
   readonly width: number;
   readonly height: number;
@@ -31,7 +54,7 @@ type View = {
 type Cover = { readonly share: number; readonly off: number };
 
 /** A pale layer of low chroma, along the top edge or in patches over the face. */
-export function filmFinding(sight: Sight): Found[] {
+export function filmFinding(sight: Sight): FilmSeen {
   const { face, scales } = sight;
   const { l, a, b } = planesAt(scales, MAP_LEVEL);
   const view: View = {
@@ -45,10 +68,16 @@ export function filmFinding(sight: Sight): Found[] {
   const top = topFilm(view, false);
   if (top && top.share >= LEAST_EDGE && (topFilm(view, true)?.share ?? 0) < 0.5 * top.share) {
     const outline = rectangleOn(face, 0.01, 0.01, 0.99, 0.01 + top.thickness);
-    return [found(outline, face, { ...top, area: top.thickness * top.share, onTop: 1 })];
+    const seen = found(outline, face, { ...top, area: top.thickness * top.share, onTop: 1 });
+    const edge = (1.7 * top.thickness + 0.04) * face.height;
+    return { found: [seen], veils: (_x, y) => y < edge };
   }
-  return faceFilm(view, sight);
+  const patches = faceFilm(view, sight);
+  return { found: patches, veils: patches.length > 0 ? veiledAll : veiledNone };
 }
+
+const veiledAll = (_x: number, _y: number, off: number) => off < OFF_THE_MIXTURE;
+const veiledNone = () => false;
 
 function found(
   outline: ReturnType<typeof rectangleOn>,

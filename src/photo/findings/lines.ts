@@ -3,7 +3,8 @@ import { type Mask, mask, sample } from '../pixels/plane.ts';
 import { curvature, vesselness } from '../pixels/ridge.ts';
 import type { Level } from '../pixels/scale-space.ts';
 import { neighbours, thinned } from '../pixels/thinning.ts';
-import { insideAt, type Scales, type Sight, usualResponse } from './sight.ts';
+import type { Face } from '../scene/face.ts';
+import { insideAt, noiseOfLevel, type Scales, type Sight } from './sight.ts';
 
 /** One line on a face, drawn to one pixel's width: its pixels, and what it is like. */
 export type Line = {
@@ -12,6 +13,8 @@ export type Line = {
   readonly length: number;
   readonly span: number;
   readonly junctions: number;
+  /** Closed cells it draws: a tree has none, a net many. */
+  readonly cells: number;
   /** Mean L* of the line less that of both its sides. */
   readonly contrast: number;
   /** Mean change of a*, b* that a mere change of light does not explain. */
@@ -26,11 +29,11 @@ export type Line = {
 /** Least difference in L* between a line and each of its sides. */
 const LEAST_CONTRAST = 1.5;
 const ABOVE_NOISE = 3.2;
-/** The difference of Gaussians of white noise has this part of the noise left in its smooth level. */
-const BAND_OF_NOISE = 0.41;
 /** Shorter than this share of the bar's width is no line. */
 const LEAST_LENGTH = 0.06;
 const LEVELS = 5;
+/** The rim, as a share of the bar's width. */
+const RIM = 0.035;
 
 /** The lines of a face that are darker (or lighter) than both their sides, at scales from 1.2 to 4.8 pixels. */
 export function linesOf(sight: Sight, dark: boolean): Line[] {
@@ -54,19 +57,20 @@ export function linesOf(sight: Sight, dark: boolean): Line[] {
   const least = LEAST_LENGTH * face.barWidth;
   return components(found, least)
     .map(({ pixels }) => lineOf(found, pixels, sight.scales, best, sigmas, dark))
-    .filter(({ length, span }) => length >= least && span >= 0.7 * least);
+    .filter(({ length, span }) => length >= least && span >= 0.7 * least)
+    .filter(({ pixels }) => !alongRim(pixels, face));
 }
 
 function markRidges(
-  { smooth, band, sigma, step }: Level,
+  level: Level,
   inside: Uint8Array,
   dark: boolean,
   mark: (x: number, y: number, contrast: number) => void,
 ): void {
+  const { smooth, sigma, step } = level;
   const { width, height, data } = smooth;
   const own = sigma / step;
-  const noise = (1.4826 * usualResponse(band, inside, 5)) / BAND_OF_NOISE;
-  const least = Math.max(LEAST_CONTRAST, ABOVE_NOISE * noise);
+  const least = Math.max(LEAST_CONTRAST, ABOVE_NOISE * noiseOfLevel(level, inside));
   const enough = (0.2 * least) / (own * own);
   const side = 1.8 * own + 1;
   for (let y = 1; y < height - 1; y++) {
@@ -111,7 +115,7 @@ function lineOf(
     pixels: line,
     length: lengthOf(line, thin.data, width),
     span,
-    junctions: junctionsOf(line, thin.data, width),
+    ...joints(line, thin.data, width),
     contrast: (dark ? -1 : 1) * mean(i => best[i]!),
     hueShift: mean(i => hueShiftAt(scales, i, width, sigmas[i]!)),
     sigma: mean(i => sigmas[i]!),
@@ -132,19 +136,33 @@ function lengthOf(line: readonly number[], data: Uint8Array, width: number): num
   return length;
 }
 
-/** Places where three or more ways meet; neighbours of a junction are not counted again. */
-function junctionsOf(line: readonly number[], data: Uint8Array, width: number): number {
+/**
+ * Junctions (three or more ways meet; neighbours of one are not counted again) and the closed cells that follow from
+ * them and the loose ends by Euler's formula, every junction taken to be of three ways.
+ */
+function joints(
+  line: readonly number[],
+  data: Uint8Array,
+  width: number,
+): { junctions: number; cells: number } {
   const round = neighbours(width);
   const taken = new Set<number>();
-  let count = 0;
+  let junctions = 0;
+  let ends = 0;
   for (const i of line) {
     let ways = 0;
     for (let k = 0; k < 8; k++) if (!data[i + round[k]!] && data[i + round[(k + 1) % 8]!]) ways++;
+    if (ways === 1) ends++;
     if (ways < 3 || taken.has(i)) continue;
-    count++;
+    junctions++;
     for (let dy = -2; dy <= 2; dy++) for (let dx = -2; dx <= 2; dx++) taken.add(i + dy * width + dx);
   }
-  return count;
+  return { junctions, cells: Math.max(0, 1 + (junctions - ends) / 2) };
+}
+
+/** The rounded rim of a bar has a shade of its own. */
+function alongRim(pixels: readonly number[], { depth, barWidth }: Face): boolean {
+  return pixels.filter(i => depth[i]! < RIM * barWidth).length > 0.5 * pixels.length;
 }
 
 /** How far the colour of a line is from its ground seen in less or more light. */

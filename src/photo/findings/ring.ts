@@ -26,6 +26,7 @@ export function ringFinding(view: Broad, face: Face): Found[] {
   const agreeing = sectorsAgreeing(view, (at + 0.5) / BINS, Math.sign(difference));
   if (Math.abs(difference) < LEAST_STEP || explained < LEAST_EXPLAINED) return [];
   if (border > WIDEST_BORDER || agreeing < SECTORS - 1) return [];
+  if (hueShift(view, (at + 0.5) / BINS) > 4 + 0.4 * Math.abs(difference)) return [];
   const radius = (at + 1) / BINS;
   const outline = ellipse(face, radius);
   return [
@@ -73,7 +74,7 @@ function bestStep(mean: readonly number[], count: readonly number[]) {
   const whole = part(0, BINS);
   const variance = mean.reduce((sum, value, bin) => sum + count[bin]! * (value - whole.mean) ** 2, 0);
   let best: { at: number; inner: number; outer: number; explained: number } | undefined;
-  for (let at = Math.floor(0.3 * BINS); at < 0.86 * BINS; at++) {
+  for (let at = Math.floor(0.36 * BINS); at < 0.86 * BINS; at++) {
     const inner = part(0, at + 1);
     const outer = part(at + 1, BINS);
     const between = (inner.n * outer.n * (inner.mean - outer.mean) ** 2) / whole.n;
@@ -119,6 +120,22 @@ function sectorsAgreeing(view: Broad, radius: number, sign: number): number {
     ({ inner, insideCount, outer, outsideCount }) =>
       sign * (inner / Math.max(1, insideCount) - outer / Math.max(1, outsideCount)) > 0.4 * LEAST_STEP,
   ).length;
+}
+
+/** How far the centre's colour is from the rim's seen in less or more light: gel changes light, a design changes hue. */
+function hueShift(view: Broad, radius: number): number {
+  const sums = { inner: [0, 0, 0, 0], outer: [0, 0, 0, 0] };
+  for (let i = 0; i < view.level.length; i++) {
+    if (!view.inside[i]) continue;
+    const side = radiusOf(i, view) < radius ? sums.inner : sums.outer;
+    [view.l[i]!, view.a[i]!, view.b[i]!, 1].forEach((value, d) => {
+      side[d]! += value;
+    });
+  }
+  const mean = ([l = 0, a = 0, b = 0, n = 1]: readonly number[]) => ({ l: l / n, a: a / n, b: b / n });
+  const [inner, outer] = [mean(sums.inner), mean(sums.outer)];
+  const share = (inner.l + 16) / (outer.l + 16);
+  return Math.hypot(inner.a - outer.a * share, inner.b - outer.b * share);
 }
 
 function ellipse(face: Face, radius: number): Outline {

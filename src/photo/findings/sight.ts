@@ -1,4 +1,4 @@
-import { median, noiseOf } from '../pixels/noise.ts';
+import { median } from '../pixels/quantile.ts';
 import { type Level, scaleSpace } from '../pixels/scale-space.ts';
 import type { MainColour, PhotoFinding } from '../reading.ts';
 import type { Face } from '../scene/face.ts';
@@ -18,7 +18,7 @@ export type Sight = {
   readonly colours: readonly MainColour[];
   /** For each pixel of level {@link MAP_LEVEL} the main colour it is nearest to. */
   readonly map: Uint8Array;
-  /** Standard deviation of the noise of L* at full size. */
+  /** Standard deviation of the noise of L* at full size, the soap's own fine grain with it. */
   readonly noise: number;
   /** Standard deviation of the picture's blur in face pixels. */
   readonly blur: number;
@@ -54,7 +54,7 @@ export function sightOf(face: Face, lightUnsure: number, blur: number): Sight {
     scales,
     colours,
     map: colourMap(soft, colours),
-    noise: noiseOf(lab.l, face.inside),
+    noise: noiseIn(scales.l[0]!, face.inside),
     blur,
   };
 }
@@ -82,3 +82,14 @@ export function usualResponse({ data }: { data: Float32Array }, inside: Uint8Arr
   for (let i = 0; i < data.length; i += stride) if (inside[i]) seen.push(Math.abs(data[i]!));
   return median(seen);
 }
+
+/** The difference of Gaussians of white noise keeps this part of the noise of its smoother level. */
+const BAND_OF_SMOOTH = Math.sqrt(1.5 - 4 / 3);
+
+/** The noise of a level, as a standard deviation, from what its band usually shows: edges and specks are too few to count. */
+export const noiseOfLevel = ({ band }: Level, inside: Uint8Array): number =>
+  (1.4826 * usualResponse(band, inside, 5)) / BAND_OF_SMOOTH;
+
+/** The noise before smoothing: a bell of `sigma` leaves 1 / (2 sqrt(pi) sigma) of white noise. */
+const noiseIn = (level: Level, inside: Uint8Array): number =>
+  noiseOfLevel(level, inside) * 2 * Math.sqrt(Math.PI) * (level.sigma / level.step);

@@ -12,28 +12,49 @@ const LEAST_SHARE = 0.2;
 /** Orange spots are blotches, specks are grains: the radius that parts them, as a share of the bar's width. */
 const BLOTCH = 0.0085;
 
+/** Dark specks whose lit sides agree on this much, on the mean, are holes. Pigment gives 0.03 at most, holes 0.07. */
+const LIT = 0.045;
+
 /** The specks of a face, parted by kind: at most one finding each. */
 export function speckFindings(sight: Sight, specks: readonly Speck[]): Found[] {
-  const kinds = Map.groupBy(specks, speck => kindOf(speck, sight.face.barWidth));
+  const { barWidth } = sight.face;
+  const shadowed = holesAmong(specks.filter(speck => kindOf(speck, barWidth) === 'shadow'));
+  const kinds = Map.groupBy(specks, speck => {
+    const kind = kindOf(speck, barWidth);
+    return kind === 'shadow' ? shadowed : kind;
+  });
   return [...kinds]
     .filter(([, some]) => some.length >= LEAST_COUNT && some.length >= LEAST_SHARE * specks.length)
     .map(([id, some]) => finding(id, some, sight));
 }
 
+/**
+ * Small dark specks look alike one by one, holes or pigment. Together they tell: holes are all lit from the same side,
+ * and have no colour but the bar's.
+ */
+function holesAmong(specks: readonly Speck[]): 'pinholes' | 'coloured-specks' {
+  const mean = (value: (speck: Speck) => number) =>
+    specks.reduce((sum, speck) => sum + value(speck), 0) / Math.max(1, specks.length);
+  const agreed = Math.hypot(
+    mean(({ lit }) => lit[0]),
+    mean(({ lit }) => lit[1]),
+  );
+  return agreed > LIT ? 'pinholes' : 'coloured-specks';
+}
+
 function kindOf(
-  { contrast: [dl, da, db], ground: [l, a, b], radius, lopsided }: Speck,
+  { contrast: [dl, da, db], ground: [l, a, b], radius }: Speck,
   barWidth: number,
-): SpeckKind {
-  const centre = { l: l + dl, a: a + da, b: b + db };
-  const chroma = Math.hypot(centre.a, centre.b);
-  const hue = (Math.atan2(centre.b, centre.a) * 180) / Math.PI;
-  // A shadow scales light in every channel alike, and CIELAB with it: what is left over is true colour.
-  const share = (centre.l + 16) / (l + 16);
-  const leftOver = Math.hypot(centre.a - a * share, centre.b - b * share);
-  if (dl < 0 && leftOver < 0.3 * -dl + 2 && (lopsided > 0.25 || leftOver < 0.2 * -dl)) return 'pinholes';
-  if (radius > BLOTCH * barWidth && hue > 35 && hue < 95 && dl < 0 && centre.l > 30 && db > 3 && chroma > 14)
+): SpeckKind | 'shadow' {
+  const hue = (Math.atan2(db, da) * 180) / Math.PI;
+  const hueChange = Math.hypot(da, db);
+  if (radius > BLOTCH * barWidth && hue > 20 && hue < 105 && dl < 0 && hueChange > 6 && hueChange > 0.7 * -dl)
     return 'orange-spots';
-  if (dl > 0 && dl > 0.4 * Math.hypot(da, db)) return 'white-specks';
+  // A shadow scales light in every channel alike, and CIELAB with it: what is left over is true colour.
+  const share = (l + dl + 16) / (l + 16);
+  const leftOver = Math.hypot(a + da - a * share, b + db - b * share);
+  if (dl < 0 && leftOver < 0.35 * -dl + 2) return 'shadow';
+  if (dl > 0 && dl > 0.4 * hueChange) return 'white-specks';
   return 'coloured-specks';
 }
 
@@ -43,15 +64,13 @@ function finding(id: SpeckKind, specks: readonly Speck[], { face, colours, map, 
     specks.reduce((sum, s) => sum + value(s), 0) / specks.length;
   const cover = specks.reduce((sum, { radius }) => sum + Math.PI * radius * radius, 0) / face.area;
   const contrast = mean(speck => Math.hypot(...speck.contrast));
-  const outlines = specks
-    .slice(0, 60)
-    .map(
-      ({ x, y, radius }): Outline => ({
-        kind: 'circle',
-        at: face.place(x, y),
-        radius: face.length(radius * 1.6 + 1.5),
-      }),
-    );
+  const outlines = specks.slice(0, 60).map(
+    ({ x, y, radius }): Outline => ({
+      kind: 'circle',
+      at: face.place(x, y),
+      radius: face.length(radius * 1.6 + 1.5),
+    }),
+  );
   const wide = scales.l[2]!.smooth.width;
   const inColours = Map.groupBy(specks, ({ x, y }) => map[(y >> 1) * wide + (x >> 1)] ?? 0);
   const [colour, most] = [...inColours].toSorted((one, other) => other[1].length - one[1].length)[0] ?? [
@@ -61,7 +80,7 @@ function finding(id: SpeckKind, specks: readonly Speck[], { face, colours, map, 
   return {
     id,
     strength: Math.min(1, Math.sqrt((specks.length / 60) * Math.min(1, contrast / 30))),
-    clarity: Math.min(1, 0.55 + 0.03 * specks.length) * Math.min(1, contrast / 8),
+    clarity: Math.min(1, 0.55 + 0.03 * specks.length) * Math.min(1, contrast / 11),
     size: mean(({ radius }) => radius),
     region: { box: boxRound(outlines), outlines },
     ...(colours.length > 1 && most.length > 0.8 * specks.length && { inColour: colour }),

@@ -14,15 +14,17 @@ export type Speck = {
   readonly contrast: Contrast;
   /** The colour round it. */
   readonly ground: Contrast;
-  /** How much lighter its lower (or any one) side is than the opposite, over its contrast: a hole lit from one side. */
-  readonly lopsided: number;
+  /** Which side of its rim is the lighter, right and down, over its contrast: a hole's far rim catches the light. */
+  readonly lit: readonly [number, number];
 };
 
 /** Least difference-of-Gaussians response (CIELAB units); a disc of contrast 6 gives 1.4 at its own scale. */
 const LEAST_RESPONSE = 1.2;
 /** A speck must stand out this many times above what texture and noise usually bring about. */
-const ABOVE_USUAL = 4;
+const ABOVE_USUAL = 5;
 const DIRECTIONS = 12;
+/** Least contrast at its own scale, in CIELAB units. */
+const LEAST_CONTRAST = 4;
 /** A disc as wide as its scale's zero crossing keeps this part of its contrast at its middle. */
 const KEPT = 1 - Math.exp(-1);
 
@@ -90,7 +92,7 @@ function standingOut(scales: Scales, index: number, at: number): Speck | undefin
     d => rays.reduce((sum, ray) => sum + ray[d]!, 0) / DIRECTIONS,
   ) as unknown as Contrast;
   const length = Math.hypot(...mean);
-  if (length < 2) return undefined;
+  if (length < LEAST_CONTRAST) return undefined;
   const along = rays.map(ray => (ray[0] * mean[0] + ray[1] * mean[1] + ray[2] * mean[2]) / length);
   // One ray may meet a neighbour; a vein would take two, a border half of them.
   if (along.filter(value => value < 0.5 * length).length > 1) return undefined;
@@ -100,21 +102,28 @@ function standingOut(scales: Scales, index: number, at: number): Speck | undefin
     radius: Math.SQRT2 * sigma,
     contrast: mean.map(value => value / KEPT) as unknown as Contrast,
     ground: planes.map((one, d) => one.data[at]! - mean[d]!) as unknown as Contrast,
-    lopsided: lopsidedness(scales, (x + 0.5) * step - 0.5, (y + 0.5) * step - 0.5, sigma) / length,
+    lit: litSide(scales, (x + 0.5) * step - 0.5, (y + 0.5) * step - 0.5, sigma, length),
   };
 }
 
-/** The greatest difference in L* between opposite sides of a speck, a little way out from its middle. */
-function lopsidedness(scales: Scales, x: number, y: number, sigma: number): number {
+/** The first harmonic of L* on a circle just outside a speck. */
+function litSide(
+  scales: Scales,
+  x: number,
+  y: number,
+  sigma: number,
+  contrast: number,
+): readonly [number, number] {
   const fine = scales.l[0]!.smooth;
-  let most = 0;
+  const reach = 1.3 * Math.SQRT2 * sigma + 0.5;
+  let right = 0;
+  let down = 0;
   for (const [cos, sin] of ROUND) {
-    const reach = 1.3 * sigma;
-    const difference =
-      sample(fine, x + cos * reach, y + sin * reach) - sample(fine, x - cos * reach, y - sin * reach);
-    most = Math.max(most, difference);
+    const value = sample(fine, x + cos * reach, y + sin * reach);
+    right += (2 / DIRECTIONS) * value * cos;
+    down += (2 / DIRECTIONS) * value * sin;
   }
-  return most;
+  return [right / contrast, down / contrast];
 }
 
 function apart(specks: readonly Speck[]): Speck[] {

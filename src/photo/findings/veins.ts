@@ -3,20 +3,30 @@ import type { Face } from '../scene/face.ts';
 import { type Line, linesOf } from './lines.ts';
 import { boxRound } from './region.ts';
 import type { Found, Sight } from './sight.ts';
+import type { Speck } from './specks.ts';
 
 /** Darker than its sides by this much L* and long: a gap, not a vein. */
 const CRACK = 12;
 /** Lines that differ in hue more than in light are drawn on purpose. */
 const SWIRL_SHIFT = 5;
+/** Lines longer than this share of the bar's width are no row of specks. */
+const SPECKLED = 0.12;
 /** Total length, in widths of the bar, that makes a finding. */
 const LEAST_TOTAL = 0.5;
-/** Junctions for each width of the bar's length of line that make a network. */
-const NETWORK = 4;
+/** Closed cells that no single crack draws. */
+const NETWORK = 7;
+/** A fine net has this much length of line, in widths, to each width squared: cells under a fifth of the width. */
+const FINE_NET = 11;
 
-/** Veins, networks, drag lines and cracks. */
-export function lineFindings(sight: Sight): Found[] {
-  const dark = linesOf(sight, true);
-  const light = linesOf(sight, false);
+/** Veins, networks, drag lines and cracks, but for lines that specks or a film (`veiled`) explain. */
+export function lineFindings(
+  sight: Sight,
+  specks: readonly Speck[],
+  veiled: (line: Line) => boolean,
+): LinesSeen {
+  const clear = (line: Line) => !veiled(line) && !madeOfSpecks(line, specks, sight.face);
+  const dark = linesOf(sight, true).filter(clear);
+  const light = linesOf(sight, false).filter(clear);
   const cracks = dark.filter(line => isCrack(line, sight.face));
   const veins = [...dark.filter(line => !cracks.includes(line)), ...light].filter(
     ({ hueShift, contrast }) => hueShift < SWIRL_SHIFT + 0.35 * Math.abs(contrast),
@@ -24,14 +34,38 @@ export function lineFindings(sight: Sight): Found[] {
   const drawn = cracks.length > 0 ? [crackFinding(cracks, sight.face)] : [];
   // Light rims and dark forks beside a crack are part of it.
   const apart = cracks.length > 0 ? veins.filter(line => !besideCrack(line, cracks, sight.face)) : veins;
-  return [...drawn, ...veinFindings(apart, sight)];
+  const found = [...drawn, ...veinFindings(apart, sight)];
+  return { found, lines: found.length > 0 ? [...cracks, ...apart] : [] };
 }
 
-const isCrack = ({ contrast, hueShift, span, junctions, length }: Line, { barWidth }: Face) =>
-  contrast < -CRACK &&
-  hueShift < 0.35 * -contrast + 3 &&
-  span > 0.15 * barWidth &&
-  junctions / (length / barWidth) < 2 * NETWORK;
+/** What lines amount to, and the lines themselves, so that no speck is seen where they cross. */
+export type LinesSeen = { readonly found: readonly Found[]; readonly lines: readonly Line[] };
+
+/** The specks of a face that are not part of a line. */
+export function offLines(specks: readonly Speck[], lines: readonly Line[], face: Face): Speck[] {
+  const taken = new Set(lines.flatMap(({ pixels }) => pixels));
+  return specks.filter(({ x, y, radius }) => {
+    const reach = Math.ceil(radius + 2);
+    for (let dy = -reach; dy <= reach; dy++)
+      for (let dx = -reach; dx <= reach; dx++)
+        if (taken.has((Math.round(y) + dy) * face.width + Math.round(x) + dx)) return false;
+    return true;
+  });
+}
+
+/** True where most of a short line runs through or round specks. */
+function madeOfSpecks({ pixels, span }: Line, specks: readonly Speck[], { width, barWidth }: Face): boolean {
+  if (span > SPECKLED * barWidth) return false;
+  const near = (i: number) =>
+    specks.some(
+      ({ x, y, radius }) => Math.hypot((i % width) - x, Math.floor(i / width) - y) < 1.6 * radius + 2,
+    );
+  const some = pixels.filter((_, k) => k % 3 === 0);
+  return some.filter(near).length > 0.4 * some.length;
+}
+
+const isCrack = ({ contrast, hueShift, span, cells }: Line, { barWidth }: Face) =>
+  contrast < -CRACK && hueShift < 0.35 * -contrast + 3 && span > 0.15 * barWidth && cells < NETWORK;
 
 function besideCrack(line: Line, cracks: readonly Line[], { width, barWidth }: Face): boolean {
   const reach = 0.06 * barWidth;
@@ -69,18 +103,19 @@ function veinFindings(lines: readonly Line[], sight: Sight): Found[] {
   const length = total(lines, line => line.length);
   if (length < LEAST_TOTAL * barWidth) return [];
   const junctions = total(lines, line => line.junctions);
+  const cells = total(lines, line => line.cells);
   const contrast = mean(lines, line => line.contrast);
   const branching = junctions / (length / barWidth);
+  const lengthPerArea = (length * barWidth) / face.area;
   const parallel = agreement(lines);
   const straight = mean(lines, line => line.straight);
   const id =
     parallel > 0.9 && straight > 0.97 && lines.length > 2
       ? 'drag-lines'
-      : branching > NETWORK && junctions > 8
+      : lengthPerArea > FINE_NET
         ? 'crackle-network'
         : 'translucent-veins';
   const size = mean(lines, line => line.sigma);
-  const lengthPerArea = (length * barWidth) / face.area;
   return [
     {
       id,
@@ -95,6 +130,7 @@ function veinFindings(lines: readonly Line[], sight: Sight): Found[] {
         length: length / barWidth,
         lengthPerArea,
         branching,
+        cells,
         contrast,
         width: (2 * size) / barWidth,
         parallel,

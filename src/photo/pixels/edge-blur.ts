@@ -1,5 +1,5 @@
-import { quantile } from './noise.ts';
 import type { Plane } from './plane.ts';
+import { quantile } from './quantile.ts';
 
 const REACH = 8;
 const LEAST_STEP = 5;

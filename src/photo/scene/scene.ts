@@ -79,7 +79,13 @@ function partPaper(
     const bars = thingsIn(rest).filter(isBar);
     if (bars.length === 0) continue;
     const whole = thingsIn(things).find(one => overlap(patch, one.mask) > 0.5 * areaOf(patch));
-    if (whole && isBar(whole) && whole.rectangularity > 0.93 && sharesOneSide(patch, bars[0]!, whole))
+    if (
+      whole &&
+      isBar(whole) &&
+      whole.rectangularity > 0.85 &&
+      whole.solidity > 0.93 &&
+      sharesOneSide(patch, bars[0]!, whole)
+    )
       continue;
     return { paper: patch, soap: rest };
   }

@@ -3,8 +3,8 @@ import { components } from '../pixels/components.ts';
 import { blurred } from '../pixels/gaussian.ts';
 import { LINEAR } from '../pixels/lab.ts';
 import { grown, shrunk } from '../pixels/nearest.ts';
-import { quantile } from '../pixels/noise.ts';
 import { type LabPlanes, type Mask, maskWhere } from '../pixels/plane.ts';
+import { quantile } from '../pixels/quantile.ts';
 
 /** How near the brightest of the picture each channel of white paper must be. */
 const NEAR_BRIGHTEST = 0.72;

@@ -44,26 +44,36 @@ const BROWN = linear('#6b4423');
 export function paintFlaw(face: Canvas, flaw: Flaw, chance: Chance): void {
   switch (flaw.kind) {
     case 'coloured-specks':
-      return specks(face, flaw, linear(flaw.colour), chance);
+      specks(face, flaw, linear(flaw.colour), chance);
+      break;
     case 'white-specks':
-      return specks(face, flaw, WHITE, chance);
+      specks(face, flaw, WHITE, chance);
+      break;
     case 'orange-spots':
-      return spots(face, flaw, chance);
+      spots(face, flaw, chance);
+      break;
     case 'pinholes':
-      return pits(face, flaw, chance);
+      pits(face, flaw, chance);
+      break;
     case 'translucent-veins':
-      return veins(face, flaw, chance);
+      veins(face, flaw, chance);
+      break;
     case 'crackle-network':
-      return crackle(face, flaw, chance);
+      crackle(face, flaw, chance);
+      break;
     case 'crack-on-top':
-      return crack(face, flaw, chance);
+      crack(face, flaw, chance);
+      break;
     case 'powdery-film':
-      return film(face, flaw, chance);
+      film(face, flaw, chance);
+      break;
     case 'dark-centre-ring':
     case 'light-centre-ring':
-      return ring(face, flaw, chance);
+      ring(face, flaw, chance);
+      break;
     case 'brown-outside-in':
-      return browning(face, flaw);
+      browning(face, flaw);
+      break;
   }
 }
 
@@ -244,7 +254,12 @@ function browning(face: Canvas, of: Of<'brown-outside-in'>): void {
   const reach = of.reach * Math.min(face.width, face.height);
   for (let y = 0; y < face.height; y++) {
     for (let x = 0; x < face.width; x++) {
-      const deep = Math.min(x, y, face.width - 1 - x, face.height - 1 - y);
+      // Air comes from all sides at once: the four distances melt into one, with no crease at the corners.
+      const near = [x, y, face.width - x, face.height - y].reduce(
+        (sum, d) => sum + Math.exp(-d / (0.6 * reach)),
+        0,
+      );
+      const deep = Math.max(0, -0.6 * reach * Math.log(near));
       lay(face, y * face.width + x, BROWN, of.opacity * Math.exp(-((deep / reach) ** 1.5)));
     }
   }

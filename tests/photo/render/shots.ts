@@ -106,7 +106,7 @@ export const FLAW_DRAWINGS: Readonly<
     return {
       flaw: {
         kind: 'translucent-veins',
-        count: Math.round(dice.between(4, 9)),
+        count: Math.round(dice.between(3, 7)),
         width: dice.between(0.006, 0.014),
         light: dice.pick([dice.between(0.65, 0.8), dice.between(1.2, 1.35)]),
       },
