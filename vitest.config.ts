@@ -9,9 +9,19 @@ export default defineConfig({
   test: {
     testTimeout: 20_000,
     projects: [
-      { extends: true, test: { name: 'pure', include: pure, isolate: false } },
-      { extends: true, test: { name: 'rooms', include: ['tests/**/*.test.ts'], exclude: pure } },
+      {
+        extends: true,
+        test: {
+          name: 'pure',
+          include: pure,
+          isolate: false,
+          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+        },
+      },
+      {
+        extends: true,
+        test: { name: 'rooms', include: ['tests/**/*.test.ts'], exclude: pure, benchmark: { include: [] } },
+      },
     ],
-    benchmark: { include: ['tests/bench/**/*.bench.ts'] },
   },
 });
