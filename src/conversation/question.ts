@@ -2,6 +2,8 @@ import type { Language } from '../words/sentence.ts';
 
 /** A picture or file somebody handed in; nothing is read before it is asked for. */
 export type Attachment = {
+  /** The platform's id of the file, where it has one. */
+  readonly id?: string;
   readonly name: string;
   readonly mediaType: string | undefined;
   /** Size in bytes as claimed by the front; the reader checks for itself. */

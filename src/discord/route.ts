@@ -99,7 +99,8 @@ function fieldsOf({ fields }: ModalSubmitInteraction): Given {
   return given;
 }
 
-const attachmentOf = ({ name, contentType, size, url }: PlatformAttachment): Attachment => ({
+const attachmentOf = ({ id, name, contentType, size, url }: PlatformAttachment): Attachment => ({
+  id,
   name,
   mediaType: contentType ?? undefined,
   size,

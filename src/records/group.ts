@@ -9,8 +9,6 @@ const schema = z.strictObject({
   stewardRole: z.string().optional(),
   /** IANA name of the zone in which this group writes its wall times. */
   zone: z.string().optional(),
-  /** True where the group shares what it has seen of colourants with other groups that also do. */
-  sharesEvidence: z.boolean().optional(),
 });
 
 /** What the stewards of a group have set. */

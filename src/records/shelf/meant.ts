@@ -7,7 +7,7 @@ import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { identityOf } from '../../engine/stability/identity.ts';
-import type { IngredientReport } from '../../engine/stability/report.ts';
+import type { Component, IngredientReport } from '../../engine/stability/report.ts';
 import { findItem, listShelf } from './look.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
@@ -62,9 +62,8 @@ export function meantByText(text: string): Meant {
   }
   if (never) return { report, identity: undefined };
   if (isName(name)) {
-    const numbered = colourantsByNumber(name);
-    const [known, another] = numbered.length > 0 ? numbered : colourantsNamed(name);
-    if (known && !another) return meantByColourant(known);
+    const known = exactColourant(name);
+    if (known) return meantByColourant(known);
   }
   if (report.components.length > 0) return { report, identity: identityOf(report) };
   return isName(name)
@@ -88,4 +87,46 @@ export async function findMeant(shelf: Shelf, text: string): Promise<Meant> {
     });
     return meantByItem(item);
   }
+}
+
+/** The ingredients of several colours at once, in the order they were named, and what was not recognised. */
+export type MeantTogether = {
+  readonly components: readonly Component[];
+  readonly unknown: readonly string[];
+};
+
+/** The catalogue's entry of exactly that name or number, where there is one and no second. */
+function exactColourant(name: string): Colourant | undefined {
+  const numbered = colourantsByNumber(name);
+  const [known, another] = numbered.length > 0 ? numbered : colourantsNamed(name);
+  return another ? undefined : known;
+}
+
+/**
+ * The ingredients of everything a member names: own items and catalogue names with commas between, an ingredient list,
+ * or both mixed. Refuses a metal's bare name, and a text of which nothing is recognised.
+ */
+export async function findTogether(shelf: Shelf, text: string): Promise<MeantTogether> {
+  const own = await listShelf(shelf);
+  const itemNamed = (name: string) =>
+    own.find(({ id, name: known }) => id === name || fold(known) === fold(name));
+  const whole = itemNamed(text.trim());
+  const pieces = whole ? [text] : text.split(/[,;\n]/);
+  const named = pieces.map(piece => {
+    const item = itemNamed(piece.trim());
+    const colourant = item ? undefined : exactColourant(piece.trim());
+    return item ? meantByItem(item).report : colourant && checkColourant(colourant);
+  });
+  // What is no name is read as one list, since brackets may hold commas.
+  const rest = pieces.filter((piece, index) => !named[index] && piece.trim() !== '').join(', ');
+  const reports = [
+    ...named.filter(report => report !== undefined),
+    ...(rest === '' ? [] : [checkIngredients(rest)]),
+  ];
+  const components = reports.flatMap(report => report.components);
+  if (components.length === 0) {
+    if (isName(text.trim())) findColourant(text);
+    refuse('list-nothing-recognised', { text: text.slice(0, longestName) });
+  }
+  return { components, unknown: reports.flatMap(({ unknown }) => unknown) };
 }

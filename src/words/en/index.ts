@@ -1,11 +1,13 @@
 import type { RefusalSentences } from '../sentence.ts';
 import { batchRefusals } from './batch.ts';
 import { challengesRefusals } from './challenges.ts';
+import { checkingRefusals } from './checking.ts';
 import { colourRefusals } from './colour.ts';
 import { colourantsRefusals } from './colourants.ts';
 import { conversationRefusals } from './conversation.ts';
 import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
+import { evidenceRefusals } from './evidence.ts';
 import { frontsRefusals } from './fronts.ts';
 import { heatRefusals } from './heat.ts';
 import { photoRefusals } from './photo.ts';
@@ -14,11 +16,13 @@ import { shelfRefusals } from './shelf.ts';
 
 export { batch } from './batch.ts';
 export { challenges } from './challenges.ts';
+export { checking } from './checking.ts';
 export { colour } from './colour.ts';
 export { colourants } from './colourants.ts';
 export { conversation } from './conversation.ts';
 export { dispersion } from './dispersion.ts';
 export { dosing } from './dosing.ts';
+export { evidence } from './evidence.ts';
 export { flaws } from './flaws.ts';
 export { fronts } from './fronts.ts';
 export { heat } from './heat.ts';
@@ -34,11 +38,13 @@ export { timeline } from './timeline.ts';
 export const refusals: RefusalSentences = {
   ...batchRefusals,
   ...challengesRefusals,
+  ...checkingRefusals,
   ...colourRefusals,
   ...colourantsRefusals,
   ...conversationRefusals,
   ...dispersionRefusals,
   ...dosingRefusals,
+  ...evidenceRefusals,
   ...frontsRefusals,
   ...heatRefusals,
   ...photoRefusals,

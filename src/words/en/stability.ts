@@ -107,7 +107,7 @@ export const stability = {
     eu: (v: { entry: string; restriction: EuRestriction }) =>
       `EU, Annex IV entry ${v.entry}: ${restrictions[v.restriction]}.`,
     euMost: (v: { most: string }) => `At most ${v.most}.`,
-    euConditions: (v: { conditions: string }) => `Conditions: ${v.conditions}`,
+    euConditions: (v: { conditions: string }) => `Conditions: ${v.conditions}.`,
     euNoRow: (v: { name: string }) =>
       `EU: our copy of Annex IV has no row for ${v.name}. Check before you sell.`,
     noColour: (v: { name: string }) => `${v.name} counts as an ingredient, not as a colour.`,

@@ -1,0 +1,10 @@
+/*
+ * What a group has seen of colours in finished bars: one report for each member, colour and process. A colour is
+ * meant by its identity (src/engine/stability/identity.ts).
+ */
+
+export { filed } from './filed.ts';
+export { type Process, processes, results } from './kinds.ts';
+export { type Evidence, everyReport, identityFiled, reportsOn, type Seen, tally } from './look.ts';
+export { type Book, keepReport, type Report, withdrawReports } from './report.ts';
+export { setSharing, shares } from './sharing.ts';

@@ -1,0 +1,74 @@
+import type { Standing } from '../../engine/stability/permitted-summary.ts';
+import type { RefusalSentences } from '../sentence.ts';
+
+const list = (names: readonly string[]) => names.join(', ');
+
+const us: Readonly<Record<Standing, (names: string) => string>> = {
+  listed: () => 'US: every colour in it is listed for use on skin.',
+  limited: names => `US: listed with limits (${names}).`,
+  check: names => `US: our copy of the lists has no row for ${names}: check before you sell.`,
+  'not-listed': names => `US: not listed as a cosmetic colour (${names}).`,
+  'no-colour': () => 'US: nothing in it counts as a colour.',
+};
+const eu: Readonly<Record<Standing, (names: string) => string>> = {
+  listed: () => 'EU: every colour in it is in Annex IV.',
+  limited: names => `EU: in Annex IV with limits (${names}).`,
+  check: names => `EU: our copy of Annex IV has no row for ${names}: check before you sell.`,
+  'not-listed': names => `EU: not in Annex IV (${names}).`,
+  'no-colour': () => 'EU: nothing in it counts as a colour.',
+};
+
+/** What a checked ingredient list and a label line say around the chemistry. */
+export const checking = {
+  /** The verdict with the name in front, where there is one. */
+  named: (v: { name: string; verdict: string }) => `${v.name}: ${v.verdict}`,
+  perhapsWorse: (v: { names: readonly string[] }) =>
+    `Only if it is really in there (“may contain”): ${list(v.names)}. Ask your supplier.`,
+  inside: 'What is in it',
+  holds: (v: { names: readonly string[] }) =>
+    `${list(v.names)}: ${v.names.length > 1 ? 'hold' : 'holds'} in raw soap.`,
+  part: (v: { name: string; verdict: string }) => `${v.name}: ${v.verdict}`,
+  kind: 'Kind',
+  fullDose: 'Full colour',
+  perCup: (v: { spoons: string }) => `${v.spoons} per cup of batter`,
+  most: (v: { spoons: string }) => `At most ${v.spoons} per cup.`,
+  wetIn: 'Wet it in',
+  orList: (names: readonly string[]) => new Intl.ListFormat('en', { type: 'disjunction' }).format(names),
+  neverWater: 'Not in water: it does not mix in.',
+  noDose: 'No dose: this must not go into raw soap.',
+  noDoseKnown: 'No dose known: start with 1/4 tsp per cup in a test bar.',
+  sure: (v: { level: string }) => `How sure: ${v.level}.`,
+  mayBeUsed: 'May it be used',
+  us: (v: { standing: Standing; because: readonly string[] }) => us[v.standing](list(v.because)),
+  eu: (v: { standing: Standing; because: readonly string[] }) => eu[v.standing](list(v.because)),
+  lawOf: (v: { name: string; lines: readonly string[] }) => `${v.name}. ${v.lines.join(' ')}`,
+  sources: (v: { lines: readonly string[] }) => `Where this is from: ${v.lines.join('; ')}.`,
+  trust: {
+    published: 'published',
+    'common practice': 'common practice',
+    'from memory': 'from memory',
+    computed: 'computed',
+  },
+  sourceOf: (v: { name: string; source: string; trust: string }) => `${v.name}: ${v.source} (${v.trust})`,
+  doseSource: 'dose',
+  carrierSource: 'carriers',
+  /** Law in a label line. */
+  labelOf: 'From',
+  labelLeftOut: (v: { names: readonly string[] }) =>
+    `Not on the line, because I don't recognise it: ${v.names.join('; ')}.`,
+  labelShort: 'These are only the colours: your oils, lye, water and scent go before them.',
+  labelByWeight: 'In order of weight in the bar.',
+  labelAsGiven: 'In the order you gave; a saved recipe lets me sort by weight.',
+  /** When an item's list is kept on the shelf. */
+  keptKind: (v: { kind: string }) => `By its ingredients it is ${v.kind}.`,
+  countedAs: (v: { colourant: string }) => `Doses count it as ${v.colourant}.`,
+};
+
+export const checkingRefusals: Pick<RefusalSentences, 'list-nothing-recognised' | 'colour-nothing-given'> = {
+  'list-nothing-recognised': ({ text }) =>
+    text.trim() === ''
+      ? 'Paste the ingredients from the label, such as: Mica (CI 77019), Titanium Dioxide (CI 77891).'
+      : `I recognise nothing in “${text}”. Paste the ingredients from the label, such as: Mica (CI 77019), Titanium Dioxide (CI 77891).`,
+  'colour-nothing-given': () =>
+    'Give me one thing to check: paste the ingredients from the label, or name an item on your shelf.',
+};

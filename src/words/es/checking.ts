@@ -1,0 +1,68 @@
+import type { Standing } from '../../engine/stability/permitted-summary.ts';
+import type * as en from '../en/checking.ts';
+
+const list = (names: readonly string[]) => names.join(', ');
+
+const us: Readonly<Record<Standing, (names: string) => string>> = {
+  listed: () => 'EE. UU.: todos sus colores están listados para usar en la piel.',
+  limited: names => `EE. UU.: listado con límites (${names}).`,
+  check: names => `EE. UU.: nuestra copia de las listas no trae ${names}: compruébalo antes de vender.`,
+  'not-listed': names => `EE. UU.: no está listado como color cosmético (${names}).`,
+  'no-colour': () => 'EE. UU.: nada de lo que lleva cuenta como color.',
+};
+const eu: Readonly<Record<Standing, (names: string) => string>> = {
+  listed: () => 'UE: todos sus colores están en el anexo IV.',
+  limited: names => `UE: en el anexo IV con límites (${names}).`,
+  check: names => `UE: nuestra copia del anexo IV no trae ${names}: compruébalo antes de vender.`,
+  'not-listed': names => `UE: no está en el anexo IV (${names}).`,
+  'no-colour': () => 'UE: nada de lo que lleva cuenta como color.',
+};
+
+export const checking: typeof en.checking = {
+  named: v => `${v.name}: ${v.verdict}`,
+  perhapsWorse: v =>
+    `Solo si de verdad lo lleva («puede contener»): ${list(v.names)}. Pregunta a tu proveedor.`,
+  inside: 'Qué lleva',
+  holds: v => `${list(v.names)}: ${v.names.length > 1 ? 'aguantan' : 'aguanta'} en jabón crudo.`,
+  part: v => `${v.name}: ${v.verdict}`,
+  kind: 'Tipo',
+  fullDose: 'Color pleno',
+  perCup: v => `${v.spoons} por taza de masa`,
+  most: v => `Como máximo ${v.spoons} por taza.`,
+  wetIn: 'Humedécelo en',
+  orList: names => new Intl.ListFormat('es', { type: 'disjunction' }).format(names),
+  neverWater: 'En agua no: no se mezcla.',
+  noDose: 'Sin dosis: no debe entrar en jabón crudo.',
+  noDoseKnown: 'Dosis desconocida: empieza con 1/4 cdta por taza en una pastilla de prueba.',
+  sure: v => `Certeza: ${v.level}.`,
+  mayBeUsed: 'Se puede usar',
+  us: v => us[v.standing](list(v.because)),
+  eu: v => eu[v.standing](list(v.because)),
+  lawOf: v => `${v.name}. ${v.lines.join(' ')}`,
+  sources: v => `De dónde sale: ${v.lines.join('; ')}.`,
+  trust: {
+    published: 'publicado',
+    'common practice': 'práctica común',
+    'from memory': 'de memoria',
+    computed: 'calculado',
+  },
+  sourceOf: v => `${v.name}: ${v.source} (${v.trust})`,
+  doseSource: 'dosis',
+  carrierSource: 'líquidos',
+  labelOf: 'De',
+  labelLeftOut: v => `No está en la línea porque no lo reconozco: ${v.names.join('; ')}.`,
+  labelShort: 'Son solo los colores: antes van tus aceites, la sosa, el agua y el aroma.',
+  labelByWeight: 'Por orden de peso en la pastilla.',
+  labelAsGiven: 'En el orden que diste; con una receta guardada puedo ordenar por peso.',
+  keptKind: v => `Por sus ingredientes es ${v.kind}.`,
+  countedAs: v => `Las dosis lo cuentan como ${v.colourant}.`,
+};
+
+export const checkingRefusals: typeof en.checkingRefusals = {
+  'list-nothing-recognised': ({ text }) =>
+    text.trim() === ''
+      ? 'Pega los ingredientes de la etiqueta, como: Mica (CI 77019), Titanium Dioxide (CI 77891).'
+      : `No reconozco nada en «${text}». Pega los ingredientes de la etiqueta, como: Mica (CI 77019), Titanium Dioxide (CI 77891).`,
+  'colour-nothing-given': () =>
+    'Dame una sola cosa que mirar: pega los ingredientes de la etiqueta o nombra un producto de tu estantería.',
+};
