@@ -2,7 +2,11 @@ import { mkdir } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { pino } from 'pino';
 import { readBook } from './conversation/book.ts';
+import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
+import { challengeActs } from './deadlines/challenges.ts';
+import { type Watch, watchDeadlines } from './deadlines/watch.ts';
+import type { Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import { openStore } from './records/open.ts';
@@ -17,14 +21,18 @@ const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, 
 type Log = ReturnType<typeof logger>;
 
 /** Opens everything a question needs. */
-async function openConversation(environment: Environment, log: Log): Promise<Conversation> {
+async function openConversation(
+  environment: Environment,
+  log: Log,
+  checkDue?: () => void,
+): Promise<Conversation> {
   const { TINTMOOT_STORE: address, TINTMOOT_SIGNING_KEY: given } = environment;
   const [, path] = /^sqlite:(?!:memory:)(.+)$/.exec(address) ?? [];
   if (path) await mkdir(dirname(path), { recursive: true });
   const store = await openStore(address);
   return {
     book: await readBook(COMMANDS),
-    house: { store, workers: openWorkers() },
+    house: { store, workers: openWorkers(), checkDue },
     key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store),
     onFault: (fault, reference) => {
       const { name, message, stack } = fault as Error;
@@ -36,6 +44,21 @@ async function openConversation(environment: Environment, log: Log): Promise<Con
 async function closeConversation({ house }: Conversation): Promise<void> {
   await house.workers.close();
   await house.store.close();
+}
+
+/** Does what is due while this process runs, for the groups that it speaks to. */
+function keepTime({ house: { store, workers } }: Conversation, outbox: Outbox, log: Log): Watch {
+  const now = Date.now;
+  return watchDeadlines({
+    store,
+    serves: group => outbox.serves(group),
+    acts: challengeActs({ store, outbox, workers, now }),
+    now,
+    onFault: (fault, due) => {
+      const { name, message, stack } = fault as Error;
+      log.error({ what: due?.what, name, message, stack }, 'something due was not done');
+    },
+  });
 }
 
 /** `npm run ask`: answers one command, or one a line, and exits. */
@@ -72,19 +95,35 @@ async function registerCommands({
   return 0;
 }
 
+/** Answers on a chat platform and keeps the groups' time, until closed. */
+async function answerOn(platform: Platform, environment: Environment, log: Log) {
+  const [{ connect }, { discordOutbox }] = await Promise.all([
+    import('./discord/client.ts'),
+    import('./discord/post.ts'),
+  ]);
+  let watch: Watch | undefined;
+  const conversation = await openConversation(environment, log, () => void watch?.check());
+  const connection = await connect(platform, conversation, log);
+  watch = keepTime(conversation, discordOutbox(connection.client, conversation, Date.now), log);
+  return {
+    conversation,
+    lost: connection.lost,
+    async close() {
+      await Promise.all([watch.stop(), connection.close()]);
+      await closeConversation(conversation);
+    },
+  };
+}
+
 /** Answers on the chat platform until told to stop, or until the platform closes the door. */
 async function serve(environment: Environment, token: string): Promise<number> {
   const log = logger(environment);
-  const { connect } = await import('./discord/client.ts');
-  const conversation = await openConversation(environment, log);
   const { DISCORD_API: api, DISCORD_SHARDS: shard } = environment;
-  const platform = { token, ...(api && { api }), ...(shard && { shard }) };
-  const connection = await connect(platform, conversation, log);
+  const answering = await answerOn({ token, ...(api && { api }), ...(shard && { shard }) }, environment, log);
   log.info('answering on the chat platform');
-  const why = await Promise.race([toldToStop(), connection.lost]);
+  const why = await Promise.race([toldToStop(), answering.lost]);
   log.info({ why }, 'stopping');
-  await connection.close();
-  await closeConversation(conversation);
+  await answering.close();
   return why === 'SIGTERM' || why === 'SIGINT' ? 0 : 1;
 }
 
@@ -99,21 +138,10 @@ async function localRoom(environment: Environment, args: readonly string[]): Pro
   void toldToStop().then(signal => stop.abort(signal));
   const { runLocalRoom } = await import('./local-room.ts');
   const say = wordsIn(languageOf(process.env.LANG ?? ''));
-  const answerAt = async (platform: { token: string; api: string }) => {
-    const [conversation, { connect }, { register }] = await Promise.all([
-      openConversation(environment, log),
-      import('./discord/client.ts'),
-      import('./discord/register.ts'),
-    ]);
-    await register(conversation.book, platform);
-    const connection = await connect(platform, conversation, log);
-    return {
-      conversation,
-      async close() {
-        await connection.close();
-        await closeConversation(conversation);
-      },
-    };
+  const answerAt = async (platform: Platform) => {
+    const { register } = await import('./discord/register.ts');
+    await register(await readBook(COMMANDS), platform);
+    return await answerOn(platform, environment, log);
   };
   await runLocalRoom(
     { environment, say, signal: stop.signal, answerAt },

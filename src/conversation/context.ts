@@ -5,7 +5,12 @@ import type { Book } from './book.ts';
 import type { Given, Origin } from './question.ts';
 
 /** What the whole process shares. */
-export type House = { readonly store: Store; readonly workers: Workers };
+export type House = {
+  readonly store: Store;
+  readonly workers: Workers;
+  /** Looks at once for what has become due; undefined where nobody here keeps time. */
+  readonly checkDue?: (() => void) | undefined;
+};
 
 /** What a command may know while it answers: who asks, in which words to speak, what is remembered. */
 export type Context = Origin &

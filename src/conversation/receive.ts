@@ -7,7 +7,7 @@ import { requireSteward } from './access.ts';
 import type { Book } from './book.ts';
 import type { Manner, Suggestion } from './command.ts';
 import type { Context, House } from './context.ts';
-import { type Follow, open, seal } from './follow.ts';
+import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
 import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
@@ -132,15 +132,44 @@ const unknownCommand = (typed: string, book: Book): never =>
 
 const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
 
+type Sealing = { readonly holder: Holder; readonly at: number };
+
 /** Turns the follow-ups of an answer into signed ids. */
-function sealed(answer: Reply | Form, origin: Origin, { book, key }: Conversation): Unspoken {
-  const sign = (follow: Follow) => {
-    const name = book.nameOf.get(follow.followUp);
-    if (!name) throw new Error('a choice leads to a follow-up that no command declares');
-    return seal(follow, name, { key, holder: holderOf(origin), at: origin.at });
-  };
-  if (answer.kind === 'form') return { ...answer, follow: sign(answer.follow) };
-  const { choices, ...rest } = answer;
+function sealed(answer: Reply | Form, origin: Origin, conversation: Conversation): Unspoken {
+  const sealing = { holder: holderOf(origin), at: origin.at };
+  if (answer.kind === 'form') return { ...answer, follow: signed(answer.follow, sealing, conversation) };
+  return sealedReply(answer, sealing, conversation);
+}
+
+function sealedReply(
+  { choices, ...rest }: Reply,
+  sealing: Sealing,
+  conversation: Conversation,
+): Reply<string> {
   if (!choices) return rest;
-  return { ...rest, choices: choices.map((one): Choice<string> => ({ ...one, follow: sign(one.follow) })) };
+  const sign = (one: Choice): Choice<string> => ({
+    ...one,
+    follow: signed(one.follow, sealing, conversation),
+  });
+  return { ...rest, choices: choices.map(sign) };
+}
+
+function signed(follow: Follow, { holder, at }: Sealing, { book, key }: Conversation): string {
+  const name = book.nameOf.get(follow.followUp);
+  if (!name) throw new Error('a choice leads to a follow-up that no command declares');
+  return seal(follow, name, { key, holder, at });
+}
+
+/**
+ * A reply that nobody asked for, ready to be posted in a group. Throws an Error when a choice is for one asker
+ * only: in a post there is none.
+ */
+export function sealedPost(
+  reply: Reply,
+  { group, at }: { group: string; at: number },
+  conversation: Conversation,
+): Reply<string> {
+  if (reply.choices?.some(({ follow }) => follow.followUp.for !== 'group'))
+    throw new Error('a post offers a choice that is for one asker');
+  return sealedReply(reply, { holder: { group, asker: '' }, at }, conversation);
 }

@@ -1,4 +1,5 @@
-import type { Reply } from '../conversation/reply.ts';
+import type { Outbox, Place } from '../conversation/outbox.ts';
+import type { Block, Reply } from '../conversation/reply.ts';
 import type { Phase } from '../engine/challenges/events.ts';
 import {
   asOf,
@@ -17,14 +18,17 @@ import {
 } from '../records/challenges/index.ts';
 import type { Due } from '../records/dues.ts';
 import type { Store } from '../records/store.ts';
+import { announcementPicture, barsPicture, resultsPicture } from '../replies/challenge/pictures.ts';
 import { announcementReply, cancelledReply, noticeReply, resultsReply } from '../replies/challenges.ts';
 import { wordsIn } from '../words/index.ts';
-import type { Outbox, Place } from './outbox.ts';
+import type { Workers } from '../workers/workers.ts';
 import type { Act } from './watch.ts';
 
 export type ChallengeDesk = {
   readonly store: Store;
   readonly outbox: Outbox;
+  /** Draws; without it everything is told in words alone. */
+  readonly workers?: Workers | undefined;
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
 };
@@ -60,10 +64,18 @@ async function onTime(
   const now = asOf(challenge, Math.max(desk.now(), due.at.getTime()));
   if (!phases.includes(now.phase) || !isStillDue(now.terms, challenge, due)) return;
   const say = wordsIn(challenge.language);
-  const announcement = announcementReply(challenge, now, say);
+  const telling = { challenge, now, say };
+  const announcement = pictured(announcementReply(challenge, now, say), desk, workers =>
+    announcementPicture(workers, telling),
+  );
   // It says in which phase the challenge is.
   await updateAnnouncement(desk, board, challenge, announcement);
-  const reply = what === 'announcement' ? announcement : noticeReply(challenge, now, { what, say });
+  const reply =
+    what === 'announcement'
+      ? announcement
+      : pictured(noticeReply(challenge, now, { what, say }), desk, async workers =>
+          what === 'vote' ? barsPicture(workers, board, telling) : [],
+        );
   await tellOnce(desk, board, challenge, { what, reply });
 }
 
@@ -88,15 +100,25 @@ async function tellResults(desk: ChallengeDesk, board: Board, challenge: StoredC
   const result = await resultAt(board, challenge, atLast);
   const say = wordsIn(challenge.language);
   await keepPlacings(board, challenge, result);
-  await updateAnnouncement(desk, board, challenge, announcementReply(challenge, now, say));
-  const reply = resultsReply(challenge, { now, result, say });
+  await updateAnnouncement(
+    desk,
+    board,
+    challenge,
+    pictured(announcementReply(challenge, now, say), desk, workers =>
+      announcementPicture(workers, { challenge, now, say }),
+    ),
+  );
+  const reply = pictured(resultsReply(challenge, { now, result, say }), desk, workers =>
+    resultsPicture(workers, board, { challenge, now, say, result }),
+  );
   const before = await postOf(board, challenge.id, 'results');
-  if (before) await desk.outbox.edit(placeOf(challenge), before, reply);
+  if (before) await desk.outbox.edit(placeOf(challenge), before, await reply());
   else await tellOnce(desk, board, challenge, { what: 'results', reply });
 }
 
 async function tellCancelled(desk: ChallengeDesk, board: Board, challenge: StoredChallenge): Promise<void> {
-  const reply = cancelledReply(challenge, asOf(challenge, atLast), wordsIn(challenge.language));
+  const told = cancelledReply(challenge, asOf(challenge, atLast), wordsIn(challenge.language));
+  const reply = async () => told;
   await updateAnnouncement(desk, board, challenge, reply);
   await tellOnce(desk, board, challenge, { what: 'cancelled', reply });
 }
@@ -105,10 +127,27 @@ async function updateAnnouncement(
   { outbox }: ChallengeDesk,
   board: Board,
   challenge: StoredChallenge,
-  reply: Reply,
+  reply: Drawing,
 ): Promise<void> {
   const announcement = await postOf(board, challenge.id, 'announcement');
-  if (announcement) await outbox.edit(placeOf(challenge), announcement, reply);
+  if (announcement) await outbox.edit(placeOf(challenge), announcement, await reply());
+}
+
+/** A reply that is drawn when it is first needed, and then only once. */
+type Drawing = () => Promise<Reply>;
+
+/** A reply with its picture first. A picture that cannot be drawn holds up no news. */
+function pictured(
+  reply: Reply,
+  { workers }: ChallengeDesk,
+  draw: (workers: Workers) => Promise<readonly Block[]>,
+): Drawing {
+  let drawn: Promise<Reply> | undefined;
+  const begin = async () => {
+    const picture = workers ? await draw(workers).catch(() => []) : [];
+    return { ...reply, blocks: [...picture, ...reply.blocks] };
+  };
+  return () => (drawn ??= begin());
 }
 
 /** Short marks for nonces, which hold no more than 25 characters with the id. */
@@ -130,9 +169,13 @@ async function tellOnce(
   { outbox }: ChallengeDesk,
   board: Board,
   challenge: StoredChallenge,
-  { what, reply }: { what: PostOf; reply: Reply },
+  { what, reply }: { what: PostOf; reply: Drawing },
 ): Promise<void> {
   if (await postOf(board, challenge.id, what)) return;
-  const posted = await outbox.post(placeOf(challenge), reply, `${marks[what]}${challenge.id}`.slice(0, 25));
+  const posted = await outbox.post(
+    placeOf(challenge),
+    await reply(),
+    `${marks[what]}${challenge.id}`.slice(0, 25),
+  );
   if (posted !== 'barred') await keepPost(board, challenge.id, what, posted);
 }

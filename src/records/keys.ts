@@ -113,6 +113,11 @@ export const evidenceSharing = () => key('evidence-sharing');
 /** That a group shares what it has seen with other groups that also do. */
 export const evidenceSharedBy = (group: string) => key('evidence-sharing', group);
 
+/** The members of a group who keep a shelf lie under this key. */
+export const groupShelves = (group: string) => key('group-shelf', group);
+/** That a member of a group keeps a shelf. */
+export const groupShelf = (group: string, member: string) => key('group-shelf', group, member);
+
 // Challenges of a group. Ids of challenges, entries and events are the interactions that made them.
 /** The challenges of a group lie under this key. */
 export const challenges = (group: string) => key('challenge', group);

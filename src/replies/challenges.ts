@@ -5,9 +5,10 @@ import type { Terms } from '../engine/challenges/terms.ts';
 import { printNumber } from '../engine/quantities/number.ts';
 import { barOf, type StoredChallenge } from '../records/challenges/board.ts';
 import { closingGrace } from '../records/challenges/due.ts';
-import { type StandingBar, standingBars } from '../records/challenges/entries.ts';
 import type { Notice } from '../records/challenges/outcome.ts';
 import type { Words } from '../words/index.ts';
+import { type NumberedBar, nameOfBar, numberedBars } from './challenge/bars.ts';
+import { invitations } from './challenge/invitations.ts';
 
 /** Closing takes a check or two; only what is later than this was late, ms. */
 const late = 120_000;
@@ -23,19 +24,24 @@ const reply = (headline: string, data: object, blocks: readonly Block[]): Reply 
 /** A challenge as members must know it: what, until when, by which rules. */
 export function announcementReply({ id }: StoredChallenge, { terms, phase }: Challenge, say: Words): Reply {
   const words = say.challenges;
-  return reply(words.announced({ title: terms.title, phase: words.phases[phase] }), { id, phase, terms }, [
-    ...(terms.brief === '' ? [] : [{ kind: 'text', text: terms.brief } as const]),
-    {
-      kind: 'measures',
-      measures: [
-        { label: words.entriesUntil, value: words.moment(terms.entriesUntil, terms.zone) },
-        ...(terms.decides === 'colour'
-          ? []
-          : [{ label: words.votesUntil, value: words.moment(terms.votesUntil, terms.zone) }]),
-      ],
-    },
-    { kind: 'rows', title: words.rules, rows: rulesOf(terms, say) },
-  ]);
+  const told = reply(
+    words.announced({ title: terms.title, phase: words.phases[phase] }),
+    { id, phase, terms },
+    [
+      ...(terms.brief === '' ? [] : [{ kind: 'text', text: terms.brief } as const]),
+      {
+        kind: 'measures',
+        measures: [
+          { label: words.entriesUntil, value: words.moment(terms.entriesUntil, terms.zone) },
+          ...(terms.decides === 'colour'
+            ? []
+            : [{ label: words.votesUntil, value: words.moment(terms.votesUntil, terms.zone) }]),
+        ],
+      },
+      { kind: 'rows', title: words.rules, rows: rulesOf(terms, say) },
+    ],
+  );
+  return { ...told, ...invitations(id, phase, say) };
 }
 
 /** The rules of a challenge, one a row. */
@@ -74,7 +80,10 @@ export function noticeReply(
     vote: words.nowVote({ title, until: votesEnd, entries: standing(challenge).length }),
     'votes-soon': words.votesSoon({ title, until: votesEnd }),
   };
-  return reply(headlines[what], { id, phase: challenge.phase, what }, []);
+  return {
+    ...reply(headlines[what], { id, phase: challenge.phase, what }, []),
+    ...invitations(id, challenge.phase, say),
+  };
 }
 
 /** That a challenge was called off, by reason. */
@@ -93,36 +102,38 @@ export function resultsReply(
   { now, result, say }: { now: Challenge; result: Result; say: Words },
 ): Reply {
   const words = say.challenges;
-  const bars = new Map(standingBars(challenge, Number.MAX_SAFE_INTEGER).map(bar => [bar.entry, bar]));
+  const bars = new Map(numberedBars(challenge, now).map(bar => [bar.entry, bar]));
   const first = (result.ranking[0] ?? []).flatMap(entry => bars.get(entry) ?? []);
   const headline =
     first.length === 0
       ? words.nobodyPlaced({ title: now.terms.title })
-      : words.winner({ title: now.terms.title, bars: first.map(({ bar }) => words.byMaker(bar)) });
+      : words.winner({ title: now.terms.title, bars: first.map(bar => nameOfBar(bar, now, say)) });
   return reply(headline, resultData(challenge, result), [
-    { kind: 'rows', title: words.places, rows: placeRows(result, bars, say) },
+    { kind: 'rows', title: words.places, rows: placeRows(result, { bars, now, say }) },
     { kind: 'text', text: whyOf(now, result, say) },
     ...takenOut(challenge, now, say),
   ]);
 }
 
-function placeRows(result: Result, bars: ReadonlyMap<string, StandingBar>, say: Words): readonly string[] {
+function placeRows(
+  result: Result,
+  { bars, now, say }: { bars: ReadonlyMap<string, NumberedBar>; now: Challenge; say: Words },
+): readonly string[] {
   const words = say.challenges;
   const rows: string[] = [];
   let place = 1;
   for (const tied of result.ranking) {
     for (const entry of tied) {
-      const bar = bars.get(entry)?.bar;
-      if (bar)
-        rows.push(
-          words.placed({ place, bar: words.byMaker(bar), score: scoreText(result.colour.get(entry), say) }),
-        );
+      const bar = bars.get(entry);
+      if (!bar) continue;
+      const score = scoreText(result.colour.get(entry), say);
+      rows.push(words.placed({ place, bar: nameOfBar(bar, now, say), number: bar.number, score }));
     }
     place += tied.length;
   }
   for (const { entry, why } of result.unplaced) {
-    const bar = bars.get(entry)?.bar;
-    if (bar) rows.push(words.unplaced({ bar: words.byMaker(bar), why: words.unscored[why] }));
+    const bar = bars.get(entry);
+    if (bar) rows.push(words.unplaced({ bar: nameOfBar(bar, now, say), why: words.unscored[why] }));
   }
   return rows;
 }
@@ -147,11 +158,11 @@ function whyOf({ terms, closedAt = 0 }: Challenge, { decidedBy, quorum, tally }:
 }
 
 /** Who was taken out, and why: everybody may know. */
-function takenOut(challenge: StoredChallenge, { entries }: Challenge, say: Words): readonly Block[] {
+function takenOut(challenge: StoredChallenge, now: Challenge, say: Words): readonly Block[] {
   const words = say.challenges;
-  const rows = [...entries.values()].flatMap(entry => {
+  const rows = [...now.entries.values()].flatMap(entry => {
     if (entry.state !== 'disqualified') return [];
-    return [words.disqualified({ bar: words.byMaker(barOf(challenge, entry).bar), reason: entry.reason })];
+    return [words.disqualified({ bar: nameOfBar(barOf(challenge, entry), now, say), reason: entry.reason })];
   });
   return rows.length === 0 ? [] : [{ kind: 'rows', title: words.takenOut, rows }];
 }

@@ -1,6 +1,16 @@
+import { type ClassAsk, planClass } from '../engine/batch/class-kits.ts';
+import { planBatch } from '../engine/batch/plan.ts';
+import type { PlanRequest } from '../engine/batch/request.ts';
+import { drawPalette } from '../engine/challenges/reach.ts';
+import { matchColour } from '../engine/colour/match.ts';
 import { photoColours } from '../photo/colours.ts';
 import { readPhoto } from '../photo/read.ts';
 import type { Box } from '../photo/reading.ts';
+import { drawBatchCard } from '../pictures/batch-card.ts';
+import { drawChallengeCard } from '../pictures/challenge-card.ts';
+import { drawClassHandout } from '../pictures/class-handout.ts';
+import { keepEntryPhoto } from './challenge-photo.ts';
+import { challengeBars, challengeMeasured, challengeResults } from './challenge-pictures.ts';
 import { markPhoto } from './mark-photo.ts';
 
 /**
@@ -11,6 +21,17 @@ export const jobs = {
   readPhoto: ({ bytes }: { bytes: Uint8Array }) => readPhoto(bytes),
   photoColours: ({ bytes, region }: { bytes: Uint8Array; region?: Box }) => photoColours(bytes, region),
   markPhoto,
+  keepEntryPhoto,
+  challengeCard: drawChallengeCard,
+  challengeMeasured,
+  challengeBars,
+  challengeResults,
+  drawPalette,
+  match: matchColour,
+  planBatch,
+  planClass: ({ request, ask }: { request: PlanRequest; ask: ClassAsk }) => planClass(request, ask),
+  batchCard: drawBatchCard,
+  classHandout: drawClassHandout,
 };
 
 export type Jobs = typeof jobs;

@@ -1,8 +1,9 @@
 import { availableParallelism } from 'node:os';
 import { Piscina } from 'piscina';
-import { refuse } from '../engine/refusal.ts';
+import { Refusal, refuse } from '../engine/refusal.ts';
 import { FairQueue } from './fair-queue.ts';
 import type { JobName, Jobs } from './jobs.ts';
+import type { Finished } from './worker.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -17,7 +18,7 @@ type Output<Name extends JobName> = Awaited<ReturnType<Jobs[Name]>>;
 export type Workers = {
   /**
    * Runs a job for `owner` (a member's id). `moves` are buffers handed over instead of copied.
-   * Throws a Refusal when too much is waiting already.
+   * Throws a Refusal when too much is waiting already, and those of the job.
    */
   run<Name extends JobName>(
     name: Name,
@@ -50,7 +51,9 @@ export function openWorkers(): Workers {
       const threads = started();
       if (threads.queueSize >= LONGEST_QUEUE) refuse('workers-busy', {});
       const task = { name, input, [Piscina.queueOptionsSymbol]: { owner } };
-      return threads.run(task, { transferList: [...moves] as never });
+      const finished: Finished = await threads.run(task, { transferList: [...moves] as never });
+      if ('refused' in finished) throw new Refusal(finished.refused.id, finished.refused.values as never);
+      return finished.output as never;
     },
     async close() {
       await pool?.close();

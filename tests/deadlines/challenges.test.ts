@@ -3,8 +3,8 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, onTestFinished, test } from 'vitest';
+import type { Outbox } from '../../src/conversation/outbox.ts';
 import { challengeActs } from '../../src/deadlines/challenges.ts';
-import type { Outbox } from '../../src/deadlines/outbox.ts';
 import { watchDeadlines } from '../../src/deadlines/watch.ts';
 import {
   asOf,

@@ -1,8 +1,8 @@
 /* A process that does what is due after the vote, and kills itself on the way where it is told to. */
 
 import { appendFileSync } from 'node:fs';
+import type { Outbox } from '../../src/conversation/outbox.ts';
 import { challengeActs } from '../../src/deadlines/challenges.ts';
-import type { Outbox } from '../../src/deadlines/outbox.ts';
 import { watchDeadlines } from '../../src/deadlines/watch.ts';
 import { boardAt, votesEnd } from '../records/challenges/fair.ts';
 

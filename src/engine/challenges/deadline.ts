@@ -20,7 +20,8 @@ declare module '../refusal.ts' {
 /** Where and when a deadline is written: the zone of the one who writes it, and now, ms since 1970 UTC. */
 export type Writing = { readonly zone: string; readonly now: number };
 
-const HOUR = 3_600_000;
+const MINUTE = 60_000;
+const HOUR = 60 * MINUTE;
 
 /** English and Spanish names of the days, from Monday, by their first letters without accents. */
 const DAYS: readonly (readonly string[])[] = [
@@ -57,16 +58,17 @@ function timeOfDay(text: string): { hour: number; minute: number } | undefined {
   return { hour: (hour % 12) + (half === 'pm' ? 12 : 0), minute };
 }
 
-type Span = { readonly count: number; readonly unit: 'hour' | 'day' | 'week' };
+type Span = { readonly count: number; readonly unit: 'minute' | 'hour' | 'day' | 'week' };
 
 /** `in 3 days`, `en 2 semanas`; undefined when the text is something else. */
 function span(text: string): (Span & { readonly rest: string }) | undefined {
-  const found = /^(?:in|en|dentro de) (\d{1,4}) (hours?|horas?|days?|dias?|weeks?|semanas?)(?: (.+))?$/.exec(
-    text,
-  );
+  const found =
+    /^(?:in|en|dentro de) (\d{1,4}) (minutes?|minutos?|hours?|horas?|days?|dias?|weeks?|semanas?)(?: (.+))?$/.exec(
+      text,
+    );
   if (!found) return undefined;
   const [, count = '', word = '', rest = ''] = found;
-  const unit = /^h/.test(word) ? 'hour' : /^d/.test(word) ? 'day' : 'week';
+  const unit = /^m/.test(word) ? 'minute' : /^h/.test(word) ? 'hour' : /^d/.test(word) ? 'day' : 'week';
   return { count: Number(count), unit, rest };
 }
 
@@ -84,7 +86,7 @@ function namedDay(
 }
 
 /**
- * Reads a deadline: `2026-12-01 18:00`, `in 3 days`, `in 3 days 18:00`, `in 36 hours`, `friday 18:00`,
+ * Reads a deadline: `2026-12-01 18:00`, `in 3 days`, `in 3 days 18:00`, `in 36 hours`, `in 90 minutes`, `friday 18:00`,
  * `tomorrow 6pm`, and the same in Spanish. A day of the week is the next one whose time is still to come. Days
  * keep the time of day over a clock change, hours are counted as they pass. Throws a Refusal for what cannot be
  * read, for a day without its time, for an unknown zone, and for a time that has passed.
@@ -110,9 +112,9 @@ function read(asked: string, text: string, { zone, now }: Writing): Fixed {
   }
 
   const later = span(asked);
-  if (later?.unit === 'hour' && later.rest === '')
-    return { at: now + later.count * HOUR, zone: zoneOf(zone).name };
-  if (later && later.unit !== 'hour') {
+  if ((later?.unit === 'minute' || later?.unit === 'hour') && later.rest === '')
+    return { at: now + later.count * (later.unit === 'minute' ? MINUTE : HOUR), zone: zoneOf(zone).name };
+  if (later?.unit === 'day' || later?.unit === 'week') {
     const wall = daysLater(today, later.count * (later.unit === 'week' ? 7 : 1));
     return later.rest === '' ? instantOf(wall, zone) : on(wall, later.rest);
   }

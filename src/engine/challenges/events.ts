@@ -1,7 +1,13 @@
 import type { Terms } from './terms.ts';
 
 /** Every event states when its interaction was made (ms since 1970 UTC), its id, and who made it. */
-type Made = { readonly id: string; readonly at: number; readonly by: string };
+type Made = {
+  readonly id: string;
+  readonly at: number;
+  readonly by: string;
+  /** The name of a steward when they did it, for the list that members read. */
+  readonly name?: string | undefined;
+};
 
 /** What a steward did: this is the list that members can read. */
 export type StewardEvent = Made &

@@ -49,13 +49,13 @@ const together = (errors: readonly number[]) => Math.hypot(...errors);
  * Scores the colours of a bar against a palette. Each palette colour is matched with a bar colour of its own so
  * that the weighted CIEDE2000 is least over all matches; colours wanted in unequal shares weigh by their share.
  * A bar colour that stands for none adds its part of the face times its difference from the nearest palette
- * colour. Both palette and bar are in CIELAB under D65.
+ * colour. Both palette and bar are in CIELAB under D65. Undefined where there is no palette, or no colour.
  */
 export function scoreColours(palette: readonly Target[], bar: readonly BarColour[]): ColourScore | undefined {
   const seen = bar.flatMap((colour, number) =>
     colour.share >= leastFaceShare ? [{ ...colour, number }] : [],
   );
-  if (seen.length === 0) return undefined;
+  if (seen.length === 0 || palette.length === 0) return undefined;
   const wanted = palette.reduce((sum, { share = 1 }) => sum + share, 0);
   const weights = palette.map(({ share = 1 }) => share / wanted);
   const differences = palette.map(({ lab }) => seen.map(colour => colourDifference(lab, colour.lab)));

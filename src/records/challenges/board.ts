@@ -8,8 +8,16 @@ import { endKind, eventKind, openingKind } from './kinds.ts';
 /** Whose challenges, and where they are kept. */
 export type Board = { readonly store: Store; readonly group: string };
 
-/** The interaction that brings something about: its id, when it was made (ms since 1970 UTC), and by whom. */
-export type Made = { readonly id: string; readonly at: number; readonly by: string };
+/**
+ * The interaction that brings something about: its id, when it was made (ms since 1970 UTC), and by whom; with the
+ * name of a steward, whose deeds members can read.
+ */
+export type Made = {
+  readonly id: string;
+  readonly at: number;
+  readonly by: string;
+  readonly name?: string | undefined;
+};
 
 /** What was handed in as an entry. */
 export type Bar = Extract<RecordOf<typeof eventKind>['did'], { kind: 'entered' }>['bar'];

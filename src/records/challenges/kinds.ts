@@ -53,7 +53,7 @@ const bar = z.strictObject({
   colour,
 });
 
-const madeShape = { id: z.string(), at: instant, by: z.string() };
+const madeShape = { id: z.string(), at: instant, by: z.string(), name: z.string().optional() };
 
 /** What a challenge was opened with, by whom, and where the group hears of it. */
 export const openingKind = recordKind('challenge', {

@@ -6,7 +6,7 @@ import { ballotOf } from '../../engine/challenges/voting.ts';
 import { challengeEnd, challengePost, placing, placings, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { add, drop, everything, put } from '../store.ts';
-import { asOf, type Bar, type Board, type StoredChallenge } from './board.ts';
+import { asOf, type Bar, type Board, readChallenge, type StoredChallenge } from './board.ts';
 import { closingGrace } from './due.ts';
 import { standingBars } from './entries.ts';
 import { endKind, placingKind, postKind } from './kinds.ts';
@@ -105,6 +105,21 @@ export async function keepPlacings(board: Board, challenge: StoredChallenge, res
     );
   });
   await board.store.commit(writes);
+}
+
+/**
+ * Closes a challenge whose time is over and keeps what became of its entries, as whoever tells the group also does;
+ * gives it as it is then, or undefined when it is not yet time.
+ */
+export async function settleChallenge(
+  board: Board,
+  challenge: StoredChallenge,
+  now: number,
+): Promise<StoredChallenge | undefined> {
+  if (!(await closeChallenge(board, challenge, now))) return undefined;
+  const closed = await readChallenge(board, challenge.id);
+  if (closed) await keepPlacings(board, closed, await resultAt(board, closed, Number.MAX_SAFE_INTEGER));
+  return closed;
 }
 
 /** What became of all entries of a member in this group, the newest first. */

@@ -6,6 +6,7 @@ import type { Violation } from '../../engine/challenges/rules.ts';
 import type { Constraint, Decides, EntryClass } from '../../engine/challenges/terms.ts';
 import type { ReasonId } from '../../engine/refusal.ts';
 import type { RefusalSentences } from '../sentence.ts';
+import type { ChallengeStepReason } from './challenge-steps.ts';
 
 /** An instant as the clocks of a zone show it, with the zone's own name. */
 const moment = (at: number, zone: string) =>
@@ -129,7 +130,8 @@ export const challenges = {
     colour: 'Measured colour decides.',
     both: 'Vote and measured colour decide together: each entry’s two places are added, the lowest sum is first.',
   } satisfies Record<Decides, string>,
-  whiteSheet: 'Lay a plain white sheet beside the bar in the photo; neons and pearls get no colour score.',
+  whiteSheet:
+    'Lay a plain white sheet beside the bar in the photo; neons and pearls (micas) get no colour score.',
   joinedBefore: (v: { before: number; zone: string }) =>
     `Members who joined before ${moment(v.before, v.zone)} vote.`,
   quorum: (v: { needed: number }) => `The vote counts from ${count(v.needed, 'ballot', 'ballots')} on.`,
@@ -143,8 +145,8 @@ export const challenges = {
   nobodyPlaced: (v: { title: string }) => `“${v.title}” is over, and nobody is placed.`,
   byMaker: (v: { title: string; maker: string }) => `“${v.title}” by ${v.maker}`,
   places: 'Places',
-  placed: (v: { place: number; bar: string; score: string | undefined }) =>
-    `${v.place}. ${v.bar}${v.score === undefined ? '' : ` (colour ${v.score})`}`,
+  placed: (v: { place: number; bar: string; number: number; score: string | undefined }) =>
+    `${v.place}. ${v.bar} (bar ${v.number}${v.score === undefined ? '' : `, colour ${v.score}`})`,
   unplaced: (v: { bar: string; why: string }) => `not placed: ${v.bar}. ${v.why}`,
   ballotsCounted: (v: { ballots: number }) => `${count(v.ballots, 'ballot', 'ballots')} counted.`,
   takenOut: 'Taken out by a steward',
@@ -158,7 +160,7 @@ export const challenges = {
 };
 
 type ChallengeReason = Extract<
-  ReasonId,
+  Exclude<ReasonId, ChallengeStepReason>,
   | `tally-${string}`
   | `challenge-${string}`
   | `vote-${string}`

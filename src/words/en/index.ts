@@ -1,5 +1,6 @@
 import type { RefusalSentences } from '../sentence.ts';
 import { batchRefusals } from './batch.ts';
+import { challengeStepsRefusals } from './challenge-steps.ts';
 import { challengesRefusals } from './challenges.ts';
 import { checkingRefusals } from './checking.ts';
 import { colourRefusals } from './colour.ts';
@@ -11,10 +12,12 @@ import { evidenceRefusals } from './evidence.ts';
 import { frontsRefusals } from './fronts.ts';
 import { heatRefusals } from './heat.ts';
 import { photoRefusals } from './photo.ts';
+import { planRefusals } from './plan.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 
 export { batch } from './batch.ts';
+export { challengeSteps } from './challenge-steps.ts';
 export { challenges } from './challenges.ts';
 export { checking } from './checking.ts';
 export { colour } from './colour.ts';
@@ -29,6 +32,7 @@ export { heat } from './heat.ts';
 export { help } from './help.ts';
 export { page } from './page.ts';
 export { photo } from './photo.ts';
+export { plan, recipes } from './plan.ts';
 export { prefer } from './prefer.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
@@ -37,6 +41,7 @@ export { timeline } from './timeline.ts';
 
 export const refusals: RefusalSentences = {
   ...batchRefusals,
+  ...challengeStepsRefusals,
   ...challengesRefusals,
   ...checkingRefusals,
   ...colourRefusals,
@@ -48,6 +53,7 @@ export const refusals: RefusalSentences = {
   ...frontsRefusals,
   ...heatRefusals,
   ...photoRefusals,
+  ...planRefusals,
   ...quantitiesRefusals,
   ...shelfRefusals,
 };

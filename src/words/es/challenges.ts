@@ -96,7 +96,7 @@ export const challenges: typeof en.challenges = {
     both: 'Deciden el voto y el color medido: se suman los dos puestos de cada barra y gana la suma menor.',
   },
   whiteSheet:
-    'Pon una hoja blanca lisa junto a la barra en la foto; neones y perlados no reciben nota de color.',
+    'Pon una hoja blanca lisa junto a la barra en la foto; neones y perlados (micas) no reciben nota de color.',
   joinedBefore: v => `Vota quien entró antes del ${moment(v.before, v.zone)}.`,
   quorum: v => `La votación vale desde ${count(v.needed, 'papeleta', 'papeletas')}.`,
   nowOpen: v => `«${v.title}» está abierto: inscribe tu barra hasta el ${v.until}.`,
@@ -108,7 +108,7 @@ export const challenges: typeof en.challenges = {
   nobodyPlaced: v => `«${v.title}» ha terminado y nadie queda clasificado.`,
   byMaker: v => `«${v.title}» de ${v.maker}`,
   places: 'Puestos',
-  placed: v => `${v.place}. ${v.bar}${v.score === undefined ? '' : ` (color ${v.score})`}`,
+  placed: v => `${v.place}. ${v.bar} (barra ${v.number}${v.score === undefined ? '' : `, color ${v.score}`})`,
   unplaced: v => `sin puesto: ${v.bar}. ${v.why}`,
   ballotsCounted: v => (v.ballots === 1 ? '1 papeleta contada.' : `${v.ballots} papeletas contadas.`),
   takenOut: 'Retiradas por un responsable',

@@ -1,0 +1,93 @@
+import { clamped, heading, lines, MARGIN, type Pair, pairs, photo } from './challenge-parts.ts';
+import { FAINT, INK, RULE, Sheet } from './sheet.ts';
+
+/** The board of results: texts in the group's language, colours as `#rrggbb`, photos as JPEG. */
+export type ChallengeResults = {
+  readonly kicker: string;
+  readonly title: string;
+  readonly rows: readonly {
+    /** `1`, `2=`, or `–` for a bar without a place. */
+    readonly place: string;
+    readonly name: string;
+    readonly lines: readonly string[];
+    readonly photo?: Uint8Array | undefined;
+    readonly pairs: readonly Pair[];
+  }[];
+  /** What the columns of swatches are: above the target, below the bar. */
+  readonly swatchNote: string;
+  readonly why: readonly string[];
+  /** Who beat whom; undefined where nobody voted. */
+  readonly pairwise?: PairTable | undefined;
+};
+
+/** Row against column: how many ballots put the row's bar first. */
+export type PairTable = {
+  readonly title: string;
+  readonly numbers: readonly string[];
+  /** `undefined` on the diagonal. */
+  readonly cells: readonly (readonly ({ readonly votes: number; readonly wins: boolean } | undefined)[])[];
+};
+
+const WIDTH = 820;
+const INNER = WIDTH - 2 * MARGIN;
+const PHOTO = 104;
+const SIDE = 34;
+const GOLD = '#f0dfae';
+const WIN = '#dfe9d3';
+
+/** Draws places with photos, colours wanted above colours measured, and the pairwise table. Returns a PNG. */
+export function drawChallengeResults(board: ChallengeResults): Uint8Array {
+  const sheet = new Sheet(WIDTH);
+  let y = heading(sheet, board.title, board.kicker) + 12;
+  for (const [index, row] of board.rows.entries()) {
+    drawRow(sheet, row, { y, first: index === 0 && row.place.startsWith('1') });
+    y += PHOTO + 16;
+  }
+  if (board.rows.some(row => row.pairs.length > 0))
+    y = sheet.paragraph(board.swatchNote, MARGIN, y, INNER, { size: 13, colour: FAINT }) + 6;
+  for (const text of board.why) y = sheet.paragraph(text, MARGIN, y, INNER, { size: 15 }) + 3;
+  if (board.pairwise) y = table(sheet, board.pairwise, y + 14);
+  return sheet.png(y + MARGIN - 8);
+}
+
+function drawRow(
+  sheet: Sheet,
+  row: ChallengeResults['rows'][number],
+  { y, first }: { y: number; first: boolean },
+): void {
+  if (first) sheet.box(MARGIN - 12, y - 8, INNER + 24, PHOTO + 16, GOLD, { radius: 10 });
+  sheet.text(row.place, MARGIN + 24, y + PHOTO / 2 + 12, { size: 34, weight: 'bold', anchor: 'middle' });
+  photo(sheet, row.photo, { x: MARGIN + 64, y, width: PHOTO, height: PHOTO });
+  const left = MARGIN + 64 + PHOTO + 20;
+  const swatches = row.pairs.length * (SIDE + 6);
+  const width = WIDTH - MARGIN - left - swatches - 12;
+  const name = clamped(row.name, { width, size: 18, lines: 2, weight: 'bold' });
+  const under = lines(sheet, name, { x: left, top: y + 4, size: 18, weight: 'bold', colour: INK });
+  const rest = row.lines.flatMap(text => clamped(text, { width, size: 14, lines: 2 })).slice(0, 3);
+  lines(sheet, rest, { x: left, top: under + 2, size: 14, colour: FAINT });
+  pairs(sheet, row.pairs, { x: WIDTH - MARGIN - swatches + 6, y: y + (PHOTO - 2 * SIDE) / 2, side: SIDE });
+}
+
+function table(sheet: Sheet, { title, numbers, cells }: PairTable, top: number): number {
+  const titled = sheet.paragraph(title, MARGIN, top, INNER, { size: 15, weight: 'bold' }) + 6;
+  const width = Math.min(52, (INNER - 60) / numbers.length);
+  const height = 30;
+  const left = MARGIN + 60;
+  const size = width < 36 ? 11 : 14;
+  for (const [index, number] of numbers.entries()) {
+    const x = left + index * width + width / 2;
+    sheet.text(number, x, titled + 20, { size, weight: 'bold', anchor: 'middle' });
+    const y = titled + height * (index + 1);
+    sheet.text(number, MARGIN + 30, y + 20, { size, weight: 'bold', anchor: 'middle' });
+  }
+  for (const [row, list] of cells.entries())
+    for (const [column, cell] of list.entries()) {
+      const x = left + column * width;
+      const y = titled + height * (row + 1);
+      sheet.box(x, y, width, height, cell?.wins ? WIN : 'none', { edge: RULE });
+      if (!cell) continue;
+      const weight = cell.wins ? 'bold' : 'regular';
+      sheet.text(String(cell.votes), x + width / 2, y + 20, { size, weight, anchor: 'middle' });
+    }
+  return titled + height * (numbers.length + 1);
+}

@@ -1,0 +1,135 @@
+import type { Context } from '../../conversation/context.ts';
+import type { Attachment } from '../../conversation/question.ts';
+import type { Reply } from '../../conversation/reply.ts';
+import { leastFaceShare } from '../../engine/challenges/measured.ts';
+import type { Target } from '../../engine/challenges/terms.ts';
+import { hexOfLab, labOfHex } from '../../engine/colour/appearance.ts';
+import { predictBar } from '../../engine/colour/bar.ts';
+import { plainBase } from '../../engine/colour/base-soap.ts';
+import { fullDose, opticsOf } from '../../engine/colour/colourant-optics.ts';
+import { findColourant } from '../../engine/colourants/find.ts';
+import { parseColour } from '../../engine/quantities/colour.ts';
+import { Refusal } from '../../engine/refusal.ts';
+import { sharedShelves } from '../../records/group-shelves.ts';
+import { candidatesOf } from './shelf-candidates.ts';
+
+/** At most so many colours make a palette. */
+const mostColours = 6;
+
+/**
+ * Reads `teal, #4b3f9e 30%, ultramarine blue`: colours apart by commas, a part of the face after each where they are
+ * not all alike. A colourant's name means a bar with its full dose. Throws a Refusal for what is no colour.
+ */
+export function readPalette(text: string): readonly Target[] {
+  return text
+    .split(/[;\n]|,(?![^(]*\))/)
+    .map(part => part.trim())
+    .filter(part => part !== '')
+    .map(part => {
+      const [, name = part, share] = /^(.*?)\s+(\d{1,3})\s*%$/.exec(part) ?? [];
+      const hex = hexNamed(name);
+      return { hex, lab: labOfHex(hex), ...(share !== undefined && { share: Number(share) }) };
+    });
+}
+
+function hexNamed(text: string): string {
+  try {
+    return parseColour(text);
+  } catch (unreadable) {
+    if (!(unreadable instanceof Refusal)) throw unreadable;
+    try {
+      const colourant = findColourant(text);
+      const mix = [{ optics: opticsOf(colourant), grams: fullDose(colourant) }];
+      return predictBar(mix, plainBase('white', false)).hex;
+    } catch (unknown) {
+      throw unknown instanceof Refusal ? unreadable : unknown;
+    }
+  }
+}
+
+/** The main colours of what is in a photo, the largest first. Throws the Refusals of the photo's reader. */
+export async function paletteOfPhoto(
+  photo: Attachment,
+  { workers, asker }: Pick<Context, 'workers' | 'asker'>,
+): Promise<readonly Target[]> {
+  const bytes = await photo.read();
+  const { colours } = await workers.run('photoColours', { bytes }, { owner: asker.id });
+  return colours
+    .filter(({ share }) => share >= leastFaceShare)
+    .slice(0, mostColours)
+    .map(({ lab, hex }) => ({ hex, lab }));
+}
+
+export type DrawAsked = {
+  readonly colours?: number | undefined;
+  readonly share?: number | undefined;
+  readonly seed?: string | undefined;
+};
+
+/** A palette drawn by a seed that a part of the group's shelves can make. */
+export async function drawnPalette({ colours = 3, share = 60, seed }: DrawAsked, context: Context) {
+  const drawnWith = seed?.trim() || context.id.slice(-6);
+  const shelves = (await sharedShelves(context.store, context.group)).map(candidatesOf);
+  const drawn = await context.workers.run(
+    'drawPalette',
+    {
+      seed: drawnWith,
+      size: colours,
+      leastShare: share / 100,
+      shelves: shelves.filter(shelf => shelf.length > 0),
+      base: plainBase('white', false),
+    },
+    { owner: context.asker.id },
+  );
+  const palette = drawn.colours.map((lab): Target => {
+    const hex = hexOfLab(lab);
+    return { hex, lab: labOfHex(hex) };
+  });
+  return { palette, seed: drawnWith, share: drawn.share, shelves: drawn.shelves };
+}
+
+/** Answers `/challenge palette`: the colours of a photo, or a palette drawn from the group's shelves. */
+export async function showPalette(
+  { photo, ...asked }: DrawAsked & { readonly photo?: Attachment | undefined },
+  context: Context,
+): Promise<Reply> {
+  const steps = context.say.challengeSteps;
+  if (photo) {
+    const palette = await paletteOfPhoto(photo, context);
+    return paletteReply(palette, steps.photoPalette, { from: 'photo' }, context);
+  }
+  const { palette, seed, share, shelves } = await drawnPalette(asked, context);
+  const percent = Math.round(share * 100);
+  return paletteReply(
+    palette,
+    steps.drawnPalette({ seed, percent, shelves }),
+    { seed, share, shelves },
+    context,
+  );
+}
+
+async function paletteReply(
+  palette: readonly Target[],
+  why: string,
+  data: object,
+  { say, workers, asker }: Context,
+): Promise<Reply> {
+  const steps = say.challengeSteps;
+  const hexes = palette.map(({ hex }) => hex).join(', ');
+  const png = await workers.run(
+    'challengeCard',
+    { kicker: steps.kicker, title: hexes, brief: why, palette, dates: [], rulesTitle: '', rules: [] },
+    { owner: asker.id },
+  );
+  return {
+    kind: 'reply',
+    headline: hexes,
+    data: { palette, ...data },
+    blocks: [
+      { kind: 'picture', name: 'palette.png', png, alt: say.challenges.palette({ colours: [hexes] }) },
+      { kind: 'text', text: why },
+      { kind: 'text', text: steps.usePalette({ hexes }), folds: true },
+    ],
+    cautions: [],
+  };
+}
