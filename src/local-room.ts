@@ -16,7 +16,7 @@ export type LocalRoomParts = {
   /** Ends the room from outside. */
   readonly signal: AbortSignal;
   /** Registers the commands and answers on a platform at this address. */
-  answerAt(platform: { token: string; api: string }): Promise<Answering>;
+  readonly answerAt: (platform: { token: string; api: string }) => Promise<Answering>;
 };
 
 /** Nobody checks it: the host is our own, and on this machine. */

@@ -1,0 +1,24 @@
+import { fc, test as property } from '@fast-check/vitest';
+import { describe, expect, test } from 'vitest';
+import { plain } from '../../src/discord/render.ts';
+import { spansOf } from '../../src/page/browser/markup.ts';
+
+describe('bold and escapes', () => {
+  test('two stars make bold, a backslash takes the meaning away', () => {
+    expect(spansOf('**Gold mica:** 1/2 tsp \\*\\*now\\*\\*')).toEqual([
+      { text: 'Gold mica:', bold: true },
+      { text: ' 1/2 tsp **now**', bold: false },
+    ]);
+  });
+
+  test('stars that never close are stars', () => {
+    expect(spansOf('5 ** 2')).toEqual([{ text: '5 ** 2', bold: false }]);
+  });
+
+  property.prop([fc.string({ unit: 'grapheme' })])('what a member wrote is shown as written: %s', words => {
+    const line = words.replaceAll(/[\r\n]/g, ' ');
+    const shown = spansOf(plain(line));
+    expect(shown.map(({ text }) => text).join('')).toBe(line);
+    expect(shown.some(({ bold }) => bold)).toBe(false);
+  });
+});
