@@ -10,7 +10,7 @@ import type { Words } from '../words/index.ts';
 export type NamedDose = { readonly dose: Dose; readonly name: string };
 
 /** Two figures: powders vary more than a third figure could tell. */
-const rough = (value: number): string => printNumber(Number(value.toPrecision(2)));
+export const rough = (value: number): string => printNumber(Number(value.toPrecision(2)));
 
 /** What to spoon: of the premix where there is one, else of the dry powder. */
 export const spoonsOf = ({ premix, spoons }: Dose, say: Words): string =>

@@ -20,7 +20,12 @@ declare module '../../engine/refusal.ts' {
 const UNDECIDED: ReadonlySet<string> = new Set(['colourant-unknown', 'colourant-ambiguous']);
 
 /** What a member means by a colourant: the generic kind, and their own jar of it where they have one. */
-export type Jar = { readonly colourant: Colourant; readonly item?: ShelfItem };
+export type Jar = {
+  readonly colourant: Colourant;
+  readonly item?: ShelfItem;
+  /** Of somebody else's jar of it, told with a recipe: how much of it is pigment, 0 to 1. */
+  readonly pigmentFraction?: number;
+};
 
 /**
  * The jar somebody names: their own item by its exact name, else the catalogue, else their own item by a close
@@ -48,14 +53,17 @@ export function jarOf(item: ShelfItem): Jar {
 }
 
 /** What dosing needs to know of a jar: what it is, and what its owner found out about it. */
-export function knownOf({ colourant, item }: Jar, { teaspoon }: Pick<Measures, 'teaspoon'>): FoundColour {
+export function knownOf(
+  { colourant, item, pigmentFraction = item?.pigmentFraction }: Jar,
+  { teaspoon }: Pick<Measures, 'teaspoon'>,
+): FoundColour {
   const { dishTest, spoonWeight } = item?.lot ?? {};
   return {
     colourant,
     ...(spoonWeight && { gramsPerTeaspoon: (spoonWeight.grams * teaspoon) / spoonWeight.spoonMillilitres }),
     ...(dishTest && { dishTest }),
-    ...(item?.pigmentFraction !== undefined && {
-      premix: { by: 'percent', pigmentShare: item.pigmentFraction, carrier: 'glycerin' },
+    ...(pigmentFraction !== undefined && {
+      premix: { by: 'percent', pigmentShare: pigmentFraction, carrier: 'glycerin' },
     }),
   };
 }

@@ -111,16 +111,8 @@ export const batch = {
   classSteps,
   headline: (v: { lye: string; alkali: string; water: string; oils: string }) =>
     `${v.lye} ${v.alkali} in ${v.water} water for ${v.oils} oils`,
-  holdBack: (v: { grams: string }) => `Hold back ${v.grams} of that water: the colours bring it.`,
   waterWays: (v: { strength: string; ratio: string; ofOils: string }) =>
     `The same water: ${v.strength} % lye = ${v.ratio}:1 water to lye = ${v.ofOils} % of oils.`,
-  batter: (v: { grams: string; millilitres: string; cups: string }) =>
-    `Batter: ${v.grams} g, ${v.millilitres} ml (${v.cups} cups).`,
-  superfat: (v: { asked: string; effective: string; low: string; high: string }) =>
-    `Superfat ${v.effective} % over the batch (asked ${v.asked} %; ${v.low} to ${v.high} % over the oils’ ranges).`,
-  portion: (v: { name: string; millilitres: string; superfat: string; lye: string }) =>
-    `${capital(portionName(v.name))}: ${v.millilitres} ml, superfat ${v.superfat} %, lye ${v.lye} %.`,
-  reserve: (v: { millilitres: string }) => `${v.millilitres} ml is left for what clings to pot and cups.`,
   kit: (v: { stations: number; people: string; lye: string; water: string }) =>
     `${v.stations} stations (${v.people} people): ${v.lye} lye in ${v.water} water at each.`,
 };

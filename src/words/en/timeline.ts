@@ -45,7 +45,7 @@ const steps: StepSentences = {
     v.count === 1 ? 'Stir the soaking colour again.' : 'Stir the soaking colours again.',
   'line-mould': () => 'Line the mould. Lay out cups, spoons, whisk and spatulas.',
   'warm-oven': v => `Warm the oven to ${t(v.ovenC)}.`,
-  'check-temperatures': v => `Check: oils and lye water near ${t(v.startC)}. Fragrance weighed.`,
+  'check-temperatures': v => `Check: oils and lye water near ${t(v.startC)}. All weighed, all within reach.`,
   'lye-into-oils': v => `Lye water into the oils. Blend in short bursts to ${traces[v.trace]}.`,
   'add-additive': v => `Stir in ${weight(v.grams)} ${additive(v.additive)}.`,
   split: v =>

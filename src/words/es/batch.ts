@@ -116,15 +116,8 @@ export const batch: typeof en.batch = {
   lyeCautions,
   classSteps,
   headline: v => `${v.lye} de ${v.alkali} en ${v.water} de agua para ${v.oils} de aceites`,
-  holdBack: v => `Reserva ${v.grams} de esa agua: la traen los colores.`,
   waterWays: v =>
     `La misma agua: lejía al ${v.strength} % = ${v.ratio}:1 de agua a álcali = ${v.ofOils} % de los aceites.`,
-  batter: v => `Masa: ${v.grams} g, ${v.millilitres} ml (${v.cups} tazas).`,
-  superfat: v =>
-    `Sobreengrasado ${v.effective} % en el lote (pedido ${v.asked} %; ${v.low} a ${v.high} % según los rangos de los aceites).`,
-  portion: v =>
-    `${capital(portionName(v.name))}: ${v.millilitres} ml, sobreengrasado ${v.superfat} %, lejía al ${v.lye} %.`,
-  reserve: v => `Quedan ${v.millilitres} ml para lo que se pega a la olla y los vasos.`,
   kit: v =>
     `${v.stations} mesas (${v.people} personas): ${v.lye} de álcali en ${v.water} de agua en cada una.`,
 };
