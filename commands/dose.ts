@@ -3,7 +3,12 @@ import { action, command, followUp, type Suggestion } from '../src/conversation/
 import type { Context } from '../src/conversation/context.ts';
 import { several, text } from '../src/conversation/option.ts';
 import type { Choice } from '../src/conversation/reply.ts';
+import { oilGramsFor } from '../src/engine/batch/fit.ts';
+import { fillPortions } from '../src/engine/batch/portions.ts';
+import { batterOfPot } from '../src/engine/batch/pot.ts';
+import { makeRecipe } from '../src/engine/batch/recipe.ts';
 import { completeColourants } from '../src/engine/colourants/complete.ts';
+import type { Batter } from '../src/engine/dispersion/batter.ts';
 import { answerDose } from '../src/engine/dosing/answer.ts';
 import { parseCarrier, parsePremix } from '../src/engine/dosing/parse-premix.ts';
 import type { DoseAsked } from '../src/engine/dosing/request.ts';
@@ -11,6 +16,7 @@ import { parsePortion } from '../src/engine/quantities/amount.ts';
 import { parseStrength, type Strength, splitStrength } from '../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../src/engine/quantities/units.ts';
 import { preferencesOf } from '../src/records/preferences.ts';
+import { findRecipe, nearestRecipes } from '../src/records/recipes/index.ts';
 import { listShelf, useItem } from '../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../src/records/shelf/jar.ts';
 import {
@@ -22,6 +28,9 @@ import {
   nameOf,
   spoonsOf,
 } from '../src/replies/dose.ts';
+import { recipesOf } from '../src/replies/plan/follow.ts';
+import { readKept } from '../src/replies/plan/read.ts';
+import { colourNotes, withoutCatalogueLye } from '../src/replies/warning.ts';
 import type { Words } from '../src/words/index.ts';
 
 const FULL: Strength = { by: 'name', name: 'full' };
@@ -80,6 +89,13 @@ export default command(
         },
         { most: 4 },
       ),
+      recipe: text(
+        {
+          en: 'A kept recipe whose batter it is, for a closer answer',
+          es: 'Una receta guardada, si es su masa: la respuesta es más exacta',
+        },
+        { most: 100 },
+      ).optional(),
     },
     completes: {
       colourant: suggestJars,
@@ -88,6 +104,8 @@ export default command(
         Object.entries(say.quantities.strengths)
           .map(([value, name]) => ({ name, value }))
           .filter(({ name }) => name.startsWith(typed.toLowerCase())),
+      recipe: async (typed, context) =>
+        (await nearestRecipes(recipesOf(context), typed, 25)).map(name => ({ name, value: name })),
       carrier: (_, { say }) =>
         Object.entries(say.dispersion.carriers).map(([value, name]) => ({ name, value })),
     },
@@ -109,8 +127,14 @@ export default command(
         ...others.map(one => doseAsked(one, measures)),
       ];
 
-      const answer = answerDose({ portion, colourants: wanted, measures });
+      const batter = asked.recipe === undefined ? undefined : await recipeBatter(asked.recipe, context);
+      const answer = answerDose({ portion, colourants: wanted, measures, ...(batter && { batter }) });
       const jars = [first, ...others].map(({ jar }) => jar);
+      const notes = await colourNotes(jars, {
+        book: { store, group: context.group },
+        viewer: asker.id,
+        say,
+      });
       const doses = answer.doses.map(
         (dose, index): NamedDose => ({ dose, name: knownAs(jars[index] as Jar, say) }),
       );
@@ -127,19 +151,29 @@ export default command(
         blocks: [
           doseMeasures(doses, say),
           ...doseSteps(doses, say),
+          ...notes.asides.map(text => ({ kind: 'text', text }) as const),
           doseAside(
             doses,
             jars.map(({ colourant }) => colourant),
             say,
           ),
         ],
-        cautions: doseCautions(answer.cautions, say),
+        cautions: [...notes.cautions, ...doseCautions(withoutCatalogueLye(answer.cautions, jars), say)],
         choices: doses.flatMap(({ dose }, index) => takeChoice(jars[index] as Jar, dose, context)),
       };
     },
   }),
   { followUps: { take } },
 );
+
+/** The batter of a kept recipe as it stands in the pot when it is split. */
+async function recipeBatter(asked: string, context: Context): Promise<Batter> {
+  const { store, asker } = context;
+  const recipe = await findRecipe(recipesOf(context), asked);
+  const { request } = await readKept(recipe, { store, member: asker.id }, MEASURES[recipe.spoons]);
+  const { pot } = fillPortions(makeRecipe(request, oilGramsFor(request)), request);
+  return batterOfPot(pot);
+}
 
 type Coloured = { readonly jar: Jar; readonly strength: Strength };
 

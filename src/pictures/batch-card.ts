@@ -24,6 +24,8 @@ const INNER = WIDTH - 2 * MARGIN;
 const BODY = 25;
 const SMALL = 21;
 const TICK = 22;
+const NUMBER_AND_UNIT =
+  /(?<=\d) (?=(?:g|oz|ml|l|tsp|Tbsp|cdtas?|cdas?|cups?|tazas?|cm|mm|h|min|%|°C|°F|\(\d)(?![\p{L}]))/gu;
 /** Device pixels to the CSS pixel: sharp on a phone and on A4 at 200 dpi. */
 const SCALE = 1.5;
 
@@ -31,7 +33,8 @@ const SCALE = 1.5;
  * Draws a batch card: dark on light, boxes to tick, nothing that colour alone says, so that it prints in black and
  * white. Returns a PNG.
  */
-export function drawBatchCard(card: BatchCard): Uint8Array {
+export function drawBatchCard(written: BatchCard): Uint8Array {
+  const card = unbroken(written);
   const sheet = new Sheet(WIDTH);
   let y = drawTitle(sheet, card, MARGIN);
   y = drawNumbers(sheet, card.numbers, y + 14);
@@ -41,6 +44,14 @@ export function drawBatchCard(card: BatchCard): Uint8Array {
   for (const note of card.notes) y = drawSection(sheet, note, y + 22);
   y = drawCautions(sheet, card.cautions, y + 28);
   return sheet.png(y + MARGIN, SCALE);
+}
+
+/** A number and its unit on one line, wherever they stand in the card. */
+export function unbroken<T>(value: T): T {
+  if (typeof value === 'string') return value.replaceAll(NUMBER_AND_UNIT, '\u00a0') as T;
+  if (Array.isArray(value)) return value.map(unbroken) as T;
+  if (typeof value !== 'object' || value === null) return value;
+  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, unbroken(one)])) as T;
 }
 
 export function drawTitle(

@@ -8,6 +8,7 @@ import {
   drawTitle,
   drawWeights,
   heading,
+  unbroken,
 } from './batch-card.ts';
 import { Sheet } from './sheet.ts';
 
@@ -20,7 +21,8 @@ export type ClassHandout = Pick<BatchCard, 'title' | 'subtitle' | 'numbers' | 'w
 };
 
 /** Draws what hangs on the wall of a class: one station's numbers large, then everything else. Returns a PNG. */
-export function drawClassHandout(handout: ClassHandout): Uint8Array {
+export function drawClassHandout(written: ClassHandout): Uint8Array {
+  const handout = unbroken(written);
   const sheet = new Sheet(CARD.width);
   let y = drawTitle(sheet, handout, CARD.margin);
   // Safety first: on a wall nobody reads to the end.

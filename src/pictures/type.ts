@@ -32,7 +32,10 @@ export function widthOf(text: string, size: number, weight: Weight = 'regular'):
   return (units / font.unitsPerEm) * size;
 }
 
-/** Breaks a text into lines no wider than `width` pixels; a word that is wider by itself is broken too. */
+/**
+ * Breaks a text into lines no wider than `width` pixels, never at a no-break space; a word that is wider by itself is
+ * broken too.
+ */
 export function wrap(text: string, width: number, size: number, weight: Weight = 'regular'): string[] {
   return text
     .split('\n')
@@ -42,7 +45,7 @@ export function wrap(text: string, width: number, size: number, weight: Weight =
 function wrapParagraph(paragraph: string, fits: (line: string) => boolean): string[] {
   const lines: string[] = [];
   let line = '';
-  for (const word of paragraph.split(/\s+/).flatMap(one => broken(one, fits))) {
+  for (const word of paragraph.split(/[^\S\u00a0]+/).flatMap(one => broken(one, fits))) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (fits(longer)) line = longer;
     else {

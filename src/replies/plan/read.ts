@@ -29,7 +29,7 @@ export async function readKept(plan: KeptPlan, shelf: Shelf, measures: Measures)
     jars.set(text, item ? jarOf(item) : await knownJar(text, plan, shelf));
   }
   const jar = (text: string) => jars.get(text)!;
-  const request = withColours(read, text => knownOf(jar(text), measures));
+  const request = withColours(read, text => knownOf(underOwnName(jar(text)), measures));
   return {
     request: { ...timesAsMuch(request, plan.times), measures },
     jars: read.portions.map(({ colours }) => colours.map(({ text }) => jar(text))),
@@ -50,6 +50,14 @@ async function knownJar(text: string, { colours }: KeptPlan, shelf: Shelf): Prom
 function knownColour(text: string, { colourant, item, pigmentFraction }: Jar): KnownColour {
   const fraction = item?.pigmentFraction ?? pigmentFraction;
   return { text, colourant: colourant.id, ...(fraction !== undefined && { pigmentFraction: fraction }) };
+}
+
+/** A jar is called what its owner calls it, so that the hand at the shelf finds it. */
+function underOwnName(jar: Jar): Jar {
+  const { colourant, item } = jar;
+  if (!item) return jar;
+  const names = { en: `“${item.name}”`, es: `«${item.name}»` };
+  return { ...jar, colourant: { ...colourant, names } };
 }
 
 /** Each part of the plan made as much bigger as was asked of that part. */

@@ -146,9 +146,9 @@ export function portionSection(said: PlanSaid, at: number): Section {
 /** `1/2 tsp ultramarine blue, about 1.3 g, in 1 Tbsp Olive oil; whisk it in`. */
 function doseRow({ say, read }: PlanSaid, dose: Dose, { at, which }: { at: number; which: number }): string {
   const { plan } = say;
-  const jar = read.jars[at]?.[which];
-  const colour = jar?.item?.name ?? (jar ? nameOf(jar.colourant, say) : dose.colourant.id);
-  const carrier = read.request.portions[at]?.colours[which]?.carrier;
+  // Batter that no portion asked for is a portion of its own, without colours.
+  const { asked, carrier } = read.request.portions[at]!.colours[which]!;
+  const colour = nameOf(asked.colourant, say);
   const dipped = carrier?.dipped === true;
   const oil = carrier?.oil?.names[say.language].replace(/^\p{Lu}/u, first => first.toLowerCase());
   const liquid = plan.liquid({

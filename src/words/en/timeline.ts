@@ -6,19 +6,31 @@ import { quantities } from './quantities.ts';
 
 const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1, useGrouping: false });
 const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
+const COLOUR = 'its colour';
+const COLOURS = 'its colours';
 const OUNCE = 28.349523125;
-const weight = (grams: number) => `${one.format(grams)} g (${two.format(grams / OUNCE)} oz)`;
+/** Ounces are rounded down: nobody weighs more lye than the grams say. */
+const ounces = (grams: number) => Math.floor((100 * grams) / OUNCE + 1e-6) / 100;
+const weight = (grams: number) => `${one.format(grams)} g (${two.format(ounces(grams))} oz)`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const spoons = quantities.measure;
 const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
   const measure = spoons(carrierSpoons);
-  const named = oil?.en ?? (dipped ? 'oil' : dispersion.carriers[carrier]);
+  const named = (oil && low(oil.en)) ?? (dipped ? 'oil' : dispersion.carriers[carrier]);
   return `${measure} ${named}${dipped ? ' dipped from the batch' : ''}`;
 };
-const names = (colours: readonly { readonly en: string }[]) => colours.map(({ en }) => en).join(', ');
+const low = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
+/** The colours of a cup; a cup that is called after them need not name them twice. */
+const what = (v: { name: string; colours: readonly { readonly en: string }[] }) => {
+  const names = v.colours.map(one => low(one.en));
+  const told = names.every(name => v.name.toLowerCase().includes(name.toLowerCase().replace(/ \(.*$/u, '')));
+  if (told) return names.length === 1 ? COLOUR : COLOURS;
+  return names.join(', ');
+};
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
 const portion = batch.portionName;
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const traces: Readonly<Record<Trace, string>> = {
   emulsion: 'just emulsified',
@@ -30,7 +42,8 @@ type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id])
 
 const steps: StepSentences = {
   'gear-on': () => 'Goggles, gloves, long sleeves. Children and pets out.',
-  'soak-colour': v => `Soak ${spoons(v.spoons)} ${v.colour.en} in ${liquid(v)}. Stir each time you pass.`,
+  'soak-colour': v =>
+    `Soak ${spoons(v.spoons)} ${low(v.colour.en)} in ${liquid(v)}. Stir each time you pass.`,
   'mix-lye': v =>
     `Weigh ${v.lye.map(({ alkali, grams }) => `${weight(grams)} ${alkali}`).join(' and ')}; add slowly to ${weight(v.waterGrams)} cold water${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g held back for colours)` : ''}. It may reach ${t(v.hottestC)}. Let it cool.`,
   'milk-lye': v =>
@@ -39,8 +52,8 @@ const steps: StepSentences = {
   'melt-oils': v => `Melt the hard oils, then bring all to about ${t(v.startC)}.`,
   'dip-oil': v => `Dip out ${weight(v.grams)} of oil for the colours, before any lye.`,
   'froth-colour': v =>
-    `Stir ${spoons(v.spoons)} ${v.colour.en} under ${liquid(v)} by hand, then froth it smooth in the cup.`,
-  'stir-colour': v => `Stir ${spoons(v.spoons)} ${v.colour.en} into ${liquid(v)}.`,
+    `Stir ${spoons(v.spoons)} ${low(v.colour.en)} under ${liquid(v)} by hand, then froth it smooth in the cup.`,
+  'stir-colour': v => `Stir ${spoons(v.spoons)} ${low(v.colour.en)} into ${liquid(v)}.`,
   'stir-in-passing': v =>
     v.count === 1 ? 'Stir the soaking colour again.' : 'Stir the soaking colours again.',
   'line-mould': () => 'Line the mould. Lay out cups, spoons, whisk and spatulas.',
@@ -50,10 +63,10 @@ const steps: StepSentences = {
   'add-additive': v => `Stir in ${weight(v.grams)} ${additive(v.additive)}.`,
   split: v =>
     `Split: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
-  'whisk-portion': v => `Whisk ${names(v.colours)} into ${portion(v.name)}.`,
+  'whisk-portion': v => `“${capital(portion(v.name))}”: whisk in ${what(v)}.`,
   'stick-blend-portion': v =>
-    `Stick-blend ${names(v.colours)} into ${portion(v.name)}, short bursts. It thickens: keep it for last.`,
-  'scent-portion': v => `Stir ${weight(v.grams)} fragrance into ${portion(v.name)} by hand.`,
+    `“${capital(portion(v.name))}”: stick-blend ${what(v)} in, short bursts. It thickens: keep it for last.`,
+  'scent-portion': v => `“${capital(portion(v.name))}”: stir in ${weight(v.grams)} fragrance by hand.`,
   'pour-in-the-pot': () =>
     'Pour the colours back into the pot at a few spots, one turn with the spatula, then into the mould.',
   'pour-drop': () => 'Base into the mould first; drop thin lines of colour into it from a height.',
@@ -80,8 +93,9 @@ export const timeline = {
   /** Minutes before the pour; negative is after. */
   when: (minutes: number) => {
     if (minutes === 0) return 'Pour';
-    const size = Math.abs(minutes);
-    const time = size >= 90 ? `${one.format(size / 60)} h` : `${Math.round(size)} min`;
+    const size = Math.round(Math.abs(minutes));
+    const [hours, rest] = [Math.floor(size / 60), size % 60];
+    const time = [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 ? [`${rest} min`] : [])].join(' ');
     return minutes > 0 ? `${time} before` : `${time} after`;
   },
 };

@@ -7,19 +7,31 @@ import { quantities } from './quantities.ts';
 
 const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
 const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2 });
+const COLOUR = 'su color';
+const COLOURS = 'sus colores';
 const OUNCE = 28.349523125;
-const weight = (grams: number) => `${one.format(grams)} g (${two.format(grams / OUNCE)} oz)`;
+/** Ounces are rounded down: nobody weighs more lye than the grams say. */
+const ounces = (grams: number) => Math.floor((100 * grams) / OUNCE + 1e-6) / 100;
+const weight = (grams: number) => `${one.format(grams)} g (${two.format(ounces(grams))} oz)`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const spoons = quantities.measure;
 const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
   const measure = spoons(carrierSpoons);
-  const named = oil?.es ?? (dipped ? 'aceite' : dispersion.carriers[carrier]);
+  const named = (oil && low(oil.es)) ?? (dipped ? 'aceite' : dispersion.carriers[carrier]);
   return `${measure} de ${named}${dipped ? ' apartado de la receta' : ''}`;
 };
-const names = (colours: readonly { readonly es: string }[]) => colours.map(({ es }) => es).join(', ');
+const low = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
+/** The colours of a cup; a cup that is called after them need not name them twice. */
+const what = (v: { name: string; colours: readonly { readonly es: string }[] }) => {
+  const names = v.colours.map(one => low(one.es));
+  const told = names.every(name => v.name.toLowerCase().includes(name.toLowerCase().replace(/ \(.*$/u, '')));
+  if (told) return names.length === 1 ? COLOUR : COLOURS;
+  return names.join(', ');
+};
 const additive = (id: keyof typeof batch.additives) => batch.additives[id];
 
 const portion = batch.portionName;
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const traces: Readonly<Record<Trace, string>> = {
   emulsion: 'que apenas emulsione',
@@ -32,7 +44,7 @@ type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id])
 const steps: StepSentences = {
   'gear-on': () => 'Gafas, guantes y manga larga. Niños y animales, fuera.',
   'soak-colour': v =>
-    `Remoja ${spoons(v.spoons)} de ${v.colour.es} en ${liquid(v)}. Remueve cada vez que pases.`,
+    `Remoja ${spoons(v.spoons)} de ${low(v.colour.es)} en ${liquid(v)}. Remueve cada vez que pases.`,
   'mix-lye': v =>
     `Pesa ${v.lye.map(({ alkali, grams }) => `${weight(grams)} de ${alkali}`).join(' y ')}; échalo despacio en ${weight(v.waterGrams)} de agua fría${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g reservados para los colores)` : ''}. Puede llegar a ${t(v.hottestC)}. Déjalo enfriar.`,
   'milk-lye': v =>
@@ -41,21 +53,21 @@ const steps: StepSentences = {
   'melt-oils': v => `Funde las grasas duras y lleva todo a unos ${t(v.startC)}.`,
   'dip-oil': v => `Aparta ${weight(v.grams)} de aceite para los colores, antes de la sosa.`,
   'froth-colour': v =>
-    `Moja a mano ${spoons(v.spoons)} de ${v.colour.es} bajo ${liquid(v)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
-  'stir-colour': v => `Remueve ${spoons(v.spoons)} de ${v.colour.es} en ${liquid(v)}.`,
+    `Moja a mano ${spoons(v.spoons)} de ${low(v.colour.es)} bajo ${liquid(v)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
+  'stir-colour': v => `Remueve ${spoons(v.spoons)} de ${low(v.colour.es)} en ${liquid(v)}.`,
   'stir-in-passing': v =>
     v.count === 1 ? 'Remueve otra vez el color en remojo.' : 'Remueve otra vez los colores en remojo.',
   'line-mould': () => 'Forra el molde. Prepara vasos, cucharas, varillas y espátulas.',
   'warm-oven': v => `Calienta el horno a ${t(v.ovenC)}.`,
-  'check-temperatures': v => `Comprueba: aceites y lejía cerca de ${t(v.startC)}. Aroma pesado.`,
+  'check-temperatures': v => `Comprueba: aceites y lejía cerca de ${t(v.startC)}. Todo pesado y a mano.`,
   'lye-into-oils': v => `La lejía sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
   'add-additive': v => `Incorpora ${weight(v.grams)} de ${additive(v.additive)}.`,
   split: v =>
     `Reparte: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
-  'whisk-portion': v => `Mezcla ${names(v.colours)} en ${portion(v.name)} con varillas.`,
+  'whisk-portion': v => `«${capital(portion(v.name))}»: integra ${what(v)} con varillas.`,
   'stick-blend-portion': v =>
-    `Bate ${names(v.colours)} en ${portion(v.name)} con la batidora, a toques cortos. Espesa: déjalo para el final.`,
-  'scent-portion': v => `Incorpora a mano ${weight(v.grams)} de aroma en ${portion(v.name)}.`,
+    `«${capital(portion(v.name))}»: integra ${what(v)} con la batidora, a toques cortos. Espesa: déjalo para el final.`,
+  'scent-portion': v => `«${capital(portion(v.name))}»: incorpora a mano ${weight(v.grams)} de fragancia.`,
   'pour-in-the-pot': () =>
     'Devuelve los colores a la olla en varios puntos, una vuelta con la espátula y al molde.',
   'pour-drop': () => 'Primero la base al molde; deja caer desde arriba hilos finos de color.',
@@ -81,10 +93,11 @@ const steps: StepSentences = {
 export const timeline: typeof en.timeline = {
   steps,
   traces,
-  when: (minutes: number) => {
+  when: minutes => {
     if (minutes === 0) return 'Vertido';
-    const size = Math.abs(minutes);
-    const time = size >= 90 ? `${one.format(size / 60)} h` : `${Math.round(size)} min`;
+    const size = Math.round(Math.abs(minutes));
+    const [hours, rest] = [Math.floor(size / 60), size % 60];
+    const time = [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 ? [`${rest} min`] : [])].join(' ');
     return minutes > 0 ? `${time} antes` : `${time} después`;
   },
 };

@@ -112,7 +112,7 @@ describe('a plan', () => {
       plans[at]!.timeline.filter(({ step }) => step === 'soak-colour')
         .map(({ step, values }) => (words.steps[step] as Say)(values))
         .join(' ');
-    expect(said(0, enTimeline)).toContain('1 Tbsp Olive oil');
+    expect(said(0, enTimeline)).toContain('1 Tbsp olive oil');
     expect(said(1, enTimeline)).toContain('dipped from the batch');
     expect(said(1, esTimeline)).toContain('apartado de la receta');
   });
