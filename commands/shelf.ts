@@ -1,14 +1,15 @@
 import { action, commandGroup, type Suggestion } from '../src/conversation/command.ts';
 import type { Context } from '../src/conversation/context.ts';
 import { choice, number, text } from '../src/conversation/option.ts';
-import type { Reply } from '../src/conversation/reply.ts';
 import { completeColourants } from '../src/engine/colourants/complete.ts';
 import { parseStock } from '../src/engine/quantities/stock.ts';
 import { MEASURES } from '../src/engine/quantities/units.ts';
 import { preferencesOf } from '../src/records/preferences.ts';
 import * as shelf from '../src/records/shelf/index.ts';
-import { gramsOf, identify } from '../src/records/shelf/jar.ts';
-import { itemRow } from '../src/replies/shelf.ts';
+import { itemGrams } from '../src/records/shelf/item-grams.ts';
+import { gramsOf } from '../src/records/shelf/jar.ts';
+import { whatItIs } from '../src/records/shelf/what-it-is.ts';
+import { addedReply, changedReply, describedReply, itemReply, shelfReply } from '../src/replies/shelf.ts';
 
 const item = text({
   en: 'The item by its name on your shelf',
@@ -30,30 +31,29 @@ const pigment = number(
   { least: 0.01, most: 100 },
 );
 
+const ingredients = text(
+  {
+    en: 'What the label lists, so that I can warn you: “Mica, Titanium Dioxide, Carmine”',
+    es: 'Lo que lista la etiqueta, para poder avisarte: «Mica, Titanium Dioxide, Carmine»',
+  },
+  { most: 4000 },
+);
+const lot = text({ en: 'What is printed on the lot', es: 'Lo que pone en el lote' }, { most: 60 });
+
 const onMyShelf = ({ store, asker }: Context) => ({ store, member: asker.id });
 const thisChange = ({ onceId, at }: Context) => ({ cause: onceId, at: new Date(at) });
 const measuresOf = async ({ store, asker }: Context) =>
   MEASURES[(await preferencesOf(store, asker.id)).spoons];
 
+const gramsAsked = async (asked: { item: string; amount: string }, context: Context) =>
+  itemGrams(onMyShelf(context), asked, await measuresOf(context));
+
 const suggestItems = async (typed: string, context: Context): Promise<readonly Suggestion[]> =>
   (await shelf.nearestNames(onMyShelf(context), typed, 25)).map(name => ({ name, value: name }));
 const suggestColourants = (typed: string, { language }: Context) => completeColourants(typed, language);
 
-/** What a change did, with a word when little is left or when it was counted before. */
-function told(headline: string, outcome: shelf.Outcome, { say }: Context): Reply {
-  const { name, left, low, repeated } = outcome;
-  const notices = [
-    ...(repeated ? [say.shelf.repeated] : []),
-    ...(low && left !== undefined ? [say.shelf.low({ name, left })] : []),
-  ];
-  return {
-    kind: 'reply',
-    headline,
-    data: outcome,
-    blocks: notices.map(notice => ({ kind: 'text', text: notice })),
-    cautions: [],
-  };
-}
+const told = (headline: string, outcome: shelf.Outcome, { say }: Context) =>
+  changedReply(headline, outcome, say);
 
 export default commandGroup(
   'shelf',
@@ -72,41 +72,28 @@ export default commandGroup(
         ),
         amount: amount.optional(),
         colourant: colourant.optional(),
+        ingredients: ingredients.optional(),
         pigment: pigment.optional(),
-        lot: text(
-          { en: 'What is printed on the lot', es: 'Lo que pone en el lote' },
-          { most: 60 },
-        ).optional(),
+        lot: lot.optional(),
       },
       completes: { colourant: suggestColourants },
       async answer(asked, context) {
-        const known = identify(asked.item, asked.colourant);
+        const found = whatItIs(asked.item, asked);
         const measures = await measuresOf(context);
         const grams =
           asked.amount === undefined
             ? undefined
-            : gramsOf(parseStock(asked.amount, measures), { name: asked.item, colourant: known });
-        const outcome = await shelf.addItem(
-          onMyShelf(context),
-          {
-            name: asked.item,
-            colourant: known?.id,
-            lot: asked.lot,
-            grams,
-            ...(asked.pigment !== undefined && { pigmentFraction: asked.pigment / 100 }),
-          },
-          thisChange(context),
-        );
-        const { say, language } = context;
-        const reply = told(say.shelf.added({ name: outcome.name, grams: outcome.left }), outcome, context);
-        const note = known
-          ? say.shelf.identified({ colourant: known.names[language] })
-          : say.shelf.unidentified(outcome);
-        return {
-          ...reply,
-          data: { ...outcome, colourant: known?.id },
-          blocks: [{ kind: 'text', text: note }, ...reply.blocks],
+            : gramsOf(parseStock(asked.amount, measures), { name: asked.item, colourant: found.colourant });
+        const wanted = {
+          name: asked.item,
+          colourant: found.colourant?.id,
+          ingredients: found.ingredients,
+          lot: asked.lot,
+          grams,
+          ...(asked.pigment !== undefined && { pigmentFraction: asked.pigment / 100 }),
         };
+        const outcome = await shelf.addItem(onMyShelf(context), wanted, thisChange(context));
+        return addedReply(found, outcome, context.say);
       },
     }),
     list: action({
@@ -114,16 +101,7 @@ export default commandGroup(
       seenBy: 'asker',
       options: {},
       async answer(_asked, context) {
-        const items = await shelf.listShelf(onMyShelf(context));
-        const { say } = context;
-        const low = items.filter(({ stock }) => stock.low).length;
-        return {
-          kind: 'reply',
-          headline: items.length === 0 ? say.shelf.empty : say.shelf.count({ items: items.length, low }),
-          data: { items },
-          blocks: [{ kind: 'rows', rows: items.map(one => itemRow(one, context.say)) }],
-          cautions: [],
-        };
+        return shelfReply(await shelf.listShelf(onMyShelf(context)), context.say);
       },
     }),
     show: action({
@@ -135,22 +113,7 @@ export default commandGroup(
       options: { item },
       completes: { item: suggestItems },
       async answer(asked, context) {
-        const shown = await shelf.showItem(onMyShelf(context), asked.item);
-        const { say } = context;
-        return {
-          kind: 'reply',
-          headline: itemRow(shown.item, say),
-          data: shown,
-          blocks: [
-            {
-              kind: 'rows',
-              rows: shown.history.map(line =>
-                say.shelf.line({ ...line, date: line.at.toISOString().slice(0, 10) }),
-              ),
-            },
-          ],
-          cautions: [],
-        };
+        return itemReply(await shelf.showItem(onMyShelf(context), asked.item), context.say);
       },
     }),
     use: action({
@@ -159,7 +122,7 @@ export default commandGroup(
       options: { item, amount },
       completes: { item: suggestItems },
       async answer(asked, context) {
-        const grams = await itemGrams(asked, context);
+        const grams = await gramsAsked(asked, context);
         const outcome = await shelf.useItem(onMyShelf(context), asked.item, grams, thisChange(context));
         return told(context.say.shelf.taken(outcome), outcome, context);
       },
@@ -170,7 +133,7 @@ export default commandGroup(
       options: { item, amount },
       completes: { item: suggestItems },
       async answer(asked, context) {
-        const grams = await itemGrams(asked, context);
+        const grams = await gramsAsked(asked, context);
         const outcome = await shelf.restockItem(onMyShelf(context), asked.item, grams, thisChange(context));
         const { name, change = grams, left = 0 } = outcome;
         return told(context.say.shelf.restocked({ name, put: change, left }), outcome, context);
@@ -244,17 +207,14 @@ export default commandGroup(
       options: {
         item,
         amount: amount.optional(),
-        lot: text(
-          { en: 'What is printed on the lot', es: 'Lo que pone en el lote' },
-          { most: 60 },
-        ).optional(),
+        lot: lot.optional(),
       },
       completes: { item: suggestItems },
       async answer(asked, context) {
         const lot = {
           label: asked.lot,
           ...(asked.amount !== undefined && {
-            grams: await itemGrams({ item: asked.item, amount: asked.amount }, context),
+            grams: await gramsAsked({ item: asked.item, amount: asked.amount }, context),
           }),
         };
         const outcome = await shelf.startLot(onMyShelf(context), asked.item, lot, thisChange(context));
@@ -267,16 +227,23 @@ export default commandGroup(
         es: 'Di qué es un producto, para que pueda dosificarlo',
       },
       seenBy: 'asker',
-      options: { item, colourant: colourant.optional(), pigment: pigment.optional() },
+      options: {
+        item,
+        colourant: colourant.optional(),
+        ingredients: ingredients.optional(),
+        pigment: pigment.optional(),
+      },
       completes: { item: suggestItems, colourant: suggestColourants },
       async answer(asked, context) {
-        const known = asked.colourant === undefined ? undefined : identify(asked.item, asked.colourant);
+        const { id, name, colourant: known } = await shelf.findItem(onMyShelf(context), asked.item);
+        const found = whatItIs(name, { ...asked, known });
         const what = {
-          colourant: known?.id,
+          colourant: found.colourant?.id,
+          ingredients: found.ingredients,
           pigmentFraction: asked.pigment === undefined ? undefined : asked.pigment / 100,
         };
-        const outcome = await shelf.describeItem(onMyShelf(context), asked.item, what, thisChange(context));
-        return told(context.say.shelf.described(outcome), outcome, context);
+        const outcome = await shelf.describeItem(onMyShelf(context), id, what, thisChange(context));
+        return describedReply(found, outcome, context.say);
       },
     }),
     'low-mark': action({
@@ -297,12 +264,3 @@ export default commandGroup(
     }),
   },
 );
-
-/** An amount of an item in grams: spoons count by the member's own weighing, else by what such a powder weighs. */
-async function itemGrams(asked: { item: string; amount: string }, context: Context): Promise<number> {
-  const measures = await measuresOf(context);
-  const stock = parseStock(asked.amount, measures);
-  if (stock.measure === 'mass') return stock.grams;
-  const jar = await shelf.findItem(onMyShelf(context), asked.item);
-  return gramsOf(stock, jar);
-}

@@ -3,7 +3,8 @@ import { shelfIngredients, shelfItem, shelfLot, shelfLowMark, shelfName } from '
 import { written } from '../record.ts';
 import { add, put, type Write } from '../store.ts';
 import { type Held, toMilligrams } from './held.ts';
-import { ingredientsKind, itemKind, lotKind, lowMarkKind, nameKind } from './kinds.ts';
+import { ingredientsRecord } from './ingredients.ts';
+import { itemKind, lotKind, lowMarkKind, nameKind } from './kinds.ts';
 import { checkGramsOrNone, checkPigment } from './limits.ts';
 import { foldName, tidyName } from './names.ts';
 import { changeOnce } from './once.ts';
@@ -74,9 +75,7 @@ function describing({ member }: Shelf, item: ShelfItem, wanted: NewItem): Write[
     writes.push(put(shelfLowMark(member, id), written(lowMarkKind, { at: toMilligrams(stock.lowAt) })));
   }
   if (wanted.ingredients) {
-    const { text, kind, components, verdict } = wanted.ingredients;
-    const record = { text, kind, components: components && [...components], verdict };
-    writes.push(put(shelfIngredients(member, id), written(ingredientsKind, record)));
+    writes.push(put(shelfIngredients(member, id), ingredientsRecord(wanted.ingredients)));
   }
   return writes;
 }

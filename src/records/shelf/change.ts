@@ -16,11 +16,11 @@ import {
 import { written } from '../record.ts';
 import { absent, add, drop, everything, put } from '../store.ts';
 import { type Held, toMilligrams } from './held.ts';
+import { ingredientsRecord } from './ingredients.ts';
 import {
   calibrationKind,
   dishTestKind,
   goneKind,
-  ingredientsKind,
   itemKind,
   lotKind,
   lowMarkKind,
@@ -107,33 +107,51 @@ export async function keepCalibration(
 export async function keepIngredients(
   shelf: Shelf,
   asked: string,
-  { text, kind, components, verdict }: Ingredients,
+  ingredients: Ingredients,
   change: Change,
 ): Promise<Outcome> {
   return note(shelf, asked, change, 'ingredients', ({ item }) => ({
     key: shelfIngredients(shelf.member, item.id),
-    value: written(ingredientsKind, { text, kind, components: components && [...components], verdict }),
+    value: ingredientsRecord(ingredients),
   }));
 }
+
+/** What an item is said to be. */
+export type Description = {
+  readonly colourant?: string | undefined;
+  readonly pigmentFraction?: number | undefined;
+  readonly ingredients?: Ingredients | undefined;
+};
 
 /** Says what an item is, where that was not known or not right. */
 export async function describeItem(
   shelf: Shelf,
   asked: string,
-  what: { readonly colourant?: string | undefined; readonly pigmentFraction?: number | undefined },
+  what: Description,
   change: Change,
 ): Promise<Outcome> {
   if (what.pigmentFraction !== undefined) checkPigment(what.pigmentFraction);
-  return note(shelf, asked, change, 'describe', ({ item: { id, name, since, ...known } }) => ({
-    key: shelfItem(shelf.member, id),
-    value: written(itemKind, {
+  return changeOnce(shelf, change, all => {
+    const { item } = pickHeld(all, asked);
+    const { id, name, since } = item;
+    const described = {
       id,
       name,
       since,
-      colourant: what.colourant ?? known.colourant,
-      pigmentFraction: what.pigmentFraction ?? known.pigmentFraction,
-    }),
-  }));
+      colourant: what.colourant ?? item.colourant,
+      pigmentFraction: what.pigmentFraction ?? item.pigmentFraction,
+    };
+    return {
+      writes: [
+        absent(shelfGone(shelf.member, id)),
+        put(shelfItem(shelf.member, id), written(itemKind, described)),
+        ...(what.ingredients
+          ? [put(shelfIngredients(shelf.member, id), ingredientsRecord(what.ingredients))]
+          : []),
+      ],
+      outcome: told(item, 'describe'),
+    };
+  });
 }
 
 /** From how many grams on the member is told that little is left; 0 tells only of an empty jar. */

@@ -14,6 +14,7 @@ export {
   startLot,
   weighSpoon,
 } from './change.ts';
+export { readIngredients } from './ingredients.ts';
 export { findItem, listShelf, nearestNames, showItem } from './look.ts';
 export * from './shelf.ts';
 export { restockItem, type Taking, useItem, useItems } from './stock.ts';

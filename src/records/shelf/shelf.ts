@@ -25,6 +25,8 @@ export type Ingredients = {
   readonly kind?: string | undefined;
   readonly components?: readonly string[] | undefined;
   readonly verdict?: string | undefined;
+  /** Where the whole stands with the law of the US and of the EU, as of when it was kept. */
+  readonly permitted?: { readonly us: string; readonly eu: string } | undefined;
 };
 
 /** Measured behaviour of one lot in one member's soap; whoever measures says what is in it. */
