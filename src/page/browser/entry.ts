@@ -1,4 +1,4 @@
-import type { Shown, Waiting } from '../model.ts';
+import type { Asked, Shown, Waiting } from '../model.ts';
 import { type Component, componentNodes, fileAddress, type Hands, whileBusy } from './components.ts';
 import { element } from './element.ts';
 
@@ -40,8 +40,11 @@ export const waitingElement = (
     element('p', { class: 'working' }, around.say.working),
   );
 
-const askedLine = ({ by, line }: { by: string; line: string }, { say }: Pick<Around, 'say'>): HTMLElement =>
-  element('p', { class: 'asked' }, `${say.asked({ name: by })} `, element('code', {}, line));
+/** A command stands as it was typed; anything else is told: "Ana pressed …". */
+const askedLine = ({ by, line }: Asked, { say }: Pick<Around, 'say'>): HTMLElement =>
+  line.startsWith('/')
+    ? element('p', { class: 'asked' }, `${say.asked({ name: by })} `, element('code', {}, line))
+    : element('p', { class: 'asked' }, `${by} ${line}`);
 
 function body(message: Shown, around: Around): readonly Node[] {
   const { text, components, files } = message;

@@ -66,7 +66,7 @@ function openRoom(seat: Seat): void {
         sendAloud({ do: 'press', message: id, customId, line: say.pressed({ label }) }),
       choose: (customId, values, label) =>
         sendAloud({ do: 'choose', message: id, customId, values, line: say.chose({ label }) }),
-      point: entry => sendAloud({ do: 'point', entry, message: id, line: entry }),
+      point: entry => sendAloud({ do: 'point', entry, message: id, line: say.pressed({ label: entry }) }),
       putAway: () => sendAloud({ do: 'put-away', message: id }),
     }),
   });

@@ -36,7 +36,7 @@ function pickOne(options: readonly MenuOption[], placeholder: string): Picker {
   const select = element(
     'select',
     { id },
-    element('option', { value: '' }, placeholder || '—'),
+    element('option', { value: '' }, '—'),
     ...options.map(({ label, value, description, default: chosen }) =>
       element('option', { value, selected: chosen }, description ? `${label} (${description})` : label),
     ),
