@@ -11,18 +11,24 @@ import { choice, picture, text, whole, yesNo } from '../src/conversation/option.
 import type { Reply } from '../src/conversation/reply.ts';
 import { completeColourants } from '../src/engine/colourants/complete.ts';
 import { parseStrength, printStrength } from '../src/engine/quantities/strength.ts';
+import { MEASURES } from '../src/engine/quantities/units.ts';
 import { refuse } from '../src/engine/refusal.ts';
 import * as evidence from '../src/records/evidence/index.ts';
+import { preferencesOf } from '../src/records/preferences.ts';
+import { findRecipe, nearestRecipes } from '../src/records/recipes/index.ts';
 import { listShelf } from '../src/records/shelf/index.ts';
 import { findMeant, findTogether, type Meant, meantByText } from '../src/records/shelf/meant.ts';
 import { checkReply } from '../src/replies/check.ts';
 import { identityName, weigh } from '../src/replies/evidence.ts';
 import { oneColourReply, reportedReply, wholeGroupReply } from '../src/replies/evidence-pages.ts';
-import { labelled } from '../src/replies/label.ts';
+import { labelled, plannedParts } from '../src/replies/label.ts';
+import { recipesOf } from '../src/replies/plan/follow.ts';
+import { readKept } from '../src/replies/plan/read.ts';
 
 declare module '../src/engine/refusal.ts' {
   interface Reasons {
     'colour-nothing-given': Record<string, never>;
+    'label-nothing-named': Record<string, never>;
     'report-none-of-yours': { readonly name: string };
   }
 }
@@ -67,6 +73,15 @@ async function checked(meant: Meant, context: Context): Promise<Reply> {
   const { identity } = meant;
   const weighed = identity === undefined ? undefined : weigh(identity, await seenOf(identity, context));
   return checkReply(meant, weighed, context.say);
+}
+
+/** The colours of a kept recipe, planned so that they can be weighed. */
+async function inRecipe(asked: string, context: Context) {
+  const { store, asker, workers } = context;
+  const kept = await findRecipe(recipesOf(context), asked);
+  const { spoons } = await preferencesOf(store, asker.id);
+  const read = await readKept(kept, onMyShelf(context), MEASURES[spoons]);
+  return plannedParts(read, await workers.run('planBatch', read.request, { owner: asker.id }));
 }
 
 const page = z
@@ -287,13 +302,6 @@ export default commandGroup(
       },
       seenBy: 'asker',
       options: {
-        of: text(
-          {
-            en: 'The colours in it: “ultramarine blue, gold mica”, or an ingredient list',
-            es: 'Los colores que lleva: «azul ultramar, mica dorada», o una lista de ingredientes',
-          },
-          { most: longestList },
-        ),
         market: choice(
           { en: 'Where it will be sold', es: 'Dónde se venderá' },
           {
@@ -301,9 +309,29 @@ export default commandGroup(
             eu: { en: 'European Union', es: 'Unión Europea' },
           },
         ),
+        of: text(
+          {
+            en: 'The colours in it: “ultramarine blue, gold mica”, or an ingredient list',
+            es: 'Los colores que lleva: «azul ultramar, mica dorada», o una lista de ingredientes',
+          },
+          { most: longestList },
+        ).optional(),
+        recipe: text(
+          { en: 'Or a kept recipe, by its name', es: 'O una receta guardada, por su nombre' },
+          { most: 100 },
+        ).optional(),
       },
-      async answer({ of, market }, context) {
-        const { components, unknown } = await findTogether(onMyShelf(context), of);
+      completes: {
+        recipe: async (typed, context) =>
+          (await nearestRecipes(recipesOf(context), typed, 25)).map(name => ({ name, value: name })),
+      },
+      async answer({ of, recipe, market }, context) {
+        if ((of === undefined) === (recipe === undefined)) refuse('label-nothing-named', {});
+        const { components, unknown } =
+          recipe === undefined
+            ? await findTogether(onMyShelf(context), of ?? '')
+            : await inRecipe(recipe, context);
+        if (components.length === 0) refuse('label-nothing-named', {});
         return { kind: 'reply', ...labelled(components, unknown, { market, say: context.say }) };
       },
     }),

@@ -14,9 +14,15 @@ import { lawBlock, lawSummary } from './law.ts';
 const longestPart = 60;
 
 /** An ingredient as its reader knows it: the label's name of it, or what the list wrote of a family. */
-export function partName({ id, as, ci }: Component): string {
+function plainName({ id, as }: Component): string {
   const substance = substanceById(id);
-  const name = !substance || substance.family ? as.slice(0, longestPart) : substance.names[0];
+  return !substance || substance.family ? as.slice(0, longestPart) : substance.names[0];
+}
+
+/** The name with the one number it has. */
+function partName(part: Component): string {
+  const { ci } = part;
+  const name = plainName(part);
   return ci && !name.includes(ci) && !ci.includes(',') ? `${name} (CI ${ci})` : name;
 }
 
@@ -60,7 +66,11 @@ export const meantName = ({ item, colourant }: Meant, say: Words): string | unde
 /** The first line of a check: what happens in raw soap, and toward which colour. */
 function checkHeadline(meant: Meant, say: Words): string {
   const name = meantName(meant, say);
-  const verdict = wholeVerdict(meant, say);
+  const weak = weakIfPresent(meant.report);
+  const verdict =
+    meant.report.verdict === 'stable' && weak.length > 0 && meant.report.verdictIfPresent !== 'never'
+      ? say.checking.holdsUnless({ names: weak.map(plainName) })
+      : wholeVerdict(meant, say);
   return name ? say.checking.named({ name, verdict: lower(verdict) }) : verdict;
 }
 
@@ -92,7 +102,9 @@ export function checkReply(meant: Meant, weighed: Weighed | undefined, say: Word
         report.predispersedIn &&
           say.stability.predispersed({ carrier: say.colourants.carriers[report.predispersedIn] }),
         ...hintsOf(meant, say),
-        say.checking.sure({ level: say.stability.confidence[report.confidence] }),
+        ...(report.verdictIfPresent === 'never'
+          ? [say.stability.permitted.lyeFirst]
+          : [say.checking.sure({ level: say.stability.confidence[report.confidence] })]),
       ),
       ...lawSummary(report, say),
       lawBlock(report, say),
@@ -122,24 +134,28 @@ const texts = (...lines: readonly (string | undefined)[]): readonly Block[] => {
 
 /** Each ingredient that does not simply hold, and those that do in one row; nothing where there is only one. */
 function partsBlock({ report, colourant }: Meant, say: Words): readonly Block[] {
-  const { components } = report;
-  if (components.length === 0 || (components.length === 1 && (colourant || report.unknown.length === 0)))
-    return [];
+  const { components, unknown } = report;
+  if (components.length === 0 || (components.length === 1 && (colourant || unknown.length === 0))) return [];
   const holding = components.filter(({ alkali }) => alkali === 'stable').map(partName);
-  const rows = components
-    .filter(({ alkali }) => alkali !== 'stable')
-    .map(part =>
-      say.checking.part({ name: partName(part), verdict: lower(verdictSentence(part.alkali, part, say)) }),
-    );
+  const bySentence = new Map<string, string[]>();
+  for (const part of components.filter(({ alkali }) => alkali !== 'stable')) {
+    const sentence = lower(verdictSentence(part.alkali, part, say));
+    bySentence.set(sentence, [...(bySentence.get(sentence) ?? []), partName(part)]);
+  }
+  const rows = [...bySentence].map(([verdict, names]) => say.checking.part({ names, verdict }));
   const all = holding.length > 0 ? [...rows, say.checking.holds({ names: holding })] : rows;
   return [{ kind: 'rows', title: say.checking.inside, rows: all }];
 }
 
-/** Weak ingredients that the list only may contain. */
-function perhaps({ components, verdict, verdictIfPresent }: IngredientReport, say: Words) {
-  if (verdict === verdictIfPresent) return undefined;
-  const weak = components.filter(({ ifPresent, alkali }) => ifPresent && alkali === verdictIfPresent);
-  return say.checking.perhapsWorse({ names: weak.map(partName) });
+/** The weakest ingredients that the list only may contain, where they would change the verdict. */
+const weakIfPresent = ({ components, verdict, verdictIfPresent }: IngredientReport) =>
+  verdict === verdictIfPresent
+    ? []
+    : components.filter(({ ifPresent, alkali }) => ifPresent && alkali !== 'stable' && alkali !== verdict);
+
+function perhaps(report: IngredientReport, say: Words) {
+  const weak = weakIfPresent(report);
+  return weak.length === 0 ? undefined : say.checking.perhapsWorse({ names: weak.map(plainName) });
 }
 
 const strange = ({ unknown }: IngredientReport, say: Words) =>

@@ -1,7 +1,12 @@
 import type { Block, Caution } from '../conversation/reply.ts';
+import type { PlanAnswer } from '../engine/batch/plan-answer.ts';
+import { checkColourant } from '../engine/stability/check-colourant.ts';
 import { type LabelComponent, labelLine } from '../engine/stability/label.ts';
 import { permittedSummary } from '../engine/stability/permitted-summary.ts';
+import { weighComponents } from '../engine/stability/weigh-components.ts';
+import { meantByItem } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
+import type { PlanRead } from './plan/read.ts';
 
 export type Market = 'us' | 'eu';
 
@@ -12,6 +17,25 @@ export type Labelled = {
   readonly blocks: readonly Block[];
   readonly cautions: readonly Caution[];
 };
+
+/** The ingredients of every colour in a plan, weighed, and those of their labels that nobody knew. */
+export function plannedParts(
+  { jars }: Pick<PlanRead, 'jars'>,
+  { portions }: Pick<PlanAnswer, 'portions'>,
+): { readonly components: readonly LabelComponent[]; readonly unknown: readonly string[] } {
+  const powders = portions.flatMap(({ doses }, portion) =>
+    doses.flatMap((dose, which) => {
+      const jar = jars[portion]?.[which];
+      if (!jar) return [];
+      const { components, unknown } = jar.item ? meantByItem(jar.item).report : checkColourant(jar.colourant);
+      return [{ components, unknown, grams: dose.grams.typical }];
+    }),
+  );
+  return {
+    components: weighComponents(powders),
+    unknown: [...new Set(powders.flatMap(({ unknown }) => unknown))],
+  };
+}
 
 /** The colours of a finished bar as its label declares them; refuses when one of them must not meet lye. */
 export function labelled(

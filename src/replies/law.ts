@@ -36,7 +36,7 @@ export function lawBlock({ components, kind }: IngredientReport, say: Words): Bl
 function componentLaw(component: Component, say: Words): string {
   const { us, eu } = permittedUses(component);
   const name = substanceById(component.id)?.names[0] ?? component.as;
-  const lines = [...us.map(use => usSentence(use, say)), ...eu.map(use => euSentence(use, say))];
+  const lines = [...us.map(use => usSentence(use, say)), ...together(eu).map(use => euSentence(use, say))];
   const told = [...new Set(lines)];
   // A sentence about an unlisted one names it already.
   return told.length === 1 ? (told[0] ?? '') : say.checking.lawOf({ name, lines: told });
@@ -61,6 +61,20 @@ function usSentence(use: UsUse, say: Words): string {
       ].join(' ');
     }
   }
+}
+
+/** Entries that say the same become one: iron oxides stand in Annex IV three times. */
+function together(uses: readonly EuUse[]): readonly EuUse[] {
+  const merged = new Map<string, EuUse>();
+  for (const use of uses) {
+    const terms = use.status === 'listed' ? use.listing : undefined;
+    const key = terms ? `${terms.restriction};${terms.most};${terms.conditions}` : use.status;
+    const before = merged.get(key);
+    const entry =
+      before?.status === 'listed' && terms ? `${before.listing.entry}, ${terms.entry}` : undefined;
+    merged.set(key, entry && terms ? { status: 'listed', listing: { ...terms, entry } } : use);
+  }
+  return [...merged.values()];
 }
 
 function euSentence(use: EuUse, say: Words): string {

@@ -1,6 +1,7 @@
 import type { Caution } from '../conversation/reply.ts';
 import type { Caution as DoseCaution } from '../engine/dosing/cautions.ts';
 import { type Book, reportsOn } from '../records/evidence/index.ts';
+import { calledByOwner } from '../records/shelf/called.ts';
 import type { ShelfItem } from '../records/shelf/index.ts';
 import type { Jar } from '../records/shelf/jar.ts';
 import { type Meant, meantByItem } from '../records/shelf/meant.ts';
@@ -77,7 +78,9 @@ export function withoutCatalogueLye<C extends DoseCaution>(
 ): readonly C[] {
   const labelled = new Set(
     jars.flatMap(({ colourant, item }) =>
-      item?.ingredients && meantByItem(item).report.verdict !== 'unknown' ? [colourant.names.en] : [],
+      item?.ingredients && meantByItem(item).report.verdict !== 'unknown'
+        ? [colourant.names.en, calledByOwner(item).en]
+        : [],
     ),
   );
   return cautions.filter(

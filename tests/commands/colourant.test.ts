@@ -34,6 +34,11 @@ describe('/colourant check on the chat platform', () => {
       'Mica, Titanium Dioxide. May contain (+/-): Bronze Powder',
       /Never let this/,
     ],
+    [
+      'what it only may contain',
+      'Mica, May contain: Manganese Violet',
+      /Holds in raw soap, unless it contains Manganese Violet\./,
+    ],
     ['a neon by its resin', 'Polyester-3, Red 28', /Depends|Bleeds/],
     ['a list over several lines', 'Mica\nCI 77891\nUltramarines', /Holds/],
     [
@@ -70,7 +75,7 @@ describe('/colourant check on the chat platform', () => {
   });
 
   test('five thousand characters do not fit, and the platform says so before we are asked', async () => {
-    await expect(check('Mica, '.repeat(834))).rejects.toThrow();
+    await expect(check('Mica, '.repeat(834))).rejects.toThrow(/4000|length|long/i);
   });
 
   test('the longest list that fits is answered', async () => {
@@ -218,6 +223,18 @@ describe('a label on the shelf', () => {
     expect(text).not.toMatch(/in lye:/);
   });
 
+  test('warns in a plan as well', async () => {
+    const { text, files } = await room.member.run('/plan', {
+      oils: 'olive 100%',
+      size: '1000 g oils',
+      portions: '2 cups Dusk; rest plain',
+    });
+    const whole = files.find(({ name }) => name === 'answer.txt');
+    const all = whole ? new TextDecoder().decode(whole.bytes()) : text;
+    expect(all).toContain('Dusk goes beige in raw soap');
+    expect(all).not.toMatch(/“Dusk” .*in lye/);
+  });
+
   test('can be told later', async () => {
     const { member } = room;
     await member.run('/shelf add', { item: 'Zzz 12' });
@@ -258,6 +275,18 @@ describe('/colourant label', () => {
 
   test('takes jars and ingredient lists as well', async () => {
     expect(first((await label('Dusk, Carmine (CI 75470)', 'eu')).text)).toBe('## Mica, CI 77742, CI 75470');
+  });
+
+  test('weighs the colours of a kept recipe', async () => {
+    const plan = {
+      oils: 'olive 100%',
+      size: '1000 g oils',
+      portions: '2 cups gold mica; 1 cup ultramarine blue pastel; rest Dusk',
+    };
+    await room.member.run('/plan', { ...plan, 'save-as': 'Sunset' });
+    const { text } = await room.member.run('/colourant label', { recipe: 'sunset', market: 'eu' });
+    expect(first(text)).toMatch(/^## Mica, .*CI 77742.*CI 77007$/);
+    expect(text).toContain('In order of weight');
   });
 
   test('leaves out what it does not know, and says so', async () => {

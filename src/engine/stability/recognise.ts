@@ -78,7 +78,11 @@ function scanned(text: string): Recognised {
   }
   if (substances.length === 0) return { substances: [], unknown: [text] };
   const telling = rest.filter(
-    word => word.length > 2 && !/^(?:powder|polvo|pigment|and|with|con|the|contain|contiene)$/.test(word),
+    word =>
+      word.length > 2 &&
+      !/^(?:powder|polvo|pigment|and|with|con|the|contain|contiene|dispersed|dispersion|dispersible|suspended|disperso|dispersado|dispersable|suspendido)$/.test(
+        word,
+      ),
   );
   return { substances, unknown: telling.length > 0 ? [telling.join(' ')] : [] };
 }

@@ -5,8 +5,10 @@ import type { PlanAnswer } from '../../engine/batch/plan-answer.ts';
 import { MEASURES } from '../../engine/quantities/units.ts';
 import { preferencesOf } from '../../records/preferences.ts';
 import { type KeptPlan, keepLatePlan, type Use } from '../../records/recipes/index.ts';
+import type { Jar } from '../../records/shelf/jar.ts';
+import { colourNotes } from '../warning.ts';
 import { cardOf, classHeadline, classSections, handoutOf } from './card.ts';
-import { readKept } from './read.ts';
+import { type PlanRead, readKept } from './read.ts';
 import { lyeCautions, type PlanSaid, planBlocks, planHeadline } from './say.ts';
 import { type Need, needsOf, stockData, stockRows, usesOf } from './stock.ts';
 
@@ -43,7 +45,9 @@ export async function makePlan(
   const lesson =
     asking.lesson && (await workers.run('planClass', { request: read.request, ask: asking.lesson }, owner));
   const answer: PlanAnswer = lesson?.station ?? (await workers.run('planBatch', read.request, owner));
-  const said: PlanSaid = { answer, read, wishes, say };
+  const book = { store, group: context.group };
+  const notes = await colourNotes(jarsOnce(read), { book, viewer: asker.id, say });
+  const said: PlanSaid = { answer, read, wishes, say, notes };
   const needs = needsOf(answer, read);
   // A class buys for itself: what one station needs is not what leaves the shelf.
   const uses = lesson ? [] : usesOf(needs);
@@ -67,6 +71,11 @@ export async function makePlan(
     },
   };
 }
+
+/** Each jar of a plan once. */
+const jarsOnce = ({ jars }: PlanRead): readonly Jar[] => [
+  ...new Map(jars.flat().map(jar => [jar.item?.id ?? jar.colourant.id, jar])).values(),
+];
 
 function dataOf(
   answer: PlanAnswer,

@@ -4,6 +4,7 @@ import { coloursNamed, readPlan, withColours } from '../../engine/batch/written-
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import { MEASURES, type Measures } from '../../engine/quantities/units.ts';
 import type { KeptPlan, KnownColour, Times } from '../../records/recipes/index.ts';
+import { calledByOwner } from '../../records/shelf/called.ts';
 import { listShelf, type Shelf } from '../../records/shelf/index.ts';
 import { findJar, type Jar, jarOf, knownOf } from '../../records/shelf/jar.ts';
 import { exactly } from '../../records/shelf/names.ts';
@@ -56,8 +57,7 @@ function knownColour(text: string, { colourant, item, pigmentFraction }: Jar): K
 function underOwnName(jar: Jar): Jar {
   const { colourant, item } = jar;
   if (!item) return jar;
-  const names = { en: `“${item.name}”`, es: `«${item.name}»` };
-  return { ...jar, colourant: { ...colourant, names } };
+  return { ...jar, colourant: { ...colourant, names: calledByOwner(item) } };
 }
 
 /** Each part of the plan made as much bigger as was asked of that part. */

@@ -6,6 +6,7 @@ import type { Dose } from '../../engine/dosing/request.ts';
 import type { Preferences } from '../../records/preferences.ts';
 import type { Words } from '../../words/index.ts';
 import { nameOf, rough, spoonsOf } from '../dose.ts';
+import { type ColourNotes, withoutCatalogueLye } from '../warning.ts';
 import type { PlanRead } from './read.ts';
 
 /** A plan answered, and all that is needed to say it to this member. */
@@ -14,6 +15,8 @@ export type PlanSaid = {
   readonly read: PlanRead;
   readonly wishes: Preferences;
   readonly say: Words;
+  /** What the jars' own labels and the group's reports say of the colours. */
+  readonly notes: ColourNotes;
 };
 
 export type Portion = PlanAnswer['portions'][number];
@@ -184,13 +187,15 @@ const SAID_ELSEWHERE: ReadonlySet<DoseCaution['id']> = new Set([
 ]);
 
 /** What the colours themselves call for, each once. */
-export function planColourCautions({ answer, say }: PlanSaid): Section {
+export function planColourCautions({ answer, read, say, notes }: PlanSaid): Section {
+  const jars = read.jars.flat();
   const rows = answer.portions.flatMap(({ cautions }) =>
-    cautions
+    withoutCatalogueLye(cautions, jars)
       .filter(({ id }) => !SAID_ELSEWHERE.has(id))
       .map(({ id, values }) => (say.dosing.cautions[id] as (given: typeof values) => string)(values)),
   );
-  return { title: say.plan.colours, rows: [...new Set(rows)] };
+  const known = [...notes.cautions.map(({ text }) => text), ...notes.asides];
+  return { title: say.plan.colours, rows: [...new Set([...known, ...rows])] };
 }
 
 /** Chances below this are not worth a line. */

@@ -22,12 +22,14 @@ const eu: Readonly<Record<Standing, (names: string) => string>> = {
 export const checking = {
   /** The verdict with the name in front, where there is one. */
   named: (v: { name: string; verdict: string }) => `${v.name}: ${v.verdict}`,
+  holdsUnless: (v: { names: readonly string[] }) =>
+    `Holds in raw soap, unless it contains ${new Intl.ListFormat('en', { type: 'disjunction' }).format(v.names)}.`,
   perhapsWorse: (v: { names: readonly string[] }) =>
     `Only if it is really in there (“may contain”): ${list(v.names)}. Ask your supplier.`,
   inside: 'What is in it',
   holds: (v: { names: readonly string[] }) =>
     `${list(v.names)}: ${v.names.length > 1 ? 'hold' : 'holds'} in raw soap.`,
-  part: (v: { name: string; verdict: string }) => `${v.name}: ${v.verdict}`,
+  part: (v: { names: readonly string[]; verdict: string }) => `${list(v.names)}: ${v.verdict}`,
   kind: 'Kind',
   fullDose: 'Full colour',
   perCup: (v: { spoons: string }) => `${v.spoons} per cup of batter`,
@@ -49,26 +51,28 @@ export const checking = {
     'from memory': 'from memory',
     computed: 'computed',
   },
-  sourceOf: (v: { name: string; source: string; trust: string }) => `${v.name}: ${v.source} (${v.trust})`,
   doseSource: 'dose',
   carrierSource: 'carriers',
-  /** Law in a label line. */
-  labelOf: 'From',
   labelLeftOut: (v: { names: readonly string[] }) =>
     `Not on the line, because I don't recognise it: ${v.names.join('; ')}.`,
   labelShort: 'These are only the colours: your oils, lye, water and scent go before them.',
-  labelByWeight: 'In order of weight in the bar.',
-  labelAsGiven: 'In the order you gave; a saved recipe lets me sort by weight.',
+  labelByWeight: 'In order of weight in the bar, as near as the labels tell.',
+  labelAsGiven: 'In the order you gave; a kept recipe lets me sort by weight.',
   /** When an item's list is kept on the shelf. */
   keptKind: (v: { kind: string }) => `By its ingredients it is ${v.kind}.`,
   countedAs: (v: { colourant: string }) => `Doses count it as ${v.colourant}.`,
 };
 
-export const checkingRefusals: Pick<RefusalSentences, 'list-nothing-recognised' | 'colour-nothing-given'> = {
+export const checkingRefusals: Pick<
+  RefusalSentences,
+  'list-nothing-recognised' | 'colour-nothing-given' | 'label-nothing-named'
+> = {
   'list-nothing-recognised': ({ text }) =>
     text.trim() === ''
       ? 'Paste the ingredients from the label, such as: Mica (CI 77019), Titanium Dioxide (CI 77891).'
       : `I recognise nothing in “${text}”. Paste the ingredients from the label, such as: Mica (CI 77019), Titanium Dioxide (CI 77891).`,
   'colour-nothing-given': () =>
     'Give me one thing to check: paste the ingredients from the label, or name an item on your shelf.',
+  'label-nothing-named': () =>
+    'Name the colours in the bar, such as: ultramarine blue, gold mica; or one kept recipe that has colours.',
 };

@@ -37,8 +37,8 @@ const on = {
   'hot-strong-lye': 'hot, strong lye pulls it toward blue',
   'how-alkaline': 'the shade follows how alkaline the soap is',
   'pearl-lost': 'the colour stays, the pearl may go',
-  'salt-of-the-toner': 'it depends on the salt the pigment was made as',
-  'shade-of-neon': 'it depends on the shade: pinks, purples and blues fade first',
+  'salt-of-the-toner': 'the salt the pigment was made as decides',
+  'shade-of-neon': 'pinks, purples and blues fade first, the other shades mostly hold',
   tarnishes: 'it does not react, but may tarnish',
 };
 

@@ -20,11 +20,13 @@ const eu: Readonly<Record<Standing, (names: string) => string>> = {
 
 export const checking: typeof en.checking = {
   named: v => `${v.name}: ${v.verdict}`,
+  holdsUnless: v =>
+    `Aguanta en jabón crudo, salvo si lleva ${new Intl.ListFormat('es', { type: 'disjunction' }).format(v.names)}.`,
   perhapsWorse: v =>
     `Solo si de verdad lo lleva («puede contener»): ${list(v.names)}. Pregunta a tu proveedor.`,
   inside: 'Qué lleva',
   holds: v => `${list(v.names)}: ${v.names.length > 1 ? 'aguantan' : 'aguanta'} en jabón crudo.`,
-  part: v => `${v.name}: ${v.verdict}`,
+  part: v => `${list(v.names)}: ${v.verdict}`,
   kind: 'Tipo',
   fullDose: 'Color pleno',
   perCup: v => `${v.spoons} por taza de masa`,
@@ -46,13 +48,11 @@ export const checking: typeof en.checking = {
     'from memory': 'de memoria',
     computed: 'calculado',
   },
-  sourceOf: v => `${v.name}: ${v.source} (${v.trust})`,
   doseSource: 'dosis',
   carrierSource: 'líquidos',
-  labelOf: 'De',
   labelLeftOut: v => `No está en la línea porque no lo reconozco: ${v.names.join('; ')}.`,
   labelShort: 'Son solo los colores: antes van tus aceites, la sosa, el agua y el aroma.',
-  labelByWeight: 'Por orden de peso en la pastilla.',
+  labelByWeight: 'Por orden de peso en la pastilla, hasta donde dicen las etiquetas.',
   labelAsGiven: 'En el orden que diste; con una receta guardada puedo ordenar por peso.',
   keptKind: v => `Por sus ingredientes es ${v.kind}.`,
   countedAs: v => `Las dosis lo cuentan como ${v.colourant}.`,
@@ -65,4 +65,6 @@ export const checkingRefusals: typeof en.checkingRefusals = {
       : `No reconozco nada en «${text}». Pega los ingredientes de la etiqueta, como: Mica (CI 77019), Titanium Dioxide (CI 77891).`,
   'colour-nothing-given': () =>
     'Dame una sola cosa que mirar: pega los ingredientes de la etiqueta o nombra un producto de tu estantería.',
+  'label-nothing-named': () =>
+    'Nombra los colores de la pastilla, como: azul ultramar, mica dorada; o una receta guardada que lleve colores.',
 };

@@ -38,8 +38,8 @@ const on: Readonly<Record<en.ConditionId, string>> = {
   'hot-strong-lye': 'la sosa caliente y fuerte lo lleva hacia el azul',
   'how-alkaline': 'el tono depende de lo alcalino que sea el jabón',
   'pearl-lost': 'el color queda, el brillo puede perderse',
-  'salt-of-the-toner': 'depende de la sal con que se hizo el pigmento',
-  'shade-of-neon': 'depende del tono: rosas, morados y azules se apagan antes',
+  'salt-of-the-toner': 'decide la sal con que se hizo el pigmento',
+  'shade-of-neon': 'rosas, morados y azules se apagan antes, los demás tonos suelen aguantar',
   tarnishes: 'no reacciona, pero puede oscurecerse',
 };
 
