@@ -25,6 +25,7 @@ export interface PrepSteps {
     holdBackGrams: number;
     hottestC: number;
   };
+  'dissolve-acid': { additive: AdditiveId; grams: number };
   'milk-lye': { additive: AdditiveId; grams: number };
   'weigh-oils': { grams: number };
   'melt-oils': { startC: number };

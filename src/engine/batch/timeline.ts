@@ -1,5 +1,5 @@
 import type { CarrierAdvice } from '../dispersion/advice.ts';
-import { additiveById } from './additives.ts';
+import { type AdditiveEffect, additiveById } from './additives.ts';
 import type { LyePart } from './plan-answer.ts';
 import type { Filled } from './portions.ts';
 import type { PrepStepId, PrepSteps, TimelineStep, Trace, Wetting } from './prep-step.ts';
@@ -136,17 +136,20 @@ function beforeBlending(
   const oilsAt = blendAt + OILS_LEAD;
   const soakAt = dippedGrams > 0 ? oilsAt - 10 : lyeAt + SOAK_BEFORE_LYE;
   const quickAt = blendAt + QUICK_WETTING_LEAD;
-  const milk = facts.additives.filter(({ id }) => additiveById(id).effects.includes('replaces-water'));
+  const doing = (effect: AdditiveEffect) =>
+    facts.additives.filter(({ id }) => additiveById(id).effects.includes(effect));
   return [
     at(lyeAt + SOAK_BEFORE_LYE + GEAR_LEAD, 'gear-on', {}),
     ...soaking.map(({ values }) => at(soakAt, 'soak-colour', values)),
+    // Acid goes in while the water is still only water: stirred into lye it would boil up.
+    ...doing('eats-lye').map(({ id, grams }) => at(lyeAt, 'dissolve-acid', { additive: id, grams })),
     at(lyeAt, 'mix-lye', {
       lye: facts.lye.map(({ alkali, grams }) => ({ alkali, grams })),
       waterGrams: facts.waterGrams,
       holdBackGrams: filled.taken.holdBackGrams,
       hottestC: hottestLye(facts.lyeRise),
     }),
-    ...milk.map(({ id, grams }) => at(lyeAt, 'milk-lye', { additive: id, grams })),
+    ...doing('replaces-water').map(({ id, grams }) => at(lyeAt, 'milk-lye', { additive: id, grams })),
     at(oilsAt, 'weigh-oils', { grams: facts.oilGrams }),
     at(oilsAt, 'melt-oils', { startC: heat.startC }),
     ...(dippedGrams > 0 ? [at(oilsAt - 5, 'dip-oil', { grams: dippedGrams })] : []),

@@ -37,7 +37,8 @@ export async function keepLatePlan(whose: Member, id: string, plan: LatePlan, at
     (one, place) => place >= remembered - 1 || at.getTime() - one.plan.at.getTime() > lifetime,
   );
   const key = latePlan(member, id);
-  const record = { ...plan, colours: [...plan.colours], uses: [...plan.uses], at };
+  const { written: words, spoons, times, colours, uses } = plan;
+  const record = { written: words, spoons, times, colours: [...colours], uses: [...uses], at };
   await store.commit([
     put(key, written(latePlanKind, record)),
     ...old.filter(one => one.key !== key).map(one => drop(one.key)),

@@ -89,7 +89,12 @@ export function planNumbers(said: PlanSaid): readonly Measure[] {
     {
       label: plan.superfat,
       value: plan.percent({ percent: superfat.effective }),
-      note: plan.superfatNote({ asked: superfat.asked, low: superfat.band.low, high: superfat.band.high }),
+      note: plan.superfatNote({
+        asked: superfat.asked,
+        carriers: superfat.effective > superfat.asked + 0.5 && !milk,
+        low: superfat.band.low,
+        high: superfat.band.high,
+      }),
     },
   ];
 }
@@ -163,7 +168,7 @@ function doseRow({ say, read }: PlanSaid, dose: Dose, { at, which }: { at: numbe
   const row = plan.dose({
     spoons: spoonsOf(dose, say),
     colour,
-    grams: rough((dose.premix?.grams ?? dose.grams).typical),
+    grams: plan.figure(Number(rough((dose.premix?.grams ?? dose.grams).typical)), 3),
     liquid: wetted ? liquid : undefined,
   });
   return `${row}; ${plan.blend[dose.carrier.blend]}`;

@@ -12,6 +12,7 @@ const down = (value: number, decimals: number) => Math.floor(value * 10 ** decim
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
+const cups = (count: string) => (count === '1' ? '1 cup' : `${count} cups`);
 const one = (value: number) => figure(value, 1);
 
 /** What a mass is shown in: the decimals of the member's scale, and which unit stands first. */
@@ -28,7 +29,7 @@ export const plan = {
     return first === 'grams' ? `${both[0]} (${both[1]})` : `${both[1]} (${both[0]})`;
   },
   volume: (v: { millilitres: number; cups: number }) =>
-    `${figure(v.millilitres, 0)} ml (${figure(v.cups, v.cups < 10 ? 1 : 0)} cups)`,
+    `${figure(v.millilitres, 0)} ml (${cups(figure(v.cups, v.cups < 10 ? 1 : 0))})`,
   capital,
   lye: { NaOH: 'Lye (NaOH)', KOH: 'Lye (KOH)' },
   water: 'Water in the lye jug',
@@ -41,8 +42,8 @@ export const plan = {
   batterNote: (v: { grams: string; density: number; reserve: number }) =>
     `${v.grams}, ${figure(v.density, 3)} g/ml. About ${figure(v.reserve, 0)} ml of it clings to pot and cups.`,
   superfat: 'Superfat',
-  superfatNote: (v: { asked: number; low: number; high: number }) =>
-    `Asked: ${one(v.asked)} %. Oils differ: it lies between ${one(v.low)} and ${one(v.high)} %.`,
+  superfatNote: (v: { asked: number; carriers: boolean; low: number; high: number }) =>
+    `Asked: ${one(v.asked)} %.${v.carriers ? ' The oil in the colours lifts it.' : ''} Oils differ: it lies between ${one(v.low)} and ${one(v.high)} %.`,
   percent: (v: { percent: number }) => `${one(v.percent)} %`,
   portion: (v: { name: string; volume: string }) => `${capital(batch.portionName(v.name))}: ${v.volume}`,
   /** Spoons first, then grams, then what it is wetted in. */
@@ -74,7 +75,7 @@ export const plan = {
   timeline: 'What to do when',
   cardTitle: (v: { name: string | undefined }) => v.name ?? 'Batch card',
   cardAlt: (v: { headline: string }) => `Batch card to print: ${v.headline}.`,
-  handoutAlt: (v: { headline: string }) => `Class handout to print: ${v.headline}.`,
+  handoutAlt: (v: { headline: string }) => `Class handout to print: ${v.headline}`,
   handoutTitle: 'Class handout',
   stations: 'Stations',
   station: (v: { number: number; people: number }) =>

@@ -5,7 +5,9 @@ import type { PlanWarnings } from '../../engine/batch/warnings.ts';
 import type * as en from '../en/batch.ts';
 
 const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
-const g = (grams: number) => `${one.format(grams)} g`;
+const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2, useGrouping: false });
+/** A tenth is what most scales show; less than that still says that it is something. */
+const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one).format(grams)} g`;
 const pc = (percent: number) => `${one.format(percent)} %`;
 const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
 

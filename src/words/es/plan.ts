@@ -11,6 +11,7 @@ const down = (value: number, decimals: number) => Math.floor(value * 10 ** decim
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
+const cups = (count: string) => (count === '1' ? '1 taza' : `${count} tazas`);
 const one = (value: number) => figure(value, 1);
 
 export const plan: typeof en.plan = {
@@ -21,7 +22,7 @@ export const plan: typeof en.plan = {
     const both = [`${figure(grams, decimals)} g`, `${figure(down(grams / OUNCE, 2), 2)} oz`] as const;
     return first === 'grams' ? `${both[0]} (${both[1]})` : `${both[1]} (${both[0]})`;
   },
-  volume: v => `${figure(v.millilitres, 0)} ml (${figure(v.cups, v.cups < 10 ? 1 : 0)} tazas)`,
+  volume: v => `${figure(v.millilitres, 0)} ml (${cups(figure(v.cups, v.cups < 10 ? 1 : 0))})`,
   capital,
   lye: { NaOH: 'Sosa (NaOH)', KOH: 'Potasa (KOH)' },
   water: 'Agua en la jarra de la sosa',
@@ -34,7 +35,7 @@ export const plan: typeof en.plan = {
     `${v.grams}, ${figure(v.density, 3)} g/ml. Unos ${figure(v.reserve, 0)} ml se quedan en la olla y los vasos.`,
   superfat: 'Sobreengrasado',
   superfatNote: v =>
-    `Pedido: ${one(v.asked)} %. Los aceites varían: está entre ${one(v.low)} y ${one(v.high)} %.`,
+    `Pedido: ${one(v.asked)} %.${v.carriers ? ' El aceite de los colores lo sube.' : ''} Los aceites varían: está entre ${one(v.low)} y ${one(v.high)} %.`,
   percent: v => `${one(v.percent)} %`,
   portion: v => `${capital(batch.portionName(v.name))}: ${v.volume}`,
   dose: v => `${v.spoons} de ${v.colour}, unos ${v.grams} g${v.liquid ? `, en ${v.liquid}` : ''}`,
@@ -59,7 +60,7 @@ export const plan: typeof en.plan = {
   timeline: 'Qué hacer y cuándo',
   cardTitle: v => v.name ?? 'Ficha del lote',
   cardAlt: v => `Ficha para imprimir: ${v.headline}.`,
-  handoutAlt: v => `Hoja de clase para imprimir: ${v.headline}.`,
+  handoutAlt: v => `Hoja de clase para imprimir: ${v.headline}`,
   handoutTitle: 'Hoja de clase',
   stations: 'Mesas',
   station: v => `Mesa ${v.number}: ${v.people} ${v.people === 1 ? 'persona' : 'personas'}`,
