@@ -4,6 +4,7 @@ import { choice, number, text } from '../src/conversation/option.ts';
 import { completeColourants } from '../src/engine/colourants/complete.ts';
 import { parseStock } from '../src/engine/quantities/stock.ts';
 import { MEASURES } from '../src/engine/quantities/units.ts';
+import { noteShelf } from '../src/records/group-shelves.ts';
 import { preferencesOf } from '../src/records/preferences.ts';
 import * as shelf from '../src/records/shelf/index.ts';
 import { itemGrams } from '../src/records/shelf/item-grams.ts';
@@ -92,6 +93,8 @@ export default commandGroup(
           grams,
           ...(asked.pigment !== undefined && { pigmentFraction: asked.pigment / 100 }),
         };
+        // First, since a noted shelf that stays empty harms nobody.
+        await context.store.commit([noteShelf(context.group, context.asker.id)]);
         const outcome = await shelf.addItem(onMyShelf(context), wanted, thisChange(context));
         return addedReply(found, outcome, context.say);
       },

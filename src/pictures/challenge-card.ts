@@ -26,6 +26,7 @@ export function drawChallengeCard(card: ChallengeCard): Uint8Array {
   if (card.brief !== '') y = lines(sheet, brief, { x: MARGIN, top: y, size: 17 }) + 8;
   if (card.palette.length > 0) y = palette(sheet, card, y + 8);
   y = dates(sheet, card, y + 16);
+  if (card.rules.length === 0) return sheet.png(y + MARGIN - 16);
   sheet.line(MARGIN, y, WIDTH - MARGIN, y);
   sheet.text(card.rulesTitle, MARGIN, y + 28, { size: 15, weight: 'bold' });
   y += 38;

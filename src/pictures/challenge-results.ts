@@ -38,9 +38,9 @@ const WIN = '#dfe9d3';
 /** Draws places with photos, colours wanted above colours measured, and the pairwise table. Returns a PNG. */
 export function drawChallengeResults(board: ChallengeResults): Uint8Array {
   const sheet = new Sheet(WIDTH);
-  let y = heading(sheet, board.title, board.kicker) + 12;
-  for (const [index, row] of board.rows.entries()) {
-    drawRow(sheet, row, { y, first: index === 0 && row.place.startsWith('1') });
+  let y = heading(sheet, board.title, board.kicker) + 20;
+  for (const row of board.rows) {
+    drawRow(sheet, row, y);
     y += PHOTO + 16;
   }
   if (board.rows.some(row => row.pairs.length > 0))
@@ -50,12 +50,9 @@ export function drawChallengeResults(board: ChallengeResults): Uint8Array {
   return sheet.png(y + MARGIN - 8);
 }
 
-function drawRow(
-  sheet: Sheet,
-  row: ChallengeResults['rows'][number],
-  { y, first }: { y: number; first: boolean },
-): void {
-  if (first) sheet.box(MARGIN - 12, y - 8, INNER + 24, PHOTO + 16, GOLD, { radius: 10 });
+function drawRow(sheet: Sheet, row: ChallengeResults['rows'][number], y: number): void {
+  if (/^1=?$/.test(row.place))
+    sheet.box(MARGIN - 12, y - 6, INNER + 24, PHOTO + 12, GOLD, { radius: 10 });
   sheet.text(row.place, MARGIN + 24, y + PHOTO / 2 + 12, { size: 34, weight: 'bold', anchor: 'middle' });
   photo(sheet, row.photo, { x: MARGIN + 64, y, width: PHOTO, height: PHOTO });
   const left = MARGIN + 64 + PHOTO + 20;

@@ -1,13 +1,12 @@
 import type { Block, Reply } from '../conversation/reply.ts';
 import { type Challenge, standing } from '../engine/challenges/challenge.ts';
 import type { Measured, Result } from '../engine/challenges/result.ts';
-import type { Terms } from '../engine/challenges/terms.ts';
-import { printNumber } from '../engine/quantities/number.ts';
+import type { Target, Terms } from '../engine/challenges/terms.ts';
 import { barOf, type StoredChallenge } from '../records/challenges/board.ts';
 import { closingGrace } from '../records/challenges/due.ts';
 import type { Notice } from '../records/challenges/outcome.ts';
 import type { Words } from '../words/index.ts';
-import { type NumberedBar, nameOfBar, numberedBars } from './challenge/bars.ts';
+import { type NumberedBar, nameOfBar, numberedBars, tenth } from './challenge/bars.ts';
 import { invitations } from './challenge/invitations.ts';
 
 /** Closing takes a check or two; only what is later than this was late, ms. */
@@ -44,12 +43,16 @@ export function announcementReply({ id }: StoredChallenge, { terms, phase }: Cha
   return { ...told, ...invitations(id, phase, say) };
 }
 
+/** A colour of a palette, with its part of the face where one is asked for. */
+const coloured = ({ hex, share }: Target) =>
+  share === undefined ? hex : `${hex} ${Math.round(share)} %`;
+
 /** The rules of a challenge, one a row. */
 export function rulesOf(terms: Terms, say: Words): readonly string[] {
   const words = say.challenges;
   const { palette, mostColourants, madeFrom, leastCureDays, joinedBefore, quorum, ties } = terms;
   return [
-    ...(palette.length > 0 ? [words.palette({ colours: palette.map(({ hex }) => hex) })] : []),
+    ...(palette.length > 0 ? [words.palette({ colours: palette.map(coloured) })] : []),
     `${words.classes[terms.class]}, ${words.constraints[terms.constraint]}`,
     words.entriesEach({ most: terms.entriesPerMember }),
     ...(mostColourants === undefined ? [] : [words.mostColourants({ most: mostColourants })]),
@@ -141,7 +144,7 @@ function placeRows(
 function scoreText(measured: Measured | undefined, say: Words): string | undefined {
   if (!measured || !('score' in measured)) return undefined;
   const { score, plusMinus } = measured.score;
-  return say.challenges.score({ score: printNumber(score), plusMinus: printNumber(plusMinus) });
+  return say.challenges.score({ score: tenth(score), plusMinus: tenth(plusMinus) });
 }
 
 function whyOf({ terms, closedAt = 0 }: Challenge, { decidedBy, quorum, tally }: Result, say: Words): string {

@@ -6,7 +6,8 @@ import { askLine, type Seat } from './seat.ts';
 import { jsonOf, linesOf } from './shown.ts';
 
 const USAGE = `usage: npm run -s ask -- [--json | --lines] [--member ID] [--group ID] [--steward] [--role ID]
-                        [--language en|es] [--pictures FOLDER] '/command option:value'`;
+                        [--language en|es] [--pictures FOLDER] [--at TIME] '/command option:value'
+       TIME is ISO 8601, such as 2026-12-01T18:00Z: rehearses what takes days, as if it were asked then`;
 
 /** Whoever sits at the machine owns the store: without --member they may do what a steward may. */
 const OWNER = 'me';
@@ -33,6 +34,7 @@ export function readAskArguments(args: readonly string[]): AskArguments | undefi
         role: { type: 'string', multiple: true, default: [] },
         language: { type: 'string', default: 'en' },
         pictures: { type: 'string', default: '.tintmoot/pictures' },
+        at: { type: 'string' },
       },
     });
     if ((positionals.length === 0) === !values.lines) throw new Error('one command, or --lines');
@@ -43,6 +45,7 @@ export function readAskArguments(args: readonly string[]): AskArguments | undefi
         language: languageOf(values.language),
         manages: values.steward ?? values.member === undefined,
         roles: values.role,
+        ...(values.at !== undefined && { at: instantOf(values.at) }),
       },
       lines: values.lines ? 'standard input' : [positionals.join(' ')],
       json: values.json ?? values.lines ?? false,
@@ -52,6 +55,13 @@ export function readAskArguments(args: readonly string[]): AskArguments | undefi
     process.stderr.write(`${(error as Error).message}\n${USAGE}\n`);
     return undefined;
   }
+}
+
+/** Without a zone in it, a time is read as UTC: what is rehearsed must not depend on the machine. */
+function instantOf(text: string): number {
+  const at = Date.parse(/(?:Z|[+-]\d{2}:?\d{2})$/i.test(text) ? text : `${text}Z`);
+  if (Number.isNaN(at)) throw new Error(`not a time: ${text}`);
+  return at;
 }
 
 /** Answers the commands one after the other; true when none of them was a problem. */

@@ -16,6 +16,8 @@ export type Seat = {
   readonly language: Language;
   readonly manages: boolean;
   readonly roles: readonly string[];
+  /** When it is asked, ms since 1970 UTC, to rehearse what takes days; now where it is left out. */
+  readonly at?: number | undefined;
 };
 
 /** The answer, and the command it answers (`shelf add`; `press` for a button). */
@@ -51,9 +53,9 @@ export const problemOf = (refusal: Refusal, language: Language): Problem => ({
 });
 
 /** What every line typed in a seat states, with an id of its own. */
-export function originOf({ member, group, language, manages, roles }: Seat) {
-  const at = Date.now();
-  const asker = { id: member, name: member, manages, roles };
+export function originOf({ member, group, language, manages, roles, at = Date.now() }: Seat) {
+  // Whoever sits at this machine was always here.
+  const asker = { id: member, name: member, manages, roles, joinedAt: 0 };
   return { id: freshId(at), at, asker, group, channel: undefined, language };
 }
 

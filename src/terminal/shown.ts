@@ -1,5 +1,5 @@
 import { formText, textOf } from '../conversation/plain-text.ts';
-import type { Answer } from '../conversation/reply.ts';
+import type { Answer, Choice } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
 import { savePictures } from './pictures.ts';
 import type { Answered } from './seat.ts';
@@ -35,7 +35,7 @@ export async function linesOf(answer: Answer, folder: string): Promise<string> {
   if (answer.kind === 'problem') return answer.text;
   if (answer.kind === 'form') return formText(answer);
   const paths = await savePictures(answer, folder);
-  const choices = (answer.choices ?? []).map(({ label }, index) => `  [${index + 1}] ${label}`);
+  const choices = (answer.choices ?? []).map((choice, index) => `  [${index + 1}] ${choiceText(choice)}`);
   return [
     textOf(answer, wordsIn(answer.language)),
     choices.join('\n'),
@@ -43,4 +43,11 @@ export async function linesOf(answer: Answer, folder: string): Promise<string> {
   ]
     .filter(Boolean)
     .join('\n\n');
+}
+
+/** A button's label; a menu's with what can be chosen from it, the value to type first. */
+function choiceText(choice: Choice<string>): string {
+  if (choice.kind === 'button') return choice.label;
+  const items = choice.items.map(({ label, value }) => `\n        ${value}: ${label}`);
+  return `${choice.label}${items.join('')}`;
 }

@@ -1,7 +1,10 @@
 import { pino } from 'pino';
 import { readBook } from '../../src/conversation/book.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
+import { challengeActs } from '../../src/deadlines/challenges.ts';
+import { type Watch, watchDeadlines } from '../../src/deadlines/watch.ts';
 import { connect } from '../../src/discord/client.ts';
+import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
 import { openHost } from '../../src/loopback/index.ts';
 import type { HostOptions } from '../../src/loopback/interface.ts';
@@ -15,32 +18,44 @@ const token = 'loopback-token';
 export type RoomOptions = { readonly store?: Store; readonly host?: HostOptions; readonly log?: string };
 
 /**
- * The production path end to end on this machine: the real client, registered commands, a group with a steward
- * and a member, and a store in memory unless another is handed in.
+ * The production path end to end on this machine: the real client, registered commands, deadlines kept by the
+ * host's clock, a group with a steward and a member, and a store in memory unless another is handed in.
  */
 export async function openRoom({ store, host: hostOptions, log = 'silent' }: RoomOptions = {}) {
   const host = await openHost(hostOptions);
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench', 'show-and-tell'] });
   const kept = store ?? (await openStore('sqlite::memory:'));
   const faults: unknown[] = [];
+  const now = hostOptions?.now ?? Date.now;
+  const workers = openWorkers();
+  let watch: Watch | undefined;
   const conversation: Conversation = {
     book,
-    house: { store: kept, workers: openWorkers() },
+    house: { store: kept, workers, checkDue: () => void watch?.check() },
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };
   await register(book, { token, api: host.api });
   const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }));
+  const outbox = discordOutbox(connection.client, conversation, now);
+  watch = watchDeadlines({
+    store: kept,
+    serves: id => outbox.serves(id),
+    acts: challengeActs({ store: kept, outbox, workers, now }),
+    now,
+    onFault: fault => faults.push(fault),
+  });
   return {
     host,
     group,
     conversation,
     connection,
+    watch,
     faults,
     steward: group.addMember({ name: 'Odile', permissions: 1n << 5n }),
     member: group.addMember({ name: 'Bram' }),
     async [Symbol.asyncDispose]() {
-      await connection.close();
+      await Promise.all([watch.stop(), connection.close()]);
       await conversation.house.workers.close();
       if (!store) await kept.close();
       await host.close();

@@ -3,7 +3,7 @@ import type { Block, Choice, Reply } from '../../conversation/reply.ts';
 import type { Challenge } from '../../engine/challenges/challenge.ts';
 import type { Chosen } from '../../engine/challenges/voting.ts';
 import type { StoredChallenge } from '../../records/challenges/index.ts';
-import { inTheRunning, type NumberedBar, numberedBars, numberedName } from './bars.ts';
+import { inTheRunning, type NumberedBar, nameOfBar, numberedBars, numberedName } from './bars.ts';
 import { pick, turn } from './vote.ts';
 
 /** Where on the ballot the next pick goes: after so many ranks, or into the last of them; and which page is shown. */
@@ -52,7 +52,10 @@ export function ballotReply(
   const bars = numberedBars(challenge, now);
   const known = new Map(bars.map(bar => [bar.entry, bar]));
   const ranks = stillStanding(chosen, bars);
-  const nameOf = (entry: string) => numberedName(known.get(entry)!, now, say);
+  const nameOf = (entry: string) => {
+    const bar = known.get(entry)!;
+    return steps.barNamed({ number: bar.number, name: nameOfBar(bar, now, say) });
+  };
   const count = ranks.flat().length;
   const notes = [
     ...(ownLeftOut ? [steps.ownLeftOut] : []),

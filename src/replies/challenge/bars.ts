@@ -37,3 +37,6 @@ export function nameOfBar({ bar }: { bar: Bar }, challenge: Challenge, say: Word
 /** The same with its number before it. */
 export const numberedName = (bar: NumberedBar, challenge: Challenge, say: Words): string =>
   `${bar.number}. ${nameOfBar(bar, challenge, say)}`;
+
+/** A colour difference to a tenth: no photo knows it any better. */
+export const tenth = (difference: number): string => difference.toFixed(1);

@@ -3,10 +3,9 @@ import { followUp } from '../../conversation/command.ts';
 import type { Context } from '../../conversation/context.ts';
 import type { Block, Choice, Reply } from '../../conversation/reply.ts';
 import { hexOfLab } from '../../engine/colour/appearance.ts';
-import { printNumber } from '../../engine/quantities/number.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { asOf, measuredOf, photosOf, requireChallenge } from '../../records/challenges/index.ts';
-import { type NumberedBar, numberedBars } from './bars.ts';
+import { type NumberedBar, numberedBars, tenth } from './bars.ts';
 import { boardOf } from './board.ts';
 import { measureAgain, withdrawEntry } from './enter.ts';
 import { type PhotoPartName, photoParts } from './measure.ts';
@@ -40,13 +39,13 @@ export async function enteredReply(
     const { score, plusMinus, stray, matches } = measured.score;
     told.push(
       steps.colourScore({
-        score: words.score({ score: printNumber(score), plusMinus: printNumber(plusMinus) }),
+        score: words.score({ score: tenth(score), plusMinus: tenth(plusMinus) }),
       }),
     );
     for (const { target, bar: found } of matches)
       if (found === undefined) told.push(words.lacking({ hex: now.terms.palette[target]!.hex }));
     if (stray.share >= 0.02)
-      told.push(words.stray({ percent: Math.round(stray.share * 100), adds: printNumber(stray.adds) }));
+      told.push(words.stray({ percent: Math.round(stray.share * 100), adds: tenth(stray.adds) }));
   }
   return {
     kind: 'reply',

@@ -7,12 +7,12 @@ import { predictBar } from '../../engine/colour/bar.ts';
 import { plainBase } from '../../engine/colour/base-soap.ts';
 import { gramsPerHundred } from '../../engine/colour/colourant-optics.ts';
 import type { MatchCandidate, MatchRecipe } from '../../engine/colour/match.ts';
-import { printNumber } from '../../engine/quantities/number.ts';
 import { printSpoons } from '../../engine/quantities/spoons.ts';
 import { asOf, requireChallenge } from '../../records/challenges/index.ts';
 import { noteShelf } from '../../records/group-shelves.ts';
 import { listShelf } from '../../records/shelf/index.ts';
 import type { ShelfItem } from '../../records/shelf/shelf.ts';
+import { tenth } from './bars.ts';
 import { boardOf } from './board.ts';
 import { candidatesOf } from './shelf-candidates.ts';
 
@@ -99,8 +99,8 @@ function ideaMeasures(
       const { hex, plusMinus } = recipe.predicted;
       return {
         label: target.hex,
-        value: doses.length === 0 ? steps.uncoloured : doses.join(' + '),
-        note: steps.ideaNote({ hex, away: printNumber(recipe.deltaE), plusMinus: printNumber(plusMinus) }),
+        value: doses.length === 0 ? steps.uncoloured : doses.join(', '),
+        note: steps.ideaNote({ hex, away: tenth(recipe.deltaE), plusMinus: tenth(plusMinus) }),
       };
     }),
   };

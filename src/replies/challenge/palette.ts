@@ -9,27 +9,40 @@ import { plainBase } from '../../engine/colour/base-soap.ts';
 import { fullDose, opticsOf } from '../../engine/colour/colourant-optics.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
 import { parseColour } from '../../engine/quantities/colour.ts';
-import { Refusal } from '../../engine/refusal.ts';
+import { Refusal, refuse } from '../../engine/refusal.ts';
 import { sharedShelves } from '../../records/group-shelves.ts';
 import { candidatesOf } from './shelf-candidates.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    'challenge-shares-unfit': { readonly sum: number };
+  }
+}
 
 /** At most so many colours make a palette. */
 const mostColours = 6;
 
 /**
- * Reads `teal, #4b3f9e 30%, ultramarine blue`: colours apart by commas, a part of the face after each where they are
- * not all alike. A colourant's name means a bar with its full dose. Throws a Refusal for what is no colour.
+ * Reads `teal, #4b3f9e 30%, ultramarine blue`: colours apart by commas, where they are not all alike with the part of
+ * the face that each takes; those without a part share what is left. A colourant's name means a bar with its full
+ * dose. Throws a Refusal for what is no colour, and for parts that leave nothing or do not sum to the whole.
  */
 export function readPalette(text: string): readonly Target[] {
-  return text
+  const colours = text
     .split(/[;\n]|,(?![^(]*\))/)
     .map(part => part.trim())
     .filter(part => part !== '')
     .map(part => {
       const [, name = part, share] = /^(.*?)\s+(\d{1,3})\s*%$/.exec(part) ?? [];
-      const hex = hexNamed(name);
-      return { hex, lab: labOfHex(hex), ...(share !== undefined && { share: Number(share) }) };
+      return { hex: hexNamed(name), share: share === undefined ? undefined : Number(share) };
     });
+  const parts = colours.flatMap(({ share }) => share ?? []);
+  if (parts.length === 0) return colours.map(({ hex }) => ({ hex, lab: labOfHex(hex) }));
+  const left = 100 - parts.reduce((sum, share) => sum + share, 0);
+  const open = colours.length - parts.length;
+  if (parts.includes(0) || (open === 0 ? left !== 0 : left <= 0))
+    refuse('challenge-shares-unfit', { sum: 100 - left });
+  return colours.map(({ hex, share = left / open }) => ({ hex, lab: labOfHex(hex), share }));
 }
 
 function hexNamed(text: string): string {

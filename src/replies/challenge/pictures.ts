@@ -3,12 +3,11 @@ import type { Block } from '../../conversation/reply.ts';
 import type { Challenge } from '../../engine/challenges/challenge.ts';
 import type { Measured, Result } from '../../engine/challenges/result.ts';
 import { hexOfLab } from '../../engine/colour/appearance.ts';
-import { printNumber } from '../../engine/quantities/number.ts';
 import type { Board, StoredChallenge } from '../../records/challenges/board.ts';
 import { photosOf } from '../../records/challenges/entries.ts';
 import type { Words } from '../../words/index.ts';
 import { rulesOf } from '../challenges.ts';
-import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars } from './bars.ts';
+import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
 
 type Workers = House['workers'];
 
@@ -160,7 +159,7 @@ function scoreLines(
     const { score, plusMinus } = measured.score;
     lines.push(
       say.challengeSteps.colourScore({
-        score: say.challenges.score({ score: printNumber(score), plusMinus: printNumber(plusMinus) }),
+        score: say.challenges.score({ score: tenth(score), plusMinus: tenth(plusMinus) }),
       }),
     );
   }

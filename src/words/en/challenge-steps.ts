@@ -14,6 +14,7 @@ type Ballot = { title: string; bars: number };
 
 /** What members and stewards read while they take part in a challenge. */
 export const challengeSteps = {
+  barNamed: (v: { number: number; name: string }) => `${v.name} (bar ${v.number})`,
   quoted: (v: { title: string }) => `“${v.title}”`,
 
   kicker: 'COLOUR CHALLENGE',
@@ -25,7 +26,8 @@ export const challengeSteps = {
   swatchNote: 'Swatches: the colour asked for above, the bar’s own below.',
   measuredColours: 'Measured on the bar',
   pairwise: 'Ballots that put the bar of the row above the bar of the column',
-  colourScore: (v: { score: string }) => `colour ${v.score} from the palette (0 is exact)`,
+  colourScore: (v: { score: string }) =>
+    `colour ${v.score} away from the palette (0 is exact, 2 just visible)`,
   votes: (v: { votes: number }) => count(v.votes, 'vote', 'votes'),
   pairsWon: (v: { won: number; of: number; number: number }) =>
     `bar ${v.number}: preferred to ${v.won} of ${v.of}`,
@@ -143,7 +145,7 @@ export const challengeSteps = {
     `From your shelf you can come near ${v.near} of ${count(v.of, 'colour', 'colours')}.`,
   ideasNote: 'For 1 US cup of white, ungelled batter. Colours are estimates: a test bar decides.',
   ideaNote: (v: { hex: string; away: string; plusMinus: string }) =>
-    `about ${v.hex}, ${v.away} away from the target, give or take ${v.plusMinus} (2 is just visible)`,
+    `about ${v.hex}, ${v.away} ± ${v.plusMinus} away from it (2 is just visible)`,
   nothingNear: 'nothing on your shelf comes near',
   uncoloured: 'no colourant at all',
   emptyShelf: 'Your shelf holds nothing I can mix with. Put your jars on it with /shelf add.',
@@ -164,6 +166,7 @@ export type ChallengeStepReason =
   | 'challenge-entry-none'
   | 'challenge-bar-title-unfit'
   | 'challenge-colourants-missing'
+  | 'challenge-shares-unfit'
   | 'vote-unreadable'
   | 'vote-number-unknown';
 
@@ -179,6 +182,8 @@ export const challengeStepsRefusals: Pick<RefusalSentences, ChallengeStepReason>
   'challenge-entry-none': () => 'You have no bar in this challenge. Enter one with /challenge enter.',
   'challenge-bar-title-unfit': ({ most }) => `A bar needs a name of 1 to ${most} characters.`,
   'challenge-colourants-missing': () => 'Say which colourants are in the bar, apart by commas.',
+  'challenge-shares-unfit': ({ sum }) =>
+    `The parts of a palette make 100 %, yours make ${sum} %; leave one without a part to take the rest.`,
   'vote-unreadable': ({ text }) =>
     `I can't read “${text}” as a ballot. Write the bars' numbers, the best first, like “2,1,3”; “2,1=3” ties two.`,
   'vote-number-unknown': ({ number }) =>

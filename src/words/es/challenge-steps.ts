@@ -4,6 +4,7 @@ import { challenges } from './challenges.ts';
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 
 export const challengeSteps: typeof en.challengeSteps = {
+  barNamed: v => `${v.name} (barra ${v.number})`,
   quoted: v => `«${v.title}»`,
 
   kicker: 'RETO DE COLOR',
@@ -15,7 +16,7 @@ export const challengeSteps: typeof en.challengeSteps = {
   swatchNote: 'Muestras: arriba el color pedido, abajo el de la barra.',
   measuredColours: 'Medido en la barra',
   pairwise: 'Papeletas que ponen la barra de la fila por encima de la de la columna',
-  colourScore: v => `color a ${v.score} de la paleta (0 es exacto)`,
+  colourScore: v => `color a ${v.score} de la paleta (0 es exacto, 2 apenas se nota)`,
   votes: v => count(v.votes, 'voto', 'votos'),
   pairsWon: v => `barra ${v.number}: preferida a ${v.won} de ${v.of}`,
 
@@ -129,8 +130,7 @@ export const challengeSteps: typeof en.challengeSteps = {
   ideas: v => `Con tu estante puedes acercarte a ${v.near} de ${count(v.of, 'color', 'colores')}.`,
   ideasNote:
     'Para 1 taza (EE. UU.) de masa blanca sin gelificar. Los colores son estimaciones: decide una barra de prueba.',
-  ideaNote: v =>
-    `aproximadamente ${v.hex}, a ${v.away} del objetivo, con un margen de ${v.plusMinus} (2 apenas se nota)`,
+  ideaNote: v => `aproximadamente ${v.hex}, a ${v.away} ± ${v.plusMinus} de él (2 apenas se nota)`,
   nothingNear: 'nada de tu estante se acerca',
   uncoloured: 'sin ningún colorante',
   emptyShelf: 'En tu estante no hay nada con que mezclar. Pon tus botes con /shelf add.',
@@ -153,6 +153,8 @@ export const challengeStepsRefusals: typeof en.challengeStepsRefusals = {
   'challenge-entry-none': () => 'No tienes ninguna barra en este reto. Inscribe una con /challenge enter.',
   'challenge-bar-title-unfit': ({ most }) => `Una barra necesita un nombre de 1 a ${most} caracteres.`,
   'challenge-colourants-missing': () => 'Di qué colorantes lleva la barra, separados por comas.',
+  'challenge-shares-unfit': ({ sum }) =>
+    `Las partes de una paleta suman 100 %, las tuyas ${sum} %; deja una sin parte para que tome el resto.`,
   'vote-unreadable': ({ text }) =>
     `No entiendo «${text}» como papeleta. Escribe los números de las barras, la mejor primero: «2,1,3»; «2,1=3» empata dos.`,
   'vote-number-unknown': ({ number }) =>
