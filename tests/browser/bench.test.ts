@@ -15,7 +15,7 @@ import {
 const addSteward = (group: Guild) =>
   group.addMember({ name: 'Odile', permissions: permissionBits.manageGuild });
 
-describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
+describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 }, () => {
   let browser: Browser;
   let served: ServedRoom;
   beforeAll(async () => {

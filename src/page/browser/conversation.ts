@@ -2,9 +2,6 @@ import type { Shown, Waiting } from '../model.ts';
 import { element } from './element.ts';
 import { type Around, entryElement, waitingElement } from './entry.ts';
 
-/** Near enough to the end of the page that what comes should be followed, pixels. */
-const NEAR_END = 160;
-
 export type Conversation = {
   readonly element: HTMLElement;
   fill(messages: readonly Shown[], waiting: readonly Waiting[]): void;
@@ -30,12 +27,12 @@ export function conversation({ label, empty, around }: Asks): Conversation {
 
   const find = (id: string) => log.querySelector(`[data-message="${CSS.escape(id)}"]`);
   const findWaiting = (id: string) => log.querySelector(`[data-waiting="${CSS.escape(id)}"]`);
+  /** Whoever reads the last entry is shown the next: its start, where the number stands. */
   const follow = (change: () => void) => {
-    const end = document.documentElement;
-    const isNear = end.scrollHeight - end.scrollTop - end.clientHeight < NEAR_END;
+    const atLast = (log.lastElementChild?.getBoundingClientRect().top ?? 0) < window.innerHeight;
     change();
     empty.hidden = log.childElementCount > 0;
-    if (isNear) end.scrollTop = end.scrollHeight;
+    if (atLast) showStart(log.lastElementChild);
   };
   const put = (message: Shown) => {
     const json = JSON.stringify(message);
@@ -77,6 +74,12 @@ export function conversation({ label, empty, around }: Asks): Conversation {
         find(id)?.remove();
       }),
   };
+}
+
+/** Scrolls to the end of the page, or less far where the start of the entry would leave the screen. */
+function showStart(entry: Element | null): void {
+  const top = (entry?.getBoundingClientRect().top ?? 0) + window.scrollY;
+  window.scrollTo(0, Math.min(top, document.documentElement.scrollHeight - window.innerHeight));
 }
 
 /** Stands in where there is no message yet. */

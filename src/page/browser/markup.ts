@@ -8,7 +8,7 @@ export function markupNodes(content: string): readonly HTMLElement[] {
   for (const line of content.split('\n')) {
     const [, mark = '', rest = ''] = /^(#{1,3} |-# |- |\d+\. )?(.*)$/s.exec(line) ?? [];
     const spans = spansOf(rest).map(spanNode);
-    if (mark.startsWith('#')) blocks.push(element(mark.length === 4 ? 'h4' : 'h3', {}, ...spans));
+    if (mark.startsWith('#')) blocks.push(element(mark.length === 4 ? 'h3' : 'h2', {}, ...spans));
     else if (mark === '-# ') blocks.push(element('p', { class: 'small' }, ...spans));
     else if (mark === '') {
       if (rest.trim() !== '') blocks.push(element('p', {}, ...spans));
