@@ -1,11 +1,4 @@
-import { z } from 'zod';
-import {
-  action,
-  commandGroup,
-  type FollowUp,
-  followUp,
-  type Suggestion,
-} from '../src/conversation/command.ts';
+import { action, commandGroup, type Suggestion } from '../src/conversation/command.ts';
 import type { Context } from '../src/conversation/context.ts';
 import { choice, picture, text, whole, yesNo } from '../src/conversation/option.ts';
 import type { Reply } from '../src/conversation/reply.ts';
@@ -20,7 +13,8 @@ import { listShelf } from '../src/records/shelf/index.ts';
 import { findMeant, findTogether, type Meant, meantByText } from '../src/records/shelf/meant.ts';
 import { checkReply } from '../src/replies/check.ts';
 import { identityName, weigh } from '../src/replies/evidence.ts';
-import { oneColourReply, reportedReply, wholeGroupReply } from '../src/replies/evidence-pages.ts';
+import { bookOf, colourPage, evidenceFollowUps, seenOf, wholePage } from '../src/replies/evidence-follow.ts';
+import { reportedReply } from '../src/replies/evidence-pages.ts';
 import { labelled, plannedParts } from '../src/replies/label.ts';
 import { recipesOf } from '../src/replies/plan/follow.ts';
 import { readKept } from '../src/replies/plan/read.ts';
@@ -53,7 +47,6 @@ const process = choice(
 );
 
 const onMyShelf = ({ store, asker }: Context) => ({ store, member: asker.id });
-const bookOf = ({ store, group }: Context): evidence.Book => ({ store, group });
 
 /** The colour that is meant, with what its reports are filed under; metals are refused. */
 async function reportable(asked: string, context: Context) {
@@ -65,9 +58,6 @@ async function reportable(asked: string, context: Context) {
   const name = meant.item?.name ?? identityName(identity, context.say);
   return { identity, name };
 }
-
-const seenOf = (identity: string, context: Context) =>
-  evidence.reportsOn(bookOf(context), identity, context.asker.id);
 
 async function checked(meant: Meant, context: Context): Promise<Reply> {
   const { identity } = meant;
@@ -82,50 +72,6 @@ async function inRecipe(asked: string, context: Context) {
   const { spoons } = await preferencesOf(store, asker.id);
   const read = await readKept(kept, onMyShelf(context), MEASURES[spoons]);
   return plannedParts(read, await workers.run('planBatch', read.request, { owner: asker.id }));
-}
-
-const page = z
-  .string()
-  .regex(/^\d{1,4}$/)
-  .transform(Number);
-
-const group: FollowUp<{ readonly page: string | number }> = followUp({
-  seenBy: 'asker',
-  replaces: true,
-  args: { page },
-  answer: (asked, context) => wholePage(asked.page, context),
-});
-
-const one: FollowUp<{ readonly colour: string | number; readonly page: string | number }> = followUp({
-  seenBy: 'asker',
-  replaces: true,
-  args: { colour: z.string(), page },
-  async answer(asked, context) {
-    const identity = await evidence.identityFiled(bookOf(context), asked.colour);
-    return identity === undefined
-      ? refuse('follow-up-expired', {})
-      : colourPage(identity, asked.page, context);
-  },
-});
-
-const open: FollowUp<Record<never, never>> = followUp({
-  seenBy: 'asker',
-  args: {},
-  async answer(_, context, { values }) {
-    const identity = await evidence.identityFiled(bookOf(context), (values[0] ?? '').slice(0, 60));
-    return identity === undefined ? refuse('follow-up-expired', {}) : colourPage(identity, 0, context);
-  },
-});
-
-async function wholePage(asked: number, context: Context): Promise<Reply> {
-  const reports = await evidence.everyReport(bookOf(context), context.asker.id);
-  const leads = { page: (to: number) => group.with({ page: to }), open: open.with({}) };
-  return wholeGroupReply(reports, { page: asked, leads, say: context.say });
-}
-
-async function colourPage(identity: string, asked: number, context: Context): Promise<Reply> {
-  const leads = { page: (to: number) => one.with({ colour: evidence.filed(identity), page: to }) };
-  return oneColourReply(identity, await seenOf(identity, context), { page: asked, leads, say: context.say });
 }
 
 async function suggestColours(typed: string, context: Context): Promise<readonly Suggestion[]> {
@@ -336,5 +282,5 @@ export default commandGroup(
       },
     }),
   },
-  { followUps: { group, one, open } },
+  { followUps: evidenceFollowUps },
 );

@@ -16,7 +16,9 @@ const longestPart = 60;
 /** An ingredient as its reader knows it: the label's name of it, or what the list wrote of a family. */
 function plainName({ id, as }: Component): string {
   const substance = substanceById(id);
-  return !substance || substance.family ? as.slice(0, longestPart) : substance.names[0];
+  if (!substance) return as.slice(0, longestPart);
+  // Of a family the list's own word is the closer one, unless it is a whole bracketed list.
+  return substance.family && as.length <= longestPart && !as.includes('(') ? as : substance.names[0];
 }
 
 /** The name with the one number it has. */
@@ -184,7 +186,10 @@ function doseBlock({ report }: Meant, say: Words): readonly Block[] {
         {
           label: say.checking.fullDose,
           value: say.checking.perCup({ spoons: spoons(dose.fullTspPerCup) }),
-          note: say.checking.most({ spoons: spoons(dose.ceilingTspPerCup) }),
+          note: [
+            say.checking.most({ spoons: spoons(dose.ceilingTspPerCup) }),
+            ...(report.verdict === 'destroyed' ? [say.checking.doseInVain] : []),
+          ].join(' '),
         },
         {
           label: say.checking.wetIn,

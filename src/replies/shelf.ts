@@ -44,7 +44,10 @@ export function changedReply(headline: string, outcome: Outcome, say: Words): Re
 function foundBlocks({ colourant, report }: WhatItIs, outcome: Outcome, say: Words): readonly Block[] {
   const lines = [
     ...(report ? [say.checking.keptKind({ kind: kindName(report.kind, say) })] : []),
-    ...(report ? [wholeVerdict({ report, colourant: undefined, identity: undefined }, say)] : []),
+    // A warning says it again, among the cautions.
+    ...(report && !warningSentence(outcome.name, { report, colourant }, say)
+      ? [wholeVerdict({ report, colourant: undefined, identity: undefined }, say)]
+      : []),
     ...(report && report.unknown.length > 0
       ? [say.stability.notRecognised({ names: report.unknown.slice(0, 5) })]
       : []),

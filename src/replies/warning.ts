@@ -7,6 +7,7 @@ import type { Jar } from '../records/shelf/jar.ts';
 import { type Meant, meantByItem } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
 import { deciding } from './check.ts';
+import { nameOf } from './dose.ts';
 import { seenForDose, weigh } from './evidence.ts';
 
 /** One short warning of what lye does to a colour, by its name; undefined where it holds or nobody knows. */
@@ -54,7 +55,7 @@ export async function colourNotes(
     jars.map(async ({ colourant, item }) => {
       const own = item && itemWarning(item, say);
       const identity = item ? meantByItem(item).identity : colourant.id;
-      const name = item?.name ?? colourant.names[say.language];
+      const name = item?.name ?? nameOf(colourant, say);
       const seen =
         identity === undefined
           ? {}

@@ -40,6 +40,11 @@ describe('/colourant check on the chat platform', () => {
       /Holds in raw soap, unless it contains Manganese Violet\./,
     ],
     ['a neon by its resin', 'Polyester-3, Red 28', /Depends|Bleeds/],
+    [
+      'glitter without metal',
+      'Glitter (Polyethylene Terephthalate, Polyurethane-33)',
+      /Polyurethane-33: holds/,
+    ],
     ['a list over several lines', 'Mica\nCI 77891\nUltramarines', /Holds/],
     [
       'an ingredient it does not know',

@@ -37,6 +37,7 @@ export const checking = {
   wetIn: 'Wet it in',
   orList: (names: readonly string[]) => new Intl.ListFormat('en', { type: 'disjunction' }).format(names),
   neverWater: 'Not in water: it does not mix in.',
+  doseInVain: 'No dose keeps its colour in raw soap.',
   noDose: 'No dose: this must not go into raw soap.',
   noDoseKnown: 'No dose known: start with 1/4 tsp per cup in a test bar.',
   sure: (v: { level: string }) => `How sure: ${v.level}.`,

@@ -34,6 +34,7 @@ export const checking: typeof en.checking = {
   wetIn: 'Humedécelo en',
   orList: names => new Intl.ListFormat('es', { type: 'disjunction' }).format(names),
   neverWater: 'En agua no: no se mezcla.',
+  doseInVain: 'Ninguna dosis conserva su color en jabón crudo.',
   noDose: 'Sin dosis: no debe entrar en jabón crudo.',
   noDoseKnown: 'Dosis desconocida: empieza con 1/4 cdta por taza en una pastilla de prueba.',
   sure: v => `Certeza: ${v.level}.`,
