@@ -7,7 +7,24 @@ import type { Words } from './words/index.ts';
 import type { Language } from './words/sentence.ts';
 
 /** Whatever answers on a platform: what it knows, and how it leaves. */
-export type Answering = { readonly conversation: Conversation; close(): Promise<void> };
+export type Answering = {
+  readonly conversation: Conversation;
+  /** Does what is due now. */
+  readonly keepTime: () => Promise<void>;
+  close(): Promise<void>;
+};
+
+/** What a new room is filled with. */
+export type Scene = {
+  /** The room's clock, milliseconds since 1970 UTC: it may stand in the past while the scene is played. */
+  readonly now: () => number;
+  furnish(host: Host): void;
+  play(stage: {
+    readonly host: Host;
+    readonly keepTime: () => Promise<void>;
+    readonly onAsked: (interaction: string, by: string, line: string) => void;
+  }): Promise<void>;
+};
 
 /** How the local room reaches the rest of the house. */
 export type LocalRoomParts = {
@@ -15,8 +32,10 @@ export type LocalRoomParts = {
   readonly say: Words;
   /** Ends the room from outside. */
   readonly signal: AbortSignal;
-  /** Registers the commands and answers on a platform at this address. */
-  readonly answerAt: (platform: { token: string; api: string }) => Promise<Answering>;
+  /** Registers the commands and answers on a platform at this address, by this clock. */
+  readonly answerAt: (platform: { token: string; api: string }, now: () => number) => Promise<Answering>;
+  /** Played once, in a room without a history. */
+  readonly scene?: Scene;
 };
 
 /** Nobody checks it: the host is our own, and on this machine. */
@@ -32,13 +51,16 @@ export type LocalRoom = {
 
 /** Opens the room; says where it is as soon as the page stands, then lets the client in. */
 export async function openLocalRoom(
-  { environment, say, answerAt }: LocalRoomParts,
+  { environment, say, answerAt, scene }: LocalRoomParts,
   tell: (sentence: string) => void,
 ): Promise<LocalRoom> {
   const journal = await openJournal(join(folderOf(environment), 'room'));
-  const host = await openHost({ replay: journal?.events ?? [] });
+  const isNew = (journal?.events ?? []).length === 0;
+  const now = isNew && scene ? scene.now : Date.now;
+  const host = await openHost({ replay: journal?.events ?? [], now });
   journal?.follow(host);
-  furnish(host, { ...firstNames(say), language: say.language });
+  if (isNew && scene) scene.furnish(host);
+  else furnish(host, { ...firstNames(say), language: say.language });
   const page = await openPage(host, {
     port: environment.TINTMOOT_PORT,
     ...(journal && {
@@ -48,8 +70,15 @@ export async function openLocalRoom(
   });
   tell(say.page.roomAt({ url: page.url }));
   if (!journal) tell(say.page.notKept);
-  const answering = await answerAt({ token: TOKEN, api: host.api });
+  const answering = await answerAt({ token: TOKEN, api: host.api }, now);
+  if (isNew && scene) {
+    tell(say.page.playing);
+    const onAsked = (interaction: string, by: string, line: string) =>
+      page.noteAsked(interaction, { by, line });
+    await scene.play({ host, keepTime: answering.keepTime, onAsked });
+  }
   page.ready();
+  if (scene) tell(say.page.demoAnew);
   return {
     host,
     url: page.url,

@@ -1,4 +1,4 @@
-import { mkdir } from 'node:fs/promises';
+import { mkdir, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { pino } from 'pino';
 import { readBook } from './conversation/book.ts';
@@ -9,12 +9,14 @@ import { type Watch, watchDeadlines } from './deadlines/watch.ts';
 import type { Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
+import type { Scene } from './local-room.ts';
 import { openStore } from './records/open.ts';
 import { signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
 import { openWorkers } from './workers/workers.ts';
 
 const COMMANDS = new URL('../commands/', import.meta.url);
+const DEMO_FOLDER = '.tintmoot/demo';
 
 /** Logs go to standard error, so that answers on standard output stay clean. */
 const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, pino.destination(2));
@@ -47,8 +49,11 @@ async function closeConversation({ house }: Conversation): Promise<void> {
 }
 
 /** Does what is due while this process runs, for the groups that it speaks to. */
-function keepTime({ house: { store, workers } }: Conversation, outbox: Outbox, log: Log): Watch {
-  const now = Date.now;
+function keepTime(
+  { house: { store, workers } }: Conversation,
+  outbox: Outbox,
+  { log, now }: { readonly log: Log; readonly now: () => number },
+): Watch {
   return watchDeadlines({
     store,
     serves: group => outbox.serves(group),
@@ -96,7 +101,7 @@ async function registerCommands({
 }
 
 /** Answers on a chat platform and keeps the groups' time, until closed. */
-async function answerOn(platform: Platform, environment: Environment, log: Log) {
+async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
   const [{ connect }, { discordOutbox }] = await Promise.all([
     import('./discord/client.ts'),
     import('./discord/post.ts'),
@@ -104,9 +109,10 @@ async function answerOn(platform: Platform, environment: Environment, log: Log) 
   let watch: Watch | undefined;
   const conversation = await openConversation(environment, log, () => void watch?.check());
   const connection = await connect(platform, conversation, log);
-  watch = keepTime(conversation, discordOutbox(connection.client, conversation, Date.now), log);
+  watch = keepTime(conversation, discordOutbox(connection.client, conversation, now), { log, now });
   return {
     conversation,
+    keepTime: watch.check,
     lost: connection.lost,
     async close() {
       await Promise.all([watch.stop(), connection.close()]);
@@ -128,7 +134,7 @@ async function serve(environment: Environment, token: string): Promise<number> {
 }
 
 /** The room on this machine, in the browser and in this terminal: no chat server needed. */
-async function localRoom(environment: Environment, args: readonly string[]): Promise<number> {
+async function localRoom(environment: Environment, args: readonly string[], scene?: Scene): Promise<number> {
   const quiet = {
     ...environment,
     TINTMOOT_LOG: environment.TINTMOOT_LOG === 'info' ? 'warn' : environment.TINTMOOT_LOG,
@@ -138,16 +144,24 @@ async function localRoom(environment: Environment, args: readonly string[]): Pro
   void toldToStop().then(signal => stop.abort(signal));
   const { runLocalRoom } = await import('./local-room.ts');
   const say = wordsIn(languageOf(process.env.LANG ?? ''));
-  const answerAt = async (platform: Platform) => {
+  const answerAt = async (platform: Platform, now: () => number) => {
     const { register } = await import('./discord/register.ts');
     await register(await readBook(COMMANDS), platform);
-    return await answerOn(platform, environment, log);
+    return await answerOn(platform, environment, log, now);
   };
   await runLocalRoom(
-    { environment, say, signal: stop.signal, answerAt },
+    { environment, say, signal: stop.signal, answerAt, ...(scene && { scene }) },
     { plain: args.includes('--plain') },
   );
   return 0;
+}
+
+/** `npm run demo`: the local room of an invented group, in a store of its own. `--reset` plays it anew. */
+async function demo(environment: Environment, args: readonly string[]): Promise<number> {
+  if (args.includes('--reset')) await rm(DEMO_FOLDER, { recursive: true, force: true });
+  const { demoScene } = await import('./demo/scene.ts');
+  const store = `sqlite:${DEMO_FOLDER}/records.sqlite`;
+  return await localRoom({ ...environment, TINTMOOT_STORE: store }, args, demoScene());
 }
 
 const toldToStop = () =>
@@ -159,6 +173,7 @@ async function main([mode, ...rest]: readonly string[]): Promise<number> {
   const environment = readEnvironment(process.env);
   if (mode === 'ask') return await ask(environment, rest);
   if (mode === 'register') return await registerCommands(environment);
+  if (mode === 'demo') return await demo(environment, rest);
   const token = environment.DISCORD_TOKEN;
   return token ? await serve(environment, token) : await localRoom(environment, [mode ?? '', ...rest]);
 }

@@ -23,6 +23,8 @@ export type Page = {
   readonly url: string;
   /** Tells the pages that the assistant answers from now on. */
   ready(): void;
+  /** Tells what an interaction asked that was not started from the page. */
+  noteAsked(interaction: string, asked: Asked): void;
   close(): Promise<void>;
 };
 
@@ -74,6 +76,11 @@ class RoomServer implements Page {
   ready(): void {
     this.#view.open();
     for (const stream of this.#streams.keys()) tell(stream, { kind: 'ready' });
+  }
+
+  noteAsked(interaction: string, asked: Asked): void {
+    this.#view.note(interaction, asked);
+    this.#onAsked?.(interaction, asked);
   }
 
   async close(): Promise<void> {

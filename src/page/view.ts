@@ -47,6 +47,11 @@ export class View {
     return { ...asked, interaction };
   }
 
+  /** Notes what was asked elsewhere than on the page. */
+  note(interaction: string, asked: Asked): void {
+    this.#asked.set(interaction, asked);
+  }
+
   settle(interaction: string): void {
     this.#waiting.delete(interaction);
   }

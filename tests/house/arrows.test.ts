@@ -20,6 +20,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   discord: ['engine', 'words', 'conversation'],
   terminal: ['engine', 'words', 'conversation'],
   page: ['loopback', 'words'],
+  demo: ['loopback', 'page'],
 };
 
 const files = (folder: string): string[] =>

@@ -4,6 +4,8 @@ export const page = {
   subtitle: 'the local room',
   roomAt: (v: { url: string }) => `The room is open at ${v.url}`,
   notKept: 'Another Tintmoot writes this room down, so what happens here is not kept.',
+  playing: 'Laying out the demo: a week of an invented group…',
+  demoAnew: 'The demo is laid out. npm run demo -- --reset lays it out anew.',
   firstGroup: 'Home bench',
   firstName: 'Me',
   gettingReady: 'Getting the bench ready…',

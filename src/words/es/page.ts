@@ -6,6 +6,8 @@ export const page: typeof en = {
   subtitle: 'la sala local',
   roomAt: v => `La sala está abierta en ${v.url}`,
   notKept: 'Otro Tintmoot apunta ya esta sala: lo que pase aquí no se guarda.',
+  playing: 'Preparando la demostración: una semana de un grupo inventado…',
+  demoAnew: 'La demostración está lista. Con npm run demo -- --reset se prepara otra vez.',
   firstGroup: 'Mesa de casa',
   firstName: 'Yo',
   gettingReady: 'Preparando la mesa…',
