@@ -90,6 +90,23 @@ export const latePlans = (member: string) => key('late-plan', member);
 /** One plan a member was lately answered with: what its buttons go on with. */
 export const latePlan = (member: string, id: string) => key('late-plan', member, id);
 
+// Colours matched.
+/** The matches a member was lately answered with lie under this key. */
+export const lateMatches = (member: string) => key('late-match', member);
+/** One match a member was lately answered with: what its buttons and its menu go on with. */
+export const lateMatch = (member: string, id: string) => key('late-match', member, id);
+
+// Test bars that members of a group share, by the product in the jar.
+/** What members of a group found of one product lies under this key. */
+export const calibrationsOf = (group: string, colourant: string, product: string) =>
+  key('calibration', group, colourant, product);
+/** What a member found with one of their jars of it. */
+export const calibrationBy = (
+  group: string,
+  product: { readonly colourant: string; readonly product: string },
+  jar: { readonly member: string; readonly item: string },
+) => key('calibration', group, product.colourant, product.product, jar.member, jar.item);
+
 // The house.
 /** The key that follow-ups are signed with. */
 export const signingKey = () => key('meta', 'signing-key');
@@ -112,6 +129,22 @@ export const evidenceOnce = (group: string, cause: string) => key('evidence-once
 export const evidenceSharing = () => key('evidence-sharing');
 /** That a group shares what it has seen with other groups that also do. */
 export const evidenceSharedBy = (group: string) => key('evidence-sharing', group);
+
+// What went wrong with bars of a group's members. A case's id is the interaction that opened it: the oldest come first.
+/** The cases of a group lie under this key; they are dropped after some days. */
+export const flawCases = (group: string) => key('flaw-case', group);
+/** What a case was opened with. */
+export const flawCase = (group: string, id: string) => key('flaw-case', group, id.padStart(20, '0'));
+/** The answer to one question of a case. */
+export const flawAnswer = (group: string, id: string, finding: string) =>
+  key('flaw-case', group, id.padStart(20, '0'), 'answer', finding);
+/** That something noticed was taken back. */
+export const flawWithdrawn = (group: string, id: string, finding: string) =>
+  key('flaw-case', group, id.padStart(20, '0'), 'withdrawn', finding);
+/** What the cases of a group turned out to be lies under this key, for good. */
+export const flawOutcomes = (group: string) => key('flaw-outcome', group);
+/** What a case turned out to be. */
+export const flawOutcome = (group: string, id: string) => key('flaw-outcome', group, id.padStart(20, '0'));
 
 /** The members of a group who keep a shelf lie under this key. */
 export const groupShelves = (group: string) => key('group-shelf', group);

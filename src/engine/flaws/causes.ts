@@ -32,7 +32,7 @@ const cause = (
 export const CAUSES: Readonly<Record<CauseId, Cause>> = {
   'undispersed-pigment': cause(
     'common',
-    ['use-as-it-is', 'only-looks'],
+    ['only-looks', 'use-as-it-is'],
     ['wet-pigment-first', 'strain-or-mill-colour', 'stick-blend-carrier-in'],
   ),
   'carrier-pockets': cause(

@@ -1,3 +1,4 @@
+import type { BatchNumbers } from './batch-numbers.ts';
 import type { Evidence } from './diagnosis.ts';
 import type { FindingId } from './findings.ts';
 import { infer, type Posterior, type TurnedOut } from './inference.ts';
@@ -11,6 +12,8 @@ export type Known = {
   /** Findings the member took back ("that's not it"). */
   readonly withdrawn?: readonly FindingId[];
   readonly turnedOut?: TurnedOut;
+  /** Numbers of the batch beside those in the words. */
+  readonly batch?: BatchNumbers;
 };
 
 /** Everything that bears on one flaw, weighed. */
@@ -19,6 +22,7 @@ export type Considered = {
   readonly posterior: Posterior;
   /** Natural log, by place in `CAUSE_IDS`: how the wording leans. */
   readonly wording: Float64Array;
+  readonly batch: BatchNumbers;
   readonly cut: boolean;
 };
 
@@ -35,11 +39,18 @@ const wordings = readWording(writtenWording);
 export function consider(words: string, known: Known = {}): Considered {
   const read = readWords(words);
   const withdrawn = new Set(known.withdrawn);
-  const evidence = [...read.evidence, ...(known.evidence ?? [])].filter(item => !withdrawn.has(item.finding));
-  const wording = likeness(read.gist, wordings).map(log => log * WORDING_SHARE);
+  // A quote that was misread was misread whole, and its wording leans nowhere.
+  const misread = read.evidence.filter(item => withdrawn.has(item.finding)).map(item => item.from);
+  const evidence = [
+    ...read.evidence.filter(item => !misread.includes(item.from)),
+    ...(known.evidence ?? []).filter(item => !withdrawn.has(item.finding)),
+  ];
+  const share = misread.length > 0 ? 0 : WORDING_SHARE;
+  const wording = likeness(read.gist, wordings).map(log => log * share);
   const posterior = infer(evidence, {
     wording,
     ...(known.turnedOut === undefined ? {} : { turnedOut: known.turnedOut }),
   });
-  return { evidence, posterior, wording, cut: read.cut };
+  const batch = { ...known.batch, rates: [...read.rates, ...(known.batch?.rates ?? [])] };
+  return { evidence, posterior, wording, batch, cut: read.cut };
 }

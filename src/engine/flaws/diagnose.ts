@@ -1,9 +1,10 @@
 import { CAUSE_IDS, type CauseId } from './cause.ts';
 import { CAUSES } from './causes.ts';
 import { type Considered, consider, type Known } from './consider.ts';
+import { freeLye, guarded, hurt, mayHoldLye } from './danger.ts';
 import type { Diagnosis, Evidence, RankedCause, ReadFinding } from './diagnosis.ts';
 import { FINDINGS, type FindingGroup } from './findings.ts';
-import { type Posterior, weigh } from './inference.ts';
+import { chanceOfBoth, type Posterior, weigh } from './inference.ts';
 import { tellingFindings } from './questions.ts';
 import { refuseMetalPowder } from './reading/metal-powder.ts';
 import { LONGEST_WORDS } from './reading/tokens.ts';
@@ -19,38 +20,50 @@ const LOOK_AT = 3;
 /** Groups whose findings show a flaw; what was done and when only tells causes apart. */
 const SIGN: ReadonlySet<FindingGroup> = new Set(['seen', 'felt', 'batter', 'named']);
 
+/** Two causes are told as a pair when both at once are likelier than not, or nearly. */
+const TOGETHER = 0.4;
+
 /**
  * Reads a description of a flaw and ranks its causes by probability, with what spoke for and against each.
- * Words longer than 5,000 characters are cut. Throws only the Refusal `metal-never-in-lye`,
+ * Words longer than 5,000 characters are cut. Throws only the Refusals `metal-never-in-lye` and `metal-and-hurt`,
  * where the words put a metal powder into soap.
  */
 export function diagnose(words: string, known: Known = {}): Diagnosis {
-  refuseMetalPowder(words.slice(0, LONGEST_WORDS));
   const considered = consider(words, known);
   const { evidence, posterior } = considered;
+  const firstAid = hurt(evidence, words.slice(0, LONGEST_WORDS));
+  refuseMetalPowder(words.slice(0, LONGEST_WORDS), firstAid);
+  const doNotUse = firstAid !== undefined || mayHoldLye(evidence, posterior);
   const cantTell = doubt(evidence, posterior);
   const settled = [...evidence.map(item => item.finding), ...(known.withdrawn ?? [])];
-  const firstAid = hurt(evidence, words);
+  const causes = rank(considered, { doNotUse, hurts: firstAid !== undefined });
+  const together = pairOf(causes, posterior);
   return {
-    causes: rank(considered),
+    causes,
     findings: evidence.map(asRead),
+    doNotUse,
+    freeLye: freeLye(posterior),
     ...(firstAid === undefined ? {} : { firstAid }),
     ...(cantTell === undefined ? {} : { cantTell }),
+    ...(together === undefined ? {} : { together }),
     lookAt: tellingFindings(posterior, new Set(settled))
       .slice(0, LOOK_AT)
       .map(item => item.finding),
+    batch: considered.batch,
     ...(considered.cut ? { cut: true as const } : {}),
   };
 }
 
-function rank(considered: Considered): RankedCause[] {
+type Danger = { readonly doNotUse: boolean; readonly hurts: boolean };
+
+function rank(considered: Considered, danger: Danger): RankedCause[] {
   const { causes } = considered.posterior;
   return CAUSE_IDS.filter(id => causes[id] >= LEAST_SHOWN)
     .sort((a, b) => causes[b] - causes[a])
-    .map(id => rankedCause(id, considered));
+    .map(id => rankedCause(id, considered, danger));
 }
 
-function rankedCause(id: CauseId, { evidence, posterior, wording }: Considered): RankedCause {
+function rankedCause(id: CauseId, { evidence, posterior, wording }: Considered, danger: Danger): RankedCause {
   const weights = evidence.map(item => weigh(item, id));
   const { thisBatch, nextBatch, doNotUse } = CAUSES[id];
   return {
@@ -59,10 +72,19 @@ function rankedCause(id: CauseId, { evidence, posterior, wording }: Considered):
     because: weights.filter(item => item.weight >= LEAST_WEIGHT).sort((a, b) => b.weight - a.weight),
     against: weights.filter(item => item.weight <= -LEAST_WEIGHT).sort((a, b) => a.weight - b.weight),
     wording: wording[CAUSE_IDS.indexOf(id)]!,
-    thisBatch,
+    thisBatch: danger.doNotUse
+      ? guarded(thisBatch, { split: id === 'separation' && !danger.hurts })
+      : thisBatch,
     nextBatch,
     doNotUse,
   };
+}
+
+/** The two likeliest causes, where they are likely to be at work together. */
+function pairOf([first, second]: readonly RankedCause[], posterior: Posterior): Diagnosis['together'] {
+  if (!first || !second) return undefined;
+  const probability = chanceOfBoth(posterior, first.id, second.id);
+  return probability >= TOGETHER ? { causes: [first.id, second.id], probability } : undefined;
 }
 
 const asRead = ({ finding, from, via, probability }: Evidence): ReadFinding => ({
@@ -79,11 +101,4 @@ function doubt(evidence: readonly Evidence[], posterior: Posterior): Diagnosis['
   const signs = evidence.some(item => item.probability > 0.5 && SIGN.has(FINDINGS[item.finding].group));
   if (first >= VERDICT && signs) return undefined;
   return second > first * 0.8 && first > VERDICT / 2 ? 'evenly-matched' : 'too-little';
-}
-
-/** Whether somebody hurts, so that first aid comes before any cause. */
-function hurt(evidence: readonly Evidence[], words: string): Diagnosis['firstAid'] {
-  const burning = evidence.some(item => item.finding === 'burns-skin' && item.probability > 0.5);
-  if (!burning) return undefined;
-  return /\b(eyes?|ojos?)\b/i.test(words) ? 'eye' : 'skin';
 }

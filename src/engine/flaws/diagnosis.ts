@@ -1,9 +1,10 @@
+import type { BatchNumbers } from './batch-numbers.ts';
 import type { CauseId } from './cause.ts';
 import type { FindingId } from './findings.ts';
 import type { RemedyId } from './remedies.ts';
 
-/** Who says so: the member's words, a measured picture, or the answer to a question of ours. */
-export type Witness = 'words' | 'photo' | 'answer';
+/** Who says so: the member's words, a measured picture, an answer to a question of ours, or their kept plan. */
+export type Witness = 'words' | 'photo' | 'answer' | 'plan';
 
 /**
  * One thing seen, felt or done, as soft evidence (Pearl's virtual evidence).
@@ -19,7 +20,7 @@ export type Evidence = {
 };
 
 /** How much one finding moved a cause: natural logarithm of a likelihood ratio, positive in its favour. */
-export type Weight = { readonly finding: FindingId; readonly weight: number };
+export type Weight = { readonly finding: FindingId; readonly via: Witness; readonly weight: number };
 
 export type RankedCause = {
   readonly id: CauseId;
@@ -32,7 +33,7 @@ export type RankedCause = {
   readonly wording: number;
   readonly thisBatch: readonly RemedyId[];
   readonly nextBatch: readonly RemedyId[];
-  /** True where the soap must not be used as it is (lye in unknown excess). */
+  /** True for a cause that may leave free lye. */
   readonly doNotUse: boolean;
 };
 
@@ -48,12 +49,23 @@ export type ReadFinding = {
 export type Diagnosis = {
   readonly causes: readonly RankedCause[];
   readonly findings: readonly ReadFinding[];
+  /**
+   * True where the soap may hold free lye, whichever cause comes first: it bites, or such causes have 15 % or more
+   * between them. No cause's advice then has anybody use, cut or mend it.
+   */
+  readonly doNotUse: boolean;
+  /** Chance, 0 to 1, of free lye: that at least one cause is at work that leaves some. */
+  readonly freeLye: number;
   /** Somebody's skin or eye hurts: this is said before any cause. */
   readonly firstAid?: 'skin' | 'eye';
   /** Present where the evidence does not carry a verdict. */
   readonly cantTell?: 'nothing-known' | 'too-little' | 'evenly-matched';
+  /** Two causes likely to be at work at once, the likelier first, and the chance of both. */
+  readonly together?: { readonly causes: readonly [CauseId, CauseId]; readonly probability: number };
   /** What to look at next, most telling first, at most three. */
   readonly lookAt: readonly FindingId[];
+  /** Numbers of this batch, for the remedies. */
+  readonly batch: BatchNumbers;
   /** The words were longer than is read; the rest was left out. */
   readonly cut?: true;
 };

@@ -19,7 +19,8 @@ export type Posterior = {
 /** What it turned out to be, counted per cause: shifts the priors, by at most {@link MOST_COUNTED} each. */
 export type TurnedOut = { readonly [Id in CauseId]?: number };
 
-const MOST_COUNTED = 20;
+/** The most cases of one cause that count. */
+export const MOST_COUNTED = 20;
 /** How many made-up cases the priors are worth beside real ones. */
 const PRIOR_WORTH = 100;
 /** The share left for what is not among the causes. From memory. */
@@ -97,6 +98,21 @@ function summed(hypotheses: Float64Array): Posterior {
   return { hypotheses, causes, unknown: hypotheses[0]! };
 }
 
+/** The chance that at least one of the causes is at work. */
+export function chanceOfAny({ hypotheses }: Posterior, ids: readonly CauseId[]): number {
+  const places = new Set(ids.map(id => CAUSE_IDS.indexOf(id)));
+  return HYPOTHESES.reduce(
+    (sum, [a, b], h) => (places.has(a) || places.has(b) ? sum + hypotheses[h]! : sum),
+    0,
+  );
+}
+
+/** The chance that both causes are at work together. */
+export function chanceOfBoth({ hypotheses }: Posterior, one: CauseId, other: CauseId): number {
+  const [low, high] = [CAUSE_IDS.indexOf(one), CAUSE_IDS.indexOf(other)].sort((a, b) => a - b);
+  return hypotheses[HYPOTHESES.findIndex(([a, b]) => a === low && b === high)] ?? 0;
+}
+
 /** What bears on the causes beside findings. */
 export type Leanings = {
   readonly turnedOut?: TurnedOut;
@@ -155,5 +171,9 @@ export function weigh(evidence: Evidence, cause: CauseId): Weight {
     rest += prior(id) * likelihood[i + 1]!;
     mass += prior(id);
   });
-  return { finding: evidence.finding, weight: Math.log(likelihood[own + 1]! / (rest / mass)) };
+  return {
+    finding: evidence.finding,
+    via: evidence.via,
+    weight: Math.log(likelihood[own + 1]! / (rest / mass)),
+  };
 }

@@ -5,6 +5,8 @@ import { informationGain, type Posterior } from './inference.ts';
 
 /** Below this many bits a question is not worth a member's thumb. */
 export const LEAST_BITS = 0.02;
+/** No member is asked more than this about one flaw. */
+export const MOST_QUESTIONS = 5;
 /** A cause this likely needs no more questions. */
 export const SURE_ENOUGH = 0.85;
 

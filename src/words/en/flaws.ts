@@ -1,5 +1,8 @@
+import type { RefusalSentences } from '../sentence.ts';
+import { colourantsRefusals } from './colourants.ts';
 import { flawCauses } from './flaws/causes.ts';
 import { flawFindings, flawQuestions } from './flaws/findings.ts';
+import { flawNumbers } from './flaws/numbers.ts';
 import { flawRemedies } from './flaws/remedies.ts';
 
 /** Everything said about a flaw. Percentages come as whole numbers. */
@@ -8,26 +11,79 @@ export const flaws = {
   findings: flawFindings,
   questions: flawQuestions,
   remedies: flawRemedies,
+  numbers: flawNumbers,
   ranked: (v: { name: string; percent: number }) => `${v.percent} %: ${v.name}`,
-  because: 'What speaks for it',
-  against: 'What speaks against it',
+  together: (v: { first: string; second: string; percent: number }) =>
+    `${v.percent} %: two things at once, ${v.first} and ${v.second}`,
+  dontUse: 'Don’t use it.',
+  dontUseYet: 'Don’t use it yet.',
+  because: 'For',
+  against: 'Against',
   thisBatch: 'This batch',
   nextBatch: 'Next time',
   doNotUse: 'Do not use this soap: it may hold free lye.',
-  notThere: (v: { finding: string }) => `not there: ${v.finding}`,
-  quoted: (v: { words: string }) => `you said “${v.words}”`,
-  via: { words: 'your words', photo: 'the picture', answer: 'your answer' },
+  mayHoldLye: (v: { percent: number }) =>
+    `It may hold free lye (${v.percent} %). Until you know: do not use it, and gloves on.`,
+  notThere: (v: { finding: string }) => `no sign of ${v.finding}`,
+  seenBy: (v: { findings: string; witnesses: string }) => `${v.findings} (${v.witnesses})`,
+  via: { words: 'your words', photo: 'picture', answer: 'your answer', plan: 'your plan' },
   firstAid: {
     skin: 'If it burns or stings: put the soap away, rinse the skin with plenty of running water now, take off what it touched, and get medical help if it does not ease. No vinegar on skin.',
     eye: 'Soap or lye in the eye: rinse at once with plenty of running water, for at least 30 minutes, and get medical help now.',
   },
   cantTell: {
-    'nothing-known':
-      'I can’t tell yet: I found nothing in that I know about. Look at these three things first:',
-    'too-little': 'I can’t tell yet: that fits many causes. These three things would tell most:',
-    'evenly-matched':
-      'I can’t tell yet: two causes fit about equally well. These three things would tell them apart:',
+    'nothing-known': 'I can’t tell yet: I found nothing in that I know about.',
+    'too-little': 'I can’t tell yet: that fits many causes.',
+    'evenly-matched': 'I can’t tell yet: two causes fit about equally well.',
   },
+  maybe: 'So far',
+  lookAt: 'Look at these first',
   cut: 'I read the first 5,000 characters only.',
-  notSureAnswer: 'I don’t know',
+  firstPicture: (v: { count: number }) => `I looked at the first of ${v.count} pictures.`,
+  question: (v: { at: number; most: number; text: string }) => `Question ${v.at} of ${v.most}: ${v.text}`,
+  answers: { yes: 'Yes', no: 'No', unsure: 'I don’t know' },
+  answered: (v: { text: string; answer: string }) => `${v.text} ${v.answer}.`,
+  yourAnswers: 'You answered',
+  notIt: 'That’s not it: take back something I noticed',
+  turnedOut: 'What did it turn out to be?',
+  somethingElse: 'something else',
+  noted: (v: { name: string }) => `Noted: it was ${v.name}. Thank you.`,
+  notedNote: (v: { count: number }) =>
+    v.count === 1
+      ? 'The first here. I weigh it in a little when members of this group ask.'
+      : `${v.count} such here so far. I weigh them in a little when members of this group ask.`,
+  learned: {
+    headline: (v: { count: number }) =>
+      v.count === 1 ? '1 flaw was found out here' : `${v.count} flaws were found out here`,
+    none: 'Nobody here has told me yet what a flaw turned out to be',
+    row: (v: { name: string; count: number; before: string; after: string }) =>
+      `${v.name}: ${v.count}. Chance before any evidence ${v.before} → ${v.after} %`,
+    rowElse: (v: { name: string; count: number }) => `${v.name}: ${v.count}`,
+    bounded: (v: { most: number; each: number }) =>
+      `At most ${v.most} of a cause count, and at most ${v.each} of one member.`,
+    ask: (v: { count: number }) =>
+      v.count === 1
+        ? 'Forget what 1 flaw turned out to be?'
+        : `Forget what ${v.count} flaws turned out to be?`,
+    askNote: 'The chances go back to the usual ones. This cannot be undone.',
+    forget: 'Yes, forget them',
+    forgotten: (v: { count: number }) => `Forgotten: ${v.count}.`,
+  },
+};
+
+export const flawsRefusals: Pick<
+  RefusalSentences,
+  | 'metal-and-hurt'
+  | 'flaw-nothing-given'
+  | 'flaw-message-without-picture'
+  | 'flaw-case-gone'
+  | 'flaw-choice-unknown'
+> = {
+  'metal-and-hurt': ({ text, metal, where }) =>
+    `${flaws.firstAid[where]} ${colourantsRefusals['metal-never-in-lye']({ text, metal })}`,
+  'flaw-nothing-given': () => 'Tell me what you see in words:, or add a picture in photo:, or both.',
+  'flaw-message-without-picture': () =>
+    'That message has no picture. Point at one with a photo of the bar, or use /diagnose.',
+  'flaw-case-gone': () => 'That was too long ago to go on with. Ask again with /diagnose.',
+  'flaw-choice-unknown': () => 'I can’t take that choice. Pick one from the menu.',
 };

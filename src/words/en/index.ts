@@ -9,6 +9,7 @@ import { conversationRefusals } from './conversation.ts';
 import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
 import { evidenceRefusals } from './evidence.ts';
+import { flawsRefusals } from './flaws.ts';
 import { frontsRefusals } from './fronts.ts';
 import { heatRefusals } from './heat.ts';
 import { photoRefusals } from './photo.ts';
@@ -50,6 +51,7 @@ export const refusals: RefusalSentences = {
   ...dispersionRefusals,
   ...dosingRefusals,
   ...evidenceRefusals,
+  ...flawsRefusals,
   ...frontsRefusals,
   ...heatRefusals,
   ...photoRefusals,

@@ -1,6 +1,8 @@
 import type * as en from '../en/flaws.ts';
+import { colourantsRefusals } from './colourants.ts';
 import { flawCauses } from './flaws/causes.ts';
 import { flawFindings, flawQuestions } from './flaws/findings.ts';
+import { flawNumbers } from './flaws/numbers.ts';
 import { flawRemedies } from './flaws/remedies.ts';
 
 export const flaws: typeof en.flaws = {
@@ -8,24 +10,68 @@ export const flaws: typeof en.flaws = {
   findings: flawFindings,
   questions: flawQuestions,
   remedies: flawRemedies,
+  numbers: flawNumbers,
   ranked: v => `${v.percent} %: ${v.name}`,
+  together: v => `${v.percent} %: dos cosas a la vez, ${v.first} y ${v.second}`,
+  dontUse: 'No lo uses.',
+  dontUseYet: 'No lo uses aún.',
   because: 'A favor',
   against: 'En contra',
   thisBatch: 'Esta tanda',
   nextBatch: 'La próxima vez',
   doNotUse: 'No uses este jabón: puede tener sosa libre.',
-  notThere: v => `no está: ${v.finding}`,
-  quoted: v => `dijiste «${v.words}»`,
-  via: { words: 'tus palabras', photo: 'la foto', answer: 'tu respuesta' },
+  mayHoldLye: v => `Puede tener sosa libre (${v.percent} %). Hasta saberlo: no lo uses, y guantes puestos.`,
+  notThere: v => `sin señal de ${v.finding}`,
+  seenBy: v => `${v.findings} (${v.witnesses})`,
+  via: { words: 'tus palabras', photo: 'foto', answer: 'tu respuesta', plan: 'tu plan' },
   firstAid: {
     skin: 'Si quema o escuece: deja el jabón, enjuaga ya la piel con mucha agua corriente, quita lo que tocó y busca ayuda médica si no se alivia. Nada de vinagre en la piel.',
     eye: 'Jabón o sosa en el ojo: enjuaga enseguida con mucha agua corriente, al menos 30 minutos, y busca ayuda médica ya.',
   },
   cantTell: {
-    'nothing-known': 'Aún no lo sé: no encontré nada que conozca. Mira primero estas tres cosas:',
-    'too-little': 'Aún no lo sé: eso encaja con muchas causas. Estas tres cosas dirían más:',
-    'evenly-matched': 'Aún no lo sé: dos causas encajan casi igual. Estas tres cosas las distinguen:',
+    'nothing-known': 'Aún no lo sé: no encontré nada que conozca.',
+    'too-little': 'Aún no lo sé: eso encaja con muchas causas.',
+    'evenly-matched': 'Aún no lo sé: dos causas encajan casi igual.',
   },
+  maybe: 'Por ahora',
+  lookAt: 'Mira primero esto',
   cut: 'Leí solo los primeros 5000 caracteres.',
-  notSureAnswer: 'No lo sé',
+  firstPicture: v => `Miré la primera de ${v.count} fotos.`,
+  question: v => `Pregunta ${v.at} de ${v.most}: ${v.text}`,
+  answers: { yes: 'Sí', no: 'No', unsure: 'No lo sé' },
+  answered: v => `${v.text} ${v.answer}.`,
+  yourAnswers: 'Respondiste',
+  notIt: 'Eso no es: quita algo que noté',
+  turnedOut: '¿Qué resultó ser?',
+  somethingElse: 'otra cosa',
+  noted: v => `Anotado: era ${v.name}. Gracias.`,
+  notedNote: v =>
+    v.count === 1
+      ? 'El primero aquí. Lo tendré un poco en cuenta cuando pregunte este grupo.'
+      : `Ya van ${v.count} aquí. Los tendré un poco en cuenta cuando pregunte este grupo.`,
+  learned: {
+    headline: v =>
+      v.count === 1 ? 'Aquí se supo qué era 1 defecto' : `Aquí se supo qué eran ${v.count} defectos`,
+    none: 'Nadie de aquí me ha dicho aún qué resultó ser un defecto',
+    row: v => `${v.name}: ${v.count}. Probabilidad antes de ver nada ${v.before} → ${v.after} %`,
+    rowElse: v => `${v.name}: ${v.count}`,
+    bounded: v => `Cuentan como mucho ${v.most} de una causa, y ${v.each} de una misma persona.`,
+    ask: v =>
+      v.count === 1
+        ? '¿Olvido qué resultó ser 1 defecto?'
+        : `¿Olvido qué resultaron ser ${v.count} defectos?`,
+    askNote: 'Las probabilidades vuelven a las de siempre. No se puede deshacer.',
+    forget: 'Sí, olvídalos',
+    forgotten: v => `Olvidados: ${v.count}.`,
+  },
+};
+
+export const flawsRefusals: typeof en.flawsRefusals = {
+  'metal-and-hurt': ({ text, metal, where }) =>
+    `${flaws.firstAid[where]} ${colourantsRefusals['metal-never-in-lye']({ text, metal })}`,
+  'flaw-nothing-given': () => 'Dime qué ves en words:, o añade una foto en photo:, o las dos cosas.',
+  'flaw-message-without-picture': () =>
+    'Ese mensaje no tiene foto. Señala uno con una foto de la barra, o usa /diagnose.',
+  'flaw-case-gone': () => 'De eso hace demasiado para seguir. Pregunta otra vez con /diagnose.',
+  'flaw-choice-unknown': () => 'No puedo tomar esa opción. Elige una del menú.',
 };

@@ -1,7 +1,10 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
+import { CAUSES } from '../../../src/engine/flaws/causes.ts';
 import { diagnose } from '../../../src/engine/flaws/diagnose.ts';
+import { EXAMPLES } from '../../../src/engine/flaws/examples.ts';
 import type { FindingId } from '../../../src/engine/flaws/findings.ts';
+import type { RemedyId } from '../../../src/engine/flaws/remedies.ts';
 
 const first = (words: string) => diagnose(words).causes[0]?.id;
 const found = (words: string, id: FindingId) => diagnose(words).findings.find(item => item.id === id);
@@ -90,7 +93,93 @@ describe('a diagnosis from words', () => {
   });
 });
 
+describe('soap that may hold free lye', () => {
+  const HANDS_ON: readonly RemedyId[] = [
+    'use-as-it-is',
+    'only-looks',
+    'cut-warm-or-thin-wire',
+    'confetti-or-rebatch',
+    'clean-cut-face',
+    'level-and-cap-crack',
+    'wipe-and-dry',
+    'use-soon-and-apart',
+  ];
+
+  test.each([
+    'it stings my hands and the bar is crumbly with white crunchy bits',
+    'my hands tingle after washing and it has white powder on top',
+    'itchy skin after the shower, the bar has orange spots',
+    'me arde la piel y la barra se desmorona',
+    'it zaps in spots, the white part is crackled',
+    'some slices have hard crunchy white bits',
+    'the pH strip reads 13, otherwise it is only a bit crumbly',
+  ])('is kept from hands whichever cause comes first: %s', words => {
+    const { doNotUse, causes } = diagnose(words);
+    expect(doNotUse).toBe(true);
+    for (const { thisBatch } of causes) {
+      expect(thisBatch.slice(0, 3)).toEqual(['do-not-use', 'keep-gloves-on', 'no-guessed-repair']);
+      expect(thisBatch.filter(id => HANDS_ON.includes(id))).toEqual([]);
+    }
+  });
+
+  test('no description of a lye cause among the examples goes without the warning', () => {
+    const lye = EXAMPLES.filter(({ cause }) => CAUSES[cause].doNotUse);
+    expect(lye.length).toBeGreaterThan(50);
+    expect(lye.filter(({ text }) => !diagnose(text).doNotUse)).toEqual([]);
+  });
+
+  test('and few of the others cry wolf', () => {
+    const others = EXAMPLES.filter(({ cause }) => !CAUSES[cause].doNotUse);
+    const warned = others.filter(({ text }) => diagnose(text).doNotUse);
+    expect(warned.length / others.length).toBeLessThan(0.02);
+  });
+
+  test('batter that split and hurt nobody may be blended together again; batter that burnt somebody not', () => {
+    const split = 'the batter split in the pot, oil on top of the batter, it never came together';
+    expect(diagnose(split).causes[0]?.thisBatch).toContain('stick-blend-back-together');
+    const burnt = diagnose(`${split}, and it burns my hands`);
+    expect(burnt.causes.flatMap(({ thisBatch }) => thisBatch)).not.toContain('stick-blend-back-together');
+  });
+
+  test.each([
+    ['lye splashed on my arm', 'skin'],
+    ['I got raw batter on my hand', 'skin'],
+    ['a drop went in my eye', 'eye'],
+    ['me cayó sosa en la mano', 'skin'],
+  ] as const)('%s: first aid though nobody says it burns', (words, where) => {
+    expect(diagnose(words).firstAid).toBe(where);
+  });
+
+  test.each(['the bars are drying on the rack', 'hot pink mica on top', 'white powder on top'])(
+    '%s: no alarm',
+    words => {
+      expect(diagnose(words).firstAid).toBeUndefined();
+      expect(diagnose(words).doNotUse).toBe(false);
+    },
+  );
+});
+
+describe('two causes at once', () => {
+  test('undispersed pigment under soda ash is told as both', () => {
+    const { together } = diagnose(
+      'white powder on top and blue specks all over, used dry ultramarine, the powder wipes off',
+    );
+    expect(new Set(together?.causes)).toEqual(new Set(['soda-ash', 'undispersed-pigment']));
+    expect(together?.probability).toBeGreaterThan(0.5);
+  });
+
+  test('one plain flaw is told alone', () => {
+    expect(diagnose('orange spots and it smells like crayons').together).toBeUndefined();
+  });
+});
+
 describe('metal in the words', () => {
+  test('metal powder that burnt somebody is refused with the place that hurts', () => {
+    expect(() => diagnose('I put copper powder in my soap and it burns my hands')).toThrow(
+      expect.objectContaining({ id: 'metal-and-hurt', values: expect.objectContaining({ where: 'skin' }) }),
+    );
+  });
+
   test.each([
     'I put copper powder in my soap and it went green',
     'used aluminium flakes for sparkle, now it fizzes',

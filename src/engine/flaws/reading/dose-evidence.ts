@@ -1,6 +1,7 @@
 import { colourantById } from '../../colourants/catalogue.ts';
 import type { Colourant } from '../../colourants/colourant.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../../quantities/units.ts';
+import type { ColourRate } from '../batch-numbers.ts';
 import type { FindingId } from '../findings.ts';
 import type { Concept, Mention } from './concepts.ts';
 import type { Measured } from './measured.ts';
@@ -12,6 +13,8 @@ export type NumberSays = {
   readonly probability: number;
   readonly from: number;
   readonly to: number;
+  /** The rate it was judged by, where the portion is told too. */
+  readonly rate?: ColourRate;
 };
 
 /** Which entry of the catalogue stands for what a maker calls it; its dose and weight are those of its kind. */
@@ -101,11 +104,13 @@ function judged(dosed: Dosed, cups: number, certain: boolean): NumberSays[] {
   const rate = dosed.teaspoons / cups;
   const [much, little]: FindingId[] =
     dosed.concept === 'titanium' ? ['much-white-pigment', 'little-colour'] : ['much-colour', 'little-colour'];
-  const say = (finding: FindingId, probability: number) => ({
+  const { id: colourant, kind } = dosed.colourant;
+  const say = (finding: FindingId, probability: number): NumberSays => ({
     finding,
     probability,
     from: dosed.from,
     to: dosed.to,
+    ...(certain && { rate: { colourant, kind, perCup: rate, full, most } }),
   });
   const sure = certain ? 0.95 : 0.8;
   if (rate > most * (certain ? 1.05 : 1.5)) return [say(much!, sure), say(little!, 0.05)];

@@ -1,7 +1,15 @@
-import { refuseMetal } from '../../colourants/metals.ts';
+import { type Metal, metalIn, refuseMetal } from '../../colourants/metals.ts';
+import { refuse } from '../../refusal.ts';
 import { mentions } from './concepts.ts';
 import { polarity } from './polarity.ts';
 import { type Token, tokenise } from './tokens.ts';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    /** A metal powder went in, and somebody hurts: the first aid is said with the refusal. */
+    'metal-and-hurt': { readonly text: string; readonly metal: Metal; readonly where: 'skin' | 'eye' };
+  }
+}
 
 const METAL =
   /^(aluminium|aluminum|aluminio|copper|cobre|bronze|bronce|brass|laton|zinc|gold|oro|silver|plata)$/;
@@ -19,13 +27,19 @@ function spans(tokens: readonly Token[]): { readonly from: number; readonly to: 
 
 /**
  * Throws the Refusal of the colourants (`metal-never-in-lye`) where the words say that a metal powder, flake or leaf
- * went into soap. A metal pan, mould or rack is no such thing: it is a finding.
+ * went into soap; `metal-and-hurt` where somebody hurts besides. A metal pan, mould or rack is no such thing: it is a
+ * finding.
  */
-export function refuseMetalPowder(words: string): void {
+export function refuseMetalPowder(words: string, hurts: 'skin' | 'eye' | undefined): void {
   const tokens = tokenise(words);
   const found = spans(tokens);
   if (found.length === 0) return;
   const { standing } = polarity(tokens, mentions(tokens));
-  for (const { from, to } of found)
-    if (standing[from] === 'yes') refuseMetal(words.slice(tokens[from]!.start, tokens[to - 1]!.end));
+  for (const { from, to } of found) {
+    if (standing[from] !== 'yes') continue;
+    const text = words.slice(tokens[from]!.start, tokens[to - 1]!.end);
+    const metal = metalIn(text)?.metal;
+    if (hurts !== undefined && metal !== undefined) refuse('metal-and-hurt', { text, metal, where: hurts });
+    refuseMetal(text);
+  }
 }

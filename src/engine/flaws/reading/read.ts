@@ -1,3 +1,4 @@
+import type { ColourRate } from '../batch-numbers.ts';
 import type { Evidence } from '../diagnosis.ts';
 import { FINDINGS } from '../findings.ts';
 import { colourChanges } from './colour-change.ts';
@@ -22,6 +23,8 @@ const QUOTE_LENGTH = 80;
 export type WordsRead = {
   readonly evidence: readonly Evidence[];
   readonly gist: Gist;
+  /** Colours whose spoons and portion the words both tell. */
+  readonly rates: readonly ColourRate[];
   readonly cut: boolean;
 };
 
@@ -52,8 +55,15 @@ export function readWords(words: string): WordsRead {
   return {
     evidence: withNumbers(settle(said, tokens, text), numbers, tokens, text),
     gist: gist(tokens, found, reading),
+    rates: ratesIn(numbers),
     cut,
   };
+}
+
+/** Each rate once, though it speaks of several findings. */
+function ratesIn(numbers: readonly NumberSays[]): readonly ColourRate[] {
+  const rates = new Map(numbers.flatMap(({ rate, from }) => (rate ? [[from, rate] as const] : [])));
+  return [...rates.values()];
 }
 
 /** One entry a finding: what is said once beats silence, and a contradiction is believed less. */

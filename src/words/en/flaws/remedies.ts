@@ -2,13 +2,14 @@ import type { RemedyId } from '../../../engine/flaws/remedies.ts';
 
 /** What to do, as one instruction each. */
 export const flawRemedies: Readonly<Record<RemedyId, string>> = {
-  'only-looks': 'It is looks only: the soap is safe once cured.',
+  'only-looks': 'It is looks only: it washes like any other bar.',
   'use-as-it-is': 'Cure and use it as it is.',
-  'do-not-use': 'Do not use, give away or sell this soap.',
+  'do-not-use': 'Do not use, give away or sell this soap. Do not cut it by hand either.',
   'discard-safely':
     'Keep it in a closed plastic tub and ask your local waste office how to hand in something caustic.',
-  'keep-gloves-on': 'Keep gloves and goggles on while you handle it.',
-  'no-guessed-repair': 'Do not try to mend it by guessing: unknown lye cannot be balanced by adding oil.',
+  'keep-gloves-on': 'Gloves and goggles on whenever you touch it.',
+  'no-guessed-repair':
+    'Do not rebatch it or try to mend it by guessing: nobody can tell how much lye is in it.',
   'plane-or-steam-ash': 'Steam, wipe or plane the film off, or leave it: it goes at the first wash.',
   'wait-and-see-colour': 'Wait some weeks before you judge: the colour can still move.',
   'wait-longer-to-cure': 'Give it some more weeks on the rack.',

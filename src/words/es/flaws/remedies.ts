@@ -1,13 +1,13 @@
 import type { flawRemedies as en } from '../../en/flaws/remedies.ts';
 
 export const flawRemedies: typeof en = {
-  'only-looks': 'Es solo estético: el jabón es seguro una vez curado.',
+  'only-looks': 'Es solo estético: lava como cualquier otra barra.',
   'use-as-it-is': 'Cúralo y úsalo como está.',
-  'do-not-use': 'No uses, regales ni vendas este jabón.',
+  'do-not-use': 'No uses, regales ni vendas este jabón. Tampoco lo cortes a mano.',
   'discard-safely':
     'Guárdalo en un bote de plástico cerrado y pregunta en tu punto limpio cómo entregar algo cáustico.',
-  'keep-gloves-on': 'Manéjalo con guantes y gafas.',
-  'no-guessed-repair': 'No intentes arreglarlo a ojo: una sosa desconocida no se compensa con aceite.',
+  'keep-gloves-on': 'Guantes y gafas siempre que lo toques.',
+  'no-guessed-repair': 'No lo refundas ni intentes arreglarlo a ojo: nadie sabe cuánta sosa tiene.',
   'plane-or-steam-ash':
     'Quita la capa con vapor, un paño o un cepillo, o déjala: se va con el primer lavado.',
   'wait-and-see-colour': 'Espera unas semanas antes de juzgar: el color aún puede moverse.',

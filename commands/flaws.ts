@@ -1,0 +1,110 @@
+import { action, commandGroup, followUp } from '../src/conversation/command.ts';
+import type { Context } from '../src/conversation/context.ts';
+import type { Reply } from '../src/conversation/reply.ts';
+import { infer, MOST_COUNTED } from '../src/engine/flaws/inference.ts';
+import * as flaws from '../src/records/flaws/index.ts';
+
+const bookOf = ({ store, group }: Context): flaws.FlawBook => ({ store, group });
+
+const forget = followUp({
+  seenBy: 'asker',
+  access: 'steward',
+  replaces: true,
+  hours: 1,
+  args: {},
+  async answer(_, context) {
+    const count = await flaws.forgetOutcomes(bookOf(context));
+    const headline = context.say.flaws.learned.forgotten({ count });
+    return { kind: 'reply', headline, data: { forgotten: count }, blocks: [], cautions: [] };
+  },
+});
+
+const nothing = ({ say }: Context): Reply => ({
+  kind: 'reply',
+  headline: say.flaws.learned.none,
+  data: { cases: 0, causes: [] },
+  blocks: [],
+  cautions: [],
+});
+
+export default commandGroup(
+  'flaws',
+  {
+    en: 'What flaws turned out to be here: for stewards',
+    es: 'Qué resultaron ser los defectos aquí: para encargados',
+  },
+  {
+    learned: action({
+      purpose: {
+        en: 'Stewards: what flaws turned out to be here, and how that moves the chances',
+        es: 'Encargados: qué resultaron ser los defectos aquí y cómo mueve eso las probabilidades',
+      },
+      seenBy: 'asker',
+      access: 'steward',
+      options: {},
+      async answer(_, context) {
+        const { say } = context;
+        const { cases, counts, turnedOut } = await flaws.learnedIn(bookOf(context));
+        if (cases === 0) return nothing(context);
+        const [before, after] = [infer([]), infer([], { turnedOut })];
+        const percent = (chance: number) =>
+          (100 * chance).toFixed(1).replace('.', say.language === 'es' ? ',' : '.');
+        const causes = flaws.outcomes
+          .map(id => ({ id, count: counts[id] ?? 0 }))
+          .filter(({ count }) => count > 0)
+          .sort((a, b) => b.count - a.count);
+        return {
+          kind: 'reply',
+          headline: say.flaws.learned.headline({ count: cases }),
+          data: { cases, causes },
+          blocks: [
+            {
+              kind: 'rows',
+              rows: causes.map(({ id, count }) =>
+                id === 'something-else'
+                  ? say.flaws.learned.rowElse({ name: say.flaws.somethingElse, count })
+                  : say.flaws.learned.row({
+                      name: say.flaws.causes[id].name,
+                      count,
+                      before: percent(before.causes[id]),
+                      after: percent(after.causes[id]),
+                    }),
+              ),
+            },
+            {
+              kind: 'text',
+              folds: true,
+              text: say.flaws.learned.bounded({ most: MOST_COUNTED, each: flaws.MOST_OF_ONE_MEMBER }),
+            },
+          ],
+          cautions: [],
+        };
+      },
+    }),
+    reset: action({
+      purpose: {
+        en: 'Stewards: forget what flaws turned out to be here',
+        es: 'Encargados: olvidar qué resultaron ser los defectos aquí',
+      },
+      seenBy: 'asker',
+      access: 'steward',
+      options: {},
+      async answer(_, context) {
+        const { say } = context;
+        const { cases } = await flaws.learnedIn(bookOf(context));
+        if (cases === 0) return nothing(context);
+        return {
+          kind: 'reply',
+          headline: say.flaws.learned.ask({ count: cases }),
+          data: { cases },
+          blocks: [{ kind: 'text', text: say.flaws.learned.askNote }],
+          cautions: [],
+          choices: [
+            { kind: 'button', weight: 'danger', label: say.flaws.learned.forget, follow: forget.with({}) },
+          ],
+        };
+      },
+    }),
+  },
+  { followUps: { forget } },
+);

@@ -1,0 +1,61 @@
+import { CAUSE_IDS, CAUSES } from './causes.ts';
+import type { Evidence } from './diagnosis.ts';
+import type { FindingId } from './findings.ts';
+import { chanceOfAny, type Posterior } from './inference.ts';
+import type { RemedyId } from './remedies.ts';
+
+/** Causes that may leave free lye in the soap. */
+export const LYE_CAUSES = CAUSE_IDS.filter(id => CAUSES[id].doNotUse);
+
+/** From this chance of free lye on nobody is told to use, cut or mend the soap. Chosen for caution, not measured. */
+const LEAST_LYE = 0.15;
+
+/** Signs that are enough alone, whatever else explains the bar. */
+const BITES: ReadonlySet<FindingId> = new Set(['burns-skin', 'zaps', 'zaps-in-spots', 'high-ph']);
+
+const EYES = /\b(eyes?|ojos?)\b/i;
+const IN_EYE =
+  /\b(in(to)?|en)\s+(my|his|her|the|their|one|both|an|el|los|mi|mis|un)\s+(left\s+|right\s+)?(eyes?|ojos?)\b/i;
+const ON_SKIN =
+  /\b(splash|splashed|spilled|spilt|got|salpic\w+|cayo|derram\w+)\b[^.!?\n]{0,40}\b(on|onto|over|en|sobre)\s+(my|his|her|the|their|la|el|mi|mis|las|los)\s+(bare\s+)?(skin|hands?|arms?|face|fingers?|legs?|feet|foot|piel|manos?|brazos?|cara|dedos?|piernas?|pies?)\b/i;
+const CAUSTIC = /\b(lye|batter|caustic|raw soap|fresh soap|sosa|lejia|masa)\b/i;
+
+/** Whether somebody hurts, or caustic stuff got where it hurts, so that first aid comes before any cause. */
+export function hurt(evidence: readonly Evidence[], words: string): 'skin' | 'eye' | undefined {
+  const plain = words.normalize('NFD').replaceAll(/\p{M}/gu, '');
+  const burning = evidence.some(item => item.finding === 'burns-skin' && item.probability > 0.5);
+  if (IN_EYE.test(plain) || (burning && EYES.test(plain))) return 'eye';
+  return burning || (CAUSTIC.test(plain) && ON_SKIN.test(plain)) ? 'skin' : undefined;
+}
+
+/** The chance, 0 to 1, that a cause is at work which leaves free lye. */
+export const freeLye = (posterior: Posterior): number => chanceOfAny(posterior, LYE_CAUSES);
+
+/** Whether the soap may hold free lye: it bites somebody, or such a cause is likely enough. */
+export function mayHoldLye(evidence: readonly Evidence[], posterior: Posterior): boolean {
+  const there = evidence.filter(item => item.probability > 0.5);
+  if (there.some(item => BITES.has(item.finding))) return true;
+  return there.length > 0 && freeLye(posterior) >= LEAST_LYE;
+}
+
+/** What comes first where the soap may hold free lye. */
+export const HANDS_OFF: readonly RemedyId[] = ['do-not-use', 'keep-gloves-on', 'no-guessed-repair'];
+
+/** What may still be done with such soap: nothing that has hands on it or ends in a bath. */
+const STILL_FINE: ReadonlySet<RemedyId> = new Set(['discard-safely', 'discard-mouldy', 'cool-loaf-now']);
+
+/** Split batter that hurt nobody can be brought back in its pot: its oils and lye were weighed. */
+const FOR_SPLIT_BATTER: ReadonlySet<RemedyId> = new Set([
+  'stick-blend-back-together',
+  'hot-process-now',
+  'reabsorb-then-test-strip',
+]);
+
+/** A cause's advice for this batch where the soap may hold free lye. */
+export function guarded(
+  advice: readonly RemedyId[],
+  { split }: { readonly split: boolean },
+): readonly RemedyId[] {
+  const kept = advice.filter(id => STILL_FINE.has(id) || (split && FOR_SPLIT_BATTER.has(id)));
+  return [...HANDS_OFF, ...kept];
+}

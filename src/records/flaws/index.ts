@@ -1,0 +1,15 @@
+/*
+ * Flaws that members of a group asked about: a case for a day or two, its answers one key each, and for good what it
+ * turned out to be.
+ */
+
+export * from './case.ts';
+export { answers, outcomes } from './kinds.ts';
+export {
+  forgetOutcomes,
+  keepOutcome,
+  type Learned,
+  learnedIn,
+  MOST_OF_ONE_MEMBER,
+  type Outcome,
+} from './outcome.ts';
