@@ -36,8 +36,8 @@ export default commandGroup(
   {
     learned: action({
       purpose: {
-        en: 'Stewards: what flaws turned out to be here, and how that moves the chances',
-        es: 'Encargados: qué resultaron ser los defectos aquí y cómo mueve eso las probabilidades',
+        en: 'What flaws turned out to be here, and how that moves the chances (stewards)',
+        es: 'Qué resultaron ser los defectos aquí y cómo mueve eso las probabilidades (encargados)',
       },
       seenBy: 'asker',
       access: 'steward',
@@ -83,8 +83,8 @@ export default commandGroup(
     }),
     reset: action({
       purpose: {
-        en: 'Stewards: forget what flaws turned out to be here',
-        es: 'Encargados: olvidar qué resultaron ser los defectos aquí',
+        en: 'Forget what flaws turned out to be here (stewards)',
+        es: 'Olvidar qué resultaron ser los defectos aquí (encargados)',
       },
       seenBy: 'asker',
       access: 'steward',
