@@ -5,7 +5,7 @@ let house: House;
 let fair: Fair;
 beforeAll(async () => {
   house = await openFair();
-});
+}, 60_000);
 beforeEach(() => {
   fair = house.group();
 });

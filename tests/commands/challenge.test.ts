@@ -11,7 +11,7 @@ let fair: Fair;
 beforeAll(async () => {
   house = await openFair();
   fair = house.group();
-});
+}, 60_000);
 afterAll(() => house[Symbol.asyncDispose]());
 
 const announcement = () => fair.channel()[0] as SeenMessage;

@@ -1,0 +1,132 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { register } from '../../src/discord/register.ts';
+import { chanceFrom } from '../../src/engine/challenges/chance.ts';
+import { type Host, openHost } from '../../src/loopback/index.ts';
+import type { Member } from '../../src/loopback/interface.ts';
+import {
+  asOf,
+  choiceOf,
+  enterBar,
+  openChallenge,
+  requireChallenge,
+  resultAt,
+} from '../../src/records/challenges/index.ts';
+import { openStore } from '../../src/records/open.ts';
+import { bar, made, terms } from '../records/challenges/fair.ts';
+import { book } from './room.ts';
+
+const TOKEN = 'loopback-token';
+const main = new URL('../../src/main.ts', import.meta.url).pathname;
+const hour = 3_600_000;
+const BARS = 8;
+const MEMBERS = 500;
+
+let folder: string;
+let address: string;
+let host: Host;
+let assistant: ChildProcess;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'crowd-'));
+  address = `sqlite:${join(folder, 'records.sqlite')}`;
+  // How long an answer takes is no matter here, only whether what was answered is true.
+  host = await openHost({ acknowledgeWithinMs: 120_000, patienceMs: 120_000 });
+  await register(book, { token: TOKEN, api: host.api });
+}, 60_000);
+afterAll(async () => {
+  assistant.kill('SIGKILL');
+  await host.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+const askedIn = () => host.requests.filter(({ path }) => path === '/gateway/bot').length;
+
+/** The assistant as it runs in production, on the file of records. */
+async function start(): Promise<void> {
+  // The socket of one that was killed is not its successor's.
+  host.dropConnections();
+  const before = askedIn();
+  assistant = spawn(process.execPath, [main], {
+    env: { ...process.env, DISCORD_TOKEN: TOKEN, DISCORD_API: host.api, TINTMOOT_STORE: address },
+    stdio: 'ignore',
+  });
+  await expect.poll(askedIn, { timeout: 60_000 }).toBeGreaterThan(before);
+  await host.whenReady();
+}
+
+/** A challenge that is being voted on now, with its bars. */
+async function prepare(group: string) {
+  const store = await openStore(address);
+  const board = { store, group };
+  const now = Date.now();
+  const times = { opensAt: now - 48 * hour, entriesUntil: now - hour, votesUntil: now + 6 * hour };
+  const { id } = await openChallenge(
+    board,
+    { terms: { ...terms, ...times, decides: 'votes' }, channel: '', language: 'en' },
+    made('steward', now - 49 * hour),
+  );
+  for (let number = 1; number <= BARS; number++)
+    await enterBar(
+      board,
+      id,
+      { bar: bar(`Bar ${number}`, `maker ${number}`) },
+      made(`maker-${number}`, now - 24 * hour),
+    );
+  await store.close();
+  return { id, votesUntil: times.votesUntil };
+}
+
+/** Numbers of bars in a member's own order, the same at every try. */
+function rankingOf(member: number): readonly number[] {
+  const chance = chanceFrom(`member ${member}`);
+  const left = Array.from({ length: BARS }, (_, index) => index + 1);
+  return Array.from({ length: BARS }, () => left.splice(chance.below(left.length), 1)[0] ?? 0);
+}
+
+test('500 members vote at once and the assistant is killed in the middle: every acknowledged ballot is in the tally', async () => {
+  const group = host.addGuild({ name: 'Everybody', channels: ['bench'] });
+  const { id, votesUntil } = await prepare(group.id);
+  await start();
+  const members = Array.from({ length: MEMBERS }, (_, index) => group.addMember({ name: `Member ${index}` }));
+  const acknowledged = new Set<number>();
+  const half = Promise.withResolvers<void>();
+  const vote = async (member: Member, index: number) => {
+    const answer = await member.run('/challenge vote', { ranking: rankingOf(index).join(',') });
+    if (!answer.text.startsWith('## Saved: 8 bars')) throw new Error(answer.text);
+    acknowledged.add(index);
+    if (acknowledged.size >= MEMBERS / 2) half.resolve();
+  };
+  for (const [index, member] of members.entries()) vote(member, index).catch(() => undefined);
+  await half.promise;
+
+  const gone = once(assistant, 'exit');
+  assistant.kill('SIGKILL');
+  await gone;
+  const atKill = new Set(acknowledged);
+  await start();
+  // Whoever heard nothing votes again, as people do.
+  await Promise.all(members.flatMap((member, index) => (atKill.has(index) ? [] : [vote(member, index)])));
+  const over = once(assistant, 'exit');
+  assistant.kill('SIGTERM');
+  await over;
+
+  const store = await openStore(address);
+  const board = { store, group: group.id };
+  const challenge = await requireChallenge(board, id);
+  const entries = [...asOf(challenge, votesUntil).entries.keys()].sort();
+  const kept = await Promise.all(members.map(member => choiceOf(board, id, member.id)));
+  for (const [index, chosen] of kept.entries())
+    expect(chosen, `ballot of member ${index}`).toEqual(
+      rankingOf(index).map(number => [entries[number - 1]]),
+    );
+  const { tally } = await resultAt(board, challenge, votesUntil);
+  expect(tally?.ballots).toBe(MEMBERS);
+  expect(atKill.size).toBeGreaterThanOrEqual(MEMBERS / 2);
+  expect(atKill.size).toBeLessThan(MEMBERS);
+  await store.close();
+}, 120_000);
