@@ -42,7 +42,7 @@ export function planHeadline(said: PlanSaid): string {
   const mass = massIn(said);
   const { parts } = answer.lye;
   const lye = parts.map(({ alkali, grams }, at) =>
-    at === parts.length - 1 ? mass(grams) : `${mass(grams)} ${alkali}`,
+    at === parts.length - 1 ? mass(grams) : say.plan.lyeOf({ grams: mass(grams), alkali }),
   );
   return say.batch.headline({
     lye: lye.join(' + '),
@@ -59,7 +59,7 @@ export function planNumbers(said: PlanSaid): readonly Measure[] {
   const weight = weightIn(said);
   const { water, superfat, batter, reserve } = answer;
   const milk =
-    said.read.request.additives.length > 0 && water.ways.waterPerLye * answer.lye.grams > water.grams + 1;
+    said.read.request.additives.length > 0 && water.ways.waterPerLye * answer.lye.grams > water.grams + 5;
   return [
     ...answer.lye.parts.map(({ alkali, grams }) => ({ label: plan.lye[alkali], value: weight(grams) })),
     {

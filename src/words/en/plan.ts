@@ -32,6 +32,7 @@ export const plan = {
     `${figure(v.millilitres, 0)} ml (${cups(figure(v.cups, v.cups < 10 ? 1 : 0))})`,
   capital,
   lye: { NaOH: 'Lye (NaOH)', KOH: 'Lye (KOH)' },
+  lyeOf: (v: { grams: string; alkali: string }) => `${v.grams} ${v.alkali}`,
   water: 'Water in the lye jug',
   holdBack: (v: { all: string; held: string }) =>
     `${v.held} less than the ${v.all} of the recipe: the colours bring it.`,

@@ -25,6 +25,7 @@ export const plan: typeof en.plan = {
   volume: v => `${figure(v.millilitres, 0)} ml (${cups(figure(v.cups, v.cups < 10 ? 1 : 0))})`,
   capital,
   lye: { NaOH: 'Sosa (NaOH)', KOH: 'Potasa (KOH)' },
+  lyeOf: v => `${v.grams} de ${v.alkali}`,
   water: 'Agua en la jarra de la sosa',
   holdBack: v => `${v.held} menos que los ${v.all} de la receta: los traen los colores.`,
   milkWater: 'El resto del agua la traen la leche y similares.',

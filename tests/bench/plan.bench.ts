@@ -1,0 +1,72 @@
+import { test } from 'vitest';
+import { planBatch } from '../../src/engine/batch/plan.ts';
+import { readPlan, withColours } from '../../src/engine/batch/written-plan.ts';
+import { findColourant } from '../../src/engine/colourants/find.ts';
+import { estimateHeat, type HotBatter, quickHeat } from '../../src/engine/heat/estimate.ts';
+import { USUAL_HEAT } from '../../src/engine/heat/setting.ts';
+import { drawBatchCard } from '../../src/pictures/batch-card.ts';
+import { sayRatio } from './ratio.ts';
+
+const loaf = { shape: 'loaf', widthCm: 9, heightCm: 7 } as const;
+const batter: HotBatter = {
+  density: 1.0,
+  heatCapacity: 2.4,
+  hydroxidePerGram: 0.0025,
+  waterPercent: 20,
+  speed: 1,
+};
+/** Each run takes a good part of a second: a dozen are enough for a ratio. */
+const warm = { time: 500, iterations: 12, warmupTime: 100, warmupIterations: 2 };
+
+const request = withColours(
+  readPlan({
+    oils: 'coconut 30%, olive 50%, palm 20%',
+    size: '1000 g oils',
+    portions:
+      '2 cups ultramarine blue in 1 Tbsp olive; 500 ml titanium dioxide medium + gold mica pastel; rest',
+  }),
+  text => ({ colourant: findColourant(text) }),
+);
+
+test('the band of what is not known about heat', async ({ bench }) => {
+  const whole = await bench('27 runs of the heat equation', () => {
+    estimateHeat(loaf, batter, USUAL_HEAT);
+  }).run(warm);
+  const quick = await bench('9 runs, heat loss held typical', () => {
+    quickHeat(loaf, batter, USUAL_HEAT);
+  }).run(warm);
+  sayRatio('heat: 9 runs against 27', quick, whole);
+});
+
+test('a whole plan', async ({ bench }) => {
+  const plan = await bench('plan with its heat and what lowers it', () => {
+    planBatch(request);
+  }).run(warm);
+  const heat = await bench('27 runs of the heat equation alone', () => {
+    estimateHeat(loaf, batter, USUAL_HEAT);
+  }).run(warm);
+  sayRatio('the heat band alone against a whole plan', heat, plan);
+});
+
+test('its card', async ({ bench }) => {
+  const line = 'Stir 1/2 tsp gold mica into 1 Tbsp light oil until no dry speck is left.';
+  const drawn = await bench('a card of 40 lines', () => {
+    drawBatchCard({
+      title: 'Batch card',
+      subtitle: line,
+      numbers: [{ label: 'Lye', value: '143.1 g', note: line }],
+      weights: [{ label: 'Olive oil', value: '500 g' }],
+      portions: [{ title: 'Blue', rows: [line, line] }],
+      notes: [{ title: 'Heat', rows: Array.from({ length: 10 }, () => line) }],
+      steps: {
+        title: 'When',
+        rows: Array.from({ length: 20 }, (_, at) => ({ when: `${at} min`, what: line })),
+      },
+      cautions: { title: 'Care', rows: Array.from({ length: 10 }, () => line) },
+    });
+  }).run(warm);
+  const plan = await bench('the plan on it', () => {
+    planBatch(request);
+  }).run(warm);
+  sayRatio('drawing a card against planning it', drawn, plan);
+});
