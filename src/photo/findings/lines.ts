@@ -1,7 +1,8 @@
 import { components } from '../pixels/components.ts';
 import { type Mask, mask, sample } from '../pixels/plane.ts';
+import { quantile } from '../pixels/quantile.ts';
 import { curvature, vesselness } from '../pixels/ridge.ts';
-import type { Level } from '../pixels/scale-space.ts';
+import { type Level, valueAt } from '../pixels/scale-space.ts';
 import { neighbours, thinned } from '../pixels/thinning.ts';
 import type { Face } from '../scene/face.ts';
 import { insideAt, noiseOfLevel, type Scales, type Sight } from './sight.ts';
@@ -17,6 +18,8 @@ export type Line = {
   readonly cells: number;
   /** Mean L* of the line less that of both its sides. */
   readonly contrast: number;
+  /** The same for its clearest fifth. */
+  readonly clearest: number;
   /** Mean change of a*, b* that a mere change of light does not explain. */
   readonly hueShift: number;
   /** The blur at which it answers best: about half its width. */
@@ -117,6 +120,12 @@ function lineOf(
     span,
     ...joints(line, thin.data, width),
     contrast: (dark ? -1 : 1) * mean(i => best[i]!),
+    clearest:
+      (dark ? -1 : 1) *
+      quantile(
+        line.map(i => best[i]!),
+        0.8,
+      ),
     hueShift: mean(i => hueShiftAt(scales, i, width, sigmas[i]!)),
     sigma: mean(i => sigmas[i]!),
     heading: Math.atan2(2 * xy, xx - yy) / 2,
@@ -169,15 +178,15 @@ function alongRim(pixels: readonly number[], { depth, barWidth }: Face): boolean
 function hueShiftAt({ l, a, b }: Scales, i: number, width: number, sigma: number): number {
   const x = i % width;
   const y = (i - x) / width;
-  const fine = [l[1]!.smooth, a[1]!.smooth, b[1]!.smooth] as const;
+  const fine = [l[1]!, a[1]!, b[1]!] as const;
   const reach = 2.2 * sigma + 3;
-  const here = fine.map(one => one.data[i]!) as [number, number, number];
+  const here = fine.map(level => valueAt(level, x, y)) as [number, number, number];
   const ground = fine.map(
-    one =>
-      (sample(one, x - reach, y) +
-        sample(one, x + reach, y) +
-        sample(one, x, y - reach) +
-        sample(one, x, y + reach)) /
+    level =>
+      (valueAt(level, x - reach, y) +
+        valueAt(level, x + reach, y) +
+        valueAt(level, x, y - reach) +
+        valueAt(level, x, y + reach)) /
       4,
   ) as [number, number, number];
   const share = (here[0] + 16) / (ground[0] + 16);

@@ -1,10 +1,10 @@
 import { median } from '../pixels/quantile.ts';
-import { type Level, scaleSpace } from '../pixels/scale-space.ts';
+import { colourScaleSpace, type Level, scaleSpace } from '../pixels/scale-space.ts';
 import type { MainColour, PhotoFinding } from '../reading.ts';
 import type { Face } from '../scene/face.ts';
 import { colourMap, mainColours } from './main-colours.ts';
 
-/** A colour channel of a face at every scale. */
+/** Each channel of a face at every scale; colour has no finer level than {@link MAP_LEVEL}. */
 export type Scales = {
   readonly l: readonly Level[];
   readonly a: readonly Level[];
@@ -43,8 +43,8 @@ export function sightOf(face: Face, lightUnsure: number, blur: number): Sight {
   const { lab } = face;
   const scales = {
     l: scaleSpace(lab.l, OCTAVES),
-    a: scaleSpace(lab.a, OCTAVES),
-    b: scaleSpace(lab.b, OCTAVES),
+    a: colourScaleSpace(lab.a, OCTAVES),
+    b: colourScaleSpace(lab.b, OCTAVES),
   };
   const soft = planesAt(scales, MAP_LEVEL);
   const inside = insideAt(face, scales.l[MAP_LEVEL]!);
@@ -59,7 +59,7 @@ export function sightOf(face: Face, lightUnsure: number, blur: number): Sight {
   };
 }
 
-/** The three planes at one level. */
+/** The three planes at one level, {@link MAP_LEVEL} or coarser: all of one size. */
 export const planesAt = ({ l, a, b }: Scales, level: number) => ({
   l: l[level]!.smooth,
   a: a[level]!.smooth,
@@ -76,11 +76,16 @@ export function insideAt({ width, inside }: Face, { step, smooth }: Level): Uint
   return out;
 }
 
+/** Enough values for a median. */
+const ENOUGH = 3000;
+
 /** The middle size of a level's response inside the bar: what texture and noise alone bring about there. */
-export function usualResponse({ data }: { data: Float32Array }, inside: Uint8Array, stride: number): number {
-  const seen: number[] = [];
-  for (let i = 0; i < data.length; i += stride) if (inside[i]) seen.push(Math.abs(data[i]!));
-  return median(seen);
+export function usualResponse({ data }: { data: Float32Array }, inside: Uint8Array): number {
+  const stride = Math.max(1, Math.floor(data.length / ENOUGH)) | 1;
+  const seen = new Float64Array(Math.ceil(data.length / stride));
+  let count = 0;
+  for (let i = 0; i < data.length; i += stride) if (inside[i]) seen[count++] = Math.abs(data[i]!);
+  return median(seen.subarray(0, count));
 }
 
 /** The difference of Gaussians of white noise keeps this part of the noise of its smoother level. */
@@ -88,7 +93,7 @@ const BAND_OF_SMOOTH = Math.sqrt(1.5 - 4 / 3);
 
 /** The noise of a level, as a standard deviation, from what its band usually shows: edges and specks are too few to count. */
 export const noiseOfLevel = ({ band }: Level, inside: Uint8Array): number =>
-  (1.4826 * usualResponse(band, inside, 5)) / BAND_OF_SMOOTH;
+  (1.4826 * usualResponse(band, inside)) / BAND_OF_SMOOTH;
 
 /** The noise before smoothing: a bell of `sigma` leaves 1 / (2 sqrt(pi) sigma) of white noise. */
 const noiseIn = (level: Level, inside: Uint8Array): number =>

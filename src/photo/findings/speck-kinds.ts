@@ -14,6 +14,7 @@ const BLOTCH = 0.0085;
 
 /** Dark specks whose lit sides agree on this much, on the mean, are holes. Pigment gives 0.03 at most, holes 0.07. */
 const LIT = 0.045;
+const CLEAR_OF_CHANCE = 2.6;
 
 /** The specks of a face, parted by kind: at most one finding each. */
 export function speckFindings(sight: Sight, specks: readonly Speck[]): Found[] {
@@ -35,11 +36,14 @@ export function speckFindings(sight: Sight, specks: readonly Speck[]): Found[] {
 function holesAmong(specks: readonly Speck[]): 'pinholes' | 'coloured-specks' {
   const mean = (value: (speck: Speck) => number) =>
     specks.reduce((sum, speck) => sum + value(speck), 0) / Math.max(1, specks.length);
-  const agreed = Math.hypot(
-    mean(({ lit }) => lit[0]),
-    mean(({ lit }) => lit[1]),
-  );
-  return agreed > LIT ? 'pinholes' : 'coloured-specks';
+  const right = mean(({ lit }) => lit[0]);
+  const down = mean(({ lit }) => lit[1]);
+  const spread = Math.sqrt(mean(({ lit }) => ((lit[0] - right) ** 2 + (lit[1] - down) ** 2) / 2));
+  const agreed = Math.hypot(right, down);
+  // Few specks can agree by chance: the mean must also stand clear of its own standard error.
+  return agreed > LIT && agreed * Math.sqrt(specks.length) > CLEAR_OF_CHANCE * spread
+    ? 'pinholes'
+    : 'coloured-specks';
 }
 
 function kindOf(

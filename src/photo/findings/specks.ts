@@ -1,6 +1,6 @@
 import { sample } from '../pixels/plane.ts';
-import type { Level } from '../pixels/scale-space.ts';
-import { insideAt, type Scales, type Sight, usualResponse } from './sight.ts';
+import { type Level, valueAt } from '../pixels/scale-space.ts';
+import { insideAt, MAP_LEVEL, type Scales, type Sight, usualResponse } from './sight.ts';
 
 /** Differences in L*, a*, b*. */
 export type Contrast = readonly [number, number, number];
@@ -43,7 +43,7 @@ export function specksOf({ face, scales }: Sight): Speck[] {
   scales.l.forEach((level, i) => {
     const inside = insideAt(face, level);
     const response = responseAt(scales, i);
-    const usual = usualResponse({ data: response }, inside, level.step === 1 ? 7 : 3);
+    const usual = usualResponse({ data: response }, inside);
     const least = Math.max(LEAST_RESPONSE, ABOVE_USUAL * usual);
     for (const at of peaks(response, level, inside, least)) {
       const speck = standingOut(scales, i, at);
@@ -54,9 +54,12 @@ export function specksOf({ face, scales }: Sight): Speck[] {
 }
 
 function responseAt({ l, a, b }: Scales, level: number): Float32Array {
-  const [dl, da, db] = [l[level]!.band.data, a[level]!.band.data, b[level]!.band.data];
+  const dl = l[level]!.band.data;
+  if (level < MAP_LEVEL) return dl.map(Math.abs);
+  const [da, db] = [a[level]!.band.data, b[level]!.band.data];
   const out = new Float32Array(dl.length);
-  for (let i = 0; i < out.length; i++) out[i] = Math.sqrt(dl[i]! ** 2 + da[i]! ** 2 + db[i]! ** 2);
+  for (let i = 0; i < out.length; i++)
+    out[i] = Math.sqrt(dl[i]! * dl[i]! + da[i]! * da[i]! + db[i]! * db[i]!);
   return out;
 }
 
@@ -79,14 +82,14 @@ function peaks(response: Float32Array, { smooth }: Level, inside: Uint8Array, le
 }
 
 function standingOut(scales: Scales, index: number, at: number): Speck | undefined {
-  const planes = [scales.l[index]!.smooth, scales.a[index]!.smooth, scales.b[index]!.smooth] as const;
-  const { step, sigma } = scales.l[index]!;
-  const { width } = planes[0];
-  const x = at % width;
-  const y = (at - x) / width;
-  const reach = (2.3 * sigma) / step + 1;
+  const levels = [scales.l[index]!, scales.a[index]!, scales.b[index]!] as const;
+  const { step, sigma, smooth } = levels[0];
+  const x = ((at % smooth.width) + 0.5) * step - 0.5;
+  const y = (Math.floor(at / smooth.width) + 0.5) * step - 0.5;
+  const reach = 2.3 * sigma + step;
+  const here = levels.map(level => valueAt(level, x, y)) as unknown as Contrast;
   const rays = ROUND.map(([cos, sin]) =>
-    planes.map(one => one.data[at]! - sample(one, x + cos * reach, y + sin * reach)),
+    levels.map((level, d) => here[d]! - valueAt(level, x + cos * reach, y + sin * reach)),
   ) as unknown as Contrast[];
   const mean = [0, 1, 2].map(
     d => rays.reduce((sum, ray) => sum + ray[d]!, 0) / DIRECTIONS,
@@ -97,12 +100,12 @@ function standingOut(scales: Scales, index: number, at: number): Speck | undefin
   // One ray may meet a neighbour; a vein would take two, a border half of them.
   if (along.filter(value => value < 0.5 * length).length > 1) return undefined;
   return {
-    x: (x + 0.5) * step - 0.5,
-    y: (y + 0.5) * step - 0.5,
+    x,
+    y,
     radius: Math.SQRT2 * sigma,
     contrast: mean.map(value => value / KEPT) as unknown as Contrast,
-    ground: planes.map((one, d) => one.data[at]! - mean[d]!) as unknown as Contrast,
-    lit: litSide(scales, (x + 0.5) * step - 0.5, (y + 0.5) * step - 0.5, sigma, length),
+    ground: here.map((value, d) => value - mean[d]!) as unknown as Contrast,
+    lit: litSide(scales, x, y, sigma, length),
   };
 }
 

@@ -11,12 +11,14 @@ const CRACK = 12;
 const SWIRL_SHIFT = 5;
 /** Lines longer than this share of the bar's width are no row of specks. */
 const SPECKLED = 0.12;
+/** Stubs shorter than this many pixels are not drawn. */
+const SHORTEST_BRANCH = 10;
 /** Total length, in widths of the bar, that makes a finding. */
 const LEAST_TOTAL = 0.5;
 /** Closed cells that no single crack draws. */
 const NETWORK = 7;
 /** A fine net has this much length of line, in widths, to each width squared: cells under a fifth of the width. */
-const FINE_NET = 11;
+const FINE_NET = 10;
 
 /** Veins, networks, drag lines and cracks, but for lines that specks or a film (`veiled`) explain. */
 export function lineFindings(
@@ -64,8 +66,8 @@ function madeOfSpecks({ pixels, span }: Line, specks: readonly Speck[], { width,
   return some.filter(near).length > 0.4 * some.length;
 }
 
-const isCrack = ({ contrast, hueShift, span, cells }: Line, { barWidth }: Face) =>
-  contrast < -CRACK && hueShift < 0.35 * -contrast + 3 && span > 0.15 * barWidth && cells < NETWORK;
+const isCrack = ({ clearest, hueShift, span, cells }: Line, { barWidth }: Face) =>
+  clearest < -CRACK && hueShift < 0.35 * -clearest + 3 && span > 0.15 * barWidth && cells < NETWORK;
 
 function besideCrack(line: Line, cracks: readonly Line[], { width, barWidth }: Face): boolean {
   const reach = 0.06 * barWidth;
@@ -83,10 +85,11 @@ function crackFinding(lines: readonly Line[], face: Face): Found {
   const { barWidth } = face;
   const length = total(lines, line => line.length);
   const contrast = mean(lines, line => line.contrast);
+  const clearest = mean(lines, line => line.clearest);
   return {
     id: 'crack-on-top',
     strength: Math.min(1, length / barWidth),
-    clarity: Math.min(1, -contrast / 14) * Math.min(1, 0.4 + length / barWidth),
+    clarity: Math.min(1, -clearest / 14) * Math.min(1, 0.4 + length / barWidth),
     size: mean(lines, line => line.sigma),
     region: regionOf(lines, face),
     measures: {
@@ -170,29 +173,33 @@ function inColour(lines: readonly Line[], { colours, map, face, scales }: Sight)
 function regionOf(lines: readonly Line[], face: Face) {
   const outlines = lines
     .toSorted((one, other) => other.length - one.length)
-    .slice(0, 60)
-    .map(line => traced(line, face));
+    .flatMap(line => traced(line, face))
+    .slice(0, 60);
   return { box: boxRound(outlines), outlines };
 }
 
-/** A few points along a line in the order of its run, from one end to the other. */
-function traced({ pixels }: Line, face: Face): Outline {
+/** A line's branches, each as a few points from one end to the other. */
+function traced({ pixels }: Line, face: Face): Outline[] {
   const { width } = face;
   const left = new Set(pixels);
-  const ends = pixels.find(i => neighboursIn(left, i, width).length === 1) ?? pixels[0]!;
-  const path: number[] = [];
-  for (let at: number | undefined = ends; at !== undefined; ) {
-    path.push(at);
-    left.delete(at);
-    at = neighboursIn(left, at, width)[0];
+  const branches: Outline[] = [];
+  const starts = pixels.filter(i => neighboursIn(left, i, width).length === 1);
+  for (const start of [...starts, ...pixels]) {
+    const path: number[] = [];
+    for (let at: number | undefined = left.has(start) ? start : undefined; at !== undefined; ) {
+      path.push(at);
+      left.delete(at);
+      at = neighboursIn(left, at, width)[0];
+    }
+    if (path.length < SHORTEST_BRANCH) continue;
+    const points = path.filter((_, k) => k % 8 === 0 || k === path.length - 1);
+    branches.push({
+      kind: 'path',
+      points: points.map(i => face.place(i % width, Math.floor(i / width))),
+      closed: false,
+    });
   }
-  const every = Math.max(1, Math.floor(path.length / 24));
-  const points = path.filter((_, k) => k % every === 0 || k === path.length - 1);
-  return {
-    kind: 'path',
-    points: points.map(i => face.place(i % width, Math.floor(i / width))),
-    closed: false,
-  };
+  return branches;
 }
 
 const neighboursIn = (some: ReadonlySet<number>, i: number, width: number) =>

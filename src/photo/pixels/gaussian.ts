@@ -1,7 +1,7 @@
 import { type Plane, plane } from './plane.ts';
 
 function kernel(sigma: number): Float32Array {
-  const radius = Math.max(1, Math.ceil(3 * sigma));
+  const radius = Math.max(1, Math.ceil(2.6 * sigma));
   const weights = Float32Array.from({ length: radius + 1 }, (_, i) =>
     Math.exp(-(i * i) / (2 * sigma * sigma)),
   );

@@ -1,5 +1,5 @@
 import { blurred } from './gaussian.ts';
-import { halved, type Plane } from './plane.ts';
+import { halved, type Plane, sample } from './plane.ts';
 
 /**
  * One level of a scale space. `sigma` is its blur and `step` the size of its pixels, both in pixels of the original.
@@ -22,9 +22,26 @@ export const FIRST_SIGMA = 1.2;
  * "Theory of edge detection", Proc. R. Soc. B 207 (1980) 187-217. Levels stand at 1.2, 1.7, 2.4 ... pixels.
  */
 export function scaleSpace(source: Plane, octaves: number): Level[] {
+  return octavesFrom(blurred(source, FIRST_SIGMA), 1, octaves);
+}
+
+/**
+ * The same for a colour channel, from the second octave on: cameras and JPEG keep colour at half the size of lightness,
+ * so the first octave would show nothing more. Its place is taken by the second octave's first level.
+ */
+export function colourScaleSpace(source: Plane, octaves: number): Level[] {
+  const small = blurred(halved(source), FIRST_SIGMA * HALF_BLUR);
+  const levels = octavesFrom(small, 2, octaves - 1);
+  return [...Array.from({ length: PER_OCTAVE }, () => levels[0]!), ...levels];
+}
+
+/** Halving blurs by itself: a little less is left to do to reach the first sigma at half size. */
+const HALF_BLUR = Math.sqrt(1 - (0.5 / (2 * FIRST_SIGMA)) ** 2);
+
+function octavesFrom(first: Plane, firstStep: number, octaves: number): Level[] {
   const levels: Level[] = [];
-  let base = blurred(source, FIRST_SIGMA);
-  let step = 1;
+  let base = first;
+  let step = firstStep;
   for (let octave = 0; octave < octaves; octave++) {
     const smooth = [base];
     for (let i = 0; i < PER_OCTAVE; i++) {
@@ -51,3 +68,7 @@ function less(one: Plane, other: Plane): Plane {
   for (let i = 0; i < data.length; i++) data[i] = one.data[i]! - other.data[i]!;
   return { ...one, data };
 }
+
+/** A level's smoothed value at a place given in pixels of the original. */
+export const valueAt = ({ smooth, step }: Level, x: number, y: number): number =>
+  sample(smooth, (x + 0.5) / step - 0.5, (y + 0.5) / step - 0.5);

@@ -40,14 +40,26 @@ export const neighbours = (width: number): readonly number[] => [
 ];
 
 function removable(data: Uint8Array, width: number, i: number, second: boolean): boolean {
-  const [n = 0, ne = 0, e = 0, se = 0, s = 0, sw = 0, w = 0, nw = 0] = neighbours(width).map(
-    by => data[i + by]!,
-  );
+  const n = data[i - width]!;
+  const ne = data[i - width + 1]!;
+  const e = data[i + 1]!;
+  const se = data[i + width + 1]!;
+  const s = data[i + width]!;
+  const sw = data[i + width - 1]!;
+  const w = data[i - 1]!;
+  const nw = data[i - width - 1]!;
   const count = n + ne + e + se + s + sw + w + nw;
   if (count < 2 || count > 6) return false;
-  const round = [n, ne, e, se, s, sw, w, nw, n];
-  let rises = 0;
-  for (let k = 0; k < 8; k++) if (round[k] === 0 && round[k + 1] === 1) rises++;
+  const rise = (from: number, to: number) => (from === 0 && to === 1 ? 1 : 0);
+  const rises =
+    rise(n, ne) +
+    rise(ne, e) +
+    rise(e, se) +
+    rise(se, s) +
+    rise(s, sw) +
+    rise(sw, w) +
+    rise(w, nw) +
+    rise(nw, n);
   if (rises !== 1) return false;
   return second ? n * e * w === 0 && n * s * w === 0 : n * e * s === 0 && e * s * w === 0;
 }

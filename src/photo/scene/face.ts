@@ -2,7 +2,7 @@ import type { Pixels } from '../decode.ts';
 import { blurred } from '../pixels/gaussian.ts';
 import { type LightMatrix, labOf } from '../pixels/lab.ts';
 import { depth, nearest } from '../pixels/nearest.ts';
-import { type LabPlanes, type Mask, maskWhere, type Plane, sample } from '../pixels/plane.ts';
+import { type LabPlanes, type Mask, maskWhere, sample } from '../pixels/plane.ts';
 import type { Point } from '../reading.ts';
 import type { Thing } from './objects.ts';
 
@@ -112,19 +112,26 @@ function turned(
 
 function outlineOf({ mask }: Thing, width: number, height: number, from: Map2): Mask {
   const soft = blurred({ ...mask, data: Float32Array.from(mask.data) }, 1);
-  return maskWhere(width, height, i => {
-    const at = from((i % width) + 0.5, Math.floor(i / width) + 0.5);
-    return sample(soft, at.x - 0.5, at.y - 0.5) > 0.5;
-  });
+  const start = from(0.5, 0.5);
+  const right = from(1.5, 0.5);
+  const down = from(0.5, 1.5);
+  const out = { width, height, data: new Uint8Array(width * height) };
+  for (let y = 0, i = 0; y < height; y++) {
+    for (let x = 0; x < width; x++, i++) {
+      const sx = start.x + (right.x - start.x) * x + (down.x - start.x) * y - 0.5;
+      const sy = start.y + (right.y - start.y) * x + (down.y - start.y) * y - 0.5;
+      if (sample(soft, sx, sy) > 0.5) out.data[i] = 1;
+    }
+  }
+  return out;
 }
 
 function extended(lab: LabPlanes, inside: Mask): LabPlanes {
   const { index } = nearest(inside);
-  const filled = (source: Plane): Plane => ({
-    ...source,
-    data: source.data.map((value, i) => (inside.data[i] ? value : (source.data[index[i]!] ?? value))),
-  });
-  return { l: filled(lab.l), a: filled(lab.a), b: filled(lab.b) };
+  for (const { data } of [lab.l, lab.a, lab.b])
+    for (let i = 0; i < data.length; i++)
+      if (inside.data[i] === 0 && index[i]! >= 0) data[i] = data[index[i]!]!;
+  return lab;
 }
 
 function glareOf({ rgb }: Pixels, { data }: Mask): number {

@@ -3,6 +3,7 @@ import { AS_SEEN, type LightMatrix } from '../pixels/lab.ts';
 import { corners, hull, smallestRectangle } from '../pixels/polygon.ts';
 import type { WhiteReference } from '../reading.ts';
 import { balanceBy } from './balance.ts';
+import { rim } from './objects.ts';
 import type { Scene } from './scene.ts';
 
 /** How the light of the picture is taken out, and how far that leaves colours open (CIEDE2000). */
@@ -26,8 +27,7 @@ export function lightOf({ small, white }: Scene): Light {
   const { matrix, seen, clipped } = balanceBy(small, white);
   const largest = components(white).toSorted((one, other) => other.pixels.length - one.pixels.length)[0];
   if (!largest) return { matrix: AS_SEEN, reference: undefined, plusMinus: WITHOUT_WHITE };
-  const pixels = [...largest.pixels].map(i => ({ x: i % small.width, y: Math.floor(i / small.width) }));
-  const outline = corners(smallestRectangle(hull(pixels))).map(({ x, y }) => ({
+  const outline = corners(smallestRectangle(hull(rim(white, largest)))).map(({ x, y }) => ({
     x: x / small.width,
     y: y / small.height,
   }));

@@ -65,7 +65,7 @@ function thing(piece: Component, { width, height }: Mask): Thing {
 }
 
 /** The corners of the first and last pixel of each row: enough for the hull. */
-function rim({ width, data }: Mask, { left, right, top, bottom }: Component): Pixel[] {
+export function rim({ width, data }: Mask, { left, right, top, bottom }: Component): Pixel[] {
   const points: Pixel[] = [];
   for (let y = top; y <= bottom; y++) {
     let first = left;

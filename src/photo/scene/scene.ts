@@ -19,6 +19,8 @@ export type Scene = {
 
 /** The longer side, in pixels, at which bars are looked for. */
 const SEEK_AT = 256;
+/** A white patch that is this much of a thing is all of it: a sheet by itself. */
+const SHEET_ALONE = 0.75;
 
 /** Finds the bars and the white paper in a photo. No bar: an empty list. */
 export function sceneOf(photo: Pixels): Scene {
@@ -60,8 +62,8 @@ function standsOut({ mask }: Thing, unlike: Plane): boolean {
 }
 
 /**
- * Tells white paper from white soap. Paper that is the background, or a thing by itself beside another, is paper; a
- * white thing alone is the bar; a white part that completes the rectangle of a coloured one is part of that bar.
+ * Tells white paper from white soap. White that is the background, or a thing by itself beside another, is paper; a
+ * white thing alone is the bar; a white part of something shaped like a bar is part of it, unless a bar lies on it.
  */
 function partPaper(
   patches: readonly Mask[],
@@ -79,14 +81,8 @@ function partPaper(
     const bars = thingsIn(rest).filter(isBar);
     if (bars.length === 0) continue;
     const whole = thingsIn(things).find(one => overlap(patch, one.mask) > 0.5 * areaOf(patch));
-    if (
-      whole &&
-      isBar(whole) &&
-      whole.rectangularity > 0.85 &&
-      whole.solidity > 0.93 &&
-      sharesOneSide(patch, bars[0]!, whole)
-    )
-      continue;
+    const partOfBar = whole && isBar(whole) && areaOf(patch) < SHEET_ALONE * whole.area;
+    if (partOfBar && !bars.some(bar => liesOn(bar, patch))) continue;
     return { paper: patch, soap: rest };
   }
   return { paper: undefined, soap: things };
@@ -94,11 +90,16 @@ function partPaper(
 
 const opened = (source: Mask) => grown(shrunk(source, 2.5), 2.5);
 
-/** True where patch and bar lie side by side within one rectangle, rather than the bar lying on the patch. */
-function sharesOneSide(patch: Mask, bar: Thing, whole: Thing): boolean {
-  const touching = overlap(grown(bar.mask, 5), patch);
-  const rim = areaOf(grown(bar.mask, 5)) - bar.area;
-  return touching < 0.45 * rim && touching > 0.05 * rim && bar.area + areaOf(patch) > 0.75 * whole.area;
+/**
+ * True where a bar lies on a sheet: a good rectangle, white nearly all round it. A pale part of a design is not, nor is
+ * the pale rim round a dark heart, which is round.
+ */
+function liesOn(bar: Thing, sheet: Mask): boolean {
+  if (bar.rectangularity < 0.9 || bar.solidity < 0.95) return false;
+  const near = grown(bar.mask, 3);
+  const far = grown(bar.mask, 9);
+  const round = areaOf(far) - areaOf(near);
+  return overlap(far, sheet) - overlap(near, sheet) > 0.65 * round;
 }
 
 function overlap(one: Mask, other: Mask): number {

@@ -170,9 +170,13 @@ function develop(light: Canvas, shot: Shot): Uint8Array {
   const out = new Uint8Array(seen.data.length);
   const dice = chance(shot.seed + 99);
   const grain = Float32Array.from({ length: 9973 }, () => dice.normal() * shot.noise);
-  for (let i = 0, at = 0, row = 0; i < out.length; i++, at++) {
+  let row = 0;
+  for (let i = 0, at = 0; i < out.length; i++, at++) {
     // Each run through the grain starts elsewhere, so that it never lines up with itself.
-    if (at >= grain.length) at = (row = (row + 3571) % grain.length) >> 1;
+    if (at >= grain.length) {
+      row = (row + 3571) % grain.length;
+      at = row >> 1;
+    }
     const clean = ENCODED[Math.round(Math.min(1, seen.data[i]!) * STEPS)]!;
     out[i] = Math.min(255, Math.max(0, clean + (1.15 - clean / 850) * grain[at]! + 0.5));
   }
