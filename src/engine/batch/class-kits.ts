@@ -55,17 +55,23 @@ const STEPS: readonly ClassStep[] = [
   { id: 'one-at-the-lye' },
 ];
 
+/** What one station plans. Throws a Refusal `class-out-of-range` or `rescale-out-of-range`. */
+export function stationRequest(request: PlanRequest, { people, stations, planIsFor }: ClassAsk): PlanRequest {
+  const whole = Number.isInteger(people) && Number.isInteger(stations);
+  if (!whole || people < 1 || people > MOST_PEOPLE || stations < 1 || stations > people) {
+    refuse('class-out-of-range', { people, stations, mostPeople: MOST_PEOPLE });
+  }
+  return planIsFor === 'class' ? rescale(request, 1 / stations) : request;
+}
+
 /**
  * Scales a plan into kits, one a station. Each station's lye is a weighing of its own on the leader's scale, rounded
  * down and checked like any batch, so a kit too small for that scale is refused (`scale-too-coarse`).
  * Throws a Refusal `class-out-of-range`, or any of `planBatch`.
  */
-export function planClass(request: PlanRequest, { people, stations, planIsFor }: ClassAsk): ClassPlan {
-  const whole = Number.isInteger(people) && Number.isInteger(stations);
-  if (!whole || people < 1 || people > MOST_PEOPLE || stations < 1 || stations > people) {
-    refuse('class-out-of-range', { people, stations, mostPeople: MOST_PEOPLE });
-  }
-  const station = planBatch(planIsFor === 'class' ? rescale(request, 1 / stations) : request);
+export function planClass(request: PlanRequest, ask: ClassAsk): ClassPlan {
+  const { people, stations } = ask;
+  const station = planBatch(stationRequest(request, ask));
   return {
     station,
     stations,

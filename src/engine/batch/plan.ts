@@ -54,6 +54,17 @@ export function planBatch(request: PlanRequest): PlanAnswer {
   };
 }
 
+/**
+ * Throws the Refusal that `planBatch` would, without the seconds that heat takes: the arithmetic alone is done in
+ * milliseconds, so a member hears "no" at once.
+ */
+export function checkPlan(request: PlanRequest): void {
+  const oilGrams = oilGramsFor(request);
+  const recipe = makeRecipe(request, oilGrams);
+  scaleStepPoints(recipe.lye, recipe.demand.typical, { stepGrams: request.scaleStepGrams, oilGrams });
+  fillPortions(recipe, request);
+}
+
 function lyeOf(request: PlanRequest, recipe: Recipe, jugWater: number) {
   const gramsOf = (kind: 'NaOH' | 'KOH') => recipe.lye.find(({ alkali }) => alkali === kind)?.grams ?? 0;
   const pure = recipe.lye.reduce((sum, part) => sum + part.grams * part.purity, 0);

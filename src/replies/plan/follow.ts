@@ -15,7 +15,7 @@ import {
 } from '../../records/recipes/index.ts';
 import { useItems } from '../../records/shelf/index.ts';
 import type { Words } from '../../words/index.ts';
-import { emptied, type FormName, fieldsOf, typedIn, unlike, wordsIn } from './forms.ts';
+import { emptied, type FormName, fieldsOf, textOf, typedIn, unlike, wordsIn } from './forms.ts';
 import { type Asking, makePlan } from './make.ts';
 import { changed } from './written.ts';
 
@@ -136,7 +136,7 @@ const nameSent = followUp({
     const { say, onceId, at, asker } = context;
     const plan = await latePlanOf(whose(context), id);
     const change = { cause: onceId, at: new Date(at), byName: asker.name };
-    const kept = await saveRecipe(recipesOf(context), String(sent.name ?? ''), plan, change);
+    const kept = await saveRecipe(recipesOf(context), textOf(sent.name), plan, change);
     return { kind: 'reply', headline: say.recipes.saved(kept), data: kept, blocks: [], cautions: [] };
   },
 });

@@ -99,9 +99,12 @@ export const unlike = ({ written: before }: KeptPlan, words: Partial<WrittenPlan
     Object.entries(words).filter(([key, value]) => before[key as keyof WrittenPlan] !== value),
   );
 
+/** What stands in a field, as text; nothing where it is no text. */
+export const textOf = (sent: Given[string] | undefined): string => (typeof sent === 'string' ? sent : '');
+
 /** The plan without the words whose fields were sent empty. */
 export function emptied(plan: KeptPlan, name: FormName, sent: Given): KeptPlan {
-  const gone = new Set<string>(fields[name].filter(key => String(sent[key] ?? '').trim() === ''));
+  const gone = new Set<string>(fields[name].filter(key => textOf(sent[key]).trim() === ''));
   const left = Object.entries(plan.written).filter(([key]) => key === 'oils' || !gone.has(key));
   return { ...plan, written: Object.fromEntries(left) as WrittenPlan };
 }

@@ -1,6 +1,7 @@
 import type { Context } from '../../conversation/context.ts';
 import type { Block, Choice, Reply } from '../../conversation/reply.ts';
-import type { ClassAsk, ClassPlan } from '../../engine/batch/class-kits.ts';
+import { type ClassAsk, type ClassPlan, stationRequest } from '../../engine/batch/class-kits.ts';
+import { checkPlan } from '../../engine/batch/plan.ts';
 import type { PlanAnswer } from '../../engine/batch/plan-answer.ts';
 import { MEASURES } from '../../engine/quantities/units.ts';
 import { preferencesOf } from '../../records/preferences.ts';
@@ -41,6 +42,7 @@ export async function makePlan(
   const wishes = await preferencesOf(store, asker.id);
   const shelf = { store, member: asker.id };
   const read = await readKept(plan, shelf, MEASURES[wishes.spoons]);
+  checkPlan(asking.lesson ? stationRequest(read.request, asking.lesson) : read.request);
   const owner = { owner: asker.id };
   const lesson =
     asking.lesson && (await workers.run('planClass', { request: read.request, ask: asking.lesson }, owner));
