@@ -2,13 +2,20 @@ import { type ClassAsk, planClass } from '../engine/batch/class-kits.ts';
 import { planBatch } from '../engine/batch/plan.ts';
 import type { PlanRequest } from '../engine/batch/request.ts';
 import { drawPalette } from '../engine/challenges/reach.ts';
+import { calibrateJar } from '../engine/colour/calibrate-jar.ts';
 import { matchColour } from '../engine/colour/match.ts';
+import { matchJars } from '../engine/colour/match-jars.ts';
+import { previewMix } from '../engine/colour/preview.ts';
 import { photoColours } from '../photo/colours.ts';
 import { readPhoto } from '../photo/read.ts';
 import type { Box } from '../photo/reading.ts';
 import { drawBatchCard } from '../pictures/batch-card.ts';
 import { drawChallengeCard } from '../pictures/challenge-card.ts';
 import { drawClassHandout } from '../pictures/class-handout.ts';
+import { drawFitPlot } from '../pictures/fit-plot.ts';
+import { drawMatchCard } from '../pictures/match-card.ts';
+import { drawPhotoPalette } from '../pictures/photo-palette.ts';
+import { drawSwatchCard } from '../pictures/swatch-card.ts';
 import { keepEntryPhoto } from './challenge-photo.ts';
 import { challengeBars, challengeMeasured, challengeResults } from './challenge-pictures.ts';
 import { markPhoto } from './mark-photo.ts';
@@ -28,6 +35,13 @@ export const jobs = {
   challengeResults,
   drawPalette,
   match: matchColour,
+  matchJars,
+  matchCard: drawMatchCard,
+  photoPalette: drawPhotoPalette,
+  previewMix,
+  swatchCard: drawSwatchCard,
+  calibrateJar,
+  fitPlot: drawFitPlot,
   planBatch,
   planClass: ({ request, ask }: { request: PlanRequest; ask: ClassAsk }) => planClass(request, ask),
   batchCard: drawBatchCard,

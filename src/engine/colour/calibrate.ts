@@ -31,6 +31,8 @@ export type CalibrationRequest = {
 export type Calibration = {
   /** The kind's optics with this jar's scales, and the error that is left. */
   readonly optics: Optics;
+  /** The base as plain bars corrected it. */
+  readonly base: BaseOptics;
   /** Scales on K and S, 1 where the jar is as its kind. */
   readonly scale: { readonly k: number; readonly s: number };
   /** What is believed now; goes into the next calibration of the same jar. */
@@ -46,8 +48,9 @@ export type Calibration = {
 };
 
 /** What is left of the error when the scales are known: the theory in translucent soap, the reading, the lot. */
-const LEAST_PLUS_MINUS = 2.5;
+export const LEAST_PLUS_MINUS = 2.5;
 const POOR_FIT = 10;
+
 /**
  * Fits one jar's K and S scales to its test bars: squared CIEDE2000 over the reading's error, plus the distance of the
  * scales from what was believed, made least within bounds by Gauss-Newton. The error left comes from the curvature.
@@ -75,6 +78,7 @@ export function calibrate(request: CalibrationRequest): Calibration {
       ...scaled(optics, found),
       plusMinus: Math.min(Math.hypot(LEAST_PLUS_MINUS, parameterError), optics.plusMinus),
     },
+    base,
     scale: { k: Math.exp(found[0]), s: Math.exp(found[1]) },
     belief,
     evidence,
@@ -105,8 +109,8 @@ function correctedBase(base: BaseOptics, bars: readonly TestBar[]): BaseOptics {
   return { ...best.tried, plusMinus: Math.min(base.plusMinus, LEAST_PLUS_MINUS) };
 }
 
-/** The spread of the scales that makes the kind's plus-or-minus at a dose. */
-function usualBelief(optics: Optics, base: BaseOptics, grams: number): ScaleBelief {
+/** What is believed of a jar before anybody tried it: the spread of the scales that makes the kind's plus-or-minus at a dose. */
+export function usualBelief(optics: Optics, base: BaseOptics, grams: number): ScaleBelief {
   const problem = new ScaleProblem(optics, base, [], FLAT);
   const unit = problem.errorAt(grams, [0, 0], FLAT);
   const wanted = Math.sqrt(Math.max(optics.plusMinus ** 2 - LEAST_PLUS_MINUS ** 2, 1));

@@ -1,3 +1,4 @@
+import { colourDifference } from './appearance.ts';
 import type { MatchRequest } from './match.ts';
 import { MOST_IN_MIX } from './mix-kernel.ts';
 import { spoonDoses } from './spoon-grid.ts';
@@ -148,13 +149,24 @@ function roundAll(solver: SubsetSolver, rounding: SpoonRounding, worth: readonly
 }
 
 function recipe(found: Doses, grids: readonly (readonly number[])[], solver: SubsetSolver): RoundedRecipe {
-  const doses = found.members.map((member, at) => ({
-    member,
-    teaspoons: member === solver.kernel.nothing ? 0 : grids[member]![found.steps[at]!]!,
-  }));
-  return {
-    doses: doses.filter(({ teaspoons }) => teaspoons > 0),
-    deltaE: found.deltaE,
-    deltaEUnrounded: found.unrounded,
-  };
+  const doses = found.members
+    .map((member, at) => ({
+      member,
+      teaspoons: member === solver.kernel.nothing ? 0 : grids[member]![found.steps[at]!]!,
+    }))
+    .filter(({ teaspoons }) => teaspoons > 0);
+  const unrounded = unroundedDifference(
+    solver,
+    doses.map(({ member }) => member),
+  );
+  return { doses, deltaE: found.deltaE, deltaEUnrounded: unrounded };
+}
+
+/** CIEDE2000 that the best doses of just these colourants leave. */
+function unroundedDifference(solver: SubsetSolver, members: readonly number[]): number {
+  const { kernel, target, amounts } = solver;
+  const padded = Array.from({ length: MOST_IN_MIX }, (_, at) => members[at] ?? kernel.nothing);
+  solver.solve(padded, members.length);
+  kernel.predict(padded, amounts, members.length);
+  return colourDifference({ l: kernel.lab[0]!, a: kernel.lab[1]!, b: kernel.lab[2]! }, target);
 }

@@ -60,7 +60,10 @@ export type Colourant = {
     readonly on?: string;
   };
   readonly light: 'holds' | 'fades-slowly' | 'fades';
-  /** Approximate masstone, `#rrggbb`: for a swatch beside the name, never for computation. */
+  /**
+   * The usual colour of a bar at full dose, `#rrggbb`, from memory: a swatch beside the name, and what optics are
+   * rebuilt from where no spectrum was published (`colour/colourant-optics.ts`). An estimate, never a measurement.
+   */
   readonly hex: string;
   /** The id of the general entry this is a grade of: CI and INCI look-ups answer with that one. */
   readonly gradeOf?: string;

@@ -12,6 +12,7 @@ import { evidenceRefusals } from './evidence.ts';
 import { flawsRefusals } from './flaws.ts';
 import { frontsRefusals } from './fronts.ts';
 import { heatRefusals } from './heat.ts';
+import { mixingRefusals } from './mixing.ts';
 import { photoRefusals } from './photo.ts';
 import { planRefusals } from './plan.ts';
 import { quantitiesRefusals } from './quantities.ts';
@@ -31,6 +32,7 @@ export { flaws } from './flaws.ts';
 export { fronts } from './fronts.ts';
 export { heat } from './heat.ts';
 export { help } from './help.ts';
+export { calibrating, match, preview } from './mixing.ts';
 export { page } from './page.ts';
 export { photo } from './photo.ts';
 export { plan, recipes } from './plan.ts';
@@ -54,6 +56,7 @@ export const refusals: RefusalSentences = {
   ...flawsRefusals,
   ...frontsRefusals,
   ...heatRefusals,
+  ...mixingRefusals,
   ...photoRefusals,
   ...planRefusals,
   ...quantitiesRefusals,

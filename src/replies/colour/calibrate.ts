@@ -1,0 +1,226 @@
+import type { Context } from '../../conversation/context.ts';
+import type { Attachment } from '../../conversation/question.ts';
+import type { Reply } from '../../conversation/reply.ts';
+import { chromaOf, hexOfLab } from '../../engine/colour/appearance.ts';
+import { type BarDose, parseBar, parseBarDose } from '../../engine/colour/bar-text.ts';
+import { parseBase } from '../../engine/colour/base-text.ts';
+import type { JarCalibration } from '../../engine/colour/calibrate-jar.ts';
+import { gramsPerHundred } from '../../engine/colour/colourant-optics.ts';
+import { barGrams, pigmentPerTeaspoon } from '../../engine/colour/jar-spoons.ts';
+import type { TestBar } from '../../engine/colour/scale-problem.ts';
+import { excerpt } from '../../engine/quantities/excerpt.ts';
+import { MEASURES, type Measures } from '../../engine/quantities/units.ts';
+import { refuse } from '../../engine/refusal.ts';
+import {
+  isShared,
+  poolFor,
+  type SharedJar,
+  shareCalibration,
+  withdrawCalibration,
+} from '../../records/calibrations/index.ts';
+import { preferencesOf } from '../../records/preferences.ts';
+import { calibrationOf, calibrationRecord, type LotCalibration } from '../../records/shelf/calibration.ts';
+import { findItem, keepCalibration } from '../../records/shelf/index.ts';
+import { type Jar, jarOf } from '../../records/shelf/jar.ts';
+import type { ShelfItem } from '../../records/shelf/shelf.ts';
+import {
+  type CalibrationTold,
+  calibrationBlocks,
+  calibrationCautions,
+  calibrationHeadline,
+  calibrationPlot,
+} from './calibrate-say.ts';
+import { spooned } from './jars.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    'calibration-photo-without-dose': Record<never, never>;
+    'calibration-photo-without-white': Record<never, never>;
+  }
+}
+
+export type CalibrateAsked = {
+  readonly item: string;
+  readonly bar: readonly string[];
+  readonly photo?: Attachment | undefined;
+  readonly dose?: string | undefined;
+  readonly base?: string | undefined;
+  readonly gel?: boolean | undefined;
+  readonly share?: boolean | undefined;
+  readonly afresh?: boolean | undefined;
+};
+
+/** Error of a colour that was typed after looking, CIEDE2000 (from memory: naming and picking by eye scatter so). */
+const TYPED_PLUS_MINUS = 3;
+/** Doses as near as this are one bar made again. */
+const SAME_DOSE = 0.03;
+const MOST_BARS = 20;
+
+/** Fits a jar to its test bars, keeps it with the lot, and tells how well it fits. */
+export async function calibrateReply(asked: CalibrateAsked, context: Context): Promise<Reply> {
+  const { store, asker, group, workers, onceId, at, say } = context;
+  const shelf = { store, member: asker.id };
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const item = await findItem(shelf, asked.item);
+  const jar = jarOf(item);
+  const kept = asked.afresh ? undefined : calibrationOf(item);
+  const said = { base: baseKey(asked, kept), gelled: asked.gel ?? kept?.gelled ?? false };
+  const given = await givenBars(asked, { jar, measures }, context);
+  const sameBase = kept !== undefined && kept.base === said.base && kept.gelled === said.gelled;
+  const bars = withEarlier(given.bars, sameBase ? kept.bars : []);
+  const shared: SharedJar = {
+    store,
+    group,
+    member: asker.id,
+    item: { id: item.id, name: item.name, colourant: jar.colourant.id },
+  };
+  const pool = await poolFor(shared);
+  const { shades } = parseBase(said.base);
+  const owner = { owner: asker.id };
+  const found = await workers.run(
+    'calibrateJar',
+    { colourant: jar.colourant.id, bars, shades, gelled: said.gelled, pool },
+    owner,
+  );
+  const lot = lotCalibration(found, { jar, bars, ...said });
+  const change = { cause: onceId, at: new Date(at) };
+  await keepCalibration(shelf, item.id, calibrationRecord(lot), change);
+  const isSharing = await shareAsAsked(asked.share, { shared, found, at: change.at });
+  const told: CalibrationTold = {
+    item,
+    jar,
+    found,
+    bars,
+    photo: given.photo,
+    sharing: isSharing ? 'shared' : asked.share === false ? 'withdrawn' : 'private',
+    others: pool.length,
+    otherBase: kept !== undefined && !sameBase,
+    teaspoonsPerCup: grams => grams / perTeaspoon(jar, measures),
+    say,
+  };
+  const { plot, alt } = calibrationPlot(told);
+  const png = await workers.run('fitPlot', plot, owner);
+  return {
+    kind: 'reply',
+    headline: calibrationHeadline(told),
+    data: dataOf(told, { shades, ...said }),
+    blocks: calibrationBlocks(told, { kind: 'picture', name: 'fit.png', png, alt }),
+    cautions: calibrationCautions(told),
+  };
+}
+
+/** Grams per 100 g of batter that a teaspoon to the cup of this jar gives. */
+const perTeaspoon = (jar: Jar, measures: Measures): number => {
+  const toUsCup = MEASURES.us.cup / measures.cup;
+  return gramsPerHundred(1, pigmentPerTeaspoon(spooned(jar, measures), measures)) * toUsCup;
+};
+
+/** The base is kept by its cast, else by its oils as they were written: the same words are the same base. */
+function baseKey({ base }: CalibrateAsked, kept: LotCalibration | undefined): string {
+  if (base === undefined) return kept?.base ?? 'cream';
+  return parseBase(base).shade ?? base.trim().toLowerCase();
+}
+
+type Given = {
+  readonly bars: readonly TestBar[];
+  readonly photo?: { readonly hex: string; readonly plusMinus: number };
+};
+
+/** The bars of this question: typed ones, and the one in the photo. */
+async function givenBars(
+  asked: CalibrateAsked,
+  { jar, measures }: { readonly jar: Jar; readonly measures: Measures },
+  context: Context,
+): Promise<Given> {
+  const spoon = spooned(jar, measures);
+  const typed = asked.bar.map(text => {
+    const { dose, lab } = parseBar(text, measures);
+    return { grams: barGrams(dose, spoon, measures), lab, plusMinus: TYPED_PLUS_MINUS };
+  });
+  if (!asked.photo) return { bars: typed };
+  const dose = photoDose(asked.dose, measures);
+  const bytes = await asked.photo.read();
+  const { colours, whiteReference } = await context.workers.run(
+    'photoColours',
+    { bytes },
+    { owner: context.asker.id },
+  );
+  const [main] = colours;
+  if (!main) return refuse('photo-bar-unseen', {});
+  if (!whiteReference) return refuse('calibration-photo-without-white', {});
+  const { lab, hex, plusMinus } = main;
+  const bar = { grams: barGrams(dose, spoon, measures), lab, plusMinus };
+  return { bars: [...typed, bar], photo: { hex, plusMinus } };
+}
+
+function photoDose(text: string | undefined, measures: Measures): BarDose {
+  if (text === undefined) return refuse('calibration-photo-without-dose', {});
+  return parseBarDose(text, measures) ?? refuse('strength-unreadable', { text: excerpt(text) });
+}
+
+/** A bar made again at the same dose takes the place of the earlier one; the newest are kept. */
+function withEarlier(bars: readonly TestBar[], earlier: readonly TestBar[]): readonly TestBar[] {
+  const again = (one: TestBar) =>
+    bars.some(({ grams }) => Math.abs(grams - one.grams) <= SAME_DOSE * Math.max(grams, one.grams));
+  return [...earlier.filter(one => !again(one)), ...bars].slice(-MOST_BARS).sort((a, b) => a.grams - b.grams);
+}
+
+const lotCalibration = (
+  { scale, plusMinus, evidence }: JarCalibration,
+  { jar, bars, base, gelled }: { jar: Jar; bars: readonly TestBar[]; base: string; gelled: boolean },
+): LotCalibration => ({
+  colourant: jar.colourant.id,
+  scale,
+  plusMinus: plusMinus.after,
+  evidence,
+  base,
+  gelled,
+  bars: bars.map(({ grams, lab, plusMinus: reading }) => ({ grams, lab, plusMinus: reading })),
+});
+
+/** Shares, or takes back, as asked; a jar that is shared already stays so and is brought up to date. */
+async function shareAsAsked(
+  share: boolean | undefined,
+  { shared, found, at }: { shared: SharedJar; found: JarCalibration; at: Date },
+): Promise<boolean> {
+  if (share === false) {
+    await withdrawCalibration(shared);
+    return false;
+  }
+  if (share === undefined && !(await isShared(shared))) return false;
+  await shareCalibration(shared, found.evidence, at);
+  return true;
+}
+
+function dataOf(
+  { item, jar, found, bars, photo, sharing, others }: CalibrationTold,
+  base: { readonly shades: object; readonly base: string; readonly gelled: boolean },
+): object {
+  const { scale, plusMinus, before, after, doubt } = found;
+  return {
+    item: item.id,
+    name: item.name,
+    lot: lotOf(item),
+    colourant: jar.colourant.id,
+    scale,
+    plusMinus,
+    fit: { before, after },
+    doubt,
+    bars: bars.map(bar => {
+      const fit = found.bars.find(({ grams }) => grams === bar.grams);
+      return {
+        ...bar,
+        hex: hexOfLab(bar.lab),
+        chroma: chromaOf(bar.lab),
+        predicted: fit && { lab: fit.predicted, hex: fit.predictedHex },
+        deltaE: fit?.deltaE,
+      };
+    }),
+    photo,
+    base,
+    sharing,
+    others,
+  };
+}
+
+const lotOf = ({ lot: { number, label } }: ShelfItem) => ({ number, label });
