@@ -38,6 +38,9 @@ export type LocalRoomParts = {
   readonly scene?: Scene;
 };
 
+/** The platform waits three seconds; here one machine is host, client and browser, and may be a slow one. */
+const PATIENCE_MS = 15_000;
+
 /** Nobody checks it: the host is our own, and on this machine. */
 const TOKEN = 'local-room';
 
@@ -57,7 +60,11 @@ export async function openLocalRoom(
   const journal = await openJournal(join(folderOf(environment), 'room'));
   const isNew = (journal?.events ?? []).length === 0;
   const now = isNew && scene ? scene.now : Date.now;
-  const host = await openHost({ replay: journal?.events ?? [], now });
+  const host = await openHost({
+    replay: journal?.events ?? [],
+    now,
+    acknowledgeWithinMs: PATIENCE_MS,
+  });
   journal?.follow(host);
   if (isNew && scene) scene.furnish(host);
   else furnish(host, { ...firstNames(say), language: say.language });

@@ -1,7 +1,7 @@
 import { type Host, type Member, permissionBits, type SeenMessage } from '../loopback/index.ts';
 import { HOME } from '../page/index.ts';
 import { photographBar } from './bar-photo.ts';
-import { groupName, loosePhotos, type Maker, makers, type Step, scenario } from './scenario.ts';
+import { groupName, loosePhoto, type Maker, makers, type Step, scenario } from './scenario.ts';
 
 const DAY = 86_400_000;
 
@@ -60,8 +60,8 @@ export async function playDemo({ host, keepTime, onAsked }: Stage, clock: DemoCl
   }
   clock.setDaysAgo(0);
   await keepTime();
-  for (const { by, text, name, bar } of loosePhotos)
-    await memberOf(host, by).postMessage(text, [{ name, bytes: photographBar(bar) }]);
+  const { by, text, name, bar } = loosePhoto;
+  await memberOf(host, by).postMessage(text, [{ name, bytes: photographBar(bar) }]);
 }
 
 function memberOf(host: Host, maker: Maker): Member {

@@ -39,6 +39,8 @@ const entry = (by: Maker, title: string, colourants: string, photo: Bar): Step =
   photo,
 });
 
+const specked: Bar = { colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 };
+
 /** A week in the life of the group, oldest first, all of it through the commands that members use. */
 export const scenario: readonly Step[] = [
   shelf('odile', 'Deep blue', '60 g', 'ultramarine blue'),
@@ -102,20 +104,14 @@ export const scenario: readonly Step[] = [
     by: 'bram',
     command: '/diagnose',
     options: { words: 'blue specks all over, no zap, I put the powder in dry' },
+    photo: specked,
   },
 ];
 
-/** A photo to try things with: put on the bench as a note, ready to be saved and attached. */
-export const loosePhotos: readonly {
-  readonly by: Maker;
-  readonly text: string;
-  readonly name: string;
-  readonly bar: Bar;
-}[] = [
-  {
-    by: 'bram',
-    text: 'My last bar, for whoever wants to try /diagnose with a photo.',
-    name: 'specks.png',
-    bar: { colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 },
-  },
-];
+/** A photo to try things with: put on the bench as a note. */
+export const loosePhoto = {
+  by: 'ilse',
+  text: 'A bar with a stripe I like. Save the picture, then attach it to /match or /diagnose.',
+  name: 'stripe.png',
+  bar: { colours: ['#efe6d2', '#7c6aa8', '#efe6d2'], design: 'layers', seed: 42 },
+} as const satisfies { by: Maker; text: string; name: string; bar: Bar };

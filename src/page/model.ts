@@ -22,6 +22,9 @@ export type ShownFile = {
   readonly name: string;
   readonly size: number;
   readonly contentType: string;
+  /** Of a picture, pixels. */
+  readonly width?: number;
+  readonly height?: number;
 };
 
 /** A message as the member in a seat sees it. */

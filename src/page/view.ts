@@ -1,5 +1,5 @@
-import type { Host, HostEvent, OpenForm, SeenMessage } from '../loopback/index.ts';
-import type { Asked, Change, Seat, Shown, ShownForm, Snapshot, Waiting } from './model.ts';
+import type { Host, HostEvent, OpenForm, SeenFile, SeenMessage } from '../loopback/index.ts';
+import type { Asked, Change, Seat, Shown, ShownFile, ShownForm, Snapshot, Waiting } from './model.ts';
 import { keyOf, memberAt, seatsOf } from './seats.ts';
 
 /** Messages the page shows at most, newest last. */
@@ -127,7 +127,7 @@ export class View {
       edited: raw.edited_timestamp !== null,
       text: raw.content,
       components,
-      files: files.map(({ id: file, name, size, contentType }) => ({ id: file, name, size, contentType })),
+      files: files.map(file => shownFile(file, raw)),
       ...(asked && { asked }),
       ...(interactionId !== undefined && { interaction: interactionId }),
     };
@@ -158,5 +158,13 @@ export class View {
 const LOADING = 1 << 7;
 
 const isFor = (visibleTo: string, member: string) => visibleTo === 'everyone' || visibleTo === member;
+
+function shownFile(
+  { id, name, size, contentType }: SeenFile,
+  { attachments }: SeenMessage['raw'],
+): ShownFile {
+  const { width, height } = attachments.find(one => one.id === id) ?? {};
+  return { id, name, size, contentType, ...(width && height && { width, height }) };
+}
 
 const shownForm = (form: OpenForm): ShownForm => ({ interaction: form.interactionId, raw: form.raw });

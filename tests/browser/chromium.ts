@@ -30,9 +30,9 @@ export const openBrowser = (): Promise<Browser> =>
     ],
   });
 
-/** The whole room: the host, the real client, the page's server. */
+/** The whole room: the host, the real client, the page's server. Patient, since browsers are heavy company. */
 export async function openServedRoom(options: RoomOptions = {}) {
-  const room = await openRoom(options);
+  const room = await openRoom({ ...options, host: { acknowledgeWithinMs: 20_000, ...options.host } });
   const page = await openPage(room.host, { port: 0 });
   page.ready();
   return {

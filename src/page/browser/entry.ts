@@ -52,10 +52,16 @@ function body(message: Shown, around: Around): readonly Node[] {
     return components.flatMap(one => componentNodes(one as unknown as Component, around));
   return [
     ...(text === '' ? [] : [element('p', { class: 'words' }, text)]),
-    ...files.map(({ id, name, size, contentType }) => {
+    ...files.map(({ id, name, size, contentType, width, height }) => {
       const source = fileAddress(`/files/${id}/${encodeURIComponent(name)}`);
       const content = /^image\/(png|jpeg|webp|gif)$/.test(contentType)
-        ? element('img', { src: source, alt: around.say.pictureFrom({ name }), loading: 'lazy' })
+        ? element('img', {
+            src: source,
+            alt: around.say.pictureFrom({ name }),
+            loading: 'lazy',
+            width,
+            height,
+          })
         : around.say.file({ name, kilobytes: Math.ceil(size / 1024) });
       return element('a', { href: source, target: '_blank', rel: 'noopener', class: 'picture' }, content);
     }),

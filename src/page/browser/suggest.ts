@@ -93,7 +93,7 @@ export function suggesting(field: HTMLInputElement, { say, lookUp, accept }: Ask
       if (event.key === 'ArrowDown') {
         event.preventDefault();
         void look();
-      }
+      } else if (event.key === 'Enter' || event.key === 'Escape') close();
       return;
     }
     const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];

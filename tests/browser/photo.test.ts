@@ -1,0 +1,115 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { photographBar } from '../../src/demo/bar-photo.ts';
+import { book } from '../loopback/room.ts';
+import { hands, hasChromium, openBrowser, openServedRoom, PHONE, type ServedRoom } from './chromium.ts';
+
+const specked = photographBar({ colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 });
+const photo = { name: 'specks.png', mimeType: 'image/png', buffer: Buffer.from(specked) };
+
+/** Lets go of a file over the page, or pastes it, as a browser reports it. */
+const handOver = (page: Page, how: 'drop' | 'paste') =>
+  page.evaluate(
+    ([kind, base64]) => {
+      const bytes = Uint8Array.from(atob(base64), sign => sign.charCodeAt(0));
+      const held = new DataTransfer();
+      held.items.add(new File([bytes], `${kind}.png`, { type: 'image/png' }));
+      const event =
+        kind === 'drop'
+          ? new DragEvent('drop', { dataTransfer: held, bubbles: true, cancelable: true })
+          : new ClipboardEvent('paste', { clipboardData: held, bubbles: true });
+      document.body.dispatchEvent(event);
+    },
+    [how, photo.buffer.toString('base64')] as const,
+  );
+
+describe.skipIf(!hasChromium)('photos on the page', { timeout: 90_000 }, () => {
+  let browser: Browser;
+  let served: ServedRoom;
+  beforeAll(async () => {
+    [browser, served] = await Promise.all([openBrowser(), openServedRoom()]);
+  });
+  afterEach(() => Promise.all(browser.contexts().map(context => context.close())));
+  afterAll(async () => {
+    await browser.close();
+    await served[Symbol.asyncDispose]();
+  });
+
+  const sitDown = async (): Promise<Page> => {
+    const group = served.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
+    const page = await (await browser.newContext(PHONE)).newPage();
+    await page.goto(served.seat(group.addMember({ name: 'Bram' })));
+    return page;
+  };
+
+  test('a flaw is read from a photo chosen by button, and a question is answered by button', async () => {
+    const page = await sitDown();
+    const { line, last } = hands(page);
+    await line.fill('/diagnose ');
+    await page.keyboard.press('Escape');
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Attach' }).click(),
+    ]);
+    await chooser.setFiles(photo);
+    await page.getByText('Attached: specks.png').waitFor();
+    expect(await page.getByLabel('photo').inputValue()).toContain('specks.png');
+    await page.getByRole('button', { name: 'Ask' }).click();
+    await last.getByRole('heading').first().waitFor();
+    expect(await last.textContent()).toContain('/diagnose photo:specks.png');
+    await last.getByRole('img').first().waitFor();
+
+    const before = await last.locator('.body').textContent();
+    await last.getByRole('button', { name: /^No/ }).first().click();
+    await page.waitForFunction(
+      old => document.querySelector('article:last-of-type .body')?.textContent !== old,
+      before,
+    );
+    expect(await page.getByRole('article').count()).toBe(1);
+  });
+
+  test.each(['drop', 'paste'] as const)('a photo can come by %s, and be taken away again', async how => {
+    const page = await sitDown();
+    await hands(page).line.fill('/diagnose words:"dots"');
+    await handOver(page, how);
+    await page.getByText(`Attached: ${how}.png`).waitFor();
+    expect(
+      await page.locator('.attachments img').evaluate((image: HTMLImageElement) => image.naturalWidth),
+    ).toBe(960);
+    await page.getByRole('button', { name: `Remove ${how}.png` }).click();
+    expect(await page.locator('.attachments li').count()).toBe(0);
+  });
+
+  test('a photo on the bench is diagnosed from its own button, for the asker only', async () => {
+    const page = await sitDown();
+    await handOver(page, 'drop');
+    const note = await hands(page).ask('my last bar');
+    expect(await page.getByRole('listbox').count()).toBe(0);
+    await note.getByRole('img').waitFor();
+    await note.getByRole('button', { name: 'Diagnose this picture' }).click();
+    const verdict = hands(page).entries.nth(1);
+    await verdict.getByRole('heading').first().waitFor();
+    expect(await verdict.textContent()).toContain('Bram pressed “Diagnose this picture”');
+    expect(await verdict.textContent()).toContain('Only you see this');
+  });
+
+  test('a file that no option takes is not sent along in silence', async () => {
+    const page = await sitDown();
+    await hands(page).line.fill('/help');
+    await handOver(page, 'drop');
+    await hands(page).line.press('Enter');
+    await page.getByText('This command takes no file.').waitFor();
+    expect(await hands(page).entries.count()).toBe(0);
+  });
+
+  test.skipIf(!book.actions.has('match'))(
+    'a colour is matched in spoons, with a picture of what to expect',
+    async () => {
+      const page = await sitDown();
+      const answer = await hands(page).ask('/match target:"#6f8fb8" portion:"2 cups" from:catalogue');
+      expect(await answer.getByRole('heading').first().textContent()).toMatch(/tsp|Tbsp/);
+      await answer.getByRole('img').first().waitFor();
+      expect(await answer.getByRole('img').first().getAttribute('alt')).toContain('#6f8fb8');
+    },
+  );
+});
