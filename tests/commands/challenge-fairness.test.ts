@@ -1,4 +1,6 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { enterBar, listChallenges } from '../../src/records/challenges/index.ts';
+import { bar, made } from '../records/challenges/fair.ts';
 import { controlOf, day, type Fair, type House, hour, openFair, photoOf } from './challenge-room.ts';
 
 let house: House;
@@ -178,6 +180,27 @@ describe('a vote', () => {
     await enter('bea');
     await fair.wait(day);
     expect((await vote('member', '1,2')).text).toContain('Choose one bar; you chose 2.');
+  });
+
+  test('among more bars than a menu holds turns pages', async () => {
+    await open();
+    const board = { store: house.room.conversation.house.store, group: fair.group.id };
+    const [challenge] = await listChallenges(board);
+    for (let number = 1; number <= 30; number++)
+      await enterBar(
+        board,
+        challenge?.id ?? '',
+        { bar: bar(`Bar ${number}`, `Maker ${number}`) },
+        made(`maker-${number}`, fair.now() + number),
+      );
+    await fair.wait(day);
+    const first = await fair.member.run('/challenge vote');
+    expect(first.controls[0]?.options).toHaveLength(25);
+    const second = await fair.member.press(first, controlOf(first, 'More bars'));
+    expect(second.controls[0]?.options.map(({ value }) => value)).toEqual(['26', '27', '28', '29', '30']);
+    const picked = await fair.member.choose(second, controlOf(second, /like best/), ['28']);
+    expect(picked.text).toContain('“Bar 28” (bar 28)');
+    expect(picked.controls[0]?.label).toBe('Your 2nd place');
   });
 
   test('is counted aloud only where the terms say so, and even then names no makers', async () => {

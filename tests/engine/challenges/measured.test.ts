@@ -33,6 +33,10 @@ describe('a bar measured against a palette', () => {
     expect(new Set(score!.matches.map(match => match.bar)).size).toBe(2);
   });
 
+  test('has no score where nothing is asked for', () => {
+    expect(scoreColours([], [colour(teal, 1)])).toBeUndefined();
+  });
+
   test('charges black against white for a colour the bar lacks', () => {
     const score = scoreColours([target(violet), target(teal)], [colour(violet, 1)]);
     expect(score!.matches).toEqual([
