@@ -3,8 +3,7 @@ import { action, command, followUp, type MenuEntry } from '../src/conversation/c
 import type { Context } from '../src/conversation/context.ts';
 import { picture, text } from '../src/conversation/option.ts';
 import type { Attachment } from '../src/conversation/question.ts';
-import type { Choice, Reply } from '../src/conversation/reply.ts';
-import { CAUSE_IDS } from '../src/engine/flaws/cause.ts';
+import type { Reply } from '../src/conversation/reply.ts';
 import { diagnose } from '../src/engine/flaws/diagnose.ts';
 import { FINDINGS, type FindingId } from '../src/engine/flaws/findings.ts';
 import { planEvidence } from '../src/engine/flaws/plan-evidence.ts';
@@ -13,7 +12,8 @@ import { refuse } from '../src/engine/refusal.ts';
 import * as flaws from '../src/records/flaws/index.ts';
 import { preferencesOf } from '../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../src/records/recipes/index.ts';
-import { flawReply, type Looked, lookAt, photoLabels } from '../src/replies/flaw-case.ts';
+import { flawReply, lookAt, photoLabels } from '../src/replies/flaw-case.ts';
+import { flawChoices } from '../src/replies/flaw-choices.ts';
 import { MarkedPhotos } from '../src/replies/marked-photos.ts';
 import { readKept } from '../src/replies/plan/read.ts';
 import { findingOf, PHOTO_LIMITS, type PhotoQuality, type PhotoReading } from '../src/workers/photo.ts';
@@ -85,54 +85,8 @@ async function shown(id: string, context: Context): Promise<Reply> {
   const looked = lookAt(file, learned);
   return {
     ...flawReply(id, looked, { say: context.say, marked: marked.of(id) }),
-    choices: choicesOf(id, looked, context),
+    choices: flawChoices(id, looked, { reply, notIt, turnedOut }, context.say),
   };
-}
-
-function choicesOf(id: string, { diagnosis, question }: Looked, { say }: Context): readonly Choice[] {
-  const noticed = diagnosis.findings.filter(({ present, via }) => present && via !== 'plan');
-  const names = new Map(noticed.map(({ id: finding, via, from }) => [finding, { via, from }]));
-  const items = [...names].slice(0, 25).map(([finding, { via, from }]) => ({
-    label: say.flaws.findings[finding],
-    value: finding,
-    note: via === 'words' ? `${say.flaws.via.words}: ${from}` : say.flaws.via[via],
-  }));
-  const chance = new Map(diagnosis.causes.map(one => [one.id, one.probability]));
-  const causes = [...CAUSE_IDS].sort((a, b) => (chance.get(b) ?? 0) - (chance.get(a) ?? 0)).slice(0, 24);
-  return [
-    ...(question
-      ? flaws.answers.map(
-          (answer): Choice => ({
-            kind: 'button',
-            label: say.flaws.answers[answer],
-            follow: reply.with({ id, finding: question, answer }),
-          }),
-        )
-      : []),
-    ...(items.length > 0
-      ? [
-          {
-            kind: 'menu' as const,
-            label: say.flaws.notIt,
-            items,
-            least: 1,
-            most: items.length,
-            follow: notIt.with({ id }),
-          },
-        ]
-      : []),
-    {
-      kind: 'menu',
-      label: say.flaws.turnedOut,
-      items: [
-        ...causes.map(cause => ({ label: say.flaws.causes[cause].name, value: cause })),
-        { label: say.flaws.somethingElse, value: 'something-else' },
-      ],
-      least: 1,
-      most: 1,
-      follow: turnedOut.with({ id }),
-    },
-  ];
 }
 
 type Told = {

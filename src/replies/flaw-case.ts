@@ -28,13 +28,18 @@ export function lookAt(file: FlawFile, { turnedOut }: Learned): Looked {
     ...(opened.plan && { batch: opened.plan.numbers }),
   };
   const unanswered = answers.filter(({ answer }) => answer === 'unsure').map(({ finding }) => finding);
-  const asking = answers.length < MOST_QUESTIONS;
+  const diagnosis = diagnose(words, known);
+  const asking = answers.length < MOST_QUESTIONS && !isBusyWithWater(diagnosis);
   return {
     file,
-    diagnosis: diagnose(words, known),
+    diagnosis,
     question: asking ? nextQuestion({ ...known, words, unanswered }) : undefined,
   };
 }
+
+/** Who rinses an eye, or hurts and tells of nothing else, is not to be asked about specks. */
+const isBusyWithWater = ({ firstAid, cantTell }: Diagnosis): boolean =>
+  firstAid === 'eye' || (firstAid !== undefined && cantTell === 'nothing-known');
 
 function evidenceIn({ opened: { photo, plan }, answers }: FlawFile): readonly Evidence[] {
   const seen = (photo?.findings ?? []).flatMap(({ finding, confidence }) =>
@@ -123,13 +128,10 @@ function photoNotes({ bars, findings, poor, pictures }: PhotoShown, say: Words):
 }
 
 /** Where nothing can be told: what to look at besides what is being asked. */
-function lookingAt(
-  { cantTell, lookAt: all }: Diagnosis,
-  question: FindingId | undefined,
-  say: Words,
-): Block[] {
+function lookingAt(diagnosis: Diagnosis, question: FindingId | undefined, say: Words): Block[] {
+  const { cantTell, lookAt: all } = diagnosis;
   const others = all.filter(id => id !== question);
-  if (!cantTell || others.length === 0) return [];
+  if (!cantTell || isBusyWithWater(diagnosis) || others.length === 0) return [];
   const rows = others.map(id => say.flaws.questions[id] ?? say.flaws.findings[id]);
   return [{ kind: 'rows', title: say.flaws.lookAt, rows }];
 }

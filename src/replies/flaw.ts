@@ -43,22 +43,20 @@ export function flawAdvice(diagnosis: Diagnosis, say: Words): readonly Block[] {
   const warning = lyeWarning(diagnosis, say);
   if (cantTell && !firstAid) return warning;
   const told = causes.slice(0, together ? 2 : 1);
+  const now = each(told, ({ thisBatch }) => thisBatch);
+  const next = each(told, ({ nextBatch }) => nextBatch).filter(id => !now.includes(id));
+  const unsure =
+    firstAid && cantTell && cantTell !== 'nothing-known' ? [text(say.flaws.cantTell[cantTell])] : [];
   return [
     ...warning,
-    ...(firstAid ? [text(cantTell ? say.flaws.cantTell[cantTell] : verdict(diagnosis, say))] : []),
+    ...unsure,
+    ...(firstAid && !cantTell ? [text(verdict(diagnosis, say))] : []),
     ...(cantTell ? [] : told.map(({ id }) => text(why(id, told.length > 1, say)))),
     rows(
       say.flaws.thisBatch,
-      each(told, ({ thisBatch }) => thisBatch).map(id => say.flaws.remedies[id]),
+      now.map(id => say.flaws.remedies[id]),
     ),
-    ...(cantTell
-      ? []
-      : [
-          rows(
-            say.flaws.nextBatch,
-            each(told, ({ nextBatch }) => nextBatch).map(id => remedy(id, batch, say)),
-          ),
-        ]),
+    ...(cantTell ? [] : [rows(say.flaws.nextBatch, remedies(next, batch, say))]),
   ].filter(block => block.kind !== 'rows' || block.rows.length > 0);
 }
 
@@ -145,10 +143,15 @@ function reasons(cause: RankedCause, diagnosis: Diagnosis, say: Words): readonly
   ];
 }
 
-/** A remedy, with the numbers of this batch that make it plain. */
-function remedy(id: RemedyId, batch: BatchNumbers, say: Words): string {
-  const numbers = numbersFor(id, batch).map(one => numberLine(one, say));
-  return [say.flaws.remedies[id], ...numbers].join(' ');
+/** Remedies, each with the numbers of this batch that make it plain; no number twice. */
+function remedies(ids: readonly RemedyId[], batch: BatchNumbers, say: Words): readonly string[] {
+  const told = new Set<string>();
+  return ids.map(id => {
+    const lines = numbersFor(id, batch).map(one => numberLine(one, say));
+    const fresh = lines.filter(line => !told.has(line));
+    for (const line of fresh) told.add(line);
+    return [say.flaws.remedies[id], ...fresh].join(' ');
+  });
 }
 
 function numberLine(number: RemedyNumber, say: Words): string {

@@ -51,7 +51,7 @@ describe('/diagnose from words', () => {
       'white powder on top that wipes off, blue specks all over, used dry ultramarine',
     );
     expect(first(answer)).toMatch(/two things at once/);
-    expect(answer.text).toMatch(/Undispersed pigment: .*\n.*Soda ash: /s);
+    expect(answer.text).toMatch(/\nSoda ash: .*\nUndispersed pigment: /);
   });
 
   test('what burns is first aid first, and nobody is told to cut or use it', async () => {
@@ -161,6 +161,34 @@ describe('/diagnose from a photo', () => {
   });
 });
 
+describe('a kept recipe', () => {
+  test('is evidence, and its numbers come with the remedies', async () => {
+    const { member } = room;
+    await member.run('/plan', {
+      oils: 'olive 50%, coconut 30%, rice bran 20%',
+      size: '1000 g oils',
+      water: '28% lye',
+      portions: '500 ml titanium dioxide 2 tsp per cup; rest plain',
+      process: 'insulated',
+    });
+    await member.run('/recipe save', { name: 'Too white' });
+    const answer = await member.run('/diagnose', {
+      words: 'a net of fine cracks in the white part',
+      recipe: 'too white',
+    });
+    expect(first(answer)).toMatch(/white-pigment crackle/);
+    expect(answer.text).toMatch(/much white pigment[^\n]*\(your plan\)/);
+    expect(answer.text).toMatch(/you had 2 tsp a cup\. Full is 1\/2 tsp, the most 1 tsp/);
+    expect(answer.text).toMatch(/Your plan: \d+ g of water, 28 % lye\. \d+ g makes 33 %/);
+    expect(answer.text).toMatch(/estimated: core about/);
+  });
+
+  test('that nobody keeps is refused by name', async () => {
+    const answer = await room.member.run('/diagnose', { words: 'ash', recipe: 'nope' });
+    expect(answer.text).toMatch(/no recipe “nope”/);
+  });
+});
+
 describe('the questions', () => {
   test('each answer updates the same message, and a double press counts once', async () => {
     const asked = await words('white spots in my bar');
@@ -247,6 +275,7 @@ describe('what it turned out to be', () => {
   test('is kept once a diagnosis, moves the chances a little, and stewards see and forget it', async () => {
     const { member, steward } = room;
     const asked = await words('white spots in my bar');
+    expect(asked.text).toMatch(/stearic spots/);
     const told = await choose(asked, /turn out/, 'ricing');
     expect(told.ephemeral).toBe(true);
     expect(told.text).toMatch(/Noted: it was ricing/);
@@ -258,6 +287,12 @@ describe('what it turned out to be', () => {
     const reset = await steward.run('/flaws reset');
     expect((await press(reset, 'Yes, forget them', steward)).text).toMatch(/Forgotten: 1/);
     expect((await steward.run('/flaws learned')).text).toMatch(/Nobody here/);
+  });
+
+  test('who rinses an eye is asked nothing', async () => {
+    const answer = await words('got raw batter in my eye');
+    expect(first(answer)).toMatch(/in the eye: rinse at once/);
+    expect(question(answer)).toBeNull();
   });
 
   test('a cause that nobody offered is not taken', async () => {

@@ -16,9 +16,10 @@ export type ColourRate = {
 /** What is known in numbers of the batch that went wrong, from the words or from the member's plan. */
 export type BatchNumbers = {
   readonly rates: readonly ColourRate[];
-  /** Liquid that went in with the colours of a portion, ml, and that portion's superfat, percent. */
+  /** Liquid that went in with the colours of a portion, ml, its size in US cups, and its superfat, percent. */
   readonly carriers?: readonly {
     readonly portion: string;
+    readonly cups: number;
     readonly millilitres: number;
     readonly superfat: number;
   }[];
@@ -78,7 +79,8 @@ function all(
     case 'all-gel-or-no-gel': {
       if (!heat) return [];
       const { levers, ...estimate } = heat;
-      const cooler = remedy === 'less-heat' ? levers.map(lever => ({ id: 'lever' as const, lever })) : [];
+      const cooler =
+        remedy === 'less-heat' ? levers.slice(0, 1).map(lever => ({ id: 'lever' as const, lever })) : [];
       return [{ id: 'heat', ...estimate }, ...cooler];
     }
     default:

@@ -5,6 +5,7 @@ import type { PlanAnswer } from '../batch/plan-answer.ts';
 import type { AdditiveId } from '../batch/request.ts';
 import { colourantById } from '../colourants/catalogue.ts';
 import type { ColourantKind } from '../colourants/colourant.ts';
+import { US_CUP_ML } from '../quantities/units.ts';
 import type { BatchNumbers, ColourRate } from './batch-numbers.ts';
 import type { Evidence } from './diagnosis.ts';
 import type { FindingId } from './findings.ts';
@@ -17,10 +18,12 @@ const YES = 0.93;
 const NO = 0.05;
 /** An estimate is never surer than this, either way. */
 const ESTIMATED = 0.85;
+/** An estimate this near to one half says nothing. */
+const UNDECIDED = 0.2;
 /** Limits of common practice: the same that numbers in the words are held against. */
 const MUCH_WATER_STRENGTH = 29;
 const LITTLE_WATER_STRENGTH = 32;
-const MUCH_CARRIER_ML = 28;
+const MUCH_CARRIER_ML_PER_CUP = 20;
 /** Percent of saturated fatty acids from which a bar sets very hard. Estimate. */
 const HARD_FROM = 55;
 
@@ -118,7 +121,7 @@ function colours({ portions }: PlanAnswer, { rates, carriers = [] }: BatchNumber
     ),
     ...either(
       'much-carrier',
-      carriers.some(({ millilitres }) => millilitres >= MUCH_CARRIER_ML),
+      carriers.some(({ millilitres, cups }) => millilitres / cups >= MUCH_CARRIER_ML_PER_CUP),
     ),
   ];
 }
@@ -126,11 +129,12 @@ function colours({ portions }: PlanAnswer, { rates, carriers = [] }: BatchNumber
 const estimated = (chance: number): number => Math.min(ESTIMATED, Math.max(1 - ESTIMATED, chance));
 
 function heatOf({ heat: { gel, overheatChance } }: PlanAnswer): Said {
-  return [
+  const all = [
     ['gelled', estimated(gel.partial + gel.full)],
     ['not-gelled', estimated(gel.none)],
     ['ran-hot', estimated(overheatChance)],
-  ];
+  ] as const;
+  return all.filter(([, chance]) => Math.abs(chance - 0.5) > UNDECIDED);
 }
 
 function numbersOf({ portions, water, lye, superfat, heat }: PlanAnswer): BatchNumbers {
@@ -149,8 +153,9 @@ function numbersOf({ portions, water, lye, superfat, heat }: PlanAnswer): BatchN
     rates,
     carriers: portions
       .filter(({ doses }) => doses.length > 0)
-      .map(({ name, doses, superfat: own }) => ({
+      .map(({ name, doses, millilitres, superfat: own }) => ({
         portion: name,
+        cups: millilitres / US_CUP_ML,
         millilitres: doses.reduce((sum, { carrier }) => sum + carrier.millilitres, 0),
         superfat: own,
       })),

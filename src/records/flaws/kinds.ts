@@ -67,7 +67,14 @@ const lever = z.strictObject({
 const numbers = z.strictObject({
   rates: z.array(rate),
   carriers: z
-    .array(z.strictObject({ portion: z.string(), millilitres: z.number(), superfat: z.number() }))
+    .array(
+      z.strictObject({
+        portion: z.string(),
+        cups: z.number(),
+        millilitres: z.number(),
+        superfat: z.number(),
+      }),
+    )
     .exactOptional(),
   water: z
     .strictObject({ grams: z.number(), strength: z.number(), atThirdGrams: z.number() })

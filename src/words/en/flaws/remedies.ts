@@ -8,15 +8,16 @@ export const flawRemedies: Readonly<Record<RemedyId, string>> = {
   'discard-safely':
     'Keep it in a closed plastic tub and ask your local waste office how to hand in something caustic.',
   'keep-gloves-on': 'Gloves and goggles on whenever you touch it.',
-  'no-guessed-repair':
-    'Do not rebatch it or try to mend it by guessing: nobody can tell how much lye is in it.',
+  'no-guessed-repair': 'Do not add oil or lye or rebatch it by guess: nobody can tell how much lye is in it.',
   'plane-or-steam-ash': 'Steam, wipe or plane the film off, or leave it: it goes at the first wash.',
   'wait-and-see-colour': 'Wait some weeks before you judge: the colour can still move.',
   'wait-longer-to-cure': 'Give it some more weeks on the rack.',
   'cut-warm-or-thin-wire': 'Warm the loaf gently and cut with a thin wire.',
   'confetti-or-rebatch': 'Grate the broken bars into a rebatch or a confetti soap.',
-  'hot-process-now': 'Cook it out as hot process, with gloves and goggles on.',
-  'stick-blend-back-together': 'Stick-blend until it comes back together, then pour at once.',
+  'hot-process-now':
+    'If its oils and lye were weighed right: cook it out as hot process, with gloves and goggles on.',
+  'stick-blend-back-together':
+    'Still liquid in the pot? Stick-blend until it comes back together, then pour at once.',
   'reabsorb-then-test-strip':
     'Let it stand a day. If the oil goes back in, test several spots with a strip; if not, discard it.',
   'spoon-into-mould': 'Spoon it in, press it down and knock the mould on the table.',

@@ -7,15 +7,17 @@ export const flawRemedies: typeof en = {
   'discard-safely':
     'Guárdalo en un bote de plástico cerrado y pregunta en tu punto limpio cómo entregar algo cáustico.',
   'keep-gloves-on': 'Guantes y gafas siempre que lo toques.',
-  'no-guessed-repair': 'No lo refundas ni intentes arreglarlo a ojo: nadie sabe cuánta sosa tiene.',
+  'no-guessed-repair': 'No añadas aceite ni sosa ni lo refundas a ojo: nadie sabe cuánta sosa tiene.',
   'plane-or-steam-ash':
     'Quita la capa con vapor, un paño o un cepillo, o déjala: se va con el primer lavado.',
   'wait-and-see-colour': 'Espera unas semanas antes de juzgar: el color aún puede moverse.',
   'wait-longer-to-cure': 'Dale unas semanas más de curado.',
   'cut-warm-or-thin-wire': 'Templa el bloque con cuidado y corta con un alambre fino.',
   'confetti-or-rebatch': 'Ralla las barras rotas para refundir o hacer un jabón confeti.',
-  'hot-process-now': 'Cuécelo como proceso en caliente, con guantes y gafas.',
-  'stick-blend-back-together': 'Bate con la batidora hasta que se una y vierte enseguida.',
+  'hot-process-now':
+    'Si los aceites y la sosa se pesaron bien: cuécelo como proceso en caliente, con guantes y gafas.',
+  'stick-blend-back-together':
+    '¿Sigue líquido en la olla? Bate con la batidora hasta que se una y vierte enseguida.',
   'reabsorb-then-test-strip':
     'Déjalo un día. Si el aceite vuelve a entrar, prueba varios puntos con una tira; si no, deséchalo.',
   'spoon-into-mould': 'Ponlo a cucharadas, presiona y golpea el molde en la mesa.',
