@@ -28,7 +28,7 @@ async function complaints(page: Page): Promise<readonly string[]> {
     return await axe.run(document, { runOnly: rules });
   }, RULES);
   return violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ target, failureSummary }) => `${id} ${target}: ${failureSummary}`),
+    nodes.map(({ target, failureSummary }) => `${id} ${target.join(' ')}: ${failureSummary}`),
   );
 }
 
@@ -54,14 +54,15 @@ describe.skipIf(!hasChromium)('the page for everybody', { timeout: 60_000 }, () 
     const group = room.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
     const page = await (await browser.newContext(size)).newPage();
     await page.goto(room.seat(group.addMember({ name: 'Bram' })));
-    const { line, ask } = hands(page);
+    const me = hands(page);
+    const { line } = me;
     await line.waitFor();
     expect(await complaints(page)).toEqual([]);
 
-    await ask('/shelf add item:"Plum mica" amount:"25 g" colourant:"gold mica"');
-    await ask('/dose colourant:"Plum mica" portion:"2 cups"');
-    await ask('/dose colourant:nonsense portion:"2 cups"');
-    await ask('a note for the bench');
+    await me.ask('/shelf add item:"Plum mica" amount:"25 g" colourant:"gold mica"');
+    await me.ask('/dose colourant:"Plum mica" portion:"2 cups"');
+    await me.ask('/dose colourant:nonsense portion:"2 cups"');
+    await me.ask('a note for the bench');
     await line.fill('/dose colourant:ultra');
     await page.getByRole('listbox', { name: 'Suggestions' }).getByRole('option').first().waitFor();
     await page.keyboard.press('ArrowDown');
