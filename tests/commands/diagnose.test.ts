@@ -1,11 +1,13 @@
 import { pino } from 'pino';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { seal } from '../../src/conversation/follow.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
 import { connect } from '../../src/discord/client.ts';
+import { FINDING_IDS, FINDINGS } from '../../src/engine/flaws/findings.ts';
 import type { SeenMessage } from '../../src/loopback/index.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
-import { openRoom } from '../loopback/room.ts';
+import { book, openRoom } from '../loopback/room.ts';
 import { barPhoto, bomb } from './diagnose-photos.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
@@ -22,7 +24,8 @@ const control = (message: SeenMessage, label: string | RegExp) => {
   const found = message.controls.find(one =>
     typeof label === 'string' ? one.label === label : label.test(one.label),
   );
-  if (!found?.customId) throw new Error(`no ${label} among ${message.controls.map(one => one.label)}`);
+  if (!found?.customId)
+    throw new Error(`no ${String(label)} among ${message.controls.map(one => one.label).join(', ')}`);
   return { id: found.customId, options: found.options };
 };
 const press = (message: SeenMessage, label: string, who = room.member) =>
@@ -109,7 +112,7 @@ describe('/diagnose from a photo', () => {
     expect(answer.text).toMatch(/crackled net of fine lines \(picture\); .*\(your words\)/);
     const [marked] = answer.files;
     expect(marked?.contentType).toBe('image/png');
-    const { width = 0, height = 0 } = await sharp(marked?.bytes()).metadata();
+    const { width, height } = await sharp(marked?.bytes()).metadata();
     expect(Math.min(width, height)).toBeGreaterThan(400);
     expect(JSON.stringify(answer.components)).toMatch(/numbered outlines: 1 a network of fine veins/);
   });
@@ -297,8 +300,18 @@ describe('what it turned out to be', () => {
 
   test('a cause that nobody offered is not taken', async () => {
     const asked = await words('white spots in my bar');
-    await expect(choose(asked, /turn out/, 'gremlins')).rejects.toThrow();
+    await expect(choose(asked, /turn out/, 'gremlins')).rejects.toThrow(/gremlins|option/);
   });
+});
+
+test('every question’s buttons fit the platform’s ids', () => {
+  const reply = book.followUps.get('diagnose.reply')!;
+  const holder = { group: '1'.repeat(20), asker: '2'.repeat(20) };
+  for (const finding of FINDING_IDS.filter(id => FINDINGS[id].ask)) {
+    const follow = { followUp: reply, args: ['9'.repeat(20), finding, 'unsure'] };
+    const sealed = seal(follow, 'diagnose.reply', { key: new Uint8Array(32), holder, at: Date.now() });
+    expect(sealed.length).toBeLessThanOrEqual(100);
+  }
 });
 
 test('no fault of ours on the way', () => expect(room.faults).toEqual([]));

@@ -36,7 +36,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'translucent-veins':
     'translucent wiggle|path|channel|ribbon|trail; translucent vein|line|streak|squiggle|river|patch|map; vein !crackle; ~6 translucent white|whitepart; ~6 vein white|whitepart|gel|titanium|hot; ~4 wavy line; ~3 glossy|shiny|wet|dark|gel|jelly line|vein|streak|squiggle|path !cut !wire; ~4 lines clear|translucent',
   'crackle-network':
-    'crackle; ~5 crack spot whitepart; ~3 crack paint|glass|plate; ~5 crack whitepart|titanium !top; ~5 vein crackle; ~5 crack everywhere white fine|thin|tiny|little; ~4 crack web|net|network|hairline; ~4 shatter|fracture|broken look|like whitepart',
+    'crackle; ~5 crack spot whitepart; ~3 crack paint|glass|plate; ~5 crack whitepart|titanium !top; ~5 vein crackle; ~5 crack everywhere white fine|thin|tiny|little; ~4 crack everywhere !top !crumble !brittle; ~2 white crack !top !powder !crumble; ~4 crack web|net|network|hairline; ~4 shatter|fracture|broken look|like whitepart',
   'drag-lines':
     'drag line|cut|wire|face; line wire|cut|face; drag wire; ~5 drag spot|botanical|colour face|cut|wire|slice; line same; ~6 drag mark|cut|line; ~3 parallel; comet; ~5 tail|pulled|dragged spot|colour|botanical|bit down|below|out|across; ~5 streak face|cut|slice wire|knife|cutter; ~4 mark cut|knife|wire|cutter',
   'streaks-of-colour': 'streak; streak colour',
@@ -51,7 +51,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
     '~5 white powder|film|chalky !spot !pocket !titanium; ~4 pale|grey powder; powder film|top|edge !colourant|carbon !dry !spot; film top|white|cream|edge|powder !oilthing !greasy; ~4 chalky top|film|edge|corner; ~4 top white|grey !pigment !titanium !spot !drizzle !layer !soft !hard !oilthing; ~5 chalky wipe; ~5 powder wipe',
   'wipes-off': 'wipe',
   'crack-on-top':
-    '~6 burst; crack top|hot|length|rose|along|insulate|loaf|middle|centre !whitepart !face !cut; ~5 crack loaf|mould|mouldform; ~4 crack down; ~4 open up top; crack like|open|long|big|huge|deep|giant',
+    '~6 burst; crack top|hot|length|rose|along|insulate|loaf|middle|centre !whitepart !face !cut; ~5 crack loaf|mould|mouldform; ~4 crack down; ~4 open up top; crack like|open|long|big|huge|deep|giant; crack !everywhere !white !whitepart !titanium !face !cut !slice !brittle !crumble !vein !crackle !paint !glass !plate !web !net !hairline !spot !corner !edge',
   'rose-out-of-mould':
     'rose; rose mouldform|top|mould|crack; ~5 over sides|top mouldform|mould; ~6 liquid|ran|spill over sides|edge|mouldform; ~6 escape|climb|crawl|spill mouldform|mould|pan',
   'metal-stain':
