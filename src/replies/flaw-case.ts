@@ -5,7 +5,7 @@ import { diagnose } from '../engine/flaws/diagnose.ts';
 import type { Diagnosis, Evidence } from '../engine/flaws/diagnosis.ts';
 import type { FindingId } from '../engine/flaws/findings.ts';
 import { photographed } from '../engine/flaws/photo-evidence.ts';
-import { answered, MOST_QUESTIONS, nextQuestion } from '../engine/flaws/questions.ts';
+import { answered, MOST_QUESTIONS } from '../engine/flaws/questions.ts';
 import type { FlawFile, Learned, PhotoShown } from '../records/flaws/index.ts';
 import type { Words } from '../words/index.ts';
 import { flawAdvice, flawCautions, flawHeadline, flawReasons } from './flaw.ts';
@@ -24,17 +24,13 @@ export function lookAt(file: FlawFile, { turnedOut }: Learned): Looked {
   const known: Known = {
     evidence: evidenceIn(file),
     withdrawn,
+    unanswered: answers.filter(({ answer }) => answer === 'unsure').map(({ finding }) => finding),
     turnedOut,
     ...(opened.plan && { batch: opened.plan.numbers }),
   };
-  const unanswered = answers.filter(({ answer }) => answer === 'unsure').map(({ finding }) => finding);
   const diagnosis = diagnose(words, known);
   const asking = answers.length < MOST_QUESTIONS && !isBusyWithWater(diagnosis);
-  return {
-    file,
-    diagnosis,
-    question: asking ? nextQuestion({ ...known, words, unanswered }) : undefined,
-  };
+  return { file, diagnosis, question: asking ? diagnosis.ask : undefined };
 }
 
 /** Who rinses an eye, or hurts and tells of nothing else, is not to be asked about specks. */

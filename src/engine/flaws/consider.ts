@@ -11,6 +11,8 @@ export type Known = {
   readonly evidence?: readonly Evidence[];
   /** Findings the member took back ("that's not it"). */
   readonly withdrawn?: readonly FindingId[];
+  /** Asked and answered "I don't know": not asked again. */
+  readonly unanswered?: readonly FindingId[];
   readonly turnedOut?: TurnedOut;
   /** Numbers of the batch beside those in the words. */
   readonly batch?: BatchNumbers;

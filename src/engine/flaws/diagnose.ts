@@ -5,7 +5,7 @@ import { freeLye, guarded, hurt, mayHoldLye } from './danger.ts';
 import type { Diagnosis, Evidence, RankedCause, ReadFinding } from './diagnosis.ts';
 import { FINDINGS, type FindingGroup } from './findings.ts';
 import { chanceOfBoth, type Posterior, weigh } from './inference.ts';
-import { tellingFindings } from './questions.ts';
+import { tellingFindings, worthAsking } from './questions.ts';
 import { refuseMetalPowder } from './reading/metal-powder.ts';
 import { LONGEST_WORDS } from './reading/tokens.ts';
 
@@ -35,7 +35,13 @@ export function diagnose(words: string, known: Known = {}): Diagnosis {
   refuseMetalPowder(words.slice(0, LONGEST_WORDS), firstAid);
   const doNotUse = firstAid !== undefined || mayHoldLye(evidence, posterior);
   const cantTell = doubt(evidence, posterior);
-  const settled = [...evidence.map(item => item.finding), ...(known.withdrawn ?? [])];
+  const settled = [
+    ...evidence.map(item => item.finding),
+    ...(known.withdrawn ?? []),
+    ...(known.unanswered ?? []),
+  ];
+  const telling = tellingFindings(posterior, new Set(settled));
+  const ask = worthAsking(posterior, telling);
   const causes = rank(considered, { doNotUse, hurts: firstAid !== undefined });
   const together = pairOf(causes, posterior);
   return {
@@ -46,9 +52,8 @@ export function diagnose(words: string, known: Known = {}): Diagnosis {
     ...(firstAid === undefined ? {} : { firstAid }),
     ...(cantTell === undefined ? {} : { cantTell }),
     ...(together === undefined ? {} : { together }),
-    lookAt: tellingFindings(posterior, new Set(settled))
-      .slice(0, LOOK_AT)
-      .map(item => item.finding),
+    lookAt: telling.slice(0, LOOK_AT).map(item => item.finding),
+    ...(ask === undefined ? {} : { ask }),
     batch: considered.batch,
     ...(considered.cut ? { cut: true as const } : {}),
   };

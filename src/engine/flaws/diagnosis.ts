@@ -64,6 +64,8 @@ export type Diagnosis = {
   readonly together?: { readonly causes: readonly [CauseId, CauseId]; readonly probability: number };
   /** What to look at next, most telling first, at most three. */
   readonly lookAt: readonly FindingId[];
+  /** What to ask about next: absent when one cause is sure enough or nothing useful is left. */
+  readonly ask?: FindingId;
   /** Numbers of this batch, for the remedies. */
   readonly batch: BatchNumbers;
   /** The words were longer than is read; the rest was left out. */

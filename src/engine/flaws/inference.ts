@@ -137,27 +137,23 @@ export function infer(evidence: readonly Evidence[], { turnedOut = {}, wording }
   return summed(normalised(logs.map(log => Math.exp(log - highest))));
 }
 
-/** The posterior had this finding been seen (or seen not to be there) beyond doubt, from one already reached. */
-function updated(
-  from: Posterior,
-  finding: FindingId,
-  there: boolean,
-): { posterior: Float64Array; chance: number } {
+/** p log2 p, and 0 at 0. */
+const bits = (p: number): number => (p > 0 ? p * Math.log2(p) : 0);
+
+/**
+ * Bits, on average, that a plain yes or no about the finding would tell about the hypotheses (Lindley 1956). With the
+ * weights w of one answer and their sum c, its share of the entropy left is c log2 c - sum of w log2 w.
+ */
+export function informationGain({ hypotheses }: Posterior, finding: FindingId): number {
   const likelihood = presence(finding);
-  const weights = from.hypotheses.map((weight, h) => weight * (there ? likelihood[h]! : 1 - likelihood[h]!));
-  const chance = weights.reduce((sum, weight) => sum + weight, 0);
-  return { posterior: weights.map(weight => weight / chance), chance };
-}
-
-function entropy(weights: Float64Array): number {
-  return weights.reduce((sum, p) => (p > 0 ? sum - p * Math.log2(p) : sum), 0);
-}
-
-/** Bits, on average, that a plain yes or no about the finding would tell about the hypotheses (Lindley 1956). */
-export function informationGain(from: Posterior, finding: FindingId): number {
-  const yes = updated(from, finding, true);
-  const no = updated(from, finding, false);
-  return entropy(from.hypotheses) - yes.chance * entropy(yes.posterior) - no.chance * entropy(no.posterior);
+  let [chance, gain] = [0, 0];
+  for (let h = 0; h < hypotheses.length; h += 1) {
+    const weight = hypotheses[h]!;
+    const there = weight * likelihood[h]!;
+    chance += there;
+    gain += bits(there) + bits(weight - there) - bits(weight);
+  }
+  return gain - bits(chance) - bits(1 - chance);
 }
 
 /** How much one report moved one cause against the other causes taken together: natural log of the ratio. */

@@ -1,4 +1,3 @@
-import { consider, type Known } from './consider.ts';
 import type { Evidence } from './diagnosis.ts';
 import { FINDING_IDS, FINDINGS, type FindingId } from './findings.ts';
 import { informationGain, type Posterior } from './inference.ts';
@@ -10,13 +9,6 @@ export const MOST_QUESTIONS = 5;
 /** A cause this likely needs no more questions. */
 export const SURE_ENOUGH = 0.85;
 
-/** What a conversation about one flaw knows so far. */
-export type Inquiry = Known & {
-  readonly words: string;
-  /** Asked and answered "I don't know": not asked again. */
-  readonly unanswered?: readonly FindingId[];
-};
-
 /** Findings worth looking at, the most telling first, with the bits each is expected to tell. */
 export function tellingFindings(
   posterior: Posterior,
@@ -27,16 +19,13 @@ export function tellingFindings(
     .sort((a, b) => b.bits - a.bits);
 }
 
-/** The finding to ask about next, or undefined when one cause is at 85 % or nothing useful is left. */
-export function nextQuestion(inquiry: Inquiry): FindingId | undefined {
-  const { evidence, posterior } = consider(inquiry.words, inquiry);
-  if (Math.max(...Object.values(posterior.causes)) >= SURE_ENOUGH) return undefined;
-  const settled = [
-    ...evidence.map(item => item.finding),
-    ...(inquiry.unanswered ?? []),
-    ...(inquiry.withdrawn ?? []),
-  ];
-  const best = tellingFindings(posterior, new Set(settled))[0];
+/** The most telling finding, or undefined when one cause is at 85 % or nothing useful is left. */
+export function worthAsking(
+  { causes }: Posterior,
+  telling: ReturnType<typeof tellingFindings>,
+): FindingId | undefined {
+  if (Math.max(...Object.values(causes)) >= SURE_ENOUGH) return undefined;
+  const [best] = telling;
   return best && best.bits >= LEAST_BITS ? best.finding : undefined;
 }
 

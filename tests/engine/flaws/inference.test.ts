@@ -101,6 +101,18 @@ describe('inference over one and two causes', () => {
     expect(flood).toBeLessThan(0.5);
   });
 
+  test('what a question is expected to tell is entropy before less entropy after, on average', () => {
+    const posterior = infer([saw('white-specks')]);
+    const entropy = (all: Float64Array) => all.reduce((sum, p) => sum - (p > 0 ? p * Math.log2(p) : 0), 0);
+    const certain = (there: boolean) => infer([saw('white-specks'), saw('waxy-bits', there ? 1 : 0)]);
+    const [yes, no] = [certain(true).hypotheses, certain(false).hypotheses];
+    // The chance of a yes is what mixes both answers back to what was believed before.
+    const at = yes.findIndex((p, h) => Math.abs(p - no[h]!) > 0.05);
+    const chance = (posterior.hypotheses[at]! - no[at]!) / (yes[at]! - no[at]!);
+    const left = chance * entropy(yes) + (1 - chance) * entropy(no);
+    expect(informationGain(posterior, 'waxy-bits')).toBeCloseTo(entropy(posterior.hypotheses) - left, 6);
+  });
+
   test('no finding is expected to tell less than nothing', () => {
     const posterior = infer([saw('white-specks')]);
     for (const id of FINDING_IDS) expect(informationGain(posterior, id)).toBeGreaterThan(-1e-9);
