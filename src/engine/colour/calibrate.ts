@@ -49,7 +49,8 @@ export type Calibration = {
 
 /** What is left of the error when the scales are known: the theory in translucent soap, the reading, the lot. */
 export const LEAST_PLUS_MINUS = 2.5;
-const POOR_FIT = 10;
+/** Bars further off than this on average (CIEDE2000) are not explained: they speak of something else. */
+export const POOR_FIT = 10;
 
 /**
  * Fits one jar's K and S scales to its test bars: squared CIEDE2000 over the reading's error, plus the distance of the
@@ -76,7 +77,10 @@ export function calibrate(request: CalibrationRequest): Calibration {
   return {
     optics: {
       ...scaled(optics, found),
-      plusMinus: Math.min(Math.hypot(LEAST_PLUS_MINUS, parameterError), optics.plusMinus),
+      plusMinus: Math.min(
+        Math.max(Math.hypot(LEAST_PLUS_MINUS, parameterError), unexplained(after, coloured)),
+        optics.plusMinus,
+      ),
     },
     base,
     scale: { k: Math.exp(found[0]), s: Math.exp(found[1]) },
@@ -92,6 +96,12 @@ export function calibrate(request: CalibrationRequest): Calibration {
 function doubtOf(found: Scales, after: number): Calibration['doubt'] {
   if (found.some(value => Math.abs(value) > BOUND - 1e-6)) return 'at-bound';
   return after > POOR_FIT ? 'poor-fit' : undefined;
+}
+
+/** What the bars are off beyond the error of their readings: the scales do not tell it, so it is left. */
+function unexplained(after: number, bars: readonly TestBar[]): number {
+  const reading = mean(bars.map(({ plusMinus }) => plusMinus));
+  return Math.sqrt(Math.max(0, after ** 2 - reading ** 2));
 }
 
 /** The base with its K scaled so that it looks like the plain bars, as far as one factor can. */

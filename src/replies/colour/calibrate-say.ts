@@ -1,4 +1,4 @@
-import type { Block, Caution } from '../../conversation/reply.ts';
+import type { Block, Caution, Measure } from '../../conversation/reply.ts';
 import { chromaOf, hexOfLab, type Lab } from '../../engine/colour/appearance.ts';
 import type { JarCalibration } from '../../engine/colour/calibrate-jar.ts';
 import type { TestBar } from '../../engine/colour/scale-problem.ts';
@@ -18,7 +18,7 @@ export type CalibrationTold = {
   readonly bars: readonly TestBar[];
   /** What was read from the photo, where one was given. */
   readonly photo: { readonly hex: string; readonly plusMinus: number } | undefined;
-  readonly sharing: 'shared' | 'withdrawn' | 'private';
+  readonly outcome: 'shared' | 'withdrawn' | 'private' | 'not-kept';
   /** Jars of others that helped. */
   readonly others: number;
   /** Earlier bars were dropped, being of another base. */
@@ -31,7 +31,9 @@ export type CalibrationTold = {
 /** Nearer to its kind than this, a jar is as strong as it (level spoons scatter by as much). */
 const AS_STRONG = 0.08;
 
-export function calibrationHeadline({ item, found: { scale, plusMinus }, say }: CalibrationTold): string {
+export function calibrationHeadline({ item, found, outcome, say }: CalibrationTold): string {
+  const { scale, plusMinus, after } = found;
+  if (outcome === 'not-kept') return say.calibrating.notKept({ name: item.name, off: tenth(after) });
   const same = Math.abs(scale.k - 1) < AS_STRONG;
   return say.calibrating.headline({
     name: item.name,
@@ -58,8 +60,7 @@ export function calibrationBlocks(told: CalibrationTold, plot: Block): readonly 
           label: words.fit,
           value: words.fitValue({ before: tenth(found.before), after: tenth(found.after) }),
         },
-        { label: words.strength, value: words.timesKind({ times: rough(found.scale.k) }) },
-        { label: words.covering, value: words.timesKind({ times: rough(found.scale.s) }) },
+        ...(told.outcome === 'not-kept' ? [] : scales(told)),
       ],
     },
     plot,
@@ -68,6 +69,11 @@ export function calibrationBlocks(told: CalibrationTold, plot: Block): readonly 
     { kind: 'text', folds: true, text: say.match.scale },
   ];
 }
+
+const scales = ({ found: { scale }, say: { calibrating: words } }: CalibrationTold): readonly Measure[] => [
+  { label: words.strength, value: words.timesKind({ times: rough(scale.k) }) },
+  { label: words.covering, value: words.timesKind({ times: rough(scale.s) }) },
+];
 
 function barRows(told: CalibrationTold): readonly string[] {
   const { found, bars, say } = told;
@@ -85,26 +91,28 @@ function barRows(told: CalibrationTold): readonly string[] {
   ];
 }
 
-function notes({ item, found, photo, sharing, others, otherBase, say }: CalibrationTold): readonly string[] {
+function notes(told: CalibrationTold): readonly string[] {
+  const { item, found, photo, outcome, others, otherBase, say } = told;
   const words = say.calibrating;
   const shared = {
     shared: words.shared({ name: item.name, others }),
     withdrawn: words.withdrawn,
     private: others > 0 ? words.helped({ others }) : '',
+    'not-kept': '',
   };
   return [
     photo ? words.fromPhoto({ hex: photo.hex, plusMinus: Math.round(photo.plusMinus) }) : '',
-    words.kept({ name: item.name, lot: say.shelf.lot(item.lot) }),
+    outcome === 'not-kept' ? '' : words.kept({ name: item.name, lot: say.shelf.lot(item.lot) }),
     otherBase ? words.otherBase : '',
-    shared[sharing],
-    found.bars.length === 1 ? words.more : '',
+    shared[outcome],
+    found.bars.length === 1 && outcome !== 'not-kept' ? words.more : '',
   ].filter(Boolean);
 }
 
 /** Where the bars cannot be believed. */
-export function calibrationCautions({ found: { doubt }, say }: CalibrationTold): readonly Caution[] {
-  if (doubt === undefined) return [];
-  return [{ id: doubt, text: doubt === 'at-bound' ? say.colour.atBound : say.colour.poorFit }];
+export function calibrationCautions({ found: { doubt }, outcome, say }: CalibrationTold): readonly Caution[] {
+  if (outcome === 'not-kept') return [{ id: 'poor-fit', text: say.colour.poorFit }];
+  return doubt === 'at-bound' ? [{ id: doubt, text: say.colour.atBound }] : [];
 }
 
 /** The plot of the fit, and the same in words. */

@@ -1,9 +1,11 @@
 import type { Context } from '../../conversation/context.ts';
 import type { Attachment } from '../../conversation/question.ts';
 import type { Reply } from '../../conversation/reply.ts';
-import { chromaOf, hexOfLab } from '../../engine/colour/appearance.ts';
+import { hexOfLab } from '../../engine/colour/appearance.ts';
 import { type BarDose, parseBar, parseBarDose } from '../../engine/colour/bar-text.ts';
+import type { ShadeShare } from '../../engine/colour/base-soap.ts';
 import { parseBase } from '../../engine/colour/base-text.ts';
+import { POOR_FIT } from '../../engine/colour/calibrate.ts';
 import type { JarCalibration } from '../../engine/colour/calibrate-jar.ts';
 import { gramsPerHundred } from '../../engine/colour/colourant-optics.ts';
 import { barGrams, pigmentPerTeaspoon } from '../../engine/colour/jar-spoons.ts';
@@ -56,45 +58,33 @@ const TYPED_PLUS_MINUS = 3;
 const SAME_DOSE = 0.03;
 const MOST_BARS = 20;
 
-/** Fits a jar to its test bars, keeps it with the lot, and tells how well it fits. */
+/** Fits a jar to its test bars, keeps what they say with the lot, and tells how well they fit. */
 export async function calibrateReply(asked: CalibrateAsked, context: Context): Promise<Reply> {
-  const { store, asker, group, workers, onceId, at, say } = context;
-  const shelf = { store, member: asker.id };
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
-  const item = await findItem(shelf, asked.item);
-  const jar = jarOf(item);
-  const kept = asked.afresh ? undefined : calibrationOf(item);
-  const said = { base: baseKey(asked, kept), gelled: asked.gel ?? kept?.gelled ?? false };
-  const given = await givenBars(asked, { jar, measures }, context);
-  const sameBase = kept !== undefined && kept.base === said.base && kept.gelled === said.gelled;
-  const bars = withEarlier(given.bars, sameBase ? kept.bars : []);
-  const shared: SharedJar = {
-    store,
-    group,
-    member: asker.id,
-    item: { id: item.id, name: item.name, colourant: jar.colourant.id },
-  };
-  const pool = await poolFor(shared);
-  const { shades } = parseBase(said.base);
+  const { store, asker, group, workers, say } = context;
   const owner = { owner: asker.id };
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const item = await findItem({ store, member: asker.id }, asked.item);
+  const jar = jarOf(item);
+  const { colourant } = jar;
+  const product = { id: item.id, name: item.name, colourant: colourant.id };
+  const shared: SharedJar = { store, group, member: asker.id, item: product };
+  const batch = await barsOf(asked, { item, jar, measures }, context);
+  const pool = await poolFor(shared);
+  const { bars, shades, gelled } = batch;
   const found = await workers.run(
     'calibrateJar',
-    { colourant: jar.colourant.id, bars, shades, gelled: said.gelled, pool },
+    { colourant: colourant.id, bars, shades, gelled, pool },
     owner,
   );
-  const lot = lotCalibration(found, { jar, bars, ...said });
-  const change = { cause: onceId, at: new Date(at) };
-  await keepCalibration(shelf, item.id, calibrationRecord(lot), change);
-  const isSharing = await shareAsAsked(asked.share, { shared, found, at: change.at });
   const told: CalibrationTold = {
     item,
     jar,
     found,
     bars,
-    photo: given.photo,
-    sharing: isSharing ? 'shared' : asked.share === false ? 'withdrawn' : 'private',
+    photo: batch.photo,
+    outcome: await keep(asked.share, { found, batch, shared }, context),
     others: pool.length,
-    otherBase: kept !== undefined && !sameBase,
+    otherBase: batch.otherBase,
     teaspoonsPerCup: grams => grams / perTeaspoon(jar, measures),
     say,
   };
@@ -103,10 +93,69 @@ export async function calibrateReply(asked: CalibrateAsked, context: Context): P
   return {
     kind: 'reply',
     headline: calibrationHeadline(told),
-    data: dataOf(told, { shades, ...said }),
+    data: dataOf(told, batch),
     blocks: calibrationBlocks(told, { kind: 'picture', name: 'fit.png', png, alt }),
     cautions: calibrationCautions(told),
   };
+}
+
+/** All bars of the lot that count, and the soap they are of. */
+type Batch = Given & {
+  readonly base: string;
+  readonly shades: readonly ShadeShare[];
+  readonly gelled: boolean;
+  /** Earlier bars were of another base, so they were dropped. */
+  readonly otherBase: boolean;
+};
+
+/** The bars of this question and the earlier ones of the same lot and base. */
+async function barsOf(
+  asked: CalibrateAsked,
+  known: { readonly item: ShelfItem; readonly jar: Jar; readonly measures: Measures },
+  context: Context,
+): Promise<Batch> {
+  const kept = asked.afresh ? undefined : calibrationOf(known.item);
+  const base = baseKey(asked, kept);
+  const gelled = asked.gel ?? kept?.gelled ?? false;
+  const { shades } = parseBase(base);
+  const given = await givenBars(asked, known, context);
+  const same = kept?.base === base && kept.gelled === gelled;
+  return {
+    ...given,
+    bars: withEarlier(given.bars, same ? kept.bars : []),
+    base,
+    shades,
+    gelled,
+    otherBase: kept !== undefined && !same,
+  };
+}
+
+/** Keeps a fit with the lot and shares it as asked; bars that nothing explains are not kept. */
+async function keep(
+  share: boolean | undefined,
+  { found, batch, shared }: { found: JarCalibration; batch: Batch; shared: SharedJar },
+  { onceId, at, asker, store }: Context,
+): Promise<CalibrationTold['outcome']> {
+  if (found.after > POOR_FIT) return 'not-kept';
+  const { colourant, id } = shared.item;
+  const change = { cause: onceId, at: new Date(at) };
+  const record = calibrationRecord({
+    colourant,
+    scale: found.scale,
+    plusMinus: found.plusMinus.after,
+    evidence: found.evidence,
+    base: batch.base,
+    gelled: batch.gelled,
+    bars: batch.bars.map(({ grams, lab, plusMinus }) => ({ grams, lab, plusMinus })),
+  });
+  await keepCalibration({ store, member: asker.id }, id, record, change);
+  if (share === false) {
+    await withdrawCalibration(shared);
+    return 'withdrawn';
+  }
+  if (share === undefined && !(await isShared(shared))) return 'private';
+  await shareCalibration(shared, found.evidence, change.at);
+  return 'shared';
 }
 
 /** Grams per 100 g of batter that a teaspoon to the cup of this jar gives. */
@@ -165,62 +214,33 @@ function withEarlier(bars: readonly TestBar[], earlier: readonly TestBar[]): rea
   return [...earlier.filter(one => !again(one)), ...bars].slice(-MOST_BARS).sort((a, b) => a.grams - b.grams);
 }
 
-const lotCalibration = (
-  { scale, plusMinus, evidence }: JarCalibration,
-  { jar, bars, base, gelled }: { jar: Jar; bars: readonly TestBar[]; base: string; gelled: boolean },
-): LotCalibration => ({
-  colourant: jar.colourant.id,
-  scale,
-  plusMinus: plusMinus.after,
-  evidence,
-  base,
-  gelled,
-  bars: bars.map(({ grams, lab, plusMinus: reading }) => ({ grams, lab, plusMinus: reading })),
-});
-
-/** Shares, or takes back, as asked; a jar that is shared already stays so and is brought up to date. */
-async function shareAsAsked(
-  share: boolean | undefined,
-  { shared, found, at }: { shared: SharedJar; found: JarCalibration; at: Date },
-): Promise<boolean> {
-  if (share === false) {
-    await withdrawCalibration(shared);
-    return false;
-  }
-  if (share === undefined && !(await isShared(shared))) return false;
-  await shareCalibration(shared, found.evidence, at);
-  return true;
-}
-
 function dataOf(
-  { item, jar, found, bars, photo, sharing, others }: CalibrationTold,
-  base: { readonly shades: object; readonly base: string; readonly gelled: boolean },
+  { item, jar, found, bars, photo, outcome, others }: CalibrationTold,
+  { base, shades, gelled }: Batch,
 ): object {
   const { scale, plusMinus, before, after, doubt } = found;
   return {
     item: item.id,
     name: item.name,
-    lot: lotOf(item),
+    lot: { number: item.lot.number, label: item.lot.label },
     colourant: jar.colourant.id,
     scale,
     plusMinus,
     fit: { before, after },
     doubt,
+    kept: outcome !== 'not-kept',
+    sharing: outcome,
+    others,
     bars: bars.map(bar => {
       const fit = found.bars.find(({ grams }) => grams === bar.grams);
       return {
         ...bar,
         hex: hexOfLab(bar.lab),
-        chroma: chromaOf(bar.lab),
         predicted: fit && { lab: fit.predicted, hex: fit.predictedHex },
         deltaE: fit?.deltaE,
       };
     }),
     photo,
-    base,
-    sharing,
-    others,
+    base: { written: base, shades, gelled },
   };
 }
-
-const lotOf = ({ lot: { number, label } }: ShelfItem) => ({ number, label });

@@ -9,7 +9,17 @@ import type { Words } from '../../words/index.ts';
 import { rough } from '../dose.ts';
 import { knownAs } from './jars.ts';
 import type { Recipe, RecipeDose } from './recipe.ts';
-import { baseSaid, gelSaid, looksSaid, predictedData, rounded, tenth, whole, wordOf } from './said.ts';
+import {
+  baseSaid,
+  capital,
+  gelSaid,
+  looksSaid,
+  predictedData,
+  rounded,
+  tenth,
+  whole,
+  wordOf,
+} from './said.ts';
 
 /** Everything a match is told from. */
 export type Told = {
@@ -137,7 +147,7 @@ function notes({ shown, from, shelfEmpty, unidentified, base, asked, say }: Told
   const where = shelfEmpty ? say.match.shelfEmpty : '';
   const spared = best && best.deltaE - best.deltaEUnrounded >= 0.5;
   const small = [
-    say.preview.inBase({ base: baseSaid(base, say), gel: gelSaid(asked.gelled, say) }),
+    `${capital(say.preview.inBase({ base: baseSaid(base, say), gel: gelSaid(asked.gelled, say) }))}.`,
     from === 'catalogue' ? say.match.fromCatalogue : '',
     unidentified.length > 0 ? say.match.leftOut({ names: unidentified.slice(0, 5).join(', ') }) : '',
     say.match.scale,

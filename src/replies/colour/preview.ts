@@ -36,6 +36,9 @@ const OF_THE_COLOUR: ReadonlySet<CautionId> = new Set([
   'premix-strength-unknown',
 ]);
 
+/** The smallest spoon, in neutral writing. */
+const SMALLEST = '1/32 tsp';
+
 /** Everything a preview is told from. */
 type Seen = {
   readonly jars: readonly Jar[];
@@ -163,8 +166,9 @@ function rowMeasures(
     const grams = (share * fullGrams(jar, measures) * answer.portion.grams) / 100;
     const { typical } = dose.grams;
     const teaspoons = ((dose.premix?.teaspoons ?? dose.teaspoons) * grams) / typical;
-    const { text } = practicalSpoons(teaspoons);
-    return say.match.part({ spoons: say.quantities.measure(text), name: knownAs(jars[at]!, say) });
+    const { text, spoons } = practicalSpoons(teaspoons);
+    const measure = spoons.length === 0 ? say.preview.under({ spoon: SMALLEST }) : text;
+    return say.match.part({ spoons: say.quantities.measure(measure), name: knownAs(jars[at]!, say) });
   });
 }
 

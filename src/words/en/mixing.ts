@@ -40,6 +40,7 @@ export const preview = {
   spooned: (v: { spoons: string; grams: string; portion: string }) =>
     `${v.spoons} in ${v.portion}, about ${v.grams} g`,
   pooled: 'From test bars others here made with the same product.',
+  under: (v: { spoon: string }) => `under ${v.spoon}`,
   calibrateFirst: 'One test bar and /calibrate narrow this for your own jar.',
   columns,
   card: {
@@ -114,6 +115,8 @@ export const match = {
 export const calibrating = {
   headline: (v: { name: string; times: string; before: string; after: string }) =>
     `“${v.name}” is ${v.times}: give or take ${v.after} now, ${v.before} before`,
+  notKept: (v: { name: string; off: string }) =>
+    `Not kept: these bars do not fit “${v.name}”, off by ${v.off} at best`,
   asStrong: 'as strong as usual',
   stronger: (v: { times: string }) => `${v.times} times as strong as usual`,
   bar: (v: { dose: string; hex: string; expected: string; deltaE: string }) =>

@@ -30,6 +30,7 @@ export const preview: typeof en.preview = {
   colour: ({ word, hex }) => `${word}, ${hex}`,
   spooned: ({ spoons, grams, portion }) => `${spoons} en ${portion}, unos ${comma(grams)} g`,
   pooled: 'De barras de prueba que otros de aquí hicieron con el mismo producto.',
+  under: ({ spoon }) => `menos de ${spoon}`,
   calibrateFirst: 'Una barra de prueba y /calibrate lo afinan para tu bote.',
   columns: { tint: 'Toque', pastel: 'Pastel', medium: 'Medio', full: 'Pleno' },
   card: {
@@ -99,6 +100,8 @@ export const match: typeof en.match = {
 export const calibrating: typeof en.calibrating = {
   headline: ({ name, times, before, after }) =>
     `«${name}» es ${times}: más o menos ${comma(after)} ahora, ${comma(before)} antes`,
+  notKept: ({ name, off }) =>
+    `No se guarda: estas barras no encajan con «${name}», difieren ${comma(off)} en el mejor caso`,
   asStrong: 'tan fuerte como lo habitual',
   stronger: ({ times }) => `${comma(times)} veces tan fuerte como lo habitual`,
   bar: ({ dose, hex, expected, deltaE }) =>
