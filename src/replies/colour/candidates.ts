@@ -9,7 +9,7 @@ import { type Jar, jarOf } from '../../records/shelf/jar.ts';
 import { colourJar, spooned } from './jars.ts';
 
 /** How likely lye spoils a colour, 0 to 1: our own choice, for ordering recipes only. */
-const RISK: Readonly<Record<AlkaliBehaviour, number>> = {
+export const LYE_RISK: Readonly<Record<AlkaliBehaviour, number>> = {
   stable: 0,
   conditional: 0.3,
   unknown: 0.5,
@@ -42,7 +42,7 @@ async function usableOf(jar: Jar, id: string, measures: Measures, context: Conte
       gramsPerTeaspoon,
       ceilingTspPerCup: ceilingPerCup(spoon, measures),
       white: colourant.kind === 'white',
-      risk: RISK[colourant.alkali.behaviour],
+      risk: LYE_RISK[colourant.alkali.behaviour],
       ...(pigment !== undefined && { stockTeaspoons: pigment / gramsPerTeaspoon }),
     },
   };
@@ -58,7 +58,7 @@ export async function shelfChoice(measures: Measures, context: Context): Promise
   const all = await Promise.all(
     known
       .map(jarOf)
-      .filter(({ colourant }) => RISK[colourant.alkali.behaviour] < 1)
+      .filter(({ colourant }) => LYE_RISK[colourant.alkali.behaviour] < 1)
       .map(jar => usableOf(jar, jar.item!.id, measures, context)),
   );
   const fullest = new Map<string, Usable>();
@@ -80,7 +80,7 @@ const stockOf = ({ candidate }: Usable): number => candidate.stockTeaspoons ?? 0
 export async function catalogueChoice(measures: Measures, context: Context): Promise<Choice> {
   const offered = colourants.filter(
     ({ kind, alkali, gradeOf }) =>
-      RISK[alkali.behaviour] <= RISK.conditional && gradeOf === undefined && !NOT_OFFERED.has(kind),
+      LYE_RISK[alkali.behaviour] <= LYE_RISK.conditional && gradeOf === undefined && !NOT_OFFERED.has(kind),
   );
   const usable = offered.map(colourant => usableOf({ colourant }, colourant.id, measures, context));
   return { usable: await Promise.all(usable), unidentified: [] };
