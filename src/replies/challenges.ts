@@ -44,8 +44,7 @@ export function announcementReply({ id }: StoredChallenge, { terms, phase }: Cha
 }
 
 /** A colour of a palette, with its part of the face where one is asked for. */
-const coloured = ({ hex, share }: Target) =>
-  share === undefined ? hex : `${hex} ${Math.round(share)} %`;
+const coloured = ({ hex, share }: Target) => (share === undefined ? hex : `${hex} ${Math.round(share)} %`);
 
 /** The rules of a challenge, one a row. */
 export function rulesOf(terms: Terms, say: Words): readonly string[] {

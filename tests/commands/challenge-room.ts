@@ -22,8 +22,6 @@ export async function photoOf(colours: readonly string[], paper: 'beside' | 'non
         colours,
         paper,
         cast: [1.05, 1, 0.9],
-        width: 640,
-        height: 480,
         design: { pattern: colours.length > 1 ? 'halves' : 'plain', edge: 0.004 },
       }),
     );
