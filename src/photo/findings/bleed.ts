@@ -7,7 +7,7 @@ import { type Found, MAP_LEVEL, planesAt, type Sight } from './sight.ts';
 /** Colours this far apart (plain CIELAB) make a border worth measuring. */
 const LEAST_APART = 24;
 /** A border is bled when it is this wide, as a share of the bar's width, and this many times the picture's own blur. */
-const LEAST_WIDTH = 0.028;
+const LEAST_WIDTH = 0.034;
 const ABOVE_BLUR = 2.2;
 /** Half the stretch, as a share of the bar's width, over which a border is followed. */
 const REACH = 0.13;

@@ -53,7 +53,7 @@ const size = ({ dl, da, db }: Shift) => Math.hypot(dl, da, db);
 /** Darker, and what hue it gains is between red-brown and yellow; or, on a strong ground, greyer with it. */
 function isBrown({ dl, da, db }: Shift): boolean {
   const hue = (Math.atan2(db, da) * 180) / Math.PI;
-  return dl < -3.5 && Math.hypot(da, db) > 2.2 && hue > 5 && hue < 115;
+  return dl < -2.8 && Math.hypot(da, db) > 1.5 && hue > 5 && hue < 115;
 }
 
 function colourOf({ l, level, a, b, inside }: Broad, chosen: (i: number) => boolean) {

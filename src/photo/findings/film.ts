@@ -9,7 +9,7 @@ const ASH: Lab = { l: 94, a: 0, b: 2 };
 /** Least cover (0 to 1) of a film that can be told from a trick of the light. */
 const LEAST_COVER = 0.13;
 /** A layer thicker than this share of the bar's height was poured. */
-const THICKEST = 0.24;
+const THICKEST = 0.28;
 /** The share of the top edge that must bear it, or of the face. */
 const LEAST_EDGE = 0.55;
 const LEAST_AREA = 0.05;
@@ -17,6 +17,8 @@ const LEAST_AREA = 0.05;
 const LEAST_CHROMA = 7;
 /** A film thins out over at least this share of the bar's width; poured colours meet more sharply. */
 const SOFTEST_DESIGN = 0.02;
+/** Ash is mottled: its patches' outline is this many widths of the bar long. Colour that ran keeps a plain one (4). */
+const LEAST_CONTOUR = 5;
 
 /**
  * A film, and what it explains: a speck or line at a place of the face whose colour is `off` (0 to 1, a sine) the way
@@ -121,7 +123,7 @@ function topFilm(view: View, below: boolean) {
     let y0 = 0;
     while (y0 < height / 3 && !inside[at(x, y0)]) y0++;
     if (y0 >= height / 3) continue;
-    const deep = Array.from({ length: 9 }, (_, k) => at(x, Math.floor(y0 + height * (0.3 + 0.03 * k))));
+    const deep = Array.from({ length: 9 }, (_, k) => at(x, Math.floor(y0 + height * (0.36 + 0.03 * k))));
     const ground = {
       l: median(deep.map(i => l[i]!)),
       a: median(deep.map(i => a[i]!)),
@@ -168,12 +170,25 @@ function faceFilm(view: View, { face, colours }: Sight): Found[] {
   const area = patches.length / all;
   const typical = median(patches.map(i => cover[i]!));
   if (area < LEAST_AREA || typical < LEAST_COVER * 1.3) return [];
+  if (contour(cover, view, typical / 2) < LEAST_CONTOUR) return [];
   const edge = softness(cover, view, patches, typical) / view.width;
   if (edge < SOFTEST_DESIGN) return [];
   const outline = patchBox(patches, view, face);
   return [
     found(outline, face, { cover: typical, thickness: edge, area, share: Math.min(1, 0.5 + area), onTop: 0 }),
   ];
+}
+
+/** The length of the outline of what is covered more than `level`, in widths of the view. */
+function contour(cover: Float32Array, { width, height, inside }: View, level: number): number {
+  let length = 0;
+  for (let i = 0; i < (height - 1) * width; i++) {
+    if (!inside[i]) continue;
+    const covered = cover[i]! > level;
+    if (inside[i + 1] && covered !== cover[i + 1]! > level) length++;
+    if (inside[i + width] && covered !== cover[i + width]! > level) length++;
+  }
+  return length / width;
 }
 
 /** Over how many pixels a patch's cover comes and goes: its height over its slope where it is half there. */

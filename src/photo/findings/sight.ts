@@ -1,4 +1,4 @@
-import { median } from '../pixels/quantile.ts';
+import { median, quantile } from '../pixels/quantile.ts';
 import { colourScaleSpace, type Level, scaleSpace } from '../pixels/scale-space.ts';
 import type { MainColour, PhotoFinding } from '../reading.ts';
 import type { Face } from '../scene/face.ts';
@@ -80,20 +80,26 @@ export function insideAt({ width, inside }: Face, { step, smooth }: Level): Uint
 const ENOUGH = 3000;
 
 /** The middle size of a level's response inside the bar: what texture and noise alone bring about there. */
-export function usualResponse({ data }: { data: Float32Array }, inside: Uint8Array): number {
-  const stride = Math.max(1, Math.floor(data.length / ENOUGH)) | 1;
-  const seen = new Float64Array(Math.ceil(data.length / stride));
+export const usualResponse = (response: Float32Array, inside: Uint8Array): number =>
+  median(sizes(response, inside));
+
+function sizes(response: Float32Array, inside: Uint8Array): Float64Array {
+  const stride = Math.max(1, Math.floor(response.length / ENOUGH)) | 1;
+  const seen = new Float64Array(Math.ceil(response.length / stride));
   let count = 0;
-  for (let i = 0; i < data.length; i += stride) if (inside[i]) seen[count++] = Math.abs(data[i]!);
-  return median(seen.subarray(0, count));
+  for (let i = 0; i < response.length; i += stride) if (inside[i]) seen[count++] = Math.abs(response[i]!);
+  return seen.subarray(0, count);
 }
 
 /** The difference of Gaussians of white noise keeps this part of the noise of its smoother level. */
 const BAND_OF_SMOOTH = Math.sqrt(1.5 - 4 / 3);
 
-/** The noise of a level, as a standard deviation, from what its band usually shows: edges and specks are too few to count. */
+/** A quarter of normal deviates are smaller than this part of their standard deviation. */
+const LOWER_QUARTER = 0.3186;
+
+/** The noise of a level, as a standard deviation, from the quietest quarter of its band: even a net of veins leaves that. */
 export const noiseOfLevel = ({ band }: Level, inside: Uint8Array): number =>
-  (1.4826 * usualResponse(band, inside)) / BAND_OF_SMOOTH;
+  quantile(sizes(band.data, inside), 0.25) / LOWER_QUARTER / BAND_OF_SMOOTH;
 
 /** The noise before smoothing: a bell of `sigma` leaves 1 / (2 sqrt(pi) sigma) of white noise. */
 const noiseIn = (level: Level, inside: Uint8Array): number =>

@@ -52,7 +52,7 @@ function kindOf(
 ): SpeckKind | 'shadow' {
   const hue = (Math.atan2(db, da) * 180) / Math.PI;
   const hueChange = Math.hypot(da, db);
-  if (radius > BLOTCH * barWidth && hue > 20 && hue < 105 && dl < 0 && hueChange > 6 && hueChange > 0.7 * -dl)
+  if (radius > BLOTCH * barWidth && hue > 20 && hue < 105 && dl < 0 && hueChange > 6 && hueChange > 0.5 * -dl)
     return 'orange-spots';
   // A shadow scales light in every channel alike, and CIELAB with it: what is left over is true colour.
   const share = (l + dl + 16) / (l + 16);

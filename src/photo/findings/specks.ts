@@ -43,7 +43,7 @@ export function specksOf({ face, scales }: Sight): Speck[] {
   scales.l.forEach((level, i) => {
     const inside = insideAt(face, level);
     const response = responseAt(scales, i);
-    const usual = usualResponse({ data: response }, inside);
+    const usual = usualResponse(response, inside);
     const least = Math.max(LEAST_RESPONSE, ABOVE_USUAL * usual);
     for (const at of peaks(response, level, inside, least)) {
       const speck = standingOut(scales, i, at);

@@ -5,8 +5,8 @@ import { boxRound } from './region.ts';
 import type { Found, Sight } from './sight.ts';
 import type { Speck } from './specks.ts';
 
-/** Darker than its sides by this much L* and long: a gap, not a vein. */
-const CRACK = 12;
+/** Darker than its sides by this share of the bar's own lightness (L* + 16) and long: a gap, not a vein. */
+const CRACK = 0.115;
 /** Lines that differ in hue more than in light are drawn on purpose. */
 const SWIRL_SHIFT = 5;
 /** Lines longer than this share of the bar's width are no row of specks. */
@@ -17,8 +17,8 @@ const SHORTEST_BRANCH = 10;
 const LEAST_TOTAL = 0.5;
 /** Closed cells that no single crack draws. */
 const NETWORK = 7;
-/** A fine net has this much length of line, in widths, to each width squared: cells under a fifth of the width. */
-const FINE_NET = 10;
+/** A net of fine cells has much length of line to each area, and its lines are thin: the one over the other, in widths. */
+const FINE_NET = 1500;
 
 /** Veins, networks, drag lines and cracks, but for lines that specks or a film (`veiled`) explain. */
 export function lineFindings(
@@ -29,7 +29,8 @@ export function lineFindings(
   const clear = (line: Line) => !veiled(line) && !madeOfSpecks(line, specks, sight.face);
   const dark = linesOf(sight, true).filter(clear);
   const light = linesOf(sight, false).filter(clear);
-  const cracks = dark.filter(line => isCrack(line, sight.face));
+  const gap = CRACK * ((sight.colours[0]?.lab.l ?? 60) + 16);
+  const cracks = dark.filter(line => isCrack(line, gap, sight.face));
   const veins = [...dark.filter(line => !cracks.includes(line)), ...light].filter(
     ({ hueShift, contrast }) => hueShift < SWIRL_SHIFT + 0.35 * Math.abs(contrast),
   );
@@ -66,8 +67,8 @@ function madeOfSpecks({ pixels, span }: Line, specks: readonly Speck[], { width,
   return some.filter(near).length > 0.4 * some.length;
 }
 
-const isCrack = ({ clearest, hueShift, span, cells }: Line, { barWidth }: Face) =>
-  clearest < -CRACK && hueShift < 0.35 * -clearest + 3 && span > 0.15 * barWidth && cells < NETWORK;
+const isCrack = ({ clearest, hueShift, span, cells }: Line, gap: number, { barWidth }: Face) =>
+  clearest < -gap && hueShift < 0.35 * -clearest + 3 && span > 0.15 * barWidth && cells < NETWORK;
 
 function besideCrack(line: Line, cracks: readonly Line[], { width, barWidth }: Face): boolean {
   const reach = 0.06 * barWidth;
@@ -89,7 +90,7 @@ function crackFinding(lines: readonly Line[], face: Face): Found {
   return {
     id: 'crack-on-top',
     strength: Math.min(1, length / barWidth),
-    clarity: Math.min(1, -clearest / 14) * Math.min(1, 0.4 + length / barWidth),
+    clarity: Math.min(1, -clearest / 12) * Math.min(1, 0.4 + length / barWidth),
     size: mean(lines, line => line.sigma),
     region: regionOf(lines, face),
     measures: {
@@ -109,16 +110,17 @@ function veinFindings(lines: readonly Line[], sight: Sight): Found[] {
   const cells = total(lines, line => line.cells);
   const contrast = mean(lines, line => line.contrast);
   const branching = junctions / (length / barWidth);
+  const size = mean(lines, line => line.sigma);
+  const width = (2 * size) / barWidth;
   const lengthPerArea = (length * barWidth) / face.area;
   const parallel = agreement(lines);
   const straight = mean(lines, line => line.straight);
   const id =
     parallel > 0.9 && straight > 0.97 && lines.length > 2
       ? 'drag-lines'
-      : lengthPerArea > FINE_NET
+      : lengthPerArea / width > FINE_NET
         ? 'crackle-network'
         : 'translucent-veins';
-  const size = mean(lines, line => line.sigma);
   return [
     {
       id,
@@ -135,7 +137,7 @@ function veinFindings(lines: readonly Line[], sight: Sight): Found[] {
         branching,
         cells,
         contrast,
-        width: (2 * size) / barWidth,
+        width,
         parallel,
       },
     },

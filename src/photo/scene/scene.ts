@@ -19,8 +19,10 @@ export type Scene = {
 
 /** The longer side, in pixels, at which bars are looked for. */
 const SEEK_AT = 256;
-/** A white patch that is this much of a thing is all of it: a sheet by itself. */
-const SHEET_ALONE = 0.75;
+/** Lying at the picture's edge instead of its middle speaks for paper as much as this much L*. */
+const ASIDE = 20;
+/** What is left of a thing round a white patch may be this much of it, and the patch still is all of it. */
+const LEFT_ROUND = 0.12;
 
 /** Finds the bars and the white paper in a photo. No bar: an empty list. */
 export function sceneOf(photo: Pixels): Scene {
@@ -73,7 +75,9 @@ function partPaper(
   const { width, height } = things;
   const without = (paper: Mask) =>
     filled(opened(maskWhere(width, height, i => things.data[i] === 1 && paper.data[i] === 0)));
-  const brightest = patches.toSorted((one, other) => meanOf(lightness, other) - meanOf(lightness, one));
+  // Between white soap and white paper: paper is brighter, and the soap is what the picture is of.
+  const paperiness = (patch: Mask) => meanOf(lightness, patch) + ASIDE * awayFromMiddle(patch);
+  const brightest = patches.toSorted((one, other) => paperiness(other) - paperiness(one));
   for (const patch of brightest) {
     const covered = overlap(patch, things) / areaOf(patch);
     if (covered < 0.3) return { paper: patch, soap: things };
@@ -81,7 +85,7 @@ function partPaper(
     const bars = thingsIn(rest).filter(isBar);
     if (bars.length === 0) continue;
     const whole = thingsIn(things).find(one => overlap(patch, one.mask) > 0.5 * areaOf(patch));
-    const partOfBar = whole && isBar(whole) && areaOf(patch) < SHEET_ALONE * whole.area;
+    const partOfBar = whole && wellShaped(whole) && !isAlone(patch, whole);
     if (partOfBar && !bars.some(bar => liesOn(bar, patch))) continue;
     return { paper: patch, soap: rest };
   }
@@ -89,6 +93,17 @@ function partPaper(
 }
 
 const opened = (source: Mask) => grown(shrunk(source, 2.5), 2.5);
+
+/** One bar by itself: two things that nearly touch, such as a bar and the sheet beside it, leave corners empty. */
+const wellShaped = (thing: Thing) => isBar(thing) && thing.rectangularity > 0.88 && thing.solidity > 0.94;
+
+/** True where a patch is a whole thing, its rim aside. */
+function isAlone(patch: Mask, whole: Thing): boolean {
+  const round = grown(patch, 4);
+  const { width, height } = patch;
+  const left = maskWhere(width, height, i => whole.mask.data[i] === 1 && round.data[i] === 0);
+  return areaOf(opened(left)) < LEFT_ROUND * whole.area;
+}
 
 /**
  * True where a bar lies on a sheet: a good rectangle, white nearly all round it. A pale part of a design is not, nor is
@@ -117,4 +132,16 @@ function meanOf({ data }: Plane, { data: inside }: Mask): number {
     count++;
   }
   return sum / Math.max(1, count);
+}
+
+/** How far a patch's middle is from the picture's: 0 to about 1 at an edge. */
+function awayFromMiddle({ width, height, data }: Mask): number {
+  let [x, y, count] = [0, 0, 0];
+  for (let i = 0; i < data.length; i++) {
+    if (!data[i]) continue;
+    x += i % width;
+    y += Math.floor(i / width);
+    count++;
+  }
+  return Math.hypot(x / count / width - 0.5, y / count / height - 0.5) * 2;
 }

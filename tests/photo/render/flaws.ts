@@ -38,7 +38,7 @@ export type Flaw =
 
 const WHITE = linear('#f4f3f0');
 const RUST = linear('#b5651d');
-const BROWN = linear('#6b4423');
+const BROWN = linear('#7a4a1e');
 
 /** Paints a flaw over a finished face. */
 export function paintFlaw(face: Canvas, flaw: Flaw, chance: Chance): void {

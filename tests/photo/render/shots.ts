@@ -98,7 +98,7 @@ export const FLAW_DRAWINGS: Readonly<
   pinholes: seed => {
     const dice = chance(seed);
     return {
-      flaw: { kind: 'pinholes', count: Math.round(dice.between(12, 45)), radius: dice.between(0.006, 0.014) },
+      flaw: { kind: 'pinholes', count: Math.round(dice.between(12, 45)), radius: dice.between(0.007, 0.014) },
     };
   },
   'translucent-veins': seed => {
@@ -153,7 +153,7 @@ export const FLAW_DRAWINGS: Readonly<
   'brown-outside-in': seed => {
     const dice = chance(seed);
     return {
-      flaw: { kind: 'brown-outside-in', reach: dice.between(0.12, 0.22), opacity: dice.between(0.4, 0.75) },
+      flaw: { kind: 'brown-outside-in', reach: dice.between(0.16, 0.26), opacity: dice.between(0.5, 0.75) },
       colours: [dice.pick(['#ece4d2', '#e3d7c0', '#e3b7b0', '#d8c8e8', '#efe6d6'])],
     };
   },
