@@ -51,8 +51,7 @@ export function drawChallengeResults(board: ChallengeResults): Uint8Array {
 }
 
 function drawRow(sheet: Sheet, row: ChallengeResults['rows'][number], y: number): void {
-  if (/^1=?$/.test(row.place))
-    sheet.box(MARGIN - 12, y - 6, INNER + 24, PHOTO + 12, GOLD, { radius: 10 });
+  if (/^1=?$/.test(row.place)) sheet.box(MARGIN - 12, y - 6, INNER + 24, PHOTO + 12, GOLD, { radius: 10 });
   sheet.text(row.place, MARGIN + 24, y + PHOTO / 2 + 12, { size: 34, weight: 'bold', anchor: 'middle' });
   photo(sheet, row.photo, { x: MARGIN + 64, y, width: PHOTO, height: PHOTO });
   const left = MARGIN + 64 + PHOTO + 20;

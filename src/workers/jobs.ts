@@ -3,7 +3,6 @@ import { planBatch } from '../engine/batch/plan.ts';
 import type { PlanRequest } from '../engine/batch/request.ts';
 import { drawPalette } from '../engine/challenges/reach.ts';
 import { calibrateJar } from '../engine/colour/calibrate-jar.ts';
-import { matchColour } from '../engine/colour/match.ts';
 import { matchJars } from '../engine/colour/match-jars.ts';
 import { previewMix } from '../engine/colour/preview.ts';
 import { photoColours } from '../photo/colours.ts';
@@ -34,7 +33,6 @@ export const jobs = {
   challengeBars,
   challengeResults,
   drawPalette,
-  match: matchColour,
   matchJars,
   matchCard: drawMatchCard,
   photoPalette: drawPhotoPalette,

@@ -73,6 +73,15 @@ describe('a bar', () => {
     expect((await enter('ana', { colourants: 'evening sky' })).text).toContain('Bar 1');
   });
 
+  test('of one pigment is thought of from each jar on the shelf, deep and pale', async () => {
+    await open({ rule: 'one-pigment' });
+    await fair.wait(0);
+    await fair.ana.run('/shelf add', { item: 'Moss', amount: '40 g', colourant: 'chromium oxide green' });
+    const card = fair.channel()[0]!;
+    const ideas = await fair.ana.press(card, controlOf(card, 'From my shelf'));
+    expect(ideas.text).toMatch(/Moss: .*green #[0-9a-f]{6} at the most, .* #[0-9a-f]{6} at a quarter/);
+  });
+
   test('can be replaced in part and withdrawn while entries are taken, which frees its place', async () => {
     await open({ palette: '#3f6fa8' });
     await enter('ana');

@@ -51,6 +51,10 @@ describe('a colour challenge', () => {
     expect(ideas.text).toContain(`**${BLUE}:**`);
     expect(ideas.text).toMatch(/tsp Evening sky/);
     expect(ideas.text).toContain('Gloves and goggles');
+    // The same recipe as for whoever asks for that colour by itself.
+    const [, spoons = 'none'] = /\*\*#3f6fa8:\*\* (.*? tsp) Evening sky/.exec(ideas.text) ?? [];
+    const matched = await ana.run('/match', { target: BLUE });
+    expect(matched.text).toContain(spoons);
     const empty = await fair.bea.press(announcement(), controlOf(announcement(), 'From my shelf'));
     expect(empty.text).toContain('Your shelf holds nothing');
   });

@@ -2,99 +2,109 @@ import { z } from 'zod';
 import { followUp } from '../../conversation/command.ts';
 import type { Context } from '../../conversation/context.ts';
 import type { Block, Reply } from '../../conversation/reply.ts';
+import { withinReach } from '../../engine/challenges/reach.ts';
 import type { Target, Terms } from '../../engine/challenges/terms.ts';
 import { predictBar } from '../../engine/colour/bar.ts';
-import { plainBase } from '../../engine/colour/base-soap.ts';
+import { baseSoap } from '../../engine/colour/base-soap.ts';
+import { USUAL_BASE } from '../../engine/colour/base-text.ts';
 import { gramsPerHundred } from '../../engine/colour/colourant-optics.ts';
-import type { MatchCandidate, MatchRecipe } from '../../engine/colour/match.ts';
-import { printSpoons } from '../../engine/quantities/spoons.ts';
+import { opticsOfJar } from '../../engine/colour/jar.ts';
+import { TYPICAL_BATTER } from '../../engine/dispersion/batter.ts';
+import { MEASURES, type Measures, US_CUP_ML } from '../../engine/quantities/units.ts';
 import { asOf, requireChallenge } from '../../records/challenges/index.ts';
 import { noteShelf } from '../../records/group-shelves.ts';
-import { listShelf } from '../../records/shelf/index.ts';
-import type { ShelfItem } from '../../records/shelf/shelf.ts';
+import { preferencesOf } from '../../records/preferences.ts';
+import { shelfChoice, type Usable } from '../colour/candidates.ts';
+import { knownAs } from '../colour/jars.ts';
+import { type Recipe, recipesOf } from '../colour/recipe.ts';
 import { tenth } from './bars.ts';
 import { boardOf } from './board.ts';
-import { candidatesOf } from './shelf-candidates.ts';
 
-/** A US cup of batter at 1 g/ml: what a maker pulls out for one colour. */
-const oneCup = { cups: 1, grams: 236.6 } as const;
-const base = plainBase('white', false);
+/** A US cup of batter: what a maker pulls out for one colour. */
+const oneCup = { cups: 1, grams: US_CUP_ML * TYPICAL_BATTER.gramsPerMillilitre } as const;
 
 /** What a member could make for a challenge from their own shelf; for their eyes only. */
 export async function ideasFor(id: string, context: Context): Promise<Reply> {
   const { store, asker, say, at } = context;
-  const steps = say.challengeSteps;
   const { terms } = asOf(await requireChallenge(boardOf(context), id), at);
-  const items = await listShelf({ store, member: asker.id });
-  const candidates = candidatesOf(items);
-  if (candidates.length === 0)
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const { usable } = await shelfChoice(measures, context);
+  if (usable.length === 0)
     return {
       kind: 'reply',
-      headline: steps.emptyShelf,
+      headline: say.challengeSteps.emptyShelf,
       data: { challenge: id, ideas: [] },
       blocks: [],
       cautions: [],
     };
   await store.commit([noteShelf(context.group, asker.id)]);
   return terms.palette.length > 0
-    ? recipesFor(id, terms, { items, candidates }, context)
-    : coloursOf(id, { items, candidates }, context);
+    ? recipesFor(id, terms, { usable, measures }, context)
+    : coloursOf(id, usable, context);
 }
 
-type OwnShelf = { readonly items: readonly ShelfItem[]; readonly candidates: readonly MatchCandidate[] };
+/** Colourants beside a white, and whether there may be one: a rule of one or two counts the white too. */
+function allowed({ constraint, mostColourants = 4 }: Terms): { most: number; whites: boolean } {
+  const together = constraint === 'one-pigment' ? 1 : mostColourants;
+  return together === 1 ? { most: 1, whites: false } : { most: Math.min(3, together - 1), whites: true };
+}
 
-/** Whites do not count as a colour beside the one pigment, but the rule allows one colourant in all. */
-const mostTogether = ({ constraint, mostColourants = 2 }: Terms) =>
-  constraint === 'one-pigment' ? 1 : Math.max(1, Math.min(2, mostColourants));
-
-/** The best recipe in spoons for each colour of the palette. */
-async function recipesFor(id: string, terms: Terms, shelf: OwnShelf, context: Context): Promise<Reply> {
+/** The best recipe in spoons for each colour of the palette, as `/match` finds it. */
+async function recipesFor(
+  id: string,
+  terms: Terms,
+  { usable, measures }: { usable: readonly Usable[]; measures: Measures },
+  context: Context,
+): Promise<Reply> {
   const { say, asker, workers } = context;
   const steps = say.challengeSteps;
-  const allowed =
-    terms.constraint === 'one-pigment' ? shelf.candidates.filter(one => !one.white) : shelf.candidates;
+  const { most, whites } = allowed(terms);
+  const candidates = usable.map(({ candidate }) => candidate).filter(({ white }) => whites || !white);
   const found = await Promise.all(
-    terms.palette.map(async target => ({
-      target,
-      recipe: (
-        await workers.run(
-          'match',
-          {
-            target: target.lab,
-            candidates: allowed,
-            base,
-            portion: oneCup,
-            most: mostTogether(terms),
-            recipes: 1,
-          },
-          { owner: asker.id },
-        )
-      ).recipes[0],
-    })),
+    terms.palette.map(async (target): Promise<Idea> => {
+      if (candidates.length === 0) return { target, recipe: undefined };
+      const asked = {
+        target: target.lab,
+        candidates,
+        shades: USUAL_BASE.shades,
+        gelled: false,
+        portion: oneCup,
+      };
+      const answer = await workers.run('matchJars', { ...asked, most, recipes: 1 }, { owner: asker.id });
+      return { target, recipe: recipesOf(answer, usable, measures)[0] };
+    }),
   );
-  const near = found.filter(({ recipe }) => (recipe?.deltaE ?? Number.POSITIVE_INFINITY) <= 5).length;
-  const names = new Map(shelf.items.map(item => [item.id, item.name]));
+  const near = found.filter(({ recipe }) => recipe !== undefined && recipe.deltaE <= withinReach).length;
   return {
     kind: 'reply',
     headline: steps.ideas({ near, of: found.length }),
-    data: { challenge: id, ideas: found.map(({ target, recipe }) => ({ target: target.hex, recipe })) },
-    blocks: [ideaMeasures(found, names, context), { kind: 'text', text: steps.ideasNote, folds: true }],
+    data: {
+      challenge: id,
+      ideas: found.map(({ target, recipe }) => ({
+        target: target.hex,
+        deltaE: recipe?.deltaE,
+        doses: recipe?.doses.map(({ jar, teaspoons, spoonsText }) => ({
+          jar: knownAs(jar, say),
+          teaspoons,
+          spoons: spoonsText,
+        })),
+      })),
+    },
+    blocks: [ideaMeasures(found, context), { kind: 'text', text: steps.ideasNote, folds: true }],
     cautions: [{ id: 'gloves', text: steps.gloves }],
   };
 }
 
-function ideaMeasures(
-  found: readonly { readonly target: Target; readonly recipe: MatchRecipe | undefined }[],
-  names: ReadonlyMap<string, string>,
-  { say }: Context,
-): Block {
+type Idea = { readonly target: Target; readonly recipe: Recipe | undefined };
+
+function ideaMeasures(found: readonly Idea[], { say }: Context): Block {
   const steps = say.challengeSteps;
   return {
     kind: 'measures',
     measures: found.map(({ target, recipe }) => {
       if (!recipe) return { label: target.hex, value: steps.nothingNear };
       const doses = recipe.doses.map(
-        dose => `${say.quantities.measure(dose.spoons.map(printSpoons).join(' + '))} ${names.get(dose.id)}`,
+        ({ jar, spoonsText }) => `${say.quantities.measure(spoonsText)} ${knownAs(jar, say)}`,
       );
       const { hex, plusMinus } = recipe.predicted;
       return {
@@ -107,16 +117,22 @@ function ideaMeasures(
 }
 
 /** Without a palette: the colour each jar gives at its ceiling and at a quarter of it. */
-function coloursOf(id: string, { items, candidates }: OwnShelf, { say }: Context): Reply {
+function coloursOf(id: string, usable: readonly Usable[], { say }: Context): Reply {
   const steps = say.challengeSteps;
-  const ideas = candidates.map(candidate => {
+  const base = baseSoap(USUAL_BASE.shades, false);
+  const ideas = usable.map(({ jar, candidate }) => {
+    const optics = opticsOfJar(candidate.jar);
     const at = (share: number) => {
       const grams = gramsPerHundred(candidate.ceilingTspPerCup * share, candidate.gramsPerTeaspoon);
-      return predictBar([{ optics: candidate.optics, grams }], base);
+      return predictBar([{ optics, grams }], base);
     };
     const [full, pale] = [at(1), at(0.25)];
-    const name = items.find(item => item.id === candidate.id)?.name ?? candidate.id;
-    return { name, full: full.hex, pale: pale.hex, words: [full.word, pale.word] as const };
+    return {
+      name: knownAs(jar, say),
+      full: full.hex,
+      pale: pale.hex,
+      words: [full.word, pale.word] as const,
+    };
   });
   return {
     kind: 'reply',

@@ -5,7 +5,8 @@ import { leastFaceShare } from '../../engine/challenges/measured.ts';
 import type { Target } from '../../engine/challenges/terms.ts';
 import { hexOfLab, labOfHex } from '../../engine/colour/appearance.ts';
 import { predictBar } from '../../engine/colour/bar.ts';
-import { plainBase } from '../../engine/colour/base-soap.ts';
+import { baseSoap } from '../../engine/colour/base-soap.ts';
+import { USUAL_BASE } from '../../engine/colour/base-text.ts';
 import { fullDose, opticsOf } from '../../engine/colour/colourant-optics.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
 import { parseColour } from '../../engine/quantities/colour.ts';
@@ -19,6 +20,7 @@ declare module '../../engine/refusal.ts' {
   }
 }
 
+const usualBase = baseSoap(USUAL_BASE.shades, false);
 /** At most so many colours make a palette. */
 const mostColours = 6;
 
@@ -53,7 +55,7 @@ function hexNamed(text: string): string {
     try {
       const colourant = findColourant(text);
       const mix = [{ optics: opticsOf(colourant), grams: fullDose(colourant) }];
-      return predictBar(mix, plainBase('white', false)).hex;
+      return predictBar(mix, usualBase).hex;
     } catch (unknown) {
       throw unknown instanceof Refusal ? unreadable : unknown;
     }
@@ -90,7 +92,7 @@ export async function drawnPalette({ colours = 3, share = 60, seed }: DrawAsked,
       size: colours,
       leastShare: share / 100,
       shelves: shelves.filter(shelf => shelf.length > 0),
-      base: plainBase('white', false),
+      base: usualBase,
     },
     { owner: context.asker.id },
   );

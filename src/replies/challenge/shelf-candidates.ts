@@ -5,7 +5,10 @@ import { US_TEASPOON_ML } from '../../engine/quantities/units.ts';
 import type { ShelfItem } from '../../records/shelf/shelf.ts';
 import { LYE_RISK } from '../colour/candidates.ts';
 
-/** What of a shelf may colour a bar: known powders that lye leaves alone enough; bought liquids are of unknown strength. */
+/**
+ * What of somebody's shelf may colour a bar, for a palette that many can make: known powders that hold in lye, at the
+ * strength of their kind. What a maker's own test bars said is left out: a palette is drawn for all of them.
+ */
 export const candidatesOf = (items: readonly ShelfItem[]): readonly MatchCandidate[] =>
   items.flatMap(item => {
     const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);

@@ -143,7 +143,8 @@ export const challengeSteps = {
 
   ideas: (v: { near: number; of: number }) =>
     `From your shelf you can come near ${v.near} of ${count(v.of, 'colour', 'colours')}.`,
-  ideasNote: 'For 1 US cup of white, ungelled batter. Colours are estimates: a test bar decides.',
+  ideasNote:
+    'For 1 US cup of cream-coloured, ungelled batter. Colours are estimates: a test bar decides. More recipes, with a picture: /match.',
   ideaNote: (v: { hex: string; away: string; plusMinus: string }) =>
     `about ${v.hex}, ${v.away} ± ${v.plusMinus} away from it (2 is just visible)`,
   nothingNear: 'nothing on your shelf comes near',

@@ -129,7 +129,7 @@ export const challengeSteps: typeof en.challengeSteps = {
 
   ideas: v => `Con tu estante puedes acercarte a ${v.near} de ${count(v.of, 'color', 'colores')}.`,
   ideasNote:
-    'Para 1 taza (EE. UU.) de masa blanca sin gelificar. Los colores son estimaciones: decide una barra de prueba.',
+    'Para 1 taza (EE. UU.) de masa color crema sin gelificar. Los colores son estimaciones: decide una barra de prueba. Más recetas, con imagen: /match.',
   ideaNote: v => `aproximadamente ${v.hex}, a ${v.away} ± ${v.plusMinus} de él (2 apenas se nota)`,
   nothingNear: 'nada de tu estante se acerca',
   uncoloured: 'sin ningún colorante',
