@@ -58,15 +58,22 @@ const TOO_COARSE = 0.1;
 export function practicalSpoons(teaspoons: number, atMost = Number.POSITIVE_INFINITY): PracticalSpoons {
   if (!(teaspoons > 0 && Number.isFinite(teaspoons))) throw new RangeError('a dose is positive and finite');
   const most = Math.floor(atMost * 32 * (1 + ROUNDING));
-  const target = teaspoons * 32;
+  const target = settled(teaspoons * 32);
   if (target < 1 - ROUNDING || most < 1) return { spoons: [], ...byPaste(teaspoons) };
   const thirtySeconds = fewest(Math.min(target, most), most);
   const spoons = spoonsOf(thirtySeconds);
   const held = thirtySeconds / 32;
-  const off = (held - teaspoons) / teaspoons;
+  const off = (thirtySeconds - target) / target;
   const plain = { spoons, teaspoons: held, off, text: spoons.map(printSpoons).join(' + ') };
   return Math.abs(off) > TOO_COARSE ? { ...plain, paste: pasteFor(teaspoons) } : plain;
 }
+
+/**
+ * Halfway between two sums, millilitres and cups differ in the last digits: settled to a hundred-thousandth they
+ * choose alike. Less than one thirty-second is left to pastes.
+ */
+const settled = (thirtySeconds: number): number =>
+  thirtySeconds < 1 ? thirtySeconds : Math.round(thirtySeconds * 1e5) / 1e5;
 
 /** Neutral writing of one kind of spoon: `1/4 tsp`, `2 Tbsp`, `2 x 1/4 tsp`. */
 export function printSpoons({ spoon, count }: SpoonCount): string {
@@ -129,7 +136,10 @@ function pasteFor(teaspoons: number): DilutionPaste {
   const sizes = SPOONS.filter(([, size]) => size >= 4 && size <= 96).toReversed();
   const fits = ([, size]: readonly [Spoon, number]) => {
     const parts = size / 32 / teaspoons;
-    return Math.ceil(parts * (1 - ROUNDING)) >= 2 && Math.ceil(parts * (1 - ROUNDING)) <= parts * 1.05;
+    return (
+      Math.ceil(parts * (1 - ROUNDING)) >= 2 &&
+      Math.ceil(parts * (1 - ROUNDING)) <= parts * 1.05 * (1 + ROUNDING)
+    );
   };
   const [powder, size] = sizes.find(fits) ?? sizes.at(-1)!;
   const parts = Math.max(1, Math.ceil((size / 32 / teaspoons) * (1 - ROUNDING)));
