@@ -56,18 +56,16 @@ export type Frame = {
 
 let clips = 0;
 
-/** A JPEG photo that fills a frame, cut at its edges; an empty frame where there is none. */
+/** A JPEG photo, whole, in the middle of a frame; an empty frame where there is none. */
 export function photo(sheet: Sheet, jpeg: Uint8Array | undefined, { x, y, width, height }: Frame): void {
-  if (!jpeg) {
-    sheet.box(x, y, width, height, BLANK, { radius: 6, edge: RULE });
-    return;
-  }
+  sheet.box(x, y, width, height, BLANK, { radius: 6, edge: RULE });
+  if (!jpeg) return;
   clips += 1;
   const id = `cut${clips}`;
   const href = `data:image/jpeg;base64,${Buffer.from(jpeg).toString('base64')}`;
   const at = `x="${x}" y="${y}" width="${width}" height="${height}"`;
   sheet.element(
-    `<clipPath id="${id}"><rect ${at} rx="6"/></clipPath><image ${at} preserveAspectRatio="xMidYMid slice" clip-path="url(#${id})" href="${href}"/>`,
+    `<clipPath id="${id}"><rect ${at} rx="6"/></clipPath><image ${at} preserveAspectRatio="xMidYMid meet" clip-path="url(#${id})" href="${href}"/>`,
   );
 }
 

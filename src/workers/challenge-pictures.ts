@@ -6,7 +6,7 @@ import { type ChallengeResults, drawChallengeResults } from '../pictures/challen
 /** Pixels along the side of a small photo: twice what a board shows it at. */
 const SMALL = 420;
 
-/** Cut square where the colour is: a bar seldom lies in the middle once a white sheet lies beside it. */
+/** Small, and whole: a bar seldom lies in the middle once a white sheet lies beside it. */
 async function withSmallPhotos<Shown extends { readonly photo?: Uint8Array | undefined }>(
   list: readonly Shown[],
 ): Promise<readonly Shown[]> {
@@ -17,7 +17,7 @@ async function withSmallPhotos<Shown extends { readonly photo?: Uint8Array | und
         : {
             ...one,
             photo: await sharp(one.photo)
-              .resize(SMALL, SMALL, { fit: 'cover', position: sharp.strategy.attention })
+              .resize(SMALL, SMALL, { fit: 'inside' })
               .jpeg({ quality: 80 })
               .toBuffer(),
           },
