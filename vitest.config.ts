@@ -8,6 +8,7 @@ const pure = ['engine', 'standards', 'conversation', 'words', 'terminal'].map(
 export default defineConfig({
   test: {
     testTimeout: 20_000,
+    setupFiles: ['tests/seed.ts'],
     projects: [
       {
         extends: true,
