@@ -7,7 +7,8 @@ const pure = ['engine', 'standards', 'conversation', 'words', 'terminal'].map(
 
 export default defineConfig({
   test: {
-    testTimeout: 20_000,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
     setupFiles: ['tests/seed.ts'],
     projects: [
       {

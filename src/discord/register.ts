@@ -58,7 +58,7 @@ function essence(value: unknown): unknown {
   );
 }
 
-const isEmpty = (value: unknown) => Array.isArray(value) && value.length === 0;
+const isEmpty = (value: unknown) => value === '' || (Array.isArray(value) && value.length === 0);
 
 const OURS = new Set(
   `type name name_localizations description description_localizations contexts options required choices value

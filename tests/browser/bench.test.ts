@@ -49,7 +49,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     await page.getByRole('option', { name: /^\/dose/ }).waitFor();
     await page.keyboard.press('ArrowDown');
     await page.keyboard.press('Enter');
-    expect(await line.inputValue()).toBe('/dose ');
+    await expect.poll(() => line.inputValue()).toBe('/dose ');
     await page.keyboard.type('colourant:ultramarine bl');
     await page.getByRole('option', { name: 'Ultramarine blue' }).waitFor();
     await page.keyboard.press('ArrowDown');
