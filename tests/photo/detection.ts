@@ -15,7 +15,11 @@ const HELD_OUT = 90_000;
 const flawed = (kind: Drawn, seed: number): Partial<Shot> => {
   if (kind === 'colour-bled') return twoColours(seed, 0.075 + 0.012 * (seed % 5));
   const { flaw, colours } = FLAW_DRAWINGS[kind](seed);
-  return { flaws: [flaw], ...(colours && { colours }) };
+  // A brown rim on a beige table cannot be told from it by anyone's rule: those bars lie on cloth or slate.
+  const ground = kind === 'brown-outside-in' && {
+    background: seed % 2 === 0 ? ('cloth' as const) : ('slate' as const),
+  };
+  return { flaws: [flaw], ...(colours && { colours }), ...ground };
 };
 
 /** A reading of the `index`th held-out bar with a flaw. */

@@ -17,8 +17,8 @@ const LEAST_AREA = 0.05;
 const LEAST_CHROMA = 7;
 /** A film thins out over at least this share of the bar's width; poured colours meet more sharply. */
 const SOFTEST_DESIGN = 0.02;
-/** Ash is mottled: its patches' outline is this many widths of the bar long. Colour that ran keeps a plain one (4). */
-const LEAST_CONTOUR = 5;
+/** Ash is mottled: its patches' outline is this many times the root of their area. Colour that ran keeps a plain one (5). */
+const LEAST_CONTOUR = 6.5;
 
 /**
  * A film, and what it explains: a speck or line at a place of the face whose colour is `off` (0 to 1, a sine) the way
@@ -170,7 +170,7 @@ function faceFilm(view: View, { face, colours }: Sight): Found[] {
   const area = patches.length / all;
   const typical = median(patches.map(i => cover[i]!));
   if (area < LEAST_AREA || typical < LEAST_COVER * 1.3) return [];
-  if (contour(cover, view, typical / 2) < LEAST_CONTOUR) return [];
+  if (contour(cover, view, typical / 2) < LEAST_CONTOUR * Math.sqrt(area)) return [];
   const edge = softness(cover, view, patches, typical) / view.width;
   if (edge < SOFTEST_DESIGN) return [];
   const outline = patchBox(patches, view, face);

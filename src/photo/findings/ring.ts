@@ -11,7 +11,7 @@ const LEAST_STEP = 2.8;
 /** The share of all variation of lightness that one step must explain. */
 const LEAST_EXPLAINED = 0.45;
 /** A border of gel shows over less than this share of the radius; the fall of light to the corners is wider. */
-const WIDEST_BORDER = 0.3;
+const WIDEST_BORDER = 0.18;
 /** Centres are rounded rectangles as the heat in a loaf makes them: this power of the superellipse. */
 const POWER = 2.5;
 

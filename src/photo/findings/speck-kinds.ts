@@ -12,8 +12,8 @@ const LEAST_SHARE = 0.2;
 /** Orange spots are blotches, specks are grains: the radius that parts them, as a share of the bar's width. */
 const BLOTCH = 0.0085;
 
-/** Dark specks whose lit sides agree on this much, on the mean, are holes. Pigment gives 0.03 at most, holes 0.07. */
-const LIT = 0.045;
+/** Dark specks whose lit sides agree on this much, on the mean, are holes. Pigment gives 0.05 at most, holes 0.12. */
+const LIT = 0.07;
 const CLEAR_OF_CHANCE = 2.6;
 
 /** The specks of a face, parted by kind: at most one finding each. */
@@ -54,12 +54,19 @@ function kindOf(
   const hueChange = Math.hypot(da, db);
   if (radius > BLOTCH * barWidth && hue > 20 && hue < 105 && dl < 0 && hueChange > 6 && hueChange > 0.5 * -dl)
     return 'orange-spots';
-  // A shadow scales light in every channel alike, and CIELAB with it: what is left over is true colour.
+  // A shadow scales light in every channel alike, and CIELAB with it; the camera's coarser colour shows part of that.
   const share = (l + dl + 16) / (l + 16);
-  const leftOver = Math.hypot(a + da - a * share, b + db - b * share);
+  const leftOver = awayFrom([a * (share - 1), b * (share - 1)], [da, db]);
   if (dl < 0 && leftOver < 0.35 * -dl + 2) return 'shadow';
   if (dl > 0 && dl > 0.4 * hueChange) return 'white-specks';
   return 'coloured-specks';
+}
+
+/** How far a point is from the way between zero and `end`. */
+function awayFrom([ex, ey]: readonly [number, number], [x, y]: readonly [number, number]): number {
+  const squared = ex * ex + ey * ey;
+  const along = squared > 0 ? Math.min(1, Math.max(0, (x * ex + y * ey) / squared)) : 0;
+  return Math.hypot(x - along * ex, y - along * ey);
 }
 
 function finding(id: SpeckKind, specks: readonly Speck[], { face, colours, map, scales }: Sight): Found {

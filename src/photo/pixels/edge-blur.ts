@@ -1,8 +1,8 @@
 import type { Plane } from './plane.ts';
 import { quantile } from './quantile.ts';
 
-const REACH = 8;
-const LEAST_STEP = 5;
+const REACH = 10;
+const LEAST_STEP = 12;
 const SLOPE_VARIANCE = 1 / 3;
 
 /**
@@ -12,7 +12,7 @@ const SLOPE_VARIANCE = 1 / 3;
  */
 export function edgeBlur({ width, height, data }: Plane, inside?: Uint8Array): number {
   const widths: number[] = [];
-  for (let y = REACH; y < height - REACH; y += 6) {
+  for (let y = REACH; y < height - REACH; y += 3) {
     for (let x = REACH; x < width - REACH; x++) {
       const i = y * width + x;
       if (inside && !inside[i]) continue;

@@ -19,7 +19,7 @@ export type Thing = {
 
 /** Below this difference from the background nothing is a thing; above, Otsu's threshold decides. */
 const LEAST_DIFFERENCE = 7;
-const MOST_DIFFERENCE = 22;
+const MOST_DIFFERENCE = 14;
 const LEAST_AREA = 0.03;
 
 /** The threshold of difference between background and things. */
@@ -39,6 +39,12 @@ export function thingsIn(source: Mask): Thing[] {
   return components(source, least)
     .map(piece => thing(piece, source))
     .toSorted((one, other) => other.area - one.area);
+}
+
+/** Area over hull area of the largest piece of a mask: paper has straight edges. */
+export function solidityOf(source: Mask): number {
+  const largest = components(source).toSorted((one, other) => other.pixels.length - one.pixels.length)[0];
+  return largest ? largest.pixels.length / polygonArea(hull(rim(source, largest))) : 0;
 }
 
 function thing(piece: Component, { width, height }: Mask): Thing {

@@ -4,7 +4,7 @@ import { labOf } from '../pixels/lab.ts';
 import { grown, shrunk } from '../pixels/nearest.ts';
 import { areaOf, type Mask, maskWhere, type Plane } from '../pixels/plane.ts';
 import { unlikeBackground } from './background.ts';
-import { notBackground, type Thing, thingsIn, thingsThreshold } from './objects.ts';
+import { notBackground, solidityOf, type Thing, thingsIn, thingsThreshold } from './objects.ts';
 import { shrink } from './shrink.ts';
 import { whitePatches } from './white.ts';
 
@@ -21,6 +21,8 @@ export type Scene = {
 const SEEK_AT = 256;
 /** Lying at the picture's edge instead of its middle speaks for paper as much as this much L*. */
 const ASIDE = 20;
+/** The share of a patch's surroundings that is background where the patch lies apart. */
+const GAP = 0.12;
 /** What is left of a thing round a white patch may be this much of it, and the patch still is all of it. */
 const LEFT_ROUND = 0.12;
 
@@ -32,7 +34,7 @@ export function sceneOf(photo: Pixels): Scene {
   const unlike = unlikeBackground(lab);
   const patches = whitePatches(small, lab);
   const things = notBackground(unlike);
-  const { paper, soap } = partPaper(patches, things, lab.l);
+  const { paper, soap } = partPaper(patches, things, lab.l, unlike);
   const bars = thingsIn(soap).filter(one => isBar(one) && standsOut(one, unlike));
   return { small, factor, bars, white: paper && shrunk(paper, 1.5) };
 }
@@ -71,6 +73,7 @@ function partPaper(
   patches: readonly Mask[],
   things: Mask,
   lightness: Plane,
+  unlike: Plane,
 ): { paper: Mask | undefined; soap: Mask } {
   const { width, height } = things;
   const without = (paper: Mask) =>
@@ -81,11 +84,12 @@ function partPaper(
   for (const patch of brightest) {
     const covered = overlap(patch, things) / areaOf(patch);
     if (covered < 0.3) return { paper: patch, soap: things };
+    if (solidityOf(patch) < 0.85) continue;
     const rest = without(grown(patch, 2));
     const bars = thingsIn(rest).filter(isBar);
     if (bars.length === 0) continue;
     const whole = thingsIn(things).find(one => overlap(patch, one.mask) > 0.5 * areaOf(patch));
-    const partOfBar = whole && wellShaped(whole) && !isAlone(patch, whole);
+    const partOfBar = whole && wellShaped(whole) && !isAlone(patch, whole) && !hasGap(patch, whole, unlike);
     if (partOfBar && !bars.some(bar => liesOn(bar, patch))) continue;
     return { paper: patch, soap: rest };
   }
@@ -96,6 +100,20 @@ const opened = (source: Mask) => grown(shrunk(source, 2.5), 2.5);
 
 /** One bar by itself: two things that nearly touch, such as a bar and the sheet beside it, leave corners empty. */
 const wellShaped = (thing: Thing) => isBar(thing) && thing.rectangularity > 0.88 && thing.solidity > 0.94;
+
+/** True where background shows between a patch and the rest of the thing it was joined to. */
+function hasGap(patch: Mask, whole: Thing, unlike: Plane): boolean {
+  const threshold = thingsThreshold(unlike);
+  const round = grown(patch, 5);
+  let rim = 0;
+  let background = 0;
+  for (let i = 0; i < round.data.length; i++) {
+    if (!round.data[i] || patch.data[i] || !whole.mask.data[i]) continue;
+    rim++;
+    if (unlike.data[i]! < threshold) background++;
+  }
+  return background > GAP * rim;
+}
 
 /** True where a patch is a whole thing, its rim aside. */
 function isAlone(patch: Mask, whole: Thing): boolean {

@@ -28,16 +28,17 @@ export type Camera = { readonly blur: number; readonly noise: number; readonly q
 /** A shot with chance geometry, light, background and bar; what is given stands. */
 export function shotOf(seed: number, camera: Camera, given: Partial<Shot> = {}): Shot {
   const dice = chance(seed * 31 + 7);
+  const paper = given.paper ?? dice.pick(['beside', 'none', 'none'] as const);
   return {
     seed,
     design: { pattern: 'plain', edge: 0.004 },
     colours: [dice.pick(SOAP)],
     flaws: [],
     background: dice.pick(['table', 'wood', 'cloth', 'slate'] as const),
-    paper: dice.pick(['beside', 'none', 'none'] as const),
+    paper,
     angle: dice.between(-12, 12),
     perspective: dice.between(0, 0.1),
-    fill: given.paper === 'beside' ? dice.between(0.45, 0.55) : dice.between(0.5, 0.68),
+    fill: paper === 'beside' ? dice.between(0.45, 0.56) : dice.between(0.5, 0.68),
     falloff: dice.between(0, 0.25),
     cast: [dice.between(0.95, 1.1), 1, dice.between(0.8, 1.05)],
     width: 960,
@@ -98,7 +99,11 @@ export const FLAW_DRAWINGS: Readonly<
   pinholes: seed => {
     const dice = chance(seed);
     return {
-      flaw: { kind: 'pinholes', count: Math.round(dice.between(12, 45)), radius: dice.between(0.007, 0.014) },
+      flaw: {
+        kind: 'pinholes',
+        count: Math.round(dice.between(12, 45)),
+        radius: dice.between(0.0095, 0.016),
+      },
     };
   },
   'translucent-veins': seed => {

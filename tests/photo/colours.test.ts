@@ -1,0 +1,80 @@
+import { describe, expect, test } from 'vitest';
+import { colourDifference, labOfXyz } from '../../src/engine/colour/appearance.ts';
+import { xyzOfReflectance } from '../../src/engine/colour/observer.ts';
+import { reflectanceOfLab, smoothestReflectance, xyzOfLab } from '../../src/engine/colour/reconstruct.ts';
+import { photoColours } from '../../src/photo/colours.ts';
+import { LIGHTS, labOfHex, seenUnder } from './render/lights.ts';
+import { shoot } from './render/scene.ts';
+import { shotOf } from './render/shots.ts';
+
+const BARS = ['#7f5fa8', '#c96a5a', '#4f8a6a', '#d9c48a', '#3f6fa8', '#ece4d2'];
+
+/** The bar as it is in daylight: the colour of the reflectance that was lit. */
+const trueLab = (hex: string) => labOfXyz(xyzOfReflectance(reflectanceOfLab(labOfHex(hex), 0)));
+
+describe('the colour of a bar with white paper in view', () => {
+  test('is within 4 CIEDE2000 of the truth on the mean under three lights, whatever the camera makes of them', async () => {
+    const rows = [];
+    for (const light of LIGHTS) {
+      const misses = [];
+      for (const [i, hex] of BARS.entries()) {
+        const given = {
+          colours: [hex],
+          paper: 'beside',
+          background: 'slate',
+          falloff: 0.1,
+          cast: [1, 1, 1],
+        } as const;
+        const photo = await shoot(
+          shotOf(300 + i, { blur: 2, noise: 4, quality: 85 }, given),
+          seenUnder(light),
+        );
+        const { colours, whiteReference } = await photoColours(photo);
+        expect(whiteReference).toBe(true);
+        misses.push(colourDifference(colours[0]!.lab, trueLab(hex)));
+      }
+      rows.push({
+        light: light.name,
+        mean: misses.reduce((sum, d) => sum + d, 0) / misses.length,
+        most: Math.max(...misses),
+      });
+    }
+    console.info(
+      rows
+        .map(
+          ({ light, mean, most }) => `${light}: mean ${mean.toFixed(2)}, most ${most.toFixed(2)} CIEDE2000`,
+        )
+        .join('\n'),
+    );
+    for (const { mean } of rows) expect(mean).toBeLessThan(4);
+  });
+
+  test('a part of the picture can be asked for instead of the bar', async () => {
+    const shot = shotOf(
+      5,
+      { blur: 2, noise: 3, quality: 90 },
+      { paper: 'beside', background: 'cloth', colours: ['#c96a5a'] },
+    );
+    const photo = await shoot(shot);
+    const bar = await photoColours(photo, { x: 0.36, y: 0.46, width: 0.08, height: 0.08 });
+    const corner = await photoColours(photo, { x: 0, y: 0, width: 0.08, height: 0.08 });
+    expect(bar.colours[0]!.lab.a).toBeGreaterThan(20);
+    expect(corner.colours[0]!.lab.a).toBeLessThan(5);
+  });
+
+  test('two colours come with their shares', async () => {
+    const halves = { pattern: 'halves', edge: 0.004 } as const;
+    const shot = shotOf(
+      6,
+      { blur: 2, noise: 3, quality: 90 },
+      { colours: ['#f0e8d8', '#7f5fa8'], design: halves, background: 'slate' },
+    );
+    const { colours } = await photoColours(await shoot(shot));
+    expect(colours).toHaveLength(2);
+    for (const { share } of colours) expect(Math.abs(share - 0.5)).toBeLessThan(0.1);
+  });
+});
+
+test('the drawn truth is real: each bar has a reflectance', () => {
+  for (const hex of BARS) expect(smoothestReflectance(xyzOfLab(labOfHex(hex)))).toBeDefined();
+});

@@ -1,0 +1,163 @@
+import { readFileSync } from 'node:fs';
+import sharp from 'sharp';
+import { describe, expect, test } from 'vitest';
+import { FINDING_IDS } from '../../src/engine/flaws/findings.ts';
+import { photoColours } from '../../src/photo/colours.ts';
+import { findingOf, PHOTO_FINDING_IDS } from '../../src/photo/findings/ids.ts';
+import { readPhoto } from '../../src/photo/read.ts';
+import { shoot } from './render/scene.ts';
+import { FLAW_DRAWINGS, shotOf } from './render/shots.ts';
+
+const phone = { blur: 2, noise: 4, quality: 85 };
+const control = (name: string) => readFileSync(new URL(`controls/${name}`, import.meta.url));
+
+describe('a photo with no soap in it', () => {
+  test.each(['brick.png', 'grass.png', 'gravel.png'])(
+    '%s: no bar is seen and nothing is found',
+    async name => {
+      const reading = await readPhoto(control(name));
+      expect(reading.bars).toEqual([]);
+      expect(reading.findings).toEqual([]);
+      expect(reading.colours).toEqual([]);
+      await expect(photoColours(control(name))).rejects.toMatchObject({ id: 'photo-bar-unseen' });
+    },
+  );
+
+  test('cell.png: a pale disc may pass for a round soap, and still nothing is found on it', async () => {
+    expect((await readPhoto(control('cell.png'))).findings).toEqual([]);
+  });
+
+  test('an empty table', async () => {
+    const table = await sharp({ create: { width: 900, height: 700, channels: 3, background: '#b9b2a6' } })
+      .jpeg()
+      .toBuffer();
+    expect((await readPhoto(table)).bars).toEqual([]);
+  });
+});
+
+describe('clean bars on real ground', () => {
+  // The bar is drawn, what it lies on is photographed.
+  test.each(['brick.png', 'gravel.png', 'grass.png'])('on %s no flaw is made up', async name => {
+    const ground = sharp(control(name)).resize(900, 700, { fit: 'cover' }).toColourspace('srgb');
+    const bar = await sharp({ create: { width: 480, height: 320, channels: 3, background: '#7f5fa8' } })
+      .png()
+      .toBuffer();
+    const photo = await ground
+      .composite([{ input: bar, left: 200, top: 180 }])
+      .jpeg({ quality: 88 })
+      .toBuffer();
+    expect((await readPhoto(photo)).findings).toEqual([]);
+  });
+});
+
+describe('where the bar and the paper are', () => {
+  const shot = shotOf(41, phone, {
+    paper: 'beside',
+    angle: 8,
+    fill: 0.5,
+    colours: ['#7f5fa8'],
+    background: 'cloth',
+  });
+
+  test('the bar is outlined within a hundredth of the picture, the paper beside it is the white reference', async () => {
+    const { bars, whiteReference } = await readPhoto(await shoot(shot));
+    expect(bars).toHaveLength(1);
+    const { box } = bars[0]!;
+    expect(Math.abs(box.x + box.width / 2 - 0.4)).toBeLessThan(0.02);
+    expect(whiteReference!.box.x).toBeGreaterThan(0.7);
+    expect(whiteReference!.clipped).toBe(false);
+  });
+
+  test('paper under the bar serves as well; without paper there is no reference, and colours are less sure', async () => {
+    const under = await readPhoto(await shoot({ ...shot, paper: 'under' }));
+    const without = await readPhoto(await shoot({ ...shot, paper: 'none' }));
+    expect(under.bars).toHaveLength(1);
+    expect(under.whiteReference).toBeDefined();
+    expect(without.whiteReference).toBeUndefined();
+    expect(without.colours[0]!.plusMinus).toBeGreaterThanOrEqual(2 * under.colours[0]!.plusMinus);
+  });
+
+  test('white soap beside white paper is the bar, not the paper', async () => {
+    const { bars, whiteReference } = await readPhoto(await shoot({ ...shot, colours: ['#ece4d2'] }));
+    expect(bars[0]!.box.x + bars[0]!.box.width / 2).toBeLessThan(0.5);
+    expect(whiteReference!.box.x).toBeGreaterThan(0.7);
+  });
+
+  test('a pale stripe in a bar is soap, not paper', async () => {
+    const stripes = { pattern: 'swirl', edge: 0.004 } as const;
+    const { bars, whiteReference } = await readPhoto(
+      await shoot({ ...shot, paper: 'none', colours: ['#f0e8d8', '#7f5fa8'], design: stripes }),
+    );
+    expect(bars).toHaveLength(1);
+    expect(whiteReference).toBeUndefined();
+  });
+});
+
+describe('how sure a reading is', () => {
+  const specked = FLAW_DRAWINGS['coloured-specks'](8);
+  const shot = (blur: number, noise: number) =>
+    shotOf(52, { blur, noise, quality: 85 }, { flaws: [specked.flaw], colours: specked.colours ?? [] });
+  const sureness = async (blur: number, noise: number) =>
+    (await readPhoto(await shoot(shot(blur, noise)))).findings.find(({ id }) => id === 'coloured-specks')
+      ?.confidence ?? 0;
+
+  test('falls as the picture blurs, until nothing is told', async () => {
+    const [sharp_, soft, lost] = [await sureness(1, 3), await sureness(6, 3), await sureness(25, 3)];
+    expect(sharp_).toBeGreaterThan(0.8);
+    expect(soft).toBeLessThanOrEqual(sharp_);
+    expect(lost).toBe(0);
+  });
+
+  test('quality tells blur, grain and size', async () => {
+    const good = (await readPhoto(await shoot(shot(1, 2)))).quality;
+    const poor = (await readPhoto(await shoot(shot(9, 14)))).quality;
+    expect(poor.blur).toBeGreaterThan(2 * good.blur);
+    expect(poor.noise).toBeGreaterThan(2 * good.noise);
+    expect(good.glare).toBe(0);
+  });
+});
+
+describe('what a finding carries', () => {
+  test('specks lie where they were drawn: inside the bar, in the outlines and the box', async () => {
+    const { flaw, colours = [] } = FLAW_DRAWINGS['white-specks'](3);
+    const { bars, findings } = await readPhoto(await shoot(shotOf(60, phone, { flaws: [flaw], colours })));
+    const specks = findings.find(({ id }) => id === 'white-specks')!;
+    const { box } = bars[0]!;
+    expect(specks.region.outlines.length).toBeGreaterThan(4);
+    for (const outline of specks.region.outlines) {
+      if (outline.kind !== 'circle') throw new Error('a speck is a circle');
+      expect(outline.at.x).toBeGreaterThan(box.x);
+      expect(outline.at.x).toBeLessThan(box.x + box.width);
+      expect(outline.at.y).toBeGreaterThan(box.y);
+      expect(outline.at.y).toBeLessThan(box.y + box.height);
+    }
+    expect(specks.measures.lightness).toBeGreaterThan(0);
+    if (flaw.kind !== 'white-specks') throw new Error('drawn as white specks');
+    expect(specks.measures.count).toBeGreaterThan(0.6 * flaw.count);
+    expect(specks.measures.count).toBeLessThanOrEqual(1.1 * flaw.count);
+    expect(specks.measures.radius! / flaw.radius).toBeGreaterThan(0.6);
+    expect(specks.measures.radius! / flaw.radius).toBeLessThan(1.7);
+  });
+
+  test('light and dark veins are told by their contrast', async () => {
+    const veins = (light: number) => ({ kind: 'translucent-veins', count: 5, width: 0.01, light }) as const;
+    const contrast = async (light: number) => {
+      const { findings } = await readPhoto(
+        await shoot(shotOf(61, phone, { flaws: [veins(light)], colours: ['#b9a2d8'] })),
+      );
+      return findings.find(({ id }) => id === 'translucent-veins')!.measures.contrast!;
+    };
+    expect(await contrast(0.7)).toBeLessThan(-1.5);
+    expect(await contrast(1.3)).toBeGreaterThan(1.5);
+  });
+
+  test('every sight is evidence of a finding the engine knows, but for a light centre', () => {
+    const unknown = PHOTO_FINDING_IDS.filter(id => !FINDING_IDS.some(known => known === findingOf(id)));
+    expect(unknown).toEqual(['light-centre-ring']);
+  });
+});
+
+test('the same photo gives the same reading', async () => {
+  const photo = await shoot(shotOf(70, phone));
+  expect(await readPhoto(photo)).toEqual(await readPhoto(photo));
+});
