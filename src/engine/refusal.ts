@@ -11,7 +11,7 @@
 // biome-ignore lint/suspicious/noEmptyInterface: the subjects fill it in.
 export interface Reasons {}
 
-export type ReasonId = keyof Reasons & string;
+export type ReasonId = Extract<keyof Reasons, string>;
 
 /** An expected "no", as against a bug. Fronts show its sentence; anything else thrown is a fault of ours. */
 export class Refusal<Id extends ReasonId = ReasonId> extends Error {

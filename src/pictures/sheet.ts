@@ -24,8 +24,7 @@ const escaped = (text: string) =>
     .replaceAll('>', '&gt;')
     .replaceAll('"', '&quot;')
     // Control characters are not allowed in XML, whatever a member typed.
-    // biome-ignore lint/suspicious/noControlCharactersInRegex: that is what is taken out.
-    .replaceAll(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
+    .replaceAll(/[\p{Cc}\ufffe\uffff]/gu, '');
 
 const round = (value: number) => Math.round(value * 100) / 100;
 

@@ -53,7 +53,7 @@ describe.each(book.commands.map(command => [command.name, command] as const))('/
     for (const { en, es } of all)
       for (const text of [en, es]) {
         expect(text.length).toBeGreaterThan(0);
-        expect(text.length, text).toBeLessThanOrEqual(100);
+        expect(text.length).toBeLessThanOrEqual(100);
       }
   });
 

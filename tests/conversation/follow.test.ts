@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import { open, seal } from '../../src/conversation/follow.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
 
 const key = new Uint8Array(32).fill(1);
 const noon = Date.UTC(2026, 4, 3, 12);
@@ -53,7 +54,7 @@ describe('what a button carries', () => {
       const forged = `${id.slice(0, at)}${id[at] === 'A' ? 'B' : 'A'}${id.slice(at + 1)}`;
       // The last character of base64 holds bits that are not part of the signature's bytes.
       if (forged === id) continue;
-      expect(() => open(forged, { key, holder: odile, at: noon })).toThrow();
+      expect(() => open(forged, { key, holder: odile, at: noon })).toThrow(Refusal);
     }
   });
 
