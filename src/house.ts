@@ -147,7 +147,7 @@ async function localRoom(environment: Environment, args: readonly string[], scen
   const answerAt = async (platform: Platform, now: () => number) => {
     const { register } = await import('./discord/register.ts');
     await register(await readBook(COMMANDS), platform);
-    return await answerOn(platform, environment, log, now);
+    return await answerOn({ ...platform, readsMessages: true }, environment, log, now);
   };
   await runLocalRoom(
     { environment, say, signal: stop.signal, answerAt, ...(scene && { scene }) },

@@ -34,6 +34,8 @@ export type Origin = {
   readonly group: string;
   readonly channel: string | undefined;
   readonly language: Language;
+  /** The member's locale tag as the front states it, such as `en-GB`; undefined where it states none. */
+  readonly locale?: string | undefined;
 };
 
 export type Asked = {

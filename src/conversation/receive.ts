@@ -7,6 +7,7 @@ import { requireSteward } from './access.ts';
 import type { Book } from './book.ts';
 import type { Manner, Suggestion } from './command.ts';
 import type { Context, House } from './context.ts';
+import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
@@ -39,12 +40,16 @@ type Task = Manner & {
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
 export function mannerOf(question: Question, conversation: Conversation): Manner & { replaces: boolean } {
+  if (emergenciesIn(freeTexts(question)).length > 0) return TO_ASKER;
   try {
     return findTask(question, conversation);
   } catch {
-    return { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false };
+    return TO_ASKER;
   }
 }
+
+/** How a "no" and first aid are told: at once, to whoever asked, and never in place of what stood there. */
+const TO_ASKER = { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false } as const;
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
@@ -61,6 +66,10 @@ async function languageFor({ asker, language }: Origin, { house }: Conversation)
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
+    // Before anything is looked up, checked or reckoned: whoever is hurt is told what to do.
+    const { book } = conversation;
+    const firstAid = firstAidFor(freeTexts(question), question, { say, book });
+    if (firstAid) return sealed(firstAid, question, conversation);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.onceId);
     if (task.access === 'steward') await requireSteward(context);
@@ -90,9 +99,23 @@ export async function suggest(
   }
 }
 
+/** The first aid for words that are no question to us: a line without a command, a note; undefined where none is needed. */
+export async function firstAidForWords(
+  words: string,
+  origin: Origin,
+  conversation: Conversation,
+): Promise<Answer | undefined> {
+  if (emergenciesIn([words]).length === 0) return undefined;
+  const language = await languageFor(origin, conversation);
+  const say = wordsIn(language);
+  const reply = firstAidFor([words], origin, { say, book: conversation.book });
+  return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
+}
+
 const contextOf = (origin: Origin, { house, book }: Conversation, onceId: string): Context => {
-  const { id, at, asker, group, channel, language } = origin;
-  return { id, at, asker, group, channel, language, ...house, book, say: wordsIn(language), onceId };
+  const { id, at, asker, group, channel, language, locale } = origin;
+  const say = wordsIn(language);
+  return { id, at, asker, group, channel, language, locale, ...house, book, say, onceId };
 };
 
 function findTask(question: Question, { book, key }: Conversation): Task {

@@ -1,6 +1,7 @@
-import { Client, Events, GatewayIntentBits, type Interaction } from 'discord.js';
+import { Client, Events, GatewayIntentBits, type Interaction, type Message, Partials } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Conversation } from '../conversation/receive.ts';
+import { answerNote } from './notes.ts';
 import { isTooLate, respond, respondTyping } from './respond.ts';
 import { questionOf } from './route.ts';
 
@@ -16,6 +17,8 @@ export type Connection = {
 export type Platform = {
   readonly token: string;
   readonly api?: string;
+  /** True where the platform lets us read every message: the room on this machine, or with the privileged intent. */
+  readonly readsMessages?: boolean;
   /** Which shard this process is; absent for the only one. */
   readonly shard?: { readonly id: number; readonly of: number };
 };
@@ -34,12 +37,19 @@ const REMEMBERED = 10_000;
 
 /** Connects to the chat platform and answers what comes. Rejects when the platform turns us away. */
 export async function connect(
-  { token, api, shard }: Platform,
+  { token, api, shard, readsMessages = false }: Platform,
   conversation: Conversation,
   log: Logger,
 ): Promise<Connection> {
   const client = new Client({
-    intents: [GatewayIntentBits.Guilds],
+    // Messages come only so that a cry for help is answered; see `notes.ts`.
+    intents: [
+      GatewayIntentBits.Guilds,
+      GatewayIntentBits.GuildMessages,
+      GatewayIntentBits.DirectMessages,
+      ...(readsMessages ? [GatewayIntentBits.MessageContent] : []),
+    ],
+    partials: [Partials.Channel],
     ...(shard && { shards: [shard.id], shardCount: shard.of }),
     allowedMentions: { parse: [] },
     rest: { globalRequestsPerSecond: REQUESTS_PER_SECOND, timeout: REST_TIMEOUT_MS, ...(api && { api }) },
@@ -59,6 +69,11 @@ export async function connect(
     if (closing || taken.has(interaction.id)) return;
     remember(taken, interaction.id);
     const answering = answer(interaction, conversation, log).finally(() => inFlight.delete(answering));
+    inFlight.add(answering);
+  });
+  client.on(Events.MessageCreate, message => {
+    if (closing || taken.has(message.id)) return;
+    const answering = noteTaken(message, conversation, log).finally(() => inFlight.delete(answering));
     inFlight.add(answering);
   });
 
@@ -91,6 +106,16 @@ async function answer(interaction: Interaction, conversation: Conversation, log:
     const { name, message, stack } = error as Error;
     const level = isTooLate(error) || question.kind === 'typing' ? 'warn' : 'error';
     log[level]({ kind: question.kind, interaction: question.id, name, message, stack }, 'not answered');
+  }
+}
+
+/** Answers a note that tells of an emergency; says nothing of any other, nor of what it said. */
+async function noteTaken(message: Message, conversation: Conversation, log: Logger): Promise<void> {
+  try {
+    if (await answerNote(message, conversation)) log.info({ kind: 'note', message: message.id }, 'answered');
+  } catch (error) {
+    const { name, message: what, stack } = error as Error;
+    log.error({ kind: 'note', message: message.id, name, what, stack }, 'not answered');
   }
 }
 

@@ -69,6 +69,7 @@ function originOf(interaction: Interaction): Origin {
     group: guildId ?? `direct-${user.id}`,
     channel: channelId ?? undefined,
     language: languageOf(interaction.locale),
+    locale: interaction.locale,
   };
 }
 

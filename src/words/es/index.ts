@@ -28,6 +28,7 @@ export { conversation } from './conversation.ts';
 export { dispersion } from './dispersion.ts';
 export { dosing } from './dosing.ts';
 export { evidence } from './evidence.ts';
+export { firstAid } from './first-aid.ts';
 export { flaws } from './flaws.ts';
 export { fronts } from './fronts.ts';
 export { heat } from './heat.ts';

@@ -93,12 +93,13 @@ const EMERGENCY_OF: { readonly [One in Scene]: EmergencyId } = {
 /**
  * The emergencies that a member's words tell of, the most urgent first; none where nothing of the kind is told. English
  * and Spanish, with typos, without punctuation; what is denied or long past is left out, what is only asked about ("what
- * do I do if ...") is not: in doubt the first aid is shown. Never throws; reads the first 5,000 characters.
+ * do I do if ...") is not: in doubt the first aid is shown. "False alarm" takes it all back. Never throws; reads the first 5,000 characters.
  */
 export function readEmergencies(words: string): readonly Emergency[] {
   const text = words.slice(0, LONGEST_WORDS);
   const found = scenesIn(text);
-  const { scenes, tokens } = found;
+  const { scenes, tokens, mentions } = found;
+  if (mentions.some(({ concept }) => concept === 'falsealarm')) return [];
   const told = [...scenes.keys()].filter(scene => !isOvershadowed(scene, found));
   const quoteOf = (scene: Scene) => {
     const [first] = scenes.get(scene) ?? [];
