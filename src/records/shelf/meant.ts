@@ -3,6 +3,7 @@ import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
 import { fold } from '../../engine/colourants/fold.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
+import { barredIn, refuseBarred, refusePoisonIn } from '../../engine/hazards/index.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
@@ -54,6 +55,9 @@ const meantByColourant = (colourant: Colourant): Meant => ({
  */
 export function meantByText(text: string): Meant {
   const name = text.trim();
+  // A mere hue's name is also a listed pigment's ("cobalt blue"): its report says how the law sees it.
+  if (isName(name) && barredIn(name)?.hue === false) refuseBarred(name);
+  refusePoisonIn(name);
   const report = checkIngredients(name);
   const never = report.verdictIfPresent === 'never';
   if (isName(name)) {
@@ -118,6 +122,7 @@ export async function findTogether(shelf: Shelf, text: string): Promise<MeantTog
     return item ? meantByItem(item).report : colourant && checkColourant(colourant);
   });
   // What is no name is read as one list, since brackets may hold commas.
+  for (const piece of pieces) refusePoisonIn(piece);
   const rest = pieces.filter((piece, index) => !named[index] && piece.trim() !== '').join(', ');
   const reports = [
     ...named.filter(report => report !== undefined),

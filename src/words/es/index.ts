@@ -11,6 +11,7 @@ import { dosingRefusals } from './dosing.ts';
 import { evidenceRefusals } from './evidence.ts';
 import { flawsRefusals } from './flaws.ts';
 import { frontsRefusals } from './fronts.ts';
+import { hazardRefusals } from './hazards.ts';
 import { heatRefusals } from './heat.ts';
 import { mixingRefusals } from './mixing.ts';
 import { photoRefusals } from './photo.ts';
@@ -56,6 +57,7 @@ export const refusals: RefusalSentences = {
   ...evidenceRefusals,
   ...flawsRefusals,
   ...frontsRefusals,
+  ...hazardRefusals,
   ...heatRefusals,
   ...mixingRefusals,
   ...photoRefusals,
