@@ -58,6 +58,14 @@ function aboutColourant(wanted: Wanted, dose: Dose, { measures }: Dosed): Cautio
   const tested = testedCarrier(colourant, dishTest);
   const aboveFull = isAboveFull(wanted, dose);
   const cautions: (Caution | false)[] = [
+    colourant.legal !== undefined && {
+      id: 'capped-by-law',
+      values: {
+        ...named,
+        law: colourant.legal.law,
+        percent: Number((colourant.legal.share * 100).toPrecision(3)),
+      },
+    },
     premix?.by === 'unknown' && { id: 'premix-strength-unknown', values: named },
     dose.carrier.why === 'untested-lot' && {
       id: 'dish-test-first',

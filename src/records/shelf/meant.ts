@@ -1,4 +1,4 @@
-import { colourantById } from '../../engine/colourants/catalogue.ts';
+import { choiceOf, colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
 import { fold } from '../../engine/colourants/fold.ts';
@@ -99,6 +99,15 @@ export type MeantTogether = {
   readonly unknown: readonly string[];
 };
 
+/** "Silver" on a label is the metal or a mica of its colour: only their owner knows. */
+const BARE_METAL = /^\s*(?:silver|gold|plata|oro|argent|silver powder|gold powder)\s*$/i;
+
+function refuseBareMetal(piece: string): void {
+  if (!BARE_METAL.test(piece)) return;
+  const instead = colourantById(/gold|oro/i.test(piece) ? 'gold-mica' : 'silver-mica');
+  if (instead) refuse('metal-or-mica', { text: piece.trim(), metal: 'leaf', instead: choiceOf(instead) });
+}
+
 /** The catalogue's entry of exactly that name or number, where there is one and no second. */
 function exactColourant(name: string): Colourant | undefined {
   const numbered = colourantsByNumber(name);
@@ -122,7 +131,10 @@ export async function findTogether(shelf: Shelf, text: string): Promise<MeantTog
     return item ? meantByItem(item).report : colourant && checkColourant(colourant);
   });
   // What is no name is read as one list, since brackets may hold commas.
-  for (const piece of pieces) refusePoisonIn(piece);
+  for (const piece of pieces) {
+    refusePoisonIn(piece);
+    refuseBareMetal(piece);
+  }
   const rest = pieces.filter((piece, index) => !named[index] && piece.trim() !== '').join(', ');
   const reports = [
     ...named.filter(report => report !== undefined),

@@ -2,6 +2,7 @@ import { opticsOf, usualTeaspoon } from '../../engine/colour/colourant-optics.ts
 import type { MatchCandidate } from '../../engine/colour/match.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import { US_TEASPOON_ML } from '../../engine/quantities/units.ts';
+import { jarOf } from '../../records/shelf/jar.ts';
 import type { ShelfItem } from '../../records/shelf/shelf.ts';
 import { LYE_RISK } from '../colour/candidates.ts';
 
@@ -11,7 +12,8 @@ import { LYE_RISK } from '../colour/candidates.ts';
  */
 export const candidatesOf = (items: readonly ShelfItem[]): readonly MatchCandidate[] =>
   items.flatMap(item => {
-    const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
+    const known = item.colourant === undefined ? undefined : colourantById(item.colourant);
+    const colourant = known && jarOf(item).colourant;
     if (!colourant || item.pigmentFraction !== undefined || LYE_RISK[colourant.alkali.behaviour] === 1)
       return [];
     const { spoonWeight } = item.lot;

@@ -34,7 +34,9 @@ const barred: Readonly<Record<BarredReason, string>> = {
     'Food colouring in lye: most of it turns brown or fades within days, and what stays bleeds and stains. Better an oxide, ultramarine or mica. If the label names the dye (Blue 1, Red 40, E133), ask with that name and I tell what lye does to it',
 };
 
-export const hazardRefusals: Pick<RefusalSentences, 'colour-barred'> = {
+export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little'> = {
+  'law-allows-too-little': ({ text, law, percent }) =>
+    `“${text}”: ${law === 'us' ? 'US' : 'EU'} law allows at most ${percent} % of the finished bar, less than any spoon measures of it. Take another colour; or keep your jar on the shelf with its ingredient list, and I hold each dose under the law.`,
   'colour-barred': ({ text, reason, hue }) =>
     hue
       ? `“${text}” as a pigment does not go into soap. ${barred[reason]}. If you only mean the hue, say so: “${text} mica”.`

@@ -34,7 +34,9 @@ const barred: Readonly<Record<BarredReason, string>> = {
     'El colorante alimentario en la sosa: casi todos se vuelven marrones o se apagan en días, y lo que queda sangra y mancha. Mejor un óxido, ultramar o mica. Si la etiqueta nombra el tinte (Azul 1, Rojo 40, E133), pregunta con ese nombre y te digo qué le hace la sosa',
 };
 
-export const hazardRefusals: Pick<RefusalSentences, 'colour-barred'> = {
+export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little'> = {
+  'law-allows-too-little': ({ text, law, percent }) =>
+    `«${text}»: la ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${percent} % de la pastilla, menos de lo que mide ninguna cuchara. Usa otro color; o guarda tu bote en la estantería con su lista de ingredientes, y mantengo cada dosis bajo la ley.`,
   'colour-barred': ({ text, reason, hue }) =>
     hue
       ? `«${text}» como pigmento no entra en el jabón. ${barred[reason]}. Si solo es el tono, dilo: «mica ${text}».`
