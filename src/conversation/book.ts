@@ -36,9 +36,18 @@ function enter<T>(map: Map<string, T>, name: string, value: T): void {
   map.set(name, value);
 }
 
-/** Reads the folder of commands: a file there is a command, and nothing else needs to know of it. */
+/**
+ * Reads the folder of commands: a file there is a command, and so is a folder by its `command.ts`; nothing else needs
+ * to know of it.
+ */
 export async function readBook(folder: URL): Promise<Book> {
-  const files = (await readdir(folder)).filter(file => file.endsWith('.ts')).sort();
+  const entries = await readdir(folder, { withFileTypes: true });
+  const files = entries
+    .flatMap(entry => {
+      if (entry.isDirectory()) return [`${entry.name}/command.ts`];
+      return entry.name.endsWith('.ts') ? [entry.name] : [];
+    })
+    .sort();
   const modules = await Promise.all(
     files.map(async file => (await import(new URL(file, folder).href)) as { default: Command }),
   );
