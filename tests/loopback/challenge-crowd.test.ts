@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
-import { chanceFrom } from '../../src/engine/challenges/chance.ts';
+import { chanceFrom } from '../../src/engine/challenges/voting/chance.ts';
 import { type Host, openHost } from '../../src/loopback/index.ts';
 import type { Member } from '../../src/loopback/interface.ts';
 import {
@@ -18,7 +18,7 @@ import {
 } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { bar, made, terms } from '../records/challenges/fair.ts';
-import { book } from './room.ts';
+import { registry } from './room.ts';
 
 const TOKEN = 'loopback-token';
 const main = new URL('../../src/main.ts', import.meta.url).pathname;
@@ -36,7 +36,7 @@ beforeAll(async () => {
   address = `sqlite:${join(folder, 'records.sqlite')}`;
   // How long an answer takes is no matter here, only whether what was answered is true.
   host = await openHost({ acknowledgeWithinMs: 20_000, patienceMs: 20_000 });
-  await register(book, { token: TOKEN, api: host.api });
+  await register(registry, { token: TOKEN, api: host.api });
 }, 60_000);
 afterAll(async () => {
   assistant.kill('SIGKILL');

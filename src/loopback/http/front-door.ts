@@ -1,7 +1,7 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { setTimeout as sleep } from 'node:timers/promises';
-import type { SeenRequest } from '../interface/host.ts';
+import type { RequestView } from '../interface/host.ts';
 import type { Kernel } from '../kernel.ts';
 import { errorsObject, refusal } from '../refusals/findings.ts';
 import { Refused } from '../refused.ts';
@@ -10,14 +10,14 @@ import { Faults } from './faults.ts';
 import { readBody } from './read-body.ts';
 import { serveFile } from './serve-file.ts';
 
-type Noted = { -readonly [Key in keyof SeenRequest]: SeenRequest[Key] };
+type Noted = { -readonly [Key in keyof RequestView]: RequestView[Key] };
 
 const remembered = 10_000;
 
 /** The HTTP side: finds the route, reads the body, lets faults happen, answers as the platform does. */
 export class FrontDoor {
   readonly faults = new Faults();
-  readonly requests: SeenRequest[] = [];
+  readonly requests: RequestView[] = [];
   readonly server: Server;
   readonly #kernel: Kernel;
   #routes: readonly Route[] = [];

@@ -3,7 +3,7 @@ import type { ChallengeEvent } from '../../engine/challenges/events.ts';
 import { challenge, challengeEnd, challengeEvents, challenges, under } from '../keys.ts';
 import { type RecordOf, read } from '../record.ts';
 import { everything, type Store } from '../store.ts';
-import { endKind, eventKind, openingKind } from './kinds.ts';
+import { endKind, eventKind, openingKind } from './schema.ts';
 
 /** Whose challenges, and where they are kept. */
 export type Board = { readonly store: Store; readonly group: string };

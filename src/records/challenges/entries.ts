@@ -4,8 +4,8 @@ import { challengePhoto, challengeSlot } from '../keys.ts';
 import { read, written } from '../record.ts';
 import { add, drop, put, type Write } from '../store.ts';
 import { asOf, type Bar, type Board, barOf, type Made, type StoredChallenge } from './board.ts';
-import { alreadyDone, type Changed, happen, inPhase, requireChallenge } from './change.ts';
-import { photoKind, slotKind } from './kinds.ts';
+import { alreadyDone, type Changed, happen, inPhase, requireChallenge } from './mutations.ts';
+import { photoKind, slotKind } from './schema.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {

@@ -4,7 +4,6 @@
  */
 
 export * from './board.ts';
-export { type Changed, requireChallenge } from './change.ts';
 export { type ChallengeDue, closingGrace, isStillDue } from './due.ts';
 export {
   enterBar,
@@ -15,6 +14,7 @@ export {
   standingBars,
   withdrawBar,
 } from './entries.ts';
+export { type Changed, requireChallenge } from './mutations.ts';
 export * from './outcome.ts';
 export {
   cancelChallenge,

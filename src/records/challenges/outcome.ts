@@ -1,15 +1,15 @@
 import { type Challenge, standing } from '../../engine/challenges/challenge.ts';
-import type { Election, Method, Tally } from '../../engine/challenges/election.ts';
 import { scoreColours } from '../../engine/challenges/measured.ts';
 import { type Measured, type Result, resultOf } from '../../engine/challenges/result.ts';
-import { ballotOf } from '../../engine/challenges/voting.ts';
+import type { Election, Method, Tally } from '../../engine/challenges/voting/election.ts';
+import { ballotOf } from '../../engine/challenges/voting/voting.ts';
 import { challengeEnd, challengePost, placing, placings, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { add, drop, everything, put } from '../store.ts';
 import { asOf, type Bar, type Board, readChallenge, type StoredChallenge } from './board.ts';
 import { closingGrace } from './due.ts';
 import { standingBars } from './entries.ts';
-import { endKind, placingKind, postKind } from './kinds.ts';
+import { endKind, placingKind, postKind } from './schema.ts';
 import { ballotsOf } from './votes.ts';
 
 /**

@@ -7,9 +7,9 @@ import { challengeEnd, challengeEvent, challenge as challengeKey } from '../keys
 import { written } from '../record.ts';
 import { add } from '../store.ts';
 import { asOf, type Board, type Made } from './board.ts';
-import { alreadyDone, type Changed, happen, requireChallenge } from './change.ts';
 import { duesOf } from './due.ts';
-import { endKind, eventKind, openingKind } from './kinds.ts';
+import { alreadyDone, type Changed, happen, requireChallenge } from './mutations.ts';
+import { endKind, eventKind, openingKind } from './schema.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {

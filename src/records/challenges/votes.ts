@@ -1,12 +1,12 @@
 import type { Challenge } from '../../engine/challenges/challenge.ts';
-import { type Chosen, checkChoice, type Kept, requireVoter } from '../../engine/challenges/voting.ts';
+import { type Chosen, checkChoice, type Kept, requireVoter } from '../../engine/challenges/voting/voting.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { challengeBallot, challengeBallots, challengeBallotsOf, challengeEnd, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { absent, add, drop, type Entry, everything } from '../store.ts';
 import type { Board, Made } from './board.ts';
-import { inPhase, requireChallenge } from './change.ts';
-import { ballotKind, endKind } from './kinds.ts';
+import { inPhase, requireChallenge } from './mutations.ts';
+import { ballotKind, endKind } from './schema.ts';
 
 type StoredBallot = RecordOf<typeof ballotKind>;
 

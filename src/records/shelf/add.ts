@@ -2,12 +2,11 @@ import { refuse } from '../../engine/refusal.ts';
 import { shelfIngredients, shelfItem, shelfLot, shelfLowMark, shelfName } from '../keys.ts';
 import { written } from '../record.ts';
 import { add, put, type Write } from '../store.ts';
-import { type Held, toMilligrams } from './held.ts';
+import { changeOnce } from './idempotency.ts';
 import { ingredientsRecord } from './ingredients.ts';
-import { itemKind, lotKind, lowMarkKind, nameKind } from './kinds.ts';
 import { checkGramsOrNone, checkPigment } from './limits.ts';
 import { foldName, tidyName } from './names.ts';
-import { changeOnce } from './once.ts';
+import { itemKind, lotKind, lowMarkKind, nameKind } from './schema.ts';
 import {
   type Change,
   mostItems,
@@ -17,6 +16,7 @@ import {
   type ShelfItem,
   usualLowMark,
 } from './shelf.ts';
+import { type ItemSnapshot, toMilligrams } from './snapshot.ts';
 import { move, told } from './stock.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -51,7 +51,7 @@ export async function addItem(shelf: Shelf, wanted: NewItem, change: Change): Pr
 }
 
 /** The item before any stock of it is written down. */
-function fresh(name: string, wanted: NewItem, { cause, at }: Change): Held {
+function fresh(name: string, wanted: NewItem, { cause, at }: Change): ItemSnapshot {
   const item: ShelfItem = {
     id: cause,
     name,

@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, onTestFinished, test } from 'vitest';
-import { tally } from '../../../src/engine/challenges/tally.ts';
+import { tally } from '../../../src/engine/challenges/voting/tally.ts';
 import {
   asOf,
   type Board,
