@@ -1,8 +1,8 @@
 import type { Store } from '../records/store.ts';
 import type { Words } from '../words/index.ts';
+import type { Phrase } from '../words/sentence.ts';
 import type { Workers } from '../workers/workers.ts';
 import type { Given, Origin } from './question.ts';
-import type { CommandRegistry } from './registry.ts';
 
 /** What the whole process shares. */
 export type Services = {
@@ -12,12 +12,19 @@ export type Services = {
   readonly checkDue?: (() => void) | undefined;
 };
 
+/** A command as a list of commands shows it; `subcommands` by name. */
+export type Listed = {
+  readonly name: string;
+  readonly purpose: Phrase;
+  readonly subcommands: readonly string[];
+};
+
 /** What a command may know while it answers: who asks, in which words to speak, what is remembered. */
 export type Context = Origin &
   Services & {
     readonly say: Words;
-    /** Every command there is. */
-    readonly registry: CommandRegistry;
+    /** Every command there is, for those who ask what there is. */
+    readonly commands: readonly Listed[];
     /**
      * Names the effect of this question: written under this id it happens once, however often the
      * question is delivered or the button pressed.

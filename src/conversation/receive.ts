@@ -4,7 +4,7 @@ import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import type { ResponseMode, Suggestion } from './command.ts';
+import { isAction, type ResponseMode, type Suggestion } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
@@ -103,7 +103,11 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     channel,
     language,
     ...services,
-    registry,
+    commands: registry.commands.map(({ name, purpose, does }) => ({
+      name,
+      purpose,
+      subcommands: isAction(does) ? [] : Object.keys(does),
+    })),
     say: wordsIn(language),
     idempotencyKey,
   };

@@ -1,6 +1,7 @@
 import { readdir } from 'node:fs/promises';
 import type { Action, Command, FollowUp, MenuEntry } from './command.ts';
 import { isAction } from './command.ts';
+import type { FollowTarget } from './follow.ts';
 
 /** Every command there is, and every way into one. */
 export type CommandRegistry = {
@@ -9,7 +10,7 @@ export type CommandRegistry = {
   readonly actions: ReadonlyMap<string, Action>;
   /** By name: `dose.take`. */
   readonly followUps: ReadonlyMap<string, FollowUp>;
-  readonly nameOf: ReadonlyMap<FollowUp, string>;
+  readonly nameOf: ReadonlyMap<FollowTarget, string>;
   /** By English name, under which they are registered. */
   readonly menuEntries: ReadonlyMap<string, MenuEntry>;
 };
@@ -27,7 +28,7 @@ export function indexCommands(commands: readonly Command[]): CommandRegistry {
       enter(followUps, `${name}.${follow}`, followUp);
     if (menu) enter(menuEntries, menu.name.en, menu);
   }
-  const nameOf = new Map([...followUps].map(([name, followUp]) => [followUp, name]));
+  const nameOf = new Map<FollowTarget, string>([...followUps].map(([name, followUp]) => [followUp, name]));
   return { commands, actions, followUps, nameOf, menuEntries };
 }
 

@@ -1,36 +1,9 @@
 import type { Film } from '../mixing/films.ts';
 import { reflectanceOfRatio } from '../mixing/kubelka-munk.ts';
-import { ORDINARY_SURFACE, type SaundersonSurface, saundersonReflectance } from '../mixing/saunderson.ts';
+import { type SaundersonSurface, saundersonReflectance } from '../mixing/saunderson.ts';
 import { type BorderedSystem, solveBordered } from './bordered-cholesky.ts';
 import { type FilmFit, KubelkaMunkFit } from './kubelka-munk-fit.ts';
-
-/** How strongly the fit believes what it knows before any film. All are spreads (one standard deviation). */
-export type CharacteriseSettings = {
-  readonly surface: SaundersonSurface;
-  /** Of a reading, in the cube root of reflectance (0.03 is about three units of L*). */
-  readonly noise: number;
-  /** Of the change of ln S from band to band: scattering runs smoothly over wavelength. */
-  readonly scatteringStep: number;
-  /** Of the change of ln K from band to band: absorption may turn sharply. */
-  readonly absorptionStep: number;
-  /** Of ln thickness of a film about the common one. */
-  readonly thickness: number;
-  /** The common thickness, in units in which the reference white has S = 1 at 550 nm. */
-  readonly commonThickness: number;
-  /** S of the reference white falls with this power of wavelength. */
-  readonly whitePower: number;
-};
-
-/** Chosen by cross-validation over pigments left out whole; the outcome is flat about these values. */
-export const CHARACTERISE_SETTINGS: CharacteriseSettings = {
-  surface: ORDINARY_SURFACE,
-  noise: 0.03,
-  scatteringStep: 0.15,
-  absorptionStep: 0.5,
-  thickness: 0.35,
-  commonThickness: 10,
-  whitePower: 1,
-};
+import { CHARACTERISE_SETTINGS, type CharacteriseSettings } from './settings.ts';
 
 /** Two optical constants of each pigment per unit of mass share, in units of the reference white's S. */
 export type Characterisation = {
