@@ -2,6 +2,7 @@ import { action, commandGroup } from '../../src/conversation/command.ts';
 import { picture, text, whole } from '../../src/conversation/option.ts';
 import { history, list, results, show } from './answer.ts';
 import { suggestChallenges } from './board.ts';
+import { challengeActs } from './deadlines.ts';
 import { suggestUsed } from './entering/colourants-used.ts';
 import { enter, part, replace, takeBack, withdraw } from './entering/enter.ts';
 import { enterButton, enterFilled } from './entering/enter-form.ts';
@@ -216,5 +217,6 @@ export default commandGroup(
       turn,
       ideas,
     },
+    deadlines: challengeActs,
   },
 );

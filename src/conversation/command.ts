@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { Phrase } from '../words/sentence.ts';
 import type { Context, Sent } from './context.ts';
+import type { DeadlineActs, DeadlineServices } from './deadline.ts';
 import { type DeclaredOption, declaredOptions } from './declared.ts';
 import type { Follow, FollowTarget } from './follow.ts';
 import type { Given, Pointed } from './question.ts';
@@ -112,17 +113,30 @@ export type Command = {
   readonly does: Action | Readonly<Record<string, Action>>;
   readonly followUps: Readonly<Record<string, FollowUp>>;
   readonly menu?: MenuEntry;
+  readonly deadlines?: Deadlines;
 };
 
-type Extras = { readonly followUps?: Readonly<Record<string, FollowUp>>; readonly menu?: MenuEntry };
+/** What to do when a time has come that the command once set; the names of its dues are its own. */
+type Deadlines = (services: DeadlineServices) => DeadlineActs;
+
+type Extras = {
+  readonly followUps?: Readonly<Record<string, FollowUp>>;
+  readonly menu?: MenuEntry;
+  readonly deadlines?: Deadlines;
+};
 
 /** A command that is one action. */
-export const command = (name: string, does: Action, { followUps = {}, menu }: Extras = {}): Command => ({
+export const command = (
+  name: string,
+  does: Action,
+  { followUps = {}, menu, deadlines }: Extras = {},
+): Command => ({
   name,
   purpose: does.purpose,
   does,
   followUps,
   ...(menu && { menu }),
+  ...(deadlines && { deadlines }),
 });
 
 /** A command with subcommands. */
@@ -130,8 +144,15 @@ export const commandGroup = (
   name: string,
   purpose: Phrase,
   does: Readonly<Record<string, Action>>,
-  { followUps = {}, menu }: Extras = {},
-): Command => ({ name, purpose, does, followUps, ...(menu && { menu }) });
+  { followUps = {}, menu, deadlines }: Extras = {},
+): Command => ({
+  name,
+  purpose,
+  does,
+  followUps,
+  ...(menu && { menu }),
+  ...(deadlines && { deadlines }),
+});
 
 /** True when a command is one action without subcommands. */
 export const isAction = (does: Command['does']): does is Action => typeof does.take === 'function';

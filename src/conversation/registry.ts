@@ -1,6 +1,7 @@
 import { readdir } from 'node:fs/promises';
 import type { Action, Command, FollowUp, MenuEntry } from './command.ts';
 import { isAction } from './command.ts';
+import type { DeadlineAct, DeadlineActs, DeadlineServices } from './deadline.ts';
 import type { FollowTarget } from './follow.ts';
 
 /** Every command there is, and every way into one. */
@@ -13,6 +14,8 @@ export type CommandRegistry = {
   readonly nameOf: ReadonlyMap<FollowTarget, string>;
   /** By English name, under which they are registered. */
   readonly menuEntries: ReadonlyMap<string, MenuEntry>;
+  /** Every command's own. */
+  readonly deadlineActs: (services: DeadlineServices) => DeadlineActs;
 };
 
 /** Indexes the commands. Throws an Error when two of them share a name. */
@@ -29,7 +32,21 @@ export function indexCommands(commands: readonly Command[]): CommandRegistry {
     if (menu) enter(menuEntries, menu.name.en, menu);
   }
   const nameOf = new Map<FollowTarget, string>([...followUps].map(([name, followUp]) => [followUp, name]));
-  return { commands, actions, followUps, nameOf, menuEntries };
+  return {
+    commands,
+    actions,
+    followUps,
+    nameOf,
+    menuEntries,
+    deadlineActs: services => deadlineActs(commands, services),
+  };
+}
+
+function deadlineActs(commands: readonly Command[], services: DeadlineServices): DeadlineActs {
+  const acts = new Map<string, DeadlineAct>();
+  for (const { deadlines } of commands)
+    for (const [what, act] of Object.entries(deadlines?.(services) ?? {})) enter(acts, what, act);
+  return Object.fromEntries(acts);
 }
 
 function enter<T>(map: Map<string, T>, name: string, value: T): void {
