@@ -14,7 +14,6 @@ import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { findMeant, findTogether, type Meant, meantByText } from '../../src/records/shelf/meant.ts';
-import { recipesOf } from '../plan/follow-ups.ts';
 import { colourPage, evidenceFollowUps, evidenceOn, scopeOf, wholePage } from './follow-ups.ts';
 import { labelled, plannedParts } from './label.ts';
 import { reportedReply } from './report-pages.ts';
@@ -46,11 +45,9 @@ const process = choice(
   },
 );
 
-const onMyShelf = ({ store, asker }: Context) => ({ store, member: asker.id });
-
 /** The colour that is meant, with what its reports are filed under; metals are refused. */
 async function reportable(asked: string, context: Context) {
-  const meant = await findMeant(onMyShelf(context), asked);
+  const meant = await findMeant(context.shelf, asked);
   const { identity, report } = meant;
   if (report.verdictIfPresent === 'never')
     refuse('metal-never-in-lye', { text: asked.slice(0, 80), metal: 'unnamed' });
@@ -68,14 +65,14 @@ async function checked(meant: Meant, context: Context): Promise<Reply> {
 /** The colours of a kept recipe, planned so that they can be weighed. */
 async function inRecipe(asked: string, context: Context) {
   const { store, asker, workers } = context;
-  const kept = await findRecipe(recipesOf(context), asked);
+  const kept = await findRecipe(context.recipes, asked);
   const { spoons } = await preferencesOf(store, asker.id);
-  const read = await readKept(kept, onMyShelf(context), MEASURES[spoons]);
+  const read = await readKept(kept, context.shelf, MEASURES[spoons]);
   return plannedParts(read, await workers.run('planBatch', read.request, { owner: asker.id }));
 }
 
 async function suggestColours(typed: string, context: Context): Promise<readonly Suggestion[]> {
-  const own = await listShelf(onMyShelf(context));
+  const own = await listShelf(context.shelf);
   const fits = own.filter(({ name }) => name.toLowerCase().includes(typed.toLowerCase())).slice(0, 10);
   return [...fits.map(({ name }) => ({ name, value: name })), ...completeColourants(typed, context.language)];
 }
@@ -110,7 +107,7 @@ export default commandGroup(
       async answer({ ingredients, item }, context) {
         if ((ingredients === undefined) === (item === undefined)) refuse('colour-nothing-given', {});
         const meant =
-          item === undefined ? meantByText(ingredients ?? '') : await findMeant(onMyShelf(context), item);
+          item === undefined ? meantByText(ingredients ?? '') : await findMeant(context.shelf, item);
         return checked(meant, context);
       },
     }),
@@ -158,21 +155,23 @@ export default commandGroup(
       },
       completes: { item: suggestColours },
       async answer({ item, result, process: made, weeks, strength, base, note, photo }, context) {
-        const { say, asker, idempotencyKey, at, id, channel } = context;
+        const { say, asker, change, id, channel } = context;
         const { identity, name } = await reportable(item, context);
         const kept: evidence.Report = {
           identity,
           result,
           process: made,
-          at: new Date(at),
+          at: change.at,
           weeks,
           note,
           base,
           strength: strength === undefined ? undefined : printStrength(parseStrength(strength)),
           photo: photo && { channel, interaction: id, attachment: photo.id },
         };
-        const change = { member: asker.id, cause: idempotencyKey };
-        const { replaced, repeated } = await evidence.keepReport(scopeOf(context), kept, change);
+        const { replaced, repeated } = await evidence.keepReport(scopeOf(context), kept, {
+          member: asker.id,
+          cause: change.cause,
+        });
         const weighed = weigh(identity, await evidenceOn(identity, context));
         return reportedReply(
           { kept, name, withPhoto: photo !== undefined },
@@ -269,13 +268,13 @@ export default commandGroup(
       },
       completes: {
         recipe: async (typed, context) =>
-          (await nearestRecipes(recipesOf(context), typed, 25)).map(name => ({ name, value: name })),
+          (await nearestRecipes(context.recipes, typed, 25)).map(name => ({ name, value: name })),
       },
       async answer({ of, recipe, market }, context) {
         if ((of === undefined) === (recipe === undefined)) refuse('label-nothing-named', {});
         const { components, unknown } =
           recipe === undefined
-            ? await findTogether(onMyShelf(context), of ?? '')
+            ? await findTogether(context.shelf, of ?? '')
             : await inRecipe(recipe, context);
         if (components.length === 0) refuse('label-nothing-named', {});
         return { kind: 'reply', ...labelled(components, unknown, { market, say: context.say }) };

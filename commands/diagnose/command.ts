@@ -30,7 +30,6 @@ declare module '../../src/engine/refusal.ts' {
 const marked = new MarkedPhotos(48 * 1024 * 1024);
 
 const scopeOf = ({ store, group }: Context): flaws.FlawScope => ({ store, group });
-const recipesOf = ({ store, asker, group }: Context) => ({ store, member: asker.id, group });
 
 const isFinding = (id: string): id is FindingId => Object.hasOwn(FINDINGS, id);
 const findingArg = z.string().refine(isFinding) as z.ZodType<FindingId, string>;
@@ -165,9 +164,9 @@ function poorness({ blur, noise, glare, resolution }: PhotoQuality): flaws.Photo
 /** The numbers of a kept recipe, planned in the workers: they warm a loaf many times over. */
 async function readPlan(asked: string, context: Context): Promise<flaws.PlanShown> {
   const { store, asker, workers } = context;
-  const found = await findRecipe(recipesOf(context), asked);
+  const found = await findRecipe(context.recipes, asked);
   const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
-  const { request } = await readKept(found, { store, member: asker.id }, measures);
+  const { request } = await readKept(found, context.shelf, measures);
   const { evidence, numbers } = planEvidence(await workers.run('planBatch', request, { owner: asker.id }));
   return {
     name: found.name,
@@ -220,7 +219,7 @@ export default command(
     },
     completes: {
       recipe: async (typed, context) =>
-        (await nearestRecipes(recipesOf(context), typed, 25)).map(name => ({ name, value: name })),
+        (await nearestRecipes(context.recipes, typed, 25)).map(name => ({ name, value: name })),
     },
     answer({ words = '', photo, recipe }, context) {
       if (words.trim() === '' && !photo) refuse('flaw-nothing-given', {});

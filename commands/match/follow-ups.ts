@@ -20,13 +20,11 @@ import type { Words } from '../../src/words/index.ts';
 
 const recipeId = { match: z.string(), recipe: z.string().transform(Number) };
 
-const whose = ({ store, asker }: Context) => ({ store, member: asker.id });
-
 async function recipeOf(
   { match: id, recipe: number }: { match: string; recipe: number },
   context: Context,
 ): Promise<{ match: RecentMatch; recipe: RecentRecipe }> {
-  const match = await recentMatchOf(whose(context), id);
+  const match = await recentMatchOf(context.shelf, id);
   const recipe = match.recipes[number] ?? refuse('match-forgotten', {});
   return { match, recipe };
 }
@@ -42,7 +40,7 @@ const take = followUp({
       item === undefined ? [] : [{ item, grams: milligrams / 1000 }],
     );
     const change = { cause: `match-${args.match}-${args.recipe}`, at: new Date(at) };
-    const outcomes = await useItems(whose(context), takings, change);
+    const outcomes = await useItems(context.shelf, takings, change);
     const list = outcomes.map(({ name, left = 0 }) => say.match.left({ name, grams: say.shelf.grams(left) }));
     const notices = [
       ...(outcomes.some(({ repeated }) => repeated) ? [say.shelf.repeated] : []),
@@ -103,7 +101,7 @@ async function jarOfDose(
   { item, colourant: id }: RecentRecipe['doses'][number],
   context: Context,
 ): Promise<Jar> {
-  if (item !== undefined) return jarOf(await findItem(whose(context), item));
+  if (item !== undefined) return jarOf(await findItem(context.shelf, item));
   const colourant = colourantById(id);
   return colourant ? { colourant } : refuse('match-forgotten', {});
 }

@@ -4,7 +4,7 @@ import { refuse } from '../../src/engine/refusal.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import type { Asking } from './answer.ts';
-import { answerPlan, formOf, freshPlan, planFollowUps, recipesOf } from './follow-ups.ts';
+import { answerPlan, formOf, freshPlan, planFollowUps } from './follow-ups.ts';
 import { changed, wordsGiven, written } from './written.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -58,15 +58,14 @@ export default command(
     },
     completes: {
       recipe: async (typed, context) =>
-        (await nearestRecipes(recipesOf(context), typed, 25)).map(name => ({ name, value: name })),
+        (await nearestRecipes(context.recipes, typed, 25)).map(name => ({ name, value: name })),
     },
     async answer(asked, context) {
       if (Object.values(asked).every(value => value === undefined))
         return formOf('begin', { now: {}, id: '' }, context);
       const words = wordsGiven(asked);
       const { spoons } = await preferencesOf(context.store, context.asker.id);
-      const recipe =
-        asked.recipe === undefined ? undefined : await findRecipe(recipesOf(context), asked.recipe);
+      const recipe = asked.recipe === undefined ? undefined : await findRecipe(context.recipes, asked.recipe);
       const { oils } = words;
       if (!recipe && oils === undefined) refuse('oils-missing', {});
       const plan = recipe

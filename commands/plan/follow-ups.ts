@@ -20,18 +20,16 @@ import { emptied, type FormName, fieldsOf, textOf, typedIn, unlike, wordsIn } fr
 import { changed } from './written.ts';
 
 const planId = { plan: z.string() };
-const whose = ({ store, asker }: Context) => ({ store, member: asker.id });
-export const recipesOf = ({ store, asker, group }: Context) => ({ store, member: asker.id, group });
 
 /** Takes every colour of the plan off the shelf: all of them or none, once. */
 const take = followUp({
   seenBy: 'asker',
   args: planId,
   async answer({ plan: id }, context) {
-    const { say, idempotencyKey, at } = context;
-    const { uses } = await recentPlanOf(whose(context), id);
+    const { say } = context;
+    const { uses } = await recentPlanOf(context.shelf, id);
     const takings = uses.map(({ item, milligrams }) => ({ item, grams: milligrams / 1000 }));
-    const outcomes = await useItems(whose(context), takings, { cause: idempotencyKey, at: new Date(at) });
+    const outcomes = await useItems(context.shelf, takings, context.change);
     const notices = outcomes.flatMap(({ name, left, low }) =>
       low && left !== undefined ? [say.shelf.low({ name, left })] : [],
     );
@@ -62,7 +60,7 @@ export function formOf(
 
 /** The plan that a form goes on with; a new one where nothing was planned yet. */
 const planOrNone = async (id: string, context: Context): Promise<KeptPlan> =>
-  id === '' ? freshPlan({ oils: '' }, context) : await recentPlanOf(whose(context), id);
+  id === '' ? freshPlan({ oils: '' }, context) : await recentPlanOf(context.shelf, id);
 
 /** A plan of the member's own, nothing of it found yet. */
 export async function freshPlan(words: WrittenPlan, { store, asker }: Context): Promise<KeptPlan> {
@@ -99,8 +97,8 @@ async function putRight(
   { name, typed }: { readonly name: FormName; readonly typed: KeptPlan },
   context: Context,
 ): Promise<Reply> {
-  const { say, idempotencyKey, at } = context;
-  await keepRecentPlan(whose(context), idempotencyKey, { ...typed, uses: [] }, new Date(at));
+  const { say, idempotencyKey, change } = context;
+  await keepRecentPlan(context.shelf, idempotencyKey, { ...typed, uses: [] }, change.at);
   return {
     kind: 'reply',
     headline: say.refusal(refusal),
@@ -125,7 +123,7 @@ const opener = (name: FormName): FollowUp<{ readonly plan: string | number }> =>
     seenBy: 'asker',
     args: planId,
     answer: async ({ plan: id }, context) =>
-      formOf(name, { now: (await recentPlanOf(whose(context), id)).written, id }, context),
+      formOf(name, { now: (await recentPlanOf(context.shelf, id)).written, id }, context),
   });
 const openers = { begin: opener('begin'), more: opener('more'), heat: opener('heat') };
 
@@ -133,10 +131,9 @@ const nameSent = followUp({
   seenBy: 'asker',
   args: planId,
   async answer({ plan: id }, context, { fields: sent }) {
-    const { say, idempotencyKey, at, asker } = context;
-    const plan = await recentPlanOf(whose(context), id);
-    const change = { cause: idempotencyKey, at: new Date(at), byName: asker.name };
-    const kept = await saveRecipe(recipesOf(context), textOf(sent.name), plan, change);
+    const { say } = context;
+    const plan = await recentPlanOf(context.shelf, id);
+    const kept = await saveRecipe(context.recipes, textOf(sent.name), plan, context.change);
     return { kind: 'reply', headline: say.recipes.saved(kept), data: kept, blocks: [], cautions: [] };
   },
 });
@@ -146,7 +143,7 @@ const save = followUp({
   args: planId,
   async answer({ plan: id }, context) {
     const { forms } = context.say.plan;
-    await recentPlanOf(whose(context), id);
+    await recentPlanOf(context.shelf, id);
     return {
       kind: 'form',
       title: forms.save,
@@ -180,11 +177,10 @@ export async function answerPlan(
   { saveAs, ...asking }: Asking & { readonly saveAs?: string | undefined },
   context: Context,
 ): Promise<Reply> {
-  const { say, idempotencyKey, at, asker } = context;
+  const { say, idempotencyKey } = context;
   const made = await makePlan(plan, asking, context, ({ uses }) => choicesFor(idempotencyKey, uses, say));
   if (saveAs === undefined) return made.reply;
-  const change = { cause: idempotencyKey, at: new Date(at), byName: asker.name };
-  const saved = await saveRecipe(recipesOf(context), saveAs, made.kept, change);
+  const saved = await saveRecipe(context.recipes, saveAs, made.kept, context.change);
   return {
     ...made.reply,
     data: { ...made.reply.data, savedAs: saved.name },

@@ -4,7 +4,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import * as recipes from '../../src/records/recipes/index.ts';
-import { answerPlan, recipesOf } from '../plan/follow-ups.ts';
+import { answerPlan } from '../plan/follow-ups.ts';
 import { rescaled } from './rescaled.ts';
 
 const recipe = text(
@@ -13,14 +13,8 @@ const recipe = text(
 );
 const name = text({ en: 'A name for it', es: 'Un nombre para ella' }, { most: 100 });
 
-const thisChange = ({ idempotencyKey, at, asker }: Context) => ({
-  cause: idempotencyKey,
-  at: new Date(at),
-  byName: asker.name,
-});
-
 const suggest = async (typed: string, context: Context): Promise<readonly Suggestion[]> =>
-  (await recipes.nearestRecipes(recipesOf(context), typed, 25)).map(one => ({ name: one, value: one }));
+  (await recipes.nearestRecipes(context.recipes, typed, 25)).map(one => ({ name: one, value: one }));
 
 /** What a change did, with a word when it was done before. */
 function told(
@@ -80,7 +74,7 @@ export default commandGroup(
       options: {},
       async answer(_asked, context) {
         const { say } = context;
-        const all = await recipes.listRecipes(recipesOf(context));
+        const all = await recipes.listRecipes(context.recipes);
         const own = all.filter(({ shared }) => !shared);
         const shared = all.filter(one => one.shared);
         const lists = [
@@ -110,7 +104,7 @@ export default commandGroup(
       options: { recipe },
       completes: { recipe: suggest },
       async answer(asked, context) {
-        const found = await recipes.findRecipe(recipesOf(context), asked.recipe);
+        const found = await recipes.findRecipe(context.recipes, asked.recipe);
         const reply = await answerPlan(found, { name: found.name }, context);
         const by: readonly Block[] = found.shared
           ? [{ kind: 'text', text: context.say.recipes.by({ name: found.byName }) }]
@@ -127,9 +121,9 @@ export default commandGroup(
       seenBy: 'asker',
       options: { name },
       async answer(asked, context) {
-        const { store, asker, say } = context;
-        const plan = await recipes.lastPlan({ store, member: asker.id });
-        const kept = await recipes.saveRecipe(recipesOf(context), asked.name, plan, thisChange(context));
+        const { say } = context;
+        const plan = await recipes.lastPlan(context.shelf);
+        const kept = await recipes.saveRecipe(context.recipes, asked.name, plan, context.change);
         return told(say.recipes.saved(kept), kept, context);
       },
     }),
@@ -142,9 +136,9 @@ export default commandGroup(
       options: { recipe, name: name.optional() },
       completes: { recipe: suggest },
       async answer(asked, context) {
-        const shelf = recipesOf(context);
+        const shelf = context.recipes;
         const found = await recipes.findRecipe(shelf, asked.recipe);
-        const kept = await recipes.saveRecipe(shelf, asked.name ?? found.name, found, thisChange(context));
+        const kept = await recipes.saveRecipe(shelf, asked.name ?? found.name, found, context.change);
         return told(context.say.recipes.copied({ ...kept, from: found.name }), kept, context);
       },
     }),
@@ -165,7 +159,7 @@ export default commandGroup(
       completes: { recipe: suggest },
       async answer(asked, context) {
         const { say } = context;
-        const found = await recipes.findRecipe(recipesOf(context), asked.recipe);
+        const found = await recipes.findRecipe(context.recipes, asked.recipe);
         const { plan, factor } = await rescaled(found, asked.to, context);
         const saveAs = asked['save-as'];
         const reply = await answerPlan(plan, { name: saveAs ?? found.name, saveAs }, context);
@@ -189,7 +183,7 @@ export default commandGroup(
       options: { recipe },
       completes: { recipe: suggest },
       async answer(asked, context) {
-        const shared = await recipes.shareRecipe(recipesOf(context), asked.recipe, thisChange(context));
+        const shared = await recipes.shareRecipe(context.recipes, asked.recipe, context.change);
         return told(context.say.recipes.sharedNow(shared), shared, context);
       },
     }),
@@ -203,8 +197,8 @@ export default commandGroup(
       completes: { recipe: suggest },
       async answer(asked, context) {
         const steward = await isSteward(context);
-        const change = { ...thisChange(context), steward };
-        const taken = await recipes.unshareRecipe(recipesOf(context), asked.recipe, change);
+        const change = { ...context.change, steward };
+        const taken = await recipes.unshareRecipe(context.recipes, asked.recipe, change);
         return told(context.say.recipes.unshared(taken), taken, context);
       },
     }),
@@ -214,8 +208,8 @@ export default commandGroup(
       options: { recipe },
       completes: { recipe: suggest },
       async answer(asked, context) {
-        const shelf = recipesOf(context);
-        const gone = await recipes.removeRecipe(shelf, asked.recipe, thisChange(context));
+        const shelf = context.recipes;
+        const gone = await recipes.removeRecipe(shelf, asked.recipe, context.change);
         const stays = (await recipes.listRecipes(shelf)).some(
           one => one.shared && one.by === shelf.member && one.name === gone.name,
         );

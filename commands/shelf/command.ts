@@ -41,16 +41,14 @@ const ingredients = text(
 );
 const lot = text({ en: 'What is printed on the lot', es: 'Lo que pone en el lote' }, { most: 60 });
 
-const onMyShelf = ({ store, asker }: Context) => ({ store, member: asker.id });
-const thisChange = ({ idempotencyKey, at }: Context) => ({ cause: idempotencyKey, at: new Date(at) });
 const measuresOf = async ({ store, asker }: Context) =>
   MEASURES[(await preferencesOf(store, asker.id)).spoons];
 
 const gramsAsked = async (asked: { item: string; amount: string }, context: Context) =>
-  itemGrams(onMyShelf(context), asked, await measuresOf(context));
+  itemGrams(context.shelf, asked, await measuresOf(context));
 
 const suggestItems = async (typed: string, context: Context): Promise<readonly Suggestion[]> =>
-  (await shelf.nearestNames(onMyShelf(context), typed, 25)).map(name => ({ name, value: name }));
+  (await shelf.nearestNames(context.shelf, typed, 25)).map(name => ({ name, value: name }));
 const suggestColourants = (typed: string, { language }: Context) => completeColourants(typed, language);
 
 const told = (headline: string, outcome: shelf.Outcome, { say }: Context) =>
@@ -95,7 +93,7 @@ export default commandGroup(
         };
         // First, since a noted shelf that stays empty harms nobody.
         await context.store.commit([noteShelf(context.group, context.asker.id)]);
-        const outcome = await shelf.addItem(onMyShelf(context), wanted, thisChange(context));
+        const outcome = await shelf.addItem(context.shelf, wanted, context.change);
         return addedReply(found, outcome, context.say);
       },
     }),
@@ -104,7 +102,7 @@ export default commandGroup(
       seenBy: 'asker',
       options: {},
       async answer(_asked, context) {
-        return shelfReply(await shelf.listShelf(onMyShelf(context)), context.say);
+        return shelfReply(await shelf.listShelf(context.shelf), context.say);
       },
     }),
     show: action({
@@ -116,7 +114,7 @@ export default commandGroup(
       options: { item },
       completes: { item: suggestItems },
       async answer(asked, context) {
-        return itemReply(await shelf.showItem(onMyShelf(context), asked.item), context.say);
+        return itemReply(await shelf.showItem(context.shelf, asked.item), context.say);
       },
     }),
     use: action({
@@ -126,7 +124,7 @@ export default commandGroup(
       completes: { item: suggestItems },
       async answer(asked, context) {
         const grams = await gramsAsked(asked, context);
-        const outcome = await shelf.useItem(onMyShelf(context), asked.item, grams, thisChange(context));
+        const outcome = await shelf.useItem(context.shelf, asked.item, grams, context.change);
         return told(context.say.shelf.taken(outcome), outcome, context);
       },
     }),
@@ -137,7 +135,7 @@ export default commandGroup(
       completes: { item: suggestItems },
       async answer(asked, context) {
         const grams = await gramsAsked(asked, context);
-        const outcome = await shelf.restockItem(onMyShelf(context), asked.item, grams, thisChange(context));
+        const outcome = await shelf.restockItem(context.shelf, asked.item, grams, context.change);
         const { name, change = grams, left = 0 } = outcome;
         return told(context.say.shelf.restocked({ name, put: change, left }), outcome, context);
       },
@@ -151,7 +149,7 @@ export default commandGroup(
       options: { item },
       completes: { item: suggestItems },
       async answer(asked, context) {
-        const outcome = await shelf.removeItem(onMyShelf(context), asked.item, thisChange(context));
+        const outcome = await shelf.removeItem(context.shelf, asked.item, context.change);
         return told(context.say.shelf.removed(outcome), { ...outcome, low: false }, context);
       },
     }),
@@ -177,7 +175,7 @@ export default commandGroup(
       },
       completes: { item: suggestItems },
       async answer({ item: name, result }, context) {
-        const outcome = await shelf.dishTest(onMyShelf(context), name, result, thisChange(context));
+        const outcome = await shelf.dishTest(context.shelf, name, result, context.change);
         return told(context.say.shelf.dishTested({ name: outcome.name, result }), outcome, context);
       },
     }),
@@ -197,7 +195,7 @@ export default commandGroup(
       completes: { item: suggestItems },
       async answer({ item: name, grams }, context) {
         const weight = { grams, spoonMillilitres: (await measuresOf(context)).teaspoon };
-        const outcome = await shelf.weighSpoon(onMyShelf(context), name, weight, thisChange(context));
+        const outcome = await shelf.weighSpoon(context.shelf, name, weight, context.change);
         return told(context.say.shelf.weighed({ name: outcome.name, grams }), outcome, context);
       },
     }),
@@ -220,7 +218,7 @@ export default commandGroup(
             grams: await gramsAsked({ item: asked.item, amount: asked.amount }, context),
           }),
         };
-        const outcome = await shelf.startLot(onMyShelf(context), asked.item, lot, thisChange(context));
+        const outcome = await shelf.startLot(context.shelf, asked.item, lot, context.change);
         return told(context.say.shelf.lotStarted(outcome), outcome, context);
       },
     }),
@@ -238,14 +236,14 @@ export default commandGroup(
       },
       completes: { item: suggestItems, colourant: suggestColourants },
       async answer(asked, context) {
-        const { id, name, colourant: known } = await shelf.findItem(onMyShelf(context), asked.item);
+        const { id, name, colourant: known } = await shelf.findItem(context.shelf, asked.item);
         const found = whatItIs(name, { ...asked, known });
         const what = {
           colourant: found.colourant?.id,
           ingredients: found.ingredients,
           pigmentFraction: asked.pigment === undefined ? undefined : asked.pigment / 100,
         };
-        const outcome = await shelf.describeItem(onMyShelf(context), id, what, thisChange(context));
+        const outcome = await shelf.describeItem(context.shelf, id, what, context.change);
         return describedReply(found, outcome, context.say);
       },
     }),
@@ -261,7 +259,7 @@ export default commandGroup(
       },
       completes: { item: suggestItems },
       async answer({ item: name, grams }, context) {
-        const outcome = await shelf.setLowMark(onMyShelf(context), name, grams, thisChange(context));
+        const outcome = await shelf.setLowMark(context.shelf, name, grams, context.change);
         return told(context.say.shelf.lowMarkSet({ name: outcome.name, grams }), outcome, context);
       },
     }),

@@ -1,3 +1,5 @@
+import type { RecipeShelf } from '../records/recipes/recipe.ts';
+import type { Shelf } from '../records/shelf/shelf.ts';
 import type { Store } from '../records/store.ts';
 import type { Words } from '../words/index.ts';
 import type { Phrase } from '../words/sentence.ts';
@@ -12,6 +14,13 @@ export type Services = {
   readonly checkDue?: (() => void) | undefined;
 };
 
+/** What a question changes, and by whose hand; written under its `cause` it is made once. */
+export type Change = {
+  readonly cause: string;
+  readonly at: Date;
+  readonly byName: string;
+};
+
 /** A command as a list of commands shows it; `subcommands` by name. */
 export type Listed = {
   readonly name: string;
@@ -23,6 +32,12 @@ export type Listed = {
 export type Context = Origin &
   Services & {
     readonly say: Words;
+    /** The asker's own. */
+    readonly shelf: Shelf;
+    /** The asker's own and those shared to the group. */
+    readonly recipes: RecipeShelf;
+    /** The change that this question makes, once. */
+    readonly change: Change;
     /** Every command there is, for those who ask what there is. */
     readonly commands: readonly Listed[];
     /**

@@ -95,6 +95,7 @@ export async function suggest(
 
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
   const { id, at, asker, group, channel, language } = origin;
+  const { store } = services;
   return {
     id,
     at,
@@ -103,6 +104,9 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     channel,
     language,
     ...services,
+    shelf: { store, member: asker.id },
+    recipes: { store, member: asker.id, group },
+    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
     commands: registry.commands.map(({ name, purpose, does }) => ({
       name,
       purpose,

@@ -53,7 +53,7 @@ async function usableOf(jar: Jar, id: string, measures: Measures, context: Conte
  * a recipe names one of them.
  */
 export async function shelfChoice(measures: Measures, context: Context): Promise<Choice> {
-  const items = await listShelf({ store: context.store, member: context.asker.id });
+  const items = await listShelf(context.shelf);
   const known = items.filter(({ colourant }) => colourant !== undefined && colourantById(colourant));
   const all = await Promise.all(
     known
