@@ -12,7 +12,7 @@ import {
   type StoredChallenge,
 } from '../../src/records/challenges/index.ts';
 import { inTheRunning, numberedBars, numberedName } from './bars.ts';
-import { boardOf, chooseToLookAt, settled, zoneOfGroup } from './board.ts';
+import { chooseToLookAt, scopeOf, settled, zoneOfGroup } from './lookup.ts';
 import { announcementPicture, barsPicture, resultsPicture } from './pictures.ts';
 import { announcementReply, resultsReply } from './view.ts';
 
@@ -58,7 +58,7 @@ export async function show(asked: Which, context: Context): Promise<Reply> {
       ...(await announcementPicture(workers, telling)),
       ...announcement.blocks,
       ...list,
-      ...(await barsPicture(workers, boardOf(context), telling)),
+      ...(await barsPicture(workers, scopeOf(context), telling)),
     ],
   };
 }
@@ -66,7 +66,7 @@ export async function show(asked: Which, context: Context): Promise<Reply> {
 /** The challenges of the group, the newest first. */
 export async function list(context: Context): Promise<Reply> {
   const { say, at } = context;
-  const all = await Promise.all((await listChallenges(boardOf(context))).map(one => settled(context, one)));
+  const all = await Promise.all((await listChallenges(scopeOf(context))).map(one => settled(context, one)));
   const rows = all.map(one => {
     const { terms, phase, entries } = asOf(one, at);
     const next =
@@ -108,15 +108,15 @@ export async function results(asked: Which, context: Context): Promise<Reply> {
   );
   const now = asOf(challenge, at);
   requireCountable(now);
-  const board = boardOf(context);
-  const result = await resultAt(board, challenge, at);
+  const scope = scopeOf(context);
+  const result = await resultAt(scope, challenge, at);
   const told = resultsReply(challenge, { now, result, say });
   const { phase, terms } = now;
   return {
     ...told,
     headline: phase === 'closed' ? told.headline : say.challengeSteps.soFar({ title: terms.title }),
     blocks: [
-      ...(await resultsPicture(workers, board, { challenge, now, say, result })),
+      ...(await resultsPicture(workers, scope, { challenge, now, say, result })),
       ...told.blocks,
       ...pairwiseText(challenge, now, { result, context }),
     ],
@@ -157,8 +157,8 @@ export async function history(
   const { say, asker } = context;
   const whose = member === undefined ? asker.id : (/^<@!?(\d+)>$/.exec(member.trim())?.[1] ?? member.trim());
   // Whatever is over by now counts, even where nobody was told yet.
-  for (const one of await listChallenges(boardOf(context))) await settled(context, one);
-  const placings = await placingsOf(boardOf(context), whose);
+  for (const one of await listChallenges(scopeOf(context))) await settled(context, one);
+  const placings = await placingsOf(scopeOf(context), whose);
   const zone = await zoneOfGroup(context);
   const wins = placings.filter(({ place }) => place === 1).length;
   return {

@@ -1,5 +1,5 @@
 import type { Challenge, EntryState } from '../../src/engine/challenges/challenge.ts';
-import { type Bar, barOf, type StoredChallenge } from '../../src/records/challenges/board.ts';
+import { type Bar, barOf, type StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** An entry with the number it is known by. Numbers follow the order of entering and never change. */

@@ -1,13 +1,13 @@
 import { action, commandGroup } from '../../src/conversation/command.ts';
 import { picture, text, whole } from '../../src/conversation/option.ts';
 import { history, list, results, show } from './answer.ts';
-import { suggestChallenges } from './board.ts';
 import { challengeActs } from './deadlines.ts';
 import { suggestUsed } from './entering/colourants-used.ts';
 import { enter, part, replace, takeBack, withdraw } from './entering/enter.ts';
 import { enterButton, enterFilled } from './entering/enter-form.ts';
 import { exportChallenge } from './export.ts';
 import { ideas } from './ideas.ts';
+import { suggestChallenges } from './lookup.ts';
 import { open, openFilled } from './opening/open.ts';
 import { showPalette } from './opening/palette.ts';
 import { drawn, terms, zone } from './opening/term-options.ts';

@@ -4,8 +4,8 @@ import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { Phase } from '../../src/engine/challenges/events.ts';
 import {
   asOf,
-  type Board,
   type ChallengeDue,
+  type ChallengeScope,
   closeChallenge,
   isStillDue,
   keepPlacings,
@@ -48,8 +48,8 @@ async function onTime(
   what: Notice | 'announcement',
   phases: readonly Phase[],
 ): Promise<void> {
-  const board = { store: services.store, group: due.group };
-  const challenge = await readChallenge(board, due.id);
+  const scope = { store: services.store, group: due.group };
+  const challenge = await readChallenge(scope, due.id);
   if (!challenge) return;
   const now = asOf(challenge, Math.max(services.now(), due.at.getTime()));
   if (!phases.includes(now.phase) || !isStillDue(now.terms, challenge, due)) return;
@@ -59,75 +59,75 @@ async function onTime(
     announcementPicture(workers, telling),
   );
   // It says in which phase the challenge is.
-  await updateAnnouncement(services, board, challenge, announcement);
+  await updateAnnouncement(services, scope, challenge, announcement);
   const reply =
     what === 'announcement'
       ? announcement
       : pictured(noticeReply(challenge, now, { what, say }), services, async workers =>
-          what === 'vote' ? barsPicture(workers, board, telling) : [],
+          what === 'vote' ? barsPicture(workers, scope, telling) : [],
         );
-  await tellOnce(services, board, challenge, { what, reply });
+  await tellOnce(services, scope, challenge, { what, reply });
 }
 
 /** Closes, counts and tells; or tells that it was cancelled; or puts a result right from which a bar was taken. */
 async function onClose(services: DeadlineServices, due: Due): Promise<void> {
-  const board = { store: services.store, group: due.group };
-  const found = await readChallenge(board, due.id);
+  const scope = { store: services.store, group: due.group };
+  const found = await readChallenge(scope, due.id);
   if (!found) return;
   const { phase, terms } = asOf(found, atLast);
-  if (phase === 'cancelled') return await tellCancelled(services, board, found);
+  if (phase === 'cancelled') return await tellCancelled(services, scope, found);
   if (phase !== 'closed') {
     if (!isStillDue(terms, found, due)) return;
-    if (!(await closeChallenge(board, found, services.now()))) return;
+    if (!(await closeChallenge(scope, found, services.now()))) return;
   }
   // Read anew: what came in before the close is all there now, and nothing can follow it.
-  const challenge = await readChallenge(board, due.id);
-  if (challenge) await tellResults(services, board, challenge);
+  const challenge = await readChallenge(scope, due.id);
+  if (challenge) await tellResults(services, scope, challenge);
 }
 
 async function tellResults(
   services: DeadlineServices,
-  board: Board,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
 ): Promise<void> {
   const now = asOf(challenge, atLast);
-  const result = await resultAt(board, challenge, atLast);
+  const result = await resultAt(scope, challenge, atLast);
   const say = wordsIn(challenge.language);
-  await keepPlacings(board, challenge, result);
+  await keepPlacings(scope, challenge, result);
   await updateAnnouncement(
     services,
-    board,
+    scope,
     challenge,
     pictured(announcementReply(challenge, now, say), services, workers =>
       announcementPicture(workers, { challenge, now, say }),
     ),
   );
   const reply = pictured(resultsReply(challenge, { now, result, say }), services, workers =>
-    resultsPicture(workers, board, { challenge, now, say, result }),
+    resultsPicture(workers, scope, { challenge, now, say, result }),
   );
-  const before = await postOf(board, challenge.id, 'results');
+  const before = await postOf(scope, challenge.id, 'results');
   if (before) await services.outbox.edit(placeOf(challenge), before, await reply());
-  else await tellOnce(services, board, challenge, { what: 'results', reply });
+  else await tellOnce(services, scope, challenge, { what: 'results', reply });
 }
 
 async function tellCancelled(
   services: DeadlineServices,
-  board: Board,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
 ): Promise<void> {
   const told = cancelledReply(challenge, asOf(challenge, atLast), wordsIn(challenge.language));
   const reply = async () => told;
-  await updateAnnouncement(services, board, challenge, reply);
-  await tellOnce(services, board, challenge, { what: 'cancelled', reply });
+  await updateAnnouncement(services, scope, challenge, reply);
+  await tellOnce(services, scope, challenge, { what: 'cancelled', reply });
 }
 
 async function updateAnnouncement(
   { outbox }: DeadlineServices,
-  board: Board,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
   reply: Drawing,
 ): Promise<void> {
-  const announcement = await postOf(board, challenge.id, 'announcement');
+  const announcement = await postOf(scope, challenge.id, 'announcement');
   if (announcement) await outbox.edit(placeOf(challenge), announcement, await reply());
 }
 
@@ -165,15 +165,15 @@ const marks: Readonly<Record<PostOf, string>> = {
  */
 async function tellOnce(
   { outbox }: DeadlineServices,
-  board: Board,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
   { what, reply }: { what: PostOf; reply: Drawing },
 ): Promise<void> {
-  if (await postOf(board, challenge.id, what)) return;
+  if (await postOf(scope, challenge.id, what)) return;
   const posted = await outbox.post(
     placeOf(challenge),
     await reply(),
     `${marks[what]}${challenge.id}`.slice(0, 25),
   );
-  if (posted !== 'barred') await keepPost(board, challenge.id, what, posted);
+  if (posted !== 'barred') await keepPost(scope, challenge.id, what, posted);
 }

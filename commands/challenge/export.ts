@@ -3,7 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { asOf, exportElection, resultAt } from '../../src/records/challenges/index.ts';
 import { requireCountable } from './answer.ts';
 import { numberedBars } from './bars.ts';
-import { boardOf, chooseToLookAt, settled } from './board.ts';
+import { chooseToLookAt, scopeOf, settled } from './lookup.ts';
 import { placesOf } from './pictures.ts';
 import { resultData } from './view.ts';
 
@@ -33,10 +33,10 @@ export async function exportChallenge(
   const challenge = await settled(context, found);
   const now = asOf(challenge, at);
   requireCountable(now);
-  const board = boardOf(context);
+  const scope = scopeOf(context);
   const [election, result] = await Promise.all([
-    exportElection(board, challenge, at),
-    resultAt(board, challenge, at),
+    exportElection(scope, challenge, at),
+    resultAt(scope, challenge, at),
   ]);
   const places = new Map(placesOf(result).map(({ entry, place }) => [entry, place]));
   const entries = numberedBars(challenge, now).map(({ number, entry, by, bar, ...state }) => {

@@ -18,7 +18,7 @@ import { asOf, requireChallenge } from '../../src/records/challenges/index.ts';
 import { noteShelf } from '../../src/records/group-shelves.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { tenth } from './bars.ts';
-import { boardOf } from './board.ts';
+import { scopeOf } from './lookup.ts';
 
 /** A US cup of batter: what a maker pulls out for one colour. */
 const oneCup = { cups: 1, grams: US_CUP_ML * TYPICAL_BATTER.gramsPerMillilitre } as const;
@@ -26,7 +26,7 @@ const oneCup = { cups: 1, grams: US_CUP_ML * TYPICAL_BATTER.gramsPerMillilitre }
 /** What a member could make for a challenge from their own shelf; for their eyes only. */
 export async function ideasFor(id: string, context: Context): Promise<Reply> {
   const { store, asker, say, at } = context;
-  const { terms } = asOf(await requireChallenge(boardOf(context), id), at);
+  const { terms } = asOf(await requireChallenge(scopeOf(context), id), at);
   const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
   const { usable } = await shelfChoice(measures, context);
   if (usable.length === 0)

@@ -3,8 +3,8 @@ import type { Block } from '../../src/conversation/reply.ts';
 import type { Challenge } from '../../src/engine/challenges/challenge.ts';
 import type { Measured, Result } from '../../src/engine/challenges/result.ts';
 import { hexOfLab } from '../../src/engine/colour/spectra/cielab.ts';
-import type { Board, StoredChallenge } from '../../src/records/challenges/board.ts';
 import { photosOf } from '../../src/records/challenges/entries.ts';
+import type { ChallengeScope, StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
 import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
 import { rulesOf } from './rules.ts';
@@ -61,12 +61,12 @@ const mostShown = 40;
 /** The bars in the running by their numbers; nothing when there are none. */
 export async function barsPicture(
   workers: Workers,
-  board: Board,
+  scope: ChallengeScope,
   { challenge, now, say }: Telling,
 ): Promise<readonly Block[]> {
   const bars = inTheRunning(numberedBars(challenge, now)).slice(0, mostShown);
   if (bars.length === 0) return [];
-  const photos = await photosOf(board, challenge.id, bars);
+  const photos = await photosOf(scope, challenge.id, bars);
   const png = await workers.run(
     'challengeBars',
     {
@@ -87,7 +87,7 @@ export async function barsPicture(
 /** Who is placed where, with photos, swatches and the pairwise table. */
 export async function resultsPicture(
   workers: Workers,
-  board: Board,
+  scope: ChallengeScope,
   { challenge, now, say, result }: Telling & { readonly result: Result },
 ): Promise<readonly Block[]> {
   const steps = say.challengeSteps;
@@ -98,7 +98,7 @@ export async function resultsPicture(
   });
   const shown = placed.slice(0, mostShown);
   const photos = await photosOf(
-    board,
+    scope,
     challenge.id,
     shown.map(({ bar }) => bar),
   );

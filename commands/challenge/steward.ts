@@ -13,7 +13,7 @@ import {
 } from '../../src/records/challenges/index.ts';
 import { groupSettings, keepGroupSettings } from '../../src/records/group.ts';
 import { type NumberedBar, numberedBars, numberedName } from './bars.ts';
-import { boardOf, chooseChallenge, chooseToLookAt, madeBySteward } from './board.ts';
+import { chooseChallenge, chooseToLookAt, madeBySteward, scopeOf } from './lookup.ts';
 
 type Which = { readonly challenge?: string | undefined };
 
@@ -47,9 +47,9 @@ export async function extend(
     ...(entriesUntil && { entriesUntil }),
     ...(votesUntil && { votesUntil }),
   };
-  await extendChallenge(boardOf(context), challenge.id, extension, madeBySteward(context));
+  await extendChallenge(scopeOf(context), challenge.id, extension, madeBySteward(context));
   context.checkDue?.();
-  const after = asOf(await requireChallenge(boardOf(context), challenge.id), at).terms;
+  const after = asOf(await requireChallenge(scopeOf(context), challenge.id), at).terms;
   const { moment } = say.challenges;
   return reply(
     say.challengeSteps.extended({
@@ -69,7 +69,7 @@ export async function cancel(asked: Which & { readonly reason: string }, context
     'voting',
     'counting',
   ]);
-  await cancelChallenge(boardOf(context), challenge.id, asked.reason, madeBySteward(context));
+  await cancelChallenge(scopeOf(context), challenge.id, asked.reason, madeBySteward(context));
   context.checkDue?.();
   const { title } = asOf(challenge, context.at).terms;
   return reply(context.say.challenges.cancelled({ title, reason: asked.reason.trim() }), {
@@ -92,7 +92,7 @@ export async function disqualify(
   const bar = numberedBars(challenge, now).find(({ number }) => number === asked.entry);
   if (!bar) return refuse('challenge-entry-unknown', { entry: String(asked.entry) });
   const { reason } = asked;
-  await disqualifyEntry(boardOf(context), challenge.id, { entry: bar.entry, reason }, madeBySteward(context));
+  await disqualifyEntry(scopeOf(context), challenge.id, { entry: bar.entry, reason }, madeBySteward(context));
   context.checkDue?.();
   const { say } = context;
   return reply(say.challengeSteps.disqualified({ bar: numberedName(bar, now, say), reason: reason.trim() }), {

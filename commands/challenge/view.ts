@@ -1,9 +1,9 @@
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { type Challenge, standing } from '../../src/engine/challenges/challenge.ts';
 import type { Measured, Result } from '../../src/engine/challenges/result.ts';
-import { barOf, type StoredChallenge } from '../../src/records/challenges/board.ts';
 import { closingGrace } from '../../src/records/challenges/due.ts';
 import type { Notice } from '../../src/records/challenges/outcome.ts';
+import { barOf, type StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
 import { invitations } from './invitations.ts';

@@ -3,7 +3,7 @@ import { Gateway } from './gateway/gateway.ts';
 import { channelRoutes } from './http/channel-routes.ts';
 import { commandRoutes } from './http/command-routes.ts';
 import { directoryRoutes } from './http/directory-routes.ts';
-import { FrontDoor } from './http/front-door.ts';
+import { FrontDoor } from './http/server.ts';
 import { callbackRoute } from './interactions/callback-route.ts';
 import { Interactions } from './interactions/registry.ts';
 import { webhookRoutes } from './interactions/webhook-routes.ts';

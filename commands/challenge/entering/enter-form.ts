@@ -3,7 +3,7 @@ import { followUp } from '../../../src/conversation/command.ts';
 import type { Attachment } from '../../../src/conversation/question.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
 import { asOf, requireChallenge } from '../../../src/records/challenges/index.ts';
-import { boardOf } from '../board.ts';
+import { scopeOf } from '../lookup.ts';
 import { enter } from './enter.ts';
 
 const sentBar = z.object({
@@ -29,7 +29,7 @@ export const enterButton = followUp({
   seenBy: 'asker',
   args: { challenge: z.string() },
   async answer({ challenge: id }, context) {
-    const { phase, terms } = asOf(await requireChallenge(boardOf(context), id), context.at);
+    const { phase, terms } = asOf(await requireChallenge(scopeOf(context), id), context.at);
     if (phase !== 'entering') refuse('challenge-not-now', { phase, needs: 'entering' });
     const { challengeSteps: steps } = context.say;
     return {

@@ -19,7 +19,7 @@ import {
 } from '../../../src/records/challenges/index.ts';
 import { noteShelf } from '../../../src/records/group-shelves.ts';
 import { inTheRunning, type NumberedBar, numberedBars } from '../bars.ts';
-import { boardOf, chooseChallenge, madeBy } from '../board.ts';
+import { chooseChallenge, madeBy, scopeOf } from '../lookup.ts';
 import { readDate } from '../opening/terms.ts';
 import { readUsed, type Used } from './colourants-used.ts';
 import { type EntryDone, type EntryLeads, enteredReply } from './entered.ts';
@@ -58,8 +58,8 @@ export async function enter(asked: EnterAsked, context: Context): Promise<Reply>
   const described = await describe({ ...asked, used }, now, context);
   const photo = await keptPhoto(asked.photo, context);
   const bar = await measured(described, { photo: photo.bytes, used }, context);
-  const board = boardOf(context);
-  const { entry } = await enterBar(board, challenge.id, { bar, photo: photo.bytes }, madeBy(context));
+  const scope = scopeOf(context);
+  const { entry } = await enterBar(scope, challenge.id, { bar, photo: photo.bytes }, madeBy(context));
   await context.store.commit([noteShelf(context.group, context.asker.id)]);
   return shown({ challenge: challenge.id, entry, done: 'entered' }, context);
 }
@@ -88,7 +88,7 @@ export async function replace(asked: ReplaceAsked, context: Context): Promise<Re
     : await photoOf(challenge, old, context);
   const region = asked.photo ? undefined : old.bar.region;
   const bar = await measured(described, { photo, used, part: region }, context);
-  await replaceBar(boardOf(context), challenge.id, { entry: old.entry, bar, photo }, madeBy(context));
+  await replaceBar(scopeOf(context), challenge.id, { entry: old.entry, bar, photo }, madeBy(context));
   return shown({ challenge: challenge.id, entry: old.entry, done: 'replaced' }, context);
 }
 
@@ -97,7 +97,7 @@ export async function measureAgain(
   { challenge: id, entry, part }: { challenge: string; entry: string; part: PhotoPart | undefined },
   context: Context,
 ): Promise<Reply> {
-  const challenge = await requireChallenge(boardOf(context), id);
+  const challenge = await requireChallenge(scopeOf(context), id);
   const now = entering(challenge, context);
   const old = numberedBars(challenge, now).find(bar => bar.entry === entry && bar.by === context.asker.id);
   if (!old) return refuse('challenge-entry-unknown', { entry });
@@ -105,7 +105,7 @@ export async function measureAgain(
   const used = await readUsed(old.bar.colourants.join(', '), context);
   const { region: _before, ...described } = old.bar;
   const bar = await measured(described, { photo, used, part }, context);
-  await replaceBar(boardOf(context), id, { entry, bar, photo }, madeBy(context));
+  await replaceBar(scopeOf(context), id, { entry, bar, photo }, madeBy(context));
   return shown({ challenge: id, entry, done: 'measured' }, context);
 }
 
@@ -121,8 +121,8 @@ export async function withdraw(
 
 /** The same for an entry that is known already. */
 export async function withdrawEntry(id: string, entry: string, context: Context): Promise<Reply> {
-  await withdrawBar(boardOf(context), id, entry, madeBy(context));
-  const challenge = await requireChallenge(boardOf(context), id);
+  await withdrawBar(scopeOf(context), id, entry, madeBy(context));
+  const challenge = await requireChallenge(scopeOf(context), id);
   const bar = numberedBars(challenge, asOf(challenge, context.at)).find(one => one.entry === entry);
   return {
     kind: 'reply',
@@ -197,13 +197,13 @@ async function describe(
 }
 
 const winsOf = async (context: Context) =>
-  (await placingsOf(boardOf(context), context.asker.id)).filter(({ place }) => place === 1).length;
+  (await placingsOf(scopeOf(context), context.asker.id)).filter(({ place }) => place === 1).length;
 
 const keptPhoto = async (photo: Attachment, { workers, asker }: Context) =>
   workers.run('keepEntryPhoto', { bytes: await photo.read() }, { owner: asker.id });
 
 async function photoOf(challenge: StoredChallenge, bar: NumberedBar, context: Context): Promise<Uint8Array> {
-  const [photo] = await photosOf(boardOf(context), challenge.id, [bar]);
+  const [photo] = await photosOf(scopeOf(context), challenge.id, [bar]);
   if (!photo) throw new Error(`entry ${bar.entry} has lost its photo`);
   return photo;
 }

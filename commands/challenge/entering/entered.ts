@@ -5,7 +5,7 @@ import { hexOfLab } from '../../../src/engine/colour/spectra/cielab.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
 import { asOf, measuredOf, photosOf, requireChallenge } from '../../../src/records/challenges/index.ts';
 import { type NumberedBar, numberedBars, tenth } from '../bars.ts';
-import { boardOf } from '../board.ts';
+import { scopeOf } from '../lookup.ts';
 import { pairsOf } from '../pictures.ts';
 import { type PhotoPartName, photoParts } from './measure.ts';
 
@@ -30,13 +30,13 @@ export async function enteredReply(
 ): Promise<Reply> {
   const { say, at } = context;
   const { challenges: words, challengeSteps: steps } = say;
-  const board = boardOf(context);
-  const challenge = await requireChallenge(board, id);
+  const scope = scopeOf(context);
+  const challenge = await requireChallenge(scope, id);
   const now = asOf(challenge, at);
   const bar = numberedBars(challenge, now).find(one => one.entry === entry);
   if (!bar) return refuse('challenge-entry-unknown', { entry });
   const measured = measuredOf(bar.bar, now);
-  const [photo] = await photosOf(board, id, [bar]);
+  const [photo] = await photosOf(scope, id, [bar]);
   const told: string[] = [];
   // Without a palette nothing is scored, so nothing is missed either.
   if (now.terms.palette.length > 0 && 'unscored' in measured) told.push(words.unscored[measured.unscored]);

@@ -5,7 +5,7 @@ import type { Form, Reply } from '../../../src/conversation/reply.ts';
 import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import type { Fixed } from '../../../src/engine/challenges/wall-time.ts';
 import { openChallenge, requireChallenge } from '../../../src/records/challenges/index.ts';
-import { boardOf, madeBySteward } from '../board.ts';
+import { madeBySteward, scopeOf } from '../lookup.ts';
 import { announcementPicture } from '../pictures.ts';
 import { announcementReply } from '../view.ts';
 import { type OpenAsked, readTerms } from './terms.ts';
@@ -16,14 +16,14 @@ export async function open(asked: OpenAsked, context: Context): Promise<Reply | 
   const { terms, shifted } = await readTerms(asked, context);
   const made = madeBySteward(context);
   const { channel, language } = context;
-  const { id } = await openChallenge(boardOf(context), { terms, channel: channel ?? '', language }, made);
+  const { id } = await openChallenge(scopeOf(context), { terms, channel: channel ?? '', language }, made);
   context.checkDue?.();
   return opened(id, shifted, context);
 }
 
 async function opened(id: string, shifted: readonly Fixed[], context: Context): Promise<Reply> {
   const { say, at, workers } = context;
-  const challenge = await requireChallenge(boardOf(context), id);
+  const challenge = await requireChallenge(scopeOf(context), id);
   const now = challengeAt(challenge.events, at);
   const told = announcementReply(challenge, now, say);
   const { choices: _offeredInTheChannel, ...announcement } = told;

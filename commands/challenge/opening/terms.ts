@@ -5,7 +5,7 @@ import type { Constraint, Decides, EntryClass, Terms } from '../../../src/engine
 import type { Method } from '../../../src/engine/challenges/voting/election.ts';
 import { daysLater, type Fixed, instantOf, wallTimeAt } from '../../../src/engine/challenges/wall-time.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
-import { zoneOfGroup } from '../board.ts';
+import { zoneOfGroup } from '../lookup.ts';
 import { drawnPalette, paletteOfPhoto, readPalette } from './palette.ts';
 
 declare module '../../../src/engine/refusal.ts' {

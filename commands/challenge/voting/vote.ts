@@ -14,7 +14,7 @@ import {
   type StoredChallenge,
 } from '../../../src/records/challenges/index.ts';
 import { inTheRunning, numberedBars } from '../bars.ts';
-import { boardOf, chooseChallenge, madeBy } from '../board.ts';
+import { chooseChallenge, madeBy, scopeOf } from '../lookup.ts';
 import {
   type Ballot,
   type BallotLeads,
@@ -62,7 +62,7 @@ export async function openBallot(challenge: StoredChallenge, context: Context): 
 
 /** What a member has cast, without bars taken out since. */
 async function choiceNow(challenge: StoredChallenge, now: Challenge, context: Context): Promise<Chosen> {
-  const chosen = (await choiceOf(boardOf(context), challenge.id, context.asker.id)) ?? [];
+  const chosen = (await choiceOf(scopeOf(context), challenge.id, context.asker.id)) ?? [];
   return stillStanding(chosen, numberedBars(challenge, now));
 }
 
@@ -83,7 +83,7 @@ function voting(challenge: StoredChallenge, { at }: Context): Challenge {
 
 async function cast(challenge: StoredChallenge, chosen: Chosen, context: Context): Promise<Reply> {
   const done = await castBallot(
-    boardOf(context),
+    scopeOf(context),
     challenge.id,
     { chosen, joinedAt: context.asker.joinedAt },
     madeBy(context),
@@ -108,7 +108,7 @@ export const ballot = followUp({
   seenBy: 'asker',
   args: { challenge: z.string() },
   answer: async ({ challenge }, context) =>
-    openBallot(await requireChallenge(boardOf(context), challenge), context),
+    openBallot(await requireChallenge(scopeOf(context), challenge), context),
 });
 
 const stepArgs = { challenge: z.string(), depth: z.string(), tie: z.string(), page: z.string() };
@@ -124,7 +124,7 @@ export const pick = followUp({
   replaces: true,
   args: stepArgs,
   async answer({ challenge: id, ...rest }, context, { values }) {
-    const challenge = await requireChallenge(boardOf(context), id);
+    const challenge = await requireChallenge(scopeOf(context), id);
     const now = voting(challenge, context);
     const byNumber = new Map(numberedBars(challenge, now).map(bar => [String(bar.number), bar.entry]));
     const picked = values.map(value => byNumber.get(value) ?? refuse('follow-up-invalid', {}));
@@ -160,7 +160,7 @@ export const turn = followUp({
   replaces: true,
   args: stepArgs,
   async answer({ challenge: id, ...rest }, context) {
-    const challenge = await requireChallenge(boardOf(context), id);
+    const challenge = await requireChallenge(scopeOf(context), id);
     const now = voting(challenge, context);
     const chosen = await choiceNow(challenge, now, context);
     return shown({ challenge, now, chosen, step: stepOf(rest), saved: 'before' }, context);

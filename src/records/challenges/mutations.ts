@@ -3,7 +3,7 @@ import { refuse } from '../../engine/refusal.ts';
 import { challengeEnd, challengeEvent } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { absent, add, type Write } from '../store.ts';
-import { asOf, type Board, type Made, readChallenge, type StoredChallenge } from './board.ts';
+import { asOf, type ChallengeScope, type Made, readChallenge, type StoredChallenge } from './queries.ts';
 import { endKind, eventKind } from './schema.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -18,8 +18,8 @@ type Did = RecordOf<typeof eventKind>['did'];
 export type Changed = { readonly repeated: boolean };
 
 /** The challenge of an id; refuses one that does not exist in this group. */
-export async function requireChallenge(board: Board, id: string): Promise<StoredChallenge> {
-  return (await readChallenge(board, id)) ?? refuse('challenge-unknown', { id });
+export async function requireChallenge(scope: ChallengeScope, id: string): Promise<StoredChallenge> {
+  return (await readChallenge(scope, id)) ?? refuse('challenge-unknown', { id });
 }
 
 /** True when this interaction has already left its event. */
@@ -31,7 +31,7 @@ export const alreadyDone = ({ events }: StoredChallenge, { id }: Made): boolean 
  * when it is neither the end nor the event itself: the caller knows what its other writes mean.
  */
 export async function happen(
-  { store, group }: Board,
+  { store, group }: ChallengeScope,
   challenge: StoredChallenge,
   { made, did, needs, also }: { made: Made; did: Did; needs: Phase; also: readonly Write[] },
 ): Promise<Changed & { readonly clash?: string }> {

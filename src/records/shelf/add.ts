@@ -17,7 +17,7 @@ import {
   usualLowMark,
 } from './shelf.ts';
 import { type ItemSnapshot, toMilligrams } from './snapshot.ts';
-import { move, told } from './stock.ts';
+import { move, outcomeOf } from './stock.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -39,13 +39,13 @@ export async function addItem(shelf: Shelf, wanted: NewItem, change: Change): Pr
     const same = all.find(({ item }) => foldName(item.name) === foldName(name));
     if (same) refuse('shelf-name-taken', { name: same.item.name });
     if (all.length >= mostItems) refuse('shelf-full', { most: mostItems });
-    const held = fresh(name, wanted, change);
-    const writes = describing(shelf, held.item, wanted);
-    if (wanted.grams === undefined) return { writes, outcome: told(held.item, 'add') };
-    const stocked = move(shelf, held, { action: 'add', grams: wanted.grams, lot: 1 }, change);
+    const snapshot = fresh(name, wanted, change);
+    const writes = describing(shelf, snapshot.item, wanted);
+    if (wanted.grams === undefined) return { writes, outcome: outcomeOf(snapshot.item, 'add') };
+    const stocked = move(shelf, snapshot, { action: 'add', grams: wanted.grams, lot: 1 }, change);
     return {
       writes: [...writes, ...stocked.writes],
-      outcome: { ...told(held.item, 'add', stocked.left), change: wanted.grams },
+      outcome: { ...outcomeOf(snapshot.item, 'add', stocked.left), change: wanted.grams },
     };
   });
 }

@@ -13,19 +13,19 @@ export type Planned = { readonly writes: readonly Write[]; readonly outcome: Omi
 const mostRounds = 1000;
 
 /**
- * Makes a change once for its cause. The plan is made on what was read, and its writes name what must not have
+ * Makes a change once for its cause, by optimistic concurrency. The plan is made on what was read, and its writes name what must not have
  * happened since (a ledger line, a name, a removal); if it has, everything is read and planned again. Each
  * round that fails is one in which another change got through, so somebody always gets on.
  */
 export async function changeOnce(
   shelf: Shelf,
   change: Change,
-  plan: (held: readonly ItemSnapshot[]) => Planned | Promise<Planned>,
+  plan: (snapshot: readonly ItemSnapshot[]) => Planned | Promise<Planned>,
 ): Promise<Outcome> {
   const key = shelfIdempotency(shelf.member, change.cause);
   for (let round = 0; round < mostRounds; round += 1) {
     const [before] = await shelf.store.get([key]);
-    if (before !== undefined) return { ...told(read(idempotencyKind, key, before)), repeated: true };
+    if (before !== undefined) return { ...outcomeOf(read(idempotencyKind, key, before)), repeated: true };
     const { writes, outcome } = await plan(await readShelf(shelf));
     const result = await shelf.store.commit([add(key, written(idempotencyKind, kept(outcome))), ...writes]);
     if (result.done) return { ...outcome, repeated: false };
@@ -40,13 +40,13 @@ export async function changeOnce(
 export async function changeAllOnce(
   shelf: Shelf,
   { cause, many }: Pick<Change, 'cause'> & { readonly many: number },
-  plan: (held: readonly ItemSnapshot[]) => readonly Planned[],
+  plan: (snapshot: readonly ItemSnapshot[]) => readonly Planned[],
 ): Promise<readonly Outcome[]> {
   const keys = Array.from({ length: many }, (_, n) => shelfIdempotency(shelf.member, `${cause}-${n + 1}`));
   for (let round = 0; round < mostRounds; round += 1) {
     const before = await shelf.store.get(keys);
     if (before[0] !== undefined)
-      return before.map((one, n) => ({ ...told(read(idempotencyKind, keys[n]!, one)), repeated: true }));
+      return before.map((one, n) => ({ ...outcomeOf(read(idempotencyKind, keys[n]!, one)), repeated: true }));
     const planned = plan(await readShelf(shelf));
     const once = planned.map(({ outcome }, n) => add(keys[n]!, written(idempotencyKind, kept(outcome))));
     const result = await shelf.store.commit([...once, ...planned.flatMap(({ writes }) => writes)]);
@@ -62,7 +62,12 @@ const kept = ({ change, left, lowAt, ...rest }: Planned['outcome']): RecordOf<ty
   lowAt: lowAt === undefined ? undefined : toMilligrams(lowAt),
 });
 
-const told = ({ change, left, lowAt, ...rest }: RecordOf<typeof idempotencyKind>): Planned['outcome'] => ({
+const outcomeOf = ({
+  change,
+  left,
+  lowAt,
+  ...rest
+}: RecordOf<typeof idempotencyKind>): Planned['outcome'] => ({
   ...rest,
   change: change === undefined ? undefined : toGrams(change),
   left: left === undefined ? undefined : toGrams(left),

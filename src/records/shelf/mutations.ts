@@ -39,7 +39,7 @@ import type {
   SpoonWeight,
 } from './shelf.ts';
 import { type ItemSnapshot, toMilligrams } from './snapshot.ts';
-import { move, told } from './stock.ts';
+import { move, outcomeOf } from './stock.ts';
 
 /** Writes one fact about the item that is meant, unless it was removed meanwhile. */
 function note(
@@ -47,15 +47,19 @@ function note(
   asked: string,
   change: Change,
   action: Outcome['action'],
-  fact: (held: ItemSnapshot) => { readonly key: string; readonly value: unknown; readonly lowAt?: number },
+  fact: (snapshot: ItemSnapshot) => {
+    readonly key: string;
+    readonly value: unknown;
+    readonly lowAt?: number;
+  },
 ): Promise<Outcome> {
   return changeOnce(shelf, change, all => {
-    const held = pickFromSnapshot(all, asked);
-    const { key, value, lowAt = held.item.stock.lowAt } = fact(held);
-    const { id, stock } = held.item;
+    const snapshot = pickFromSnapshot(all, asked);
+    const { key, value, lowAt = snapshot.item.stock.lowAt } = fact(snapshot);
+    const { id, stock } = snapshot.item;
     return {
       writes: [absent(shelfGone(shelf.member, id)), put(key, value)],
-      outcome: told({ ...held.item, stock: { ...stock, lowAt } }, action),
+      outcome: outcomeOf({ ...snapshot.item, stock: { ...stock, lowAt } }, action),
     };
   });
 }
@@ -70,8 +74,8 @@ export async function dishTest(
   result: DishTestResult,
   change: Change,
 ): Promise<Outcome> {
-  return note(shelf, asked, change, 'dish-test', held => ({
-    key: lotFact(shelf, held, 'dish-test'),
+  return note(shelf, asked, change, 'dish-test', snapshot => ({
+    key: lotFact(shelf, snapshot, 'dish-test'),
     value: written(dishTestKind, { result, at: change.at }),
   }));
 }
@@ -84,8 +88,8 @@ export async function weighSpoon(
   change: Change,
 ): Promise<Outcome> {
   checkSpoon(grams, spoonMillilitres);
-  return note(shelf, asked, change, 'weigh', held => ({
-    key: lotFact(shelf, held, 'spoon-weight'),
+  return note(shelf, asked, change, 'weigh', snapshot => ({
+    key: lotFact(shelf, snapshot, 'spoon-weight'),
     value: written(spoonWeightKind, { grams, spoonMillilitres, at: change.at }),
   }));
 }
@@ -97,8 +101,8 @@ export async function keepCalibration(
   calibration: Calibration,
   change: Change,
 ): Promise<Outcome> {
-  return note(shelf, asked, change, 'calibrate', held => ({
-    key: lotFact(shelf, held, 'calibration'),
+  return note(shelf, asked, change, 'calibrate', snapshot => ({
+    key: lotFact(shelf, snapshot, 'calibration'),
     value: written(calibrationKind, { found: calibration as never, at: change.at }),
   }));
 }
@@ -149,7 +153,7 @@ export async function describeItem(
           ? [put(shelfIngredients(shelf.member, id), ingredientsRecord(what.ingredients))]
           : []),
       ],
-      outcome: told(item, 'describe'),
+      outcome: outcomeOf(item, 'describe'),
     };
   });
 }
@@ -181,20 +185,23 @@ export async function startLot(
 ): Promise<Outcome> {
   if (lot.grams !== undefined) checkGrams(lot.grams);
   return changeOnce(shelf, change, all => {
-    const held = pickFromSnapshot(all, asked);
-    const number = held.item.lot.number + 1;
-    const item = { ...held.item, lot: { number, label: lot.label, since: change.at } };
+    const snapshot = pickFromSnapshot(all, asked);
+    const number = snapshot.item.lot.number + 1;
+    const item = { ...snapshot.item, lot: { number, label: lot.label, since: change.at } };
     const opened = add(
       shelfLot(shelf.member, item.id, number),
       written(lotKind, { label: lot.label, since: change.at }),
     );
     if (lot.grams === undefined) {
-      return { writes: [absent(shelfGone(shelf.member, item.id)), opened], outcome: told(item, 'new-lot') };
+      return {
+        writes: [absent(shelfGone(shelf.member, item.id)), opened],
+        outcome: outcomeOf(item, 'new-lot'),
+      };
     }
-    const stocked = move(shelf, held, { action: 'new-lot', grams: lot.grams, lot: number }, change);
+    const stocked = move(shelf, snapshot, { action: 'new-lot', grams: lot.grams, lot: number }, change);
     return {
       writes: [opened, ...stocked.writes],
-      outcome: { ...told(item, 'new-lot', stocked.left), change: lot.grams },
+      outcome: { ...outcomeOf(item, 'new-lot', stocked.left), change: lot.grams },
     };
   });
 }
@@ -204,8 +211,8 @@ export async function removeItem(shelf: Shelf, asked: string, change: Change): P
   return changeOnce(shelf, change, async (all): Promise<Planned> => {
     const items = all.map(({ item }) => item);
     const item = exactly(items, asked) ?? unknown(items, asked);
-    const held = pickFromSnapshot(all, item.id);
-    const nextLine = ledgerLine(shelf.member, item.id, held.lines + 1);
+    const snapshot = pickFromSnapshot(all, item.id);
+    const nextLine = ledgerLine(shelf.member, item.id, snapshot.lines + 1);
     const history = await everything(shelf.store, under(ledger(shelf.member, item.id)));
     return {
       writes: [
@@ -213,10 +220,10 @@ export async function removeItem(shelf: Shelf, asked: string, change: Change): P
         // A movement or a lot that came between would be left behind: then read again.
         absent(nextLine),
         absent(shelfLot(shelf.member, item.id, item.lot.number + 1)),
-        ...everyKeyOf(shelf, held).map(drop),
+        ...everyKeyOf(shelf, snapshot).map(drop),
         ...history.filter(({ key }) => key !== nextLine).map(({ key }) => drop(key)),
       ],
-      outcome: told(item, 'remove'),
+      outcome: outcomeOf(item, 'remove'),
     };
   });
 }

@@ -34,10 +34,10 @@ export async function showItem(
 ): Promise<{ readonly item: ShelfItem; readonly history: readonly LedgerLine[] }> {
   const shelved = await readShelf(shelf);
   const item = pick(
-    shelved.map(held => held.item),
+    shelved.map(snapshot => snapshot.item),
     asked,
   );
-  const held = shelved.find(one => one.item === item);
-  const history = held && held.lines > 0 ? await readLedger(shelf, held, lines) : [];
+  const snapshot = shelved.find(one => one.item === item);
+  const history = snapshot && snapshot.lines > 0 ? await readLedger(shelf, snapshot, lines) : [];
   return { item, history };
 }

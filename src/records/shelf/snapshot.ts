@@ -48,7 +48,7 @@ function assemble(entries: readonly Entry[], prefix: string): readonly ItemSnaps
     facts.set(rest.join('/'), entry);
     items.set(id, facts);
   }
-  return [...items].map(([id, facts]) => held(`${prefix}${id}`, facts));
+  return [...items].map(([id, facts]) => snapshotOf(`${prefix}${id}`, facts));
 }
 
 function fact<Fields>(kind: RecordKind<Fields>, facts: Facts, rest: string): Fields | undefined {
@@ -56,7 +56,7 @@ function fact<Fields>(kind: RecordKind<Fields>, facts: Facts, rest: string): Fie
   return entry && read(kind, entry.key, entry.value);
 }
 
-function held(key: string, facts: Facts): ItemSnapshot {
+function snapshotOf(key: string, facts: Facts): ItemSnapshot {
   const described = fact(itemKind, facts, '');
   const newestLot = [...facts.keys()]
     .filter(rest => /^lot\/\d+$/.test(rest))
@@ -91,12 +91,12 @@ function held(key: string, facts: Facts): ItemSnapshot {
 /** The newest lines of an item's ledger, newest first. */
 export async function readLedger(
   shelf: Shelf,
-  held: ItemSnapshot,
+  snapshot: ItemSnapshot,
   most: number,
 ): Promise<readonly LedgerLine[]> {
   // Keys of older lines are higher, so a history is read from its newest line on, however long it is.
-  const from = ledgerLine(shelf.member, held.item.id, held.lines);
-  const to = ledgerLine(shelf.member, held.item.id, 0);
+  const from = ledgerLine(shelf.member, snapshot.item.id, snapshot.lines);
+  const to = ledgerLine(shelf.member, snapshot.item.id, 0);
   const entries = await shelf.store.range(from, to, most);
   return entries.map(({ key, value }) => {
     const { change, left, cause: _cause, ...line } = read(ledgerKind, key, value);

@@ -52,7 +52,7 @@ export function move(
 }
 
 /** What to tell of an item whose stock is now `left` grams. */
-export function told(
+export function outcomeOf(
   item: ShelfItem,
   action: Outcome['action'],
   left: number | undefined = item.stock.grams,
@@ -69,9 +69,9 @@ export function told(
   };
 }
 
-function planMovement(shelf: Shelf, held: ItemSnapshot, movement: Movement, change: Change): Planned {
-  const { writes, left } = move(shelf, held, movement, change);
-  return { writes, outcome: { ...told(held.item, movement.action, left), change: movement.grams } };
+function planMovement(shelf: Shelf, snapshot: ItemSnapshot, movement: Movement, change: Change): Planned {
+  const { writes, left } = move(shelf, snapshot, movement, change);
+  return { writes, outcome: { ...outcomeOf(snapshot.item, movement.action, left), change: movement.grams } };
 }
 
 /**
@@ -103,13 +103,13 @@ export async function useItems(
   );
 }
 
-function planUse(shelf: Shelf, held: ItemSnapshot, grams: number, change: Change): Planned {
-  const { name, stock, lot } = held.item;
+function planUse(shelf: Shelf, snapshot: ItemSnapshot, grams: number, change: Change): Planned {
+  const { name, stock, lot } = snapshot.item;
   if (stock.grams === undefined) return refuse('shelf-amount-unknown', { name });
   if (toMilligrams(grams) > toMilligrams(stock.grams)) {
     return refuse('shelf-not-enough', { name, asked: grams, left: stock.grams });
   }
-  return planMovement(shelf, held, { action: 'use', grams: -grams, lot: lot.number }, change);
+  return planMovement(shelf, snapshot, { action: 'use', grams: -grams, lot: lot.number }, change);
 }
 
 /** Puts grams of the same lot on; a new lot is {@link startLot}. */
@@ -121,7 +121,7 @@ export async function restockItem(
 ): Promise<Outcome> {
   checkGrams(grams);
   return changeOnce(shelf, change, all => {
-    const held = pickFromSnapshot(all, asked);
-    return planMovement(shelf, held, { action: 'restock', grams, lot: held.item.lot.number }, change);
+    const snapshot = pickFromSnapshot(all, asked);
+    return planMovement(shelf, snapshot, { action: 'restock', grams, lot: snapshot.item.lot.number }, change);
   });
 }

@@ -4,10 +4,10 @@ import { appendFileSync } from 'node:fs';
 import { challengeActs } from '../../../commands/challenge/deadlines.ts';
 import type { Outbox } from '../../../src/conversation/outbox.ts';
 import { startScheduler } from '../../../src/deadlines/scheduler.ts';
-import { boardAt, votesEnd } from '../../records/challenges/fair.ts';
+import { scopeAt, votesEnd } from '../../records/challenges/fair.ts';
 
 const [address = '', channel = '', killAt = ''] = process.argv.slice(2);
-const { store } = await boardAt(address);
+const { store } = await scopeAt(address);
 const now = () => votesEnd + 60_000;
 const die = () => process.kill(process.pid, 'SIGKILL');
 

@@ -8,7 +8,7 @@ import type { Outbox } from '../../../src/conversation/outbox.ts';
 import { startScheduler } from '../../../src/deadlines/scheduler.ts';
 import {
   asOf,
-  type Board,
+  type ChallengeScope,
   cancelChallenge,
   castBallot,
   disqualify,
@@ -20,31 +20,31 @@ import {
 import { duesBy } from '../../../src/records/dues.ts';
 import type { Store } from '../../../src/records/store.ts';
 import {
-  boardAt,
   closingGrace,
   day,
   entriesEnd,
   fairOf,
-  freshBoard,
+  freshScope,
   made,
   openOne,
   opens,
+  scopeAt,
   votesEnd,
 } from '../../records/challenges/fair.ts';
 import { Platform } from './platform.ts';
 
 const during = entriesEnd + day;
-let board: Board;
+let scope: ChallengeScope;
 let platform: Platform;
 beforeEach(async () => {
-  board = await freshBoard();
-  platform = new Platform(group => group === board.group);
+  scope = await freshScope();
+  platform = new Platform(group => group === scope.group);
 });
 
 /** One start of a process at a time: does what is due, and ends. */
 async function runAt(
   now: number,
-  { store = board.store, outbox = platform as Outbox } = {},
+  { store = scope.store, outbox = platform as Outbox } = {},
 ): Promise<readonly string[]> {
   const faults: string[] = [];
   const watch = startScheduler({
@@ -60,14 +60,14 @@ async function runAt(
 }
 
 const vote = (id: string, by: string, ranked: readonly string[], at = during) =>
-  castBallot(board, id, { chosen: ranked.map(entry => [entry]), joinedAt: 0 }, made(by, at));
-const phase = async (id: string) => asOf((await readChallenge(board, id))!, Number.MAX_SAFE_INTEGER).phase;
+  castBallot(scope, id, { chosen: ranked.map(entry => [entry]), joinedAt: 0 }, made(by, at));
+const phase = async (id: string) => asOf((await readChallenge(scope, id))!, Number.MAX_SAFE_INTEGER).phase;
 const left = async () =>
-  (await duesBy(board.store, new Date(votesEnd + 99 * day))).filter(({ group }) => group === board.group);
+  (await duesBy(scope.store, new Date(votesEnd + 99 * day))).filter(({ group }) => group === scope.group);
 
 describe('a challenge keeps its own time', () => {
   test('from the announcement to the results, each told once', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     await runAt(opens - day);
     expect(platform.headlines).toEqual(['“Dusk over the lagoon” has not begun.']);
     for (const at of [opens, entriesEnd - day, entriesEnd]) await runAt(at);
@@ -84,11 +84,11 @@ describe('a challenge keeps its own time', () => {
     ]);
     expect(await left()).toEqual([]);
     expect(await phase(id)).toBe('closed');
-    expect(await placingsOf(board, 'bea')).toMatchObject([{ place: 2, of: 2 }]);
+    expect(await placingsOf(scope, 'bea')).toMatchObject([{ place: 2, of: 2 }]);
   });
 
   test('is not closed before its grace is over', async () => {
-    const { id } = await openOne(board);
+    const { id } = await openOne(scope);
     await runAt(votesEnd + closingGrace - 1);
     expect(await phase(id)).toBe('counting');
     await runAt(votesEnd + closingGrace);
@@ -96,7 +96,7 @@ describe('a challenge keeps its own time', () => {
   });
 
   test('and was the process down, closes on start, says when, and skips news that is stale', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     await vote(id, 'cleo', entries);
     await runAt(votesEnd + 3 * day);
     expect(platform.headlines).toEqual([
@@ -109,16 +109,16 @@ describe('a challenge keeps its own time', () => {
   });
 
   test('says nothing of being late when it was not', async () => {
-    const { id, entries } = await fairOf(board, ['ana']);
+    const { id, entries } = await fairOf(scope, ['ana']);
     await vote(id, 'cleo', entries);
     await runAt(votesEnd + closingGrace + 15_000);
     expect(JSON.stringify(platform.messages.at(-1)!.shown.blocks)).not.toContain('I was away');
   });
 
   test('moves with an extension, whatever was noted for the old deadline', async () => {
-    const { id } = await openOne(board);
+    const { id } = await openOne(scope);
     await extendChallenge(
-      board,
+      scope,
       id,
       { votesUntil: votesEnd + day, reason: 'storm' },
       made('steward', during),
@@ -130,9 +130,9 @@ describe('a challenge keeps its own time', () => {
   });
 
   test('once cancelled is told so, and nothing else follows', async () => {
-    const { id } = await openOne(board);
+    const { id } = await openOne(scope);
     await runAt(opens);
-    await cancelChallenge(board, id, 'storm', made('steward', opens + day));
+    await cancelChallenge(scope, id, 'storm', made('steward', opens + day));
     await runAt(opens + day);
     await runAt(votesEnd + day);
     expect(platform.headlines.filter(line => line.includes('cancelled'))).toHaveLength(2);
@@ -142,11 +142,11 @@ describe('a challenge keeps its own time', () => {
   });
 
   test('puts a result right in its place when a bar is taken out afterwards', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     await vote(id, 'cleo', entries);
     await runAt(votesEnd + closingGrace);
     const count = platform.messages.length;
-    await disqualify(board, id, { entry: entries[0]!, reason: 'bought' }, made('steward', votesEnd + day));
+    await disqualify(scope, id, { entry: entries[0]!, reason: 'bought' }, made('steward', votesEnd + day));
     await runAt(votesEnd + day);
     expect(platform.messages).toHaveLength(count);
     const results = platform.messages.at(-1)!.shown;
@@ -155,7 +155,7 @@ describe('a challenge keeps its own time', () => {
   });
 
   test('closes all the same where the channel is gone for good', async () => {
-    const { id } = await openOne(board);
+    const { id } = await openOne(scope);
     platform.barred = true;
     expect(await runAt(votesEnd + day)).toEqual([]);
     expect(await phase(id)).toBe('closed');
@@ -163,7 +163,7 @@ describe('a challenge keeps its own time', () => {
   });
 
   test('tells the results later when the platform did not answer', async () => {
-    const { id } = await fairOf(board, ['ana']);
+    const { id } = await fairOf(scope, ['ana']);
     platform.failing = true;
     expect((await runAt(votesEnd + closingGrace)).length).toBeGreaterThan(0);
     expect(await phase(id)).toBe('closed');
@@ -203,12 +203,12 @@ describe('a process that dies while closing', () => {
   test('at whatever step leaves the next one to finish: one close, one result, nothing left to do', async () => {
     let step = 1;
     for (let died = true; died; step++) {
-      board = await freshBoard();
-      platform = new Platform(group => group === board.group);
-      const { id, entries } = await fairOf(board, ['ana', 'bea']);
+      scope = await freshScope();
+      platform = new Platform(group => group === scope.group);
+      const { id, entries } = await fairOf(scope, ['ana', 'bea']);
       await runAt(opens);
       await vote(id, 'cleo', entries);
-      const dying = dyingAt(step, board.store, platform);
+      const dying = dyingAt(step, scope.store, platform);
       await runAt(votesEnd + closingGrace, dying);
       died = dying.died();
       await runAt(votesEnd + closingGrace + 60_000);
@@ -217,8 +217,8 @@ describe('a process that dies while closing', () => {
       ]);
       expect(await left()).toEqual([]);
       expect(await phase(id)).toBe('closed');
-      expect(await postOf(board, id, 'results')).toBeDefined();
-      const { closedAt } = asOf((await readChallenge(board, id))!, Number.MAX_SAFE_INTEGER);
+      expect(await postOf(scope, id, 'results')).toBeDefined();
+      const { closedAt } = asOf((await readChallenge(scope, id))!, Number.MAX_SAFE_INTEGER);
       expect([votesEnd + closingGrace, votesEnd + closingGrace + 60_000]).toContain(closedAt);
     }
     // Claiming the end, placings, announcement, results, their note, the due: or this checked too little.
@@ -227,9 +227,9 @@ describe('a process that dies while closing', () => {
 
   test('and another at the same time: still one close, one result', async () => {
     for (let round = 0; round < 5; round++) {
-      board = await freshBoard();
-      platform = new Platform(group => group === board.group);
-      const { id, entries } = await fairOf(board, ['ana', 'bea']);
+      scope = await freshScope();
+      platform = new Platform(group => group === scope.group);
+      const { id, entries } = await fairOf(scope, ['ana', 'bea']);
       await vote(id, 'cleo', entries);
       await Promise.all([
         runAt(votesEnd + closingGrace),
@@ -246,8 +246,8 @@ describe('a process that dies while closing', () => {
     onTestFinished(() => rmSync(folder, { recursive: true }));
     const address = `sqlite:${join(folder, 'fair.sqlite')}`;
     const channel = join(folder, 'channel.jsonl');
-    board = await boardAt(address);
-    const { id, entries } = await fairOf(board, ['ana', 'bea', 'cleo']);
+    scope = await scopeAt(address);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea', 'cleo']);
     await vote(id, 'dora', entries);
     const closer = (killAt: string) =>
       new Promise<NodeJS.Signals | null>(resolve => {
@@ -271,6 +271,6 @@ describe('a process that dies while closing', () => {
     );
     expect(await phase(id)).toBe('closed');
     expect(await left()).toEqual([]);
-    await board.store.close();
+    await scope.store.close();
   }, 60_000);
 });

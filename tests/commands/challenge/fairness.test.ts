@@ -193,11 +193,11 @@ describe('a vote', () => {
 
   test('among more bars than a menu holds turns pages', async () => {
     await open();
-    const board = { store: rooms.room.conversation.services.store, group: fair.group.id };
-    const [challenge] = await listChallenges(board);
+    const scope = { store: rooms.room.conversation.services.store, group: fair.group.id };
+    const [challenge] = await listChallenges(scope);
     for (let number = 1; number <= 30; number++)
       await enterBar(
-        board,
+        scope,
         challenge?.id ?? '',
         { bar: bar(`Bar ${number}`, `Maker ${number}`) },
         made(`maker-${number}`, fair.now() + number),

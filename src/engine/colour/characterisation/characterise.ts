@@ -20,7 +20,7 @@ const MOST_STEPS = 40;
 
 /**
  * Finds K and S of every pigment from all films at once: both sides of each film are predicted through the
- * surface from K, S and the film's thickness, and the squared misfit (blunted for outliers) is made least by
+ * surface from K, S and the film's thickness, and a Huber-like loss of the misfit, with Tikhonov terms, is made least by
  * damped Gauss-Newton steps. S of the reference white fixes the unit.
  * @param wavelengths of the bands, nm
  * @param referenceWhite pigment whose S at 550 nm is 1; without it the units float, ratios still hold

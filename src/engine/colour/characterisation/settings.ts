@@ -1,6 +1,6 @@
 import { ORDINARY_SURFACE, type SaundersonSurface } from '../mixing/saunderson.ts';
 
-/** How strongly the fit believes what it knows before any film. All are spreads (one standard deviation). */
+/** The prior of the fit, its Tikhonov weights written as spreads (one standard deviation). */
 export type CharacteriseSettings = {
   readonly surface: SaundersonSurface;
   /** Of a reading, in the cube root of reflectance (0.03 is about three units of L*). */

@@ -1,4 +1,3 @@
-import { ConstrainedLeastSquares } from '../calibration/constrained-least-squares.ts';
 import { SOAP_SURFACE } from '../mixing/base-soap.ts';
 import { ratioOfReflectance } from '../mixing/kubelka-munk.ts';
 import { type KernelComponent, MixKernel, MOST_IN_MIX } from '../mixing/mix-kernel.ts';
@@ -8,6 +7,7 @@ import { type Lab, labResponseSlope } from '../spectra/cielab.ts';
 import { WHITE_POINT, X_WEIGHTS, Y_WEIGHTS, Z_WEIGHTS } from '../spectra/observer.ts';
 import { reflectanceOfLab } from '../spectra/reconstruct.ts';
 import { BAND_COUNT } from '../spectra/spectrum.ts';
+import { ConstrainedLeastSquares } from './constrained-least-squares.ts';
 import { targetMetric } from './target-metric.ts';
 
 const MOST_STEPS = 8;

@@ -6,9 +6,9 @@ import type { Action } from '../declared.ts';
 import { element, freshId } from '../element.ts';
 import { attachments, NOTE } from './attachments.ts';
 import { type CommandForm, commandFormFor } from './command-form.ts';
+import { pastLines } from './history.ts';
 import { readLine, type Typed, writeLine } from './line.ts';
 import { lineSuggestions } from './line-suggestions.ts';
-import { pastLines } from './past-lines.ts';
 import { type Suggestion, suggesting } from './suggest.ts';
 
 type Asks = {

@@ -4,7 +4,7 @@ import type { Phase } from '../../src/engine/challenges/events.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import {
   asOf,
-  type Board,
+  type ChallengeScope,
   listChallenges,
   type Made,
   readChallenge,
@@ -21,7 +21,7 @@ declare module '../../src/engine/refusal.ts' {
 }
 
 /** The challenges of the group in which is asked. */
-export const boardOf = ({ store, group }: Context): Board => ({ store, group });
+export const scopeOf = ({ store, group }: Context): ChallengeScope => ({ store, group });
 
 /** The interaction as what brings a change about. */
 export const madeBy = ({ id, at, asker }: Context): Made => ({ id, at, by: asker.id });
@@ -47,12 +47,12 @@ export async function chooseChallenge(
   asked: string | undefined,
   phases: readonly Phase[],
 ): Promise<StoredChallenge> {
-  const board = boardOf(context);
+  const scope = scopeOf(context);
   if (asked !== undefined && /^\d+$/.test(asked)) {
-    const found = await readChallenge(board, asked);
+    const found = await readChallenge(scope, asked);
     if (found) return found;
   }
-  const all = await listChallenges(board);
+  const all = await listChallenges(scope);
   if (asked !== undefined) {
     const wanted = fold(asked);
     const exact = all.find(one => fold(titleOf(one, context)) === wanted);
@@ -73,7 +73,7 @@ export async function chooseToLookAt(
   rank: (phase: Phase) => number,
 ): Promise<StoredChallenge> {
   if (asked !== undefined) return chooseChallenge(context, asked, []);
-  const all = await listChallenges(boardOf(context));
+  const all = await listChallenges(scopeOf(context));
   const [best] = [...all].sort((a, b) => rank(asOf(a, context.at).phase) - rank(asOf(b, context.at).phase));
   return best ?? refuse('challenge-none-such', { needs: ['entering'] });
 }
@@ -81,13 +81,13 @@ export async function chooseToLookAt(
 /** Closes a challenge whose time was over when this was asked, where nobody else has; and reads it as it is now. */
 export async function settled(context: Context, challenge: StoredChallenge): Promise<StoredChallenge> {
   if (asOf(challenge, context.at).phase !== 'counting') return challenge;
-  return (await settleChallenge(boardOf(context), challenge, context.at)) ?? challenge;
+  return (await settleChallenge(scopeOf(context), challenge, context.at)) ?? challenge;
 }
 
 /** Challenges of the group whose title fits what was typed, the newest first. */
 export async function suggestChallenges(typed: string, context: Context): Promise<readonly Suggestion[]> {
   const wanted = fold(typed);
-  return (await listChallenges(boardOf(context)))
+  return (await listChallenges(scopeOf(context)))
     .map(one => ({ name: titleOf(one, context), value: one.id }))
     .filter(({ name }) => fold(name).includes(wanted));
 }

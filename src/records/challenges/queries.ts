@@ -6,7 +6,7 @@ import { everything, type Store } from '../store.ts';
 import { endKind, eventKind, openingKind } from './schema.ts';
 
 /** Whose challenges, and where they are kept. */
-export type Board = { readonly store: Store; readonly group: string };
+export type ChallengeScope = { readonly store: Store; readonly group: string };
 
 /**
  * The interaction that brings something about: its id, when it was made (ms since 1970 UTC), and by whom; with the
@@ -41,7 +41,7 @@ export const asOf = ({ events }: StoredChallenge, time: number): Challenge => ch
 
 /** A challenge with all that happened in it; undefined when there is none of that id. */
 export async function readChallenge(
-  { store, group }: Board,
+  { store, group }: ChallengeScope,
   id: string,
 ): Promise<StoredChallenge | undefined> {
   const openingKey = challenge(group, id);
@@ -69,11 +69,11 @@ export async function readChallenge(
 const happened = ({ did, ...made }: StoredEvent): ChallengeEvent => ({ ...made, ...did });
 
 /** The challenges of a group that were opened last, the newest first. */
-export async function listChallenges(board: Board, most = 25): Promise<readonly StoredChallenge[]> {
-  const stored = await everything(board.store, under(challenges(board.group)));
+export async function listChallenges(scope: ChallengeScope, most = 25): Promise<readonly StoredChallenge[]> {
+  const stored = await everything(scope.store, under(challenges(scope.group)));
   const openings = stored.map(({ key, value }) => read(openingKind, key, value));
   const newest = openings.sort((a, b) => b.at - a.at).slice(0, most);
-  const found = await Promise.all(newest.map(({ id }) => readChallenge(board, id)));
+  const found = await Promise.all(newest.map(({ id }) => readChallenge(scope, id)));
   return found.filter(one => one !== undefined);
 }
 

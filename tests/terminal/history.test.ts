@@ -2,7 +2,7 @@ import { mkdtemp, rm, stat } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { keepPastLines, readPastLines } from '../../src/terminal/past-lines.ts';
+import { keepPastLines, readPastLines } from '../../src/terminal/history.ts';
 
 test('lines typed before come back, newest first, 500 at most, readable by their owner only', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'past-'));
