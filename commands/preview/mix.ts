@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { pigmentIn } from '../../src/engine/colour/jars/jar-spoons.ts';
 import { parseMix, type WrittenPart } from '../../src/engine/colour/reading/mix-text.ts';
 import { colourantsNamed } from '../../src/engine/colourants/find.ts';
-import { fold } from '../../src/engine/colourants/fold.ts';
+import { fold } from '../../src/engine/text/fold.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';

@@ -1,4 +1,4 @@
-import { distance } from 'fastest-levenshtein';
+import { distance } from '../engine/text/edit-distance.ts';
 
 /** The `most` names closest in spelling to what was typed, closest first. */
 export const nearest = (typed: string, names: readonly string[], most: number): readonly string[] =>

@@ -1,4 +1,4 @@
-import { fold } from '../colourants/fold.ts';
+import { fold } from '../text/fold.ts';
 import type { Origin } from '../origin.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';

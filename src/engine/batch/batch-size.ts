@@ -1,6 +1,7 @@
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
+import { amountPhrase, piecesOf } from '../text/amount-phrases.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { shown } from './shown.ts';
@@ -47,6 +48,8 @@ export function mouldMillilitres(mould: Mould): number {
  */
 export function parseSize(text: string): BatchSize {
   const plain = plainText(text).replace(/[×✕*]/gu, 'x');
+  const weighed = weighedPieces(plain);
+  if (weighed) return within(weighed.grams, plain, weighed);
   const cavities =
     /^(\d+)\s*(?:cavit\w*|cavidad\w*|bars?|huecos?|moulds?|molds?|moldes?)?\s*(?:x|de|of)\s*(.+)$/iu;
   const each = cavities.exec(plain);
@@ -61,6 +64,23 @@ export function parseSize(text: string): BatchSize {
 function within(size: number, text: string, answer: BatchSize): BatchSize {
   return size >= SMALLEST && size <= LARGEST ? answer : refuse('size-out-of-range', { text: shown(text) });
 }
+
+/** A dimension between figures: `25x9x7 cm` tells sides and no pieces. */
+const SIDES = /\d\s*(?:cm|mm|in|inch|inches|pulgadas)?\s*(?:x|by|por)\s*\d[\d.,/ ]*(?:cm|mm|in|inch|"|pulg|x|by|por)/iu;
+
+/** `10 bars of 4 oz` and `a 2 lb loaf`: by what it weighs a mould holds that much batter (common practice). */
+function weighedPieces(text: string): { readonly by: 'batter-mass'; readonly grams: number } | undefined {
+  if (SIDES.test(text)) return undefined;
+  const pieces = piecesOf(text);
+  const loaf = /^(?:an? |one |una? |mi |my )?(?:(?:loaf|log|barra|mould|mold|molde)\b.*?(?:of |de |for |para )?)?([\d.,/ ]*\d[\s-]*\p{L}+)\.?(?: (?:of|de))?(?: \p{L}+)?[\s-]*(?:loaf|log|brick|mou?lds?|moldes?|barra|bread pan|pan)?\b.*$/iu;
+  const isLoaf = /\b(?:loaf|log|mou?ld|molde|brick|bread pan)\b/iu.test(text) && !OF_OILS.test(text);
+  const weight = pieces?.each ?? (isLoaf ? loaf.exec(text)?.[1]?.replace('-', ' ') : undefined);
+  const head = weight === undefined ? undefined : leadingAmount(weight);
+  if (head?.amount.measure !== 'mass') return undefined;
+  return { by: 'batter-mass', grams: head.amount.grams * (pieces?.count ?? 1) };
+}
+
+const OF_OILS = /\b(?:oils?|fats?|aceites?|grasas?)\b/iu;
 
 function readCavities(count: number, each: string): Mould {
   const amount = parseAmount(each.replace(/\s*(?:each|cada una|cada uno)$/iu, ''));
@@ -93,8 +113,12 @@ function sideLength(written: string, text: string): number {
 }
 
 function readAmount(text: string): BatchSize {
-  const { amount, rest } = leadingAmount(text) ?? whole(text);
-  const ofOils = /^(?:of |de )?(?:oils?|fats?|aceites?|grasas?)$/iu.test(rest);
+  const { low, high } = amountPhrase(text);
+  if (high !== undefined) refuse('amount-range', { text: shown(text), low: shown(low), high: shown(high) });
+  const head = leadingAmount(low) ?? whole(text);
+  const { amount } = head;
+  const rest = head.rest.replace(/(?:^| )(?:total|in all|en total|altogether)$/iu, '').trim();
+  const ofOils = /^(?:of |de |worth of )?(?:oils?|fats?|aceites?|grasas?)$/iu.test(rest);
   const ofBatter = /^(?:of |de )?(?:batter|soap|masa|mezcla|jab[oó]n)$/iu.test(rest);
   if (rest !== '' && !ofOils && !ofBatter) refuse('size-unreadable', { text: shown(text) });
   if (amount.measure === 'volume') {

@@ -1,9 +1,9 @@
-import { distance } from 'fastest-levenshtein';
+import { distance } from '../text/edit-distance.ts';
 import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
-import { fold, foldedWords, wordSet } from './fold.ts';
+import { fold, foldedWords, wordSet } from '../text/fold.ts';
 import { refuseMetal } from './metals.ts';
 
 declare module '../refusal.ts' {

@@ -4,7 +4,8 @@ import { excerpt } from '../quantities/excerpt.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { plainWord } from '../quantities/unit-words.ts';
 import { MEASURES, type Measures } from '../quantities/units.ts';
-import { refuse } from '../refusal.ts';
+import { Refusal, refuse } from '../refusal.ts';
+import { carrierNamed } from '../text/carrier-name.ts';
 import type { Premix } from './request.ts';
 
 declare module '../refusal.ts' {
@@ -14,18 +15,6 @@ declare module '../refusal.ts' {
     'carrier-unknown': { text: string };
   }
 }
-
-const CARRIERS: Readonly<Record<Carrier, string>> = {
-  water: 'water agua',
-  oil: 'oil oils aceite aceites',
-  glycerin: 'glycerin glycerine glycerol glicerina glicerol',
-};
-
-const CARRIER_BY_WORD: ReadonlyMap<string, Carrier> = new Map(
-  (Object.entries(CARRIERS) as [Carrier, string][]).flatMap(([carrier, words]) =>
-    words.split(' ').map(word => [word, carrier] as const),
-  ),
-);
 
 const UNKNOWN: ReadonlySet<string> = new Set([
   '?',
@@ -38,19 +27,12 @@ const UNKNOWN: ReadonlySet<string> = new Set([
   'no lo se',
 ]);
 
-/** Reads a carrier by its English or Spanish name. Throws a Refusal `carrier-unknown`. */
+/**
+ * Reads a carrier by its English or Spanish name, oils by their own. Throws a Refusal: `carrier-unknown`, or one of
+ * {@link carrierNamed}'s.
+ */
 export function parseCarrier(text: string): Carrier {
-  return carrierIn(text) ?? refuse('carrier-unknown', { text: excerpt(text) });
-}
-
-function carrierIn(text: string): Carrier | undefined {
-  const named = new Set(
-    plainWord(text.slice(0, 100))
-      .split(/[^a-z]+/u)
-      .map(word => CARRIER_BY_WORD.get(word))
-      .filter(carrier => carrier !== undefined),
-  );
-  return named.size === 1 ? [...named][0] : undefined;
+  return carrierNamed(text) ?? refuse('carrier-unknown', { text: excerpt(text) });
 }
 
 /**
@@ -61,22 +43,79 @@ function carrierIn(text: string): Carrier | undefined {
 export function parsePremix(text: string, measures: Measures = MEASURES.us): Premix {
   if (text.length > 100) refuse('premix-unreadable', { text: excerpt(text) });
   const plain = plainText(text);
-  const carrier = carrierIn(plain);
+  const carrier = carrierNamed(plain);
   const percent = /^([\d.,]{1,8}) ?%/u.exec(plain)?.[1];
   if (percent !== undefined)
     return byShare((readDecimal(percent)[0] ?? Number.NaN) / 100, carrier ?? 'glycerin', text);
   if (UNKNOWN.has(plainWord(plain.split(/ (?:in|en) /u)[0] ?? '')))
     return { by: 'unknown', carrier: carrier ?? 'glycerin' };
-  const [powderText, liquidText, ...more] = plain.split(/ (?:in|into|en|to|con|with) |:/u);
-  if (powderText === undefined || liquidText === undefined || more.length > 0) {
-    refuse('premix-unreadable', { text: excerpt(text) });
+  const parts = partsOf(plain);
+  if (parts) return ownPaste(teaspoons(parts.powder), teaspoons(parts.liquid), carrier, text);
+  const [powderText, liquidText] = twoAmounts(plain) ?? sides(plain);
+  if (powderText === undefined || liquidText === undefined)
+    return refuse('premix-unreadable', { text: excerpt(text) });
+  return ownPaste(parseAmount(powderText, measures), parseAmount(liquidText, measures), carrier, text);
+}
+
+const FIGURE = String.raw`(\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?|two|dos|three|tres)`;
+const RATIO = new RegExp(String.raw`(?:^|\s)${FIGURE} ?: ?${FIGURE}(?=\s|$)`, 'iu');
+const PARTS = new RegExp(
+  String.raw`^${FIGURE} (?:parts?|partes?)\b.*?(?:\b(?:to|in|into|with|por|en|a|con|y|and)\b|,|\s) ?${FIGURE}(?: (?:parts?|partes?)\b| (?:of|de) )`,
+  'iu',
+);
+/** "1 de arcilla por 3 de agua": parts without the word. */
+const BARE_PARTS = new RegExp(String.raw`^${FIGURE} (?:de|of) \D+? (?:por|to|in|en|a|con|with) ${FIGURE} (?:de|of) `, 'iu');
+const COUNTED: ReadonlyMap<string, number> = new Map([
+  ['a', 1],
+  ['an', 1],
+  ['one', 1],
+  ['un', 1],
+  ['una', 1],
+  ['two', 2],
+  ['dos', 2],
+  ['three', 3],
+  ['tres', 3],
+]);
+
+/** `1:2 in water`, "1 part to 3 parts": parts by volume, as spoons are. Undefined where no parts are told. */
+function partsOf(plain: string): { readonly powder: number; readonly liquid: number } | undefined {
+  const match = RATIO.exec(plain) ?? PARTS.exec(plain) ?? BARE_PARTS.exec(plain);
+  const [powder, liquid] = [match?.[1], match?.[2]].map(part => part && figureOf(part));
+  return powder && liquid ? { powder, liquid } : undefined;
+}
+
+function figureOf(written: string): number | undefined {
+  const counted = COUNTED.get(written.toLowerCase());
+  if (counted !== undefined) return counted;
+  const [, whole = '0', over, under] = /^(?:(\d+) )?(\d+)\/(\d+)$/u.exec(written) ?? [];
+  if (over !== undefined) return Number(whole) + Number(over) / Number(under);
+  return readDecimal(written)[0];
+}
+
+/** A part of a paste is taken for a teaspoon: only the proportion counts. */
+const teaspoons = (parts: number) => ({ measure: 'volume', millilitres: parts * MEASURES.us.teaspoon }) as const;
+
+/** The powder's and the liquid's amounts, the names beside them left out; undefined where there are not two. */
+function twoAmounts(plain: string): readonly [string, string] | undefined {
+  const amount = /(?<![\p{L}\d.,/])(?:\d[\d.,/ ]*|half an? |an? |one |media |una? |[½¼¾⅛])\s*\p{L}+/giu;
+  const found = [...plain.matchAll(amount)].map(([one]) => one).filter(one => isAmount(one));
+  const [powder, liquid] = found;
+  return powder !== undefined && liquid !== undefined && found.length === 2 ? [powder, liquid] : undefined;
+}
+
+/** What stands before and after "in": its amounts say themselves what is wrong with them. */
+function sides(plain: string): readonly [string?, string?] {
+  const [powder, liquid, ...more] = plain.split(/ (?:in|into|en|to|con|with) /u);
+  return more.length > 0 || liquid === undefined ? [] : [powder, liquid.replace(/\s*(?:light |ligero )?(?:water|agua|oils?|aceites?|glycerine?|glicerina)$/iu, '')];
+}
+
+function isAmount(text: string): boolean {
+  try {
+    parseAmount(text);
+    return true;
+  } catch (refusal) {
+    return refusal instanceof Refusal && (refusal.id === 'amount-ambiguous' || refusal.id === 'amount-out-of-range');
   }
-  return ownPaste(
-    parseAmount(powderText, measures),
-    parseAmount(withoutCarrier(liquidText), measures),
-    carrier,
-    text,
-  );
 }
 
 function ownPaste(
@@ -102,11 +141,4 @@ function byShare(pigmentShare: number, carrier: Carrier, text: string): Premix {
   if (!(pigmentShare >= 0.001 && pigmentShare <= 0.95))
     refuse('premix-out-of-range', { text: excerpt(text) });
   return { by: 'percent', pigmentShare, carrier };
-}
-
-function withoutCarrier(text: string): string {
-  const words = text
-    .split(' ')
-    .filter(word => !CARRIER_BY_WORD.has(plainWord(word)) && !/^(?:of|de|light|ligero)$/iu.test(word));
-  return words.join(' ');
 }

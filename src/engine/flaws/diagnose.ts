@@ -7,7 +7,7 @@ import { FINDINGS, type FindingGroup } from './findings.ts';
 import { chanceOfBoth, type Posterior, weigh } from './inference.ts';
 import { tellingFindings, worthAsking } from './questions.ts';
 import { refuseMetalPowder } from './reading/metal-powder.ts';
-import { LONGEST_WORDS } from './reading/tokens.ts';
+import { LONGEST_WORDS } from '../text/tokens.ts';
 
 /** A cause below this chance is not worth a line. */
 const LEAST_SHOWN = 0.02;

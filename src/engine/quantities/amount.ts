@@ -1,9 +1,10 @@
 import { refuse } from '../refusal.ts';
+import { amountPhrase } from '../text/amount-phrases.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
 import { type Unit, unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
-import { readWritten, type Term } from './written.ts';
+import { LONGEST_AMOUNT, readWritten, type Term } from './written.ts';
 
 /** What a member wrote, in SI: millilitres of something poured or grams of something weighed. */
 export type Volume = { readonly measure: 'volume'; readonly millilitres: number };
@@ -18,6 +19,8 @@ declare module '../refusal.ts' {
     'amount-without-unit': { text: string };
     'amount-unit-unknown': { unit: string };
     'amount-unreadable': { text: string };
+    /** `low` and `high` are the two ends as they were written, each an amount. */
+    'amount-range': { text: string; low: string; high: string };
     'amount-ambiguous': { text: string; small: string; large: string };
     /** `low` and `high` with their unit: `1 ml`, `200 l`. */
     'amount-out-of-range': { text: string; low: string; high: string };
@@ -43,6 +46,14 @@ const OILS: ReadonlySet<string> = new Set([
   'grasas',
 ]);
 const BATTER: ReadonlySet<string> = new Set([
+  'total',
+  'batch',
+  'left',
+  'loaf',
+  'mould',
+  'mold',
+  'molde',
+  'lote',
   'batter',
   'soap',
   'raw',
@@ -56,8 +67,9 @@ const BATTER: ReadonlySet<string> = new Set([
 
 /**
  * Reads an amount such as `1 1/2 cups`, `250ml`, `1 lb 4 oz`, `media taza`. Spoons and cups are those of `measures`.
- * Throws a Refusal: `amount-without-unit`, `amount-unit-unknown`, `amount-unreadable`, `amount-ambiguous`
- * (`1,500 g`), `amount-out-of-range`.
+ * "About", "two cups", `1/3 of 3 lb` and `10 bars of 4 oz` are read too. Throws a Refusal: `amount-without-unit`,
+ * `amount-unit-unknown`, `amount-unreadable`, `amount-range` (`2-3 cups`), `amount-ambiguous` (`1,500 g`),
+ * `amount-out-of-range`.
  */
 export function parseAmount(
   text: string,
@@ -80,12 +92,25 @@ export function parsePortion(text: string, measures: Measures = MEASURES.us): Po
   return { ...amount, of: words.some(word => OILS.has(word)) ? 'oils' : 'batter' };
 }
 
+/** A portion, or the two ends of a range of portions; `about` where the member said so. */
+export type PortionRange = { readonly low: Portion; readonly high?: Portion; readonly about: boolean };
+
+/** Reads a portion or a range of them, such as `2-3 cups`. Throws as {@link parsePortion} does, but for ranges. */
+export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
+  const { low, high, about } = amountPhrase(text.slice(0, LONGEST_AMOUNT + 1));
+  if (high === undefined) return { low: parsePortion(text, measures), about };
+  return { low: parsePortion(low, measures), high: parsePortion(high, measures), about };
+}
+
 function read(
   text: string,
   measures: Measures,
   bounds: Bounds,
 ): { amount: Amount; words: readonly string[] } {
-  const written = readWritten(text);
+  const phrase = amountPhrase(text.slice(0, LONGEST_AMOUNT + 1));
+  const { low, high } = phrase;
+  if (high !== undefined) refuse('amount-range', { text: excerpt(text), low: excerpt(low), high: excerpt(high) });
+  const written = text.length > LONGEST_AMOUNT ? undefined : readWritten(low);
   if (written === undefined || written.terms.length === 0)
     refuse('amount-unreadable', { text: excerpt(text) });
   const { terms, words, negative } = written;

@@ -1,3 +1,5 @@
+import { unfolded } from '../text/bounded.ts';
+
 /** What a written decimal may mean: nothing, one value, or two when its only mark could group thousands. */
 export type Readings = readonly [] | readonly [number] | readonly [decimal: number, thousands: number];
 
@@ -91,7 +93,7 @@ export function partOf(word: string): number | undefined {
 }
 
 /** Vulgar-fraction characters (Unicode Number Forms and Latin-1) as they are typed on a plain keyboard. */
-const VULGAR: Readonly<Record<string, string>> = {
+const VULGAR: ReadonlyMap<string, string> = new Map(Object.entries({
   '¼': '1/4',
   '½': '1/2',
   '¾': '3/4',
@@ -108,13 +110,12 @@ const VULGAR: Readonly<Record<string, string>> = {
   '⅝': '5/8',
   '⅞': '7/8',
   '⅒': '1/10',
-};
+}));
 
 /** One way of writing for what phones and keyboards write in many: fraction characters, wide digits, odd spaces and dashes. */
 export function plainText(text: string): string {
-  return text
-    .replace(/[¼-¾⅐-⅞]/gu, mark => ` ${VULGAR[mark] ?? mark}`)
-    .normalize('NFKC')
+  const plain = text.replace(/[¼-¾⅐-⅞]/gu, mark => ` ${VULGAR.get(mark) ?? mark}`);
+  return unfolded(plain, 'NFKC')
     .replace(/[\u2044\u2215]/gu, '/')
     .replace(/[\u2010-\u2015\u2212]/gu, '-')
     .replace(/\s+/gu, ' ')

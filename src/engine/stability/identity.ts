@@ -1,6 +1,6 @@
 import { colourantById, colourants } from '../colourants/catalogue.ts';
 import type { AlkaliBehaviour, Colourant } from '../colourants/colourant.ts';
-import { fold } from '../colourants/fold.ts';
+import { fold } from '../text/fold.ts';
 import { checkIngredients } from './check.ts';
 import { checkColourant } from './check-colourant.ts';
 import type { Confidence, IngredientReport } from './report.ts';

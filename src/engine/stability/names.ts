@@ -1,4 +1,4 @@
-import { fold, foldedWords, wordSet } from '../colourants/fold.ts';
+import { fold, foldedWords, wordSet } from '../text/fold.ts';
 import { substanceById, substances } from './substances/index.ts';
 import type { Substance } from './substances/substance.ts';
 

@@ -1,6 +1,6 @@
-import { distance } from 'fastest-levenshtein';
+import { distance } from '../text/edit-distance.ts';
 import { colourantsNamed } from '../colourants/find.ts';
-import { fold, foldedWords } from '../colourants/fold.ts';
+import { fold, foldedWords } from '../text/fold.ts';
 import { metalIn } from '../colourants/metals.ts';
 import { type Entry, readEntries } from './entries.ts';
 import { namesByLength, substanceNamed, substanceNumbered, substanceWithE } from './names.ts';

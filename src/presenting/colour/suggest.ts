@@ -2,7 +2,7 @@ import type { Suggestion } from '../../conversation/command.ts';
 import type { Context } from '../../conversation/context.ts';
 import type { BaseShade } from '../../engine/colour/mixing/base-soap.ts';
 import { completeColourants } from '../../engine/colourants/complete.ts';
-import { fold } from '../../engine/colourants/fold.ts';
+import { fold } from '../../engine/text/fold.ts';
 import { listShelf } from '../../records/shelf/index.ts';
 import type { Words } from '../../words/index.ts';
 

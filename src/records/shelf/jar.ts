@@ -2,7 +2,7 @@ import type { FoundColour } from '../../engine/batch/planning/written-plan.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
-import { fold } from '../../engine/colourants/fold.ts';
+import { fold } from '../../engine/text/fold.ts';
 import type { Amount } from '../../engine/quantities/amount.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';

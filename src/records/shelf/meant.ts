@@ -1,7 +1,7 @@
 import { choiceOf, colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
-import { fold } from '../../engine/colourants/fold.ts';
+import { fold } from '../../engine/text/fold.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
 import { barredIn, refuseBarred, refusePoisonIn } from '../../engine/hazards/index.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';

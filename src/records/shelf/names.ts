@@ -1,4 +1,4 @@
-import { distance } from 'fastest-levenshtein';
+import { distance } from '../../engine/text/edit-distance.ts';
 import { refuse } from '../../engine/refusal.ts';
 
 declare module '../../engine/refusal.ts' {

@@ -80,6 +80,8 @@ export const dosingRefusals: Pick<
   | 'premix-unreadable'
   | 'premix-out-of-range'
   | 'carrier-unknown'
+  | 'carrier-is-fragrance'
+  | 'carrier-is-alcohol'
 > = {
   'never-meets-lye': ({ colourant }) =>
     `${colourant.en} must never meet lye. Leave it out; take a mica or an oxide of that colour.`,
@@ -90,5 +92,9 @@ export const dosingRefusals: Pick<
     `I can't read “${text}” as a premix. Write “30%”, “1 tsp in 1 Tbsp oil”, or “unknown”.`,
   'premix-out-of-range': ({ text }) =>
     `“${text}” is no paste: pigment must be 0.1 to 95 % by weight, or up to 2 parts of powder to 1 of liquid.`,
+  'carrier-is-fragrance': ({ text }) =>
+    `“${text}” is a scent, not a wetting liquid: many scents thicken the batter or turn it brown, and its share is limited by law. Wet the colour in a light oil, water or glycerin, and add the scent for itself.`,
+  'carrier-is-alcohol': ({ text }) =>
+    `“${text}” burns and heats the batter: it is no wetting liquid here. Use water, a light oil or glycerin.`,
   'carrier-unknown': ({ text }) => `I don't know “${text}” as a carrier. Use water, oil or glycerin.`,
 };

@@ -25,6 +25,7 @@ export const quantitiesRefusals: Pick<
   | 'amount-without-unit'
   | 'amount-unit-unknown'
   | 'amount-unreadable'
+  | 'amount-range'
   | 'amount-ambiguous'
   | 'amount-out-of-range'
   | 'strength-unreadable'
@@ -39,6 +40,8 @@ export const quantitiesRefusals: Pick<
     text === ''
       ? `Please say how much, such as “2 cups”, “1 1/2 cups” or “250 ml”.`
       : `I can't read “${text}” as an amount. Write it like “2 cups”, “1 1/2 cups”, “250 ml” or “1 lb oils”.`,
+  'amount-range': ({ text, low, high }) =>
+    `“${text}” is a range. Give one of its ends, “${low}” or “${high}”, and ask again for the other.`,
   'amount-ambiguous': ({ text, small, large }) =>
     `“${text}” could be ${small} or ${large}. Please write ${large} without a mark, or ${small} with fewer decimals.`,
   'amount-out-of-range': ({ text, low, high }) =>

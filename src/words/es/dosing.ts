@@ -76,5 +76,9 @@ export const dosingRefusals: typeof en.dosingRefusals = {
     `No puedo leer «${text}» como premezcla. Escribe «30%», «1 cdta en 1 cda de aceite» o «desconocido».`,
   'premix-out-of-range': ({ text }) =>
     `«${text}» no es una pasta: el pigmento va de 0,1 a 95 % en peso, o hasta 2 partes de polvo por 1 de líquido.`,
+  'carrier-is-fragrance': ({ text }) =>
+    `«${text}» es un aroma, no un líquido para humedecer: muchos espesan la masa o la vuelven marrón, y su dosis tiene límite legal. Humedece el color en un aceite ligero, agua o glicerina, y añade el aroma aparte.`,
+  'carrier-is-alcohol': ({ text }) =>
+    `«${text}» arde y calienta la masa: no sirve aquí para humedecer. Usa agua, un aceite ligero o glicerina.`,
   'carrier-unknown': ({ text }) => `No conozco «${text}» como líquido. Usa agua, aceite o glicerina.`,
 };

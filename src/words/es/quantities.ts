@@ -29,6 +29,8 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
     text === ''
       ? 'Dime cuánto, por ejemplo «2 tazas», «1 1/2 tazas» o «250 ml».'
       : `No puedo leer «${text}» como cantidad. Escríbela así: «2 tazas», «1 1/2 tazas», «250 ml» o «1 lb de aceites».`,
+  'amount-range': ({ text, low, high }) =>
+    `«${text}» es un intervalo. Da uno de sus extremos, «${low}» o «${high}», y pregunta otra vez por el otro.`,
   'amount-ambiguous': ({ text, small, large }) =>
     `«${text}» puede ser ${small} o ${large}. Escribe ${large} sin signo, o ${small} con menos decimales.`,
   'amount-out-of-range': ({ text, low, high }) =>

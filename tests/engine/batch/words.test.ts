@@ -9,7 +9,7 @@ import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { rescale } from '../../../src/engine/batch/planning/rescale.ts';
 import { readPlan } from '../../../src/engine/batch/planning/written-plan.ts';
 import { parsePortions } from '../../../src/engine/batch/portions/portion-list.ts';
-import { fold } from '../../../src/engine/colourants/fold.ts';
+import { fold } from '../../../src/engine/text/fold.ts';
 import { batch as enBatch, batchRefusals as enRefusals } from '../../../src/words/en/batch/batch.ts';
 import { heat as enHeat } from '../../../src/words/en/batch/heat.ts';
 import { timeline as enTimeline } from '../../../src/words/en/batch/timeline.ts';

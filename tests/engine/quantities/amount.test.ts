@@ -141,7 +141,7 @@ describe('what cannot be meant is refused with its reason', () => {
     ['1/0 cup', 'amount-unreadable'],
     ['1 cup 500 g', 'amount-unreadable'],
     ['1 cup - 2 Tbsp', 'amount-unreadable'],
-    ['1-2 cups', 'amount-unreadable'],
+    ['1-2 cups', 'amount-range'],
     ['0 cups', 'amount-out-of-range'],
     ['-2 cups', 'amount-out-of-range'],
     ['−2 cups', 'amount-out-of-range'],

@@ -1,5 +1,5 @@
 import { fc, test as property } from '@fast-check/vitest';
-import * as levenshtein from 'fastest-levenshtein';
+import * as levenshtein from '../../../src/engine/text/edit-distance.ts';
 import { describe, expect, test, vi } from 'vitest';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { checkIngredients, componentsOf } from '../../../src/engine/stability/check.ts';
@@ -7,7 +7,7 @@ import * as en from '../../../src/words/en/stability.ts';
 import { heldOut } from './lists/held-out.ts';
 import { tuned } from './lists/tuned.ts';
 
-vi.mock('fastest-levenshtein', { spy: true });
+vi.mock('../../../src/engine/text/edit-distance.ts', { spy: true });
 
 const idsIn = (list: string) => checkIngredients(list).components.map(({ id }) => id);
 const one = (list: string) => checkIngredients(list).components[0];

@@ -1,5 +1,5 @@
-import { distance } from 'fastest-levenshtein';
-import { foldedWords } from '../../colourants/fold.ts';
+import { distance } from '../../text/edit-distance.ts';
+import { foldedWords } from '../../text/fold.ts';
 import { refuse } from '../../refusal.ts';
 import { shown } from '../shown.ts';
 import { OILS } from './index.ts';

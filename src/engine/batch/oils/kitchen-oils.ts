@@ -34,7 +34,7 @@ export const KITCHEN_OILS: readonly Oil[] = [
     es: 'Aceite de orujo de oliva',
     inci: 'Olea Europaea Fruit Oil',
     oilClass: 'oil',
-    words: 'pomace|orujo|pomace olive',
+    words: 'pomace|orujo|pomace olive|olive pomace',
     saponification: [182, 193],
     iodine: [75, 92],
     relativeDensity: [0.91, 0.916],

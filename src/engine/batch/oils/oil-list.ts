@@ -29,20 +29,53 @@ type Entry = { readonly oil: Oil; readonly share: Share };
  * `oil-without-amount`, `oil-by-volume`, `oils-mixed-units`, `oils-percent-sum`, or one of the amounts' own.
  */
 export function parseOils(text: string): OilBlend {
-  const entries = withBreaks(plainText(text.replaceAll('\n', ';')))
-    .split(/[;|]|,(?!\d)|\s\+\s/u)
-    .map(piece => piece.trim())
-    .filter(piece => piece !== '')
-    .map(readEntry);
+  const entries = withRest(
+    withBreaks(plainText(text.replaceAll('\n', ';')))
+      .split(/[;|]|,(?!\d)|\s\+\s/u)
+      .map(piece => piece.trim())
+      .filter(piece => piece !== ''),
+  ).map(readEntry);
   if (entries.length === 0) refuse('oils-empty', {});
   const percents = entries.flatMap(({ share }) => ('percent' in share ? [share.percent] : []));
   if (percents.length > 0 && percents.length < entries.length) refuse('oils-mixed-units', {});
   return percents.length > 0 ? blendOfPercents(entries, percents) : blendOfMasses(entries);
 }
 
-/** `coconut 30% olive 70%` has no commas, yet only one meaning. */
+const COUNT = String.raw`\d[\d.,/]*(?: \d+\/\d+)?`;
+const WEIGHT = String.raw`(?:%|percent|por ciento|(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|cups?|tazas?|ml|l|litros?|lit(?:er|re)s?|tsps?|tbsps?|cdas?|cdtas?)\b)`;
+const AND = /\s+(?:and|y|n|&|e|con|with)\s+/iu;
+
+/** `coconut 30% olive 70%`, `olive 50 coconut 30 palm 20`, `16 oz olive and 8 oz coconut`: no commas, yet only one meaning. */
 function withBreaks(text: string): string {
-  return /^\p{L}/u.test(text) ? text.replace(/(\p{L}\s*[\d.,]+\s*%)\s+(?=\p{L})/gu, '$1;') : text;
+  // The melting point in the trade's name is no amount, where one follows or stands before.
+  const named = text
+    .replace(/\b(coconut|coco)((?: oil)?) (?:76|92)(?: ?(?:deg(?:rees)?|f|°f?))?(?=[\s:=-]+\d)/giu, '$1$2')
+    .replace(new RegExp(String.raw`(${COUNT}\s*${WEIGHT}\s*(?:of |de )?(?:coconut|coco)(?: oil)?) (?:76|92)\b`, 'giu'), '$1');
+  const joined = named
+    .split(AND)
+    .reduce((all, piece) => (all === '' ? piece : /\d|\brest|\bresto/u.test(piece) ? `${all}; ${piece}` : `${all} ${piece}`), '');
+  const nameFirst = new RegExp(String.raw`(\p{L}[\s:=]*${COUNT}(?:\s*${WEIGHT}|(?!\s*${WEIGHT})(?=\s)))\s*(?=\p{L})`, 'giu');
+  const countFirst = new RegExp(String.raw`(?<=\p{L})\s+(?=${COUNT}\s*${WEIGHT})`, 'giu');
+  return /^\p{L}/u.test(joined) ? joined.replace(nameFirst, '$1;') : joined.replace(countFirst, ';');
+}
+
+const REST = /^(?:(?:the |el |la )?(?:rest|remainder|balance|resto|demas|demás))(?:\s+(?:is|of|de|es|in|en|con))?\s+(.+)$/iu;
+const BARE = /^\d[\d.,]*\s+(?:de |of )?\p{L}[\p{L} ]*$|^\p{L}[\p{L} ]*\s\d[\d.,]*$/iu;
+const PERCENT = /([\d.,]+)\s*(?:%|percent|por ciento)/iu;
+
+/** "rest olive" is what the other percents leave of a hundred. */
+function withRest(pieces: readonly string[]): readonly string[] {
+  const [first = '', ...more] = pieces;
+  const grams = /\d\s*(?:g|gr|grams?|gramos?)\b/iu;
+  // "300 g coconut and 700 olive": what was said once goes for the bare figures after it.
+  if (grams.test(first) && more.length > 0 && more.every(piece => grams.test(piece) || BARE.test(piece)))
+    return [first, ...more.map(piece => (grams.test(piece) ? piece : piece.replace(/(\d[\d.,]*)/u, '$1 g')))];
+  const rest = pieces.map(piece => REST.exec(piece)?.[1]);
+  if (rest.filter(name => name !== undefined).length !== 1) return pieces;
+  const others = pieces.filter((_, at) => rest[at] === undefined);
+  const percents = others.map(piece => readDecimal((PERCENT.exec(piece) ?? /([\d.,]+)$|^([\d.,]+)/u.exec(piece))?.find((part, at) => at > 0 && part !== undefined) ?? '')[0]);
+  const left = percents.reduce<number>((sum, percent) => sum - (percent ?? Number.NaN), 100);
+  return left > 0 ? pieces.map((piece, at) => (rest[at] === undefined ? piece : `${left}% ${rest[at]}`)) : pieces;
 }
 
 function blendOfPercents(entries: readonly Entry[], percents: readonly number[]): OilBlend {
@@ -73,8 +106,9 @@ function readEntry(piece: string): Entry {
   if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: shown(piece) });
   const percentLast = /^(.*\p{L})[\s:=-]*([\d.,]+)\s*(?:%|percent|por ciento)?$/iu.exec(piece);
   if (percentLast) return { oil: findOil(percentLast[1]!), share: positivePercent(percentLast[2]!, piece) };
-  const percentFirst = /^([\d.,]+)\s*(?:%|percent|por ciento)\s*(?:of\s|de\s)?(.+)$/iu.exec(piece);
-  if (percentFirst)
+  const percentFirst = /^([\d.,]+)\s*(?:(?:%|percent|por ciento)\s*(?:of\s|de\s)?|\s(?=\p{L}))(\p{L}.*)$/iu.exec(piece);
+  const isMass = leadingAmount(piece)?.amount.measure === 'mass';
+  if (percentFirst && !isMass)
     return { oil: findOil(percentFirst[2]!), share: positivePercent(percentFirst[1]!, piece) };
   const first = leadingAmount(piece);
   if (first !== undefined && first.rest !== '') {

@@ -1,7 +1,8 @@
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { leadingAmount } from '../leading-amount.ts';
-import { findOil } from '../oils/find-oil.ts';
+import { findOil, knownOil } from '../oils/find-oil.ts';
+import { carrierNamed } from '../../text/carrier-name.ts';
 import type { CarrierAsk } from '../request.ts';
 import { shown } from '../shown.ts';
 
@@ -20,13 +21,15 @@ const SOME_OIL = /^(?:(?:a )?(?:light|carrier|extra|any) )?(?:oils?|aceites?(?: 
  * Reads what a colour is wetted in: `water`, `glycerin`, `1 Tbsp olive`, `2 tsp dipped oil` (oil taken out of the
  * batch before the lye). Throws a Refusal `carrier-by-mass`, `oil-unknown`, or one of the amounts' own.
  */
-export function parseCarrier(text: string, measures?: Measures): CarrierAsk {
+export function parseWetting(text: string, measures?: Measures): CarrierAsk {
   const head = leadingAmount(text, measures);
   if (head?.amount.measure === 'mass') refuse('carrier-by-mass', { text: shown(text) });
   const millilitres = head?.amount.measure === 'volume' ? head.amount.millilitres : undefined;
   const liquid = (head?.rest ?? text).replace(/^(?:of|de)\s+/iu, '').trim();
   if (WATER.test(liquid)) return { choice: 'water', millilitres, oil: undefined, dipped: false };
   if (GLYCERIN.test(liquid)) return { choice: 'glycerin', millilitres, oil: undefined, dipped: false };
+  if (knownOil(liquid) === undefined && carrierNamed(liquid) === 'water')
+    return { choice: 'water', millilitres, oil: undefined, dipped: false };
   const dipped = liquid.search(DIPPED) >= 0;
   const named = liquid.replace(DIPPED, '').replace(/\s+/gu, ' ').trim();
   const unnamed = named === '' || SOME_OIL.test(named);

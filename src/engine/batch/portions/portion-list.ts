@@ -2,10 +2,11 @@ import { plainText, readDecimal } from '../../quantities/number.ts';
 import { parseStrength, type Strength, splitStrength } from '../../quantities/strength.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
+import { sharesPhrase } from '../../text/share-phrases.ts';
 import { leadingAmount } from '../leading-amount.ts';
 import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from '../request.ts';
 import { shown } from '../shown.ts';
-import { parseCarrier } from './carrier.ts';
+import { parseWetting } from './carrier.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -30,12 +31,12 @@ const SCENTED = /[\s,]*\b(?:scented|with (?:fragrance|scent)|con (?:aroma|perfum
  * Reads the split of a batter: portions apart by `;`, each a share (`2 cups`, `500 ml`, `500 g`, `2 parts`, `25%`,
  * `rest`) and its colours with strength and carrier, as in
  * `2 cups ultramarine blue full in 1 Tbsp olive; 500 ml titanium dioxide medium + gold mica pastel in water; rest plain
- * unscented`. A carrier after the last colour serves all the colours before it that name none. A label may stand in
+ * unscented`; also as people say it (`half blue half white`, `60/40 pink and purple`, `4 layers: red, orange, yellow, green`). A carrier after the last colour serves all the colours before it that name none. A label may stand in
  * front (`Sky: 2 cups ...`). English or Spanish. Throws a Refusal: `portion-without-amount`, `portions-many`,
  * `portions-two-rests`, `portion-colours-many`, or one of the amounts', strengths' or oils' own.
  */
 export function parsePortions(text: string, measures?: Measures): readonly PortionAsk[] {
-  const pieces = plainText(text.replaceAll('\n', ';'))
+  const pieces = plainText(sharesPhrase(text))
     .split(';')
     .map(piece => piece.trim())
     .filter(piece => piece !== '');
@@ -86,7 +87,7 @@ function readColours(text: string, measures: Measures | undefined): readonly Col
 
 function readColour(piece: string, measures: Measures | undefined): ColourAsk {
   const wetted = /^(.+?)\s+(?:in|en)\s+(.+)$/iu.exec(piece);
-  const carrier = wetted ? parseCarrier(wetted[2]!, measures) : undefined;
+  const carrier = wetted ? parseWetting(wetted[2]!, measures) : undefined;
   return { ...nameAndStrength(wetted?.[1] ?? piece), carrier };
 }
 

@@ -1,6 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { parseOils } from '../../batch/oils/oil-list.ts';
-import { fold } from '../../colourants/fold.ts';
+import { fold } from '../../text/fold.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { type BaseShade, type ShadeShare, shadeOfOil } from '../mixing/base-soap.ts';

@@ -5,7 +5,7 @@ import type { ColourRate } from '../batch-numbers.ts';
 import type { FindingId } from '../findings.ts';
 import type { Concept, Mention } from './concepts.ts';
 import type { Measured } from './measured.ts';
-import type { Token } from './tokens.ts';
+import type { Token } from '../../text/tokens.ts';
 
 /** A finding that a number in the text speaks for or against. */
 export type NumberSays = {

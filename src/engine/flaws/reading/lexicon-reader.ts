@@ -1,5 +1,5 @@
-import { speller } from './spelling.ts';
-import { stem, type Token, tokenise } from './tokens.ts';
+import { speller } from '../../text/speller.ts';
+import { stem, type Token, tokenise } from '../../text/tokens.ts';
 
 /** Ideas by name, each with the words and phrases that stand for it, parted by `, `. */
 export type Lexicon<Name extends string> = Readonly<Record<Name, string>>;

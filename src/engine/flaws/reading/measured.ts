@@ -1,7 +1,7 @@
 import { countOf, partOf } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
-import type { Token } from './tokens.ts';
+import type { Token } from '../../text/tokens.ts';
 
 /** A number written in the text: `value`, and the tokens it stands in. */
 export type Numeral = { readonly value: number; readonly from: number; readonly to: number };

@@ -1,4 +1,4 @@
-import { foldedWords } from '../../colourants/fold.ts';
+import { foldedWords } from '../../text/fold.ts';
 import { refuse } from '../../refusal.ts';
 import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
 

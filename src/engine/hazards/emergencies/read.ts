@@ -3,7 +3,7 @@ import { PLAIN_WORDS } from '../../flaws/reading/lexicon/plain.ts';
 import { lexiconReader, type Mentioned } from '../../flaws/reading/lexicon-reader.ts';
 import { compileOver, type Match, matches } from '../../flaws/reading/pattern.ts';
 import { polarity, type Reading } from '../../flaws/reading/polarity.ts';
-import { LONGEST_WORDS, type Token, tokenise } from '../../flaws/reading/tokens.ts';
+import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
 import { EMERGENCY_IDS, type Emergency, type EmergencyId } from './emergency.ts';
 import { EMERGENCY_GRAMMAR } from './lexicon-grammar.ts';
 import { HARM_WORDS } from './lexicon-harm.ts';

@@ -1,5 +1,7 @@
+import { unfolded } from './bounded.ts';
+
 /** British spellings for what members write either way, after accents are folded. */
-const spellings: Readonly<Record<string, string>> = {
+const spellings: ReadonlyMap<string, string> = new Map(Object.entries({
   color: 'colour',
   colored: 'coloured',
   colorant: 'colourant',
@@ -9,7 +11,9 @@ const spellings: Readonly<Record<string, string>> = {
   sulfate: 'sulphate',
   moulded: 'molded',
   titaniumdioxide: 'titanium dioxide',
-};
+  // A zero for the letter, as phones write it.
+  ti02: 'tio2',
+}));
 
 /** Words that say nothing about which colourant is meant, in either language. */
 const fillers = new Set(
@@ -20,10 +24,10 @@ const fillers = new Set(
 
 /** One word without accents, in one spelling, in the singular. */
 function foldWord(word: string): string {
-  const spelt = spellings[word] ?? word;
+  const spelt = spellings.get(word) ?? word;
   const plural = spelt.length > 3 && spelt.endsWith('s') && !/(?:ss|us|is)$/.test(spelt);
   const singular = plural ? spelt.slice(0, -1) : spelt;
-  return spellings[singular] ?? singular;
+  return spellings.get(singular) ?? singular;
 }
 
 /**
@@ -31,8 +35,7 @@ function foldWord(word: string): string {
  * (colour, grey, aluminium), singular. `Óxidos de hierro` gives `['oxido', 'de', 'hierro']`.
  */
 export function foldedWords(text: string): readonly string[] {
-  const plain = text
-    .normalize('NFKD')
+  const plain = unfolded(text, 'NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}:]+/gu, ' ')

@@ -1,3 +1,5 @@
+import { unfolded } from './bounded.ts';
+
 /** A word, number or mark of the text, folded for comparison, with where it stood. */
 export type Token = {
   readonly kind: 'word' | 'number' | 'mark';
@@ -25,8 +27,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
 
 /** Folds one word: case, accents, apostrophes, drawn-out letters ("soooo"), US and UK spelling. */
 export function fold(raw: string): string {
-  let text = raw
-    .normalize('NFKD')
+  let text = unfolded(raw, 'NFKD', LONGEST_WORDS)
     .replace(/\p{M}/gu, '')
     .replace(/['’‘`´]/g, '')
     .toLowerCase()
