@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { action, command, followUp, type Suggestion } from '../src/conversation/command.ts';
 import type { Context } from '../src/conversation/context.ts';
 import { several, text } from '../src/conversation/option.ts';
-import type { Choice } from '../src/conversation/reply.ts';
+import type { Block, Choice } from '../src/conversation/reply.ts';
 import { oilGramsFor } from '../src/engine/batch/fit.ts';
 import { fillPortions } from '../src/engine/batch/portions/portions.ts';
 import { batterOfPot } from '../src/engine/batch/portions/pot.ts';
@@ -11,10 +11,11 @@ import { completeColourants } from '../src/engine/colourants/complete.ts';
 import type { Batter } from '../src/engine/dispersion/batter.ts';
 import { answerDose } from '../src/engine/dosing/answer.ts';
 import { parseCarrier, parsePremix } from '../src/engine/dosing/parse-premix.ts';
-import type { DoseAsked } from '../src/engine/dosing/request.ts';
-import { parsePortion } from '../src/engine/quantities/amount.ts';
+import type { DoseAnswer, DoseAsked } from '../src/engine/dosing/request.ts';
+import { parsePortionRange } from '../src/engine/quantities/amount.ts';
 import { parseStrength, type Strength, splitStrength } from '../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../src/engine/quantities/units.ts';
+import { amountPhrase } from '../src/engine/text/amount-phrases.ts';
 import {
   doseAside,
   doseCautions,
@@ -105,10 +106,11 @@ export default command(
       carrier: (_, { say }) =>
         Object.entries(say.dispersion.carriers).map(([value, name]) => ({ name, value })),
     },
+    essence: ({ data }) => doseEssence(data as DoseAnswer),
     async answer(asked, context) {
       const { say, store, asker, shelf } = context;
       const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
-      const portion = parsePortion(asked.portion, measures);
+      const { low: portion, high } = parsePortionRange(asked.portion, measures);
 
       const first = await findColoured(asked.colourant, shelf);
       const others = await Promise.all(asked.with.map(one => findColoured(one, shelf)));
@@ -125,6 +127,9 @@ export default command(
       const batter = asked.recipe === undefined ? undefined : await recipeBatter(asked.recipe, context);
       const answer = answerDose({ portion, colourants: wanted, measures, ...(batter && { batter }) });
       const jars = [first, ...others].map(({ jar }) => jar);
+      // Of "2-3 cups" both ends are told.
+      const more = high && answerDose({ portion: high, colourants: wanted, measures, ...(batter && { batter }) });
+      const ends = high ? amountPhrase(asked.portion) : undefined;
       const notes = await colourNotes(jars, {
         scope: { store, group: context.group },
         viewer: asker.id,
@@ -140,10 +145,11 @@ export default command(
           colourant: doses
             .map(({ dose, name }, index) => (index === 0 ? name : `${spoonsOf(dose, say)} ${name}`))
             .join(' + '),
-          portion: asked.portion.trim(),
+          portion: ends?.low ?? asked.portion.trim(),
         }),
-        data: answer,
+        data: more ? { ...answer, upTo: more } : answer,
         blocks: [
+          ...(more ? [upperEnd(more, { portion: ends?.high ?? '', doses }, say)] : []),
           doseMeasures(doses, say),
           ...doseSteps(doses, say),
           ...notes.asides.map(text => ({ kind: 'text', text }) as const),
@@ -160,6 +166,23 @@ export default command(
   }),
   { followUps: { take } },
 );
+
+/** The doses of the upper end of a range, in a line. */
+const upperEnd = (
+  { doses }: DoseAnswer,
+  { portion, doses: named }: { readonly portion: string; readonly doses: readonly NamedDose[] },
+  say: Words,
+): Block => ({
+  kind: 'text',
+  text: say.ask.bothEnds({
+    portion,
+    doses: doses.map((dose, index) => `${spoonsOf(dose, say)} ${named[index]?.name ?? ''}`).join(' + '),
+  }),
+});
+
+/** Two colourants are dosed the same when the spoons, the most and the carrier are. */
+const doseEssence = ({ doses }: DoseAnswer): string =>
+  JSON.stringify(doses.map(({ spoons, ceilingTeaspoons, carrier }) => [spoons, ceilingTeaspoons, carrier.choice]));
 
 /** The batter of a kept recipe as it stands in the pot when it is split. */
 async function recipeBatter(asked: string, context: Context): Promise<Batter> {

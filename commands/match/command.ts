@@ -1,7 +1,7 @@
 import { action, command } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { choice, picture, text, whole, yesNo } from '../../src/conversation/option.ts';
-import { parseColour } from '../../src/engine/quantities/colour.ts';
+import { readColour } from '../../src/engine/text/colour-name.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
 import { matchReply, targetOf } from './answer.ts';
@@ -78,7 +78,7 @@ export default command(
       if (target !== undefined && photo) refuse('match-two-targets', {});
       if (photo) return matchPhoto(photo, asked, context);
       if (target === undefined) return refuse('match-without-target', {});
-      return matchReply(targetOf(parseColour(target)), asked, context);
+      return matchReply(targetOf(readColour(target).hex), asked, context);
     },
   }),
   { followUps: { ...matchFollowUps, ...matchPhotoFollowUps } },

@@ -25,6 +25,10 @@ type Answered = Reply | Form | Promise<Reply | Form>;
 export type Action = ResponseMode & {
   readonly purpose: Phrase;
   readonly options: readonly DeclaredOption[];
+  /** What of an answer must be alike for two answers to be the same, whatever the name; undefined where none can be. */
+  readonly essence?: ((reply: Reply) => string) | undefined;
+  /** Other names of options, which older lines still use: old name to new. */
+  readonly formerly: Readonly<Record<string, string>>;
   /** Validates what was given and answers. Throws a Refusal for every expected "no". */
   take(given: Given, context: Context): Promise<Reply | Form>;
   /** At most 25 suggestions for an option being typed; none when it does not complete. */
@@ -39,6 +43,8 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly access?: Access;
   readonly options: Shape;
   readonly completes?: { readonly [Name in keyof Shape]?: Completer };
+  readonly essence?: (reply: Reply) => string;
+  readonly formerly?: Readonly<Record<string, string>>;
   answer(asked: z.output<z.ZodObject<Shape>>, context: Context): Answered;
 }): Action {
   const schema = z.object(declared.options);
@@ -50,8 +56,10 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     pace: declared.pace ?? 'quick',
     access: declared.access ?? 'member',
     options,
+    essence: declared.essence,
+    formerly: declared.formerly ?? {},
     async take(given, context) {
-      return declared.answer(validOptions(schema, options, given), context);
+      return declared.answer(validOptions(schema, options, renamed(given, declared.formerly)), context);
     },
     async complete(option, typed, context) {
       const completer = completes[option.replace(/-\d$/, '')] ?? completes[option];
@@ -59,6 +67,12 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     },
   };
 }
+
+/** What was given, under the names the options have now. */
+const renamed = (given: Given, formerly: Readonly<Record<string, string>> = {}): Given =>
+  Object.fromEntries(
+    Object.entries(given).map(([name, value]) => [Object.hasOwn(formerly, name) ? formerly[name]! : name, value]),
+  );
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
 export type FollowUp<Args = never> = ResponseMode &

@@ -5,6 +5,7 @@ import type { Words } from '../words/index.ts';
 import type { Phrase } from '../words/sentence.ts';
 import type { Workers } from '../workers/workers.ts';
 import type { Given, Origin } from './question.ts';
+import type { Form, Reply } from './reply.ts';
 
 /** What the whole process shares. */
 export type Services = {
@@ -45,6 +46,11 @@ export type Context = Origin &
      * question is delivered or the button pressed.
      */
     readonly idempotencyKey: string;
+    /**
+     * Answers another command for the same asker, as if they had typed it. Texts are typed as its options want them. Throws as
+     * that command does.
+     */
+    run(command: string, given: Given): Promise<Reply | Form>;
   };
 
 /** What came with a press: menu values and form fields. Nobody signed them: validate them. */

@@ -8,6 +8,8 @@ import { isAction, type ResponseMode, type Suggestion } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
+import { typedValue } from './typed-value.ts';
+import { Offer, takeOrOffer } from './which-one.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
@@ -79,11 +81,23 @@ async function answerTo(question: Question, conversation: Conversation): Promise
     return sealed(await task.run(context), question, conversation);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
+    if (error instanceof Offer) return offered(error, question, conversation);
     const reference = question.id.slice(-6);
     conversation.onFault(error, reference);
     const ours = error instanceof StoreFailure ? refusalOf(error) : new Refusal('our-fault', { reference });
     return { kind: 'problem', id: ours.id, text: say.refusal(ours) };
   }
+}
+
+/** A "no" with what may be meant, each a signed button. */
+function offered({ refusal, choices }: Offer, question: Question, conversation: Conversation): Problem {
+  const sealing = { holder: holderOf(question), at: question.at };
+  return {
+    kind: 'problem',
+    id: refusal.id,
+    text: wordsIn(question.language).refusal(refusal),
+    choices: choices.map(one => sealedChoice(one, sealing, conversation)),
+  };
 }
 
 /** Suggestions for the option being typed. Never throws: no suggestion is a fine suggestion. */
@@ -118,7 +132,7 @@ export async function firstAidForWords(
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
   const { id, at, asker, group, channel, language, locale } = origin;
   const { store } = services;
-  return {
+  const context: Context = {
     id,
     at,
     asker,
@@ -137,7 +151,17 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     })),
     say: wordsIn(language),
     idempotencyKey,
+    async run(command, given) {
+      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
+      if (action.access === 'steward') await requireSteward(context);
+      const typed = Object.entries(given).map(([name, value]) => {
+        const option = action.options.find(one => one.name === name);
+        return [name, option && typeof value === 'string' ? typedValue(option, value) : value] as const;
+      });
+      return takeOrOffer({ command, action, given: Object.fromEntries(typed) }, context);
+    },
   };
+  return context;
 };
 
 function findTask(question: Question, { registry, key }: Conversation): Task {
@@ -150,7 +174,7 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
         ...found,
         replaces: false,
         idempotencyKey: question.id,
-        run: context => found.take(question.given, context),
+        run: context => takeOrOffer({ command: path, action: found, given: question.given }, context),
       };
     }
     case 'follow': {
@@ -192,12 +216,13 @@ function sealedReply(
   conversation: Conversation,
 ): Reply<string> {
   if (!choices) return rest;
-  const sign = (one: Choice): Choice<string> => ({
-    ...one,
-    follow: signed(one.follow, sealing, conversation),
-  });
-  return { ...rest, choices: choices.map(sign) };
+  return { ...rest, choices: choices.map(one => sealedChoice(one, sealing, conversation)) };
 }
+
+const sealedChoice = (one: Choice, sealing: Sealing, conversation: Conversation): Choice<string> => ({
+  ...one,
+  follow: signed(one.follow, sealing, conversation),
+});
 
 function signed(follow: Follow, { holder, at }: Sealing, { registry, key }: Conversation): string {
   const name = registry.nameOf.get(follow.followUp);

@@ -86,7 +86,13 @@ export type Form<Target = Follow> = {
 };
 
 /** One sentence that says what was wrong and what would be right. */
-export type Problem = { readonly kind: 'problem'; readonly id: string; readonly text: string };
+export type Problem<Target = string> = {
+  readonly kind: 'problem';
+  readonly id: string;
+  readonly text: string;
+  /** What may have been meant, to press. */
+  readonly choices?: readonly Choice<Target>[];
+};
 
 /** What leaves the conversation, in whose language: choices and forms carry signed ids instead of follow-ups. */
 export type Answer = (Reply<string> | Form<string> | Problem) & { readonly language: Language };

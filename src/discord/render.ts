@@ -55,9 +55,9 @@ export function payloadOf(reply: Reply<string>, say: Words): Payload {
   return { components: [container, ...choiceRows(reply.choices ?? [])], files };
 }
 
-/** A problem as components: one sentence. */
-export const problemPayload = ({ text }: Problem): Payload => ({
-  components: [{ type: ComponentType.TextDisplay, content: plain(text) }],
+/** A problem as components: one sentence, and what may have been meant to press. */
+export const problemPayload = ({ text, choices = [] }: Problem): Payload => ({
+  components: [{ type: ComponentType.TextDisplay, content: plain(text) }, ...choiceRows(choices)],
   files: [],
 });
 

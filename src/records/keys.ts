@@ -91,6 +91,11 @@ export const recentPlans = (member: string) => key('late-plan', member);
 export const recentPlan = (member: string, id: string) => key('late-plan', member, id);
 
 // Colours matched.
+/** Lines and questions of a member that buttons go on with. */
+export const askedLines = (member: string) => key('asked', member);
+/** One of them, under the id of the answer that offered the buttons. */
+export const askedLine = (member: string, id: string) => key('asked', member, id);
+
 /** The matches a member was lately answered with lie under this key. */
 export const recentMatches = (member: string) => key('late-match', member);
 /** One match a member was lately answered with: what its buttons and its menu go on with. */

@@ -2,6 +2,7 @@ import { open, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { DeclaredOption } from '../conversation/declared.ts';
 import type { Attachment, Given, OptionValue } from '../conversation/question.ts';
+import { typedValue } from '../conversation/typed-value.ts';
 import { refuse } from '../engine/refusal.ts';
 
 declare module '../engine/refusal.ts' {
@@ -22,25 +23,9 @@ export async function givenFrom(
     const option = declared.find(one => one.name === name) ?? declared.find(one => one.name === `${name}-1`);
     const key = option?.name ?? name;
     if (key in given) refuse('line-option-twice', { option: name });
-    given[key] = option ? await typed(option, text) : text;
+    given[key] = option?.kind === 'picture' ? await fileAt(text) : option ? typedValue(option, text) : text;
   }
   return given;
-}
-
-async function typed({ kind }: DeclaredOption, text: string): Promise<OptionValue> {
-  switch (kind) {
-    case 'whole':
-    case 'number':
-      return /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(text) ? Number(text.replace(',', '.')) : text;
-    case 'yes-no':
-      if (/^(yes|y|true|sí|si)$/i.test(text)) return true;
-      return /^(no|n|false)$/i.test(text) ? false : text;
-    case 'picture':
-      return await fileAt(text);
-    case 'text':
-    case 'choice':
-      return text;
-  }
 }
 
 /** A local file in place of an attachment. Throws a Refusal when there is none. */

@@ -96,7 +96,7 @@ async function answerLines(seat: Seat, conversation: Conversation, room: Room): 
 
 function openedBy(answer: Answer): Open {
   if (answer.kind === 'form') return { kind: 'form', form: answer, given: [] };
-  return answer.kind === 'reply' ? { kind: 'choices', choices: answer.choices ?? [] } : NOTHING;
+  return { kind: 'choices', choices: answer.choices ?? [] };
 }
 
 /** What to type next, if anything is open. */

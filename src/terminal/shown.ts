@@ -8,7 +8,13 @@ import type { Answered } from './seat.ts';
 export async function jsonOf({ command, answer }: Answered, folder: string) {
   switch (answer.kind) {
     case 'problem':
-      return { ok: false as const, command, problem: answer.text, id: answer.id };
+      return {
+        ok: false as const,
+        command,
+        problem: answer.text,
+        id: answer.id,
+        ...(answer.choices && { choices: answer.choices }),
+      };
     case 'form': {
       const { title, fields, follow } = answer;
       return {
@@ -32,10 +38,10 @@ export async function jsonOf({ command, answer }: Answered, folder: string) {
 
 /** An answer as lines for a person. Choices are numbered from 1; pictures are saved to `folder`. */
 export async function linesOf(answer: Answer, folder: string): Promise<string> {
-  if (answer.kind === 'problem') return answer.text;
   if (answer.kind === 'form') return formText(answer);
-  const paths = await savePictures(answer, folder);
   const choices = (answer.choices ?? []).map((choice, index) => `  [${index + 1}] ${choiceText(choice)}`);
+  if (answer.kind === 'problem') return [answer.text, choices.join('\n')].filter(Boolean).join('\n\n');
+  const paths = await savePictures(answer, folder);
   return [
     textOf(answer, wordsIn(answer.language)),
     choices.join('\n'),

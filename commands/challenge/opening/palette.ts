@@ -9,7 +9,7 @@ import { baseSoap } from '../../../src/engine/colour/mixing/base-soap.ts';
 import { USUAL_BASE } from '../../../src/engine/colour/reading/base-text.ts';
 import { hexOfLab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 import { findColourant } from '../../../src/engine/colourants/find.ts';
-import { parseColour } from '../../../src/engine/quantities/colour.ts';
+import { readColour } from '../../../src/engine/text/colour-name.ts';
 import { Refusal, refuse } from '../../../src/engine/refusal.ts';
 import { sharedShelves } from '../../../src/records/group-shelves.ts';
 import { candidatesOf } from './shelf-candidates.ts';
@@ -49,7 +49,7 @@ export function readPalette(text: string): readonly Target[] {
 
 function hexNamed(text: string): string {
   try {
-    return parseColour(text);
+    return readColour(text).hex;
   } catch (unreadable) {
     if (!(unreadable instanceof Refusal)) throw unreadable;
     try {

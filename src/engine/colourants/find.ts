@@ -85,7 +85,8 @@ export function colourantsNamed(text: string): readonly Colourant[] {
   return [];
 }
 
-function matchesOf(text: string): readonly Colourant[] {
+/** Every entry that a text may mean: one where it is clear, several where it is not ("pink mica"), none where it is unknown. */
+export function colourantsMeant(text: string): readonly Colourant[] {
   const byNumber = colourantsByNumber(text);
   if (byNumber.length > 0) return byNumber;
   const byName = colourantsNamed(text);
@@ -125,7 +126,7 @@ export function findColourant(text: string): Colourant {
   const asked = text.slice(0, longestName);
   refuseMetal(asked);
   refuseBarred(asked);
-  const matches = matchesOf(asked);
+  const matches = colourantsMeant(asked);
   const [only] = matches;
   if (only === undefined) {
     refuse('colourant-unknown', { text: asked, nearest: nearestColourants(asked, 3).map(choiceOf) });

@@ -106,7 +106,7 @@ function twoAmounts(plain: string): readonly [string, string] | undefined {
 /** What stands before and after "in": its amounts say themselves what is wrong with them. */
 function sides(plain: string): readonly [string?, string?] {
   const [powder, liquid, ...more] = plain.split(/ (?:in|into|en|to|con|with) /u);
-  return more.length > 0 || liquid === undefined ? [] : [powder, liquid.replace(/\s*(?:light |ligero )?(?:water|agua|oils?|aceites?|glycerine?|glicerina)$/iu, '')];
+  return more.length > 0 || powder === undefined || liquid === undefined ? [] : [powder, liquid.replace(/\s*(?:light |ligero )?(?:water|agua|oils?|aceites?|glycerine?|glicerina)$/iu, '')];
 }
 
 function isAmount(text: string): boolean {

@@ -1,4 +1,5 @@
 import type { RefusalSentences } from '../sentence.ts';
+import { askRefusals } from './ask.ts';
 import { batchRefusals } from './batch/batch.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
@@ -19,6 +20,7 @@ import { photoRefusals } from './photo.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 
+export { ask } from './ask.ts';
 export { batch } from './batch/batch.ts';
 export { heat } from './batch/heat.ts';
 export { plan, recipes } from './batch/plan.ts';
@@ -45,6 +47,7 @@ export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
 
 export const refusals: RefusalSentences = {
+  ...askRefusals,
   ...batchRefusals,
   ...challengeStepsRefusals,
   ...challengesRefusals,

@@ -1,0 +1,60 @@
+import { z } from 'zod';
+import { readCommandLine } from '../../src/conversation/command-line.ts';
+import { followUp } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import { askedLineOf } from '../../src/records/asked/index.ts';
+
+const line = { line: z.string() };
+
+/** Answers a line as it would be typed, or a question in plain words. */
+function answerLine(typed: string, context: Context) {
+  if (!typed.trim().startsWith('/')) return context.run('ask', { question: typed });
+  const { path, options } = readCommandLine(typed, () => undefined);
+  return context.run(path.join(' '), Object.fromEntries(options.map(({ name, text }) => [name, text])));
+}
+
+/** Runs one of the lines that a question was read as. */
+const run = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  args: { ...line, at: z.string().transform(Number) },
+  async answer({ line: id, at }, context) {
+    const { candidates } = await askedLineOf(context.shelf, id);
+    return answerLine(candidates[at] ?? '/help', context);
+  },
+});
+
+/** What came back from the form: a command, or the question in other words. */
+const changed = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  args: line,
+  answer: (_args, context, { fields }) => answerLine(typeof fields.line === 'string' ? fields.line : '', context),
+});
+
+/** The line that a question was read as, in a form to change it. */
+const change = followUp({
+  seenBy: 'asker',
+  args: line,
+  async answer({ line: id }, context) {
+    const { candidates } = await askedLineOf(context.shelf, id);
+    const { ask } = context.say;
+    return {
+      kind: 'form',
+      title: ask.change,
+      fields: [
+        {
+          kind: 'paragraph',
+          name: 'line',
+          label: ask.changeLabel,
+          required: true,
+          most: 3000,
+          value: (candidates[0] ?? '').slice(0, 3000),
+        },
+      ],
+      follow: changed.with({ line: id }),
+    };
+  },
+});
+
+export const askFollowUps = { run, change, changed };

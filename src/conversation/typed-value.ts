@@ -1,0 +1,18 @@
+import type { DeclaredOption } from './declared.ts';
+import type { OptionValue } from './question.ts';
+
+/** A text as the option's kind wants it; as it stands where it is none, so that validation names what is wrong. */
+export function typedValue({ kind }: Pick<DeclaredOption, 'kind'>, text: string): OptionValue {
+  switch (kind) {
+    case 'whole':
+    case 'number':
+      return /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(text) ? Number(text.replace(',', '.')) : text;
+    case 'yes-no':
+      if (/^(yes|y|true|sí|si)$/i.test(text)) return true;
+      return /^(no|n|false)$/i.test(text) ? false : text;
+    case 'picture':
+    case 'text':
+    case 'choice':
+      return text;
+  }
+}

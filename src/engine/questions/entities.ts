@@ -1,0 +1,195 @@
+import { knownOil } from '../batch/oils/find-oil.ts';
+import type { Colourant } from '../colourants/colourant.ts';
+import { colourants } from '../colourants/catalogue.ts';
+import { colourantsMeant, colourantsNamed } from '../colourants/find.ts';
+import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
+import { barredIn } from '../hazards/index.ts';
+import { substanceNamed, substanceNumbered } from '../stability/names.ts';
+import { unfolded } from '../text/bounded.ts';
+import { COLOUR_WORDS } from '../text/colour-words.ts';
+import { fold } from '../text/fold.ts';
+import { speller } from '../text/speller.ts';
+
+/** Something named in a question: as it was typed (slips put right), where, and what it may be. */
+export type NamedThing = {
+  readonly text: string;
+  /** First word and the one after the last, in the question's words. */
+  readonly from: number;
+  readonly to: number;
+  /** Catalogue entries it may mean; none for a mere ingredient or a colour that is refused. */
+  readonly colourants: readonly Colourant[];
+};
+
+/** A correction of a slip of the finger. */
+export type Correction = { readonly from: string; readonly to: string };
+
+const LONGEST = 2000;
+const MOST_WORDS = 300;
+
+/** Everyday words of questions, which no slip of the finger turns into a colourant. */
+const PLAIN = new Set(
+  `${PLAIN_WORDS.join(' ')} about allowed colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos media libra libras onzas litro molde barra barras noche manana casa perfume`.split(
+    /\s+/u,
+  ),
+);
+
+const vocabulary = [
+  ...new Set(
+    [
+      ...colourants.flatMap(({ names, synonyms }) => [names.en, names.es, ...synonyms]),
+      ...COLOUR_WORDS.keys(),
+      'coconut',
+      'olive',
+      'castor',
+      'palm',
+      'shea',
+      'oliva',
+      'ricino',
+      'cup',
+      'cups',
+      'batter',
+      'superfat',
+      'stronger',
+      'survive',
+      'challenge',
+      'glycerin',
+    ].flatMap(name => fold(name).split(' ')),
+  ),
+].filter(word => word.length > 4 && /^\p{L}+$/u.test(word));
+const KNOWN: ReadonlySet<string> = new Set(vocabulary);
+const spelt = speller(vocabulary, PLAIN);
+
+/** A question's words: lower case, no accents, marks that matter kept; and what slips were put right in them. */
+export type Words = {
+  readonly words: readonly string[];
+  readonly text: string;
+  readonly corrections: readonly Correction[];
+};
+
+/** Phones' short hands, word by word. */
+const SHORT: ReadonlyMap<string, string> = new Map([
+  ['u', 'you'],
+  ['ur', 'your'],
+  ['r', 'are'],
+  ['pls', 'please'],
+  ['plz', 'please'],
+  ['tumeric', 'turmeric'],
+  ['td', 'titanium dioxide'],
+  ['tio2', 'titanium dioxide'],
+  ['ti02', 'titanium dioxide'],
+  ['um', 'ultramarine'],
+  ['eoo', 'olive oil'],
+  ['xa', 'para'],
+  ['pa', 'para'],
+  ['q', 'que'],
+  ['k', 'que'],
+  ['ke', 'que'],
+  ['kiero', 'quiero'],
+  ['cuanto', 'cuanto'],
+  ['cnto', 'cuanto'],
+  ['mezclo', 'mezclo'],
+  ['wht', 'what'],
+  ['hw', 'how'],
+  ['mch', 'much'],
+  ['tsps', 'tsp'],
+]);
+
+/** Reads a question's words. Only the first 2,000 letters and 300 words count. */
+export function wordsOf(question: string): Words {
+  const plain = unfolded(question.slice(0, LONGEST), 'NFKD', LONGEST)
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[’‘`´]/gu, "'")
+    .replace(/(\p{L})\1{2,}/gu, '$1$1')
+    .replace(/¿|¡/gu, ' ')
+    .replace(/\bgray/gu, 'grey')
+    .replace(/\bcolor(?!e)/gu, 'colour')
+    .replace(/(\d)(?=(?:g|gr|kg|ml|oz|lbs?|tsp|tbsp|cups?|tazas?|cdtas?|cdas?|c|l)\b)/gu, '$1 ')
+    .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d))/gu, ' $1 ')
+    .replace(/\s+/gu, ' ')
+    .trim();
+  const corrections: Correction[] = [];
+  const words = plain
+    .split(' ')
+    .slice(0, MOST_WORDS)
+    .flatMap(word => {
+      const short = SHORT.get(word);
+      if (short !== undefined) return short.split(' ');
+      if (!/^\p{L}{5,20}$/u.test(word) || KNOWN.has(word) || KNOWN.has(fold(word))) return [word];
+      const right = spelt(fold(word)) ?? undefined;
+      if (right === undefined || knownOil(word) !== undefined) return [word];
+      corrections.push({ from: word, to: right });
+      return [right];
+    });
+  return { words, text: words.join(' '), corrections };
+}
+
+const EDGE = new Set(
+  'a an al and con de del el en for in la las los of para the to un una y o or my mi mis some this that is it its as i you me do does will with per por lo le su your by on at be if so is are pigment pigmento powder polvo dye colour color shade tint tone tono want need like soap jabon batter mezcla masa oil oils aceite aceites water agua bars bar no not'.split(
+    ' ',
+  ),
+);
+/** Certified colours end in a figure: "red 40", "blue 1". */
+const NUMBERED = /(?:red|rojo|blue|azul|yellow|amarillo|green|verde|orange|naranja|violet|ext)(?: no)? \d{1,2}$/u;
+const MARK = /^[?!;,.:()]$/u;
+const MOST_IN_NAME = 6;
+
+/** Single words that name a colour far more often than what colours. */
+const HUES = new Set(
+  'red green blue yellow orange purple violet pink white black brown grey gold silver bronze copper pearl cream beige rojo roja verde azul amarillo amarilla naranja morado morada violeta rosa blanco blanca negro negra marron gris oro plata dorado dorada dorados plateado cafe chocolate turquoise teal lavender lavanda turquesa mint menta neon earth clear natural lake laca oxide oxido clay arcilla base iron hierro raw light dark'.split(
+    ' ',
+  ),
+);
+
+function meantBy(words: readonly string[]): readonly Colourant[] {
+  const text = words.join(' ');
+  if (words.length === 1) return HUES.has(text) ? [] : colourantsNamed(text);
+  const named = colourantsNamed(text);
+  if (named.length > 0) return named;
+  return /\b(?:mica|oxide|oxido|lake|laca|clay|arcilla|ultramarine|ultramar|neon|dye|colorante|chromium|iron)s?\b/u.test(text)
+    ? colourantsMeant(text)
+    : [];
+}
+
+/**
+ * The colourants named in a question, longest names first, none of them over another; colours that are refused by name and
+ * mere ingredients of labels are among them without an entry.
+ */
+export function thingsIn({ words }: Words): readonly NamedThing[] {
+  const found: NamedThing[] = [];
+  const isTaken = (from: number, to: number) => found.some(one => from < one.to && one.from < to);
+  for (const reads of [catalogued, refused, listed]) {
+    for (let length = Math.min(MOST_IN_NAME, words.length); length > 0; length -= 1)
+      for (let from = 0; from + length <= words.length; from += 1) {
+        const span = words.slice(from, from + length);
+        if (isEdge(span[0]) || (isEdge(span.at(-1)) && !NUMBERED.test(span.join(' '))) || span.some(word => MARK.test(word))) continue;
+        if (isTaken(from, from + length)) continue;
+        const colours = reads(span);
+        if (colours) found.push({ text: span.join(' '), from, to: from + length, colourants: colours });
+      }
+  }
+  return found.sort((a, b) => a.from - b.from);
+}
+
+const isEdge = (word = '') => EDGE.has(word) || /^\d{1,4}(?:[.,/]\d+)?$/u.test(word);
+
+const catalogued = (span: readonly string[]): readonly Colourant[] | undefined => {
+  // "CI" and its number stand apart.
+  const meant = meantBy(span);
+  return meant.length > 0 ? meant : undefined;
+};
+
+/** Kitchen colours and the like that are refused by name wherever they are named. */
+const refused = (span: readonly string[]): readonly Colourant[] | undefined => {
+  const barred = span.length <= 3 ? barredIn(span.join(' ')) : undefined;
+  return barred && !barred.hue ? [] : undefined;
+};
+
+/** Ingredients as labels list them, by name or Colour Index number. */
+const listed = (span: readonly string[]): readonly Colourant[] | undefined => {
+  const text = span.join(' ');
+  const number = /^(?:ci |c\.i\. )?#?(\d{5}(?::\d)?)$/u.exec(text)?.[1];
+  if (number !== undefined) return substanceNumbered(number) === undefined ? undefined : [];
+  if (span.length === 1 && (HUES.has(text) || PLAIN.has(text) || text.length < 4)) return undefined;
+  return substanceNamed(text) !== undefined && knownOil(text) === undefined ? [] : undefined;
+};

@@ -1,0 +1,140 @@
+import { type Job, CUES } from './cues.ts';
+import { amountsIn, type ToldAmount } from './amounts.ts';
+import { type Correction, type NamedThing, thingsIn, type Words, wordsOf } from './entities.ts';
+import { type Facts, factsOf } from './facts.ts';
+import { isHotProcess, type Outside, outsideField } from './scope.ts';
+
+/** One way to read a question: the job, how much speaks for it, and the command that does it. */
+export type Reading = {
+  readonly job: Job;
+  readonly score: number;
+  /** The command and its options as they would be typed. */
+  readonly command: string;
+  readonly given: Readonly<Record<string, string>>;
+  /** Options that the question does not tell and the command cannot do without. */
+  readonly missing: readonly string[];
+};
+
+export type QuestionRead = {
+  /** Likeliest first; empty where nothing is understood. */
+  readonly readings: readonly Reading[];
+  readonly facts: Facts;
+  readonly corrections: readonly Correction[];
+  readonly outside: Outside | undefined;
+  readonly hotProcess: boolean;
+};
+
+/** What is under this is no reading: a lone "in" or "for". */
+const LEAST = 2;
+/** A second reading this near to the first is offered beside it. */
+const NEAR = 1.5;
+
+/**
+ * Reads a plain question: which command it asks for, with which options, as far as its own words tell. Nothing is added that
+ * the words do not say. Pure; a few milliseconds; only the first 2,000 letters count.
+ * @example readQuestion('how much ultramarine for 2 cups?').readings[0].given // { colourant: 'ultramarine', portion: '2 cups' }
+ */
+export function readQuestion(question: string): QuestionRead {
+  const words = wordsOf(question);
+  const things = thingsIn(words);
+  const amounts = amountsIn(words, things);
+  const facts = factsOf(question, words, { things, amounts });
+  const scores = scoresOf(words, { things, amounts, facts });
+  const ranked = [...scores].filter(([, score]) => score >= LEAST).sort((a, b) => b[1] - a[1]);
+  const best = ranked[0]?.[1] ?? 0;
+  const readings = ranked
+    .filter(([, score], at) => at === 0 || (at === 1 && best - score <= NEAR))
+    .map(([job, score]) => ({ job, score, ...commandFor(job, question, facts) }));
+  return {
+    readings,
+    facts,
+    corrections: words.corrections,
+    outside: outsideField(words.text),
+    hotProcess: isHotProcess(words.text),
+  };
+}
+
+type Seen = {
+  readonly things: readonly NamedThing[];
+  readonly amounts: readonly ToldAmount[];
+  readonly facts: Facts;
+};
+
+/** The cues' sums, and what the things and amounts that are named add to them or take away. */
+function scoresOf({ text, words }: Words, { things, amounts, facts }: Seen): ReadonlyMap<Job, number> {
+  const scores = new Map<Job, number>();
+  const add = (job: Job, weight: number) => scores.set(job, (scores.get(job) ?? 0) + weight);
+  for (const [job, weight, pattern] of CUES) if (pattern.test(text)) add(job, weight);
+  const portioned = amounts.some(({ of }) => of === 'batter' || of === 'oils' || of === 'unsaid');
+  const spooned = amounts.some(({ of }) => of === 'powder');
+  const named = things.length > 0;
+  const oily = facts.oils !== undefined;
+  if (named && portioned) add('dose', 1.5);
+  if (named && !portioned && !spooned && /\bhow (?:much|many)\b|\bcuant/u.test(text)) add('dose', 1);
+  if (!named) add('dose', -1);
+  if (named && spooned && portioned) add('preview', 0.5);
+  if (!named && !spooned) add('preview', -1);
+  if (oily) add('lye', 1.5);
+  else add('lye', -2);
+  if (named) add('survives-lye', 0.5);
+  if (things.length > 1 && /,/u.test(text)) add('survives-lye', 1);
+  if (things.length > 1) add('compare', 0.5);
+  if (facts.target !== undefined) add('mix', 1);
+  else add('mix', -1);
+  if (portioned && !/\?|\bhow much\b|\bcuant/u.test(text)) add('plan', 1);
+  if (!portioned) add('plan', -0.5);
+  if (facts.findings > 0) add('diagnose', Math.min(1.5, facts.findings * 0.75));
+  if (facts.region !== undefined) add('law', 0.5);
+  // "dose ultramarine blue 2 cups" and "turmeric for 1 lb of oils": a colourant and an amount are a dose.
+  if (named && portioned && words.length <= 12) add('dose', 0.5);
+  return scores;
+}
+
+type Command = Pick<Reading, 'command' | 'given' | 'missing'>;
+
+function commandFor(job: Job, question: string, facts: Facts): Command {
+  const [thing] = facts.named;
+  const wanted = (given: Readonly<Record<string, string | undefined>>, needed: readonly string[] = []) => ({
+    given: Object.fromEntries(Object.entries(given).filter((entry): entry is [string, string] => entry[1] !== undefined)),
+    missing: needed.filter(name => given[name] === undefined),
+  });
+  switch (job) {
+    case 'dose':
+      return {
+        command: 'dose',
+        ...wanted({ colourant: thing, portion: facts.portion, strength: facts.strength }, ['colourant', 'portion']),
+      };
+    case 'wet':
+      return { command: 'dose', ...wanted({ colourant: thing, portion: facts.portion }, ['colourant']) };
+    case 'survives-lye':
+    case 'law':
+      return facts.named.length > 1
+        ? { command: 'colourant check', ...wanted({ ingredients: facts.named.join(', ') }) }
+        : { command: 'colourant check', ...wanted({ item: thing ?? facts.subject }, ['item']) };
+    case 'diagnose':
+      return { command: 'diagnose', ...wanted({ words: question.slice(0, 5000).trim() }) };
+    case 'mix':
+      return { command: 'match', ...wanted({ target: facts.target?.text, portion: facts.portion, from: facts.fromShelf ? 'shelf' : undefined }, ['target']) };
+    case 'preview':
+      return { command: 'preview', ...wanted({ mix: facts.mix, portion: facts.portion }, ['mix']) };
+    case 'lye':
+      return {
+        command: 'plan',
+        ...wanted({ oils: facts.oils, superfat: facts.superfat === undefined ? undefined : String(facts.superfat) }, ['oils']),
+      };
+    case 'plan':
+      return { command: 'plan', ...wanted({ oils: facts.oils, size: facts.size, portions: facts.portions }, ['oils']) };
+    case 'compare':
+      return { command: 'compare', ...wanted({ first: facts.named[0], second: facts.named[1] }, ['first', 'second']) };
+    case 'shelf-add':
+      return { command: 'shelf add', ...wanted({ item: thing, amount: facts.powder }, ['item']) };
+    case 'shelf-use':
+      return { command: 'shelf use', ...wanted({ item: thing, amount: facts.powder }, ['item', 'amount']) };
+    case 'shelf-show':
+      return thing === undefined ? { command: 'shelf list', given: {}, missing: [] } : { command: 'shelf show', ...wanted({ item: thing }) };
+    case 'challenge':
+      return { command: 'challenge list', given: {}, missing: [] };
+    case 'help':
+      return { command: 'help', given: {}, missing: [] };
+  }
+}
