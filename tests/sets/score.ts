@@ -35,7 +35,7 @@ export async function score(set: TextSet, conversation: Conversation): Promise<S
   const part = async <Item extends { text: string }>(name: string, items: readonly Item[], wrong: (item: Item) => Promise<string | undefined> | string | undefined): Promise<Part> => {
     let right = 0;
     for (const [at, item] of items.entries()) {
-      const why = await Promise.resolve(wrong(item)).catch((error: unknown) => `threw ${String((error as { id?: string }).id ?? error)}`);
+      const why = await Promise.try(wrong, item).catch((error: unknown) => `threw ${String((error as { id?: string }).id ?? error)}`);
       if (why === undefined) right += 1;
       else misses.push(`${name} ${at} “${item.text}”: ${why}`);
     }
@@ -76,7 +76,7 @@ type Answered = {
     readonly command?: string;
     readonly outside?: string;
     readonly given?: Readonly<Record<string, string>>;
-    readonly facts?: { readonly named: readonly string[]; readonly portion?: string; readonly powder?: string; readonly strength?: string; readonly target?: { readonly hex: string }; readonly region?: string; readonly oils?: string; readonly superfat?: number };
+    readonly facts?: { readonly named: readonly string[]; readonly portion?: string; readonly powder?: string; readonly strength?: string; readonly target?: { readonly hex: string }; readonly region?: string; readonly oils?: string; readonly superfat?: number; readonly percent?: number; readonly concentration?: number };
   };
 };
 
@@ -128,7 +128,7 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
     case 'region':
       return facts?.region === value ? undefined : `got ${facts?.region}`;
     case 'percent':
-      return facts?.superfat === value ? undefined : `got ${facts?.superfat}`;
+      return [facts?.superfat, facts?.percent, facts?.concentration].includes(Number(value)) ? undefined : `got ${facts?.superfat}`;
     case 'oils':
       return facts?.oils === undefined ? 'no oils' : wrongOils(facts.oils, value as Record<string, number>);
     default:
@@ -219,6 +219,7 @@ function wrongPowder(text: string, expect: Readonly<Record<string, unknown>>): s
   const grams = (amount: (typeof read)['high']) => (amount?.measure === 'mass' ? amount.grams : undefined);
   const wrong =
     (read.perPound ? bad(expect.tsp, undefined) || bad(expect.g, undefined) : bad(expect.tsp, tsp(read.low)) || bad(expect.g, grams(read.low))) ||
+    bad(expect.percent_oils, read.percentOfOils) ||
     bad(expect.tsp_low, tsp(read.low)) ||
     bad(expect.tsp_high, tsp(read.high)) ||
     bad(expect.g_low, grams(read.low)) ||
@@ -232,8 +233,11 @@ function wrongPowder(text: string, expect: Readonly<Record<string, unknown>>): s
 
 const nameOf = ({ colours }: { colours: readonly ColourAsk[] }): string => colours.map(({ text, strength }) => (strength.by === 'name' && strength.name !== 'full' ? `${strength.name} ${text}` : text)).join(' ') || 'plain';
 
+const PLAIN = /^(?:plain|uncolou?red|natural|base|none|no colou?r)$/iu;
+
 /** One colour in two languages, or two words for it. */
 function sameColour(got: string, wanted: string): boolean {
+  if (PLAIN.test(got) && PLAIN.test(wanted)) return true;
   if (fold(got) === fold(wanted) || sameThing(got, wanted)) return true;
   const [a, b] = [colourNamed(got), colourNamed(wanted)];
   return a !== undefined && b !== undefined && apart(a.hex, b.hex) <= NEAR / 2;
@@ -243,9 +247,11 @@ function wrongShares(text: string, wanted: Readonly<Record<string, number>>): st
   const portions = parsePortions(text);
   const parts = portions.reduce((sum, { share }) => sum + (share.by === 'parts' ? share.parts : 0), 0);
   const told = portions.reduce((sum, { share }) => sum + (share.by === 'percent' ? share.percent / 100 : 0), 0);
-  const got = portions.map(portion => {
+  const weights = portions.map(({ share }) => (share.by === 'mass' ? share.grams : share.by === 'volume' ? share.millilitres : 0));
+  const weight = weights.reduce((sum, one) => sum + one, 0);
+  const got = portions.map((portion, at) => {
     const { share } = portion;
-    const value = share.by === 'percent' ? share.percent / 100 : share.by === 'parts' ? ((1 - told) * share.parts) / parts : share.by === 'rest' ? 1 - told : Number.NaN;
+    const value = share.by === 'percent' ? share.percent / 100 : share.by === 'parts' ? ((1 - told) * share.parts) / parts : share.by === 'rest' ? 1 - told : weights[at]! / weight;
     return { name: nameOf(portion), value };
   });
   const entries = Object.entries(wanted);

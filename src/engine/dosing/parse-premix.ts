@@ -63,6 +63,10 @@ const PARTS = new RegExp(
   String.raw`^${FIGURE} (?:parts?|partes?)\b.*?(?:\b(?:to|in|into|with|por|en|a|con|y|and)\b|,|\s) ?${FIGURE}(?: (?:parts?|partes?)\b| (?:of|de) )`,
   'iu',
 );
+/** "carbon en glicerina 1 a 2": the figures come last, powder first. */
+const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu');
+const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de)\b/iu;
+const TRIPLE = /\b(?:triple|three times|tres veces)\b.*\b(?:weight|amount|peso|cantidad|its|su|de)\b/iu;
 /** "1 de arcilla por 3 de agua": parts without the word. */
 const BARE_PARTS = new RegExp(String.raw`^${FIGURE} (?:de|of) \D+? (?:por|to|in|en|a|con|with) ${FIGURE} (?:de|of) `, 'iu');
 const COUNTED: ReadonlyMap<string, number> = new Map([
@@ -79,7 +83,9 @@ const COUNTED: ReadonlyMap<string, number> = new Map([
 
 /** `1:2 in water`, "1 part to 3 parts": parts by volume, as spoons are. Undefined where no parts are told. */
 function partsOf(plain: string): { readonly powder: number; readonly liquid: number } | undefined {
-  const match = RATIO.exec(plain) ?? PARTS.exec(plain) ?? BARE_PARTS.exec(plain);
+  if (DOUBLE.test(plain)) return { powder: 1, liquid: 2 };
+  if (TRIPLE.test(plain)) return { powder: 1, liquid: 3 };
+  const match = RATIO.exec(plain) ?? PARTS.exec(plain) ?? BARE_PARTS.exec(plain) ?? LAST.exec(plain);
   const [powder, liquid] = [match?.[1], match?.[2]].map(part => part && figureOf(part));
   return powder && liquid ? { powder, liquid } : undefined;
 }

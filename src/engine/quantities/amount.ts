@@ -47,6 +47,8 @@ const OILS: ReadonlySet<string> = new Set([
 ]);
 const BATTER: ReadonlySet<string> = new Set([
   'total',
+  'in',
+  'en',
   'batch',
   'left',
   'loaf',

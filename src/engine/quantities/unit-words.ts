@@ -79,7 +79,7 @@ const WORDS: Readonly<Record<Unit, string>> = {
     'tsp tsps teaspoon teaspoons teaspoonful teaspoonfuls cdta cdtas cdita cditas cucharadita cucharaditas',
   tablespoon:
     'tbsp tbsps tbs tbl tblsp tablespoon tablespoons tablespoonful tablespoonfuls cda cdas cucharada cucharadas',
-  cup: 'c cup cups cupful cupfuls taza tazas tz tza',
+  cup: 'c cup cups cupful cupfuls taza tazas tacita tacitas tz tza',
   'metric-cup': '',
   'fluid-ounce': 'floz',
   pint: 'pt pts pint pints pinta pintas',
@@ -92,8 +92,8 @@ const WORDS: Readonly<Record<Unit, string>> = {
   decilitre: 'dl decilitre decilitres deciliter deciliters decilitro decilitros',
   litre: 'l lt lts ltr litre litres liter liters litro litros',
   milligram: 'mg milligram milligrams milligramme milligrammes miligramo miligramos',
-  gram: 'g gr grs gm gms gram grams gramme grammes gramo gramos',
-  kilogram: 'kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos',
+  gram: 'gramito gramitos g gr grs gm gms gram grams gramme grammes gramo gramos',
+  kilogram: 'kilito kilitos kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos',
   ounce: 'oz ozs ounce ounces onza onzas',
   pound: 'lb lbs pound pounds libra libras #',
 };

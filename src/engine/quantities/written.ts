@@ -63,8 +63,8 @@ export function readWritten(text: string): Written | undefined {
     const half = unit === undefined ? undefined : readHalf(tokens, next);
     // A unit alone is a count of one only in "taza y media"; otherwise the count is missing.
     if (count === undefined && half === undefined) return undefined;
-    const counts = (count?.readings ?? [1]).map(value => value + (half === undefined ? 0 : 0.5));
-    at = half ?? next;
+    const counts = (count?.readings ?? [1]).map(value => value + (half?.more ?? 0));
+    at = half?.next ?? next;
     terms.push({ counts, written: count?.written ?? '1', unit: unit?.unit });
   }
   return { terms, words, negative };
@@ -93,7 +93,7 @@ function readMixed(tokens: readonly string[], at: number, whole: number): Count 
     return { readings: [whole * named], written: tokens[at]!, next: skipArticle(tokens, at + 2) };
   }
   const half = readHalf(tokens, at + 1);
-  if (half !== undefined) return { readings: [whole + 0.5], written: tokens[at]!, next: half };
+  if (half !== undefined) return { readings: [whole + half.more], written: tokens[at]!, next: half.next };
   const next = ['-', 'and', 'y'].includes(tokens[at + 1] ?? '') ? at + 2 : at + 1;
   if (!Number.isInteger(whole) || tokens[next + 1] !== '/') return undefined;
   const fraction = readFraction(tokens, next, whole);
@@ -107,11 +107,18 @@ function readFraction(tokens: readonly string[], at: number, whole: number): Cou
   return { readings: [whole + Number(over) / Number(under)], written, next: skipArticle(tokens, at + 3) };
 }
 
+/** What comes on top of a count, and where reading goes on. */
+type Half = { readonly more: number; readonly next: number };
+
 /** After "and a half" or "y media": where reading goes on, or undefined when it is not there. */
-function readHalf(tokens: readonly string[], at: number): number | undefined {
+function readHalf(tokens: readonly string[], at: number): Half | undefined {
   const words = [0, 1, 2].map(step => plainWord(tokens[at + step] ?? ''));
-  if (words[0] === 'y' && (words[1] === 'media' || words[1] === 'medio')) return at + 2;
-  return words[0] === 'and' && words[1] === 'a' && words[2] === 'half' ? at + 3 : undefined;
+  if (words[0] === 'y' && (words[1] === 'media' || words[1] === 'medio')) return { more: 0.5, next: at + 2 };
+  if (words[0] === 'y' && words[1] === 'cuarto') return { more: 0.25, next: at + 2 };
+  if (words[0] !== 'and' || (words[1] !== 'a' && words[1] !== 'half')) return undefined;
+  if (words[1] === 'half') return { more: 0.5, next: at + 2 };
+  if (words[2] === 'half') return { more: 0.5, next: at + 3 };
+  return words[2] === 'quarter' ? { more: 0.25, next: at + 3 } : undefined;
 }
 
 /** Skips "of a", "a", "de" between a part and its unit: "half a cup", "un cuarto de taza". */

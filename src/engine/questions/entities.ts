@@ -121,7 +121,7 @@ export function wordsOf(question: string): Words {
       corrections.push({ from: word, to: right });
       return [right];
     });
-  return { words, text: words.join(' '), corrections };
+  return { words, text: words.join(' ').replaceAll('colour', 'color'), corrections };
 }
 
 const EDGE = new Set(

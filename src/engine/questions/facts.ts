@@ -20,6 +20,10 @@ export type Facts = {
   readonly mix: string | undefined;
   readonly oils: string | undefined;
   readonly superfat: number | undefined;
+  /** Any other percent that is told. */
+  readonly percent: number | undefined;
+  /** Lye concentration, percent. */
+  readonly concentration: number | undefined;
   readonly portions: string | undefined;
   readonly target: Target | undefined;
   readonly region: 'EU' | 'US' | undefined;
@@ -49,6 +53,8 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     mix: mixOf(things, amounts),
     oils: oilsIn(words, amounts),
     superfat: superfatIn(text),
+    percent: figureBefore(text, /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)/u),
+    concentration: figureBefore(text, /(?:concentra\w*|lye strength|solution|solucion)\D{0,12}(\d+(?:[.,]\d+)?)|(\d+(?:[.,]\d+)?) ?% ?(?:de |of )?(?:lye|concentra\w*|solution)/u),
     portions: undefined,
     target: targetIn(question, words, things),
     region: regionIn(text),
@@ -63,6 +69,8 @@ const unique = (names: readonly string[]) => [...new Set(names)];
 const withMeasured = ({ text, of }: ToldAmount) => (of === 'oils' ? `${text} oils` : of === 'batter' && /\b(?:g|gr|grams?|gramos?|kg|kilos?|oz|lbs?|pounds?|libras?|onzas?)\b/u.test(text) ? `${text} batter` : text);
 
 const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
+  ['double', /\b(?:double|twice|el doble|doble)\b/u],
+  ['half', /\b(?:half (?:of )?(?:the )?(?:usual|normal|strength|dose)|(?:a )?la mitad de lo|media (?:fuerza|dosis|intensidad))\b/u],
   ['tint', /\b(?:hint|tint|barely|just a touch|touch|tiny bit|apenas|toque|pizca|un pelin|whisper|very (?:light|pale)|super (?:light|pale)|muy (?:clar\w*|palid\w*|suave)|casi blanco)\b/u],
   ['pastel', /\b(?:pastel|pale|light|soft|baby|clarit[oa]s?|clar[oa]s?|palid[oa]s?|suave|suavecit[oa]|minty|muted|delicate|bajit[oa])\b/u],
   ['medium', /\b(?:medium|mid|medi[oa]n[oa]|(?:tono|color|intensidad|azul|rojo|verde|rosa|amarillo|fuerza) medi[oa]|half strength)\b/u],
@@ -91,11 +99,13 @@ function mixOf(things: readonly NamedThing[], amounts: readonly ToldAmount[]): s
 function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string | undefined {
   const oils = words.flatMap((_, at) => (isOil(words, at) ? [at] : []));
   const [first] = oils;
-  if (first === undefined || amounts.length === 0) return undefined;
+  if (first === undefined || !/\d/u.test(words.join(' '))) return undefined;
   const masses = amounts.filter(({ measure, of }) => measure === 'mass' && of !== 'powder');
-  const starts = [Math.min(first, ...masses.map(({ from }) => from))];
+  // "720 oliva, 80 coco": figures without a unit.
+  const bare = words.flatMap((word, at) => (/^\d+$/u.test(word) && isOil(words, at + 1) ? [at] : []));
+  const starts = [Math.min(first, ...bare, ...masses.map(({ from }) => from))];
   const last = oils.at(-1)!;
-  const ends = [last + 4, last + 3, last + 2, last + 1, ...masses.map(({ to }) => to)].sort((a, b) => b - a);
+  const ends = [last + 5, last + 4, last + 3, last + 2, last + 1, ...masses.map(({ to }) => to)].sort((a, b) => b - a);
   for (const start of starts)
     for (const end of ends) {
       const list = words
@@ -105,8 +115,21 @@ function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string | unde
         .replace(/\b(?:with|con|at|al|a|for|superfat|please|de lye)$/u, '')
         .trim();
       if (parses(list)) return list;
+      const grams = inGrams(list);
+      if (grams !== undefined && parses(grams)) return grams;
     }
   return undefined;
+}
+
+/**
+ * Whole figures without any unit that are too large for percents are grams, as kitchen scales tell them; the line that is
+ * shown says so.
+ */
+function inGrams(list: string): string | undefined {
+  const figures = list.match(/\d+/gu)?.map(Number) ?? [];
+  const sum = figures.reduce((total, figure) => total + figure, 0);
+  if (sum <= 101 || figures.some(figure => figure < 10) || /\d\s*(?:%|g|kg|oz|lb)\b/u.test(list)) return undefined;
+  return list.replace(/\d+/gu, figure => `${figure} g`);
 }
 
 function parses(list: string): boolean {
@@ -124,6 +147,12 @@ function superfatIn(text: string): number | undefined {
   return figure === undefined ? undefined : Number(figure.replace(',', '.'));
 }
 
+function figureBefore(text: string, pattern: RegExp): number | undefined {
+  const match = pattern.exec(text);
+  const figure = match?.[1] ?? match?.[2];
+  return figure === undefined ? undefined : Number(figure.replace(',', '.'));
+}
+
 const regionIn = (text: string): Facts['region'] => {
   if (/\b(?:eu|ue|europe\w*|europa|union europea|germany|alemania|france|francia|spain|espana|italy|italia|uk|portugal|holanda|ireland|irlanda|austria|belgium|sweden|greece|poland)\b/u.test(text)) return 'EU';
   return /\b(?:us|usa|u\.s\.|america|united states|estados unidos|eeuu|ee uu|fda|american|gringos?|ohio|texas|california|florida|new york)\b/u.test(text) ? 'US' : undefined;
@@ -132,13 +161,14 @@ const regionIn = (text: string): Facts['region'] => {
 const BEFORE_TARGET =
   /\b(?:to get|to make|make it|make me|make|get|achieve|mix|reach|for|hit|match|hago|hacer|saco|sacar|consigo|conseguir|logro|lograr|obtengo|obtener|quiero|want|need|necesito|salga|quede|lograr|recipe for|receta (?:de|para))\s+(?:it |me |mi |my |this |to |get |make |a |an |the |un |una |el |la |al |colou?r |tono |de |some |like )*(.+)$/u;
 const AFTER_TARGET =
-  /\s+(?:from|with|out of|using|i (?:only |just )?(?:got|have)|con|usando|de mi|de lo que|in (?:cp|cold|my|soap|lye|\d)|for \d|para \d|en (?:cp|jabon|mi|\d)|on my shelf|how|if|but i|sin|without|please|porfa\w*|[?!;.,]|en que|que no|solo con|si (?:tengo|solo))(?:\s.*|$)/u;
+  /\s+(?:from|with|out of|using|i (?:only |just )?(?:got|have)|con|usando|de mi|de lo que|in (?:cp|cold|my|soap|lye|\d)|for \d|para \d|en (?:cp|jabon|mi|\d)|on my shelf|how|if|but i|sin|without|please|porfa\w*|[?!;.,]|en que|que no|solo con|si (?:tengo|solo)|that|which)(?:\s.*|$)/u;
 
 function targetIn(question: string, { text }: Words, things: readonly NamedThing[]): Target | undefined {
   const hex = /#[\da-f]{6}\b|#[\da-f]{3}\b/iu.exec(question)?.[0];
   if (hex) return { text: hex.toLowerCase(), hex: colourNamed(hex)?.hex ?? hex, name: hex };
   const asked = /\b(?:what|que|which) ((?:\p{L}+ )?\p{L}+) (?:can i|could i|puedo|podria)\b/u.exec(text)?.[1];
-  const phrase = asked ?? BEFORE_TARGET.exec(text)?.[1]?.replace(AFTER_TARGET, '').trim();
+  const head = /\b(?:como|how)\s*\?*$/u.test(text) ? text.replace(/\s+(?:solo|only|con|with|sin|,|how|como).*$/u, '') : undefined;
+  const phrase = asked ?? BEFORE_TARGET.exec(text)?.[1]?.replace(AFTER_TARGET, '').trim() ?? head;
   if (phrase === undefined || phrase === '' || phrase.split(' ').length > 8) return undefined;
   // What can be wetted is no wish: "how do I mix titanium dioxide".
   if (things.some(thing => thing.text === phrase && thing.colourants.length > 0 && /\b(?:oxide|mica|clay|oxido|arcilla|dioxide|lake)\b/u.test(phrase)))

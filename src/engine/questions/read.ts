@@ -42,6 +42,10 @@ export function readQuestion(question: string): QuestionRead {
   const scores = scoresOf(words, { things, amounts, facts });
   const ranked = [...scores].filter(([, score]) => score >= LEAST).sort((a, b) => b[1] - a[1]);
   const best = ranked[0]?.[1] ?? 0;
+  const outside = outsideField(words.text);
+  const isOurs = things.length > 0 || facts.target !== undefined || facts.findings > 0 || facts.oils !== undefined || OUR_WORDS.test(words.text);
+  const fallback = ranked.length === 0 && isOurs ? fallbackJob({ things, amounts, facts }, words) : undefined;
+  if (fallback) ranked.push([fallback, 1]);
   const readings = ranked
     .filter(([, score], at) => at === 0 || (at === 1 && best - score <= NEAR))
     .map(([job, score]) => ({ job, score, ...commandFor(job, question, facts) }));
@@ -49,9 +53,21 @@ export function readQuestion(question: string): QuestionRead {
     readings,
     facts,
     corrections: words.corrections,
-    outside: outsideField(words.text),
+    // What speaks of nothing of ours and asks for nothing we do is somebody else's field.
+    outside: outside ?? (ranked.length === 0 && !isOurs && words.words.length > 2 ? 'other' : undefined),
     hotProcess: isHotProcess(words.text),
   };
+}
+
+/** Words that only soap makers' questions have. */
+const OUR_WORDS =
+  /\b(?:soaps?|jabon\w*|jaboncit\w*|batter|masa|mezcla|lye|sosa|soda|lejia|naoh|saponif\w*|bars?|barras?|pastillas?|micas?|pigment\w*|colou?rante?s?|colou?r\w*|oxid\w*|clay|arcilla|trace|traza|swirl|mould|mold|molde|loaf|superfat|curado|cure)\b/u;
+
+/** What is likeliest asked where no turn of phrase tells: a flaw that was told, a colour wished, whether a thing will do. */
+function fallbackJob({ things, facts }: Seen, { text }: Words): Job | undefined {
+  if (facts.findings > 0 && things.length === 0) return 'diagnose';
+  if (things.length > 0 || facts.subject !== undefined || /\?|\b(?:can|does|will|puedo|sirve|con|in the batter)\b/u.test(text)) return 'survives-lye';
+  return facts.target !== undefined || /\bsoap for\b|\bjabon (?:para|como|color)\b/u.test(text) ? 'mix' : undefined;
 }
 
 type Seen = {
@@ -69,7 +85,7 @@ function scoresOf({ text, words }: Words, { things, amounts, facts }: Seen): Rea
   const spooned = amounts.some(({ of }) => of === 'powder');
   const named = things.length > 0;
   const oily = facts.oils !== undefined;
-  if (named && portioned) add('dose', 1.5);
+  if (named && portioned) add('dose', 2);
   if (named && !portioned && !spooned && /\bhow (?:much|many)\b|\bcuant/u.test(text)) add('dose', 1);
   if (!named) add('dose', -1);
   if (named && spooned && portioned) add('preview', 0.5);
@@ -90,6 +106,12 @@ function scoresOf({ text, words }: Words, { things, amounts, facts }: Seen): Rea
   return scores;
 }
 
+/** Strengths that are shares of full colour in the strengths' own grammar. */
+const STRENGTH_TEXT: ReadonlyMap<string, string> = new Map([
+  ['double', '200%'],
+  ['half', '50%'],
+]);
+
 type Command = Pick<Reading, 'command' | 'given' | 'missing'>;
 
 function commandFor(job: Job, question: string, facts: Facts): Command {
@@ -102,7 +124,7 @@ function commandFor(job: Job, question: string, facts: Facts): Command {
     case 'dose':
       return {
         command: 'dose',
-        ...wanted({ colourant: thing, portion: facts.portion, strength: facts.strength }, ['colourant', 'portion']),
+        ...wanted({ colourant: thing, portion: facts.portion, strength: STRENGTH_TEXT.get(facts.strength ?? '') ?? facts.strength }, ['colourant', 'portion']),
       };
     case 'wet':
       return { command: 'dose', ...wanted({ colourant: thing, portion: facts.portion }, ['colourant']) };
@@ -120,7 +142,7 @@ function commandFor(job: Job, question: string, facts: Facts): Command {
     case 'lye':
       return {
         command: 'plan',
-        ...wanted({ oils: facts.oils, superfat: facts.superfat === undefined ? undefined : String(facts.superfat) }, ['oils']),
+        ...wanted({ oils: facts.oils, superfat: facts.superfat === undefined ? undefined : String(facts.superfat), water: facts.concentration === undefined ? undefined : `${facts.concentration}% lye` }, ['oils']),
       };
     case 'plan':
       return { command: 'plan', ...wanted({ oils: facts.oils, size: facts.size, portions: facts.portions }, ['oils']) };

@@ -16,9 +16,10 @@ const COUNTS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:a|one|una)\s+(?:dozen|docena)(?: de| of)?\b/giu, '12'],
   [/\b(?:dozen|docena)\b(?: de| of)?/giu, '12'],
   [/\b(?:a )?couple(?: of)?\b|\b(?:un )?par de\b/giu, '2'],
-  [/\bhalf of\b/giu, 'half'],
 ];
 
+/** "2 kilos 300": the grams go without saying. */
+const KILOS = /\b(\d{1,3}) (?:kilos?|kgs?) (?:y |and )?(\d{3})(?!\s*(?:g|ml|\d))/giu;
 const AND = /(?<=\s)(?:n|'n'|'n|&)(?=\s)/giu;
 const NUMBER = String.raw`(?:\d+ \d+\/\d+|\d+-\d+\/\d+|\d+\/\d+|\d*[.,]?\d+)`;
 const WORDED =
@@ -94,8 +95,10 @@ function valueOf(written: string): number | undefined {
 function tidied(text: string): { readonly text: string; readonly about: boolean } {
   const plain = plainText(text);
   const firm = plain.replace(HEDGES, ' ');
-  let said = firm.replace(AND, 'and');
+  // "750 g of oils, without the water": what an amount leaves out is no part of it.
+  let said = firm.replace(/\s*[,(]\s*(?:without|sin|not|no|aparte|that|que|i |y eso)\b[^\d]*$/iu, '').replace(AND, 'and');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
+  said = said.replace(KILOS, (_, kilos: string, grams: string) => `${Number(kilos) * 1000 + Number(grams)} g`);
   return { text: said.replace(/\s+/gu, ' ').trim(), about: firm !== plain };
 }
 

@@ -60,6 +60,7 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
   '#cf9f35': 'gold|oro|dorado|dorada|golden|old gold|oro viejo|antique gold|bronze|bronce|brass|laton',
   '#c29a25': 'mustard|mostaza|mustard yellow|color mostaza|amarillo mostaza|dijon|ochre|ocre|curry',
   '#d6a531': 'turmeric|curcuma|saffron|azafran|goldenrod|amarillo ocre|warm yellow',
+  '#d9a441': 'albero|yellow earth',
   '#d99a2b': 'honey|miel|color miel|amber|ambar|marigold|cempasuchil|caléndula|calendula|mango|whisky|beer|cerveza|maple|honeycomb|panal',
   '#f4d726': 'yellow|amarillo|amarilla|sunshine|sun|sol|amarillo sol|bright yellow|amarillo vivo|lemon|limon amarillo|amarillo limon|canary|canario|amarillo canario|sunflower|girasol|school bus|rubber duck|taxi|banana peel|dandelion|corn|maiz|daffodil|narciso',
   '#f3e9a0': 'pale yellow|amarillo palido|light yellow|amarillo claro|butter|mantequilla|pastel yellow|amarillo pastel|soft yellow|custard|natilla|baby yellow|baby blanket yellow|primrose|amarillo mantequilla|chiffon',

@@ -11,7 +11,9 @@ declare module '../refusal.ts' {
 
 /** An amount of a colourant as it was written, with the name beside it, empty where none stands there. */
 export type WrittenPowder = {
-  readonly low: Amount;
+  /** Undefined where it is told in percent of the oils. */
+  readonly low: Amount | undefined;
+  readonly percentOfOils?: number;
   readonly high?: Amount;
   /** True where it is to the pound of oils ("ppo"). */
   readonly perPound: boolean;
@@ -34,7 +36,10 @@ export function readPowder(text: string): WrittenPowder {
     .replace(HOLDER, ' ')
     .replace(/\s+/gu, ' ')
     .trim();
-  const { low, high } = amountPhrase(said);
+  const percent = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |el )?(?:(?:total|peso)\s+(?:de\s+)?)?(?:oils?|fats?|aceites?|grasas?)?\s*(.*)$/iu.exec(said);
+  if (percent)
+    return { low: undefined, percentOfOils: Number(percent[1]!.replace(',', '.')), perPound, name: (percent[2] ?? '').replace(/^(?:of|de)\s+/iu, '') };
+  const { low, high } = amountPhrase(counted(said));
   const head = headOf(low);
   if (!head) {
     const last = tailOf(said);
@@ -44,6 +49,9 @@ export function readPowder(text: string): WrittenPowder {
   const name = (upper ?? head).rest.replace(/^(?:of|de|del|level|heaping|rasas?|raso|colmadas?|in|en)\s+/iu, '').replace(/^(?:of|de)\s+/iu, '');
   return { low: head.amount, ...(upper && { high: upper.amount }), perPound, name };
 }
+
+/** Spelt numbers that the amounts' grammar does not count: "diez" it does. */
+const counted = (text: string) => text.replace(/^(?:un |una )?(?:buena |good )?(?=\p{L}+adita)/iu, '1 ');
 
 function headOf(text: string): { readonly amount: Amount; readonly rest: string } | undefined {
   const words = text.split(' ');

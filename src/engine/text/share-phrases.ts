@@ -5,9 +5,9 @@ const FRACTIONS: readonly (readonly [RegExp, number])[] = [
   [/^(?:three quarters|three fourths|tres cuartos|tres cuartas partes)\b/iu, 3 / 4],
   [/^(?:two thirds|dos tercios|dos terceras partes)\b/iu, 2 / 3],
   [/^(?:two fifths|dos quintos)\b/iu, 2 / 5],
-  [/^(?:(?:an?|one|1|the|un|una|la|el)? ?(?:other |otra |otro )?(?:half|mitad|medio|media))\b/iu, 1 / 2],
-  [/^(?:(?:an?|one|1|the|un|una|el)? ?(?:other |otra |otro )?(?:third|tercio|tercera parte))\b/iu, 1 / 3],
-  [/^(?:(?:an?|one|1|the|un|una|el)? ?(?:other |otra |otro )?(?:quarter|fourth|cuarto|cuarta parte))\b/iu, 1 / 4],
+  [/^(?:(?:(?:an?|one|1|the|un|una|la|el) )?(?:other |another |otra |otro )?(?:half|mitad|medio|media))\b/iu, 1 / 2],
+  [/^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:third|tercio|tercera parte))\b/iu, 1 / 3],
+  [/^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:quarter|fourth|cuarto|cuarta parte))\b/iu, 1 / 4],
   [/^(?:(?:an?|one|1|un|una)? ?(?:fifth|quinto|quinta parte))\b/iu, 1 / 5],
   [/^(?:(?:an?|one|1|un|una)? ?(?:sixth|sexto))\b/iu, 1 / 6],
   [/^(?:(?:an?|one|1|un|una)? ?(?:eighth|octavo))\b/iu, 1 / 8],
@@ -74,7 +74,7 @@ function piecesIn(text: string): readonly Piece[] {
   }
   const nameFirst = marks.length > 0 && /\p{L}/u.test(bare(text.slice(0, marks[0]!.at)));
   return marks.map(({ at, end, canonical }, index) => {
-    if (!nameFirst || canonical === 'rest')
+    if (!nameFirst || canonical === 'rest' || /^rest/u.test(canonical))
       return { share: canonical, name: bare(text.slice(end, marks[index + 1]?.at)) };
     return { share: canonical, name: bare(text.slice(index === 0 ? 0 : marks[index - 1]!.end, at)) };
   });
@@ -94,7 +94,10 @@ function ratioFirst(text: string): string | undefined {
   const match = /^(\d{1,2}(?:\s*\/\s*\d{1,2})+)\s+(?:of |de )?(.+)$/iu.exec(text);
   if (!match) return undefined;
   const figures = match[1]!.split('/').map(Number);
-  const names = match[2]!.split(/\s*(?:,|\band\b|\by\b|&|\/|\bn\b)\s*/iu).filter(name => name !== '');
+  const joined = match[2]!.split(/\s*(?:,|\band\b|\by\b|&|\/|\bn\b)\s*/iu).filter(name => name !== '');
+  const words = match[2]!.split(/\s+/u);
+  // "50/25/25 black gold copper": a word to each figure.
+  const names = joined.length === 1 && words.length === figures.length ? words : joined;
   const sum = figures.reduce((total, figure) => total + figure, 0);
   if (sum !== 100 || names.length !== figures.length) return undefined;
   return figures.map((figure, at) => `${figure}% ${names[at]}`).join('; ');
@@ -141,6 +144,9 @@ export function sharesPhrase(text: string): string {
   if (said.includes(';')) return said.split(';').map(settled).join(';');
   const ratio = ratioFirst(said);
   if (ratio !== undefined) return ratio;
+  const even = EVEN.exec(said);
+  const evenly = even && layersIn(`colours: ${said.replace(even[0], ' ')}`);
+  if (evenly) return evenly.map(name => `1 parts ${name}`).join('; ');
   const pieces = piecesIn(said);
   const told = said.split(',').map(piece => piece.trim());
   if (told.length > 1 && told.every(piece => shareAt(piece) !== undefined)) return told.map(settled).join('; ');
@@ -150,6 +156,9 @@ export function sharesPhrase(text: string): string {
   const layers = layersIn(said);
   return layers === undefined ? said : layers.map(name => `1 parts ${name}`).join('; ');
 }
+
+/** "a partes iguales", "in equal parts", after the colours. */
+const EVEN = /[\s,]*\b(?:(?:a|en|in|por)\s+)?(?:partes iguales|equal parts|igual(?:es)? cantidad(?:es)?|same amounts?|split evenly|evenly)\b/iu;
 
 function settled(piece: string): string {
   const trimmed = piece.trim();

@@ -47,8 +47,11 @@ const AND = /\s+(?:and|y|n|&|e|con|with)\s+/iu;
 
 /** `coconut 30% olive 70%`, `olive 50 coconut 30 palm 20`, `16 oz olive and 8 oz coconut`: no commas, yet only one meaning. */
 function withBreaks(text: string): string {
+  const percents = text
+    .replace(/\b(?:la )?(?:mitad|half)\b/giu, '50%')
+    .replace(/\b(?:un cuarto|a quarter|quarter|cuarto)\b/giu, '25%');
   // The melting point in the trade's name is no amount, where one follows or stands before.
-  const named = text
+  const named = (/%|\brest|\bresto/iu.test(text) ? percents : text)
     .replace(/\b(coconut|coco)((?: oil)?) (?:76|92)(?: ?(?:deg(?:rees)?|f|°f?))?(?=[\s:=-]+\d)/giu, '$1$2')
     .replace(new RegExp(String.raw`(${COUNT}\s*${WEIGHT}\s*(?:of |de )?(?:coconut|coco)(?: oil)?) (?:76|92)\b`, 'giu'), '$1');
   const joined = named
