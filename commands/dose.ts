@@ -128,7 +128,8 @@ export default command(
       const answer = answerDose({ portion, colourants: wanted, measures, ...(batter && { batter }) });
       const jars = [first, ...others].map(({ jar }) => jar);
       // Of "2-3 cups" both ends are told.
-      const more = high && answerDose({ portion: high, colourants: wanted, measures, ...(batter && { batter }) });
+      const more =
+        high && answerDose({ portion: high, colourants: wanted, measures, ...(batter && { batter }) });
       const ends = high ? amountPhrase(asked.portion) : undefined;
       const notes = await colourNotes(jars, {
         scope: { store, group: context.group },
@@ -182,7 +183,9 @@ const upperEnd = (
 
 /** Two colourants are dosed the same when the spoons, the most and the carrier are. */
 const doseEssence = ({ doses }: DoseAnswer): string =>
-  JSON.stringify(doses.map(({ spoons, ceilingTeaspoons, carrier }) => [spoons, ceilingTeaspoons, carrier.choice]));
+  JSON.stringify(
+    doses.map(({ spoons, ceilingTeaspoons, carrier }) => [spoons, ceilingTeaspoons, carrier.choice]),
+  );
 
 /** The batter of a kept recipe as it stands in the pot when it is split. */
 async function recipeBatter(asked: string, context: Context): Promise<Batter> {

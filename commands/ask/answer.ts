@@ -4,7 +4,7 @@ import type { Attachment, Given } from '../../src/conversation/question.ts';
 import type { Block, Choice, Form, Reply } from '../../src/conversation/reply.ts';
 import { Offer } from '../../src/conversation/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
-import { type Reading, type QuestionRead, readQuestion } from '../../src/engine/questions/read.ts';
+import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
@@ -34,7 +34,8 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   const read = readQuestion(question);
   if (read.outside !== undefined) return outsideReply(read, context);
-  const reading = photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0];
+  const reading =
+    photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0];
   if (!reading) return notUnderstood(read, context);
   const given = { ...filled(reading, context), ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
@@ -50,7 +51,15 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   );
   const understood = understoodBlock(reading, { given, read, context });
   const choices = choicesOf(others, context);
-  const data = { understood: { job: reading.job, command: reading.command, given: textsOf(given), facts: read.facts, corrections: usedCorrections(read, given) } };
+  const data = {
+    understood: {
+      job: reading.job,
+      command: reading.command,
+      given: textsOf(given),
+      facts: read.facts,
+      corrections: usedCorrections(read, given),
+    },
+  };
   const answer = await answered(reading, { given, read, context });
   return {
     ...answer,
@@ -71,11 +80,16 @@ const asDiagnosis = (question: string): Reading => ({
 });
 
 const textsOf = (given: Given): Readonly<Record<string, string>> =>
-  Object.fromEntries(Object.entries(given).filter((entry): entry is [string, string] => typeof entry[1] === 'string'));
+  Object.fromEntries(
+    Object.entries(given).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
+  );
 
 /** Options as the command wants them: a dose without a portion is told by the cup, and says so. */
 function filled({ command, given, missing }: Reading, { language }: Context): Given {
-  return command === 'dose' && given.colourant !== undefined && given.portion === undefined && missing.length <= 1
+  return command === 'dose' &&
+    given.colourant !== undefined &&
+    given.portion === undefined &&
+    missing.length <= 1
     ? { ...given, portion: ONE_CUP[language] }
     : given;
 }
@@ -87,7 +101,10 @@ async function answered(reading: Reading, { given, read, context }: Told): Promi
   if (lacking.length > 0 && reading.command !== 'compare') {
     const names = read.facts.named;
     // "What can I make of these?": a mix of them can be shown, a list of everything cannot.
-    const text = reading.job === 'mix' && names.length > 1 ? say.ask.mixWithoutTarget({ mix: names.slice(0, 3).join(' + ') }) : say.ask.lacks[reading.job];
+    const text =
+      reading.job === 'mix' && names.length > 1
+        ? say.ask.mixWithoutTarget({ mix: names.slice(0, 3).join(' + ') })
+        : say.ask.lacks[reading.job];
     return { kind: 'reply', headline: text, data: { lacking }, blocks: [], cautions: [] };
   }
   if (WRITES.has(reading.command)) {
@@ -108,15 +125,36 @@ async function answered(reading: Reading, { given, read, context }: Told): Promi
   } catch (error) {
     // A "no" is shown with what was understood, so that the misreading can be put right.
     if (error instanceof Offer)
-      return { kind: 'reply', headline: say.refusal(error.refusal), data: { problem: error.refusal.id }, blocks: [], cautions: [], choices: error.choices };
+      return {
+        kind: 'reply',
+        headline: say.refusal(error.refusal),
+        data: { problem: error.refusal.id },
+        blocks: [],
+        cautions: [],
+        choices: error.choices,
+      };
     if (error instanceof Refusal)
-      return { kind: 'reply', headline: say.refusal(error), data: { problem: error.id }, blocks: [], cautions: [] };
+      return {
+        kind: 'reply',
+        headline: say.refusal(error),
+        data: { problem: error.id },
+        blocks: [],
+        cautions: [],
+      };
     throw error;
   }
 }
 
 const carried = z.object({
-  doses: z.tuple([z.object({ colourant: z.object({ id: z.string() }), carrier: z.object({ choice: z.enum(['water', 'oil', 'glycerin']) }) })], z.unknown()),
+  doses: z.tuple(
+    [
+      z.object({
+        colourant: z.object({ id: z.string() }),
+        carrier: z.object({ choice: z.enum(['water', 'oil', 'glycerin']) }),
+      }),
+    ],
+    z.unknown(),
+  ),
 });
 
 /** Who asks what to wet a colour in is told that first; the dose's own steps follow. */
@@ -124,7 +162,10 @@ function wettingFirst(answer: Reply, { say }: Context): Reply {
   const dose = carried.safeParse(answer.data).data?.doses[0];
   const colourant = dose && colourantById(dose.colourant.id);
   if (!dose || !colourant) return answer;
-  const headline = say.ask.wetIn({ carrier: say.dispersion.carriers[dose.carrier.choice], name: nameOf(colourant, say) });
+  const headline = say.ask.wetIn({
+    carrier: say.dispersion.carriers[dose.carrier.choice],
+    name: nameOf(colourant, say),
+  });
   return { ...answer, headline };
 }
 
@@ -143,12 +184,18 @@ function understoodBlock(reading: Reading, { given, read, context }: Told): Bloc
   const corrections = usedCorrections(read, given).map(({ from, to }) => say.ask.corrected({ from, to }));
   const { target } = read.facts;
   const shade = reading.job === 'mix' && target ? [say.ask.target(target)] : [];
-  const line = reading.command === 'compare' ? say.ask.comparing({ names: read.facts.named }) : lineOf(reading.command, given);
+  const line =
+    reading.command === 'compare'
+      ? say.ask.comparing({ names: read.facts.named })
+      : lineOf(reading.command, given);
   return { kind: 'text', text: [say.ask.understood({ line }), ...shade, ...corrections].join(' ') };
 }
 
 /** What a question says that its command has no option for. */
-function notes({ job }: Reading, { read, context: { say } }: { readonly read: QuestionRead; readonly context: Context }): readonly Block[] {
+function notes(
+  { job }: Reading,
+  { read, context: { say } }: { readonly read: QuestionRead; readonly context: Context },
+): readonly Block[] {
   const { facts } = read;
   const lines = [
     ...(read.hotProcess ? [say.ask.hotProcess] : []),

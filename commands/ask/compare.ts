@@ -43,7 +43,11 @@ export async function compareReply(names: readonly string[], context: Context): 
   const portion = parsePortion('1 cup', measures);
   const rows = jars
     .map(jar => {
-      const { doses } = answerDose({ portion, colourants: [{ ...knownOf(jar, measures), strength: { by: 'name', name: 'full' } }], measures });
+      const { doses } = answerDose({
+        portion,
+        colourants: [{ ...knownOf(jar, measures), strength: { by: 'name', name: 'full' } }],
+        measures,
+      });
       const [dose] = doses;
       return { name: jar.item?.name ?? nameOf(jar.colourant, say), kind: jar.colourant.id, dose: dose! };
     })
@@ -53,13 +57,20 @@ export async function compareReply(names: readonly string[], context: Context): 
   const headline =
     times < 1.1
       ? say.ask.asStrong({ one: strongest.name, other: next.name })
-      : say.ask.stronger({ one: strongest.name, other: next.name, times: printNumber(Number(times.toPrecision(2))) });
+      : say.ask.stronger({
+          one: strongest.name,
+          other: next.name,
+          times: printNumber(Number(times.toPrecision(2))),
+        });
   return {
     kind: 'reply',
     headline,
     data: { strengths: rows.map(({ name, dose }) => ({ name, teaspoonsPerCup: dose.teaspoons })) },
     blocks: [
-      { kind: 'rows', rows: rows.map(({ name, dose }) => say.ask.fullInACup({ name, spoons: spoonsOf(dose, say) })) },
+      {
+        kind: 'rows',
+        rows: rows.map(({ name, dose }) => say.ask.fullInACup({ name, spoons: spoonsOf(dose, say) })),
+      },
       { kind: 'text', text: say.ask.compareNote },
     ],
     cautions: [],

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { readCommandLine } from '../../src/conversation/command-line.ts';
 import { followUp } from '../../src/conversation/command.ts';
+import { readCommandLine } from '../../src/conversation/command-line.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';
 
@@ -29,7 +29,8 @@ const changed = followUp({
   seenBy: 'asker',
   pace: 'slow',
   args: line,
-  answer: (_args, context, { fields }) => answerLine(typeof fields.line === 'string' ? fields.line : '', context),
+  answer: (_args, context, { fields }) =>
+    answerLine(typeof fields.line === 'string' ? fields.line : '', context),
 });
 
 /** The line that a question was read as, in a form to change it. */

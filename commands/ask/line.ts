@@ -1,7 +1,13 @@
 import type { Given } from '../../src/conversation/question.ts';
 
-const quoted = (value: string) => (/[\s":]/.test(value) ? `"${value.replaceAll(/["\\]/g, sign => `\\${sign}`)}"` : value);
+const quoted = (value: string) =>
+  /[\s":]/.test(value) ? `"${value.replaceAll(/["\\]/g, sign => `\\${sign}`)}"` : value;
 
 /** A command with its options as it would be typed; files are left out. */
 export const lineOf = (command: string, given: Given): string =>
-  [`/${command}`, ...Object.entries(given).flatMap(([name, value]) => (typeof value === 'object' ? [] : [`${name}:${quoted(String(value))}`]))].join(' ');
+  [
+    `/${command}`,
+    ...Object.entries(given).flatMap(([name, value]) =>
+      typeof value === 'object' ? [] : [`${name}:${quoted(String(value))}`],
+    ),
+  ].join(' ');

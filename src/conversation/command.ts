@@ -71,7 +71,10 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
 /** What was given, under the names the options have now. */
 const renamed = (given: Given, formerly: Readonly<Record<string, string>> = {}): Given =>
   Object.fromEntries(
-    Object.entries(given).map(([name, value]) => [Object.hasOwn(formerly, name) ? formerly[name]! : name, value]),
+    Object.entries(given).map(([name, value]) => [
+      Object.hasOwn(formerly, name) ? formerly[name]! : name,
+      value,
+    ]),
   );
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */

@@ -8,12 +8,12 @@ import { isAction, type ResponseMode, type Suggestion } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
-import { typedValue } from './typed-value.ts';
-import { Offer, takeOrOffer } from './which-one.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
 import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
+import { typedValue } from './typed-value.ts';
+import { Offer, takeOrOffer } from './which-one.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {

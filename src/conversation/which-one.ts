@@ -39,19 +39,23 @@ function unclearIn({ id, values }: Refusal, language: 'en' | 'es'): Unclear | un
   const text = said.text ?? said.asked;
   if (typeof text !== 'string' || text.trim() === '') return undefined;
   const ends = id === 'amount-range' ? [said.low, said.high] : [];
-  const candidates = [...listOf(said.candidates), ...listOf(said.nearest), ...ends].flatMap((one): readonly Candidate[] => {
-    if (typeof one === 'string') return [{ label: one, text: one }];
-    const entry = named.safeParse(one);
-    const names = entry.success ? entry.data.names : phrase.safeParse(one).data;
-    return names ? [{ label: names[language], text: names.en }] : [];
-  });
+  const candidates = [...listOf(said.candidates), ...listOf(said.nearest), ...ends].flatMap(
+    (one): readonly Candidate[] => {
+      if (typeof one === 'string') return [{ label: one, text: one }];
+      const entry = named.safeParse(one);
+      const names = entry.success ? entry.data.names : phrase.safeParse(one).data;
+      return names ? [{ label: names[language], text: names.en }] : [];
+    },
+  );
   return candidates.length === 0 ? undefined : { text: text.trim(), candidates: candidates.slice(0, MOST) };
 }
 
 /** The option whose text holds the unclear part. */
 function optionWith(text: string, given: Given): readonly [name: string, value: string] | undefined {
   const part = text.replace(/…$/u, '').toLowerCase();
-  const entries = Object.entries(given).filter((entry): entry is [string, string] => typeof entry[1] === 'string');
+  const entries = Object.entries(given).filter(
+    (entry): entry is [string, string] => typeof entry[1] === 'string',
+  );
   return (
     entries.find(([, value]) => value.trim().toLowerCase() === part) ??
     entries.find(([, value]) => value.toLowerCase().includes(part))
@@ -72,7 +76,10 @@ const SLIPS: ReadonlySet<string> = new Set(['colourant-unknown', 'oil-unknown'])
  */
 function slipOf({ text, candidates }: Unclear): Candidate | undefined {
   const words = fold(text).split(' ');
-  const allowed = Math.min(3, words.reduce((sum, word) => sum + slipsIn(word.length), 0));
+  const allowed = Math.min(
+    3,
+    words.reduce((sum, word) => sum + slipsIn(word.length), 0),
+  );
   const near = candidates
     .map(candidate => ({ candidate, far: distance(fold(text), fold(candidate.text)) }))
     .sort((a, b) => a.far - b.far);
@@ -82,7 +89,10 @@ function slipOf({ text, candidates }: Unclear): Candidate | undefined {
 }
 
 /** Words of refused colours that a slip may have been meant for: "cinabar", "cadmiun". */
-const BARRED_WORDS = 'cadmium cadmio cinnabar cinabrio vermilion mercury mercurio arsenic arsenico plomo minium minio realgar orpiment litharge uranium antimony cobalto nickel chromate cromato'.split(' ');
+const BARRED_WORDS =
+  'cadmium cadmio cinnabar cinabrio vermilion mercury mercurio arsenic arsenico plomo minium minio realgar orpiment litharge uranium antimony cobalto nickel chromate cromato'.split(
+    ' ',
+  );
 const nearBarred = (word: string): boolean =>
   barredIn(word)?.hue === false || BARRED_WORDS.some(known => distance(word, known) <= slipsIn(known.length));
 
@@ -93,7 +103,10 @@ type Asked = { readonly command: string; readonly action: Action; readonly given
  * right and said so; where every candidate gives the same answer it is given first; else each candidate is a button.
  * Throws an {@link Offer} then, and every other Refusal as it is.
  */
-export async function takeOrOffer({ command, action, given }: Asked, context: Context): Promise<Reply | Form> {
+export async function takeOrOffer(
+  { command, action, given }: Asked,
+  context: Context,
+): Promise<Reply | Form> {
   try {
     return await action.take(given, context);
   } catch (refusal) {
@@ -104,11 +117,27 @@ export async function takeOrOffer({ command, action, given }: Asked, context: Co
     const [name, value] = option;
     const withText = (by: string): Given => ({ ...given, [name]: replaced(value, unclear.text, by) });
     const slip = SLIPS.has(refusal.id) ? slipOf(unclear) : undefined;
-    if (slip) return readAs(slip, await takeOrOffer({ command, action, given: withText(slip.text) }, context), context);
+    if (slip)
+      return readAs(
+        slip,
+        await takeOrOffer({ command, action, given: withText(slip.text) }, context),
+        context,
+      );
     const choices = await choicesFor({ command, action, given, option: name }, unclear, context);
-    const same = await sameForAll(action, unclear.candidates.map(({ text }) => withText(text)), context);
+    // Names that are merely near are no candidates of one meaning.
+    const isOneOf = 'candidates' in refusal.values;
+    const same = !isOneOf
+      ? undefined
+      : await sameForAll(
+          action,
+          unclear.candidates.map(({ text }) => withText(text)),
+          context,
+        );
     if (!same) throw new Offer(refusal, choices);
-    const note = context.say.ask.sameForAll({ text: unclear.text, names: unclear.candidates.map(({ label }) => label) });
+    const note = context.say.ask.sameForAll({
+      text: unclear.text,
+      names: unclear.candidates.map(({ label }) => label),
+    });
     return { ...same, blocks: [{ kind: 'text', text: note }, ...same.blocks], choices };
   }
 }
@@ -120,7 +149,11 @@ function readAs({ label }: Candidate, answer: Reply | Form, { say }: Context): R
 }
 
 /** The answer that all of several questions get, with everybody's cautions; undefined where they differ. */
-async function sameForAll(action: Action, asked: readonly Given[], context: Context): Promise<Reply | undefined> {
+async function sameForAll(
+  action: Action,
+  asked: readonly Given[],
+  context: Context,
+): Promise<Reply | undefined> {
   const { essence } = action;
   if (!essence || asked.length < 2) return undefined;
   const replies: Reply[] = [];
@@ -134,7 +167,9 @@ async function sameForAll(action: Action, asked: readonly Given[], context: Cont
   }
   const [first, ...others] = replies;
   if (!first || others.some(one => essence(one) !== essence(first))) return undefined;
-  const cautions = new Map(replies.flatMap(reply => reply.cautions.map(caution => [caution.id, caution] as const)));
+  const cautions = new Map(
+    replies.flatMap(reply => reply.cautions.map(caution => [caution.id, caution] as const)),
+  );
   return { ...first, cautions: [...cautions.values()] };
 }
 

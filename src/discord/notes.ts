@@ -1,18 +1,22 @@
 import { type Message, MessageFlags } from 'discord.js';
 import type { Origin } from '../conversation/question.ts';
-import { type Conversation, firstAidForWords } from '../conversation/receive.ts';
+import { type Conversation, firstAidForWords, receive } from '../conversation/receive.ts';
+import { readQuestion } from '../engine/questions/read.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
 import { payloadOf } from './render.ts';
 
 /**
- * Answers a message that tells of an emergency, and no other: with the first aid, where everybody who reads the message
- * reads it too. True when it was answered. The platform lets us read what is written to us and in direct messages, and
+ * Answers a message that tells of an emergency, with the first aid, and one that asks us a plain question, with its answer,
+ * where everybody who reads the message reads it too. True when it was answered. The platform lets us read what is written to us and in direct messages, and
  * everything where it granted the message content intent.
  */
 export async function answerNote(message: Message, conversation: Conversation): Promise<boolean> {
   if (message.author.bot || message.content === '' || !message.channel.isSendable()) return false;
-  const answer = await firstAidForWords(message.content, originOf(message), conversation);
+  const origin = originOf(message);
+  const firstAid = await firstAidForWords(message.content, origin, conversation);
+  const answer = firstAid ?? (isQuestion(message) ? await answerInWords(message, conversation) : undefined);
   if (answer?.kind !== 'reply') return false;
+  // A post has no buttons that are one member's own.
   const { components, files } = payloadOf({ ...answer, choices: [] }, wordsIn(answer.language));
   await message.channel.send({
     components: [...components],
@@ -22,6 +26,42 @@ export async function answerNote(message: Message, conversation: Conversation): 
   });
   return true;
 }
+
+/** Longer notes are talk among members. */
+const LONGEST_QUESTION = 300;
+/** What is about a member's own shelf is not told to everybody. */
+const OWN: ReadonlySet<string> = new Set(['shelf-add', 'shelf-use', 'shelf-show']);
+/** How sure a reading must be before anybody's note is answered unasked: a turn of phrase, and what it is about. */
+const SURE = 3.5;
+
+/**
+ * Whether a note is a question to us: it mentions us, is told to us alone, or asks with a question mark for something that we
+ * surely do and that nothing is missing for.
+ */
+function isQuestion({ content, mentions, client, guild }: Message): boolean {
+  if (content.length > LONGEST_QUESTION) return false;
+  const [reading] = readQuestion(content).readings;
+  if (!reading || OWN.has(reading.job)) return false;
+  if (
+    guild === null ||
+    (client.user !== null && mentions.has(client.user, { ignoreEveryone: true, ignoreRoles: true }))
+  )
+    return true;
+  return (
+    content.includes('?') && reading.score >= SURE && reading.missing.length === 0 && reading.job !== 'help'
+  );
+}
+
+const answerInWords = (message: Message, conversation: Conversation) =>
+  receive(
+    {
+      ...originOf(message),
+      kind: 'command',
+      path: ['ask'],
+      given: { question: message.content.replace(/<@!?\d+>/gu, ' ').trim() || '?' },
+    },
+    conversation,
+  );
 
 /** A message does not say its writer's language: the group's stands in, unless they prefer another. */
 function originOf({ id, author, guild, channelId, createdTimestamp }: Message): Origin {

@@ -1,12 +1,12 @@
 import { randomInt } from 'node:crypto';
 import type { Action } from '../conversation/command.ts';
+import { readCommandLine } from '../conversation/command-line.ts';
 import type { Given, Question } from '../conversation/question.ts';
 import { type Conversation, firstAidForWords, receive } from '../conversation/receive.ts';
 import type { Answer, Problem } from '../conversation/reply.ts';
 import { Refusal } from '../engine/refusal.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
-import { readCommandLine } from '../conversation/command-line.ts';
 import { fileAt, givenFrom } from './given.ts';
 
 /** Who sits at the terminal. */
@@ -35,7 +35,8 @@ const FOLLOWING = /^(press|choose|fill)\s+(\S+)\s*(.*)$/s;
 /** Answers one line as the member in that seat. Never throws for what was typed. */
 export async function askLine(line: string, seat: Seat, conversation: Conversation): Promise<Answered> {
   const following = FOLLOWING.exec(line.trim());
-  const command = following?.[1] ?? (line.trim().startsWith('/') ? (line.trim().slice(1).split(/\s/, 1)[0] ?? '') : 'ask');
+  const command =
+    following?.[1] ?? (line.trim().startsWith('/') ? (line.trim().slice(1).split(/\s/, 1)[0] ?? '') : 'ask');
   try {
     const asked = following ? await follow(following) : await ask(line, conversation);
     const question: Question = { ...originOf(seat), ...asked };
@@ -65,7 +66,8 @@ export function originOf({ member, group, language, locale, manages, roles, at =
 
 async function ask(line: string, { registry }: Conversation) {
   // Words without a slash are a question in plain words.
-  if (!line.trim().startsWith('/')) return { kind: 'command' as const, path: ['ask'], given: { question: line.trim() } };
+  if (!line.trim().startsWith('/'))
+    return { kind: 'command' as const, path: ['ask'], given: { question: line.trim() } };
   const optionNames = (action: Action | undefined) =>
     action?.options.flatMap(({ name }) => [name, name.replace(/-1$/, '')]);
   const { path, options } = readCommandLine(line, known => optionNames(registry.actions.get(known)));

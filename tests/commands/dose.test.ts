@@ -26,8 +26,8 @@ describe('/dose on the chat platform', () => {
   test.each([
     [
       'an unknown colourant with the nearest names',
-      { colourant: 'ultramrine blu', portion: '1 cup' },
-      /Ultramarine blue/,
+      { colourant: 'ultraviolet brine', portion: '1 cup' },
+      /Ultramarine/,
     ],
     [
       'a portion without a unit with the units',
@@ -45,6 +45,23 @@ describe('/dose on the chat platform', () => {
     expect(answer.ephemeral).toBe(true);
     expect(answer.text).toMatch(sentence);
     expect(answer.text.length).toBeLessThan(400);
+  });
+
+  test('puts a slip of the finger right and says so', async () => {
+    const answer = await dose({ colourant: 'utlramarine blu', portion: '2 cups' });
+    expect(answer.text).toMatch(/^## 1\/2 tsp ultramarine blue for 2 cups\n[\s\S]*Read as Ultramarine blue/);
+  });
+
+  test('asks before it reads a slip that may mean a poison', async () => {
+    const answer = await dose({ colourant: 'cinabar', portion: '1 cup' });
+    expect(answer.text).not.toContain('Read as');
+    expect(answer.ephemeral).toBe(true);
+  });
+
+  test('answers first what is the same for everything a name may mean', async () => {
+    const answer = await dose({ colourant: 'ultramarine', portion: '2-3 cups' });
+    expect(answer.text).toContain('The dose is the same for all of them');
+    expect(answer.text).toMatch(/For 3 cups: 1\/2 tsp \+ 1\/4 tsp/);
   });
 
   test('shows a member’s own words as words, not as markup or a mention', async () => {

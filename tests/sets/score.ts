@@ -1,30 +1,37 @@
-import { colourantsMeant } from '../../src/engine/colourants/find.ts';
-import { parseOils } from '../../src/engine/batch/oils/oil-list.ts';
-import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
+import type { Conversation } from '../../src/conversation/receive.ts';
 import { parseSize } from '../../src/engine/batch/batch-size.ts';
+import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
+import { parseOils } from '../../src/engine/batch/oils/oil-list.ts';
 import { parsePortions } from '../../src/engine/batch/portions/portion-list.ts';
 import type { ColourAsk } from '../../src/engine/batch/request.ts';
-import { parsePremix, parseCarrier } from '../../src/engine/dosing/parse-premix.ts';
-import { parsePortionRange, type Portion } from '../../src/engine/quantities/amount.ts';
+import { colourantsMeant } from '../../src/engine/colourants/find.ts';
+import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
+import { type Portion, parsePortionRange } from '../../src/engine/quantities/amount.ts';
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { substanceNamed } from '../../src/engine/stability/names.ts';
 import { apart, colourNamed } from '../../src/engine/text/colour-name.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { readPowder } from '../../src/engine/text/powder-phrase.ts';
-import type { Conversation } from '../../src/conversation/receive.ts';
 import { askLine } from '../../src/terminal/seat.ts';
 
 /** A set of texts by one kind of maker, as its writer labelled it. */
 export type TextSet = {
   readonly writer: string;
   readonly questions: readonly { text: string; language: 'en' | 'es'; job: string; expect: Expect }[];
-  readonly amounts: readonly { text: string; language: string; kind: string; expect: Readonly<Record<string, unknown>> }[];
+  readonly amounts: readonly {
+    text: string;
+    language: string;
+    kind: string;
+    expect: Readonly<Record<string, unknown>>;
+  }[];
   readonly colours: readonly { text: string; hex: string }[];
   readonly scope: readonly { text: string; language: 'en' | 'es'; outside: boolean }[];
 };
 type Expect = Readonly<Record<string, unknown>>;
 export type Part = { readonly right: number; readonly total: number };
-export type Score = Readonly<Record<'questions' | 'amounts' | 'colours' | 'scope', Part>> & { readonly misses: readonly string[] };
+export type Score = Readonly<Record<'questions' | 'amounts' | 'colours' | 'scope', Part>> & {
+  readonly misses: readonly string[];
+};
 
 /** Two colours this near (CIEDE2000) are one person's idea of the other's word. */
 const NEAR = 20;
@@ -32,10 +39,16 @@ const NEAR = 20;
 /** Right where everything that the label states was understood: the job, the names, the numbers within 1 %. */
 export async function score(set: TextSet, conversation: Conversation): Promise<Score> {
   const misses: string[] = [];
-  const part = async <Item extends { text: string }>(name: string, items: readonly Item[], wrong: (item: Item) => Promise<string | undefined> | string | undefined): Promise<Part> => {
+  const part = async <Item extends { text: string }>(
+    name: string,
+    items: readonly Item[],
+    wrong: (item: Item) => Promise<string | undefined> | string | undefined,
+  ): Promise<Part> => {
     let right = 0;
     for (const [at, item] of items.entries()) {
-      const why = await Promise.try(wrong, item).catch((error: unknown) => `threw ${String((error as { id?: string }).id ?? error)}`);
+      const why = await (async () => wrong(item))().catch(
+        (error: unknown) => `threw ${String((error as { id?: string }).id ?? error)}`,
+      );
       if (why === undefined) right += 1;
       else misses.push(`${name} ${at} “${item.text}”: ${why}`);
     }
@@ -43,12 +56,14 @@ export async function score(set: TextSet, conversation: Conversation): Promise<S
   };
   const asked = async (text: string, language: 'en' | 'es') => {
     const seat = { member: `reader-${Math.random()}`, group: 'sets', language, manages: false, roles: [] };
-    return (await askLine(`/ask question:${JSON.stringify(text.replaceAll('\n', ' '))}`, seat, conversation)).answer;
+    return (await askLine(`/ask question:${JSON.stringify(text.replaceAll('\n', ' '))}`, seat, conversation))
+      .answer;
   };
   return {
     questions: await part('question', set.questions, async ({ text, language, job, expect }) => {
       const answer = await asked(text, language);
-      if (answer.kind !== 'reply') return `no reply: ${answer.kind} ${answer.kind === 'problem' ? answer.id : ''}`;
+      if (answer.kind !== 'reply')
+        return `no reply: ${answer.kind} ${answer.kind === 'problem' ? answer.id : ''}`;
       return wrongQuestion(answer.data as Answered, job, expect);
     }),
     amounts: await part('amount', set.amounts, item => wrongAmount(item)),
@@ -76,7 +91,18 @@ type Answered = {
     readonly command?: string;
     readonly outside?: string;
     readonly given?: Readonly<Record<string, string>>;
-    readonly facts?: { readonly named: readonly string[]; readonly portion?: string; readonly powder?: string; readonly strength?: string; readonly target?: { readonly hex: string }; readonly region?: string; readonly oils?: string; readonly superfat?: number; readonly percent?: number; readonly concentration?: number };
+    readonly facts?: {
+      readonly named: readonly string[];
+      readonly portion?: string;
+      readonly powder?: string;
+      readonly strength?: string;
+      readonly target?: { readonly hex: string };
+      readonly region?: string;
+      readonly oils?: string;
+      readonly superfat?: number;
+      readonly percent?: number;
+      readonly concentration?: number;
+    };
   };
 };
 
@@ -93,16 +119,22 @@ function wrongQuestion({ understood }: Answered, job: string, expect: Expect): s
 }
 
 type Facts = NonNullable<Answered['understood']>['facts'];
-type Got = { readonly names: readonly string[]; readonly facts: Facts; readonly given: Readonly<Record<string, string>>; readonly job: string };
+type Got = {
+  readonly names: readonly string[];
+  readonly facts: Facts;
+  readonly given: Readonly<Record<string, string>>;
+  readonly job: string;
+};
 
 function wrongFact(key: string, value: unknown, { names, facts, given, job }: Got): string | undefined {
   const portion = facts?.portion === undefined ? undefined : parsePortionRange(facts.portion).low;
   const isDose = job === 'dose' || job === 'preview';
-  if (isDose && key.startsWith('portion') && given.portion !== facts?.portion) return `ran with ${given.portion}`;
+  if (isDose && key.startsWith('portion') && given.portion !== facts?.portion)
+    return `ran with ${given.portion}`;
   switch (key) {
     case 'colourant': {
       const all = [...names, given.colourant, given.item, given.mix].filter(name => name !== undefined);
-      return all.some(name => sameThing(name, String(value))) ? undefined : `got ${all.join(', ')}`;
+      return all.some(name => sameThing(name, value as string)) ? undefined : `got ${all.join(', ')}`;
     }
     case 'ingredients': {
       const missing = (value as string[]).filter(wanted => !names.some(name => sameThing(name, wanted)));
@@ -113,7 +145,9 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
     case 'portion_g_batter':
     case 'portion_g_oils': {
       const of = key === 'portion_g_oils' ? 'oils' : 'batter';
-      return portion?.measure === 'mass' && near(portion.grams, value) && portion.of === of ? undefined : `got ${facts?.portion}`;
+      return portion?.measure === 'mass' && near(portion.grams, value) && portion.of === of
+        ? undefined
+        : `got ${facts?.portion}`;
     }
     case 'grams':
     case 'tsp': {
@@ -124,11 +158,15 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
     case 'strength':
       return facts?.strength === value ? undefined : `got ${facts?.strength}`;
     case 'target_hex':
-      return facts?.target && apart(facts.target.hex, String(value)) <= NEAR ? undefined : `got ${facts?.target?.hex}`;
+      return facts?.target && apart(facts.target.hex, value as string) <= NEAR
+        ? undefined
+        : `got ${facts?.target?.hex}`;
     case 'region':
       return facts?.region === value ? undefined : `got ${facts?.region}`;
     case 'percent':
-      return [facts?.superfat, facts?.percent, facts?.concentration].includes(Number(value)) ? undefined : `got ${facts?.superfat}`;
+      return [facts?.superfat, facts?.percent, facts?.concentration].includes(Number(value))
+        ? undefined
+        : `got ${facts?.superfat}`;
     case 'oils':
       return facts?.oils === undefined ? 'no oils' : wrongOils(facts.oils, value as Record<string, number>);
     default:
@@ -137,7 +175,8 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
 }
 
 const millilitres = (portion: Portion) => (portion.measure === 'volume' ? portion.millilitres : Number.NaN);
-const near = (got: number, wanted: unknown) => Math.abs(got - Number(wanted)) <= 0.012 * Math.abs(Number(wanted));
+const near = (got: number, wanted: unknown) =>
+  Math.abs(got - Number(wanted)) <= 0.012 * Math.abs(Number(wanted));
 
 /** Two names of one thing, as far as the catalogue and the list of substances know it. */
 function sameThing(got: string, wanted: string): boolean {
@@ -173,16 +212,28 @@ function wrongAmount({ text, kind, expect }: TextSet['amounts'][number]): string
       return wrongPowder(text, expect);
     case 'size': {
       const size = parseSize(text);
-      const got = size.by === 'mould' ? volumeOf(size.mould) : size.by === 'batter-volume' ? size.millilitres : size.grams;
+      const got =
+        size.by === 'mould'
+          ? volumeOf(size.mould)
+          : size.by === 'batter-volume'
+            ? size.millilitres
+            : size.grams;
       const wanted = expect.g ?? expect.ml ?? expect.g_low;
       const isMass = size.by === 'oils' || size.by === 'batter-mass';
-      return isMass === (expect.g !== undefined) && near(got, wanted) ? undefined : `got ${JSON.stringify(size)}`;
+      return isMass === (expect.g !== undefined) && near(got, wanted)
+        ? undefined
+        : `got ${JSON.stringify(size)}`;
     }
     case 'premix': {
       const read = parsePremix(text);
-      const ratio = read.by === 'spoons' ? read.carrierMillilitres / read.powderMillilitres : read.by === 'percent' ? (1 - read.pigmentShare) / read.pigmentShare : Number.NaN;
+      const ratio =
+        read.by === 'spoons'
+          ? read.carrierMillilitres / read.powderMillilitres
+          : read.by === 'percent'
+            ? (1 - read.pigmentShare) / read.pigmentShare
+            : Number.NaN;
       const wanted = Number(expect.carrier_parts) / Number(expect.powder_parts);
-      const carrier = expect.carrier === undefined || parseCarrier(String(expect.carrier)) === read.carrier;
+      const carrier = expect.carrier === undefined || parseCarrier(expect.carrier as string) === read.carrier;
       return near(ratio, wanted) && carrier ? undefined : `got ${JSON.stringify(read)}`;
     }
     case 'recipe-oils':
@@ -192,7 +243,8 @@ function wrongAmount({ text, kind, expect }: TextSet['amounts'][number]): string
     case 'layers': {
       const layers = parsePortions(text).map(nameOf);
       const wanted = expect.layers as string[];
-      const same = layers.length === wanted.length && wanted.every((name, at) => sameColour(layers[at]!, name));
+      const same =
+        layers.length === wanted.length && wanted.every((name, at) => sameColour(layers[at]!, name));
       return same ? undefined : `got ${layers.join(', ')}`;
     }
     default:
@@ -201,37 +253,58 @@ function wrongAmount({ text, kind, expect }: TextSet['amounts'][number]): string
 }
 
 const volumeOf = (mould: Extract<ReturnType<typeof parseSize>, { by: 'mould' }>['mould']): number =>
-  mould.shape === 'loaf' ? mould.lengthCm * mould.widthCm * mould.heightCm : mould.shape === 'cylinder' ? (Math.PI / 4) * mould.diameterCm ** 2 * mould.lengthCm : mould.count * mould.eachMillilitres;
+  mould.shape === 'loaf'
+    ? mould.lengthCm * mould.widthCm * mould.heightCm
+    : mould.shape === 'cylinder'
+      ? (Math.PI / 4) * mould.diameterCm ** 2 * mould.lengthCm
+      : mould.count * mould.eachMillilitres;
 
-function wrongAmountOf({ low, high }: { low: Portion; high?: Portion }, expect: Readonly<Record<string, unknown>>): string | undefined {
+function wrongAmountOf(
+  { low, high }: { low: Portion; high?: Portion },
+  expect: Readonly<Record<string, unknown>>,
+): string | undefined {
   const value = (portion: Portion) => (portion.measure === 'volume' ? portion.millilitres : portion.grams);
   const unit = expect.ml !== undefined || expect.ml_low !== undefined ? 'volume' : 'mass';
   const lowWanted = expect.ml ?? expect.ml_low ?? expect.g ?? expect.g_low;
   const highWanted = expect.ml_high ?? expect.g_high;
-  const good = low.measure === unit && near(value(low), lowWanted) && (highWanted === undefined ? high === undefined : high !== undefined && near(value(high), highWanted));
+  const good =
+    low.measure === unit &&
+    near(value(low), lowWanted) &&
+    (highWanted === undefined ? high === undefined : high !== undefined && near(value(high), highWanted));
   return good ? undefined : `got ${JSON.stringify({ low, high })}`;
 }
 
 function wrongPowder(text: string, expect: Readonly<Record<string, unknown>>): string | undefined {
   const read = readPowder(text);
-  const bad = (wanted: unknown, got: number | undefined) => wanted !== undefined && (got === undefined || !near(got, wanted));
-  const tsp = (amount: (typeof read)['high']) => (amount?.measure === 'volume' ? amount.millilitres / US_TEASPOON_ML : undefined);
+  const bad = (wanted: unknown, got: number | undefined) =>
+    wanted !== undefined && (got === undefined || !near(got, wanted));
+  const tsp = (amount: (typeof read)['high']) =>
+    amount?.measure === 'volume' ? amount.millilitres / US_TEASPOON_ML : undefined;
   const grams = (amount: (typeof read)['high']) => (amount?.measure === 'mass' ? amount.grams : undefined);
   const wrong =
-    (read.perPound ? bad(expect.tsp, undefined) || bad(expect.g, undefined) : bad(expect.tsp, tsp(read.low)) || bad(expect.g, grams(read.low))) ||
+    (read.perPound
+      ? bad(expect.tsp, undefined) || bad(expect.g, undefined)
+      : bad(expect.tsp, tsp(read.low)) || bad(expect.g, grams(read.low))) ||
     bad(expect.percent_oils, read.percentOfOils) ||
     bad(expect.tsp_low, tsp(read.low)) ||
     bad(expect.tsp_high, tsp(read.high)) ||
     bad(expect.g_low, grams(read.low)) ||
     bad(expect.g_high, grams(read.high)) ||
-    (expect.tsp_per_lb_oils !== undefined && (!read.perPound || bad(expect.tsp_per_lb_oils, tsp(read.low)))) ||
+    (expect.tsp_per_lb_oils !== undefined &&
+      (!read.perPound || bad(expect.tsp_per_lb_oils, tsp(read.low)))) ||
     (expect.g_per_lb_oils !== undefined && (!read.perPound || bad(expect.g_per_lb_oils, grams(read.low)))) ||
-    (expect.oz_per_lb_oils !== undefined && (!read.perPound || bad(Number(expect.oz_per_lb_oils) * 28.349523125, grams(read.low)))) ||
-    (expect.colourant !== undefined && !sameThing(read.name, String(expect.colourant)));
+    (expect.oz_per_lb_oils !== undefined &&
+      (!read.perPound || bad(Number(expect.oz_per_lb_oils) * 28.349523125, grams(read.low)))) ||
+    (expect.colourant !== undefined && !sameThing(read.name, expect.colourant as string));
   return wrong ? `got ${JSON.stringify(read)}` : undefined;
 }
 
-const nameOf = ({ colours }: { colours: readonly ColourAsk[] }): string => colours.map(({ text, strength }) => (strength.by === 'name' && strength.name !== 'full' ? `${strength.name} ${text}` : text)).join(' ') || 'plain';
+const nameOf = ({ colours }: { colours: readonly ColourAsk[] }): string =>
+  colours
+    .map(({ text, strength }) =>
+      strength.by === 'name' && strength.name !== 'full' ? `${strength.name} ${text}` : text,
+    )
+    .join(' ') || 'plain';
 
 const PLAIN = /^(?:plain|uncolou?red|natural|base|none|no colou?r)$/iu;
 
@@ -246,15 +319,29 @@ function sameColour(got: string, wanted: string): boolean {
 function wrongShares(text: string, wanted: Readonly<Record<string, number>>): string | undefined {
   const portions = parsePortions(text);
   const parts = portions.reduce((sum, { share }) => sum + (share.by === 'parts' ? share.parts : 0), 0);
-  const told = portions.reduce((sum, { share }) => sum + (share.by === 'percent' ? share.percent / 100 : 0), 0);
-  const weights = portions.map(({ share }) => (share.by === 'mass' ? share.grams : share.by === 'volume' ? share.millilitres : 0));
+  const told = portions.reduce(
+    (sum, { share }) => sum + (share.by === 'percent' ? share.percent / 100 : 0),
+    0,
+  );
+  const weights = portions.map(({ share }) =>
+    share.by === 'mass' ? share.grams : share.by === 'volume' ? share.millilitres : 0,
+  );
   const weight = weights.reduce((sum, one) => sum + one, 0);
   const got = portions.map((portion, at) => {
     const { share } = portion;
-    const value = share.by === 'percent' ? share.percent / 100 : share.by === 'parts' ? ((1 - told) * share.parts) / parts : share.by === 'rest' ? 1 - told : weights[at]! / weight;
+    const value =
+      share.by === 'percent'
+        ? share.percent / 100
+        : share.by === 'parts'
+          ? ((1 - told) * share.parts) / parts
+          : share.by === 'rest'
+            ? 1 - told
+            : weights[at]! / weight;
     return { name: nameOf(portion), value };
   });
   const entries = Object.entries(wanted);
-  const missing = entries.filter(([name, value]) => !got.some(one => sameColour(one.name, name) && near(one.value, value)));
+  const missing = entries.filter(
+    ([name, value]) => !got.some(one => sameColour(one.name, name) && near(one.value, value)),
+  );
   return missing.length === 0 && got.length === entries.length ? undefined : `got ${JSON.stringify(got)}`;
 }

@@ -1,8 +1,8 @@
 import type { Suggestion } from '../../../src/conversation/command.ts';
 import type { Context } from '../../../src/conversation/context.ts';
 import { completeColourants } from '../../../src/engine/colourants/complete.ts';
-import { fold } from '../../../src/engine/text/fold.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
+import { fold } from '../../../src/engine/text/fold.ts';
 import { listShelf } from '../../../src/records/shelf/index.ts';
 import { findJar } from '../../../src/records/shelf/jar.ts';
 

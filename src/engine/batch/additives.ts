@@ -1,7 +1,7 @@
-import { fold } from '../text/fold.ts';
 import type { Origin } from '../origin.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
+import { fold } from '../text/fold.ts';
 import { leadingAmount } from './leading-amount.ts';
 import { oilById } from './oils/find-oil.ts';
 import type { OilMass } from './oils/oil.ts';

@@ -66,13 +66,15 @@ function within(size: number, text: string, answer: BatchSize): BatchSize {
 }
 
 /** A dimension between figures: `25x9x7 cm` tells sides and no pieces. */
-const SIDES = /\d\s*(?:cm|mm|in|inch|inches|pulgadas)?\s*(?:x|by|por)\s*\d[\d.,/ ]*(?:cm|mm|in|inch|"|pulg|x|by|por)/iu;
+const SIDES =
+  /\d\s*(?:cm|mm|in|inch|inches|pulgadas)?\s*(?:x|by|por)\s*\d[\d.,/ ]*(?:cm|mm|in|inch|"|pulg|x|by|por)/iu;
 
 /** `10 bars of 4 oz` and `a 2 lb loaf`: by what it weighs a mould holds that much batter (common practice). */
 function weighedPieces(text: string): { readonly by: 'batter-mass'; readonly grams: number } | undefined {
   if (SIDES.test(text)) return undefined;
   const pieces = piecesOf(text);
-  const loaf = /^(?:an? |one |una? |mi |my )?(?:(?:loaf|log|barra|mould|mold|molde)\b.*?(?:of |de |for |para )?)?([\d.,/ ]*\d[\s-]*\p{L}+)\.?(?: (?:of|de))?(?: \p{L}+)?[\s-]*(?:loaf|log|brick|mou?lds?|moldes?|barra|bread pan|pan)?\b.*$/iu;
+  const loaf =
+    /^(?:an? |one |una? |mi |my )?(?:(?:loaf|log|barra|mould|mold|molde)\b.*?(?:of |de |for |para )?)?([\d.,/ ]*\d[\s-]*\p{L}+)\.?(?: (?:of|de))?(?: \p{L}+)?[\s-]*(?:loaf|log|brick|mou?lds?|moldes?|barra|bread pan|pan)?\b.*$/iu;
   const isLoaf = /\b(?:loaf|log|mou?ld|molde|brick|bread pan)\b/iu.test(text) && !OF_OILS.test(text);
   const weight = pieces?.each ?? (isLoaf ? loaf.exec(text)?.[1]?.replace('-', ' ') : undefined);
   const head = weight === undefined ? undefined : leadingAmount(weight);

@@ -1,6 +1,6 @@
+import { fold, foldedWords } from '../text/fold.ts';
 import { colourants } from './catalogue.ts';
 import { nearestColourants } from './find.ts';
-import { fold, foldedWords } from '../text/fold.ts';
 
 /** What an autocomplete menu shows: `value` finds the entry again. */
 export type Completion = { readonly value: string; readonly name: string };

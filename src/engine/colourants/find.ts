@@ -1,9 +1,9 @@
-import { distance } from '../text/edit-distance.ts';
 import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
+import { distance } from '../text/edit-distance.ts';
+import { fold, foldedWords, wordSet } from '../text/fold.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
-import { fold, foldedWords, wordSet } from '../text/fold.ts';
 import { refuseMetal } from './metals.ts';
 
 declare module '../refusal.ts' {
@@ -18,6 +18,8 @@ const longestName = 80;
 
 /** How much farther a name counts when the text is only like its beginning, as a share of its length. */
 const unfinished = 0.05;
+/** And when it starts with another letter. */
+const otherStart = 0.1;
 
 type Index = ReadonlyMap<string, readonly Colourant[]>;
 
@@ -106,7 +108,9 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
   for (const row of nameRows) {
     const edits = Math.min(distance(name, row.name), distance(sorted, row.sorted));
     const begun = distance(name, row.name.slice(0, name.length)) / Math.max(name.length, 1);
-    const share = Math.min(edits / Math.max(name.length, row.name.length, 1), begun + unfinished);
+    // Hardly anybody gets the first letter wrong.
+    const start = row.name[0] === name[0] || row.sorted[0] === sorted[0] ? 0 : otherStart;
+    const share = Math.min(edits / Math.max(name.length, row.name.length, 1), begun + unfinished) + start;
     if (share < (best.get(row.colourant) ?? Number.POSITIVE_INFINITY)) best.set(row.colourant, share);
   }
   return [...best]

@@ -1,7 +1,7 @@
 import { refuse } from '../refusal.ts';
+import { foldedWords } from '../text/fold.ts';
 import { type ColourantChoice, choiceOf, colourantById } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
-import { foldedWords } from '../text/fold.ts';
 
 /** A metal members ask for as a colour. `unnamed` is "metallic flake" and the like; `leaf` is sold as gold or silver. */
 export type Metal = 'aluminium' | 'copper' | 'bronze' | 'brass' | 'zinc' | 'leaf' | 'unnamed';

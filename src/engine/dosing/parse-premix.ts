@@ -68,7 +68,10 @@ const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu')
 const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de)\b/iu;
 const TRIPLE = /\b(?:triple|three times|tres veces)\b.*\b(?:weight|amount|peso|cantidad|its|su|de)\b/iu;
 /** "1 de arcilla por 3 de agua": parts without the word. */
-const BARE_PARTS = new RegExp(String.raw`^${FIGURE} (?:de|of) \D+? (?:por|to|in|en|a|con|with) ${FIGURE} (?:de|of) `, 'iu');
+const BARE_PARTS = new RegExp(
+  String.raw`^${FIGURE} (?:de|of) \D+? (?:por|to|in|en|a|con|with) ${FIGURE} (?:de|of) `,
+  'iu',
+);
 const COUNTED: ReadonlyMap<string, number> = new Map([
   ['a', 1],
   ['an', 1],
@@ -99,7 +102,8 @@ function figureOf(written: string): number | undefined {
 }
 
 /** A part of a paste is taken for a teaspoon: only the proportion counts. */
-const teaspoons = (parts: number) => ({ measure: 'volume', millilitres: parts * MEASURES.us.teaspoon }) as const;
+const teaspoons = (parts: number) =>
+  ({ measure: 'volume', millilitres: parts * MEASURES.us.teaspoon }) as const;
 
 /** The powder's and the liquid's amounts, the names beside them left out; undefined where there are not two. */
 function twoAmounts(plain: string): readonly [string, string] | undefined {
@@ -112,7 +116,12 @@ function twoAmounts(plain: string): readonly [string, string] | undefined {
 /** What stands before and after "in": its amounts say themselves what is wrong with them. */
 function sides(plain: string): readonly [string?, string?] {
   const [powder, liquid, ...more] = plain.split(/ (?:in|into|en|to|con|with) /u);
-  return more.length > 0 || powder === undefined || liquid === undefined ? [] : [powder, liquid.replace(/\s*(?:light |ligero )?(?:water|agua|oils?|aceites?|glycerine?|glicerina)$/iu, '')];
+  return more.length > 0 || powder === undefined || liquid === undefined
+    ? []
+    : [
+        powder,
+        liquid.replace(/\s*(?:light |ligero )?(?:water|agua|oils?|aceites?|glycerine?|glicerina)$/iu, ''),
+      ];
 }
 
 function isAmount(text: string): boolean {
@@ -120,7 +129,10 @@ function isAmount(text: string): boolean {
     parseAmount(text);
     return true;
   } catch (refusal) {
-    return refusal instanceof Refusal && (refusal.id === 'amount-ambiguous' || refusal.id === 'amount-out-of-range');
+    return (
+      refusal instanceof Refusal &&
+      (refusal.id === 'amount-ambiguous' || refusal.id === 'amount-out-of-range')
+    );
   }
 }
 

@@ -1,3 +1,4 @@
+import { LONGEST_WORDS } from '../text/tokens.ts';
 import { CAUSE_IDS, type CauseId } from './cause.ts';
 import { CAUSES } from './causes.ts';
 import { type Considered, consider, type Known } from './consider.ts';
@@ -7,7 +8,6 @@ import { FINDINGS, type FindingGroup } from './findings.ts';
 import { chanceOfBoth, type Posterior, weigh } from './inference.ts';
 import { tellingFindings, worthAsking } from './questions.ts';
 import { refuseMetalPowder } from './reading/metal-powder.ts';
-import { LONGEST_WORDS } from '../text/tokens.ts';
 
 /** A cause below this chance is not worth a line. */
 const LEAST_SHOWN = 0.02;

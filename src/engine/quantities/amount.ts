@@ -111,7 +111,8 @@ function read(
 ): { amount: Amount; words: readonly string[] } {
   const phrase = amountPhrase(text.slice(0, LONGEST_AMOUNT + 1));
   const { low, high } = phrase;
-  if (high !== undefined) refuse('amount-range', { text: excerpt(text), low: excerpt(low), high: excerpt(high) });
+  if (high !== undefined)
+    refuse('amount-range', { text: excerpt(text), low: excerpt(low), high: excerpt(high) });
   const written = text.length > LONGEST_AMOUNT ? undefined : readWritten(low);
   if (written === undefined || written.terms.length === 0)
     refuse('amount-unreadable', { text: excerpt(text) });

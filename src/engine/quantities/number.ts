@@ -93,24 +93,26 @@ export function partOf(word: string): number | undefined {
 }
 
 /** Vulgar-fraction characters (Unicode Number Forms and Latin-1) as they are typed on a plain keyboard. */
-const VULGAR: ReadonlyMap<string, string> = new Map(Object.entries({
-  '¼': '1/4',
-  '½': '1/2',
-  '¾': '3/4',
-  '⅓': '1/3',
-  '⅔': '2/3',
-  '⅕': '1/5',
-  '⅖': '2/5',
-  '⅗': '3/5',
-  '⅘': '4/5',
-  '⅙': '1/6',
-  '⅚': '5/6',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-  '⅒': '1/10',
-}));
+const VULGAR: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    '¼': '1/4',
+    '½': '1/2',
+    '¾': '3/4',
+    '⅓': '1/3',
+    '⅔': '2/3',
+    '⅕': '1/5',
+    '⅖': '2/5',
+    '⅗': '3/5',
+    '⅘': '4/5',
+    '⅙': '1/6',
+    '⅚': '5/6',
+    '⅛': '1/8',
+    '⅜': '3/8',
+    '⅝': '5/8',
+    '⅞': '7/8',
+    '⅒': '1/10',
+  }),
+);
 
 /** One way of writing for what phones and keyboards write in many: fraction characters, wide digits, odd spaces and dashes. */
 export function plainText(text: string): string {

@@ -1,6 +1,6 @@
+import { knownOil } from '../batch/oils/find-oil.ts';
 import { parsePortionRange } from '../quantities/amount.ts';
 import { Refusal } from '../refusal.ts';
-import { knownOil } from '../batch/oils/find-oil.ts';
 import type { NamedThing, Words } from './entities.ts';
 
 /** An amount told in a question, in words that the options' grammars read. */
@@ -16,7 +16,8 @@ export type ToldAmount = {
 
 const UNIT =
   /^(?:tsps?|teaspoons?|cdtas?|cditas?|cucharaditas?|tbsps?|tablespoons?|cdas?|cucharadas?|cups?|c|tazas?|pints?|pts?|pintas?|quarts?|qts?|gallons?|ml|l|lts?|lit(?:er|re|ro)s?|mililitros?|g|gr|grs|grams?|gramos?|kg|kilos?|kilogramos?|kilograms?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\.?$/u;
-const SPOON = /^(?:t|tsps?|teaspoons?|cdtas?|cditas?|cucharaditas?|tbsps?|tablespoons?|cdas?|cucharadas?)\.?$/u;
+const SPOON =
+  /^(?:t|tsps?|teaspoons?|cdtas?|cditas?|cucharaditas?|tbsps?|tablespoons?|cdas?|cucharadas?)\.?$/u;
 const COUNT =
   /^(?:~?\d+(?:[.,]\d+)?(?:\/\d+)?(?:-\d+(?:[.,]\d+)?(?:\/\d+)?)?|\.\d+|[½¼¾⅓⅔⅛]|an?|one|two|three|four|five|six|eight|ten|half|quarter|third|couple|dozen|un|una|uno|dos|tres|cuatro|cinco|seis|ocho|diez|media|medio|cuarto|tercio)$/u;
 const JOIN = /^(?:of|and|n|a|an|de|y|un|una|to|or|-|o)$/u;
@@ -44,7 +45,11 @@ type Read = { readonly text: string; readonly from: number; readonly to: number;
 function amountAt(words: readonly string[], from: number): Read | undefined {
   if (!COUNT.test(words[from] ?? '')) {
     // "taza y media" counts one without a figure.
-    if (!UNIT.test(words[from] ?? '') || !/^y$/u.test(words[from + 1] ?? '') || !/^medi[ao]$/u.test(words[from + 2] ?? ''))
+    if (
+      !UNIT.test(words[from] ?? '') ||
+      !/^y$/u.test(words[from + 1] ?? '') ||
+      !/^medi[ao]$/u.test(words[from + 2] ?? '')
+    )
       return undefined;
     return { text: words.slice(from, from + 3).join(' '), from, to: from + 3, unit: words[from]! };
   }
@@ -54,7 +59,10 @@ function amountAt(words: readonly string[], from: number): Read | undefined {
       let end = to + 1;
       if (/^(?:and|n|y)$/u.test(words[end] ?? '') && /^(?:a|half|medi[ao])$/u.test(words[end + 1] ?? '')) {
         const more = words[end + 1] === 'a' ? 3 : 2;
-        const longer = words.slice(from, end + more).join(' ').replace(/ n /u, ' and ');
+        const longer = words
+          .slice(from, end + more)
+          .join(' ')
+          .replace(/ n /u, ' and ');
         if (/(?:half|medi[ao])$/u.test(longer) && readable(longer)) end += more;
       }
       const text = words.slice(from, end).join(' ').replace(/ n /gu, ' and ');
@@ -75,14 +83,24 @@ function readable(text: string): boolean {
   }
 }
 
-function placed({ text, from, to, unit }: Read, words: readonly string[], things: readonly NamedThing[]): ToldAmount {
+function placed(
+  { text, from, to, unit }: Read,
+  words: readonly string[],
+  things: readonly NamedThing[],
+): ToldAmount {
   const { low } = parsePortionRange(text);
   const { measure } = low;
   const after = words.slice(to, to + 4);
   const skip = after.findIndex(word => !/^(?:of|de|del|my|mi|raw|the|in|total|left|worth)$/u.test(word));
   const next = after[Math.max(skip, 0)] ?? '';
-  const perPound = PER_POUND.test(after[0] ?? '') || /^(?:per|por|a) (?:lb|pound|libra)/u.test(after.slice(0, 2).join(' '));
-  const thing = things.find(one => one.from >= to && one.from <= to + 2 && !words.slice(to, one.from).some(word => !/^(?:of|de|the)$/u.test(word)));
+  const perPound =
+    PER_POUND.test(after[0] ?? '') || /^(?:per|por|a) (?:lb|pound|libra)/u.test(after.slice(0, 2).join(' '));
+  const thing = things.find(
+    one =>
+      one.from >= to &&
+      one.from <= to + 2 &&
+      !words.slice(to, one.from).some(word => !/^(?:of|de|the)$/u.test(word)),
+  );
   const base = { text, from, to, measure, perPound };
   if (perPound) return { ...base, of: 'powder' };
   if (isOil(words, to + Math.max(skip, 0))) return { ...base, of: 'oil' };
@@ -98,7 +116,8 @@ function placed({ text, from, to, unit }: Read, words: readonly string[], things
 export function isOil(words: readonly string[], at: number): boolean {
   for (let length = 4; length > 0; length -= 1) {
     const name = words.slice(at, at + length).join(' ');
-    if (!OILS.test(name) && !BATTER.test(name) && name.length > 3 && knownOil(name) !== undefined) return true;
+    if (!OILS.test(name) && !BATTER.test(name) && name.length > 3 && knownOil(name) !== undefined)
+      return true;
   }
   return false;
 }

@@ -1,12 +1,13 @@
 import { knownOil } from '../batch/oils/find-oil.ts';
-import type { Colourant } from '../colourants/colourant.ts';
 import { colourants } from '../colourants/catalogue.ts';
+import type { Colourant } from '../colourants/colourant.ts';
 import { colourantsMeant, colourantsNamed } from '../colourants/find.ts';
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { barredIn } from '../hazards/index.ts';
-import { substanceNamed, substanceNumbered } from '../stability/names.ts';
+import { substanceNamed, substanceNumbered, substanceWithE } from '../stability/names.ts';
 import { unfolded } from '../text/bounded.ts';
 import { COLOUR_WORDS } from '../text/colour-words.ts';
+import { distance } from '../text/edit-distance.ts';
 import { fold } from '../text/fold.ts';
 import { speller } from '../text/speller.ts';
 
@@ -21,14 +22,19 @@ export type NamedThing = {
 };
 
 /** A correction of a slip of the finger. */
-export type Correction = { readonly from: string; readonly to: string };
+export type Correction = {
+  readonly from: string;
+  readonly to: string;
+  /** Which of the words it is. */
+  readonly at: number;
+};
 
 const LONGEST = 2000;
 const MOST_WORDS = 300;
 
 /** Everyday words of questions, which no slip of the finger turns into a colourant. */
 const PLAIN = new Set(
-  `${PLAIN_WORDS.join(' ')} about allowed colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos media libra libras onzas litro molde barra barras noche manana casa perfume`.split(
+  `${PLAIN_WORDS.join(' ')} about allowed colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos grasa grasas completo completa glicerina media libra libras onzas litro molde barra barras noche manana casa perfume`.split(
     /\s+/u,
   ),
 );
@@ -109,28 +115,55 @@ export function wordsOf(question: string): Words {
     .replace(/\s+/gu, ' ')
     .trim();
   const corrections: Correction[] = [];
-  const words = plain
-    .split(' ')
-    .slice(0, MOST_WORDS)
-    .flatMap(word => {
-      const short = SHORT.get(word);
-      if (short !== undefined) return short.split(' ');
-      if (!/^\p{L}{5,20}$/u.test(word) || KNOWN.has(word) || KNOWN.has(fold(word))) return [word];
-      const right = spelt(fold(word)) ?? undefined;
-      if (right === undefined || knownOil(word) !== undefined) return [word];
-      corrections.push({ from: word, to: right });
-      return [right];
-    });
+  const words: string[] = [];
+  for (const word of plain.split(' ').slice(0, MOST_WORDS)) {
+    const right = corrected(word);
+    if (right !== undefined) corrections.push({ from: word, to: right, at: words.length });
+    words.push(...(right === undefined ? (SHORT.get(word) ?? word).split(' ') : [right]));
+  }
   return { words, text: words.join(' ').replaceAll('colour', 'color'), corrections };
 }
 
+/** The word a slip was meant for; one slip only in words of up to eight letters, which differ too little. */
+function corrected(word: string): string | undefined {
+  if (SHORT.has(word) || !/^\p{L}{5,20}$/u.test(word) || KNOWN.has(word) || KNOWN.has(fold(word)))
+    return undefined;
+  const right = knownOil(word) === undefined ? spelt(fold(word)) : undefined;
+  return right !== undefined && distance(fold(word), right) <= (word.length < 9 ? 1 : 2) ? right : undefined;
+}
+
+/** Words of the questions themselves, which a slip may be meant for too. */
+const ASKED: ReadonlySet<string> = new Set([
+  'batter',
+  'superfat',
+  'stronger',
+  'survive',
+  'challenge',
+  'coconut',
+  'olive',
+  'castor',
+  'oliva',
+  'ricino',
+]);
+
+/** Slips stay put right only where that names a thing or is a word of questions: any other word is left as it was typed. */
+export function settled({ words, corrections }: Words, things: readonly NamedThing[]): Words {
+  const kept = corrections.filter(
+    ({ at, to }) => ASKED.has(to) || things.some(({ from, to: end }) => at >= from && at < end),
+  );
+  const back = new Map(corrections.filter(one => !kept.includes(one)).map(({ at, from }) => [at, from]));
+  const right = words.map((word, at) => back.get(at) ?? word);
+  return { words: right, text: right.join(' ').replaceAll('colour', 'color'), corrections: kept };
+}
+
 const EDGE = new Set(
-  'a an al and con de del el en for in la las los of para the to un una y o or my mi mis some this that is it its as i you me do does will with per por lo le su your by on at be if so is are pigment pigmento powder polvo dye colour color shade tint tone tono want need like soap jabon batter mezcla masa oil oils aceite aceites water agua bars bar no not'.split(
+  'a an al and con de del el en for in la las los of para the to un una y o or my mi mis some this that is it its as i you me do does will with per por lo le su your by on at be if so is are pigment pigmento powder polvo dye colour color shade tint tone tono want need like soap jabon batter mezcla masa oil oils aceite aceites water agua bars bar no not put use add poner echar usar puedo can'.split(
     ' ',
   ),
 );
 /** Certified colours end in a figure: "red 40", "blue 1". */
-const NUMBERED = /(?:red|rojo|blue|azul|yellow|amarillo|green|verde|orange|naranja|violet|ext)(?: no)? \d{1,2}$/u;
+const NUMBERED =
+  /(?:red|rojo|blue|azul|yellow|amarillo|green|verde|orange|naranja|violet|ext)(?: no)? \d{1,2}$/u;
 const MARK = /^[?!;,.:()]$/u;
 const MOST_IN_NAME = 6;
 
@@ -146,7 +179,9 @@ function meantBy(words: readonly string[]): readonly Colourant[] {
   if (words.length === 1) return HUES.has(text) ? [] : colourantsNamed(text);
   const named = colourantsNamed(text);
   if (named.length > 0) return named;
-  return /\b(?:mica|oxide|oxido|lake|laca|clay|arcilla|ultramarine|ultramar|neon|dye|colorante|chromium|iron)s?\b/u.test(text)
+  return /\b(?:mica|oxide|oxido|lake|laca|clay|arcilla|ultramarine|ultramar|neon|dye|colorante|chromium|iron)s?\b/u.test(
+    text,
+  )
     ? colourantsMeant(text)
     : [];
 }
@@ -162,7 +197,12 @@ export function thingsIn({ words }: Words): readonly NamedThing[] {
     for (let length = Math.min(MOST_IN_NAME, words.length); length > 0; length -= 1)
       for (let from = 0; from + length <= words.length; from += 1) {
         const span = words.slice(from, from + length);
-        if (isEdge(span[0]) || (isEdge(span.at(-1)) && !NUMBERED.test(span.join(' '))) || span.some(word => MARK.test(word))) continue;
+        if (
+          isEdge(span[0]) ||
+          (isEdge(span.at(-1)) && !NUMBERED.test(span.join(' '))) ||
+          span.some(word => MARK.test(word))
+        )
+          continue;
         if (isTaken(from, from + length)) continue;
         const colours = reads(span);
         if (colours) found.push({ text: span.join(' '), from, to: from + length, colourants: colours });
@@ -189,6 +229,8 @@ const refused = (span: readonly string[]): readonly Colourant[] | undefined => {
 const listed = (span: readonly string[]): readonly Colourant[] | undefined => {
   const text = span.join(' ');
   const number = /^(?:ci |c\.i\. )?#?(\d{5}(?::\d)?)$/u.exec(text)?.[1];
+  if (/^e ?\d{3}$/u.test(text))
+    return substanceWithE(text.replace(/^e ?/u, '')) === undefined ? undefined : [];
   if (number !== undefined) return substanceNumbered(number) === undefined ? undefined : [];
   if (span.length === 1 && (HUES.has(text) || PLAIN.has(text) || text.length < 4)) return undefined;
   return substanceNamed(text) !== undefined && knownOil(text) === undefined ? [] : undefined;

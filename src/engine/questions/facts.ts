@@ -39,7 +39,9 @@ type Seen = { readonly things: readonly NamedThing[]; readonly amounts: readonly
 /** Gathers what a question tells. */
 export function factsOf(question: string, words: Words, { things, amounts }: Seen): Facts {
   const { text } = words;
-  const asPortion = amounts.find(({ of }) => of === 'batter' || of === 'oils') ?? amounts.find(({ of, measure }) => of === 'unsaid' && measure === 'mass');
+  const asPortion =
+    amounts.find(({ of }) => of === 'batter' || of === 'oils') ??
+    amounts.find(({ of, measure }) => of === 'unsaid' && measure === 'mass');
   const powder = amounts.find(({ of }) => of === 'powder');
   const perPound = amounts.find(one => one.perPound);
   const portion = asPortion && withMeasured(asPortion);
@@ -54,11 +56,17 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     oils: oilsIn(words, amounts),
     superfat: superfatIn(text),
     percent: figureBefore(text, /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)/u),
-    concentration: figureBefore(text, /(?:concentra\w*|lye strength|solution|solucion)\D{0,12}(\d+(?:[.,]\d+)?)|(\d+(?:[.,]\d+)?) ?% ?(?:de |of )?(?:lye|concentra\w*|solution)/u),
+    concentration: figureBefore(
+      text,
+      /(?:concentra\w*|lye strength|solution|solucion)\D{0,12}(\d+(?:[.,]\d+)?)|(\d+(?:[.,]\d+)?) ?% ?(?:de |of )?(?:lye|concentra\w*|solution)/u,
+    ),
     portions: undefined,
     target: targetIn(question, words, things),
     region: regionIn(text),
-    fromShelf: /\b(?:my|mi|mis) (?:shelf|estanteria|estante|repisa|inventario|stash|colours|pigments|micas|pigmentos|colores)\b/u.test(text),
+    fromShelf:
+      /\b(?:my|mi|mis) (?:shelf|estanteria|estante|repisa|inventario|stash|colours|pigments|micas|pigmentos|colores)\b/u.test(
+        text,
+      ),
     subject: first?.text ?? subjectIn(text),
     findings: findingsIn(question),
   };
@@ -66,20 +74,43 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
 
 const unique = (names: readonly string[]) => [...new Set(names)];
 
-const withMeasured = ({ text, of }: ToldAmount) => (of === 'oils' ? `${text} oils` : of === 'batter' && /\b(?:g|gr|grams?|gramos?|kg|kilos?|oz|lbs?|pounds?|libras?|onzas?)\b/u.test(text) ? `${text} batter` : text);
+const withMeasured = ({ text, of }: ToldAmount) =>
+  of === 'oils'
+    ? `${text} oils`
+    : of === 'batter' && /\b(?:g|gr|grams?|gramos?|kg|kilos?|oz|lbs?|pounds?|libras?|onzas?)\b/u.test(text)
+      ? `${text} batter`
+      : text;
 
 const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ['double', /\b(?:double|twice|el doble|doble)\b/u],
-  ['half', /\b(?:half (?:of )?(?:the )?(?:usual|normal|strength|dose)|(?:a )?la mitad de lo|media (?:fuerza|dosis|intensidad))\b/u],
-  ['tint', /\b(?:hint|tint|barely|just a touch|touch|tiny bit|apenas|toque|pizca|un pelin|whisper|very (?:light|pale)|super (?:light|pale)|muy (?:clar\w*|palid\w*|suave)|casi blanco)\b/u],
-  ['pastel', /\b(?:pastel|pale|light|soft|baby|clarit[oa]s?|clar[oa]s?|palid[oa]s?|suave|suavecit[oa]|minty|muted|delicate|bajit[oa])\b/u],
-  ['medium', /\b(?:medium|mid|medi[oa]n[oa]|(?:tono|color|intensidad|azul|rojo|verde|rosa|amarillo|fuerza) medi[oa]|half strength)\b/u],
-  ['full', /\b(?:full|bold|strong|really pop|pop|bright|intense|intens[oa]s?|fuerte|vivo|viva|saturated|vibrant|rich|deep|dark|oscur[oa]s?|vivid|black black|jet black|subid[oa]|bien (?:rojo|azul|negro|verde|morado|amarillo|rosa|naranja|fuerte)|chillon|a tope|maxim[oa])\b/u],
+  [
+    'half',
+    /\b(?:half (?:of )?(?:the )?(?:usual|normal|strength|dose)|(?:a )?la mitad de lo|media (?:fuerza|dosis|intensidad))\b/u,
+  ],
+  [
+    'tint',
+    /\b(?:hint|tint|barely|just a touch|touch|tiny bit|apenas|toque|pizca|un pelin|whisper|very (?:light|pale)|super (?:light|pale)|muy (?:clar\w*|palid\w*|suave)|casi blanco)\b/u,
+  ],
+  [
+    'pastel',
+    /\b(?:pastel|pale|light|soft|baby|clarit[oa]s?|clar[oa]s?|palid[oa]s?|suave|suavecit[oa]|minty|muted|delicate|bajit[oa])\b/u,
+  ],
+  [
+    'medium',
+    /\b(?:medium|mid|medi[oa]n[oa]|(?:tono|color|intensidad|azul|rojo|verde|rosa|amarillo|fuerza) medi[oa]|half strength)\b/u,
+  ],
+  [
+    'full',
+    /\b(?:full|bold|strong|really pop|pop|bright|intense|intens[oa]s?|fuerte|vivo|viva|saturated|vibrant|rich|deep|dark|oscur[oa]s?|vivid|black black|jet black|subid[oa]|bien (?:rojo|azul|negro|verde|morado|amarillo|rosa|naranja|fuerte)|chillon|a tope|maxim[oa])\b/u,
+  ],
 ];
 
 /** The strength a question wishes, looked for outside the colourants' names. */
 function strengthIn({ words }: Words, things: readonly NamedThing[]): string | undefined {
-  const rest = words.map((word, at) => (things.some(({ from, to }) => at >= from && at < to) ? ';' : word)).join(' ');
+  const rest = words
+    .map((word, at) => (things.some(({ from, to }) => at >= from && at < to) ? ';' : word))
+    .join(' ')
+    .replaceAll('colour', 'color');
   return STRENGTHS.find(([, pattern]) => pattern.test(rest))?.[0];
 }
 
@@ -88,8 +119,13 @@ function mixOf(things: readonly NamedThing[], amounts: readonly ToldAmount[]): s
   if (things.length === 0) return undefined;
   return things
     .map(({ text, from, to }) => {
-      const own = amounts.find(amount => amount.of === 'powder' && !amount.perPound && amount.to <= from && from - amount.to <= 2)
-        ?? amounts.find(amount => amount.of === 'powder' && !amount.perPound && amount.from >= to && amount.from - to <= 2);
+      const own =
+        amounts.find(
+          amount => amount.of === 'powder' && !amount.perPound && amount.to <= from && from - amount.to <= 2,
+        ) ??
+        amounts.find(
+          amount => amount.of === 'powder' && !amount.perPound && amount.from >= to && amount.from - to <= 2,
+        );
       return own ? `${own.text} ${text}` : text;
     })
     .join(' + ');
@@ -105,7 +141,9 @@ function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string | unde
   const bare = words.flatMap((word, at) => (/^\d+$/u.test(word) && isOil(words, at + 1) ? [at] : []));
   const starts = [Math.min(first, ...bare, ...masses.map(({ from }) => from))];
   const last = oils.at(-1)!;
-  const ends = [last + 5, last + 4, last + 3, last + 2, last + 1, ...masses.map(({ to }) => to)].sort((a, b) => b - a);
+  const ends = [last + 5, last + 4, last + 3, last + 2, last + 1, ...masses.map(({ to }) => to)].sort(
+    (a, b) => b - a,
+  );
   for (const start of starts)
     for (const end of ends) {
       const list = words
@@ -128,7 +166,8 @@ function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string | unde
 function inGrams(list: string): string | undefined {
   const figures = list.match(/\d+/gu)?.map(Number) ?? [];
   const sum = figures.reduce((total, figure) => total + figure, 0);
-  if (sum <= 101 || figures.some(figure => figure < 10) || /\d\s*(?:%|g|kg|oz|lb)\b/u.test(list)) return undefined;
+  if (sum <= 101 || figures.some(figure => figure < 10) || /\d\s*(?:%|g|kg|oz|lb)\b/u.test(list))
+    return undefined;
   return list.replace(/\d+/gu, figure => `${figure} g`);
 }
 
@@ -142,7 +181,10 @@ function parses(list: string): boolean {
 }
 
 function superfatIn(text: string): number | undefined {
-  const match = /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de )?(?:superfat|sf|sobre ?engrasado|sobregrasa)|(?:superfat|sf|sobre ?engrasado|sobregrasa) (?:of |de |del |at |al )?(\d+(?:[.,]\d+)?)/u.exec(text);
+  const match =
+    /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de )?(?:superfat|sf|sobre ?engrasado|sobregrasa)|(?:superfat|sf|sobre ?engrasado|sobregrasa) (?:of |de |del |at |al )?(\d+(?:[.,]\d+)?)/u.exec(
+      text,
+    );
   const figure = match?.[1] ?? match?.[2];
   return figure === undefined ? undefined : Number(figure.replace(',', '.'));
 }
@@ -154,8 +196,17 @@ function figureBefore(text: string, pattern: RegExp): number | undefined {
 }
 
 const regionIn = (text: string): Facts['region'] => {
-  if (/\b(?:eu|ue|europe\w*|europa|union europea|germany|alemania|france|francia|spain|espana|italy|italia|uk|portugal|holanda|ireland|irlanda|austria|belgium|sweden|greece|poland)\b/u.test(text)) return 'EU';
-  return /\b(?:us|usa|u\.s\.|america|united states|estados unidos|eeuu|ee uu|fda|american|gringos?|ohio|texas|california|florida|new york)\b/u.test(text) ? 'US' : undefined;
+  if (
+    /\b(?:eu|ue|europe\w*|europa|union europea|germany|alemania|france|francia|spain|espana|italy|italia|uk|portugal|holanda|ireland|irlanda|austria|belgium|sweden|greece|poland)\b/u.test(
+      text,
+    )
+  )
+    return 'EU';
+  return /\b(?:us|usa|u\.s\.|america|united states|estados unidos|eeuu|ee uu|fda|american|gringos?|ohio|texas|california|florida|new york)\b/u.test(
+    text,
+  )
+    ? 'US'
+    : undefined;
 };
 
 const BEFORE_TARGET =
@@ -167,11 +218,20 @@ function targetIn(question: string, { text }: Words, things: readonly NamedThing
   const hex = /#[\da-f]{6}\b|#[\da-f]{3}\b/iu.exec(question)?.[0];
   if (hex) return { text: hex.toLowerCase(), hex: colourNamed(hex)?.hex ?? hex, name: hex };
   const asked = /\b(?:what|que|which) ((?:\p{L}+ )?\p{L}+) (?:can i|could i|puedo|podria)\b/u.exec(text)?.[1];
-  const head = /\b(?:como|how)\s*\?*$/u.test(text) ? text.replace(/\s+(?:solo|only|con|with|sin|,|how|como).*$/u, '') : undefined;
+  const head = /\b(?:como|how)\s*\?*$/u.test(text)
+    ? text.replace(/\s+(?:solo|only|con|with|sin|,|how|como).*$/u, '')
+    : undefined;
   const phrase = asked ?? BEFORE_TARGET.exec(text)?.[1]?.replace(AFTER_TARGET, '').trim() ?? head;
   if (phrase === undefined || phrase === '' || phrase.split(' ').length > 8) return undefined;
   // What can be wetted is no wish: "how do I mix titanium dioxide".
-  if (things.some(thing => thing.text === phrase && thing.colourants.length > 0 && /\b(?:oxide|mica|clay|oxido|arcilla|dioxide|lake)\b/u.test(phrase)))
+  if (
+    things.some(
+      thing =>
+        thing.text === phrase &&
+        thing.colourants.length > 0 &&
+        /\b(?:oxide|mica|clay|oxido|arcilla|dioxide|lake)\b/u.test(phrase),
+    )
+  )
     return undefined;
   const named = colourNamed(phrase);
   return named && { text: phrase, hex: named.hex, name: named.name };
@@ -181,7 +241,8 @@ const SUBJECT =
   /\b(?:can i (?:use|put|add)|will|does|do|is|are|puedo (?:usar|echar|poner|ponerle|echarle|meter)|le puedo (?:echar|poner)|si (?:uso|le pongo|le echo)|se puede (?:usar|poner|echar)|what about|el|la|los|las)\s+(?:i |you |use |put |add |gotta |have to |the |a |an |some |my |mi |el |la |un |una |de )*(.+?)(?=\s+(?:survive|stay|hold|fade|bleed|turn|work|instead|in|to|for|as|ok|be|make|going|allowed|legal|safe|permitted|aguanta|sobrevive|resiste|en|para|como|se|es|esta|sirve|funciona|por|con|if|si)\b|\s*[?!.,;]|$)/u;
 
 /** What stands where the thing asked about would stand. */
-const subjectIn = (text: string): string | undefined => SUBJECT.exec(text)?.[1]?.split(' ').slice(0, 5).join(' ');
+const subjectIn = (text: string): string | undefined =>
+  SUBJECT.exec(text)?.[1]?.split(' ').slice(0, 5).join(' ');
 
 /** Signs of a flaw that the flaws' own reader finds; metals in soap are a matter of their own. */
 function findingsIn(question: string): number {

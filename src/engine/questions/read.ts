@@ -1,6 +1,6 @@
-import { type Job, CUES } from './cues.ts';
 import { amountsIn, type ToldAmount } from './amounts.ts';
-import { type Correction, type NamedThing, thingsIn, type Words, wordsOf } from './entities.ts';
+import { CUES, type Job } from './cues.ts';
+import { type Correction, type NamedThing, settled, thingsIn, type Words, wordsOf } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
 import { isHotProcess, type Outside, outsideField } from './scope.ts';
 
@@ -35,15 +35,21 @@ const NEAR = 1.5;
  * @example readQuestion('how much ultramarine for 2 cups?').readings[0].given // { colourant: 'ultramarine', portion: '2 cups' }
  */
 export function readQuestion(question: string): QuestionRead {
-  const words = wordsOf(question);
-  const things = thingsIn(words);
+  const typed = wordsOf(question);
+  const things = thingsIn(typed);
+  const words = settled(typed, things);
   const amounts = amountsIn(words, things);
   const facts = factsOf(question, words, { things, amounts });
   const scores = scoresOf(words, { things, amounts, facts });
   const ranked = [...scores].filter(([, score]) => score >= LEAST).sort((a, b) => b[1] - a[1]);
   const best = ranked[0]?.[1] ?? 0;
   const outside = outsideField(words.text);
-  const isOurs = things.length > 0 || facts.target !== undefined || facts.findings > 0 || facts.oils !== undefined || OUR_WORDS.test(words.text);
+  const isOurs =
+    things.length > 0 ||
+    facts.target !== undefined ||
+    facts.findings > 0 ||
+    facts.oils !== undefined ||
+    OUR_WORDS.test(words.text);
   const fallback = ranked.length === 0 && isOurs ? fallbackJob({ things, amounts, facts }, words) : undefined;
   if (fallback) ranked.push([fallback, 1]);
   const readings = ranked
@@ -66,8 +72,15 @@ const OUR_WORDS =
 /** What is likeliest asked where no turn of phrase tells: a flaw that was told, a colour wished, whether a thing will do. */
 function fallbackJob({ things, facts }: Seen, { text }: Words): Job | undefined {
   if (facts.findings > 0 && things.length === 0) return 'diagnose';
-  if (things.length > 0 || facts.subject !== undefined || /\?|\b(?:can|does|will|puedo|sirve|con|in the batter)\b/u.test(text)) return 'survives-lye';
-  return facts.target !== undefined || /\bsoap for\b|\bjabon (?:para|como|color)\b/u.test(text) ? 'mix' : undefined;
+  if (
+    things.length > 0 ||
+    facts.subject !== undefined ||
+    /\?|\b(?:can|does|will|puedo|sirve|con|in the batter)\b/u.test(text)
+  )
+    return 'survives-lye';
+  return facts.target !== undefined || /\bsoap for\b|\bjabon (?:para|como|color)\b/u.test(text)
+    ? 'mix'
+    : undefined;
 }
 
 type Seen = {
@@ -117,14 +130,23 @@ type Command = Pick<Reading, 'command' | 'given' | 'missing'>;
 function commandFor(job: Job, question: string, facts: Facts): Command {
   const [thing] = facts.named;
   const wanted = (given: Readonly<Record<string, string | undefined>>, needed: readonly string[] = []) => ({
-    given: Object.fromEntries(Object.entries(given).filter((entry): entry is [string, string] => entry[1] !== undefined)),
+    given: Object.fromEntries(
+      Object.entries(given).filter((entry): entry is [string, string] => entry[1] !== undefined),
+    ),
     missing: needed.filter(name => given[name] === undefined),
   });
   switch (job) {
     case 'dose':
       return {
         command: 'dose',
-        ...wanted({ colourant: thing, portion: facts.portion, strength: STRENGTH_TEXT.get(facts.strength ?? '') ?? facts.strength }, ['colourant', 'portion']),
+        ...wanted(
+          {
+            colourant: thing,
+            portion: facts.portion,
+            strength: STRENGTH_TEXT.get(facts.strength ?? '') ?? facts.strength,
+          },
+          ['colourant', 'portion'],
+        ),
       };
     case 'wet':
       return { command: 'dose', ...wanted({ colourant: thing, portion: facts.portion }, ['colourant']) };
@@ -136,24 +158,45 @@ function commandFor(job: Job, question: string, facts: Facts): Command {
     case 'diagnose':
       return { command: 'diagnose', ...wanted({ words: question.slice(0, 5000).trim() }) };
     case 'mix':
-      return { command: 'match', ...wanted({ target: facts.target?.text, portion: facts.portion, from: facts.fromShelf ? 'shelf' : undefined }, ['target']) };
+      return {
+        command: 'match',
+        ...wanted(
+          { target: facts.target?.text, portion: facts.portion, from: facts.fromShelf ? 'shelf' : undefined },
+          ['target'],
+        ),
+      };
     case 'preview':
       return { command: 'preview', ...wanted({ mix: facts.mix, portion: facts.portion }, ['mix']) };
     case 'lye':
       return {
         command: 'plan',
-        ...wanted({ oils: facts.oils, superfat: facts.superfat === undefined ? undefined : String(facts.superfat), water: facts.concentration === undefined ? undefined : `${facts.concentration}% lye` }, ['oils']),
+        ...wanted(
+          {
+            oils: facts.oils,
+            superfat: facts.superfat === undefined ? undefined : String(facts.superfat),
+            water: facts.concentration === undefined ? undefined : `${facts.concentration}% lye`,
+          },
+          ['oils'],
+        ),
       };
     case 'plan':
-      return { command: 'plan', ...wanted({ oils: facts.oils, size: facts.size, portions: facts.portions }, ['oils']) };
+      return {
+        command: 'plan',
+        ...wanted({ oils: facts.oils, size: facts.size, portions: facts.portions }, ['oils']),
+      };
     case 'compare':
-      return { command: 'compare', ...wanted({ first: facts.named[0], second: facts.named[1] }, ['first', 'second']) };
+      return {
+        command: 'compare',
+        ...wanted({ first: facts.named[0], second: facts.named[1] }, ['first', 'second']),
+      };
     case 'shelf-add':
       return { command: 'shelf add', ...wanted({ item: thing, amount: facts.powder }, ['item']) };
     case 'shelf-use':
       return { command: 'shelf use', ...wanted({ item: thing, amount: facts.powder }, ['item', 'amount']) };
     case 'shelf-show':
-      return thing === undefined ? { command: 'shelf list', given: {}, missing: [] } : { command: 'shelf show', ...wanted({ item: thing }) };
+      return thing === undefined
+        ? { command: 'shelf list', given: {}, missing: [] }
+        : { command: 'shelf show', ...wanted({ item: thing }) };
     case 'challenge':
       return { command: 'challenge list', given: {}, missing: [] };
     case 'help':

@@ -1,20 +1,62 @@
 /** What lies outside the field, by what it is about. */
-export type Outside = 'melt-and-pour' | 'candles' | 'bath-products' | 'body-care' | 'medical' | 'food' | 'textiles' | 'business' | 'other';
+export type Outside =
+  | 'melt-and-pour'
+  | 'candles'
+  | 'bath-products'
+  | 'body-care'
+  | 'medical'
+  | 'food'
+  | 'textiles'
+  | 'business'
+  | 'other';
 
 /** Fields that are somebody else's, on text in lower case without accents; the first that fits is named. */
 const FIELDS: readonly (readonly [Outside, RegExp])[] = [
-  ['melt-and-pour', /\bmelt (?:and|n|&) pour\b|\bm ?& ?p\b|\bmp (?:base|soap)\b|\b(?:glycerin|glicerina) (?:soap )?base\b|\bbase de (?:glicerina|jabon)\b|\bglicerina de derretir\b|\bjabon de glicerina\b|\bglicerina para derretir\b|\b(?:derretir|fundir) y verter\b|\bsoap base\b|\bbase (?:para )?(?:derretir|fundir)\b/],
-  ['candles', /\bcandles?\b|\bvelas?\b|\bwax melts?\b|\bsoy wax\b(?!.*\bsoap)|\bwick\w*\b|\bpabilos?\b|\bmechas?\b|\bveladoras?\b|\bcera de (?:soja|soya)\b(?!.*jabon)/],
-  ['bath-products', /\bbath ?bombs?\b|\bbombas? de ban[oa]\b|\bbath salts?\b|\bsales de bano\b|\bbubble bars?\b|\bshower steamers?\b|\bshampoo bars?\b(?! .*lye)|\bsyndet\b/],
-  ['body-care', /\blotions?\b|\blocion(?:es)?\b|\blip ?balms?\b|\bbalsamo labial\b|\blip ?gloss\b|\blip ?sticks? (?:recipe|for)\b|\bbody butters?\b|\bface (?:cream|mask)\b|\bcrema (?:es buena|hidratante|para|facial|corporal|de manos)\b|\bcremas? para\b|\bdeodorants?\b|\bdesodorante\b|\bsugar scrub\b|\bsunscreen\b|\bprotector solar\b|\bserum\b|\bnail polish\b|\bhair dye\b|\btinte (?:de|para el) (?:pelo|cabello)\b|\bmascarilla\b|\bperfume recipe\b|\blabial(?:es)?\b|\bpomada\b/],
-  ['medical', /\bcure[sd]?\b.*\b(?:my|eczema|acne|psoriasis|rash)|\beczema\b|\bpsoriasis\b|\bdermatitis\b|\bacne\b|\brosacea\b|\bcur(?:a|ar|e) (?:el|la|mi|las|los)\b|\b(?:what|which|que) (?:cream|crema|ointment|medicine|medicina)\b|\brash\b.*\b(?:take|cream|what)\b|\bsarpullido\b|\bhongos? (?:en|de) (?:la|los|las)? ?(?:piel|pies|unas)\b|\bdiabet\w*\b|\bpregnan\w*\b|\bembaraz\w*\b|\bheadache\b|\bdolor de\b|\bfever\b|\bfiebre\b|\bantibiotic\w*\b|\bmanchas de la cara\b|\bdoctor\b|\bblood pressure\b/],
-  ['food', /\bsourdough\b|\bbread\b|\bpan de\b|\breceta de (?:pan|pastel|galletas?|tamales|mole|pizza|arroz|pollo|sopa|flan|tortillas?)\b|\bcake recipe\b|\bbake (?:a|bread|cookies)\b|\bcookies?\b|\bcook(?:ing)? (?:dinner|rice|chicken)\b|\bdinner\b|\bcenar\b|\bmacarons?\b|\bfrosting for (?:a )?(?:birthday )?cakes?\b|\bpizza\b|\btortillas?\b|\bmermelada\b|\bpie recipe\b/],
-  ['textiles', /\b(?:dye|tie dye|tenir|tintar|pintar|colou?r)\b.*\b(?:t-? ?shirts?|fabric|wool|yarn|cotton|cloth(?:es)?|socks|playeras?|camisetas?|telas?|lana|ropa|algodon|pared|wall|walls|wood|furniture|muebles)\b|\bresin (?:art|mold|table)\b|\bepoxy\b|\bpaint my (?:wall|house|room|nails)\b|\bresina\b/],
-  ['business', /\b(?:what|how much) (?:should|do|can|to) (?:i )?charge\b|\bcharge for\b|\bpric(?:e|ing)\b|\bcuanto (?:cobro|cobrar|deberia cobrar|debo cobrar)\b|\bprecio\b|\bcaption\b|\binsta(?:gram)?\b|\betsy\b|\bshipping\b|\benvios?\b|\btaxes\b|\bimpuestos\b|\blogo\b|\bwebsite\b|\bpagina web\b|\bbusiness name\b|\bnombre para mi (?:marca|negocio)\b|\bfacebook\b|\btiktok\b|\bhashtags?\b|\binsurance\b|\bseguro de\b|\bwhere (?:can|do) i buy\b|\bdonde (?:compro|puedo comprar|consigo|venden)\b|\bbest (?:brand|supplier)\b|\bmejor (?:marca|proveedor)\b/],
+  [
+    'melt-and-pour',
+    /\bmelt (?:and|n|&) pour\b|\bm ?& ?p\b|\bmp (?:base|soap)\b|\b(?:glycerin|glicerina) (?:soap )?base\b|\bbase de (?:glicerina|jabon)\b|\bglicerina de derretir\b|\bjabon de glicerina\b|\bglicerina para derretir\b|\b(?:derretir|fundir) y verter\b|\bsoap base\b|\bbase (?:para )?(?:derretir|fundir)\b/,
+  ],
+  [
+    'candles',
+    /\bcandles?\b|\bvelas?\b|\bwax melts?\b|\bsoy wax\b(?!.*\bsoap)|\bwick\w*\b|\bpabilos?\b|\bmechas?\b|\bveladoras?\b|\bcera de (?:soja|soya)\b(?!.*jabon)/,
+  ],
+  [
+    'bath-products',
+    /\bbath ?bombs?\b|\bbombas? de ban[oa]\b|\bbath salts?\b|\bsales de bano\b|\bbubble bars?\b|\bshower steamers?\b|\bshampoo bars?\b(?! .*lye)|\bsyndet\b/,
+  ],
+  [
+    'body-care',
+    /\blotions?\b|\blocion(?:es)?\b|\blip ?balms?\b|\bbalsamo labial\b|\blip ?gloss\b|\blip ?sticks? (?:recipe|for)\b|\bbody butters?\b|\bface (?:cream|mask)\b|\bcrema (?:es buena|hidratante|para|facial|corporal|de manos)\b|\bcremas? para\b|\bdeodorants?\b|\bdesodorante\b|\bsugar scrub\b|\bsunscreen\b|\bprotector solar\b|\bserum\b|\bnail polish\b|\bhair dye\b|\btinte (?:de|para el) (?:pelo|cabello)\b|\bmascarilla\b|\bperfume recipe\b|\blabial(?:es)?\b|\bpomada\b/,
+  ],
+  [
+    'medical',
+    /\bcure[sd]?\b.*\b(?:my|eczema|acne|psoriasis|rash)|\beczema\b|\bpsoriasis\b|\bdermatitis\b|\bacne\b|\brosacea\b|\bcur(?:a|ar|e) (?:el|la|mi|las|los)\b|\b(?:what|which|que) (?:cream|crema|ointment|medicine|medicina)\b|\brash\b.*\b(?:take|cream|what)\b|\bsarpullido\b|\bhongos? (?:en|de) (?:la|los|las)? ?(?:piel|pies|unas)\b|\bdiabet\w*\b|\bpregnan\w*\b|\bembaraz\w*\b|\bheadache\b|\bdolor de\b|\bfever\b|\bfiebre\b|\bantibiotic\w*\b|\bmanchas de la cara\b|\bdoctor\b|\bblood pressure\b/,
+  ],
+  [
+    'food',
+    /\bsourdough\b|\bbread\b|\bpan de\b|\breceta de (?:pan|pastel|galletas?|tamales|mole|pizza|arroz|pollo|sopa|flan|tortillas?)\b|\bcake recipe\b|\bbake (?:a|bread|cookies)\b|\bcookies?\b|\bcook(?:ing)? (?:dinner|rice|chicken)\b|\bdinner\b|\bcenar\b|\bmacarons?\b|\bfrosting for (?:a )?(?:birthday )?cakes?\b|\bpizza\b|\btortillas?\b|\bmermelada\b|\bpie recipe\b/,
+  ],
+  [
+    'textiles',
+    /\b(?:dye|tie dye|tenir|tintar|pintar|colou?r)\b.*\b(?:t-? ?shirts?|fabric|wool|yarn|cotton|cloth(?:es)?|socks|playeras?|camisetas?|telas?|lana|ropa|algodon|pared|wall|walls|wood|furniture|muebles)\b|\bresin (?:art|mold|table)\b|\bepoxy\b|\bpaint my (?:wall|house|room|nails)\b|\bresina\b/,
+  ],
+  [
+    'business',
+    /\b(?:what|how much) (?:should|do|can|to) (?:i )?charge\b|\bcharge for\b|\bpric(?:e|ing)\b|\bcuanto (?:cobro|cobrar|deberia cobrar|debo cobrar)\b|\bprecio\b|\bcaption\b|\binsta(?:gram)?\b|\betsy\b|\bshipping\b|\benvios?\b|\btaxes\b|\bimpuestos\b|\blogo\b|\bwebsite\b|\bpagina web\b|\bbusiness name\b|\bnombre para mi (?:marca|negocio)\b|\bfacebook\b|\btiktok\b|\bhashtags?\b|\binsurance\b|\bseguro de\b|\bwhere (?:can|do) i buy\b|\bdonde (?:compro|puedo comprar|consigo|venden)\b|\bbest (?:brand|supplier)\b|\bmejor (?:marca|proveedor)\b/,
+  ],
   ['body-care', /\bton(?:er|ico)s?\b|\bconservantes?\b|\bpreservatives?\b|\bhamamelis\b|\bwitch hazel\b/],
-  ['textiles', /\benvejecer\b|\bmadera\b(?!.*(?:jabon|molde))|\bbetun\b|\bwood stain\b|\bstain (?:a )?wood\b/],
-  ['business', /\biva\b|\bautonom[oa]s?\b|\btax(?:es)?\b|\bfactura\w*\b|\bmi marca\b|\bmy brand\b|\bsocial media\b/],
-  ['other', /\bweather\b|\brain(?:ing)?\b|\bllover\b|\bllueve\b|\bclima\b|\bgonna rain\b|\bfootball\b|\bfutbol\b|\bwho won\b|\bquien gano\b|\bpresident\w*\b|\bmovie\b|\bpelicula\b|\bmy car\b|\bhomework\b|\btarea de\b|\btell me a joke\b|\bchiste\b|\bhoroscop\w*\b|\blaundry detergent\b|\bdetergente\b|\bdish soap recipe\b|\bstocks?\b price|\btranslate\b|\btraduce\b|\bwifi\b|\bpassword\b|\bmy (?:dog|cat) (?:is sick|wont eat)\b|\bboyfriend\b|\bgirlfriend\b|\bplant(?:s)? (?:dying|care)\b|\bgarden(?:ing)?\b|\bwhat time\b|\bque hora\b/],
+  [
+    'textiles',
+    /\benvejecer\b|\bmadera\b(?!.*(?:jabon|molde))|\bbetun\b|\bwood stain\b|\bstain (?:a )?wood\b/,
+  ],
+  [
+    'business',
+    /\biva\b|\bautonom[oa]s?\b|\btax(?:es)?\b|\bfactura\w*\b|\bmi marca\b|\bmy brand\b|\bsocial media\b/,
+  ],
+  [
+    'other',
+    /\bweather\b|\brain(?:ing)?\b|\bllover\b|\bllueve\b|\bclima\b|\bgonna rain\b|\bfootball\b|\bfutbol\b|\bwho won\b|\bquien gano\b|\bpresident\w*\b|\bmovie\b|\bpelicula\b|\bmy car\b|\bhomework\b|\btarea de\b|\btell me a joke\b|\bchiste\b|\bhoroscop\w*\b|\blaundry detergent\b|\bdetergente\b|\bdish soap recipe\b|\bstocks?\b price|\btranslate\b|\btraduce\b|\bwifi\b|\bpassword\b|\bmy (?:dog|cat) (?:is sick|wont eat)\b|\bboyfriend\b|\bgirlfriend\b|\bplant(?:s)? (?:dying|care)\b|\bgarden(?:ing)?\b|\bwhat time\b|\bque hora\b/,
+  ],
 ];
 
 /** These are our field whatever else is spoken of: a bar, its batter, its lye. */
@@ -29,11 +71,18 @@ export function outsideField(text: string): Outside | undefined {
   const found = FIELDS.find(([, pattern]) => pattern.test(text));
   if (!found) return undefined;
   const [field] = found;
-  if (field !== 'medical' && field !== 'melt-and-pour' && field !== 'business' && (OURS.test(text) || FOR_SOAP.test(text)))
+  if (
+    field !== 'medical' &&
+    field !== 'melt-and-pour' &&
+    field !== 'business' &&
+    (OURS.test(text) || FOR_SOAP.test(text))
+  )
     return undefined;
   return field;
 }
 
 /** Hot process is a neighbour: colours behave much alike, but the heat and the thick paste differ. */
 export const isHotProcess = (text: string): boolean =>
-  /\bhot process\b|\bhp (?:soap|batch)\b|\bcrock ?pot\b|\bslow cooker\b|\bproceso (?:en |a )?caliente\b|\bolla lenta\b/u.test(text);
+  /\bhot process\b|\bhp (?:soap|batch)\b|\bcrock ?pot\b|\bslow cooker\b|\bproceso (?:en |a )?caliente\b|\bolla lenta\b/u.test(
+    text,
+  );

@@ -1,7 +1,7 @@
-import { distance } from '../text/edit-distance.ts';
 import { colourantsNamed } from '../colourants/find.ts';
-import { fold, foldedWords } from '../text/fold.ts';
 import { metalIn } from '../colourants/metals.ts';
+import { distance } from '../text/edit-distance.ts';
+import { fold, foldedWords } from '../text/fold.ts';
 import { type Entry, readEntries } from './entries.ts';
 import { namesByLength, substanceNamed, substanceNumbered, substanceWithE } from './names.ts';
 import { substanceById } from './substances/index.ts';

@@ -56,14 +56,19 @@ const COUNT_OF_EACH = new RegExp(
   String.raw`^(\d{1,3}|a|one|two|three|four|five|six|eight|ten|una?|dos|tres|cuatro|seis|ocho|diez)[ -]*(?:silicone |silicona )?(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$`,
   'iu',
 );
-const COUNT_EACH_OF = new RegExp(String.raw`^(\d{1,3})\s*(?:x\s*)?(\d[\d.,/ ]*\s*\p{L}+)\.?\s*(?:each\s*)?(?:de\s+)?(?:${PIECES})\b.*$`, 'iu');
+const COUNT_EACH_OF = new RegExp(
+  String.raw`^(\d{1,3})\s*(?:x\s*)?(\d[\d.,/ ]*\s*\p{L}+)\.?\s*(?:each\s*)?(?:de\s+)?(?:${PIECES})\b.*$`,
+  'iu',
+);
 const EACH = /[\s,]*\b(?:each|apiece|per \w+|cada (?:una|uno|hueco|molde|barra|pastilla)|c\/u)\b.*$/iu;
 const COUNTED: ReadonlyMap<string, number> = new Map(
   'one two three four five six seven eight nine ten'
     .split(' ')
     .map((word, at) => [word, at + 1] as const)
     .concat(
-      'uno dos tres cuatro cinco seis siete ocho nueve diez'.split(' ').map((word, at) => [word, at + 1] as const),
+      'uno dos tres cuatro cinco seis siete ocho nueve diez'
+        .split(' ')
+        .map((word, at) => [word, at + 1] as const),
       [
         ['a', 1],
         ['un', 1],
@@ -83,7 +88,7 @@ export function piecesOf(text: string): { readonly count: number; readonly each:
 }
 
 /** A figure and a fraction of it as one number, such as `1/3` of `3`; undefined where either is unreadable. */
-function valueOf(written: string): number | undefined {
+function figureOf(written: string): number | undefined {
   const named = FRACTION.get(written.toLowerCase().trim());
   if (named !== undefined) return named;
   const mixed = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/u.exec(written.trim());
@@ -96,9 +101,14 @@ function tidied(text: string): { readonly text: string; readonly about: boolean 
   const plain = plainText(text);
   const firm = plain.replace(HEDGES, ' ');
   // "750 g of oils, without the water": what an amount leaves out is no part of it.
-  let said = firm.replace(/\s*[,(]\s*(?:without|sin|not|no|aparte|that|que|i |y eso)\b[^\d]*$/iu, '').replace(AND, 'and');
+  let said = firm
+    .replace(/\s*[,(]\s*(?:without|sin|not|no|aparte|that|que|i |y eso)\b[^\d]*$/iu, '')
+    .replace(AND, 'and');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
-  said = said.replace(KILOS, (_, kilos: string, grams: string) => `${Number(kilos) * 1000 + Number(grams)} g`);
+  said = said.replace(
+    KILOS,
+    (_, kilos: string, grams: string) => `${Number(kilos) * 1000 + Number(grams)} g`,
+  );
   return { text: said.replace(/\s+/gu, ' ').trim(), about: firm !== plain };
 }
 
@@ -107,7 +117,7 @@ function rangeIn(said: string): { readonly low: string; readonly high: string } 
   const match = RANGE.exec(said);
   if (!match) return undefined;
   const [, first = '', firstUnit, joint = '', second = '', rest = ''] = match;
-  const [low, high] = [valueOf(first), valueOf(second)];
+  const [low, high] = [figureOf(first), figureOf(second)];
   const isMixed = joint === '-' && /^\d+$/u.test(first) && second.includes('/') && firstUnit === undefined;
   if (isMixed || rest.trim() === '') return undefined;
   // "1 cup and 2 Tbsp" is a sum; only "between 1 and 2 cups" is a range by "and".
@@ -125,13 +135,13 @@ function rangeIn(said: string): { readonly low: string; readonly high: string } 
 export function amountPhrase(text: string): AmountPhrase {
   const { text: said, about } = tidied(text);
   const part = FRACTION_OF.exec(said);
-  const share = part && valueOf(part[1]!);
-  const whole = part && valueOf(part[2]!);
+  const share = part && figureOf(part[1]!);
+  const whole = part && figureOf(part[2]!);
   if (part && share !== undefined && share !== null && whole !== undefined && whole !== null)
     return { low: `${figure(share * whole)} ${part[3]!}`, about };
   const pieces = piecesOf(text);
   const each = pieces && /^([\d.,/ ]*\d)\s*(\p{L}.*)$/u.exec(pieces.each);
-  const size = each && valueOf(each[1]!);
+  const size = each && figureOf(each[1]!);
   if (pieces && each && size !== undefined && size !== null)
     return { low: `${figure(pieces.count * size)} ${each[2]!}`, about };
   const range = rangeIn(said);
@@ -140,4 +150,8 @@ export function amountPhrase(text: string): AmountPhrase {
 }
 
 /** A figure that no reader takes for thousands. */
-const figure = (value: number) => value.toFixed(4).replace(/\.?0+$/u, '').replace(/(\.\d{3})$/u, '$10');
+const figure = (value: number) =>
+  value
+    .toFixed(4)
+    .replace(/\.?0+$/u, '')
+    .replace(/(\.\d{3})$/u, '$10');

@@ -21,7 +21,8 @@ const FRAGRANCE =
 const ALCOHOL = /\b(?:alcohol|vodka|rubbing alcohol|isopropyl|isopropilico)\b/u;
 
 /** Their fat has the name of an oil, and they are none. */
-const OTHER_LIQUID = /\b(?:milk|leche|cream|yogh?urt|juice|zumo|jugo|tea|coffee|cafe|beer|cerveza|wine|vino)\b/u;
+const OTHER_LIQUID =
+  /\b(?:milk|leche|cream|yogh?urt|juice|zumo|jugo|tea|coffee|cafe|beer|cerveza|wine|vino)\b/u;
 
 /** A named oil in a text, such as "sweet almond" or "aceite de arroz"; a lone "oil" names none. */
 function oilIn(words: readonly string[]): boolean {

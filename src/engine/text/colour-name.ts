@@ -54,15 +54,28 @@ type Shift = { readonly l?: number; readonly c?: number };
 
 /** What a word beside a colour does to it, in CIE lightness (added) and chroma (a factor). From memory. */
 const SHIFTS: readonly (readonly [RegExp, Shift])[] = [
-  [/\b(?:very|real|really|super|muy|bien) (?:light|pale|clarito|claro|clara|palido|palida)\b/u, { l: 16, c: 0.6 }],
+  [
+    /\b(?:very|real|really|super|muy|bien) (?:light|pale|clarito|claro|clara|palido|palida)\b/u,
+    { l: 16, c: 0.6 },
+  ],
   [/\b(?:real|really) light\b/u, { l: 16, c: 0.6 }],
   [/\b(?:very|real|really|super|muy) (?:dark|deep|oscuro|oscura)\b/u, { l: -22, c: 0.9 }],
-  [/\b(?:light|lighter|pale|paler|clarito|clarita|claro|clara|claritos|palido|palida|soft|suave|pastel|baby|bebe|faded|deslavado|washed|whiter)\b/u, { l: 13, c: 0.7 }],
+  [
+    /\b(?:light|lighter|clear|clearer|pale|paler|clarito|clarita|claro|clara|claritos|palido|palida|soft|suave|pastel|baby|bebe|faded|deslavado|washed|whiter)\b/u,
+    { l: 13, c: 0.7 },
+  ],
   [/\b(?:dark|darker|deep|deeper|oscuro|oscura|profundo|profunda|subido|quemado)\b/u, { l: -14, c: 0.95 }],
-  [/\b(?:bright|brighter|vivid|vivo|viva|brillante|neon|electric|electrico|electrica|strong|stronger|fuerte|intenso|intensa|bold|saturated|chillon|hot|pop)\b/u, { l: -1, c: 1.4 }],
-  [/\b(?:dusty|muted|dull|dirty|apagado|apagada|empolvado|empolvada|viejo|vieja|sucio|sucia|grayish|greyish|grisaceo|grisacea|old|vintage|antique|smoky|cenizo|ceniza)\b/u, { l: 0, c: 0.5 }],
+  [
+    /\b(?:bright|brighter|vivid|vivo|viva|brillante|neon|electric|electrico|electrica|strong|stronger|fuerte|intenso|intensa|bold|saturated|chillon|hot|pop)\b/u,
+    { l: -1, c: 1.4 },
+  ],
+  [
+    /\b(?:dusty|muted|dull|dirty|apagado|apagada|empolvado|empolvada|viejo|vieja|sucio|sucia|grayish|greyish|grisaceo|grisacea|old|vintage|antique|smoky|cenizo|ceniza)\b/u,
+    { l: 0, c: 0.5 },
+  ],
 ];
-const A_LITTLE = /\b(?:a ?(?:lil|little|bit|tad|touch|hair)|slightly|un poco|un poquito|poquito|algo|apenas|ligeramente|tantito|un pelin)\b/u;
+const A_LITTLE =
+  /\b(?:a ?(?:lil|little|bit|tad|touch|hair)|slightly|un poco|un poquito|poquito|algo|apenas|ligeramente|tantito|un pelin)\b/u;
 /** Hue turns towards the other colour: "purple but more on the blue side", "white with a tiny bit of pink". */
 const TOWARDS =
   /^(.+?)\s+(?:but |pero )?(?:w|with|con|and|y)?\s*(?:more on the|leaning(?: to| toward)?s?|tirando a|mas hacia el|hacia el|toward|towards|que tira a|un toque de|tiny bit of|a tiny bit of|hint of|a hint of|touch of|a touch of|a drop of|una pizca de|con un toque|a little|a bit of|mas)\s+(.+?)(?: side| tone)?$/u;
@@ -84,7 +97,12 @@ const between = (one: string, other: string, share: number): string => {
   return formatHex({ mode: 'lab65', l: at(a.l, b.l), a: at(a.a, b.a), b: at(a.b, b.b) });
 };
 
-type Found = { readonly hex: string; readonly name: string; readonly length: number; readonly trade: boolean };
+type Found = {
+  readonly hex: string;
+  readonly name: string;
+  readonly length: number;
+  readonly trade: boolean;
+};
 
 /** The longest run of words that is a colour's name; among equals the trade's own words, then the last. */
 function longestName(words: readonly string[]): Found | undefined {

@@ -1,19 +1,21 @@
 import { unfolded } from './bounded.ts';
 
 /** British spellings for what members write either way, after accents are folded. */
-const spellings: ReadonlyMap<string, string> = new Map(Object.entries({
-  color: 'colour',
-  colored: 'coloured',
-  colorant: 'colourant',
-  gray: 'grey',
-  aluminum: 'aluminium',
-  glycerine: 'glycerin',
-  sulfate: 'sulphate',
-  moulded: 'molded',
-  titaniumdioxide: 'titanium dioxide',
-  // A zero for the letter, as phones write it.
-  ti02: 'tio2',
-}));
+const spellings: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    color: 'colour',
+    colored: 'coloured',
+    colorant: 'colourant',
+    gray: 'grey',
+    aluminum: 'aluminium',
+    glycerine: 'glycerin',
+    sulfate: 'sulphate',
+    moulded: 'molded',
+    titaniumdioxide: 'titanium dioxide',
+    // A zero for the letter, as phones write it.
+    ti02: 'tio2',
+  }),
+);
 
 /** Words that say nothing about which colourant is meant, in either language. */
 const fillers = new Set(

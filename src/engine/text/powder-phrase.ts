@@ -20,8 +20,10 @@ export type WrittenPowder = {
   readonly name: string;
 };
 
-const PER_POUND = /\b(?:ppo|tpo)\b|\b(?:per|por|a|each|cada|for every|\/)\s*(?:each |every |one |1 )?(?:lb|pound|libra)s?(?:\s+(?:of|de)?\s*(?:the |los )?(?:oils?|fats?|aceites?))?/iu;
-const HOLDER = /\b(?:bags?|jars?|packets?|pouch(?:es)?|tubs?|pots?|sachets?|bolsas?|bolsitas?|botes?|frascos?|tarros?|paquetes?|sobres?)\b/giu;
+const PER_POUND =
+  /\b(?:ppo|tpo)\b|\b(?:per|por|a|each|cada|for every|\/)\s*(?:each |every |one |1 )?(?:lb|pound|libra)s?(?:\s+(?:of|de)?\s*(?:the |los )?(?:oils?|fats?|aceites?))?/iu;
+const HOLDER =
+  /\b(?:bags?|jars?|packets?|pouch(?:es)?|tubs?|pots?|sachets?|bolsas?|bolsitas?|botes?|frascos?|tarros?|paquetes?|sobres?)\b/giu;
 const LONGEST_WORDS = 8;
 
 /**
@@ -31,14 +33,18 @@ const LONGEST_WORDS = 8;
 export function readPowder(text: string): WrittenPowder {
   const plain = plainText(text.slice(0, 200));
   const perPound = PER_POUND.test(plain);
-  const said = plain
-    .replace(PER_POUND, ' ')
-    .replace(HOLDER, ' ')
-    .replace(/\s+/gu, ' ')
-    .trim();
-  const percent = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |el )?(?:(?:total|peso)\s+(?:de\s+)?)?(?:oils?|fats?|aceites?|grasas?)?\s*(.*)$/iu.exec(said);
+  const said = plain.replace(PER_POUND, ' ').replace(HOLDER, ' ').replace(/\s+/gu, ' ').trim();
+  const percent =
+    /^(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |el )?(?:(?:total|peso)\s+(?:de\s+)?)?(?:oils?|fats?|aceites?|grasas?)?\s*(.*)$/iu.exec(
+      said,
+    );
   if (percent)
-    return { low: undefined, percentOfOils: Number(percent[1]!.replace(',', '.')), perPound, name: (percent[2] ?? '').replace(/^(?:of|de)\s+/iu, '') };
+    return {
+      low: undefined,
+      percentOfOils: Number(percent[1]!.replace(',', '.')),
+      perPound,
+      name: (percent[2] ?? '').replace(/^(?:of|de)\s+/iu, ''),
+    };
   const { low, high } = amountPhrase(counted(said));
   const head = headOf(low);
   if (!head) {
@@ -46,7 +52,9 @@ export function readPowder(text: string): WrittenPowder {
     return last ? { ...last, perPound } : refuse('powder-without-amount', { text: said.slice(0, 80) });
   }
   const upper = high === undefined ? undefined : headOf(high);
-  const name = (upper ?? head).rest.replace(/^(?:of|de|del|level|heaping|rasas?|raso|colmadas?|in|en)\s+/iu, '').replace(/^(?:of|de)\s+/iu, '');
+  const name = (upper ?? head).rest
+    .replace(/^(?:of|de|del|level|heaping|rasas?|raso|colmadas?|in|en)\s+/iu, '')
+    .replace(/^(?:of|de)\s+/iu, '');
   return { low: head.amount, ...(upper && { high: upper.amount }), perPound, name };
 }
 
@@ -68,7 +76,12 @@ function tailOf(text: string): Pick<WrittenPowder, 'low' | 'high' | 'name'> | un
     const { low, high } = amountPhrase(text.slice(index));
     const amount = amountOf(low);
     const upper = high === undefined ? undefined : amountOf(high);
-    if (amount) return { low: amount, ...(upper && { high: upper }), name: text.slice(0, index).replace(/[\s,:=-]+$/u, '') };
+    if (amount)
+      return {
+        low: amount,
+        ...(upper && { high: upper }),
+        name: text.slice(0, index).replace(/[\s,:=-]+$/u, ''),
+      };
   }
   return undefined;
 }

@@ -5,14 +5,24 @@ const FRACTIONS: readonly (readonly [RegExp, number])[] = [
   [/^(?:three quarters|three fourths|tres cuartos|tres cuartas partes)\b/iu, 3 / 4],
   [/^(?:two thirds|dos tercios|dos terceras partes)\b/iu, 2 / 3],
   [/^(?:two fifths|dos quintos)\b/iu, 2 / 5],
-  [/^(?:(?:(?:an?|one|1|the|un|una|la|el) )?(?:other |another |otra |otro )?(?:half|mitad|medio|media))\b/iu, 1 / 2],
-  [/^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:third|tercio|tercera parte))\b/iu, 1 / 3],
-  [/^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:quarter|fourth|cuarto|cuarta parte))\b/iu, 1 / 4],
+  [
+    /^(?:(?:(?:an?|one|1|the|un|una|la|el) )?(?:other |another |otra |otro )?(?:half|mitad|medio|media))\b/iu,
+    1 / 2,
+  ],
+  [
+    /^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:third|tercio|tercera parte))\b/iu,
+    1 / 3,
+  ],
+  [
+    /^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:quarter|fourth|cuarto|cuarta parte))\b/iu,
+    1 / 4,
+  ],
   [/^(?:(?:an?|one|1|un|una)? ?(?:fifth|quinto|quinta parte))\b/iu, 1 / 5],
   [/^(?:(?:an?|one|1|un|una)? ?(?:sixth|sexto))\b/iu, 1 / 6],
   [/^(?:(?:an?|one|1|un|una)? ?(?:eighth|octavo))\b/iu, 1 / 8],
 ];
-const WRITTEN_FRACTION = /^(\d{1,2}) ?\/ ?(\d{1,2})(?!\d|\s*(?:cups?|tazas?|tsp|tbsp|cdas?|cdtas?|c\b|l\b|lb|oz|kg|pints?|quarts?|litr|teasp|tablesp|cuchar))/iu;
+const WRITTEN_FRACTION =
+  /^(\d{1,2}) ?\/ ?(\d{1,2})(?!\d|\s*(?:cups?|tazas?|tsp|tbsp|cdas?|cdtas?|c\b|l\b|lb|oz|kg|pints?|quarts?|litr|teasp|tablesp|cuchar))/iu;
 const REST =
   /^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|whatever'?s? (?:is )?left(?: over)?|what'?s left|leftover|balance|resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b/iu;
 const PERCENT = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|pct|por ?ciento)/iu;
@@ -43,7 +53,11 @@ function shareAt(text: string, bareIsPercent = false): Share | undefined {
   const exact = PERCENT.exec(text);
   if (exact) return { canonical: `${exact[1]!.replace(',', '.')}%`, length: exact[0].length };
   const parts = PARTS.exec(text);
-  if (parts) return { canonical: `${COUNTED.get(parts[1]!.toLowerCase()) ?? parts[1]} parts`, length: parts[0].length };
+  if (parts)
+    return {
+      canonical: `${COUNTED.get(parts[1]!.toLowerCase()) ?? parts[1]} parts`,
+      length: parts[0].length,
+    };
   const amount = AMOUNT.exec(text);
   if (amount) return { canonical: amount[0], length: amount[0].length };
   const bareFigure = bareIsPercent ? /^\d{1,2}(?=\s+\p{L}|$)/u.exec(text) : undefined;
@@ -103,9 +117,9 @@ function ratioFirst(text: string): string | undefined {
   return figures.map((figure, at) => `${figure}% ${names[at]}`).join('; ');
 }
 
-const LAYERS = /^(?:(\d{1,2}|two|three|four|five|six|dos|tres|cuatro|cinco|seis)\s+)?(?:equal\s+|even\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|franjas?|partes iguales|equal parts?)(?:\s+(?:iguales|of|de))?\s*[:,-]?\s*(.+)$/iu;
-const STACKED =
-  /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|>|→|\/)\s*/iu;
+const LAYERS =
+  /^(?:(\d{1,2}|two|three|four|five|six|dos|tres|cuatro|cinco|seis)\s+)?(?:equal\s+|even\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|franjas?|partes iguales|equal parts?)(?:\s+(?:iguales|of|de))?\s*[:,-]?\s*(.+)$/iu;
+const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|>|→|\/)\s*/iu;
 const PLACE =
   /\b(?:(?:on |at |in )?(?:the )?(?:bottom|top|middle|base)(?: layer)?|layer|(?:abajo|arriba|al fondo|en medio|encima|en el medio)(?: del todo)?|capa de|capa|first|finally|start with|primero|al final)\b/giu;
 
@@ -149,7 +163,8 @@ export function sharesPhrase(text: string): string {
   if (evenly) return evenly.map(name => `1 parts ${name}`).join('; ');
   const pieces = piecesIn(said);
   const told = said.split(',').map(piece => piece.trim());
-  if (told.length > 1 && told.every(piece => shareAt(piece) !== undefined)) return told.map(settled).join('; ');
+  if (told.length > 1 && told.length >= pieces.length && told.every(piece => shareAt(piece) !== undefined))
+    return told.map(settled).join('; ');
   if (pieces.length > 1 && pieces.every(({ name }) => name !== '' && !/\d/u.test(name)))
     return pieces.map(({ share, name }) => `${share} ${name}`).join('; ');
   if (pieces.length > 0) return pieces.length === 1 ? settled(said) : said;
@@ -158,7 +173,8 @@ export function sharesPhrase(text: string): string {
 }
 
 /** "a partes iguales", "in equal parts", after the colours. */
-const EVEN = /[\s,]*\b(?:(?:a|en|in|por)\s+)?(?:partes iguales|equal parts|igual(?:es)? cantidad(?:es)?|same amounts?|split evenly|evenly)\b/iu;
+const EVEN =
+  /[\s,]*\b(?:(?:a|en|in|por)\s+)?(?:partes iguales|equal parts|igual(?:es)? cantidad(?:es)?|same amounts?|split evenly|evenly)\b/iu;
 
 function settled(piece: string): string {
   const trimmed = piece.trim();

@@ -32,7 +32,12 @@ const remembered = 20;
 const lifetime = 48 * 3_600_000;
 
 /** Remembers a line under the id of the answer that offered its buttons, and forgets those too old to go on with. */
-export async function keepAskedLine({ store, member }: Member, id: string, line: AskedLine, at: Date): Promise<void> {
+export async function keepAskedLine(
+  { store, member }: Member,
+  id: string,
+  line: AskedLine,
+  at: Date,
+): Promise<void> {
   const { from, to } = under(askedLines(member));
   const key = askedLine(member, id);
   const before = (await store.range(from, to, 10 * remembered))

@@ -2,13 +2,13 @@ import type { FoundColour } from '../../engine/batch/planning/written-plan.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
-import { fold } from '../../engine/text/fold.ts';
 import type { Amount } from '../../engine/quantities/amount.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { legalShareOf, underLaw } from '../../engine/stability/legal-share.ts';
+import { fold } from '../../engine/text/fold.ts';
 import { findItem, listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 

@@ -1,7 +1,6 @@
 import { choiceOf, colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
-import { fold } from '../../engine/text/fold.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
 import { barredIn, refuseBarred, refusePoisonIn } from '../../engine/hazards/index.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
@@ -9,6 +8,7 @@ import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { identityOf } from '../../engine/stability/identity.ts';
 import type { Component, IngredientReport } from '../../engine/stability/report.ts';
+import { fold } from '../../engine/text/fold.ts';
 import { findItem, listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 

@@ -1,5 +1,5 @@
-import { distance } from '../../engine/text/edit-distance.ts';
 import { refuse } from '../../engine/refusal.ts';
+import { distance } from '../../engine/text/edit-distance.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {

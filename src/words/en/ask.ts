@@ -69,7 +69,8 @@ export const ask = {
     candles: 'Candles are outside my field: I know colour in cold-process soap only.',
     'bath-products': 'Bath products are outside my field: I know colour in cold-process soap only.',
     'body-care': 'Lotions, balms and creams are outside my field: I know colour in cold-process soap only.',
-    medical: 'That is a medical question, and I give no medical advice: ask a doctor or pharmacist. If lye or raw soap hurts somebody now: /first-aid.',
+    medical:
+      'That is a medical question, and I give no medical advice: ask a doctor or pharmacist. If lye or raw soap hurts somebody now: /first-aid.',
     food: 'Cooking is outside my field: I know colour in cold-process soap only.',
     textiles: 'Dyeing other things is outside my field: I know colour in cold-process soap only.',
     business: 'Prices, shops and advertising are outside my field: I know colour in cold-process soap only.',
@@ -77,18 +78,26 @@ export const ask = {
   } satisfies Record<Outside, string>,
   stronger: (v: { one: string; other: string; times: string }) =>
     `${v.one} is stronger: about ${v.times} times ${v.other}, spoon for spoon`,
-  asStrong: (v: { one: string; other: string }) => `${v.one} and ${v.other} are about as strong, spoon for spoon`,
+  asStrong: (v: { one: string; other: string }) =>
+    `${v.one} and ${v.other} are about as strong, spoon for spoon`,
   fullInACup: (v: { name: string; spoons: string }) => `${v.name}: ${v.spoons} for full colour in 1 cup`,
   compareNote:
     'This is by kind (common practice). Two jars of one kind differ by lot: only test bars tell them apart, see /calibrate.',
   compareWhich: (v: { names: readonly string[] }) =>
-    v.names.length === 0 ? 'Which two colours? Your shelf is empty.' : `Which two? On your shelf: ${list(v.names)}.`,
+    v.names.length === 0
+      ? 'Which two colours? Your shelf is empty.'
+      : `Which two? On your shelf: ${list(v.names)}.`,
   wetIn: (v: { carrier: string; name: string }) => `Wet ${v.name} in ${v.carrier}`,
   bothEnds: (v: { portion: string; doses: string }) => `For ${v.portion}: ${v.doses}`,
 };
 
-export const askRefusals: Pick<RefusalSentences, 'question-empty' | 'line-forgotten' | 'powder-without-amount'> = {
-  'question-empty': () => 'There is nothing to answer: ask a question, such as “how much ultramarine for 2 cups?”.',
-  'powder-without-amount': ({ text }) => `“${text}” says no amount: write it like “2 tsp rose clay” or “5 g”.`,
+export const askRefusals: Pick<
+  RefusalSentences,
+  'question-empty' | 'line-forgotten' | 'powder-without-amount'
+> = {
+  'question-empty': () =>
+    'There is nothing to answer: ask a question, such as “how much ultramarine for 2 cups?”.',
+  'powder-without-amount': ({ text }) =>
+    `“${text}” says no amount: write it like “2 tsp rose clay” or “5 g”.`,
   'line-forgotten': () => 'That question is too long ago. Please ask it again.',
 };

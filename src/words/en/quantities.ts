@@ -51,5 +51,5 @@ export const quantitiesRefusals: Pick<
   'strength-out-of-range': ({ text }) =>
     `“${text}” is not a strength I can dose. Use tint, pastel, medium or full, or more than 0 up to 48 tsp per cup.`,
   'colour-unreadable': ({ text }) =>
-    `I can't read “${text}” as a colour. Write it like “#4b3f9e” or “rebeccapurple”.`,
+    `I can't read “${text}” as a colour. Name it, such as “dusty rose” or “sage”, or write it like “#4b3f9e”.`,
 };

@@ -62,14 +62,19 @@ export const ask: typeof en.ask = {
   canDo:
     'Puedo decir cuánto color y cómo humedecerlo, si aguanta la sosa y se permite, qué salió mal, cómo lograr un color, y sosa y agua para tus aceites. /help lo enseña todo.',
   outside: {
-    'melt-and-pour': 'La base para derretir está fuera de mi campo: mis dosis son para masa de proceso en frío, hecha con sosa.',
+    'melt-and-pour':
+      'La base para derretir está fuera de mi campo: mis dosis son para masa de proceso en frío, hecha con sosa.',
     candles: 'Las velas están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
-    'bath-products': 'Los productos de baño están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
-    'body-care': 'Cremas, lociones y bálsamos están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
-    medical: 'Es una pregunta médica y no doy consejos médicos: consulta con un médico o farmacéutico. Si la sosa o el jabón crudo hacen daño a alguien ahora: /first-aid.',
+    'bath-products':
+      'Los productos de baño están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    'body-care':
+      'Cremas, lociones y bálsamos están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    medical:
+      'Es una pregunta médica y no doy consejos médicos: consulta con un médico o farmacéutico. Si la sosa o el jabón crudo hacen daño a alguien ahora: /first-aid.',
     food: 'La cocina está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
     textiles: 'Teñir otras cosas está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
-    business: 'Precios, tiendas y publicidad están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    business:
+      'Precios, tiendas y publicidad están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
     other: 'Eso está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
   },
   stronger: ({ one, other, times }) =>
@@ -79,13 +84,17 @@ export const ask: typeof en.ask = {
   compareNote:
     'Esto es por tipo (práctica común). Dos botes del mismo tipo varían por lote: solo las pastillas de prueba lo dicen, mira /calibrate.',
   compareWhich: ({ names }) =>
-    names.length === 0 ? '¿Qué dos colores? Tu estantería está vacía.' : `¿Cuáles dos? En tu estantería: ${list(names)}.`,
+    names.length === 0
+      ? '¿Qué dos colores? Tu estantería está vacía.'
+      : `¿Cuáles dos? En tu estantería: ${list(names)}.`,
   wetIn: ({ carrier, name }) => `Humedece ${name} en ${carrier}`,
   bothEnds: ({ portion, doses }) => `Para ${portion}: ${doses}`,
 };
 
 export const askRefusals: typeof en.askRefusals = {
-  'question-empty': () => 'No hay nada que responder: haz una pregunta, por ejemplo «¿cuánto ultramar para 2 tazas?».',
-  'powder-without-amount': ({ text }) => `«${text}» no dice cuánto: escríbelo como «2 cdtas arcilla rosa» o «5 g».`,
+  'question-empty': () =>
+    'No hay nada que responder: haz una pregunta, por ejemplo «¿cuánto ultramar para 2 tazas?».',
+  'powder-without-amount': ({ text }) =>
+    `«${text}» no dice cuánto: escríbelo como «2 cdtas arcilla rosa» o «5 g».`,
   'line-forgotten': () => 'Esa pregunta es de hace mucho. Hazla otra vez.',
 };

@@ -40,5 +40,5 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
   'strength-out-of-range': ({ text }) =>
     `«${text}» no es una intensidad que se pueda dosificar. Usa toque, pastel, medio o pleno, o más de 0 y hasta 48 cdta por taza.`,
   'colour-unreadable': ({ text }) =>
-    `No puedo leer «${text}» como color. Escríbelo así: «#4b3f9e» o «rebeccapurple».`,
+    `No puedo leer «${text}» como color. Nómbralo, como «rosa viejo» o «verde salvia», o escríbelo así: «#4b3f9e».`,
 };

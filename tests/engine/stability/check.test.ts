@@ -1,8 +1,8 @@
 import { fc, test as property } from '@fast-check/vitest';
-import * as levenshtein from '../../../src/engine/text/edit-distance.ts';
 import { describe, expect, test, vi } from 'vitest';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { checkIngredients, componentsOf } from '../../../src/engine/stability/check.ts';
+import * as levenshtein from '../../../src/engine/text/edit-distance.ts';
 import * as en from '../../../src/words/en/stability.ts';
 import { heldOut } from './lists/held-out.ts';
 import { tuned } from './lists/tuned.ts';

@@ -35,7 +35,8 @@ export const ANIMAL_FATS: readonly Oil[] = [
     es: 'Sebo de vaca',
     inci: 'Tallow',
     oilClass: 'animal-fat',
-    words: 'tallow|beef tallow|sebo|beef fat|sebo de res|grasa de vaca|grasa vacuna|grasa de res|grasa de ternera|sebo vacuno|sebo de vaca|vaca|vacuna',
+    words:
+      'tallow|beef tallow|sebo|beef fat|sebo de res|grasa de vaca|grasa vacuna|grasa de res|grasa de ternera|sebo vacuno|sebo de vaca|vaca|vacuna',
     saponification: [190, 202],
     iodine: [40, 53],
     relativeDensity: [0.893, 0.904],

@@ -1,6 +1,6 @@
+import { refuse } from '../../refusal.ts';
 import { distance } from '../../text/edit-distance.ts';
 import { foldedWords } from '../../text/fold.ts';
-import { refuse } from '../../refusal.ts';
 import { shown } from '../shown.ts';
 import { OILS } from './index.ts';
 import type { Oil } from './oil.ts';

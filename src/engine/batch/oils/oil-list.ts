@@ -53,16 +53,30 @@ function withBreaks(text: string): string {
   // The melting point in the trade's name is no amount, where one follows or stands before.
   const named = (/%|\brest|\bresto/iu.test(text) ? percents : text)
     .replace(/\b(coconut|coco)((?: oil)?) (?:76|92)(?: ?(?:deg(?:rees)?|f|°f?))?(?=[\s:=-]+\d)/giu, '$1$2')
-    .replace(new RegExp(String.raw`(${COUNT}\s*${WEIGHT}\s*(?:of |de )?(?:coconut|coco)(?: oil)?) (?:76|92)\b`, 'giu'), '$1');
+    .replace(
+      new RegExp(
+        String.raw`(${COUNT}\s*${WEIGHT}\s*(?:of |de )?(?:coconut|coco)(?: oil)?) (?:76|92)\b`,
+        'giu',
+      ),
+      '$1',
+    );
   const joined = named
     .split(AND)
-    .reduce((all, piece) => (all === '' ? piece : /\d|\brest|\bresto/u.test(piece) ? `${all}; ${piece}` : `${all} ${piece}`), '');
-  const nameFirst = new RegExp(String.raw`(\p{L}[\s:=]*${COUNT}(?:\s*${WEIGHT}|(?!\s*${WEIGHT})(?=\s)))\s*(?=\p{L})`, 'giu');
+    .reduce(
+      (all, piece) =>
+        all === '' ? piece : /\d|\brest|\bresto/u.test(piece) ? `${all}; ${piece}` : `${all} ${piece}`,
+      '',
+    );
+  const nameFirst = new RegExp(
+    String.raw`(\p{L}[\s:=]*${COUNT}(?:\s*${WEIGHT}|(?!\s*${WEIGHT})(?=\s)))\s*(?=\p{L})`,
+    'giu',
+  );
   const countFirst = new RegExp(String.raw`(?<=\p{L})\s+(?=${COUNT}\s*${WEIGHT})`, 'giu');
   return /^\p{L}/u.test(joined) ? joined.replace(nameFirst, '$1;') : joined.replace(countFirst, ';');
 }
 
-const REST = /^(?:(?:the |el |la )?(?:rest|remainder|balance|resto|demas|demás))(?:\s+(?:is|of|de|es|in|en|con))?\s+(.+)$/iu;
+const REST =
+  /^(?:(?:the |el |la )?(?:rest|remainder|balance|resto|demas|demás))(?:\s+(?:is|of|de|es|in|en|con))?\s+(.+)$/iu;
 const BARE = /^\d[\d.,]*\s+(?:de |of )?\p{L}[\p{L} ]*$|^\p{L}[\p{L} ]*\s\d[\d.,]*$/iu;
 const PERCENT = /([\d.,]+)\s*(?:%|percent|por ciento)/iu;
 
@@ -76,9 +90,18 @@ function withRest(pieces: readonly string[]): readonly string[] {
   const rest = pieces.map(piece => REST.exec(piece)?.[1]);
   if (rest.filter(name => name !== undefined).length !== 1) return pieces;
   const others = pieces.filter((_, at) => rest[at] === undefined);
-  const percents = others.map(piece => readDecimal((PERCENT.exec(piece) ?? /([\d.,]+)$|^([\d.,]+)/u.exec(piece))?.find((part, at) => at > 0 && part !== undefined) ?? '')[0]);
+  const percents = others.map(
+    piece =>
+      readDecimal(
+        (PERCENT.exec(piece) ?? /([\d.,]+)$|^([\d.,]+)/u.exec(piece))?.find(
+          (part, at) => at > 0 && part !== undefined,
+        ) ?? '',
+      )[0],
+  );
   const left = percents.reduce<number>((sum, percent) => sum - (percent ?? Number.NaN), 100);
-  return left > 0 ? pieces.map((piece, at) => (rest[at] === undefined ? piece : `${left}% ${rest[at]}`)) : pieces;
+  return left > 0
+    ? pieces.map((piece, at) => (rest[at] === undefined ? piece : `${left}% ${rest[at]}`))
+    : pieces;
 }
 
 function blendOfPercents(entries: readonly Entry[], percents: readonly number[]): OilBlend {
@@ -109,7 +132,8 @@ function readEntry(piece: string): Entry {
   if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: shown(piece) });
   const percentLast = /^(.*\p{L})[\s:=-]*([\d.,]+)\s*(?:%|percent|por ciento)?$/iu.exec(piece);
   if (percentLast) return { oil: findOil(percentLast[1]!), share: positivePercent(percentLast[2]!, piece) };
-  const percentFirst = /^([\d.,]+)\s*(?:(?:%|percent|por ciento)\s*(?:of\s|de\s)?|\s(?=\p{L}))(\p{L}.*)$/iu.exec(piece);
+  const percentFirst =
+    /^([\d.,]+)\s*(?:(?:%|percent|por ciento)\s*(?:of\s|de\s)?|\s(?=\p{L}))(\p{L}.*)$/iu.exec(piece);
   const isMass = leadingAmount(piece)?.amount.measure === 'mass';
   if (percentFirst && !isMass)
     return { oil: findOil(percentFirst[2]!), share: positivePercent(percentFirst[1]!, piece) };

@@ -1,8 +1,8 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { parseOils } from '../../batch/oils/oil-list.ts';
-import { fold } from '../../text/fold.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { Refusal, refuse } from '../../refusal.ts';
+import { fold } from '../../text/fold.ts';
 import { type BaseShade, type ShadeShare, shadeOfOil } from '../mixing/base-soap.ts';
 
 declare module '../../refusal.ts' {

@@ -1,11 +1,11 @@
 import { colourantById } from '../../colourants/catalogue.ts';
 import type { Colourant } from '../../colourants/colourant.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../../quantities/units.ts';
+import type { Token } from '../../text/tokens.ts';
 import type { ColourRate } from '../batch-numbers.ts';
 import type { FindingId } from '../findings.ts';
 import type { Concept, Mention } from './concepts.ts';
 import type { Measured } from './measured.ts';
-import type { Token } from '../../text/tokens.ts';
 
 /** A finding that a number in the text speaks for or against. */
 export type NumberSays = {

@@ -1,8 +1,8 @@
 import { type Metal, metalIn, refuseMetal } from '../../colourants/metals.ts';
 import { refuse } from '../../refusal.ts';
+import { type Token, tokenise } from '../../text/tokens.ts';
 import { mentions } from './concepts.ts';
 import { polarity } from './polarity.ts';
-import { type Token, tokenise } from '../../text/tokens.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

@@ -1,7 +1,7 @@
+import { fold, stem } from '../../text/tokens.ts';
 import type { FindingId } from '../findings.ts';
 import { isConcept } from './concepts.ts';
 import type { Reading, Standing } from './polarity.ts';
-import { fold, stem } from '../../text/tokens.ts';
 
 /** Patterns of one subject, each finding's separated by `; `. The grammar stands in `patterns/looks.ts`. */
 export type FindingPatterns = { readonly [Id in FindingId]?: string };

@@ -1,6 +1,6 @@
+import type { Token } from '../../text/tokens.ts';
 import type { Concept } from './concepts.ts';
 import type { Mentioned } from './lexicon-reader.ts';
-import type { Token } from '../../text/tokens.ts';
 
 /** How the member means a mention: as there, as not there, or as what was hoped for. */
 export type Standing = 'yes' | 'no' | 'unreal';

@@ -1,3 +1,4 @@
+import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
 import type { ColourRate } from '../batch-numbers.ts';
 import type { Evidence } from '../diagnosis.ts';
 import { FINDINGS } from '../findings.ts';
@@ -11,7 +12,6 @@ import { FEEL_PATTERNS } from './patterns/feel.ts';
 import { LOOKS_PATTERNS } from './patterns/looks.ts';
 import { polarity } from './polarity.ts';
 import { carrierEvidence, settingEvidence } from './setting-evidence.ts';
-import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
 import { type Gist, gist } from './wording.ts';
 
 const PATTERNS = compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS);

@@ -1,8 +1,8 @@
 import { celsius } from '../../quantities/units.ts';
+import type { Token } from '../../text/tokens.ts';
 import type { FindingId } from '../findings.ts';
 import type { NumberSays } from './dose-evidence.ts';
 import { type Measured, numeralAt } from './measured.ts';
-import type { Token } from '../../text/tokens.ts';
 
 const NEAR = 5;
 

@@ -1,8 +1,8 @@
 import { unitOfWord } from '../../quantities/unit-words.ts';
+import type { Token } from '../../text/tokens.ts';
 import { CAUSE_IDS, type CauseId } from '../cause.ts';
 import { keyOf, type Mention } from './concepts.ts';
 import type { Reading } from './polarity.ts';
-import type { Token } from '../../text/tokens.ts';
 
 /** A description with the cause it tells of, to learn from. */
 export type Example = { readonly text: string; readonly cause: CauseId };

@@ -1,5 +1,5 @@
-import { foldedWords } from '../../text/fold.ts';
 import { refuse } from '../../refusal.ts';
+import { foldedWords } from '../../text/fold.ts';
 import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
 
 declare module '../../refusal.ts' {
