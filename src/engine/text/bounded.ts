@@ -6,5 +6,13 @@ const LONGEST_TEXT = 6000;
  * (U+FDFA), so a text that was short enough as it came need not stay so. NFKD takes letters and accents apart.
  */
 export function unfolded(text: string, form: 'NFKC' | 'NFKD', most = LONGEST_TEXT): string {
-  return text.slice(0, most).normalize(form).slice(0, most);
+  const cut = text.slice(0, most);
+  let whole = '';
+  // Piece by piece, so that what would be cut off is never unfolded.
+  for (let at = 0; at < cut.length && whole.length < most; at += PIECE)
+    whole += cut.slice(at, at + PIECE).normalize(form);
+  return whole.slice(0, most);
 }
+
+/** Longer than any text that accents are taken off in earnest: a mark is parted from its letter at the seams only. */
+const PIECE = 500;

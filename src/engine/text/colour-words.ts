@@ -11,7 +11,7 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
     'cream|creamy|crema|vanilla|vainilla|buttercream|nata|ivory cream|color crema|antique white|oatmeal milk',
   '#ece5d8': 'ivory|marfil|bone|hueso|pearl|perla|color hueso|linen|lino',
   '#d9c6a5':
-    'beige|sand|arena|color arena|wet sand|oatmeal|avena|nude|crudo|champagne|champan|cappuccino foam|biscuit|galleta|straw|paja|wheat|trigo|ecru',
+    'beige|beis|sand|arena|color arena|wet sand|oatmeal|avena|nude|crudo|champagne|champan|cappuccino foam|biscuit|galleta|straw|paja|wheat|trigo|ecru',
   '#b99a6f': 'tan|khaki|caqui|camel|camello|cardboard|carton|latte|kraft',
   '#f0c8a8': 'skin|skin color|color carne|flesh|color piel|piel',
   // browns
