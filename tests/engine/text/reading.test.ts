@@ -68,6 +68,7 @@ test.each([
   ['will this pink survive lye: mica, CI 45410', 'survives-lye', { ingredients: 'mica, ci 45410' }],
   ['what purple can I make from my shelf', 'mix', { target: 'purple', from: 'shelf' }],
   ['is titanium dioxide allowed in Europe?', 'law', { item: 'titanium dioxide' }],
+  ['16 oz olive and 8 oz coconut, superfat 5', 'lye', { superfat: '5' }],
   ['how much lye for 500 g olive oil', 'lye', { oils: '500 g olive oil' }],
 ])('%s', (question, job, given) => {
   expect(readQuestion(question).readings[0]).toMatchObject({ job, given });
