@@ -92,6 +92,7 @@ export default commandGroup(
         en: 'Read a label: what lye does to each ingredient, dose, and the law',
         es: 'Lee una etiqueta: qué hace la sosa con cada ingrediente, dosis y normas',
       },
+      anywhere: true,
       seenBy: 'group',
       options: {
         ingredients: text(

@@ -60,6 +60,7 @@ export default command(
       en: 'How much colourant for the batter you pull out, and how to wet it',
       es: 'Cuánto colorante para la masa que apartas, y cómo humedecerlo',
     },
+    anywhere: true,
     seenBy: 'group',
     options: {
       colourant: text({

@@ -57,7 +57,14 @@ function keepTime(
   return watchDeadlines({
     store,
     serves: group => outbox.serves(group),
-    acts: challengeActs({ store, outbox, workers, now }),
+    isGone: group => outbox.isGone?.(group) ?? false,
+    acts: challengeActs({
+      store,
+      outbox,
+      workers,
+      now,
+      onBarred: where => log.warn(where, 'a group could not be told'),
+    }),
     now,
     onFault: (fault, due) => {
       const { name, message, stack } = fault as Error;
@@ -109,7 +116,10 @@ async function answerOn(platform: Platform, environment: Environment, log: Log, 
   let watch: Watch | undefined;
   const conversation = await openConversation(environment, log, () => void watch?.check());
   const connection = await connect(platform, conversation, log);
-  watch = keepTime(conversation, discordOutbox(connection.client, conversation, now), { log, now });
+  watch = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
+    log,
+    now,
+  });
   return {
     conversation,
     keepTime: watch.check,

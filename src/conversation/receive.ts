@@ -1,7 +1,9 @@
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
+import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
+import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import type { Book } from './book.ts';
@@ -14,6 +16,7 @@ import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
+    'group-only': Record<string, never>;
     'command-unknown': { typed: string; nearest: readonly string[] };
     'our-fault': { reference: string };
   }
@@ -33,6 +36,8 @@ type Unspoken = Reply<string> | Form<string> | Problem;
 
 type Task = Manner & {
   readonly replaces: boolean;
+  /** True when it works where only the asker brought us along. */
+  readonly anywhere: boolean;
   readonly onceId: string;
   run(context: Context): Promise<Reply | Form> | Reply | Form;
 };
@@ -40,16 +45,46 @@ type Task = Manner & {
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
 export function mannerOf(question: Question, conversation: Conversation): Manner & { replaces: boolean } {
   try {
-    return findTask(question, conversation);
+    const task = findTask(question, conversation);
+    return isBroughtAlong(question) ? { ...task, seenBy: 'asker' } : task;
   } catch {
-    return { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false };
+    return { seenBy: 'asker', pace: 'quick', access: 'member', opensForm: false, replaces: false };
   }
 }
+
+/** True where only the asker let us in: everything is answered to them alone there. */
+const isBroughtAlong = ({ here }: Origin): boolean => here?.letInBy === 'member';
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
   const language = await languageFor(asked, conversation);
-  return { ...(await answerTo({ ...asked, language }, conversation)), language };
+  const question = { ...asked, language };
+  const [answered, notices] = await Promise.all([
+    answerTo(question, conversation),
+    waitingFor(question, conversation),
+  ]);
+  const answer = await withNotices(answered, notices, question, conversation);
+  return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
+}
+
+/** What a member is told along with the answer to a command that only they see: that something did not reach a group. */
+async function waitingFor(question: Question, conversation: Conversation): Promise<readonly Notice[]> {
+  if (question.kind !== 'command' || mannerOf(question, conversation).seenBy !== 'asker') return [];
+  // A notice that cannot be read holds up no answer; it waits for the next.
+  return await noticesFor(conversation.house.store, question.asker.id).catch(() => []);
+}
+
+async function withNotices(
+  answer: Unspoken,
+  notices: readonly Notice[],
+  { asker, language }: Origin,
+  { house: { store } }: Conversation,
+): Promise<Unspoken> {
+  if (answer.kind !== 'reply' || notices.length === 0) return answer;
+  await dropNotices(store, asker.id, notices).catch(() => undefined);
+  const { notTold } = wordsIn(language).conversation;
+  const told = notices.map(({ title }) => ({ kind: 'text', text: notTold({ title }) }) as const);
+  return { ...answer, blocks: [...told, ...answer.blocks] };
 }
 
 /** The language the member prefers; the platform's when they have none, or when it cannot be looked up. */
@@ -63,8 +98,11 @@ async function answerTo(question: Question, conversation: Conversation): Promise
   try {
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.onceId);
+    if (!task.anywhere && isBroughtAlong(question)) refuse('group-only', {});
     if (task.access === 'steward') await requireSteward(context);
-    return sealed(await task.run(context), question, conversation);
+    const answer = await task.run(context);
+    if (answer.kind === 'form' && !task.opensForm) throw new Error('a form where none was declared');
+    return sealed(answer, question, conversation);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
     const reference = question.id.slice(-6);
@@ -91,8 +129,8 @@ export async function suggest(
 }
 
 const contextOf = (origin: Origin, { house, book }: Conversation, onceId: string): Context => {
-  const { id, at, asker, group, channel, language } = origin;
-  return { id, at, asker, group, channel, language, ...house, book, say: wordsIn(language), onceId };
+  const { id, at, asker, group, channel, here, language } = origin;
+  return { id, at, asker, group, channel, here, language, ...house, book, say: wordsIn(language), onceId };
 };
 
 function findTask(question: Question, { book, key }: Conversation): Task {
@@ -113,12 +151,19 @@ function findTask(question: Question, { book, key }: Conversation): Task {
       const found = book.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };
-      return { ...found, onceId: opened.nonce, run: context => found.take(args, context, sent) };
+      return {
+        ...found,
+        anywhere: true,
+        onceId: opened.nonce,
+        run: context => found.take(args, context, sent),
+      };
     }
     case 'point': {
       const found = book.menuEntries.get(question.entry) ?? unknownCommand(question.entry, book);
       return {
         ...found,
+        anywhere: found.anywhere ?? false,
+        opensForm: false,
         replaces: false,
         onceId: question.id,
         run: context => found.take(question.message, context),

@@ -1,5 +1,3 @@
-import type { Outbox, Place } from '../conversation/outbox.ts';
-import type { Block, Reply } from '../conversation/reply.ts';
 import type { Phase } from '../engine/challenges/events.ts';
 import {
   asOf,
@@ -8,30 +6,21 @@ import {
   closeChallenge,
   isStillDue,
   keepPlacings,
-  keepPost,
   type Notice,
-  type PostOf,
   postOf,
   readChallenge,
   resultAt,
   type StoredChallenge,
 } from '../records/challenges/index.ts';
 import type { Due } from '../records/dues.ts';
-import type { Store } from '../records/store.ts';
 import { announcementPicture, barsPicture, resultsPicture } from '../replies/challenge/pictures.ts';
 import { announcementReply, cancelledReply, noticeReply, resultsReply } from '../replies/challenges.ts';
 import { wordsIn } from '../words/index.ts';
-import type { Workers } from '../workers/workers.ts';
+import { keepCalendar, openThread } from './beside.ts';
+import { type ChallengeDesk, pictured, placeOf, tellOnce, updateAnnouncement } from './telling.ts';
 import type { Act } from './watch.ts';
 
-export type ChallengeDesk = {
-  readonly store: Store;
-  readonly outbox: Outbox;
-  /** Draws; without it everything is told in words alone. */
-  readonly workers?: Workers | undefined;
-  /** The time, ms since 1970 UTC. */
-  readonly now: () => number;
-};
+export type { ChallengeDesk } from './telling.ts';
 
 /** After everything that has happened. */
 const atLast = Number.MAX_SAFE_INTEGER;
@@ -45,11 +34,10 @@ export function challengeActs(desk: ChallengeDesk): Readonly<Record<ChallengeDue
     'challenge-entries-soon': due => onTime(desk, due, 'entries-soon', ['entering']),
     'challenge-vote': due => onTime(desk, due, 'vote', ['voting']),
     'challenge-votes-soon': due => onTime(desk, due, 'votes-soon', ['voting']),
+    'challenge-changed': due => onChange(desk, due),
     'challenge-close': due => onClose(desk, due),
   };
 }
-
-const placeOf = ({ group, channel, language }: StoredChallenge): Place => ({ group, channel, language });
 
 /** Tells the group something that is of use only while the challenge is in certain phases, and was not put off. */
 async function onTime(
@@ -68,15 +56,32 @@ async function onTime(
   const announcement = pictured(announcementReply(challenge, now, say), desk, workers =>
     announcementPicture(workers, telling),
   );
+  if (what === 'announcement') {
+    const posted = await tellOnce(desk, board, challenge, { what, reply: announcement });
+    if (posted) await openThread(desk, board, challenge, posted);
+    return await keepCalendar(desk, board, challenge);
+  }
+  const reply = pictured(noticeReply(challenge, now, { what, say }), desk, async workers =>
+    what === 'vote' ? barsPicture(workers, board, telling) : [],
+  );
+  await tellOnce(desk, board, challenge, { what, reply });
   // It says in which phase the challenge is.
   await updateAnnouncement(desk, board, challenge, announcement);
-  const reply =
-    what === 'announcement'
-      ? announcement
-      : pictured(noticeReply(challenge, now, { what, say }), desk, async workers =>
-          what === 'vote' ? barsPicture(workers, board, telling) : [],
-        );
-  await tellOnce(desk, board, challenge, { what, reply });
+}
+
+/** Puts right what says when the deadlines are. */
+async function onChange(desk: ChallengeDesk, due: Due): Promise<void> {
+  const board = { store: desk.store, group: due.group };
+  const challenge = await readChallenge(board, due.id);
+  if (!challenge) return;
+  const now = asOf(challenge, Math.max(desk.now(), due.at.getTime()));
+  if (now.phase === 'closed' || now.phase === 'cancelled') return;
+  const say = wordsIn(challenge.language);
+  await keepCalendar(desk, board, challenge);
+  const draw = pictured(announcementReply(challenge, now, say), desk, workers =>
+    announcementPicture(workers, { challenge, now, say }),
+  );
+  await updateAnnouncement(desk, board, challenge, draw);
 }
 
 /** Closes, counts and tells; or tells that it was cancelled; or puts a result right from which a bar was taken. */
@@ -100,82 +105,22 @@ async function tellResults(desk: ChallengeDesk, board: Board, challenge: StoredC
   const result = await resultAt(board, challenge, atLast);
   const say = wordsIn(challenge.language);
   await keepPlacings(board, challenge, result);
-  await updateAnnouncement(
-    desk,
-    board,
-    challenge,
-    pictured(announcementReply(challenge, now, say), desk, workers =>
-      announcementPicture(workers, { challenge, now, say }),
-    ),
-  );
   const reply = pictured(resultsReply(challenge, { now, result, say }), desk, workers =>
     resultsPicture(workers, board, { challenge, now, say, result }),
   );
   const before = await postOf(board, challenge.id, 'results');
   if (before) await desk.outbox.edit(placeOf(challenge), before, await reply());
   else await tellOnce(desk, board, challenge, { what: 'results', reply });
+  const announcement = pictured(announcementReply(challenge, now, say), desk, workers =>
+    announcementPicture(workers, { challenge, now, say }),
+  );
+  await updateAnnouncement(desk, board, challenge, announcement);
 }
 
 async function tellCancelled(desk: ChallengeDesk, board: Board, challenge: StoredChallenge): Promise<void> {
   const told = cancelledReply(challenge, asOf(challenge, atLast), wordsIn(challenge.language));
   const reply = async () => told;
-  await updateAnnouncement(desk, board, challenge, reply);
   await tellOnce(desk, board, challenge, { what: 'cancelled', reply });
-}
-
-async function updateAnnouncement(
-  { outbox }: ChallengeDesk,
-  board: Board,
-  challenge: StoredChallenge,
-  reply: Drawing,
-): Promise<void> {
-  const announcement = await postOf(board, challenge.id, 'announcement');
-  if (announcement) await outbox.edit(placeOf(challenge), announcement, await reply());
-}
-
-/** A reply that is drawn when it is first needed, and then only once. */
-type Drawing = () => Promise<Reply>;
-
-/** A reply with its picture first. A picture that cannot be drawn holds up no news. */
-function pictured(
-  reply: Reply,
-  { workers }: ChallengeDesk,
-  draw: (workers: Workers) => Promise<readonly Block[]>,
-): Drawing {
-  let drawn: Promise<Reply> | undefined;
-  const begin = async () => {
-    const picture = workers ? await draw(workers).catch(() => []) : [];
-    return { ...reply, blocks: [...picture, ...reply.blocks] };
-  };
-  return () => (drawn ??= begin());
-}
-
-/** Short marks for nonces, which hold no more than 25 characters with the id. */
-const marks: Readonly<Record<PostOf, string>> = {
-  announcement: 'a',
-  open: 'o',
-  'entries-soon': 'e',
-  vote: 'v',
-  'votes-soon': 's',
-  results: 'r',
-  cancelled: 'c',
-};
-
-/**
- * Posts unless that was done before. Between posting and noting it down lies the one moment in which a crash
- * leaves us not knowing: the nonce makes a second post within minutes the same message.
- */
-async function tellOnce(
-  { outbox }: ChallengeDesk,
-  board: Board,
-  challenge: StoredChallenge,
-  { what, reply }: { what: PostOf; reply: Drawing },
-): Promise<void> {
-  if (await postOf(board, challenge.id, what)) return;
-  const posted = await outbox.post(
-    placeOf(challenge),
-    await reply(),
-    `${marks[what]}${challenge.id}`.slice(0, 25),
-  );
-  if (posted !== 'barred') await keepPost(board, challenge.id, what, posted);
+  await updateAnnouncement(desk, board, challenge, reply);
+  await keepCalendar(desk, board, challenge);
 }

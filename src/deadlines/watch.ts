@@ -1,4 +1,5 @@
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
+import { leaveGroup } from '../records/left-groups.ts';
 import type { Store } from '../records/store.ts';
 
 /** Does what is due, as often as it is called for the same due: its effects must not add up. */
@@ -8,6 +9,8 @@ export type Watched = {
   readonly store: Store;
   /** True for the groups that this process acts for. */
   readonly serves: (group: string) => boolean;
+  /** True for the groups that it would act for, had they not put us out. */
+  readonly isGone?: (group: string) => boolean;
   /** What to do, by the name of the due. */
   readonly acts: Readonly<Record<string, Act>>;
   /** The time, ms since 1970 UTC. */
@@ -26,6 +29,8 @@ export type Watch = {
 /** How often is looked for what is due, ms. No timer runs up to a deadline: what is stored cannot be missed. */
 export const checkEvery = 15_000;
 const longestPause = 3_600_000;
+/** How many groups are acted for at a time: a minute in which many deadlines fall is spread over some more. */
+const groupsAtOnce = 8;
 
 /** Looks for what is due at once and then every quarter of a minute, until stopped. */
 export function watchDeadlines(watched: Watched): Watch {
@@ -60,13 +65,15 @@ export function watchDeadlines(watched: Watched): Watch {
 /** Groups side by side, so that one slow channel does not hold up the others; within a group in order of time. */
 async function actOnAll(watched: Watched, pauses: Pauses, stopped: () => boolean): Promise<void> {
   const dues = await duesBy(watched.store, new Date(watched.now()));
+  const gone = new Set(dues.map(({ group }) => group).filter(group => watched.isGone?.(group)));
+  for (const group of gone) await leaveGroup(watched.store, group, new Date(watched.now()));
   const mine = dues.filter(due => watched.serves(due.group) && !pauses.holds(due));
-  const byGroup = Map.groupBy(mine, ({ group }) => group);
-  await Promise.all(
-    [...byGroup.values()].map(async ofGroup => {
+  const waiting = Map.groupBy(mine, ({ group }) => group).values();
+  const actForOneAfterAnother = async () => {
+    for (const ofGroup of waiting)
       for (const due of ofGroup) if (!stopped()) await actOn(watched, pauses, due);
-    }),
-  );
+  };
+  await Promise.all(Array.from({ length: groupsAtOnce }, actForOneAfterAnother));
 }
 
 async function actOn({ store, acts, onFault }: Watched, pauses: Pauses, due: Due): Promise<void> {

@@ -6,22 +6,24 @@ import {
   TextInputStyle,
 } from 'discord.js';
 import type { Field, Form } from '../conversation/reply.ts';
+import { plainThroughout } from '../words/marks.ts';
+import { cut } from './cut.ts';
 
 /** A form as the platform's modal: at most five labelled fields, 45 characters of title and label. */
-export const modalOf = ({
-  title,
-  fields,
-  follow,
-}: Form<string>): APIModalInteractionResponseCallbackData => ({
+/** Forms show no marks. */
+export const modalOf = (form: Form<string>): APIModalInteractionResponseCallbackData =>
+  plainModalOf(plainThroughout(form));
+
+const plainModalOf = ({ title, fields, follow }: Form<string>): APIModalInteractionResponseCallbackData => ({
   custom_id: follow,
-  title: title.slice(0, 45),
+  title: cut(title, 45),
   components: fields.map(labelled),
 });
 
 const labelled = (field: Field): APILabelComponent => ({
   type: ComponentType.Label,
-  label: field.label.slice(0, 45),
-  ...('hint' in field && field.hint && { description: field.hint.slice(0, 100) }),
+  label: cut(field.label, 45),
+  ...('hint' in field && field.hint && { description: cut(field.hint, 100) }),
   component: inputOf(field) as APILabelComponent['component'],
 });
 

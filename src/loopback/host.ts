@@ -21,6 +21,7 @@ import { Kernel } from './kernel.ts';
 import { Community, foundGuild } from './members/community.ts';
 import { seenMessage } from './members/look.ts';
 import { type Settings, settingsOf } from './settings.ts';
+import type { Json } from './state/json.ts';
 
 /** Opens a loopback host on 127.0.0.1 and resolves once it listens. Throws when the port is taken. */
 export async function openHost(options: HostOptions = {}): Promise<Host> {
@@ -140,6 +141,9 @@ class LoopbackHost implements Host {
   }
   redeliver(interactionId: string): void {
     this.#parts.interactions.redeliver(interactionId);
+  }
+  dispatch(name: string, data: unknown, guildId?: string): void {
+    this.#parts.gateway.dispatch(name, guildId, 0, () => data as Json);
   }
   dropConnections(code?: number): void {
     this.#parts.gateway.drop(code);

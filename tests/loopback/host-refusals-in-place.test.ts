@@ -125,6 +125,20 @@ const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
       multipart({}, [{ name: 'bar.png', bytes: png }]),
     );
   },
+  'channel-not-text': () =>
+    bench.post('POST', `/channels/${bench.guild.addForum('posts').id}/messages`, { content: 'soap' }),
+  'thread-archived': async () => {
+    const thread = bench.guild.addThread('old batch');
+    const path = `/channels/${thread.id}/messages`;
+    const message = await bench.post('POST', path, { content: 'soap' });
+    thread.archive();
+    return bench.post('PATCH', `${path}/${message.json!.id}`, { content: 'more soap' });
+  },
+  'thread-locked': () => {
+    const thread = bench.guild.addThread('settled');
+    thread.archive(true);
+    return bench.post('POST', `/channels/${thread.id}/messages`, { content: 'soap' });
+  },
   'direct-messages-closed': async () => {
     const quiet = bench.guild.addMember({ name: 'Quiet', directMessages: false });
     const channel = await bench.post('POST', '/users/@me/channels', { recipient_id: quiet.id });

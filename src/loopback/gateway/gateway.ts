@@ -121,7 +121,7 @@ export class Gateway {
       socket,
     });
     this.#sessions.set(session.id, session);
-    const guilds = [...room.guilds.values()].filter(guild => session.carries(guild.id));
+    const guilds = [...room.guilds.values()].filter(guild => !guild.foreign && session.carries(guild.id));
     const ready = {
       v: 10,
       user: botJson(room),

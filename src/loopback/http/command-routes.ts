@@ -26,7 +26,8 @@ export function commandRoutes(kernel: Kernel): readonly Route[] {
     if (application !== kernel.room.applicationId)
       throw refusal('application-unknown', 'Unknown Application');
     if (!call.path.includes('/guilds/')) return undefined;
-    if (!kernel.room.guilds.has(guildId ?? '')) throw refusal('guild-unknown', 'Unknown Guild');
+    const guild = kernel.room.guilds.get(guildId ?? '');
+    if (!guild || guild.foreign) throw refusal('guild-unknown', 'Unknown Guild');
     return guildId;
   };
   const found = (call: Call): APIApplicationCommand => {

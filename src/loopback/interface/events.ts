@@ -13,9 +13,27 @@ export type HostEventBody =
       readonly locale: string;
       readonly ownerId: string;
       readonly botPermissions: string;
+      /** True for a guild the bot is not in: its members may bring it along themselves. */
+      readonly foreign?: boolean;
     }
   | { readonly kind: 'guild-removed'; readonly id: string }
-  | { readonly kind: 'channel-added'; readonly guildId: string; readonly id: string; readonly name: string }
+  | {
+      readonly kind: 'channel-added';
+      readonly guildId: string;
+      readonly id: string;
+      readonly name: string;
+      /** A text channel where absent. */
+      readonly form?: 'text' | 'forum' | 'thread';
+      /** The channel or forum that a thread belongs to. */
+      readonly parentId?: string;
+    }
+  | {
+      readonly kind: 'thread-changed';
+      readonly guildId: string;
+      readonly id: string;
+      readonly archived: boolean;
+      readonly locked: boolean;
+    }
   | {
       readonly kind: 'private-channel-added';
       readonly id: string;

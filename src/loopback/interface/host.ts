@@ -89,6 +89,8 @@ export interface Host extends AsyncDisposable {
   subscribe(listener: (event: HostEvent) => void, sinceSeq?: number): () => void;
   /** Sends the same dispatch once more, as a flaky gateway does. */
   redeliver(interactionId: string): void;
+  /** Sends any dispatch as it is, however malformed, to the shard of a guild (default: the first). */
+  dispatch(name: string, data: unknown, guildId?: string): void;
   /** Breaks every gateway socket; sessions stay resumable. With a code: closes with it. */
   dropConnections(code?: number): void;
   /** Every file address handed out so far stops working, as they do after a day; fresh ones come with the message. */

@@ -84,6 +84,10 @@ export interface Channel {
   readonly id: string;
   readonly name: string;
   readonly guildId: string;
+  /** Archives a thread; a locked one is opened again by those who manage threads only. */
+  archive(locked?: boolean): void;
+  /** True for a thread that lies in the archive. */
+  readonly archived: boolean;
   /** Permission bits the bot has here; posting without them is refused (50001, 50013). */
   allowBot(permissions: bigint): void;
   remove(): void;
@@ -111,6 +115,8 @@ export interface NewGuild {
   readonly channels?: readonly string[];
   /** Bits the bot has in every channel until `channel.allowBot`. */
   readonly botPermissions?: bigint;
+  /** The bot is not in this guild: its members use the commands they installed for themselves. */
+  readonly foreign?: boolean;
 }
 
 export interface Guild {
@@ -121,6 +127,10 @@ export interface Guild {
   readonly roles: readonly Role[];
   addMember(member: NewMember): Member;
   addChannel(name: string): Channel;
+  /** A channel that holds posts only, each a thread. */
+  addForum(name: string): Channel;
+  /** A public thread of a channel, or a post of a forum. Default: of the first channel. */
+  addThread(name: string, parent?: Channel): Channel;
   addRole(name: string, permissions?: bigint): Role;
   /** The bot is thrown out: GUILD_DELETE, and its routes answer 10004 or 50001 from then on. */
   removeBot(): void;

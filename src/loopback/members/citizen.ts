@@ -189,6 +189,11 @@ export function channelHandle(kernel: Kernel, id: string): Channel {
     id,
     name,
     guildId,
+    get archived() {
+      return kernel.room.channels.get(id)?.archived ?? false;
+    },
+    archive: (locked = false) =>
+      void kernel.record({ kind: 'thread-changed', guildId, id, archived: true, locked }),
     allowBot: permissions =>
       void kernel.record({ kind: 'channel-changed', id, botPermissions: permissions.toString() }),
     remove: () => void kernel.record({ kind: 'channel-removed', guildId, id }),

@@ -24,6 +24,11 @@ export interface ChannelRecord {
   /** Absent for private channels. */
   readonly guildId?: string;
   readonly context: 'guild' | 'bot-dm' | 'elsewhere';
+  readonly form: 'text' | 'forum' | 'thread';
+  /** The channel or forum that a thread belongs to. */
+  readonly parentId?: string;
+  archived: boolean;
+  locked: boolean;
   /** Whose private channel it is. */
   readonly userId?: string;
   botPermissions: bigint;
@@ -35,6 +40,8 @@ export interface GuildRecord {
   readonly ownerId: string;
   readonly botPermissions: bigint;
   readonly joinedAt: string;
+  /** The bot is not in it: only what its members brought along themselves works there. */
+  readonly foreign: boolean;
   readonly channels: Map<string, ChannelRecord>;
   readonly members: Map<string, MemberRecord>;
   readonly roles: Map<string, RoleRecord>;
@@ -69,6 +76,7 @@ export class Room {
           ownerId: event.ownerId,
           botPermissions: BigInt(event.botPermissions),
           joinedAt: event.at,
+          foreign: event.foreign ?? false,
           channels: new Map(),
           members: new Map(),
           roles: new Map(),
@@ -85,6 +93,9 @@ export class Room {
           id: event.id,
           name: '',
           context: event.context,
+          form: 'text',
+          archived: false,
+          locked: false,
           userId: event.userId,
           botPermissions: -1n,
         });
@@ -92,6 +103,11 @@ export class Room {
       case 'channel-changed': {
         const channel = this.channels.get(event.id);
         if (channel) channel.botPermissions = BigInt(event.botPermissions);
+        return;
+      }
+      case 'thread-changed': {
+        const thread = this.channels.get(event.id);
+        if (thread) Object.assign(thread, { archived: event.archived, locked: event.locked });
         return;
       }
       case 'channel-removed':
@@ -120,7 +136,11 @@ export class Room {
       name: event.name,
       guildId: guild.id,
       context: 'guild',
-      botPermissions: guild.botPermissions,
+      form: event.form ?? 'text',
+      ...(event.parentId !== undefined && { parentId: event.parentId }),
+      archived: false,
+      locked: false,
+      botPermissions: this.channels.get(event.parentId ?? '')?.botPermissions ?? guild.botPermissions,
     };
     guild.channels.set(channel.id, channel);
     this.channels.set(channel.id, channel);

@@ -132,7 +132,15 @@ export async function placingsOf({ store, group }: Board, member: string): Promi
 export type Post = RecordOf<typeof postKind>;
 /** Short news while a challenge runs. */
 export type Notice = 'open' | 'entries-soon' | 'vote' | 'votes-soon';
-export type PostOf = Notice | 'announcement' | 'results' | 'cancelled';
+export type PostOf =
+  | Notice
+  | 'announcement'
+  | 'results'
+  | 'cancelled'
+  // Not a message: the thread of the announcement, and its deadlines in the calendar of the group.
+  | 'thread'
+  | 'entries-event'
+  | 'votes-event';
 
 /** The message in which the group was told this; undefined when it was not yet told. */
 export async function postOf({ store, group }: Board, id: string, what: PostOf): Promise<Post | undefined> {
@@ -144,4 +152,9 @@ export async function postOf({ store, group }: Board, id: string, what: PostOf):
 /** Keeps the message in which the group was told this. */
 export async function keepPost({ store, group }: Board, id: string, what: PostOf, post: Post): Promise<void> {
   await store.commit([put(challengePost(group, id, what), written(postKind, post))]);
+}
+
+/** Forgets where that was: it is there no longer. */
+export async function forgetPost({ store, group }: Board, id: string, what: PostOf): Promise<void> {
+  await store.commit([drop(challengePost(group, id, what))]);
 }

@@ -1,5 +1,5 @@
 import type { Context } from '../../conversation/context.ts';
-import type { Attachment } from '../../conversation/question.ts';
+import type { Attachment, Named } from '../../conversation/question.ts';
 import { readDeadline } from '../../engine/challenges/deadline.ts';
 import type { Method } from '../../engine/challenges/election.ts';
 import type { Constraint, Decides, EntryClass, Terms } from '../../engine/challenges/terms.ts';
@@ -17,6 +17,7 @@ declare module '../../engine/refusal.ts' {
 /** What a steward may say of a challenge; everything but the title has a usual value. */
 export type OpenAsked = {
   readonly title?: string | undefined;
+  readonly channel?: Named | undefined;
   readonly brief?: string | undefined;
   readonly palette?: string | undefined;
   readonly photo?: Attachment | undefined;

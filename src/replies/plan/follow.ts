@@ -123,6 +123,7 @@ const sentForms = { begin: sentForm('begin'), more: sentForm('more'), heat: sent
 const opener = (name: FormName): FollowUp<{ readonly plan: string | number }> =>
   followUp({
     seenBy: 'asker',
+    opensForm: true,
     args: planId,
     answer: async ({ plan: id }, context) =>
       formOf(name, { now: (await latePlanOf(whose(context), id)).written, id }, context),
@@ -143,6 +144,7 @@ const nameSent = followUp({
 
 const save = followUp({
   seenBy: 'asker',
+  opensForm: true,
   args: planId,
   async answer({ plan: id }, context) {
     const { forms } = context.say.plan;

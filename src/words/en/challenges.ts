@@ -5,21 +5,25 @@ import type { DecidedBy } from '../../engine/challenges/result.ts';
 import type { Violation } from '../../engine/challenges/rules.ts';
 import type { Constraint, Decides, EntryClass } from '../../engine/challenges/terms.ts';
 import type { ReasonId } from '../../engine/refusal.ts';
+import { instantMark } from '../marks.ts';
 import type { RefusalSentences } from '../sentence.ts';
 import type { ChallengeStepReason } from './challenge-steps.ts';
 
 /** An instant as the clocks of a zone show it, with the zone's own name. */
 const moment = (at: number, zone: string) =>
-  new Intl.DateTimeFormat('en-GB', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    hour: '2-digit',
-    minute: '2-digit',
-    timeZone: zone,
-    timeZoneName: 'short',
-  }).format(at);
+  instantMark(
+    at,
+    new Intl.DateTimeFormat('en-GB', {
+      weekday: 'short',
+      day: 'numeric',
+      month: 'short',
+      year: 'numeric',
+      hour: '2-digit',
+      minute: '2-digit',
+      timeZone: zone,
+      timeZoneName: 'short',
+    }).format(at),
+  );
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 

@@ -1,16 +1,20 @@
 import type * as en from '../en/challenges.ts';
+import { instantMark } from '../marks.ts';
 
 const moment = (at: number, zone: string) =>
-  new Intl.DateTimeFormat('es', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    hour: '2-digit',
-    minute: '2-digit',
-    timeZone: zone,
-    timeZoneName: 'short',
-  }).format(at);
+  instantMark(
+    at,
+    new Intl.DateTimeFormat('es', {
+      weekday: 'short',
+      day: 'numeric',
+      month: 'short',
+      year: 'numeric',
+      hour: '2-digit',
+      minute: '2-digit',
+      timeZone: zone,
+      timeZoneName: 'short',
+    }).format(at),
+  );
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 

@@ -30,6 +30,24 @@ export const placeRules = {
     code: 'PERMISSION',
     where: 'Resources > Message > Create Message',
   },
+  'channel-not-text': {
+    what: 'a message in a channel that takes posts only',
+    number: 50008,
+    code: 'CHANNEL',
+    where: 'Topics > Opcodes and Status Codes',
+  },
+  'thread-archived': {
+    what: 'an edit in an archived thread',
+    number: 50083,
+    code: 'ARCHIVED',
+    where: 'Topics > Opcodes and Status Codes',
+  },
+  'thread-locked': {
+    what: 'a message in a locked thread',
+    number: 160005,
+    code: 'LOCKED',
+    where: 'Topics > Opcodes and Status Codes',
+  },
   'direct-messages-closed': {
     what: 'a direct message to someone who lets none in',
     status: 403,
