@@ -4,6 +4,7 @@ import { channelRoutes } from './http/channel-routes.ts';
 import { commandRoutes } from './http/command-routes.ts';
 import { directoryRoutes } from './http/directory-routes.ts';
 import { FrontDoor } from './http/front-door.ts';
+import { threadRoutes } from './http/thread-routes.ts';
 import { callbackRoute } from './interactions/callback-route.ts';
 import { Interactions } from './interactions/registry.ts';
 import { webhookRoutes } from './interactions/webhook-routes.ts';
@@ -34,6 +35,7 @@ export async function openHost(options: HostOptions = {}): Promise<Host> {
     callbackRoute(kernel, interactions),
     ...webhookRoutes(kernel, interactions),
     ...channelRoutes(kernel),
+    ...threadRoutes(kernel),
     ...commandRoutes(kernel),
     ...directoryRoutes(kernel),
   ]);

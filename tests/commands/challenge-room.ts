@@ -1,4 +1,5 @@
 import type { Host, HostOptions, Member, SeenMessage } from '../../src/loopback/interface.ts';
+import { everyonePermissions } from '../../src/loopback/permissions.ts';
 import type { Store } from '../../src/records/store.ts';
 import { openRoom } from '../loopback/room.ts';
 import { shoot } from '../photo/render/scene.ts';
@@ -47,6 +48,8 @@ export async function openFair({ store, host }: { store?: Store; host?: HostOpti
         group,
         host: room.host,
         faults: room.faults,
+        /** What the bot may do in an ordinary channel. */
+        permissions: everyonePermissions,
         steward: join('Odile', 1n << 5n),
         member,
         ana: join('Ana'),

@@ -18,6 +18,7 @@ export const button = (customId: string, over = {}) =>
 export const commands = [
   {
     name: 'batch',
+    integration_types: [0, 1],
     description: 'A batch',
     options: [
       { type: 3, name: 'oils', description: 'Oils', required: true, max_length: 40 },

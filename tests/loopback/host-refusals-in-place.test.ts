@@ -76,6 +76,21 @@ async function tokenAfter(acknowledge: boolean, context: 'guild' | 'elsewhere' =
 const followUp = (token: string) =>
   bench.post('POST', `/webhooks/${bench.host.applicationId}/${token}`, { content: 'more' });
 
+const hall = () =>
+  bench.host.guilds.find(({ name }) => name === 'Hall') ??
+  bench.host.addGuild({ name: 'Hall', botPermissions: permissionBits.createEvents });
+const calendar = () => `/guilds/${hall().id}/scheduled-events`;
+const at = (hours: number) => new Date(Date.now() + hours * 3_600_000).toISOString();
+const event = (over: object) => ({
+  name: 'Vote ends',
+  entity_type: 3,
+  privacy_level: 2,
+  entity_metadata: { location: 'here' },
+  scheduled_start_time: at(1),
+  scheduled_end_time: at(2),
+  ...over,
+});
+
 /** Rows that need a place, a person, a file or an interaction. Leaving one out does not compile. */
 const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
   'v2-flag-kept': async () =>
@@ -138,6 +153,20 @@ const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
     const thread = bench.guild.addThread('settled');
     thread.archive(true);
     return bench.post('POST', `/channels/${thread.id}/messages`, { content: 'soap' });
+  },
+  'thread-twice': async () => {
+    const path = `${await posted()}/threads`;
+    expect(await bench.post('POST', path, { name: 'soap' })).toMatchObject({ status: 200 });
+    return bench.post('POST', path, { name: 'soap' });
+  },
+  'thread-name': async () => bench.post('POST', `${await posted()}/threads`, { name: 'a'.repeat(101) }),
+  'event-name': () => bench.post('POST', calendar(), event({ name: 'a'.repeat(101) })),
+  'event-place': () => bench.post('POST', calendar(), event({ entity_metadata: null })),
+  'event-times': () => bench.post('POST', calendar(), event({ scheduled_start_time: at(-1) })),
+  'event-unknown': async () => {
+    const entry = await bench.post('POST', calendar(), event({}));
+    expect((await bench.post('DELETE', `${calendar()}/${entry.json!.id}`, {})).status).toBe(204);
+    return bench.post('DELETE', `${calendar()}/${entry.json!.id}`, {});
   },
   'direct-messages-closed': async () => {
     const quiet = bench.guild.addMember({ name: 'Quiet', directMessages: false });

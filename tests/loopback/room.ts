@@ -1,5 +1,6 @@
 import { pino } from 'pino';
-import { readBook } from '../../src/conversation/book.ts';
+import { bindBook, readBook } from '../../src/conversation/book.ts';
+import type { Command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
 import { challengeActs } from '../../src/deadlines/challenges.ts';
 import { type Watch, watchDeadlines } from '../../src/deadlines/watch.ts';
@@ -15,33 +16,42 @@ import { openWorkers } from '../../src/workers/workers.ts';
 export const book = await readBook(new URL('../../commands/', import.meta.url));
 const token = 'loopback-token';
 
-export type RoomOptions = { readonly store?: Store; readonly host?: HostOptions; readonly log?: string };
+export type RoomOptions = {
+  readonly store?: Store;
+  readonly host?: HostOptions;
+  readonly log?: string;
+  /** Declared besides our own. */
+  readonly commands?: readonly Command[];
+};
 
 /**
  * The production path end to end on this machine: the real client, registered commands, deadlines kept by the
  * host's clock, a group with a steward and a member, and a store in memory unless another is handed in.
  */
-export async function openRoom({ store, host: hostOptions, log = 'silent' }: RoomOptions = {}) {
+export async function openRoom({ store, host: hostOptions, log = 'silent', commands }: RoomOptions = {}) {
+  const known = commands ? bindBook([...book.commands, ...commands]) : book;
   const host = await openHost(hostOptions);
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench', 'show-and-tell'] });
   const kept = store ?? (await openStore('sqlite::memory:'));
   const faults: unknown[] = [];
+  const barred: unknown[] = [];
   const now = hostOptions?.now ?? Date.now;
   const workers = openWorkers();
   let watch: Watch | undefined;
   const conversation: Conversation = {
-    book,
+    book: known,
     house: { store: kept, workers, checkDue: () => void watch?.check() },
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };
-  await register(book, { token, api: host.api });
+  await register(known, { token, api: host.api });
   const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }));
-  const outbox = discordOutbox(connection.client, conversation, now);
+  const outbox = discordOutbox(connection.client, conversation, now, connection.tally);
   watch = watchDeadlines({
     store: kept,
     serves: id => outbox.serves(id),
-    acts: challengeActs({ store: kept, outbox, workers, now }),
+    isGone: id => outbox.isGone?.(id) ?? false,
+    acts: challengeActs({ store: kept, outbox, workers, now, onBarred: where => barred.push(where) }),
     now,
     onFault: fault => faults.push(fault),
   });
@@ -52,6 +62,9 @@ export async function openRoom({ store, host: hostOptions, log = 'silent' }: Roo
     connection,
     watch,
     faults,
+    /** Where a group could not be told. */
+    barred,
+    store: kept,
     steward: group.addMember({ name: 'Odile', permissions: 1n << 5n }),
     member: group.addMember({ name: 'Bram' }),
     async [Symbol.asyncDispose]() {

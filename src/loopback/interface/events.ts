@@ -1,5 +1,6 @@
 /** Everything that appears in the room, as data. Times are ISO 8601 in UTC. */
 import type { APIApplicationCommand, APIMessage } from 'discord-api-types/v10';
+import type { CalendarEntry } from './people.ts';
 import type { OpenForm } from './seen.ts';
 
 /** Everything that appears in the room. `seq` rises by one; replaying the list rebuilds the room. */
@@ -39,6 +40,13 @@ export type HostEventBody =
       readonly id: string;
       readonly userId: string;
       readonly context: 'bot-dm' | 'elsewhere';
+    }
+  | {
+      readonly kind: 'calendar-changed';
+      readonly guildId: string;
+      readonly id: string;
+      /** Absent when it was taken out. */
+      readonly entry?: CalendarEntry;
     }
   | { readonly kind: 'channel-changed'; readonly id: string; readonly botPermissions: string }
   | { readonly kind: 'channel-removed'; readonly guildId: string; readonly id: string }

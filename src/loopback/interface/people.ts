@@ -119,12 +119,24 @@ export interface NewGuild {
   readonly foreign?: boolean;
 }
 
+/** An entry in the calendar of a guild (a scheduled event); times in ISO 8601. */
+export interface CalendarEntry {
+  readonly id: string;
+  readonly name: string;
+  readonly says: string;
+  readonly starts: string;
+  readonly ends: string;
+}
+
 export interface Guild {
   readonly id: string;
   readonly name: string;
   readonly channels: readonly Channel[];
   readonly members: readonly Member[];
   readonly roles: readonly Role[];
+  /** Threads and forum posts, archived ones included. */
+  readonly threads: readonly Channel[];
+  readonly calendar: readonly CalendarEntry[];
   addMember(member: NewMember): Member;
   addChannel(name: string): Channel;
   /** A channel that holds posts only, each a thread. */

@@ -29,6 +29,16 @@ export class Community implements Guild {
     return [...this.#record().members.keys()].map(id => this.#member(id));
   }
 
+  get threads(): readonly Channel[] {
+    return [...this.#record().channels.values()]
+      .filter(({ form }) => form === 'thread')
+      .map(({ id }) => channelHandle(this.#kernel, id));
+  }
+
+  get calendar(): Guild['calendar'] {
+    return [...this.#record().calendar.values()];
+  }
+
   get roles(): readonly Role[] {
     return [...this.#record().roles.values()].map(roleHandle);
   }

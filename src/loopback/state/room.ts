@@ -1,4 +1,5 @@
 import type { HostEvent } from '../interface/events.ts';
+import type { CalendarEntry } from '../interface/people.ts';
 
 export interface UserRecord {
   readonly id: string;
@@ -45,6 +46,7 @@ export interface GuildRecord {
   readonly channels: Map<string, ChannelRecord>;
   readonly members: Map<string, MemberRecord>;
   readonly roles: Map<string, RoleRecord>;
+  readonly calendar: Map<string, CalendarEntry>;
 }
 
 /** Guilds, channels and people as they stand: a fold over the journal. */
@@ -80,6 +82,7 @@ export class Room {
           channels: new Map(),
           members: new Map(),
           roles: new Map(),
+          calendar: new Map(),
         });
         return;
       case 'guild-removed':
@@ -103,6 +106,12 @@ export class Room {
       case 'channel-changed': {
         const channel = this.channels.get(event.id);
         if (channel) channel.botPermissions = BigInt(event.botPermissions);
+        return;
+      }
+      case 'calendar-changed': {
+        const calendar = this.guilds.get(event.guildId)?.calendar;
+        if (event.entry) calendar?.set(event.id, event.entry);
+        else calendar?.delete(event.id);
         return;
       }
       case 'thread-changed': {

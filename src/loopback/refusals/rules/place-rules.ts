@@ -48,6 +48,41 @@ export const placeRules = {
     code: 'LOCKED',
     where: 'Topics > Opcodes and Status Codes',
   },
+  'thread-twice': {
+    what: 'a second thread under one message',
+    number: 160004,
+    code: 'TWICE',
+    where: 'Topics > Opcodes and Status Codes',
+  },
+  'thread-name': {
+    what: 'characters of the name of a thread, from 1',
+    limit: 100,
+    code: 'BASE_TYPE_BAD_LENGTH',
+    where: 'Resources > Channel > Start Thread from Message',
+  },
+  'event-name': {
+    what: 'characters of the name of a scheduled event, from 1',
+    limit: 100,
+    code: 'BASE_TYPE_BAD_LENGTH',
+    where: 'Resources > Guild Scheduled Event',
+  },
+  'event-place': {
+    what: 'an external event without a place or an end',
+    code: 'BASE_TYPE_REQUIRED',
+    where: 'Resources > Guild Scheduled Event > Field Requirements By Entity Type',
+  },
+  'event-times': {
+    what: 'an event that begins in the past or ends before it begins',
+    code: 'GUILD_SCHEDULED_EVENT_SCHEDULE_PAST',
+    where: 'observed',
+  },
+  'event-unknown': {
+    what: 'a scheduled event that is not there',
+    status: 404,
+    number: 10070,
+    code: 'UNKNOWN',
+    where: 'Topics > Opcodes and Status Codes',
+  },
   'direct-messages-closed': {
     what: 'a direct message to someone who lets none in',
     status: 403,
