@@ -12,8 +12,8 @@ export class Tally {
   }
 }
 
-/** Below the 50 a second that the platform allows outside interactions, so that other requests have room. */
-const POSTS_PER_SECOND = 40;
+/** Half of the 50 a second that the platform allows: its seconds and ours do not begin together. */
+const POSTS_PER_SECOND = 25;
 /** Long enough for a picture over a slow line, short enough that a hung request does not pile up more. */
 export const REST_TIMEOUT_MS = 5_000;
 

@@ -153,6 +153,9 @@ class LoopbackHost implements Host {
   askToReconnect(): void {
     this.#parts.gateway.askToReconnect();
   }
+  hushHeartbeats(): void {
+    this.#parts.gateway.hush();
+  }
   invalidateSessions(): void {
     this.#parts.gateway.invalidate();
   }

@@ -48,7 +48,7 @@ export const commands = [
 
 /** A host with one guild and one member, and the bare client logged in to it; `answer` sets what the bot does. */
 export async function openBench(options: HostOptions = {}, shards: number | 'auto' = 1) {
-  const host = await openHost(options);
+  const host = await openHost({ limits: 'none', privilegedIntents: 1 << 15, ...options });
   const guild = host.addGuild({ name: 'Saturday soapers', channels: ['bench', 'hall'] });
   const member = guild.addMember({ name: 'Odile' });
   const { Guilds, GuildMessages, MessageContent, DirectMessages } = GatewayIntentBits;

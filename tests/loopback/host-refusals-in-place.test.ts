@@ -120,7 +120,7 @@ const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
     const response = await fetch(`${bench.host.api}/v10${messages()}`, {
       method: 'POST',
       body: '{',
-      headers: { authorization: 'Bot t' },
+      headers: { authorization: 'Bot bench-token' },
     });
     return { status: response.status, json: (await response.json()) as Answer };
   },

@@ -39,7 +39,8 @@ export function channelRoutes(kernel: Kernel): readonly Route[] {
     unarchive(kernel, channel);
     checkDraft(kernel, call, []);
     const nonce = textOf(call.body.nonce) ?? call.body.nonce;
-    const key = `${channel.id} ${String(nonce)}`;
+    // Unique to its author, in whatever channel: Resources > Message > Create Message.
+    const key = String(nonce);
     const now = performance.now();
     if (call.body.enforce_nonce === true && nonce !== undefined) {
       const earlier = nonces.get(key);

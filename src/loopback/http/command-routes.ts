@@ -107,7 +107,10 @@ export function commandRoutes(kernel: Kernel): readonly Route[] {
           method: 'GET',
           path: all,
           bot: true,
-          handle: (call: Call) => ok(kernel.commands.in(scopeOf(call))),
+          handle: (call: Call) => {
+            const commands = kernel.commands.in(scopeOf(call));
+            return ok(call.query.get('with_localizations') === 'true' ? commands : unlocalized(commands));
+          },
         },
         { method: 'POST', path: all, bot: true, handle: create },
         { method: 'PUT', path: all, bot: true, handle: overwrite },
@@ -118,6 +121,12 @@ export function commandRoutes(kernel: Kernel): readonly Route[] {
     },
   );
 }
+
+/** The list as it is given where nobody asked for the other languages: Get Global Application Commands. */
+const unlocalized = (commands: unknown): unknown =>
+  JSON.parse(JSON.stringify(commands), (key, value: unknown) =>
+    key === 'name_localizations' || key === 'description_localizations' ? undefined : value,
+  );
 
 /** A declaration as the platform stores and returns it. */
 function finished(
