@@ -84,6 +84,11 @@ class LoopbackHost implements Host {
   get requests(): Host['requests'] {
     return this.#parts.door.requests;
   }
+  watchRequests(listener: Parameters<Host['watchRequests']>[0]): () => void {
+    const { watchers } = this.#parts.door;
+    watchers.add(listener);
+    return () => watchers.delete(listener);
+  }
   get events(): readonly HostEvent[] {
     return this.#parts.kernel.journal.events;
   }

@@ -12,6 +12,7 @@ import type { HostOptions } from '../../src/loopback/interface.ts';
 import { openStore } from '../../src/records/open.ts';
 import type { Store } from '../../src/records/store.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
+import { judge } from './judge.ts';
 
 export const book = await readBook(new URL('../../commands/', import.meta.url));
 const token = 'loopback-token';
@@ -31,6 +32,7 @@ export type RoomOptions = {
 export async function openRoom({ store, host: hostOptions, log = 'silent', commands }: RoomOptions = {}) {
   const known = commands ? bindBook([...book.commands, ...commands]) : book;
   const host = await openHost(hostOptions);
+  const judging = judge(host);
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench', 'show-and-tell'] });
   const kept = store ?? (await openStore('sqlite::memory:'));
   const faults: unknown[] = [];
@@ -62,6 +64,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
     connection,
     watch,
     faults,
+    judging,
     /** Where a group could not be told. */
     barred,
     store: kept,
@@ -72,6 +75,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
       await conversation.house.workers.close();
       if (!store) await kept.close();
       await host.close();
+      judging.settle();
     },
   };
 }

@@ -19,6 +19,7 @@ const remembered = 10_000;
 export class FrontDoor {
   readonly faults = new Faults();
   readonly requests: SeenRequest[] = [];
+  readonly watchers = new Set<(request: SeenRequest) => void>();
   readonly server: Server;
   readonly #kernel: Kernel;
   readonly #limits: Limits;
@@ -62,13 +63,19 @@ export class FrontDoor {
       const trap = this.faults.take(method, path);
       if (trap && trap.fault !== 'lost') return misbehave(request, response, noted, trap);
       const answer = await this.#answer(request, url.searchParams, noted);
+      this.#tell({ ...noted, status: answer.status });
       if (trap) request.socket.destroy();
       else write(response, noted, answer);
     } catch (error) {
       if (!(error instanceof Refused)) throw error;
       noted.code = error.code;
+      this.#tell({ ...noted, status: error.status });
       write(response, noted, { status: error.status, json: refusedJson(error) });
     }
+  }
+
+  #tell(request: SeenRequest): void {
+    for (const watcher of this.watchers) watcher(request);
   }
 
   async #answer(request: IncomingMessage, query: URLSearchParams, noted: Noted): Promise<Answer> {

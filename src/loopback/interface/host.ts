@@ -94,6 +94,8 @@ export interface Host extends AsyncDisposable {
   file(id: string): SeenFile | undefined;
   /** Requests of the bot so far (the last 10 000). */
   readonly requests: readonly SeenRequest[];
+  /** Calls for each request that was read and answered, with its status; returns the unsubscriber. */
+  watchRequests(listener: (request: SeenRequest) => void): () => void;
   /** Everything since the start, or the last `keep` or more. */
   readonly events: readonly HostEvent[];
   /** Calls for each past event after `sinceSeq` (default: none), then for each new one; returns the unsubscriber. */
