@@ -41,11 +41,24 @@ function inputOf(field: Field): APIComponentInModalActionRow | APILabelComponent
         ...(field.value && { value: field.value }),
       };
     case 'pick':
+      if (fitsRadio(field))
+        return {
+          type: ComponentType.RadioGroup,
+          custom_id: name,
+          required,
+          options: field.items.map(({ label, value, chosen }) => ({
+            label: cut(label, 100),
+            value,
+            default: chosen ?? false,
+          })),
+        };
       return {
         type: ComponentType.StringSelect,
         custom_id: name,
         required,
-        options: field.items.map(({ label, value, chosen }) => ({ label, value, default: chosen ?? false })),
+        options: field.items
+          .slice(0, 25)
+          .map(({ label, value, chosen }) => ({ label: cut(label, 100), value, default: chosen ?? false })),
       };
     case 'picture':
       return {
@@ -53,7 +66,12 @@ function inputOf(field: Field): APIComponentInModalActionRow | APILabelComponent
         custom_id: name,
         min_values: required ? 1 : 0,
         max_values: 1,
+        file_types: ['image'],
         required,
       };
   }
 }
+
+/** All at a glance where there are 2 to 10; what may be left out again needs a menu, a radio button stays chosen. */
+const fitsRadio = ({ items, required }: Extract<Field, { kind: 'pick' }>): boolean =>
+  items.length >= 2 && items.length <= 10 && (required || !items.some(({ chosen }) => chosen));

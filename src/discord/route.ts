@@ -150,13 +150,9 @@ function fieldsOf({ fields }: ModalSubmitInteraction, origins: Origins): Given {
   const given: Record<string, OptionValue> = {};
   for (const [name, field] of fields.fields) {
     if (field.type === ComponentType.TextInput && field.value !== '') given[name] = field.value;
-    else if (
-      (field.type === ComponentType.StringSelect || field.type === ComponentType.CheckboxGroup) &&
-      field.values.length > 0
-    )
+    else if (field.type === ComponentType.StringSelect && field.values.length > 0)
       given[name] = field.values.join(' ');
-    else if (field.type === ComponentType.RadioGroup && field.value !== null) given[name] = field.value;
-    else if (field.type === ComponentType.Checkbox) given[name] = field.value;
+    else if (field.type === ComponentType.RadioGroup && field.value) given[name] = field.value;
     else if (field.type === ComponentType.FileUpload) {
       const file = field.attachments.first();
       if (file) given[name] = attachmentOf(file, origins);

@@ -78,6 +78,9 @@ const publicMessages = (host: Host, member: Member): readonly SeenMessage[] =>
     .filter(({ ephemeral }) => !ephemeral)
     .flatMap(message => host.latest(message) ?? []);
 
+/** An instant as the platform is told to show it, by each reader's clock. */
+export const instant = (at: number): string => `<t:${at / 1000}:f>`;
+
 /** The control of a message with that label. */
 export function controlOf(message: SeenMessage, label: string | RegExp): string {
   const found = message.controls.find(one =>

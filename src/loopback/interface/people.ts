@@ -59,6 +59,8 @@ export interface Member {
   menu(name: string, target: SeenMessage | Member, place?: Place): Promise<SeenMessage>;
   menuForForm(name: string, target: SeenMessage | Member, place?: Place): Promise<OpenForm>;
   postMessage(text: string, files?: readonly MemberFile[], place?: Place): Promise<SeenMessage>;
+  /** Forwards a message: the new one carries a snapshot of what it says and shows, and nothing of its own. */
+  forward(message: SeenMessage, place?: Place): SeenMessage;
   /** Deletes a message: an own one, an ephemeral one ("dismiss"), or any with the manage-messages permission. */
   deleteMessage(message: SeenMessage): void;
   /** What this member sees in a place (default: the guild's first channel), oldest first. */

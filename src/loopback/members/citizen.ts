@@ -113,6 +113,43 @@ export class Citizen implements Member {
     return seenMessage(this.#kernel, posted);
   }
 
+  /** Source: Resources > Message > Message Snapshot Object, Message Reference Types (1 is a forward). */
+  forward(message: SeenMessage, place?: Place): SeenMessage {
+    const { user } = this.#record();
+    const channel = placeOf(this.#kernel, this.#actor, place);
+    const {
+      id,
+      channel_id,
+      type,
+      content,
+      embeds,
+      attachments,
+      timestamp,
+      edited_timestamp,
+      flags,
+      components,
+    } = message.raw;
+    const snapshot = { type, content, embeds, attachments, timestamp, edited_timestamp, flags, components };
+    const forwarded = createMessage(this.#kernel, {
+      body: {},
+      uploads: [],
+      channelId: channel.id,
+      guildId: channel.guildId,
+      visibleTo: 'everyone',
+      author: userJson(user),
+      extra: {
+        message_reference: {
+          type: 1,
+          message_id: id,
+          channel_id,
+          ...(message.guildId !== undefined && { guild_id: message.guildId }),
+        },
+        message_snapshots: [{ message: { ...snapshot, mentions: [], mention_roles: [] } }],
+      },
+    });
+    return seenMessage(this.#kernel, forwarded);
+  }
+
   deleteMessage(message: SeenMessage): void {
     const record = this.#kernel.messages.get(message.id);
     if (!record) throw new Refused(404, 10008, 'Unknown Message');
