@@ -50,7 +50,7 @@ export default commandGroup(
     open: action({
       purpose: { en: 'Open a challenge (stewards)', es: 'Abre un reto (responsables)' },
       seenBy: 'asker',
-      opensForm: true,
+      opensForm: 'bare',
       access: 'steward',
       options: terms,
       answer: open,

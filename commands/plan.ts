@@ -21,7 +21,7 @@ export default command(
       es: 'Planea un lote con color: sosa, agua, partes, calor y pasos. Sin nada: un formulario',
     },
     anywhere: true,
-    opensForm: true,
+    opensForm: 'bare',
     seenBy: 'group',
     options: {
       ...written,

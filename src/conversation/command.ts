@@ -26,8 +26,10 @@ type Completer = (typed: string, context: Context) => readonly Suggestion[] | Pr
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = Manner & {
+export type Action = Omit<Manner, 'opensForm'> & {
   readonly purpose: Phrase;
+  /** `bare`: only when it is asked without any option. */
+  readonly opensForm: boolean | 'bare';
   /** True for what members may bring along into groups that we are not in; it is then answered to them only. */
   readonly anywhere: boolean;
   readonly options: readonly DeclaredOption[];
@@ -43,7 +45,7 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly seenBy: SeenBy;
   readonly pace?: Pace;
   readonly access?: Access;
-  readonly opensForm?: boolean;
+  readonly opensForm?: boolean | 'bare';
   readonly anywhere?: boolean;
   readonly options: Shape;
   readonly completes?: { readonly [Name in keyof Shape]?: Completer };

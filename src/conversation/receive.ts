@@ -139,8 +139,10 @@ function findTask(question: Question, { book, key }: Conversation): Task {
     case 'typing': {
       const path = question.path.join(' ');
       const found = book.actions.get(path) ?? unknownCommand(path, book);
+      const isBare = Object.keys(question.given).length === 0;
       return {
         ...found,
+        opensForm: found.opensForm === 'bare' ? isBare : found.opensForm,
         replaces: false,
         onceId: question.id,
         run: context => found.take(question.given, context),

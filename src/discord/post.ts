@@ -131,7 +131,7 @@ function requestOf({ components, files }: ReturnType<typeof payloadOf>) {
       components,
       flags: MessageFlags.IsComponentsV2,
       allowed_mentions: { parse: [] },
-      attachments: files.map(({ name }, id) => ({ id, filename: name })),
+      attachments: files.map(({ name }, index) => ({ id: String(index), filename: name })),
     },
     files: files.map(({ attachment, name }) => ({ name: name ?? 'file', data: attachment as Buffer })),
   };
