@@ -10,6 +10,7 @@ import type { Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
+import { reviveChallenges } from './records/challenges/index.ts';
 import { openStore } from './records/open.ts';
 import { signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
@@ -57,6 +58,7 @@ function keepTime(
   return watchDeadlines({
     store,
     serves: group => outbox.serves(group),
+    revive: group => reviveChallenges({ store, group }, now()),
     isGone: group => outbox.isGone?.(group) ?? false,
     acts: challengeActs({
       store,

@@ -1,5 +1,5 @@
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
-import { leaveGroup } from '../records/left-groups.ts';
+import { leaveGroup, leftGroups, rejoinGroup } from '../records/left-groups.ts';
 import type { Store } from '../records/store.ts';
 
 /** Does what is due, as often as it is called for the same due: its effects must not add up. */
@@ -11,6 +11,8 @@ export type Watched = {
   readonly serves: (group: string) => boolean;
   /** True for the groups that it would act for, had they not put us out. */
   readonly isGone?: (group: string) => boolean;
+  /** Notes anew what is to be done for a group that took us in again. */
+  readonly revive?: (group: string) => Promise<void>;
   /** What to do, by the name of the due. */
   readonly acts: Readonly<Record<string, Act>>;
   /** The time, ms since 1970 UTC. */
@@ -64,6 +66,7 @@ export function watchDeadlines(watched: Watched): Watch {
 
 /** Groups side by side, so that one slow channel does not hold up the others; within a group in order of time. */
 async function actOnAll(watched: Watched, pauses: Pauses, stopped: () => boolean): Promise<void> {
+  await takeUpAgain(watched);
   const dues = await duesBy(watched.store, new Date(watched.now()));
   const gone = new Set(dues.map(({ group }) => group).filter(group => watched.isGone?.(group)));
   for (const group of gone) await leaveGroup(watched.store, group, new Date(watched.now()));
@@ -74,6 +77,15 @@ async function actOnAll(watched: Watched, pauses: Pauses, stopped: () => boolean
       for (const due of ofGroup) if (!stopped()) await actOn(watched, pauses, due);
   };
   await Promise.all(Array.from({ length: groupsAtOnce }, actForOneAfterAnother));
+}
+
+/** What a group had going when it put us out goes on where it took us in again. */
+async function takeUpAgain({ store, serves, revive }: Watched): Promise<void> {
+  for (const group of await leftGroups(store)) {
+    if (!serves(group)) continue;
+    await revive?.(group);
+    await rejoinGroup(store, group);
+  }
 }
 
 async function actOn({ store, acts, onFault }: Watched, pauses: Pauses, due: Due): Promise<void> {

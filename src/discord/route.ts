@@ -154,7 +154,8 @@ function fieldsOf({ fields }: ModalSubmitInteraction, origins: Origins): Given {
       given[name] = field.values.join(' ');
     else if (field.type === ComponentType.RadioGroup && field.value) given[name] = field.value;
     else if (field.type === ComponentType.FileUpload) {
-      const file = field.attachments.first();
+      // Absent where no file was sent, whatever the library types say.
+      const file = (field.attachments as typeof field.attachments | undefined)?.first();
       if (file) given[name] = attachmentOf(file, origins);
     }
   }

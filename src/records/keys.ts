@@ -193,6 +193,8 @@ export const notices = (member: string) => key('notice', member);
 export const notice = (member: string, group: string, id: string) => key('notice', member, group, id);
 
 // Groups that put us out.
+/** The groups that put us out lie under this key. */
+export const groupsLeft = () => key('group-left');
 /** That a group put us out, and when: its records stay until the time for keeping them is over. */
 export const groupLeft = (group: string) => key('group-left', group);
 

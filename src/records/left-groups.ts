@@ -1,9 +1,10 @@
+import { z } from 'zod';
 import { duesOfGroup } from './dues.ts';
-import { groupLeft } from './keys.ts';
+import { groupLeft, groupsLeft, under } from './keys.ts';
 import { moment, read, recordKind, written } from './record.ts';
-import { add, drop, type Store } from './store.ts';
+import { add, drop, everything, type Store } from './store.ts';
 
-const leftKind = recordKind('group that put us out', { at: moment });
+const leftKind = recordKind('group that put us out', { group: z.string(), at: moment });
 
 /**
  * Notes that a group put us out, and strikes off all that was to be done for it: there is nobody left to tell. Its
@@ -11,7 +12,7 @@ const leftKind = recordKind('group that put us out', { at: moment });
  * first time counts.
  */
 export async function leaveGroup(store: Store, group: string, at: Date): Promise<void> {
-  await store.commit([add(groupLeft(group), written(leftKind, { at }))]);
+  await store.commit([add(groupLeft(group), written(leftKind, { group, at }))]);
   const dues = await duesOfGroup(store, group);
   if (dues.length > 0) await store.commit(dues.map(({ key }) => drop(key)));
 }
@@ -21,6 +22,12 @@ export async function leftAt(store: Store, group: string): Promise<Date | undefi
   const key = groupLeft(group);
   const [stored] = await store.get([key]);
   return stored === undefined ? undefined : read(leftKind, key, stored).at;
+}
+
+/** The groups that put us out. */
+export async function leftGroups(store: Store): Promise<readonly string[]> {
+  const entries = await everything(store, under(groupsLeft()));
+  return entries.map(({ key, value }) => read(leftKind, key, value).group);
 }
 
 /** Strikes the note out: the group took us in again. */

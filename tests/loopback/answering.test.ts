@@ -27,7 +27,8 @@ const late = async <Answer>(answer: Answer): Promise<Answer> => {
 const sent = followUp({
   seenBy: 'asker',
   args: {},
-  answer: (_, __, { fields }) => reply(`You wrote ${String(fields.word)}`),
+  answer: (_, __, { fields }) =>
+    reply(`You wrote ${typeof fields.word === 'string' ? fields.word : 'nothing'}`),
 });
 const form: Form = {
   kind: 'form',

@@ -184,17 +184,47 @@ describe('at its opening', () => {
 });
 
 describe('a group that puts us out', () => {
+  const isKnown = () => house.room.connection.client.guilds.cache.has(fair.group.id);
+  const putOut = async () => {
+    fair.group.removeBot();
+    await expect.poll(isKnown).toBe(false);
+  };
+
   test('is told nothing more; what is remembered of it stays, with a note of when', async () => {
     const [channel] = fair.group.channels as [Channel];
     await open(channel);
     await fair.wait(0);
     const keys = async () => (await house.room.store.range('challenge/', 'challenge0', 500)).length;
     const before = await keys();
-    fair.group.removeBot();
+    await putOut();
     await fair.wait(2 * day);
     expect(await duesOfGroup(house.room.store, fair.group.id)).toEqual([]);
     expect((await leftAt(house.room.store, fair.group.id))?.getTime()).toBe(fair.now());
     expect(await keys()).toBe(before);
+    expect(fair.faults).toEqual([]);
+  });
+
+  test('and takes us in again finds its challenges going on, and closed where their time ran out', async () => {
+    const [channel] = fair.group.channels as [Channel];
+    await open(channel);
+    await open(channel, { title: 'Fog', 'entries-until': 'in 1 days', 'votes-until': 'in 2 days' });
+    await fair.wait(0);
+    await putOut();
+    await fair.wait(day);
+    expect(await duesOfGroup(house.room.store, fair.group.id)).toEqual([]);
+    await fair.wait(1.5 * day);
+    const again = house.room.host.addGuild({ name: 'Back again', id: fair.group.id });
+    const steward = again.addMember({ name: 'Odile', permissions: permissionBits.manageGuild });
+    await expect.poll(() => house.room.connection.client.guilds.cache.has(again.id)).toBe(true);
+    await fair.wait(0);
+    expect(await leftAt(house.room.store, again.id)).toBeUndefined();
+    const { text } = await steward.run('/challenge list');
+    expect(text).toContain('“Dusk” is taking entries');
+    expect(text).toContain('“Fog” is over');
+    expect(await duesOfGroup(house.room.store, again.id)).not.toEqual([]);
+    await fair.wait(5 * day);
+    expect((await steward.run('/challenge list')).text).toContain('“Dusk” is over');
+    expect(await duesOfGroup(house.room.store, again.id)).toEqual([]);
     expect(fair.faults).toEqual([]);
   });
 

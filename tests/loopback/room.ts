@@ -9,6 +9,7 @@ import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
 import { openHost } from '../../src/loopback/index.ts';
 import type { HostOptions } from '../../src/loopback/interface.ts';
+import { reviveChallenges } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import type { Store } from '../../src/records/store.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
@@ -52,6 +53,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
   watch = watchDeadlines({
     store: kept,
     serves: id => outbox.serves(id),
+    revive: id => reviveChallenges({ store: kept, group: id }, now()),
     isGone: id => outbox.isGone?.(id) ?? false,
     acts: challengeActs({ store: kept, outbox, workers, now, onBarred: where => barred.push(where) }),
     now,

@@ -93,7 +93,7 @@ const freshId = () => String(1_600_000_000_000_000_000n + ids++);
 
 describe('an interaction', () => {
   test('of each kind was seen', () => {
-    expect(carried.map(({ name }) => name.split(' ')[0]).sort()).toEqual(
+    expect(carried.map(({ name }) => name.split(' ')[0])).toEqual(
       expect.arrayContaining(['2', '3', '4', '5']),
     );
     expect(carried.map(({ name }) => name)).toContain('2 Diagnose this picture');

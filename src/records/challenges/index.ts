@@ -16,6 +16,7 @@ export {
   withdrawBar,
 } from './entries.ts';
 export * from './outcome.ts';
+export { reviveChallenges } from './revive.ts';
 export {
   cancelChallenge,
   disqualify,
