@@ -195,16 +195,23 @@ describe('attachments', () => {
     await expect(download(url, 1, attachmentOrigins())).rejects.toThrow(Refusal);
   });
 
-  test('come from the platform only, or from an interface of our own', async () => {
-    const answer = await room.member.run('/diagnose', { photo: { name: 'bar.png', bytes: png } });
-    expect(answer.text).not.toContain('could not be fetched');
+  test('come from the platform only, or from an interface of our own; nothing else is even asked', async () => {
     expect(attachmentOrigins()).toEqual(
       new Set(['https://cdn.discordapp.com', 'https://media.discordapp.net']),
     );
-    const strayed = await openRoom({ commands: [probe] });
-    await using _ = strayed;
-    const url = `${room.host.url}/files/1/bar.png`;
-    await expect(download(url, 1, attachmentOrigins(strayed.host.api))).rejects.toThrow(Refusal);
+    let asked = 0;
+    const { createServer } = await import('node:http');
+    const server = createServer((_, answer) => {
+      asked += 1;
+      answer.end(png);
+    });
+    await new Promise<void>(resolve => server.listen(0, '127.0.0.1', resolve));
+    const origin = `http://127.0.0.1:${(server.address() as { port: number }).port}`;
+    await expect(download(`${origin}/a.png`, 1, attachmentOrigins(room.host.api))).rejects.toThrow(Refusal);
+    expect(asked).toBe(0);
+    const ours = await download(`${origin}/a.png`, 1, attachmentOrigins(`${origin}/api`));
+    expect([asked, Buffer.from(ours).equals(png)]).toEqual([1, true]);
+    server.close();
   });
 
   test('are not followed to where they lead on', async () => {
