@@ -13,7 +13,7 @@ export type Pace = 'quick' | 'slow';
 export type Access = 'member' | 'steward';
 
 /** How an answer appears, known before it exists. */
-export type Manner = {
+export type ResponseMode = {
   readonly seenBy: SeenBy;
   readonly pace: Pace;
   readonly access: Access;
@@ -26,7 +26,7 @@ type Completer = (typed: string, context: Context) => readonly Suggestion[] | Pr
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = Omit<Manner, 'opensForm'> & {
+export type Action = Omit<ResponseMode, 'opensForm'> & {
   readonly purpose: Phrase;
   /** `bare`: only when it is asked without any option. */
   readonly opensForm: boolean | 'bare';
@@ -73,7 +73,7 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
 }
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
-export type FollowUp<Args = never> = Manner & {
+export type FollowUp<Args = never> = ResponseMode & {
   /** `asker`: only who was answered may use it. `group`: anyone in the group. */
   readonly for: 'asker' | 'group';
   /** Hours it can be used, counted from the answer that offered it. */
@@ -118,7 +118,7 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
 }
 
 /** An entry in the menu of a message, answered like a command. */
-export type MenuEntry = Omit<Manner, 'opensForm'> & {
+export type MenuEntry = Omit<ResponseMode, 'opensForm'> & {
   readonly name: Phrase;
   readonly anywhere?: boolean;
   take(message: Pointed['message'], context: Context): Answered;

@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import { type APIApplicationCommand, type APIPartialGuild, REST, Routes } from 'discord.js';
-import type { Book } from '../conversation/book.ts';
+import type { CommandRegistry } from '../conversation/registry.ts';
 import { declarations } from './declare.ts';
 import { inviteLink } from './invite.ts';
 
@@ -25,17 +25,20 @@ const isSame = (a: Named, b: Named) => a.name === b.name && (a.type ?? 1) === (b
 const namesOf = (list: readonly Named[]) => list.map(({ name }) => name);
 
 /**
- * Makes the platform's commands those of the book, writing only what differs: the platform allows
+ * Makes the platform's commands those of the registry, writing only what differs: the platform allows
  * 200 creations a day in a group. Commands of a group and those that stand everywhere are two lists, and what is
  * in both shows twice: registering everywhere clears the groups' copies, registering for a group names the others.
  */
-export async function register(book: Book, { token, api, guild }: Target): Promise<Registered> {
+export async function register(
+  registry: CommandRegistry,
+  { token, api, guild }: Target,
+): Promise<Registered> {
   const rest = new REST(api ? { api } : {}).setToken(token);
   const { id } = (await rest.get(Routes.currentApplication())) as { id: string };
   const everywhere = Routes.applicationCommands(id);
   const all = guild ? Routes.applicationGuildCommands(id, guild) : everywhere;
   const standing = await listed(rest, all);
-  const wanted = declarations(book).map(one => (guild ? forGroup(one) : one));
+  const wanted = declarations(registry).map(one => (guild ? forGroup(one) : one));
 
   const written = wanted.filter(
     one => !standing.some(other => isSame(one, other) && isDeepStrictEqual(essence(one), essence(other))),

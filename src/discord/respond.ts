@@ -1,6 +1,6 @@
 import { type AutocompleteInteraction, DiscordAPIError, MessageFlags } from 'discord.js';
 import type { Question } from '../conversation/question.ts';
-import { type Conversation, mannerOf, receive, suggest } from '../conversation/receive.ts';
+import { type Conversation, receive, responseModeOf, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
 import { cut } from './cut.ts';
@@ -36,7 +36,7 @@ export async function respond(
   question: Question,
   { conversation, lateForms }: { readonly conversation: Conversation; readonly lateForms: LateForms },
 ): Promise<void> {
-  const { seenBy, pace, replaces, opensForm } = mannerOf(question, conversation);
+  const { seenBy, pace, replaces, opensForm } = responseModeOf(question, conversation);
   const line: Line = {
     interaction,
     onlyAsker: seenBy === 'asker',

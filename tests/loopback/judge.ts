@@ -1,6 +1,6 @@
 import * as spec from 'discord-api-spec/zod';
 import { z } from 'zod';
-import type { Host, SeenRequest } from '../../src/loopback/interface.ts';
+import type { Host, RequestView } from '../../src/loopback/interface.ts';
 
 /**
  * Holds what was sent to the platform against the platform's own description of its interface, which others
@@ -8,7 +8,7 @@ import type { Host, SeenRequest } from '../../src/loopback/interface.ts';
  * what only the documentation says stays with the host.
  */
 type Schema = z.core.$ZodType;
-type Judged = Pick<SeenRequest, 'method' | 'path' | 'body'>;
+type Judged = Pick<RequestView, 'method' | 'path' | 'body'>;
 
 /** Callbacks by their type. Source: Interactions > Receiving and Responding > Interaction Callback Type. */
 const callbacks: Readonly<Record<number, Schema>> = {
@@ -71,7 +71,7 @@ export function wrongWith(request: Judged): string | undefined {
 }
 
 /** Judges every request of a host as it comes: a host keeps only its last ones. */
-export function judge(host: Host, accepts: (request: SeenRequest) => boolean = () => true) {
+export function judge(host: Host, accepts: (request: RequestView) => boolean = () => true) {
   let judged = 0;
   const wrong: string[] = [];
   const leave = host.watchRequests(request => {

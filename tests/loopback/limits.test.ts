@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
 import { openHost } from '../../src/loopback/index.ts';
-import { openFair } from '../commands/challenge-room.ts';
+import { openFair } from '../commands/challenge/room.ts';
 import { openBench } from './host-bench.ts';
 import { openRoom } from './room.ts';
 

@@ -3,17 +3,17 @@ import { permissionBits } from '../../src/loopback/index.ts';
 import type { Channel } from '../../src/loopback/interface.ts';
 import { duesOfGroup } from '../../src/records/dues.ts';
 import { leftAt } from '../../src/records/left-groups.ts';
-import { day, type Fair, type House, openFair } from '../commands/challenge-room.ts';
+import { day, type Fair, openFair, type Services } from '../commands/challenge/room.ts';
 
-let house: House;
+let services: Services;
 let fair: Fair;
 beforeAll(async () => {
-  house = await openFair();
+  services = await openFair();
 }, 60_000);
 beforeEach(() => {
-  fair = house.group();
+  fair = services.group();
 });
-afterAll(() => house[Symbol.asyncDispose]());
+afterAll(() => services[Symbol.asyncDispose]());
 
 const open = (channel: Channel, options: Record<string, unknown> = {}) =>
   fair.steward.run('/challenge open', { title: 'Dusk', 'entries-until': 'in 3 days', ...options } as never, {
@@ -24,7 +24,7 @@ const news = (channel: Channel) =>
   fair.member
     .sees({ channel })
     .filter(({ ephemeral }) => !ephemeral)
-    .map(message => house.room.host.latest(message)?.text.split('\n')[0]);
+    .map(message => services.room.host.latest(message)?.text.split('\n')[0]);
 
 describe('news of a challenge', () => {
   test.each(['thread', 'forum'] as const)(
@@ -47,7 +47,7 @@ describe('news of a challenge', () => {
       thread.archive();
       await fair.wait(4 * day);
       expect(news(thread)[0]).toBe('## “Dusk” is over.');
-      expect(await duesOfGroup(house.room.store, fair.group.id)).toEqual([]);
+      expect(await duesOfGroup(services.room.store, fair.group.id)).toEqual([]);
       expect(fair.faults).toEqual([]);
     },
   );
@@ -57,10 +57,10 @@ describe('news of a challenge', () => {
     await open(channel);
     await fair.wait(0);
     // One more than the client tries by itself.
-    house.room.host.faultNext('PATCH', /channels\/\d+\/messages\/\d+$/, 500, { times: 4 });
+    services.room.host.faultNext('PATCH', /channels\/\d+\/messages\/\d+$/, 500, { times: 4 });
     await fair.wait(2 * day);
     expect(news(channel).at(-1)).toMatch(/^## “Dusk”: entries end /);
-    house.room.faults.length = 0;
+    services.room.faults.length = 0;
     await fair.wait(5 * day);
     expect(news(channel)[0]).toBe('## “Dusk” is over.');
   });
@@ -71,8 +71,8 @@ describe('news of a challenge', () => {
     await fair.wait(0);
     thread.archive(true);
     await fair.wait(2 * day);
-    expect(await duesOfGroup(house.room.store, fair.group.id)).not.toEqual([]);
-    expect(house.room.barred).toContainEqual({
+    expect(await duesOfGroup(services.room.store, fair.group.id)).not.toEqual([]);
+    expect(services.room.barred).toContainEqual({
       group: fair.group.id,
       channel: thread.id,
       what: 'entries-soon',
@@ -123,7 +123,7 @@ describe('beside its announcement', () => {
   });
 
   test('its deadlines stand in the calendar where we may enter them, move with it and go with it', async () => {
-    const hall = house.room.host.addGuild({
+    const hall = services.room.host.addGuild({
       name: 'Hall',
       botPermissions: fair.permissions | permissionBits.createEvents,
     });
@@ -184,7 +184,7 @@ describe('at its opening', () => {
 });
 
 describe('a group that puts us out', () => {
-  const isKnown = () => house.room.connection.client.guilds.cache.has(fair.group.id);
+  const isKnown = () => services.room.connection.client.guilds.cache.has(fair.group.id);
   const putOut = async () => {
     fair.group.removeBot();
     await expect.poll(isKnown).toBe(false);
@@ -194,12 +194,12 @@ describe('a group that puts us out', () => {
     const [channel] = fair.group.channels as [Channel];
     await open(channel);
     await fair.wait(0);
-    const keys = async () => (await house.room.store.range('challenge/', 'challenge0', 500)).length;
+    const keys = async () => (await services.room.store.range('challenge/', 'challenge0', 500)).length;
     const before = await keys();
     await putOut();
     await fair.wait(2 * day);
-    expect(await duesOfGroup(house.room.store, fair.group.id)).toEqual([]);
-    expect((await leftAt(house.room.store, fair.group.id))?.getTime()).toBe(fair.now());
+    expect(await duesOfGroup(services.room.store, fair.group.id)).toEqual([]);
+    expect((await leftAt(services.room.store, fair.group.id))?.getTime()).toBe(fair.now());
     expect(await keys()).toBe(before);
     expect(fair.faults).toEqual([]);
   });
@@ -211,20 +211,20 @@ describe('a group that puts us out', () => {
     await fair.wait(0);
     await putOut();
     await fair.wait(day);
-    expect(await duesOfGroup(house.room.store, fair.group.id)).toEqual([]);
+    expect(await duesOfGroup(services.room.store, fair.group.id)).toEqual([]);
     await fair.wait(1.5 * day);
-    const again = house.room.host.addGuild({ name: 'Back again', id: fair.group.id });
+    const again = services.room.host.addGuild({ name: 'Back again', id: fair.group.id });
     const steward = again.addMember({ name: 'Odile', permissions: permissionBits.manageGuild });
-    await expect.poll(() => house.room.connection.client.guilds.cache.has(again.id)).toBe(true);
+    await expect.poll(() => services.room.connection.client.guilds.cache.has(again.id)).toBe(true);
     await fair.wait(0);
-    expect(await leftAt(house.room.store, again.id)).toBeUndefined();
+    expect(await leftAt(services.room.store, again.id)).toBeUndefined();
     const { text } = await steward.run('/challenge list');
     expect(text).toContain('“Dusk” is taking entries');
     expect(text).toContain('“Fog” is over');
-    expect(await duesOfGroup(house.room.store, again.id)).not.toEqual([]);
+    expect(await duesOfGroup(services.room.store, again.id)).not.toEqual([]);
     await fair.wait(5 * day);
     expect((await steward.run('/challenge list')).text).toContain('“Dusk” is over');
-    expect(await duesOfGroup(house.room.store, again.id)).toEqual([]);
+    expect(await duesOfGroup(services.room.store, again.id)).toEqual([]);
     expect(fair.faults).toEqual([]);
   });
 
@@ -232,9 +232,9 @@ describe('a group that puts us out', () => {
     const [channel] = fair.group.channels as [Channel];
     await open(channel);
     await fair.wait(0);
-    house.room.host.dispatch('GUILD_DELETE', { id: fair.group.id, unavailable: true }, fair.group.id);
+    services.room.host.dispatch('GUILD_DELETE', { id: fair.group.id, unavailable: true }, fair.group.id);
     await fair.wait(2 * day);
-    expect(await duesOfGroup(house.room.store, fair.group.id)).not.toEqual([]);
-    expect(await leftAt(house.room.store, fair.group.id)).toBeUndefined();
+    expect(await duesOfGroup(services.room.store, fair.group.id)).not.toEqual([]);
+    expect(await leftAt(services.room.store, fair.group.id)).toBeUndefined();
   });
 });

@@ -1,66 +1,66 @@
 import { describe, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
 import { openHost } from '../../src/loopback/index.ts';
-import { book, openRoom } from './room.ts';
+import { openRoom, registry } from './room.ts';
 
 const token = 'loopback-token';
-const all = [...book.commands.map(({ name }) => name), ...book.menuEntries.keys()];
+const all = [...registry.commands.map(({ name }) => name), ...registry.menuEntries.keys()];
 
 describe('registering', () => {
   test('for one group writes what a group’s commands may say, and the second time nothing', async () => {
     await using host = await openHost();
     const { id: guild } = host.addGuild({ name: 'Sunday soapers' });
-    const first = await register(book, { token, api: host.api, guild });
+    const first = await register(registry, { token, api: host.api, guild });
     expect(first).toMatchObject({ written: all, removed: [], kept: [], clearedIn: [], doubled: [] });
     expect(host.commands(guild)).toHaveLength(all.length);
     expect(host.commands()).toEqual([]);
-    const second = await register(book, { token, api: host.api, guild });
+    const second = await register(registry, { token, api: host.api, guild });
     expect(second).toMatchObject({ written: [], removed: [], kept: all });
   });
 
   test('everywhere, and the second time writes nothing', async () => {
     await using host = await openHost();
-    expect((await register(book, { token, api: host.api })).written).toEqual(all);
-    expect(await register(book, { token, api: host.api })).toMatchObject({ written: [], kept: all });
+    expect((await register(registry, { token, api: host.api })).written).toEqual(all);
+    expect(await register(registry, { token, api: host.api })).toMatchObject({ written: [], kept: all });
   });
 
   test('everywhere clears the copies in groups, and leaves what is not ours there', async () => {
     await using host = await openHost();
     const { id: guild } = host.addGuild({ name: 'Sunday soapers' });
     host.addGuild({ name: 'Monday soapers' });
-    await register(book, { token, api: host.api, guild });
+    await register(registry, { token, api: host.api, guild });
     await fetch(`${host.api}/v10/applications/${host.applicationId}/guilds/${guild}/commands`, {
       method: 'POST',
       headers: { authorization: `Bot ${token}`, 'content-type': 'application/json' },
       body: JSON.stringify({ name: 'theirs', description: 'Theirs' }),
     });
-    expect((await register(book, { token, api: host.api })).clearedIn).toEqual(['Sunday soapers']);
+    expect((await register(registry, { token, api: host.api })).clearedIn).toEqual(['Sunday soapers']);
     expect(host.commands(guild).map(({ name }) => name)).toEqual(['theirs']);
   });
 
   test('for one group names what would show twice there', async () => {
     await using host = await openHost();
     const { id: guild } = host.addGuild({ name: 'Sunday soapers' });
-    await register(book, { token, api: host.api });
-    expect((await register(book, { token, api: host.api, guild })).doubled).toEqual(all);
+    await register(registry, { token, api: host.api });
+    expect((await register(registry, { token, api: host.api, guild })).doubled).toEqual(all);
   });
 
   test('tells a changed description, choice and length from what stands, and nothing else', async () => {
     await using host = await openHost();
-    await register(book, { token, api: host.api });
-    const [first] = book.commands;
+    await register(registry, { token, api: host.api });
+    const [first] = registry.commands;
     if (!first) throw new Error('no commands');
     const changed = { ...first, purpose: { ...first.purpose, en: 'Changed' } };
-    const again = { ...book, commands: [changed, ...book.commands.slice(1)] };
+    const again = { ...registry, commands: [changed, ...registry.commands.slice(1)] };
     expect((await register(again, { token, api: host.api })).written).toEqual([first.name]);
     const onlySpanish = { ...first, purpose: { en: 'Changed', es: 'Cambiado' } };
-    const translated = { ...book, commands: [onlySpanish, ...book.commands.slice(1)] };
+    const translated = { ...registry, commands: [onlySpanish, ...registry.commands.slice(1)] };
     expect((await register(translated, { token, api: host.api })).written).toEqual([first.name]);
   });
 
   test('gives the address at which a group lets us in, with no more than we use', async () => {
     await using host = await openHost();
-    const invite = new URL((await register(book, { token, api: host.api })).invite);
+    const invite = new URL((await register(registry, { token, api: host.api })).invite);
     expect(invite.origin).toBe('https://discord.com');
     expect(invite.searchParams.get('client_id')).toBe(host.applicationId);
     expect(invite.searchParams.get('scope')).toBe('bot applications.commands');
@@ -76,11 +76,12 @@ const away = new Set(['dose', 'preview', 'match', 'plan', 'diagnose', 'shelf', '
 describe('what a member installs for themselves', () => {
   test('is what needs no group, and is declared so; everything else belongs to groups', () => {
     const named = (name: string) => (name === 'Diagnose this picture' ? 'diagnose' : name);
-    for (const { name } of book.commands) expect([name, away.has(named(name))]).toEqual([name, isAway(name)]);
+    for (const { name } of registry.commands)
+      expect([name, away.has(named(name))]).toEqual([name, isAway(name)]);
   });
 
   const isAway = (name: string) => {
-    const { does } = book.commands.find(one => one.name === name) ?? {};
+    const { does } = registry.commands.find(one => one.name === name) ?? {};
     if (!does) return false;
     return typeof does.take === 'function'
       ? (does as { anywhere: boolean }).anywhere

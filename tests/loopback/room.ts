@@ -1,9 +1,9 @@
 import { pino } from 'pino';
-import { bindBook, readBook } from '../../src/conversation/book.ts';
+import { challengeActs } from '../../commands/challenge/deadlines.ts';
 import type { Command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
-import { challengeActs } from '../../src/deadlines/challenges.ts';
-import { type Watch, watchDeadlines } from '../../src/deadlines/watch.ts';
+import { indexCommands, readCommands } from '../../src/conversation/registry.ts';
+import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
 import { connect } from '../../src/discord/client.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
@@ -15,7 +15,7 @@ import type { Store } from '../../src/records/store.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
 import { judge } from './judge.ts';
 
-export const book = await readBook(new URL('../../commands/', import.meta.url));
+export const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const token = 'loopback-token';
 
 export type RoomOptions = {
@@ -31,7 +31,7 @@ export type RoomOptions = {
  * host's clock, a group with a steward and a member, and a store in memory unless another is handed in.
  */
 export async function openRoom({ store, host: hostOptions, log = 'silent', commands }: RoomOptions = {}) {
-  const known = commands ? bindBook([...book.commands, ...commands]) : book;
+  const known = commands ? indexCommands([...registry.commands, ...commands]) : registry;
   const host = await openHost(hostOptions);
   const judging = judge(host);
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench', 'show-and-tell'] });
@@ -40,17 +40,17 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
   const barred: unknown[] = [];
   const now = hostOptions?.now ?? Date.now;
   const workers = openWorkers();
-  let watch: Watch | undefined;
+  let watch: Scheduler | undefined;
   const conversation: Conversation = {
-    book: known,
-    house: { store: kept, workers, checkDue: () => void watch?.check() },
+    registry: known,
+    services: { store: kept, workers, checkDue: () => void watch?.check() },
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };
   await register(known, { token, api: host.api });
   const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }));
   const outbox = discordOutbox(connection.client, conversation, now, connection.tally);
-  watch = watchDeadlines({
+  watch = startScheduler({
     store: kept,
     serves: id => outbox.serves(id),
     revive: id => reviveChallenges({ store: kept, group: id }, now()),
@@ -74,7 +74,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
     member: group.addMember({ name: 'Bram' }),
     async [Symbol.asyncDispose]() {
       await Promise.all([watch.stop(), connection.close()]);
-      await conversation.house.workers.close();
+      await conversation.services.workers.close();
       if (!store) await kept.close();
       await host.close();
       judging.settle();

@@ -4,8 +4,8 @@ import type { Kernel } from '../kernel.ts';
 import { holds, permissionBits } from '../permissions.ts';
 import { Findings, refusal } from '../refusals/findings.ts';
 import { type Json, numberOf, recordOf, textOf } from '../state/json.ts';
-import { channelJson } from '../state/portraits.ts';
 import type { ChannelRecord } from '../state/room.ts';
+import { channelJson } from '../state/serializers.ts';
 import { type Call, noContent, ok, type Route } from './exchange.ts';
 
 export function threadRoutes(kernel: Kernel): readonly Route[] {

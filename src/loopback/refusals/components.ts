@@ -1,12 +1,12 @@
 /** Checks the component tree of a message. */
 import { type Json, listOf, recordOf, textOf } from '../state/json.ts';
-import { checkButton, checkId, checkSelect, isSelect, kinds, nothingSeen, type Seen } from './controls.ts';
+import { checkButton, checkId, checkSelect, isSelect, kinds, noIdsUsed, type UsedIds } from './controls.ts';
 import { characters, type Findings, type Path } from './findings.ts';
 import { ruleOf } from './rules.ts';
 
 interface Tour {
   readonly found: Findings;
-  readonly seen: Seen;
+  readonly seen: UsedIds;
   /** Names of files that attachment:// may point at. */
   readonly fileNames: ReadonlySet<string>;
   total: number;
@@ -19,7 +19,7 @@ export function checkComponents(
   components: readonly unknown[],
   at: { readonly path: Path; readonly v2: boolean; readonly fileNames: ReadonlySet<string> },
 ) {
-  const tour: Tour = { found, seen: nothingSeen(), fileNames: at.fileNames, total: 0, characters: 0 };
+  const tour: Tour = { found, seen: noIdsUsed(), fileNames: at.fileNames, total: 0, characters: 0 };
   for (const [index, item] of components.entries()) {
     const path = [...at.path, index];
     const component = recordOf(item);

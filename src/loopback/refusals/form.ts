@@ -7,8 +7,8 @@ import {
   checkSelect,
   isSelect,
   kinds,
-  nothingSeen,
-  type Seen,
+  noIdsUsed,
+  type UsedIds,
 } from './controls.ts';
 import { Findings, type Path } from './findings.ts';
 
@@ -20,13 +20,13 @@ export function checkForm(form: Json) {
   found.text('form-title', [...at, 'title'], form.title, 1);
   const parts = listOf(form.components);
   found.count('form-parts', [...at, 'components'], parts, 1);
-  const seen = nothingSeen();
+  const seen = noIdsUsed();
   for (const [index, item] of parts.entries())
     checkPart(found, recordOf(item), [...at, 'components', index], seen);
   found.settle();
 }
 
-function checkPart(found: Findings, part: Json, path: Path, seen: Seen) {
+function checkPart(found: Findings, part: Json, path: Path, seen: UsedIds) {
   checkId(found, part, path, seen);
   if (part.type === kinds.text) return found.text('text-empty', [...path, 'content'], part.content, 1);
   const isLabel = part.type === kinds.label;
@@ -37,7 +37,7 @@ function checkPart(found: Findings, part: Json, path: Path, seen: Seen) {
   checkField(found, field, at, seen);
 }
 
-function checkField(found: Findings, field: Json, path: Path, seen: Seen) {
+function checkField(found: Findings, field: Json, path: Path, seen: UsedIds) {
   checkId(found, field, path, seen);
   if (isSelect(field.type)) return checkSelect(found, field, path, seen, true);
   checkCustomId(found, field, path, seen);
