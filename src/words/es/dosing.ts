@@ -27,8 +27,8 @@ export const dosing: typeof en.dosing = {
     'capped-by-law': ({ colourant, law, percent }) =>
       `La ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${percent} % de la pastilla de ${colourant.es}: la dosis queda por debajo.`,
     'percent-of-oils': ({ colourant, percent, oilsGrams }) =>
-    `El ${percent} % de ${colourant.es} cuenta sobre los aceites de esta porción (${oilsGrams} g), en peso.`,
-  'mix-scaled': ({ percent }) =>
+      `El ${percent} % de ${colourant.es} cuenta sobre los aceites de esta porción (${oilsGrams} g), en peso.`,
+    'mix-scaled': ({ percent }) =>
       `Juntos, estos colores son demasiado para una porción: cada uno baja al ${percent} % de lo pedido.`,
     'whites-scaled': ({ percent }) =>
       `Los pigmentos blancos cuentan juntos y aquí son demasiado: cada color baja al ${percent} % de lo pedido.`,
