@@ -128,7 +128,8 @@ describe('emergencies, through every way that words come in', () => {
         const rows = answer.blocks.find(({ kind }) => kind === 'rows');
         expect(rows).toMatchObject({ numbered: true });
         const text = JSON.stringify(answer.blocks);
-        if (id !== 'animal-exposed') expect(text).toMatch(language === 'en' ? /911 \(US/ : /112 \(ES/);
+        const whom = { en: /911 \(US|animal poison line/, es: /112 \(ES|toxicología animal/ };
+        expect(text).toMatch(whom[language]);
         expect(`${answer.headline} ${text}`).not.toMatch(/\d+ %:/);
         expect(text).not.toMatch(/undefined/);
         expect(answer.choices).toHaveLength(1);
@@ -136,14 +137,14 @@ describe('emergencies, through every way that words come in', () => {
   });
 
   test('never neutralising, never making vomit: what is said of vinegar and vomiting is a no', async () => {
-    for (const language of languages)
-      for (const id of EMERGENCY_IDS)
-        for (const step of wordsIn(language).firstAid.steps[id]({ call: 'C', poison: 'P' }))
-          if (
-            /vinegar|vinagre|lemon|limón|vomit|vómito/i.test(step) &&
-            !/never meet|no se juntan nunca/.test(step)
-          )
-            expect(step).toMatch(/\b(?:no|not|nada|nunca|sin|ni)\b/i);
+    const steps = languages.flatMap(language =>
+      EMERGENCY_IDS.flatMap(id => wordsIn(language).firstAid.steps[id]({ call: 'C', poison: 'P' })),
+    );
+    const soured = steps
+      .filter(step => /vinegar|vinagre|lemon|limón|vomit|vómito/i.test(step))
+      .filter(step => !/never meet|no se juntan nunca/.test(step));
+    expect(soured.length).toBeGreaterThan(10);
+    for (const step of soured) expect(step).toMatch(/\b(?:no|not|nada|nunca|sin|ni)\b/i);
   });
 
   test('the button shows it to everyone', async () => {
@@ -208,13 +209,13 @@ describe('poisonous colours and metal powders, through every entry that names a 
     for (const name of METALS[language]) {
       const [path, given] = COLOURANT_WAYS[way]!(name);
       const answer = await run(path, given, language);
-      // A check tells what it is and gives no dose.
-      if (answer.kind === 'reply' && listed)
-        expect(answer.data).toMatchObject({ verdictIfPresent: 'never', dose: undefined });
-      else
-        expect(HAZARDS.find(({ id }) => id === 'metal-powder')!.must).toMatchObject({
-          refuse: expect.arrayContaining([problemOf(answer)]),
-        });
+      // A check tells what it is and gives no dose; everything else refuses.
+      const told = answer.kind === 'reply' && listed ? (answer.data as object) : {};
+      const refusals = HAZARDS.find(({ id }) => id === 'metal-powder')!.must;
+      const isSafe =
+        ('verdictIfPresent' in told && told.verdictIfPresent === 'never' && !('dose' in told && told.dose)) ||
+        ('refuse' in refusals && refusals.refuse.includes(problemOf(answer)));
+      expect(`${way} ${name}: ${isSafe}`).toBe(`${way} ${name}: true`);
     }
   });
 
