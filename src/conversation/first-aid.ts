@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { EMERGENCY_IDS, type EmergencyId, helpFor, readEmergencies } from '../engine/hazards/index.ts';
 import type { Words } from '../words/index.ts';
-import type { Book } from './book.ts';
 import { followUp } from './command.ts';
 import type { Origin, Question } from './question.ts';
+import type { CommandRegistry } from './registry.ts';
 import type { Block, Reply } from './reply.ts';
 
 /** More than this at once is no help to anybody in a hurry. */
@@ -85,13 +85,13 @@ export const shareFirstAid = followUp({
 export function firstAidFor(
   texts: readonly string[],
   { channel, locale }: Pick<Origin, 'channel' | 'locale'>,
-  { say, book }: { readonly say: Words; readonly book: Book },
+  { say, registry }: { readonly say: Words; readonly registry: CommandRegistry },
 ): Reply | undefined {
   const ids = emergenciesIn(texts);
   if (ids.length === 0) return undefined;
   const reply = firstAidReply(ids, { say, locale });
   const misread: Block = { kind: 'text', text: say.firstAid.misread };
-  const canShare = channel !== undefined && book.nameOf.has(shareFirstAid);
+  const canShare = channel !== undefined && registry.nameOf.has(shareFirstAid);
   return {
     ...reply,
     blocks: [...reply.blocks, misread],

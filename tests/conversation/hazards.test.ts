@@ -1,28 +1,33 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readBook } from '../../src/conversation/book.ts';
+import { readUsed } from '../../commands/challenge/entering/colourants-used.ts';
 import { seal } from '../../src/conversation/follow.ts';
 import { HAZARD_ENTRIES } from '../../src/conversation/hazard-entries.ts';
 import type { Given, Question } from '../../src/conversation/question.ts';
-import { type Conversation, firstAidForWords, mannerOf, receive } from '../../src/conversation/receive.ts';
+import {
+  type Conversation,
+  firstAidForWords,
+  receive,
+  responseModeOf,
+} from '../../src/conversation/receive.ts';
+import { readCommands } from '../../src/conversation/registry.ts';
 import type { Answer } from '../../src/conversation/reply.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { EMERGENCY_IDS, type EmergencyId, HAZARDS } from '../../src/engine/hazards/index.ts';
 import { openStore } from '../../src/records/open.ts';
-import { readUsed } from '../../src/replies/challenge/colourants-used.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
 
-const book = await readBook(new URL('../../commands/', import.meta.url));
+const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const languages = ['en', 'es'] as const;
 type Language = (typeof languages)[number];
 
 let conversation: Conversation;
 beforeAll(async () => {
   conversation = {
-    book,
-    house: { store: await openStore('sqlite::memory:'), workers: openWorkers() },
+    registry,
+    services: { store: await openStore('sqlite::memory:'), workers: openWorkers() },
     key: new Uint8Array(32).fill(5),
     onFault: fault => {
       throw fault;
@@ -30,8 +35,8 @@ beforeAll(async () => {
   };
 });
 afterAll(async () => {
-  await conversation.house.workers.close();
-  await conversation.house.store.close();
+  await conversation.services.workers.close();
+  await conversation.services.store.close();
 });
 
 let next = 0;
@@ -59,7 +64,7 @@ const told = JSON.parse(
 const sayingOf = (id: EmergencyId, language: Language) =>
   told.emergencies.find(one => one.id === id && one.language === language && one.text.length <= 100)!.text;
 
-const entries = [...book.actions].flatMap(([path, action]) =>
+const entries = [...registry.actions].flatMap(([path, action]) =>
   action.options.filter(({ kind }) => kind === 'text').map(({ name }) => ({ path, name })),
 );
 const keyOf = ({ path, name }: { path: string; name: string }) => `${path} ${name.replace(/-\d$/, '')}`;
@@ -90,7 +95,7 @@ describe('emergencies, through every way that words come in', () => {
   });
 
   test.each(pairs)('$id in $language, through every menu entry', async ({ id, language }) => {
-    for (const entry of book.menuEntries.keys()) {
+    for (const entry of registry.menuEntries.keys()) {
       const message = { id: '1', channel: 'c', text: sayingOf(id, language), attachments: [] };
       const answer = await receive({ ...origin(language), kind: 'point', entry, message }, conversation);
       expect(emergencyOf(answer)).toBe(id);
@@ -98,14 +103,14 @@ describe('emergencies, through every way that words come in', () => {
   });
 
   test.each(pairs)('$id in $language, through the fields of every follow-up', async ({ id, language }) => {
-    for (const [name, followUp] of book.followUps) {
+    for (const [name, followUp] of registry.followUps) {
       const holder = { group: 'g1', asker: 'm1' };
       const args = followUp.argNames.map(() => '1');
       const sealed = seal({ followUp, args }, name, { key: conversation.key, holder, at });
       const fields = { anything: sayingOf(id, language) };
       const asked: Question = { ...origin(language), kind: 'follow', sealed, values: [], fields };
       expect(emergencyOf(await receive(asked, conversation))).toBe(id);
-      expect(mannerOf(asked, conversation)).toMatchObject({
+      expect(responseModeOf(asked, conversation)).toMatchObject({
         seenBy: 'asker',
         pace: 'quick',
         replaces: false,
@@ -157,7 +162,7 @@ describe('emergencies, through every way that words come in', () => {
       values: [],
       fields: {},
     };
-    expect(mannerOf(asked, conversation).seenBy).toBe('group');
+    expect(responseModeOf(asked, conversation).seenBy).toBe('group');
     expect(emergencyOf(await receive(asked, conversation))).toBe('lye-eye');
   });
 });
@@ -222,7 +227,7 @@ describe('poisonous colours and metal powders, through every entry that names a 
   test('the colourants of a challenge’s bar', async () => {
     for (const language of languages)
       for (const name of [...POISONS[language], ...METALS[language]]) {
-        const context = { store: conversation.house.store, asker: { id: 'm1' }, say: wordsIn(language) };
+        const context = { store: conversation.services.store, asker: { id: 'm1' }, say: wordsIn(language) };
         await expect(readUsed(name, context as never)).rejects.toMatchObject({
           id: expect.stringMatching(/colour-barred|metal-never-in-lye/),
         });

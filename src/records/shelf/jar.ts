@@ -1,4 +1,4 @@
-import type { FoundColour } from '../../engine/batch/written-plan.ts';
+import type { FoundColour } from '../../engine/batch/planning/written-plan.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
@@ -9,7 +9,7 @@ import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { legalShareOf, underLaw } from '../../engine/stability/legal-share.ts';
-import { findItem, listShelf } from './look.ts';
+import { findItem, listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
 declare module '../../engine/refusal.ts' {
