@@ -4,7 +4,7 @@ import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import type { ResponseMode, Suggestion } from './command.ts';
+import { isAction, type ResponseMode, type Suggestion } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
@@ -117,8 +117,27 @@ export async function firstAidForWords(
 
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
   const { id, at, asker, group, channel, language, locale } = origin;
-  const say = wordsIn(language);
-  return { id, at, asker, group, channel, language, locale, ...services, registry, say, idempotencyKey };
+  const { store } = services;
+  return {
+    id,
+    at,
+    asker,
+    group,
+    channel,
+    language,
+    locale,
+    ...services,
+    shelf: { store, member: asker.id },
+    recipes: { store, member: asker.id, group },
+    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
+    commands: registry.commands.map(({ name, purpose, does }) => ({
+      name,
+      purpose,
+      subcommands: isAction(does) ? [] : Object.keys(does),
+    })),
+    say: wordsIn(language),
+    idempotencyKey,
+  };
 };
 
 function findTask(question: Question, { registry, key }: Conversation): Task {

@@ -1,8 +1,8 @@
 import type { CarrierAdvice } from '../../dispersion/advice.ts';
 import { type AdditiveEffect, additiveById } from '../additives.ts';
+import type { LyePart } from '../lye/lye.ts';
 import type { Filled } from '../portions/portions.ts';
 import type { AdditiveId, PlanRequest, Swirl } from '../request.ts';
-import type { LyePart } from './plan-answer.ts';
 import type { PrepStepId, PrepSteps, TimelineStep, Trace, Wetting } from './prep-step.ts';
 
 /** What the timeline needs to know of the batch besides its portions. */

@@ -1,11 +1,10 @@
 import { CITRIC_MONOHYDRATE_RATIO } from '../additives.ts';
-import { DEFAULT_PURITY, superfatPercent } from '../lye/lye.ts';
+import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
 import type { Oil } from '../oils/oil.ts';
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
 import type { Recipe } from '../recipe.ts';
 import type { AdditiveId, FragranceAsk, PlanRequest } from '../request.ts';
-import type { PlanAnswer } from './plan-answer.ts';
 
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
 export interface PlanWarnings {
@@ -53,7 +52,7 @@ export function planWarnings(
   request: PlanRequest,
   recipe: Recipe,
   filled: Filled,
-  superfat: PlanAnswer['superfat'],
+  superfat: PlanSuperfat,
 ): readonly PlanWarning[] {
   return [
     ...aboutSuperfat(recipe, superfat),
@@ -64,7 +63,7 @@ export function planWarnings(
   ];
 }
 
-function aboutSuperfat(recipe: Recipe, superfat: PlanAnswer['superfat']): PlanWarning[] {
+function aboutSuperfat(recipe: Recipe, superfat: PlanSuperfat): PlanWarning[] {
   const warnings: PlanWarning[] = [];
   if (superfat.effective > HIGH_SUPERFAT) {
     warnings.push({ id: 'superfat-high', values: { percent: superfat.effective } });
