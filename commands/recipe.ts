@@ -46,7 +46,7 @@ const asWritten = ({ written, times }: recipes.Recipe, { say }: Context): Block 
   text: [
     `${say.recipes.asWritten}:`,
     ...Object.entries(written).map(([option, value]) => {
-      const factor = times[option as keyof recipes.Times] ?? 1;
+      const factor = times[(option === 'liquid' ? 'liquids' : option) as keyof recipes.Times] ?? 1;
       return `${option}: ${value}${factor === 1 ? '' : ` (${say.recipes.times({ factor })})`}`;
     }),
   ].join('\n'),

@@ -2,8 +2,10 @@ import type { Caution } from '../dosing/cautions.ts';
 import type { Dose } from '../dosing/request.ts';
 import type { Band } from '../origin.ts';
 import type { BatchHeat } from './batch-heat.ts';
+import type { Jug } from './jug.ts';
 import type { LYE_CAUTIONS } from './lye-cautions.ts';
 import type { TimelineStep } from './prep-step.ts';
+import type { AdditiveId } from './request.ts';
 import type { PlanWarning } from './warnings.ts';
 
 /** What one of the alkalis weighs: exactly, and as weighed on the member's scale. */
@@ -27,12 +29,15 @@ export type PlanAnswer = {
     /** Superfat points that one step of the scale is worth in this batch. */
     readonly stepPoints: number;
   };
+  /** What is in the lye jug, and how the lye is dissolved. */
+  readonly jug: Jug;
   readonly water: {
+    /** Plain water, held-back water included. */
     readonly grams: number;
     readonly holdBackGrams: number;
     /** Percent of weighed alkali over the whole batch, once the colours' water is in. */
     readonly lyeConcentration: number;
-    /** The same in the jug, where water for the colours is still held back. */
+    /** The same in the jug alone: what is held back for colours or goes into the oils is not in it. */
     readonly jugConcentration: number;
     /** The same water, written in all three ways, before any hold-back. */
     readonly ways: {
@@ -53,7 +58,7 @@ export type PlanAnswer = {
     /** Where it may lie if every oil sits at the low, or the high, end of its saponification range. */
     readonly band: Band;
   };
-  readonly additives: readonly { readonly id: string; readonly grams: number }[];
+  readonly additives: readonly { readonly id: AdditiveId; readonly grams: number }[];
   readonly fragrance: { readonly grams: number; readonly percentOfOils: number } | undefined;
   readonly portions: readonly {
     readonly name: string;

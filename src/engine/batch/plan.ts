@@ -2,13 +2,14 @@ import { OVEN_C } from '../heat/surroundings.ts';
 import type { Band } from '../origin.ts';
 import { batchHeat } from './batch-heat.ts';
 import { oilGramsFor } from './fit.ts';
+import type { Jug } from './jug.ts';
 import { hydroxideDemand, scaleStepPoints, superfatPercent } from './lye.ts';
 import { LYE_CAUTIONS } from './lye-cautions.ts';
-import { lyeMixingRise } from './lye-solution.ts';
+import { dilutionRise, iceCooling, lyeMixingRise } from './lye-solution.ts';
 import type { PlanAnswer } from './plan-answer.ts';
 import { type Filled, fillPortions } from './portions.ts';
 import { potSuperfat } from './pot.ts';
-import { makeRecipe, type Recipe } from './recipe.ts';
+import { kohShareOf, makeRecipe, type Recipe, saltPercentOf } from './recipe.ts';
 import type { PlanRequest } from './request.ts';
 import { timelineOf } from './timeline.ts';
 import { planWarnings } from './warnings.ts';
@@ -26,12 +27,14 @@ export function planBatch(request: PlanRequest): PlanAnswer {
   const filled = fillPortions(recipe, request);
   const superfat = superfatOf(request, recipe, filled);
   const heat = batchHeat(request, recipe, filled.pot, filled.portions);
-  const jugWater = recipe.waterGrams - filled.taken.holdBackGrams;
-  const lye = { ...lyeOf(request, recipe, jugWater), stepPoints };
+  const { jug } = filled;
+  const lye = { ...lyeOf(request, recipe, jug), stepPoints };
   const timeline = timelineOf(request, filled, {
     lye: recipe.lye,
-    waterGrams: jugWater,
+    jug,
     oilGrams,
+    kohShare: kohShareOf(recipe),
+    saltPercent: saltPercentOf(recipe),
     lyeRise: lye.mixingRise,
     additives: recipe.additives.map(({ additive, grams }) => ({ id: additive.id, grams })),
     ovenC: request.heat.ovenC ?? OVEN_C,
@@ -42,6 +45,7 @@ export function planBatch(request: PlanRequest): PlanAnswer {
   return {
     oils: recipe.oils.map(({ oil, grams }) => ({ id: oil.id, grams })),
     lye,
+    jug,
     water: waterOf(recipe, filled),
     ...massesOf(request, filled),
     superfat,
@@ -65,26 +69,35 @@ export function checkPlan(request: PlanRequest): void {
   fillPortions(recipe, request);
 }
 
-function lyeOf(request: PlanRequest, recipe: Recipe, jugWater: number) {
+function lyeOf(request: PlanRequest, recipe: Recipe, jug: Jug) {
   const gramsOf = (kind: 'NaOH' | 'KOH') => recipe.lye.find(({ alkali }) => alkali === kind)?.grams ?? 0;
   const pure = recipe.lye.reduce((sum, part) => sum + part.grams * part.purity, 0);
-  const milk = recipe.totals.waterGrams;
   return {
     kind: request.lye.kind,
     grams: recipe.lyeGrams,
     purity: pure / recipe.lyeGrams,
     parts: recipe.lye,
-    mixingRise: lyeMixingRise(gramsOf('NaOH'), gramsOf('KOH'), jugWater + milk),
+    mixingRise: jugRise(gramsOf('NaOH'), gramsOf('KOH'), jug),
   };
 }
 
-function waterOf(recipe: Recipe, { taken, pot, carrierWaterGrams }: Filled): PlanAnswer['water'] {
+/** How far the jug may warm, K: less for what is frozen in it, and for lye that is dissolved already. */
+function jugRise(sodium: number, potassium: number, { liquids, waterInJugGrams, solution }: Jug): number {
+  if (solution) {
+    return dilutionRise(sodium, { waterBefore: solution.waterGrams, waterAfter: waterInJugGrams });
+  }
+  const frozen = liquids.reduce((sum, one) => sum + (one.frozen ? one.waterGrams : 0), 0);
+  const jugGrams = sodium + potassium + waterInJugGrams;
+  return Math.max(0, lyeMixingRise(sodium, potassium, waterInJugGrams) - iceCooling(frozen, jugGrams));
+}
+
+function waterOf(recipe: Recipe, { taken, pot, carrierWaterGrams, jug }: Filled): PlanAnswer['water'] {
   const strength = (water: number) => (100 * pot.lyeGrams) / (pot.lyeGrams + water);
   return {
     grams: recipe.waterGrams,
     holdBackGrams: taken.holdBackGrams,
     lyeConcentration: strength(pot.waterGrams + carrierWaterGrams),
-    jugConcentration: strength(pot.waterGrams),
+    jugConcentration: jug.strength,
     ways: recipe.ways,
   };
 }

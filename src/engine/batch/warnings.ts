@@ -1,10 +1,13 @@
-import { CITRIC_MONOHYDRATE_RATIO } from './additives.ts';
-import { DEFAULT_PURITY, superfatPercent } from './lye.ts';
+import { additiveById, CITRIC_MONOHYDRATE_RATIO } from './additives.ts';
+import { isPaste, isSaltBar, isSoft, SALT_BAR_HOURS } from './bar-kind.ts';
+import { solidAt } from './blend-limits.ts';
+import { oilById } from './find-oil.ts';
+import { DEFAULT_PURITY, hydroxideDemand, superfatPercent } from './lye.ts';
 import type { Oil } from './oil.ts';
 import type { PlanAnswer } from './plan-answer.ts';
 import type { Filled } from './portions.ts';
 import { potSuperfat } from './pot.ts';
-import type { Recipe } from './recipe.ts';
+import { batchWaterGrams, kohShareOf, type Recipe, saltPercentOf } from './recipe.ts';
 import type { AdditiveId, FragranceAsk, PlanRequest } from './request.ts';
 
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
@@ -26,6 +29,21 @@ export interface PlanWarnings {
   'additive-drinks-water': { additive: AdditiveId };
   'additive-hardens': { additive: AdditiveId };
   'milk-keep-cold': { additive: AdditiveId };
+  'liquid-goes-into-oils': { additive: AdditiveId; grams: number };
+  'boil-off-alcohol': { additive: AdditiveId; percent: number };
+  /** What the liquid's acid uses up; it is added already. */
+  'liquid-eats-lye': { additive: AdditiveId; grams: number; lyeGrams: number };
+  /** How many points of superfat the fat of a liquid is. */
+  'liquid-fat': { additive: AdditiveId; points: number };
+  'lye-kept-dissolved': { percent: number };
+  /** More water than asked, since lye needs its own weight. */
+  'water-over-asked': { grams: number };
+  'melts-above-pour': { oil: Oil['names']; percent: number; meltsC: number; startC: number };
+  'acid-thickens-at-once': { oil: Oil['names']; percent: number };
+  'wax-stays': { oil: Oil['names']; percent: number };
+  'koh-paste': { percent: number };
+  'koh-soft': { percent: number };
+  'salt-bar': { percent: number; toHours: number };
   'citric-eats-lye': { grams: number; lyeGrams: number; points: number };
 }
 export type PlanWarning = {
@@ -58,6 +76,8 @@ export function planWarnings(
   return [
     ...aboutSuperfat(recipe, superfat),
     ...aboutLye(request, recipe),
+    ...aboutJug(recipe, filled),
+    ...aboutBlend(recipe, request.heat.startC),
     ...aboutPortions(recipe, filled),
     ...(request.fragrance === undefined ? [] : aboutFragrance(request.fragrance)),
     ...aboutAdditives(recipe),
@@ -134,29 +154,99 @@ function aboutFragrance({ percentOfOils, vanillinPercent }: FragranceAsk): PlanW
   return warnings;
 }
 
-/** What an additive's effect is warned of as; lye eaten has numbers of its own. */
+/** What an additive's effect is warned of as; lye eaten and water replaced have numbers of their own. */
 const EFFECT_WARNINGS = {
   heats: 'additive-heats',
   browns: 'additive-browns',
   'drinks-water': 'additive-drinks-water',
   hardens: 'additive-hardens',
-  'replaces-water': 'milk-keep-cold',
 } as const;
 
 function aboutAdditives(recipe: Recipe): PlanWarning[] {
   return recipe.additives.flatMap(({ additive, grams }) =>
-    additive.effects.map(
-      (effect): PlanWarning =>
-        effect === 'eats-lye'
-          ? citricWarning(grams, grams * additive.acid, recipe)
-          : { id: EFFECT_WARNINGS[effect], values: { additive: additive.id } },
-    ),
+    additive.effects.flatMap((effect): PlanWarning[] => {
+      if (effect === 'replaces-water') return [];
+      if (effect !== 'eats-lye') return [{ id: EFFECT_WARNINGS[effect], values: { additive: additive.id } }];
+      return additive.liquid === undefined
+        ? [citricWarning(grams, grams * additive.acid, recipe)]
+        : acidWarning(additive.id, grams, grams * additive.acid, recipe);
+    }),
   );
+}
+
+/** Grams of lye below which nobody need hear of it. */
+const WORTH_WEIGHING = 0.1;
+
+function acidWarning(additive: AdditiveId, grams: number, moles: number, recipe: Recipe): PlanWarning[] {
+  const lyeGrams = moles * gramsPerMole(recipe);
+  return lyeGrams < WORTH_WEIGHING ? [] : [{ id: 'liquid-eats-lye', values: { additive, grams, lyeGrams } }];
+}
+
+const gramsPerMole = ({ lyeGrams, hydroxide, totals }: Recipe) => lyeGrams / (hydroxide + totals.acidMoles);
+
+/** How the lye is dissolved, and what each liquid asks for. */
+function aboutJug(recipe: Recipe, { jug, carrierWaterGrams }: Filled): PlanWarning[] {
+  const warnings: PlanWarning[] = [];
+  if (jug.solution) warnings.push({ id: 'lye-kept-dissolved', values: { percent: jug.solution.percent } });
+  const over = batchWaterGrams(recipe) - recipe.askedWaterGrams;
+  if (over > 0.5 && carrierWaterGrams === 0)
+    warnings.push({ id: 'water-over-asked', values: { grams: over } });
+  for (const { id: additive, grams, into, frozen } of jug.liquids) {
+    const percent = additiveById(additive).liquid?.alcoholPercent ?? 0;
+    if (percent > 0) warnings.push({ id: 'boil-off-alcohol', values: { additive, percent } });
+    if (into === 'oils') warnings.push({ id: 'liquid-goes-into-oils', values: { additive, grams } });
+    if (frozen && additive !== 'ice') warnings.push({ id: 'milk-keep-cold', values: { additive } });
+  }
+  return [...warnings, ...aboutLiquidFat(recipe)];
+}
+
+/** Points of superfat from which the fat of a liquid is told. */
+const FELT_FAT = 0.3;
+
+function aboutLiquidFat({ additives, demand, hydroxide }: Recipe): PlanWarning[] {
+  return additives.flatMap(({ additive, grams }): PlanWarning[] => {
+    if (additive.fat === undefined) return [];
+    const fat = { oil: oilById(additive.fat.oil), grams: grams * additive.fat.share };
+    const without = demand.typical - hydroxideDemand([fat]).typical;
+    const points = superfatPercent(hydroxide, demand.typical) - superfatPercent(hydroxide, without);
+    return points < FELT_FAT ? [] : [{ id: 'liquid-fat', values: { additive: additive.id, points } }];
+  });
+}
+
+/** Percent of the oils from which a fatty acid is felt at the blender, and a wax in the bar (common practice). */
+const FELT_ACID = 3;
+const FELT_WAX = 5;
+
+/** What kind of soap the blend and its lye make. */
+function aboutBlend(recipe: Recipe, startC: number): PlanWarning[] {
+  const kohShare = kohShareOf(recipe);
+  const salt = saltPercentOf(recipe);
+  const percentOf = (grams: number) => (100 * grams) / recipe.oilGrams;
+  return [
+    ...solidAt(recipe.oils, startC).map(
+      ({ oil, percent, meltsC }): PlanWarning => ({
+        id: 'melts-above-pour',
+        values: { oil: oil.names, percent, meltsC, startC },
+      }),
+    ),
+    ...recipe.oils.flatMap(({ oil, grams }): PlanWarning[] => {
+      const values = { oil: oil.names, percent: percentOf(grams) };
+      if (oil.oilClass === 'fatty-acid' && values.percent >= FELT_ACID) {
+        return [{ id: 'acid-thickens-at-once', values }];
+      }
+      return oil.oilClass === 'wax' && values.percent >= FELT_WAX ? [{ id: 'wax-stays', values }] : [];
+    }),
+    ...(isPaste(kohShare) ? [{ id: 'koh-paste', values: { percent: 100 * kohShare } } as const] : []),
+    ...(isSoft(kohShare) ? [{ id: 'koh-soft', values: { percent: 100 * kohShare } } as const] : []),
+    ...(isSaltBar(salt) && !isPaste(kohShare)
+      ? [{ id: 'salt-bar', values: { percent: salt, toHours: SALT_BAR_HOURS[1] } } as const]
+      : []),
+  ];
 }
 
 /** How much lye the acid eats, and what is left over if the jar holds the monohydrate instead. */
 function citricWarning(grams: number, moles: number, recipe: Recipe): PlanWarning {
-  const perMole = recipe.lyeGrams / (recipe.hydroxide + recipe.totals.acidMoles);
+  const perMole = gramsPerMole(recipe);
   const unused = moles * (1 - CITRIC_MONOHYDRATE_RATIO);
   const now = superfatPercent(recipe.hydroxide, recipe.demand.typical);
   const then = superfatPercent(recipe.hydroxide + unused, recipe.demand.typical);

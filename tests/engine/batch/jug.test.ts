@@ -1,0 +1,250 @@
+import { fc, test as property } from '@fast-check/vitest';
+import { describe, expect, test } from 'vitest';
+import { ADDITIVES, additiveById } from '../../../src/engine/batch/additives.ts';
+import { planClass } from '../../../src/engine/batch/class-kits.ts';
+import { type Jug, lyeJug, STRONGEST_LYE } from '../../../src/engine/batch/jug.ts';
+import { checkPlan, planBatch } from '../../../src/engine/batch/plan.ts';
+import { rescale } from '../../../src/engine/batch/rescale.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
+import { asked, filled, refusalOf, type Written } from './asked.ts';
+
+const jugOf = (written: Written): Jug => filled(asked(written)).filled.jug;
+const refused = (written: Written) => refusalOf(() => checkPlan(asked(written)));
+
+describe('milk never empties the lye jug', () => {
+  test('250 g of goat milk: the lye goes into the frozen milk and what water is left', () => {
+    const jug = jugOf({ additives: 'goat milk 250 g' });
+    expect(jug).toMatchObject({
+      method: 'frozen',
+      liquids: [{ id: 'goat-milk', grams: 250, into: 'jug', frozen: true }],
+    });
+    // 143.1 g lye at 33 %: 290.7 g water, of which 0.87 x 250 = 217.5 g is milk's.
+    expect(jug.waterGrams).toBeCloseTo(73.1, 0);
+    expect(jug.strength).toBeCloseTo(33, 1);
+  });
+
+  test('300 g of it still leaves no more than 33 % lye, and 350 g is too much', () => {
+    expect(jugOf({ additives: 'goat milk 300 g' }).strength).toBeCloseTo(33, 1);
+    expect(refused({ additives: 'goat milk 350 g' }).id).toBe('milk-more-than-water');
+  });
+
+  test('as much as leaves water enough goes into the oils, and the lye into plain water', () => {
+    const jug = jugOf({ additives: 'goat milk 100 g' });
+    expect(jug).toMatchObject({ method: 'split', liquids: [{ into: 'oils', frozen: false }] });
+    expect(jug.waterInJugGrams).toBeCloseTo(jug.waterGrams, 9);
+    expect(jug.waterGrams).toBeGreaterThanOrEqual(jug.lyeGrams);
+  });
+
+  test('what is never put into a jug is refused with how much would do', () => {
+    const { id, values } = refused({ liquid: 'cream 260 g' });
+    expect(id).toBe('jug-too-little-water');
+    const { mostGrams } = values as { mostGrams: number };
+    expect(jugOf({ liquid: `cream ${mostGrams.toFixed(3)} g`, scale: 0.001 }).strength).toBeCloseTo(50, 1);
+    expect(jugOf({ liquid: `cream ${Math.floor(mostGrams)} g` }).strength).toBeLessThanOrEqual(50);
+  });
+
+  test('water for colours is held back only as far as the lye allows', () => {
+    const jug = jugOf({ water: '1.02:1', portions: '3 cups gold mica in 2 Tbsp water; rest' });
+    expect(jug.heldBackGrams).toBeGreaterThan(0);
+    expect(jug.strength).toBeCloseTo(50, 6);
+  });
+
+  test('honey takes water away only as far as the lye allows', () => {
+    const jug = jugOf({ water: '1:1', additives: 'honey 200 g' });
+    expect(jug.strength).toBeLessThanOrEqual(50);
+    expect(
+      planBatch(asked({ water: '1:1', additives: 'honey 200 g' })).warnings.map(({ id }) => id),
+    ).toContain('water-over-asked');
+  });
+});
+
+describe('liquids instead of water', () => {
+  test.for([
+    ['goat milk', 'frozen'],
+    ['beer', 'frozen'],
+    ['tea', 'water'],
+    ['coffee', 'water'],
+    ['aloe juice', 'water'],
+    ['vinegar 20%', 'water'],
+    ['rose water', 'water'],
+    ['half goat milk, half water', 'split'],
+    ['half goat milk frozen', 'frozen'],
+    ['wine 30% in the oils', 'split'],
+    ['pumpkin puree 60 g', 'split'],
+    ['ice 80 g', 'water'],
+    ['leche de cabra', 'frozen'],
+    ['mitad café, mitad agua', 'water'],
+    ['nata 60 g en los aceites', 'split'],
+  ] as const)('%s: lye by way of %s', ([liquid, method]) => {
+    const jug = jugOf({ liquid });
+    expect(jug.method).toBe(method);
+    expect(jug.strength).toBeLessThanOrEqual(STRONGEST_LYE);
+  });
+
+  test('in the place of all water it brings all of it', () => {
+    const jug = jugOf({ liquid: 'goat milk' });
+    expect(jug.waterGrams).toBeCloseTo(0, 6);
+    expect(jug.waterInJugGrams).toBeCloseTo(jug.liquids[0]!.grams * 0.87, 6);
+  });
+
+  test('vinegar of 5 % eats 0.0333 g of NaOH a gram, and gets it', () => {
+    const exact = (written: Written) => filled(asked(written)).recipe.lye[0]!.exactGrams;
+    // Acetic acid 60.052 g/mol, NaOH 39.997 g/mol: 0.05 / 60.052 x 39.997.
+    expect((exact({ additives: 'vinegar 100 g' }) - exact({})) / 100).toBeCloseTo(0.0333, 4);
+  });
+
+  test('the alcohol is boiled off the day before', () => {
+    const { timeline } = planBatch(asked({ liquid: 'half beer' }));
+    const steps = timeline.map(({ step }) => step);
+    expect(steps.indexOf('boil-off')).toBe(0);
+    expect(timeline[0]!.minutesBeforePour).toBeGreaterThan(24 * 60);
+  });
+
+  test('fat of coconut milk counts in the superfat and is told', () => {
+    const told = planBatch(asked({ liquid: 'coconut milk' }));
+    const warning = told.warnings.find(({ id }) => id === 'liquid-fat');
+    const { points } = warning!.values as { points: number };
+    expect(told.superfat.effective - points).toBeCloseTo(5, 0);
+  });
+});
+
+describe('lye kept dissolved', () => {
+  test.for([
+    '50% lye solution',
+    'masterbatch lye 1:1',
+    'NaOH 50% solution',
+    'masterbatch',
+    'solución al 50%',
+  ])('%s: twice the lye in solution, and the batch keeps its own water', lye => {
+    const jug = jugOf({ lye });
+    const plain = jugOf({});
+    expect(jug.solution!.grams).toBeCloseTo(2 * jug.lyeGrams, 6);
+    expect(jug.lyeGrams).toBeCloseTo(plain.lyeGrams, 0);
+    expect(jug.waterGrams).toBeCloseTo(plain.waterGrams - jug.lyeGrams, 0);
+    expect(jug.strength).toBeCloseTo(33, 0);
+  });
+
+  test('where the water is written it is how the lye comes, not a 1:1 batch', () => {
+    expect(jugOf({ water: 'masterbatch 1:1' }).strength).toBeCloseTo(33, 0);
+    expect(jugOf({ water: 'masterbatch lye 1:1, 30% lye' }).strength).toBeCloseTo(30, 0);
+  });
+
+  test('carriers’ water is taken off what is added', () => {
+    const portions = '1 cup gold mica in 2 Tbsp water; rest';
+    const jug = jugOf({ lye: 'masterbatch', portions });
+    expect(jug.heldBackGrams).toBeCloseTo(2 * 14.786765 * 0.998, 1);
+  });
+
+  test('one weaker than the batch is refused, one over 50 % too', () => {
+    expect(refused({ lye: '30% lye solution' }).id).toBe('solution-too-weak');
+    expect(refused({ lye: '60% lye solution' }).id).toBe('lye-too-strong');
+  });
+});
+
+/* ---- whatever is asked, no jug is printed above 50 % ---- */
+
+const LIQUIDS = ADDITIVES.filter(({ liquid }) => liquid !== undefined).map(({ synonyms }) => synonyms[0]!);
+const OTHERS = ADDITIVES.filter(({ liquid }) => liquid === undefined).map(({ synonyms }) => synonyms[0]!);
+const share = fc.oneof(
+  fc.constant(''),
+  fc.integer({ min: 1, max: 100 }).map(percent => ` ${percent}%`),
+  fc.integer({ min: 1, max: 900 }).map(grams => ` ${grams} g`),
+);
+const place = fc.constantFrom('', ' in the oils', ' in the jug', ' frozen');
+const liquid = fc
+  .record({ name: fc.constantFrom(...LIQUIDS), share, place })
+  .map(({ name, share: s, place: p }) => `${name}${s}${p}`);
+const written: fc.Arbitrary<Written> = fc.record(
+  {
+    oils: fc.constantFrom(
+      'olive 100%',
+      'coconut 100%',
+      'coconut 30%, olive 50%, palm 20%',
+      'castor 10%, lard 90%',
+    ),
+    size: fc.constantFrom('300 g oils', '1000 g oils', '1.2 l batter', 'mould 25x9x7 cm', '12 x 100 ml'),
+    superfat: fc.integer({ min: 0, max: 30 }),
+    lye: fc.constantFrom(
+      'NaOH',
+      'KOH 90%',
+      'NaOH 80% + KOH 20%',
+      'masterbatch',
+      '45% lye solution',
+      'KOH 50% solution',
+    ),
+    water: fc.oneof(
+      fc.integer({ min: 15, max: 55 }).map(percent => `${percent}% lye`),
+      fc.integer({ min: 8, max: 40 }).map(tenths => `${tenths / 10}:1`),
+      fc.integer({ min: 10, max: 60 }).map(percent => `${percent}% of oils`),
+    ),
+    liquid: fc.array(liquid, { minLength: 1, maxLength: 3 }).map(list => list.join('; ')),
+    additives: fc
+      .tuple(fc.constantFrom(...OTHERS, ...LIQUIDS), fc.integer({ min: 1, max: 400 }))
+      .map(([name, grams]) => `${name} ${grams} g`),
+    portions: fc.constantFrom(
+      '2 cups gold mica in 4 Tbsp water; rest',
+      'rest titanium dioxide in water',
+      '1 cup ultramarine blue in glycerin; rest plain',
+    ),
+    scale: fc.constantFrom(0.001, 0.1, 1),
+  },
+  { requiredKeys: ['oils', 'size'] },
+);
+
+/** The jug of a plan, or undefined where it is refused; anything else that is thrown is a fault. */
+function jugOrRefusal(act: () => Jug): Jug | undefined {
+  try {
+    return act();
+  } catch (error) {
+    if (error instanceof Refusal) return undefined;
+    throw error;
+  }
+}
+
+function expectSafe(jug: Jug | undefined) {
+  if (jug === undefined) return;
+  const water =
+    jug.waterGrams +
+    (jug.solution?.waterGrams ?? 0) +
+    jug.liquids.reduce(
+      (sum, one) => sum + (one.into === 'jug' ? one.grams * additiveById(one.id).water : 0),
+      0,
+    );
+  expect((100 * jug.lyeGrams) / (jug.lyeGrams + water)).toBeLessThanOrEqual(STRONGEST_LYE + 1e-6);
+  expect(jug.strength).toBeCloseTo((100 * jug.lyeGrams) / (jug.lyeGrams + water), 6);
+  expect(jug.waterGrams).toBeGreaterThanOrEqual(0);
+  expect(jug.heldBackGrams).toBeGreaterThanOrEqual(0);
+}
+
+describe('no jug is above 50 % lye', () => {
+  property.prop([written, fc.constantFrom(1, 0.5, 3, 0.1)], { numRuns: 1500 })(
+    'whatever is planned, as written or rescaled',
+    (one, factor) => {
+      expectSafe(jugOrRefusal(() => filled(rescale(asked(one), factor)).filled.jug));
+    },
+  );
+
+  property.prop([written], { numRuns: 12 })('on a whole plan and at each station of a class', one => {
+    expectSafe(jugOrRefusal(() => planBatch(asked(one)).jug));
+    expectSafe(
+      jugOrRefusal(() => planClass(asked(one), { people: 2, stations: 2, planIsFor: 'class' }).station.jug),
+    );
+  });
+
+  property.prop([
+    fc.double({ min: 0.1, max: 500, noNaN: true }),
+    fc.double({ min: 0.1, max: 900, noNaN: true }),
+    fc.double({ min: 0, max: 500, noNaN: true }),
+    fc.double({ min: 0, max: 500, noNaN: true }),
+  ])('in the deciding function itself', (lyeGrams, waterGrams, otherWaterGrams, colourWaterGrams) => {
+    const wish = {
+      lyeGrams,
+      waterGrams,
+      otherWaterGrams,
+      colourWaterGrams,
+      liquids: [],
+      solutionPercent: undefined,
+    };
+    expectSafe(jugOrRefusal(() => lyeJug(wish)));
+  });
+});
