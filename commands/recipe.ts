@@ -111,7 +111,7 @@ export default commandGroup(
       completes: { recipe: suggest },
       async answer(asked, context) {
         const found = await recipes.findRecipe(recipesOf(context), asked.recipe);
-        const reply = await answerPlan(found, { name: found.name }, context);
+        const reply = await answerPlan(found, { name: found.name, seenBy: 'asker' }, context);
         const by: readonly Block[] = found.shared
           ? [{ kind: 'text', text: context.say.recipes.by({ name: found.byName }) }]
           : [];
@@ -168,7 +168,11 @@ export default commandGroup(
         const found = await recipes.findRecipe(recipesOf(context), asked.recipe);
         const { plan, factor } = await rescaled(found, asked.to, context);
         const saveAs = asked['save-as'];
-        const reply = await answerPlan(plan, { name: saveAs ?? found.name, saveAs }, context);
+        const reply = await answerPlan(
+          plan,
+          { name: saveAs ?? found.name, saveAs, seenBy: 'asker' },
+          context,
+        );
         const said =
           saveAs === undefined
             ? say.recipes.rescaled({ name: found.name, factor })

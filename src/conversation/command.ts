@@ -8,6 +8,19 @@ import { validArgs, validOptions } from './validate.ts';
 
 /** Who sees the answer. Fixed by the declaration, because it must be known before the answer is. */
 export type SeenBy = 'asker' | 'group';
+/**
+ * Who sees it where that hangs on what was given, such as a recipe of one's own: decided by the words of the question
+ * alone, before anything is looked up.
+ */
+export type SeenByGiven<From> = SeenBy | ((from: From) => SeenBy);
+
+/** {@link SeenByGiven} for one question. */
+export const seenByFor = <From>(declared: SeenByGiven<From>, from: From): SeenBy =>
+  typeof declared === 'function' ? declared(from) : declared;
+
+/** What is made from one of the member's own recipes is for them, until they show it. */
+export const privateIfRecipe = ({ recipe }: Given): SeenBy => (recipe === undefined ? 'group' : 'asker');
+
 /** `slow` answers are announced at once and filled in later; a form must be `quick`. */
 export type Pace = 'quick' | 'slow';
 export type Access = 'member' | 'steward';
@@ -20,7 +33,8 @@ type Completer = (typed: string, context: Context) => readonly Suggestion[] | Pr
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = Manner & {
+export type Action = Omit<Manner, 'seenBy'> & {
+  readonly seenBy: SeenByGiven<Given>;
   readonly purpose: Phrase;
   readonly options: readonly DeclaredOption[];
   /** Validates what was given and answers. Throws a Refusal for every expected "no". */
@@ -32,7 +46,7 @@ export type Action = Manner & {
 /** Declares an action. `options` are zod schemas made by the builders of `option.ts`. */
 export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly purpose: Phrase;
-  readonly seenBy: SeenBy;
+  readonly seenBy: SeenByGiven<Given>;
   readonly pace?: Pace;
   readonly access?: Access;
   readonly options: Shape;
@@ -59,7 +73,8 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
 }
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
-export type FollowUp<Args = never> = Manner & {
+export type FollowUp<Args = never> = Omit<Manner, 'seenBy'> & {
+  readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
   /** `asker`: only who was answered may use it. `group`: anyone in the group. */
   readonly for: 'asker' | 'group';
   /** Hours it can be used, counted from the answer that offered it. */
@@ -76,7 +91,7 @@ export type FollowUp<Args = never> = Manner & {
 export function followUp<Shape extends Record<string, z.ZodType<string | number, string>>>(declared: {
   readonly for?: 'asker' | 'group';
   readonly hours?: number;
-  readonly seenBy: SeenBy;
+  readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
   readonly pace?: Pace;
   readonly access?: Access;
   readonly replaces?: boolean;

@@ -5,7 +5,7 @@ import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import type { Book } from './book.ts';
-import type { Manner, Suggestion } from './command.ts';
+import { type Manner, type Suggestion, seenByFor } from './command.ts';
 import type { Context, House } from './context.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
@@ -103,6 +103,7 @@ function findTask(question: Question, { book, key }: Conversation): Task {
       const found = book.actions.get(path) ?? unknownCommand(path, book);
       return {
         ...found,
+        seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         onceId: question.id,
         run: context => found.take(question.given, context),
@@ -113,7 +114,8 @@ function findTask(question: Question, { book, key }: Conversation): Task {
       const found = book.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };
-      return { ...found, onceId: opened.nonce, run: context => found.take(args, context, sent) };
+      const seenBy = seenByFor(found.seenBy, args);
+      return { ...found, seenBy, onceId: opened.nonce, run: context => found.take(args, context, sent) };
     }
     case 'point': {
       const found = book.menuEntries.get(question.entry) ?? unknownCommand(question.entry, book);

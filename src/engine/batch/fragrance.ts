@@ -27,6 +27,8 @@ const DOSE_AFTER =
   /^\s*(?:(?:of|de) (?:the |los )?(?:oils?|fats?|aceites?|grasas?)|ppo\b|of (?:a |the )?(?:fragrance|scent)|de (?:fragancia|aroma|perfume)|(?:fragrance|fragancia|scent|aroma|perfume)\b)/iu;
 const CONTENT_AFTER = /^\s*(?:of |de |pure )?(?:ethyl ?)?va(?:i)?nill?/iu;
 
+const VANILLA_SCENT = /^\s*(?:of |de )?va(?:nilla|inilla)\b/iu;
+
 type Percent = { readonly value: number; readonly from: number; readonly to: number };
 type Word = { readonly from: number; readonly to: number };
 
@@ -77,6 +79,8 @@ function told(
   const [aDose, bDose] = [isDose(first!), isDose(second)];
   if (aDose !== bDose) return aDose ? read(first!, second) : read(second, first!);
   const [a, b] = [isContent(text, first!, words), isContent(text, second, words)];
+  // `3% vanilla, 5%`: a vanilla scent at 3 %, or 3 % of vanilla in one at 5 %?
+  if (a && !b && VANILLA_SCENT.test(text.slice(first!.to))) return undefined;
   if (a !== b) return a ? read(second, first!) : read(first!, second);
   // `3% vanillin 8%`: the word belongs to the number after it unless a comma cuts it off.
   const cut = /[,;(]/u.test(text.slice(words[0]!.to, second.from));

@@ -165,7 +165,8 @@ function refuseDry({ lyeGrams, liquids }: JugWish, jugWaterGrams: number): never
     liquid: most.additive.id,
     lyeGrams,
     jugWaterGrams,
-    mostGrams: Math.max(0, most.grams - missing / most.additive.water),
+    // Whole grams, rounded down: what is printed must do.
+    mostGrams: Math.max(0, Math.floor(most.grams - missing / most.additive.water)),
   });
 }
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { followUp } from '../../conversation/command.ts';
+import { followUp, type SeenBy } from '../../conversation/command.ts';
 import type { Context } from '../../conversation/context.ts';
 import type { Choice, Reply } from '../../conversation/reply.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
@@ -10,7 +10,12 @@ import type { Dose } from '../../engine/dosing/request.ts';
 import { parsePortion } from '../../engine/quantities/amount.ts';
 import { MEASURES, type Measures } from '../../engine/quantities/units.ts';
 import { refuse } from '../../engine/refusal.ts';
-import { type LateMatch, type LateRecipe, lateMatchOf } from '../../records/matches/index.ts';
+import {
+  type LateMatch,
+  type LateRecipe,
+  lateMatchOf,
+  type MatchAsked,
+} from '../../records/matches/index.ts';
 import { preferencesOf } from '../../records/preferences.ts';
 import { findItem, useItems } from '../../records/shelf/index.ts';
 import { type Jar, jarOf, knownOf } from '../../records/shelf/jar.ts';
@@ -19,6 +24,13 @@ import { doseAside, doseCautions, doseMeasures, doseSteps, spoonsOf } from '../d
 import { knownAs } from './jars.ts';
 
 const recipeId = { match: z.string(), recipe: z.string().transform(Number) };
+
+const shownRecipe = { ...recipeId, seen: z.string() };
+
+/** Only what is matched from the catalogue is for everybody; the mark travels in the buttons. */
+export const seenOf = ({ from }: Pick<MatchAsked, 'from'>): 'g' | 'a' => (from === 'catalogue' ? 'g' : 'a');
+/** Who sees what follows, by that mark. */
+export const seenIn = ({ seen }: { readonly seen?: string }): SeenBy => (seen === 'g' ? 'group' : 'asker');
 
 const whose = ({ store, asker }: Context) => ({ store, member: asker.id });
 
@@ -61,43 +73,44 @@ const take = followUp({
 });
 
 /** How to wet and blend a recipe: its doses as `/dose` tells them. */
-const dose = followUp({
-  seenBy: 'group',
-  args: recipeId,
-  async answer(args, context): Promise<Reply> {
-    const { say, store, asker } = context;
-    const { match, recipe } = await recipeOf(args, context);
-    const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
-    const jars = await Promise.all(recipe.doses.map(one => jarOfDose(one, context)));
-    const answer = dosed(match, recipe, { jars, measures });
-    const named = answer.doses.map((one, at) => ({
-      dose: asWritten(one, recipe.doses[at]!.spoons),
-      name: knownAs(jars[at]!, say),
-    }));
-    return {
-      kind: 'reply',
-      headline: say.dosing.headline({
-        spoons: spoonsOf(named[0]!.dose, say),
-        colourant: named
-          .map(({ dose: one, name }, at) => (at === 0 ? name : `${spoonsOf(one, say)} ${name}`))
-          .join(' + '),
-        portion: match.asked.portion,
-      }),
-      data: { ...answer, doses: named.map(one => one.dose) },
-      blocks: [
-        doseMeasures(named, say),
-        ...doseSteps(named, say),
-        doseAside(
-          named,
-          jars.map(({ colourant }) => colourant),
-          say,
-        ),
-      ],
-      cautions: doseCautions(answer.cautions, say),
-      choices: recipe.takeable ? [takeButton(args, args.recipe, say)] : [],
-    };
-  },
-});
+async function howToDose(args: { match: string; recipe: number }, context: Context): Promise<Reply> {
+  const { say, store, asker } = context;
+  const { match, recipe } = await recipeOf(args, context);
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const jars = await Promise.all(recipe.doses.map(one => jarOfDose(one, context)));
+  const answer = dosed(match, recipe, { jars, measures });
+  const named = answer.doses.map((one, at) => ({
+    dose: asWritten(one, recipe.doses[at]!.spoons),
+    name: knownAs(jars[at]!, say),
+  }));
+  return {
+    kind: 'reply',
+    headline: say.dosing.headline({
+      spoons: spoonsOf(named[0]!.dose, say),
+      colourant: named
+        .map(({ dose: one, name }, at) => (at === 0 ? name : `${spoonsOf(one, say)} ${name}`))
+        .join(' + '),
+      portion: match.asked.portion,
+    }),
+    data: { ...answer, doses: named.map(one => one.dose) },
+    blocks: [
+      doseMeasures(named, say),
+      ...doseSteps(named, say),
+      doseAside(
+        named,
+        jars.map(({ colourant }) => colourant),
+        say,
+      ),
+    ],
+    cautions: doseCautions(answer.cautions, say),
+    choices: recipe.takeable ? [takeButton(args, args.recipe, say)] : [],
+  };
+}
+
+const dose = followUp({ seenBy: seenIn, args: shownRecipe, answer: howToDose });
+
+/** The same for everybody, once its maker wants to show it. */
+const show = followUp({ seenBy: 'group', args: recipeId, answer: howToDose });
 
 async function jarOfDose(
   { item, colourant: id }: LateRecipe['doses'][number],
@@ -136,18 +149,26 @@ const takeButton = ({ match }: { readonly match: string }, recipe: number, say: 
 });
 
 /** How to dose each recipe shown, and its way off the shelf where all of it is there. */
-export function matchChoices(match: string, recipes: readonly LateRecipe[], say: Words): readonly Choice[] {
+export function matchChoices(
+  match: string,
+  { asked, recipes }: Pick<LateMatch, 'asked' | 'recipes'>,
+  say: Words,
+): readonly Choice[] {
+  const seen = seenOf(asked);
   return [
     ...recipes.map(
       (_, recipe): Choice => ({
         kind: 'button',
         label: say.match.dose({ number: recipe + 1 }),
         weight: recipe === 0 ? 'main' : 'plain',
-        follow: dose.with({ match, recipe }),
+        follow: dose.with({ match, recipe, seen }),
       }),
     ),
     ...recipes.flatMap(({ takeable }, recipe) => (takeable ? [takeButton({ match }, recipe, say)] : [])),
+    ...(seen === 'a' && recipes.length > 0
+      ? [{ kind: 'button', label: say.plan.showAll, follow: show.with({ match, recipe: 0 }) } as const]
+      : []),
   ];
 }
 
-export const matchFollowUps = { dose, take };
+export const matchFollowUps = { dose, take, show };

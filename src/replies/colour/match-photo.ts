@@ -7,13 +7,14 @@ import { nearestWord } from '../../engine/colour/plain-words.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { keepLateMatch, lateMatchOf, type MatchAsked } from '../../records/matches/index.ts';
 import { matchReply } from './match.ts';
+import { seenIn, seenOf } from './match-follow.ts';
 import { capital, whole } from './said.ts';
 
 /** Which of a photo's colours is wanted: the number comes from a menu, which nobody signed. */
 const pick = followUp({
-  seenBy: 'group',
+  seenBy: seenIn,
   pace: 'slow',
-  args: { match: z.string() },
+  args: { match: z.string(), seen: z.string() },
   async answer({ match }, context, { values }): Promise<Reply> {
     const late = await lateMatchOf({ store: context.store, member: context.asker.id }, match);
     const chosen = late.colours[Number(values[0])] ?? refuse('match-forgotten', {});
@@ -72,7 +73,7 @@ export async function matchPhoto(photo: Attachment, asked: MatchAsked, context: 
         least: 1,
         most: 1,
         items: items.map(({ label, note }, number) => ({ label, note, value: String(number) })),
-        follow: pick.with({ match: onceId }),
+        follow: pick.with({ match: onceId, seen: seenOf(asked) }),
       },
     ],
   };

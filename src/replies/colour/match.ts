@@ -69,7 +69,7 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     data: matchData(told),
     blocks: matchBlocks(told, card),
     cautions: matchCautions(told),
-    choices: matchChoices(onceId, shown.map(lateOf), say),
+    choices: matchChoices(onceId, { asked, recipes: shown.map(lateOf) }, say),
   };
 }
 

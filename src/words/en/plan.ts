@@ -130,6 +130,8 @@ export const plan = {
   },
   change: 'Change',
   tryAgain: 'Put it right',
+  showAll: 'Show everyone',
+  myShelf: 'My shelf for it',
   takeAll: (v: { colours: number }) =>
     v.colours === 1 ? 'Take the colour off my shelf' : `Take all ${v.colours} colours off my shelf`,
   takenAll: (v: { outcomes: readonly Outcome[] }) =>

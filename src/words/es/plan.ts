@@ -113,6 +113,8 @@ export const plan: typeof en.plan = {
   },
   change: 'Cambiar',
   tryAgain: 'Corregir',
+  showAll: 'Mostrar a todos',
+  myShelf: 'Mi estantería para esto',
   takeAll: v =>
     v.colours === 1 ? 'Sacar el color de mi estantería' : `Sacar los ${v.colours} colores de mi estantería`,
   takenAll: v =>
