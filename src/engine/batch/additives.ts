@@ -49,6 +49,7 @@ export function parseAdditives(text: string): readonly AdditiveAsk[] {
 }
 
 function readAdditive(piece: string): AdditiveAsk {
+  if (/(?:^|\s)-\s?\d/u.test(piece)) refuse('additive-without-amount', { text: shown(piece) });
   const percent =
     /([\d.,]+)\s*(?:%|percent|por ciento)(?:\s*(?:of|de)?\s*(?:the\s)?(?:oils?|aceites?))?/iu.exec(piece);
   if (percent) {

@@ -56,6 +56,7 @@ export function parseLiquids(text: string): readonly AdditiveAsk[] {
 }
 
 function readPiece(piece: string): Piece {
+  if (/(?:^|\s)-\s?\d/u.test(piece)) refuse('additive-without-amount', { text: shown(piece) });
   const into = piece.search(INTO_OILS) >= 0 ? 'oils' : piece.search(INTO_JUG) >= 0 ? 'jug' : undefined;
   const frozen = piece.search(FROZEN) >= 0;
   const bare = piece.replace(INTO_OILS, ' ').replace(INTO_JUG, ' ').replace(FROZEN, ' ').trim();

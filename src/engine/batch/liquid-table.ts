@@ -248,10 +248,15 @@ export const LIQUIDS: readonly Additive[] = [
     words: 'lemon juice|lime juice|lemon|zumo de limon|jugo de limon|limon',
     water: 92.3,
     sugar: 2.5,
-    acid: 0.055 * CITRIC_MOLES_PER_GRAM,
+    acid: 0.0473 * CITRIC_MOLES_PER_GRAM,
     density: 1.03,
     jug: 'cold',
     effects: ['eats-lye'],
+    origin: {
+      trust: 'published',
+      source:
+        'citric acid: Penniston and others, J Endourol 2008;22:567, 48.7 g/l of fresh juice; the rest USDA FoodData Central, from memory',
+    },
   }),
   liquid({
     id: 'hydrosol',

@@ -40,6 +40,7 @@ export const speaksOfMasterbatch = (text: string): boolean =>
  */
 export function parseLye(text: string): LyeChoice {
   const plain = plainText(text);
+  if (/-\s?\d/u.test(plain)) refuse('lye-unreadable', { text: shown(text) });
   const sodium = SODIUM.exec(plain);
   const potassium = POTASSIUM.exec(plain);
   const both = BOTH.test(plain) || (sodium !== null && potassium !== null);

@@ -14,59 +14,63 @@ import type { PlanRequest } from './request.ts';
 import { timelineOf } from './timeline.ts';
 import { planWarnings } from './warnings.ts';
 
+/** Everything of a plan that is arithmetic: what is weighed, and what it makes of each portion. */
+export type PlanNumbers = Omit<PlanAnswer, 'heat' | 'timeline' | 'warnings' | 'cautions'>;
+
 /**
  * Plans a whole batch: oils, lye, water, batter, portions with their doses, heat and timeline. Masses in grams, volumes
  * in millilitres, percents 0 to 100, degrees Celsius. Pure and deterministic. Throws a Refusal of any of its parts: see
  * `makeRecipe`, `scaleStepPoints`, `fillPortions`, `splitBatter`.
  */
 export function planBatch(request: PlanRequest): PlanAnswer {
-  const oilGrams = oilGramsFor(request);
-  const recipe = makeRecipe(request, oilGrams);
-  const scale = { stepGrams: request.scaleStepGrams, oilGrams };
-  const stepPoints = scaleStepPoints(recipe.lye, recipe.demand.typical, scale);
-  const filled = fillPortions(recipe, request);
-  const superfat = superfatOf(request, recipe, filled);
+  const { recipe, filled, numbers } = worked(request);
+  const { lye, jug, superfat } = numbers;
   const heat = batchHeat(request, recipe, filled.pot, filled.portions);
-  const { jug } = filled;
-  const lye = { ...lyeOf(request, recipe, jug), stepPoints };
   const timeline = timelineOf(request, filled, {
     lye: recipe.lye,
     jug,
-    oilGrams,
+    oilGrams: recipe.oilGrams,
     kohShare: kohShareOf(recipe),
     saltPercent: saltPercentOf(recipe),
     lyeRise: lye.mixingRise,
-    additives: recipe.additives.map(({ additive, grams }) => ({ id: additive.id, grams })),
+    additives: numbers.additives,
     ovenC: request.heat.ovenC ?? OVEN_C,
     peakHours: heat.peakHours,
     peakCoreC: heat.peakCoreC,
     keepCool: heat.crackleRisk === 'some' || heat.crackleRisk === 'high',
   });
-  return {
+  const warnings = planWarnings(request, recipe, filled, superfat);
+  return { ...numbers, heat, timeline, warnings, cautions: LYE_CAUTIONS };
+}
+
+/** The arithmetic of `planBatch`, without the seconds that heat takes. Throws the same Refusals. */
+export function planNumbers(request: PlanRequest): PlanNumbers {
+  return worked(request).numbers;
+}
+
+/** Throws the Refusal that `planBatch` would, in milliseconds, so that a member hears "no" at once. */
+export function checkPlan(request: PlanRequest): void {
+  worked(request);
+}
+
+function worked(request: PlanRequest) {
+  const oilGrams = oilGramsFor(request);
+  const recipe = makeRecipe(request, oilGrams);
+  const scale = { stepGrams: request.scaleStepGrams, oilGrams };
+  const stepPoints = scaleStepPoints(recipe.lye, recipe.demand.typical, scale);
+  const filled = fillPortions(recipe, request);
+  const { jug } = filled;
+  const numbers: PlanNumbers = {
     oils: recipe.oils.map(({ oil, grams }) => ({ id: oil.id, grams })),
-    lye,
+    lye: { ...lyeOf(request, recipe, jug), stepPoints },
     jug,
     water: waterOf(recipe, filled),
     ...massesOf(request, filled),
-    superfat,
+    superfat: superfatOf(request, recipe, filled),
     additives: recipe.additives.map(({ additive, grams }) => ({ id: additive.id, grams })),
     portions: filled.portions,
-    heat,
-    timeline,
-    warnings: planWarnings(request, recipe, filled, superfat),
-    cautions: LYE_CAUTIONS,
   };
-}
-
-/**
- * Throws the Refusal that `planBatch` would, without the seconds that heat takes: the arithmetic alone is done in
- * milliseconds, so a member hears "no" at once.
- */
-export function checkPlan(request: PlanRequest): void {
-  const oilGrams = oilGramsFor(request);
-  const recipe = makeRecipe(request, oilGrams);
-  scaleStepPoints(recipe.lye, recipe.demand.typical, { stepGrams: request.scaleStepGrams, oilGrams });
-  fillPortions(recipe, request);
+  return { recipe, filled, numbers };
 }
 
 function lyeOf(request: PlanRequest, recipe: Recipe, jug: Jug) {

@@ -29,6 +29,7 @@ export type WaterWays = {
  */
 export function parseWater(text: string): WaterAsk {
   const plain = plainText(text).toLowerCase();
+  if (/-\s?\d/u.test(plain)) refuse('water-unreadable', { text: shown(text) });
   const ratio = /^([\d.,]+) ?(?::|to|a) ?([\d.,]+)(?: ?(?:water|agua).*)?$/u.exec(plain);
   if (ratio) {
     const [water, lye] = [positive(ratio[1]!, text), positive(ratio[2]!, text)];

@@ -83,7 +83,7 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
   'lye-kept-dissolved': ({ percent }) =>
     `Your lye is taken as ${pc(percent)} by weight. Stir it before weighing; if crystals or a crust show, warm it until clear, lid loose.`,
   'water-over-asked': ({ grams }) =>
-    `${g(grams)} more water than you asked: the lye jug keeps at least as much water as lye.`,
+    `${g(grams)} more water than you asked: honey and the like bring it, and none can be spared in the lye jug.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
     `${oil.en} (${pc(percent)}) is solid below about ${t(meltsC)}, and you pour at ${t(startC)}: grains or a false trace. Pour hotter (start:“${Math.ceil(meltsC)} C”) or use less.`,
   'acid-thickens-at-once': ({ oil, percent }) =>

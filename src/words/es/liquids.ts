@@ -66,7 +66,7 @@ const warnings: typeof en.jug.warnings = {
   'lye-kept-dissolved': ({ percent }) =>
     `Tomo tu lejía al ${pc(percent)} en peso. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
   'water-over-asked': ({ grams }) =>
-    `${g(grams)} más de agua de lo pedido: en la jarra hay siempre al menos tanta agua como álcali.`,
+    `${g(grams)} más de agua de lo pedido: la traen la miel y similares, y de la jarra no se puede quitar.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
     `${oil.es} (${pc(percent)}): por debajo de unos ${t(meltsC)} es sólida, y viertes a ${t(startC)}. Saldrán granos o una falsa traza. Vierte más caliente (start:«${Math.ceil(meltsC)} C») o pon menos.`,
   'acid-thickens-at-once': ({ oil, percent }) =>
