@@ -1,13 +1,11 @@
-import { additiveById, CITRIC_MONOHYDRATE_RATIO } from './additives.ts';
-import { isPaste, isSaltBar, isSoft, SALT_BAR_HOURS } from './bar-kind.ts';
-import { solidAt } from './blend-limits.ts';
-import { oilById } from './find-oil.ts';
-import { DEFAULT_PURITY, hydroxideDemand, superfatPercent } from './lye.ts';
+import { CITRIC_MONOHYDRATE_RATIO } from './additives.ts';
+import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from './jug-warnings.ts';
+import { DEFAULT_PURITY, superfatPercent } from './lye.ts';
 import type { Oil } from './oil.ts';
 import type { PlanAnswer } from './plan-answer.ts';
 import type { Filled } from './portions.ts';
 import { potSuperfat } from './pot.ts';
-import { batchWaterGrams, kohShareOf, type Recipe, saltPercentOf } from './recipe.ts';
+import type { Recipe } from './recipe.ts';
 import type { AdditiveId, FragranceAsk, PlanRequest } from './request.ts';
 
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
@@ -172,76 +170,6 @@ function aboutAdditives(recipe: Recipe): PlanWarning[] {
         : acidWarning(additive.id, grams, grams * additive.acid, recipe);
     }),
   );
-}
-
-/** Grams of lye below which nobody need hear of it. */
-const WORTH_WEIGHING = 0.1;
-
-function acidWarning(additive: AdditiveId, grams: number, moles: number, recipe: Recipe): PlanWarning[] {
-  const lyeGrams = moles * gramsPerMole(recipe);
-  return lyeGrams < WORTH_WEIGHING ? [] : [{ id: 'liquid-eats-lye', values: { additive, grams, lyeGrams } }];
-}
-
-const gramsPerMole = ({ lyeGrams, hydroxide, totals }: Recipe) => lyeGrams / (hydroxide + totals.acidMoles);
-
-/** How the lye is dissolved, and what each liquid asks for. */
-function aboutJug(recipe: Recipe, { jug, carrierWaterGrams }: Filled): PlanWarning[] {
-  const warnings: PlanWarning[] = [];
-  if (jug.solution) warnings.push({ id: 'lye-kept-dissolved', values: { percent: jug.solution.percent } });
-  const over = batchWaterGrams(recipe) - recipe.askedWaterGrams;
-  if (over > 0.5 && carrierWaterGrams === 0)
-    warnings.push({ id: 'water-over-asked', values: { grams: over } });
-  for (const { id: additive, grams, into, frozen } of jug.liquids) {
-    const percent = additiveById(additive).liquid?.alcoholPercent ?? 0;
-    if (percent > 0) warnings.push({ id: 'boil-off-alcohol', values: { additive, percent } });
-    if (into === 'oils') warnings.push({ id: 'liquid-goes-into-oils', values: { additive, grams } });
-    if (frozen && additive !== 'ice') warnings.push({ id: 'milk-keep-cold', values: { additive } });
-  }
-  return [...warnings, ...aboutLiquidFat(recipe)];
-}
-
-/** Points of superfat from which the fat of a liquid is told. */
-const FELT_FAT = 0.3;
-
-function aboutLiquidFat({ additives, demand, hydroxide }: Recipe): PlanWarning[] {
-  return additives.flatMap(({ additive, grams }): PlanWarning[] => {
-    if (additive.fat === undefined) return [];
-    const fat = { oil: oilById(additive.fat.oil), grams: grams * additive.fat.share };
-    const without = demand.typical - hydroxideDemand([fat]).typical;
-    const points = superfatPercent(hydroxide, demand.typical) - superfatPercent(hydroxide, without);
-    return points < FELT_FAT ? [] : [{ id: 'liquid-fat', values: { additive: additive.id, points } }];
-  });
-}
-
-/** Percent of the oils from which a fatty acid is felt at the blender, and a wax in the bar (common practice). */
-const FELT_ACID = 3;
-const FELT_WAX = 5;
-
-/** What kind of soap the blend and its lye make. */
-function aboutBlend(recipe: Recipe, startC: number): PlanWarning[] {
-  const kohShare = kohShareOf(recipe);
-  const salt = saltPercentOf(recipe);
-  const percentOf = (grams: number) => (100 * grams) / recipe.oilGrams;
-  return [
-    ...solidAt(recipe.oils, startC).map(
-      ({ oil, percent, meltsC }): PlanWarning => ({
-        id: 'melts-above-pour',
-        values: { oil: oil.names, percent, meltsC, startC },
-      }),
-    ),
-    ...recipe.oils.flatMap(({ oil, grams }): PlanWarning[] => {
-      const values = { oil: oil.names, percent: percentOf(grams) };
-      if (oil.oilClass === 'fatty-acid' && values.percent >= FELT_ACID) {
-        return [{ id: 'acid-thickens-at-once', values }];
-      }
-      return oil.oilClass === 'wax' && values.percent >= FELT_WAX ? [{ id: 'wax-stays', values }] : [];
-    }),
-    ...(isPaste(kohShare) ? [{ id: 'koh-paste', values: { percent: 100 * kohShare } } as const] : []),
-    ...(isSoft(kohShare) ? [{ id: 'koh-soft', values: { percent: 100 * kohShare } } as const] : []),
-    ...(isSaltBar(salt) && !isPaste(kohShare)
-      ? [{ id: 'salt-bar', values: { percent: salt, toHours: SALT_BAR_HOURS[1] } } as const]
-      : []),
-  ];
 }
 
 /** How much lye the acid eats, and what is left over if the jar holds the monohydrate instead. */

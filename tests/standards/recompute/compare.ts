@@ -24,7 +24,11 @@ function tally(ids: readonly string[]): ReadonlyMap<string, number> {
 
 /** Compares a run of requests; a plan that differs anywhere is shown with what differs. */
 export function compare(kind: 'plausible' | 'nasty', first: number, count: number) {
+  // Reading a plan tries and refuses much; stacks that nobody reads are half of its time.
+  const { stackTraceLimit } = Error;
+  Error.stackTraceLimit = 0;
   const all = again.requests(kind, first, count).map(q => ({ q, out: outcome(q) }));
+  Error.stackTraceLimit = stackTraceLimit;
   const wrong = all.flatMap(({ q, out }) =>
     'wrong' in out && out.wrong.length > 0 ? [{ id: q.id, faults: q.faults, wrong: out.wrong }] : [],
   );

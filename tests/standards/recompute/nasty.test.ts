@@ -6,14 +6,15 @@ test('5,000 random plans spoiled on purpose agree with the published formulas, o
 }, () => {
   const { wrong, refused, planned } = compare('nasty', 1, 5000);
   expect(wrong.slice(0, 5)).toEqual([]);
-  expect(planned, JSON.stringify([...refused])).toBeGreaterThan(800);
+  expect(planned).toBeGreaterThan(800);
   // The reasons that keep lye out of harm's way are all met.
-  for (const id of [
-    'jug-too-little-water',
-    'lye-too-strong',
-    'superfat-negative',
-    'purity-out-of-range',
-    'solution-too-weak',
-  ])
-    expect(refused.get(id) ?? 0, id).toBeGreaterThan(0);
+  expect([...refused.keys()]).toEqual(
+    expect.arrayContaining([
+      'jug-too-little-water',
+      'lye-too-strong',
+      'superfat-negative',
+      'purity-out-of-range',
+      'solution-too-weak',
+    ]),
+  );
 });

@@ -4,8 +4,8 @@ import { compare } from './compare.ts';
 test('5,000 random plans that a maker could ask for agree with the published formulas, or say why not', {
   timeout: 240_000,
 }, () => {
-  const { wrong, refused, planned } = compare('plausible', 1, 5000);
+  const { wrong, planned } = compare('plausible', 1, 5000);
   expect(wrong.slice(0, 5)).toEqual([]);
   // Most are planned, so that agreement is of numbers and not of refusals.
-  expect(planned, JSON.stringify([...refused])).toBeGreaterThan(4000);
+  expect(planned).toBeGreaterThan(4000);
 });

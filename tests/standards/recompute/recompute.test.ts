@@ -6,8 +6,10 @@ import * as again from './recompute.ts';
 
 describe('the recomputation itself', () => {
   test('gives the examples that were worked by hand', () => {
-    for (const { name, got, want, tolerance } of again.workedExamples())
-      expect(Math.abs(got - want), name).toBeLessThanOrEqual(tolerance);
+    const off = again
+      .workedExamples()
+      .filter(({ got, want, tolerance }) => !(Math.abs(got - want) <= tolerance));
+    expect(off).toEqual([]);
   });
 
   test('would see a colour above its legal share: D&C Green 8 at 0.01 %', () => {
@@ -23,7 +25,8 @@ describe('its tables and ours', () => {
       const { typical } = findOil(name).saponification;
       expect(typical).toBeGreaterThanOrEqual(row.min);
       expect(typical).toBeLessThanOrEqual(row.max);
-      if (row.computed !== null) expect(Math.abs(typical / row.computed - 1)).toBeLessThan(0.065);
+      // Shea's unsaponifiables and stearic acid sold as a mixture lie farthest from the pure triglyceride or acid.
+      expect(Math.abs(typical / (row.computed ?? typical) - 1)).toBeLessThan(0.065);
     },
   );
 
