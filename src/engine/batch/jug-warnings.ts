@@ -26,10 +26,16 @@ export function acidWarning(
 export const gramsPerMole = ({ lyeGrams, hydroxide, totals }: Recipe) =>
   lyeGrams / (hydroxide + totals.acidMoles);
 
+/** Percent of lye in the jug from which it comes near boiling (common practice). */
+const HOT_JUG = 40;
+
 /** How the lye is dissolved, and what each liquid asks for. */
 export function aboutJug(recipe: Recipe, { jug, carrierWaterGrams }: Filled): PlanWarning[] {
   const warnings: PlanWarning[] = [];
   if (jug.solution) warnings.push({ id: 'lye-kept-dissolved', values: { percent: jug.solution.percent } });
+  if (!jug.solution && jug.strength > HOT_JUG && recipe.ways.lyeStrength <= HOT_JUG) {
+    warnings.push({ id: 'jug-strong', values: { percent: jug.strength } });
+  }
   const over = batchWaterGrams(recipe) - recipe.askedWaterGrams;
   if (over > 0.5 && carrierWaterGrams === 0)
     warnings.push({ id: 'water-over-asked', values: { grams: over } });

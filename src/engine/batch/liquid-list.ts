@@ -24,6 +24,8 @@ const INTO_JUG =
 const HALF = /\b(?:half(?: of)?|1\/2|la mitad(?: de)?|mitad(?: de)?|medi[oa])\b/iu;
 const ALL =
   /\b(?:all|only|full|instead of (?:the )?water|tod[oa]|solo|en (?:vez|lugar) (?:de|del) agua)\b/giu;
+const SHARE_FIRST = /^(?:half|mitad|medi[oa]|[\d.,]+\s?%)\s/iu;
+const NEXT_SHARE = /(?<=\p{L})\s+(?=(?:half|mitad|medi[oa]|[\d.,]+\s?%)\s+\p{L})/giu;
 const PERCENT = /([\d.,]+)\s*(?:%|percent|por ciento)/iu;
 const OF_OILS = /\b(?:of|de) (?:the |los )?(?:oils?|aceites?)\b/iu;
 const OF_WATER = /\b(?:of|de|del) (?:the |el )?(?:water|liquid|agua|l[ií]quido)\b/giu;
@@ -39,8 +41,11 @@ type Piece = { readonly ask: Omit<AdditiveAsk, 'amount'> | 'water'; readonly amo
  * amounts' own.
  */
 export function parseLiquids(text: string): readonly AdditiveAsk[] {
-  const pieces = plainText(text.replaceAll('\n', ';'))
-    .split(/[;|+&]|,(?!\d)|\s(?:and|y)\s|(?<=half \p{L}+)\s(?=half\b)/iu)
+  const plain = plainText(text.replaceAll('\n', ';'));
+  // `half milk half tea` has no commas, yet only one meaning.
+  const broken = SHARE_FIRST.test(plain) ? plain.replace(NEXT_SHARE, ';') : plain;
+  const pieces = broken
+    .split(/[;|+&]|,(?!\d)|\s(?:and|y)\s/iu)
     .map(piece => piece.trim())
     .filter(piece => piece !== '')
     .map(readPiece);
@@ -59,9 +64,14 @@ function readPiece(piece: string): Piece {
   if (/(?:^|\s)-\s?\d/u.test(piece)) refuse('additive-without-amount', { text: shown(piece) });
   const into = piece.search(INTO_OILS) >= 0 ? 'oils' : piece.search(INTO_JUG) >= 0 ? 'jug' : undefined;
   const frozen = piece.search(FROZEN) >= 0;
-  const bare = piece.replace(INTO_OILS, ' ').replace(INTO_JUG, ' ').replace(FROZEN, ' ').trim();
+  const bare = piece
+    .replace(ALL, ' ')
+    .replace(INTO_OILS, ' ')
+    .replace(INTO_JUG, ' ')
+    .replace(FROZEN, ' ')
+    .trim();
   const { amount: written, rest } = readAmount(bare);
-  const name = rest.replace(ALL, ' ').replace(/\s+/gu, ' ').trim();
+  const name = rest.replace(/\s+/gu, ' ').trim();
   if (WATER.test(fold(name)))
     return { ask: 'water', amount: written === undefined ? undefined : waterShare(written) };
   const id = knownAdditive(name);

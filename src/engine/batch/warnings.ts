@@ -34,6 +34,8 @@ export interface PlanWarnings {
   /** How many points of superfat the fat of a liquid is. */
   'liquid-fat': { additive: AdditiveId; points: number };
   'lye-kept-dissolved': { percent: number };
+  /** In the jug alone, while liquids or colours bring the rest of the water elsewhere. */
+  'jug-strong': { percent: number };
   /** More water than asked, since lye needs its own weight. */
   'water-over-asked': { grams: number };
   'melts-above-pour': { oil: Oil['names']; percent: number; meltsC: number; startC: number };

@@ -61,6 +61,7 @@ type Warned =
   | 'liquid-eats-lye'
   | 'liquid-fat'
   | 'lye-kept-dissolved'
+  | 'jug-strong'
   | 'water-over-asked'
   | 'melts-above-pour'
   | 'acid-thickens-at-once'
@@ -82,6 +83,8 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
     `The fat of the ${name(additive)} is ${one.format(points)} points of the superfat shown.`,
   'lye-kept-dissolved': ({ percent }) =>
     `Your lye is taken as ${pc(percent)} by weight. Stir it before weighing; if crystals or a crust show, warm it until clear, lid loose.`,
+  'jug-strong': ({ percent }) =>
+    `In the jug the lye is ${pc(percent)}: it comes near boiling. Ice-cold water, a little lye at a time, stir until clear.`,
   'water-over-asked': ({ grams }) =>
     `${g(grams)} more water than you asked: honey and the like bring it, and none can be spared in the lye jug.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
@@ -121,7 +124,7 @@ const refusals: Pick<
   'wax-too-much': ({ percent, most }) =>
     `${pc(percent)} wax makes no soap: about half of a wax never reacts with lye. ${most} % of the oils at most; 1 to 3 % is usual.`,
   'oil-never-soap': ({ text }) =>
-    `“${text}” never turns into soap: lye leaves it as it is, and would stay behind. Use an oil, a fat or a butter.`,
+    `“${text}” never turns into soap: the lye meant for it would stay in the bar. Use an oil, a fat or a butter.`,
   'fragrance-dose-high': ({ percent, most }) =>
     `${pc(percent)} of the oils is more fragrance than soap takes (${most} % at most; 3 % is usual). If it is the vanillin content, write “3% of oils, vanillin ${one.format(percent)}%”.`,
   'fragrance-dose-unclear': ({ text }) =>

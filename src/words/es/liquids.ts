@@ -65,6 +65,8 @@ const warnings: typeof en.jug.warnings = {
     `La grasa de ${name(additive)} es ${one.format(points)} puntos del sobreengrasado que ves.`,
   'lye-kept-dissolved': ({ percent }) =>
     `Tomo tu lejía al ${pc(percent)} en peso. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
+  'jug-strong': ({ percent }) =>
+    `En la jarra la lejía queda al ${pc(percent)}: casi hierve. Agua helada, poco álcali cada vez, remueve hasta que aclare.`,
   'water-over-asked': ({ grams }) =>
     `${g(grams)} más de agua de lo pedido: la traen la miel y similares, y de la jarra no se puede quitar.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
@@ -89,7 +91,7 @@ const refusals: typeof en.jug.refusals = {
   'wax-too-much': ({ percent, most }) =>
     `Con ${pc(percent)} de cera no sale jabón: cerca de la mitad de una cera no reacciona con la sosa. Como mucho ${most} % de los aceites; lo normal, de 1 a 3 %.`,
   'oil-never-soap': ({ text }) =>
-    `«${text}» nunca se hace jabón: la sosa lo deja igual y quedaría libre. Usa un aceite, una grasa o una manteca.`,
+    `«${text}» nunca se hace jabón: la sosa que le toca quedaría libre en la pastilla. Usa un aceite, una grasa o una manteca.`,
   'fragrance-dose-high': ({ percent, most }) =>
     `${pc(percent)} de los aceites es más aroma del que admite un jabón (como mucho ${most} %; lo normal, 3 %). Si es la vainillina, escribe «3% de los aceites, vainillina ${one.format(percent)}%».`,
   'fragrance-dose-unclear': ({ text }) =>

@@ -30,6 +30,14 @@ describe('milk never empties the lye jug', () => {
     expect(jug.waterGrams).toBeGreaterThanOrEqual(jug.lyeGrams);
   });
 
+  test('a jug stronger than the batch is told: it gets hotter', () => {
+    const warnings = planBatch(asked({ liquid: 'half goat milk' })).warnings;
+    expect(warnings.find(({ id }) => id === 'jug-strong')?.values).toMatchObject({
+      percent: expect.closeTo(49.6, 0),
+    });
+    expect(planBatch(asked({})).warnings.map(({ id }) => id)).not.toContain('jug-strong');
+  });
+
   test('what is never put into a jug is refused with how much would do', () => {
     const { id, values } = refused({ liquid: 'cream 260 g' });
     expect(id).toBe('jug-too-little-water');
@@ -63,6 +71,9 @@ describe('liquids instead of water', () => {
     ['vinegar 20%', 'water'],
     ['rose water', 'water'],
     ['half goat milk, half water', 'split'],
+    ['half goat milk half coffee', 'split'],
+    ['50% water 50% milk', 'split'],
+    ['goat milk instead of water', 'frozen'],
     ['half goat milk frozen', 'frozen'],
     ['wine 30% in the oils', 'split'],
     ['pumpkin puree 60 g', 'split'],
@@ -75,6 +86,13 @@ describe('liquids instead of water', () => {
     expect(jug.method).toBe(method);
     expect(jug.strength).toBeLessThanOrEqual(STRONGEST_LYE);
   });
+
+  test.for(['constructor', '__proto__', '🥛', 'milk -50 g', 'mercury 5 g', 'x'.repeat(5000)])(
+    'what is no liquid is refused: %s',
+    liquid => {
+      expect(['liquid-unknown', 'additive-without-amount']).toContain(refused({ liquid }).id);
+    },
+  );
 
   test('in the place of all water it brings all of it', () => {
     const jug = jugOf({ liquid: 'goat milk' });
