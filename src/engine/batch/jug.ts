@@ -1,3 +1,4 @@
+import { heldBackWater } from '../dispersion/shift.ts';
 import { refuse } from '../refusal.ts';
 import type { AdditiveMass } from './additives.ts';
 import type { AdditiveId } from './request.ts';
@@ -107,7 +108,8 @@ function mixed(wish: JugWish, plain: number): Jug {
   if (plain + fromLiquids < lyeGrams - CRUMB) refuseDry(wish, plain + fromLiquids);
   const spare = Math.max(0, plain + fromLiquids - lyeGrams);
   const other = Math.min(wish.otherWaterGrams, plain, spare);
-  const held = Math.min(wish.colourWaterGrams, plain - other, spare - other);
+  const spareable = heldBackWater(lyeGrams, plain + fromLiquids - other, wish.colourWaterGrams);
+  const held = Math.min(plain - other, spareable);
   const water = plain - other - held;
   const inJug = water + fromLiquids;
   return {
