@@ -1,11 +1,11 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { planNumbers } from '../../src/engine/batch/plan.ts';
+import { planNumbers } from '../../src/engine/batch/planning/plan.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { recipe } from '../../src/records/keys.ts';
 import { openStore } from '../../src/records/open.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
+import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { add, type Store } from '../../src/records/store.ts';
-import { readKept } from '../../src/replies/plan/read.ts';
 
 let store: Store;
 beforeAll(async () => {

@@ -1,6 +1,6 @@
 import type { Origin } from '../origin.ts';
 import { refuse } from '../refusal.ts';
-import type { Oil, OilMass } from './oil.ts';
+import type { Oil, OilMass } from './oils/oil.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {

@@ -1,12 +1,12 @@
 import { additiveById } from './additives.ts';
 import { isPaste, isSaltBar, isSoft, SALT_BAR_HOURS } from './bar-kind.ts';
 import { solidAt } from './blend-limits.ts';
-import { oilById } from './find-oil.ts';
-import { hydroxideDemand, superfatPercent } from './lye.ts';
-import type { Filled } from './portions.ts';
+import { hydroxideDemand, superfatPercent } from './lye/lye.ts';
+import { oilById } from './oils/find-oil.ts';
+import type { PlanWarning } from './planning/warnings.ts';
+import type { Filled } from './portions/portions.ts';
 import { batchWaterGrams, kohShareOf, type Recipe, saltPercentOf } from './recipe.ts';
 import type { AdditiveId } from './request.ts';
-import type { PlanWarning } from './warnings.ts';
 
 /** Grams of lye below which nobody need hear of it. */
 const WORTH_WEIGHING = 0.1;

@@ -87,7 +87,7 @@ export function lyeJug(wish: JugWish): Jug {
 }
 
 const waterOf = ({ additive, grams }: AdditiveMass) => grams * additive.water;
-const mannerOf = ({ additive }: AdditiveMass) => additive.liquid?.jug ?? 'never';
+const responseModeOf = ({ additive }: AdditiveMass) => additive.liquid?.jug ?? 'never';
 
 function checkStrength(percent: number): void {
   if (!(percent <= STRONGEST_LYE + 1e-7)) refuse('lye-too-strong', { percent, most: STRONGEST_LYE });
@@ -96,13 +96,13 @@ function checkStrength(percent: number): void {
 /** Lye weighed dry. `plain` is the water that no liquid brings. */
 function mixed(wish: JugWish, plain: number): Jug {
   const { lyeGrams, liquids } = wish;
-  const wrong = liquids.find(one => one.into === 'jug' && mannerOf(one) === 'never');
+  const wrong = liquids.find(one => one.into === 'jug' && responseModeOf(one) === 'never');
   if (wrong) refuse('liquid-never-in-jug', { liquid: wrong.additive.id });
   const surely = liquids.map(inJugAnyway);
   const watery = plain + sumWhere(liquids, at => surely[at]!);
   const enough = watery >= lyeGrams - CRUMB;
   const placed = liquids.map((one, at) =>
-    place(one, surely[at]! || (!enough && mannerOf(one) === 'frozen' && one.into !== 'oils')),
+    place(one, surely[at]! || (!enough && responseModeOf(one) === 'frozen' && one.into !== 'oils')),
   );
   const fromLiquids = placed.reduce((sum, one) => sum + (one.into === 'jug' ? one.waterGrams : 0), 0);
   if (plain + fromLiquids < lyeGrams - CRUMB) refuseDry(wish, plain + fromLiquids);
@@ -126,7 +126,7 @@ function mixed(wish: JugWish, plain: number): Jug {
 
 /** Liquids like water, and what the member wants frozen or in the jug. */
 function inJugAnyway(one: AdditiveMass): boolean {
-  const manner = mannerOf(one);
+  const manner = responseModeOf(one);
   if (one.into === 'oils' || manner === 'never') return false;
   return manner === 'cold' || one.into === 'jug' || one.frozen === true;
 }
@@ -136,7 +136,7 @@ const sumWhere = (liquids: readonly AdditiveMass[], wanted: (at: number) => bool
 
 function place(one: AdditiveMass, inJug: boolean): PlacedLiquid {
   const { additive, grams } = one;
-  const frozen = additive.id === 'ice' || one.frozen === true || mannerOf(one) === 'frozen';
+  const frozen = additive.id === 'ice' || one.frozen === true || responseModeOf(one) === 'frozen';
   return {
     id: additive.id,
     grams,

@@ -1,7 +1,7 @@
 import { additiveById } from './additives.ts';
 import type { Jug, PlacedLiquid } from './jug.ts';
-import type { LyePart } from './plan-answer.ts';
-import { at, type TimelineStep } from './prep-step.ts';
+import type { LyePart } from './planning/plan-answer.ts';
+import { at, type TimelineStep } from './planning/prep-step.ts';
 import type { AdditiveId } from './request.ts';
 
 /** When the steps around the jug fall, minutes before the pour, and what else they tell. */

@@ -1,4 +1,4 @@
-import type { Lab } from '../../engine/colour/appearance.ts';
+import type { Lab } from '../../engine/colour/spectra/cielab.ts';
 import { median } from '../pixels/quantile.ts';
 import type { Face } from '../scene/face.ts';
 import { boxRound, rectangleOn } from './region.ts';

@@ -1,7 +1,7 @@
 import type { JugMethod } from '../../engine/batch/jug.ts';
-import type { PrepSteps } from '../../engine/batch/prep-step.ts';
+import type { PrepSteps } from '../../engine/batch/planning/prep-step.ts';
+import type { PlanWarnings } from '../../engine/batch/planning/warnings.ts';
 import type { AdditiveId, LiquidId } from '../../engine/batch/request.ts';
-import type { PlanWarnings } from '../../engine/batch/warnings.ts';
 import { fahrenheit } from '../../engine/quantities/units.ts';
 import type { RefusalSentences } from '../sentence.ts';
 

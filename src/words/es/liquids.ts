@@ -1,4 +1,4 @@
-import type { PrepSteps } from '../../engine/batch/prep-step.ts';
+import type { PrepSteps } from '../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId, LiquidId } from '../../engine/batch/request.ts';
 import { fahrenheit } from '../../engine/quantities/units.ts';
 import type * as en from '../en/liquids.ts';

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ADDITIVES, additiveById, parseAdditives } from '../../../src/engine/batch/additives.ts';
 import { parseFragrance } from '../../../src/engine/batch/fragrance.ts';
-import { parseLye } from '../../../src/engine/batch/lye-choice.ts';
-import { planBatch } from '../../../src/engine/batch/plan.ts';
+import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
+import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { asked } from './asked.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { planBatch } from '../../../src/engine/batch/plan.ts';
-import type { PlanAnswer } from '../../../src/engine/batch/plan-answer.ts';
+import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
+import type { PlanAnswer } from '../../../src/engine/batch/planning/plan-answer.ts';
 import { asked, refusalOf, type Written } from './asked.ts';
 
 const plan = (written: Written): PlanAnswer => planBatch(asked(written));

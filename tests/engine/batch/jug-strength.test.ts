@@ -1,14 +1,14 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
+import { planHeadline } from '../../../commands/plan/view.ts';
 import { ADDITIVES, additiveById } from '../../../src/engine/batch/additives.ts';
-import { planClass } from '../../../src/engine/batch/class-kits.ts';
 import { type Jug, lyeJug, STRONGEST_LYE } from '../../../src/engine/batch/jug.ts';
-import { planBatch, planNumbers } from '../../../src/engine/batch/plan.ts';
-import type { PlanAnswer } from '../../../src/engine/batch/plan-answer.ts';
-import { rescale } from '../../../src/engine/batch/rescale.ts';
+import { planClass } from '../../../src/engine/batch/planning/class-kits.ts';
+import { planBatch, planNumbers } from '../../../src/engine/batch/planning/plan.ts';
+import type { PlanAnswer } from '../../../src/engine/batch/planning/plan-answer.ts';
+import { rescale } from '../../../src/engine/batch/planning/rescale.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import type { Preferences } from '../../../src/records/preferences.ts';
-import { planHeadline } from '../../../src/replies/plan/say.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 import { asked, filled, type Written } from './asked.ts';
 

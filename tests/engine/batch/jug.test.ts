@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { type Jug, STRONGEST_LYE } from '../../../src/engine/batch/jug.ts';
-import { checkPlan, planBatch } from '../../../src/engine/batch/plan.ts';
+import { checkPlan, planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { asked, filled, refusalOf, type Written } from './asked.ts';
 
 const jugOf = (written: Written): Jug => filled(asked(written)).filled.jug;

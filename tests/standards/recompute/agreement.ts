@@ -1,6 +1,6 @@
 import { additiveById } from '../../../src/engine/batch/additives.ts';
-import { findOil, oilById } from '../../../src/engine/batch/find-oil.ts';
-import type { PlanNumbers } from '../../../src/engine/batch/plan.ts';
+import { findOil, oilById } from '../../../src/engine/batch/oils/find-oil.ts';
+import type { PlanNumbers } from '../../../src/engine/batch/planning/plan.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import type { BatchRequest, LyeKind, OilAmount } from './recompute.ts';
 import * as again from './recompute.ts';

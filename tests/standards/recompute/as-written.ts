@@ -1,5 +1,5 @@
+import { readPlan, type WrittenPlan, withColours } from '../../../src/engine/batch/planning/written-plan.ts';
 import type { PlanRequest } from '../../../src/engine/batch/request.ts';
-import { readPlan, type WrittenPlan, withColours } from '../../../src/engine/batch/written-plan.ts';
 import { findColourant } from '../../../src/engine/colourants/find.ts';
 import type { BatchRequest, PortionRequest } from './recompute.ts';
 

@@ -1,4 +1,4 @@
-import { planNumbers } from '../../../src/engine/batch/plan.ts';
+import { planNumbers } from '../../../src/engine/batch/planning/plan.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { disagreements } from './agreement.ts';
 import { asPlan } from './as-written.ts';
