@@ -1,7 +1,6 @@
 import { mkdir, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { pino } from 'pino';
-import { challengeActs } from '../commands/challenge/deadlines.ts';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
 import { readCommands } from './conversation/registry.ts';
@@ -50,14 +49,14 @@ async function closeConversation({ services }: Conversation): Promise<void> {
 
 /** Does what is due while this process runs, for the groups that it speaks to. */
 function keepTime(
-  { services: { store, workers } }: Conversation,
+  { registry, services: { store, workers } }: Conversation,
   outbox: Outbox,
   { log, now }: { readonly log: Log; readonly now: () => number },
 ): Scheduler {
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
-    acts: challengeActs({ store, outbox, workers, now }),
+    acts: registry.deadlineActs({ store, outbox, workers, now }),
     now,
     onFault: (fault, due) => {
       const { name, message, stack } = fault as Error;

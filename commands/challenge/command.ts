@@ -1,10 +1,10 @@
 import { action, commandGroup } from '../../src/conversation/command.ts';
 import { picture, text, whole } from '../../src/conversation/option.ts';
 import { history, list, results, show } from './answer.ts';
+import { challengeActs } from './deadlines.ts';
 import { suggestUsed } from './entering/colourants-used.ts';
-import { enter, replace, withdraw } from './entering/enter.ts';
+import { enter, part, replace, takeBack, withdraw } from './entering/enter.ts';
 import { enterButton, enterFilled } from './entering/enter-form.ts';
-import { part, takeBack } from './entering/entered.ts';
 import { exportChallenge } from './export.ts';
 import { ideas } from './ideas.ts';
 import { suggestChallenges } from './lookup.ts';
@@ -217,5 +217,6 @@ export default commandGroup(
       turn,
       ideas,
     },
+    deadlines: challengeActs,
   },
 );

@@ -7,7 +7,7 @@ import { photosOf } from '../../src/records/challenges/entries.ts';
 import type { ChallengeScope, StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
 import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
-import { rulesOf } from './view.ts';
+import { rulesOf } from './rules.ts';
 
 type Workers = Services['workers'];
 

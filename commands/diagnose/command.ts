@@ -172,7 +172,7 @@ async function readPlan(asked: string, context: Context): Promise<flaws.PlanShow
   const { store, asker, workers } = context;
   const found = await findRecipe(context.recipes, asked);
   const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
-  const { request } = await readKept(found, { store, member: asker.id }, measures);
+  const { request } = await readKept(found, context.shelf, measures);
   const { evidence, numbers } = planEvidence(await workers.run('planBatch', request, { owner: asker.id }));
   return {
     name: found.name,

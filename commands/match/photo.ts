@@ -24,7 +24,7 @@ const pick = followUp({
 
 /** The main colours of a photo as a menu; a photo with one colour is matched at once. */
 export async function matchPhoto(photo: Attachment, asked: MatchAsked, context: Context): Promise<Reply> {
-  const { workers, asker, store, say, idempotencyKey, at } = context;
+  const { workers, asker, shelf, say, idempotencyKey, change } = context;
   const bytes = await photo.read();
   const owner = { owner: asker.id };
   const { colours, whiteReference } = await workers.run('photoColours', { bytes }, owner);
@@ -32,12 +32,7 @@ export async function matchPhoto(photo: Attachment, asked: MatchAsked, context: 
   if (!only) return refuse('photo-bar-unseen', {});
   if (!other) return matchReply(only.lab, asked, context);
   const kept = colours.map(({ lab, hex }) => ({ lab, hex }));
-  await keepRecentMatch(
-    { store, member: asker.id },
-    idempotencyKey,
-    { asked, colours: kept, recipes: [] },
-    new Date(at),
-  );
+  await keepRecentMatch(shelf, idempotencyKey, { asked, colours: kept, recipes: [] }, change.at);
   const words = say.match.photo;
   const items = colours.map(({ lab, hex, share }, number) => ({
     hex,

@@ -41,9 +41,8 @@ export async function makePlan(
   context: Context,
   choices: (made: { readonly uses: readonly Use[]; readonly jars: number }) => readonly Choice[],
 ): Promise<Made> {
-  const { store, asker, workers, say, idempotencyKey, at } = context;
+  const { store, asker, shelf, workers, say, change } = context;
   const wishes = await preferencesOf(store, asker.id);
-  const shelf = { store, member: asker.id };
   const read = await readKept(plan, shelf, MEASURES[wishes.spoons]);
   checkPlan(asking.lesson ? stationRequest(read.request, asking.lesson) : read.request);
   const owner = { owner: asker.id };
@@ -57,7 +56,7 @@ export async function makePlan(
   // A class buys for itself: what one station needs is not what leaves the shelf.
   const uses = lesson ? [] : usesOf(needs);
   const kept = { ...plan, colours: read.colours };
-  await keepRecentPlan(shelf, idempotencyKey, { ...kept, uses }, new Date(at));
+  await keepRecentPlan(shelf, change.cause, { ...kept, uses }, change.at);
   const picture = await pictureOf(view, { ...asking, plan: lesson }, context);
   return {
     kept,

@@ -31,10 +31,10 @@ const take = followUp({
   seenBy: 'asker',
   args: planId,
   async answer({ plan: id }, context) {
-    const { say, idempotencyKey, at } = context;
+    const { say } = context;
     const { uses } = await recentPlanOf(context.shelf, id);
     const takings = uses.map(({ item, milligrams }) => ({ item, grams: milligrams / 1000 }));
-    const outcomes = await useItems(context.shelf, takings, { cause: idempotencyKey, at: new Date(at) });
+    const outcomes = await useItems(context.shelf, takings, context.change);
     const notices = outcomes.flatMap(({ name, left, low }) =>
       low && left !== undefined ? [say.shelf.low({ name, left })] : [],
     );
@@ -102,8 +102,8 @@ async function putRight(
   { name, seen, typed }: { readonly name: FormName; readonly seen: string; readonly typed: KeptPlan },
   context: Context,
 ): Promise<Reply> {
-  const { say, idempotencyKey, at } = context;
-  await keepRecentPlan(context.shelf, idempotencyKey, { ...typed, uses: [] }, new Date(at));
+  const { say, idempotencyKey, change } = context;
+  await keepRecentPlan(context.shelf, idempotencyKey, { ...typed, uses: [] }, change.at);
   return {
     kind: 'reply',
     headline: say.refusal(refusal),
@@ -138,10 +138,9 @@ const nameSent = followUp({
   seenBy: 'asker',
   args: planId,
   async answer({ plan: id }, context, { fields: sent }) {
-    const { say, idempotencyKey, at, asker } = context;
+    const { say } = context;
     const plan = await recentPlanOf(context.shelf, id);
-    const change = { cause: idempotencyKey, at: new Date(at), byName: asker.name };
-    const kept = await saveRecipe(context.recipes, textOf(sent.name), plan, change);
+    const kept = await saveRecipe(context.recipes, textOf(sent.name), plan, context.change);
     return { kind: 'reply', headline: say.recipes.saved(kept), data: kept, blocks: [], cautions: [] };
   },
 });
@@ -209,11 +208,10 @@ export async function answerPlan(
   { saveAs, ...asking }: Asking & { readonly saveAs?: string | undefined },
   context: Context,
 ): Promise<Reply> {
-  const { say, idempotencyKey, at, asker } = context;
+  const { say, idempotencyKey } = context;
   const made = await makePlan(plan, asking, context, have => choicesFor(idempotencyKey, have, asking, say));
   if (saveAs === undefined) return made.reply;
-  const change = { cause: idempotencyKey, at: new Date(at), byName: asker.name };
-  const saved = await saveRecipe(context.recipes, saveAs, made.kept, change);
+  const saved = await saveRecipe(context.recipes, saveAs, made.kept, context.change);
   return {
     ...made.reply,
     data: { ...made.reply.data, savedAs: saved.name },

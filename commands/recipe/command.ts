@@ -121,8 +121,8 @@ export default commandGroup(
       seenBy: 'asker',
       options: { name },
       async answer(asked, context) {
-        const { store, asker, say } = context;
-        const plan = await recipes.lastPlan({ store, member: asker.id });
+        const { say } = context;
+        const plan = await recipes.lastPlan(context.shelf);
         const kept = await recipes.saveRecipe(context.recipes, asked.name, plan, context.change);
         return told(say.recipes.saved(kept), kept, context);
       },

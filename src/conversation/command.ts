@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import type { Phrase } from '../words/sentence.ts';
 import type { Context, Sent } from './context.ts';
+import type { DeadlineActs, DeadlineServices } from './deadline.ts';
 import { type DeclaredOption, declaredOptions } from './declared.ts';
+import type { Follow, FollowTarget } from './follow.ts';
 import type { Given, Pointed } from './question.ts';
 import type { Form, Reply } from './reply.ts';
 import { validArgs, validOptions } from './validate.ts';
@@ -73,19 +75,16 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
 }
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
-export type FollowUp<Args = never> = Omit<ResponseMode, 'seenBy'> & {
-  readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
-  /** `asker`: only who was answered may use it. `group`: anyone in the group. */
-  readonly for: 'asker' | 'group';
-  /** Hours it can be used, counted from the answer that offered it. */
-  readonly hours: number;
-  /** True when the answer takes the place of the message it was pressed on. */
-  readonly replaces: boolean;
-  readonly argNames: readonly string[];
-  take(args: Readonly<Record<string, string>>, context: Context, sent: Sent): Promise<Reply | Form>;
-  /** The follow-up with its arguments, to put in a choice. */
-  with(args: Args): { readonly followUp: FollowUp; readonly args: readonly string[] };
-};
+export type FollowUp<Args = never> = Omit<ResponseMode, 'seenBy'> &
+  FollowTarget & {
+    readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
+    /** True when the answer takes the place of the message it was pressed on. */
+    readonly replaces: boolean;
+    readonly argNames: readonly string[];
+    take(args: Readonly<Record<string, string>>, context: Context, sent: Sent): Promise<Reply | Form>;
+    /** The follow-up with its arguments, to put in a choice. */
+    with(args: Args): Follow;
+  };
 
 /** Declares a follow-up. Arguments travel in a signed id: few, short, of `[A-Za-z0-9_-]`. */
 export function followUp<Shape extends Record<string, z.ZodType<string | number, string>>>(declared: {
@@ -129,17 +128,30 @@ export type Command = {
   readonly does: Action | Readonly<Record<string, Action>>;
   readonly followUps: Readonly<Record<string, FollowUp>>;
   readonly menu?: MenuEntry;
+  readonly deadlines?: Deadlines;
 };
 
-type Extras = { readonly followUps?: Readonly<Record<string, FollowUp>>; readonly menu?: MenuEntry };
+/** What to do when a time has come that the command once set; the names of its dues are its own. */
+type Deadlines = (services: DeadlineServices) => DeadlineActs;
+
+type Extras = {
+  readonly followUps?: Readonly<Record<string, FollowUp>>;
+  readonly menu?: MenuEntry;
+  readonly deadlines?: Deadlines;
+};
 
 /** A command that is one action. */
-export const command = (name: string, does: Action, { followUps = {}, menu }: Extras = {}): Command => ({
+export const command = (
+  name: string,
+  does: Action,
+  { followUps = {}, menu, deadlines }: Extras = {},
+): Command => ({
   name,
   purpose: does.purpose,
   does,
   followUps,
   ...(menu && { menu }),
+  ...(deadlines && { deadlines }),
 });
 
 /** A command with subcommands. */
@@ -147,8 +159,15 @@ export const commandGroup = (
   name: string,
   purpose: Phrase,
   does: Readonly<Record<string, Action>>,
-  { followUps = {}, menu }: Extras = {},
-): Command => ({ name, purpose, does, followUps, ...(menu && { menu }) });
+  { followUps = {}, menu, deadlines }: Extras = {},
+): Command => ({
+  name,
+  purpose,
+  does,
+  followUps,
+  ...(menu && { menu }),
+  ...(deadlines && { deadlines }),
+});
 
 /** True when a command is one action without subcommands. */
 export const isAction = (does: Command['does']): does is Action => typeof does.take === 'function';

@@ -4,7 +4,7 @@ import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import { type ResponseMode, type Suggestion, seenByFor } from './command.ts';
+import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
@@ -95,6 +95,7 @@ export async function suggest(
 
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
   const { id, at, asker, group, channel, language } = origin;
+  const { store } = services;
   return {
     id,
     at,
@@ -103,7 +104,14 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     channel,
     language,
     ...services,
-    registry,
+    shelf: { store, member: asker.id },
+    recipes: { store, member: asker.id, group },
+    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
+    commands: registry.commands.map(({ name, purpose, does }) => ({
+      name,
+      purpose,
+      subcommands: isAction(does) ? [] : Object.keys(does),
+    })),
     say: wordsIn(language),
     idempotencyKey,
   };

@@ -1,15 +1,12 @@
+import type { DeadlineActs } from '../conversation/deadline.ts';
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
 import type { Store } from '../records/store.ts';
-
-/** Does what is due, as often as it is called for the same due: its effects must not add up. */
-export type Act = (due: Due) => Promise<void>;
 
 export type Schedule = {
   readonly store: Store;
   /** True for the groups that this process acts for. */
   readonly serves: (group: string) => boolean;
-  /** What to do, by the name of the due. */
-  readonly acts: Readonly<Record<string, Act>>;
+  readonly acts: DeadlineActs;
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
   /** Hears of everything that did not work; it is tried again later. */

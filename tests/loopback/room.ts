@@ -1,5 +1,4 @@
 import { pino } from 'pino';
-import { challengeActs } from '../../commands/challenge/deadlines.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
@@ -41,7 +40,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent' }: Roo
   watch = startScheduler({
     store: kept,
     serves: id => outbox.serves(id),
-    acts: challengeActs({ store: kept, outbox, workers, now }),
+    acts: registry.deadlineActs({ store: kept, outbox, workers, now }),
     now,
     onFault: fault => faults.push(fault),
   });

@@ -1,5 +1,5 @@
 import { opticsOf, usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
-import type { MatchCandidate } from '../../../src/engine/colour/matching/match.ts';
+import type { MatchCandidate } from '../../../src/engine/colour/matching/match-request.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { LYE_RISK } from '../../../src/presenting/colour/candidates.ts';

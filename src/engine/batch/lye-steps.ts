@@ -1,6 +1,6 @@
 import { additiveById } from './additives.ts';
 import type { Jug, PlacedLiquid } from './jug.ts';
-import type { LyePart } from './planning/plan-answer.ts';
+import type { LyePart } from './lye/lye.ts';
 import { at, type TimelineStep } from './planning/prep-step.ts';
 import type { AdditiveId } from './request.ts';
 

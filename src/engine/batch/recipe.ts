@@ -3,10 +3,9 @@ import { refuse } from '../refusal.ts';
 import { type AdditiveMass, type AdditiveTotals, additiveTotals, weighAdditives } from './additives.ts';
 import { checkBlend } from './blend-limits.ts';
 import { type Jug, lyeJug } from './jug.ts';
-import { checkSuperfat, hydroxideDemand, hydroxideIn, weighLye } from './lye/lye.ts';
+import { checkSuperfat, hydroxideDemand, hydroxideIn, type LyePart, weighLye } from './lye/lye.ts';
 import { type WaterWays, waterGrams, waterWays } from './lye/water.ts';
 import type { OilMass } from './oils/oil.ts';
-import type { LyePart } from './planning/plan-answer.ts';
 import type { PlanRequest } from './request.ts';
 
 declare module '../refusal.ts' {

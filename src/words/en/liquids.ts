@@ -1,6 +1,6 @@
 import type { JugMethod } from '../../engine/batch/jug.ts';
+import type { PlanWarnings } from '../../engine/batch/planning/plan-warning.ts';
 import type { PrepSteps } from '../../engine/batch/planning/prep-step.ts';
-import type { PlanWarnings } from '../../engine/batch/planning/warnings.ts';
 import type { AdditiveId, LiquidId } from '../../engine/batch/request.ts';
 import { fahrenheit } from '../../engine/quantities/units.ts';
 import type { RefusalSentences } from '../sentence.ts';

@@ -2,7 +2,6 @@ import type { Band } from '../../origin.ts';
 import { refuse } from '../../refusal.ts';
 import { KOH_MOLAR_MASS, NAOH_MOLAR_MASS } from '../oils/fatty-acids.ts';
 import type { Oil, OilMass } from '../oils/oil.ts';
-import type { LyePart } from '../planning/plan-answer.ts';
 import type { LyeChoice } from '../request.ts';
 
 declare module '../../refusal.ts' {
@@ -15,6 +14,23 @@ declare module '../../refusal.ts' {
     'scale-too-coarse': { stepGrams: number; points: number; leastOilGrams: number };
   }
 }
+
+/** What one of the alkalis weighs: exactly, and as weighed on the member's scale. */
+export type LyePart = {
+  readonly alkali: 'NaOH' | 'KOH';
+  readonly grams: number;
+  readonly exactGrams: number;
+  readonly purity: number;
+};
+
+/** Superfat of a plan, percent; `pot` is the uncoloured batter once oil has been dipped from it. */
+export type PlanSuperfat = {
+  readonly asked: number;
+  readonly effective: number;
+  readonly pot: number;
+  /** Where it may lie if every oil sits at the low, or the high, end of its saponification range. */
+  readonly band: Band;
+};
 
 /** Superfat points that one step of the scale may be worth. */
 const COARSEST_STEP_POINTS = 1;

@@ -1,20 +1,12 @@
 import type { Caution } from '../../dosing/cautions.ts';
 import type { Dose } from '../../dosing/request.ts';
-import type { Band } from '../../origin.ts';
 import type { BatchHeat } from '../batch-heat.ts';
 import type { Jug } from '../jug.ts';
+import type { LyePart, PlanSuperfat } from '../lye/lye.ts';
 import type { LYE_CAUTIONS } from '../lye/lye-cautions.ts';
 import type { AdditiveId } from '../request.ts';
+import type { PlanWarning } from './plan-warning.ts';
 import type { TimelineStep } from './prep-step.ts';
-import type { PlanWarning } from './warnings.ts';
-
-/** What one of the alkalis weighs: exactly, and as weighed on the member's scale. */
-export type LyePart = {
-  readonly alkali: 'NaOH' | 'KOH';
-  readonly grams: number;
-  readonly exactGrams: number;
-  readonly purity: number;
-};
 
 /** The plan as the reply's `data`; every mass in grams, every volume in millilitres, percents 0..100. */
 export type PlanAnswer = {
@@ -50,14 +42,7 @@ export type PlanAnswer = {
   /** Everything that reaches the mould: batter, carriers, held-back water, fragrance. */
   readonly poured: { readonly grams: number; readonly millilitres: number };
   readonly reserve: { readonly grams: number; readonly millilitres: number };
-  /** Percent; `pot` is the uncoloured batter once oil has been dipped from it. */
-  readonly superfat: {
-    readonly asked: number;
-    readonly effective: number;
-    readonly pot: number;
-    /** Where it may lie if every oil sits at the low, or the high, end of its saponification range. */
-    readonly band: Band;
-  };
+  readonly superfat: PlanSuperfat;
   readonly additives: readonly { readonly id: AdditiveId; readonly grams: number }[];
   readonly fragrance: { readonly grams: number; readonly percentOfOils: number } | undefined;
   readonly portions: readonly {

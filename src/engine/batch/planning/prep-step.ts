@@ -1,6 +1,6 @@
 import type { Carrier, Colourant } from '../../colourants/colourant.ts';
+import type { LyePart } from '../lye/lye.ts';
 import type { AdditiveId } from '../request.ts';
-import type { LyePart } from './plan-answer.ts';
 
 type Names = Colourant['names'];
 type Weighed = { readonly additive: AdditiveId; readonly grams: number };

@@ -2,10 +2,10 @@ import type { CarrierAdvice } from '../../dispersion/advice.ts';
 import { type AdditiveEffect, additiveById } from '../additives.ts';
 import { isPaste, isSaltBar, SALT_BAR_HOURS } from '../bar-kind.ts';
 import type { Jug } from '../jug.ts';
+import type { LyePart } from '../lye/lye.ts';
 import { lyeSteps } from '../lye-steps.ts';
 import type { Filled } from '../portions/portions.ts';
 import type { AdditiveId, PlanRequest, Swirl } from '../request.ts';
-import type { LyePart } from './plan-answer.ts';
 import { at, type TimelineStep, type Trace, type Wetting } from './prep-step.ts';
 
 /** What the timeline needs to know of the batch besides its portions. */

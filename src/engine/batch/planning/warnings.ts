@@ -1,54 +1,11 @@
 import { CITRIC_MONOHYDRATE_RATIO } from '../additives.ts';
 import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../jug-warnings.ts';
-import { DEFAULT_PURITY, superfatPercent } from '../lye/lye.ts';
-import type { Oil } from '../oils/oil.ts';
+import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
 import type { Recipe } from '../recipe.ts';
-import type { AdditiveId, FragranceAsk, PlanRequest } from '../request.ts';
-import type { PlanAnswer } from './plan-answer.ts';
-
-/** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
-export interface PlanWarnings {
-  'superfat-high': { percent: number };
-  'superfat-may-go-negative': { lowest: number; oil: Oil['names']; low: number; high: number };
-  'lye-strong': { percent: number };
-  'lye-weak': { percent: number };
-  'lye-rounded-down': { grams: number; points: number };
-  'purity-assumed': { alkali: 'NaOH' | 'KOH'; percent: number };
-  'hold-back-short': { carrierWaterGrams: number; heldBackGrams: number };
-  'dip-lowers-pot': { percent: number };
-  'portion-superfat-high': { name: string; percent: number };
-  'portion-lye-weak': { name: string; percent: number };
-  'fragrance-browns': { level: 'slight' | 'tan' | 'brown' | 'dark'; percentOfOils: number };
-  'fragrance-limit': { percentOfOils: number };
-  'additive-heats': { additive: AdditiveId };
-  'additive-browns': { additive: AdditiveId };
-  'additive-drinks-water': { additive: AdditiveId };
-  'additive-hardens': { additive: AdditiveId };
-  'milk-keep-cold': { additive: AdditiveId };
-  'liquid-goes-into-oils': { additive: AdditiveId; grams: number };
-  'boil-off-alcohol': { additive: AdditiveId; percent: number };
-  /** What the liquid's acid uses up; it is added already. */
-  'liquid-eats-lye': { additive: AdditiveId; grams: number; lyeGrams: number };
-  /** How many points of superfat the fat of a liquid is. */
-  'liquid-fat': { additive: AdditiveId; points: number };
-  'lye-kept-dissolved': { percent: number };
-  /** In the jug alone, while liquids or colours bring the rest of the water elsewhere. */
-  'jug-strong': { percent: number };
-  /** More water than asked, since lye needs its own weight. */
-  'water-over-asked': { grams: number };
-  'melts-above-pour': { oil: Oil['names']; percent: number; meltsC: number; startC: number };
-  'acid-thickens-at-once': { oil: Oil['names']; percent: number };
-  'wax-stays': { oil: Oil['names']; percent: number };
-  'koh-paste': { percent: number };
-  'koh-soft': { percent: number };
-  'salt-bar': { percent: number; toHours: number };
-  'citric-eats-lye': { grams: number; lyeGrams: number; points: number };
-}
-export type PlanWarning = {
-  [Id in keyof PlanWarnings]: { readonly id: Id; readonly values: PlanWarnings[Id] };
-}[keyof PlanWarnings];
+import type { FragranceAsk, PlanRequest } from '../request.ts';
+import type { PlanWarning } from './plan-warning.ts';
 
 /** Percents at which a plan starts to warn (common practice). */
 const HIGH_SUPERFAT = 20;
@@ -71,7 +28,7 @@ export function planWarnings(
   request: PlanRequest,
   recipe: Recipe,
   filled: Filled,
-  superfat: PlanAnswer['superfat'],
+  superfat: PlanSuperfat,
 ): readonly PlanWarning[] {
   return [
     ...aboutSuperfat(recipe, superfat),
@@ -84,7 +41,7 @@ export function planWarnings(
   ];
 }
 
-function aboutSuperfat(recipe: Recipe, superfat: PlanAnswer['superfat']): PlanWarning[] {
+function aboutSuperfat(recipe: Recipe, superfat: PlanSuperfat): PlanWarning[] {
   const warnings: PlanWarning[] = [];
   if (superfat.effective > HIGH_SUPERFAT) {
     warnings.push({ id: 'superfat-high', values: { percent: superfat.effective } });

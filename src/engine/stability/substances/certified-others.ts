@@ -1,5 +1,5 @@
 import { bleeds, migrates, stable, unknown } from './alkali.ts';
-import type { CertifiedColour } from './certified.ts';
+import type { CertifiedColour } from './certified-colour.ts';
 
 /** Certified yellows, greens, blues and violets. */
 export const certifiedOthers: readonly CertifiedColour[] = [

@@ -1,6 +1,6 @@
 import type { LyeCautionId } from '../../../engine/batch/lye/lye-cautions.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
-import type { PlanWarnings } from '../../../engine/batch/planning/warnings.ts';
+import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { jug } from '../liquids.ts';
