@@ -10,6 +10,19 @@ import { validArgs, validOptions } from './validate.ts';
 
 /** Who sees the answer. Fixed by the declaration, because it must be known before the answer is. */
 export type SeenBy = 'asker' | 'group';
+/**
+ * Who sees it where that hangs on what was given, such as a recipe of one's own: decided by the words of the question
+ * alone, before anything is looked up.
+ */
+export type SeenByGiven<From> = SeenBy | ((from: From) => SeenBy);
+
+/** {@link SeenByGiven} for one question. */
+export const seenByFor = <From>(declared: SeenByGiven<From>, from: From): SeenBy =>
+  typeof declared === 'function' ? declared(from) : declared;
+
+/** What is made from one of the member's own recipes is for them, until they show it. */
+export const privateIfRecipe = ({ recipe }: Given): SeenBy => (recipe === undefined ? 'group' : 'asker');
+
 /** `slow` answers are announced at once and filled in later; a form must be `quick`. */
 export type Pace = 'quick' | 'slow';
 export type Access = 'member' | 'steward';
@@ -22,7 +35,8 @@ type Completer = (typed: string, context: Context) => readonly Suggestion[] | Pr
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = ResponseMode & {
+export type Action = Omit<ResponseMode, 'seenBy'> & {
+  readonly seenBy: SeenByGiven<Given>;
   readonly purpose: Phrase;
   readonly options: readonly DeclaredOption[];
   /** Validates what was given and answers. Throws a Refusal for every expected "no". */
@@ -34,7 +48,7 @@ export type Action = ResponseMode & {
 /** Declares an action. `options` are zod schemas made by the builders of `option.ts`. */
 export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly purpose: Phrase;
-  readonly seenBy: SeenBy;
+  readonly seenBy: SeenByGiven<Given>;
   readonly pace?: Pace;
   readonly access?: Access;
   readonly options: Shape;
@@ -61,8 +75,9 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
 }
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
-export type FollowUp<Args = never> = ResponseMode &
+export type FollowUp<Args = never> = Omit<ResponseMode, 'seenBy'> &
   FollowTarget & {
+    readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
     /** True when the answer takes the place of the message it was pressed on. */
     readonly replaces: boolean;
     readonly argNames: readonly string[];
@@ -75,7 +90,7 @@ export type FollowUp<Args = never> = ResponseMode &
 export function followUp<Shape extends Record<string, z.ZodType<string | number, string>>>(declared: {
   readonly for?: 'asker' | 'group';
   readonly hours?: number;
-  readonly seenBy: SeenBy;
+  readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
   readonly pace?: Pace;
   readonly access?: Access;
   readonly replaces?: boolean;

@@ -4,7 +4,7 @@ import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import { isAction, type ResponseMode, type Suggestion } from './command.ts';
+import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
@@ -148,6 +148,7 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       const found = registry.actions.get(path) ?? unknownCommand(path, registry);
       return {
         ...found,
+        seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         idempotencyKey: question.id,
         run: context => found.take(question.given, context),
@@ -158,7 +159,13 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };
-      return { ...found, idempotencyKey: opened.nonce, run: context => found.take(args, context, sent) };
+      const seenBy = seenByFor(found.seenBy, args);
+      return {
+        ...found,
+        seenBy,
+        idempotencyKey: opened.nonce,
+        run: context => found.take(args, context, sent),
+      };
     }
     case 'point': {
       const found = registry.menuEntries.get(question.entry) ?? unknownCommand(question.entry, registry);
