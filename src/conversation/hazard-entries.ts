@@ -79,6 +79,7 @@ export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
   'match target': words,
   'plan additives': words,
   'plan fragrance': words,
+  'plan liquid': words,
   'plan lye': words,
   'plan oils': words,
   'plan oven': words,

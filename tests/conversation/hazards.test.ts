@@ -227,7 +227,13 @@ describe('poisonous colours and metal powders, through every entry that names a 
   test('the colourants of a challenge’s bar', async () => {
     for (const language of languages)
       for (const name of [...POISONS[language], ...METALS[language]]) {
-        const context = { store: conversation.services.store, asker: { id: 'm1' }, say: wordsIn(language) };
+        const { store } = conversation.services;
+        const context = {
+          store,
+          shelf: { store, member: 'm1' },
+          asker: { id: 'm1' },
+          say: wordsIn(language),
+        };
         await expect(readUsed(name, context as never)).rejects.toMatchObject({
           id: expect.stringMatching(/colour-barred|metal-never-in-lye/),
         });
