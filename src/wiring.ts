@@ -1,7 +1,6 @@
 import { mkdir, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { pino } from 'pino';
-import { challengeActs } from '../commands/challenge/deadlines.ts';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
 import { readCommands } from './conversation/registry.ts';
@@ -51,7 +50,7 @@ async function closeConversation({ services }: Conversation): Promise<void> {
 
 /** Does what is due while this process runs, for the groups that it speaks to. */
 function keepTime(
-  { services: { store, workers } }: Conversation,
+  { registry, services: { store, workers } }: Conversation,
   outbox: Outbox,
   { log, now }: { readonly log: Log; readonly now: () => number },
 ): Scheduler {
@@ -60,7 +59,7 @@ function keepTime(
     serves: group => outbox.serves(group),
     revive: group => reviveChallenges({ store, group }, now()),
     isGone: group => outbox.isGone?.(group) ?? false,
-    acts: challengeActs({
+    acts: registry.deadlineActs({
       store,
       outbox,
       workers,
@@ -159,7 +158,7 @@ async function localRoom(environment: Environment, args: readonly string[], scen
   const answerAt = async (platform: Platform, now: () => number) => {
     const { register } = await import('./discord/register.ts');
     await register(await readCommands(COMMANDS), platform);
-    return await answerOn(platform, environment, log, now);
+    return await answerOn({ ...platform, readsMessages: true }, environment, log, now);
   };
   await runLocalRoom(
     { environment, say, signal: stop.signal, answerAt, ...(scene && { scene }) },

@@ -1,10 +1,10 @@
 import { action, commandGroup } from '../../src/conversation/command.ts';
 import { member, picture, role, text, whole, yesNo } from '../../src/conversation/option.ts';
 import { history, list, results, show } from './answer.ts';
+import { challengeActs } from './deadlines.ts';
 import { suggestUsed } from './entering/colourants-used.ts';
-import { enter, replace, withdraw } from './entering/enter.ts';
+import { enter, part, replace, takeBack, withdraw } from './entering/enter.ts';
 import { enterButton, enterFilled } from './entering/enter-form.ts';
-import { part, takeBack } from './entering/entered.ts';
 import { exportChallenge } from './export.ts';
 import { ideas } from './ideas.ts';
 import { suggestChallenges } from './lookup.ts';
@@ -222,5 +222,6 @@ export default commandGroup(
       turn,
       ideas,
     },
+    deadlines: challengeActs,
   },
 );

@@ -8,7 +8,7 @@ import type { ChallengeScope, StoredChallenge } from '../../src/records/challeng
 import type { Words } from '../../src/words/index.ts';
 import { withoutMarks } from '../../src/words/marks.ts';
 import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
-import { rulesOf } from './view.ts';
+import { rulesOf } from './rules.ts';
 
 type Workers = Services['workers'];
 

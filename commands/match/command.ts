@@ -23,7 +23,8 @@ export default command(
       es: 'Una receta en cucharas para el color que quieres, con lo de tu estantería',
     },
     anywhere: true,
-    seenBy: 'group',
+    // A recipe from the shelf tells what stands on it.
+    seenBy: ({ from }) => (from === 'catalogue' ? 'group' : 'asker'),
     pace: 'slow',
     options: {
       target: text({

@@ -58,6 +58,8 @@ export type Origin = {
   /** True where the front shows marks (`words/marks.ts`); they are taken out for all others. */
   readonly readsMarks?: boolean | undefined;
   readonly language: Language;
+  /** The member's locale tag as the front states it, such as `en-GB`; undefined where it states none. */
+  readonly locale?: string | undefined;
 };
 
 export type Asked = {

@@ -6,8 +6,9 @@ import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import type { ResponseMode, Suggestion } from './command.ts';
+import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
+import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
@@ -47,16 +48,26 @@ export function responseModeOf(
   question: Question,
   conversation: Conversation,
 ): ResponseMode & { replaces: boolean } {
+  if (emergenciesIn(freeTexts(question)).length > 0) return TO_ASKER;
   try {
     const task = findTask(question, conversation);
     return isBroughtAlong(question) ? { ...task, seenBy: 'asker' } : task;
   } catch {
-    return { seenBy: 'asker', pace: 'quick', access: 'member', opensForm: false, replaces: false };
+    return TO_ASKER;
   }
 }
 
 /** True where only the asker let us in: everything is answered to them alone there. */
 const isBroughtAlong = ({ here }: Origin): boolean => here?.letInBy === 'member';
+
+/** How a "no" and first aid are told: at once, to whoever asked, and never in place of what stood there. */
+const TO_ASKER = {
+  seenBy: 'asker',
+  pace: 'quick',
+  access: 'member',
+  opensForm: false,
+  replaces: false,
+} as const;
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
@@ -99,6 +110,10 @@ async function languageFor({ asker, language }: Origin, { services }: Conversati
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
+    // Before anything is looked up, checked or reckoned: whoever is hurt is told what to do.
+    const { registry } = conversation;
+    const firstAid = firstAidFor(freeTexts(question), question, { say, registry });
+    if (firstAid) return sealed(firstAid, question, conversation);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.idempotencyKey);
     if (!task.anywhere && isBroughtAlong(question)) refuse('group-only', {});
@@ -131,8 +146,22 @@ export async function suggest(
   }
 }
 
+/** The first aid for words that are no question to us: a line without a command, a note; undefined where none is needed. */
+export async function firstAidForWords(
+  words: string,
+  origin: Origin,
+  conversation: Conversation,
+): Promise<Answer | undefined> {
+  if (emergenciesIn([words]).length === 0) return undefined;
+  const language = await languageFor(origin, conversation);
+  const say = wordsIn(language);
+  const reply = firstAidFor([words], origin, { say, registry: conversation.registry });
+  return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
+}
+
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
-  const { id, at, asker, group, channel, here, language } = origin;
+  const { id, at, asker, group, channel, here, language, locale } = origin;
+  const { store } = services;
   return {
     id,
     at,
@@ -141,8 +170,16 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     channel,
     here,
     language,
+    locale,
     ...services,
-    registry,
+    shelf: { store, member: asker.id },
+    recipes: { store, member: asker.id, group },
+    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
+    commands: registry.commands.map(({ name, purpose, does }) => ({
+      name,
+      purpose,
+      subcommands: isAction(does) ? [] : Object.keys(does),
+    })),
     say: wordsIn(language),
     idempotencyKey,
   };
@@ -158,6 +195,7 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       return {
         ...found,
         opensForm: found.opensForm === 'bare' ? isBare : found.opensForm,
+        seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         idempotencyKey: question.id,
         run: context => found.take(question.given, context),
@@ -168,8 +206,10 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };
+      const seenBy = seenByFor(found.seenBy, args);
       return {
         ...found,
+        seenBy,
         anywhere: true,
         idempotencyKey: opened.nonce,
         run: context => found.take(args, context, sent),

@@ -1,9 +1,7 @@
+import type { DeadlineActs } from '../conversation/deadline.ts';
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
 import { leaveGroup, leftGroups, rejoinGroup } from '../records/left-groups.ts';
 import type { Store } from '../records/store.ts';
-
-/** Does what is due, as often as it is called for the same due: its effects must not add up. */
-export type Act = (due: Due) => Promise<void>;
 
 export type Schedule = {
   readonly store: Store;
@@ -14,7 +12,7 @@ export type Schedule = {
   /** Notes anew what is to be done for a group that took us in again. */
   readonly revive?: (group: string) => Promise<void>;
   /** What to do, by the name of the due. */
-  readonly acts: Readonly<Record<string, Act>>;
+  readonly acts: DeadlineActs;
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
   /** Hears of everything that did not work; it is tried again later. */

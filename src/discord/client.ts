@@ -1,8 +1,9 @@
-import { Client, Events, GatewayIntentBits, type Interaction } from 'discord.js';
+import { Client, Events, GatewayIntentBits, type Interaction, type Message, Partials } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Conversation } from '../conversation/receive.ts';
 import { attachmentOrigins } from './download.ts';
 import { LateForms } from './late-forms.ts';
+import { answerNote } from './notes.ts';
 import { isTooLate, respond, respondTyping } from './respond.ts';
 import { REST_TIMEOUT_MS, Tally } from './rest.ts';
 import { questionOf } from './route.ts';
@@ -21,6 +22,8 @@ export type Connection = {
 export type Platform = {
   readonly token: string;
   readonly api?: string;
+  /** True where the platform lets us read every message: the room on this machine, or with the privileged intent. */
+  readonly readsMessages?: boolean;
   /** Which shard this process is; absent for the only one. */
   readonly shard?: { readonly id: number; readonly of: number };
 };
@@ -38,12 +41,19 @@ const REMEMBERED = 10_000;
 
 /** Connects to the chat platform and answers what comes. Rejects when the platform turns us away. */
 export async function connect(
-  { token, api, shard }: Platform,
+  { token, api, shard, readsMessages = false }: Platform,
   conversation: Conversation,
   log: Logger,
 ): Promise<Connection> {
   const client = new Client({
-    intents: [GatewayIntentBits.Guilds],
+    // Messages come only so that a cry for help is answered; see `notes.ts`.
+    intents: [
+      GatewayIntentBits.Guilds,
+      GatewayIntentBits.GuildMessages,
+      GatewayIntentBits.DirectMessages,
+      ...(readsMessages ? [GatewayIntentBits.MessageContent] : []),
+    ],
+    partials: [Partials.Channel],
     ...(shard && { shards: [shard.id], shardCount: shard.of }),
     allowedMentions: { parse: [] },
     rest: { globalRequestsPerSecond: REQUESTS_PER_SECOND, timeout: REST_TIMEOUT_MS, ...(api && { api }) },
@@ -67,6 +77,11 @@ export async function connect(
     if (closing || taken.has(interaction.id)) return;
     remember(taken, interaction.id);
     const answering = answer(interaction, desk).finally(() => inFlight.delete(answering));
+    inFlight.add(answering);
+  });
+  client.on(Events.MessageCreate, message => {
+    if (closing || taken.has(message.id)) return;
+    const answering = noteTaken(message, conversation, log).finally(() => inFlight.delete(answering));
     inFlight.add(answering);
   });
 
@@ -132,6 +147,16 @@ function guardPackets(client: Client, log: Logger): void {
       return false;
     }
   };
+}
+
+/** Answers a note that tells of an emergency; says nothing of any other, nor of what it said. */
+async function noteTaken(message: Message, conversation: Conversation, log: Logger): Promise<void> {
+  try {
+    if (await answerNote(message, conversation)) log.info({ kind: 'note', message: message.id }, 'answered');
+  } catch (error) {
+    const { name, message: what, stack } = error as Error;
+    log.error({ kind: 'note', message: message.id, name, what, stack }, 'not answered');
+  }
 }
 
 /** Keeps the newest ids; the oldest go first, as a Set remembers the order of insertion. */

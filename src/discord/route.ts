@@ -101,6 +101,7 @@ function originOf(interaction: Interaction): Origin {
     here: hereOf(interaction),
     readsMarks: true,
     language: languageOf(interaction.locale),
+    locale: interaction.locale,
   };
 }
 

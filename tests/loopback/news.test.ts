@@ -3,9 +3,9 @@ import { permissionBits } from '../../src/loopback/index.ts';
 import type { Channel } from '../../src/loopback/interface.ts';
 import { duesOfGroup } from '../../src/records/dues.ts';
 import { leftAt } from '../../src/records/left-groups.ts';
-import { day, type Fair, openFair, type Services } from '../commands/challenge/room.ts';
+import { day, type Fair, type FairRooms, openFair } from '../commands/challenge/room.ts';
 
-let services: Services;
+let services: FairRooms;
 let fair: Fair;
 beforeAll(async () => {
   services = await openFair();

@@ -1,5 +1,4 @@
 import { pino } from 'pino';
-import { challengeActs } from '../../commands/challenge/deadlines.ts';
 import type { Command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
 import { indexCommands, readCommands } from '../../src/conversation/registry.ts';
@@ -55,7 +54,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
     serves: id => outbox.serves(id),
     revive: id => reviveChallenges({ store: kept, group: id }, now()),
     isGone: id => outbox.isGone?.(id) ?? false,
-    acts: challengeActs({ store: kept, outbox, workers, now, onBarred: where => barred.push(where) }),
+    acts: registry.deadlineActs({ store: kept, outbox, workers, now, onBarred: where => barred.push(where) }),
     now,
     onFault: fault => faults.push(fault),
   });

@@ -1,8 +1,8 @@
 /** Turns what a member does into an interaction, refusing what the platform's client would not let through. */
 
 import { privateChannel } from '../http/directory-routes.ts';
+import type { Ask } from '../interactions/ask.ts';
 import { interactionTypes } from '../interactions/live.ts';
-import type { Ask } from '../interactions/registry.ts';
 import type { Action, Options, Place } from '../interface/people.ts';
 import type { MessageView } from '../interface/views.ts';
 import type { Kernel } from '../kernel.ts';

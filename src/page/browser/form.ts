@@ -1,7 +1,7 @@
 import type { page } from '../../words/en/page.ts';
 import type { ShownForm } from '../model.ts';
 import type { Attached } from './api-client.ts';
-import type { Component } from './components.ts';
+import type { Component } from './component.ts';
 import { element, freshId } from './element.ts';
 
 type Field = Component & {

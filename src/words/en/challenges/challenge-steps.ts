@@ -3,6 +3,7 @@ import type { Method } from '../../../engine/challenges/voting/election.ts';
 import type { Lack } from '../../lack.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { challenges } from './challenges.ts';
+import type { ChallengeStepReason } from './reasons.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const ordinal = (n: number) => {
@@ -190,19 +191,6 @@ export const challengeSteps = {
 };
 
 const phases: Readonly<Record<Phase, string>> = challenges.phases;
-
-export type ChallengeStepReason =
-  | 'challenge-none-such'
-  | 'challenge-which'
-  | 'challenge-date-unreadable'
-  | 'challenge-entry-unfit'
-  | 'challenge-entry-which'
-  | 'challenge-entry-none'
-  | 'challenge-bar-title-unfit'
-  | 'challenge-colourants-missing'
-  | 'challenge-shares-unfit'
-  | 'vote-unreadable'
-  | 'vote-number-unknown';
 
 export const challengeStepsRefusals: Pick<RefusalSentences, ChallengeStepReason> = {
   'challenge-none-such': ({ needs }) =>

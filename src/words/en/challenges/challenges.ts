@@ -7,7 +7,7 @@ import type { Method } from '../../../engine/challenges/voting/election.ts';
 import type { ReasonId } from '../../../engine/refusal.ts';
 import { instantMark, withoutMarks } from '../../marks.ts';
 import type { RefusalSentences } from '../../sentence.ts';
-import type { ChallengeStepReason } from './challenge-steps.ts';
+import type { ChallengeStepReason } from './reasons.ts';
 
 /** An instant as the clocks of a zone show it, with the zone's own name. */
 const moment = (at: number, zone: string) =>

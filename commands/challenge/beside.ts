@@ -1,31 +1,32 @@
 /** What stands beside the announcement of a challenge: a thread to talk in, and its deadlines in the calendar. */
-import type { Appointment, Posted } from '../conversation/outbox.ts';
-import type { Challenge } from '../engine/challenges/challenge.ts';
+
+import type { DeadlineServices } from '../../src/conversation/deadline.ts';
+import type { Appointment, Posted } from '../../src/conversation/outbox.ts';
+import type { Challenge } from '../../src/engine/challenges/challenge.ts';
 import {
   asOf,
-  type Board,
+  type ChallengeScope,
   forgetPost,
   keepPost,
   postOf,
   type StoredChallenge,
-} from '../records/challenges/index.ts';
-import { groupSettings } from '../records/group.ts';
-import { wordsIn } from '../words/index.ts';
-import type { ChallengeDesk } from './telling.ts';
+} from '../../src/records/challenges/index.ts';
+import { groupSettings } from '../../src/records/group.ts';
+import { wordsIn } from '../../src/words/index.ts';
 
 /** Opens a thread under an announcement that has just been posted. A thread that cannot be is no fault. */
 export async function openThread(
-  { outbox, now }: ChallengeDesk,
-  board: Board,
+  { outbox, now }: DeadlineServices,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
   announcement: Posted,
 ): Promise<void> {
-  const { threads = true } = await groupSettings(board.store, board.group);
-  if (!threads || !outbox.openThread || (await postOf(board, challenge.id, 'thread'))) return;
+  const { threads = true } = await groupSettings(scope.store, scope.group);
+  if (!threads || !outbox.openThread || (await postOf(scope, challenge.id, 'thread'))) return;
   const { title } = asOf(challenge, now()).terms;
   if ((await outbox.openThread(announcement, title)) === 'opened')
     // A thread has the id of the message that it hangs on.
-    await keepPost(board, challenge.id, 'thread', {
+    await keepPost(scope, challenge.id, 'thread', {
       channel: announcement.message,
       message: announcement.message,
     });
@@ -39,22 +40,22 @@ const leastBefore = 60_000;
 
 /** Enters the deadlines of a challenge in the group's calendar, moves them, or takes them out. */
 export async function keepCalendar(
-  { outbox, now }: ChallengeDesk,
-  board: Board,
+  { outbox, now }: DeadlineServices,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
 ): Promise<void> {
-  const { calendar = true } = await groupSettings(board.store, board.group);
+  const { calendar = true } = await groupSettings(scope.store, scope.group);
   if (!calendar || !outbox.schedule || !outbox.reschedule) return;
-  const { store, group } = board;
+  const { store, group } = scope;
   for (const kind of kinds) {
     const wanted = appointment(kind, challenge, asOf(challenge, Number.MAX_SAFE_INTEGER));
-    const before = await postOf(board, challenge.id, kind);
+    const before = await postOf(scope, challenge.id, kind);
     if (before) {
       await outbox.reschedule(group, before.message, wanted);
       if (!wanted) await forgetPost({ store, group }, challenge.id, kind);
     } else if (wanted && wanted.from >= now() + leastBefore) {
       const id = await outbox.schedule(group, wanted);
-      if (id !== 'barred') await keepPost(board, challenge.id, kind, { channel: '', message: id });
+      if (id !== 'barred') await keepPost(scope, challenge.id, kind, { channel: '', message: id });
     }
   }
 }

@@ -1,28 +1,17 @@
-import type { Outbox, Place, Posted } from '../conversation/outbox.ts';
-import type { Block, Reply } from '../conversation/reply.ts';
+import type { DeadlineServices } from '../../src/conversation/deadline.ts';
+import type { Place, Posted } from '../../src/conversation/outbox.ts';
+import type { Block, Reply } from '../../src/conversation/reply.ts';
 import {
-  type Board,
+  type ChallengeScope,
   keepPost,
   type PostOf,
   postOf,
   type StoredChallenge,
-} from '../records/challenges/index.ts';
-import { groupSettings } from '../records/group.ts';
-import { keepNotice } from '../records/notices.ts';
-import type { Store } from '../records/store.ts';
-import { wordsIn } from '../words/index.ts';
-import type { Workers } from '../workers/workers.ts';
-
-export type ChallengeDesk = {
-  readonly store: Store;
-  readonly outbox: Outbox;
-  /** Draws; without it everything is told in words alone. */
-  readonly workers?: Workers | undefined;
-  /** The time, ms since 1970 UTC. */
-  readonly now: () => number;
-  /** Hears where a group could not be told. */
-  readonly onBarred?: ((where: { group: string; channel: string; what: string }) => void) | undefined;
-};
+} from '../../src/records/challenges/index.ts';
+import { groupSettings } from '../../src/records/group.ts';
+import { keepNotice } from '../../src/records/notices.ts';
+import { wordsIn } from '../../src/words/index.ts';
+import type { Workers } from '../../src/workers/workers.ts';
 
 /** Where the group of a challenge hears of it. */
 export const placeOf = ({ group, channel, language }: StoredChallenge): Place => ({
@@ -37,7 +26,7 @@ export type Drawing = () => Promise<Reply>;
 /** A reply with its picture first. A picture that cannot be drawn holds up no news. */
 export function pictured(
   reply: Reply,
-  { workers }: ChallengeDesk,
+  { workers }: DeadlineServices,
   draw: (workers: Workers) => Promise<readonly Block[]>,
 ): Drawing {
   let drawn: Promise<Reply> | undefined;
@@ -67,27 +56,31 @@ export type Told = Exclude<PostOf, 'thread' | 'entries-event' | 'votes-event'>;
  * same message.
  */
 export async function tellOnce(
-  desk: ChallengeDesk,
-  board: Board,
+  services: DeadlineServices,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
   { what, reply }: { what: Told; reply: Drawing },
 ): Promise<Posted | undefined> {
-  if (await postOf(board, challenge.id, what)) return undefined;
+  if (await postOf(scope, challenge.id, what)) return undefined;
   const place = placeOf(challenge);
-  const { callsRole } = what === 'announcement' ? await groupSettings(board.store, board.group) : {};
+  const { callsRole } = what === 'announcement' ? await groupSettings(scope.store, scope.group) : {};
   const nonce = `${marks[what]}${challenge.id}`.slice(0, 25);
-  const posted = await desk.outbox.post(place, await reply(), nonce, { calls: callsRole });
+  const posted = await services.outbox.post(place, await reply(), nonce, { calls: callsRole });
   if (posted === 'barred') {
-    await tellSteward(desk, challenge, what);
+    await tellSteward(services, challenge, what);
     return undefined;
   }
-  await keepPost(board, challenge.id, what, posted);
+  await keepPost(scope, challenge.id, what, posted);
   return posted;
 }
 
 /** Whoever opened the challenge hears once that the group did not: in private now, and with their next answer. */
-async function tellSteward(desk: ChallengeDesk, challenge: StoredChallenge, what: Told): Promise<void> {
-  const { store, outbox, now, onBarred } = desk;
+async function tellSteward(
+  services: DeadlineServices,
+  challenge: StoredChallenge,
+  what: Told,
+): Promise<void> {
+  const { store, outbox, now, onBarred } = services;
   const { id, group, channel, language, events } = challenge;
   onBarred?.({ group, channel, what });
   const opening = events.find(event => event.kind === 'opened');
@@ -107,11 +100,11 @@ async function tellSteward(desk: ChallengeDesk, challenge: StoredChallenge, what
 
 /** Puts the announcement right. Comes after whatever is to be posted: a message that cannot be edited holds up no news. */
 export async function updateAnnouncement(
-  { outbox }: ChallengeDesk,
-  board: Board,
+  { outbox }: DeadlineServices,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
   reply: Drawing,
 ): Promise<void> {
-  const announcement = await postOf(board, challenge.id, 'announcement');
+  const announcement = await postOf(scope, challenge.id, 'announcement');
   if (announcement) await outbox.edit(placeOf(challenge), announcement, await reply());
 }
