@@ -10,6 +10,13 @@ export function typedValue({ kind }: Pick<DeclaredOption, 'kind'>, text: string)
     case 'yes-no':
       if (/^(yes|y|true|sí|si)$/i.test(text)) return true;
       return /^(no|n|false)$/i.test(text) ? false : text;
+    case 'member':
+    case 'role':
+    case 'channel': {
+      // As it is mentioned on the platform, or by its id or name.
+      const id = /^<(?:@&|@!?|#)(\w+)>$/.exec(text.trim())?.[1] ?? text.trim().replace(/^[@#]/, '');
+      return { kind, id, name: id };
+    }
     case 'picture':
     case 'text':
     case 'choice':

@@ -75,7 +75,7 @@ function checkHeadline(meant: Meant, say: Words): string {
       ? say.checking.holdsUnless({ names: weak.map(plainName) })
       : wholeVerdict(meant, say);
   const told = name ? say.checking.named({ name, verdict: lower(verdict) }) : verdict;
-  return lawFirst(meant.report, { told, verdict: lower(verdict) }, say);
+  return lawFirst(meant.report, { told, verdict }, say);
 }
 
 /** What the law says first where it says more than "listed": another use, or a share that no dose may pass. */

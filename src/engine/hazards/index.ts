@@ -3,3 +3,4 @@ export { barredIn, refuseBarred, refusePoisonIn } from './colours/refuse.ts';
 export { EMERGENCY_IDS, type Emergency, type EmergencyId } from './emergencies/emergency.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
+export { type EntryKind, HAZARDS, type Hazard } from './table.ts';

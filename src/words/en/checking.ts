@@ -35,7 +35,7 @@ export const checking = {
   /** The verdict with the name in front, where there is one. */
   named: (v: { name: string; verdict: string }) => `${v.name}: ${v.verdict}`,
   notForSoap: (v: { name: string; use: OtherUse; verdict: string }) =>
-    `Not for soap: the US lists ${v.name} for ${uses[v.use]} only. In raw soap: ${v.verdict}`,
+    `Not for soap: the US lists ${v.name} for ${uses[v.use]} only. ${v.verdict}`,
   legalMost: (v: { law: 'us' | 'eu'; name: string; percent: number; verdict: string }) =>
     `At most ${v.percent} % of the bar (${v.law === 'us' ? 'US' : 'EU'} law, ${v.name}). ${v.verdict}`,
   holdsUnless: (v: { names: readonly string[] }) =>

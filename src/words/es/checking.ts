@@ -32,8 +32,7 @@ const uses: Readonly<Record<OtherUse, string>> = {
 
 export const checking: typeof en.checking = {
   named: v => `${v.name}: ${v.verdict}`,
-  notForSoap: v =>
-    `No es para jabón: EE. UU. lista ${v.name} solo para ${uses[v.use]}. En jabón crudo: ${v.verdict}`,
+  notForSoap: v => `No es para jabón: EE. UU. lista ${v.name} solo para ${uses[v.use]}. ${v.verdict}`,
   legalMost: v =>
     `Como mucho un ${v.percent} % de la pastilla (ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}, ${v.name}). ${v.verdict}`,
   holdsUnless: v =>

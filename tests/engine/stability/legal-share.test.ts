@@ -100,9 +100,9 @@ describe('every listed name finds itself and nothing else', () => {
   test('US listings without a number are found by name', () => {
     for (const { name, section } of usListings.filter(({ ci }) => ci.length === 0)) {
       const [only, more] = componentsOf(name);
-      expect(more, name).toBeUndefined();
+      expect(more).toBeUndefined();
       const us = substances.find(({ id }) => id === only?.id)?.us;
-      expect(us, name).toContain(section);
+      expect(us).toContain(section);
     }
   });
 
@@ -111,7 +111,7 @@ describe('every listed name finds itself and nothing else', () => {
     (_, ci) => {
       for (const number of ci) {
         const found = [...numbersOf(`CI ${number}`)].map(base);
-        expect(found, number).toContain(base(number));
+        expect(found).toContain(base(number));
       }
     },
   );

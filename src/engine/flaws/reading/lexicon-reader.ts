@@ -14,15 +14,15 @@ export type Mentioned<Name extends string = string> = {
 /** Finds the ideas of one lexicon in a text. */
 export type LexiconReader<Name extends string> = {
   /** True where a name in a pattern is an idea of this lexicon; any other name is a plain word. */
-  isConcept(name: string): name is Name;
+  readonly isConcept: (name: string) => name is Name;
   /** Every word its phrases are made of. */
   readonly words: ReadonlySet<string>;
   /** The word of the lexicon a misspelling was meant for, or undefined where the word is right or plain. */
-  meant(word: string): string | undefined;
+  readonly meant: (word: string) => string | undefined;
   /** The key a token is looked up by, after putting a slip of the thumb right. */
-  keyOf(token: Token): string;
+  readonly keyOf: (token: Token) => string;
   /** Every idea in the tokens: the longest phrase at each place, and what its words mean alone where they may. */
-  mentions(tokens: readonly Token[]): Mentioned<Name>[];
+  readonly mentions: (tokens: readonly Token[]) => Mentioned<Name>[];
 };
 
 type Node<Name> = { readonly next: Map<string, Node<Name>>; readonly concepts: Name[] };
