@@ -104,6 +104,10 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     channel,
     language,
     ...services,
+    workers: {
+      ...services.workers,
+      run: (name, input, more) => services.workers.run(name, input, { group, ...more }),
+    },
     shelf: { store, member: asker.id },
     recipes: { store, member: asker.id, group },
     change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },

@@ -1,6 +1,12 @@
 import type { ReasonId } from '../../engine/refusal.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const busy = {
+  member: 'Several of your answers are still being worked on.',
+  group: 'Many members of this group are waiting for pictures and plans right now.',
+  all: 'Many pictures and plans are waiting right now.',
+};
+
 const list = (names: readonly string[]) => names.join(', ');
 
 export const conversation = {
@@ -19,6 +25,7 @@ export type ConversationReason = Extract<
   | 'our-fault'
   | 'stewards-only'
   | 'workers-busy'
+  | 'work-took-too-long'
 >;
 
 export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = {
@@ -39,7 +46,9 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
   'command-unknown': ({ typed, nearest }) =>
     `There is no command “/${typed}”. Did you mean /${nearest.join(', /')}?`,
   'stewards-only': () => 'Only a steward of this group may do that. Ask one of them.',
-  'workers-busy': () => 'Many pictures are waiting right now. Please try again in a minute.',
+  'workers-busy': ({ full, seconds }) => `${busy[full]} Please try again in about ${seconds} seconds.`,
+  'work-took-too-long': () =>
+    'This took too long and was stopped; nothing was changed. A smaller or another picture, or fewer colours, may work.',
   'our-fault': ({ reference }) =>
     `Something went wrong on our side and nothing was changed. Please try again; if it stays, tell a steward “${reference}”.`,
 };
