@@ -1,6 +1,7 @@
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { preferencesOf } from '../records/preferences.ts';
+import { readOnce } from '../records/read-once.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
@@ -50,7 +51,12 @@ export function responseModeOf(
 }
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
-export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
+export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
+  const { services } = shared;
+  const conversation = {
+    ...shared,
+    services: { ...services, store: readOnce(services.store, 'preference/') },
+  };
   const language = await languageFor(asked, conversation);
   return { ...(await answerTo({ ...asked, language }, conversation)), language };
 }

@@ -22,7 +22,12 @@ export type Payload = {
 const MOST_TEXT = 3600;
 
 /** Members' words are shown as they were written: nothing in them is markup, a mention or a link. */
-export const plain = (text: string): string =>
+export const plain = (text: string): string => (MARKUP.test(text) ? escaped(text) : text);
+
+/** Anything that could be markup. Most sentences hold none, and escaping looks for each kind in turn. */
+const MARKUP = /[*_~|`[\]#\\<>:]|^\s*[-\d]/m;
+
+const escaped = (text: string): string =>
   escapeMarkdown(text, { heading: true, bulletedList: true, maskedLink: true })
     // The library's own escape of numbered lists would also hit "38.5 g" at the start of a line.
     .replaceAll(/^(\s*\d+)\.(?=\s)/gm, '$1\\.')
