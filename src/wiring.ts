@@ -1,9 +1,10 @@
 import { mkdir, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { pino } from 'pino';
+import { GrowingRegistry } from './conversation/growing-registry.ts';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
-import { readCommands } from './conversation/registry.ts';
+import { type CommandRegistry, readCommands } from './conversation/registry.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
 import type { Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
@@ -21,18 +22,23 @@ const DEMO_FOLDER = '.tintmoot/demo';
 const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, pino.destination(2));
 type Log = ReturnType<typeof logger>;
 
+type Opening = {
+  readonly registry?: Promise<CommandRegistry>;
+  readonly checkDue?: () => void;
+};
+
 /** Opens everything a question needs. */
 async function openConversation(
   environment: Environment,
   log: Log,
-  checkDue?: () => void,
+  { registry = readCommands(COMMANDS), checkDue }: Opening = {},
 ): Promise<Conversation> {
   const { TINTMOOT_STORE: address, TINTMOOT_SIGNING_KEY: given } = environment;
   const [, path] = /^sqlite:(?!:memory:)(.+)$/.exec(address) ?? [];
   if (path) await mkdir(dirname(path), { recursive: true });
   const store = await openStore(address);
   return {
-    registry: await readCommands(COMMANDS),
+    registry: await registry,
     services: { store, workers: openWorkers(), checkDue },
     key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store),
     onFault: (fault, reference) => {
@@ -56,7 +62,10 @@ function keepTime(
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
-    acts: registry.deadlineActs({ store, outbox, workers, now }),
+    acts: async () => {
+      await registry.complete?.();
+      return registry.deadlineActs({ store, outbox, workers, now });
+    },
     now,
     onFault: (fault, due) => {
       const { name, message, stack } = fault as Error;
@@ -101,12 +110,17 @@ async function registerCommands({
 
 /** Answers on a chat platform and keeps the groups' time, until closed. */
 async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
-  const [{ connect }, { discordOutbox }] = await Promise.all([
+  let scheduler: Scheduler | undefined;
+  const opening = openConversation(environment, log, {
+    registry: GrowingRegistry.of(COMMANDS),
+    checkDue: () => void scheduler?.check(),
+  });
+  // The store opens in its own thread while this one reads the library.
+  const [conversation, { connect }, { discordOutbox }] = await Promise.all([
+    opening,
     import('./discord/client.ts'),
     import('./discord/post.ts'),
   ]);
-  let scheduler: Scheduler | undefined;
-  const conversation = await openConversation(environment, log, () => void scheduler?.check());
   const connection = await connect(platform, conversation, log);
   scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now), { log, now });
   return {

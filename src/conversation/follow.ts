@@ -60,6 +60,9 @@ export function seal(
   return id;
 }
 
+/** The name that an id claims to lead to, unproved: for loading what opening it may need. */
+export const followUpNameIn = (id: string): string => id.split('~', 3)[2] ?? '';
+
 /** Opens a custom id. Throws a Refusal when it is forged, meant for somebody else, or too old. */
 export function open(
   id: string,

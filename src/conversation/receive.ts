@@ -39,11 +39,12 @@ type Task = ResponseMode & {
 };
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
-export function responseModeOf(
+export async function responseModeOf(
   question: Question,
   conversation: Conversation,
-): ResponseMode & { replaces: boolean } {
+): Promise<ResponseMode & { replaces: boolean }> {
   try {
+    await conversation.registry.prepare?.(question);
     return findTask(question, conversation);
   } catch {
     return { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false };
@@ -70,10 +71,13 @@ async function languageFor({ asker, language }: Origin, { services }: Conversati
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
+    await conversation.registry.prepare?.(question);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.idempotencyKey);
     if (task.access === 'steward') await requireSteward(context);
-    return sealed(await task.run(context), question, conversation);
+    const answer = await task.run(context);
+    if (!allKnown(answer, conversation)) await conversation.registry.complete?.();
+    return sealed(answer, question, conversation);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
     const reference = question.id.slice(-6);
@@ -88,9 +92,10 @@ export async function suggest(
   question: Extract<Question, { kind: 'typing' }>,
   conversation: Conversation,
 ): Promise<readonly Suggestion[]> {
-  const action = conversation.registry.actions.get(question.path.join(' '));
-  if (!action) return [];
   try {
+    await conversation.registry.prepare?.(question);
+    const action = conversation.registry.actions.get(question.path.join(' '));
+    if (!action) return [];
     const context = contextOf(question, conversation, question.id);
     return await action.complete(question.option, question.typed, context);
   } catch (error) {
@@ -117,11 +122,13 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     shelf: { store, member: asker.id },
     recipes: { store, member: asker.id, group },
     change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
-    commands: registry.commands.map(({ name, purpose, does }) => ({
-      name,
-      purpose,
-      subcommands: isAction(does) ? [] : Object.keys(does),
-    })),
+    get commands() {
+      return registry.commands.map(({ name, purpose, does }) => ({
+        name,
+        purpose,
+        subcommands: isAction(does) ? [] : Object.keys(does),
+      }));
+    },
     say: wordsIn(language),
     idempotencyKey,
   };
@@ -165,6 +172,12 @@ const unknownCommand = (typed: string, registry: CommandRegistry): never =>
 const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
 
 type Sealing = { readonly holder: Holder; readonly at: number };
+
+/** A choice may lead to another command, which nobody has asked for yet. */
+function allKnown(answer: Reply | Form, { registry: { nameOf } }: Conversation): boolean {
+  const follows = answer.kind === 'form' ? [answer.follow] : (answer.choices ?? []).map(one => one.follow);
+  return follows.every(({ followUp }) => nameOf.has(followUp));
+}
 
 /** Turns the follow-ups of an answer into signed ids. */
 function sealed(answer: Reply | Form, origin: Origin, conversation: Conversation): Unspoken {

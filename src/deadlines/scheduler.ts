@@ -6,7 +6,8 @@ export type Schedule = {
   readonly store: Store;
   /** True for the groups that this process acts for. */
   readonly serves: (group: string) => boolean;
-  readonly acts: DeadlineActs;
+  /** What to do about each kind of due; where it is a function, asked for when there is something to do. */
+  readonly acts: DeadlineActs | (() => Promise<DeadlineActs>);
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
   /** Hears of everything that did not work; it is tried again later. */
@@ -68,7 +69,8 @@ async function actOnAll(schedule: Schedule, pauses: Pauses, stopped: () => boole
 
 async function actOn({ store, acts, onFault }: Schedule, pauses: Pauses, due: Due): Promise<void> {
   try {
-    const act = acts[due.what];
+    const known = typeof acts === 'function' ? await acts() : acts;
+    const act = known[due.what];
     if (!act) throw new Error(`nobody here knows what to do about ${due.what}`);
     await act(due);
     await store.commit([dropDue(due)]);

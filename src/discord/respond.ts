@@ -26,7 +26,7 @@ export async function respond(
   question: Question,
   conversation: Conversation,
 ): Promise<void> {
-  const { seenBy, pace, replaces } = responseModeOf(question, conversation);
+  const { seenBy, pace, replaces } = await responseModeOf(question, conversation);
   const onlyAsker = seenBy === 'asker';
   const replacing = replaces && interaction.isMessageComponent();
   const answering = receive(question, conversation);

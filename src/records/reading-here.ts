@@ -70,7 +70,8 @@ export class ReadingHere implements Store {
   }
 
   async range(from: string, to: string, limit: number): Promise<readonly Entry[]> {
-    if (!this.#ready() || !(limit >= 1 && limit <= MOST_HERE)) return await this.#inner.range(from, to, limit);
+    if (!this.#ready() || !(limit >= 1 && limit <= MOST_HERE))
+      return await this.#inner.range(from, to, limit);
     try {
       this.#look();
       const rows = this.#range.all(NAMESPACE, from, to, limit) as unknown as readonly [string, string][];

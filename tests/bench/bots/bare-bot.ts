@@ -11,7 +11,9 @@ const { components } = JSON.parse(message) as { components: never[] };
 /** One row a commit, as the plain way of keeping something does. */
 function rowWriter(path: string): (key: string) => void {
   const db = new DatabaseSync(path);
-  db.exec('PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; CREATE TABLE rows (key TEXT PRIMARY KEY, text TEXT)');
+  db.exec(
+    'PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; CREATE TABLE rows (key TEXT PRIMARY KEY, text TEXT)',
+  );
   const insert = db.prepare('INSERT INTO rows VALUES (?, ?)');
   return key => void insert.run(key, message.slice(0, 200));
 }
