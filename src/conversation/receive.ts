@@ -26,6 +26,8 @@ export type Conversation = {
   readonly services: Services;
   /** Signs what buttons carry. */
   readonly key: Uint8Array;
+  /** Signed them before it: still good, so that a key can be changed without spoiling a button. */
+  readonly keyBefore?: Uint8Array | undefined;
   /** Told of faults of ours with the reference the member sees; never of what members wrote. */
   readonly onFault: (fault: unknown, reference: string) => void;
 };
@@ -134,7 +136,7 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
   };
 };
 
-function findTask(question: Question, { registry, key }: Conversation): Task {
+function findTask(question: Question, { registry, key, keyBefore: before }: Conversation): Task {
   switch (question.kind) {
     case 'command':
     case 'typing': {
@@ -148,7 +150,7 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       };
     }
     case 'follow': {
-      const opened = open(question.sealed, { key, holder: holderOf(question), at: question.at });
+      const opened = open(question.sealed, { key, before, holder: holderOf(question), at: question.at });
       const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };

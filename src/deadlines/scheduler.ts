@@ -10,6 +10,8 @@ export type Schedule = {
   readonly acts: DeadlineActs | (() => Promise<DeadlineActs>);
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
+  /** Hears after each look what is late of what this process acts for. */
+  readonly onLate?: (late: { readonly count: number; readonly seconds: number }) => void;
   /** Hears of everything that did not work; it is tried again later. */
   readonly onFault: (fault: unknown, due: Due | undefined) => void;
 };
@@ -58,13 +60,20 @@ export function startScheduler(schedule: Schedule): Scheduler {
 /** Groups side by side, so that one slow channel does not hold up the others; within a group in order of time. */
 async function actOnAll(schedule: Schedule, pauses: Pauses, stopped: () => boolean): Promise<void> {
   const dues = await duesBy(schedule.store, new Date(schedule.now()));
-  const mine = dues.filter(due => schedule.serves(due.group) && !pauses.holds(due));
-  const byGroup = Map.groupBy(mine, ({ group }) => group);
+  const mine = dues.filter(due => schedule.serves(due.group));
+  const byGroup = Map.groupBy(
+    mine.filter(due => !pauses.holds(due)),
+    ({ group }) => group,
+  );
   await Promise.all(
     [...byGroup.values()].map(async ofGroup => {
       for (const due of ofGroup) if (!stopped()) await actOn(schedule, pauses, due);
     }),
   );
+  // What failed, now or before, is still to be done.
+  const late = mine.filter(due => pauses.knows(due));
+  const oldest = late.reduce((least, { at }) => Math.min(least, at.getTime()), schedule.now());
+  schedule.onLate?.({ count: late.length, seconds: (schedule.now() - oldest) / 1000 });
 }
 
 async function actOn({ store, acts, onFault }: Schedule, pauses: Pauses, due: Due): Promise<void> {
@@ -93,6 +102,10 @@ class Pauses {
   holds(due: Due): boolean {
     const pause = this.#until.get(nameOf(due));
     return pause !== undefined && this.#now() < pause.at;
+  }
+
+  knows(due: Due): boolean {
+    return this.#until.has(nameOf(due));
   }
 
   add(due: Due): void {

@@ -20,12 +20,15 @@ const TAKEN = 40_060;
 export const isTooLate = (error: unknown): boolean =>
   error instanceof DiscordAPIError && (error.code === LOST || error.code === TAKEN);
 
-/** Answers an interaction exactly once: at once when the answer is quick, announced first when it is not. */
+/**
+ * Answers an interaction exactly once: at once when the answer is quick, announced first when it is not. Resolves with
+ * the answer once the platform has taken it.
+ */
 export async function respond(
   interaction: Acknowledgeable,
   question: Question,
   conversation: Conversation,
-): Promise<void> {
+): Promise<Answer> {
   const { seenBy, pace, replaces } = await responseModeOf(question, conversation);
   const onlyAsker = seenBy === 'asker';
   const replacing = replaces && interaction.isMessageComponent();
@@ -39,7 +42,7 @@ export async function respond(
   if (answer.kind === 'form') {
     if (inTime) await interactionForm(interaction, answer);
     else throw new Error('a form came too late to be shown');
-    return;
+    return answer;
   }
   const message = messageOf(answer);
   const hidden = onlyAsker || answer.kind === 'problem' ? MessageFlags.Ephemeral : 0;
@@ -49,6 +52,7 @@ export async function respond(
   else if (replacing && answer.kind === 'reply')
     await interaction.update({ ...message, flags, attachments: [] });
   else await interaction.reply({ ...message, flags: flags | hidden });
+  return answer;
 }
 
 /** Suggestions while a member types; too late is no harm. */
