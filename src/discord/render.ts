@@ -25,7 +25,7 @@ const MOST_TEXT = 3600;
 export const plain = (text: string): string => (MARKUP.test(text) ? escaped(text) : text);
 
 /** Anything that could be markup. Most sentences hold none, and escaping looks for each kind in turn. */
-const MARKUP = /[*_~|`[\]#\\<>:]|^\s*[-\d]/m;
+const MARKUP = /[*_~|`[\]#\\<]|^\s*(?:-\s|\d+\.\s)/m;
 
 const escaped = (text: string): string =>
   escapeMarkdown(text, { heading: true, bulletedList: true, maskedLink: true })

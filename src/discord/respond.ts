@@ -77,7 +77,9 @@ async function interactionForm(interaction: Acknowledgeable, form: Extract<Answe
 function messageOf(answer: Exclude<Answer, { kind: 'form' }>) {
   const { components, files }: Payload =
     answer.kind === 'problem' ? problemPayload(answer) : payloadOf(answer, wordsIn(answer.language));
-  return { components: [...components], files: [...files], allowedMentions: { parse: [] } };
+  // They are as the platform wants them: plain objects the library would go through once more, name by name.
+  const asTheyAre = components.map(component => ({ toJSON: () => component }));
+  return { components: asTheyAre, files: [...files], allowedMentions: { parse: [] } };
 }
 
 async function settlesWithin(promise: Promise<unknown>, ms: number): Promise<boolean> {
