@@ -6,13 +6,16 @@ import { type Host, type Member, openHost } from '../../../src/loopback/index.ts
 import { registry } from '../../loopback/room.ts';
 
 const TOKEN = 'bench-token';
+/** How many ask at once. */
+const TOGETHER = 16;
 /** Of the kernel's clock, by which it counts the time of processes. */
 const TICKS_PER_SECOND = 100;
 
 /** A bot in a process of its own, with a host of its own. */
 export type Bot = {
   readonly host: Host;
-  readonly member: Member;
+  /** As many as ask at once: each has records of their own. */
+  readonly members: readonly Member[];
   /** From the start of the process until the platform counts it as ready, ms. */
   readonly readyMs: number;
   /** Seconds of processor time spent so far. */
@@ -39,7 +42,7 @@ export async function startBot(script: URL, variables: NodeJS.ProcessEnv): Promi
   const status = () => readFileSync(`/proc/${child.pid}/status`, 'utf8');
   return {
     host,
-    member: group.addMember({ name: 'Bram' }),
+    members: Array.from({ length: TOGETHER }, (_, at) => group.addMember({ name: `Member ${at}` })),
     readyMs,
     cpu() {
       const fields = readFileSync(`/proc/${child.pid}/stat`, 'utf8').split(') ')[1]?.split(' ') ?? [];
@@ -66,23 +69,23 @@ export type Driven = {
   readonly took: readonly number[];
 };
 
-/** Asks `count` times, `together` at once, and waits for every answer. */
+/** Asks `count` times, every member one question after another, and waits for every answer. */
 export async function drive(
   bot: Bot,
-  { count, together, ask }: { count: number; together: number; ask: (member: Member) => Promise<unknown> },
+  { count, ask }: { count: number; ask: (member: Member) => Promise<unknown> },
 ): Promise<Driven> {
   const took: number[] = [];
   let asked = 0;
   const [began, cpu] = [performance.now(), bot.cpu()];
-  const one = async () => {
+  const one = async (member: Member) => {
     while (asked < count) {
       asked += 1;
       const at = performance.now();
-      await ask(bot.member);
+      await ask(member);
       took.push(performance.now() - at);
     }
   };
-  await Promise.all(Array.from({ length: together }, one));
+  await Promise.all(bot.members.map(one));
   const seconds = (performance.now() - began) / 1000;
   return {
     perSecond: count / seconds,
