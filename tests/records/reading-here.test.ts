@@ -87,6 +87,17 @@ test('nothing is read from a file that has been moved away', async () => {
   await rename(`${path}.away`, path);
 });
 
+test('nor from one whose place another file has taken', async () => {
+  await store.commit([put('a', 1)]);
+  const { store: here, asked } = watched(store);
+  await rename(path, `${path}.away`);
+  const other = await openStore(`sqlite:${join(folder, 'other.sqlite')}`);
+  await rename(join(folder, 'other.sqlite'), path);
+  await here.get(['a']).catch(() => undefined);
+  expect(asked).toEqual(['get']);
+  await other.close();
+});
+
 test('a question reads a record once, unless it writes or the reading failed', async () => {
   let reads = 0;
   let broken = true;
