@@ -3,7 +3,7 @@
  * writes one row that is on disk before it answers.
  */
 import { DatabaseSync } from 'node:sqlite';
-import { Client, Events, GatewayIntentBits, MessageFlags } from 'discord.js';
+import { Client, Events, GatewayIntentBits, type Interaction, MessageFlags } from 'discord.js';
 
 const { DISCORD_TOKEN: token, DISCORD_API: api, BARE_MESSAGE: message = '{}', BARE_ROWS: rows } = process.env;
 const { components } = JSON.parse(message) as { components: never[] };
@@ -23,10 +23,11 @@ const client = new Client({
   intents: [GatewayIntentBits.Guilds],
   rest: { globalRequestsPerSecond: 1_000, timeout: 5_000, ...(api && { api }) },
 });
-client.on(Events.InteractionCreate, async interaction => {
+async function answer(interaction: Interaction): Promise<void> {
   if (!interaction.isChatInputCommand()) return;
   write(interaction.id);
   await interaction.reply({ components, flags: MessageFlags.IsComponentsV2, allowedMentions: { parse: [] } });
-});
+}
+client.on(Events.InteractionCreate, interaction => void answer(interaction));
 await client.login(token);
 process.on('SIGTERM', () => process.exit(0));
