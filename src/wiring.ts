@@ -11,6 +11,7 @@ import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
 import type { Metrics } from './operations/metrics.ts';
+import { reviveChallenges } from './records/challenges/index.ts';
 import { StoreFailure } from './records/failure.ts';
 import { openStore } from './records/open.ts';
 import { signingKeyOf } from './records/signing-key.ts';
@@ -73,12 +74,15 @@ function keepTime(
     metrics,
   }: { readonly log: Log; readonly now: () => number; readonly metrics: Metrics | undefined },
 ): Scheduler {
+  const onBarred = (where: object) => log.warn(where, 'a group could not be told');
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
+    revive: group => reviveChallenges({ store, group }, now()),
+    isGone: group => outbox.isGone?.(group) ?? false,
     acts: async () => {
       await registry.complete?.();
-      return registry.deadlineActs({ store, outbox, workers, now });
+      return registry.deadlineActs({ store, outbox, workers, now, onBarred });
     },
     now,
     onLate: late => metrics?.dues(late),
@@ -172,7 +176,7 @@ async function answerOn(platform: Platform, environment: Environment, log: Log, 
   const closed = () => (connection?.open() ? undefined : 'not connected to the chat platform');
   const operations = at && metrics && (await openOperations(at, { metrics, conversation, closed }));
   connection = await connect(platform, conversation, log, metrics);
-  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now), {
+  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
     log,
     now,
     metrics,
@@ -215,7 +219,7 @@ async function localRoom(environment: Environment, args: readonly string[], scen
   const answerAt = async (platform: Platform, now: () => number) => {
     const { register } = await import('./discord/register.ts');
     await register(await readCommands(COMMANDS), platform);
-    return await answerOn(platform, environment, log, now);
+    return await answerOn({ ...platform, readsMessages: true }, environment, log, now);
   };
   await runLocalRoom(
     { environment, say, signal: stop.signal, answerAt, ...(scene && { scene }) },

@@ -60,8 +60,11 @@ export function seal(
   return id;
 }
 
-/** The name that an id claims to lead to, unproved: for loading what opening it may need. */
-export const followUpNameIn = (id: string): string => id.split('~', 3)[2] ?? '';
+/**
+ * The name that an id claims to lead to, unproved: for loading what opening it may need. Empty where it claims none;
+ * throws for nothing, not even where a broken packet brought no id at all.
+ */
+export const followUpNameIn = (id: string): string => /^[^~]*~[^~]*~([^~]*)/.exec(id)?.[1] ?? '';
 
 /**
  * Opens a custom id. What `before`, an earlier key, signed is as good. Throws a Refusal when it is forged, meant for

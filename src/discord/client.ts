@@ -1,10 +1,22 @@
-import { Client, Events, GatewayIntentBits, type Interaction, RESTEvents, Status } from 'discord.js';
+import {
+  Client,
+  Events,
+  GatewayIntentBits,
+  type Interaction,
+  type Message,
+  Partials,
+  Status,
+} from 'discord.js';
 import type { Logger } from 'pino';
 import { followUpNameIn } from '../conversation/follow.ts';
 import type { Question } from '../conversation/question.ts';
 import type { Conversation } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
+import { attachmentOrigins } from './download.ts';
+import { LateForms } from './late-forms.ts';
+import { answerNote } from './notes.ts';
 import { isTooLate, respond, respondTyping } from './respond.ts';
+import { REST_TIMEOUT_MS, Tally } from './rest.ts';
 import { questionOf } from './route.ts';
 
 /** A running client. */
@@ -14,6 +26,8 @@ export type Connection = {
   open(): boolean;
   /** Resolves with the reason when the platform has closed the door for good: the process should end. */
   readonly lost: Promise<string>;
+  /** What the platform said "too many" to. */
+  readonly tally: Tally;
   /** Takes nothing new, finishes what is in flight, lets go. Never waits longer than fifteen seconds. */
   close(): Promise<void>;
 };
@@ -21,29 +35,28 @@ export type Connection = {
 export type Platform = {
   readonly token: string;
   readonly api?: string;
+  /** True where the platform lets us read every message: the room on this machine, or with the privileged intent. */
+  readonly readsMessages?: boolean;
   /** Which shard this process is; absent for the only one. */
   readonly shard?: { readonly id: number; readonly of: number };
 };
 
+type Outcome = 'answered' | 'refused' | 'fault' | 'lost';
+
 /** Who is told how questions ended; `command` is the name of a command or of what follows one, never a member's word. */
 export type Watcher = {
-  answered(about: {
-    readonly command: string;
-    readonly outcome: 'answered' | 'refused' | 'fault' | 'lost';
-    readonly seconds: number;
-  }): void;
+  answered(about: { readonly command: string; readonly outcome: Outcome; readonly seconds: number }): void;
   /** The platform told us to wait. */
   rateLimited(): void;
 };
 const unwatched: Watcher = { answered: () => undefined, rateLimited: () => undefined };
 
 /**
+ * Of the client's own line, which carries answers to interactions: what groups are told unasked goes over another.
  * The library counts answers to interactions against its own limit of 50 requests a second, which the
  * platform does not: see "Interaction endpoints are not bound to the bot's Global Rate Limit" there.
  */
 const REQUESTS_PER_SECOND = 1_000;
-/** Long enough for a picture over a slow line, short enough that a hung request does not pile up more. */
-const REST_TIMEOUT_MS = 5_000;
 const FINISH_WITHIN_MS = 10_000;
 const LEAVE_WITHIN_MS = 5_000;
 /** Interactions remembered to tell a second delivery: a resumed connection repeats the last few at most. */
@@ -51,24 +64,34 @@ const REMEMBERED = 10_000;
 
 /** Connects to the chat platform and answers what comes. Rejects when the platform turns us away. */
 export async function connect(
-  { token, api, shard }: Platform,
+  { token, api, shard, readsMessages = false }: Platform,
   conversation: Conversation,
   log: Logger,
   watcher: Watcher = unwatched,
 ): Promise<Connection> {
   const client = new Client({
-    intents: [GatewayIntentBits.Guilds],
+    // Messages come only so that a cry for help is answered; see `notes.ts`.
+    intents: [
+      GatewayIntentBits.Guilds,
+      GatewayIntentBits.GuildMessages,
+      GatewayIntentBits.DirectMessages,
+      ...(readsMessages ? [GatewayIntentBits.MessageContent] : []),
+    ],
+    partials: [Partials.Channel],
     ...(shard && { shards: [shard.id], shardCount: shard.of }),
     allowedMentions: { parse: [] },
     rest: { globalRequestsPerSecond: REQUESTS_PER_SECOND, timeout: REST_TIMEOUT_MS, ...(api && { api }) },
   });
+  guardPackets(client, log);
+  const tally = new Tally(() => watcher.rateLimited());
+  tally.listen(client.rest);
+  const desk = { conversation, log, watcher, lateForms: new LateForms(), origins: attachmentOrigins(api) };
   const { promise: lost, resolve: lose } = Promise.withResolvers<string>();
   client.on(Events.ShardDisconnect, ({ code }) => lose(`the platform closed the connection (${code})`));
   client.on(Events.Invalidated, () => lose('the platform ended the session'));
   client.on(Events.ShardError, (error, shard) =>
     log.warn({ shard, error: error.message }, 'connection error'),
   );
-  client.rest.on(RESTEvents.RateLimited, () => watcher.rateLimited());
   client.on(Events.Error, error => log.error({ error: error.message }, 'client error'));
 
   const inFlight = new Set<Promise<void>>();
@@ -77,9 +100,12 @@ export async function connect(
   client.on(Events.InteractionCreate, interaction => {
     if (closing || taken.has(interaction.id)) return;
     remember(taken, interaction.id);
-    const answering = answer(interaction, conversation, { log, watcher }).finally(() =>
-      inFlight.delete(answering),
-    );
+    const answering = answer(interaction, desk).finally(() => inFlight.delete(answering));
+    inFlight.add(answering);
+  });
+  client.on(Events.MessageCreate, message => {
+    if (closing || taken.has(message.id)) return;
+    const answering = noteTaken(message, conversation, log).finally(() => inFlight.delete(answering));
     inFlight.add(answering);
   });
 
@@ -90,6 +116,7 @@ export async function connect(
     client,
     lost,
     open: () => !closing && client.ws.status === Status.Ready,
+    tally,
     async close() {
       closing = true;
       await within(FINISH_WITHIN_MS, Promise.allSettled(inFlight));
@@ -98,47 +125,56 @@ export async function connect(
   };
 }
 
-async function answer(
-  interaction: Interaction,
-  conversation: Conversation,
-  { log, watcher }: { readonly log: Logger; readonly watcher: Watcher },
-): Promise<void> {
+type Desk = {
+  readonly conversation: Conversation;
+  readonly log: Logger;
+  readonly watcher: Watcher;
+  readonly lateForms: LateForms;
+  readonly origins: ReadonlySet<string>;
+};
+
+/** Never rejects: an interaction that cannot be read or answered is noted, and the next one is taken. */
+async function answer(interaction: Interaction, desk: Desk): Promise<void> {
+  const { conversation, log, watcher, lateForms, origins } = desk;
   const began = performance.now();
-  const question = questionOf(interaction);
-  if (!question) return;
-  const { kind, id } = question;
-  const ended = (outcome: Parameters<Watcher['answered']>[0]['outcome']) => {
+  let question: Question | undefined;
+  const ended = (outcome: Outcome) => {
     const [command, ms] = [askedFor(question, conversation), performance.now() - began];
     watcher.answered({ command, outcome, seconds: ms / 1000 });
-    return { kind, command, outcome, interaction: id, ms: Math.round(ms) };
+    const kind = question?.kind ?? 'unread';
+    return { kind, command, outcome, interaction: interaction.id, ms: Math.round(ms) };
   };
   try {
-    let outcome: 'answered' | 'refused' | 'fault' = 'answered';
+    if (interaction.isButton() && LateForms.isFor(interaction.customId))
+      return await lateForms.press(interaction);
+    question = questionOf(interaction, origins);
+    if (!question) return;
+    let outcome: Outcome = 'answered';
     if (question.kind === 'typing' && interaction.isAutocomplete())
       await respondTyping(interaction, question, conversation);
     else if (interaction.isRepliable())
-      outcome = outcomeOf(
-        await respond(interaction as Parameters<typeof respond>[0], question, conversation),
-      );
+      outcome = outcomeOf(await respond(interaction as Parameters<typeof respond>[0], question, desk));
     log.info(ended(outcome), 'answered');
   } catch (error) {
     const { name, message, stack } = error as Error;
     const late = isTooLate(error);
-    const level = late || kind === 'typing' ? 'warn' : 'error';
+    const level = late || question?.kind === 'typing' ? 'warn' : 'error';
     log[level]({ ...ended(late ? 'lost' : 'fault'), name, message, stack }, 'not answered');
   }
 }
 
-const outcomeOf = (given: Answer) => {
+const outcomeOf = (given: Answer): Outcome => {
   if (given.kind !== 'problem') return 'answered';
   return OUR_FAULTS.test(given.id) ? 'fault' : 'refused';
 };
 /** Ids of the refusals that tell of a fault of ours, or of the store's. */
 const OUR_FAULTS = /^(?:our-fault|records-|work-took-too-long)/;
 
-/** What was asked for, by a name that is declared: whatever else is claimed counts as `unknown`. */
-function askedFor(question: Question, { registry }: Conversation): string {
-  switch (question.kind) {
+/** What was asked for, by a name that is declared: whatever else is claimed, or could not be read, is `unknown`. */
+function askedFor(question: Question | undefined, { registry }: Conversation): string {
+  switch (question?.kind) {
+    case undefined:
+      return 'unknown';
     case 'command':
     case 'typing': {
       const name = question.path.join(' ');
@@ -150,6 +186,34 @@ function askedFor(question: Question, { registry }: Conversation): string {
     }
     case 'point':
       return registry.menuEntries.has(question.entry) ? question.entry : 'unknown';
+  }
+}
+
+/**
+ * The library itself throws on a packet that lacks what it expects, out of reach of any listener, and the process
+ * would end. `handlePacket` is private there; the version is pinned, and a test sends such packets.
+ */
+function guardPackets(client: Client, log: Logger): void {
+  const ws = client.ws as unknown as { handlePacket(...packet: unknown[]): unknown };
+  const handle = ws.handlePacket.bind(client.ws);
+  ws.handlePacket = (...packet) => {
+    try {
+      return handle(...packet);
+    } catch (error) {
+      const { name, message, stack } = error as Error;
+      log.error({ name, message, stack }, 'a packet could not be read');
+      return false;
+    }
+  };
+}
+
+/** Answers a note that tells of an emergency; says nothing of any other, nor of what it said. */
+async function noteTaken(message: Message, conversation: Conversation, log: Logger): Promise<void> {
+  try {
+    if (await answerNote(message, conversation)) log.info({ kind: 'note', message: message.id }, 'answered');
+  } catch (error) {
+    const { name, message: what, stack } = error as Error;
+    log.error({ kind: 'note', message: message.id, name, what, stack }, 'not answered');
   }
 }
 

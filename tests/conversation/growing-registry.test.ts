@@ -1,7 +1,10 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { firstAidFor } from '../../src/conversation/first-aid.ts';
 import { GrowingRegistry } from '../../src/conversation/growing-registry.ts';
 import type { Question } from '../../src/conversation/question.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { type Conversation, responseModeOf } from '../../src/conversation/receive.ts';
+import { indexCommands, readCommands } from '../../src/conversation/registry.ts';
+import { wordsIn } from '../../src/words/index.ts';
 
 const folder = new URL('../../commands/', import.meta.url);
 const origin = {
@@ -40,4 +43,39 @@ test.for([
   const all = await readCommands(folder);
   expect(names(registry)).toEqual(all.commands.map(({ name }) => name));
   expect(registry.complete()).toBeUndefined();
+});
+
+describe('first aid', () => {
+  const words = ['lye in my eye'];
+  const say = wordsIn('en');
+  const inChannel = { ...origin, channel: 'bench' };
+
+  test('loads what its button leads to, and nothing that was asked', async () => {
+    const registry = await GrowingRegistry.of(folder);
+    expect(await firstAidFor(['lovely soap'], inChannel, { say, registry })).toBeUndefined();
+    expect(names(registry)).toEqual([]);
+    const reply = await firstAidFor(words, inChannel, { say, registry });
+    expect(reply?.choices?.map(({ label }) => label)).toEqual([say.firstAid.share]);
+    expect(names(registry)).toEqual(['first-aid']);
+  });
+
+  test('comes, without its button, where that cannot be loaded', async () => {
+    const broken = { ...indexCommands([]), prepare: () => Promise.reject(new Error('disk gone')) };
+    const reply = await firstAidFor(words, inChannel, { say, registry: broken });
+    expect(reply?.headline).toBe(say.firstAid.headlines['lye-eye']);
+    expect(reply?.choices).toBeUndefined();
+  });
+
+  test('is seen coming before anything is loaded', async () => {
+    const registry = await GrowingRegistry.of(folder);
+    const asked: Question = {
+      ...inChannel,
+      kind: 'command',
+      path: ['diagnose'],
+      given: { words: words[0]! },
+    };
+    const conversation = { registry } as unknown as Conversation;
+    expect(await responseModeOf(asked, conversation)).toMatchObject({ seenBy: 'asker', pace: 'quick' });
+    expect(names(registry)).toEqual([]);
+  });
 });
