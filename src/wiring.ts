@@ -1,19 +1,22 @@
 import { mkdir, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { pino } from 'pino';
+import { GrowingRegistry } from './conversation/growing-registry.ts';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
-import { readCommands } from './conversation/registry.ts';
+import { type CommandRegistry, readCommands } from './conversation/registry.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
-import type { Platform } from './discord/client.ts';
+import type { Connection, Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
+import type { Metrics } from './operations/metrics.ts';
 import { reviveChallenges } from './records/challenges/index.ts';
+import { StoreFailure } from './records/failure.ts';
 import { openStore } from './records/open.ts';
 import { signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
-import { openWorkers } from './workers/workers.ts';
+import { openWorkers, type Workers } from './workers/workers.ts';
 
 const COMMANDS = new URL('../commands/', import.meta.url);
 const DEMO_FOLDER = '.tintmoot/demo';
@@ -22,21 +25,34 @@ const DEMO_FOLDER = '.tintmoot/demo';
 const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, pino.destination(2));
 type Log = ReturnType<typeof logger>;
 
+type Opening = {
+  readonly registry?: Promise<CommandRegistry>;
+  readonly checkDue?: () => void;
+  readonly workers?: Workers;
+  readonly onStoreFailure?: (failure: StoreFailure) => void;
+};
+
 /** Opens everything a question needs. */
 async function openConversation(
   environment: Environment,
   log: Log,
-  checkDue?: () => void,
+  { registry = readCommands(COMMANDS), checkDue, workers = openWorkers(), onStoreFailure }: Opening = {},
 ): Promise<Conversation> {
-  const { TINTMOOT_STORE: address, TINTMOOT_SIGNING_KEY: given } = environment;
+  const {
+    TINTMOOT_STORE: address,
+    TINTMOOT_SIGNING_KEY: given,
+    TINTMOOT_SIGNING_KEY_BEFORE: before,
+  } = environment;
   const [, path] = /^sqlite:(?!:memory:)(.+)$/.exec(address) ?? [];
   if (path) await mkdir(dirname(path), { recursive: true });
   const store = await openStore(address);
   return {
-    registry: await readCommands(COMMANDS),
-    services: { store, workers: openWorkers(), checkDue },
+    registry: await registry,
+    services: { store, workers, checkDue },
     key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store),
+    ...(before && { keyBefore: Buffer.from(before, 'base64') }),
     onFault: (fault, reference) => {
+      if (fault instanceof StoreFailure) onStoreFailure?.(fault);
       const { name, message, stack } = fault as Error;
       log.error({ reference, name, message, stack }, 'a question was not answered');
     },
@@ -52,22 +68,26 @@ async function closeConversation({ services }: Conversation): Promise<void> {
 function keepTime(
   { registry, services: { store, workers } }: Conversation,
   outbox: Outbox,
-  { log, now }: { readonly log: Log; readonly now: () => number },
+  {
+    log,
+    now,
+    metrics,
+  }: { readonly log: Log; readonly now: () => number; readonly metrics: Metrics | undefined },
 ): Scheduler {
+  const onBarred = (where: object) => log.warn(where, 'a group could not be told');
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
     revive: group => reviveChallenges({ store, group }, now()),
     isGone: group => outbox.isGone?.(group) ?? false,
-    acts: registry.deadlineActs({
-      store,
-      outbox,
-      workers,
-      now,
-      onBarred: where => log.warn(where, 'a group could not be told'),
-    }),
+    acts: async () => {
+      await registry.complete?.();
+      return registry.deadlineActs({ store, outbox, workers, now, onBarred });
+    },
     now,
+    onLate: late => metrics?.dues(late),
     onFault: (fault, due) => {
+      if (fault instanceof StoreFailure) metrics?.storeFailed(fault);
       const { name, message, stack } = fault as Error;
       log.error({ what: due?.what, name, message, stack }, 'something due was not done');
     },
@@ -108,18 +128,58 @@ async function registerCommands({
   return 0;
 }
 
+/** Health and metrics, for those who run it. Ready is who is connected and can read its records. */
+async function openOperations(
+  at: { readonly host: string; readonly port: number },
+  {
+    metrics,
+    conversation: { services },
+    closed,
+  }: {
+    readonly metrics: Metrics;
+    readonly conversation: Conversation;
+    /** What is wrong with the connection, if anything. */
+    readonly closed: () => string | undefined;
+  },
+) {
+  const { serveOperations } = await import('./operations/server.ts');
+  return await serveOperations(at, {
+    metrics,
+    async ready() {
+      const wrong = closed() ?? metrics.storeTrouble();
+      if (wrong === undefined) await services.store.range('meta/', 'meta0', 1);
+      return wrong;
+    },
+  });
+}
+
 /** Answers on a chat platform and keeps the groups' time, until closed. */
 async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
-  const [{ connect }, { discordOutbox }] = await Promise.all([
+  let scheduler: Scheduler | undefined;
+  const workers = openWorkers();
+  const { TINTMOOT_OPERATIONS: at } = environment;
+  // Nobody who does not look pays for counting.
+  const metrics = at && (await import('./operations/metrics.ts')).openMetrics(() => workers.load());
+  const opening = openConversation(environment, log, {
+    registry: GrowingRegistry.of(COMMANDS),
+    checkDue: () => void scheduler?.check(),
+    workers,
+    onStoreFailure: failure => metrics?.storeFailed(failure),
+  });
+  // The store opens in its own thread while this one reads the library.
+  const [conversation, { connect }, { discordOutbox }] = await Promise.all([
+    opening,
     import('./discord/client.ts'),
     import('./discord/post.ts'),
   ]);
-  let scheduler: Scheduler | undefined;
-  const conversation = await openConversation(environment, log, () => void scheduler?.check());
-  const connection = await connect(platform, conversation, log);
+  let connection: Connection | undefined;
+  const closed = () => (connection?.open() ? undefined : 'not connected to the chat platform');
+  const operations = at && metrics && (await openOperations(at, { metrics, conversation, closed }));
+  connection = await connect(platform, conversation, log, metrics);
   scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
     log,
     now,
+    metrics,
   });
   return {
     conversation,
@@ -127,6 +187,7 @@ async function answerOn(platform: Platform, environment: Environment, log: Log, 
     lost: connection.lost,
     async close() {
       await Promise.all([scheduler.stop(), connection.close()]);
+      await operations?.close();
       await closeConversation(conversation);
     },
   };

@@ -163,6 +163,8 @@ export type Command = {
   readonly followUps: Readonly<Record<string, FollowUp>>;
   readonly menu?: MenuEntry;
   readonly deadlines?: Deadlines;
+  /** True where its answers speak of every command there is. */
+  readonly listsCommands?: boolean;
 };
 
 /** What to do when a time has come that the command once set; the names of its dues are its own. */
@@ -172,13 +174,14 @@ type Extras = {
   readonly followUps?: Readonly<Record<string, FollowUp>>;
   readonly menu?: MenuEntry;
   readonly deadlines?: Deadlines;
+  readonly listsCommands?: boolean;
 };
 
 /** A command that is one action. */
 export const command = (
   name: string,
   does: Action,
-  { followUps = {}, menu, deadlines }: Extras = {},
+  { followUps = {}, menu, deadlines, listsCommands }: Extras = {},
 ): Command => ({
   name,
   purpose: does.purpose,
@@ -186,6 +189,7 @@ export const command = (
   followUps,
   ...(menu && { menu }),
   ...(deadlines && { deadlines }),
+  ...(listsCommands && { listsCommands }),
 });
 
 /** A command with subcommands. */

@@ -82,13 +82,15 @@ export const shareFirstAid = followUp({
  * The first aid that a question needs before anything else; undefined where its texts tell of no emergency. Where others
  * may be there to help, one button shows it to them.
  */
-export function firstAidFor(
+export async function firstAidFor(
   texts: readonly string[],
-  { channel, locale }: Pick<Origin, 'channel' | 'locale'>,
+  origin: Origin,
   { say, registry }: { readonly say: Words; readonly registry: CommandRegistry },
-): Reply | undefined {
+): Promise<Reply | undefined> {
   const ids = emergenciesIn(texts);
   if (ids.length === 0) return undefined;
+  const { channel, locale } = origin;
+  if (channel !== undefined) await loadSharing(origin, registry);
   const reply = firstAidReply(ids, { say, locale });
   const misread: Block = { kind: 'text', text: say.firstAid.misread };
   const canShare = channel !== undefined && registry.nameOf.has(shareFirstAid);
@@ -105,4 +107,13 @@ export function firstAidFor(
       ],
     }),
   };
+}
+
+/** Loads the command that the button leads to, and no other. Where it cannot be loaded, help comes without the button. */
+async function loadSharing(origin: Origin, registry: CommandRegistry): Promise<void> {
+  try {
+    await registry.prepare?.({ ...origin, kind: 'command', path: ['first-aid'], given: {} });
+  } catch {
+    // What to do matters more than who else is shown it.
+  }
 }

@@ -2,6 +2,7 @@ import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
+import { readOnce } from '../records/read-once.ts';
 import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
@@ -31,6 +32,8 @@ export type Conversation = {
   readonly services: Services;
   /** Signs what buttons carry. */
   readonly key: Uint8Array;
+  /** Signed them before it: still good, so that a key can be changed without spoiling a button. */
+  readonly keyBefore?: Uint8Array | undefined;
   /** Told of faults of ours with the reference the member sees; never of what members wrote. */
   readonly onFault: (fault: unknown, reference: string) => void;
 };
@@ -46,12 +49,13 @@ type Task = ResponseMode & {
 };
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
-export function responseModeOf(
+export async function responseModeOf(
   question: Question,
   conversation: Conversation,
-): ResponseMode & { replaces: boolean } {
+): Promise<ResponseMode & { replaces: boolean }> {
   if (emergenciesIn(freeTexts(question)).length > 0) return TO_ASKER;
   try {
+    await conversation.registry.prepare?.(question);
     const task = findTask(question, conversation);
     return isBroughtAlong(question) ? { ...task, seenBy: 'asker' } : task;
   } catch {
@@ -72,7 +76,12 @@ const TO_ASKER = {
 } as const;
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
-export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
+export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
+  const { services } = shared;
+  const conversation = {
+    ...shared,
+    services: { ...services, store: readOnce(services.store, 'preference/') },
+  };
   const language = await languageFor(asked, conversation);
   const question = { ...asked, language };
   const [answered, notices] = await Promise.all([
@@ -85,7 +94,9 @@ export async function receive(asked: Question, conversation: Conversation): Prom
 
 /** What a member is told along with the answer to a command that only they see: that something did not reach a group. */
 async function waitingFor(question: Question, conversation: Conversation): Promise<readonly Notice[]> {
-  if (question.kind !== 'command' || responseModeOf(question, conversation).seenBy !== 'asker') return [];
+  if (question.kind !== 'command') return [];
+  const { seenBy } = await responseModeOf(question, conversation);
+  if (seenBy !== 'asker') return [];
   // A notice that cannot be read holds up no answer; it waits for the next.
   return await noticesFor(conversation.services.store, question.asker.id).catch(() => []);
 }
@@ -112,16 +123,18 @@ async function languageFor({ asker, language }: Origin, { services }: Conversati
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
-    // Before anything is looked up, checked or reckoned: whoever is hurt is told what to do.
+    // Before anything is loaded, looked up, checked or reckoned: whoever is hurt is told what to do.
     const { registry } = conversation;
-    const firstAid = firstAidFor(freeTexts(question), question, { say, registry });
+    const firstAid = await firstAidFor(freeTexts(question), question, { say, registry });
     if (firstAid) return sealed(firstAid, question, conversation);
+    await registry.prepare?.(question);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.idempotencyKey);
     if (!task.anywhere && isBroughtAlong(question)) refuse('group-only', {});
     if (task.access === 'steward') await requireSteward(context);
     const answer = await task.run(context);
     if (answer.kind === 'form' && !task.opensForm) throw new Error('a form where none was declared');
+    if (!allKnown(answer, conversation)) await registry.complete?.();
     return sealed(answer, question, conversation);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
@@ -149,9 +162,10 @@ export async function suggest(
   question: Extract<Question, { kind: 'typing' }>,
   conversation: Conversation,
 ): Promise<readonly Suggestion[]> {
-  const action = conversation.registry.actions.get(question.path.join(' '));
-  if (!action) return [];
   try {
+    await conversation.registry.prepare?.(question);
+    const action = conversation.registry.actions.get(question.path.join(' '));
+    if (!action) return [];
     const context = contextOf(question, conversation, question.id);
     return await action.complete(question.option, question.typed, context);
   } catch (error) {
@@ -169,7 +183,7 @@ export async function firstAidForWords(
   if (emergenciesIn([words]).length === 0) return undefined;
   const language = await languageFor(origin, conversation);
   const say = wordsIn(language);
-  const reply = firstAidFor([words], origin, { say, registry: conversation.registry });
+  const reply = await firstAidFor([words], origin, { say, registry: conversation.registry });
   return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
 }
 
@@ -186,14 +200,20 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     language,
     locale,
     ...services,
+    workers: {
+      ...services.workers,
+      run: (name, input, more) => services.workers.run(name, input, { group, ...more }),
+    },
     shelf: { store, member: asker.id },
     recipes: { store, member: asker.id, group },
     change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
-    commands: registry.commands.map(({ name, purpose, does }) => ({
-      name,
-      purpose,
-      subcommands: isAction(does) ? [] : Object.keys(does),
-    })),
+    get commands() {
+      return registry.commands.map(({ name, purpose, does }) => ({
+        name,
+        purpose,
+        subcommands: isAction(does) ? [] : Object.keys(does),
+      }));
+    },
     say: wordsIn(language),
     idempotencyKey,
     async run(command, given) {
@@ -209,7 +229,7 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
   return context;
 };
 
-function findTask(question: Question, { registry, key }: Conversation): Task {
+function findTask(question: Question, { registry, key, keyBefore: before }: Conversation): Task {
   switch (question.kind) {
     case 'command':
     case 'typing': {
@@ -226,7 +246,7 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       };
     }
     case 'follow': {
-      const opened = open(question.sealed, { key, holder: holderOf(question), at: question.at });
+      const opened = open(question.sealed, { key, before, holder: holderOf(question), at: question.at });
       const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };
@@ -259,6 +279,12 @@ const unknownCommand = (typed: string, registry: CommandRegistry): never =>
 const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
 
 type Sealing = { readonly holder: Holder; readonly at: number };
+
+/** A choice may lead to another command, which nobody has asked for yet. */
+function allKnown(answer: Reply | Form, { registry: { nameOf } }: Conversation): boolean {
+  const follows = answer.kind === 'form' ? [answer.follow] : (answer.choices ?? []).map(one => one.follow);
+  return follows.every(({ followUp }) => nameOf.has(followUp));
+}
 
 /** Turns the follow-ups of an answer into signed ids. */
 function sealed(answer: Reply | Form, origin: Origin, conversation: Conversation): Unspoken {

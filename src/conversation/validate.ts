@@ -81,10 +81,11 @@ function checkNumber({ name, kind, least = 0, most = 0 }: DeclaredOption, value:
 function gathered(schema: z.ZodObject, given: Given): Record<string, unknown> {
   const whole: Record<string, unknown> = {};
   for (const name of Object.keys(schema.shape)) {
+    if (given[name] !== undefined) whole[name] = given[name];
+    if (!Object.keys(given).some(one => one.startsWith(`${name}-`))) continue;
     const repeated = Array.from({ length: 25 }, (_, index) => given[repeatedName(name, index + 1)]);
     const several = repeated.filter(value => value !== undefined);
     if (several.length > 0) whole[name] = several;
-    else if (given[name] !== undefined) whole[name] = given[name];
   }
   return whole;
 }

@@ -11,10 +11,12 @@ export type Schedule = {
   readonly isGone?: (group: string) => boolean;
   /** Notes anew what is to be done for a group that took us in again. */
   readonly revive?: (group: string) => Promise<void>;
-  /** What to do, by the name of the due. */
-  readonly acts: DeadlineActs;
+  /** What to do, by the name of the due; where it is a function, asked for when there is something to do. */
+  readonly acts: DeadlineActs | (() => Promise<DeadlineActs>);
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
+  /** Hears after each look what is late of what this process acts for. */
+  readonly onLate?: (late: { readonly count: number; readonly seconds: number }) => void;
   /** Hears of everything that did not work; it is tried again later. */
   readonly onFault: (fault: unknown, due: Due | undefined) => void;
 };
@@ -68,13 +70,18 @@ async function actOnAll(schedule: Schedule, pauses: Pauses, stopped: () => boole
   const dues = await duesBy(schedule.store, new Date(schedule.now()));
   const gone = new Set(dues.map(({ group }) => group).filter(group => schedule.isGone?.(group)));
   for (const group of gone) await leaveGroup(schedule.store, group, new Date(schedule.now()));
-  const mine = dues.filter(due => schedule.serves(due.group) && !pauses.holds(due));
-  const waiting = Map.groupBy(mine, ({ group }) => group).values();
+  const mine = dues.filter(due => schedule.serves(due.group));
+  const ready = mine.filter(due => !pauses.holds(due));
+  const waiting = Map.groupBy(ready, ({ group }) => group).values();
   const actForOneAfterAnother = async () => {
     for (const ofGroup of waiting)
       for (const due of ofGroup) if (!stopped()) await actOn(schedule, pauses, due);
   };
   await Promise.all(Array.from({ length: groupsAtOnce }, actForOneAfterAnother));
+  // What failed, now or before, is still to be done.
+  const late = mine.filter(due => pauses.knows(due));
+  const oldest = late.reduce((least, { at }) => Math.min(least, at.getTime()), schedule.now());
+  schedule.onLate?.({ count: late.length, seconds: (schedule.now() - oldest) / 1000 });
 }
 
 /** What a group had going when it put us out goes on where it took us in again. */
@@ -88,7 +95,8 @@ async function takeUpAgain({ store, serves, revive }: Schedule): Promise<void> {
 
 async function actOn({ store, acts, onFault }: Schedule, pauses: Pauses, due: Due): Promise<void> {
   try {
-    const act = acts[due.what];
+    const known = typeof acts === 'function' ? await acts() : acts;
+    const act = known[due.what];
     if (!act) throw new Error(`nobody here knows what to do about ${due.what}`);
     await act(due);
     await store.commit([dropDue(due)]);
@@ -111,6 +119,10 @@ class Pauses {
   holds(due: Due): boolean {
     const pause = this.#until.get(nameOf(due));
     return pause !== undefined && this.#now() < pause.at;
+  }
+
+  knows(due: Due): boolean {
+    return this.#until.has(nameOf(due));
   }
 
   add(due: Due): void {

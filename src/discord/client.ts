@@ -1,6 +1,17 @@
-import { Client, Events, GatewayIntentBits, type Interaction, type Message, Partials } from 'discord.js';
+import {
+  Client,
+  Events,
+  GatewayIntentBits,
+  type Interaction,
+  type Message,
+  Partials,
+  Status,
+} from 'discord.js';
 import type { Logger } from 'pino';
+import { followUpNameIn } from '../conversation/follow.ts';
+import type { Question } from '../conversation/question.ts';
 import type { Conversation } from '../conversation/receive.ts';
+import type { Answer } from '../conversation/reply.ts';
 import { attachmentOrigins } from './download.ts';
 import { LateForms } from './late-forms.ts';
 import { answerNote } from './notes.ts';
@@ -11,6 +22,8 @@ import { questionOf } from './route.ts';
 /** A running client. */
 export type Connection = {
   readonly client: Client;
+  /** True while the platform's socket is open and answered. */
+  open(): boolean;
   /** Resolves with the reason when the platform has closed the door for good: the process should end. */
   readonly lost: Promise<string>;
   /** What the platform said "too many" to. */
@@ -28,6 +41,16 @@ export type Platform = {
   readonly shard?: { readonly id: number; readonly of: number };
 };
 
+type Outcome = 'answered' | 'refused' | 'fault' | 'lost';
+
+/** Who is told how questions ended; `command` is the name of a command or of what follows one, never a member's word. */
+export type Watcher = {
+  answered(about: { readonly command: string; readonly outcome: Outcome; readonly seconds: number }): void;
+  /** The platform told us to wait. */
+  rateLimited(): void;
+};
+const unwatched: Watcher = { answered: () => undefined, rateLimited: () => undefined };
+
 /**
  * Of the client's own line, which carries answers to interactions: what groups are told unasked goes over another.
  * The library counts answers to interactions against its own limit of 50 requests a second, which the
@@ -44,6 +67,7 @@ export async function connect(
   { token, api, shard, readsMessages = false }: Platform,
   conversation: Conversation,
   log: Logger,
+  watcher: Watcher = unwatched,
 ): Promise<Connection> {
   const client = new Client({
     // Messages come only so that a cry for help is answered; see `notes.ts`.
@@ -59,9 +83,9 @@ export async function connect(
     rest: { globalRequestsPerSecond: REQUESTS_PER_SECOND, timeout: REST_TIMEOUT_MS, ...(api && { api }) },
   });
   guardPackets(client, log);
-  const tally = new Tally();
+  const tally = new Tally(() => watcher.rateLimited());
   tally.listen(client.rest);
-  const desk = { conversation, log, lateForms: new LateForms(), origins: attachmentOrigins(api) };
+  const desk = { conversation, log, watcher, lateForms: new LateForms(), origins: attachmentOrigins(api) };
   const { promise: lost, resolve: lose } = Promise.withResolvers<string>();
   client.on(Events.ShardDisconnect, ({ code }) => lose(`the platform closed the connection (${code})`));
   client.on(Events.Invalidated, () => lose('the platform ended the session'));
@@ -91,6 +115,7 @@ export async function connect(
   return {
     client,
     lost,
+    open: () => !closing && client.ws.status === Status.Ready,
     tally,
     async close() {
       closing = true;
@@ -103,31 +128,64 @@ export async function connect(
 type Desk = {
   readonly conversation: Conversation;
   readonly log: Logger;
+  readonly watcher: Watcher;
   readonly lateForms: LateForms;
   readonly origins: ReadonlySet<string>;
 };
 
 /** Never rejects: an interaction that cannot be read or answered is noted, and the next one is taken. */
 async function answer(interaction: Interaction, desk: Desk): Promise<void> {
-  const { conversation, log, lateForms, origins } = desk;
+  const { conversation, log, watcher, lateForms, origins } = desk;
   const began = performance.now();
-  let kind: string = 'unread';
+  let question: Question | undefined;
+  const ended = (outcome: Outcome) => {
+    const [command, ms] = [askedFor(question, conversation), performance.now() - began];
+    watcher.answered({ command, outcome, seconds: ms / 1000 });
+    const kind = question?.kind ?? 'unread';
+    return { kind, command, outcome, interaction: interaction.id, ms: Math.round(ms) };
+  };
   try {
     if (interaction.isButton() && LateForms.isFor(interaction.customId))
       return await lateForms.press(interaction);
-    const question = questionOf(interaction, origins);
+    question = questionOf(interaction, origins);
     if (!question) return;
-    kind = question.kind;
+    let outcome: Outcome = 'answered';
     if (question.kind === 'typing' && interaction.isAutocomplete())
       await respondTyping(interaction, question, conversation);
     else if (interaction.isRepliable())
-      await respond(interaction as Parameters<typeof respond>[0], question, desk);
-    const ms = Math.round(performance.now() - began);
-    log.info({ kind, interaction: interaction.id, ms }, 'answered');
+      outcome = outcomeOf(await respond(interaction as Parameters<typeof respond>[0], question, desk));
+    log.info(ended(outcome), 'answered');
   } catch (error) {
     const { name, message, stack } = error as Error;
-    const level = isTooLate(error) || kind === 'typing' ? 'warn' : 'error';
-    log[level]({ kind, interaction: interaction.id, name, message, stack }, 'not answered');
+    const late = isTooLate(error);
+    const level = late || question?.kind === 'typing' ? 'warn' : 'error';
+    log[level]({ ...ended(late ? 'lost' : 'fault'), name, message, stack }, 'not answered');
+  }
+}
+
+const outcomeOf = (given: Answer): Outcome => {
+  if (given.kind !== 'problem') return 'answered';
+  return OUR_FAULTS.test(given.id) ? 'fault' : 'refused';
+};
+/** Ids of the refusals that tell of a fault of ours, or of the store's. */
+const OUR_FAULTS = /^(?:our-fault|records-|work-took-too-long)/;
+
+/** What was asked for, by a name that is declared: whatever else is claimed, or could not be read, is `unknown`. */
+function askedFor(question: Question | undefined, { registry }: Conversation): string {
+  switch (question?.kind) {
+    case undefined:
+      return 'unknown';
+    case 'command':
+    case 'typing': {
+      const name = question.path.join(' ');
+      return registry.actions.has(name) ? name : 'unknown';
+    }
+    case 'follow': {
+      const name = followUpNameIn(question.sealed);
+      return registry.followUps.has(name) ? name : 'unknown';
+    }
+    case 'point':
+      return registry.menuEntries.has(question.entry) ? question.entry : 'unknown';
   }
 }
 

@@ -25,13 +25,16 @@ const MOST_TEXT = 3600;
 
 /** Members' words are shown as they were written: nothing in them is markup, a mention or a link. */
 export const plain = (text: string): string =>
-  replaceMarks(
-    escapeMarkdown(text, { heading: true, bulletedList: true, maskedLink: true })
-      // The library's own escape of numbered lists would also hit "38.5 g" at the start of a line.
-      .replaceAll(/^(\s*\d+)\.(?=\s)/gm, '$1\\.')
-      .replaceAll('<', '\\<'),
-    meant => `<${meant}>`,
-  );
+  replaceMarks(MARKUP.test(text) ? escaped(text) : text, meant => `<${meant}>`);
+
+/** Anything that could be markup. Most sentences hold none, and escaping looks for each kind in turn. */
+const MARKUP = /[*_~|`[\]#\\<]|^\s*(?:-\s|\d+\.\s)/m;
+
+const escaped = (text: string): string =>
+  escapeMarkdown(text, { heading: true, bulletedList: true, maskedLink: true })
+    // The library's own escape of numbered lists would also hit "38.5 g" at the start of a line.
+    .replaceAll(/^(\s*\d+)\.(?=\s)/gm, '$1\\.')
+    .replaceAll('<', '\\<');
 
 /** A reply as components. Text past the platform's limit goes into an attached file, nothing is lost. */
 export function payloadOf(reply: Reply<string>, say: Words): Payload {
@@ -68,7 +71,8 @@ export const problemPayload = ({ text, choices = [] }: Problem): Payload => ({
 
 /** A payload as the library takes it: nobody is called by what members wrote. */
 export const messageOf = ({ components, files }: Payload) => ({
-  components: [...components],
+  // They are as the platform wants them: plain objects the library would go through once more, name by name.
+  components: components.map(component => ({ toJSON: () => component })),
   files: [...files],
   allowedMentions: { parse: [] },
 });

@@ -30,26 +30,28 @@ export const isTooLate = (error: unknown): boolean => hasCode(error, LOST) || ha
 /** True when a request failed without a "no": it may have arrived, and only its receipt was lost. */
 const mayHaveArrived = (error: unknown): boolean => !(error instanceof DiscordAPIError);
 
-/** Answers an interaction exactly once: at once when the answer is quick, announced first when it is not. */
+/**
+ * Answers an interaction exactly once: at once when the answer is quick, announced first when it is not. Resolves with
+ * the answer once the platform has taken it.
+ */
 export async function respond(
   interaction: Acknowledgeable,
   question: Question,
   { conversation, lateForms }: { readonly conversation: Conversation; readonly lateForms: LateForms },
-): Promise<void> {
-  const { seenBy, pace, replaces, opensForm } = responseModeOf(question, conversation);
+): Promise<Answer> {
+  const { seenBy, pace, replaces, opensForm } = await responseModeOf(question, conversation);
   const line: Line = {
     interaction,
     onlyAsker: seenBy === 'asker',
     replacing: replaces && interaction.isMessageComponent(),
   };
+  const say = wordsIn(question.language);
   const answering = receive(question, conversation);
   if ((pace === 'quick' || opensForm) && (await settlesWithin(answering, ANNOUNCE_AFTER_MS)))
-    return await answerAtOnce(line, await answering);
-  if (!opensForm) return await announceAndAnswer(line, answering);
-  const waiting = lateForms.keep(question.asker.id, answering, wordsIn(question.language));
-  await send(line, waiting, line.onlyAsker);
-  const answer = await answering;
-  if (answer.kind !== 'form') await edit(line, payloadFor(answer));
+    await answerAtOnce(line, await answering);
+  else if (!opensForm) await announceAndAnswer(line, answering);
+  else await answerAfterWaiting(line, answering, lateForms.keep(question.asker.id, answering, say));
+  return await answering;
 }
 
 type Line = {
@@ -76,6 +78,13 @@ async function answerAtOnce(line: Line, answer: Answer): Promise<void> {
     if (!mayHaveArrived(error)) throw error;
     await editOr(line, payload, act);
   }
+}
+
+/** A form that is late is opened by the button that is sent meanwhile; anything else takes its place. */
+async function answerAfterWaiting(line: Line, answering: Promise<Answer>, waiting: Payload): Promise<void> {
+  await send(line, waiting, line.onlyAsker);
+  const answer = await answering;
+  if (answer.kind !== 'form') await edit(line, payloadFor(answer));
 }
 
 const isReply = ({ kind }: Answer) => kind === 'reply';

@@ -3,11 +3,19 @@ import { type Client, REST, RESTEvents } from 'discord.js';
 /** How often the platform said "too many requests" (429) since the start. */
 export class Tally {
   tooMany = 0;
+  readonly #onTooMany: () => void;
+
+  /** `onTooMany` hears of each. */
+  constructor(onTooMany: () => void = () => undefined) {
+    this.#onTooMany = onTooMany;
+  }
 
   /** Counts what one of the two lines to the platform hears. */
   listen(rest: REST): void {
     rest.on(RESTEvents.Response, (_, { status }) => {
-      if (status === 429) this.tooMany += 1;
+      if (status !== 429) return;
+      this.tooMany += 1;
+      this.#onTooMany();
     });
   }
 }

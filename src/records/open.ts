@@ -1,6 +1,7 @@
 import { refuse } from '../engine/refusal.ts';
 import type { RecordAdapter } from './adapters/adapter.ts';
 import { SqliteAdapter } from './adapters/sqlite.ts';
+import { ReadingHere } from './reading-here.ts';
 import type { Store } from './store.ts';
 import { StrictStore } from './strict.ts';
 
@@ -40,5 +41,6 @@ export async function openStore(address: string): Promise<Store> {
     // Never more than the scheme: what follows may hold a password.
     return refuse('store-scheme-unknown', { address: address.split(':')[0] ?? '', known });
   }
-  return new StrictStore(await opener(address));
+  const store = new StrictStore(await opener(address));
+  return scheme === 'sqlite:' ? ReadingHere.of(store, address.slice(scheme.length)) : store;
 }

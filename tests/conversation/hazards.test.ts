@@ -110,7 +110,7 @@ describe('emergencies, through every way that words come in', () => {
       const fields = { anything: sayingOf(id, language) };
       const asked: Question = { ...origin(language), kind: 'follow', sealed, values: [], fields };
       expect(emergencyOf(await receive(asked, conversation))).toBe(id);
-      expect(responseModeOf(asked, conversation)).toMatchObject({
+      expect(await responseModeOf(asked, conversation)).toMatchObject({
         seenBy: 'asker',
         pace: 'quick',
         replaces: false,
@@ -162,7 +162,7 @@ describe('emergencies, through every way that words come in', () => {
       values: [],
       fields: {},
     };
-    expect(responseModeOf(asked, conversation).seenBy).toBe('group');
+    expect(await responseModeOf(asked, conversation)).toMatchObject({ seenBy: 'group' });
     expect(emergencyOf(await receive(asked, conversation))).toBe('lye-eye');
   });
 });

@@ -131,6 +131,37 @@ describe('an action that may open a form', () => {
   });
 });
 
+describe('who runs it', () => {
+  test('hears once how each question ended, by a name that is declared, and how long a late form took', async () => {
+    await using other = await openRoom({ commands: [probe] });
+    const { member, ended, faults } = other;
+    const heard = async (count: number) => {
+      await expect.poll(() => ended).toHaveLength(count);
+      return ended.slice(-1).map(({ command, outcome }) => `${command} ${outcome}`)[0];
+    };
+    hold();
+    gate.resolve();
+    await member.openForm('/probe form');
+    expect(await heard(1)).toBe('probe form answered');
+    await member.run('/probe slow');
+    expect(await heard(2)).toBe('probe slow answered');
+    await member.run('/probe sneak');
+    expect(await heard(3)).toBe('probe sneak fault');
+    expect(faults).toHaveLength(1);
+    const message = await member.run('/probe turn');
+    expect(await heard(4)).toBe('probe turn answered');
+    await member.press(message, idOf(message, 'no'));
+    expect(await heard(5)).toBe('probe.turn refused');
+    hold();
+    await member.run('/probe form');
+    expect(ended).toHaveLength(5);
+    gate.resolve();
+    expect(await heard(6)).toBe('probe form answered');
+    // As long as a quick answer is waited for before the button is sent.
+    expect(ended[5]?.seconds).toBeGreaterThan(1.4);
+  }, 30_000);
+});
+
 describe('a slow answer', () => {
   test('that is a "no" leaves the message it was pressed on, and is told to whoever pressed', async () => {
     const message = await room.member.run('/probe turn');

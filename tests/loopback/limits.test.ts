@@ -34,6 +34,7 @@ describe('a minute in which deadlines of many groups fall', () => {
     await fair.room.watch.check();
     expect(group.channel()).toHaveLength(1);
     expect(fair.room.connection.tally.tooMany).toBe(2);
+    expect(fair.room.waits).toHaveLength(2);
     expect(fair.room.faults).toEqual([]);
   }, 60_000);
 

@@ -3,7 +3,7 @@ import type { Command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
 import { indexCommands, readCommands } from '../../src/conversation/registry.ts';
 import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
-import { connect } from '../../src/discord/client.ts';
+import { connect, type Watcher } from '../../src/discord/client.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
 import { openHost } from '../../src/loopback/index.ts';
@@ -37,6 +37,12 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
   const kept = store ?? (await openStore('sqlite::memory:'));
   const faults: unknown[] = [];
   const barred: unknown[] = [];
+  const ended: Parameters<Watcher['answered']>[0][] = [];
+  const waits: number[] = [];
+  const watcher: Watcher = {
+    answered: about => ended.push(about),
+    rateLimited: () => waits.push(Date.now()),
+  };
   const now = hostOptions?.now ?? Date.now;
   const workers = openWorkers();
   let watch: Scheduler | undefined;
@@ -47,7 +53,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
     onFault: fault => faults.push(fault),
   };
   await register(known, { token, api: host.api });
-  const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }));
+  const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }), watcher);
   const outbox = discordOutbox(connection.client, conversation, now, connection.tally);
   watch = startScheduler({
     store: kept,
@@ -68,6 +74,9 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
     judging,
     /** Where a group could not be told. */
     barred,
+    /** How each question ended, and when the platform told us to wait, as who runs it is told. */
+    ended,
+    waits,
     store: kept,
     steward: group.addMember({ name: 'Odile', permissions: 1n << 5n }),
     member: group.addMember({ name: 'Bram' }),

@@ -1,6 +1,12 @@
 import type { ReasonId } from '../../engine/refusal.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const busy = {
+  member: 'Several of your answers are still being worked on.',
+  group: 'Many members of this group are waiting for pictures and plans right now.',
+  all: 'Many pictures and plans are waiting right now.',
+};
+
 const list = (names: readonly string[]) => names.join(', ');
 
 export const conversation = {
@@ -26,6 +32,7 @@ export type ConversationReason = Extract<
   | 'stewards-only'
   | 'group-only'
   | 'workers-busy'
+  | 'work-took-too-long'
 >;
 
 export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = {
@@ -49,7 +56,9 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
   'stewards-only': () => 'Only a steward of this group may do that. Ask one of them.',
   'group-only': () =>
     'That belongs to a group I am in. Here only you brought me along: ask me there, or add me to this group.',
-  'workers-busy': () => 'Many pictures are waiting right now. Please try again in a minute.',
+  'workers-busy': ({ full, seconds }) => `${busy[full]} Please try again in about ${seconds} seconds.`,
+  'work-took-too-long': () =>
+    'This took too long and was stopped; nothing was changed. A smaller or another picture, or fewer colours, may work.',
   'our-fault': ({ reference }) =>
     `Something went wrong on our side and nothing was changed. Please try again; if it stays, tell a steward “${reference}”.`,
 };

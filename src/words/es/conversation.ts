@@ -1,6 +1,12 @@
 import type { ConversationReason, conversation as en } from '../en/conversation.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const busy = {
+  member: 'Todavía se está trabajando en varias de tus respuestas.',
+  group: 'Muchos miembros de este grupo esperan ahora imágenes y planes.',
+  all: 'Ahora mismo esperan muchas imágenes y planes.',
+};
+
 const list = (names: readonly string[]) => names.join(', ');
 
 export const conversation: typeof en = {
@@ -40,7 +46,9 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
   'stewards-only': () => 'Solo puede hacerlo quien coordina este grupo. Pídeselo.',
   'group-only': () =>
     'Eso es cosa de un grupo en el que estoy. Aquí solo me has traído tú: pídemelo allí o añádeme a este grupo.',
-  'workers-busy': () => 'Ahora mismo hay muchas imágenes en espera. Prueba otra vez en un minuto.',
+  'workers-busy': ({ full, seconds }) => `${busy[full]} Prueba otra vez en unos ${seconds} segundos.`,
+  'work-took-too-long': () =>
+    'Tardaba demasiado y se ha parado; no ha cambiado nada. Puede servir una imagen más pequeña u otra, o menos colores.',
   'our-fault': ({ reference }) =>
     `Algo ha fallado por nuestra parte y no se ha cambiado nada. Prueba otra vez; si sigue, di «${reference}» a quien coordina el grupo.`,
 };
