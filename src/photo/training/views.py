@@ -2,7 +2,7 @@
 import torch
 import torch.nn.functional as F
 
-WHOLE, CLOSE = 256, 448
+WHOLE, CLOSE = 256, 384
 MARGIN = 1.12
 
 
