@@ -1,4 +1,5 @@
 import { availableParallelism } from 'node:os';
+import { MessageChannel } from 'node:worker_threads';
 import { Piscina } from 'piscina';
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { FairQueue } from './fair-queue.ts';
@@ -8,6 +9,7 @@ import type { Finished } from './worker.ts';
 declare module '../engine/refusal.ts' {
   interface Reasons {
     'workers-busy': Record<string, never>;
+    'workers-too-long': Record<string, never>;
   }
 }
 
@@ -18,7 +20,7 @@ type Output<Name extends JobName> = Awaited<ReturnType<Jobs[Name]>>;
 export type Workers = {
   /**
    * Runs a job for `owner` (a member's id). `moves` are buffers handed over instead of copied.
-   * Throws a Refusal when too much is waiting already, and those of the job.
+   * Throws a Refusal when too much is waiting already or the job takes too long, and those of the job.
    */
   run<Name extends JobName>(
     name: Name,
@@ -32,9 +34,11 @@ export type Workers = {
 const THREADS = Math.max(1, availableParallelism() - 1);
 const LONGEST_QUEUE = 40;
 const MEMORY_MB = 256;
+/** A job that has run for so long will not end: its thread is stopped, another takes its place. Milliseconds. */
+const LONGEST_JOB = 60_000;
 
 /** Opens the pool; its threads start with the first job. */
-export function openWorkers(): Workers {
+export function openWorkers({ longestJob = LONGEST_JOB }: { readonly longestJob?: number } = {}): Workers {
   let pool: Piscina | undefined;
   const started = () =>
     (pool ??= new Piscina({
@@ -50,13 +54,37 @@ export function openWorkers(): Workers {
     async run(name, input, { owner, moves = [] }) {
       const threads = started();
       if (threads.queueSize >= LONGEST_QUEUE) refuse('workers-busy', {});
-      const task = { name, input, [Piscina.queueOptionsSymbol]: { owner } };
-      const finished: Finished = await threads.run(task, { transferList: [...moves] as never });
+      const clock = jobClock(longestJob);
+      const task = { name, input, begun: clock.begun, [Piscina.queueOptionsSymbol]: { owner } };
+      const transferList = [...moves, clock.begun] as never;
+      const finished: Finished = await threads
+        .run(task, { transferList, signal: clock.signal })
+        .catch(error => (clock.signal.aborted ? refuse('workers-too-long', {}) : Promise.reject(error)))
+        .finally(clock.stop);
       if ('refused' in finished) throw new Refusal(finished.refused.id, finished.refused.values as never);
       return finished.output as never;
     },
     async close() {
       await pool?.close();
+    },
+  };
+}
+
+/** Tells when a job has run too long; the time it waits for its turn does not count. The thread posts when it begins. */
+function jobClock(longest: number) {
+  const { port1, port2 } = new MessageChannel();
+  const controller = new AbortController();
+  let timer: NodeJS.Timeout | undefined;
+  port1.once('message', () => {
+    timer = setTimeout(() => controller.abort(), longest);
+  });
+  port1.unref();
+  return {
+    begun: port2,
+    signal: controller.signal,
+    stop: () => {
+      clearTimeout(timer);
+      port1.close();
     },
   };
 }

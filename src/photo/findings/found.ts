@@ -52,7 +52,11 @@ function hedged(answers: readonly Answered[], maps: readonly Plane[], soap: Mask
   if (!pit || !speck || (pit.answer === 'seen') !== (speck.answer === 'seen')) return told;
   const both = { width: soap.width, height: soap.height, data: mapOf('pinholes').data.slice() };
   const specks = mapOf('coloured-specks').data;
-  const [inPits, inSpecks, inBoth] = [countOf(both.data, soap), countOf(specks, soap), sharedBy(both.data, specks, soap)];
+  const [inPits, inSpecks, inBoth] = [
+    countOf(both.data, soap),
+    countOf(specks, soap),
+    sharedBy(both.data, specks, soap),
+  ];
   if (inBoth < SHARED * Math.min(inPits, inSpecks) || inBoth === 0) return told;
   for (let i = 0; i < both.data.length; i++) both.data[i] = Math.max(both.data[i]!, specks[i]!);
   const one: Told = {

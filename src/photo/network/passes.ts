@@ -57,7 +57,10 @@ function squareRound(bar: Plane, { x, y, half }: Square): Square | undefined {
   if (largest === 0) return undefined;
   const kept = pieces.filter(({ pixels }) => pixels.length >= LEAST_PIECE * largest);
   const [left, top] = [Math.min(...kept.map(one => one.left)), Math.min(...kept.map(one => one.top))];
-  const [right, bottom] = [Math.max(...kept.map(one => one.right)) + 1, Math.max(...kept.map(one => one.bottom)) + 1];
+  const [right, bottom] = [
+    Math.max(...kept.map(one => one.right)) + 1,
+    Math.max(...kept.map(one => one.bottom)) + 1,
+  ];
   const unit = (2 * half) / side;
   return {
     x: x - half + ((left + right) / 2) * unit,

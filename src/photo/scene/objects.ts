@@ -28,7 +28,12 @@ function thing(piece: Component, { width, height }: Mask): Thing {
   const outline = hull(rim(whole, piece));
   const rectangle = smallestRectangle(outline);
   const area = piece.pixels.length;
-  return { mask: whole, area, rectangle, rectangularity: area / Math.max(1, rectangle.width * rectangle.height) };
+  return {
+    mask: whole,
+    area,
+    rectangle,
+    rectangularity: area / Math.max(1, rectangle.width * rectangle.height),
+  };
 }
 
 /** The corners of the first and last pixel of each row: enough for the hull. */

@@ -19,6 +19,7 @@ export type ConversationReason = Extract<
   | 'our-fault'
   | 'stewards-only'
   | 'workers-busy'
+  | 'workers-too-long'
 >;
 
 export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = {
@@ -40,6 +41,7 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
     `There is no command “/${typed}”. Did you mean /${nearest.join(', /')}?`,
   'stewards-only': () => 'Only a steward of this group may do that. Ask one of them.',
   'workers-busy': () => 'Many pictures are waiting right now. Please try again in a minute.',
+  'workers-too-long': () => 'That took too long, so I stopped it. Try again, or send a smaller picture.',
   'our-fault': ({ reference }) =>
     `Something went wrong on our side and nothing was changed. Please try again; if it stays, tell a steward “${reference}”.`,
 };

@@ -32,6 +32,8 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
     `No existe la orden «/${typed}». ¿Querías decir /${nearest.join(', /')}?`,
   'stewards-only': () => 'Solo puede hacerlo quien coordina este grupo. Pídeselo.',
   'workers-busy': () => 'Ahora mismo hay muchas imágenes en espera. Prueba otra vez en un minuto.',
+  'workers-too-long': () =>
+    'Eso tardaba demasiado y lo he parado. Prueba otra vez o envía una imagen más pequeña.',
   'our-fault': ({ reference }) =>
     `Algo ha fallado por nuestra parte y no se ha cambiado nada. Prueba otra vez; si sigue, di «${reference}» a quien coordina el grupo.`,
 };
