@@ -2,7 +2,7 @@ import { decodePhoto, type Pixels } from './decode.ts';
 import { showsNoSoap } from './findings/answers.ts';
 import { findingsOf } from './findings/found.ts';
 import { faceColours } from './findings/main-colours.ts';
-import { look } from './network/passes.ts';
+import { look, type Seen } from './network/passes.ts';
 import { corners } from './pixels/polygon.ts';
 import type { Bar, Box, PhotoQuality, PhotoReading, Point, Unread } from './reading.ts';
 import { faceOf } from './scene/face.ts';
@@ -26,7 +26,11 @@ export async function readPhoto(bytes: Uint8Array): Promise<PhotoReading> {
 
 /** {@link readPhoto} for a picture that is open already. */
 export async function readPixels(photo: Pixels): Promise<PhotoReading> {
-  const seen = await look(photo);
+  return readingOf(photo, await look(photo));
+}
+
+/** The reading of a picture that the network has looked at. */
+export function readingOf(photo: Pixels, seen: Seen | undefined): PhotoReading {
   const scene = sceneOf(photo, seen && !showsNoSoap(seen.noSoap) ? seen : undefined);
   const light = lightOf(scene);
   const [first] = scene.bars;

@@ -2,7 +2,7 @@ import type { Pixels } from '../decode.ts';
 import { laidOver, type Seen } from '../network/passes.ts';
 import { labOf } from '../pixels/lab.ts';
 import { grown, shrunk } from '../pixels/nearest.ts';
-import { areaOf, type Mask, maskWhere } from '../pixels/plane.ts';
+import { areaOf, type Mask, maskWhere, type Plane } from '../pixels/plane.ts';
 import { type Thing, thingsIn } from './objects.ts';
 import { shrink } from './shrink.ts';
 import { whitePatches } from './white.ts';
@@ -24,6 +24,9 @@ const OF_THE_BAR = 0.3;
 /** Beside the bar: its edge, and the light that it throws on the paper next to it, do not count as white. */
 const BESIDE = 2.5;
 const LEAST_PAPER = 0.012;
+/** A mask with this part of the picture fills it, and a picture whose L* wanders less than this is even. */
+const FILLS = 0.97;
+const EVEN = 1.5;
 
 /** The bars that the network outlined, and white paper among the rest. Nothing seen: no bars, and any white is paper. */
 export function sceneOf(photo: Pixels, seen: Seen | undefined): Scene {
@@ -33,8 +36,18 @@ export function sceneOf(photo: Pixels, seen: Seen | undefined): Scene {
   const soap = seen
     ? laidOver(seen.bar, seen.square, { width, height, factor })
     : maskWhere(width, height, () => false);
-  const white = paperBeside(soap, whitePatches(small, labOf(small)));
-  return { small, factor, bars: thingsIn(soap), white: white && shrunk(white, 1.5) };
+  const lab = labOf(small);
+  const white = paperBeside(soap, whitePatches(small, lab));
+  const bars = isBareField(soap, lab.l) ? [] : thingsIn(soap);
+  return { small, factor, bars, white: white && shrunk(white, 1.5) };
+}
+
+/** A picture of one even colour from edge to edge: soap, a table or a wall, nobody can tell. */
+function isBareField(soap: Mask, { data }: Plane): boolean {
+  if (areaOf(soap) < FILLS * data.length) return false;
+  const mean = data.reduce((sum, value) => sum + value, 0) / data.length;
+  const spread = Math.sqrt(data.reduce((sum, value) => sum + (value - mean) ** 2, 0) / data.length);
+  return spread < EVEN;
 }
 
 function paperBeside(soap: Mask, patches: readonly Mask[]): Mask | undefined {

@@ -41,7 +41,7 @@ def wilson(hits, of):
 
 
 def main(source, target):
-    rows = [row for row in json.load(open(source)) if row["answers"]]
+    rows = [row for row in json.load(open(source)) if row.get("answers")]
     z = np.array([row["answers"] for row in rows])
     y = np.array([[1.0 if row["drawn"] == id else 0.0 for id in TAUGHT] for row in rows])
     # A centre drawn lighter than its rim is nothing that was taught, and nothing that must not be answered either.

@@ -1,16 +1,17 @@
 /**
- * Scores the reader on a labelled set of pictures:  node src/photo/training/score.ts FOLDER
+ * Scores the reader on a labelled set of pictures:  node src/photo/training/score.ts FOLDER [answers.json]
  * The folder holds pictures and labels.json, a list of { file, present: finding ids, tricky?, soap? (false: none in
- * view), bar? (the file of its mask), share? (of the bar, by finding id) }. Prints counts with 95 % intervals.
+ * view), poor? (too poor to read), bar? (the file of its mask), share? (of the bar, by finding id) }. Prints counts with
+ * 95 % intervals.
  */
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { z } from 'zod';
 import { decodePhoto } from '../decode.ts';
 import { type PhotoFindingId, PIT_OR_SPECK, TAUGHT_IDS } from '../findings/ids.ts';
 import { look } from '../network/passes.ts';
-import { readPixels } from '../read.ts';
+import { readingOf } from '../read.ts';
 import type { PhotoReading } from '../reading.ts';
 
 const labels = z.array(
@@ -19,6 +20,7 @@ const labels = z.array(
     present: z.array(z.string()),
     tricky: z.boolean().optional(),
     soap: z.boolean().optional(),
+    poor: z.boolean().optional(),
     bar: z.string().optional(),
     share: z.record(z.string(), z.number()).optional(),
   }),
@@ -49,7 +51,8 @@ export function answers(
 
 async function scored(folder: string, label: Label): Promise<Scored> {
   const photo = await decodePhoto(readFileSync(join(folder, label.file)));
-  const reading = await readPixels(photo);
+  const seen = await look(photo);
+  const reading = readingOf(photo, seen);
   if (label.bar === undefined) return { ...label, reading, overlap: undefined };
   const side = { width: photo.width, height: photo.height };
   const mask = await sharp(join(folder, label.bar))
@@ -57,7 +60,6 @@ async function scored(folder: string, label: Label): Promise<Scored> {
     .greyscale()
     .raw()
     .toBuffer();
-  const seen = await look(photo);
   if (!seen || reading.bars.length === 0) return { ...label, reading, overlap: 0 };
   const { square, bar } = seen;
   const unit = bar.width / (2 * square.half);
@@ -74,7 +76,8 @@ async function scored(folder: string, label: Label): Promise<Scored> {
 }
 
 function report(all: readonly Scored[]): string {
-  const soap = all.filter(one => one.soap !== false);
+  const poor = all.filter(one => one.poor === true);
+  const soap = all.filter(one => one.soap !== false && one.poor !== true);
   const nothing = all.filter(one => one.soap === false);
   const masked = soap.filter(({ overlap }) => overlap !== undefined);
   const clean = soap.filter(({ present }) => present.length === 0);
@@ -90,14 +93,16 @@ function report(all: readonly Scored[]): string {
     const not = soap.filter(({ present }) => !present.includes(id));
     const count = (some: readonly Scored[], kinds: readonly ('seen' | 'possibly')[]) =>
       shareOf(some.filter(({ reading }) => answers(reading, id, kinds)).length, some.length);
-    return `${id}\n  seen ${count(there, sure)}\n  seen or possibly ${count(there, any)}\n  falsely seen ${count(not, sure)}`;
+    const all = soap.filter(({ present }) => present.includes(id));
+    return `${id}\n  of any size, seen or possibly ${count(all, any)}\n  seen ${count(there, sure)}\n  seen or possibly ${count(there, any)}\n  falsely seen ${count(not, sure)}`;
   });
   return [
     `pictures: ${all.length}, with soap ${soap.length}`,
     `bar found: ${shareOf(soap.filter(({ reading }) => reading.bars.length > 0).length, soap.length)}`,
     `outline overlaps the mask by over 0.7: ${shareOf(masked.filter(({ overlap = 0 }) => overlap > 0.7).length, masked.length)}`,
     `no soap, and said so: ${shareOf(nothing.filter(({ reading }) => reading.bars.length === 0).length, nothing.length)}`,
-    `not read for blur or dark: ${soap.filter(({ reading }) => reading.unread === 'blur' || reading.unread === 'dark').length}`,
+    `good pictures not read for blur or dark: ${shareOf(soap.filter(({ reading }) => reading.unread === 'blur' || reading.unread === 'dark').length, soap.length)}`,
+    `poor pictures not read: ${shareOf(poor.filter(({ reading }) => reading.unread !== undefined).length, poor.length)}`,
     ...['plain', 'tricky'].flatMap(which => {
       const some = clean.filter(({ tricky = false }) => tricky === (which === 'tricky'));
       return [
@@ -116,4 +121,17 @@ if (process.argv[1] === import.meta.filename) {
   const all: Scored[] = [];
   for (const label of list) all.push(await scored(folder, label));
   console.log(report(all));
+  const [, , , target] = process.argv;
+  if (target !== undefined)
+    writeFileSync(
+      target,
+      JSON.stringify(
+        all.map(({ reading, ...one }) => ({
+          ...one,
+          bars: reading.bars.length,
+          unread: reading.unread,
+          findings: reading.findings.map(({ id, answer, confidence }) => ({ id, answer, confidence })),
+        })),
+      ),
+    );
 }
