@@ -55,7 +55,7 @@ async function scored(folder: string, label: Label): Promise<Scored> {
   const reading = readingOf(photo, seen);
   if (label.bar === undefined) return { ...label, reading, overlap: undefined };
   const side = { width: photo.width, height: photo.height };
-  const mask = await sharp(join(folder, label.bar))
+  const mask = await sharp(readFileSync(join(folder, label.bar)))
     .resize({ ...side, fit: 'fill' })
     .greyscale()
     .raw()
