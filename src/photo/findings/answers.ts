@@ -5,7 +5,7 @@ import { TAUGHT_IDS, type TaughtId } from './ids.ts';
 /**
  * How the network's answers are read, measured on renderers that the network had not been trained on (model/CARD.md).
  * A chance is 1 / (1 + exp(-(slope x logit + offset))). From `seen` on it is called seen, from `possibly` on possibly;
- * the ratios are how much oftener that answer was given where the finding was drawn than where it was not.
+ * the ratios are how much oftener, at the least, that answer was given where the finding was drawn than where it was not.
  */
 const reading = z.strictObject({
   slope: z.number().positive(),

@@ -55,7 +55,9 @@ def main(source, target):
         chance = 1 / (1 + np.exp(-(slope * z[:, k] + common + own[k])))
         there, not_there = y[use, k] == 1, (y[use, k] == 0) & (known[use, 0 if not drawn[k] else k] == 1)
         called = np.where(chance[use] >= SEEN, 2, np.where(chance[use] >= POSSIBLY, 1, 0))
-        ratio = lambda answer: ((called[there] == answer).sum() + 0.5) / (there.sum() + 1) / (((called[not_there] == answer).sum() + 0.5) / (not_there.sum() + 1))
+        # Few pictures: the least that recall, and the most that false answers may be, by their 95 % intervals.
+        ratio = lambda answer: (wilson((called[there] == answer).sum(), there.sum())[0]
+                                / max(1e-3, wilson((called[not_there] == answer).sum(), not_there.sum())[1]))
         if drawn[k]:
             findings[id] = {"slope": round(slope, 4), "offset": round(float(common + own[k]), 4), "possibly": POSSIBLY, "seen": SEEN,
                             "ratios": {"possibly": round(float(max(1, ratio(1))), 2), "seen": round(float(max(1, ratio(2))), 2)}}
