@@ -4,8 +4,8 @@ import type { Context } from '../src/conversation/context.ts';
 import { several, text } from '../src/conversation/option.ts';
 import type { Choice } from '../src/conversation/reply.ts';
 import { oilGramsFor } from '../src/engine/batch/fit.ts';
-import { fillPortions } from '../src/engine/batch/portions.ts';
-import { batterOfPot } from '../src/engine/batch/pot.ts';
+import { fillPortions } from '../src/engine/batch/portions/portions.ts';
+import { batterOfPot } from '../src/engine/batch/portions/pot.ts';
 import { makeRecipe } from '../src/engine/batch/recipe.ts';
 import { completeColourants } from '../src/engine/colourants/complete.ts';
 import type { Batter } from '../src/engine/dispersion/batter.ts';
@@ -15,10 +15,6 @@ import type { DoseAsked } from '../src/engine/dosing/request.ts';
 import { parsePortion } from '../src/engine/quantities/amount.ts';
 import { parseStrength, type Strength, splitStrength } from '../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../src/engine/quantities/units.ts';
-import { preferencesOf } from '../src/records/preferences.ts';
-import { findRecipe, nearestRecipes } from '../src/records/recipes/index.ts';
-import { listShelf, useItem } from '../src/records/shelf/index.ts';
-import { findJar, type Jar, knownOf } from '../src/records/shelf/jar.ts';
 import {
   doseAside,
   doseCautions,
@@ -27,10 +23,13 @@ import {
   type NamedDose,
   nameOf,
   spoonsOf,
-} from '../src/replies/dose.ts';
-import { recipesOf } from '../src/replies/plan/follow.ts';
-import { readKept } from '../src/replies/plan/read.ts';
-import { colourNotes, withoutCatalogueLye } from '../src/replies/warning.ts';
+} from '../src/presenting/dose.ts';
+import { colourNotes, withoutCatalogueLye } from '../src/presenting/warning.ts';
+import { preferencesOf } from '../src/records/preferences.ts';
+import { findRecipe, nearestRecipes } from '../src/records/recipes/index.ts';
+import { readKept } from '../src/records/recipes/kept-plan.ts';
+import { listShelf, useItem } from '../src/records/shelf/index.ts';
+import { findJar, type Jar, knownOf } from '../src/records/shelf/jar.ts';
 import type { Words } from '../src/words/index.ts';
 
 const FULL: Strength = { by: 'name', name: 'full' };
@@ -38,9 +37,9 @@ const FULL: Strength = { by: 'name', name: 'full' };
 const take = followUp({
   seenBy: 'asker',
   args: { item: z.string(), milligrams: z.string().transform(Number) },
-  async answer({ item, milligrams }, { store, asker, onceId, at, say }) {
+  async answer({ item, milligrams }, { store, asker, idempotencyKey, at, say }) {
     const outcome = await useItem({ store, member: asker.id }, item, milligrams / 1000, {
-      cause: onceId,
+      cause: idempotencyKey,
       at: new Date(at),
     });
     return {
@@ -105,7 +104,7 @@ export default command(
           .map(([value, name]) => ({ name, value }))
           .filter(({ name }) => name.startsWith(typed.toLowerCase())),
       recipe: async (typed, context) =>
-        (await nearestRecipes(recipesOf(context), typed, 25)).map(name => ({ name, value: name })),
+        (await nearestRecipes(context.recipes, typed, 25)).map(name => ({ name, value: name })),
       carrier: (_, { say }) =>
         Object.entries(say.dispersion.carriers).map(([value, name]) => ({ name, value })),
     },
@@ -131,7 +130,7 @@ export default command(
       const answer = answerDose({ portion, colourants: wanted, measures, ...(batter && { batter }) });
       const jars = [first, ...others].map(({ jar }) => jar);
       const notes = await colourNotes(jars, {
-        book: { store, group: context.group },
+        scope: { store, group: context.group },
         viewer: asker.id,
         say,
       });
@@ -169,7 +168,7 @@ export default command(
 /** The batter of a kept recipe as it stands in the pot when it is split. */
 async function recipeBatter(asked: string, context: Context): Promise<Batter> {
   const { store, asker } = context;
-  const recipe = await findRecipe(recipesOf(context), asked);
+  const recipe = await findRecipe(context.recipes, asked);
   const { request } = await readKept(recipe, { store, member: asker.id }, MEASURES[recipe.spoons]);
   const { pot } = fillPortions(makeRecipe(request, oilGramsFor(request)), request);
   return batterOfPot(pot);

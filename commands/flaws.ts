@@ -4,7 +4,7 @@ import type { Reply } from '../src/conversation/reply.ts';
 import { infer, MOST_COUNTED } from '../src/engine/flaws/inference.ts';
 import * as flaws from '../src/records/flaws/index.ts';
 
-const bookOf = ({ store, group }: Context): flaws.FlawBook => ({ store, group });
+const scopeOf = ({ store, group }: Context): flaws.FlawScope => ({ store, group });
 
 const forget = followUp({
   seenBy: 'asker',
@@ -13,7 +13,7 @@ const forget = followUp({
   hours: 1,
   args: {},
   async answer(_, context) {
-    const count = await flaws.forgetOutcomes(bookOf(context));
+    const count = await flaws.forgetOutcomes(scopeOf(context));
     const headline = context.say.flaws.learned.forgotten({ count });
     return { kind: 'reply', headline, data: { forgotten: count }, blocks: [], cautions: [] };
   },
@@ -44,7 +44,7 @@ export default commandGroup(
       options: {},
       async answer(_, context) {
         const { say } = context;
-        const { cases, counts, turnedOut } = await flaws.learnedIn(bookOf(context));
+        const { cases, counts, turnedOut } = await flaws.learnedIn(scopeOf(context));
         if (cases === 0) return nothing(context);
         const [before, after] = [infer([]), infer([], { turnedOut })];
         const percent = (chance: number) =>
@@ -91,7 +91,7 @@ export default commandGroup(
       options: {},
       async answer(_, context) {
         const { say } = context;
-        const { cases } = await flaws.learnedIn(bookOf(context));
+        const { cases } = await flaws.learnedIn(scopeOf(context));
         if (cases === 0) return nothing(context);
         return {
           kind: 'reply',

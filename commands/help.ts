@@ -6,8 +6,8 @@ export default command(
     purpose: { en: 'What I can do, and how to ask', es: 'Qué sé hacer y cómo preguntarme' },
     seenBy: 'asker',
     options: {},
-    answer(_asked, { say, book }) {
-      const commands = book.commands.map(({ name, purpose, does }) => ({
+    answer(_asked, { say, registry }) {
+      const commands = registry.commands.map(({ name, purpose, does }) => ({
         name,
         purpose: purpose[say.language],
         subcommands: isAction(does) ? [] : Object.keys(does),

@@ -13,14 +13,14 @@ export type Pace = 'quick' | 'slow';
 export type Access = 'member' | 'steward';
 
 /** How an answer appears, known before it exists. */
-export type Manner = { readonly seenBy: SeenBy; readonly pace: Pace; readonly access: Access };
+export type ResponseMode = { readonly seenBy: SeenBy; readonly pace: Pace; readonly access: Access };
 
 export type Suggestion = { readonly name: string; readonly value: string };
 type Completer = (typed: string, context: Context) => readonly Suggestion[] | Promise<readonly Suggestion[]>;
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = Manner & {
+export type Action = ResponseMode & {
   readonly purpose: Phrase;
   readonly options: readonly DeclaredOption[];
   /** Validates what was given and answers. Throws a Refusal for every expected "no". */
@@ -59,7 +59,7 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
 }
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
-export type FollowUp<Args = never> = Manner & {
+export type FollowUp<Args = never> = ResponseMode & {
   /** `asker`: only who was answered may use it. `group`: anyone in the group. */
   readonly for: 'asker' | 'group';
   /** Hours it can be used, counted from the answer that offered it. */
@@ -102,7 +102,7 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
 }
 
 /** An entry in the menu of a message, answered like a command. */
-export type MenuEntry = Manner & {
+export type MenuEntry = ResponseMode & {
   readonly name: Phrase;
   take(message: Pointed['message'], context: Context): Answered;
 };

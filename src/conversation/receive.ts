@@ -4,12 +4,12 @@ import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import type { Book } from './book.ts';
-import type { Manner, Suggestion } from './command.ts';
-import type { Context, House } from './context.ts';
+import type { ResponseMode, Suggestion } from './command.ts';
+import type { Context, Services } from './context.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
+import type { CommandRegistry } from './registry.ts';
 import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
 
 declare module '../engine/refusal.ts' {
@@ -21,8 +21,8 @@ declare module '../engine/refusal.ts' {
 
 /** Everything a question needs to be answered; one for the whole process. */
 export type Conversation = {
-  readonly book: Book;
-  readonly house: House;
+  readonly registry: CommandRegistry;
+  readonly services: Services;
   /** Signs what buttons carry. */
   readonly key: Uint8Array;
   /** Told of faults of ours with the reference the member sees; never of what members wrote. */
@@ -31,14 +31,17 @@ export type Conversation = {
 
 type Unspoken = Reply<string> | Form<string> | Problem;
 
-type Task = Manner & {
+type Task = ResponseMode & {
   readonly replaces: boolean;
-  readonly onceId: string;
+  readonly idempotencyKey: string;
   run(context: Context): Promise<Reply | Form> | Reply | Form;
 };
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
-export function mannerOf(question: Question, conversation: Conversation): Manner & { replaces: boolean } {
+export function responseModeOf(
+  question: Question,
+  conversation: Conversation,
+): ResponseMode & { replaces: boolean } {
   try {
     return findTask(question, conversation);
   } catch {
@@ -53,8 +56,8 @@ export async function receive(asked: Question, conversation: Conversation): Prom
 }
 
 /** The language the member prefers; the platform's when they have none, or when it cannot be looked up. */
-async function languageFor({ asker, language }: Origin, { house }: Conversation): Promise<Language> {
-  const preferred = await preferencesOf(house.store, asker.id).catch(() => undefined);
+async function languageFor({ asker, language }: Origin, { services }: Conversation): Promise<Language> {
+  const preferred = await preferencesOf(services.store, asker.id).catch(() => undefined);
   return preferred?.language ?? language;
 }
 
@@ -62,7 +65,7 @@ async function answerTo(question: Question, conversation: Conversation): Promise
   const say = wordsIn(question.language);
   try {
     const task = findTask(question, conversation);
-    const context = contextOf(question, conversation, task.onceId);
+    const context = contextOf(question, conversation, task.idempotencyKey);
     if (task.access === 'steward') await requireSteward(context);
     return sealed(await task.run(context), question, conversation);
   } catch (error) {
@@ -79,7 +82,7 @@ export async function suggest(
   question: Extract<Question, { kind: 'typing' }>,
   conversation: Conversation,
 ): Promise<readonly Suggestion[]> {
-  const action = conversation.book.actions.get(question.path.join(' '));
+  const action = conversation.registry.actions.get(question.path.join(' '));
   if (!action) return [];
   try {
     const context = contextOf(question, conversation, question.id);
@@ -90,45 +93,56 @@ export async function suggest(
   }
 }
 
-const contextOf = (origin: Origin, { house, book }: Conversation, onceId: string): Context => {
+const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
   const { id, at, asker, group, channel, language } = origin;
-  return { id, at, asker, group, channel, language, ...house, book, say: wordsIn(language), onceId };
+  return {
+    id,
+    at,
+    asker,
+    group,
+    channel,
+    language,
+    ...services,
+    registry,
+    say: wordsIn(language),
+    idempotencyKey,
+  };
 };
 
-function findTask(question: Question, { book, key }: Conversation): Task {
+function findTask(question: Question, { registry, key }: Conversation): Task {
   switch (question.kind) {
     case 'command':
     case 'typing': {
       const path = question.path.join(' ');
-      const found = book.actions.get(path) ?? unknownCommand(path, book);
+      const found = registry.actions.get(path) ?? unknownCommand(path, registry);
       return {
         ...found,
         replaces: false,
-        onceId: question.id,
+        idempotencyKey: question.id,
         run: context => found.take(question.given, context),
       };
     }
     case 'follow': {
       const opened = open(question.sealed, { key, holder: holderOf(question), at: question.at });
-      const found = book.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
+      const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };
-      return { ...found, onceId: opened.nonce, run: context => found.take(args, context, sent) };
+      return { ...found, idempotencyKey: opened.nonce, run: context => found.take(args, context, sent) };
     }
     case 'point': {
-      const found = book.menuEntries.get(question.entry) ?? unknownCommand(question.entry, book);
+      const found = registry.menuEntries.get(question.entry) ?? unknownCommand(question.entry, registry);
       return {
         ...found,
         replaces: false,
-        onceId: question.id,
+        idempotencyKey: question.id,
         run: context => found.take(question.message, context),
       };
     }
   }
 }
 
-const unknownCommand = (typed: string, book: Book): never =>
-  refuse('command-unknown', { typed, nearest: nearest(typed, [...book.actions.keys()], 3) });
+const unknownCommand = (typed: string, registry: CommandRegistry): never =>
+  refuse('command-unknown', { typed, nearest: nearest(typed, [...registry.actions.keys()], 3) });
 
 const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
 
@@ -154,8 +168,8 @@ function sealedReply(
   return { ...rest, choices: choices.map(sign) };
 }
 
-function signed(follow: Follow, { holder, at }: Sealing, { book, key }: Conversation): string {
-  const name = book.nameOf.get(follow.followUp);
+function signed(follow: Follow, { holder, at }: Sealing, { registry, key }: Conversation): string {
+  const name = registry.nameOf.get(follow.followUp);
   if (!name) throw new Error('a choice leads to a follow-up that no command declares');
   return seal(follow, name, { key, holder, at });
 }

@@ -1,4 +1,4 @@
-import { type Host, type Member, permissionBits, type SeenMessage } from '../loopback/index.ts';
+import { type Host, type Member, type MessageView, permissionBits } from '../loopback/index.ts';
 import { HOME } from '../page/index.ts';
 import { photographBar } from './bar-photo.ts';
 import { groupName, loosePhoto, type Maker, makers, type Step, scenario } from './scenario.ts';
@@ -70,7 +70,7 @@ function memberOf(host: Host, maker: Maker): Member {
   return found;
 }
 
-async function play({ by, command, options, photo }: Step, member: Member): Promise<SeenMessage> {
+async function play({ by, command, options, photo }: Step, member: Member): Promise<MessageView> {
   const file = photo && { photo: { name: `${by}.png`, bytes: photographBar(photo) } };
   const answer = await member.run(command, { ...options, ...file });
   if (isProblem(answer)) throw new Error(`the demo stopped at ${command} of ${by}: ${answer.text}`);
@@ -78,7 +78,7 @@ async function play({ by, command, options, photo }: Step, member: Member): Prom
 }
 
 /** Answers come on a sheet (a container); what could not be answered is one bare sentence. */
-const isProblem = ({ components }: SeenMessage): boolean => components[0]?.type === 10;
+const isProblem = ({ components }: MessageView): boolean => components[0]?.type === 10;
 
 function lineOf({ command, options, photo }: Step): string {
   const words = Object.entries({ ...options, ...(photo && { photo: 'bar.png' }) });

@@ -7,9 +7,9 @@ import {
   type LocalizationMap,
   ApplicationCommandOptionType as OptionType,
 } from 'discord.js';
-import type { Book } from '../conversation/book.ts';
 import { type Action, type Command, isAction } from '../conversation/command.ts';
 import type { DeclaredOption } from '../conversation/declared.ts';
+import type { CommandRegistry } from '../conversation/registry.ts';
 import type { Phrase } from '../words/sentence.ts';
 
 const inSpanish = ({ es }: Phrase): LocalizationMap => ({ 'es-ES': es, 'es-419': es });
@@ -19,7 +19,7 @@ const described = (says: Phrase) => ({ description: says.en, description_localiz
 const CONTEXTS = [InteractionContextType.Guild, InteractionContextType.BotDM];
 
 /** What the platform is told of the commands: slash commands first, then the entries of the message menu. */
-export function declarations({ commands, menuEntries }: Book): readonly Declaration[] {
+export function declarations({ commands, menuEntries }: CommandRegistry): readonly Declaration[] {
   return [
     ...commands.map(slashDeclaration),
     ...[...menuEntries.values()].map(

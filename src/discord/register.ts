@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import { type APIApplicationCommand, REST, Routes } from 'discord.js';
-import type { Book } from '../conversation/book.ts';
+import type { CommandRegistry } from '../conversation/registry.ts';
 import { declarations } from './declare.ts';
 
 /** Where to register: everywhere, or in one group (there it shows at once). */
@@ -14,17 +14,20 @@ export type Registered = {
 };
 
 /**
- * Makes the platform's commands those of the book, writing only what differs: the platform allows
+ * Makes the platform's commands those of the registry, writing only what differs: the platform allows
  * 200 creations a day in a group.
  */
-export async function register(book: Book, { token, api, guild }: Target): Promise<Registered> {
+export async function register(
+  registry: CommandRegistry,
+  { token, api, guild }: Target,
+): Promise<Registered> {
   const rest = new REST(api ? { api } : {}).setToken(token);
   const { id } = (await rest.get(Routes.currentApplication())) as { id: string };
   const all = guild ? Routes.applicationGuildCommands(id, guild) : Routes.applicationCommands(id);
   const standing = (await rest.get(all, {
     query: new URLSearchParams({ with_localizations: 'true' }),
   })) as APIApplicationCommand[];
-  const wanted = declarations(book);
+  const wanted = declarations(registry);
   const same = (a: Named, b: Named) => a.name === b.name && (a.type ?? 1) === (b.type ?? 1);
 
   const written = wanted.filter(

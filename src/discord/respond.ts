@@ -1,6 +1,6 @@
 import { type AutocompleteInteraction, DiscordAPIError, MessageFlags } from 'discord.js';
 import type { Question } from '../conversation/question.ts';
-import { type Conversation, mannerOf, receive, suggest } from '../conversation/receive.ts';
+import { type Conversation, receive, responseModeOf, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
 import { modalOf } from './form.ts';
@@ -26,7 +26,7 @@ export async function respond(
   question: Question,
   conversation: Conversation,
 ): Promise<void> {
-  const { seenBy, pace, replaces } = mannerOf(question, conversation);
+  const { seenBy, pace, replaces } = responseModeOf(question, conversation);
   const onlyAsker = seenBy === 'asker';
   const replacing = replaces && interaction.isMessageComponent();
   const answering = receive(question, conversation);

@@ -3,7 +3,7 @@ import { Gateway } from './gateway/gateway.ts';
 import { channelRoutes } from './http/channel-routes.ts';
 import { commandRoutes } from './http/command-routes.ts';
 import { directoryRoutes } from './http/directory-routes.ts';
-import { FrontDoor } from './http/front-door.ts';
+import { FrontDoor } from './http/server.ts';
 import { callbackRoute } from './interactions/callback-route.ts';
 import { Interactions } from './interactions/registry.ts';
 import { webhookRoutes } from './interactions/webhook-routes.ts';
@@ -14,12 +14,12 @@ import type {
   Host,
   HostEvent,
   HostOptions,
+  MessageView,
   NewGuild,
-  SeenMessage,
 } from './interface.ts';
 import { Kernel } from './kernel.ts';
 import { Community, foundGuild } from './members/community.ts';
-import { seenMessage } from './members/look.ts';
+import { messageView } from './members/views.ts';
 import { type Settings, settingsOf } from './settings.ts';
 
 /** Opens a loopback host on 127.0.0.1 and resolves once it listens. Throws when the port is taken. */
@@ -97,27 +97,27 @@ class LoopbackHost implements Host {
     return this.#parts.gateway.whenReady(shards);
   }
 
-  latest(message: SeenMessage | string): SeenMessage | undefined {
+  latest(message: MessageView | string): MessageView | undefined {
     const record = this.#parts.kernel.messages.get(typeof message === 'string' ? message : message.id);
-    return record && seenMessage(this.#parts.kernel, record);
+    return record && messageView(this.#parts.kernel, record);
   }
 
-  repliesTo(interactionId: string): readonly SeenMessage[] {
+  repliesTo(interactionId: string): readonly MessageView[] {
     const shown = this.#parts.interactions.get(interactionId)?.shown ?? [];
     return shown.flatMap(id => this.latest(id) ?? []);
   }
 
   async nextMessage(
-    fits: (message: SeenMessage) => boolean,
+    fits: (message: MessageView) => boolean,
     when: Parameters<Host['nextMessage']>[1] = {},
-  ): Promise<SeenMessage> {
-    const { promise, resolve, reject } = Promise.withResolvers<SeenMessage>();
+  ): Promise<MessageView> {
+    const { promise, resolve, reject } = Promise.withResolvers<MessageView>();
     const withinMs = when.withinMs ?? 5_000;
     const timer = setTimeout(() => reject(new Error(`no such message came within ${withinMs} ms`)), withinMs);
     const look = (event: HostEvent): void => {
       if (event.kind !== 'message-created' && event.kind !== 'message-edited') return;
       if (event.pending) return;
-      const seen = seenMessage(this.#parts.kernel, event);
+      const seen = messageView(this.#parts.kernel, event);
       if (fits(seen)) resolve(seen);
     };
     const leave = this.subscribe(look, when.afterSeq);

@@ -2,4 +2,4 @@
 export type * from './interface/events.ts';
 export type * from './interface/host.ts';
 export type * from './interface/people.ts';
-export type * from './interface/seen.ts';
+export type * from './interface/views.ts';

@@ -89,7 +89,7 @@ export type Change =
   | { readonly kind: 'ready' };
 
 /** What somebody does. Files travel beside it, named as the options, fields or `post` that take them. */
-export type Deed =
+export type PageAction =
   | {
       readonly do: 'run';
       readonly command: string;
@@ -115,7 +115,7 @@ export type Deed =
   | { readonly do: 'put-away'; readonly message: string };
 
 /** `unfit`: the room would not let it through. `silent`: no answer came. */
-export type DeedResult =
+export type ActionResult =
   | { readonly done: true }
   | { readonly done: false; readonly why: 'unfit' | 'silent' | 'gone'; readonly detail: string };
 

@@ -1,11 +1,11 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Host } from '../loopback/index.ts';
+import { type Doing, perform } from './actions.ts';
 import { readAssets } from './assets.ts';
-import { type Doing, perform } from './deeds.ts';
 import { isFromHere, protect } from './guard.ts';
-import type { Asked, Change, Deed, NewSeat, Suggested, Typing } from './model.ts';
-import { readParcel } from './parcel.ts';
+import type { Asked, Change, NewSeat, PageAction, Suggested, Typing } from './model.ts';
+import { readMultipart } from './multipart.ts';
 import { addSeat, memberAt } from './seats.ts';
 import { View } from './view.ts';
 
@@ -99,7 +99,7 @@ class RoomServer implements Page {
         return answer(response, 200, this.#view.seats);
       case 'POST /seats':
         return await this.#addSeat(request, response);
-      case 'POST /deeds':
+      case 'POST /actions':
         return await this.#do(url, request, response);
       case 'POST /suggestions':
         return await this.#suggest(url, request, response);
@@ -129,10 +129,10 @@ class RoomServer implements Page {
   }
 
   async #do(url: URL, request: IncomingMessage, response: ServerResponse): Promise<void> {
-    const parcel = await readParcel(request);
+    const multipart = await readMultipart(request);
     const { group, member: id } = seatIn(url);
     const member = memberAt(this.#host, group, id);
-    if (!parcel || !member) return answer(response, 400, { why: 'unreadable' });
+    if (!multipart || !member) return answer(response, 400, { why: 'unreadable' });
     let asked: string | undefined;
     const doing: Doing = {
       host: this.#host,
@@ -145,7 +145,7 @@ class RoomServer implements Page {
         this.#tellMember(id, { kind: 'waiting', waiting });
       },
     };
-    const result = await perform(parcel.say as Deed, parcel.files, doing);
+    const result = await perform(multipart.say as PageAction, multipart.files, doing);
     if (asked !== undefined) {
       this.#view.settle(asked);
       this.#tellMember(id, { kind: 'settled', interaction: asked });
@@ -154,10 +154,10 @@ class RoomServer implements Page {
   }
 
   async #suggest(url: URL, request: IncomingMessage, response: ServerResponse): Promise<void> {
-    const parcel = await readParcel(request);
+    const multipart = await readMultipart(request);
     const { group, member } = seatIn(url);
-    if (!parcel) return answer(response, 400, { why: 'unreadable' });
-    const { command, options, focused } = parcel.say as Typing;
+    if (!multipart) return answer(response, 400, { why: 'unreadable' });
+    const { command, options, focused } = multipart.say as Typing;
     const suggested: readonly Suggested[] = await (
       memberAt(this.#host, group, member)?.complete(command, options, focused) ?? Promise.resolve([])
     ).catch(() => []);
@@ -169,8 +169,8 @@ class RoomServer implements Page {
   }
 
   async #addSeat(request: IncomingMessage, response: ServerResponse): Promise<void> {
-    const parcel = await readParcel(request);
-    const made = parcel && addSeat(this.#host, parcel.say as NewSeat);
+    const multipart = await readMultipart(request);
+    const made = multipart && addSeat(this.#host, multipart.say as NewSeat);
     return made ? answer(response, 200, made) : answer(response, 400, { why: 'unreadable' });
   }
 

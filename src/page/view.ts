@@ -1,4 +1,4 @@
-import type { Host, HostEvent, OpenForm, SeenFile, SeenMessage } from '../loopback/index.ts';
+import type { FileView, Host, HostEvent, MessageView, OpenForm } from '../loopback/index.ts';
 import type { Asked, Change, Seat, Shown, ShownFile, ShownForm, Snapshot, Waiting } from './model.ts';
 import { keyOf, memberAt, seatsOf } from './seats.ts';
 
@@ -114,7 +114,7 @@ export class View {
     }
   }
 
-  shown(message: SeenMessage): Shown {
+  shown(message: MessageView): Shown {
     const { raw, id, ephemeral, components, files, interactionId } = message;
     const asked = interactionId === undefined ? undefined : this.#asked.get(interactionId);
     return {
@@ -160,8 +160,8 @@ const LOADING = 1 << 7;
 const isFor = (visibleTo: string, member: string) => visibleTo === 'everyone' || visibleTo === member;
 
 function shownFile(
-  { id, name, size, contentType }: SeenFile,
-  { attachments }: SeenMessage['raw'],
+  { id, name, size, contentType }: FileView,
+  { attachments }: MessageView['raw'],
 ): ShownFile {
   const { width, height } = attachments.find(one => one.id === id) ?? {};
   return { id, name, size, contentType, ...(width && height && { width, height }) };

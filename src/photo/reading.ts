@@ -1,4 +1,4 @@
-import type { Lab } from '../engine/colour/appearance.ts';
+import type { Lab } from '../engine/colour/spectra/cielab.ts';
 import type { PhotoFindingId } from './findings/ids.ts';
 
 /** A place in the upright picture, as fractions of its width and height, origin top left. */

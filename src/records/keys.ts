@@ -63,7 +63,7 @@ export const shelfName = (member: string, foldedName: string) => key('shelf-name
 /** An item that was removed: whatever changes an item demands that this is absent. */
 export const shelfGone = (member: string, item: string) => key('shelf-gone', member, item);
 /** The change that an interaction made, so that its second delivery makes none. */
-export const shelfOnce = (member: string, cause: string) => key('shelf-once', member, cause);
+export const shelfIdempotency = (member: string, cause: string) => key('shelf-once', member, cause);
 /** The lines of an item's ledger lie under this key. */
 export const ledger = (member: string, item: string) => key('ledger', member, item);
 /** One line of an item's ledger; the newest comes first. */
@@ -84,17 +84,17 @@ export const sharedRecipes = (group: string) => key('shared-recipe', group);
 /** One recipe shared to a group, by its folded name. */
 export const sharedRecipe = (group: string, foldedName: string) => key('shared-recipe', group, foldedName);
 /** That a recipe was taken away for an interaction, so that its second delivery takes nothing. */
-export const recipeOnce = (member: string, cause: string) => key('recipe-once', member, cause);
+export const recipeIdempotency = (member: string, cause: string) => key('recipe-once', member, cause);
 /** The plans a member was lately answered with lie under this key. */
-export const latePlans = (member: string) => key('late-plan', member);
+export const recentPlans = (member: string) => key('late-plan', member);
 /** One plan a member was lately answered with: what its buttons go on with. */
-export const latePlan = (member: string, id: string) => key('late-plan', member, id);
+export const recentPlan = (member: string, id: string) => key('late-plan', member, id);
 
 // Colours matched.
 /** The matches a member was lately answered with lie under this key. */
-export const lateMatches = (member: string) => key('late-match', member);
+export const recentMatches = (member: string) => key('late-match', member);
 /** One match a member was lately answered with: what its buttons and its menu go on with. */
-export const lateMatch = (member: string, id: string) => key('late-match', member, id);
+export const recentMatch = (member: string, id: string) => key('late-match', member, id);
 
 // Test bars that members of a group share, by the product in the jar.
 /** What members of a group found of one product lies under this key. */
@@ -124,7 +124,7 @@ export const evidenceOn = (group: string, filed: string) => key('evidence', grou
 export const evidenceReport = (group: string, filed: string, member: string, process: string) =>
   key('evidence', group, filed, member, process);
 /** That an interaction has reported, so that its second delivery does not. */
-export const evidenceOnce = (group: string, cause: string) => key('evidence-once', group, cause);
+export const evidenceIdempotency = (group: string, cause: string) => key('evidence-once', group, cause);
 /** The groups that share what they have seen lie under this key. */
 export const evidenceSharing = () => key('evidence-sharing');
 /** That a group shares what it has seen with other groups that also do. */

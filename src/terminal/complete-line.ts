@@ -14,7 +14,7 @@ export async function completeLine(
   origin: Origin,
   conversation: Conversation,
 ): Promise<Completion> {
-  const { actions } = conversation.book;
+  const { actions } = conversation.registry;
   const paths = [...actions.keys()];
   const path = paths.find(one => new RegExp(`^/${one}\\s`).test(typed));
   if (path === undefined) {

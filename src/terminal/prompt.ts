@@ -3,7 +3,7 @@ import type { Conversation } from '../conversation/receive.ts';
 import type { Answer, Choice, Form } from '../conversation/reply.ts';
 import { type Words, wordsIn } from '../words/index.ts';
 import { completeLine } from './complete-line.ts';
-import { keepPastLines, readPastLines } from './past-lines.ts';
+import { keepPastLines, readPastLines } from './history.ts';
 import { askLine, originOf, type Seat } from './seat.ts';
 import { linesOf } from './shown.ts';
 

@@ -59,11 +59,11 @@ export function originOf({ member, group, language, manages, roles, at = Date.no
   return { id: freshId(at), at, asker, group, channel: undefined, language };
 }
 
-async function ask(line: string, { book }: Conversation) {
+async function ask(line: string, { registry }: Conversation) {
   const optionNames = (action: Action | undefined) =>
     action?.options.flatMap(({ name }) => [name, name.replace(/-1$/, '')]);
-  const { path, options } = readCommandLine(line, known => optionNames(book.actions.get(known)));
-  const declared = book.actions.get(path.join(' '))?.options ?? [];
+  const { path, options } = readCommandLine(line, known => optionNames(registry.actions.get(known)));
+  const declared = registry.actions.get(path.join(' '))?.options ?? [];
   return { kind: 'command' as const, path, given: await givenFrom(options, declared) };
 }
 

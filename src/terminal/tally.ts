@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
 import { z } from 'zod';
-import type { Election, Method, Tally } from '../engine/challenges/election.ts';
-import { tally } from '../engine/challenges/tally.ts';
+import type { Election, Method, Tally } from '../engine/challenges/voting/election.ts';
+import { tally } from '../engine/challenges/voting/tally.ts';
 import { Refusal } from '../engine/refusal.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
 

@@ -1,10 +1,10 @@
-import { type ClassAsk, planClass } from '../engine/batch/class-kits.ts';
-import { planBatch } from '../engine/batch/plan.ts';
+import { type ClassAsk, planClass } from '../engine/batch/planning/class-kits.ts';
+import { planBatch } from '../engine/batch/planning/plan.ts';
 import type { PlanRequest } from '../engine/batch/request.ts';
 import { drawPalette } from '../engine/challenges/reach.ts';
-import { calibrateJar } from '../engine/colour/calibrate-jar.ts';
-import { matchJars } from '../engine/colour/match-jars.ts';
-import { previewMix } from '../engine/colour/preview.ts';
+import { calibrateJar } from '../engine/colour/calibration/calibrate-jar.ts';
+import { matchJars } from '../engine/colour/matching/match-jars.ts';
+import { previewMix } from '../engine/colour/mixing/preview.ts';
 import { photoColours } from '../photo/colours.ts';
 import { readPhoto } from '../photo/read.ts';
 import type { Box } from '../photo/reading.ts';

@@ -1,8 +1,8 @@
 import { parentPort } from 'node:worker_threads';
-import { colourDifference, type Lab, labOfHex } from '../../src/engine/colour/appearance.ts';
-import { plainBase } from '../../src/engine/colour/base-soap.ts';
-import { matchColour } from '../../src/engine/colour/match.ts';
-import { MixKernel } from '../../src/engine/colour/mix-kernel.ts';
+import { matchColour } from '../../src/engine/colour/matching/match.ts';
+import { plainBase } from '../../src/engine/colour/mixing/base-soap.ts';
+import { MixKernel } from '../../src/engine/colour/mixing/mix-kernel.ts';
+import { colourDifference, type Lab, labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { fullShelf, ONE_CUP } from '../engine/colour/shelves.ts';
 import { downhillSimplex } from './colour-simplex.ts';
 

@@ -1,6 +1,6 @@
 import { test } from 'vitest';
-import { planBatch } from '../../src/engine/batch/plan.ts';
-import { readPlan, withColours } from '../../src/engine/batch/written-plan.ts';
+import { planBatch } from '../../src/engine/batch/planning/plan.ts';
+import { readPlan, withColours } from '../../src/engine/batch/planning/written-plan.ts';
 import { findColourant } from '../../src/engine/colourants/find.ts';
 import { estimateHeat, type HotBatter, quickHeat } from '../../src/engine/heat/estimate.ts';
 import { USUAL_HEAT } from '../../src/engine/heat/setting.ts';

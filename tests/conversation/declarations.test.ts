@@ -1,14 +1,14 @@
 import { readdirSync } from 'node:fs';
 import { SlashCommandBuilder } from 'discord.js';
 import { describe, expect, test } from 'vitest';
-import { readBook } from '../../src/conversation/book.ts';
 import { type Action, isAction } from '../../src/conversation/command.ts';
+import { readCommands } from '../../src/conversation/registry.ts';
 import type { Phrase } from '../../src/words/sentence.ts';
 
 const folder = new URL('../../commands/', import.meta.url);
-const book = await readBook(folder);
+const registry = await readCommands(folder);
 
-const actionsOf = (does: (typeof book.commands)[number]['does']): [string, Action][] =>
+const actionsOf = (does: (typeof registry.commands)[number]['does']): [string, Action][] =>
   isAction(does) ? [['', does]] : Object.entries(does);
 
 const phrases = (action: Action): Phrase[] => [
@@ -16,7 +16,7 @@ const phrases = (action: Action): Phrase[] => [
   ...action.options.flatMap(option => [option.says, ...(option.choices ?? []).map(one => one.label)]),
 ];
 
-describe.each(book.commands.map(command => [command.name, command] as const))('/%s', (name, command) => {
+describe.each(registry.commands.map(command => [command.name, command] as const))('/%s', (name, command) => {
   test('is a file of that name', () => {
     expect(readdirSync(folder)).toContain(`${name}.ts`);
   });

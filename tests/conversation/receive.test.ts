@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
-import { bindBook } from '../../src/conversation/book.ts';
 import { action, command, followUp } from '../../src/conversation/command.ts';
 import { choice, picture, several, text, whole, yesNo } from '../../src/conversation/option.ts';
 import type { Question } from '../../src/conversation/question.ts';
-import { type Conversation, mannerOf, receive, suggest } from '../../src/conversation/receive.ts';
+import { type Conversation, receive, responseModeOf, suggest } from '../../src/conversation/receive.ts';
+import { indexCommands } from '../../src/conversation/registry.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { StoreFailure } from '../../src/records/failure.ts';
 import { emptyStore } from './empty-store.ts';
@@ -15,7 +15,7 @@ const reply = (data: object): Reply => ({ kind: 'reply', headline: 'h', data, bl
 const poured = followUp({
   seenBy: 'asker',
   args: { cups: z.string() },
-  answer: ({ cups }, { onceId }) => reply({ cups, onceId }),
+  answer: ({ cups }, { idempotencyKey }) => reply({ cups, idempotencyKey }),
 });
 const pour = command(
   'pour',
@@ -67,8 +67,8 @@ const ours = command(
 
 const faults: unknown[] = [];
 const conversation: Conversation = {
-  book: bindBook([pour, broken, lost, ours]),
-  house: {
+  registry: indexCommands([pour, broken, lost, ours]),
+  services: {
     store: emptyStore,
     workers: { run: () => Promise.reject(new Error('no workers here')), close: async () => {} },
   },
@@ -184,7 +184,7 @@ describe('a button', () => {
       values: [],
       fields: {},
     };
-    expect(mannerOf(question, conversation)).toMatchObject({ seenBy: 'asker', pace: 'quick' });
+    expect(responseModeOf(question, conversation)).toMatchObject({ seenBy: 'asker', pace: 'quick' });
     expect(await receive(question, conversation)).toMatchObject({ id: 'follow-up-not-yours' });
   });
 });
@@ -197,5 +197,5 @@ test('suggestions come from the command, and none from where there are none', as
 });
 
 test('two commands of one name are a fault at start', () => {
-  expect(() => bindBook([pour, pour])).toThrow(/two things are called pour/);
+  expect(() => indexCommands([pour, pour])).toThrow(/two things are called pour/);
 });

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
 import { type Host, openHost } from '../../src/loopback/index.ts';
-import { book } from '../loopback/room.ts';
+import { registry } from '../loopback/room.ts';
 
 const TOKEN = 'very-secret-token';
 const main = new URL('../../src/main.ts', import.meta.url).pathname;
@@ -19,7 +19,7 @@ beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), 'tintmoot-'));
   host = await openHost();
   running = [];
-  await register(book, { token: TOKEN, api: host.api });
+  await register(registry, { token: TOKEN, api: host.api });
 });
 afterEach(async () => {
   for (const child of running) child.kill('SIGKILL');

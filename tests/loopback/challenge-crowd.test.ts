@@ -5,7 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
-import { chanceFrom } from '../../src/engine/challenges/chance.ts';
+import { chanceFrom } from '../../src/engine/challenges/voting/chance.ts';
 import { type Host, openHost } from '../../src/loopback/index.ts';
 import type { Member } from '../../src/loopback/interface.ts';
 import {
@@ -18,7 +18,7 @@ import {
 } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { bar, made, terms } from '../records/challenges/fair.ts';
-import { book } from './room.ts';
+import { registry } from './room.ts';
 
 const TOKEN = 'loopback-token';
 const main = new URL('../../src/main.ts', import.meta.url).pathname;
@@ -36,7 +36,7 @@ beforeAll(async () => {
   address = `sqlite:${join(folder, 'records.sqlite')}`;
   // How long an answer takes is no matter here, only whether what was answered is true.
   host = await openHost({ acknowledgeWithinMs: 20_000, patienceMs: 20_000 });
-  await register(book, { token: TOKEN, api: host.api });
+  await register(registry, { token: TOKEN, api: host.api });
 }, 60_000);
 afterAll(async () => {
   assistant.kill('SIGKILL');
@@ -62,17 +62,17 @@ async function start(): Promise<void> {
 /** A challenge that is being voted on now, with its bars. */
 async function prepare(group: string) {
   const store = await openStore(address);
-  const board = { store, group };
+  const scope = { store, group };
   const now = Date.now();
   const times = { opensAt: now - 48 * hour, entriesUntil: now - hour, votesUntil: now + 6 * hour };
   const { id } = await openChallenge(
-    board,
+    scope,
     { terms: { ...terms, ...times, decides: 'votes' }, channel: '', language: 'en' },
     made('steward', now - 49 * hour),
   );
   for (let number = 1; number <= BARS; number++)
     await enterBar(
-      board,
+      scope,
       id,
       { bar: bar(`Bar ${number}`, `maker ${number}`) },
       made(`maker-${number}`, now - 24 * hour),
@@ -123,15 +123,15 @@ test('500 members vote at once and the assistant is killed in the middle: every 
   await over;
 
   const store = await openStore(address);
-  const board = { store, group: group.id };
-  const challenge = await requireChallenge(board, id);
+  const scope = { store, group: group.id };
+  const challenge = await requireChallenge(scope, id);
   const entries = [...asOf(challenge, votesUntil).entries.keys()].sort();
-  const kept = await Promise.all(members.map(member => choiceOf(board, id, member.id)));
+  const kept = await Promise.all(members.map(member => choiceOf(scope, id, member.id)));
   for (const [index, chosen] of kept.entries())
     expect(chosen, `ballot of member ${index}`).toEqual(
       rankingOf(index).map(number => [entries[number - 1]]),
     );
-  const { tally } = await resultAt(board, challenge, votesUntil);
+  const { tally } = await resultAt(scope, challenge, votesUntil);
   expect(tally?.ballots).toBe(MEMBERS);
   expect(atKill.size).toBeGreaterThanOrEqual(MEMBERS / 2);
   expect(atKill.size).toBeLessThan(MEMBERS);

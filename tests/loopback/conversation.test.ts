@@ -14,10 +14,13 @@ describe('on the chat platform', () => {
   test('commands are registered once: a second registration writes nothing', async () => {
     await using room = await openRoom();
     const { register } = await import('../../src/discord/register.ts');
-    const { book } = await import('./room.ts');
-    const again = await register(book, { token: 'loopback-token', api: room.host.api });
+    const { registry } = await import('./room.ts');
+    const again = await register(registry, { token: 'loopback-token', api: room.host.api });
     expect(again.written).toEqual([]);
     expect(again.removed).toEqual([]);
-    expect(again.kept).toEqual([...book.commands.map(({ name }) => name), ...book.menuEntries.keys()]);
+    expect(again.kept).toEqual([
+      ...registry.commands.map(({ name }) => name),
+      ...registry.menuEntries.keys(),
+    ]);
   });
 });

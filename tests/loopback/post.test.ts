@@ -1,9 +1,9 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { ballot } from '../../commands/challenge/voting/vote.ts';
 import { followUp } from '../../src/conversation/command.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
-import { ballot } from '../../src/replies/challenge/vote.ts';
 import { openRoom } from './room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;

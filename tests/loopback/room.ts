@@ -1,8 +1,8 @@
 import { pino } from 'pino';
-import { readBook } from '../../src/conversation/book.ts';
+import { challengeActs } from '../../commands/challenge/deadlines.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
-import { challengeActs } from '../../src/deadlines/challenges.ts';
-import { type Watch, watchDeadlines } from '../../src/deadlines/watch.ts';
+import { readCommands } from '../../src/conversation/registry.ts';
+import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
 import { connect } from '../../src/discord/client.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
@@ -12,7 +12,7 @@ import { openStore } from '../../src/records/open.ts';
 import type { Store } from '../../src/records/store.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
 
-export const book = await readBook(new URL('../../commands/', import.meta.url));
+export const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const token = 'loopback-token';
 
 export type RoomOptions = { readonly store?: Store; readonly host?: HostOptions; readonly log?: string };
@@ -28,17 +28,17 @@ export async function openRoom({ store, host: hostOptions, log = 'silent' }: Roo
   const faults: unknown[] = [];
   const now = hostOptions?.now ?? Date.now;
   const workers = openWorkers();
-  let watch: Watch | undefined;
+  let watch: Scheduler | undefined;
   const conversation: Conversation = {
-    book,
-    house: { store: kept, workers, checkDue: () => void watch?.check() },
+    registry,
+    services: { store: kept, workers, checkDue: () => void watch?.check() },
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };
-  await register(book, { token, api: host.api });
+  await register(registry, { token, api: host.api });
   const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }));
   const outbox = discordOutbox(connection.client, conversation, now);
-  watch = watchDeadlines({
+  watch = startScheduler({
     store: kept,
     serves: id => outbox.serves(id),
     acts: challengeActs({ store: kept, outbox, workers, now }),
@@ -56,7 +56,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent' }: Roo
     member: group.addMember({ name: 'Bram' }),
     async [Symbol.asyncDispose]() {
       await Promise.all([watch.stop(), connection.close()]);
-      await conversation.house.workers.close();
+      await conversation.services.workers.close();
       if (!store) await kept.close();
       await host.close();
     },

@@ -50,7 +50,7 @@ describe('the door of the page', () => {
     },
   );
 
-  test('takes no deeds from other sites', async () => {
+  test('takes no actions from other sites', async () => {
     const seat = `group=${HOME.group}&member=${HOME.member}`;
     for (const headers of [
       { origin: 'http://evil.example' },
@@ -58,7 +58,7 @@ describe('the door of the page', () => {
       { 'sec-fetch-site': 'cross-site' },
       { 'sec-fetch-site': 'same-site', origin: `http://127.0.0.1:${port()}` },
     ])
-      expect((await knock(`/deeds?${seat}`, headers, 'POST')).status).toBe(403);
+      expect((await knock(`/actions?${seat}`, headers, 'POST')).status).toBe(403);
     expect(
       (await knock('/changes', { 'sec-fetch-site': 'cross-site', 'sec-fetch-mode': 'cors' })).status,
     ).toBe(403);

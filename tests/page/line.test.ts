@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { quoted, readLine, writeLine } from '../../src/page/browser/composer/line.ts';
 import type { Action, Option } from '../../src/page/browser/declared.ts';
-import { quoted, readLine, writeLine } from '../../src/page/browser/line.ts';
 
 const option = (name: string, over: Partial<Option> = {}): Option => ({
   name,

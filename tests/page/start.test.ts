@@ -69,7 +69,7 @@ async function snapshotAt(url: string): Promise<Snapshot> {
 async function run(url: string, command: string, options: Record<string, string>) {
   const body = new FormData();
   body.set('say', JSON.stringify({ do: 'run', command, options, line: command }));
-  return await (await fetch(`${url}/deeds?${seat}`, { method: 'POST', body })).json();
+  return await (await fetch(`${url}/actions?${seat}`, { method: 'POST', body })).json();
 }
 
 describe('npm start without a chat server', { timeout: 60_000 }, () => {

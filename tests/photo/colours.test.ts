@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { colourDifference, labOfXyz } from '../../src/engine/colour/appearance.ts';
-import { xyzOfReflectance } from '../../src/engine/colour/observer.ts';
-import { reflectanceOfLab, smoothestReflectance, xyzOfLab } from '../../src/engine/colour/reconstruct.ts';
+import { colourDifference, labOfXyz } from '../../src/engine/colour/spectra/cielab.ts';
+import { xyzOfReflectance } from '../../src/engine/colour/spectra/observer.ts';
+import {
+  reflectanceOfLab,
+  smoothestReflectance,
+  xyzOfLab,
+} from '../../src/engine/colour/spectra/reconstruct.ts';
 import { photoColours } from '../../src/photo/colours.ts';
 import { LIGHTS, labOfHex, seenUnder } from './render/lights.ts';
 import { shoot } from './render/scene.ts';

@@ -93,16 +93,16 @@ describe('late plans', () => {
   test('the newest twenty are remembered, the last one is the last', async () => {
     const whose = { store, member: 'm7' };
     for (let minute = 0; minute < 25; minute += 1)
-      await recipes.keepLatePlan(
+      await recipes.keepRecentPlan(
         whose,
         `p${minute}`,
         { ...PLAN, written: { oils: `olive ${minute}` }, uses: [] },
         new Date(at.getTime() + minute * 60_000),
       );
     expect((await recipes.lastPlan(whose)).written.oils).toBe('olive 24');
-    expect((await recipes.latePlanOf(whose, 'p5')).written.oils).toBe('olive 5');
-    expect(await refusal(recipes.latePlanOf(whose, 'p4'))).toBe('plan-forgotten');
-    expect(await refusal(recipes.latePlanOf({ store, member: 'm8' }, 'p24'))).toBe('plan-forgotten');
+    expect((await recipes.recentPlanOf(whose, 'p5')).written.oils).toBe('olive 5');
+    expect(await refusal(recipes.recentPlanOf(whose, 'p4'))).toBe('plan-forgotten');
+    expect(await refusal(recipes.recentPlanOf({ store, member: 'm8' }, 'p24'))).toBe('plan-forgotten');
   });
 });
 

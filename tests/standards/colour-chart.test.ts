@@ -1,19 +1,19 @@
 import { converter } from 'culori';
 import { describe, expect, test } from 'vitest';
 import {
-  colourDifference,
-  type Lab,
-  labOfReflectance,
-  labResponse,
-} from '../../src/engine/colour/appearance.ts';
-import {
   TABLE_FIRST_NANOMETRE,
   TABLE_STEP_NANOMETRES,
   X_BAR,
   Y_BAR,
   Z_BAR,
-} from '../../src/engine/colour/cie-tables.ts';
-import { BAND_COUNT, type Spectrum } from '../../src/engine/colour/spectrum.ts';
+} from '../../src/engine/colour/spectra/cie-tables.ts';
+import {
+  colourDifference,
+  type Lab,
+  labOfReflectance,
+  labResponse,
+} from '../../src/engine/colour/spectra/cielab.ts';
+import { BAND_COUNT, type Spectrum } from '../../src/engine/colour/spectra/spectrum.ts';
 import { fixture, numberRows } from './fixtures/read.ts';
 
 /**

@@ -1,15 +1,15 @@
 import { Color } from 'spectral.js';
 import { describe, expect, test } from 'vitest';
-import { hexOfLab, labOfReflectance } from '../../src/engine/colour/appearance.ts';
-import { X_BAR, Y_BAR, Z_BAR } from '../../src/engine/colour/cie-tables.ts';
+import { X_BAR, Y_BAR, Z_BAR } from '../../src/engine/colour/spectra/cie-tables.ts';
+import { hexOfLab, labOfReflectance } from '../../src/engine/colour/spectra/cielab.ts';
 import {
   WHITE_POINT,
   X_WEIGHTS,
   xyzOfReflectance,
   Y_WEIGHTS,
   Z_WEIGHTS,
-} from '../../src/engine/colour/observer.ts';
-import { spectrum } from '../../src/engine/colour/spectrum.ts';
+} from '../../src/engine/colour/spectra/observer.ts';
+import { spectrum } from '../../src/engine/colour/spectra/spectrum.ts';
 import { numberRows } from './fixtures/read.ts';
 
 describe('the standard observer', () => {

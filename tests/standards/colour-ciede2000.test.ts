@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { colourDifference } from '../../src/engine/colour/appearance.ts';
+import { colourDifference } from '../../src/engine/colour/spectra/cielab.ts';
 import { numberRows } from './fixtures/read.ts';
 
 /** G. Sharma, W. Wu, E. N. Dalal, Color Research and Application 30 (2005) 21-30, table 1. */

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { characterise } from '../../src/engine/colour/characterise.ts';
+import { characterise } from '../../src/engine/colour/characterisation/characterise.ts';
 import {
   commonWhite,
   type MixtureReport,
   reportMixtures,
   summary,
-} from '../../src/engine/colour/mixture-report.ts';
+} from '../../src/engine/colour/characterisation/mixture-report.ts';
 import { parseMixtures } from '../../src/terminal/mixture-files.ts';
 import { fixture } from './fixtures/read.ts';
 

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { chromaOf, hueOf, labOfHex } from '../../src/engine/colour/appearance.ts';
-import { barLab, predictBar } from '../../src/engine/colour/bar.ts';
-import { type BaseShade, plainBase } from '../../src/engine/colour/base-soap.ts';
-import { fullDose, opticsOf } from '../../src/engine/colour/colourant-optics.ts';
-import type { MixPart } from '../../src/engine/colour/optics.ts';
+import { fullDose, opticsOf } from '../../src/engine/colour/jars/colourant-optics.ts';
+import { barLab, predictBar } from '../../src/engine/colour/mixing/bar.ts';
+import { type BaseShade, plainBase } from '../../src/engine/colour/mixing/base-soap.ts';
+import type { MixPart } from '../../src/engine/colour/mixing/optics.ts';
+import { chromaOf, hueOf, labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { colourantById, colourants } from '../../src/engine/colourants/catalogue.ts';
 
 /** Common practice among makers; no published source. */

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { lyeMixingRise, lyeSolutionDensity } from '../../src/engine/batch/lye-solution.ts';
+import { lyeMixingRise, lyeSolutionDensity } from '../../src/engine/batch/lye/lye-solution.ts';
 import { OILS } from '../../src/engine/batch/oils/index.ts';
-import { NOTHING_TAKEN, oilDensity, potOf } from '../../src/engine/batch/pot.ts';
+import { NOTHING_TAKEN, oilDensity, potOf } from '../../src/engine/batch/portions/pot.ts';
 import { makeRecipe } from '../../src/engine/batch/recipe.ts';
 import { asked, oilOf } from '../engine/batch/asked.ts';
 

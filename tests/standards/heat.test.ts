@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { KOH_MOLAR_MASS } from '../../src/engine/batch/fatty-acids.ts';
+import { KOH_MOLAR_MASS } from '../../src/engine/batch/oils/fatty-acids.ts';
 import { march } from '../../src/engine/heat/conduction.ts';
 import { SAPONIFICATION_HEAT } from '../../src/engine/heat/kinetics.ts';
 import { type Layer, type Section, sectionOf } from '../../src/engine/heat/section.ts';

@@ -1,16 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import { additiveById } from '../../src/engine/batch/additives.ts';
+import { hydroxideDemand, hydroxideIn, superfatPercent, weighLye } from '../../src/engine/batch/lye/lye.ts';
+import { waterGrams } from '../../src/engine/batch/lye/water.ts';
 import {
   FATTY_ACID_MOLAR_MASS,
   meanMolarMass,
   NAOH_PER_KOH,
   saponificationFromProfile,
-} from '../../src/engine/batch/fatty-acids.ts';
-import { oilById } from '../../src/engine/batch/find-oil.ts';
-import { hydroxideDemand, hydroxideIn, superfatPercent, weighLye } from '../../src/engine/batch/lye.ts';
-import type { FattyAcid, Oil } from '../../src/engine/batch/oil.ts';
+} from '../../src/engine/batch/oils/fatty-acids.ts';
+import { oilById } from '../../src/engine/batch/oils/find-oil.ts';
 import { OILS } from '../../src/engine/batch/oils/index.ts';
-import { waterGrams } from '../../src/engine/batch/water.ts';
+import type { FattyAcid, Oil } from '../../src/engine/batch/oils/oil.ts';
 import { oilOf } from '../engine/batch/asked.ts';
 
 /** Saponification values, mg KOH/g. Codex Alimentarius CXS 210-1999 Table 2, CXS 33-1981, CXS 211-1999. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fingerprint, splitMix64, xoshiro128 } from '../../src/engine/challenges/chance.ts';
+import { fingerprint, splitMix64, xoshiro128 } from '../../src/engine/challenges/voting/chance.ts';
 
 const first = <Thing>(count: number, things: Iterator<Thing, never>) =>
   Array.from({ length: count }, () => things.next().value);

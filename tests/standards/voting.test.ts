@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { Election, Pairs } from '../../src/engine/challenges/election.ts';
-import { tally } from '../../src/engine/challenges/tally.ts';
+import type { Election, Pairs } from '../../src/engine/challenges/voting/election.ts';
+import { tally } from '../../src/engine/challenges/voting/tally.ts';
 
 /** Published elections; each row of the file names its source. */
 type Published = Election & {

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { photoOf } from '../commands/challenge-room.ts';
+import { photoOf } from '../commands/challenge/room.ts';
 
 const main = new URL('../../src/main.ts', import.meta.url).pathname;
 let folder: string;

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readBook } from '../../src/conversation/book.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
+import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { completeLine } from '../../src/terminal/complete-line.ts';
 import { askLine, originOf } from '../../src/terminal/seat.ts';
@@ -11,8 +11,8 @@ describe('completing a line in the terminal', () => {
   let conversation: Conversation;
   beforeAll(async () => {
     conversation = {
-      book: await readBook(new URL('../../commands/', import.meta.url)),
-      house: {
+      registry: await readCommands(new URL('../../commands/', import.meta.url)),
+      services: {
         store: await openStore('sqlite::memory:'),
         workers: { run: () => Promise.reject(new Error('no workers here')), close: () => Promise.resolve() },
       },
@@ -20,7 +20,7 @@ describe('completing a line in the terminal', () => {
       onFault: () => {},
     };
   });
-  afterAll(() => conversation.house.store.close());
+  afterAll(() => conversation.services.store.close());
   const complete = (typed: string) => completeLine(typed, originOf(seat), conversation);
 
   test('a slash and the beginning of a command give the commands', async () => {

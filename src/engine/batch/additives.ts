@@ -2,9 +2,9 @@ import { fold } from '../colourants/fold.ts';
 import type { Origin } from '../origin.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
-import { oilById } from './find-oil.ts';
 import { leadingAmount } from './leading-amount.ts';
-import type { OilMass } from './oil.ts';
+import { oilById } from './oils/find-oil.ts';
+import type { OilMass } from './oils/oil.ts';
 import type { AdditiveAsk, AdditiveId } from './request.ts';
 import { shown } from './shown.ts';
 

@@ -1,9 +1,9 @@
 import { type Crackle, crackleRisk, type White } from '../heat/crackle.ts';
 import { estimateHeat, type HeatEstimate, type HotBatter } from '../heat/estimate.ts';
 import type { HeatShape } from '../heat/mould.ts';
-import { GLYCEROL_MOLAR_MASS } from './fatty-acids.ts';
-import type { FilledPortion } from './portions.ts';
-import type { Pot } from './pot.ts';
+import { GLYCEROL_MOLAR_MASS } from './oils/fatty-acids.ts';
+import type { FilledPortion } from './portions/portions.ts';
+import type { Pot } from './portions/pot.ts';
 import type { Recipe } from './recipe.ts';
 import type { BatchSize, PlanRequest } from './request.ts';
 

@@ -1,5 +1,5 @@
 import { mouldMillilitres } from './batch-size.ts';
-import { type Filled, fillPortions } from './portions.ts';
+import { type Filled, fillPortions } from './portions/portions.ts';
 import { makeRecipe } from './recipe.ts';
 import type { PlanRequest } from './request.ts';
 

@@ -1,11 +1,11 @@
 import type { Band } from '../origin.ts';
 import { refuse } from '../refusal.ts';
 import { type AdditiveMass, type AdditiveTotals, additiveTotals, weighAdditives } from './additives.ts';
-import { checkSuperfat, hydroxideDemand, hydroxideIn, weighLye } from './lye.ts';
-import type { OilMass } from './oil.ts';
-import type { LyePart } from './plan-answer.ts';
+import { checkSuperfat, hydroxideDemand, hydroxideIn, weighLye } from './lye/lye.ts';
+import { type WaterWays, waterGrams, waterWays } from './lye/water.ts';
+import type { OilMass } from './oils/oil.ts';
+import type { LyePart } from './planning/plan-answer.ts';
 import type { PlanRequest } from './request.ts';
-import { type WaterWays, waterGrams, waterWays } from './water.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {

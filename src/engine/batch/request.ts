@@ -3,7 +3,7 @@ import type { DoseAsked } from '../dosing/request.ts';
 import type { HeatSetting } from '../heat/setting.ts';
 import type { Strength } from '../quantities/strength.ts';
 import type { Measures } from '../quantities/units.ts';
-import type { Oil } from './oil.ts';
+import type { Oil } from './oils/oil.ts';
 
 /** The inside of a mould, centimetres and millilitres. */
 export type Mould =

@@ -1,4 +1,4 @@
-import { colourDifference, type Lab } from '../colour/appearance.ts';
+import { colourDifference, type Lab } from '../colour/spectra/cielab.ts';
 import { leastAssignment } from './assignment.ts';
 import type { Target } from './terms.ts';
 

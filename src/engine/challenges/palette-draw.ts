@@ -1,6 +1,6 @@
-import { colourDifference, isOnScreen, type Lab } from '../colour/appearance.ts';
+import { colourDifference, isOnScreen, type Lab } from '../colour/spectra/cielab.ts';
 import { refuse } from '../refusal.ts';
-import { chanceFrom } from './chance.ts';
+import { chanceFrom } from './voting/chance.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {

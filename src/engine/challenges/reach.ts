@@ -1,7 +1,7 @@
-import { chromaOf, colourDifference, type Lab } from '../colour/appearance.ts';
-import { barLab } from '../colour/bar.ts';
-import type { MatchCandidate } from '../colour/match.ts';
-import type { BaseOptics } from '../colour/optics.ts';
+import type { MatchCandidate } from '../colour/matching/match.ts';
+import { barLab } from '../colour/mixing/bar.ts';
+import type { BaseOptics } from '../colour/mixing/optics.ts';
+import { chromaOf, colourDifference, type Lab } from '../colour/spectra/cielab.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { choosePalette, drawColours } from './palette-draw.ts';
 

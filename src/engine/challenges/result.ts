@@ -1,9 +1,9 @@
 import { type Challenge, standing } from './challenge.ts';
-import { type Combined, combinePlaces } from './combine.ts';
-import type { Tally } from './election.ts';
 import { type ColourScore, colourPlaces, type Scored, type Unscored } from './measured.ts';
-import { tally } from './tally.ts';
-import { ballotOf, type Kept } from './voting.ts';
+import { type Combined, combinePlaces } from './voting/combine.ts';
+import type { Tally } from './voting/election.ts';
+import { tally } from './voting/tally.ts';
+import { ballotOf, type Kept } from './voting/voting.ts';
 
 /** The measured colour of an entry, or why there is none. */
 export type Measured = { readonly score: ColourScore } | { readonly unscored: Unscored };

@@ -1,5 +1,5 @@
-import type { Lab } from '../colour/appearance.ts';
-import type { Method } from './election.ts';
+import type { Lab } from '../colour/spectra/cielab.ts';
+import type { Method } from './voting/election.ts';
 
 /** One colour of a challenge's palette. */
 export type Target = {

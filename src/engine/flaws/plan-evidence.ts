@@ -1,7 +1,7 @@
 import { additiveById } from '../batch/additives.ts';
-import { oilById } from '../batch/find-oil.ts';
-import type { FattyAcid, Profile } from '../batch/oil.ts';
-import type { PlanAnswer } from '../batch/plan-answer.ts';
+import { oilById } from '../batch/oils/find-oil.ts';
+import type { FattyAcid, Profile } from '../batch/oils/oil.ts';
+import type { PlanAnswer } from '../batch/planning/plan-answer.ts';
 import type { AdditiveId } from '../batch/request.ts';
 import { colourantById } from '../colourants/catalogue.ts';
 import type { ColourantKind } from '../colourants/colourant.ts';
@@ -11,7 +11,7 @@ import type { Evidence } from './diagnosis.ts';
 import type { FindingId } from './findings.ts';
 
 /** What a plan tells of a batch made by it: evidence for the causes, and numbers for the remedies. */
-export type PlanTold = { readonly evidence: readonly Evidence[]; readonly numbers: BatchNumbers };
+export type PlanEvidence = { readonly evidence: readonly Evidence[]; readonly numbers: BatchNumbers };
 
 /** A plan is what was meant; hands differ. */
 const YES = 0.93;
@@ -41,7 +41,7 @@ const OF_KIND: Readonly<Partial<Record<ColourantKind, FindingId>>> = {
 };
 
 /** Reads what a planned batch says of how it was made. The findings are the engine's own, each with its chance. */
-export function planEvidence(plan: PlanAnswer): PlanTold {
+export function planEvidence(plan: PlanAnswer): PlanEvidence {
   const numbers = numbersOf(plan);
   const told = new Map<FindingId, number>([...settings(plan), ...colours(plan, numbers), ...heatOf(plan)]);
   return {
@@ -55,11 +55,11 @@ export function planEvidence(plan: PlanAnswer): PlanTold {
   };
 }
 
-type Said = readonly (readonly [FindingId, number])[];
+type Findings = readonly (readonly [FindingId, number])[];
 
-const either = (finding: FindingId, there: boolean): Said => [[finding, there ? YES : NO]];
+const either = (finding: FindingId, there: boolean): Findings => [[finding, there ? YES : NO]];
 
-function settings({ water, superfat, oils, additives, fragrance }: PlanAnswer): Said {
+function settings({ water, superfat, oils, additives, fragrance }: PlanAnswer): Findings {
   const strength = water.ways.lyeStrength;
   const sweet = additives.some(({ id }) => {
     const { sugar, fat } = additiveById(id as AdditiveId);
@@ -91,7 +91,7 @@ function yellowShare(oils: PlanAnswer['oils']): number {
   return massOf(yellow) / massOf(oils);
 }
 
-function colours({ portions }: PlanAnswer, { rates, carriers = [] }: BatchNumbers): Said {
+function colours({ portions }: PlanAnswer, { rates, carriers = [] }: BatchNumbers): Findings {
   const doses = portions.flatMap(portion => portion.doses);
   const whites = rates.filter(({ kind }) => kind === 'white');
   const bright = rates.filter(({ kind }) => kind !== 'white');
@@ -128,7 +128,7 @@ function colours({ portions }: PlanAnswer, { rates, carriers = [] }: BatchNumber
 
 const estimated = (chance: number): number => Math.min(ESTIMATED, Math.max(1 - ESTIMATED, chance));
 
-function heatOf({ heat: { gel, overheatChance } }: PlanAnswer): Said {
+function heatOf({ heat: { gel, overheatChance } }: PlanAnswer): Findings {
   const all = [
     ['gelled', estimated(gel.partial + gel.full)],
     ['not-gelled', estimated(gel.none)],

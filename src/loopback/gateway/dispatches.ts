@@ -2,7 +2,7 @@ import type { APIMessage } from 'discord-api-types/v10';
 import type { HostEvent } from '../interface/events.ts';
 import type { Kernel } from '../kernel.ts';
 import type { Json } from '../state/json.ts';
-import { channelJson, guildJson, memberJson, roleJson, userJson } from '../state/portraits.ts';
+import { channelJson, guildJson, memberJson, roleJson, userJson } from '../state/serializers.ts';
 import type { Gateway } from './gateway.ts';
 
 /** Intents. Source: platform documentation, Gateway > List of Intents. */

@@ -2,7 +2,7 @@ import type { Server } from 'node:http';
 import { type RawData, type WebSocket, WebSocketServer } from 'ws';
 import type { Kernel } from '../kernel.ts';
 import { isRecord, type Json, listOf, numberOf, recordOf, textOf } from '../state/json.ts';
-import { botJson, guildJson } from '../state/portraits.ts';
+import { botJson, guildJson } from '../state/serializers.ts';
 import { Session } from './session.ts';
 
 /** Opcodes. Source: platform documentation, Topics > Opcodes and Status Codes. */

@@ -4,8 +4,8 @@ import { holds, permissionBits } from '../permissions.ts';
 import { Findings, refusal } from '../refusals/findings.ts';
 import { recordOf, textOf } from '../state/json.ts';
 import type { MessageRecord } from '../state/messages.ts';
-import { channelJson } from '../state/portraits.ts';
 import type { ChannelRecord } from '../state/room.ts';
+import { channelJson } from '../state/serializers.ts';
 import { checkDraft, createMessage, deleteMessage, editMessage } from '../writing/write.ts';
 import { type Call, noContent, ok, type Route } from './exchange.ts';
 

@@ -1,8 +1,8 @@
 import type { Kernel } from '../kernel.ts';
 import { refusal } from '../refusals/findings.ts';
 import { textOf } from '../state/json.ts';
-import { botJson, channelJson, guildJson, memberJson, roleJson, userJson } from '../state/portraits.ts';
 import type { GuildRecord } from '../state/room.ts';
+import { botJson, channelJson, guildJson, memberJson, roleJson, userJson } from '../state/serializers.ts';
 import { type Call, ok, type Route } from './exchange.ts';
 
 /** Where the gateway is, who the bot is, and who and what else there is. */

@@ -2,7 +2,7 @@ import type { APIApplicationCommandOptionChoice } from 'discord-api-types/v10';
 import type { Answer, Call, Route } from '../http/exchange.ts';
 import { noContent, ok } from '../http/exchange.ts';
 import type { Kernel } from '../kernel.ts';
-import { openFormOf, seenMessage } from '../members/look.ts';
+import { messageView, openFormOf } from '../members/views.ts';
 import { Findings } from '../refusals/findings.ts';
 import { checkChoices, checkForm } from '../refusals/form.ts';
 import { flags } from '../refusals/message.ts';
@@ -121,7 +121,7 @@ function reply(kernel: Kernel, interactions: Interactions, live: Live, type: num
   live.originalId = record.message.id;
   live.shown.push(record.message.id);
   if (!deferred)
-    live.settle({ kind: 'message', interactionId: live.id, message: seenMessage(kernel, record) });
+    live.settle({ kind: 'message', interactionId: live.id, message: messageView(kernel, record) });
   return { message: record.message };
 }
 
@@ -136,6 +136,6 @@ function update(kernel: Kernel, interactions: Interactions, live: Live, type: nu
   if (!changes) return { message: source.message };
   const record = editMessage(kernel, source, draft.body, draft.uploads);
   live.shown.push(record.message.id);
-  live.settle({ kind: 'message', interactionId: live.id, message: seenMessage(kernel, record) });
+  live.settle({ kind: 'message', interactionId: live.id, message: messageView(kernel, record) });
   return { message: record.message };
 }

@@ -1,5 +1,5 @@
 import type { APIApplicationCommandOptionChoice } from 'discord-api-types/v10';
-import type { Outcome } from '../interface/seen.ts';
+import type { Outcome } from '../interface/views.ts';
 import type { Json } from '../state/json.ts';
 
 /** Interaction types. Source: platform documentation, Interactions > Receiving and Responding > Interaction Type. */

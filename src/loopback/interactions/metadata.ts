@@ -1,6 +1,6 @@
 import type { Kernel } from '../kernel.ts';
 import { type Json, recordOf, textOf } from '../state/json.ts';
-import { userJson } from '../state/portraits.ts';
+import { userJson } from '../state/serializers.ts';
 import { interactionTypes, type Live } from './live.ts';
 
 /** Fields that tie an answer to its interaction. Source: Resources > Message > Message Interaction Metadata. */

@@ -1,7 +1,7 @@
 import type { Kernel } from '../kernel.ts';
 import { everyonePermissions } from '../permissions.ts';
 import type { Json } from '../state/json.ts';
-import { channelJson, memberJson, userJson } from '../state/portraits.ts';
+import { channelJson, memberJson, userJson } from '../state/serializers.ts';
 import type { Ask } from './registry.ts';
 
 const contexts = { guild: 0, 'bot-dm': 1, elsewhere: 2 } as const;

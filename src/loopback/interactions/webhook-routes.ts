@@ -1,6 +1,6 @@
 import { type Answer, type Call, noContent, ok, type Route } from '../http/exchange.ts';
 import type { Kernel } from '../kernel.ts';
-import { seenMessage } from '../members/look.ts';
+import { messageView } from '../members/views.ts';
 import { refusal } from '../refusals/findings.ts';
 import { flags } from '../refusals/message.ts';
 import { ruleOf } from '../refusals/rules.ts';
@@ -27,7 +27,7 @@ export function webhookRoutes(kernel: Kernel, interactions: Interactions): reado
     checkDraft(kernel, call, [], record.message);
     const edited = editMessage(kernel, record, call.body, call.uploads);
     if (!live.shown.includes(edited.message.id)) live.shown.push(edited.message.id);
-    live.settle({ kind: 'message', interactionId: live.id, message: seenMessage(kernel, edited) });
+    live.settle({ kind: 'message', interactionId: live.id, message: messageView(kernel, edited) });
     return ok(edited.message);
   };
   const followUp = (call: Call): Answer => {
@@ -51,7 +51,7 @@ export function webhookRoutes(kernel: Kernel, interactions: Interactions): reado
       extra: aboutFollowUp(kernel, live),
     });
     live.shown.push(record.message.id);
-    live.settle({ kind: 'message', interactionId: live.id, message: seenMessage(kernel, record) });
+    live.settle({ kind: 'message', interactionId: live.id, message: messageView(kernel, record) });
     return ok(record.message);
   };
   const one = /^\/webhooks\/(\d+)\/([\w-]+)\/messages\/(@original|\d+)$/;

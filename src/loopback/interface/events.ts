@@ -1,6 +1,6 @@
 /** Everything that appears in the room, as data. Times are ISO 8601 in UTC. */
 import type { APIApplicationCommand, APIMessage } from 'discord-api-types/v10';
-import type { OpenForm } from './seen.ts';
+import type { OpenForm } from './views.ts';
 
 /** Everything that appears in the room. `seq` rises by one; replaying the list rebuilds the room. */
 export type HostEvent = { readonly seq: number; readonly at: string } & HostEventBody;

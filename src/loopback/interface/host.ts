@@ -2,7 +2,7 @@
 import type { APIApplicationCommand } from 'discord-api-types/v10';
 import type { HostEvent } from './events.ts';
 import type { Guild, NewGuild } from './people.ts';
-import type { SeenFile, SeenMessage } from './seen.ts';
+import type { FileView, MessageView } from './views.ts';
 
 /** `close` breaks the socket without an answer, `hang` never answers, `lost` does the work and then breaks the socket. */
 export type Fault = 500 | 502 | 429 | 401 | 403 | 404 | 'hang' | 'close' | 'lost';
@@ -15,7 +15,7 @@ export interface FaultOptions {
 }
 
 /** One HTTP request the bot made, in order of arrival. */
-export interface SeenRequest {
+export interface RequestView {
   readonly method: string;
   /** Decoded path after `/api/v10`. */
   readonly path: string;
@@ -72,17 +72,17 @@ export interface Host extends AsyncDisposable {
   /** Resolves when `shards` sessions (default: the recommended number) have identified. */
   whenReady(shards?: number): Promise<void>;
   /** Looks at a message again; undefined once deleted. */
-  latest(message: SeenMessage | string): SeenMessage | undefined;
+  latest(message: MessageView | string): MessageView | undefined;
   /** Everything shown for one interaction, first answer first. */
-  repliesTo(interactionId: string): readonly SeenMessage[];
+  repliesTo(interactionId: string): readonly MessageView[];
   /** The first message, already there (after `seq`) or still to come, that fits; rejects after `withinMs` (default 5000). */
   nextMessage(
-    fits: (message: SeenMessage) => boolean,
+    fits: (message: MessageView) => boolean,
     when?: { readonly afterSeq?: number; readonly withinMs?: number },
-  ): Promise<SeenMessage>;
-  file(id: string): SeenFile | undefined;
+  ): Promise<MessageView>;
+  file(id: string): FileView | undefined;
   /** Requests of the bot so far (the last 10 000). */
-  readonly requests: readonly SeenRequest[];
+  readonly requests: readonly RequestView[];
   /** Everything since the start, or the last `keep` or more. */
   readonly events: readonly HostEvent[];
   /** Calls for each past event after `sinceSeq` (default: none), then for each new one; returns the unsubscriber. */

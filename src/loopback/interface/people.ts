@@ -1,6 +1,6 @@
 /** What guilds, channels and members are and can do. Permissions are bit sets, see `permissionBits`. */
 import type { APIApplicationCommandOptionChoice, APIUser } from 'discord-api-types/v10';
-import type { MemberFile, OpenForm, Outcome, SeenMessage } from './seen.ts';
+import type { MemberFile, MessageView, OpenForm, Outcome } from './views.ts';
 
 export type OptionValue = string | number | boolean | MemberFile | Member | Channel | Role;
 export type Options = Readonly<Record<string, OptionValue>>;
@@ -18,15 +18,15 @@ export interface Place {
 /** Everything a member can do that becomes an interaction. `command` is a path such as '/shelf add'. */
 export type Action =
   | { readonly do: 'run'; readonly command: string; readonly options?: Options }
-  | { readonly do: 'press'; readonly message: SeenMessage; readonly customId: string }
+  | { readonly do: 'press'; readonly message: MessageView; readonly customId: string }
   | {
       readonly do: 'choose';
-      readonly message: SeenMessage;
+      readonly message: MessageView;
       readonly customId: string;
       readonly values: readonly string[];
     }
   | { readonly do: 'submit'; readonly form: OpenForm; readonly fields: Fields }
-  | { readonly do: 'menu'; readonly name: string; readonly target: SeenMessage | Member };
+  | { readonly do: 'menu'; readonly name: string; readonly target: MessageView | Member };
 
 /**
  * A member of one guild. Methods reject with `Refused` when the platform itself would not let the member do it
@@ -41,7 +41,7 @@ export interface Member {
   /** General form of all below: resolves with whatever the bot showed. */
   perform(action: Action, place?: Place): Promise<Outcome>;
   /** Runs a command; resolves with the first real answer (a deferral is waited out). Rejects if a form opens. */
-  run(command: string, options?: Options, place?: Place): Promise<SeenMessage>;
+  run(command: string, options?: Options, place?: Place): Promise<MessageView>;
   /** Runs a command that opens a form. */
   openForm(command: string, options?: Options, place?: Place): Promise<OpenForm>;
   /** The choices offered while `focused` (its text so far in `options`) is being typed. */
@@ -51,18 +51,18 @@ export interface Member {
     focused: string,
     place?: Place,
   ): Promise<readonly APIApplicationCommandOptionChoice[]>;
-  press(message: SeenMessage, customId: string): Promise<SeenMessage>;
-  pressForForm(message: SeenMessage, customId: string): Promise<OpenForm>;
-  choose(message: SeenMessage, customId: string, values: readonly string[]): Promise<SeenMessage>;
-  chooseForForm(message: SeenMessage, customId: string, values: readonly string[]): Promise<OpenForm>;
-  submit(form: OpenForm, fields: Fields): Promise<SeenMessage>;
-  menu(name: string, target: SeenMessage | Member, place?: Place): Promise<SeenMessage>;
-  menuForForm(name: string, target: SeenMessage | Member, place?: Place): Promise<OpenForm>;
-  postMessage(text: string, files?: readonly MemberFile[], place?: Place): Promise<SeenMessage>;
+  press(message: MessageView, customId: string): Promise<MessageView>;
+  pressForForm(message: MessageView, customId: string): Promise<OpenForm>;
+  choose(message: MessageView, customId: string, values: readonly string[]): Promise<MessageView>;
+  chooseForForm(message: MessageView, customId: string, values: readonly string[]): Promise<OpenForm>;
+  submit(form: OpenForm, fields: Fields): Promise<MessageView>;
+  menu(name: string, target: MessageView | Member, place?: Place): Promise<MessageView>;
+  menuForForm(name: string, target: MessageView | Member, place?: Place): Promise<OpenForm>;
+  postMessage(text: string, files?: readonly MemberFile[], place?: Place): Promise<MessageView>;
   /** Deletes a message: an own one, an ephemeral one ("dismiss"), or any with the manage-messages permission. */
-  deleteMessage(message: SeenMessage): void;
+  deleteMessage(message: MessageView): void;
   /** What this member sees in a place (default: the guild's first channel), oldest first. */
-  sees(place?: Place): readonly SeenMessage[];
+  sees(place?: Place): readonly MessageView[];
   /** Changes take effect on the next interaction. */
   grant(change: {
     readonly permissions?: bigint;

@@ -4,14 +4,14 @@ import { privateChannel } from '../http/directory-routes.ts';
 import { interactionTypes } from '../interactions/live.ts';
 import type { Ask } from '../interactions/registry.ts';
 import type { Action, Options, Place } from '../interface/people.ts';
-import type { SeenMessage } from '../interface/seen.ts';
+import type { MessageView } from '../interface/views.ts';
 import type { Kernel } from '../kernel.ts';
 import { holds, permissionBits } from '../permissions.ts';
 import { Refused } from '../refused.ts';
 import { type Json, listOf, numberOf, recordOf } from '../state/json.ts';
 import type { MessageRecord } from '../state/messages.ts';
-import { memberPermissions } from '../state/portraits.ts';
 import type { ChannelRecord } from '../state/room.ts';
+import { memberPermissions } from '../state/serializers.ts';
 import { walk } from '../writing/finish-components.ts';
 import { checkCount, fillForm, pickValues } from './fields.ts';
 import { fillOptions, notPossible } from './options.ts';
@@ -129,7 +129,7 @@ function usable(kernel: Kernel, actor: Actor, channel: ChannelRecord, name: stri
 function componentAsk(
   kernel: Kernel,
   actor: Actor,
-  message: SeenMessage,
+  message: MessageView,
   customId: string,
   values: readonly string[] | undefined,
 ): Ask {
@@ -177,13 +177,13 @@ function formAsk(kernel: Kernel, actor: Actor, action: Action & { do: 'submit' }
   };
 }
 
-function channelOf(kernel: Kernel, message: SeenMessage): ChannelRecord {
+function channelOf(kernel: Kernel, message: MessageView): ChannelRecord {
   const channel = kernel.room.channels.get(message.channelId);
   if (!channel) throw notPossible('the channel of the message is gone');
   return channel;
 }
 
-function visible(kernel: Kernel, actor: Actor, message: SeenMessage): MessageRecord {
+function visible(kernel: Kernel, actor: Actor, message: MessageView): MessageRecord {
   const record = kernel.messages.get(message.id);
   if (!record || (record.visibleTo !== 'everyone' && record.visibleTo !== actor.userId))
     throw notPossible('this member does not see that message');

@@ -3,7 +3,7 @@ import type { Channel, Guild, Member, NewGuild, NewMember, Role } from '../inter
 import type { Kernel } from '../kernel.ts';
 import { everyonePermissions } from '../permissions.ts';
 import type { GuildRecord } from '../state/room.ts';
-import { Citizen, channelHandle, roleHandle } from './citizen.ts';
+import { channelHandle, roleHandle, SimulatedMember } from './simulated-member.ts';
 
 /** A guild as the member side holds it. See `Guild` for what each method promises. */
 export class Community implements Guild {
@@ -64,7 +64,7 @@ export class Community implements Guild {
   }
 
   #member(id: string): Member {
-    return new Citizen(this.#kernel, this.#interactions, this, id);
+    return new SimulatedMember(this.#kernel, this.#interactions, this, id);
   }
 
   #record(): GuildRecord {

@@ -1,6 +1,6 @@
 /** A filled-in form as the platform sends it, with the checks its client makes before. */
 import type { Fields, FieldValue } from '../interface/people.ts';
-import type { MemberFile, OpenForm } from '../interface/seen.ts';
+import type { MemberFile, OpenForm } from '../interface/views.ts';
 import { characters } from '../refusals/findings.ts';
 import { type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
 import { notPossible } from './options.ts';

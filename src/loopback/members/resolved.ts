@@ -1,8 +1,14 @@
-import type { MemberFile } from '../interface/seen.ts';
+import type { MemberFile } from '../interface/views.ts';
 import type { Kernel } from '../kernel.ts';
 import { Refused } from '../refused.ts';
 import type { Json } from '../state/json.ts';
-import { channelJson, memberPermissions, partialMemberJson, roleJson, userJson } from '../state/portraits.ts';
+import {
+  channelJson,
+  memberPermissions,
+  partialMemberJson,
+  roleJson,
+  userJson,
+} from '../state/serializers.ts';
 
 /** Collects the people, roles, channels and files that an interaction names. Source: Receiving and Responding > Resolved Data. */
 export class Resolved {

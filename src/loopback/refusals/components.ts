@@ -7,8 +7,8 @@ import {
   isKnownKind,
   isSelect,
   kinds,
-  nothingSeen,
-  type Seen,
+  noIdsUsed,
+  type UsedIds,
 } from './controls.ts';
 import { characters, type Findings, type Path } from './findings.ts';
 import { ruleOf } from './rules.ts';
@@ -25,7 +25,7 @@ const atTop: readonly number[] = [...inContainer, kinds.container];
 
 interface Tour {
   readonly found: Findings;
-  readonly seen: Seen;
+  readonly seen: UsedIds;
   /** Names of files that attachment:// may point at. */
   readonly fileNames: ReadonlySet<string>;
   total: number;
@@ -38,7 +38,7 @@ export function checkComponents(
   components: readonly unknown[],
   at: { readonly path: Path; readonly v2: boolean; readonly fileNames: ReadonlySet<string> },
 ) {
-  const tour: Tour = { found, seen: nothingSeen(), fileNames: at.fileNames, total: 0, characters: 0 };
+  const tour: Tour = { found, seen: noIdsUsed(), fileNames: at.fileNames, total: 0, characters: 0 };
   for (const [index, item] of components.entries()) {
     const path = [...at.path, index];
     const component = recordOf(item);

@@ -36,21 +36,21 @@ export const isSelect = (type: unknown): boolean =>
   type === kinds.channelSelect;
 
 /** Custom ids and component ids met so far in one message or form. */
-export interface Seen {
+export interface UsedIds {
   readonly customIds: Set<string>;
   readonly ids: Set<number>;
 }
-export const nothingSeen = (): Seen => ({ customIds: new Set(), ids: new Set() });
+export const noIdsUsed = (): UsedIds => ({ customIds: new Set(), ids: new Set() });
 
 /** Notes a component's id; 0 counts as none. */
-export function checkId(found: Findings, component: Json, path: Path, seen: Seen) {
+export function checkId(found: Findings, component: Json, path: Path, seen: UsedIds) {
   const id = numberOf(component.id, 0);
   if (id === 0) return;
   if (seen.ids.has(id)) found.add('component-id-duplicate', [...path, 'id']);
   seen.ids.add(id);
 }
 
-export function checkCustomId(found: Findings, component: Json, path: Path, seen: Seen) {
+export function checkCustomId(found: Findings, component: Json, path: Path, seen: UsedIds) {
   const customId = component.custom_id;
   found.text('custom-id-length', [...path, 'custom_id'], customId, 1);
   if (typeof customId !== 'string') return;
@@ -58,7 +58,7 @@ export function checkCustomId(found: Findings, component: Json, path: Path, seen
   seen.customIds.add(customId);
 }
 
-export function checkButton(found: Findings, button: Json, path: Path, seen: Seen) {
+export function checkButton(found: Findings, button: Json, path: Path, seen: UsedIds) {
   const style = button.style;
   if (typeof style !== 'number' || !Number.isInteger(style) || style < 1 || style > 6) {
     found.add('button-style', [...path, 'style']);
@@ -78,7 +78,7 @@ export function checkButton(found: Findings, button: Json, path: Path, seen: See
 }
 
 /** `form`: selects in forms may be required and may not be disabled. */
-export function checkSelect(found: Findings, select: Json, path: Path, seen: Seen, form: boolean) {
+export function checkSelect(found: Findings, select: Json, path: Path, seen: UsedIds, form: boolean) {
   checkCustomId(found, select, path, seen);
   found.text('select-placeholder', [...path, 'placeholder'], select.placeholder, 0);
   const min = numberOf(select.min_values, 1);

@@ -8,8 +8,8 @@ import {
   isKnownKind,
   isSelect,
   kinds,
-  nothingSeen,
-  type Seen,
+  noIdsUsed,
+  type UsedIds,
 } from './controls.ts';
 import { Findings, type Path } from './findings.ts';
 
@@ -21,13 +21,13 @@ export function checkForm(form: Json) {
   found.text('form-title', [...at, 'title'], form.title, 1);
   const parts = listOf(form.components);
   found.count('form-parts', [...at, 'components'], parts, 1);
-  const seen = nothingSeen();
+  const seen = noIdsUsed();
   for (const [index, item] of parts.entries())
     checkPart(found, recordOf(item), [...at, 'components', index], seen);
   found.settle();
 }
 
-function checkPart(found: Findings, part: Json, path: Path, seen: Seen) {
+function checkPart(found: Findings, part: Json, path: Path, seen: UsedIds) {
   checkId(found, part, path, seen);
   switch (part.type) {
     case kinds.label:
@@ -51,7 +51,7 @@ function checkPart(found: Findings, part: Json, path: Path, seen: Seen) {
   }
 }
 
-function checkField(found: Findings, field: Json, path: Path, seen: Seen) {
+function checkField(found: Findings, field: Json, path: Path, seen: UsedIds) {
   const type = field.type;
   checkId(found, field, path, seen);
   if (isSelect(type)) return checkSelect(found, field, path, seen, true);

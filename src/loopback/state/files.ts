@@ -1,7 +1,7 @@
 import { extname } from 'node:path';
 import type { APIMessage } from 'discord-api-types/v10';
 import type { HostEvent, HostEventBody } from '../interface/events.ts';
-import type { SeenFile } from '../interface/seen.ts';
+import type { FileView } from '../interface/views.ts';
 import type { Json } from './json.ts';
 import { pictureSize } from './picture-size.ts';
 
@@ -115,7 +115,7 @@ export class Files {
   }
 
   /** The file as a member sees it. */
-  seen(file: StoredFile, description?: string): SeenFile {
+  seen(file: StoredFile, description?: string): FileView {
     return {
       id: file.id,
       name: file.name,

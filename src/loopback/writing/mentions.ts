@@ -1,6 +1,6 @@
 import { type Json, listOf, recordOf, textOf } from '../state/json.ts';
-import { userJson } from '../state/portraits.ts';
 import type { Room } from '../state/room.ts';
+import { userJson } from '../state/serializers.ts';
 import { walk } from './finish-components.ts';
 
 /** Whom a message pings: those its texts name, as far as allowed_mentions lets it (absent: all). */

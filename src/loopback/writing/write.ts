@@ -5,7 +5,7 @@ import { checkMessage, flags } from '../refusals/message.ts';
 import { keptName, type StoredFile } from '../state/files.ts';
 import { type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
 import type { MessageRecord } from '../state/messages.ts';
-import { botJson } from '../state/portraits.ts';
+import { botJson } from '../state/serializers.ts';
 import { finishComponents } from './finish-components.ts';
 import { pinged } from './mentions.ts';
 

@@ -1,8 +1,8 @@
 import type { page } from '../../words/en/page.ts';
 import type { ShownForm } from '../model.ts';
+import type { Attached } from './api-client.ts';
 import type { Component } from './components.ts';
 import { element, freshId } from './element.ts';
-import type { Attached } from './talk.ts';
 
 type Field = Component & {
   readonly required?: boolean;

@@ -1,14 +1,14 @@
 import { page as en } from '../../words/en/page.ts';
 import { page as es } from '../../words/es/page.ts';
-import type { Change, Command, Deed, Seat, ShownForm, Snapshot } from '../model.ts';
+import type { Change, Command, PageAction, Seat, ShownForm, Snapshot } from '../model.ts';
+import { type Attached, allSeats, closeForms, listen, perform, suggestionsFor } from './api-client.ts';
 import { checkOption } from './check.ts';
+import { composer } from './composer/composer.ts';
 import { conversation } from './conversation.ts';
 import { actionsOf, entriesOf } from './declared.ts';
 import { element } from './element.ts';
 import { openForm } from './form.ts';
 import { keyOf, seatHere, seatPicker } from './seats.ts';
-import { type Attached, allSeats, closeForms, listen, perform, suggestionsFor } from './talk.ts';
-import { worktop } from './worktop.ts';
 
 const WORDS = { en, es };
 
@@ -25,17 +25,17 @@ function openRoom(seat: Seat): void {
   const picker = seatPicker(say, seat);
   const trouble = element('p', { class: 'trouble', role: 'alert' });
 
-  const send = async (deed: Deed, files?: Attached): Promise<string | undefined> => {
-    const result = await perform(seat, deed, files).catch(() => undefined);
+  const send = async (pageAction: PageAction, files?: Attached): Promise<string | undefined> => {
+    const result = await perform(seat, pageAction, files).catch(() => undefined);
     if (!result) return say.fault;
     if (result.done) return undefined;
     return { unfit: say.unfit, silent: say.silent, gone: say.goneMessage }[result.why];
   };
-  const sendAloud = async (deed: Deed) => {
-    trouble.textContent = (await send(deed)) ?? '';
+  const sendAloud = async (pageAction: PageAction) => {
+    trouble.textContent = (await send(pageAction)) ?? '';
   };
 
-  const bench = worktop({
+  const bench = composer({
     say,
     seat: keyOf(seat),
     send,

@@ -1,7 +1,7 @@
 import type { page } from '../../words/en/page.ts';
 import type { Language, Seat } from '../model.ts';
+import { takeNewSeat } from './api-client.ts';
 import { element, freshId } from './element.ts';
-import { takeNewSeat } from './talk.ts';
 
 type At = Pick<Seat, 'group' | 'member'>;
 

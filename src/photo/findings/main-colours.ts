@@ -1,4 +1,4 @@
-import { colourDifference, hexOfLab, type Lab } from '../../engine/colour/appearance.ts';
+import { colourDifference, hexOfLab, type Lab } from '../../engine/colour/spectra/cielab.ts';
 import { blurred } from '../pixels/gaussian.ts';
 import { type Cluster, kMeans } from '../pixels/kmeans.ts';
 import type { LabPlanes } from '../pixels/plane.ts';

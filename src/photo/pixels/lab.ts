@@ -1,5 +1,5 @@
-import { labResponse } from '../../engine/colour/appearance.ts';
-import { WHITE_POINT } from '../../engine/colour/observer.ts';
+import { labResponse } from '../../engine/colour/spectra/cielab.ts';
+import { WHITE_POINT } from '../../engine/colour/spectra/observer.ts';
 import type { Pixels } from '../decode.ts';
 import { type LabPlanes, plane } from './plane.ts';
 

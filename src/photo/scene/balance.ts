@@ -1,4 +1,4 @@
-import { type Lab, labResponse } from '../../engine/colour/appearance.ts';
+import { type Lab, labResponse } from '../../engine/colour/spectra/cielab.ts';
 import type { Pixels } from '../decode.ts';
 import { AS_SEEN, LINEAR, type LightMatrix } from '../pixels/lab.ts';
 import type { Mask } from '../pixels/plane.ts';

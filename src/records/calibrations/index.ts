@@ -5,7 +5,7 @@
  */
 
 import { z } from 'zod';
-import type { ScaleBelief } from '../../engine/colour/scale-problem.ts';
+import type { ScaleBelief } from '../../engine/colour/calibration/scale-estimation.ts';
 import { calibrationBy, calibrationsOf, under } from '../keys.ts';
 import { moment, read, recordKind, written } from '../record.ts';
 import { scaleBelief } from '../shelf/calibration.ts';

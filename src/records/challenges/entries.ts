@@ -3,9 +3,9 @@ import { refuse } from '../../engine/refusal.ts';
 import { challengePhoto, challengeSlot } from '../keys.ts';
 import { read, written } from '../record.ts';
 import { add, drop, put, type Write } from '../store.ts';
-import { asOf, type Bar, type Board, barOf, type Made, type StoredChallenge } from './board.ts';
-import { alreadyDone, type Changed, happen, inPhase, requireChallenge } from './change.ts';
-import { photoKind, slotKind } from './kinds.ts';
+import { alreadyDone, type Changed, happen, inPhase, requireChallenge } from './mutations.ts';
+import { asOf, type Bar, barOf, type ChallengeScope, type Made, type StoredChallenge } from './queries.ts';
+import { photoKind, slotKind } from './schema.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -22,22 +22,22 @@ export type HandedIn = { readonly bar: Bar; readonly photo?: Uint8Array | undefi
  * both take the last place. Whether the bar keeps to the terms is for `violations` to tell beforehand.
  */
 export async function enterBar(
-  board: Board,
+  scope: ChallengeScope,
   id: string,
   handedIn: HandedIn,
   made: Made,
 ): Promise<Changed & { readonly entry: string }> {
-  const challenge = await requireChallenge(board, id);
+  const challenge = await requireChallenge(scope, id);
   const entry = made.id;
   if (alreadyDone(challenge, made)) return { repeated: true, entry };
   const { terms } = inPhase(challenge, made, 'entering');
   for (let slot = 0; slot < terms.entriesPerMember; slot++) {
-    const slotKey = challengeSlot(board.group, id, made.by, slot);
-    const { repeated, clash } = await happen(board, challenge, {
+    const slotKey = challengeSlot(scope.group, id, made.by, slot);
+    const { repeated, clash } = await happen(scope, challenge, {
       made,
       did: { kind: 'entered', entry, slot, bar: handedIn.bar },
       needs: 'entering',
-      also: [add(slotKey, written(slotKind, { entry })), ...photoWrites(board, id, handedIn, made)],
+      also: [add(slotKey, written(slotKind, { entry })), ...photoWrites(scope, id, handedIn, made)],
     });
     if (clash === undefined) return { repeated, entry };
   }
@@ -46,34 +46,39 @@ export async function enterBar(
 
 /** Hands an entry in anew, whole. Refuses an entry that is not the member's own, or not in the running. */
 export async function replaceBar(
-  board: Board,
+  scope: ChallengeScope,
   id: string,
   { entry, ...handedIn }: HandedIn & { readonly entry: string },
   made: Made,
 ): Promise<Changed> {
-  const challenge = await requireChallenge(board, id);
+  const challenge = await requireChallenge(scope, id);
   if (alreadyDone(challenge, made)) return { repeated: true };
   requireOwn(challenge, entry, made);
-  return happen(board, challenge, {
+  return happen(scope, challenge, {
     made,
     did: { kind: 'replaced', entry, bar: handedIn.bar },
     needs: 'entering',
-    also: photoWrites(board, id, handedIn, made),
+    also: photoWrites(scope, id, handedIn, made),
   });
 }
 
 /** Takes an entry back; its place is free for another one of the member's. */
-export async function withdrawBar(board: Board, id: string, entry: string, made: Made): Promise<Changed> {
-  const challenge = await requireChallenge(board, id);
+export async function withdrawBar(
+  scope: ChallengeScope,
+  id: string,
+  entry: string,
+  made: Made,
+): Promise<Changed> {
+  const challenge = await requireChallenge(scope, id);
   if (alreadyDone(challenge, made)) return { repeated: true };
   requireOwn(challenge, entry, made);
   const entered = challenge.handedIn.find(({ did }) => did.kind === 'entered' && did.entry === entry)?.did;
   const slot = entered?.kind === 'entered' ? entered.slot : 0;
-  return happen(board, challenge, {
+  return happen(scope, challenge, {
     made,
     did: { kind: 'withdrawn', entry },
     needs: 'entering',
-    also: [drop(challengeSlot(board.group, id, made.by, slot))],
+    also: [drop(challengeSlot(scope.group, id, made.by, slot))],
   });
 }
 
@@ -82,7 +87,12 @@ function requireOwn(challenge: StoredChallenge, entry: string, made: Made): void
   if (bar?.state !== 'standing' || bar.by !== made.by) refuse('challenge-entry-unknown', { entry });
 }
 
-const photoWrites = ({ group }: Board, id: string, { photo }: HandedIn, made: Made): readonly Write[] =>
+const photoWrites = (
+  { group }: ChallengeScope,
+  id: string,
+  { photo }: HandedIn,
+  made: Made,
+): readonly Write[] =>
   photo === undefined
     ? []
     : [
@@ -106,7 +116,7 @@ export const standingBars = (challenge: StoredChallenge, time: number): readonly
 
 /** The small photos of entries, in their order; undefined where none was handed in. */
 export async function photosOf(
-  { store, group }: Board,
+  { store, group }: ChallengeScope,
   id: string,
   bars: readonly StandingBar[],
 ): Promise<readonly (Uint8Array | undefined)[]> {

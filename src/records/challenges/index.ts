@@ -1,10 +1,8 @@
 /*
  * The challenges of a group: what stewards opened, what members entered and voted, how it came out. Everything
- * here takes a {@link Board}; whatever an interaction does happens once, however often it is delivered.
+ * here takes a {@link ChallengeScope}; whatever an interaction does happens once, however often it is delivered.
  */
 
-export * from './board.ts';
-export { type Changed, requireChallenge } from './change.ts';
 export { type ChallengeDue, closingGrace, isStillDue } from './due.ts';
 export {
   enterBar,
@@ -15,7 +13,9 @@ export {
   standingBars,
   withdrawBar,
 } from './entries.ts';
+export { type Changed, requireChallenge } from './mutations.ts';
 export * from './outcome.ts';
+export * from './queries.ts';
 export {
   cancelChallenge,
   disqualify,

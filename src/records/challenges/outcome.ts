@@ -1,15 +1,15 @@
 import { type Challenge, standing } from '../../engine/challenges/challenge.ts';
-import type { Election, Method, Tally } from '../../engine/challenges/election.ts';
 import { scoreColours } from '../../engine/challenges/measured.ts';
 import { type Measured, type Result, resultOf } from '../../engine/challenges/result.ts';
-import { ballotOf } from '../../engine/challenges/voting.ts';
+import type { Election, Method, Tally } from '../../engine/challenges/voting/election.ts';
+import { ballotOf } from '../../engine/challenges/voting/voting.ts';
 import { challengeEnd, challengePost, placing, placings, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { add, drop, everything, put } from '../store.ts';
-import { asOf, type Bar, type Board, readChallenge, type StoredChallenge } from './board.ts';
 import { closingGrace } from './due.ts';
 import { standingBars } from './entries.ts';
-import { endKind, placingKind, postKind } from './kinds.ts';
+import { asOf, type Bar, type ChallengeScope, readChallenge, type StoredChallenge } from './queries.ts';
+import { endKind, placingKind, postKind } from './schema.ts';
 import { ballotsOf } from './votes.ts';
 
 /**
@@ -17,17 +17,17 @@ import { ballotsOf } from './votes.ts';
  * closed it; false when it is not yet time, or it was cancelled. Safe to run in several processes at once.
  */
 export async function closeChallenge(
-  board: Board,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
   now: number,
 ): Promise<boolean> {
   const { phase, terms } = asOf(challenge, now);
   if (phase === 'closed') return true;
   if (phase !== 'counting' || now < terms.votesUntil + closingGrace) return false;
-  const endKey = challengeEnd(board.group, challenge.id);
-  const { done } = await board.store.commit([add(endKey, written(endKind, { how: 'closed', at: now }))]);
+  const endKey = challengeEnd(scope.group, challenge.id);
+  const { done } = await scope.store.commit([add(endKey, written(endKind, { how: 'closed', at: now }))]);
   if (done) return true;
-  const [end] = await board.store.get([endKey]);
+  const [end] = await scope.store.get([endKey]);
   return read(endKind, endKey, end).how === 'closed';
 }
 
@@ -39,12 +39,16 @@ export function measuredOf({ colour }: Bar, { terms }: Challenge): Measured {
 }
 
 /** How a challenge stands as of a time: its result once it is closed, the count so far before that. */
-export async function resultAt(board: Board, challenge: StoredChallenge, time: number): Promise<Result> {
+export async function resultAt(
+  scope: ChallengeScope,
+  challenge: StoredChallenge,
+  time: number,
+): Promise<Result> {
   const now = asOf(challenge, time);
   const colour = new Map(
     standingBars(challenge, time).map(({ entry, bar }) => [entry, measuredOf(bar, now)]),
   );
-  return resultOf({ challenge: now, ballots: await ballotsOf(board, challenge.id, now), colour });
+  return resultOf({ challenge: now, ballots: await ballotsOf(scope, challenge.id, now), colour });
 }
 
 /** Everything `npm run -s tally` needs to count the vote again. */
@@ -59,12 +63,12 @@ export type ExportedElection = Election & {
  * out an entry still tells that its voter made that entry: it is for stewards.
  */
 export async function exportElection(
-  board: Board,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
   time: number,
 ): Promise<ExportedElection> {
   const now = asOf(challenge, time);
-  const ballots = (await ballotsOf(board, challenge.id, now)).map(kept => ballotOf(now, kept));
+  const ballots = (await ballotsOf(scope, challenge.id, now)).map(kept => ballotOf(now, kept));
   const equal = Map.groupBy(ballots, ({ ranking, omit }) => JSON.stringify({ ranking, omit }));
   return {
     title: now.terms.title,
@@ -79,7 +83,11 @@ export async function exportElection(
 export type Placing = RecordOf<typeof placingKind>;
 
 /** Keeps what became of every entry; once more after a steward took one out, when places have moved. */
-export async function keepPlacings(board: Board, challenge: StoredChallenge, result: Result): Promise<void> {
+export async function keepPlacings(
+  scope: ChallengeScope,
+  challenge: StoredChallenge,
+  result: Result,
+): Promise<void> {
   const { entries, closedAt = 0, terms } = asOf(challenge, Number.MAX_SAFE_INTEGER);
   const bars = new Map(standingBars(challenge, Number.MAX_SAFE_INTEGER).map(one => [one.entry, one.bar]));
   const places = new Map<string, number>();
@@ -88,7 +96,7 @@ export async function keepPlacings(board: Board, challenge: StoredChallenge, res
     for (const entry of tied) places.set(entry, place);
   }
   const writes = [...entries.values()].map(({ entry, by }) => {
-    const key = placing(board.group, by, challenge.id, entry);
+    const key = placing(scope.group, by, challenge.id, entry);
     const bar = bars.get(entry);
     if (!bar) return drop(key);
     return put(
@@ -104,7 +112,7 @@ export async function keepPlacings(board: Board, challenge: StoredChallenge, res
       }),
     );
   });
-  await board.store.commit(writes);
+  await scope.store.commit(writes);
 }
 
 /**
@@ -112,18 +120,21 @@ export async function keepPlacings(board: Board, challenge: StoredChallenge, res
  * gives it as it is then, or undefined when it is not yet time.
  */
 export async function settleChallenge(
-  board: Board,
+  scope: ChallengeScope,
   challenge: StoredChallenge,
   now: number,
 ): Promise<StoredChallenge | undefined> {
-  if (!(await closeChallenge(board, challenge, now))) return undefined;
-  const closed = await readChallenge(board, challenge.id);
-  if (closed) await keepPlacings(board, closed, await resultAt(board, closed, Number.MAX_SAFE_INTEGER));
+  if (!(await closeChallenge(scope, challenge, now))) return undefined;
+  const closed = await readChallenge(scope, challenge.id);
+  if (closed) await keepPlacings(scope, closed, await resultAt(scope, closed, Number.MAX_SAFE_INTEGER));
   return closed;
 }
 
 /** What became of all entries of a member in this group, the newest first. */
-export async function placingsOf({ store, group }: Board, member: string): Promise<readonly Placing[]> {
+export async function placingsOf(
+  { store, group }: ChallengeScope,
+  member: string,
+): Promise<readonly Placing[]> {
   const kept = await everything(store, under(placings(group, member)));
   return kept.map(({ key, value }) => read(placingKind, key, value)).sort((a, b) => b.closedAt - a.closedAt);
 }
@@ -135,13 +146,22 @@ export type Notice = 'open' | 'entries-soon' | 'vote' | 'votes-soon';
 export type PostOf = Notice | 'announcement' | 'results' | 'cancelled';
 
 /** The message in which the group was told this; undefined when it was not yet told. */
-export async function postOf({ store, group }: Board, id: string, what: PostOf): Promise<Post | undefined> {
+export async function postOf(
+  { store, group }: ChallengeScope,
+  id: string,
+  what: PostOf,
+): Promise<Post | undefined> {
   const key = challengePost(group, id, what);
   const [stored] = await store.get([key]);
   return stored === undefined ? undefined : read(postKind, key, stored);
 }
 
 /** Keeps the message in which the group was told this. */
-export async function keepPost({ store, group }: Board, id: string, what: PostOf, post: Post): Promise<void> {
+export async function keepPost(
+  { store, group }: ChallengeScope,
+  id: string,
+  what: PostOf,
+  post: Post,
+): Promise<void> {
   await store.commit([put(challengePost(group, id, what), written(postKind, post))]);
 }

@@ -6,10 +6,10 @@ import { dropDue, putDue } from '../dues.ts';
 import { challengeEnd, challengeEvent, challenge as challengeKey } from '../keys.ts';
 import { written } from '../record.ts';
 import { add } from '../store.ts';
-import { asOf, type Board, type Made } from './board.ts';
-import { alreadyDone, type Changed, happen, requireChallenge } from './change.ts';
 import { duesOf } from './due.ts';
-import { endKind, eventKind, openingKind } from './kinds.ts';
+import { alreadyDone, type Changed, happen, requireChallenge } from './mutations.ts';
+import { asOf, type ChallengeScope, type Made } from './queries.ts';
+import { endKind, eventKind, openingKind } from './schema.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -25,7 +25,7 @@ export type Opening = { readonly terms: Terms; readonly channel: string; readonl
 
 /** Opens a challenge; its id is that of the interaction. Refuses terms nobody could keep. */
 export async function openChallenge(
-  { store, group }: Board,
+  { store, group }: ChallengeScope,
   { terms, channel, language }: Opening,
   made: Made,
 ): Promise<Changed & { readonly id: string }> {
@@ -46,12 +46,12 @@ export type Extension = {
 
 /** Moves deadlines later. Refuses one that has passed, that would move earlier, or that leaves no time to vote. */
 export async function extendChallenge(
-  board: Board,
+  scope: ChallengeScope,
   id: string,
   extension: Extension,
   made: Made,
 ): Promise<Changed> {
-  const challenge = await requireChallenge(board, id);
+  const challenge = await requireChallenge(scope, id);
   if (alreadyDone(challenge, made)) return { repeated: true };
   const now = asOf(challenge, made.at);
   if (now.phase === 'closed' || now.phase === 'cancelled') refuse('challenge-over', { phase: now.phase });
@@ -61,7 +61,7 @@ export async function extendChallenge(
   const after = duesOf({ ...now.terms, entriesUntil, votesUntil }, challenge);
   const moved = after.filter(due => !before.some(old => isSame(old, due)));
   const gone = before.filter(due => !after.some(fresh => isSame(fresh, due)));
-  return happen(board, challenge, {
+  return happen(scope, challenge, {
     made,
     did: { kind: 'extended', ...extension, reason: reasonOf(extension.reason) },
     needs: 'voting',
@@ -75,13 +75,13 @@ const isSame = (one: Timed, other: Timed) =>
 
 /** Calls a challenge off, for good. Refuses one that is over, and a steward who gives no reason. */
 export async function cancelChallenge(
-  board: Board,
+  scope: ChallengeScope,
   id: string,
   reason: string,
   made: Made,
 ): Promise<Changed> {
-  const { store, group } = board;
-  const challenge = await requireChallenge(board, id);
+  const { store, group } = scope;
+  const challenge = await requireChallenge(scope, id);
   if (alreadyDone(challenge, made)) return { repeated: true };
   const did = { kind: 'cancelled', reason: reasonOf(reason) } as const;
   const eventKey = challengeEvent(group, id, made.at, made.id);
@@ -93,19 +93,19 @@ export async function cancelChallenge(
   ]);
   if (result.done) return { repeated: false };
   if (result.clash === eventKey) return { repeated: true };
-  const { phase } = asOf(await requireChallenge(board, id), Number.MAX_SAFE_INTEGER);
+  const { phase } = asOf(await requireChallenge(scope, id), Number.MAX_SAFE_INTEGER);
   return refuse('challenge-over', { phase: phase === 'cancelled' ? 'cancelled' : 'closed' });
 }
 
 /** Takes an entry out, for a reason that members can read; also after the close, when places move up. */
 export async function disqualify(
-  board: Board,
+  scope: ChallengeScope,
   id: string,
   { entry, reason }: { readonly entry: string; readonly reason: string },
   made: Made,
 ): Promise<Changed> {
-  const { store, group } = board;
-  const challenge = await requireChallenge(board, id);
+  const { store, group } = scope;
+  const challenge = await requireChallenge(scope, id);
   if (alreadyDone(challenge, made)) return { repeated: true };
   const now = asOf(challenge, made.at);
   if (now.phase === 'cancelled') refuse('challenge-over', { phase: 'cancelled' });

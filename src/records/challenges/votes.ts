@@ -1,12 +1,12 @@
 import type { Challenge } from '../../engine/challenges/challenge.ts';
-import { type Chosen, checkChoice, type Kept, requireVoter } from '../../engine/challenges/voting.ts';
+import { type Chosen, checkChoice, type Kept, requireVoter } from '../../engine/challenges/voting/voting.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { challengeBallot, challengeBallots, challengeBallotsOf, challengeEnd, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { absent, add, drop, type Entry, everything } from '../store.ts';
-import type { Board, Made } from './board.ts';
-import { inPhase, requireChallenge } from './change.ts';
-import { ballotKind, endKind } from './kinds.ts';
+import { inPhase, requireChallenge } from './mutations.ts';
+import type { ChallengeScope, Made } from './queries.ts';
+import { ballotKind, endKind } from './schema.ts';
 
 type StoredBallot = RecordOf<typeof ballotKind>;
 
@@ -26,7 +26,7 @@ const isLater = (one: StoredBallot, other: Made) =>
  * vote is in the tally: it was written before the challenge was closed, or it was refused.
  */
 export async function castBallot(
-  { store, group }: Board,
+  { store, group }: ChallengeScope,
   id: string,
   { chosen, joinedAt }: { readonly chosen: Chosen; readonly joinedAt: number | undefined },
   made: Made,
@@ -54,7 +54,7 @@ export async function castBallot(
 
 /** What a member chose last; undefined when they have not voted. */
 export async function choiceOf(
-  { store, group }: Board,
+  { store, group }: ChallengeScope,
   id: string,
   member: string,
 ): Promise<Chosen | undefined> {
@@ -66,7 +66,7 @@ const newest = (ballots: readonly StoredBallot[]) => [...ballots].sort(isLater);
 
 /** The ballot of every member that counts: the last one made while the vote ran, by the challenge's final terms. */
 export async function ballotsOf(
-  { store, group }: Board,
+  { store, group }: ChallengeScope,
   id: string,
   { terms }: Challenge,
 ): Promise<readonly Kept[]> {

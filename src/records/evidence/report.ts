@@ -1,11 +1,11 @@
-import { evidenceOnce, evidenceReport } from '../keys.ts';
+import { evidenceIdempotency, evidenceReport } from '../keys.ts';
 import { type RecordOf, written } from '../record.ts';
 import { add, drop, put, type Store } from '../store.ts';
 import { filed } from './filed.ts';
-import { reportKind as kind, onceKind, type Process, processes, type reportKind } from './kinds.ts';
+import { idempotencyKind, reportKind as kind, type Process, processes, type reportKind } from './schema.ts';
 
 /** Where a group's reports are kept. */
-export type Book = { readonly store: Store; readonly group: string };
+export type EvidenceScope = { readonly store: Store; readonly group: string };
 
 /** What a member has seen. */
 export type Report = Readonly<RecordOf<typeof reportKind>>;
@@ -15,14 +15,14 @@ export type Report = Readonly<RecordOf<typeof reportKind>>;
  * interaction: brought a second time it changes nothing. Returns whether an earlier report was replaced.
  */
 export async function keepReport(
-  { store, group }: Book,
+  { store, group }: EvidenceScope,
   report: Report,
   { member, cause }: { readonly member: string; readonly cause: string },
 ): Promise<{ readonly replaced: boolean; readonly repeated: boolean }> {
   const key = evidenceReport(group, filed(report.identity), member, report.process);
   const [before] = await store.get([key]);
   const result = await store.commit([
-    add(evidenceOnce(group, cause), written(onceKind, { at: report.at })),
+    add(evidenceIdempotency(group, cause), written(idempotencyKind, { at: report.at })),
     put(key, written(kind, report)),
   ]);
   return { replaced: before !== undefined && result.done, repeated: !result.done };
@@ -30,7 +30,7 @@ export async function keepReport(
 
 /** Takes back a member's reports on a colour, of one process or of all. Returns of which processes there were any. */
 export async function withdrawReports(
-  { store, group }: Book,
+  { store, group }: EvidenceScope,
   identity: string,
   { member, process }: { readonly member: string; readonly process: Process | undefined },
 ): Promise<readonly Process[]> {

@@ -1,23 +1,23 @@
 import { evidenceSharedBy, evidenceSharing, under } from '../keys.ts';
 import { read, written } from '../record.ts';
 import { drop, everything, put } from '../store.ts';
-import { sharingKind } from './kinds.ts';
-import type { Book } from './report.ts';
+import type { EvidenceScope } from './report.ts';
+import { sharingKind } from './schema.ts';
 
 /** True where the group's stewards let other groups that also share count what it has seen. */
-export async function shares({ store, group }: Book): Promise<boolean> {
+export async function shares({ store, group }: EvidenceScope): Promise<boolean> {
   const [stored] = await store.get([evidenceSharedBy(group)]);
   return stored !== undefined;
 }
 
 /** Opts the group in or out; out again holds from the next question on, in both directions. */
-export async function setSharing({ store, group }: Book, on: boolean, since: Date): Promise<void> {
+export async function setSharing({ store, group }: EvidenceScope, on: boolean, since: Date): Promise<void> {
   const key = evidenceSharedBy(group);
   await store.commit([on ? put(key, written(sharingKind, { group, since })) : drop(key)]);
 }
 
 /** The other groups whose reports this one may count: none unless it shares itself. */
-export async function sharedWith({ store, group }: Book): Promise<readonly string[]> {
+export async function sharedWith({ store, group }: EvidenceScope): Promise<readonly string[]> {
   if (!(await shares({ store, group }))) return [];
   const sharing = await everything(store, under(evidenceSharing()));
   return sharing.map(({ key, value }) => read(sharingKind, key, value).group).filter(one => one !== group);

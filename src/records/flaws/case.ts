@@ -3,7 +3,7 @@ import { refuse } from '../../engine/refusal.ts';
 import { flawAnswer, flawCase, flawCases, flawWithdrawn, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { add, drop, everything, type Store } from '../store.ts';
-import { answerKind, type answers, caseKind, withdrawnKind } from './kinds.ts';
+import { answerKind, type answers, caseKind, withdrawnKind } from './schema.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -12,7 +12,7 @@ declare module '../../engine/refusal.ts' {
 }
 
 /** Where the flaws of a group are kept. */
-export type FlawBook = { readonly store: Store; readonly group: string };
+export type FlawScope = { readonly store: Store; readonly group: string };
 
 /** What somebody asked about: their words, what their photo showed and their plan told. */
 export type FlawCase = Readonly<RecordOf<typeof caseKind>>;
@@ -34,7 +34,7 @@ const LIFETIME = 48 * 3_600_000;
 const SWEPT = 60;
 
 /** Opens a case under the id of its interaction, once, and drops the oldest that nobody can go on with. */
-export async function openCase({ store, group }: FlawBook, id: string, opened: FlawCase): Promise<void> {
+export async function openCase({ store, group }: FlawScope, id: string, opened: FlawCase): Promise<void> {
   const { from, to } = under(flawCases(group));
   const oldest = await store.range(from, to, SWEPT);
   const old = oldest.filter(({ value }) => {
@@ -46,7 +46,7 @@ export async function openCase({ store, group }: FlawBook, id: string, opened: F
 }
 
 /** A case with all that was answered and taken back. Throws a Refusal `flaw-case-gone`. */
-export async function fileOf({ store, group }: FlawBook, id: string): Promise<FlawFile> {
+export async function fileOf({ store, group }: FlawScope, id: string): Promise<FlawFile> {
   const key = flawCase(group, id);
   const [[found], rest] = await Promise.all([store.get([key]), everything(store, under(key))]);
   if (found === undefined) return refuse('flaw-case-gone', {});
@@ -65,7 +65,7 @@ export async function fileOf({ store, group }: FlawBook, id: string): Promise<Fl
 
 /** Keeps the answer to a question; the first one counts, however often buttons are pressed. */
 export async function keepAnswer(
-  { store, group }: FlawBook,
+  { store, group }: FlawScope,
   id: string,
   given: Readonly<RecordOf<typeof answerKind>>,
 ): Promise<void> {
@@ -74,7 +74,7 @@ export async function keepAnswer(
 
 /** Takes findings back, answers of ours included. */
 export async function withdraw(
-  { store, group }: FlawBook,
+  { store, group }: FlawScope,
   id: string,
   findings: readonly FindingId[],
   at: Date,

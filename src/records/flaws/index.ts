@@ -4,7 +4,6 @@
  */
 
 export * from './case.ts';
-export { answers, outcomes } from './kinds.ts';
 export {
   forgetOutcomes,
   keepOutcome,
@@ -13,3 +12,4 @@ export {
   MOST_OF_ONE_MEMBER,
   type Outcome,
 } from './outcome.ts';
+export { answers, outcomes } from './schema.ts';

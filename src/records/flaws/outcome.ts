@@ -3,8 +3,8 @@ import type { TurnedOut } from '../../engine/flaws/inference.ts';
 import { flawOutcome, flawOutcomes, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { drop, everything, put } from '../store.ts';
-import type { FlawBook } from './case.ts';
-import { outcomeKind, type outcomes } from './kinds.ts';
+import type { FlawScope } from './case.ts';
+import { outcomeKind, type outcomes } from './schema.ts';
 
 export type Outcome = (typeof outcomes)[number];
 
@@ -22,7 +22,7 @@ export const MOST_OF_ONE_MEMBER = 3;
 
 /** Keeps what a case turned out to be, in place of what was said of it before; an older word never wins. */
 export async function keepOutcome(
-  { store, group }: FlawBook,
+  { store, group }: FlawScope,
   id: string,
   outcome: Readonly<RecordOf<typeof outcomeKind>>,
 ): Promise<void> {
@@ -33,7 +33,7 @@ export async function keepOutcome(
 }
 
 /** What the cases of a group turned out to be. */
-export async function learnedIn({ store, group }: FlawBook): Promise<Learned> {
+export async function learnedIn({ store, group }: FlawScope): Promise<Learned> {
   const entries = await everything(store, under(flawOutcomes(group)));
   const told = entries.map(({ key, value }) => read(outcomeKind, key, value));
   const counts: Partial<Record<Outcome, number>> = {};
@@ -50,7 +50,7 @@ export async function learnedIn({ store, group }: FlawBook): Promise<Learned> {
 }
 
 /** Forgets what the cases of a group turned out to be; what is told from now on counts again. Returns how many. */
-export async function forgetOutcomes({ store, group }: FlawBook): Promise<number> {
+export async function forgetOutcomes({ store, group }: FlawScope): Promise<number> {
   const entries = await everything(store, under(flawOutcomes(group)));
   for (let at = 0; at < entries.length; at += 200)
     await store.commit(entries.slice(at, at + 200).map(({ key }) => drop(key)));

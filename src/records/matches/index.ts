@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import { refuse } from '../../engine/refusal.ts';
-import { lateMatch, lateMatches, under } from '../keys.ts';
+import { recentMatch, recentMatches, under } from '../keys.ts';
 import { moment, read, recordKind, written } from '../record.ts';
 import { drop, put, type Store } from '../store.ts';
 
@@ -48,8 +48,8 @@ const kind = recordKind('late match', {
 
 /** What a match was asked with, in the member's own words. */
 export type MatchAsked = z.output<typeof asked>;
-export type LateMatch = Omit<(typeof kind)['schema']['_output'], 'at'>;
-export type LateRecipe = LateMatch['recipes'][number];
+export type RecentMatch = Omit<(typeof kind)['schema']['_output'], 'at'>;
+export type RecentRecipe = RecentMatch['recipes'][number];
 
 type Member = { readonly store: Store; readonly member: string };
 
@@ -59,14 +59,14 @@ const remembered = 20;
 const lifetime = 48 * 3_600_000;
 
 /** Remembers a match under the id of the answer that showed it, and forgets those too old to go on with. */
-export async function keepLateMatch(
+export async function keepRecentMatch(
   { store, member }: Member,
   id: string,
-  match: LateMatch,
+  match: RecentMatch,
   at: Date,
 ): Promise<void> {
-  const { from, to } = under(lateMatches(member));
-  const key = lateMatch(member, id);
+  const { from, to } = under(recentMatches(member));
+  const key = recentMatch(member, id);
   const before = (await store.range(from, to, 10 * remembered))
     .map(entry => ({ key: entry.key, at: read(kind, entry.key, entry.value).at }))
     .sort((a, b) => b.at.getTime() - a.at.getTime());
@@ -80,8 +80,8 @@ export async function keepLateMatch(
 }
 
 /** The match an answer showed. Throws a Refusal `match-forgotten` once newer ones have taken its place. */
-export async function lateMatchOf({ store, member }: Member, id: string): Promise<LateMatch> {
-  const key = lateMatch(member, id);
+export async function recentMatchOf({ store, member }: Member, id: string): Promise<RecentMatch> {
+  const key = recentMatch(member, id);
   const [value] = await store.get([key]);
   return value === undefined ? refuse('match-forgotten', {}) : read(kind, key, value);
 }

@@ -3,7 +3,7 @@
  * answered with. A plan is kept as its own words and read anew each time.
  */
 
-export { removeRecipe, saveRecipe, shareRecipe, unshareRecipe } from './change.ts';
-export { keepLatePlan, type LatePlan, lastPlan, latePlanOf, type Use } from './late.ts';
-export { findRecipe, findShared, listRecipes, nearestRecipes } from './look.ts';
+export { removeRecipe, saveRecipe, shareRecipe, unshareRecipe } from './mutations.ts';
+export { findRecipe, findShared, listRecipes, nearestRecipes } from './queries.ts';
+export { keepRecentPlan, lastPlan, type RecentPlan, recentPlanOf, type Use } from './recent.ts';
 export * from './recipe.ts';

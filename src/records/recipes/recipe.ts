@@ -1,4 +1,4 @@
-import type { WrittenPlan } from '../../engine/batch/written-plan.ts';
+import type { WrittenPlan } from '../../engine/batch/planning/written-plan.ts';
 import type { Store } from '../store.ts';
 
 /** What a colour's words were found to mean: a catalogue colourant, and how much of a bought dispersion is pigment. */

@@ -2,12 +2,11 @@ import { refuse } from '../../engine/refusal.ts';
 import { shelfIngredients, shelfItem, shelfLot, shelfLowMark, shelfName } from '../keys.ts';
 import { written } from '../record.ts';
 import { add, put, type Write } from '../store.ts';
-import { type Held, toMilligrams } from './held.ts';
+import { changeOnce } from './idempotency.ts';
 import { ingredientsRecord } from './ingredients.ts';
-import { itemKind, lotKind, lowMarkKind, nameKind } from './kinds.ts';
 import { checkGramsOrNone, checkPigment } from './limits.ts';
 import { foldName, tidyName } from './names.ts';
-import { changeOnce } from './once.ts';
+import { itemKind, lotKind, lowMarkKind, nameKind } from './schema.ts';
 import {
   type Change,
   mostItems,
@@ -17,7 +16,8 @@ import {
   type ShelfItem,
   usualLowMark,
 } from './shelf.ts';
-import { move, told } from './stock.ts';
+import { type ItemSnapshot, toMilligrams } from './snapshot.ts';
+import { move, outcomeOf } from './stock.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -39,19 +39,19 @@ export async function addItem(shelf: Shelf, wanted: NewItem, change: Change): Pr
     const same = all.find(({ item }) => foldName(item.name) === foldName(name));
     if (same) refuse('shelf-name-taken', { name: same.item.name });
     if (all.length >= mostItems) refuse('shelf-full', { most: mostItems });
-    const held = fresh(name, wanted, change);
-    const writes = describing(shelf, held.item, wanted);
-    if (wanted.grams === undefined) return { writes, outcome: told(held.item, 'add') };
-    const stocked = move(shelf, held, { action: 'add', grams: wanted.grams, lot: 1 }, change);
+    const snapshot = fresh(name, wanted, change);
+    const writes = describing(shelf, snapshot.item, wanted);
+    if (wanted.grams === undefined) return { writes, outcome: outcomeOf(snapshot.item, 'add') };
+    const stocked = move(shelf, snapshot, { action: 'add', grams: wanted.grams, lot: 1 }, change);
     return {
       writes: [...writes, ...stocked.writes],
-      outcome: { ...told(held.item, 'add', stocked.left), change: wanted.grams },
+      outcome: { ...outcomeOf(snapshot.item, 'add', stocked.left), change: wanted.grams },
     };
   });
 }
 
 /** The item before any stock of it is written down. */
-function fresh(name: string, wanted: NewItem, { cause, at }: Change): Held {
+function fresh(name: string, wanted: NewItem, { cause, at }: Change): ItemSnapshot {
   const item: ShelfItem = {
     id: cause,
     name,

@@ -4,6 +4,7 @@
  */
 
 export { addItem } from './add.ts';
+export { readIngredients } from './ingredients.ts';
 export {
   describeItem,
   dishTest,
@@ -13,8 +14,7 @@ export {
   setLowMark,
   startLot,
   weighSpoon,
-} from './change.ts';
-export { readIngredients } from './ingredients.ts';
-export { findItem, listShelf, nearestNames, showItem } from './look.ts';
+} from './mutations.ts';
+export { findItem, listShelf, nearestNames, showItem } from './queries.ts';
 export * from './shelf.ts';
 export { restockItem, type Taking, useItem, useItems } from './stock.ts';

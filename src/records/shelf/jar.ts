@@ -1,4 +1,4 @@
-import type { FoundColour } from '../../engine/batch/written-plan.ts';
+import type { FoundColour } from '../../engine/batch/planning/written-plan.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
@@ -6,7 +6,7 @@ import { fold } from '../../engine/colourants/fold.ts';
 import type { Amount } from '../../engine/quantities/amount.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
-import { findItem, listShelf } from './look.ts';
+import { findItem, listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
 declare module '../../engine/refusal.ts' {

@@ -8,7 +8,7 @@ import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { identityOf } from '../../engine/stability/identity.ts';
 import type { Component, IngredientReport } from '../../engine/stability/report.ts';
-import { findItem, listShelf } from './look.ts';
+import { findItem, listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
 declare module '../../engine/refusal.ts' {

@@ -2,12 +2,12 @@ import { refuse } from '../../engine/refusal.ts';
 import { ledgerLine, shelfGone, shelfStock } from '../keys.ts';
 import { type RecordOf, written } from '../record.ts';
 import { absent, add, put, type Write } from '../store.ts';
-import { type Held, toGrams, toMilligrams } from './held.ts';
-import { ledgerKind, stockKind } from './kinds.ts';
+import { changeAllOnce, changeOnce, type Planned } from './idempotency.ts';
 import { checkGrams } from './limits.ts';
-import { changeAllOnce, changeOnce, type Planned } from './once.ts';
-import { pickHeld } from './pick-held.ts';
+import { pickFromSnapshot } from './pick-from-snapshot.ts';
+import { ledgerKind, stockKind } from './schema.ts';
 import type { Change, LedgerLine, Outcome, Shelf, ShelfItem } from './shelf.ts';
+import { type ItemSnapshot, toGrams, toMilligrams } from './snapshot.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -26,7 +26,7 @@ type Movement = { readonly action: LedgerLine['action']; readonly grams: number;
  */
 export function move(
   shelf: Shelf,
-  { item, lines }: Held,
+  { item, lines }: ItemSnapshot,
   movement: Movement,
   change: Change,
 ): { readonly writes: readonly Write[]; readonly left: number } {
@@ -52,7 +52,7 @@ export function move(
 }
 
 /** What to tell of an item whose stock is now `left` grams. */
-export function told(
+export function outcomeOf(
   item: ShelfItem,
   action: Outcome['action'],
   left: number | undefined = item.stock.grams,
@@ -69,9 +69,9 @@ export function told(
   };
 }
 
-function planMovement(shelf: Shelf, held: Held, movement: Movement, change: Change): Planned {
-  const { writes, left } = move(shelf, held, movement, change);
-  return { writes, outcome: { ...told(held.item, movement.action, left), change: movement.grams } };
+function planMovement(shelf: Shelf, snapshot: ItemSnapshot, movement: Movement, change: Change): Planned {
+  const { writes, left } = move(shelf, snapshot, movement, change);
+  return { writes, outcome: { ...outcomeOf(snapshot.item, movement.action, left), change: movement.grams } };
 }
 
 /**
@@ -80,7 +80,7 @@ function planMovement(shelf: Shelf, held: Held, movement: Movement, change: Chan
  */
 export async function useItem(shelf: Shelf, asked: string, grams: number, change: Change): Promise<Outcome> {
   checkGrams(grams);
-  return changeOnce(shelf, change, all => planUse(shelf, pickHeld(all, asked), grams, change));
+  return changeOnce(shelf, change, all => planUse(shelf, pickFromSnapshot(all, asked), grams, change));
 }
 
 /** What one press takes off: an item by its id, g. */
@@ -98,18 +98,18 @@ export async function useItems(
   for (const { grams } of takings) checkGrams(grams);
   return changeAllOnce(shelf, { cause: change.cause, many: takings.length }, all =>
     takings.map(({ item, grams }, n) =>
-      planUse(shelf, pickHeld(all, item), grams, { ...change, cause: `${change.cause}-${n + 1}` }),
+      planUse(shelf, pickFromSnapshot(all, item), grams, { ...change, cause: `${change.cause}-${n + 1}` }),
     ),
   );
 }
 
-function planUse(shelf: Shelf, held: Held, grams: number, change: Change): Planned {
-  const { name, stock, lot } = held.item;
+function planUse(shelf: Shelf, snapshot: ItemSnapshot, grams: number, change: Change): Planned {
+  const { name, stock, lot } = snapshot.item;
   if (stock.grams === undefined) return refuse('shelf-amount-unknown', { name });
   if (toMilligrams(grams) > toMilligrams(stock.grams)) {
     return refuse('shelf-not-enough', { name, asked: grams, left: stock.grams });
   }
-  return planMovement(shelf, held, { action: 'use', grams: -grams, lot: lot.number }, change);
+  return planMovement(shelf, snapshot, { action: 'use', grams: -grams, lot: lot.number }, change);
 }
 
 /** Puts grams of the same lot on; a new lot is {@link startLot}. */
@@ -121,7 +121,7 @@ export async function restockItem(
 ): Promise<Outcome> {
   checkGrams(grams);
   return changeOnce(shelf, change, all => {
-    const held = pickHeld(all, asked);
-    return planMovement(shelf, held, { action: 'restock', grams, lot: held.item.lot.number }, change);
+    const snapshot = pickFromSnapshot(all, asked);
+    return planMovement(shelf, snapshot, { action: 'restock', grams, lot: snapshot.item.lot.number }, change);
   });
 }

@@ -26,7 +26,7 @@ function byName(name: string): Colourant | undefined {
 }
 
 /** What a member says of an item; `known` is the catalogue id that their shelf already has for it. */
-export type SaidOfItem = {
+export type ItemDescription = {
   readonly colourant?: string | undefined;
   readonly ingredients?: string | undefined;
   readonly known?: string | undefined;
@@ -37,7 +37,7 @@ export type SaidOfItem = {
  * kind; else the catalogue's entry that its ingredients dose like. Refuses metals by name or in the list, and a list of
  * which nothing is recognised.
  */
-export function whatItIs(name: string, { colourant, ingredients, known }: SaidOfItem): WhatItIs {
+export function whatItIs(name: string, { colourant, ingredients, known }: ItemDescription): WhatItIs {
   const before = known === undefined ? undefined : colourantById(known);
   const said = colourant === undefined ? before : identify(name, colourant);
   if (ingredients === undefined) return { colourant: said ?? identify(name, undefined) };

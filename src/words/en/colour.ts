@@ -1,6 +1,6 @@
-import type { BaseShade } from '../../engine/colour/base-soap.ts';
-import type { Miss } from '../../engine/colour/match-miss.ts';
-import type { ColourWord } from '../../engine/colour/plain-words.ts';
+import type { Miss } from '../../engine/colour/matching/match-miss.ts';
+import type { BaseShade } from '../../engine/colour/mixing/base-soap.ts';
+import type { ColourWord } from '../../engine/colour/reading/plain-words.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
 const names: Record<ColourWord, string> = {

@@ -1,7 +1,9 @@
 import type { RefusalSentences } from '../sentence.ts';
-import { batchRefusals } from './batch.ts';
-import { challengeStepsRefusals } from './challenge-steps.ts';
-import { challengesRefusals } from './challenges.ts';
+import { batchRefusals } from './batch/batch.ts';
+import { heatRefusals } from './batch/heat.ts';
+import { planRefusals } from './batch/plan.ts';
+import { challengeStepsRefusals } from './challenges/challenge-steps.ts';
+import { challengesRefusals } from './challenges/challenges.ts';
 import { checkingRefusals } from './checking.ts';
 import { colourRefusals } from './colour.ts';
 import { colourantsRefusals } from './colourants.ts';
@@ -11,16 +13,17 @@ import { dosingRefusals } from './dosing.ts';
 import { evidenceRefusals } from './evidence.ts';
 import { flawsRefusals } from './flaws.ts';
 import { frontsRefusals } from './fronts.ts';
-import { heatRefusals } from './heat.ts';
 import { mixingRefusals } from './mixing.ts';
 import { photoRefusals } from './photo.ts';
-import { planRefusals } from './plan.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 
-export { batch } from './batch.ts';
-export { challengeSteps } from './challenge-steps.ts';
-export { challenges } from './challenges.ts';
+export { batch } from './batch/batch.ts';
+export { heat } from './batch/heat.ts';
+export { plan, recipes } from './batch/plan.ts';
+export { timeline } from './batch/timeline.ts';
+export { challengeSteps } from './challenges/challenge-steps.ts';
+export { challenges } from './challenges/challenges.ts';
 export { checking } from './checking.ts';
 export { colour } from './colour.ts';
 export { colourants } from './colourants.ts';
@@ -30,17 +33,14 @@ export { dosing } from './dosing.ts';
 export { evidence } from './evidence.ts';
 export { flaws } from './flaws.ts';
 export { fronts } from './fronts.ts';
-export { heat } from './heat.ts';
 export { help } from './help.ts';
 export { calibrating, match, preview } from './mixing.ts';
 export { page } from './page.ts';
 export { photo } from './photo.ts';
-export { plan, recipes } from './plan.ts';
 export { prefer } from './prefer.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
-export { timeline } from './timeline.ts';
 
 export const refusals: RefusalSentences = {
   ...batchRefusals,

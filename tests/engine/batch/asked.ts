@@ -1,9 +1,9 @@
 import { oilGramsFor } from '../../../src/engine/batch/fit.ts';
-import type { Oil, OilMass } from '../../../src/engine/batch/oil.ts';
-import { type Filled, fillPortions } from '../../../src/engine/batch/portions.ts';
+import type { Oil, OilMass } from '../../../src/engine/batch/oils/oil.ts';
+import { readPlan, type WrittenPlan, withColours } from '../../../src/engine/batch/planning/written-plan.ts';
+import { type Filled, fillPortions } from '../../../src/engine/batch/portions/portions.ts';
 import { makeRecipe, type Recipe } from '../../../src/engine/batch/recipe.ts';
 import type { PlanRequest } from '../../../src/engine/batch/request.ts';
-import { readPlan, type WrittenPlan, withColours } from '../../../src/engine/batch/written-plan.ts';
 import { findColourant } from '../../../src/engine/colourants/find.ts';
 import type { HeatSetting } from '../../../src/engine/heat/setting.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';

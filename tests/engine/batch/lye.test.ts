@@ -1,7 +1,7 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { oilGramsFor } from '../../../src/engine/batch/fit.ts';
-import { scaleStepPoints, superfatPercent } from '../../../src/engine/batch/lye.ts';
+import { scaleStepPoints, superfatPercent } from '../../../src/engine/batch/lye/lye.ts';
 import { makeRecipe } from '../../../src/engine/batch/recipe.ts';
 import type { Reasons } from '../../../src/engine/refusal.ts';
 import { asked, filled, refusalOf, type Written } from './asked.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { findOil } from '../../../src/engine/batch/find-oil.ts';
-import { parseOils } from '../../../src/engine/batch/oil-list.ts';
+import { findOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { OILS } from '../../../src/engine/batch/oils/index.ts';
+import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { foldedWords } from '../../../src/engine/colourants/fold.ts';
 import type { Reasons } from '../../../src/engine/refusal.ts';
 import { refusalOf } from './asked.ts';

@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { planClass } from '../../../src/engine/batch/class-kits.ts';
-import { planBatch } from '../../../src/engine/batch/plan.ts';
-import type { PlanAnswer } from '../../../src/engine/batch/plan-answer.ts';
-import { lyeCoolingMinutes } from '../../../src/engine/batch/timeline.ts';
-import { batch as enBatch } from '../../../src/words/en/batch.ts';
+import { planClass } from '../../../src/engine/batch/planning/class-kits.ts';
+import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
+import type { PlanAnswer } from '../../../src/engine/batch/planning/plan-answer.ts';
+import { lyeCoolingMinutes } from '../../../src/engine/batch/planning/timeline.ts';
+import { batch as enBatch } from '../../../src/words/en/batch/batch.ts';
 import { asked, ONE_LINE, type Written } from './asked.ts';
 
 const plan = (written: Written = {}): PlanAnswer => planBatch(asked(written));

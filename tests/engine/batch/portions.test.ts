@@ -1,8 +1,8 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
+import { rescale } from '../../../src/engine/batch/planning/rescale.ts';
+import { splitBatter } from '../../../src/engine/batch/portions/split.ts';
 import type { PortionShare } from '../../../src/engine/batch/request.ts';
-import { rescale } from '../../../src/engine/batch/rescale.ts';
-import { splitBatter } from '../../../src/engine/batch/split.ts';
 import { US_CUP_ML, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { asked, filled, gramsOf, ONE_LINE, type Written } from './asked.ts';
 

@@ -1,5 +1,5 @@
 import { fc } from '@fast-check/vitest';
-import type { Ballot, Election } from '../../../src/engine/challenges/election.ts';
+import type { Ballot, Election } from '../../../src/engine/challenges/voting/election.ts';
 
 /** Any ranking of some of the candidates, with ties and with some left out. */
 export const anyBallot = (candidates: readonly string[]): fc.Arbitrary<Ballot> =>

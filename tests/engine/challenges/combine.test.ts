@@ -1,6 +1,6 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { combinePlaces, meanPlaces } from '../../../src/engine/challenges/combine.ts';
+import { combinePlaces, meanPlaces } from '../../../src/engine/challenges/voting/combine.ts';
 
 describe('votes and measured colour together', () => {
   test('those who share a place get the mean of the places they take', () => {

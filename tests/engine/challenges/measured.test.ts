@@ -8,7 +8,7 @@ import {
   surelyNearer,
 } from '../../../src/engine/challenges/measured.ts';
 import type { Target } from '../../../src/engine/challenges/terms.ts';
-import { colourDifference, labOfHex } from '../../../src/engine/colour/appearance.ts';
+import { colourDifference, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 
 const target = (hex: string, share?: number): Target => ({ hex, lab: labOfHex(hex), share });
 const colour = (hex: string, share: number, plusMinus = 2): BarColour => ({

@@ -1,8 +1,8 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { chanceFrom } from '../../../src/engine/challenges/chance.ts';
 import { choosePalette, drawColours } from '../../../src/engine/challenges/palette-draw.ts';
-import { colourDifference, isOnScreen } from '../../../src/engine/colour/appearance.ts';
+import { chanceFrom } from '../../../src/engine/challenges/voting/chance.ts';
+import { colourDifference, isOnScreen } from '../../../src/engine/colour/spectra/cielab.ts';
 
 /** Colours of one palette differ by at least this, CIEDE2000. */
 const leastApart = 15;

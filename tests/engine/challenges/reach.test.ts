@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { colourRange, drawPalette, reaches, withinReach } from '../../../src/engine/challenges/reach.ts';
-import { colourDifference, labOfHex } from '../../../src/engine/colour/appearance.ts';
-import { barLab } from '../../../src/engine/colour/bar.ts';
-import { plainBase } from '../../../src/engine/colour/base-soap.ts';
-import { gramsPerHundred } from '../../../src/engine/colour/colourant-optics.ts';
-import { matchColour } from '../../../src/engine/colour/match.ts';
+import { gramsPerHundred } from '../../../src/engine/colour/jars/colourant-optics.ts';
+import { matchColour } from '../../../src/engine/colour/matching/match.ts';
+import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
+import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
+import { colourDifference, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 import { candidates, ONE_CUP } from '../colour/shelves.ts';
 import { refused } from '../quantities/refused.ts';
 

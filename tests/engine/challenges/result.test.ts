@@ -3,7 +3,12 @@ import { describe, expect } from 'vitest';
 import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import { type Measured, resultOf } from '../../../src/engine/challenges/result.ts';
 import type { Terms } from '../../../src/engine/challenges/terms.ts';
-import { ballotOf, checkChoice, requirePhase, requireVoter } from '../../../src/engine/challenges/voting.ts';
+import {
+  ballotOf,
+  checkChoice,
+  requirePhase,
+  requireVoter,
+} from '../../../src/engine/challenges/voting/voting.ts';
 import { disqualified, entered, entriesEnd, opened, opens, votesEnd } from './challenge-book.ts';
 
 const entries = [entered('a', 'ana'), entered('b', 'bea'), entered('c', 'cleo')];

@@ -3,7 +3,7 @@ import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import { checkTerms } from '../../../src/engine/challenges/opening.ts';
 import { type Bid, violations } from '../../../src/engine/challenges/rules.ts';
 import type { Terms } from '../../../src/engine/challenges/terms.ts';
-import { labOfHex } from '../../../src/engine/colour/appearance.ts';
+import { labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 import { day, entered, entriesEnd, opened, opens, terms, votesEnd, withdrawn } from './challenge-book.ts';
 
 const bid: Bid = { by: 'ana', at: opens + day, colourants: ['blue ultramarine'], notOnShelf: [], wins: 0 };

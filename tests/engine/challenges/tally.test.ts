@@ -1,7 +1,7 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import type { Election, Method } from '../../../src/engine/challenges/election.ts';
-import { tally } from '../../../src/engine/challenges/tally.ts';
+import type { Election, Method } from '../../../src/engine/challenges/voting/election.ts';
+import { tally } from '../../../src/engine/challenges/voting/tally.ts';
 import { anyElection, raised } from './ballot-box.ts';
 
 const methods: readonly Method[] = ['schulze', 'approval'];

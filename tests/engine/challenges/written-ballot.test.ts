@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { readRanking } from '../../../src/engine/challenges/written-ballot.ts';
+import { readRanking } from '../../../src/engine/challenges/voting/written-ballot.ts';
 import { refused } from '../quantities/refused.ts';
 
 const bars = new Map([

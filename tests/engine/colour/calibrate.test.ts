@@ -1,12 +1,12 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { colourDifference, type Lab } from '../../../src/engine/colour/appearance.ts';
-import { barLab } from '../../../src/engine/colour/bar.ts';
-import { plainBase } from '../../../src/engine/colour/base-soap.ts';
-import { calibrate } from '../../../src/engine/colour/calibrate.ts';
-import type { Optics } from '../../../src/engine/colour/optics.ts';
-import { poolCalibrations } from '../../../src/engine/colour/pool.ts';
-import type { ScaleBelief, TestBar } from '../../../src/engine/colour/scale-problem.ts';
+import { calibrate } from '../../../src/engine/colour/calibration/calibrate.ts';
+import { poolCalibrations } from '../../../src/engine/colour/calibration/pool.ts';
+import type { ScaleBelief, TestBar } from '../../../src/engine/colour/calibration/scale-estimation.ts';
+import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
+import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
+import type { Optics } from '../../../src/engine/colour/mixing/optics.ts';
+import { colourDifference, type Lab } from '../../../src/engine/colour/spectra/cielab.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { candidates } from './shelves.ts';
 

@@ -1,7 +1,7 @@
-import { colourDifference, type Lab } from '../../../src/engine/colour/appearance.ts';
-import { barLab } from '../../../src/engine/colour/bar.ts';
-import type { MatchCandidate, MatchRequest } from '../../../src/engine/colour/match.ts';
-import { spoonDoses } from '../../../src/engine/colour/spoon-grid.ts';
+import type { MatchCandidate, MatchRequest } from '../../../src/engine/colour/matching/match.ts';
+import { spoonDoses } from '../../../src/engine/colour/matching/spoon-grid.ts';
+import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
+import { colourDifference, type Lab } from '../../../src/engine/colour/spectra/cielab.ts';
 
 /** Every spoon recipe of every subset within the ceilings, each predicted in full: the truth, slowly. */
 export function bestByTryingAll({ candidates, portion, base, most, target }: MatchRequest): number {

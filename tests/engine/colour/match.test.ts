@@ -1,9 +1,9 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { chromaOf, labOfHex } from '../../../src/engine/colour/appearance.ts';
-import { barLab } from '../../../src/engine/colour/bar.ts';
-import { plainBase } from '../../../src/engine/colour/base-soap.ts';
-import { type MatchRequest, matchColour } from '../../../src/engine/colour/match.ts';
+import { type MatchRequest, matchColour } from '../../../src/engine/colour/matching/match.ts';
+import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
+import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
+import { chromaOf, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { bestByTryingAll } from './exhaustive.ts';

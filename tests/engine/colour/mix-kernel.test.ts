@@ -1,8 +1,8 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { barLab } from '../../../src/engine/colour/bar.ts';
-import { plainBase } from '../../../src/engine/colour/base-soap.ts';
-import { MixKernel } from '../../../src/engine/colour/mix-kernel.ts';
+import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
+import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
+import { MixKernel } from '../../../src/engine/colour/mixing/mix-kernel.ts';
 import { candidates } from './shelves.ts';
 
 const base = plainBase('cream', true);

@@ -1,7 +1,11 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { colourDifference, labOfHex, labOfReflectance } from '../../../src/engine/colour/appearance.ts';
-import { reflectanceOfLab, smoothestReflectance, xyzOfLab } from '../../../src/engine/colour/reconstruct.ts';
+import { colourDifference, labOfHex, labOfReflectance } from '../../../src/engine/colour/spectra/cielab.ts';
+import {
+  reflectanceOfLab,
+  smoothestReflectance,
+  xyzOfLab,
+} from '../../../src/engine/colour/spectra/reconstruct.ts';
 
 const channel = fc.integer({ min: 30, max: 235 });
 const hex = fc

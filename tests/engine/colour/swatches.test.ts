@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { swatches } from '../../../src/engine/colour/swatches.ts';
+import { swatches } from '../../../src/engine/colour/mixing/swatches.ts';
 import { candidates } from './shelves.ts';
 
 test('a swatch card shows eight fields, each strength darker than the one before, gelled ones deeper', () => {

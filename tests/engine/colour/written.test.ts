@@ -1,8 +1,8 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { parseBar } from '../../../src/engine/colour/bar-text.ts';
-import { parseBase } from '../../../src/engine/colour/base-text.ts';
-import { parseMix } from '../../../src/engine/colour/mix-text.ts';
+import { parseBar } from '../../../src/engine/colour/reading/bar-text.ts';
+import { parseBase } from '../../../src/engine/colour/reading/base-text.ts';
+import { parseMix } from '../../../src/engine/colour/reading/mix-text.ts';
 import { MEASURES, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { refused } from '../quantities/refused.ts';

@@ -1,8 +1,8 @@
 import { Matrix, solve } from 'ml-matrix';
-import { labOfHex } from '../../../src/engine/colour/appearance.ts';
-import { D65_AT_BANDS } from '../../../src/engine/colour/observer.ts';
-import { reflectanceOfLab } from '../../../src/engine/colour/reconstruct.ts';
-import { type Spectrum, spectrum } from '../../../src/engine/colour/spectrum.ts';
+import { labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
+import { D65_AT_BANDS } from '../../../src/engine/colour/spectra/observer.ts';
+import { reflectanceOfLab } from '../../../src/engine/colour/spectra/reconstruct.ts';
+import { type Spectrum, spectrum } from '../../../src/engine/colour/spectra/spectrum.ts';
 import { type Linear, linear } from './canvas.ts';
 
 export { labOfHex };

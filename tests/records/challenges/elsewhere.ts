@@ -10,10 +10,10 @@ import {
 } from '../../../src/records/challenges/index.ts';
 import { challengeBallots, under } from '../../../src/records/keys.ts';
 import { everything } from '../../../src/records/store.ts';
-import { boardAt, closingGrace, made, votesEnd } from './fair.ts';
+import { closingGrace, made, scopeAt, votesEnd } from './fair.ts';
 
 const [task, address = '', id = '', given = '', ...entries] = process.argv.slice(2);
-const board = await boardAt(address);
+const scope = await scopeAt(address);
 const tell = (message: unknown) => process.send?.(message as never);
 
 /** Votes until the challenge is closed, and tells of each ballot that was acknowledged. */
@@ -23,7 +23,7 @@ async function vote(): Promise<void> {
     const chosen = entries.map((_, i) => [entries[(i + voter) % entries.length] ?? '']);
     const cast = made(member, votesEnd - 1);
     try {
-      await castBallot(board, id, { chosen, joinedAt: 0 }, { ...cast, id: `${process.pid}${cast.id}` });
+      await castBallot(scope, id, { chosen, joinedAt: 0 }, { ...cast, id: `${process.pid}${cast.id}` });
       tell(member);
     } catch (failure) {
       if (!(failure instanceof Refusal)) throw failure;
@@ -34,15 +34,15 @@ async function vote(): Promise<void> {
 
 /** Closes as soon as so many ballots are in, and tells at once what it counts. */
 async function close(): Promise<void> {
-  while ((await everything(board.store, under(challengeBallots(board.group, id)))).length < Number(given))
+  while ((await everything(scope.store, under(challengeBallots(scope.group, id)))).length < Number(given))
     await after(5);
-  const challenge = await readChallenge(board, id);
+  const challenge = await readChallenge(scope, id);
   if (!challenge) throw new Error('no challenge');
-  await closeChallenge(board, challenge, votesEnd + closingGrace);
-  const closed = await readChallenge(board, id);
-  if (closed) tell((await resultAt(board, closed, Number.MAX_SAFE_INTEGER)).tally);
+  await closeChallenge(scope, challenge, votesEnd + closingGrace);
+  const closed = await readChallenge(scope, id);
+  if (closed) tell((await resultAt(scope, closed, Number.MAX_SAFE_INTEGER)).tally);
 }
 
 await (task === 'vote' ? vote() : close());
-await board.store.close();
+await scope.store.close();
 if (process.connected) process.disconnect();

@@ -1,7 +1,7 @@
 import type { Terms } from '../../../src/engine/challenges/terms.ts';
 import {
   type Bar,
-  type Board,
+  type ChallengeScope,
   enterBar,
   type Made,
   openChallenge,
@@ -31,33 +31,33 @@ let groups = 0;
 let shared: Promise<Store> | undefined;
 
 /** A group with nothing in it yet, in the memory of this process. */
-export async function freshBoard(): Promise<Board> {
+export async function freshScope(): Promise<ChallengeScope> {
   shared ??= openStore('sqlite::memory:');
   groups += 1;
   return { store: await shared, group: `group-${groups}` };
 }
 
 /** The board of one group in a file that several processes open. */
-export const boardAt = async (address: string): Promise<Board> => ({
+export const scopeAt = async (address: string): Promise<ChallengeScope> => ({
   store: await openStore(address),
   group: 'soapers',
 });
 
 /** Opens a challenge a day before entries are taken. */
-export const openOne = (board: Board, more: Partial<Terms> = {}) =>
+export const openOne = (scope: ChallengeScope, more: Partial<Terms> = {}) =>
   openChallenge(
-    board,
+    scope,
     { terms: { ...terms, ...more }, channel: 'fair', language: 'en' },
     made('steward', opens - day),
   );
 
 /** Opens a challenge and enters one bar for each maker; gives the ids of the challenge and of the entries. */
-export async function fairOf(board: Board, makers: readonly string[], more: Partial<Terms> = {}) {
-  const { id } = await openOne(board, more);
+export async function fairOf(scope: ChallengeScope, makers: readonly string[], more: Partial<Terms> = {}) {
+  const { id } = await openOne(scope, more);
   const entries: string[] = [];
   for (const maker of makers) {
     const { entry } = await enterBar(
-      board,
+      scope,
       id,
       { bar: bar(`bar of ${maker}`, maker) },
       made(maker, opens + day),

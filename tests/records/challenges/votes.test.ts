@@ -3,11 +3,11 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, onTestFinished, test } from 'vitest';
-import { tally } from '../../../src/engine/challenges/tally.ts';
+import { tally } from '../../../src/engine/challenges/voting/tally.ts';
 import {
   asOf,
-  type Board,
   ballotsOf,
+  type ChallengeScope,
   cancelChallenge,
   castBallot,
   choiceOf,
@@ -22,43 +22,43 @@ import {
 } from '../../../src/records/challenges/index.ts';
 import { duesBy } from '../../../src/records/dues.ts';
 import {
-  boardAt,
   closingGrace,
   day,
   entriesEnd,
   fairOf,
-  freshBoard,
+  freshScope,
   made,
   openOne,
   opens,
+  scopeAt,
   votesEnd,
 } from './fair.ts';
 
-let board: Board;
+let scope: ChallengeScope;
 beforeEach(async () => {
-  board = await freshBoard();
+  scope = await freshScope();
 });
 
 const during = entriesEnd + day;
 const vote = (id: string, by: string, ranked: readonly string[], at = during) =>
-  castBallot(board, id, { chosen: ranked.map(entry => [entry]), joinedAt: 0 }, made(by, at));
-const counted = async (id: string) => ballotsOf(board, id, asOf((await readChallenge(board, id))!, votesEnd));
+  castBallot(scope, id, { chosen: ranked.map(entry => [entry]), joinedAt: 0 }, made(by, at));
+const counted = async (id: string) => ballotsOf(scope, id, asOf((await readChallenge(scope, id))!, votesEnd));
 const close = async (id: string, now = votesEnd + closingGrace) =>
-  closeChallenge(board, (await readChallenge(board, id))!, now);
+  closeChallenge(scope, (await readChallenge(scope, id))!, now);
 
 describe('a ballot in the records', () => {
   test('can be changed until the end, and the last one counts', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     const [a, b] = entries as [string, string];
     expect(await vote(id, 'cleo', [a, b])).toMatchObject({ changed: false });
     expect(await vote(id, 'cleo', [b, a], during + 1)).toMatchObject({ changed: true });
     expect(await counted(id)).toEqual([{ member: 'cleo', chosen: [[b], [a]] }]);
-    expect(await choiceOf(board, id, 'cleo')).toEqual([[b], [a]]);
-    expect(await choiceOf(board, id, 'dora')).toBeUndefined();
+    expect(await choiceOf(scope, id, 'cleo')).toEqual([[b], [a]]);
+    expect(await choiceOf(scope, id, 'dora')).toBeUndefined();
   });
 
   test('that was made earlier and comes in later does not undo the later one', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     const [a, b] = entries as [string, string];
     await vote(id, 'cleo', [b], during + 1);
     expect(await vote(id, 'cleo', [a], during)).toMatchObject({ superseded: true });
@@ -66,15 +66,15 @@ describe('a ballot in the records', () => {
   });
 
   test('delivered twice is one ballot', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     const once = made('cleo', during);
-    const cast = () => castBallot(board, id, { chosen: [[entries[0]!]], joinedAt: 0 }, once);
+    const cast = () => castBallot(scope, id, { chosen: [[entries[0]!]], joinedAt: 0 }, once);
     await Promise.all([cast(), cast(), cast()]);
     expect(await counted(id)).toHaveLength(1);
   });
 
   test('is refused before and after the vote by the time of the interaction, and after the close by any', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     const refused = { id: 'challenge-not-now' };
     await expect(vote(id, 'cleo', entries, entriesEnd - 1)).rejects.toMatchObject(refused);
     await expect(vote(id, 'cleo', entries, votesEnd)).rejects.toMatchObject(refused);
@@ -90,15 +90,15 @@ describe('a ballot in the records', () => {
   });
 
   test('of one who joined late is refused', async () => {
-    const { id, entries } = await fairOf(board, ['ana'], { joinedBefore: opens });
-    const late = castBallot(board, id, { chosen: [[entries[0]!]], joinedAt: opens }, made('cleo', during));
+    const { id, entries } = await fairOf(scope, ['ana'], { joinedBefore: opens });
+    const late = castBallot(scope, id, { chosen: [[entries[0]!]], joinedAt: opens }, made('cleo', during));
     await expect(late).rejects.toMatchObject({ id: 'vote-joined-late' });
   });
 
   test('counts when the vote was extended, and the old deadline does not close', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     await extendChallenge(
-      board,
+      scope,
       id,
       { votesUntil: votesEnd + day, reason: 'storm' },
       made('steward', during),
@@ -106,21 +106,21 @@ describe('a ballot in the records', () => {
     expect(await close(id)).toBe(false);
     await vote(id, 'cleo', entries, votesEnd + 1);
     expect(await close(id, votesEnd + day + closingGrace)).toBe(true);
-    const challenge = (await readChallenge(board, id))!;
-    expect((await resultAt(board, challenge, votesEnd + 2 * day)).tally!.ballots).toBe(1);
+    const challenge = (await readChallenge(scope, id))!;
+    expect((await resultAt(scope, challenge, votesEnd + 2 * day)).tally!.ballots).toBe(1);
   });
 });
 
 describe('what stewards may do', () => {
   test('leaves something to do at every new deadline, and nothing at the old', async () => {
-    const { id } = await openOne(board);
+    const { id } = await openOne(scope);
     const closings = async () =>
-      (await duesBy(board.store, new Date(votesEnd + 9 * day))).filter(
-        ({ what, group }) => what === 'challenge-close' && group === board.group,
+      (await duesBy(scope.store, new Date(votesEnd + 9 * day))).filter(
+        ({ what, group }) => what === 'challenge-close' && group === scope.group,
       );
     expect((await closings()).map(({ at }) => at.getTime())).toEqual([votesEnd + closingGrace]);
     await extendChallenge(
-      board,
+      scope,
       id,
       { votesUntil: votesEnd + day, reason: 'storm' },
       made('steward', during),
@@ -129,9 +129,9 @@ describe('what stewards may do', () => {
   });
 
   test('does not include moving a deadline back, or one that has passed', async () => {
-    const { id } = await openOne(board);
+    const { id } = await openOne(scope);
     const extend = (votesUntil: number, at: number) =>
-      extendChallenge(board, id, { votesUntil, reason: 'storm' }, made('steward', at));
+      extendChallenge(scope, id, { votesUntil, reason: 'storm' }, made('steward', at));
     await expect(extend(votesEnd - 1, during)).rejects.toMatchObject({ id: 'challenge-extension-unfit' });
     await expect(extend(votesEnd + day, votesEnd)).rejects.toMatchObject({ id: 'challenge-extension-unfit' });
     await close(id);
@@ -140,12 +140,12 @@ describe('what stewards may do', () => {
 
   test('ends in one way only when closing and cancelling meet', async () => {
     for (let round = 0; round < 10; round++) {
-      const { id } = await openOne(board);
+      const { id } = await openOne(scope);
       const [closed, cancelled] = await Promise.allSettled([
         close(id),
-        cancelChallenge(board, id, 'storm', made('steward', votesEnd + closingGrace)),
+        cancelChallenge(scope, id, 'storm', made('steward', votesEnd + closingGrace)),
       ]);
-      const { phase } = asOf((await readChallenge(board, id))!, votesEnd + day);
+      const { phase } = asOf((await readChallenge(scope, id))!, votesEnd + day);
       const byClose = closed.status === 'fulfilled' && closed.value;
       const byCancel = cancelled.status === 'fulfilled';
       expect([byClose, byCancel]).toEqual(phase === 'closed' ? [true, false] : [false, true]);
@@ -153,10 +153,10 @@ describe('what stewards may do', () => {
   });
 
   test('once cancelled takes no ballot', async () => {
-    const { id, entries } = await fairOf(board, ['ana']);
+    const { id, entries } = await fairOf(scope, ['ana']);
     const stop = made('steward', during);
-    expect(await cancelChallenge(board, id, 'storm', stop)).toEqual({ repeated: false });
-    expect(await cancelChallenge(board, id, 'storm', stop)).toEqual({ repeated: true });
+    expect(await cancelChallenge(scope, id, 'storm', stop)).toEqual({ repeated: false });
+    expect(await cancelChallenge(scope, id, 'storm', stop)).toEqual({ repeated: true });
     await expect(vote(id, 'cleo', entries, during - 1)).rejects.toMatchObject({
       values: { phase: 'cancelled' },
     });
@@ -165,36 +165,36 @@ describe('what stewards may do', () => {
 
 describe('a result from the records', () => {
   test('exports in the form that anyone can count again', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea', 'cleo']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea', 'cleo']);
     const [a, b, c] = entries as [string, string, string];
     await vote(id, 'dora', [a, b]);
     await vote(id, 'eva', [a, b]);
     await vote(id, 'ana', [c, b]);
-    const challenge = (await readChallenge(board, id))!;
-    const exported = await exportElection(board, challenge, votesEnd);
+    const challenge = (await readChallenge(scope, id))!;
+    const exported = await exportElection(scope, challenge, votesEnd);
     expect(exported.candidates).toEqual(entries);
     expect(exported.ballots).toContainEqual({ count: 2, ranking: [[a], [b]] });
     expect(exported.ballots).toContainEqual({ count: 1, ranking: [[c], [b]], omit: [a] });
-    const { tally: shown } = await resultAt(board, challenge, votesEnd);
+    const { tally: shown } = await resultAt(scope, challenge, votesEnd);
     expect(tally(exported, exported.method, exported.ties)).toEqual(shown);
   });
 
   test('is kept for every maker, and put right when a bar is taken out', async () => {
-    const { id, entries } = await fairOf(board, ['ana', 'bea']);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
     await vote(id, 'cleo', entries);
     await close(id);
     const keep = async () => {
-      const challenge = (await readChallenge(board, id))!;
-      await keepPlacings(board, challenge, await resultAt(board, challenge, votesEnd + 2 * day));
+      const challenge = (await readChallenge(scope, id))!;
+      await keepPlacings(scope, challenge, await resultAt(scope, challenge, votesEnd + 2 * day));
     };
     await keep();
-    expect(await placingsOf(board, 'bea')).toMatchObject([
+    expect(await placingsOf(scope, 'bea')).toMatchObject([
       { challenge: id, place: 2, of: 2, bar: 'bar of bea' },
     ]);
-    await disqualify(board, id, { entry: entries[0]!, reason: 'bought' }, made('steward', votesEnd + day));
+    await disqualify(scope, id, { entry: entries[0]!, reason: 'bought' }, made('steward', votesEnd + day));
     await keep();
-    expect(await placingsOf(board, 'bea')).toMatchObject([{ place: 1, of: 1 }]);
-    expect(await placingsOf(board, 'ana')).toEqual([]);
+    expect(await placingsOf(scope, 'bea')).toMatchObject([{ place: 1, of: 1 }]);
+    expect(await placingsOf(scope, 'ana')).toEqual([]);
   });
 });
 
@@ -214,8 +214,8 @@ describe('several processes at once', () => {
     const folder = mkdtempSync(join(tmpdir(), 'votes-'));
     onTestFinished(() => rmSync(folder, { recursive: true }));
     const address = `sqlite:${join(folder, 'fair.sqlite')}`;
-    board = await boardAt(address);
-    const { id, entries } = await fairOf(board, ['ana', 'bea', 'cleo']);
+    scope = await scopeAt(address);
+    const { id, entries } = await fairOf(scope, ['ana', 'bea', 'cleo']);
     const [one, two, ...closers] = await Promise.all([
       elsewhere('vote', address, id, 'x', ...entries),
       elsewhere('vote', address, id, 'y', ...entries),
@@ -223,12 +223,12 @@ describe('several processes at once', () => {
       elsewhere('close', address, id, '61'),
     ]);
     const acknowledged = [one, two].flat().map(String).sort();
-    const challenge = (await readChallenge(board, id))!;
-    const result = await resultAt(board, challenge, Number.MAX_SAFE_INTEGER);
-    const inTally = await ballotsOf(board, id, asOf(challenge, Number.MAX_SAFE_INTEGER));
+    const challenge = (await readChallenge(scope, id))!;
+    const result = await resultAt(scope, challenge, Number.MAX_SAFE_INTEGER);
+    const inTally = await ballotsOf(scope, id, asOf(challenge, Number.MAX_SAFE_INTEGER));
     expect(inTally.map(({ member }) => member).sort()).toEqual(acknowledged);
     expect(closers).toEqual([[result.tally], [result.tally]]);
     expect(acknowledged.length).toBeGreaterThanOrEqual(60);
-    await board.store.close();
+    await scope.store.close();
   }, 90_000);
 });

@@ -1,5 +1,5 @@
-import type { Oil } from '../oil.ts';
 import { CODEX_211, describe, HANDBOOK } from './describe.ts';
+import type { Oil } from './oil.ts';
 
 /** Rendered animal fats. */
 export const ANIMAL_FATS: readonly Oil[] = [

@@ -1,5 +1,5 @@
-import type { Oil } from '../oil.ts';
 import { describe, HANDBOOK } from './describe.ts';
+import type { Oil } from './oil.ts';
 
 /** Seed butters, solid at room temperature. */
 export const BUTTERS: readonly Oil[] = [

@@ -1,6 +1,6 @@
 import type { Band, Origin } from '../../origin.ts';
-import { acidValueFromProfile, COMPOSITION_ORIGIN, saponificationFromProfile } from '../fatty-acids.ts';
-import type { Oil, OilClass, Profile, Yellowness } from '../oil.ts';
+import { acidValueFromProfile, COMPOSITION_ORIGIN, saponificationFromProfile } from './fatty-acids.ts';
+import type { Oil, OilClass, Profile, Yellowness } from './oil.ts';
 
 /** Density of water at 20 C, g/ml (IAPWS): Codex prints oil densities relative to it. */
 const WATER_AT_20_C = 0.99821;

@@ -1,8 +1,8 @@
-import type { Oil } from '../oil.ts';
 import { ANIMAL_FATS } from './animal-fats.ts';
 import { BUTTERS } from './butters.ts';
 import { KITCHEN_OILS } from './kitchen-oils.ts';
 import { NUT_OILS } from './nut-oils.ts';
+import type { Oil } from './oil.ts';
 import { PALM_AND_LAURIC } from './palm-and-lauric.ts';
 import { SPECIALITY_OILS } from './speciality-oils.ts';
 import { SUNFLOWER_AND_SAFFLOWER } from './sunflower-and-safflower.ts';

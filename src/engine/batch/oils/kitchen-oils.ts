@@ -1,5 +1,5 @@
-import type { Oil } from '../oil.ts';
 import { CODEX_210, describe } from './describe.ts';
+import type { Oil } from './oil.ts';
 
 /** Oils that stand in a kitchen. */
 export const KITCHEN_OILS: readonly Oil[] = [

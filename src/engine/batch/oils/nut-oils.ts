@@ -1,5 +1,5 @@
-import type { Oil } from '../oil.ts';
 import { CODEX_210, describe, HANDBOOK } from './describe.ts';
+import type { Oil } from './oil.ts';
 
 /** Oils pressed from nuts and stones. */
 export const NUT_OILS: readonly Oil[] = [

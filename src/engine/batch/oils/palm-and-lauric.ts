@@ -1,5 +1,5 @@
-import type { Oil } from '../oil.ts';
 import { CODEX_210, describe } from './describe.ts';
+import type { Oil } from './oil.ts';
 
 /** Palm oil and its fractions, and the lauric oils. */
 export const PALM_AND_LAURIC: readonly Oil[] = [

@@ -1,5 +1,5 @@
-import type { Oil } from '../oil.ts';
 import { CODEX_210, describe, HANDBOOK } from './describe.ts';
+import type { Oil } from './oil.ts';
 
 /** Oils bought for what they do to a bar. */
 export const SPECIALITY_OILS: readonly Oil[] = [

@@ -1,5 +1,5 @@
-import type { Oil } from '../oil.ts';
 import { CODEX_210, describe } from './describe.ts';
+import type { Oil } from './oil.ts';
 
 /** Sunflower and safflower, linoleic and high oleic. */
 export const SUNFLOWER_AND_SAFFLOWER: readonly Oil[] = [

@@ -1,5 +1,5 @@
-import type { Oil } from '../oil.ts';
 import { describe, HANDBOOK } from './describe.ts';
+import type { Oil } from './oil.ts';
 
 /** Waxes, and fatty acids sold as such. */
 export const WAXES_AND_ACIDS: readonly Oil[] = [

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { gettensStout, practice, published, remembered, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const carbon = {
   kind: 'carbon',
@@ -29,7 +29,7 @@ export const carbons: readonly Colourant[] = [
     id: 'activated-charcoal',
     names: { en: 'Activated charcoal', es: 'Carbón activado' },
     synonyms:
-      said(`charcoal, charcoal powder, activated carbon, bamboo charcoal, coconut charcoal, ac charcoal, vegetable carbon, vegetable charcoal, carbón,
+      namesIn(`charcoal, charcoal powder, activated carbon, bamboo charcoal, coconut charcoal, ac charcoal, vegetable carbon, vegetable charcoal, carbón,
       carbón vegetal, carbón activo, carbón de bambú, carbón de coco, carboncillo, e153, e 153, charbon actif, charbon végétal, aktivkohle, carbone attivo, carbone vegetale, carvão ativado`),
     ci: ['77268:1'],
     inci: 'Charcoal Powder',
@@ -42,7 +42,7 @@ export const carbons: readonly Colourant[] = [
     id: 'carbon-black',
     names: { en: 'Carbon black', es: 'Negro de humo' },
     synonyms:
-      said(`black 2, d&c black 2, d&c black no. 2, lamp black, lampblack, furnace black, pigment black 7, soot black, negro de carbón, negro carbón, negro 2,
+      namesIn(`black 2, d&c black 2, d&c black no. 2, lamp black, lampblack, furnace black, pigment black 7, soot black, negro de carbón, negro carbón, negro 2,
       negro humo, noir de carbone, ruß, nero carbone, negro de fumo`),
     ci: ['77266'],
     inci: 'Carbon Black',
@@ -53,7 +53,7 @@ export const carbons: readonly Colourant[] = [
     ...carbon,
     id: 'bone-black',
     names: { en: 'Bone black', es: 'Negro de hueso' },
-    synonyms: said(
+    synonyms: namesIn(
       `black 3, d&c black 3, d&c black no. 3, ivory black, bone char, bone charcoal, negro de marfil, negro marfil, negro 3, carbón de hueso, pigment black 9`,
     ),
     ci: ['77267'],

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { gettensStout, published, remembered, tradeCarrier, tradeDose, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const chromium = {
   kind: 'chromium',
@@ -19,7 +19,7 @@ export const chromiums: readonly Colourant[] = [
     id: 'chromium-oxide-green',
     names: { en: 'Chromium oxide green', es: 'Verde óxido de cromo' },
     synonyms:
-      said(`green oxide, oxide green, green chromium oxide, chrome oxide, chrome oxide green, chrome green oxide,
+      namesIn(`green oxide, oxide green, green chromium oxide, chrome oxide, chrome oxide green, chrome green oxide,
       chromium oxide, chromic oxide, chromium III oxide, matte green oxide, moss green oxide, olive green oxide,
       óxido verde, verde óxido, óxido de cromo, óxido de cromo verde, verde cromo, verde de cromo, óxido crómico,
       pigment green 17, oxyde de chrome vert, vert oxyde de chrome, chromoxidgrün, verde ossido di cromo, óxido de crômio verde`),
@@ -45,7 +45,7 @@ export const chromiums: readonly Colourant[] = [
     id: 'chromium-hydroxide-green',
     names: { en: 'Hydrated chromium green', es: 'Verde óxido de cromo hidratado' },
     synonyms:
-      said(`chromium hydroxide green, hydrated chromium oxide, hydrated chromium oxide green, hydrated chrome oxide,
+      namesIn(`chromium hydroxide green, hydrated chromium oxide, hydrated chromium oxide green, hydrated chrome oxide,
       hydrated chrome green, hydrated green oxide, chromium hydroxide, chrome hydroxide, viridian, viridian green, teal oxide,
       turquoise oxide, emerald oxide, guignet green, verde viridiana, viridiana, verde esmeralda óxido, hidróxido de cromo,
       verde hidróxido de cromo, óxido de cromo hidratado, óxido turquesa, pigment green 18, vert émeraude, chromhydroxidgrün,

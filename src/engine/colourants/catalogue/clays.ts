@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { gettensStout, practice, published, remembered, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const clay = {
   kind: 'clay',
@@ -44,7 +44,7 @@ export const clays: readonly Colourant[] = [
     ...clay,
     id: 'kaolin',
     names: { en: 'Kaolin clay', es: 'Caolín' },
-    synonyms: said(
+    synonyms: namesIn(
       `kaolin, white clay, china clay, white kaolin, kaolin white,arcilla blanca, caolín blanco, arcilla caolín, kaolin clay powder, argile blanche, porzellanerde, weiße tonerde, caolino, caulim`,
     ),
     inci: 'Kaolin',
@@ -54,7 +54,7 @@ export const clays: readonly Colourant[] = [
     ...clay,
     id: 'bentonite',
     names: { en: 'Bentonite clay', es: 'Bentonita' },
-    synonyms: said(
+    synonyms: namesIn(
       `bentonite, montmorillonite, sodium bentonite, calcium bentonite, bentonita, arcilla bentonita, montmorillonita, bentonit`,
     ),
     inci: 'Bentonite',
@@ -64,7 +64,7 @@ export const clays: readonly Colourant[] = [
     ...clay,
     id: 'french-green-clay',
     names: { en: 'French green clay', es: 'Arcilla verde' },
-    synonyms: said(
+    synonyms: namesIn(
       `green clay, illite, illite clay, sea clay, green illite, arcilla verde francesa, arcilla verde illita, illita, argile verte, grüne tonerde, argilla verde, argila verde`,
     ),
     inci: 'Illite',
@@ -75,7 +75,7 @@ export const clays: readonly Colourant[] = [
     ...clay,
     id: 'rose-clay',
     names: { en: 'Rose clay', es: 'Arcilla rosa' },
-    synonyms: said(
+    synonyms: namesIn(
       `pink clay, rose kaolin, french pink clay, australian pink clay, arcilla rosada, caolín rosa, argile rose, rosa tonerde, argilla rosa`,
     ),
     inci: 'Kaolin, Iron Oxides',
@@ -86,7 +86,7 @@ export const clays: readonly Colourant[] = [
     ...clay,
     id: 'red-clay',
     names: { en: 'Red clay', es: 'Arcilla roja' },
-    synonyms: said(
+    synonyms: namesIn(
       `moroccan red clay, french red clay, australian red clay, brick clay, arcilla roja marroquí, argile rouge, rote tonerde, argilla rossa, argila vermelha`,
     ),
     inci: 'Kaolin, Iron Oxides',
@@ -97,7 +97,7 @@ export const clays: readonly Colourant[] = [
     ...clay,
     id: 'yellow-clay',
     names: { en: 'Yellow clay', es: 'Arcilla amarilla' },
-    synonyms: said(
+    synonyms: namesIn(
       `french yellow clay, yellow kaolin, caolín amarillo, argile jaune, gelbe tonerde, argilla gialla, argila amarela`,
     ),
     inci: 'Kaolin, Iron Oxides',
@@ -108,7 +108,7 @@ export const clays: readonly Colourant[] = [
     ...clay,
     id: 'rhassoul-clay',
     names: { en: 'Rhassoul clay', es: 'Arcilla rhassoul' },
-    synonyms: said(
+    synonyms: namesIn(
       `rhassoul, ghassoul, moroccan lava clay, moroccan lava clay, arcilla ghassoul, arcilla de marruecos, rasul, ghassoul clay`,
     ),
     inci: 'Moroccan Lava Clay',
@@ -119,7 +119,7 @@ export const clays: readonly Colourant[] = [
     ...clay,
     id: 'fullers-earth',
     names: { en: "Fuller's earth", es: 'Tierra de batán' },
-    synonyms: said(`fullers earth, multani mitti, tierra de fuller, tierra batán, terre de sommières`),
+    synonyms: namesIn(`fullers earth, multani mitti, tierra de fuller, tierra batán, terre de sommières`),
     inci: "Fuller's Earth",
     ci: [],
     hex: '#c2b69a',
@@ -128,7 +128,7 @@ export const clays: readonly Colourant[] = [
     ...earth,
     id: 'yellow-ochre',
     names: { en: 'Yellow ochre', es: 'Ocre amarillo' },
-    synonyms: said(
+    synonyms: namesIn(
       `ochre, ocher, yellow ocher, raw sienna, sienna, ocre, tierra de siena, siena natural, ocre jaune, gelber ocker, ocra gialla, pigment yellow 43`,
     ),
     hex: '#c28f3d',
@@ -138,7 +138,7 @@ export const clays: readonly Colourant[] = [
     id: 'red-ochre',
     names: { en: 'Red ochre', es: 'Ocre rojo' },
     ci: ['77491'],
-    synonyms: said(
+    synonyms: namesIn(
       `red ocher, burnt sienna, red earth, almagre, siena tostada, tierra roja, ocre rouge, roter ocker, ocra rossa, pigment red 102`,
     ),
     hex: '#9a4a2e',
@@ -149,7 +149,7 @@ export const clays: readonly Colourant[] = [
     id: 'burnt-umber',
     names: { en: 'Burnt umber', es: 'Sombra tostada' },
     ci: ['77491', '77499'],
-    synonyms: said(
+    synonyms: namesIn(
       `umber, raw umber, sombra, tierra de sombra, sombra natural, sombra quemada, terre d'ombre, umbra, pigment brown 7`,
     ),
     hex: '#5e3f2a',

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { plant, toOlive } from './plant.ts';
-import { said } from './said.ts';
 
 /** Plants grown or dug for their dye. The colour in the jar is often not the colour in the bar. */
 export const dyePlants: readonly Colourant[] = [
@@ -8,7 +8,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'turmeric',
     names: { en: 'Turmeric', es: 'Cúrcuma' },
-    synonyms: said(
+    synonyms: namesIn(
       `turmeric powder, tumeric, curcuma, curcumin, curcuma longa, cúrcuma en polvo, curcumina, palillo, azafrán de raíz, haldi, e100, e 100, kurkuma, curcuma in polvere, açafrão da terra`,
     ),
     ci: ['75300'],
@@ -21,7 +21,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'annatto',
     names: { en: 'Annatto', es: 'Achiote' },
-    synonyms: said(
+    synonyms: namesIn(
       `annatto seed, annatto powder, annatto seed powder, anatto, bixa orellana, bixin, norbixin, roucou, onoto, urucum, urucú, achiote en polvo, bija, semillas de achiote, annato, e160b, e 160b, rocou`,
     ),
     ci: ['75120'],
@@ -34,7 +34,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'alkanet',
     names: { en: 'Alkanet root', es: 'Raíz de alcana' },
-    synonyms: said(
+    synonyms: namesIn(
       `alkanet, alkanet root powder, alkanna tinctoria, alkannin, ratanjot, alcana, orcaneta, orcanette, palomilla de tintes, onoquiles, alkannawurzel, anchusa, alkanet powder`,
     ),
     ci: ['75530'],
@@ -48,7 +48,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'madder',
     names: { en: 'Madder root', es: 'Raíz de rubia' },
-    synonyms: said(
+    synonyms: namesIn(
       `madder, madder root powder, rubia tinctorum, rubia, rubia roja, alizarin, alizarina, granza, garance, krapp, robbia, madder powder, indian madder, manjistha`,
     ),
     ci: ['75330'],
@@ -61,7 +61,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'indigo',
     names: { en: 'Indigo', es: 'Índigo' },
-    synonyms: said(
+    synonyms: namesIn(
       `indigo powder, natural indigo, indigofera, indigofera tinctoria, añil, azul añil, índigo natural, indigo en polvo, vat blue 1, pigment blue 66, índigo en polvo, indaco, anil`,
     ),
     ci: ['73000'],
@@ -76,7 +76,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'woad',
     names: { en: 'Woad', es: 'Glasto' },
-    synonyms: said(`woad powder, isatis tinctoria,hierba pastel, isatis, waid, guado, guède`),
+    synonyms: namesIn(`woad powder, isatis tinctoria,hierba pastel, isatis, waid, guado, guède`),
     ci: ['73000'],
     inci: 'Isatis Tinctoria Leaf Powder',
     alkali: { behaviour: 'stable' },
@@ -88,7 +88,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'henna',
     names: { en: 'Henna', es: 'Henna (alheña)' },
-    synonyms: said(`henna powder, lawsonia inermis, lawsonia, alheña, jena, henné, henna leaf`),
+    synonyms: namesIn(`henna powder, lawsonia inermis, lawsonia, alheña, jena, henné, henna leaf`),
     inci: 'Lawsonia Inermis Leaf Powder',
     alkali: toOlive,
     hex: '#6e5a2d',
@@ -97,7 +97,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'red-sandalwood',
     names: { en: 'Red sandalwood', es: 'Sándalo rojo' },
-    synonyms: said(
+    synonyms: namesIn(
       `red sandalwood powder, sandalwood powder, pterocarpus santalinus, sándalo, sándalo rojo en polvo, santal rouge`,
     ),
     inci: 'Pterocarpus Santalinus Wood Powder',
@@ -109,7 +109,7 @@ export const dyePlants: readonly Colourant[] = [
     ...plant,
     id: 'safflower',
     names: { en: 'Safflower petals', es: 'Pétalos de cártamo' },
-    synonyms: said(`safflower, carthamus tinctorius, carthamin, cártamo, alazor, carthame, färberdistel`),
+    synonyms: namesIn(`safflower, carthamus tinctorius, carthamin, cártamo, alazor, carthame, färberdistel`),
     ci: ['75140'],
     inci: 'Carthamus Tinctorius Flower',
     alkali: { behaviour: 'conditional', towards: 'pale-yellow', on: 'how-alkaline' },

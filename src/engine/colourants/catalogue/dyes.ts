@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { practice, published, remembered, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const dye = {
   kind: 'dye',
@@ -115,7 +115,7 @@ export const dyes: readonly Colourant[] = [
       ...dye,
       id,
       names: { en, es },
-      synonyms: said(synonyms),
+      synonyms: namesIn(synonyms),
       ci: [ci],
       inci: en.replace(' dye', ''),
       alkali: { ...dye.alkali, towards },
@@ -126,7 +126,7 @@ export const dyes: readonly Colourant[] = [
     ...dye,
     id: 'blue-2-dye',
     names: { en: 'Blue 2 dye (indigo carmine)', es: 'Colorante Azul 2 (carmín de índigo)' },
-    synonyms: said(
+    synonyms: namesIn(
       `fd&c blue 2, fd&c blue no. 2, blue no 2, blue 2, indigo carmine, indigotine, azul 2, carmín de índigo, indigotina, acid blue 74, e132, e 132`,
     ),
     ci: ['73015'],
@@ -140,7 +140,7 @@ export const dyes: readonly Colourant[] = [
     ...dye,
     id: 'green-5-dye',
     names: { en: 'Green 5 dye', es: 'Colorante Verde 5' },
-    synonyms: said(
+    synonyms: namesIn(
       `d&c green 5, d&c green no. 5, green no 5, green 5, acid green 25, alizarin cyanine green, verde 5`,
     ),
     ci: ['61570'],
@@ -152,7 +152,7 @@ export const dyes: readonly Colourant[] = [
     ...dye,
     id: 'violet-2-dye',
     names: { en: 'Violet 2 dye (oil-soluble)', es: 'Colorante Violeta 2 (liposoluble)' },
-    synonyms: said(`d&c violet 2, d&c violet no. 2, violet no 2, violet 2, solvent violet 13, violeta 2`),
+    synonyms: namesIn(`d&c violet 2, d&c violet no. 2, violet no 2, violet 2, solvent violet 13, violeta 2`),
     ci: ['60725'],
     inci: 'Violet 2',
     carriers: ['oil'],
@@ -164,7 +164,7 @@ export const dyes: readonly Colourant[] = [
     ...dye,
     id: 'green-6-dye',
     names: { en: 'Green 6 dye (oil-soluble)', es: 'Colorante Verde 6 (liposoluble)' },
-    synonyms: said(`d&c green 6, d&c green no. 6, green no 6, green 6, solvent green 3, verde 6`),
+    synonyms: namesIn(`d&c green 6, d&c green no. 6, green no 6, green 6, solvent green 3, verde 6`),
     ci: ['61565'],
     inci: 'Green 6',
     carriers: ['oil'],
@@ -177,7 +177,7 @@ export const dyes: readonly Colourant[] = [
     id: 'copper-chlorophyllin',
     names: { en: 'Copper chlorophyllin', es: 'Clorofilina cúprica' },
     synonyms:
-      said(`chlorophyllin, chlorophyllin copper complex, sodium copper chlorophyllin, chlorophyll, liquid chlorophyll, clorofila, clorofilina,
+      namesIn(`chlorophyllin, chlorophyllin copper complex, sodium copper chlorophyllin, chlorophyll, liquid chlorophyll, clorofila, clorofilina,
       clorofilina de cobre, clorofilina sódica de cobre, clorofila líquida, e141, e 141, chlorophylline, chlorophyll powder`),
     ci: ['75810'],
     inci: 'Chlorophyllin-Copper Complex',
@@ -194,7 +194,7 @@ export const dyes: readonly Colourant[] = [
     ...dye,
     id: 'caramel',
     names: { en: 'Caramel colour', es: 'Color caramelo' },
-    synonyms: said(
+    synonyms: namesIn(
       `caramel, caramelo, caramel powder, burnt sugar, azúcar quemada, azúcar quemado, colorante caramelo, e150, e 150, e150a, e150d, zuckerkulör, caramello`,
     ),
     ci: [],
@@ -214,7 +214,7 @@ export const dyes: readonly Colourant[] = [
     ...dye,
     id: 'beta-carotene',
     names: { en: 'Beta-carotene', es: 'Betacaroteno' },
-    synonyms: said(
+    synonyms: namesIn(
       `carotene, beta carotene, b-carotene, provitamin a, beta caroteno, caroteno, betacarotene, e160a, e 160a, bêta-carotène, carotin, carrot oil colour`,
     ),
     ci: ['40800', '75130'],

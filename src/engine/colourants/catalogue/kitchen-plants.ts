@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { earthy, plant, toOlive } from './plant.ts';
-import { said } from './said.ts';
 
 /** Plant powders from the kitchen and the hedge. The colour in the jar is often not the colour in the bar. */
 export const kitchenPlants: readonly Colourant[] = [
@@ -8,7 +8,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...earthy,
     id: 'cocoa-powder',
     names: { en: 'Cocoa powder', es: 'Cacao en polvo' },
-    synonyms: said(
+    synonyms: namesIn(
       `cocoa, cacao, cacao powder, unsweetened cocoa, dutch cocoa, cocoa brown, chocolate powder, polvo de cacao, cacao amargo, cacao puro, theobroma cacao, poudre de cacao, kakao, kakaopulver, cacao in polvere, cacau em pó`,
     ),
     inci: 'Theobroma Cacao Seed Powder',
@@ -19,7 +19,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'spirulina',
     names: { en: 'Spirulina', es: 'Espirulina' },
-    synonyms: said(
+    synonyms: namesIn(
       `spirulina powder, green spirulina, arthrospira, espirulina en polvo, alga espirulina, spiruline, spirulina platensis`,
     ),
     inci: 'Spirulina Platensis Powder',
@@ -30,7 +30,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'blue-spirulina',
     names: { en: 'Blue spirulina (phycocyanin)', es: 'Espirulina azul (ficocianina)' },
-    synonyms: said(
+    synonyms: namesIn(
       `blue spirulina, phycocyanin, spirulina extract, blue spirulina extract, espirulina azul, ficocianina, extracto de espirulina, phycocyanine`,
     ),
     inci: 'Spirulina Platensis Extract',
@@ -41,7 +41,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'paprika',
     names: { en: 'Paprika', es: 'Pimentón' },
-    synonyms: said(
+    synonyms: namesIn(
       `paprika powder, sweet paprika, capsicum annuum, capsanthin, pimentón dulce, páprika, capsantina, e160c, e 160c, paprika oleoresin, pimentón en polvo`,
     ),
     inci: 'Capsicum Annuum Fruit Powder',
@@ -54,7 +54,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'beetroot',
     names: { en: 'Beetroot powder', es: 'Remolacha en polvo' },
-    synonyms: said(
+    synonyms: namesIn(
       `beetroot, beet, beet powder, beet root powder, red beet, beetroot red, betanin, beta vulgaris, remolacha, betabel, betarraga, betanina, rojo de remolacha, e162, e 162, betterave, rote bete, barbabietola, beterraba`,
     ),
     inci: 'Beta Vulgaris Root Powder',
@@ -65,7 +65,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'hibiscus',
     names: { en: 'Hibiscus powder', es: 'Hibisco en polvo' },
-    synonyms: said(
+    synonyms: namesIn(
       `hibiscus, hibiscus flower, hibiscus sabdariffa, hibisco, flor de jamaica, jamaica, rosa de jamaica, karkade, roselle`,
     ),
     inci: 'Hibiscus Sabdariffa Flower Powder',
@@ -76,7 +76,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'butterfly-pea',
     names: { en: 'Butterfly pea flower', es: 'Flor de guisante mariposa' },
-    synonyms: said(
+    synonyms: namesIn(
       `butterfly pea, butterfly pea powder, blue pea flower, clitoria ternatea, guisante mariposa, flor azul, pois bleu, anthocyanins, anthocyanin, antocianinas, e163, e 163, elderberry powder, blueberry powder`,
     ),
     inci: 'Clitoria Ternatea Flower Powder',
@@ -87,7 +87,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'nettle',
     names: { en: 'Nettle leaf powder', es: 'Ortiga en polvo' },
-    synonyms: said(
+    synonyms: namesIn(
       `nettle, nettle powder, stinging nettle, urtica dioica, ortiga, ortie, brennnessel, ortica, urtiga`,
     ),
     inci: 'Urtica Dioica Leaf Powder',
@@ -98,7 +98,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'leaf-green-powder',
     names: { en: 'Green leaf powder', es: 'Polvo de hoja verde' },
-    synonyms: said(
+    synonyms: namesIn(
       `parsley powder, parsley, spinach powder, spinach, moringa, moringa powder, matcha, green tea powder, alfalfa powder, wheatgrass, perejil, espinaca, moringa en polvo, té verde en polvo, té matcha, alfalfa, barley grass`,
     ),
     inci: undefined,
@@ -109,7 +109,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...earthy,
     id: 'walnut-hull',
     names: { en: 'Walnut hull powder', es: 'Cáscara de nuez en polvo' },
-    synonyms: said(
+    synonyms: namesIn(
       `walnut hull, black walnut hull, walnut shell powder, walnut husk, cáscara de nuez, nogal, brou de noix, walnussschale`,
     ),
     inci: 'Juglans Regia Shell Powder',
@@ -120,7 +120,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...earthy,
     id: 'coffee',
     names: { en: 'Coffee', es: 'Café' },
-    synonyms: said(
+    synonyms: namesIn(
       `coffee powder, coffee grounds, ground coffee, instant coffee, café molido, café soluble, café en polvo, coffea arabica, kaffee, caffè`,
     ),
     inci: 'Coffea Arabica Seed Powder',
@@ -131,7 +131,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'calendula',
     names: { en: 'Calendula petals', es: 'Pétalos de caléndula' },
-    synonyms: said(
+    synonyms: namesIn(
       `calendula, calendula powder, marigold, marigold petals, calendula officinalis, caléndula, maravilla, souci, ringelblume`,
     ),
     inci: 'Calendula Officinalis Flower',
@@ -142,7 +142,7 @@ export const kitchenPlants: readonly Colourant[] = [
     ...plant,
     id: 'carrot',
     names: { en: 'Carrot powder', es: 'Zanahoria en polvo' },
-    synonyms: said(
+    synonyms: namesIn(
       `carrot, carrot puree, carrot root powder, daucus carota, zanahoria, puré de zanahoria, carotte, karotte, carota, cenoura`,
     ),
     inci: 'Daucus Carota Sativa Root Powder',

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { practice, published, remembered, tradeDose, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const lake = {
   kind: 'lake',
@@ -141,7 +141,7 @@ export const lakes: readonly Colourant[] = [
     id: 'red-30-lake',
     names: { en: 'Red 30 lake (true red)', es: 'Laca Rojo 30 (rojo puro)' },
     synonyms:
-      said(`red 30 lake, laca rojo 30, d&c red 30, d&c red 30 lake, d&c red no. 30, d&c red no. 30 aluminum lake, d&c red no. 30 talc lake, red no 30,
+      namesIn(`red 30 lake, laca rojo 30, d&c red 30, d&c red 30 lake, d&c red no. 30, d&c red no. 30 aluminum lake, d&c red no. 30 talc lake, red no 30,
       red no. 30 lake, red 30, red 30 aluminium lake, red 30 talc lake, true red, red lake of d&c red 30,thioindigo,
       laca de rojo 30, rojo 30, rojo puro, rojo verdadero, rojo d&c 30, laca rojo d&c 30, vat red 1, pigment red 181, laque rouge 30`),
     ci: ['73360'],
@@ -161,7 +161,7 @@ export const lakes: readonly Colourant[] = [
       ...lake,
       id,
       names: { en, es },
-      synonyms: said(synonyms),
+      synonyms: namesIn(synonyms),
       ci: [ci],
       inci,
       alkali: { ...lake.alkali, towards },
@@ -172,7 +172,7 @@ export const lakes: readonly Colourant[] = [
     ...lake,
     id: 'green-lake-blend',
     names: { en: 'Green lake (Yellow 5 and Blue 1)', es: 'Laca verde (Amarillo 5 y Azul 1)' },
-    synonyms: said(
+    synonyms: namesIn(
       `green lake, lime lake, green lake blend, yellow 5 blue 1 lake, laca verde, laca verde lima`,
     ),
     ci: ['19140', '42090'],
@@ -184,7 +184,7 @@ export const lakes: readonly Colourant[] = [
     id: 'carmine',
     names: { en: 'Carmine', es: 'Carmín' },
     synonyms:
-      said(`cochineal, cochineal lake, carmine lake, carmine powder, natural red 4, crimson lake, cochinilla, carmín de cochinilla, grana cochinilla,
+      namesIn(`cochineal, cochineal lake, carmine lake, carmine powder, natural red 4, crimson lake, cochinilla, carmín de cochinilla, grana cochinilla,
       laca de cochinilla, laca carmín, e120, e 120, carmin, karmin, carminio, carmim, carmines, carminic acid, ácido carmínico`),
     ci: ['75470'],
     inci: 'Carmine',
@@ -202,7 +202,7 @@ export const lakes: readonly Colourant[] = [
     id: 'phthalocyanine-blue',
     names: { en: 'Phthalocyanine blue', es: 'Azul de ftalocianina' },
     synonyms:
-      said(`phthalo blue, copper phthalocyanine, copper phthalocyanine blue, pigment blue 15, azul ftalo, azul ftalocianina, ftalocianina de cobre,
+      namesIn(`phthalo blue, copper phthalocyanine, copper phthalocyanine blue, pigment blue 15, azul ftalo, azul ftalocianina, ftalocianina de cobre,
       ftalocianina azul, bleu phtalo, phthaloblau`),
     ci: ['74160'],
     inci: 'CI 74160',
@@ -217,7 +217,7 @@ export const lakes: readonly Colourant[] = [
     ...insoluble,
     id: 'phthalocyanine-green',
     names: { en: 'Phthalocyanine green', es: 'Verde de ftalocianina' },
-    synonyms: said(
+    synonyms: namesIn(
       `phthalo green, copper phthalocyanine green, pigment green 7, verde ftalo, verde ftalocianina, ftalocianina verde, phthalogrün`,
     ),
     ci: ['74260'],

@@ -1,7 +1,7 @@
 import type { Colourant } from '../colourant.ts';
 import { mica } from './micas-mineral.ts';
+import { namesIn } from './name-list.ts';
 import { published, remembered } from './origins.ts';
-import { said } from './said.ts';
 
 const alkaliFrom = (alkali: Colourant['origins']['alkali']): Colourant['origins'] => ({
   ...mica.origins,
@@ -26,7 +26,7 @@ export const colouredMicas: readonly Colourant[] = [
     id: 'chromium-green-mica',
     names: { en: 'Green mica (chromium oxide)', es: 'Mica verde (óxido de cromo)' },
     synonyms:
-      said(`chromium green mica, chromium oxide green mica, chromium oxide mica, chrome green mica, moss green mica, olive mica, olive green mica,
+      namesIn(`chromium green mica, chromium oxide green mica, chromium oxide mica, chrome green mica, moss green mica, olive mica, olive green mica,
       forest green mica, mica verde cromo, mica verde musgo, mica verde oliva, mica oliva, mica de cromo`),
     ci: ['77019', '77891', '77288'],
     inci: 'Mica, Titanium Dioxide, Chromium Oxide Greens',
@@ -37,7 +37,7 @@ export const colouredMicas: readonly Colourant[] = [
     id: 'chromium-teal-mica',
     names: { en: 'Teal mica (hydrated chromium)', es: 'Mica turquesa (cromo hidratado)' },
     synonyms:
-      said(`chromium hydroxide green mica, hydrated chromium mica, chromium teal mica, emerald mica, viridian mica, mica esmeralda,
+      namesIn(`chromium hydroxide green mica, hydrated chromium mica, chromium teal mica, emerald mica, viridian mica, mica esmeralda,
       mica verde esmeralda, mica turquesa de cromo, mica cromo hidratado`),
     ci: ['77019', '77891', '77289'],
     inci: 'Mica, Titanium Dioxide, Chromium Hydroxide Green',
@@ -47,7 +47,7 @@ export const colouredMicas: readonly Colourant[] = [
     ...mica,
     id: 'ultramarine-blue-mica',
     names: { en: 'Blue mica (ultramarine)', es: 'Mica azul (ultramar)' },
-    synonyms: said(
+    synonyms: namesIn(
       `ultramarine blue mica, ultramarine mica, blue ultramarine mica, mica azul ultramar, mica ultramar, mica azul ultramarino`,
     ),
     ci: ['77019', '77891', '77007'],
@@ -61,7 +61,7 @@ export const colouredMicas: readonly Colourant[] = [
     ...mica,
     id: 'ultramarine-violet-mica',
     names: { en: 'Violet mica (ultramarine)', es: 'Mica violeta (ultramar)' },
-    synonyms: said(
+    synonyms: namesIn(
       `ultramarine violet mica, ultramarine purple mica, violet ultramarine mica, mica violeta ultramar, mica morada ultramar`,
     ),
     ci: ['77019', '77891', '77007'],
@@ -77,7 +77,9 @@ export const colouredMicas: readonly Colourant[] = [
     ...mica,
     id: 'ultramarine-pink-mica',
     names: { en: 'Pink mica (ultramarine)', es: 'Mica rosa (ultramar)' },
-    synonyms: said(`ultramarine pink mica, ultramarine rose mica, pink ultramarine mica, mica rosa ultramar`),
+    synonyms: namesIn(
+      `ultramarine pink mica, ultramarine rose mica, pink ultramarine mica, mica rosa ultramar`,
+    ),
     ci: ['77019', '77891', '77007'],
     inci: 'Mica, Titanium Dioxide, Ultramarine Pink',
     alkali: { behaviour: 'conditional', towards: 'bluer', on: 'hot-strong-lye' },
@@ -92,7 +94,7 @@ export const colouredMicas: readonly Colourant[] = [
     id: 'iron-blue-mica',
     names: { en: 'Blue mica (iron blue)', es: 'Mica azul (azul de hierro)' },
     synonyms:
-      said(`iron blue mica, ferric ferrocyanide mica, prussian blue mica, ferrocyanide mica, milori blue mica, navy mica, peacock blue mica,
+      namesIn(`iron blue mica, ferric ferrocyanide mica, prussian blue mica, ferrocyanide mica, milori blue mica, navy mica, peacock blue mica,
       mica azul de prusia, mica azul prusia, mica ferrocianuro, mica azul hierro, mica azul marino`),
     ci: ['77019', '77891', '77510'],
     inci: 'Mica, Titanium Dioxide, Ferric Ferrocyanide',
@@ -105,7 +107,7 @@ export const colouredMicas: readonly Colourant[] = [
     ...mica,
     id: 'iron-blue-green-mica',
     names: { en: 'Green mica (iron blue)', es: 'Mica verde (azul de hierro)' },
-    synonyms: said(
+    synonyms: namesIn(
       `iron blue green mica, ferric ferrocyanide green mica, prussian green mica, mica verde azul de hierro, mica verde prusia`,
     ),
     ci: ['77019', '77891', '77510', '77492'],
@@ -119,7 +121,7 @@ export const colouredMicas: readonly Colourant[] = [
     ...mica,
     id: 'carmine-mica',
     names: { en: 'Pink mica (carmine)', es: 'Mica rosa (carmín)' },
-    synonyms: said(
+    synonyms: namesIn(
       `carmine mica, cochineal mica, carmine pink mica, carmine red mica, crimson mica, mica carmín, mica de carmín, mica cochinilla, mica carmesí`,
     ),
     ci: ['77019', '77891', '75470'],
@@ -133,7 +135,7 @@ export const colouredMicas: readonly Colourant[] = [
     ...mica,
     id: 'carmine-iron-blue-mica',
     names: { en: 'Purple mica (carmine and iron blue)', es: 'Mica morada (carmín y azul de hierro)' },
-    synonyms: said(
+    synonyms: namesIn(
       `carmine iron blue mica, carmine ferric ferrocyanide mica, plum mica, grape mica, mica carmín azul de hierro, mica ciruela, mica uva`,
     ),
     ci: ['77019', '77891', '75470', '77510'],
@@ -148,7 +150,7 @@ export const colouredMicas: readonly Colourant[] = [
     ...mica,
     id: 'manganese-violet-mica',
     names: { en: 'Violet mica (manganese violet)', es: 'Mica violeta (violeta de manganeso)' },
-    synonyms: said(
+    synonyms: namesIn(
       `manganese violet mica, manganese purple mica, manganese mica, mica violeta manganeso, mica de manganeso, mica manganeso`,
     ),
     ci: ['77019', '77891', '77742'],
@@ -162,7 +164,7 @@ export const colouredMicas: readonly Colourant[] = [
     ...mica,
     id: 'bismuth-pearl',
     names: { en: 'Bismuth pearl', es: 'Perla de bismuto' },
-    synonyms: said(
+    synonyms: namesIn(
       `bismuth oxychloride, bismuth pearl white, pearl white bismuth, oxicloruro de bismuto, bismuto, bismuth, oxychlorure de bismuth, bismutoxychlorid`,
     ),
     ci: ['77163'],

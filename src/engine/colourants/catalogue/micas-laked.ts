@@ -1,7 +1,7 @@
 import type { Colourant } from '../colourant.ts';
 import { mica } from './micas-mineral.ts';
+import { namesIn } from './name-list.ts';
 import { published, remembered } from './origins.ts';
-import { said } from './said.ts';
 
 const laked = {
   ...mica,
@@ -77,7 +77,7 @@ export const lakedMicas: readonly Colourant[] = [
       ...laked,
       id,
       names: { en, es },
-      synonyms: said(synonyms),
+      synonyms: namesIn(synonyms),
       ci: ['77019', '77891', ci],
       inci: `Mica, Titanium Dioxide, ${lake}`,
       alkali: { ...laked.alkali, towards },
@@ -88,7 +88,7 @@ export const lakedMicas: readonly Colourant[] = [
     ...laked,
     id: 'green-lake-mica',
     names: { en: 'Green mica (Yellow 5 and Blue 1 lakes)', es: 'Mica verde (lacas Amarillo 5 y Azul 1)' },
-    synonyms: said(
+    synonyms: namesIn(
       `lake green mica, lime green mica, apple green mica, kelly green mica, yellow 5 blue 1 mica, mica verde lima, mica verde manzana, mica verde laca`,
     ),
     ci: ['77019', '77891', '19140', '42090'],

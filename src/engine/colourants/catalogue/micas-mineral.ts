@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { practice, remembered, tradeCarrier, tradeDose, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 /** What every pearl powder on mica shares; what coats it decides the rest. */
 export const mica = {
@@ -30,7 +30,7 @@ export const mineralMicas: readonly Colourant[] = [
     ...mica,
     id: 'gold-mica',
     names: { en: 'Gold mica (iron oxide)', es: 'Mica dorada (óxido de hierro)' },
-    synonyms: said(
+    synonyms: namesIn(
       `gold mica, gold, golden mica, antique gold mica, yellow gold mica, gold pearl, gold-colour mica,      mica dorada, mica oro, dorado, oro, mica color oro, mica de oro, mica dorado, perla dorada, mica doré, mica or, goldglimmer, mica dourada`,
     ),
     ci: ['77019', '77891', '77491'],
@@ -42,7 +42,7 @@ export const mineralMicas: readonly Colourant[] = [
     id: 'bronze-mica',
     names: { en: 'Bronze mica (iron oxide)', es: 'Mica bronce (óxido de hierro)' },
     synonyms:
-      said(`bronze mica, bronze-colour mica, bronze coloured mica, bronze pearl mica, antique bronze mica, mica bronce, mica color bronce,
+      namesIn(`bronze mica, bronze-colour mica, bronze coloured mica, bronze pearl mica, antique bronze mica, mica bronce, mica color bronce,
       mica bronceada, mica de bronce, mica bronzo, bronzeglimmer`),
     ci: ['77019', '77491'],
     inci: 'Mica, Iron Oxides',
@@ -53,7 +53,7 @@ export const mineralMicas: readonly Colourant[] = [
     id: 'copper-mica',
     names: { en: 'Copper mica (iron oxide)', es: 'Mica cobre (óxido de hierro)' },
     synonyms:
-      said(`copper mica, copper-colour mica, copper coloured mica, copper pearl mica,mica cobre, mica color cobre,
+      namesIn(`copper mica, copper-colour mica, copper coloured mica, copper pearl mica,mica cobre, mica color cobre,
       mica cobriza, mica de cobre, mica cuivre, kupferglimmer, mica rame, rose gold mica, mica oro rosa`),
     ci: ['77019', '77491'],
     inci: 'Mica, Iron Oxides',
@@ -64,7 +64,7 @@ export const mineralMicas: readonly Colourant[] = [
     id: 'red-iron-mica',
     names: { en: 'Red mica (iron oxide)', es: 'Mica roja (óxido de hierro)' },
     synonyms:
-      said(`iron oxide red mica, red iron oxide mica, russet mica, wine red mica, brick red mica, burgundy mica, garnet mica, maroon mica,
+      namesIn(`iron oxide red mica, red iron oxide mica, russet mica, wine red mica, brick red mica, burgundy mica, garnet mica, maroon mica,
       mica rojo vino, mica vino, mica burdeos, mica granate, mica roja de hierro, mica rojiza`),
     ci: ['77019', '77491'],
     inci: 'Mica, Iron Oxides',
@@ -75,7 +75,7 @@ export const mineralMicas: readonly Colourant[] = [
     ...mica,
     id: 'brown-mica',
     names: { en: 'Brown mica (iron oxide)', es: 'Mica marrón (óxido de hierro)' },
-    synonyms: said(
+    synonyms: namesIn(
       `brown mica, brown iron oxide mica, chocolate mica, coffee mica,mica marrón, mica café, mica chocolate, mica castaña`,
     ),
     ci: ['77019', '77891', '77491', '77499'],
@@ -86,7 +86,7 @@ export const mineralMicas: readonly Colourant[] = [
     ...mica,
     id: 'beige-mica',
     names: { en: 'Beige mica (iron oxide)', es: 'Mica beige (óxido de hierro)' },
-    synonyms: said(
+    synonyms: namesIn(
       `beige mica, champagne mica, tan mica, cream mica, sand mica, nude mica, vanilla mica, mica champán, mica champaña, mica arena, mica crema`,
     ),
     ci: ['77019', '77891', '77492'],
@@ -97,7 +97,7 @@ export const mineralMicas: readonly Colourant[] = [
     ...mica,
     id: 'yellow-iron-mica',
     names: { en: 'Yellow mica (iron oxide)', es: 'Mica amarilla (óxido de hierro)' },
-    synonyms: said(
+    synonyms: namesIn(
       `iron oxide yellow mica, yellow iron oxide mica, mustard mica, ochre mica, mica mostaza, mica ocre, mica amarilla de hierro`,
     ),
     ci: ['77019', '77492'],
@@ -109,7 +109,7 @@ export const mineralMicas: readonly Colourant[] = [
     id: 'black-iron-mica',
     names: { en: 'Black mica (iron oxide)', es: 'Mica negra (óxido de hierro)' },
     synonyms:
-      said(`iron oxide black mica, black iron oxide mica, black pearl mica, graphite mica, gunmetal mica, charcoal grey mica, onyx mica,
+      namesIn(`iron oxide black mica, black iron oxide mica, black pearl mica, graphite mica, gunmetal mica, charcoal grey mica, onyx mica,
       mica grafito, mica negra de hierro, mica negra perlada`),
     ci: ['77019', '77499'],
     inci: 'Mica, Iron Oxides',
@@ -119,7 +119,7 @@ export const mineralMicas: readonly Colourant[] = [
     ...mica,
     id: 'carbon-black-mica',
     names: { en: 'Black mica (carbon black)', es: 'Mica negra (negro de humo)' },
-    synonyms: said(
+    synonyms: namesIn(
       `carbon black mica, black 2 mica, d&c black 2 mica, jet black mica, mica negro carbón, mica negro de humo, mica carbón`,
     ),
     ci: ['77019', '77266'],
@@ -131,7 +131,7 @@ export const mineralMicas: readonly Colourant[] = [
     id: 'silver-mica',
     names: { en: 'Silver mica', es: 'Mica plateada' },
     synonyms:
-      said(`silver, silver pearl mica, silver-colour mica, silver white mica,platinum mica, grey mica, mica plata, plata, plateado,
+      namesIn(`silver, silver pearl mica, silver-colour mica, silver white mica,platinum mica, grey mica, mica plata, plata, plateado,
       mica color plata, mica gris, mica argent, silberglimmer, mica prateada`),
     ci: ['77019', '77891', '77499'],
     inci: 'Mica, Titanium Dioxide, Iron Oxides',
@@ -142,7 +142,7 @@ export const mineralMicas: readonly Colourant[] = [
     id: 'pearl-white-mica',
     names: { en: 'Pearl white mica (titania)', es: 'Mica blanca perla (titanio)' },
     synonyms:
-      said(`white mica, pearl mica, pearl white mica, white pearl mica, pearl white, satin white mica, snow white mica, mica blanca, mica perla,
+      namesIn(`white mica, pearl mica, pearl white mica, white pearl mica, pearl white, satin white mica, snow white mica, mica blanca, mica perla,
       mica nácar, mica nacarada, blanco perla, mica blanca perlada, mica blanche, weißer glimmer`),
     ci: ['77019', '77891'],
     inci: 'Mica, Titanium Dioxide',
@@ -162,7 +162,7 @@ export const mineralMicas: readonly Colourant[] = [
       id: `interference-${en}-mica`,
       names: { en: `Interference ${en} mica (titania)`, es: `Mica interferencia ${es} (titanio)` },
       synonyms:
-        said(`interference ${en}, ${en} interference mica, interference ${en} mica, ${en} interference, ${en} shimmer mica,
+        namesIn(`interference ${en}, ${en} interference mica, interference ${en} mica, ${en} interference, ${en} shimmer mica,
       interferencia ${es}, mica interferencia ${es}, mica tornasol ${es}, mica de interferencia ${es}`),
       ci: ['77019', '77891'],
       inci: 'Mica, Titanium Dioxide',
@@ -175,7 +175,7 @@ export const mineralMicas: readonly Colourant[] = [
     id: 'mica-unknown-coat',
     names: { en: 'Mica (coat not stated)', es: 'Mica (recubrimiento sin indicar)' },
     synonyms:
-      said(`mica, mica powder, mica pigment, mica colourant, coloured mica, pearl powder, pearlescent pigment, pearlescent mica, mica en polvo,
+      namesIn(`mica, mica powder, mica pigment, mica colourant, coloured mica, pearl powder, pearlescent pigment, pearlescent mica, mica en polvo,
       polvo de mica, mica de color, mica coloreada, pigmento perlado, perlado, glimmer, sericite`),
     ci: ['77019'],
     inci: 'Mica',

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { practice, remembered, tradeDose, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const neon = {
   kind: 'neon',
@@ -82,7 +82,7 @@ export const neons: readonly Colourant[] = shades.map(([en, es, synonyms, hex, d
   ...neon,
   id: `neon-${en.toLowerCase()}`,
   names: { en: `Neon ${en.toLowerCase()}`, es: `${es.charAt(0).toUpperCase()}${es.slice(1)} neón` },
-  synonyms: [`${en.toLowerCase()} neon`, `neón ${es}`, `neon ${es}`, ...said(synonyms)],
+  synonyms: [`${en.toLowerCase()} neon`, `neón ${es}`, `neon ${es}`, ...namesIn(synonyms)],
   alkali: drifts
     ? ({ behaviour: 'conditional', towards: 'paler', on: 'shade-of-neon' } as const)
     : ({ behaviour: 'conditional', on: 'shade-of-neon' } as const),

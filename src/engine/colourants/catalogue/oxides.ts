@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { published, remembered, tradeCarrier, tradeDose, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const ironOxide = {
   kind: 'oxide',
@@ -28,7 +28,8 @@ export const oxides: readonly Colourant[] = [
     ...ironOxide,
     id: 'red-iron-oxide',
     names: { en: 'Red iron oxide', es: 'Óxido de hierro rojo' },
-    synonyms: said(`red oxide, oxide red, iron oxide red, óxido rojo, rojo óxido, ferric oxide, óxido férrico,
+    synonyms:
+      namesIn(`red oxide, oxide red, iron oxide red, óxido rojo, rojo óxido, ferric oxide, óxido férrico,
       hematite, haematite, hematita, brick red, brick red oxide, rojo ladrillo, rust red, rojo teja,
       pigment red 101, red ochre synthetic, oxyde de fer rouge, eisenoxid rot, ossido di ferro rosso,
       óxido de ferro vermelho`),
@@ -41,7 +42,8 @@ export const oxides: readonly Colourant[] = [
     ...ironOxide,
     id: 'yellow-iron-oxide',
     names: { en: 'Yellow iron oxide', es: 'Óxido de hierro amarillo' },
-    synonyms: said(`yellow oxide, oxide yellow, iron oxide yellow, óxido amarillo, amarillo óxido, goethite,
+    synonyms:
+      namesIn(`yellow oxide, oxide yellow, iron oxide yellow, óxido amarillo, amarillo óxido, goethite,
       goethita, mustard yellow oxide, amarillo ocre, ocre amarillo sintético, pigment yellow 42,
       mustard oxide, oxyde de fer jaune, eisenoxid gelb, ossido di ferro giallo,
       óxido de ferro amarelo`),
@@ -55,7 +57,7 @@ export const oxides: readonly Colourant[] = [
     id: 'black-iron-oxide',
     names: { en: 'Black iron oxide', es: 'Óxido de hierro negro' },
     synonyms:
-      said(`black oxide, oxide black, iron oxide black, óxido negro, negro óxido, magnetite, magnetita,
+      namesIn(`black oxide, oxide black, iron oxide black, óxido negro, negro óxido, magnetite, magnetita,
       pigment black 11, oxyde de fer noir, eisenoxid schwarz, ossido di ferro nero,
       óxido de ferro preto, ferrous ferric oxide`),
     ci: ['77499'],
@@ -68,7 +70,7 @@ export const oxides: readonly Colourant[] = [
     id: 'brown-iron-oxide',
     names: { en: 'Brown iron oxide', es: 'Óxido de hierro marrón' },
     synonyms:
-      said(`brown oxide, oxide brown, iron oxide brown, óxido marrón, óxido café, óxido de hierro café,
+      namesIn(`brown oxide, oxide brown, iron oxide brown, óxido marrón, óxido café, óxido de hierro café,
       marrón óxido, pigment brown 6, chocolate brown oxide, oxyde de fer brun, eisenoxid braun,
       ossido di ferro marrone, óxido de ferro marrom`),
     ci: ['77491', '77492', '77499'],
@@ -82,7 +84,7 @@ export const oxides: readonly Colourant[] = [
     id: 'orange-iron-oxide',
     names: { en: 'Orange iron oxide', es: 'Óxido de hierro naranja' },
     synonyms:
-      said(`orange oxide, oxide orange, iron oxide orange, óxido naranja, naranja óxido, terracotta oxide,
+      namesIn(`orange oxide, oxide orange, iron oxide orange, óxido naranja, naranja óxido, terracotta oxide,
       terracota, óxido terracota, burnt orange oxide, oxyde de fer orange, eisenoxid orange`),
     ci: ['77491', '77492'],
     density: { low: 4.2, typical: 4.5, high: 5 },
@@ -94,7 +96,7 @@ export const oxides: readonly Colourant[] = [
     id: 'violet-iron-oxide',
     names: { en: 'Violet iron oxide', es: 'Óxido de hierro violeta' },
     synonyms:
-      said(`violet oxide, purple oxide, iron oxide violet, iron oxide purple, óxido violeta, óxido morado,
+      namesIn(`violet oxide, purple oxide, iron oxide violet, iron oxide purple, óxido violeta, óxido morado,
       óxido de hierro morado, caput mortuum, maroon oxide, burgundy oxide, wine red oxide, mars violet,
       violeta de marte, óxido granate`),
     ci: ['77491'],
@@ -108,7 +110,7 @@ export const oxides: readonly Colourant[] = [
     id: 'tan-iron-oxide',
     names: { en: 'Tan iron oxide blend', es: 'Mezcla de óxidos beige' },
     synonyms:
-      said(`tan oxide, beige oxide, skin tone oxide, flesh oxide, óxido beige, óxido tono piel, óxido carne,
+      namesIn(`tan oxide, beige oxide, skin tone oxide, flesh oxide, óxido beige, óxido tono piel, óxido carne,
       sand oxide, óxido arena`),
     ci: ['77492', '77491', '77499'],
     density: { low: 4.2, typical: 4.5, high: 4.9 },

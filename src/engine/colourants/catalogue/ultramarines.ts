@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { gettensStout, published, remembered, tradeCarrier, tradeDose, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const ultramarine = {
   kind: 'ultramarine',
@@ -43,7 +43,7 @@ export const ultramarines: readonly Colourant[] = [
     ...ultramarine,
     id: 'ultramarine-blue',
     names: { en: 'Ultramarine blue', es: 'Azul ultramar' },
-    synonyms: said(`blue ultramarine, azul ultramarino, ultramarino azul, ultramar azul, ultra blue,
+    synonyms: namesIn(`blue ultramarine, azul ultramarino, ultramarino azul, ultramar azul, ultra blue,
       marine blue ultramarine, pigment blue 29, lazurite, lazurita, synthetic lapis lazuli,
       french ultramarine, bleu outremer, outremer bleu, ultramarinblau, blu oltremare,
       azul ultramarinho, um blue`),
@@ -56,7 +56,7 @@ export const ultramarines: readonly Colourant[] = [
     ...oxidised,
     id: 'ultramarine-violet',
     names: { en: 'Ultramarine violet', es: 'Violeta ultramar' },
-    synonyms: said(`violet ultramarine, ultramarine purple, purple ultramarine, violeta ultramarino,
+    synonyms: namesIn(`violet ultramarine, ultramarine purple, purple ultramarine, violeta ultramarino,
       ultramarino violeta, ultramar violeta, morado ultramar, ultramar morado, púrpura ultramar,
       lila ultramar, pigment violet 15, violet outremer, outremer violet, ultramarinviolett,
       viola oltremare, um violet, um purple`),
@@ -68,7 +68,7 @@ export const ultramarines: readonly Colourant[] = [
     ...oxidised,
     id: 'ultramarine-pink',
     names: { en: 'Ultramarine pink', es: 'Rosa ultramar' },
-    synonyms: said(`pink ultramarine, rosa ultramarino, ultramarino rosa, ultramar rosa, ultramarine rose,
+    synonyms: namesIn(`pink ultramarine, rosa ultramarino, ultramarino rosa, ultramar rosa, ultramarine rose,
       rosado ultramar, pigment red 259, outremer rose, rose outremer, ultramarinrosa, rosa oltremare,
       um pink`),
     hex: '#c07fae',
@@ -79,7 +79,9 @@ export const ultramarines: readonly Colourant[] = [
     ...oxidised,
     id: 'ultramarine-red',
     names: { en: 'Ultramarine red', es: 'Rojo ultramar' },
-    synonyms: said(`red ultramarine, rojo ultramarino, ultramar rojo, ultramarinrot, outremer rouge, um red`),
+    synonyms: namesIn(
+      `red ultramarine, rojo ultramarino, ultramar rojo, ultramarinrot, outremer rouge, um red`,
+    ),
     hex: '#a3587f',
     hints: [...usual, 'test-violet-drift'],
   },
@@ -87,7 +89,7 @@ export const ultramarines: readonly Colourant[] = [
     ...ultramarine,
     id: 'ultramarine-green',
     names: { en: 'Ultramarine green', es: 'Verde ultramar' },
-    synonyms: said(`green ultramarine, verde ultramarino, ultramar verde, ultramaringrün, outremer vert,
+    synonyms: namesIn(`green ultramarine, verde ultramarino, ultramar verde, ultramaringrün, outremer vert,
       pigment green 24, um green`),
     alkali: { behaviour: 'stable' },
     hex: '#3f7f78',

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
+import { namesIn } from './name-list.ts';
 import { gettensStout, practice, published, remembered, tradeDose, typicalBulk } from './origins.ts';
-import { said } from './said.ts';
 
 const titanium = {
   kind: 'white',
@@ -31,7 +31,7 @@ export const whites: readonly Colourant[] = [
     id: 'titanium-dioxide',
     names: { en: 'Titanium dioxide', es: 'Dióxido de titanio' },
     synonyms:
-      said(`td, tio2, ti o2, titanium, titanium white, white pigment, white, white colourant, pigment white 6, titanium oxide,
+      namesIn(`td, tio2, ti o2, titanium, titanium white, white pigment, white, white colourant, pigment white 6, titanium oxide,
       titania, anatase, anatase titanium dioxide, rutile, rutile titanium dioxide, e171, e 171, titanio, blanco de titanio, blanco, pigmento blanco,
       óxido de titanio, bióxido de titanio, anatasa, rutilo, dioxyde de titane, titandioxid, biossido di titanio, dióxido de titânio`),
     carriers: ['water', 'oil', 'glycerin'],
@@ -42,7 +42,7 @@ export const whites: readonly Colourant[] = [
     id: 'titanium-dioxide-water-dispersible',
     names: { en: 'Titanium dioxide, water-dispersible', es: 'Dióxido de titanio hidrodispersable' },
     synonyms:
-      said(`water dispersible titanium dioxide, water soluble titanium dioxide, water dispersible td, titanium dioxide water,
+      namesIn(`water dispersible titanium dioxide, water soluble titanium dioxide, water dispersible td, titanium dioxide water,
       hydrophilic titanium dioxide, titanium dioxide water soluble, water dispersible white, td water, dióxido de titanio hidrosoluble,
       dióxido de titanio soluble en agua, dióxido de titanio dispersable en agua, dióxido de titanio para agua, titanio hidrosoluble,
       dióxido de titanio hidrófilo`),
@@ -56,7 +56,7 @@ export const whites: readonly Colourant[] = [
     id: 'titanium-dioxide-oil-dispersible',
     names: { en: 'Titanium dioxide, oil-dispersible', es: 'Dióxido de titanio oleodispersable' },
     synonyms:
-      said(`oil dispersible titanium dioxide, oil soluble titanium dioxide, oil dispersible td, titanium dioxide oil, coated titanium dioxide,
+      namesIn(`oil dispersible titanium dioxide, oil soluble titanium dioxide, oil dispersible td, titanium dioxide oil, coated titanium dioxide,
       hydrophobic titanium dioxide, titanium dioxide oil soluble, oil dispersible white, td oil, dióxido de titanio liposoluble,
       dióxido de titanio soluble en aceite, dióxido de titanio dispersable en aceite, dióxido de titanio para aceite, titanio liposoluble,
       dióxido de titanio hidrófobo`),
@@ -69,7 +69,7 @@ export const whites: readonly Colourant[] = [
     id: 'zinc-oxide',
     names: { en: 'Zinc oxide', es: 'Óxido de zinc' },
     synonyms:
-      said(`zno, zinc white, chinese white, pigment white 4, non nano zinc oxide, óxido de cinc, blanco de zinc, blanco de cinc,
+      namesIn(`zno, zinc white, chinese white, pigment white 4, non nano zinc oxide, óxido de cinc, blanco de zinc, blanco de cinc,
       oxyde de zinc, zinkoxid, ossido di zinco, óxido de zinco`),
     ci: ['77947'],
     inci: 'Zinc Oxide',

@@ -1,0 +1,60 @@
+import type { Suggestion } from '../../../src/conversation/command.ts';
+import type { Context } from '../../../src/conversation/context.ts';
+import { completeColourants } from '../../../src/engine/colourants/complete.ts';
+import { fold } from '../../../src/engine/colourants/fold.ts';
+import { refuse } from '../../../src/engine/refusal.ts';
+import { listShelf } from '../../../src/records/shelf/index.ts';
+import { findJar } from '../../../src/records/shelf/jar.ts';
+
+declare module '../../../src/engine/refusal.ts' {
+  interface Reasons {
+    'challenge-colourants-missing': Record<never, never>;
+  }
+}
+
+/** A colourant in a bar: its name, its id in the catalogue where it is known, and whether its maker keeps it. */
+export type Used = {
+  readonly name: string;
+  readonly colourant?: string | undefined;
+  readonly onShelf: boolean;
+};
+
+/**
+ * Reads `Evening sky, titanium dioxide`: jars of the member's own shelf by their names, else colourants of the
+ * catalogue. A kind of which they keep a jar counts as theirs. Refuses names nobody knows, and none at all.
+ */
+export async function readUsed(text: string, { store, asker, say }: Context): Promise<readonly Used[]> {
+  const names = text
+    .split(/[,;\n]/)
+    .map(name => name.trim())
+    .filter(name => name !== '');
+  if (names.length === 0) refuse('challenge-colourants-missing', {});
+  const shelf = { store, member: asker.id };
+  const own = await listShelf(shelf);
+  return await Promise.all(
+    names.map(async (name): Promise<Used> => {
+      const kept = own.find(item => fold(item.name) === fold(name));
+      if (kept) return { name: kept.name, colourant: kept.colourant, onShelf: true };
+      const { colourant, item } = await findJar(shelf, name);
+      const onShelf = item !== undefined || own.some(one => one.colourant === colourant.id);
+      return { name: item?.name ?? colourant.names[say.language], colourant: colourant.id, onShelf };
+    }),
+  );
+}
+
+/** Completes the last name of a list: the member's own jars first, then the catalogue. */
+export async function suggestUsed(
+  typed: string,
+  { store, asker, language }: Context,
+): Promise<readonly Suggestion[]> {
+  const cut = typed.lastIndexOf(',') + 1;
+  const before = typed.slice(0, cut);
+  const last = typed.slice(cut).trim().toLowerCase();
+  const own = (await listShelf({ store, member: asker.id })).map(({ name }) => name);
+  const fitting = own.filter(name => name.toLowerCase().includes(last)).slice(0, 15);
+  const known = completeColourants(last, language).map(({ name }) => name);
+  return [...new Set([...fitting, ...known])].map(name => {
+    const whole = before === '' ? name : `${before} ${name}`;
+    return { name: whole, value: whole };
+  });
+}

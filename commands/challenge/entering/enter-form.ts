@@ -1,0 +1,71 @@
+import { z } from 'zod';
+import { followUp } from '../../../src/conversation/command.ts';
+import type { Attachment } from '../../../src/conversation/question.ts';
+import { refuse } from '../../../src/engine/refusal.ts';
+import { asOf, requireChallenge } from '../../../src/records/challenges/index.ts';
+import { scopeOf } from '../lookup.ts';
+import { enter } from './enter.ts';
+
+const sentBar = z.object({
+  title: z.string(),
+  photo: z.custom<Attachment>(value => typeof value === 'object' && value !== null && 'read' in value),
+  colourants: z.string(),
+  note: z.string().optional(),
+  made: z.string().optional(),
+});
+
+/** What a member filled in. */
+export const enterFilled = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  args: { challenge: z.string() },
+  answer: ({ challenge }, context, { fields }) => enter({ challenge, ...sentBar.parse(fields) }, context),
+});
+
+/** The button under the announcement: asks for the bar. */
+export const enterButton = followUp({
+  for: 'group',
+  hours: 24 * 370,
+  seenBy: 'asker',
+  args: { challenge: z.string() },
+  async answer({ challenge: id }, context) {
+    const { phase, terms } = asOf(await requireChallenge(scopeOf(context), id), context.at);
+    if (phase !== 'entering') refuse('challenge-not-now', { phase, needs: 'entering' });
+    const { challengeSteps: steps } = context.say;
+    return {
+      kind: 'form',
+      title: terms.title,
+      fields: [
+        {
+          kind: 'picture',
+          name: 'photo',
+          label: terms.decides === 'votes' ? steps.fields.photo : steps.fields.photoOnWhite,
+          required: true,
+        },
+        { kind: 'line', name: 'title', label: steps.fields.bar, required: true, most: 80 },
+        {
+          kind: 'line',
+          name: 'colourants',
+          label: steps.fields.colourants,
+          hint: steps.hints.colourants,
+          required: true,
+        },
+        {
+          kind: 'line',
+          name: 'made',
+          label: steps.fields.made,
+          hint: steps.hints.made,
+          required: terms.madeFrom !== undefined || (terms.leastCureDays ?? 0) > 0,
+        },
+        {
+          kind: 'paragraph',
+          name: 'note',
+          label: terms.class === 'technique' ? steps.fields.technique : steps.fields.note,
+          required: terms.class === 'technique',
+          most: 1000,
+        },
+      ],
+      follow: enterFilled.with({ challenge: id }),
+    };
+  },
+});

@@ -1,0 +1,113 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { asOf, exportElection, resultAt } from '../../src/records/challenges/index.ts';
+import { requireCountable } from './answer.ts';
+import { numberedBars } from './bars.ts';
+import { chooseToLookAt, scopeOf, settled } from './lookup.ts';
+import { placesOf } from './pictures.ts';
+import { resultData } from './view.ts';
+
+/** A cell that no spreadsheet takes for a formula, whatever a member wrote. */
+function cell(value: string | number | undefined): string {
+  if (value === undefined) return '';
+  const text = typeof value === 'string' && /^[=+\-@\t\r]/.test(value) ? `'${value}` : String(value);
+  return /[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+/** Rows as comma-separated values. Source: RFC 4180. */
+export const csv = (rows: readonly (readonly (string | number | undefined)[])[]): string =>
+  rows.map(row => `${row.map(cell).join(',')}\r\n`).join('');
+
+const bytesOf = (text: string) => new TextEncoder().encode(text);
+
+/**
+ * A challenge as files for stewards: JSON that `npm run -s tally` counts again, and one row an entry as CSV. A ballot
+ * that leaves out an entry still tells that its voter made that entry.
+ */
+export async function exportChallenge(
+  asked: { readonly challenge?: string | undefined },
+  context: Context,
+): Promise<Reply> {
+  const { say, at } = context;
+  const found = await chooseToLookAt(context, asked.challenge, phase => (phase === 'closed' ? 0 : 1));
+  const challenge = await settled(context, found);
+  const now = asOf(challenge, at);
+  requireCountable(now);
+  const scope = scopeOf(context);
+  const [election, result] = await Promise.all([
+    exportElection(scope, challenge, at),
+    resultAt(scope, challenge, at),
+  ]);
+  const places = new Map(placesOf(result).map(({ entry, place }) => [entry, place]));
+  const entries = numberedBars(challenge, now).map(({ number, entry, by, bar, ...state }) => {
+    const measured = result.colour.get(entry);
+    const score = measured && 'score' in measured ? measured.score : undefined;
+    return {
+      number,
+      entry,
+      member: by,
+      title: bar.title,
+      maker: bar.maker,
+      colourants: bar.colourants,
+      state: state.state,
+      ...(state.state === 'disqualified' && { reason: state.reason }),
+      place: places.get(entry),
+      votes: result.tally?.votes[entry],
+      colourScore: score?.score,
+      colourPlusMinus: score?.plusMinus,
+    };
+  });
+  const json = {
+    ...election,
+    id: challenge.id,
+    terms: now.terms,
+    entries,
+    result: resultData(challenge, result),
+  };
+  const table = csv([
+    [
+      'place',
+      'number',
+      'entry',
+      'title',
+      'maker',
+      'member',
+      'colourants',
+      'state',
+      'votes',
+      'colour_score',
+      'colour_plus_minus',
+      'reason',
+    ],
+    ...entries.map(one => [
+      one.place,
+      one.number,
+      one.entry,
+      one.title,
+      one.maker,
+      one.member,
+      one.colourants.join('; '),
+      one.state,
+      one.votes,
+      one.colourScore?.toFixed(2),
+      one.colourPlusMinus?.toFixed(2),
+      'reason' in one ? one.reason : undefined,
+    ]),
+  ]);
+  return {
+    kind: 'reply',
+    headline: say.challengeSteps.exported({ title: now.terms.title }),
+    data: json,
+    blocks: [
+      {
+        kind: 'file',
+        name: 'challenge.json',
+        bytes: bytesOf(`${JSON.stringify(json, undefined, 2)}\n`),
+        mediaType: 'application/json',
+      },
+      { kind: 'file', name: 'challenge.csv', bytes: bytesOf(table), mediaType: 'text/csv' },
+      { kind: 'text', text: say.challengeSteps.exportNote, folds: true },
+    ],
+    cautions: [],
+  };
+}

@@ -1,0 +1,99 @@
+import { z } from 'zod';
+import { followUp } from '../../../src/conversation/command.ts';
+import type { Context } from '../../../src/conversation/context.ts';
+import type { Form, Reply } from '../../../src/conversation/reply.ts';
+import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
+import type { Fixed } from '../../../src/engine/challenges/wall-time.ts';
+import { openChallenge, requireChallenge } from '../../../src/records/challenges/index.ts';
+import { madeBySteward, scopeOf } from '../lookup.ts';
+import { announcementPicture } from '../pictures.ts';
+import { announcementReply } from '../view.ts';
+import { type OpenAsked, readTerms } from './terms.ts';
+
+/** Opens a challenge; without anything said, asks for what matters first. */
+export async function open(asked: OpenAsked, context: Context): Promise<Reply | Form> {
+  if (Object.keys(asked).length === 0) return openForm(context);
+  const { terms, shifted } = await readTerms(asked, context);
+  const made = madeBySteward(context);
+  const { channel, language } = context;
+  const { id } = await openChallenge(scopeOf(context), { terms, channel: channel ?? '', language }, made);
+  context.checkDue?.();
+  return opened(id, shifted, context);
+}
+
+async function opened(id: string, shifted: readonly Fixed[], context: Context): Promise<Reply> {
+  const { say, at, workers } = context;
+  const challenge = await requireChallenge(scopeOf(context), id);
+  const now = challengeAt(challenge.events, at);
+  const told = announcementReply(challenge, now, say);
+  const { choices: _offeredInTheChannel, ...announcement } = told;
+  const notes = [
+    ...shifted.map(fixed => shiftOf(fixed, context)),
+    context.channel === undefined
+      ? say.challengeSteps.openedHere({ id })
+      : say.challengeSteps.openedInChannel({ id }),
+    ...(now.terms.decides === 'votes' ? [] : [say.challengeSteps.unscoredKinds]),
+  ];
+  return {
+    ...announcement,
+    headline: say.challengeSteps.opened({ title: now.terms.title }),
+    blocks: [
+      { kind: 'text', text: notes.join('\n') },
+      ...(await announcementPicture(workers, { challenge, now, say })),
+      ...announcement.blocks,
+    ],
+  };
+}
+
+function shiftOf({ at, zone, shift }: Fixed, { say }: Context): string {
+  const { kind, minutes } = shift ?? { kind: 'twice', minutes: 0 };
+  return say.challenges.shifted[kind]({ minutes, at, zone });
+}
+
+const openForm = ({ say: { challengeSteps: steps } }: Context): Form => ({
+  kind: 'form',
+  title: steps.openTitle,
+  fields: [
+    { kind: 'line', name: 'title', label: steps.fields.title, required: true, most: 80 },
+    { kind: 'paragraph', name: 'brief', label: steps.fields.brief, required: false, most: 1000 },
+    {
+      kind: 'line',
+      name: 'palette',
+      label: steps.fields.palette,
+      hint: steps.hints.palette,
+      required: false,
+    },
+    {
+      kind: 'line',
+      name: 'entries-until',
+      label: steps.fields.entriesUntil,
+      hint: steps.hints.deadline,
+      required: false,
+    },
+    {
+      kind: 'line',
+      name: 'votes-until',
+      label: steps.fields.votesUntil,
+      hint: steps.hints.deadline,
+      required: false,
+    },
+  ],
+  follow: openFilled.with({}),
+});
+
+const sentTerms = z.object({
+  title: z.string(),
+  brief: z.string().optional(),
+  palette: z.string().optional(),
+  'entries-until': z.string().optional(),
+  'votes-until': z.string().optional(),
+});
+
+/** What a steward filled in. */
+export const openFilled = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  access: 'steward',
+  args: z.object({}).shape,
+  answer: (_, context, { fields }) => open(sentTerms.parse(fields), context),
+});

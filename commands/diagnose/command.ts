@@ -1,0 +1,231 @@
+import { z } from 'zod';
+import { action, command, followUp, type MenuEntry } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import { picture, text } from '../../src/conversation/option.ts';
+import type { Attachment } from '../../src/conversation/question.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { diagnose } from '../../src/engine/flaws/diagnose.ts';
+import { FINDINGS, type FindingId } from '../../src/engine/flaws/findings.ts';
+import { planEvidence } from '../../src/engine/flaws/plan-evidence.ts';
+import { MEASURES } from '../../src/engine/quantities/units.ts';
+import { refuse } from '../../src/engine/refusal.ts';
+import * as flaws from '../../src/records/flaws/index.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
+import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
+import { readKept } from '../../src/records/recipes/kept-plan.ts';
+import { findingOf, PHOTO_LIMITS, type PhotoQuality, type PhotoReading } from '../../src/workers/photo.ts';
+import { flawReply, lookAt, photoLabels } from './answer.ts';
+import { flawChoices } from './choices.ts';
+import { MarkedPhotos } from './marked-photos.ts';
+
+declare module '../../src/engine/refusal.ts' {
+  interface Reasons {
+    'flaw-nothing-given': Record<never, never>;
+    'flaw-message-without-picture': Record<never, never>;
+    'flaw-choice-unknown': Record<never, never>;
+  }
+}
+
+/** Some tens of photos: a day's questions of a busy group. */
+const marked = new MarkedPhotos(48 * 1024 * 1024);
+
+const scopeOf = ({ store, group }: Context): flaws.FlawScope => ({ store, group });
+
+const isFinding = (id: string): id is FindingId => Object.hasOwn(FINDINGS, id);
+const findingArg = z.string().refine(isFinding) as z.ZodType<FindingId, string>;
+
+const reply = followUp({
+  seenBy: 'group',
+  replaces: true,
+  args: { id: z.string(), finding: findingArg, answer: z.enum(flaws.answers) },
+  async answer({ id, finding, answer }, context) {
+    await flaws.keepAnswer(scopeOf(context), id, { finding, answer, at: new Date(context.at) });
+    return shown(id, context);
+  },
+});
+
+const notIt = followUp({
+  seenBy: 'group',
+  replaces: true,
+  args: { id: z.string() },
+  async answer({ id }, context, { values }) {
+    const findings = values.map(value => (isFinding(value) ? value : refuse('flaw-choice-unknown', {})));
+    await flaws.withdraw(scopeOf(context), id, findings, new Date(context.at));
+    return shown(id, context);
+  },
+});
+
+const turnedOut = followUp({
+  seenBy: 'asker',
+  // Soap is judged after its cure.
+  hours: 24 * 90,
+  args: { id: z.string() },
+  async answer({ id }, context, { values: [value] }) {
+    const cause = flaws.outcomes.find(one => one === value) ?? refuse('flaw-choice-unknown', {});
+    const { say, asker, at } = context;
+    await flaws.keepOutcome(scopeOf(context), id, { cause, member: asker.id, at: new Date(at) });
+    const { counts } = await flaws.learnedIn(scopeOf(context));
+    const count = counts[cause] ?? 0;
+    const name = cause === 'something-else' ? say.flaws.somethingElse : say.flaws.causes[cause].name;
+    return {
+      kind: 'reply',
+      headline: say.flaws.noted({ name }),
+      data: { case: id, turnedOut: cause, count },
+      blocks: [{ kind: 'text', text: say.flaws.notedNote({ count }) }],
+      cautions: [],
+    };
+  },
+});
+
+/** The case as it stands, with what the member may press next. */
+async function shown(id: string, context: Context): Promise<Reply> {
+  const scope = scopeOf(context);
+  const [file, learned] = await Promise.all([flaws.fileOf(scope, id), flaws.learnedIn(scope)]);
+  const looked = lookAt(file, learned);
+  return {
+    ...flawReply(id, looked, { say: context.say, marked: marked.of(id) }),
+    choices: flawChoices(id, looked, { reply, notIt, turnedOut }, context.say),
+  };
+}
+
+type Description = {
+  readonly words: string;
+  readonly photos: readonly Attachment[];
+  readonly recipe?: string | undefined;
+};
+
+/** Opens a case with everything that was handed in, and answers. */
+async function opened({ words, photos, recipe }: Description, context: Context): Promise<Reply> {
+  const { idempotencyKey: id, asker, at } = context;
+  const [first] = photos;
+  // Metal in soap and burnt skin are said before a photo is fetched.
+  diagnose(words);
+  const [photo, plan] = await Promise.all([
+    first && readPicture(first, photos.length, context),
+    recipe === undefined ? undefined : readPlan(recipe, context),
+  ]);
+  if (photo && photo.bars.length === 0 && words === '') refuse('photo-bar-unseen', {});
+  await flaws.openCase(scopeOf(context), id, {
+    member: asker.id,
+    words,
+    ...(photo && { photo }),
+    ...(plan && { plan }),
+    at: new Date(at),
+  });
+  return shown(id, context);
+}
+
+/** Reads a picture in the workers and keeps it marked; its numbers are what is remembered. */
+async function readPicture(file: Attachment, pictures: number, context: Context): Promise<flaws.PhotoShown> {
+  const { workers, asker, say, idempotencyKey } = context;
+  const { bytes: most } = PHOTO_LIMITS;
+  if (file.size > most)
+    refuse('photo-too-heavy', { megabytes: Math.ceil(file.size / 2 ** 20), most: most / 2 ** 20 });
+  const bytes = await file.read();
+  const owner = { owner: asker.id };
+  const reading = await workers.run('readPhoto', { bytes }, owner);
+  const photo = photoShown(reading, pictures);
+  if (photo.bars.length > 0) {
+    const labels = photoLabels(photo, say);
+    const png = await workers.run(
+      'markPhoto',
+      { bytes, reading, title: say.photo.markedTitle, labels },
+      owner,
+    );
+    marked.keep(idempotencyKey, png);
+  }
+  return photo;
+}
+
+function photoShown(reading: PhotoReading, pictures: number): flaws.PhotoShown {
+  return {
+    pictures,
+    bars: reading.bars.map(({ box }) => box),
+    ...(reading.whiteReference && { whiteReference: reading.whiteReference.box }),
+    colours: [...reading.colours],
+    ...(reading.unread && { unread: reading.unread }),
+    poor: reading.bars.length > 0 ? poorness(reading.quality) : [],
+    findings: reading.findings.map(({ id, answer, strength, confidence, ratio, region }) => {
+      const finding = findingOf(id);
+      return { id, ...(finding && { finding }), answer, strength, confidence, ratio, region: region.box };
+    }),
+  };
+}
+
+/** What costs a reading about a quarter of its trust or more. */
+function poorness({ blur, noise, glare, resolution }: PhotoQuality): flaws.PhotoShown['poor'] {
+  return [
+    ...(blur > 0.012 ? ['blur' as const] : []),
+    ...(noise > 4 ? ['noise' as const] : []),
+    ...(glare > 0.1 ? ['glare' as const] : []),
+    ...(resolution < 190 ? ['resolution' as const] : []),
+  ];
+}
+
+/** The numbers of a kept recipe, planned in the workers: they warm a loaf many times over. */
+async function readPlan(asked: string, context: Context): Promise<flaws.PlanShown> {
+  const { store, asker, workers } = context;
+  const found = await findRecipe(context.recipes, asked);
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const { request } = await readKept(found, { store, member: asker.id }, measures);
+  const { evidence, numbers } = planEvidence(await workers.run('planBatch', request, { owner: asker.id }));
+  return {
+    name: found.name,
+    evidence: evidence.map(({ finding, probability }) => ({ finding, probability })),
+    numbers: structuredClone(numbers) as flaws.PlanShown['numbers'],
+  };
+}
+
+const menu: MenuEntry = {
+  name: { en: 'Diagnose this picture', es: 'Diagnosticar esta foto' },
+  // It may be somebody else's bar: the verdict is for who asked.
+  seenBy: 'asker',
+  pace: 'quick',
+  access: 'member',
+  take({ text: words, attachments }, context) {
+    const photos = attachments.filter(({ name, mediaType }) =>
+      mediaType === undefined
+        ? /\.(jpe?g|png|webp|hei[cf]|avif)$/i.test(name)
+        : mediaType.startsWith('image/'),
+    );
+    if (photos.length === 0) refuse('flaw-message-without-picture', {});
+    return opened({ words, photos }, context);
+  },
+};
+
+export default command(
+  'diagnose',
+  action({
+    purpose: {
+      en: 'Why did my bar do that? Describe it, show a picture, or both',
+      es: '¿Por qué le pasó eso a mi pastilla? Descríbelo, enseña una foto, o ambas',
+    },
+    seenBy: 'group',
+    options: {
+      words: text(
+        {
+          en: 'What you see and feel, and what you did: “blue specks all over, no zap”',
+          es: 'Lo que ves y notas, y lo que hiciste: «motas azules por todas partes»',
+        },
+        { most: 5000 },
+      ).optional(),
+      photo: picture({
+        en: 'The whole bar on a plain surface, all edges in view',
+        es: 'La barra entera sobre algo liso, con todos los bordes a la vista',
+      }).optional(),
+      recipe: text({
+        en: 'The recipe it was made by, yours or the group’s: its numbers count too',
+        es: 'La receta con que se hizo, tuya o del grupo: sus números también cuentan',
+      }).optional(),
+    },
+    completes: {
+      recipe: async (typed, context) =>
+        (await nearestRecipes(context.recipes, typed, 25)).map(name => ({ name, value: name })),
+    },
+    answer({ words = '', photo, recipe }, context) {
+      if (words.trim() === '' && !photo) refuse('flaw-nothing-given', {});
+      return opened({ words, photos: photo ? [photo] : [], recipe }, context);
+    },
+  }),
+  { followUps: { reply, 'not-it': notIt, 'turned-out': turnedOut }, menu },
+);

@@ -1,0 +1,179 @@
+import type { Block, Caution } from '../../src/conversation/reply.ts';
+import { colourantById } from '../../src/engine/colourants/catalogue.ts';
+import { type BatchNumbers, numbersFor, type RemedyNumber } from '../../src/engine/flaws/batch-numbers.ts';
+import type { CauseId } from '../../src/engine/flaws/cause.ts';
+import type { Diagnosis, RankedCause, Weight } from '../../src/engine/flaws/diagnosis.ts';
+import type { RemedyId } from '../../src/engine/flaws/remedies.ts';
+import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
+import type { Words } from '../../src/words/index.ts';
+
+/** Causes that are shown with their reasons, and the least chance of one; the rest would only blur the picture. */
+const SHOWN = 3;
+const WORTH_SHOWING = 0.1;
+const REASONS = 3;
+/** Percent of free lye from which the number itself is worth saying. */
+const LYE_PERCENT = 15;
+
+/** The first line: first aid before anything, then that nothing can be told, then the likeliest cause or two. */
+export function flawHeadline(diagnosis: Diagnosis, say: Words): string {
+  const { firstAid, cantTell, doNotUse } = diagnosis;
+  if (firstAid) return say.flaws.firstAid[firstAid];
+  if (cantTell) return say.flaws.cantTell[cantTell];
+  if (!doNotUse) return verdict(diagnosis, say);
+  const lye = diagnosis.causes[0]?.doNotUse;
+  return `${lye ? say.flaws.dontUse : say.flaws.dontUseYet} ${verdict(diagnosis, say)}`;
+}
+
+function verdict({ causes, together }: Diagnosis, say: Words): string {
+  const [first] = causes;
+  if (together) {
+    const [one, other] = together.causes;
+    return say.flaws.together({
+      first: say.flaws.causes[one].name,
+      second: say.flaws.causes[other].name,
+      percent: percent(together.probability),
+    });
+  }
+  return first ? ranked(first, say) : say.flaws.cantTell['nothing-known'];
+}
+
+/** The warning, what happened, and what to do with this batch and the next. */
+export function flawAdvice(diagnosis: Diagnosis, say: Words): readonly Block[] {
+  const { causes, cantTell, firstAid, together, batch } = diagnosis;
+  const warning = lyeWarning(diagnosis, say);
+  if (cantTell && !firstAid) return warning;
+  const told = causes.slice(0, together ? 2 : 1);
+  const now = each(told, ({ thisBatch }) => thisBatch);
+  const next = each(told, ({ nextBatch }) => nextBatch).filter(id => !now.includes(id));
+  const unsure =
+    firstAid && cantTell && cantTell !== 'nothing-known' ? [text(say.flaws.cantTell[cantTell])] : [];
+  return [
+    ...warning,
+    ...unsure,
+    ...(firstAid && !cantTell ? [text(verdict(diagnosis, say))] : []),
+    ...(cantTell ? [] : told.map(({ id }) => text(why(id, told.length > 1, say)))),
+    rows(
+      say.flaws.thisBatch,
+      now.map(id => say.flaws.remedies[id]),
+    ),
+    ...(cantTell ? [] : [rows(say.flaws.nextBatch, remedies(next, batch, say))]),
+  ].filter(block => block.kind !== 'rows' || block.rows.length > 0);
+}
+
+/** What happened, headed by the cause's name where there are two. */
+function why(id: CauseId, several: boolean, say: Words): string {
+  const { name, why: sentence } = say.flaws.causes[id];
+  return several ? `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${sentence}` : sentence;
+}
+
+/** Remedies of every cause told, each once. */
+const each = (
+  causes: readonly RankedCause[],
+  of: (cause: RankedCause) => readonly RemedyId[],
+): RemedyId[] => [...new Set(causes.flatMap(of))];
+
+function lyeWarning({ doNotUse, freeLye }: Diagnosis, say: Words): readonly Block[] {
+  if (!doNotUse) return [];
+  const chance = percent(freeLye);
+  return [text(chance >= LYE_PERCENT ? say.flaws.mayHoldLye({ percent: chance }) : say.flaws.doNotUse)];
+}
+
+/** Which causes there are, and what spoke for and against each, by whose word. */
+export function flawReasons(diagnosis: Diagnosis, say: Words): readonly Block[] {
+  const { causes, cantTell, cut } = diagnosis;
+  const shown = causes.slice(0, SHOWN).filter(({ probability }) => probability >= WORTH_SHOWING);
+  const unread = cut ? [text(say.flaws.cut)] : [];
+  if (cantTell === 'nothing-known') return unread;
+  if (cantTell) {
+    const lines = shown.map(cause => ranked(cause, say));
+    return [...(lines.length > 0 ? [rows(say.flaws.maybe, lines)] : []), ...unread];
+  }
+  return [...shown.map(cause => rows(ranked(cause, say), reasons(cause, diagnosis, say))), ...unread];
+}
+
+/** Lye in unknown excess is a caution of its own. */
+export const flawCautions = ({ doNotUse }: Diagnosis, say: Words): readonly Caution[] =>
+  doNotUse ? [{ id: 'do-not-use', text: say.flaws.doNotUse }] : [];
+
+const percent = (probability: number): number => Math.min(99, Math.round(probability * 100));
+
+const ranked = ({ id, probability }: RankedCause, say: Words): string =>
+  say.flaws.ranked({ name: say.flaws.causes[id].name, percent: percent(probability) });
+
+const text = (line: string): Block => ({ kind: 'text', text: line });
+
+const rows = (title: string, lines: readonly string[]): Block & { kind: 'rows' } => ({
+  kind: 'rows',
+  ...(title && { title }),
+  rows: lines,
+});
+
+function reasons(cause: RankedCause, diagnosis: Diagnosis, say: Words): readonly string[] {
+  const { findings, together, causes } = diagnosis;
+  // What the one of two causes explains does not speak against the other.
+  const explained = new Set(
+    together?.causes.includes(cause.id)
+      ? causes
+          .filter(({ id }) => together.causes.includes(id))
+          .flatMap(({ because }) => because.map(({ finding }) => finding))
+      : [],
+  );
+  const told = (weights: readonly Weight[]) => {
+    const each = [...Map.groupBy(weights, ({ finding }) => finding)].slice(0, REASONS);
+    const byWitness = Map.groupBy(each, ([, all]) =>
+      [...new Set(all.map(({ via }) => say.flaws.via[via]))].join(', '),
+    );
+    return [...byWitness].map(([witnesses, list]) => {
+      const named = list.map(([finding, all]) => {
+        const seen = findings.find(one => one.id === finding && all.some(({ via }) => via === one.via));
+        const name = say.flaws.findings[finding];
+        const there = seen?.present !== false;
+        return { there, name: there ? name : say.flaws.notThere({ finding: name }) };
+      });
+      // What is there comes first: "no sign of this, that" would deny both.
+      const names = named.toSorted((a, b) => Number(b.there) - Number(a.there)).map(({ name }) => name);
+      return say.flaws.seenBy({ findings: names.join(', '), witnesses });
+    });
+  };
+  const line = (title: string, names: readonly string[]) =>
+    names.length > 0 ? [`${title}: ${names.join('; ')}`] : [];
+  return [
+    ...line(say.flaws.because, told(cause.because)),
+    ...line(say.flaws.against, told(cause.against.filter(({ finding }) => !explained.has(finding)))),
+  ];
+}
+
+/** Remedies, each with the numbers of this batch that make it plain; no number twice. */
+function remedies(ids: readonly RemedyId[], batch: BatchNumbers, say: Words): readonly string[] {
+  const told = new Set<string>();
+  return ids.map(id => {
+    const lines = numbersFor(id, batch).map(one => numberLine(one, say));
+    const fresh = lines.filter(line => !told.has(line));
+    for (const line of fresh) told.add(line);
+    return [say.flaws.remedies[id], ...fresh].join(' ');
+  });
+}
+
+function numberLine(number: RemedyNumber, say: Words): string {
+  const words = say.flaws.numbers;
+  switch (number.id) {
+    case 'rate': {
+      const { portion, colourant, perCup, full, most } = number.rate;
+      const spoons = (value: number) => say.quantities.measure(practicalSpoons(value).text);
+      const name = colourantById(colourant)?.names[say.language] ?? colourant;
+      return words.rate({ portion, name, had: spoons(perCup), full: spoons(full), most: spoons(most) });
+    }
+    case 'lever': {
+      const { id, to = 0, peakCoreC, gelChance } = number.lever;
+      return say.heat.lever({ id, to, peakC: peakCoreC, gelChance });
+    }
+    case 'carrier':
+      return words.carrier(number);
+    case 'water':
+      return words.water(number);
+    case 'superfat':
+      return words.superfat(number);
+    case 'heat':
+      return words.heat(number);
+  }
+}

@@ -1,0 +1,107 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import type { MatchAnswer } from '../../src/engine/colour/matching/match.ts';
+import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
+import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';
+import { hexOfLab, type Lab, labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
+import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
+import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
+import { parsePortion } from '../../src/engine/quantities/amount.ts';
+import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
+import { type Choice, catalogueChoice, shelfChoice } from '../../src/presenting/colour/candidates.ts';
+import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
+import { keepRecentMatch, type MatchAsked, type RecentRecipe } from '../../src/records/matches/index.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
+import { matchChoices } from './follow-ups.ts';
+import { type MatchView, matchBlocks, matchCard, matchCautions, matchData, matchHeadline } from './view.ts';
+
+/** Recipes that are shown and can be gone on with. */
+const SHOWN = 3;
+/** A recipe this much farther off than the best (CIEDE2000) is no choice but another colour. */
+const MUCH_WORSE = 5;
+
+/** The recipes for a colour, in the worker pool, with their picture and what can be done with them. */
+export async function matchReply(target: Lab, asked: MatchAsked, context: Context): Promise<Reply> {
+  const { store, asker, workers, say, idempotencyKey, at } = context;
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const millilitres = portionMillilitres(parsePortion(asked.portion, measures), TYPICAL_BATTER);
+  const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
+  const { choice, from, shelfEmpty } = await choose(asked.from, measures, context);
+  const owner = { owner: asker.id };
+  const answer: MatchAnswer = await workers.run(
+    'matchJars',
+    {
+      target,
+      candidates: choice.usable.map(({ candidate }) => candidate),
+      shades: base.shades,
+      gelled: asked.gelled,
+      portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },
+      most: asked.most,
+    },
+    owner,
+  );
+  const recipes = recipesOf(answer, choice.usable, measures);
+  const best = recipes[0]?.deltaE ?? 0;
+  const shown = recipes.slice(0, SHOWN).filter(({ deltaE }) => deltaE <= best + MUCH_WORSE);
+  const view: MatchView = {
+    target: { lab: target, hex: hexOfLab(target), word: nearestWord(target) },
+    asked,
+    from,
+    shelfEmpty,
+    base,
+    millilitres,
+    answer,
+    recipes,
+    shown,
+    unidentified: choice.unidentified,
+    say,
+  };
+  await keepRecentMatch(
+    { store, member: asker.id },
+    idempotencyKey,
+    { asked, colours: [], recipes: shown.map(recentOf) },
+    new Date(at),
+  );
+  const card = shown.length > 0 ? [await picture(view, context)] : [];
+  return {
+    kind: 'reply',
+    headline: matchHeadline(view),
+    data: matchData(view),
+    blocks: matchBlocks(view, card),
+    cautions: matchCautions(view),
+    choices: matchChoices(idempotencyKey, shown.map(recentOf), say),
+  };
+}
+
+async function picture(view: MatchView, { workers, asker }: Context) {
+  const { card, alt } = matchCard(view);
+  const png = await workers.run('matchCard', card, { owner: asker.id });
+  return { kind: 'picture', name: 'match.png', png, alt } as const;
+}
+
+/** From the shelf unless it is asked otherwise, or there is nothing on it that could be used. */
+async function choose(
+  from: MatchAsked['from'],
+  measures: Measures,
+  context: Context,
+): Promise<{ choice: Choice; from: 'shelf' | 'catalogue'; shelfEmpty: boolean }> {
+  if (from === 'catalogue')
+    return { choice: await catalogueChoice(measures, context), from, shelfEmpty: false };
+  const own = await shelfChoice(measures, context);
+  if (from === 'shelf' || own.usable.length > 0) return { choice: own, from: 'shelf', shelfEmpty: false };
+  return { choice: await catalogueChoice(measures, context), from: 'catalogue', shelfEmpty: true };
+}
+
+const recentOf = ({ doses, takeable }: Recipe): RecentRecipe => ({
+  takeable,
+  doses: doses.map(({ jar, offShelfGrams, powderTeaspoons, spoonsText }) => ({
+    colourant: jar.colourant.id,
+    ...(jar.item && { item: jar.item.id }),
+    milligrams: Math.max(1, Math.round(offShelfGrams * 1000)),
+    teaspoons: powderTeaspoons,
+    spoons: spoonsText,
+  })),
+});
+
+/** The target of a colour that was typed. */
+export const targetOf = (hex: string): Lab => labOfHex(hex);

@@ -1,0 +1,151 @@
+import { z } from 'zod';
+import { followUp } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import type { Choice, Reply } from '../../src/conversation/reply.ts';
+import { colourantById } from '../../src/engine/colourants/catalogue.ts';
+import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
+import { answerDose } from '../../src/engine/dosing/answer.ts';
+import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
+import type { Dose } from '../../src/engine/dosing/request.ts';
+import { parsePortion } from '../../src/engine/quantities/amount.ts';
+import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import { refuse } from '../../src/engine/refusal.ts';
+import { knownAs } from '../../src/presenting/colour/jars.ts';
+import { doseAside, doseCautions, doseMeasures, doseSteps, spoonsOf } from '../../src/presenting/dose.ts';
+import { type RecentMatch, type RecentRecipe, recentMatchOf } from '../../src/records/matches/index.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
+import { findItem, useItems } from '../../src/records/shelf/index.ts';
+import { type Jar, jarOf, knownOf } from '../../src/records/shelf/jar.ts';
+import type { Words } from '../../src/words/index.ts';
+
+const recipeId = { match: z.string(), recipe: z.string().transform(Number) };
+
+async function recipeOf(
+  { match: id, recipe: number }: { match: string; recipe: number },
+  context: Context,
+): Promise<{ match: RecentMatch; recipe: RecentRecipe }> {
+  const match = await recentMatchOf(context.shelf, id);
+  const recipe = match.recipes[number] ?? refuse('match-forgotten', {});
+  return { match, recipe };
+}
+
+/** Takes a recipe's colourants off the shelf: all of them or none, once whichever of its buttons is pressed. */
+const take = followUp({
+  seenBy: 'asker',
+  args: recipeId,
+  async answer(args, context): Promise<Reply> {
+    const { say, at } = context;
+    const { recipe } = await recipeOf(args, context);
+    const takings = recipe.doses.flatMap(({ item, milligrams }) =>
+      item === undefined ? [] : [{ item, grams: milligrams / 1000 }],
+    );
+    const change = { cause: `match-${args.match}-${args.recipe}`, at: new Date(at) };
+    const outcomes = await useItems(context.shelf, takings, change);
+    const list = outcomes.map(({ name, left = 0 }) => say.match.left({ name, grams: say.shelf.grams(left) }));
+    const notices = [
+      ...(outcomes.some(({ repeated }) => repeated) ? [say.shelf.repeated] : []),
+      ...outcomes.flatMap(({ name, left, low }) =>
+        low && left !== undefined ? [say.shelf.low({ name, left })] : [],
+      ),
+    ];
+    return {
+      kind: 'reply',
+      headline: say.match.takenAll({ list: list.join(', ') }),
+      data: { outcomes },
+      blocks: notices.map(text => ({ kind: 'text', text })),
+      cautions: [],
+    };
+  },
+});
+
+/** How to wet and blend a recipe: its doses as `/dose` tells them. */
+const dose = followUp({
+  seenBy: 'group',
+  args: recipeId,
+  async answer(args, context): Promise<Reply> {
+    const { say, store, asker } = context;
+    const { match, recipe } = await recipeOf(args, context);
+    const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+    const jars = await Promise.all(recipe.doses.map(one => jarOfDose(one, context)));
+    const answer = dosed(match, recipe, { jars, measures });
+    const named = answer.doses.map((one, at) => ({
+      dose: asWritten(one, recipe.doses[at]!.spoons),
+      name: knownAs(jars[at]!, say),
+    }));
+    return {
+      kind: 'reply',
+      headline: say.dosing.headline({
+        spoons: spoonsOf(named[0]!.dose, say),
+        colourant: named
+          .map(({ dose: one, name }, at) => (at === 0 ? name : `${spoonsOf(one, say)} ${name}`))
+          .join(' + '),
+        portion: match.asked.portion,
+      }),
+      data: { ...answer, doses: named.map(one => one.dose) },
+      blocks: [
+        doseMeasures(named, say),
+        ...doseSteps(named, say),
+        doseAside(
+          named,
+          jars.map(({ colourant }) => colourant),
+          say,
+        ),
+      ],
+      cautions: doseCautions(answer.cautions, say),
+      choices: recipe.takeable ? [takeButton(args, args.recipe, say)] : [],
+    };
+  },
+});
+
+async function jarOfDose(
+  { item, colourant: id }: RecentRecipe['doses'][number],
+  context: Context,
+): Promise<Jar> {
+  if (item !== undefined) return jarOf(await findItem(context.shelf, item));
+  const colourant = colourantById(id);
+  return colourant ? { colourant } : refuse('match-forgotten', {});
+}
+
+function dosed(
+  { asked }: RecentMatch,
+  { doses }: RecentRecipe,
+  { jars, measures }: { readonly jars: readonly Jar[]; readonly measures: Measures },
+) {
+  const portion = parsePortion(asked.portion, measures);
+  const cups = portionMillilitres(portion, TYPICAL_BATTER) / measures.cup;
+  return answerDose({
+    portion,
+    measures,
+    colourants: doses.map(({ teaspoons }, at) => ({
+      ...knownOf(jars[at]!, measures),
+      strength: { by: 'cup', tspPerCup: teaspoons / cups },
+    })),
+  });
+}
+
+/** The spoons that were matched, where the nearest spoons to the same dose would be others. */
+const asWritten = (one: Dose, spoons: string): Dose =>
+  one.premix ? { ...one, premix: { ...one.premix, spoons } } : { ...one, spoons };
+
+const takeButton = ({ match }: { readonly match: string }, recipe: number, say: Words): Choice => ({
+  kind: 'button',
+  label: say.match.take({ number: recipe + 1 }),
+  follow: take.with({ match, recipe }),
+});
+
+/** How to dose each recipe shown, and its way off the shelf where all of it is there. */
+export function matchChoices(match: string, recipes: readonly RecentRecipe[], say: Words): readonly Choice[] {
+  return [
+    ...recipes.map(
+      (_, recipe): Choice => ({
+        kind: 'button',
+        label: say.match.dose({ number: recipe + 1 }),
+        weight: recipe === 0 ? 'main' : 'plain',
+        follow: dose.with({ match, recipe }),
+      }),
+    ),
+    ...recipes.flatMap(({ takeable }, recipe) => (takeable ? [takeButton({ match }, recipe, say)] : [])),
+  ];
+}
+
+export const matchFollowUps = { dose, take };

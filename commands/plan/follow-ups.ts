@@ -1,0 +1,204 @@
+import { z } from 'zod';
+import { type FollowUp, followUp } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import type { Choice, Form, Reply } from '../../src/conversation/reply.ts';
+import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
+import {
+  type KeptPlan,
+  keepRecentPlan,
+  ONCE,
+  recentPlanOf,
+  saveRecipe,
+  type Use,
+} from '../../src/records/recipes/index.ts';
+import { useItems } from '../../src/records/shelf/index.ts';
+import type { Words } from '../../src/words/index.ts';
+import { type Asking, makePlan } from './answer.ts';
+import { emptied, type FormName, fieldsOf, textOf, typedIn, unlike, wordsIn } from './forms.ts';
+import { changed } from './written.ts';
+
+const planId = { plan: z.string() };
+
+/** Takes every colour of the plan off the shelf: all of them or none, once. */
+const take = followUp({
+  seenBy: 'asker',
+  args: planId,
+  async answer({ plan: id }, context) {
+    const { say, idempotencyKey, at } = context;
+    const { uses } = await recentPlanOf(context.shelf, id);
+    const takings = uses.map(({ item, milligrams }) => ({ item, grams: milligrams / 1000 }));
+    const outcomes = await useItems(context.shelf, takings, { cause: idempotencyKey, at: new Date(at) });
+    const notices = outcomes.flatMap(({ name, left, low }) =>
+      low && left !== undefined ? [say.shelf.low({ name, left })] : [],
+    );
+    const repeated = outcomes.some(outcome => outcome.repeated) ? [say.shelf.repeated] : [];
+    return {
+      kind: 'reply',
+      headline: say.plan.takenAll({ outcomes }),
+      data: { outcomes },
+      blocks: [...repeated, ...notices].map(notice => ({ kind: 'text', text: notice })),
+      cautions: [],
+    };
+  },
+});
+
+/** A form, filled with what the plan says now. */
+export function formOf(
+  name: FormName,
+  { now, id }: { readonly now: Partial<WrittenPlan>; readonly id: string },
+  { say, language }: Context,
+): Form {
+  return {
+    kind: 'form',
+    title: say.plan.forms[name],
+    fields: fieldsOf(name, now, { say, language }),
+    follow: sentForms[name].with({ plan: id }),
+  };
+}
+
+/** The plan that a form goes on with; a new one where nothing was planned yet. */
+const planOrNone = async (id: string, context: Context): Promise<KeptPlan> =>
+  id === '' ? freshPlan({ oils: '' }, context) : await recentPlanOf(context.shelf, id);
+
+/** A plan of the member's own, nothing of it found yet. */
+export async function freshPlan(words: WrittenPlan, { store, asker }: Context): Promise<KeptPlan> {
+  const { spoons } = await preferencesOf(store, asker.id);
+  return { written: words, spoons, times: ONCE, colours: [] };
+}
+
+const sentForm = (name: FormName): FollowUp<{ readonly plan: string | number }> =>
+  followUp({
+    seenBy: 'group',
+    args: planId,
+    async answer({ plan: id }, context, { fields: sent }) {
+      const { say } = context;
+      const before = await planOrNone(id, context);
+      const { spoons } = await preferencesOf(context.store, context.asker.id);
+      const kept = emptied(before, name, sent);
+      try {
+        const plan = changed(kept, unlike(before, wordsIn(sent, name, say)), spoons);
+        return await answerPlan(plan, {}, context);
+      } catch (refusal) {
+        if (!(refusal instanceof Refusal)) throw refusal;
+        return putRight(
+          refusal,
+          { name, typed: { ...kept, written: { ...kept.written, ...typedIn(sent, name) } } },
+          context,
+        );
+      }
+    },
+  });
+
+/** What was typed is not lost on a member who typed much: one press opens the form again with all of it. */
+async function putRight(
+  refusal: Refusal,
+  { name, typed }: { readonly name: FormName; readonly typed: KeptPlan },
+  context: Context,
+): Promise<Reply> {
+  const { say, idempotencyKey, at } = context;
+  await keepRecentPlan(context.shelf, idempotencyKey, { ...typed, uses: [] }, new Date(at));
+  return {
+    kind: 'reply',
+    headline: say.refusal(refusal),
+    data: { problem: refusal.id },
+    blocks: [],
+    cautions: [],
+    choices: [
+      {
+        kind: 'button',
+        label: say.plan.tryAgain,
+        weight: 'main',
+        follow: openers[name].with({ plan: idempotencyKey }),
+      },
+    ],
+  };
+}
+
+const sentForms = { begin: sentForm('begin'), more: sentForm('more'), heat: sentForm('heat') };
+
+const opener = (name: FormName): FollowUp<{ readonly plan: string | number }> =>
+  followUp({
+    seenBy: 'asker',
+    args: planId,
+    answer: async ({ plan: id }, context) =>
+      formOf(name, { now: (await recentPlanOf(context.shelf, id)).written, id }, context),
+  });
+const openers = { begin: opener('begin'), more: opener('more'), heat: opener('heat') };
+
+const nameSent = followUp({
+  seenBy: 'asker',
+  args: planId,
+  async answer({ plan: id }, context, { fields: sent }) {
+    const { say, idempotencyKey, at, asker } = context;
+    const plan = await recentPlanOf(context.shelf, id);
+    const change = { cause: idempotencyKey, at: new Date(at), byName: asker.name };
+    const kept = await saveRecipe(context.recipes, textOf(sent.name), plan, change);
+    return { kind: 'reply', headline: say.recipes.saved(kept), data: kept, blocks: [], cautions: [] };
+  },
+});
+
+const save = followUp({
+  seenBy: 'asker',
+  args: planId,
+  async answer({ plan: id }, context) {
+    const { forms } = context.say.plan;
+    await recentPlanOf(context.shelf, id);
+    return {
+      kind: 'form',
+      title: forms.save,
+      fields: [{ kind: 'line', name: 'name', label: forms.name, required: true, most: 80 }],
+      follow: nameSent.with({ plan: id }),
+    };
+  },
+});
+
+/** What can be done with a plan: take its colours, change it, keep it. */
+function choicesFor(id: string, uses: readonly Use[], { plan }: Words): readonly Choice[] {
+  const button = (label: string, follow: ReturnType<typeof take.with>, weight: 'main' | 'plain' = 'plain') =>
+    ({ kind: 'button', label, weight, follow }) as const;
+  return [
+    ...(uses.length > 0
+      ? [button(plan.takeAll({ colours: uses.length }), take.with({ plan: id }), 'main')]
+      : []),
+    button(plan.change, openers.begin.with({ plan: id })),
+    button(plan.forms.more, openers.more.with({ plan: id })),
+    button(plan.forms.heat, openers.heat.with({ plan: id })),
+    button(plan.forms.save, save.with({ plan: id })),
+  ];
+}
+
+/**
+ * Plans and says it, with everything that can be done with it. Kept under `saveAs` first where that is given, once it
+ * is known to be a plan. Throws the Refusals of planning and of keeping.
+ */
+export async function answerPlan(
+  plan: KeptPlan,
+  { saveAs, ...asking }: Asking & { readonly saveAs?: string | undefined },
+  context: Context,
+): Promise<Reply> {
+  const { say, idempotencyKey, at, asker } = context;
+  const made = await makePlan(plan, asking, context, ({ uses }) => choicesFor(idempotencyKey, uses, say));
+  if (saveAs === undefined) return made.reply;
+  const change = { cause: idempotencyKey, at: new Date(at), byName: asker.name };
+  const saved = await saveRecipe(context.recipes, saveAs, made.kept, change);
+  return {
+    ...made.reply,
+    data: { ...made.reply.data, savedAs: saved.name },
+    blocks: [{ kind: 'text', text: say.plan.saved(saved) }, ...made.reply.blocks],
+  };
+}
+
+/** Everything that can follow a plan, by the names that travel in buttons. */
+export const planFollowUps = {
+  take,
+  save,
+  'name-sent': nameSent,
+  begin: openers.begin,
+  more: openers.more,
+  heat: openers.heat,
+  'begin-sent': sentForms.begin,
+  'more-sent': sentForms.more,
+  'heat-sent': sentForms.heat,
+};

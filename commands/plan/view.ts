@@ -1,0 +1,277 @@
+import type { Block, Caution, Measure } from '../../src/conversation/reply.ts';
+import { oilById } from '../../src/engine/batch/oils/find-oil.ts';
+import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
+import type { Caution as DoseCaution } from '../../src/engine/dosing/cautions.ts';
+import type { Dose } from '../../src/engine/dosing/request.ts';
+import { nameOf, rough, spoonsOf } from '../../src/presenting/dose.ts';
+import { type ColourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
+import type { Preferences } from '../../src/records/preferences.ts';
+import type { PlanRead } from '../../src/records/recipes/kept-plan.ts';
+import type { Words } from '../../src/words/index.ts';
+
+/** A plan answered, and all that is needed to say it to this member. */
+export type PlanView = {
+  readonly answer: PlanAnswer;
+  readonly read: PlanRead;
+  readonly wishes: Preferences;
+  readonly say: Words;
+  /** What the jars' own labels and the group's reports say of the colours. */
+  readonly notes: ColourNotes;
+};
+
+export type Portion = PlanAnswer['portions'][number];
+/** A heading and its lines: a portion, the warnings, the heat. */
+export type Section = { readonly title: string; readonly rows: readonly string[] };
+
+/** How masses of this batch are shown: as fine as the scale that weighs them. */
+export const shownMass = ({ read: { request }, wishes }: Pick<PlanView, 'read' | 'wishes'>) => ({
+  decimals: request.scaleStepGrams >= 1 ? 0 : 1,
+  first: wishes.mass,
+});
+
+const massIn = (view: PlanView) => (grams: number) => view.say.plan.mass(grams, shownMass(view));
+const weightIn = (view: PlanView) => (grams: number) => view.say.plan.weight(grams, shownMass(view));
+const oilGrams = ({ oils }: PlanAnswer) => oils.reduce((sum, { grams }) => sum + grams, 0);
+
+/** Plain water for the lye jug, grams: what the colours bring is kept out of it. */
+export const jugGrams = ({ water }: PlanAnswer): number => water.grams - water.holdBackGrams;
+
+/** The two numbers a maker weighs first, in one line. */
+export function planHeadline(view: PlanView): string {
+  const { answer, say } = view;
+  const mass = massIn(view);
+  const { parts } = answer.lye;
+  const lye = parts.map(({ alkali, grams }, at) =>
+    at === parts.length - 1 ? mass(grams) : say.plan.lyeOf({ grams: mass(grams), alkali }),
+  );
+  return say.batch.headline({
+    lye: lye.join(' + '),
+    alkali: parts.at(-1)!.alkali,
+    water: mass(jugGrams(answer)),
+    oils: mass(oilGrams(answer)),
+  });
+}
+
+/** Lye, water, batter, superfat: what decides the pour. */
+export function planNumbers(view: PlanView): readonly Measure[] {
+  const { answer, say } = view;
+  const { plan, batch } = say;
+  const weight = weightIn(view);
+  const { water, superfat, batter, reserve } = answer;
+  const milk =
+    view.read.request.additives.length > 0 && water.ways.waterPerLye * answer.lye.grams > water.grams + 5;
+  return [
+    ...answer.lye.parts.map(({ alkali, grams }) => ({ label: plan.lye[alkali], value: weight(grams) })),
+    {
+      label: plan.water,
+      value: weight(jugGrams(answer)),
+      note: [
+        ...(water.holdBackGrams > 0.05
+          ? [plan.holdBack({ all: massIn(view)(water.grams), held: massIn(view)(water.holdBackGrams) })]
+          : []),
+        ...(milk ? [plan.milkWater] : []),
+        batch.waterWays({
+          strength: plan.figure(water.ways.lyeStrength, 1),
+          ratio: plan.figure(water.ways.waterPerLye, 2),
+          ofOils: plan.figure(water.ways.percentOfOils, 1),
+        }),
+      ].join(' '),
+    },
+    {
+      label: plan.batter,
+      value: plan.volume(volumeOf(batter.millilitres, view)),
+      note: plan.batterNote({
+        grams: weight(batter.grams),
+        density: batter.density,
+        reserve: reserve.millilitres,
+      }),
+    },
+    {
+      label: plan.superfat,
+      value: plan.percent({ percent: superfat.effective }),
+      note: plan.superfatNote({
+        asked: superfat.asked,
+        carriers: superfat.effective > superfat.asked + 0.5 && !milk,
+        low: superfat.band.low,
+        high: superfat.band.high,
+      }),
+    },
+  ];
+}
+
+const volumeOf = (millilitres: number, { read }: PlanView) => ({
+  millilitres,
+  cups: millilitres / read.request.measures.cup,
+});
+
+/** What else is weighed: each oil, additives, fragrance. */
+export function planWeights(view: PlanView): readonly Measure[] {
+  const { answer, say } = view;
+  const weight = weightIn(view);
+  return [
+    ...answer.oils.map(({ id, grams }) => ({
+      label: oilById(id).names[say.language],
+      value: weight(grams),
+    })),
+    ...answer.additives.map(({ id, grams }) => ({
+      label: say.plan.capital(say.batch.additives[id as keyof typeof say.batch.additives]),
+      value: weight(grams),
+    })),
+    ...(answer.fragrance && answer.fragrance.grams > 0
+      ? [
+          {
+            label: say.plan.fragrance,
+            value: weight(answer.fragrance.grams),
+            note: say.plan.fragranceNote({ percent: answer.fragrance.percentOfOils }),
+          },
+        ]
+      : []),
+  ];
+}
+
+/** One portion: how much batter, each colour with its liquid, and what it is like inside. */
+export function portionSection(view: PlanView, at: number): Section {
+  const { answer, say, read } = view;
+  const portion = answer.portions[at]!;
+  const { plan } = say;
+  const named = read.request.portions[at]?.name ?? portion.name;
+  const scent =
+    portion.fragranceGrams > 0
+      ? [plan.scent({ grams: weightIn(view)(portion.fragranceGrams) })]
+      : view.read.request.fragrance
+        ? [plan.unscented]
+        : [];
+  const inside = plan.inside({ superfat: portion.superfat, lye: portion.lyeConcentration });
+  return {
+    title: plan.portion({ name: named, volume: plan.volume(volumeOf(portion.millilitres, view)) }),
+    rows: [
+      ...portion.doses.map((dose, which) => doseRow(view, dose, { at, which })),
+      [...(portion.doses.length === 0 ? [plan.noColour] : []), ...scent, inside].join('; '),
+    ].map(plan.capital),
+  };
+}
+
+/** `1/2 tsp ultramarine blue, about 1.3 g, in 1 Tbsp Olive oil; whisk it in`. */
+function doseRow({ say, read }: PlanView, dose: Dose, { at, which }: { at: number; which: number }): string {
+  const { plan } = say;
+  // Batter that no portion asked for is a portion of its own, without colours.
+  const { asked, carrier } = read.request.portions[at]!.colours[which]!;
+  const colour = nameOf(asked.colourant, say);
+  const dipped = carrier?.dipped === true;
+  const oil = carrier?.oil?.names[say.language].replace(/^\p{Lu}/u, first => first.toLowerCase());
+  const liquid = plan.liquid({
+    spoons: say.quantities.measure(dose.carrier.spoons),
+    liquid: oil ?? (dipped ? plan.dippedOil : say.dispersion.carriers[dose.carrier.choice]),
+    dipped,
+  });
+  const wetted = dose.premix === undefined && dose.carrier.millilitres > 0;
+  const row = plan.dose({
+    spoons: spoonsOf(dose, say),
+    colour,
+    grams: plan.figure(Number(rough((dose.premix?.grams ?? dose.grams).typical)), 3),
+    liquid: wetted ? liquid : undefined,
+  });
+  return `${row}; ${plan.blend[dose.carrier.blend]}`;
+}
+
+/** Everything worth a warning, the lye first. */
+export const planWatch = ({ answer, say }: PlanView): Section => ({
+  title: say.plan.watch,
+  rows: answer.warnings.map(({ id, values }) =>
+    (say.batch.warnings[id] as (given: typeof values) => string)(values),
+  ),
+});
+
+/** Cautions of the doses that the plan says elsewhere and better, with its own numbers. */
+const SAID_ELSEWHERE: ReadonlySet<DoseCaution['id']> = new Set([
+  'raw-batter',
+  'superfat-rises',
+  'lye-thins',
+  'stick-blend-thickens',
+  'typical-batter',
+]);
+
+/** What the colours themselves call for, each once. */
+export function planColourCautions({ answer, read, say, notes }: PlanView): Section {
+  const jars = read.jars.flat();
+  const rows = answer.portions.flatMap(({ cautions }) =>
+    withoutCatalogueLye(cautions, jars)
+      .filter(({ id }) => !SAID_ELSEWHERE.has(id))
+      .map(({ id, values }) => (say.dosing.cautions[id] as (given: typeof values) => string)(values)),
+  );
+  const known = [...notes.cautions.map(({ text }) => text), ...notes.asides];
+  return { title: say.plan.colours, rows: [...new Set([...known, ...rows])] };
+}
+
+/** Chances below this are not worth a line. */
+const WORTH_SAYING = 0.1;
+const MOST_LEVERS = 2;
+
+/** How hot the loaf gets, whether it gels, whether white crackles and what lowers that. All estimate. */
+export function planHeat({ answer, read, say }: PlanView): Section {
+  const { heat } = answer;
+  const words = say.heat;
+  const white = heat.crackleRisk !== 'none';
+  const rows = [
+    words.verdicts[heat.verdict],
+    words.gel(heat.gel),
+    words.peaks({
+      coreC: heat.peakCoreC,
+      lowC: heat.peakCoreBand.low,
+      highC: heat.peakCoreBand.high,
+      edgeC: heat.peakEdgeC,
+      hours: heat.peakHours,
+    }),
+    ...(heat.ring.millimetresFromSide !== undefined && heat.gel.partial >= WORTH_SAYING
+      ? [words.ring({ millimetres: heat.ring.millimetresFromSide })]
+      : []),
+    ...(heat.overheatChance >= WORTH_SAYING ? [words.overheat({ chance: heat.overheatChance })] : []),
+    ...(white ? [words.crackle[heat.crackleRisk]] : []),
+    ...(white && heat.crackleRisk !== 'low'
+      ? [...heat.crackle.levers.slice(0, MOST_LEVERS).map(lever => leverRow(lever, say)), words.lessWhite]
+      : []),
+    ...(read.request.size.by === 'mould' ? [] : [say.plan.heatShape(shapeOf(heat))]),
+    words.estimate,
+  ];
+  return { title: say.plan.heat, rows };
+}
+
+const leverRow = (
+  { id, to = 0, peakCoreC, gelChance }: PlanAnswer['heat']['crackle']['levers'][number],
+  say: Words,
+) => say.heat.lever({ id, to, peakC: peakCoreC, gelChance });
+
+const shapeOf = ({ shape }: PlanAnswer['heat']) => ({
+  widthCm: shape.shape === 'loaf' ? shape.widthCm : shape.diameterCm,
+  heightCm: shape.heightCm,
+});
+
+/** The pour step by step: when, and what. */
+export const planSteps = ({ answer, say }: PlanView) =>
+  answer.timeline.map(({ minutesBeforePour, step, values }) => ({
+    when: say.timeline.when(minutesBeforePour),
+    what: (say.timeline.steps[step] as (given: typeof values) => string)(values),
+  }));
+
+/** What anybody who handles lye must be told. */
+export const lyeCautions = ({ answer, say }: PlanView): readonly Caution[] =>
+  answer.cautions.map(({ id }) => ({ id, text: say.batch.lyeCautions[id] }));
+
+/** The whole plan, the numbers first. `stock` says what the shelf holds of it. */
+export function planBlocks(view: PlanView, stock: readonly string[]): readonly Block[] {
+  const { say, answer } = view;
+  const steps = planSteps(view).map(({ when, what }) => `${when}: ${what}`);
+  return [
+    { kind: 'measures', measures: planNumbers(view) },
+    { kind: 'measures', measures: planWeights(view) },
+    ...answer.portions.map((_, at) => rowsOf(portionSection(view, at))),
+    ...filled({ title: say.plan.stock, rows: stock }),
+    ...filled(planWatch(view)),
+    ...filled(planColourCautions(view)),
+    rowsOf(planHeat(view)),
+    { kind: 'text', text: `${say.plan.timeline}:\n${steps.join('\n')}`, folds: true },
+  ];
+}
+
+const rowsOf = (section: Section): Block => ({ kind: 'rows', ...section });
+const filled = (section: Section): readonly Block[] => (section.rows.length === 0 ? [] : [rowsOf(section)]);

@@ -1,0 +1,240 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Block, Measure, Reply } from '../../src/conversation/reply.ts';
+import type { ColourJar } from '../../src/engine/colour/jars/jar.ts';
+import { fullGrams } from '../../src/engine/colour/jars/jar-spoons.ts';
+import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
+import { CARD_STRENGTHS, type Preview } from '../../src/engine/colour/mixing/preview.ts';
+import { parseBase, USUAL_BASE, type WrittenBase } from '../../src/engine/colour/reading/base-text.ts';
+import type { CautionId } from '../../src/engine/dosing/cautions.ts';
+import type { Dose, DoseAnswer } from '../../src/engine/dosing/request.ts';
+import { parsePortion } from '../../src/engine/quantities/amount.ts';
+import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
+import { STRENGTH_SHARES, type StrengthName } from '../../src/engine/quantities/strength.ts';
+import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import { colourJar, knownAs, sourceOf, sourceView, spooned } from '../../src/presenting/colour/jars.ts';
+import {
+  baseView,
+  capital,
+  gelView,
+  looksView,
+  predictedData,
+  whole,
+  wordOf,
+} from '../../src/presenting/colour/view.ts';
+import { doseCautions, rough, spoonsOf } from '../../src/presenting/dose.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
+import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Words } from '../../src/words/index.ts';
+import { readMix } from './mix.ts';
+
+export type PreviewAsked = {
+  readonly mix: string;
+  readonly portion?: string | undefined;
+  readonly base?: string | undefined;
+  readonly gel?: boolean | undefined;
+};
+
+/** Cautions that a colour brings; those of the work itself come with the dose. */
+const OF_THE_COLOUR: ReadonlySet<CautionId> = new Set([
+  'capped-at-ceiling',
+  'mix-scaled',
+  'whites-scaled',
+  'lye-changes',
+  'fades-in-light',
+  'premix-strength-unknown',
+]);
+
+/** The smallest spoon, in neutral writing. */
+const SMALLEST = '1/32 tsp';
+
+/** Everything a preview is told from. */
+type PreviewView = {
+  readonly jars: readonly Jar[];
+  readonly colours: readonly ColourJar[];
+  readonly answer: DoseAnswer;
+  readonly base: WrittenBase;
+  readonly gelled: boolean;
+  readonly portion: string;
+  readonly preview: Preview;
+  readonly measures: Measures;
+  readonly say: Words;
+};
+
+/** The predicted colour of a mix, with its measures and its swatch card. */
+export async function previewReply(asked: PreviewAsked, context: Context): Promise<Reply> {
+  const { say, store, asker, workers } = context;
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const written = asked.portion?.trim() ?? say.match.oneCup;
+  const portion = parsePortion(written, measures);
+  const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
+  const gelled = asked.gel ?? false;
+  const { jars, answer } = await readMix(asked.mix, { portion, measures }, context);
+  const colours = await Promise.all(jars.map(jar => colourJar(jar, context)));
+  const preview = await workers.run(
+    'previewMix',
+    {
+      parts: answer.doses.map((dose, at) => ({
+        jar: colours[at]!,
+        grams: (100 * dose.grams.typical * spooningOf(dose)) / answer.portion.grams,
+        full: fullGrams(spooned(jars[at]!, measures), measures),
+        white: dose.colourant.kind === 'white',
+      })),
+      shades: base.shades,
+      gelled,
+    },
+    { owner: asker.id },
+  );
+  const view: PreviewView = { jars, colours, answer, base, gelled, portion: written, preview, measures, say };
+  const png = await workers.run('swatchCard', cardOf(view), { owner: asker.id });
+  return {
+    kind: 'reply',
+    headline: headlineOf(view),
+    data: dataOf(view),
+    blocks: [
+      { kind: 'measures', measures: measuresOf(view) },
+      { kind: 'picture', name: 'swatches.png', png, alt: altOf(view) },
+      ...notesOf(view),
+    ],
+    cautions: doseCautions(
+      answer.cautions.filter(({ id }) => OF_THE_COLOUR.has(id)),
+      say,
+    ),
+  };
+}
+
+/** What the spoons hold beside what was meant. */
+const spooningOf = ({ premix, practical, teaspoons }: Dose): number =>
+  premix ? 1 : practical.teaspoons / teaspoons;
+
+const namesOf = ({ jars, say }: PreviewView): readonly string[] => jars.map(jar => knownAs(jar, say));
+
+function headlineOf(view: PreviewView): string {
+  const { predicted } = view.preview;
+  return view.say.preview.headline({
+    word: capital(wordOf(predicted, view.say)),
+    hex: predicted.hex,
+    plusMinus: whole(predicted.plusMinus),
+    mix: namesOf(view).join(' + '),
+  });
+}
+
+function measuresOf(view: PreviewView): readonly Measure[] {
+  const { answer, jars, base, gelled, preview, portion, say } = view;
+  const told = ({ word, hex }: BarPrediction) => say.preview.colour({ word: say.colour.names[word], hex });
+  return [
+    ...answer.doses.map(
+      (dose, at): Measure => ({
+        label: knownAs(jars[at]!, say),
+        value: say.preview.spooned({
+          spoons: spoonsOf(dose, say),
+          grams: rough((dose.premix?.grams ?? dose.grams).typical),
+          portion,
+        }),
+        note: sourceView(sourceOf(view.colours[at]!), jars[at]!, say),
+      }),
+    ),
+    {
+      label: say.preview.base,
+      value: say.preview.inBase({ base: baseView(base, say), gel: gelView(gelled, say) }),
+    },
+    {
+      label: gelled ? say.preview.otherwise.notGelled : say.preview.otherwise.gelled,
+      value: told(preview.otherwise),
+    },
+  ];
+}
+
+function notesOf({ preview, colours, say }: PreviewView): readonly Block[] {
+  const { predicted } = preview;
+  const looks = looksView(predicted, say);
+  return [
+    ...(looks.length > 0 ? [{ kind: 'text' as const, text: looks.join('\n') }] : []),
+    {
+      kind: 'text',
+      folds: true,
+      text: [
+        say.colour.plusMinus({ units: String(whole(predicted.plusMinus)) }),
+        say.colour.translucent,
+        ...(colours.some(jar => !jar.measured) ? [say.preview.calibrateFirst] : []),
+      ].join('\n'),
+    },
+  ];
+}
+
+/** What to spoon of each colourant for one row of the card. */
+function rowMeasures(
+  { answer, jars, preview, measures, say }: PreviewView,
+  strength: StrengthName,
+): readonly string[] {
+  const colours = answer.doses.some(({ colourant }) => colourant.kind !== 'white');
+  return answer.doses.map((dose, at) => {
+    const jar = spooned(jars[at]!, measures);
+    const steady = colours && dose.colourant.kind === 'white';
+    const share = preview.fullShares[at]! * (steady ? 1 : STRENGTH_SHARES[strength]);
+    const grams = (share * fullGrams(jar, measures) * answer.portion.grams) / 100;
+    const { typical } = dose.grams;
+    const teaspoons = ((dose.premix?.teaspoons ?? dose.teaspoons) * grams) / typical;
+    const { text, spoons } = practicalSpoons(teaspoons);
+    const measure = spoons.length === 0 ? say.preview.under({ spoon: SMALLEST }) : text;
+    return say.match.part({ spoons: say.quantities.measure(measure), name: knownAs(jars[at]!, say) });
+  });
+}
+
+function cardOf(view: PreviewView) {
+  const { preview, portion, base, say } = view;
+  const { card, columns, colour } = say.preview;
+  const { predicted, plain } = preview;
+  const field = ({ word, hex }: BarPrediction) => ({ hex, label: say.colour.names[word] });
+  return {
+    title: capital(namesOf(view).join(' + ')),
+    subtitle: [capital(baseView(base, say)), card.inPortion({ portion })].join(', '),
+    mix: {
+      hex: predicted.hex,
+      title: card.mix,
+      label: `${colour({ word: capital(wordOf(predicted, say)), hex: predicted.hex })}, ${gelView(view.gelled, say)}`,
+      note: card.expected({ plusMinus: whole(predicted.plusMinus) }),
+    },
+    plain: { hex: plain.hex, title: card.plain, label: `${wordOf(plain, say)}, ${plain.hex}` },
+    columns: [capital(say.colour.notGelled), capital(say.colour.gelled)] as const,
+    rows: CARD_STRENGTHS.map((strength, at) => ({
+      title: columns[strength],
+      measures: rowMeasures(view, strength),
+      fields: [
+        field(preview.swatches[at]!.predicted),
+        field(preview.swatches[at + CARD_STRENGTHS.length]!.predicted),
+      ] as const,
+    })),
+    note: card.note,
+  };
+}
+
+function altOf({ preview, say }: PreviewView): string {
+  const { alt, altField, columns } = say.preview;
+  const list = preview.swatches
+    .filter(({ gelled }) => !gelled)
+    .map(({ strength, predicted: { word, hex } }) =>
+      altField({ strength: columns[strength], word: say.colour.names[word], hex }),
+    );
+  const { word, hex } = preview.predicted;
+  return alt({ word: say.colour.names[word], hex, list: list.join('; ') });
+}
+
+function dataOf({ preview, answer, jars, colours, base, gelled, portion }: PreviewView): object {
+  return {
+    predicted: predictedData(preview.predicted),
+    otherwise: { gelled: !gelled, ...predictedData(preview.otherwise) },
+    plain: predictedData(preview.plain),
+    base: { ...base, gelled },
+    portion: { ...answer.portion, written: portion },
+    doses: answer.doses.map((dose, at) => ({
+      ...dose,
+      item: jars[at]!.item?.id,
+      source: sourceOf(colours[at]!),
+      plusMinus: preview.plusMinus[at],
+    })),
+    swatches: preview.swatches.map(({ predicted, ...swatch }) => ({
+      ...swatch,
+      ...predictedData(predicted),
+    })),
+  };
+}

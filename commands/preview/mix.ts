@@ -1,0 +1,60 @@
+import type { Context } from '../../src/conversation/context.ts';
+import { pigmentIn } from '../../src/engine/colour/jars/jar-spoons.ts';
+import { parseMix, type WrittenPart } from '../../src/engine/colour/reading/mix-text.ts';
+import { colourantsNamed } from '../../src/engine/colourants/find.ts';
+import { fold } from '../../src/engine/colourants/fold.ts';
+import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
+import { answerDose } from '../../src/engine/dosing/answer.ts';
+import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
+import type { DoseAnswer } from '../../src/engine/dosing/request.ts';
+import type { Portion } from '../../src/engine/quantities/amount.ts';
+import type { Strength } from '../../src/engine/quantities/strength.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
+import { spooned } from '../../src/presenting/colour/jars.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
+import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
+
+/** A mix with its jars found and its doses held under their ceilings. */
+export type MixRead = { readonly jars: readonly Jar[]; readonly answer: DoseAnswer };
+
+/**
+ * Finds the jars of a mix on the member's shelf or in the catalogue and doses them together.
+ * Throws the Refusals of `parseMix`, `findJar` and `answerDose`.
+ */
+export async function readMix(
+  text: string,
+  { portion, measures }: { readonly portion: Portion; readonly measures: Measures },
+  { store, asker }: Pick<Context, 'store' | 'asker'>,
+): Promise<MixRead> {
+  const shelf = { store, member: asker.id };
+  const own = new Set((await listShelf(shelf)).map(({ name }) => fold(name)));
+  const parts = parseMix(text, measures, one => own.has(fold(one)) || colourantsNamed(one).length > 0);
+  const found = await Promise.all(parts.map(async part => ({ part, jar: await jarOfPart(part, shelf) })));
+  const millilitres = portionMillilitres(portion, TYPICAL_BATTER);
+  const colourants = found.map(({ part, jar }) => ({
+    ...knownOf(jar, measures),
+    strength: strengthOf(part.dose, { jar, millilitres, measures }),
+  }));
+  return { jars: found.map(({ jar }) => jar), answer: answerDose({ portion, colourants, measures }) };
+}
+
+/** A jar may be called "Dusk full": where the name as a whole is one of theirs, its strength is not cut off. */
+async function jarOfPart({ name, dose }: WrittenPart, shelf: Parameters<typeof findJar>[0]): Promise<Jar> {
+  if (dose.by !== 'name') return findJar(shelf, name);
+  const whole = await findJar(shelf, `${name} ${dose.name}`).catch(() => undefined);
+  return whole?.item && fold(whole.item.name) === fold(`${name} ${dose.name}`) ? whole : findJar(shelf, name);
+}
+
+/** An amount in the whole portion as spoons of dry powder to the cup. */
+function strengthOf(
+  dose: WrittenPart['dose'],
+  { jar, millilitres, measures }: { jar: Jar; millilitres: number; measures: Measures },
+): Strength {
+  if (dose.by !== 'amount') return dose;
+  const { colourant } = jar;
+  const own = spooned(jar, measures);
+  const dry = own.pigmentFraction === undefined ? own : { colourant };
+  const powder = dry.gramsPerTeaspoon ?? colourant.bulkDensity.typical * measures.teaspoon;
+  const teaspoons = pigmentIn(dose.amount, own, measures) / powder;
+  return { by: 'cup', tspPerCup: (teaspoons * measures.cup) / millilitres };
+}

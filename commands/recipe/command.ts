@@ -1,0 +1,221 @@
+import { isSteward } from '../../src/conversation/access.ts';
+import { action, commandGroup, type Suggestion } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import { text } from '../../src/conversation/option.ts';
+import type { Block, Reply } from '../../src/conversation/reply.ts';
+import * as recipes from '../../src/records/recipes/index.ts';
+import { answerPlan } from '../plan/follow-ups.ts';
+import { rescaled } from './rescaled.ts';
+
+const recipe = text(
+  { en: 'A recipe by its name, yours or the group’s', es: 'Una receta por su nombre, tuya o del grupo' },
+  { most: 100 },
+);
+const name = text({ en: 'A name for it', es: 'Un nombre para ella' }, { most: 100 });
+
+const suggest = async (typed: string, context: Context): Promise<readonly Suggestion[]> =>
+  (await recipes.nearestRecipes(context.recipes, typed, 25)).map(one => ({ name: one, value: one }));
+
+/** What a change did, with a word when it was done before. */
+function told(
+  headline: string,
+  data: { readonly repeated: boolean },
+  { say }: Context,
+  more: readonly string[] = [],
+): Reply {
+  const notices = [...(data.repeated ? [say.recipes.repeated] : []), ...more];
+  return {
+    kind: 'reply',
+    headline,
+    data,
+    blocks: notices.map((notice): Block => ({ kind: 'text', text: notice })),
+    cautions: [],
+  };
+}
+
+/** The recipe's own words, one a line, as `/plan` takes them. */
+const asWritten = ({ written, times }: recipes.Recipe, { say }: Context): Block => ({
+  kind: 'text',
+  folds: true,
+  text: [
+    `${say.recipes.asWritten}:`,
+    ...Object.entries(written).map(([option, value]) => {
+      const factor = times[option as keyof recipes.Times] ?? 1;
+      return `${option}: ${value}${factor === 1 ? '' : ` (${say.recipes.times({ factor })})`}`;
+    }),
+  ].join('\n'),
+});
+
+function row(found: recipes.Found, { say }: Context): string {
+  const { written, times } = found;
+  const size = [
+    written.size ?? say.recipes.sizeOfOils,
+    ...(times.size === 1 ? [] : [say.recipes.times({ factor: times.size })]),
+  ].join(', ');
+  const oils = written.oils.replaceAll(/\s+/g, ' ').slice(0, 120);
+  return found.shared
+    ? say.recipes.sharedRow({ name: found.name, by: found.byName, oils, size })
+    : say.recipes.row({ name: found.name, oils, size });
+}
+
+export default commandGroup(
+  'recipe',
+  {
+    en: 'Your batch recipes: keep, plan again, copy, rescale, share',
+    es: 'Tus recetas de lotes: guardar, volver a planear, copiar, escalar, compartir',
+  },
+  {
+    list: action({
+      purpose: {
+        en: 'Your recipes, and those shared in this group',
+        es: 'Tus recetas y las compartidas en este grupo',
+      },
+      seenBy: 'asker',
+      options: {},
+      async answer(_asked, context) {
+        const { say } = context;
+        const all = await recipes.listRecipes(context.recipes);
+        const own = all.filter(({ shared }) => !shared);
+        const shared = all.filter(one => one.shared);
+        const lists = [
+          { title: say.recipes.own, rows: own },
+          { title: say.recipes.shared, rows: shared },
+        ];
+        return {
+          kind: 'reply',
+          headline:
+            all.length === 0
+              ? say.recipes.none
+              : say.recipes.count({ own: own.length, shared: shared.length }),
+          data: { own, shared },
+          blocks: lists
+            .filter(({ rows }) => rows.length > 0)
+            .map(({ title, rows }) => ({ kind: 'rows', title, rows: rows.map(one => row(one, context)) })),
+          cautions: [],
+        };
+      },
+    }),
+    show: action({
+      purpose: {
+        en: 'One recipe, planned anew, and as it was written',
+        es: 'Una receta, planeada de nuevo y tal como se escribió',
+      },
+      seenBy: 'asker',
+      options: { recipe },
+      completes: { recipe: suggest },
+      async answer(asked, context) {
+        const found = await recipes.findRecipe(context.recipes, asked.recipe);
+        const reply = await answerPlan(found, { name: found.name }, context);
+        const by: readonly Block[] = found.shared
+          ? [{ kind: 'text', text: context.say.recipes.by({ name: found.byName }) }]
+          : [];
+        return {
+          ...reply,
+          data: { ...reply.data, written: found.written, times: found.times, by: found.byName },
+          blocks: [...by, ...reply.blocks, asWritten(found, context)],
+        };
+      },
+    }),
+    save: action({
+      purpose: { en: 'Keep the last plan I made for you', es: 'Guarda el último plan que te hice' },
+      seenBy: 'asker',
+      options: { name },
+      async answer(asked, context) {
+        const { store, asker, say } = context;
+        const plan = await recipes.lastPlan({ store, member: asker.id });
+        const kept = await recipes.saveRecipe(context.recipes, asked.name, plan, context.change);
+        return told(say.recipes.saved(kept), kept, context);
+      },
+    }),
+    copy: action({
+      purpose: {
+        en: 'Make a recipe yours, under its name or another',
+        es: 'Haz tuya una receta, con su nombre u otro',
+      },
+      seenBy: 'asker',
+      options: { recipe, name: name.optional() },
+      completes: { recipe: suggest },
+      async answer(asked, context) {
+        const shelf = context.recipes;
+        const found = await recipes.findRecipe(shelf, asked.recipe);
+        const kept = await recipes.saveRecipe(shelf, asked.name ?? found.name, found, context.change);
+        return told(context.say.recipes.copied({ ...kept, from: found.name }), kept, context);
+      },
+    }),
+    rescale: action({
+      purpose: {
+        en: 'The same recipe for another size, volumes and all',
+        es: 'La misma receta para otro tamaño, con sus volúmenes',
+      },
+      seenBy: 'asker',
+      options: {
+        recipe,
+        to: text({
+          en: 'How many times (“2”, “1/2”), or the new size: “1500 g oils”, “mould 25x9x7 cm”',
+          es: 'Cuántas veces («2», «1/2») o el tamaño nuevo: «1500 g de aceites»',
+        }),
+        'save-as': name.optional(),
+      },
+      completes: { recipe: suggest },
+      async answer(asked, context) {
+        const { say } = context;
+        const found = await recipes.findRecipe(context.recipes, asked.recipe);
+        const { plan, factor } = await rescaled(found, asked.to, context);
+        const saveAs = asked['save-as'];
+        const reply = await answerPlan(plan, { name: saveAs ?? found.name, saveAs }, context);
+        const said =
+          saveAs === undefined
+            ? say.recipes.rescaled({ name: found.name, factor })
+            : say.recipes.rescaledKept({ name: saveAs, from: found.name, factor });
+        return {
+          ...reply,
+          data: { ...reply.data, factor },
+          blocks: [{ kind: 'text', text: said }, ...reply.blocks],
+        };
+      },
+    }),
+    share: action({
+      purpose: {
+        en: 'Show one of your recipes to this group, as it is now',
+        es: 'Muestra una receta tuya a este grupo, tal como está',
+      },
+      seenBy: 'group',
+      options: { recipe },
+      completes: { recipe: suggest },
+      async answer(asked, context) {
+        const shared = await recipes.shareRecipe(context.recipes, asked.recipe, context.change);
+        return told(context.say.recipes.sharedNow(shared), shared, context);
+      },
+    }),
+    unshare: action({
+      purpose: {
+        en: 'Take a recipe back from this group: its maker, or a steward',
+        es: 'Retira una receta de este grupo: quien la hizo o quien administra',
+      },
+      seenBy: 'asker',
+      options: { recipe },
+      completes: { recipe: suggest },
+      async answer(asked, context) {
+        const steward = await isSteward(context);
+        const change = { ...context.change, steward };
+        const taken = await recipes.unshareRecipe(context.recipes, asked.recipe, change);
+        return told(context.say.recipes.unshared(taken), taken, context);
+      },
+    }),
+    remove: action({
+      purpose: { en: 'Remove one of your recipes', es: 'Quita una de tus recetas' },
+      seenBy: 'asker',
+      options: { recipe },
+      completes: { recipe: suggest },
+      async answer(asked, context) {
+        const shelf = context.recipes;
+        const gone = await recipes.removeRecipe(shelf, asked.recipe, context.change);
+        const stays = (await recipes.listRecipes(shelf)).some(
+          one => one.shared && one.by === shelf.member && one.name === gone.name,
+        );
+        const more = stays ? [context.say.recipes.removedStillShared] : [];
+        return told(context.say.recipes.removed(gone), gone, context, more);
+      },
+    }),
+  },
+);

@@ -1,0 +1,46 @@
+import { readdir } from 'node:fs/promises';
+import type { Action, Command, FollowUp, MenuEntry } from './command.ts';
+import { isAction } from './command.ts';
+
+/** Every command there is, and every way into one. */
+export type CommandRegistry = {
+  readonly commands: readonly Command[];
+  /** By path: `dose`, `shelf add`. */
+  readonly actions: ReadonlyMap<string, Action>;
+  /** By name: `dose.take`. */
+  readonly followUps: ReadonlyMap<string, FollowUp>;
+  readonly nameOf: ReadonlyMap<FollowUp, string>;
+  /** By English name, under which they are registered. */
+  readonly menuEntries: ReadonlyMap<string, MenuEntry>;
+};
+
+/** Indexes the commands. Throws an Error when two of them share a name. */
+export function indexCommands(commands: readonly Command[]): CommandRegistry {
+  const actions = new Map<string, Action>();
+  const followUps = new Map<string, FollowUp>();
+  const menuEntries = new Map<string, MenuEntry>();
+  for (const command of commands) {
+    const { name, does, menu } = command;
+    if (isAction(does)) enter(actions, name, does);
+    else for (const [sub, action] of Object.entries(does)) enter(actions, `${name} ${sub}`, action);
+    for (const [follow, followUp] of Object.entries(command.followUps))
+      enter(followUps, `${name}.${follow}`, followUp);
+    if (menu) enter(menuEntries, menu.name.en, menu);
+  }
+  const nameOf = new Map([...followUps].map(([name, followUp]) => [followUp, name]));
+  return { commands, actions, followUps, nameOf, menuEntries };
+}
+
+function enter<T>(map: Map<string, T>, name: string, value: T): void {
+  if (map.has(name)) throw new Error(`two things are called ${name}`);
+  map.set(name, value);
+}
+
+/** Reads the folder of commands: a file there is a command, and nothing else needs to know of it. */
+export async function readCommands(folder: URL): Promise<CommandRegistry> {
+  const files = (await readdir(folder)).filter(file => file.endsWith('.ts')).sort();
+  const modules = await Promise.all(
+    files.map(async file => (await import(new URL(file, folder).href)) as { default: Command }),
+  );
+  return indexCommands(modules.map(module => module.default));
+}

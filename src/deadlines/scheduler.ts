@@ -1,0 +1,109 @@
+import { type Due, dropDue, duesBy } from '../records/dues.ts';
+import type { Store } from '../records/store.ts';
+
+/** Does what is due, as often as it is called for the same due: its effects must not add up. */
+export type Act = (due: Due) => Promise<void>;
+
+export type Schedule = {
+  readonly store: Store;
+  /** True for the groups that this process acts for. */
+  readonly serves: (group: string) => boolean;
+  /** What to do, by the name of the due. */
+  readonly acts: Readonly<Record<string, Act>>;
+  /** The time, ms since 1970 UTC. */
+  readonly now: () => number;
+  /** Hears of everything that did not work; it is tried again later. */
+  readonly onFault: (fault: unknown, due: Due | undefined) => void;
+};
+
+export type Scheduler = {
+  /** Does all that is due now; one check at a time, a second call waits for the first to end. */
+  readonly check: () => Promise<void>;
+  /** Begins nothing more, and waits for what is under way. */
+  readonly stop: () => Promise<void>;
+};
+
+/** How often is looked for what is due, ms. No timer runs up to a deadline: what is stored cannot be missed. */
+export const checkEvery = 15_000;
+const longestPause = 3_600_000;
+
+/** Looks for what is due at once and then every quarter of a minute, until stopped. */
+export function startScheduler(schedule: Schedule): Scheduler {
+  const pauses = new Pauses(schedule.now);
+  let stopped = false;
+  let running: Promise<void> = Promise.resolve();
+
+  const check = (): Promise<void> => {
+    running = running.then(async () => {
+      if (stopped) return;
+      try {
+        await actOnAll(schedule, pauses, () => stopped);
+      } catch (fault) {
+        schedule.onFault(fault, undefined);
+      }
+    });
+    return running;
+  };
+
+  const timer = setInterval(() => void check(), checkEvery);
+  void check();
+  return {
+    check,
+    async stop() {
+      stopped = true;
+      clearInterval(timer);
+      await running;
+    },
+  };
+}
+
+/** Groups side by side, so that one slow channel does not hold up the others; within a group in order of time. */
+async function actOnAll(schedule: Schedule, pauses: Pauses, stopped: () => boolean): Promise<void> {
+  const dues = await duesBy(schedule.store, new Date(schedule.now()));
+  const mine = dues.filter(due => schedule.serves(due.group) && !pauses.holds(due));
+  const byGroup = Map.groupBy(mine, ({ group }) => group);
+  await Promise.all(
+    [...byGroup.values()].map(async ofGroup => {
+      for (const due of ofGroup) if (!stopped()) await actOn(schedule, pauses, due);
+    }),
+  );
+}
+
+async function actOn({ store, acts, onFault }: Schedule, pauses: Pauses, due: Due): Promise<void> {
+  try {
+    const act = acts[due.what];
+    if (!act) throw new Error(`nobody here knows what to do about ${due.what}`);
+    await act(due);
+    await store.commit([dropDue(due)]);
+    pauses.forget(due);
+  } catch (fault) {
+    pauses.add(due);
+    onFault(fault, due);
+  }
+}
+
+/** What failed waits before it is tried again, twice as long each time, an hour at most. */
+class Pauses {
+  readonly #now: () => number;
+  readonly #until = new Map<string, { readonly at: number; readonly length: number }>();
+
+  constructor(now: () => number) {
+    this.#now = now;
+  }
+
+  holds(due: Due): boolean {
+    const pause = this.#until.get(nameOf(due));
+    return pause !== undefined && this.#now() < pause.at;
+  }
+
+  add(due: Due): void {
+    const length = Math.min(2 * (this.#until.get(nameOf(due))?.length ?? checkEvery / 2), longestPause);
+    this.#until.set(nameOf(due), { at: this.#now() + length, length });
+  }
+
+  forget(due: Due): void {
+    this.#until.delete(nameOf(due));
+  }
+}
+
+const nameOf = ({ at, group, what, id }: Due) => [at.toISOString(), group, what, id].join('/');

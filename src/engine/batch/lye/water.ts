@@ -1,0 +1,71 @@
+import { plainText, readDecimal } from '../../quantities/number.ts';
+import { refuse } from '../../refusal.ts';
+import type { WaterAsk } from '../request.ts';
+import { shown } from '../shown.ts';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    'water-bare-percent': { percent: string };
+    'water-unreadable': { text: string };
+  }
+}
+
+/** The same water in the three ways makers write it. */
+export type WaterWays = {
+  /** Percent of alkali in the lye water, by weighed mass. */
+  readonly lyeStrength: number;
+  readonly waterPerLye: number;
+  readonly percentOfOils: number;
+};
+
+/**
+ * Reads `33% lye`, `2:1` (water to lye) or `38% of oils`, English or Spanish. A bare percent is refused, because
+ * 33 % lye and 33 % of oils are different soaps. Throws a Refusal: `water-bare-percent`, `water-unreadable`.
+ */
+export function parseWater(text: string): WaterAsk {
+  const plain = plainText(text).toLowerCase();
+  const ratio = /^([\d.,]+) ?(?::|to|a) ?([\d.,]+)(?: ?(?:water|agua).*)?$/u.exec(plain);
+  if (ratio) {
+    const [water, lye] = [positive(ratio[1]!, text), positive(ratio[2]!, text)];
+    return { by: 'ratio', waterPerLye: water / lye };
+  }
+  const percent = /([\d.,]+) ?(?:%|percent|por ciento)/u.exec(plain);
+  if (!percent) refuse('water-unreadable', { text: shown(text) });
+  const value = positive(percent[1]!, text);
+  const words = plain.replace(percent[0], ' ');
+  const ofOils = /\b(?:oils?|fats?|aceites?|grasas?)\b/u.test(words);
+  const ofLye = /\b(?:lye|sosa|lej[ií]a|concentra\w*|strength|solution|soluci[oó]n|naoh|koh)/u.test(words);
+  if (ofOils && !ofLye) return { by: 'percent-of-oils', percent: value };
+  if (ofLye && !ofOils) return { by: 'lye-strength', percent: value };
+  return words.trim() === ''
+    ? refuse('water-bare-percent', { percent: percent[1]! })
+    : refuse('water-unreadable', { text: shown(text) });
+}
+
+function positive(written: string, text: string): number {
+  const value = readDecimal(written)[0];
+  return value !== undefined && value > 0 && value <= 1000
+    ? value
+    : refuse('water-unreadable', { text: shown(text) });
+}
+
+/** Grams of water for that much weighed alkali and oil. Infinite or negative strengths are the caller's to refuse. */
+export function waterGrams(ask: WaterAsk, lyeGrams: number, oilGrams: number): number {
+  switch (ask.by) {
+    case 'lye-strength':
+      return (lyeGrams * (100 - ask.percent)) / ask.percent;
+    case 'ratio':
+      return lyeGrams * ask.waterPerLye;
+    case 'percent-of-oils':
+      return (oilGrams * ask.percent) / 100;
+  }
+}
+
+/** The three ways of writing that water. All masses in grams, all positive. */
+export function waterWays(water: number, lye: number, oils: number): WaterWays {
+  return {
+    lyeStrength: (100 * lye) / (lye + water),
+    waterPerLye: water / lye,
+    percentOfOils: (100 * water) / oils,
+  };
+}

@@ -1,0 +1,74 @@
+import { distance } from 'fastest-levenshtein';
+import { foldedWords } from '../../colourants/fold.ts';
+import { refuse } from '../../refusal.ts';
+import { shown } from '../shown.ts';
+import { OILS } from './index.ts';
+import type { Oil } from './oil.ts';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    /** `nearest` are the three closest oils we know. */
+    'oil-unknown': { text: string; nearest: readonly Oil['names'][] };
+  }
+}
+
+/** Words that say nothing about which oil is meant, in either language. */
+const fillers = new Set(
+  'aceite al butter cold de del el extra fat grasa la manteca mantequilla of oil organic organico prensado pressed pure puro raw refined refinado the unrefined virgen virgin'.split(
+    ' ',
+  ),
+);
+
+/** A name without accents, case, word order and fillers; `manteca` alone stays, since it means lard. */
+function nameKey(text: string): string {
+  const words = foldedWords(text);
+  const telling = words.filter(word => !fillers.has(word));
+  return [...new Set(telling.length > 0 ? telling : words)].sort().join(' ');
+}
+
+/** All the names an oil answers to. */
+function namesOf(oil: Oil): readonly string[] {
+  return [oil.id.replaceAll('-', ' '), oil.names.en, oil.names.es, oil.inci, ...oil.synonyms];
+}
+
+const byKey = new Map<string, Oil>();
+for (const oil of OILS) {
+  for (const name of namesOf(oil)) if (!byKey.has(nameKey(name))) byKey.set(nameKey(name), oil);
+}
+
+/** The oil of that id. Throws on an id that no oil has, which is a fault of ours. */
+export function oilById(id: string): Oil {
+  const oil = OILS.find(candidate => candidate.id === id);
+  if (oil === undefined) throw new Error(`no oil has the id ${id}`);
+  return oil;
+}
+
+/** The oils whose names are closest in spelling to `text`, the closest first. */
+export function nearestOils(text: string, count: number): readonly Oil[] {
+  const key = nameKey(text);
+  const scored = OILS.map(oil => {
+    const apart = namesOf(oil).map(name => {
+      const other = nameKey(name);
+      const starts = key.length > 2 && other.startsWith(key);
+      return starts ? 0 : distance(key, other) / Math.max(key.length, other.length, 1);
+    });
+    return { oil, apart: Math.min(...apart) };
+  });
+  return scored
+    .sort((a, b) => a.apart - b.apart)
+    .slice(0, count)
+    .map(({ oil }) => oil);
+}
+
+/** The oil a member means, in English, Spanish or INCI, or undefined. Word order and accents do not matter. */
+export function knownOil(text: string): Oil | undefined {
+  return byKey.get(nameKey(text));
+}
+
+/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest. */
+export function findOil(text: string): Oil {
+  return (
+    knownOil(text) ??
+    refuse('oil-unknown', { text: shown(text), nearest: nearestOils(text, 3).map(oil => oil.names) })
+  );
+}

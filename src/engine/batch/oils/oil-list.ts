@@ -1,0 +1,99 @@
+import { type Amount, parseAmount } from '../../quantities/amount.ts';
+import { plainText, readDecimal } from '../../quantities/number.ts';
+import { refuse } from '../../refusal.ts';
+import { leadingAmount } from '../leading-amount.ts';
+import type { OilBlend } from '../request.ts';
+import { shown } from '../shown.ts';
+import { findOil, knownOil } from './find-oil.ts';
+import type { Oil } from './oil.ts';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    'oils-empty': Record<never, never>;
+    'oil-without-amount': { text: string };
+    'oil-by-volume': { text: string };
+    'oils-mixed-units': Record<never, never>;
+    'oils-percent-sum': { sum: number };
+  }
+}
+
+/** Each percent may be rounded by half a unit, but the sum of many never by more than this. */
+const MOST_ROUNDING = 1;
+
+type Share = { readonly percent: number } | { readonly grams: number };
+type Entry = { readonly oil: Oil; readonly share: Share };
+
+/**
+ * Reads `coconut 30%, olive 50%, palm 20%`, or masses (`olive 500 g, 300 g coconut`), names in English or Spanish.
+ * Bare numbers count as percent when they add up to 100. Throws a Refusal: `oils-empty`, `oil-unknown`,
+ * `oil-without-amount`, `oil-by-volume`, `oils-mixed-units`, `oils-percent-sum`, or one of the amounts' own.
+ */
+export function parseOils(text: string): OilBlend {
+  const entries = withBreaks(plainText(text.replaceAll('\n', ';')))
+    .split(/[;|]|,(?!\d)|\s\+\s/u)
+    .map(piece => piece.trim())
+    .filter(piece => piece !== '')
+    .map(readEntry);
+  if (entries.length === 0) refuse('oils-empty', {});
+  const percents = entries.flatMap(({ share }) => ('percent' in share ? [share.percent] : []));
+  if (percents.length > 0 && percents.length < entries.length) refuse('oils-mixed-units', {});
+  return percents.length > 0 ? blendOfPercents(entries, percents) : blendOfMasses(entries);
+}
+
+/** `coconut 30% olive 70%` has no commas, yet only one meaning. */
+function withBreaks(text: string): string {
+  return /^\p{L}/u.test(text) ? text.replace(/(\p{L}\s*[\d.,]+\s*%)\s+(?=\p{L})/gu, '$1;') : text;
+}
+
+function blendOfPercents(entries: readonly Entry[], percents: readonly number[]): OilBlend {
+  const sum = percents.reduce((total, percent) => total + percent, 0);
+  const rounding = Math.min(MOST_ROUNDING, 0.5 * entries.length) + 1e-9;
+  if (Math.abs(sum - 100) > rounding) refuse('oils-percent-sum', { sum });
+  return { shares: merged(entries, sum), totalGrams: undefined };
+}
+
+function blendOfMasses(entries: readonly Entry[]): OilBlend {
+  const total = entries.reduce((sum, { share }) => sum + sizeOf(share), 0);
+  return { shares: merged(entries, total), totalGrams: total };
+}
+
+function sizeOf(share: Share): number {
+  return 'percent' in share ? share.percent : share.grams;
+}
+
+/** Shares of `total`; an oil named twice is one oil. */
+function merged(entries: readonly Entry[], total: number): OilBlend['shares'] {
+  const byOil = new Map<Oil, number>();
+  for (const { oil, share } of entries) byOil.set(oil, (byOil.get(oil) ?? 0) + sizeOf(share) / total);
+  return [...byOil].map(([oil, share]) => ({ oil, share }));
+}
+
+/** `olive 50%`, `50% olive`, `olive: 500 g`, `500 g of olive`, `olive 50`. */
+function readEntry(piece: string): Entry {
+  if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: shown(piece) });
+  const percentLast = /^(.*\p{L})[\s:=-]*([\d.,]+)\s*(?:%|percent|por ciento)?$/iu.exec(piece);
+  if (percentLast) return { oil: findOil(percentLast[1]!), share: positivePercent(percentLast[2]!, piece) };
+  const percentFirst = /^([\d.,]+)\s*(?:%|percent|por ciento)\s*(?:of\s|de\s)?(.+)$/iu.exec(piece);
+  if (percentFirst)
+    return { oil: findOil(percentFirst[2]!), share: positivePercent(percentFirst[1]!, piece) };
+  const first = leadingAmount(piece);
+  if (first !== undefined && first.rest !== '') {
+    return { oil: findOil(first.rest), share: massOf(first.amount, piece) };
+  }
+  const last = /^(.*?\p{L})[\s:=-]+(\d.*)$/u.exec(piece);
+  if (last) return { oil: findOil(last[1]!), share: massOf(parseAmount(last[2]!), piece) };
+  if (knownOil(piece) !== undefined) refuse('oil-without-amount', { text: shown(piece) });
+  findOil(piece);
+  return refuse('oil-without-amount', { text: shown(piece) });
+}
+
+function positivePercent(written: string, piece: string): Share {
+  const percent = readDecimal(written)[0];
+  if (percent === undefined || !(percent > 0)) refuse('oil-without-amount', { text: shown(piece) });
+  return { percent };
+}
+
+function massOf(amount: Amount, piece: string): Share {
+  if (amount.measure === 'volume') refuse('oil-by-volume', { text: shown(piece) });
+  return { grams: amount.grams };
+}

@@ -1,0 +1,228 @@
+import type { CarrierAdvice } from '../../dispersion/advice.ts';
+import { type AdditiveEffect, additiveById } from '../additives.ts';
+import type { Filled } from '../portions/portions.ts';
+import type { AdditiveId, PlanRequest, Swirl } from '../request.ts';
+import type { LyePart } from './plan-answer.ts';
+import type { PrepStepId, PrepSteps, TimelineStep, Trace, Wetting } from './prep-step.ts';
+
+/** What the timeline needs to know of the batch besides its portions. */
+export type TimelineFacts = {
+  readonly lye: readonly LyePart[];
+  /** Plain water in the lye jug, after what is held back. */
+  readonly waterGrams: number;
+  readonly oilGrams: number;
+  /** How far the lye water warms by itself, K. */
+  readonly lyeRise: number;
+  readonly additives: readonly { readonly id: AdditiveId; readonly grams: number }[];
+  readonly ovenC: number;
+  readonly peakHours: number;
+  readonly peakCoreC: number;
+  /** True when white pigment is in a loaf that runs hot. */
+  readonly keepCool: boolean;
+};
+
+/** How thick the batter should be when it is split, by what is done with it (common practice). */
+export const TRACE_FOR: Readonly<Record<Swirl, Trace>> = {
+  'in-the-pot': 'light',
+  drop: 'light',
+  layered: 'medium',
+  hanger: 'light',
+  single: 'light',
+};
+
+/** Minutes (common practice). */
+const GEAR_LEAD = 5;
+const SOAK_BEFORE_LYE = 10;
+const OILS_LEAD = 40;
+const QUICK_WETTING_LEAD = 20;
+const BLENDING = 6;
+const PER_PORTION = 2;
+const UNMOULD_HOURS = 24;
+/** Tap water, C, and the slowness with which a jug of 500 g of lye water comes down to the room, minutes to 1/e. */
+const TAP_C = 20;
+/** What a jug keeps of the heat of dissolving while it is stirred (common practice: 33 % lye reaches 90 C and more). */
+const KEPT = 0.85;
+const JUG_COOLING = 60;
+const JUG_GRAMS = 500;
+/** Lye water is "down" when it is this near the pouring temperature, K, and never sooner than this many minutes. */
+const NEAR = 5;
+const SHORTEST_COOLING = 30;
+
+/** How hot lye water gets from tap water, C, less what the jug loses meanwhile. */
+function hottestLye(riseK: number): number {
+  return TAP_C + KEPT * riseK;
+}
+
+/**
+ * Minutes for lye water to cool from its hottest to near the start temperature in a room: a lumped jug whose slowness
+ * grows with the cube root of its mass. An estimate: a cold water bath halves it.
+ */
+export function lyeCoolingMinutes(
+  solutionGrams: number,
+  riseK: number,
+  setting: { readonly startC: number; readonly roomC: number },
+): number {
+  const hottest = hottestLye(riseK);
+  const goal = Math.max(setting.startC, setting.roomC) + NEAR;
+  const slowness = JUG_COOLING * Math.cbrt(solutionGrams / JUG_GRAMS);
+  const minutes =
+    hottest <= goal ? 0 : slowness * Math.log((hottest - setting.roomC) / (goal - setting.roomC));
+  return Math.max(SHORTEST_COOLING, Math.ceil(minutes / 5) * 5);
+}
+
+function at<Id extends PrepStepId>(minutesBeforePour: number, step: Id, values: PrepSteps[Id]): TimelineStep {
+  return { minutesBeforePour, step, values } as TimelineStep;
+}
+
+/**
+ * The whole pour in order, each step with its minutes before pouring (negative: after): what wants time first (soaking,
+ * lye that cools), then oils and quick wetting, last the minutes in which batter thickens. Portions that are only
+ * whisked are coloured before those that are stick-blended, which thicken (common practice).
+ */
+export function timelineOf(
+  request: PlanRequest,
+  filled: Filled,
+  facts: TimelineFacts,
+): readonly TimelineStep[] {
+  const last = fromSplitting(request, filled);
+  const blendAt =
+    last.reduce((most, { minutesBeforePour }) => Math.max(most, minutesBeforePour), 0) + BLENDING;
+  const steps = [
+    ...beforeBlending(request, filled, facts, blendAt),
+    ...blending(request, facts, blendAt),
+    ...last,
+    ...afterPour(request, facts),
+  ];
+  // A stable sort: steps of the same minute stay in the order they were thought of.
+  return steps.sort((a, b) => b.minutesBeforePour - a.minutesBeforePour);
+}
+
+type ColourStep = {
+  readonly wet: CarrierAdvice['wet'];
+  readonly values: Wetting;
+};
+
+/** What each dry colour needs before it meets batter; bought dispersions need nothing. */
+function colourSteps(request: PlanRequest, filled: Filled): readonly ColourStep[] {
+  return request.portions.flatMap((portion, which) =>
+    (filled.portions[which]?.doses ?? []).flatMap((dose, index) => {
+      const { asked, carrier: wished } = portion.colours[index]!;
+      const { choice: carrier, spoons: carrierSpoons, wet } = dose.carrier;
+      const values: Wetting = {
+        colour: asked.colourant.names,
+        spoons: dose.spoons,
+        carrier,
+        carrierSpoons,
+        oil: wished?.oil?.names,
+        dipped: wished?.dipped === true,
+      };
+      return asked.premix === undefined ? [{ wet, values }] : [];
+    }),
+  );
+}
+
+function beforeBlending(
+  request: PlanRequest,
+  filled: Filled,
+  facts: TimelineFacts,
+  blendAt: number,
+): TimelineStep[] {
+  const { heat } = request;
+  const lyeGrams = facts.lye.reduce((sum, { grams }) => sum + grams, 0);
+  const lyeAt = blendAt + lyeCoolingMinutes(lyeGrams + facts.waterGrams, facts.lyeRise, heat);
+  const colours = colourSteps(request, filled);
+  const soaking = colours.filter(({ wet }) => wet === 'soak');
+  const dippedGrams = filled.taken.dipped.reduce((sum, { grams }) => sum + grams, 0);
+  const oilsAt = blendAt + OILS_LEAD;
+  const soakAt = dippedGrams > 0 ? oilsAt - 10 : lyeAt + SOAK_BEFORE_LYE;
+  const quickAt = blendAt + QUICK_WETTING_LEAD;
+  const doing = (effect: AdditiveEffect) =>
+    facts.additives.filter(({ id }) => additiveById(id).effects.includes(effect));
+  return [
+    at(lyeAt + SOAK_BEFORE_LYE + GEAR_LEAD, 'gear-on', {}),
+    ...soaking.map(({ values }) => at(soakAt, 'soak-colour', values)),
+    // Acid goes in while the water is still only water: stirred into lye it would boil up.
+    ...doing('eats-lye').map(({ id, grams }) => at(lyeAt, 'dissolve-acid', { additive: id, grams })),
+    at(lyeAt, 'mix-lye', {
+      lye: facts.lye.map(({ alkali, grams }) => ({ alkali, grams })),
+      waterGrams: facts.waterGrams,
+      holdBackGrams: filled.taken.holdBackGrams,
+      hottestC: hottestLye(facts.lyeRise),
+    }),
+    ...doing('replaces-water').map(({ id, grams }) => at(lyeAt, 'milk-lye', { additive: id, grams })),
+    at(oilsAt, 'weigh-oils', { grams: facts.oilGrams }),
+    at(oilsAt, 'melt-oils', { startC: heat.startC }),
+    ...(dippedGrams > 0 ? [at(oilsAt - 5, 'dip-oil', { grams: dippedGrams })] : []),
+    ...(soaking.length > 0 ? [at(quickAt, 'stir-in-passing', { count: soaking.length })] : []),
+    ...colours
+      .filter(({ wet }) => wet !== 'soak')
+      .map(({ wet, values }) => at(quickAt, wet === 'froth' ? 'froth-colour' : 'stir-colour', values)),
+    at(blendAt + 10, 'line-mould', {}),
+    ...(heat.process === 'oven' ? [at(blendAt + 10, 'warm-oven', { ovenC: facts.ovenC })] : []),
+    at(blendAt + 3, 'check-temperatures', { startC: heat.startC }),
+  ];
+}
+
+function blending(request: PlanRequest, facts: TimelineFacts, blendAt: number): TimelineStep[] {
+  const stirredIn = facts.additives.filter(
+    ({ id }) =>
+      !additiveById(id).effects.some(effect => effect === 'replaces-water' || effect === 'eats-lye'),
+  );
+  return [
+    at(blendAt, 'lye-into-oils', { trace: TRACE_FOR[request.swirl] }),
+    ...stirredIn.map(({ id, grams }) => at(blendAt - 2, 'add-additive', { additive: id, grams })),
+  ];
+}
+
+/** From the split to the pour: whisked portions, then stick-blended ones, scent last of all in each. */
+function fromSplitting(request: PlanRequest, filled: Filled): TimelineStep[] {
+  const portions = filled.portions.map((portion, which) => ({
+    portion,
+    colours: (request.portions[which]?.colours ?? []).map(({ asked }) => asked.colourant.names),
+    stickBlended: portion.doses.find(({ carrier }) => carrier.blend === 'stick-blend'),
+  }));
+  const coloured = portions.filter(({ colours }) => colours.length > 0);
+  const order = [
+    ...coloured.filter(({ stickBlended }) => stickBlended === undefined),
+    ...coloured.filter(({ stickBlended }) => stickBlended !== undefined),
+  ];
+  const scented = filled.portions.filter(({ fragranceGrams }) => fragranceGrams > 0);
+  const scentAt = scented.length > 0 ? PER_PORTION : 0;
+  const steps = order.map(({ portion: { name }, colours, stickBlended }, place) => {
+    const minutes = scentAt + PER_PORTION * (order.length - place);
+    return stickBlended === undefined
+      ? at(minutes, 'whisk-portion', { name, colours })
+      : at(minutes, 'stick-blend-portion', { name, colours, carrier: stickBlended.carrier.choice });
+  });
+  const splitAt = scentAt + PER_PORTION * (order.length + 1);
+  const cups = filled.portions.map(({ name, millilitres }) => ({ name, millilitres }));
+  return [
+    ...(cups.length > 1 ? [at(splitAt, 'split', { portions: cups })] : []),
+    ...steps,
+    ...scented.map(({ name, fragranceGrams }) =>
+      at(scentAt, 'scent-portion', { name, grams: fragranceGrams }),
+    ),
+    pouring(request.swirl, filled),
+  ];
+}
+
+function pouring(swirl: Swirl, filled: Filled): TimelineStep {
+  const order = filled.portions.map(({ name }) => name);
+  return swirl === 'layered' ? at(0, 'pour-layered', { order }) : at(0, `pour-${swirl}`, {});
+}
+
+function afterPour(request: PlanRequest, facts: TimelineFacts): TimelineStep[] {
+  const hours = Math.max(0.5, Math.round(facts.peakHours * 2) / 2);
+  const keep = {
+    ambient: facts.keepCool ? at(-5, 'keep-cool', {}) : at(-5, 'leave-open', {}),
+    insulated: at(-5, 'wrap', {}),
+    oven: at(-5, 'into-oven', { ovenC: facts.ovenC }),
+    fridge: at(-5, 'into-fridge', {}),
+  } as const;
+  return [
+    keep[request.heat.process],
+    at(-10, 'clean-up', {}),
+    at(-60 * hours, 'watch-heat', { hours, peakC: facts.peakCoreC }),
+    at(-60 * UNMOULD_HOURS, 'unmould', { hours: UNMOULD_HOURS }),
+  ];
+}

@@ -1,0 +1,135 @@
+import type { DoseAsked } from '../../dosing/request.ts';
+import { type HeatProcess, type HeatSetting, type MouldMaterial, USUAL_HEAT } from '../../heat/setting.ts';
+import { parseTemperature } from '../../heat/temperature.ts';
+import { MEASURES, type Measures } from '../../quantities/units.ts';
+import { refuse } from '../../refusal.ts';
+import { parseAdditives } from '../additives.ts';
+import { parseSize } from '../batch-size.ts';
+import { parseFragrance, parseLye } from '../lye/lye-choice.ts';
+import { parseWater } from '../lye/water.ts';
+import { parseOils } from '../oils/oil-list.ts';
+import { parsePortions } from '../portions/portion-list.ts';
+import type { BatchSize, LyeChoice, OilBlend, PlanRequest, PortionAsk, Swirl } from '../request.ts';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    'size-missing': Record<never, never>;
+  }
+}
+
+/** A plan as it is written: one text or number an option, so that a recipe can be kept as its own words. */
+export type WrittenPlan = {
+  readonly oils: string;
+  /** May be left out where the oils come by weight. */
+  readonly size?: string;
+  /** Percent. */
+  readonly superfat?: number;
+  readonly lye?: string;
+  /** Percent, of the one alkali or of both. */
+  readonly purity?: number;
+  readonly water?: string;
+  readonly portions?: string;
+  readonly additives?: string;
+  readonly fragrance?: string;
+  /** Grams that the scale steps in. */
+  readonly scale?: number;
+  /** Percent of the batter. */
+  readonly reserve?: number;
+  readonly swirl?: Swirl;
+  readonly process?: HeatProcess;
+  readonly material?: MouldMaterial;
+  readonly room?: string;
+  readonly start?: string;
+  readonly oven?: string;
+};
+
+/** A plan that is read but for its colours, which the door finds on shelf or in catalogue. */
+export type ReadPlan = Omit<PlanRequest, 'portions'> & { readonly portions: readonly PortionAsk[] };
+
+/** What is taken when nothing is said (common practice). */
+const USUAL = { superfat: 5, lye: 'NaOH', water: '33% lye', scale: 0.1, reserve: 2 } as const;
+
+/**
+ * Reads a whole plan, with the usual where nothing is said: 5 % superfat, NaOH, 33 % lye, a 0.1 g scale, 2 % reserve.
+ * Throws a Refusal `size-missing`, or one of any option's own.
+ */
+export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us): ReadPlan {
+  const oils = parseOils(written.oils);
+  return {
+    oils,
+    size: sizeOf(written.size, oils),
+    superfatPercent: written.superfat ?? USUAL.superfat,
+    lye: withPurity(parseLye(written.lye ?? USUAL.lye), written.purity),
+    water: parseWater(written.water ?? USUAL.water),
+    portions: parsePortions(written.portions ?? '', measures),
+    additives: parseAdditives(written.additives ?? ''),
+    fragrance: written.fragrance === undefined ? undefined : parseFragrance(written.fragrance),
+    scaleStepGrams: written.scale ?? USUAL.scale,
+    reservePercent: written.reserve ?? USUAL.reserve,
+    swirl: written.swirl ?? 'in-the-pot',
+    heat: heatOf(written),
+    measures,
+  };
+}
+
+function sizeOf(written: string | undefined, { totalGrams }: OilBlend): BatchSize {
+  if (written !== undefined) return parseSize(written);
+  return totalGrams === undefined ? refuse('size-missing', {}) : { by: 'oils', grams: totalGrams };
+}
+
+function withPurity(lye: LyeChoice, percent: number | undefined): LyeChoice {
+  if (percent === undefined) return lye;
+  const purity = percent / 100;
+  if (lye.kind === 'both') return { naohPurity: purity, kohPurity: purity, ...lye };
+  return lye.kind === 'NaOH' ? { naohPurity: purity, ...lye } : { kohPurity: purity, ...lye };
+}
+
+function heatOf({ process, material, room, start, oven }: WrittenPlan): HeatSetting {
+  return {
+    process: process ?? USUAL_HEAT.process,
+    material: material ?? USUAL_HEAT.material,
+    roomC: room === undefined ? USUAL_HEAT.roomC : parseTemperature(room),
+    startC: start === undefined ? USUAL_HEAT.startC : parseTemperature(start),
+    ...(oven === undefined ? {} : { ovenC: parseTemperature(oven) }),
+  };
+}
+
+/** The colours a read plan names, as typed, each once: what the door has to find. */
+export function coloursNamed(read: ReadPlan): readonly string[] {
+  return [...new Set(read.portions.flatMap(({ colours }) => colours.map(({ text }) => text)))];
+}
+
+/** A colourant as found, with what is known of the member's own jar. */
+export type FoundColour = Omit<DoseAsked, 'strength' | 'carrier'>;
+
+/**
+ * The plan with its colours found: `find` is asked for each of {@link coloursNamed}. A portion without a label is named
+ * after its colours, or `plain` or `rest`, which `src/words` translates; names are made unlike.
+ */
+export function withColours(read: ReadPlan, find: (text: string) => FoundColour): PlanRequest {
+  const taken = new Map<string, number>();
+  return {
+    ...read,
+    portions: read.portions.map(portion => ({
+      name: unlike(nameOf(portion), taken),
+      share: portion.share,
+      scented: portion.scented,
+      colours: portion.colours.map(({ text, strength, carrier }) => ({
+        asked: { ...find(text), strength },
+        carrier,
+      })),
+    })),
+  };
+}
+
+function nameOf({ name, colours, share }: PortionAsk): string {
+  if (name !== undefined) return name;
+  if (colours.length > 0) return colours.map(({ text }) => text).join(' + ');
+  return share.by === 'rest' ? 'rest' : 'plain';
+}
+
+function unlike(name: string, taken: Map<string, number>): string {
+  const count = (taken.get(name) ?? 0) + 1;
+  taken.set(name, count);
+  return count === 1 ? name : `${name} ${count}`;
+}

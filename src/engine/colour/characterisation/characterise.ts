@@ -1,0 +1,129 @@
+import type { Film } from '../mixing/films.ts';
+import { reflectanceOfRatio } from '../mixing/kubelka-munk.ts';
+import { ORDINARY_SURFACE, type SaundersonSurface, saundersonReflectance } from '../mixing/saunderson.ts';
+import { type BorderedSystem, solveBordered } from './bordered-cholesky.ts';
+import { type FilmFit, KubelkaMunkFit } from './kubelka-munk-fit.ts';
+
+/** How strongly the fit believes what it knows before any film. All are spreads (one standard deviation). */
+export type CharacteriseSettings = {
+  readonly surface: SaundersonSurface;
+  /** Of a reading, in the cube root of reflectance (0.03 is about three units of L*). */
+  readonly noise: number;
+  /** Of the change of ln S from band to band: scattering runs smoothly over wavelength. */
+  readonly scatteringStep: number;
+  /** Of the change of ln K from band to band: absorption may turn sharply. */
+  readonly absorptionStep: number;
+  /** Of ln thickness of a film about the common one. */
+  readonly thickness: number;
+  /** The common thickness, in units in which the reference white has S = 1 at 550 nm. */
+  readonly commonThickness: number;
+  /** S of the reference white falls with this power of wavelength. */
+  readonly whitePower: number;
+};
+
+/** Chosen by cross-validation over pigments left out whole; the outcome is flat about these values. */
+export const CHARACTERISE_SETTINGS: CharacteriseSettings = {
+  surface: ORDINARY_SURFACE,
+  noise: 0.03,
+  scatteringStep: 0.15,
+  absorptionStep: 0.5,
+  thickness: 0.35,
+  commonThickness: 10,
+  whitePower: 1,
+};
+
+/** Two optical constants of each pigment per unit of mass share, in units of the reference white's S. */
+export type Characterisation = {
+  readonly pigments: readonly string[];
+  /** One list a pigment, one value a band. */
+  readonly absorption: readonly Float64Array[];
+  readonly scattering: readonly Float64Array[];
+  readonly surface: SaundersonSurface;
+  /** Of the bands, nm. */
+  readonly wavelengths: readonly number[];
+};
+
+const MOST_STEPS = 40;
+
+/**
+ * Finds K and S of every pigment from all films at once: both sides of each film are predicted through the
+ * surface from K, S and the film's thickness, and the squared misfit (blunted for outliers) is made least by
+ * damped Gauss-Newton steps. S of the reference white fixes the unit.
+ * @param wavelengths of the bands, nm
+ * @param referenceWhite pigment whose S at 550 nm is 1; without it the units float, ratios still hold
+ */
+export function characterise(
+  films: readonly Film[],
+  wavelengths: readonly number[],
+  referenceWhite: string | undefined,
+  settings: CharacteriseSettings = CHARACTERISE_SETTINGS,
+): Characterisation {
+  const problem = new KubelkaMunkFit(films, wavelengths, referenceWhite, settings);
+  let fit = problem.start();
+  let cost = problem.cost(fit);
+  let damping = 1e-2;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const normal = problem.normalEquations(fit);
+    const better = firstBetter(problem, fit, cost, normal, damping);
+    if (better === undefined) break;
+    const gained = cost - better.cost;
+    ({ fit, cost } = better);
+    damping = Math.max(better.damping / 5, 1e-6);
+    if (gained < 1e-4 * cost) break;
+  }
+  return { ...problem.constants(fit), surface: settings.surface, wavelengths };
+}
+
+/** Raises the damping until a step lowers the cost; undefined when none does. */
+function firstBetter(
+  problem: KubelkaMunkFit,
+  fit: FilmFit,
+  cost: number,
+  normal: BorderedSystem,
+  from: number,
+): { fit: FilmFit; cost: number; damping: number } | undefined {
+  for (let damping = from; damping < 1e6; damping *= 4) {
+    const solution = solveBordered(damped(normal, damping));
+    if (solution === undefined) continue;
+    const next = problem.moved(fit, solution);
+    const nextCost = problem.cost(next);
+    if (nextCost < cost) return { fit: next, cost: nextCost, damping };
+  }
+  return undefined;
+}
+
+/** A copy with each diagonal entry raised by that share of itself (Levenberg and Marquardt). */
+function damped(normal: BorderedSystem, damping: number): BorderedSystem {
+  const band = normal.band.slice();
+  for (let at = normal.reach; at < band.length; at += normal.reach + 1) band[at]! *= 1 + damping;
+  return {
+    band,
+    reach: normal.reach,
+    border: normal.border.slice(),
+    corner: normal.corner.map(value => value * (1 + damping)),
+    right: normal.right.slice(),
+    cornerRight: normal.cornerRight.slice(),
+  };
+}
+
+/** True when every pigment of the mixture was characterised. */
+export function knowsAll(known: Characterisation, shares: ReadonlyMap<string, number>): boolean {
+  return [...shares.keys()].every(pigment => known.pigments.includes(pigment));
+}
+
+/** Reflectance, seen from outside, of a hiding film of that mixture (mass shares); one value a band. */
+export function hidingReflectanceOfMixture(
+  known: Characterisation,
+  shares: ReadonlyMap<string, number>,
+): number[] {
+  const bands = known.absorption[0]?.length ?? 0;
+  const parts = [...shares].map(([pigment, share]) => ({ share, at: known.pigments.indexOf(pigment) }));
+  return Array.from({ length: bands }, (_, band) => {
+    const sum = (constants: readonly Float64Array[]) =>
+      parts.reduce((total, { share, at }) => total + share * (constants[at]?.[band] ?? 0), 0);
+    return saundersonReflectance(
+      reflectanceOfRatio(sum(known.absorption) / sum(known.scattering)),
+      known.surface,
+    );
+  });
+}

@@ -1,0 +1,241 @@
+import type { Block, Reply } from '../conversation/reply.ts';
+import { colourantById } from '../engine/colourants/catalogue.ts';
+import type { AlkaliBehaviour } from '../engine/colourants/colourant.ts';
+import { practicalSpoons } from '../engine/quantities/spoons.ts';
+import { permittedUses } from '../engine/stability/permitted.ts';
+import type { Component, IngredientReport, PowderKind } from '../engine/stability/report.ts';
+import { substanceById } from '../engine/stability/substances/index.ts';
+import type { Meant } from '../records/shelf/meant.ts';
+import type { Words } from '../words/index.ts';
+import { evidenceLines, identityName, type Weighed, weighedBlock } from './evidence.ts';
+import { lawBlock, lawSummary } from './law.ts';
+
+/** Longest piece of a label that is repeated, characters. */
+const longestPart = 60;
+
+/** An ingredient as its reader knows it: the label's name of it, or what the list wrote of a family. */
+function plainName({ id, as }: Component): string {
+  const substance = substanceById(id);
+  if (!substance) return as.slice(0, longestPart);
+  // Of a family the list's own word is the closer one, unless it is a whole bracketed list.
+  return substance.family && as.length <= longestPart && !as.includes('(') ? as : substance.names[0];
+}
+
+/** The name with the one number it has. */
+function partName(part: Component): string {
+  const { ci } = part;
+  const name = plainName(part);
+  return ci && !name.includes(ci) && !ci.includes(',') ? `${name} (CI ${ci})` : name;
+}
+
+/** What a behaviour means, in a sentence; a colour or condition nobody knows asks for a test bar. */
+export function verdictSentence(
+  behaviour: AlkaliBehaviour,
+  { towards, on }: { readonly towards?: string | undefined; readonly on?: string | undefined },
+  say: Words,
+): string {
+  const { alkali, towards: colours, on: conditions } = say.stability;
+  const colour = (colours as Readonly<Record<string, string>>)[towards ?? ''];
+  const condition = (conditions as Readonly<Record<string, string>>)[on ?? ''];
+  switch (behaviour) {
+    case 'shifts':
+    case 'destroyed':
+      return colour ? alkali[behaviour]({ towards: colour }) : alkali.unknown();
+    case 'conditional':
+      return condition ? alkali.conditional({ on: condition }) : alkali.unknown();
+    default:
+      return alkali[behaviour]();
+  }
+}
+
+/** What decides the verdict: the first ingredient that behaves like the whole. */
+export const deciding = ({ components, verdict }: IngredientReport): Component | undefined =>
+  components.find(({ alkali, ifPresent }) => alkali === verdict && !ifPresent) ??
+  components.find(({ alkali }) => alkali === verdict);
+
+/** The verdict of a whole powder in a sentence. */
+export const wholeVerdict = ({ report, colourant }: Meant, say: Words): string =>
+  verdictSentence(
+    report.verdictIfPresent === 'never' ? 'never' : report.verdict,
+    { towards: report.towards, on: colourant?.alkali.on ?? deciding(report)?.on },
+    say,
+  );
+
+/** The name of what was asked about: the member's jar, or the catalogue's name; undefined for a bare list. */
+export const meantName = ({ item, colourant }: Meant, say: Words): string | undefined =>
+  item?.name ?? colourant?.names[say.language];
+
+/** The first line of a check: what happens in raw soap, and toward which colour. */
+function checkHeadline(meant: Meant, say: Words): string {
+  const name = meantName(meant, say);
+  const weak = weakIfPresent(meant.report);
+  const verdict =
+    meant.report.verdict === 'stable' && weak.length > 0 && meant.report.verdictIfPresent !== 'never'
+      ? say.checking.holdsUnless({ names: weak.map(plainName) })
+      : wholeVerdict(meant, say);
+  return name ? say.checking.named({ name, verdict: lower(verdict) }) : verdict;
+}
+
+/**
+ * What a checked list says: suitability first, then what the group saw, dose and carriers, then law and sources in
+ * small print.
+ */
+export function checkReply(meant: Meant, weighed: Weighed | undefined, say: Words): Reply {
+  const { report, identity } = meant;
+  const uses = report.components.map(component => ({ component: component.id, ...permittedUses(component) }));
+  return {
+    kind: 'reply',
+    headline: checkHeadline(meant, say),
+    data: {
+      ...report,
+      permitted: {
+        us: uses.flatMap(({ component, us }) => us.map(use => ({ component, ...use }))),
+        eu: uses.flatMap(({ component, eu }) => eu.map(use => ({ component, ...use }))),
+      },
+      ...(identity !== undefined && { colour: identity }),
+      ...(weighed && { evidence: weighed }),
+    },
+    blocks: [
+      ...partsBlock(meant, say),
+      ...texts(perhaps(report, say), strange(report, say)),
+      ...evidenceBlocks(meant, weighed, say),
+      ...doseBlock(meant, say),
+      ...texts(
+        report.predispersedIn &&
+          say.stability.predispersed({ carrier: say.colourants.carriers[report.predispersedIn] }),
+        ...hintsOf(meant, say),
+        ...(report.verdictIfPresent === 'never'
+          ? [say.stability.permitted.lyeFirst]
+          : [say.checking.sure({ level: say.stability.confidence[report.confidence] })]),
+      ),
+      ...lawSummary(report, say),
+      lawBlock(report, say),
+      sourcesBlock(meant, say),
+    ],
+    cautions: report.dose ? [{ id: 'raw-batter', text: say.dosing.cautions['raw-batter']({}) }] : [],
+  };
+}
+
+/** What the group saw, where anybody did. */
+function evidenceBlocks(
+  { item, identity = '' }: Meant,
+  weighed: Weighed | undefined,
+  say: Words,
+): readonly Block[] {
+  if (!weighed) return [];
+  const lines = evidenceLines(item?.name ?? identityName(identity, say), weighed, say);
+  return lines.length === 0 ? [] : [...texts(lines.join(' ')), weighedBlock(weighed, say)];
+}
+
+const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
+
+const texts = (...lines: readonly (string | undefined)[]): readonly Block[] => {
+  const text = lines.filter(Boolean).join('\n');
+  return text === '' ? [] : [{ kind: 'text', text }];
+};
+
+/** Each ingredient that does not simply hold, and those that do in one row; nothing where there is only one. */
+function partsBlock({ report, colourant }: Meant, say: Words): readonly Block[] {
+  const { components, unknown } = report;
+  if (components.length === 0 || (components.length === 1 && (colourant || unknown.length === 0))) return [];
+  const holding = components.filter(({ alkali }) => alkali === 'stable').map(partName);
+  const bySentence = new Map<string, string[]>();
+  for (const part of components.filter(({ alkali }) => alkali !== 'stable')) {
+    const sentence = lower(verdictSentence(part.alkali, part, say));
+    bySentence.set(sentence, [...(bySentence.get(sentence) ?? []), partName(part)]);
+  }
+  const rows = [...bySentence].map(([verdict, names]) => say.checking.part({ names, verdict }));
+  const all = holding.length > 0 ? [...rows, say.checking.holds({ names: holding })] : rows;
+  return [{ kind: 'rows', title: say.checking.inside, rows: all }];
+}
+
+/** The weakest ingredients that the list only may contain, where they would change the verdict. */
+const weakIfPresent = ({ components, verdict, verdictIfPresent }: IngredientReport) =>
+  verdict === verdictIfPresent
+    ? []
+    : components.filter(({ ifPresent, alkali }) => ifPresent && alkali !== 'stable' && alkali !== verdict);
+
+function perhaps(report: IngredientReport, say: Words) {
+  const weak = weakIfPresent(report);
+  return weak.length === 0 ? undefined : say.checking.perhapsWorse({ names: weak.map(plainName) });
+}
+
+const strange = ({ unknown }: IngredientReport, say: Words) =>
+  unknown.length === 0
+    ? undefined
+    : say.stability.notRecognised({ names: unknown.map(name => name.slice(0, longestPart)).slice(0, 8) });
+
+/** The name of what a powder is. */
+export const kindName = (kind: PowderKind, say: Words): string =>
+  ({ ...say.colourants.kinds, ...say.stability.kinds })[kind];
+
+function doseBlock({ report }: Meant, say: Words): readonly Block[] {
+  const { kind, dose, carriers, light, verdictIfPresent } = report;
+  const kinds = { label: say.checking.kind, value: kindName(kind, say), note: say.colourants.light[light] };
+  if (verdictIfPresent === 'never') return [{ kind: 'text', text: say.checking.noDose }];
+  if (!dose)
+    return [
+      { kind: 'measures', measures: [{ label: kinds.label, value: kinds.value }] },
+      ...texts(say.checking.noDoseKnown),
+    ];
+  const spoons = (tsp: number) => say.quantities.measure(practicalSpoons(tsp).text);
+  return [
+    {
+      kind: 'measures',
+      measures: [
+        {
+          label: say.checking.fullDose,
+          value: say.checking.perCup({ spoons: spoons(dose.fullTspPerCup) }),
+          note: [
+            say.checking.most({ spoons: spoons(dose.ceilingTspPerCup) }),
+            ...(report.verdict === 'destroyed' ? [say.checking.doseInVain] : []),
+          ].join(' '),
+        },
+        {
+          label: say.checking.wetIn,
+          value: say.checking.orList(carriers.map(carrier => say.colourants.carriers[carrier])),
+          ...(carriers.includes('water') ? {} : { note: say.checking.neverWater }),
+        },
+        kinds,
+      ],
+    },
+  ];
+}
+
+/**
+ * Those hints of the catalogue's entry that the rest does not say already; of an entry that is only like it, what to
+ * take instead where both fail.
+ */
+function hintsOf({ report, colourant }: Meant, say: Words): readonly string[] {
+  const like = report.like === undefined ? undefined : colourantById(report.like);
+  if (!like || report.verdictIfPresent === 'never') return [];
+  const own = colourant?.id === like.id;
+  const spoken: Readonly<Record<string, string>> = say.colourants.hints;
+  return like.hints
+    .filter(hint =>
+      own ? !/^not-listed|^never-in-water$/.test(hint) : /instead$|coats-the-mica$/.test(hint),
+    )
+    .filter(() => own || like.alkali.behaviour === report.verdict || report.components.length === 1)
+    .flatMap(hint => spoken[hint] ?? [])
+    .slice(0, 3);
+}
+
+/** Where each statement comes from, in small print; one source once. */
+function sourcesBlock({ report, colourant }: Meant, say: Words): Block {
+  const { checking } = say;
+  const lines = new Map<string, string[]>();
+  const enter = (
+    source: { readonly source: string; readonly trust: keyof typeof checking.trust },
+    name: string,
+  ) => {
+    const key = `${source.source} (${checking.trust[source.trust]})`;
+    lines.set(key, [...(lines.get(key) ?? []), name]);
+  };
+  for (const part of report.components) enter(part.source, partName(part));
+  if (colourant && report.like === colourant.id) {
+    enter(colourant.origins.dose, checking.doseSource);
+    enter(colourant.origins.carriers, checking.carrierSource);
+  }
+  const all = [...lines].map(([source, names]) => `${[...new Set(names)].join(', ')}: ${source}`);
+  return { kind: 'text', text: checking.sources({ lines: all }), folds: true };
+}

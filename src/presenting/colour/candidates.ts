@@ -1,0 +1,87 @@
+import type { Context } from '../../conversation/context.ts';
+import { ceilingPerCup, pigmentPerTeaspoon } from '../../engine/colour/jars/jar-spoons.ts';
+import type { JarCandidate } from '../../engine/colour/matching/match-jars.ts';
+import { colourantById, colourants } from '../../engine/colourants/catalogue.ts';
+import type { AlkaliBehaviour, ColourantKind } from '../../engine/colourants/colourant.ts';
+import type { Measures } from '../../engine/quantities/units.ts';
+import { listShelf } from '../../records/shelf/index.ts';
+import { type Jar, jarOf } from '../../records/shelf/jar.ts';
+import { colourJar, spooned } from './jars.ts';
+
+/** How likely lye spoils a colour, 0 to 1: our own choice, for ordering recipes only. */
+export const LYE_RISK: Readonly<Record<AlkaliBehaviour, number>> = {
+  stable: 0,
+  conditional: 0.3,
+  unknown: 0.5,
+  shifts: 0.6,
+  bleeds: 0.7,
+  destroyed: 1,
+  never: 1,
+};
+
+/** Kinds that bleed or fade are for those who have them, not to be sent out for. */
+const NOT_OFFERED: ReadonlySet<ColourantKind> = new Set(['dye', 'botanical']);
+
+/** A jar that a recipe may use, and its place in a request. */
+export type Usable = { readonly jar: Jar; readonly candidate: JarCandidate };
+
+/** What a recipe may be made of, and the names on the shelf of which nobody said what is in them. */
+export type Choice = { readonly usable: readonly Usable[]; readonly unidentified: readonly string[] };
+
+async function usableOf(jar: Jar, id: string, measures: Measures, context: Context): Promise<Usable> {
+  const { colourant, item } = jar;
+  const spoon = spooned(jar, measures);
+  const gramsPerTeaspoon = pigmentPerTeaspoon(spoon, measures);
+  const pigment =
+    item?.stock.grams === undefined ? undefined : item.stock.grams * (item.pigmentFraction ?? 1);
+  return {
+    jar,
+    candidate: {
+      id,
+      jar: await colourJar(jar, context),
+      gramsPerTeaspoon,
+      ceilingTspPerCup: ceilingPerCup(spoon, measures),
+      white: colourant.kind === 'white',
+      risk: LYE_RISK[colourant.alkali.behaviour],
+      ...(pigment !== undefined && { stockTeaspoons: pigment / gramsPerTeaspoon }),
+    },
+  };
+}
+
+/**
+ * The jars on the member's shelf that may colour a bar. Of two jars that do the same the fuller one stands for both:
+ * a recipe names one of them.
+ */
+export async function shelfChoice(measures: Measures, context: Context): Promise<Choice> {
+  const items = await listShelf(context.shelf);
+  const known = items.filter(({ colourant }) => colourant !== undefined && colourantById(colourant));
+  const all = await Promise.all(
+    known
+      .map(jarOf)
+      .filter(({ colourant }) => LYE_RISK[colourant.alkali.behaviour] < 1)
+      .map(jar => usableOf(jar, jar.item!.id, measures, context)),
+  );
+  const fullest = new Map<string, Usable>();
+  for (const one of all) {
+    const { jar, gramsPerTeaspoon, ceilingTspPerCup } = one.candidate;
+    const does = JSON.stringify([jar, gramsPerTeaspoon, ceilingTspPerCup]);
+    const other = fullest.get(does);
+    if (!other || stockOf(one) > stockOf(other)) fullest.set(does, one);
+  }
+  return {
+    usable: [...fullest.values()],
+    unidentified: items.filter(item => !known.includes(item)).map(({ name }) => name),
+  };
+}
+
+const stockOf = ({ candidate }: Usable): number => candidate.stockTeaspoons ?? 0;
+
+/** The catalogue's pigments that hold in lye. */
+export async function catalogueChoice(measures: Measures, context: Context): Promise<Choice> {
+  const offered = colourants.filter(
+    ({ kind, alkali, gradeOf }) =>
+      LYE_RISK[alkali.behaviour] <= LYE_RISK.conditional && gradeOf === undefined && !NOT_OFFERED.has(kind),
+  );
+  const usable = offered.map(colourant => usableOf({ colourant }, colourant.id, measures, context));
+  return { usable: await Promise.all(usable), unidentified: [] };
+}

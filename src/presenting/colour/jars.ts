@@ -1,0 +1,58 @@
+import type { Context } from '../../conversation/context.ts';
+import { lookAfterLye } from '../../engine/colour/jars/colourant-looks.ts';
+import { opticsOf } from '../../engine/colour/jars/colourant-optics.ts';
+import type { ColourJar } from '../../engine/colour/jars/jar.ts';
+import type { SpoonedJar } from '../../engine/colour/jars/jar-spoons.ts';
+import type { Measures } from '../../engine/quantities/units.ts';
+import { poolFor } from '../../records/calibrations/index.ts';
+import { calibrationOf } from '../../records/shelf/calibration.ts';
+import type { Jar } from '../../records/shelf/jar.ts';
+import type { Words } from '../../words/index.ts';
+import { nameOf } from '../dose.ts';
+
+/** Where the colour of a jar comes from. */
+export type ColourSource = 'own-bars' | 'shared-bars' | 'kind';
+
+/** A jar with what test bars of its own, else of others in the group, said of it. */
+export async function colourJar(
+  { colourant, item }: Jar,
+  { store, group, asker }: Pick<Context, 'store' | 'group' | 'asker'>,
+): Promise<ColourJar> {
+  if (!item) return { colourant: colourant.id };
+  const own = calibrationOf(item);
+  if (own) {
+    const { scale, plusMinus } = own;
+    return { colourant: colourant.id, measured: { ...scale, plusMinus } };
+  }
+  const pool = await poolFor({
+    store,
+    group,
+    member: asker.id,
+    item: { id: item.id, name: item.name, colourant: colourant.id },
+  });
+  return { colourant: colourant.id, ...(pool.length > 0 && { pool }) };
+}
+
+export const sourceOf = ({ measured, pool }: ColourJar): ColourSource =>
+  measured ? 'own-bars' : pool ? 'shared-bars' : 'kind';
+
+/** What a reader should know of where a colour comes from. */
+export function sourceView(source: ColourSource, { colourant }: Jar, say: Words): string {
+  if (source === 'own-bars') return say.colour.calibrated;
+  if (source === 'shared-bars') return say.preview.pooled;
+  if (lookAfterLye(colourant) !== undefined) return say.colour.changedByLye;
+  return opticsOf(colourant).origin.trust === 'from memory' ? say.colour.estimate : say.colour.measured;
+}
+
+/** What a spoon of the jar holds, in the member's own teaspoons. */
+export function spooned({ colourant, item }: Jar, { teaspoon }: Pick<Measures, 'teaspoon'>): SpoonedJar {
+  const { spoonWeight } = item?.lot ?? {};
+  return {
+    colourant,
+    ...(spoonWeight && { gramsPerTeaspoon: (spoonWeight.grams * teaspoon) / spoonWeight.spoonMillilitres }),
+    ...(item?.pigmentFraction !== undefined && { pigmentFraction: item.pigmentFraction }),
+  };
+}
+
+/** The name its reader knows a jar by: their own, else the colourant's. */
+export const knownAs = ({ item, colourant }: Jar, say: Words): string => item?.name ?? nameOf(colourant, say);

@@ -1,0 +1,36 @@
+import type { BarPrediction } from '../../engine/colour/mixing/bar.ts';
+import type { WrittenBase } from '../../engine/colour/reading/base-text.ts';
+import type { Lab } from '../../engine/colour/spectra/cielab.ts';
+import type { Words } from '../../words/index.ts';
+
+/** Whole units: the error itself is a guess. */
+export const whole = (units: number): number => Math.max(1, Math.round(units));
+/** A difference of colour to a tenth. */
+export const tenth = (deltaE: number): string => String(Math.round(deltaE * 10) / 10);
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+export const wordOf = ({ word }: Pick<BarPrediction, 'word'>, say: Words): string => say.colour.names[word];
+
+/** The base as it was said: its cast, or that it goes by the oils. */
+export const baseView = ({ shade }: WrittenBase, say: Words): string =>
+  shade === undefined ? say.preview.ofOils : say.colour.bases[shade];
+
+export const gelView = (gelled: boolean, { colour }: Words): string =>
+  gelled ? colour.gelled : colour.notGelled;
+
+/** The same prediction for programs, nothing that no eye can see. */
+export const predictedData = ({ lab, ...rest }: BarPrediction) => ({ ...rest, lab: rounded(lab) });
+
+/** CIELAB to a hundredth. */
+export const rounded = ({ l, a, b }: Lab): Lab => ({ l: hundredth(l), a: hundredth(a), b: hundredth(b) });
+const hundredth = (value: number) => Math.round(value * 100) / 100;
+
+/** What one colour cannot tell: pearl, glow, more than a screen shows. */
+export function looksView(predicted: BarPrediction, { colour }: Words): readonly string[] {
+  return [
+    ...(predicted.pearl ? [colour.pearl] : []),
+    ...(predicted.fluorescent ? [colour.fluorescent] : []),
+    ...(predicted.onScreen ? [] : [colour.offScreen]),
+  ];
+}

@@ -1,0 +1,77 @@
+import { colourants } from '../../engine/colourants/catalogue.ts';
+import type { ResultCounts } from '../../engine/stability/evidence.ts';
+import { identitiesAlike } from '../../engine/stability/identity.ts';
+import { evidence, evidenceOn, part, under } from '../keys.ts';
+import { read } from '../record.ts';
+import { type Entry, everything, type Span } from '../store.ts';
+import { filed } from './filed.ts';
+import type { EvidenceScope, Report } from './report.ts';
+import { reportKind } from './schema.ts';
+import { sharedWith } from './sharing.ts';
+
+/** A report, and whether the member who looks made it. */
+export type ReportView = Report & { readonly mine: boolean };
+
+/** What was seen of a colour: here one by one, in other groups that share only as counts. */
+export type Evidence = { readonly here: readonly ReportView[]; readonly elsewhere: ResultCounts };
+
+/** How often each result was reported. */
+export function tally(reports: readonly Pick<Report, 'result'>[]): ResultCounts {
+  const of = (result: Report['result']) => reports.filter(report => report.result === result).length;
+  return { held: of('held'), shifted: of('shifted'), faded: of('faded'), bled: of('bled') };
+}
+
+/** `member/process` of a report's key: the same member's report in a second group is the same report. */
+const makerOf = ({ key }: Entry): string => key.split('/').slice(2).join('/');
+
+const newestFirst = (a: Report, b: Report) => b.at.getTime() - a.at.getTime();
+
+function viewOf(entry: Entry, viewer: string): ReportView {
+  const mine = entry.key.split('/')[3] === part(viewer);
+  return { ...read(reportKind, entry.key, entry.value), mine };
+}
+
+const entriesIn = async ({ store }: EvidenceScope, spans: readonly Span[]): Promise<readonly Entry[]> =>
+  (await Promise.all(spans.map(span => everything(store, span)))).flat();
+
+/**
+ * Every report on a colour, newest first, those on its bare ingredients and on their catalogue entries included; and
+ * the counts of other groups where both share.
+ */
+export async function reportsOn(scope: EvidenceScope, identity: string, viewer: string): Promise<Evidence> {
+  const colours = identitiesAlike(identity).map(filed);
+  const own = await entriesIn(
+    scope,
+    colours.map(colour => under(evidenceOn(scope.group, colour))),
+  );
+  const known = new Set(own.map(makerOf));
+  const others = await entriesIn(
+    scope,
+    (await sharedWith(scope)).flatMap(group => colours.map(colour => under(evidenceOn(group, colour)))),
+  );
+  const shared = new Map(others.filter(entry => !known.has(makerOf(entry))).map(one => [makerOf(one), one]));
+  return {
+    here: own.map(entry => viewOf(entry, viewer)).toSorted(newestFirst),
+    elsewhere: tally([...shared.values()].map(({ key, value }) => read(reportKind, key, value))),
+  };
+}
+
+/** The identity that a button's filing stands for; undefined when no report is left that would tell. */
+export async function identityFiled(
+  { store, group }: EvidenceScope,
+  colour: string,
+): Promise<string | undefined> {
+  const known = colourants.flatMap(({ id }) => identitiesAlike(id)).find(one => filed(one) === colour);
+  if (known !== undefined) return known;
+  const { from, to } = under(evidenceOn(group, colour));
+  const [entry] = await store.range(from, to, 1);
+  return entry && read(reportKind, entry.key, entry.value).identity;
+}
+
+/** Every report of the group, by colour, the newest of each first. */
+export async function everyReport(scope: EvidenceScope, viewer: string): Promise<readonly ReportView[]> {
+  const entries = await everything(scope.store, under(evidence(scope.group)));
+  return entries
+    .map(entry => viewOf(entry, viewer))
+    .toSorted((a, b) => a.identity.localeCompare(b.identity) || newestFirst(a, b));
+}

@@ -1,0 +1,75 @@
+import { StoreFailure } from '../failure.ts';
+import { shelfIdempotency } from '../keys.ts';
+import { type RecordOf, read, written } from '../record.ts';
+import { add, type Write } from '../store.ts';
+import { idempotencyKind } from './schema.ts';
+import type { Change, Outcome, Shelf } from './shelf.ts';
+import { type ItemSnapshot, readShelf, toGrams, toMilligrams } from './snapshot.ts';
+
+/** A change worked out on the shelf as it was read: what to write, and what to tell. */
+export type Planned = { readonly writes: readonly Write[]; readonly outcome: Omit<Outcome, 'repeated'> };
+
+/** More changes than one member can have under way at once: past it something else is wrong. */
+const mostRounds = 1000;
+
+/**
+ * Makes a change once for its cause. The plan is made on what was read, and its writes name what must not have
+ * happened since (a ledger line, a name, a removal); if it has, everything is read and planned again. Each
+ * round that fails is one in which another change got through, so somebody always gets on.
+ */
+export async function changeOnce(
+  shelf: Shelf,
+  change: Change,
+  plan: (snapshot: readonly ItemSnapshot[]) => Planned | Promise<Planned>,
+): Promise<Outcome> {
+  const key = shelfIdempotency(shelf.member, change.cause);
+  for (let round = 0; round < mostRounds; round += 1) {
+    const [before] = await shelf.store.get([key]);
+    if (before !== undefined) return { ...outcomeOf(read(idempotencyKind, key, before)), repeated: true };
+    const { writes, outcome } = await plan(await readShelf(shelf));
+    const result = await shelf.store.commit([add(key, written(idempotencyKind, kept(outcome))), ...writes]);
+    if (result.done) return { ...outcome, repeated: false };
+  }
+  throw new StoreFailure('busy', 'write', `${key}: other changes kept coming between`);
+}
+
+/**
+ * Makes `many` changes for one cause, all of them or none, and once: like {@link changeOnce}, each under a cause of its
+ * own (`<cause>-1`, `<cause>-2`, ...). The plan gives one change each, in the same order every time.
+ */
+export async function changeAllOnce(
+  shelf: Shelf,
+  { cause, many }: Pick<Change, 'cause'> & { readonly many: number },
+  plan: (snapshot: readonly ItemSnapshot[]) => readonly Planned[],
+): Promise<readonly Outcome[]> {
+  const keys = Array.from({ length: many }, (_, n) => shelfIdempotency(shelf.member, `${cause}-${n + 1}`));
+  for (let round = 0; round < mostRounds; round += 1) {
+    const before = await shelf.store.get(keys);
+    if (before[0] !== undefined)
+      return before.map((one, n) => ({ ...outcomeOf(read(idempotencyKind, keys[n]!, one)), repeated: true }));
+    const planned = plan(await readShelf(shelf));
+    const once = planned.map(({ outcome }, n) => add(keys[n]!, written(idempotencyKind, kept(outcome))));
+    const result = await shelf.store.commit([...once, ...planned.flatMap(({ writes }) => writes)]);
+    if (result.done) return planned.map(({ outcome }) => ({ ...outcome, repeated: false }));
+  }
+  throw new StoreFailure('busy', 'write', `${keys[0]}: other changes kept coming between`);
+}
+
+const kept = ({ change, left, lowAt, ...rest }: Planned['outcome']): RecordOf<typeof idempotencyKind> => ({
+  ...rest,
+  change: change === undefined ? undefined : toMilligrams(change),
+  left: left === undefined ? undefined : toMilligrams(left),
+  lowAt: lowAt === undefined ? undefined : toMilligrams(lowAt),
+});
+
+const outcomeOf = ({
+  change,
+  left,
+  lowAt,
+  ...rest
+}: RecordOf<typeof idempotencyKind>): Planned['outcome'] => ({
+  ...rest,
+  change: change === undefined ? undefined : toGrams(change),
+  left: left === undefined ? undefined : toGrams(left),
+  lowAt: lowAt === undefined ? undefined : toGrams(lowAt),
+});

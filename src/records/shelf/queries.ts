@@ -1,0 +1,43 @@
+import { nearest, pick } from './names.ts';
+import type { LedgerLine, Shelf, ShelfItem } from './shelf.ts';
+import { readLedger, readShelf } from './snapshot.ts';
+
+const byName = new Intl.Collator('en', { sensitivity: 'base', numeric: true });
+
+/** Every item, in the order of their names. */
+export async function listShelf(shelf: Shelf): Promise<readonly ShelfItem[]> {
+  const items = (await readShelf(shelf)).map(({ item }) => item);
+  return items.sort((a, b) => byName.compare(a.name, b.name));
+}
+
+/**
+ * The one item that is meant: by its id or its exact name, else by the start of its name or of a word in it,
+ * else by a close spelling; capitals, accents and width do not matter. Refuses when there is none, or more
+ * than one.
+ */
+export async function findItem(shelf: Shelf, asked: string): Promise<ShelfItem> {
+  return pick(await listShelf(shelf), asked);
+}
+
+/** At most so many names, nearest to what was typed first: suggestions while typing. In order of names for ''. */
+export async function nearestNames(shelf: Shelf, typed: string, most: number): Promise<readonly string[]> {
+  return nearest(await listShelf(shelf), typed)
+    .slice(0, most)
+    .map(({ name }) => name);
+}
+
+/** An item and the newest lines of its ledger, newest first. */
+export async function showItem(
+  shelf: Shelf,
+  asked: string,
+  lines = 10,
+): Promise<{ readonly item: ShelfItem; readonly history: readonly LedgerLine[] }> {
+  const shelved = await readShelf(shelf);
+  const item = pick(
+    shelved.map(snapshot => snapshot.item),
+    asked,
+  );
+  const snapshot = shelved.find(one => one.item === item);
+  const history = snapshot && snapshot.lines > 0 ? await readLedger(shelf, snapshot, lines) : [];
+  return { item, history };
+}

@@ -1,0 +1,79 @@
+import { z } from 'zod';
+import { milligrams, moment, recordKind } from '../record.ts';
+
+/* What a shelf writes down. Masses are whole milligrams in here and grams everywhere else. */
+
+const action = z.enum([
+  'add',
+  'use',
+  'restock',
+  'remove',
+  'dish-test',
+  'weigh',
+  'new-lot',
+  'low-mark',
+  'ingredients',
+  'describe',
+  'calibrate',
+]);
+
+export const itemKind = recordKind('shelf item', {
+  /** The cause that added it; also a part of its key, encoded there. */
+  id: z.string().min(1),
+  name: z.string().min(1),
+  colourant: z.string().optional(),
+  pigmentFraction: z.number().gt(0).max(1).optional(),
+  since: moment,
+});
+
+/** The checkpoint of the ledger: written with each of its lines, so that no one ever adds them all up. */
+export const stockKind = recordKind('stock', { line: z.int().min(1), left: milligrams.min(0) });
+
+export const ledgerKind = recordKind('ledger line', {
+  at: moment,
+  action: z.enum(['add', 'use', 'restock', 'new-lot']),
+  change: milligrams,
+  left: milligrams.min(0),
+  lot: z.int().min(1),
+  cause: z.string(),
+});
+
+export const lowMarkKind = recordKind('low mark', { at: milligrams.min(0) });
+
+export const ingredientsKind = recordKind('ingredients', {
+  text: z.string(),
+  kind: z.string().optional(),
+  components: z.array(z.string()).optional(),
+  verdict: z.string().optional(),
+  permitted: z.strictObject({ us: z.string(), eu: z.string() }).optional(),
+});
+
+export const lotKind = recordKind('lot', { label: z.string().optional(), since: moment });
+export const dishTestKind = recordKind('dish test', {
+  result: z.enum(['water', 'oil', 'neither']),
+  at: moment,
+});
+export const spoonWeightKind = recordKind('spoon weight', {
+  grams: z.number().positive(),
+  spoonMillilitres: z.number().positive(),
+  at: moment,
+});
+export const calibrationKind = recordKind('calibration', {
+  found: z.record(z.string(), z.json()),
+  at: moment,
+});
+
+export const nameKind = recordKind('shelf name', { item: z.string() });
+export const goneKind = recordKind('removed item', { at: moment });
+
+/** What a change did, so that its second delivery can be told the same. */
+export const idempotencyKind = recordKind('shelf change', {
+  action,
+  id: z.string(),
+  name: z.string(),
+  change: milligrams.optional(),
+  left: milligrams.optional(),
+  lowAt: milligrams.optional(),
+  low: z.boolean(),
+  lot: z.int().min(1),
+});

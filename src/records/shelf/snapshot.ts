@@ -1,0 +1,105 @@
+import { StoreFailure } from '../failure.ts';
+import { ledgerLine, shelf as shelfKey, under } from '../keys.ts';
+import { type RecordKind, read } from '../record.ts';
+import { type Entry, everything } from '../store.ts';
+import {
+  calibrationKind,
+  dishTestKind,
+  ingredientsKind,
+  itemKind,
+  ledgerKind,
+  lotKind,
+  lowMarkKind,
+  spoonWeightKind,
+  stockKind,
+} from './schema.ts';
+import { type LedgerLine, type Shelf, type ShelfItem, usualLowMark } from './shelf.ts';
+
+/** An item, and how many lines its ledger has. */
+export type ItemSnapshot = { readonly item: ShelfItem; readonly lines: number };
+
+export const toGrams = (mass: number) => mass / 1000;
+export const toMilligrams = (grams: number) => Math.round(grams * 1000);
+
+/** Enough for a full shelf in one answer of the store, which is one moment of it. */
+const pageSize = 5000;
+
+/** Everything on the shelf, in no order. */
+export async function readShelf(shelf: Shelf): Promise<readonly ItemSnapshot[]> {
+  const span = under(shelfKey(shelf.member));
+  const entries = await everything(shelf.store, span, pageSize);
+  try {
+    return assemble(entries, span.from);
+  } catch (failure) {
+    // An item removed between two pages leaves half of itself: look once more before calling it corrupt.
+    if (entries.length < pageSize) throw failure;
+    return assemble(await everything(shelf.store, span, pageSize), span.from);
+  }
+}
+
+/** Item id -> what is under it by the rest of its key, `''` for the item itself. */
+type Facts = Map<string, Entry>;
+
+function assemble(entries: readonly Entry[], prefix: string): readonly ItemSnapshot[] {
+  const items = new Map<string, Facts>();
+  for (const entry of entries) {
+    const [id = '', ...rest] = entry.key.slice(prefix.length).split('/');
+    const facts = items.get(id) ?? new Map<string, Entry>();
+    facts.set(rest.join('/'), entry);
+    items.set(id, facts);
+  }
+  return [...items].map(([id, facts]) => snapshotOf(`${prefix}${id}`, facts));
+}
+
+function fact<Fields>(kind: RecordKind<Fields>, facts: Facts, rest: string): Fields | undefined {
+  const entry = facts.get(rest);
+  return entry && read(kind, entry.key, entry.value);
+}
+
+function snapshotOf(key: string, facts: Facts): ItemSnapshot {
+  const described = fact(itemKind, facts, '');
+  const newestLot = [...facts.keys()]
+    .filter(rest => /^lot\/\d+$/.test(rest))
+    .sort()
+    .at(-1);
+  const lot = newestLot === undefined ? undefined : fact(lotKind, facts, newestLot);
+  if (!described || !lot || newestLot === undefined) {
+    throw new StoreFailure('corrupt', 'read', `${key}: an item in pieces`);
+  }
+  const spoon = fact(spoonWeightKind, facts, `${newestLot}/spoon-weight`);
+  const stock = fact(stockKind, facts, 'stock');
+  const lowMark = fact(lowMarkKind, facts, 'low-mark');
+  const grams = stock && toGrams(stock.left);
+  const lowAt = lowMark ? toGrams(lowMark.at) : usualLowMark;
+  return {
+    lines: stock?.line ?? 0,
+    item: {
+      ...described,
+      ingredients: fact(ingredientsKind, facts, 'ingredients'),
+      lot: {
+        ...lot,
+        number: Number(newestLot.slice('lot/'.length)),
+        dishTest: fact(dishTestKind, facts, `${newestLot}/dish-test`)?.result,
+        spoonWeight: spoon && { grams: spoon.grams, spoonMillilitres: spoon.spoonMillilitres },
+        calibration: fact(calibrationKind, facts, `${newestLot}/calibration`)?.found,
+      },
+      stock: { grams, lowAt, low: grams !== undefined && grams <= lowAt },
+    },
+  };
+}
+
+/** The newest lines of an item's ledger, newest first. */
+export async function readLedger(
+  shelf: Shelf,
+  snapshotOf: ItemSnapshot,
+  most: number,
+): Promise<readonly LedgerLine[]> {
+  // Keys of older lines are higher, so a history is read from its newest line on, however long it is.
+  const from = ledgerLine(shelf.member, snapshotOf.item.id, snapshotOf.lines);
+  const to = ledgerLine(shelf.member, snapshotOf.item.id, 0);
+  const entries = await shelf.store.range(from, to, most);
+  return entries.map(({ key, value }) => {
+    const { change, left, cause: _cause, ...line } = read(ledgerKind, key, value);
+    return { ...line, change: toGrams(change), left: toGrams(left) };
+  });
+}

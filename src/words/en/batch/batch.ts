@@ -1,0 +1,238 @@
+import type { LyeCautionId } from '../../../engine/batch/lye/lye-cautions.ts';
+import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
+import type { PlanWarnings } from '../../../engine/batch/planning/warnings.ts';
+import type { AdditiveId } from '../../../engine/batch/request.ts';
+import type { RefusalSentences } from '../../sentence.ts';
+
+const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1, useGrouping: false });
+const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2, useGrouping: false });
+/** A tenth is what most scales show; less than that still says that it is something. */
+const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one).format(grams)} g`;
+const pc = (percent: number) => `${one.format(percent)} %`;
+const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
+
+const additives: Readonly<Record<AdditiveId, string>> = {
+  milk: 'milk',
+  'goat-milk': 'goat’s milk',
+  'coconut-milk': 'coconut milk',
+  honey: 'honey',
+  sugar: 'sugar',
+  salt: 'salt',
+  clay: 'clay',
+  'citric-acid': 'citric acid',
+  'sodium-lactate': 'sodium lactate',
+  oatmeal: 'oatmeal',
+};
+const additive = (id: AdditiveId) => additives[id];
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A portion as the member named it, or in their own language where it has no name. */
+const portionName = (name: string) =>
+  name.replace(/^plain(?= \d+$|$)/u, 'plain').replace(/^rest(?= \d+$|$)/u, 'the rest');
+
+const browning: Readonly<Record<PlanWarnings['fragrance-browns']['level'], string>> = {
+  slight: 'slightly, and late',
+  tan: 'tan to caramel',
+  brown: 'brown',
+  dark: 'dark brown',
+};
+
+type WarningSentences = { readonly [Id in keyof PlanWarnings]: (values: PlanWarnings[Id]) => string };
+
+const warnings: WarningSentences = {
+  'superfat-high': ({ percent }) => `${pc(percent)} superfat is a lot: a soft bar that may go rancid early.`,
+  'superfat-may-go-negative': ({ lowest, oil, low, high }) =>
+    `If your oils sit at the low end of their ranges, superfat could be ${pc(lowest)}: too much lye. ${oil.en} is the least certain (${low} to ${high} mg KOH/g). Raise the superfat, or use the value on your supplier’s certificate.`,
+  'lye-strong': ({ percent }) =>
+    `${pc(percent)} lye is for the experienced: it traces fast and leaves little time for colour.`,
+  'lye-weak': ({ percent }) =>
+    `${pc(percent)} lye is a lot of water: slow to set, and more risk of glycerin rivers and warping.`,
+  'lye-rounded-down': ({ grams, points }) =>
+    `Lye is rounded down by ${g(grams)} for your scale: superfat rises by ${one.format(points)} points.`,
+  'purity-assumed': ({ alkali, percent }) =>
+    percent === 100
+      ? `${alkali} is taken as pure. If the label says less, tell me: superfat is a little higher than shown.`
+      : `${alkali} is taken as ${pc(percent)} pure. Check the label: a purer one lowers superfat.`,
+  'hold-back-short': ({ carrierWaterGrams, heldBackGrams }) =>
+    `The colours bring ${g(carrierWaterGrams)} of water but only ${g(heldBackGrams)} can be held back: lye needs at least its own weight of water.`,
+  'dip-lowers-pot': ({ percent }) =>
+    `Oil dipped for colour leaves the pot at ${pc(percent)} superfat until the cups go back in. Uncoloured portions keep that figure.`,
+  'portion-superfat-high': ({ name, percent }) =>
+    `${capital(portionName(name))} ends at ${pc(percent)} superfat: softer there. Use less carrier oil, or dip it from the batch.`,
+  'portion-lye-weak': ({ name, percent }) =>
+    `${capital(portionName(name))} ends at ${pc(percent)} lye: use less water for its colour.`,
+  'fragrance-browns': ({ level }) =>
+    `Vanillin will turn the scented portions ${browning[level]}, whatever white you add. Leave the portion whose colour matters unscented.`,
+  'fragrance-limit': ({ percentOfOils }) =>
+    `${pc(percentOfOils)} fragrance is much: check the maximum on its IFRA certificate (rinse-off soap, category 9).`,
+  'additive-heats': ({ additive: id }) =>
+    `${capital(additive(id))} makes the batch run hotter and faster: soap cooler, do not insulate.`,
+  'additive-browns': ({ additive: id }) => `${capital(additive(id))} browns with lye: expect a tan base.`,
+  'additive-drinks-water': ({ additive: id }) =>
+    `${capital(additive(id))} drinks water: wet it in one to three times its weight of water first.`,
+  'additive-hardens': ({ additive: id }) =>
+    `${capital(additive(id))} hardens the bar: cut it early, it can crumble later.`,
+  'milk-keep-cold': ({ additive: id }) =>
+    `Freeze the ${additive(id)} and add the lye slowly in the cold, or it scorches. It stands in for part of the water.`,
+  'citric-eats-lye': ({ grams, lyeGrams, points }) =>
+    `${g(grams)} of citric acid eats ${g(lyeGrams)} of lye; that much is added. This is for anhydrous acid: with the monohydrate, superfat is ${one.format(points)} points lower.`,
+};
+
+const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
+  'lye-burns': 'Lye burns skin and eyes severely, and so does raw batter for a day or two.',
+  'lye-gear':
+    'Wear sealed goggles, chemical-resistant gloves, long sleeves and closed shoes until all is washed up.',
+  'lye-into-water': 'Add lye slowly to cold water, never water to lye: it gets very hot at once.',
+  'lye-air': 'Mix outdoors or in a strong draught, and keep your face away from the steam.',
+  'lye-children': 'Keep children and pets out of the room. Never leave lye alone.',
+  'lye-by-scale': 'Weigh lye on a scale, never by spoon or cup.',
+  'lye-aluminium': 'No aluminium, tin or zinc: lye attacks them and aluminium gives off flammable hydrogen.',
+  'lye-vessel': 'Use heatproof polypropylene or stainless steel, not glass. Never close the vessel tight.',
+  'lye-label': 'Label the jug “LYE, caustic” before it is filled.',
+  'lye-first-aid':
+    'In the eyes: rinse at once with running water for at least 30 minutes and get medical help. On skin: clothes off, rinse long. No vinegar.',
+  'tested-recipe':
+    'This does not replace a tested recipe, your local rules or a licensed product assessment. Test small first.',
+};
+
+const classSteps: Readonly<Record<ClassStep['id'], string>> = {
+  'gear-for-all': 'Goggles and gloves for everyone, the leader too, before anything is opened.',
+  'lye-weighed-by-leader':
+    'The leader weighs the lye for each station on a scale. Lye is never handed out unweighed or divided by eye.',
+  'lye-label-each-jug': 'Label each jug with its station and “LYE, caustic”.',
+  'oils-into-station-pots': 'Weigh each station’s oils into its own pot.',
+  'colours-into-cups': 'Measure colours into cups before people arrive, to keep powder out of the air.',
+  'one-at-the-lye': 'One person a station handles lye, with the leader beside them.',
+};
+
+export const batch = {
+  additives,
+  portionName,
+  warnings,
+  lyeCautions,
+  classSteps,
+  headline: (v: { lye: string; alkali: string; water: string; oils: string }) =>
+    `${v.lye} ${v.alkali} in ${v.water} water for ${v.oils} oils`,
+  waterWays: (v: { strength: string; ratio: string; ofOils: string }) =>
+    `The same water: ${v.strength} % lye = ${v.ratio}:1 water to lye = ${v.ofOils} % of oils.`,
+  kit: (v: { stations: number; people: string; lye: string; water: string }) =>
+    `${v.stations} stations (${v.people} people): ${v.lye} lye in ${v.water} water at each.`,
+};
+
+export const batchRefusals: Pick<
+  RefusalSentences,
+  | 'oil-unknown'
+  | 'oils-empty'
+  | 'oil-without-amount'
+  | 'oil-by-volume'
+  | 'oils-mixed-units'
+  | 'oils-percent-sum'
+  | 'size-unreadable'
+  | 'size-missing'
+  | 'size-oils-by-volume'
+  | 'size-out-of-range'
+  | 'mould-without-unit'
+  | 'mould-sides'
+  | 'cavity-by-mass'
+  | 'water-bare-percent'
+  | 'water-unreadable'
+  | 'carrier-by-mass'
+  | 'portion-without-amount'
+  | 'portions-many'
+  | 'portions-two-rests'
+  | 'portion-colours-many'
+  | 'portions-exceed-batter'
+  | 'portions-parts-and-rest'
+  | 'reserve-out-of-range'
+  | 'additive-unknown'
+  | 'additive-without-amount'
+  | 'additive-too-much'
+  | 'superfat-negative'
+  | 'superfat-absurd'
+  | 'purity-out-of-range'
+  | 'koh-share-out-of-range'
+  | 'lye-unreadable'
+  | 'lye-shares-sum'
+  | 'percent-unreadable'
+  | 'scale-too-coarse'
+  | 'lye-too-strong'
+  | 'lye-too-weak'
+  | 'milk-more-than-water'
+  | 'dip-too-deep'
+  | 'dipped-oil-missing'
+  | 'rescale-out-of-range'
+  | 'class-out-of-range'
+> = {
+  'oil-unknown': ({ text, nearest }) =>
+    `I don’t know the oil “${text}”. Did you mean ${nearest.map(({ en }) => en).join(', ')}?`,
+  'oils-empty': () => 'Please name your oils, such as “coconut 30%, olive 50%, palm 20%”.',
+  'oil-without-amount': ({ text }) =>
+    `“${text}” needs a percent or a weight, such as “olive 50%” or “olive 500 g”.`,
+  'oil-by-volume': ({ text }) =>
+    `“${text}”: oils go by weight or percent here, not by volume. Lye depends on it.`,
+  'oils-mixed-units': () => 'Some oils are in percent and some in weight: use one kind for all.',
+  'oils-percent-sum': ({ sum }) => `The oils add up to ${pc(sum)}; they should make 100 %.`,
+  'size-unreadable': ({ text }) =>
+    `I can’t read the size “${text}”. Try “1000 g oils”, “1.2 l batter”, “mould 25x9x7 cm” or “12 cavities x 100 ml”.`,
+  'size-missing': () =>
+    'How big? Add a size such as “1000 g oils”, “1.2 l batter” or “mould 25x9x7 cm”, or give the oils by weight.',
+  'size-oils-by-volume': () =>
+    'Oils go by weight: write “1000 g oils”. A volume is of batter: “1.2 l batter”.',
+  'size-out-of-range': ({ text }) => `“${text}” is outside 20 g to 200 kg (20 ml to 200 l).`,
+  'mould-without-unit': ({ text }) => `“${text}”: centimetres or inches? Add “cm” or “in”.`,
+  'mould-sides': ({ text, shape }) =>
+    shape === 'loaf'
+      ? `“${text}”: a loaf mould needs length x width x height, such as “mould 25x9x7 cm”.`
+      : `“${text}”: a cylinder needs diameter x length, such as “cylinder 8x25 cm”.`,
+  'cavity-by-mass': ({ text }) =>
+    `“${text}” is a weight: a cavity needs its volume, such as “12 cavities x 100 ml”.`,
+  'water-bare-percent': ({ percent }) =>
+    `${percent}% of what? Write “${percent}% lye” (lye strength) or “${percent}% of oils”: they are different soaps.`,
+  'water-unreadable': ({ text }) =>
+    `I can’t read the water “${text}”. Write “33% lye”, “2:1” (water to lye) or “38% of oils”.`,
+  'carrier-by-mass': ({ text }) =>
+    `“${text}”: measure a colour’s liquid by spoon or millilitre, such as “1 Tbsp olive”.`,
+  'portion-without-amount': ({ text }) =>
+    `How much is “${text}”? Start with an amount: “2 cups ...”, “500 ml ...”, “2 parts ...”, “25% ...” or “rest ...”.`,
+  'portions-many': ({ count, most }) => `${count} portions are more than I plan; ${most} at most.`,
+  'portions-two-rests': () => 'Only one portion can be the rest. Give the other an amount, or use parts.',
+  'portion-colours-many': ({ text, most }) => `“${text}”: ${most} colours in one portion at most.`,
+  'portions-exceed-batter': ({ askedMillilitres, batterMillilitres }) =>
+    `The portions need ${ml(askedMillilitres)} but the batch makes ${ml(batterMillilitres)}: make them smaller, use parts, or make the batch bigger.`,
+  'portions-parts-and-rest': () =>
+    'Parts share out everything that is left: drop “rest”, or give it parts too.',
+  'reserve-out-of-range': ({ percent, most }) =>
+    `A reserve of ${pc(percent)} is outside 0 to ${most} % of the batter.`,
+  'additive-unknown': ({ text, known }) =>
+    `I don’t know the additive “${text}”. I know ${known.map(additive).join(', ')}.`,
+  'additive-without-amount': ({ text }) =>
+    `“${text}” needs an amount, such as “honey 10 g” or “salt 5%” of the oils.`,
+  'additive-too-much': ({ text, most }) => `“${text}” is more than ${most} % of the oils.`,
+  'superfat-negative': ({ percent }) =>
+    `Superfat ${pc(percent)} would leave free lye in the bar. Use 0 % or more; 5 % is usual.`,
+  'superfat-absurd': ({ percent, most }) =>
+    `Superfat ${pc(percent)} is no soap any more; ${most} % at most, 5 % is usual.`,
+  'purity-out-of-range': ({ percent }) =>
+    `A purity of ${pc(percent)} can’t be right: 50 to 100 %, see the label.`,
+  'koh-share-out-of-range': ({ percent }) =>
+    `KOH’s share is ${pc(percent)}; with both lyes it lies between 0 and 100 %.`,
+  'lye-unreadable': ({ text }) => `Which lye is “${text}”? Write NaOH, KOH, or both (“NaOH 95% + KOH 5%”).`,
+  'lye-shares-sum': ({ sum }) => `The two lyes’ shares add up to ${pc(sum)}; they should make 100 %.`,
+  'percent-unreadable': ({ text }) =>
+    `I can’t read “${text}” as a fragrance. Write “3%” of the oils (15 % at most), with “vanillin 8%” if the label says.`,
+  'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
+    `One step of your ${stepGrams} g scale moves superfat by ${one.format(points)} points in this batch. Use a finer scale, or at least ${leastOilGrams} g of oils.`,
+  'lye-too-strong': ({ percent, most }) =>
+    `${pc(percent)} lye is too strong to dissolve safely: use at least as much water as lye (${most} %); 33 % is usual.`,
+  'lye-too-weak': ({ percent, least }) =>
+    `${pc(percent)} lye is too weak to make a bar: ${least} % at least, 33 % is usual.`,
+  'milk-more-than-water': ({ additiveGrams, waterGrams }) =>
+    `Milk and the like bring ${g(additiveGrams)} of water, but the recipe has ${g(waterGrams)}: use less of them or more water.`,
+  'dip-too-deep': ({ dippedGrams, potSuperfat }) =>
+    `Dipping ${g(dippedGrams)} of oil leaves the pot at ${pc(potSuperfat)} superfat: too much lye there. Dip less, raise the superfat, or use extra oil.`,
+  'dipped-oil-missing': ({ oil, wantedGrams, recipeGrams }) =>
+    `${g(wantedGrams)} of ${oil.en} can’t be dipped: the recipe has ${g(recipeGrams)}.`,
+  'rescale-out-of-range': ({ factor }) => `A factor of ${one.format(factor)} is outside 0.01 to 100.`,
+  'class-out-of-range': ({ mostPeople }) =>
+    `A class has 1 to ${mostPeople} people and no more stations than people, all whole numbers.`,
+};

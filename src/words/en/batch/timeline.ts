@@ -1,0 +1,103 @@
+import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
+import { fahrenheit } from '../../../engine/quantities/units.ts';
+import { dispersion } from '../dispersion.ts';
+import { quantities } from '../quantities.ts';
+import { batch } from './batch.ts';
+
+const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1, useGrouping: false });
+const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2 });
+const COLOUR = 'its colour';
+const COLOURS = 'its colours';
+const OUNCE = 28.349523125;
+/** Ounces are rounded down: nobody weighs more lye than the grams say. */
+const ounces = (grams: number) => Math.floor((100 * grams) / OUNCE + 1e-6) / 100;
+const weight = (grams: number) => `${one.format(grams)} g (${two.format(ounces(grams))} oz)`;
+const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
+const spoons = quantities.measure;
+const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
+  const measure = spoons(carrierSpoons);
+  const named = (oil && low(oil.en)) ?? (dipped ? 'oil' : dispersion.carriers[carrier]);
+  return `${measure} ${named}${dipped ? ' dipped from the batch' : ''}`;
+};
+const low = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
+/** The colours of a cup; a cup that is called after them need not name them twice. */
+const what = (v: { name: string; colours: readonly { readonly en: string }[] }) => {
+  const names = v.colours.map(one => low(one.en));
+  const told = names.every(name => v.name.toLowerCase().includes(name.toLowerCase().replace(/ \(.*$/u, '')));
+  if (told) return names.length === 1 ? COLOUR : COLOURS;
+  return names.join(', ');
+};
+const additive = (id: keyof typeof batch.additives) => batch.additives[id];
+
+const portion = batch.portionName;
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+const traces: Readonly<Record<Trace, string>> = {
+  emulsion: 'just emulsified',
+  light: 'light trace',
+  medium: 'medium trace',
+};
+
+type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id]) => string };
+
+const steps: StepSentences = {
+  'gear-on': () => 'Goggles, gloves, long sleeves. Children and pets out.',
+  'soak-colour': v =>
+    `Soak ${spoons(v.spoons)} ${low(v.colour.en)} in ${liquid(v)}. Stir each time you pass.`,
+  'mix-lye': v =>
+    `Weigh ${v.lye.map(({ alkali, grams }) => `${weight(grams)} ${alkali}`).join(' and ')}; add slowly to ${weight(v.waterGrams)} cold water${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g held back for colours)` : ''}. It may reach ${t(v.hottestC)}. Let it cool.`,
+  'dissolve-acid': v =>
+    `Dissolve ${weight(v.grams)} ${additive(v.additive)} in the cold water, before any lye.`,
+  'milk-lye': v =>
+    `Use ${weight(v.grams)} ${additive(v.additive)}, frozen, with the lye water. Keep it cold.`,
+  'weigh-oils': v => `Weigh the oils: ${weight(v.grams)} in all.`,
+  'melt-oils': v => `Melt the hard oils, then bring all to about ${t(v.startC)}.`,
+  'dip-oil': v => `Dip out ${weight(v.grams)} of oil for the colours, before any lye.`,
+  'froth-colour': v =>
+    `Stir ${spoons(v.spoons)} ${low(v.colour.en)} under ${liquid(v)} by hand, then froth it smooth in the cup.`,
+  'stir-colour': v => `Stir ${spoons(v.spoons)} ${low(v.colour.en)} into ${liquid(v)}.`,
+  'stir-in-passing': v =>
+    v.count === 1 ? 'Stir the soaking colour again.' : 'Stir the soaking colours again.',
+  'line-mould': () => 'Line the mould. Lay out cups, spoons, whisk and spatulas.',
+  'warm-oven': v => `Warm the oven to ${t(v.ovenC)}.`,
+  'check-temperatures': v => `Check: oils and lye water near ${t(v.startC)}. All weighed, all within reach.`,
+  'lye-into-oils': v => `Lye water into the oils. Blend in short bursts to ${traces[v.trace]}.`,
+  'add-additive': v => `Stir in ${weight(v.grams)} ${additive(v.additive)}.`,
+  split: v =>
+    `Split: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
+  'whisk-portion': v => `“${capital(portion(v.name))}”: whisk in ${what(v)}.`,
+  'stick-blend-portion': v =>
+    `“${capital(portion(v.name))}”: stick-blend ${what(v)} in, short bursts. It thickens: keep it for last.`,
+  'scent-portion': v => `“${capital(portion(v.name))}”: stir in ${weight(v.grams)} fragrance by hand.`,
+  'pour-in-the-pot': () =>
+    'Pour the colours back into the pot at a few spots, one turn with the spatula, then into the mould.',
+  'pour-drop': () => 'Base into the mould first; drop thin lines of colour into it from a height.',
+  'pour-layered': v =>
+    `Pour in layers: ${v.order.map(portion).join(', then ')}. Thickest first; each must carry the next: pour over a spatula.`,
+  'pour-hanger': () => 'Pour the colours side by side or in turns, then draw the hanger through in loops.',
+  'pour-single': () => 'Pour into the mould and tap out the air.',
+  'leave-open': () => 'Leave it on the bench, lightly covered.',
+  'keep-cool': () =>
+    'Keep it cool: uncovered, air all round, a fan if you have one. White crackles when it overheats.',
+  wrap: () => 'Cover and wrap it in towels.',
+  'into-oven': v => `Oven off (it was at ${t(v.ovenC)}), mould in, door shut. Leave it overnight.`,
+  'into-fridge': () => 'Into the fridge, away from food, labelled.',
+  'watch-heat': v =>
+    `Hottest about now (core near ${t(v.peakC)}): look for bulges and cracks; cool it if it heaves.`,
+  'clean-up': () =>
+    'Gloves stay on: batter on tools still burns. Wipe, then wash tomorrow or wash now with gloves.',
+  unmould: v => `When firm (${v.hours} h or more): unmould with gloves. Cut; cure four to six weeks.`,
+};
+
+export const timeline = {
+  steps,
+  traces,
+  /** Minutes before the pour; negative is after. */
+  when: (minutes: number) => {
+    if (minutes === 0) return 'Pour';
+    const size = Math.round(Math.abs(minutes));
+    const [hours, rest] = [Math.floor(size / 60), size % 60];
+    const time = [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 ? [`${rest} min`] : [])].join(' ');
+    return minutes > 0 ? `${time} before` : `${time} after`;
+  },
+};

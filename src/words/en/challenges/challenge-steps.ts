@@ -1,0 +1,192 @@
+import type { Phase } from '../../../engine/challenges/events.ts';
+import type { Method } from '../../../engine/challenges/voting/election.ts';
+import type { RefusalSentences } from '../../sentence.ts';
+import { challenges } from './challenges.ts';
+
+const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+const ordinal = (n: number) => {
+  const ending = { one: 'st', two: 'nd', few: 'rd' } as Record<string, string>;
+  return `${n}${ending[new Intl.PluralRules('en', { type: 'ordinal' }).select(n)] ?? 'th'}`;
+};
+
+type Entry = { number: number; title: string; challenge: string };
+type Ballot = { title: string; bars: number };
+
+/** What members and stewards read while they take part in a challenge. */
+export const challengeSteps = {
+  barNamed: (v: { number: number; name: string }) => `${v.name} (bar ${v.number})`,
+  quoted: (v: { title: string }) => `“${v.title}”`,
+
+  kicker: 'COLOUR CHALLENGE',
+  resultsKicker: 'COLOUR CHALLENGE · RESULTS',
+  cardAlt: (v: { title: string }) => `Card of the challenge “${v.title}”: palette, dates and rules`,
+  barsAlt: (v: { bars: number }) => `Photos of ${count(v.bars, 'bar', 'bars')}, each with its number`,
+  resultsAlt: (v: { title: string }) => `Results of “${v.title}”: places, photos and colours`,
+  measuredAlt: (v: { title: string }) => `Photo of “${v.title}” with the colours measured on it`,
+  swatchNote: 'Swatches: the colour asked for above, the bar’s own below.',
+  measuredColours: 'Measured on the bar',
+  pairwise: 'Ballots that put the bar of the row above the bar of the column',
+  colourScore: (v: { score: string }) =>
+    `colour ${v.score} away from the palette (0 is exact, 2 just visible)`,
+  votes: (v: { votes: number }) => count(v.votes, 'vote', 'votes'),
+  pairsWon: (v: { won: number; of: number; number: number }) =>
+    `bar ${v.number}: preferred to ${v.won} of ${v.of}`,
+
+  opened: (v: { title: string }) => `“${v.title}” is opened.`,
+  openedInChannel: (v: { id: string }) =>
+    `I announce it in this channel and keep its time. Its number is ${v.id}.`,
+  openedHere: (v: { id: string }) => `Nobody is told from here: there is no channel. Its number is ${v.id}.`,
+  unscoredKinds:
+    'Colour is measured in photos with a plain white sheet. Bars with neons or micas (pearl) get no colour score; members are told so as they enter.',
+  openTitle: 'A new challenge',
+  fields: {
+    title: 'Title',
+    brief: 'What is it about?',
+    palette: 'Palette, 1 to 6 colours',
+    entriesUntil: 'Enter until (2 weeks if empty)',
+    votesUntil: 'Vote until (3 days more if empty)',
+    photo: 'Photo of your bar',
+    photoOnWhite: 'Photo of your bar beside a white sheet',
+    bar: 'What is your bar called?',
+    colourants: 'Colourants in it',
+    made: 'Made on',
+    note: 'A note, if you like',
+    technique: 'How did you make it?',
+  },
+  hints: {
+    palette: 'teal, #4b3f9e, ultramarine blue 30%',
+    deadline: '2026-12-01 18:00, friday 18:00, in 3 days',
+    colourants: 'By your shelf’s names, apart by commas',
+    made: 'Like 2026-11-20',
+  },
+  drawnWith: (v: { seed: string }) => `Drawn with the seed “${v.seed}”.`,
+  photoPalette: 'The main colours of the photo, the largest first.',
+  drawnPalette: (v: { seed: string; percent: number; shelves: number }) =>
+    `Drawn with the seed “${v.seed}”: ${v.percent} % of ${count(v.shelves, 'shelf', 'shelves')} can come near all of it.`,
+  usePalette: (v: { hexes: string }) => `To use it: /challenge open palette:"${v.hexes}"`,
+
+  enterBar: 'Enter a bar',
+  fromMyShelf: 'From my shelf',
+  vote: 'Vote',
+
+  entered: (v: Entry) => `Bar ${v.number}, “${v.title}”, is in “${v.challenge}”.`,
+  replaced: (v: Entry) => `Bar ${v.number}, “${v.title}”, is handed in anew for “${v.challenge}”.`,
+  measured: (v: Entry) => `Bar ${v.number}, “${v.title}”, is measured anew for “${v.challenge}”.`,
+  changeUntil: (v: { until: string }) => `You can change it until ${v.until}.`,
+  measureAgain: 'Measure another part of the photo',
+  parts: {
+    found: 'The bar as I find it',
+    whole: 'The whole photo',
+    middle: 'The middle',
+    core: 'Only the very centre',
+    top: 'The upper half',
+    bottom: 'The lower half',
+    left: 'The left half',
+    right: 'The right half',
+  },
+  withdraw: 'Withdraw this bar',
+  withdrawn: (v: { title: string }) => `“${v.title}” is withdrawn. Your place is free for another bar.`,
+
+  ballot: {
+    empty: (v: Ballot) => `Your ballot for “${v.title}” is still empty.`,
+    now: (v: Ballot) => `Saved: ${count(v.bars, 'bar', 'bars')} on your ballot for “${v.title}”.`,
+    before: (v: Ballot) => `${count(v.bars, 'bar', 'bars')} on your ballot for “${v.title}”.`,
+    superseded: (v: Ballot) => `A later vote of yours counts for “${v.title}”.`,
+  },
+  ownLeftOut: 'Your own bar is left out: nobody votes for their own.',
+  restShare: 'Bars you leave out share the last place.',
+  choose: {
+    schulze: ({ place }) => (place === 1 ? 'Which bar do you like best?' : `Your ${ordinal(place)} place`),
+    approval: () => 'Every bar you like, one or more',
+    single: () => 'The one bar you like best',
+  } satisfies Record<Method, (v: { place: number }) => string>,
+  sharePlace: (v: { place: number }) => `Shares your ${ordinal(v.place)} place`,
+  moreBars: 'More bars',
+  tieNext: (v: { place: number }) => `Add one to ${ordinal(v.place)} place`,
+  startAgain: 'Start again',
+
+  extended: (v: { title: string; entries: string; votes: string | undefined }) =>
+    `“${v.title}”: enter until ${v.entries}${v.votes === undefined ? '' : `, vote until ${v.votes}`}.`,
+  disqualified: (v: { bar: string; reason: string }) => `Taken out: ${v.bar}. ${v.reason}`,
+  audit: (v: { title: string; deeds: number }) =>
+    `${count(v.deeds, 'thing', 'things')} stewards did about “${v.title}”`,
+  deed: (v: { when: string; who: string; what: string }) => `${v.when}, ${v.who}: ${v.what}`,
+  deeds: {
+    opened: 'opened it',
+    extended: (v: { entries: string | undefined; votes: string | undefined; reason: string }) =>
+      `moved ${[v.entries && `entries to ${v.entries}`, v.votes && `the vote to ${v.votes}`].filter(Boolean).join(', ')}: ${v.reason}`,
+    cancelled: (v: { reason: string }) => `cancelled it: ${v.reason}`,
+    disqualified: (v: { bar: string; reason: string }) => `took out ${v.bar}: ${v.reason}`,
+  },
+  settings: (v: { role: string | undefined; zone: string }) =>
+    `Times are in ${v.zone}. Stewards: whoever manages this group${v.role === undefined ? '' : `, and the role ${v.role}`}.`,
+
+  bars: (v: { bars: number }) => count(v.bars, 'bar', 'bars'),
+  yours: (v: { bar: string }) => `${v.bar} (yours)`,
+  listed: (v: { challenges: number }) =>
+    v.challenges === 0
+      ? 'No challenge yet: a steward opens one with /challenge open.'
+      : count(v.challenges, 'challenge', 'challenges'),
+  listRow: (v: { title: string; phase: string; entries: number; until: string | undefined }) =>
+    `“${v.title}” ${v.phase}${v.until === undefined ? '' : ` until ${v.until}`}, ${count(v.entries, 'bar', 'bars')}`,
+  soFar: (v: { title: string }) => `“${v.title}” so far`,
+  pairs: (v: { pairs: string }) => `Pair by pair (bar–bar ballots:ballots): ${v.pairs}`,
+  history: (v: { bars: number; wins: number }) =>
+    v.bars === 0
+      ? 'No bar in a finished challenge yet.'
+      : `${count(v.bars, 'bar', 'bars')} in finished challenges, ${count(v.wins, 'win', 'wins')}`,
+  historyRow: (v: { title: string; bar: string; place?: number | undefined; of: number; on: string }) =>
+    `${v.place === undefined ? 'not placed' : `${ordinal(v.place)} of ${v.of}`}: “${v.bar}” in “${v.title}” (${v.on})`,
+  exported: (v: { title: string }) => `“${v.title}” as JSON and CSV`,
+  exportNote:
+    'Anyone recounts the JSON with: npm run -s tally -- challenge.json. Ballots carry no names, yet one that leaves out a bar tells that its voter made that bar: share it with care.',
+
+  ideas: (v: { near: number; of: number }) =>
+    `From your shelf you can come near ${v.near} of ${count(v.of, 'colour', 'colours')}.`,
+  ideasNote:
+    'For 1 US cup of cream-coloured, ungelled batter. Colours are estimates: a test bar decides. More recipes, with a picture: /match.',
+  ideaNote: (v: { hex: string; away: string; plusMinus: string }) =>
+    `about ${v.hex}, ${v.away} ± ${v.plusMinus} away from it (2 is just visible)`,
+  nothingNear: 'nothing on your shelf comes near',
+  uncoloured: 'no colourant at all',
+  emptyShelf: 'Your shelf holds nothing I can mix with. Put your jars on it with /shelf add.',
+  jarIdeas: (v: { jars: number }) => `${count(v.jars, 'jar', 'jars')} on your shelf, each deep and pale`,
+  jarIdea: (v: { name: string; full: string; pale: string; deep: string; light: string }) =>
+    `${v.name}: ${v.deep} ${v.full} at the most, ${v.light} ${v.pale} at a quarter`,
+  gloves: 'Gloves and goggles: raw batter is caustic, and powders are no good to breathe.',
+};
+
+const phases: Readonly<Record<Phase, string>> = challenges.phases;
+
+export type ChallengeStepReason =
+  | 'challenge-none-such'
+  | 'challenge-which'
+  | 'challenge-date-unreadable'
+  | 'challenge-entry-unfit'
+  | 'challenge-entry-which'
+  | 'challenge-entry-none'
+  | 'challenge-bar-title-unfit'
+  | 'challenge-colourants-missing'
+  | 'challenge-shares-unfit'
+  | 'vote-unreadable'
+  | 'vote-number-unknown';
+
+export const challengeStepsRefusals: Pick<RefusalSentences, ChallengeStepReason> = {
+  'challenge-none-such': ({ needs }) =>
+    `No challenge here ${phases[needs[0] ?? 'entering']} now. See /challenge list.`,
+  'challenge-which': ({ titles }) =>
+    `Which challenge: ${titles.map(title => `“${title}”`).join(', ')}? Name it with the option “challenge”.`,
+  'challenge-date-unreadable': ({ text }) => `I can't read “${text}” as a day. Write it like 2026-11-20.`,
+  'challenge-entry-unfit': ({ violations }) =>
+    violations.map(one => (challenges.violations[one.id] as (v: typeof one) => string)(one)).join(' '),
+  'challenge-entry-which': ({ entries }) => `Which of your bars? Give its number: ${entries.join(', ')}.`,
+  'challenge-entry-none': () => 'You have no bar in this challenge. Enter one with /challenge enter.',
+  'challenge-bar-title-unfit': ({ most }) => `A bar needs a name of 1 to ${most} characters.`,
+  'challenge-colourants-missing': () => 'Say which colourants are in the bar, apart by commas.',
+  'challenge-shares-unfit': ({ sum }) =>
+    `The parts of a palette make 100 %, yours make ${sum} %; leave one without a part to take the rest.`,
+  'vote-unreadable': ({ text }) =>
+    `I can't read “${text}” as a ballot. Write the bars' numbers, the best first, like “2,1,3”; “2,1=3” ties two.`,
+  'vote-number-unknown': ({ number }) =>
+    `No bar in the running has the number ${number}. See /challenge show.`,
+};

@@ -1,0 +1,201 @@
+import type { LyeCautionId } from '../../../engine/batch/lye/lye-cautions.ts';
+import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
+import type { PlanWarnings } from '../../../engine/batch/planning/warnings.ts';
+import type { AdditiveId } from '../../../engine/batch/request.ts';
+import type * as en from '../../en/batch/batch.ts';
+
+const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
+const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2, useGrouping: false });
+/** A tenth is what most scales show; less than that still says that it is something. */
+const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one).format(grams)} g`;
+const pc = (percent: number) => `${one.format(percent)} %`;
+const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
+
+const additives: Readonly<Record<AdditiveId, string>> = {
+  milk: 'leche',
+  'goat-milk': 'leche de cabra',
+  'coconut-milk': 'leche de coco',
+  honey: 'miel',
+  sugar: 'azúcar',
+  salt: 'sal',
+  clay: 'arcilla',
+  'citric-acid': 'ácido cítrico',
+  'sodium-lactate': 'lactato de sodio',
+  oatmeal: 'avena',
+};
+const additive = (id: AdditiveId) => additives[id];
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A portion as the member named it, or in their own language where it has no name. */
+const portionName = (name: string) =>
+  name.replace(/^plain(?= \d+$|$)/u, 'sin color').replace(/^rest(?= \d+$|$)/u, 'el resto');
+
+const browning: Readonly<Record<PlanWarnings['fragrance-browns']['level'], string>> = {
+  slight: 'un poco, y tarde',
+  tan: 'de beige a caramelo',
+  brown: 'marrones',
+  dark: 'marrón oscuro',
+};
+
+type WarningSentences = { readonly [Id in keyof PlanWarnings]: (values: PlanWarnings[Id]) => string };
+
+const warnings: WarningSentences = {
+  'superfat-high': ({ percent }) =>
+    `${pc(percent)} de sobreengrasado es mucho: jabón blando que puede enranciarse pronto.`,
+  'superfat-may-go-negative': ({ lowest, oil, low, high }) =>
+    `Si tus aceites están en lo bajo de su rango, el sobreengrasado podría ser ${pc(lowest)}: demasiada sosa. El menos seguro es ${oil.es} (${one.format(low)} a ${one.format(high)} mg KOH/g). Sube el sobreengrasado o usa el valor del certificado de tu proveedor.`,
+  'lye-strong': ({ percent }) =>
+    `Lejía al ${pc(percent)}: para gente con experiencia. La traza llega rápido y deja poco tiempo para el color.`,
+  'lye-weak': ({ percent }) =>
+    `Lejía al ${pc(percent)}: es mucha agua. Tarda en cuajar, y hay más riesgo de vetas de glicerina y de que se deforme.`,
+  'lye-rounded-down': ({ grams, points }) =>
+    `El álcali se redondea ${g(grams)} hacia abajo por tu báscula: el sobreengrasado sube ${one.format(points)} puntos.`,
+  'purity-assumed': ({ alkali, percent }) =>
+    percent === 100
+      ? `Tomo el ${alkali} como puro. Si la etiqueta dice menos, dímelo: el sobreengrasado es algo mayor de lo que ves.`
+      : `Tomo el ${alkali} con ${pc(percent)} de pureza. Mira la etiqueta: uno más puro baja el sobreengrasado.`,
+  'hold-back-short': ({ carrierWaterGrams, heldBackGrams }) =>
+    `Los colores traen ${g(carrierWaterGrams)} de agua y solo se pueden reservar ${g(heldBackGrams)}: el álcali necesita al menos su peso en agua.`,
+  'dip-lowers-pot': ({ percent }) =>
+    `El aceite apartado para el color deja la olla en ${pc(percent)} de sobreengrasado hasta que vuelve. Las partes sin color se quedan en esa cifra.`,
+  'portion-superfat-high': ({ name, percent }) =>
+    `${capital(portionName(name))} acaba en ${pc(percent)} de sobreengrasado: más blando ahí. Usa menos aceite para el color o apártalo de la receta.`,
+  'portion-lye-weak': ({ name, percent }) =>
+    `${capital(portionName(name))} acaba con la lejía al ${pc(percent)}: usa menos agua para su color.`,
+  'fragrance-browns': ({ level }) =>
+    `La vainillina pondrá las partes con aroma ${browning[level]}, pongas el blanco que pongas. Deja sin aroma la parte cuyo color importa.`,
+  'fragrance-limit': ({ percentOfOils }) =>
+    `${pc(percentOfOils)} de aroma es mucho: mira el máximo en su certificado IFRA (jabón que se aclara, categoría 9).`,
+  'additive-heats': ({ additive: id }) =>
+    `${capital(additive(id))}: calienta y acelera la masa. Trabaja más frío y no abrigues el molde.`,
+  'additive-browns': ({ additive: id }) =>
+    `${capital(additive(id))}: oscurece con la sosa. Cuenta con una base beige.`,
+  'additive-drinks-water': ({ additive: id }) =>
+    `${capital(additive(id))}: bebe agua. Mójala antes en una a tres veces su peso de agua.`,
+  'additive-hardens': ({ additive: id }) =>
+    `${capital(additive(id))}: endurece el jabón. Córtalo pronto; luego puede desmenuzarse.`,
+  'milk-keep-cold': ({ additive: id }) =>
+    `Congela la ${additive(id)} y añade el álcali despacio y en frío, o se quema. Sustituye parte del agua.`,
+  'citric-eats-lye': ({ grams, lyeGrams, points }) =>
+    `${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali; ya están sumados. Es para ácido anhidro: con el monohidrato, el sobreengrasado baja ${one.format(points)} puntos.`,
+};
+
+const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
+  'lye-burns': 'La sosa quema la piel y los ojos gravemente, y la masa cruda también durante uno o dos días.',
+  'lye-gear':
+    'Gafas cerradas, guantes resistentes a químicos, manga larga y zapato cerrado hasta que todo esté lavado.',
+  'lye-into-water':
+    'Echa la sosa despacio en agua fría, nunca el agua en la sosa: se calienta mucho al momento.',
+  'lye-air': 'Mézclala al aire libre o con mucha corriente, con la cara lejos del vapor.',
+  'lye-children': 'Niños y animales, fuera. Nunca dejes la sosa sola.',
+  'lye-by-scale': 'Pesa la sosa en una báscula; nunca con cuchara ni taza.',
+  'lye-aluminium':
+    'Nada de aluminio, estaño ni zinc: la sosa los ataca, y el aluminio suelta hidrógeno inflamable.',
+  'lye-vessel':
+    'Usa polipropileno resistente al calor o acero inoxidable, no vidrio. Nunca cierres el recipiente herméticamente.',
+  'lye-label': 'Etiqueta la jarra «SOSA, cáustico» antes de llenarla.',
+  'lye-first-aid':
+    'En los ojos: aclara enseguida con agua corriente al menos 30 minutos y pide ayuda médica. En la piel: quita la ropa y aclara mucho rato. Sin vinagre.',
+  'tested-recipe':
+    'Esto no sustituye una receta probada, las normas de tu zona ni una evaluación profesional del producto. Prueba primero en pequeño.',
+};
+
+const classSteps: Readonly<Record<ClassStep['id'], string>> = {
+  'gear-for-all': 'Gafas y guantes para todos, también quien enseña, antes de abrir nada.',
+  'lye-weighed-by-leader':
+    'Quien enseña pesa en báscula la sosa de cada mesa. Nunca se reparte sin pesar ni a ojo.',
+  'lye-label-each-jug': 'Etiqueta cada jarra con su mesa y «SOSA, cáustico».',
+  'oils-into-station-pots': 'Pesa los aceites de cada mesa en su propia olla.',
+  'colours-into-cups':
+    'Mide los colores en vasos antes de que llegue la gente, para que no haya polvo en el aire.',
+  'one-at-the-lye': 'En cada mesa, una sola persona maneja la sosa, con quien enseña al lado.',
+};
+
+export const batch: typeof en.batch = {
+  additives,
+  portionName,
+  warnings,
+  lyeCautions,
+  classSteps,
+  headline: v => `${v.lye} de ${v.alkali} en ${v.water} de agua para ${v.oils} de aceites`,
+  waterWays: v =>
+    `La misma agua: lejía al ${v.strength} % = ${v.ratio}:1 de agua a álcali = ${v.ofOils} % de los aceites.`,
+  kit: v =>
+    `${v.stations} mesas (${v.people} personas): ${v.lye} de álcali en ${v.water} de agua en cada una.`,
+};
+
+export const batchRefusals: typeof en.batchRefusals = {
+  'oil-unknown': ({ text, nearest }) =>
+    `No conozco el aceite «${text}». ¿Quieres decir ${nearest.map(({ es }) => es).join(', ')}?`,
+  'oils-empty': () => 'Dime tus aceites, por ejemplo «coco 30%, oliva 50%, palma 20%».',
+  'oil-without-amount': ({ text }) =>
+    `A «${text}» le falta un porcentaje o un peso, como «oliva 50%» u «oliva 500 g».`,
+  'oil-by-volume': ({ text }) =>
+    `«${text}»: los aceites van por peso o porcentaje, no por volumen. De eso depende la sosa.`,
+  'oils-mixed-units': () => 'Unos aceites van en porcentaje y otros en peso: usa lo mismo para todos.',
+  'oils-percent-sum': ({ sum }) => `Los aceites suman ${pc(sum)}; deberían sumar 100 %.`,
+  'size-unreadable': ({ text }) =>
+    `No entiendo el tamaño «${text}». Prueba «1000 g de aceites», «1,2 l de masa», «molde 25x9x7 cm» o «12 cavidades x 100 ml».`,
+  'size-missing': () =>
+    '¿De qué tamaño? Añade «1000 g de aceites», «1,2 l de masa» o «molde 25x9x7 cm», o da los aceites por peso.',
+  'size-oils-by-volume': () =>
+    'Los aceites van por peso: «1000 g de aceites». Un volumen es de masa: «1,2 l de masa».',
+  'size-out-of-range': ({ text }) => `«${text}» está fuera de 20 g a 200 kg (20 ml a 200 l).`,
+  'mould-without-unit': ({ text }) => `«${text}»: ¿centímetros o pulgadas? Añade «cm» o «in».`,
+  'mould-sides': ({ text, shape }) =>
+    shape === 'loaf'
+      ? `«${text}»: un molde de barra necesita largo x ancho x alto, como «molde 25x9x7 cm».`
+      : `«${text}»: un cilindro necesita diámetro x largo, como «cilindro 8x25 cm».`,
+  'cavity-by-mass': ({ text }) =>
+    `«${text}» es un peso: una cavidad necesita su volumen, como «12 cavidades x 100 ml».`,
+  'water-bare-percent': ({ percent }) =>
+    `¿${percent}% de qué? Escribe «${percent}% lejía» (concentración) o «${percent}% de aceites»: son jabones distintos.`,
+  'water-unreadable': ({ text }) =>
+    `No entiendo el agua «${text}». Escribe «33% lejía», «2:1» (agua a álcali) o «38% de aceites».`,
+  'carrier-by-mass': ({ text }) =>
+    `«${text}»: mide el líquido de un color con cuchara o en mililitros, como «1 cda de oliva».`,
+  'portion-without-amount': ({ text }) =>
+    `¿Cuánto es «${text}»? Empieza con una cantidad: «2 tazas ...», «500 ml ...», «2 partes ...», «25% ...» o «resto ...».`,
+  'portions-many': ({ count, most }) => `${count} partes son más de las que planifico; como mucho ${most}.`,
+  'portions-two-rests': () => 'Solo una parte puede ser el resto. Da una cantidad a la otra, o usa partes.',
+  'portion-colours-many': ({ text, most }) => `«${text}»: como mucho ${most} colores en una parte.`,
+  'portions-exceed-batter': ({ askedMillilitres, batterMillilitres }) =>
+    `Las partes piden ${ml(askedMillilitres)} y el lote da ${ml(batterMillilitres)}: hazlas menores, usa partes o agranda el lote.`,
+  'portions-parts-and-rest': () =>
+    'Las partes reparten todo lo que queda: quita «resto» o dale partes también.',
+  'reserve-out-of-range': ({ percent, most }) =>
+    `Una reserva de ${pc(percent)} está fuera de 0 a ${most} % de la masa.`,
+  'additive-unknown': ({ text, known }) =>
+    `No conozco el aditivo «${text}». Conozco ${known.map(additive).join(', ')}.`,
+  'additive-without-amount': ({ text }) =>
+    `A «${text}» le falta una cantidad, como «miel 10 g» o «sal 5%» de los aceites.`,
+  'additive-too-much': ({ text, most }) => `«${text}» es más del ${most} % de los aceites.`,
+  'superfat-negative': ({ percent }) =>
+    `Un sobreengrasado de ${pc(percent)} dejaría sosa libre en el jabón. Usa 0 % o más; lo normal es 5 %.`,
+  'superfat-absurd': ({ percent, most }) =>
+    `Con ${pc(percent)} de sobreengrasado ya no es jabón; como mucho ${most} %, lo normal es 5 %.`,
+  'purity-out-of-range': ({ percent }) =>
+    `Una pureza de ${pc(percent)} no puede ser: de 50 a 100 %, mira la etiqueta.`,
+  'koh-share-out-of-range': ({ percent }) =>
+    `La parte de KOH es ${pc(percent)}; con los dos álcalis va entre 0 y 100 %.`,
+  'lye-unreadable': ({ text }) =>
+    `¿Qué álcali es «${text}»? Escribe NaOH, KOH o ambos («NaOH 95% + KOH 5%»).`,
+  'lye-shares-sum': ({ sum }) => `Las partes de los dos álcalis suman ${pc(sum)}; deberían sumar 100 %.`,
+  'percent-unreadable': ({ text }) =>
+    `No entiendo «${text}» como aroma. Escribe «3%» de los aceites (como mucho 15 %), y «vainillina 8%» si lo dice la etiqueta.`,
+  'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
+    `Un paso de tu báscula de ${one.format(stepGrams)} g mueve el sobreengrasado ${one.format(points)} puntos en este lote. Usa una báscula más fina o al menos ${leastOilGrams} g de aceites.`,
+  'lye-too-strong': ({ percent, most }) =>
+    `Lejía al ${pc(percent)}: demasiado fuerte para disolverse con seguridad. Usa al menos tanta agua como álcali (${most} %); lo normal es 33 %.`,
+  'lye-too-weak': ({ percent, least }) =>
+    `Lejía al ${pc(percent)}: demasiado floja para una pastilla. Al menos ${least} %; lo normal es 33 %.`,
+  'milk-more-than-water': ({ additiveGrams, waterGrams }) =>
+    `La leche y similares traen ${g(additiveGrams)} de agua y la receta lleva ${g(waterGrams)}: pon menos, o más agua.`,
+  'dip-too-deep': ({ dippedGrams, potSuperfat }) =>
+    `Apartar ${g(dippedGrams)} de aceite deja la olla en ${pc(potSuperfat)} de sobreengrasado: demasiada sosa ahí. Aparta menos, sube el sobreengrasado o usa aceite extra.`,
+  'dipped-oil-missing': ({ oil, wantedGrams, recipeGrams }) =>
+    `No se pueden apartar ${g(wantedGrams)} de ${oil.es}: la receta lleva ${g(recipeGrams)}.`,
+  'rescale-out-of-range': ({ factor }) => `Un factor de ${one.format(factor)} está fuera de 0,01 a 100.`,
+  'class-out-of-range': ({ mostPeople }) =>
+    `Una clase tiene de 1 a ${mostPeople} personas y no más mesas que personas, en números enteros.`,
+};

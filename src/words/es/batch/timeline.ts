@@ -1,0 +1,105 @@
+import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
+import { fahrenheit } from '../../../engine/quantities/units.ts';
+import type * as en from '../../en/batch/timeline.ts';
+import { dispersion } from '../dispersion.ts';
+import { quantities } from '../quantities.ts';
+import { batch } from './batch.ts';
+
+const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
+const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2 });
+const COLOUR = 'su color';
+const COLOURS = 'sus colores';
+const OUNCE = 28.349523125;
+/** Ounces are rounded down: nobody weighs more lye than the grams say. */
+const ounces = (grams: number) => Math.floor((100 * grams) / OUNCE + 1e-6) / 100;
+const weight = (grams: number) => `${one.format(grams)} g (${two.format(ounces(grams))} oz)`;
+const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
+const spoons = quantities.measure;
+const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
+  const measure = spoons(carrierSpoons);
+  const named = (oil && low(oil.es)) ?? (dipped ? 'aceite' : dispersion.carriers[carrier]);
+  return `${measure} de ${named}${dipped ? ' apartado de la receta' : ''}`;
+};
+const low = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
+/** The colours of a cup; a cup that is called after them need not name them twice. */
+const what = (v: { name: string; colours: readonly { readonly es: string }[] }) => {
+  const names = v.colours.map(one => low(one.es));
+  const told = names.every(name => v.name.toLowerCase().includes(name.toLowerCase().replace(/ \(.*$/u, '')));
+  if (told) return names.length === 1 ? COLOUR : COLOURS;
+  return names.join(', ');
+};
+const additive = (id: keyof typeof batch.additives) => batch.additives[id];
+
+const portion = batch.portionName;
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
+
+const traces: Readonly<Record<Trace, string>> = {
+  emulsion: 'que apenas emulsione',
+  light: 'traza ligera',
+  medium: 'traza media',
+};
+
+type StepSentences = { readonly [Id in keyof PrepSteps]: (values: PrepSteps[Id]) => string };
+
+const steps: StepSentences = {
+  'gear-on': () => 'Gafas, guantes y manga larga. Niños y animales, fuera.',
+  'soak-colour': v =>
+    `Remoja ${spoons(v.spoons)} de ${low(v.colour.es)} en ${liquid(v)}. Remueve cada vez que pases.`,
+  'mix-lye': v =>
+    `Pesa ${v.lye.map(({ alkali, grams }) => `${weight(grams)} de ${alkali}`).join(' y ')}; échalo despacio en ${weight(v.waterGrams)} de agua fría${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g reservados para los colores)` : ''}. Puede llegar a ${t(v.hottestC)}. Déjalo enfriar.`,
+  'dissolve-acid': v =>
+    `Disuelve ${weight(v.grams)} de ${additive(v.additive)} en el agua fría, antes de la sosa.`,
+  'milk-lye': v =>
+    `Usa ${weight(v.grams)} de ${additive(v.additive)}, congelada, con el agua de la sosa. Mantenlo frío.`,
+  'weigh-oils': v => `Pesa los aceites: ${weight(v.grams)} en total.`,
+  'melt-oils': v => `Funde las grasas duras y lleva todo a unos ${t(v.startC)}.`,
+  'dip-oil': v => `Aparta ${weight(v.grams)} de aceite para los colores, antes de la sosa.`,
+  'froth-colour': v =>
+    `Moja a mano ${spoons(v.spoons)} de ${low(v.colour.es)} bajo ${liquid(v)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
+  'stir-colour': v => `Remueve ${spoons(v.spoons)} de ${low(v.colour.es)} en ${liquid(v)}.`,
+  'stir-in-passing': v =>
+    v.count === 1 ? 'Remueve otra vez el color en remojo.' : 'Remueve otra vez los colores en remojo.',
+  'line-mould': () => 'Forra el molde. Prepara vasos, cucharas, varillas y espátulas.',
+  'warm-oven': v => `Calienta el horno a ${t(v.ovenC)}.`,
+  'check-temperatures': v => `Comprueba: aceites y lejía cerca de ${t(v.startC)}. Todo pesado y a mano.`,
+  'lye-into-oils': v => `La lejía sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
+  'add-additive': v => `Incorpora ${weight(v.grams)} de ${additive(v.additive)}.`,
+  split: v =>
+    `Reparte: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
+  'whisk-portion': v => `«${capital(portion(v.name))}»: integra ${what(v)} con varillas.`,
+  'stick-blend-portion': v =>
+    `«${capital(portion(v.name))}»: integra ${what(v)} con la batidora, a toques cortos. Espesa: déjalo para el final.`,
+  'scent-portion': v => `«${capital(portion(v.name))}»: incorpora a mano ${weight(v.grams)} de fragancia.`,
+  'pour-in-the-pot': () =>
+    'Devuelve los colores a la olla en varios puntos, una vuelta con la espátula y al molde.',
+  'pour-drop': () => 'Primero la base al molde; deja caer desde arriba hilos finos de color.',
+  'pour-layered': v =>
+    `Vierte por capas: ${v.order.map(portion).join(', luego ')}. Lo más espeso primero; cada capa debe aguantar la siguiente: vierte sobre una espátula.`,
+  'pour-hanger': () => 'Vierte los colores lado a lado o por turnos y pasa la percha haciendo lazos.',
+  'pour-single': () => 'Vierte en el molde y golpéalo para sacar el aire.',
+  'leave-open': () => 'Déjalo sobre la mesa, apenas tapado.',
+  'keep-cool': () =>
+    'Mantenlo fresco: destapado, con aire alrededor, con ventilador si tienes. El blanco se craquela al recalentarse.',
+  wrap: () => 'Tápalo y abrígalo con toallas.',
+  'into-oven': v =>
+    `Horno apagado (estaba a ${t(v.ovenC)}), molde dentro, puerta cerrada. Déjalo toda la noche.`,
+  'into-fridge': () => 'A la nevera, lejos de la comida y con etiqueta.',
+  'watch-heat': v =>
+    `Ahora está en lo más caliente (centro cerca de ${t(v.peakC)}): busca bultos y grietas; enfríalo si sube.`,
+  'clean-up': () =>
+    'No te quites los guantes: la masa en los utensilios aún quema. Limpia con papel y lava mañana, o lava ahora con guantes.',
+  unmould: v =>
+    `Cuando esté firme (${v.hours} h o más): desmolda con guantes. Corta; cura de cuatro a seis semanas.`,
+};
+
+export const timeline: typeof en.timeline = {
+  steps,
+  traces,
+  when: minutes => {
+    if (minutes === 0) return 'Vertido';
+    const size = Math.round(Math.abs(minutes));
+    const [hours, rest] = [Math.floor(size / 60), size % 60];
+    const time = [...(hours > 0 ? [`${hours} h`] : []), ...(rest > 0 ? [`${rest} min`] : [])].join(' ');
+    return minutes > 0 ? `${time} antes` : `${time} después`;
+  },
+};

@@ -1,0 +1,162 @@
+import type * as en from '../../en/challenges/challenge-steps.ts';
+import { challenges } from './challenges.ts';
+
+const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+
+export const challengeSteps: typeof en.challengeSteps = {
+  barNamed: v => `${v.name} (barra ${v.number})`,
+  quoted: v => `«${v.title}»`,
+
+  kicker: 'RETO DE COLOR',
+  resultsKicker: 'RETO DE COLOR · RESULTADOS',
+  cardAlt: v => `Cartel del reto «${v.title}»: paleta, fechas y reglas`,
+  barsAlt: v => `Fotos de ${count(v.bars, 'barra', 'barras')}, cada una con su número`,
+  resultsAlt: v => `Resultados de «${v.title}»: puestos, fotos y colores`,
+  measuredAlt: v => `Foto de «${v.title}» con los colores medidos`,
+  swatchNote: 'Muestras: arriba el color pedido, abajo el de la barra.',
+  measuredColours: 'Medido en la barra',
+  pairwise: 'Papeletas que ponen la barra de la fila por encima de la de la columna',
+  colourScore: v => `color a ${v.score} de la paleta (0 es exacto, 2 apenas se nota)`,
+  votes: v => count(v.votes, 'voto', 'votos'),
+  pairsWon: v => `barra ${v.number}: preferida a ${v.won} de ${v.of}`,
+
+  opened: v => `«${v.title}» queda abierto.`,
+  openedInChannel: v => `Lo anuncio en este canal y llevo los plazos. Su número es ${v.id}.`,
+  openedHere: v => `Desde aquí no se avisa a nadie: no hay canal. Su número es ${v.id}.`,
+  unscoredKinds:
+    'El color se mide en fotos con una hoja blanca lisa. Las barras con neones o micas (perlados) no reciben nota de color; se avisa al inscribirlas.',
+  openTitle: 'Un reto nuevo',
+  fields: {
+    title: 'Título',
+    brief: '¿De qué va?',
+    palette: 'Paleta, de 1 a 6 colores',
+    entriesUntil: 'Inscribir hasta (vacío: 2 semanas)',
+    votesUntil: 'Votar hasta (vacío: 3 días más)',
+    photo: 'Foto de tu barra',
+    photoOnWhite: 'Foto de tu barra junto a una hoja blanca',
+    bar: '¿Cómo se llama tu barra?',
+    colourants: 'Colorantes que lleva',
+    made: 'Hecha el',
+    note: 'Una nota, si quieres',
+    technique: '¿Cómo la hiciste?',
+  },
+  hints: {
+    palette: 'teal, #4b3f9e, azul ultramar 30%',
+    deadline: '2026-12-01 18:00, viernes 18:00, en 3 días',
+    colourants: 'Con los nombres de tu estante, entre comas',
+    made: 'Como 2026-11-20',
+  },
+  drawnWith: v => `Sacada con la semilla «${v.seed}».`,
+  photoPalette: 'Los colores principales de la foto, el mayor primero.',
+  drawnPalette: v =>
+    `Sacada con la semilla «${v.seed}»: el ${v.percent} % de ${count(v.shelves, 'estante', 'estantes')} puede acercarse a toda ella.`,
+  usePalette: v => `Para usarla: /challenge open palette:"${v.hexes}"`,
+
+  enterBar: 'Inscribir una barra',
+  fromMyShelf: 'Con mi estante',
+  vote: 'Votar',
+
+  entered: v => `La barra ${v.number}, «${v.title}», está en «${v.challenge}».`,
+  replaced: v => `La barra ${v.number}, «${v.title}», se entrega de nuevo en «${v.challenge}».`,
+  measured: v => `La barra ${v.number}, «${v.title}», se midió de nuevo para «${v.challenge}».`,
+  changeUntil: v => `Puedes cambiarlo hasta el ${v.until}.`,
+  measureAgain: 'Medir otra parte de la foto',
+  parts: {
+    found: 'La barra como la encuentro',
+    whole: 'Toda la foto',
+    middle: 'La parte media',
+    core: 'Solo el centro mismo',
+    top: 'La mitad de arriba',
+    bottom: 'La mitad de abajo',
+    left: 'La mitad izquierda',
+    right: 'La mitad derecha',
+  },
+  withdraw: 'Retirar esta barra',
+  withdrawn: v => `«${v.title}» queda retirada. Tu lugar está libre para otra barra.`,
+
+  ballot: {
+    empty: v => `Tu papeleta de «${v.title}» sigue vacía.`,
+    now: v => `Guardado: ${count(v.bars, 'barra', 'barras')} en tu papeleta de «${v.title}».`,
+    before: v => `${count(v.bars, 'barra', 'barras')} en tu papeleta de «${v.title}».`,
+    superseded: v => `En «${v.title}» cuenta un voto tuyo posterior.`,
+  },
+  ownLeftOut: 'Tu barra queda fuera: nadie vota la suya.',
+  restShare: 'Las barras que dejas fuera comparten el último puesto.',
+  choose: {
+    schulze: ({ place }) => (place === 1 ? '¿Qué barra te gusta más?' : `Tu ${place}.º puesto`),
+    approval: () => 'Todas las que te gustan, una o más',
+    single: () => 'La barra que más te gusta',
+  },
+  sharePlace: v => `Comparte tu ${v.place}.º puesto`,
+  moreBars: 'Más barras',
+  tieNext: v => `Añadir otra al ${v.place}.º puesto`,
+  startAgain: 'Empezar de nuevo',
+
+  extended: v =>
+    `«${v.title}»: inscribe hasta el ${v.entries}${v.votes === undefined ? '' : `, vota hasta el ${v.votes}`}.`,
+  disqualified: v => `Retirada: ${v.bar}. ${v.reason}`,
+  audit: v => `${count(v.deeds, 'acción', 'acciones')} de los responsables sobre «${v.title}»`,
+  deed: v => `${v.when}, ${v.who}: ${v.what}`,
+  deeds: {
+    opened: 'lo abrió',
+    extended: v =>
+      `movió ${[v.entries && `las inscripciones al ${v.entries}`, v.votes && `la votación al ${v.votes}`].filter(Boolean).join(', ')}: ${v.reason}`,
+    cancelled: v => `lo canceló: ${v.reason}`,
+    disqualified: v => `retiró ${v.bar}: ${v.reason}`,
+  },
+  settings: v =>
+    `Las horas son de ${v.zone}. Responsables: quien administra este grupo${v.role === undefined ? '' : ` y el rol ${v.role}`}.`,
+
+  bars: v => count(v.bars, 'barra', 'barras'),
+  yours: v => `${v.bar} (tuya)`,
+  listed: v =>
+    v.challenges === 0
+      ? 'Aún no hay retos: un responsable abre uno con /challenge open.'
+      : count(v.challenges, 'reto', 'retos'),
+  listRow: v =>
+    `«${v.title}» ${v.phase}${v.until === undefined ? '' : ` hasta el ${v.until}`}, ${count(v.entries, 'barra', 'barras')}`,
+  soFar: v => `«${v.title}» hasta ahora`,
+  pairs: v => `Por parejas (barra–barra papeletas:papeletas): ${v.pairs}`,
+  history: v =>
+    v.bars === 0
+      ? 'Todavía ninguna barra en un reto terminado.'
+      : `${count(v.bars, 'barra', 'barras')} en retos terminados, ${count(v.wins, 'victoria', 'victorias')}`,
+  historyRow: v =>
+    `${v.place === undefined ? 'sin puesto' : `${v.place}.º de ${v.of}`}: «${v.bar}» en «${v.title}» (${v.on})`,
+  exported: v => `«${v.title}» en JSON y CSV`,
+  exportNote:
+    'El JSON se vuelve a contar con: npm run -s tally -- challenge.json. Las papeletas no llevan nombres, pero la que deja fuera una barra delata que su votante la hizo: compártelo con cuidado.',
+
+  ideas: v => `Con tu estante puedes acercarte a ${v.near} de ${count(v.of, 'color', 'colores')}.`,
+  ideasNote:
+    'Para 1 taza (EE. UU.) de masa color crema sin gelificar. Los colores son estimaciones: decide una barra de prueba. Más recetas, con imagen: /match.',
+  ideaNote: v => `aproximadamente ${v.hex}, a ${v.away} ± ${v.plusMinus} de él (2 apenas se nota)`,
+  nothingNear: 'nada de tu estante se acerca',
+  uncoloured: 'sin ningún colorante',
+  emptyShelf: 'En tu estante no hay nada con que mezclar. Pon tus botes con /shelf add.',
+  jarIdeas: v => `${count(v.jars, 'bote', 'botes')} en tu estante, cada uno intenso y pálido`,
+  jarIdea: v => `${v.name}: ${v.deep} ${v.full} al máximo, ${v.light} ${v.pale} a un cuarto`,
+  gloves: 'Guantes y gafas: la masa fresca es cáustica y los polvos no se deben respirar.',
+};
+
+const { phases, violations } = challenges;
+
+export const challengeStepsRefusals: typeof en.challengeStepsRefusals = {
+  'challenge-none-such': ({ needs }) =>
+    `Ahora ningún reto de aquí ${phases[needs[0] ?? 'entering']}. Mira /challenge list.`,
+  'challenge-which': ({ titles }) =>
+    `¿Qué reto: ${titles.map(title => `«${title}»`).join(', ')}? Nómbralo con la opción «challenge».`,
+  'challenge-date-unreadable': ({ text }) => `No entiendo «${text}» como día. Escríbelo como 2026-11-20.`,
+  'challenge-entry-unfit': ({ violations: found }) =>
+    found.map(one => (violations[one.id] as (v: typeof one) => string)(one)).join(' '),
+  'challenge-entry-which': ({ entries }) => `¿Cuál de tus barras? Da su número: ${entries.join(', ')}.`,
+  'challenge-entry-none': () => 'No tienes ninguna barra en este reto. Inscribe una con /challenge enter.',
+  'challenge-bar-title-unfit': ({ most }) => `Una barra necesita un nombre de 1 a ${most} caracteres.`,
+  'challenge-colourants-missing': () => 'Di qué colorantes lleva la barra, separados por comas.',
+  'challenge-shares-unfit': ({ sum }) =>
+    `Las partes de una paleta suman 100 %, las tuyas ${sum} %; deja una sin parte para que tome el resto.`,
+  'vote-unreadable': ({ text }) =>
+    `No entiendo «${text}» como papeleta. Escribe los números de las barras, la mejor primero: «2,1,3»; «2,1=3» empata dos.`,
+  'vote-number-unknown': ({ number }) =>
+    `Ninguna barra que participe tiene el número ${number}. Mira /challenge show.`,
+};

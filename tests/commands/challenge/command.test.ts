@@ -1,0 +1,192 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { MessageView } from '../../../src/loopback/interface.ts';
+import { controlOf, day, type Fair, type FairRooms, openFair, photoOf } from './room.ts';
+
+/*
+ * One challenge from opening to results, step by step: every test goes on where the one before it left off.
+ */
+
+let rooms: FairRooms;
+let fair: Fair;
+beforeAll(async () => {
+  rooms = await openFair();
+  fair = rooms.group();
+}, 60_000);
+afterAll(() => rooms[Symbol.asyncDispose]());
+
+const announcement = () => fair.channel()[0] as MessageView;
+const newest = () => fair.channel().at(-1) as MessageView;
+const BLUE = '#3f6fa8';
+const ROSE = '#e3b7b0';
+
+describe('a colour challenge', () => {
+  test('is announced in the channel as soon as a steward opens it, with a card and what to do', async () => {
+    const opened = await fair.steward.run('/challenge open', {
+      title: 'Dusk over the lagoon',
+      brief: 'Two colours that meet like evening water.',
+      palette: `${BLUE} 60%, ${ROSE}`,
+      'entries-until': 'in 3 days',
+      'votes-until': 'in 6 days',
+      decides: 'both',
+      zone: 'Europe/Madrid',
+    });
+    expect(opened.ephemeral).toBe(true);
+    expect(opened.text).toContain('plain white sheet');
+    await fair.wait(0);
+    const card = announcement();
+    expect(card.ephemeral).toBe(false);
+    expect(card.text.split('\n')[0]).toBe('## “Dusk over the lagoon” is taking entries.');
+    expect(card.text).toContain('**Enter until:** Sat, 5 Dec 2026, 11:00 CET');
+    expect(card.text).toContain(`Palette: ${BLUE} 60 %, ${ROSE} 40 %`);
+    expect(card.files.map(({ name }) => name)).toEqual(['challenge.png']);
+    expect(card.controls.map(({ label }) => label)).toEqual(['Enter a bar', 'From my shelf']);
+  });
+
+  test('shows a member what their own shelf could make of it, for their eyes only', async () => {
+    const { ana } = fair;
+    await ana.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine blue' });
+    await ana.run('/shelf add', { item: 'Snow', amount: '40 g', colourant: 'titanium dioxide' });
+    const ideas = await ana.press(announcement(), controlOf(announcement(), 'From my shelf'));
+    expect(ideas.ephemeral).toBe(true);
+    expect(ideas.text).toContain(`**${BLUE}:**`);
+    expect(ideas.text).toMatch(/tsp Evening sky/);
+    expect(ideas.text).toContain('Gloves and goggles');
+    // The same recipe as for whoever asks for that colour by itself.
+    const [, spoons = 'none'] = /\*\*#3f6fa8:\*\* (.*? tsp) Evening sky/.exec(ideas.text) ?? [];
+    const matched = await ana.run('/match', { target: BLUE });
+    expect(matched.text).toContain(spoons);
+    const empty = await fair.bea.press(announcement(), controlOf(announcement(), 'From my shelf'));
+    expect(empty.text).toContain('Your shelf holds nothing');
+  });
+
+  test('takes a bar through a form, measures it at once and shows target beside measured', async () => {
+    const form = await fair.ana.pressForForm(announcement(), controlOf(announcement(), 'Enter a bar'));
+    const entered = await fair.ana.submit(form, {
+      photo: [await photoOf([BLUE, ROSE])],
+      title: 'Still water',
+      colourants: 'Evening sky, Snow',
+      note: 'poured high',
+    });
+    expect(entered.ephemeral).toBe(true);
+    expect(entered.text).toContain('Bar 1, “Still water”, is in “Dusk over the lagoon”.');
+    expect(entered.text).toMatch(/colour \d\.\d ± \d\.\d away from the palette/);
+    expect(entered.files.map(({ name }) => name)).toEqual(['measured.png']);
+
+    // The table beside the bar is no colour of it: the score must get worse, and the member can go back.
+    const scoreIn = (text: string) => Number(/colour ([\d.]+) ±/.exec(text)?.[1]);
+    const wrong = await fair.ana.choose(entered, controlOf(entered, /another part/), ['left']);
+    expect(scoreIn(wrong.text)).toBeGreaterThan(scoreIn(entered.text) + 5);
+    const back = await fair.ana.choose(wrong, controlOf(wrong, /another part/), ['found']);
+    expect(scoreIn(back.text)).toBeCloseTo(scoreIn(entered.text), 1);
+  });
+
+  test('takes another bar by command, and says at entry that neons are not scored', async () => {
+    const bea = await fair.bea.run('/challenge enter', {
+      photo: await photoOf(['#4f8a6a', ROSE]),
+      title: 'Green tide',
+      colourants: 'chromium oxide green',
+    });
+    expect(bea.text).toContain('Bar 2');
+    const cleo = await fair.cleo.run('/challenge enter', {
+      photo: await photoOf([BLUE]),
+      title: 'Flamingo',
+      colourants: 'neon pink',
+    });
+    expect(cleo.text).toContain('No score: a neon glows');
+    const twice = await fair.cleo.run('/challenge enter', {
+      photo: await photoOf([BLUE]),
+      title: 'Another',
+      colourants: 'neon pink',
+    });
+    expect(twice.text).toContain('1 entry a member');
+  });
+
+  test('shows bars by number and title, not whose they are, while it runs', async () => {
+    const shown = await fair.member.run('/challenge show');
+    expect(shown.text).toContain('“Green tide”');
+    expect(shown.text).not.toMatch(/Ana|Bea|Cleo/);
+    expect(shown.files.map(({ name }) => name)).toEqual(['challenge.png', 'bars.png']);
+  });
+
+  test('takes no votes before the time', async () => {
+    expect((await fair.member.run('/challenge vote', { ranking: '1' })).text).toContain('No challenge here');
+  });
+
+  test('opens the vote on time, with the bars in view', async () => {
+    await fair.wait(3 * day);
+    expect(newest().text).toContain('3 entries are in, vote until Tue, 8 Dec 2026, 11:00 CET');
+    expect(newest().files.map(({ name }) => name)).toEqual(['bars.png']);
+    expect(announcement().controls.map(({ label }) => label)).toEqual(['Vote']);
+    expect((await fair.ana.run('/challenge withdraw')).text).toContain('No challenge here is taking entries');
+  });
+
+  test('lets a member rank by menus, tie bars, and change their mind; their own bar is not there', async () => {
+    const { ana } = fair;
+    let ballot = await ana.press(newest(), controlOf(newest(), 'Vote'));
+    expect(ballot.ephemeral).toBe(true);
+    expect(ballot.controls[0]?.options.map(({ label }) => label)).toEqual([
+      '2. “Green tide”',
+      '3. “Flamingo”',
+    ]);
+    ballot = await ana.choose(ballot, controlOf(ballot, /like best/), ['3']);
+    expect(ballot.text).toContain('Saved: 1 bar');
+    ballot = await ana.press(ballot, controlOf(ballot, 'Add one to 1st place'));
+    ballot = await ana.choose(ballot, controlOf(ballot, /Shares/), ['2']);
+    expect(ballot.text).toContain('“Flamingo” (bar 3) = “Green tide” (bar 2)');
+    ballot = await ana.press(ballot, controlOf(ballot, 'Start again'));
+    ballot = await ana.choose(ballot, controlOf(ballot, /like best/), ['2']);
+    const seen = await ana.run('/challenge ballot');
+    expect(seen.text).toContain('“Green tide” (bar 2)');
+    expect(seen.text).not.toContain('Flamingo');
+  });
+
+  test('reads a written ballot, and leaves the voter’s own bar out of it', async () => {
+    expect((await fair.bea.run('/challenge vote', { ranking: '2,1,3' })).text).toContain(
+      'Your own bar is left out',
+    );
+    expect((await fair.cleo.run('/challenge vote', { ranking: '1 > 2' })).text).toContain('Saved: 2 bars');
+    expect((await fair.member.run('/challenge vote', { ranking: '1,2=3' })).text).toContain('Saved: 3 bars');
+    expect((await fair.member.run('/challenge vote', { ranking: '1,9' })).text).toContain('number 9');
+    expect((await fair.member.run('/challenge vote', { ranking: 'all' })).text).toContain(
+      "I can't read “all”",
+    );
+  });
+
+  test('tells nobody how it stands before the end', async () => {
+    const early = await fair.steward.run('/challenge results');
+    expect(early.text).toBe('The challenge is being voted on; this works only while it is over.');
+    expect((await fair.steward.run('/challenge export')).text).toContain('is being voted on');
+  });
+
+  test('closes on time and shows places, makers and colours', async () => {
+    await fair.wait(3 * day + 6_000);
+    const results = newest();
+    expect(results.text.split('\n')[0]).toBe('## First in “Dusk over the lagoon”: “Still water” by Ana');
+    expect(results.text).toContain('“Green tide” by Bea');
+    expect(results.files.map(({ name }) => name)).toEqual(['results.png']);
+    expect(announcement().text).toContain('“Dusk over the lagoon” is over.');
+    expect((await fair.bea.run('/challenge vote', { ranking: '1' })).text).toContain('No challenge here');
+    const asked = await fair.bea.run('/challenge results');
+    expect(asked.ephemeral).toBe(false);
+    expect(asked.text).toContain('Pair by pair');
+  });
+
+  test('tells it once, however often the deadline is looked at', async () => {
+    const before = fair.channel().length;
+    await fair.wait(day);
+    await fair.wait(day);
+    expect(fair.channel()).toHaveLength(before);
+  });
+
+  test('keeps a history for each member, and a list of what stewards did', async () => {
+    const history = await fair.ana.run('/challenge history');
+    expect(history.text).toContain('1 win');
+    expect(history.text).toContain('1st of 3: “Still water”');
+    const audit = await fair.cleo.run('/challenge audit');
+    expect(audit.text).toContain('Odile: opened it');
+  });
+
+  test('left no fault behind', () => {
+    expect(fair.faults).toEqual([]);
+  });
+});

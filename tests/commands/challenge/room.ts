@@ -1,0 +1,86 @@
+import type { Host, HostOptions, Member, MessageView } from '../../../src/loopback/interface.ts';
+import type { Store } from '../../../src/records/store.ts';
+import { openRoom } from '../../loopback/room.ts';
+import { shoot } from '../../photo/render/scene.ts';
+import { shotOf } from '../../photo/render/shots.ts';
+
+/** Wednesday 2 December 2026, 10:00 in London. */
+export const began = Date.UTC(2026, 11, 2, 10);
+export const hour = 3_600_000;
+export const day = 24 * hour;
+
+const camera = { blur: 1, noise: 0.5, quality: 92 };
+const shots = new Map<string, Promise<Uint8Array>>();
+
+/** A photo of a bar of these colours, beside white paper unless it is left out. */
+export async function photoOf(colours: readonly string[], paper: 'beside' | 'none' = 'beside') {
+  const key = `${colours.join()} ${paper}`;
+  const known =
+    shots.get(key) ??
+    shoot(
+      shotOf(4, camera, {
+        colours,
+        paper,
+        cast: [1.05, 1, 0.9],
+        design: { pattern: colours.length > 1 ? 'halves' : 'plain', edge: 0.004 },
+      }),
+    );
+  shots.set(key, known);
+  return { name: 'bar.jpg', bytes: await known };
+}
+
+/** A room whose clock only moves when it is told to. */
+export async function openFair({ store, host }: { store?: Store; host?: HostOptions } = {}) {
+  let now = began;
+  const clock = () => now;
+  const room = await openRoom({ ...(store && { store }), host: { ...host, now: clock } });
+  let groups = 0;
+  return {
+    room,
+    /** A group of its own with a steward and four members: what happens in one is no matter of another. */
+    group() {
+      groups += 1;
+      const group = room.host.addGuild({ name: `Soapers ${groups}`, channels: ['bench'] });
+      const join = (name: string, permissions = 0n) => group.addMember({ name, permissions });
+      const member = join('Bram');
+      return {
+        group,
+        host: room.host,
+        faults: room.faults,
+        steward: join('Odile', 1n << 5n),
+        member,
+        ana: join('Ana'),
+        bea: join('Bea'),
+        cleo: join('Cleo'),
+        now: clock,
+        /** Lets time pass and does what has become due by then. */
+        async wait(ms: number) {
+          now += ms;
+          await room.watch.check();
+        },
+        /** What stands in the channel for everybody, as it reads now. */
+        channel: () => publicMessages(room.host, member),
+      };
+    },
+    [Symbol.asyncDispose]: () => room[Symbol.asyncDispose](),
+  };
+}
+
+export type FairRooms = Awaited<ReturnType<typeof openFair>>;
+export type Fair = ReturnType<FairRooms['group']>;
+
+const publicMessages = (host: Host, member: Member): readonly MessageView[] =>
+  member
+    .sees()
+    .filter(({ ephemeral }) => !ephemeral)
+    .flatMap(message => host.latest(message) ?? []);
+
+/** The control of a message with that label. */
+export function controlOf(message: MessageView, label: string | RegExp): string {
+  const found = message.controls.find(one =>
+    typeof label === 'string' ? one.label === label : label.test(one.label),
+  );
+  if (!found?.customId)
+    throw new Error(`no ${label} among ${message.controls.map(one => one.label).join(', ')}`);
+  return found.customId;
+}

@@ -1,0 +1,320 @@
+import { pino } from 'pino';
+import sharp from 'sharp';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { seal } from '../../../src/conversation/follow.ts';
+import type { Conversation } from '../../../src/conversation/receive.ts';
+import { connect } from '../../../src/discord/client.ts';
+import { FINDING_IDS, FINDINGS } from '../../../src/engine/flaws/findings.ts';
+import type { MessageView } from '../../../src/loopback/index.ts';
+import { openWorkers } from '../../../src/workers/workers.ts';
+import { openRoom, registry } from '../../loopback/room.ts';
+import { barPhoto, bomb } from './photos.ts';
+
+let room: Awaited<ReturnType<typeof openRoom>>;
+beforeAll(async () => {
+  room = await openRoom({ host: { attachmentSizeLimit: 30 * 1024 * 1024 } });
+});
+afterAll(() => room[Symbol.asyncDispose]());
+
+const words = (text: string) => room.member.run('/diagnose', { words: text });
+const photo = (bytes: Uint8Array, more: Record<string, string> = {}) =>
+  room.member.run('/diagnose', { photo: { name: 'bar.jpg', bytes }, ...more });
+
+const control = (message: MessageView, label: string | RegExp) => {
+  const found = message.controls.find(one =>
+    typeof label === 'string' ? one.label === label : label.test(one.label),
+  );
+  if (!found?.customId)
+    throw new Error(`no ${String(label)} among ${message.controls.map(one => one.label).join(', ')}`);
+  return { id: found.customId, options: found.options };
+};
+const press = (message: MessageView, label: string, who = room.member) =>
+  who.press(message, control(message, label).id);
+const choose = (message: MessageView, label: RegExp, value: string, who = room.member) =>
+  who.choose(message, control(message, label).id, [value]);
+const first = (message: MessageView) => message.text.split('\n')[0];
+const question = (message: MessageView) => /Question (\d) of 5: (.*\?)/.exec(message.text);
+
+describe('/diagnose from words', () => {
+  test('says the cause first, in sight of the group, then what to do and by whose word', async () => {
+    const answer = await words('white powder on top that wipes off');
+    expect(answer.ephemeral).toBe(false);
+    expect(first(answer)).toMatch(/^## \d\d %: soda ash$/);
+    expect(answer.text).toMatch(/This batch[\s\S]*Next time[\s\S]*For: .*\(your words\)/);
+  });
+
+  test('is answered within one request', async () => {
+    const before = room.host.requests.length;
+    await words('orange spots and it smells like crayons');
+    expect(room.host.requests.length - before).toBe(1);
+  });
+
+  test('two flaws at once are told as two', async () => {
+    const answer = await words(
+      'white powder on top that wipes off, blue specks all over, used dry ultramarine',
+    );
+    expect(first(answer)).toMatch(/two things at once/);
+    expect(answer.text).toMatch(/\nSoda ash: .*\nUndispersed pigment: /);
+  });
+
+  test('what burns is first aid first, and nobody is told to cut or use it', async () => {
+    const answer = await words('it stings my hands and the bar is crumbly with white crunchy bits');
+    expect(first(answer)).toMatch(/^## If it burns or stings: .*running water/);
+    expect(answer.text).toMatch(/free lye[\s\S]*This batch\*\*\n- Do not use/);
+    expect(answer.text).not.toMatch(/thin wire|Grate|use it as it is/);
+    expect(answer.text).toContain('Do not use this soap');
+  });
+
+  test('free lye that is only possible is said with its chance before any advice', async () => {
+    const answer = await words('white spots in my bar');
+    expect(first(answer)).toMatch(/Don’t use it yet/);
+    expect(answer.text).toMatch(/may hold free lye \(\d\d %\)/);
+    expect(answer.text).not.toMatch(/\bsafe\b/);
+  });
+
+  test('a metal powder is refused, with first aid where it burnt somebody', async () => {
+    expect((await words('I put copper powder in my soap and it went green')).text).toMatch(/Never put metal/);
+    const hurt = await words('I put copper powder in my soap and it burns my hands');
+    expect(hurt.ephemeral).toBe(true);
+    expect(hurt.text).toMatch(/^If it burns or stings: [\s\S]*Never put metal/);
+  });
+
+  test('numbers in the words come back beside the remedy', async () => {
+    const answer = await words('white part is chalky and crumbles, 2 tsp titanium dioxide per cup');
+    expect(first(answer)).toMatch(/too much white pigment/);
+    expect(answer.text).toMatch(/you had 2 tsp a cup\. Full is 1\/2 tsp, the most 1 tsp/);
+  });
+
+  test('words about nothing known get no verdict, and things to look at', async () => {
+    const answer = await words('hello everyone, lovely weather');
+    expect(first(answer)).toMatch(/can’t tell yet/);
+    expect(answer.text).toMatch(/Look at these first/);
+    expect(question(answer)?.[1]).toBe('1');
+  });
+
+  test('neither words nor photo: says what it needs', async () => {
+    expect((await room.member.run('/diagnose', {})).text).toMatch(/words:.*photo:/);
+  });
+
+  test('is in Spanish for a Spanish client, buttons included', async () => {
+    room.member.grant({ locale: 'es-ES' });
+    const answer = await words('manchas blancas en la barra');
+    room.member.grant({ locale: 'en-US' });
+    expect(answer.text).toMatch(/sosa libre[\s\S]*Pregunta 1 de 5: ¿/);
+    expect(answer.controls.map(({ label }) => label).slice(0, 3)).toEqual(['Sí', 'No', 'No lo sé']);
+  });
+});
+
+describe('/diagnose from a photo', () => {
+  test('marks what it sees, and says what came from the picture', async () => {
+    const answer = await photo(await barPhoto('crackle-network'), { words: 'it got hot, the white part' });
+    expect(first(answer)).toMatch(/white-pigment crackle/);
+    expect(answer.text).toMatch(/crackled net of fine lines \(picture\); .*\(your words\)/);
+    const [marked] = answer.files;
+    expect(marked?.contentType).toBe('image/png');
+    const { width, height } = await sharp(marked?.bytes()).metadata();
+    expect(Math.min(width, height)).toBeGreaterThan(400);
+    expect(JSON.stringify(answer.components)).toMatch(
+      /numbered outlines: 1 a network of fine veins: seen, \d+ %/,
+    );
+  });
+
+  test('a clean bar is no verdict', async () => {
+    const answer = await photo(await barPhoto());
+    expect(first(answer)).toMatch(/can’t tell yet/);
+    expect(answer.text).toMatch(/I see the bar, and none of the flaws that I was taught/);
+    expect(answer.text.match(/learned to see flaws from drawn bars, not from photographs/g)).toHaveLength(1);
+  });
+
+  test('no bar in view: the words are answered without it; alone it is a problem', async () => {
+    const blank = await sharp({ create: { width: 640, height: 480, channels: 3, background: '#8a8a8a' } })
+      .jpeg()
+      .toBuffer();
+    expect((await photo(blank)).text).toMatch(/^I see no soap here/);
+    const answer = await photo(blank, { words: 'orange spots and it smells like crayons' });
+    expect(first(answer)).toMatch(/rancidity/);
+    expect(answer.text).toMatch(/I see no soap in the picture/);
+  });
+
+  test.each([
+    [
+      'a text called .jpg',
+      async () => new TextEncoder().encode('not a picture'),
+      /can’t open that as a photo/,
+    ],
+    ['a bomb', async () => bomb(), /claims 400 megapixels/],
+    ['a cut-off picture', async () => (await barPhoto()).slice(0, 9000), /damaged or cut short/],
+  ])('%s is refused in one sentence', async (_, make, sentence) => {
+    const answer = await photo(await make());
+    expect(answer.text).toMatch(sentence);
+    expect(answer.text.length).toBeLessThan(200);
+  });
+
+  test('a file over 25 MB is never fetched', async () => {
+    const answer = await photo(new Uint8Array(26 * 1024 * 1024));
+    expect(answer.text).toMatch(/26 MB.*up to 25 MB/);
+  });
+
+  test('the menu of a message diagnoses its picture with its words, for who asked alone', async () => {
+    const posted = await room.steward.postMessage('why is it like this? it got hot, the white part', [
+      { name: 'bar.jpg', bytes: await barPhoto('crackle-network') },
+    ]);
+    const answer = await room.member.menu('Diagnose this picture', posted);
+    expect(answer.ephemeral).toBe(true);
+    expect(first(answer)).toMatch(/white-pigment crackle/);
+    const bare = await room.steward.postMessage('no picture here');
+    expect((await room.member.menu('Diagnose this picture', bare)).text).toMatch(/no picture/);
+  });
+});
+
+describe('a kept recipe', () => {
+  test('is evidence, and its numbers come with the remedies', async () => {
+    const { member } = room;
+    await member.run('/plan', {
+      oils: 'olive 50%, coconut 30%, rice bran 20%',
+      size: '1000 g oils',
+      water: '28% lye',
+      portions: '500 ml titanium dioxide 2 tsp per cup; rest plain',
+      process: 'insulated',
+    });
+    await member.run('/recipe save', { name: 'Too white' });
+    const answer = await member.run('/diagnose', {
+      words: 'a net of fine cracks in the white part',
+      recipe: 'too white',
+    });
+    expect(first(answer)).toMatch(/white-pigment crackle/);
+    expect(answer.text).toMatch(/much white pigment[^\n]*\(your plan\)/);
+    expect(answer.text).toMatch(/you had 2 tsp a cup\. Full is 1\/2 tsp, the most 1 tsp/);
+    expect(answer.text).toMatch(/Your plan: \d+ g of water, 28 % lye\. \d+ g makes 33 %/);
+    expect(answer.text).toMatch(/estimated: core about/);
+  });
+
+  test('that nobody keeps is refused by name', async () => {
+    const answer = await room.member.run('/diagnose', { words: 'ash', recipe: 'nope' });
+    expect(answer.text).toMatch(/no recipe “nope”/);
+  });
+});
+
+describe('the questions', () => {
+  test('each answer updates the same message, and a double press counts once', async () => {
+    const asked = await words('white spots in my bar');
+    const [, at, text] = question(asked) ?? [];
+    expect(at).toBe('1');
+    const next = await press(asked, 'No');
+    expect(next.id).toBe(asked.id);
+    expect(question(next)?.[1]).toBe('2');
+    expect(next.text).toContain(`${text} No.`);
+    room.host.redeliver(next.interactionId ?? '');
+    const both = await words('white spots in my bar');
+    await Promise.all([press(both, 'No'), press(both, 'No')]);
+    expect(question(room.host.latest(both) ?? both)?.[1]).toBe('2');
+    expect(question(room.host.latest(asked) ?? asked)?.[1]).toBe('2');
+  });
+
+  test('are at most five, none asked twice, and end', async () => {
+    let message = await words('something is odd with my bar, white spots');
+    const seen: string[] = [];
+    for (let round = 0; round < 8; round += 1) {
+      const [, , text] = question(message) ?? [];
+      if (text === undefined) break;
+      seen.push(text);
+      message = await press(message, 'I don’t know');
+    }
+    expect(seen.length).toBe(5);
+    expect(new Set(seen).size).toBe(5);
+    expect(message.controls.map(({ label }) => label)).not.toContain('Yes');
+  });
+
+  test('stop when one cause is sure enough', async () => {
+    const answer = await words('orange spots on the old bars and they smell rancid like crayons');
+    expect(question(answer)).toBeNull();
+  });
+
+  test('another member’s press changes nothing', async () => {
+    const asked = await words('white spots in my bar');
+    const pressed = await press(asked, 'Yes', room.steward);
+    expect(pressed.ephemeral).toBe(true);
+    expect(pressed.text).toContain('somebody else');
+    expect(question(room.host.latest(asked)!)?.[1]).toBe('1');
+  });
+
+  test('what was noticed can be taken back', async () => {
+    const asked = await words('orange spots in my bar');
+    expect(asked.text).toMatch(/rancidity/);
+    const without = await choose(asked, /That’s not it/, 'orange-spots');
+    expect(without.id).toBe(asked.id);
+    expect(without.text).not.toMatch(/orange spots \(your words\)/);
+    expect(first(without)).toMatch(/can’t tell yet/);
+  });
+
+  test('the marked photo stays while answers replace one another', async () => {
+    const asked = await photo(await barPhoto('orange-spots'));
+    const next = await press(asked, 'No');
+    expect(next.files.map(({ name }) => name)).toEqual(['marked.png']);
+  });
+
+  test('go on after a restart', async () => {
+    const asked = await words('white spots in my bar');
+    await room.connection.close();
+    await room.conversation.services.workers.close();
+    const { registry, key, onFault } = room.conversation;
+    const restarted: Conversation = {
+      registry,
+      key,
+      onFault,
+      services: { store: room.conversation.services.store, workers: openWorkers() },
+    };
+    const connection = await connect(
+      { token: 'loopback-token', api: room.host.api },
+      restarted,
+      pino({ level: 'silent' }),
+    );
+    const next = await press(asked, 'No');
+    expect(question(next)?.[1]).toBe('2');
+    await connection.close();
+    await restarted.services.workers.close();
+    room = await openRoom();
+  });
+});
+
+describe('what it turned out to be', () => {
+  test('is kept once a diagnosis, moves the chances a little, and stewards see and forget it', async () => {
+    const { member, steward } = room;
+    const asked = await words('white spots in my bar');
+    expect(asked.text).toMatch(/stearic spots/);
+    const told = await choose(asked, /turn out/, 'ricing');
+    expect(told.ephemeral).toBe(true);
+    expect(told.text).toMatch(/Noted: it was ricing/);
+    await choose(asked, /turn out/, 'stearic-spots');
+    const learned = await steward.run('/flaws learned');
+    expect(learned.text).toMatch(/1 flaw was found out/);
+    expect(learned.text).toMatch(/stearic spots: 1\. Chance before any evidence 3\.9 → 5\.0 %/);
+    expect((await member.run('/flaws learned')).text).toMatch(/steward/i);
+    const reset = await steward.run('/flaws reset');
+    expect((await press(reset, 'Yes, forget them', steward)).text).toMatch(/Forgotten: 1/);
+    expect((await steward.run('/flaws learned')).text).toMatch(/Nobody here/);
+  });
+
+  test('who rinses an eye is asked nothing', async () => {
+    const answer = await words('got raw batter in my eye');
+    expect(first(answer)).toMatch(/in the eye: rinse at once/);
+    expect(question(answer)).toBeNull();
+  });
+
+  test('a cause that nobody offered is not taken', async () => {
+    const asked = await words('white spots in my bar');
+    await expect(choose(asked, /turn out/, 'gremlins')).rejects.toThrow(/gremlins|option/);
+  });
+});
+
+test('every question’s buttons fit the platform’s ids', () => {
+  const reply = registry.followUps.get('diagnose.reply')!;
+  const holder = { group: '1'.repeat(20), asker: '2'.repeat(20) };
+  for (const finding of FINDING_IDS.filter(id => FINDINGS[id].ask)) {
+    const follow = { followUp: reply, args: ['9'.repeat(20), finding, 'unsure'] };
+    const sealed = seal(follow, 'diagnose.reply', { key: new Uint8Array(32), holder, at: Date.now() });
+    expect(sealed.length).toBeLessThanOrEqual(100);
+  }
+});
+
+test('no fault of ours on the way', () => expect(room.faults).toEqual([]));

@@ -1,0 +1,154 @@
+import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
+import { type Due, duesBy, putDue } from '../../src/records/dues.ts';
+import { openStore } from '../../src/records/open.ts';
+import type { Store } from '../../src/records/store.ts';
+
+/** How often is looked for what is due, ms. */
+const checkEvery = 15_000;
+const noon = Date.UTC(2026, 11, 1, 12);
+const due = (id: string, at = noon, group = 'soapers'): Due => ({
+  at: new Date(at),
+  group,
+  what: 'test',
+  id,
+});
+
+let store: Store;
+let now: number;
+let done: string[];
+let faults: string[];
+let watch: Scheduler | undefined;
+
+beforeEach(async () => {
+  store = await openStore('sqlite::memory:');
+  now = noon;
+  done = [];
+  faults = [];
+});
+afterEach(async () => {
+  await watch?.stop();
+  await store.close();
+  vi.useRealTimers();
+});
+
+const note = async ({ id }: Due) => {
+  done.push(id);
+};
+const watchWith = (
+  acts: Readonly<Record<string, (one: Due) => Promise<void>>> = { test: note },
+  serves: (group: string) => boolean = () => true,
+) => {
+  watch = startScheduler({
+    store,
+    serves,
+    acts,
+    now: () => now,
+    onFault: fault => faults.push((fault as Error).message),
+  });
+  return watch;
+};
+const left = async () => (await duesBy(store, new Date(noon * 2))).map(({ id }) => id);
+
+describe('what is due', () => {
+  test('is done at its time and not before, the earliest first, and once', async () => {
+    await store.commit([due('b', noon + 1000), due('a'), due('c', noon + 1001)].map(putDue));
+    const { check } = watchWith();
+    await check();
+    expect(done).toEqual(['a']);
+    now = noon + 1000;
+    await check();
+    await check();
+    expect(done).toEqual(['a', 'b']);
+    expect(await left()).toEqual(['c']);
+  });
+
+  test('while the process was down is done when it starts', async () => {
+    await store.commit([due('a'), due('b', noon + 1)].map(putDue));
+    now = noon + 40 * 86_400_000;
+    const { check } = watchWith();
+    await check();
+    expect(done).toEqual(['a', 'b']);
+  });
+
+  test('is looked for again and again, without a timer that reaches to the deadline', async () => {
+    vi.useFakeTimers({ toFake: ['setInterval', 'clearInterval'] });
+    await store.commit([putDue(due('a', noon + 30 * 86_400_000))]);
+    const { check } = watchWith();
+    await check();
+    now = noon + 30 * 86_400_000;
+    vi.advanceTimersByTime(checkEvery);
+    await vi.waitFor(() => expect(done).toEqual(['a']));
+  });
+
+  test('in a group of another shard is left to that shard', async () => {
+    await store.commit([due('mine'), due('theirs', noon, 'others')].map(putDue));
+    await watchWith(undefined, group => group === 'soapers').check();
+    expect(done).toEqual(['mine']);
+    expect(await left()).toEqual(['theirs']);
+  });
+
+  test('and fails is kept, tried again after a while, and holds up nothing else', async () => {
+    await store.commit([due('bad'), due('good', noon + 1)].map(putDue));
+    now = noon + 1;
+    let tries = 0;
+    const { check } = watchWith({
+      test: async one => {
+        if (one.id === 'bad' && ++tries < 3) throw new Error('no answer');
+        done.push(one.id);
+      },
+    });
+    await check();
+    expect(done).toEqual(['good']);
+    expect(faults).toEqual(['no answer']);
+    await check();
+    expect(tries).toBe(1);
+    now += checkEvery;
+    await check();
+    expect(tries).toBe(2);
+    now += checkEvery;
+    await check();
+    expect(tries).toBe(2);
+    now += checkEvery;
+    await check();
+    expect(done).toEqual(['good', 'bad']);
+    expect(await left()).toEqual([]);
+  });
+
+  test('but unknown to this version is kept for one that knows it', async () => {
+    await store.commit([putDue({ ...due('new'), what: 'from-the-future' })]);
+    await watchWith().check();
+    expect(faults).toEqual(['nobody here knows what to do about from-the-future']);
+    expect(await left()).toEqual(['new']);
+  });
+
+  test('is looked for on after a failed read', async () => {
+    const { check } = watchWith();
+    await check();
+    const broken = vi.spyOn(store, 'range').mockRejectedValueOnce(new Error('disk gone'));
+    await check();
+    expect(faults).toEqual(['disk gone']);
+    broken.mockRestore();
+    await store.commit([putDue(due('a'))]);
+    await check();
+    expect(done).toEqual(['a']);
+  });
+
+  test('is finished before stopping, and nothing new is begun', async () => {
+    await store.commit([due('a'), due('b', noon + 1)].map(putDue));
+    now = noon + 1;
+    const gate = Promise.withResolvers<void>();
+    const { stop } = watchWith({
+      test: async one => {
+        await gate.promise;
+        done.push(one.id);
+      },
+    });
+    await vi.waitFor(async () => expect(await left()).toHaveLength(2));
+    const stopping = stop();
+    gate.resolve();
+    await stopping;
+    expect(done.length).toBeLessThanOrEqual(1);
+    expect(await left()).toContain('b');
+  });
+});

@@ -1,0 +1,30 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { isAction } from '../../src/conversation/command.ts';
+import { readCommands } from '../../src/conversation/registry.ts';
+
+const registry = await readCommands(new URL('../../commands/', import.meta.url));
+const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
+
+/** The README's table of commands, as the declarations have it. */
+const table = [
+  '| Ask | For |',
+  '| --- | --- |',
+  ...registry.commands.flatMap(({ name, purpose, does }) =>
+    isAction(does)
+      ? [`| \`/${name}\` | ${purpose.en} |`]
+      : Object.entries(does).map(([sub, action]) => `| \`/${name} ${sub}\` | ${action.purpose.en} |`),
+  ),
+].join('\n');
+
+test('the README lists the commands as they are declared', () => {
+  const [, listed = ''] = /<!-- commands:.*?-->\n([\s\S]*?)\n?<!-- \/commands -->/.exec(readme) ?? [];
+  expect(listed.trim()).toBe(table);
+});
+
+test('the README opens with the job in one paragraph', () => {
+  const [title, job = ''] = readme.split('\n\n');
+  expect(title).toBe('# Tintmoot');
+  expect(job).toMatch(/colour/);
+  expect(job).not.toContain('\n');
+});
