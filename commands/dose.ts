@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { action, command, followUp, type Suggestion } from '../src/conversation/command.ts';
+import { action, command, followUp, privateIfRecipe, type Suggestion } from '../src/conversation/command.ts';
 import type { Context } from '../src/conversation/context.ts';
 import { several, text } from '../src/conversation/option.ts';
 import type { Choice } from '../src/conversation/reply.ts';
@@ -37,11 +37,8 @@ const FULL: Strength = { by: 'name', name: 'full' };
 const take = followUp({
   seenBy: 'asker',
   args: { item: z.string(), milligrams: z.string().transform(Number) },
-  async answer({ item, milligrams }, { store, asker, idempotencyKey, at, say }) {
-    const outcome = await useItem({ store, member: asker.id }, item, milligrams / 1000, {
-      cause: idempotencyKey,
-      at: new Date(at),
-    });
+  async answer({ item, milligrams }, { shelf, change, say }) {
+    const outcome = await useItem(shelf, item, milligrams / 1000, change);
     return {
       kind: 'reply',
       headline: say.shelf.taken(outcome),
@@ -59,7 +56,8 @@ export default command(
       en: 'How much colourant for the batter you pull out, and how to wet it',
       es: 'Cuánto colorante para la masa que apartas, y cómo humedecerlo',
     },
-    seenBy: 'group',
+    anywhere: true,
+    seenBy: privateIfRecipe,
     options: {
       colourant: text({
         en: 'A colourant by name or CI number, or a jar on your shelf',
@@ -109,10 +107,9 @@ export default command(
         Object.entries(say.dispersion.carriers).map(([value, name]) => ({ name, value })),
     },
     async answer(asked, context) {
-      const { say, store, asker } = context;
+      const { say, store, asker, shelf } = context;
       const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
       const portion = parsePortion(asked.portion, measures);
-      const shelf = { store, member: asker.id };
 
       const first = await findColoured(asked.colourant, shelf);
       const others = await Promise.all(asked.with.map(one => findColoured(one, shelf)));
@@ -167,9 +164,8 @@ export default command(
 
 /** The batter of a kept recipe as it stands in the pot when it is split. */
 async function recipeBatter(asked: string, context: Context): Promise<Batter> {
-  const { store, asker } = context;
   const recipe = await findRecipe(context.recipes, asked);
-  const { request } = await readKept(recipe, { store, member: asker.id }, MEASURES[recipe.spoons]);
+  const { request } = await readKept(recipe, context.shelf, MEASURES[recipe.spoons]);
   const { pot } = fillPortions(makeRecipe(request, oilGramsFor(request)), request);
   return batterOfPot(pot);
 }
@@ -211,11 +207,8 @@ function takeChoice(
 }
 
 /** The member's own jars first, then the catalogue. */
-async function suggestJars(
-  typed: string,
-  { store, asker, language }: Context,
-): Promise<readonly Suggestion[]> {
-  const own = await listShelf({ store, member: asker.id });
+async function suggestJars(typed: string, { shelf, language }: Context): Promise<readonly Suggestion[]> {
+  const own = await listShelf(shelf);
   const fits = own.filter(({ name }) => name.toLowerCase().includes(typed.toLowerCase())).slice(0, 10);
   return [...fits.map(({ name }) => ({ name, value: name })), ...completeColourants(typed, language)];
 }

@@ -1,4 +1,4 @@
-import { action, command, isAction } from '../src/conversation/command.ts';
+import { action, command } from '../src/conversation/command.ts';
 
 export default command(
   'help',
@@ -6,11 +6,11 @@ export default command(
     purpose: { en: 'What I can do, and how to ask', es: 'Qué sé hacer y cómo preguntarme' },
     seenBy: 'asker',
     options: {},
-    answer(_asked, { say, registry }) {
-      const commands = registry.commands.map(({ name, purpose, does }) => ({
+    answer(_asked, { say, commands: all }) {
+      const commands = all.map(({ name, purpose, subcommands }) => ({
         name,
         purpose: purpose[say.language],
-        subcommands: isAction(does) ? [] : Object.keys(does),
+        subcommands,
       }));
       return {
         kind: 'reply',

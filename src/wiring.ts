@@ -1,7 +1,6 @@
 import { mkdir, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { pino } from 'pino';
-import { challengeActs } from '../commands/challenge/deadlines.ts';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
 import { readCommands } from './conversation/registry.ts';
@@ -10,6 +9,7 @@ import type { Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
+import { reviveChallenges } from './records/challenges/index.ts';
 import { openStore } from './records/open.ts';
 import { signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
@@ -50,14 +50,22 @@ async function closeConversation({ services }: Conversation): Promise<void> {
 
 /** Does what is due while this process runs, for the groups that it speaks to. */
 function keepTime(
-  { services: { store, workers } }: Conversation,
+  { registry, services: { store, workers } }: Conversation,
   outbox: Outbox,
   { log, now }: { readonly log: Log; readonly now: () => number },
 ): Scheduler {
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
-    acts: challengeActs({ store, outbox, workers, now }),
+    revive: group => reviveChallenges({ store, group }, now()),
+    isGone: group => outbox.isGone?.(group) ?? false,
+    acts: registry.deadlineActs({
+      store,
+      outbox,
+      workers,
+      now,
+      onBarred: where => log.warn(where, 'a group could not be told'),
+    }),
     now,
     onFault: (fault, due) => {
       const { name, message, stack } = fault as Error;
@@ -109,7 +117,10 @@ async function answerOn(platform: Platform, environment: Environment, log: Log, 
   let scheduler: Scheduler | undefined;
   const conversation = await openConversation(environment, log, () => void scheduler?.check());
   const connection = await connect(platform, conversation, log);
-  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now), { log, now });
+  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
+    log,
+    now,
+  });
   return {
     conversation,
     keepTime: scheduler.check,
@@ -147,7 +158,7 @@ async function localRoom(environment: Environment, args: readonly string[], scen
   const answerAt = async (platform: Platform, now: () => number) => {
     const { register } = await import('./discord/register.ts');
     await register(await readCommands(COMMANDS), platform);
-    return await answerOn(platform, environment, log, now);
+    return await answerOn({ ...platform, readsMessages: true }, environment, log, now);
   };
   await runLocalRoom(
     { environment, say, signal: stop.signal, answerAt, ...(scene && { scene }) },

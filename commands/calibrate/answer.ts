@@ -67,7 +67,7 @@ export async function calibrateReply(asked: CalibrateAsked, context: Context): P
   const { store, asker, group, workers, say } = context;
   const owner = { owner: asker.id };
   const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
-  const item = await findItem({ store, member: asker.id }, asked.item);
+  const item = await findItem(context.shelf, asked.item);
   const jar = jarOf(item);
   const { colourant } = jar;
   const product = { id: item.id, name: item.name, colourant: colourant.id };
@@ -138,11 +138,10 @@ async function barsOf(
 async function keep(
   share: boolean | undefined,
   { found, batch, shared }: { found: JarCalibration; batch: Batch; shared: SharedJar },
-  { idempotencyKey, at, asker, store }: Context,
+  { shelf, change }: Context,
 ): Promise<CalibrationView['outcome']> {
   if (found.after > POOR_FIT) return 'not-kept';
   const { colourant, id } = shared.item;
-  const change = { cause: idempotencyKey, at: new Date(at) };
   const record = calibrationRecord({
     colourant,
     scale: found.scale,
@@ -152,7 +151,7 @@ async function keep(
     gelled: batch.gelled,
     bars: batch.bars.map(({ grams, lab, plusMinus }) => ({ grams, lab, plusMinus })),
   });
-  await keepCalibration({ store, member: asker.id }, id, record, change);
+  await keepCalibration(shelf, id, record, change);
   if (share === false) {
     await withdrawCalibration(shared);
     return 'withdrawn';

@@ -5,8 +5,8 @@ import { suggestBases } from '../../src/presenting/colour/suggest.ts';
 import { nearestNames } from '../../src/records/shelf/index.ts';
 import { calibrateReply } from './answer.ts';
 
-const suggestItems = async (typed: string, { store, asker }: Context): Promise<readonly Suggestion[]> =>
-  (await nearestNames({ store, member: asker.id }, typed, 25)).map(name => ({ name, value: name }));
+const suggestItems = async (typed: string, { shelf }: Context): Promise<readonly Suggestion[]> =>
+  (await nearestNames(shelf, typed, 25)).map(name => ({ name, value: name }));
 
 export default command(
   'calibrate',

@@ -1,6 +1,4 @@
-import type { Outbox, Place } from '../../src/conversation/outbox.ts';
-import type { Block, Reply } from '../../src/conversation/reply.ts';
-import type { Act } from '../../src/deadlines/scheduler.ts';
+import type { DeadlineAct, DeadlineServices } from '../../src/conversation/deadline.ts';
 import type { Phase } from '../../src/engine/challenges/events.ts';
 import {
   asOf,
@@ -9,94 +7,99 @@ import {
   closeChallenge,
   isStillDue,
   keepPlacings,
-  keepPost,
   type Notice,
-  type PostOf,
   postOf,
   readChallenge,
   resultAt,
   type StoredChallenge,
 } from '../../src/records/challenges/index.ts';
 import type { Due } from '../../src/records/dues.ts';
-import type { Store } from '../../src/records/store.ts';
 import { wordsIn } from '../../src/words/index.ts';
-import type { Workers } from '../../src/workers/workers.ts';
+import { keepCalendar, openThread } from './beside.ts';
 import { announcementPicture, barsPicture, resultsPicture } from './pictures.ts';
+import { pictured, placeOf, tellOnce, updateAnnouncement } from './telling.ts';
 import { announcementReply, cancelledReply, noticeReply, resultsReply } from './view.ts';
-
-export type ChallengeDesk = {
-  readonly store: Store;
-  readonly outbox: Outbox;
-  /** Draws; without it everything is told in words alone. */
-  readonly workers?: Workers | undefined;
-  /** The time, ms since 1970 UTC. */
-  readonly now: () => number;
-};
 
 /** After everything that has happened. */
 const atLast = Number.MAX_SAFE_INTEGER;
 
 /** What to do about challenges when the time comes. Each is safe to do again, and in two processes at once. */
-export function challengeActs(desk: ChallengeDesk): Readonly<Record<ChallengeDue, Act>> {
+export function challengeActs(services: DeadlineServices): Readonly<Record<ChallengeDue, DeadlineAct>> {
   return {
     'challenge-announce': due =>
-      onTime(desk, due, 'announcement', ['announced', 'entering', 'voting', 'counting']),
-    'challenge-open': due => onTime(desk, due, 'open', ['entering']),
-    'challenge-entries-soon': due => onTime(desk, due, 'entries-soon', ['entering']),
-    'challenge-vote': due => onTime(desk, due, 'vote', ['voting']),
-    'challenge-votes-soon': due => onTime(desk, due, 'votes-soon', ['voting']),
-    'challenge-close': due => onClose(desk, due),
+      onTime(services, due, 'announcement', ['announced', 'entering', 'voting', 'counting']),
+    'challenge-open': due => onTime(services, due, 'open', ['entering']),
+    'challenge-entries-soon': due => onTime(services, due, 'entries-soon', ['entering']),
+    'challenge-vote': due => onTime(services, due, 'vote', ['voting']),
+    'challenge-votes-soon': due => onTime(services, due, 'votes-soon', ['voting']),
+    'challenge-changed': due => onChange(services, due),
+    'challenge-close': due => onClose(services, due),
   };
 }
 
-const placeOf = ({ group, channel, language }: StoredChallenge): Place => ({ group, channel, language });
-
 /** Tells the group something that is of use only while the challenge is in certain phases, and was not put off. */
 async function onTime(
-  desk: ChallengeDesk,
+  services: DeadlineServices,
   due: Due,
   what: Notice | 'announcement',
   phases: readonly Phase[],
 ): Promise<void> {
-  const scope = { store: desk.store, group: due.group };
+  const scope = { store: services.store, group: due.group };
   const challenge = await readChallenge(scope, due.id);
   if (!challenge) return;
-  const now = asOf(challenge, Math.max(desk.now(), due.at.getTime()));
+  const now = asOf(challenge, Math.max(services.now(), due.at.getTime()));
   if (!phases.includes(now.phase) || !isStillDue(now.terms, challenge, due)) return;
   const say = wordsIn(challenge.language);
   const telling = { challenge, now, say };
-  const announcement = pictured(announcementReply(challenge, now, say), desk, workers =>
+  const announcement = pictured(announcementReply(challenge, now, say), services, workers =>
     announcementPicture(workers, telling),
   );
+  if (what === 'announcement') {
+    const posted = await tellOnce(services, scope, challenge, { what, reply: announcement });
+    if (posted) await openThread(services, scope, challenge, posted);
+    return await keepCalendar(services, scope, challenge);
+  }
+  const reply = pictured(noticeReply(challenge, now, { what, say }), services, async workers =>
+    what === 'vote' ? barsPicture(workers, scope, telling) : [],
+  );
+  await tellOnce(services, scope, challenge, { what, reply });
   // It says in which phase the challenge is.
-  await updateAnnouncement(desk, scope, challenge, announcement);
-  const reply =
-    what === 'announcement'
-      ? announcement
-      : pictured(noticeReply(challenge, now, { what, say }), desk, async workers =>
-          what === 'vote' ? barsPicture(workers, scope, telling) : [],
-        );
-  await tellOnce(desk, scope, challenge, { what, reply });
+  await updateAnnouncement(services, scope, challenge, announcement);
+}
+
+/** Puts right what says when the deadlines are. */
+async function onChange(services: DeadlineServices, due: Due): Promise<void> {
+  const scope = { store: services.store, group: due.group };
+  const challenge = await readChallenge(scope, due.id);
+  if (!challenge) return;
+  const now = asOf(challenge, Math.max(services.now(), due.at.getTime()));
+  if (now.phase === 'closed' || now.phase === 'cancelled') return;
+  const say = wordsIn(challenge.language);
+  await keepCalendar(services, scope, challenge);
+  const draw = pictured(announcementReply(challenge, now, say), services, workers =>
+    announcementPicture(workers, { challenge, now, say }),
+  );
+  await updateAnnouncement(services, scope, challenge, draw);
 }
 
 /** Closes, counts and tells; or tells that it was cancelled; or puts a result right from which a bar was taken. */
-async function onClose(desk: ChallengeDesk, due: Due): Promise<void> {
-  const scope = { store: desk.store, group: due.group };
+async function onClose(services: DeadlineServices, due: Due): Promise<void> {
+  const scope = { store: services.store, group: due.group };
   const found = await readChallenge(scope, due.id);
   if (!found) return;
   const { phase, terms } = asOf(found, atLast);
-  if (phase === 'cancelled') return await tellCancelled(desk, scope, found);
+  if (phase === 'cancelled') return await tellCancelled(services, scope, found);
   if (phase !== 'closed') {
     if (!isStillDue(terms, found, due)) return;
-    if (!(await closeChallenge(scope, found, desk.now()))) return;
+    if (!(await closeChallenge(scope, found, services.now()))) return;
   }
   // Read anew: what came in before the close is all there now, and nothing can follow it.
   const challenge = await readChallenge(scope, due.id);
-  if (challenge) await tellResults(desk, scope, challenge);
+  if (challenge) await tellResults(services, scope, challenge);
 }
 
 async function tellResults(
-  desk: ChallengeDesk,
+  services: DeadlineServices,
   scope: ChallengeScope,
   challenge: StoredChallenge,
 ): Promise<void> {
@@ -104,86 +107,26 @@ async function tellResults(
   const result = await resultAt(scope, challenge, atLast);
   const say = wordsIn(challenge.language);
   await keepPlacings(scope, challenge, result);
-  await updateAnnouncement(
-    desk,
-    scope,
-    challenge,
-    pictured(announcementReply(challenge, now, say), desk, workers =>
-      announcementPicture(workers, { challenge, now, say }),
-    ),
-  );
-  const reply = pictured(resultsReply(challenge, { now, result, say }), desk, workers =>
+  const reply = pictured(resultsReply(challenge, { now, result, say }), services, workers =>
     resultsPicture(workers, scope, { challenge, now, say, result }),
   );
   const before = await postOf(scope, challenge.id, 'results');
-  if (before) await desk.outbox.edit(placeOf(challenge), before, await reply());
-  else await tellOnce(desk, scope, challenge, { what: 'results', reply });
+  if (before) await services.outbox.edit(placeOf(challenge), before, await reply());
+  else await tellOnce(services, scope, challenge, { what: 'results', reply });
+  const announcement = pictured(announcementReply(challenge, now, say), services, workers =>
+    announcementPicture(workers, { challenge, now, say }),
+  );
+  await updateAnnouncement(services, scope, challenge, announcement);
 }
 
 async function tellCancelled(
-  desk: ChallengeDesk,
+  services: DeadlineServices,
   scope: ChallengeScope,
   challenge: StoredChallenge,
 ): Promise<void> {
   const told = cancelledReply(challenge, asOf(challenge, atLast), wordsIn(challenge.language));
   const reply = async () => told;
-  await updateAnnouncement(desk, scope, challenge, reply);
-  await tellOnce(desk, scope, challenge, { what: 'cancelled', reply });
-}
-
-async function updateAnnouncement(
-  { outbox }: ChallengeDesk,
-  scope: ChallengeScope,
-  challenge: StoredChallenge,
-  reply: Drawing,
-): Promise<void> {
-  const announcement = await postOf(scope, challenge.id, 'announcement');
-  if (announcement) await outbox.edit(placeOf(challenge), announcement, await reply());
-}
-
-/** A reply that is drawn when it is first needed, and then only once. */
-type Drawing = () => Promise<Reply>;
-
-/** A reply with its picture first. A picture that cannot be drawn holds up no news. */
-function pictured(
-  reply: Reply,
-  { workers }: ChallengeDesk,
-  draw: (workers: Workers) => Promise<readonly Block[]>,
-): Drawing {
-  let drawn: Promise<Reply> | undefined;
-  const begin = async () => {
-    const picture = workers ? await draw(workers).catch(() => []) : [];
-    return { ...reply, blocks: [...picture, ...reply.blocks] };
-  };
-  return () => (drawn ??= begin());
-}
-
-/** Short marks for nonces, which hold no more than 25 characters with the id. */
-const marks: Readonly<Record<PostOf, string>> = {
-  announcement: 'a',
-  open: 'o',
-  'entries-soon': 'e',
-  vote: 'v',
-  'votes-soon': 's',
-  results: 'r',
-  cancelled: 'c',
-};
-
-/**
- * Posts unless that was done before. Between posting and noting it down lies the one moment in which a crash
- * leaves us not knowing: the nonce makes a second post within minutes the same message.
- */
-async function tellOnce(
-  { outbox }: ChallengeDesk,
-  scope: ChallengeScope,
-  challenge: StoredChallenge,
-  { what, reply }: { what: PostOf; reply: Drawing },
-): Promise<void> {
-  if (await postOf(scope, challenge.id, what)) return;
-  const posted = await outbox.post(
-    placeOf(challenge),
-    await reply(),
-    `${marks[what]}${challenge.id}`.slice(0, 25),
-  );
-  if (posted !== 'barred') await keepPost(scope, challenge.id, what, posted);
+  await tellOnce(services, scope, challenge, { what: 'cancelled', reply });
+  await updateAnnouncement(services, scope, challenge, reply);
+  await keepCalendar(services, scope, challenge);
 }

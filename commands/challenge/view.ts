@@ -1,13 +1,13 @@
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { type Challenge, standing } from '../../src/engine/challenges/challenge.ts';
 import type { Measured, Result } from '../../src/engine/challenges/result.ts';
-import type { Target, Terms } from '../../src/engine/challenges/terms.ts';
 import { closingGrace } from '../../src/records/challenges/due.ts';
 import type { Notice } from '../../src/records/challenges/outcome.ts';
 import { barOf, type StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
 import { invitations } from './invitations.ts';
+import { rulesOf } from './rules.ts';
 
 /** Closing takes a check or two; only what is later than this was late, ms. */
 const late = 120_000;
@@ -41,29 +41,6 @@ export function announcementReply({ id }: StoredChallenge, { terms, phase }: Cha
     ],
   );
   return { ...told, ...invitations(id, phase, say) };
-}
-
-/** A colour of a palette, with its part of the face where one is asked for. */
-const coloured = ({ hex, share }: Target) => (share === undefined ? hex : `${hex} ${Math.round(share)} %`);
-
-/** The rules of a challenge, one a row. */
-export function rulesOf(terms: Terms, say: Words): readonly string[] {
-  const words = say.challenges;
-  const { palette, mostColourants, madeFrom, leastCureDays, joinedBefore, quorum, ties } = terms;
-  return [
-    ...(palette.length > 0 ? [words.palette({ colours: palette.map(coloured) })] : []),
-    `${words.classes[terms.class]}, ${words.constraints[terms.constraint]}`,
-    words.entriesEach({ most: terms.entriesPerMember }),
-    ...(mostColourants === undefined ? [] : [words.mostColourants({ most: mostColourants })]),
-    ...(madeFrom === undefined ? [] : [words.madeFrom({ from: madeFrom })]),
-    ...(leastCureDays ? [words.leastCure({ days: leastCureDays })] : []),
-    words.decides[terms.decides],
-    ...(terms.decides === 'colour' ? [] : [words.methods[terms.method]]),
-    ...(terms.decides === 'votes' ? [] : [words.whiteSheet, words.withinError]),
-    ...(joinedBefore === undefined ? [] : [words.joinedBefore({ before: joinedBefore, zone: terms.zone })]),
-    ...(quorum === undefined ? [] : [words.quorum({ needed: quorum })]),
-    ties === 'shared' ? words.sharedTies : words.brokenTies({ seed: ties.brokenBySeed }),
-  ];
 }
 
 /** One line that something begins or ends soon. */

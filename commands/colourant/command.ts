@@ -89,7 +89,9 @@ export default commandGroup(
         en: 'Read a label: what lye does to each ingredient, dose, and the law',
         es: 'Lee una etiqueta: qué hace la sosa con cada ingrediente, dosis y normas',
       },
-      seenBy: 'group',
+      anywhere: true,
+      // An item of one's own shelf is one's own; a label is anybody's.
+      seenBy: ({ item }) => (item === undefined ? 'group' : 'asker'),
       options: {
         ingredients: text(
           {
@@ -155,21 +157,23 @@ export default commandGroup(
       },
       completes: { item: suggestColours },
       async answer({ item, result, process: made, weeks, strength, base, note, photo }, context) {
-        const { say, asker, idempotencyKey, at, id, channel } = context;
+        const { say, asker, change, id, channel } = context;
         const { identity, name } = await reportable(item, context);
         const kept: evidence.Report = {
           identity,
           result,
           process: made,
-          at: new Date(at),
+          at: change.at,
           weeks,
           note,
           base,
           strength: strength === undefined ? undefined : printStrength(parseStrength(strength)),
           photo: photo && { channel, interaction: id, attachment: photo.id },
         };
-        const change = { member: asker.id, cause: idempotencyKey };
-        const { replaced, repeated } = await evidence.keepReport(scopeOf(context), kept, change);
+        const { replaced, repeated } = await evidence.keepReport(scopeOf(context), kept, {
+          member: asker.id,
+          cause: change.cause,
+        });
         const weighed = weigh(identity, await evidenceOn(identity, context));
         return reportedReply(
           { kept, name, withPhoto: photo !== undefined },

@@ -22,7 +22,7 @@ const MUCH_WORSE = 5;
 
 /** The recipes for a colour, in the worker pool, with their picture and what can be done with them. */
 export async function matchReply(target: Lab, asked: MatchAsked, context: Context): Promise<Reply> {
-  const { store, asker, workers, say, idempotencyKey, at } = context;
+  const { store, asker, shelf, workers, say, idempotencyKey, change } = context;
   const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
   const millilitres = portionMillilitres(parsePortion(asked.portion, measures), TYPICAL_BATTER);
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
@@ -57,10 +57,10 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     say,
   };
   await keepRecentMatch(
-    { store, member: asker.id },
+    shelf,
     idempotencyKey,
     { asked, colours: [], recipes: shown.map(recentOf) },
-    new Date(at),
+    change.at,
   );
   const card = shown.length > 0 ? [await picture(view, context)] : [];
   return {
@@ -69,7 +69,7 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     data: matchData(view),
     blocks: matchBlocks(view, card),
     cautions: matchCautions(view),
-    choices: matchChoices(idempotencyKey, shown.map(recentOf), say),
+    choices: matchChoices(idempotencyKey, { asked, recipes: shown.map(recentOf) }, say),
   };
 }
 

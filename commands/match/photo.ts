@@ -8,12 +8,13 @@ import { refuse } from '../../src/engine/refusal.ts';
 import { capital, whole } from '../../src/presenting/colour/view.ts';
 import { keepRecentMatch, type MatchAsked, recentMatchOf } from '../../src/records/matches/index.ts';
 import { matchReply } from './answer.ts';
+import { seenIn, seenOf } from './follow-ups.ts';
 
 /** Which of a photo's colours is wanted: the number comes from a menu, which nobody signed. */
 const pick = followUp({
-  seenBy: 'group',
+  seenBy: seenIn,
   pace: 'slow',
-  args: { match: z.string() },
+  args: { match: z.string(), seen: z.string() },
   async answer({ match }, context, { values }): Promise<Reply> {
     const recent = await recentMatchOf(context.shelf, match);
     const chosen = recent.colours[Number(values[0])] ?? refuse('match-forgotten', {});
@@ -23,7 +24,7 @@ const pick = followUp({
 
 /** The main colours of a photo as a menu; a photo with one colour is matched at once. */
 export async function matchPhoto(photo: Attachment, asked: MatchAsked, context: Context): Promise<Reply> {
-  const { workers, asker, store, say, idempotencyKey, at } = context;
+  const { workers, asker, shelf, say, idempotencyKey, change } = context;
   const bytes = await photo.read();
   const owner = { owner: asker.id };
   const { colours, whiteReference } = await workers.run('photoColours', { bytes }, owner);
@@ -31,12 +32,7 @@ export async function matchPhoto(photo: Attachment, asked: MatchAsked, context: 
   if (!only) return refuse('photo-bar-unseen', {});
   if (!other) return matchReply(only.lab, asked, context);
   const kept = colours.map(({ lab, hex }) => ({ lab, hex }));
-  await keepRecentMatch(
-    { store, member: asker.id },
-    idempotencyKey,
-    { asked, colours: kept, recipes: [] },
-    new Date(at),
-  );
+  await keepRecentMatch(shelf, idempotencyKey, { asked, colours: kept, recipes: [] }, change.at);
   const words = say.match.photo;
   const items = colours.map(({ lab, hex, share }, number) => ({
     hex,
@@ -72,7 +68,7 @@ export async function matchPhoto(photo: Attachment, asked: MatchAsked, context: 
         least: 1,
         most: 1,
         items: items.map(({ label, note }, number) => ({ label, note, value: String(number) })),
-        follow: pick.with({ match: idempotencyKey }),
+        follow: pick.with({ match: idempotencyKey, seen: seenOf(asked) }),
       },
     ],
   };

@@ -24,9 +24,8 @@ export type MixRead = { readonly jars: readonly Jar[]; readonly answer: DoseAnsw
 export async function readMix(
   text: string,
   { portion, measures }: { readonly portion: Portion; readonly measures: Measures },
-  { store, asker }: Pick<Context, 'store' | 'asker'>,
+  { shelf }: Pick<Context, 'shelf'>,
 ): Promise<MixRead> {
-  const shelf = { store, member: asker.id };
   const own = new Set((await listShelf(shelf)).map(({ name }) => fold(name)));
   const parts = parseMix(text, measures, one => own.has(fold(one)) || colourantsNamed(one).length > 0);
   const found = await Promise.all(parts.map(async part => ({ part, jar: await jarOfPart(part, shelf) })));

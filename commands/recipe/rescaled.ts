@@ -13,10 +13,10 @@ import { readKept } from '../../src/records/recipes/kept-plan.ts';
 export async function rescaled(
   plan: KeptPlan,
   to: string,
-  { store, asker }: Context,
+  { shelf }: Context,
 ): Promise<{ readonly plan: KeptPlan; readonly factor: number }> {
   const ask = parseRescale(to);
-  const { request } = await readKept(plan, { store, member: asker.id }, MEASURES[plan.spoons]);
+  const { request } = await readKept(plan, shelf, MEASURES[plan.spoons]);
   if (ask.by === 'factor') {
     rescale(request, ask.factor);
     return { plan: { ...plan, times: timesBy(plan.times, ask.factor) }, factor: ask.factor };
@@ -29,8 +29,9 @@ export async function rescaled(
   return { plan: { ...plan, written: { ...plan.written, size: to }, times }, factor };
 }
 
-const timesBy = ({ size, portions, additives }: Times, factor: number): Times => ({
+const timesBy = ({ size, portions, additives, liquids = 1 }: Times, factor: number): Times => ({
   size: size * factor,
   portions: portions * factor,
   additives: additives * factor,
+  liquids: liquids * factor,
 });

@@ -1,8 +1,10 @@
+import type { RecipeShelf } from '../records/recipes/recipe.ts';
+import type { Shelf } from '../records/shelf/shelf.ts';
 import type { Store } from '../records/store.ts';
 import type { Words } from '../words/index.ts';
+import type { Phrase } from '../words/sentence.ts';
 import type { Workers } from '../workers/workers.ts';
 import type { Given, Origin } from './question.ts';
-import type { CommandRegistry } from './registry.ts';
 
 /** What the whole process shares. */
 export type Services = {
@@ -12,12 +14,32 @@ export type Services = {
   readonly checkDue?: (() => void) | undefined;
 };
 
+/** What a question changes, and by whose hand; written under its `cause` it is made once. */
+export type Change = {
+  readonly cause: string;
+  readonly at: Date;
+  readonly byName: string;
+};
+
+/** A command as a list of commands shows it; `subcommands` by name. */
+export type Listed = {
+  readonly name: string;
+  readonly purpose: Phrase;
+  readonly subcommands: readonly string[];
+};
+
 /** What a command may know while it answers: who asks, in which words to speak, what is remembered. */
 export type Context = Origin &
   Services & {
     readonly say: Words;
-    /** Every command there is. */
-    readonly registry: CommandRegistry;
+    /** The asker's own. */
+    readonly shelf: Shelf;
+    /** The asker's own and those shared to the group. */
+    readonly recipes: RecipeShelf;
+    /** The change that this question makes, once. */
+    readonly change: Change;
+    /** Every command there is, for those who ask what there is. */
+    readonly commands: readonly Listed[];
     /**
      * Names the effect of this question: written under this id it happens once, however often the
      * question is delivered or the button pressed.

@@ -1,6 +1,5 @@
 import { createHmac, randomBytes, timingSafeEqual } from 'node:crypto';
 import { refuse } from '../engine/refusal.ts';
-import type { FollowUp } from './command.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -9,8 +8,16 @@ declare module '../engine/refusal.ts' {
   }
 }
 
+/** As much of a follow-up as its id tells. */
+export type FollowTarget = {
+  /** `asker`: only who was answered may use it. `group`: anyone in the group. */
+  readonly for: 'asker' | 'group';
+  /** Hours it can be used, counted from the answer that offered it. */
+  readonly hours: number;
+};
+
 /** A follow-up and its arguments, as a command puts it in a choice. */
-export type Follow = { readonly followUp: FollowUp; readonly args: readonly string[] };
+export type Follow = { readonly followUp: FollowTarget; readonly args: readonly string[] };
 
 /** A follow-up as it comes back: which one, with what, and the nonce that makes its effect happen once. */
 export type Opened = { readonly name: string; readonly args: readonly string[]; readonly nonce: string };

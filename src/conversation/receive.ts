@@ -1,11 +1,14 @@
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
+import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
+import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import type { ResponseMode, Suggestion } from './command.ts';
+import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
+import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
@@ -14,6 +17,7 @@ import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
+    'group-only': Record<string, never>;
     'command-unknown': { typed: string; nearest: readonly string[] };
     'our-fault': { reference: string };
   }
@@ -33,6 +37,8 @@ type Unspoken = Reply<string> | Form<string> | Problem;
 
 type Task = ResponseMode & {
   readonly replaces: boolean;
+  /** True when it works where only the asker brought us along. */
+  readonly anywhere: boolean;
   readonly idempotencyKey: string;
   run(context: Context): Promise<Reply | Form> | Reply | Form;
 };
@@ -42,17 +48,57 @@ export function responseModeOf(
   question: Question,
   conversation: Conversation,
 ): ResponseMode & { replaces: boolean } {
+  if (emergenciesIn(freeTexts(question)).length > 0) return TO_ASKER;
   try {
-    return findTask(question, conversation);
+    const task = findTask(question, conversation);
+    return isBroughtAlong(question) ? { ...task, seenBy: 'asker' } : task;
   } catch {
-    return { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false };
+    return TO_ASKER;
   }
 }
+
+/** True where only the asker let us in: everything is answered to them alone there. */
+const isBroughtAlong = ({ here }: Origin): boolean => here?.letInBy === 'member';
+
+/** How a "no" and first aid are told: at once, to whoever asked, and never in place of what stood there. */
+const TO_ASKER = {
+  seenBy: 'asker',
+  pace: 'quick',
+  access: 'member',
+  opensForm: false,
+  replaces: false,
+} as const;
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
   const language = await languageFor(asked, conversation);
-  return { ...(await answerTo({ ...asked, language }, conversation)), language };
+  const question = { ...asked, language };
+  const [answered, notices] = await Promise.all([
+    answerTo(question, conversation),
+    waitingFor(question, conversation),
+  ]);
+  const answer = await withNotices(answered, notices, question, conversation);
+  return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
+}
+
+/** What a member is told along with the answer to a command that only they see: that something did not reach a group. */
+async function waitingFor(question: Question, conversation: Conversation): Promise<readonly Notice[]> {
+  if (question.kind !== 'command' || responseModeOf(question, conversation).seenBy !== 'asker') return [];
+  // A notice that cannot be read holds up no answer; it waits for the next.
+  return await noticesFor(conversation.services.store, question.asker.id).catch(() => []);
+}
+
+async function withNotices(
+  answer: Unspoken,
+  notices: readonly Notice[],
+  { asker, language }: Origin,
+  { services: { store } }: Conversation,
+): Promise<Unspoken> {
+  if (answer.kind !== 'reply' || notices.length === 0) return answer;
+  await dropNotices(store, asker.id, notices).catch(() => undefined);
+  const { notTold } = wordsIn(language).conversation;
+  const told = notices.map(({ title }) => ({ kind: 'text', text: notTold({ title }) }) as const);
+  return { ...answer, blocks: [...told, ...answer.blocks] };
 }
 
 /** The language the member prefers; the platform's when they have none, or when it cannot be looked up. */
@@ -64,10 +110,17 @@ async function languageFor({ asker, language }: Origin, { services }: Conversati
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
+    // Before anything is looked up, checked or reckoned: whoever is hurt is told what to do.
+    const { registry } = conversation;
+    const firstAid = firstAidFor(freeTexts(question), question, { say, registry });
+    if (firstAid) return sealed(firstAid, question, conversation);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.idempotencyKey);
+    if (!task.anywhere && isBroughtAlong(question)) refuse('group-only', {});
     if (task.access === 'steward') await requireSteward(context);
-    return sealed(await task.run(context), question, conversation);
+    const answer = await task.run(context);
+    if (answer.kind === 'form' && !task.opensForm) throw new Error('a form where none was declared');
+    return sealed(answer, question, conversation);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
     const reference = question.id.slice(-6);
@@ -93,17 +146,40 @@ export async function suggest(
   }
 }
 
+/** The first aid for words that are no question to us: a line without a command, a note; undefined where none is needed. */
+export async function firstAidForWords(
+  words: string,
+  origin: Origin,
+  conversation: Conversation,
+): Promise<Answer | undefined> {
+  if (emergenciesIn([words]).length === 0) return undefined;
+  const language = await languageFor(origin, conversation);
+  const say = wordsIn(language);
+  const reply = firstAidFor([words], origin, { say, registry: conversation.registry });
+  return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
+}
+
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
-  const { id, at, asker, group, channel, language } = origin;
+  const { id, at, asker, group, channel, here, language, locale } = origin;
+  const { store } = services;
   return {
     id,
     at,
     asker,
     group,
     channel,
+    here,
     language,
+    locale,
     ...services,
-    registry,
+    shelf: { store, member: asker.id },
+    recipes: { store, member: asker.id, group },
+    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
+    commands: registry.commands.map(({ name, purpose, does }) => ({
+      name,
+      purpose,
+      subcommands: isAction(does) ? [] : Object.keys(does),
+    })),
     say: wordsIn(language),
     idempotencyKey,
   };
@@ -115,8 +191,11 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
     case 'typing': {
       const path = question.path.join(' ');
       const found = registry.actions.get(path) ?? unknownCommand(path, registry);
+      const isBare = Object.keys(question.given).length === 0;
       return {
         ...found,
+        opensForm: found.opensForm === 'bare' ? isBare : found.opensForm,
+        seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         idempotencyKey: question.id,
         run: context => found.take(question.given, context),
@@ -127,12 +206,21 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };
-      return { ...found, idempotencyKey: opened.nonce, run: context => found.take(args, context, sent) };
+      const seenBy = seenByFor(found.seenBy, args);
+      return {
+        ...found,
+        seenBy,
+        anywhere: true,
+        idempotencyKey: opened.nonce,
+        run: context => found.take(args, context, sent),
+      };
     }
     case 'point': {
       const found = registry.menuEntries.get(question.entry) ?? unknownCommand(question.entry, registry);
       return {
         ...found,
+        anywhere: found.anywhere ?? false,
+        opensForm: false,
         replaces: false,
         idempotencyKey: question.id,
         run: context => found.take(question.message, context),

@@ -1,6 +1,8 @@
 import { readdir } from 'node:fs/promises';
 import type { Action, Command, FollowUp, MenuEntry } from './command.ts';
 import { isAction } from './command.ts';
+import type { DeadlineAct, DeadlineActs, DeadlineServices } from './deadline.ts';
+import type { FollowTarget } from './follow.ts';
 
 /** Every command there is, and every way into one. */
 export type CommandRegistry = {
@@ -9,9 +11,11 @@ export type CommandRegistry = {
   readonly actions: ReadonlyMap<string, Action>;
   /** By name: `dose.take`. */
   readonly followUps: ReadonlyMap<string, FollowUp>;
-  readonly nameOf: ReadonlyMap<FollowUp, string>;
+  readonly nameOf: ReadonlyMap<FollowTarget, string>;
   /** By English name, under which they are registered. */
   readonly menuEntries: ReadonlyMap<string, MenuEntry>;
+  /** Every command's own. */
+  readonly deadlineActs: (services: DeadlineServices) => DeadlineActs;
 };
 
 /** Indexes the commands. Throws an Error when two of them share a name. */
@@ -27,8 +31,22 @@ export function indexCommands(commands: readonly Command[]): CommandRegistry {
       enter(followUps, `${name}.${follow}`, followUp);
     if (menu) enter(menuEntries, menu.name.en, menu);
   }
-  const nameOf = new Map([...followUps].map(([name, followUp]) => [followUp, name]));
-  return { commands, actions, followUps, nameOf, menuEntries };
+  const nameOf = new Map<FollowTarget, string>([...followUps].map(([name, followUp]) => [followUp, name]));
+  return {
+    commands,
+    actions,
+    followUps,
+    nameOf,
+    menuEntries,
+    deadlineActs: services => deadlineActs(commands, services),
+  };
+}
+
+function deadlineActs(commands: readonly Command[], services: DeadlineServices): DeadlineActs {
+  const acts = new Map<string, DeadlineAct>();
+  for (const { deadlines } of commands)
+    for (const [what, act] of Object.entries(deadlines?.(services) ?? {})) enter(acts, what, act);
+  return Object.fromEntries(acts);
 }
 
 function enter<T>(map: Map<string, T>, name: string, value: T): void {
@@ -36,9 +54,18 @@ function enter<T>(map: Map<string, T>, name: string, value: T): void {
   map.set(name, value);
 }
 
-/** Reads the folder of commands: a file there is a command, and nothing else needs to know of it. */
+/**
+ * Reads the folder of commands: a file there is a command, and so is a folder by its `command.ts`; nothing else needs
+ * to know of it.
+ */
 export async function readCommands(folder: URL): Promise<CommandRegistry> {
-  const files = (await readdir(folder)).filter(file => file.endsWith('.ts')).sort();
+  const entries = await readdir(folder, { withFileTypes: true });
+  const files = entries
+    .flatMap(entry => {
+      if (entry.isDirectory()) return [`${entry.name}/command.ts`];
+      return entry.name.endsWith('.ts') ? [entry.name] : [];
+    })
+    .sort();
   const modules = await Promise.all(
     files.map(async file => (await import(new URL(file, folder).href)) as { default: Command }),
   );

@@ -20,7 +20,7 @@ const WORDS = ['words/en/page.ts', 'words/es/page.ts'];
  * their types taken out.
  */
 export async function readAssets(): Promise<ReadonlyMap<string, Asset>> {
-  const names = await readdir(new URL('page/browser/', SOURCE));
+  const names = await readdir(new URL('page/browser/', SOURCE), { recursive: true });
   const own = names.filter(name => extname(name) in TYPES).map(name => `page/browser/${name}`);
   const assets = await Promise.all(
     [...own, ...WORDS].map(async (path): Promise<[string, Asset]> => {

@@ -17,8 +17,8 @@ const phrases = (action: Action): Phrase[] => [
 ];
 
 describe.each(registry.commands.map(command => [command.name, command] as const))('/%s', (name, command) => {
-  test('is a file of that name', () => {
-    expect(readdirSync(folder)).toContain(`${name}.ts`);
+  test('is a file or a folder of that name', () => {
+    expect(readdirSync(folder).map(entry => entry.replace(/\.ts$/, ''))).toContain(name);
   });
 
   test('has a name the platform takes', () => {

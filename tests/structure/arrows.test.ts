@@ -14,9 +14,9 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   workers: ['engine', 'photo', 'pictures'],
   records: ['engine'],
   conversation: ['engine', 'records', 'words', 'workers'],
-  deadlines: ['engine', 'records', 'words', 'conversation', 'workers', 'replies'],
-  replies: ['engine', 'records', 'words', 'conversation'],
-  commands: ['engine', 'records', 'words', 'workers', 'conversation', 'replies'],
+  deadlines: ['engine', 'records', 'conversation'],
+  presenting: ['engine', 'records', 'words', 'conversation'],
+  commands: ['engine', 'records', 'words', 'workers', 'conversation', 'presenting'],
   discord: ['engine', 'words', 'conversation'],
   terminal: ['engine', 'words', 'conversation'],
   page: ['loopback', 'words'],
@@ -32,11 +32,29 @@ const roomOf = (path: string): string =>
   path.startsWith('commands/') ? 'commands' : (/^src\/([^/]+)\//.exec(path)?.[1] ?? path);
 
 const importsOf = (path: string): string[] =>
-  [...readFileSync(join(root, path), 'utf8').matchAll(/(?:from|import\()\s*'(\.{1,2}\/[^']+)'/g)].map(match =>
-    relative(root, resolve(root, dirname(path), match[1] ?? '')),
+  [...readFileSync(join(root, path), 'utf8').matchAll(/(?:from|import|import\()\s*'(\.{1,2}\/[^']+)'/g)].map(
+    match => relative(root, resolve(root, dirname(path), match[1] ?? '')),
   );
 
 const sources = [...files('src'), ...files('commands')];
+
+/** Files that lead back to themselves through their imports, those of types included: one list a circle. */
+function circlesIn(imports: ReadonlyMap<string, readonly string[]>): readonly (readonly string[])[] {
+  const done = new Set<string>();
+  const path: string[] = [];
+  const circles: string[][] = [];
+  const follow = (file: string): void => {
+    const before = path.indexOf(file);
+    if (before >= 0) circles.push([...path.slice(before), file]);
+    if (before >= 0 || done.has(file)) return;
+    path.push(file);
+    for (const other of imports.get(file) ?? []) follow(other);
+    path.pop();
+    done.add(file);
+  };
+  for (const file of imports.keys()) follow(file);
+  return circles;
+}
 
 describe('the rooms of the house', () => {
   test('every room is on the map', () => {
@@ -48,6 +66,29 @@ describe('the rooms of the house', () => {
     const room = roomOf(path);
     const seen = importsOf(path).map(roomOf);
     expect(seen.filter(other => other !== room && !arrows[room]?.includes(other))).toEqual([]);
+  });
+
+  test('no file leads back to itself, by types either', () => {
+    expect(
+      circlesIn(
+        new Map([
+          ['a', ['b']],
+          ['b', ['c']],
+          ['c', ['b']],
+        ]),
+      ),
+    ).toEqual([['b', 'c', 'b']]);
+    expect(circlesIn(new Map(sources.map(path => [path, importsOf(path)])))).toEqual([]);
+  });
+
+  test('a command looks into another only through its follow-ups', () => {
+    const commandOf = (path: string) => /^commands\/([^/.]+)/.exec(path)?.[1];
+    const offenders = sources
+      .filter(path => commandOf(path))
+      .flatMap(path => importsOf(path).map(other => ({ path, other })))
+      .filter(({ path, other }) => commandOf(other) && commandOf(other) !== commandOf(path))
+      .filter(({ other }) => !other.endsWith('/follow-ups.ts'));
+    expect(offenders).toEqual([]);
   });
 
   test('the engine touches no clock, chance, disk, network or process', () => {

@@ -23,13 +23,12 @@ export type Used = {
  * Reads `Evening sky, titanium dioxide`: jars of the member's own shelf by their names, else colourants of the
  * catalogue. A kind of which they keep a jar counts as theirs. Refuses names nobody knows, and none at all.
  */
-export async function readUsed(text: string, { store, asker, say }: Context): Promise<readonly Used[]> {
+export async function readUsed(text: string, { shelf, say }: Context): Promise<readonly Used[]> {
   const names = text
     .split(/[,;\n]/)
     .map(name => name.trim())
     .filter(name => name !== '');
   if (names.length === 0) refuse('challenge-colourants-missing', {});
-  const shelf = { store, member: asker.id };
   const own = await listShelf(shelf);
   return await Promise.all(
     names.map(async (name): Promise<Used> => {
@@ -45,12 +44,12 @@ export async function readUsed(text: string, { store, asker, say }: Context): Pr
 /** Completes the last name of a list: the member's own jars first, then the catalogue. */
 export async function suggestUsed(
   typed: string,
-  { store, asker, language }: Context,
+  { shelf, language }: Context,
 ): Promise<readonly Suggestion[]> {
   const cut = typed.lastIndexOf(',') + 1;
   const before = typed.slice(0, cut);
   const last = typed.slice(cut).trim().toLowerCase();
-  const own = (await listShelf({ store, member: asker.id })).map(({ name }) => name);
+  const own = (await listShelf(shelf)).map(({ name }) => name);
   const fitting = own.filter(name => name.toLowerCase().includes(last)).slice(0, 15);
   const known = completeColourants(last, language).map(({ name }) => name);
   return [...new Set([...fitting, ...known])].map(name => {

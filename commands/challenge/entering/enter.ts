@@ -1,3 +1,5 @@
+import { z } from 'zod';
+import { followUp } from '../../../src/conversation/command.ts';
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Attachment } from '../../../src/conversation/question.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
@@ -20,8 +22,8 @@ import { inTheRunning, type NumberedBar, numberedBars } from '../bars.ts';
 import { chooseChallenge, madeBy, scopeOf } from '../lookup.ts';
 import { readDate } from '../opening/terms.ts';
 import { readUsed, type Used } from './colourants-used.ts';
-import { enteredReply } from './entered.ts';
-import { measure, type PhotoPart, unscoredKind } from './measure.ts';
+import { type EntryDone, type EntryLeads, enteredReply } from './entered.ts';
+import { measure, type PhotoPart, type PhotoPartName, photoParts, unscoredKind } from './measure.ts';
 
 declare module '../../../src/engine/refusal.ts' {
   interface Reasons {
@@ -44,6 +46,10 @@ export type EnterAsked = {
 
 const mostTitle = 80;
 
+const leads: EntryLeads = { part: to => part.with(to), takeBack: to => takeBack.with(to) };
+
+const shown = (done: EntryDone, context: Context): Promise<Reply> => enteredReply(done, leads, context);
+
 /** Enters a bar: its photo is measured, and what breaks the terms is told at once. */
 export async function enter(asked: EnterAsked, context: Context): Promise<Reply> {
   const challenge = await chooseChallenge(context, asked.challenge, ['entering']);
@@ -55,12 +61,12 @@ export async function enter(asked: EnterAsked, context: Context): Promise<Reply>
   const scope = scopeOf(context);
   const { entry } = await enterBar(scope, challenge.id, { bar, photo: photo.bytes }, madeBy(context));
   await context.store.commit([noteShelf(context.group, context.asker.id)]);
-  return enteredReply({ challenge: challenge.id, entry, done: 'entered' }, context);
+  return shown({ challenge: challenge.id, entry, done: 'entered' }, context);
 }
 
 /** What a member says of a bar they hand in anew; what is left out stays as it was. */
 export type ReplaceAsked = { readonly entry?: number | undefined } & {
-  readonly [EntryView in keyof EnterAsked]?: EnterAsked[EntryView] | undefined;
+  readonly [Name in keyof EnterAsked]?: EnterAsked[Name] | undefined;
 };
 
 /** Hands an entry in anew. */
@@ -83,7 +89,7 @@ export async function replace(asked: ReplaceAsked, context: Context): Promise<Re
   const region = asked.photo ? undefined : old.bar.region;
   const bar = await measured(described, { photo, used, part: region }, context);
   await replaceBar(scopeOf(context), challenge.id, { entry: old.entry, bar, photo }, madeBy(context));
-  return enteredReply({ challenge: challenge.id, entry: old.entry, done: 'replaced' }, context);
+  return shown({ challenge: challenge.id, entry: old.entry, done: 'replaced' }, context);
 }
 
 /** Measures another part of an entry's photo. */
@@ -100,7 +106,7 @@ export async function measureAgain(
   const { region: _before, ...described } = old.bar;
   const bar = await measured(described, { photo, used, part }, context);
   await replaceBar(scopeOf(context), id, { entry, bar, photo }, madeBy(context));
-  return enteredReply({ challenge: id, entry, done: 'measured' }, context);
+  return shown({ challenge: id, entry, done: 'measured' }, context);
 }
 
 /** Takes an entry back. */
@@ -149,7 +155,7 @@ function ownEntry(
   return found[0] ?? refuse('challenge-entry-none', {});
 }
 
-type EntryView = {
+type EntryText = {
   readonly title: string;
   readonly note?: string | undefined;
   readonly made?: string | undefined;
@@ -160,7 +166,7 @@ type Described = Omit<Bar, 'colour' | 'region'>;
 
 /** What was said as it is kept. Throws a Refusal that names everything that breaks the terms. */
 async function describe(
-  { title, note, made, used, replaces }: EntryView,
+  { title, note, made, used, replaces }: EntryText,
   now: Challenge,
   context: Context,
 ): Promise<Described> {
@@ -211,3 +217,25 @@ async function measured(
   const colour = kind ? { unscored: kind } : await measure(photo, part, context);
   return { ...described, ...(part && { region: part }), colour };
 }
+
+const ids = { challenge: z.string(), entry: z.string() };
+
+/** Another part of the photo is measured. */
+export const part = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  replaces: true,
+  args: ids,
+  answer({ challenge, entry }, context, { values: [name = ''] }) {
+    if (!(name in photoParts)) return refuse('follow-up-invalid', {});
+    return measureAgain({ challenge, entry, part: photoParts[name as PhotoPartName] }, context);
+  },
+});
+
+/** The entry is taken back. */
+export const takeBack = followUp({
+  seenBy: 'asker',
+  replaces: true,
+  args: ids,
+  answer: ({ challenge, entry }, context) => withdrawEntry(challenge, entry, context),
+});

@@ -1,6 +1,5 @@
-import { z } from 'zod';
-import { followUp } from '../../../src/conversation/command.ts';
 import type { Context } from '../../../src/conversation/context.ts';
+import type { Follow } from '../../../src/conversation/follow.ts';
 import type { Block, Choice, Reply } from '../../../src/conversation/reply.ts';
 import { hexOfLab } from '../../../src/engine/colour/spectra/cielab.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
@@ -8,7 +7,6 @@ import { asOf, measuredOf, photosOf, requireChallenge } from '../../../src/recor
 import { type NumberedBar, numberedBars, tenth } from '../bars.ts';
 import { scopeOf } from '../lookup.ts';
 import { pairsOf } from '../pictures.ts';
-import { measureAgain, withdrawEntry } from './enter.ts';
 import { type PhotoPartName, photoParts } from './measure.ts';
 
 /** What was just done about an entry. */
@@ -18,9 +16,16 @@ export type EntryDone = {
   readonly done: 'entered' | 'replaced' | 'measured';
 };
 
+/** Where the menu and the button of an entry lead. */
+export type EntryLeads = {
+  readonly part: (to: { readonly challenge: string; readonly entry: string }) => Follow;
+  readonly takeBack: (to: { readonly challenge: string; readonly entry: string }) => Follow;
+};
+
 /** An entry as its maker sees it: what was measured, how it scores, and how to put it right. */
 export async function enteredReply(
   { challenge: id, entry, done }: EntryDone,
+  leads: EntryLeads,
   context: Context,
 ): Promise<Reply> {
   const { say, at } = context;
@@ -62,7 +67,7 @@ export async function enteredReply(
       },
     ],
     cautions: [],
-    choices: entryChoices(bar, id, context),
+    choices: entryChoices(bar, { challenge: id, leads }, context),
   };
 }
 
@@ -95,7 +100,7 @@ async function measuredPicture(
 
 function entryChoices(
   { entry, bar }: NumberedBar,
-  challenge: string,
+  { challenge, leads }: { readonly challenge: string; readonly leads: EntryLeads },
   { say: { challengeSteps: steps } }: Context,
 ): readonly Choice[] {
   const measurable = 'colours' in bar.colour || ['no-white', 'no-colours'].includes(bar.colour.unscored);
@@ -109,32 +114,10 @@ function entryChoices(
             items: names.map(name => ({ label: steps.parts[name], value: name })),
             least: 1,
             most: 1,
-            follow: part.with({ challenge, entry }),
+            follow: leads.part({ challenge, entry }),
           } as const,
         ]
       : []),
-    { kind: 'button', label: steps.withdraw, weight: 'danger', follow: takeBack.with({ challenge, entry }) },
+    { kind: 'button', label: steps.withdraw, weight: 'danger', follow: leads.takeBack({ challenge, entry }) },
   ];
 }
-
-const ids = { challenge: z.string(), entry: z.string() };
-
-/** Another part of the photo is measured. */
-export const part = followUp({
-  seenBy: 'asker',
-  pace: 'slow',
-  replaces: true,
-  args: ids,
-  answer({ challenge, entry }, context, { values: [name = ''] }) {
-    if (!(name in photoParts)) return refuse('follow-up-invalid', {});
-    return measureAgain({ challenge, entry, part: photoParts[name as PhotoPartName] }, context);
-  },
-});
-
-/** The entry is taken back. */
-export const takeBack = followUp({
-  seenBy: 'asker',
-  replaces: true,
-  args: ids,
-  answer: ({ challenge, entry }, context) => withdrawEntry(challenge, entry, context),
-});

@@ -1,13 +1,26 @@
 import type { Context } from '../../../src/conversation/context.ts';
+import type { Follow } from '../../../src/conversation/follow.ts';
 import type { Block, Choice, Reply } from '../../../src/conversation/reply.ts';
 import type { Challenge } from '../../../src/engine/challenges/challenge.ts';
 import type { Chosen } from '../../../src/engine/challenges/voting/voting.ts';
 import type { StoredChallenge } from '../../../src/records/challenges/index.ts';
 import { inTheRunning, type NumberedBar, nameOfBar, numberedBars, numberedName } from '../bars.ts';
-import { pick, turn } from './vote.ts';
 
 /** Where on the ballot the next pick goes: after so many ranks, or into the last of them; and which page is shown. */
 export type Step = { readonly depth: number; readonly tie: boolean; readonly page: number };
+
+type BallotArgs = {
+  readonly challenge: string;
+  readonly depth: number;
+  readonly tie: 0 | 1;
+  readonly page: number;
+};
+
+/** Where the menu and the buttons of a ballot lead. */
+export type BallotLeads = {
+  readonly pick: (to: BallotArgs) => Follow;
+  readonly turn: (to: BallotArgs) => Follow;
+};
 
 export type Ballot = {
   readonly challenge: StoredChallenge;
@@ -43,6 +56,7 @@ export function stillStanding(chosen: Chosen, bars: readonly NumberedBar[]): Cho
 /** A member's ballot: what is on it, what may go on it next. */
 export function ballotReply(
   { challenge, now, chosen, step, saved, ownLeftOut = false }: Ballot,
+  leads: BallotLeads,
   context: Context,
 ): Reply {
   const { say } = context;
@@ -86,7 +100,7 @@ export function ballotReply(
     },
     blocks: blocks.filter(block => block.kind !== 'text' || block.text !== ''),
     cautions: [],
-    choices: step ? ballotChoices({ challenge, now, others, ranks, step }, context) : [],
+    choices: step ? ballotChoices({ challenge, now, others, ranks, step }, leads, context) : [],
   };
 }
 
@@ -100,16 +114,16 @@ type Filling = {
 
 function ballotChoices(
   { challenge, now, others, ranks, step }: Filling,
-  context: Context,
+  leads: BallotLeads,
+  { say }: Context,
 ): readonly Choice[] {
-  const { say } = context;
   const steps = say.challengeSteps;
   const { method } = now.terms;
   const ranked = method === 'schulze';
   const above = new Set(ranked ? ranks.slice(0, step.depth).flat() : []);
   const left = others.filter(({ entry }) => !above.has(entry));
   const items = onPage(left, step.page);
-  const to = (next: Partial<Step>) => {
+  const to = (next: Partial<Step>): BallotArgs => {
     const { depth, tie, page } = { ...step, ...next };
     return { challenge: challenge.id, depth, tie: tie ? 1 : 0, page };
   };
@@ -127,10 +141,10 @@ function ballotChoices(
       })),
       least: 1,
       most: method === 'approval' ? items.length : 1,
-      follow: pick.with(to({})),
+      follow: leads.pick(to({})),
     });
   const button = (label: string, next: Partial<Step>) =>
-    choices.push({ kind: 'button', label, follow: turn.with(to(next)) });
+    choices.push({ kind: 'button', label, follow: leads.turn(to(next)) });
   const pages = Math.ceil(left.length / pageSize);
   if (pages > 1) button(steps.moreBars, { page: (step.page + 1) % pages });
   if (ranked && step.depth > 0) {

@@ -15,7 +15,19 @@ import {
 } from '../../../src/records/challenges/index.ts';
 import { inTheRunning, numberedBars } from '../bars.ts';
 import { chooseChallenge, madeBy, scopeOf } from '../lookup.ts';
-import { ballotReply, onPage, type Step, stillStanding, withoutOwn } from './ballot.ts';
+import {
+  type Ballot,
+  type BallotLeads,
+  ballotReply,
+  onPage,
+  type Step,
+  stillStanding,
+  withoutOwn,
+} from './ballot.ts';
+
+const leads: BallotLeads = { pick: to => pick.with(to), turn: to => turn.with(to) };
+
+const shown = (ballot: Ballot, context: Context): Reply => ballotReply(ballot, leads, context);
 
 /** The first page of the first rank. */
 const beginning: Step = { depth: 0, tie: false, page: 0 };
@@ -42,7 +54,7 @@ export async function openBallot(challenge: StoredChallenge, context: Context): 
   const now = voting(challenge, context);
   requireVoter(now, { member: context.asker.id, joinedAt: context.asker.joinedAt });
   const chosen = await choiceNow(challenge, now, context);
-  return ballotReply(
+  return shown(
     { challenge, now, chosen, step: { ...beginning, depth: chosen.length }, saved: 'before' },
     context,
   );
@@ -60,7 +72,7 @@ export async function ownBallot(asked: string | undefined, context: Context): Pr
   const now = asOf(challenge, context.at);
   if (now.phase === 'voting') return openBallot(challenge, context);
   const chosen = await choiceNow(challenge, now, context);
-  return ballotReply({ challenge, now, chosen, step: undefined, saved: 'before' }, context);
+  return shown({ challenge, now, chosen, step: undefined, saved: 'before' }, context);
 }
 
 function voting(challenge: StoredChallenge, { at }: Context): Challenge {
@@ -76,7 +88,7 @@ async function cast(challenge: StoredChallenge, chosen: Chosen, context: Context
     { chosen, joinedAt: context.asker.joinedAt },
     madeBy(context),
   );
-  return ballotReply(
+  return shown(
     {
       challenge,
       now: voting(challenge, context),
@@ -131,8 +143,8 @@ function joined(
   const { method } = now.terms;
   if (method === 'single') return [picked];
   if (method === 'approval') {
-    const shown = new Set(onPage(others, step.page).map(({ entry }) => entry));
-    return [[...before.flat().filter(entry => !shown.has(entry)), ...picked]];
+    const onThisPage = new Set(onPage(others, step.page).map(({ entry }) => entry));
+    return [[...before.flat().filter(entry => !onThisPage.has(entry)), ...picked]];
   }
   const kept = before
     .slice(0, step.depth)
@@ -151,6 +163,6 @@ export const turn = followUp({
     const challenge = await requireChallenge(scopeOf(context), id);
     const now = voting(challenge, context);
     const chosen = await choiceNow(challenge, now, context);
-    return ballotReply({ challenge, now, chosen, step: stepOf(rest), saved: 'before' }, context);
+    return shown({ challenge, now, chosen, step: stepOf(rest), saved: 'before' }, context);
   },
 });

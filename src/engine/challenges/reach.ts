@@ -1,4 +1,4 @@
-import type { MatchCandidate } from '../colour/matching/match.ts';
+import type { MatchCandidate } from '../colour/matching/match-request.ts';
 import { barLab } from '../colour/mixing/bar.ts';
 import type { BaseOptics } from '../colour/mixing/optics.ts';
 import { chromaOf, colourDifference, type Lab } from '../colour/spectra/cielab.ts';

@@ -1,13 +1,7 @@
 import type { CauseId } from './cause.ts';
-import type { FindingId } from './findings.ts';
-import type { Level } from './levels.ts';
 import { barLikelihoods } from './likelihoods/bar.ts';
 import { makingLikelihoods } from './likelihoods/making.ts';
-
-/** The findings a cause brings with it, by how often. */
-export type Likelihoods = { readonly [L in Level]?: readonly FindingId[] };
-
-export type LikelihoodTable = { readonly [Id in CauseId]?: Likelihoods };
+import type { Likelihoods } from './likelihoods/table.ts';
 
 /**
  * How often each cause brings a finding with it, among makers who describe it in their own words.

@@ -8,7 +8,7 @@ export type Result = 'held' | 'shifted' | 'faded' | 'bled';
 /** How often each result was reported. */
 export type ResultCounts = { readonly [R in Result]: number };
 
-/** What a group believes of the share of bars whose colour holds. */
+/** The posterior of the share of bars whose colour holds, as a group's reports leave it. */
 export type Posterior = {
   /** Mean share that holds, 0 to 1. */
   readonly mean: number;

@@ -2,22 +2,9 @@ import type { Gateway } from '../gateway/gateway.ts';
 import type { Kernel } from '../kernel.ts';
 import { refusal } from '../refusals/findings.ts';
 import { Unanswered } from '../refused.ts';
-import type { Json } from '../state/json.ts';
-import type { ChannelRecord } from '../state/room.ts';
+import type { Ask } from './ask.ts';
 import { callbackTypes, type Ending, type Live } from './live.ts';
 import { payloadOf } from './payload.ts';
-
-/** What a member does, ready to be sent. */
-export interface Ask {
-  readonly type: number;
-  readonly userId: string;
-  readonly channel: ChannelRecord;
-  readonly data: Json;
-  readonly sourceMessageId?: string;
-  readonly focusedType?: number;
-  /** In words, for the journal: `/dose`, `press again`. */
-  readonly what: string;
-}
 
 /** Interactions under way, by id and by token. */
 export class Interactions {

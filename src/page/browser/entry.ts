@@ -1,5 +1,6 @@
 import type { Asked, Shown, Waiting } from '../model.ts';
-import { type Component, componentNodes, fileAddress, type Hands, whileBusy } from './components.ts';
+import { type Component, type Hands, whileBusy } from './component.ts';
+import { componentNodes, fileAddress } from './components.ts';
 import { element } from './element.ts';
 
 /** What can be done with a whole message. */

@@ -1,7 +1,7 @@
 import type { page } from '../../words/en/page.ts';
 import type { ShownForm } from '../model.ts';
 import type { Attached } from './api-client.ts';
-import type { Component } from './components.ts';
+import type { Component } from './component.ts';
 import { element, freshId } from './element.ts';
 
 type Field = Component & {
@@ -87,7 +87,9 @@ function partOf({ label = '', description }: Label, field: Field): Part {
 
 function inputOf(field: Field): Part['input'] {
   switch (field.type) {
+    // A radio group is a menu here: as short, and as easy to leave empty.
     case 3:
+    case 21:
       return element(
         'select',
         {},

@@ -1,4 +1,4 @@
-import { type Component, type Hands, type MenuOption, whileBusy } from './components.ts';
+import { type Component, type Hands, type MenuOption, whileBusy } from './component.ts';
 import { element, freshId } from './element.ts';
 
 /**

@@ -12,12 +12,12 @@ const LONGEST = 100;
 /** Completes the last colourant of a mix: the member's own jars first, then the catalogue. */
 export async function suggestMix(
   typed: string,
-  { store, asker, language }: Context,
+  { shelf, language }: Context,
 ): Promise<readonly Suggestion[]> {
   const cut = Math.max(typed.lastIndexOf('+'), typed.lastIndexOf(',')) + 1;
   const before = typed.slice(0, cut).trim();
   const last = typed.slice(cut).trim();
-  const own = (await listShelf({ store, member: asker.id })).map(({ name }) => name);
+  const own = (await listShelf(shelf)).map(({ name }) => name);
   const fitting = own.filter(name => fold(name).includes(fold(last))).slice(0, 10);
   const known = completeColourants(last, language).map(({ name }) => name);
   return [...new Set([...fitting, ...known])]

@@ -13,7 +13,7 @@ export type Planned = { readonly writes: readonly Write[]; readonly outcome: Omi
 const mostRounds = 1000;
 
 /**
- * Makes a change once for its cause. The plan is made on what was read, and its writes name what must not have
+ * Makes a change once for its cause, by optimistic concurrency. The plan is made on what was read, and its writes name what must not have
  * happened since (a ledger line, a name, a removal); if it has, everything is read and planned again. Each
  * round that fails is one in which another change got through, so somebody always gets on.
  */

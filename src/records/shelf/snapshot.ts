@@ -91,12 +91,12 @@ function snapshotOf(key: string, facts: Facts): ItemSnapshot {
 /** The newest lines of an item's ledger, newest first. */
 export async function readLedger(
   shelf: Shelf,
-  snapshotOf: ItemSnapshot,
+  snapshot: ItemSnapshot,
   most: number,
 ): Promise<readonly LedgerLine[]> {
   // Keys of older lines are higher, so a history is read from its newest line on, however long it is.
-  const from = ledgerLine(shelf.member, snapshotOf.item.id, snapshotOf.lines);
-  const to = ledgerLine(shelf.member, snapshotOf.item.id, 0);
+  const from = ledgerLine(shelf.member, snapshot.item.id, snapshot.lines);
+  const to = ledgerLine(shelf.member, snapshot.item.id, 0);
   const entries = await shelf.store.range(from, to, most);
   return entries.map(({ key, value }) => {
     const { change, left, cause: _cause, ...line } = read(ledgerKind, key, value);

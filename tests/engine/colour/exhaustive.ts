@@ -1,4 +1,4 @@
-import type { MatchCandidate, MatchRequest } from '../../../src/engine/colour/matching/match.ts';
+import type { MatchCandidate, MatchRequest } from '../../../src/engine/colour/matching/match-request.ts';
 import { spoonDoses } from '../../../src/engine/colour/matching/spoon-grid.ts';
 import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
 import { colourDifference, type Lab } from '../../../src/engine/colour/spectra/cielab.ts';

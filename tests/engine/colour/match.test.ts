@@ -1,6 +1,7 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { type MatchRequest, matchColour } from '../../../src/engine/colour/matching/match.ts';
+import { matchColour } from '../../../src/engine/colour/matching/match.ts';
+import type { MatchRequest } from '../../../src/engine/colour/matching/match-request.ts';
 import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
 import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
 import { chromaOf, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';

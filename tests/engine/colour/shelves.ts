@@ -1,5 +1,5 @@
 import { opticsOf, usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
-import type { MatchCandidate } from '../../../src/engine/colour/matching/match.ts';
+import type { MatchCandidate } from '../../../src/engine/colour/matching/match-request.ts';
 import { colourantById, colourants } from '../../../src/engine/colourants/catalogue.ts';
 import type { Colourant } from '../../../src/engine/colourants/colourant.ts';
 

@@ -35,9 +35,9 @@ export type Calibration = {
   readonly base: BaseOptics;
   /** Scales on K and S, 1 where the jar is as its kind. */
   readonly scale: { readonly k: number; readonly s: number };
-  /** What is believed now; goes into the next calibration of the same jar. */
+  /** The posterior; goes into the next calibration of the same jar. */
   readonly belief: ScaleBelief;
-  /** What the bars alone say, without the prior; goes into the group's pool. */
+  /** What the bars alone say (the likelihood, as a normal distribution), without the prior; goes into the group's pool. */
   readonly evidence: ScaleBelief;
   readonly bars: readonly BarFit[];
   /** Mean CIEDE2000 of the bars with the prior's scales and with the fitted ones. */
@@ -53,8 +53,9 @@ export const LEAST_PLUS_MINUS = 2.5;
 export const POOR_FIT = 10;
 
 /**
- * Fits one jar's K and S scales to its test bars: squared CIEDE2000 over the reading's error, plus the distance of the
- * scales from what was believed, made least within bounds by Gauss-Newton. The error left comes from the curvature.
+ * Fits one jar's K and S scales to its test bars, at the maximum of the posterior: squared CIEDE2000 over the reading's
+ * error, plus the squared distance of the scales from the prior, made least within bounds by Gauss-Newton. The error left
+ * comes from the curvature (Laplace's approximation).
  * Throws a Refusal: `calibration-without-bars`, `calibration-dose-unusable`.
  */
 export function calibrate(request: CalibrationRequest): Calibration {
@@ -119,7 +120,7 @@ function correctedBase(base: BaseOptics, bars: readonly TestBar[]): BaseOptics {
   return { ...best.tried, plusMinus: Math.min(base.plusMinus, LEAST_PLUS_MINUS) };
 }
 
-/** What is believed of a jar before anybody tried it: the spread of the scales that makes the kind's plus-or-minus at a dose. */
+/** The prior of a jar that nobody has tried: the spread of the scales that makes the kind's plus-or-minus at a dose. */
 export function usualBelief(optics: Optics, base: BaseOptics, grams: number): ScaleBelief {
   const problem = new ScaleEstimation(optics, base, [], FLAT);
   const unit = problem.errorAt(grams, [0, 0], FLAT);

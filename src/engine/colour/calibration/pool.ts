@@ -3,7 +3,7 @@ import type { Belief, ScaleBelief } from './scale-estimation.ts';
 /**
  * What the calibrations of one product by several members say of the next member's jar: a random-effects pool on each
  * scale. Jars differ by `between` (R. DerSimonian and N. Laird, Controlled Clinical Trials 7 (1986) 177-188); the
- * common mean is shrunk toward the kind's own belief; the next jar is uncertain by the mean's error and by `between`.
+ * common mean is shrunk toward the kind's own prior; the next jar is uncertain by the mean's error and by `between`.
  * @param evidence of each member: what their bars say without any prior
  * @param kind what is believed of the kind before anybody calibrated
  */

@@ -63,7 +63,7 @@ export class ScaleEstimation {
     return barLab([{ optics: scaled(this.#optics, scales), grams }], this.#base);
   }
 
-  /** Weighted misfits of all bars, three each, then how far each scale is from what is believed. */
+  /** Weighted misfits of all bars, three each, then how far each scale is from its prior. */
   #residuals(scales: Scales): number[] {
     const ofBars = this.#bars.flatMap(({ bar, metric }) => {
       const lab = this.#predict(bar.grams, scales);
@@ -106,7 +106,7 @@ export class ScaleEstimation {
     return scales;
   }
 
-  /** What is believed after the bars, and what the bars alone say. */
+  /** The posterior, and what the bars alone say. */
   beliefs(found: Scales): { belief: ScaleBelief; evidence: ScaleBelief } {
     const [a, b] = this.#slopes(found, this.#residuals(found));
     const covariance = inverse(

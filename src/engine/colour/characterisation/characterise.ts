@@ -1,36 +1,9 @@
 import type { Film } from '../mixing/films.ts';
 import { reflectanceOfRatio } from '../mixing/kubelka-munk.ts';
-import { ORDINARY_SURFACE, type SaundersonSurface, saundersonReflectance } from '../mixing/saunderson.ts';
+import { type SaundersonSurface, saundersonReflectance } from '../mixing/saunderson.ts';
 import { type BorderedSystem, solveBordered } from './bordered-cholesky.ts';
 import { type FilmFit, KubelkaMunkFit } from './kubelka-munk-fit.ts';
-
-/** How strongly the fit believes what it knows before any film. All are spreads (one standard deviation). */
-export type CharacteriseSettings = {
-  readonly surface: SaundersonSurface;
-  /** Of a reading, in the cube root of reflectance (0.03 is about three units of L*). */
-  readonly noise: number;
-  /** Of the change of ln S from band to band: scattering runs smoothly over wavelength. */
-  readonly scatteringStep: number;
-  /** Of the change of ln K from band to band: absorption may turn sharply. */
-  readonly absorptionStep: number;
-  /** Of ln thickness of a film about the common one. */
-  readonly thickness: number;
-  /** The common thickness, in units in which the reference white has S = 1 at 550 nm. */
-  readonly commonThickness: number;
-  /** S of the reference white falls with this power of wavelength. */
-  readonly whitePower: number;
-};
-
-/** Chosen by cross-validation over pigments left out whole; the outcome is flat about these values. */
-export const CHARACTERISE_SETTINGS: CharacteriseSettings = {
-  surface: ORDINARY_SURFACE,
-  noise: 0.03,
-  scatteringStep: 0.15,
-  absorptionStep: 0.5,
-  thickness: 0.35,
-  commonThickness: 10,
-  whitePower: 1,
-};
+import { CHARACTERISE_SETTINGS, type CharacteriseSettings } from './settings.ts';
 
 /** Two optical constants of each pigment per unit of mass share, in units of the reference white's S. */
 export type Characterisation = {
@@ -47,7 +20,7 @@ const MOST_STEPS = 40;
 
 /**
  * Finds K and S of every pigment from all films at once: both sides of each film are predicted through the
- * surface from K, S and the film's thickness, and the squared misfit (blunted for outliers) is made least by
+ * surface from K, S and the film's thickness, and a Huber-like loss of the misfit, with Tikhonov terms, is made least by
  * damped Gauss-Newton steps. S of the reference white fixes the unit.
  * @param wavelengths of the bands, nm
  * @param referenceWhite pigment whose S at 550 nm is 1; without it the units float, ratios still hold

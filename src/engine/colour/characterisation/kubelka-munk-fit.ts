@@ -2,7 +2,7 @@ import { type Film, hidingReflectanceOfFilm } from '../mixing/films.ts';
 import { filmReflectance, ratioOfReflectance } from '../mixing/kubelka-munk.ts';
 import { inverseSaunderson, saundersonReflectance } from '../mixing/saunderson.ts';
 import type { BorderedSolution, BorderedSystem } from './bordered-cholesky.ts';
-import type { CharacteriseSettings } from './characterise.ts';
+import type { CharacteriseSettings } from './settings.ts';
 
 /** The unknowns, all as natural logarithms so that none can turn negative. */
 export type FilmFit = {
@@ -20,14 +20,14 @@ type Side = {
   readonly backing: Float64Array;
 };
 
-/** Before any film: ln K about 0.4 of the white's S, ln S about a third, hardly believed. */
+/** A weak prior: ln K about 0.4 of the white's S, ln S about a third. */
 const USUAL = { absorption: -1, scattering: -1.2, absorptionSpread: 6, scatteringSpread: 2 } as const;
 const FIXED = 1e4;
 const NUDGE = 1e-5;
 /** No step moves a logarithm further than this. */
 const LONGEST_STEP = 1.5;
 
-/** The least-squares problem behind `characterise`: misfit, its derivatives, and what is believed beforehand. */
+/** The least-squares problem behind `characterise`: misfit, its derivatives, and the prior (Tikhonov's regularisation). */
 export class KubelkaMunkFit {
   readonly #films: readonly Film[];
   readonly #pigments: readonly string[];
@@ -120,7 +120,7 @@ export class KubelkaMunkFit {
     return { k, s };
   }
 
-  /** Misfit and disbelief of a fit; the less the better. */
+  /** Pseudo-Huber loss of the misfit plus the squared distance from the prior; the less the better. */
   cost(fit: FilmFit): number {
     let cost = 0;
     for (const side of this.#sides) {
@@ -129,11 +129,11 @@ export class KubelkaMunkFit {
         const { k, s } = this.#mixed(fit, side.film, band);
         const residual =
           (this.#shown(side, band, k * depth, s * depth) - side.seen[band]!) / this.#settings.noise;
-        // Blunted squares: an outlier pulls with its distance, not with its square.
+        // Huber's idea, smoothly (pseudo-Huber loss): an outlier pulls with its distance, not with its square.
         cost += 4 * (Math.sqrt(1 + (residual * residual) / 2) - 1);
       }
     }
-    this.#eachBelief(fit, (_at, weight, off) => {
+    this.#eachTikhonovTerm(fit, (_at, weight, off) => {
       cost += weight * off * off;
     });
     for (const thickness of fit.thickness) cost += (this.#off(thickness) / this.#settings.thickness) ** 2;
@@ -144,8 +144,11 @@ export class KubelkaMunkFit {
     return thickness - Math.log(this.#settings.commonThickness);
   }
 
-  /** Calls back with each belief about the optics: where, how firm, how far off, and its other end if any. */
-  #eachBelief(fit: FilmFit, tell: (at: number, weight: number, off: number, from?: number) => void): void {
+  /** Calls back with each Tikhonov term: where, its weight, how far off, and its other end if it is a difference. */
+  #eachTikhonovTerm(
+    fit: FilmFit,
+    tell: (at: number, weight: number, off: number, from?: number) => void,
+  ): void {
     const count = this.#pigments.length;
     const { absorptionStep, scatteringStep } = this.#settings;
     for (let band = 0; band < this.#bands; band++) {
@@ -182,7 +185,7 @@ export class KubelkaMunkFit {
       for (let band = 0; band < this.#bands; band++) this.#addReading(system, fit, side, band);
     }
     const entry = (row: number, column: number) => row * (reach + 1) + reach - row + column;
-    this.#eachBelief(fit, (at, weight, off, from) => {
+    this.#eachTikhonovTerm(fit, (at, weight, off, from) => {
       system.band[entry(at, at)]! += weight;
       system.right[at]! -= weight * off;
       if (from === undefined) return;

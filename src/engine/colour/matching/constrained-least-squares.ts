@@ -98,7 +98,7 @@ export class ConstrainedLeastSquares {
       this.#g[i] =
         slopes[3 * i]! * residual[0]! + slopes[3 * i + 1]! * residual[1]! + slopes[3 * i + 2]! * residual[2]!;
     }
-    // A breath of ridge: four unknowns, three equations; and two colourants may be alike.
+    // A little of Tikhonov's regularisation: four unknowns, three equations; and two colourants may be alike.
     for (let i = 0; i < count; i++) this.#h[(MOST + 1) * i]! += 1e-6 * trace + 1e-9;
   }
 

@@ -1,7 +1,8 @@
 import { type ColourJar, opticsOfJar } from '../jars/jar.ts';
 import { baseSoap, type ShadeShare } from '../mixing/base-soap.ts';
 import type { Lab } from '../spectra/cielab.ts';
-import { type MatchAnswer, type MatchCandidate, type MatchRequest, matchColour } from './match.ts';
+import { type MatchAnswer, matchColour } from './match.ts';
+import type { MatchCandidate, MatchRequest } from './match-request.ts';
 
 /** A jar that a recipe may use. */
 export type JarCandidate = Omit<MatchCandidate, 'optics'> & { readonly jar: ColourJar };

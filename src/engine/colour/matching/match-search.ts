@@ -1,6 +1,6 @@
 import { MOST_IN_MIX } from '../mixing/mix-kernel.ts';
 import { colourDifference } from '../spectra/cielab.ts';
-import type { MatchRequest } from './match.ts';
+import type { MatchRequest } from './match-request.ts';
 import { spoonDoses } from './spoon-grid.ts';
 import { type Doses, SpoonRounding } from './spoon-rounding.ts';
 import { SubsetSolver } from './subset-solver.ts';

@@ -1,4 +1,4 @@
-import type { LikelihoodTable } from '../likelihoods.ts';
+import type { LikelihoodTable } from './table.ts';
 
 /** What flaws of the bar itself bring with them: specks, whites, lye, hardness, surface. Every level: from memory. */
 export const barLikelihoods = {

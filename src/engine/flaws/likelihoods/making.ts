@@ -1,4 +1,4 @@
-import type { LikelihoodTable } from '../likelihoods.ts';
+import type { LikelihoodTable } from './table.ts';
 
 /** What flaws of batter, heat and colour bring with them. Every level: from memory. */
 export const makingLikelihoods = {

@@ -1,5 +1,5 @@
 import { bleeds, migrates, stable, unknown } from './alkali.ts';
-import type { CertifiedColour } from './certified.ts';
+import type { CertifiedColour } from './certified-colour.ts';
 
 /** Certified yellows, greens, blues and violets. */
 export const certifiedOthers: readonly CertifiedColour[] = [
@@ -31,6 +31,14 @@ export const certifiedOthers: readonly CertifiedColour[] = [
     alkali: migrates(),
     confidence: 'low',
     names: 'fluorescein; acid yellow 73; fluoresceína; solvent yellow 94',
+  },
+  {
+    key: 'ext-yellow-7',
+    ci: '10316',
+    us: '74.2707a',
+    alkali: migrates(),
+    confidence: 'low',
+    names: 'ext d&c yellow 7; ext d&c yellow no 7; naphthol yellow s; acid yellow 1; amarillo naftol s',
   },
   {
     key: 'yellow-8',

@@ -1,5 +1,5 @@
 import { bleeds, migrates, stable, unknown } from './alkali.ts';
-import type { CertifiedColour } from './certified.ts';
+import type { CertifiedColour } from './certified-colour.ts';
 
 /** The salt it is precipitated as decides how well it holds. */
 const toner = { behaviour: 'conditional', towards: 'yellower', on: 'salt-of-the-toner' } as const;

@@ -1,0 +1,13 @@
+/** Refusals on the way through a challenge; the rest stand beside the challenge itself. */
+export type ChallengeStepReason =
+  | 'challenge-none-such'
+  | 'challenge-which'
+  | 'challenge-date-unreadable'
+  | 'challenge-entry-unfit'
+  | 'challenge-entry-which'
+  | 'challenge-entry-none'
+  | 'challenge-bar-title-unfit'
+  | 'challenge-colourants-missing'
+  | 'challenge-shares-unfit'
+  | 'vote-unreadable'
+  | 'vote-number-unknown';
