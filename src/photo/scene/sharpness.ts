@@ -6,20 +6,23 @@ import { halved, type Plane, plane } from '../pixels/plane.ts';
 const UNKNOWN = 2;
 /** The mean of two pixels each way has blurred by itself: its variance in pixels of half the size. */
 const HALVING_VARIANCE = 1 / 12;
-/** Edges softer than this many pixels are not followed to their ends: a quarter and an eighth of the size serve then. */
-const FOLLOWED = 4;
+/** Halvings that are looked at, the coarsest first. */
 const HALVINGS = 3;
+/** Edges at least this soft, in pixels of the size looked at, are resolved there; sharper ones need a finer look. */
+const RESOLVED = 1;
 
 /**
- * The blur of a whole picture by its sharpest edges: a standard deviation in its own pixels. Reads green alone at half
- * the size, where grain makes no edges.
+ * The blur of a whole picture by its sharpest edges: a standard deviation in its own pixels. Reads green alone, at half
+ * the size or less, and believes the coarsest look that resolves the edges: grain and the blocks of JPEG make edges of
+ * their own in a finer one.
  */
 export function pictureBlur(photo: Pixels): number {
-  let green = greenHalved(photo);
-  for (let halving = 1; halving <= HALVINGS; halving++, green = halved(green)) {
-    const blur = edgeBlur(green);
-    if (blur < FOLLOWED || (halving === HALVINGS && Number.isFinite(blur)))
-      return 2 ** halving * Math.sqrt(Math.max(0.02, blur * blur - HALVING_VARIANCE));
+  const looks: Plane[] = [greenHalved(photo)];
+  while (looks.length < HALVINGS) looks.push(halved(looks.at(-1)!));
+  for (let at = HALVINGS - 1; at >= 0; at--) {
+    const blur = edgeBlur(looks[at]!);
+    if (Number.isFinite(blur) && (blur >= RESOLVED || at === 0))
+      return 2 ** (at + 1) * Math.sqrt(Math.max(0.02, blur * blur - HALVING_VARIANCE));
   }
   return UNKNOWN;
 }
