@@ -38,8 +38,8 @@ const isBusyWithWater = ({ firstAid, cantTell }: Diagnosis): boolean =>
   firstAid === 'eye' || (firstAid !== undefined && cantTell === 'nothing-known');
 
 function evidenceIn({ opened: { photo, plan }, answers }: FlawFile): readonly Evidence[] {
-  const seen = (photo?.findings ?? []).flatMap(({ finding, confidence }) =>
-    finding ? [photographed(finding, confidence)] : [],
+  const seen = (photo?.findings ?? []).flatMap(({ finding, ratio }) =>
+    finding && ratio !== undefined ? [photographed(finding, ratio)] : [],
   );
   const planned = (plan?.evidence ?? []).map(
     (one): Evidence => ({ ...one, via: 'plan', from: plan?.name ?? 'plan' }),
@@ -97,14 +97,22 @@ const photoData = ({ bars, whiteReference, colours, findings }: PhotoShown) => (
   bars,
   whiteReference,
   colours: colours.map(({ lab, hex, share, plusMinus }) => ({ lab, hex, share, plusMinus })),
-  findings: findings.map(({ id, strength, confidence, region }) => ({ id, strength, confidence, region })),
+  findings: findings.map(({ id, answer, strength, confidence, region }) => ({
+    id,
+    answer,
+    strength,
+    confidence,
+    region,
+  })),
 });
 
 /** What is on the photo, one line each in the order of its numbers. */
 export const photoLabels = ({ findings }: Pick<PhotoShown, 'findings'>, say: Words): readonly string[] =>
-  findings.map(({ id, confidence }) => {
-    const name = say.photo.findings[id as keyof typeof say.photo.findings];
-    return `${name}, ${say.photo.sure({ percent: Math.round(100 * confidence) })}`;
+  findings.map(({ id, answer, confidence }) => {
+    // A case of before an update may tell of a sight that has another name now.
+    const name = say.photo.findings[id as keyof typeof say.photo.findings] ?? id;
+    const told = { name, percent: Math.round(100 * confidence) };
+    return answer === 'possibly' ? say.photo.possibly(told) : say.photo.seen(told);
   });
 
 function picture(photo: PhotoShown, png: Uint8Array, say: Words): Block {
@@ -113,14 +121,16 @@ function picture(photo: PhotoShown, png: Uint8Array, say: Words): Block {
   return { kind: 'picture', name: 'marked.png', png, alt };
 }
 
-function photoNotes({ bars, findings, poor, pictures }: PhotoShown, say: Words): readonly Block[] {
-  const seen = bars.length > 0 && findings.length === 0 ? [say.photo.nothingSeen] : [];
+function photoNotes({ bars, unread, findings, poor, pictures }: PhotoShown, say: Words): readonly Block[] {
+  const nothing =
+    bars.length === 0 ? [say.photo.barUnseen] : findings.length === 0 ? [say.photo.nothingSeen] : [];
   const lines = [
-    ...(bars.length === 0 ? [say.photo.barUnseen] : seen),
-    ...poor.map(why => say.photo.poor[why]),
+    ...(unread ? [say.photo.unread[unread]] : nothing),
+    ...poor.filter(why => why !== unread).map(why => say.photo.poor[why]),
+    say.photo.fromDrawings,
     ...(pictures > 1 ? [say.flaws.firstPicture({ count: pictures })] : []),
   ];
-  return lines.length > 0 ? [{ kind: 'text', text: lines.join(' ') }] : [];
+  return [{ kind: 'text', text: lines.join(' ') }];
 }
 
 /** Where nothing can be told: what to look at besides what is being asked. */

@@ -149,10 +149,11 @@ function photoShown(reading: PhotoReading, pictures: number): flaws.PhotoShown {
     bars: reading.bars.map(({ box }) => box),
     ...(reading.whiteReference && { whiteReference: reading.whiteReference.box }),
     colours: [...reading.colours],
+    ...(reading.unread && { unread: reading.unread }),
     poor: reading.bars.length > 0 ? poorness(reading.quality) : [],
-    findings: reading.findings.map(({ id, strength, confidence, region }) => {
+    findings: reading.findings.map(({ id, answer, strength, confidence, ratio, region }) => {
       const finding = findingOf(id);
-      return { id, ...(finding && { finding }), strength, confidence, region: region.box };
+      return { id, ...(finding && { finding }), answer, strength, confidence, ratio, region: region.box };
     }),
   };
 }

@@ -1,7 +1,8 @@
 import { refuse } from '../engine/refusal.ts';
 import { decodePhoto, type Pixels } from './decode.ts';
-import { mainColours } from './findings/main-colours.ts';
-import { blurred } from './pixels/gaussian.ts';
+import { showsNoSoap } from './findings/answers.ts';
+import { faceColours, mainColours, softened } from './findings/main-colours.ts';
+import { look } from './network/passes.ts';
 import { type LightMatrix, labOf } from './pixels/lab.ts';
 import type { Box, MainColour, PhotoColours } from './reading.ts';
 import { faceOf } from './scene/face.ts';
@@ -14,9 +15,6 @@ declare module '../engine/refusal.ts' {
   }
 }
 
-/** Blur that takes out grain and specks before colours are read, in pixels. */
-const SOFTEN = 2.4;
-
 /**
  * The main colours of the bar in a photo, balanced by the white sheet where one is in view, largest share first.
  * With `region` (fractions of the upright picture) the colours of that part instead, whatever is there.
@@ -24,26 +22,20 @@ const SOFTEN = 2.4;
  */
 export async function photoColours(bytes: Uint8Array, region?: Box): Promise<PhotoColours> {
   const photo = await decodePhoto(bytes);
-  const scene = sceneOf(photo);
+  const seen = await look(photo);
+  const scene = sceneOf(photo, seen && !showsNoSoap(seen.noSoap) ? seen : undefined);
   const { matrix, reference, plusMinus } = lightOf(scene);
   const told = (colours: MainColour[]) => ({ colours, whiteReference: reference !== undefined });
   if (region) return told(coloursOf(cut(photo, region), matrix, plusMinus));
   const [bar] = scene.bars;
   if (!bar) return refuse('photo-bar-unseen', {});
-  const { lab, inside } = faceOf(photo, bar, scene.factor, matrix);
-  return told(mainColours(softened(lab), inside, plusMinus));
+  return told(faceColours(faceOf(photo, bar, scene.factor, matrix), plusMinus));
 }
 
 function coloursOf(pixels: Pixels, matrix: LightMatrix, plusMinus: number): MainColour[] {
   const inside = new Uint8Array(pixels.width * pixels.height).fill(1);
   return mainColours(softened(labOf(pixels, matrix)), inside, plusMinus);
 }
-
-const softened = ({ l, a, b }: ReturnType<typeof labOf>) => ({
-  l: blurred(l, SOFTEN),
-  a: blurred(a, SOFTEN),
-  b: blurred(b, SOFTEN),
-});
 
 /** A part of a picture; at least 8 pixels each way, and no more of it than there is. */
 function cut({ width, height, rgb }: Pixels, box: Box): Pixels {

@@ -13,6 +13,7 @@ declare module '../engine/refusal.ts' {
     'photo-moving': Record<string, never>;
     'photo-broken': Record<string, never>;
     'photo-too-small': { least: number };
+    'photo-too-thin': { most: number };
   }
 }
 
@@ -37,7 +38,7 @@ const options = { limitInputPixels: PHOTO_LIMITS.pixels, failOn: 'error', sequen
  * Opens a JPEG, PNG or WebP photo: upright by its EXIF orientation, in sRGB, on white where it is transparent, its
  * longer side brought down to `readAt` pixels (never up). Nothing is written to disk.
  * Throws a Refusal, before any pixel is decoded wherever the header tells: `photo-empty`, `photo-too-heavy`,
- * `photo-not-a-picture`, `photo-heic`, `photo-moving`, `photo-too-large`, `photo-too-small`; and `photo-broken`.
+ * `photo-not-a-picture`, `photo-heic`, `photo-moving`, `photo-too-large`, `photo-too-small`, `photo-too-thin`; and `photo-broken`.
  */
 export async function decodePhoto(bytes: Uint8Array, readAt: number = PHOTO_LIMITS.readAt): Promise<Pixels> {
   const format = sniffed(bytes);
@@ -79,4 +80,6 @@ async function checkHeader(bytes: Uint8Array, format: PictureFormat): Promise<vo
   if (pixels > PHOTO_LIMITS.pixels)
     refuse('photo-too-large', { megapixels: Math.ceil(pixels / 1e6), most: PHOTO_LIMITS.pixels / 1e6 });
   if (Math.min(width, height) < PHOTO_LIMITS.least) refuse('photo-too-small', { least: PHOTO_LIMITS.least });
+  if (Math.max(width, height) > PHOTO_LIMITS.slender * Math.min(width, height))
+    refuse('photo-too-thin', { most: PHOTO_LIMITS.slender });
 }

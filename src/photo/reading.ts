@@ -38,36 +38,46 @@ export type WhiteReference = {
 };
 
 /**
- * One thing seen on the bar. `strength` 0 to 1 is how much of it there is, `confidence` 0 to 1 how sure the reading is
- * (it falls with blur, noise, glare and low resolution). `measures` are the numbers behind it; lengths in them are
- * fractions of the bar's width, areas of the bar's area, contrasts in CIELAB units.
+ * One thing seen on the bar, or possibly. `confidence` 0 to 1 is the calibrated chance that it is there, measured on
+ * drawn bars of kinds that the network had not been trained on, `ratio` how much oftener this answer was given there
+ * where the finding was than where it was not. `strength` 0 to 1 is the share of the bar it covers. Of `measures`,
+ * `share` is the same, `count` the number of places, and `size` their middle diameter in bar widths.
  */
 export type PhotoFinding = {
   readonly id: PhotoFindingId;
+  readonly answer: 'seen' | 'possibly';
   readonly strength: number;
   readonly confidence: number;
+  readonly ratio: number;
   readonly region: Region;
-  /** Index into `colours` of the colour it lies in, where it keeps to one. */
-  readonly inColour?: number;
-  readonly measures: Readonly<Record<string, number>>;
+  readonly measures: Readonly<Record<'share' | 'count' | 'size', number>>;
 };
 
 /**
  * How good the picture is: `blur` is the standard deviation of the blur as a fraction of the bar's width, `noise` the
  * standard deviation of lightness at reading size (CIELAB L*), `glare` the share of the bar that is blown out,
- * `resolution` the bar's longer side in pixels at reading size.
+ * `light` how bright the brightest twentieth of the picture is (0 to 1), `resolution` the bar's longer side in pixels
+ * at reading size.
  */
 export type PhotoQuality = {
   readonly blur: number;
   readonly noise: number;
   readonly glare: number;
+  readonly light: number;
   readonly resolution: number;
 };
 
-/** What a photo shows. No bar seen: `bars`, `colours` and `findings` are empty, never a guess. */
+/** Why a picture is not read: no soap in view, too dark, too blurred. */
+export type Unread = 'no-soap' | 'dark' | 'blur';
+
+/**
+ * What a photo shows. Where `unread` is given, `findings` are empty, never a guess; where no bar is seen, `bars` and
+ * `colours` as well.
+ */
 export type PhotoReading = {
   readonly width: number;
   readonly height: number;
+  readonly unread: Unread | undefined;
   readonly bars: readonly Bar[];
   readonly whiteReference: WhiteReference | undefined;
   readonly colours: readonly MainColour[];

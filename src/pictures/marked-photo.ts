@@ -28,9 +28,11 @@ const WIDTH = 760;
 const MARGIN = 20;
 /** Blue, vermilion, green, purple, orange, sky: told apart by colour-blind eyes (Okabe and Ito 2008); numbers repeat it. */
 const PENS = ['#0072b2', '#d55e00', '#007a5a', '#a0457a', '#b87400', '#3a86b8'] as const;
-const HALO = 4.5;
-const PEN = 2;
-const BADGE = 12;
+/** A phone shows the picture at half its width: a letter of 30 is then as large as the chat's own text. */
+const LEGEND = 30;
+const HALO = 7;
+const PEN = 3.5;
+const BADGE = 20;
 
 const penOf = ({ number }: Mark): string => PENS[(number - 1) % PENS.length] ?? INK;
 
@@ -39,21 +41,22 @@ export function drawMarkedPhoto({ photo, title, bars, marks }: MarkedPhoto): Uin
   const sheet = new Sheet(WIDTH);
   const wide = WIDTH - 2 * MARGIN;
   const high = (wide * photo.height) / photo.width;
-  const top = sheet.paragraph(title, MARGIN, MARGIN - 4, wide, { size: 22, weight: 'bold' }) + 8;
+  const top = sheet.paragraph(title, MARGIN, MARGIN - 4, wide, { size: 34, weight: 'bold' }) + 8;
   const at = ({ x, y }: Spot): Spot => ({ x: MARGIN + x * wide, y: top + y * high });
   const data = Buffer.from(photo.bytes).toString('base64');
   sheet.element(
     `<image x="${MARGIN}" y="${top}" width="${wide}" height="${high}" href="data:image/jpeg;base64,${data}"/>`,
   );
   for (const bar of bars)
-    outline(sheet, { kind: 'path', points: bar, closed: true }, INK, { at, wide, pen: 1 });
+    outline(sheet, { kind: 'path', points: bar, closed: true }, INK, { at, wide, pen: 1.5 });
   for (const mark of marks)
     for (const shape of mark.outlines) outline(sheet, shape, penOf(mark), { at, wide, pen: PEN });
   badges(sheet, marks, at);
   let y = top + high + 16;
   for (const mark of marks) {
     badge(sheet, mark, MARGIN + BADGE, y + BADGE);
-    y = Math.max(y + 2 * BADGE, sheet.paragraph(mark.label, MARGIN + 3 * BADGE, y + 2, wide - 3 * BADGE)) + 8;
+    const under = sheet.paragraph(mark.label, MARGIN + 3 * BADGE, y + 1, wide - 3 * BADGE, { size: LEGEND });
+    y = Math.max(y + 2 * BADGE, under) + 8;
   }
   return sheet.png(y + 8, 1.5);
 }
@@ -98,5 +101,5 @@ function badge(sheet: Sheet, mark: Mark, x: number, y: number): void {
   sheet.element(
     `<circle cx="${fixed(x)}" cy="${fixed(y)}" r="${BADGE}" fill="${penOf(mark)}" stroke="${PAPER}" stroke-width="2"/>`,
   );
-  sheet.text(String(mark.number), x, y + 5, { size: 14, weight: 'bold', colour: PAPER, anchor: 'middle' });
+  sheet.text(String(mark.number), x, y + 8, { size: 23, weight: 'bold', colour: PAPER, anchor: 'middle' });
 }

@@ -8,7 +8,7 @@ import { PHOTO_LIMITS } from '../../src/photo/limits.ts';
 import { readPhoto } from '../../src/photo/read.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
 
-const ROUNDS = 25;
+const ROUNDS = 9;
 
 const bytes = new Uint8Array(await standardInput());
 const report = process.argv[2] === 'ten' ? await tenAtOnce() : await againstDecoding();

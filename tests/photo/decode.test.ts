@@ -35,6 +35,20 @@ function png(width: number, height: number, pixels: Uint8Array): Uint8Array {
   ]);
 }
 
+describe('thin strips', () => {
+  test.each([
+    [160, 47_500],
+    [47_500, 160],
+    [160, 961],
+  ])('%d x %d is refused before a pixel is decoded', async (width, height) => {
+    await refused(png(width, height, new Uint8Array(1)), 'photo-too-thin');
+  });
+
+  test('six times as long as wide is still read', async () => {
+    expect(await decodePhoto(await solid(960, 160).png().toBuffer())).toMatchObject({ width: 960 });
+  });
+});
+
 describe('photos that are opened', () => {
   test.each(['jpeg', 'png', 'webp'] as const)('a %s comes out as sRGB at reading size', async format => {
     const photo = await decodePhoto(await solid(2048, 1024).toFormat(format).toBuffer());
@@ -131,7 +145,7 @@ describe('files that are refused, with a sentence of their own', () => {
     await refused(bomb, 'photo-too-large');
   });
   test('a header that lies: it claims more rows than there are', () =>
-    refused(png(400, 4000, new Uint8Array((400 * 3 + 1) * 40)), 'photo-broken'));
+    refused(png(400, 1200, new Uint8Array((400 * 3 + 1) * 40)), 'photo-broken'));
   test('a header that lies upwards past any memory', () =>
     refused(png(0x7fffffff, 0x7fffffff, new Uint8Array(100)), 'photo-broken'));
 });

@@ -5,7 +5,6 @@ import { kMeans } from '../../src/photo/pixels/kmeans.ts';
 import { nearest } from '../../src/photo/pixels/nearest.ts';
 import { maskWhere, type Plane, plane } from '../../src/photo/pixels/plane.ts';
 import { corners, hull, smallestRectangle } from '../../src/photo/pixels/polygon.ts';
-import { thinned } from '../../src/photo/pixels/thinning.ts';
 
 const drawn = (width: number, height: number, value: (x: number, y: number) => number): Plane => {
   const made = plane(width, height);
@@ -47,21 +46,6 @@ describe('shapes', () => {
       expect(Math.abs(distance[y * 81 + x]! - true_)).toBeLessThan(0.08 * true_);
       expect(index[y * 81 + x]).toBe(40 * 81 + 40);
     }
-  });
-
-  test('a thick stroke thins to one line of the same length, a ring to a closed one', () => {
-    const stroke = maskWhere(60, 30, i => Math.abs(Math.floor(i / 60) - 15) < 4 && i % 60 > 5 && i % 60 < 55);
-    const all = Array.from(stroke.data.keys());
-    const line = thinned(stroke, all).data.reduce((sum, value) => sum + value, 0);
-    expect(line).toBeGreaterThan(40);
-    expect(line).toBeLessThan(52);
-    const radius = (i: number) => Math.hypot((i % 60) - 30, Math.floor(i / 60) - 15);
-    const ring = maskWhere(60, 30, i => radius(i) > 7 && radius(i) < 12);
-    const thin = thinned(ring, all);
-    const ends = all.filter(
-      i => thin.data[i] && [-61, -60, -59, -1, 1, 59, 60, 61].filter(by => thin.data[i + by]).length === 1,
-    );
-    expect(ends).toEqual([]);
   });
 });
 

@@ -3,7 +3,8 @@ import sharp from 'sharp';
 import { describe, expect, test } from 'vitest';
 import { FINDING_IDS } from '../../src/engine/flaws/findings.ts';
 import { photoColours } from '../../src/photo/colours.ts';
-import { findingOf, PHOTO_FINDING_IDS } from '../../src/photo/findings/ids.ts';
+import { answered } from '../../src/photo/findings/answers.ts';
+import { findingOf, PHOTO_FINDING_IDS, TAUGHT_IDS } from '../../src/photo/findings/ids.ts';
 import { readPhoto } from '../../src/photo/read.ts';
 import { shoot } from './render/scene.ts';
 import { FLAW_DRAWINGS, shotOf } from './render/shots.ts';
@@ -93,19 +94,22 @@ describe('where the bar and the paper are', () => {
   });
 });
 
-describe('how sure a reading is', () => {
-  const specked = FLAW_DRAWINGS['coloured-specks'](8);
+describe('a picture too poor to read', () => {
+  const spotted = FLAW_DRAWINGS['orange-spots'](8);
   const shot = (blur: number, noise: number) =>
-    shotOf(52, { blur, noise, quality: 85 }, { flaws: [specked.flaw], colours: specked.colours ?? [] });
-  const sureness = async (blur: number, noise: number) =>
-    (await readPhoto(await shoot(shot(blur, noise)))).findings.find(({ id }) => id === 'coloured-specks')
-      ?.confidence ?? 0;
+    shotOf(52, { blur, noise, quality: 85 }, { flaws: [spotted.flaw], colours: spotted.colours ?? [] });
 
-  test('falls as the picture blurs, until nothing is told', async () => {
-    const [sharp_, soft, lost] = [await sureness(1, 3), await sureness(6, 3), await sureness(25, 3)];
-    expect(sharp_).toBeGreaterThan(0.8);
-    expect(soft).toBeLessThanOrEqual(sharp_);
-    expect(lost).toBe(0);
+  test('is said to be, and nothing is told of its flaws', async () => {
+    const clear = await readPhoto(await shoot(shot(2, 3)));
+    expect(clear.unread).toBeUndefined();
+    expect(clear.findings.map(({ id }) => id)).toContain('orange-spots');
+    const blurred = await readPhoto(await shoot(shot(30, 3)));
+    expect(blurred).toMatchObject({ unread: 'blur', findings: [] });
+    const night = await sharp(await shoot(shot(2, 3)))
+      .linear(0.15, 0)
+      .jpeg()
+      .toBuffer();
+    expect(await readPhoto(night)).toMatchObject({ unread: 'dark', findings: [] });
   });
 
   test('quality tells blur, grain and size', async () => {
@@ -119,41 +123,37 @@ describe('how sure a reading is', () => {
 
 describe('what a finding carries', () => {
   test('specks lie where they were drawn: inside the bar, in the outlines and the box', async () => {
-    const { flaw, colours = [] } = FLAW_DRAWINGS['white-specks'](3);
+    const { flaw, colours = [] } = FLAW_DRAWINGS['orange-spots'](3);
     const { bars, findings } = await readPhoto(await shoot(shotOf(60, phone, { flaws: [flaw], colours })));
-    const specks = findings.find(({ id }) => id === 'white-specks')!;
+    const spots = findings.find(({ id }) => id === 'orange-spots')!;
     const { box } = bars[0]!;
-    expect(specks.region.outlines.length).toBeGreaterThan(4);
-    for (const outline of specks.region.outlines) {
-      if (outline.kind !== 'circle') throw new Error('a speck is a circle');
-      expect(outline.at.x).toBeGreaterThan(box.x);
-      expect(outline.at.x).toBeLessThan(box.x + box.width);
-      expect(outline.at.y).toBeGreaterThan(box.y);
-      expect(outline.at.y).toBeLessThan(box.y + box.height);
+    if (flaw.kind !== 'orange-spots') throw new Error('drawn as orange spots');
+    expect(spots.measures.count).toBeGreaterThan(0.5 * flaw.count);
+    expect(spots.measures.count).toBeLessThanOrEqual(1.2 * flaw.count);
+    expect(spots.measures.size / (2 * flaw.radius)).toBeGreaterThan(0.5);
+    expect(spots.measures.size / (2 * flaw.radius)).toBeLessThan(2);
+    for (const outline of spots.region.outlines) {
+      const points = outline.kind === 'circle' ? [outline.at] : outline.points;
+      for (const { x, y } of points) {
+        expect(Math.abs(x - box.x - box.width / 2)).toBeLessThan(0.52 * box.width);
+        expect(Math.abs(y - box.y - box.height / 2)).toBeLessThan(0.52 * box.height);
+      }
     }
-    expect(specks.measures.lightness).toBeGreaterThan(0);
-    if (flaw.kind !== 'white-specks') throw new Error('drawn as white specks');
-    expect(specks.measures.count).toBeGreaterThan(0.6 * flaw.count);
-    expect(specks.measures.count).toBeLessThanOrEqual(1.1 * flaw.count);
-    expect(specks.measures.radius! / flaw.radius).toBeGreaterThan(0.6);
-    expect(specks.measures.radius! / flaw.radius).toBeLessThan(1.7);
   });
 
-  test('light and dark veins are told by their contrast', async () => {
-    const veins = (light: number) => ({ kind: 'translucent-veins', count: 5, width: 0.01, light }) as const;
-    const contrast = async (light: number) => {
-      const { findings } = await readPhoto(
-        await shoot(shotOf(61, phone, { flaws: [veins(light)], colours: ['#b9a2d8'] })),
-      );
-      return findings.find(({ id }) => id === 'translucent-veins')!.measures.contrast!;
-    };
-    expect(await contrast(0.7)).toBeLessThan(-1.5);
-    expect(await contrast(1.3)).toBeGreaterThan(1.5);
-  });
-
-  test('every sight is evidence of a finding the engine knows, but for a light centre', () => {
+  test('every sight is evidence of a finding the engine knows, or of none', () => {
     const unknown = PHOTO_FINDING_IDS.filter(id => !FINDING_IDS.some(known => known === findingOf(id)));
-    expect(unknown).toEqual(['light-centre-ring']);
+    expect(unknown).toEqual(['layer-gap', 'wrinkled-top', 'mould-dimples', 'pit-or-speck']);
+  });
+
+  test('what was measured on no unknown renderer weighs nothing', () => {
+    const told = answered(TAUGHT_IDS.map(() => 9));
+    const silent = told.filter(({ ratio }) => ratio === 1).map(({ id }) => id);
+    expect(silent).toEqual(
+      expect.arrayContaining(['smears', 'drag-lines', 'layer-gap', 'wrinkled-top', 'mould-dimples']),
+    );
+    expect(silent).not.toContain('orange-spots');
+    expect(told.every(({ ratio }) => ratio >= 1)).toBe(true);
   });
 });
 

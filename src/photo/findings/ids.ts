@@ -1,28 +1,39 @@
 import type { FindingId } from '../../engine/flaws/findings.ts';
 
 /**
- * Everything the picture can show, and the finding of the engine it is evidence of.
- * A centre lighter than its rim has no cause among the engine's: it is shown and not weighed.
+ * Everything the network was taught, in the order of its maps, and the finding of the engine each is evidence of.
+ * What has no cause among the engine's is shown and not weighed.
  */
-export const PHOTO_FINDINGS = {
+export const TAUGHT = {
   'coloured-specks': 'coloured-specks',
+  smears: 'streaks-of-colour',
   'white-specks': 'white-specks',
-  'orange-spots': 'orange-spots',
-  pinholes: 'pinholes',
   'translucent-veins': 'translucent-veins',
   'crackle-network': 'crackle-network',
-  'drag-lines': 'drag-lines',
-  'crack-on-top': 'crack-on-top',
   'powdery-film': 'powdery-film',
   'dark-centre-ring': 'dark-centre-ring',
-  'light-centre-ring': undefined,
-  'colour-bled': 'colour-bled',
+  'orange-spots': 'orange-spots',
+  pinholes: 'pinholes',
+  crack: 'crack-on-top',
   'brown-outside-in': 'brown-outside-in',
+  'colour-bled': 'colour-bled',
+  'drag-lines': 'drag-lines',
+  'layer-gap': undefined,
+  'wrinkled-top': undefined,
+  'mould-dimples': undefined,
 } as const satisfies Readonly<Record<string, FindingId | undefined>>;
 
-export type PhotoFindingId = keyof typeof PHOTO_FINDINGS;
+export type TaughtId = keyof typeof TAUGHT;
 
-export const PHOTO_FINDING_IDS = Object.keys(PHOTO_FINDINGS) as readonly PhotoFindingId[];
+export const TAUGHT_IDS = Object.keys(TAUGHT) as readonly TaughtId[];
+
+/** Small dark dots that may be holes or specks of colour are told as one. */
+export const PIT_OR_SPECK = 'pit-or-speck';
+
+export type PhotoFindingId = TaughtId | typeof PIT_OR_SPECK;
+
+export const PHOTO_FINDING_IDS: readonly PhotoFindingId[] = [...TAUGHT_IDS, PIT_OR_SPECK];
 
 /** The finding of the engine that a sight in the picture is evidence of. */
-export const findingOf = (id: PhotoFindingId): FindingId | undefined => PHOTO_FINDINGS[id];
+export const findingOf = (id: PhotoFindingId): FindingId | undefined =>
+  id === PIT_OR_SPECK ? undefined : TAUGHT[id];

@@ -1,13 +1,17 @@
 import { colourDifference, hexOfLab, type Lab } from '../../engine/colour/spectra/cielab.ts';
+import { blurred } from '../pixels/gaussian.ts';
 import { type Cluster, kMeans } from '../pixels/kmeans.ts';
 import type { LabPlanes } from '../pixels/plane.ts';
 import type { MainColour } from '../reading.ts';
+import type { Face } from '../scene/face.ts';
 
 /** Colours nearer to one another than this (CIEDE2000) are one. */
 const SAME = 7;
 /** A colour with less of the face is not a main one. */
 const LEAST_SHARE = 0.04;
 const MOST_POINTS = 6000;
+/** Blur that takes out grain and specks before colours are read, in pixels. */
+const SOFTEN = 2.4;
 const CLUSTERS = 7;
 
 const labOfCluster = ({ centre: [l = 0, a = 0, b = 0] }: Cluster): Lab => ({ l, a, b });
@@ -60,19 +64,13 @@ function joined(clusters: readonly Cluster[]): Cluster[] {
   }
 }
 
-/** For each pixel the index of the main colour nearest to it (plain CIELAB distance). */
-export function colourMap({ l, a, b }: LabPlanes, colours: readonly MainColour[]): Uint8Array {
-  const map = new Uint8Array(l.data.length);
-  for (let i = 0; i < map.length; i++) {
-    let least = Number.POSITIVE_INFINITY;
-    for (let c = 0; c < colours.length; c++) {
-      const { lab } = colours[c]!;
-      const distance = (l.data[i]! - lab.l) ** 2 + (a.data[i]! - lab.a) ** 2 + (b.data[i]! - lab.b) ** 2;
-      if (distance < least) {
-        least = distance;
-        map[i] = c;
-      }
-    }
-  }
-  return map;
-}
+/** The main colours of a bar's face. */
+export const faceColours = ({ lab, inside }: Face, lightUnsure: number): MainColour[] =>
+  mainColours(softened(lab), inside, lightUnsure);
+
+/** The planes without grain and specks. */
+export const softened = ({ l, a, b }: LabPlanes): LabPlanes => ({
+  l: blurred(l, SOFTEN),
+  a: blurred(a, SOFTEN),
+  b: blurred(b, SOFTEN),
+});

@@ -3,11 +3,10 @@ import { blurred } from '../pixels/gaussian.ts';
 import { type LightMatrix, labOf } from '../pixels/lab.ts';
 import { depth, nearest } from '../pixels/nearest.ts';
 import { type LabPlanes, type Mask, maskWhere, sample } from '../pixels/plane.ts';
-import type { Point } from '../reading.ts';
 import type { Thing } from './objects.ts';
 
-/** The longer side of a face, in pixels, at most. Speck and vein filters count in these pixels. */
-const FACE_AT = 512;
+/** The longer side of a face, in pixels, at most. */
+const FACE_AT = 384;
 
 /**
  * The bar's face turned upright. Beyond `inside` (a little within the outline, clear of its rounded edge) the planes go
@@ -20,17 +19,10 @@ export type Face = {
   readonly barWidth: number;
   readonly lab: LabPlanes;
   readonly inside: Uint8Array;
-  readonly area: number;
-  /** Pixels from the outline inwards. */
-  readonly depth: Float32Array;
   /** Share of the face that is blown out. */
   readonly glare: number;
   /** Face pixels to a pixel of the photo. */
   readonly scale: number;
-  /** Where a pixel of the face is in the upright picture. */
-  place(x: number, y: number): Point;
-  /** A length of the face as a fraction of the picture's width. */
-  length(pixels: number): number;
 };
 
 const BLOWN_OUT = 252;
@@ -63,15 +55,8 @@ export function faceOf(photo: Pixels, bar: Thing, factor: number, light: LightMa
     barWidth: width,
     lab,
     inside: inside.data,
-    area: inside.data.reduce((sum, value) => sum + value, 0),
-    depth: deep,
     glare: glareOf(pixels, inside),
     scale,
-    place: (x, y) => {
-      const at = inPhoto(x + 0.5, y + 0.5);
-      return { x: at.x / photo.width, y: at.y / photo.height };
-    },
-    length: along => along / scale / photo.width,
   };
 }
 

@@ -21,6 +21,8 @@ const photo = z.strictObject({
   bars: z.array(box),
   whiteReference: box.exactOptional(),
   colours: z.array(colour),
+  /** Why it was not read at all. */
+  unread: z.enum(['no-soap', 'dark', 'blur']).exactOptional(),
   /** What kept the picture from showing more. */
   poor: z.array(z.enum(['blur', 'noise', 'glare', 'resolution'])),
   findings: z.array(
@@ -28,8 +30,11 @@ const photo = z.strictObject({
       id: z.string(),
       /** What it is evidence of, where it is of anything. */
       finding: finding.exactOptional(),
+      answer: z.enum(['seen', 'possibly']).exactOptional(),
       strength: z.number(),
       confidence: z.number(),
+      /** How much oftener it is so answered where the finding is than where it is not. */
+      ratio: z.number().positive().exactOptional(),
       region: box,
     }),
   ),

@@ -4,23 +4,35 @@ export const photo = {
   /** What was seen, as it stands in a list beside its number on the marked photo. */
   findings: {
     'coloured-specks': 'specks of colour',
+    smears: 'smears of colour',
     'white-specks': 'white specks',
-    'orange-spots': 'orange spots',
-    pinholes: 'small holes',
     'translucent-veins': 'veins',
     'crackle-network': 'a network of fine veins',
-    'drag-lines': 'drag lines from the cut',
-    'crack-on-top': 'a crack',
     'powdery-film': 'a pale film',
     'dark-centre-ring': 'a ring: centre darker than the rim',
-    'light-centre-ring': 'a ring: centre lighter than the rim',
-    'colour-bled': 'colour run over its edge',
+    'orange-spots': 'orange spots',
+    pinholes: 'small holes',
+    crack: 'a crack',
     'brown-outside-in': 'brown from the outside in',
+    'colour-bled': 'colour run over its edge',
+    'drag-lines': 'drag lines from the cut',
+    'layer-gap': 'layers that part',
+    'wrinkled-top': 'a wrinkled skin',
+    'mould-dimples': 'dents from the mould',
+    'pit-or-speck': 'small holes or dark specks: I can’t tell which',
   },
-  barUnseen:
-    'I can’t see a whole bar, so I won’t guess. Lay it on a plain surface, all edges in view, and take it again.',
-  nothingSeen: 'I see the bar, and no flaw on it that I know how to measure.',
-  sure: (v: { percent: number }) => `${v.percent} % sure`,
+  barUnseen: 'I see no soap here, so I won’t guess. Show me the cut face by a window, all edges in view.',
+  unread: {
+    'no-soap': 'I see no soap in the picture. Show me the cut face by a window, all edges in view.',
+    dark: 'The picture is too dark to read. Take it again by a window.',
+    blur: 'The picture is too blurred to read: rest your hands on the table, tap to focus, and take it again.',
+  },
+  /** Once in every answer from a picture. */
+  fromDrawings:
+    'I learned to see flaws from drawn bars, not from photographs: the percentages were measured on drawings. Trust your own eyes first.',
+  nothingSeen: 'I see the bar, and none of the flaws that I was taught.',
+  seen: (v: { name: string; percent: number }) => `${v.name}: seen, ${v.percent} %`,
+  possibly: (v: { name: string; percent: number }) => `${v.name}: possibly, ${v.percent} %`,
   colours: (v: { list: string }) => `Main colours: ${v.list}.`,
   withWhite: (v: { plusMinus: number }) =>
     `Balanced by the white sheet in view: within about ${v.plusMinus} CIEDE2000.`,
@@ -50,6 +62,7 @@ export const photoRefusals: Pick<
   | 'photo-moving'
   | 'photo-broken'
   | 'photo-too-small'
+  | 'photo-too-thin'
   | 'photo-bar-unseen'
 > = {
   'photo-empty': () => 'That file is empty. Send the photo again as JPEG, PNG or WebP.',
@@ -64,5 +77,7 @@ export const photoRefusals: Pick<
   'photo-broken': () => 'That file is damaged or cut short. Send the photo again.',
   'photo-too-small': ({ least }) =>
     `That picture is too small to read. Send one of at least ${least} pixels each way.`,
+  'photo-too-thin': ({ most }) =>
+    `That picture is a thin strip. Send one at most ${most} times as long as it is wide.`,
   'photo-bar-unseen': () => photo.barUnseen,
 };

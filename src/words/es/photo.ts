@@ -3,23 +3,36 @@ import type * as en from '../en/photo.ts';
 export const photo: typeof en.photo = {
   findings: {
     'coloured-specks': 'puntos de color',
+    smears: 'trazos de color corrido',
     'white-specks': 'puntos blancos',
-    'orange-spots': 'manchas naranjas',
-    pinholes: 'agujeritos',
     'translucent-veins': 'vetas',
     'crackle-network': 'una red de vetas finas',
-    'drag-lines': 'rayas del corte',
-    'crack-on-top': 'una grieta',
     'powdery-film': 'una película pálida',
     'dark-centre-ring': 'un anillo: el centro más oscuro que el borde',
-    'light-centre-ring': 'un anillo: el centro más claro que el borde',
-    'colour-bled': 'color que se ha corrido',
+    'orange-spots': 'manchas naranjas',
+    pinholes: 'agujeritos',
+    crack: 'una grieta',
     'brown-outside-in': 'marrón de fuera hacia dentro',
+    'colour-bled': 'color que se ha corrido',
+    'drag-lines': 'rayas del corte',
+    'layer-gap': 'capas que se separan',
+    'wrinkled-top': 'una piel arrugada',
+    'mould-dimples': 'hoyuelos del molde',
+    'pit-or-speck': 'agujeritos o puntos oscuros: no sé distinguirlos',
   },
   barUnseen:
-    'No veo una barra entera, así que no adivino. Ponla sobre una superficie lisa, con todos los bordes a la vista, y repite la foto.',
-  nothingSeen: 'Veo la barra, y en ella ningún defecto que yo sepa medir.',
-  sure: ({ percent }) => `seguro al ${percent} %`,
+    'Aquí no veo jabón, así que no adivino. Enséñame la cara cortada junto a una ventana, con todos los bordes a la vista.',
+  unread: {
+    'no-soap':
+      'No veo jabón en la foto. Enséñame la cara cortada junto a una ventana, con todos los bordes a la vista.',
+    dark: 'La foto está demasiado oscura para leerla. Repítela junto a una ventana.',
+    blur: 'La foto está demasiado movida o desenfocada: apoya las manos en la mesa, toca la pantalla para enfocar y repítela.',
+  },
+  fromDrawings:
+    'Aprendí a ver defectos con barras dibujadas, no con fotografías: los porcentajes se midieron en dibujos. Fíate primero de tus ojos.',
+  nothingSeen: 'Veo la barra, y ninguno de los defectos que me enseñaron.',
+  seen: ({ name, percent }) => `${name}: se ve, ${percent} %`,
+  possibly: ({ name, percent }) => `${name}: quizá, ${percent} %`,
   colours: ({ list }) => `Colores principales: ${list}.`,
   withWhite: ({ plusMinus }) =>
     `Equilibrado con la hoja blanca a la vista: con un margen de unos ${plusMinus} CIEDE2000.`,
@@ -51,5 +64,7 @@ export const photoRefusals: typeof en.photoRefusals = {
   'photo-broken': () => 'Ese archivo está dañado o incompleto. Envía otra vez la foto.',
   'photo-too-small': ({ least }) =>
     `Esa imagen es demasiado pequeña. Envía una de al menos ${least} píxeles por lado.`,
+  'photo-too-thin': ({ most }) =>
+    `Esa imagen es una tira estrecha. Envía una que sea como mucho ${most} veces más larga que ancha.`,
   'photo-bar-unseen': () => photo.barUnseen,
 };

@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import calibrationFile from '../model/calibration.json' with { type: 'json' };
+import { TAUGHT_IDS, type TaughtId } from './ids.ts';
+
+/**
+ * How the network's answers are read, measured on renderers that the network had not been trained on (model/CARD.md).
+ * A chance is 1 / (1 + exp(-(slope x logit + offset))). From `seen` on it is called seen, from `possibly` on possibly;
+ * the ratios are how much oftener, at the least, that answer was given where the finding was drawn than where it was not.
+ */
+const reading = z.strictObject({
+  slope: z.number().positive(),
+  offset: z.number(),
+  possibly: z.number().min(0).max(1),
+  seen: z.number().min(0).max(1),
+  ratios: z.strictObject({ possibly: z.number().positive(), seen: z.number().positive() }),
+});
+
+const calibration = z
+  .strictObject({
+    noSoap: z.strictObject({ slope: z.number().positive(), offset: z.number(), from: z.number() }),
+    findings: z.record(z.string(), reading),
+  })
+  .parse(calibrationFile);
+
+export type Answer = 'seen' | 'possibly' | 'not seen';
+
+/** What is said of one finding: the answer, its calibrated chance, and how much that weighs as evidence. */
+export type Answered = {
+  readonly id: TaughtId;
+  readonly answer: Answer;
+  readonly chance: number;
+  readonly ratio: number;
+};
+
+const chanceOf = (slope: number, offset: number, logit: number): number =>
+  1 / (1 + Math.exp(-(slope * logit + offset)));
+
+/** Reads one logit a finding, in the order of {@link TAUGHT_IDS}. */
+export function answered(logits: readonly number[]): readonly Answered[] {
+  return TAUGHT_IDS.map((id, i) => {
+    const { slope, offset, seen, possibly, ratios } = readingOf(id);
+    const chance = chanceOf(slope, offset, logits[i] ?? Number.NEGATIVE_INFINITY);
+    if (chance >= seen) return { id, answer: 'seen', chance, ratio: ratios.seen };
+    if (chance >= possibly) return { id, answer: 'possibly', chance, ratio: ratios.possibly };
+    return { id, answer: 'not seen', chance, ratio: 1 };
+  });
+}
+
+/** The chance that there is no soap in the picture is high enough to say so. */
+export const showsNoSoap = (logit: number): boolean =>
+  chanceOf(calibration.noSoap.slope, calibration.noSoap.offset, logit) >= calibration.noSoap.from;
+
+function readingOf(id: TaughtId): z.output<typeof reading> {
+  const found = calibration.findings[id];
+  if (!found) throw new Error(`calibration.json lacks ${id}`);
+  return found;
+}

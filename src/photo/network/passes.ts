@@ -1,0 +1,85 @@
+import type { Pixels } from '../decode.ts';
+import { components } from '../pixels/components.ts';
+import { type Mask, maskWhere, type Plane, sample } from '../pixels/plane.ts';
+import { said } from './session.ts';
+import { cutSquare, type Square, wholeSquare } from './square.ts';
+
+/** Sides in pixels at which the network was trained: for finding the bar, and for reading it. */
+const WHOLE = 256;
+const CLOSE = 384;
+/** The bar's square is this much wider than the bar. Trained with 1.0 to 1.3. */
+const MARGIN = 1.12;
+/** Pieces of less than this part of the largest are no bars. */
+const LEAST_PIECE = 0.05;
+/** A mask with less of the picture than this is none. */
+const LEAST_SHARE = 0.003;
+
+/** What the network sees in a picture, in maps of chances 0 to 1 over the square `square` of it. */
+export type Seen = {
+  readonly square: Square;
+  /** Chance that there is soap at all, uncalibrated: the logit of "no soap in view", and whether a bar was outlined. */
+  readonly noSoap: number;
+  readonly bar: Plane;
+  readonly maps: readonly Plane[];
+  /** Logits, one a finding, in the order of the maps. */
+  readonly answers: readonly number[];
+};
+
+/** Looks twice: at the whole picture for the bar, then at the bar. Undefined where no bar can be outlined. */
+export async function look(photo: Pixels): Promise<Seen | undefined> {
+  const whole = wholeSquare(photo);
+  const first = await said(cutSquare(photo, whole, WHOLE), WHOLE);
+  const square = squareRound(chances(first.maps, 0, first.side), whole);
+  if (!square) return undefined;
+  const second = await said(cutSquare(photo, square, CLOSE), CLOSE);
+  const count = second.answers.length - 1;
+  return {
+    square,
+    noSoap: first.answers[count]!,
+    bar: chances(second.maps, 0, second.side),
+    maps: Array.from({ length: count }, (_, i) => chances(second.maps, i + 1, second.side)),
+    answers: [...second.answers.subarray(0, count)],
+  };
+}
+
+function chances(logits: Float32Array, index: number, side: number): Plane {
+  const part = logits.subarray(index * side * side, (index + 1) * side * side);
+  return { width: side, height: side, data: part.map(value => 1 / (1 + Math.exp(-value))) };
+}
+
+function squareRound(bar: Plane, { x, y, half }: Square): Square | undefined {
+  const side = bar.width;
+  const pieces = components(
+    maskWhere(side, side, i => bar.data[i]! > 0.5),
+    LEAST_SHARE * side * side,
+  );
+  const largest = Math.max(0, ...pieces.map(({ pixels }) => pixels.length));
+  if (largest === 0) return undefined;
+  const kept = pieces.filter(({ pixels }) => pixels.length >= LEAST_PIECE * largest);
+  const [left, top] = [Math.min(...kept.map(one => one.left)), Math.min(...kept.map(one => one.top))];
+  const [right, bottom] = [
+    Math.max(...kept.map(one => one.right)) + 1,
+    Math.max(...kept.map(one => one.bottom)) + 1,
+  ];
+  const unit = (2 * half) / side;
+  return {
+    x: x - half + ((left + right) / 2) * unit,
+    y: y - half + ((top + bottom) / 2) * unit,
+    half: Math.max(16, (Math.max(right - left, bottom - top) / 2) * unit * MARGIN),
+  };
+}
+
+/** A map laid over a picture of `width` x `height` pixels that is `factor` times smaller than the one looked at. */
+export function laidOver(
+  map: Plane,
+  { x, y, half }: Square,
+  { width, height, factor }: { readonly width: number; readonly height: number; readonly factor: number },
+): Mask {
+  const unit = map.width / (2 * half);
+  return maskWhere(width, height, i => {
+    const u = (((i % width) + 0.5) * factor - x + half) * unit - 0.5;
+    const v = ((Math.floor(i / width) + 0.5) * factor - y + half) * unit - 0.5;
+    if (u < -0.5 || v < -0.5 || u > map.width - 0.5 || v > map.height - 0.5) return false;
+    return sample(map, u, v) > 0.5;
+  });
+}
