@@ -20,7 +20,7 @@ export const LOOKS = {
     'crack, cracked, split, agrieto, agrietaron, rajo, fissure, ravine, canyon, crevice, gash, earthquake, fault line, grand canyon, grieta, agrietado, raja, rajado, abrio, partido, fisura, crevasse, chasm, rift',
   burst:
     'exploded, explode, explosion, burst, burst open, bursting, blew open, popped open, tore open, ripped open, open up, opened up, estallo, revento, broke open, broken open, cracked open, splitting open, split open',
-  rose: 'volcano, volcanoed, volcanic, erupt, eruption, overflow, overflowed, rose up, rose, risen, rising, puffed up, puff, mushroomed, swelled, swollen, swell, bubbled over, boiled over, climbed out, grew out, dome, domed, bulge, alien brain, brain, like bread, muffin, popover, souffle, volcan, desbordo, se salio, se sale, salio del molde, crecio, inflo, hincho, subio',
+  rose: 'volcano, volcanoed, volcanic, erupt, eruption, overflow, overflowed, rose up, rose, risen, rising, puffed up, puff, mushroomed, swelled, swollen, swell, bubbled over, boiled over, climbed out, grew out, dome, domed, bulge, like bread, muffin, popover, souffle, volcan, desbordo, se salio, se sale, salio del molde, crecio, inflo, hincho, subio',
   ring: 'ring, circle, oval, halo, bullseye, bulls eye, egg shape, donut, doughnut, circular, round shape, round patch, ellipse, tree trunk, eyeball, iris, target, anillo, circulo, aro, ovalo, ovalado, redondo, yolk, yema',
   centre: 'centre, center, middle, core, heart, centro, medio, corazon, nucleo',
   inside: 'inside, interior, inner, inwards, por dentro, adentro, dentro',

@@ -31,7 +31,7 @@ export const NAMED = {
   n_cast:
     'base colour, base oils colour, colour of the oils, oils tint, colour of my oils, from the olive oil, from the oils',
   n_overheat:
-    'soap volcano, volcano, heat crack, heat tunnel, heat tunnels, alien brains, alien brain, volcan',
+    'soap volcano, volcano, heat crack, heat tunnel, heat tunnels, volcan',
   n_accel:
     'acceleration, accelerated, accelerating, seized, seizing, seize, soap on a stick, aceleracion, acelerante, acelero',
   n_rice: 'ricing, riced, rices, arroz, efecto arroz, ricey',
@@ -56,6 +56,21 @@ export const NAMED = {
     'drag marks, drag mark, drag lines, drag line, wire drag, knife marks, cutter marks, cutting marks, cutter lines, wire marks, wire lines, marcas de corte, marcas del cortador, marcas del alambre, knife drag',
   n_mould:
     'moho, mouldy, going mouldy, gone mouldy, went mouldy, mould growth, mould growing, mould on, growing mould, grew mould, mould spots, spots of mould, green mould, black mould, blue mould, white mould, moho, mohoso, enmohecido, mildew, fungus, hongos, hongo, fuzzy mould, is it mould, actual mould, mould patches, patches of mould, mould in my soap, bacteria, fungal, like mould, mould spot, be mould, looks mouldy, penicillin, mould colony, moldiness, mould is, got mould, found mould, real mould',
+  n_apart: 'delamination, delaminated, delaminating, delaminate, layers separated, layers separating, layer separation, layers came apart, layers come apart, capas separadas, delaminado',
+  n_muddy: 'muddy swirl, muddied swirl, overmixed, over mixed, overswirled, over swirled, overworked swirl, sobremezclado, mezclado de mas',
+  n_sunk: 'sunken swirl, sunk swirl, sinking swirl, swirl sank, swirl sunk, remolino hundido',
+  n_warped: 'warped, warping, warp, warpage, pandeado, alabeado, combado',
+  n_loosemica: 'loose mica, mica suelta, unbound mica, loose glitter',
+  n_gelshift:
+    'gel changed, gel shifted, gel phase changed, gel made it darker, gel made it, gel made my, colour shift from gel, gel deepened, gel intensified, because it gelled, from gelling, from the gel, por el gel, por la fase de gel',
+  n_unsuitable:
+    'not for soap, not meant for soap, isnt for soap, wasnt for soap, not made for soap, not soap colour, not soap safe, wrong kind of colour, wrong type of colour, no es para jabon, no era para jabon, not suitable for soap, unsuitable',
+  n_early:
+    'unmoulded too soon, unmoulded too early, unmoulded early, unmoulded it too soon, unmoulded it too early, unmoulded it early, took it out too soon, took it out too early, took them out too soon, demoulded too soon, demoulded too early, demoulded early, desmolde muy pronto, desmolde antes, lo desmolde antes, desmoldado pronto, lo saque muy pronto, lo saque antes, los saque antes, out of the mould too soon, out of the mould too early, sacarlo antes',
+  n_texture:
+    'liner marks, mould marks, liner wrinkles, liner creases, silicone rash, mould texture, marcas del molde, marcas del forro, marcas del papel, liner folds, orange peel',
+  n_wrinkled:
+    'alien brain, alien brains, alligator skin, elephant skin, crocodile skin, brain top, wrinkled top, wrinkly top, wrinkled surface, piel de cocodrilo, piel de elefante, superficie arrugada, heat wrinkles, wrinkles on top',
   mouldform:
     'in the mould, into the mould, out of the mould, of the mould, from the mould, silicone mould, wooden mould, mould liner, loaf mould, the mould, my mould, el molde, del molde, plastic mould, wood mould, slab mould, individual moulds, cavity mould, column mould, mould sides, each mould, moulds, a mould, mould was, mould corners',
   curing: 'cure, cured, curing, on the rack, curing rack, drying rack, curado, curando, curar',
