@@ -22,7 +22,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'crunchy-pockets':
     '~6 crystal pocket|spot|clump; crystal !top !film !window; ~4 hard white spot|clump|pocket|bead; ~6 pocket white powder; ~5 white clump|pocket zap|burn|itch; ~6 pocket|spot|clump zap|burn|lye',
   'coloured-liquid-pockets':
-    '~3 liquid colour|blue|purple|pink|red|green|teal|black !lather; ~5 pocket colour|dye|mica|glycerin|ink; ~6 liquid colour|blue|purple|pink|red|green|teal|colourant|carbon|mica|dye cut|pocket|spot|face|leak; ~5 spot|clump liquid colour|blue|purple|pink|red|green|glycerin|colourant|carbon; ~4 wet|liquid spot|pocket|clump|bead colour|blue|purple|pink|red|green|teal|mica; bead colour|blue|purple|pink|red|green cut|face; ~5 glycerin liquid pocket|spot|cut|face',
+    '~3 liquid colour|blue|purple|pink|red|green|teal|black !lather; ~5 pocket colour|dye|mica|glycerin|ink; ~6 liquid colour|blue|purple|pink|red|green|teal|colourant|carbon|mica|dye cut|pocket|spot|face|leak; ~5 spot|clump liquid colour|blue|purple|pink|red|green|glycerin|colourant|carbon; ~4 wet|liquid spot|pocket|clump|bead colour|blue|purple|pink|red|green|teal|mica; bead colour|blue|purple|pink|red|green cut|face; ~5 glycerin liquid pocket|spot|cut|face; ~6 oilthing spot|pocket colour|orange|blue|red|green|pink|purple; ~6 s_colouroil pocket|spot',
   'liquid-pockets':
     '~5 pinhole liquid; ~5 pocket liquid; ~3 pocket|spot|clump sticky|wet !damp !fuzz !mould; ~5 liquid cut|face|slice !top !oilthing; ~4 pocket full',
   'clear-liquid-pockets':
@@ -59,7 +59,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'grey-stain':
     '~3 grey spot; ~4 grey|black|green|dark stain|film|edge|bottom|streak|mark|smudge !fuzz !drizzle; ~4 stain; ~5 turn grey|green edge|bottom|side|face',
   'glitter-oil-pools':
-    'glitter pool|oilthing|greasy|liquid|drip|top !lather !cloth !metal; ~3 glitter film; mica pool|oilthing|greasy top|drizzle|swirl; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica pool|puddle',
+    'glitter pool|oilthing|greasy|liquid|drip|top !lather !cloth !metal; ~3 glitter film; mica pool|oilthing|greasy top|drizzle|swirl; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica pool|puddle; ~7 gold|golden|mica line|vein oilthing|wet|sticky|liquid; ~7 glitter line|swirl oilthing|wet',
   'oil-layer':
     'swim; ~4 oilthing everywhere|layer|float|pool|top|bottom|liquid|separate !glitter !mica !drizzle; ~5 separate oilthing; ~5 liquid layer|pool|float|top|bottom|under bottom|top|under|solid|hard|mouldform; ~4 liquid underneath|bottom|under; ~5 pool oilthing|liquid top|bottom|mouldform|under; ~5 liquid oilthing|oil mouldform|top|under|cut|leak|weep !onecolour !glitter; ~5 greasy layer|pool|liquid top; ~4 oilthing out|seep|weep|leak|drip|come|came|oozing !onecolour !swirl; ~4 oilthing under|underneath|beneath|around|sides',
   'two-layers':

@@ -17,11 +17,11 @@ export const SWIRL_AND_SHAPE_PATTERNS: FindingPatterns = {
     '~6 s_shed s_shine !wash !lather !shower !pool !oily; ~6 wipe s_shine !wash !lather !pool; ~6 transfer s_shine !lather !wash',
   'dry-mica-top': '~6 s_drydust s_shine; ~6 s_drydust top finger|hands|touch',
   'deeper-from-heat':
-    '~9 s_deeper s_heated !edge !ring !centre !fragrance !vanilla !spot; ~9 s_deeper s_heated s_evenly !fragrance; ~9 s_deeper s_twins !fragrance; ~12 pale s_deeper s_heated; ~10 pale turn s_heated bright|dark|deep',
+    '~9 s_deeper s_heated !edge !ring !centre !inside !middle !fragrance !vanilla !spot !vein; ~9 s_deeper s_heated s_evenly !fragrance; ~9 s_deeper s_twins !fragrance; ~12 pale s_deeper s_heated; ~10 pale turn s_heated bright|dark|deep',
   'colour-not-for-soap': 's_notsoap !smell !fragrance; ~5 s_crayon s_putin !smell !smells !stale !rancidsmell',
   'unmoulded-soon': '~7 s_unmould s_early; ~8 s_tore s_early s_liner|mouldform; ~5 n_early',
   'tore-at-unmoulding': '~8 s_tore s_unmould; ~6 s_tore mouldform|liner|silicone|molde',
-  'liner-marks': '~7 s_crease s_sides !top; ~7 s_crease s_liner; ~6 pinhole|pocket|spot s_liner s_sides',
+  'liner-marks': '~7 s_crease s_sides !top !pinhole; ~7 s_crease s_liner',
   'lined-mould': 's_liner',
   'wrinkled-skin': '~6 s_brain s_top !s_sides !liner !cut; ~6 s_crease s_top !s_sides !liner; ~5 s_brain like !whitepart !titanium',
 };
