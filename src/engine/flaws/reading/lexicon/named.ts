@@ -10,12 +10,12 @@ export const NAMED = {
   n_white:
     'too much titanium, too much td, too much titanium dioxide, too much white, too much tio2, overdid the titanium, overdid the td, heavy on the titanium, heavy hand with the titanium, demasiado dioxido de titanio, exceso de titanio, mucho titanio, excess titanium, demasiado titanio, loads of titanium, lots of titanium dioxide, a lot of titanium dioxide, lots of td, heavy on the td, extra titanium, extra td',
   n_lyeheavy:
-    'lye heavy, lye excess, excess lye, too much lye, heavy on the lye, exceso de sosa, lejia en exceso, caustic soap, too alkaline, alkaline, unsaponified lye, extra lye',
+    'lye heavy, lye excess, excess lye, too much lye, heavy on the lye, exceso de sosa, lejia en exceso, caustic soap, too alkaline, alkaline, unsaponified lye, extra lye, excess alkali, free alkali, residual alkali, negative superfat, pasado de sosa, sosa de mas, exceso de lejia',
   n_lyepocket:
     'lye pocket, lye pockets, pocket of lye, pockets of lye, lye crystals, lye spots, bolsas de sosa, bolsas de lejia, unmixed lye, lye chunk, lye chunks, undissolved lye, lye bubble',
   n_hard:
     'too much coconut, too much cocoa butter, too much stearic, too much beeswax, too many hard oils, too many hard fats, too much hard oil, too much hard fat, too much palm, too much palm kernel, demasiada manteca, mucha manteca de cacao, mucho coco',
-  n_ash: 'soda ash, ash, ashy, ceniza, ceniza de soda, ceniza de sosa, sodium carbonate, sodash',
+  n_ash: 'soda ash, ash, ashy, ceniza, ceniza de soda, ceniza de sosa, sodium carbonate, sodash, efflorescence, efflorescence of carbonate, carbonate bloom, carbonato, carbonatacion, carbonation, eflorescencia',
   n_partialgel:
     'partial gel, partially gelled, half gelled, part gelled, incomplete gel, gel parcial, gel ring, gelled in the middle, gelled only in the middle, middle gelled, centre gelled, partial gelling, gelled in the centre, gelled middle, only gelled',
   n_vanillin:
@@ -39,13 +39,13 @@ export const NAMED = {
   n_stearic:
     'stearic spot, stearic spots, stearic acid spots, stearic, stearin spots, stearine, manchas de estearico, puntos de estearico, palm spots, unmelted butter, unmelted palm, unmelted fat, unmelted oil, unmelted cocoa butter, unmelted shea',
   n_dos:
-    'dos, dreaded orange spots, orange spots, rancidity, gone rancid, went rancid, going rancid, rancid, manchas naranjas, puntos naranjas, rancidez, ranciedad, enranciado',
+    'dos, dreaded orange spots, orange spots, rancidity, gone rancid, went rancid, going rancid, rancid, manchas naranjas, puntos naranjas, rancidez, ranciedad, enranciado, oxidised, oxidized, oxidation, lipid oxidation, autoxidation, rancidification, oxidacion, oxidado el aceite, se oxido el aceite, peroxides',
   n_air:
     'air bubble, air bubbles, air pocket, air pockets, trapped air, burbujas de aire, aire atrapado, air hole, air holes',
   n_dew:
     'glycerin dew, sweating, sweat, sweaty, dew, sudando, sudor, suda, humidity, weeping glycerin, humectant',
   n_fade:
-    'faded in the sun, sun faded, sun bleached, light fade, light faded, sunbleached, destenido por el sol, bleached by the sun, sun fading, uv fade, uv',
+    'faded in the sun, sun faded, sun bleached, light fade, light faded, sunbleached, destenido por el sol, bleached by the sun, sun fading, uv fade, uv, photobleached, photobleaching, photodegradation, not lightfast, poor lightfastness, light sensitive, fotosensible, comido por el sol, quemado por el sol',
   n_discolour:
     'fragrance discolouration, fragrance discoloured, discolouring fragrance, discolours, fo discolouration, discolouration from the fragrance, the fragrance discoloured, fragrance discolours, discoloured by the fragrance',
   n_metal:

@@ -29,7 +29,7 @@ export const FEEL_PATTERNS: FindingPatterns = {
   'turned-other-hue':
     '~7 turn fragrance|discolourscent|scented pink|green|grey|purple|peach|orange|yellow|muddy|different; ~7 stain|discolour fragrance|discolourscent|scented; ~7 fragrance|discolourscent|scented pink|green|grey|peach|orange|yellow',
   'colour-changed-in-lye':
-    '~8 turn colour|mica|dye|botanical lye|batter; ~9 ?purple|?pink turn|look grey|brown|green|muddy;  ~7 turn|colour different|grey|muddy lye|batter|t_once|ph; ~8 colour|purple|blue|pink|red|green turn brown|grey lye|batter|t_once|colour-botanical|botanical|dye; ~7 lye colour grey|brown|green|vanish|different; ~6 turn different',
+    '~8 turn colour|mica|dye|botanical lye|batter; ~9 ?purple|?pink turn|look grey|brown|green|muddy;  ~7 turn|colour different|grey|muddy lye|batter|t_once|ph; ~8 colour|purple|blue|pink|red|green turn brown|grey lye|batter|t_once|colour-botanical|botanical|dye; ~7 lye colour grey|brown|green|vanish|different; ~6 turn different; ~7 mica|dye|botanical|purple|pink|blue grey|brown|muddy|green batter|lye fast|t_once|seconds; ~7 fast grey|brown purple|pink|blue|red mica|botanical|dye; ~6 t_once peach|orange|grey|brown|green pink|purple|red|blue',
   'colour-vanished':
     'vanish colour|purple|blue|pink|red|green|yellow|dye|botanical|mica|swirl; ~5 vanish; ~6 colour -turn left; ~6 -colour left|nothing',
   'colour-bled':
@@ -44,7 +44,7 @@ export const FEEL_PATTERNS: FindingPatterns = {
     '~5 blue turn|look|more green|teal; ~5 purple turn|look muddy|brown|grey|dull; ~5 pink turn|look peach|orange; white cream|yellow; ~5 -white cream|yellow|beige|only; -white; base yellow|cream|green|tint; ~8 yellowoils colour|green|yellow|muddy|cream|peach|teal|tint|cast; ~6 teal|green blue; ~6 peach pink; ~5 turn cream; muddy; ~6 tint yellow|green|cream|peach !fragrance !scented; ~5 @hue look|seems|turn dirty|dingy|yellowish; ~5 cream|yellow from start|day',
   'faded-later': 'fade; ~6 colour|bright pale t_weeks|t_months; ~6 pale than before|was',
   'faded-in-light':
-    '~8 pale|light side|face sun; ~9 fade|pale|vanish|yellow|dull sun; ~9 bright|colour shade; ~9 fade shade; ~8 sun colour|neon|pink|purple|pale',
+    '~8 pale|light side|face sun; ~9 fade|pale|vanish|yellow|dull sun; ~9 bright|colour shade; ~9 fade shade; ~8 sun colour|neon|pink|purple|pale; ~9 sun delante|detras|front|behind|back brown|grey|cream|pale|white; ~10 sun turn grey|brown|cream|beige|pale colour|purple|blue|green|pink|orange|botanical; ~10 shade bright|purple|blue|green|pink|orange|red sun|fade|pale',
   'thick-fast':
     'thick fast; thickfast; ~7 thicklike batter|fragrance|turn|fast|pour|pot|bowl|lye|before|solid !top !white; thick batter fragrance; ~6 thick -pour; ~6 hard fast|seconds batter|pour|fragrance; ~7 fragrance thick|hard fast; ~5 firm|solid fast|batter|seconds; ~7 -pour thick|hard|batter',
   'could-not-swirl': '-pour; ~5 -pour batter|time|swirl; thickfast; ~6 fast pour',

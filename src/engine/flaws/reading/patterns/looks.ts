@@ -13,7 +13,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'waxy-bits':
     'wax spot|clump|white|cream|soft|bit; ~4 spot -colour; spot soft white; ~3 clump hardoils; ~4 white spot melt; ~4 pale spot soft',
   'clumps-of-pigment':
-    'clump colour|colourant|carbon|oxide|mica|titanium|powder|blue|purple|pink|red|green|teal|black|dye; powder spot|pocket colour|colourant|carbon|oxide|mica|blue|purple|pink|red|green|black; ~8 -blend spot colourant|carbon|oxide|mica|titanium; ~8 -blend clump',
+    'clump colour|colourant|carbon|oxide|mica|titanium|powder|blue|purple|pink|red|green|teal|black|dye; powder spot|pocket colour|colourant|carbon|oxide|mica|blue|purple|pink|red|green|black; ~8 -blend spot colourant|carbon|oxide|mica|titanium; ~8 -blend clump; ~5 spot powder handstir|dry|titanium|colourant|white; ~5 spot powder',
   'specks-smear-colour':
     '~7 spot|clump|powder drag|bleed|streak wipe|lather|liquid|skin|wash; spot smear; ~5 spot|clump crush|break|burst|pop|rub|drag colour|powder|blue|purple|pink|red|green|black; dry powder spot|clump pocket|inside|centre',
   'orange-spots':
@@ -65,5 +65,5 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'two-layers':
     'separate; ~6 two soaps|layers|halves different|stack; ~8 top soft|liquid bottom hard|brittle|chalky; ~6 layer liquid soft|hard bottom|top; ~6 bottom hard|brittle|solid top oilthing|soft|liquid',
   'dark-centre-ring':
-    '~7 outside|edge light|pale|lighter inside|middle; ~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle; centre dark|light|translucent|different|bright edge; centre dark|translucent; ~5 ring !cloth !lather !swirl !bleed !dye !top; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut; ~12 inside dark edge light|pale; ~5 centre bright|deep|saturated|intense; ~6 inside dark edge|outside',
+    '~7 outside|edge light|pale|lighter inside|middle; ~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle; centre dark|light|translucent|different|bright edge; centre dark|translucent; ~5 ring !cloth !lather !swirl !bleed !dye !top !pinhole !pocket !spot !bead; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut; ~12 inside dark edge light|pale; ~5 centre bright|deep|saturated|intense; ~6 inside dark edge|outside',
 };
