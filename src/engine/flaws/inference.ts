@@ -147,6 +147,15 @@ export function infer(evidence: readonly Evidence[], { turnedOut = {}, wording }
   return summed(normalised(logs.map(log => Math.exp(log - highest))));
 }
 
+/**
+ * The chances where the evidence itself may have been misunderstood: `share`, 0 to 1, of what it says and the rest of
+ * what was believed without it (a mixture of two witnesses).
+ */
+export function hedged(posterior: Posterior, share: number, turnedOut: TurnedOut = {}): Posterior {
+  const before = priors(turnedOut);
+  return summed(posterior.hypotheses.map((p, h) => share * p + (1 - share) * before[h]!));
+}
+
 /** p log2 p, and 0 at 0. */
 const bits = (p: number): number => (p > 0 ? p * Math.log2(p) : 0);
 

@@ -5,7 +5,14 @@ export const swirlAndShapeLikelihoods = {
   'layers-apart': {
     'nearly always': ['named-layers-apart', 'layers-parted'],
     often: ['poured-on-set-layer'],
-    sometimes: ['when-cut', 'only-in-one-colour', 'mica-oil-top', 'dry-mica-top', 'after-weeks', 'after-days'],
+    sometimes: [
+      'when-cut',
+      'only-in-one-colour',
+      'mica-oil-top',
+      'dry-mica-top',
+      'after-weeks',
+      'after-days',
+    ],
     seldom: ['two-layers', 'powdery-film'],
   },
   'muddy-swirl': {
@@ -27,8 +34,9 @@ export const swirlAndShapeLikelihoods = {
   },
   'loose-mica': {
     'nearly always': ['named-loose-mica', 'mica-rubs-off'],
-    often: ['dry-mica-top', 'colour-mica', 'only-on-surface', 'wipes-off'],
-    sometimes: ['after-weeks', 'coloured-lather', 'dry-pigment'],
+    often: ['dry-mica-top', 'colour-mica', 'only-on-surface'],
+    sometimes: ['wipes-off', 'after-weeks', 'coloured-lather'],
+    seldom: ['dry-pigment'],
   },
   'gel-shifted-colour': {
     'nearly always': ['named-gel-shift', 'deeper-from-heat'],

@@ -4,8 +4,8 @@ import { GRAMMAR } from './lexicon/grammar.ts';
 import { LOOKS } from './lexicon/looks.ts';
 import { MAKING } from './lexicon/making.ts';
 import { NAMED } from './lexicon/named.ts';
-import { SWIRL_AND_SHAPE } from './lexicon/swirl-and-shape.ts';
 import { PLAIN_WORDS } from './lexicon/plain.ts';
+import { SWIRL_AND_SHAPE } from './lexicon/swirl-and-shape.ts';
 import { lexiconReader, type Mentioned } from './lexicon-reader.ts';
 
 const LEXICON = { ...LOOKS, ...FEEL, ...COLOURS, ...MAKING, ...NAMED, ...SWIRL_AND_SHAPE, ...GRAMMAR };

@@ -81,7 +81,8 @@ function dosedBy(
 /** "Used 1/8 tsp for the whole loaf": spoons of nothing named, in a talk about colour, are spoons of colour. */
 function unnamed(amount: Measured, next: string): Dosed | undefined {
   const colourant = colourantById('mica-unknown-coat');
-  const spoons = amount.measure === 'volume' ? amount.value <= 30 : amount.value <= 5 && /^(en|in|per|por)$/.test(next);
+  const spoons =
+    amount.measure === 'volume' ? amount.value <= 30 : amount.value <= 5 && /^(en|in|per|por)$/.test(next);
   if (!spoons || !colourant || !/^(for|in|per|to|into|for|en|para|por|[.,;!?\n]|)$/.test(next))
     return undefined;
   return {
@@ -124,7 +125,9 @@ function shares(tokens: readonly Token[], named: ReadonlyMap<number, Concept>): 
   return tokens.flatMap((token, at) => {
     const percent = token.text === '%' ? Number(tokens[at - 1]?.text.replace(',', '.')) : Number.NaN;
     if (!(percent > 0 && percent <= 15)) return [];
-    const place = [at + 1, at + 2, at - 2].find(i => named.has(i) && !/^(on|of|de|sobre)$/.test(tokens[i]!.text));
+    const place = [at + 1, at + 2, at - 2].find(
+      i => named.has(i) && !/^(on|of|de|sobre)$/.test(tokens[i]!.text),
+    );
     const concept = place === undefined ? undefined : named.get(place);
     const colourant = colourantById(STANDS_FOR.find(([known]) => known === concept)?.[1] ?? '');
     if (place === undefined || concept === undefined || colourant === undefined) return [];

@@ -15,7 +15,8 @@ export const NAMED = {
     'lye pocket, lye pockets, pocket of lye, pockets of lye, lye crystals, lye spots, bolsas de sosa, bolsas de lejia, unmixed lye, lye chunk, lye chunks, undissolved lye, lye bubble',
   n_hard:
     'too much coconut, too much cocoa butter, too much stearic, too much beeswax, too many hard oils, too many hard fats, too much hard oil, too much hard fat, too much palm, too much palm kernel, demasiada manteca, mucha manteca de cacao, mucho coco',
-  n_ash: 'soda ash, ash, ashy, ceniza, ceniza de soda, ceniza de sosa, sodium carbonate, sodash, efflorescence, efflorescence of carbonate, carbonate bloom, carbonato, carbonatacion, carbonation, eflorescencia',
+  n_ash:
+    'soda ash, ash, ashy, ceniza, ceniza de soda, ceniza de sosa, sodium carbonate, sodash, efflorescence, efflorescence of carbonate, carbonate bloom, carbonato, carbonatacion, carbonation, eflorescencia',
   n_partialgel:
     'partial gel, partially gelled, half gelled, part gelled, incomplete gel, gel parcial, gel ring, gelled in the middle, gelled only in the middle, middle gelled, centre gelled, partial gelling, gelled in the centre, gelled middle, only gelled',
   n_vanillin:
@@ -30,8 +31,7 @@ export const NAMED = {
     'not enough colour, not enough pigment, not enough colourant, not enough mica, too little colour, too little pigment, too little mica, poco colorante, falta color, falta de color, poco pigmento, underdosed, under coloured, needs more colour, needed more colour, more colour needed',
   n_cast:
     'base colour, base oils colour, colour of the oils, oils tint, colour of my oils, from the olive oil, from the oils',
-  n_overheat:
-    'soap volcano, volcano, heat crack, heat tunnel, heat tunnels, volcan',
+  n_overheat: 'soap volcano, volcano, heat crack, heat tunnel, heat tunnels, volcan',
   n_accel:
     'acceleration, accelerated, accelerating, seized, seizing, seize, soap on a stick, aceleracion, acelerante, acelero',
   n_rice: 'ricing, riced, rices, arroz, efecto arroz, ricey',
@@ -56,8 +56,10 @@ export const NAMED = {
     'drag marks, drag mark, drag lines, drag line, wire drag, knife marks, cutter marks, cutting marks, cutter lines, wire marks, wire lines, marcas de corte, marcas del cortador, marcas del alambre, knife drag',
   n_mould:
     'moho, mouldy, going mouldy, gone mouldy, went mouldy, mould growth, mould growing, mould on, growing mould, grew mould, mould spots, spots of mould, green mould, black mould, blue mould, white mould, moho, mohoso, enmohecido, mildew, fungus, hongos, hongo, fuzzy mould, is it mould, actual mould, mould patches, patches of mould, mould in my soap, bacteria, fungal, like mould, mould spot, be mould, looks mouldy, penicillin, mould colony, moldiness, mould is, got mould, found mould, real mould',
-  n_apart: 'delamination, delaminated, delaminating, delaminate, layers separated, layers separating, layer separation, layers came apart, layers come apart, capas separadas, delaminado',
-  n_muddy: 'muddy swirl, muddied swirl, overmixed, over mixed, overswirled, over swirled, overworked swirl, sobremezclado, mezclado de mas',
+  n_apart:
+    'delamination, delaminated, delaminating, delaminate, layers separated, layers separating, layer separation, layers came apart, layers come apart, capas separadas, delaminado',
+  n_muddy:
+    'muddy swirl, muddied swirl, overmixed, over mixed, overswirled, over swirled, overworked swirl, sobremezclado, mezclado de mas',
   n_sunk: 'sunken swirl, sunk swirl, sinking swirl, swirl sank, swirl sunk, remolino hundido',
   n_warped: 'warped, warping, warp, warpage, pandeado, alabeado, combado',
   n_loosemica: 'loose mica, mica suelta, unbound mica, loose glitter',
