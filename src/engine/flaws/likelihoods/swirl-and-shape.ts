@@ -35,8 +35,8 @@ export const swirlAndShapeLikelihoods = {
   'loose-mica': {
     'nearly always': ['named-loose-mica', 'mica-rubs-off'],
     often: ['dry-mica-top', 'colour-mica', 'only-on-surface'],
-    sometimes: ['wipes-off', 'after-weeks', 'coloured-lather'],
-    seldom: ['dry-pigment'],
+    sometimes: ['after-weeks', 'coloured-lather'],
+    seldom: ['dry-pigment', 'wipes-off'],
   },
   'gel-shifted-colour': {
     'nearly always': ['named-gel-shift', 'deeper-from-heat'],
