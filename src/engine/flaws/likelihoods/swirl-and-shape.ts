@@ -13,7 +13,7 @@ export const swirlAndShapeLikelihoods = {
       'after-weeks',
       'after-days',
     ],
-    seldom: ['two-layers', 'powdery-film'],
+    seldom: ['powdery-film', 'batter-split'],
   },
   'muddy-swirl': {
     'nearly always': ['named-muddy', 'colours-ran-together'],

@@ -72,7 +72,9 @@ export function polarity(tokens: readonly Token[], mentions: readonly Mentioned[
   const standing: Standing[] = tokens.map(() => 'yes');
   const guessed = tokens.map(() => false);
   const starts = (concept: Concept) => mentions.filter(mention => mention.concept === concept);
-  const innocent = new Set(starts('notdeny').flatMap(m => range(m.from, m.to)));
+  // "won't stay on": a phrase that holds its own denial is what it says.
+  const whole = mentions.filter(m => m.concept.startsWith('s_') && m.to - m.from > 1);
+  const innocent = new Set([...starts('notdeny'), ...whole].flatMap(m => range(m.from, m.to)));
   const closes = new Set([...starts('contrast'), ...starts('why'), ...starts('turn')].map(m => m.from));
   const hardCloses = new Set([...starts('contrast'), ...starts('why')].map(m => m.from));
   for (const wish of starts('wish')) {

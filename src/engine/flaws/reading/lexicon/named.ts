@@ -28,7 +28,7 @@ export const NAMED = {
   n_overdose:
     'too much colour, too much pigment, too much colourant, too much mica, too much oxide, too much charcoal, overdid the colour, over coloured, overcoloured, too heavy handed with, demasiado colorante, demasiado color, demasiado pigmento, mucho pigmento, mucho colorante, exceso de color, exceso de colorante, overdosed, way too much colour',
   n_underdose:
-    'not enough colour, not enough pigment, not enough colourant, not enough mica, too little colour, too little pigment, too little mica, poco colorante, falta color, falta de color, poco pigmento, underdosed, under coloured, needs more colour, needed more colour, more colour needed',
+    'not enough colour, not enough pigment, not enough colourant, not enough mica, too little colour, too little pigment, too little mica, poco colorante, falta color, falta de color, poco pigmento, underdosed, under coloured, needs more colour, needed more colour, more colour needed, concentration too low, dose too low, dosage too low, pigment too low, loading too low, underpigmented, under pigmented, dosis baja, dosis muy baja, poca dosis, muy poco color, muy poco colorante, muy poco pigmento, not used enough, didnt use enough, didnt put enough',
   n_cast:
     'base colour, base oils colour, colour of the oils, oils tint, colour of my oils, from the olive oil, from the oils',
   n_overheat: 'soap volcano, volcano, heat crack, heat tunnel, heat tunnels, volcan',

@@ -59,7 +59,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'grey-stain':
     '~3 grey spot; ~4 grey|black|green|dark stain|film|edge|bottom|streak|mark|smudge !fuzz !drizzle; ~4 stain; ~5 turn grey|green edge|bottom|side|face',
   'glitter-oil-pools':
-    'glitter pool|oilthing|greasy|liquid|drip|top !lather !cloth !metal; ~3 glitter film; mica pool|oilthing|greasy top|drizzle|swirl; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica pool|puddle; ~7 gold|golden|mica line|vein oilthing|wet|sticky|liquid; ~7 glitter line|swirl oilthing|wet',
+    'glitter pool|oilthing|greasy|liquid|drip !lather !cloth !metal; ~4 glitter top wet|sticky|shiny|never|still; ~3 glitter film; mica pool|oilthing|greasy top|drizzle|swirl; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica pool|puddle; ~7 gold|golden|mica line|vein oilthing|wet|sticky|liquid; ~7 glitter line|swirl oilthing|wet',
   'oil-layer':
     'swim; ~4 oilthing everywhere|layer|float|pool|top|bottom|liquid|separate !glitter !mica !drizzle; ~5 separate oilthing; ~5 liquid layer|pool|float|top|bottom|under bottom|top|under|solid|hard|mouldform; ~4 liquid underneath|bottom|under; ~5 pool oilthing|liquid top|bottom|mouldform|under; ~5 liquid oilthing|oil mouldform|top|under|cut|leak|weep !onecolour !glitter; ~5 greasy layer|pool|liquid top; ~4 oilthing out|seep|weep|leak|drip|come|came|oozing !onecolour !swirl; ~4 oilthing under|underneath|beneath|around|sides',
   'two-layers':

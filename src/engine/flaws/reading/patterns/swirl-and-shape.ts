@@ -3,7 +3,7 @@ import type { FindingPatterns } from '../pattern.ts';
 /** How flaws of swirls, layers, tops, moulds and shape are said. Grammar as in `looks.ts`. */
 export const SWIRL_AND_SHAPE_PATTERNS: FindingPatterns = {
   'layers-parted':
-    '~5 s_apart s_layered !s_shine !mica !glitter; ~6 -s_bond s_layered; ~6 s_apart s_seam; ~6 gap s_seam; ~6 broke|break|split|snap s_seam; ~7 lid|sandwich s_apart; ~6 apart layers|halves|seam; ~5 separate layers|capas !oilthing !liquid !batter; ~4 despega tapa|arriba|capa',
+    '~5 s_apart s_layered !s_shine !mica !glitter; ~6 -s_bond s_layered; ~6 s_apart s_seam; ~6 gap s_seam; ~6 broke|break|split|snap s_seam; ~7 lid|sandwich s_apart; ~6 apart layers|halves|seam; ~5 separate layers|capas !oilthing !liquid !batter; ~4 despega tapa|arriba|capa; ~8 separate s_seam !oilthing; ~6 separate pieces|halves|capa',
   'poured-on-set-layer': 's_setlayer; ~8 hours|overnight|waited|tomorrow layer|layers poured|pour',
   'colours-ran-together':
     's_merged s_tool; ~8 s_merged s_overswirl; ~8 brown|grey|muddy|purple s_merged colours|colors|colores; ~8 s_overswirl brown|grey|muddy|mud|blob|khaki|sludge; ~6 -tell|-distinguish colours|colores apart; ~7 muddy|brown|grey swirl s_tool s_overswirl; ~6 -contrast colours s_tool; ~6 muddy s_tool !base !yellowoils !vanilla',
