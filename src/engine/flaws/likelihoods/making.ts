@@ -40,6 +40,7 @@ export const makingLikelihoods = {
       'rice-grains',
       'when-cut',
       'ran-cool',
+      'thin-batter',
       'sticky-wet',
     ],
     seldom: ['pinholes', 'burns-skin', 'waxy-bits', 'crunchy-pockets', 'zaps-in-spots'],

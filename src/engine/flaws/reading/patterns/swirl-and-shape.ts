@@ -9,7 +9,7 @@ export const SWIRL_AND_SHAPE_PATTERNS: FindingPatterns = {
     's_merged s_tool; ~8 s_merged s_overswirl; ~8 brown|grey|muddy|purple s_merged colours|colors|colores; ~8 s_overswirl brown|grey|muddy|mud|blob|khaki|sludge; ~6 -tell|-distinguish colours|colores apart; ~7 muddy|brown|grey swirl s_tool s_overswirl; ~6 -contrast colours s_tool; ~6 muddy s_tool !base !yellowoils !vanilla',
   'swirled-too-long': 's_overswirl',
   'swirl-sank':
-    '~7 s_sank s_tool; ~7 s_sank colour|color|gold|mica|blue|pink|red|purple|black|green|embeds|seeds|swirl|design|all|everything|none|plain !oilthing !liquid !lye !separate; ~8 s_sank s_thin; ~8 s_sank s_high',
+    '~7 s_sank s_tool; ~7 s_sank colour|color|gold|mica|blue|pink|red|purple|black|green|embeds|seeds|swirl|design|all|everything|none|plain !oilthing !liquid !lye !separate; ~8 s_sank s_thin !oilthing; ~8 s_sank s_high !oilthing',
   'thin-batter': 's_thin',
   'poured-high': 's_high',
   'bent-bars':
@@ -23,8 +23,8 @@ export const SWIRL_AND_SHAPE_PATTERNS: FindingPatterns = {
   'colour-not-for-soap':
     's_notsoap !smell !fragrance; ~5 s_crayon s_putin !smell !smells !stale !rancidsmell',
   'unmoulded-soon': '~7 s_unmould s_early; ~8 s_tore s_early s_liner|mouldform; ~5 n_early',
-  'tore-at-unmoulding': '~8 s_tore s_unmould; ~6 s_tore mouldform|liner|silicone|molde',
-  'liner-marks': '~7 s_crease s_sides !top !pinhole; ~7 s_crease s_liner',
+  'tore-at-unmoulding': '~8 s_tore s_unmould; ~6 s_tore mouldform|s_mouldwall|liner|silicone|molde',
+  'liner-marks': '~7 s_crease s_sides !top !pinhole; ~7 s_crease s_liner|s_mouldwall',
   'lined-mould': 's_liner',
   'wrinkled-skin':
     '~6 s_brain s_top !s_sides !liner !cut; ~6 s_crease s_top !s_sides !liner; ~5 s_brain like !whitepart !titanium',
