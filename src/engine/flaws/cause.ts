@@ -31,6 +31,16 @@ export const CAUSE_IDS = [
   'mica-oil-pools',
   'wire-drag',
   'mould-growth',
+  'layers-apart',
+  'muddy-swirl',
+  'sunk-swirl',
+  'warped',
+  'loose-mica',
+  'gel-shifted-colour',
+  'unsuitable-colour',
+  'unmoulded-early',
+  'mould-texture',
+  'wrinkled-top',
 ] as const;
 
 export type CauseId = (typeof CAUSE_IDS)[number];

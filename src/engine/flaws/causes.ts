@@ -175,6 +175,56 @@ export const CAUSES: Readonly<Record<CauseId, Cause>> = {
     ['turn-bar-and-clean-wire', 'cut-when-firm-wipe-wire', 'finer-additives'],
   ),
   'mould-growth': cause('uncommon', ['discard-mouldy'], ['no-fresh-food', 'cure-dry-moving-air']),
+  'layers-apart': cause(
+    'uncommon',
+    ['use-halves-apart', 'only-looks'],
+    ['pour-layer-while-soft', 'roughen-and-spray-layer', 'less-between-layers'],
+  ),
+  'muddy-swirl': cause(
+    'uncommon',
+    ['only-looks', 'use-as-it-is'],
+    ['stop-swirling-sooner', 'swirl-a-little-thicker', 'colours-that-mix-clean'],
+  ),
+  'sunk-swirl': cause(
+    'uncommon',
+    ['only-looks', 'use-as-it-is'],
+    ['swirl-a-little-thicker', 'pour-low-over-spatula', 'pour-high-for-depth'],
+  ),
+  warped: cause(
+    'uncommon',
+    ['press-flat-while-pliable', 'turn-bars-often'],
+    ['dry-evenly-on-all-sides', 'cut-even-and-thicker', 'less-water'],
+  ),
+  'loose-mica': cause(
+    'uncommon',
+    ['brush-loose-mica-off', 'only-looks'],
+    ['spray-mica-onto-wet-top', 'less-dry-mica-on-top'],
+  ),
+  'gel-shifted-colour': cause(
+    'uncommon',
+    ['only-looks', 'use-as-it-is'],
+    ['all-gel-or-no-gel', 'less-heat', 'test-in-small-cup'],
+  ),
+  'unsuitable-colour': cause(
+    'uncommon',
+    ['not-for-skin-unless-permitted', 'wait-and-see-colour'],
+    ['colour-made-for-soap', 'test-in-small-cup'],
+  ),
+  'unmoulded-early': cause(
+    'uncommon',
+    ['leave-to-firm-gloved', 'keep-gloves-on', 'trim-when-firm'],
+    ['wait-before-unmoulding', 'firm-up-recipe', 'chill-before-unmoulding'],
+  ),
+  'mould-texture': cause(
+    'uncommon',
+    ['plane-sides-smooth', 'only-looks'],
+    ['smooth-taut-liner', 'all-gel-or-no-gel'],
+  ),
+  'wrinkled-top': cause(
+    'uncommon',
+    ['plane-top-smooth', 'only-looks'],
+    ['less-heat', 'less-water', 'less-white-pigment'],
+  ),
 };
 
 /** The prior chance of a cause, 0 to 1, before anything is known. */

@@ -5,6 +5,7 @@ import colourStrength from './examples/colour-strength.json' with { type: 'json'
 import lyeAndHardness from './examples/lye-and-hardness.json' with { type: 'json' };
 import specks from './examples/specks.json' with { type: 'json' };
 import surface from './examples/surface.json' with { type: 'json' };
+import swirlAndShape from './examples/swirl-and-shape.json' with { type: 'json' };
 import white from './examples/white.json' with { type: 'json' };
 import type { Example } from './reading/wording.ts';
 
@@ -15,6 +16,7 @@ const byCause: Readonly<Record<CauseId, readonly string[]>> = {
   ...lyeAndHardness,
   ...specks,
   ...surface,
+  ...swirlAndShape,
   ...white,
 };
 

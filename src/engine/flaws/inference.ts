@@ -28,10 +28,20 @@ const UNKNOWN = 0.1;
 
 const COUNT = CAUSE_IDS.length;
 
+/**
+ * One story under two names: heat and water part the soap into two textures, told as crackle where white pigment shows
+ * it and as rivers where none does. Never both at once, so their chances share one whole.
+ */
+const ONE_STORY: ReadonlySet<CauseId> = new Set(['white-pigment-crackle', 'glycerin-rivers']);
+
 const HYPOTHESES: readonly Hypothesis[] = [
   [-1, -1],
   ...CAUSE_IDS.map((_, i): Hypothesis => [i, -1]),
-  ...CAUSE_IDS.flatMap((_, i) => CAUSE_IDS.slice(i + 1).map((__, k): Hypothesis => [i, i + 1 + k])),
+  ...CAUSE_IDS.flatMap((first, i) =>
+    CAUSE_IDS.slice(i + 1).flatMap((second, k): Hypothesis[] =>
+      ONE_STORY.has(first) && ONE_STORY.has(second) ? [] : [[i, i + 1 + k]],
+    ),
+  ),
 ];
 
 /** Chance that each cause alone brings the finding about, by place in {@link CAUSE_IDS}. */
@@ -135,6 +145,15 @@ export function infer(evidence: readonly Evidence[], { turnedOut = {}, wording }
   }
   const highest = logs.reduce((most, log) => Math.max(most, log), -Infinity);
   return summed(normalised(logs.map(log => Math.exp(log - highest))));
+}
+
+/**
+ * The chances where the evidence itself may have been misunderstood: `share`, 0 to 1, of what it says and the rest of
+ * what was believed without it (a mixture of two witnesses).
+ */
+export function hedged(posterior: Posterior, share: number, turnedOut: TurnedOut = {}): Posterior {
+  const before = priors(turnedOut);
+  return summed(posterior.hypotheses.map((p, h) => share * p + (1 - share) * before[h]!));
 }
 
 /** p log2 p, and 0 at 0. */

@@ -1,6 +1,7 @@
 import type { CauseId } from './cause.ts';
 import { barLikelihoods } from './likelihoods/bar.ts';
 import { makingLikelihoods } from './likelihoods/making.ts';
+import { swirlAndShapeLikelihoods } from './likelihoods/swirl-and-shape.ts';
 import type { Likelihoods } from './likelihoods/table.ts';
 
 /**
@@ -10,4 +11,5 @@ import type { Likelihoods } from './likelihoods/table.ts';
 export const LIKELIHOODS: Readonly<Record<CauseId, Likelihoods>> = {
   ...barLikelihoods,
   ...makingLikelihoods,
+  ...swirlAndShapeLikelihoods,
 };

@@ -1,8 +1,9 @@
 import type * as en from '../en/flaws.ts';
 import { colourantsRefusals } from './colourants.ts';
 import { flawCauses } from './flaws/causes.ts';
-import { flawFindings, flawQuestions } from './flaws/findings.ts';
+import { flawFindings } from './flaws/findings.ts';
 import { flawNumbers } from './flaws/numbers.ts';
+import { flawQuestions } from './flaws/questions.ts';
 import { flawRemedies } from './flaws/remedies.ts';
 
 export const flaws: typeof en.flaws = {

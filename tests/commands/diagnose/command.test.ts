@@ -292,7 +292,7 @@ describe('what it turned out to be', () => {
     await choose(asked, /turn out/, 'stearic-spots');
     const learned = await steward.run('/flaws learned');
     expect(learned.text).toMatch(/1 flaw was found out/);
-    expect(learned.text).toMatch(/stearic spots: 1\. Chance before any evidence 3\.9 → 5\.0 %/);
+    expect(learned.text).toMatch(/stearic spots: 1\. Chance before any evidence 3\.4 → 4\.3 %/);
     expect((await member.run('/flaws learned')).text).toMatch(/steward/i);
     const reset = await steward.run('/flaws reset');
     expect((await press(reset, 'Yes, forget them', steward)).text).toMatch(/Forgotten: 1/);

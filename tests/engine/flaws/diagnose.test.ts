@@ -283,7 +283,23 @@ describe('the same story told another way', () => {
   });
 });
 
+describe('how makers say it', () => {
+  test('what came instead of what was hoped for is what is there', () => {
+    expect(found('supposed to be navy its baby blue', 'too-pale')?.present).toBe(true);
+  });
+
+  test('a phrase that holds its own denial is no denial', () => {
+    expect(found("the gold on top won't stay on, mica", 'mica-rubs-off')?.present).toBe(true);
+  });
+});
+
 describe('numbers in the words', () => {
+  test('a share of the oils is held against the dose of its kind', () => {
+    expect(found('5% red oxide', 'much-colour')?.present).toBe(true);
+    expect(found('0.02% red oxide', 'little-colour')?.present).toBe(true);
+    expect(found('0.6 % red oxide', 'much-colour')).toBeUndefined();
+  });
+
   test('white pigment is held against its ceiling', () => {
     expect(found('2 tsp of titanium dioxide per cup', 'much-white-pigment')?.present).toBe(true);
     expect(found('1/2 tsp of titanium dioxide per cup', 'much-white-pigment')?.present).toBe(false);

@@ -61,9 +61,8 @@ export const barLikelihoods = {
   },
   'white-pigment-crackle': {
     'nearly always': ['named-crackle', 'crackle-network', 'white-pigment'],
-    often: ['only-in-white', 'gelled', 'ran-hot'],
+    often: ['only-in-white', 'gelled', 'ran-hot', 'translucent-veins'],
     sometimes: [
-      'translucent-veins',
       'much-white-pigment',
       'much-water',
       'when-cut',
@@ -75,9 +74,9 @@ export const barLikelihoods = {
   },
   'glycerin-rivers': {
     'nearly always': ['named-rivers', 'translucent-veins'],
-    often: ['gelled', 'white-pigment', 'ran-hot', 'much-water'],
-    sometimes: ['only-in-white', 'when-cut', 'all-through', 'much-white-pigment', 'glycerin-carrier'],
-    seldom: ['crackle-network'],
+    often: ['gelled', 'ran-hot', 'much-water', 'all-through'],
+    sometimes: ['when-cut', 'white-pigment', 'glycerin-carrier'],
+    seldom: ['crackle-network', 'only-in-white', 'much-white-pigment'],
   },
   'excess-white-pigment': {
     'nearly always': ['named-too-much-white', 'white-pigment'],

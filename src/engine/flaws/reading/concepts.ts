@@ -5,9 +5,10 @@ import { LOOKS } from './lexicon/looks.ts';
 import { MAKING } from './lexicon/making.ts';
 import { NAMED } from './lexicon/named.ts';
 import { PLAIN_WORDS } from './lexicon/plain.ts';
+import { SWIRL_AND_SHAPE } from './lexicon/swirl-and-shape.ts';
 import { lexiconReader, type Mentioned } from './lexicon-reader.ts';
 
-const LEXICON = { ...LOOKS, ...FEEL, ...COLOURS, ...MAKING, ...NAMED, ...GRAMMAR };
+const LEXICON = { ...LOOKS, ...FEEL, ...COLOURS, ...MAKING, ...NAMED, ...SWIRL_AND_SHAPE, ...GRAMMAR };
 
 /** An idea that a word or phrase of the text stands for. */
 export type Concept = keyof typeof LEXICON;
@@ -17,7 +18,7 @@ export type Mention = Mentioned<Concept>;
 
 const reader = lexiconReader(LEXICON, {
   plain: PLAIN_WORDS,
-  open: /^(n_|t_|outsidein|thickfast|everywhere|same|drizzle|wipe|highph|carrier|wish|guess|why|vanish)/,
+  open: /^(n_|t_|s_|outsidein|thickfast|everywhere|same|drizzle|wipe|highph|carrier|wish|guess|why|vanish)/,
 });
 
 /** See {@link lexiconReader}; the lexicon is that of flaws. */

@@ -81,7 +81,8 @@ function dosedBy(
 /** "Used 1/8 tsp for the whole loaf": spoons of nothing named, in a talk about colour, are spoons of colour. */
 function unnamed(amount: Measured, next: string): Dosed | undefined {
   const colourant = colourantById('mica-unknown-coat');
-  const spoons = amount.measure === 'volume' && amount.value <= 30;
+  const spoons =
+    amount.measure === 'volume' ? amount.value <= 30 : amount.value <= 5 && /^(en|in|per|por)$/.test(next);
   if (!spoons || !colourant || !/^(for|in|per|to|into|for|en|para|por|[.,;!?\n]|)$/.test(next))
     return undefined;
   return {
@@ -119,6 +120,24 @@ function judged(dosed: Dosed, cups: number, certain: boolean): NumberSays[] {
   return certain ? [say(much!, 0.1), say(little!, 0.15)] : [];
 }
 
+/** "0.3 % charcoal on oils": a share of the oils beside a colourant's name, in grams for the oils of one cup. */
+function shares(tokens: readonly Token[], named: ReadonlyMap<number, Concept>): NumberSays[] {
+  return tokens.flatMap((token, at) => {
+    const percent = token.text === '%' ? Number(tokens[at - 1]?.text.replace(',', '.')) : Number.NaN;
+    if (!(percent > 0 && percent <= 15)) return [];
+    const place = [at + 1, at + 2, at - 2].find(
+      i => named.has(i) && !/^(on|of|de|sobre)$/.test(tokens[i]!.text),
+    );
+    const concept = place === undefined ? undefined : named.get(place);
+    const colourant = colourantById(STANDS_FOR.find(([known]) => known === concept)?.[1] ?? '');
+    if (place === undefined || concept === undefined || colourant === undefined) return [];
+    const grams = (percent / 100) * (US_CUP_ML / BATTER_ML_PER_G_OILS);
+    const teaspoons = grams / colourant.bulkDensity.typical / US_TEASPOON_ML;
+    const [from, to] = [Math.min(at - 1, place), Math.max(at, place) + 1];
+    return judged({ concept, colourant, teaspoons, from, to }, 1, false);
+  });
+}
+
 /** Compares amounts of colourant in the text with what their kind bears. */
 export function doseEvidence(
   tokens: readonly Token[],
@@ -133,7 +152,7 @@ export function doseEvidence(
         const old = named.get(at);
         if (old === undefined || rank(mention.concept) < rank(old)) named.set(at, mention.concept);
       }
-  return amounts.flatMap((amount, i) => {
+  const spoken = amounts.flatMap((amount, i) => {
     if (isPortion(amount) || amount.per) return [];
     const dosed = dosedBy(amount, named, tokens);
     if (!dosed) return [];
@@ -143,4 +162,5 @@ export function doseEvidence(
     const near = portion && Math.abs(portion.from - amount.from) <= 18 ? portion : undefined;
     return near ? judged(dosed, batterCups(near), true) : judged(dosed, HOME_BATCH_CUPS, false);
   });
+  return [...spoken, ...shares(tokens, named)];
 }

@@ -17,6 +17,9 @@ const SMALL =
 const SENTENCE_END = /^(\.{1,}|[;!?\n]|→)$/;
 const JOINS = /^(or|nor|ni|o|u)$/;
 const STOPS = /^(and|y|e|plus|also|with|con)$/;
+/** Begins what came instead of what was hoped for: "supposed to be navy its baby blue". */
+const OUTCOME =
+  /^(its|is|came|got|ended|turned|looks|looked|instead|quedo|quedaron|parece|salio|salieron|resulto)$/;
 const REACH = 7;
 const GUESS_REACH = 5;
 
@@ -69,11 +72,16 @@ export function polarity(tokens: readonly Token[], mentions: readonly Mentioned[
   const standing: Standing[] = tokens.map(() => 'yes');
   const guessed = tokens.map(() => false);
   const starts = (concept: Concept) => mentions.filter(mention => mention.concept === concept);
-  const innocent = new Set(starts('notdeny').flatMap(m => range(m.from, m.to)));
+  // "won't stay on": a phrase that holds its own denial is what it says.
+  const whole = mentions.filter(m => m.concept.startsWith('s_') && m.to - m.from > 1);
+  const innocent = new Set([...starts('notdeny'), ...whole].flatMap(m => range(m.from, m.to)));
   const closes = new Set([...starts('contrast'), ...starts('why'), ...starts('turn')].map(m => m.from));
   const hardCloses = new Set([...starts('contrast'), ...starts('why')].map(m => m.from));
-  for (const wish of starts('wish'))
-    for (let i = wish.to; i < scopeEnd(tokens, wish.to, closes); i += 1) standing[i] = 'unreal';
+  for (const wish of starts('wish')) {
+    const end = scopeEnd(tokens, wish.to, closes);
+    for (let i = wish.to; i < end && !(i > wish.to && OUTCOME.test(tokens[i]!.text)); i += 1)
+      standing[i] = 'unreal';
+  }
   for (const denial of starts('deny')) {
     if (innocent.has(denial.from)) continue;
     for (let i = denial.to; i < scopeEnd(tokens, denial.to, hardCloses); i += 1) standing[i] = 'no';

@@ -10,11 +10,12 @@ import { compile, type Match, matches } from './pattern.ts';
 import { DONE_PATTERNS } from './patterns/done.ts';
 import { FEEL_PATTERNS } from './patterns/feel.ts';
 import { LOOKS_PATTERNS } from './patterns/looks.ts';
+import { SWIRL_AND_SHAPE_PATTERNS } from './patterns/swirl-and-shape.ts';
 import { polarity } from './polarity.ts';
 import { carrierEvidence, settingEvidence } from './setting-evidence.ts';
 import { type Gist, gist } from './wording.ts';
 
-const PATTERNS = compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS);
+const PATTERNS = compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS, SWIRL_AND_SHAPE_PATTERNS);
 const GUESSED = 0.78;
 const CONTRADICTED = 0.75;
 const QUOTE_LENGTH = 80;

@@ -27,8 +27,11 @@ export type WrittenWording = {
 
 /** A word seen once says more of its writer than of the cause. */
 const LEAST_SEEN = 2;
-/** Made-up descriptions, of average wording, that each cause's own are topped up with (m-estimate, Cestnik 1990). */
-const TOPPED_UP = 2;
+/**
+ * Made-up descriptions, of average wording, for each of a cause's own (m-estimate, Cestnik 1990): a share, so that a word
+ * unheard of speaks no more against a cause with many descriptions than against one with few.
+ */
+const TOPPED_UP = 0.2;
 
 /** The words and ideas of a read text; numbers and what they count left out, so that another unit changes nothing. */
 export function gist(tokens: readonly Token[], mentions: readonly Mention[], { standing }: Reading): Gist {
@@ -94,7 +97,7 @@ export function likeness(features: Gist, { cases, seen }: Wording): Float64Array
     const counts = new Map(row);
     const usual = (total(row) + 0.5) / (examples + 1);
     cases.forEach((n, i) => {
-      sums[i]! += Math.log(((counts.get(i) ?? 0) + TOPPED_UP * usual) / (n + TOPPED_UP) / usual);
+      sums[i]! += Math.log(((counts.get(i) ?? 0) + TOPPED_UP * n * usual) / (n * (1 + TOPPED_UP)) / usual);
     });
   }
   return sums;

@@ -126,4 +126,44 @@ export const flawCauses: Readonly<Record<CauseId, { name: string; why: string }>
     name: 'mould',
     why: 'Fresh food or standing damp fed something that grows. That soap is not for skin.',
   },
+  'layers-apart': {
+    name: 'layers that come apart',
+    why: 'The lower layer had set, or oil, mica or ash lay on it, so the next one had nothing to grip.',
+  },
+  'muddy-swirl': {
+    name: 'a muddy swirl (over-mixed)',
+    why: 'The colours were stirred, swirled or poured so much, or so thin, that they blended into one.',
+  },
+  'sunk-swirl': {
+    name: 'a swirl that sank',
+    why: 'The batter below was too thin to hold the colour up, or it was poured from high, so it went to the bottom.',
+  },
+  warped: {
+    name: 'warped bars',
+    why: 'One side lost its water sooner than the other and shrank, so the bar bent.',
+  },
+  'loose-mica': {
+    name: 'loose mica on top',
+    why: 'Mica dusted on dry, or on soap that had already set, lies there unbound and rubs off.',
+  },
+  'gel-shifted-colour': {
+    name: 'a colour that gel changed',
+    why: 'Soap that went hot right through turned clearer, and the same dose looks deeper or another shade.',
+  },
+  'unsuitable-colour': {
+    name: 'a colour not made for soap',
+    why: 'Crayon, candle dye, paint or kitchen colour is made for something else: in soap it clumps, runs, fades or changes.',
+  },
+  'unmoulded-early': {
+    name: 'out of the mould too early',
+    why: 'The soap had not firmed up, so it stuck, tore or dented. It is still caustic at that age.',
+  },
+  'mould-texture': {
+    name: 'marks of the mould or liner',
+    why: 'Creases of the liner, or air and water against it, printed themselves on the sides. It is looks only.',
+  },
+  'wrinkled-top': {
+    name: 'a wrinkled top (alligator skin)',
+    why: 'The top set as a skin while the heat beneath still moved it, so it folded. It is looks only.',
+  },
 };

@@ -96,4 +96,39 @@ export const flawRemedies: Readonly<Record<RemedyId, string>> = {
   'cut-when-firm-wipe-wire': 'Cut when it is firm, with a clean wire.',
   'no-fresh-food': 'Leave fresh food out or dry it fully, and keep petals off the top.',
   'finer-additives': 'Grind grains finer.',
+  'use-halves-apart':
+    'Use the halves as they are, or press them together with a little water while they are fresh.',
+  'press-flat-while-pliable': 'While they still give: press them flat under a light weight for a day or two.',
+  'turn-bars-often': 'Turn the bars every day or two.',
+  'brush-loose-mica-off':
+    'Brush the loose mica off with a dry soft brush, outdoors or with a mask: do not breathe the dust.',
+  'not-for-skin-unless-permitted':
+    'Keep it off the skin unless the label says the colour is permitted in soap; do not sell it.',
+  'leave-to-firm-gloved': 'Gloves on: put it back, or stand it apart, for another day or two.',
+  'trim-when-firm': 'Trim the torn edges when it is firm.',
+  'plane-sides-smooth': 'Plane or wipe the sides smooth once it is firm.',
+  'plane-top-smooth': 'Plane the top flat, or leave it: it washes away.',
+  'pour-layer-while-soft': 'Pour the next layer when the last one just holds it: soft, not set.',
+  'roughen-and-spray-layer':
+    'Waited too long? Scratch the layer with a fork and spray it with alcohol, away from flames.',
+  'less-between-layers': 'Keep mica, oil and ash out from between the layers: a breath of mica only.',
+  'stop-swirling-sooner': 'Stop sooner: one or two passes with the tool, few pours in the pot.',
+  'swirl-a-little-thicker': 'Swirl at light trace, when a drop stays on top for a second.',
+  'colours-that-mix-clean': 'Pick neighbours on the colour wheel: opposites make brown where they meet.',
+  'pour-low-over-spatula': 'Pour close to the surface, over a spatula.',
+  'pour-high-for-depth': 'For a drop swirl change the height as you pour: high goes deep, low stays up.',
+  'dry-evenly-on-all-sides': 'Dry the bars on edge, with air on all sides, away from a fan or sun.',
+  'cut-even-and-thicker': 'Cut even bars, about 2.5 cm (1 in) thick.',
+  'spray-mica-onto-wet-top':
+    'Put the mica on while the top is wet, with a mist of alcohol, away from flames.',
+  'less-dry-mica-on-top': 'Use less: a thin veil holds, a heap does not.',
+  'colour-made-for-soap':
+    'Use a colour permitted in cosmetics that holds in lye: oxide, ultramarine, or a mica for cold process.',
+  'wait-before-unmoulding':
+    'Wait until it is firm and cool to the touch of a glove: 1 to 3 days, longer for soft recipes.',
+  'firm-up-recipe':
+    'A little less water, or 1 tsp of sodium lactate per pound of oils, makes it firm sooner.',
+  'chill-before-unmoulding': 'Sticks in silicone? An hour in the freezer before it comes out.',
+  'smooth-taut-liner':
+    'Line it tight and smooth, shiny side to the soap, and knock the mould after the pour.',
 };

@@ -125,4 +125,44 @@ export const flawCauses: typeof en = {
     name: 'moho',
     why: 'Alimento fresco o humedad constante dio de comer a algo que crece. Ese jabón no es para la piel.',
   },
+  'layers-apart': {
+    name: 'capas que se separan',
+    why: 'La capa de abajo ya había cuajado, o tenía aceite, mica o ceniza encima, y la siguiente no pudo agarrarse.',
+  },
+  'muddy-swirl': {
+    name: 'remolino turbio (mezclado de más)',
+    why: 'Los colores se removieron o vertieron tanto, o tan líquidos, que se hicieron uno.',
+  },
+  'sunk-swirl': {
+    name: 'remolino hundido',
+    why: 'La masa de abajo era muy líquida para sostener el color, o se vertió desde alto, y se fue al fondo.',
+  },
+  warped: {
+    name: 'barras torcidas',
+    why: 'Un lado perdió el agua antes que el otro y encogió, y la barra se dobló.',
+  },
+  'loose-mica': {
+    name: 'mica suelta encima',
+    why: 'La mica espolvoreada en seco, o sobre jabón ya cuajado, queda sin agarre y se sale al tocarla.',
+  },
+  'gel-shifted-colour': {
+    name: 'un color que el gel cambió',
+    why: 'El jabón que se calentó entero quedó más claro por dentro, y la misma dosis se ve más intensa o de otro tono.',
+  },
+  'unsuitable-colour': {
+    name: 'un color que no es para jabón',
+    why: 'Crayón, tinte de velas, pintura o color de cocina se hace para otra cosa: en jabón hace grumos, corre, se va o cambia.',
+  },
+  'unmoulded-early': {
+    name: 'desmoldado demasiado pronto',
+    why: 'El jabón aún no estaba firme y se pegó, se rompió o se marcó. A esa edad todavía es cáustico.',
+  },
+  'mould-texture': {
+    name: 'marcas del molde o del forro',
+    why: 'Los pliegues del forro, o aire y agua contra él, se imprimieron en los lados. Es solo estético.',
+  },
+  'wrinkled-top': {
+    name: 'superficie arrugada (piel de cocodrilo)',
+    why: 'Arriba se hizo una piel mientras el calor de abajo aún la movía, y se plegó. Es solo estético.',
+  },
 };

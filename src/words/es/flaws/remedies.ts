@@ -93,4 +93,40 @@ export const flawRemedies: typeof en = {
   'cut-when-firm-wipe-wire': 'Corta cuando esté firme, con el alambre limpio.',
   'no-fresh-food': 'No pongas alimento fresco, o sécalo del todo, y deja los pétalos fuera.',
   'finer-additives': 'Muele más fino los granos.',
+  'use-halves-apart': 'Usa las mitades así, o júntalas con un poco de agua mientras están frescas.',
+  'press-flat-while-pliable': 'Mientras cedan: ponlas planas bajo un peso ligero uno o dos días.',
+  'turn-bars-often': 'Voltea las barras cada uno o dos días.',
+  'brush-loose-mica-off':
+    'Quita la mica suelta con una brocha seca, al aire libre o con mascarilla: no respires el polvo.',
+  'not-for-skin-unless-permitted':
+    'No lo uses en la piel salvo que la etiqueta diga que el color se permite en jabón; no lo vendas.',
+  'leave-to-firm-gloved': 'Con guantes: déjalo en el molde, o aparte, uno o dos días más.',
+  'trim-when-firm': 'Recorta lo roto cuando esté firme.',
+  'plane-sides-smooth': 'Cepilla o alisa los lados cuando esté firme.',
+  'plane-top-smooth': 'Cepilla la superficie, o déjala: se va al lavar.',
+  'pour-layer-while-soft':
+    'Vierte la siguiente capa cuando la anterior apenas la sostenga: blanda, sin cuajar.',
+  'roughen-and-spray-layer':
+    '¿Esperaste mucho? Raya la capa con un tenedor y rocíala con alcohol, lejos del fuego.',
+  'less-between-layers': 'Que no quede mica, aceite ni ceniza entre capas: de mica, apenas un soplo.',
+  'stop-swirling-sooner': 'Para antes: una o dos pasadas con la herramienta, pocos vertidos en la olla.',
+  'swirl-a-little-thicker': 'Haz el remolino en traza ligera, cuando una gota se queda arriba un segundo.',
+  'colours-that-mix-clean': 'Elige colores vecinos: los opuestos dan café donde se tocan.',
+  'pour-low-over-spatula': 'Vierte cerca de la superficie, sobre una espátula.',
+  'pour-high-for-depth':
+    'Para remolino de gota cambia la altura al verter: alto baja hondo, bajo queda arriba.',
+  'dry-evenly-on-all-sides':
+    'Seca las barras de canto, con aire por todos lados, lejos del ventilador o el sol.',
+  'cut-even-and-thicker': 'Corta barras parejas, de unos 2,5 cm.',
+  'spray-mica-onto-wet-top': 'Pon la mica con la superficie húmeda y una bruma de alcohol, lejos del fuego.',
+  'less-dry-mica-on-top': 'Usa menos: un velo fino agarra, un montón no.',
+  'colour-made-for-soap':
+    'Usa un color permitido en cosmética que aguante la sosa: óxido, ultramar o mica para proceso en frío.',
+  'wait-before-unmoulding':
+    'Espera a que esté firme y fresco al tacto del guante: 1 a 3 días, más en recetas blandas.',
+  'firm-up-recipe':
+    'Un poco menos de agua, o 1 cdta de lactato de sodio por libra de aceites, lo endurece antes.',
+  'chill-before-unmoulding': '¿Se pega a la silicona? Una hora en el congelador antes de sacarlo.',
+  'smooth-taut-liner':
+    'Forra tenso y liso, con el lado brillante hacia el jabón, y golpea el molde tras verter.',
 };

@@ -8,7 +8,7 @@ export const COLOURS = {
   orange:
     'orange, orangey, orangish, rust, rusty, rust coloured, rust colour, yellow brown, yellowy brown, yellow orange, amber, ginger, naranja, anaranjado, oxidado, color oxido, naranjas, brownish orange, orange brown, brown orange',
   brown:
-    'brown, brownish, tan, tanned, beige, caramel, chocolate, coffee, toffee, mocha, fudge brown, tea coloured, khaki, biscuit coloured, mud brown, muddy brown, cafe, marron, marroncito, pardo, canela, moreno, chocolate colour, cocoa coloured, camel, browning, browned, poo, cardboard colour, toast, toasted',
+    'brown, brownish, tan, tanned, beige, caramel, chocolate, coffee, toffee, mocha, fudge brown, tea coloured, khaki, biscuit coloured, mud brown, muddy brown, cafe, marron, marroncito, pardo, canela, moreno, chocolate colour, cocoa coloured, camel, browning, browned, poo, cardboard colour, toast, toasted, parda, pardusco, marrones, cafe con leche, tostado, tostada, chocolate con leche, avellana, cartón, carton, ambar, toffee coloured, nut brown, dark tan, camel coloured, tawny',
   grey: 'grey, greyish, gray, slate, ash grey, dishwater, gris, grisaceo, plomizo, battleship, cement, lead coloured',
   black: 'black, blackish, charcoal coloured, sooty, negro, negra',
   yellow:
@@ -31,5 +31,5 @@ export const COLOURS = {
   look: 'look, looks, looking, looks like a, looks more, look more, looked, se ve, parece, leans, leaning, reads',
   darken:
     'darken, darkened, darkening, getting darker, gets darker, got darker, went dark, gone dark, turned dark, oscurecio, oscurece, oscureciendo, se oscurecio, se pone oscuro',
-  base: 'base, base oils, uncoloured base, batter colour, natural colour, base amarilla',
+  base: 'base, base oils, uncoloured base, batter colour, natural colour, base amarilla, aceite verde, aceite de base, oil base, base oils are, unrefined base, natural tint of the oils, substrate colour',
 } as const;

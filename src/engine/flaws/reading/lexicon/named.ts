@@ -10,12 +10,13 @@ export const NAMED = {
   n_white:
     'too much titanium, too much td, too much titanium dioxide, too much white, too much tio2, overdid the titanium, overdid the td, heavy on the titanium, heavy hand with the titanium, demasiado dioxido de titanio, exceso de titanio, mucho titanio, excess titanium, demasiado titanio, loads of titanium, lots of titanium dioxide, a lot of titanium dioxide, lots of td, heavy on the td, extra titanium, extra td',
   n_lyeheavy:
-    'lye heavy, lye excess, excess lye, too much lye, heavy on the lye, exceso de sosa, lejia en exceso, caustic soap, too alkaline, alkaline, unsaponified lye, extra lye',
+    'lye heavy, lye excess, excess lye, too much lye, heavy on the lye, exceso de sosa, lejia en exceso, caustic soap, too alkaline, alkaline, unsaponified lye, extra lye, excess alkali, free alkali, residual alkali, negative superfat, pasado de sosa, sosa de mas, exceso de lejia',
   n_lyepocket:
     'lye pocket, lye pockets, pocket of lye, pockets of lye, lye crystals, lye spots, bolsas de sosa, bolsas de lejia, unmixed lye, lye chunk, lye chunks, undissolved lye, lye bubble',
   n_hard:
     'too much coconut, too much cocoa butter, too much stearic, too much beeswax, too many hard oils, too many hard fats, too much hard oil, too much hard fat, too much palm, too much palm kernel, demasiada manteca, mucha manteca de cacao, mucho coco',
-  n_ash: 'soda ash, ash, ashy, ceniza, ceniza de soda, ceniza de sosa, sodium carbonate, sodash',
+  n_ash:
+    'soda ash, ash, ashy, ceniza, ceniza de soda, ceniza de sosa, sodium carbonate, sodash, efflorescence, efflorescence of carbonate, carbonate bloom, carbonato, carbonatacion, carbonation, eflorescencia',
   n_partialgel:
     'partial gel, partially gelled, half gelled, part gelled, incomplete gel, gel parcial, gel ring, gelled in the middle, gelled only in the middle, middle gelled, centre gelled, partial gelling, gelled in the centre, gelled middle, only gelled',
   n_vanillin:
@@ -27,11 +28,10 @@ export const NAMED = {
   n_overdose:
     'too much colour, too much pigment, too much colourant, too much mica, too much oxide, too much charcoal, overdid the colour, over coloured, overcoloured, too heavy handed with, demasiado colorante, demasiado color, demasiado pigmento, mucho pigmento, mucho colorante, exceso de color, exceso de colorante, overdosed, way too much colour',
   n_underdose:
-    'not enough colour, not enough pigment, not enough colourant, not enough mica, too little colour, too little pigment, too little mica, poco colorante, falta color, falta de color, poco pigmento, underdosed, under coloured, needs more colour, needed more colour, more colour needed',
+    'not enough colour, not enough pigment, not enough colourant, not enough mica, too little colour, too little pigment, too little mica, poco colorante, falta color, falta de color, poco pigmento, underdosed, under coloured, needs more colour, needed more colour, more colour needed, concentration too low, dose too low, dosage too low, pigment too low, loading too low, underpigmented, under pigmented, dosis baja, dosis muy baja, poca dosis, muy poco color, muy poco colorante, muy poco pigmento, not used enough, didnt use enough, didnt put enough',
   n_cast:
     'base colour, base oils colour, colour of the oils, oils tint, colour of my oils, from the olive oil, from the oils',
-  n_overheat:
-    'soap volcano, volcano, heat crack, heat tunnel, heat tunnels, alien brains, alien brain, volcan',
+  n_overheat: 'soap volcano, volcano, heat crack, heat tunnel, heat tunnels, volcan',
   n_accel:
     'acceleration, accelerated, accelerating, seized, seizing, seize, soap on a stick, aceleracion, acelerante, acelero',
   n_rice: 'ricing, riced, rices, arroz, efecto arroz, ricey',
@@ -39,13 +39,13 @@ export const NAMED = {
   n_stearic:
     'stearic spot, stearic spots, stearic acid spots, stearic, stearin spots, stearine, manchas de estearico, puntos de estearico, palm spots, unmelted butter, unmelted palm, unmelted fat, unmelted oil, unmelted cocoa butter, unmelted shea',
   n_dos:
-    'dos, dreaded orange spots, orange spots, rancidity, gone rancid, went rancid, going rancid, rancid, manchas naranjas, puntos naranjas, rancidez, ranciedad, enranciado',
+    'dos, dreaded orange spots, orange spots, rancidity, gone rancid, went rancid, going rancid, rancid, manchas naranjas, puntos naranjas, rancidez, ranciedad, enranciado, oxidised, oxidized, oxidation, lipid oxidation, autoxidation, rancidification, oxidacion, oxidado el aceite, se oxido el aceite, peroxides',
   n_air:
     'air bubble, air bubbles, air pocket, air pockets, trapped air, burbujas de aire, aire atrapado, air hole, air holes',
   n_dew:
     'glycerin dew, sweating, sweat, sweaty, dew, sudando, sudor, suda, humidity, weeping glycerin, humectant',
   n_fade:
-    'faded in the sun, sun faded, sun bleached, light fade, light faded, sunbleached, destenido por el sol, bleached by the sun, sun fading, uv fade, uv',
+    'faded in the sun, sun faded, sun bleached, light fade, light faded, sunbleached, destenido por el sol, bleached by the sun, sun fading, uv fade, uv, photobleached, photobleaching, photodegradation, not lightfast, poor lightfastness, light sensitive, fotosensible, comido por el sol, quemado por el sol',
   n_discolour:
     'fragrance discolouration, fragrance discoloured, discolouring fragrance, discolours, fo discolouration, discolouration from the fragrance, the fragrance discoloured, fragrance discolours, discoloured by the fragrance',
   n_metal:
@@ -56,6 +56,23 @@ export const NAMED = {
     'drag marks, drag mark, drag lines, drag line, wire drag, knife marks, cutter marks, cutting marks, cutter lines, wire marks, wire lines, marcas de corte, marcas del cortador, marcas del alambre, knife drag',
   n_mould:
     'moho, mouldy, going mouldy, gone mouldy, went mouldy, mould growth, mould growing, mould on, growing mould, grew mould, mould spots, spots of mould, green mould, black mould, blue mould, white mould, moho, mohoso, enmohecido, mildew, fungus, hongos, hongo, fuzzy mould, is it mould, actual mould, mould patches, patches of mould, mould in my soap, bacteria, fungal, like mould, mould spot, be mould, looks mouldy, penicillin, mould colony, moldiness, mould is, got mould, found mould, real mould',
+  n_apart:
+    'delamination, delaminated, delaminating, delaminate, layers separated, layers separating, layer separation, layers came apart, layers come apart, capas separadas, delaminado',
+  n_muddy:
+    'muddy swirl, muddied swirl, overmixed, over mixed, overswirled, over swirled, overworked swirl, sobremezclado, mezclado de mas',
+  n_sunk: 'sunken swirl, sunk swirl, sinking swirl, swirl sank, swirl sunk, remolino hundido',
+  n_warped: 'warped, warping, warp, warpage, pandeado, alabeado, combado',
+  n_loosemica: 'loose mica, mica suelta, unbound mica, loose glitter',
+  n_gelshift:
+    'gel changed, gel shifted, gel phase changed, gel made it darker, gel made it, gel made my, colour shift from gel, gel deepened, gel intensified, because it gelled, from gelling, from the gel, por el gel, por la fase de gel',
+  n_unsuitable:
+    'not for soap, not meant for soap, isnt for soap, wasnt for soap, not made for soap, not soap colour, not soap safe, wrong kind of colour, wrong type of colour, no es para jabon, no era para jabon, not suitable for soap, unsuitable',
+  n_early:
+    'unmoulded too soon, unmoulded too early, unmoulded early, unmoulded it too soon, unmoulded it too early, unmoulded it early, took it out too soon, took it out too early, took them out too soon, demoulded too soon, demoulded too early, demoulded early, desmolde muy pronto, desmolde antes, lo desmolde antes, desmoldado pronto, lo saque muy pronto, lo saque antes, los saque antes, out of the mould too soon, out of the mould too early, sacarlo antes',
+  n_texture:
+    'liner marks, mould marks, liner wrinkles, liner creases, silicone rash, mould texture, marcas del molde, marcas del forro, marcas del papel, liner folds, orange peel',
+  n_wrinkled:
+    'alien brain, alien brains, alligator skin, elephant skin, crocodile skin, brain top, wrinkled top, wrinkly top, wrinkled surface, piel de cocodrilo, piel de elefante, superficie arrugada, heat wrinkles, wrinkles on top',
   mouldform:
     'in the mould, into the mould, out of the mould, of the mould, from the mould, silicone mould, wooden mould, mould liner, loaf mould, the mould, my mould, el molde, del molde, plastic mould, wood mould, slab mould, individual moulds, cavity mould, column mould, mould sides, each mould, moulds, a mould, mould was, mould corners',
   curing: 'cure, cured, curing, on the rack, curing rack, drying rack, curado, curando, curar',

@@ -81,6 +81,7 @@ export const PLAIN_WORDS = [
   'where whereis whether which while whistles whole whose wide wider width will wish with within without',
   'woman wonder woobling word words work worked working works world worry worse worst worth would write',
   'writer wrong wrote year years yesterday young your yours',
+  'chair chairs rocking wick sinkhole preciosa precioso preciosos hermosa hermoso rascas rasca rascar raspo raspas crime scene neat rows tanda cosa cosas gente quiero clienta clientas cliente feria curl sale masas misma mismo',
   'theyre youre weve ive thats theres whats youve theyve itll youd theyd hows wheres heres lets whos gonna wanna gotta kinda sorta cause cuz idk tbh',
 ]
   .join(' ')

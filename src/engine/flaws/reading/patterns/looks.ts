@@ -13,7 +13,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'waxy-bits':
     'wax spot|clump|white|cream|soft|bit; ~4 spot -colour; spot soft white; ~3 clump hardoils; ~4 white spot melt; ~4 pale spot soft',
   'clumps-of-pigment':
-    'clump colour|colourant|carbon|oxide|mica|titanium|powder|blue|purple|pink|red|green|teal|black|dye; powder spot|pocket colour|colourant|carbon|oxide|mica|blue|purple|pink|red|green|black; ~8 -blend spot colourant|carbon|oxide|mica|titanium; ~8 -blend clump',
+    'clump colour|colourant|carbon|oxide|mica|titanium|powder|blue|purple|pink|red|green|teal|black|dye; powder spot|pocket colour|colourant|carbon|oxide|mica|blue|purple|pink|red|green|black; ~8 -blend spot colourant|carbon|oxide|mica|titanium; ~8 -blend clump; ~5 spot powder handstir|dry|titanium|colourant|white; ~5 spot powder',
   'specks-smear-colour':
     '~7 spot|clump|powder drag|bleed|streak wipe|lather|liquid|skin|wash; spot smear; ~5 spot|clump crush|break|burst|pop|rub|drag colour|powder|blue|purple|pink|red|green|black; dry powder spot|clump pocket|inside|centre',
   'orange-spots':
@@ -22,7 +22,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'crunchy-pockets':
     '~6 crystal pocket|spot|clump; crystal !top !film !window; ~4 hard white spot|clump|pocket|bead; ~6 pocket white powder; ~5 white clump|pocket zap|burn|itch; ~6 pocket|spot|clump zap|burn|lye',
   'coloured-liquid-pockets':
-    '~3 liquid colour|blue|purple|pink|red|green|teal|black !lather; ~5 pocket colour|dye|mica|glycerin|ink; ~6 liquid colour|blue|purple|pink|red|green|teal|colourant|carbon|mica|dye cut|pocket|spot|face|leak; ~5 spot|clump liquid colour|blue|purple|pink|red|green|glycerin|colourant|carbon; ~4 wet|liquid spot|pocket|clump|bead colour|blue|purple|pink|red|green|teal|mica; bead colour|blue|purple|pink|red|green cut|face; ~5 glycerin liquid pocket|spot|cut|face',
+    '~3 liquid colour|blue|purple|pink|red|green|teal|black !lather; ~5 pocket colour|dye|mica|glycerin|ink; ~6 liquid colour|blue|purple|pink|red|green|teal|colourant|carbon|mica|dye cut|pocket|spot|face|leak; ~5 spot|clump liquid colour|blue|purple|pink|red|green|glycerin|colourant|carbon; ~4 wet|liquid spot|pocket|clump|bead colour|blue|purple|pink|red|green|teal|mica; bead colour|blue|purple|pink|red|green cut|face; ~5 glycerin liquid pocket|spot|cut|face; ~6 oilthing spot|pocket colour|orange|blue|red|green|pink|purple; ~6 s_colouroil pocket|spot',
   'liquid-pockets':
     '~5 pinhole liquid; ~5 pocket liquid; ~3 pocket|spot|clump sticky|wet !damp !fuzz !mould; ~5 liquid cut|face|slice !top !oilthing; ~4 pocket full',
   'clear-liquid-pockets':
@@ -48,7 +48,7 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'all-through': 'everywhere',
   'same-place-every-slice': 'same; ~4 line parallel',
   'powdery-film':
-    '~5 white powder|film|chalky !spot !pocket !titanium; ~4 pale|grey powder; powder film|top|edge !colourant|carbon !dry !spot; film top|white|cream|edge|powder !oilthing !greasy; ~4 chalky top|film|edge|corner; ~4 top white|grey !pigment !titanium !spot !drizzle !layer !soft !hard !oilthing; ~5 chalky wipe; ~5 powder wipe',
+    '~5 white powder|film|chalky !spot !pocket !titanium; ~4 pale|grey powder; powder film|top|edge !colourant|carbon !dry !spot; film top|white|cream|edge|powder !oilthing !greasy !s_apart; ~4 chalky top|film|edge|corner; ~4 top white|grey !pigment !titanium !spot !drizzle !layer !soft !hard !oilthing; ~5 chalky wipe; ~5 powder wipe',
   'wipes-off': 'wipe',
   'crack-on-top':
     '~6 burst; crack top|hot|length|rose|along|insulate|loaf|middle|centre !whitepart !face !cut; ~5 crack loaf|mould|mouldform; ~4 crack down; ~4 open up top; crack like|open|long|big|huge|deep|giant; crack !everywhere !white !whitepart !titanium !face !cut !slice !brittle !crumble !vein !crackle !paint !glass !plate !web !net !hairline !spot !corner !edge',
@@ -59,11 +59,11 @@ export const LOOKS_PATTERNS: FindingPatterns = {
   'grey-stain':
     '~3 grey spot; ~4 grey|black|green|dark stain|film|edge|bottom|streak|mark|smudge !fuzz !drizzle; ~4 stain; ~5 turn grey|green edge|bottom|side|face',
   'glitter-oil-pools':
-    'glitter pool|oilthing|greasy|liquid|drip|top !lather !cloth !metal; ~3 glitter film; mica pool|oilthing|greasy top|drizzle|swirl; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica pool|puddle',
+    'glitter pool|oilthing|greasy|liquid|drip !lather !cloth !metal; ~4 glitter top wet|sticky|shiny|never|still; ~3 glitter film; mica pool|oilthing|greasy top|drizzle|swirl; drizzle pool|oilthing|greasy|liquid|wet|sticky|line; ~6 gold pool|oily; ~5 mica pool|puddle; ~7 gold|golden|mica line|vein oilthing|wet|sticky|liquid; ~7 glitter line|swirl oilthing|wet',
   'oil-layer':
     'swim; ~4 oilthing everywhere|layer|float|pool|top|bottom|liquid|separate !glitter !mica !drizzle; ~5 separate oilthing; ~5 liquid layer|pool|float|top|bottom|under bottom|top|under|solid|hard|mouldform; ~4 liquid underneath|bottom|under; ~5 pool oilthing|liquid top|bottom|mouldform|under; ~5 liquid oilthing|oil mouldform|top|under|cut|leak|weep !onecolour !glitter; ~5 greasy layer|pool|liquid top; ~4 oilthing out|seep|weep|leak|drip|come|came|oozing !onecolour !swirl; ~4 oilthing under|underneath|beneath|around|sides',
   'two-layers':
     'separate; ~6 two soaps|layers|halves different|stack; ~8 top soft|liquid bottom hard|brittle|chalky; ~6 layer liquid soft|hard bottom|top; ~6 bottom hard|brittle|solid top oilthing|soft|liquid',
   'dark-centre-ring':
-    '~7 outside|edge light|pale|lighter inside|middle; ~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle; centre dark|light|translucent|different|bright edge; centre dark|translucent; ~5 ring !cloth !lather !swirl !bleed !dye !top; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut; ~12 inside dark edge light|pale; ~5 centre bright|deep|saturated|intense; ~6 inside dark edge|outside',
+    '~7 outside|edge light|pale|lighter inside|middle; ~10 centre edge pale|dark|bright|light|translucent|dull|chalky; ring dark|centre|light|translucent|colour|middle !bleed; centre dark|light|translucent|different|bright edge; centre dark|translucent; ~5 ring !cloth !lather !swirl !bleed !dye !top !pinhole !pocket !spot !bead; ~7 dark centre edge; ~7 gel centre|ring|edge !crackle; ~5 centre darker|richer|brighter|deeper; ~6 edge light|pale|chalky|dull centre|inside|middle; two tone|shades; ~4 ring slice|every|loaf|cut; ~12 inside dark edge light|pale; ~5 centre bright|deep|saturated|intense; ~6 inside dark edge|outside',
 };
