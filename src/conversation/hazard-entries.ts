@@ -10,6 +10,7 @@ const strength = ['words', 'strength'] as const;
  * decides whether it names a colourant or a strength.
  */
 export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
+  'ask question': words,
   'calibrate bar': words,
   'calibrate base': words,
   'calibrate dose': words,

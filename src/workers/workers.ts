@@ -49,8 +49,8 @@ export type WorkersSettings = {
   readonly graceMs?: number;
 };
 
-/** Thirty times what the slowest takes on an idle machine, the loading of the photo reader included: whoever needs longer is stuck. */
-const LIMIT_MS = 30_000;
+/** A hundred times what the slowest takes on an idle machine: a crowded one must not be taken for a stuck thread. */
+const LIMIT_MS = 60_000;
 const GRACE_MS = 2_000;
 /** How long a piece is taken to last before any has been seen, seconds, and the weight of each one seen. */
 const FIRST_GUESS = 1;

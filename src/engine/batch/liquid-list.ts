@@ -1,6 +1,6 @@
-import { fold } from '../text/fold.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
+import { fold } from '../text/fold.ts';
 import { additiveById, gramsOf, knownAdditive } from './additives.ts';
 import { leadingAmount } from './leading-amount.ts';
 import { LIQUIDS } from './liquid-table.ts';

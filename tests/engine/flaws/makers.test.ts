@@ -4,7 +4,7 @@ import { consider } from '../../../src/engine/flaws/consider.ts';
 import { diagnose } from '../../../src/engine/flaws/diagnose.ts';
 import { FLAW_WORDS } from '../../../src/engine/flaws/reading/concepts.ts';
 import { readWords } from '../../../src/engine/flaws/reading/read.ts';
-import { LONGEST_WORDS } from '../../../src/engine/flaws/reading/tokens.ts';
+import { LONGEST_WORDS } from '../../../src/engine/text/tokens.ts';
 import { described } from './evaluate.ts';
 import beginner from './makers/beginner.json' with { type: 'json' };
 import seller from './makers/seller.json' with { type: 'json' };
