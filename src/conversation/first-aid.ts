@@ -1,5 +1,11 @@
 import { z } from 'zod';
-import { EMERGENCY_IDS, type EmergencyId, helpFor, readEmergencies } from '../engine/hazards/index.ts';
+import {
+  EMERGENCY_IDS,
+  type Emergency,
+  type EmergencyId,
+  helpFor,
+  readEmergencies,
+} from '../engine/hazards/index.ts';
 import type { Words } from '../words/index.ts';
 import { followUp } from './command.ts';
 import type { Origin, Question } from './question.ts';
@@ -29,10 +35,20 @@ export function freeTexts(question: Question): readonly string[] {
   }
 }
 
-/** The emergencies told in any of the texts, most urgent first, each once. */
+/** The emergencies told in any of the texts, each once: those told outright before those only in doubt. */
+function readAll(texts: readonly string[]): readonly Emergency[] {
+  const all = texts.map(text => readEmergencies(text));
+  const outright = all.filter(([first]) => first?.inDoubt === false);
+  // One text keeps its own order, by what is likeliest; several are put together by urgency.
+  const [only, ...others] = outright.length > 0 ? outright : all.filter(read => read.length > 0);
+  if (others.length === 0) return only ?? [];
+  const told = [only ?? [], ...others].flat();
+  return EMERGENCY_IDS.flatMap(id => told.find(one => one.id === id) ?? []);
+}
+
+/** The ids of the emergencies told in any of the texts, in the order in which they are shown. */
 export function emergenciesIn(texts: readonly string[]): readonly EmergencyId[] {
-  const told = new Set(texts.flatMap(text => readEmergencies(text).map(({ id }) => id)));
-  return EMERGENCY_IDS.filter(id => told.has(id));
+  return readAll(texts).map(({ id }) => id);
 }
 
 /** What to do, in steps, with the numbers of the member's country where it is known. Shown whole: nothing folds. */
@@ -87,14 +103,17 @@ export function firstAidFor(
   { channel, locale }: Pick<Origin, 'channel' | 'locale'>,
   { say, registry }: { readonly say: Words; readonly registry: CommandRegistry },
 ): Reply | undefined {
-  const ids = emergenciesIn(texts);
+  const told = readAll(texts);
+  const ids = told.map(({ id }) => id);
   if (ids.length === 0) return undefined;
+  const inDoubt = told.every(one => one.inDoubt);
   const reply = firstAidReply(ids, { say, locale });
   const misread: Block = { kind: 'text', text: say.firstAid.misread };
   const canShare = channel !== undefined && registry.nameOf.has(shareFirstAid);
   return {
     ...reply,
-    blocks: [...reply.blocks, misread],
+    ...(inDoubt && { headline: `${say.firstAid.ifHurt} ${reply.headline}` }),
+    blocks: inDoubt ? [misread, ...reply.blocks] : [...reply.blocks, misread],
     ...(canShare && {
       choices: [
         {

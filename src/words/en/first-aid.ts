@@ -93,6 +93,7 @@ export const firstAid = {
     `${v.number} (${v.country}; elsewhere your emergency number)`,
   poison: (v: { number: string; country: string }) => `; poison centre ${v.number} (${v.country})`,
   anyPoison: ', or your poison centre',
+  ifHurt: 'If somebody is hurt:',
   misread: 'Did I misread you and nobody is in danger? Ask again with the words “false alarm”.',
   share: 'Show this to everyone here',
   which: 'What happened? Choose one, or tell me in your own words.',

@@ -87,6 +87,7 @@ export const firstAid: typeof english = {
   number: v => `${v.number} (${v.country}; en otro país, tu número de emergencias)`,
   poison: v => `; toxicología ${v.number} (${v.country})`,
   anyPoison: ', o a tu centro de toxicología',
+  ifHurt: 'Si hay alguien herido:',
   misread: '¿Te leí mal y nadie corre peligro? Pregunta otra vez con las palabras «falsa alarma».',
   share: 'Mostrarlo a todos aquí',
   which: '¿Qué pasó? Elige una, o cuéntamelo con tus palabras.',
