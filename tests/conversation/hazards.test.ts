@@ -277,3 +277,24 @@ test('a percent of colour is of the oils and the answer says so, wherever a stre
     expect(JSON.stringify(seen)).toMatch(/1% of oils/);
   }
 });
+
+test('first aid shown in doubt says so first, and how to take it back; told outright it does not', async () => {
+  for (const [language, doubtful, outright] of [
+    [
+      'en',
+      'gran thought it was pudding and ate a spoonful straight from the mould',
+      'lye splashed in my eye',
+    ],
+    ['es', 'la tetera de camping echa espuma gris y quema, adentro tiene soda', 'me salpicó sosa en el ojo'],
+  ] as const) {
+    const say = wordsIn(language);
+    const inDoubt = await firstAidForWords(doubtful, origin(language), conversation);
+    if (inDoubt?.kind !== 'reply') throw new Error('no first aid in doubt');
+    expect(inDoubt.headline.startsWith(say.firstAid.ifHurt)).toBe(true);
+    expect(inDoubt.blocks[0]).toEqual({ kind: 'text', text: say.firstAid.misread });
+    const told = await firstAidForWords(outright, origin(language), conversation);
+    if (told?.kind !== 'reply') throw new Error('no first aid');
+    expect(told.headline).not.toContain(say.firstAid.ifHurt);
+    expect(told.blocks.at(-1)).toEqual({ kind: 'text', text: say.firstAid.misread });
+  }
+});
