@@ -56,6 +56,7 @@ export default command(
       en: 'How much colourant for the batter you pull out, and how to wet it',
       es: 'Cuánto colorante para la masa que apartas, y cómo humedecerlo',
     },
+    anywhere: true,
     seenBy: privateIfRecipe,
     options: {
       colourant: text({

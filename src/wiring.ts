@@ -9,6 +9,7 @@ import type { Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
+import { reviveChallenges } from './records/challenges/index.ts';
 import { openStore } from './records/open.ts';
 import { signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
@@ -56,7 +57,15 @@ function keepTime(
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
-    acts: registry.deadlineActs({ store, outbox, workers, now }),
+    revive: group => reviveChallenges({ store, group }, now()),
+    isGone: group => outbox.isGone?.(group) ?? false,
+    acts: registry.deadlineActs({
+      store,
+      outbox,
+      workers,
+      now,
+      onBarred: where => log.warn(where, 'a group could not be told'),
+    }),
     now,
     onFault: (fault, due) => {
       const { name, message, stack } = fault as Error;
@@ -108,7 +117,10 @@ async function answerOn(platform: Platform, environment: Environment, log: Log, 
   let scheduler: Scheduler | undefined;
   const conversation = await openConversation(environment, log, () => void scheduler?.check());
   const connection = await connect(platform, conversation, log);
-  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now), { log, now });
+  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
+    log,
+    now,
+  });
   return {
     conversation,
     keepTime: scheduler.check,

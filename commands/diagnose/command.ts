@@ -186,6 +186,7 @@ const menu: MenuEntry = {
   // It may be somebody else's bar: the verdict is for who asked.
   seenBy: 'asker',
   pace: 'quick',
+  anywhere: true,
   access: 'member',
   take({ text: words, attachments }, context) {
     const photos = attachments.filter(({ name, mediaType }) =>
@@ -205,6 +206,7 @@ export default command(
       en: 'Why did my bar do that? Describe it, show a picture, or both',
       es: '¿Por qué le pasó eso a mi pastilla? Descríbelo, enseña una foto, o ambas',
     },
+    anywhere: true,
     seenBy: privateIfRecipe,
     options: {
       words: text(

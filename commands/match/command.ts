@@ -22,6 +22,7 @@ export default command(
       en: 'A recipe in real spoons for the colour you want, from your shelf',
       es: 'Una receta en cucharas para el color que quieres, con lo de tu estantería',
     },
+    anywhere: true,
     // A recipe from the shelf tells what stands on it.
     seenBy: ({ from }) => (from === 'catalogue' ? 'group' : 'asker'),
     pace: 'slow',

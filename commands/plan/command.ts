@@ -20,6 +20,8 @@ export default command(
       en: 'Plan a coloured batch: lye, water, portions, heat and prep list. Bare: a form',
       es: 'Planea un lote con color: sosa, agua, partes, calor y pasos. Sin nada: un formulario',
     },
+    anywhere: true,
+    opensForm: 'bare',
     seenBy: privateIfRecipe,
     options: {
       ...written,

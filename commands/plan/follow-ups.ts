@@ -126,6 +126,7 @@ const sentForms = { begin: sentForm('begin'), more: sentForm('more'), heat: sent
 const opener = (name: FormName): FollowUp<Shown> =>
   followUp({
     seenBy: 'asker',
+    opensForm: true,
     args: shownPlan,
     async answer({ plan: id, seen }, context) {
       const { written: now } = await recentPlanOf(context.shelf, id);
@@ -147,6 +148,7 @@ const nameSent = followUp({
 
 const save = followUp({
   seenBy: 'asker',
+  opensForm: true,
   args: planId,
   async answer({ plan: id }, context) {
     const { forms } = context.say.plan;

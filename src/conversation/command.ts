@@ -28,16 +28,26 @@ export type Pace = 'quick' | 'slow';
 export type Access = 'member' | 'steward';
 
 /** How an answer appears, known before it exists. */
-export type ResponseMode = { readonly seenBy: SeenBy; readonly pace: Pace; readonly access: Access };
+export type ResponseMode = {
+  readonly seenBy: SeenBy;
+  readonly pace: Pace;
+  readonly access: Access;
+  /** True when the answer may be a form: it can then not be announced as slow, a form must come at once. */
+  readonly opensForm: boolean;
+};
 
 export type Suggestion = { readonly name: string; readonly value: string };
 type Completer = (typed: string, context: Context) => readonly Suggestion[] | Promise<readonly Suggestion[]>;
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = Omit<ResponseMode, 'seenBy'> & {
+export type Action = Omit<ResponseMode, 'opensForm' | 'seenBy'> & {
   readonly seenBy: SeenByGiven<Given>;
   readonly purpose: Phrase;
+  /** `bare`: only when it is asked without any option. */
+  readonly opensForm: boolean | 'bare';
+  /** True for what members may bring along into groups that we are not in; it is then answered to them only. */
+  readonly anywhere: boolean;
   readonly options: readonly DeclaredOption[];
   /** Validates what was given and answers. Throws a Refusal for every expected "no". */
   take(given: Given, context: Context): Promise<Reply | Form>;
@@ -51,6 +61,8 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly seenBy: SeenByGiven<Given>;
   readonly pace?: Pace;
   readonly access?: Access;
+  readonly opensForm?: boolean | 'bare';
+  readonly anywhere?: boolean;
   readonly options: Shape;
   readonly completes?: { readonly [Name in keyof Shape]?: Completer };
   answer(asked: z.output<z.ZodObject<Shape>>, context: Context): Answered;
@@ -63,6 +75,8 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     seenBy: declared.seenBy,
     pace: declared.pace ?? 'quick',
     access: declared.access ?? 'member',
+    opensForm: declared.opensForm ?? false,
+    anywhere: declared.anywhere ?? false,
     options,
     async take(given, context) {
       return declared.answer(validOptions(schema, options, given), context);
@@ -93,6 +107,7 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
   readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
   readonly pace?: Pace;
   readonly access?: Access;
+  readonly opensForm?: boolean;
   readonly replaces?: boolean;
   readonly args: Shape;
   answer(args: z.output<z.ZodObject<Shape>>, context: Context, sent: Sent): Answered;
@@ -105,6 +120,7 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
     seenBy: declared.seenBy,
     pace: declared.pace ?? 'quick',
     access: declared.access ?? 'member',
+    opensForm: declared.opensForm ?? false,
     replaces: declared.replaces ?? false,
     argNames,
     async take(args, context, sent) {
@@ -116,8 +132,9 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
 }
 
 /** An entry in the menu of a message, answered like a command. */
-export type MenuEntry = ResponseMode & {
+export type MenuEntry = Omit<ResponseMode, 'opensForm'> & {
   readonly name: Phrase;
+  readonly anywhere?: boolean;
   take(message: Pointed['message'], context: Context): Answered;
 };
 

@@ -1,7 +1,9 @@
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
+import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
+import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
@@ -15,6 +17,7 @@ import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
+    'group-only': Record<string, never>;
     'command-unknown': { typed: string; nearest: readonly string[] };
     'our-fault': { reference: string };
   }
@@ -34,6 +37,8 @@ type Unspoken = Reply<string> | Form<string> | Problem;
 
 type Task = ResponseMode & {
   readonly replaces: boolean;
+  /** True when it works where only the asker brought us along. */
+  readonly anywhere: boolean;
   readonly idempotencyKey: string;
   run(context: Context): Promise<Reply | Form> | Reply | Form;
 };
@@ -45,19 +50,55 @@ export function responseModeOf(
 ): ResponseMode & { replaces: boolean } {
   if (emergenciesIn(freeTexts(question)).length > 0) return TO_ASKER;
   try {
-    return findTask(question, conversation);
+    const task = findTask(question, conversation);
+    return isBroughtAlong(question) ? { ...task, seenBy: 'asker' } : task;
   } catch {
     return TO_ASKER;
   }
 }
 
+/** True where only the asker let us in: everything is answered to them alone there. */
+const isBroughtAlong = ({ here }: Origin): boolean => here?.letInBy === 'member';
+
 /** How a "no" and first aid are told: at once, to whoever asked, and never in place of what stood there. */
-const TO_ASKER = { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false } as const;
+const TO_ASKER = {
+  seenBy: 'asker',
+  pace: 'quick',
+  access: 'member',
+  opensForm: false,
+  replaces: false,
+} as const;
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
   const language = await languageFor(asked, conversation);
-  return { ...(await answerTo({ ...asked, language }, conversation)), language };
+  const question = { ...asked, language };
+  const [answered, notices] = await Promise.all([
+    answerTo(question, conversation),
+    waitingFor(question, conversation),
+  ]);
+  const answer = await withNotices(answered, notices, question, conversation);
+  return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
+}
+
+/** What a member is told along with the answer to a command that only they see: that something did not reach a group. */
+async function waitingFor(question: Question, conversation: Conversation): Promise<readonly Notice[]> {
+  if (question.kind !== 'command' || responseModeOf(question, conversation).seenBy !== 'asker') return [];
+  // A notice that cannot be read holds up no answer; it waits for the next.
+  return await noticesFor(conversation.services.store, question.asker.id).catch(() => []);
+}
+
+async function withNotices(
+  answer: Unspoken,
+  notices: readonly Notice[],
+  { asker, language }: Origin,
+  { services: { store } }: Conversation,
+): Promise<Unspoken> {
+  if (answer.kind !== 'reply' || notices.length === 0) return answer;
+  await dropNotices(store, asker.id, notices).catch(() => undefined);
+  const { notTold } = wordsIn(language).conversation;
+  const told = notices.map(({ title }) => ({ kind: 'text', text: notTold({ title }) }) as const);
+  return { ...answer, blocks: [...told, ...answer.blocks] };
 }
 
 /** The language the member prefers; the platform's when they have none, or when it cannot be looked up. */
@@ -75,8 +116,11 @@ async function answerTo(question: Question, conversation: Conversation): Promise
     if (firstAid) return sealed(firstAid, question, conversation);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.idempotencyKey);
+    if (!task.anywhere && isBroughtAlong(question)) refuse('group-only', {});
     if (task.access === 'steward') await requireSteward(context);
-    return sealed(await task.run(context), question, conversation);
+    const answer = await task.run(context);
+    if (answer.kind === 'form' && !task.opensForm) throw new Error('a form where none was declared');
+    return sealed(answer, question, conversation);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
     const reference = question.id.slice(-6);
@@ -116,7 +160,7 @@ export async function firstAidForWords(
 }
 
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
-  const { id, at, asker, group, channel, language, locale } = origin;
+  const { id, at, asker, group, channel, here, language, locale } = origin;
   const { store } = services;
   return {
     id,
@@ -124,6 +168,7 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     asker,
     group,
     channel,
+    here,
     language,
     locale,
     ...services,
@@ -146,8 +191,10 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
     case 'typing': {
       const path = question.path.join(' ');
       const found = registry.actions.get(path) ?? unknownCommand(path, registry);
+      const isBare = Object.keys(question.given).length === 0;
       return {
         ...found,
+        opensForm: found.opensForm === 'bare' ? isBare : found.opensForm,
         seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         idempotencyKey: question.id,
@@ -163,6 +210,7 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       return {
         ...found,
         seenBy,
+        anywhere: true,
         idempotencyKey: opened.nonce,
         run: context => found.take(args, context, sent),
       };
@@ -171,6 +219,8 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       const found = registry.menuEntries.get(question.entry) ?? unknownCommand(question.entry, registry);
       return {
         ...found,
+        anywhere: found.anywhere ?? false,
+        opensForm: false,
         replaces: false,
         idempotencyKey: question.id,
         run: context => found.take(question.message, context),

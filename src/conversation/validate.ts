@@ -14,6 +14,7 @@ declare module '../engine/refusal.ts' {
     'option-out-of-range': { option: string; least: number; most: number };
     'option-not-yes-or-no': { option: string };
     'option-needs-a-file': { option: string };
+    'option-names-nobody': { option: string; kind: 'member' | 'role' | 'channel' };
     'follow-up-invalid': Record<string, never>;
   }
 }
@@ -60,7 +61,13 @@ function check(option: DeclaredOption, value: Given[string] | undefined): void {
       if (typeof value !== 'boolean') refuse('option-not-yes-or-no', { option: name });
       return;
     case 'picture':
-      if (typeof value !== 'object') refuse('option-needs-a-file', { option: name });
+      if (typeof value !== 'object' || !('read' in value)) refuse('option-needs-a-file', { option: name });
+      return;
+    case 'member':
+    case 'role':
+    case 'channel':
+      if (typeof value !== 'object' || !('kind' in value) || value.kind !== option.kind)
+        refuse('option-names-nobody', { option: name, kind: option.kind });
   }
 }
 

@@ -1,11 +1,17 @@
 import type { DeadlineActs } from '../conversation/deadline.ts';
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
+import { leaveGroup, leftGroups, rejoinGroup } from '../records/left-groups.ts';
 import type { Store } from '../records/store.ts';
 
 export type Schedule = {
   readonly store: Store;
   /** True for the groups that this process acts for. */
   readonly serves: (group: string) => boolean;
+  /** True for the groups that it would act for, had they not put us out. */
+  readonly isGone?: (group: string) => boolean;
+  /** Notes anew what is to be done for a group that took us in again. */
+  readonly revive?: (group: string) => Promise<void>;
+  /** What to do, by the name of the due. */
   readonly acts: DeadlineActs;
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
@@ -23,6 +29,8 @@ export type Scheduler = {
 /** How often is looked for what is due, ms. No timer runs up to a deadline: what is stored cannot be missed. */
 export const checkEvery = 15_000;
 const longestPause = 3_600_000;
+/** How many groups are acted for at a time: a minute in which many deadlines fall is spread over some more. */
+const groupsAtOnce = 8;
 
 /** Looks for what is due at once and then every quarter of a minute, until stopped. */
 export function startScheduler(schedule: Schedule): Scheduler {
@@ -56,14 +64,26 @@ export function startScheduler(schedule: Schedule): Scheduler {
 
 /** Groups side by side, so that one slow channel does not hold up the others; within a group in order of time. */
 async function actOnAll(schedule: Schedule, pauses: Pauses, stopped: () => boolean): Promise<void> {
+  await takeUpAgain(schedule);
   const dues = await duesBy(schedule.store, new Date(schedule.now()));
+  const gone = new Set(dues.map(({ group }) => group).filter(group => schedule.isGone?.(group)));
+  for (const group of gone) await leaveGroup(schedule.store, group, new Date(schedule.now()));
   const mine = dues.filter(due => schedule.serves(due.group) && !pauses.holds(due));
-  const byGroup = Map.groupBy(mine, ({ group }) => group);
-  await Promise.all(
-    [...byGroup.values()].map(async ofGroup => {
+  const waiting = Map.groupBy(mine, ({ group }) => group).values();
+  const actForOneAfterAnother = async () => {
+    for (const ofGroup of waiting)
       for (const due of ofGroup) if (!stopped()) await actOn(schedule, pauses, due);
-    }),
-  );
+  };
+  await Promise.all(Array.from({ length: groupsAtOnce }, actForOneAfterAnother));
+}
+
+/** What a group had going when it put us out goes on where it took us in again. */
+async function takeUpAgain({ store, serves, revive }: Schedule): Promise<void> {
+  for (const group of await leftGroups(store)) {
+    if (!serves(group)) continue;
+    await revive?.(group);
+    await rejoinGroup(store, group);
+  }
 }
 
 async function actOn({ store, acts, onFault }: Schedule, pauses: Pauses, due: Due): Promise<void> {

@@ -1,8 +1,11 @@
 import { Client, Events, GatewayIntentBits, type Interaction, type Message, Partials } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Conversation } from '../conversation/receive.ts';
+import { attachmentOrigins } from './download.ts';
+import { LateForms } from './late-forms.ts';
 import { answerNote } from './notes.ts';
 import { isTooLate, respond, respondTyping } from './respond.ts';
+import { REST_TIMEOUT_MS, Tally } from './rest.ts';
 import { questionOf } from './route.ts';
 
 /** A running client. */
@@ -10,6 +13,8 @@ export type Connection = {
   readonly client: Client;
   /** Resolves with the reason when the platform has closed the door for good: the process should end. */
   readonly lost: Promise<string>;
+  /** What the platform said "too many" to. */
+  readonly tally: Tally;
   /** Takes nothing new, finishes what is in flight, lets go. Never waits longer than fifteen seconds. */
   close(): Promise<void>;
 };
@@ -24,12 +29,11 @@ export type Platform = {
 };
 
 /**
+ * Of the client's own line, which carries answers to interactions: what groups are told unasked goes over another.
  * The library counts answers to interactions against its own limit of 50 requests a second, which the
  * platform does not: see "Interaction endpoints are not bound to the bot's Global Rate Limit" there.
  */
 const REQUESTS_PER_SECOND = 1_000;
-/** Long enough for a picture over a slow line, short enough that a hung request does not pile up more. */
-const REST_TIMEOUT_MS = 5_000;
 const FINISH_WITHIN_MS = 10_000;
 const LEAVE_WITHIN_MS = 5_000;
 /** Interactions remembered to tell a second delivery: a resumed connection repeats the last few at most. */
@@ -54,6 +58,10 @@ export async function connect(
     allowedMentions: { parse: [] },
     rest: { globalRequestsPerSecond: REQUESTS_PER_SECOND, timeout: REST_TIMEOUT_MS, ...(api && { api }) },
   });
+  guardPackets(client, log);
+  const tally = new Tally();
+  tally.listen(client.rest);
+  const desk = { conversation, log, lateForms: new LateForms(), origins: attachmentOrigins(api) };
   const { promise: lost, resolve: lose } = Promise.withResolvers<string>();
   client.on(Events.ShardDisconnect, ({ code }) => lose(`the platform closed the connection (${code})`));
   client.on(Events.Invalidated, () => lose('the platform ended the session'));
@@ -68,7 +76,7 @@ export async function connect(
   client.on(Events.InteractionCreate, interaction => {
     if (closing || taken.has(interaction.id)) return;
     remember(taken, interaction.id);
-    const answering = answer(interaction, conversation, log).finally(() => inFlight.delete(answering));
+    const answering = answer(interaction, desk).finally(() => inFlight.delete(answering));
     inFlight.add(answering);
   });
   client.on(Events.MessageCreate, message => {
@@ -83,6 +91,7 @@ export async function connect(
   return {
     client,
     lost,
+    tally,
     async close() {
       closing = true;
       await within(FINISH_WITHIN_MS, Promise.allSettled(inFlight));
@@ -91,22 +100,53 @@ export async function connect(
   };
 }
 
-async function answer(interaction: Interaction, conversation: Conversation, log: Logger): Promise<void> {
+type Desk = {
+  readonly conversation: Conversation;
+  readonly log: Logger;
+  readonly lateForms: LateForms;
+  readonly origins: ReadonlySet<string>;
+};
+
+/** Never rejects: an interaction that cannot be read or answered is noted, and the next one is taken. */
+async function answer(interaction: Interaction, desk: Desk): Promise<void> {
+  const { conversation, log, lateForms, origins } = desk;
   const began = performance.now();
-  const question = questionOf(interaction);
-  if (!question) return;
+  let kind: string = 'unread';
   try {
+    if (interaction.isButton() && LateForms.isFor(interaction.customId))
+      return await lateForms.press(interaction);
+    const question = questionOf(interaction, origins);
+    if (!question) return;
+    kind = question.kind;
     if (question.kind === 'typing' && interaction.isAutocomplete())
       await respondTyping(interaction, question, conversation);
     else if (interaction.isRepliable())
-      await respond(interaction as Parameters<typeof respond>[0], question, conversation);
+      await respond(interaction as Parameters<typeof respond>[0], question, desk);
     const ms = Math.round(performance.now() - began);
-    log.info({ kind: question.kind, interaction: question.id, ms }, 'answered');
+    log.info({ kind, interaction: interaction.id, ms }, 'answered');
   } catch (error) {
     const { name, message, stack } = error as Error;
-    const level = isTooLate(error) || question.kind === 'typing' ? 'warn' : 'error';
-    log[level]({ kind: question.kind, interaction: question.id, name, message, stack }, 'not answered');
+    const level = isTooLate(error) || kind === 'typing' ? 'warn' : 'error';
+    log[level]({ kind, interaction: interaction.id, name, message, stack }, 'not answered');
   }
+}
+
+/**
+ * The library itself throws on a packet that lacks what it expects, out of reach of any listener, and the process
+ * would end. `handlePacket` is private there; the version is pinned, and a test sends such packets.
+ */
+function guardPackets(client: Client, log: Logger): void {
+  const ws = client.ws as unknown as { handlePacket(...packet: unknown[]): unknown };
+  const handle = ws.handlePacket.bind(client.ws);
+  ws.handlePacket = (...packet) => {
+    try {
+      return handle(...packet);
+    } catch (error) {
+      const { name, message, stack } = error as Error;
+      log.error({ name, message, stack }, 'a packet could not be read');
+      return false;
+    }
+  };
 }
 
 /** Answers a note that tells of an emergency; says nothing of any other, nor of what it said. */

@@ -20,6 +20,7 @@ export class Kernel {
   readonly ids: Snowflakes;
   /** `http://127.0.0.1:PORT`, once the server listens. */
   origin = '';
+  #token: string | undefined;
 
   constructor(settings: Settings) {
     this.settings = settings;
@@ -28,6 +29,13 @@ export class Kernel {
     this.ids = snowflakes(settings.now);
     this.files = new Files(() => this.origin);
     this.journal.subscribe(event => this.#fold(event));
+  }
+
+  /** Whether a token is the bot's: the one that was set, else the first that was shown. */
+  knows(token: string | undefined): boolean {
+    if (token === undefined || token === '') return false;
+    this.#token ??= this.settings.token ?? token;
+    return token === this.#token;
   }
 
   /** Makes something so: notes it in the journal, from which the state follows. */

@@ -63,6 +63,21 @@ describe('what is due', () => {
     expect(await left()).toEqual(['c']);
   });
 
+  test('for many groups at once is done for a few of them at a time', async () => {
+    await store.commit(Array.from({ length: 40 }, (_, n) => putDue(due('a', noon, `group-${n}`))));
+    let under = 0;
+    let most = 0;
+    const slowly = async (one: Due) => {
+      most = Math.max(most, ++under);
+      await new Promise(resolve => setTimeout(resolve, 2));
+      under -= 1;
+      await note(one);
+    };
+    await watchWith({ test: slowly }).check();
+    expect(done).toHaveLength(40);
+    expect(most).toBe(8);
+  });
+
   test('while the process was down is done when it starts', async () => {
     await store.commit([due('a'), due('b', noon + 1)].map(putDue));
     now = noon + 40 * 86_400_000;

@@ -160,6 +160,9 @@ describe('/diagnose from a photo', () => {
     const answer = await room.member.menu('Diagnose this picture', posted);
     expect(answer.ephemeral).toBe(true);
     expect(first(answer)).toMatch(/white-pigment crackle/);
+    // A forwarded message says and shows nothing of its own.
+    const forwarded = await room.member.menu('Diagnose this picture', room.steward.forward(posted));
+    expect(forwarded.text).toBe(answer.text);
     const bare = await room.steward.postMessage('no picture here');
     expect((await room.member.menu('Diagnose this picture', bare)).text).toMatch(/no picture/);
   });
