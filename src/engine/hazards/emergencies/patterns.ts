@@ -16,6 +16,7 @@ const SCENE_PATTERNS = {
     "taste 'soap|'jabon mine ~9",
     'mouth grain contact|taste ~12',
     'swallow grain ~8',
+    'swallow caustic hurts|cough ~44 !fume',
     'drool caustic ~16',
     'mouth making drool|hurts ~40 !fume !cough',
     'mouth caustic|raw hurts|drool ~40 !fume !cough',
@@ -51,6 +52,8 @@ const SCENE_PATTERNS = {
     'alu seethe seethe ~24',
     'ware fizz caustic ~14',
     'alu caustic ~6',
+    'alu fizz grain ~30',
+    'alu fizz seethe|caustic ~40',
   ],
   eruption: [
     'wateronlye pour ~8',
@@ -78,6 +81,8 @@ const SCENE_PATTERNS = {
     'animal beast making ~16',
     'animal caustic help ~14',
     'animal drool making ~26',
+    'animal|pets swallow|drool|breathe|cough|pawed caustic|raw ~26',
+    'animal|pets beast caustic|raw hurts|drool|cough ~26',
   ],
   rash: [
     'rash used|making ~40',

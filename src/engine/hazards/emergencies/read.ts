@@ -47,6 +47,40 @@ function withoutSwallowedDenials(all: readonly Mention[]): readonly Mention[] {
   return all.filter(mention => mention.concept !== 'deny' || !inside(mention));
 }
 
+const PRONOUN_BEFORE = /^(my|his|her|its|their|your|the|an?|in|into|one|each|both|left|right|to|near|around|under|red|of)$/;
+const PRONOUN_AFTER =
+  /^(always|usually|use|used|mean|made|make|bought|buy|like|love|thought|know|guess|tried|am|have|had|do|did|dont|added)$/;
+
+/** "Eye always use": dictated, the pronoun "I" comes out as an eye. */
+function withoutPronouns(all: readonly Mention[], tokens: readonly Token[]): readonly Mention[] {
+  const word = (at: number) => tokens[at]?.text.toLowerCase() ?? '';
+  return all.filter(
+    ({ concept, from, to }) =>
+      concept !== 'eye' ||
+      to - from > 1 ||
+      !/^(eye|aye)$/.test(word(from)) ||
+      PRONOUN_BEFORE.test(word(from - 1)) ||
+      !PRONOUN_AFTER.test(word(to)),
+  );
+}
+
+/** So many words after "in the shape of" are of the shape. */
+const LIKENESS_REACH = 6;
+const SHAPES: ReadonlySet<Concept> = new Set(['eye', 'sight', 'body', 'limb', 'mouth', 'animal', 'pets']);
+
+/** Eyes, hands and animals that a soap is shaped like, stamped with or named after are none. */
+function withoutLikenesses(all: readonly Mention[], tokens: readonly Token[]): readonly Mention[] {
+  const likenesses = all.filter(({ concept }) => concept === 'likeness');
+  const isShape = (at: number) =>
+    likenesses.some(
+      ({ to }) =>
+        at >= to &&
+        at - to < LIKENESS_REACH &&
+        !tokens.slice(to, at).some(({ kind, text }) => kind === 'mark' && /[.,;!?\n]/.test(text)),
+    );
+  return all.filter(({ concept, from }) => !SHAPES.has(concept) || !isShape(from));
+}
+
 const ENDS = /^(\.{1,}|[;!?\n]|→)$/;
 
 /** What stands in a sentence about long ago is no emergency, up to a word that leads back to today. */
@@ -81,7 +115,8 @@ type Found = {
 
 function scenesIn(text: string): Found {
   const tokens = tokenise(text);
-  const mentions = withoutSwallowedDenials(reader.mentions(tokens));
+  const all = withoutSwallowedDenials(reader.mentions(tokens));
+  const mentions = withoutLikenesses(withoutPronouns(all, tokens), tokens);
   const places = new Map<string, { from: number; to: number }[]>();
   const put = (name: string, from: number, to: number) => {
     const all = places.get(name);
@@ -129,15 +164,36 @@ const CLEARLY = 1;
 export function readEmergencies(words: string): readonly Emergency[] {
   const text = words.slice(0, LONGEST_WORDS);
   const found = scenesIn(text);
-  if (found.mentions.some(({ concept }) => concept === 'falsealarm')) return [];
+  if (found.mentions.some(({ concept }) => concept === 'falsealarm') || isIdle(found)) return [];
   const told = toldIn(text, found);
   const weighed = weigh(found);
   if (told.length > 0) return likeliestFirst(told, weighed);
   const [best, next] = weighed.filter(isLikely);
-  if (!best) return [];
+  if (!best || (best.id === 'animal-exposed' && isOnlyNamed(best, found))) return [];
   const likely = next && next.score > 0 && next.score > best.score - CLEARLY ? [best, next] : [best];
   return likely.map(({ id, at }) => ({ id, from: quote(text, found, at, at + 1), inDoubt: true }));
 }
+
+/** What somebody, or a pot, would show if it were happening. */
+const HARM: ReadonlySet<Concept> = new Set([
+  ...(['hurts', 'drool', 'cough', 'blind', 'swallow', 'contact', 'itch', 'rash', 'sore', 'lyeburn', 'help'] as const),
+  ...(['eye', 'mouth', 'taste', 'erupt', 'seethe', 'flee', 'call'] as const),
+]);
+
+/** True where the words say that nothing is going on, and nothing in them shows harm. */
+function isIdle({ mentions, reading }: Found): boolean {
+  return (
+    mentions.some(({ concept }) => concept === 'idle') &&
+    !mentions.some(({ concept, to }) => HARM.has(concept) && reading.standing[to - 1] === 'yes')
+  );
+}
+
+/** What an animal that met lye would be told with; without any of it, it is only spoken of. */
+const EXPOSURE = ['caustic', 'raw', 'drool', 'hurts', 'signs', 'reached', 'contact', 'pawed', 'unwell', 'plea', 'help'];
+
+const isOnlyNamed = ({ names }: Weighed, { mentions }: Found) =>
+  mentions.some(({ concept }) => concept === 'likeness' || concept === 'trade' || concept === 'idle') &&
+  !EXPOSURE.some(name => names.has(name));
 
 function isLikely({ score, names }: Weighed): boolean {
   const isOfBar = BAR.some(name => names.has(name)) && !SOMEBODY.some(name => names.has(name));
@@ -171,6 +227,8 @@ function likeliestFirst(told: readonly Emergency[], weighed: readonly Weighed[])
   const [best] = weighed;
   const first = told[0];
   const scoreOfFirst = weighed.find(({ id }) => id === first?.id)?.score;
+  // Metal in lye foams over too; its own first aid says so.
+  if (best?.id === 'lye-eruption' && first?.id === 'hydrogen-from-metal') return told;
   if (!best || !first || scoreOfFirst === undefined || best.score <= scoreOfFirst + CLEARLY) return told;
   const known = told.find(({ id }) => id === best.id);
   return [known ?? { ...first, id: best.id }, ...told.filter(({ id }) => id !== best.id)];
@@ -184,6 +242,8 @@ function isOvershadowed(scene: Scene, { scenes, mentions, reading }: Found): boo
   const near = (concept: Concept, from: number, to: number, by: number) =>
     mentions.some(one => one.concept === concept && one.to > from - by && one.from < to + by);
   const all = scenes.get(scene) ?? [];
+  const isHeld = (concept: Concept) =>
+    mentions.some(one => one.concept === concept && reading.standing[one.to - 1] === 'yes');
   if (OF_PEOPLE.has(scene) && scenes.has('animal'))
     return !all.some(({ from, to }) => near('mine', from, to, 2));
   // Hydrogen sulfide makes eyes run and throats sore; its first aid says what to do for them.
@@ -195,6 +255,9 @@ function isOvershadowed(scene: Scene, { scenes, mentions, reading }: Found): boo
         reading.standing[to - 1] === 'yes' &&
         !near('fume', from, to, 4),
     );
+  // A finished soap that somebody washed with gives a reaction, not a burn by lye.
+  if (scene === 'skin' && scenes.has('rash') && isHeld('used') && isHeld('finished'))
+    return !isHeld('caustic') && !isHeld('raw');
   if (scene === 'metal') return mentions.some(({ concept }) => concept === 'finished');
   if (scene === 'eruption') return scenes.has('metal');
   return false;
