@@ -1,12 +1,14 @@
 import { z } from 'zod';
 import {
+  clearLanguageOf,
   EMERGENCY_IDS,
   type Emergency,
   type EmergencyId,
   helpFor,
   readEmergencies,
 } from '../engine/hazards/index.ts';
-import type { Words } from '../words/index.ts';
+import { type Words, wordsIn } from '../words/index.ts';
+import type { Language } from '../words/sentence.ts';
 import { followUp } from './command.ts';
 import type { Origin, Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
@@ -14,6 +16,14 @@ import type { Block, Reply } from './reply.ts';
 
 /** More than this at once is no help to anybody in a hurry. */
 const MOST_SHOWN = 3;
+
+/** What the steps of an emergency already say, so that it is not said again beside them. */
+const CONTAINED: { readonly [Id in EmergencyId]?: readonly EmergencyId[] } = {
+  'hydrogen-sulfide': ['fumes-inhaled'],
+  'hydrogen-from-metal': ['lye-eruption'],
+  'lye-eruption': ['lye-skin'],
+  'lye-skin': ['skin-reaction'],
+};
 
 /**
  * Every free text of a question, each for itself: what a member typed into options, form fields and lines, and the
@@ -51,7 +61,23 @@ export function emergenciesIn(texts: readonly string[]): readonly EmergencyId[] 
   return readAll(texts).map(({ id }) => id);
 }
 
-/** What to do, in steps, with the numbers of the member's country where it is known. Shown whole: nothing folds. */
+/** The first, which is shown whole, and those of the others that its steps do not cover. */
+function shownOf([first, ...others]: readonly EmergencyId[]): readonly EmergencyId[] {
+  if (first === undefined) return [];
+  return [first, ...others.filter(id => !CONTAINED[first]?.includes(id))].slice(0, MOST_SHOWN);
+}
+
+/**
+ * The language that texts telling of an emergency are clearly written in, else the one given: whoever is in a panic
+ * reads the language they type. Texts that tell of none change nothing.
+ */
+export function languageOfHelp(texts: readonly string[], language: Language): Language {
+  const telling = texts.filter(text => readEmergencies(text).length > 0);
+  return telling.length === 0 ? language : (clearLanguageOf(telling.join('\n')) ?? language);
+}
+
+/** What to do, in steps, with the numbers of the member's country where it is known. Shown whole: nothing folds. Only the first of
+ * the emergencies has its steps; the others are a line each, for two lists are none to somebody in a panic. */
 export function firstAidReply(
   ids: readonly EmergencyId[],
   { say, locale }: { readonly say: Words; readonly locale?: string | undefined },
@@ -64,18 +90,16 @@ export function firstAidReply(
   const poison = help?.poison
     ? firstAid.poison({ number: help.poison, country: help.country })
     : firstAid.anyPoison;
-  const [first = 'lye-skin', ...more] = ids.slice(0, MOST_SHOWN);
-  const rows = (id: EmergencyId, title?: string): Block => ({
-    kind: 'rows',
-    numbered: true,
-    rows: firstAid.steps[id]({ call, poison }),
-    ...(title !== undefined && { title }),
-  });
+  const [first = 'lye-skin', ...more] = shownOf(ids);
+  const steps: Block = { kind: 'rows', numbered: true, rows: firstAid.steps[first]({ call, poison }) };
   return {
     kind: 'reply',
     headline: firstAid.headlines[first],
     data: { emergency: { id: first, also: more, ...(help && { country: help.country }) } },
-    blocks: [rows(first), ...more.map(id => rows(id, firstAid.headlines[id]))],
+    blocks: [
+      steps,
+      ...more.map((id): Block => ({ kind: 'text', text: firstAid.also({ what: firstAid.short[id] }) })),
+    ],
     cautions: [],
   };
 }
@@ -86,11 +110,11 @@ const sealedIds = (ids: readonly EmergencyId[]) => ids.map(id => EMERGENCY_IDS.i
 /** Shows a first aid that one member was given to everyone there. */
 export const shareFirstAid = followUp({
   seenBy: 'group',
-  args: { ids: z.string().regex(/^\d(-\d){0,8}$/) },
-  answer: ({ ids }, { say, locale }) =>
+  args: { ids: z.string().regex(/^\d(-\d){0,8}$/), spoken: z.enum(['en', 'es']) },
+  answer: ({ ids, spoken }, { locale }) =>
     firstAidReply(
       ids.split('-').flatMap(at => EMERGENCY_IDS[Number(at)] ?? []),
-      { say, locale },
+      { say: wordsIn(spoken), locale },
     ),
 });
 
@@ -119,7 +143,7 @@ export function firstAidFor(
         {
           kind: 'button',
           label: say.firstAid.share,
-          follow: shareFirstAid.with({ ids: sealedIds(ids.slice(0, MOST_SHOWN)) }),
+          follow: shareFirstAid.with({ ids: sealedIds(shownOf(ids)), spoken: say.language }),
         },
       ],
     }),

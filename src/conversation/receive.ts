@@ -8,7 +8,7 @@ import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
-import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
+import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
@@ -71,7 +71,7 @@ const TO_ASKER = {
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
-  const language = await languageFor(asked, conversation);
+  const language = languageOfHelp(freeTexts(asked), await languageFor(asked, conversation));
   const question = { ...asked, language };
   const [answered, notices] = await Promise.all([
     answerTo(question, conversation),
@@ -153,7 +153,7 @@ export async function firstAidForWords(
   conversation: Conversation,
 ): Promise<Answer | undefined> {
   if (emergenciesIn([words]).length === 0) return undefined;
-  const language = await languageFor(origin, conversation);
+  const language = languageOfHelp([words], await languageFor(origin, conversation));
   const say = wordsIn(language);
   const reply = firstAidFor([words], origin, { say, registry: conversation.registry });
   return reply && { ...sealed(reply, { ...origin, language }, conversation), language };

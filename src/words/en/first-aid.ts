@@ -88,6 +88,19 @@ export const firstAid = {
       'Nobody uses this soap until you know why. Keep the bar and its recipe.',
     ],
   } satisfies Record<EmergencyId, (v: { call: string; poison: string }) => readonly string[]>,
+  /** One line for what is told beside the emergency that is shown whole. */
+  also: (v: { what: string }) => `Also: ${v.what}.`,
+  short: {
+    'lye-swallowed': 'lye in the mouth: rinse and spit, no vomiting, call now',
+    'lye-eye': 'lye in an eye: running water, 30 minutes, then hospital',
+    'lye-skin': 'lye on skin: running water, 20 minutes',
+    'fumes-inhaled': 'fumes breathed in: fresh air, sit upright, call if breathing is hard',
+    'hydrogen-from-metal': 'metal in lye: no flames, step back',
+    'hydrogen-sulfide': 'rotten-egg smell: everybody out, nobody goes back in',
+    'lye-eruption': 'lye out of control: step back, add nothing',
+    'animal-exposed': 'the animal: lukewarm water, 20 minutes, no licking, call a vet',
+    'skin-reaction': 'skin reaction: stop using the soap, rinse',
+  } satisfies Record<EmergencyId, string>,
   yourNumber: 'your emergency number',
   number: (v: { number: string; country: string }) =>
     `${v.number} (${v.country}; elsewhere your emergency number)`,

@@ -86,6 +86,7 @@ const SCENE_PATTERNS = {
   ],
   rash: [
     'rash used|making ~40',
+    'allergy advise used ~30',
     'itch body|used making ~24',
     'sore body used ~12',
     'sore body making itch|used|help ~16',

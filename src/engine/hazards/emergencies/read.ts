@@ -15,6 +15,7 @@ import { HARM_WORDS } from './lexicon-harm.ts';
 import { SCENE_WORDS } from './lexicon-scene.ts';
 import { SCENES, type Scene } from './patterns.ts';
 import { EVERYDAY_WORDS } from './plain.ts';
+import { isIdle, isOnlyNamed, withoutSpokenOf } from './spoken-of.ts';
 
 const LEXICON = {
   ...HARM_WORDS,
@@ -45,40 +46,6 @@ function withoutSwallowedDenials(all: readonly Mention[]): readonly Mention[] {
         !GRAMMAR.has(concept) && from <= deny.from && to >= deny.to && to - from > deny.to - deny.from,
     );
   return all.filter(mention => mention.concept !== 'deny' || !inside(mention));
-}
-
-const PRONOUN_BEFORE = /^(my|his|her|its|their|your|the|an?|in|into|one|each|both|left|right|to|near|around|under|red|of)$/;
-const PRONOUN_AFTER =
-  /^(always|usually|use|used|mean|made|make|bought|buy|like|love|thought|know|guess|tried|am|have|had|do|did|dont|added)$/;
-
-/** "Eye always use": dictated, the pronoun "I" comes out as an eye. */
-function withoutPronouns(all: readonly Mention[], tokens: readonly Token[]): readonly Mention[] {
-  const word = (at: number) => tokens[at]?.text.toLowerCase() ?? '';
-  return all.filter(
-    ({ concept, from, to }) =>
-      concept !== 'eye' ||
-      to - from > 1 ||
-      !/^(eye|aye)$/.test(word(from)) ||
-      PRONOUN_BEFORE.test(word(from - 1)) ||
-      !PRONOUN_AFTER.test(word(to)),
-  );
-}
-
-/** So many words after "in the shape of" are of the shape. */
-const LIKENESS_REACH = 6;
-const SHAPES: ReadonlySet<Concept> = new Set(['eye', 'sight', 'body', 'limb', 'mouth', 'animal', 'pets']);
-
-/** Eyes, hands and animals that a soap is shaped like, stamped with or named after are none. */
-function withoutLikenesses(all: readonly Mention[], tokens: readonly Token[]): readonly Mention[] {
-  const likenesses = all.filter(({ concept }) => concept === 'likeness');
-  const isShape = (at: number) =>
-    likenesses.some(
-      ({ to }) =>
-        at >= to &&
-        at - to < LIKENESS_REACH &&
-        !tokens.slice(to, at).some(({ kind, text }) => kind === 'mark' && /[.,;!?\n]/.test(text)),
-    );
-  return all.filter(({ concept, from }) => !SHAPES.has(concept) || !isShape(from));
 }
 
 const ENDS = /^(\.{1,}|[;!?\n]|→)$/;
@@ -116,7 +83,7 @@ type Found = {
 function scenesIn(text: string): Found {
   const tokens = tokenise(text);
   const all = withoutSwallowedDenials(reader.mentions(tokens));
-  const mentions = withoutLikenesses(withoutPronouns(all, tokens), tokens);
+  const mentions = withoutSpokenOf(all, tokens);
   const places = new Map<string, { from: number; to: number }[]>();
   const put = (name: string, from: number, to: number) => {
     const all = places.get(name);
@@ -173,27 +140,6 @@ export function readEmergencies(words: string): readonly Emergency[] {
   const likely = next && next.score > 0 && next.score > best.score - CLEARLY ? [best, next] : [best];
   return likely.map(({ id, at }) => ({ id, from: quote(text, found, at, at + 1), inDoubt: true }));
 }
-
-/** What somebody, or a pot, would show if it were happening. */
-const HARM: ReadonlySet<Concept> = new Set([
-  ...(['hurts', 'drool', 'cough', 'blind', 'swallow', 'contact', 'itch', 'rash', 'sore', 'lyeburn', 'help'] as const),
-  ...(['eye', 'mouth', 'taste', 'erupt', 'seethe', 'flee', 'call'] as const),
-]);
-
-/** True where the words say that nothing is going on, and nothing in them shows harm. */
-function isIdle({ mentions, reading }: Found): boolean {
-  return (
-    mentions.some(({ concept }) => concept === 'idle') &&
-    !mentions.some(({ concept, to }) => HARM.has(concept) && reading.standing[to - 1] === 'yes')
-  );
-}
-
-/** What an animal that met lye would be told with; without any of it, it is only spoken of. */
-const EXPOSURE = ['caustic', 'raw', 'drool', 'hurts', 'signs', 'reached', 'contact', 'pawed', 'unwell', 'plea', 'help'];
-
-const isOnlyNamed = ({ names }: Weighed, { mentions }: Found) =>
-  mentions.some(({ concept }) => concept === 'likeness' || concept === 'trade' || concept === 'idle') &&
-  !EXPOSURE.some(name => names.has(name));
 
 function isLikely({ score, names }: Weighed): boolean {
   const isOfBar = BAR.some(name => names.has(name)) && !SOMEBODY.some(name => names.has(name));
