@@ -180,6 +180,7 @@ describe('what is only spoken of', () => {
     ['lye-skin', 'en teoría iba con guantes, la sosa me salpicó la mano y me quema'],
     ['lye-eye', 'back then it went well but now the lye splashed in my eye'],
     ['lye-eye', 'lye in eye had goggles off help'],
+    ['lye-eye', 'lye splash eye use water or what'],
     ['lye-skin', 'soap shaped like a star, the raw batter splashed my arm and it burns'],
   ])('beside it, harm is still read: %s in %s', (id, text) => {
     expect(firstOf(text)).toBe(id);
@@ -189,6 +190,7 @@ describe('what is only spoken of', () => {
     for (const text of [
       'our canary is wheezing since I mixed the lye beside the cage',
       'my terrier has swallowed raw soap batter and is drooling',
+      'the tortoise walked through the soda spill and its legs look raw',
       'la marrana metió la trompa en la soda disuelta y está chillando',
     ])
       expect(firstOf(text)).toBe('animal-exposed');
