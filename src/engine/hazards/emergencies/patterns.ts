@@ -77,9 +77,9 @@ const SCENE_PATTERNS = {
     'body hurts making contact people ~20',
   ],
   animal: [
-    'animal beast caustic|raw ~24',
+    'animal|pets beast caustic|raw ~24',
     'animal beast making ~16',
-    'animal caustic help ~14',
+    'animal|pets caustic help ~14',
     'animal drool making ~26',
     'animal|pets swallow|drool|breathe|cough|pawed caustic|raw ~26',
     'animal|pets beast caustic|raw hurts|drool|cough ~26',

@@ -173,8 +173,10 @@ function likeliestFirst(told: readonly Emergency[], weighed: readonly Weighed[])
   const [best] = weighed;
   const first = told[0];
   const scoreOfFirst = weighed.find(({ id }) => id === first?.id)?.score;
-  // Metal in lye foams over too; its own first aid says so.
+  // Metal in lye foams over too, and an animal coughs and burns as people do; their own first aid says so.
+  const isTold = told.some(({ id }) => id === best?.id);
   if (best?.id === 'lye-eruption' && first?.id === 'hydrogen-from-metal') return told;
+  if (first?.id === 'animal-exposed' && !isTold) return told;
   if (!best || !first || scoreOfFirst === undefined || best.score <= scoreOfFirst + CLEARLY) return told;
   const known = told.find(({ id }) => id === best.id);
   return [known ?? { ...first, id: best.id }, ...told.filter(({ id }) => id !== best.id)];

@@ -9,7 +9,9 @@ type Read = { readonly mentions: readonly Mentioned[]; readonly reading: Reading
 const PRONOUN_BEFORE =
   /^(my|his|her|its|their|your|the|an?|in|into|one|each|both|left|right|to|near|around|under|red|of)$/;
 const PRONOUN_AFTER =
-  /^(always|usually|use|used|mean|made|make|bought|buy|like|love|thought|know|guess|tried|am|have|had|do|did|dont|added)$/;
+  /^(always|usually|use|used|mean|made|make|bought|buy|like|love|thought|know|guess|tried|am|added)$/;
+
+const REACHES: ReadonlySet<string> = new Set(['caustic', 'contact', 'reached', 'raw', 'hurts']);
 
 /** "Eye always use": dictated, the pronoun "I" comes out as an eye. */
 function withoutPronouns<M extends Mentioned>(all: readonly M[], tokens: readonly Token[]): readonly M[] {
@@ -20,6 +22,7 @@ function withoutPronouns<M extends Mentioned>(all: readonly M[], tokens: readonl
       to - from > 1 ||
       !/^(eye|aye)$/.test(word(from)) ||
       PRONOUN_BEFORE.test(word(from - 1)) ||
+      all.some(one => one.to === from && REACHES.has(one.concept)) ||
       !PRONOUN_AFTER.test(word(to)),
   );
 }
