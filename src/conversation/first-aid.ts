@@ -1,6 +1,14 @@
 import { z } from 'zod';
-import { EMERGENCY_IDS, type EmergencyId, helpFor, readEmergencies } from '../engine/hazards/index.ts';
-import type { Words } from '../words/index.ts';
+import {
+  clearLanguageOf,
+  EMERGENCY_IDS,
+  type Emergency,
+  type EmergencyId,
+  helpFor,
+  readEmergencies,
+} from '../engine/hazards/index.ts';
+import { type Words, wordsIn } from '../words/index.ts';
+import type { Language } from '../words/sentence.ts';
 import { followUp } from './command.ts';
 import type { Origin, Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
@@ -8,6 +16,14 @@ import type { Block, Reply } from './reply.ts';
 
 /** More than this at once is no help to anybody in a hurry. */
 const MOST_SHOWN = 3;
+
+/** What the steps of an emergency already say, so that it is not said again beside them. */
+const CONTAINED: { readonly [Id in EmergencyId]?: readonly EmergencyId[] } = {
+  'hydrogen-sulfide': ['fumes-inhaled'],
+  'hydrogen-from-metal': ['lye-eruption'],
+  'lye-eruption': ['lye-skin'],
+  'lye-skin': ['skin-reaction'],
+};
 
 /**
  * Every free text of a question, each for itself: what a member typed into options, form fields and lines, and the
@@ -29,13 +45,39 @@ export function freeTexts(question: Question): readonly string[] {
   }
 }
 
-/** The emergencies told in any of the texts, most urgent first, each once. */
-export function emergenciesIn(texts: readonly string[]): readonly EmergencyId[] {
-  const told = new Set(texts.flatMap(text => readEmergencies(text).map(({ id }) => id)));
-  return EMERGENCY_IDS.filter(id => told.has(id));
+/** The emergencies told in any of the texts, each once: those told outright before those only in doubt. */
+function readAll(texts: readonly string[]): readonly Emergency[] {
+  const all = texts.map(text => readEmergencies(text));
+  const outright = all.filter(([first]) => first?.inDoubt === false);
+  // One text keeps its own order, by what is likeliest; several are put together by urgency.
+  const [only, ...others] = outright.length > 0 ? outright : all.filter(read => read.length > 0);
+  if (others.length === 0) return only ?? [];
+  const told = [only ?? [], ...others].flat();
+  return EMERGENCY_IDS.flatMap(id => told.find(one => one.id === id) ?? []);
 }
 
-/** What to do, in steps, with the numbers of the member's country where it is known. Shown whole: nothing folds. */
+/** The ids of the emergencies told in any of the texts, in the order in which they are shown. */
+export function emergenciesIn(texts: readonly string[]): readonly EmergencyId[] {
+  return readAll(texts).map(({ id }) => id);
+}
+
+/** The first, which is shown whole, and those of the others that its steps do not cover. */
+function shownOf([first, ...others]: readonly EmergencyId[]): readonly EmergencyId[] {
+  if (first === undefined) return [];
+  return [first, ...others.filter(id => !CONTAINED[first]?.includes(id))].slice(0, MOST_SHOWN);
+}
+
+/**
+ * The language that texts telling of an emergency are clearly written in, else the one given: whoever is in a panic
+ * reads the language they type. Texts that tell of none change nothing.
+ */
+export function languageOfHelp(texts: readonly string[], language: Language): Language {
+  const telling = texts.filter(text => readEmergencies(text).length > 0);
+  return telling.length === 0 ? language : (clearLanguageOf(telling.join('\n')) ?? language);
+}
+
+/** What to do, in steps, with the numbers of the member's country where it is known. Shown whole: nothing folds. Only the first of
+ * the emergencies has its steps; the others are a line each, for two lists are none to somebody in a panic. */
 export function firstAidReply(
   ids: readonly EmergencyId[],
   { say, locale }: { readonly say: Words; readonly locale?: string | undefined },
@@ -48,18 +90,16 @@ export function firstAidReply(
   const poison = help?.poison
     ? firstAid.poison({ number: help.poison, country: help.country })
     : firstAid.anyPoison;
-  const [first = 'lye-skin', ...more] = ids.slice(0, MOST_SHOWN);
-  const rows = (id: EmergencyId, title?: string): Block => ({
-    kind: 'rows',
-    numbered: true,
-    rows: firstAid.steps[id]({ call, poison }),
-    ...(title !== undefined && { title }),
-  });
+  const [first = 'lye-skin', ...more] = shownOf(ids);
+  const steps: Block = { kind: 'rows', numbered: true, rows: firstAid.steps[first]({ call, poison }) };
   return {
     kind: 'reply',
     headline: firstAid.headlines[first],
     data: { emergency: { id: first, also: more, ...(help && { country: help.country }) } },
-    blocks: [rows(first), ...more.map(id => rows(id, firstAid.headlines[id]))],
+    blocks: [
+      steps,
+      ...more.map((id): Block => ({ kind: 'text', text: firstAid.also({ what: firstAid.short[id] }) })),
+    ],
     cautions: [],
   };
 }
@@ -70,11 +110,11 @@ const sealedIds = (ids: readonly EmergencyId[]) => ids.map(id => EMERGENCY_IDS.i
 /** Shows a first aid that one member was given to everyone there. */
 export const shareFirstAid = followUp({
   seenBy: 'group',
-  args: { ids: z.string().regex(/^\d(-\d){0,8}$/) },
-  answer: ({ ids }, { say, locale }) =>
+  args: { ids: z.string().regex(/^\d(-\d){0,8}$/), spoken: z.enum(['en', 'es']) },
+  answer: ({ ids, spoken }, { locale }) =>
     firstAidReply(
       ids.split('-').flatMap(at => EMERGENCY_IDS[Number(at)] ?? []),
-      { say, locale },
+      { say: wordsIn(spoken), locale },
     ),
 });
 
@@ -87,8 +127,10 @@ export async function firstAidFor(
   origin: Origin,
   { say, registry }: { readonly say: Words; readonly registry: CommandRegistry },
 ): Promise<Reply | undefined> {
-  const ids = emergenciesIn(texts);
+  const told = readAll(texts);
+  const ids = told.map(({ id }) => id);
   if (ids.length === 0) return undefined;
+  const inDoubt = told.every(one => one.inDoubt);
   const { channel, locale } = origin;
   if (channel !== undefined) await loadSharing(origin, registry);
   const reply = firstAidReply(ids, { say, locale });
@@ -96,13 +138,14 @@ export async function firstAidFor(
   const canShare = channel !== undefined && registry.nameOf.has(shareFirstAid);
   return {
     ...reply,
-    blocks: [...reply.blocks, misread],
+    ...(inDoubt && { headline: `${say.firstAid.ifHurt} ${reply.headline}` }),
+    blocks: inDoubt ? [misread, ...reply.blocks] : [...reply.blocks, misread],
     ...(canShare && {
       choices: [
         {
           kind: 'button',
           label: say.firstAid.share,
-          follow: shareFirstAid.with({ ids: sealedIds(ids.slice(0, MOST_SHOWN)) }),
+          follow: shareFirstAid.with({ ids: sealedIds(shownOf(ids)), spoken: say.language }),
         },
       ],
     }),

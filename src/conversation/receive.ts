@@ -9,7 +9,7 @@ import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
-import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
+import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
@@ -82,7 +82,7 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
     ...shared,
     services: { ...services, store: readOnce(services.store, 'preference/') },
   };
-  const language = await languageFor(asked, conversation);
+  const language = languageOfHelp(freeTexts(asked), await languageFor(asked, conversation));
   const question = { ...asked, language };
   const [answered, notices] = await Promise.all([
     answerTo(question, conversation),
@@ -181,7 +181,7 @@ export async function firstAidForWords(
   conversation: Conversation,
 ): Promise<Answer | undefined> {
   if (emergenciesIn([words]).length === 0) return undefined;
-  const language = await languageFor(origin, conversation);
+  const language = languageOfHelp([words], await languageFor(origin, conversation));
   const say = wordsIn(language);
   const reply = await firstAidFor([words], origin, { say, registry: conversation.registry });
   return reply && { ...sealed(reply, { ...origin, language }, conversation), language };

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readUsed } from '../../commands/challenge/entering/colourants-used.ts';
+import { firstAidReply } from '../../src/conversation/first-aid.ts';
 import { seal } from '../../src/conversation/follow.ts';
 import { HAZARD_ENTRIES } from '../../src/conversation/hazard-entries.ts';
 import type { Given, Question } from '../../src/conversation/question.ts';
@@ -276,4 +277,100 @@ test('a percent of colour is of the oils and the answer says so, wherever a stre
     const seen = await run('colourant evidence', { item: 'gold mica' }, language);
     expect(JSON.stringify(seen)).toMatch(/1% of oils/);
   }
+});
+
+test('first aid shown in doubt says so first, and how to take it back; told outright it does not', async () => {
+  for (const [language, doubtful, outright] of [
+    [
+      'en',
+      'gran thought it was pudding and ate a spoonful straight from the mould',
+      'lye splashed in my eye',
+    ],
+    ['es', 'la tetera de camping echa espuma gris y quema, adentro tiene soda', 'me salpicó sosa en el ojo'],
+  ] as const) {
+    const say = wordsIn(language);
+    const inDoubt = await firstAidForWords(doubtful, origin(language), conversation);
+    if (inDoubt?.kind !== 'reply') throw new Error('no first aid in doubt');
+    expect(inDoubt.headline.startsWith(say.firstAid.ifHurt)).toBe(true);
+    expect(inDoubt.blocks[0]).toEqual({ kind: 'text', text: say.firstAid.misread });
+    const told = await firstAidForWords(outright, origin(language), conversation);
+    if (told?.kind !== 'reply') throw new Error('no first aid');
+    expect(told.headline).not.toContain(say.firstAid.ifHurt);
+    expect(told.blocks.at(-1)).toEqual({ kind: 'text', text: say.firstAid.misread });
+  }
+});
+
+describe('first aid speaks the language that is typed', () => {
+  const cases = [
+    ['me cayó sosa en el ojo y me quema mucho', 'en', 'es'],
+    ['the lye splashed in my eye and it burns', 'es', 'en'],
+    ['sosa ojo', 'en', 'en'],
+  ] as const;
+  test.each(cases)('%s, from a member set to %s: %s', async (text, set, spoken) => {
+    const headline = wordsIn(spoken).firstAid.headlines['lye-eye'];
+    const note = await firstAidForWords(text, origin(set), conversation);
+    const typed = await run('diagnose', { words: text }, set);
+    for (const answer of [note, typed]) {
+      if (answer?.kind !== 'reply') throw new Error('no first aid');
+      expect(answer.headline).toContain(headline);
+      expect(answer.language).toBe(spoken);
+    }
+    const [choice] = (typed.kind === 'reply' && typed.choices) || [];
+    const pressed: Question = {
+      ...origin(set),
+      kind: 'follow',
+      sealed: choice!.follow,
+      values: [],
+      fields: {},
+    };
+    const shared = await receive(pressed, conversation);
+    expect(shared.kind === 'reply' && shared.headline).toBe(headline);
+  });
+
+  test('words that tell of no emergency change nothing', async () => {
+    const answer = await run('diagnose', { words: 'el jabón tiene manchas en la superficie' }, 'en');
+    expect(answer.language).toBe('en');
+  });
+});
+
+describe('several emergencies at once', () => {
+  const shown = (ids: readonly EmergencyId[], language: Language) => {
+    const { blocks } = firstAidReply(ids, { say: wordsIn(language), locale: 'en-US' });
+    return {
+      lists: blocks.filter(({ kind }) => kind === 'rows').length,
+      lines: blocks.flatMap(block => (block.kind === 'text' ? [block.text] : [])),
+    };
+  };
+
+  test('one list, and a short line for each further one', () => {
+    expect(shown(['lye-eye', 'lye-skin'], 'en')).toEqual({
+      lists: 1,
+      lines: ['Also: lye on skin: running water, 20 minutes.'],
+    });
+    for (const language of languages)
+      for (const first of EMERGENCY_IDS) {
+        const all = shown([first, ...EMERGENCY_IDS.filter(id => id !== first)], language);
+        expect(all.lists).toBe(1);
+        expect(all.lines).toHaveLength(2);
+        for (const line of all.lines) expect(line.length).toBeLessThanOrEqual(90);
+      }
+  });
+
+  test('what the first already says is left out', () => {
+    expect(shown(['lye-eruption', 'lye-skin'], 'en').lines).toEqual([]);
+    expect(shown(['lye-skin', 'skin-reaction'], 'es').lines).toEqual([]);
+    expect(shown(['lye-skin', 'lye-eruption'], 'es').lines).toHaveLength(1);
+  });
+
+  test('in words: the eye in full, the jug in a line', async () => {
+    const words = 'the lye jug is boiling over and it went in my eye';
+    const answer = await run('diagnose', { words });
+    if (answer.kind !== 'reply') throw new Error('no first aid');
+    expect(emergencyOf(answer)).toBe('lye-eye');
+    expect(answer.blocks.filter(({ kind }) => kind === 'rows')).toHaveLength(1);
+    expect(answer.blocks).toContainEqual({
+      kind: 'text',
+      text: 'Also: lye out of control: step back, add nothing.',
+    });
+  });
 });

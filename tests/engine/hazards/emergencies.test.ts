@@ -2,7 +2,12 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { diagnose } from '../../../src/engine/flaws/diagnose.ts';
-import { EMERGENCY_IDS, helpFor, readEmergencies } from '../../../src/engine/hazards/index.ts';
+import {
+  clearLanguageOf,
+  EMERGENCY_IDS,
+  helpFor,
+  readEmergencies,
+} from '../../../src/engine/hazards/index.ts';
 
 type Told = { readonly text: string; readonly id: string; readonly language: string };
 type Quiet = { readonly text: string; readonly why: string };
@@ -129,4 +134,84 @@ test('numbers are those of the country in the locale, and none are guessed', () 
 
 test('the flaws keep their own reading beside it', () => {
   expect(diagnose('blue specks all over, no zap').causes.length).toBeGreaterThan(0);
+});
+
+describe('a third set by another hand, mended on after its one first run', () => {
+  const third = read('emergencies-third.json') as typeof theirs;
+
+  test('first aid is shown for every emergency and every question about first aid', () => {
+    const all = [...third.emergencies, ...third['first-aid-questions']];
+    expect(all).toHaveLength(105);
+    expect(all.filter(({ text }) => firstOf(text) === undefined)).toEqual([]);
+  });
+
+  test('the right one comes first in nearly all', () => {
+    const wrong = third.emergencies.filter(({ text, id }) => firstOf(text) !== id);
+    expect(wrong.length).toBeLessThanOrEqual(2);
+  });
+
+  test('at most two of seventy others raise an alarm', () => {
+    expect(third['no-alarm']).toHaveLength(70);
+    expect(third['no-alarm'].filter(({ text }) => firstOf(text) !== undefined).length).toBeLessThan(3);
+  });
+});
+
+describe('what is only spoken of', () => {
+  test.each([
+    [
+      'not opened yet',
+      'bought my lye today, still sealed, where do I store the caustic soda so no damp gets in',
+    ],
+    ['a question of chemistry', 'just curious, why is galvanised metal still not acceptable with NaOH'],
+    ['a poster', 'para un cartel: por qué no se puede usar zinc con la sosa'],
+    ['the distant past', 'back then my aunt burned her arm with lye, I want her recipe'],
+    ['a shape', 'soap shaped like a big eye and a hand for halloween, how much red in melt and pour'],
+    ['a dictated pronoun', 'is there a lye chart eye always lose mine so eye use the old one'],
+  ])('%s raises no alarm', (_, text) => {
+    expect(readEmergencies(text)).toEqual([]);
+  });
+
+  test.each([
+    ['lye-skin', 'still sealed I thought but the lye leaked on my hand and it burns'],
+    [
+      'hydrogen-from-metal',
+      'just curious, I put the lye in an aluminium pan and it is fizzing and hissing, is that ok',
+    ],
+    ['lye-skin', 'en teoría iba con guantes, la sosa me salpicó la mano y me quema'],
+    ['lye-eye', 'back then it went well but now the lye splashed in my eye'],
+    ['lye-eye', 'lye in eye had goggles off help'],
+    ['lye-eye', 'lye splash eye use water or what'],
+    ['lye-skin', 'soap shaped like a star, the raw batter splashed my arm and it burns'],
+  ])('beside it, harm is still read: %s in %s', (id, text) => {
+    expect(firstOf(text)).toBe(id);
+  });
+
+  test('whatever animal it is, its own first aid comes first', () => {
+    for (const text of [
+      'our canary is wheezing since I mixed the lye beside the cage',
+      'my terrier has swallowed raw soap batter and is drooling',
+      'the tortoise walked through the soda spill and its legs look raw',
+      'la marrana metió la trompa en la soda disuelta y está chillando',
+    ])
+      expect(firstOf(text)).toBe('animal-exposed');
+  });
+});
+
+describe('the language of the words', () => {
+  const sets = ['tune', 'second', 'third', 'own'].map(name => read(`emergencies-${name}.json`));
+  const all: Told[] = sets.flatMap(set => [...set.emergencies, ...(set['first-aid-questions'] ?? [])]);
+
+  test('it is never taken for the other one, and mostly clear', () => {
+    for (const language of ['en', 'es']) {
+      const written = all.filter(one => one.language === language);
+      const clear = written.map(({ text }) => clearLanguageOf(text)).filter(one => one !== undefined);
+      expect(new Set(clear)).toEqual(new Set([language]));
+      expect(clear.length / written.length).toBeGreaterThan(0.85);
+    }
+  });
+
+  test('a word or two, or both languages at once, are not clear', () => {
+    for (const text of ['', 'lye', 'sosa ojo', '🧼', 'constructor', 'the eye, el ojo, my hand, mi mano'])
+      expect(clearLanguageOf(text)).toBeUndefined();
+  });
 });

@@ -16,5 +16,8 @@ export const EMERGENCY_IDS = [
 
 export type EmergencyId = (typeof EMERGENCY_IDS)[number];
 
-/** An emergency read from words, and the words it was read from. */
-export type Emergency = { readonly id: EmergencyId; readonly from: string };
+/**
+ * An emergency read from words, and the words it was read from. `inDoubt`: no sentence tells of it outright, only the
+ * sum of the evidence does.
+ */
+export type Emergency = { readonly id: EmergencyId; readonly from: string; readonly inDoubt: boolean };

@@ -22,7 +22,8 @@ export const EVERYDAY_WORDS: readonly string[] = [
   'safe same some come home dome rome bone done gone stone tone zone cone',
   'scale scales scaled small smell smells smelled smelling spell shell shells still steel sheet short shirt shift',
   'estado estada estados raspa raspar raspo formaron formo formado tomate tomar toma temperatura mejor granulado corner corners splotch splotches seed seeds',
-  'batido batida saltar salado salada salir salido salgo sigue sigo soga sopa solas sola sodio',
+  'traigo traer trae traje batido batida saltar salado salada salir salido salgo sigue sigo soga sopa solas sola sodio',
+  'pupil pupils estan destapado destapada destapar',
   'brillo blando blanda rato plato trato dato pato gasa tasa taza tazas grasa grasas',
 ]
   .join(' ')

@@ -5,13 +5,26 @@ import { compileOver, type Match, matches } from '../../flaws/reading/pattern.ts
 import { polarity, type Reading } from '../../flaws/reading/polarity.ts';
 import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
 import { EMERGENCY_IDS, type Emergency, type EmergencyId } from './emergency.ts';
+import { ABOUT_WORDS } from './evidence/lexicon-about.ts';
+import { WHAT_WORDS } from './evidence/lexicon-what.ts';
+import { WHO_WORDS } from './evidence/lexicon-who.ts';
+import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/weigh.ts';
+import WEIGHTS from './evidence/weights.json' with { type: 'json' };
 import { EMERGENCY_GRAMMAR } from './lexicon-grammar.ts';
 import { HARM_WORDS } from './lexicon-harm.ts';
 import { SCENE_WORDS } from './lexicon-scene.ts';
 import { SCENES, type Scene } from './patterns.ts';
 import { EVERYDAY_WORDS } from './plain.ts';
+import { isIdle, isOnlyNamed, withoutSpokenOf } from './spoken-of.ts';
 
-const LEXICON = { ...HARM_WORDS, ...SCENE_WORDS, ...EMERGENCY_GRAMMAR };
+const LEXICON = {
+  ...HARM_WORDS,
+  ...SCENE_WORDS,
+  ...WHO_WORDS,
+  ...WHAT_WORDS,
+  ...ABOUT_WORDS,
+  ...EMERGENCY_GRAMMAR,
+};
 type Concept = keyof typeof LEXICON;
 type Mention = Mentioned<Concept>;
 
@@ -52,6 +65,14 @@ function putPast(tokens: readonly Token[], all: readonly Mention[], { standing, 
   return { standing: marked, ...rest };
 }
 
+/** What {@link accountsOf} weighs. */
+export type Grounds = {
+  readonly tokens: readonly Token[];
+  readonly mentions: readonly Mention[];
+  readonly reading: Reading;
+  readonly told: readonly { readonly id: EmergencyId; readonly from: number }[];
+};
+
 type Found = {
   readonly tokens: readonly Token[];
   readonly mentions: readonly Mention[];
@@ -61,7 +82,8 @@ type Found = {
 
 function scenesIn(text: string): Found {
   const tokens = tokenise(text);
-  const mentions = withoutSwallowedDenials(reader.mentions(tokens));
+  const all = withoutSwallowedDenials(reader.mentions(tokens));
+  const mentions = withoutSpokenOf(all, tokens);
   const places = new Map<string, { from: number; to: number }[]>();
   const put = (name: string, from: number, to: number) => {
     const all = places.get(name);
@@ -90,24 +112,74 @@ const EMERGENCY_OF: { readonly [One in Scene]: EmergencyId } = {
   rash: 'skin-reaction',
 };
 
+/** Log odds from which evidence alone shows the first aid: one in four is enough where somebody may be hurt. */
+const IN_DOUBT = -1;
+/** Where the words speak of a bar, and of nobody who is hurt or asks for help, only what is likelier than not. */
+const OF_A_BAR = 0;
+const BAR = ['looks', 'finished'];
+const SOMEBODY = ['kin', 'animal', 'pets', 'body', 'limb', 'plea', 'help', 'call', 'flee'];
+/** So much likelier, in log odds, stands before the more urgent. */
+const CLEARLY = 1;
+
 /**
- * The emergencies that a member's words tell of, the most urgent first; none where nothing of the kind is told. English
- * and Spanish, with typos, without punctuation; what is denied or long past is left out, what is only asked about ("what
- * do I do if ...") is not: in doubt the first aid is shown. "False alarm" takes it all back. Never throws; reads the first 5,000 characters.
+ * The emergencies that a member's words tell of; none where nothing of the kind is told. English and Spanish, with
+ * typos, without punctuation; what is denied or long past is left out, what is only asked about ("what do I do if ...")
+ * is not: in doubt the first aid is shown. What patterns tell comes most urgent first, behind what all the evidence
+ * makes much likelier; where no pattern holds, what the evidence makes likely enough, marked `inDoubt`. "False alarm"
+ * takes it all back. Never throws; reads the first 5,000 characters.
  */
 export function readEmergencies(words: string): readonly Emergency[] {
   const text = words.slice(0, LONGEST_WORDS);
   const found = scenesIn(text);
-  const { scenes, tokens, mentions } = found;
-  if (mentions.some(({ concept }) => concept === 'falsealarm')) return [];
-  const told = [...scenes.keys()].filter(scene => !isOvershadowed(scene, found));
-  const quoteOf = (scene: Scene) => {
-    const [first] = scenes.get(scene) ?? [];
-    return first ? text.slice(tokens[first.from]!.start, tokens[first.to - 1]!.end).slice(0, 120) : '';
-  };
-  return told
-    .map(scene => ({ id: EMERGENCY_OF[scene], from: quoteOf(scene) }))
+  if (found.mentions.some(({ concept }) => concept === 'falsealarm') || isIdle(found)) return [];
+  const told = toldIn(text, found);
+  const weighed = weigh(found);
+  if (told.length > 0) return likeliestFirst(told, weighed);
+  const [best, next] = weighed.filter(isLikely);
+  if (!best || (best.id === 'animal-exposed' && isOnlyNamed(best, found))) return [];
+  const likely = next && next.score > 0 && next.score > best.score - CLEARLY ? [best, next] : [best];
+  return likely.map(({ id, at }) => ({ id, from: quote(text, found, at, at + 1), inDoubt: true }));
+}
+
+function isLikely({ score, names }: Weighed): boolean {
+  const isOfBar = BAR.some(name => names.has(name)) && !SOMEBODY.some(name => names.has(name));
+  return score > (isOfBar ? OF_A_BAR : IN_DOUBT);
+}
+
+const quote = (text: string, { tokens }: Found, from: number, to: number) =>
+  text.slice(tokens[from]!.start, tokens[to - 1]!.end).slice(0, 120);
+
+function toldIn(text: string, found: Found): readonly Emergency[] {
+  return [...found.scenes]
+    .filter(([scene]) => !isOvershadowed(scene, found))
+    .map(([scene, [first]]) => ({
+      id: EMERGENCY_OF[scene],
+      from: first ? quote(text, found, first.from, first.to) : '',
+      inDoubt: false,
+    }))
     .toSorted((a, b) => EMERGENCY_IDS.indexOf(a.id) - EMERGENCY_IDS.indexOf(b.id));
+}
+
+/** By all the evidence, the likeliest first; metal that has left its marks on a finished bar is no danger any more. */
+function weigh(found: Found): readonly Weighed[] {
+  const { mentions, reading, told } = groundsOf(found);
+  const isOver = mentions.some(({ concept }) => concept === 'finished');
+  return weighAll(accountsOf(mentions, reading, told), WEIGHTS.weights as Weights).filter(
+    ({ id }) => !(isOver && id === 'hydrogen-from-metal'),
+  );
+}
+
+function likeliestFirst(told: readonly Emergency[], weighed: readonly Weighed[]): readonly Emergency[] {
+  const [best] = weighed;
+  const first = told[0];
+  const scoreOfFirst = weighed.find(({ id }) => id === first?.id)?.score;
+  // Metal in lye foams over too, and an animal coughs and burns as people do; their own first aid says so.
+  const isTold = told.some(({ id }) => id === best?.id);
+  if (best?.id === 'lye-eruption' && first?.id === 'hydrogen-from-metal') return told;
+  if (first?.id === 'animal-exposed' && !isTold) return told;
+  if (!best || !first || scoreOfFirst === undefined || best.score <= scoreOfFirst + CLEARLY) return told;
+  const known = told.find(({ id }) => id === best.id);
+  return [known ?? { ...first, id: best.id }, ...told.filter(({ id }) => id !== best.id)];
 }
 
 /** The scenes of a person, which an animal's own story is not. */
@@ -118,6 +190,8 @@ function isOvershadowed(scene: Scene, { scenes, mentions, reading }: Found): boo
   const near = (concept: Concept, from: number, to: number, by: number) =>
     mentions.some(one => one.concept === concept && one.to > from - by && one.from < to + by);
   const all = scenes.get(scene) ?? [];
+  const isHeld = (concept: Concept) =>
+    mentions.some(one => one.concept === concept && reading.standing[one.to - 1] === 'yes');
   if (OF_PEOPLE.has(scene) && scenes.has('animal'))
     return !all.some(({ from, to }) => near('mine', from, to, 2));
   // Hydrogen sulfide makes eyes run and throats sore; its first aid says what to do for them.
@@ -129,7 +203,22 @@ function isOvershadowed(scene: Scene, { scenes, mentions, reading }: Found): boo
         reading.standing[to - 1] === 'yes' &&
         !near('fume', from, to, 4),
     );
+  // A finished soap that somebody washed with gives a reaction, not a burn by lye.
+  if (scene === 'skin' && scenes.has('rash') && isHeld('used') && isHeld('finished'))
+    return !isHeld('caustic') && !isHeld('raw');
   if (scene === 'metal') return mentions.some(({ concept }) => concept === 'finished');
   if (scene === 'eruption') return scenes.has('metal');
   return false;
+}
+
+const groundsOf = ({ tokens, mentions, reading, scenes }: Found): Grounds => ({
+  tokens,
+  mentions,
+  reading,
+  told: [...scenes].flatMap(([scene, all]) => all.map(({ from }) => ({ id: EMERGENCY_OF[scene], from }))),
+});
+
+/** What was read in a text, for weighing: its ideas, how they are meant, and where patterns held. */
+export function groundsIn(words: string): Grounds {
+  return groundsOf(scenesIn(words.slice(0, LONGEST_WORDS)));
 }
