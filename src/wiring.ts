@@ -1,5 +1,4 @@
-import { mkdir, rm } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { rm } from 'node:fs/promises';
 import { pino } from 'pino';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
@@ -10,6 +9,7 @@ import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
 import { openStore } from './records/open.ts';
+import { onSetAside } from './records/set-aside.ts';
 import { signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
 import { openWorkers } from './workers/workers.ts';
@@ -28,9 +28,10 @@ async function openConversation(
   checkDue?: () => void,
 ): Promise<Conversation> {
   const { TINTMOOT_STORE: address, TINTMOOT_SIGNING_KEY: given } = environment;
-  const [, path] = /^sqlite:(?!:memory:)(.+)$/.exec(address) ?? [];
-  if (path) await mkdir(dirname(path), { recursive: true });
   const store = await openStore(address);
+  onSetAside(({ kind, key, failure }) =>
+    log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside'),
+  );
   return {
     registry: await readCommands(COMMANDS),
     services: { store, workers: openWorkers(), checkDue },

@@ -4,6 +4,7 @@ import { choice, picture, text, whole, yesNo } from '../../src/conversation/opti
 import { parseColour } from '../../src/engine/quantities/colour.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
 import { matchReply, targetOf } from './answer.ts';
 import { matchFollowUps } from './follow-ups.ts';
 import { matchPhoto, matchPhotoFollowUps } from './photo.ts';
@@ -67,6 +68,8 @@ export default command(
       }).optional(),
     },
     completes: { base: (typed: string, { say }: Context) => suggestBases(typed, say) },
+    // From an empty shelf the catalogue stands in; what is on it and in no recipe is named as well.
+    namesJar: async ({ from }, { shelf }) => from !== 'catalogue' && (await listShelf(shelf)).length > 0,
     async answer({ target, photo, portion, from, most, base, gel }, context) {
       const asked = {
         portion: portion?.trim() ?? context.say.match.oneCup,

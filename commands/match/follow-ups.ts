@@ -60,7 +60,8 @@ const take = followUp({
 
 /** How to wet and blend a recipe: its doses as `/dose` tells them. */
 const dose = followUp({
-  seenBy: 'group',
+  // It may name jars of the asker's.
+  seenBy: 'asker',
   args: recipeId,
   async answer(args, context): Promise<Reply> {
     const { say, store, asker } = context;

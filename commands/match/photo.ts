@@ -11,7 +11,8 @@ import { matchReply } from './answer.ts';
 
 /** Which of a photo's colours is wanted: the number comes from a menu, which nobody signed. */
 const pick = followUp({
-  seenBy: 'group',
+  // The recipe may name jars of the asker's.
+  seenBy: 'asker',
   pace: 'slow',
   args: { match: z.string() },
   async answer({ match }, context, { values }): Promise<Reply> {

@@ -102,7 +102,13 @@ export default commandGroup(
       seenBy: 'asker',
       options: {},
       async answer(_asked, context) {
-        return shelfReply(await shelf.listShelf(context.shelf), context.say);
+        const reply = shelfReply(await shelf.listShelf(context.shelf), context.say);
+        const count = await shelf.setAsideOn(context.shelf);
+        if (count === 0) return reply;
+        return {
+          ...reply,
+          blocks: [...reply.blocks, { kind: 'text', text: context.say.privacy.jarsSetAside({ count }) }],
+        };
       },
     }),
     show: action({

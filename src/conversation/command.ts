@@ -14,6 +14,12 @@ export type SeenBy = 'asker' | 'group';
 export type Pace = 'quick' | 'slow';
 export type Access = 'member' | 'steward';
 
+/**
+ * Whether the answer to what was given would name a jar of the asker's: it is then shown to them only, unless they
+ * said that the group may know. Asked before the answer, for what the group sees.
+ */
+type NamesJar = { namesJar?(given: Given, context: Context): Promise<boolean> };
+
 /** How an answer appears, known before it exists. */
 export type ResponseMode = { readonly seenBy: SeenBy; readonly pace: Pace; readonly access: Access };
 
@@ -22,14 +28,15 @@ type Completer = (typed: string, context: Context) => readonly Suggestion[] | Pr
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = ResponseMode & {
-  readonly purpose: Phrase;
-  readonly options: readonly DeclaredOption[];
-  /** Validates what was given and answers. Throws a Refusal for every expected "no". */
-  take(given: Given, context: Context): Promise<Reply | Form>;
-  /** At most 25 suggestions for an option being typed; none when it does not complete. */
-  complete(option: string, typed: string, context: Context): Promise<readonly Suggestion[]>;
-};
+export type Action = ResponseMode &
+  NamesJar & {
+    readonly purpose: Phrase;
+    readonly options: readonly DeclaredOption[];
+    /** Validates what was given and answers. Throws a Refusal for every expected "no". */
+    take(given: Given, context: Context): Promise<Reply | Form>;
+    /** At most 25 suggestions for an option being typed; none when it does not complete. */
+    complete(option: string, typed: string, context: Context): Promise<readonly Suggestion[]>;
+  };
 
 /** Declares an action. `options` are zod schemas made by the builders of `option.ts`. */
 export function action<Shape extends z.core.$ZodLooseShape>(declared: {
@@ -39,8 +46,10 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly access?: Access;
   readonly options: Shape;
   readonly completes?: { readonly [Name in keyof Shape]?: Completer };
+  namesJar?(asked: z.output<z.ZodObject<Shape>>, context: Context): boolean | Promise<boolean>;
   answer(asked: z.output<z.ZodObject<Shape>>, context: Context): Answered;
 }): Action {
+  const { namesJar } = declared;
   const schema = z.object(declared.options);
   const completes: Readonly<Record<string, Completer | undefined>> = declared.completes ?? {};
   const options = declaredOptions(schema, new Set(Object.keys(completes)));
@@ -50,6 +59,10 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     pace: declared.pace ?? 'quick',
     access: declared.access ?? 'member',
     options,
+    ...(namesJar && {
+      namesJar: async (given: Given, context: Context) =>
+        await namesJar(validOptions(schema, options, given), context),
+    }),
     async take(given, context) {
       return declared.answer(validOptions(schema, options, given), context);
     },

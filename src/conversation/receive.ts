@@ -4,9 +4,10 @@ import { preferencesOf } from '../records/preferences.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import { isAction, type ResponseMode, type Suggestion } from './command.ts';
+import { isAction, type ResponseMode, type SeenBy, type Suggestion } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
+import { checkLegible, isShort } from './legible.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
@@ -35,6 +36,8 @@ type Task = ResponseMode & {
   readonly replaces: boolean;
   readonly idempotencyKey: string;
   run(context: Context): Promise<Reply | Form> | Reply | Form;
+  /** Whether the answer would name a jar of the asker's. */
+  namesOwnJar?(context: Context): Promise<boolean>;
 };
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
@@ -47,6 +50,27 @@ export function responseModeOf(
   } catch {
     return { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false };
   }
+}
+
+/** The store that does not say in this time (ms) whether a jar is named leaves the answer to the asker alone. */
+const LOOKED_FOR = 1_000;
+
+/** Who sees the answer: of what the group sees, the asker alone where a jar of theirs is named and they keep those to themselves. */
+export async function seenByOf(question: Question, conversation: Conversation): Promise<SeenBy> {
+  if (responseModeOf(question, conversation).seenBy === 'asker') return 'asker';
+  const { promise: late, resolve } = Promise.withResolvers<SeenBy>();
+  const timer = setTimeout(resolve, LOOKED_FOR, 'asker');
+  const looked = visibilityOf(question, conversation).catch((): SeenBy => 'asker');
+  return await Promise.race([looked, late]).finally(() => clearTimeout(timer));
+}
+
+async function visibilityOf(question: Question, conversation: Conversation): Promise<SeenBy> {
+  checkLegible(question);
+  const task = findTask(question, conversation);
+  if (!task.namesOwnJar) return 'group';
+  const context = contextOf(question, conversation, task.idempotencyKey);
+  const { jars } = await preferencesOf(context.store, context.asker.id);
+  return jars === 'shown' || !(await task.namesOwnJar(context)) ? 'group' : 'asker';
 }
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
@@ -64,6 +88,7 @@ async function languageFor({ asker, language }: Origin, { services }: Conversati
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
+    checkLegible(question);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.idempotencyKey);
     if (task.access === 'steward') await requireSteward(context);
@@ -83,7 +108,7 @@ export async function suggest(
   conversation: Conversation,
 ): Promise<readonly Suggestion[]> {
   const action = conversation.registry.actions.get(question.path.join(' '));
-  if (!action) return [];
+  if (!action || !isShort(question.typed)) return [];
   try {
     const context = contextOf(question, conversation, question.id);
     return await action.complete(question.option, question.typed, context);
@@ -128,6 +153,9 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
         replaces: false,
         idempotencyKey: question.id,
         run: context => found.take(question.given, context),
+        ...(found.namesJar && {
+          namesOwnJar: async (context: Context) => (await found.namesJar?.(question.given, context)) ?? false,
+        }),
       };
     }
     case 'follow': {

@@ -1,6 +1,6 @@
 import { type AutocompleteInteraction, DiscordAPIError, MessageFlags } from 'discord.js';
 import type { Question } from '../conversation/question.ts';
-import { type Conversation, receive, responseModeOf, suggest } from '../conversation/receive.ts';
+import { type Conversation, receive, responseModeOf, seenByOf, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
 import { modalOf } from './form.ts';
@@ -26,8 +26,8 @@ export async function respond(
   question: Question,
   conversation: Conversation,
 ): Promise<void> {
-  const { seenBy, pace, replaces } = responseModeOf(question, conversation);
-  const onlyAsker = seenBy === 'asker';
+  const { pace, replaces } = responseModeOf(question, conversation);
+  const onlyAsker = (await seenByOf(question, conversation)) === 'asker';
   const replacing = replaces && interaction.isMessageComponent();
   const answering = receive(question, conversation);
   const inTime = pace === 'quick' && (await settlesWithin(answering, ANNOUNCE_AFTER_MS));

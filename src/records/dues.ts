@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { dueBy, dueKey } from './keys.ts';
-import { moment, read, recordKind, written } from './record.ts';
+import { moment, readable, recordKind, written } from './record.ts';
 import { drop, everything, put, type Store, type Write } from './store.ts';
 
 /** Something to do at a time, for a group. `what` says what, `id` for which record. */
@@ -16,8 +16,8 @@ export const putDue = (due: Due): Write => put(keyOf(due), written(dueKind, due)
 /** Strikes something off: the last thing to do about it. */
 export const dropDue = (due: Due): Write => drop(keyOf(due));
 
-/** All that is due by now, the earliest first, of every group. */
+/** All that is due by now, the earliest first, of every group. One that does not read is set aside. */
 export async function duesBy(store: Store, now: Date): Promise<readonly Due[]> {
   const entries = await everything(store, dueBy(now));
-  return entries.map(({ key, value }) => read(dueKind, key, value));
+  return readable(dueKind, entries).map(({ fields }) => fields);
 }

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { groupShelf, groupShelves, under } from './keys.ts';
-import { read, recordKind, written } from './record.ts';
+import { readable, recordKind, written } from './record.ts';
 import { listShelf } from './shelf/index.ts';
 import type { ShelfItem } from './shelf/shelf.ts';
 import { everything, put, type Store, type Write } from './store.ts';
@@ -17,7 +17,7 @@ export const noteShelf = (group: string, member: string): Write =>
 /** The shelves of the members of a group, without saying whose they are; empty ones are left out. */
 export async function sharedShelves(store: Store, group: string): Promise<readonly (readonly ShelfItem[])[]> {
   const entries = await everything(store, under(groupShelves(group)));
-  const members = entries.map(({ key, value }) => read(shelfInGroup, key, value).member);
+  const members = readable(shelfInGroup, entries).map(({ fields }) => fields.member);
   const shelves = await Promise.all(members.map(member => listShelf({ store, member })));
   return shelves.filter(items => items.length > 0);
 }

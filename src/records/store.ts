@@ -10,12 +10,15 @@ export type CommitResult = { readonly done: true } | { readonly done: false; rea
 
 export type Entry = { readonly key: string; readonly value: unknown };
 
+/** Stands for a stored text that is no record at all: `read` rejects it, and it is never mistaken for absent. */
+export class Unreadable {}
+
 /** Keys from `from` up to, but not including, `to`, in the byte order of the key. */
 export type Span = { readonly from: string; readonly to: string };
 
 /**
- * What is remembered. Strict: a read that fails, or finds something it cannot make sense of, rejects with a
- * `StoreFailure`; `undefined` means that nothing is there and never anything else. A commit that rejects with
+ * What is remembered. Strict: a read that fails rejects with a `StoreFailure`; `undefined` means that nothing is there
+ * and never anything else, and what is there but cannot be made sense of is {@link Unreadable}, its neighbours are not. A commit that rejects with
  * `saved: 'no'` left the store as it was.
  *
  * Values are plain JSON. Keys are made by `keys.ts` and nowhere else.

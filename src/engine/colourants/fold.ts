@@ -1,15 +1,20 @@
 /** British spellings for what members write either way, after accents are folded. */
-const spellings: Readonly<Record<string, string>> = {
-  color: 'colour',
-  colored: 'coloured',
-  colorant: 'colourant',
-  gray: 'grey',
-  aluminum: 'aluminium',
-  glycerine: 'glycerin',
-  sulfate: 'sulphate',
-  moulded: 'molded',
-  titaniumdioxide: 'titanium dioxide',
-};
+const spellings: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    color: 'colour',
+    colored: 'coloured',
+    colorant: 'colourant',
+    gray: 'grey',
+    aluminum: 'aluminium',
+    glycerine: 'glycerin',
+    sulfate: 'sulphate',
+    moulded: 'molded',
+    titaniumdioxide: 'titanium dioxide',
+  }),
+);
+
+/** More than any name or list holds, UTF-16 units, before and after compatibility characters are spelled out. */
+const LONGEST = 6_000;
 
 /** Words that say nothing about which colourant is meant, in either language. */
 const fillers = new Set(
@@ -20,10 +25,10 @@ const fillers = new Set(
 
 /** One word without accents, in one spelling, in the singular. */
 function foldWord(word: string): string {
-  const spelt = spellings[word] ?? word;
+  const spelt = spellings.get(word) ?? word;
   const plural = spelt.length > 3 && spelt.endsWith('s') && !/(?:ss|us|is)$/.test(spelt);
   const singular = plural ? spelt.slice(0, -1) : spelt;
-  return spellings[singular] ?? singular;
+  return spellings.get(singular) ?? singular;
 }
 
 /**
@@ -32,7 +37,9 @@ function foldWord(word: string): string {
  */
 export function foldedWords(text: string): readonly string[] {
   const plain = text
+    .slice(0, LONGEST)
     .normalize('NFKD')
+    .slice(0, LONGEST)
     .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^\p{L}\p{N}:]+/gu, ' ')

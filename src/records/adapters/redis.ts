@@ -1,5 +1,5 @@
 import { ClientOfflineError, createClient, ErrorReply } from '@redis/client';
-import { StoreFailure } from '../failure.ts';
+import { anonymous, StoreFailure } from '../failure.ts';
 import type { CommitResult } from '../store.ts';
 import { RecordAdapter, type TextEntry, type TextWrite } from './adapter.ts';
 
@@ -95,7 +95,7 @@ export class RedisAdapter extends RecordAdapter {
         if (index % 2 === 1) return [];
         const text = flat[index + 1];
         if (typeof text !== 'string')
-          throw new StoreFailure('corrupt', 'read', `${key}: listed but not there`);
+          throw new StoreFailure('corrupt', 'read', `${anonymous(String(key))}: listed but not there`);
         return [[String(key), text]];
       });
     });

@@ -15,6 +15,7 @@ import { flawsRefusals } from './flaws.ts';
 import { frontsRefusals } from './fronts.ts';
 import { mixingRefusals } from './mixing.ts';
 import { photoRefusals } from './photo.ts';
+import { privacyRefusals } from './privacy.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 
@@ -38,6 +39,7 @@ export { calibrating, match, preview } from './mixing.ts';
 export { page } from './page.ts';
 export { photo } from './photo.ts';
 export { prefer } from './prefer.ts';
+export { privacy } from './privacy.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
@@ -59,6 +61,7 @@ export const refusals: RefusalSentences = {
   ...mixingRefusals,
   ...photoRefusals,
   ...planRefusals,
+  ...privacyRefusals,
   ...quantitiesRefusals,
   ...shelfRefusals,
 };

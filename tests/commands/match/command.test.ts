@@ -108,7 +108,9 @@ describe('/match from a shelf', () => {
   });
 
   test('another member’s press takes nothing', async () => {
+    await room.member.run('/prefer', { jars: 'shown' });
     const answer = await match({ target: '#8a78b8' });
+    await room.member.run('/prefer', { jars: 'private' });
     const take = answer.controls.find(({ label }) => label === '1: take it off my shelf');
     expect((await room.steward.press(answer, take?.customId ?? '')).text).toContain('somebody else');
   });
