@@ -92,7 +92,7 @@ export default commandGroup(
           ...(asked.pigment !== undefined && { pigmentFraction: asked.pigment / 100 }),
         };
         // First, since a noted shelf that stays empty harms nobody.
-        await context.store.commit([noteShelf(context.group, context.asker.id)]);
+        await context.store.commit(noteShelf(context.group, context.asker.id, new Date(context.at)));
         const outcome = await shelf.addItem(context.shelf, wanted, context.change);
         return addedReply(found, outcome, context.say);
       },

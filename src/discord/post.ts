@@ -8,6 +8,9 @@ import { payloadOf } from './render.ts';
 /** Unknown channel, guild or message; no access to it; no permission there: trying again changes nothing. */
 const BARRED: ReadonlySet<number | string> = new Set([10_003, 10_004, 10_008, 50_001, 50_013]);
 
+/** Unknown member, unknown user: they left, or their account is gone. */
+const GONE: ReadonlySet<number | string> = new Set([10_007, 10_013]);
+
 /** Tells groups in their channels what nobody has just asked for. */
 export function discordOutbox(client: Client, conversation: Conversation, now: () => number): Outbox {
   const messageOf = ({ group, language }: Place, reply: Reply) => {
@@ -23,6 +26,17 @@ export function discordOutbox(client: Client, conversation: Conversation, now: (
   return {
     // A client knows the groups of its own shards only.
     serves: group => client.guilds.cache.has(group),
+    async hasMember(group, member) {
+      const guild = client.guilds.cache.get(group);
+      if (!guild) throw new Error('a group of another process');
+      try {
+        await guild.members.fetch({ user: member, force: true });
+        return true;
+      } catch (error) {
+        if (error instanceof DiscordAPIError && GONE.has(error.code)) return false;
+        throw error;
+      }
+    },
     post: (place, reply, nonce) =>
       unlessBarred(async () => {
         const channel = await sendable(client, place.channel);

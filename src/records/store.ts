@@ -52,12 +52,22 @@ export const drop = (key: string): Write => ({ kind: 'drop', key });
 /** Every entry of a span, read page by page so that no answer of the store grows without bound. */
 export async function everything(store: Store, span: Span, pageSize = 500): Promise<readonly Entry[]> {
   const entries: Entry[] = [];
+  for await (const page of pages(store, span, pageSize)) entries.push(...page);
+  return entries;
+}
+
+/** The entries of a span page by page, for those too many to hold. */
+export async function* pages(
+  store: Pick<Store, 'range'>,
+  span: Span,
+  pageSize = 500,
+): AsyncGenerator<readonly Entry[]> {
   let from = span.from;
   while (true) {
     const page = await store.range(from, span.to, pageSize);
-    entries.push(...page);
+    if (page.length > 0) yield page;
     const last = page.at(-1);
-    if (last === undefined || page.length < pageSize) return entries;
+    if (last === undefined || page.length < pageSize) return;
     // '-' is the lowest character a key may hold, so nothing lies between a key and the key with it appended.
     from = `${last.key}-`;
   }

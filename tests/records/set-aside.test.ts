@@ -30,7 +30,7 @@ async function shelfWithBadJar(member: string) {
 describe('one unreadable record', () => {
   it('leaves the rest of its owner’s shelf, and of the group’s, as it was', async () => {
     const shelf = await shelfWithBadJar('7');
-    await store.commit([noteShelf('g', '7')]);
+    await store.commit(noteShelf('g', '7', new Date()));
     expect((await listShelf(shelf)).map(({ name }) => name)).toEqual(['Moss']);
     expect((await findItem(shelf, 'moss')).name).toBe('Moss');
     expect((await useItem(shelf, 'Moss', 5, change('c3'))).left).toBe(15);

@@ -55,8 +55,16 @@ export async function changeAllOnce(
   throw new StoreFailure('busy', 'write', `${anonymous(keys[0] ?? '')}: other changes kept coming between`);
 }
 
-const kept = ({ change, left, lowAt, ...rest }: Planned['outcome']): RecordOf<typeof idempotencyKind> => ({
+/** What a removed jar was called is not kept. */
+const kept = ({
+  change,
+  left,
+  lowAt,
+  name,
+  ...rest
+}: Planned['outcome']): RecordOf<typeof idempotencyKind> => ({
   ...rest,
+  name: rest.action === 'remove' ? '' : name,
   change: change === undefined ? undefined : toMilligrams(change),
   left: left === undefined ? undefined : toMilligrams(left),
   lowAt: lowAt === undefined ? undefined : toMilligrams(lowAt),
