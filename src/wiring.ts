@@ -1,5 +1,6 @@
 import { rm } from 'node:fs/promises';
 import { pino } from 'pino';
+import { isBackupMode, runBackup } from './backup.ts';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
 import { readCommands } from './conversation/registry.ts';
@@ -10,7 +11,7 @@ import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
 import { openStore } from './records/open.ts';
 import { onSetAside } from './records/set-aside.ts';
-import { signingKeyOf } from './records/signing-key.ts';
+import { signingKeyFile, signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
 import { openWorkers } from './workers/workers.ts';
 
@@ -35,7 +36,7 @@ async function openConversation(
   return {
     registry: await readCommands(COMMANDS),
     services: { store, workers: openWorkers(), checkDue },
-    key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store),
+    key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store, signingKeyFile(address)),
     onFault: (fault, reference) => {
       const { name, message, stack } = fault as Error;
       log.error({ reference, name, message, stack }, 'a question was not answered');
@@ -172,6 +173,11 @@ const toldToStop = () =>
 async function dispatch([mode, ...rest]: readonly string[]): Promise<number> {
   const environment = readEnvironment(process.env);
   if (mode === 'ask') return await ask(environment, rest);
+  if (isBackupMode(mode)) {
+    const say = wordsIn(languageOf(process.env.LANG ?? ''));
+    process.stdout.write(`${await runBackup(mode, rest, { store: environment.TINTMOOT_STORE, say })}\n`);
+    return 0;
+  }
   if (mode === 'register') return await registerCommands(environment);
   if (mode === 'demo') return await demo(environment, rest);
   const token = environment.DISCORD_TOKEN;

@@ -113,6 +113,11 @@ export const calibrationBy = (
 /** The key that follow-ups are signed with. */
 export const signingKey = () => key('meta', 'signing-key');
 
+/** In which format the store as a whole is. */
+export const formatKey = () => key('meta', 'format');
+/** That a store is being filled from a backup or another store. */
+export const fillingKey = () => key('meta', 'filling');
+
 // A group.
 /** What the stewards of a group have set. */
 export const groupSettingsKey = (group: string) => key('group', group, 'settings');

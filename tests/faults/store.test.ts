@@ -123,7 +123,10 @@ describe('with the storage gone', () => {
     ['an item is not unknown', () => showItem(shelf, 'blue')],
     ['preferences are not the usual ones', () => preferencesOf(shelf.store, shelf.member)],
     ['a preference is not set', () => prefer(shelf.store, shelf.member, { spoons: 'us' })],
-    ['no signing key is made up', () => signingKeyOf(shelf.store)],
+    [
+      'no signing key is made up',
+      () => signingKeyOf(shelf.store, join(tmpdir(), 'no-such-folder', 'signing-key')),
+    ],
   ])('%s: it rejects', async (_, work) => {
     expect(await failure(work())).toBeInstanceOf(StoreFailure);
   });

@@ -38,6 +38,14 @@ describe('one unreadable record', () => {
     expect((await sharedShelves(store, 'g')).flat().map(({ name }) => name)).toEqual(['Moss']);
   });
 
+  it('keeps its name from another jar, in one sentence and at once', async () => {
+    const shelf = await shelfWithBadJar('6');
+    await expect(addItem(shelf, jar('dusk'), change('c9'))).rejects.toMatchObject({
+      id: 'shelf-name-set-aside',
+    });
+    expect((await addItem(shelf, jar('Dawn'), change('c10'))).name).toBe('Dawn');
+  });
+
   it('of a fact sets its jar aside whole: an answer without its dish test would be another answer', async () => {
     const shelf = { store, member: '8' };
     await addItem(shelf, jar('Dusk'), change('c1'));

@@ -1,37 +1,14 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { preference, shelfItem, signingKey } from '../../src/records/keys.ts';
+import { preference, shelfItem } from '../../src/records/keys.ts';
 import { openStore } from '../../src/records/open.ts';
 import { prefer, preferencesOf, usualPreferences } from '../../src/records/preferences.ts';
 import { addItem, listShelf, setAsideOn } from '../../src/records/shelf/index.ts';
-import { signingKeyOf } from '../../src/records/signing-key.ts';
 import { put, type Store } from '../../src/records/store.ts';
 
 let store: Store;
 beforeAll(async () => {
   store = await openStore('sqlite::memory:');
   return () => store.close();
-});
-
-describe('the signing key', () => {
-  it('is one for all who ask, at once or later', async () => {
-    const keys = await Promise.all(Array.from({ length: 8 }, () => signingKeyOf(store)));
-    const later = await signingKeyOf(store);
-    expect(later).toHaveLength(32);
-    for (const key of keys) expect(Buffer.compare(key, later)).toBe(0);
-  });
-
-  it('differs from store to store', async () => {
-    const other = await openStore('sqlite::memory:');
-    expect(Buffer.compare(await signingKeyOf(other), await signingKeyOf(store))).not.toBe(0);
-    await other.close();
-  });
-
-  it('that cannot be read is a failure, not a new key: every button would die', async () => {
-    const spoilt = await openStore('sqlite::memory:');
-    await spoilt.commit([put(signingKey(), { v: 1, key: 'short' })]);
-    await expect(signingKeyOf(spoilt)).rejects.toMatchObject({ kind: 'corrupt' });
-    await spoilt.close();
-  });
 });
 
 describe('preferences', () => {

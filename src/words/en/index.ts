@@ -1,4 +1,5 @@
 import type { RefusalSentences } from '../sentence.ts';
+import { backupRefusals } from './backup.ts';
 import { batchRefusals } from './batch/batch.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
@@ -19,6 +20,7 @@ import { privacyRefusals } from './privacy.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 
+export { backup } from './backup.ts';
 export { batch } from './batch/batch.ts';
 export { heat } from './batch/heat.ts';
 export { plan, recipes } from './batch/plan.ts';
@@ -45,6 +47,7 @@ export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
 
 export const refusals: RefusalSentences = {
+  ...backupRefusals,
   ...batchRefusals,
   ...challengeStepsRefusals,
   ...challengesRefusals,

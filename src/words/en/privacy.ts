@@ -44,8 +44,10 @@ export const privacy = {
     `${v.count === 1 ? 'One jar' : `${v.count} jars`} of yours can’t be read just now and stays out of every answer; nothing else is touched. Tell whoever runs me.`,
 };
 
-export type PrivacyReason = 'text-too-long';
+export type PrivacyReason = 'shelf-name-set-aside' | 'text-too-long';
 
 export const privacyRefusals: Pick<RefusalSentences, PrivacyReason> = {
+  'shelf-name-set-aside': ({ name }) =>
+    `A jar called “${name}” is on your shelf but can’t be read just now: take another name, or tell whoever runs me.`,
   'text-too-long': ({ most }) => `That text is too long: at most ${most} plain characters fit.`,
 };

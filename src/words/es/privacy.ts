@@ -44,6 +44,8 @@ export const privacy: typeof en = {
 };
 
 export const privacyRefusals: Pick<RefusalSentences, PrivacyReason> = {
+  'shelf-name-set-aside': ({ name }) =>
+    `Hay un bote «${name}» en tu estantería, pero ahora no se puede leer: usa otro nombre o avisa a quien me mantiene.`,
   'text-too-long': ({ most }) =>
     `Ese texto es demasiado largo: caben como mucho ${most} caracteres normales.`,
 };
