@@ -31,9 +31,9 @@ const known = ['sqlite:PATH', 'sqlite::memory:', 'redis://HOST', 'rediss://HOST'
 
 /**
  * Opens the store that an address names: `sqlite:PATH`, `sqlite::memory:`, `redis://...`, `postgres://...`.
- * Refuses an unknown scheme, naming those that work; rejects with a `StoreFailure` if it cannot be reached.
+ * `patience` is how long one call may take, ms; 2 s unless said. Refuses an unknown scheme, naming those that work; rejects with a `StoreFailure` if it cannot be reached.
  */
-export async function openStore(address: string): Promise<Store> {
+export async function openStore(address: string, patience?: number): Promise<Store> {
   const scheme = Object.keys(openers).find(
     start => address.startsWith(start) && address.length > start.length,
   );
@@ -42,7 +42,7 @@ export async function openStore(address: string): Promise<Store> {
     // Never more than the scheme: what follows may hold a password.
     return refuse('store-scheme-unknown', { address: address.split(':')[0] ?? '', known });
   }
-  const store = new StrictStore(await opener(address));
+  const store = new StrictStore(await opener(address), patience);
   try {
     await checkFormat(store);
   } catch (error) {

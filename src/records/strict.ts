@@ -44,8 +44,12 @@ export class StrictStore implements Store {
   readonly #inFlight = new Set<Promise<unknown>>();
   #closing: Promise<void> | undefined;
 
-  constructor(adapter: RecordAdapter) {
+  readonly #patience: number;
+
+  /** `patience` is how long a call may take, ms: whoever asked is then told that the records cannot be reached. */
+  constructor(adapter: RecordAdapter, patience = 2_000) {
     this.#adapter = adapter;
+    this.#patience = patience;
     this.#keyv = new Keyv({ store: adapter, serialization: envelope });
   }
 
@@ -91,7 +95,7 @@ export class StrictStore implements Store {
     if (this.#closing) return Promise.reject(new StoreFailure('closed', during, 'the store is closed'));
     const running = work().finally(() => this.#inFlight.delete(running));
     this.#inFlight.add(running);
-    return running;
+    return inTime(running, this.#patience, during);
   }
 
   async #encode(write: Write): Promise<TextWrite> {
@@ -118,6 +122,17 @@ export class StrictStore implements Store {
       return new Unreadable();
     }
   }
+}
+
+/** The same, or a failure once it has taken too long: a write may then be done after all. */
+function inTime<T>(work: Promise<T>, ms: number, during: 'read' | 'write'): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => {
+      const saved = during === 'write' ? 'unknown' : 'no';
+      reject(new StoreFailure('unreachable', during, `no answer in ${ms} ms`, { saved }));
+    }, ms);
+    work.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
 }
 
 function checkKeys(keys: readonly string[], during: 'read' | 'write'): void {

@@ -14,6 +14,9 @@ declare module '../../engine/refusal.ts' {
   }
 }
 
+/** Nobody waits at the other end: many records at once may take their time, ms. */
+const PATIENCE = 120_000;
+
 const sqliteFile = (address: string): string | undefined => /^sqlite:(.+)$/.exec(address)?.[1];
 
 /**
@@ -71,7 +74,7 @@ async function within<Result>(
   address: string,
   work: (store: Awaited<ReturnType<typeof openStore>>) => Promise<Result>,
 ): Promise<Result> {
-  const store = await openStore(address);
+  const store = await openStore(address, PATIENCE);
   try {
     return await work(store);
   } finally {
