@@ -46,7 +46,7 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly access?: Access;
   readonly options: Shape;
   readonly completes?: { readonly [Name in keyof Shape]?: Completer };
-  namesJar?(asked: z.output<z.ZodObject<Shape>>, context: Context): boolean | Promise<boolean>;
+  readonly namesJar?: (asked: z.output<z.ZodObject<Shape>>, context: Context) => boolean | Promise<boolean>;
   answer(asked: z.output<z.ZodObject<Shape>>, context: Context): Answered;
 }): Action {
   const { namesJar } = declared;

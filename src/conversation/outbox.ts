@@ -12,7 +12,7 @@ export interface Outbox {
   /** True when this process is the one that speaks to the group: its shard, where there are several. */
   serves(group: string): boolean;
   /** Whether somebody is in a group; rejects when that cannot be told just now. Absent where nobody leaves. */
-  hasMember?(group: string, member: string): Promise<boolean>;
+  readonly hasMember?: (group: string, member: string) => Promise<boolean>;
   /**
    * Posts a reply. A nonce (at most 25 characters) used twice within minutes posts once and gives the same
    * message. Gives `barred` when the channel is gone or closed to us, which no second try would change; rejects

@@ -12,7 +12,7 @@ const kind = recordKind(
     zone: z.string().optional(),
   },
   // The first stated its version under another name.
-  [({ version: _, ...settings }) => settings],
+  [({ version: _version, ...settings }) => settings],
 );
 
 /** What the stewards of a group have set. */

@@ -58,7 +58,7 @@ function question(path: string, options: readonly DeclaredOption[], text: string
 const INHERITED = ['constructor', 'toString', 'valueOf', 'hasOwnProperty', '__proto__', 'isPrototypeOf'];
 
 describe('words that every object answers to', () => {
-  test.each(actions)('/%s takes them for words', { timeout: 60_000 }, async (path, { options, complete }) => {
+  test.each(actions)('/%s takes them for words', { timeout: 60_000 }, async (path, { options }) => {
     faults.length = 0;
     for (const word of INHERITED)
       for (const text of [word, `${word} 20 g`, `${word} pastel`, `2 ${word}`, `#${word}`]) {
@@ -69,7 +69,6 @@ describe('words that every object answers to', () => {
             conversation,
           );
       }
-    expect(complete).toBeTypeOf('function');
     expect(faults).toEqual([]);
   });
 });
@@ -107,7 +106,10 @@ describe('any 6,000 characters', () => {
         const times = [];
         for (let round = 0; round < 3; round += 1)
           times.push(await cpuOf(() => receive(question(path, options, text), conversation)));
-        expect(Math.min(...times), JSON.stringify(text.slice(0, 4))).toBeLessThan(50);
+        expect({ text: text.slice(0, 4), slow: Math.min(...times) >= 50 }).toEqual({
+          text: text.slice(0, 4),
+          slow: false,
+        });
       }
     },
   );
@@ -125,7 +127,7 @@ describe('any 6,000 characters', () => {
           } as const;
           await suggest({ ...typing, typed: text }, conversation);
           const cpu = await cpuOf(() => suggest({ ...typing, typed: text }, conversation));
-          expect(cpu, `${path} ${name} ${JSON.stringify(text.slice(0, 4))}`).toBeLessThan(50);
+          expect({ path, name, slow: cpu >= 50 }).toEqual({ path, name, slow: false });
         }
   });
 

@@ -60,7 +60,11 @@ describe('a database file', () => {
     bytes.fill(0xff, 4_096);
     writeFileSync(file, bytes);
     const found = await openStore(`sqlite:${file}`).then(
-      async again => listShelf({ store: again, member: '7' }).finally(() => again.close()),
+      async again => {
+        const shelf = await listShelf({ store: again, member: '7' }).catch((error: unknown) => error);
+        await again.close();
+        return shelf;
+      },
       (error: unknown) => error,
     );
     expect(found).toBeInstanceOf(StoreFailure);

@@ -24,7 +24,7 @@ const call = (url: string, headers: Record<string, string> = {}) =>
   new Promise<string>(resolve => {
     const socket = new WebSocket(url, { headers });
     socket.once('message', frame => {
-      resolve(String(frame));
+      resolve((frame as Buffer).toString('utf8'));
       socket.terminate();
     });
     socket.once('unexpected-response', (_, response) => resolve(String(response.statusCode)));

@@ -113,7 +113,7 @@ describe('every kind of record', () => {
   it('says whose it is, and what becomes of it', () => {
     const named = new Set(made.map(([, kind]) => kind));
     expect(named.size).toBeGreaterThan(25);
-    expect([...kinds.keys()].toSorted()).toEqual([...named].toSorted());
+    expect(new Set(kinds.keys())).toEqual(named);
   });
 });
 
@@ -124,7 +124,7 @@ describe('everything about me', () => {
     const text = JSON.stringify(exported);
     expect(JSON.parse(text)).toEqual(exported);
     for (const topic of ['shelf', 'preferences', 'evidence', 'challenges'] as const)
-      expect(exported.records[topic].length, topic).toBeGreaterThan(0);
+      expect([topic, exported.records[topic].length > 0]).toEqual([topic, true]);
     expect(text).toContain(Buffer.from(photo).toString('base64'));
     expect(text).not.toContain(you);
     // Nothing names me that the export leaves out, but what the group's own records say.
