@@ -32,7 +32,7 @@ function origin() {
 }
 
 /** What a member may give an option, with this text wherever they may write one. */
-function valueOf(
+function givenFor(
   { kind, required, choices, least, most }: DeclaredOption,
   text: string,
 ): OptionValue | undefined {
@@ -48,7 +48,7 @@ const actions = [...registry.actions].filter(([, { options }]) =>
 
 function question(path: string, options: readonly DeclaredOption[], text: string): Question {
   const given = options.flatMap(option => {
-    const value = valueOf(option, text);
+    const value = givenFor(option, text);
     return value === undefined ? [] : [[option.name, value] as const];
   });
   return { ...origin(), kind: 'command', path: path.split(' '), given: Object.fromEntries(given) as Given };

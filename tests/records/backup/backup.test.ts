@@ -12,7 +12,7 @@ import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { backUp, move, restore } from '../../../src/records/backup/backup.ts';
-import { tallyOf } from '../../../src/records/backup/lines.ts';
+import { fill as fillFrom, tallyOf } from '../../../src/records/backup/lines.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { put, type Store } from '../../../src/records/store.ts';
 import { hasPostgres, hasRedis, type Server, startPostgres, startRedis } from '../servers.ts';
@@ -230,4 +230,14 @@ it('what is no backup restores nothing', async () => {
   bytes.fill(0xff, 8_192, 40_000);
   writeFileSync(damaged, bytes);
   await expect(restore(damaged, freshSqlite())).rejects.toMatchObject({ id: 'backup-changed' });
+});
+
+it('a copy of as many records that says something else is told from its source', async () => {
+  const store = await openStore('sqlite::memory:');
+  const records = async function* () {
+    yield { key: 'a', value: 1 };
+  };
+  const tally = { records: 2, sha256: '0'.repeat(64) };
+  await expect(fillFrom(store, { tally, records: records() })).rejects.toMatchObject({ id: 'backup-unlike' });
+  await store.close();
 });

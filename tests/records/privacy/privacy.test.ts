@@ -197,7 +197,7 @@ it('a jar taken off the shelf leaves its name nowhere', async () => {
 
 describe('whoever left a group', () => {
   const day = 86_400_000;
-  const after = (days: number) => new Date(at.getTime() + days * day);
+  const daysOn = (days: number) => new Date(at.getTime() + days * day);
   const gone = (group: string, now: Date) =>
     sweep({ store, group, now, hasMember: async member => member !== me });
 
@@ -211,12 +211,12 @@ describe('whoever left a group', () => {
   it('is erased there after its days and not before, everywhere once they are nowhere', async () => {
     await live();
     await gone(here, at);
-    await gone(here, after(retention.left - 0.1));
+    await gone(here, daysOn(retention.left - 0.1));
     expect((await countOf(store, me)).evidence).toBe(2);
-    await gone(here, after(retention.left));
+    await gone(here, daysOn(retention.left));
     expect(await countOf(store, me)).toMatchObject({ evidence: 1, preferences: 1, challenges: 0 });
-    await gone(there, after(1));
-    await gone(there, after(2 * retention.left));
+    await gone(there, daysOn(1));
+    await gone(there, daysOn(2 * retention.left));
     expect(Object.values(await countOf(store, me)).every(count => count === 0)).toBe(true);
     expect((await countOf(store, you)).evidence).toBe(2);
   });
@@ -225,9 +225,9 @@ describe('whoever left a group', () => {
     await live();
     await gone(here, at);
     const back = { store, group: here, hasMember: async () => true };
-    await sweep({ ...back, now: after(20) });
-    await sweep({ ...back, now: after(retention.left + 1) });
-    await gone(here, after(retention.left + 2));
+    await sweep({ ...back, now: daysOn(20) });
+    await sweep({ ...back, now: daysOn(retention.left + 1) });
+    await gone(here, daysOn(retention.left + 2));
     expect((await countOf(store, me)).evidence).toBe(2);
   });
 
