@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { action, command, followUp, type Suggestion } from '../src/conversation/command.ts';
+import { action, command, followUp, privateIfRecipe, type Suggestion } from '../src/conversation/command.ts';
 import type { Context } from '../src/conversation/context.ts';
 import { several, text } from '../src/conversation/option.ts';
 import type { Choice } from '../src/conversation/reply.ts';
@@ -56,7 +56,8 @@ export default command(
       en: 'How much colourant for the batter you pull out, and how to wet it',
       es: 'Cuánto colorante para la masa que apartas, y cómo humedecerlo',
     },
-    seenBy: 'group',
+    anywhere: true,
+    seenBy: privateIfRecipe,
     options: {
       colourant: text({
         en: 'A colourant by name or CI number, or a jar on your shelf',

@@ -29,4 +29,5 @@ export default command(
       };
     },
   }),
+  { listsCommands: true },
 );

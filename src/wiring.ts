@@ -1,19 +1,23 @@
 import { rm } from 'node:fs/promises';
 import { pino } from 'pino';
 import { isBackupMode, runBackup } from './backup.ts';
+import { GrowingRegistry } from './conversation/growing-registry.ts';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
-import { readCommands } from './conversation/registry.ts';
+import { type CommandRegistry, readCommands } from './conversation/registry.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
-import type { Platform } from './discord/client.ts';
+import type { Connection, Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
+import type { Metrics } from './operations/metrics.ts';
+import { reviveChallenges } from './records/challenges/index.ts';
+import { StoreFailure } from './records/failure.ts';
 import { openStore } from './records/open.ts';
 import { onSetAside } from './records/set-aside.ts';
 import { signingKeyFile, signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
-import { openWorkers } from './workers/workers.ts';
+import { openWorkers, type Workers } from './workers/workers.ts';
 
 const COMMANDS = new URL('../commands/', import.meta.url);
 const DEMO_FOLDER = '.tintmoot/demo';
@@ -22,22 +26,35 @@ const DEMO_FOLDER = '.tintmoot/demo';
 const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, pino.destination(2));
 type Log = ReturnType<typeof logger>;
 
+type Opening = {
+  readonly registry?: Promise<CommandRegistry>;
+  readonly checkDue?: () => void;
+  readonly workers?: Workers;
+  readonly onStoreFailure?: (failure: StoreFailure) => void;
+};
+
 /** Opens everything a question needs. */
 async function openConversation(
   environment: Environment,
   log: Log,
-  checkDue?: () => void,
+  { registry = readCommands(COMMANDS), checkDue, workers = openWorkers(), onStoreFailure }: Opening = {},
 ): Promise<Conversation> {
-  const { TINTMOOT_STORE: address, TINTMOOT_SIGNING_KEY: given } = environment;
+  const {
+    TINTMOOT_STORE: address,
+    TINTMOOT_SIGNING_KEY: given,
+    TINTMOOT_SIGNING_KEY_BEFORE: before,
+  } = environment;
   const store = await openStore(address);
   onSetAside(({ kind, key, failure }) =>
     log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside'),
   );
   return {
-    registry: await readCommands(COMMANDS),
-    services: { store, workers: openWorkers(), checkDue },
+    registry: await registry,
+    services: { store, workers, checkDue },
     key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store, signingKeyFile(address)),
+    ...(before && { keyBefore: Buffer.from(before, 'base64') }),
     onFault: (fault, reference) => {
+      if (fault instanceof StoreFailure) onStoreFailure?.(fault);
       const { name, message, stack } = fault as Error;
       log.error({ reference, name, message, stack }, 'a question was not answered');
     },
@@ -53,14 +70,26 @@ async function closeConversation({ services }: Conversation): Promise<void> {
 function keepTime(
   { registry, services: { store, workers } }: Conversation,
   outbox: Outbox,
-  { log, now }: { readonly log: Log; readonly now: () => number },
+  {
+    log,
+    now,
+    metrics,
+  }: { readonly log: Log; readonly now: () => number; readonly metrics: Metrics | undefined },
 ): Scheduler {
+  const onBarred = (where: object) => log.warn(where, 'a group could not be told');
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
-    acts: registry.deadlineActs({ store, outbox, workers, now }),
+    revive: group => reviveChallenges({ store, group }, now()),
+    isGone: group => outbox.isGone?.(group) ?? false,
+    acts: async () => {
+      await registry.complete?.();
+      return registry.deadlineActs({ store, outbox, workers, now, onBarred });
+    },
     now,
+    onLate: late => metrics?.dues(late),
     onFault: (fault, due) => {
+      if (fault instanceof StoreFailure) metrics?.storeFailed(fault);
       const { name, message, stack } = fault as Error;
       log.error({ what: due?.what, name, message, stack }, 'something due was not done');
     },
@@ -101,22 +130,66 @@ async function registerCommands({
   return 0;
 }
 
+/** Health and metrics, for those who run it. Ready is who is connected and can read its records. */
+async function openOperations(
+  at: { readonly host: string; readonly port: number },
+  {
+    metrics,
+    conversation: { services },
+    closed,
+  }: {
+    readonly metrics: Metrics;
+    readonly conversation: Conversation;
+    /** What is wrong with the connection, if anything. */
+    readonly closed: () => string | undefined;
+  },
+) {
+  const { serveOperations } = await import('./operations/server.ts');
+  return await serveOperations(at, {
+    metrics,
+    async ready() {
+      const wrong = closed() ?? metrics.storeTrouble();
+      if (wrong === undefined) await services.store.range('meta/', 'meta0', 1);
+      return wrong;
+    },
+  });
+}
+
 /** Answers on a chat platform and keeps the groups' time, until closed. */
 async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
-  const [{ connect }, { discordOutbox }] = await Promise.all([
+  let scheduler: Scheduler | undefined;
+  const workers = openWorkers();
+  const { TINTMOOT_OPERATIONS: at } = environment;
+  // Nobody who does not look pays for counting.
+  const metrics = at && (await import('./operations/metrics.ts')).openMetrics(() => workers.load());
+  const opening = openConversation(environment, log, {
+    registry: GrowingRegistry.of(COMMANDS),
+    checkDue: () => void scheduler?.check(),
+    workers,
+    onStoreFailure: failure => metrics?.storeFailed(failure),
+  });
+  // The store opens in its own thread while this one reads the library.
+  const [conversation, { connect }, { discordOutbox }] = await Promise.all([
+    opening,
     import('./discord/client.ts'),
     import('./discord/post.ts'),
   ]);
-  let scheduler: Scheduler | undefined;
-  const conversation = await openConversation(environment, log, () => void scheduler?.check());
-  const connection = await connect(platform, conversation, log);
-  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now), { log, now });
+  let connection: Connection | undefined;
+  const closed = () => (connection?.open() ? undefined : 'not connected to the chat platform');
+  const operations = at && metrics && (await openOperations(at, { metrics, conversation, closed }));
+  connection = await connect(platform, conversation, log, metrics);
+  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
+    log,
+    now,
+    metrics,
+  });
   return {
     conversation,
     keepTime: scheduler.check,
     lost: connection.lost,
     async close() {
       await Promise.all([scheduler.stop(), connection.close()]);
+      await operations?.close();
       await closeConversation(conversation);
     },
   };
@@ -148,7 +221,7 @@ async function localRoom(environment: Environment, args: readonly string[], scen
   const answerAt = async (platform: Platform, now: () => number) => {
     const { register } = await import('./discord/register.ts');
     await register(await readCommands(COMMANDS), platform);
-    return await answerOn(platform, environment, log, now);
+    return await answerOn({ ...platform, readsMessages: true }, environment, log, now);
   };
   await runLocalRoom(
     { environment, say, signal: stop.signal, answerAt, ...(scene && { scene }) },

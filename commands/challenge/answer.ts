@@ -1,4 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
+import type { Named } from '../../src/conversation/question.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { Challenge } from '../../src/engine/challenges/challenge.ts';
 import type { Phase } from '../../src/engine/challenges/events.ts';
@@ -151,11 +152,11 @@ function pairwiseText(
 
 /** What became of a member's bars in this group. */
 export async function history(
-  { member }: { readonly member?: string | undefined },
+  { member }: { readonly member?: Named | undefined },
   context: Context,
 ): Promise<Reply> {
   const { say, asker } = context;
-  const whose = member === undefined ? asker.id : (/^<@!?(\d+)>$/.exec(member.trim())?.[1] ?? member.trim());
+  const whose = member?.id ?? asker.id;
   // Whatever is over by now counts, even where nobody was told yet.
   for (const one of await listChallenges(scopeOf(context))) await settled(context, one);
   const placings = await placingsOf(scopeOf(context), whose);

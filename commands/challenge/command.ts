@@ -1,5 +1,5 @@
 import { action, commandGroup } from '../../src/conversation/command.ts';
-import { picture, text, whole } from '../../src/conversation/option.ts';
+import { member, picture, role, text, whole, yesNo } from '../../src/conversation/option.ts';
 import { history, list, results, show } from './answer.ts';
 import { challengeActs } from './deadlines.ts';
 import { suggestUsed } from './entering/colourants-used.ts';
@@ -50,6 +50,7 @@ export default commandGroup(
     open: action({
       purpose: { en: 'Open a challenge (stewards)', es: 'Abre un reto (responsables)' },
       seenBy: 'asker',
+      opensForm: 'bare',
       access: 'steward',
       options: terms,
       answer: open,
@@ -132,7 +133,7 @@ export default commandGroup(
       purpose: { en: 'Places of a member so far', es: 'Puestos de alguien hasta ahora' },
       seenBy: 'asker',
       options: {
-        member: text({ en: 'Whose; yours if left out', es: 'De quién; tuyos si falta' }).optional(),
+        member: member({ en: 'Whose; yours if left out', es: 'De quién; tuyos si falta' }).optional(),
       },
       answer: history,
     }),
@@ -199,8 +200,12 @@ export default commandGroup(
       seenBy: 'asker',
       access: 'steward',
       options: {
-        role: text({ en: 'Role whose holders are stewards', es: 'Rol de los responsables' }).optional(),
+        role: role({ en: 'Role whose holders are stewards', es: 'Rol de los responsables' }).optional(),
         zone: zone.optional(),
+        calls: role({ en: 'Role called when one opens', es: 'Rol al que se avisa al abrir' }).optional(),
+        quiet: yesNo({ en: 'Call nobody any more', es: 'No avisar ya a nadie' }).optional(),
+        threads: yesNo({ en: 'A thread for each challenge', es: 'Un hilo por reto' }).optional(),
+        calendar: yesNo({ en: 'Deadlines in the events', es: 'Plazos en los eventos' }).optional(),
       },
       answer: settings,
     }),

@@ -1,6 +1,4 @@
 import type { DeadlineAct, DeadlineServices } from '../../src/conversation/deadline.ts';
-import type { Place } from '../../src/conversation/outbox.ts';
-import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { Phase } from '../../src/engine/challenges/events.ts';
 import {
   asOf,
@@ -9,9 +7,7 @@ import {
   closeChallenge,
   isStillDue,
   keepPlacings,
-  keepPost,
   type Notice,
-  type PostOf,
   postOf,
   readChallenge,
   resultAt,
@@ -19,8 +15,9 @@ import {
 } from '../../src/records/challenges/index.ts';
 import type { Due } from '../../src/records/dues.ts';
 import { wordsIn } from '../../src/words/index.ts';
-import type { Workers } from '../../src/workers/workers.ts';
+import { keepCalendar, openThread } from './beside.ts';
 import { announcementPicture, barsPicture, resultsPicture } from './pictures.ts';
+import { pictured, placeOf, tellOnce, updateAnnouncement } from './telling.ts';
 import { announcementReply, cancelledReply, noticeReply, resultsReply } from './view.ts';
 
 /** After everything that has happened. */
@@ -35,11 +32,10 @@ export function challengeActs(services: DeadlineServices): Readonly<Record<Chall
     'challenge-entries-soon': due => onTime(services, due, 'entries-soon', ['entering']),
     'challenge-vote': due => onTime(services, due, 'vote', ['voting']),
     'challenge-votes-soon': due => onTime(services, due, 'votes-soon', ['voting']),
+    'challenge-changed': due => onChange(services, due),
     'challenge-close': due => onClose(services, due),
   };
 }
-
-const placeOf = ({ group, channel, language }: StoredChallenge): Place => ({ group, channel, language });
 
 /** Tells the group something that is of use only while the challenge is in certain phases, and was not put off. */
 async function onTime(
@@ -58,15 +54,32 @@ async function onTime(
   const announcement = pictured(announcementReply(challenge, now, say), services, workers =>
     announcementPicture(workers, telling),
   );
+  if (what === 'announcement') {
+    const posted = await tellOnce(services, scope, challenge, { what, reply: announcement });
+    if (posted) await openThread(services, scope, challenge, posted);
+    return await keepCalendar(services, scope, challenge);
+  }
+  const reply = pictured(noticeReply(challenge, now, { what, say }), services, async workers =>
+    what === 'vote' ? barsPicture(workers, scope, telling) : [],
+  );
+  await tellOnce(services, scope, challenge, { what, reply });
   // It says in which phase the challenge is.
   await updateAnnouncement(services, scope, challenge, announcement);
-  const reply =
-    what === 'announcement'
-      ? announcement
-      : pictured(noticeReply(challenge, now, { what, say }), services, async workers =>
-          what === 'vote' ? barsPicture(workers, scope, telling) : [],
-        );
-  await tellOnce(services, scope, challenge, { what, reply });
+}
+
+/** Puts right what says when the deadlines are. */
+async function onChange(services: DeadlineServices, due: Due): Promise<void> {
+  const scope = { store: services.store, group: due.group };
+  const challenge = await readChallenge(scope, due.id);
+  if (!challenge) return;
+  const now = asOf(challenge, Math.max(services.now(), due.at.getTime()));
+  if (now.phase === 'closed' || now.phase === 'cancelled') return;
+  const say = wordsIn(challenge.language);
+  await keepCalendar(services, scope, challenge);
+  const draw = pictured(announcementReply(challenge, now, say), services, workers =>
+    announcementPicture(workers, { challenge, now, say }),
+  );
+  await updateAnnouncement(services, scope, challenge, draw);
 }
 
 /** Closes, counts and tells; or tells that it was cancelled; or puts a result right from which a bar was taken. */
@@ -94,20 +107,16 @@ async function tellResults(
   const result = await resultAt(scope, challenge, atLast);
   const say = wordsIn(challenge.language);
   await keepPlacings(scope, challenge, result);
-  await updateAnnouncement(
-    services,
-    scope,
-    challenge,
-    pictured(announcementReply(challenge, now, say), services, workers =>
-      announcementPicture(workers, { challenge, now, say }),
-    ),
-  );
   const reply = pictured(resultsReply(challenge, { now, result, say }), services, workers =>
     resultsPicture(workers, scope, { challenge, now, say, result }),
   );
   const before = await postOf(scope, challenge.id, 'results');
   if (before) await services.outbox.edit(placeOf(challenge), before, await reply());
   else await tellOnce(services, scope, challenge, { what: 'results', reply });
+  const announcement = pictured(announcementReply(challenge, now, say), services, workers =>
+    announcementPicture(workers, { challenge, now, say }),
+  );
+  await updateAnnouncement(services, scope, challenge, announcement);
 }
 
 async function tellCancelled(
@@ -117,63 +126,7 @@ async function tellCancelled(
 ): Promise<void> {
   const told = cancelledReply(challenge, asOf(challenge, atLast), wordsIn(challenge.language));
   const reply = async () => told;
-  await updateAnnouncement(services, scope, challenge, reply);
   await tellOnce(services, scope, challenge, { what: 'cancelled', reply });
-}
-
-async function updateAnnouncement(
-  { outbox }: DeadlineServices,
-  scope: ChallengeScope,
-  challenge: StoredChallenge,
-  reply: Drawing,
-): Promise<void> {
-  const announcement = await postOf(scope, challenge.id, 'announcement');
-  if (announcement) await outbox.edit(placeOf(challenge), announcement, await reply());
-}
-
-/** A reply that is drawn when it is first needed, and then only once. */
-type Drawing = () => Promise<Reply>;
-
-/** A reply with its picture first. A picture that cannot be drawn holds up no news. */
-function pictured(
-  reply: Reply,
-  { workers }: DeadlineServices,
-  draw: (workers: Workers) => Promise<readonly Block[]>,
-): Drawing {
-  let drawn: Promise<Reply> | undefined;
-  const begin = async () => {
-    const picture = workers ? await draw(workers).catch(() => []) : [];
-    return { ...reply, blocks: [...picture, ...reply.blocks] };
-  };
-  return () => (drawn ??= begin());
-}
-
-/** Short marks for nonces, which hold no more than 25 characters with the id. */
-const marks: Readonly<Record<PostOf, string>> = {
-  announcement: 'a',
-  open: 'o',
-  'entries-soon': 'e',
-  vote: 'v',
-  'votes-soon': 's',
-  results: 'r',
-  cancelled: 'c',
-};
-
-/**
- * Posts unless that was done before. Between posting and noting it down lies the one moment in which a crash
- * leaves us not knowing: the nonce makes a second post within minutes the same message.
- */
-async function tellOnce(
-  { outbox }: DeadlineServices,
-  scope: ChallengeScope,
-  challenge: StoredChallenge,
-  { what, reply }: { what: PostOf; reply: Drawing },
-): Promise<void> {
-  if (await postOf(scope, challenge.id, what)) return;
-  const posted = await outbox.post(
-    placeOf(challenge),
-    await reply(),
-    `${marks[what]}${challenge.id}`.slice(0, 25),
-  );
-  if (posted !== 'barred') await keepPost(scope, challenge.id, what, posted);
+  await updateAnnouncement(services, scope, challenge, reply);
+  await keepCalendar(services, scope, challenge);
 }

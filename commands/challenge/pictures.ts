@@ -6,6 +6,7 @@ import { hexOfLab } from '../../src/engine/colour/spectra/cielab.ts';
 import { photosOf } from '../../src/records/challenges/entries.ts';
 import type { ChallengeScope, StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
+import { withoutMarks } from '../../src/words/marks.ts';
 import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
 import { rulesOf } from './rules.ts';
 
@@ -42,10 +43,10 @@ export async function announcementPicture(
       })),
       paletteNote: terms.paletteSeed === undefined ? undefined : steps.drawnWith({ seed: terms.paletteSeed }),
       dates: [
-        { label: words.entriesUntil, value: words.moment(terms.entriesUntil, terms.zone) },
+        { label: words.entriesUntil, value: withoutMarks(words.moment(terms.entriesUntil, terms.zone)) },
         ...(terms.decides === 'colour'
           ? []
-          : [{ label: words.votesUntil, value: words.moment(terms.votesUntil, terms.zone) }]),
+          : [{ label: words.votesUntil, value: withoutMarks(words.moment(terms.votesUntil, terms.zone)) }]),
       ],
       rulesTitle: words.rules,
       rules,

@@ -1,4 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
+import type { Named } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { readDeadline } from '../../src/engine/challenges/deadline.ts';
 import type { StewardEvent } from '../../src/engine/challenges/events.ts';
@@ -12,6 +13,7 @@ import {
   requireChallenge,
 } from '../../src/records/challenges/index.ts';
 import { groupSettings, keepGroupSettings } from '../../src/records/group.ts';
+import { roleMark } from '../../src/words/marks.ts';
 import { type NumberedBar, numberedBars, numberedName } from './bars.ts';
 import { chooseChallenge, chooseToLookAt, madeBySteward, scopeOf } from './lookup.ts';
 
@@ -157,22 +159,46 @@ function deedOf(
   }
 }
 
+/** What a group may set; what is left out stays as it is. */
+type Settings = {
+  readonly role?: Named | undefined;
+  readonly zone?: string | undefined;
+  readonly calls?: Named | undefined;
+  readonly quiet?: boolean | undefined;
+  readonly threads?: boolean | undefined;
+  readonly calendar?: boolean | undefined;
+};
+
 /** Shows or sets who besides the platform's managers is a steward, and the zone of the group's times. */
-export async function settings(
-  { role, zone }: { readonly role?: string | undefined; readonly zone?: string | undefined },
-  context: Context,
-): Promise<Reply> {
+export async function settings(asked: Settings, context: Context): Promise<Reply> {
   const { store, group, say } = context;
-  const before = await groupSettings(store, group);
-  const stewardRole = role === undefined ? before.stewardRole : roleId(role);
+  const { role, zone, calls, quiet, threads, calendar } = asked;
+  const { callsRole, ...before } = await groupSettings(store, group);
+  const called = calls?.id ?? (quiet ? undefined : callsRole);
   const set = {
     ...before,
-    ...(stewardRole !== undefined && { stewardRole }),
+    ...(role && { stewardRole: role.id }),
     ...(zone !== undefined && { zone: zoneOf(zone).name }),
+    ...(called !== undefined && { callsRole: called }),
+    ...(threads !== undefined && { threads }),
+    ...(calendar !== undefined && { calendar }),
   };
-  if (role !== undefined || zone !== undefined) await keepGroupSettings(store, group, set);
-  return reply(say.challengeSteps.settings({ role: set.stewardRole, zone: set.zone ?? 'UTC' }), set);
+  if (Object.values(asked).some(value => value !== undefined)) await keepGroupSettings(store, group, set);
+  const words = say.challengeSteps;
+  return {
+    ...reply(
+      words.settings({ role: set.stewardRole && roleMark(set.stewardRole), zone: set.zone ?? 'UTC' }),
+      set,
+    ),
+    blocks: [
+      {
+        kind: 'text',
+        text: words.settingsBeside({
+          calls: called && roleMark(called),
+          threads: set.threads ?? true,
+          calendar: set.calendar ?? true,
+        }),
+      },
+    ],
+  };
 }
-
-/** A role as it is mentioned or by its id. */
-const roleId = (text: string): string => /^<@&(\d+)>$/.exec(text.trim())?.[1] ?? text.trim();

@@ -89,7 +89,9 @@ export default commandGroup(
         en: 'Read a label: what lye does to each ingredient, dose, and the law',
         es: 'Lee una etiqueta: qué hace la sosa con cada ingrediente, dosis y normas',
       },
-      seenBy: 'group',
+      anywhere: true,
+      // An item of one's own shelf is one's own; a label is anybody's.
+      seenBy: ({ item }) => (item === undefined ? 'group' : 'asker'),
       options: {
         ingredients: text(
           {

@@ -2,6 +2,7 @@ import type { Block, Caution } from '../../src/conversation/reply.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import { checkColourant } from '../../src/engine/stability/check-colourant.ts';
 import { type LabelComponent, labelLine } from '../../src/engine/stability/label.ts';
+import { legalShareOf } from '../../src/engine/stability/legal-share.ts';
 import { permittedSummary } from '../../src/engine/stability/permitted-summary.ts';
 import { weighComponents } from '../../src/engine/stability/weigh-components.ts';
 import type { PlanRead } from '../../src/records/recipes/kept-plan.ts';
@@ -48,10 +49,11 @@ export function labelled(
   const { label, permitted } = say.stability;
   const weighed = components.length > 0 && components.every(({ grams }) => grams !== undefined);
   const standing = permittedSummary(components)[market];
+  const legal = legalShareOf(components);
   const doubtful = standing.standing !== 'listed' && standing.standing !== 'no-colour';
   return {
     headline: line.line,
-    data: { market, ...line, unknown, standing },
+    data: { market, ...line, unknown, standing, ...(legal && { legal }) },
     blocks: [
       {
         kind: 'text',
@@ -70,6 +72,14 @@ export function labelled(
     cautions: [
       ...(unknown.length > 0 ? [{ id: 'label-left-out', text: words.labelLeftOut({ names: unknown }) }] : []),
       ...(line.unsure.length > 0 ? [{ id: 'label-unsure', text: label.unsure({ names: line.unsure }) }] : []),
+      ...(legal
+        ? [
+            {
+              id: 'label-legal-most',
+              text: words.labelMost({ ...legal, percent: Number((legal.share * 100).toPrecision(3)) }),
+            },
+          ]
+        : []),
       ...(doubtful ? [{ id: 'label-standing', text: words[market](standing) }] : []),
     ],
   };

@@ -1,5 +1,11 @@
 import { z } from 'zod';
-import { action, command, followUp, type MenuEntry } from '../../src/conversation/command.ts';
+import {
+  action,
+  command,
+  followUp,
+  type MenuEntry,
+  privateIfRecipe,
+} from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { picture, text } from '../../src/conversation/option.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
@@ -180,6 +186,7 @@ const menu: MenuEntry = {
   // It may be somebody else's bar: the verdict is for who asked.
   seenBy: 'asker',
   pace: 'quick',
+  anywhere: true,
   access: 'member',
   take({ text: words, attachments }, context) {
     const photos = attachments.filter(({ name, mediaType }) =>
@@ -199,7 +206,8 @@ export default command(
       en: 'Why did my bar do that? Describe it, show a picture, or both',
       es: '¿Por qué le pasó eso a mi pastilla? Descríbelo, enseña una foto, o ambas',
     },
-    seenBy: 'group',
+    anywhere: true,
+    seenBy: privateIfRecipe,
     options: {
       words: text(
         {

@@ -69,7 +69,7 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     data: matchData(view),
     blocks: matchBlocks(view, card),
     cautions: matchCautions(view),
-    choices: matchChoices(idempotencyKey, shown.map(recentOf), say),
+    choices: matchChoices(idempotencyKey, { asked, recipes: shown.map(recentOf) }, say),
   };
 }
 

@@ -4,7 +4,6 @@ import { choice, picture, text, whole, yesNo } from '../../src/conversation/opti
 import { parseColour } from '../../src/engine/quantities/colour.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
-import { listShelf } from '../../src/records/shelf/index.ts';
 import { matchReply, targetOf } from './answer.ts';
 import { matchFollowUps } from './follow-ups.ts';
 import { matchPhoto, matchPhotoFollowUps } from './photo.ts';
@@ -23,7 +22,9 @@ export default command(
       en: 'A recipe in real spoons for the colour you want, from your shelf',
       es: 'Una receta en cucharas para el color que quieres, con lo de tu estantería',
     },
-    seenBy: 'group',
+    anywhere: true,
+    // A recipe from the shelf tells what stands on it.
+    seenBy: ({ from }) => (from === 'catalogue' ? 'group' : 'asker'),
     pace: 'slow',
     options: {
       target: text({
@@ -68,8 +69,6 @@ export default command(
       }).optional(),
     },
     completes: { base: (typed: string, { say }: Context) => suggestBases(typed, say) },
-    // From an empty shelf the catalogue stands in; what is on it and in no recipe is named as well.
-    namesJar: async ({ from }, { shelf }) => from !== 'catalogue' && (await listShelf(shelf)).length > 0,
     async answer({ target, photo, portion, from, most, base, gel }, context) {
       const asked = {
         portion: portion?.trim() ?? context.say.match.oneCup,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { followUp } from '../../src/conversation/command.ts';
+import { followUp, type SeenBy } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
@@ -12,13 +12,25 @@ import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { doseAside, doseCautions, doseMeasures, doseSteps, spoonsOf } from '../../src/presenting/dose.ts';
-import { type RecentMatch, type RecentRecipe, recentMatchOf } from '../../src/records/matches/index.ts';
+import {
+  type MatchAsked,
+  type RecentMatch,
+  type RecentRecipe,
+  recentMatchOf,
+} from '../../src/records/matches/index.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { findItem, useItems } from '../../src/records/shelf/index.ts';
 import { type Jar, jarOf, knownOf } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
 const recipeId = { match: z.string(), recipe: z.string().transform(Number) };
+
+const shownRecipe = { ...recipeId, seen: z.string() };
+
+/** Only what is matched from the catalogue is for everybody; the mark travels in the buttons. */
+export const seenOf = ({ from }: Pick<MatchAsked, 'from'>): 'g' | 'a' => (from === 'catalogue' ? 'g' : 'a');
+/** Who sees what follows, by that mark. */
+export const seenIn = ({ seen }: { readonly seen?: string }): SeenBy => (seen === 'g' ? 'group' : 'asker');
 
 async function recipeOf(
   { match: id, recipe: number }: { match: string; recipe: number },
@@ -59,44 +71,44 @@ const take = followUp({
 });
 
 /** How to wet and blend a recipe: its doses as `/dose` tells them. */
-const dose = followUp({
-  // It may name jars of the asker's.
-  seenBy: 'asker',
-  args: recipeId,
-  async answer(args, context): Promise<Reply> {
-    const { say, store, asker } = context;
-    const { match, recipe } = await recipeOf(args, context);
-    const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
-    const jars = await Promise.all(recipe.doses.map(one => jarOfDose(one, context)));
-    const answer = dosed(match, recipe, { jars, measures });
-    const named = answer.doses.map((one, at) => ({
-      dose: asWritten(one, recipe.doses[at]!.spoons),
-      name: knownAs(jars[at]!, say),
-    }));
-    return {
-      kind: 'reply',
-      headline: say.dosing.headline({
-        spoons: spoonsOf(named[0]!.dose, say),
-        colourant: named
-          .map(({ dose: one, name }, at) => (at === 0 ? name : `${spoonsOf(one, say)} ${name}`))
-          .join(' + '),
-        portion: match.asked.portion,
-      }),
-      data: { ...answer, doses: named.map(one => one.dose) },
-      blocks: [
-        doseMeasures(named, say),
-        ...doseSteps(named, say),
-        doseAside(
-          named,
-          jars.map(({ colourant }) => colourant),
-          say,
-        ),
-      ],
-      cautions: doseCautions(answer.cautions, say),
-      choices: recipe.takeable ? [takeButton(args, args.recipe, say)] : [],
-    };
-  },
-});
+async function howToDose(args: { match: string; recipe: number }, context: Context): Promise<Reply> {
+  const { say, store, asker } = context;
+  const { match, recipe } = await recipeOf(args, context);
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const jars = await Promise.all(recipe.doses.map(one => jarOfDose(one, context)));
+  const answer = dosed(match, recipe, { jars, measures });
+  const named = answer.doses.map((one, at) => ({
+    dose: asWritten(one, recipe.doses[at]!.spoons),
+    name: knownAs(jars[at]!, say),
+  }));
+  return {
+    kind: 'reply',
+    headline: say.dosing.headline({
+      spoons: spoonsOf(named[0]!.dose, say),
+      colourant: named
+        .map(({ dose: one, name }, at) => (at === 0 ? name : `${spoonsOf(one, say)} ${name}`))
+        .join(' + '),
+      portion: match.asked.portion,
+    }),
+    data: { ...answer, doses: named.map(one => one.dose) },
+    blocks: [
+      doseMeasures(named, say),
+      ...doseSteps(named, say),
+      doseAside(
+        named,
+        jars.map(({ colourant }) => colourant),
+        say,
+      ),
+    ],
+    cautions: doseCautions(answer.cautions, say),
+    choices: recipe.takeable ? [takeButton(args, args.recipe, say)] : [],
+  };
+}
+
+const dose = followUp({ seenBy: seenIn, args: shownRecipe, answer: howToDose });
+
+/** The same for everybody, once its maker wants to show it. */
+const show = followUp({ seenBy: 'group', args: recipeId, answer: howToDose });
 
 async function jarOfDose(
   { item, colourant: id }: RecentRecipe['doses'][number],
@@ -135,18 +147,26 @@ const takeButton = ({ match }: { readonly match: string }, recipe: number, say: 
 });
 
 /** How to dose each recipe shown, and its way off the shelf where all of it is there. */
-export function matchChoices(match: string, recipes: readonly RecentRecipe[], say: Words): readonly Choice[] {
+export function matchChoices(
+  match: string,
+  { asked, recipes }: Pick<RecentMatch, 'asked' | 'recipes'>,
+  say: Words,
+): readonly Choice[] {
+  const seen = seenOf(asked);
   return [
     ...recipes.map(
       (_, recipe): Choice => ({
         kind: 'button',
         label: say.match.dose({ number: recipe + 1 }),
         weight: recipe === 0 ? 'main' : 'plain',
-        follow: dose.with({ match, recipe }),
+        follow: dose.with({ match, recipe, seen }),
       }),
     ),
     ...recipes.flatMap(({ takeable }, recipe) => (takeable ? [takeButton({ match }, recipe, say)] : [])),
+    ...(seen === 'a' && recipes.length > 0
+      ? [{ kind: 'button', label: say.plan.showAll, follow: show.with({ match, recipe: 0 }) } as const]
+      : []),
   ];
 }
 
-export const matchFollowUps = { dose, take };
+export const matchFollowUps = { dose, take, show };

@@ -8,13 +8,13 @@ import { refuse } from '../../src/engine/refusal.ts';
 import { capital, whole } from '../../src/presenting/colour/view.ts';
 import { keepRecentMatch, type MatchAsked, recentMatchOf } from '../../src/records/matches/index.ts';
 import { matchReply } from './answer.ts';
+import { seenIn, seenOf } from './follow-ups.ts';
 
 /** Which of a photo's colours is wanted: the number comes from a menu, which nobody signed. */
 const pick = followUp({
-  // The recipe may name jars of the asker's.
-  seenBy: 'asker',
+  seenBy: seenIn,
   pace: 'slow',
-  args: { match: z.string() },
+  args: { match: z.string(), seen: z.string() },
   async answer({ match }, context, { values }): Promise<Reply> {
     const recent = await recentMatchOf(context.shelf, match);
     const chosen = recent.colours[Number(values[0])] ?? refuse('match-forgotten', {});
@@ -68,7 +68,7 @@ export async function matchPhoto(photo: Attachment, asked: MatchAsked, context: 
         least: 1,
         most: 1,
         items: items.map(({ label, note }, number) => ({ label, note, value: String(number) })),
-        follow: pick.with({ match: idempotencyKey }),
+        follow: pick.with({ match: idempotencyKey, seen: seenOf(asked) }),
       },
     ],
   };

@@ -1,3 +1,4 @@
+import type { SeenBy } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Choice, Reply } from '../../src/conversation/reply.ts';
 import { type ClassAsk, type ClassPlan, stationRequest } from '../../src/engine/batch/planning/class-kits.ts';
@@ -18,6 +19,8 @@ export type Asking = {
   /** The recipe it comes from. */
   readonly name?: string | undefined;
   readonly lesson?: ClassAsk | undefined;
+  /** Who sees the answer: what the member's shelf holds is told to nobody else. */
+  readonly seenBy: SeenBy;
 };
 
 /** A plan made and said, and what its buttons go on with. */
@@ -36,7 +39,7 @@ export async function makePlan(
   plan: KeptPlan,
   asking: Asking,
   context: Context,
-  choices: (made: { readonly uses: readonly Use[] }) => readonly Choice[],
+  choices: (made: { readonly uses: readonly Use[]; readonly jars: number }) => readonly Choice[],
 ): Promise<Made> {
   const { store, asker, shelf, workers, say, change } = context;
   const wishes = await preferencesOf(store, asker.id);
@@ -63,12 +66,12 @@ export async function makePlan(
       headline: lesson ? classHeadline(view, lesson) : planHeadline(view),
       data: dataOf(answer, { needs, lesson, asking }),
       blocks: [
-        ...planBlocks(view, lesson ? [] : stockRows(needs, say)),
+        ...planBlocks(view, lesson || asking.seenBy === 'group' ? [] : stockRows(needs, say)),
         ...(lesson ? classSections(view, lesson).map(one => ({ kind: 'rows' as const, ...one })) : []),
         picture,
       ],
       cautions: lyeCautions(view),
-      choices: choices({ uses }),
+      choices: choices({ uses, jars: needs.length }),
     },
   };
 }

@@ -49,6 +49,7 @@ export function classSections(view: PlanView, plan: ClassPlan): readonly Section
       title: say.plan.shopping,
       rows: [
         ...totals.oils.map(({ id, grams }) => say.plan.oil({ id, grams: mass(grams) })),
+        ...totals.additives.map(({ id, grams }) => `${mass(grams)} ${say.batch.additives[id]}`),
         say.plan.lyeInAll({ grams: mass(totals.lyeGrams) }),
         say.plan.waterInAll({ grams: mass(totals.waterGrams) }),
         say.plan.gear({ pairs: totals.gear }),
@@ -77,13 +78,11 @@ export function handoutOf(view: PlanView, plan: ClassPlan, name: string | undefi
 }
 
 /** Lye and water of one station, and how many there are. */
-export function classHeadline(view: PlanView, { stations, peopleAt, station }: ClassPlan): string {
+export function classHeadline(view: PlanView, { stations, peopleAt }: ClassPlan): string {
   const { say } = view;
-  const mass = (grams: number) => say.plan.mass(grams, shownMass(view));
   return say.batch.kit({
     stations,
     people: String(peopleAt.reduce((sum, people) => sum + people, 0)),
-    lye: mass(station.lye.grams),
-    water: mass(station.water.grams - station.water.holdBackGrams),
+    station: planHeadline(view),
   });
 }

@@ -1,4 +1,4 @@
-import { action, command } from '../../src/conversation/command.ts';
+import { action, command, privateIfRecipe } from '../../src/conversation/command.ts';
 import { choice, text, whole } from '../../src/conversation/option.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
@@ -20,7 +20,9 @@ export default command(
       en: 'Plan a coloured batch: lye, water, portions, heat and prep list. Bare: a form',
       es: 'Planea un lote con color: sosa, agua, partes, calor y pasos. Sin nada: un formulario',
     },
-    seenBy: 'group',
+    anywhere: true,
+    opensForm: 'bare',
+    seenBy: privateIfRecipe,
     options: {
       ...written,
       recipe: text(
@@ -62,7 +64,7 @@ export default command(
     },
     async answer(asked, context) {
       if (Object.values(asked).every(value => value === undefined))
-        return formOf('begin', { now: {}, id: '' }, context);
+        return formOf('begin', { now: {}, id: '', seenBy: 'group' }, context);
       const words = wordsGiven(asked);
       const { spoons } = await preferencesOf(context.store, context.asker.id);
       const recipe = asked.recipe === undefined ? undefined : await findRecipe(context.recipes, asked.recipe);
@@ -73,7 +75,12 @@ export default command(
         : await freshPlan({ ...words, oils: oils ?? '' }, context);
       return answerPlan(
         plan,
-        { name: recipe?.name, saveAs: asked['save-as'], lesson: lessonOf(asked) },
+        {
+          name: recipe?.name,
+          saveAs: asked['save-as'],
+          lesson: lessonOf(asked),
+          seenBy: recipe ? 'asker' : 'group',
+        },
         context,
       );
     },

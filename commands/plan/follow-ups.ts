@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { type FollowUp, followUp } from '../../src/conversation/command.ts';
+import { type FollowUp, followUp, type SeenBy } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Choice, Form, Reply } from '../../src/conversation/reply.ts';
 import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.ts';
@@ -20,6 +20,11 @@ import { emptied, type FormName, fieldsOf, textOf, typedIn, unlike, wordsIn } fr
 import { changed } from './written.ts';
 
 const planId = { plan: z.string() };
+/** A plan, and whether the answer that it stood in was for everybody: `g`. */
+const shownPlan = { plan: z.string(), seen: z.string() };
+type Shown = { readonly plan: string | number; readonly seen: string | number };
+const seenIn = ({ seen }: { readonly seen?: string }): SeenBy => (seen === 'g' ? 'group' : 'asker');
+const seenAs = (seenBy: SeenBy) => (seenBy === 'group' ? 'g' : 'a');
 
 /** Takes every colour of the plan off the shelf: all of them or none, once. */
 const take = followUp({
@@ -47,14 +52,14 @@ const take = followUp({
 /** A form, filled with what the plan says now. */
 export function formOf(
   name: FormName,
-  { now, id }: { readonly now: Partial<WrittenPlan>; readonly id: string },
+  { now, id, seenBy }: { readonly now: Partial<WrittenPlan>; readonly id: string; readonly seenBy: SeenBy },
   { say, language }: Context,
 ): Form {
   return {
     kind: 'form',
     title: say.plan.forms[name],
     fields: fieldsOf(name, now, { say, language }),
-    follow: sentForms[name].with({ plan: id }),
+    follow: sentForms[name].with({ plan: id, seen: seenAs(seenBy) }),
   };
 }
 
@@ -68,23 +73,23 @@ export async function freshPlan(words: WrittenPlan, { store, asker }: Context): 
   return { written: words, spoons, times: ONCE, colours: [] };
 }
 
-const sentForm = (name: FormName): FollowUp<{ readonly plan: string | number }> =>
+const sentForm = (name: FormName): FollowUp<Shown> =>
   followUp({
-    seenBy: 'group',
-    args: planId,
-    async answer({ plan: id }, context, { fields: sent }) {
+    seenBy: seenIn,
+    args: shownPlan,
+    async answer({ plan: id, seen }, context, { fields: sent }) {
       const { say } = context;
       const before = await planOrNone(id, context);
       const { spoons } = await preferencesOf(context.store, context.asker.id);
       const kept = emptied(before, name, sent);
       try {
         const plan = changed(kept, unlike(before, wordsIn(sent, name, say)), spoons);
-        return await answerPlan(plan, {}, context);
+        return await answerPlan(plan, { seenBy: seenIn({ seen }) }, context);
       } catch (refusal) {
         if (!(refusal instanceof Refusal)) throw refusal;
         return putRight(
           refusal,
-          { name, typed: { ...kept, written: { ...kept.written, ...typedIn(sent, name) } } },
+          { name, seen, typed: { ...kept, written: { ...kept.written, ...typedIn(sent, name) } } },
           context,
         );
       }
@@ -94,7 +99,7 @@ const sentForm = (name: FormName): FollowUp<{ readonly plan: string | number }> 
 /** What was typed is not lost on a member who typed much: one press opens the form again with all of it. */
 async function putRight(
   refusal: Refusal,
-  { name, typed }: { readonly name: FormName; readonly typed: KeptPlan },
+  { name, seen, typed }: { readonly name: FormName; readonly seen: string; readonly typed: KeptPlan },
   context: Context,
 ): Promise<Reply> {
   const { say, idempotencyKey, change } = context;
@@ -110,7 +115,7 @@ async function putRight(
         kind: 'button',
         label: say.plan.tryAgain,
         weight: 'main',
-        follow: openers[name].with({ plan: idempotencyKey }),
+        follow: openers[name].with({ plan: idempotencyKey, seen }),
       },
     ],
   };
@@ -118,12 +123,15 @@ async function putRight(
 
 const sentForms = { begin: sentForm('begin'), more: sentForm('more'), heat: sentForm('heat') };
 
-const opener = (name: FormName): FollowUp<{ readonly plan: string | number }> =>
+const opener = (name: FormName): FollowUp<Shown> =>
   followUp({
     seenBy: 'asker',
-    args: planId,
-    answer: async ({ plan: id }, context) =>
-      formOf(name, { now: (await recentPlanOf(context.shelf, id)).written, id }, context),
+    opensForm: true,
+    args: shownPlan,
+    async answer({ plan: id, seen }, context) {
+      const { written: now } = await recentPlanOf(context.shelf, id);
+      return formOf(name, { now, id, seenBy: seenIn({ seen }) }, context);
+    },
   });
 const openers = { begin: opener('begin'), more: opener('more'), heat: opener('heat') };
 
@@ -140,6 +148,7 @@ const nameSent = followUp({
 
 const save = followUp({
   seenBy: 'asker',
+  opensForm: true,
   args: planId,
   async answer({ plan: id }, context) {
     const { forms } = context.say.plan;
@@ -153,18 +162,42 @@ const save = followUp({
   },
 });
 
-/** What can be done with a plan: take its colours, change it, keep it. */
-function choicesFor(id: string, uses: readonly Use[], { plan }: Words): readonly Choice[] {
+/** The same plan again, for everybody. */
+const show = followUp({
+  seenBy: 'group',
+  args: planId,
+  answer: async ({ plan: id }, context) =>
+    answerPlan(await recentPlanOf(context.shelf, id), { seenBy: 'group' }, context),
+});
+
+/** The same plan again for its maker alone, with what the shelf holds of it. */
+const shelf = followUp({
+  seenBy: 'asker',
+  args: planId,
+  answer: async ({ plan: id }, context) =>
+    answerPlan(await recentPlanOf(context.shelf, id), { seenBy: 'asker' }, context),
+});
+
+/** What can be done with a plan: take its colours, see the shelf or show it, change it, keep it. */
+function choicesFor(
+  id: string,
+  { uses, jars }: { readonly uses: readonly Use[]; readonly jars: number },
+  { seenBy, lesson }: Asking,
+  { plan }: Words,
+): readonly Choice[] {
   const button = (label: string, follow: ReturnType<typeof take.with>, weight: 'main' | 'plain' = 'plain') =>
     ({ kind: 'button', label, weight, follow }) as const;
+  const shown = { plan: id, seen: seenAs(seenBy) };
   return [
     ...(uses.length > 0
       ? [button(plan.takeAll({ colours: uses.length }), take.with({ plan: id }), 'main')]
       : []),
-    button(plan.change, openers.begin.with({ plan: id })),
-    button(plan.forms.more, openers.more.with({ plan: id })),
-    button(plan.forms.heat, openers.heat.with({ plan: id })),
+    button(plan.change, openers.begin.with(shown)),
+    button(plan.forms.more, openers.more.with(shown)),
+    button(plan.forms.heat, openers.heat.with(shown)),
     button(plan.forms.save, save.with({ plan: id })),
+    ...(seenBy === 'group' && jars > 0 ? [button(plan.myShelf, shelf.with({ plan: id }))] : []),
+    ...(seenBy === 'asker' && !lesson ? [button(plan.showAll, show.with({ plan: id }))] : []),
   ];
 }
 
@@ -178,7 +211,7 @@ export async function answerPlan(
   context: Context,
 ): Promise<Reply> {
   const { say, idempotencyKey } = context;
-  const made = await makePlan(plan, asking, context, ({ uses }) => choicesFor(idempotencyKey, uses, say));
+  const made = await makePlan(plan, asking, context, have => choicesFor(idempotencyKey, have, asking, say));
   if (saveAs === undefined) return made.reply;
   const saved = await saveRecipe(context.recipes, saveAs, made.kept, context.change);
   return {
@@ -192,6 +225,8 @@ export async function answerPlan(
 export const planFollowUps = {
   take,
   save,
+  show,
+  shelf,
   'name-sent': nameSent,
   begin: openers.begin,
   more: openers.more,

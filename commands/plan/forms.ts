@@ -17,10 +17,10 @@ declare module '../../src/engine/refusal.ts' {
 export type FormName = 'begin' | 'more' | 'heat';
 
 /** A form over some of the plan's words, filled with what they are now. */
-type Key = Exclude<keyof WrittenPlan, 'purity' | 'oven'>;
+type Key = Exclude<keyof WrittenPlan, 'purity' | 'oven' | 'reserve'>;
 const fields: Readonly<Record<FormName, readonly Key[]>> = {
   begin: ['oils', 'size', 'water', 'superfat', 'portions'],
-  more: ['lye', 'fragrance', 'additives', 'swirl', 'reserve'],
+  more: ['lye', 'liquid', 'additives', 'fragrance', 'swirl'],
   heat: ['process', 'material', 'start', 'room', 'scale'],
 };
 
@@ -32,6 +32,7 @@ const HINTS: { readonly [Key in keyof WrittenPlan]?: keyof Words['plan']['forms'
   portions: 'portionsHint',
   lye: 'lyeHint',
   fragrance: 'fragranceHint',
+  liquid: 'liquidHint',
   additives: 'additivesHint',
   start: 'temperatureHint',
   room: 'temperatureHint',

@@ -33,23 +33,42 @@ const massIn = (view: PlanView) => (grams: number) => view.say.plan.mass(grams, 
 const weightIn = (view: PlanView) => (grams: number) => view.say.plan.weight(grams, shownMass(view));
 const oilGrams = ({ oils }: PlanAnswer) => oils.reduce((sum, { grams }) => sum + grams, 0);
 
-/** Plain water for the lye jug, grams: what the colours bring is kept out of it. */
-export const jugGrams = ({ water }: PlanAnswer): number => water.grams - water.holdBackGrams;
-
-/** The two numbers a maker weighs first, in one line. */
+/** The numbers a maker weighs first, in one line: lye, and whatever it is dissolved in. */
 export function planHeadline(view: PlanView): string {
   const { answer, say } = view;
   const mass = massIn(view);
-  const { parts } = answer.lye;
-  const lye = parts.map(({ alkali, grams }, at) =>
-    at === parts.length - 1 ? mass(grams) : say.plan.lyeOf({ grams: mass(grams), alkali }),
+  const { lye, jug } = answer;
+  const weighed = lye.parts.map(({ alkali, grams }, at) =>
+    at === lye.parts.length - 1 ? mass(grams) : say.plan.lyeOf({ grams: mass(grams), alkali }),
   );
+  const where = (into: 'jug' | 'oils') =>
+    jug.liquids.filter(one => one.into === into).map(({ id, grams }) => ({ id, mass: mass(grams) }));
+  const [inJug, inOils] = [where('jug'), where('oils')];
   return say.batch.headline({
-    lye: lye.join(' + '),
-    alkali: parts.at(-1)!.alkali,
-    water: mass(jugGrams(answer)),
+    method: jug.method,
+    lye: weighed.join(' + '),
+    alkali: lye.parts.at(-1)!.alkali,
+    water: jug.waterGrams > 0.05 || (inJug.length === 0 && !jug.solution) ? mass(jug.waterGrams) : undefined,
+    inJug,
+    inOils,
+    solution: jug.solution && { mass: mass(jug.solution.grams), percent: jug.solution.percent },
     oils: mass(oilGrams(answer)),
   });
+}
+
+/** The lye as it is weighed: dry, or in its own water. */
+function lyeRows(view: PlanView): readonly Measure[] {
+  const { say } = view;
+  const { lye, jug } = view.answer;
+  const [weight, mass] = [weightIn(view), massIn(view)];
+  const { solution } = jug;
+  if (!solution)
+    return lye.parts.map(({ alkali, grams }) => ({ label: say.plan.lye[alkali], value: weight(grams) }));
+  return lye.parts.map(({ alkali, grams }) => ({
+    label: say.batch.jug.solution({ alkali, percent: solution.percent }),
+    value: weight(solution.grams),
+    note: say.batch.jug.solutionNote({ lye: mass(grams), water: mass(solution.waterGrams) }),
+  }));
 }
 
 /** Lye, water, batter, superfat: what decides the pour. */
@@ -58,18 +77,20 @@ export function planNumbers(view: PlanView): readonly Measure[] {
   const { plan, batch } = say;
   const weight = weightIn(view);
   const { water, superfat, batter, reserve } = answer;
-  const milk =
-    view.read.request.additives.length > 0 && water.ways.waterPerLye * answer.lye.grams > water.grams + 5;
+  const { jug } = answer;
+  const fat = answer.warnings.some(({ id }) => id === 'liquid-fat');
   return [
-    ...answer.lye.parts.map(({ alkali, grams }) => ({ label: plan.lye[alkali], value: weight(grams) })),
+    ...lyeRows(view),
     {
-      label: plan.water,
-      value: weight(jugGrams(answer)),
+      label: jug.solution ? batch.jug.furtherWater : plan.water,
+      value: weight(jug.waterGrams),
       note: [
         ...(water.holdBackGrams > 0.05
           ? [plan.holdBack({ all: massIn(view)(water.grams), held: massIn(view)(water.holdBackGrams) })]
           : []),
-        ...(milk ? [plan.milkWater] : []),
+        ...(jug.method === 'water' && jug.liquids.length === 0
+          ? []
+          : [batch.jug.strength({ percent: jug.strength })]),
         batch.waterWays({
           strength: plan.figure(water.ways.lyeStrength, 1),
           ratio: plan.figure(water.ways.waterPerLye, 2),
@@ -91,7 +112,7 @@ export function planNumbers(view: PlanView): readonly Measure[] {
       value: plan.percent({ percent: superfat.effective }),
       note: plan.superfatNote({
         asked: superfat.asked,
-        carriers: superfat.effective > superfat.asked + 0.5 && !milk,
+        carriers: superfat.effective > superfat.asked + 0.5 && !fat,
         low: superfat.band.low,
         high: superfat.band.high,
       }),
@@ -113,10 +134,17 @@ export function planWeights(view: PlanView): readonly Measure[] {
       label: oilById(id).names[say.language],
       value: weight(grams),
     })),
-    ...answer.additives.map(({ id, grams }) => ({
-      label: say.plan.capital(say.batch.additives[id as keyof typeof say.batch.additives]),
+    ...answer.jug.liquids.map(({ id, grams, waterGrams, into, frozen }) => ({
+      label: say.plan.capital(say.batch.additives[id]),
       value: weight(grams),
+      note: say.batch.jug.placed({ into, frozen, water: massIn(view)(waterGrams) }),
     })),
+    ...answer.additives
+      .filter(({ id }) => !answer.jug.liquids.some(one => one.id === id))
+      .map(({ id, grams }) => ({
+        label: say.plan.capital(say.batch.additives[id as keyof typeof say.batch.additives]),
+        value: weight(grams),
+      })),
     ...(answer.fragrance && answer.fragrance.grams > 0
       ? [
           {

@@ -45,8 +45,8 @@ export const written = {
     { least: -100, most: 100 },
   ).optional(),
   lye: text({
-    en: 'NaOH, “KOH 90%”, or both: “NaOH 95% + KOH 5%”. NaOH unless you say',
-    es: 'NaOH, «KOH 90%» o ambas: «NaOH 95% + KOH 5%». NaOH si no dices nada',
+    en: 'NaOH, “KOH 90%”, both: “NaOH 95% + KOH 5%”, or ready: “50% lye solution”',
+    es: 'NaOH, «KOH 90%», ambas: «NaOH 95% + KOH 5%», o lista: «solución al 50%»',
   }).optional(),
   water: text({
     en: '“33% lye”, “2:1” (water to lye) or “38% of oils”. 33% lye unless you say',
@@ -70,6 +70,10 @@ export const written = {
     },
     { most: 500 },
   ).optional(),
+  liquid: text({
+    en: 'Instead of water: “goat milk”, “half beer, half water”, “cream 100 g in the oils”',
+    es: 'En vez de agua: «leche de cabra», «mitad cerveza», «nata 100 g en los aceites»',
+  }).optional(),
   swirl: choice({ en: 'How you pour', es: 'Cómo viertes' }, SWIRLS).optional(),
   process: choice(
     { en: 'Where the loaf spends its first day', es: 'Dónde pasa la barra el primer día' },
@@ -125,6 +129,7 @@ export function changed(plan: KeptPlan, words: Partial<WrittenPlan>, spoons: Kep
       size: words.size !== undefined || sizeless ? 1 : plan.times.size,
       portions: words.portions === undefined ? plan.times.portions : 1,
       additives: words.additives === undefined ? plan.times.additives : 1,
+      ...(words.liquid === undefined && plan.times.liquids !== undefined && { liquids: plan.times.liquids }),
     },
   };
 }

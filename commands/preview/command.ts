@@ -13,6 +13,7 @@ export default command(
       en: 'See the cured colour of a mix before you pour, with a swatch card',
       es: 'Mira el color curado de una mezcla antes de verter, con una carta de muestras',
     },
+    anywhere: true,
     seenBy: 'group',
     pace: 'slow',
     options: {

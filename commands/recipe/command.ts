@@ -40,7 +40,7 @@ const asWritten = ({ written, times }: recipes.Recipe, { say }: Context): Block 
   text: [
     `${say.recipes.asWritten}:`,
     ...Object.entries(written).map(([option, value]) => {
-      const factor = times[option as keyof recipes.Times] ?? 1;
+      const factor = times[(option === 'liquid' ? 'liquids' : option) as keyof recipes.Times] ?? 1;
       return `${option}: ${value}${factor === 1 ? '' : ` (${say.recipes.times({ factor })})`}`;
     }),
   ].join('\n'),
@@ -105,7 +105,7 @@ export default commandGroup(
       completes: { recipe: suggest },
       async answer(asked, context) {
         const found = await recipes.findRecipe(context.recipes, asked.recipe);
-        const reply = await answerPlan(found, { name: found.name }, context);
+        const reply = await answerPlan(found, { name: found.name, seenBy: 'asker' }, context);
         const by: readonly Block[] = found.shared
           ? [{ kind: 'text', text: context.say.recipes.by({ name: found.byName }) }]
           : [];
@@ -162,7 +162,11 @@ export default commandGroup(
         const found = await recipes.findRecipe(context.recipes, asked.recipe);
         const { plan, factor } = await rescaled(found, asked.to, context);
         const saveAs = asked['save-as'];
-        const reply = await answerPlan(plan, { name: saveAs ?? found.name, saveAs }, context);
+        const reply = await answerPlan(
+          plan,
+          { name: saveAs ?? found.name, saveAs, seenBy: 'asker' },
+          context,
+        );
         const said =
           saveAs === undefined
             ? say.recipes.rescaled({ name: found.name, factor })

@@ -29,8 +29,9 @@ export async function rescaled(
   return { plan: { ...plan, written: { ...plan.written, size: to }, times }, factor };
 }
 
-const timesBy = ({ size, portions, additives }: Times, factor: number): Times => ({
+const timesBy = ({ size, portions, additives, liquids = 1 }: Times, factor: number): Times => ({
   size: size * factor,
   portions: portions * factor,
   additives: additives * factor,
+  liquids: liquids * factor,
 });

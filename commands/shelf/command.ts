@@ -63,6 +63,7 @@ export default commandGroup(
   {
     add: action({
       purpose: { en: 'Put a colourant on your shelf', es: 'Pon un colorante en tu estantería' },
+      anywhere: true,
       seenBy: 'asker',
       options: {
         item: text(
@@ -99,6 +100,7 @@ export default commandGroup(
     }),
     list: action({
       purpose: { en: 'Everything on your shelf', es: 'Todo lo que hay en tu estantería' },
+      anywhere: true,
       seenBy: 'asker',
       options: {},
       async answer(_asked, context) {
@@ -116,6 +118,7 @@ export default commandGroup(
         en: 'One item: stock, lot, tests and history',
         es: 'Un producto: existencias, lote, pruebas e historial',
       },
+      anywhere: true,
       seenBy: 'asker',
       options: { item },
       completes: { item: suggestItems },
@@ -125,6 +128,7 @@ export default commandGroup(
     }),
     use: action({
       purpose: { en: 'Take some off your shelf', es: 'Saca un poco de tu estantería' },
+      anywhere: true,
       seenBy: 'asker',
       options: { item, amount },
       completes: { item: suggestItems },
@@ -136,6 +140,7 @@ export default commandGroup(
     }),
     restock: action({
       purpose: { en: 'Add more of the same lot', es: 'Añade más del mismo lote' },
+      anywhere: true,
       seenBy: 'asker',
       options: { item, amount },
       completes: { item: suggestItems },
@@ -151,6 +156,7 @@ export default commandGroup(
         en: 'Take an item off your shelf with its history',
         es: 'Quita un producto de tu estantería con su historial',
       },
+      anywhere: true,
       seenBy: 'asker',
       options: { item },
       completes: { item: suggestItems },
@@ -164,6 +170,7 @@ export default commandGroup(
         en: 'Where a pinch of this lot went in a dish of water',
         es: 'Adónde fue una pizca de este lote en un plato de agua',
       },
+      anywhere: true,
       seenBy: 'asker',
       options: {
         item,
@@ -190,6 +197,7 @@ export default commandGroup(
         en: 'What one level teaspoon of yours weighs',
         es: 'Cuánto pesa una cucharadita rasa del tuyo',
       },
+      anywhere: true,
       seenBy: 'asker',
       options: {
         item,
@@ -210,6 +218,7 @@ export default commandGroup(
         en: 'A new lot: its tests and weights start anew',
         es: 'Un lote nuevo: sus pruebas y pesos empiezan de cero',
       },
+      anywhere: true,
       seenBy: 'asker',
       options: {
         item,
@@ -233,6 +242,7 @@ export default commandGroup(
         en: 'Say what an item is, so that I can dose it',
         es: 'Di qué es un producto, para que pueda dosificarlo',
       },
+      anywhere: true,
       seenBy: 'asker',
       options: {
         item,
@@ -255,6 +265,7 @@ export default commandGroup(
     }),
     'low-mark': action({
       purpose: { en: 'At how much left I should warn you', es: 'Con cuánto restante debo avisarte' },
+      anywhere: true,
       seenBy: 'asker',
       options: {
         item,

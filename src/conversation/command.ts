@@ -10,6 +10,19 @@ import { validArgs, validOptions } from './validate.ts';
 
 /** Who sees the answer. Fixed by the declaration, because it must be known before the answer is. */
 export type SeenBy = 'asker' | 'group';
+/**
+ * Who sees it where that hangs on what was given, such as a recipe of one's own: decided by the words of the question
+ * alone, before anything is looked up.
+ */
+export type SeenByGiven<From> = SeenBy | ((from: From) => SeenBy);
+
+/** {@link SeenByGiven} for one question. */
+export const seenByFor = <From>(declared: SeenByGiven<From>, from: From): SeenBy =>
+  typeof declared === 'function' ? declared(from) : declared;
+
+/** What is made from one of the member's own recipes is for them, until they show it. */
+export const privateIfRecipe = ({ recipe }: Given): SeenBy => (recipe === undefined ? 'group' : 'asker');
+
 /** `slow` answers are announced at once and filled in later; a form must be `quick`. */
 export type Pace = 'quick' | 'slow';
 export type Access = 'member' | 'steward';
@@ -21,16 +34,27 @@ export type Access = 'member' | 'steward';
 type NamesJar = { namesJar?(given: Given, context: Context): Promise<boolean> };
 
 /** How an answer appears, known before it exists. */
-export type ResponseMode = { readonly seenBy: SeenBy; readonly pace: Pace; readonly access: Access };
+export type ResponseMode = {
+  readonly seenBy: SeenBy;
+  readonly pace: Pace;
+  readonly access: Access;
+  /** True when the answer may be a form: it can then not be announced as slow, a form must come at once. */
+  readonly opensForm: boolean;
+};
 
 export type Suggestion = { readonly name: string; readonly value: string };
 type Completer = (typed: string, context: Context) => readonly Suggestion[] | Promise<readonly Suggestion[]>;
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = ResponseMode &
+export type Action = Omit<ResponseMode, 'opensForm' | 'seenBy'> &
   NamesJar & {
+    readonly seenBy: SeenByGiven<Given>;
     readonly purpose: Phrase;
+    /** `bare`: only when it is asked without any option. */
+    readonly opensForm: boolean | 'bare';
+    /** True for what members may bring along into groups that we are not in; it is then answered to them only. */
+    readonly anywhere: boolean;
     readonly options: readonly DeclaredOption[];
     /** Validates what was given and answers. Throws a Refusal for every expected "no". */
     take(given: Given, context: Context): Promise<Reply | Form>;
@@ -41,9 +65,11 @@ export type Action = ResponseMode &
 /** Declares an action. `options` are zod schemas made by the builders of `option.ts`. */
 export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly purpose: Phrase;
-  readonly seenBy: SeenBy;
+  readonly seenBy: SeenByGiven<Given>;
   readonly pace?: Pace;
   readonly access?: Access;
+  readonly opensForm?: boolean | 'bare';
+  readonly anywhere?: boolean;
   readonly options: Shape;
   readonly completes?: { readonly [Name in keyof Shape]?: Completer };
   readonly namesJar?: (asked: z.output<z.ZodObject<Shape>>, context: Context) => boolean | Promise<boolean>;
@@ -58,6 +84,8 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     seenBy: declared.seenBy,
     pace: declared.pace ?? 'quick',
     access: declared.access ?? 'member',
+    opensForm: declared.opensForm ?? false,
+    anywhere: declared.anywhere ?? false,
     options,
     ...(namesJar && {
       namesJar: async (given: Given, context: Context) =>
@@ -74,8 +102,9 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
 }
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
-export type FollowUp<Args = never> = ResponseMode &
+export type FollowUp<Args = never> = Omit<ResponseMode, 'seenBy'> &
   FollowTarget & {
+    readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
     /** True when the answer takes the place of the message it was pressed on. */
     readonly replaces: boolean;
     readonly argNames: readonly string[];
@@ -88,9 +117,10 @@ export type FollowUp<Args = never> = ResponseMode &
 export function followUp<Shape extends Record<string, z.ZodType<string | number, string>>>(declared: {
   readonly for?: 'asker' | 'group';
   readonly hours?: number;
-  readonly seenBy: SeenBy;
+  readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
   readonly pace?: Pace;
   readonly access?: Access;
+  readonly opensForm?: boolean;
   readonly replaces?: boolean;
   readonly args: Shape;
   answer(args: z.output<z.ZodObject<Shape>>, context: Context, sent: Sent): Answered;
@@ -103,6 +133,7 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
     seenBy: declared.seenBy,
     pace: declared.pace ?? 'quick',
     access: declared.access ?? 'member',
+    opensForm: declared.opensForm ?? false,
     replaces: declared.replaces ?? false,
     argNames,
     async take(args, context, sent) {
@@ -114,8 +145,9 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
 }
 
 /** An entry in the menu of a message, answered like a command. */
-export type MenuEntry = ResponseMode & {
+export type MenuEntry = Omit<ResponseMode, 'opensForm'> & {
   readonly name: Phrase;
+  readonly anywhere?: boolean;
   take(message: Pointed['message'], context: Context): Answered;
 };
 
@@ -127,6 +159,8 @@ export type Command = {
   readonly followUps: Readonly<Record<string, FollowUp>>;
   readonly menu?: MenuEntry;
   readonly deadlines?: Deadlines;
+  /** True where its answers speak of every command there is. */
+  readonly listsCommands?: boolean;
 };
 
 /** What to do when a time has come that the command once set; the names of its dues are its own. */
@@ -136,13 +170,14 @@ type Extras = {
   readonly followUps?: Readonly<Record<string, FollowUp>>;
   readonly menu?: MenuEntry;
   readonly deadlines?: Deadlines;
+  readonly listsCommands?: boolean;
 };
 
 /** A command that is one action. */
 export const command = (
   name: string,
   does: Action,
-  { followUps = {}, menu, deadlines }: Extras = {},
+  { followUps = {}, menu, deadlines, listsCommands }: Extras = {},
 ): Command => ({
   name,
   purpose: does.purpose,
@@ -150,6 +185,7 @@ export const command = (
   followUps,
   ...(menu && { menu }),
   ...(deadlines && { deadlines }),
+  ...(listsCommands && { listsCommands }),
 });
 
 /** A command with subcommands. */

@@ -11,6 +11,8 @@ export type DeadlineServices = {
   readonly workers?: Workers | undefined;
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
+  /** Hears where a group could not be told. */
+  readonly onBarred?: ((where: { group: string; channel: string; what: string }) => void) | undefined;
 };
 
 /** Does what is due, as often as it is called for the same due: its effects must not add up. */

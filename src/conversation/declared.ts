@@ -4,7 +4,16 @@ import type { Phrase } from '../words/sentence.ts';
 /** An option as the fronts see it, read off the schema that also validates it. */
 export type DeclaredOption = {
   readonly name: string;
-  readonly kind: 'text' | 'choice' | 'whole' | 'number' | 'yes-no' | 'picture';
+  readonly kind:
+    | 'text'
+    | 'choice'
+    | 'whole'
+    | 'number'
+    | 'yes-no'
+    | 'picture'
+    | 'member'
+    | 'role'
+    | 'channel';
   readonly required: boolean;
   readonly says: Phrase;
   readonly choices?: readonly { readonly value: string; readonly label: Phrase }[];

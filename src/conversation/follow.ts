@@ -60,17 +60,32 @@ export function seal(
   return id;
 }
 
-/** Opens a custom id. Throws a Refusal when it is forged, meant for somebody else, or too old. */
+/**
+ * The name that an id claims to lead to, unproved: for loading what opening it may need. Empty where it claims none;
+ * throws for nothing, not even where a broken packet brought no id at all.
+ */
+export const followUpNameIn = (id: string): string => /^[^~]*~[^~]*~([^~]*)/.exec(id)?.[1] ?? '';
+
+/**
+ * Opens a custom id. What `before`, an earlier key, signed is as good. Throws a Refusal when it is forged, meant for
+ * somebody else, or too old.
+ */
 export function open(
   id: string,
-  { key, holder, at }: { key: Uint8Array; holder: Holder; at: number },
+  {
+    key,
+    before,
+    holder,
+    at,
+  }: { key: Uint8Array; before?: Uint8Array | undefined; holder: Holder; at: number },
 ): Opened {
   const cut = id.lastIndexOf('~');
   const text = id.slice(0, Math.max(cut, 0));
   const [version, scope = '', name = '', expiry = '', nonce = '', ...args] = text.split('~');
   const claimed = Buffer.from(id.slice(cut + 1), 'base64url');
-  const expected = mac(key, text, holder, scope);
-  if (version !== VERSION || claimed.length !== MAC_BYTES || !timingSafeEqual(claimed, expected))
+  const signs = (one: Uint8Array) => timingSafeEqual(claimed, mac(one, text, holder, scope));
+  const keys = before ? [key, before] : [key];
+  if (version !== VERSION || claimed.length !== MAC_BYTES || !keys.some(signs))
     return refuse('follow-up-not-yours', {});
   if (at > Number.parseInt(expiry, 36) * HOUR) refuse('follow-up-expired', {});
   return { name, args, nonce };

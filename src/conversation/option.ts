@@ -1,13 +1,14 @@
 import { z } from 'zod';
 import type { Phrase } from '../words/sentence.ts';
-import type { Attachment } from './question.ts';
+import type { DeclaredOption } from './declared.ts';
+import type { Attachment, Named } from './question.ts';
 
 /**
  * The options a command can declare, as zod schemas that also carry what fronts need to know.
  * Amounts are always text: their grammar lives in the engine. No option transforms its value.
  */
 type Meta = {
-  readonly option: 'text' | 'choice' | 'whole' | 'number' | 'yes-no' | 'picture';
+  readonly option: DeclaredOption['kind'];
   readonly says: Phrase;
   readonly labels?: Readonly<Record<string, Phrase>>;
 };
@@ -38,6 +39,19 @@ export const picture = (says: Phrase) =>
     z.custom<Attachment>(value => typeof value === 'object' && value !== null && 'read' in value),
     { option: 'picture', says },
   );
+
+const named = (kind: Named['kind'], says: Phrase) =>
+  declare(
+    z.custom<Named>(
+      value => typeof value === 'object' && value !== null && 'kind' in value && value.kind === kind,
+    ),
+    { option: kind, says },
+  );
+
+/** A member of the group, a role, or a channel, picked where the platform lets one pick. */
+export const member = (says: Phrase) => named('member', says);
+export const role = (says: Phrase) => named('role', says);
+export const channel = (says: Phrase) => named('channel', says);
 
 /** Up to `most` of the same text option, declared as `name-1` .. `name-<most>` since nothing repeats there. */
 export const several = (says: Phrase, { most }: { most: number }) =>

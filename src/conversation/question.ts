@@ -1,3 +1,4 @@
+import type { Lack } from '../words/lack.ts';
 import type { Language } from '../words/sentence.ts';
 
 /** A picture or file somebody handed in; nothing is read before it is asked for. */
@@ -11,7 +12,16 @@ export type Attachment = {
   read(): Promise<Uint8Array>;
 };
 
-export type OptionValue = string | number | boolean | Attachment;
+/** A member, role or channel that was picked by the platform's own option. */
+export type Named = {
+  readonly kind: 'member' | 'role' | 'channel';
+  readonly id: string;
+  readonly name: string;
+  /** Of a channel: what we lack to post news there. */
+  readonly lacks?: readonly Lack[];
+};
+
+export type OptionValue = string | number | boolean | Attachment | Named;
 export type Given = Readonly<Record<string, OptionValue>>;
 
 export type Asker = {
@@ -24,6 +34,16 @@ export type Asker = {
   readonly joinedAt?: number;
 };
 
+/** The place a question comes from, as the platform states it. */
+export type Here = {
+  /** Who let us in: the group, or only the member, who brought us along: then we can post nothing by ourselves. */
+  readonly letInBy: 'group' | 'member';
+  /** What we lack to post news here. */
+  readonly lacks: readonly Lack[];
+  /** Names of a few channels of the group in which we lack nothing. */
+  readonly betterPlaces: () => readonly string[];
+};
+
 /** What every question states, whoever carried it here. */
 export type Origin = {
   /** The interaction's id: the same question delivered twice has the same id. */
@@ -33,7 +53,13 @@ export type Origin = {
   readonly asker: Asker;
   readonly group: string;
   readonly channel: string | undefined;
+  /** Undefined where the front knows no places, as the terminal. */
+  readonly here?: Here | undefined;
+  /** True where the front shows marks (`words/marks.ts`); they are taken out for all others. */
+  readonly readsMarks?: boolean | undefined;
   readonly language: Language;
+  /** The member's locale tag as the front states it, such as `en-GB`; undefined where it states none. */
+  readonly locale?: string | undefined;
 };
 
 export type Asked = {
@@ -62,6 +88,7 @@ export type Pointed = {
   readonly message: {
     readonly id: string;
     readonly channel: string;
+    /** What it says; of a forwarded message, what was forwarded. */
     readonly text: string;
     readonly attachments: readonly Attachment[];
   };

@@ -1,11 +1,15 @@
 import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
+import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
+import { readOnce } from '../records/read-once.ts';
 import { wordsIn } from '../words/index.ts';
+import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import { isAction, type ResponseMode, type SeenBy, type Suggestion } from './command.ts';
+import { isAction, type ResponseMode, type SeenBy, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
+import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { checkLegible, isShort } from './legible.ts';
 import { nearest } from './nearest.ts';
@@ -15,6 +19,7 @@ import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
+    'group-only': Record<string, never>;
     'command-unknown': { typed: string; nearest: readonly string[] };
     'our-fault': { reference: string };
   }
@@ -26,6 +31,8 @@ export type Conversation = {
   readonly services: Services;
   /** Signs what buttons carry. */
   readonly key: Uint8Array;
+  /** Signed them before it: still good, so that a key can be changed without spoiling a button. */
+  readonly keyBefore?: Uint8Array | undefined;
   /** Told of faults of ours with the reference the member sees; never of what members wrote. */
   readonly onFault: (fault: unknown, reference: string) => void;
 };
@@ -34,6 +41,8 @@ type Unspoken = Reply<string> | Form<string> | Problem;
 
 type Task = ResponseMode & {
   readonly replaces: boolean;
+  /** True when it works where only the asker brought us along. */
+  readonly anywhere: boolean;
   readonly idempotencyKey: string;
   run(context: Context): Promise<Reply | Form> | Reply | Form;
   /** Whether the answer would name a jar of the asker's. */
@@ -41,14 +50,17 @@ type Task = ResponseMode & {
 };
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
-export function responseModeOf(
+export async function responseModeOf(
   question: Question,
   conversation: Conversation,
-): ResponseMode & { replaces: boolean } {
+): Promise<ResponseMode & { replaces: boolean }> {
+  if (emergenciesIn(freeTexts(question)).length > 0) return TO_ASKER;
   try {
-    return findTask(question, conversation);
+    await conversation.registry.prepare?.(question);
+    const task = findTask(question, conversation);
+    return isBroughtAlong(question) ? { ...task, seenBy: 'asker' } : task;
   } catch {
-    return { seenBy: 'asker', pace: 'quick', access: 'member', replaces: false };
+    return TO_ASKER;
   }
 }
 
@@ -57,7 +69,8 @@ const LOOKED_FOR = 1_000;
 
 /** Who sees the answer: of what the group sees, the asker alone where a jar of theirs is named and they keep those to themselves. */
 export async function seenByOf(question: Question, conversation: Conversation): Promise<SeenBy> {
-  if (responseModeOf(question, conversation).seenBy === 'asker') return 'asker';
+  const { seenBy } = await responseModeOf(question, conversation);
+  if (seenBy === 'asker') return 'asker';
   const { promise: late, resolve } = Promise.withResolvers<SeenBy>();
   const timer = setTimeout(resolve, LOOKED_FOR, 'asker');
   const looked = visibilityOf(question, conversation).catch((): SeenBy => 'asker');
@@ -73,10 +86,57 @@ async function visibilityOf(question: Question, conversation: Conversation): Pro
   return jars === 'shown' || !(await task.namesOwnJar(context)) ? 'group' : 'asker';
 }
 
+/** True where only the asker let us in: everything is answered to them alone there. */
+const isBroughtAlong = ({ here }: Origin): boolean => here?.letInBy === 'member';
+
+/** How a "no" and first aid are told: at once, to whoever asked, and never in place of what stood there. */
+const TO_ASKER = {
+  seenBy: 'asker',
+  pace: 'quick',
+  access: 'member',
+  opensForm: false,
+  replaces: false,
+} as const;
+
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
-export async function receive(asked: Question, conversation: Conversation): Promise<Answer> {
+export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
+  const { services } = shared;
+  const conversation = {
+    ...shared,
+    services: { ...services, store: readOnce(services.store, 'preference/') },
+  };
   const language = await languageFor(asked, conversation);
-  return { ...(await answerTo({ ...asked, language }, conversation)), language };
+  const question = { ...asked, language };
+  const [answered, notices] = await Promise.all([
+    answerTo(question, conversation),
+    waitingFor(question, conversation),
+  ]);
+  const answer = await withNotices(answered, notices, question, conversation);
+  return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
+}
+
+/** What a member is told along with the answer to a command that only they see: that something did not reach a group. */
+async function waitingFor(question: Question, conversation: Conversation): Promise<readonly Notice[]> {
+  if (question.kind !== 'command') return [];
+  const { seenBy } = await responseModeOf(question, conversation);
+  if (seenBy !== 'asker') return [];
+  // A notice that cannot be read holds up no answer; it waits for the next.
+  return await noticesFor(conversation.services.store, question.asker.id).catch(() => []);
+}
+
+async function withNotices(
+  answer: Unspoken,
+  notices: readonly Notice[],
+  { asker, language }: Origin,
+  { services: { store } }: Conversation,
+): Promise<Unspoken> {
+  if (answer.kind !== 'reply' || notices.length === 0) return answer;
+  // Nothing stands before what to do; it waits for the next answer.
+  if ('emergency' in answer.data) return answer;
+  await dropNotices(store, asker.id, notices).catch(() => undefined);
+  const { notTold } = wordsIn(language).conversation;
+  const told = notices.map(({ title }) => ({ kind: 'text', text: notTold({ title }) }) as const);
+  return { ...answer, blocks: [...told, ...answer.blocks] };
 }
 
 /** The language the member prefers; the platform's when they have none, or when it cannot be looked up. */
@@ -88,11 +148,20 @@ async function languageFor({ asker, language }: Origin, { services }: Conversati
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
+    // Before anything is loaded, looked up, checked or reckoned: whoever is hurt is told what to do.
+    const { registry } = conversation;
+    const firstAid = await firstAidFor(freeTexts(question), question, { say, registry });
+    if (firstAid) return sealed(firstAid, question, conversation);
     checkLegible(question);
+    await registry.prepare?.(question);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.idempotencyKey);
+    if (!task.anywhere && isBroughtAlong(question)) refuse('group-only', {});
     if (task.access === 'steward') await requireSteward(context);
-    return sealed(await task.run(context), question, conversation);
+    const answer = await task.run(context);
+    if (answer.kind === 'form' && !task.opensForm) throw new Error('a form where none was declared');
+    if (!allKnown(answer, conversation)) await registry.complete?.();
+    return sealed(answer, question, conversation);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
     const reference = question.id.slice(-6);
@@ -107,9 +176,11 @@ export async function suggest(
   question: Extract<Question, { kind: 'typing' }>,
   conversation: Conversation,
 ): Promise<readonly Suggestion[]> {
-  const action = conversation.registry.actions.get(question.path.join(' '));
-  if (!action || !isShort(question.typed)) return [];
+  if (!isShort(question.typed)) return [];
   try {
+    await conversation.registry.prepare?.(question);
+    const action = conversation.registry.actions.get(question.path.join(' '));
+    if (!action) return [];
     const context = contextOf(question, conversation, question.id);
     return await action.complete(question.option, question.typed, context);
   } catch (error) {
@@ -118,8 +189,21 @@ export async function suggest(
   }
 }
 
+/** The first aid for words that are no question to us: a line without a command, a note; undefined where none is needed. */
+export async function firstAidForWords(
+  words: string,
+  origin: Origin,
+  conversation: Conversation,
+): Promise<Answer | undefined> {
+  if (emergenciesIn([words]).length === 0) return undefined;
+  const language = await languageFor(origin, conversation);
+  const say = wordsIn(language);
+  const reply = await firstAidFor([words], origin, { say, registry: conversation.registry });
+  return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
+}
+
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
-  const { id, at, asker, group, channel, language } = origin;
+  const { id, at, asker, group, channel, here, language, locale } = origin;
   const { store } = services;
   return {
     id,
@@ -127,29 +211,40 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     asker,
     group,
     channel,
+    here,
     language,
+    locale,
     ...services,
+    workers: {
+      ...services.workers,
+      run: (name, input, more) => services.workers.run(name, input, { group, ...more }),
+    },
     shelf: { store, member: asker.id },
     recipes: { store, member: asker.id, group },
     change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
-    commands: registry.commands.map(({ name, purpose, does }) => ({
-      name,
-      purpose,
-      subcommands: isAction(does) ? [] : Object.keys(does),
-    })),
+    get commands() {
+      return registry.commands.map(({ name, purpose, does }) => ({
+        name,
+        purpose,
+        subcommands: isAction(does) ? [] : Object.keys(does),
+      }));
+    },
     say: wordsIn(language),
     idempotencyKey,
   };
 };
 
-function findTask(question: Question, { registry, key }: Conversation): Task {
+function findTask(question: Question, { registry, key, keyBefore: before }: Conversation): Task {
   switch (question.kind) {
     case 'command':
     case 'typing': {
       const path = question.path.join(' ');
       const found = registry.actions.get(path) ?? unknownCommand(path, registry);
+      const isBare = Object.keys(question.given).length === 0;
       return {
         ...found,
+        opensForm: found.opensForm === 'bare' ? isBare : found.opensForm,
+        seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         idempotencyKey: question.id,
         run: context => found.take(question.given, context),
@@ -159,16 +254,25 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
       };
     }
     case 'follow': {
-      const opened = open(question.sealed, { key, holder: holderOf(question), at: question.at });
+      const opened = open(question.sealed, { key, before, holder: holderOf(question), at: question.at });
       const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
       const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
       const sent = { values: question.values, fields: question.fields };
-      return { ...found, idempotencyKey: opened.nonce, run: context => found.take(args, context, sent) };
+      const seenBy = seenByFor(found.seenBy, args);
+      return {
+        ...found,
+        seenBy,
+        anywhere: true,
+        idempotencyKey: opened.nonce,
+        run: context => found.take(args, context, sent),
+      };
     }
     case 'point': {
       const found = registry.menuEntries.get(question.entry) ?? unknownCommand(question.entry, registry);
       return {
         ...found,
+        anywhere: found.anywhere ?? false,
+        opensForm: false,
         replaces: false,
         idempotencyKey: question.id,
         run: context => found.take(question.message, context),
@@ -183,6 +287,12 @@ const unknownCommand = (typed: string, registry: CommandRegistry): never =>
 const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
 
 type Sealing = { readonly holder: Holder; readonly at: number };
+
+/** A choice may lead to another command, which nobody has asked for yet. */
+function allKnown(answer: Reply | Form, { registry: { nameOf } }: Conversation): boolean {
+  const follows = answer.kind === 'form' ? [answer.follow] : (answer.choices ?? []).map(one => one.follow);
+  return follows.every(({ followUp }) => nameOf.has(followUp));
+}
 
 /** Turns the follow-ups of an answer into signed ids. */
 function sealed(answer: Reply | Form, origin: Origin, conversation: Conversation): Unspoken {

@@ -3,6 +3,7 @@ import type { Action, Command, FollowUp, MenuEntry } from './command.ts';
 import { isAction } from './command.ts';
 import type { DeadlineAct, DeadlineActs, DeadlineServices } from './deadline.ts';
 import type { FollowTarget } from './follow.ts';
+import type { Question } from './question.ts';
 
 /** Every command there is, and every way into one. */
 export type CommandRegistry = {
@@ -16,6 +17,10 @@ export type CommandRegistry = {
   readonly menuEntries: ReadonlyMap<string, MenuEntry>;
   /** Every command's own. */
   readonly deadlineActs: (services: DeadlineServices) => DeadlineActs;
+  /** Where commands are loaded as they are needed: loads what the question needs. */
+  prepare?(question: Question): Promise<void> | undefined;
+  /** The same for all of them. */
+  complete?(): Promise<void> | undefined;
 };
 
 /** Indexes the commands. Throws an Error when two of them share a name. */
@@ -54,20 +59,23 @@ function enter<T>(map: Map<string, T>, name: string, value: T): void {
   map.set(name, value);
 }
 
-/**
- * Reads the folder of commands: a file there is a command, and so is a folder by its `command.ts`; nothing else needs
- * to know of it.
- */
-export async function readCommands(folder: URL): Promise<CommandRegistry> {
+/** Where each command of the folder is: a file there is a command, and so is a folder by its `command.ts`. */
+export async function commandFiles(folder: URL): Promise<ReadonlyMap<string, URL>> {
   const entries = await readdir(folder, { withFileTypes: true });
-  const files = entries
-    .flatMap(entry => {
-      if (entry.isDirectory()) return [`${entry.name}/command.ts`];
-      return entry.name.endsWith('.ts') ? [entry.name] : [];
-    })
-    .sort();
-  const modules = await Promise.all(
-    files.map(async file => (await import(new URL(file, folder).href)) as { default: Command }),
-  );
-  return indexCommands(modules.map(module => module.default));
+  const files = entries.flatMap((entry): [string, URL][] => {
+    if (entry.isDirectory()) return [[entry.name, new URL(`${entry.name}/command.ts`, folder)]];
+    return entry.name.endsWith('.ts')
+      ? [[entry.name.slice(0, -'.ts'.length), new URL(entry.name, folder)]]
+      : [];
+  });
+  return new Map(files.sort(([a], [b]) => (a < b ? -1 : 1)));
+}
+
+/** The command that a file declares. */
+export const loadCommand = async (file: URL): Promise<Command> =>
+  ((await import(file.href)) as { default: Command }).default;
+
+/** Reads the folder of commands, all of them; nothing else needs to know of it. */
+export async function readCommands(folder: URL): Promise<CommandRegistry> {
+  return indexCommands(await Promise.all([...(await commandFiles(folder)).values()].map(loadCommand)));
 }

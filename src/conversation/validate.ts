@@ -14,6 +14,7 @@ declare module '../engine/refusal.ts' {
     'option-out-of-range': { option: string; least: number; most: number };
     'option-not-yes-or-no': { option: string };
     'option-needs-a-file': { option: string };
+    'option-names-nobody': { option: string; kind: 'member' | 'role' | 'channel' };
     'follow-up-invalid': Record<string, never>;
   }
 }
@@ -60,7 +61,13 @@ function check(option: DeclaredOption, value: Given[string] | undefined): void {
       if (typeof value !== 'boolean') refuse('option-not-yes-or-no', { option: name });
       return;
     case 'picture':
-      if (typeof value !== 'object') refuse('option-needs-a-file', { option: name });
+      if (typeof value !== 'object' || !('read' in value)) refuse('option-needs-a-file', { option: name });
+      return;
+    case 'member':
+    case 'role':
+    case 'channel':
+      if (typeof value !== 'object' || !('kind' in value) || value.kind !== option.kind)
+        refuse('option-names-nobody', { option: name, kind: option.kind });
   }
 }
 
@@ -74,10 +81,11 @@ function checkNumber({ name, kind, least = 0, most = 0 }: DeclaredOption, value:
 function gathered(schema: z.ZodObject, given: Given): Record<string, unknown> {
   const whole: Record<string, unknown> = {};
   for (const name of Object.keys(schema.shape)) {
+    if (given[name] !== undefined) whole[name] = given[name];
+    if (!Object.keys(given).some(one => one.startsWith(`${name}-`))) continue;
     const repeated = Array.from({ length: 25 }, (_, index) => given[repeatedName(name, index + 1)]);
     const several = repeated.filter(value => value !== undefined);
     if (several.length > 0) whole[name] = several;
-    else if (given[name] !== undefined) whole[name] = given[name];
   }
   return whole;
 }

@@ -1,14 +1,22 @@
 import type { DeadlineActs } from '../conversation/deadline.ts';
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
+import { leaveGroup, leftGroups, rejoinGroup } from '../records/left-groups.ts';
 import type { Store } from '../records/store.ts';
 
 export type Schedule = {
   readonly store: Store;
   /** True for the groups that this process acts for. */
   readonly serves: (group: string) => boolean;
-  readonly acts: DeadlineActs;
+  /** True for the groups that it would act for, had they not put us out. */
+  readonly isGone?: (group: string) => boolean;
+  /** Notes anew what is to be done for a group that took us in again. */
+  readonly revive?: (group: string) => Promise<void>;
+  /** What to do, by the name of the due; where it is a function, asked for when there is something to do. */
+  readonly acts: DeadlineActs | (() => Promise<DeadlineActs>);
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
+  /** Hears after each look what is late of what this process acts for. */
+  readonly onLate?: (late: { readonly count: number; readonly seconds: number }) => void;
   /** Hears of everything that did not work; it is tried again later. */
   readonly onFault: (fault: unknown, due: Due | undefined) => void;
 };
@@ -23,6 +31,8 @@ export type Scheduler = {
 /** How often is looked for what is due, ms. No timer runs up to a deadline: what is stored cannot be missed. */
 export const checkEvery = 15_000;
 const longestPause = 3_600_000;
+/** How many groups are acted for at a time: a minute in which many deadlines fall is spread over some more. */
+const groupsAtOnce = 8;
 
 /** Looks for what is due at once and then every quarter of a minute, until stopped. */
 export function startScheduler(schedule: Schedule): Scheduler {
@@ -56,19 +66,37 @@ export function startScheduler(schedule: Schedule): Scheduler {
 
 /** Groups side by side, so that one slow channel does not hold up the others; within a group in order of time. */
 async function actOnAll(schedule: Schedule, pauses: Pauses, stopped: () => boolean): Promise<void> {
+  await takeUpAgain(schedule);
   const dues = await duesBy(schedule.store, new Date(schedule.now()));
-  const mine = dues.filter(due => schedule.serves(due.group) && !pauses.holds(due));
-  const byGroup = Map.groupBy(mine, ({ group }) => group);
-  await Promise.all(
-    [...byGroup.values()].map(async ofGroup => {
+  const gone = new Set(dues.map(({ group }) => group).filter(group => schedule.isGone?.(group)));
+  for (const group of gone) await leaveGroup(schedule.store, group, new Date(schedule.now()));
+  const mine = dues.filter(due => schedule.serves(due.group));
+  const ready = mine.filter(due => !pauses.holds(due));
+  const waiting = Map.groupBy(ready, ({ group }) => group).values();
+  const actForOneAfterAnother = async () => {
+    for (const ofGroup of waiting)
       for (const due of ofGroup) if (!stopped()) await actOn(schedule, pauses, due);
-    }),
-  );
+  };
+  await Promise.all(Array.from({ length: groupsAtOnce }, actForOneAfterAnother));
+  // What failed, now or before, is still to be done.
+  const late = mine.filter(due => pauses.knows(due));
+  const oldest = late.reduce((least, { at }) => Math.min(least, at.getTime()), schedule.now());
+  schedule.onLate?.({ count: late.length, seconds: (schedule.now() - oldest) / 1000 });
+}
+
+/** What a group had going when it put us out goes on where it took us in again. */
+async function takeUpAgain({ store, serves, revive }: Schedule): Promise<void> {
+  for (const group of await leftGroups(store)) {
+    if (!serves(group)) continue;
+    await revive?.(group);
+    await rejoinGroup(store, group);
+  }
 }
 
 async function actOn({ store, acts, onFault }: Schedule, pauses: Pauses, due: Due): Promise<void> {
   try {
-    const act = acts[due.what];
+    const known = typeof acts === 'function' ? await acts() : acts;
+    const act = known[due.what];
     if (!act) throw new Error(`nobody here knows what to do about ${due.what}`);
     await act(due);
     await store.commit([dropDue(due)]);
@@ -91,6 +119,10 @@ class Pauses {
   holds(due: Due): boolean {
     const pause = this.#until.get(nameOf(due));
     return pause !== undefined && this.#now() < pause.at;
+  }
+
+  knows(due: Due): boolean {
+    return this.#until.has(nameOf(due));
   }
 
   add(due: Due): void {

@@ -2,6 +2,8 @@ import {
   type APIApplicationCommandBasicOption,
   type APIApplicationCommandOption,
   ApplicationCommandType,
+  ApplicationIntegrationType,
+  ChannelType,
   type RESTPostAPIApplicationCommandsJSONBody as Declaration,
   InteractionContextType,
   type LocalizationMap,
@@ -16,32 +18,52 @@ const inSpanish = ({ es }: Phrase): LocalizationMap => ({ 'es-ES': es, 'es-419':
 
 const described = (says: Phrase) => ({ description: says.en, description_localizations: inSpanish(says) });
 
-const CONTEXTS = [InteractionContextType.Guild, InteractionContextType.BotDM];
+/** Where a group let us in: in the group, and in messages between a member and us. */
+const IN_GROUPS = {
+  integration_types: [ApplicationIntegrationType.GuildInstall],
+  contexts: [InteractionContextType.Guild, InteractionContextType.BotDM],
+};
+/** Besides, wherever a member who installed us for themselves brings us along. */
+const ANYWHERE = {
+  integration_types: [ApplicationIntegrationType.GuildInstall, ApplicationIntegrationType.UserInstall],
+  contexts: [
+    InteractionContextType.Guild,
+    InteractionContextType.BotDM,
+    InteractionContextType.PrivateChannel,
+  ],
+};
+
+/** Declared for a whole command: its other subcommands say by themselves that they belong to a group. */
+const goesAnywhere = ({ does }: Command): boolean =>
+  isAction(does) ? does.anywhere : Object.values(does).some(({ anywhere }) => anywhere);
 
 /** What the platform is told of the commands: slash commands first, then the entries of the message menu. */
 export function declarations({ commands, menuEntries }: CommandRegistry): readonly Declaration[] {
   return [
     ...commands.map(slashDeclaration),
     ...[...menuEntries.values()].map(
-      ({ name }): Declaration => ({
+      ({ name, anywhere }): Declaration => ({
         type: ApplicationCommandType.Message,
         name: name.en,
         name_localizations: inSpanish(name),
-        contexts: CONTEXTS,
+        ...(anywhere ? ANYWHERE : IN_GROUPS),
       }),
     ),
   ];
 }
 
-const slashDeclaration = ({ name, purpose, does }: Command): Declaration => ({
-  type: ApplicationCommandType.ChatInput,
-  name,
-  ...described(purpose),
-  contexts: CONTEXTS,
-  options: isAction(does)
-    ? does.options.map(optionDeclaration)
-    : Object.entries(does).map(([sub, action]) => subcommandDeclaration(sub, action)),
-});
+function slashDeclaration(command: Command): Declaration {
+  const { name, purpose, does } = command;
+  return {
+    type: ApplicationCommandType.ChatInput,
+    name,
+    ...described(purpose),
+    ...(goesAnywhere(command) ? ANYWHERE : IN_GROUPS),
+    options: isAction(does)
+      ? does.options.map(optionDeclaration)
+      : Object.entries(does).map(([sub, action]) => subcommandDeclaration(sub, action)),
+  };
+}
 
 const subcommandDeclaration = (name: string, { purpose, options }: Action): APIApplicationCommandOption => ({
   type: OptionType.Subcommand,
@@ -49,6 +71,13 @@ const subcommandDeclaration = (name: string, { purpose, options }: Action): APIA
   ...described(purpose),
   options: options.map(optionDeclaration),
 });
+
+/** Channels that groups are told news in. */
+const NEWS_CHANNELS = [
+  ChannelType.GuildText,
+  ChannelType.GuildAnnouncement,
+  ChannelType.PublicThread,
+] as const;
 
 function optionDeclaration(option: DeclaredOption): APIApplicationCommandBasicOption {
   const { name, kind, says, required, least, most, completes, choices = [] } = option;
@@ -82,5 +111,11 @@ function optionDeclaration(option: DeclaredOption): APIApplicationCommandBasicOp
       return { ...common, type: OptionType.Boolean };
     case 'picture':
       return { ...common, type: OptionType.Attachment };
+    case 'member':
+      return { ...common, type: OptionType.User };
+    case 'role':
+      return { ...common, type: OptionType.Role };
+    case 'channel':
+      return { ...common, type: OptionType.Channel, channel_types: [...NEWS_CHANNELS] };
   }
 }

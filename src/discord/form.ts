@@ -6,22 +6,24 @@ import {
   TextInputStyle,
 } from 'discord.js';
 import type { Field, Form } from '../conversation/reply.ts';
+import { plainThroughout } from '../words/marks.ts';
+import { cut } from './cut.ts';
 
 /** A form as the platform's modal: at most five labelled fields, 45 characters of title and label. */
-export const modalOf = ({
-  title,
-  fields,
-  follow,
-}: Form<string>): APIModalInteractionResponseCallbackData => ({
+/** Forms show no marks. */
+export const modalOf = (form: Form<string>): APIModalInteractionResponseCallbackData =>
+  plainModalOf(plainThroughout(form));
+
+const plainModalOf = ({ title, fields, follow }: Form<string>): APIModalInteractionResponseCallbackData => ({
   custom_id: follow,
-  title: title.slice(0, 45),
+  title: cut(title, 45),
   components: fields.map(labelled),
 });
 
 const labelled = (field: Field): APILabelComponent => ({
   type: ComponentType.Label,
-  label: field.label.slice(0, 45),
-  ...('hint' in field && field.hint && { description: field.hint.slice(0, 100) }),
+  label: cut(field.label, 45),
+  ...('hint' in field && field.hint && { description: cut(field.hint, 100) }),
   component: inputOf(field) as APILabelComponent['component'],
 });
 
@@ -39,11 +41,24 @@ function inputOf(field: Field): APIComponentInModalActionRow | APILabelComponent
         ...(field.value && { value: field.value }),
       };
     case 'pick':
+      if (fitsRadio(field))
+        return {
+          type: ComponentType.RadioGroup,
+          custom_id: name,
+          required,
+          options: field.items.map(({ label, value, chosen }) => ({
+            label: cut(label, 100),
+            value,
+            default: chosen ?? false,
+          })),
+        };
       return {
         type: ComponentType.StringSelect,
         custom_id: name,
         required,
-        options: field.items.map(({ label, value, chosen }) => ({ label, value, default: chosen ?? false })),
+        options: field.items
+          .slice(0, 25)
+          .map(({ label, value, chosen }) => ({ label: cut(label, 100), value, default: chosen ?? false })),
       };
     case 'picture':
       return {
@@ -51,7 +66,12 @@ function inputOf(field: Field): APIComponentInModalActionRow | APILabelComponent
         custom_id: name,
         min_values: required ? 1 : 0,
         max_values: 1,
+        file_types: ['image'],
         required,
       };
   }
 }
+
+/** All at a glance where there are 2 to 10; what may be left out again needs a menu, a radio button stays chosen. */
+const fitsRadio = ({ items, required }: Extract<Field, { kind: 'pick' }>): boolean =>
+  items.length >= 2 && items.length <= 10 && (required || !items.some(({ chosen }) => chosen));

@@ -1,27 +1,46 @@
-import { type Client, DiscordAPIError, MessageFlags, type SendableChannels } from 'discord.js';
-import type { Outbox, Place } from '../conversation/outbox.ts';
+import {
+  type Client,
+  ComponentType,
+  DiscordAPIError,
+  GuildScheduledEventEntityType,
+  GuildScheduledEventPrivacyLevel,
+  MessageFlags,
+  PermissionFlagsBits,
+  type REST,
+  Routes,
+  ShardClientUtil,
+  Status,
+} from 'discord.js';
+import type { Appointment, Outbox, Place } from '../conversation/outbox.ts';
 import { type Conversation, sealedPost } from '../conversation/receive.ts';
 import type { Reply } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
+import { cut } from './cut.ts';
 import { payloadOf } from './render.ts';
+import { postingRest, type Tally } from './rest.ts';
 
-/** Unknown channel, guild or message; no access to it; no permission there: trying again changes nothing. */
-const BARRED: ReadonlySet<number | string> = new Set([10_003, 10_004, 10_008, 50_001, 50_013]);
+/** Refusals that a second try would not change, besides everything that is unknown (404) or forbidden (403). */
+const BARRED: ReadonlySet<number | string> = new Set([
+  50_008, // a channel that takes no messages
+  50_083, // an edit in an archived thread
+  160_005, // a locked thread
+]);
+const ARCHIVED = 50_083;
 
 /** Unknown member, unknown user: they left, or their account is gone. */
 const GONE: ReadonlySet<number | string> = new Set([10_007, 10_013]);
 
 /** Tells groups in their channels what nobody has just asked for. */
-export function discordOutbox(client: Client, conversation: Conversation, now: () => number): Outbox {
+export function discordOutbox(
+  client: Client,
+  conversation: Conversation,
+  now: () => number,
+  tally?: Tally,
+): Outbox {
+  const rest = postingRest(client, tally);
   const messageOf = ({ group, language }: Place, reply: Reply) => {
     const sealed = sealedPost(reply, { group, at: now() }, conversation);
-    const { components, files } = payloadOf(sealed, wordsIn(language));
-    return {
-      components: [...components],
-      files: [...files],
-      flags: MessageFlags.IsComponentsV2 as const,
-      allowedMentions: { parse: [] },
-    };
+    return requestOf(payloadOf(sealed, wordsIn(language)));
   };
   return {
     // A client knows the groups of its own shards only.
@@ -37,34 +56,128 @@ export function discordOutbox(client: Client, conversation: Conversation, now: (
         throw error;
       }
     },
-    post: (place, reply, nonce) =>
+    isGone: group => isGone(client, group),
+    post: (place, reply, nonce, { calls } = {}) =>
       unlessBarred(async () => {
-        const channel = await sendable(client, place.channel);
-        if (!channel) return 'barred';
-        const message = await channel.send({ ...messageOf(place, reply), nonce, enforceNonce: true });
-        return { channel: message.channelId, message: message.id };
+        if (place.channel === '') return 'barred';
+        const { body, files } = calling(messageOf(place, reply), calls);
+        const sent = { body: { ...body, nonce, enforce_nonce: true }, files };
+        const message = (await rest.post(Routes.channelMessages(place.channel), sent)) as Sent;
+        return { channel: message.channel_id, message: message.id };
       }),
-    edit: (place, posted, reply) =>
+    edit: (place, { channel, message }, reply) =>
       unlessBarred(async () => {
-        const channel = await sendable(client, posted.channel);
-        if (!channel) return 'barred';
-        await channel.messages.edit(posted.message, { ...messageOf(place, reply), attachments: [] });
-        return 'edited';
+        const edit = () => rest.patch(Routes.channelMessage(channel, message), messageOf(place, reply));
+        await unarchiving(rest, channel, edit);
+        return 'edited' as const;
       }),
+    tell: (member, place, reply) =>
+      unlessBarred(async () => {
+        const body = { recipient_id: member };
+        const { id } = (await rest.post(Routes.userChannels(), { body })) as { id: string };
+        await rest.post(Routes.channelMessages(id), messageOf(place, reply));
+        return 'told' as const;
+      }),
+    openThread: ({ channel, message }, name) =>
+      unlessBarred(async () => {
+        // Under a message in a thread the platform opens none.
+        if (client.channels.cache.get(channel)?.isThread()) return 'barred';
+        await rest.post(Routes.threads(channel, message), { body: { name: cut(name, MOST_NAME) } });
+        return 'opened' as const;
+      }),
+    schedule: (group, appointment) =>
+      unlessBarred(async () => {
+        if (!mayKeepCalendar(client, group)) return 'barred';
+        const made = (await rest.post(Routes.guildScheduledEvents(group), {
+          body: calendarEntry(appointment),
+        })) as { id: string };
+        return made.id;
+      }),
+    async reschedule(group, id, appointment) {
+      await unlessBarred(async () => {
+        if (!mayKeepCalendar(client, group)) return;
+        const route = Routes.guildScheduledEvent(group, id);
+        await (appointment ? rest.patch(route, { body: calendarEntry(appointment) }) : rest.delete(route));
+      });
+    },
   };
 }
 
-async function sendable(client: Client, id: string): Promise<SendableChannels | undefined> {
-  if (id === '') return undefined;
-  const channel = await client.channels.fetch(id);
-  return channel?.isSendable() ? channel : undefined;
+/** Characters of the name of a thread and of a calendar entry. Source: Resources > Channel, Guild Scheduled Event. */
+const MOST_NAME = 100;
+const MOST_SAYS = 1_000;
+
+const mayKeepCalendar = (client: Client, group: string): boolean =>
+  client.guilds.cache.get(group)?.members.me?.permissions.has(PermissionFlagsBits.CreateEvents) ?? false;
+
+/** An entry that happens in the channel, which the platform calls external. */
+const calendarEntry = ({ name, says, from, until }: Appointment) => ({
+  name: cut(name, MOST_NAME),
+  description: cut(says, MOST_SAYS),
+  entity_type: GuildScheduledEventEntityType.External,
+  privacy_level: GuildScheduledEventPrivacyLevel.GuildOnly,
+  entity_metadata: { location: '/challenge show' },
+  scheduled_start_time: new Date(from).toISOString(),
+  scheduled_end_time: new Date(until).toISOString(),
+});
+
+/** The message with a call of a role before it: only that role is called, whatever else is written. */
+function calling(message: ReturnType<typeof requestOf>, role: string | undefined) {
+  if (role === undefined) return message;
+  const call = { type: ComponentType.TextDisplay, content: `<@&${role}>` } as const;
+  const { body, files } = message;
+  return {
+    body: {
+      ...body,
+      components: [call, ...body.components],
+      allowed_mentions: { parse: [], roles: [role] },
+    },
+    files,
+  };
+}
+
+type Sent = { readonly id: string; readonly channel_id: string };
+
+/** A payload as the body of a request and its files. */
+function requestOf({ components, files }: ReturnType<typeof payloadOf>) {
+  return {
+    body: {
+      components,
+      flags: MessageFlags.IsComponentsV2,
+      allowed_mentions: { parse: [] },
+      attachments: files.map(({ name }, index) => ({ id: String(index), filename: name })),
+    },
+    files: files.map(({ attachment, name }) => ({ name: name ?? 'file', data: attachment as Buffer })),
+  };
+}
+
+/** A message takes a thread out of the archive by itself; an edit needs it to be out. */
+async function unarchiving(rest: REST, channel: string, edit: () => Promise<unknown>): Promise<void> {
+  try {
+    await edit();
+  } catch (error) {
+    if (!(error instanceof DiscordAPIError) || error.code !== ARCHIVED) throw error;
+    await rest.patch(Routes.channel(channel), { body: { archived: false } });
+    await edit();
+  }
+}
+
+/** True for a group of our own shards that we are no longer in: not one that is only out of order for a while. */
+function isGone(client: Client, group: string): boolean {
+  if (!client.isReady() || !/^\d+$/.test(group) || client.guilds.cache.has(group)) return false;
+  const { shardCount } = client.options;
+  const shard = ShardClientUtil.shardIdForGuildId(group, shardCount ?? client.ws.shards.size);
+  return client.ws.shards.get(shard)?.status === Status.Ready;
 }
 
 async function unlessBarred<Done>(act: () => Promise<Done>): Promise<Done | 'barred'> {
   try {
     return await act();
   } catch (error) {
-    if (error instanceof DiscordAPIError && BARRED.has(error.code)) return 'barred';
+    if (error instanceof DiscordAPIError && isBarred(error)) return 'barred';
     throw error;
   }
 }
+
+const isBarred = ({ code, status }: DiscordAPIError): boolean =>
+  BARRED.has(code) || ((status === 403 || status === 404) && Number(code) >= 10_000);

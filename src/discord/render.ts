@@ -11,6 +11,8 @@ import {
 import { textOf } from '../conversation/plain-text.ts';
 import type { Block, Choice, Problem, Reply } from '../conversation/reply.ts';
 import type { Words } from '../words/index.ts';
+import { replaceMarks, withoutMarks } from '../words/marks.ts';
+import { cut } from './cut.ts';
 
 /** A message as discord.js sends it: display components only, and the files they show. */
 export type Payload = {
@@ -23,6 +25,12 @@ const MOST_TEXT = 3600;
 
 /** Members' words are shown as they were written: nothing in them is markup, a mention or a link. */
 export const plain = (text: string): string =>
+  replaceMarks(MARKUP.test(text) ? escaped(text) : text, meant => `<${meant}>`);
+
+/** Anything that could be markup. Most sentences hold none, and escaping looks for each kind in turn. */
+const MARKUP = /[*_~|`[\]#\\<]|^\s*(?:-\s|\d+\.\s)/m;
+
+const escaped = (text: string): string =>
   escapeMarkdown(text, { heading: true, bulletedList: true, maskedLink: true })
     // The library's own escape of numbered lists would also hit "38.5 g" at the start of a line.
     .replaceAll(/^(\s*\d+)\.(?=\s)/gm, '$1\\.')
@@ -48,7 +56,7 @@ export function payloadOf(reply: Reply<string>, say: Words): Payload {
   const files = reply.blocks.flatMap(fileOf);
   if (shown.cut) {
     const name = 'answer.txt';
-    files.push(new AttachmentBuilder(Buffer.from(textOf(reply, say)), { name }));
+    files.push(new AttachmentBuilder(Buffer.from(withoutMarks(textOf(reply, say))), { name }));
     parts.push({ type: ComponentType.File, file: { url: `attachment://${name}` } });
   }
   const container = { type: ComponentType.Container, components: parts } as const;
@@ -59,6 +67,14 @@ export function payloadOf(reply: Reply<string>, say: Words): Payload {
 export const problemPayload = ({ text }: Problem): Payload => ({
   components: [{ type: ComponentType.TextDisplay, content: plain(text) }],
   files: [],
+});
+
+/** A payload as the library takes it: nobody is called by what members wrote. */
+export const messageOf = ({ components, files }: Payload) => ({
+  // They are as the platform wants them: plain objects the library would go through once more, name by name.
+  components: components.map(component => ({ toJSON: () => component })),
+  files: [...files],
+  allowedMentions: { parse: [] },
 });
 
 /** Texts that follow one another share a component: a message holds 40 at most. */
@@ -108,8 +124,8 @@ const cautionsMarkup = ({ cautions }: Reply<string>, say: Words): string =>
 function withinLimit(pieces: readonly string[], say: Words): { pieces: readonly string[]; cut: boolean } {
   const length = (list: readonly string[]) => list.reduce((sum, piece) => sum + piece.length + 1, 0);
   if (length(pieces) <= MOST_TEXT) return { pieces, cut: false };
-  const first = (pieces[0] ?? '').slice(0, 500);
-  const last = (pieces.at(-1) ?? '').slice(0, 1200);
+  const first = cut(pieces[0] ?? '', 500);
+  const last = cut(pieces.at(-1) ?? '', 1200);
   const notice = small(say.conversation.cut);
   let room = MOST_TEXT - length([first, last, notice]);
   const middle = pieces.slice(1, -1).map(piece => {
@@ -122,7 +138,7 @@ function withinLimit(pieces: readonly string[], say: Words): { pieces: readonly 
 
 const pictureComponent = ({ name, alt }: Extract<Block, { kind: 'picture' }>): APIComponentInContainer => ({
   type: ComponentType.MediaGallery,
-  items: [{ media: { url: `attachment://${name}` }, description: alt.slice(0, 1024) }],
+  items: [{ media: { url: `attachment://${name}` }, description: cut(withoutMarks(alt), 1024) }],
 });
 
 function fileOf(block: Block): readonly AttachmentBuilder[] {
@@ -150,7 +166,7 @@ function choiceRows(choices: readonly Choice<string>[]): readonly Row[] {
     const button: APIComponentInMessageActionRow = {
       type: ComponentType.Button,
       style: STYLES[choice.weight ?? 'plain'],
-      label: choice.label.slice(0, 80),
+      label: cut(withoutMarks(choice.label), 80),
       custom_id: choice.follow,
     };
     if (last && last.components.length < 5 && last.components[0]?.type === ComponentType.Button)
@@ -166,13 +182,13 @@ const menuRow = ({ label, items, least, most, follow }: Extract<Choice<string>, 
     {
       type: ComponentType.StringSelect,
       custom_id: follow,
-      placeholder: label.slice(0, 150),
+      placeholder: cut(withoutMarks(label), 150),
       min_values: least,
       max_values: most,
       options: items.slice(0, 25).map(({ label: text, value, note }) => ({
-        label: text.slice(0, 100),
+        label: cut(withoutMarks(text), 100),
         value,
-        ...(note && { description: note.slice(0, 100) }),
+        ...(note && { description: cut(withoutMarks(note), 100) }),
       })),
     },
   ],

@@ -3,11 +3,15 @@ import type { Question } from '../conversation/question.ts';
 import { type Conversation, receive, responseModeOf, seenByOf, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
+import { cut } from './cut.ts';
 import { modalOf } from './form.ts';
-import { type Payload, payloadOf, problemPayload } from './render.ts';
+import type { LateForms } from './late-forms.ts';
+import { messageOf, type Payload, payloadOf, problemPayload } from './render.ts';
 import type { Routed } from './route.ts';
+import { settlesWithin } from './settles.ts';
 
 type Acknowledgeable = Exclude<Routed, AutocompleteInteraction>;
+type Shown = Exclude<Answer, { kind: 'form' }>;
 
 /** An answer that takes longer is announced first: the platform waits three seconds for the announcement. */
 const ANNOUNCE_AFTER_MS = 1_500;
@@ -15,41 +19,134 @@ const ANNOUNCE_AFTER_MS = 1_500;
 /** The platform's codes for an interaction that it has forgotten, and one that somebody has answered. */
 const LOST = 10_062;
 const TAKEN = 40_060;
+/** Its code for a follow-up to an interaction that nobody has answered yet. */
+const UNANSWERED = 10_015;
+
+const hasCode = (error: unknown, code: number) => error instanceof DiscordAPIError && error.code === code;
 
 /** True for the two failures after which nothing may be sent any more, and nothing is lost that was ours. */
-export const isTooLate = (error: unknown): boolean =>
-  error instanceof DiscordAPIError && (error.code === LOST || error.code === TAKEN);
+export const isTooLate = (error: unknown): boolean => hasCode(error, LOST) || hasCode(error, TAKEN);
 
-/** Answers an interaction exactly once: at once when the answer is quick, announced first when it is not. */
+/** True when a request failed without a "no": it may have arrived, and only its receipt was lost. */
+const mayHaveArrived = (error: unknown): boolean => !(error instanceof DiscordAPIError);
+
+/**
+ * Answers an interaction exactly once: at once when the answer is quick, announced first when it is not. Resolves with
+ * the answer once the platform has taken it.
+ */
 export async function respond(
   interaction: Acknowledgeable,
   question: Question,
-  conversation: Conversation,
-): Promise<void> {
-  const { pace, replaces } = responseModeOf(question, conversation);
-  const onlyAsker = (await seenByOf(question, conversation)) === 'asker';
-  const replacing = replaces && interaction.isMessageComponent();
+  { conversation, lateForms }: { readonly conversation: Conversation; readonly lateForms: LateForms },
+): Promise<Answer> {
+  const { pace, replaces, opensForm } = await responseModeOf(question, conversation);
+  const line: Line = {
+    interaction,
+    onlyAsker: (await seenByOf(question, conversation)) === 'asker',
+    replacing: replaces && interaction.isMessageComponent(),
+  };
+  const say = wordsIn(question.language);
   const answering = receive(question, conversation);
-  const inTime = pace === 'quick' && (await settlesWithin(answering, ANNOUNCE_AFTER_MS));
-  if (!inTime) {
-    if (replacing) await interaction.deferUpdate();
-    else await interaction.deferReply(onlyAsker ? { flags: MessageFlags.Ephemeral } : {});
-  }
-  const answer = await answering;
+  if ((pace === 'quick' || opensForm) && (await settlesWithin(answering, ANNOUNCE_AFTER_MS)))
+    await answerAtOnce(line, await answering);
+  else if (!opensForm) await announceAndAnswer(line, answering);
+  else await answerAfterWaiting(line, answering, lateForms.keep(question.asker.id, answering, say));
+  return await answering;
+}
+
+type Line = {
+  readonly interaction: Acknowledgeable;
+  readonly onlyAsker: boolean;
+  /** The answer takes the place of the message that was pressed on. */
+  readonly replacing: boolean;
+};
+
+async function answerAtOnce(line: Line, answer: Answer): Promise<void> {
+  const { interaction, onlyAsker, replacing } = line;
   if (answer.kind === 'form') {
-    if (inTime) await interactionForm(interaction, answer);
-    else throw new Error('a form came too late to be shown');
+    if (interaction.isModalSubmit()) throw new Error('a form cannot follow a form');
+    await interaction.showModal(modalOf(answer));
     return;
   }
-  const message = messageOf(answer);
-  const hidden = onlyAsker || answer.kind === 'problem' ? MessageFlags.Ephemeral : 0;
-  const flags = MessageFlags.IsComponentsV2 as const;
-  if (!inTime) await interaction.editReply({ ...message, flags });
   // A problem never wipes away the message that the button was on.
-  else if (replacing && answer.kind === 'reply')
-    await interaction.update({ ...message, flags, attachments: [] });
-  else await interaction.reply({ ...message, flags: flags | hidden });
+  const updates = replacing && answer.kind === 'reply';
+  const payload = payloadFor(answer);
+  const act = () => (updates ? update(line, payload) : send(line, payload, onlyAsker || !isReply(answer)));
+  try {
+    await act();
+  } catch (error) {
+    if (!mayHaveArrived(error)) throw error;
+    await editOr(line, payload, act);
+  }
 }
+
+/** A form that is late is opened by the button that is sent meanwhile; anything else takes its place. */
+async function answerAfterWaiting(line: Line, answering: Promise<Answer>, waiting: Payload): Promise<void> {
+  await send(line, waiting, line.onlyAsker);
+  const answer = await answering;
+  if (answer.kind !== 'form') await edit(line, payloadFor(answer));
+}
+
+const isReply = ({ kind }: Answer) => kind === 'reply';
+
+async function announceAndAnswer(line: Line, answering: Promise<Answer>): Promise<void> {
+  const { interaction, onlyAsker, replacing } = line;
+  let isSure = true;
+  try {
+    if (replacing && interaction.isMessageComponent()) await interaction.deferUpdate();
+    else await interaction.deferReply(onlyAsker ? { flags: MessageFlags.Ephemeral } : {});
+  } catch (error) {
+    // "Already answered" is our own first try where its receipt was lost.
+    if (!mayHaveArrived(error) && !hasCode(error, TAKEN)) throw error;
+    isSure = false;
+  }
+  const answer = await answering;
+  if (answer.kind === 'form') throw new Error('a form came where none was declared');
+  const payload = payloadFor(answer);
+  const keepsMessage = replacing && answer.kind === 'problem';
+  const finish = () => (keepsMessage ? followUp(line, payload) : edit(line, payload));
+  if (isSure) return await finish();
+  try {
+    await finish();
+  } catch (error) {
+    if (!hasCode(error, UNANSWERED)) throw error;
+    await send(line, payload, onlyAsker);
+  }
+}
+
+/** Puts an answer that may have arrived in its place again; where nothing arrived, sends it once more. */
+async function editOr(line: Line, payload: Payload, again: () => Promise<void>): Promise<void> {
+  try {
+    await edit(line, payload);
+  } catch (error) {
+    if (!hasCode(error, UNANSWERED)) throw error;
+    await again();
+  }
+}
+
+const V2 = MessageFlags.IsComponentsV2 as const;
+const flagsFor = (onlyAsker: boolean) => (onlyAsker ? V2 | MessageFlags.Ephemeral : V2);
+
+async function send({ interaction }: Line, payload: Payload, onlyAsker: boolean): Promise<void> {
+  await interaction.reply({ ...messageOf(payload), flags: flagsFor(onlyAsker) });
+}
+
+async function update({ interaction }: Line, payload: Payload): Promise<void> {
+  if (!interaction.isMessageComponent()) throw new Error('only a press can replace its message');
+  await interaction.update({ ...messageOf(payload), flags: V2, attachments: [] });
+}
+
+/** Past the library's own notes of what was sent: it does not know of a message whose receipt was lost. */
+async function edit({ interaction }: Line, payload: Payload): Promise<void> {
+  await interaction.webhook.editMessage('@original', { ...messageOf(payload), flags: V2 });
+}
+
+async function followUp({ interaction }: Line, payload: Payload): Promise<void> {
+  await interaction.webhook.send({ ...messageOf(payload), flags: flagsFor(true) });
+}
+
+const payloadFor = (answer: Shown & { language: Answer['language'] }): Payload =>
+  answer.kind === 'problem' ? problemPayload(answer) : payloadOf(answer, wordsIn(answer.language));
 
 /** Suggestions while a member types; too late is no harm. */
 export async function respondTyping(
@@ -59,27 +156,6 @@ export async function respondTyping(
 ): Promise<void> {
   const suggestions = await suggest(question, conversation);
   await interaction.respond(
-    suggestions
-      .slice(0, 25)
-      .map(({ name, value }) => ({ name: name.slice(0, 100), value: value.slice(0, 100) })),
+    suggestions.slice(0, 25).map(({ name, value }) => ({ name: cut(name, 100), value: cut(value, 100) })),
   );
-}
-
-async function interactionForm(interaction: Acknowledgeable, form: Extract<Answer, { kind: 'form' }>) {
-  if (interaction.isModalSubmit()) throw new Error('a form cannot follow a form');
-  await interaction.showModal(modalOf(form));
-}
-
-function messageOf(answer: Exclude<Answer, { kind: 'form' }>) {
-  const { components, files }: Payload =
-    answer.kind === 'problem' ? problemPayload(answer) : payloadOf(answer, wordsIn(answer.language));
-  return { components: [...components], files: [...files], allowedMentions: { parse: [] } };
-}
-
-async function settlesWithin(promise: Promise<unknown>, ms: number): Promise<boolean> {
-  let timer: NodeJS.Timeout | undefined;
-  const late = new Promise<false>(resolve => {
-    timer = setTimeout(resolve, ms, false);
-  });
-  return await Promise.race([promise.then(() => true), late]).finally(() => clearTimeout(timer));
 }

@@ -4,6 +4,7 @@ import { channelRoutes } from './http/channel-routes.ts';
 import { commandRoutes } from './http/command-routes.ts';
 import { directoryRoutes } from './http/directory-routes.ts';
 import { FrontDoor } from './http/server.ts';
+import { threadRoutes } from './http/thread-routes.ts';
 import { callbackRoute } from './interactions/callback-route.ts';
 import { Interactions } from './interactions/registry.ts';
 import { webhookRoutes } from './interactions/webhook-routes.ts';
@@ -21,6 +22,7 @@ import { Kernel } from './kernel.ts';
 import { Community, foundGuild } from './members/community.ts';
 import { messageView } from './members/views.ts';
 import { type Settings, settingsOf } from './settings.ts';
+import type { Json } from './state/json.ts';
 
 /** Opens a loopback host on 127.0.0.1 and resolves once it listens. Throws when the port is taken. */
 export async function openHost(options: HostOptions = {}): Promise<Host> {
@@ -33,6 +35,7 @@ export async function openHost(options: HostOptions = {}): Promise<Host> {
     callbackRoute(kernel, interactions),
     ...webhookRoutes(kernel, interactions),
     ...channelRoutes(kernel),
+    ...threadRoutes(kernel),
     ...commandRoutes(kernel),
     ...directoryRoutes(kernel),
   ]);
@@ -81,6 +84,11 @@ class LoopbackHost implements Host {
   }
   get requests(): Host['requests'] {
     return this.#parts.door.requests;
+  }
+  watchRequests(listener: Parameters<Host['watchRequests']>[0]): () => void {
+    const { watchers } = this.#parts.door;
+    watchers.add(listener);
+    return () => watchers.delete(listener);
   }
   get events(): readonly HostEvent[] {
     return this.#parts.kernel.journal.events;
@@ -142,11 +150,17 @@ class LoopbackHost implements Host {
   redeliver(interactionId: string): void {
     this.#parts.interactions.redeliver(interactionId);
   }
+  dispatch(name: string, data: unknown, guildId?: string): void {
+    this.#parts.gateway.dispatch(name, guildId, 0, () => data as Json);
+  }
   dropConnections(code?: number): void {
     this.#parts.gateway.drop(code);
   }
   askToReconnect(): void {
     this.#parts.gateway.askToReconnect();
+  }
+  hushHeartbeats(): void {
+    this.#parts.gateway.hush();
   }
   invalidateSessions(): void {
     this.#parts.gateway.invalidate();

@@ -23,6 +23,7 @@ export class Kernel {
   origin = '';
   /** Made anew at each start: stands in every address, and nothing is answered without it. */
   readonly secret = freshSecret();
+  #token: string | undefined;
 
   constructor(settings: Settings) {
     this.settings = settings;
@@ -31,6 +32,13 @@ export class Kernel {
     this.ids = snowflakes(settings.now);
     this.files = new Files(() => `${this.origin}/${this.secret}`);
     this.journal.subscribe(event => this.#fold(event));
+  }
+
+  /** Whether a token is the bot's: the one that was set, else the first that was shown. */
+  knows(token: string | undefined): boolean {
+    if (token === undefined || token === '') return false;
+    this.#token ??= this.settings.token ?? token;
+    return token === this.#token;
   }
 
   /** Makes something so: notes it in the journal, from which the state follows. */

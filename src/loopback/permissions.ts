@@ -12,9 +12,15 @@ export const permissionBits = {
   embedLinks: 1n << 14n,
   attachFiles: 1n << 15n,
   readMessageHistory: 1n << 16n,
+  mentionEveryone: 1n << 17n,
   manageRoles: 1n << 28n,
   useApplicationCommands: 1n << 31n,
+  manageEvents: 1n << 33n,
+  manageThreads: 1n << 34n,
+  createPublicThreads: 1n << 35n,
+  sendMessagesInThreads: 1n << 38n,
   moderateMembers: 1n << 40n,
+  createEvents: 1n << 44n,
 } as const;
 
 /** What everyone may do in an ordinary text channel. */
@@ -24,7 +30,9 @@ export const everyonePermissions =
   permissionBits.embedLinks |
   permissionBits.attachFiles |
   permissionBits.readMessageHistory |
-  permissionBits.useApplicationCommands;
+  permissionBits.useApplicationCommands |
+  permissionBits.createPublicThreads |
+  permissionBits.sendMessagesInThreads;
 
 /** Whether `held` contains every bit of `needed`; an administrator holds all. */
 export const holds = (held: bigint, needed: bigint): boolean =>

@@ -2,6 +2,7 @@ import type { Block, Reply } from '../conversation/reply.ts';
 import { colourantById } from '../engine/colourants/catalogue.ts';
 import type { AlkaliBehaviour } from '../engine/colourants/colourant.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
+import { legalShareOf, otherUseOf } from '../engine/stability/legal-share.ts';
 import { permittedUses } from '../engine/stability/permitted.ts';
 import type { Component, IngredientReport, PowderKind } from '../engine/stability/report.ts';
 import { substanceById } from '../engine/stability/substances/index.ts';
@@ -73,8 +74,28 @@ function checkHeadline(meant: Meant, say: Words): string {
     meant.report.verdict === 'stable' && weak.length > 0 && meant.report.verdictIfPresent !== 'never'
       ? say.checking.holdsUnless({ names: weak.map(plainName) })
       : wholeVerdict(meant, say);
-  return name ? say.checking.named({ name, verdict: lower(verdict) }) : verdict;
+  const told = name ? say.checking.named({ name, verdict: lower(verdict) }) : verdict;
+  return lawFirst(meant.report, { told, verdict }, say);
 }
+
+/** What the law says first where it says more than "listed": another use, or a share that no dose may pass. */
+function lawFirst(
+  { components }: IngredientReport,
+  { told, verdict }: { readonly told: string; readonly verdict: string },
+  say: Words,
+): string {
+  for (const part of components) {
+    const use = otherUseOf(part);
+    if (use) return say.checking.notForSoap({ name: plainName(part), use, verdict });
+  }
+  const legal = legalShareOf(components);
+  if (!legal || legal.share >= SHARE_WORTH_A_HEADLINE) return told;
+  const percent = Number((legal.share * 100).toPrecision(3));
+  return say.checking.legalMost({ ...legal, percent, verdict: told });
+}
+
+/** No dose of ours comes near one percent of a bar: a wider limit is small print. */
+const SHARE_WORTH_A_HEADLINE = 0.01;
 
 /**
  * What a checked list says: suitability first, then what the group saw, dose and carriers, then law and sources in

@@ -34,6 +34,11 @@ export function weigh(identity: string, { here, elsewhere }: Evidence): Weighed 
 }
 
 const total = ({ held, shifted, faded, bled }: ResultCounts) => held + shifted + faded + bled;
+
+/** True where there is nothing to weigh: then there is nothing to say either. */
+export const nobodyReported = ({ here, elsewhere }: Evidence): boolean =>
+  here.length === 0 && total(elsewhere) === 0;
+
 const percent = (share: number) => Math.round(share * 100);
 
 /** The counts in a sentence or two; empty where nobody has reported. */

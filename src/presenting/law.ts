@@ -1,8 +1,7 @@
 import type { Block } from '../conversation/reply.ts';
-import { type EuUse, permittedUses, type UsUse } from '../engine/stability/permitted.ts';
+import { type EuUse, nameIn, permittedUses, type UsUse } from '../engine/stability/permitted.ts';
 import { permittedSummary } from '../engine/stability/permitted-summary.ts';
 import type { Component, IngredientReport } from '../engine/stability/report.ts';
-import { substanceById } from '../engine/stability/substances/index.ts';
 import type { Words } from '../words/index.ts';
 
 /** A listing's own conditions run to paragraphs; this much of one is shown, characters. */
@@ -35,7 +34,7 @@ export function lawBlock({ components, kind }: IngredientReport, say: Words): Bl
 
 function componentLaw(component: Component, say: Words): string {
   const { us, eu } = permittedUses(component);
-  const name = substanceById(component.id)?.names[0] ?? component.as;
+  const name = nameIn(component);
   const lines = [...us.map(use => usSentence(use, say)), ...together(eu).map(use => euSentence(use, say))];
   const told = [...new Set(lines)];
   // A sentence about an unlisted one names it already.

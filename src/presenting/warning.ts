@@ -8,7 +8,7 @@ import { type Meant, meantByItem } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
 import { deciding } from './check.ts';
 import { nameOf } from './dose.ts';
-import { evidenceForDose, weigh } from './evidence.ts';
+import { evidenceForDose, nobodyReported, weigh } from './evidence.ts';
 
 /** One short warning of what lye does to a colour, by its name; undefined where it holds or nobody knows. */
 export function warningSentence(
@@ -56,10 +56,11 @@ export async function colourNotes(
       const own = item && itemWarning(item, say);
       const identity = item ? meantByItem(item).identity : colourant.id;
       const name = item?.name ?? nameOf(colourant, say);
+      const evidence = identity === undefined ? undefined : await reportsOn(scope, identity, viewer);
       const seen =
-        identity === undefined
+        identity === undefined || evidence === undefined || nobodyReported(evidence)
           ? {}
-          : evidenceForDose(name, weigh(identity, await reportsOn(scope, identity, viewer)), say);
+          : evidenceForDose(name, weigh(identity, evidence), say);
       return { own: own ? { id: 'label-lye-changes', text: own } : undefined, ...seen };
     }),
   );

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { dueBy, dueKey } from './keys.ts';
+import { dueBy, dueKey, dues } from './keys.ts';
 import { moment, readable, recordKind, written } from './record.ts';
-import { drop, everything, put, type Store, type Write } from './store.ts';
+import { drop, type Entry, everything, put, type Store, type Write } from './store.ts';
 
 /** Something to do at a time, for a group. `what` says what, `id` for which record. */
 export type Due = { readonly at: Date; readonly group: string; readonly what: string; readonly id: string };
@@ -20,4 +20,12 @@ export const dropDue = (due: Due): Write => drop(keyOf(due));
 export async function duesBy(store: Store, now: Date): Promise<readonly Due[]> {
   const entries = await everything(store, dueBy(now));
   return readable(dueKind, entries).map(({ fields }) => fields);
+}
+
+/** All that is ever to be done for a group, as it lies in the store. Reads every group's: for rare occasions. */
+export async function duesOfGroup(store: Store, group: string): Promise<readonly Entry[]> {
+  const entries = await everything(store, dues());
+  const theirs = readable(dueKind, entries).filter(({ fields }) => fields.group === group);
+  const keys = new Set(theirs.map(({ key }) => key));
+  return entries.filter(({ key }) => keys.has(key));
 }

@@ -10,6 +10,12 @@ const kind = recordKind(
     stewardRole: z.string().optional(),
     /** IANA name of the zone in which this group writes its wall times. */
     zone: z.string().optional(),
+    /** The platform role whose holders asked to be called when a challenge opens; nobody is where it is unset. */
+    callsRole: z.string().optional(),
+    /** Whether each challenge gets a thread of its own; yes where unset. */
+    threads: z.boolean().optional(),
+    /** Whether deadlines stand in the calendar of the group; yes where unset. */
+    calendar: z.boolean().optional(),
   },
   // The first stated its version under another name.
   [({ version: _version, ...settings }) => settings],

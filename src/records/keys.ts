@@ -198,10 +198,24 @@ export const placings = (group: string, member: string) => key('placing', group,
 export const placing = (group: string, member: string, id: string, entry: string) =>
   key('placing', group, member, id, entry);
 
+// What did not reach a group.
+/** What a member is to be told with their next answer lies under this key. */
+export const notices = (member: string) => key('notice', member);
+/** That a group could not be told of something a member is responsible for. */
+export const notice = (member: string, group: string, id: string) => key('notice', member, group, id);
+
+// Groups that put us out.
+/** The groups that put us out lie under this key. */
+export const groupsLeft = () => key('group-left');
+/** That a group put us out, and when: its records stay until the time for keeping them is over. */
+export const groupLeft = (group: string) => key('group-left', group);
+
 // Deadlines.
 /** Something to do at a time: the time first, so that what is due is one span. */
 export const dueKey = (at: Date, group: string, what: string, id: string) =>
   key('due', at.toISOString(), group, what, id);
+/** All that is to be done, at whatever time. */
+export const dues = (): Span => ({ from: 'due/', to: 'due0' });
 /** What is due by a time, that millisecond included. */
 export const dueBy = (now: Date): Span => ({
   from: 'due/',

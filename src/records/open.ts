@@ -2,6 +2,7 @@ import { refuse } from '../engine/refusal.ts';
 import type { RecordAdapter } from './adapters/adapter.ts';
 import { SqliteAdapter } from './adapters/sqlite.ts';
 import { formatKey } from './keys.ts';
+import { ReadingHere } from './reading-here.ts';
 import { add, type Store } from './store.ts';
 import { StrictStore } from './strict.ts';
 
@@ -49,7 +50,7 @@ export async function openStore(address: string, patience?: number): Promise<Sto
     await store.close();
     throw error;
   }
-  return store;
+  return scheme === 'sqlite:' ? ReadingHere.of(store, address.slice(scheme.length)) : store;
 }
 
 /**

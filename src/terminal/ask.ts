@@ -6,7 +6,7 @@ import { askLine, type Seat } from './seat.ts';
 import { jsonOf, linesOf } from './shown.ts';
 
 const USAGE = `usage: npm run -s ask -- [--json | --lines] [--member ID] [--group ID] [--steward] [--role ID]
-                        [--language en|es] [--pictures FOLDER] [--at TIME] '/command option:value'
+                        [--language en|es|en-US|es-MX|..] [--pictures FOLDER] [--at TIME] '/command option:value'
        TIME is ISO 8601, such as 2026-12-01T18:00Z: rehearses what takes days, as if it were asked then`;
 
 /** Whoever sits at the machine owns the store: without --member they may do what a steward may. */
@@ -43,6 +43,7 @@ export function readAskArguments(args: readonly string[]): AskArguments | undefi
         member: values.member ?? OWNER,
         group: values.group,
         language: languageOf(values.language),
+        locale: values.language,
         manages: values.steward ?? values.member === undefined,
         roles: values.role,
         ...(values.at !== undefined && { at: instantOf(values.at) }),

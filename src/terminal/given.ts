@@ -37,6 +37,13 @@ async function typed({ kind }: DeclaredOption, text: string): Promise<OptionValu
       return /^(no|n|false)$/i.test(text) ? false : text;
     case 'picture':
       return await fileAt(text);
+    case 'member':
+    case 'role':
+    case 'channel': {
+      // As it is mentioned on the platform, or by its id or name.
+      const id = /^<(?:@&|@!?|#)(\w+)>$/.exec(text.trim())?.[1] ?? text.trim().replace(/^[@#]/, '');
+      return { kind, id, name: id };
+    }
     case 'text':
     case 'choice':
       return text;

@@ -1,7 +1,7 @@
 import { randomInt } from 'node:crypto';
 import type { Action } from '../conversation/command.ts';
 import type { Given, Question } from '../conversation/question.ts';
-import { type Conversation, receive } from '../conversation/receive.ts';
+import { type Conversation, firstAidForWords, receive } from '../conversation/receive.ts';
 import type { Answer, Problem } from '../conversation/reply.ts';
 import { Refusal } from '../engine/refusal.ts';
 import { wordsIn } from '../words/index.ts';
@@ -14,6 +14,8 @@ export type Seat = {
   readonly member: string;
   readonly group: string;
   readonly language: Language;
+  /** Such as `es-MX`, where a country was given with the language. */
+  readonly locale?: string | undefined;
   readonly manages: boolean;
   readonly roles: readonly string[];
   /** When it is asked, ms since 1970 UTC, to rehearse what takes days; now where it is left out. */
@@ -41,6 +43,8 @@ export async function askLine(line: string, seat: Seat, conversation: Conversati
     return { command: path, answer: await receive(question, conversation) };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
+    const firstAid = await firstAidForWords(line, originOf(seat), conversation);
+    if (firstAid) return { command, answer: firstAid };
     return { command, answer: { ...problemOf(error, seat.language), language: seat.language } };
   }
 }
@@ -53,10 +57,10 @@ export const problemOf = (refusal: Refusal, language: Language): Problem => ({
 });
 
 /** What every line typed in a seat states, with an id of its own. */
-export function originOf({ member, group, language, manages, roles, at = Date.now() }: Seat) {
+export function originOf({ member, group, language, locale, manages, roles, at = Date.now() }: Seat) {
   // Whoever sits at this machine was always here.
   const asker = { id: member, name: member, manages, roles, joinedAt: 0 };
-  return { id: freshId(at), at, asker, group, channel: undefined, language };
+  return { id: freshId(at), at, asker, group, channel: undefined, language, locale };
 }
 
 async function ask(line: string, { registry }: Conversation) {

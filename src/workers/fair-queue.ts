@@ -1,40 +1,78 @@
-import { Piscina } from 'piscina';
+/** Whose a piece of work is: a member's, within a group. */
+export type Place = { readonly owner: string; readonly group: string };
 
-type Waiting = { [Piscina.queueOptionsSymbol]: object | null };
+/** Hands out turns: who took one goes to the end of the line, behind everybody else who waits. */
+class Turns<Line> {
+  readonly #lines = new Map<string, Line>();
+  readonly #make: () => Line;
 
-const ownerOf = (task: Waiting): string =>
-  (task[Piscina.queueOptionsSymbol] as { owner?: string } | null)?.owner ?? '';
+  constructor(make: () => Line) {
+    this.#make = make;
+  }
 
-/** Takes turns between owners: who asks ten times waits ten rounds, who asks once waits one. */
-export class FairQueue<Task extends Waiting> {
-  readonly #byOwner = new Map<string, Task[]>();
+  get count(): number {
+    return this.#lines.size;
+  }
+
+  at(name: string): Line | undefined {
+    return this.#lines.get(name);
+  }
+
+  orNew(name: string): Line {
+    const line = this.#lines.get(name) ?? this.#make();
+    this.#lines.set(name, line);
+    return line;
+  }
+
+  /** Whose turn it is; goes back to the end of the line while `keep` says that more waits there. */
+  next<Taken>(take: (line: Line) => Taken, keep: (line: Line) => boolean): Taken | undefined {
+    const [first] = this.#lines;
+    if (!first) return undefined;
+    const [name, line] = first;
+    const taken = take(line);
+    this.#lines.delete(name);
+    if (keep(line)) this.#lines.set(name, line);
+    return taken;
+  }
+}
+
+/**
+ * Takes turns between groups, and within a group between its members: who asks ten times waits ten rounds, who asks
+ * once waits one, however many others of a large group ask.
+ */
+export class FairQueue<Task> {
+  readonly #groups = new Turns(() => new Turns<Task[]>(() => []));
+  #size = 0;
 
   get size(): number {
-    return [...this.#byOwner.values()].reduce((sum, tasks) => sum + tasks.length, 0);
+    return this.#size;
   }
 
-  push(task: Task): void {
-    const owner = ownerOf(task);
-    const tasks = this.#byOwner.get(owner);
-    if (tasks) tasks.push(task);
-    else this.#byOwner.set(owner, [task]);
+  /** How many groups have something waiting. */
+  get groups(): number {
+    return this.#groups.count;
   }
 
-  shift(): Task | null {
-    for (const [owner, tasks] of this.#byOwner) {
-      const task = tasks.shift();
-      // Back to the end of the line, behind everybody else who waits.
-      this.#byOwner.delete(owner);
-      if (tasks.length > 0) this.#byOwner.set(owner, tasks);
-      if (task) return task;
-    }
-    return null;
+  /** How many members of a group have something waiting. */
+  membersOf(group: string): number {
+    return this.#groups.at(group)?.count ?? 0;
   }
 
-  remove(task: Task): void {
-    const owner = ownerOf(task);
-    const rest = (this.#byOwner.get(owner) ?? []).filter(other => other !== task);
-    if (rest.length > 0) this.#byOwner.set(owner, rest);
-    else this.#byOwner.delete(owner);
+  push(task: Task, { owner, group }: Place): void {
+    this.#groups.orNew(group).orNew(owner).push(task);
+    this.#size += 1;
+  }
+
+  shift(): Task | undefined {
+    const task = this.#groups.next(
+      members =>
+        members.next(
+          tasks => tasks.shift(),
+          tasks => tasks.length > 0,
+        ),
+      members => members.count > 0,
+    );
+    if (task !== undefined) this.#size -= 1;
+    return task;
   }
 }

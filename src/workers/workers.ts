@@ -1,62 +1,165 @@
-import { availableParallelism } from 'node:os';
-import { Piscina } from 'piscina';
-import { Refusal, refuse } from '../engine/refusal.ts';
-import { FairQueue } from './fair-queue.ts';
+import { Refusal } from '../engine/refusal.ts';
+import { Budget, MOST, type Most } from './budget.ts';
+import { FairQueue, type Place } from './fair-queue.ts';
 import type { JobName, Jobs } from './jobs.ts';
+import { openPool, type Pool, type Task, TookTooLong } from './pool.ts';
 import type { Finished } from './worker.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
-    'workers-busy': Record<string, never>;
+    'work-took-too-long': Record<string, never>;
   }
 }
 
 type Input<Name extends JobName> = Parameters<Jobs[Name]>[0];
 type Output<Name extends JobName> = Awaited<ReturnType<Jobs[Name]>>;
 
+/** Whose work it is, and buffers handed over instead of copied. */
+export type WorkFor = {
+  readonly owner: string;
+  /** Without it the work counts as a group's of its own. */
+  readonly group?: string;
+  readonly moves?: readonly ArrayBuffer[];
+};
+
 /** Runs heavy work off the main thread, fairly between those who ask. */
 export type Workers = {
   /**
-   * Runs a job for `owner` (a member's id). `moves` are buffers handed over instead of copied.
-   * Throws a Refusal when too much is waiting already, and those of the job.
+   * Runs a job for `owner` (a member's id, or a group's for what everybody there sees). Throws a Refusal
+   * `workers-busy` when too much is waiting already, `work-took-too-long`, and those of the job.
    */
-  run<Name extends JobName>(
-    name: Name,
-    input: Input<Name>,
-    more: { owner: string; moves?: readonly ArrayBuffer[] },
-  ): Promise<Output<Name>>;
+  run<Name extends JobName>(name: Name, input: Input<Name>, more: WorkFor): Promise<Output<Name>>;
+  /** Takes nothing more; gives what runs a moment to end, then ends it. */
   close(): Promise<void>;
 };
 
-/** One thread fewer than cores, so that the thread that answers members is never starved. */
-const THREADS = Math.max(1, availableParallelism() - 1);
-const LONGEST_QUEUE = 40;
-const MEMORY_MB = 256;
+/** Workers, and what they have to do. */
+export type WatchedWorkers = Workers & {
+  load(): { readonly waiting: number; readonly running: number };
+};
 
-/** Opens the pool; its threads start with the first job. */
-export function openWorkers(): Workers {
-  let pool: Piscina | undefined;
-  const started = () =>
-    (pool ??= new Piscina({
-      filename: new URL('./worker.ts', import.meta.url).href,
-      minThreads: 0,
-      maxThreads: THREADS,
-      idleTimeout: 60_000,
-      maxQueue: LONGEST_QUEUE,
-      taskQueue: new FairQueue() as never,
-      resourceLimits: { maxOldGenerationSizeMb: MEMORY_MB },
-    }));
+export type WorkersSettings = {
+  /** What the threads run. */
+  readonly script?: URL;
+  readonly threads?: number;
+  readonly most?: Most;
+  /** How long one piece may run, ms, the start of a thread included. */
+  readonly limitMs?: number;
+  /** How long closing waits for what runs, ms. */
+  readonly graceMs?: number;
+};
+
+/** Thirty times what the slowest takes on an idle machine: whoever needs longer is stuck. */
+const LIMIT_MS = 15_000;
+const GRACE_MS = 2_000;
+/** How long a piece is taken to last before any has been seen, seconds, and the weight of each one seen. */
+const FIRST_GUESS = 1;
+const NEWEST_WEIGHT = 0.2;
+
+type Waiting = {
+  readonly task: Task;
+  readonly moves: readonly ArrayBuffer[];
+  readonly resolve: (finished: Finished) => void;
+  readonly reject: (error: unknown) => void;
+};
+
+/** Opens the workers; their threads start with the first job. */
+export function openWorkers({
+  script = new URL('./worker.ts', import.meta.url),
+  threads,
+  most = MOST,
+  limitMs = LIMIT_MS,
+  graceMs = GRACE_MS,
+}: WorkersSettings = {}): WatchedWorkers {
+  const line = new Line(openPool(script, threads), limitMs);
+  const budget = new Budget(most);
   return {
-    async run(name, input, { owner, moves = [] }) {
-      const threads = started();
-      if (threads.queueSize >= LONGEST_QUEUE) refuse('workers-busy', {});
-      const task = { name, input, [Piscina.queueOptionsSymbol]: { owner } };
-      const finished: Finished = await threads.run(task, { transferList: [...moves] as never });
-      if ('refused' in finished) throw new Refusal(finished.refused.id, finished.refused.values as never);
-      return finished.output as never;
+    async run(name, input, { owner, group = owner, moves = [] }) {
+      const free = budget.take({ owner, group }, line.waitFor({ owner, group }));
+      try {
+        const finished = await line.join({ name, input }, moves, { owner, group });
+        if ('refused' in finished) throw new Refusal(finished.refused.id, finished.refused.values as never);
+        return finished.output as never;
+      } catch (error) {
+        throw error instanceof TookTooLong ? new Refusal('work-took-too-long', {}) : error;
+      } finally {
+        free();
+      }
     },
-    async close() {
-      await pool?.close();
-    },
+    load: () => ({ waiting: line.waiting, running: line.running }),
+    close: () => line.close(graceMs),
   };
+}
+
+/** What waits for a thread, and what has one. */
+class Line {
+  readonly #pool: Pool;
+  readonly #limitMs: number;
+  readonly #queue = new FairQueue<Waiting>();
+  readonly #running = new Set<Promise<void>>();
+  #seconds = FIRST_GUESS;
+  #closed = false;
+
+  constructor(pool: Pool, limitMs: number) {
+    this.#pool = pool;
+    this.#limitMs = limitMs;
+  }
+
+  get waiting(): number {
+    return this.#queue.size;
+  }
+
+  get running(): number {
+    return this.#running.size;
+  }
+
+  /** Each group, and then each member of it, has a turn before one who has had one has another. */
+  waitFor({ group }: Place): { readonly rounds: number; readonly secondsEach: number } {
+    const rounds = Math.max(1, this.#queue.groups) * Math.max(1, this.#queue.membersOf(group));
+    return { rounds, secondsEach: this.#seconds / this.#pool.threads };
+  }
+
+  join(task: Task, moves: readonly ArrayBuffer[], place: Place): Promise<Finished> {
+    if (this.#closed) return Promise.reject(new Error('the workers are closed'));
+    return new Promise((resolve, reject) => {
+      this.#queue.push({ task, moves, resolve, reject }, place);
+      this.#next();
+    });
+  }
+
+  async close(graceMs: number): Promise<void> {
+    this.#closed = true;
+    for (let left = this.#queue.shift(); left; left = this.#queue.shift())
+      left.reject(new Error('the workers were closed'));
+    let timer: NodeJS.Timeout | undefined;
+    const grace = new Promise<void>(resolve => {
+      timer = setTimeout(resolve, graceMs);
+    });
+    await Promise.race([Promise.all(this.#running), grace]).finally(() => clearTimeout(timer));
+    await this.#pool.end();
+  }
+
+  #next(): void {
+    while (this.#running.size < this.#pool.threads) {
+      const waiting = this.#queue.shift();
+      if (!waiting) return;
+      const running = this.#run(waiting).finally(() => {
+        this.#running.delete(running);
+        this.#next();
+      });
+      this.#running.add(running);
+    }
+  }
+
+  async #run({ task, moves, resolve, reject }: Waiting): Promise<void> {
+    const began = performance.now();
+    try {
+      resolve(await this.#pool.run(task, { limitMs: this.#limitMs, moves }));
+    } catch (error) {
+      reject(error);
+    } finally {
+      const seconds = (performance.now() - began) / 1000;
+      this.#seconds += NEWEST_WEIGHT * (seconds - this.#seconds);
+    }
+  }
 }

@@ -1,8 +1,11 @@
-import { test } from 'vitest';
+import { expect, test } from 'vitest';
 import { planBatch } from '../../src/engine/batch/planning/plan.ts';
 import { readPlan, withColours } from '../../src/engine/batch/planning/written-plan.ts';
 import { findColourant } from '../../src/engine/colourants/find.ts';
 import { estimateHeat, type HotBatter, quickHeat } from '../../src/engine/heat/estimate.ts';
+import { rateTable, SAPONIFICATION } from '../../src/engine/heat/kinetics.ts';
+import { mouldSection } from '../../src/engine/heat/mould.ts';
+import { runLoaf } from '../../src/engine/heat/run.ts';
 import { USUAL_HEAT } from '../../src/engine/heat/setting.ts';
 import { drawBatchCard } from '../../src/pictures/batch-card.ts';
 import { sayRatio } from './ratio.ts';
@@ -36,6 +39,25 @@ test('the band of what is not known about heat', async ({ bench }) => {
     quickHeat(loaf, batter, USUAL_HEAT);
   }).run(warm);
   sayRatio('heat: 9 runs against 27', quick, whole);
+});
+
+test('27 runs against as many in cells of 5 mm', async ({ bench }) => {
+  const runs = (cell: number) => () => {
+    const section = mouldSection(loaf, USUAL_HEAT, 2.4e6, 8, cell);
+    for (let run = 0; run < 27; run += 1)
+      runLoaf({
+        section,
+        startC: 38,
+        wallStartC: 21,
+        outsideC: () => 21,
+        heatPerVolume: 1.6e8,
+        rates: rateTable(SAPONIFICATION, 1.2),
+      });
+  };
+  const ours = await bench('cells of 7.5 mm', runs(0.0075)).run(warm);
+  const finer = await bench('cells of 5 mm', runs(0.005)).run(warm);
+  sayRatio('heat: cells of 7.5 mm against 5 mm', ours, finer);
+  expect(ours.throughput.mean / finer.throughput.mean).toBeGreaterThan(1.5);
 });
 
 test('a whole plan', async ({ bench }) => {

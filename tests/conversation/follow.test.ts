@@ -28,6 +28,16 @@ describe('what a button carries', () => {
     expect(opened).toMatchObject({ name: 'dose.take', args: ['ultramarine', 'g2-5'] });
   });
 
+  test('signed with the key before is as good, while that is still accepted', () => {
+    const newer = new Uint8Array(32).fill(2);
+    const before = key;
+    expect(open(sealed('asker'), { key: newer, before, holder: odile, at: noon })).toMatchObject({
+      name: 'dose.take',
+    });
+    for (const keys of [{ key: newer }, { key: newer, before: new Uint8Array(32).fill(3) }])
+      expect(() => open(sealed('asker'), { ...keys, holder: odile, at: noon })).toThrow(Refusal);
+  });
+
   test('fits the platform’s hundred characters', () => {
     expect(sealed('asker').length).toBeLessThanOrEqual(100);
   });

@@ -184,7 +184,7 @@ describe('a button', () => {
       values: [],
       fields: {},
     };
-    expect(responseModeOf(question, conversation)).toMatchObject({ seenBy: 'asker', pace: 'quick' });
+    expect(await responseModeOf(question, conversation)).toMatchObject({ seenBy: 'asker', pace: 'quick' });
     expect(await receive(question, conversation)).toMatchObject({ id: 'follow-up-not-yours' });
   });
 });

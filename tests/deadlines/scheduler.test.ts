@@ -63,6 +63,47 @@ describe('what is due', () => {
     expect(await left()).toEqual(['c']);
   });
 
+  test('and failed is told as late, by its age, until it is done; others’ is not', async () => {
+    await store.commit([due('a'), due('b', noon + 30_000)].map(putDue));
+    const told: { count: number; seconds: number }[] = [];
+    let broken = true;
+    watch = startScheduler({
+      store,
+      serves: () => true,
+      // Asked for when there is something to do: who acts may have to be loaded.
+      acts: async () => ({
+        test: async () => {
+          if (broken) throw new Error('channel gone');
+        },
+      }),
+      now: () => now,
+      onLate: late => told.push(late),
+      onFault: () => undefined,
+    });
+    now = noon + 60_000;
+    await watch.check();
+    expect(told.at(-1)).toEqual({ count: 2, seconds: 60 });
+    broken = false;
+    now += 3_600_000;
+    await watch.check();
+    expect(told.at(-1)).toEqual({ count: 0, seconds: 0 });
+  });
+
+  test('for many groups at once is done for a few of them at a time', async () => {
+    await store.commit(Array.from({ length: 40 }, (_, n) => putDue(due('a', noon, `group-${n}`))));
+    let under = 0;
+    let most = 0;
+    const slowly = async (one: Due) => {
+      most = Math.max(most, ++under);
+      await new Promise(resolve => setTimeout(resolve, 2));
+      under -= 1;
+      await note(one);
+    };
+    await watchWith({ test: slowly }).check();
+    expect(done).toHaveLength(40);
+    expect(most).toBe(8);
+  });
+
   test('while the process was down is done when it starts', async () => {
     await store.commit([due('a'), due('b', noon + 1)].map(putDue));
     now = noon + 40 * 86_400_000;

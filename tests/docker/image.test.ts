@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { validate } from 'dockerfile-utils';
 import { describe, expect, test } from 'vitest';
+import { readEnvironment } from '../../src/environment.ts';
 
 const read = (file: string) => readFileSync(new URL(`../../docker/${file}`, import.meta.url), 'utf8');
 const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
@@ -28,4 +29,34 @@ describe('the image', () => {
     );
     expect(copied.filter(path => !allowed.includes(path))).toEqual([]);
   });
+
+  test('tells whether it is alive, where its health is served', () => {
+    const [, command] = /HEALTHCHECK .*\\\n\s+CMD (\[.+\])/.exec(dockerfile) ?? [];
+    const [node, flag, script] = JSON.parse(command ?? '[]') as string[];
+    expect([node, flag]).toEqual(['node', '-e']);
+    expect(script).toContain('/healthz');
+    const address = /TINTMOOT_OPERATIONS=(\S+)/.exec(dockerfile)?.[1];
+    expect(readEnvironment({ TINTMOOT_OPERATIONS: address }).TINTMOOT_OPERATIONS).toEqual({
+      host: '127.0.0.1',
+      port: 9464,
+    });
+  });
+
+  test.for(['compose.yaml', 'compose.shards.yaml', 'compose.valkey.yaml'])(
+    '%s runs it with a read-only root, without privileges, and names only settings that there are',
+    file => {
+      const composed = read(file);
+      for (const line of [
+        'read_only: true',
+        'cap_drop:',
+        'no-new-privileges:true',
+        'restart: unless-stopped',
+      ])
+        expect(composed).toContain(line);
+      const named = [...composed.matchAll(/^\s+((?:TINTMOOT|DISCORD)_\w+):/gm)].map(match => match[1] ?? '');
+      expect(named.length).toBeGreaterThan(2);
+      const known = readFileSync(new URL('../../src/environment.ts', import.meta.url), 'utf8');
+      expect(named.filter(name => !known.includes(`${name}:`))).toEqual([]);
+    },
+  );
 });

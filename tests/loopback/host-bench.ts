@@ -2,6 +2,7 @@ import { Client, Events, GatewayIntentBits, type Interaction, MessageFlags } fro
 import { expect } from 'vitest';
 import { type HostOptions, openHost } from '../../src/loopback/index.ts';
 import { type RuleId, ruleOf } from '../../src/loopback/refusals/rules.ts';
+import { judge } from './judge.ts';
 
 export const png = Buffer.from(
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR4nGNgYGBgAAAABQABh6FO1AAAAABJRU5ErkJggg==',
@@ -18,6 +19,7 @@ export const button = (customId: string, over = {}) =>
 export const commands = [
   {
     name: 'batch',
+    integration_types: [0, 1],
     description: 'A batch',
     options: [
       { type: 3, name: 'oils', description: 'Oils', required: true, max_length: 40 },
@@ -47,7 +49,9 @@ export const commands = [
 
 /** A host with one guild and one member, and the bare client logged in to it; `answer` sets what the bot does. */
 export async function openBench(options: HostOptions = {}, shards: number | 'auto' = 1) {
-  const host = await openHost(options);
+  const host = await openHost({ limits: 'none', privilegedIntents: 1 << 15, ...options });
+  // What the host takes, the platform's description takes too.
+  const judging = judge(host, ({ status = 0 }) => status < 300);
   const guild = host.addGuild({ name: 'Saturday soapers', channels: ['bench', 'hall'] });
   const member = guild.addMember({ name: 'Odile' });
   const { Guilds, GuildMessages, MessageContent, DirectMessages } = GatewayIntentBits;
@@ -96,6 +100,7 @@ export async function openBench(options: HostOptions = {}, shards: number | 'aut
     [Symbol.asyncDispose]: async () => {
       await client.destroy();
       await host.close();
+      judging.settle();
     },
   };
 }

@@ -1,5 +1,4 @@
-import type { RuleId } from '../../src/loopback/refusals/rules.ts';
-import type { Pair } from './host-refusal-bodies.ts';
+import { type Pair, split } from './host-refusal-bodies.ts';
 
 type Json = Record<string, unknown>;
 const times = <T>(count: number, make: (index: number) => T): T[] =>
@@ -30,7 +29,7 @@ const ofSize = (size: number): Json =>
   });
 
 /** Rows that a declared command runs into when it is created in a guild. */
-export const declarationPairs = {
+const pairs = {
   'command-name': { refused: command({ name: 'Batch' }), taken: command({ name: 'tandá-1' }) },
   'command-description': {
     refused: command({ description: long(101) }),
@@ -80,4 +79,6 @@ export const declarationPairs = {
     refused: withOptions(option({ min_value: 1 })),
     taken: withOptions(option({ min_length: 1, max_length: 6000 })),
   },
-} as const satisfies Partial<Record<RuleId, Pair>>;
+} as const satisfies Record<string, Pair>;
+
+export const { ours: declarationPairs, theirs: carriedDeclarationPairs } = split(pairs);

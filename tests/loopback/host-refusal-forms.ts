@@ -1,4 +1,3 @@
-import type { RuleId } from '../../src/loopback/refusals/rules.ts';
 import {
   button,
   type Json,
@@ -8,6 +7,7 @@ import {
   type Pair,
   people,
   section,
+  split,
   text,
   times,
 } from './host-refusal-bodies.ts';
@@ -24,7 +24,7 @@ const radio = (count: number): Json => ({ type: 21, custom_id: 'gel', options: t
 const ticks = (count: number): Json => ({ type: 22, custom_id: 'gel', options: times(count, option) });
 
 /** Rows that the data of a form runs into. */
-export const formPairs = {
+const pairs = {
   'form-title': {
     refused: { ...form(label()), title: long(46) },
     taken: { ...form(label()), title: long(45) },
@@ -70,4 +70,6 @@ export const formPairs = {
     refused: form(label({ type: 19, custom_id: 'photo', max_values: 11 })),
     taken: form(label({ type: 19, custom_id: 'photo', max_values: 10 })),
   },
-} as const satisfies Partial<Record<RuleId, Pair>>;
+} as const satisfies Record<string, Pair>;
+
+export const { ours: formPairs, theirs: carriedFormPairs } = split(pairs);

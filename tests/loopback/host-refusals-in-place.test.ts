@@ -76,6 +76,21 @@ async function tokenAfter(acknowledge: boolean, context: 'guild' | 'elsewhere' =
 const followUp = (token: string) =>
   bench.post('POST', `/webhooks/${bench.host.applicationId}/${token}`, { content: 'more' });
 
+const hall = () =>
+  bench.host.guilds.find(({ name }) => name === 'Hall') ??
+  bench.host.addGuild({ name: 'Hall', botPermissions: permissionBits.createEvents });
+const calendar = () => `/guilds/${hall().id}/scheduled-events`;
+const at = (hours: number) => new Date(Date.now() + hours * 3_600_000).toISOString();
+const event = (over: object) => ({
+  name: 'Vote ends',
+  entity_type: 3,
+  privacy_level: 2,
+  entity_metadata: { location: 'here' },
+  scheduled_start_time: at(1),
+  scheduled_end_time: at(2),
+  ...over,
+});
+
 /** Rows that need a place, a person, a file or an interaction. Leaving one out does not compile. */
 const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
   'v2-flag-kept': async () =>
@@ -105,7 +120,7 @@ const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
     const response = await fetch(`${bench.host.api}/v10${messages()}`, {
       method: 'POST',
       body: '{',
-      headers: { authorization: 'Bot t' },
+      headers: { authorization: 'Bot bench-token' },
     });
     return { status: response.status, json: (await response.json()) as Answer };
   },
@@ -124,6 +139,34 @@ const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
       `/channels/${shelf.id}/messages`,
       multipart({}, [{ name: 'bar.png', bytes: png }]),
     );
+  },
+  'channel-not-text': () =>
+    bench.post('POST', `/channels/${bench.guild.addForum('posts').id}/messages`, { content: 'soap' }),
+  'thread-archived': async () => {
+    const thread = bench.guild.addThread('old batch');
+    const path = `/channels/${thread.id}/messages`;
+    const message = await bench.post('POST', path, { content: 'soap' });
+    thread.archive();
+    return bench.post('PATCH', `${path}/${message.json!.id}`, { content: 'more soap' });
+  },
+  'thread-locked': () => {
+    const thread = bench.guild.addThread('settled');
+    thread.archive(true);
+    return bench.post('POST', `/channels/${thread.id}/messages`, { content: 'soap' });
+  },
+  'thread-twice': async () => {
+    const path = `${await posted()}/threads`;
+    expect(await bench.post('POST', path, { name: 'soap' })).toMatchObject({ status: 200 });
+    return bench.post('POST', path, { name: 'soap' });
+  },
+  'thread-name': async () => bench.post('POST', `${await posted()}/threads`, { name: 'a'.repeat(101) }),
+  'event-name': () => bench.post('POST', calendar(), event({ name: 'a'.repeat(101) })),
+  'event-place': () => bench.post('POST', calendar(), event({ entity_metadata: null })),
+  'event-times': () => bench.post('POST', calendar(), event({ scheduled_start_time: at(-1) })),
+  'event-unknown': async () => {
+    const entry = await bench.post('POST', calendar(), event({}));
+    expect((await bench.post('DELETE', `${calendar()}/${entry.json!.id}`, {})).status).toBe(204);
+    return bench.post('DELETE', `${calendar()}/${entry.json!.id}`, {});
   },
   'direct-messages-closed': async () => {
     const quiet = bench.guild.addMember({ name: 'Quiet', directMessages: false });

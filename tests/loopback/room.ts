@@ -1,46 +1,66 @@
 import { pino } from 'pino';
+import type { Command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/receive.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { indexCommands, readCommands } from '../../src/conversation/registry.ts';
 import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
-import { connect } from '../../src/discord/client.ts';
+import { connect, type Watcher } from '../../src/discord/client.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
 import { openHost } from '../../src/loopback/index.ts';
 import type { HostOptions } from '../../src/loopback/interface.ts';
+import { reviveChallenges } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import type { Store } from '../../src/records/store.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
+import { judge } from './judge.ts';
 
 export const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const token = 'loopback-token';
 
-export type RoomOptions = { readonly store?: Store; readonly host?: HostOptions; readonly log?: string };
+export type RoomOptions = {
+  readonly store?: Store;
+  readonly host?: HostOptions;
+  readonly log?: string;
+  /** Declared besides our own. */
+  readonly commands?: readonly Command[];
+};
 
 /**
  * The production path end to end on this machine: the real client, registered commands, deadlines kept by the
  * host's clock, a group with a steward and a member, and a store in memory unless another is handed in.
  */
-export async function openRoom({ store, host: hostOptions, log = 'silent' }: RoomOptions = {}) {
+export async function openRoom({ store, host: hostOptions, log = 'silent', commands }: RoomOptions = {}) {
+  const known = commands ? indexCommands([...registry.commands, ...commands]) : registry;
   const host = await openHost(hostOptions);
+  const judging = judge(host);
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench', 'show-and-tell'] });
   const kept = store ?? (await openStore('sqlite::memory:'));
   const faults: unknown[] = [];
+  const barred: unknown[] = [];
+  const ended: Parameters<Watcher['answered']>[0][] = [];
+  const waits: number[] = [];
+  const watcher: Watcher = {
+    answered: about => ended.push(about),
+    rateLimited: () => waits.push(Date.now()),
+  };
   const now = hostOptions?.now ?? Date.now;
   const workers = openWorkers();
   let watch: Scheduler | undefined;
   const conversation: Conversation = {
-    registry,
+    registry: known,
     services: { store: kept, workers, checkDue: () => void watch?.check() },
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };
-  await register(registry, { token, api: host.api });
-  const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }));
-  const outbox = discordOutbox(connection.client, conversation, now);
+  await register(known, { token, api: host.api });
+  const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }), watcher);
+  const outbox = discordOutbox(connection.client, conversation, now, connection.tally);
   watch = startScheduler({
     store: kept,
     serves: id => outbox.serves(id),
-    acts: registry.deadlineActs({ store: kept, outbox, workers, now }),
+    revive: id => reviveChallenges({ store: kept, group: id }, now()),
+    isGone: id => outbox.isGone?.(id) ?? false,
+    acts: registry.deadlineActs({ store: kept, outbox, workers, now, onBarred: where => barred.push(where) }),
     now,
     onFault: fault => faults.push(fault),
   });
@@ -51,6 +71,13 @@ export async function openRoom({ store, host: hostOptions, log = 'silent' }: Roo
     connection,
     watch,
     faults,
+    judging,
+    /** Where a group could not be told. */
+    barred,
+    /** How each question ended, and when the platform told us to wait, as who runs it is told. */
+    ended,
+    waits,
+    store: kept,
     steward: group.addMember({ name: 'Odile', permissions: 1n << 5n }),
     member: group.addMember({ name: 'Bram' }),
     async [Symbol.asyncDispose]() {
@@ -58,6 +85,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent' }: Roo
       await conversation.services.workers.close();
       if (!store) await kept.close();
       await host.close();
+      judging.settle();
     },
   };
 }

@@ -2,6 +2,7 @@ import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { plain } from '../../src/discord/render.ts';
 import { spansOf } from '../../src/page/browser/markup.ts';
+import { instantMark, roleMark } from '../../src/words/marks.ts';
 
 describe('bold and escapes', () => {
   test('two stars make bold, a backslash takes the meaning away', () => {
@@ -9,6 +10,14 @@ describe('bold and escapes', () => {
       { text: 'Gold mica:', bold: true },
       { text: ' 1/2 tsp **now**', bold: false },
     ]);
+  });
+
+  test('an instant is read by the clock of the reader, a role by its number; what a member wrote stays', () => {
+    const at = Date.UTC(2026, 11, 16, 10);
+    const [shown] = spansOf(plain(`Until ${instantMark(at, 'Wed 10:00 UTC')}, ${roleMark('77')}`));
+    const local = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' }).format(at);
+    expect(shown?.text).toBe(`Until ${local}, @77`);
+    expect(spansOf(plain('<t:1:f>'))[0]?.text).toBe('<t:1:f>');
   });
 
   test('stars that never close are stars', () => {

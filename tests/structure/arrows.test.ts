@@ -15,6 +15,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   records: ['engine'],
   conversation: ['engine', 'records', 'words', 'workers'],
   deadlines: ['engine', 'records', 'conversation'],
+  operations: [],
   presenting: ['engine', 'records', 'words', 'conversation'],
   commands: ['engine', 'records', 'words', 'workers', 'conversation', 'presenting'],
   discord: ['engine', 'words', 'conversation'],

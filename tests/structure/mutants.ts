@@ -53,6 +53,13 @@ const mutants: readonly Mutant[] = [
     minds: 'tests/engine/dispersion',
   },
   {
+    what: 'a jug of 60 % lye',
+    file: 'src/engine/batch/jug.ts',
+    from: 'STRONGEST_LYE = 50',
+    to: 'STRONGEST_LYE = 60',
+    minds: 'tests/engine/batch',
+  },
+  {
     what: 'lye rounded to the nearest step instead of down',
     file: 'src/engine/batch/lye/lye.ts',
     from: 'Math.floor(grams / step + 1e-9)',

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { isAction } from '../../src/conversation/command.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
+import { PERMISSIONS, SCOPES } from '../../src/discord/invite.ts';
 
 const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const readme = readFileSync(new URL('../../README.md', import.meta.url), 'utf8');
@@ -20,6 +21,16 @@ const table = [
 test('the README lists the commands as they are declared', () => {
   const [, listed = ''] = /<!-- commands:.*?-->\n([\s\S]*?)\n?<!-- \/commands -->/.exec(readme) ?? [];
   expect(listed.trim()).toBe(table);
+});
+
+test('the README lists the permissions that the invite link asks for', () => {
+  const [, listed = ''] = /<!-- permissions:.*?-->\n([\s\S]*?)\n?<!-- \/permissions -->/.exec(readme) ?? [];
+  const rows = Object.entries(PERMISSIONS).map(
+    ([name, purpose]) =>
+      `| ${name.replaceAll(/(?<=[a-z])(?=[A-Z])/g, ' ').replace(' In ', ' in ')} | ${purpose} |`,
+  );
+  expect(listed.trim()).toBe(['| Permission | For |', '| --- | --- |', ...rows].join('\n'));
+  for (const scope of SCOPES) expect(readme).toContain(`\`${scope}\``);
 });
 
 test('the README opens with the job in one paragraph', () => {

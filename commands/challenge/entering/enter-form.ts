@@ -27,6 +27,7 @@ export const enterButton = followUp({
   for: 'group',
   hours: 24 * 370,
   seenBy: 'asker',
+  opensForm: true,
   args: { challenge: z.string() },
   async answer({ challenge: id }, context) {
     const { phase, terms } = asOf(await requireChallenge(scopeOf(context), id), context.at);

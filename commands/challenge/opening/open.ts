@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { followUp } from '../../../src/conversation/command.ts';
 import type { Context } from '../../../src/conversation/context.ts';
+import type { Named } from '../../../src/conversation/question.ts';
 import type { Form, Reply } from '../../../src/conversation/reply.ts';
 import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import type { Fixed } from '../../../src/engine/challenges/wall-time.ts';
@@ -15,13 +16,18 @@ export async function open(asked: OpenAsked, context: Context): Promise<Reply | 
   if (Object.keys(asked).length === 0) return openForm(context);
   const { terms, shifted } = await readTerms(asked, context);
   const made = madeBySteward(context);
-  const { channel, language } = context;
-  const { id } = await openChallenge(scopeOf(context), { terms, channel: channel ?? '', language }, made);
+  const { language } = context;
+  const channel = asked.channel?.id ?? context.channel ?? '';
+  const { id } = await openChallenge(scopeOf(context), { terms, channel, language }, made);
   context.checkDue?.();
-  return opened(id, shifted, context);
+  return opened(id, { shifted, channel: asked.channel }, context);
 }
 
-async function opened(id: string, shifted: readonly Fixed[], context: Context): Promise<Reply> {
+async function opened(
+  id: string,
+  { shifted, channel }: { readonly shifted: readonly Fixed[]; readonly channel: Named | undefined },
+  context: Context,
+): Promise<Reply> {
   const { say, at, workers } = context;
   const challenge = await requireChallenge(scopeOf(context), id);
   const now = challengeAt(challenge.events, at);
@@ -29,9 +35,7 @@ async function opened(id: string, shifted: readonly Fixed[], context: Context): 
   const { choices: _offeredInTheChannel, ...announcement } = told;
   const notes = [
     ...shifted.map(fixed => shiftOf(fixed, context)),
-    context.channel === undefined
-      ? say.challengeSteps.openedHere({ id })
-      : say.challengeSteps.openedInChannel({ id }),
+    whereTold(id, channel, context),
     ...(now.terms.decides === 'votes' ? [] : [say.challengeSteps.unscoredKinds]),
   ];
   return {
@@ -43,6 +47,16 @@ async function opened(id: string, shifted: readonly Fixed[], context: Context): 
       ...announcement.blocks,
     ],
   };
+}
+
+/** Where the group hears of it; or that it does not, by what is missing there, and where it would. */
+function whereTold(id: string, channel: Named | undefined, context: Context): string {
+  const { here, say } = context;
+  const words = say.challengeSteps;
+  if (!channel && context.channel === undefined) return words.openedHere({ id });
+  const lacks = channel ? (channel.lacks ?? []) : (here?.lacks ?? []);
+  if (lacks.length > 0) return words.openedUntold({ id, lacks, instead: here?.betterPlaces() ?? [] });
+  return channel ? words.openedInOther({ id, channel: channel.name }) : words.openedInChannel({ id });
 }
 
 function shiftOf({ at, zone, shift }: Fixed, { say }: Context): string {

@@ -3,6 +3,7 @@ import type { MatchCandidate } from '../../../src/engine/colour/matching/match-r
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { LYE_RISK } from '../../../src/presenting/colour/candidates.ts';
+import { jarOf } from '../../../src/records/shelf/jar.ts';
 import type { ShelfItem } from '../../../src/records/shelf/shelf.ts';
 
 /**
@@ -11,7 +12,8 @@ import type { ShelfItem } from '../../../src/records/shelf/shelf.ts';
  */
 export const candidatesOf = (items: readonly ShelfItem[]): readonly MatchCandidate[] =>
   items.flatMap(item => {
-    const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
+    const known = item.colourant === undefined ? undefined : colourantById(item.colourant);
+    const colourant = known && jarOf(item).colourant;
     if (!colourant || item.pigmentFraction !== undefined || LYE_RISK[colourant.alkali.behaviour] === 1)
       return [];
     const { spoonWeight } = item.lot;

@@ -1,4 +1,4 @@
-import { choice, picture, text, whole, yesNo } from '../../../src/conversation/option.ts';
+import { channel, choice, picture, text, whole, yesNo } from '../../../src/conversation/option.ts';
 
 export const zone = text({ en: 'Time zone, such as Europe/Madrid', es: 'Zona horaria, como Europe/Madrid' });
 
@@ -74,5 +74,6 @@ export const terms = {
   'joined-before': text({ en: 'Voters joined before', es: 'Vota quien entró antes de' }).optional(),
   quorum: whole({ en: 'Fewest ballots', es: 'Papeletas mínimas' }, { least: 1, most: 100_000 }).optional(),
   anonymous: yesNo({ en: 'Makers hidden (yes if left out)', es: 'Autores ocultos (sí si falta)' }).optional(),
+  channel: channel({ en: 'Where it is announced', es: 'Dónde se anuncia' }).optional(),
   totals: yesNo({ en: 'Show the count while it runs', es: 'Mostrar el recuento en curso' }).optional(),
 };

@@ -1,5 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Attachment } from '../../../src/conversation/question.ts';
+import type { Attachment, Named } from '../../../src/conversation/question.ts';
 import { readDeadline } from '../../../src/engine/challenges/deadline.ts';
 import type { Constraint, Decides, EntryClass, Terms } from '../../../src/engine/challenges/terms.ts';
 import type { Method } from '../../../src/engine/challenges/voting/election.ts';
@@ -17,6 +17,7 @@ declare module '../../../src/engine/refusal.ts' {
 /** What a steward may say of a challenge; everything but the title has a usual value. */
 export type OpenAsked = {
   readonly title?: string | undefined;
+  readonly channel?: Named | undefined;
   readonly brief?: string | undefined;
   readonly palette?: string | undefined;
   readonly photo?: Attachment | undefined;

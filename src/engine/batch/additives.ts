@@ -1,143 +1,28 @@
 import { fold } from '../colourants/fold.ts';
-import type { Origin } from '../origin.ts';
+import type { Amount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
+import type { Additive } from './additive.ts';
+import { ADDITIVES } from './additive-table.ts';
 import { leadingAmount } from './leading-amount.ts';
 import { oilById } from './oils/find-oil.ts';
 import type { OilMass } from './oils/oil.ts';
 import type { AdditiveAsk, AdditiveId } from './request.ts';
 import { shown } from './shown.ts';
 
+export type { Additive, AdditiveEffect } from './additive.ts';
+export { CITRIC_MONOHYDRATE_RATIO } from './additive.ts';
+export { ADDITIVES };
+
 declare module '../refusal.ts' {
   interface Reasons {
     'additive-unknown': { text: string; known: readonly AdditiveId[] };
     'additive-without-amount': { text: string };
     'additive-too-much': { text: string; most: number };
+    /** What uses up lye decides how much lye is weighed: a spoon of it is no weight. */
+    'additive-eats-lye-by-spoon': { additive: AdditiveId };
   }
 }
-
-/** What an additive does besides weighing something; `src/words` speaks each. */
-export type AdditiveEffect = 'heats' | 'browns' | 'replaces-water' | 'drinks-water' | 'hardens' | 'eats-lye';
-
-/** What one gram of an additive brings. Fractions of its mass. */
-export type Additive = {
-  readonly id: AdditiveId;
-  readonly synonyms: readonly string[];
-  readonly water: number;
-  readonly fat: { readonly oil: string; readonly share: number } | undefined;
-  readonly sugar: number;
-  /** Moles of hydroxide that a gram neutralises. */
-  readonly acid: number;
-  /** g/ml of the additive as added. */
-  readonly density: number;
-  readonly effects: readonly AdditiveEffect[];
-  readonly origin: Origin;
-};
-
-/** Citric acid gives three protons; anhydrous 192.12 g/mol, monohydrate 210.14 g/mol. */
-const CITRIC_MOLES_PER_GRAM = 3 / 192.124;
-export const CITRIC_MONOHYDRATE_RATIO = 192.124 / 210.139;
-
-const FOOD: Origin = { trust: 'from memory', source: 'USDA FoodData Central, composition per 100 g' };
-const HANDBOOK: Origin = { trust: 'from memory', source: 'handbook density; effect is common practice' };
-const plain = { water: 0, fat: undefined, sugar: 0, acid: 0 } as const;
-
-export const ADDITIVES: readonly Additive[] = [
-  {
-    ...plain,
-    id: 'milk',
-    synonyms: ['milk', 'cow milk', 'whole milk', 'leche', 'leche de vaca'],
-    water: 0.881,
-    fat: { oil: 'butterfat', share: 0.0327 },
-    sugar: 0.048,
-    density: 1.03,
-    effects: ['replaces-water', 'heats', 'browns'],
-    origin: FOOD,
-  },
-  {
-    ...plain,
-    id: 'goat-milk',
-    synonyms: ['goat milk', 'goats milk', 'leche de cabra'],
-    water: 0.87,
-    fat: { oil: 'butterfat', share: 0.0414 },
-    sugar: 0.0445,
-    density: 1.03,
-    effects: ['replaces-water', 'heats', 'browns'],
-    origin: FOOD,
-  },
-  {
-    ...plain,
-    id: 'coconut-milk',
-    synonyms: ['coconut milk', 'leche de coco'],
-    water: 0.729,
-    fat: { oil: 'coconut', share: 0.213 },
-    sugar: 0.028,
-    density: 0.98,
-    effects: ['replaces-water', 'heats', 'browns'],
-    origin: FOOD,
-  },
-  {
-    ...plain,
-    id: 'honey',
-    synonyms: ['honey', 'miel'],
-    water: 0.171,
-    sugar: 0.824,
-    density: 1.42,
-    effects: ['heats', 'browns'],
-    origin: FOOD,
-  },
-  {
-    ...plain,
-    id: 'sugar',
-    synonyms: ['sugar', 'azucar', 'sucrose'],
-    sugar: 1,
-    density: 1.59,
-    effects: ['heats'],
-    origin: HANDBOOK,
-  },
-  {
-    ...plain,
-    id: 'salt',
-    synonyms: ['salt', 'sea salt', 'table salt', 'sal'],
-    density: 2.165,
-    effects: ['hardens'],
-    origin: HANDBOOK,
-  },
-  {
-    ...plain,
-    id: 'clay',
-    synonyms: ['clay', 'kaolin', 'kaolin clay', 'bentonite', 'arcilla', 'caolin'],
-    density: 2.6,
-    effects: ['drinks-water'],
-    origin: HANDBOOK,
-  },
-  {
-    ...plain,
-    id: 'citric-acid',
-    synonyms: ['citric acid', 'citric', 'acido citrico'],
-    acid: CITRIC_MOLES_PER_GRAM,
-    density: 1.665,
-    effects: ['eats-lye'],
-    origin: { trust: 'computed', source: 'three carboxyl groups a molecule, CIAAW atomic weights' },
-  },
-  {
-    ...plain,
-    id: 'sodium-lactate',
-    synonyms: ['sodium lactate', 'lactate', 'lactato de sodio', 'lactato sodico'],
-    water: 0.4,
-    density: 1.33,
-    effects: ['hardens'],
-    origin: { trust: 'from memory', source: 'sold as a 60 % solution; common practice' },
-  },
-  {
-    ...plain,
-    id: 'oatmeal',
-    synonyms: ['oatmeal', 'oats', 'oat', 'avena'],
-    density: 1.3,
-    effects: ['drinks-water'],
-    origin: HANDBOOK,
-  },
-];
 
 const byName = new Map(
   ADDITIVES.flatMap(additive => additive.synonyms.map(name => [fold(name), additive.id] as const)),
@@ -164,6 +49,7 @@ export function parseAdditives(text: string): readonly AdditiveAsk[] {
 }
 
 function readAdditive(piece: string): AdditiveAsk {
+  if (/(?:^|\s)-\s?\d/u.test(piece)) refuse('additive-without-amount', { text: shown(piece) });
   const percent =
     /([\d.,]+)\s*(?:%|percent|por ciento)(?:\s*(?:of|de)?\s*(?:the\s)?(?:oils?|aceites?))?/iu.exec(piece);
   if (percent) {
@@ -176,9 +62,15 @@ function readAdditive(piece: string): AdditiveAsk {
   const head = leadingAmount(piece.slice(number));
   if (head === undefined) refuse('additive-without-amount', { text: shown(piece) });
   const id = idOf(`${piece.slice(0, number)} ${head.rest}`);
-  const { amount } = head;
-  const grams = amount.measure === 'mass' ? amount.grams : amount.millilitres * additiveById(id).density;
-  return { id, amount: { grams } };
+  return { id, amount: { grams: gramsOf(id, head.amount) } };
+}
+
+/** Grams of a weight as written, or of spoons by bulk density. Throws a Refusal `additive-eats-lye-by-spoon`. */
+export function gramsOf(id: AdditiveId, amount: Amount): number {
+  if (amount.measure === 'mass') return amount.grams;
+  const { effects, bulk } = additiveById(id);
+  if (effects.includes('eats-lye')) refuse('additive-eats-lye-by-spoon', { additive: id });
+  return amount.millilitres * bulk.typical;
 }
 
 function refuseNameless(piece: string): never {
@@ -186,25 +78,56 @@ function refuseNameless(piece: string): never {
   return refuse('additive-without-amount', { text: shown(piece) });
 }
 
-function idOf(name: string): AdditiveId {
+/** Words that tell a liquid's making and not what it is. */
+const ADJECTIVES =
+  /\b(?:of|de|the|canned|fresh|strong|cold|flat|boiled|raw|light|dark|brewed|organic|homemade|unsweetened|pasteuri[sz]ed|plain|full fat|frozen|green|black|red|white|rooibos|mint|ripe|mashed|dry|pureed|cooked|fresca|fresco|fuerte|fria|frio|negro|negra|verde|tinto|blanco|rubia|casera|natural|congelada|congelado)\b/gu;
+
+/** The additive or liquid of that name, or undefined; adjectives such as `canned` or `strong` do not matter. */
+export function knownAdditive(name: string): AdditiveId | undefined {
   const words = fold(name)
     .replace(/^(?:of|de) | (?:of|de)$/gu, '')
     .trim();
-  return (
-    byName.get(words) ??
-    refuse('additive-unknown', { text: shown(name), known: ADDITIVES.map(({ id }) => id) })
-  );
+  const bare = words.replace(ADJECTIVES, ' ').replace(/\s+/gu, ' ').trim();
+  const lone = byName.get(words) ?? byName.get(bare);
+  if (lone !== undefined) return lone;
+  return /^(?:[a-z]+ )?(?:puree|pure|pulp|pulpa)(?: [a-z]+)*$/u.test(bare) ? 'fruit-puree' : undefined;
 }
 
-/** One additive weighed for a batch. */
-export type AdditiveMass = { readonly additive: Additive; readonly grams: number };
+function idOf(name: string): AdditiveId {
+  const known = knownAdditive(name);
+  return known ?? refuse('additive-unknown', { text: shown(name), known: ADDITIVES.map(({ id }) => id) });
+}
 
-/** What each additive weighs in a batch of that much oil. */
-export function weighAdditives(asks: readonly AdditiveAsk[], oilGrams: number): readonly AdditiveMass[] {
-  return asks.map(({ id, amount }) => ({
-    additive: additiveById(id),
-    grams: 'grams' in amount ? amount.grams : (oilGrams * amount.percentOfOils) / 100,
-  }));
+/** One additive weighed for a batch, and where a liquid is to go if the member says. */
+export type AdditiveMass = {
+  readonly additive: Additive;
+  readonly grams: number;
+  readonly into?: 'jug' | 'oils' | undefined;
+  readonly frozen?: boolean | undefined;
+};
+
+/**
+ * What each additive weighs in a batch of that much oil. `waterGrams` is all the water of the recipe, of which a liquid
+ * in its place brings a share: gram for gram of water, not of liquid.
+ */
+export function weighAdditives(
+  asks: readonly AdditiveAsk[],
+  { oilGrams, waterGrams }: { readonly oilGrams: number; readonly waterGrams: number },
+): readonly AdditiveMass[] {
+  return asks.map(({ id, amount, into, frozen }) => {
+    const additive = additiveById(id);
+    return { additive, grams: weighed(amount, additive, { oilGrams, waterGrams }), into, frozen };
+  });
+}
+
+function weighed(
+  amount: AdditiveAsk['amount'],
+  { water }: Additive,
+  batch: { readonly oilGrams: number; readonly waterGrams: number },
+): number {
+  if ('grams' in amount) return amount.grams;
+  if ('percentOfOils' in amount) return (batch.oilGrams * amount.percentOfOils) / 100;
+  return (batch.waterGrams * amount.percentOfWater) / 100 / water;
 }
 
 /** What all the additives bring together: grams of water and sugar, fats that take lye, moles of acid that eat it. */

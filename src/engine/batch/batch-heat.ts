@@ -1,6 +1,7 @@
 import { type Crackle, crackleRisk, type White } from '../heat/crackle.ts';
 import { estimateHeat, type HeatEstimate, type HotBatter } from '../heat/estimate.ts';
 import type { HeatShape } from '../heat/mould.ts';
+import { SUGAR_HEAT, sugarSpeed } from '../heat/sugar.ts';
 import { GLYCEROL_MOLAR_MASS } from './oils/fatty-acids.ts';
 import type { FilledPortion } from './portions/portions.ts';
 import type { Pot } from './portions/pot.ts';
@@ -10,10 +11,6 @@ import type { BatchSize, PlanRequest } from './request.ts';
 /** J/(g K). Oils: mean of measured vegetable oils at 35 C; lye solution 25 to 35 % (Perry, from memory). */
 const OIL_HEAT_CAPACITY = 1.95;
 const SOLUTION_HEAT_CAPACITY = 3.5;
-/** Sugars speed the reaction and add heat of their own; how much is not published (estimate). */
-const SUGAR_SPEED = 1.3;
-/** Sugar in percent of the oils from which that is felt (common practice: a teaspoon a pound). */
-const FELT_SUGAR = 0.5;
 
 /** Where no mould is named, a loaf of this section is assumed, centimetres. */
 const USUAL_LOAF: HeatShape = { shape: 'loaf', widthCm: 9, heightCm: 7 };
@@ -50,7 +47,8 @@ function hotBatter(pot: Pot, recipe: Recipe, waterGrams: number): HotBatter {
     heatCapacity: (solution * SOLUTION_HEAT_CAPACITY + (grams - solution) * OIL_HEAT_CAPACITY) / grams,
     hydroxidePerGram: pot.hydroxide / grams,
     waterPercent: (100 * waterGrams) / (waterGrams + soap),
-    speed: sugarPercent >= FELT_SUGAR ? SUGAR_SPEED : 1,
+    speed: sugarSpeed(sugarPercent),
+    sugarHeatPerGram: (SUGAR_HEAT.typical * recipe.totals.sugarGrams) / grams,
   };
 }
 

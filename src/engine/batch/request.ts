@@ -31,6 +31,8 @@ export type LyeChoice = {
   /** Fraction of the weighed alkali that is alkali, 0..1. */
   readonly naohPurity?: number;
   readonly kohPurity?: number;
+  /** The lye is dissolved already, in its own water: percent of alkali in that solution, by weight. */
+  readonly solutionPercent?: number;
 };
 
 /** Oils as parts that sum to 1, and what they weigh in all when the member gave masses. */
@@ -39,10 +41,33 @@ export type OilBlend = {
   readonly totalGrams: number | undefined;
 };
 
-export type AdditiveId =
+/** Liquids that stand in for water. */
+export type LiquidId =
   | 'milk'
   | 'goat-milk'
   | 'coconut-milk'
+  | 'cream'
+  | 'buttermilk'
+  | 'yoghurt'
+  | 'oat-drink'
+  | 'almond-drink'
+  | 'soy-drink'
+  | 'beer'
+  | 'wine'
+  | 'cider'
+  | 'tea'
+  | 'coffee'
+  | 'aloe-juice'
+  | 'aloe-gel'
+  | 'fruit-puree'
+  | 'vegetable-puree'
+  | 'vinegar'
+  | 'lemon-juice'
+  | 'hydrosol'
+  | 'brine'
+  | 'ice';
+export type AdditiveId =
+  | LiquidId
   | 'honey'
   | 'sugar'
   | 'salt'
@@ -52,7 +77,14 @@ export type AdditiveId =
   | 'oatmeal';
 export type AdditiveAsk = {
   readonly id: AdditiveId;
-  readonly amount: { readonly grams: number } | { readonly percentOfOils: number };
+  readonly amount:
+    | { readonly grams: number }
+    | { readonly percentOfOils: number }
+    /** Of all the water of the recipe, for a liquid in its place. */
+    | { readonly percentOfWater: number };
+  /** Where a liquid is to go; undefined leaves it to the plan. */
+  readonly into?: 'jug' | 'oils';
+  readonly frozen?: boolean;
 };
 
 /** Percent of the oils' mass, and the vanillin in the fragrance itself. */
@@ -108,6 +140,8 @@ export type PlanRequest = {
   readonly water: WaterAsk;
   readonly portions: readonly PlannedPortion[];
   readonly additives: readonly AdditiveAsk[];
+  /** Liquids named in the place of water. */
+  readonly liquids: readonly AdditiveAsk[];
   readonly fragrance: FragranceAsk | undefined;
   /** What the member's scale steps in, grams: 0.1 or 1. */
   readonly scaleStepGrams: number;

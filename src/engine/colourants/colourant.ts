@@ -30,6 +30,9 @@ export type AlkaliBehaviour =
 /** The fields of a colourant whose origin is recorded. */
 export type SourcedField = 'dose' | 'carriers' | 'density' | 'bulkDensity' | 'alkali' | 'light' | 'identity';
 
+/** What a law allows at most: a share of the finished bar by mass. */
+export type LegalCap = { readonly share: number; readonly law: 'us' | 'eu'; readonly name: string };
+
 /** One generic colourant: what anybody's jar of it has in common. A member's own jar is a shelf item. */
 export type Colourant = {
   /** Kebab case, stable for ever: `ultramarine-blue`. */
@@ -48,6 +51,8 @@ export type Colourant = {
   readonly bulkDensity: Band;
   /** Level US teaspoons per US cup of raw batter. */
   readonly dose: { readonly fullTspPerCup: number; readonly ceilingTspPerCup: number };
+  /** Where a law holds the dose below what would colour best. */
+  readonly legal?: LegalCap;
   /** Liquids it may be wetted in, the usual one first. */
   readonly carriers: readonly [Carrier, ...Carrier[]];
   /** True where lots differ so much that only a dish test (a pinch in water) settles the carrier. */

@@ -1,4 +1,5 @@
 import { distance } from 'fastest-levenshtein';
+import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
@@ -117,11 +118,13 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
  * The one catalogue entry a member means: by id, Colour Index number ("CI 77007", "77007"), INCI name,
  * name in either language, or synonym; accents, spelling (color, gray) and word order do not matter.
  * Refuses `colourant-ambiguous` with all candidates when several match, `colourant-unknown` with the three
- * nearest names when none does; metal powders, flakes and glitter as {@link refuseMetal} says.
+ * nearest names when none does; metal powders, flakes and glitter as {@link refuseMetal} says,
+ * poisons and prohibited colours as {@link refuseBarred} does.
  */
 export function findColourant(text: string): Colourant {
   const asked = text.slice(0, longestName);
   refuseMetal(asked);
+  refuseBarred(asked);
   const matches = matchesOf(asked);
   const [only] = matches;
   if (only === undefined) {

@@ -53,7 +53,16 @@ export function answerDose(request: DoseRequest): DoseAnswer {
     },
     doses,
     ...shifts,
-    cautions: cautionsFor({ request, wanted, doses, fullness, scale, shifts, measures }),
+    cautions: cautionsFor({
+      request,
+      wanted,
+      doses,
+      fullness,
+      scale,
+      shifts,
+      measures,
+      oilsGrams: oilsIn(millilitres, batter),
+    }),
   };
 }
 

@@ -16,6 +16,8 @@ export type Dosed = {
   readonly scale: number;
   readonly shifts: Pick<DoseAnswer, 'superfatShift' | 'lyeShift'>;
   readonly measures: Measures;
+  /** Oils in the portion, g. */
+  readonly oilsGrams: number;
 };
 
 /** Half a percent point either way is within the error of a kitchen scale: not worth a caution. */
@@ -50,14 +52,26 @@ function aboutAmounts({ wanted, fullness, scale, measures }: Dosed): Caution[] {
   return [...capped, { id: fullness.whites > 1 ? 'whites-scaled' : 'mix-scaled', values: { percent } }];
 }
 
-function aboutColourant(wanted: Wanted, dose: Dose, { measures }: Dosed): Caution[] {
-  const { colourant, premix, dishTest, carrier } = wanted.asked;
+function aboutColourant(wanted: Wanted, dose: Dose, { measures, oilsGrams }: Dosed): Caution[] {
+  const { colourant, strength, premix, dishTest, carrier } = wanted.asked;
   const named = { colourant: colourant.names };
   const ceiling = `${printMixed(wanted.ceilingMillilitres / measures.teaspoon)} tsp`;
   const { behaviour } = colourant.alkali;
   const tested = testedCarrier(colourant, dishTest);
   const aboveFull = isAboveFull(wanted, dose);
   const cautions: (Caution | false)[] = [
+    strength.by === 'percent-of-oils' && {
+      id: 'percent-of-oils',
+      values: { ...named, percent: strength.percent, oilsGrams: Math.round(oilsGrams) },
+    },
+    colourant.legal !== undefined && {
+      id: 'capped-by-law',
+      values: {
+        ...named,
+        law: colourant.legal.law,
+        percent: Number((colourant.legal.share * 100).toPrecision(3)),
+      },
+    },
     premix?.by === 'unknown' && { id: 'premix-strength-unknown', values: named },
     dose.carrier.why === 'untested-lot' && {
       id: 'dish-test-first',

@@ -8,6 +8,8 @@ export interface DoseCautions {
   'raw-batter': Nothing;
   dust: Nothing;
   'capped-at-ceiling': Named & { readonly asked: string; readonly ceiling: string };
+  'capped-by-law': Named & { readonly law: 'us' | 'eu'; readonly percent: number };
+  'percent-of-oils': Named & { readonly percent: number; readonly oilsGrams: number };
   'mix-scaled': { readonly percent: number };
   'whites-scaled': { readonly percent: number };
   'coloured-lather': Named & { readonly ceiling: string };

@@ -1,4 +1,4 @@
-import { type Batter, batterFromOils, TYPICAL_BATTER } from '../dispersion/batter.ts';
+import { type Batter, batterFromOils, oilsIn, TYPICAL_BATTER } from '../dispersion/batter.ts';
 import { carrierFor, howToBlend } from '../dispersion/carrier.ts';
 import { practicalSpoons } from '../quantities/spoons.ts';
 import { printStrength, STRENGTH_SHARES, type Strength } from '../quantities/strength.ts';
@@ -44,7 +44,7 @@ export function wantedDose(asked: DoseAsked, kitchen: Kitchen): Wanted {
   const { fullTspPerCup, ceilingTspPerCup } = colourant.dose;
   const ceilingMillilitres = ceilingTspPerCup * TSP_PER_CUP * kitchen.portionMillilitres;
   const full = fullTspPerCup * TSP_PER_CUP * kitchen.portionMillilitres;
-  const askedMillilitres = powderFor(strength, full, kitchen);
+  const askedMillilitres = powderFor(strength, full, { ...kitchen, asked });
   const most = premix?.by === 'unknown' ? full * UNKNOWN_PREMIX_START : ceilingMillilitres;
   return { asked, askedMillilitres, ceilingMillilitres, millilitres: Math.min(askedMillilitres, most) };
 }
@@ -52,13 +52,20 @@ export function wantedDose(asked: DoseAsked, kitchen: Kitchen): Wanted {
 function powderFor(
   strength: Strength,
   full: number,
-  { portionMillilitres, batter, measures }: Kitchen,
+  { portionMillilitres, batter, measures, asked }: Kitchen & { readonly asked: DoseAsked },
 ): number {
   switch (strength.by) {
     case 'name':
       return full * STRENGTH_SHARES[strength.name];
     case 'share':
       return full * strength.ofFull;
+    case 'percent-of-oils': {
+      const grams = (oilsIn(portionMillilitres, batter) * strength.percent) / 100;
+      const { colourant, gramsPerTeaspoon } = asked;
+      return gramsPerTeaspoon === undefined
+        ? grams / colourant.bulkDensity.typical
+        : (grams / gramsPerTeaspoon) * measures.teaspoon;
+    }
     case 'cup':
       return (strength.tspPerCup * measures.teaspoon * portionMillilitres) / measures.cup;
     case 'pound-of-oils':

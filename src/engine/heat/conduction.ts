@@ -61,6 +61,7 @@ export function march(section: Section, drive: Drive): March {
   for (const at of section.soap) temperature[at] = drive.startC;
   const started = Float64Array.from(temperature);
   const heat = new Float64Array(cells);
+  const warming = section.capacity.map(capacity => 1 / capacity);
   const largest = stableStep(section);
   let [seconds, given, lost] = [0, 0, 0];
   while (seconds < drive.seconds) {
@@ -68,9 +69,8 @@ export function march(section: Section, drive: Drive): March {
     heat.fill(0);
     const active = drive.react?.(temperature, heat, step) ?? true;
     for (let at = 0; at < cells; at += 1) given += heat[at]!;
-    exchange(section, temperature, heat, step);
-    lost += loseOutside(section, temperature, heat, drive.outsideC(seconds), step);
-    for (let at = 0; at < cells; at += 1) temperature[at]! += heat[at]! / section.capacity[at]!;
+    lost += exchange(section, { temperature, heat, outsideC: drive.outsideC(seconds), step });
+    for (let at = 0; at < cells; at += 1) temperature[at]! += heat[at]! * warming[at]!;
     seconds += step;
     if (drive.watch?.(temperature, seconds) === false || !active) break;
   }
@@ -78,9 +78,17 @@ export function march(section: Section, drive: Drive): March {
   return { temperature, seconds, given, lost, stored };
 }
 
-/** Adds to `heat` what each cell gains from its neighbours in a step, J. */
-function exchange(section: Section, temperature: Float64Array, heat: Float64Array, step: number): void {
-  const { columns, outwardConductance, upwardConductance } = section;
+type Moment = {
+  readonly temperature: Float64Array;
+  readonly heat: Float64Array;
+  readonly outsideC: number;
+  readonly step: number;
+};
+
+/** Adds to `heat` what each cell gains from its neighbours and the surroundings in a step; returns the loss, J. */
+function exchange(section: Section, { temperature, heat, outsideC, step }: Moment): number {
+  const { columns, outwardConductance, upwardConductance, outsideConductance } = section;
+  let lost = 0;
   for (let at = 0; at < temperature.length; at += 1) {
     const here = temperature[at]!;
     const outward = outwardConductance[at]!;
@@ -95,24 +103,12 @@ function exchange(section: Section, temperature: Float64Array, heat: Float64Arra
       heat[at]! -= flow;
       heat[at + columns]! += flow;
     }
-  }
-}
-
-/** Takes from `heat` what each cell loses to the surroundings in a step; returns the sum, J. */
-function loseOutside(
-  section: Section,
-  temperature: Float64Array,
-  heat: Float64Array,
-  outsideC: number,
-  step: number,
-): number {
-  let lost = 0;
-  for (let at = 0; at < temperature.length; at += 1) {
-    const conductance = section.outsideConductance[at]!;
-    if (conductance === 0) continue;
-    const flow = conductance * (temperature[at]! - outsideC) * step;
-    heat[at]! -= flow;
-    lost += flow;
+    const outside = outsideConductance[at]!;
+    if (outside > 0) {
+      const flow = outside * (here - outsideC) * step;
+      heat[at]! -= flow;
+      lost += flow;
+    }
   }
   return lost;
 }

@@ -18,6 +18,8 @@ export type HotBatter = {
   readonly waterPercent: number;
   /** How many times as fast as plain batter: sugars and some fragrances speed it up; 1 is plain. */
   readonly speed: number;
+  /** Heat that sugar adds of its own, kJ in a gram of batter; none unless said. */
+  readonly sugarHeatPerGram?: number;
 };
 
 export type GelVerdict = 'none' | 'partial' | 'full' | 'uncertain';
@@ -114,7 +116,11 @@ function bandRuns(
           startC: setting.startC,
           wallStartC: setting.roomC,
           outsideC,
-          heatPerVolume: kilojoules * 1000 * batter.hydroxidePerGram * batter.density * 1e6,
+          heatPerVolume:
+            (kilojoules * batter.hydroxidePerGram + (batter.sugarHeatPerGram ?? 0)) *
+            1000 *
+            batter.density *
+            1e6,
           rates: table,
         }),
       })),

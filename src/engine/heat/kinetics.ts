@@ -56,13 +56,23 @@ export function rateTable(kinetics: Kinetics, rateAt40C: number): Float64Array {
 
 /** The rate at a temperature, per second; the end values beyond the table. */
 export function rateFrom(table: Float64Array, celsius: number): number {
-  const place = Math.min(Math.max(celsius, 0), TABLE_END) / TABLE_STEP;
-  const below = Math.min(Math.floor(place), table.length - 2);
-  const share = place - below;
-  return table[below]! * (1 - share) + table[below + 1]! * share;
+  const place = celsius / TABLE_STEP;
+  if (!(place > 0)) return table[0]!;
+  // Cut off rather than rounded down: the same above zero, and what the inner loop has most of.
+  const below = place | 0;
+  if (below >= table.length - 1) return table[table.length - 1]!;
+  const low = table[below]!;
+  return low + (table[below + 1]! - low) * (place - below);
 }
 
-/** What has converted after a step at constant rate: the logistic curve's own solution, so no step overshoots. */
+/**
+ * By how much the odds of having converted grow in a step of `seconds`, at the temperatures of a {@link rateTable}: the
+ * logistic curve's own solution, so no step overshoots. Look it up by {@link rateFrom}.
+ */
+export const growthTable = (rates: Float64Array, seconds: number): Float64Array =>
+  rates.map(rate => Math.exp(rate * seconds));
+
+/** What has converted after a step at constant rate, by the logistic curve's own solution. */
 export function convertedAfter(converted: number, rate: number, seconds: number): number {
   const odds = (converted / (1 - converted)) * Math.exp(rate * seconds);
   return converted >= 1 ? 1 : odds / (1 + odds);

@@ -35,6 +35,8 @@ export type SectionPlan = {
 export type Section = {
   readonly columns: number;
   readonly rows: number;
+  /** Of each column, metres. */
+  readonly widths: Float64Array;
   readonly volume: Float64Array;
   readonly capacity: Float64Array;
   /** To the neighbour further out; 0 in the last column. */
@@ -79,6 +81,7 @@ export function sectionOf(plan: SectionPlan): Section {
   const section = {
     columns,
     rows,
+    widths: Float64Array.from(across, ({ size }) => size),
     volume: cells(),
     capacity: cells(),
     outwardConductance: cells(),

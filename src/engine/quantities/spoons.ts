@@ -112,8 +112,18 @@ function nearest(target: number, most: number, kinds: number): number {
     }
   };
   add(target, 0, 0, kinds);
-  const allowed = [...sums].filter(sum => sum <= most && spoonsOf(sum).length <= kinds);
+  const allowed = [...sums].filter(sum => sum <= most && kindsIn(sum) <= kinds);
   return allowed.reduce((near, sum) => (Math.abs(sum - target) < Math.abs(near - target) ? sum : near), 1);
+}
+
+function kindsIn(thirtySeconds: number): number {
+  let rest = thirtySeconds;
+  let kinds = 0;
+  for (const [, size] of SPOONS) {
+    if (rest >= size) kinds += 1;
+    rest %= size;
+  }
+  return kinds;
 }
 
 function spoonsOf(thirtySeconds: number): SpoonCount[] {

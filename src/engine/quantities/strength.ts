@@ -10,6 +10,8 @@ export type StrengthName = 'tint' | 'pastel' | 'medium' | 'full';
 export type Strength =
   | { readonly by: 'name'; readonly name: StrengthName }
   | { readonly by: 'share'; readonly ofFull: number }
+  /** By weight of the oils in the portion. */
+  | { readonly by: 'percent-of-oils'; readonly percent: number }
   | { readonly by: 'cup'; readonly tspPerCup: number }
   | { readonly by: 'pound-of-oils'; readonly tspPerPound: number };
 
@@ -17,6 +19,7 @@ declare module '../refusal.ts' {
   interface Reasons {
     'strength-unreadable': { text: string };
     'strength-out-of-range': { text: string };
+    'strength-percent-large': { text: string; most: number };
   }
 }
 
@@ -30,9 +33,31 @@ export const STRENGTH_SHARES: Readonly<Record<StrengthName, number>> = {
 
 const NAMES: Readonly<Record<StrengthName, string>> = {
   tint: 'tint hint toque tinte matiz tenue',
-  pastel: 'pastel pastels pale soft palido suave claro',
-  medium: 'medium mid medio media mediano intermedio',
-  full: 'full strong bold saturated pleno plena lleno completo completa intenso intensa fuerte total',
+  pastel: 'pastel pastels pale soft light palido palida suave claro clara clarito clarita',
+  medium: 'medium mid medio media mediano intermedio half mitad',
+  full: 'full strong bold saturated dark deep rich intense pleno plena lleno completo completa intenso intensa fuerte total oscuro oscura profundo profunda',
+};
+
+/** Words for a multiple of full colour; what the ceiling allows of it is given. */
+const MULTIPLES: Readonly<Record<string, number>> = {
+  double: 2,
+  twice: 2,
+  doble: 2,
+  triple: 3,
+  'half strength': 0.5,
+  quarter: 0.25,
+  'a quarter': 0.25,
+  cuarto: 0.25,
+  'very light': 1 / 8,
+  'muy claro': 1 / 8,
+  'muy clara': 1 / 8,
+  'very pale': 1 / 8,
+  'very dark': 1,
+  'very deep': 1,
+  'muy oscuro': 1,
+  'muy oscura': 1,
+  'muy intenso': 1,
+  'muy intensa': 1,
 };
 
 const BY_WORD: ReadonlyMap<string, StrengthName> = new Map(
@@ -49,6 +74,8 @@ function isPossible(strength: Strength): boolean {
       return true;
     case 'share':
       return within(strength.ofFull, 10);
+    case 'percent-of-oils':
+      return within(strength.percent, MOST_PERCENT);
     case 'cup':
       return within(strength.tspPerCup, MOST_TSP);
     case 'pound-of-oils':
@@ -56,12 +83,16 @@ function isPossible(strength: Strength): boolean {
   }
 }
 
+/** More pigment than this in a hundred of oils is no dose but a share of full colour, misnamed. */
+const MOST_PERCENT = 6;
+
 /** A whole cup of powder to the cup of batter: nothing beyond is a dose. */
 const MOST_TSP = 48;
 
 /**
- * Reads how deep a colour should be: `pastel`, `full`, `25%` of full, `1/4 tsp per cup`, `0.5` (teaspoons a cup), or
- * `1 tsp ppo` (a pound of oils). English and Spanish. Throws a Refusal: `strength-unreadable`, `strength-out-of-range`.
+ * Reads how deep a colour should be: `pastel`, `full`, `half`, `double`, `25% of full`, `1/4 tsp per cup`, `0.5` (teaspoons
+ * a cup), `1 tsp ppo` (a pound of oils), or `0.5%`, which is of the oils by weight, as makers count. English and Spanish.
+ * Throws a Refusal: `strength-unreadable`, `strength-out-of-range`, `strength-percent-large` over 6 % of oils.
  */
 export function parseStrength(text: string): Strength {
   const word = plainWord(text.slice(0, 200))
@@ -69,8 +100,12 @@ export function parseStrength(text: string): Strength {
     .trim();
   const name = BY_WORD.get(word);
   if (name !== undefined) return { by: 'name', name };
+  const times = Object.hasOwn(MULTIPLES, word) ? MULTIPLES[word] : undefined;
+  if (times !== undefined) return { by: 'share', ofFull: times };
   const strength = parseShare(plainText(text.slice(0, 40))) ?? parseSpoons(text);
   if (strength === undefined) refuse('strength-unreadable', { text: excerpt(text) });
+  if (strength.by === 'percent-of-oils' && strength.percent > MOST_PERCENT)
+    refuse('strength-percent-large', { text: excerpt(text), most: MOST_PERCENT });
   if (!isPossible(strength)) refuse('strength-out-of-range', { text: excerpt(text) });
   return strength;
 }
@@ -83,13 +118,15 @@ export function splitStrength(text: string): { readonly rest: string; readonly s
   return { rest: text.trim().slice(0, cut).trim(), strength: { by: 'name', name } };
 }
 
-/** A strength in neutral writing that {@link parseStrength} reads back: `pastel`, `25%`, `1/4 tsp/cup`, `1 tsp/lb oils`. */
+/** A strength in neutral writing that {@link parseStrength} reads back: `pastel`, `25% of full`, `0.5% of oils`, `1/4 tsp/cup`. */
 export function printStrength(strength: Strength): string {
   switch (strength.by) {
     case 'name':
       return strength.name;
     case 'share':
-      return `${printNumber(strength.ofFull * 100)}%`;
+      return `${printNumber(strength.ofFull * 100)}% of full`;
+    case 'percent-of-oils':
+      return `${printNumber(strength.percent)}% of oils`;
     case 'cup':
       return `${printMixed(strength.tspPerCup)} tsp/cup`;
     case 'pound-of-oils':
@@ -98,9 +135,15 @@ export function printStrength(strength: Strength): string {
 }
 
 function parseShare(text: string): Strength | undefined {
-  const percent = /^(\d[\d,.]{0,8}) ?%$/u.exec(text);
+  const percent =
+    /^(\d[\d,.]{0,8}) ?%(?: ?(?:of|de|del|de la)? ?(?:the )?(full(?: colou?r| strength)?|pleno|plena|fuerza|max(?:imum)?|oils?|aceites?|los aceites|fats?|grasas?|ppo))?$/iu.exec(
+      text,
+    );
   const value = readDecimal(percent?.[1] ?? '')[0];
-  return value === undefined ? undefined : { by: 'share', ofFull: value / 100 };
+  if (value === undefined) return undefined;
+  return /^(?:full|plen|fuerza|max)/iu.test(percent?.[2] ?? '')
+    ? { by: 'share', ofFull: value / 100 }
+    : { by: 'percent-of-oils', percent: value };
 }
 
 const PER = /\s*(?:\/(?=\s*[a-zñ])|\bper\b|\bpor\b|\ba\b)\s*/iu;
@@ -125,6 +168,8 @@ function teaspoonsOf(text: string): number | undefined {
   const written = readWritten(text);
   if (written === undefined || written.words.length > 0 || written.terms.length !== 1) return undefined;
   const { counts, unit } = written.terms[0]!;
+  // "Half" is half of full colour, never half a teaspoon.
+  if (unit === undefined && !/[\d½¼¾⅓⅔⅛⅜⅝⅞]/u.test(text)) return undefined;
   const sign = written.negative ? -1 : 1;
   if (unit === undefined || unit === 'teaspoon') return sign * counts[0]!;
   return unit === 'tablespoon' ? sign * counts[0]! * 3 : undefined;

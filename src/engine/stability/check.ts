@@ -1,5 +1,6 @@
 import type { AlkaliBehaviour, Carrier, Colourant } from '../colourants/colourant.ts';
 import { type Entry, readEntries } from './entries.ts';
+import { underLaw } from './legal-share.ts';
 import { alike } from './like.ts';
 import { recognise } from './recognise.ts';
 import type { Component, Confidence, IngredientReport, PowderKind } from './report.ts';
@@ -84,6 +85,16 @@ function doseOf(like: readonly Colourant[]): IngredientReport['dose'] {
   return doses[0];
 }
 
+/** The dose of the kind, held under the law of what is really in it. */
+function doseUnderLaw(
+  like: readonly Colourant[],
+  components: readonly Component[],
+): IngredientReport['dose'] {
+  const dose = doseOf(like);
+  const [kind] = like;
+  return dose && kind ? underLaw({ dose, bulkDensity: kind.bulkDensity }, components).dose : dose;
+}
+
 /**
  * What an ingredient list says about a powder in raw soap: each ingredient recognised, what lye does to it, what the
  * powder is, and the verdict of its weakest ingredient. Ingredients behind "may contain" count only in
@@ -122,7 +133,7 @@ export function checkIngredients(text: string): IngredientReport {
     verdictIfPresent,
     ...(towards === undefined ? {} : { towards }),
     carriers: carriersOf(like),
-    dose: doseOf(like),
+    dose: doseUnderLaw(like, components),
     light: fadesFirst.find(light => telling.some(component => component.light === light)) ?? 'holds',
     confidence:
       unknown.length > 0 || components.length === 0

@@ -22,6 +22,13 @@ function ingredientSet({ components, unknown }: IngredientReport): string {
 }
 
 let sets: ReadonlyMap<string, readonly string[]> | undefined;
+let byId: ReadonlyMap<string, string> | undefined;
+
+/** Sets of ingredients by catalogue id; built when first asked for. */
+function setsById(): ReadonlyMap<string, string> {
+  byId ??= new Map([...idsBySet()].flatMap(([set, ids]) => ids.map((id): [string, string] => [id, set])));
+  return byId;
+}
 
 /** Catalogue ids by their set of ingredients; built when first asked for. */
 function idsBySet(): ReadonlyMap<string, readonly string[]> {
@@ -55,8 +62,7 @@ export function identityOf(report: IngredientReport, colourant?: Colourant): str
 export function identitiesAlike(identity: string): readonly string[] {
   if (identity.startsWith(ofIngredients))
     return [identity, ...(idsBySet().get(identity.slice(ofIngredients.length)) ?? [])];
-  const colourant = colourantById(identity);
-  const set = colourant && ingredientSet(checkIngredients(colourant.names.en));
+  const set = setsById().get(identity);
   return set ? [identity, `${ofIngredients}${set}`] : [identity];
 }
 

@@ -1,14 +1,15 @@
+import { limitsShare, otherUseOf } from './legal-share.ts';
 import type { EuListing, UsListing } from './listings.ts';
-import { permittedUses } from './permitted.ts';
+import { nameIn, permittedUses } from './permitted.ts';
 import type { Component } from './report.ts';
-import { substanceById } from './substances/index.ts';
 
 /**
  * Where a whole powder stands with one law. `listed`: every colour in it, without a limit that touches soap on skin.
- * `limited`: every colour, some with limits. `check`: our copy has no row for one of them, which proves nothing.
+ * `limited`: every colour, some with limits. `other-use`: one of them only for
+ * something else than soap (nails, teeth, hair, eyes). `check`: our copy has no row for one of them, which proves nothing.
  * `not-listed`: one of them is known to be left out. `no-colour`: nothing in it counts as a colour.
  */
-export type Standing = 'listed' | 'limited' | 'check' | 'not-listed' | 'no-colour';
+export type Standing = 'listed' | 'limited' | 'check' | 'other-use' | 'not-listed' | 'no-colour';
 
 /** The standing in both laws, and the names of the ingredients that decide it. */
 export type PermittedSummary = {
@@ -18,7 +19,14 @@ export type PermittedSummary = {
 
 type Found = { readonly standing: Standing; readonly name: string };
 
-const worstFirst: readonly Standing[] = ['not-listed', 'check', 'limited', 'listed', 'no-colour'];
+const worstFirst: readonly Standing[] = [
+  'other-use',
+  'not-listed',
+  'check',
+  'limited',
+  'listed',
+  'no-colour',
+];
 
 function decide(found: readonly Found[]): PermittedSummary['us'] {
   const standing = worstFirst.find(one => found.some(each => each.standing === one)) ?? 'no-colour';
@@ -36,10 +44,14 @@ export function permittedSummary(components: readonly Component[]): PermittedSum
   const us: Found[] = [];
   const eu: Found[] = [];
   for (const component of components) {
-    const name = substanceById(component.id)?.names[0] ?? component.as;
+    const name = nameIn(component);
+    const elsewhere = otherUseOf(component) !== undefined;
     const uses = permittedUses(component);
     for (const use of uses.us) {
-      us.push({ name, standing: use.status === 'listed' ? usListed(use.listing) : missing(use.status) });
+      us.push({
+        name,
+        standing: use.status === 'listed' ? usListed(use.listing, elsewhere) : missing(use.status),
+      });
     }
     for (const use of uses.eu)
       eu.push({ name, standing: use.status === 'listed' ? euListed(use.listing) : missing(use.status) });
@@ -47,7 +59,8 @@ export function permittedSummary(components: readonly Component[]): PermittedSum
   return { us: decide(us), eu: decide(eu) };
 }
 
-const usListed = ({ external }: UsListing): Standing => (external === 'yes' ? 'listed' : 'limited');
+const usListed = ({ external, terms }: UsListing, elsewhere: boolean): Standing =>
+  elsewhere ? 'other-use' : external !== 'yes' || limitsShare(terms) ? 'limited' : 'listed';
 
 /** Soap is rinsed off and no eye product: only mucous membranes and a maximum limit it. */
 const euListed = ({ restriction, most }: EuListing): Standing =>

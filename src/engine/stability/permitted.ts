@@ -19,13 +19,21 @@ export type EuUse =
 /** What the law of the US and of the EU says of one component, as far as our dated copies go. */
 export type PermittedUses = { readonly us: readonly UsUse[]; readonly eu: readonly EuUse[] };
 
+/**
+ * The name the law is told by: the substance's own; of a family whose members lists name apart, what the list wrote
+ * ("boron nitride" is not spoken of as the first filler of our table).
+ */
+export function nameIn({ id, as }: Pick<Component, 'id' | 'as'>): string {
+  const substance = substanceById(id);
+  return substance === undefined || substance.family === true ? as : substance.names[0];
+}
+
 const bySection: ReadonlyMap<string, UsListing> = new Map(
   usListings.map(listing => [listing.section, listing]),
 );
 const uncoloured = new Set(['additive', 'carrier', 'glitter']);
 
-function usUses(substance: Substance): readonly UsUse[] {
-  const [name] = substance.names;
+function usUses(substance: Substance, name: string): readonly UsUse[] {
   const sections = substance.us ?? [];
   if (sections === 'none') return [{ status: 'not-listed', name }];
   const listings = sections.map(section => bySection.get(section)).filter(listing => listing !== undefined);
@@ -47,8 +55,7 @@ function usUses(substance: Substance): readonly UsUse[] {
 /** The number of a dye without the suffix of its lake or salt; `77268:1` is a number of its own. */
 const base = (number: string): string => (number === '77268:1' ? number : (number.split(':')[0] ?? ''));
 
-function euUses(substance: Substance): readonly EuUse[] {
-  const [name] = substance.names;
+function euUses(substance: Substance, name: string): readonly EuUse[] {
   const numbers = new Set(substance.ci.map(base));
   const names = new Set(substance.names.map(known => known.toLowerCase()));
   const listings = euListings.filter(
@@ -66,8 +73,9 @@ function euUses(substance: Substance): readonly EuUse[] {
  * Every listing is dated and carries its section or entry; rules change and local codes decide. A listing says
  * nothing of lye: aluminium and copper are listed colours and must never meet it.
  */
-export function permittedUses({ id }: Pick<Component, 'id'>): PermittedUses {
+export function permittedUses({ id, as }: Pick<Component, 'id' | 'as'>): PermittedUses {
   const substance = substanceById(id);
   if (substance === undefined) return { us: [], eu: [] };
-  return { us: usUses(substance), eu: euUses(substance) };
+  const name = nameIn({ id, as });
+  return { us: usUses(substance, name), eu: euUses(substance, name) };
 }

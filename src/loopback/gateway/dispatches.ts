@@ -19,10 +19,11 @@ export function announce(kernel: Kernel, gateway: Gateway, event: HostEvent) {
   const { room } = kernel;
   const guild =
     'guildId' in event && event.guildId !== undefined ? room.guilds.get(event.guildId) : undefined;
+  if (guild?.foreign) return;
   switch (event.kind) {
     case 'guild-added': {
       const added = room.guilds.get(event.id);
-      if (added) {
+      if (added && !added.foreign) {
         const json = guildJson(added, room);
         gateway.dispatch('GUILD_CREATE', event.id, intents.guilds, () => json);
       }
@@ -30,11 +31,13 @@ export function announce(kernel: Kernel, gateway: Gateway, event: HostEvent) {
     }
     case 'guild-removed':
       return gateway.dispatch('GUILD_DELETE', event.id, intents.guilds, same({ id: event.id }));
-    case 'channel-added': {
+    case 'channel-added':
+    case 'channel-changed':
+    case 'thread-changed': {
       const channel = room.channels.get(event.id);
-      if (channel)
-        gateway.dispatch('CHANNEL_CREATE', event.guildId, intents.guilds, same(channelJson(channel, room)));
-      return;
+      if (!channel) return;
+      const name = `${channel.form === 'thread' ? 'THREAD' : 'CHANNEL'}_${event.kind === 'channel-added' ? 'CREATE' : 'UPDATE'}`;
+      return gateway.dispatch(name, channel.guildId, intents.guilds, same(channelJson(channel, room)));
     }
     case 'channel-removed': {
       const json = { id: event.id, guild_id: event.guildId, type: 0 };

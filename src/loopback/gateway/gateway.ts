@@ -17,12 +17,17 @@ const op = {
   heartbeatAck: 11,
 } as const;
 
+/** Bits 0 to 16, 20, 21, 24 and 25; members, presences and content are privileged. Source: Gateway > List of Intents. */
+const knownIntents = ((1 << 17) - 1) | (1 << 20) | (1 << 21) | (1 << 24) | (1 << 25);
+const privilegedIntents = (1 << 1) | (1 << 8) | (1 << 15);
+
 /** The gateway: sessions that identify, resume, and receive events. */
 export class Gateway {
   readonly #kernel: Kernel;
   readonly #sockets: WebSocketServer;
   readonly #sessions = new Map<string, Session>();
   readonly #readyWatchers = new Set<() => void>();
+  readonly #hushed = new WeakSet<WebSocket>();
 
   constructor(kernel: Kernel, server: Server) {
     this.#kernel = kernel;
@@ -75,6 +80,10 @@ export class Gateway {
     }
   }
 
+  hush(): void {
+    for (const socket of this.#sockets.clients) this.#hushed.add(socket);
+  }
+
   askToReconnect(): void {
     for (const socket of this.#sockets.clients) send(socket, { op: op.reconnect, d: null });
   }
@@ -91,8 +100,11 @@ export class Gateway {
 
   #greet(socket: WebSocket): void {
     let session: Session | undefined;
+    // Who does not send a heartbeat for two intervals is gone: Gateway > Sending Heartbeats.
+    const silence = setTimeout(() => socket.close(4009), 2 * this.#kernel.settings.heartbeatMs).unref();
     socket.on('error', () => socket.terminate());
     socket.on('close', code => {
+      clearTimeout(silence);
       session?.detach(socket);
       // A client that says goodbye (1000, 1001) ends its session: Gateway > Disconnecting.
       if (session && (code === 1000 || code === 1001)) this.#sessions.delete(session.id);
@@ -101,7 +113,11 @@ export class Gateway {
       const frame = parse(raw);
       if (!frame) return socket.close(4002);
       const data = recordOf(frame.d);
-      if (frame.op === op.heartbeat) return send(socket, { op: op.heartbeatAck });
+      if (frame.op === op.heartbeat) {
+        silence.refresh();
+        if (!this.#hushed.has(socket)) send(socket, { op: op.heartbeatAck });
+        return;
+      }
       if (frame.op === op.identify) {
         if (session) return socket.close(4005);
         session = this.#identify(socket, data);
@@ -111,8 +127,9 @@ export class Gateway {
   }
 
   #identify(socket: WebSocket, data: Json): Session | undefined {
-    if (!textOf(data.token)) {
-      socket.close(4004);
+    const refusal = this.#refusalOf(data);
+    if (refusal !== undefined) {
+      socket.close(refusal);
       return undefined;
     }
     const [shard, shardCount] = listOf(data.shard);
@@ -125,7 +142,7 @@ export class Gateway {
       socket,
     });
     this.#sessions.set(session.id, session);
-    const guilds = [...room.guilds.values()].filter(guild => session.carries(guild.id));
+    const guilds = [...room.guilds.values()].filter(guild => !guild.foreign && session.carries(guild.id));
     const ready = {
       v: 10,
       user: botJson(room),
@@ -140,6 +157,15 @@ export class Gateway {
     for (const guild of guilds) session.dispatch('GUILD_CREATE', JSON.stringify(guildJson(guild, room)));
     for (const watcher of this.#readyWatchers) watcher();
     return session;
+  }
+
+  /** The code an identify is turned away with. Source: Opcodes and Status Codes > Gateway Close Event Codes. */
+  #refusalOf(data: Json): number | undefined {
+    if (!this.#kernel.knows(textOf(data.token))) return 4004;
+    const intents = numberOf(data.intents, 0);
+    if (!Number.isInteger(intents) || (intents & ~knownIntents) !== 0) return 4013;
+    if ((intents & privilegedIntents & ~this.#kernel.settings.privilegedIntents) !== 0) return 4014;
+    return undefined;
   }
 
   #resume(socket: WebSocket, data: Json): Session | undefined {

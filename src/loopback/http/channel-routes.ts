@@ -17,7 +17,9 @@ export function channelRoutes(kernel: Kernel): readonly Route[] {
   const nonces = new Map<string, { readonly id: string; readonly at: number }>();
   const channelOf = (call: Call): ChannelRecord => {
     const channel = kernel.room.channels.get(call.params[0] ?? '');
-    if (!channel || channel.context === 'elsewhere') throw refusal('channel-unknown', 'Unknown Channel');
+    const guild = kernel.room.guilds.get(channel?.guildId ?? '');
+    if (!channel || channel.context === 'elsewhere' || guild?.foreign)
+      throw refusal('channel-unknown', 'Unknown Channel');
     if (!holds(channel.botPermissions, permissionBits.viewChannel))
       throw refusal('channel-hidden', 'Missing Access');
     return channel;
@@ -34,9 +36,11 @@ export function channelRoutes(kernel: Kernel): readonly Route[] {
   const post = (call: Call) => {
     const channel = channelOf(call);
     mayPost(kernel, channel, call);
+    unarchive(kernel, channel);
     checkDraft(kernel, call, []);
     const nonce = textOf(call.body.nonce) ?? call.body.nonce;
-    const key = `${channel.id} ${String(nonce)}`;
+    // Unique to its author, in whatever channel: Resources > Message > Create Message.
+    const key = String(nonce);
     const now = performance.now();
     if (call.body.enforce_nonce === true && nonce !== undefined) {
       const earlier = nonces.get(key);
@@ -59,6 +63,7 @@ export function channelRoutes(kernel: Kernel): readonly Route[] {
     const record = messageOf(call);
     if (record.message.author.id !== kernel.room.applicationId)
       throw refusal('message-of-another', 'Cannot edit a message authored by another user');
+    if (channelOf(call).archived) throw refusal('thread-archived', 'Thread is archived');
     checkDraft(kernel, call, [], record.message);
     return ok(editMessage(kernel, record, call.body, call.uploads).message);
   };
@@ -116,12 +121,21 @@ export function channelRoutes(kernel: Kernel): readonly Route[] {
 }
 
 function mayPost(kernel: Kernel, channel: ChannelRecord, call: Call): void {
+  if (channel.form === 'forum')
+    throw refusal('channel-not-text', 'Cannot send messages in a non-text channel');
   const files = call.uploads.length > 0 ? permissionBits.attachFiles : 0n;
-  if (!holds(channel.botPermissions, permissionBits.sendMessages | files))
-    throw refusal('channel-closed', 'Missing Permissions');
+  const post = channel.form === 'thread' ? permissionBits.sendMessagesInThreads : permissionBits.sendMessages;
+  if (!holds(channel.botPermissions, post | files)) throw refusal('channel-closed', 'Missing Permissions');
   if (channel.context !== 'bot-dm') return;
   if (kernel.room.users.get(channel.userId ?? '')?.directMessages === false)
     throw refusal('direct-messages-closed', 'Cannot send messages to this user');
+}
+
+/** A message brings a thread back out of the archive, unless it is locked. Source: Topics > Threads. */
+function unarchive(kernel: Kernel, { id, guildId, archived, locked, botPermissions }: ChannelRecord): void {
+  if (locked && !holds(botPermissions, permissionBits.manageThreads))
+    throw refusal('thread-locked', 'Thread is locked');
+  if (archived && guildId) kernel.record({ kind: 'thread-changed', guildId, id, archived: false, locked });
 }
 
 /** Fields of an answer to another message. */

@@ -26,7 +26,8 @@ export function commandRoutes(kernel: Kernel): readonly Route[] {
     if (application !== kernel.room.applicationId)
       throw refusal('application-unknown', 'Unknown Application');
     if (!call.path.includes('/guilds/')) return undefined;
-    if (!kernel.room.guilds.has(guildId ?? '')) throw refusal('guild-unknown', 'Unknown Guild');
+    const guild = kernel.room.guilds.get(guildId ?? '');
+    if (!guild || guild.foreign) throw refusal('guild-unknown', 'Unknown Guild');
     return guildId;
   };
   const found = (call: Call): APIApplicationCommand => {
@@ -106,7 +107,10 @@ export function commandRoutes(kernel: Kernel): readonly Route[] {
           method: 'GET',
           path: all,
           bot: true,
-          handle: (call: Call) => ok(kernel.commands.in(scopeOf(call))),
+          handle: (call: Call) => {
+            const commands = kernel.commands.in(scopeOf(call));
+            return ok(call.query.get('with_localizations') === 'true' ? commands : unlocalized(commands));
+          },
         },
         { method: 'POST', path: all, bot: true, handle: create },
         { method: 'PUT', path: all, bot: true, handle: overwrite },
@@ -117,6 +121,12 @@ export function commandRoutes(kernel: Kernel): readonly Route[] {
     },
   );
 }
+
+/** The list as it is given where nobody asked for the other languages: Get Global Application Commands. */
+const unlocalized = (commands: unknown): unknown =>
+  JSON.parse(JSON.stringify(commands), (key, value: unknown) =>
+    key === 'name_localizations' || key === 'description_localizations' ? undefined : value,
+  );
 
 /** A declaration as the platform stores and returns it. */
 function finished(

@@ -10,7 +10,7 @@ export function directoryRoutes(kernel: Kernel): readonly Route[] {
   const { room, settings } = kernel;
   const guildOf = (call: Call): GuildRecord => {
     const guild = room.guilds.get(call.params[0] ?? '');
-    if (!guild) throw refusal('guild-unknown', 'Unknown Guild');
+    if (!guild || guild.foreign) throw refusal('guild-unknown', 'Unknown Guild');
     return guild;
   };
   const gateway = () =>
@@ -48,6 +48,20 @@ export function directoryRoutes(kernel: Kernel): readonly Route[] {
   return [
     { method: 'GET', path: /^\/gateway\/bot$/, bot: true, handle: gateway },
     { method: 'GET', path: /^\/users\/@me$/, bot: true, handle: () => ok(botJson(room)) },
+    {
+      method: 'GET',
+      path: /^\/users\/@me\/guilds$/,
+      bot: true,
+      handle: call => {
+        const after = BigInt(call.query.get('after') ?? 0);
+        const mine = [...room.guilds.values()].filter(({ id, foreign }) => !foreign && BigInt(id) > after);
+        return ok(
+          mine
+            .slice(0, Number(call.query.get('limit') ?? 200))
+            .map(({ id, name }) => ({ id, name, owner: false })),
+        );
+      },
+    },
     { method: 'POST', path: /^\/users\/@me\/channels$/, bot: true, handle: openPrivate },
     { method: 'GET', path: /^\/users\/(\d+)$/, bot: true, handle: user },
     { method: 'GET', path: /^\/(?:oauth2\/)?applications\/@me$/, bot: true, handle: application },
@@ -61,7 +75,12 @@ export function directoryRoutes(kernel: Kernel): readonly Route[] {
       method: 'GET',
       path: /^\/guilds\/(\d+)\/channels$/,
       bot: true,
-      handle: call => ok([...guildOf(call).channels.values()].map(channel => channelJson(channel, room))),
+      handle: call =>
+        ok(
+          [...guildOf(call).channels.values()]
+            .filter(({ form }) => form !== 'thread')
+            .map(channel => channelJson(channel, room)),
+        ),
     },
     {
       method: 'GET',

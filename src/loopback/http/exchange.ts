@@ -18,6 +18,7 @@ export interface Call {
 export interface Answer {
   readonly status: number;
   readonly json?: unknown;
+  readonly headers?: Readonly<Record<string, string>>;
 }
 
 export interface Route {

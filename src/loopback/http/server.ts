@@ -8,6 +8,7 @@ import { Refused } from '../refused.ts';
 import { behindSecret } from './entrance.ts';
 import type { Answer, Route } from './exchange.ts';
 import { Faults } from './faults.ts';
+import { Limits, type Verdict } from './limits.ts';
 import { readBody } from './read-body.ts';
 import { serveFile } from './serve-file.ts';
 
@@ -19,12 +20,15 @@ const remembered = 10_000;
 export class FrontDoor {
   readonly faults = new Faults();
   readonly requests: RequestView[] = [];
+  readonly watchers = new Set<(request: RequestView) => void>();
   readonly server: Server;
   readonly #kernel: Kernel;
+  readonly #limits: Limits;
   #routes: readonly Route[] = [];
 
   constructor(kernel: Kernel) {
     this.#kernel = kernel;
+    this.#limits = new Limits(kernel.settings.limits);
     this.server = createServer((request, response) => {
       this.#serve(request, response).catch((error: unknown) => fail(response, error));
     });
@@ -61,13 +65,19 @@ export class FrontDoor {
       const trap = this.faults.take(method, path);
       if (trap && trap.fault !== 'lost') return misbehave(request, response, noted, trap);
       const answer = await this.#answer(request, url.searchParams, noted);
+      this.#tell({ ...noted, status: answer.status });
       if (trap) request.socket.destroy();
       else write(response, noted, answer);
     } catch (error) {
       if (!(error instanceof Refused)) throw error;
       noted.code = error.code;
+      this.#tell({ ...noted, status: error.status });
       write(response, noted, { status: error.status, json: refusedJson(error) });
     }
+  }
+
+  #tell(request: RequestView): void {
+    for (const watcher of this.watchers) watcher(request);
   }
 
   async #answer(request: IncomingMessage, query: URLSearchParams, noted: Noted): Promise<Answer> {
@@ -78,9 +88,15 @@ export class FrontDoor {
       if (route.method !== noted.method) continue;
       const match = route.path.exec(noted.path);
       if (!match) continue;
-      if (route.bot && !/^Bot ./.test(request.headers.authorization ?? ''))
-        throw refusal('unauthorised', '401: Unauthorized');
-      return route.handle({
+      let headers: Answer['headers'] = {};
+      if (route.bot) {
+        const [, token] = /^Bot (.+)$/.exec(request.headers.authorization ?? '') ?? [];
+        if (!this.#kernel.knows(token)) throw refusal('unauthorised', '401: Unauthorized');
+        const verdict = this.#limits.take(noted.method, noted.path);
+        if (verdict.retryAfter !== undefined) return tooMany(verdict.retryAfter, verdict);
+        headers = verdict.headers;
+      }
+      const answer = await route.handle({
         method: noted.method,
         path: noted.path,
         params: match.slice(1),
@@ -89,6 +105,7 @@ export class FrontDoor {
         list,
         uploads,
       });
+      return { ...answer, headers };
     }
     throw new Refused(404, 0, '404: Not Found');
   }
@@ -100,15 +117,22 @@ const refusedJson = (error: Refused): unknown => ({
   ...(error.flaws.length > 0 && { errors: errorsObject(error.flaws) }),
 });
 
+const tooMany = (retryAfter: number, { headers, global }: Pick<Verdict, 'headers' | 'global'>): Answer => ({
+  status: 429,
+  headers,
+  json: { message: 'You are being rate limited.', retry_after: retryAfter, global },
+});
+
 function write(response: ServerResponse, noted: Noted, answer: Answer): void {
   noted.status = answer.status;
   if (answer.json === undefined) {
-    response.writeHead(answer.status).end();
+    response.writeHead(answer.status, answer.headers).end();
     return;
   }
   const text = JSON.stringify(answer.json);
   response
     .writeHead(answer.status, {
+      ...answer.headers,
       'content-type': 'application/json',
       'content-length': Buffer.byteLength(text),
     })

@@ -1,5 +1,6 @@
 /** Everything that appears in the room, as data. Times are ISO 8601 in UTC. */
 import type { APIApplicationCommand, APIMessage } from 'discord-api-types/v10';
+import type { CalendarEntry } from './people.ts';
 import type { OpenForm } from './views.ts';
 
 /** Everything that appears in the room. `seq` rises by one; replaying the list rebuilds the room. */
@@ -13,14 +14,39 @@ export type HostEventBody =
       readonly locale: string;
       readonly ownerId: string;
       readonly botPermissions: string;
+      /** True for a guild the bot is not in: its members may bring it along themselves. */
+      readonly foreign?: boolean;
     }
   | { readonly kind: 'guild-removed'; readonly id: string }
-  | { readonly kind: 'channel-added'; readonly guildId: string; readonly id: string; readonly name: string }
+  | {
+      readonly kind: 'channel-added';
+      readonly guildId: string;
+      readonly id: string;
+      readonly name: string;
+      /** A text channel where absent. */
+      readonly form?: 'text' | 'forum' | 'thread';
+      /** The channel or forum that a thread belongs to. */
+      readonly parentId?: string;
+    }
+  | {
+      readonly kind: 'thread-changed';
+      readonly guildId: string;
+      readonly id: string;
+      readonly archived: boolean;
+      readonly locked: boolean;
+    }
   | {
       readonly kind: 'private-channel-added';
       readonly id: string;
       readonly userId: string;
       readonly context: 'bot-dm' | 'elsewhere';
+    }
+  | {
+      readonly kind: 'calendar-changed';
+      readonly guildId: string;
+      readonly id: string;
+      /** Absent when it was taken out. */
+      readonly entry?: CalendarEntry;
     }
   | { readonly kind: 'channel-changed'; readonly id: string; readonly botPermissions: string }
   | { readonly kind: 'channel-removed'; readonly guildId: string; readonly id: string }

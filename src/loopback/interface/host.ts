@@ -48,6 +48,17 @@ export interface HostOptions {
   readonly requestSizeLimit?: number;
   /** Milliseconds since 1970; snowflakes carry it. Default Date.now. */
   readonly now?: () => number;
+  /** The bot's token. Default: the first that is shown; any other is refused from then on (401, 4004). */
+  readonly token?: string;
+  /** Privileged intents that were granted; asking for others is refused (4014). Default: none. */
+  readonly privilegedIntents?: number;
+  /** Rate limits of the bot's own requests; interactions are exempt. Default: 50 a second, 5 messages a channel in 5 s. */
+  readonly limits?:
+    | 'none'
+    | {
+        readonly global?: { readonly count: number; readonly withinMs: number };
+        readonly channel?: { readonly count: number; readonly withinMs: number };
+      };
   readonly application?: { readonly id?: string; readonly name?: string };
   /**
    * How many events, messages and interactions are kept before the oldest fall off. Default: all of them. Set it for
@@ -83,18 +94,24 @@ export interface Host extends AsyncDisposable {
   file(id: string): FileView | undefined;
   /** Requests of the bot so far (the last 10 000). */
   readonly requests: readonly RequestView[];
+  /** Calls for each request that was read and answered, with its status; returns the unsubscriber. */
+  watchRequests(listener: (request: RequestView) => void): () => void;
   /** Everything since the start, or the last `keep` or more. */
   readonly events: readonly HostEvent[];
   /** Calls for each past event after `sinceSeq` (default: none), then for each new one; returns the unsubscriber. */
   subscribe(listener: (event: HostEvent) => void, sinceSeq?: number): () => void;
   /** Sends the same dispatch once more, as a flaky gateway does. */
   redeliver(interactionId: string): void;
+  /** Sends any dispatch as it is, however malformed, to the shard of a guild (default: the first). */
+  dispatch(name: string, data: unknown, guildId?: string): void;
   /** Breaks every gateway socket; sessions stay resumable. With a code: closes with it. */
   dropConnections(code?: number): void;
   /** Every file address handed out so far stops working, as they do after a day; fresh ones come with the message. */
   expireLinks(): void;
   /** Asks every session to reconnect (op 7); it may resume. */
   askToReconnect(): void;
+  /** Answers no heartbeat any more on the sockets there are, as a connection that has died unnoticed. */
+  hushHeartbeats(): void;
   /** Forgets every session and says so (op 9): a fresh identify is needed, missed events are lost. */
   invalidateSessions(): void;
   /** The next request that fits fails this way. `path` is tested against the decoded path after `/api/v10`. */

@@ -59,6 +59,8 @@ export interface Member {
   menu(name: string, target: MessageView | Member, place?: Place): Promise<MessageView>;
   menuForForm(name: string, target: MessageView | Member, place?: Place): Promise<OpenForm>;
   postMessage(text: string, files?: readonly MemberFile[], place?: Place): Promise<MessageView>;
+  /** Forwards a message: the new one carries a snapshot of what it says and shows, and nothing of its own. */
+  forward(message: MessageView, place?: Place): MessageView;
   /** Deletes a message: an own one, an ephemeral one ("dismiss"), or any with the manage-messages permission. */
   deleteMessage(message: MessageView): void;
   /** What this member sees in a place (default: the guild's first channel), oldest first. */
@@ -84,6 +86,10 @@ export interface Channel {
   readonly id: string;
   readonly name: string;
   readonly guildId: string;
+  /** Archives a thread; a locked one is opened again by those who manage threads only. */
+  archive(locked?: boolean): void;
+  /** True for a thread that lies in the archive. */
+  readonly archived: boolean;
   /** Permission bits the bot has here; posting without them is refused (50001, 50013). */
   allowBot(permissions: bigint): void;
   remove(): void;
@@ -111,6 +117,17 @@ export interface NewGuild {
   readonly channels?: readonly string[];
   /** Bits the bot has in every channel until `channel.allowBot`. */
   readonly botPermissions?: bigint;
+  /** The bot is not in this guild: its members use the commands they installed for themselves. */
+  readonly foreign?: boolean;
+}
+
+/** An entry in the calendar of a guild (a scheduled event); times in ISO 8601. */
+export interface CalendarEntry {
+  readonly id: string;
+  readonly name: string;
+  readonly says: string;
+  readonly starts: string;
+  readonly ends: string;
 }
 
 export interface Guild {
@@ -119,8 +136,15 @@ export interface Guild {
   readonly channels: readonly Channel[];
   readonly members: readonly Member[];
   readonly roles: readonly Role[];
+  /** Threads and forum posts, archived ones included. */
+  readonly threads: readonly Channel[];
+  readonly calendar: readonly CalendarEntry[];
   addMember(member: NewMember): Member;
   addChannel(name: string): Channel;
+  /** A channel that holds posts only, each a thread. */
+  addForum(name: string): Channel;
+  /** A public thread of a channel, or a post of a forum. Default: of the first channel. */
+  addThread(name: string, parent?: Channel): Channel;
   addRole(name: string, permissions?: bigint): Role;
   /** The bot is thrown out: GUILD_DELETE, and its routes answer 10004 or 50001 from then on. */
   removeBot(): void;

@@ -114,6 +114,11 @@ function usable(kernel: Kernel, actor: Actor, channel: ChannelRecord, name: stri
   if (contexts.length > 0 && !contexts.includes(here))
     throw new Refused(404, 10063, `${name} is not offered here`);
   const guild = kernel.room.guilds.get(channel.guildId ?? '');
+  // Where the bot is not, only what a member may install for themselves: Application Commands > Installation Context.
+  const brought = guild?.foreign === true || channel.context === 'elsewhere';
+  const installed = listOf((command as unknown as Json).integration_types);
+  if (brought && installed.length > 0 && !installed.includes(1))
+    throw new Refused(404, 10063, `${name} is not offered here`);
   const member = guild?.members.get(actor.userId);
   if (!guild || !member) return command;
   const held = memberPermissions(guild, member);

@@ -20,11 +20,23 @@ export class Community implements Guild {
   }
 
   get channels(): readonly Channel[] {
-    return [...this.#record().channels.keys()].map(id => channelHandle(this.#kernel, id));
+    return [...this.#record().channels.values()]
+      .filter(({ form }) => form !== 'thread')
+      .map(({ id }) => channelHandle(this.#kernel, id));
   }
 
   get members(): readonly Member[] {
     return [...this.#record().members.keys()].map(id => this.#member(id));
+  }
+
+  get threads(): readonly Channel[] {
+    return [...this.#record().channels.values()]
+      .filter(({ form }) => form === 'thread')
+      .map(({ id }) => channelHandle(this.#kernel, id));
+  }
+
+  get calendar(): Guild['calendar'] {
+    return [...this.#record().calendar.values()];
   }
 
   get roles(): readonly Role[] {
@@ -47,8 +59,21 @@ export class Community implements Guild {
   }
 
   addChannel(name: string): Channel {
+    return this.#add({ name });
+  }
+
+  addForum(name: string): Channel {
+    return this.#add({ name, form: 'forum' });
+  }
+
+  addThread(name: string, parent = this.channels[0]): Channel {
+    if (!parent) throw new Error('a thread needs a channel');
+    return this.#add({ name, form: 'thread', parentId: parent.id });
+  }
+
+  #add(channel: { name: string; form?: 'forum' | 'thread'; parentId?: string }): Channel {
     const id = this.#kernel.ids.next();
-    this.#kernel.record({ kind: 'channel-added', guildId: this.#record().id, id, name });
+    this.#kernel.record({ kind: 'channel-added', guildId: this.#record().id, id, ...channel });
     return channelHandle(this.#kernel, id);
   }
 
@@ -84,6 +109,7 @@ export function foundGuild(kernel: Kernel, interactions: Interactions, guild: Ne
     locale: guild.locale ?? 'en-US',
     ownerId: guild.ownerId ?? kernel.ids.next(),
     botPermissions: (guild.botPermissions ?? everyonePermissions).toString(),
+    ...(guild.foreign && { foreign: true }),
   });
   const community = new Community(kernel, interactions, { id, name: guild.name });
   for (const name of guild.channels ?? ['general']) community.addChannel(name);

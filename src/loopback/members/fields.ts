@@ -43,8 +43,9 @@ function fillField(field: Json, fields: Fields, resolved: Resolved): Json {
   const isRequired = field.required !== false;
   if (type === 21) {
     if (value === undefined && isRequired) throw notPossible(`field "${customId}" is required`);
-    if (value !== undefined) checkPicked(field, customId, [wordOf(value)]);
-    return { ...base, value: value ?? null };
+    const picked = Array.isArray(value) ? wordOf(value[0]) : value;
+    if (picked !== undefined) checkPicked(field, customId, [wordOf(picked)]);
+    return { ...base, value: picked ?? null };
   }
   if (type === 19) {
     const files = listOf(value) as readonly MemberFile[];

@@ -43,6 +43,8 @@ export class Resolved {
     const user = type === 6 || type === 9 ? room.users.get(id) : undefined;
     const role = type === 8 || type === 9 ? guild?.roles.get(id) : undefined;
     const channel = type === 7 ? guild?.channels.get(id) : undefined;
+    if (!user && !role && !channel && !/^\d+$/.test(id))
+      return this.person(this.#idOf(id, type, name), type, name);
     if (user) {
       this.#put('users', id, userJson(user));
       const member = guild?.members.get(id);
@@ -54,6 +56,21 @@ export class Resolved {
       this.#put('channels', id, { ...channelJson(channel, room), permissions: permissions.toString() });
     } else throw new Refused(400, 50035, `"${name}" names nobody and nothing here: ${id}`);
     return id;
+  }
+
+  /** The client finds people, roles and channels by their names too. */
+  #idOf(text: string, type: number, option: string): string {
+    const guild = this.#guildId === undefined ? undefined : this.#kernel.room.guilds.get(this.#guildId);
+    const wanted = text.replace(/^[@#]/, '').toLowerCase();
+    const people = [...(guild?.members.values() ?? [])].map(({ user }) => user);
+    const among = {
+      6: people,
+      7: [...(guild?.channels.values() ?? [])],
+      8: [...(guild?.roles.values() ?? [])],
+    };
+    const found = (among[type as 6 | 7 | 8] ?? people).find(({ name }) => name.toLowerCase() === wanted);
+    if (!found) throw new Refused(400, 50035, `"${option}" names nobody and nothing here: ${text}`);
+    return found.id;
   }
 
   message(id: string): string {

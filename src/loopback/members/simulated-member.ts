@@ -113,6 +113,43 @@ export class SimulatedMember implements Member {
     return messageView(this.#kernel, posted);
   }
 
+  /** Source: Resources > Message > Message Snapshot Object, Message Reference Types (1 is a forward). */
+  forward(message: MessageView, place?: Place): MessageView {
+    const { user } = this.#record();
+    const channel = placeOf(this.#kernel, this.#actor, place);
+    const {
+      id,
+      channel_id,
+      type,
+      content,
+      embeds,
+      attachments,
+      timestamp,
+      edited_timestamp,
+      flags,
+      components,
+    } = message.raw;
+    const snapshot = { type, content, embeds, attachments, timestamp, edited_timestamp, flags, components };
+    const forwarded = createMessage(this.#kernel, {
+      body: {},
+      uploads: [],
+      channelId: channel.id,
+      guildId: channel.guildId,
+      visibleTo: 'everyone',
+      author: userJson(user),
+      extra: {
+        message_reference: {
+          type: 1,
+          message_id: id,
+          channel_id,
+          ...(message.guildId !== undefined && { guild_id: message.guildId }),
+        },
+        message_snapshots: [{ message: { ...snapshot, mentions: [], mention_roles: [] } }],
+      },
+    });
+    return messageView(this.#kernel, forwarded);
+  }
+
   deleteMessage(message: MessageView): void {
     const record = this.#kernel.messages.get(message.id);
     if (!record) throw new Refused(404, 10008, 'Unknown Message');
@@ -189,6 +226,11 @@ export function channelHandle(kernel: Kernel, id: string): Channel {
     id,
     name,
     guildId,
+    get archived() {
+      return kernel.room.channels.get(id)?.archived ?? false;
+    },
+    archive: (locked = false) =>
+      void kernel.record({ kind: 'thread-changed', guildId, id, archived: true, locked }),
     allowBot: permissions =>
       void kernel.record({ kind: 'channel-changed', id, botPermissions: permissions.toString() }),
     remove: () => void kernel.record({ kind: 'channel-removed', guildId, id }),

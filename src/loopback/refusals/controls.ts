@@ -26,8 +26,6 @@ export const kinds = {
   tick: 23,
 } as const;
 
-const known = new Set<unknown>(Object.values(kinds));
-export const isKnownKind = (type: unknown): boolean => known.has(type);
 export const isSelect = (type: unknown): boolean =>
   type === kinds.textSelect ||
   type === kinds.userSelect ||
@@ -59,20 +57,14 @@ export function checkCustomId(found: Findings, component: Json, path: Path, seen
 }
 
 export function checkButton(found: Findings, button: Json, path: Path, seen: UsedIds) {
-  const style = button.style;
-  if (typeof style !== 'number' || !Number.isInteger(style) || style < 1 || style > 6) {
-    found.add('button-style', [...path, 'style']);
-    return;
-  }
+  const { style } = button;
   const has = (field: string): boolean => button[field] !== undefined && button[field] !== null;
   const wanted = style === 5 ? 'url' : style === 6 ? 'sku_id' : 'custom_id';
   for (const field of ['url', 'sku_id', 'custom_id'])
     if (has(field) !== (field === wanted)) found.add('button-fields', [...path, field]);
   if (wanted === 'custom_id' && has('custom_id')) checkCustomId(found, button, path, seen);
-  if (wanted === 'url' && has('url')) {
-    found.text('button-url', [...path, 'url'], button.url, 1);
-    if (!/^(https?|discord):\/\//.test(String(button.url))) found.add('media-url', [...path, 'url']);
-  }
+  if (wanted === 'url' && has('url') && !/^(https?|discord):\/\//.test(String(button.url)))
+    found.add('media-url', [...path, 'url']);
   found.text('button-label', [...path, 'label'], button.label, 0);
   if (style !== 6 && !button.label && !has('emoji')) found.add('button-face', [...path, 'label']);
 }

@@ -1,11 +1,10 @@
 /** Checks of a form (modal) and of autocomplete choices. */
-import { type Json, listOf, numberOf, recordOf } from '../state/json.ts';
+import { type Json, listOf, recordOf } from '../state/json.ts';
 import {
   checkCustomId,
   checkId,
   checkOptions,
   checkSelect,
-  isKnownKind,
   isSelect,
   kinds,
   noIdsUsed,
@@ -29,69 +28,24 @@ export function checkForm(form: Json) {
 
 function checkPart(found: Findings, part: Json, path: Path, seen: UsedIds) {
   checkId(found, part, path, seen);
-  switch (part.type) {
-    case kinds.label:
-      found.text('label-text', [...path, 'label'], part.label, 1);
-      found.text('label-description', [...path, 'description'], part.description, 0);
-      return checkField(found, recordOf(part.component), [...path, 'component'], seen);
-    case kinds.text:
-      return found.text('text-empty', [...path, 'content'], part.content, 1);
-    case kinds.row: {
-      const children = listOf(part.components);
-      if (children.length !== 1 || recordOf(children[0]).type !== kinds.textInput)
-        return found.add('form-part-kind', [...path, 'components']);
-      found.text('label-text', [...path, 'components', 0, 'label'], recordOf(children[0]).label, 1);
-      return checkField(found, recordOf(children[0]), [...path, 'components', 0], seen);
-    }
-    default:
-      return found.add(isKnownKind(part.type) ? 'form-part-kind' : 'component-kind-unknown', [
-        ...path,
-        'type',
-      ]);
-  }
+  if (part.type === kinds.text) return found.text('text-empty', [...path, 'content'], part.content, 1);
+  const isLabel = part.type === kinds.label;
+  const field = recordOf(isLabel ? part.component : listOf(part.components)[0]);
+  const at = isLabel ? [...path, 'component'] : [...path, 'components', 0];
+  found.text('label-text', [...(isLabel ? path : at), 'label'], isLabel ? part.label : field.label, 1);
+  found.text('label-description', [...path, 'description'], part.description, 0);
+  checkField(found, field, at, seen);
 }
 
 function checkField(found: Findings, field: Json, path: Path, seen: UsedIds) {
-  const type = field.type;
   checkId(found, field, path, seen);
-  if (isSelect(type)) return checkSelect(found, field, path, seen, true);
-  switch (type) {
-    case kinds.textInput:
-      checkCustomId(found, field, path, seen);
-      return checkTextInput(found, field, path);
-    case kinds.upload:
-      checkCustomId(found, field, path, seen);
-      return checkRange(found, field, path);
-    case kinds.radio:
-      checkCustomId(found, field, path, seen);
-      found.count('radio-options', [...path, 'options'], listOf(field.options), 2);
-      return checkOptions(found, listOf(field.options), [...path, 'options']);
-    case kinds.ticks:
-      checkCustomId(found, field, path, seen);
-      found.count('tick-options', [...path, 'options'], listOf(field.options), 1);
-      checkOptions(found, listOf(field.options), [...path, 'options']);
-      return checkRange(found, field, path);
-    case kinds.tick:
-      return checkCustomId(found, field, path, seen);
-    default:
-      return found.add(isKnownKind(type) ? 'label-child' : 'component-kind-unknown', [...path, 'type']);
-  }
-}
-
-function checkTextInput(found: Findings, field: Json, path: Path) {
-  found.range('text-input-style', [...path, 'style'], field.style ?? 0, 1, 2);
-  found.range('text-input-range', [...path, 'min_length'], field.min_length, 0, 4000);
-  found.range('text-input-range', [...path, 'max_length'], field.max_length, 1, 4000);
-  if (numberOf(field.min_length, 0) > numberOf(field.max_length, 4000))
-    found.add('text-input-range', [...path, 'min_length']);
-  found.text('text-input-value', [...path, 'value'], field.value, 0);
-  found.text('text-input-placeholder', [...path, 'placeholder'], field.placeholder, 0);
-}
-
-function checkRange(found: Findings, field: Json, path: Path) {
-  found.range('upload-range', [...path, 'min_values'], field.min_values, 0, 10);
-  found.range('upload-range', [...path, 'max_values'], field.max_values, 1, 10);
-  if (field.required !== false && field.min_values === 0)
+  if (isSelect(field.type)) return checkSelect(found, field, path, seen, true);
+  checkCustomId(found, field, path, seen);
+  if (field.type === kinds.textInput) found.text('text-input-value', [...path, 'value'], field.value, 0);
+  if (field.type === kinds.radio || field.type === kinds.ticks)
+    checkOptions(found, listOf(field.options), [...path, 'options']);
+  const countsAnswers = field.type === kinds.upload || field.type === kinds.ticks;
+  if (countsAnswers && field.required !== false && field.min_values === 0)
     found.add('form-min-required', [...path, 'min_values']);
 }
 

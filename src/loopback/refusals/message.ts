@@ -1,7 +1,6 @@
 /** Checks of a message body: what a create, an edit or a reply may carry. */
-import { isRecord, type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
+import { type Json, listOf, numberOf, recordOf, textOf, wordOf } from '../state/json.ts';
 import { checkComponents } from './components.ts';
-import { checkEmbeds } from './embeds.ts';
 import { Findings, type Path, refusal } from './findings.ts';
 
 export const flags = { ephemeral: 1 << 6, loading: 1 << 7, v2: 1 << 15 } as const;
@@ -22,11 +21,8 @@ export interface MessageUnderCheck {
 export function checkMessage(given: MessageUnderCheck) {
   const { body, at } = given;
   const found = new Findings();
-  checkShape(found, body, at);
   found.text('content-length', [...at, 'content'], body.content, 0);
-  checkNonce(found, body, at);
   checkMentions(found, body.allowed_mentions, [...at, 'allowed_mentions']);
-  checkEmbeds(found, listOf(body.embeds), [...at, 'embeds']);
   const fileNames = checkFiles(found, given);
   const before = numberOf(given.existing?.flags, 0);
   const after = numberOf(body.flags, before);
@@ -49,38 +45,11 @@ export function checkMessage(given: MessageUnderCheck) {
 const isFilled = (value: unknown): boolean =>
   value !== undefined && value !== null && value !== '' && !(Array.isArray(value) && value.length === 0);
 
-function checkShape(found: Findings, body: Json, at: Path) {
-  for (const field of ['components', 'embeds', 'attachments', 'sticker_ids']) {
-    const value = body[field];
-    if (value !== undefined && value !== null && !Array.isArray(value))
-      found.add('body-shape', [...at, field]);
-  }
-  if (body.flags !== undefined && body.flags !== null && typeof body.flags !== 'number')
-    found.add('body-shape', [...at, 'flags']);
-}
-
-function checkNonce(found: Findings, body: Json, at: Path) {
-  const nonce = body.nonce;
-  if (nonce !== undefined && nonce !== null) found.text('nonce-length', [...at, 'nonce'], wordOf(nonce), 0);
-}
-
 function checkMentions(found: Findings, given: unknown, path: Path) {
-  if (given === undefined || given === null) return;
-  if (!isRecord(given)) return found.add('mentions-shape', path);
-  for (const field of ['parse', 'users', 'roles'])
-    if (given[field] !== undefined && !Array.isArray(given[field]))
-      found.add('mentions-shape', [...path, field]);
-  const parse = listOf(given.parse);
-  for (const [index, kind] of parse.entries())
-    if (kind !== 'roles' && kind !== 'users' && kind !== 'everyone')
-      found.add('mentions-kind', [...path, 'parse', index]);
-  for (const field of ['users', 'roles']) {
-    const ids = listOf(given[field]);
-    found.count('mentions-count', [...path, field], ids, 0);
-    if (ids.length > 0 && parse.includes(field)) found.add('mentions-exclusive', [...path, field]);
-    for (const [index, id] of ids.entries())
-      if (typeof id !== 'string' || !/^\d+$/.test(id)) found.add('mentions-shape', [...path, field, index]);
-  }
+  const mentions = recordOf(given);
+  for (const field of ['users', 'roles'])
+    if (listOf(mentions[field]).length > 0 && listOf(mentions.parse).includes(field))
+      found.add('mentions-exclusive', [...path, field]);
 }
 
 /** Checks the attachments and returns the names of the files the message will have. */

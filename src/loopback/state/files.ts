@@ -97,7 +97,8 @@ export class Files {
 
   /** A message with fresh addresses; one without files is given back as it is. */
   freshMessage(message: APIMessage): APIMessage {
-    return message.attachments.length === 0 ? message : this.freshen(message);
+    const isBare = message.attachments.length === 0 && !message.message_snapshots;
+    return isBare ? message : this.freshen(message);
   }
 
   /** The platform's attachment object. */

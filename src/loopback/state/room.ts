@@ -1,4 +1,5 @@
 import type { HostEvent } from '../interface/events.ts';
+import type { CalendarEntry } from '../interface/people.ts';
 
 export interface UserRecord {
   readonly id: string;
@@ -24,6 +25,11 @@ export interface ChannelRecord {
   /** Absent for private channels. */
   readonly guildId?: string;
   readonly context: 'guild' | 'bot-dm' | 'elsewhere';
+  readonly form: 'text' | 'forum' | 'thread';
+  /** The channel or forum that a thread belongs to. */
+  readonly parentId?: string;
+  archived: boolean;
+  locked: boolean;
   /** Whose private channel it is. */
   readonly userId?: string;
   botPermissions: bigint;
@@ -35,9 +41,12 @@ export interface GuildRecord {
   readonly ownerId: string;
   readonly botPermissions: bigint;
   readonly joinedAt: string;
+  /** The bot is not in it: only what its members brought along themselves works there. */
+  readonly foreign: boolean;
   readonly channels: Map<string, ChannelRecord>;
   readonly members: Map<string, MemberRecord>;
   readonly roles: Map<string, RoleRecord>;
+  readonly calendar: Map<string, CalendarEntry>;
 }
 
 /** Guilds, channels and people as they stand: a fold over the journal. */
@@ -69,9 +78,11 @@ export class Room {
           ownerId: event.ownerId,
           botPermissions: BigInt(event.botPermissions),
           joinedAt: event.at,
+          foreign: event.foreign ?? false,
           channels: new Map(),
           members: new Map(),
           roles: new Map(),
+          calendar: new Map(),
         });
         return;
       case 'guild-removed':
@@ -85,6 +96,9 @@ export class Room {
           id: event.id,
           name: '',
           context: event.context,
+          form: 'text',
+          archived: false,
+          locked: false,
           userId: event.userId,
           botPermissions: -1n,
         });
@@ -92,6 +106,17 @@ export class Room {
       case 'channel-changed': {
         const channel = this.channels.get(event.id);
         if (channel) channel.botPermissions = BigInt(event.botPermissions);
+        return;
+      }
+      case 'calendar-changed': {
+        const calendar = this.guilds.get(event.guildId)?.calendar;
+        if (event.entry) calendar?.set(event.id, event.entry);
+        else calendar?.delete(event.id);
+        return;
+      }
+      case 'thread-changed': {
+        const thread = this.channels.get(event.id);
+        if (thread) Object.assign(thread, { archived: event.archived, locked: event.locked });
         return;
       }
       case 'channel-removed':
@@ -120,7 +145,11 @@ export class Room {
       name: event.name,
       guildId: guild.id,
       context: 'guild',
-      botPermissions: guild.botPermissions,
+      form: event.form ?? 'text',
+      ...(event.parentId !== undefined && { parentId: event.parentId }),
+      archived: false,
+      locked: false,
+      botPermissions: this.channels.get(event.parentId ?? '')?.botPermissions ?? guild.botPermissions,
     };
     guild.channels.set(channel.id, channel);
     this.channels.set(channel.id, channel);

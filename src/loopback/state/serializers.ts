@@ -4,6 +4,7 @@ import type { Json } from './json.ts';
 import type { ChannelRecord, GuildRecord, MemberRecord, RoleRecord, Room, UserRecord } from './room.ts';
 
 const channelTypes = { guild: 0, 'bot-dm': 1, elsewhere: 3 } as const;
+const guildChannelTypes = { text: 0, thread: 11, forum: 15 } as const;
 
 export const userJson = (user: Pick<UserRecord, 'id' | 'name'>): Json => ({
   id: user.id,
@@ -64,13 +65,15 @@ export const roleJson = (role: RoleRecord, position = 1): Json => ({
 
 export function channelJson(channel: ChannelRecord, room: Room): Json {
   const base = { id: channel.id, type: channelTypes[channel.context], flags: 0, last_message_id: null };
+  if (channel.form === 'thread') return threadJson(channel, room);
   if (channel.context === 'guild')
     return {
       ...base,
+      type: guildChannelTypes[channel.form],
       guild_id: channel.guildId,
       name: channel.name,
       position: 0,
-      permission_overwrites: [],
+      permission_overwrites: overwritesFor(channel, room),
       nsfw: false,
       parent_id: null,
       topic: null,
@@ -84,14 +87,49 @@ export function channelJson(channel: ChannelRecord, room: Room): Json {
   };
 }
 
+/** What the bot may do in a channel more and less than everyone. Source: Topics > Permissions > Overwrites. */
+function overwritesFor({ botPermissions }: ChannelRecord, room: Room): readonly Json[] {
+  const deny = everyonePermissions & ~botPermissions;
+  const allow = botPermissions & ~everyonePermissions;
+  if (deny === 0n && allow === 0n) return [];
+  return [{ id: room.applicationId, type: 1, allow: allow.toString(), deny: deny.toString() }];
+}
+
+/** A public thread. Source: Resources > Channel > Thread Metadata Object. */
+const threadJson = ({ id, guildId, name, parentId, archived, locked }: ChannelRecord, room: Room): Json => ({
+  id,
+  type: guildChannelTypes.thread,
+  guild_id: guildId,
+  parent_id: parentId,
+  owner_id: room.applicationId,
+  name,
+  flags: 0,
+  last_message_id: null,
+  message_count: 0,
+  member_count: 1,
+  total_message_sent: 0,
+  rate_limit_per_user: 0,
+  thread_metadata: {
+    archived,
+    locked,
+    auto_archive_duration: 4320,
+    archive_timestamp: new Date(0).toISOString(),
+    create_timestamp: new Date(0).toISOString(),
+  },
+});
+
+const isThread = ({ form }: ChannelRecord): boolean => form === 'thread';
+
 /** The whole guild as GUILD_CREATE carries it. */
 export function guildJson(guild: GuildRecord, room: Room): Json {
   const everyone = { id: guild.id, name: '@everyone', permissions: everyonePermissions };
+  // The role that the platform makes for a bot that asks for permissions as it is let in.
+  const botRole = { id: room.applicationId, name: room.applicationName, permissions: guild.botPermissions };
   const botMember = {
     user: botJson(room),
     nick: null,
     avatar: null,
-    roles: [],
+    roles: [botRole.id],
     joined_at: guild.joinedAt,
     deaf: false,
     mute: false,
@@ -119,14 +157,22 @@ export function guildJson(guild: GuildRecord, room: Room): Json {
     features: [],
     emojis: [],
     stickers: [],
-    roles: [roleJson(everyone, 0), ...[...guild.roles.values()].map(role => roleJson(role))],
+    roles: [
+      roleJson(everyone, 0),
+      roleJson(botRole),
+      ...[...guild.roles.values()].map(role => roleJson(role)),
+    ],
     joined_at: guild.joinedAt,
     large: false,
     unavailable: false,
     member_count: guild.members.size + 1,
     members: [botMember, ...[...guild.members.values()].map(member => memberJson(guild, member))],
-    channels: [...guild.channels.values()].map(channel => channelJson(channel, room)),
-    threads: [],
+    channels: [...guild.channels.values()]
+      .filter(channel => !isThread(channel))
+      .map(channel => channelJson(channel, room)),
+    threads: [...guild.channels.values()]
+      .filter(channel => isThread(channel) && !channel.archived)
+      .map(channel => channelJson(channel, room)),
     voice_states: [],
     presences: [],
     stage_instances: [],

@@ -43,6 +43,10 @@ const KINDS: Readonly<Record<number, Option['kind']>> = {
   3: 'text',
   4: 'whole',
   5: 'yes-no',
+  // Members, channels and roles are named here as they are called.
+  6: 'text',
+  7: 'text',
+  8: 'text',
   10: 'number',
   11: 'file',
 };

@@ -87,7 +87,9 @@ function partOf({ label = '', description }: Label, field: Field): Part {
 
 function inputOf(field: Field): Part['input'] {
   switch (field.type) {
+    // A radio group is a menu here: as short, and as easy to leave empty.
     case 3:
+    case 21:
       return element(
         'select',
         {},

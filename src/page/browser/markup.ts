@@ -41,7 +41,11 @@ export function spansOf(text: string): readonly Span[] {
   };
   for (let at = 0; at < text.length; at++) {
     const sign = text[at] as string;
-    if (sign === '\\' && at + 1 < text.length) {
+    const mark = /^<(t:(\d+):f|@&(\d+))>/.exec(text.slice(at));
+    if (mark) {
+      held += mark[2] === undefined ? `@${mark[3]}` : instantOf(Number(mark[2]));
+      at += mark[0].length - 1;
+    } else if (sign === '\\' && at + 1 < text.length) {
       at++;
       held += text[at];
     } else if (text.startsWith('**', at) && (bold || /\*\*/.test(text.slice(at + 2)))) {
@@ -53,3 +57,7 @@ export function spansOf(text: string): readonly Span[] {
   end();
   return spans;
 }
+
+/** An instant as the reader's own clock shows it; seconds since 1970 UTC. */
+const instantOf = (seconds: number): string =>
+  new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' }).format(seconds * 1000);

@@ -8,6 +8,7 @@ export type ChallengeDue =
   | 'challenge-entries-soon'
   | 'challenge-vote'
   | 'challenge-votes-soon'
+  | 'challenge-changed'
   | 'challenge-close';
 
 /** How long after the deadline a challenge is closed, ms: what was sent in time must get through first. */

@@ -16,6 +16,7 @@ export {
 export { type Changed, requireChallenge } from './mutations.ts';
 export * from './outcome.ts';
 export * from './queries.ts';
+export { reviveChallenges } from './revive.ts';
 export {
   cancelChallenge,
   disqualify,

@@ -145,7 +145,15 @@ export async function placingsOf(
 export type Post = RecordOf<typeof postKind>;
 /** Short news while a challenge runs. */
 export type Notice = 'open' | 'entries-soon' | 'vote' | 'votes-soon';
-export type PostOf = Notice | 'announcement' | 'results' | 'cancelled';
+export type PostOf =
+  | Notice
+  | 'announcement'
+  | 'results'
+  | 'cancelled'
+  // Not a message: the thread of the announcement, and its deadlines in the calendar of the group.
+  | 'thread'
+  | 'entries-event'
+  | 'votes-event';
 
 /** The message in which the group was told this; undefined when it was not yet told. */
 export async function postOf(
@@ -166,4 +174,9 @@ export async function keepPost(
   post: Post,
 ): Promise<void> {
   await store.commit([put(challengePost(group, id, what), written(postKind, post))]);
+}
+
+/** Forgets where that was: it is there no longer. */
+export async function forgetPost({ store, group }: ChallengeScope, id: string, what: PostOf): Promise<void> {
+  await store.commit([drop(challengePost(group, id, what))]);
 }

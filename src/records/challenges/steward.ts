@@ -65,7 +65,11 @@ export async function extendChallenge(
     made,
     did: { kind: 'extended', ...extension, reason: reasonOf(extension.reason) },
     needs: 'voting',
-    also: [...moved.map(putDue), ...gone.map(dropDue)],
+    also: [
+      ...moved.map(putDue),
+      ...gone.map(dropDue),
+      putDue({ what: 'challenge-changed', at: new Date(made.at), group: scope.group, id }),
+    ],
   });
 }
 

@@ -61,11 +61,12 @@ function underOwnName(jar: Jar): Jar {
 }
 
 /** Each part of the plan made as much bigger as was asked of that part. */
-function timesAsMuch(request: PlanRequest, { size, portions, additives }: Times): PlanRequest {
+function timesAsMuch(request: PlanRequest, { size, portions, additives, liquids = 1 }: Times): PlanRequest {
   return {
     ...request,
     size: rescale(request, size).size,
     portions: rescale(request, portions).portions,
     additives: rescale(request, additives).additives,
+    liquids: rescale(request, liquids).liquids,
   };
 }

@@ -9,7 +9,13 @@ export type KnownColour = {
 };
 
 /** How many times as much as the words say. A part that was written anew is 1 again. */
-export type Times = { readonly size: number; readonly portions: number; readonly additives: number };
+export type Times = {
+  readonly size: number;
+  readonly portions: number;
+  readonly additives: number;
+  /** Once unless said. */
+  readonly liquids?: number;
+};
 
 /** A plan as it can be kept: its own words, and all that is needed to read them the same way again. */
 export type KeptPlan = {

@@ -14,6 +14,7 @@ const writtenPlan = z.object({
   water: line.exactOptional(),
   portions: line.exactOptional(),
   additives: line.exactOptional(),
+  liquid: line.exactOptional(),
   fragrance: line.exactOptional(),
   scale: z.number().exactOptional(),
   reserve: z.number().exactOptional(),
@@ -34,6 +35,8 @@ const planFields = {
     size: z.number().positive(),
     portions: z.number().positive(),
     additives: z.number().positive(),
+    /** Missing in recipes kept before liquids were an option of their own. */
+    liquids: z.number().positive().exactOptional(),
   }),
   /** What its colours were found to be: others have other jars, and jars are emptied. */
   colours: z.array(

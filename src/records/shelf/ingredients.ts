@@ -1,3 +1,4 @@
+import { refusePoisonIn } from '../../engine/hazards/index.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { permittedSummary } from '../../engine/stability/permitted-summary.ts';
@@ -8,12 +9,13 @@ import type { Ingredients } from './shelf.ts';
 
 /**
  * An ingredient list as an item keeps it, and what the chemistry makes of it. Refuses a list with a metal that must
- * not meet lye, certain or not, and one of which nothing is recognised.
+ * not meet lye, certain or not, one with a poison, and one of which nothing is recognised.
  */
 export function readIngredients(text: string): {
   readonly kept: Ingredients;
   readonly report: IngredientReport;
 } {
+  refusePoisonIn(text);
   const report = checkIngredients(text);
   const { components, kind, verdict, verdictIfPresent } = report;
   const metal = components.find(({ alkali }) => alkali === 'never');

@@ -6,6 +6,9 @@ import { fold } from '../../engine/colourants/fold.ts';
 import type { Amount } from '../../engine/quantities/amount.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
+import { checkIngredients } from '../../engine/stability/check.ts';
+import { checkColourant } from '../../engine/stability/check-colourant.ts';
+import { legalShareOf, underLaw } from '../../engine/stability/legal-share.ts';
 import { findItem, listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
@@ -13,6 +16,7 @@ declare module '../../engine/refusal.ts' {
   interface Reasons {
     'jar-unidentified': { readonly name: string };
     'spoons-not-weighed': { readonly name: string };
+    'law-allows-too-little': { readonly text: string; readonly law: 'us' | 'eu'; readonly percent: number };
   }
 }
 
@@ -36,9 +40,10 @@ export async function findJar(shelf: Shelf, text: string): Promise<Jar> {
   const own = (await listShelf(shelf)).find(({ id, name }) => id === text || fold(name) === fold(text));
   if (own) return jarOf(own);
   try {
-    return { colourant: findColourant(text) };
+    return { colourant: lawfulKind(findColourant(text)) };
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !UNDECIDED.has(refusal.id)) throw refusal;
+    refuseTooLittle(text);
     const item = await findItem(shelf, text).catch((second: unknown) => {
       throw second instanceof Refusal ? refusal : second;
     });
@@ -49,8 +54,35 @@ export async function findJar(shelf: Shelf, text: string): Promise<Jar> {
 /** The jar that an item is. Throws a Refusal `jar-unidentified` when nobody said what is in it. */
 export function jarOf(item: ShelfItem): Jar {
   const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
-  return colourant ? { colourant, item } : refuse('jar-unidentified', { name: item.name });
+  return colourant
+    ? { colourant: lawful(colourant, item), item }
+    : refuse('jar-unidentified', { name: item.name });
 }
+
+/** The colourant of an item with its dose held under the law: by the item's own ingredient list where it has one. */
+function lawful(colourant: Colourant, { ingredients, lot }: ShelfItem): Colourant {
+  const { components } = ingredients ? checkIngredients(ingredients.text) : checkColourant(colourant);
+  const { spoonWeight } = lot;
+  return underLaw(colourant, components, spoonWeight && spoonWeight.grams / spoonWeight.spoonMillilitres);
+}
+
+/** A catalogue's colourant with its dose held under the law. */
+const lawfulKind = (colourant: Colourant): Colourant =>
+  underLaw(colourant, checkColourant(colourant).components);
+
+/** A colour that no spoon measures out, so little of it the law allows. */
+function refuseTooLittle(text: string): void {
+  const legal = legalShareOf(checkIngredients(text).components);
+  if (legal && legal.share < LEAST_SPOONED)
+    refuse('law-allows-too-little', {
+      text: text.slice(0, 80),
+      law: legal.law,
+      percent: Number((legal.share * 100).toPrecision(3)),
+    });
+}
+
+/** Below this share of a bar (0.1 %) a full dose of dye is over the law: such a colour is dosed from its own label only. */
+const LEAST_SPOONED = 0.001;
 
 /** What dosing needs to know of a jar: what it is, and what its owner found out about it. */
 export function knownOf(

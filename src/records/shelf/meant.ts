@@ -1,8 +1,9 @@
-import { colourantById } from '../../engine/colourants/catalogue.ts';
+import { choiceOf, colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
 import { fold } from '../../engine/colourants/fold.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
+import { barredIn, refuseBarred, refusePoisonIn } from '../../engine/hazards/index.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
@@ -54,6 +55,9 @@ const meantByColourant = (colourant: Colourant): Meant => ({
  */
 export function meantByText(text: string): Meant {
   const name = text.trim();
+  // A mere hue's name is also a listed pigment's ("cobalt blue"): its report says how the law sees it.
+  if (isName(name) && barredIn(name)?.hue === false) refuseBarred(name);
+  refusePoisonIn(name);
   const report = checkIngredients(name);
   const never = report.verdictIfPresent === 'never';
   if (isName(name)) {
@@ -95,6 +99,15 @@ export type MeantTogether = {
   readonly unknown: readonly string[];
 };
 
+/** "Silver" on a label is the metal or a mica of its colour: only their owner knows. */
+const BARE_METAL = /^\s*(?:silver|gold|plata|oro|argent|silver powder|gold powder)\s*$/i;
+
+function refuseBareMetal(piece: string): void {
+  if (!BARE_METAL.test(piece)) return;
+  const instead = colourantById(/gold|oro/i.test(piece) ? 'gold-mica' : 'silver-mica');
+  if (instead) refuse('metal-or-mica', { text: piece.trim(), metal: 'leaf', instead: choiceOf(instead) });
+}
+
 /** The catalogue's entry of exactly that name or number, where there is one and no second. */
 function exactColourant(name: string): Colourant | undefined {
   const numbered = colourantsByNumber(name);
@@ -118,6 +131,10 @@ export async function findTogether(shelf: Shelf, text: string): Promise<MeantTog
     return item ? meantByItem(item).report : colourant && checkColourant(colourant);
   });
   // What is no name is read as one list, since brackets may hold commas.
+  for (const piece of pieces) {
+    refusePoisonIn(piece);
+    refuseBareMetal(piece);
+  }
   const rest = pieces.filter((piece, index) => !named[index] && piece.trim() !== '').join(', ');
   const reports = [
     ...named.filter(report => report !== undefined),

@@ -1,3 +1,4 @@
+import type { OtherUse } from '../../engine/stability/legal-share.ts';
 import type { Standing } from '../../engine/stability/permitted-summary.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
@@ -7,6 +8,7 @@ const us: Readonly<Record<Standing, (names: string) => string>> = {
   listed: () => 'US: every colour in it is listed for use on skin.',
   limited: names => `US: listed with limits (${names}).`,
   check: names => `US: our copy of the lists has no row for ${names}: check before you sell.`,
+  'other-use': names => `US: listed for another use only, not for soap (${names}).`,
   'not-listed': names => `US: not listed as a cosmetic colour (${names}).`,
   'no-colour': () => 'US: nothing in it counts as a colour.',
 };
@@ -14,14 +16,28 @@ const eu: Readonly<Record<Standing, (names: string) => string>> = {
   listed: () => 'EU: every colour in it is in Annex IV.',
   limited: names => `EU: in Annex IV with limits (${names}).`,
   check: names => `EU: our copy of Annex IV has no row for ${names}: check before you sell.`,
+  'other-use': names => `EU: listed for another use only, not for soap (${names}).`,
   'not-listed': names => `EU: not in Annex IV (${names}).`,
   'no-colour': () => 'EU: nothing in it counts as a colour.',
+};
+
+const uses: Readonly<Record<OtherUse, string>> = {
+  teeth: 'toothpaste',
+  hair: 'hair colour',
+  nails: 'nail polish',
+  'novelty-make-up': 'novelty make-up and nail polish',
+  'make-up': 'eye, lip and face make-up and nails',
+  eyes: 'eye make-up and face powder',
 };
 
 /** What a checked ingredient list and a label line say around the chemistry. */
 export const checking = {
   /** The verdict with the name in front, where there is one. */
   named: (v: { name: string; verdict: string }) => `${v.name}: ${v.verdict}`,
+  notForSoap: (v: { name: string; use: OtherUse; verdict: string }) =>
+    `Not for soap: the US lists ${v.name} for ${uses[v.use]} only. ${v.verdict}`,
+  legalMost: (v: { law: 'us' | 'eu'; name: string; percent: number; verdict: string }) =>
+    `At most ${v.percent} % of the bar (${v.law === 'us' ? 'US' : 'EU'} law, ${v.name}). ${v.verdict}`,
   holdsUnless: (v: { names: readonly string[] }) =>
     `Holds in raw soap, unless it contains ${new Intl.ListFormat('en', { type: 'disjunction' }).format(v.names)}.`,
   perhapsWorse: (v: { names: readonly string[] }) =>
@@ -56,6 +72,8 @@ export const checking = {
   carrierSource: 'carriers',
   labelLeftOut: (v: { names: readonly string[] }) =>
     `Not on the line, because I don't recognise it: ${v.names.join('; ')}.`,
+  labelMost: (v: { law: 'us' | 'eu'; name: string; percent: number }) =>
+    `${v.law === 'us' ? 'US' : 'EU'} law: at most ${v.percent} % of ${v.name} in the finished bar.`,
   labelShort: 'These are only the colours: your oils, lye, water and scent go before them.',
   labelByWeight: 'In order of weight in the bar, as near as the labels tell.',
   labelAsGiven: 'In the order you gave; a kept recipe lets me sort by weight.',

@@ -22,6 +22,10 @@ const cautions: CautionSentences = {
     'Don’t breathe the powder: no draught, dust mask on, and powder under the liquid before any power.',
   'capped-at-ceiling': ({ colourant, asked, ceiling }) =>
     `You asked for ${asked} of ${colourant.en}; ${ceiling} is the most this portion takes, so that is what I give.`,
+  'capped-by-law': ({ colourant, law, percent }) =>
+    `${law === 'us' ? 'US' : 'EU'} law allows at most ${percent} % of the finished bar of ${colourant.en}: the dose is held under that.`,
+  'percent-of-oils': ({ colourant, percent, oilsGrams }) =>
+    `${percent} % of ${colourant.en} counts of the oils in this portion (${oilsGrams} g), by weight.`,
   'mix-scaled': ({ percent }) =>
     `Together these colours are too much for one portion: each is cut to ${percent} % of what you asked.`,
   'whites-scaled': ({ percent }) =>

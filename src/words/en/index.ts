@@ -14,6 +14,7 @@ import { dosingRefusals } from './dosing.ts';
 import { evidenceRefusals } from './evidence.ts';
 import { flawsRefusals } from './flaws.ts';
 import { frontsRefusals } from './fronts.ts';
+import { hazardRefusals } from './hazards.ts';
 import { mixingRefusals } from './mixing.ts';
 import { photoRefusals } from './photo.ts';
 import { privacyRefusals } from './privacy.ts';
@@ -34,6 +35,7 @@ export { conversation } from './conversation.ts';
 export { dispersion } from './dispersion.ts';
 export { dosing } from './dosing.ts';
 export { evidence } from './evidence.ts';
+export { firstAid } from './first-aid.ts';
 export { flaws } from './flaws.ts';
 export { fronts } from './fronts.ts';
 export { help } from './help.ts';
@@ -60,6 +62,7 @@ export const refusals: RefusalSentences = {
   ...evidenceRefusals,
   ...flawsRefusals,
   ...frontsRefusals,
+  ...hazardRefusals,
   ...heatRefusals,
   ...mixingRefusals,
   ...photoRefusals,

@@ -29,6 +29,7 @@ export const quantitiesRefusals: Pick<
   | 'amount-out-of-range'
   | 'strength-unreadable'
   | 'strength-out-of-range'
+  | 'strength-percent-large'
   | 'colour-unreadable'
 > = {
   'amount-without-unit': ({ text }) =>
@@ -45,6 +46,8 @@ export const quantitiesRefusals: Pick<
     `“${text}” is out of range: I can work with ${low} to ${high}.`,
   'strength-unreadable': ({ text }) =>
     `I can't read “${text}” as a strength. Use tint, pastel, medium or full, or teaspoons per cup, such as “1/4 tsp per cup”.`,
+  'strength-percent-large': ({ text, most }) =>
+    `“${text}”: percent counts of the oils by weight, and more than ${most} % is no dose. For a share of full colour write “25% of full”, or a word: tint, pastel, medium, full.`,
   'strength-out-of-range': ({ text }) =>
     `“${text}” is not a strength I can dose. Use tint, pastel, medium or full, or more than 0 up to 48 tsp per cup.`,
   'colour-unreadable': ({ text }) =>

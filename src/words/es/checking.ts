@@ -1,3 +1,4 @@
+import type { OtherUse } from '../../engine/stability/legal-share.ts';
 import type { Standing } from '../../engine/stability/permitted-summary.ts';
 import type * as en from '../en/checking.ts';
 
@@ -7,6 +8,7 @@ const us: Readonly<Record<Standing, (names: string) => string>> = {
   listed: () => 'EE. UU.: todos sus colores están listados para usar en la piel.',
   limited: names => `EE. UU.: listado con límites (${names}).`,
   check: names => `EE. UU.: nuestra copia de las listas no trae ${names}: compruébalo antes de vender.`,
+  'other-use': names => `EE. UU.: listado solo para otro uso, no para jabón (${names}).`,
   'not-listed': names => `EE. UU.: no está listado como color cosmético (${names}).`,
   'no-colour': () => 'EE. UU.: nada de lo que lleva cuenta como color.',
 };
@@ -14,12 +16,25 @@ const eu: Readonly<Record<Standing, (names: string) => string>> = {
   listed: () => 'UE: todos sus colores están en el anexo IV.',
   limited: names => `UE: en el anexo IV con límites (${names}).`,
   check: names => `UE: nuestra copia del anexo IV no trae ${names}: compruébalo antes de vender.`,
+  'other-use': names => `UE: listado solo para otro uso, no para jabón (${names}).`,
   'not-listed': names => `UE: no está en el anexo IV (${names}).`,
   'no-colour': () => 'UE: nada de lo que lleva cuenta como color.',
 };
 
+const uses: Readonly<Record<OtherUse, string>> = {
+  teeth: 'pasta de dientes',
+  hair: 'teñir el pelo',
+  nails: 'esmalte de uñas',
+  'novelty-make-up': 'maquillaje de fantasía y esmalte de uñas',
+  'make-up': 'maquillaje de ojos, labios y cara, y uñas',
+  eyes: 'maquillaje de ojos y polvos de cara',
+};
+
 export const checking: typeof en.checking = {
   named: v => `${v.name}: ${v.verdict}`,
+  notForSoap: v => `No es para jabón: EE. UU. lista ${v.name} solo para ${uses[v.use]}. ${v.verdict}`,
+  legalMost: v =>
+    `Como mucho un ${v.percent} % de la pastilla (ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}, ${v.name}). ${v.verdict}`,
   holdsUnless: v =>
     `Aguanta en jabón crudo, salvo si lleva ${new Intl.ListFormat('es', { type: 'disjunction' }).format(v.names)}.`,
   perhapsWorse: v =>
@@ -52,6 +67,8 @@ export const checking: typeof en.checking = {
   doseSource: 'dosis',
   carrierSource: 'líquidos',
   labelLeftOut: v => `No está en la línea porque no lo reconozco: ${v.names.join('; ')}.`,
+  labelMost: v =>
+    `Ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}: como mucho un ${v.percent} % de ${v.name} en la pastilla acabada.`,
   labelShort: 'Son solo los colores: antes van tus aceites, la sosa, el agua y el aroma.',
   labelByWeight: 'Por orden de peso en la pastilla, hasta donde dicen las etiquetas.',
   labelAsGiven: 'En el orden que diste; con una receta guardada puedo ordenar por peso.',

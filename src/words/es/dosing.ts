@@ -24,6 +24,10 @@ export const dosing: typeof en.dosing = {
       'No respires el polvo: sin corrientes, con mascarilla, y el polvo bajo el líquido antes de encender nada.',
     'capped-at-ceiling': ({ colourant, asked, ceiling }) =>
       `Pediste ${measure(asked)} de ${colourant.es}; ${measure(ceiling)} es lo máximo para esta porción, y eso te doy.`,
+    'capped-by-law': ({ colourant, law, percent }) =>
+      `La ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${percent} % de la pastilla de ${colourant.es}: la dosis queda por debajo.`,
+    'percent-of-oils': ({ colourant, percent, oilsGrams }) =>
+      `El ${percent} % de ${colourant.es} cuenta sobre los aceites de esta porción (${oilsGrams} g), en peso.`,
     'mix-scaled': ({ percent }) =>
       `Juntos, estos colores son demasiado para una porción: cada uno baja al ${percent} % de lo pedido.`,
     'whites-scaled': ({ percent }) =>

@@ -35,6 +35,8 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
     `«${text}» está fuera de rango: trabajo de ${low} a ${high}.`,
   'strength-unreadable': ({ text }) =>
     `No puedo leer «${text}» como intensidad. Usa toque, pastel, medio o pleno, o cucharaditas por taza, como «1/4 cdta por taza».`,
+  'strength-percent-large': ({ text, most }) =>
+    `«${text}»: el porcentaje cuenta sobre los aceites, en peso, y más del ${most} % no es una dosis. Para una parte del color pleno escribe «25% de pleno», o una palabra: toque, pastel, medio, pleno.`,
   'strength-out-of-range': ({ text }) =>
     `«${text}» no es una intensidad que se pueda dosificar. Usa toque, pastel, medio o pleno, o más de 0 y hasta 48 cdta por taza.`,
   'colour-unreadable': ({ text }) =>

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { MessageView } from '../../../src/loopback/interface.ts';
-import { controlOf, day, type Fair, type FairRooms, openFair, photoOf } from './room.ts';
+import { controlOf, day, type Fair, type FairRooms, instant, openFair, photoOf } from './room.ts';
 
 /*
  * One challenge from opening to results, step by step: every test goes on where the one before it left off.
@@ -36,7 +36,7 @@ describe('a colour challenge', () => {
     const card = announcement();
     expect(card.ephemeral).toBe(false);
     expect(card.text.split('\n')[0]).toBe('## “Dusk over the lagoon” is taking entries.');
-    expect(card.text).toContain('**Enter until:** Sat, 5 Dec 2026, 11:00 CET');
+    expect(card.text).toContain(`**Enter until:** ${instant(Date.UTC(2026, 11, 5, 10))}`);
     expect(card.text).toContain(`Palette: ${BLUE} 60 %, ${ROSE} 40 %`);
     expect(card.files.map(({ name }) => name)).toEqual(['challenge.png']);
     expect(card.controls.map(({ label }) => label)).toEqual(['Enter a bar', 'From my shelf']);
@@ -114,7 +114,7 @@ describe('a colour challenge', () => {
 
   test('opens the vote on time, with the bars in view', async () => {
     await fair.wait(3 * day);
-    expect(newest().text).toContain('3 entries are in, vote until Tue, 8 Dec 2026, 11:00 CET');
+    expect(newest().text).toContain(`3 entries are in, vote until ${instant(Date.UTC(2026, 11, 8, 10))}`);
     expect(newest().files.map(({ name }) => name)).toEqual(['bars.png']);
     expect(announcement().controls.map(({ label }) => label)).toEqual(['Vote']);
     expect((await fair.ana.run('/challenge withdraw')).text).toContain('No challenge here is taking entries');

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { enterBar, listChallenges } from '../../../src/records/challenges/index.ts';
 import { bar, made } from '../../records/challenges/fair.ts';
-import { controlOf, day, type Fair, type FairRooms, hour, openFair, photoOf } from './room.ts';
+import { controlOf, day, type Fair, type FairRooms, hour, instant, openFair, photoOf } from './room.ts';
 
 let rooms: FairRooms;
 let fair: Fair;
@@ -48,11 +48,17 @@ describe('who may', () => {
 
   test('be a steward by a role that the group has set', async () => {
     const role = fair.group.addRole('Keepers');
-    await fair.steward.run('/challenge settings', { role: `<@&${role.id}>`, zone: 'America/Chicago' });
+    const set = await fair.steward.run('/challenge settings', { role, zone: 'America/Chicago' });
+    expect(set.text).toContain('Times are in America/Chicago.');
+    expect(set.text).toContain(`the role <@&${role.id}>`);
     fair.member.grant({ roles: [role] });
-    const opened = await fair.member.run('/challenge open', { title: 'By role' });
+    const opened = await fair.member.run('/challenge open', {
+      title: 'By role',
+      'entries-until': '2026-12-05 18:00',
+    });
     expect(opened.text).toContain('“By role” is opened.');
-    expect(opened.text).toContain('GMT-6');
+    // Six hours behind UTC in winter.
+    expect(opened.text).toContain(instant(Date.UTC(2026, 11, 6, 0)));
   });
 });
 

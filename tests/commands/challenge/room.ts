@@ -1,4 +1,5 @@
 import type { Host, HostOptions, Member, MessageView } from '../../../src/loopback/interface.ts';
+import { everyonePermissions } from '../../../src/loopback/permissions.ts';
 import type { Store } from '../../../src/records/store.ts';
 import { openRoom } from '../../loopback/room.ts';
 import { shoot } from '../../photo/render/scene.ts';
@@ -47,6 +48,8 @@ export async function openFair({ store, host }: { store?: Store; host?: HostOpti
         group,
         host: room.host,
         faults: room.faults,
+        /** What the bot may do in an ordinary channel. */
+        permissions: everyonePermissions,
         steward: join('Odile', 1n << 5n),
         member,
         ana: join('Ana'),
@@ -74,6 +77,9 @@ const publicMessages = (host: Host, member: Member): readonly MessageView[] =>
     .sees()
     .filter(({ ephemeral }) => !ephemeral)
     .flatMap(message => host.latest(message) ?? []);
+
+/** An instant as the platform is told to show it, by each reader's clock. */
+export const instant = (at: number): string => `<t:${at / 1000}:f>`;
 
 /** The control of a message with that label. */
 export function controlOf(message: MessageView, label: string | RegExp): string {

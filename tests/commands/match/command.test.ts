@@ -107,12 +107,14 @@ describe('/match from a shelf', () => {
     expect((await member.run('/shelf show', { item: 'Evening sky' })).text).toContain(left);
   });
 
-  test('another member’s press takes nothing', async () => {
-    await room.member.run('/prefer', { jars: 'shown' });
+  test('is for its owner, until they show one', async () => {
     const answer = await match({ target: '#8a78b8' });
-    await room.member.run('/prefer', { jars: 'private' });
-    const take = answer.controls.find(({ label }) => label === '1: take it off my shelf');
-    expect((await room.steward.press(answer, take?.customId ?? '')).text).toContain('somebody else');
+    expect(answer.ephemeral).toBe(true);
+    expect((await pressed(answer, '1: how to dose it')).ephemeral).toBe(true);
+    const shown = await pressed(answer, 'Show everyone');
+    expect(shown.ephemeral).toBe(false);
+    const take = shown.controls.find(({ label }) => label === '1: take it off my shelf');
+    expect((await room.steward.press(shown, take?.customId ?? '')).text).toContain('somebody else');
   });
 
   test('a jar that would run short is said to, and is not offered to be taken', async () => {

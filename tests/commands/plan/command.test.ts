@@ -196,6 +196,8 @@ describe('the shelf behind a plan', () => {
     size: '1000 g oils',
     portions: '2 cups Lagoon; 2 cups Sunrise in oil; rest Lagoon tint',
   };
+  const pressed = (answer: Awaited<ReturnType<typeof plan>>, wanted: string) =>
+    room.member.press(answer, answer.controls.find(({ label }) => label === wanted)?.customId ?? '');
   const stock = async (item: string) => (await room.member.run('/shelf show', { item })).text;
 
   test('is looked at, and one press takes every colour off, once', async () => {
@@ -203,8 +205,12 @@ describe('the shelf behind a plan', () => {
     await member.run('/shelf add', { item: 'Lagoon', amount: '40 g', colourant: 'ultramarine blue' });
     await member.run('/shelf add', { item: 'Sunrise', amount: '12 g', colourant: 'gold mica' });
     const answer = await plan(withJars);
-    expect(answer.text).toMatch(/“Lagoon”: .* needed, 40 g there/);
-    expect(answer.text).toMatch(/“Sunrise”: .*Low after this/);
+    // What stands on a shelf is for its owner alone.
+    expect(answer.text).not.toContain('40 g there');
+    const mine = await pressed(answer, 'My shelf for it');
+    expect(mine.ephemeral).toBe(true);
+    expect(mine.text).toMatch(/“Lagoon”: .* needed, 40 g there/);
+    expect(mine.text).toMatch(/“Sunrise”: .*Low after this/);
     const [take] = answer.controls;
     expect(take?.label).toBe('Take all 2 colours off my shelf');
     const taken = await member.press(answer, take?.customId ?? '');
@@ -221,7 +227,7 @@ describe('the shelf behind a plan', () => {
     const { member } = room;
     await member.run('/shelf add', { item: 'Ember', amount: '0.1 g', colourant: 'red iron oxide' });
     const answer = await plan({ ...withJars, portions: '2 cups Ember; rest Lagoon' });
-    expect(answer.text).toMatch(/Not enough “Ember”/);
+    expect((await pressed(answer, 'My shelf for it')).text).toMatch(/Not enough “Ember”/);
     expect(answer.controls.map(({ label }) => label)).not.toContain('Take all 2 colours off my shelf');
   });
 
@@ -253,7 +259,9 @@ describe('/plan for a class', () => {
       people: 10,
       stations: 4,
     });
-    expect(answer.text.split('\n')[0]).toMatch(/^## 4 stations \(10 people\): 42\.6 g lye in 86\.\d g water/);
+    expect(answer.text.split('\n')[0]).toMatch(
+      /^## 4 stations \(10 people\), at each: 42\.6 g NaOH in 86\.\d g water/,
+    );
     const whole = answer.files.find(({ name }) => name === 'answer.txt');
     const text = Buffer.from(whole?.bytes() ?? []).toString() + answer.text;
     expect(text).toContain('never handed out unweighed');

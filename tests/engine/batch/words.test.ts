@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { parseAdditives } from '../../../src/engine/batch/additives.ts';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
-import { parseFragrance, parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
+import { parseFragrance } from '../../../src/engine/batch/fragrance.ts';
+import { parseLiquids } from '../../../src/engine/batch/liquid-list.ts';
+import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
 import { parseWater } from '../../../src/engine/batch/lye/water.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { planClass } from '../../../src/engine/batch/planning/class-kits.ts';
@@ -64,6 +66,20 @@ const REFUSED: Readonly<Record<keyof typeof enRefusals, () => unknown>> = {
   'dip-too-deep': plan({ portions: '3 cups ultramarine blue in 8 Tbsp dipped oil; rest' }),
   'dipped-oil-missing': plan({ portions: '1 cup ultramarine blue in 1 Tbsp dipped jojoba; rest' }),
   'rescale-out-of-range': () => rescale(asked({}), 1000),
+  'additive-eats-lye-by-spoon': () => parseAdditives('1 tsp citric acid'),
+  'blend-sets-before-pour': plan({ oils: 'stearic acid 50%, coconut 50%' }),
+  'wax-too-much': plan({ oils: 'beeswax 40%, olive 60%', start: '80 C' }),
+  'oil-never-soap': () => parseOils('paraffin 100%'),
+  'fragrance-dose-high': () => parseFragrance('8%'),
+  'fragrance-dose-unclear': () => parseFragrance('vanillin 8%'),
+  'jug-too-little-water': plan({ liquid: 'cream 250 g, goat milk 100 g in the oils' }),
+  'liquid-never-in-jug': plan({ liquid: 'cream 50 g in the jug' }),
+  'liquid-unknown': () => parseLiquids('mercury'),
+  'liquids-over-all': () => parseLiquids('beer 60%, tea 60%'),
+  'lye-shares-unclear': () => parseLye('dual lye 60/40'),
+  'lye-solution-of-both': () => parseLye('masterbatch of both NaOH and KOH'),
+  'solution-too-weak': plan({ lye: '30% lye solution' }),
+  'water-or-masterbatch': () => parseWater('50% lye solution'),
   'class-out-of-range': () => planClass(asked({}), { people: 1, stations: 2, planIsFor: 'class' }),
 };
 
@@ -91,6 +107,14 @@ const plans = [
       heat: { process: 'oven' },
     }),
   ),
+  planBatch(
+    asked({ liquid: 'wine', additives: 'honey 20 g', oils: 'olive 90%, beeswax 5%, stearic acid 5%' }),
+  ),
+  planBatch(
+    asked({ liquid: 'coconut milk 30% in the oils', lye: '50% lye solution', additives: 'citric acid 5 g' }),
+  ),
+  planBatch(asked({ lye: 'KOH', liquid: 'half vinegar' })),
+  planBatch(asked({ lye: 'NaOH 80% + KOH 20%', additives: 'salt 50%', liquid: 'ice 50 g' })),
 ];
 
 describe('a plan', () => {
@@ -104,7 +128,10 @@ describe('a plan', () => {
       ),
     ]);
     expect(spoken.length).toBeGreaterThan(60);
-    for (const sentence of spoken) expect(sentence).not.toMatch(HOLE);
+    for (const sentence of spoken) {
+      expect(sentence).not.toMatch(HOLE);
+      expect(sentence.length).toBeLessThan(430);
+    }
   });
 
   test('names the oil a colour is soaked in, and whether it is dipped', () => {

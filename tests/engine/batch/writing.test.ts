@@ -2,7 +2,8 @@ import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { parseAdditives } from '../../../src/engine/batch/additives.ts';
 import { mouldMillilitres, parseSize } from '../../../src/engine/batch/batch-size.ts';
-import { parseFragrance, parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
+import { parseFragrance } from '../../../src/engine/batch/fragrance.ts';
+import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
 import { parseWater } from '../../../src/engine/batch/lye/water.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { coloursNamed, readPlan, withColours } from '../../../src/engine/batch/planning/written-plan.ts';
@@ -168,7 +169,7 @@ describe('lye, fragrance and additives', () => {
   test('fragrance comes with its vanillin, which is none unless said', () => {
     expect(parseFragrance('3%')).toEqual({ percentOfOils: 3, vanillinPercent: 0 });
     expect(parseFragrance('3% of oils, vanillin 8%')).toEqual({ percentOfOils: 3, vanillinPercent: 8 });
-    expect(() => parseFragrance('30%')).toThrow(expect.objectContaining({ id: 'percent-unreadable' }));
+    expect(() => parseFragrance('30%')).toThrow(expect.objectContaining({ id: 'fragrance-dose-high' }));
   });
 
   test('additives come by weight, by spoon and by percent of the oils', () => {

@@ -55,7 +55,7 @@ describe('a mix as members write it', () => {
         ['blanco', named('pastel')],
       ],
     ],
-    ['gold mica 25%', [['gold mica', { by: 'share', ofFull: 0.25 }]]],
+    ['gold mica 25% of full', [['gold mica', { by: 'share', ofFull: 0.25 }]]],
   ])('%s', (text, parts) => {
     expect(mix(text)).toEqual(parts);
   });

@@ -3,6 +3,7 @@ import { describe, expect } from 'vitest';
 import {
   parseStrength,
   printStrength,
+  STRENGTH_SHARES,
   type Strength,
   splitStrength,
 } from '../../../src/engine/quantities/strength.ts';
@@ -52,10 +53,39 @@ describe('a strength is a name or a number of spoons', () => {
     expect(parseStrength(text)).toEqual({ by: 'pound-of-oils', tspPerPound: 1 });
   });
 
-  test('a percent is of the full dose', () => {
-    expect(parseStrength('25%')).toEqual({ by: 'share', ofFull: 0.25 });
-    expect(parseStrength('12.5 %')).toEqual({ by: 'share', ofFull: 0.125 });
-    expect(parseStrength('12,5%')).toEqual({ by: 'share', ofFull: 0.125 });
+  test('a percent is of the oils by weight, as makers count (common practice), unless it says of full', () => {
+    expect(parseStrength('0.5%')).toEqual({ by: 'percent-of-oils', percent: 0.5 });
+    expect(parseStrength('1 %')).toEqual({ by: 'percent-of-oils', percent: 1 });
+    expect(parseStrength('1,5% de los aceites')).toEqual({ by: 'percent-of-oils', percent: 1.5 });
+    expect(parseStrength('25% of full')).toEqual({ by: 'share', ofFull: 0.25 });
+    expect(parseStrength('12,5% de pleno')).toEqual({ by: 'share', ofFull: 0.125 });
+    expect(refused(() => parseStrength('25%'))).toBe('strength-percent-large');
+  });
+
+  test.each([
+    ['half', 0.5],
+    ['half strength', 0.5],
+    ['mitad', 0.5],
+    ['medio', 0.5],
+    ['double', 2],
+    ['doble', 2],
+    ['quarter', 0.25],
+    ['light', 0.25],
+    ['claro', 0.25],
+    ['very light', 0.125],
+    ['dark', 1],
+    ['deep', 1],
+    ['oscuro', 1],
+    ['intenso', 1],
+    ['muy oscuro', 1],
+  ])('%s is %s of full colour, never teaspoons', (text, ofFull) => {
+    const read = parseStrength(text);
+    expect(read.by === 'name' ? STRENGTH_SHARES[read.name] : read.by === 'share' && read.ofFull).toBe(ofFull);
+  });
+
+  test('a number word without a unit is asked back', () => {
+    for (const text of ['two', 'dos', 'a third', 'one'])
+      expect(refused(() => parseStrength(text))).toBe('strength-unreadable');
   });
 
   test.each([

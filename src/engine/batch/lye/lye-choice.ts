@@ -1,6 +1,6 @@
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import type { FragranceAsk, LyeChoice } from '../request.ts';
+import type { LyeChoice } from '../request.ts';
 import { shown } from '../shown.ts';
 import { DEFAULT_KOH_SHARE } from './lye.ts';
 
@@ -8,7 +8,9 @@ declare module '../../refusal.ts' {
   interface Reasons {
     'lye-unreadable': { text: string };
     'lye-shares-sum': { sum: number };
-    'percent-unreadable': { text: string };
+    /** Two shares, or one that may be a purity, and no word of which alkali is which. */
+    'lye-shares-unclear': { text: string };
+    'lye-solution-of-both': Record<never, never>;
   }
 }
 
@@ -16,20 +18,38 @@ const SODIUM =
   /\b(?:naoh|sodium(?: hydroxide)?|caustic soda|sosa(?: c[aá]ustica)?|soda c[aá]ustica|hidr[oó]xido s[oó]dico|hidr[oó]xido de sodio)\b/iu;
 const POTASSIUM =
   /\b(?:koh|potassium(?: hydroxide)?|potash|potasa(?: c[aá]ustica)?|hidr[oó]xido pot[aá]sico|hidr[oó]xido de potasio)\b/iu;
-const BOTH = /\b(?:both|dual|mixed|ambas|ambos|las dos|mixta)\b/iu;
+const BOTH = /\b(?:both|dual|mixed|ambas|ambos|las dos|mixta|doble)\b/iu;
 const PERCENT = /([\d.,]+) ?%/gu;
+const NUMBER = /\d+(?:[.,]\d+)?/gu;
+/** Lye that is dissolved in its own water and kept so. */
+const SOLUTION =
+  /\b(?:solution|master ?-?batch(?:ed)?|pre-?mixed|pre-?dissolved|liquid (?:lye|caustic)|soluci[oó]n|disuelt[ao]|premezcla(?:da)?|lej[ií]a (?:madre|preparada)|(?:sosa|potasa) l[ií]quida)\b/iu;
+/** What lye kept dissolved nearly always is: its own weight of water (common practice). */
+const USUAL_SOLUTION = 50;
+/** Percent that dry potassium hydroxide is sold at, so that with both alkalis it may be meant as a purity. */
+const LIKE_A_PURITY = 80;
+
+/** True where a text speaks of lye kept dissolved. */
+export const speaksOfMasterbatch = (text: string): boolean =>
+  /\b(?:master ?-?batch(?:ed)?|lej[ií]a madre|premezcla(?:da)?)\b/iu.test(plainText(text));
 
 /**
  * Reads which alkali: `NaOH`, `KOH 90%` (its purity), `both`, `NaOH 95% + KOH 5%` or `both 10% KOH` (shares of the
- * saponification). English or Spanish. Throws a Refusal: `lye-unreadable`, `lye-shares-sum`.
+ * saponification), `50% lye solution` or `masterbatch 1:1` (lye that is dissolved already; water to lye). English or
+ * Spanish. Throws a Refusal: `lye-unreadable`, `lye-shares-sum`, `lye-shares-unclear`, `lye-solution-of-both`.
  */
 export function parseLye(text: string): LyeChoice {
   const plain = plainText(text);
+  if (/-\s?\d/u.test(plain)) refuse('lye-unreadable', { text: shown(text) });
   const sodium = SODIUM.exec(plain);
   const potassium = POTASSIUM.exec(plain);
-  const percents = [...plain.matchAll(PERCENT)].map(match => readDecimal(match[1]!)[0] ?? Number.NaN);
-  if (BOTH.test(plain) || (sodium && potassium))
-    return { kind: 'both', kohShare: kohShareOf(plain, percents) };
+  const both = BOTH.test(plain) || (sodium !== null && potassium !== null);
+  if (SOLUTION.test(plain)) {
+    if (both) refuse('lye-solution-of-both', {});
+    return { kind: potassium ? 'KOH' : 'NaOH', solutionPercent: solutionPercent(plain, text) };
+  }
+  const percents = percentsOf(plain);
+  if (both) return { kind: 'both', kohShare: kohShareOf(plain, percents, text) };
   if (!sodium && !potassium) return refuse('lye-unreadable', { text: shown(text) });
   if (percents.length > 1) refuse('lye-unreadable', { text: shown(text) });
   const purity = percents[0] === undefined ? undefined : percents[0] / 100;
@@ -37,36 +57,39 @@ export function parseLye(text: string): LyeChoice {
   return { kind: 'KOH', ...(purity === undefined ? {} : { kohPurity: purity }) };
 }
 
-/** One percent is that of the alkali named next to it; two must make a whole, in the order they are named. */
-function kohShareOf(text: string, percents: readonly number[]): number {
+/** With a percent sign, or bare: `95/5`, `KOH 90`. */
+function percentsOf(text: string): readonly number[] {
+  const signed = [...text.matchAll(PERCENT)].map(match => match[1]!);
+  const all = [...text.matchAll(NUMBER)].map(match => match[0]);
+  return (signed.length === all.length ? signed : all).map(one => readDecimal(one)[0] ?? Number.NaN);
+}
+
+/** `50%`, `1:1`, `50/50`; half where nothing is said. The ratio is water to lye, as everywhere. */
+function solutionPercent(text: string, typed: string): number {
+  const ratio = /(\d+(?:[.,]\d+)?) ?(?::|\/|\bto\b|\ba\b) ?(\d+(?:[.,]\d+)?)/u.exec(text);
+  const percents = percentsOf(text);
+  if (!ratio && percents.length > 1) return refuse('lye-unreadable', { text: shown(typed) });
+  const [water, lye] = ratio ? percents : [];
+  const percent = ratio ? (100 * lye!) / (water! + lye!) : (percents[0] ?? USUAL_SOLUTION);
+  return percent > 0 ? percent : refuse('lye-unreadable', { text: shown(typed) });
+}
+
+/** One percent is that of the alkali named next to it; two must make a whole, in the order the alkalis are named. */
+function kohShareOf(text: string, percents: readonly number[], typed: string): number {
   if (percents.length === 0) return DEFAULT_KOH_SHARE;
-  const potassium = POTASSIUM.exec(text)?.index ?? Number.POSITIVE_INFINITY;
-  const sodium = SODIUM.exec(text)?.index ?? Number.POSITIVE_INFINITY;
+  const potassium = POTASSIUM.exec(text)?.index;
+  const sodium = SODIUM.exec(text)?.index;
   if (percents.length === 1) {
-    const ofSodium = SODIUM.test(text) && !/(?:%\s*(?:koh|pot))|(?:(?:koh|pot\S*)\s*[\d.,]+ ?%)/iu.test(text);
+    if (potassium === undefined && sodium === undefined) refuse('lye-shares-unclear', { text: shown(typed) });
+    const ofSodium =
+      sodium !== undefined && !/(?:\d ?%? ?(?:koh|pot))|(?:(?:koh|pot\S*)\s*[\d.,]+ ?%?)/iu.test(text);
+    const likeAPurity = percents[0]! >= LIKE_A_PURITY && percents[0]! < 100;
+    if (!ofSodium && likeAPurity) refuse('lye-shares-unclear', { text: shown(typed) });
     return ofSodium ? 1 - percents[0]! / 100 : percents[0]! / 100;
   }
   const sum = percents.reduce((total, percent) => total + percent, 0);
-  if (percents.length > 2 || Math.abs(sum - 100) > 0.5) refuse('lye-shares-sum', { sum });
+  if (percents.length > 2 || !(Math.abs(sum - 100) <= 0.5)) refuse('lye-shares-sum', { sum });
+  if (percents[0] === percents[1]) return 0.5;
+  if (potassium === undefined || sodium === undefined) refuse('lye-shares-unclear', { text: shown(typed) });
   return (potassium < sodium ? percents[0]! : percents[1]!) / 100;
-}
-
-/**
- * Reads a fragrance: `3%`, `3% of oils, vanillin 8%`. Percent of the oils, and of vanillin in the fragrance (0 unless
- * said). Throws a Refusal `percent-unreadable`.
- */
-export function parseFragrance(text: string): FragranceAsk {
-  const plain = plainText(text);
-  const vanillin =
-    /(?:vanill?in\w*|vainillina)\D{0,12}?([\d.,]+) ?%|([\d.,]+) ?% ?(?:of |de )?(?:vanill?in|vainillina)/iu.exec(
-      plain,
-    );
-  const load = /([\d.,]+) ?%/u.exec(vanillin ? plain.replace(vanillin[0], ' ') : plain);
-  const percentOfOils = readDecimal(load?.[1] ?? '')[0];
-  const vanillinPercent = vanillin ? readDecimal(vanillin[1] ?? vanillin[2]!)[0] : 0;
-  const sane = (value: number | undefined, most: number) =>
-    value !== undefined && value >= 0 && value <= most;
-  if (!sane(percentOfOils, 15) || !sane(vanillinPercent, 100))
-    refuse('percent-unreadable', { text: shown(text) });
-  return { percentOfOils: percentOfOils!, vanillinPercent: vanillinPercent! };
 }

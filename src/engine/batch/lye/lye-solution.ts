@@ -88,3 +88,26 @@ export function lyeMixingRise(sodium: number, potassium: number, water: number):
     (potassium / KOH_MOLAR_MASS) * KOH_DISSOLVING;
   return (kilojoules * 1000) / ((sodium + potassium + water) * SOLUTION_HEAT_CAPACITY);
 }
+
+/** Melting ice and warming its water to 20 C takes that much, J/g (334 and 20 x 4.18; CRC Handbook, from memory). */
+const ICE_TAKES = 334 + 20 * 4.18;
+
+/** How much less a jug warms for the frozen water in it, K; all masses in grams. */
+export function iceCooling(frozenWater: number, jugGrams: number): number {
+  return (frozenWater * ICE_TAKES) / (jugGrams * SOLUTION_HEAT_CAPACITY);
+}
+
+/**
+ * How far a solution warms when water is added to it, K, if no heat leaves it: the heat of dissolving at the end less
+ * that at the start. Grams.
+ */
+export function dilutionRise(
+  sodium: number,
+  { waterBefore, waterAfter }: { readonly waterBefore: number; readonly waterAfter: number },
+): number {
+  const moles = sodium / NAOH_MOLAR_MASS;
+  if (moles === 0) return 0;
+  const given = (water: number) => interpolate(NAOH_DISSOLVING, water / WATER_MOLAR_MASS / moles);
+  const kilojoules = moles * (given(waterAfter) - given(waterBefore));
+  return (kilojoules * 1000) / ((sodium + waterAfter) * SOLUTION_HEAT_CAPACITY);
+}

@@ -8,7 +8,7 @@ declare module '../../refusal.ts' {
   interface Reasons {
     'superfat-negative': { percent: number };
     'superfat-absurd': { percent: number; most: number };
-    'purity-out-of-range': { percent: number };
+    'purity-out-of-range': { percent: number; alkali: 'NaOH' | 'KOH'; least: number };
     'koh-share-out-of-range': { percent: number };
     /** One step of the scale moves superfat by `points`; `leastOilGrams` of oils would be enough for that scale. */
     'scale-too-coarse': { stepGrams: number; points: number; leastOilGrams: number };
@@ -79,11 +79,17 @@ function divided(choice: LyeChoice): readonly (readonly [alkali: 'NaOH' | 'KOH',
   ];
 }
 
-/** The purity the member states for an alkali, or the usual one, 0.5 to 1. Throws a Refusal `purity-out-of-range`. */
+/** Less than this is no dry alkali as sold but a solution, which has a way of writing of its own (common practice). */
+const LEAST_PURITY = { NaOH: 0.9, KOH: 0.8 } as const;
+
+/** The purity the member states for an alkali, or the usual one. Throws a Refusal `purity-out-of-range`. */
 function purityOf(choice: LyeChoice, alkali: 'NaOH' | 'KOH'): number {
   const stated = alkali === 'NaOH' ? choice.naohPurity : choice.kohPurity;
   const purity = stated ?? DEFAULT_PURITY[alkali];
-  if (!(purity >= 0.5 && purity <= 1)) refuse('purity-out-of-range', { percent: purity * 100 });
+  const least = LEAST_PURITY[alkali];
+  if (!(purity >= least && purity <= 1)) {
+    refuse('purity-out-of-range', { percent: purity * 100, alkali, least: least * 100 });
+  }
   return purity;
 }
 
@@ -101,7 +107,10 @@ export function weighLye(choice: LyeChoice, moles: number, scaleStepGrams: numbe
   return divided(choice).map(([alkali, share]) => {
     const purity = purityOf(choice, alkali);
     const exactGrams = (moles * share * MOLAR_MASS[alkali]) / purity;
-    return { alkali, grams: roundDown(exactGrams, scaleStepGrams), exactGrams, purity };
+    // Dissolved lye is weighed with its water.
+    const dissolved = (choice.solutionPercent ?? 100) / 100;
+    const grams = roundDown(exactGrams / dissolved, scaleStepGrams) * dissolved;
+    return { alkali, grams, exactGrams, purity };
   });
 }
 

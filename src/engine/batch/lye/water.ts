@@ -7,8 +7,13 @@ declare module '../../refusal.ts' {
   interface Reasons {
     'water-bare-percent': { percent: string };
     'water-unreadable': { text: string };
+    /** How strong the batch's lye is to be, or how the lye is kept? */
+    'water-or-masterbatch': { percent: string };
   }
 }
+
+/** Percent from which a "lye solution" is more likely lye kept dissolved than the strength of a batch. */
+const LIKE_A_MASTERBATCH = 45;
 
 /** The same water in the three ways makers write it. */
 export type WaterWays = {
@@ -20,10 +25,11 @@ export type WaterWays = {
 
 /**
  * Reads `33% lye`, `2:1` (water to lye) or `38% of oils`, English or Spanish. A bare percent is refused, because
- * 33 % lye and 33 % of oils are different soaps. Throws a Refusal: `water-bare-percent`, `water-unreadable`.
+ * 33 % lye and 33 % of oils are different soaps. Throws a Refusal: `water-bare-percent`, `water-unreadable`, `water-or-masterbatch`.
  */
 export function parseWater(text: string): WaterAsk {
   const plain = plainText(text).toLowerCase();
+  if (/-\s?\d/u.test(plain)) refuse('water-unreadable', { text: shown(text) });
   const ratio = /^([\d.,]+) ?(?::|to|a) ?([\d.,]+)(?: ?(?:water|agua).*)?$/u.exec(plain);
   if (ratio) {
     const [water, lye] = [positive(ratio[1]!, text), positive(ratio[2]!, text)];
@@ -35,6 +41,9 @@ export function parseWater(text: string): WaterAsk {
   const words = plain.replace(percent[0], ' ');
   const ofOils = /\b(?:oils?|fats?|aceites?|grasas?)\b/u.test(words);
   const ofLye = /\b(?:lye|sosa|lej[ií]a|concentra\w*|strength|solution|soluci[oó]n|naoh|koh)/u.test(words);
+  if (value >= LIKE_A_MASTERBATCH && /\b(?:solution|soluci[oó]n)\b/u.test(words)) {
+    refuse('water-or-masterbatch', { percent: percent[1]! });
+  }
   if (ofOils && !ofLye) return { by: 'percent-of-oils', percent: value };
   if (ofLye && !ofOils) return { by: 'lye-strength', percent: value };
   return words.trim() === ''

@@ -1,6 +1,7 @@
 import { distance } from 'fastest-levenshtein';
 import { foldedWords } from '../../colourants/fold.ts';
 import { refuse } from '../../refusal.ts';
+import { isNeverSoap } from '../not-soap.ts';
 import { shown } from '../shown.ts';
 import { OILS } from './index.ts';
 import type { Oil } from './oil.ts';
@@ -9,6 +10,8 @@ declare module '../../refusal.ts' {
   interface Reasons {
     /** `nearest` are the three closest oils we know. */
     'oil-unknown': { text: string; nearest: readonly Oil['names'][] };
+    /** Lye makes no soap of it: paraffin, mineral oil, silicones. */
+    'oil-never-soap': { text: string };
   }
 }
 
@@ -65,10 +68,11 @@ export function knownOil(text: string): Oil | undefined {
   return byKey.get(nameKey(text));
 }
 
-/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest. */
+/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, or `oil-never-soap`. */
 export function findOil(text: string): Oil {
+  const known = knownOil(text);
+  if (known === undefined && isNeverSoap(text)) refuse('oil-never-soap', { text: shown(text) });
   return (
-    knownOil(text) ??
-    refuse('oil-unknown', { text: shown(text), nearest: nearestOils(text, 3).map(oil => oil.names) })
+    known ?? refuse('oil-unknown', { text: shown(text), nearest: nearestOils(text, 3).map(oil => oil.names) })
   );
 }

@@ -1,5 +1,5 @@
 import { refuse } from '../../refusal.ts';
-import type { PlanRequest } from '../request.ts';
+import type { AdditiveId, PlanRequest } from '../request.ts';
 import { planBatch } from './plan.ts';
 import type { PlanAnswer } from './plan-answer.ts';
 import { rescale } from './rescale.ts';
@@ -38,6 +38,9 @@ export type ClassPlan = {
   readonly peopleAt: readonly number[];
   readonly totals: {
     readonly oils: readonly { readonly id: string; readonly grams: number }[];
+    /** Liquids in the place of water, and what is stirred in. */
+    readonly additives: readonly { readonly id: AdditiveId; readonly grams: number }[];
+    /** Of dissolved lye with its water. */
     readonly lyeGrams: number;
     readonly waterGrams: number;
     /** Pairs of gloves and goggles: everybody and the leader. */
@@ -80,7 +83,8 @@ export function planClass(request: PlanRequest, ask: ClassAsk): ClassPlan {
     ),
     totals: {
       oils: station.oils.map(({ id, grams }) => ({ id, grams: grams * stations })),
-      lyeGrams: station.lye.grams * stations,
+      additives: station.additives.map(({ id, grams }) => ({ id, grams: grams * stations })),
+      lyeGrams: (station.jug.solution?.grams ?? station.lye.grams) * stations,
       waterGrams: station.water.grams * stations,
       gear: people + 1,
     },

@@ -1,10 +1,12 @@
 import type { Caution } from '../../dosing/cautions.ts';
 import type { Dose } from '../../dosing/request.ts';
 import type { BatchHeat } from '../batch-heat.ts';
+import type { Jug } from '../jug.ts';
 import type { LyePart, PlanSuperfat } from '../lye/lye.ts';
 import type { LYE_CAUTIONS } from '../lye/lye-cautions.ts';
+import type { AdditiveId } from '../request.ts';
+import type { PlanWarning } from './plan-warning.ts';
 import type { TimelineStep } from './prep-step.ts';
-import type { PlanWarning } from './warnings.ts';
 
 /** The plan as the reply's `data`; every mass in grams, every volume in millilitres, percents 0..100. */
 export type PlanAnswer = {
@@ -19,12 +21,15 @@ export type PlanAnswer = {
     /** Superfat points that one step of the scale is worth in this batch. */
     readonly stepPoints: number;
   };
+  /** What is in the lye jug, and how the lye is dissolved. */
+  readonly jug: Jug;
   readonly water: {
+    /** Plain water, held-back water included. */
     readonly grams: number;
     readonly holdBackGrams: number;
     /** Percent of weighed alkali over the whole batch, once the colours' water is in. */
     readonly lyeConcentration: number;
-    /** The same in the jug, where water for the colours is still held back. */
+    /** The same in the jug alone: what is held back for colours or goes into the oils is not in it. */
     readonly jugConcentration: number;
     /** The same water, written in all three ways, before any hold-back. */
     readonly ways: {
@@ -38,7 +43,7 @@ export type PlanAnswer = {
   readonly poured: { readonly grams: number; readonly millilitres: number };
   readonly reserve: { readonly grams: number; readonly millilitres: number };
   readonly superfat: PlanSuperfat;
-  readonly additives: readonly { readonly id: string; readonly grams: number }[];
+  readonly additives: readonly { readonly id: AdditiveId; readonly grams: number }[];
   readonly fragrance: { readonly grams: number; readonly percentOfOils: number } | undefined;
   readonly portions: readonly {
     readonly name: string;

@@ -2,16 +2,20 @@ import { OVEN_C } from '../../heat/surroundings.ts';
 import type { Band } from '../../origin.ts';
 import { batchHeat } from '../batch-heat.ts';
 import { oilGramsFor } from '../fit.ts';
+import type { Jug } from '../jug.ts';
 import { hydroxideDemand, scaleStepPoints, superfatPercent } from '../lye/lye.ts';
 import { LYE_CAUTIONS } from '../lye/lye-cautions.ts';
-import { lyeMixingRise } from '../lye/lye-solution.ts';
+import { dilutionRise, iceCooling, lyeMixingRise } from '../lye/lye-solution.ts';
 import { type Filled, fillPortions } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
-import { makeRecipe, type Recipe } from '../recipe.ts';
+import { kohShareOf, makeRecipe, type Recipe, saltPercentOf } from '../recipe.ts';
 import type { PlanRequest } from '../request.ts';
 import type { PlanAnswer } from './plan-answer.ts';
 import { timelineOf } from './timeline.ts';
 import { planWarnings } from './warnings.ts';
+
+/** Everything of a plan that is arithmetic: what is weighed, and what it makes of each portion. */
+export type PlanNumbers = Omit<PlanAnswer, 'heat' | 'timeline' | 'warnings' | 'cautions'>;
 
 /**
  * Plans a whole batch: oils, lye, water, batter, portions with their doses, heat and timeline. Masses in grams, volumes
@@ -19,72 +23,85 @@ import { planWarnings } from './warnings.ts';
  * `makeRecipe`, `scaleStepPoints`, `fillPortions`, `splitBatter`.
  */
 export function planBatch(request: PlanRequest): PlanAnswer {
-  const oilGrams = oilGramsFor(request);
-  const recipe = makeRecipe(request, oilGrams);
-  const scale = { stepGrams: request.scaleStepGrams, oilGrams };
-  const stepPoints = scaleStepPoints(recipe.lye, recipe.demand.typical, scale);
-  const filled = fillPortions(recipe, request);
-  const superfat = superfatOf(request, recipe, filled);
+  const { recipe, filled, numbers } = worked(request);
+  const { lye, jug, superfat } = numbers;
   const heat = batchHeat(request, recipe, filled.pot, filled.portions);
-  const jugWater = recipe.waterGrams - filled.taken.holdBackGrams;
-  const lye = { ...lyeOf(request, recipe, jugWater), stepPoints };
   const timeline = timelineOf(request, filled, {
     lye: recipe.lye,
-    waterGrams: jugWater,
-    oilGrams,
+    jug,
+    oilGrams: recipe.oilGrams,
+    kohShare: kohShareOf(recipe),
+    saltPercent: saltPercentOf(recipe),
     lyeRise: lye.mixingRise,
-    additives: recipe.additives.map(({ additive, grams }) => ({ id: additive.id, grams })),
+    additives: numbers.additives,
     ovenC: request.heat.ovenC ?? OVEN_C,
     peakHours: heat.peakHours,
     peakCoreC: heat.peakCoreC,
     keepCool: heat.crackleRisk === 'some' || heat.crackleRisk === 'high',
   });
-  return {
-    oils: recipe.oils.map(({ oil, grams }) => ({ id: oil.id, grams })),
-    lye,
-    water: waterOf(recipe, filled),
-    ...massesOf(request, filled),
-    superfat,
-    additives: recipe.additives.map(({ additive, grams }) => ({ id: additive.id, grams })),
-    portions: filled.portions,
-    heat,
-    timeline,
-    warnings: planWarnings(request, recipe, filled, superfat),
-    cautions: LYE_CAUTIONS,
-  };
+  const warnings = planWarnings(request, recipe, filled, superfat);
+  return { ...numbers, heat, timeline, warnings, cautions: LYE_CAUTIONS };
 }
 
-/**
- * Throws the Refusal that `planBatch` would, without the seconds that heat takes: the arithmetic alone is done in
- * milliseconds, so a member hears "no" at once.
- */
+/** The arithmetic of `planBatch`, without the seconds that heat takes. Throws the same Refusals. */
+export function planNumbers(request: PlanRequest): PlanNumbers {
+  return worked(request).numbers;
+}
+
+/** Throws the Refusal that `planBatch` would, in milliseconds, so that a member hears "no" at once. */
 export function checkPlan(request: PlanRequest): void {
+  worked(request);
+}
+
+function worked(request: PlanRequest) {
   const oilGrams = oilGramsFor(request);
   const recipe = makeRecipe(request, oilGrams);
-  scaleStepPoints(recipe.lye, recipe.demand.typical, { stepGrams: request.scaleStepGrams, oilGrams });
-  fillPortions(recipe, request);
+  const scale = { stepGrams: request.scaleStepGrams, oilGrams };
+  const stepPoints = scaleStepPoints(recipe.lye, recipe.demand.typical, scale);
+  const filled = fillPortions(recipe, request);
+  const { jug } = filled;
+  const numbers: PlanNumbers = {
+    oils: recipe.oils.map(({ oil, grams }) => ({ id: oil.id, grams })),
+    lye: { ...lyeOf(request, recipe, jug), stepPoints },
+    jug,
+    water: waterOf(recipe, filled),
+    ...massesOf(request, filled),
+    superfat: superfatOf(request, recipe, filled),
+    additives: recipe.additives.map(({ additive, grams }) => ({ id: additive.id, grams })),
+    portions: filled.portions,
+  };
+  return { recipe, filled, numbers };
 }
 
-function lyeOf(request: PlanRequest, recipe: Recipe, jugWater: number) {
+function lyeOf(request: PlanRequest, recipe: Recipe, jug: Jug) {
   const gramsOf = (kind: 'NaOH' | 'KOH') => recipe.lye.find(({ alkali }) => alkali === kind)?.grams ?? 0;
   const pure = recipe.lye.reduce((sum, part) => sum + part.grams * part.purity, 0);
-  const milk = recipe.totals.waterGrams;
   return {
     kind: request.lye.kind,
     grams: recipe.lyeGrams,
     purity: pure / recipe.lyeGrams,
     parts: recipe.lye,
-    mixingRise: lyeMixingRise(gramsOf('NaOH'), gramsOf('KOH'), jugWater + milk),
+    mixingRise: jugRise(gramsOf('NaOH'), gramsOf('KOH'), jug),
   };
 }
 
-function waterOf(recipe: Recipe, { taken, pot, carrierWaterGrams }: Filled): PlanAnswer['water'] {
+/** How far the jug may warm, K: less for what is frozen in it, and for lye that is dissolved already. */
+function jugRise(sodium: number, potassium: number, { liquids, waterInJugGrams, solution }: Jug): number {
+  if (solution) {
+    return dilutionRise(sodium, { waterBefore: solution.waterGrams, waterAfter: waterInJugGrams });
+  }
+  const frozen = liquids.reduce((sum, one) => sum + (one.frozen ? one.waterGrams : 0), 0);
+  const jugGrams = sodium + potassium + waterInJugGrams;
+  return Math.max(0, lyeMixingRise(sodium, potassium, waterInJugGrams) - iceCooling(frozen, jugGrams));
+}
+
+function waterOf(recipe: Recipe, { taken, pot, carrierWaterGrams, jug }: Filled): PlanAnswer['water'] {
   const strength = (water: number) => (100 * pot.lyeGrams) / (pot.lyeGrams + water);
   return {
     grams: recipe.waterGrams,
     holdBackGrams: taken.holdBackGrams,
     lyeConcentration: strength(pot.waterGrams + carrierWaterGrams),
-    jugConcentration: strength(pot.waterGrams),
+    jugConcentration: jug.strength,
     ways: recipe.ways,
   };
 }

@@ -3,6 +3,8 @@ import type { LyePart } from '../lye/lye.ts';
 import type { AdditiveId } from '../request.ts';
 
 type Names = Colourant['names'];
+type Weighed = { readonly additive: AdditiveId; readonly grams: number };
+type Alkalis = readonly { readonly alkali: LyePart['alkali']; readonly grams: number }[];
 export type Trace = 'emulsion' | 'light' | 'medium';
 
 /** A colour and the liquid it is wetted in; `oil` where the member named one, `dipped` where it is the batch's own. */
@@ -19,14 +21,32 @@ export type Wetting = {
 export interface PrepSteps {
   'gear-on': Record<never, never>;
   'soak-colour': Wetting;
+  'boil-off': { additive: AdditiveId; percent: number };
+  'freeze-liquid': Weighed;
   'mix-lye': {
-    lye: readonly { readonly alkali: LyePart['alkali']; readonly grams: number }[];
+    lye: Alkalis;
     waterGrams: number;
+    /** Cold liquids and ice that are in the jug with the water. */
+    liquids: readonly Weighed[];
     holdBackGrams: number;
     hottestC: number;
   };
-  'dissolve-acid': { additive: AdditiveId; grams: number };
-  'milk-lye': { additive: AdditiveId; grams: number };
+  'mix-lye-frozen': {
+    lye: Alkalis;
+    waterGrams: number;
+    liquids: readonly Weighed[];
+    holdBackGrams: number;
+  };
+  'pour-solution': {
+    alkali: LyePart['alkali'];
+    percent: number;
+    grams: number;
+    waterGrams: number;
+    holdBackGrams: number;
+  };
+  'dissolve-acid': Weighed;
+  'acid-into-oils': Weighed;
+  'liquid-into-oils': Weighed;
   'weigh-oils': { grams: number };
   'melt-oils': { startC: number };
   'dip-oil': { grams: number };
@@ -34,6 +54,7 @@ export interface PrepSteps {
   'stir-colour': Wetting;
   'stir-in-passing': { count: number };
   'line-mould': Record<never, never>;
+  'ready-tub': Record<never, never>;
   'warm-oven': { ovenC: number };
   'check-temperatures': { startC: number };
   'lye-into-oils': { trace: Trace };
@@ -53,8 +74,12 @@ export interface PrepSteps {
   'into-oven': { ovenC: number };
   'into-fridge': Record<never, never>;
   'watch-heat': { hours: number; peakC: number };
+  'stays-cool': { peakC: number };
   'clean-up': Record<never, never>;
   unmould: { hours: number };
+  /** Salt in percent of the oils. */
+  'cut-salt-bar': { percent: number; fromHours: number; toHours: number };
+  'keep-paste': Record<never, never>;
 }
 export type PrepStepId = keyof PrepSteps;
 
@@ -66,3 +91,12 @@ export type TimelineStep = {
     readonly values: PrepSteps[Id];
   };
 }[PrepStepId];
+
+/** A step so many minutes before the pour. */
+export function at<Id extends PrepStepId>(
+  minutesBeforePour: number,
+  step: Id,
+  values: PrepSteps[Id],
+): TimelineStep {
+  return { minutesBeforePour, step, values } as TimelineStep;
+}

@@ -1,5 +1,13 @@
 import { refuse } from '../../refusal.ts';
-import type { BatchSize, CarrierAsk, Mould, PlannedPortion, PlanRequest, PortionShare } from '../request.ts';
+import type {
+  AdditiveAsk,
+  BatchSize,
+  CarrierAsk,
+  Mould,
+  PlannedPortion,
+  PlanRequest,
+  PortionShare,
+} from '../request.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -22,12 +30,17 @@ export function rescale(request: PlanRequest, factor: number): PlanRequest {
     ...request,
     oils: { ...request.oils, totalGrams: request.oils.totalGrams && request.oils.totalGrams * factor },
     size: rescaleSize(request.size, factor),
-    additives: request.additives.map(({ id, amount }) => ({
-      id,
-      amount: 'grams' in amount ? { grams: amount.grams * factor } : amount,
-    })),
+    additives: rescaleAdditives(request.additives, factor),
+    liquids: rescaleAdditives(request.liquids, factor),
     portions: request.portions.map(portion => rescalePortion(portion, factor)),
   };
+}
+
+function rescaleAdditives(asks: readonly AdditiveAsk[], factor: number): readonly AdditiveAsk[] {
+  return asks.map(({ amount, ...ask }) => ({
+    ...ask,
+    amount: 'grams' in amount ? { grams: amount.grams * factor } : amount,
+  }));
 }
 
 function rescaleSize(size: BatchSize, factor: number): BatchSize {

@@ -1,15 +1,17 @@
 import type { CarrierAdvice } from '../../dispersion/advice.ts';
 import { type AdditiveEffect, additiveById } from '../additives.ts';
+import { isPaste, isSaltBar, SALT_BAR_HOURS } from '../bar-kind.ts';
+import type { Jug } from '../jug.ts';
 import type { LyePart } from '../lye/lye.ts';
+import { lyeSteps } from '../lye-steps.ts';
 import type { Filled } from '../portions/portions.ts';
 import type { AdditiveId, PlanRequest, Swirl } from '../request.ts';
-import type { PrepStepId, PrepSteps, TimelineStep, Trace, Wetting } from './prep-step.ts';
+import { at, type TimelineStep, type Trace, type Wetting } from './prep-step.ts';
 
 /** What the timeline needs to know of the batch besides its portions. */
 export type TimelineFacts = {
   readonly lye: readonly LyePart[];
-  /** Plain water in the lye jug, after what is held back. */
-  readonly waterGrams: number;
+  readonly jug: Jug;
   readonly oilGrams: number;
   /** How far the lye water warms by itself, K. */
   readonly lyeRise: number;
@@ -19,6 +21,9 @@ export type TimelineFacts = {
   readonly peakCoreC: number;
   /** True when white pigment is in a loaf that runs hot. */
   readonly keepCool: boolean;
+  /** Potassium hydroxide's share of the saponification, 0 to 1. */
+  readonly kohShare: number;
+  readonly saltPercent: number;
 };
 
 /** How thick the batter should be when it is split, by what is done with it (common practice). */
@@ -38,6 +43,10 @@ const QUICK_WETTING_LEAD = 20;
 const BLENDING = 6;
 const PER_PORTION = 2;
 const UNMOULD_HOURS = 24;
+/** Minutes: a liquid is boiled and frozen the day before. */
+const DAY_BEFORE = 24 * 60;
+/** Warming that is felt as a hot moment, K; small bars lose their heat faster than they make it. */
+const FELT_WARMING = 3;
 /** Tap water, C, and the slowness with which a jug of 500 g of lye water comes down to the room, minutes to 1/e. */
 const TAP_C = 20;
 /** What a jug keeps of the heat of dissolving while it is stirred (common practice: 33 % lye reaches 90 C and more). */
@@ -68,10 +77,6 @@ export function lyeCoolingMinutes(
   const minutes =
     hottest <= goal ? 0 : slowness * Math.log((hottest - setting.roomC) / (goal - setting.roomC));
   return Math.max(SHORTEST_COOLING, Math.ceil(minutes / 5) * 5);
-}
-
-function at<Id extends PrepStepId>(minutesBeforePour: number, step: Id, values: PrepSteps[Id]): TimelineStep {
-  return { minutesBeforePour, step, values } as TimelineStep;
 }
 
 /**
@@ -128,8 +133,8 @@ function beforeBlending(
   blendAt: number,
 ): TimelineStep[] {
   const { heat } = request;
-  const lyeGrams = facts.lye.reduce((sum, { grams }) => sum + grams, 0);
-  const lyeAt = blendAt + lyeCoolingMinutes(lyeGrams + facts.waterGrams, facts.lyeRise, heat);
+  const { jug } = facts;
+  const lyeAt = blendAt + lyeCoolingMinutes(jug.lyeGrams + jug.waterInJugGrams, facts.lyeRise, heat);
   const colours = colourSteps(request, filled);
   const soaking = colours.filter(({ wet }) => wet === 'soak');
   const dippedGrams = filled.taken.dipped.reduce((sum, { grams }) => sum + grams, 0);
@@ -141,15 +146,13 @@ function beforeBlending(
   return [
     at(lyeAt + SOAK_BEFORE_LYE + GEAR_LEAD, 'gear-on', {}),
     ...soaking.map(({ values }) => at(soakAt, 'soak-colour', values)),
-    // Acid goes in while the water is still only water: stirred into lye it would boil up.
-    ...doing('eats-lye').map(({ id, grams }) => at(lyeAt, 'dissolve-acid', { additive: id, grams })),
-    at(lyeAt, 'mix-lye', {
-      lye: facts.lye.map(({ alkali, grams }) => ({ alkali, grams })),
-      waterGrams: facts.waterGrams,
-      holdBackGrams: filled.taken.holdBackGrams,
+    ...lyeSteps(facts, {
+      lyeAt,
+      dayBefore: lyeAt + DAY_BEFORE,
+      intoOilsAt: blendAt + 1,
       hottestC: hottestLye(facts.lyeRise),
+      acids: doing('eats-lye').filter(({ id }) => additiveById(id).liquid === undefined),
     }),
-    ...doing('replaces-water').map(({ id, grams }) => at(lyeAt, 'milk-lye', { additive: id, grams })),
     at(oilsAt, 'weigh-oils', { grams: facts.oilGrams }),
     at(oilsAt, 'melt-oils', { startC: heat.startC }),
     ...(dippedGrams > 0 ? [at(oilsAt - 5, 'dip-oil', { grams: dippedGrams })] : []),
@@ -157,7 +160,7 @@ function beforeBlending(
     ...colours
       .filter(({ wet }) => wet !== 'soak')
       .map(({ wet, values }) => at(quickAt, wet === 'froth' ? 'froth-colour' : 'stir-colour', values)),
-    at(blendAt + 10, 'line-mould', {}),
+    at(blendAt + 10, isPaste(facts.kohShare) ? 'ready-tub' : 'line-mould', {}),
     ...(heat.process === 'oven' ? [at(blendAt + 10, 'warm-oven', { ovenC: facts.ovenC })] : []),
     at(blendAt + 3, 'check-temperatures', { startC: heat.startC }),
   ];
@@ -165,8 +168,7 @@ function beforeBlending(
 
 function blending(request: PlanRequest, facts: TimelineFacts, blendAt: number): TimelineStep[] {
   const stirredIn = facts.additives.filter(
-    ({ id }) =>
-      !additiveById(id).effects.some(effect => effect === 'replaces-water' || effect === 'eats-lye'),
+    ({ id }) => !additiveById(id).effects.includes('eats-lye') && additiveById(id).liquid === undefined,
   );
   return [
     at(blendAt, 'lye-into-oils', { trace: TRACE_FOR[request.swirl] }),
@@ -222,7 +224,19 @@ function afterPour(request: PlanRequest, facts: TimelineFacts): TimelineStep[] {
   return [
     keep[request.heat.process],
     at(-10, 'clean-up', {}),
-    at(-60 * hours, 'watch-heat', { hours, peakC: facts.peakCoreC }),
-    at(-60 * UNMOULD_HOURS, 'unmould', { hours: UNMOULD_HOURS }),
+    facts.peakCoreC - request.heat.startC < FELT_WARMING
+      ? at(-15, 'stays-cool', { peakC: facts.peakCoreC })
+      : at(-60 * hours, 'watch-heat', { hours, peakC: facts.peakCoreC }),
+    outOfMould(facts),
   ];
+}
+
+/** A bar is cut when firm, one full of salt within hours, and a paste not at all. */
+function outOfMould({ kohShare, saltPercent: percent }: TimelineFacts): TimelineStep {
+  if (isPaste(kohShare)) return at(-60 * UNMOULD_HOURS, 'keep-paste', {});
+  if (isSaltBar(percent)) {
+    const [fromHours, toHours] = SALT_BAR_HOURS;
+    return at(-60 * fromHours, 'cut-salt-bar', { percent, fromHours, toHours });
+  }
+  return at(-60 * UNMOULD_HOURS, 'unmould', { hours: UNMOULD_HOURS });
 }

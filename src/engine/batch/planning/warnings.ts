@@ -1,35 +1,11 @@
 import { CITRIC_MONOHYDRATE_RATIO } from '../additives.ts';
+import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../jug-warnings.ts';
 import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
-import type { Oil } from '../oils/oil.ts';
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
 import type { Recipe } from '../recipe.ts';
-import type { AdditiveId, FragranceAsk, PlanRequest } from '../request.ts';
-
-/** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
-export interface PlanWarnings {
-  'superfat-high': { percent: number };
-  'superfat-may-go-negative': { lowest: number; oil: Oil['names']; low: number; high: number };
-  'lye-strong': { percent: number };
-  'lye-weak': { percent: number };
-  'lye-rounded-down': { grams: number; points: number };
-  'purity-assumed': { alkali: 'NaOH' | 'KOH'; percent: number };
-  'hold-back-short': { carrierWaterGrams: number; heldBackGrams: number };
-  'dip-lowers-pot': { percent: number };
-  'portion-superfat-high': { name: string; percent: number };
-  'portion-lye-weak': { name: string; percent: number };
-  'fragrance-browns': { level: 'slight' | 'tan' | 'brown' | 'dark'; percentOfOils: number };
-  'fragrance-limit': { percentOfOils: number };
-  'additive-heats': { additive: AdditiveId };
-  'additive-browns': { additive: AdditiveId };
-  'additive-drinks-water': { additive: AdditiveId };
-  'additive-hardens': { additive: AdditiveId };
-  'milk-keep-cold': { additive: AdditiveId };
-  'citric-eats-lye': { grams: number; lyeGrams: number; points: number };
-}
-export type PlanWarning = {
-  [Id in keyof PlanWarnings]: { readonly id: Id; readonly values: PlanWarnings[Id] };
-}[keyof PlanWarnings];
+import type { FragranceAsk, PlanRequest } from '../request.ts';
+import type { PlanWarning } from './plan-warning.ts';
 
 /** Percents at which a plan starts to warn (common practice). */
 const HIGH_SUPERFAT = 20;
@@ -57,6 +33,8 @@ export function planWarnings(
   return [
     ...aboutSuperfat(recipe, superfat),
     ...aboutLye(request, recipe),
+    ...aboutJug(recipe, filled),
+    ...aboutBlend(recipe, request.heat.startC),
     ...aboutPortions(recipe, filled),
     ...(request.fragrance === undefined ? [] : aboutFragrance(request.fragrance)),
     ...aboutAdditives(recipe),
@@ -133,29 +111,29 @@ function aboutFragrance({ percentOfOils, vanillinPercent }: FragranceAsk): PlanW
   return warnings;
 }
 
-/** What an additive's effect is warned of as; lye eaten has numbers of its own. */
+/** What an additive's effect is warned of as; lye eaten and water replaced have numbers of their own. */
 const EFFECT_WARNINGS = {
   heats: 'additive-heats',
   browns: 'additive-browns',
   'drinks-water': 'additive-drinks-water',
   hardens: 'additive-hardens',
-  'replaces-water': 'milk-keep-cold',
 } as const;
 
 function aboutAdditives(recipe: Recipe): PlanWarning[] {
   return recipe.additives.flatMap(({ additive, grams }) =>
-    additive.effects.map(
-      (effect): PlanWarning =>
-        effect === 'eats-lye'
-          ? citricWarning(grams, grams * additive.acid, recipe)
-          : { id: EFFECT_WARNINGS[effect], values: { additive: additive.id } },
-    ),
+    additive.effects.flatMap((effect): PlanWarning[] => {
+      if (effect === 'replaces-water') return [];
+      if (effect !== 'eats-lye') return [{ id: EFFECT_WARNINGS[effect], values: { additive: additive.id } }];
+      return additive.liquid === undefined
+        ? [citricWarning(grams, grams * additive.acid, recipe)]
+        : acidWarning(additive.id, grams, grams * additive.acid, recipe);
+    }),
   );
 }
 
 /** How much lye the acid eats, and what is left over if the jar holds the monohydrate instead. */
 function citricWarning(grams: number, moles: number, recipe: Recipe): PlanWarning {
-  const perMole = recipe.lyeGrams / (recipe.hydroxide + recipe.totals.acidMoles);
+  const perMole = gramsPerMole(recipe);
   const unused = moles * (1 - CITRIC_MONOHYDRATE_RATIO);
   const now = superfatPercent(recipe.hydroxide, recipe.demand.typical);
   const then = superfatPercent(recipe.hydroxide + unused, recipe.demand.typical);

@@ -5,7 +5,9 @@ import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { parseAdditives } from '../additives.ts';
 import { parseSize } from '../batch-size.ts';
-import { parseFragrance, parseLye } from '../lye/lye-choice.ts';
+import { parseFragrance } from '../fragrance.ts';
+import { parseLiquids } from '../liquid-list.ts';
+import { parseLye, speaksOfMasterbatch } from '../lye/lye-choice.ts';
 import { parseWater } from '../lye/water.ts';
 import { parseOils } from '../oils/oil-list.ts';
 import { parsePortions } from '../portions/portion-list.ts';
@@ -30,6 +32,8 @@ export type WrittenPlan = {
   readonly water?: string;
   readonly portions?: string;
   readonly additives?: string;
+  /** What stands in the place of water. */
+  readonly liquid?: string;
   readonly fragrance?: string;
   /** Grams that the scale steps in. */
   readonly scale?: number;
@@ -55,14 +59,16 @@ const USUAL = { superfat: 5, lye: 'NaOH', water: '33% lye', scale: 0.1, reserve:
  */
 export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us): ReadPlan {
   const oils = parseOils(written.oils);
+  const { lye, water } = lyeAndWater(written);
   return {
     oils,
     size: sizeOf(written.size, oils),
     superfatPercent: written.superfat ?? USUAL.superfat,
-    lye: withPurity(parseLye(written.lye ?? USUAL.lye), written.purity),
-    water: parseWater(written.water ?? USUAL.water),
+    lye: withPurity(parseLye(lye ?? USUAL.lye), written.purity),
+    water: parseWater(water ?? USUAL.water),
     portions: parsePortions(written.portions ?? '', measures),
     additives: parseAdditives(written.additives ?? ''),
+    liquids: parseLiquids(written.liquid ?? ''),
     fragrance: written.fragrance === undefined ? undefined : parseFragrance(written.fragrance),
     scaleStepGrams: written.scale ?? USUAL.scale,
     reservePercent: written.reserve ?? USUAL.reserve,
@@ -70,6 +76,16 @@ export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us)
     heat: heatOf(written),
     measures,
   };
+}
+
+/** `masterbatch 1:1` where the water stands is how the lye comes, not how much water the batch has. */
+function lyeAndWater({ lye, water }: WrittenPlan): Pick<WrittenPlan, 'lye' | 'water'> {
+  const pieces = (water ?? '').split(/[;,](?!\d)/u);
+  const solution = pieces.find(speaksOfMasterbatch);
+  if (solution === undefined)
+    return { ...(lye !== undefined && { lye }), ...(water !== undefined && { water }) };
+  const rest = pieces.filter(piece => piece !== solution && piece.trim() !== '').join(' ');
+  return { lye: lye === undefined ? solution : `${lye} ${solution}`, ...(rest !== '' && { water: rest }) };
 }
 
 function sizeOf(written: string | undefined, { totalGrams }: OilBlend): BatchSize {

@@ -92,7 +92,7 @@ function readColour(piece: string, measures: Measures | undefined): ColourAsk {
 
 const FULL: Strength = { by: 'name', name: 'full' };
 
-/** `gold mica pastel`, `gold mica at 1/4 tsp per cup`, `gold mica 25%`. */
+/** `gold mica pastel`, `gold mica at 1/4 tsp per cup`, `gold mica 0.5%` (of oils). */
 function nameAndStrength(text: string): { text: string; strength: Strength } {
   const measured =
     /^(\p{L}.*?)\s+(?:(?:at|@|a)\s+)?([\d.,][^\p{L}]*(?:%|tsp|teaspoon|cdta|cucharadita|tbsp).*)$/iu;

@@ -1,12 +1,12 @@
 import { CARRIER_DENSITY } from '../../dispersion/batter.ts';
-import { heldBackWater } from '../../dispersion/shift.ts';
 import type { Caution } from '../../dosing/cautions.ts';
 import type { Dose } from '../../dosing/request.ts';
 import { refuse } from '../../refusal.ts';
+import type { Jug } from '../jug.ts';
 import { hydroxideDemand, superfatPercent } from '../lye/lye.ts';
 import { oilById } from '../oils/find-oil.ts';
 import type { Oil, OilMass } from '../oils/oil.ts';
-import type { Recipe } from '../recipe.ts';
+import { jugOf, type Recipe } from '../recipe.ts';
 import type { FragranceAsk, PlannedColour, PlanRequest } from '../request.ts';
 import { type Draw, drawPortions } from './draw.ts';
 import { fromBlend, NOTHING_TAKEN, oilDensity, type Pot, potOf, potSuperfat, type Taken } from './pot.ts';
@@ -54,6 +54,8 @@ export type FilledPortion = {
 export type Filled = {
   readonly pot: Pot;
   readonly taken: Taken;
+  /** What is in the lye jug once `taken.holdBackGrams` stays out of it. */
+  readonly jug: Jug;
   /** Carrier oils that are not the recipe's own. */
   readonly addedOils: readonly OilMass[];
   /** Water the colours bring, of which `taken.holdBackGrams` could be kept from the lye water. */
@@ -87,11 +89,14 @@ export function fillPortions(recipe: Recipe, request: PlanRequest): Filled {
 }
 
 function takenFor(brought: readonly Brought[], recipe: Recipe): Taken {
-  const carrierWater = brought.reduce((sum, { water }) => sum + water, 0);
-  const allWater = recipe.waterGrams + recipe.totals.waterGrams;
-  const most = heldBackWater(recipe.lyeGrams, allWater, carrierWater);
-  return { dipped: brought.flatMap(one => one.dipped), holdBackGrams: Math.min(recipe.waterGrams, most) };
+  const { heldBackGrams } = jugFor(recipe, waterIn(brought));
+  return { dipped: brought.flatMap(one => one.dipped), holdBackGrams: heldBackGrams };
 }
+
+const waterIn = (brought: readonly Brought[]) => brought.reduce((sum, { water }) => sum + water, 0);
+
+const jugFor = (recipe: Recipe, colourWaterGrams: number): Jug =>
+  jugOf({ ...recipe, solutionPercent: recipe.jug.solution?.percent }, colourWaterGrams);
 
 function dipped(taken: Taken): number {
   return taken.dipped.reduce((sum, { grams }) => sum + grams, 0);
@@ -105,8 +110,9 @@ function pour(recipe: Recipe, request: PlanRequest, taken: Taken): Filled {
   return {
     pot,
     taken,
+    jug: jugFor(recipe, taken.holdBackGrams),
     addedOils: brought.flatMap(({ added }) => added),
-    carrierWaterGrams: brought.reduce((sum, { water }) => sum + water, 0),
+    carrierWaterGrams: waterIn(brought),
     portions: draws.map((draw, at) => fill(draw, brought[at]!, pot, request.fragrance)),
     reserveMillilitres: reserve,
   };

@@ -2,7 +2,7 @@ import type { Batter } from '../../dispersion/batter.ts';
 import { hydroxideDemand, superfatPercent } from '../lye/lye.ts';
 import { lyeSolutionDensity } from '../lye/lye-solution.ts';
 import type { Oil, OilMass } from '../oils/oil.ts';
-import type { Recipe } from '../recipe.ts';
+import { batchWaterGrams, type Recipe } from '../recipe.ts';
 
 /** How oils thin with warmth, g/ml per K (oil handbooks print 0.00065 to 0.00070; from memory). */
 const OIL_DENSITY_SLOPE = -0.00068;
@@ -47,7 +47,7 @@ export function fromBlend(recipe: Recipe, grams: number): readonly OilMass[] {
 export function potOf(recipe: Recipe, taken: Taken, celsius: number): Pot {
   const oils = lessDipped([...recipe.oils, ...recipe.totals.fats], taken.dipped);
   const oilGrams = oils.reduce((sum, { grams }) => sum + grams, 0);
-  const waterGrams = recipe.waterGrams + recipe.totals.waterGrams - taken.holdBackGrams;
+  const waterGrams = batchWaterGrams(recipe) - taken.holdBackGrams;
   const solution = recipe.lyeGrams + waterGrams;
   const potassium = recipe.lye.find(({ alkali }) => alkali === 'KOH')?.grams ?? 0;
   const density = lyeSolutionDensity(

@@ -54,6 +54,10 @@ export function barGrams(dose: BarDose, jar: SpoonedJar, measures: Measures): nu
       return (100 * dose.grams * (jar.pigmentFraction ?? 1)) / cup;
     case 'cup':
       return (100 * dose.tspPerCup * spoon) / cup;
+    case 'percent-of-oils': {
+      const batter = batterFromOils(POUND_G, TYPICAL_BATTER) * TYPICAL_BATTER.gramsPerMillilitre;
+      return (dose.percent * POUND_G * (jar.pigmentFraction ?? 1)) / batter;
+    }
     case 'pound-of-oils': {
       const batter = batterFromOils(POUND_G, TYPICAL_BATTER) * TYPICAL_BATTER.gramsPerMillilitre;
       return (100 * dose.tspPerPound * spoon) / batter;

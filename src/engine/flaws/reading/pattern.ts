@@ -9,8 +9,8 @@ export type FindingPatterns = { readonly [Id in FindingId]?: string };
 /** A term of a pattern: any of these concepts or plain words, wanted as there, as denied or as hoped for. */
 type Term = { readonly any: readonly string[]; readonly as: Standing };
 
-export type Pattern = {
-  readonly finding: FindingId;
+export type Pattern<Id extends string = FindingId> = {
+  readonly finding: Id;
   readonly against: boolean;
   readonly within: number;
   readonly terms: readonly Term[];
@@ -27,13 +27,16 @@ export const wordKey = (word: string): string => `'${stem(fold(word))}`;
 const HUE =
   'blue|purple|pink|red|green|teal|yellow|black|orange|peach|brown|colour|onecolour|colourant|carbon';
 
-const names = (term: string): string[] =>
+type IsConcept = (name: string) => boolean;
+
+const namesOf = (term: string, isKnown: IsConcept): string[] =>
   term
     .replace('@hue', HUE)
     .split('|')
-    .map(name => (isConcept(name) ? name : wordKey(name)));
+    .map(name => (isKnown(name) ? name : wordKey(name)));
 
-function compileOne(finding: FindingId, text: string): Pattern {
+function compileOne<Id extends string>(finding: Id, text: string, isKnown: IsConcept): Pattern<Id> {
+  const names = (term: string) => namesOf(term, isKnown);
   let within = WITHIN;
   let against = false;
   const terms: Term[] = [];
@@ -54,18 +57,24 @@ function compileOne(finding: FindingId, text: string): Pattern {
   return { finding, against, within, terms, shunned };
 }
 
-/** Compiles tables of patterns; done once. */
+/** Compiles tables of patterns over the lexicon of flaws; done once. */
 export function compile(...tables: readonly FindingPatterns[]): Pattern[] {
-  return tables.flatMap(table =>
-    (Object.entries(table) as [FindingId, string][]).flatMap(([finding, all]) =>
-      all.split(';').map(text => compileOne(finding, text)),
-    ),
+  return tables.flatMap(table => compileOver<FindingId>(table, isConcept));
+}
+
+/** Compiles a table of patterns over another lexicon, whose names `isKnown` tells from plain words. */
+export function compileOver<Id extends string>(
+  table: { readonly [One in Id]?: string },
+  isKnown: IsConcept,
+): Pattern<Id>[] {
+  return (Object.entries(table) as [Id, string][]).flatMap(([finding, all]) =>
+    all.split(';').map(text => compileOne(finding, text, isKnown)),
   );
 }
 
 /** Where a pattern holds in a text: the tokens it spans, and what it says of its finding. */
-export type Match = {
-  readonly finding: FindingId;
+export type Match<Id extends string = FindingId> = {
+  readonly finding: Id;
   readonly present: boolean;
   readonly guessed: boolean;
   readonly from: number;
@@ -117,7 +126,12 @@ function firstAt(all: readonly Place[], from: number): number {
   return low;
 }
 
-function matchAt(pattern: Pattern, anchor: Place, places: Places, reading: Reading): Match | undefined {
+function matchAt<Id extends string>(
+  pattern: Pattern<Id>,
+  anchor: Place,
+  places: Places,
+  reading: Reading,
+): Match<Id> | undefined {
   const taken: Place[] = [anchor];
   for (const term of pattern.terms.slice(1)) {
     const place = nearest(term.any, anchor, taken, pattern.within, places, reading.ruler);
@@ -140,7 +154,11 @@ function matchAt(pattern: Pattern, anchor: Place, places: Places, reading: Readi
 }
 
 /** Every place where a pattern holds. Work grows with the text's length: reach is bounded. */
-export function matches(patterns: readonly Pattern[], places: Places, reading: Reading): Match[] {
+export function matches<Id extends string = FindingId>(
+  patterns: readonly Pattern<Id>[],
+  places: Places,
+  reading: Reading,
+): Match<Id>[] {
   return patterns.flatMap(pattern =>
     pattern.terms[0]!.any.flatMap(name => places.get(name) ?? []).flatMap(
       anchor => matchAt(pattern, anchor, places, reading) ?? [],

@@ -1,4 +1,5 @@
-import type { Concept, Mention } from './concepts.ts';
+import type { Concept } from './concepts.ts';
+import type { Mentioned } from './lexicon-reader.ts';
 import type { Token } from './tokens.ts';
 
 /** How the member means a mention: as there, as not there, or as what was hoped for. */
@@ -48,7 +49,7 @@ function scopeEnd(tokens: readonly Token[], start: number, closes: ReadonlySet<n
   return tokens.length;
 }
 
-const DENIED_AFTER: ReadonlySet<Concept> = new Set([
+const DENIED_AFTER: ReadonlySet<string> = new Set<Concept>([
   'vanilla',
   'zap',
   'burn',
@@ -60,8 +61,11 @@ const DENIED_AFTER: ReadonlySet<Concept> = new Set([
   'film',
 ]);
 
-/** Works out what is affirmed, denied, wished for and guessed. One pass over tokens and mentions. */
-export function polarity(tokens: readonly Token[], mentions: readonly Mention[]): Reading {
+/**
+ * Works out what is affirmed, denied, wished for and guessed, by the mentions named as in `lexicon/grammar.ts`.
+ * One pass over tokens and mentions.
+ */
+export function polarity(tokens: readonly Token[], mentions: readonly Mentioned[]): Reading {
   const standing: Standing[] = tokens.map(() => 'yes');
   const guessed = tokens.map(() => false);
   const starts = (concept: Concept) => mentions.filter(mention => mention.concept === concept);

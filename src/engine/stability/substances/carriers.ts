@@ -63,7 +63,7 @@ export const carriers: readonly Substance[] = [
   ),
   additive(
     'surface-treatment',
-    'Triethoxycaprylylsilane; methicone; hydrogen dimethicone; isopropyl titanium triisostearate; lauroyl lysine; perfluorooctyl triethoxysilane; polyhydroxystearic acid; triethoxy caprylylsilane; sodium stearoyl glutamate; disodium stearoyl glutamate; trimethoxycaprylylsilane; lecithin; hydrogenated lecithin; lecitina; polysorbate 20; polysorbate 80; sorbitan oleate; sorbitan sesquioleate; sodium lauroyl lactylate; xanthan gum; goma xantana; cellulose gum; sodium dehydroacetate',
+    'Triethoxycaprylylsilane; methicone; hydrogen dimethicone; isopropyl titanium triisostearate; lauroyl lysine; perfluorooctyl triethoxysilane; polyhydroxystearic acid; triethoxy caprylylsilane; sodium stearoyl glutamate; disodium stearoyl glutamate; trimethoxycaprylylsilane; lecithin; hydrogenated lecithin; lecitina; polysorbate 20; polysorbate 80; sorbitan oleate; sorbitan sesquioleate; sodium lauroyl lactylate; xanthan gum; goma xantana; cellulose gum',
   ),
   additive(
     'stearic-acid',
@@ -75,12 +75,14 @@ export const carriers: readonly Substance[] = [
   ),
   additive(
     'starch',
-    'Starch; zea mays starch; corn starch; maltodextrin; dextrin; almidón; almidón de maíz; maltodextrina; aluminum starch octenylsuccinate; tapioca starch; oryza sativa starch; rice starch; sucrose; dextrose; lactose; sugar; azúcar',
+    'Starch; zea mays starch; corn starch; almidón; almidón de maíz; aluminum starch octenylsuccinate; tapioca starch; oryza sativa starch; rice starch; sucrose; dextrose; lactose; sugar; azúcar',
   ),
   additive(
     'filler',
-    'Nylon-12; nylon 12; boron nitride; polyethylene; sodium chloride; salt; sal; hydroxyapatite; calcium silicate; magnesium aluminum silicate; lithium magnesium sodium silicate; calcium phosphate; sodium aluminum silicate; silicone elastomer; microcrystalline cellulose; perlite; diatomaceous earth; magnesium oxide; magnesium hydroxide; sodium sulfate; sodium bicarbonate; urea; zinc carbonate; hydrotalcite; beeswax; cera alba; candelilla wax; copernicia cerifera cera; paraffin; ozokerite; microcrystalline wax; synthetic wax',
+    'Nylon-12; nylon 12; polyethylene; sodium chloride; salt; sal; hydroxyapatite; calcium silicate; magnesium aluminum silicate; lithium magnesium sodium silicate; calcium phosphate; sodium aluminum silicate; silicone elastomer; microcrystalline cellulose; perlite; diatomaceous earth; magnesium oxide; magnesium hydroxide; sodium sulfate; sodium bicarbonate; urea; zinc carbonate; hydrotalcite; beeswax; cera alba; candelilla wax; copernicia cerifera cera; paraffin; ozokerite; microcrystalline wax; synthetic wax',
   ),
+  additive('boron-nitride', 'Boron Nitride; nitruro de boro; nitrure de bore; Bornitrid'),
+  additive('maltodextrin', 'Maltodextrin; maltodextrina; dextrin; dextrina'),
   additive(
     'fragrance',
     'Fragrance; parfum; perfume; fragancia; aroma; Duftstoff; profumo; fragrância; flavor; limonene; linalool',

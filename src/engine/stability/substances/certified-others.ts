@@ -33,6 +33,14 @@ export const certifiedOthers: readonly CertifiedColour[] = [
     names: 'fluorescein; acid yellow 73; fluoresceína; solvent yellow 94',
   },
   {
+    key: 'ext-yellow-7',
+    ci: '10316',
+    us: '74.2707a',
+    alkali: migrates(),
+    confidence: 'low',
+    names: 'ext d&c yellow 7; ext d&c yellow no 7; naphthol yellow s; acid yellow 1; amarillo naftol s',
+  },
+  {
     key: 'yellow-8',
     ci: '45350',
     us: '74.2708',

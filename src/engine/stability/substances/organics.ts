@@ -160,7 +160,30 @@ export const organics: readonly Substance[] = [
     confidence: 'low',
     source: remembered('general inorganic chemistry'),
     names: named(
-      'Luminescent Zinc Sulfide; zinc sulfide; zinc sulphide; strontium aluminate; glow powder; sulfuro de zinc; aluminato de estroncio',
+      'Luminescent Zinc Sulfide; zinc sulfide; zinc sulphide; sulfuro de zinc; sulfuro de zinc luminiscente',
+    ),
+  },
+  {
+    id: 'pyrophyllite',
+    role: 'additive',
+    ci: [],
+    us: ['73.2400'],
+    alkali: { behaviour: 'stable' },
+    confidence: 'medium',
+    source: remembered('a clay mineral: no change in cold-process time'),
+    names: named('Pyrophyllite; pirofilita'),
+  },
+  {
+    id: 'strontium-aluminate',
+    role: 'pigment',
+    kind: 'neon',
+    ci: [],
+    us: 'none',
+    alkali: unknown,
+    confidence: 'low',
+    source: remembered('general inorganic chemistry: uncoated grades lose their glow in water'),
+    names: named(
+      'Strontium Aluminate; strontium aluminium oxide; glow powder; glow in the dark powder; aluminato de estroncio; polvo fosforescente; polvo que brilla en la oscuridad',
     ),
   },
 ];

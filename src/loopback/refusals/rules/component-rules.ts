@@ -2,22 +2,11 @@
 import type { Rule } from './row.ts';
 
 const length = 'BASE_TYPE_BAD_LENGTH';
-const choices = 'BASE_TYPE_CHOICES';
 const kind = 'UNION_TYPE_CHOICES';
 const needed = 'BASE_TYPE_REQUIRED';
 const invalid = 'COMPONENT_VALIDATION_FAILED';
 
 export const componentRules = {
-  'component-kind-unknown': {
-    what: 'a component type that does not exist',
-    code: kind,
-    where: 'Components > Component Types',
-  },
-  'component-misplaced': {
-    what: 'a component in a place that does not take its type',
-    code: kind,
-    where: 'Components > each component',
-  },
   'components-need-flag': {
     what: 'newer components without IS_COMPONENTS_V2',
     code: kind,
@@ -51,18 +40,11 @@ export const componentRules = {
     code: length,
     where: 'Components > Legacy Message Component Behavior',
   },
-  'row-buttons': {
-    what: 'buttons in an action row, from 1',
-    limit: 5,
-    code: length,
-    where: 'Components > Action Row',
-  },
   'row-select-alone': {
     what: 'a select beside anything else in a row',
     code: 'COMPONENT_LAYOUT_WIDTH_EXCEEDED',
     where: 'Components > Action Row',
   },
-  'button-style': { what: 'a button style outside 1-6', code: choices, where: 'Components > Button Styles' },
   'button-label': {
     what: 'characters of a button label',
     limit: 80,
@@ -75,7 +57,6 @@ export const componentRules = {
     code: invalid,
     where: 'Components > Button',
   },
-  'button-url': { what: 'characters of a link', limit: 512, code: length, where: 'Components > Button' },
   'select-options': {
     what: 'options of a string select, from 1',
     limit: 25,
@@ -110,17 +91,6 @@ export const componentRules = {
     code: length,
     where: 'Components > User Select',
   },
-  'section-texts': {
-    what: 'texts of a section, from 1',
-    limit: 3,
-    code: length,
-    where: 'Components > Section',
-  },
-  'section-accessory': {
-    what: 'a section without an accessory',
-    code: needed,
-    where: 'Components > Section',
-  },
   'text-empty': {
     what: 'a text display without text',
     limit: 4000,
@@ -132,12 +102,6 @@ export const componentRules = {
     limit: 4000,
     code: length,
     where: 'observed',
-  },
-  'gallery-items': {
-    what: 'items of a media gallery, from 1',
-    limit: 10,
-    code: length,
-    where: 'Components > Media Gallery',
   },
   'media-description': {
     what: 'characters of an alt text',
@@ -160,16 +124,4 @@ export const componentRules = {
     code: 'URL_TYPE_INVALID_SCHEME',
     where: 'Components > File',
   },
-  'separator-spacing': {
-    what: 'separator spacing other than 1 or 2',
-    code: choices,
-    where: 'Components > Separator',
-  },
-  'container-colour': {
-    what: 'an accent colour above 0xFFFFFF',
-    limit: 0xffffff,
-    code: 'NUMBER_TYPE_MAX',
-    where: 'Components > Container',
-  },
-  'container-empty': { what: 'a container without components', code: needed, where: 'observed' },
 } as const satisfies Record<string, Rule>;

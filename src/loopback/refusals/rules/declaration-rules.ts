@@ -12,18 +12,7 @@ export const declarationRules = {
     code: 'APPLICATION_COMMAND_INVALID_NAME',
     where: `${commandPage} > Naming`,
   },
-  'command-description': {
-    what: 'characters of a description, from 1',
-    limit: 100,
-    code: length,
-    where: commandPage,
-  },
   'menu-description': { what: 'a description or options on a menu entry', code: length, where: commandPage },
-  'command-kind': {
-    what: 'a command type other than 1, 2, 3',
-    code: choices,
-    where: `${commandPage} > Types`,
-  },
   'command-duplicate': {
     what: 'two commands of one type and name in one list',
     code: 'APPLICATION_COMMANDS_DUPLICATE_NAME',
@@ -54,11 +43,6 @@ export const declarationRules = {
     code: choices,
     where: 'Reference > Locales',
   },
-  'command-permissions': {
-    what: 'default_member_permissions that is not a bit set as text',
-    code: 'BASE_TYPE_INVALID',
-    where: commandPage,
-  },
   'command-unknown': {
     what: 'a command that is not there',
     status: 404,
@@ -78,17 +62,6 @@ export const declarationRules = {
     code: 'UNKNOWN',
     where: 'Topics > Opcodes and Status Codes',
   },
-  'option-kind': {
-    what: 'an option type outside 1-11',
-    code: choices,
-    where: `${commandPage} > Option Type`,
-  },
-  'option-count': {
-    what: 'options of a command, subcommand or group',
-    limit: 25,
-    code: length,
-    where: commandPage,
-  },
   'option-duplicate': {
     what: 'two options with one name',
     code: 'APPLICATION_COMMAND_OPTIONS_NAME_DUPLICATED',
@@ -103,12 +76,6 @@ export const declarationRules = {
     what: 'options beside subcommands, or groups nested in groups',
     code: 'APPLICATION_COMMAND_OPTIONS_TYPE_INVALID',
     where: `${commandPage} > Subcommands and Groups`,
-  },
-  'option-choices': {
-    what: 'choices of an option',
-    limit: 25,
-    code: length,
-    where: `${commandPage} > Option Structure`,
   },
   'option-choices-kind': {
     what: 'choices on a type that takes none, or together with autocomplete',

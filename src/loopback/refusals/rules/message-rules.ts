@@ -2,7 +2,6 @@
 import type { Rule } from './row.ts';
 
 const length = 'BASE_TYPE_BAD_LENGTH';
-const choices = 'BASE_TYPE_CHOICES';
 
 export const messageRules = {
   'message-empty': {
@@ -26,82 +25,6 @@ export const messageRules = {
     what: 'taking IS_COMPONENTS_V2 off a message',
     code: 'MESSAGE_CANNOT_REMOVE_COMPONENTS_V2_FLAG',
     where: 'Components > Component Reference',
-  },
-  'embed-count': {
-    what: 'embeds of a message',
-    limit: 10,
-    code: length,
-    where: 'Resources > Message > Create Message',
-  },
-  'embed-title': {
-    what: 'characters of an embed title',
-    limit: 256,
-    code: length,
-    where: 'Resources > Message > Embed Limits',
-  },
-  'embed-description': {
-    what: 'characters of an embed description',
-    limit: 4096,
-    code: length,
-    where: 'Resources > Message > Embed Limits',
-  },
-  'embed-fields': {
-    what: 'fields of an embed',
-    limit: 25,
-    code: length,
-    where: 'Resources > Message > Embed Limits',
-  },
-  'embed-field-name': {
-    what: 'characters of a field name, from 1',
-    limit: 256,
-    code: length,
-    where: 'Resources > Message > Embed Limits',
-  },
-  'embed-field-value': {
-    what: 'characters of a field value, from 1',
-    limit: 1024,
-    code: length,
-    where: 'Resources > Message > Embed Limits',
-  },
-  'embed-footer': {
-    what: 'characters of a footer',
-    limit: 2048,
-    code: length,
-    where: 'Resources > Message > Embed Limits',
-  },
-  'embed-author': {
-    what: 'characters of an author name',
-    limit: 256,
-    code: length,
-    where: 'Resources > Message > Embed Limits',
-  },
-  'embed-total': {
-    what: 'characters of all embeds',
-    limit: 6000,
-    code: 'MAX_EMBED_SIZE_EXCEEDED',
-    where: 'Resources > Message > Embed Limits',
-  },
-  'nonce-length': {
-    what: 'characters of a nonce',
-    limit: 25,
-    code: length,
-    where: 'Resources > Message > Create Message',
-  },
-  'mentions-shape': {
-    what: 'allowed_mentions of another shape',
-    code: 'MODEL_TYPE_CONVERT',
-    where: 'Resources > Message > Allowed Mentions',
-  },
-  'mentions-kind': {
-    what: 'a parse entry other than roles, users, everyone',
-    code: choices,
-    where: 'Resources > Message > Allowed Mention Types',
-  },
-  'mentions-count': {
-    what: 'ids in allowed users or roles',
-    limit: 100,
-    code: length,
-    where: 'Resources > Message > Allowed Mentions',
   },
   'mentions-exclusive': {
     what: 'parse and a list for one kind',
@@ -144,11 +67,6 @@ export const messageRules = {
     what: 'an answer to a message that is not there',
     code: 'REPLIES_UNKNOWN_MESSAGE',
     where: 'Resources > Message > Message Reference',
-  },
-  'body-shape': {
-    what: 'a field of another JSON type',
-    code: 'BASE_TYPE_INVALID',
-    where: 'Resources > Message > Create Message',
   },
   'body-json': {
     what: 'a body that is not JSON',

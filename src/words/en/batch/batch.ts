@@ -1,8 +1,9 @@
 import type { LyeCautionId } from '../../../engine/batch/lye/lye-cautions.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
-import type { PlanWarnings } from '../../../engine/batch/planning/warnings.ts';
+import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+import { jug } from '../liquids.ts';
 
 const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1, useGrouping: false });
 const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2, useGrouping: false });
@@ -11,18 +12,7 @@ const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one).format(grams
 const pc = (percent: number) => `${one.format(percent)} %`;
 const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
 
-const additives: Readonly<Record<AdditiveId, string>> = {
-  milk: 'milk',
-  'goat-milk': 'goat’s milk',
-  'coconut-milk': 'coconut milk',
-  honey: 'honey',
-  sugar: 'sugar',
-  salt: 'salt',
-  clay: 'clay',
-  'citric-acid': 'citric acid',
-  'sodium-lactate': 'sodium lactate',
-  oatmeal: 'oatmeal',
-};
+const { additives } = jug;
 const additive = (id: AdditiveId) => additives[id];
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -72,8 +62,7 @@ const warnings: WarningSentences = {
     `${capital(additive(id))} drinks water: wet it in one to three times its weight of water first.`,
   'additive-hardens': ({ additive: id }) =>
     `${capital(additive(id))} hardens the bar: cut it early, it can crumble later.`,
-  'milk-keep-cold': ({ additive: id }) =>
-    `Freeze the ${additive(id)} and add the lye slowly in the cold, or it scorches. It stands in for part of the water.`,
+  ...jug.warnings,
   'citric-eats-lye': ({ grams, lyeGrams, points }) =>
     `${g(grams)} of citric acid eats ${g(lyeGrams)} of lye; that much is added. This is for anhydrous acid: with the monohydrate, superfat is ${one.format(points)} points lower.`,
 };
@@ -111,16 +100,17 @@ export const batch = {
   warnings,
   lyeCautions,
   classSteps,
-  headline: (v: { lye: string; alkali: string; water: string; oils: string }) =>
-    `${v.lye} ${v.alkali} in ${v.water} water for ${v.oils} oils`,
+  headline: jug.headline,
+  jug,
   waterWays: (v: { strength: string; ratio: string; ofOils: string }) =>
     `The same water: ${v.strength} % lye = ${v.ratio}:1 water to lye = ${v.ofOils} % of oils.`,
-  kit: (v: { stations: number; people: string; lye: string; water: string }) =>
-    `${v.stations} stations (${v.people} people): ${v.lye} lye in ${v.water} water at each.`,
+  kit: (v: { stations: number; people: string; station: string }) =>
+    `${v.stations} stations (${v.people} people), at each: ${v.station}.`,
 };
 
 export const batchRefusals: Pick<
   RefusalSentences,
+  | keyof typeof jug.refusals
   | 'oil-unknown'
   | 'oils-empty'
   | 'oil-without-amount'
@@ -163,6 +153,7 @@ export const batchRefusals: Pick<
   | 'rescale-out-of-range'
   | 'class-out-of-range'
 > = {
+  ...jug.refusals,
   'oil-unknown': ({ text, nearest }) =>
     `I don’t know the oil “${text}”. Did you mean ${nearest.map(({ en }) => en).join(', ')}?`,
   'oils-empty': () => 'Please name your oils, such as “coconut 30%, olive 50%, palm 20%”.',
@@ -204,7 +195,7 @@ export const batchRefusals: Pick<
   'reserve-out-of-range': ({ percent, most }) =>
     `A reserve of ${pc(percent)} is outside 0 to ${most} % of the batter.`,
   'additive-unknown': ({ text, known }) =>
-    `I don’t know the additive “${text}”. I know ${known.map(additive).join(', ')}.`,
+    `I don’t know the additive “${text}”. I know ${known.slice(-7).map(additive).join(', ')}, and liquids such as milk, beer or tea.`,
   'additive-without-amount': ({ text }) =>
     `“${text}” needs an amount, such as “honey 10 g” or “salt 5%” of the oils.`,
   'additive-too-much': ({ text, most }) => `“${text}” is more than ${most} % of the oils.`,
@@ -212,14 +203,14 @@ export const batchRefusals: Pick<
     `Superfat ${pc(percent)} would leave free lye in the bar. Use 0 % or more; 5 % is usual.`,
   'superfat-absurd': ({ percent, most }) =>
     `Superfat ${pc(percent)} is no soap any more; ${most} % at most, 5 % is usual.`,
-  'purity-out-of-range': ({ percent }) =>
-    `A purity of ${pc(percent)} can’t be right: 50 to 100 %, see the label.`,
+  'purity-out-of-range': ({ percent, alkali, least }) =>
+    `${pc(percent)} is no purity of dry ${alkali} (${least} to 100 %, see the label). Lye dissolved at that strength? Write “${one.format(percent)}% lye solution”.`,
   'koh-share-out-of-range': ({ percent }) =>
     `KOH’s share is ${pc(percent)}; with both lyes it lies between 0 and 100 %.`,
   'lye-unreadable': ({ text }) => `Which lye is “${text}”? Write NaOH, KOH, or both (“NaOH 95% + KOH 5%”).`,
   'lye-shares-sum': ({ sum }) => `The two lyes’ shares add up to ${pc(sum)}; they should make 100 %.`,
   'percent-unreadable': ({ text }) =>
-    `I can’t read “${text}” as a fragrance. Write “3%” of the oils (15 % at most), with “vanillin 8%” if the label says.`,
+    `I can’t read “${text}” as a fragrance. Write “3%” of the oils (6 % at most), with “vanillin 8%” if the label says.`,
   'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
     `One step of your ${stepGrams} g scale moves superfat by ${one.format(points)} points in this batch. Use a finer scale, or at least ${leastOilGrams} g of oils.`,
   'lye-too-strong': ({ percent, most }) =>

@@ -36,7 +36,6 @@ export const plan = {
   water: 'Water in the lye jug',
   holdBack: (v: { all: string; held: string }) =>
     `${v.held} less than the ${v.all} of the recipe: the colours bring it.`,
-  milkWater: 'Milk and the like bring the rest of the water.',
   fragrance: 'Fragrance',
   fragranceNote: (v: { percent: number }) => `${one(v.percent)} % of the oils in the scented portions only.`,
   batter: 'Batter',
@@ -106,13 +105,14 @@ export const plan = {
     portions: 'Portions and colours',
     portionsHint: '2 cups ultramarine blue; 500 ml gold mica pastel in water; rest plain',
     lye: 'Lye',
-    lyeHint: 'NaOH, KOH 90%, or NaOH 95% + KOH 5%',
+    lyeHint: 'NaOH, KOH 90%, NaOH 95% + KOH 5%, or 50% lye solution',
+    liquid: 'Instead of water',
+    liquidHint: 'goat milk; half beer, half water; cream 100 g in the oils',
     fragrance: 'Fragrance',
     fragranceHint: '3%, vanillin 8%. Write “unscented” after portions that get none',
     additives: 'Additives',
     additivesHint: 'honey 10 g, salt 5%, clay 1 Tbsp, citric acid 5 g',
     swirl: 'How you pour',
-    reserve: 'Reserve, percent of the batter',
     process: 'The first day',
     material: 'Mould',
     start: 'Batter when poured',
@@ -130,6 +130,8 @@ export const plan = {
   },
   change: 'Change',
   tryAgain: 'Put it right',
+  showAll: 'Show everyone',
+  myShelf: 'My shelf for it',
   takeAll: (v: { colours: number }) =>
     v.colours === 1 ? 'Take the colour off my shelf' : `Take all ${v.colours} colours off my shelf`,
   takenAll: (v: { outcomes: readonly Outcome[] }) =>

@@ -44,12 +44,7 @@ const steps: StepSentences = {
   'gear-on': () => 'Goggles, gloves, long sleeves. Children and pets out.',
   'soak-colour': v =>
     `Soak ${spoons(v.spoons)} ${low(v.colour.en)} in ${liquid(v)}. Stir each time you pass.`,
-  'mix-lye': v =>
-    `Weigh ${v.lye.map(({ alkali, grams }) => `${weight(grams)} ${alkali}`).join(' and ')}; add slowly to ${weight(v.waterGrams)} cold water${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g held back for colours)` : ''}. It may reach ${t(v.hottestC)}. Let it cool.`,
-  'dissolve-acid': v =>
-    `Dissolve ${weight(v.grams)} ${additive(v.additive)} in the cold water, before any lye.`,
-  'milk-lye': v =>
-    `Use ${weight(v.grams)} ${additive(v.additive)}, frozen, with the lye water. Keep it cold.`,
+  ...batch.jug.steps,
   'weigh-oils': v => `Weigh the oils: ${weight(v.grams)} in all.`,
   'melt-oils': v => `Melt the hard oils, then bring all to about ${t(v.startC)}.`,
   'dip-oil': v => `Dip out ${weight(v.grams)} of oil for the colours, before any lye.`,

@@ -1,5 +1,6 @@
 import type { Phase } from '../../../engine/challenges/events.ts';
 import type { Method } from '../../../engine/challenges/voting/election.ts';
+import type { Lack } from '../../lack.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { challenges } from './challenges.ts';
 import type { ChallengeStepReason } from './reasons.ts';
@@ -8,6 +9,15 @@ const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : 
 const ordinal = (n: number) => {
   const ending = { one: 'st', two: 'nd', few: 'rd' } as Record<string, string>;
   return `${n}${ending[new Intl.PluralRules('en', { type: 'ordinal' }).select(n)] ?? 'th'}`;
+};
+
+const lacks: Readonly<Record<Lack, string>> = {
+  view: 'I may not see the channel (View Channel)',
+  post: 'I may not write there (Send Messages)',
+  'post-in-threads': 'I may not write in threads there (Send Messages in Threads)',
+  attach: 'I may not attach pictures there (Attach Files)',
+  unlocked: 'the thread is locked',
+  messages: 'it takes posts only, no messages',
 };
 
 type Entry = { number: number; title: string; challenge: string };
@@ -121,6 +131,29 @@ export const challengeSteps = {
   },
   settings: (v: { role: string | undefined; zone: string }) =>
     `Times are in ${v.zone}. Stewards: whoever manages this group${v.role === undefined ? '' : `, and the role ${v.role}`}.`,
+  settingsBeside: (v: { calls: string | undefined; threads: boolean; calendar: boolean }) =>
+    [
+      v.calls === undefined
+        ? 'Nobody is called when a challenge opens.'
+        : `The role ${v.calls} is called when a challenge opens.`,
+      v.threads ? 'Each challenge gets a thread where I may open one.' : 'Challenges get no threads.',
+      v.calendar
+        ? 'Deadlines stand in the events of this group where I may enter them.'
+        : 'Deadlines do not stand in the events of this group.',
+    ].join(' '),
+  entriesEnd: (v: { title: string }) => `“${v.title}”: entries end`,
+  votesEnd: (v: { title: string }) => `“${v.title}”: the vote ends`,
+  calendarSays: 'The last hour before the deadline. See /challenge show.',
+  openedInOther: (v: { id: string; channel: string }) =>
+    `I announce it in #${v.channel} and keep its time. Its number is ${v.id}.`,
+  openedUntold: (v: { id: string; lacks: readonly Lack[]; instead: readonly string[] }) =>
+    [
+      `I keep its time, yet I cannot announce it there: ${v.lacks.map(lack => lacks[lack]).join('; ')}.`,
+      v.instead.length > 0
+        ? `Change that, or cancel it and open it in ${v.instead.join(', ')}.`
+        : 'Change that, and the next news follows by itself.',
+      `Its number is ${v.id}.`,
+    ].join(' '),
 
   bars: (v: { bars: number }) => count(v.bars, 'bar', 'bars'),
   yours: (v: { bar: string }) => `${v.bar} (yours)`,

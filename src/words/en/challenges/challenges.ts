@@ -5,21 +5,28 @@ import type { Violation } from '../../../engine/challenges/rules.ts';
 import type { Constraint, Decides, EntryClass } from '../../../engine/challenges/terms.ts';
 import type { Method } from '../../../engine/challenges/voting/election.ts';
 import type { ReasonId } from '../../../engine/refusal.ts';
+import { instantMark, withoutMarks } from '../../marks.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import type { ChallengeStepReason } from './reasons.ts';
 
 /** An instant as the clocks of a zone show it, with the zone's own name. */
 const moment = (at: number, zone: string) =>
-  new Intl.DateTimeFormat('en-GB', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    hour: '2-digit',
-    minute: '2-digit',
-    timeZone: zone,
-    timeZoneName: 'short',
-  }).format(at);
+  instantMark(
+    at,
+    new Intl.DateTimeFormat('en-GB', {
+      weekday: 'short',
+      day: 'numeric',
+      month: 'short',
+      year: 'numeric',
+      hour: '2-digit',
+      minute: '2-digit',
+      timeZone: zone,
+      timeZoneName: 'short',
+    }).format(at),
+  );
+
+/** The same as the clocks of that zone show it, whoever reads it. */
+const wallTime = (at: number, zone: string) => withoutMarks(moment(at, zone));
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 
@@ -99,9 +106,9 @@ export const challenges = {
   /** A wall time that the clocks skip or show twice. */
   shifted: {
     skipped: (v: { minutes: number; at: number; zone: string }) =>
-      `The clocks skip that time; I moved it ${v.minutes} minutes on: ${moment(v.at, v.zone)}.`,
+      `The clocks skip that time; I moved it ${v.minutes} minutes on: ${wallTime(v.at, v.zone)}.`,
     twice: (v: { minutes: number; at: number; zone: string }) =>
-      `The clocks show that time twice; I took the first: ${moment(v.at, v.zone)}.`,
+      `The clocks show that time twice; I took the first: ${wallTime(v.at, v.zone)}.`,
   },
   /** How a shared place comes about, and how a tie is broken where a challenge asks for that. */
   sharedTies: 'Equal bars share a place.',

@@ -1,8 +1,9 @@
 import type { LyeCautionId } from '../../../engine/batch/lye/lye-cautions.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
-import type { PlanWarnings } from '../../../engine/batch/planning/warnings.ts';
+import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import type * as en from '../../en/batch/batch.ts';
+import { jug } from '../liquids.ts';
 
 const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
 const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2, useGrouping: false });
@@ -11,18 +12,7 @@ const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one).format(grams
 const pc = (percent: number) => `${one.format(percent)} %`;
 const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
 
-const additives: Readonly<Record<AdditiveId, string>> = {
-  milk: 'leche',
-  'goat-milk': 'leche de cabra',
-  'coconut-milk': 'leche de coco',
-  honey: 'miel',
-  sugar: 'azúcar',
-  salt: 'sal',
-  clay: 'arcilla',
-  'citric-acid': 'ácido cítrico',
-  'sodium-lactate': 'lactato de sodio',
-  oatmeal: 'avena',
-};
+const { additives } = jug;
 const additive = (id: AdditiveId) => additives[id];
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -74,8 +64,7 @@ const warnings: WarningSentences = {
     `${capital(additive(id))}: bebe agua. Mójala antes en una a tres veces su peso de agua.`,
   'additive-hardens': ({ additive: id }) =>
     `${capital(additive(id))}: endurece el jabón. Córtalo pronto; luego puede desmenuzarse.`,
-  'milk-keep-cold': ({ additive: id }) =>
-    `Congela la ${additive(id)} y añade el álcali despacio y en frío, o se quema. Sustituye parte del agua.`,
+  ...jug.warnings,
   'citric-eats-lye': ({ grams, lyeGrams, points }) =>
     `${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali; ya están sumados. Es para ácido anhidro: con el monohidrato, el sobreengrasado baja ${one.format(points)} puntos.`,
 };
@@ -117,14 +106,15 @@ export const batch: typeof en.batch = {
   warnings,
   lyeCautions,
   classSteps,
-  headline: v => `${v.lye} de ${v.alkali} en ${v.water} de agua para ${v.oils} de aceites`,
+  headline: jug.headline,
+  jug,
   waterWays: v =>
     `La misma agua: lejía al ${v.strength} % = ${v.ratio}:1 de agua a álcali = ${v.ofOils} % de los aceites.`,
-  kit: v =>
-    `${v.stations} mesas (${v.people} personas): ${v.lye} de álcali en ${v.water} de agua en cada una.`,
+  kit: v => `${v.stations} mesas (${v.people} personas), en cada una: ${v.station}.`,
 };
 
 export const batchRefusals: typeof en.batchRefusals = {
+  ...jug.refusals,
   'oil-unknown': ({ text, nearest }) =>
     `No conozco el aceite «${text}». ¿Quieres decir ${nearest.map(({ es }) => es).join(', ')}?`,
   'oils-empty': () => 'Dime tus aceites, por ejemplo «coco 30%, oliva 50%, palma 20%».',
@@ -166,7 +156,7 @@ export const batchRefusals: typeof en.batchRefusals = {
   'reserve-out-of-range': ({ percent, most }) =>
     `Una reserva de ${pc(percent)} está fuera de 0 a ${most} % de la masa.`,
   'additive-unknown': ({ text, known }) =>
-    `No conozco el aditivo «${text}». Conozco ${known.map(additive).join(', ')}.`,
+    `No conozco el aditivo «${text}». Conozco ${known.slice(-7).map(additive).join(', ')}, y líquidos como leche, cerveza o té.`,
   'additive-without-amount': ({ text }) =>
     `A «${text}» le falta una cantidad, como «miel 10 g» o «sal 5%» de los aceites.`,
   'additive-too-much': ({ text, most }) => `«${text}» es más del ${most} % de los aceites.`,
@@ -174,15 +164,15 @@ export const batchRefusals: typeof en.batchRefusals = {
     `Un sobreengrasado de ${pc(percent)} dejaría sosa libre en el jabón. Usa 0 % o más; lo normal es 5 %.`,
   'superfat-absurd': ({ percent, most }) =>
     `Con ${pc(percent)} de sobreengrasado ya no es jabón; como mucho ${most} %, lo normal es 5 %.`,
-  'purity-out-of-range': ({ percent }) =>
-    `Una pureza de ${pc(percent)} no puede ser: de 50 a 100 %, mira la etiqueta.`,
+  'purity-out-of-range': ({ percent, alkali, least }) =>
+    `${pc(percent)} no es la pureza de un ${alkali} seco (${least} a 100 %, mira la etiqueta). ¿Es lejía ya disuelta? Escribe «solución al ${one.format(percent)}%».`,
   'koh-share-out-of-range': ({ percent }) =>
     `La parte de KOH es ${pc(percent)}; con los dos álcalis va entre 0 y 100 %.`,
   'lye-unreadable': ({ text }) =>
     `¿Qué álcali es «${text}»? Escribe NaOH, KOH o ambos («NaOH 95% + KOH 5%»).`,
   'lye-shares-sum': ({ sum }) => `Las partes de los dos álcalis suman ${pc(sum)}; deberían sumar 100 %.`,
   'percent-unreadable': ({ text }) =>
-    `No entiendo «${text}» como aroma. Escribe «3%» de los aceites (como mucho 15 %), y «vainillina 8%» si lo dice la etiqueta.`,
+    `No entiendo «${text}» como aroma. Escribe «3%» de los aceites (como mucho 6 %), y «vainillina 8%» si lo dice la etiqueta.`,
   'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
     `Un paso de tu báscula de ${one.format(stepGrams)} g mueve el sobreengrasado ${one.format(points)} puntos en este lote. Usa una báscula más fina o al menos ${leastOilGrams} g de aceites.`,
   'lye-too-strong': ({ percent, most }) =>

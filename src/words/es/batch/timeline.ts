@@ -45,12 +45,7 @@ const steps: StepSentences = {
   'gear-on': () => 'Gafas, guantes y manga larga. Niños y animales, fuera.',
   'soak-colour': v =>
     `Remoja ${spoons(v.spoons)} de ${low(v.colour.es)} en ${liquid(v)}. Remueve cada vez que pases.`,
-  'mix-lye': v =>
-    `Pesa ${v.lye.map(({ alkali, grams }) => `${weight(grams)} de ${alkali}`).join(' y ')}; échalo despacio en ${weight(v.waterGrams)} de agua fría${v.holdBackGrams > 0.05 ? ` (${one.format(v.holdBackGrams)} g reservados para los colores)` : ''}. Puede llegar a ${t(v.hottestC)}. Déjalo enfriar.`,
-  'dissolve-acid': v =>
-    `Disuelve ${weight(v.grams)} de ${additive(v.additive)} en el agua fría, antes de la sosa.`,
-  'milk-lye': v =>
-    `Usa ${weight(v.grams)} de ${additive(v.additive)}, congelada, con el agua de la sosa. Mantenlo frío.`,
+  ...batch.jug.steps,
   'weigh-oils': v => `Pesa los aceites: ${weight(v.grams)} en total.`,
   'melt-oils': v => `Funde las grasas duras y lleva todo a unos ${t(v.startC)}.`,
   'dip-oil': v => `Aparta ${weight(v.grams)} de aceite para los colores, antes de la sosa.`,

@@ -1,7 +1,17 @@
 import type * as en from '../../en/challenges/challenge-steps.ts';
+import type { Lack } from '../../lack.ts';
 import { challenges } from './challenges.ts';
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
+
+const lacks: Readonly<Record<Lack, string>> = {
+  view: 'no puedo ver el canal (Ver canal)',
+  post: 'no puedo escribir en él (Enviar mensajes)',
+  'post-in-threads': 'no puedo escribir en sus hilos (Enviar mensajes en hilos)',
+  attach: 'no puedo adjuntar imágenes (Adjuntar archivos)',
+  unlocked: 'el hilo está bloqueado',
+  messages: 'solo admite publicaciones, no mensajes',
+};
 
 export const challengeSteps: typeof en.challengeSteps = {
   barNamed: v => `${v.name} (barra ${v.number})`,
@@ -106,6 +116,28 @@ export const challengeSteps: typeof en.challengeSteps = {
   },
   settings: v =>
     `Las horas son de ${v.zone}. Responsables: quien administra este grupo${v.role === undefined ? '' : ` y el rol ${v.role}`}.`,
+  settingsBeside: v =>
+    [
+      v.calls === undefined
+        ? 'Al abrir un reto no se avisa a nadie.'
+        : `Al abrir un reto se avisa al rol ${v.calls}.`,
+      v.threads ? 'Cada reto tiene su hilo donde puedo abrirlo.' : 'Los retos no tienen hilo.',
+      v.calendar
+        ? 'Los plazos están en los eventos del grupo donde puedo ponerlos.'
+        : 'Los plazos no están en los eventos del grupo.',
+    ].join(' '),
+  entriesEnd: v => `«${v.title}»: acaban las inscripciones`,
+  votesEnd: v => `«${v.title}»: acaba la votación`,
+  calendarSays: 'La última hora antes del plazo. Mira /challenge show.',
+  openedInOther: v => `Lo anuncio en #${v.channel} y llevo sus plazos. Su número es ${v.id}.`,
+  openedUntold: v =>
+    [
+      `Llevo sus plazos, pero no puedo anunciarlo allí: ${v.lacks.map(lack => lacks[lack]).join('; ')}.`,
+      v.instead.length > 0
+        ? `Cámbialo, o cancélalo y ábrelo en ${v.instead.join(', ')}.`
+        : 'Cámbialo y el próximo aviso llegará solo.',
+      `Su número es ${v.id}.`,
+    ].join(' '),
 
   bars: v => count(v.bars, 'barra', 'barras'),
   yours: v => `${v.bar} (tuya)`,

@@ -1,16 +1,23 @@
 import type * as en from '../../en/challenges/challenges.ts';
+import { instantMark, withoutMarks } from '../../marks.ts';
 
 const moment = (at: number, zone: string) =>
-  new Intl.DateTimeFormat('es', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    hour: '2-digit',
-    minute: '2-digit',
-    timeZone: zone,
-    timeZoneName: 'short',
-  }).format(at);
+  instantMark(
+    at,
+    new Intl.DateTimeFormat('es', {
+      weekday: 'short',
+      day: 'numeric',
+      month: 'short',
+      year: 'numeric',
+      hour: '2-digit',
+      minute: '2-digit',
+      timeZone: zone,
+      timeZoneName: 'short',
+    }).format(at),
+  );
+
+/** The same as the clocks of that zone show it, whoever reads it. */
+const wallTime = (at: number, zone: string) => withoutMarks(moment(at, zone));
 
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 
@@ -68,8 +75,8 @@ export const challenges: typeof en.challenges = {
       'Sin nota: no se pudo medir ningún color de la barra. Repite la foto con luz de día y sin flash.',
   },
   shifted: {
-    skipped: v => `El reloj se salta esa hora; la moví ${v.minutes} minutos: ${moment(v.at, v.zone)}.`,
-    twice: v => `El reloj da esa hora dos veces; tomé la primera: ${moment(v.at, v.zone)}.`,
+    skipped: v => `El reloj se salta esa hora; la moví ${v.minutes} minutos: ${wallTime(v.at, v.zone)}.`,
+    twice: v => `El reloj da esa hora dos veces; tomé la primera: ${wallTime(v.at, v.zone)}.`,
   },
   sharedTies: 'Las barras iguales comparten puesto.',
   brokenTies: v =>

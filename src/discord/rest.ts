@@ -1,0 +1,37 @@
+import { type Client, REST, RESTEvents } from 'discord.js';
+
+/** How often the platform said "too many requests" (429) since the start. */
+export class Tally {
+  tooMany = 0;
+  readonly #onTooMany: () => void;
+
+  /** `onTooMany` hears of each. */
+  constructor(onTooMany: () => void = () => undefined) {
+    this.#onTooMany = onTooMany;
+  }
+
+  /** Counts what one of the two lines to the platform hears. */
+  listen(rest: REST): void {
+    rest.on(RESTEvents.Response, (_, { status }) => {
+      if (status !== 429) return;
+      this.tooMany += 1;
+      this.#onTooMany();
+    });
+  }
+}
+
+/** Half of the 50 a second that the platform allows: its seconds and ours do not begin together. */
+const POSTS_PER_SECOND = 25;
+/** Long enough for a picture over a slow line, short enough that a hung request does not pile up more. */
+export const REST_TIMEOUT_MS = 5_000;
+
+/**
+ * A line of its own for what no interaction asked for. The client's own line is freed of the library's global
+ * limit, as the platform frees answers to interactions of its global limit; posts and edits in channels are not.
+ */
+export function postingRest(client: Client, tally?: Tally): REST {
+  const { api } = client.rest.options;
+  const rest = new REST({ api, globalRequestsPerSecond: POSTS_PER_SECOND, timeout: REST_TIMEOUT_MS });
+  tally?.listen(rest);
+  return rest.setToken(client.token ?? '');
+}

@@ -1,0 +1,44 @@
+import type { Oil } from '../oils/oil.ts';
+import type { AdditiveId } from '../request.ts';
+
+/** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
+export interface PlanWarnings {
+  'superfat-high': { percent: number };
+  'superfat-may-go-negative': { lowest: number; oil: Oil['names']; low: number; high: number };
+  'lye-strong': { percent: number };
+  'lye-weak': { percent: number };
+  'lye-rounded-down': { grams: number; points: number };
+  'purity-assumed': { alkali: 'NaOH' | 'KOH'; percent: number };
+  'hold-back-short': { carrierWaterGrams: number; heldBackGrams: number };
+  'dip-lowers-pot': { percent: number };
+  'portion-superfat-high': { name: string; percent: number };
+  'portion-lye-weak': { name: string; percent: number };
+  'fragrance-browns': { level: 'slight' | 'tan' | 'brown' | 'dark'; percentOfOils: number };
+  'fragrance-limit': { percentOfOils: number };
+  'additive-heats': { additive: AdditiveId };
+  'additive-browns': { additive: AdditiveId };
+  'additive-drinks-water': { additive: AdditiveId };
+  'additive-hardens': { additive: AdditiveId };
+  'milk-keep-cold': { additive: AdditiveId };
+  'liquid-goes-into-oils': { additive: AdditiveId; grams: number };
+  'boil-off-alcohol': { additive: AdditiveId; percent: number };
+  /** What the liquid's acid uses up; it is added already. */
+  'liquid-eats-lye': { additive: AdditiveId; grams: number; lyeGrams: number };
+  /** How many points of superfat the fat of a liquid is. */
+  'liquid-fat': { additive: AdditiveId; points: number };
+  'lye-kept-dissolved': { percent: number };
+  /** In the jug alone, while liquids or colours bring the rest of the water elsewhere. */
+  'jug-strong': { percent: number };
+  /** More water than asked, since lye needs its own weight. */
+  'water-over-asked': { grams: number };
+  'melts-above-pour': { oil: Oil['names']; percent: number; meltsC: number; startC: number };
+  'acid-thickens-at-once': { oil: Oil['names']; percent: number };
+  'wax-stays': { oil: Oil['names']; percent: number };
+  'koh-paste': { percent: number };
+  'koh-soft': { percent: number };
+  'salt-bar': { percent: number; toHours: number };
+  'citric-eats-lye': { grams: number; lyeGrams: number; points: number };
+}
+export type PlanWarning = {
+  [Id in keyof PlanWarnings]: { readonly id: Id; readonly values: PlanWarnings[Id] };
+}[keyof PlanWarnings];

@@ -1,0 +1,114 @@
+import { foldedWords } from '../../colourants/fold.ts';
+import { refuse } from '../../refusal.ts';
+import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    /** `hue` is true where the name is also given to a mere hue. */
+    'colour-barred': { readonly text: string; readonly reason: BarredReason; readonly hue: boolean };
+  }
+}
+
+/** A barred colour that a text names. */
+export type Barred = { readonly reason: BarredReason; readonly hue: boolean; readonly colour: BarredColour };
+
+/** Longer texts are lists and no names. */
+const LONGEST_NAME = 4_000;
+
+/** With one of these beside it a barred name is only a hue, or is said not to be in it. */
+const HUE_WORDS = new Set(
+  'mica hue shade tone like look style match matching imitation replacement substitute alternative free tono color imitacion estilo libre sin non not neon ultramarine fragrance'.split(
+    ' ',
+  ),
+);
+/** Names that hold a word of the table and are something else. */
+const OTHERWISE =
+  /\b(?:oxido de cromo|chrom(?:e|ium) (?:oxide|hydroxide)|hidroxido de cromo|lead free|plomo libre|cobalt(?:o)? (?:aluminium|aluminum) oxide|mint chalk|bath paint|white ink cap|vegetable carbon|pyrophosphate|acrylic copolymer|verde esmeralda oxido|oxido verde esmeralda)\b/u;
+
+type Row = { readonly words: readonly string[]; readonly hue: boolean; readonly colour: BarredColour };
+
+const rowsOf = (colour: BarredColour): readonly Row[] => {
+  const rows = (names: string, hue: boolean) =>
+    names.split('; ').map(name => ({ words: foldedWords(name), hue, colour }));
+  return [...rows(colour.names, false), ...(colour.hues === undefined ? [] : rows(colour.hues, true))];
+};
+
+const ROWS: readonly Row[] = BARRED.flatMap(rowsOf);
+/** Rows by their first word: a look-up costs no more for a longer table. Longer names first. */
+const BY_FIRST: ReadonlyMap<string, readonly Row[]> = new Map(
+  [...Map.groupBy(ROWS, ({ words }) => words[0] ?? '')].map(([first, rows]) => [
+    first,
+    rows.toSorted((a, b) => b.words.length - a.words.length),
+  ]),
+);
+const BY_NUMBER: ReadonlyMap<string, BarredColour> = new Map(
+  BARRED.flatMap(colour => (colour.ci ?? []).map(number => [number, colour] as const)),
+);
+
+function namedIn(words: readonly string[]): Row | undefined {
+  let hue: Row | undefined;
+  for (let at = 0; at < words.length; at += 1)
+    for (const row of BY_FIRST.get(words[at] ?? '') ?? []) {
+      if (!row.words.every((word, index) => words[at + index] === word)) continue;
+      if (!row.hue) {
+        // "Cobalt blue" is the hue although "cobalt" alone is the metal.
+        const longer = (BY_FIRST.get(words[at] ?? '') ?? []).find(
+          other =>
+            other.hue &&
+            other.words.length > row.words.length &&
+            other.words.every((word, index) => words[at + index] === word),
+        );
+        if (!longer) return row;
+        hue ??= longer;
+      } else hue ??= row;
+    }
+  return hue;
+}
+
+function barredPart(part: string): Barred | undefined {
+  for (const [, number = ''] of part.matchAll(/(?<!\d)(\d{5}(?::\d)?)(?!\d)/g)) {
+    const colour = BY_NUMBER.get(number);
+    if (colour) return { reason: colour.reason, hue: false, colour };
+  }
+  const words = foldedWords(part.replaceAll(/['’]/g, '')).flatMap(word => word.split(':'));
+  if (OTHERWISE.test(words.join(' '))) return undefined;
+  if (words.some(word => HUE_WORDS.has(word))) return undefined;
+  const row = namedIn(words);
+  return row && { reason: row.colour.reason, hue: row.hue, colour: row.colour };
+}
+
+/**
+ * The poisonous, prohibited or misplaced colour that a name or an ingredient list holds, or undefined. Names are looked
+ * for part by part (commas, signs, line breaks), in both languages; with "mica", "tone", "-free" and the like in the same
+ * part they are hues and pass.
+ */
+export function barredIn(text: string): Barred | undefined {
+  const parts = text.slice(0, LONGEST_NAME).split(/[,;+/()\n]/);
+  const all = parts.map(barredPart).filter(found => found !== undefined);
+  return all.find(({ hue }) => !hue) ?? all[0];
+}
+
+/** Reasons that stand whatever else a label lists beside it. */
+const POISONS: ReadonlySet<BarredReason> = new Set([
+  'cadmium',
+  'lead',
+  'mercury',
+  'arsenic',
+  'antimony',
+  'chromate',
+  'nickel',
+  'radioactive',
+]);
+
+/** Throws `colour-barred` where a colourant's name asks for one that must stay out of soap. */
+export function refuseBarred(text: string): void {
+  const found = barredIn(text);
+  if (found) refuse('colour-barred', { text: text.slice(0, 80), reason: found.reason, hue: found.hue });
+}
+
+/** Throws `colour-barred` where an ingredient list holds a poison; a dye inside a resin is for the law to judge. */
+export function refusePoisonIn(list: string): void {
+  const found = barredIn(list);
+  if (found && !found.hue && POISONS.has(found.reason))
+    refuse('colour-barred', { text: list.slice(0, 80), reason: found.reason, hue: false });
+}

@@ -1,0 +1,39 @@
+import type { EmergencyId } from './emergencies/emergency.ts';
+import { EMERGENCY_IDS } from './emergencies/emergency.ts';
+
+/** What kind of words an entry takes, as far as harm is concerned. */
+export type EntryKind =
+  /** Any words of a member: everything that is typed at all. */
+  | 'words'
+  /** The name of a colourant, or a list of them. */
+  | 'colourant'
+  /** How deep a colour is wanted. */
+  | 'strength';
+
+/** What must happen where a hazard comes through an entry. */
+export type Hazard = {
+  readonly id: EmergencyId | 'poisonous-colour' | 'metal-powder' | 'share-over-the-law' | 'strength-misread';
+  /** First aid as the answer; a refusal of one of these ids; or an answer whose numbers keep under the limit. */
+  readonly must:
+    | { readonly say: 'first-aid' }
+    | { readonly refuse: readonly string[] }
+    | { readonly hold: 'dose-under-law' | 'percent-of-oils' };
+  readonly entries: readonly EntryKind[];
+};
+
+/**
+ * What can hurt somebody through the words they give us, what must be said or refused, and where it can come in. A test
+ * walks hazard x entry x language over everything that the commands declare: an entry that is not in the table, or a
+ * hazard that an entry lets through, is a red test.
+ */
+export const HAZARDS: readonly Hazard[] = [
+  ...EMERGENCY_IDS.map((id): Hazard => ({ id, must: { say: 'first-aid' }, entries: ['words'] })),
+  { id: 'poisonous-colour', must: { refuse: ['colour-barred'] }, entries: ['colourant'] },
+  {
+    id: 'metal-powder',
+    must: { refuse: ['metal-never-in-lye', 'metal-or-mica', 'glitter-read-label'] },
+    entries: ['colourant'],
+  },
+  { id: 'share-over-the-law', must: { hold: 'dose-under-law' }, entries: ['colourant'] },
+  { id: 'strength-misread', must: { hold: 'percent-of-oils' }, entries: ['strength'] },
+];

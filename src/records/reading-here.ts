@@ -1,0 +1,127 @@
+import { statSync } from 'node:fs';
+import { DatabaseSync, type StatementSync } from 'node:sqlite';
+import type { CommitResult, Entry, Store, Write } from './store.ts';
+
+/** Where the adapters keep their records, unless told otherwise. */
+const NAMESPACE = 'tintmoot';
+/** How often is looked whether the file is still the one that was opened, ms. */
+const LOOK_EVERY_MS = 1_000;
+/** More than this is left to the store's own thread: reading it would hold up everybody's answers. */
+const MOST_HERE = 5_000;
+
+/**
+ * A store in an SQLite file whose reads are made on this thread, beside the thread that writes: a read takes some
+ * microseconds, a message to another thread and back ten times that. A reader of a write-ahead log waits for no
+ * writer and sees every commit that has been acknowledged (sqlite.org/wal.html). Whatever does not go smoothly here
+ * is asked again of the store itself, which knows how to say what is wrong.
+ */
+export class ReadingHere implements Store {
+  readonly #inner: Store;
+  readonly #path: string;
+  readonly #db: DatabaseSync;
+  readonly #select: StatementSync;
+  readonly #range: StatementSync;
+  readonly #begin: StatementSync;
+  readonly #end: StatementSync;
+  readonly #file: string;
+  #lookedAt = Number.NEGATIVE_INFINITY;
+  #sound = true;
+
+  private constructor(inner: Store, path: string, db: DatabaseSync) {
+    this.#inner = inner;
+    this.#path = path;
+    this.#db = db;
+    this.#file = identityOf(path);
+    this.#begin = db.prepare('BEGIN');
+    this.#end = db.prepare('COMMIT');
+    this.#select = db.prepare('SELECT text FROM records WHERE ns = ? AND key = ?');
+    this.#range = db.prepare(
+      'SELECT key, text FROM records WHERE ns = ? AND key >= ? AND key < ? ORDER BY key LIMIT ?',
+    );
+    this.#select.setReturnArrays(true);
+    this.#range.setReturnArrays(true);
+  }
+
+  /** The store with its reads made here; the store as it is where the file cannot be read from here. */
+  static of(inner: Store, path: string): Store {
+    if (path === ':memory:') return inner;
+    let db: DatabaseSync | undefined;
+    try {
+      // No patience: whoever waits for a lock waits in the other thread.
+      db = new DatabaseSync(path, { readOnly: true, timeout: 0 });
+      return new ReadingHere(inner, path, db);
+    } catch {
+      db?.close();
+      return inner;
+    }
+  }
+
+  async get(keys: readonly string[]): Promise<readonly unknown[]> {
+    if (!this.#ready()) return await this.#inner.get(keys);
+    try {
+      this.#look();
+      return keys.map(key => {
+        const row = this.#select.get(NAMESPACE, key) as unknown as readonly [string] | undefined;
+        return row && valueIn(row[0]);
+      });
+    } catch {
+      return await this.#inner.get(keys);
+    }
+  }
+
+  async range(from: string, to: string, limit: number): Promise<readonly Entry[]> {
+    if (!this.#ready() || !(limit >= 1 && limit <= MOST_HERE))
+      return await this.#inner.range(from, to, limit);
+    try {
+      this.#look();
+      const rows = this.#range.all(NAMESPACE, from, to, limit) as unknown as readonly [string, string][];
+      return rows.map(([key, text]) => ({ key, value: valueIn(text) }));
+    } catch {
+      return await this.#inner.range(from, to, limit);
+    }
+  }
+
+  commit(writes: readonly Write[]): Promise<CommitResult> {
+    return this.#inner.commit(writes);
+  }
+
+  async close(): Promise<void> {
+    this.#sound = false;
+    if (this.#db.isOpen) this.#db.close();
+    await this.#inner.close();
+  }
+
+  /**
+   * What is read in one turn of the event loop is read from one moment of the records: the locks of a transaction
+   * cost more than its reads. A commit is acknowledged by a message, so in a later turn than any look that missed it.
+   */
+  #look(): void {
+    if (this.#db.isTransaction) return;
+    this.#begin.run();
+    setImmediate(() => {
+      if (this.#db.isOpen && this.#db.isTransaction) this.#end.run();
+    });
+  }
+
+  /** False once the file under the path is another one, or none: what is still open is then nobody's records. */
+  #ready(): boolean {
+    const now = performance.now();
+    if (!this.#sound || now - this.#lookedAt < LOOK_EVERY_MS) return this.#sound;
+    this.#lookedAt = now;
+    this.#sound = identityOf(this.#path) === this.#file;
+    if (!this.#sound) this.#db.close();
+    return this.#sound;
+  }
+}
+
+function identityOf(path: string): string {
+  const found = statSync(path, { throwIfNoEntry: false });
+  return found ? `${found.dev}/${found.ino}` : '';
+}
+
+/** What the store's envelope holds; throws on anything that is no envelope. */
+function valueIn(text: string): unknown {
+  const data: unknown = JSON.parse(text);
+  if (typeof data !== 'object' || data === null || !('value' in data)) throw new SyntaxError('no record');
+  return data.value;
+}

@@ -1,0 +1,44 @@
+import type { BarredReason } from '../../engine/hazards/index.ts';
+import type { RefusalSentences } from '../sentence.ts';
+
+/** Why a colour stays out of soap, and what to take instead. */
+const barred: Readonly<Record<BarredReason, string>> = {
+  cadmium:
+    'Cadmium pigments are poisonous and banned in cosmetics. For that yellow, orange or red take iron oxides, a mica, or Red 30 lake',
+  lead: 'Lead pigments (lead white, red lead, chrome yellow) are poisonous and banned in cosmetics. Take titanium dioxide for white, yellow iron oxide for yellow',
+  mercury:
+    'Vermilion and cinnabar are mercury sulfide: poisonous and banned in cosmetics. For that red take Red 30 lake',
+  arsenic:
+    'This is a pigment of arsenic: poisonous and banned in cosmetics. For green take chromium oxide green; for yellow, yellow iron oxide',
+  antimony:
+    'Antimony pigments (Naples yellow among them, with lead) are poisonous and banned in cosmetics. Take yellow iron oxide',
+  chromate:
+    'Chromates are chromium(VI): they cause cancer and allergy, and are banned in cosmetics. Chromium oxide green is another substance and may be used',
+  cobalt:
+    'Cobalt pigments are not listed for soap, and cobalt causes allergy. For blue take ultramarine blue',
+  nickel: 'Nickel pigments cause allergy and are banned in cosmetics. Take yellow iron oxide',
+  'copper-poison':
+    'This copper pigment is poisonous or corrosive, and in no list of cosmetic colours. For green take chromium oxide green, for blue ultramarine',
+  radioactive: 'This is radioactive. It stays out of soap',
+  'delisted-dye':
+    'This dye was struck off the lists or is prohibited for skin. Take a listed lake or dye, such as Red 30 lake or Red 33',
+  paint:
+    'This is made for paper, walls or resin, not for skin: nobody says what is in it, and it may be lead, cadmium or cobalt. Only a pigment sold for soap or cosmetics, with its CI number on the label, goes in. If it has one, ask with that',
+  crayon:
+    'Crayons are made for paper, not for skin: their pigments are not listed, do not disperse, and bleed. Take a mica or an oxide',
+  'candle-dye':
+    'Candle dye is made for wax, not for skin; it bleeds and stains, and lye changes it. Take a mica or an oxide',
+  'cloth-dye':
+    'This dye is made for cloth, leather, wood or hair, not for skin: it can cause allergy. Take a mica or an oxide',
+  'food-colouring':
+    'Food colouring in lye: most of it turns brown or fades within days, and what stays bleeds and stains. Better an oxide, ultramarine or mica. If the label names the dye (Blue 1, Red 40, E133), ask with that name and I tell what lye does to it',
+};
+
+export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little'> = {
+  'law-allows-too-little': ({ text, law, percent }) =>
+    `“${text}”: ${law === 'us' ? 'US' : 'EU'} law allows at most ${percent} % of the finished bar, less than any spoon measures of it. Take another colour; or keep your jar on the shelf with its ingredient list, and I hold each dose under the law.`,
+  'colour-barred': ({ text, reason, hue }) =>
+    hue
+      ? `“${text}” as a pigment does not go into soap. ${barred[reason]}. If you only mean the hue, say so: “${text} mica”.`
+      : `“${text}” does not go into soap. ${barred[reason]}.`,
+};

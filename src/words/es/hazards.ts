@@ -1,0 +1,44 @@
+import type { BarredReason } from '../../engine/hazards/index.ts';
+import type { RefusalSentences } from '../sentence.ts';
+
+const barred: Readonly<Record<BarredReason, string>> = {
+  cadmium:
+    'Los pigmentos de cadmio son venenosos y están prohibidos en cosmética. Para ese amarillo, naranja o rojo usa óxidos de hierro, una mica o laca Rojo 30',
+  lead: 'Los pigmentos de plomo (albayalde, minio, amarillo de cromo) son venenosos y están prohibidos en cosmética. Usa dióxido de titanio para blanco, óxido de hierro amarillo para amarillo',
+  mercury:
+    'El bermellón y el cinabrio son sulfuro de mercurio: venenoso y prohibido en cosmética. Para ese rojo usa laca Rojo 30',
+  arsenic:
+    'Es un pigmento de arsénico: venenoso y prohibido en cosmética. Para verde usa óxido de cromo verde; para amarillo, óxido de hierro amarillo',
+  antimony:
+    'Los pigmentos de antimonio (como el amarillo de Nápoles, que lleva plomo) son venenosos y están prohibidos en cosmética. Usa óxido de hierro amarillo',
+  chromate:
+    'Los cromatos son cromo(VI): causan cáncer y alergia, y están prohibidos en cosmética. El óxido de cromo verde es otra sustancia y sí puede usarse',
+  cobalt:
+    'Los pigmentos de cobalto no están listados para jabón, y el cobalto causa alergia. Para azul usa azul ultramar',
+  nickel:
+    'Los pigmentos de níquel causan alergia y están prohibidos en cosmética. Usa óxido de hierro amarillo',
+  'copper-poison':
+    'Este pigmento de cobre es venenoso o corrosivo, y no está en ninguna lista de colores cosméticos. Para verde usa óxido de cromo verde, para azul ultramar',
+  radioactive: 'Esto es radiactivo. No entra en el jabón',
+  'delisted-dye':
+    'Este tinte se retiró de las listas o está prohibido en la piel. Usa una laca o un tinte listado, como laca Rojo 30 o Rojo 33',
+  paint:
+    'Esto se hace para papel, paredes o resina, no para la piel: nadie dice qué lleva, y puede ser plomo, cadmio o cobalto. Solo entra un pigmento vendido para jabón o cosmética, con su número CI en la etiqueta. Si lo tiene, pregunta con ese número',
+  crayon:
+    'Las ceras de colores son para papel, no para la piel: sus pigmentos no están listados, no se dispersan y sangran. Usa una mica o un óxido',
+  'candle-dye':
+    'El colorante para velas es para cera, no para la piel; sangra, mancha y la sosa lo cambia. Usa una mica o un óxido',
+  'cloth-dye':
+    'Este tinte es para tela, cuero, madera o pelo, no para jabón: puede causar alergia. Usa una mica o un óxido',
+  'food-colouring':
+    'El colorante alimentario en la sosa: casi todos se vuelven marrones o se apagan en días, y lo que queda sangra y mancha. Mejor un óxido, ultramar o mica. Si la etiqueta nombra el tinte (Azul 1, Rojo 40, E133), pregunta con ese nombre y te digo qué le hace la sosa',
+};
+
+export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little'> = {
+  'law-allows-too-little': ({ text, law, percent }) =>
+    `«${text}»: la ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${percent} % de la pastilla, menos de lo que mide ninguna cuchara. Usa otro color; o guarda tu bote en la estantería con su lista de ingredientes, y mantengo cada dosis bajo la ley.`,
+  'colour-barred': ({ text, reason, hue }) =>
+    hue
+      ? `«${text}» como pigmento no entra en el jabón. ${barred[reason]}. Si solo es el tono, dilo: «mica ${text}».`
+      : `«${text}» no entra en el jabón. ${barred[reason]}.`,
+};

@@ -1,0 +1,279 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readUsed } from '../../commands/challenge/entering/colourants-used.ts';
+import { seal } from '../../src/conversation/follow.ts';
+import { HAZARD_ENTRIES } from '../../src/conversation/hazard-entries.ts';
+import type { Given, Question } from '../../src/conversation/question.ts';
+import {
+  type Conversation,
+  firstAidForWords,
+  receive,
+  responseModeOf,
+} from '../../src/conversation/receive.ts';
+import { readCommands } from '../../src/conversation/registry.ts';
+import type { Answer } from '../../src/conversation/reply.ts';
+import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
+import { EMERGENCY_IDS, type EmergencyId, HAZARDS } from '../../src/engine/hazards/index.ts';
+import { openStore } from '../../src/records/open.ts';
+import { wordsIn } from '../../src/words/index.ts';
+import { openWorkers } from '../../src/workers/workers.ts';
+
+const registry = await readCommands(new URL('../../commands/', import.meta.url));
+const languages = ['en', 'es'] as const;
+type Language = (typeof languages)[number];
+
+let conversation: Conversation;
+beforeAll(async () => {
+  conversation = {
+    registry,
+    services: { store: await openStore('sqlite::memory:'), workers: openWorkers() },
+    key: new Uint8Array(32).fill(5),
+    onFault: fault => {
+      throw fault;
+    },
+  };
+});
+afterAll(async () => {
+  await conversation.services.workers.close();
+  await conversation.services.store.close();
+});
+
+let next = 0;
+const at = Date.UTC(2026, 1, 3);
+const origin = (language: Language) => ({
+  id: String(900_000_000_000 + next++),
+  at,
+  asker: { id: 'm1', name: 'Ana', manages: true, roles: [] },
+  group: 'g1',
+  channel: 'bench',
+  language,
+  locale: language === 'en' ? 'en-US' : 'es-ES',
+});
+const run = (path: string, given: Given, language: Language = 'en') =>
+  receive({ ...origin(language), kind: 'command', path: path.split(' '), given }, conversation);
+const emergencyOf = (answer: Answer) =>
+  answer.kind === 'reply'
+    ? (answer.data as { emergency?: { id: EmergencyId } }).emergency?.id
+    : `${answer.kind} ${answer.kind === 'problem' ? answer.id : ''}`;
+const problemOf = (answer: Answer) => (answer.kind === 'problem' ? answer.id : `not refused: ${answer.kind}`);
+
+const told = JSON.parse(
+  readFileSync(join(import.meta.dirname, '../engine/hazards/emergencies-own.json'), 'utf8'),
+) as { emergencies: { text: string; id: EmergencyId; language: string }[] };
+const sayingOf = (id: EmergencyId, language: Language) =>
+  told.emergencies.find(one => one.id === id && one.language === language && one.text.length <= 100)!.text;
+
+const entries = [...registry.actions].flatMap(([path, action]) =>
+  action.options.filter(({ kind }) => kind === 'text').map(({ name }) => ({ path, name })),
+);
+const keyOf = ({ path, name }: { path: string; name: string }) => `${path} ${name.replace(/-\d$/, '')}`;
+
+test('every text option of every command is in the table of entries, and no other', () => {
+  expect([...new Set(entries.map(keyOf))].sort()).toEqual(Object.keys(HAZARD_ENTRIES).sort());
+});
+
+test('every emergency is a hazard of all words', () => {
+  for (const id of EMERGENCY_IDS)
+    expect(HAZARDS.find(hazard => hazard.id === id)).toMatchObject({
+      must: { say: 'first-aid' },
+      entries: ['words'],
+    });
+  for (const kinds of Object.values(HAZARD_ENTRIES)) expect(kinds).toContain('words');
+});
+
+describe('emergencies, through every way that words come in', () => {
+  const pairs = EMERGENCY_IDS.flatMap(id => languages.map(language => ({ id, language })));
+
+  test.each(pairs)('$id in $language, through every text option', async ({ id, language }) => {
+    const text = sayingOf(id, language);
+    for (const { path, name } of entries) {
+      const answer = await run(path, { [name]: text }, language);
+      expect(`${path} ${name}: ${emergencyOf(answer)}`).toBe(`${path} ${name}: ${id}`);
+      expect(answer.language).toBe(language);
+    }
+  });
+
+  test.each(pairs)('$id in $language, through every menu entry', async ({ id, language }) => {
+    for (const entry of registry.menuEntries.keys()) {
+      const message = { id: '1', channel: 'c', text: sayingOf(id, language), attachments: [] };
+      const answer = await receive({ ...origin(language), kind: 'point', entry, message }, conversation);
+      expect(emergencyOf(answer)).toBe(id);
+    }
+  });
+
+  test.each(pairs)('$id in $language, through the fields of every follow-up', async ({ id, language }) => {
+    for (const [name, followUp] of registry.followUps) {
+      const holder = { group: 'g1', asker: 'm1' };
+      const args = followUp.argNames.map(() => '1');
+      const sealed = seal({ followUp, args }, name, { key: conversation.key, holder, at });
+      const fields = { anything: sayingOf(id, language) };
+      const asked: Question = { ...origin(language), kind: 'follow', sealed, values: [], fields };
+      expect(emergencyOf(await receive(asked, conversation))).toBe(id);
+      expect(await responseModeOf(asked, conversation)).toMatchObject({
+        seenBy: 'asker',
+        pace: 'quick',
+        replaces: false,
+      });
+    }
+  });
+
+  test('a line that is no command, and an unknown command', async () => {
+    expect(emergencyOf(await run('lye in my eye help', {}))).toBe('lye-eye');
+    const note = await firstAidForWords('me cayó sosa en el ojo', origin('es'), conversation);
+    expect(note && emergencyOf(note)).toBe('lye-eye');
+    expect(await firstAidForWords('lovely soap', origin('en'), conversation)).toBeUndefined();
+  });
+
+  test('the answer is numbered, names the number to call, and has nothing of a diagnosis', async () => {
+    for (const language of languages)
+      for (const id of EMERGENCY_IDS) {
+        const answer = await run('diagnose', { words: sayingOf(id, language) }, language);
+        if (answer.kind !== 'reply') throw new Error('no reply');
+        const rows = answer.blocks.find(({ kind }) => kind === 'rows');
+        expect(rows).toMatchObject({ numbered: true });
+        const text = JSON.stringify(answer.blocks);
+        const whom = { en: /911 \(US|animal poison line/, es: /112 \(ES|toxicología animal/ };
+        expect(text).toMatch(whom[language]);
+        expect(`${answer.headline} ${text}`).not.toMatch(/\d+ %:/);
+        expect(text).not.toMatch(/undefined/);
+        expect(answer.choices).toHaveLength(1);
+      }
+  });
+
+  test('never neutralising, never making vomit: what is said of vinegar and vomiting is a no', async () => {
+    const steps = languages.flatMap(language =>
+      EMERGENCY_IDS.flatMap(id => wordsIn(language).firstAid.steps[id]({ call: 'C', poison: 'P' })),
+    );
+    const soured = steps
+      .filter(step => /vinegar|vinagre|lemon|limón|vomit|vómito/i.test(step))
+      .filter(step => !/never meet|no se juntan nunca/.test(step));
+    expect(soured.length).toBeGreaterThan(10);
+    for (const step of soured) expect(step).toMatch(/\b(?:no|not|nada|nunca|sin|ni)\b/i);
+  });
+
+  test('the button shows it to everyone', async () => {
+    const answer = await run('diagnose', { words: sayingOf('lye-eye', 'en') });
+    const [choice] = (answer.kind === 'reply' && answer.choices) || [];
+    const asked: Question = {
+      ...origin('en'),
+      kind: 'follow',
+      sealed: choice!.follow,
+      values: [],
+      fields: {},
+    };
+    expect(await responseModeOf(asked, conversation)).toMatchObject({ seenBy: 'group' });
+    expect(emergencyOf(await receive(asked, conversation))).toBe('lye-eye');
+  });
+});
+
+/** The rest of a question that brings a colourant in through one option. */
+const COLOURANT_WAYS: Readonly<Record<string, (name: string) => [path: string, given: Given]>> = {
+  'colourant check ingredients': name => ['colourant check', { ingredients: name }],
+  'colourant check item': name => ['colourant check', { item: name }],
+  'colourant label of': name => ['colourant label', { market: 'us', of: name }],
+  'colourant report item': name => ['colourant report', { item: name, result: 'held', process: 'gel' }],
+  'dose colourant': name => ['dose', { colourant: name, portion: '1 cup' }],
+  'dose with': name => ['dose', { colourant: 'gold mica', 'with-1': name, portion: '1 cup' }],
+  'plan portions': name => ['plan', { oils: 'olive oil 500 g', portions: `1 cup ${name}` }],
+  'preview mix': name => ['preview', { mix: name }],
+  'shelf add colourant': name => ['shelf add', { item: 'my jar', colourant: name }],
+  'shelf add ingredients': name => ['shelf add', { item: 'my jar', ingredients: name }],
+  'shelf add item': name => ['shelf add', { item: name }],
+  'shelf describe colourant': name => ['shelf describe', { item: 'known jar', colourant: name }],
+  'shelf describe ingredients': name => ['shelf describe', { item: 'known jar', ingredients: name }],
+};
+/** Read by one function, which is asked itself: a challenge would have to be open. */
+const CHALLENGE_WAYS = ['challenge enter colourants', 'challenge replace colourants'];
+
+const POISONS: Readonly<Record<Language, readonly string[]>> = {
+  en: ['cadmium red', 'lead white', 'cinnabar', 'realgar', 'zinc chromate', 'nickel titanate'],
+  es: ['amarillo de cadmio', 'albayalde', 'cinabrio', 'rejalgar', 'cromato de zinc', 'titanato de níquel'],
+};
+const METALS: Readonly<Record<Language, readonly string[]>> = {
+  en: ['aluminium powder'],
+  es: ['polvo de aluminio'],
+};
+
+describe('poisonous colours and metal powders, through every entry that names a colourant', () => {
+  const ways = Object.entries(HAZARD_ENTRIES).filter(([, kinds]) => kinds.includes('colourant'));
+
+  test('every such entry has its way', () => {
+    const known = [...Object.keys(COLOURANT_WAYS), ...CHALLENGE_WAYS];
+    expect(known.sort()).toEqual(ways.map(([name]) => name).sort());
+  });
+
+  const cases = Object.keys(COLOURANT_WAYS).flatMap(way => languages.map(language => ({ way, language })));
+  test.each(cases)('$way in $language', async ({ way, language }) => {
+    await run('shelf add', { item: 'known jar', colourant: 'gold mica' });
+    const listed = /ingredients/.test(way) || /check|label/.test(way);
+    for (const name of POISONS[language]) {
+      const [path, given] = COLOURANT_WAYS[way]!(name);
+      expect(`${name}: ${problemOf(await run(path, given, language))}`).toBe(`${name}: colour-barred`);
+    }
+    for (const name of METALS[language]) {
+      const [path, given] = COLOURANT_WAYS[way]!(name);
+      const answer = await run(path, given, language);
+      // A check tells what it is and gives no dose; everything else refuses.
+      const told = answer.kind === 'reply' && listed ? (answer.data as object) : {};
+      const refusals = HAZARDS.find(({ id }) => id === 'metal-powder')!.must;
+      const isSafe =
+        ('verdictIfPresent' in told && told.verdictIfPresent === 'never' && !('dose' in told && told.dose)) ||
+        ('refuse' in refusals && refusals.refuse.includes(problemOf(answer)));
+      expect(`${way} ${name}: ${isSafe}`).toBe(`${way} ${name}: true`);
+    }
+  });
+
+  test('the colourants of a challenge’s bar', async () => {
+    for (const language of languages)
+      for (const name of [...POISONS[language], ...METALS[language]]) {
+        const { store } = conversation.services;
+        const context = {
+          store,
+          shelf: { store, member: 'm1' },
+          asker: { id: 'm1' },
+          say: wordsIn(language),
+        };
+        await expect(readUsed(name, context as never)).rejects.toMatchObject({
+          id: expect.stringMatching(/colour-barred|metal-never-in-lye/),
+        });
+      }
+  });
+});
+
+type Dosed = { readonly grams: { readonly high: number } };
+
+test('what the law limits is held under it in dose, plan and preview, named on the label, refused by name', async () => {
+  await run('shelf add', { item: 'glow', ingredients: 'D&C Green No. 8' });
+  // 21 CFR 74.2208: 0.01 % of the finished product; 85 % of the batter's mass is left in it (common practice).
+  const most = (millilitres: number) =>
+    millilitres * TYPICAL_BATTER.gramsPerMillilitre * 0.85 * 0.0001 * 1.05;
+  const dose = await run('dose', { colourant: 'glow', portion: '1 cup', strength: '48' });
+  const doses = dose.kind === 'reply' ? (dose.data as { doses: Dosed[] }).doses : [];
+  expect(doses[0]!.grams.high).toBeLessThanOrEqual(most(237));
+  const plan = await run('plan', { oils: 'olive oil 500 g', portions: '1 cup glow full' });
+  const [portion] = plan.kind === 'reply' ? (plan.data as { portions: { doses: Dosed[] }[] }).portions : [];
+  expect(portion!.doses[0]!.grams.high).toBeLessThanOrEqual(most(237));
+  const preview = await run('preview', { mix: 'glow full' });
+  expect(JSON.stringify(preview.kind === 'reply' ? preview.blocks : '')).toMatch(/of 1\/8 tsp/);
+  const label = await run('colourant label', { market: 'us', of: 'D&C Green 8' });
+  expect(label.kind === 'reply' && label.cautions.map(({ id }) => id)).toContain('label-legal-most');
+  expect(problemOf(await run('dose', { colourant: 'D&C Green 8', portion: '1 cup' }))).toBe(
+    'law-allows-too-little',
+  );
+});
+
+test('a percent of colour is of the oils and the answer says so, wherever a strength is asked', async () => {
+  const strengthEntries = Object.entries(HAZARD_ENTRIES).filter(([, kinds]) => kinds.includes('strength'));
+  expect(strengthEntries.map(([name]) => name)).toEqual(['colourant report strength', 'dose strength']);
+  for (const language of languages) {
+    const answer = await run('dose', { colourant: 'gold mica', portion: '1 cup', strength: '1%' }, language);
+    const cautions = answer.kind === 'reply' ? answer.cautions : [];
+    expect(cautions.find(({ id }) => id === 'percent-of-oils')?.text).toMatch(/oils|aceites/);
+    const report = { item: 'gold mica', result: 'held', process: 'gel', strength: '1%' };
+    const reported = await run('colourant report', report, language);
+    expect(reported.kind).toBe('reply');
+    const seen = await run('colourant evidence', { item: 'gold mica' }, language);
+    expect(JSON.stringify(seen)).toMatch(/1% of oils/);
+  }
+});

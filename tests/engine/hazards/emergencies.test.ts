@@ -1,0 +1,132 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { diagnose } from '../../../src/engine/flaws/diagnose.ts';
+import { EMERGENCY_IDS, helpFor, readEmergencies } from '../../../src/engine/hazards/index.ts';
+
+type Told = { readonly text: string; readonly id: string; readonly language: string };
+type Quiet = { readonly text: string; readonly why: string };
+
+const here = import.meta.dirname;
+const read = (file: string) => JSON.parse(readFileSync(join(here, file), 'utf8'));
+/** Written by another hand, who saw the ids and nothing of the reading; tuned on. */
+const theirs = read('emergencies-tune.json') as {
+  emergencies: Told[];
+  'no-alarm': Quiet[];
+  'first-aid-questions': Told[];
+};
+const own = read('emergencies-own.json') as { emergencies: Told[]; 'no-alarm': Quiet[] };
+
+const firstOf = (text: string) => readEmergencies(text)[0]?.id;
+
+describe('emergencies in words', () => {
+  test.each([...theirs.emergencies, ...theirs['first-aid-questions']])(
+    'another hand, $id: $text',
+    ({ text, id }) => {
+      expect(firstOf(text)).toBe(id);
+    },
+  );
+
+  test.each(own.emergencies)('our own, $id: $text', ({ text, id }) => {
+    expect(firstOf(text)).toBe(id);
+  });
+
+  test('every emergency is told in both languages, at least three times each', () => {
+    const all = [...theirs.emergencies, ...own.emergencies];
+    for (const id of EMERGENCY_IDS)
+      for (const language of ['en', 'es'])
+        expect(all.filter(one => one.id === id && one.language === language).length).toBeGreaterThan(2);
+  });
+
+  test.each([...theirs['no-alarm'], ...own['no-alarm']])('no alarm, $why: $text', ({ text }) => {
+    expect(readEmergencies(text)).toEqual([]);
+  });
+});
+
+/** Descriptions of flaws in which somebody is hurt, or lye meets metal: first aid before the causes is right. */
+const TRULY_HURT: readonly string[] = [
+  'hands went red and itchy after washing',
+  'skin peeling a bit',
+  'lye water fizzed like crazy and the pan went black',
+  'said his skin burns and went red',
+  'al lavarme las manos me arde',
+];
+
+test('descriptions of flaws that nobody tuned on raise no alarm, but for those in which somebody is hurt', () => {
+  const folder = join(here, '../flaws/heldout');
+  const texts = readdirSync(folder).flatMap(file =>
+    (JSON.parse(readFileSync(join(folder, file), 'utf8')) as { text: string }[]).map(({ text }) => text),
+  );
+  expect(texts.length).toBeGreaterThan(450);
+  const alarmed = texts.filter(text => readEmergencies(text).length > 0);
+  expect(alarmed.filter(text => !TRULY_HURT.some(part => text.includes(part)))).toEqual([]);
+  expect(alarmed).toHaveLength(TRULY_HURT.length);
+});
+
+describe('however it is typed', () => {
+  // The same wordings as shouted, without accents and marks, and with two letters swapped in the middle of a long word.
+  const swapped = (text: string) =>
+    text.replace(/\p{L}{8,}/u, word => {
+      const at = Math.floor(word.length / 2);
+      return `${word.slice(0, at)}${word[at + 1]}${word[at]}${word.slice(at + 2)}`;
+    });
+  const ways: Readonly<Record<string, (text: string) => string>> = {
+    'in capitals': text => text.toUpperCase(),
+    'in small letters': text => text.toLowerCase(),
+    'without accents': text => text.normalize('NFD').replaceAll(/\p{M}/gu, ''),
+    'with a last line': text => `${text}\n\nthank you`,
+  };
+  test.each(Object.entries(ways))('%s it is read the same', (_, write) => {
+    const changed = own.emergencies.filter(({ text, id }) => firstOf(write(text)) !== id);
+    expect(changed).toEqual([]);
+  });
+
+  test('without punctuation and with a slip of the thumb nearly all are read the same', () => {
+    const bare = (text: string) => text.replaceAll(/[.,;:!?¿¡+=]/gu, ' ');
+    const told = own.emergencies.filter(({ text }) => firstOf(bare(text)) !== undefined);
+    expect(told.length / own.emergencies.length).toBeGreaterThan(0.97);
+    const slipped = own.emergencies.filter(({ text }) => firstOf(swapped(text)) !== undefined);
+    expect(slipped.length / own.emergencies.length).toBeGreaterThan(0.9);
+  });
+});
+
+test('what is denied, long past or taken back raises no alarm; what comes after does', () => {
+  expect(readEmergencies('no lye in my eye, goggles on')).toEqual([]);
+  expect(readEmergencies('three years ago lye splashed in my eye')).toEqual([]);
+  expect(readEmergencies('lye splashed in my eye? false alarm')).toEqual([]);
+  expect(firstOf('three years ago lye splashed in my eye and today it happened again, lye in eye')).toBe(
+    'lye-eye',
+  );
+  expect(firstOf('last year was fine but now lye is burning my hand')).toBe('lye-skin');
+});
+
+test('several emergencies come most urgent first', () => {
+  const ids = readEmergencies('the lye jug is boiling over, it splashed my hand and went in my eye').map(
+    ({ id }) => id,
+  );
+  expect(ids[0]).toBe('lye-eye');
+  expect(ids).toEqual(EMERGENCY_IDS.filter(id => ids.includes(id)));
+  expect(ids).toContain('lye-eruption');
+});
+
+test('anything may be typed: empty, long, emoji, names of object members', () => {
+  for (const text of ['', ' ', '🧼🔥', 'constructor', '__proto__ toString', 'lye '.repeat(2_000)])
+    expect(() => readEmergencies(text)).not.toThrow();
+  const began = performance.now();
+  readEmergencies('my eye my hand lye soap burn water splash '.repeat(120));
+  expect(performance.now() - began).toBeLessThan(2_000);
+});
+
+test('numbers are those of the country in the locale, and none are guessed', () => {
+  // poison.org; poisons.co.nz; poisonsinfo.health.qld.gov.au: read there.
+  expect(helpFor('en-US')).toMatchObject({ country: 'US', emergency: '911', poison: '1-800-222-1222' });
+  expect(helpFor('en-NZ')).toMatchObject({ emergency: '111', poison: '0800 764 766' });
+  expect(helpFor('es-ES')).toMatchObject({ country: 'ES', emergency: '112' });
+  expect(helpFor('en-GB')?.emergency).toBe('999');
+  for (const locale of [undefined, '', 'en', 'es', 'es-419', 'en-XX', 'fr', 'constructor'])
+    expect(helpFor(locale)).toBeUndefined();
+});
+
+test('the flaws keep their own reading beside it', () => {
+  expect(diagnose('blue specks all over, no zap').causes.length).toBeGreaterThan(0);
+});

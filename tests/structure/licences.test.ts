@@ -1,0 +1,63 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+
+/**
+ * Licences (https://spdx.org/licenses/) under which a package may come along, whatever it asks of those who pass it on
+ * being met by passing it on whole, as a package of its own.
+ */
+const ALLOWED: ReadonlySet<string> = new Set([
+  '0BSD',
+  'Apache-2.0',
+  'BlueOak-1.0.0',
+  'BSD-2-Clause',
+  'BSD-3-Clause',
+  'ISC',
+  'LGPL-3.0-or-later',
+  'MIT',
+  'MPL-2.0',
+  'OFL-1.1',
+]);
+
+type Package = { readonly license?: string };
+const lock = JSON.parse(readFileSync(new URL('../../package-lock.json', import.meta.url), 'utf8')) as {
+  packages: Record<string, Package>;
+};
+/** In the lock file, or in the older form that a package's own file may have: `licenses: [{ type }]`. */
+function licenceOf(path: string, { license }: Package): string | undefined {
+  if (license) return license;
+  const file = new URL(`../../${path}/package.json`, import.meta.url);
+  const { licenses } = JSON.parse(readFileSync(file, 'utf8')) as { licenses?: readonly { type: string }[] };
+  return licenses?.map(({ type }) => type).join(' OR ');
+}
+
+const packages = Object.entries(lock.packages)
+  .filter(([path]) => path !== '')
+  .map(([path, one]) => ({ path, licence: licenceOf(path, one) }));
+
+/** An SPDX expression is met when one side of an OR is, and both sides of an AND. */
+const allowed = (expression: string): boolean =>
+  expression
+    .replaceAll(/[()]/g, '')
+    .split(' OR ')
+    .some(side => side.split(' AND ').every(one => ALLOWED.has(one.trim())));
+
+test('expressions are read as SPDX means them', () => {
+  expect(allowed('(GPL-3.0-only OR MIT)')).toBe(true);
+  expect(allowed('MIT AND GPL-3.0-only')).toBe(false);
+  expect(allowed('UNLICENSED')).toBe(false);
+});
+
+test('every package comes under a licence that allows what we do with it', () => {
+  const wrong = packages.filter(({ licence }) => !licence || !allowed(licence));
+  expect(packages.length).toBeGreaterThan(100);
+  expect(wrong.map(({ path, licence }) => `${path}: ${licence ?? 'none said'}`)).toEqual([]);
+});
+
+test('what is shipped is pinned to one version', () => {
+  const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
+    dependencies: Record<string, string>;
+  };
+  expect(
+    Object.entries(manifest.dependencies).filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version)),
+  ).toEqual([]);
+});
