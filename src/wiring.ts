@@ -14,6 +14,7 @@ import type { Metrics } from './operations/metrics.ts';
 import { reviveChallenges } from './records/challenges/index.ts';
 import { StoreFailure } from './records/failure.ts';
 import { openStore } from './records/open.ts';
+import { sweepDue } from './records/privacy/retention.ts';
 import { onSetAside } from './records/set-aside.ts';
 import { signingKeyFile, signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
@@ -45,9 +46,10 @@ async function openConversation(
     TINTMOOT_SIGNING_KEY_BEFORE: before,
   } = environment;
   const store = await openStore(address);
-  onSetAside(({ kind, key, failure }) =>
-    log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside'),
-  );
+  onSetAside(({ kind, key, failure }) => {
+    onStoreFailure?.(failure);
+    log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside');
+  });
   return {
     registry: await registry,
     services: { store, workers, checkDue },
@@ -80,7 +82,10 @@ function keepTime(
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
-    revive: group => reviveChallenges({ store, group }, now()),
+    async revive(group) {
+      await reviveChallenges({ store, group }, now());
+      await store.commit([sweepDue(group, new Date(now()))]);
+    },
     isGone: group => outbox.isGone?.(group) ?? false,
     acts: async () => {
       await registry.complete?.();

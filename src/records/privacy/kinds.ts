@@ -62,6 +62,7 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['challenge-ballot', { topic: 'challenges', owner: { part: 3 }, erasure: 'drop-or-rename' }],
   ['placing', mine('challenges', 2)],
   ['left', mine('shelf', 2)],
+  ['notice', mine('challenges')],
   ['challenge-end', 'house'],
   ['challenge-post', 'house'],
   ['due', 'house'],
@@ -69,5 +70,6 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['evidence-once', 'house'],
   ['evidence-sharing', 'house'],
   ['group', 'house'],
+  ['group-left', 'house'],
   ['meta', 'house'],
 ]);
