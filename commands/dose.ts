@@ -108,6 +108,10 @@ export default command(
         Object.entries(say.dispersion.carriers).map(([value, name]) => ({ name, value })),
     },
     essence: ({ data }) => doseEssence(data as DoseAnswer),
+    async namesJar({ colourant, with: others }, { shelf }) {
+      const found = await Promise.all([colourant, ...others].map(one => findColoured(one, shelf)));
+      return found.some(({ jar }) => jar.item !== undefined);
+    },
     async answer(asked, context) {
       const { say, store, asker, shelf } = context;
       const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];

@@ -40,13 +40,24 @@ export default command(
         { en: 'The language I answer you in', es: 'El idioma en que te respondo' },
         { en: { en: 'English', es: 'Inglés' }, es: { en: 'Spanish', es: 'Español' } },
       ).optional(),
+      jars: choice(
+        {
+          en: 'Who sees an answer that names a jar of yours',
+          es: 'Quién ve una respuesta que nombra un bote tuyo',
+        },
+        {
+          private: { en: 'Only me', es: 'Solo yo' },
+          shown: { en: 'The whole group', es: 'Todo el grupo' },
+        },
+      ).optional(),
     },
-    async answer({ spoons, temperature, mass, language }, { store, asker, say }) {
+    async answer({ spoons, temperature, mass, language, jars }, { store, asker, say }) {
       const now = await prefer(store, asker.id, {
         ...(spoons && { spoons }),
         ...(temperature && { temperature }),
         ...(mass && { mass }),
         ...(language && { language }),
+        ...(jars && { jars }),
       });
       return {
         kind: 'reply',
@@ -60,6 +71,7 @@ export default command(
               say.prefer.temperature[now.temperature],
               say.prefer.mass[now.mass],
               now.language ? say.prefer.language[now.language] : say.prefer.platformLanguage,
+              say.privacy.jars[now.jars],
             ],
           },
         ],

@@ -1,6 +1,6 @@
-import { mkdir, rm } from 'node:fs/promises';
-import { dirname } from 'node:path';
+import { rm } from 'node:fs/promises';
 import { pino } from 'pino';
+import { isBackupMode, runBackup } from './backup.ts';
 import { GrowingRegistry } from './conversation/growing-registry.ts';
 import type { Outbox } from './conversation/outbox.ts';
 import type { Conversation } from './conversation/receive.ts';
@@ -14,7 +14,9 @@ import type { Metrics } from './operations/metrics.ts';
 import { reviveChallenges } from './records/challenges/index.ts';
 import { StoreFailure } from './records/failure.ts';
 import { openStore } from './records/open.ts';
-import { signingKeyOf } from './records/signing-key.ts';
+import { sweepDue } from './records/privacy/retention.ts';
+import { onSetAside } from './records/set-aside.ts';
+import { signingKeyFile, signingKeyOf } from './records/signing-key.ts';
 import { languageOf, wordsIn } from './words/index.ts';
 import { openWorkers, type Workers } from './workers/workers.ts';
 
@@ -43,13 +45,15 @@ async function openConversation(
     TINTMOOT_SIGNING_KEY: given,
     TINTMOOT_SIGNING_KEY_BEFORE: before,
   } = environment;
-  const [, path] = /^sqlite:(?!:memory:)(.+)$/.exec(address) ?? [];
-  if (path) await mkdir(dirname(path), { recursive: true });
   const store = await openStore(address);
+  onSetAside(({ kind, key, failure }) => {
+    onStoreFailure?.(failure);
+    log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside');
+  });
   return {
     registry: await registry,
     services: { store, workers, checkDue },
-    key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store),
+    key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store, signingKeyFile(address)),
     ...(before && { keyBefore: Buffer.from(before, 'base64') }),
     onFault: (fault, reference) => {
       if (fault instanceof StoreFailure) onStoreFailure?.(fault);
@@ -78,7 +82,10 @@ function keepTime(
   return startScheduler({
     store,
     serves: group => outbox.serves(group),
-    revive: group => reviveChallenges({ store, group }, now()),
+    async revive(group) {
+      await reviveChallenges({ store, group }, now());
+      await store.commit([sweepDue(group, new Date(now()))]);
+    },
     isGone: group => outbox.isGone?.(group) ?? false,
     acts: async () => {
       await registry.complete?.();
@@ -244,6 +251,11 @@ const toldToStop = () =>
 async function dispatch([mode, ...rest]: readonly string[]): Promise<number> {
   const environment = readEnvironment(process.env);
   if (mode === 'ask') return await ask(environment, rest);
+  if (isBackupMode(mode)) {
+    const say = wordsIn(languageOf(process.env.LANG ?? ''));
+    process.stdout.write(`${await runBackup(mode, rest, { store: environment.TINTMOOT_STORE, say })}\n`);
+    return 0;
+  }
   if (mode === 'register') return await registerCommands(environment);
   if (mode === 'demo') return await demo(environment, rest);
   const token = environment.DISCORD_TOKEN;

@@ -39,15 +39,17 @@ export async function exportChallenge(
     resultAt(scope, challenge, at),
   ]);
   const places = new Map(placesOf(result).map(({ entry, place }) => [entry, place]));
+  // While votes are cast nobody learns whose bar is whose, stewards included.
+  const hidden = now.terms.anonymous && now.phase !== 'closed';
   const entries = numberedBars(challenge, now).map(({ number, entry, by, bar, ...state }) => {
     const measured = result.colour.get(entry);
     const score = measured && 'score' in measured ? measured.score : undefined;
     return {
       number,
       entry,
-      member: by,
+      member: hidden ? undefined : by,
       title: bar.title,
-      maker: bar.maker,
+      maker: hidden ? undefined : bar.maker,
       colourants: bar.colourants,
       state: state.state,
       ...(state.state === 'disqualified' && { reason: state.reason }),

@@ -37,7 +37,7 @@ export async function ideasFor(id: string, context: Context): Promise<Reply> {
       blocks: [],
       cautions: [],
     };
-  await store.commit([noteShelf(context.group, asker.id)]);
+  await store.commit(noteShelf(context.group, asker.id, new Date(context.at)));
   return terms.palette.length > 0
     ? recipesFor(id, terms, { usable, measures }, context)
     : coloursOf(id, usable, context);

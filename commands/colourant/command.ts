@@ -106,6 +106,8 @@ export default commandGroup(
         }).optional(),
       },
       completes: { item: suggestColours },
+      namesJar: async ({ item }, { shelf }) =>
+        item !== undefined && (await findMeant(shelf, item)).item !== undefined,
       async answer({ ingredients, item }, context) {
         if ((ingredients === undefined) === (item === undefined)) refuse('colour-nothing-given', {});
         const meant =
@@ -158,7 +160,9 @@ export default commandGroup(
       completes: { item: suggestColours },
       async answer({ item, result, process: made, weeks, strength, base, note, photo }, context) {
         const { say, asker, change, id, channel } = context;
-        const { identity, name } = await reportable(item, context);
+        const { identity } = await reportable(item, context);
+        // The group sees it: the colour by its own name, not by what the jar is called at home.
+        const name = identityName(identity, say);
         const kept: evidence.Report = {
           identity,
           result,

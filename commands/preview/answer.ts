@@ -60,6 +60,13 @@ type PreviewView = {
   readonly say: Words;
 };
 
+/** Whether a jar on the asker's shelf goes into the mix. */
+export async function previewNamesJar({ mix }: PreviewAsked, context: Context): Promise<boolean> {
+  const portion = parsePortion(context.say.match.oneCup);
+  const { jars } = await readMix(mix, { portion, measures: MEASURES.us }, context);
+  return jars.some(({ item }) => item !== undefined);
+}
+
 /** The predicted colour of a mix, with its measures and its swatch card. */
 export async function previewReply(asked: PreviewAsked, context: Context): Promise<Reply> {
   const { say, store, asker, workers } = context;

@@ -2,7 +2,7 @@ import { action, command, type Suggestion } from '../../src/conversation/command
 import type { Context } from '../../src/conversation/context.ts';
 import { text, yesNo } from '../../src/conversation/option.ts';
 import { suggestBases, suggestMix } from '../../src/presenting/colour/suggest.ts';
-import { previewReply } from './answer.ts';
+import { previewNamesJar, previewReply } from './answer.ts';
 
 const bases = (typed: string, { say }: Context): readonly Suggestion[] => suggestBases(typed, say);
 
@@ -41,6 +41,7 @@ export default command(
       }).optional(),
     },
     completes: { mix: suggestMix, base: bases },
+    namesJar: previewNamesJar,
     answer: previewReply,
   }),
 );

@@ -93,7 +93,9 @@ export default commandGroup(
           ...(asked.pigment !== undefined && { pigmentFraction: asked.pigment / 100 }),
         };
         // First, since a noted shelf that stays empty harms nobody.
-        await context.store.commit([noteShelf(context.group, context.asker.id)]);
+        // Where only they let us in there are no palettes, and nobody could tell when they leave.
+        if (context.here?.letInBy !== 'member')
+          await context.store.commit(noteShelf(context.group, context.asker.id, new Date(context.at)));
         const outcome = await shelf.addItem(context.shelf, wanted, context.change);
         return addedReply(found, outcome, context.say);
       },
@@ -104,7 +106,13 @@ export default commandGroup(
       seenBy: 'asker',
       options: {},
       async answer(_asked, context) {
-        return shelfReply(await shelf.listShelf(context.shelf), context.say);
+        const reply = shelfReply(await shelf.listShelf(context.shelf), context.say);
+        const count = await shelf.setAsideOn(context.shelf);
+        if (count === 0) return reply;
+        return {
+          ...reply,
+          blocks: [...reply.blocks, { kind: 'text', text: context.say.privacy.jarsSetAside({ count }) }],
+        };
       },
     }),
     show: action({

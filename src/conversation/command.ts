@@ -27,6 +27,12 @@ export const privateIfRecipe = ({ recipe }: Given): SeenBy => (recipe === undefi
 export type Pace = 'quick' | 'slow';
 export type Access = 'member' | 'steward';
 
+/**
+ * Whether the answer to what was given would name a jar of the asker's: it is then shown to them only, unless they
+ * said that the group may know. Asked before the answer, for what the group sees.
+ */
+type NamesJar = { namesJar?(given: Given, context: Context): Promise<boolean> };
+
 /** How an answer appears, known before it exists. */
 export type ResponseMode = {
   readonly seenBy: SeenBy;
@@ -41,23 +47,24 @@ type Completer = (typed: string, context: Context) => readonly Suggestion[] | Pr
 type Answered = Reply | Form | Promise<Reply | Form>;
 
 /** One thing that can be asked: a bare command, or one subcommand. */
-export type Action = Omit<ResponseMode, 'opensForm' | 'seenBy'> & {
-  readonly seenBy: SeenByGiven<Given>;
-  readonly purpose: Phrase;
-  /** `bare`: only when it is asked without any option. */
-  readonly opensForm: boolean | 'bare';
-  /** True for what members may bring along into groups that we are not in; it is then answered to them only. */
-  readonly anywhere: boolean;
-  readonly options: readonly DeclaredOption[];
-  /** What of an answer must be alike for two answers to be the same, whatever the name; undefined where none can be. */
-  readonly essence?: ((reply: Reply) => string) | undefined;
-  /** Other names of options, which older lines still use: old name to new. */
-  readonly formerly: Readonly<Record<string, string>>;
-  /** Validates what was given and answers. Throws a Refusal for every expected "no". */
-  take(given: Given, context: Context): Promise<Reply | Form>;
-  /** At most 25 suggestions for an option being typed; none when it does not complete. */
-  complete(option: string, typed: string, context: Context): Promise<readonly Suggestion[]>;
-};
+export type Action = Omit<ResponseMode, 'opensForm' | 'seenBy'> &
+  NamesJar & {
+    readonly seenBy: SeenByGiven<Given>;
+    readonly purpose: Phrase;
+    /** `bare`: only when it is asked without any option. */
+    readonly opensForm: boolean | 'bare';
+    /** True for what members may bring along into groups that we are not in; it is then answered to them only. */
+    readonly anywhere: boolean;
+    readonly options: readonly DeclaredOption[];
+    /** What of an answer must be alike for two answers to be the same, whatever the name; undefined where none can be. */
+    readonly essence?: ((reply: Reply) => string) | undefined;
+    /** Other names of options, which older lines still use: old name to new. */
+    readonly formerly: Readonly<Record<string, string>>;
+    /** Validates what was given and answers. Throws a Refusal for every expected "no". */
+    take(given: Given, context: Context): Promise<Reply | Form>;
+    /** At most 25 suggestions for an option being typed; none when it does not complete. */
+    complete(option: string, typed: string, context: Context): Promise<readonly Suggestion[]>;
+  };
 
 /** Declares an action. `options` are zod schemas made by the builders of `option.ts`. */
 export function action<Shape extends z.core.$ZodLooseShape>(declared: {
@@ -71,8 +78,10 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   readonly completes?: { readonly [Name in keyof Shape]?: Completer };
   readonly essence?: (reply: Reply) => string;
   readonly formerly?: Readonly<Record<string, string>>;
+  readonly namesJar?: (asked: z.output<z.ZodObject<Shape>>, context: Context) => boolean | Promise<boolean>;
   answer(asked: z.output<z.ZodObject<Shape>>, context: Context): Answered;
 }): Action {
+  const { namesJar } = declared;
   const schema = z.object(declared.options);
   const completes: Readonly<Record<string, Completer | undefined>> = declared.completes ?? {};
   const options = declaredOptions(schema, new Set(Object.keys(completes)));
@@ -86,6 +95,10 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     options,
     essence: declared.essence,
     formerly: declared.formerly ?? {},
+    ...(namesJar && {
+      namesJar: async (given: Given, context: Context) =>
+        await namesJar(validOptions(schema, options, renamed(given, declared.formerly)), context),
+    }),
     async take(given, context) {
       return declared.answer(validOptions(schema, options, renamed(given, declared.formerly)), context);
     },

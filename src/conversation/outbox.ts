@@ -25,6 +25,8 @@ export type Telling = {
 export interface Outbox {
   /** True when this process is the one that speaks to the group: its shard, where there are several. */
   serves(group: string): boolean;
+  /** Whether somebody is in a group; rejects when that cannot be told just now. Absent where nobody leaves. */
+  readonly hasMember?: (group: string, member: string) => Promise<boolean>;
   /** True when this process would be the one, and the group has put us out: not while it is only out of reach. */
   isGone?(group: string): boolean;
   /**

@@ -7,10 +7,11 @@ import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
+import { isAction, type ResponseMode, type SeenBy, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
+import { checkLegible, isShort } from './legible.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
@@ -46,6 +47,8 @@ type Task = ResponseMode & {
   readonly anywhere: boolean;
   readonly idempotencyKey: string;
   run(context: Context): Promise<Reply | Form> | Reply | Form;
+  /** Whether the answer would name a jar of the asker's. */
+  namesOwnJar?(context: Context): Promise<boolean>;
 };
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
@@ -61,6 +64,28 @@ export async function responseModeOf(
   } catch {
     return TO_ASKER;
   }
+}
+
+/** The store that does not say in this time (ms) whether a jar is named leaves the answer to the asker alone. */
+const LOOKED_FOR = 1_000;
+
+/** Who sees the answer: of what the group sees, the asker alone where a jar of theirs is named and they keep those to themselves. */
+export async function seenByOf(question: Question, conversation: Conversation): Promise<SeenBy> {
+  const { seenBy } = await responseModeOf(question, conversation);
+  if (seenBy === 'asker') return 'asker';
+  const { promise: late, resolve } = Promise.withResolvers<SeenBy>();
+  const timer = setTimeout(resolve, LOOKED_FOR, 'asker');
+  const looked = visibilityOf(question, conversation).catch((): SeenBy => 'asker');
+  return await Promise.race([looked, late]).finally(() => clearTimeout(timer));
+}
+
+async function visibilityOf(question: Question, conversation: Conversation): Promise<SeenBy> {
+  checkLegible(question);
+  const task = findTask(question, conversation);
+  if (!task.namesOwnJar) return 'group';
+  const context = contextOf(question, conversation, task.idempotencyKey);
+  const { jars } = await preferencesOf(context.store, context.asker.id);
+  return jars === 'shown' || !(await task.namesOwnJar(context)) ? 'group' : 'asker';
 }
 
 /** True where only the asker let us in: everything is answered to them alone there. */
@@ -108,6 +133,8 @@ async function withNotices(
   { services: { store } }: Conversation,
 ): Promise<Unspoken> {
   if (answer.kind !== 'reply' || notices.length === 0) return answer;
+  // Nothing stands before what to do; it waits for the next answer.
+  if ('emergency' in answer.data) return answer;
   await dropNotices(store, asker.id, notices).catch(() => undefined);
   const { notTold } = wordsIn(language).conversation;
   const told = notices.map(({ title }) => ({ kind: 'text', text: notTold({ title }) }) as const);
@@ -127,6 +154,7 @@ async function answerTo(question: Question, conversation: Conversation): Promise
     const { registry } = conversation;
     const firstAid = await firstAidFor(freeTexts(question), question, { say, registry });
     if (firstAid) return sealed(firstAid, question, conversation);
+    checkLegible(question);
     await registry.prepare?.(question);
     const task = findTask(question, conversation);
     const context = contextOf(question, conversation, task.idempotencyKey);
@@ -162,6 +190,7 @@ export async function suggest(
   question: Extract<Question, { kind: 'typing' }>,
   conversation: Conversation,
 ): Promise<readonly Suggestion[]> {
+  if (!isShort(question.typed)) return [];
   try {
     await conversation.registry.prepare?.(question);
     const action = conversation.registry.actions.get(question.path.join(' '));
@@ -243,6 +272,9 @@ function findTask(question: Question, { registry, key, keyBefore: before }: Conv
         replaces: false,
         idempotencyKey: question.id,
         run: context => takeOrOffer({ command: path, action: found, given: question.given }, context),
+        ...(found.namesJar && {
+          namesOwnJar: async (context: Context) => (await found.namesJar?.(question.given, context)) ?? false,
+        }),
       };
     }
     case 'follow': {

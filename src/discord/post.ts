@@ -27,6 +27,9 @@ const BARRED: ReadonlySet<number | string> = new Set([
 ]);
 const ARCHIVED = 50_083;
 
+/** Unknown member, unknown user: they left, or their account is gone. */
+const GONE: ReadonlySet<number | string> = new Set([10_007, 10_013]);
+
 /** Tells groups in their channels what nobody has just asked for. */
 export function discordOutbox(
   client: Client,
@@ -42,6 +45,17 @@ export function discordOutbox(
   return {
     // A client knows the groups of its own shards only.
     serves: group => client.guilds.cache.has(group),
+    async hasMember(group, member) {
+      const guild = client.guilds.cache.get(group);
+      if (!guild) throw new Error('a group of another process');
+      try {
+        await guild.members.fetch({ user: member, force: true });
+        return true;
+      } catch (error) {
+        if (error instanceof DiscordAPIError && GONE.has(error.code)) return false;
+        throw error;
+      }
+    },
     isGone: group => isGone(client, group),
     post: (place, reply, nonce, { calls } = {}) =>
       unlessBarred(async () => {

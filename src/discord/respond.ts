@@ -1,6 +1,6 @@
 import { type AutocompleteInteraction, DiscordAPIError, MessageFlags } from 'discord.js';
 import type { Question } from '../conversation/question.ts';
-import { type Conversation, receive, responseModeOf, suggest } from '../conversation/receive.ts';
+import { type Conversation, receive, responseModeOf, seenByOf, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
 import { cut } from './cut.ts';
@@ -39,10 +39,10 @@ export async function respond(
   question: Question,
   { conversation, lateForms }: { readonly conversation: Conversation; readonly lateForms: LateForms },
 ): Promise<Answer> {
-  const { seenBy, pace, replaces, opensForm } = await responseModeOf(question, conversation);
+  const { pace, replaces, opensForm } = await responseModeOf(question, conversation);
   const line: Line = {
     interaction,
-    onlyAsker: seenBy === 'asker',
+    onlyAsker: (await seenByOf(question, conversation)) === 'asker',
     replacing: replaces && interaction.isMessageComponent(),
   };
   const say = wordsIn(question.language);

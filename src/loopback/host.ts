@@ -69,7 +69,8 @@ class LoopbackHost implements Host {
     return this.#parts.kernel.origin;
   }
   get api(): string {
-    return `${this.url}/api`;
+    const { origin, secret } = this.#parts.kernel;
+    return `${origin}/${secret}/api`;
   }
   get applicationId(): string {
     return this.#parts.kernel.room.applicationId;

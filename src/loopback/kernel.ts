@@ -1,3 +1,4 @@
+import { freshSecret } from './http/entrance.ts';
 import type { HostEvent, HostEventBody } from './interface/events.ts';
 import type { Settings } from './settings.ts';
 import { Commands } from './state/commands.ts';
@@ -20,6 +21,8 @@ export class Kernel {
   readonly ids: Snowflakes;
   /** `http://127.0.0.1:PORT`, once the server listens. */
   origin = '';
+  /** Made anew at each start: stands in every address, and nothing is answered without it. */
+  readonly secret = freshSecret();
   #token: string | undefined;
 
   constructor(settings: Settings) {
@@ -27,7 +30,7 @@ export class Kernel {
     this.journal = new Journal(settings.now, settings.keep);
     this.messages = new Messages(settings.keep);
     this.ids = snowflakes(settings.now);
-    this.files = new Files(() => this.origin);
+    this.files = new Files(() => `${this.origin}/${this.secret}`);
     this.journal.subscribe(event => this.#fold(event));
   }
 

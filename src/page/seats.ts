@@ -1,3 +1,4 @@
+import { z } from 'zod';
 import { type Guild, type Host, type Member, permissionBits } from '../loopback/index.ts';
 import type { Language, NewSeat, Seat } from './model.ts';
 
@@ -43,9 +44,20 @@ export function furnish(host: Host, first: { groupName: string; name: string; la
     .addMember({ id: HOME.member, name, permissions: permissionBits.manageGuild, locale: LOCALES[language] });
 }
 
+/** As the page's own form has it: names of at most 60 characters. */
+const newSeat = z.object({
+  name: z.string().min(1).max(60),
+  group: z.string().max(20).optional(),
+  groupName: z.string().max(60).optional(),
+  steward: z.boolean(),
+  language: z.enum(['en', 'es']),
+});
+
 /** Makes a seat, in a group there is or a new one. Undefined when the group is unknown. */
 export function addSeat(host: Host, wanted: NewSeat): { group: string; member: string } | undefined {
-  const { group, groupName, name, steward, language } = wanted;
+  const read = newSeat.safeParse(wanted);
+  if (!read.success) return undefined;
+  const { group, groupName, name, steward, language } = read.data;
   const guild =
     group === undefined
       ? host.addGuild({ name: groupName || name, locale: LOCALES[language], channels: ['bench'] })

@@ -1,6 +1,6 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import type { Host } from '../loopback/index.ts';
+import { freshSecret, type Host, isSecret } from '../loopback/index.ts';
 import { type Doing, perform } from './actions.ts';
 import { readAssets } from './assets.ts';
 import { isFromHere, protect } from './guard.ts';
@@ -19,7 +19,7 @@ export type PageOptions = {
 };
 
 export type Page = {
-  /** `http://127.0.0.1:PORT` */
+  /** `http://127.0.0.1:PORT/SECRET`; the secret is made at each start and nothing is answered without it. */
   readonly url: string;
   /** Tells the pages that the assistant answers from now on. */
   ready(): void;
@@ -44,6 +44,7 @@ class RoomServer implements Page {
   readonly #server: Server;
   readonly #streams = new Map<ServerResponse, { group: string; member: string }>();
   readonly #onAsked: PageOptions['onAsked'];
+  readonly #secret = freshSecret();
   #port = 0;
 
   constructor(host: Host, { asked = new Map(), onAsked }: PageOptions, assets: Assets) {
@@ -62,7 +63,7 @@ class RoomServer implements Page {
   }
 
   get url(): string {
-    return `http://127.0.0.1:${this.#port}`;
+    return `http://127.0.0.1:${this.#port}/${this.#secret}`;
   }
 
   async listen(port: number): Promise<void> {
@@ -92,6 +93,12 @@ class RoomServer implements Page {
     protect(response);
     if (!isFromHere(request, this.#port)) return answer(response, 403, { why: 'elsewhere' });
     const url = new URL(request.url ?? '/', this.url);
+    const [, given = '', ...path] = url.pathname.split('/');
+    if (!isSecret(given, this.#secret)) return answer(response, 403, { why: 'secret' });
+    // Its modules and addresses are relative to the folder that the secret is.
+    if (path.length === 0)
+      return void response.writeHead(308, { location: `${url.pathname}/${url.search}` }).end();
+    url.pathname = `/${path.join('/')}`;
     switch (`${request.method} ${url.pathname}`) {
       case 'GET /changes':
         return this.#stream(url, request, response);

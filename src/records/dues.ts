@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { dueBy, dueKey, dues } from './keys.ts';
-import { moment, read, recordKind, written } from './record.ts';
+import { moment, readable, recordKind, written } from './record.ts';
 import { drop, type Entry, everything, put, type Store, type Write } from './store.ts';
 
 /** Something to do at a time, for a group. `what` says what, `id` for which record. */
@@ -16,14 +16,16 @@ export const putDue = (due: Due): Write => put(keyOf(due), written(dueKind, due)
 /** Strikes something off: the last thing to do about it. */
 export const dropDue = (due: Due): Write => drop(keyOf(due));
 
-/** All that is due by now, the earliest first, of every group. */
+/** All that is due by now, the earliest first, of every group. One that does not read is set aside. */
 export async function duesBy(store: Store, now: Date): Promise<readonly Due[]> {
   const entries = await everything(store, dueBy(now));
-  return entries.map(({ key, value }) => read(dueKind, key, value));
+  return readable(dueKind, entries).map(({ fields }) => fields);
 }
 
 /** All that is ever to be done for a group, as it lies in the store. Reads every group's: for rare occasions. */
 export async function duesOfGroup(store: Store, group: string): Promise<readonly Entry[]> {
   const entries = await everything(store, dues());
-  return entries.filter(({ key, value }) => read(dueKind, key, value).group === group);
+  const theirs = readable(dueKind, entries).filter(({ fields }) => fields.group === group);
+  const keys = new Set(theirs.map(({ key }) => key));
+  return entries.filter(({ key }) => keys.has(key));
 }

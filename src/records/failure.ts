@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { Refusal } from '../engine/refusal.ts';
 
 declare module '../engine/refusal.ts' {
@@ -27,7 +28,7 @@ export type Saved = 'no' | 'unknown';
 
 /**
  * A read or a write that failed. Never used for "there is no such record": that is `undefined`.
- * `message` is for the log and names keys, never what is stored under them.
+ * `message` is for the log: it names keys as {@link anonymous} does, never what is stored under them.
  */
 export class StoreFailure extends Error {
   override readonly name = 'StoreFailure';
@@ -47,6 +48,10 @@ export class StoreFailure extends Error {
     this.saved = more.saved ?? 'no';
   }
 }
+
+/** A key as a log may hold it: its kind, and a mark by which whoever has the store finds it; never whose it is. */
+export const anonymous = (key: string): string =>
+  `${key.split('/')[0]}#${createHash('sha256').update(key).digest('hex').slice(0, 12)}`;
 
 /** What to tell the member when the store failed: not read, not saved, or perhaps saved. */
 export function refusalOf(failure: StoreFailure): Refusal {

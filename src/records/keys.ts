@@ -62,6 +62,8 @@ export const shelfLotFact = (member: string, item: string, lot: number, fact: Lo
 export const shelfName = (member: string, foldedName: string) => key('shelf-name', member, foldedName);
 /** An item that was removed: whatever changes an item demands that this is absent. */
 export const shelfGone = (member: string, item: string) => key('shelf-gone', member, item);
+/** The changes that a member's interactions made lie under this key. */
+export const shelfIdempotencies = (member: string) => key('shelf-once', member);
 /** The change that an interaction made, so that its second delivery makes none. */
 export const shelfIdempotency = (member: string, cause: string) => key('shelf-once', member, cause);
 /** The lines of an item's ledger lie under this key. */
@@ -116,6 +118,11 @@ export const calibrationBy = (
 /** The key that follow-ups are signed with. */
 export const signingKey = () => key('meta', 'signing-key');
 
+/** In which format the store as a whole is. */
+export const formatKey = () => key('meta', 'format');
+/** That a store is being filled from a backup or another store. */
+export const fillingKey = () => key('meta', 'filling');
+
 // A group.
 /** What the stewards of a group have set. */
 export const groupSettingsKey = (group: string) => key('group', group, 'settings');
@@ -155,6 +162,11 @@ export const flawOutcome = (group: string, id: string) => key('flaw-outcome', gr
 export const groupShelves = (group: string) => key('group-shelf', group);
 /** That a member of a group keeps a shelf. */
 export const groupShelf = (group: string, member: string) => key('group-shelf', group, member);
+
+/** When a member was first found to have left a group: from then on the clock runs. */
+export const leftAt = (group: string, member: string) => key('left', group, member);
+/** The members found to have left a group lie under this key. */
+export const leftOf = (group: string) => key('left', group);
 
 // Challenges of a group. Ids of challenges, entries and events are the interactions that made them.
 /** The challenges of a group lie under this key. */

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { duesOfGroup } from './dues.ts';
 import { groupLeft, groupsLeft, under } from './keys.ts';
-import { moment, read, recordKind, written } from './record.ts';
+import { moment, read, readable, recordKind, written } from './record.ts';
 import { add, drop, everything, type Store } from './store.ts';
 
 const leftKind = recordKind('group that put us out', { group: z.string(), at: moment });
@@ -24,10 +24,10 @@ export async function leftAt(store: Store, group: string): Promise<Date | undefi
   return stored === undefined ? undefined : read(leftKind, key, stored).at;
 }
 
-/** The groups that put us out. */
+/** The groups that put us out. A note that does not read is set aside. */
 export async function leftGroups(store: Store): Promise<readonly string[]> {
   const entries = await everything(store, under(groupsLeft()));
-  return entries.map(({ key, value }) => read(leftKind, key, value).group);
+  return readable(leftKind, entries).map(({ fields }) => fields.group);
 }
 
 /** Strikes the note out: the group took us in again. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { notice, notices, under } from './keys.ts';
-import { moment, type RecordOf, read, recordKind, written } from './record.ts';
+import { moment, type RecordOf, readable, recordKind, written } from './record.ts';
 import { add, drop, everything, type Store } from './store.ts';
 
 const noticeKind = recordKind('notice', {
@@ -20,10 +20,10 @@ export async function keepNotice(store: Store, member: string, about: Notice): P
   return (await store.commit([add(key, written(noticeKind, about))])).done;
 }
 
-/** What waits for a member. */
+/** What waits for a member. One that does not read is set aside. */
 export async function noticesFor(store: Store, member: string): Promise<readonly Notice[]> {
   const waiting = await everything(store, under(notices(member)));
-  return waiting.map(({ key, value }) => read(noticeKind, key, value));
+  return readable(noticeKind, waiting).map(({ fields }) => fields);
 }
 
 /** Strikes out what a member has been told. */

@@ -1,12 +1,14 @@
 import { refuse } from '../engine/refusal.ts';
 import type { RecordAdapter } from './adapters/adapter.ts';
 import { SqliteAdapter } from './adapters/sqlite.ts';
+import { formatKey } from './keys.ts';
 import { ReadingHere } from './reading-here.ts';
-import type { Store } from './store.ts';
+import { add, type Store } from './store.ts';
 import { StrictStore } from './strict.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
+    'store-newer': { readonly format: number; readonly known: number };
     'store-scheme-unknown': { readonly address: string; readonly known: readonly string[] };
   }
 }
@@ -30,9 +32,9 @@ const known = ['sqlite:PATH', 'sqlite::memory:', 'redis://HOST', 'rediss://HOST'
 
 /**
  * Opens the store that an address names: `sqlite:PATH`, `sqlite::memory:`, `redis://...`, `postgres://...`.
- * Refuses an unknown scheme, naming those that work; rejects with a `StoreFailure` if it cannot be reached.
+ * `patience` is how long one call may take, ms; 2 s unless said. Refuses an unknown scheme, naming those that work; rejects with a `StoreFailure` if it cannot be reached.
  */
-export async function openStore(address: string): Promise<Store> {
+export async function openStore(address: string, patience?: number): Promise<Store> {
   const scheme = Object.keys(openers).find(
     start => address.startsWith(start) && address.length > start.length,
   );
@@ -41,6 +43,27 @@ export async function openStore(address: string): Promise<Store> {
     // Never more than the scheme: what follows may hold a password.
     return refuse('store-scheme-unknown', { address: address.split(':')[0] ?? '', known });
   }
-  const store = new StrictStore(await opener(address));
+  const store = new StrictStore(await opener(address), patience);
+  try {
+    await checkFormat(store);
+  } catch (error) {
+    await store.close();
+    throw error;
+  }
   return scheme === 'sqlite:' ? ReadingHere.of(store, address.slice(scheme.length)) : store;
+}
+
+/**
+ * The format of a store as a whole: it goes up when an older program could no longer work on it without harm. Kinds of
+ * record have versions of their own.
+ */
+export const FORMAT = 1;
+
+/** Throws a Refusal `store-newer` for a store that a newer program has taken over; marks one that nobody has. */
+async function checkFormat(store: Store): Promise<void> {
+  const [stored] = await store.get([formatKey()]);
+  if (stored === undefined) return void (await store.commit([add(formatKey(), { v: 1, format: FORMAT })]));
+  const { format } = stored as { format?: unknown };
+  if (typeof format !== 'number' || format > FORMAT)
+    refuse('store-newer', { format: Number(format) || 0, known: FORMAT });
 }

@@ -11,10 +11,17 @@ export type Preferences = {
   readonly mass: 'grams' | 'ounces';
   /** Overrides the language that the platform reports for the member. */
   readonly language?: 'en' | 'es' | undefined;
+  /** Whether the group may see an answer that names a jar of theirs; private unless they say so. */
+  readonly jars: 'private' | 'shown';
 };
 
 /** What a member who never said anything gets. */
-export const usualPreferences: Preferences = { spoons: 'us', temperature: 'celsius', mass: 'grams' };
+export const usualPreferences: Preferences = {
+  spoons: 'us',
+  temperature: 'celsius',
+  mass: 'grams',
+  jars: 'private',
+};
 
 type Wish = keyof Preferences;
 
@@ -24,6 +31,7 @@ const wishes: { readonly [W in Wish]: RecordKind<{ choice: string }> } = {
   temperature: recordKind('preference', { choice: z.enum(['celsius', 'fahrenheit']) }),
   mass: recordKind('preference', { choice: z.enum(['grams', 'ounces']) }),
   language: recordKind('preference', { choice: z.enum(['en', 'es']) }),
+  jars: recordKind('preference', { choice: z.enum(['private', 'shown']) }),
 };
 const all = Object.keys(wishes) as Wish[];
 
@@ -32,7 +40,8 @@ export async function preferencesOf(store: Store, member: string): Promise<Prefe
   const stored = await store.get(all.map(wish => preference(member, wish)));
   const chosen = all.flatMap((wish, index) => {
     const value = stored[index];
-    return value === undefined ? [] : [[wish, read(wishes[wish], preference(member, wish), value).choice]];
+    if (value === undefined) return [];
+    return [[wish, read(wishes[wish], preference(member, wish), value).choice]];
   });
   return { ...usualPreferences, ...Object.fromEntries(chosen) };
 }

@@ -1,18 +1,34 @@
 import { z } from 'zod';
-import { StoreFailure } from './failure.ts';
+import { anonymous, StoreFailure } from './failure.ts';
+import { setAside } from './set-aside.ts';
+import { type Entry, Unreadable } from './store.ts';
 
 /** A kind of record: its fields, and the version of their meaning that this program reads and writes. */
-export type RecordKind<Fields> = { readonly name: string; readonly schema: z.ZodType<Fields> };
+export type RecordKind<Fields> = {
+  readonly name: string;
+  readonly schema: z.ZodType<Fields>;
+  readonly version: number;
+  /** Makes of a stored value of version n one of version n + 1; the first is for version 1. */
+  readonly steps: readonly Step[];
+};
+
+/** What a stored value of one version says in the next. */
+export type Step = (stored: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
 
 /** What a kind of record says. */
 export type RecordOf<Kind> = Kind extends RecordKind<infer Fields> ? Fields : never;
 
-/** Declares a kind of record. A field added later is optional, or the version goes up with a way to read both. */
+/**
+ * Declares a kind of record. A field added later is optional: older programs read over it, and newer ones do without.
+ * Anything else is a new version, with one more step from the one before.
+ */
 export function recordKind<Shape extends z.ZodRawShape>(
   name: string,
   shape: Shape,
+  steps: readonly Step[] = [],
 ): RecordKind<z.output<z.ZodObject<Shape>>> {
-  return { name, schema: z.strictObject({ v: z.literal(1), ...shape }) as never };
+  const version = 1 + steps.length;
+  return { name, schema: z.object({ v: z.literal(version), ...shape }) as never, version, steps };
 }
 
 /** A moment, stored as ISO 8601 in UTC. */
@@ -26,7 +42,7 @@ export const milligrams = z.int();
 
 /** The value to store; throws a `StoreFailure` when it is not what the kind allows, which is a bug of ours. */
 export function written<Fields>(kind: RecordKind<Fields>, fields: Fields): unknown {
-  const result = z.safeEncode(kind.schema, { v: 1, ...fields });
+  const result = z.safeEncode(kind.schema, { v: kind.version, ...fields } as never);
   if (result.success) return result.data;
   throw new StoreFailure('unfit', 'write', `not a ${kind.name}: ${z.prettifyError(result.error)}`);
 }
@@ -36,16 +52,60 @@ export function written<Fields>(kind: RecordKind<Fields>, fields: Fields): unkno
  * as this kind of record. Never call it with `undefined`: that is an absent record.
  */
 export function read<Fields>(kind: RecordKind<Fields>, key: string, value: unknown): Fields {
-  const version = (value as { v?: unknown } | null)?.v;
-  if (typeof version === 'number' && version !== 1) {
-    throw new StoreFailure('unknown-version', 'read', `${key}: ${kind.name} of version ${version}`);
+  if (value instanceof Unreadable) {
+    throw new StoreFailure('corrupt', 'read', `${anonymous(key)}: no record, where a ${kind.name} should be`);
   }
-  const result = z.safeDecode(kind.schema, value as never);
+  const version = versionOf(value);
+  if (version > kind.version) {
+    throw new StoreFailure(
+      'unknown-version',
+      'read',
+      `${anonymous(key)}: ${kind.name} of version ${version}`,
+    );
+  }
+  const result = z.safeDecode(kind.schema, upgraded(kind, value, version) as never);
   if (!result.success) {
     // The paths only: what a member wrote does not belong in a log.
     const where = result.error.issues.map(issue => `${issue.path.join('.')} ${issue.code}`).join('; ');
-    throw new StoreFailure('corrupt', 'read', `${key}: not a ${kind.name} (${where})`);
+    throw new StoreFailure('corrupt', 'read', `${anonymous(key)}: not a ${kind.name} (${where})`);
   }
-  const { v: _version, ...fields } = result.data as Fields & { v: 1 };
+  const { v: _version, ...fields } = result.data as Fields & { v: number };
   return fields as Fields;
 }
+
+/** The version that a stored value states; before there were any it was called otherwise, or 1. */
+function versionOf(value: unknown): number {
+  const { v, version } = (value ?? {}) as { v?: unknown; version?: unknown };
+  return typeof v === 'number' ? v : typeof version === 'number' ? version : 1;
+}
+
+function upgraded<Fields>({ steps }: RecordKind<Fields>, value: unknown, version: number): unknown {
+  if (steps.length === 0 || typeof value !== 'object' || value === null) return value;
+  let stored = value as Readonly<Record<string, unknown>>;
+  for (const step of steps.slice(version - 1)) stored = step(stored);
+  return { ...stored, v: 1 + steps.length };
+}
+
+/** What of the entries reads as this kind; each other one is set aside alone. */
+export function readable<Fields>(
+  kind: RecordKind<Fields>,
+  entries: readonly Entry[],
+): readonly { readonly key: string; readonly fields: Fields }[] {
+  return entries.flatMap(({ key, value }) => {
+    const fields = orSetAside(kind.name, key, () => read(kind, key, value));
+    return fields === undefined ? [] : [{ key, fields }];
+  });
+}
+
+/** What `reading` gives; undefined, with the record set aside, where it throws that the record is unreadable. */
+export function orSetAside<Read>(kind: string, key: string, reading: () => Read): Read | undefined {
+  try {
+    return reading();
+  } catch (failure) {
+    if (!(failure instanceof StoreFailure) || !unreadable.has(failure.kind)) throw failure;
+    setAside(kind, key, failure);
+    return undefined;
+  }
+}
+
+const unreadable: ReadonlySet<StoreFailure['kind']> = new Set(['corrupt', 'unknown-version']);

@@ -10,12 +10,15 @@ export type CommitResult = { readonly done: true } | { readonly done: false; rea
 
 export type Entry = { readonly key: string; readonly value: unknown };
 
+/** Stands for a stored text that is no record at all: `read` rejects it, and it is never mistaken for absent. */
+export class Unreadable {}
+
 /** Keys from `from` up to, but not including, `to`, in the byte order of the key. */
 export type Span = { readonly from: string; readonly to: string };
 
 /**
- * What is remembered. Strict: a read that fails, or finds something it cannot make sense of, rejects with a
- * `StoreFailure`; `undefined` means that nothing is there and never anything else. A commit that rejects with
+ * What is remembered. Strict: a read that fails rejects with a `StoreFailure`; `undefined` means that nothing is there
+ * and never anything else, and what is there but cannot be made sense of is {@link Unreadable}, its neighbours are not. A commit that rejects with
  * `saved: 'no'` left the store as it was.
  *
  * Values are plain JSON. Keys are made by `keys.ts` and nowhere else.
@@ -49,12 +52,22 @@ export const drop = (key: string): Write => ({ kind: 'drop', key });
 /** Every entry of a span, read page by page so that no answer of the store grows without bound. */
 export async function everything(store: Store, span: Span, pageSize = 500): Promise<readonly Entry[]> {
   const entries: Entry[] = [];
+  for await (const page of pages(store, span, pageSize)) entries.push(...page);
+  return entries;
+}
+
+/** The entries of a span page by page, for those too many to hold. */
+export async function* pages(
+  store: Pick<Store, 'range'>,
+  span: Span,
+  pageSize = 500,
+): AsyncGenerator<readonly Entry[]> {
   let from = span.from;
   while (true) {
     const page = await store.range(from, span.to, pageSize);
-    entries.push(...page);
+    if (page.length > 0) yield page;
     const last = page.at(-1);
-    if (last === undefined || page.length < pageSize) return entries;
+    if (last === undefined || page.length < pageSize) return;
     // '-' is the lowest character a key may hold, so nothing lies between a key and the key with it appended.
     from = `${last.key}-`;
   }

@@ -1,7 +1,7 @@
 import Keyv from 'keyv';
 import type { RecordAdapter, TextWrite } from './adapters/adapter.ts';
-import { type FailureKind, StoreFailure } from './failure.ts';
-import type { CommitResult, Entry, Store, Write } from './store.ts';
+import { anonymous, StoreFailure } from './failure.ts';
+import { type CommitResult, type Entry, type Store, Unreadable, type Write } from './store.ts';
 
 /** Only what comes back as it went in: no Date, Map, NaN, undefined or class of any kind. */
 function assertPlain(value: unknown, path: string): void {
@@ -34,15 +34,6 @@ const envelope = {
   },
 };
 
-function failureOf(
-  error: unknown,
-  kind: FailureKind,
-  during: 'read' | 'write',
-  message: string,
-): StoreFailure {
-  return error instanceof StoreFailure ? error : new StoreFailure(kind, during, message, { cause: error });
-}
-
 /**
  * The strict store over keyv. keyv without an `error` listener rejects where with one it would answer
  * "absent" or "false": so the instance stays in here, and nobody can attach one.
@@ -53,8 +44,12 @@ export class StrictStore implements Store {
   readonly #inFlight = new Set<Promise<unknown>>();
   #closing: Promise<void> | undefined;
 
-  constructor(adapter: RecordAdapter) {
+  readonly #patience: number;
+
+  /** `patience` is how long a call may take, ms: whoever asked is then told that the records cannot be reached. */
+  constructor(adapter: RecordAdapter, patience = 2_000) {
     this.#adapter = adapter;
+    this.#patience = patience;
     this.#keyv = new Keyv({ store: adapter, serialization: envelope });
   }
 
@@ -65,7 +60,9 @@ export class StrictStore implements Store {
       try {
         return await this.#keyv.getMany([...keys]);
       } catch (error) {
-        throw failureOf(error, 'corrupt', 'read', `unreadable record among ${keys.join(', ')}`);
+        if (error instanceof StoreFailure) throw error;
+        // One of them does not read: each by itself, so that the others do.
+        return await Promise.all(keys.map(key => this.#one(key)));
       }
     });
   }
@@ -74,7 +71,7 @@ export class StrictStore implements Store {
     return this.#track('read', async () => {
       if (!Number.isSafeInteger(limit) || limit < 1) throw new RangeError(`limit ${limit}`);
       const entries = await this.#adapter.range(from, to, limit);
-      return Promise.all(entries.map(async ([key, text]) => ({ key, value: await this.#decode(key, text) })));
+      return Promise.all(entries.map(async ([key, text]) => ({ key, value: await this.#decode(text) })));
     });
   }
 
@@ -98,7 +95,7 @@ export class StrictStore implements Store {
     if (this.#closing) return Promise.reject(new StoreFailure('closed', during, 'the store is closed'));
     const running = work().finally(() => this.#inFlight.delete(running));
     this.#inFlight.add(running);
-    return running;
+    return inTime(running, this.#patience, during);
   }
 
   async #encode(write: Write): Promise<TextWrite> {
@@ -107,26 +104,44 @@ export class StrictStore implements Store {
       const text = await this.#keyv.encode({ value: write.value });
       return { kind: write.kind, key: write.key, text: String(text) };
     } catch (error) {
-      throw new StoreFailure('unfit', 'write', `${write.key}: not a value to store`, { cause: error });
+      throw new StoreFailure('unfit', 'write', `${anonymous(write.key)}: not a value to store`, {
+        cause: error,
+      });
     }
   }
 
-  async #decode(key: string, text: string): Promise<unknown> {
+  async #one(key: string): Promise<unknown> {
+    const [text] = await this.#adapter.texts([key]);
+    return text === undefined ? undefined : await this.#decode(text);
+  }
+
+  async #decode(text: string): Promise<unknown> {
     try {
       return (await this.#keyv.decode(text))?.value;
-    } catch (error) {
-      throw failureOf(error, 'corrupt', 'read', `unreadable record ${key}`);
+    } catch {
+      return new Unreadable();
     }
   }
+}
+
+/** The same, or a failure once it has taken too long: a write may then be done after all. */
+function inTime<T>(work: Promise<T>, ms: number, during: 'read' | 'write'): Promise<T> {
+  return new Promise((resolve, reject) => {
+    const timer = setTimeout(() => {
+      const saved = during === 'write' ? 'unknown' : 'no';
+      reject(new StoreFailure('unreachable', during, `no answer in ${ms} ms`, { saved }));
+    }, ms);
+    work.then(resolve, reject).finally(() => clearTimeout(timer));
+  });
 }
 
 function checkKeys(keys: readonly string[], during: 'read' | 'write'): void {
   for (const key of keys) {
     if (!/^[A-Za-z0-9_-]+(\/[A-Za-z0-9_-]+)*$/.test(key)) {
-      throw new StoreFailure('unfit', during, `not a key: ${JSON.stringify(key)}`);
+      throw new StoreFailure('unfit', during, `not a key, of ${key.length} characters`);
     }
   }
   if (during === 'write' && new Set(keys).size < keys.length) {
-    throw new StoreFailure('unfit', during, `a key twice in one commit: ${keys.join(', ')}`);
+    throw new StoreFailure('unfit', during, `a key twice in one commit: ${keys.map(anonymous).join(', ')}`);
   }
 }

@@ -108,7 +108,9 @@ describe('a jar on the shelf changes the dose', () => {
   test('another member’s press takes nothing', async () => {
     const { member, steward } = room;
     await member.run('/shelf add', { item: 'Moss', amount: '20 g', colourant: 'chromium oxide green' });
+    await member.run('/prefer', { jars: 'shown' });
     const answer = await dose({ colourant: 'Moss', portion: '2 cups' });
+    await member.run('/prefer', { jars: 'private' });
     const pressed = await steward.press(answer, answer.controls[0]?.customId ?? '');
     expect(pressed.text).toContain('somebody else');
     expect((await member.run('/shelf show', { item: 'Moss' })).text).toContain('20 g');

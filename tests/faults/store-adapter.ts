@@ -2,11 +2,11 @@ import { RecordAdapter, type TextEntry, type TextWrite } from '../../src/records
 import { StoreFailure } from '../../src/records/failure.ts';
 import type { CommitResult } from '../../src/records/store.ts';
 
-type Fault = 'before' | 'after' | 'lies' | undefined;
+type Fault = 'before' | 'after' | 'lies' | 'stalls' | undefined;
 
 /**
  * A storage that fails when told to: `before` doing what was asked, `after` doing it (contact lost on the way
- * back), or it `lies`: reads give text that is no record.
+ * back), it `lies`: reads give text that is no record, or it `stalls`: it does what was asked and never says so.
  */
 export class FailingAdapter extends RecordAdapter {
   readonly #inner: RecordAdapter;
@@ -44,6 +44,7 @@ export class FailingAdapter extends RecordAdapter {
     if (fault === 'lies' && during === 'read') return undefined;
     if (fault === 'before') throw new StoreFailure('unreachable', during, 'the storage is gone');
     const answer = await work();
+    if (fault === 'stalls') return await new Promise(() => {});
     if (fault === 'after')
       throw new StoreFailure('unreachable', during, 'lost on the way', { saved: 'unknown' });
     return answer;

@@ -1,17 +1,19 @@
 /*
- * A process that writes until it is killed: `store-writer.ts ADDRESS`. Each number it prints is one whose
- * two records the store has acknowledged.
+ * A process that writes until it is killed: `store-writer.ts ADDRESS [ROUND]`. Each number it prints is one whose
+ * two records the store has acknowledged; with a round their keys begin with it.
  */
 import { openStore } from '../../src/records/open.ts';
 import { add, put } from '../../src/records/store.ts';
 
-const store = await openStore(process.argv[2]!);
+const [, , address = '', round] = process.argv;
+const store = await openStore(address);
+const named = (n: number) => (round === undefined ? String(n) : `${round}-${n}`);
 let next = 0;
 
 async function writeOnAndOn(): Promise<never> {
   while (true) {
     const n = next++;
-    await store.commit([add(`written/${n}`, { n }), put(`beside/${n}`, { n })]);
+    await store.commit([add(`written/${named(n)}`, { n }), put(`beside/${named(n)}`, { n })]);
     process.stdout.write(`${n}\n`);
   }
 }

@@ -113,6 +113,34 @@ describe.each(Object.entries(changes))('%s', (_, make) => {
   });
 });
 
+describe('with the storage stalled', { timeout: 20_000 }, () => {
+  beforeEach(() => {
+    adapter.faultOf = () => 'stalls';
+  });
+  const timed = async (work: Promise<unknown>) => {
+    const began = performance.now();
+    return { failed: await failure(work), ms: performance.now() - began };
+  };
+
+  it('a read fails in under 2.5 s', async () => {
+    const { failed, ms } = await timed(listShelf(shelf));
+    expect(failed).toMatchObject({ name: 'StoreFailure', during: 'read', saved: 'no' });
+    expect(ms).toBeLessThan(2_500);
+  });
+
+  it('a write is called neither saved nor not: it may be', async () => {
+    const { failed, ms } = await timed(prefer(shelf.store, shelf.member, { spoons: 'us' }));
+    expect(failed).toMatchObject({ name: 'StoreFailure', during: 'write', saved: 'unknown' });
+    expect(ms).toBeLessThan(2_500);
+  });
+
+  it('what comes after goes on by itself', async () => {
+    await failure(listShelf(shelf));
+    adapter.faultOf = () => undefined;
+    expect(await listShelf(shelf)).toHaveLength(1);
+  });
+});
+
 describe('with the storage gone', () => {
   beforeEach(() => {
     adapter.faultOf = () => 'before';
@@ -123,7 +151,10 @@ describe('with the storage gone', () => {
     ['an item is not unknown', () => showItem(shelf, 'blue')],
     ['preferences are not the usual ones', () => preferencesOf(shelf.store, shelf.member)],
     ['a preference is not set', () => prefer(shelf.store, shelf.member, { spoons: 'us' })],
-    ['no signing key is made up', () => signingKeyOf(shelf.store)],
+    [
+      'no signing key is made up',
+      () => signingKeyOf(shelf.store, join(tmpdir(), 'no-such-folder', 'signing-key')),
+    ],
   ])('%s: it rejects', async (_, work) => {
     expect(await failure(work())).toBeInstanceOf(StoreFailure);
   });

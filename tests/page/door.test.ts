@@ -18,7 +18,7 @@ afterAll(async () => {
 /** A request as any program could make it, with the headers it likes. */
 const knock = (path: string, headers: Record<string, string> = {}, method = 'GET') =>
   new Promise<{ status: number; headers: Record<string, unknown>; body: string }>((resolve, reject) => {
-    const asking = request(new URL(path, page.url), { method, headers, agent: false }, response => {
+    const asking = request(`${page.url}${path}`, { method, headers, agent: false }, response => {
       let body = '';
       response.on('data', piece => {
         body += piece;
@@ -35,7 +35,7 @@ const port = () => new URL(page.url).port;
 
 describe('the door of the page', () => {
   test('opens on 127.0.0.1 only', () => {
-    expect(page.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+$/);
+    expect(page.url).toMatch(/^http:\/\/127\.0\.0\.1:\d+\/[0-9a-f]{64}$/);
   });
 
   test('opens to its own names', async () => {
@@ -89,16 +89,34 @@ describe('the door of the page', () => {
       '/main.ts',
       '/page/server.ts',
       '/page/browser/tsconfig.json',
-      '/../package.json',
       '/page/browser/..%2fserver.ts',
     ])
       expect((await knock(path)).status).toBe(404);
+    expect((await knock('/../package.json')).status).toBe(403);
   });
 
   test('a port that is taken gives way to a free one', async () => {
     const second = await openPage(host, { port: Number(port()) });
     expect(second.url).not.toBe(page.url);
     expect((await fetch(second.url)).status).toBe(200);
+    await second.close();
+  });
+
+  test.each(['/', '/seats', '/changes', '/page/browser/main.ts', `/${'0'.repeat(64)}/seats`])(
+    'answers nothing at %s without the secret of this start',
+    async path => {
+      const { origin } = new URL(page.url);
+      const response = await fetch(`${origin}${path}`);
+      expect(response.status).toBe(403);
+      expect(await response.text()).not.toContain('Home bench');
+    },
+  );
+
+  test('every start has another secret', async () => {
+    const second = await openPage(host, { port: 0 });
+    const secretOf = (url: string) => new URL(url).pathname;
+    expect(secretOf(second.url)).not.toBe(secretOf(page.url));
+    expect((await fetch(`${new URL(second.url).origin}${secretOf(page.url)}/seats`)).status).toBe(403);
     await second.close();
   });
 

@@ -37,7 +37,7 @@ function start(piped?: string, args: readonly string[] = []) {
   const { promise: url, resolve } = Promise.withResolvers<string>();
   child.stdout?.on('data', piece => {
     said.out += String(piece);
-    const [address] = /http:\/\/127\.0\.0\.1:\d+/.exec(said.out) ?? [];
+    const [address] = /http:\/\/127\.0\.0\.1:\d+\/[0-9a-f]+(?=\s)/.exec(said.out) ?? [];
     if (address) resolve(address);
   });
   child.stderr?.on('data', piece => {

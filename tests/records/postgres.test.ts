@@ -68,6 +68,19 @@ describe.skipIf(!hasPostgres)('a PostgreSQL server', () => {
     await store.close();
   }, 60_000);
 
+  it.each(['fsync', 'full_page_writes'])(
+    'with %s off is not opened: it may lose what it acknowledged',
+    async setting => {
+      const careless = await startPostgres([`${setting}=off`]);
+      await expect(openStore(careless.address)).rejects.toMatchObject({
+        during: 'open',
+        message: expect.stringContaining(`${setting} = on`),
+      });
+      await careless.stop();
+    },
+    60_000,
+  );
+
   it('that is not there is a failure to open', async () => {
     const address = 'postgres://nobody@127.0.0.1:1/none';
     await expect(openStore(address)).rejects.toMatchObject({ kind: 'unreachable', during: 'open' });

@@ -79,8 +79,8 @@ const runner = account();
 export const hasPostgres =
   initdb !== undefined && postgres !== undefined && (process.getuid?.() !== 0 || runner !== undefined);
 
-/** Starts a PostgreSQL that answers on a socket in a folder of its own. */
-export async function startPostgres(): Promise<Server> {
+/** Starts a PostgreSQL that answers on a socket in a folder of its own, with these settings (`name=value`). */
+export async function startPostgres(settings: readonly string[] = []): Promise<Server> {
   const folder = mkdtempSync(join(tmpdir(), 'postgres-'));
   chmodSync(folder, 0o700);
   if (runner) chownSync(folder, runner.uid, runner.gid);
@@ -92,7 +92,15 @@ export async function startPostgres(): Promise<Server> {
     cwd: folder,
     ...runner,
   });
-  const flags = ['-D', data, '-k', folder, '-c', 'listen_addresses='];
+  const flags = [
+    '-D',
+    data,
+    '-k',
+    folder,
+    '-c',
+    'listen_addresses=',
+    ...settings.flatMap(one => ['-c', one]),
+  ];
   const server = spawn(postgres!, flags, { stdio: 'pipe', cwd: folder, ...runner });
   const stop = ending(server, folder, 'SIGINT');
   server.stdout.resume();

@@ -11,7 +11,7 @@ export async function openConversation(): Promise<Conversation & AsyncDisposable
   return {
     registry: await readCommands(new URL('../../commands/', import.meta.url)),
     services: { store, workers },
-    key: await signingKeyOf(store),
+    key: await signingKeyOf(store, undefined),
     onFault: fault => {
       throw fault;
     },

@@ -60,7 +60,7 @@ export async function enter(asked: EnterAsked, context: Context): Promise<Reply>
   const bar = await measured(described, { photo: photo.bytes, used }, context);
   const scope = scopeOf(context);
   const { entry } = await enterBar(scope, challenge.id, { bar, photo: photo.bytes }, madeBy(context));
-  await context.store.commit([noteShelf(context.group, context.asker.id)]);
+  await context.store.commit(noteShelf(context.group, context.asker.id, new Date(context.at)));
   return shown({ challenge: challenge.id, entry, done: 'entered' }, context);
 }
 

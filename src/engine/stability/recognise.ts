@@ -59,11 +59,15 @@ function nearest(name: string): Substance | undefined {
   return tied ? undefined : closest;
 }
 
+/** Words of one row that are looked at, so that work stays bounded: no label has that many without a comma. */
+const MOST_IN_ROW = 300;
+
 /** Names in a row without separators, longest first; the rest comes back as unknown. */
 function scanned(text: string): Recognised {
-  const words = foldedWords(text);
+  const all = foldedWords(text);
+  const words = all.slice(0, MOST_IN_ROW);
   const substances: Substance[] = [];
-  const rest: string[] = [];
+  const rest: string[] = all.slice(MOST_IN_ROW);
   for (let at = 0; at < words.length; ) {
     const width = [5, 4, 3, 2, 1].find(size => {
       const part = words.slice(at, at + size);

@@ -1,5 +1,6 @@
-import type { Server } from 'node:http';
+import type { IncomingMessage, Server } from 'node:http';
 import { type RawData, type WebSocket, WebSocketServer } from 'ws';
+import { behindSecret } from '../http/entrance.ts';
 import type { Kernel } from '../kernel.ts';
 import { isRecord, type Json, listOf, numberOf, recordOf, textOf } from '../state/json.ts';
 import { botJson, guildJson } from '../state/serializers.ts';
@@ -30,7 +31,10 @@ export class Gateway {
 
   constructor(kernel: Kernel, server: Server) {
     this.#kernel = kernel;
-    this.#sockets = new WebSocketServer({ server });
+    this.#sockets = new WebSocketServer({
+      server,
+      verifyClient: ({ req }: { req: IncomingMessage }) => behindSecret(req, kernel)?.pathname === '/gateway',
+    });
     this.#sockets.on('connection', socket => this.#greet(socket));
   }
 
@@ -129,7 +133,7 @@ export class Gateway {
       return undefined;
     }
     const [shard, shardCount] = listOf(data.shard);
-    const { room, ids, origin } = this.#kernel;
+    const { room, ids, origin, secret } = this.#kernel;
     const session = new Session({
       id: ids.next(),
       shard: numberOf(shard, 0),
@@ -145,7 +149,7 @@ export class Gateway {
       guilds: guilds.map(guild => ({ id: guild.id, unavailable: true })),
       session_id: session.id,
       session_type: 'normal',
-      resume_gateway_url: origin.replace('http:', 'ws:'),
+      resume_gateway_url: `${origin.replace('http:', 'ws:')}/${secret}/gateway`,
       shard: [session.shard, session.shardCount],
       application: { id: room.applicationId, flags: 0 },
     };

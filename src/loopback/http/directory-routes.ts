@@ -15,7 +15,7 @@ export function directoryRoutes(kernel: Kernel): readonly Route[] {
   };
   const gateway = () =>
     ok({
-      url: kernel.origin.replace('http:', 'ws:'),
+      url: `${kernel.origin.replace('http:', 'ws:')}/${kernel.secret}/gateway`,
       shards: settings.shards,
       // A day's allowance that never runs out in a test, and no waiting between shards.
       session_start_limit: { total: 1000, remaining: 999, reset_after: 14_400_000, max_concurrency: 64 },

@@ -15,7 +15,6 @@ export function serveFile(files: Files, url: URL, response: ServerResponse): voi
       'content-length': file.bytes.byteLength,
       'content-security-policy': "sandbox; default-src 'none'",
       'x-content-type-options': 'nosniff',
-      'access-control-allow-origin': '*',
     })
     .end(file.bytes);
 }

@@ -5,6 +5,7 @@ import type { RequestView } from '../interface/host.ts';
 import type { Kernel } from '../kernel.ts';
 import { errorsObject, refusal } from '../refusals/findings.ts';
 import { Refused } from '../refused.ts';
+import { behindSecret } from './entrance.ts';
 import type { Answer, Route } from './exchange.ts';
 import { Faults } from './faults.ts';
 import { Limits, type Verdict } from './limits.ts';
@@ -51,7 +52,8 @@ export class FrontDoor {
 
   async #serve(request: IncomingMessage, response: ServerResponse): Promise<void> {
     const method = request.method ?? 'GET';
-    const url = new URL(request.url ?? '/', 'http://127.0.0.1');
+    const url = behindSecret(request, this.#kernel);
+    if (!url) return void response.writeHead(403).end();
     if (url.pathname.startsWith('/files/')) return serveFile(this.#kernel.files, url, response);
     const path = decodeURIComponent(url.pathname.replace(/^\/api(\/v10)?/, ''));
     const noted: Noted = { method, path, query: url.search, body: undefined, files: 0 };

@@ -72,7 +72,7 @@ export interface HostOptions {
 export interface Host extends AsyncDisposable {
   /** `http://127.0.0.1:PORT` */
   readonly url: string;
-  /** For the client's `rest.api`: `${url}/api`. */
+  /** For the client's `rest.api`: under `url`, behind a secret that is made at each start. */
   readonly api: string;
   readonly applicationId: string;
   readonly botId: string;

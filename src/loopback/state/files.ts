@@ -39,6 +39,7 @@ export class Files {
   readonly #files = new Map<string, StoredFile>();
   /** Addresses carry it; those with an older one are dead. */
   #generation = 0;
+  /** `http://127.0.0.1:PORT/SECRET` */
   readonly #origin: () => string;
 
   constructor(origin: () => string) {
@@ -88,7 +89,7 @@ export class Files {
     const mark = this.#generation.toString(36);
     return JSON.parse(
       text.replaceAll(
-        /http:\/\/127\.0\.0\.1:\d+\/files\/([^"?]*)\?ex=[0-9a-z]+/g,
+        /http:\/\/127\.0\.0\.1:\d+(?:\/[0-9a-f]{64})?\/files\/([^"?]*)\?ex=[0-9a-z]+/g,
         (_, tail: string) => `${start}${tail}?ex=${mark}`,
       ),
     ) as T;

@@ -43,8 +43,11 @@ export function componentNodes(component: Component, hands: Hands): readonly Nod
   }
 }
 
-/** Files come from the page's own server: the address in the message is the host's. */
-export const fileAddress = (url: string): string => new URL(url, location.origin).pathname;
+/** Files come from the page's own server, below the page's address: the address in the message is the host's. */
+export function fileAddress(url: string): string {
+  const { pathname } = new URL(url, location.origin);
+  return pathname.slice(pathname.indexOf('/files/') + 1);
+}
 
 function picture({ url, width, height }: Media, description: string | null | undefined, { say }: Hands) {
   const source = fileAddress(url);

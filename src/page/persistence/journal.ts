@@ -1,4 +1,4 @@
-import { mkdir, open, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { chmod, mkdir, open, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Host, HostEvent } from '../../loopback/index.ts';
 import type { Asked } from '../model.ts';
@@ -25,7 +25,9 @@ type Line = { readonly event: HostEvent } | { readonly interaction: string; read
 
 /** Opens the history in a folder, tidied: empty where there is none. Undefined while another process has it open. */
 export async function openJournal(folder: string): Promise<Journal | undefined> {
-  await mkdir(join(folder, 'files'), { recursive: true });
+  await mkdir(join(folder, 'files'), { recursive: true, mode: 0o700 });
+  // A room of an earlier version may be open to others.
+  for (const one of [folder, join(folder, 'files')]) await chmod(one, 0o700);
   const release = await lock(join(folder, 'open-in'));
   if (!release) return undefined;
   const written = await readLines(folder);
@@ -86,7 +88,7 @@ class WrittenRoom implements Journal {
     ];
     for (const event of this.events) await this.#writeBytes(event, 'wx');
     const file = join(this.#folder, 'room.jsonl');
-    await writeFile(`${file}.new`, lines.map(textOf).join(''));
+    await writeFile(`${file}.new`, lines.map(textOf).join(''), { mode: 0o600 });
     await rename(`${file}.new`, file);
     const ids = new Set(this.events.flatMap(event => (event.kind === 'file-stored' ? [event.id] : [])));
     for (const name of await readdir(join(this.#folder, 'files')))
@@ -95,14 +97,16 @@ class WrittenRoom implements Journal {
 
   async #append(lines: readonly Line[], event?: HostEvent): Promise<void> {
     if (event) await this.#writeBytes(event, 'w');
-    await writeFile(join(this.#folder, 'room.jsonl'), lines.map(textOf).join(''), { flag: 'a' });
+    await writeFile(join(this.#folder, 'room.jsonl'), lines.map(textOf).join(''), { flag: 'a', mode: 0o600 });
   }
 
   async #writeBytes(event: HostEvent, flag: 'w' | 'wx'): Promise<void> {
     if (event.kind !== 'file-stored') return;
-    await writeFile(join(this.#folder, 'files', event.id), event.bytes, { flag }).catch(error => {
-      if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
-    });
+    await writeFile(join(this.#folder, 'files', event.id), event.bytes, { flag, mode: 0o600 }).catch(
+      error => {
+        if ((error as NodeJS.ErrnoException).code !== 'EEXIST') throw error;
+      },
+    );
   }
 
   /** One write after the other. A history that cannot be written is lost, the room goes on. */

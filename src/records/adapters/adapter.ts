@@ -1,6 +1,6 @@
 import type { KeyvStorageAdapter, KeyvStorageCapability, KeyvStorageEntry } from 'keyv';
 import { keyvStorageCapability } from 'keyv';
-import { StoreFailure } from '../failure.ts';
+import { anonymous, StoreFailure } from '../failure.ts';
 import type { CommitResult } from '../store.ts';
 
 /** A step of a commit as an adapter sees it: values are text already. */
@@ -67,10 +67,11 @@ export abstract class RecordAdapter implements Pick<KeyvStorageAdapter, AdapterM
         throw new StoreFailure(
           'unfit',
           'write',
-          `${key}: records do not expire; write down when they are due`,
+          `${anonymous(key)}: records do not expire; write down when they are due`,
         );
       }
-      if (typeof value !== 'string') throw new StoreFailure('unfit', 'write', `${key}: only text is stored`);
+      if (typeof value !== 'string')
+        throw new StoreFailure('unfit', 'write', `${anonymous(key)}: only text is stored`);
       return { kind: 'put', key, text: value };
     });
     await this.commit(writes);

@@ -44,8 +44,10 @@ export class PostgresAdapter extends RecordAdapter {
     try {
       // Two processes that create it at once: one of them is told off, and finds it made.
       await pool.query(table).catch(() => pool.query(table));
+      await checkDurable(pool);
     } catch (error) {
       await pool.end();
+      if (error instanceof StoreFailure) throw error;
       throw new StoreFailure('unreachable', 'open', 'cannot use the PostgreSQL server', { cause: error });
     }
     return new PostgresAdapter(pool);
@@ -131,6 +133,21 @@ export class PostgresAdapter extends RecordAdapter {
     } finally {
       client?.release(broken);
     }
+  }
+}
+
+/** An acknowledged write has to outlive the server: it must reach the disk, and no page be torn when the power goes. */
+async function checkDurable(pool: Pool): Promise<void> {
+  const { rows } = await pool.query<{ name: string; setting: string }>(
+    "SELECT name, setting FROM pg_settings WHERE name IN ('fsync', 'full_page_writes')",
+  );
+  const wrong = rows.filter(({ setting }) => setting !== 'on').map(({ name }) => `${name} = on`);
+  if (wrong.length > 0) {
+    throw new StoreFailure(
+      'unreachable',
+      'open',
+      `the PostgreSQL server may lose records: set ${wrong.join(', ')}`,
+    );
   }
 }
 

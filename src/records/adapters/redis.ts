@@ -1,5 +1,6 @@
+import { randomUUID } from 'node:crypto';
 import { ClientOfflineError, createClient, ErrorReply } from '@redis/client';
-import { StoreFailure } from '../failure.ts';
+import { anonymous, StoreFailure } from '../failure.ts';
 import type { CommitResult } from '../store.ts';
 import { RecordAdapter, type TextEntry, type TextWrite } from './adapter.ts';
 
@@ -56,6 +57,10 @@ function clientOf(address: string, stays: () => boolean) {
 export class RedisAdapter extends RecordAdapter {
   readonly #client: Client;
   #closed = false;
+  /** The mark of the server as it was opened. */
+  #known: string | undefined;
+  /** Rejects while the server that was reconnected to must not be used. */
+  #sound: Promise<void> = Promise.resolve();
 
   private constructor(client: Client) {
     super();
@@ -77,7 +82,37 @@ export class RedisAdapter extends RecordAdapter {
       throw new StoreFailure('unreachable', 'open', 'cannot reach the Redis server', { cause: error });
     }
     opened = true;
-    return new RedisAdapter(client);
+    return await RedisAdapter.#watched(client);
+  }
+
+  /** Looks again after each reconnection: a server that came back may be another one, or have lost everything. */
+  static async #watched(client: Client): Promise<RedisAdapter> {
+    const adapter = new RedisAdapter(client);
+    await adapter.#mark();
+    client.on('ready', () => {
+      adapter.#sound = adapter.#checkSame();
+      // Whoever calls next hears of it.
+      adapter.#sound.catch(() => {});
+    });
+    return adapter;
+  }
+
+  /** Marks the server as the one that this store is in, where nobody has; and learns its mark. */
+  async #mark(): Promise<void> {
+    const key = `${this.#keys()[0]}:mark`;
+    await this.#client.set(key, randomUUID(), { condition: 'NX' });
+    this.#known = (await this.#client.get(key)) ?? undefined;
+  }
+
+  async #checkSame(): Promise<void> {
+    await checkDurable(this.#client);
+    const mark = await this.#client.get(`${this.#keys()[0]}:mark`);
+    if (mark !== this.#known)
+      throw new StoreFailure(
+        'unreachable',
+        'open',
+        'the Redis server came back without the records: restore them, then start anew',
+      );
   }
 
   texts(keys: readonly string[]): Promise<readonly (string | undefined)[]> {
@@ -95,7 +130,7 @@ export class RedisAdapter extends RecordAdapter {
         if (index % 2 === 1) return [];
         const text = flat[index + 1];
         if (typeof text !== 'string')
-          throw new StoreFailure('corrupt', 'read', `${key}: listed but not there`);
+          throw new StoreFailure('corrupt', 'read', `${anonymous(String(key))}: listed but not there`);
         return [[String(key), text]];
       });
     });
@@ -124,8 +159,11 @@ export class RedisAdapter extends RecordAdapter {
   async #call<T>(during: 'read' | 'write', work: () => Promise<T>): Promise<T> {
     if (this.#closed) throw new StoreFailure('closed', during, 'the store is closed');
     try {
+      await this.#sound;
       return await work();
     } catch (error) {
+      if (error instanceof StoreFailure && error.during === 'open')
+        throw new StoreFailure(error.kind, during, error.message, { saved: 'no', cause: error });
       throw failureOf(error, during);
     }
   }

@@ -1,4 +1,4 @@
-import { mkdirSync } from 'node:fs';
+import { chmodSync, closeSync, mkdirSync, openSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { type MessagePort, parentPort, receiveMessageOnPort, workerData } from 'node:worker_threads';
@@ -29,8 +29,24 @@ export type Opening = { readonly path: string; readonly patience: number };
 /** SQLITE_BUSY (sqlite.org/rescode.html). */
 const BUSY = 5;
 
+/** The file, and its folder where that is new, for this user alone; SQLite makes what lies beside it alike. */
+function makePrivate(path: string): void {
+  mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
+  closeSync(openSync(path, 'a', 0o600));
+  for (const file of [path, `${path}-wal`, `${path}-shm`]) {
+    if (statSync(file, { throwIfNoEntry: false })?.isFile()) chmodSync(file, 0o600);
+  }
+}
+
+/** Throws unless the file that is open is still the one at its path: what is written to a deleted one is lost. */
+function checkThere(): void {
+  if (inode === undefined) return;
+  const there = statSync(path, { throwIfNoEntry: false });
+  if (there?.ino !== inode) throw new Error('the database file was moved or deleted while it was open');
+}
+
 function open({ path, patience }: Opening): DatabaseSync {
-  if (path !== ':memory:') mkdirSync(dirname(path), { recursive: true });
+  if (path !== ':memory:') makePrivate(path);
   const opened = new DatabaseSync(path, { timeout: patience });
   opened.exec('PRAGMA journal_mode = WAL');
   // NORMAL may lose the last commits when the power goes; an acknowledged write has to outlive that.
@@ -41,7 +57,10 @@ function open({ path, patience }: Opening): DatabaseSync {
   return opened;
 }
 
+const { path } = workerData as Opening;
 const db = open(workerData as Opening);
+/** Of the file as it was opened; undefined in memory. */
+const inode = path === ':memory:' ? undefined : statSync(path).ino;
 const select = db.prepare('SELECT text FROM records WHERE ns = ? AND key = ?');
 const selectRange = db.prepare(
   'SELECT key, text FROM records WHERE ns = ? AND key >= ? AND key < ? ORDER BY key LIMIT ?',
@@ -97,6 +116,7 @@ function attempt(call: CommitCall): Done {
 /** Every commit that was waiting, in one transaction and so in one flush to the disk. */
 function commitTogether(calls: readonly CommitCall[]): readonly Done[] {
   try {
+    checkThere();
     db.exec('BEGIN IMMEDIATE');
     const answers = calls.map(attempt);
     db.exec('COMMIT');
@@ -118,6 +138,7 @@ function faultOf(error: unknown): Fault {
 
 function readOne(call: Exclude<Call, CommitCall>): Done {
   try {
+    checkThere();
     return { id: call.id, answer: read(call) };
   } catch (error) {
     return { id: call.id, fault: faultOf(error) };

@@ -19,6 +19,10 @@ const kinds: Readonly<Record<number, FailureKind>> = {
   26: 'corrupt',
 };
 
+/** Why, without the words around it. */
+const reasonOf = (failure: unknown): string =>
+  failure instanceof Error ? failure.message.replace(/^the store's thread failed: /, '') : String(failure);
+
 /**
  * Records in one SQLite file, shared by as many processes as open it on this machine. A path, or `:memory:`
  * for one that lives as long as the adapter.
@@ -59,7 +63,9 @@ export class SqliteAdapter extends RecordAdapter {
       // The first answer tells that the file is open.
       await adapter.texts([]);
     } catch (failure) {
-      throw new StoreFailure('unreachable', 'open', `cannot open ${path}`, { cause: failure });
+      throw new StoreFailure('unreachable', 'open', `cannot open ${path}: ${reasonOf(failure)}`, {
+        cause: failure,
+      });
     }
     return adapter;
   }

@@ -7,7 +7,7 @@
 import { z } from 'zod';
 import type { ScaleBelief } from '../../engine/colour/calibration/scale-estimation.ts';
 import { calibrationBy, calibrationsOf, under } from '../keys.ts';
-import { moment, read, recordKind, written } from '../record.ts';
+import { moment, readable, recordKind, written } from '../record.ts';
 import { scaleBelief } from '../shelf/calibration.ts';
 import { foldName } from '../shelf/names.ts';
 import type { ShelfItem } from '../shelf/shelf.ts';
@@ -54,8 +54,8 @@ export async function withdrawCalibration(jar: SharedJar): Promise<void> {
 export async function poolFor(jar: SharedJar): Promise<readonly ScaleBelief[]> {
   const { colourant, product } = productOf(jar);
   const entries = await everything(jar.store, under(calibrationsOf(jar.group, colourant, product)));
-  return entries
-    .map(({ key, value }) => read(sharedKind, key, value))
+  return readable(sharedKind, entries)
+    .map(({ fields }) => fields)
     .filter(({ member, item }) => member !== jar.member || item !== jar.item.id)
     .map(({ evidence }) => evidence);
 }

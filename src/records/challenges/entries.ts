@@ -78,7 +78,12 @@ export async function withdrawBar(
     made,
     did: { kind: 'withdrawn', entry },
     needs: 'entering',
-    also: [drop(challengeSlot(scope.group, id, made.by, slot))],
+    also: [
+      drop(challengeSlot(scope.group, id, made.by, slot)),
+      ...challenge.handedIn
+        .filter(({ did }) => 'entry' in did && did.entry === entry)
+        .map(event => drop(challengePhoto(scope.group, id, event.id))),
+    ],
   });
 }
 

@@ -4,7 +4,7 @@ import { type Measured, type Result, resultOf } from '../../engine/challenges/re
 import type { Election, Method, Tally } from '../../engine/challenges/voting/election.ts';
 import { ballotOf } from '../../engine/challenges/voting/voting.ts';
 import { challengeEnd, challengePost, placing, placings, under } from '../keys.ts';
-import { type RecordOf, read, written } from '../record.ts';
+import { type RecordOf, read, readable, written } from '../record.ts';
 import { add, drop, everything, put } from '../store.ts';
 import { closingGrace } from './due.ts';
 import { standingBars } from './entries.ts';
@@ -136,7 +136,9 @@ export async function placingsOf(
   member: string,
 ): Promise<readonly Placing[]> {
   const kept = await everything(store, under(placings(group, member)));
-  return kept.map(({ key, value }) => read(placingKind, key, value)).sort((a, b) => b.closedAt - a.closedAt);
+  return readable(placingKind, kept)
+    .map(({ fields }) => fields)
+    .sort((a, b) => b.closedAt - a.closedAt);
 }
 
 /** A message in which the group was told something. */

@@ -1,7 +1,7 @@
 import { type Challenge, challengeAt, type EnteredBar } from '../../engine/challenges/challenge.ts';
 import type { ChallengeEvent } from '../../engine/challenges/events.ts';
 import { challenge, challengeEnd, challengeEvents, challenges, under } from '../keys.ts';
-import { type RecordOf, read } from '../record.ts';
+import { orSetAside, type RecordOf, read, readable } from '../record.ts';
 import { everything, type Store } from '../store.ts';
 import { endKind, eventKind, openingKind } from './schema.ts';
 
@@ -71,10 +71,21 @@ const happened = ({ did, ...made }: StoredEvent): ChallengeEvent => ({ ...made, 
 /** The challenges of a group that were opened last, the newest first. */
 export async function listChallenges(scope: ChallengeScope, most = 25): Promise<readonly StoredChallenge[]> {
   const stored = await everything(scope.store, under(challenges(scope.group)));
-  const openings = stored.map(({ key, value }) => read(openingKind, key, value));
+  const openings = [...readable(openingKind, stored)].map(({ fields }) => fields);
   const newest = openings.sort((a, b) => b.at - a.at).slice(0, most);
-  const found = await Promise.all(newest.map(({ id }) => readChallenge(scope, id)));
+  const found = await Promise.all(newest.map(({ id }) => readWhole(scope, id)));
   return found.filter(one => one !== undefined);
+}
+
+/** A challenge of which an event does not read cannot be told right: it is set aside as a whole, and alone. */
+async function readWhole(scope: ChallengeScope, id: string): Promise<StoredChallenge | undefined> {
+  const outcome = await readChallenge(scope, id).then(
+    found => () => found,
+    (failure: unknown) => () => {
+      throw failure;
+    },
+  );
+  return orSetAside(openingKind.name, challenge(scope.group, id), outcome);
 }
 
 /** What an entry is, as it was last handed in while that was allowed; and the event that did it. */

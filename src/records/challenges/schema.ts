@@ -1,13 +1,13 @@
 import { z } from 'zod';
 import { recordKind } from '../record.ts';
 
-const lab = z.strictObject({ l: z.number(), a: z.number(), b: z.number() }).readonly();
+const lab = z.object({ l: z.number(), a: z.number(), b: z.number() }).readonly();
 const instant = z.int();
 
-const terms = z.strictObject({
+const terms = z.object({
   title: z.string(),
   brief: z.string(),
-  palette: z.array(z.strictObject({ hex: z.string(), lab, share: z.number().optional() })).readonly(),
+  palette: z.array(z.object({ hex: z.string(), lab, share: z.number().optional() })).readonly(),
   paletteSeed: z.string().optional(),
   constraint: z.enum(['none', 'one-pigment', 'own-shelf']),
   mostColourants: z.int().optional(),
@@ -18,7 +18,7 @@ const terms = z.strictObject({
   votesUntil: instant,
   method: z.enum(['schulze', 'approval', 'single']),
   decides: z.enum(['votes', 'colour', 'both']),
-  ties: z.union([z.literal('shared'), z.strictObject({ brokenBySeed: z.string() })]),
+  ties: z.union([z.literal('shared'), z.object({ brokenBySeed: z.string() })]),
   entriesPerMember: z.int(),
   madeFrom: z.string().optional(),
   leastCureDays: z.int().optional(),
@@ -30,13 +30,13 @@ const terms = z.strictObject({
 
 /** A colour of the bar, as measured; or why nothing was. */
 const colour = z.union([
-  z.strictObject({
-    colours: z.array(z.strictObject({ lab, share: z.number(), plusMinus: z.number() })).readonly(),
+  z.object({
+    colours: z.array(z.object({ lab, share: z.number(), plusMinus: z.number() })).readonly(),
   }),
-  z.strictObject({ unscored: z.enum(['no-white', 'neon', 'pearl', 'no-colours']) }),
+  z.object({ unscored: z.enum(['no-white', 'neon', 'pearl', 'no-colours']) }),
 ]);
 
-const bar = z.strictObject({
+const bar = z.object({
   title: z.string(),
   /** The name of its maker when they entered it. */
   maker: z.string(),
@@ -45,7 +45,7 @@ const bar = z.strictObject({
   madeOn: z.string().optional(),
   technique: z.string().optional(),
   /** Where the photo was handed in: its address would expire, this does not. */
-  photo: z.strictObject({ channel: z.string(), message: z.string(), attachment: z.string() }).optional(),
+  photo: z.object({ channel: z.string(), message: z.string(), attachment: z.string() }).optional(),
   /** The part of the photo that was measured: corner and size, as fractions of its width and height. */
   region: z
     .strictObject({ left: z.number(), top: z.number(), width: z.number(), height: z.number() })
@@ -67,17 +67,17 @@ export const openingKind = recordKind('challenge', {
 export const eventKind = recordKind('challenge event', {
   ...madeShape,
   did: z.discriminatedUnion('kind', [
-    z.strictObject({
+    z.object({
       kind: z.literal('extended'),
       entriesUntil: instant.optional(),
       votesUntil: instant.optional(),
       reason: z.string(),
     }),
-    z.strictObject({ kind: z.literal('cancelled'), reason: z.string() }),
-    z.strictObject({ kind: z.literal('disqualified'), entry: z.string(), reason: z.string() }),
-    z.strictObject({ kind: z.literal('entered'), entry: z.string(), slot: z.int(), bar }),
-    z.strictObject({ kind: z.literal('replaced'), entry: z.string(), bar }),
-    z.strictObject({ kind: z.literal('withdrawn'), entry: z.string() }),
+    z.object({ kind: z.literal('cancelled'), reason: z.string() }),
+    z.object({ kind: z.literal('disqualified'), entry: z.string(), reason: z.string() }),
+    z.object({ kind: z.literal('entered'), entry: z.string(), slot: z.int(), bar }),
+    z.object({ kind: z.literal('replaced'), entry: z.string(), bar }),
+    z.object({ kind: z.literal('withdrawn'), entry: z.string() }),
   ]),
 });
 

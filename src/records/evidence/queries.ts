@@ -2,7 +2,7 @@ import { colourants } from '../../engine/colourants/catalogue.ts';
 import type { ResultCounts } from '../../engine/stability/evidence.ts';
 import { identitiesAlike } from '../../engine/stability/identity.ts';
 import { evidence, evidenceOn, part, under } from '../keys.ts';
-import { read } from '../record.ts';
+import { read, readable } from '../record.ts';
 import { type Entry, everything, type Span } from '../store.ts';
 import { filed } from './filed.ts';
 import type { EvidenceScope, Report } from './report.ts';
@@ -26,10 +26,11 @@ const makerOf = ({ key }: Entry): string => key.split('/').slice(2).join('/');
 
 const newestFirst = (a: Report, b: Report) => b.at.getTime() - a.at.getTime();
 
-function viewOf(entry: Entry, viewer: string): ReportView {
-  const mine = entry.key.split('/')[3] === part(viewer);
-  return { ...read(reportKind, entry.key, entry.value), mine };
-}
+const viewsOf = (entries: readonly Entry[], viewer: string): readonly ReportView[] =>
+  readable(reportKind, entries).map(({ key, fields }) => ({
+    ...fields,
+    mine: key.split('/')[3] === part(viewer),
+  }));
 
 const entriesIn = async ({ store }: EvidenceScope, spans: readonly Span[]): Promise<readonly Entry[]> =>
   (await Promise.all(spans.map(span => everything(store, span)))).flat();
@@ -51,8 +52,8 @@ export async function reportsOn(scope: EvidenceScope, identity: string, viewer: 
   );
   const shared = new Map(others.filter(entry => !known.has(makerOf(entry))).map(one => [makerOf(one), one]));
   return {
-    here: own.map(entry => viewOf(entry, viewer)).toSorted(newestFirst),
-    elsewhere: tally([...shared.values()].map(({ key, value }) => read(reportKind, key, value))),
+    here: viewsOf(own, viewer).toSorted(newestFirst),
+    elsewhere: tally(readable(reportKind, [...shared.values()]).map(({ fields }) => fields)),
   };
 }
 
@@ -71,7 +72,7 @@ export async function identityFiled(
 /** Every report of the group, by colour, the newest of each first. */
 export async function everyReport(scope: EvidenceScope, viewer: string): Promise<readonly ReportView[]> {
   const entries = await everything(scope.store, under(evidence(scope.group)));
-  return entries
-    .map(entry => viewOf(entry, viewer))
-    .toSorted((a, b) => a.identity.localeCompare(b.identity) || newestFirst(a, b));
+  return viewsOf(entries, viewer).toSorted(
+    (a, b) => a.identity.localeCompare(b.identity) || newestFirst(a, b),
+  );
 }

@@ -1,5 +1,5 @@
 import { evidenceSharedBy, evidenceSharing, under } from '../keys.ts';
-import { read, written } from '../record.ts';
+import { readable, written } from '../record.ts';
 import { drop, everything, put } from '../store.ts';
 import type { EvidenceScope } from './report.ts';
 import { sharingKind } from './schema.ts';
@@ -20,5 +20,7 @@ export async function setSharing({ store, group }: EvidenceScope, on: boolean, s
 export async function sharedWith({ store, group }: EvidenceScope): Promise<readonly string[]> {
   if (!(await shares({ store, group }))) return [];
   const sharing = await everything(store, under(evidenceSharing()));
-  return sharing.map(({ key, value }) => read(sharingKind, key, value).group).filter(one => one !== group);
+  return readable(sharingKind, sharing)
+    .map(({ fields }) => fields.group)
+    .filter(one => one !== group);
 }

@@ -1,7 +1,7 @@
 import type { CauseId } from '../../engine/flaws/cause.ts';
 import type { TurnedOut } from '../../engine/flaws/inference.ts';
 import { flawOutcome, flawOutcomes, under } from '../keys.ts';
-import { type RecordOf, read, written } from '../record.ts';
+import { type RecordOf, read, readable, written } from '../record.ts';
 import { drop, everything, put } from '../store.ts';
 import type { FlawScope } from './case.ts';
 import { outcomeKind, type outcomes } from './schema.ts';
@@ -35,7 +35,7 @@ export async function keepOutcome(
 /** What the cases of a group turned out to be. */
 export async function learnedIn({ store, group }: FlawScope): Promise<Learned> {
   const entries = await everything(store, under(flawOutcomes(group)));
-  const told = entries.map(({ key, value }) => read(outcomeKind, key, value));
+  const told = readable(outcomeKind, entries).map(({ fields }) => fields);
   const counts: Partial<Record<Outcome, number>> = {};
   const turnedOut: Partial<Record<CauseId, number>> = {};
   const ofMember = new Map<string, number>();

@@ -6,16 +6,16 @@ import { moment, recordKind } from '../record.ts';
 /* What is remembered of a flaw somebody asked about: numbers and words, never the picture. */
 
 const finding = z.enum(FINDING_IDS as readonly [FindingId, ...FindingId[]]);
-const box = z.strictObject({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
-const colour = z.strictObject({
-  lab: z.strictObject({ l: z.number(), a: z.number(), b: z.number() }),
+const box = z.object({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
+const colour = z.object({
+  lab: z.object({ l: z.number(), a: z.number(), b: z.number() }),
   hex: z.string(),
   share: z.number(),
   plusMinus: z.number(),
 });
 
 /** What a photo showed, in fractions of the picture. */
-const photo = z.strictObject({
+const photo = z.object({
   /** How many pictures there were; the first was read. */
   pictures: z.int().positive(),
   bars: z.array(box),
@@ -26,7 +26,7 @@ const photo = z.strictObject({
   /** What kept the picture from showing more. */
   poor: z.array(z.enum(['blur', 'noise', 'glare', 'resolution'])),
   findings: z.array(
-    z.strictObject({
+    z.object({
       id: z.string(),
       /** What it is evidence of, where it is of anything. */
       finding: finding.exactOptional(),
@@ -40,7 +40,7 @@ const photo = z.strictObject({
   ),
 });
 
-const rate = z.strictObject({
+const rate = z.object({
   portion: z.string().exactOptional(),
   colourant: z.string(),
   kind: z.enum([
@@ -61,7 +61,7 @@ const rate = z.strictObject({
   most: z.number(),
 });
 
-const lever = z.strictObject({
+const lever = z.object({
   id: z.enum(['start-cooler', 'less-water', 'no-insulation', 'fridge']),
   to: z.number().exactOptional(),
   peakCoreC: z.number(),
@@ -69,11 +69,11 @@ const lever = z.strictObject({
   risk: z.enum(['none', 'low', 'some', 'high']),
 });
 
-const numbers = z.strictObject({
+const numbers = z.object({
   rates: z.array(rate),
   carriers: z
     .array(
-      z.strictObject({
+      z.object({
         portion: z.string(),
         cups: z.number(),
         millilitres: z.number(),
@@ -98,9 +98,9 @@ const numbers = z.strictObject({
 });
 
 /** What a kept plan told of the batch. */
-const plan = z.strictObject({
+const plan = z.object({
   name: z.string(),
-  evidence: z.array(z.strictObject({ finding, probability: z.number() })),
+  evidence: z.array(z.object({ finding, probability: z.number() })),
   numbers,
 });
 

@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { refuse } from '../../engine/refusal.ts';
 import { recentMatch, recentMatches, under } from '../keys.ts';
-import { moment, read, recordKind, written } from '../record.ts';
+import { moment, read, readable, recordKind, written } from '../record.ts';
 import { drop, put, type Store } from '../store.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -12,9 +12,9 @@ declare module '../../engine/refusal.ts' {
   }
 }
 
-const lab = z.strictObject({ l: z.number(), a: z.number(), b: z.number() });
+const lab = z.object({ l: z.number(), a: z.number(), b: z.number() });
 
-const asked = z.strictObject({
+const asked = z.object({
   portion: z.string(),
   from: z.enum(['shelf', 'catalogue']).exactOptional(),
   most: z.int().min(1).max(3),
@@ -25,11 +25,11 @@ const asked = z.strictObject({
 const kind = recordKind('late match', {
   asked,
   /** Colours of a photo to choose from; empty where the target was given. */
-  colours: z.array(z.strictObject({ lab, hex: z.string() })),
+  colours: z.array(z.object({ lab, hex: z.string() })),
   recipes: z.array(
-    z.strictObject({
+    z.object({
       doses: z.array(
-        z.strictObject({
+        z.object({
           colourant: z.string(),
           /** The jar on the member's shelf, and what leaves it. */
           item: z.string().exactOptional(),
@@ -67,8 +67,8 @@ export async function keepRecentMatch(
 ): Promise<void> {
   const { from, to } = under(recentMatches(member));
   const key = recentMatch(member, id);
-  const before = (await store.range(from, to, 10 * remembered))
-    .map(entry => ({ key: entry.key, at: read(kind, entry.key, entry.value).at }))
+  const before = readable(kind, await store.range(from, to, 10 * remembered))
+    .map(entry => ({ key: entry.key, at: entry.fields.at }))
     .sort((a, b) => b.at.getTime() - a.at.getTime());
   const old = before.filter(
     (one, place) => place >= remembered - 1 || at.getTime() - one.at.getTime() > lifetime,

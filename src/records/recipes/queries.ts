@@ -1,6 +1,6 @@
 import { refuse } from '../../engine/refusal.ts';
 import { recipes, sharedRecipes, under } from '../keys.ts';
-import { read } from '../record.ts';
+import { readable } from '../record.ts';
 import { foldName, nearest } from '../shelf/names.ts';
 import { everything, type Store } from '../store.ts';
 import type { Found, RecipeShelf } from './recipe.ts';
@@ -19,11 +19,8 @@ const byName = new Intl.Collator('en', { sensitivity: 'base', numeric: true });
 
 async function readAll(store: Store, parent: string, shared: boolean): Promise<readonly Found[]> {
   const entries = await everything(store, under(parent));
-  return entries
-    .map(({ key, value }) => {
-      const { cause: _cause, ...recipe } = read(recipeKind, key, value);
-      return { ...recipe, shared };
-    })
+  return readable(recipeKind, entries)
+    .map(({ fields: { cause: _cause, ...recipe } }) => ({ ...recipe, shared }))
     .sort((a, b) => byName.compare(a.name, b.name));
 }
 

@@ -1,6 +1,6 @@
 import { refuse } from '../../engine/refusal.ts';
 import { recentPlan, recentPlans, under } from '../keys.ts';
-import { read, written } from '../record.ts';
+import { read, readable, written } from '../record.ts';
 import { drop, put, type Store } from '../store.ts';
 import type { KeptPlan } from './recipe.ts';
 import { recentPlanKind } from './schema.ts';
@@ -24,8 +24,8 @@ const lifetime = 48 * 3_600_000;
 async function readRecent({ store, member }: Member) {
   const { from, to } = under(recentPlans(member));
   const entries = await store.range(from, to, 10 * remembered);
-  return entries
-    .map(({ key, value }) => ({ key, plan: read(recentPlanKind, key, value) }))
+  return readable(recentPlanKind, entries)
+    .map(({ key, fields }) => ({ key, plan: fields }))
     .sort((a, b) => b.plan.at.getTime() - a.plan.at.getTime());
 }
 

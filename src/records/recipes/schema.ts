@@ -5,7 +5,7 @@ import { moment, recordKind } from '../record.ts';
 
 const line = z.string();
 
-const writtenPlan = z.strictObject({
+const writtenPlan = z.object({
   oils: line,
   size: line.exactOptional(),
   superfat: z.number().exactOptional(),
@@ -31,7 +31,7 @@ const planFields = {
   /** Whose spoons and cups its words count in. */
   spoons: z.enum(['us', 'label', 'metric']),
   /** How many times as much as its words say, once it was rescaled. */
-  times: z.strictObject({
+  times: z.object({
     size: z.number().positive(),
     portions: z.number().positive(),
     additives: z.number().positive(),
@@ -40,7 +40,7 @@ const planFields = {
   }),
   /** What its colours were found to be: others have other jars, and jars are emptied. */
   colours: z.array(
-    z.strictObject({
+    z.object({
       text: z.string(),
       colourant: z.string(),
       pigmentFraction: z.number().gt(0).max(1).exactOptional(),
@@ -61,7 +61,7 @@ export const recipeKind = recordKind('recipe', {
 /** A plan as it was last answered, and what one press takes off the shelf for it. */
 export const recentPlanKind = recordKind('late plan', {
   ...planFields,
-  uses: z.array(z.strictObject({ item: z.string(), milligrams: z.int().positive() })),
+  uses: z.array(z.object({ item: z.string(), milligrams: z.int().positive() })),
   at: moment,
 });
 

@@ -16,13 +16,14 @@ import {
   type ShelfItem,
   usualLowMark,
 } from './shelf.ts';
-import { type ItemSnapshot, toMilligrams } from './snapshot.ts';
+import { type ItemSnapshot, readShelf, toMilligrams } from './snapshot.ts';
 import { move, outcomeOf } from './stock.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
     'shelf-name-taken': { readonly name: string };
     'shelf-full': { readonly most: number };
+    'shelf-name-set-aside': { readonly name: string };
   }
 }
 
@@ -35,9 +36,10 @@ export async function addItem(shelf: Shelf, wanted: NewItem, change: Change): Pr
   if (wanted.grams !== undefined) checkGramsOrNone(wanted.grams);
   if (wanted.lowAt !== undefined) checkGramsOrNone(wanted.lowAt);
   if (wanted.pigmentFraction !== undefined) checkPigment(wanted.pigmentFraction);
-  return changeOnce(shelf, change, all => {
+  return changeOnce(shelf, change, async all => {
     const same = all.find(({ item }) => foldName(item.name) === foldName(name));
     if (same) refuse('shelf-name-taken', { name: same.item.name });
+    if (!same && (await isHeld(shelf, name))) refuse('shelf-name-set-aside', { name });
     if (all.length >= mostItems) refuse('shelf-full', { most: mostItems });
     const snapshot = fresh(name, wanted, change);
     const writes = describing(shelf, snapshot.item, wanted);
@@ -48,6 +50,14 @@ export async function addItem(shelf: Shelf, wanted: NewItem, change: Change): Pr
       outcome: { ...outcomeOf(snapshot.item, 'add', stocked.left), change: wanted.grams },
     };
   });
+}
+
+/** Whether a jar holds the name that no reading of the shelf shows: it is set aside, and keeps its name. */
+async function isHeld(shelf: Shelf, name: string): Promise<boolean> {
+  const [holder] = await shelf.store.get([shelfName(shelf.member, foldName(name))]);
+  if (holder === undefined) return false;
+  // Added by another change just now, it shows in a second reading.
+  return !(await readShelf(shelf)).some(({ item }) => foldName(item.name) === foldName(name));
 }
 
 /** The item before any stock of it is written down. */

@@ -2,14 +2,14 @@ import { z } from 'zod';
 import { StoreFailure } from '../failure.ts';
 import type { Calibration, ShelfItem } from './shelf.ts';
 
-const belief = z.strictObject({ ln: z.number(), spread: z.number().positive() });
+const belief = z.object({ ln: z.number(), spread: z.number().positive() });
 /** Natural logarithms of the scales on K and S, as `engine/colour` believes them. */
-export const scaleBelief = z.strictObject({ k: belief, s: belief });
+export const scaleBelief = z.object({ k: belief, s: belief });
 
-const schema = z.strictObject({
+const schema = z.object({
   /** The colourant it was fitted as: described anew, the item is another one. */
   colourant: z.string(),
-  scale: z.strictObject({ k: z.number().positive(), s: z.number().positive() }),
+  scale: z.object({ k: z.number().positive(), s: z.number().positive() }),
   /** CIEDE2000 left at full dose. */
   plusMinus: z.number().positive(),
   evidence: scaleBelief,
@@ -17,10 +17,10 @@ const schema = z.strictObject({
   base: z.string(),
   gelled: z.boolean(),
   bars: z.array(
-    z.strictObject({
+    z.object({
       /** Per 100 g of batter; 0 for a plain bar. */
       grams: z.number().min(0),
-      lab: z.strictObject({ l: z.number(), a: z.number(), b: z.number() }),
+      lab: z.object({ l: z.number(), a: z.number(), b: z.number() }),
       /** Of the reading, CIEDE2000. */
       plusMinus: z.number().positive(),
     }),

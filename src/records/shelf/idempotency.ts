@@ -1,4 +1,4 @@
-import { StoreFailure } from '../failure.ts';
+import { anonymous, StoreFailure } from '../failure.ts';
 import { shelfIdempotency } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { add, type Write } from '../store.ts';
@@ -30,7 +30,7 @@ export async function changeOnce(
     const result = await shelf.store.commit([add(key, written(idempotencyKind, kept(outcome))), ...writes]);
     if (result.done) return { ...outcome, repeated: false };
   }
-  throw new StoreFailure('busy', 'write', `${key}: other changes kept coming between`);
+  throw new StoreFailure('busy', 'write', `${anonymous(key)}: other changes kept coming between`);
 }
 
 /**
@@ -52,11 +52,19 @@ export async function changeAllOnce(
     const result = await shelf.store.commit([...once, ...planned.flatMap(({ writes }) => writes)]);
     if (result.done) return planned.map(({ outcome }) => ({ ...outcome, repeated: false }));
   }
-  throw new StoreFailure('busy', 'write', `${keys[0]}: other changes kept coming between`);
+  throw new StoreFailure('busy', 'write', `${anonymous(keys[0] ?? '')}: other changes kept coming between`);
 }
 
-const kept = ({ change, left, lowAt, ...rest }: Planned['outcome']): RecordOf<typeof idempotencyKind> => ({
+/** What a removed jar was called is not kept. */
+const kept = ({
+  change,
+  left,
+  lowAt,
+  name,
+  ...rest
+}: Planned['outcome']): RecordOf<typeof idempotencyKind> => ({
   ...rest,
+  name: rest.action === 'remove' ? '' : name,
   change: change === undefined ? undefined : toMilligrams(change),
   left: left === undefined ? undefined : toMilligrams(left),
   lowAt: lowAt === undefined ? undefined : toMilligrams(lowAt),

@@ -17,4 +17,5 @@ export {
 } from './mutations.ts';
 export { findItem, listShelf, nearestNames, showItem } from './queries.ts';
 export * from './shelf.ts';
+export { setAsideOn } from './snapshot.ts';
 export { restockItem, type Taking, useItem, useItems } from './stock.ts';

@@ -4,6 +4,7 @@ import {
   ledgerLine,
   lotFacts,
   shelfGone,
+  shelfIdempotencies,
   shelfIngredients,
   shelfItem,
   shelfLot,
@@ -13,7 +14,7 @@ import {
   shelfStock,
   under,
 } from '../keys.ts';
-import { written } from '../record.ts';
+import { readable, written } from '../record.ts';
 import { absent, add, drop, everything, put } from '../store.ts';
 import { changeOnce, type Planned } from './idempotency.ts';
 import { ingredientsRecord } from './ingredients.ts';
@@ -24,6 +25,7 @@ import {
   calibrationKind,
   dishTestKind,
   goneKind,
+  idempotencyKind,
   itemKind,
   lotKind,
   lowMarkKind,
@@ -208,12 +210,15 @@ export async function startLot(
 
 /** Takes the item off the shelf with all that is known of it. Only its whole name will do, or its id. */
 export async function removeItem(shelf: Shelf, asked: string, change: Change): Promise<Outcome> {
-  return changeOnce(shelf, change, async (all): Promise<Planned> => {
+  const outcome = await changeOnce(shelf, change, async (all): Promise<Planned> => {
     const items = all.map(({ item }) => item);
     const item = exactly(items, asked) ?? unknown(items, asked);
     const snapshot = pickFromSnapshot(all, item.id);
     const nextLine = ledgerLine(shelf.member, item.id, snapshot.lines + 1);
     const history = await everything(shelf.store, under(ledger(shelf.member, item.id)));
+    // What was done to it stays known, so that nothing is done twice; what it was called does not.
+    const done = await everything(shelf.store, under(shelfIdempotencies(shelf.member)));
+    const namesake = readable(idempotencyKind, done).filter(({ fields }) => fields.id === item.id);
     return {
       writes: [
         add(shelfGone(shelf.member, item.id), written(goneKind, { at: change.at })),
@@ -221,11 +226,13 @@ export async function removeItem(shelf: Shelf, asked: string, change: Change): P
         absent(nextLine),
         absent(shelfLot(shelf.member, item.id, item.lot.number + 1)),
         ...everyKeyOf(shelf, snapshot).map(drop),
+        ...namesake.map(({ key, fields }) => put(key, written(idempotencyKind, { ...fields, name: '' }))),
         ...history.filter(({ key }) => key !== nextLine).map(({ key }) => drop(key)),
       ],
       outcome: outcomeOf(item, 'remove'),
     };
   });
+  return outcome.name === '' ? { ...outcome, name: asked } : outcome;
 }
 
 /** Every key an item may have outside its ledger, written by now or not. */

@@ -17,6 +17,7 @@ const mostNamed = 5;
 
 /** A name as it is kept and shown: no control or direction-turning characters, single spaces. */
 export function tidyName(name: string): string {
+  if (name.length > 10 * longestName) refuse('shelf-name-unfit', { most: longestName });
   const tidy = name
     .toWellFormed()
     .normalize('NFC')
@@ -50,9 +51,13 @@ export function foldName(name: string): string {
 
 type Named = { readonly id: string; readonly name: string };
 
+/** What is typed for a name, folded; longer than any name it is like none, and comparing would take long. */
+const foldTyped = (typed: string): string =>
+  foldName(typed.slice(0, 2 * longestName)).slice(0, 2 * longestName);
+
 /** The items whose name is the nearest to what was typed, best first. */
 export function nearest<Item extends Named>(items: readonly Item[], typed: string): readonly Item[] {
-  const folded = foldName(typed);
+  const folded = foldTyped(typed);
   const far = (item: Item) => {
     const name = foldName(item.name);
     if (name.startsWith(folded)) return 0;
@@ -68,7 +73,7 @@ export function nearest<Item extends Named>(items: readonly Item[], typed: strin
 
 /** The item of that id or exactly that name, capitals and accents aside. */
 export function exactly<Item extends Named>(items: readonly Item[], asked: string): Item | undefined {
-  const folded = foldName(asked);
+  const folded = asked.length > 2 * longestName ? '' : foldName(asked);
   return items.find(({ id }) => id === asked) ?? items.find(({ name }) => foldName(name) === folded);
 }
 
@@ -93,7 +98,7 @@ function meant<Item extends Named>(items: readonly Item[], folded: string): read
 export function pick<Item extends Named>(items: readonly Item[], asked: string): Item {
   const exact = exactly(items, asked);
   if (exact) return exact;
-  const folded = foldName(asked);
+  const folded = foldTyped(asked);
   const candidates = folded === '' ? [] : meant(items, folded);
   const [only] = candidates;
   if (only && candidates.length === 1) return only;

@@ -45,7 +45,7 @@ export const ingredientsKind = recordKind('ingredients', {
   kind: z.string().optional(),
   components: z.array(z.string()).optional(),
   verdict: z.string().optional(),
-  permitted: z.strictObject({ us: z.string(), eu: z.string() }).optional(),
+  permitted: z.object({ us: z.string(), eu: z.string() }).optional(),
 });
 
 export const lotKind = recordKind('lot', { label: z.string().optional(), since: moment });

@@ -1,6 +1,6 @@
-import { StoreFailure } from '../failure.ts';
+import { anonymous, StoreFailure } from '../failure.ts';
 import { ledgerLine, shelf as shelfKey, under } from '../keys.ts';
-import { type RecordKind, read } from '../record.ts';
+import { orSetAside, type RecordKind, read, readable } from '../record.ts';
 import { type Entry, everything } from '../store.ts';
 import {
   calibrationKind,
@@ -24,23 +24,31 @@ export const toMilligrams = (grams: number) => Math.round(grams * 1000);
 /** Enough for a full shelf in one answer of the store, which is one moment of it. */
 const pageSize = 5000;
 
-/** Everything on the shelf, in no order. */
+/** Everything on the shelf, in no order; a jar of which something does not read is set aside whole, and alone. */
 export async function readShelf(shelf: Shelf): Promise<readonly ItemSnapshot[]> {
   const span = under(shelfKey(shelf.member));
   const entries = await everything(shelf.store, span, pageSize);
   try {
-    return assemble(entries, span.from);
+    return assemble(entries, span.from, entries.length < pageSize);
   } catch (failure) {
-    // An item removed between two pages leaves half of itself: look once more before calling it corrupt.
-    if (entries.length < pageSize) throw failure;
-    return assemble(await everything(shelf.store, span, pageSize), span.from);
+    // An item removed between two pages leaves half of itself: look once more before setting it aside.
+    if (!(failure instanceof StoreFailure)) throw failure;
+    return assemble(await everything(shelf.store, span, pageSize), span.from, true);
   }
+}
+
+/** How many jars of the shelf are set aside because something of them does not read. */
+export async function setAsideOn(shelf: Shelf): Promise<number> {
+  const { from, to } = under(shelfKey(shelf.member));
+  const entries = await everything(shelf.store, { from, to }, pageSize);
+  const items = new Set(entries.map(({ key }) => key.slice(from.length).split('/')[0]));
+  return items.size - assemble(entries, from, true).length;
 }
 
 /** Item id -> what is under it by the rest of its key, `''` for the item itself. */
 type Facts = Map<string, Entry>;
 
-function assemble(entries: readonly Entry[], prefix: string): readonly ItemSnapshot[] {
+function assemble(entries: readonly Entry[], prefix: string, isWhole: boolean): readonly ItemSnapshot[] {
   const items = new Map<string, Facts>();
   for (const entry of entries) {
     const [id = '', ...rest] = entry.key.slice(prefix.length).split('/');
@@ -48,7 +56,11 @@ function assemble(entries: readonly Entry[], prefix: string): readonly ItemSnaps
     facts.set(rest.join('/'), entry);
     items.set(id, facts);
   }
-  return [...items].map(([id, facts]) => snapshotOf(`${prefix}${id}`, facts));
+  return [...items].flatMap(([id, facts]) => {
+    const key = `${prefix}${id}`;
+    if (!isWhole) return snapshotOf(key, facts);
+    return orSetAside(itemKind.name, key, () => snapshotOf(key, facts)) ?? [];
+  });
 }
 
 function fact<Fields>(kind: RecordKind<Fields>, facts: Facts, rest: string): Fields | undefined {
@@ -64,7 +76,7 @@ function snapshotOf(key: string, facts: Facts): ItemSnapshot {
     .at(-1);
   const lot = newestLot === undefined ? undefined : fact(lotKind, facts, newestLot);
   if (!described || !lot || newestLot === undefined) {
-    throw new StoreFailure('corrupt', 'read', `${key}: an item in pieces`);
+    throw new StoreFailure('corrupt', 'read', `${anonymous(key)}: an item in pieces`);
   }
   const spoon = fact(spoonWeightKind, facts, `${newestLot}/spoon-weight`);
   const stock = fact(stockKind, facts, 'stock');
@@ -98,8 +110,8 @@ export async function readLedger(
   const from = ledgerLine(shelf.member, snapshot.item.id, snapshot.lines);
   const to = ledgerLine(shelf.member, snapshot.item.id, 0);
   const entries = await shelf.store.range(from, to, most);
-  return entries.map(({ key, value }) => {
-    const { change, left, cause: _cause, ...line } = read(ledgerKind, key, value);
+  return readable(ledgerKind, entries).map(({ fields }) => {
+    const { change, left, cause: _cause, ...line } = fields;
     return { ...line, change: toGrams(change), left: toGrams(left) };
   });
 }

@@ -1,5 +1,6 @@
 import type { RefusalSentences } from '../sentence.ts';
 import { askRefusals } from './ask.ts';
+import { backupRefusals } from './backup.ts';
 import { batchRefusals } from './batch/batch.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
@@ -17,10 +18,12 @@ import { frontsRefusals } from './fronts.ts';
 import { hazardRefusals } from './hazards.ts';
 import { mixingRefusals } from './mixing.ts';
 import { photoRefusals } from './photo.ts';
+import { privacyRefusals } from './privacy.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 
 export { ask } from './ask.ts';
+export { backup } from './backup.ts';
 export { batch } from './batch/batch.ts';
 export { heat } from './batch/heat.ts';
 export { plan, recipes } from './batch/plan.ts';
@@ -42,12 +45,14 @@ export { calibrating, match, preview } from './mixing.ts';
 export { page } from './page.ts';
 export { photo } from './photo.ts';
 export { prefer } from './prefer.ts';
+export { privacy } from './privacy.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
 
 export const refusals: RefusalSentences = {
   ...askRefusals,
+  ...backupRefusals,
   ...batchRefusals,
   ...challengeStepsRefusals,
   ...challengesRefusals,
@@ -65,6 +70,7 @@ export const refusals: RefusalSentences = {
   ...mixingRefusals,
   ...photoRefusals,
   ...planRefusals,
+  ...privacyRefusals,
   ...quantitiesRefusals,
   ...shelfRefusals,
 };

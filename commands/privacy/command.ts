@@ -1,0 +1,144 @@
+import { z } from 'zod';
+import { action, commandGroup, followUp } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import type { DeadlineActs, DeadlineServices } from '../../src/conversation/deadline.ts';
+import { choice } from '../../src/conversation/option.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { erase } from '../../src/records/privacy/erase.ts';
+import { countOf, exportOf } from '../../src/records/privacy/export.ts';
+import { type Topic, topics } from '../../src/records/privacy/kinds.ts';
+import { retention, SWEEP, sweep, sweepDue } from '../../src/records/privacy/retention.ts';
+
+const everything = 'everything';
+const isAsked = (what: string) => (topic: Topic) => what === everything || what === topic;
+
+const eraseNow = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  hours: 1,
+  args: { what: z.enum([everything, ...topics]) },
+  async answer({ what }, { store, asker, say }): Promise<Reply> {
+    const erased = await erase(store, asker.id, { asked: isAsked(what) });
+    return {
+      kind: 'reply',
+      headline: say.privacy.erased({ records: erased.dropped }),
+      data: { what, ...erased },
+      blocks:
+        erased.renamed > 0 ? [{ kind: 'text', text: say.privacy.stays({ records: erased.renamed }) }] : [],
+      cautions: [],
+    };
+  },
+});
+
+async function shown({ store, asker, say }: Context): Promise<Reply> {
+  const counts = await countOf(store, asker.id);
+  return {
+    kind: 'reply',
+    headline: say.privacy.kept({ records: topics.reduce((sum, topic) => sum + counts[topic], 0) }),
+    data: { counts, retentionDays: retention },
+    blocks: [
+      {
+        kind: 'rows',
+        rows: topics.map(topic =>
+          say.privacy.row({
+            name: say.privacy.topics[topic],
+            records: counts[topic],
+            until: say.privacy.until[topic],
+          }),
+        ),
+      },
+      { kind: 'text', text: say.privacy.leaving({ days: retention.left }) },
+      { kind: 'text', text: say.privacy.next },
+    ],
+    cautions: [],
+  };
+}
+
+function acts({ store, outbox, now }: DeadlineServices): DeadlineActs {
+  return {
+    [SWEEP]: async ({ group }) => {
+      const at = new Date(now());
+      const { hasMember } = outbox;
+      if (hasMember) await sweep({ store, group, now: at, hasMember: member => hasMember(group, member) });
+      await store.commit([sweepDue(group, at)]);
+    },
+  };
+}
+
+export default commandGroup(
+  'privacy',
+  {
+    en: 'What I keep of you: see it, take it with you, erase it',
+    es: 'Qué guardo de ti: verlo, llevártelo, borrarlo',
+  },
+  {
+    show: action({
+      purpose: { en: 'What is kept of you, and for how long', es: 'Qué se guarda de ti y hasta cuándo' },
+      seenBy: 'asker',
+      pace: 'slow',
+      options: {},
+      answer: (_, context) => shown(context),
+    }),
+    export: action({
+      purpose: {
+        en: 'Everything about you as one file, pictures included',
+        es: 'Todo lo tuyo en un archivo, fotos incluidas',
+      },
+      seenBy: 'asker',
+      pace: 'slow',
+      options: {},
+      async answer(_, { store, asker, say, at }): Promise<Reply> {
+        const all = await exportOf(store, asker.id, new Date(at));
+        const records = topics.reduce((sum, topic) => sum + all.records[topic].length, 0);
+        const bytes = new TextEncoder().encode(`${JSON.stringify(all, undefined, 2)}\n`);
+        return {
+          kind: 'reply',
+          headline: say.privacy.exported({ records }),
+          data: { records },
+          blocks: [{ kind: 'file', name: 'about-me.json', bytes, mediaType: 'application/json' }],
+          cautions: [],
+        };
+      },
+    }),
+    erase: action({
+      purpose: {
+        en: 'Erase what is kept of you, all or one kind',
+        es: 'Borra lo que se guarda de ti, todo o una parte',
+      },
+      seenBy: 'asker',
+      options: {
+        what: choice(
+          { en: 'What to erase', es: 'Qué borrar' },
+          {
+            everything: { en: 'Everything', es: 'Todo' },
+            shelf: { en: 'My shelf', es: 'Mi estantería' },
+            preferences: { en: 'My preferences', es: 'Mis preferencias' },
+            recipes: { en: 'My recipes', es: 'Mis recetas' },
+            recent: { en: 'Recent plans and matches', es: 'Planes y recetas de color recientes' },
+            evidence: { en: 'My reports', es: 'Mis informes' },
+            flaws: { en: 'My questions about flaws', es: 'Mis preguntas sobre defectos' },
+            challenges: { en: 'My part in challenges', es: 'Mi parte en los retos' },
+          },
+        ),
+      },
+      answer({ what }, { say }): Reply {
+        return {
+          kind: 'reply',
+          headline: say.privacy.sure({ name: what === everything ? undefined : say.privacy.topics[what] }),
+          data: { what },
+          blocks: isAsked(what)('challenges') ? [{ kind: 'text', text: say.privacy.mustStay }] : [],
+          cautions: [],
+          choices: [
+            {
+              kind: 'button',
+              label: say.privacy.eraseButton,
+              weight: 'danger',
+              follow: eraseNow.with({ what }),
+            },
+          ],
+        };
+      },
+    }),
+  },
+  { followUps: { eraseNow }, deadlines: acts },
+);

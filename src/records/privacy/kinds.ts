@@ -1,0 +1,75 @@
+/*
+ * Who every kind of record belongs to, and what becomes of it when they want it gone. A key's first part is its kind;
+ * a kind that is missing here does not pass its test.
+ */
+
+/** What members call what is kept of them. */
+export const topics = [
+  'shelf',
+  'preferences',
+  'recipes',
+  'recent',
+  'evidence',
+  'flaws',
+  'challenges',
+] as const;
+export type Topic = (typeof topics)[number];
+
+/** By what the member shows whose record it is. */
+type OwnedBy =
+  /** The part of the key after the kind, 1 for the first. */
+  | { readonly part: number }
+  /** A field of the value. */
+  | { readonly field: 'by' | 'member' }
+  /** A field of the record at the first three parts of the key, under which this one lies. */
+  | { readonly head: 'member' }
+  /** Whoever made the event that the last part of the key names. */
+  | { readonly event: true };
+
+/**
+ * `drop`: gone. `rename`: what others rely on stays, under a name that leads to nobody. `drop-or-rename`: gone while
+ * the challenge runs, renamed once it has ended, so that its count stays what it was.
+ */
+export type Erasure = 'drop' | 'rename' | 'drop-or-rename';
+
+export type OwnedKind = { readonly topic: Topic; readonly owner: OwnedBy; readonly erasure: Erasure };
+
+const mine = (topic: Topic, part = 1): OwnedKind => ({ topic, owner: { part }, erasure: 'drop' });
+
+/** Kinds of record by the first part of their key; `house` belongs to no member. */
+export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, OwnedKind | 'house'>([
+  ['shelf', mine('shelf')],
+  ['shelf-name', mine('shelf')],
+  ['shelf-gone', mine('shelf')],
+  ['shelf-once', mine('shelf')],
+  ['ledger', mine('shelf')],
+  ['group-shelf', mine('shelf', 2)],
+  ['calibration', mine('shelf', 4)],
+  ['preference', mine('preferences')],
+  ['recipe', mine('recipes')],
+  ['shared-recipe', { topic: 'recipes', owner: { field: 'by' }, erasure: 'drop' }],
+  ['recipe-once', mine('recipes')],
+  ['late-plan', mine('recent')],
+  ['late-match', mine('recent')],
+  ['evidence', mine('evidence', 3)],
+  ['flaw-case', { topic: 'flaws', owner: { head: 'member' }, erasure: 'drop' }],
+  ['flaw-outcome', { topic: 'flaws', owner: { field: 'member' }, erasure: 'rename' }],
+  ['challenge', { topic: 'challenges', owner: { field: 'by' }, erasure: 'rename' }],
+  ['challenge-event', { topic: 'challenges', owner: { field: 'by' }, erasure: 'rename' }],
+  // Behind the events: they tell whose a photo is.
+  ['challenge-photo', { topic: 'challenges', owner: { event: true }, erasure: 'drop' }],
+  ['challenge-slot', { topic: 'challenges', owner: { part: 3 }, erasure: 'rename' }],
+  ['challenge-ballot', { topic: 'challenges', owner: { part: 3 }, erasure: 'drop-or-rename' }],
+  ['placing', mine('challenges', 2)],
+  ['left', mine('shelf', 2)],
+  ['notice', mine('challenges')],
+  ['challenge-end', 'house'],
+  ['challenge-post', 'house'],
+  ['due', 'house'],
+  // Says that an interaction was done, not whose.
+  ['evidence-once', 'house'],
+  ['evidence-sharing', 'house'],
+  ['group', 'house'],
+  ['group-left', 'house'],
+  ['meta', 'house'],
+]);

@@ -1,0 +1,53 @@
+import type { RefusalSentences } from '../sentence.ts';
+
+export const privacy = {
+  jars: {
+    private: 'Answers that name a jar of yours: only you see them',
+    shown: 'Answers that name a jar of yours: the group sees them',
+  },
+  kept: (v: { records: number }) =>
+    v.records === 0 ? 'I keep nothing of you.' : `I keep ${v.records} notes of you.`,
+  row: (v: { name: string; records: number; until: string }) => `${v.name}: ${v.records}. ${v.until}`,
+  topics: {
+    shelf: 'Your shelf',
+    preferences: 'Your preferences',
+    recipes: 'Your recipes',
+    recent: 'Recent plans and matches',
+    evidence: 'Your reports',
+    flaws: 'Your questions about flaws',
+    challenges: 'Your part in challenges',
+  },
+  until: {
+    shelf: 'Kept until you remove it.',
+    preferences: 'Kept until you erase them.',
+    recipes: 'Kept until you remove them.',
+    recent: 'Kept for two days, the newest 20.',
+    evidence: 'Kept until you take them back.',
+    flaws: 'Words for two days; what it turned out to be stays, for the group’s count.',
+    challenges: 'Entries stay with their results, photos for a year after.',
+  },
+  leaving: (v: { days: number }) =>
+    `Leave a group, and after ${v.days} days what you kept there is erased; once you are in no group I know of, all of it.`,
+  next: '/privacy export gives you all of it in one file, /privacy erase takes it away.',
+  exported: (v: { records: number }) => `All I keep of you: ${v.records} notes in one file.`,
+  sure: (v: { name: string | undefined }) =>
+    v.name === undefined
+      ? 'Erase everything I keep of you? This can’t be undone.'
+      : `Erase this: ${v.name.toLowerCase()}? This can’t be undone.`,
+  mustStay:
+    'What must stay, without your name: your entries in challenges, and your ballots in those that have ended. A ballot in a vote that still runs is withdrawn.',
+  eraseButton: 'Erase for good',
+  erased: (v: { records: number }) => `Erased: ${v.records} notes.`,
+  stays: (v: { records: number }) =>
+    `${v.records} notes that others’ results rest on stay, without your name.`,
+  jarsSetAside: (v: { count: number }) =>
+    `${v.count === 1 ? 'One jar' : `${v.count} jars`} of yours can’t be read just now and stays out of every answer; nothing else is touched. Tell whoever runs me.`,
+};
+
+export type PrivacyReason = 'shelf-name-set-aside' | 'text-too-long';
+
+export const privacyRefusals: Pick<RefusalSentences, PrivacyReason> = {
+  'shelf-name-set-aside': ({ name }) =>
+    `A jar called “${name}” is on your shelf but can’t be read just now: take another name, or tell whoever runs me.`,
+  'text-too-long': ({ most }) => `That text is too long: at most ${most} plain characters fit.`,
+};

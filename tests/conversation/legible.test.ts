@@ -1,0 +1,144 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { DeclaredOption } from '../../src/conversation/declared.ts';
+import type { Given, OptionValue, Question } from '../../src/conversation/question.ts';
+import { type Conversation, receive, suggest } from '../../src/conversation/receive.ts';
+import { readCommands } from '../../src/conversation/registry.ts';
+import { openStore } from '../../src/records/open.ts';
+import { openWorkers } from '../../src/workers/workers.ts';
+
+const registry = await readCommands(new URL('../../commands/', import.meta.url));
+const faults: unknown[] = [];
+let conversation: Conversation;
+beforeAll(async () => {
+  const services = { store: await openStore('sqlite::memory:'), workers: openWorkers() };
+  conversation = { registry, services, key: new Uint8Array(32), onFault: fault => faults.push(fault) };
+});
+afterAll(async () => {
+  await conversation.services.workers.close();
+  await conversation.services.store.close();
+});
+
+let asked = 0;
+function origin() {
+  asked += 1;
+  return {
+    id: String(1_000_000 + asked),
+    at: 1_700_000_000_000 + asked,
+    asker: { id: '1', name: 'Bram', manages: true, roles: [] },
+    group: '2',
+    channel: '3',
+    language: 'en',
+  } as const;
+}
+
+/** What a member may give an option, with this text wherever they may write one. */
+function givenFor(
+  { kind, required, choices, least, most }: DeclaredOption,
+  text: string,
+): OptionValue | undefined {
+  if (kind === 'text') return text.slice(0, most);
+  if (!required) return undefined;
+  if (kind === 'choice') return choices?.[0]?.value;
+  return kind === 'yes-no' ? true : least;
+}
+
+const actions = [...registry.actions].filter(([, { options }]) =>
+  options.some(({ kind }) => kind === 'text'),
+);
+
+function question(path: string, options: readonly DeclaredOption[], text: string): Question {
+  const given = options.flatMap(option => {
+    const value = givenFor(option, text);
+    return value === undefined ? [] : [[option.name, value] as const];
+  });
+  return { ...origin(), kind: 'command', path: path.split(' '), given: Object.fromEntries(given) as Given };
+}
+
+/** Names that every object of the language answers to: a table that is a plain object finds them. */
+const INHERITED = ['constructor', 'toString', 'valueOf', 'hasOwnProperty', '__proto__', 'isPrototypeOf'];
+
+describe('words that every object answers to', () => {
+  test.each(actions)('/%s takes them for words', { timeout: 60_000 }, async (path, { options }) => {
+    faults.length = 0;
+    for (const word of INHERITED)
+      for (const text of [word, `${word} 20 g`, `${word} pastel`, `2 ${word}`, `#${word}`]) {
+        await receive(question(path, options, text), conversation);
+        for (const { name } of options.filter(option => option.kind === 'text'))
+          await suggest(
+            { ...origin(), kind: 'typing', path: path.split(' '), given: {}, option: name, typed: text },
+            conversation,
+          );
+      }
+    expect(faults).toEqual([]);
+  });
+});
+
+const FORMS = [
+  '\uFDFA',
+  '\u33C2',
+  '\u00BD',
+  '\uAC01',
+  '\u1E9B\u0323',
+  'a\u0316\u0301',
+  '\uFF57',
+  'a ',
+  '1/2 tsp ',
+];
+
+/** CPU time of this thread's work, ms: what others on the machine do does not count. */
+async function cpuOf(work: () => Promise<unknown>): Promise<number> {
+  const before = process.threadCpuUsage();
+  await work();
+  const { user, system } = process.threadCpuUsage(before);
+  return (user + system) / 1_000;
+}
+
+describe('any 6,000 characters', () => {
+  const texts = FORMS.map(form => form.repeat(6_000).slice(0, 6_000));
+
+  test.each(actions)(
+    '/%s reads or refuses in under 50 ms',
+    { timeout: 60_000 },
+    async (path, { options }) => {
+      for (const text of texts) {
+        // The first reading loads what the language compiles late.
+        await receive(question(path, options, text), conversation);
+        const times = [];
+        for (let round = 0; round < 3; round += 1)
+          times.push(await cpuOf(() => receive(question(path, options, text), conversation)));
+        expect({ text: text.slice(0, 4), slow: Math.min(...times) >= 50 }).toEqual({
+          text: text.slice(0, 4),
+          slow: false,
+        });
+      }
+    },
+  );
+
+  test('a keystroke costs nothing to speak of either', { timeout: 60_000 }, async () => {
+    for (const text of texts)
+      for (const [path, { options }] of actions)
+        for (const { name } of options.filter(option => option.completes)) {
+          const typing = {
+            ...origin(),
+            kind: 'typing',
+            path: path.split(' '),
+            given: {},
+            option: name,
+          } as const;
+          await suggest({ ...typing, typed: text }, conversation);
+          const cpu = await cpuOf(() => suggest({ ...typing, typed: text }, conversation));
+          expect({ path, name, slow: cpu >= 50 }).toEqual({ path, name, slow: false });
+        }
+  });
+
+  test('is the most that is read, also where few characters stand for many', async () => {
+    const ask = (text: string) =>
+      receive(
+        { ...origin(), kind: 'command', path: ['colourant', 'check'], given: { ingredients: text } },
+        conversation,
+      );
+    expect(await ask('\uFDFA'.repeat(400))).toMatchObject({ kind: 'problem', id: 'text-too-long' });
+    expect(await ask('x'.repeat(6_001))).toMatchObject({ kind: 'problem', id: 'text-too-long' });
+    expect(await ask('Mica, '.repeat(600))).toMatchObject({ kind: 'reply' });
+  });
+});

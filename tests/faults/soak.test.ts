@@ -1,0 +1,115 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
+import { expect, it } from 'vitest';
+import type { Given } from '../../src/conversation/question.ts';
+import { type Conversation, receive, suggest } from '../../src/conversation/receive.ts';
+import { openStore } from '../../src/records/open.ts';
+import { openWorkers } from '../../src/workers/workers.ts';
+import { registry } from '../loopback/room.ts';
+
+/** Interactions; `SOAK=1000000` for the whole ordeal. Of fewer the noise of the heap is larger than the bound. */
+const interactions = Number(process.env.SOAK ?? 20_000);
+const SAMPLES = 40;
+/** The share of the run after which the heap must have found its size. */
+const WARM_UP = 0.25;
+/**
+ * Bytes that an interaction may leave. 5.7 ± 0.9 were seen over 60,000, and not yet accounted for; the aim is less
+ * than 1.
+ */
+const MOST = 16;
+
+setFlagsFromString('--expose-gc');
+const collect = runInNewContext('gc') as () => void;
+
+/** What members ask, in turns: reads, writes, refusals, nonsense and keystrokes. */
+const asked: readonly (readonly [string, Given])[] = [
+  ['dose', { colourant: 'ultramarine blue', portion: '2 cups' }],
+  ['dose', { colourant: 'Dusk', portion: '500 ml', strength: 'pastel' }],
+  ['shelf use', { item: 'Dusk', amount: '0.001 g' }],
+  ['shelf list', {}],
+  ['dose', { colourant: 'no such thing', portion: '2 cups' }],
+  ['prefer', { spoons: 'metric' }],
+  ['shelf restock', { item: 'Dusk', amount: '0.001 g' }],
+  ['colourant check', { ingredients: 'Mica (CI 77019), Titanium Dioxide (CI 77891)' }],
+  ['dose', { colourant: 'constructor', portion: '\u{1F9FC}' }],
+  ['recipe list', {}],
+];
+
+/** Least squares through the points: the slope, and how far off it may be, 95 of 100 times. */
+function slopeOf(points: readonly (readonly [x: number, y: number])[]) {
+  const n = points.length;
+  const mean = (pick: (point: readonly [number, number]) => number) =>
+    points.reduce((sum, point) => sum + pick(point), 0) / n;
+  const [x0, y0] = [mean(([x]) => x), mean(([, y]) => y)];
+  const sxx = points.reduce((sum, [x]) => sum + (x - x0) ** 2, 0);
+  const slope = points.reduce((sum, [x, y]) => sum + (x - x0) * (y - y0), 0) / sxx;
+  const residual = points.reduce((sum, [x, y]) => sum + (y - y0 - slope * (x - x0)) ** 2, 0);
+  // Student's t, two-sided 95 %, for some 28 degrees of freedom (NIST/SEMATECH e-Handbook, 1.3.6.7.2).
+  const within = 2.048 * Math.sqrt(residual / (n - 2) / sxx);
+  return { slope, within };
+}
+
+it(`${interactions} mixed interactions are all answered, and the heap does not grow`, {
+  timeout: 60_000 + interactions * 20,
+}, async () => {
+  const faults: unknown[] = [];
+  const unhandled: unknown[] = [];
+  const note = (reason: unknown) => unhandled.push(reason);
+  process.on('unhandledRejection', note);
+  const services = { store: await openStore('sqlite::memory:', 30_000), workers: openWorkers() };
+  const conversation: Conversation = {
+    registry,
+    services,
+    key: new Uint8Array(32),
+    onFault: fault => faults.push(fault),
+  };
+  const origin = (n: number) => ({
+    id: String(2_000_000_000 + n),
+    at: 1_700_000_000_000 + n,
+    asker: { id: String(n % 50), name: 'Bram', manages: false, roles: [] },
+    group: String(n % 7),
+    channel: '3',
+    language: n % 3 === 0 ? ('es' as const) : ('en' as const),
+  });
+  for (let n = 0; n < 50; n += 1)
+    await receive(
+      {
+        ...origin(n),
+        kind: 'command',
+        path: ['shelf', 'add'],
+        given: { item: 'Dusk', amount: '1 kg', colourant: 'ultramarine blue' },
+      },
+      conversation,
+    );
+  let answered = 0;
+  const points: (readonly [number, number])[] = [];
+  const every = Math.ceil(interactions / SAMPLES);
+  for (let n = 100; answered < interactions; ) {
+    const batch = Array.from({ length: 10 }, () => {
+      n += 1;
+      const [path, given] = asked[n % asked.length]!;
+      const question = { ...origin(n), path: path.split(' '), given };
+      return n % 11 === 0
+        ? suggest(
+            { ...question, kind: 'typing', option: 'colourant', typed: 'ultra', path: ['dose'] },
+            conversation,
+          )
+        : receive({ ...question, kind: 'command' }, conversation);
+    });
+    const answers = await Promise.all(batch);
+    answered += answers.filter(answer => answer !== undefined).length;
+    if (answered % every < batch.length) {
+      collect();
+      points.push([answered, process.memoryUsage().heapUsed]);
+    }
+  }
+  await services.workers.close();
+  await services.store.close();
+  process.off('unhandledRejection', note);
+  const { slope, within } = slopeOf(points.filter(([x]) => x > WARM_UP * interactions));
+  if (process.env.SOAK) console.info(points.map(([x, y]) => `${x} ${(y / 1024).toFixed(0)} KiB`).join('\n'));
+  console.info(`heap: ${slope.toFixed(2)} ± ${within.toFixed(2)} bytes an interaction over ${interactions}`);
+  expect({ answered, faults, unhandled }).toEqual({ answered: interactions, faults: [], unhandled: [] });
+  // A long run must show that it is less; a short one only must not show that it is more.
+  expect(interactions >= 100_000 ? slope + within : slope - within).toBeLessThan(MOST);
+});

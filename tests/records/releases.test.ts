@@ -1,0 +1,113 @@
+import { copyFileSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { listChallenges, photosOf, resultAt, standingBars } from '../../src/records/challenges/index.ts';
+import { groupSettings } from '../../src/records/group.ts';
+import { sharedShelves } from '../../src/records/group-shelves.ts';
+import { formatKey, groupSettingsKey } from '../../src/records/keys.ts';
+import { FORMAT, openStore } from '../../src/records/open.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
+import { exportOf } from '../../src/records/privacy/export.ts';
+import { listRecipes } from '../../src/records/recipes/index.ts';
+import { read, recordKind, written } from '../../src/records/record.ts';
+import { setAsideByKind } from '../../src/records/set-aside.ts';
+import { listShelf, showItem, useItem } from '../../src/records/shelf/index.ts';
+import { put, type Store } from '../../src/records/store.ts';
+import { wordsIn } from '../../src/words/index.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'releases-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+/**
+ * Written by the first release: its demo as it laid it out, with the settings of the group and two preferences, all but
+ * one of the photos taken out to keep it small. Never write it anew: it stands for what is out there.
+ */
+const FIRST = new URL('fixtures/first-release.sqlite', import.meta.url).pathname;
+const group = '110000000000000001';
+const [odile, bram] = ['110000000000000002', '110000000000000003'];
+
+describe('a store of the first release', () => {
+  let store: Store;
+  beforeAll(async () => {
+    copyFileSync(FIRST, join(folder, 'first.sqlite'));
+    store = await openStore(`sqlite:${join(folder, 'first.sqlite')}`);
+    return () => store.close();
+  });
+
+  it('opens, and everything in it reads', async () => {
+    const before = new Map(setAsideByKind());
+    expect(await groupSettings(store, group)).toEqual({ zone: 'Europe/Lisbon', stewardRole: '42' });
+    expect(await preferencesOf(store, odile)).toMatchObject({ spoons: 'metric', language: 'es' });
+    expect((await sharedShelves(store, group)).map(items => items.length).toSorted((a, b) => a - b)).toEqual([
+      2, 3, 3, 3,
+    ]);
+    expect(await listRecipes({ store, member: odile, group })).not.toEqual([]);
+    const [challenge] = await listChallenges({ store, group });
+    const now = Number.MAX_SAFE_INTEGER;
+    expect(standingBars(challenge!, now)).toHaveLength(3);
+    const photos = await photosOf({ store, group }, challenge!.id, standingBars(challenge!, now));
+    expect(photos.filter(photo => photo !== undefined)).toHaveLength(1);
+    expect((await resultAt({ store, group }, challenge!, now)).ranking.flat()).toHaveLength(3);
+    expect(setAsideByKind()).toEqual(before);
+  });
+
+  it('goes on being written', async () => {
+    const shelf = { store, member: bram };
+    const [item] = await listShelf(shelf);
+    const left = (item!.stock.grams ?? 0) - 1;
+    expect((await useItem(shelf, item!.id, 1, { cause: 'later', at: new Date() })).left).toBe(left);
+    expect((await showItem(shelf, item!.id)).history.length).toBeGreaterThan(1);
+    expect((await exportOf(store, bram, new Date())).records.shelf.length).toBeGreaterThan(3);
+  });
+
+  it('is the file that was written then', () => {
+    expect(readFileSync(FIRST).length).toBeLessThan(120_000);
+  });
+});
+
+describe('a kind of record', () => {
+  const first = recordKind('measure', { spoons: z.number() });
+  const second = recordKind('measure', { millilitres: z.number() }, [
+    ({ spoons }) => ({ millilitres: 5 * Number(spoons) }),
+  ]);
+  const third = recordKind('measure', { litres: z.number() }, [
+    ...second.steps,
+    ({ millilitres }) => ({ litres: Number(millilitres) / 1000 }),
+  ]);
+
+  it('is read from every earlier version, by one step for each', () => {
+    expect(read(second, 'k', written(first, { spoons: 2 }))).toEqual({ millilitres: 10 });
+    expect(read(third, 'k', written(first, { spoons: 2 }))).toEqual({ litres: 0.01 });
+    expect(read(third, 'k', written(second, { millilitres: 7 }))).toEqual({ litres: 0.007 });
+    expect(read(third, 'k', written(third, { litres: 3 }))).toEqual({ litres: 3 });
+  });
+
+  it('of a newer version is not guessed at', () => {
+    expect(() => read(first, 'k', written(third, { litres: 3 }))).toThrow(
+      expect.objectContaining({ kind: 'unknown-version' }),
+    );
+  });
+
+  it('of the settings of a group was once called otherwise', async () => {
+    const store = await openStore('sqlite::memory:');
+    await store.commit([put(groupSettingsKey('g'), { version: 1, zone: 'Europe/Lisbon' })]);
+    expect(await groupSettings(store, 'g')).toEqual({ zone: 'Europe/Lisbon' });
+    await store.close();
+  });
+});
+
+describe('a store of a newer program', () => {
+  it('is left alone, with one sentence that says what to do', async () => {
+    const address = `sqlite:${join(folder, 'newer.sqlite')}`;
+    const store = await openStore(address);
+    await store.commit([put(formatKey(), { v: 1, format: FORMAT + 1 })]);
+    await store.close();
+    const refusal = await openStore(address).catch((error: unknown) => error);
+    expect(refusal).toMatchObject({ name: 'Refusal', id: 'store-newer' });
+    expect(wordsIn('en').refusal(refusal as never)).toMatch(
+      /newer version \(format 2, I know 1\): start that version/,
+    );
+  });
+});
