@@ -86,7 +86,7 @@ const sealedIds = (ids: readonly EmergencyId[]) => ids.map(id => EMERGENCY_IDS.i
 /** Shows a first aid that one member was given to everyone there. */
 export const shareFirstAid = followUp({
   seenBy: 'group',
-  args: { ids: z.string().regex(/^\d(-\d){0,8}$/) },
+  args: { ids: z.string().regex(/^\d{1,2}(-\d{1,2}){0,10}$/) },
   answer: ({ ids }, { say, locale }) =>
     firstAidReply(
       ids.split('-').flatMap(at => EMERGENCY_IDS[Number(at)] ?? []),

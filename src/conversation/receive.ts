@@ -6,6 +6,7 @@ import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
+import { isCallForHelp, keepingFirstAid } from './call-for-help.ts';
 import { isAction, type ResponseMode, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { emergenciesIn, firstAidFor, freeTexts } from './first-aid.ts';
@@ -77,7 +78,8 @@ export async function receive(asked: Question, conversation: Conversation): Prom
     answerTo(question, conversation),
     waitingFor(question, conversation),
   ]);
-  const answer = await withNotices(answered, notices, question, conversation);
+  const kept = keepingFirstAid(answered, freeTexts(question), wordsIn(language));
+  const answer = await withNotices(kept, notices, question, conversation);
   return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
 }
 
@@ -190,7 +192,8 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
     case 'command':
     case 'typing': {
       const path = question.path.join(' ');
-      const found = registry.actions.get(path) ?? unknownCommand(path, registry);
+      const known = registry.actions.get(path);
+      const found = known ?? helpCommand(path, registry) ?? unknownCommand(path, registry);
       const isBare = Object.keys(question.given).length === 0;
       return {
         ...found,
@@ -198,7 +201,7 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
         seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         idempotencyKey: question.id,
-        run: context => found.take(question.given, context),
+        run: context => found.take(known ? question.given : {}, context),
       };
     }
     case 'follow': {
@@ -228,6 +231,10 @@ function findTask(question: Question, { registry, key }: Conversation): Task {
     }
   }
 }
+
+/** First aid, for whoever calls for help under a name that no command has. */
+const helpCommand = (typed: string, registry: CommandRegistry) =>
+  isCallForHelp(typed) ? registry.actions.get('first-aid') : undefined;
 
 const unknownCommand = (typed: string, registry: CommandRegistry): never =>
   refuse('command-unknown', { typed, nearest: nearest(typed, [...registry.actions.keys()], 3) });
