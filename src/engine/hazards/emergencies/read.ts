@@ -53,10 +53,10 @@ function withoutSwallowedDenials(all: readonly Mention[]): readonly Mention[] {
 
 /** The name of a product, "... crystals", is no slip of the thumb for a verb. */
 function withoutNames(tokens: readonly Token[], all: readonly Mention[]): readonly Mention[] {
-  const isName = ({ from, to }: Mention) =>
+  const isName = ({ concept, from, to }: Mention) =>
+    concept === 'swallow' &&
     to - from === 1 &&
-    tokens[from]!.kind === 'word' &&
-    reader.meant(tokens[from]!.text) !== undefined &&
+    !reader.words.has(tokens[from]!.text) &&
     GOODS.test(tokens[to]?.text ?? '');
   return all.filter(mention => !isName(mention));
 }
