@@ -1,9 +1,9 @@
 import type { UnweighedId } from '../../engine/hazards/index.ts';
 
 /**
- * Fire and poisonous gas from cleaners, as published: US Fire Administration and NFPA on cooking fires (lid on, heat off,
- * never water, leave and call); CDC on chlorine and on mixing bleach (fresh air at once, remove clothes, rinse eyes, call
- * the poison centre); Washington State Department of Health, dangers of mixing bleach with cleaners (acid or ammonia).
+ * Fire and poisonous gas from cleaners. From memory, to be read against the published guidance of fire services on cooking
+ * fires (lid on, heat off, never water, leave and call) and of poison centres on chlorine and mixed cleaners (fresh air
+ * at once, clothes off, rinse eyes, call).
  */
 export const householdFirstAid = {
   headlines: {
