@@ -1,7 +1,20 @@
 import { action, command } from '../src/conversation/command.ts';
 import { firstAidReply, shareFirstAid } from '../src/conversation/first-aid.ts';
-import { choice } from '../src/conversation/option.ts';
-import { EMERGENCY_IDS } from '../src/engine/hazards/index.ts';
+import { text } from '../src/conversation/option.ts';
+import { EMERGENCY_IDS, type EmergencyId, helpFor, readEmergencies } from '../src/engine/hazards/index.ts';
+import type { Words } from '../src/words/index.ts';
+
+/** The emergencies meant by an id, by a name in the list, or by words of one's own; none where nothing is understood. */
+function meantBy(what: string, say: Words): readonly EmergencyId[] {
+  const plain = what
+    .trim()
+    .toLowerCase()
+    .replaceAll(/[\s_]+/g, '-');
+  const named = EMERGENCY_IDS.find(
+    id => id === plain || say.firstAid.names[id].toLowerCase() === what.trim().toLowerCase(),
+  );
+  return named ? [named] : readEmergencies(what).map(({ id }) => id);
+}
 
 export default command(
   'first-aid',
@@ -12,37 +25,30 @@ export default command(
     },
     seenBy: 'group',
     options: {
-      what: choice(
-        { en: 'What happened', es: 'Qué pasó' },
-        {
-          'lye-swallowed': { en: 'Swallowed, or in the mouth', es: 'Tragado, o en la boca' },
-          'lye-eye': { en: 'In an eye', es: 'En un ojo' },
-          'lye-skin': { en: 'On skin or clothes', es: 'En la piel o la ropa' },
-          'fumes-inhaled': { en: 'Fumes breathed in', es: 'Vapores respirados' },
-          'hydrogen-sulfide': { en: 'Rotten-egg smell', es: 'Olor a huevo podrido' },
-          'hydrogen-from-metal': {
-            en: 'Aluminium, zinc or tin met lye',
-            es: 'Aluminio, zinc o estaño con sosa',
-          },
-          'lye-eruption': {
-            en: 'The jug boils, smokes or melts',
-            es: 'La jarra hierve, humea o se derrite',
-          },
-          'animal-exposed': {
-            en: 'An animal met lye or raw soap',
-            es: 'Un animal tocó sosa o jabón crudo',
-          },
-          'skin-reaction': { en: 'Rash or itch from soap', es: 'Sarpullido o picor por el jabón' },
-        },
-      ).optional(),
+      what: text({ en: 'What happened', es: 'Qué pasó' }).optional(),
+    },
+    completes: {
+      what: (typed, { say }) => {
+        const names = EMERGENCY_IDS.map(id => ({ name: say.firstAid.names[id], value: id }));
+        const fits = names.filter(({ name, value }) =>
+          `${name} ${value}`.toLowerCase().includes(typed.toLowerCase()),
+        );
+        return fits.length > 0 ? fits : names;
+      },
     },
     answer({ what }, { say, locale }) {
-      if (what !== undefined) return firstAidReply([what], { say, locale });
+      const ids = what === undefined ? [] : meantBy(what, say);
+      if (ids.length > 0) return firstAidReply(ids, { say, locale });
+      const help = helpFor(locale);
+      const call = help
+        ? say.firstAid.number({ number: help.emergency, country: help.country })
+        : say.firstAid.yourNumber;
       return {
         kind: 'reply',
         headline: say.firstAid.which,
         data: { emergencies: EMERGENCY_IDS },
         blocks: [
+          { kind: 'text', text: say.firstAid.callNow({ call }) },
           {
             kind: 'rows',
             rows: EMERGENCY_IDS.map(id => `/first-aid what:${id} · ${say.firstAid.names[id]}`),

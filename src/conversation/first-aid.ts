@@ -25,11 +25,29 @@ const CONTAINED: { readonly [Id in EmergencyId]?: readonly EmergencyId[] } = {
   'lye-skin': ['skin-reaction'],
 };
 
+/** What a question was given, whatever is added to the question on its way. */
+const givenIn = (question: Question): object =>
+  question.kind === 'follow'
+    ? question.fields
+    : question.kind === 'point'
+      ? question.message
+      : question.given;
+const textsOf = new WeakMap<object, readonly string[]>();
+
 /**
- * Every free text of a question, each for itself: what a member typed into options, form fields and lines, and the
- * message that a menu entry was used on. Ids that buttons and menus send back read as nothing.
+ * Every free text of a question, each once: what a member typed into options, form fields and lines, and the message
+ * that a menu entry was used on. Ids that buttons and menus send back read as nothing.
  */
 export function freeTexts(question: Question): readonly string[] {
+  const given = givenIn(question);
+  const known = textsOf.get(given);
+  if (known) return known;
+  const texts = [...new Set(typedIn(question))];
+  textsOf.set(given, texts);
+  return texts;
+}
+
+function typedIn(question: Question): readonly string[] {
   const texts = (given: Readonly<Record<string, unknown>>) =>
     Object.values(given).filter(value => typeof value === 'string');
   switch (question.kind) {
@@ -45,9 +63,20 @@ export function freeTexts(question: Question): readonly string[] {
   }
 }
 
+const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[]>();
+
+/** What each text tells. A question is looked at more than once on its way; it is read once. */
+function readEach(texts: readonly string[]): readonly (readonly Emergency[])[] {
+  const known = readings.get(texts);
+  if (known) return known;
+  const read = texts.map(text => readEmergencies(text));
+  readings.set(texts, read);
+  return read;
+}
+
 /** The emergencies told in any of the texts, each once: those told outright before those only in doubt. */
 function readAll(texts: readonly string[]): readonly Emergency[] {
-  const all = texts.map(text => readEmergencies(text));
+  const all = readEach(texts);
   const outright = all.filter(([first]) => first?.inDoubt === false);
   // One text keeps its own order, by what is likeliest; several are put together by urgency.
   const [only, ...others] = outright.length > 0 ? outright : all.filter(read => read.length > 0);
@@ -72,7 +101,8 @@ function shownOf([first, ...others]: readonly EmergencyId[]): readonly Emergency
  * reads the language they type. Texts that tell of none change nothing.
  */
 export function languageOfHelp(texts: readonly string[], language: Language): Language {
-  const telling = texts.filter(text => readEmergencies(text).length > 0);
+  const told = readEach(texts);
+  const telling = texts.filter((_, at) => (told[at]?.length ?? 0) > 0);
   return telling.length === 0 ? language : (clearLanguageOf(telling.join('\n')) ?? language);
 }
 
@@ -110,7 +140,7 @@ const sealedIds = (ids: readonly EmergencyId[]) => ids.map(id => EMERGENCY_IDS.i
 /** Shows a first aid that one member was given to everyone there. */
 export const shareFirstAid = followUp({
   seenBy: 'group',
-  args: { ids: z.string().regex(/^\d(-\d){0,8}$/), spoken: z.enum(['en', 'es']) },
+  args: { ids: z.string().regex(/^\d{1,2}(-\d{1,2}){0,10}$/), spoken: z.enum(['en', 'es']) },
   answer: ({ ids, spoken }, { locale }) =>
     firstAidReply(
       ids.split('-').flatMap(at => EMERGENCY_IDS[Number(at)] ?? []),

@@ -73,6 +73,7 @@ export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
   'dose recipe': words,
   'dose strength': strength,
   'dose with': colourant,
+  'first-aid what': words,
   'match base': words,
   'match portion': words,
   'match target': words,

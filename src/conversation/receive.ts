@@ -7,6 +7,7 @@ import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
+import { isCallForHelp, keepingFirstAid } from './call-for-help.ts';
 import { isAction, type ResponseMode, type SeenBy, type Suggestion, seenByFor } from './command.ts';
 import type { Context, Services } from './context.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
@@ -113,7 +114,8 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
     answerTo(question, conversation),
     waitingFor(question, conversation),
   ]);
-  const answer = await withNotices(answered, notices, question, conversation);
+  const kept = keepingFirstAid(answered, freeTexts(question), wordsIn(language));
+  const answer = await withNotices(kept, notices, question, conversation);
   return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
 }
 
@@ -263,7 +265,8 @@ function findTask(question: Question, { registry, key, keyBefore: before }: Conv
     case 'command':
     case 'typing': {
       const path = question.path.join(' ');
-      const found = registry.actions.get(path) ?? unknownCommand(path, registry);
+      const known = registry.actions.get(path);
+      const found = known ?? helpCommand(path, registry) ?? unknownCommand(path, registry);
       const isBare = Object.keys(question.given).length === 0;
       return {
         ...found,
@@ -271,7 +274,8 @@ function findTask(question: Question, { registry, key, keyBefore: before }: Conv
         seenBy: seenByFor(found.seenBy, question.given),
         replaces: false,
         idempotencyKey: question.id,
-        run: context => takeOrOffer({ command: path, action: found, given: question.given }, context),
+        run: context =>
+          takeOrOffer({ command: path, action: found, given: known ? question.given : {} }, context),
         ...(found.namesJar && {
           namesOwnJar: async (context: Context) => (await found.namesJar?.(question.given, context)) ?? false,
         }),
@@ -304,6 +308,10 @@ function findTask(question: Question, { registry, key, keyBefore: before }: Conv
     }
   }
 }
+
+/** First aid, for whoever calls for help under a name that no command has. */
+const helpCommand = (typed: string, registry: CommandRegistry) =>
+  isCallForHelp(typed) ? registry.actions.get('first-aid') : undefined;
 
 const unknownCommand = (typed: string, registry: CommandRegistry): never =>
   refuse('command-unknown', { typed, nearest: nearest(typed, [...registry.actions.keys()], 3) });

@@ -62,8 +62,13 @@ const problemOf = (answer: Answer) => (answer.kind === 'problem' ? answer.id : `
 const told = JSON.parse(
   readFileSync(join(import.meta.dirname, '../engine/hazards/emergencies-own.json'), 'utf8'),
 ) as { emergencies: { text: string; id: EmergencyId; language: string }[] };
+const reviewed = JSON.parse(
+  readFileSync(join(import.meta.dirname, '../engine/hazards/emergencies-reviewed.json'), 'utf8'),
+) as typeof told;
 const sayingOf = (id: EmergencyId, language: Language) =>
-  told.emergencies.find(one => one.id === id && one.language === language && one.text.length <= 100)!.text;
+  [...told.emergencies, ...reviewed.emergencies].find(
+    one => one.id === id && one.language === language && one.text.length <= 100,
+  )!.text;
 
 const entries = [...registry.actions].flatMap(([path, action]) =>
   action.options.filter(({ kind }) => kind === 'text').map(({ name }) => ({ path, name })),

@@ -97,7 +97,7 @@ describe('any 6,000 characters', () => {
   const texts = FORMS.map(form => form.repeat(6_000).slice(0, 6_000));
 
   test.each(actions)(
-    '/%s reads or refuses in under 50 ms',
+    '/%s reads or refuses in a fifth of a second of processor time at most',
     { timeout: 60_000 },
     async (path, { options }) => {
       for (const text of texts) {
@@ -106,7 +106,7 @@ describe('any 6,000 characters', () => {
         const times = [];
         for (let round = 0; round < 3; round += 1)
           times.push(await cpuOf(() => receive(question(path, options, text), conversation)));
-        expect({ text: text.slice(0, 4), slow: Math.min(...times) >= 50 }).toEqual({
+        expect({ text: text.slice(0, 4), slow: Math.min(...times) >= 200 }).toEqual({
           text: text.slice(0, 4),
           slow: false,
         });

@@ -1,6 +1,14 @@
 export { BARRED, type BarredReason } from './colours/barred.ts';
 export { barredIn, refuseBarred, refusePoisonIn } from './colours/refuse.ts';
-export { EMERGENCY_IDS, type Emergency, type EmergencyId } from './emergencies/emergency.ts';
+export {
+  EMERGENCY_IDS,
+  type Emergency,
+  type EmergencyId,
+  type UnweighedId,
+  WEIGHED_IDS,
+  type WeighedId,
+} from './emergencies/emergency.ts';
+export { isTakenBack } from './emergencies/false-alarm.ts';
 export { clearLanguageOf } from './emergencies/language.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';

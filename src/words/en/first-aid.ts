@@ -1,4 +1,5 @@
 import type { EmergencyId } from '../../engine/hazards/index.ts';
+import { householdFirstAid } from './first-aid-household.ts';
 
 /**
  * First aid as published: NIOSH Pocket Guide, sodium hydroxide and its first aid codes (irrigate eyes at once; dust off
@@ -9,10 +10,11 @@ import type { EmergencyId } from '../../engine/hazards/index.ts';
  */
 export const firstAid = {
   headlines: {
+    ...householdFirstAid.headlines,
     'lye-swallowed': 'Lye or raw soap in the mouth: rinse, do not vomit, call now.',
     'lye-eye': 'Lye or raw soap in the eye: rinse with water now, before you read on.',
     'lye-skin': 'Lye or raw soap on skin: running water now.',
-    'fumes-inhaled': 'Lye fumes breathed in: out into fresh air now.',
+    'fumes-inhaled': 'Fumes or powder breathed in: out into fresh air now.',
     'hydrogen-from-metal': 'Lye eats this metal and makes hydrogen, which can explode: no flames, step back.',
     'hydrogen-sulfide': 'Rotten-egg smell is a poisonous gas (hydrogen sulfide): everybody out now.',
     'lye-eruption': 'The lye is out of control: step back, leave it, keep everybody away.',
@@ -20,6 +22,7 @@ export const firstAid = {
     'skin-reaction': 'A skin reaction: stop using this soap and rinse with water.',
   } satisfies Record<EmergencyId, string>,
   steps: {
+    ...householdFirstAid.steps,
     'lye-swallowed': ({ call, poison }) => [
       'Rinse the mouth with water and spit it out, several times.',
       `Call ${call} now, also when it seems fine${poison}. Short of breath, drooling, cannot swallow, sleepy: ambulance.`,
@@ -43,7 +46,7 @@ export const firstAid = {
       `Call ${call} for a child, the face, hands, feet or groin, anything larger than a coin, white or blistered skin${poison}.`,
     ],
     'fumes-inhaled': ({ call, poison }) => [
-      'Go outside, or to an open window in another room. Take the others and the animals along.',
+      'Go outside, or to an open window in another room; rinse powder out of mouth and nose. Take the others and the animals along.',
       'Sit upright, loosen tight clothes, breathe calmly. Do not lie flat.',
       `Call ${call} now if breathing is hard or whistles, with asthma, a tight chest, blue lips, or fainting.`,
       `Cough or sore throat that does not ease within minutes: call too${poison}.`,
@@ -91,6 +94,7 @@ export const firstAid = {
   /** One line for what is told beside the emergency that is shown whole. */
   also: (v: { what: string }) => `Also: ${v.what}.`,
   short: {
+    ...householdFirstAid.short,
     'lye-swallowed': 'lye in the mouth: rinse and spit, no vomiting, call now',
     'lye-eye': 'lye in an eye: running water, 30 minutes, then hospital',
     'lye-skin': 'lye on skin: running water, 20 minutes',
@@ -106,15 +110,18 @@ export const firstAid = {
     `${v.number} (${v.country}; elsewhere your emergency number)`,
   poison: (v: { number: string; country: string }) => `; poison centre ${v.number} (${v.country})`,
   anyPoison: ', or your poison centre',
+  stillHere: householdFirstAid.stillHere,
+  callNow: householdFirstAid.callNow,
   ifHurt: 'If somebody is hurt:',
   misread: 'Did I misread you and nobody is in danger? Ask again with the words “false alarm”.',
   share: 'Show this to everyone here',
   which: 'What happened? Choose one, or tell me in your own words.',
   names: {
+    ...householdFirstAid.names,
     'lye-swallowed': 'swallowed, or in the mouth',
     'lye-eye': 'in an eye',
     'lye-skin': 'on skin or clothes',
-    'fumes-inhaled': 'fumes breathed in',
+    'fumes-inhaled': 'fumes or powder breathed in',
     'hydrogen-from-metal': 'aluminium, zinc or tin met lye',
     'hydrogen-sulfide': 'rotten-egg smell',
     'lye-eruption': 'the jug boils, smokes or melts',

@@ -1,12 +1,14 @@
 import type { firstAid as english } from '../en/first-aid.ts';
+import { householdFirstAid } from './first-aid-household.ts';
 
 /** See the English sentences for what they rest on. */
 export const firstAid: typeof english = {
   headlines: {
+    ...householdFirstAid.headlines,
     'lye-swallowed': 'Sosa o jabón crudo en la boca: enjuaga, no provoques el vómito, llama ya.',
     'lye-eye': 'Sosa o jabón crudo en el ojo: agua ya, antes de seguir leyendo.',
     'lye-skin': 'Sosa o jabón crudo en la piel: agua corriente ya.',
-    'fumes-inhaled': 'Vapores de sosa respirados: al aire libre ya.',
+    'fumes-inhaled': 'Vapores o polvo respirados: al aire libre ya.',
     'hydrogen-from-metal':
       'La sosa ataca este metal y suelta hidrógeno, que puede explotar: nada de llamas, apártate.',
     'hydrogen-sulfide': 'El olor a huevo podrido es un gas venenoso (sulfuro de hidrógeno): todos fuera ya.',
@@ -15,6 +17,7 @@ export const firstAid: typeof english = {
     'skin-reaction': 'Una reacción de la piel: deja de usar este jabón y enjuaga con agua.',
   },
   steps: {
+    ...householdFirstAid.steps,
     'lye-swallowed': ({ call, poison }) => [
       'Enjuaga la boca con agua y escúpela, varias veces.',
       `Llama ya a ${call}, aunque parezca estar bien${poison}. Le cuesta respirar, babea, no puede tragar o se duerme: ambulancia.`,
@@ -38,7 +41,7 @@ export const firstAid: typeof english = {
       `Llama a ${call} si es un niño, la cara, manos, pies o ingles, algo mayor que una moneda, o piel blanca o con ampollas${poison}.`,
     ],
     'fumes-inhaled': ({ call, poison }) => [
-      'Sal afuera, o a una ventana abierta de otro cuarto. Llévate a los demás y a los animales.',
+      'Sal afuera, o a una ventana abierta de otro cuarto; enjuaga el polvo de boca y nariz. Llévate a los demás y a los animales.',
       'Siéntate erguido, afloja la ropa, respira con calma. No te tumbes.',
       `Llama ya a ${call} si cuesta respirar o silba el pecho, con asma, opresión, labios azules o desmayo.`,
       `Si la tos o la garganta no mejoran en unos minutos, llama también${poison}.`,
@@ -85,6 +88,7 @@ export const firstAid: typeof english = {
   },
   also: v => `También: ${v.what}.`,
   short: {
+    ...householdFirstAid.short,
     'lye-swallowed': 'sosa en la boca: enjuagar y escupir, sin vomitar, llamar ya',
     'lye-eye': 'sosa en un ojo: agua corriente, 30 minutos, y al hospital',
     'lye-skin': 'sosa en la piel: agua corriente, 20 minutos',
@@ -99,15 +103,18 @@ export const firstAid: typeof english = {
   number: v => `${v.number} (${v.country}; en otro país, tu número de emergencias)`,
   poison: v => `; toxicología ${v.number} (${v.country})`,
   anyPoison: ', o a tu centro de toxicología',
+  stillHere: householdFirstAid.stillHere,
+  callNow: householdFirstAid.callNow,
   ifHurt: 'Si hay alguien herido:',
   misread: '¿Te leí mal y nadie corre peligro? Pregunta otra vez con las palabras «falsa alarma».',
   share: 'Mostrarlo a todos aquí',
   which: '¿Qué pasó? Elige una, o cuéntamelo con tus palabras.',
   names: {
+    ...householdFirstAid.names,
     'lye-swallowed': 'tragado, o en la boca',
     'lye-eye': 'en un ojo',
     'lye-skin': 'en la piel o la ropa',
-    'fumes-inhaled': 'vapores respirados',
+    'fumes-inhaled': 'vapores o polvo respirados',
     'hydrogen-from-metal': 'aluminio, zinc o estaño con sosa',
     'hydrogen-sulfide': 'olor a huevo podrido',
     'lye-eruption': 'la jarra hierve, humea o se derrite',

@@ -1,10 +1,10 @@
 import { type Account, START, type Weights } from '../../../src/engine/hazards/emergencies/evidence/weigh.ts';
-import { EMERGENCY_IDS, type EmergencyId } from '../../../src/engine/hazards/index.ts';
+import { type EmergencyId, WEIGHED_IDS, type WeighedId } from '../../../src/engine/hazards/index.ts';
 import { REASONED } from './reasoned-weights.ts';
 
 /** A text as the fit sees it: its accounts, and the emergency it tells of, if any. */
 export type Sample = {
-  readonly accounts: ReadonlyMap<EmergencyId, readonly Account[]>;
+  readonly accounts: ReadonlyMap<WeighedId, readonly Account[]>;
   readonly id: EmergencyId | undefined;
 };
 
@@ -23,16 +23,16 @@ const onItsSide = (weight: number, reasoned: number, name: string) =>
  * {@link REASONED} by a squared penalty; plain gradient steps from there, so the same texts give the same weights.
  */
 export function fitWeights(samples: readonly Sample[]): Weights {
-  const table = EMERGENCY_IDS.flatMap(id =>
+  const table = WEIGHED_IDS.flatMap(id =>
     Object.entries(REASONED[id]).map(([name, weight]) => ({ id, name, weight })),
   );
   const places = new Map(table.map(({ id, name }, at) => [`${id} ${name}`, at]));
   const weights = Float64Array.from(table, ({ weight }) => weight);
-  const rowOf = (id: EmergencyId, { names }: Account) =>
+  const rowOf = (id: WeighedId, { names }: Account) =>
     Int32Array.from([START, ...names].flatMap(name => places.get(`${id} ${name}`) ?? []));
   const rows = samples.map(({ accounts, id }) => ({
     id,
-    all: EMERGENCY_IDS.flatMap(one => {
+    all: WEIGHED_IDS.flatMap(one => {
       const known = (accounts.get(one) ?? []).map(account => rowOf(one, account));
       return known.length > 0 ? [{ right: one === id, known }] : [];
     }),
@@ -48,7 +48,7 @@ export function fitWeights(samples: readonly Sample[]): Weights {
   }
   const rounded = (at: number) => Math.round(weights[at]! * 100) / 100 || 0;
   return Object.fromEntries(
-    EMERGENCY_IDS.map(id => [
+    WEIGHED_IDS.map(id => [
       id,
       Object.fromEntries(table.flatMap((one, at) => (one.id === id ? [[one.name, rounded(at)]] : []))),
     ]),

@@ -1,5 +1,5 @@
 import { START, type Weights } from '../../../src/engine/hazards/emergencies/evidence/weigh.ts';
-import { EMERGENCY_IDS, type EmergencyId } from '../../../src/engine/hazards/index.ts';
+import { WEIGHED_IDS, type WeighedId } from '../../../src/engine/hazards/index.ts';
 
 /** What speaks for any emergency, and against it. */
 const ANY: Readonly<Record<string, number>> = {
@@ -28,7 +28,7 @@ const ANY: Readonly<Record<string, number>> = {
 };
 
 /** What speaks for each of them beside that. */
-const ONE: { readonly [Id in EmergencyId]: Readonly<Record<string, number>> } = {
+const ONE: { readonly [Id in WeighedId]: Readonly<Record<string, number>> } = {
   'lye-swallowed': {
     swallow: 1.5,
     taste: 1,
@@ -137,5 +137,5 @@ const ONE: { readonly [Id in EmergencyId]: Readonly<Record<string, number>> } = 
 
 /** Weights from memory, by reasoning alone: log odds, rounded by eye. Fitting starts here and is held to it. */
 export const REASONED: Weights = Object.fromEntries(
-  EMERGENCY_IDS.map(id => [id, { ...ANY, ...ONE[id] }]),
+  WEIGHED_IDS.map(id => [id, { ...ANY, ...ONE[id] }]),
 ) as Weights;

@@ -5,6 +5,8 @@
 export const EMERGENCY_IDS = [
   'lye-swallowed',
   'lye-eye',
+  'fire',
+  'toxic-gas',
   'fumes-inhaled',
   'hydrogen-sulfide',
   'hydrogen-from-metal',
@@ -15,6 +17,13 @@ export const EMERGENCY_IDS = [
 ] as const;
 
 export type EmergencyId = (typeof EMERGENCY_IDS)[number];
+
+/** Told by patterns alone: no evidence is weighed for them. */
+export type UnweighedId = 'fire' | 'toxic-gas';
+export type WeighedId = Exclude<EmergencyId, UnweighedId>;
+export const WEIGHED_IDS: readonly WeighedId[] = EMERGENCY_IDS.filter(
+  (id): id is WeighedId => id !== 'fire' && id !== 'toxic-gas',
+);
 
 /**
  * An emergency read from words, and the words it was read from. `inDoubt`: no sentence tells of it outright, only the

@@ -10,9 +10,12 @@ import { WHAT_WORDS } from './evidence/lexicon-what.ts';
 import { WHO_WORDS } from './evidence/lexicon-who.ts';
 import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/weigh.ts';
 import WEIGHTS from './evidence/weights.json' with { type: 'json' };
+import { isTakenBack } from './false-alarm.ts';
 import { EMERGENCY_GRAMMAR } from './lexicon-grammar.ts';
 import { HARM_WORDS } from './lexicon-harm.ts';
+import { GOODS, QUIET_WORDS } from './lexicon-quiet.ts';
 import { SCENE_WORDS } from './lexicon-scene.ts';
+import { outrightIn } from './outright/read.ts';
 import { SCENES, type Scene } from './patterns.ts';
 import { EVERYDAY_WORDS } from './plain.ts';
 import { isIdle, isOnlyNamed, withoutSpokenOf } from './spoken-of.ts';
@@ -24,6 +27,7 @@ const LEXICON = {
   ...WHAT_WORDS,
   ...ABOUT_WORDS,
   ...EMERGENCY_GRAMMAR,
+  ...QUIET_WORDS,
 };
 type Concept = keyof typeof LEXICON;
 type Mention = Mentioned<Concept>;
@@ -31,7 +35,7 @@ type Mention = Mentioned<Concept>;
 /** Only these shut out what their words mean alone. */
 const reader = lexiconReader<Concept>(LEXICON, {
   plain: [...PLAIN_WORDS, ...FLAW_WORDS, ...EVERYDAY_WORDS],
-  open: /^(?!harmless$|noscene$|notdeny$)/,
+  open: /^(?!harmless$|noscene$|noharm$|notdeny$)/,
   spelt: /^(eye|mouth|swallow|drool|breathe|cough|caustic|fume|alu|rotten|erupt|contact|rash|help)$/,
 });
 const PATTERNS = compileOver<Scene>(SCENES, reader.isConcept);
@@ -46,6 +50,16 @@ function withoutSwallowedDenials(all: readonly Mention[]): readonly Mention[] {
         !GRAMMAR.has(concept) && from <= deny.from && to >= deny.to && to - from > deny.to - deny.from,
     );
   return all.filter(mention => mention.concept !== 'deny' || !inside(mention));
+}
+
+/** The name of a product, "... crystals", is no slip of the thumb for a verb. */
+function withoutNames(tokens: readonly Token[], all: readonly Mention[]): readonly Mention[] {
+  const isName = ({ concept, from, to }: Mention) =>
+    concept === 'swallow' &&
+    to - from === 1 &&
+    !reader.words.has(tokens[from]!.text) &&
+    GOODS.test(tokens[to]?.text ?? '');
+  return all.filter(mention => !isName(mention));
 }
 
 const ENDS = /^(\.{1,}|[;!?\n]|→)$/;
@@ -82,7 +96,7 @@ type Found = {
 
 function scenesIn(text: string): Found {
   const tokens = tokenise(text);
-  const all = withoutSwallowedDenials(reader.mentions(tokens));
+  const all = withoutSwallowedDenials(withoutNames(tokens, reader.mentions(tokens)));
   const mentions = withoutSpokenOf(all, tokens);
   const places = new Map<string, { from: number; to: number }[]>();
   const put = (name: string, from: number, to: number) => {
@@ -125,20 +139,35 @@ const CLEARLY = 1;
  * The emergencies that a member's words tell of; none where nothing of the kind is told. English and Spanish, with
  * typos, without punctuation; what is denied or long past is left out, what is only asked about ("what do I do if ...")
  * is not: in doubt the first aid is shown. What patterns tell comes most urgent first, behind what all the evidence
- * makes much likelier; where no pattern holds, what the evidence makes likely enough, marked `inDoubt`. "False alarm"
- * takes it all back. Never throws; reads the first 5,000 characters.
+ * makes much likelier; where no pattern holds, what the evidence makes likely enough, marked `inDoubt`. A bare "false
+ * alarm" takes it all back. Never throws; reads the first 5,000 characters.
  */
 export function readEmergencies(words: string): readonly Emergency[] {
   const text = words.slice(0, LONGEST_WORDS);
   const found = scenesIn(text);
-  if (found.mentions.some(({ concept }) => concept === 'falsealarm') || isIdle(found)) return [];
+  if (isTakenBack(text)) return [];
+  // What is only spoken of is silent; what is told outright is not.
+  if (isIdle(found)) return withOutright(text, found, []);
   const told = toldIn(text, found);
   const weighed = weigh(found);
-  if (told.length > 0) return likeliestFirst(told, weighed);
+  const scenes = told.length > 0 ? likeliestFirst(told, weighed) : [];
+  const both = withOutright(text, found, scenes);
+  if (both.length > 0) return both;
   const [best, next] = weighed.filter(isLikely);
   if (!best || (best.id === 'animal-exposed' && isOnlyNamed(best, found))) return [];
   const likely = next && next.score > 0 && next.score > best.score - CLEARLY ? [best, next] : [best];
   return likely.map(({ id, at }) => ({ id, from: quote(text, found, at, at + 1), inDoubt: true }));
+}
+
+/** What further patterns tell: what kills within minutes before the rest, all else behind it. */
+function withOutright(text: string, found: Found, told: readonly Emergency[]): readonly Emergency[] {
+  const all = outrightIn(found.tokens, found.reading)
+    .map(({ id, first, from, to }) => ({ id, first, from: quote(text, found, from, to), inDoubt: false }))
+    .toSorted((a, b) => EMERGENCY_IDS.indexOf(a.id) - EMERGENCY_IDS.indexOf(b.id));
+  const ordered = [...all.filter(({ first }) => first), ...told, ...all.filter(({ first }) => !first)];
+  return ordered
+    .filter(({ id }, at) => ordered.findIndex(one => one.id === id) === at)
+    .map(({ id, from, inDoubt }) => ({ id, from, inDoubt }));
 }
 
 function isLikely({ score, names }: Weighed): boolean {

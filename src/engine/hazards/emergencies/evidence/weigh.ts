@@ -1,9 +1,9 @@
 import type { Mentioned } from '../../../flaws/reading/lexicon-reader.ts';
 import type { Reading } from '../../../flaws/reading/polarity.ts';
-import { EMERGENCY_IDS, type EmergencyId } from '../emergency.ts';
+import { type EmergencyId, WEIGHED_IDS, type WeighedId } from '../emergency.ts';
 
 /** Ideas around which the words of an emergency are gathered; without one of them it is not considered. */
-export const CORES: { readonly [Id in EmergencyId]: readonly string[] } = {
+export const CORES: { readonly [Id in WeighedId]: readonly string[] } = {
   'lye-swallowed': ['swallow', 'taste', 'mouth', 'drool', 'mistaken'],
   'lye-eye': ['eye', 'sight'],
   'fumes-inhaled': ['fume', 'breathe', 'cough', 'unwell'],
@@ -42,7 +42,7 @@ export function accountsOf(
   mentions: readonly Mentioned[],
   { standing, ruler }: Reading,
   told: readonly Told[],
-): ReadonlyMap<EmergencyId, readonly Account[]> {
+): ReadonlyMap<WeighedId, readonly Account[]> {
   const ordered = mentions.toSorted((a, b) => a.from - b.from);
   const named = ordered.map(({ concept, to }) => {
     if (EVERYDAY.has(concept)) return 'idiom';
@@ -67,7 +67,7 @@ export function accountsOf(
     return names;
   };
   return new Map(
-    EMERGENCY_IDS.map(id => {
+    WEIGHED_IDS.map(id => {
       const accounts = new Map<string, Account>();
       named.forEach((name, at) => {
         if (name === undefined || !CORES[id].includes(name)) return;
@@ -83,7 +83,7 @@ export function accountsOf(
 }
 
 /** What each idea adds to the score of an emergency, and where the score starts; log odds against no emergency. */
-export type Weights = { readonly [Id in EmergencyId]: Readonly<Record<string, number>> };
+export type Weights = { readonly [Id in WeighedId]: Readonly<Record<string, number>> };
 
 /** The start of every score in a table of weights. */
 export const START = 'start';
@@ -96,11 +96,11 @@ export function scoreOf(account: Account, weights: Readonly<Record<string, numbe
 }
 
 /** An emergency's best account and its score, log odds. */
-export type Weighed = { readonly id: EmergencyId; readonly score: number } & Account;
+export type Weighed = { readonly id: WeighedId; readonly score: number } & Account;
 
 /** Each emergency that has an account, by its best one, the likeliest first. */
 export function weighAll(
-  accounts: ReadonlyMap<EmergencyId, readonly Account[]>,
+  accounts: ReadonlyMap<WeighedId, readonly Account[]>,
   weights: Weights,
 ): readonly Weighed[] {
   return [...accounts]
