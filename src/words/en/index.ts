@@ -1,4 +1,5 @@
 import type { RefusalSentences } from '../sentence.ts';
+import { askedBackRefusals } from './batch/asked-back.ts';
 import { batchRefusals } from './batch/batch.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
@@ -45,6 +46,7 @@ export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
 
 export const refusals: RefusalSentences = {
+  ...askedBackRefusals,
   ...batchRefusals,
   ...challengeStepsRefusals,
   ...challengesRefusals,

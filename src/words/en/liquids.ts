@@ -82,7 +82,7 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
   'liquid-fat': ({ additive, points }) =>
     `The fat of the ${name(additive)} is ${one.format(points)} points of the superfat shown.`,
   'lye-kept-dissolved': ({ percent }) =>
-    `Your lye is taken as ${pc(percent)} by weight. Stir it before weighing; if crystals or a crust show, warm it until clear, lid loose.`,
+    `Your lye is taken as ${pc(percent)} pure alkali by weight, as bottles are labelled. Dissolved it from flakes yourself? Give their purity. Stir it before weighing; if crystals or a crust show, warm it until clear, lid loose.`,
   'jug-strong': ({ percent }) =>
     `In the jug the lye is ${pc(percent)}: it comes near boiling. Ice-cold water, a little lye at a time, stir until clear.`,
   'water-over-asked': ({ grams }) =>

@@ -64,7 +64,7 @@ const warnings: typeof en.jug.warnings = {
   'liquid-fat': ({ additive, points }) =>
     `La grasa de ${name(additive)} es ${one.format(points)} puntos del sobreengrasado que ves.`,
   'lye-kept-dissolved': ({ percent }) =>
-    `Tomo tu lejía al ${pc(percent)} en peso. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
+    `Tomo tu lejía al ${pc(percent)} de álcali puro en peso, como en la etiqueta. ¿La disolviste tú de escamas? Da su pureza. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
   'jug-strong': ({ percent }) =>
     `En la jarra la lejía queda al ${pc(percent)}: casi hierve. Agua helada, poco álcali cada vez, remueve hasta que aclare.`,
   'water-over-asked': ({ grams }) =>

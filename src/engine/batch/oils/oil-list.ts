@@ -14,6 +14,8 @@ declare module '../../refusal.ts' {
     'oil-by-volume': { text: string };
     'oils-mixed-units': Record<never, never>;
     'oils-percent-sum': { sum: number };
+    /** A number parted by a space behind a name: part of the name or part of the amount? `joined` is it as one number. */
+    'oil-number-spaced': { text: string; joined: string; last: string };
   }
 }
 
@@ -26,7 +28,8 @@ type Entry = { readonly oil: Oil; readonly share: Share };
 /**
  * Reads `coconut 30%, olive 50%, palm 20%`, or masses (`olive 500 g, 300 g coconut`), names in English or Spanish.
  * Bare numbers count as percent when they add up to 100. Throws a Refusal: `oils-empty`, `oil-unknown`,
- * `oil-without-amount`, `oil-by-volume`, `oils-mixed-units`, `oils-percent-sum`, or one of the amounts' own.
+ * `oil-without-amount`, `oil-by-volume`, `oils-mixed-units`, `oils-percent-sum`,
+ * `oil-number-spaced`, or one of the amounts' own.
  */
 export function parseOils(text: string): OilBlend {
   const entries = withBreaks(plainText(text.replaceAll('\n', ';')))
@@ -68,8 +71,25 @@ function merged(entries: readonly Entry[], total: number): OilBlend['shares'] {
   return [...byOil].map(([oil, share]) => ({ oil, share }));
 }
 
+/** Coconut oil is sold by its melting point, 76 or 92 F: a grade and no amount where an amount follows (trade terms). */
+const COCONUT_GRADE =
+  /^((?:[\p{L}() -]*\s)?(?:coconut|coco)(?: oil)?)[\s,-]+(?:76|92)(?:\s?(?:°|º|deg(?:rees)?|grados)?\s?f?)(?=[\s:=-]+\d)/iu;
+/** `castor 5 100 g`: 5,100 g, or 100 g of a fifth? */
+const SPACED = /\p{L}[\s:=-]+(\d{1,3}(?: \d{3})* (\d{3}(?:[.,]\d+)?)\s*\p{L}+\.?)$/u;
+
+/** Throws a Refusal `oil-number-spaced`. */
+function refuseSpaced(piece: string): void {
+  const spaced = SPACED.exec(piece);
+  if (spaced === null) return;
+  const joined = spaced[1]!.replace(/(?<=\d) (?=\d)/gu, '');
+  const last = spaced[1]!.slice(spaced[1]!.lastIndexOf(` ${spaced[2]!}`) + 1);
+  refuse('oil-number-spaced', { text: shown(piece), joined, last });
+}
+
 /** `olive 50%`, `50% olive`, `olive: 500 g`, `500 g of olive`, `olive 50`. */
-function readEntry(piece: string): Entry {
+function readEntry(typed: string): Entry {
+  const piece = typed.replace(COCONUT_GRADE, '$1');
+  refuseSpaced(piece);
   if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: shown(piece) });
   const percentLast = /^(.*\p{L})[\s:=-]*([\d.,]+)\s*(?:%|percent|por ciento)?$/iu.exec(piece);
   if (percentLast) return { oil: findOil(percentLast[1]!), share: positivePercent(percentLast[2]!, piece) };
