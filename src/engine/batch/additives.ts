@@ -1,4 +1,6 @@
 import { fold } from '../colourants/fold.ts';
+import { metalIn, refuseMetal } from '../colourants/metals.ts';
+import { refuseBarred } from '../hazards/colours/refuse.ts';
 import type { Amount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
@@ -95,6 +97,10 @@ export function knownAdditive(name: string): AdditiveId | undefined {
 
 function idOf(name: string): AdditiveId {
   const known = knownAdditive(name);
+  if (known === undefined) {
+    if (metalIn(name)?.certainty !== 'glitter') refuseMetal(name);
+    refuseBarred(name);
+  }
   return known ?? refuse('additive-unknown', { text: shown(name), known: ADDITIVES.map(({ id }) => id) });
 }
 
