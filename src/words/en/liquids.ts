@@ -78,7 +78,7 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
   'boil-off-alcohol': ({ additive, percent }) =>
     `${capital(bare(additive))} holds about ${pc(percent)} alcohol, and gas: lye makes it boil over. Boil it off first, not over an open flame; weigh what is left.`,
   'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
-    `${g(grams)} ${name(additive)} eats about ${g(lyeGrams)} of lye with its acid; that much is added. A sourer one eats more.`,
+    `${g(grams)} ${name(additive)} eats about ${g(lyeGrams)} of lye with its acid; that much is added. A weaker one leaves lye in the bar: read the % on the label. Acid and lye heat and spit: mix it in before any lye.`,
   'liquid-fat': ({ additive, points }) =>
     `The fat of the ${name(additive)} is ${one.format(points)} points of the superfat shown.`,
   'lye-kept-dissolved': ({ percent }) =>

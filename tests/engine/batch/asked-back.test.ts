@@ -6,7 +6,9 @@ import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { readPlan } from '../../../src/engine/batch/planning/written-plan.ts';
 import { makeRecipe } from '../../../src/engine/batch/recipe.ts';
 import { askedBackRefusals as en } from '../../../src/words/en/batch/asked-back.ts';
+import { batch as enBatch } from '../../../src/words/en/batch/batch.ts';
 import { askedBackRefusals as es } from '../../../src/words/es/batch/asked-back.ts';
+import { batch as esBatch } from '../../../src/words/es/batch/batch.ts';
 import { asked, refusalOf, type Written } from './asked.ts';
 
 type Say = (values: unknown) => string;
@@ -149,4 +151,42 @@ describe('how hot it may be poured', () => {
     expect(spoken(() => asked({ oils, start: '86 C' }), 'start-too-hot')[0]).toContain('85 °C');
     expect(planBatch(asked({ start: '60 C' })).warnings.map(({ id }) => id)).not.toContain('start-hot');
   });
+});
+
+describe('more of an additive than soap takes', () => {
+  test.each([
+    'honey 50%',
+    'honey 500 g',
+    'sodium lactate 50%',
+    'clay 100%',
+    'citric acid 10%',
+    'oatmeal 40%',
+  ])('%s is asked back with the most there may be', additives => {
+    spoken(() => planBatch(asked({ additives })), 'additive-over-usual');
+  });
+
+  test.each(['honey 3%', 'sodium lactate 3%', 'clay 5%', 'citric acid 3%', 'salt 80%'])(
+    '%s is planned',
+    additives => {
+      expect(planBatch(asked({ additives })).timeline.length).toBeGreaterThan(0);
+    },
+  );
+});
+
+test.each(['shortening', 'manteca vegetal', 'aceite vegetal', 'almond butter', 'mantequilla de almendra'])(
+  '%s is asked back: which fat is in it?',
+  oil => {
+    expect(spoken(() => parseOils(`${oil} 100%`), 'oil-unclear')[0]).toContain('which fat is in it?');
+  },
+);
+
+test('of a sour liquid it is said that a weaker one leaves lye in the bar', () => {
+  const plan = planBatch(asked({ liquid: 'half vinegar' }));
+  const warning = plan.warnings.find(({ id }) => id === 'liquid-eats-lye')!;
+  expect((enBatch.warnings['liquid-eats-lye'] as Say)(warning.values)).toMatch(
+    /weaker one leaves lye.*%.*spit/u,
+  );
+  expect((esBatch.warnings['liquid-eats-lye'] as Say)(warning.values)).toMatch(
+    /flojo, queda sosa.*%.*salpican/u,
+  );
 });

@@ -1,8 +1,11 @@
 import type { RefusalSentences } from '../../sentence.ts';
+import { batch } from './batch.ts';
 
 /** Amounts and names that are asked back, since a slip there can hurt. */
 export const askedBackRefusals: Pick<
   RefusalSentences,
+  | 'additive-over-usual'
+  | 'oil-unclear'
   | 'lye-not-hydroxide'
   | 'lye-potash-unclear'
   | 'lye-by-volume'
@@ -25,4 +28,8 @@ export const askedBackRefusals: Pick<
     `That is ${Math.round(kilograms)} kg of oils: really? If so, write the size in kilograms: size:“${Math.round(kilograms)} kg oils”. If not, look at the amounts again.`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
+  'additive-over-usual': ({ additive: id, percent, most }) =>
+    `${Math.round(percent)} % of the oils is far too much ${batch.additives[id]}: ${most} % at most. Look at the amount again.`,
+  'oil-unclear': ({ text }) =>
+    `“${text}”: which fat is in it? Read the label and name each one, such as “soybean 60%, palm 40%”; every fat needs its own lye.`,
 };

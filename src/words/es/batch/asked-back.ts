@@ -1,4 +1,5 @@
 import type { askedBackRefusals as en } from '../../en/batch/asked-back.ts';
+import { batch } from './batch.ts';
 
 export const askedBackRefusals: typeof en = {
   'lye-not-hydroxide': ({ text }) =>
@@ -15,4 +16,8 @@ export const askedBackRefusals: typeof en = {
     `Son ${Math.round(kilograms)} kg de aceites: ¿de verdad? Si es así, da el tamaño en kilos: size:«${Math.round(kilograms)} kg de aceites». Si no, revisa las cantidades.`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
+  'additive-over-usual': ({ additive: id, percent, most }) =>
+    `${Math.round(percent)} % de los aceites es demasiado (${batch.additives[id]}): como mucho ${most} %. Revisa la cantidad.`,
+  'oil-unclear': ({ text }) =>
+    `«${text}»: ¿qué grasa lleva? Lee la etiqueta y nombra cada una, como «soja 60%, palma 40%»; cada grasa pide su propia sosa.`,
 };
