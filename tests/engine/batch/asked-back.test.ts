@@ -190,3 +190,15 @@ test('of a sour liquid it is said that a weaker one leaves lye in the bar', () =
     /flojo, queda sosa.*%.*salpican/u,
   );
 });
+
+test('weights without a unit are asked for their unit', () => {
+  expect(spoken(() => parseOils('olive 500, coconut 300'), 'oils-without-unit')[0]).toContain('Add g or oz');
+  expect(parseOils('olive 70, coconut 30').totalGrams).toBeUndefined();
+  expect(refusalOf(() => parseOils('olive 70%, coconut 50%')).id).toBe('oils-percent-sum');
+});
+
+test('a jug above 40 % is warned of, whoever asked for it', () => {
+  const ids = (written: Written) => planBatch(asked(written)).warnings.map(({ id }) => id);
+  expect(ids({ water: '1:1' })).toContain('jug-strong');
+  expect(ids({ water: '40% lye' })).not.toContain('jug-strong');
+});

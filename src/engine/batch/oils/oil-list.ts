@@ -13,6 +13,8 @@ declare module '../../refusal.ts' {
     'oil-without-amount': { text: string };
     'oil-by-volume': { text: string };
     'oils-mixed-units': Record<never, never>;
+    /** Bare numbers that are no percents. */
+    'oils-without-unit': { sum: number };
     'oils-percent-sum': { sum: number };
     /** A number parted by a space behind a name: part of the name or part of the amount? `joined` is it as one number. */
     'oil-number-spaced': { text: string; joined: string; last: string };
@@ -21,6 +23,9 @@ declare module '../../refusal.ts' {
 
 /** Each percent may be rounded by half a unit, but the sum of many never by more than this. */
 const MOST_ROUNDING = 1;
+
+/** Bare numbers that add up to more are weights without a unit rather than percents that miss 100. */
+const LIKE_GRAMS = 110;
 
 type Share = { readonly percent: number } | { readonly grams: number };
 type Entry = { readonly oil: Oil; readonly share: Share };
@@ -40,6 +45,8 @@ export function parseOils(text: string): OilBlend {
   if (entries.length === 0) refuse('oils-empty', {});
   const percents = entries.flatMap(({ share }) => ('percent' in share ? [share.percent] : []));
   if (percents.length > 0 && percents.length < entries.length) refuse('oils-mixed-units', {});
+  const sum = percents.reduce((total, percent) => total + percent, 0);
+  if (sum > LIKE_GRAMS && !/%|percent|por ciento/iu.test(text)) refuse('oils-without-unit', { sum });
   return percents.length > 0 ? blendOfPercents(entries, percents) : blendOfMasses(entries);
 }
 

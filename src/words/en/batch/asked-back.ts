@@ -6,6 +6,7 @@ export const askedBackRefusals: Pick<
   RefusalSentences,
   | 'additive-over-usual'
   | 'oil-unclear'
+  | 'oils-without-unit'
   | 'lye-not-hydroxide'
   | 'lye-potash-unclear'
   | 'lye-by-volume'
@@ -32,4 +33,6 @@ export const askedBackRefusals: Pick<
     `${Math.round(percent)} % of the oils is far too much ${batch.additives[id]}: ${most} % at most. Look at the amount again.`,
   'oil-unclear': ({ text }) =>
     `“${text}”: which fat is in it? Read the label and name each one, such as “soybean 60%, palm 40%”; every fat needs its own lye.`,
+  'oils-without-unit': () =>
+    'These numbers are no percents: they make more than 100. Add g or oz to each, such as “olive 500 g, coconut 300 g”.',
 };

@@ -20,4 +20,6 @@ export const askedBackRefusals: typeof en = {
     `${Math.round(percent)} % de los aceites es demasiado (${batch.additives[id]}): como mucho ${most} %. Revisa la cantidad.`,
   'oil-unclear': ({ text }) =>
     `«${text}»: ¿qué grasa lleva? Lee la etiqueta y nombra cada una, como «soja 60%, palma 40%»; cada grasa pide su propia sosa.`,
+  'oils-without-unit': () =>
+    'Estos números no son porcentajes: suman más de 100. Añade g u oz a cada uno, como «oliva 500 g, coco 300 g».',
 };
