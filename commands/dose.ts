@@ -15,7 +15,9 @@ import type { DoseAnswer, DoseAsked } from '../src/engine/dosing/request.ts';
 import { parsePortionRange } from '../src/engine/quantities/amount.ts';
 import { parseStrength, type Strength, splitStrength } from '../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../src/engine/quantities/units.ts';
+import { checkColourant } from '../src/engine/stability/check-colourant.ts';
 import { amountPhrase } from '../src/engine/text/amount-phrases.ts';
+import { notForSoap } from '../src/presenting/check.ts';
 import {
   doseAside,
   doseCautions,
@@ -31,6 +33,7 @@ import { findRecipe, nearestRecipes } from '../src/records/recipes/index.ts';
 import { readKept } from '../src/records/recipes/kept-plan.ts';
 import { listShelf, useItem } from '../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../src/records/shelf/jar.ts';
+import { meantByItem } from '../src/records/shelf/meant.ts';
 import type { Words } from '../src/words/index.ts';
 
 const FULL: Strength = { by: 'name', name: 'full' };
@@ -144,15 +147,19 @@ export default command(
       const doses = answer.doses.map(
         (dose, index): NamedDose => ({ dose, name: knownAs(jars[index] as Jar, say) }),
       );
+      const law = jars.flatMap(jar => lawOf(jar, say));
       return {
         kind: 'reply',
-        headline: say.dosing.headline({
-          spoons: spoonsOf(answer.doses[0] as NamedDose['dose'], say),
-          colourant: doses
-            .map(({ dose, name }, index) => (index === 0 ? name : `${spoonsOf(dose, say)} ${name}`))
-            .join(' + '),
-          portion: ends?.low ?? asked.portion.trim(),
-        }),
+        headline: [
+          ...new Set(law),
+          say.dosing.headline({
+            spoons: spoonsOf(answer.doses[0] as NamedDose['dose'], say),
+            colourant: doses
+              .map(({ dose, name }, index) => (index === 0 ? name : `${spoonsOf(dose, say)} ${name}`))
+              .join(' + '),
+            portion: ends?.low ?? asked.portion.trim(),
+          }),
+        ].join(' '),
         data: more ? { ...answer, upTo: more } : answer,
         blocks: [
           ...(more ? [upperEnd(more, { portion: ends?.high ?? '', doses }, say)] : []),
@@ -191,6 +198,17 @@ const doseEssence = ({ doses }: DoseAnswer): string =>
   JSON.stringify(
     doses.map(({ spoons, ceilingTeaspoons, carrier }) => [spoons, ceilingTeaspoons, carrier.choice]),
   );
+
+/** What the law says of a colour before any number: that it is listed for something else, or how little it allows. */
+function lawOf({ colourant, item }: Jar, say: Words): readonly string[] {
+  const { components } = item ? meantByItem(item).report : checkColourant(colourant);
+  const elsewhere = notForSoap({ components }, '', say);
+  if (elsewhere) return [elsewhere];
+  const { legal } = colourant;
+  if (!legal) return [];
+  const percent = Number((legal.share * 100).toPrecision(3));
+  return [say.checking.legalMost({ ...legal, percent, verdict: '' }).trim()];
+}
 
 /** The batter of a kept recipe as it stands in the pot when it is split. */
 async function recipeBatter(asked: string, context: Context): Promise<Batter> {

@@ -78,17 +78,28 @@ function checkHeadline(meant: Meant, say: Words): string {
   return lawFirst(meant.report, { told, verdict }, say);
 }
 
+/** What the US lists a colour for where that is not soap; undefined where it is, or where nothing lists it. */
+export function notForSoap(
+  { components }: Pick<IngredientReport, 'components'>,
+  verdict: string,
+  say: Words,
+): string | undefined {
+  for (const part of components) {
+    const use = otherUseOf(part);
+    if (use) return say.checking.notForSoap({ name: plainName(part), use, verdict }).trim();
+  }
+  return undefined;
+}
+
 /** What the law says first where it says more than "listed": another use, or a share that no dose may pass. */
 function lawFirst(
-  { components }: IngredientReport,
+  report: IngredientReport,
   { told, verdict }: { readonly told: string; readonly verdict: string },
   say: Words,
 ): string {
-  for (const part of components) {
-    const use = otherUseOf(part);
-    if (use) return say.checking.notForSoap({ name: plainName(part), use, verdict });
-  }
-  const legal = legalShareOf(components);
+  const elsewhere = notForSoap(report, verdict, say);
+  if (elsewhere) return elsewhere;
+  const legal = legalShareOf(report.components);
   if (!legal || legal.share >= SHARE_WORTH_A_HEADLINE) return told;
   const percent = Number((legal.share * 100).toPrecision(3));
   return say.checking.legalMost({ ...legal, percent, verdict: told });
@@ -194,10 +205,12 @@ function doseBlock({ report }: Meant, say: Words): readonly Block[] {
   const { kind, dose, carriers, light, verdictIfPresent } = report;
   const kinds = { label: say.checking.kind, value: kindName(kind, say), note: say.colourants.light[light] };
   if (verdictIfPresent === 'never') return [{ kind: 'text', text: say.checking.noDose }];
-  if (!dose)
+  // What is listed for something else gets no dose that reads like leave to use it.
+  const elsewhere = report.components.some(part => otherUseOf(part));
+  if (!dose || elsewhere)
     return [
       { kind: 'measures', measures: [{ label: kinds.label, value: kinds.value }] },
-      ...texts(say.checking.noDoseKnown),
+      ...(elsewhere ? [] : texts(say.checking.noDoseKnown)),
     ];
   const spoons = (tsp: number) => say.quantities.measure(practicalSpoons(tsp).text);
   return [

@@ -86,6 +86,50 @@ describe('/dose on the chat platform', () => {
   });
 });
 
+describe('what the law says stands before the spoons', () => {
+  // 21 CFR 74.2052 (D&C Black No. 2: eye, lip and face make-up), 73.2190 (henna: hair).
+  test.each(['carbon black', 'henna'])('%s is not listed for soap', async colourant => {
+    const { text } = await dose({ colourant, portion: '1 cup' });
+    expect(text.split('\n')[0]).toMatch(/^## Not for soap: the US lists .* only\. /);
+    const check = await room.member.run('/colourant check', { item: colourant });
+    expect(check.text.split('\n')[0]).toContain('Not for soap');
+    expect(check.text).not.toMatch(/full colour/i);
+  });
+
+  // 21 CFR 74.2208: D&C Green No. 8 at most 0.01 % of the finished product.
+  test('a jar named D&C Green 8 keeps its limit though described as another green', async () => {
+    await room.member.run('/shelf add', { item: 'D&C Green 8', amount: '20 g', colourant: 'green 6 dye' });
+    const { text } = await dose({ colourant: 'D&C Green 8', portion: '2 cups' });
+    expect(text.split('\n')[0]).toMatch(/^## At most 0\.01 % of the bar/);
+  });
+
+  test('a jar of CI 59040 is no Red 40', async () => {
+    const added = await room.member.run('/shelf add', {
+      item: 'Lime',
+      amount: '20 g',
+      ingredients: 'CI 59040',
+    });
+    expect(added.text).not.toMatch(/red 40/i);
+    expect((await dose({ colourant: 'Lime', portion: '2 cups' })).text).toContain('At most 0.01 %');
+  });
+
+  test.each(['CI 45430', 'E127', 'cobalt blue', 'CI 77346'])(
+    '%s is barred, asked or on a shelf',
+    async name => {
+      expect((await dose({ colourant: name, portion: '1 cup' })).text).toContain('does not go into soap');
+      expect((await room.member.run('/colourant check', { item: name })).text).toContain(
+        'does not go into soap',
+      );
+      const jar = await room.member.run('/shelf add', {
+        item: 'Some jar',
+        amount: '9 g',
+        ingredients: `Mica, ${name}`,
+      });
+      expect(jar.text).toContain('does not go into soap');
+    },
+  );
+});
+
 describe('a jar on the shelf changes the dose', () => {
   test('its dish test picks the carrier, its spoon weight the grams, and one press takes it off once', async () => {
     const { member } = room;

@@ -1,3 +1,5 @@
+import { metalIn, refuseMetal } from '../colourants/metals.ts';
+import { refuseBarred } from '../hazards/colours/refuse.ts';
 import type { Amount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
@@ -18,6 +20,8 @@ declare module '../refusal.ts' {
   interface Reasons {
     'additive-unknown': { text: string; known: readonly AdditiveId[] };
     'additive-without-amount': { text: string };
+    /** More than this additive is ever used at; percents of the oils. */
+    'additive-over-usual': { additive: AdditiveId; percent: number; most: number };
     'additive-too-much': { text: string; most: number };
     /** What uses up lye decides how much lye is weighed: a spoon of it is no weight. */
     'additive-eats-lye-by-spoon': { additive: AdditiveId };
@@ -30,6 +34,26 @@ const byName = new Map(
 
 /** Percent of the oils beyond which no additive is an additive; salt bars go to their oils' weight. */
 const MOST_PERCENT = 100;
+
+/** Percent of the oils beyond which an amount is a slip or no soap comes of it (common practice). */
+const CEILINGS: Partial<Readonly<Record<AdditiveId, number>>> = {
+  honey: 20,
+  sugar: 20,
+  clay: 15,
+  'citric-acid': 3,
+  'sodium-lactate': 6,
+  oatmeal: 15,
+};
+
+/** Throws a Refusal `additive-over-usual` for an additive above its ceiling, whatever it was measured by. */
+export function checkCeilings(additives: readonly AdditiveMass[], oilGrams: number): void {
+  for (const { additive, grams } of additives) {
+    const most = CEILINGS[additive.id];
+    const percent = (100 * grams) / oilGrams;
+    if (most !== undefined && percent > most + 1e-9)
+      refuse('additive-over-usual', { additive: additive.id, percent, most });
+  }
+}
 
 /** The additive of that id. */
 export function additiveById(id: AdditiveId): Additive {
@@ -95,6 +119,10 @@ export function knownAdditive(name: string): AdditiveId | undefined {
 
 function idOf(name: string): AdditiveId {
   const known = knownAdditive(name);
+  if (known === undefined) {
+    if (metalIn(name)?.certainty !== 'glitter') refuseMetal(name);
+    refuseBarred(name);
+  }
   return known ?? refuse('additive-unknown', { text: shown(name), known: ADDITIVES.map(({ id }) => id) });
 }
 

@@ -14,12 +14,27 @@ declare module '../refusal.ts' {
     'mould-without-unit': { text: string };
     'mould-sides': { text: string; shape: 'loaf' | 'cylinder' };
     'cavity-by-mass': { text: string };
+    /** More oil than a hobby pot holds, and not said in kilograms. */
+    'size-very-large': { kilograms: number };
   }
 }
 
 /** Grams or millilitres: below, nothing can be weighed well; above is no hobby pot. */
 const SMALLEST = 20;
 const LARGEST = 200_000;
+
+/** Grams of oils above which a slip of the pen is likelier than a pot of that size (common practice). */
+const LARGEST_UNASKED = 60_000;
+
+/**
+ * Throws a Refusal `size-very-large` for more than 60 kg of oils unless the size itself says it in kilograms: so much is
+ * mostly a slip of the pen, and its lye can kill.
+ */
+export function checkPlainSize(size: BatchSize, written: string | undefined): void {
+  if (size.by !== 'oils' || size.grams <= LARGEST_UNASKED) return;
+  if (/\d ?k(?:g|ilos?|ilogram\w*)\b/iu.test(plainText(written ?? ''))) return;
+  refuse('size-very-large', { kilograms: size.grams / 1000 });
+}
 
 /** An inch is 2.54 cm by definition (NIST Handbook 44, Appendix C). */
 const CM_PER_UNIT: readonly (readonly [pattern: RegExp, cm: number])[] = [

@@ -33,7 +33,7 @@ const HOT_JUG = 40;
 export function aboutJug(recipe: Recipe, { jug, carrierWaterGrams }: Filled): PlanWarning[] {
   const warnings: PlanWarning[] = [];
   if (jug.solution) warnings.push({ id: 'lye-kept-dissolved', values: { percent: jug.solution.percent } });
-  if (!jug.solution && jug.strength > HOT_JUG && recipe.ways.lyeStrength <= HOT_JUG) {
+  if (!jug.solution && jug.strength > HOT_JUG + 1e-9) {
     warnings.push({ id: 'jug-strong', values: { percent: jug.strength } });
   }
   const over = batchWaterGrams(recipe) - recipe.askedWaterGrams;

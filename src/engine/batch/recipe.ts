@@ -1,6 +1,12 @@
 import type { Band } from '../origin.ts';
 import { refuse } from '../refusal.ts';
-import { type AdditiveMass, type AdditiveTotals, additiveTotals, weighAdditives } from './additives.ts';
+import {
+  type AdditiveMass,
+  type AdditiveTotals,
+  additiveTotals,
+  checkCeilings,
+  weighAdditives,
+} from './additives.ts';
 import { checkBlend } from './blend-limits.ts';
 import { type Jug, lyeJug } from './jug.ts';
 import { checkSuperfat, hydroxideDemand, hydroxideIn, type LyePart, weighLye } from './lye/lye.ts';
@@ -76,6 +82,7 @@ function settled(request: PlanRequest, oils: readonly OilMass[], oilGrams: numbe
   const ofOils = hydroxideDemand(oils).typical * (1 - request.superfatPercent / 100);
   const round = (water: number) => {
     const additives = weighAdditives(asks, { oilGrams, waterGrams: water });
+    checkCeilings(additives, oilGrams);
     const totals = additiveTotals(additives);
     const lye = weighLye(request.lye, ofOils + totals.acidMoles, request.scaleStepGrams);
     const exactLye = lye.reduce((sum, part) => sum + part.exactGrams, 0);

@@ -1,5 +1,5 @@
 export { BARRED, type BarredReason } from './colours/barred.ts';
-export { barredIn, refuseBarred, refusePoisonIn } from './colours/refuse.ts';
+export { barredIn, refuseBarred, refuseBarredJar, refusePoisonIn } from './colours/refuse.ts';
 export {
   EMERGENCY_IDS,
   type Emergency,

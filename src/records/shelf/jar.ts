@@ -2,6 +2,7 @@ import type { FoundColour } from '../../engine/batch/planning/written-plan.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { findColourant } from '../../engine/colourants/find.ts';
+import { refuseBarredJar } from '../../engine/hazards/index.ts';
 import type { Amount } from '../../engine/quantities/amount.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
@@ -53,6 +54,7 @@ export async function findJar(shelf: Shelf, text: string): Promise<Jar> {
 
 /** The jar that an item is. Throws a Refusal `jar-unidentified` when nobody said what is in it. */
 export function jarOf(item: ShelfItem): Jar {
+  refuseBarredJar(item.name);
   const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
   return colourant
     ? { colourant: lawful(colourant, item), item }
@@ -60,8 +62,10 @@ export function jarOf(item: ShelfItem): Jar {
 }
 
 /** The colourant of an item with its dose held under the law: by the item's own ingredient list where it has one. */
-function lawful(colourant: Colourant, { ingredients, lot }: ShelfItem): Colourant {
-  const { components } = ingredients ? checkIngredients(ingredients.text) : checkColourant(colourant);
+function lawful(colourant: Colourant, { name, ingredients, lot }: ShelfItem): Colourant {
+  const { components: told } = ingredients ? checkIngredients(ingredients.text) : checkColourant(colourant);
+  // A jar named after a restricted colour keeps that colour's limit whatever it was described as.
+  const components = [...told, ...checkIngredients(name).components];
   const { spoonWeight } = lot;
   return underLaw(colourant, components, spoonWeight && spoonWeight.grams / spoonWeight.spoonMillilitres);
 }

@@ -2,7 +2,7 @@ import { choiceOf, colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
-import { barredIn, refuseBarred, refusePoisonIn } from '../../engine/hazards/index.ts';
+import { refuseBarred, refuseBarredJar, refusePoisonIn } from '../../engine/hazards/index.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
@@ -36,6 +36,7 @@ const isName = (text: string) => text.length <= longestName && !/[,;\n]/.test(te
 
 /** The colour that an item is: by its own ingredient list where it has one, else by what the member said it is. */
 export function meantByItem(item: ShelfItem): Meant {
+  refuseBarredJar(item.name);
   const colourant = item.colourant === undefined ? undefined : colourantById(item.colourant);
   const { ingredients } = item;
   if (!ingredients && !colourant) return refuse('jar-unidentified', { name: item.name });
@@ -55,8 +56,7 @@ const meantByColourant = (colourant: Colourant): Meant => ({
  */
 export function meantByText(text: string): Meant {
   const name = text.trim();
-  // A mere hue's name is also a listed pigment's ("cobalt blue"): its report says how the law sees it.
-  if (isName(name) && barredIn(name)?.hue === false) refuseBarred(name);
+  if (isName(name)) refuseBarred(name);
   refusePoisonIn(name);
   const report = checkIngredients(name);
   const never = report.verdictIfPresent === 'never';

@@ -1,6 +1,6 @@
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
-import { refusePoisonIn } from '../../engine/hazards/index.ts';
+import { refuseBarredJar } from '../../engine/hazards/index.ts';
 import { Refusal } from '../../engine/refusal.ts';
 import type { IngredientReport } from '../../engine/stability/report.ts';
 import { readIngredients } from './ingredients.ts';
@@ -39,7 +39,7 @@ export type ItemDescription = {
  * which nothing is recognised.
  */
 export function whatItIs(name: string, { colourant, ingredients, known }: ItemDescription): WhatItIs {
-  refusePoisonIn(name);
+  refuseBarredJar(name);
   const before = known === undefined ? undefined : colourantById(known);
   const said = colourant === undefined ? before : identify(name, colourant);
   if (ingredients === undefined) return { colourant: said ?? identify(name, undefined) };

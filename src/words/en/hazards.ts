@@ -22,6 +22,12 @@ const barred: Readonly<Record<BarredReason, string>> = {
   radioactive: 'This is radioactive. It stays out of soap',
   'delisted-dye':
     'This dye was struck off the lists or is prohibited for skin. Take a listed lake or dye, such as Red 30 lake or Red 33',
+  'us-delisted':
+    'Red 3 (erythrosine) and amaranth (Red 2) were struck off the US list for cosmetics. Take Red 30 lake, Red 33 or a red iron oxide',
+  'burning-plant':
+    'This plant burns or poisons skin (bloodroot, pokeberry). For red take madder, a red clay or a red iron oxide',
+  metal:
+    'This is metal: in lye it corrodes, heats up and may give off hydrogen, which burns. Take gold mica or silver mica',
   paint:
     'This is made for paper, walls or resin, not for skin: nobody says what is in it, and it may be lead, cadmium or cobalt. Only a pigment sold for soap or cosmetics, with its CI number on the label, goes in. If it has one, ask with that',
   crayon:
@@ -39,6 +45,6 @@ export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allow
     `“${text}”: ${law === 'us' ? 'US' : 'EU'} law allows at most ${percent} % of the finished bar, less than any spoon measures of it. Take another colour; or keep your jar on the shelf with its ingredient list, and I hold each dose under the law.`,
   'colour-barred': ({ text, reason, hue }) =>
     hue
-      ? `“${text}” as a pigment does not go into soap. ${barred[reason]}. If you only mean the hue, say so: “${text} mica”.`
+      ? `“${text}” as a pigment does not go into soap. ${barred[reason]}. If it is a mica that is only called so, ask with the ingredient list on its label.`
       : `“${text}” does not go into soap. ${barred[reason]}.`,
 };

@@ -78,11 +78,11 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
   'boil-off-alcohol': ({ additive, percent }) =>
     `${capital(bare(additive))} holds about ${pc(percent)} alcohol, and gas: lye makes it boil over. Boil it off first, not over an open flame; weigh what is left.`,
   'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
-    `${g(grams)} ${name(additive)} eats about ${g(lyeGrams)} of lye with its acid; that much is added. A sourer one eats more.`,
+    `${g(grams)} ${name(additive)} eats about ${g(lyeGrams)} of lye with its acid; that much is added. A weaker one leaves lye in the bar: read the % on the label. Acid and lye heat and spit: mix it in before any lye.`,
   'liquid-fat': ({ additive, points }) =>
     `The fat of the ${name(additive)} is ${one.format(points)} points of the superfat shown.`,
   'lye-kept-dissolved': ({ percent }) =>
-    `Your lye is taken as ${pc(percent)} by weight. Stir it before weighing; if crystals or a crust show, warm it until clear, lid loose.`,
+    `Your lye is taken as ${pc(percent)} pure alkali by weight, as bottles are labelled. Dissolved it from flakes yourself? Give their purity. Stir it before weighing; if crystals or a crust show, warm it until clear, lid loose.`,
   'jug-strong': ({ percent }) =>
     `In the jug the lye is ${pc(percent)}: it comes near boiling. Ice-cold water, a little lye at a time, stir until clear.`,
   'water-over-asked': ({ grams }) =>

@@ -22,6 +22,12 @@ const barred: Readonly<Record<BarredReason, string>> = {
   radioactive: 'Esto es radiactivo. No entra en el jabón',
   'delisted-dye':
     'Este tinte se retiró de las listas o está prohibido en la piel. Usa una laca o un tinte listado, como laca Rojo 30 o Rojo 33',
+  'us-delisted':
+    'El Rojo 3 (eritrosina) y el amaranto (Rojo 2) se retiraron de la lista de EE. UU. para cosmética. Usa laca Rojo 30, Rojo 33 u óxido de hierro rojo',
+  'burning-plant':
+    'Esta planta quema o envenena la piel (sanguinaria, fitolaca). Para rojo usa rubia, arcilla roja u óxido de hierro rojo',
+  metal:
+    'Es metal: en la sosa se corroe, calienta y puede soltar hidrógeno, que arde. Usa mica dorada o plateada',
   paint:
     'Esto se hace para papel, paredes o resina, no para la piel: nadie dice qué lleva, y puede ser plomo, cadmio o cobalto. Solo entra un pigmento vendido para jabón o cosmética, con su número CI en la etiqueta. Si lo tiene, pregunta con ese número',
   crayon:
@@ -39,6 +45,6 @@ export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allow
     `«${text}»: la ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${percent} % de la pastilla, menos de lo que mide ninguna cuchara. Usa otro color; o guarda tu bote en la estantería con su lista de ingredientes, y mantengo cada dosis bajo la ley.`,
   'colour-barred': ({ text, reason, hue }) =>
     hue
-      ? `«${text}» como pigmento no entra en el jabón. ${barred[reason]}. Si solo es el tono, dilo: «mica ${text}».`
+      ? `«${text}» como pigmento no entra en el jabón. ${barred[reason]}. Si es una mica que solo se llama así, pregunta con la lista de ingredientes de su etiqueta.`
       : `«${text}» no entra en el jabón. ${barred[reason]}.`,
 };

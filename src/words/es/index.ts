@@ -1,6 +1,7 @@
 import type { RefusalSentences } from '../sentence.ts';
 import { askRefusals } from './ask.ts';
 import { backupRefusals } from './backup.ts';
+import { askedBackRefusals } from './batch/asked-back.ts';
 import { batchRefusals } from './batch/batch.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
@@ -53,6 +54,7 @@ export { stability } from './stability.ts';
 export const refusals: RefusalSentences = {
   ...askRefusals,
   ...backupRefusals,
+  ...askedBackRefusals,
   ...batchRefusals,
   ...challengeStepsRefusals,
   ...challengesRefusals,

@@ -60,11 +60,11 @@ const warnings: typeof en.jug.warnings = {
   'boil-off-alcohol': ({ additive, percent }) =>
     `${capital(bare(additive))}: lleva cerca de ${pc(percent)} de alcohol, y gas. Con la sosa se desborda. Hiérvela antes, sin llama abierta, y pesa lo que quede.`,
   'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
-    `${g(grams)} de ${name(additive)} se comen unos ${g(lyeGrams)} de álcali por su ácido; ya están sumados. Si es más ácido, se come más.`,
+    `${g(grams)} de ${name(additive)} se comen unos ${g(lyeGrams)} de álcali por su ácido; ya están sumados. Si es más flojo, queda sosa en la pastilla: lee el % de la etiqueta. Ácido y sosa calientan y salpican: mézclalo antes de la sosa.`,
   'liquid-fat': ({ additive, points }) =>
     `La grasa de ${name(additive)} es ${one.format(points)} puntos del sobreengrasado que ves.`,
   'lye-kept-dissolved': ({ percent }) =>
-    `Tomo tu lejía al ${pc(percent)} en peso. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
+    `Tomo tu lejía al ${pc(percent)} de álcali puro en peso, como en la etiqueta. ¿La disolviste tú de escamas? Da su pureza. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
   'jug-strong': ({ percent }) =>
     `En la jarra la lejía queda al ${pc(percent)}: casi hierve. Agua helada, poco álcali cada vez, remueve hasta que aclare.`,
   'water-over-asked': ({ grams }) =>

@@ -11,13 +11,27 @@ declare module '../../refusal.ts' {
     /** Two shares, or one that may be a purity, and no word of which alkali is which. */
     'lye-shares-unclear': { text: string };
     'lye-solution-of-both': Record<never, never>;
+    /** A salt of the same metal that makes no soap. */
+    'lye-not-hydroxide': { text: string };
+    /** Potash is the hydroxide to some and the carbonate to others. */
+    'lye-potash-unclear': { text: string };
+    'lye-by-volume': { text: string };
+    'lye-weight-told': { text: string };
   }
 }
 
 const SODIUM =
   /\b(?:naoh|sodium(?: hydroxide)?|caustic soda|sosa(?: c[aá]ustica)?|soda c[aá]ustica|hidr[oó]xido s[oó]dico|hidr[oó]xido de sodio)\b/iu;
 const POTASSIUM =
-  /\b(?:koh|potassium(?: hydroxide)?|potash|potasa(?: c[aá]ustica)?|hidr[oó]xido pot[aá]sico|hidr[oó]xido de potasio)\b/iu;
+  /\b(?:koh|potassium(?: hydroxide)?|(?:caustic )?potash|potasa(?: c[aá]ustica)?|hidr[oó]xido pot[aá]sico|hidr[oó]xido de potasio)\b/iu;
+/** Salts of sodium and potassium that share a word with lye and make no soap with an oil. */
+const OTHER_SALT =
+  /\b(?:(?:bi|per|sesqui)?carbonat\w*|na2co3|k2co3|nahco3|soda ash|pearl ?ash|washing soda|baking soda|(?:hypo)?chlor(?:ide|ite)|(?:hipo)?clor(?:uro|ito)|silicat\w*|lact?at[eo]|citrat[eo]|sul(?:f|ph)at[eo]|nitrat[eo]|benzoat[eo])\b/iu;
+const POTASH = /\b(?:potash|potasa)\b/iu;
+const POTASH_SETTLED = /\b(?:koh|caustic potash|potasa c[aá]ustica|hydroxide|hidr[oó]xido)\b/iu;
+const BY_VOLUME =
+  /\b(?:by vol(?:ume)?|v\/v|(?:por|en) volumen|ml|cc|cups?|tazas?|tsp|tbsp|teaspoons?|tablespoons?|cdtas?|cdas?|cucharad(?:it)?as?|fl oz)\b/iu;
+const WEIGHT = /\d ?(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b/iu;
 const BOTH = /\b(?:both|dual|mixed|ambas|ambos|las dos|mixta|doble)\b/iu;
 const PERCENT = /([\d.,]+) ?%/gu;
 const NUMBER = /\d+(?:[.,]\d+)?/gu;
@@ -36,11 +50,16 @@ export const speaksOfMasterbatch = (text: string): boolean =>
 /**
  * Reads which alkali: `NaOH`, `KOH 90%` (its purity), `both`, `NaOH 95% + KOH 5%` or `both 10% KOH` (shares of the
  * saponification), `50% lye solution` or `masterbatch 1:1` (lye that is dissolved already; water to lye). English or
- * Spanish. Throws a Refusal: `lye-unreadable`, `lye-shares-sum`, `lye-shares-unclear`, `lye-solution-of-both`.
+ * Spanish. Throws a Refusal: `lye-unreadable`, `lye-shares-sum`, `lye-shares-unclear`, `lye-solution-of-both`,
+ * `lye-not-hydroxide`, `lye-potash-unclear`, `lye-by-volume`, `lye-weight-told`.
  */
 export function parseLye(text: string): LyeChoice {
   const plain = plainText(text);
   if (/-\s?\d/u.test(plain)) refuse('lye-unreadable', { text: shown(text) });
+  if (OTHER_SALT.test(plain)) refuse('lye-not-hydroxide', { text: shown(text) });
+  if (POTASH.test(plain) && !POTASH_SETTLED.test(plain)) refuse('lye-potash-unclear', { text: shown(text) });
+  if (BY_VOLUME.test(plain)) refuse('lye-by-volume', { text: shown(text) });
+  if (WEIGHT.test(plain)) refuse('lye-weight-told', { text: shown(text) });
   const sodium = SODIUM.exec(plain);
   const potassium = POTASSIUM.exec(plain);
   const both = BOTH.test(plain) || (sodium !== null && potassium !== null);

@@ -85,7 +85,9 @@ const LEAST_PURITY = { NaOH: 0.9, KOH: 0.8 } as const;
 /** The purity the member states for an alkali, or the usual one. Throws a Refusal `purity-out-of-range`. */
 function purityOf(choice: LyeChoice, alkali: 'NaOH' | 'KOH'): number {
   const stated = alkali === 'NaOH' ? choice.naohPurity : choice.kohPurity;
-  const purity = stated ?? DEFAULT_PURITY[alkali];
+  // A solution is sold and titrated by the alkali in it (assay), not by the flakes it was made from.
+  const assumed = choice.solutionPercent === undefined ? DEFAULT_PURITY[alkali] : 1;
+  const purity = stated ?? assumed;
   const least = LEAST_PURITY[alkali];
   if (!(purity >= least && purity <= 1)) {
     refuse('purity-out-of-range', { percent: purity * 100, alkali, least: least * 100 });

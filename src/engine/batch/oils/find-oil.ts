@@ -10,6 +10,8 @@ declare module '../../refusal.ts' {
   interface Reasons {
     /** `nearest` are the three closest oils we know. */
     'oil-unknown': { text: string; nearest: readonly Oil['names'][] };
+    /** A kitchen name that stands for different fats, each with a lye of its own. */
+    'oil-unclear': { text: string };
     /** Lye makes no soap of it: paraffin, mineral oil, silicones. */
     'oil-never-soap': { text: string };
   }
@@ -68,8 +70,13 @@ export function knownOil(text: string): Oil | undefined {
   return byKey.get(nameKey(text));
 }
 
-/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, or `oil-never-soap`. */
+/** Fats that are blends, or named after an oil that is only part of them. */
+const UNCLEAR =
+  /\b(?:shortening|manteca vegetal|aceite vegetal|vegetable oil|grasa vegetal|vegetable fat|margarin[ea]?|margarina|almond butter|(?:manteca|mantequilla) de almendra)\b/u;
+
+/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, `oil-unclear` or `oil-never-soap`. */
 export function findOil(text: string): Oil {
+  if (UNCLEAR.test(foldedWords(text).join(' '))) refuse('oil-unclear', { text: shown(text) });
   const known = knownOil(text);
   if (known === undefined && isNeverSoap(text)) refuse('oil-never-soap', { text: shown(text) });
   return (

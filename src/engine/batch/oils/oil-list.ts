@@ -13,12 +13,19 @@ declare module '../../refusal.ts' {
     'oil-without-amount': { text: string };
     'oil-by-volume': { text: string };
     'oils-mixed-units': Record<never, never>;
+    /** Bare numbers that are no percents. */
+    'oils-without-unit': { sum: number };
     'oils-percent-sum': { sum: number };
+    /** A number parted by a space behind a name: part of the name or part of the amount? `joined` is it as one number. */
+    'oil-number-spaced': { text: string; joined: string; last: string };
   }
 }
 
 /** Each percent may be rounded by half a unit, but the sum of many never by more than this. */
 const MOST_ROUNDING = 1;
+
+/** Bare numbers that add up to more are weights without a unit rather than percents that miss 100. */
+const LIKE_GRAMS = 110;
 
 type Share = { readonly percent: number } | { readonly grams: number };
 type Entry = { readonly oil: Oil; readonly share: Share };
@@ -26,7 +33,8 @@ type Entry = { readonly oil: Oil; readonly share: Share };
 /**
  * Reads `coconut 30%, olive 50%, palm 20%`, or masses (`olive 500 g, 300 g coconut`), names in English or Spanish.
  * Bare numbers count as percent when they add up to 100. Throws a Refusal: `oils-empty`, `oil-unknown`,
- * `oil-without-amount`, `oil-by-volume`, `oils-mixed-units`, `oils-percent-sum`, or one of the amounts' own.
+ * `oil-without-amount`, `oil-by-volume`, `oils-mixed-units`, `oils-percent-sum`,
+ * `oil-number-spaced`, or one of the amounts' own.
  */
 export function parseOils(text: string): OilBlend {
   const entries = withRest(
@@ -38,6 +46,8 @@ export function parseOils(text: string): OilBlend {
   if (entries.length === 0) refuse('oils-empty', {});
   const percents = entries.flatMap(({ share }) => ('percent' in share ? [share.percent] : []));
   if (percents.length > 0 && percents.length < entries.length) refuse('oils-mixed-units', {});
+  const sum = percents.reduce((total, percent) => total + percent, 0);
+  if (sum > LIKE_GRAMS && !/%|percent|por ciento/iu.test(text)) refuse('oils-without-unit', { sum });
   return percents.length > 0 ? blendOfPercents(entries, percents) : blendOfMasses(entries);
 }
 
@@ -127,8 +137,25 @@ function merged(entries: readonly Entry[], total: number): OilBlend['shares'] {
   return [...byOil].map(([oil, share]) => ({ oil, share }));
 }
 
+/** Coconut oil is sold by its melting point, 76 or 92 F: a grade and no amount where an amount follows (trade terms). */
+const COCONUT_GRADE =
+  /^((?:[\p{L}() -]*\s)?(?:coconut|coco)(?: oil)?)[\s,-]+(?:76|92)(?:\s?(?:°|º|deg(?:rees)?|grados)?\s?f?)(?=[\s:=-]+\d)/iu;
+/** `castor 5 100 g`: 5,100 g, or 100 g of a fifth? */
+const SPACED = /\p{L}[\s:=-]+(\d{1,3}(?: \d{3})* (\d{3}(?:[.,]\d+)?)\s*\p{L}+\.?)$/u;
+
+/** Throws a Refusal `oil-number-spaced`. */
+function refuseSpaced(piece: string): void {
+  const spaced = SPACED.exec(piece);
+  if (spaced === null) return;
+  const joined = spaced[1]!.replace(/(?<=\d) (?=\d)/gu, '');
+  const last = spaced[1]!.slice(spaced[1]!.lastIndexOf(` ${spaced[2]!}`) + 1);
+  refuse('oil-number-spaced', { text: shown(piece), joined, last });
+}
+
 /** `olive 50%`, `50% olive`, `olive: 500 g`, `500 g of olive`, `olive 50`. */
-function readEntry(piece: string): Entry {
+function readEntry(typed: string): Entry {
+  const piece = typed.replace(COCONUT_GRADE, '$1');
+  refuseSpaced(piece);
   if (/(?:^|\s)-\d/u.test(piece)) refuse('oil-without-amount', { text: shown(piece) });
   const percentLast = /^(.*\p{L})[\s:=-]*([\d.,]+)\s*(?:%|percent|por ciento)?$/iu.exec(piece);
   if (percentLast) return { oil: findOil(percentLast[1]!), share: positivePercent(percentLast[2]!, piece) };

@@ -161,8 +161,7 @@ export const PALM_AND_LAURIC: readonly Oil[] = [
     es: 'Cera de soja',
     inci: 'Hydrogenated Soybean Oil',
     oilClass: 'oil',
-    words:
-      'soy wax|cera de soja|hydrogenated soybean|hydrogenated soy|vegetable shortening|shortening|manteca vegetal',
+    words: 'soy wax|cera de soja|hydrogenated soybean|hydrogenated soy',
     saponification: [188, 196],
     iodine: [1, 60],
     relativeDensity: [0.885, 0.9],

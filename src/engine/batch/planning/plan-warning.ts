@@ -3,6 +3,8 @@ import type { AdditiveId } from '../request.ts';
 
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
 export interface PlanWarnings {
+  /** Only a wax or hard fat asks for it. */
+  'start-hot': { startC: number };
   'superfat-high': { percent: number };
   'superfat-may-go-negative': { lowest: number; oil: Oil['names']; low: number; high: number };
   'lye-strong': { percent: number };

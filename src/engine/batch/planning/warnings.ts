@@ -5,6 +5,7 @@ import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
 import type { Recipe } from '../recipe.ts';
 import type { FragranceAsk, PlanRequest } from '../request.ts';
+import { HOTTEST_START } from '../start.ts';
 import type { PlanWarning } from './plan-warning.ts';
 
 /** Percents at which a plan starts to warn (common practice). */
@@ -31,6 +32,7 @@ export function planWarnings(
   superfat: PlanSuperfat,
 ): readonly PlanWarning[] {
   return [
+    ...aboutStart(request.heat.startC),
     ...aboutSuperfat(recipe, superfat),
     ...aboutLye(request, recipe),
     ...aboutJug(recipe, filled),
@@ -39,6 +41,10 @@ export function planWarnings(
     ...(request.fragrance === undefined ? [] : aboutFragrance(request.fragrance)),
     ...aboutAdditives(recipe),
   ];
+}
+
+function aboutStart(startC: number): PlanWarning[] {
+  return startC > HOTTEST_START ? [{ id: 'start-hot', values: { startC } }] : [];
 }
 
 function aboutSuperfat(recipe: Recipe, superfat: PlanSuperfat): PlanWarning[] {
@@ -74,7 +80,9 @@ function aboutLye(request: PlanRequest, recipe: Recipe): PlanWarning[] {
   for (const { alkali } of recipe.lye) {
     const stated = alkali === 'NaOH' ? request.lye.naohPurity : request.lye.kohPurity;
     const assumed = 100 * DEFAULT_PURITY[alkali];
-    if (stated === undefined) warnings.push({ id: 'purity-assumed', values: { alkali, percent: assumed } });
+    // Dissolved lye says in a sentence of its own what its percent is of.
+    if (stated === undefined && request.lye.solutionPercent === undefined)
+      warnings.push({ id: 'purity-assumed', values: { alkali, percent: assumed } });
   }
   return warnings;
 }

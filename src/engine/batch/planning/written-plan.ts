@@ -4,7 +4,7 @@ import { parseTemperature } from '../../heat/temperature.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { parseAdditives } from '../additives.ts';
-import { parseSize } from '../batch-size.ts';
+import { checkPlainSize, parseSize } from '../batch-size.ts';
 import { parseFragrance } from '../fragrance.ts';
 import { parseLiquids } from '../liquid-list.ts';
 import { parseLye, speaksOfMasterbatch } from '../lye/lye-choice.ts';
@@ -12,6 +12,7 @@ import { parseWater } from '../lye/water.ts';
 import { parseOils } from '../oils/oil-list.ts';
 import { parsePortions } from '../portions/portion-list.ts';
 import type { BatchSize, LyeChoice, OilBlend, PlanRequest, PortionAsk, Swirl } from '../request.ts';
+import { checkStart } from '../start.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -60,11 +61,16 @@ const USUAL = { superfat: 5, lye: 'NaOH', water: '33% lye', scale: 0.1, reserve:
 export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us): ReadPlan {
   const oils = parseOils(written.oils);
   const { lye, water } = lyeAndWater(written);
+  const alkali = parseLye(lye ?? USUAL.lye);
+  const heat = heatOf(written);
+  checkStart(heat.startC, oils, alkali);
+  const size = sizeOf(written.size, oils);
+  checkPlainSize(size, written.size);
   return {
     oils,
-    size: sizeOf(written.size, oils),
+    size,
     superfatPercent: written.superfat ?? USUAL.superfat,
-    lye: withPurity(parseLye(lye ?? USUAL.lye), written.purity),
+    lye: withPurity(alkali, written.purity),
     water: parseWater(water ?? USUAL.water),
     portions: parsePortions(written.portions ?? '', measures),
     additives: parseAdditives(written.additives ?? ''),
@@ -73,7 +79,7 @@ export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us)
     scaleStepGrams: written.scale ?? USUAL.scale,
     reservePercent: written.reserve ?? USUAL.reserve,
     swirl: written.swirl ?? 'in-the-pot',
-    heat: heatOf(written),
+    heat,
     measures,
   };
 }

@@ -23,7 +23,10 @@ const HUE_WORDS = new Set(
 );
 /** Names that hold a word of the table and are something else. */
 const OTHERWISE =
-  /\b(?:oxido de cromo|chrom(?:e|ium) (?:oxide|hydroxide)|hidroxido de cromo|lead free|plomo libre|cobalt(?:o)? (?:aluminium|aluminum) oxide|mint chalk|bath paint|white ink cap|vegetable carbon|pyrophosphate|acrylic copolymer|verde esmeralda oxido|oxido verde esmeralda)\b/u;
+  /\b(?:oxido de cromo|chrom(?:e|ium) (?:oxide|hydroxide)|hidroxido de cromo|lead free|plomo libre|magnesium (?:silicate|carbonate|stearate|oxide|hydroxide|myristate|aluminium)\w*|(?:carbonate|carbonato|silicato|oxido|estearato|hidroxido) de magnesio|lithium magnesium \w+|magnesium sodium \w+|mint chalk|bath paint|white ink cap|vegetable carbon|pyrophosphate|acrylic copolymer|verde esmeralda oxido|oxido verde esmeralda)\b/u;
+
+/** "Pastels" are sticks for paper; in the singular the word is a strength of ours, and part of other names. */
+const STICKS = /^\s*(?:pastels|pasteles)\s*$/iu;
 
 type Row = { readonly words: readonly string[]; readonly hue: boolean; readonly colour: BarredColour };
 
@@ -45,11 +48,17 @@ const BY_NUMBER: ReadonlyMap<string, BarredColour> = new Map(
   BARRED.flatMap(colour => (colour.ci ?? []).map(number => [number, colour] as const)),
 );
 
+const BY_E: ReadonlyMap<string, BarredColour> = new Map(
+  BARRED.flatMap(colour => (colour.e ?? []).map(number => [number, colour] as const)),
+);
+
 function namedIn(words: readonly string[]): Row | undefined {
   let hue: Row | undefined;
+  // Words that a hue's name has used up: the cobalt of "azul cobalto" is no metal beside it.
+  let from = 0;
   for (let at = 0; at < words.length; at += 1)
     for (const row of BY_FIRST.get(words[at] ?? '') ?? []) {
-      if (!row.words.every((word, index) => words[at + index] === word)) continue;
+      if (at < from || !row.words.every((word, index) => words[at + index] === word)) continue;
       if (!row.hue) {
         // "Cobalt blue" is the hue although "cobalt" alone is the metal.
         const longer = (BY_FIRST.get(words[at] ?? '') ?? []).find(
@@ -60,7 +69,11 @@ function namedIn(words: readonly string[]): Row | undefined {
         );
         if (!longer) return row;
         hue ??= longer;
-      } else hue ??= row;
+        from = at + longer.words.length;
+      } else {
+        hue ??= row;
+        from = at + row.words.length;
+      }
     }
   return hue;
 }
@@ -70,10 +83,16 @@ function barredPart(part: string): Barred | undefined {
     const colour = BY_NUMBER.get(number);
     if (colour) return { reason: colour.reason, hue: false, colour };
   }
+  for (const [, number = ''] of part.matchAll(/\bE[ -]?(\d{3})[a-z]?\b/giu)) {
+    const colour = BY_E.get(`E${number}`);
+    if (colour) return { reason: colour.reason, hue: false, colour };
+  }
   const words = foldedWords(part.replaceAll(/['’]/g, '')).flatMap(word => word.split(':'));
   if (OTHERWISE.test(words.join(' '))) return undefined;
-  if (words.some(word => HUE_WORDS.has(word))) return undefined;
-  const row = namedIn(words);
+  const row = STICKS.test(part) ? BY_FIRST.get('oil')?.[0] : namedIn(words);
+  // "Resin mica" is a barred name that holds such a word itself.
+  const onlyHue = words.some(word => HUE_WORDS.has(word) && !row?.words.includes(word));
+  if (onlyHue) return undefined;
   return row && { reason: row.colour.reason, hue: row.hue, colour: row.colour };
 }
 
@@ -97,7 +116,19 @@ const POISONS: ReadonlySet<BarredReason> = new Set([
   'antimony',
   'chromate',
   'nickel',
+  'cobalt',
   'radioactive',
+  'us-delisted',
+  'burning-plant',
+]);
+
+/** What is sold for something else: a name that only its own label can clear. */
+const MISPLACED: ReadonlySet<BarredReason> = new Set([
+  'paint',
+  'crayon',
+  'candle-dye',
+  'cloth-dye',
+  'food-colouring',
 ]);
 
 /** Throws `colour-barred` where a colourant's name asks for one that must stay out of soap. */
@@ -109,6 +140,17 @@ export function refuseBarred(text: string): void {
 /** Throws `colour-barred` where an ingredient list holds a poison; a dye inside a resin is for the law to judge. */
 export function refusePoisonIn(list: string): void {
   const found = barredIn(list);
-  if (found && !found.hue && POISONS.has(found.reason))
-    refuse('colour-barred', { text: list.slice(0, 80), reason: found.reason, hue: false });
+  if (found && POISONS.has(found.reason))
+    refuse('colour-barred', { text: list.slice(0, 80), reason: found.reason, hue: found.hue });
+}
+
+/**
+ * Throws `colour-barred` where a jar's own name is a barred substance, whatever it is described as: a name on a label is
+ * nearer to what is in the jar than a memory of it. A mere hue passes, and so does a name of things that are sold for
+ * something else, which an ingredient list or a description may clear.
+ */
+export function refuseBarredJar(name: string): void {
+  const found = barredIn(name);
+  if (found && !found.hue && !MISPLACED.has(found.reason))
+    refuse('colour-barred', { text: name.slice(0, 80), reason: found.reason, hue: false });
 }

@@ -122,6 +122,7 @@ export const certifiedOthers: readonly CertifiedColour[] = [
     alkali: bleeds,
     confidence: 'low',
     names: 'solvent green 7; pyranine',
+    likeDye: 'green-5-dye',
   },
   {
     key: 'violet-2',

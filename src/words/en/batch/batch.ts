@@ -30,6 +30,8 @@ const browning: Readonly<Record<PlanWarnings['fragrance-browns']['level'], strin
 type WarningSentences = { readonly [Id in keyof PlanWarnings]: (values: PlanWarnings[Id]) => string };
 
 const warnings: WarningSentences = {
+  'start-hot': ({ startC }) =>
+    `${Math.round(startC)} °C is only for the wax: hotter than cold process is poured. It can foam up and burns skin; deep pot, gloves, mould at hand, no cover.`,
   'superfat-high': ({ percent }) => `${pc(percent)} superfat is a lot: a soft bar that may go rancid early.`,
   'superfat-may-go-negative': ({ lowest, oil, low, high }) =>
     `If your oils sit at the low end of their ranges, superfat could be ${pc(lowest)}: too much lye. ${oil.en} is the least certain (${low} to ${high} mg KOH/g). Raise the superfat, or use the value on your supplier’s certificate.`,

@@ -30,6 +30,8 @@ const browning: Readonly<Record<PlanWarnings['fragrance-browns']['level'], strin
 type WarningSentences = { readonly [Id in keyof PlanWarnings]: (values: PlanWarnings[Id]) => string };
 
 const warnings: WarningSentences = {
+  'start-hot': ({ startC }) =>
+    `${Math.round(startC)} °C es solo por la cera: más de lo que se vierte en frío. Puede subir de golpe y quema; olla honda, guantes, molde a mano, sin tapar.`,
   'superfat-high': ({ percent }) =>
     `${pc(percent)} de sobreengrasado es mucho: jabón blando que puede enranciarse pronto.`,
   'superfat-may-go-negative': ({ lowest, oil, low, high }) =>

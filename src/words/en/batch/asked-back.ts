@@ -1,0 +1,38 @@
+import type { RefusalSentences } from '../../sentence.ts';
+import { batch } from './batch.ts';
+
+/** Amounts and names that are asked back, since a slip there can hurt. */
+export const askedBackRefusals: Pick<
+  RefusalSentences,
+  | 'additive-over-usual'
+  | 'oil-unclear'
+  | 'oils-without-unit'
+  | 'lye-not-hydroxide'
+  | 'lye-potash-unclear'
+  | 'lye-by-volume'
+  | 'lye-weight-told'
+  | 'start-too-hot'
+  | 'size-very-large'
+  | 'oil-number-spaced'
+> = {
+  'lye-not-hydroxide': ({ text }) =>
+    `“${text}” is not lye: carbonates and other salts make no soap. Only sodium hydroxide (NaOH) or potassium hydroxide (KOH) does; read the label.`,
+  'lye-potash-unclear': ({ text }) =>
+    `“${text}”: caustic potash (KOH) or potassium carbonate? Only KOH makes soap. If the label says potassium hydroxide, write “KOH”.`,
+  'lye-by-volume': ({ text }) =>
+    `“${text}”: lye goes by weight, never by volume; the two differ by half. Weigh it, and give its percent by weight, such as “50% lye solution”.`,
+  'lye-weight-told': ({ text }) =>
+    `“${text}”: how much lye is worked out from the oils. Say only which: “NaOH” or “KOH”, with its purity in percent if the label has it.`,
+  'start-too-hot': ({ startC, most }) =>
+    `${Math.round(startC)} °C is too hot to pour: batter foams up and burns. ${most} °C (${Math.round(most * 1.8 + 32)} °F) at most here; 38 °C (100 °F) is usual.`,
+  'size-very-large': ({ kilograms }) =>
+    `That is ${Math.round(kilograms)} kg of oils: really? If so, write the size in kilograms: size:“${Math.round(kilograms)} kg oils”. If not, look at the amounts again.`,
+  'oil-number-spaced': ({ text, joined, last }) =>
+    `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
+  'additive-over-usual': ({ additive: id, percent, most }) =>
+    `${Math.round(percent)} % of the oils is far too much ${batch.additives[id]}: ${most} % at most. Look at the amount again.`,
+  'oil-unclear': ({ text }) =>
+    `“${text}”: which fat is in it? Read the label and name each one, such as “soybean 60%, palm 40%”; every fat needs its own lye.`,
+  'oils-without-unit': () =>
+    'These numbers are no percents: they make more than 100. Add g or oz to each, such as “olive 500 g, coconut 300 g”.',
+};

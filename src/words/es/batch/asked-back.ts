@@ -1,0 +1,25 @@
+import type { askedBackRefusals as en } from '../../en/batch/asked-back.ts';
+import { batch } from './batch.ts';
+
+export const askedBackRefusals: typeof en = {
+  'lye-not-hydroxide': ({ text }) =>
+    `«${text}» no es sosa: los carbonatos y otras sales no hacen jabón. Solo el hidróxido de sodio (NaOH) o de potasio (KOH); lee la etiqueta.`,
+  'lye-potash-unclear': ({ text }) =>
+    `«${text}»: ¿potasa cáustica (KOH) o carbonato de potasio? Solo el KOH hace jabón. Si la etiqueta dice hidróxido de potasio, escribe «KOH».`,
+  'lye-by-volume': ({ text }) =>
+    `«${text}»: la sosa va por peso, nunca por volumen; se diferencian en la mitad. Pésala y da su porcentaje en peso, como «solución de NaOH al 50%».`,
+  'lye-weight-told': ({ text }) =>
+    `«${text}»: cuánta sosa hace falta lo calculo por los aceites. Di solo cuál: «NaOH» o «KOH», con su pureza en porcentaje si la etiqueta la da.`,
+  'start-too-hot': ({ startC, most }) =>
+    `${Math.round(startC)} °C es demasiado caliente para verter: la masa sube y quema. Aquí como mucho ${most} °C (${Math.round(most * 1.8 + 32)} °F); lo normal, 38 °C (100 °F).`,
+  'size-very-large': ({ kilograms }) =>
+    `Son ${Math.round(kilograms)} kg de aceites: ¿de verdad? Si es así, da el tamaño en kilos: size:«${Math.round(kilograms)} kg de aceites». Si no, revisa las cantidades.`,
+  'oil-number-spaced': ({ text, joined, last }) =>
+    `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
+  'additive-over-usual': ({ additive: id, percent, most }) =>
+    `${Math.round(percent)} % de los aceites es demasiado (${batch.additives[id]}): como mucho ${most} %. Revisa la cantidad.`,
+  'oil-unclear': ({ text }) =>
+    `«${text}»: ¿qué grasa lleva? Lee la etiqueta y nombra cada una, como «soja 60%, palma 40%»; cada grasa pide su propia sosa.`,
+  'oils-without-unit': () =>
+    'Estos números no son porcentajes: suman más de 100. Añade g u oz a cada uno, como «oliva 500 g, coco 300 g».',
+};
