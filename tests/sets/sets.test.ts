@@ -17,7 +17,8 @@ const sets = [
   {
     file: 'beginner-in-a-hurry.json',
     first: undefined,
-    held: { questions: 59, amounts: 50, colours: 49, scope: 25 },
+    // A dog that ate a colourant gets first aid: in doubt it is shown.
+    held: { questions: 59, amounts: 50, colours: 49, scope: 24 },
   },
   {
     file: 'market-seller.json',
