@@ -41,6 +41,9 @@ export type LocalRoomParts = {
 /** The platform waits three seconds; here one machine is host, client and browser, and may be a slow one. */
 const PATIENCE_MS = 15_000;
 
+/** The intent to read messages. Source: platform documentation, Gateway > List of Intents. */
+const MESSAGE_CONTENT = 1 << 15;
+
 /** Nobody checks it: the host is our own, and on this machine. */
 const TOKEN = 'local-room';
 
@@ -64,6 +67,8 @@ export async function openLocalRoom(
     replay: journal?.events ?? [],
     now,
     acknowledgeWithinMs: PATIENCE_MS,
+    // First aid reads what is written without a command.
+    privilegedIntents: MESSAGE_CONTENT,
   });
   journal?.follow(host);
   if (isNew && scene) scene.furnish(host);

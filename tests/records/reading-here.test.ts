@@ -6,7 +6,7 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
 import { readOnce } from '../../src/records/read-once.ts';
 import { ReadingHere } from '../../src/records/reading-here.ts';
-import { absent, add, drop, put, type Store } from '../../src/records/store.ts';
+import { absent, add, drop, put, type Store, Unreadable } from '../../src/records/store.ts';
 
 let folder: string;
 let path: string;
@@ -67,14 +67,18 @@ test('values of every kind come back as they went in, null and false too', async
   expect(await store.commit([absent('v/0')])).toEqual({ done: false, clash: 'v/0' });
 });
 
-test('what cannot be made sense of here is left to the store to complain of', async () => {
+test('what cannot be made sense of here is left to the store to judge, and its neighbours read', async () => {
   const { store: here, asked } = watched(store);
   const db = new DatabaseSync(path);
   db.prepare("INSERT INTO records VALUES ('tintmoot', 'a', '{torn')").run();
   db.prepare("INSERT INTO records VALUES ('tintmoot', 'b', '5')").run();
   db.close();
-  await expect(here.get(['a'])).rejects.toMatchObject({ name: 'StoreFailure', kind: 'corrupt' });
-  await expect(here.range('b', 'c', 5)).rejects.toMatchObject({ name: 'StoreFailure' });
+  await store.commit([put('c', 1)]);
+  expect(await here.get(['a', 'c'])).toStrictEqual([new Unreadable(), 1]);
+  expect(await here.range('b', 'd', 5)).toStrictEqual([
+    { key: 'b', value: new Unreadable() },
+    { key: 'c', value: 1 },
+  ]);
   expect(asked).toEqual(['get', 'range']);
 });
 
