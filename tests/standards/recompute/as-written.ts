@@ -63,7 +63,8 @@ export function asWritten(q: BatchRequest): WrittenPlan {
     ...(q.portions.length > 0 && { portions: q.portions.map(portionText).join('; ') }),
     scale: 0.1,
     reserve: 0,
-    start: '85 C',
+    // Waxes and stearic acid pour hot; nothing else may.
+    start: q.oils.some(({ name }) => /wax|stearic/i.test(name)) ? '85 C' : '55 C',
   };
 }
 
