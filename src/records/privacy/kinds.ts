@@ -51,6 +51,7 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['recipe-once', mine('recipes')],
   ['late-plan', mine('recent')],
   ['late-match', mine('recent')],
+  ['asked', mine('recent')],
   ['evidence', mine('evidence', 3)],
   ['flaw-case', { topic: 'flaws', owner: { head: 'member' }, erasure: 'drop' }],
   ['flaw-outcome', { topic: 'flaws', owner: { field: 'member' }, erasure: 'rename' }],
