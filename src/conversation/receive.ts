@@ -168,7 +168,7 @@ async function answerTo(question: Question, conversation: Conversation): Promise
     return sealed(answer, question, conversation);
   } catch (error) {
     if (error instanceof Refusal) return { kind: 'problem', id: error.id, text: say.refusal(error) };
-    if (error instanceof Offer) return offered(error, question, conversation);
+    if (error instanceof Offer) return await offered(error, question, conversation);
     const reference = question.id.slice(-6);
     conversation.onFault(error, reference);
     const ours = error instanceof StoreFailure ? refusalOf(error) : new Refusal('our-fault', { reference });
@@ -177,7 +177,13 @@ async function answerTo(question: Question, conversation: Conversation): Promise
 }
 
 /** A "no" with what may be meant, each a signed button. */
-function offered({ refusal, choices }: Offer, question: Question, conversation: Conversation): Problem {
+async function offered(
+  { refusal, choices }: Offer,
+  question: Question,
+  conversation: Conversation,
+): Promise<Problem> {
+  const { nameOf, complete } = conversation.registry;
+  if (!choices.every(({ follow }) => nameOf.has(follow.followUp))) await complete?.();
   const sealing = { holder: holderOf(question), at: question.at };
   return {
     kind: 'problem',

@@ -93,7 +93,7 @@ export const scenario: readonly Step[] = [
     seed: 5,
   }),
   entry('ilse', 'Kelp line', 'Sea, Moss', { colours: ['#c9d2bb', '#4c7f86'], design: 'layers', seed: 11 }),
-  entry('tomas', 'Marea baja', 'Azul de mar, Nieve', {
+  entry('tomas', 'Bajamar', 'Azul de mar, Nieve', {
     colours: ['#e9e4da', '#5b86b3', '#33587f'],
     design: 'swirl',
     seed: 23,

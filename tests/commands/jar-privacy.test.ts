@@ -38,7 +38,6 @@ describe('an answer that names a jar of the asker’s', { timeout: 60_000 }, () 
     ['/dose', { colourant: 'ultramarine blue', portion: '2 cups' }],
     ['/preview', { mix: 'ultramarine blue pastel' }],
     ['/match', { target: '#3040a0', from: 'catalogue' }],
-    ['/colourant check', { item: 'gold mica' }],
   ] as const)('%s %o names none and is for the group', async (command, options) => {
     const answer = await room.member.run(command, options);
     expect(answer.ephemeral).toBe(false);
