@@ -182,8 +182,8 @@ async function offered(
   question: Question,
   conversation: Conversation,
 ): Promise<Problem> {
-  const { nameOf, complete } = conversation.registry;
-  if (!choices.every(({ follow }) => nameOf.has(follow.followUp))) await complete?.();
+  const { registry } = conversation;
+  if (!choices.every(({ follow }) => registry.nameOf.has(follow.followUp))) await registry.complete?.();
   const sealing = { holder: holderOf(question), at: question.at };
   return {
     kind: 'problem',
