@@ -118,6 +118,8 @@ describe('a picture too poor to read', () => {
     expect(poor.blur).toBeGreaterThan(2 * good.blur);
     expect(poor.noise).toBeGreaterThan(2 * good.noise);
     expect(good.glare).toBe(0);
+    const soft = (await readPhoto(await shoot(shot(24, 14)))).quality;
+    expect(soft.blur, 'grain does not pass for sharpness').toBeGreaterThan(0.015);
   });
 });
 

@@ -145,6 +145,11 @@ describe('how hot it may be poured', () => {
     expect(spoken(() => asked({ start }), 'start-too-hot')[0]).toContain('60 °C (140 °F) at most');
   });
 
+  test('what melts well below 50 C does not lift it', () => {
+    const oils = 'cocoa butter 20%, lanolin 5%, olive 75%';
+    expect(spoken(() => asked({ oils, start: '70 C' }), 'start-too-hot')[0]).toContain('60 °C');
+  });
+
   test('a wax lifts that to 85 C, with a warning before all others', () => {
     const oils = 'beeswax 5%, olive 95%';
     expect(planBatch(asked({ oils, start: '70 C' })).warnings[0]!.id).toBe('start-hot');
