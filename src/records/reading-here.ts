@@ -81,8 +81,13 @@ export class ReadingHere implements Store {
     }
   }
 
-  commit(writes: readonly Write[]): Promise<CommitResult> {
-    return this.#inner.commit(writes);
+  async commit(writes: readonly Write[]): Promise<CommitResult> {
+    try {
+      return await this.#inner.commit(writes);
+    } finally {
+      // The acknowledgement may arrive in the very turn of a look that was taken before the commit.
+      this.#endLook();
+    }
   }
 
   async close(): Promise<void> {
@@ -93,14 +98,18 @@ export class ReadingHere implements Store {
 
   /**
    * What is read in one turn of the event loop is read from one moment of the records: the locks of a transaction
-   * cost more than its reads. A commit is acknowledged by a message, so in a later turn than any look that missed it.
+   * cost more than its reads. A commit of this process ends that moment, so that whoever wrote reads what they wrote.
    */
   #look(): void {
     if (this.#db.isTransaction) return;
     this.#begin.run();
     setImmediate(() => {
-      if (this.#db.isOpen && this.#db.isTransaction) this.#end.run();
+      this.#endLook();
     });
+  }
+
+  #endLook(): void {
+    if (this.#db.isOpen && this.#db.isTransaction) this.#end.run();
   }
 
   /** False once the file under the path is another one, or none: what is still open is then nobody's records. */

@@ -2,6 +2,7 @@ import { mkdtemp, rename, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
+import { setImmediate as nextTurn } from 'node:timers/promises';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
 import { readOnce } from '../../src/records/read-once.ts';
@@ -40,14 +41,34 @@ function watched(inner: Store) {
   return { store: ReadingHere.of(watching, path), asked };
 }
 
-test('every acknowledged write is read at once, by whoever asks', async () => {
+test('every acknowledged write is read at once, by another reader in the next turn', async () => {
   const { store: second, asked } = watched(store);
   for (let round = 0; round < 300; round += 1) {
     await store.commit([put('a/b', { round }), round % 2 ? add('a/c', [round]) : drop('a/c')]);
     expect(await store.get(['a/b', 'a/c'])).toEqual([{ round }, round % 2 ? [round] : undefined]);
+    await nextTurn();
     expect(await second.range('a/', 'a0', 9)).toHaveLength(round % 2 ? 2 : 1);
   }
   expect(asked).toEqual([]);
+});
+
+test('whoever wrote reads what they wrote, also in the turn of a look that was taken before', async () => {
+  const db = new DatabaseSync(path);
+  const set = db.prepare("REPLACE INTO records VALUES ('tintmoot', 'a', ?)");
+  const atOnce: Store = {
+    get: keys => store.get(keys),
+    range: (from, to, limit) => store.range(from, to, limit),
+    commit: async writes => {
+      for (const write of writes) if (write.kind === 'put') set.run(JSON.stringify({ value: write.value }));
+      return await Promise.resolve({ done: true as const });
+    },
+    close: async () => {},
+  };
+  const here = ReadingHere.of(atOnce, path);
+  expect(await here.get(['a'])).toEqual([undefined]);
+  await here.commit([put('a', 1)]);
+  expect(await here.get(['a'])).toEqual([1]);
+  db.close();
 });
 
 test('reads in one turn of the loop see one moment, and the next turn what came since', async () => {
