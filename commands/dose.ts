@@ -27,6 +27,7 @@ import {
   nameOf,
   spoonsOf,
 } from '../src/presenting/dose.ts';
+import { doseAnswerData } from '../src/presenting/dose-data.ts';
 import { colourNotes, withoutCatalogueLye } from '../src/presenting/warning.ts';
 import { preferencesOf } from '../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../src/records/recipes/index.ts';
@@ -110,7 +111,7 @@ export default command(
       carrier: (_, { say }) =>
         Object.entries(say.dispersion.carriers).map(([value, name]) => ({ name, value })),
     },
-    essence: ({ data }) => doseEssence(data as DoseAnswer),
+    essence: ({ data }) => doseEssence(data as ReturnType<typeof doseAnswerData>),
     async namesJar({ colourant, with: others }, { shelf }) {
       const found = await Promise.all([colourant, ...others].map(one => findColoured(one, shelf)));
       return found.some(({ jar }) => jar.item !== undefined);
@@ -160,7 +161,7 @@ export default command(
             portion: ends?.low ?? asked.portion.trim(),
           }),
         ].join(' '),
-        data: more ? { ...answer, upTo: more } : answer,
+        data: { ...doseAnswerData(answer), ...(more && { upTo: doseAnswerData(more) }) },
         blocks: [
           ...(more ? [upperEnd(more, { portion: ends?.high ?? '', doses }, say)] : []),
           doseMeasures(doses, say),
@@ -194,7 +195,7 @@ const upperEnd = (
 });
 
 /** Two colourants are dosed the same when the spoons, the most and the carrier are. */
-const doseEssence = ({ doses }: DoseAnswer): string =>
+const doseEssence = ({ doses }: ReturnType<typeof doseAnswerData>): string =>
   JSON.stringify(
     doses.map(({ spoons, ceilingTeaspoons, carrier }) => [spoons, ceilingTeaspoons, carrier.choice]),
   );

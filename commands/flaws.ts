@@ -47,8 +47,7 @@ export default commandGroup(
         const { cases, counts, turnedOut } = await flaws.learnedIn(scopeOf(context));
         if (cases === 0) return nothing(context);
         const [before, after] = [infer([]), infer([], { turnedOut })];
-        const percent = (chance: number) =>
-          (100 * chance).toFixed(1).replace('.', say.language === 'es' ? ',' : '.');
+        const percent = (chance: number) => 100 * chance;
         const causes = flaws.outcomes
           .map(id => ({ id, count: counts[id] ?? 0 }))
           .filter(({ count }) => count > 0)

@@ -3,10 +3,9 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
-import { printNumber } from '../../src/engine/quantities/number.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
-import { nameOf, spoonsOf } from '../../src/presenting/dose.ts';
+import { nameOf, rough, spoonsOf } from '../../src/presenting/dose.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
@@ -60,7 +59,7 @@ export async function compareReply(names: readonly string[], context: Context): 
       : say.ask.stronger({
           one: strongest.name,
           other: next.name,
-          times: printNumber(Number(times.toPrecision(2))),
+          times: rough(times),
         });
   return {
     kind: 'reply',

@@ -44,8 +44,8 @@ export function calibrationHeadline({ item, found, outcome, say }: CalibrationVi
 }
 
 const doseView = ({ grams }: Pick<TestBar, 'grams'>, { teaspoonsPerCup, say }: CalibrationView): string => {
-  const { text } = practicalSpoons(teaspoonsPerCup(grams));
-  return say.calibrating.doseOf({ spoons: say.quantities.measure(text) });
+  const spoons = practicalSpoons(teaspoonsPerCup(grams));
+  return say.calibrating.doseOf({ spoons: say.quantities.measure(spoons) });
 };
 
 /** The fit in numbers, its plot, and what becomes of it. */

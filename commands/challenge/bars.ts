@@ -39,4 +39,4 @@ export const numberedName = (bar: NumberedBar, challenge: Challenge, say: Words)
   `${bar.number}. ${nameOfBar(bar, challenge, say)}`;
 
 /** A colour difference to a tenth: no photo knows it any better. */
-export const tenth = (difference: number): string => difference.toFixed(1);
+export const tenth = (difference: number): number => Math.round(10 * difference) / 10;

@@ -14,6 +14,7 @@ import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/
 import { shelfChoice, type Usable } from '../../src/presenting/colour/candidates.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
+import { spoonsData } from '../../src/presenting/dose-data.ts';
 import { asOf, requireChallenge } from '../../src/records/challenges/index.ts';
 import { noteShelf } from '../../src/records/group-shelves.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
@@ -83,10 +84,10 @@ async function recipesFor(
       ideas: found.map(({ target, recipe }) => ({
         target: target.hex,
         deltaE: recipe?.deltaE,
-        doses: recipe?.doses.map(({ jar, teaspoons, spoonsText }) => ({
+        doses: recipe?.doses.map(({ jar, teaspoons, spoons }) => ({
           jar: knownAs(jar, say),
           teaspoons,
-          spoons: spoonsText,
+          spoons: spoonsData({ spoons }),
         })),
       })),
     },
@@ -104,7 +105,7 @@ function ideaMeasures(found: readonly Idea[], { say }: Context): Block {
     measures: found.map(({ target, recipe }) => {
       if (!recipe) return { label: target.hex, value: steps.nothingNear };
       const doses = recipe.doses.map(
-        ({ jar, spoonsText }) => `${say.quantities.measure(spoonsText)} ${knownAs(jar, say)}`,
+        ({ jar, spoons }) => `${say.quantities.measure({ spoons })} ${knownAs(jar, say)}`,
       );
       const { hex, plusMinus } = recipe.predicted;
       return {

@@ -159,7 +159,7 @@ function numberLine(number: RemedyNumber, say: Words): string {
   switch (number.id) {
     case 'rate': {
       const { portion, colourant, perCup, full, most } = number.rate;
-      const spoons = (value: number) => say.quantities.measure(practicalSpoons(value).text);
+      const spoons = (value: number) => say.quantities.measure(practicalSpoons(value));
       const name = colourantById(colourant)?.names[say.language] ?? colourant;
       return words.rate({ portion, name, had: spoons(perCup), full: spoons(full), most: spoons(most) });
     }

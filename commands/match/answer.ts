@@ -10,6 +10,7 @@ import { parsePortion } from '../../src/engine/quantities/amount.ts';
 import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { type Choice, catalogueChoice, shelfChoice } from '../../src/presenting/colour/candidates.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
+import { spoonsData } from '../../src/presenting/dose-data.ts';
 import { keepRecentMatch, type MatchAsked, type RecentRecipe } from '../../src/records/matches/index.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { matchChoices } from './follow-ups.ts';
@@ -94,12 +95,13 @@ async function choose(
 
 const recentOf = ({ doses, takeable }: Recipe): RecentRecipe => ({
   takeable,
-  doses: doses.map(({ jar, offShelfGrams, powderTeaspoons, spoonsText }) => ({
+  doses: doses.map(({ jar, offShelfGrams, powderTeaspoons, spoons }) => ({
     colourant: jar.colourant.id,
     ...(jar.item && { item: jar.item.id }),
     milligrams: Math.max(1, Math.round(offShelfGrams * 1000)),
     teaspoons: powderTeaspoons,
-    spoons: spoonsText,
+    spoons: spoonsData({ spoons }),
+    counts: spoons.map(one => ({ ...one })),
   })),
 });
 

@@ -8,10 +8,12 @@ import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
+import { teaspoonsIn } from '../../src/engine/quantities/spoons.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { doseAside, doseCautions, doseMeasures, doseSteps, spoonsOf } from '../../src/presenting/dose.ts';
+import { doseAnswerData } from '../../src/presenting/dose-data.ts';
 import {
   type MatchAsked,
   type RecentMatch,
@@ -78,7 +80,7 @@ async function howToDose(args: { match: string; recipe: number }, context: Conte
   const jars = await Promise.all(recipe.doses.map(one => jarOfDose(one, context)));
   const answer = dosed(match, recipe, { jars, measures });
   const named = answer.doses.map((one, at) => ({
-    dose: asWritten(one, recipe.doses[at]!.spoons),
+    dose: asMatched(one, recipe.doses[at]!.counts),
     name: knownAs(jars[at]!, say),
   }));
   return {
@@ -90,7 +92,7 @@ async function howToDose(args: { match: string; recipe: number }, context: Conte
         .join(' + '),
       portion: match.asked.portion,
     }),
-    data: { ...answer, doses: named.map(one => one.dose) },
+    data: doseAnswerData({ ...answer, doses: named.map(one => one.dose) }),
     blocks: [
       doseMeasures(named, say),
       ...doseSteps(named, say),
@@ -137,8 +139,13 @@ function dosed(
 }
 
 /** The spoons that were matched, where the nearest spoons to the same dose would be others. */
-const asWritten = (one: Dose, spoons: string): Dose =>
-  one.premix ? { ...one, premix: { ...one.premix, spoons } } : { ...one, spoons };
+function asMatched(one: Dose, counts: RecentRecipe['doses'][number]['counts']): Dose {
+  if (counts === undefined) return one;
+  const spooned = one.premix ?? one;
+  const teaspoons = teaspoonsIn(counts);
+  const spoons = { spoons: counts, teaspoons, off: teaspoons / spooned.teaspoons - 1 };
+  return one.premix ? { ...one, premix: { ...one.premix, spoons } } : { ...one, spoons };
+}
 
 const takeButton = ({ match }: { readonly match: string }, recipe: number, say: Words): Choice => ({
   kind: 'button',

@@ -18,6 +18,7 @@ import {
   wordOf,
 } from '../../src/presenting/colour/view.ts';
 import { rough } from '../../src/presenting/dose.ts';
+import { spoonsData } from '../../src/presenting/dose-data.ts';
 import type { MatchAsked } from '../../src/records/matches/index.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -38,8 +39,8 @@ export type MatchView = {
   readonly say: Words;
 };
 
-const partView = ({ jar, spoonsText }: RecipeDose, say: Words): string =>
-  say.match.part({ spoons: say.quantities.measure(spoonsText), name: knownAs(jar, say) });
+const partView = ({ jar, spoons }: RecipeDose, say: Words): string =>
+  say.match.part({ spoons: say.quantities.measure({ spoons }), name: knownAs(jar, say) });
 
 const recipeView = ({ doses }: Recipe, say: Words): string =>
   doses.map(dose => partView(dose, say)).join(', ');
@@ -89,12 +90,12 @@ export function matchBlocks(view: MatchView, card: readonly Block[]): readonly B
 }
 
 function doseMeasure(dose: RecipeDose, say: Words): Measure {
-  const { jar, spoonsText, offShelfGrams } = dose;
+  const { jar, spoons, offShelfGrams } = dose;
   const grams = say.match.gramsOf({ grams: rough(offShelfGrams) });
   const stock = stockView(dose, say);
   return {
     label: knownAs(jar, say),
-    value: `${say.quantities.measure(spoonsText)}, ${grams}`,
+    value: `${say.quantities.measure({ spoons })}, ${grams}`,
     note: [say.match.share({ percent: Math.round(dose.ofCeiling * 100) }), stock].filter(Boolean).join(' '),
   };
 }
@@ -223,7 +224,7 @@ export function matchData(view: MatchView): object {
         item: dose.jar.item?.id,
         name: dose.jar.item?.name ?? dose.jar.colourant.names.en,
         teaspoons: dose.teaspoons,
-        spoons: dose.spoonsText,
+        spoons: spoonsData(dose),
         grams: dose.offShelfGrams,
         pigmentGrams: dose.grams,
         ofCeiling: dose.ofCeiling,

@@ -5,6 +5,7 @@ import { type ClassAsk, type ClassPlan, stationRequest } from '../../src/engine/
 import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
+import { cautionData, doseData, stepData } from '../../src/presenting/dose-data.ts';
 import { colourNotes } from '../../src/presenting/warning.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { type KeptPlan, keepRecentPlan, type Use } from '../../src/records/recipes/index.ts';
@@ -87,6 +88,12 @@ function dataOf(
 ): object {
   return {
     ...answer,
+    portions: answer.portions.map(portion => ({
+      ...portion,
+      doses: portion.doses.map(doseData),
+      cautions: portion.cautions.map(cautionData),
+    })),
+    timeline: answer.timeline.map(stepData),
     stock: stockData(needs),
     ...(asking.name !== undefined && { recipe: asking.name }),
     ...(lesson && {

@@ -22,6 +22,7 @@ import {
   wordOf,
 } from '../../src/presenting/colour/view.ts';
 import { doseCautions, rough, spoonsOf } from '../../src/presenting/dose.ts';
+import { doseData } from '../../src/presenting/dose-data.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -110,8 +111,8 @@ export async function previewReply(asked: PreviewAsked, context: Context): Promi
 }
 
 /** What the spoons hold beside what was meant. */
-const spooningOf = ({ premix, practical, teaspoons }: Dose): number =>
-  premix ? 1 : practical.teaspoons / teaspoons;
+const spooningOf = ({ premix, spoons, teaspoons }: Dose): number =>
+  premix ? 1 : spoons.teaspoons / teaspoons;
 
 const namesOf = ({ jars, say }: PreviewView): readonly string[] => jars.map(jar => knownAs(jar, say));
 
@@ -181,9 +182,12 @@ function rowMeasures(
     const grams = (share * fullGrams(jar, measures) * answer.portion.grams) / 100;
     const { typical } = dose.grams;
     const teaspoons = ((dose.premix?.teaspoons ?? dose.teaspoons) * grams) / typical;
-    const { text, spoons } = practicalSpoons(teaspoons);
-    const measure = spoons.length === 0 ? say.preview.under({ spoon: SMALLEST }) : text;
-    return say.match.part({ spoons: say.quantities.measure(measure), name: knownAs(jars[at]!, say) });
+    const { spoons } = practicalSpoons(teaspoons);
+    const measure =
+      spoons.length === 0
+        ? say.preview.under({ spoon: say.quantities.spoon(SMALLEST) })
+        : say.quantities.measure({ spoons });
+    return say.match.part({ spoons: measure, name: knownAs(jars[at]!, say) });
   });
 }
 
@@ -234,7 +238,7 @@ function dataOf({ preview, answer, jars, colours, base, gelled, portion }: Previ
     base: { ...base, gelled },
     portion: { ...answer.portion, written: portion },
     doses: answer.doses.map((dose, at) => ({
-      ...dose,
+      ...doseData(dose),
       item: jars[at]!.item?.id,
       source: sourceOf(colours[at]!),
       plusMinus: preview.plusMinus[at],

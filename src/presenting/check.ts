@@ -212,7 +212,7 @@ function doseBlock({ report }: Meant, say: Words): readonly Block[] {
       { kind: 'measures', measures: [{ label: kinds.label, value: kinds.value }] },
       ...(elsewhere ? [] : texts(say.checking.noDoseKnown)),
     ];
-  const spoons = (tsp: number) => say.quantities.measure(practicalSpoons(tsp).text);
+  const spoons = (tsp: number) => say.quantities.measure(practicalSpoons(tsp));
   return [
     {
       kind: 'measures',

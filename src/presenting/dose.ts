@@ -2,7 +2,6 @@ import type { Block, Caution, Measure } from '../conversation/reply.ts';
 import type { Colourant } from '../engine/colourants/colourant.ts';
 import type { Caution as DoseCaution } from '../engine/dosing/cautions.ts';
 import type { Dose, DoseAnswer } from '../engine/dosing/request.ts';
-import { printNumber } from '../engine/quantities/number.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
 import type { Words } from '../words/index.ts';
 
@@ -10,7 +9,7 @@ import type { Words } from '../words/index.ts';
 export type NamedDose = { readonly dose: Dose; readonly name: string };
 
 /** Two figures: powders vary more than a third figure could tell. */
-export const rough = (value: number): string => printNumber(Number(value.toPrecision(2)));
+export const rough = (value: number): number => Number(value.toPrecision(2));
 
 /** What to spoon: of the premix where there is one, else of the dry powder. */
 export const spoonsOf = ({ premix, spoons }: Dose, say: Words): string =>
@@ -35,7 +34,7 @@ function measureOf({ dose, name }: NamedDose, say: Words): Measure {
     high: rough(grams.high),
   });
   const ceiling = say.dosing.ceiling({
-    spoons: spoken(practicalSpoons(ceilingTeaspoons).text),
+    spoons: spoken(practicalSpoons(ceilingTeaspoons)),
     percent: Math.round(ceilingShare * 100),
   });
   if (!premix) return { label: name, value: `${spoken(dose.spoons)}, ${weight}`, note: ceiling };
@@ -61,16 +60,16 @@ export const doseSteps = (doses: readonly NamedDose[], say: Words): readonly Blo
   }));
 
 function stepsOf({ dose }: NamedDose, say: Words): readonly string[] {
-  const { carrier, practical, premix } = dose;
+  const { carrier, premix } = dose;
   const blend = say.dispersion.blend[carrier.blend];
   if (premix) return [say.dispersion.stirPremix, blend];
-  const amount = `${say.quantities.measure(carrier.spoons)} (${printNumber(Math.round(carrier.millilitres))} ml)`;
+  const amount = `${say.quantities.measure(carrier.spoons)} (${Math.round(carrier.millilitres)} ml)`;
   const wet = say.dispersion.wet[carrier.wet]({ carrier: say.dispersion.carriers[carrier.choice], amount });
   const why = `${capital(say.dispersion.carriers[carrier.choice])}: ${say.dispersion.why[carrier.why]}.`;
-  const { paste, spoons } = practical;
+  const { paste, spoons } = dose.spoons;
   const dilution = paste && {
-    powder: say.quantities.measure(paste.powder),
-    carrier: say.quantities.measure(practicalSpoons(paste.carrierTeaspoons).text),
+    powder: say.quantities.spoon(paste.powder),
+    carrier: say.quantities.measure(practicalSpoons(paste.carrierTeaspoons)),
     parts: paste.parts,
   };
   if (!dilution) return [wet, blend, why];

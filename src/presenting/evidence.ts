@@ -104,17 +104,11 @@ export function reportRow(report: ReportView, say: Words, name?: string): string
     `${name === undefined ? '' : `${name}: `}${words.results[result]}`,
     words.processes[process],
     weeks === undefined ? '' : words.weeks({ weeks }),
-    strength === undefined ? '' : strengthName(strength, say),
+    strength === undefined ? '' : say.quantities.strength(parseStrength(strength)),
     base === undefined ? '' : words.base({ base }),
     note === undefined ? '' : words.note({ note }),
     photo ? words.photo : '',
     mine ? words.mine : '',
   ];
   return facts.filter(Boolean).join('; ');
-}
-
-/** A printed strength as its reader says it. */
-function strengthName(printed: string, say: Words): string {
-  const strength = parseStrength(printed);
-  return strength.by === 'name' ? say.quantities.strengths[strength.name] : say.quantities.measure(printed);
 }

@@ -37,10 +37,15 @@ describe('common practice: level US teaspoons per US cup of raw batter, full col
     ['neon-pink', 1 / 2, 1 / 2, '1/2 tsp', '1/2 tsp'],
     ['titanium-dioxide', 1 / 2, 1, '1/2 tsp', '1 tsp'],
     ['red-30-lake', 1, 1, '1 tsp', '1 tsp'],
-  ])('%s', (id, full, most, fullSpoons, mostSpoons) => {
-    expect(dosed(id).doses[0]).toMatchObject({ teaspoons: full, ceilingTeaspoons: most, spoons: fullSpoons });
+  ])('%s', (id, full, most, fullSpoon, mostSpoon) => {
+    const one = (spoon: string) => ({ spoons: [{ spoon, count: 1 }] });
+    expect(dosed(id).doses[0]).toMatchObject({
+      teaspoons: full,
+      ceilingTeaspoons: most,
+      spoons: one(fullSpoon),
+    });
     const beyond = dosed(id, 3).doses[0]!;
-    expect(beyond).toMatchObject({ teaspoons: most, spoons: mostSpoons, askedTeaspoons: 3 });
+    expect(beyond).toMatchObject({ teaspoons: most, spoons: one(mostSpoon), askedTeaspoons: 3 });
   });
 
   test('other lakes start far lower than the red 30 lake', () => {
@@ -59,8 +64,8 @@ describe('common practice: strengths', () => {
       answerDose({
         portion: { ...cup, millilitres },
         colourants: [{ colourant: jar('red-iron-oxide'), strength: { by: 'name', name: 'tint' } }],
-      }).doses[0]!.practical;
-    expect(tint(US_CUP_ML).text).toBe('1/32 tsp');
+      }).doses[0]!.spoons;
+    expect(tint(US_CUP_ML).spoons).toEqual([{ spoon: '1/32 tsp', count: 1 }]);
     expect(tint(US_CUP_ML / 2).paste).toMatchObject({ powder: '1/8 tsp', parts: 8 });
   });
 });

@@ -1,5 +1,4 @@
 import { testedCarrier } from '../dispersion/carrier.ts';
-import { printMixed } from '../quantities/number.ts';
 import type { Measures } from '../quantities/units.ts';
 import type { Caution } from './cautions.ts';
 import { isAboveCeiling, type Wanted } from './dose.ts';
@@ -36,14 +35,14 @@ export function cautionsFor(dosed: Dosed): readonly Caution[] {
 }
 
 function aboutAmounts({ wanted, fullness, scale, measures }: Dosed): Caution[] {
-  const teaspoons = (millilitres: number) => `${printMixed(millilitres / measures.teaspoon)} tsp`;
+  const { teaspoon } = measures;
   const capped = wanted.filter(isAboveCeiling).map(
     ({ asked, askedMillilitres, ceilingMillilitres }): Caution => ({
       id: 'capped-at-ceiling',
       values: {
         colourant: asked.colourant.names,
-        asked: teaspoons(askedMillilitres),
-        ceiling: teaspoons(ceilingMillilitres),
+        askedTeaspoons: askedMillilitres / teaspoon,
+        ceilingTeaspoons: ceilingMillilitres / teaspoon,
       },
     }),
   );
@@ -55,7 +54,7 @@ function aboutAmounts({ wanted, fullness, scale, measures }: Dosed): Caution[] {
 function aboutColourant(wanted: Wanted, dose: Dose, { measures, oilsGrams }: Dosed): Caution[] {
   const { colourant, strength, premix, dishTest, carrier } = wanted.asked;
   const named = { colourant: colourant.names };
-  const ceiling = `${printMixed(wanted.ceilingMillilitres / measures.teaspoon)} tsp`;
+  const ceilingTeaspoons = wanted.ceilingMillilitres / measures.teaspoon;
   const { behaviour } = colourant.alkali;
   const tested = testedCarrier(colourant, dishTest);
   const aboveFull = isAboveFull(wanted, dose);
@@ -82,8 +81,9 @@ function aboutColourant(wanted: Wanted, dose: Dose, { measures, oilsGrams }: Dos
       tested !== undefined &&
       carrier !== tested &&
       carrier !== 'glycerin' && { id: 'dish-test-disagrees', values: { ...named, tested, asked: carrier } },
-    colourant.kind === 'white' && { id: 'brittle', values: { ceiling } },
-    LATHERING.has(colourant.kind) && aboveFull && { id: 'coloured-lather', values: { ...named, ceiling } },
+    colourant.kind === 'white' && { id: 'brittle', values: { ceilingTeaspoons } },
+    LATHERING.has(colourant.kind) &&
+      aboveFull && { id: 'coloured-lather', values: { ...named, ceilingTeaspoons } },
     STAINING.has(colourant.kind) && { id: 'staining', values: named },
     behaviour !== 'stable' && behaviour !== 'never' && { id: 'lye-changes', values: { ...named, behaviour } },
     colourant.light !== 'holds' && { id: 'fades-in-light', values: named },

@@ -3,18 +3,18 @@ import type { AlkaliBehaviour, Carrier, Colourant } from '../colourants/colouran
 type Named = { readonly colourant: Colourant['names'] };
 type Nothing = Readonly<Record<never, never>>;
 
-/** Every caution a dose can carry, with the values its sentence needs. Teaspoons as text, percents as numbers. */
+/** Every caution a dose can carry, with the values its sentence needs: teaspoons of the member's own, percents. */
 export interface DoseCautions {
   'raw-batter': Nothing;
   dust: Nothing;
-  'capped-at-ceiling': Named & { readonly asked: string; readonly ceiling: string };
+  'capped-at-ceiling': Named & { readonly askedTeaspoons: number; readonly ceilingTeaspoons: number };
   'capped-by-law': Named & { readonly law: 'us' | 'eu'; readonly percent: number };
   'percent-of-oils': Named & { readonly percent: number; readonly oilsGrams: number };
   'mix-scaled': { readonly percent: number };
   'whites-scaled': { readonly percent: number };
-  'coloured-lather': Named & { readonly ceiling: string };
+  'coloured-lather': Named & { readonly ceilingTeaspoons: number };
   staining: Named;
-  brittle: { readonly ceiling: string };
+  brittle: { readonly ceilingTeaspoons: number };
   'stick-blend-thickens': Nothing;
   'froth-cup-only': Nothing;
   'dish-test-first': Named & { readonly carrier: Carrier };

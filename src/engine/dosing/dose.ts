@@ -1,7 +1,7 @@
 import { type Batter, batterFromOils, oilsIn, TYPICAL_BATTER } from '../dispersion/batter.ts';
 import { carrierFor, howToBlend } from '../dispersion/carrier.ts';
 import { practicalSpoons } from '../quantities/spoons.ts';
-import { printStrength, STRENGTH_SHARES, type Strength } from '../quantities/strength.ts';
+import { STRENGTH_SHARES, type Strength } from '../quantities/strength.ts';
 import { MEASURES, type Measures, POUND_G, US_CUP_ML, US_TEASPOON_ML } from '../quantities/units.ts';
 import { refuse } from '../refusal.ts';
 import { powderGrams } from './powder.ts';
@@ -93,7 +93,6 @@ export function measuredDose(
   const { colourant, strength, gramsPerTeaspoon } = asked;
   const { measures, batter, portionMillilitres } = kitchen;
   const teaspoons = millilitres / measures.teaspoon;
-  const practical = practicalSpoons(teaspoons, mostMillilitres / measures.teaspoon);
   const grams = powderGrams({
     bulkDensity: colourant.bulkDensity,
     teaspoons,
@@ -103,10 +102,9 @@ export function measuredDose(
   const perMillilitre = teaspoons / portionMillilitres;
   return {
     colourant: { id: colourant.id, kind: colourant.kind },
-    strength: printStrength(strength),
+    strength,
     teaspoons: tidy(teaspoons),
-    spoons: practical.text,
-    practical,
+    spoons: practicalSpoons(teaspoons, mostMillilitres / measures.teaspoon),
     millilitres: tidy(millilitres),
     grams,
     weighedSpoon: gramsPerTeaspoon !== undefined,
@@ -124,7 +122,7 @@ const tidy = (value: number): number => Number(value.toPrecision(12));
 
 function wetting(asked: DoseAsked, dry: Pick<Dose, 'millilitres' | 'grams'>, measures: Measures) {
   const { colourant, premix, carrier, dishTest } = asked;
-  const spoonsOf = (millilitres: number) => practicalSpoons(millilitres / measures.teaspoon).text;
+  const spoonsOf = (millilitres: number) => practicalSpoons(millilitres / measures.teaspoon);
   if (premix === undefined) {
     const advice = carrierFor({
       colourant,

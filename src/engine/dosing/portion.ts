@@ -1,6 +1,5 @@
 import { type Batter, batterFromOils, CARRIER_DENSITY } from '../dispersion/batter.ts';
 import type { Portion } from '../quantities/amount.ts';
-import { printNumber } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 
 /** 200 l: nobody colours more at home, and a slip of the finger should not be answered. */
@@ -14,9 +13,9 @@ export function portionMillilitres(portion: Portion, batter: Batter): number {
   const millilitres = inBatter(portion, batter);
   if (millilitres > MOST_MILLILITRES * 1.001) {
     refuse('amount-out-of-range', {
-      text: `${printNumber(millilitres / 1000)} l`,
-      low: '1 ml',
-      high: '200 l',
+      text: { value: millilitres / 1000, unit: 'l' },
+      low: { value: 1, unit: 'ml' },
+      high: { value: MOST_MILLILITRES / 1000, unit: 'l' },
     });
   }
   return millilitres;

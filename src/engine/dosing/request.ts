@@ -50,17 +50,15 @@ export type PremixUse = {
   /** Of the wet premix. */
   readonly grams: Band;
   readonly teaspoons: number;
-  readonly spoons: string;
+  readonly spoons: PracticalSpoons;
 };
 
 export type Dose = {
   readonly colourant: { readonly id: string; readonly kind: ColourantKind };
-  /** `tint`, `pastel`, `medium`, `full`, or what was asked as a number: `0.5 tsp/cup`. */
-  readonly strength: string;
+  readonly strength: Strength;
   /** Of dry colourant, in the member's own teaspoons. */
   readonly teaspoons: number;
-  readonly spoons: string;
-  readonly practical: PracticalSpoons;
+  readonly spoons: PracticalSpoons;
   readonly millilitres: number;
   readonly grams: Band;
   /** True when the member's own weighing of a level spoon gave the grams; else offer to narrow them. */
@@ -72,7 +70,7 @@ export type Dose = {
   readonly perPoundOfOils: number;
   /** Teaspoons asked for, when more than this answer gives. */
   readonly askedTeaspoons?: number;
-  readonly carrier: CarrierAdvice & { readonly spoons: string };
+  readonly carrier: CarrierAdvice & { readonly spoons: PracticalSpoons };
   /** Present when the colourant comes already wet: spoon this, not the dry powder. */
   readonly premix?: PremixUse;
 };

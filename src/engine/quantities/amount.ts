@@ -6,6 +6,9 @@ import { type Unit, unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
 import { LONGEST_AMOUNT, readWritten, type Term } from './written.ts';
 
+/** A number with its unit, for a sentence; these four are written alike in every language. */
+export type Quantity = { readonly value: number; readonly unit: 'ml' | 'l' | 'g' | 'kg' };
+
 /** What a member wrote, in SI: millilitres of something poured or grams of something weighed. */
 export type Volume = { readonly measure: 'volume'; readonly millilitres: number };
 export type Mass = { readonly measure: 'mass'; readonly grams: number };
@@ -22,8 +25,8 @@ declare module '../refusal.ts' {
     /** `low` and `high` are the two ends as they were written, each an amount. */
     'amount-range': { text: string; low: string; high: string };
     'amount-ambiguous': { text: string; small: string; large: string };
-    /** `low` and `high` with their unit: `1 ml`, `200 l`. */
-    'amount-out-of-range': { text: string; low: string; high: string };
+    /** `text` as it was written, or what the amount came to. */
+    'amount-out-of-range': { text: string | Quantity; low: Quantity; high: Quantity };
   }
 }
 
@@ -147,12 +150,10 @@ function settle(term: Term, size: number, bounds: Bounds, text: string): number 
 }
 
 function range(text: string, measure: Amount['measure'], bounds: Bounds) {
-  const unit = measure === 'volume' ? ['ml', 'l'] : ['g', 'kg'];
+  const [small, large] = measure === 'volume' ? (['ml', 'l'] as const) : (['g', 'kg'] as const);
   const high =
-    bounds.high >= 1000
-      ? `${printNumber(bounds.high / 1000)} ${unit[1]}`
-      : `${printNumber(bounds.high)} ${unit[0]}`;
-  return { text: excerpt(text), low: `${printNumber(bounds.low)} ${unit[0]}`, high };
+    bounds.high >= 1000 ? { value: bounds.high / 1000, unit: large } : { value: bounds.high, unit: small };
+  return { text: excerpt(text), low: { value: bounds.low, unit: small }, high };
 }
 
 const MARKS: Readonly<Partial<Record<Unit, string>>> = {

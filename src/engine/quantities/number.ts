@@ -148,15 +148,24 @@ const KITCHEN_PARTS = [
   [7, 8],
 ] as const;
 
-/** A number as kitchens write it, `1 1/2`, where a kitchen fraction is within 1 in 500; else {@link printNumber}. */
-export function printMixed(value: number): string {
+/** A whole number and a part of one, as kitchens count. */
+export type KitchenFraction = { readonly whole: number; readonly over: number; readonly under: number };
+
+/** The kitchen fraction within 1 in 500 of a number from 0.1 to 21: 1 and 1/2 of 1.5; undefined where there is none. */
+export function kitchenFraction(value: number): KitchenFraction | undefined {
   const whole = Math.floor(value);
-  if (value < 0.1 || whole > 20) return printNumber(value);
+  if (value < 0.1 || whole > 20) return undefined;
   // The rounded value is tried as well, so that what was printed once is printed the same again.
   const values = [value, Number(printNumber(value))];
   const near = KITCHEN_PARTS.find(([over, under]) =>
     values.some(one => Math.abs(whole + over / under - one) < one / 500),
   );
+  return near && { whole, over: near[0], under: near[1] };
+}
+
+/** A number as kitchens write it, `1 1/2`, where it is a {@link kitchenFraction}; else {@link printNumber}. */
+export function printMixed(value: number): string {
+  const near = kitchenFraction(value);
   if (near === undefined) return printNumber(value);
-  return `${whole === 0 ? '' : `${whole} `}${near[0]}/${near[1]}`;
+  return `${near.whole === 0 ? '' : `${near.whole} `}${near.over}/${near.under}`;
 }

@@ -1,5 +1,6 @@
-/** The spoons a maker owns, largest first. */
-export type Spoon = '1 Tbsp' | '1 tsp' | '1/2 tsp' | '1/4 tsp' | '1/8 tsp' | '1/16 tsp' | '1/32 tsp';
+/** The spoons a maker owns, largest first, by what is engraved on them; words say them in each language. */
+export const SPOONS = ['1 Tbsp', '1 tsp', '1/2 tsp', '1/4 tsp', '1/8 tsp', '1/16 tsp', '1/32 tsp'] as const;
+export type Spoon = (typeof SPOONS)[number];
 
 export type SpoonCount = { readonly spoon: Spoon; readonly count: number };
 
@@ -14,6 +15,12 @@ export type DilutionPaste = {
   readonly teaspoons: number;
 };
 
+/** What to measure out: spoons, or, where there are none, one part in `parts` of a paste made of `powder`. */
+export type Measured = {
+  readonly spoons: readonly SpoonCount[];
+  readonly paste?: Pick<DilutionPaste, 'powder' | 'parts'>;
+};
+
 /** A dose as real spoons. */
 export type PracticalSpoons = {
   /** Empty when the dose is below the smallest spoon. */
@@ -22,22 +29,28 @@ export type PracticalSpoons = {
   readonly teaspoons: number;
   /** `(teaspoons - asked) / asked`. */
   readonly off: number;
-  /** The same in neutral writing: `1 Tbsp + 1/4 tsp`, or `1/8 of 1/8 tsp`. */
-  readonly text: string;
   /** Present when spoons alone do not come within a tenth of the dose. */
   readonly paste?: DilutionPaste;
 };
 
+/** What each spoon is: a tablespoon, or one of so many parts of a teaspoon. */
+export const SPOON_PARTS: Readonly<
+  Record<Spoon, { readonly unit: 'tablespoon' | 'teaspoon'; readonly part: number }>
+> = {
+  '1 Tbsp': { unit: 'tablespoon', part: 1 },
+  '1 tsp': { unit: 'teaspoon', part: 1 },
+  '1/2 tsp': { unit: 'teaspoon', part: 2 },
+  '1/4 tsp': { unit: 'teaspoon', part: 4 },
+  '1/8 tsp': { unit: 'teaspoon', part: 8 },
+  '1/16 tsp': { unit: 'teaspoon', part: 16 },
+  '1/32 tsp': { unit: 'teaspoon', part: 32 },
+};
+
 /** Thirty-seconds of a teaspoon in each spoon; each divides the one above, so the fewest spoons is the greedy sum. */
-const SPOONS: readonly (readonly [Spoon, number])[] = [
-  ['1 Tbsp', 96],
-  ['1 tsp', 32],
-  ['1/2 tsp', 16],
-  ['1/4 tsp', 8],
-  ['1/8 tsp', 4],
-  ['1/16 tsp', 2],
-  ['1/32 tsp', 1],
-];
+const SIZES: readonly (readonly [Spoon, number])[] = SPOONS.map(spoon => {
+  const { unit, part } = SPOON_PARTS[spoon];
+  return [spoon, (unit === 'tablespoon' ? 96 : 32) / part];
+});
 
 /** A spoon reached by division or through millilitres must still count as that spoon. */
 const ROUNDING = 1e-7;
@@ -64,7 +77,7 @@ export function practicalSpoons(teaspoons: number, atMost = Number.POSITIVE_INFI
   const spoons = spoonsOf(thirtySeconds);
   const held = thirtySeconds / 32;
   const off = (thirtySeconds - target) / target;
-  const plain = { spoons, teaspoons: held, off, text: spoons.map(printSpoons).join(' + ') };
+  const plain = { spoons, teaspoons: held, off };
   return Math.abs(off) > TOO_COARSE ? { ...plain, paste: pasteFor(teaspoons) } : plain;
 }
 
@@ -75,22 +88,16 @@ export function practicalSpoons(teaspoons: number, atMost = Number.POSITIVE_INFI
 const settled = (thirtySeconds: number): number =>
   thirtySeconds < 1 ? thirtySeconds : Math.round(thirtySeconds * 1e5) / 1e5;
 
-/** Neutral writing of one kind of spoon: `1/4 tsp`, `2 Tbsp`, `2 x 1/4 tsp`. */
-export function printSpoons({ spoon, count }: SpoonCount): string {
-  if (count === 1) return spoon;
-  return spoon.startsWith('1 ') ? `${count} ${spoon.slice(2)}` : `${count} x ${spoon}`;
-}
-
 /** Teaspoons that a number of spoons hold; a tablespoon is three. */
 export function teaspoonsIn(spoons: readonly SpoonCount[]): number {
-  const sizes = new Map(SPOONS);
+  const sizes = new Map(SIZES);
   return spoons.reduce((sum, { spoon, count }) => sum + (count * sizes.get(spoon)!) / 32, 0);
 }
 
 /** Thirty-seconds of a teaspoon nearest the target with the fewest kinds of spoon that come near enough. */
 function fewest(target: number, most: number): number {
   let best = 1;
-  for (let kinds = 1; kinds <= SPOONS.length; kinds += 1) {
+  for (let kinds = 1; kinds <= SIZES.length; kinds += 1) {
     best = nearest(target, most, kinds);
     if (Math.abs(best - target) <= GOOD_ENOUGH[Math.min(kinds, 3) - 1]! * target) return best;
   }
@@ -103,8 +110,8 @@ function nearest(target: number, most: number, kinds: number): number {
   const add = (rest: number, held: number, from: number, left: number): void => {
     if (held > 0) sums.add(held);
     if (left === 0) return;
-    for (let at = from; at < SPOONS.length; at += 1) {
-      const size = SPOONS[at]![1];
+    for (let at = from; at < SIZES.length; at += 1) {
+      const size = SIZES[at]![1];
       const below = Math.floor(rest / size);
       for (const count of [below, below + 1]) {
         if (count > 0) add(Math.max(0, rest - count * size), held + count * size, at + 1, left - 1);
@@ -119,7 +126,7 @@ function nearest(target: number, most: number, kinds: number): number {
 function kindsIn(thirtySeconds: number): number {
   let rest = thirtySeconds;
   let kinds = 0;
-  for (const [, size] of SPOONS) {
+  for (const [, size] of SIZES) {
     if (rest >= size) kinds += 1;
     rest %= size;
   }
@@ -128,7 +135,7 @@ function kindsIn(thirtySeconds: number): number {
 
 function spoonsOf(thirtySeconds: number): SpoonCount[] {
   let rest = thirtySeconds;
-  return SPOONS.flatMap(([spoon, size]) => {
+  return SIZES.flatMap(([spoon, size]) => {
     const count = Math.floor(rest / size);
     rest -= count * size;
     return count > 0 ? [{ spoon, count }] : [];
@@ -137,13 +144,12 @@ function spoonsOf(thirtySeconds: number): SpoonCount[] {
 
 function byPaste(teaspoons: number) {
   const paste = pasteFor(teaspoons);
-  const text = `1/${paste.parts} of ${paste.powder}`;
-  return { teaspoons: paste.teaspoons, off: (paste.teaspoons - teaspoons) / teaspoons, text, paste };
+  return { teaspoons: paste.teaspoons, off: (paste.teaspoons - teaspoons) / teaspoons, paste };
 }
 
 /** The smallest paste, from 1/8 tsp of powder up, whose whole number of parts comes within 5 % and not above the dose. */
 function pasteFor(teaspoons: number): DilutionPaste {
-  const sizes = SPOONS.filter(([, size]) => size >= 4 && size <= 96).toReversed();
+  const sizes = SIZES.filter(([, size]) => size >= 4 && size <= 96).toReversed();
   const fits = ([, size]: readonly [Spoon, number]) => {
     const parts = size / 32 / teaspoons;
     return (

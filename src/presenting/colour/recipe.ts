@@ -1,6 +1,5 @@
 import { ceilingPerCup } from '../../engine/colour/jars/jar-spoons.ts';
 import type { MatchAnswer, MatchDose, MatchRecipe } from '../../engine/colour/matching/match.ts';
-import { printSpoons } from '../../engine/quantities/spoons.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import type { Jar } from '../../records/shelf/jar.ts';
 import type { Usable } from './candidates.ts';
@@ -8,8 +7,6 @@ import type { Usable } from './candidates.ts';
 /** A dose of a recipe with the jar it comes from. */
 export type RecipeDose = MatchDose & {
   readonly jar: Jar;
-  /** In neutral writing: `1/4 tsp + 1/16 tsp`. */
-  readonly spoonsText: string;
   /** Of what is in the jar, pigment or liquid, grams. */
   readonly offShelfGrams: number;
   /** Of dry powder, in the member's teaspoons: what a dose counts in. */
@@ -40,7 +37,6 @@ export function recipesOf(
       return {
         ...dose,
         jar,
-        spoonsText: dose.spoons.map(printSpoons).join(' + '),
         offShelfGrams: dose.grams / (fraction ?? 1),
         powderTeaspoons,
       };

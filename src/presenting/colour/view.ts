@@ -6,7 +6,7 @@ import type { Words } from '../../words/index.ts';
 /** Whole units: the error itself is a guess. */
 export const whole = (units: number): number => Math.max(1, Math.round(units));
 /** A difference of colour to a tenth. */
-export const tenth = (deltaE: number): string => String(Math.round(deltaE * 10) / 10);
+export const tenth = (deltaE: number): number => Math.round(deltaE * 10) / 10;
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

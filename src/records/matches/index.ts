@@ -1,6 +1,7 @@
 /* Matches a member was lately answered with: what the buttons and the menu under them go on with. */
 
 import { z } from 'zod';
+import { SPOONS } from '../../engine/quantities/spoons.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { recentMatch, recentMatches, under } from '../keys.ts';
 import { moment, read, readable, recordKind, written } from '../record.ts';
@@ -37,6 +38,8 @@ const kind = recordKind('late match', {
           /** Of dry powder, in the member's own teaspoons; and what to spoon, in neutral writing. */
           teaspoons: z.number().positive(),
           spoons: z.string(),
+          /** The same as values; absent in what an earlier program wrote. */
+          counts: z.array(z.object({ spoon: z.enum(SPOONS), count: z.int().positive() })).exactOptional(),
         }),
       ),
       /** One press takes it off the shelf: every colourant is there, and enough of it. */

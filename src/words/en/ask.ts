@@ -1,7 +1,9 @@
 import type { Job } from '../../engine/questions/cues.ts';
 import type { Outside } from '../../engine/questions/scope.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const { plain } = numbersIn('en');
 const list = (names: readonly string[]) => names.join(', ');
 
 /** What is said to a plain question. */
@@ -76,8 +78,8 @@ export const ask = {
     business: 'Prices, shops and advertising are outside my field: I know colour in cold-process soap only.',
     other: 'That is outside my field: I know colour in cold-process soap only.',
   } satisfies Record<Outside, string>,
-  stronger: (v: { one: string; other: string; times: string }) =>
-    `${v.one} is stronger: about ${v.times} times ${v.other}, spoon for spoon`,
+  stronger: (v: { one: string; other: string; times: number }) =>
+    `${v.one} is stronger: about ${plain(v.times)} times ${v.other}, spoon for spoon`,
   asStrong: (v: { one: string; other: string }) =>
     `${v.one} and ${v.other} are about as strong, spoon for spoon`,
   fullInACup: (v: { name: string; spoons: string }) => `${v.name}: ${v.spoons} for full colour in 1 cup`,

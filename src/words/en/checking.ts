@@ -1,7 +1,9 @@
 import type { OtherUse } from '../../engine/stability/legal-share.ts';
 import type { Standing } from '../../engine/stability/permitted-summary.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const { plain } = numbersIn('en');
 const list = (names: readonly string[]) => names.join(', ');
 
 const us: Readonly<Record<Standing, (names: string) => string>> = {
@@ -37,7 +39,7 @@ export const checking = {
   notForSoap: (v: { name: string; use: OtherUse; verdict: string }) =>
     `Not for soap: the US lists ${v.name} for ${uses[v.use]} only. ${v.verdict}`,
   legalMost: (v: { law: 'us' | 'eu'; name: string; percent: number; verdict: string }) =>
-    `At most ${v.percent} % of the bar (${v.law === 'us' ? 'US' : 'EU'} law, ${v.name}). ${v.verdict}`,
+    `At most ${plain(v.percent)} % of the bar (${v.law === 'us' ? 'US' : 'EU'} law, ${v.name}). ${v.verdict}`,
   holdsUnless: (v: { names: readonly string[] }) =>
     `Holds in raw soap, unless it contains ${new Intl.ListFormat('en', { type: 'disjunction' }).format(v.names)}.`,
   perhapsWorse: (v: { names: readonly string[] }) =>
@@ -73,7 +75,7 @@ export const checking = {
   labelLeftOut: (v: { names: readonly string[] }) =>
     `Not on the line, because I don't recognise it: ${v.names.join('; ')}.`,
   labelMost: (v: { law: 'us' | 'eu'; name: string; percent: number }) =>
-    `${v.law === 'us' ? 'US' : 'EU'} law: at most ${v.percent} % of ${v.name} in the finished bar.`,
+    `${v.law === 'us' ? 'US' : 'EU'} law: at most ${plain(v.percent)} % of ${v.name} in the finished bar.`,
   labelShort: 'These are only the colours: your oils, lye, water and scent go before them.',
   labelByWeight: 'In order of weight in the bar, as near as the labels tell.',
   labelAsGiven: 'In the order you gave; a kept recipe lets me sort by weight.',

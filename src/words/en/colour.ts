@@ -1,8 +1,10 @@
 import type { Miss } from '../../engine/colour/matching/match-miss.ts';
 import type { BaseShade } from '../../engine/colour/mixing/base-soap.ts';
 import type { ColourWord } from '../../engine/colour/reading/plain-words.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const { plain } = numbersIn('en');
 const names: Record<ColourWord, string> = {
   white: 'white',
   cream: 'cream',
@@ -111,5 +113,5 @@ export const colourRefusals: Pick<
   'calibration-without-bars': () =>
     'I need at least one bar with colour in it: give its dose and its colour, such as “1/4 tsp per cup, #8a6fb0”.',
   'calibration-dose-unusable': ({ grams }) =>
-    `${grams} g in 100 g of batter is not a dose: give each bar's real dose, 0 for a plain bar.`,
+    `${plain(grams)} g in 100 g of batter is not a dose: give each bar's real dose, 0 for a plain bar.`,
 };

@@ -1,7 +1,12 @@
 import type { Carrier } from '../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../engine/dosing/cautions.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 import { dispersion } from './dispersion.ts';
+import { quantities } from './quantities.ts';
+
+const { teaspoons } = quantities;
+const { plain } = numbersIn('en');
 
 type CautionSentences = { readonly [Id in keyof DoseCautions]: (values: DoseCautions[Id]) => string };
 
@@ -20,21 +25,21 @@ const cautions: CautionSentences = {
     'Gloves and goggles: raw batter burns skin and eyes for a day or two, washing-up included.',
   dust: () =>
     'Don’t breathe the powder: no draught, dust mask on, and powder under the liquid before any power.',
-  'capped-at-ceiling': ({ colourant, asked, ceiling }) =>
-    `You asked for ${asked} of ${colourant.en}; ${ceiling} is the most this portion takes, so that is what I give.`,
+  'capped-at-ceiling': ({ colourant, askedTeaspoons, ceilingTeaspoons }) =>
+    `You asked for ${teaspoons(askedTeaspoons)} of ${colourant.en}; ${teaspoons(ceilingTeaspoons)} is the most this portion takes, so that is what I give.`,
   'capped-by-law': ({ colourant, law, percent }) =>
-    `${law === 'us' ? 'US' : 'EU'} law allows at most ${percent} % of the finished bar of ${colourant.en}: the dose is held under that.`,
+    `${law === 'us' ? 'US' : 'EU'} law allows at most ${plain(percent)} % of the finished bar of ${colourant.en}: the dose is held under that.`,
   'percent-of-oils': ({ colourant, percent, oilsGrams }) =>
-    `${percent} % of ${colourant.en} counts of the oils in this portion (${oilsGrams} g), by weight.`,
+    `${plain(percent)} % of ${colourant.en} counts of the oils in this portion (${oilsGrams} g), by weight.`,
   'mix-scaled': ({ percent }) =>
     `Together these colours are too much for one portion: each is cut to ${percent} % of what you asked.`,
   'whites-scaled': ({ percent }) =>
     `All white pigments count together and these are too much: each colour is cut to ${percent} % of what you asked.`,
-  'coloured-lather': ({ colourant, ceiling }) =>
-    `${colourant.en} above full colour can tint the lather. Never more than ${ceiling} in this portion.`,
+  'coloured-lather': ({ colourant, ceilingTeaspoons }) =>
+    `${colourant.en} above full colour can tint the lather. Never more than ${teaspoons(ceilingTeaspoons)} in this portion.`,
   staining: ({ colourant }) => `${colourant.en} stains hands, cloths and counters, wet or dry.`,
-  brittle: ({ ceiling }) =>
-    `As little white as does it, never more than ${ceiling} in this portion: more makes a brittle bar, and heat makes it crackle.`,
+  brittle: ({ ceilingTeaspoons }) =>
+    `As little white as does it, never more than ${teaspoons(ceilingTeaspoons)} in this portion: more makes a brittle bar, and heat makes it crackle.`,
   'stick-blend-thickens': () => 'A stick-blended portion thickens: do it last, or pour it first.',
   'froth-cup-only': () => 'The frother is for the cup. Never put it in batter.',
   'dish-test-first': ({ colourant, carrier }) =>
@@ -45,9 +50,9 @@ const cautions: CautionSentences = {
     `${colourant.en} may fade in light: cure and keep the bars in the dark.`,
   'lye-changes': ({ colourant, behaviour }) => `${colourant.en} ${lyeChanges[behaviour]}.`,
   'superfat-rises': ({ from, to }) =>
-    `The carrier oil lifts superfat in this portion from about ${from} % to ${to} %: a little softer there.`,
+    `The carrier oil lifts superfat in this portion from about ${plain(from)} % to ${plain(to)} %: a little softer there.`,
   'lye-thins': ({ from, to }) =>
-    `The carrier water thins the lye in this portion from about ${from} % to ${to} %: more risk of glycerin rivers if it heats up. Hold that water back from the lye water, but keep at least as much water as lye.`,
+    `The carrier water thins the lye in this portion from about ${plain(from)} % to ${plain(to)} %: more risk of glycerin rivers if it heats up. Hold that water back from the lye water, but keep at least as much water as lye.`,
   'typical-batter': () => 'Converted with a typical batter. Your own recipe gives a closer answer.',
   'premix-strength-unknown': ({ colourant }) =>
     `Nobody says how strong this ${colourant.en} is: start at a quarter, compare, step up, and note what worked.`,
@@ -58,20 +63,21 @@ export const dosing = {
   /** The number first: what to spoon, of what, into how much. */
   headline: (v: { spoons: string; colourant: string; portion: string }) =>
     `${v.spoons} ${v.colourant} for ${v.portion}`,
-  grams: (v: { low: string; typical: string; high: string }) =>
-    `about ${v.typical} g (${v.low} to ${v.high} g)`,
+  grams: (v: { low: number; typical: number; high: number }) =>
+    `about ${plain(v.typical)} g (${plain(v.low)} to ${plain(v.high)} g)`,
   weighYourSpoon: (v: { colourant: string }) =>
     `Grams are a wide guess: weigh one level teaspoon of your ${v.colourant} and I can narrow them.`,
   /** How near the ceiling. */
   ceiling: (v: { spoons: string; percent: number }) =>
     `${v.percent} % of the most this portion takes (${v.spoons}).`,
-  perMeasure: (v: { perCup: string; perPound: string }) =>
-    `That is ${v.perCup} tsp per cup of batter, or ${v.perPound} tsp per pound of oils.`,
-  shareOfPaste: (v: { percent: string; grams: string; spoons: string }) =>
-    `Use ${v.percent} % of your paste: ${v.grams} g, or ${v.spoons} of it.`,
-  pastes: (v: { count: string; grams: string; spoons: string }) =>
-    `Make ${v.count} times that paste and use all of it: ${v.grams} g, or ${v.spoons}.`,
-  ofPremix: (v: { grams: string; spoons: string }) => `Use ${v.spoons} of the premix, about ${v.grams} g.`,
+  perMeasure: (v: { perCup: number; perPound: number }) =>
+    `That is ${plain(v.perCup)} tsp per cup of batter, or ${plain(v.perPound)} tsp per pound of oils.`,
+  shareOfPaste: (v: { percent: number; grams: number; spoons: string }) =>
+    `Use ${plain(v.percent)} % of your paste: ${plain(v.grams)} g, or ${v.spoons} of it.`,
+  pastes: (v: { count: number; grams: number; spoons: string }) =>
+    `Make ${plain(v.count)} times that paste and use all of it: ${plain(v.grams)} g, or ${v.spoons}.`,
+  ofPremix: (v: { grams: number; spoons: string }) =>
+    `Use ${v.spoons} of the premix, about ${plain(v.grams)} g.`,
 };
 
 export const dosingRefusals: Pick<
@@ -89,7 +95,7 @@ export const dosingRefusals: Pick<
     `${colourant.en} must never meet lye. Leave it out; take a mica or an oxide of that colour.`,
   'too-many-colourants': ({ most }) => `At most ${most} colourants fit in one portion; more turn to mud.`,
   'spoon-weight-out-of-range': ({ grams, low, high }) =>
-    `A level teaspoon can't weigh ${grams} g. Weigh one again: ${low} to ${high} g is possible.`,
+    `A level teaspoon can't weigh ${plain(grams)} g. Weigh one again: ${plain(low)} to ${plain(high)} g is possible.`,
   'premix-unreadable': ({ text }) =>
     `I can't read “${text}” as a premix. Write “30%”, “1 tsp in 1 Tbsp oil”, or “unknown”.`,
   'premix-out-of-range': ({ text }) =>

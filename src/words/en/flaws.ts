@@ -1,3 +1,4 @@
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 import { colourantsRefusals } from './colourants.ts';
 import { flawCauses } from './flaws/causes.ts';
@@ -6,6 +7,7 @@ import { flawNumbers } from './flaws/numbers.ts';
 import { flawQuestions } from './flaws/questions.ts';
 import { flawRemedies } from './flaws/remedies.ts';
 
+const { tenths } = numbersIn('en');
 /** Everything said about a flaw. Percentages come as whole numbers. */
 export const flaws = {
   causes: flawCauses,
@@ -57,8 +59,8 @@ export const flaws = {
     headline: (v: { count: number }) =>
       v.count === 1 ? '1 flaw was found out here' : `${v.count} flaws were found out here`,
     none: 'Nobody here has told me yet what a flaw turned out to be',
-    row: (v: { name: string; count: number; before: string; after: string }) =>
-      `${v.name}: ${v.count}. Chance before any evidence ${v.before} → ${v.after} %`,
+    row: (v: { name: string; count: number; before: number; after: number }) =>
+      `${v.name}: ${v.count}. Chance before any evidence ${tenths(v.before)} → ${tenths(v.after)} %`,
     rowElse: (v: { name: string; count: number }) => `${v.name}: ${v.count}`,
     bounded: (v: { most: number; each: number }) =>
       `At most ${v.most} of a cause count, and at most ${v.each} of one member.`,

@@ -1,6 +1,8 @@
 import type { BarredReason } from '../../engine/hazards/index.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const { plain } = numbersIn('en');
 /** Why a colour stays out of soap, and what to take instead. */
 const barred: Readonly<Record<BarredReason, string>> = {
   cadmium:
@@ -42,7 +44,7 @@ const barred: Readonly<Record<BarredReason, string>> = {
 
 export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little'> = {
   'law-allows-too-little': ({ text, law, percent }) =>
-    `“${text}”: ${law === 'us' ? 'US' : 'EU'} law allows at most ${percent} % of the finished bar, less than any spoon measures of it. Take another colour; or keep your jar on the shelf with its ingredient list, and I hold each dose under the law.`,
+    `“${text}”: ${law === 'us' ? 'US' : 'EU'} law allows at most ${plain(percent)} % of the finished bar, less than any spoon measures of it. Take another colour; or keep your jar on the shelf with its ingredient list, and I hold each dose under the law.`,
   'colour-barred': ({ text, reason, hue }) =>
     hue
       ? `“${text}” as a pigment does not go into soap. ${barred[reason]}. If it is a mica that is only called so, ask with the ingredient list on its label.`

@@ -3,17 +3,17 @@ import type { PlanWarnings } from '../../engine/batch/planning/plan-warning.ts';
 import type { PrepSteps } from '../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId, LiquidId } from '../../engine/batch/request.ts';
 import { fahrenheit } from '../../engine/quantities/units.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
-const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1, useGrouping: false });
-const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2, useGrouping: false });
-const g = (grams: number) => `${one.format(grams)} g`;
-const pc = (percent: number) => `${one.format(percent)} %`;
+const { one, two } = numbersIn('en');
+const g = (grams: number) => `${one(grams)} g`;
+const pc = (percent: number) => `${one(percent)} %`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const OUNCE = 28.349523125;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
 const weight = (grams: number) =>
-  `${one.format(grams)} g (${two.format(Math.floor((100 * grams) / OUNCE + 1e-6) / 100)} oz)`;
+  `${one(grams)} g (${two(Math.floor((100 * grams) / OUNCE + 1e-6) / 100)} oz)`;
 
 const liquids: Readonly<Record<LiquidId, string>> = {
   milk: 'milk',
@@ -80,7 +80,7 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
   'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
     `${g(grams)} ${name(additive)} eats about ${g(lyeGrams)} of lye with its acid; that much is added. A weaker one leaves lye in the bar: read the % on the label. Acid and lye heat and spit: mix it in before any lye.`,
   'liquid-fat': ({ additive, points }) =>
-    `The fat of the ${name(additive)} is ${one.format(points)} points of the superfat shown.`,
+    `The fat of the ${name(additive)} is ${one(points)} points of the superfat shown.`,
   'lye-kept-dissolved': ({ percent }) =>
     `Your lye is taken as ${pc(percent)} pure alkali by weight, as bottles are labelled. Dissolved it from flakes yourself? Give their purity. Stir it before weighing; if crystals or a crust show, warm it until clear, lid loose.`,
   'jug-strong': ({ percent }) =>
@@ -126,7 +126,7 @@ const refusals: Pick<
   'oil-never-soap': ({ text }) =>
     `“${text}” never turns into soap: the lye meant for it would stay in the bar. Use an oil, a fat or a butter.`,
   'fragrance-dose-high': ({ percent, most }) =>
-    `${pc(percent)} of the oils is more fragrance than soap takes (${most} % at most; 3 % is usual). If it is the vanillin content, write “3% of oils, vanillin ${one.format(percent)}%”.`,
+    `${pc(percent)} of the oils is more fragrance than soap takes (${most} % at most; 3 % is usual). If it is the vanillin content, write “3% of oils, vanillin ${one(percent)}%”.`,
   'fragrance-dose-unclear': ({ text }) =>
     `“${text}”: which percent is the dose, which the vanillin in it? Write “3% of oils, vanillin 8%”.`,
   'jug-too-little-water': ({ liquid, lyeGrams, jugWaterGrams, mostGrams }) =>

@@ -1,7 +1,9 @@
 import type { AlkaliBehaviour } from '../../engine/colourants/colourant.ts';
 import type { StrengthName } from '../../engine/quantities/strength.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const { plain } = numbersIn('en');
 /** How near a recipe comes, for a reader who has no use for a number alone. */
 const nearness = (deltaE: number): string => {
   if (deltaE <= 1.5) return 'spot on';
@@ -37,8 +39,8 @@ export const preview = {
   base: 'In',
   otherwise: { gelled: 'If it gels', notGelled: 'If it does not gel' },
   colour: (v: { word: string; hex: string }) => `${v.word}, ${v.hex}`,
-  spooned: (v: { spoons: string; grams: string; portion: string }) =>
-    `${v.spoons} in ${v.portion}, about ${v.grams} g`,
+  spooned: (v: { spoons: string; grams: number; portion: string }) =>
+    `${v.spoons} in ${v.portion}, about ${plain(v.grams)} g`,
   pooled: 'From test bars others here made with the same product.',
   under: (v: { spoon: string }) => `under ${v.spoon}`,
   calibrateFirst: 'One test bar and /calibrate narrow this for your own jar.',
@@ -58,10 +60,10 @@ export const preview = {
 export const match = {
   nearness,
   lye,
-  headline: (v: { recipe: string; portion: string; deltaE: string; nearness: string }) =>
-    `${v.recipe} for ${v.portion}: ${v.nearness}, off by ${v.deltaE}`,
-  unreached: (v: { target: string; word: string; hex: string; deltaE: string }) =>
-    `${v.target} is out of reach: the nearest is ${v.word} ${v.hex}, off by ${v.deltaE}`,
+  headline: (v: { recipe: string; portion: string; deltaE: number; nearness: string }) =>
+    `${v.recipe} for ${v.portion}: ${v.nearness}, off by ${plain(v.deltaE)}`,
+  unreached: (v: { target: string; word: string; hex: string; deltaE: number }) =>
+    `${v.target} is out of reach: the nearest is ${v.word} ${v.hex}, off by ${plain(v.deltaE)}`,
   nothing: (v: { target: string }) => `${v.target} is nearest to the plain soap: leave the colour out`,
   /** The portion when none is said, as `parsePortion` reads it. */
   oneCup: '1 cup',
@@ -70,19 +72,19 @@ export const match = {
   predictedValue: (v: { word: string; hex: string; plusMinus: number }) =>
     `${v.word} ${v.hex}, give or take ${v.plusMinus}`,
   pigment: 'Pigment in all',
-  pigmentValue: (v: { grams: string; percent: number }) =>
-    `${v.grams} g, ${v.percent} % of the most this portion takes`,
+  pigmentValue: (v: { grams: number; percent: number }) =>
+    `${plain(v.grams)} g, ${v.percent} % of the most this portion takes`,
   others: 'Other ways',
-  other: (v: { recipe: string; word: string; hex: string; deltaE: string; risk: string }) =>
-    `${v.recipe}: ${v.word} ${v.hex}, off by ${v.deltaE}; ${v.risk}`,
-  gramsOf: (v: { grams: string }) => `about ${v.grams} g`,
+  other: (v: { recipe: string; word: string; hex: string; deltaE: number; risk: string }) =>
+    `${v.recipe}: ${v.word} ${v.hex}, off by ${plain(v.deltaE)}; ${v.risk}`,
+  gramsOf: (v: { grams: number }) => `about ${plain(v.grams)} g`,
   share: (v: { percent: number }) => `${v.percent} % of the most that goes in.`,
   enough: (v: { left: string }) => `${v.left} on your shelf.`,
   short: (v: { left: string }) => `Only ${v.left} on your shelf.`,
   uncounted: 'On your shelf, amount not noted.',
   scale:
     'Off by 2 is just visible, by 10 it is another shade. Give or take counts what nobody knows of your jars yet.',
-  rounding: (v: { unrounded: string }) => `Without rounding to spoons it could be ${v.unrounded}.`,
+  rounding: (v: { unrounded: number }) => `Without rounding to spoons it could be ${plain(v.unrounded)}.`,
   fromCatalogue: 'From the catalogue: pigments that hold in lye. Dyes and plants are left out.',
   shelfEmpty: 'Nothing on your shelf can be used yet, so this is from the catalogue.',
   leftOut: (v: { names: string }) => `Left out, since I do not know what is in them: ${v.names}.`,
@@ -94,8 +96,8 @@ export const match = {
   left: (v: { name: string; grams: string }) => `${v.name} ${v.grams}`,
   card: {
     target: 'You want',
-    recipe: (v: { number: number; deltaE: string; nearness: string }) =>
-      `${v.number}: ${v.nearness}, off by ${v.deltaE}`,
+    recipe: (v: { number: number; deltaE: number; nearness: string }) =>
+      `${v.number}: ${v.nearness}, off by ${plain(v.deltaE)}`,
     note: 'Left half: the colour you want. Right half: the cured colour predicted.',
   },
   alt: (v: { target: string; list: string }) =>
@@ -113,22 +115,23 @@ export const match = {
 };
 
 export const calibrating = {
-  headline: (v: { name: string; times: string; before: string; after: string }) =>
-    `“${v.name}” is ${v.times}: give or take ${v.after} now, ${v.before} before`,
-  notKept: (v: { name: string; off: string }) =>
-    `Not kept: these bars do not fit “${v.name}”, off by ${v.off} at best`,
+  headline: (v: { name: string; times: string; before: number; after: number }) =>
+    `“${v.name}” is ${v.times}: give or take ${plain(v.after)} now, ${plain(v.before)} before`,
+  notKept: (v: { name: string; off: number }) =>
+    `Not kept: these bars do not fit “${v.name}”, off by ${plain(v.off)} at best`,
   asStrong: 'as strong as usual',
-  stronger: (v: { times: string }) => `${v.times} times as strong as usual`,
-  bar: (v: { dose: string; hex: string; expected: string; deltaE: string }) =>
-    `${v.dose}: your bar ${v.hex}, now predicted ${v.expected}, off by ${v.deltaE}`,
+  stronger: (v: { times: number }) => `${plain(v.times)} times as strong as usual`,
+  bar: (v: { dose: string; hex: string; expected: string; deltaE: number }) =>
+    `${v.dose}: your bar ${v.hex}, now predicted ${v.expected}, off by ${plain(v.deltaE)}`,
   plainBar: (v: { hex: string }) => `Plain bar ${v.hex}: the base is judged by it`,
   doseOf: (v: { spoons: string }) => `${v.spoons} per cup`,
   bars: 'Your test bars',
   covering: 'Hiding power',
   strength: 'Colour strength',
-  timesKind: (v: { times: string }) => `${v.times} times the usual`,
+  timesKind: (v: { times: number }) => `${plain(v.times)} times the usual`,
   fit: 'Your bars',
-  fitValue: (v: { before: string; after: string }) => `off by ${v.after} on average, ${v.before} before`,
+  fitValue: (v: { before: number; after: number }) =>
+    `off by ${plain(v.after)} on average, ${plain(v.before)} before`,
   kept: (v: { name: string; lot: string }) =>
     `Kept with ${v.lot} of “${v.name}”: /preview and /match use it. A new lot starts anew.`,
   more: 'A second bar at another strength would tell strength and hiding power apart.',

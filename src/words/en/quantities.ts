@@ -1,18 +1,42 @@
-import type { StrengthName } from '../../engine/quantities/strength.ts';
+import type { Strength, StrengthName } from '../../engine/quantities/strength.ts';
+import { measuresIn } from '../measures.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
+
+const { plain, mixed } = numbersIn('en');
+const measures = measuresIn('en', { tablespoon: 'Tbsp', teaspoon: 'tsp', of: 'of' });
+const { quantity } = measures;
 
 const UNITS = 'cups, Tbsp, tsp, ml, l, fl oz, g, kg, oz or lb';
 
+const strengths = {
+  tint: 'tint',
+  pastel: 'pastel',
+  medium: 'medium',
+  full: 'full colour',
+} satisfies Record<StrengthName, string>;
+
 export const quantities = {
-  strengths: { tint: 'tint', pastel: 'pastel', medium: 'medium', full: 'full colour' } satisfies Record<
-    StrengthName,
-    string
-  >,
+  ...measures,
+  strengths,
+  /** How deep a colour is, as it was asked for. */
+  strength: (strength: Strength): string => {
+    switch (strength.by) {
+      case 'name':
+        return strengths[strength.name];
+      case 'share':
+        return `${plain(100 * strength.ofFull)} % of full colour`;
+      case 'percent-of-oils':
+        return `${plain(strength.percent)} % of oils`;
+      case 'cup':
+        return `${mixed(strength.tspPerCup)} tsp per cup`;
+      case 'pound-of-oils':
+        return `${mixed(strength.tspPerPound)} tsp per pound of oils`;
+    }
+  },
   /** Of a portion told by its oils. */
   oils: 'oils',
   batter: 'batter',
-  /** A neutral measure (`1 Tbsp + 1/4 tsp`, `1/8 of 1/8 tsp`, `0.5 tsp/cup`) as this language writes it. */
-  measure: (neutral: string) => neutral,
   /** One part of a paste made because the dose is too small to spoon. */
   paste: (v: { powder: string; carrier: string; parts: number }) =>
     `Too little to spoon: wet ${v.powder} in ${v.carrier} and use 1 part in ${v.parts} of that paste.`,
@@ -46,7 +70,7 @@ export const quantitiesRefusals: Pick<
   'amount-ambiguous': ({ text, small, large }) =>
     `“${text}” could be ${small} or ${large}. Please write ${large} without a mark, or ${small} with fewer decimals.`,
   'amount-out-of-range': ({ text, low, high }) =>
-    `“${text}” is out of range: I can work with ${low} to ${high}.`,
+    `“${typeof text === 'string' ? text : quantity(text)}” is out of range: I can work with ${quantity(low)} to ${quantity(high)}.`,
   'strength-unreadable': ({ text }) =>
     `I can't read “${text}” as a strength. Use tint, pastel, medium or full, or teaspoons per cup, such as “1/4 tsp per cup”.`,
   'strength-percent-large': ({ text, most }) =>

@@ -1,8 +1,10 @@
 import type { LedgerLine, Outcome } from '../../records/shelf/shelf.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const { figure, one } = numbersIn('en');
 /** Grams as a scale shows them: no digit that nobody can weigh. */
-const g = (grams: number) => `${Number(grams.toFixed(grams < 1 ? 3 : grams < 100 ? 2 : 1))} g`;
+const g = (grams: number) => `${figure(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
 
 const clip = (name: string) => (name.length > 40 ? `${name.slice(0, 39)}…` : name);
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
@@ -62,7 +64,7 @@ export const shelf = {
   lot: (v: { number: number; label?: string | undefined }) =>
     v.label === undefined ? `lot ${v.number}` : `lot ${v.label}`,
   spoon: (v: { grams: number }) => `${g(v.grams)} a level teaspoon`,
-  pigment: (v: { percent: number }) => `${Number(v.percent.toFixed(1))} % pigment`,
+  pigment: (v: { percent: number }) => `${one(v.percent)} % pigment`,
   line: (v: { date: string; action: LedgerLine['action']; change: number; left: number }) =>
     `${v.date}: ${movements[v.action]} ${g(Math.abs(v.change))}, ${g(v.left)} left`,
 };
@@ -96,7 +98,7 @@ export const shelfRefusals: Pick<
     `I don’t know how much “${name}” you have: say it once with /shelf restock, then I can count down.`,
   'shelf-full': ({ most }) =>
     `Your shelf holds ${most} items, the most it takes: remove one you no longer have.`,
-  'shelf-grams-unfit': ({ least, most }) => `Say between ${least} g and ${most / 1000} kg.`,
+  'shelf-grams-unfit': ({ least, most }) => `Say between ${figure(least, 3)} g and ${one(most / 1000)} kg.`,
   'shelf-item-ambiguous': ({ asked, candidates }) =>
     `“${asked}” could be ${orList.format(quoted(candidates))}: which one?`,
   'shelf-item-unknown': ({ asked, nearest }) =>

@@ -1,5 +1,7 @@
 import type * as en from '../en/ask.ts';
+import { numbersIn } from '../numbers.ts';
 
+const { plain } = numbersIn('es');
 const list = (names: readonly string[]) => names.join(', ');
 
 export const ask: typeof en.ask = {
@@ -78,7 +80,7 @@ export const ask: typeof en.ask = {
     other: 'Eso está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
   },
   stronger: ({ one, other, times }) =>
-    `${one} es más fuerte: unas ${times.replace('.', ',')} veces ${other}, cucharada a cucharada`,
+    `${one} es más fuerte: unas ${plain(times)} veces ${other}, cucharada a cucharada`,
   asStrong: ({ one, other }) => `${one} y ${other} son más o menos igual de fuertes, cucharada a cucharada`,
   fullInACup: ({ name, spoons }) => `${name}: ${spoons} para color pleno en 1 taza`,
   compareNote:

@@ -1,7 +1,9 @@
 import type { OtherUse } from '../../engine/stability/legal-share.ts';
 import type { Standing } from '../../engine/stability/permitted-summary.ts';
 import type * as en from '../en/checking.ts';
+import { numbersIn } from '../numbers.ts';
 
+const { plain } = numbersIn('es');
 const list = (names: readonly string[]) => names.join(', ');
 
 const us: Readonly<Record<Standing, (names: string) => string>> = {
@@ -34,7 +36,7 @@ export const checking: typeof en.checking = {
   named: v => `${v.name}: ${v.verdict}`,
   notForSoap: v => `No es para jabón: EE. UU. lista ${v.name} solo para ${uses[v.use]}. ${v.verdict}`,
   legalMost: v =>
-    `Como mucho un ${v.percent} % de la pastilla (ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}, ${v.name}). ${v.verdict}`,
+    `Como mucho un ${plain(v.percent)} % de la pastilla (ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}, ${v.name}). ${v.verdict}`,
   holdsUnless: v =>
     `Aguanta en jabón crudo, salvo si lleva ${new Intl.ListFormat('es', { type: 'disjunction' }).format(v.names)}.`,
   perhapsWorse: v =>
@@ -68,7 +70,7 @@ export const checking: typeof en.checking = {
   carrierSource: 'líquidos',
   labelLeftOut: v => `No está en la línea porque no lo reconozco: ${v.names.join('; ')}.`,
   labelMost: v =>
-    `Ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}: como mucho un ${v.percent} % de ${v.name} en la pastilla acabada.`,
+    `Ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}: como mucho un ${plain(v.percent)} % de ${v.name} en la pastilla acabada.`,
   labelShort: 'Son solo los colores: antes van tus aceites, la sosa, el agua y el aroma.',
   labelByWeight: 'Por orden de peso en la pastilla, hasta donde dicen las etiquetas.',
   labelAsGiven: 'En el orden que diste; con una receta guardada puedo ordenar por peso.',

@@ -1,5 +1,7 @@
 import type * as en from '../en/colour.ts';
+import { numbersIn } from '../numbers.ts';
 
+const { plain } = numbersIn('es');
 export const colour: typeof en.colour = {
   names: {
     white: 'blanco',
@@ -96,5 +98,5 @@ export const colourRefusals: typeof en.colourRefusals = {
   'calibration-without-bars': () =>
     'Necesito al menos una barra con color: da su dosis y su color, por ejemplo «1/4 cdta por taza, #8a6fb0».',
   'calibration-dose-unusable': ({ grams }) =>
-    `${grams} g en 100 g de masa no es una dosis: da la dosis real de cada barra, 0 para una barra sin color.`,
+    `${plain(grams)} g en 100 g de masa no es una dosis: da la dosis real de cada barra, 0 para una barra sin color.`,
 };

@@ -1,11 +1,12 @@
 import type { Carrier } from '../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../engine/dosing/cautions.ts';
 import type * as en from '../en/dosing.ts';
+import { numbersIn } from '../numbers.ts';
 import { dispersion } from './dispersion.ts';
 import { quantities } from './quantities.ts';
 
-const { measure } = quantities;
-const comma = (value: number) => String(value).replace('.', ',');
+const { teaspoons } = quantities;
+const { plain } = numbersIn('es');
 const inCarrier = (carrier: Carrier) => dispersion.carriers[carrier];
 
 const lyeChanges: Record<DoseCautions['lye-changes']['behaviour'], string> = {
@@ -22,21 +23,21 @@ export const dosing: typeof en.dosing = {
       'Guantes y gafas: la masa cruda quema piel y ojos durante uno o dos días, también al fregar.',
     dust: () =>
       'No respires el polvo: sin corrientes, con mascarilla, y el polvo bajo el líquido antes de encender nada.',
-    'capped-at-ceiling': ({ colourant, asked, ceiling }) =>
-      `Pediste ${measure(asked)} de ${colourant.es}; ${measure(ceiling)} es lo máximo para esta porción, y eso te doy.`,
+    'capped-at-ceiling': ({ colourant, askedTeaspoons, ceilingTeaspoons }) =>
+      `Pediste ${teaspoons(askedTeaspoons)} de ${colourant.es}; ${teaspoons(ceilingTeaspoons)} es lo máximo para esta porción, y eso te doy.`,
     'capped-by-law': ({ colourant, law, percent }) =>
-      `La ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${percent} % de la pastilla de ${colourant.es}: la dosis queda por debajo.`,
+      `La ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${plain(percent)} % de la pastilla de ${colourant.es}: la dosis queda por debajo.`,
     'percent-of-oils': ({ colourant, percent, oilsGrams }) =>
-      `El ${percent} % de ${colourant.es} cuenta sobre los aceites de esta porción (${oilsGrams} g), en peso.`,
+      `El ${plain(percent)} % de ${colourant.es} cuenta sobre los aceites de esta porción (${oilsGrams} g), en peso.`,
     'mix-scaled': ({ percent }) =>
       `Juntos, estos colores son demasiado para una porción: cada uno baja al ${percent} % de lo pedido.`,
     'whites-scaled': ({ percent }) =>
       `Los pigmentos blancos cuentan juntos y aquí son demasiado: cada color baja al ${percent} % de lo pedido.`,
-    'coloured-lather': ({ colourant, ceiling }) =>
-      `${colourant.es} por encima del color pleno puede teñir la espuma. Nunca más de ${measure(ceiling)} en esta porción.`,
+    'coloured-lather': ({ colourant, ceilingTeaspoons }) =>
+      `${colourant.es} por encima del color pleno puede teñir la espuma. Nunca más de ${teaspoons(ceilingTeaspoons)} en esta porción.`,
     staining: ({ colourant }) => `${colourant.es} mancha manos, paños y encimera, seco o mojado.`,
-    brittle: ({ ceiling }) =>
-      `El mínimo blanco que baste, nunca más de ${measure(ceiling)} en esta porción: más hace la barra quebradiza, y el calor la agrieta.`,
+    brittle: ({ ceilingTeaspoons }) =>
+      `El mínimo blanco que baste, nunca más de ${teaspoons(ceilingTeaspoons)} en esta porción: más hace la barra quebradiza, y el calor la agrieta.`,
     'stick-blend-thickens': () =>
       'La porción pasada por batidora espesa: hazla la última, o viértela la primera.',
     'froth-cup-only': () => 'El espumador es para el vaso. Nunca en la masa.',
@@ -48,23 +49,25 @@ export const dosing: typeof en.dosing = {
       `${colourant.es} puede perder color con la luz: cura y guarda las barras a oscuras.`,
     'lye-changes': ({ colourant, behaviour }) => `${colourant.es} ${lyeChanges[behaviour]}.`,
     'superfat-rises': ({ from, to }) =>
-      `El aceite añadido sube el sobreengrasado de esta porción de un ${comma(from)} % a un ${comma(to)} %: queda algo más blanda.`,
+      `El aceite añadido sube el sobreengrasado de esta porción de un ${plain(from)} % a un ${plain(to)} %: queda algo más blanda.`,
     'lye-thins': ({ from, to }) =>
-      `El agua añadida rebaja la lejía de esta porción de un ${comma(from)} % a un ${comma(to)} %: más riesgo de ríos de glicerina si se calienta. Resta esa agua del agua de la lejía, pero deja al menos tanta agua como sosa.`,
+      `El agua añadida rebaja la lejía de esta porción de un ${plain(from)} % a un ${plain(to)} %: más riesgo de ríos de glicerina si se calienta. Resta esa agua del agua de la lejía, pero deja al menos tanta agua como sosa.`,
     'typical-batter': () => 'Convertido con una masa típica. Con tu receta la respuesta es más precisa.',
     'premix-strength-unknown': ({ colourant }) =>
       `Nadie dice cuánto pigmento lleva este ${colourant.es}: empieza con un cuarto, compara, sube y anota lo que funcionó.`,
   },
   headline: ({ spoons, colourant, portion }) => `${spoons} de ${colourant} para ${portion}`,
-  grams: ({ low, typical, high }) => `unos ${typical} g (de ${low} a ${high} g)`,
+  grams: ({ low, typical, high }) => `unos ${plain(typical)} g (de ${plain(low)} a ${plain(high)} g)`,
   weighYourSpoon: ({ colourant }) =>
     `Los gramos son muy aproximados: pesa una cucharadita rasa de tu ${colourant} y los afino.`,
   ceiling: ({ spoons, percent }) => `${percent} % de lo máximo para esta porción (${spoons}).`,
   perMeasure: ({ perCup, perPound }) =>
-    `Son ${perCup} cdta por taza de masa, o ${perPound} cdta por libra de aceites.`,
-  shareOfPaste: ({ percent, grams, spoons }) => `Usa el ${percent} % de tu pasta: ${grams} g, o ${spoons}.`,
-  pastes: ({ count, grams, spoons }) => `Haz ${count} veces esa pasta y úsala toda: ${grams} g, o ${spoons}.`,
-  ofPremix: ({ grams, spoons }) => `Usa ${spoons} de la premezcla, unos ${grams} g.`,
+    `Son ${plain(perCup)} cdta por taza de masa, o ${plain(perPound)} cdta por libra de aceites.`,
+  shareOfPaste: ({ percent, grams, spoons }) =>
+    `Usa el ${plain(percent)} % de tu pasta: ${plain(grams)} g, o ${spoons}.`,
+  pastes: ({ count, grams, spoons }) =>
+    `Haz ${plain(count)} veces esa pasta y úsala toda: ${plain(grams)} g, o ${spoons}.`,
+  ofPremix: ({ grams, spoons }) => `Usa ${spoons} de la premezcla, unos ${plain(grams)} g.`,
 };
 
 export const dosingRefusals: typeof en.dosingRefusals = {
@@ -73,7 +76,7 @@ export const dosingRefusals: typeof en.dosingRefusals = {
   'too-many-colourants': ({ most }) =>
     `Caben como mucho ${most} colorantes en una porción; con más sale barro.`,
   'spoon-weight-out-of-range': ({ grams, low, high }) =>
-    `Una cucharadita rasa no puede pesar ${grams} g. Pésala otra vez: es posible de ${low} a ${high} g.`,
+    `Una cucharadita rasa no puede pesar ${plain(grams)} g. Pésala otra vez: es posible de ${plain(low)} a ${plain(high)} g.`,
   'premix-unreadable': ({ text }) =>
     `No puedo leer «${text}» como premezcla. Escribe «30%», «1 cdta en 1 cda de aceite» o «desconocido».`,
   'premix-out-of-range': ({ text }) =>

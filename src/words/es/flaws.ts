@@ -1,4 +1,5 @@
 import type * as en from '../en/flaws.ts';
+import { numbersIn } from '../numbers.ts';
 import { colourantsRefusals } from './colourants.ts';
 import { flawCauses } from './flaws/causes.ts';
 import { flawFindings } from './flaws/findings.ts';
@@ -6,6 +7,7 @@ import { flawNumbers } from './flaws/numbers.ts';
 import { flawQuestions } from './flaws/questions.ts';
 import { flawRemedies } from './flaws/remedies.ts';
 
+const { tenths } = numbersIn('es');
 export const flaws: typeof en.flaws = {
   causes: flawCauses,
   findings: flawFindings,
@@ -54,7 +56,8 @@ export const flaws: typeof en.flaws = {
     headline: v =>
       v.count === 1 ? 'Aquí se supo qué era 1 defecto' : `Aquí se supo qué eran ${v.count} defectos`,
     none: 'Nadie de aquí me ha dicho aún qué resultó ser un defecto',
-    row: v => `${v.name}: ${v.count}. Probabilidad antes de ver nada ${v.before} → ${v.after} %`,
+    row: v =>
+      `${v.name}: ${v.count}. Probabilidad antes de ver nada ${tenths(v.before)} → ${tenths(v.after)} %`,
     rowElse: v => `${v.name}: ${v.count}`,
     bounded: v => `Cuentan como mucho ${v.most} de una causa, y ${v.each} de una misma persona.`,
     ask: v =>

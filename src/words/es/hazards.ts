@@ -1,6 +1,8 @@
 import type { BarredReason } from '../../engine/hazards/index.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const { plain } = numbersIn('es');
 const barred: Readonly<Record<BarredReason, string>> = {
   cadmium:
     'Los pigmentos de cadmio son venenosos y están prohibidos en cosmética. Para ese amarillo, naranja o rojo usa óxidos de hierro, una mica o laca Rojo 30',
@@ -42,7 +44,7 @@ const barred: Readonly<Record<BarredReason, string>> = {
 
 export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little'> = {
   'law-allows-too-little': ({ text, law, percent }) =>
-    `«${text}»: la ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${percent} % de la pastilla, menos de lo que mide ninguna cuchara. Usa otro color; o guarda tu bote en la estantería con su lista de ingredientes, y mantengo cada dosis bajo la ley.`,
+    `«${text}»: la ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${plain(percent)} % de la pastilla, menos de lo que mide ninguna cuchara. Usa otro color; o guarda tu bote en la estantería con su lista de ingredientes, y mantengo cada dosis bajo la ley.`,
   'colour-barred': ({ text, reason, hue }) =>
     hue
       ? `«${text}» como pigmento no entra en el jabón. ${barred[reason]}. Si es una mica que solo se llama así, pregunta con la lista de ingredientes de su etiqueta.`

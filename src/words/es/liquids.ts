@@ -2,16 +2,16 @@ import type { PrepSteps } from '../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId, LiquidId } from '../../engine/batch/request.ts';
 import { fahrenheit } from '../../engine/quantities/units.ts';
 import type * as en from '../en/liquids.ts';
+import { numbersIn } from '../numbers.ts';
 
-const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
-const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2, useGrouping: false });
-const g = (grams: number) => `${one.format(grams)} g`;
-const pc = (percent: number) => `${one.format(percent)} %`;
+const { one, two } = numbersIn('es');
+const g = (grams: number) => `${one(grams)} g`;
+const pc = (percent: number) => `${one(percent)} %`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const OUNCE = 28.349523125;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
 const weight = (grams: number) =>
-  `${one.format(grams)} g (${two.format(Math.floor((100 * grams) / OUNCE + 1e-6) / 100)} oz)`;
+  `${one(grams)} g (${two(Math.floor((100 * grams) / OUNCE + 1e-6) / 100)} oz)`;
 
 const liquids: Readonly<Record<LiquidId, string>> = {
   milk: 'leche',
@@ -62,7 +62,7 @@ const warnings: typeof en.jug.warnings = {
   'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
     `${g(grams)} de ${name(additive)} se comen unos ${g(lyeGrams)} de álcali por su ácido; ya están sumados. Si es más flojo, queda sosa en la pastilla: lee el % de la etiqueta. Ácido y sosa calientan y salpican: mézclalo antes de la sosa.`,
   'liquid-fat': ({ additive, points }) =>
-    `La grasa de ${name(additive)} es ${one.format(points)} puntos del sobreengrasado que ves.`,
+    `La grasa de ${name(additive)} es ${one(points)} puntos del sobreengrasado que ves.`,
   'lye-kept-dissolved': ({ percent }) =>
     `Tomo tu lejía al ${pc(percent)} de álcali puro en peso, como en la etiqueta. ¿La disolviste tú de escamas? Da su pureza. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
   'jug-strong': ({ percent }) =>
@@ -93,7 +93,7 @@ const refusals: typeof en.jug.refusals = {
   'oil-never-soap': ({ text }) =>
     `«${text}» nunca se hace jabón: la sosa que le toca quedaría libre en la pastilla. Usa un aceite, una grasa o una manteca.`,
   'fragrance-dose-high': ({ percent, most }) =>
-    `${pc(percent)} de los aceites es más aroma del que admite un jabón (como mucho ${most} %; lo normal, 3 %). Si es la vainillina, escribe «3% de los aceites, vainillina ${one.format(percent)}%».`,
+    `${pc(percent)} de los aceites es más aroma del que admite un jabón (como mucho ${most} %; lo normal, 3 %). Si es la vainillina, escribe «3% de los aceites, vainillina ${one(percent)}%».`,
   'fragrance-dose-unclear': ({ text }) =>
     `«${text}»: ¿qué porcentaje es la dosis y cuál su vainillina? Escribe «3% de los aceites, vainillina 8%».`,
   'jug-too-little-water': ({ liquid, lyeGrams, jugWaterGrams, mostGrams }) =>

@@ -1,5 +1,7 @@
 import type * as en from '../en/mixing.ts';
+import { numbersIn } from '../numbers.ts';
 
+const { plain } = numbersIn('es');
 /** Lo cerca que queda, para quien no quiere solo un número. */
 const nearness = (deltaE: number): string => {
   if (deltaE <= 1.5) return 'clavado';
@@ -19,8 +21,6 @@ const lye: (typeof en.match)['lye'] = {
   never: 'no debe tocar la sosa',
 };
 
-const comma = (number: string) => number.replace('.', ',');
-
 export const preview: typeof en.preview = {
   headline: ({ word, hex, plusMinus, mix }) => `${word}, ${hex} ± ${plusMinus}: ${mix}`,
   inBase: ({ base, gel }) => `${base}, ${gel}`,
@@ -28,7 +28,7 @@ export const preview: typeof en.preview = {
   base: 'En',
   otherwise: { gelled: 'Si gelifica', notGelled: 'Si no gelifica' },
   colour: ({ word, hex }) => `${word}, ${hex}`,
-  spooned: ({ spoons, grams, portion }) => `${spoons} en ${portion}, unos ${comma(grams)} g`,
+  spooned: ({ spoons, grams, portion }) => `${spoons} en ${portion}, unos ${plain(grams)} g`,
   pooled: 'De barras de prueba que otros de aquí hicieron con el mismo producto.',
   under: ({ spoon }) => `menos de ${spoon}`,
   calibrateFirst: 'Una barra de prueba y /calibrate lo afinan para tu bote.',
@@ -49,27 +49,27 @@ export const match: typeof en.match = {
   lye,
   oneCup: '1 taza',
   headline: ({ recipe, portion, deltaE, nearness: near }) =>
-    `${recipe} para ${portion}: ${near}, difiere ${comma(deltaE)}`,
+    `${recipe} para ${portion}: ${near}, difiere ${plain(deltaE)}`,
   unreached: ({ target, word, hex, deltaE }) =>
-    `No se llega a ${target}: lo más cercano es ${word} ${hex}, difiere ${comma(deltaE)}`,
+    `No se llega a ${target}: lo más cercano es ${word} ${hex}, difiere ${plain(deltaE)}`,
   nothing: ({ target }) => `${target} es casi el jabón sin color: no añadas nada`,
   part: ({ spoons, name }) => `${spoons} de ${name}`,
   predicted: 'Saldría',
   predictedValue: ({ word, hex, plusMinus }) => `${word} ${hex}, más o menos ${plusMinus}`,
   pigment: 'Pigmento en total',
   pigmentValue: ({ grams, percent }) =>
-    `${comma(grams)} g, el ${percent} % de lo máximo que admite esta porción`,
+    `${plain(grams)} g, el ${percent} % de lo máximo que admite esta porción`,
   others: 'Otras maneras',
   other: ({ recipe, word, hex, deltaE, risk }) =>
-    `${recipe}: ${word} ${hex}, difiere ${comma(deltaE)}; ${risk}`,
-  gramsOf: ({ grams }) => `unos ${comma(grams)} g`,
+    `${recipe}: ${word} ${hex}, difiere ${plain(deltaE)}; ${risk}`,
+  gramsOf: ({ grams }) => `unos ${plain(grams)} g`,
   share: ({ percent }) => `${percent} % de lo máximo que admite.`,
   enough: ({ left }) => `Tienes ${left} en tu estantería.`,
   short: ({ left }) => `Solo tienes ${left} en tu estantería.`,
   uncounted: 'En tu estantería, sin cantidad anotada.',
   scale:
     'Diferir 2 apenas se nota, 10 ya es otro tono. El «más o menos» cuenta lo que aún nadie sabe de tus botes.',
-  rounding: ({ unrounded }) => `Sin redondear a cucharas podría ser ${comma(unrounded)}.`,
+  rounding: ({ unrounded }) => `Sin redondear a cucharas podría ser ${plain(unrounded)}.`,
   fromCatalogue: 'Del catálogo: pigmentos que aguantan la sosa. Sin tintes ni plantas.',
   shelfEmpty: 'Aún no hay nada utilizable en tu estantería, así que esto es del catálogo.',
   leftOut: ({ names }) => `Fuera, porque no sé qué llevan: ${names}.`,
@@ -78,10 +78,10 @@ export const match: typeof en.match = {
   dose: ({ number }) => `${number}: cómo dosificarla`,
   take: ({ number }) => `${number}: sacarla de mi estantería`,
   takenAll: ({ list }) => `Sacado de tu estantería. Queda: ${list}.`,
-  left: ({ name, grams }) => `${name} ${comma(grams)}`,
+  left: ({ name, grams }) => `${name} ${grams}`,
   card: {
     target: 'Quieres',
-    recipe: ({ number, deltaE, nearness: near }) => `${number}: ${near}, difiere ${comma(deltaE)}`,
+    recipe: ({ number, deltaE, nearness: near }) => `${number}: ${near}, difiere ${plain(deltaE)}`,
     note: 'Mitad izquierda: el color que quieres. Mitad derecha: el color curado previsto.',
   },
   alt: ({ target, list }) => `El color deseado ${target} junto a cada receta: ${list}.`,
@@ -99,21 +99,21 @@ export const match: typeof en.match = {
 
 export const calibrating: typeof en.calibrating = {
   headline: ({ name, times, before, after }) =>
-    `«${name}» es ${times}: más o menos ${comma(after)} ahora, ${comma(before)} antes`,
+    `«${name}» es ${times}: más o menos ${plain(after)} ahora, ${plain(before)} antes`,
   notKept: ({ name, off }) =>
-    `No se guarda: estas barras no encajan con «${name}», difieren ${comma(off)} en el mejor caso`,
+    `No se guarda: estas barras no encajan con «${name}», difieren ${plain(off)} en el mejor caso`,
   asStrong: 'tan fuerte como lo habitual',
-  stronger: ({ times }) => `${comma(times)} veces tan fuerte como lo habitual`,
+  stronger: ({ times }) => `${plain(times)} veces tan fuerte como lo habitual`,
   bar: ({ dose, hex, expected, deltaE }) =>
-    `${dose}: tu barra ${hex}, ahora prevista ${expected}, difiere ${comma(deltaE)}`,
+    `${dose}: tu barra ${hex}, ahora prevista ${expected}, difiere ${plain(deltaE)}`,
   plainBar: ({ hex }) => `Barra sin color ${hex}: por ella se juzga la base`,
   doseOf: ({ spoons }) => `${spoons} por taza`,
   bars: 'Tus barras de prueba',
   covering: 'Poder cubriente',
   strength: 'Fuerza de color',
-  timesKind: ({ times }) => `${comma(times)} veces lo habitual`,
+  timesKind: ({ times }) => `${plain(times)} veces lo habitual`,
   fit: 'Tus barras',
-  fitValue: ({ before, after }) => `difieren ${comma(after)} de media, antes ${comma(before)}`,
+  fitValue: ({ before, after }) => `difieren ${plain(after)} de media, antes ${plain(before)}`,
   kept: ({ name, lot }) =>
     `Guardado con ${lot} de «${name}»: lo usan /preview y /match. Un lote nuevo empieza de cero.`,
   more: 'Una segunda barra con otra intensidad separaría la fuerza del poder cubriente.',

@@ -1,19 +1,39 @@
+import type { StrengthName } from '../../engine/quantities/strength.ts';
 import type * as en from '../en/quantities.ts';
+import { measuresIn } from '../measures.ts';
+import { numbersIn } from '../numbers.ts';
+
+const { plain, mixed } = numbersIn('es');
+const measures = measuresIn('es', { tablespoon: 'cda', teaspoon: 'cdta', of: 'de' });
+const { quantity } = measures;
+const strengths: Readonly<Record<StrengthName, string>> = {
+  tint: 'toque',
+  pastel: 'pastel',
+  medium: 'medio',
+  full: 'pleno',
+};
 
 const UNITS = 'tazas, cda, cdta, ml, l, fl oz, g, kg, oz o lb';
 
 export const quantities: typeof en.quantities = {
-  strengths: { tint: 'toque', pastel: 'pastel', medium: 'medio', full: 'pleno' },
+  ...measures,
+  strengths,
+  strength: strength => {
+    switch (strength.by) {
+      case 'name':
+        return strengths[strength.name];
+      case 'share':
+        return `${plain(100 * strength.ofFull)} % del color pleno`;
+      case 'percent-of-oils':
+        return `${plain(strength.percent)} % de los aceites`;
+      case 'cup':
+        return `${mixed(strength.tspPerCup)} cdta por taza`;
+      case 'pound-of-oils':
+        return `${mixed(strength.tspPerPound)} cdta por libra de aceites`;
+    }
+  },
   oils: 'de aceites',
   batter: 'de masa',
-  measure: neutral =>
-    neutral
-      .replace(/(\d)\.(\d)/gu, '$1,$2')
-      .replaceAll('Tbsp', 'cda')
-      .replaceAll('tsp', 'cdta')
-      .replace('cup', 'taza')
-      .replace(' of ', ' de ')
-      .replace(/oils$/u, 'de aceites'),
   paste: ({ powder, carrier, parts }) =>
     `Muy poco para una cuchara: moja ${powder} en ${carrier} y usa 1 parte de ${parts} de esa pasta.`,
   pasteOrSpoons: ({ powder, carrier, parts }) =>
@@ -34,7 +54,7 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
   'amount-ambiguous': ({ text, small, large }) =>
     `«${text}» puede ser ${small} o ${large}. Escribe ${large} sin signo, o ${small} con menos decimales.`,
   'amount-out-of-range': ({ text, low, high }) =>
-    `«${text}» está fuera de rango: trabajo de ${low} a ${high}.`,
+    `«${typeof text === 'string' ? text : quantity(text)}» está fuera de rango: trabajo de ${quantity(low)} a ${quantity(high)}.`,
   'strength-unreadable': ({ text }) =>
     `No puedo leer «${text}» como intensidad. Usa toque, pastel, medio o pleno, o cucharaditas por taza, como «1/4 cdta por taza».`,
   'strength-percent-large': ({ text, most }) =>

@@ -1,8 +1,9 @@
 import type { LedgerLine } from '../../records/shelf/shelf.ts';
 import type * as en from '../en/shelf.ts';
+import { numbersIn } from '../numbers.ts';
 
-const comma = (value: number) => String(value).replace('.', ',');
-const g = (grams: number) => `${comma(Number(grams.toFixed(grams < 1 ? 3 : grams < 100 ? 2 : 1)))} g`;
+const { figure, one } = numbersIn('es');
+const g = (grams: number) => `${figure(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
 
 const clip = (name: string) => (name.length > 40 ? `${name.slice(0, 39)}…` : name);
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
@@ -52,7 +53,7 @@ export const shelf: typeof en.shelf = {
   amountUnknown: 'cantidad sin anotar',
   lot: ({ number, label }) => (label === undefined ? `lote ${number}` : `lote ${label}`),
   spoon: ({ grams }) => `${g(grams)} por cucharadita rasa`,
-  pigment: ({ percent }) => `${comma(Number(percent.toFixed(1)))} % de pigmento`,
+  pigment: ({ percent }) => `${one(percent)} % de pigmento`,
   line: ({ date, action, change, left }) =>
     `${date}: ${movements[action]} ${g(Math.abs(change))}, quedan ${g(left)}`,
 };
@@ -68,7 +69,7 @@ export const shelfRefusals: typeof en.shelfRefusals = {
     `No sé cuánto «${name}» tienes: dímelo una vez con /shelf restock y llevaré la cuenta.`,
   'shelf-full': ({ most }) =>
     `Tu estantería tiene ${most} productos, lo máximo que admite: quita alguno que ya no tengas.`,
-  'shelf-grams-unfit': ({ least, most }) => `Di entre ${comma(least)} g y ${most / 1000} kg.`,
+  'shelf-grams-unfit': ({ least, most }) => `Di entre ${figure(least, 3)} g y ${one(most / 1000)} kg.`,
   'shelf-item-ambiguous': ({ asked, candidates }) =>
     `«${asked}» puede ser ${orList.format(quoted(candidates))}: ¿cuál?`,
   'shelf-item-unknown': ({ asked, nearest }) =>

@@ -30,10 +30,13 @@ describe('the one-line plan', () => {
 
   test('doses each portion as a dose of that portion would be', () => {
     const [blue, white, rest] = oneLine.portions;
-    expect(blue!.doses[0]).toMatchObject({ colourant: { id: 'ultramarine-blue' }, spoons: '1/2 tsp' });
+    expect(blue!.doses[0]).toMatchObject({
+      colourant: { id: 'ultramarine-blue' },
+      spoons: { spoons: [{ spoon: '1/2 tsp', count: 1 }] },
+    });
     expect(blue!.doses[0]!.carrier).toMatchObject({
       choice: 'oil',
-      spoons: '1 Tbsp',
+      spoons: { spoons: [{ spoon: '1 Tbsp', count: 1 }] },
       wet: 'soak',
       blend: 'whisk',
     });

@@ -24,9 +24,9 @@ describe('one colour in one portion', () => {
   test('full ultramarine blue in two cups is half a teaspoon, half way to its ceiling', () => {
     expect(one('2 cups', ask('ultramarine-blue'))).toMatchObject({
       colourant: { id: 'ultramarine-blue', kind: 'ultramarine' },
-      strength: 'full',
+      strength: { by: 'name', name: 'full' },
       teaspoons: 0.5,
-      spoons: '1/2 tsp',
+      spoons: { spoons: [{ spoon: '1/2 tsp', count: 1 }] },
       ceilingTeaspoons: 1,
       ceilingShare: 0.5,
       perCup: 0.25,
@@ -41,11 +41,14 @@ describe('one colour in one portion', () => {
     const asked = ask('ultramarine-blue', '1 tsp per cup');
     expect(one('1 cup', asked)).toMatchObject({
       teaspoons: 0.5,
-      spoons: '1/2 tsp',
+      spoons: { spoons: [{ spoon: '1/2 tsp', count: 1 }] },
       ceilingShare: 1,
       askedTeaspoons: 1,
     });
-    expect(cautionsOf('1 cup', asked)).toContain('capped-at-ceiling');
+    expect(answer('1 cup', [asked]).cautions).toContainEqual({
+      id: 'capped-at-ceiling',
+      values: { colourant: asked.colourant.names, askedTeaspoons: 1, ceilingTeaspoons: 0.5 },
+    });
   });
 
   test('at the ceiling an oxide may colour the lather; at full colour it does not', () => {
@@ -113,7 +116,8 @@ describe('the member’s own jar speaks before the catalogue', () => {
 describe('several colours share one portion', () => {
   test('two full micas are cut to half each', () => {
     const { doses, cautions } = answer('1 cup', [ask('gold-mica'), ask('copper-mica')]);
-    expect(doses.map(({ spoons }) => spoons)).toEqual(['1/2 tsp', '1/2 tsp']);
+    const half = [{ spoon: '1/2 tsp', count: 1 }];
+    expect(doses.map(({ spoons }) => spoons.spoons)).toEqual([half, half]);
     expect(cautions).toContainEqual({ id: 'mix-scaled', values: { percent: 50 } });
   });
 
@@ -128,7 +132,7 @@ describe('several colours share one portion', () => {
       ask('zinc-oxide', '3/4 tsp per cup'),
     ]);
     expect(cautions.map(({ id }) => id)).toContain('whites-scaled');
-    expect(doses.reduce((sum, { practical }) => sum + practical.teaspoons, 0)).toBeLessThanOrEqual(1 + 1e-9);
+    expect(doses.reduce((sum, { spoons }) => sum + spoons.teaspoons, 0)).toBeLessThanOrEqual(1 + 1e-9);
   });
 
   test('a second white with a lower ceiling lowers it for both', () => {
@@ -176,8 +180,8 @@ describe('for any portion and any colours', () => {
       });
       const full = (of: 'dose' | 'spoons') =>
         doses.reduce(
-          (sum, { teaspoons, practical, ceilingTeaspoons }) =>
-            sum + (of === 'dose' ? teaspoons : practical.teaspoons) / ceilingTeaspoons,
+          (sum, { teaspoons, spoons, ceilingTeaspoons }) =>
+            sum + (of === 'dose' ? teaspoons : spoons.teaspoons) / ceilingTeaspoons,
           0,
         );
       expect(full('dose')).toBeLessThanOrEqual(1 + 1e-9);
@@ -207,7 +211,7 @@ describe('for any portion and any colours', () => {
       const cups = one(`${quarters / 4} cups`, asked);
       const ml = one(`${((quarters / 4) * 236.5882365).toFixed(7)} ml`, asked);
       expect(ml.teaspoons).toBeCloseTo(cups.teaspoons, 6);
-      expect(ml.spoons).toBe(cups.spoons);
+      expect(ml.spoons.spoons).toEqual(cups.spoons.spoons);
     },
   );
 

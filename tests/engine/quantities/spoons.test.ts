@@ -3,6 +3,9 @@ import { describe, expect } from 'vitest';
 import { parseAmount } from '../../../src/engine/quantities/amount.ts';
 import { practicalSpoons, teaspoonsIn } from '../../../src/engine/quantities/spoons.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
+import { wordsIn } from '../../../src/words/index.ts';
+
+const { measure } = wordsIn('en').quantities;
 
 describe('a dose is said in spoons that exist', () => {
   test.each([
@@ -18,30 +21,32 @@ describe('a dose is said in spoons that exist', () => {
     [3.25, '1 Tbsp + 1/4 tsp'],
     [10, '3 Tbsp + 1 tsp'],
   ])('%d tsp is %s', (teaspoons, text) => {
-    expect(practicalSpoons(teaspoons).text).toBe(text);
+    expect(measure(practicalSpoons(teaspoons))).toBe(text);
   });
 
   test('one spoon that is within 3 % is better than three that are exact', () => {
-    expect(practicalSpoons(0.51).text).toBe('1/2 tsp');
-    expect(practicalSpoons(0.245).text).toBe('1/4 tsp');
+    expect(measure(practicalSpoons(0.51))).toBe('1/2 tsp');
+    expect(measure(practicalSpoons(0.245))).toBe('1/4 tsp');
   });
 
   test('a spoon is added only while the sum is still far off', () => {
-    expect(practicalSpoons(1 / 3).text).toBe('1/4 tsp + 1/16 tsp');
-    expect(practicalSpoons(0.45).text).toBe('1/4 tsp + 1/8 tsp + 1/16 tsp');
+    expect(measure(practicalSpoons(1 / 3))).toBe('1/4 tsp + 1/16 tsp');
+    expect(measure(practicalSpoons(0.45))).toBe('1/4 tsp + 1/8 tsp + 1/16 tsp');
   });
 
   test('below the smallest spoon, a part of a larger paste', () => {
-    const { spoons, text, paste, off } = practicalSpoons(1 / 64);
+    const measured = practicalSpoons(1 / 64);
+    const { spoons, paste, off } = measured;
     expect(spoons).toEqual([]);
-    expect(text).toBe('1/8 of 1/8 tsp');
+    expect(measure(measured)).toBe('1/8 of 1/8 tsp');
     expect(paste).toEqual({ powder: '1/8 tsp', carrierTeaspoons: 3, parts: 8, teaspoons: 1 / 64 });
     expect(off).toBe(0);
   });
 
   test('between two small spoons a paste is offered beside the nearest one', () => {
-    const { text, paste } = practicalSpoons(0.047);
-    expect(text).toBe('1/16 tsp');
+    const measured = practicalSpoons(0.047);
+    const { paste } = measured;
+    expect(measure(measured)).toBe('1/16 tsp');
     expect(paste?.teaspoons).toBeCloseTo(0.047, 2);
   });
 
@@ -72,8 +77,8 @@ describe('for any dose', () => {
     teaspoons => {
       const measured = practicalSpoons(teaspoons);
       expect(teaspoonsIn(measured.spoons)).toBeCloseTo(measured.teaspoons, 9);
-      const text = measured.text.replaceAll(' x ', ' ');
-      if (!measured.text.includes(' x ')) {
+      const text = measure(measured);
+      if (!text.includes(' x ')) {
         const amount = parseAmount(text);
         expect(amount.measure === 'volume' && amount.millilitres / US_TEASPOON_ML).toBeCloseTo(
           measured.teaspoons,

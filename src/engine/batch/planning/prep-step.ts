@@ -1,4 +1,5 @@
 import type { Carrier, Colourant } from '../../colourants/colourant.ts';
+import type { Measured } from '../../quantities/spoons.ts';
 import type { LyePart } from '../lye/lye.ts';
 import type { AdditiveId } from '../request.ts';
 
@@ -10,9 +11,9 @@ export type Trace = 'emulsion' | 'light' | 'medium';
 /** A colour and the liquid it is wetted in; `oil` where the member named one, `dipped` where it is the batch's own. */
 export type Wetting = {
   readonly colour: Names;
-  readonly spoons: string;
+  readonly spoons: Measured;
   readonly carrier: Carrier;
-  readonly carrierSpoons: string;
+  readonly carrierSpoons: Measured;
   readonly oil: Names | undefined;
   readonly dipped: boolean;
 };

@@ -2,14 +2,14 @@ import type { LyeCautionId } from '../../../engine/batch/lye/lye-cautions.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { jug } from '../liquids.ts';
 
-const one = new Intl.NumberFormat('en', { maximumFractionDigits: 1, useGrouping: false });
-const two = new Intl.NumberFormat('en', { maximumFractionDigits: 2, useGrouping: false });
+const { one, two } = numbersIn('en');
 /** A tenth is what most scales show; less than that still says that it is something. */
-const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one).format(grams)} g`;
-const pc = (percent: number) => `${one.format(percent)} %`;
+const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one)(grams)} g`;
+const pc = (percent: number) => `${one(percent)} %`;
 const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
 
 const { additives } = jug;
@@ -40,7 +40,7 @@ const warnings: WarningSentences = {
   'lye-weak': ({ percent }) =>
     `${pc(percent)} lye is a lot of water: slow to set, and more risk of glycerin rivers and warping.`,
   'lye-rounded-down': ({ grams, points }) =>
-    `Lye is rounded down by ${g(grams)} for your scale: superfat rises by ${one.format(points)} points.`,
+    `Lye is rounded down by ${g(grams)} for your scale: superfat rises by ${one(points)} points.`,
   'purity-assumed': ({ alkali, percent }) =>
     percent === 100
       ? `${alkali} is taken as pure. If the label says less, tell me: superfat is a little higher than shown.`
@@ -66,7 +66,7 @@ const warnings: WarningSentences = {
     `${capital(additive(id))} hardens the bar: cut it early, it can crumble later.`,
   ...jug.warnings,
   'citric-eats-lye': ({ grams, lyeGrams, points }) =>
-    `${g(grams)} of citric acid eats ${g(lyeGrams)} of lye; that much is added. This is for anhydrous acid: with the monohydrate, superfat is ${one.format(points)} points lower.`,
+    `${g(grams)} of citric acid eats ${g(lyeGrams)} of lye; that much is added. This is for anhydrous acid: with the monohydrate, superfat is ${one(points)} points lower.`,
 };
 
 const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
@@ -206,7 +206,7 @@ export const batchRefusals: Pick<
   'superfat-absurd': ({ percent, most }) =>
     `Superfat ${pc(percent)} is no soap any more; ${most} % at most, 5 % is usual.`,
   'purity-out-of-range': ({ percent, alkali, least }) =>
-    `${pc(percent)} is no purity of dry ${alkali} (${least} to 100 %, see the label). Lye dissolved at that strength? Write “${one.format(percent)}% lye solution”.`,
+    `${pc(percent)} is no purity of dry ${alkali} (${least} to 100 %, see the label). Lye dissolved at that strength? Write “${one(percent)}% lye solution”.`,
   'koh-share-out-of-range': ({ percent }) =>
     `KOH’s share is ${pc(percent)}; with both lyes it lies between 0 and 100 %.`,
   'lye-unreadable': ({ text }) => `Which lye is “${text}”? Write NaOH, KOH, or both (“NaOH 95% + KOH 5%”).`,
@@ -214,7 +214,7 @@ export const batchRefusals: Pick<
   'percent-unreadable': ({ text }) =>
     `I can’t read “${text}” as a fragrance. Write “3%” of the oils (6 % at most), with “vanillin 8%” if the label says.`,
   'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
-    `One step of your ${stepGrams} g scale moves superfat by ${one.format(points)} points in this batch. Use a finer scale, or at least ${leastOilGrams} g of oils.`,
+    `One step of your ${stepGrams} g scale moves superfat by ${one(points)} points in this batch. Use a finer scale, or at least ${leastOilGrams} g of oils.`,
   'lye-too-strong': ({ percent, most }) =>
     `${pc(percent)} lye is too strong to dissolve safely: use at least as much water as lye (${most} %); 33 % is usual.`,
   'lye-too-weak': ({ percent, least }) =>
@@ -225,7 +225,7 @@ export const batchRefusals: Pick<
     `Dipping ${g(dippedGrams)} of oil leaves the pot at ${pc(potSuperfat)} superfat: too much lye there. Dip less, raise the superfat, or use extra oil.`,
   'dipped-oil-missing': ({ oil, wantedGrams, recipeGrams }) =>
     `${g(wantedGrams)} of ${oil.en} can’t be dipped: the recipe has ${g(recipeGrams)}.`,
-  'rescale-out-of-range': ({ factor }) => `A factor of ${one.format(factor)} is outside 0.01 to 100.`,
+  'rescale-out-of-range': ({ factor }) => `A factor of ${one(factor)} is outside 0.01 to 100.`,
   'class-out-of-range': ({ mostPeople }) =>
     `A class has 1 to ${mostPeople} people and no more stations than people, all whole numbers.`,
 };

@@ -2,8 +2,10 @@ import type { Lever } from '../../../engine/heat/crackle.ts';
 import type { GelVerdict } from '../../../engine/heat/estimate.ts';
 import type { HeatProcess, MouldMaterial, RiskLevel } from '../../../engine/heat/setting.ts';
 import { fahrenheit } from '../../../engine/quantities/units.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
+const { tenths } = numbersIn('en');
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const pc = (share: number) => `${Math.round(share * 100)} %`;
 
@@ -28,7 +30,7 @@ export const heat = {
     cardboard: 'cardboard',
   } satisfies Record<MouldMaterial, string>,
   peaks: (v: { coreC: number; lowC: number; highC: number; edgeC: number; hours: number }) =>
-    `Core about ${t(v.coreC)} after ${v.hours.toFixed(1)} h (likely ${Math.round(v.lowC)} to ${Math.round(v.highC)} °C), edge ${t(v.edgeC)}.`,
+    `Core about ${t(v.coreC)} after ${tenths(v.hours)} h (likely ${Math.round(v.lowC)} to ${Math.round(v.highC)} °C), edge ${t(v.edgeC)}.`,
   gel: (v: { none: number; partial: number; full: number }) =>
     `Gel: none ${pc(v.none)}, partial with a ring ${pc(v.partial)}, full ${pc(v.full)}.`,
   verdicts: {

@@ -1,19 +1,18 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
 import type { Outcome } from '../../../records/shelf/shelf.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { shelf } from '../shelf.ts';
 import { batch } from './batch.ts';
 
+const { figure, one } = numbersIn('en');
 const OUNCE = 28.349523125;
-const figure = (value: number, decimals: number) =>
-  new Intl.NumberFormat('en', { maximumFractionDigits: decimals, useGrouping: false }).format(value);
 /** Never above what it stands for: a scale that shows so much holds no more. */
 const down = (value: number, decimals: number) => Math.floor(value * 10 ** decimals + 1e-6) / 10 ** decimals;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
 const cups = (count: string) => (count === '1' ? '1 cup' : `${count} cups`);
-const one = (value: number) => figure(value, 1);
 
 /** What a mass is shown in: the decimals of the member's scale, and which unit stands first. */
 type Shown = { readonly decimals: number; readonly first: 'grams' | 'ounces' };

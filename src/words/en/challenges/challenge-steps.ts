@@ -1,10 +1,12 @@
 import type { Phase } from '../../../engine/challenges/events.ts';
 import type { Method } from '../../../engine/challenges/voting/election.ts';
 import type { Lack } from '../../lack.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { challenges } from './challenges.ts';
 import type { ChallengeStepReason } from './reasons.ts';
 
+const { plain } = numbersIn('en');
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 const ordinal = (n: number) => {
   const ending = { one: 'st', two: 'nd', few: 'rd' } as Record<string, string>;
@@ -179,8 +181,8 @@ export const challengeSteps = {
     `From your shelf you can come near ${v.near} of ${count(v.of, 'colour', 'colours')}.`,
   ideasNote:
     'For 1 US cup of cream-coloured, ungelled batter. Colours are estimates: a test bar decides. More recipes, with a picture: /match.',
-  ideaNote: (v: { hex: string; away: string; plusMinus: string }) =>
-    `about ${v.hex}, ${v.away} ± ${v.plusMinus} away from it (2 is just visible)`,
+  ideaNote: (v: { hex: string; away: number; plusMinus: number }) =>
+    `about ${v.hex}, ${plain(v.away)} ± ${plain(v.plusMinus)} away from it (2 is just visible)`,
   nothingNear: 'nothing on your shelf comes near',
   uncoloured: 'no colourant at all',
   emptyShelf: 'Your shelf holds nothing I can mix with. Put your jars on it with /shelf add.',
@@ -205,7 +207,7 @@ export const challengeStepsRefusals: Pick<RefusalSentences, ChallengeStepReason>
   'challenge-bar-title-unfit': ({ most }) => `A bar needs a name of 1 to ${most} characters.`,
   'challenge-colourants-missing': () => 'Say which colourants are in the bar, apart by commas.',
   'challenge-shares-unfit': ({ sum }) =>
-    `The parts of a palette make 100 %, yours make ${sum} %; leave one without a part to take the rest.`,
+    `The parts of a palette make 100 %, yours make ${plain(sum)} %; leave one without a part to take the rest.`,
   'vote-unreadable': ({ text }) =>
     `I can't read “${text}” as a ballot. Write the bars' numbers, the best first, like “2,1,3”; “2,1=3” ties two.`,
   'vote-number-unknown': ({ number }) =>

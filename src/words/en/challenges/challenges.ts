@@ -6,9 +6,11 @@ import type { Constraint, Decides, EntryClass } from '../../../engine/challenges
 import type { Method } from '../../../engine/challenges/voting/election.ts';
 import type { ReasonId } from '../../../engine/refusal.ts';
 import { instantMark, withoutMarks } from '../../marks.ts';
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import type { ChallengeStepReason } from './reasons.ts';
 
+const { tenths } = numbersIn('en');
 /** An instant as the clocks of a zone show it, with the zone's own name. */
 const moment = (at: number, zone: string) =>
   instantMark(
@@ -119,9 +121,9 @@ export const challenges = {
     `${count(v.cast, 'ballot', 'ballots')} of the ${v.needed} needed.`,
   closedLate: (v: { due: number; closed: number; zone: string }) =>
     `Due ${moment(v.due, v.zone)}; I was away and closed it ${moment(v.closed, v.zone)}. Only what came in on time counts.`,
-  score: (v: { score: string; plusMinus: string }) => `${v.score} ± ${v.plusMinus}`,
-  stray: (v: { percent: number; adds: string }) =>
-    `${v.percent} % of the face is off the palette and adds ${v.adds}.`,
+  score: (v: { score: number; plusMinus: number }) => `${tenths(v.score)} ± ${tenths(v.plusMinus)}`,
+  stray: (v: { percent: number; adds: number }) =>
+    `${v.percent} % of the face is off the palette and adds ${tenths(v.adds)}.`,
   lacking: (v: { hex: string }) => `${v.hex} is missing from the bar.`,
   announced: (v: { title: string; phase: string }) => `“${v.title}” ${v.phase}.`,
   entriesUntil: 'Enter until',

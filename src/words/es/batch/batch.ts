@@ -3,13 +3,13 @@ import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import type * as en from '../../en/batch/batch.ts';
+import { numbersIn } from '../../numbers.ts';
 import { jug } from '../liquids.ts';
 
-const one = new Intl.NumberFormat('es', { maximumFractionDigits: 1, useGrouping: false });
-const two = new Intl.NumberFormat('es', { maximumFractionDigits: 2, useGrouping: false });
+const { one, two } = numbersIn('es');
 /** A tenth is what most scales show; less than that still says that it is something. */
-const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one).format(grams)} g`;
-const pc = (percent: number) => `${one.format(percent)} %`;
+const g = (grams: number) => `${(Math.abs(grams) < 0.1 ? two : one)(grams)} g`;
+const pc = (percent: number) => `${one(percent)} %`;
 const ml = (millilitres: number) => `${Math.round(millilitres)} ml`;
 
 const { additives } = jug;
@@ -35,13 +35,13 @@ const warnings: WarningSentences = {
   'superfat-high': ({ percent }) =>
     `${pc(percent)} de sobreengrasado es mucho: jabón blando que puede enranciarse pronto.`,
   'superfat-may-go-negative': ({ lowest, oil, low, high }) =>
-    `Si tus aceites están en lo bajo de su rango, el sobreengrasado podría ser ${pc(lowest)}: demasiada sosa. El menos seguro es ${oil.es} (${one.format(low)} a ${one.format(high)} mg KOH/g). Sube el sobreengrasado o usa el valor del certificado de tu proveedor.`,
+    `Si tus aceites están en lo bajo de su rango, el sobreengrasado podría ser ${pc(lowest)}: demasiada sosa. El menos seguro es ${oil.es} (${one(low)} a ${one(high)} mg KOH/g). Sube el sobreengrasado o usa el valor del certificado de tu proveedor.`,
   'lye-strong': ({ percent }) =>
     `Lejía al ${pc(percent)}: para gente con experiencia. La traza llega rápido y deja poco tiempo para el color.`,
   'lye-weak': ({ percent }) =>
     `Lejía al ${pc(percent)}: es mucha agua. Tarda en cuajar, y hay más riesgo de vetas de glicerina y de que se deforme.`,
   'lye-rounded-down': ({ grams, points }) =>
-    `El álcali se redondea ${g(grams)} hacia abajo por tu báscula: el sobreengrasado sube ${one.format(points)} puntos.`,
+    `El álcali se redondea ${g(grams)} hacia abajo por tu báscula: el sobreengrasado sube ${one(points)} puntos.`,
   'purity-assumed': ({ alkali, percent }) =>
     percent === 100
       ? `Tomo el ${alkali} como puro. Si la etiqueta dice menos, dímelo: el sobreengrasado es algo mayor de lo que ves.`
@@ -68,7 +68,7 @@ const warnings: WarningSentences = {
     `${capital(additive(id))}: endurece el jabón. Córtalo pronto; luego puede desmenuzarse.`,
   ...jug.warnings,
   'citric-eats-lye': ({ grams, lyeGrams, points }) =>
-    `${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali; ya están sumados. Es para ácido anhidro: con el monohidrato, el sobreengrasado baja ${one.format(points)} puntos.`,
+    `${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali; ya están sumados. Es para ácido anhidro: con el monohidrato, el sobreengrasado baja ${one(points)} puntos.`,
 };
 
 const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
@@ -167,7 +167,7 @@ export const batchRefusals: typeof en.batchRefusals = {
   'superfat-absurd': ({ percent, most }) =>
     `Con ${pc(percent)} de sobreengrasado ya no es jabón; como mucho ${most} %, lo normal es 5 %.`,
   'purity-out-of-range': ({ percent, alkali, least }) =>
-    `${pc(percent)} no es la pureza de un ${alkali} seco (${least} a 100 %, mira la etiqueta). ¿Es lejía ya disuelta? Escribe «solución al ${one.format(percent)}%».`,
+    `${pc(percent)} no es la pureza de un ${alkali} seco (${least} a 100 %, mira la etiqueta). ¿Es lejía ya disuelta? Escribe «solución al ${one(percent)}%».`,
   'koh-share-out-of-range': ({ percent }) =>
     `La parte de KOH es ${pc(percent)}; con los dos álcalis va entre 0 y 100 %.`,
   'lye-unreadable': ({ text }) =>
@@ -176,7 +176,7 @@ export const batchRefusals: typeof en.batchRefusals = {
   'percent-unreadable': ({ text }) =>
     `No entiendo «${text}» como aroma. Escribe «3%» de los aceites (como mucho 6 %), y «vainillina 8%» si lo dice la etiqueta.`,
   'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
-    `Un paso de tu báscula de ${one.format(stepGrams)} g mueve el sobreengrasado ${one.format(points)} puntos en este lote. Usa una báscula más fina o al menos ${leastOilGrams} g de aceites.`,
+    `Un paso de tu báscula de ${one(stepGrams)} g mueve el sobreengrasado ${one(points)} puntos en este lote. Usa una báscula más fina o al menos ${leastOilGrams} g de aceites.`,
   'lye-too-strong': ({ percent, most }) =>
     `Lejía al ${pc(percent)}: demasiado fuerte para disolverse con seguridad. Usa al menos tanta agua como álcali (${most} %); lo normal es 33 %.`,
   'lye-too-weak': ({ percent, least }) =>
@@ -187,7 +187,7 @@ export const batchRefusals: typeof en.batchRefusals = {
     `Apartar ${g(dippedGrams)} de aceite deja la olla en ${pc(potSuperfat)} de sobreengrasado: demasiada sosa ahí. Aparta menos, sube el sobreengrasado o usa aceite extra.`,
   'dipped-oil-missing': ({ oil, wantedGrams, recipeGrams }) =>
     `No se pueden apartar ${g(wantedGrams)} de ${oil.es}: la receta lleva ${g(recipeGrams)}.`,
-  'rescale-out-of-range': ({ factor }) => `Un factor de ${one.format(factor)} está fuera de 0,01 a 100.`,
+  'rescale-out-of-range': ({ factor }) => `Un factor de ${one(factor)} está fuera de 0,01 a 100.`,
   'class-out-of-range': ({ mostPeople }) =>
     `Una clase tiene de 1 a ${mostPeople} personas y no más mesas que personas, en números enteros.`,
 };

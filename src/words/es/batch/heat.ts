@@ -1,8 +1,9 @@
 import type { Lever } from '../../../engine/heat/crackle.ts';
 import { fahrenheit } from '../../../engine/quantities/units.ts';
 import type * as en from '../../en/batch/heat.ts';
+import { numbersIn } from '../../numbers.ts';
 
-const one = new Intl.NumberFormat('es', { minimumFractionDigits: 1, maximumFractionDigits: 1 });
+const { tenths } = numbersIn('es');
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const pc = (share: number) => `${Math.round(share * 100)} %`;
 
@@ -22,7 +23,7 @@ export const heat: typeof en.heat = {
   },
   materials: { silicone: 'silicona', wood: 'madera', plastic: 'plástico', cardboard: 'cartón' },
   peaks: v =>
-    `Centro: unos ${t(v.coreC)} a las ${one.format(v.hours)} h (probable de ${Math.round(v.lowC)} a ${Math.round(v.highC)} °C); borde: ${t(v.edgeC)}.`,
+    `Centro: unos ${t(v.coreC)} a las ${tenths(v.hours)} h (probable de ${Math.round(v.lowC)} a ${Math.round(v.highC)} °C); borde: ${t(v.edgeC)}.`,
   gel: v => `Gel: ninguno ${pc(v.none)}, parcial con anillo ${pc(v.partial)}, completo ${pc(v.full)}.`,
   verdicts: {
     none: 'Lo más probable: sin gel.',

@@ -1,18 +1,17 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
 import type * as en from '../../en/batch/plan.ts';
+import { numbersIn } from '../../numbers.ts';
 import { shelf } from '../shelf.ts';
 import { batch } from './batch.ts';
 
+const { figure, one } = numbersIn('es');
 const OUNCE = 28.349523125;
-const figure = (value: number, decimals: number) =>
-  new Intl.NumberFormat('es', { maximumFractionDigits: decimals, useGrouping: false }).format(value);
 /** Never above what it stands for: a scale that shows so much holds no more. */
 const down = (value: number, decimals: number) => Math.floor(value * 10 ** decimals + 1e-6) / 10 ** decimals;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
 const cups = (count: string) => (count === '1' ? '1 taza' : `${count} tazas`);
-const one = (value: number) => figure(value, 1);
 
 export const plan: typeof en.plan = {
   figure,

@@ -1,7 +1,9 @@
 import type * as en from '../../en/challenges/challenge-steps.ts';
 import type { Lack } from '../../lack.ts';
+import { numbersIn } from '../../numbers.ts';
 import { challenges } from './challenges.ts';
 
+const { plain } = numbersIn('es');
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
 
 const lacks: Readonly<Record<Lack, string>> = {
@@ -162,7 +164,8 @@ export const challengeSteps: typeof en.challengeSteps = {
   ideas: v => `Con tu estante puedes acercarte a ${v.near} de ${count(v.of, 'color', 'colores')}.`,
   ideasNote:
     'Para 1 taza (EE. UU.) de masa color crema sin gelificar. Los colores son estimaciones: decide una barra de prueba. Más recetas, con imagen: /match.',
-  ideaNote: v => `aproximadamente ${v.hex}, a ${v.away} ± ${v.plusMinus} de él (2 apenas se nota)`,
+  ideaNote: v =>
+    `aproximadamente ${v.hex}, a ${plain(v.away)} ± ${plain(v.plusMinus)} de él (2 apenas se nota)`,
   nothingNear: 'nada de tu estante se acerca',
   uncoloured: 'sin ningún colorante',
   emptyShelf: 'En tu estante no hay nada con que mezclar. Pon tus botes con /shelf add.',
@@ -186,7 +189,7 @@ export const challengeStepsRefusals: typeof en.challengeStepsRefusals = {
   'challenge-bar-title-unfit': ({ most }) => `Una barra necesita un nombre de 1 a ${most} caracteres.`,
   'challenge-colourants-missing': () => 'Di qué colorantes lleva la barra, separados por comas.',
   'challenge-shares-unfit': ({ sum }) =>
-    `Las partes de una paleta suman 100 %, las tuyas ${sum} %; deja una sin parte para que tome el resto.`,
+    `Las partes de una paleta suman 100 %, las tuyas ${plain(sum)} %; deja una sin parte para que tome el resto.`,
   'vote-unreadable': ({ text }) =>
     `No entiendo «${text}» como papeleta. Escribe los números de las barras, la mejor primero: «2,1,3»; «2,1=3» empata dos.`,
   'vote-number-unknown': ({ number }) =>

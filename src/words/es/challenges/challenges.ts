@@ -1,6 +1,8 @@
 import type * as en from '../../en/challenges/challenges.ts';
 import { instantMark, withoutMarks } from '../../marks.ts';
+import { numbersIn } from '../../numbers.ts';
 
+const { tenths } = numbersIn('es');
 const moment = (at: number, zone: string) =>
   instantMark(
     at,
@@ -85,8 +87,8 @@ export const challenges: typeof en.challenges = {
   quorumMissed: v => `${count(v.cast, 'papeleta', 'papeletas')} de las ${v.needed} necesarias.`,
   closedLate: v =>
     `Tocaba el ${moment(v.due, v.zone)}; no estaba en marcha y lo cerré el ${moment(v.closed, v.zone)}. Solo cuenta lo que llegó a tiempo.`,
-  score: v => `${v.score} ± ${v.plusMinus}`,
-  stray: v => `El ${v.percent} % de la cara se sale de la paleta y suma ${v.adds}.`,
+  score: v => `${tenths(v.score)} ± ${tenths(v.plusMinus)}`,
+  stray: v => `El ${v.percent} % de la cara se sale de la paleta y suma ${tenths(v.adds)}.`,
   lacking: v => `${v.hex} no está en la barra.`,
   announced: v => `«${v.title}» ${v.phase}.`,
   entriesUntil: 'Inscribe hasta',
@@ -115,7 +117,8 @@ export const challenges: typeof en.challenges = {
   nobodyPlaced: v => `«${v.title}» ha terminado y nadie queda clasificado.`,
   byMaker: v => `«${v.title}» de ${v.maker}`,
   places: 'Puestos',
-  placed: v => `${v.place}. ${v.bar} (barra ${v.number}${v.score === undefined ? '' : `, color ${v.score}`})`,
+  placed: v =>
+    `${v.place}. ${v.bar} (barra ${v.number}${v.score === undefined ? '' : `, color ${v.score}`})`,
   unplaced: v => `sin puesto: ${v.bar}. ${v.why}`,
   ballotsCounted: v => (v.ballots === 1 ? '1 papeleta contada.' : `${v.ballots} papeletas contadas.`),
   takenOut: 'Retiradas por un responsable',

@@ -1,0 +1,45 @@
+import { kitchenFraction } from '../engine/quantities/number.ts';
+import type { Language } from './sentence.ts';
+
+/** Numbers as one language writes them. Thousands are never grouped: `1.500` would be 1.5 to half of our readers. */
+export type Numbers = {
+  /** At most so many decimals. */
+  readonly figure: (value: number, decimals: number) => string;
+  /** At most one decimal. */
+  readonly one: (value: number) => string;
+  /** At most two decimals. */
+  readonly two: (value: number) => string;
+  /** Always one decimal. */
+  readonly tenths: (value: number) => string;
+  /** Three significant digits; whole from a hundred up. */
+  readonly plain: (value: number) => string;
+  /** As kitchens write it: `1 1/2` where a kitchen fraction is within 1 in 500; else {@link Numbers.plain}. */
+  readonly mixed: (value: number) => string;
+};
+
+const numbers = (language: Language): Numbers => {
+  const written = (options: Intl.NumberFormatOptions) => {
+    const format = new Intl.NumberFormat(language, { useGrouping: false, ...options });
+    // A hair below nothing is nothing, not "-0".
+    return (value: number) => format.format(value).replace(/^-(?=0(?:[.,]0*)?$)/u, '');
+  };
+  const decimals = Array.from({ length: 5 }, (_, most) => written({ maximumFractionDigits: most }));
+  const significant = written({ maximumSignificantDigits: 3 });
+  const plain = (value: number) => (Math.abs(value) >= 100 ? decimals[0]! : significant)(value);
+  return {
+    figure: (value, most) => (decimals[most] ?? written({ maximumFractionDigits: most }))(value),
+    one: decimals[1]!,
+    two: decimals[2]!,
+    tenths: written({ minimumFractionDigits: 1, maximumFractionDigits: 1 }),
+    plain,
+    mixed: value => {
+      const near = kitchenFraction(value);
+      return near ? `${near.whole === 0 ? '' : `${near.whole} `}${near.over}/${near.under}` : plain(value);
+    },
+  };
+};
+
+const all: Readonly<Record<Language, Numbers>> = { en: numbers('en'), es: numbers('es') };
+
+/** The one place where numbers of sentences are formatted. */
+export const numbersIn = (language: Language): Numbers => all[language];
