@@ -26,7 +26,6 @@ export type Asked = {
 /** Commands that write something: what was understood is shown first, and done on a press. */
 const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);
 /** What a portion is taken for where a question tells none: doses are told by the cup. */
-const ONE_CUP = { en: '1 cup', es: '1 taza' } as const;
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
@@ -85,12 +84,12 @@ const textsOf = (given: Given): Readonly<Record<string, string>> =>
   );
 
 /** Options as the command wants them: a dose without a portion is told by the cup, and says so. */
-function filled({ command, given, missing }: Reading, { language }: Context): Given {
+function filled({ command, given, missing }: Reading, { say }: Context): Given {
   return command === 'dose' &&
     given.colourant !== undefined &&
     given.portion === undefined &&
     missing.length <= 1
-    ? { ...given, portion: ONE_CUP[language] }
+    ? { ...given, portion: say.match.oneCup }
     : given;
 }
 

@@ -7,6 +7,7 @@ import {
   helpFor,
   readEmergencies,
 } from '../engine/hazards/index.ts';
+import { LANGUAGES } from '../engine/language.ts';
 import { type Words, wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { followUp } from './command.ts';
@@ -140,7 +141,7 @@ const sealedIds = (ids: readonly EmergencyId[]) => ids.map(id => EMERGENCY_IDS.i
 /** Shows a first aid that one member was given to everyone there. */
 export const shareFirstAid = followUp({
   seenBy: 'group',
-  args: { ids: z.string().regex(/^\d{1,2}(-\d{1,2}){0,10}$/), spoken: z.enum(['en', 'es']) },
+  args: { ids: z.string().regex(/^\d{1,2}(-\d{1,2}){0,10}$/), spoken: z.enum(LANGUAGES) },
   answer: ({ ids, spoken }, { locale }) =>
     firstAidReply(
       ids.split('-').flatMap(at => EMERGENCY_IDS[Number(at)] ?? []),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { barredIn } from '../engine/hazards/index.ts';
+import { byLanguage, type Language } from '../engine/language.ts';
 import { Refusal } from '../engine/refusal.ts';
 import { distance, slipsIn } from '../engine/text/edit-distance.ts';
 import { fold } from '../engine/text/fold.ts';
@@ -30,11 +31,11 @@ type Unclear = { readonly text: string; readonly candidates: readonly Candidate[
 const MOST = 10;
 
 const listOf = (value: unknown): readonly unknown[] => (Array.isArray(value) ? (value as unknown[]) : []);
-const named = z.object({ names: z.object({ en: z.string(), es: z.string() }) });
-const phrase = z.object({ en: z.string(), es: z.string() });
+const phrase = z.object(byLanguage(() => z.string()));
+const named = z.object({ names: phrase });
 
 /** What a refusal says may be meant: by its `candidates` or `nearest`, or by the two ends of a range. */
-function unclearIn({ id, values }: Refusal, language: 'en' | 'es'): Unclear | undefined {
+function unclearIn({ id, values }: Refusal, language: Language): Unclear | undefined {
   const said = values as Readonly<Record<string, unknown>>;
   const text = said.text ?? said.asked;
   if (typeof text !== 'string' || text.trim() === '') return undefined;

@@ -1,5 +1,6 @@
 import { type Host, type Member, type MessageView, permissionBits } from '../loopback/index.ts';
 import { HOME } from '../page/index.ts';
+import { LOCALES } from '../words/locales.ts';
 import { photographBar } from './bar-photo.ts';
 import { groupName, loosePhoto, type Maker, makers, type Step, scenario } from './scenario.ts';
 
@@ -44,7 +45,7 @@ export function furnishDemo(host: Host): void {
     group.addMember({
       id,
       name,
-      locale: language === 'es' ? 'es-ES' : 'en-GB',
+      locale: LOCALES[language][0],
       ...(steward && { permissions: permissionBits.manageGuild }),
     });
   }

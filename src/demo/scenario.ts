@@ -1,3 +1,4 @@
+import type { Language } from '../words/sentence.ts';
 import type { Bar } from './bar-photo.ts';
 
 /** Somebody of the invented group. */
@@ -5,7 +6,7 @@ export type Maker = 'odile' | 'bram' | 'ilse' | 'tomas';
 
 /** Everybody of the invented group. */
 export const makers: Readonly<
-  Record<Maker, { readonly name: string; readonly steward: boolean; readonly language: 'en' | 'es' }>
+  Record<Maker, { readonly name: string; readonly steward: boolean; readonly language: Language }>
 > = {
   odile: { name: 'Odile', steward: true, language: 'en' },
   bram: { name: 'Bram', steward: false, language: 'en' },

@@ -12,11 +12,18 @@ import {
 import { type Action, type Command, isAction } from '../conversation/command.ts';
 import type { DeclaredOption } from '../conversation/declared.ts';
 import type { CommandRegistry } from '../conversation/registry.ts';
-import type { Phrase } from '../words/sentence.ts';
+import { LOCALES } from '../words/locales.ts';
+import type { Language, Phrase } from '../words/sentence.ts';
 
-const inSpanish = ({ es }: Phrase): LocalizationMap => ({ 'es-ES': es, 'es-419': es });
+/** The phrase for every locale but those of English, in which commands are declared. */
+const localised = ({ en: _, ...others }: Phrase): LocalizationMap =>
+  Object.fromEntries(
+    Object.entries(others).flatMap(([language, text]) =>
+      LOCALES[language as Language].map(locale => [locale, text]),
+    ),
+  );
 
-const described = (says: Phrase) => ({ description: says.en, description_localizations: inSpanish(says) });
+const described = (says: Phrase) => ({ description: says.en, description_localizations: localised(says) });
 
 /** Where a group let us in: in the group, and in messages between a member and us. */
 const IN_GROUPS = {
@@ -45,7 +52,7 @@ export function declarations({ commands, menuEntries }: CommandRegistry): readon
       ({ name, anywhere }): Declaration => ({
         type: ApplicationCommandType.Message,
         name: name.en,
-        name_localizations: inSpanish(name),
+        name_localizations: localised(name),
         ...(anywhere ? ANYWHERE : IN_GROUPS),
       }),
     ),
@@ -99,7 +106,7 @@ function optionDeclaration(option: DeclaredOption): APIApplicationCommandBasicOp
         type: OptionType.String,
         choices: choices.map(({ value, label }) => ({
           name: label.en,
-          name_localizations: inSpanish(label),
+          name_localizations: localised(label),
           value,
         })),
       };

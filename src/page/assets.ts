@@ -1,6 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { stripTypeScriptTypes } from 'node:module';
 import { extname } from 'node:path';
+import { LANGUAGES } from '../words/locales.ts';
 
 export type Asset = { readonly type: string; readonly body: string };
 
@@ -12,8 +13,12 @@ const TYPES: Readonly<Record<string, string>> = {
   '.ts': 'text/javascript; charset=utf-8',
 };
 
-/** The words of the page are the only modules outside its folder that the browser loads. */
-const WORDS = ['words/en/page.ts', 'words/es/page.ts'];
+/** The words of the page and its languages are the only modules outside its folder that the browser loads. */
+const WORDS = [
+  'engine/language.ts',
+  'words/locales.ts',
+  ...LANGUAGES.map(language => `words/${language}/page.ts`),
+];
 
 /**
  * Everything the browser loads, by path: modules stand at their path under `src`, so that their imports hold, with

@@ -1,11 +1,13 @@
 /** What the server of the room and the page in the browser say to each other. Types only. */
+
 import type {
   APIApplicationCommand,
   APIMessage,
   APIModalInteractionResponseCallbackData,
 } from 'discord-api-types/v10';
+import type { Language } from '../words/sentence.ts';
 
-export type Language = 'en' | 'es';
+export type { Language };
 
 /** Somebody who may be played: a member of one group. */
 export type Seat = {

@@ -1,11 +1,11 @@
 import { z } from 'zod';
 import { type Guild, type Host, type Member, permissionBits } from '../loopback/index.ts';
+import { LOCALES, languageOf } from '../words/locales.ts';
+import { LANGUAGES } from '../words/sentence.ts';
 import type { Language, NewSeat, Seat } from './model.ts';
 
 /** Ids of the first group and member: the same in every room, so that a shelf outlives the room's own history. */
 export const HOME = { group: '110000000000000001', member: '110000000000000002' };
-
-const LOCALES: Readonly<Record<Language, string>> = { en: 'en-US', es: 'es-ES' };
 
 type People = ReadonlyMap<string, { readonly permissions: string; readonly locale: string }>;
 
@@ -20,7 +20,7 @@ export function seatsOf(host: Host, people: People): readonly Seat[] {
         group: guild.id,
         groupName: guild.name,
         steward: (BigInt(permissions) & permissionBits.manageGuild) !== 0n,
-        language: /^es\b/.test(locale) ? 'es' : 'en',
+        language: languageOf(locale),
       } satisfies Seat;
     }),
   );
@@ -40,8 +40,13 @@ export function furnish(host: Host, first: { groupName: string; name: string; la
   if (host.guilds.length > 0) return;
   const { groupName, name, language } = first;
   host
-    .addGuild({ id: HOME.group, name: groupName, locale: LOCALES[language], channels: ['bench'] })
-    .addMember({ id: HOME.member, name, permissions: permissionBits.manageGuild, locale: LOCALES[language] });
+    .addGuild({ id: HOME.group, name: groupName, locale: LOCALES[language][0], channels: ['bench'] })
+    .addMember({
+      id: HOME.member,
+      name,
+      permissions: permissionBits.manageGuild,
+      locale: LOCALES[language][0],
+    });
 }
 
 /** As the page's own form has it: names of at most 60 characters. */
@@ -50,7 +55,7 @@ const newSeat = z.object({
   group: z.string().max(20).optional(),
   groupName: z.string().max(60).optional(),
   steward: z.boolean(),
-  language: z.enum(['en', 'es']),
+  language: z.enum(LANGUAGES),
 });
 
 /** Makes a seat, in a group there is or a new one. Undefined when the group is unknown. */
@@ -60,11 +65,11 @@ export function addSeat(host: Host, wanted: NewSeat): { group: string; member: s
   const { group, groupName, name, steward, language } = read.data;
   const guild =
     group === undefined
-      ? host.addGuild({ name: groupName || name, locale: LOCALES[language], channels: ['bench'] })
+      ? host.addGuild({ name: groupName || name, locale: LOCALES[language][0], channels: ['bench'] })
       : groupAt(host, group);
   const member = guild?.addMember({
     name,
-    locale: LOCALES[language],
+    locale: LOCALES[language][0],
     ...(steward && { permissions: permissionBits.manageGuild }),
   });
   return guild && member && { group: guild.id, member: member.id };

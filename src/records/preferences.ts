@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { LANGUAGES, type Language } from '../engine/language.ts';
 import { preference } from './keys.ts';
 import { type RecordKind, read, recordKind, written } from './record.ts';
 import { drop, put, type Store, type Write } from './store.ts';
@@ -10,7 +11,7 @@ export type Preferences = {
   readonly temperature: 'celsius' | 'fahrenheit';
   readonly mass: 'grams' | 'ounces';
   /** Overrides the language that the platform reports for the member. */
-  readonly language?: 'en' | 'es' | undefined;
+  readonly language?: Language | undefined;
   /** Whether the group may see an answer that names a jar of theirs; private unless they say so. */
   readonly jars: 'private' | 'shown';
 };
@@ -30,7 +31,7 @@ const wishes: { readonly [W in Wish]: RecordKind<{ choice: string }> } = {
   spoons: recordKind('preference', { choice: z.enum(['us', 'label', 'metric']) }),
   temperature: recordKind('preference', { choice: z.enum(['celsius', 'fahrenheit']) }),
   mass: recordKind('preference', { choice: z.enum(['grams', 'ounces']) }),
-  language: recordKind('preference', { choice: z.enum(['en', 'es']) }),
+  language: recordKind('preference', { choice: z.enum(LANGUAGES) }),
   jars: recordKind('preference', { choice: z.enum(['private', 'shown']) }),
 };
 const all = Object.keys(wishes) as Wish[];

@@ -3,6 +3,8 @@ import * as en from './en/index.ts';
 import * as es from './es/index.ts';
 import type { Language, RefusalSentences } from './sentence.ts';
 
+export { LOCALES, languageOf } from './locales.ts';
+
 type Subjects = Omit<typeof en, 'refusals'>;
 
 /** Everything that can be said in one language, by subject, and the sentence of any refusal. */
@@ -24,6 +26,3 @@ const words: Readonly<Record<Language, Words>> = {
 
 /** The words of a language. */
 export const wordsIn = (language: Language): Words => words[language];
-
-/** The language for a locale tag such as `es-419`; English where we have no words of theirs. */
-export const languageOf = (locale: string): Language => (/^es\b/i.test(locale) ? 'es' : 'en');

@@ -1,5 +1,5 @@
+import { byLanguage, type Language } from '../engine/language.ts';
 import { kitchenFraction } from '../engine/quantities/number.ts';
-import type { Language } from './sentence.ts';
 
 /** Numbers as one language writes them. Thousands are never grouped: `1.500` would be 1.5 to half of our readers. */
 export type Numbers = {
@@ -39,7 +39,7 @@ const numbers = (language: Language): Numbers => {
   };
 };
 
-const all: Readonly<Record<Language, Numbers>> = { en: numbers('en'), es: numbers('es') };
+const all = byLanguage(numbers);
 
 /** The one place where numbers of sentences are formatted. */
 export const numbersIn = (language: Language): Numbers => all[language];

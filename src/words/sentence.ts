@@ -1,7 +1,7 @@
+import { LANGUAGES, type Language } from '../engine/language.ts';
 import type { ReasonId, Reasons } from '../engine/refusal.ts';
 
-/** The languages members are answered in. */
-export type Language = 'en' | 'es';
+export { LANGUAGES, type Language };
 
 /** One sentence for every reason that exists anywhere: a reason without words does not compile. */
 export type RefusalSentences = { readonly [Id in ReasonId]: (values: Reasons[Id]) => string };

@@ -21,7 +21,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   discord: ['engine', 'words', 'conversation'],
   terminal: ['engine', 'words', 'conversation'],
   page: ['loopback', 'words'],
-  demo: ['loopback', 'page'],
+  demo: ['loopback', 'page', 'words'],
 };
 
 const files = (folder: string): string[] =>

@@ -1,3 +1,4 @@
+import type { Names } from '../language.ts';
 import type { Band, Origin } from '../origin.ts';
 
 /** What a colourant is made of, as far as it decides dose, wetting and behaviour. */
@@ -38,7 +39,7 @@ export type Colourant = {
   /** Kebab case, stable for ever: `ultramarine-blue`. */
   readonly id: string;
   readonly kind: ColourantKind;
-  readonly names: { readonly en: string; readonly es: string };
+  readonly names: Names;
   /** Other words members type for it, any language, lower case. */
   readonly synonyms: readonly string[];
   /** Colour Index numbers, digits only (`77007`, `77268:1`); empty when none exists. */

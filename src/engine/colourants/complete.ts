@@ -1,3 +1,4 @@
+import { byLanguage, type Language } from '../language.ts';
 import { fold, foldedWords } from '../text/fold.ts';
 import { colourants } from './catalogue.ts';
 import { nearestColourants } from './find.ts';
@@ -10,17 +11,16 @@ const longestMenu = 25;
 
 const rows = colourants.map(colourant => ({
   colourant,
-  names: { en: fold(colourant.names.en), es: fold(colourant.names.es) },
+  names: byLanguage(language => fold(colourant.names[language])),
   others: [...colourant.synonyms, colourant.inci ?? '', colourant.id].map(fold),
-  words: [...new Set([colourant.names.en, colourant.names.es, ...colourant.synonyms].flatMap(foldedWords))],
+  words: [...new Set([...Object.values(colourant.names), ...colourant.synonyms].flatMap(foldedWords))],
 }));
 
 /** 0 is best; undefined does not match. */
-function rank(row: (typeof rows)[number], typed: string, language: 'en' | 'es'): number | undefined {
-  const other = language === 'en' ? 'es' : 'en';
+function rank(row: (typeof rows)[number], typed: string, language: Language): number | undefined {
   if (row.names[language].startsWith(typed)) return 0;
   if (row.names[language].includes(` ${typed}`)) return 1;
-  if (row.names[other].startsWith(typed)) return 2;
+  if (Object.values(row.names).some(name => name.startsWith(typed))) return 2;
   if (row.others.some(name => name.startsWith(typed))) return 3;
   if (row.colourant.ci.some(number => number.startsWith(typed.replace(/^ci ?/, '') || '-'))) return 4;
   const asked = typed.split(' ');
@@ -34,7 +34,7 @@ function rank(row: (typeof rows)[number], typed: string, language: 'en' | 'es'):
  */
 export function completeColourants(
   prefix: string,
-  language: 'en' | 'es',
+  language: Language,
   limit = longestMenu,
 ): readonly Completion[] {
   const length = Math.max(0, Math.min(limit, longestMenu));

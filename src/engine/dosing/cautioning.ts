@@ -1,7 +1,7 @@
 import { testedCarrier } from '../dispersion/carrier.ts';
 import type { Measures } from '../quantities/units.ts';
 import type { Caution } from './cautions.ts';
-import { isAboveCeiling, type Wanted } from './dose.ts';
+import { isAboveCeiling, tidy, type Wanted } from './dose.ts';
 import type { Dose, DoseAnswer, DoseRequest } from './request.ts';
 
 /** All that a caution may follow from. */
@@ -41,8 +41,8 @@ function aboutAmounts({ wanted, fullness, scale, measures }: Dosed): Caution[] {
       id: 'capped-at-ceiling',
       values: {
         colourant: asked.colourant.names,
-        askedTeaspoons: askedMillilitres / teaspoon,
-        ceilingTeaspoons: ceilingMillilitres / teaspoon,
+        askedTeaspoons: tidy(askedMillilitres / teaspoon),
+        ceilingTeaspoons: tidy(ceilingMillilitres / teaspoon),
       },
     }),
   );
@@ -54,7 +54,7 @@ function aboutAmounts({ wanted, fullness, scale, measures }: Dosed): Caution[] {
 function aboutColourant(wanted: Wanted, dose: Dose, { measures, oilsGrams }: Dosed): Caution[] {
   const { colourant, strength, premix, dishTest, carrier } = wanted.asked;
   const named = { colourant: colourant.names };
-  const ceilingTeaspoons = wanted.ceilingMillilitres / measures.teaspoon;
+  const ceilingTeaspoons = tidy(wanted.ceilingMillilitres / measures.teaspoon);
   const { behaviour } = colourant.alkali;
   const tested = testedCarrier(colourant, dishTest);
   const aboveFull = isAboveFull(wanted, dose);

@@ -118,7 +118,7 @@ export function measuredDose(
 }
 
 /** Twelve significant digits: 0.9999999999999998 tsp is 1 tsp. */
-const tidy = (value: number): number => Number(value.toPrecision(12));
+export const tidy = (value: number): number => Number(value.toPrecision(12));
 
 function wetting(asked: DoseAsked, dry: Pick<Dose, 'millilitres' | 'grams'>, measures: Measures) {
   const { colourant, premix, carrier, dishTest } = asked;

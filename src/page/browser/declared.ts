@@ -1,3 +1,4 @@
+import { LOCALES } from '../../words/locales.ts';
 import type { Command, Language } from '../model.ts';
 
 /** An option of a command, as the page shows it. */
@@ -115,4 +116,4 @@ const inLanguage = (
   text: string,
   others: RawOption['description_localizations'] | undefined,
   language: Language,
-): string => (language === 'es' ? (others?.['es-ES'] ?? text) : text);
+): string => others?.[LOCALES[language][0] as keyof typeof others] ?? text;

@@ -1,5 +1,6 @@
 import { type Challenge, challengeAt, type EnteredBar } from '../../engine/challenges/challenge.ts';
 import type { ChallengeEvent } from '../../engine/challenges/events.ts';
+import type { Language } from '../../engine/language.ts';
 import { challenge, challengeEnd, challengeEvents, challenges, under } from '../keys.ts';
 import { orSetAside, type RecordOf, read, readable } from '../record.ts';
 import { everything, type Store } from '../store.ts';
@@ -29,7 +30,7 @@ export type StoredChallenge = {
   readonly id: string;
   readonly group: string;
   readonly channel: string;
-  readonly language: 'en' | 'es';
+  readonly language: Language;
   readonly openedAt: number;
   readonly events: readonly ChallengeEvent[];
   /** What was handed in, with the event that did it. */

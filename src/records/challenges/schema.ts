@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { LANGUAGES } from '../../engine/language.ts';
 import { recordKind } from '../record.ts';
 
 const lab = z.object({ l: z.number(), a: z.number(), b: z.number() }).readonly();
@@ -60,7 +61,7 @@ export const openingKind = recordKind('challenge', {
   ...madeShape,
   terms,
   channel: z.string(),
-  language: z.enum(['en', 'es']),
+  language: z.enum(LANGUAGES),
 });
 
 /** One thing that happened in a challenge after its opening. */

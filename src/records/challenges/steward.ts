@@ -1,6 +1,7 @@
 import { mayExtend } from '../../engine/challenges/challenge.ts';
 import { checkTerms } from '../../engine/challenges/opening.ts';
 import type { Terms } from '../../engine/challenges/terms.ts';
+import type { Language } from '../../engine/language.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { dropDue, putDue } from '../dues.ts';
 import { challengeEnd, challengeEvent, challenge as challengeKey } from '../keys.ts';
@@ -21,7 +22,7 @@ declare module '../../engine/refusal.ts' {
 }
 
 /** What a steward opens: the terms, and where and in which language the group hears of it. */
-export type Opening = { readonly terms: Terms; readonly channel: string; readonly language: 'en' | 'es' };
+export type Opening = { readonly terms: Terms; readonly channel: string; readonly language: Language };
 
 /** Opens a challenge; its id is that of the interaction. Refuses terms nobody could keep. */
 export async function openChallenge(

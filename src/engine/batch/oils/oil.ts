@@ -1,3 +1,4 @@
+import type { Names } from '../../language.ts';
 import type { Band, Origin } from '../../origin.ts';
 
 /** What the oil is, as far as lye is concerned: a wax or a fatty acid takes lye by other arithmetic than an oil. */
@@ -34,7 +35,7 @@ export type Profile = Readonly<Partial<Record<FattyAcid, number>>>;
 export type Oil = {
   /** Kebab case, stable for ever: `palm-kernel`. */
   readonly id: string;
-  readonly names: { readonly en: string; readonly es: string };
+  readonly names: Names;
   readonly inci: string;
   readonly oilClass: OilClass;
   /** Other words members type for it, any language, lower case. */

@@ -117,8 +117,7 @@ export const challenges: typeof en.challenges = {
   nobodyPlaced: v => `«${v.title}» ha terminado y nadie queda clasificado.`,
   byMaker: v => `«${v.title}» de ${v.maker}`,
   places: 'Puestos',
-  placed: v =>
-    `${v.place}. ${v.bar} (barra ${v.number}${v.score === undefined ? '' : `, color ${v.score}`})`,
+  placed: v => `${v.place}. ${v.bar} (barra ${v.number}${v.score === undefined ? '' : `, color ${v.score}`})`,
   unplaced: v => `sin puesto: ${v.bar}. ${v.why}`,
   ballotsCounted: v => (v.ballots === 1 ? '1 papeleta contada.' : `${v.ballots} papeletas contadas.`),
   takenOut: 'Retiradas por un responsable',

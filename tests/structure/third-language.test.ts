@@ -1,0 +1,67 @@
+import { execFile } from 'node:child_process';
+import { cp, mkdtemp, readFile, rm, symlink, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join, resolve } from 'node:path';
+import { promisify } from 'node:util';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+
+/*
+ * What a third language touches, asked of the compiler: a copy of the sources with one more language, whose folder of
+ * words is there already. Whatever it misses then is what its translator is led to, and there must be nothing else.
+ */
+
+const root = resolve(import.meta.dirname, '../..');
+let copy: string;
+beforeAll(async () => {
+  copy = await mkdtemp(join(tmpdir(), 'third-language-'));
+  for (const name of ['src', 'commands', 'tsconfig.json', 'package.json'])
+    await cp(join(root, name), join(copy, name), { recursive: true });
+  await symlink(join(root, 'node_modules'), join(copy, 'node_modules'));
+  await cp(join(copy, 'src/words/es'), join(copy, 'src/words/pt'), { recursive: true });
+  const languages = join(copy, 'src/engine/language.ts');
+  const text = await readFile(languages, 'utf8');
+  await writeFile(languages, text.replace("['en', 'es']", "['en', 'es', 'pt']"));
+}, 60_000);
+afterAll(() => rm(copy, { recursive: true, force: true }));
+
+/** Lines of the compiler that begin an error: file, and what is wrong. */
+async function errors(): Promise<readonly { readonly file: string; readonly wrong: string }[]> {
+  const tsc = join(root, 'node_modules/typescript/bin/tsc');
+  const { stdout } = await promisify(execFile)(process.execPath, [tsc, '--pretty', 'false'], {
+    cwd: copy,
+    maxBuffer: 1e8,
+  }).catch((failed: { stdout: string }) => failed);
+  const lines = stdout.split(/\n(?=\S+\(\d+,\d+\): error)/u);
+  return lines.flatMap(text => {
+    const [, file, wrong] = /^(\S+?)\(\d+,\d+\): error ([\s\S]*)$/u.exec(text) ?? [];
+    return file && wrong ? [{ file, wrong }] : [];
+  });
+}
+
+describe('a third language', () => {
+  test('is its folder of words, names in tables and phrases of declarations: nothing else fails to compile', async () => {
+    const found = await errors();
+    expect(found.length).toBeGreaterThan(100);
+    const others = found.filter(
+      ({ wrong }) => !/'pt' is missing in type|Property 'pt' does not exist/u.test(wrong),
+    );
+    expect(others).toEqual([]);
+    const rooms = new Set(
+      found.map(({ file }) => file.replace(/^(commands|src\/engine\/colourants\/catalogue)\/.*/u, '$1')),
+    );
+    expect([...rooms].sort()).toEqual(ROOMS);
+  }, 120_000);
+});
+
+/** Where a language has its lines besides its folder of words. */
+const ROOMS = [
+  // Phrases of the declarations.
+  'commands',
+  // Names of oils and of colourants.
+  'src/engine/batch/oils/describe.ts',
+  'src/engine/colourants/catalogue',
+  // Quotation marks, the words themselves, locales of the platform.
+  'src/records/shelf/called.ts',
+  'src/words/index.ts',
+  'src/words/locales.ts',
+];
