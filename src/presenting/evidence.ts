@@ -1,5 +1,5 @@
 import type { Block, Caution } from '../conversation/reply.ts';
-import { parseStrength } from '../engine/quantities/strength.ts';
+import { printStrength, readKeptStrength } from '../engine/quantities/strength.ts';
 import { type Posterior, posterior, type ResultCounts } from '../engine/stability/evidence.ts';
 import { chemistryOf, identified } from '../engine/stability/identity.ts';
 import { type Evidence, processes, type ReportView, tally } from '../records/evidence/index.ts';
@@ -115,6 +115,9 @@ export function reportRow(report: ReportView, say: Words, name?: string): string
 
 /** A printed strength as its reader says it. */
 function strengthName(printed: string, say: Words): string {
-  const strength = parseStrength(printed);
-  return strength.by === 'name' ? say.quantities.strengths[strength.name] : say.quantities.measure(printed);
+  const strength = readKeptStrength(printed);
+  if (strength === undefined) return printed;
+  return strength.by === 'name'
+    ? say.quantities.strengths[strength.name]
+    : say.quantities.measure(printStrength(strength));
 }

@@ -12,7 +12,9 @@ export const quantities: typeof en.quantities = {
       .replaceAll('Tbsp', 'cda')
       .replaceAll('tsp', 'cdta')
       .replace('cup', 'taza')
+      .replace(' of oils', ' oils')
       .replace(' of ', ' de ')
+      .replace(/ full$/u, ' pleno')
       .replace(/oils$/u, 'de aceites'),
   paste: ({ powder, carrier, parts }) =>
     `Muy poco para una cuchara: moja ${powder} en ${carrier} y usa 1 parte de ${parts} de esa pasta.`,
