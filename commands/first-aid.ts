@@ -23,6 +23,7 @@ export default command(
       en: 'Lye, fumes or fresh soap hurt somebody: what to do now',
       es: 'La sosa, sus vapores o el jabón fresco dañaron a alguien: qué hacer ya',
     },
+    anywhere: true,
     seenBy: 'group',
     options: {
       what: text({ en: 'What happened', es: 'Qué pasó' }).optional(),

@@ -5,6 +5,7 @@ import { preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import type { Asking } from './answer.ts';
 import { answerPlan, formOf, freshPlan, planFollowUps } from './follow-ups.ts';
+import { planNamesJar, whoSees } from './who-sees.ts';
 import { changed, wordsGiven, written } from './written.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -62,6 +63,12 @@ export default command(
       recipe: async (typed, context) =>
         (await nearestRecipes(context.recipes, typed, 25)).map(name => ({ name, value: name })),
     },
+    async namesJar(asked, context) {
+      const { oils, ...words } = wordsGiven(asked);
+      return (
+        oils !== undefined && (await planNamesJar(await freshPlan({ ...words, oils }, context), context))
+      );
+    },
     async answer(asked, context) {
       if (Object.values(asked).every(value => value === undefined))
         return formOf('begin', { now: {}, id: '', seenBy: 'group' }, context);
@@ -79,7 +86,7 @@ export default command(
           name: recipe?.name,
           saveAs: asked['save-as'],
           lesson: lessonOf(asked),
-          seenBy: recipe ? 'asker' : 'group',
+          seenBy: recipe ? 'asker' : await whoSees(plan, context),
         },
         context,
       );

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { type FollowUp, followUp, type SeenBy } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
+import type { Given } from '../../src/conversation/question.ts';
 import type { Choice, Form, Reply } from '../../src/conversation/reply.ts';
 import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
@@ -17,6 +18,7 @@ import { useItems } from '../../src/records/shelf/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type Asking, makePlan } from './answer.ts';
 import { emptied, type FormName, fieldsOf, textOf, typedIn, unlike, wordsIn } from './forms.ts';
+import { planNamesJar, whoSees } from './who-sees.ts';
 import { changed } from './written.ts';
 
 const planId = { plan: z.string() };
@@ -73,18 +75,25 @@ export async function freshPlan(words: WrittenPlan, { store, asker }: Context): 
   return { written: words, spoons, times: ONCE, colours: [] };
 }
 
+/** The plan that a sent form makes of the one before it. Throws the Refusals of `wordsIn`. */
+async function planSent(before: KeptPlan, name: FormName, sent: Given, context: Context): Promise<KeptPlan> {
+  const { spoons } = await preferencesOf(context.store, context.asker.id);
+  return changed(emptied(before, name, sent), unlike(before, wordsIn(sent, name, context.say)), spoons);
+}
+
 const sentForm = (name: FormName): FollowUp<Shown> =>
   followUp({
     seenBy: seenIn,
     args: shownPlan,
+    namesJar: async ({ plan: id }, context, { fields: sent }) =>
+      planNamesJar(await planSent(await planOrNone(id, context), name, sent, context), context),
     async answer({ plan: id, seen }, context, { fields: sent }) {
-      const { say } = context;
       const before = await planOrNone(id, context);
-      const { spoons } = await preferencesOf(context.store, context.asker.id);
       const kept = emptied(before, name, sent);
       try {
-        const plan = changed(kept, unlike(before, wordsIn(sent, name, say)), spoons);
-        return await answerPlan(plan, { seenBy: seenIn({ seen }) }, context);
+        const plan = await planSent(before, name, sent, context);
+        const seenBy = seenIn({ seen }) === 'asker' ? 'asker' : await whoSees(plan, context);
+        return await answerPlan(plan, { seenBy }, context);
       } catch (refusal) {
         if (!(refusal instanceof Refusal)) throw refusal;
         return putRight(

@@ -33,6 +33,11 @@ const massIn = (view: PlanView) => (grams: number) => view.say.plan.mass(grams, 
 const weightIn = (view: PlanView) => (grams: number) => view.say.plan.weight(grams, shownMass(view));
 const oilGrams = ({ oils }: PlanAnswer) => oils.reduce((sum, { grams }) => sum + grams, 0);
 
+const placedIn = (into: 'jug' | 'oils', view: PlanView) =>
+  view.answer.jug.liquids
+    .filter(one => one.into === into)
+    .map(({ id, grams }) => ({ id, mass: massIn(view)(grams) }));
+
 /** The numbers a maker weighs first, in one line: lye, and whatever it is dissolved in. */
 export function planHeadline(view: PlanView): string {
   const { answer, say } = view;
@@ -41,9 +46,7 @@ export function planHeadline(view: PlanView): string {
   const weighed = lye.parts.map(({ alkali, grams }, at) =>
     at === lye.parts.length - 1 ? mass(grams) : say.plan.lyeOf({ grams: mass(grams), alkali }),
   );
-  const where = (into: 'jug' | 'oils') =>
-    jug.liquids.filter(one => one.into === into).map(({ id, grams }) => ({ id, mass: mass(grams) }));
-  const [inJug, inOils] = [where('jug'), where('oils')];
+  const [inJug, inOils] = [placedIn('jug', view), placedIn('oils', view)];
   return say.batch.headline({
     method: jug.method,
     lye: weighed.join(' + '),
@@ -83,7 +86,13 @@ export function planNumbers(view: PlanView): readonly Measure[] {
     ...lyeRows(view),
     {
       label: jug.solution ? batch.jug.furtherWater : plan.water,
-      value: weight(jug.waterGrams),
+      value:
+        jug.waterGrams > 0.05
+          ? weight(jug.waterGrams)
+          : batch.jug.noWater({
+              inJug: placedIn('jug', view),
+              frozen: jug.method === 'frozen',
+            }),
       note: [
         ...(water.holdBackGrams > 0.05
           ? [plan.holdBack({ all: massIn(view)(water.grams), held: massIn(view)(water.holdBackGrams) })]

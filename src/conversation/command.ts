@@ -32,6 +32,10 @@ export type Access = 'member' | 'steward';
  * said that the group may know. Asked before the answer, for what the group sees.
  */
 type NamesJar = { namesJar?(given: Given, context: Context): Promise<boolean> };
+/** The same for what a press or a form leads to. */
+type FollowNamesJar<Args> = {
+  namesJar?(args: Args, context: Context, sent: Sent): boolean | Promise<boolean>;
+};
 
 /** How an answer appears, known before it exists. */
 export type ResponseMode = {
@@ -120,7 +124,8 @@ const renamed = (given: Given, formerly: Readonly<Record<string, string>> = {}):
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
 export type FollowUp<Args = never> = Omit<ResponseMode, 'seenBy'> &
-  FollowTarget & {
+  FollowTarget &
+  FollowNamesJar<Readonly<Record<string, string>>> & {
     readonly seenBy: SeenByGiven<Readonly<Record<string, string>>>;
     /** True when the answer takes the place of the message it was pressed on. */
     readonly replaces: boolean;
@@ -140,10 +145,12 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
   readonly opensForm?: boolean;
   readonly replaces?: boolean;
   readonly args: Shape;
+  readonly namesJar?: FollowNamesJar<z.output<z.ZodObject<Shape>>>['namesJar'];
   answer(args: z.output<z.ZodObject<Shape>>, context: Context, sent: Sent): Answered;
 }): FollowUp<{ readonly [Name in keyof Shape]: string | number }> {
   const schema = z.object(declared.args);
   const argNames = Object.keys(declared.args);
+  const { namesJar } = declared;
   const made: FollowUp<{ readonly [Name in keyof Shape]: string | number }> = {
     for: declared.for ?? 'asker',
     hours: declared.hours ?? 24,
@@ -153,6 +160,10 @@ export function followUp<Shape extends Record<string, z.ZodType<string | number,
     opensForm: declared.opensForm ?? false,
     replaces: declared.replaces ?? false,
     argNames,
+    ...(namesJar && {
+      namesJar: (args: Readonly<Record<string, string>>, context: Context, sent: Sent) =>
+        namesJar(validArgs(schema, args), context, sent),
+    }),
     async take(args, context, sent) {
       return declared.answer(validArgs(schema, args), context, sent);
     },

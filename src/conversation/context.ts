@@ -51,6 +51,8 @@ export type Context = Origin &
      * that command does.
      */
     run(command: string, given: Given): Promise<Reply | Form>;
+    /** Whether the answer to another command would name a jar of the asker's. Throws as that command does. */
+    namesJar(command: string, given: Given): Promise<boolean>;
   };
 
 /** What came with a press: menu values and form fields. Nobody signed them: validate them. */

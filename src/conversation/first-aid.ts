@@ -111,7 +111,11 @@ export function languageOfHelp(texts: readonly string[], language: Language): La
  * the emergencies has its steps; the others are a line each, for two lists are none to somebody in a panic. */
 export function firstAidReply(
   ids: readonly EmergencyId[],
-  { say, locale }: { readonly say: Words; readonly locale?: string | undefined },
+  {
+    say,
+    locale,
+    airway = false,
+  }: { readonly say: Words; readonly locale?: string | undefined; readonly airway?: boolean },
 ): Reply {
   const { firstAid } = say;
   const help = helpFor(locale);
@@ -125,8 +129,10 @@ export function firstAidReply(
   const steps: Block = { kind: 'rows', numbered: true, rows: firstAid.steps[first]({ call, poison }) };
   return {
     kind: 'reply',
-    headline: firstAid.headlines[first],
-    data: { emergency: { id: first, also: more, ...(help && { country: help.country }) } },
+    headline: airway && first === 'skin-reaction' ? firstAid.airway({ call }) : firstAid.headlines[first],
+    data: {
+      emergency: { id: first, also: more, ...(airway && { airway }), ...(help && { country: help.country }) },
+    },
     blocks: [
       steps,
       ...more.map((id): Block => ({ kind: 'text', text: firstAid.also({ what: firstAid.short[id] }) })),
@@ -164,7 +170,8 @@ export async function firstAidFor(
   const inDoubt = told.every(one => one.inDoubt);
   const { channel, locale } = origin;
   if (channel !== undefined) await loadSharing(origin, registry);
-  const reply = firstAidReply(ids, { say, locale });
+  const airway = told.some(one => one.airway === true);
+  const reply = firstAidReply(ids, { say, locale, airway });
   const misread: Block = { kind: 'text', text: say.firstAid.misread };
   const canShare = channel !== undefined && registry.nameOf.has(shareFirstAid);
   return {

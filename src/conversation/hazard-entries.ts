@@ -7,7 +7,7 @@ const strength = ['words', 'strength'] as const;
 /**
  * Every text option of every command, by `path option`, and what kind of harm can come in through it (see
  * `engine/hazards/table.ts`). A repeated option stands once. An option that is missing here fails a test: whoever adds one
- * decides whether it names a colourant or a strength.
+ * decides whether it names a colourant, a strength or a scent.
  */
 export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
   'ask question': words,
@@ -78,7 +78,7 @@ export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
   'match portion': words,
   'match target': words,
   'plan additives': words,
-  'plan fragrance': words,
+  'plan fragrance': ['words', 'scent'],
   'plan liquid': words,
   'plan lye': words,
   'plan oils': words,

@@ -8,13 +8,20 @@ import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import { isCallForHelp, keepingFirstAid } from './call-for-help.ts';
-import { isAction, type ResponseMode, type SeenBy, type Suggestion, seenByFor } from './command.ts';
+import {
+  type Action,
+  isAction,
+  type ResponseMode,
+  type SeenBy,
+  type Suggestion,
+  seenByFor,
+} from './command.ts';
 import type { Context, Services } from './context.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
 import { type Follow, type Holder, open, seal } from './follow.ts';
 import { checkLegible, isShort } from './legible.ts';
 import { nearest } from './nearest.ts';
-import type { Origin, Question } from './question.ts';
+import type { Given, Origin, Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
 import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
 import { typedValue } from './typed-value.ts';
@@ -256,15 +263,24 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     async run(command, given) {
       const action = registry.actions.get(command) ?? unknownCommand(command, registry);
       if (action.access === 'steward') await requireSteward(context);
-      const typed = Object.entries(given).map(([name, value]) => {
-        const option = action.options.find(one => one.name === name);
-        return [name, option && typeof value === 'string' ? typedValue(option, value) : value] as const;
-      });
-      return takeOrOffer({ command, action, given: Object.fromEntries(typed) }, context);
+      return takeOrOffer({ command, action, given: typedFor(action, given) }, context);
+    },
+    async namesJar(command, given) {
+      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
+      return (await action.namesJar?.(typedFor(action, given), context)) ?? false;
     },
   };
   return context;
 };
+
+/** What was kept as text, as the values that the options of an action want. */
+const typedFor = ({ options }: Action, given: Given): Given =>
+  Object.fromEntries(
+    Object.entries(given).map(([name, value]) => {
+      const option = options.find(one => one.name === name);
+      return [name, option && typeof value === 'string' ? typedValue(option, value) : value] as const;
+    }),
+  );
 
 function findTask(question: Question, { registry, key, keyBefore: before }: Conversation): Task {
   switch (question.kind) {
@@ -299,6 +315,9 @@ function findTask(question: Question, { registry, key, keyBefore: before }: Conv
         anywhere: true,
         idempotencyKey: opened.nonce,
         run: context => found.take(args, context, sent),
+        ...(found.namesJar && {
+          namesOwnJar: async (context: Context) => (await found.namesJar?.(args, context, sent)) ?? false,
+        }),
       };
     }
     case 'point': {

@@ -205,7 +205,21 @@ export const plainGiven = (given: Given): AskedLine['given'] =>
 
 const args = { line: z.string(), at: z.string().transform(Number) };
 
-async function pressed({ line, at }: { readonly line: string; readonly at: number }, context: Context) {
+type Pressed = { readonly line: string; readonly at: number };
+
+const pressed = async (args: Pressed, context: Context) => {
+  const { command, given } = await lineMeant(args, context);
+  return context.run(command, given);
+};
+
+/** What was unclear may turn out to be a jar of the asker's. */
+const meansJar = async (args: Pressed, context: Context): Promise<boolean> => {
+  const { command, given } = await lineMeant(args, context);
+  return context.namesJar(command, given);
+};
+
+/** The command that was asked, with the candidate that was pressed in place of what was unclear. */
+async function lineMeant({ line, at }: Pressed, context: Context) {
   const kept = await askedLineOf(context.shelf, line);
   const { option, replaces, candidates, command } = kept;
   const by = candidates[at];
@@ -214,10 +228,16 @@ async function pressed({ line, at }: { readonly line: string; readonly at: numbe
     option === undefined || by === undefined || typeof value !== 'string'
       ? kept.given
       : { ...kept.given, [option]: replaced(value, replaces ?? value, by) };
-  return context.run(command, given);
+  return { command, given };
 }
 
-const againForGroup = followUp({ seenBy: 'group', pace: 'slow', args, answer: pressed });
+const againForGroup = followUp({
+  seenBy: 'group',
+  pace: 'slow',
+  args,
+  namesJar: meansJar,
+  answer: pressed,
+});
 const againForAsker = followUp({ seenBy: 'asker', pace: 'slow', args, answer: pressed });
 
 /** The buttons of "which one?"; one command registers them for all. */

@@ -1,5 +1,5 @@
 import type { Block, Caution } from '../conversation/reply.ts';
-import { parseStrength } from '../engine/quantities/strength.ts';
+import { readKeptStrength } from '../engine/quantities/strength.ts';
 import { type Posterior, posterior, type ResultCounts } from '../engine/stability/evidence.ts';
 import { chemistryOf, identified } from '../engine/stability/identity.ts';
 import { type Evidence, processes, type ReportView, tally } from '../records/evidence/index.ts';
@@ -104,11 +104,17 @@ export function reportRow(report: ReportView, say: Words, name?: string): string
     `${name === undefined ? '' : `${name}: `}${words.results[result]}`,
     words.processes[process],
     weeks === undefined ? '' : words.weeks({ weeks }),
-    strength === undefined ? '' : say.quantities.strength(parseStrength(strength)),
+    strength === undefined ? '' : strengthName(strength, say),
     base === undefined ? '' : words.base({ base }),
     note === undefined ? '' : words.note({ note }),
     photo ? words.photo : '',
     mine ? words.mine : '',
   ];
   return facts.filter(Boolean).join('; ');
+}
+
+/** A printed strength as its reader says it. */
+function strengthName(printed: string, say: Words): string {
+  const strength = readKeptStrength(printed);
+  return strength === undefined ? printed : say.quantities.strength(strength);
 }

@@ -305,6 +305,43 @@ test('first aid shown in doubt says so first, and how to take it back; told outr
   }
 });
 
+const SCENTS = {
+  burn: { en: 'cinnamon bark 2%', es: '2% de aceite de clavo de olor' },
+  never: { en: '2% eau de toilette', es: '2% agua de colonia' },
+} as const;
+
+describe('scents that hurt, through every entry that names one', () => {
+  const SCENT_WAYS: Readonly<Record<string, (scent: string) => readonly [string, Given]>> = {
+    'plan fragrance': fragrance => [
+      'plan',
+      { oils: 'olive 70%, coconut 30%', size: '1000 g oils', fragrance },
+    ],
+  };
+  const mustOf = (id: string) => HAZARDS.find(one => one.id === id)!.must;
+
+  test('every such entry has its way', () => {
+    const entriesOfScent = Object.keys(HAZARD_ENTRIES).filter(name =>
+      HAZARD_ENTRIES[name]!.includes('scent'),
+    );
+    expect(entriesOfScent.length).toBeGreaterThan(0);
+    expect(Object.keys(SCENT_WAYS).sort()).toEqual(entriesOfScent.sort());
+  });
+
+  test.each(languages)('in %s', async language => {
+    for (const way of Object.values(SCENT_WAYS)) {
+      const [path, burns] = way(SCENTS.burn[language]);
+      const answer = await run(path, burns, language);
+      const { warnings } = (answer.kind === 'reply' ? answer.data : {}) as { warnings?: { id: string }[] };
+      const must = mustOf('scent-that-burns');
+      expect('warn' in must && warnings?.some(({ id }) => must.warn.includes(id))).toBe(true);
+      const [, never] = way(SCENTS.never[language]);
+      expect(mustOf('scent-never-in-soap')).toEqual({
+        refuse: [problemOf(await run(path, never, language))],
+      });
+    }
+  });
+});
+
 describe('first aid speaks the language that is typed', () => {
   const cases = [
     ['me cayó sosa en el ojo y me quema mucho', 'en', 'es'],

@@ -71,7 +71,7 @@ describe('registering', () => {
   });
 });
 
-const away = new Set(['dose', 'preview', 'match', 'plan', 'diagnose', 'shelf', 'colourant']);
+const away = new Set(['first-aid', 'dose', 'preview', 'match', 'plan', 'diagnose', 'shelf', 'colourant']);
 
 describe('what a member installs for themselves', () => {
   test('is what needs no group, and is declared so; everything else belongs to groups', () => {
@@ -102,6 +102,9 @@ describe('what a member installs for themselves', () => {
     // Answered to everybody in groups.
     expect((await guest.run('/preview', { mix: '1 tsp ultramarine blue' })).ephemeral).toBe(true);
     expect((await guest.run('/colourant evidence')).text).toContain('Here only you brought me along');
+    const help = await guest.run('/first-aid', { what: 'lye-eye' });
+    expect(help.ephemeral).toBe(true);
+    expect(help.text).toContain('Lye or raw soap in the eye');
     await expect(guest.run('/challenge list')).rejects.toThrow('is not offered here');
     const between = await guest.run('/shelf list', {}, { context: 'elsewhere' });
     expect([between.ephemeral, between.text.includes('Moss')]).toEqual([true, true]);

@@ -2,7 +2,14 @@ import type { Band, Origin } from '../origin.ts';
 import type { AdditiveId } from './request.ts';
 
 /** What an additive does besides weighing something; `src/words` speaks each. */
-export type AdditiveEffect = 'heats' | 'browns' | 'replaces-water' | 'drinks-water' | 'hardens' | 'eats-lye';
+export type AdditiveEffect =
+  | 'heats'
+  | 'browns'
+  | 'replaces-water'
+  | 'drinks-water'
+  | 'hardens'
+  | 'salts'
+  | 'eats-lye';
 
 /**
  * How a liquid may meet lye. `cold`: like water, lye goes into it slowly. `frozen`: sugar, fat or protein scorch, so lye

@@ -1,5 +1,6 @@
 import { metalIn, refuseMetal } from '../colourants/metals.ts';
 import { refuseBarred } from '../hazards/colours/refuse.ts';
+import { riskyScents } from '../hazards/scents/read.ts';
 import type { Amount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
@@ -22,6 +23,8 @@ declare module '../refusal.ts' {
     'additive-without-amount': { text: string };
     /** More than this additive is ever used at; percents of the oils. */
     'additive-over-usual': { additive: AdditiveId; percent: number; most: number };
+    /** A scent has its own option, which minds how much of it skin takes. */
+    'scent-as-additive': { text: string };
     'additive-too-much': { text: string; most: number };
     /** What uses up lye decides how much lye is weighed: a spoon of it is no weight. */
     'additive-eats-lye-by-spoon': { additive: AdditiveId };
@@ -117,11 +120,27 @@ export function knownAdditive(name: string): AdditiveId | undefined {
   return /^(?:[a-z]+ )?(?:puree|pure|pulp|pulpa)(?: [a-z]+)*$/u.test(bare) ? 'fruit-puree' : undefined;
 }
 
+const SPIRITS =
+  /\b(?:vodka|rum|gin|whisk(?:e?y)|bourbon|tequila|mezcal|brandy|cognac|liqueur|schnapps|moonshine|grappa|everclear|spirit|ethanol|alcohol|isopropyl|isopropilico|ron|ginebra|aguardiente|pisco|orujo|licor|etanol|tintura|tincture)\b/u;
+
+/** Throws a Refusal `liquid-is-spirit` for strong drink and alcohol; "alcohol-free" is none. */
+export function refuseSpirit(name: string): void {
+  const said = fold(name);
+  if (SPIRITS.test(said) && !/\b(?:free|sin alcohol)\b/u.test(said))
+    refuse('liquid-is-spirit', { text: shown(name) });
+}
+
+/** Words that make an additive a scent, whatever it is made from. */
+const SCENT = /\b(?:essential oil|aceites? esencial|fragrance|fragancia|scent|eo|perfume|parfum)\b/u;
+
 function idOf(name: string): AdditiveId {
   const known = knownAdditive(name);
   if (known === undefined) {
     if (metalIn(name)?.certainty !== 'glitter') refuseMetal(name);
     refuseBarred(name);
+    refuseSpirit(name);
+    if (SCENT.test(fold(name))) refuse('scent-as-additive', { text: shown(name) });
+    riskyScents(name);
   }
   return known ?? refuse('additive-unknown', { text: shown(name), known: ADDITIVES.map(({ id }) => id) });
 }

@@ -1,3 +1,4 @@
+import { riskyScents } from '../hazards/scents/read.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import type { FragranceAsk } from './request.ts';
@@ -35,9 +36,11 @@ type Word = { readonly from: number; readonly to: number };
 /**
  * Reads a fragrance: `3%`, `3% of oils, vanillin 8%`, `vanillin content 8 % at 3 %`, `3% vanilla 8%`; either language,
  * either order. Percent of the oils, and of vanillin in the fragrance (0 unless said). Where the two cannot be told
- * apart it is asked back. Throws a Refusal: `percent-unreadable`, `fragrance-dose-unclear`, `fragrance-dose-high`.
+ * apart it is asked back. Scents that burn or sensitise are named in it. Throws a Refusal: `percent-unreadable`,
+ * `fragrance-dose-unclear`, `fragrance-dose-high`, `scent-barred`.
  */
 export function parseFragrance(text: string): FragranceAsk {
+  const risky = riskyScents(text);
   const plain = plainText(text).replace(/\s*(?:percent|por ciento)\b/giu, '%');
   const percents = [...plain.matchAll(/(-?[\d.,]*\d)\s?%/gu)].map(match => percentOf(match, text));
   const words = [...plain.matchAll(VANILLIN)].map(match => ({
@@ -51,7 +54,7 @@ export function parseFragrance(text: string): FragranceAsk {
     told(plain, percents, words) ?? refuse('fragrance-dose-unclear', { text: shown(text) });
   if (vanillin > 100) refuse('percent-unreadable', { text: shown(text) });
   if (dose > MOST_FRAGRANCE) refuse('fragrance-dose-high', { percent: dose, most: MOST_FRAGRANCE });
-  return { percentOfOils: dose, vanillinPercent: vanillin };
+  return { percentOfOils: dose, vanillinPercent: vanillin, ...(risky.length > 0 && { risky }) };
 }
 
 function percentOf(match: RegExpExecArray, text: string): Percent {

@@ -29,6 +29,9 @@ export const gramsPerMole = ({ lyeGrams, hydroxide, totals }: Recipe) =>
 /** Percent of lye in the jug from which it comes near boiling (common practice). */
 const HOT_JUG = 40;
 
+/** Liquids whose gas alone makes lye boil over. */
+const FIZZES: ReadonlySet<AdditiveId> = new Set(['beer', 'cider', 'kombucha']);
+
 /** How the lye is dissolved, and what each liquid asks for. */
 export function aboutJug(recipe: Recipe, { jug, carrierWaterGrams }: Filled): PlanWarning[] {
   const warnings: PlanWarning[] = [];
@@ -41,7 +44,9 @@ export function aboutJug(recipe: Recipe, { jug, carrierWaterGrams }: Filled): Pl
     warnings.push({ id: 'water-over-asked', values: { grams: over } });
   for (const { id: additive, grams, into, frozen } of jug.liquids) {
     const percent = additiveById(additive).liquid?.alcoholPercent ?? 0;
-    if (percent > 0) warnings.push({ id: 'boil-off-alcohol', values: { additive, percent } });
+    if (percent > 0)
+      warnings.push({ id: 'boil-off-alcohol', values: { additive, percent, fizzes: FIZZES.has(additive) } });
+    if (additive === 'hydrosol') warnings.push({ id: 'liquid-read-label', values: { additive } });
     if (into === 'oils') warnings.push({ id: 'liquid-goes-into-oils', values: { additive, grams } });
     if (frozen && additive !== 'ice') warnings.push({ id: 'milk-keep-cold', values: { additive } });
   }

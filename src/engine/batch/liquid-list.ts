@@ -1,7 +1,7 @@
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { fold } from '../text/fold.ts';
-import { additiveById, gramsOf, knownAdditive } from './additives.ts';
+import { additiveById, gramsOf, knownAdditive, refuseSpirit } from './additives.ts';
 import { leadingAmount } from './leading-amount.ts';
 import { LIQUIDS } from './liquid-table.ts';
 import type { AdditiveAsk, AdditiveId } from './request.ts';
@@ -9,6 +9,10 @@ import { shown } from './shown.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
+    /** Strong drink or alcohol: it burns, and seizes the batter. */
+    'liquid-is-spirit': { text: string };
+    /** Water by weight, which the plan works out from what is written for water. */
+    'liquid-water-weight': { text: string };
     'liquid-unknown': { text: string; known: readonly AdditiveId[] };
     /** Shares of the water that make more than all of it. */
     'liquids-over-all': { sum: number };
@@ -37,7 +41,8 @@ type Piece = { readonly ask: Omit<AdditiveAsk, 'amount'> | 'water'; readonly amo
 /**
  * Reads what stands in the place of water: `goat milk`, `half beer`, `coconut milk 50% frozen, tea`, `200 g aloe juice`,
  * `cream 100 g in the oils`. A bare percent is of the water; without an amount it takes what the others leave. English
- * or Spanish. Throws a Refusal: `liquid-unknown`, `liquids-over-all`, `additive-eats-lye-by-spoon`, or one of the
+ * or Spanish. Throws a Refusal: `liquid-unknown`, `liquid-is-spirit`, `liquid-water-weight`, `liquids-over-all`,
+ * `additive-eats-lye-by-spoon`, or one of the
  * amounts' own.
  */
 export function parseLiquids(text: string): readonly AdditiveAsk[] {
@@ -73,7 +78,8 @@ function readPiece(piece: string): Piece {
   const { amount: written, rest } = readAmount(bare);
   const name = rest.replace(/\s+/gu, ' ').trim();
   if (WATER.test(fold(name)))
-    return { ask: 'water', amount: written === undefined ? undefined : waterShare(written) };
+    return { ask: 'water', amount: written === undefined ? undefined : waterShare(written, piece) };
+  refuseSpirit(name);
   const id = knownAdditive(name);
   if (id === undefined || additiveById(id).liquid === undefined) {
     return refuse('liquid-unknown', { text: shown(piece), known: LIQUIDS.map(one => one.id) });
@@ -94,9 +100,9 @@ type Written =
   | { readonly measured: NonNullable<ReturnType<typeof leadingAmount>>['amount'] }
   | Exclude<Amount, { readonly grams: number }>;
 
-/** Plain water by weight is what the plan works out anyway; its share counts among the shares. */
-const waterShare = (written: Written): Amount =>
-  'percentOfWater' in written ? written : { percentOfWater: 0 };
+/** Only a share of plain water counts here: its weight hangs on the lye, and is written for the water. */
+const waterShare = (written: Written, piece: string): Amount =>
+  'percentOfWater' in written ? written : refuse('liquid-water-weight', { text: shown(piece) });
 
 function readAmount(text: string): { readonly amount: Written | undefined; readonly rest: string } {
   const percent = PERCENT.exec(text);

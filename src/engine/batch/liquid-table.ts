@@ -220,18 +220,83 @@ export const LIQUIDS: readonly Additive[] = [
   liquid({
     id: 'hydrosol',
     words:
-      'hydrosol|rose water|rosewater|lavender water|orange blossom water|flower water|hidrolato|agua de rosas|agua de azahar|agua floral|witch hazel|hamamelis',
+      'hydrosol|rose water|rosewater|lavender water|orange blossom water|flower water|hidrolato|agua de rosas|agua de azahar|agua floral|agua de lavanda|agua de flores|rose hydrosol|lavender hydrosol|chamomile hydrosol|orange flower water|hidrolato de rosas|hidrolato de lavanda|hidrolato de manzanilla|hidrolato de romero',
     water: 99.8,
     jug: 'cold',
     origin: { trust: 'common practice', source: 'distilled plant water, no alcohol added' },
   }),
   liquid({
+    id: 'witch-hazel',
+    words:
+      'witch hazel|witch hazel water|witch hazel distillate|witch hazel extract|witch hazel hydrosol|hamamelis|agua de hamamelis|hidrolato de hamamelis|extracto de hamamelis',
+    water: 99.5,
+    jug: 'cold',
+    alcohol: 14,
+    origin: {
+      trust: 'from memory',
+      source:
+        'witch hazel as sold by the pharmacopoeia holds 14 to 15 % alcohol by volume; told as it is once that is boiled off',
+    },
+  }),
+  liquid({
+    id: 'kombucha',
+    words: 'kombucha|jun|kefir de agua|water kefir|te kombucha|kombucha tea',
+    water: 96,
+    sugar: 3,
+    acid: 0.004 * ACETIC_MOLES_PER_GRAM,
+    density: 1.01,
+    jug: 'frozen',
+    alcohol: 1,
+    effects: [...SWEET, 'eats-lye'],
+    origin: {
+      trust: 'from memory',
+      source: 'acids of home brews differ widely: the low end, since acid that is not there would leave lye',
+    },
+  }),
+  liquid({
+    id: 'coconut-water',
+    words: 'coconut water|young coconut water|agua de coco|agua de pipa',
+    water: 95,
+    sugar: 3.7,
+    density: 1.02,
+    jug: 'frozen',
+    effects: SWEET,
+  }),
+  liquid({
+    id: 'fruit-juice',
+    words:
+      'fruit juice|juice|orange juice|apple juice|grape juice|pineapple juice|pomegranate juice|cranberry juice|cherry juice|watermelon juice|grapefruit juice|mango juice|strawberry juice|must|zumo|jugo|zumo de fruta|jugo de fruta|zumo de naranja|jugo de naranja|zumo de manzana|jugo de manzana|zumo de uva|jugo de uva|zumo de pina|jugo de pina|zumo de granada|jugo de granada|zumo de arandano|jugo de arandano|zumo de sandia|jugo de sandia|zumo de pomelo|jugo de toronja|mosto',
+    water: 88,
+    sugar: 10,
+    acid: 0.005 * MALIC_MOLES_PER_GRAM,
+    density: 1.045,
+    jug: 'frozen',
+    effects: [...SWEET, 'eats-lye'],
+    origin: {
+      trust: 'from memory',
+      source:
+        'USDA FoodData Central, apple and orange juice; acid at the low end, since acid that is not there would leave lye',
+    },
+  }),
+  liquid({
+    id: 'sea-water',
+    words: 'sea water|seawater|ocean water|agua de mar|agua marina',
+    water: 96.5,
+    density: 1.025,
+    jug: 'cold',
+    effects: ['salts'],
+    origin: {
+      trust: 'published',
+      source: 'mean salinity of the sea, 35 g/kg (UNESCO, practical salinity scale 1978)',
+    },
+  }),
+  liquid({
     id: 'brine',
-    words: 'brine|salt water|sea water|seawater|salmuera|agua salada|agua de mar',
+    words: 'brine|salt water|saltwater|salmuera|agua salada|agua con sal',
     water: 80,
     density: 1.15,
     jug: 'cold',
-    effects: ['hardens'],
+    effects: ['salts'],
     origin: { trust: 'common practice', source: 'one part of salt in four of water by weight' },
   }),
   liquid({

@@ -1,6 +1,7 @@
 import type { Band } from '../origin.ts';
 import { refuse } from '../refusal.ts';
 import {
+  type Additive,
   type AdditiveMass,
   type AdditiveTotals,
   additiveTotals,
@@ -133,11 +134,14 @@ export function kohShareOf({ lye }: Pick<Recipe, 'lye'>): number {
   return hydroxideIn(lye.filter(({ alkali }) => alkali === 'KOH')) / hydroxideIn(lye);
 }
 
+/** Grams of salt in a salty water: all of it that is no water. */
+export const saltGrams = ({ water }: Additive, grams: number): number => grams * (1 - water);
+
 /** Salt in percent of the oils, dry or in brine. */
 export function saltPercentOf({ additives, oilGrams }: Pick<Recipe, 'additives' | 'oilGrams'>): number {
   const salt = additives.reduce((sum, { additive, grams }) => {
     if (additive.id === 'salt') return sum + grams;
-    return additive.id === 'brine' ? sum + grams * (1 - additive.water) : sum;
+    return additive.effects.includes('salts') ? sum + saltGrams(additive, grams) : sum;
   }, 0);
   return (100 * salt) / oilGrams;
 }

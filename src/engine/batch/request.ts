@@ -1,5 +1,6 @@
 import type { Carrier } from '../colourants/colourant.ts';
 import type { DoseAsked } from '../dosing/request.ts';
+import type { RiskyScent } from '../hazards/scents/read.ts';
 import type { HeatSetting } from '../heat/setting.ts';
 import type { Strength } from '../quantities/strength.ts';
 import type { Measures } from '../quantities/units.ts';
@@ -64,6 +65,11 @@ export type LiquidId =
   | 'vinegar'
   | 'lemon-juice'
   | 'hydrosol'
+  | 'witch-hazel'
+  | 'kombucha'
+  | 'coconut-water'
+  | 'fruit-juice'
+  | 'sea-water'
   | 'brine'
   | 'ice';
 export type AdditiveId =
@@ -88,7 +94,12 @@ export type AdditiveAsk = {
 };
 
 /** Percent of the oils' mass, and the vanillin in the fragrance itself. */
-export type FragranceAsk = { readonly percentOfOils: number; readonly vanillinPercent: number };
+export type FragranceAsk = {
+  readonly percentOfOils: number;
+  readonly vanillinPercent: number;
+  /** What burns or sensitises skin by its name. */
+  readonly risky?: readonly RiskyScent[];
+};
 
 /** How much of the batter goes into one portion. */
 export type PortionShare =

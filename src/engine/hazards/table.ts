@@ -8,15 +8,25 @@ export type EntryKind =
   /** The name of a colourant, or a list of them. */
   | 'colourant'
   /** How deep a colour is wanted. */
-  | 'strength';
+  | 'strength'
+  /** What the soap is to smell of. */
+  | 'scent';
 
 /** What must happen where a hazard comes through an entry. */
 export type Hazard = {
-  readonly id: EmergencyId | 'poisonous-colour' | 'metal-powder' | 'share-over-the-law' | 'strength-misread';
-  /** First aid as the answer; a refusal of one of these ids; or an answer whose numbers keep under the limit. */
+  readonly id:
+    | EmergencyId
+    | 'poisonous-colour'
+    | 'metal-powder'
+    | 'share-over-the-law'
+    | 'strength-misread'
+    | 'scent-that-burns'
+    | 'scent-never-in-soap';
+  /** First aid as the answer; a refusal of one of these ids; a warning of one of these; or an answer whose numbers keep under the limit. */
   readonly must:
     | { readonly say: 'first-aid' }
     | { readonly refuse: readonly string[] }
+    | { readonly warn: readonly string[] }
     | { readonly hold: 'dose-under-law' | 'percent-of-oils' };
   readonly entries: readonly EntryKind[];
 };
@@ -35,5 +45,7 @@ export const HAZARDS: readonly Hazard[] = [
     entries: ['colourant'],
   },
   { id: 'share-over-the-law', must: { hold: 'dose-under-law' }, entries: ['colourant'] },
+  { id: 'scent-never-in-soap', must: { refuse: ['scent-barred'] }, entries: ['scent'] },
+  { id: 'scent-that-burns', must: { warn: ['scent-hurts'] }, entries: ['scent'] },
   { id: 'strength-misread', must: { hold: 'percent-of-oils' }, entries: ['strength'] },
 ];

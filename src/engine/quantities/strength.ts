@@ -1,4 +1,4 @@
-import { refuse } from '../refusal.ts';
+import { Refusal, refuse } from '../refusal.ts';
 import { excerpt } from './excerpt.ts';
 import { plainText, printMixed, printNumber, readDecimal } from './number.ts';
 import { plainWord } from './unit-words.ts';
@@ -131,6 +131,21 @@ export function printStrength(strength: Strength): string {
       return `${printMixed(strength.tspPerCup)} tsp/cup`;
     case 'pound-of-oils':
       return `${printMixed(strength.tspPerPound)} tsp/lb oils`;
+  }
+}
+
+/**
+ * A strength that was kept as it was printed. Before percents named what they are of, a bare one was of full colour.
+ * Undefined where it is none: a record from before must be shown all the same.
+ */
+export function readKeptStrength(printed: string): Strength | undefined {
+  const share = /^(\d+(?:\.\d+)?)%$/u.exec(printed.trim())?.[1];
+  if (share !== undefined) return { by: 'share', ofFull: Number(share) / 100 };
+  try {
+    return parseStrength(printed);
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
   }
 }
 

@@ -1,9 +1,14 @@
 import type { UnweighedId } from '../../engine/hazards/index.ts';
 
 /**
- * Fire and poisonous gas from cleaners. From memory, to be read against the published guidance of fire services on cooking
- * fires (lid on, heat off, never water, leave and call) and of poison centres on chlorine and mixed cleaners (fresh air
- * at once, clothes off, rinse eyes, call).
+ * Fire: fire services' pages on pans that burn (States of Jersey, "Dealing with a fire in the kitchen"; Cornwall, advice
+ * on chip pans): do not move it, heat off if that is safe, smother it, no water and no extinguisher on a pan of oil, leave
+ * it to cool; if in doubt out, door shut, call. The metal lid for the blanket, the oven door, stop-drop-roll and cooling
+ * a burn for 20 minutes: from memory.
+ * Poisonous gas: Northern New England Poison Center, household bleach (with acid or ammonia; worse with asthma; clothes
+ * off); first aid for chlorine of MedlinePlus and of the Estonian Rescue Board (fresh air, splashed clothes off, skin and
+ * eyes 15 minutes under water). Leaving a rescue to the fire service: hydrogen sulfide fact sheets ("never attempt a
+ * rescue"). Holding the breath, windows only from outside: from memory.
  */
 export const householdFirstAid = {
   headlines: {
@@ -13,7 +18,7 @@ export const householdFirstAid = {
   steps: {
     fire: ({ call }) => [
       'Small and in the pot: slide a metal lid or baking tray over it and turn the heat off. Leave the lid on until it is cold.',
-      'Never water on burning oil or wax: it flares up. Do not carry the pot.',
+      'Never water on burning oil or wax, nor an extinguisher’s jet into the pot: it flares up. Do not carry the pot.',
       'Oven or microwave: keep the door shut and switch it off.',
       `Larger than the pot, or not out at once: everybody out, shut the door behind you, call ${call} from outside. Do not go back in.`,
       'Clothes on fire: stop, drop, roll. Burnt skin: cool running water for 20 minutes, nothing else on it.',

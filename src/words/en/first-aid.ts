@@ -5,7 +5,7 @@ import { householdFirstAid } from './first-aid-household.ts';
  * First aid as published: NIOSH Pocket Guide, sodium hydroxide and its first aid codes (irrigate eyes at once; dust off
  * solids, then flush skin; breathing; swallowed: medical attention at once); International Chemical Safety Cards 0360
  * (sodium hydroxide: rinse the mouth, no vomiting, at most one small glass of water, skin 15 minutes or more, half-upright
- * after fumes) and 0165 (hydrogen sulfide); New Jersey Right to Know fact sheet (eyes at least 30 minutes); MedlinePlus
+ * after fumes) and 0165 (hydrogen sulfide; hydrogen sulfide fact sheets: the nose goes blind, no rescue without breathing apparatus); New Jersey Right to Know fact sheet (eyes at least 30 minutes); MedlinePlus
  * on lye (nothing sour to neutralise). Animals: common practice of vets.
  */
 export const firstAid = {
@@ -19,7 +19,8 @@ export const firstAid = {
     'hydrogen-sulfide': 'Rotten-egg smell is a poisonous gas (hydrogen sulfide): everybody out now.',
     'lye-eruption': 'The lye is out of control: step back, leave it, keep everybody away.',
     'animal-exposed': 'An animal met lye or raw soap: water, no licking, call a vet now.',
-    'skin-reaction': 'A skin reaction: stop using this soap and rinse with water.',
+    'skin-reaction':
+      'A skin reaction: stop using this soap and rinse. Swollen face or throat, or hard breathing: call your emergency number now.',
   } satisfies Record<EmergencyId, string>,
   steps: {
     ...householdFirstAid.steps,
@@ -105,6 +106,8 @@ export const firstAid = {
     'animal-exposed': 'the animal: lukewarm water, 20 minutes, no licking, call a vet',
     'skin-reaction': 'skin reaction: stop using the soap, rinse',
   } satisfies Record<EmergencyId, string>,
+  /** In place of the headline where throat, tongue or face swell or the breath fails: an allergic shock kills in minutes. */
+  airway: (v: { call: string }) => `Swollen throat or face, or hard breathing: call ${v.call} now.`,
   yourNumber: 'your emergency number',
   number: (v: { number: string; country: string }) =>
     `${v.number} (${v.country}; elsewhere your emergency number)`,

@@ -37,6 +37,11 @@ const liquids: Readonly<Record<LiquidId, string>> = {
   vinegar: 'vinegar',
   'lemon-juice': 'lemon juice',
   hydrosol: 'hydrosol',
+  'witch-hazel': 'witch hazel (boiled)',
+  kombucha: 'kombucha (boiled, flat)',
+  'coconut-water': 'coconut water',
+  'fruit-juice': 'fruit juice',
+  'sea-water': 'sea water',
   brine: 'brine',
   ice: 'ice',
 };
@@ -58,6 +63,8 @@ type Warned =
   | 'milk-keep-cold'
   | 'liquid-goes-into-oils'
   | 'boil-off-alcohol'
+  | 'liquid-salt'
+  | 'liquid-read-label'
   | 'liquid-eats-lye'
   | 'liquid-fat'
   | 'lye-kept-dissolved'
@@ -75,8 +82,12 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
     `${capital(name(additive))} scorches and may foam up with lye: frozen, a spoonful of lye at a time, the jug in an ice bath. Its water counts as jug water.`,
   'liquid-goes-into-oils': ({ additive, grams }) =>
     `${g(grams)} ${name(additive)} goes into the oils, not into the lye jug: the lye needs the plain water. Its own water is counted.`,
-  'boil-off-alcohol': ({ additive, percent }) =>
-    `${capital(bare(additive))} holds about ${pc(percent)} alcohol, and gas: lye makes it boil over. Boil it off first, not over an open flame; weigh what is left.`,
+  'boil-off-alcohol': ({ additive, percent, fizzes }) =>
+    `${capital(bare(additive))} holds about ${pc(percent)} alcohol${fizzes ? ', and gas' : ''}: lye makes it boil over, and alcohol thickens the batter at once. Boil it off first, not over an open flame; weigh what is left.`,
+  'liquid-salt': ({ additive, grams, percent }) =>
+    `The ${name(additive)} brings ${g(grams)} of salt (${pc(percent)} of the oils): a harder bar with less lather. Dissolve the salt fully before the lye, and cut early.`,
+  'liquid-read-label': ({ additive }) =>
+    `Bought ${name(additive)} may hold alcohol, glycerin or a preservative: read its label. With alcohol in it, boil that off first, not over an open flame.`,
   'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
     `${g(grams)} ${name(additive)} eats about ${g(lyeGrams)} of lye with its acid; that much is added. A weaker one leaves lye in the bar: read the % on the label. Acid and lye heat and spit: mix it in before any lye.`,
   'liquid-fat': ({ additive, points }) =>
@@ -110,6 +121,8 @@ const refusals: Pick<
   | 'fragrance-dose-unclear'
   | 'jug-too-little-water'
   | 'liquid-never-in-jug'
+  | 'liquid-is-spirit'
+  | 'liquid-water-weight'
   | 'liquid-unknown'
   | 'liquids-over-all'
   | 'lye-shares-unclear'
@@ -133,6 +146,10 @@ const refusals: Pick<
     `${g(jugWaterGrams)} of water is left for ${g(lyeGrams)} of lye: it needs its own weight. Use ${g(mostGrams)} of ${bare(liquid)} at most, or more water (“2.5:1”).`,
   'liquid-never-in-jug': ({ liquid }) =>
     `${capital(name(liquid))} is too thick or fat for the lye jug: lye pockets, foaming. Write “${bare(liquid)} in the oils”.`,
+  'liquid-is-spirit': ({ text }) =>
+    `“${text.trim()}” is strong alcohol: it burns near heat, makes lye boil up and seizes the batter. Use water; for beer or wine the alcohol is boiled off first.`,
+  'liquid-water-weight': ({ text }) =>
+    `“${text.trim()}”: here goes what stands in for water. How much plain water there is, write with water: “33% lye”, “2:1” (water to lye) or “38% of oils”.`,
   'liquid-unknown': ({ text, known }) =>
     `I don’t know the liquid “${text}”. Try ${known.slice(0, 3).map(bare).join(', ')}, beer, tea or aloe juice; what reacts with lye should never be guessed.`,
   'liquids-over-all': ({ sum }) => `The liquids make ${pc(sum)} of the water; 100 % is all of it.`,
@@ -229,6 +246,11 @@ export const jug = {
   solution: (v: { alkali: string; percent: number }) => `${v.alkali} solution (${pc(v.percent)})`,
   solutionNote: (v: { lye: string; water: string }) => `It holds ${v.lye} lye and ${v.water} water.`,
   furtherWater: 'Water to add',
+  /** Where no plain water is weighed at all. */
+  noWater: (v: { inJug: readonly Weighed[]; frozen: boolean }) =>
+    v.inJug.length === 0
+      ? 'none to add'
+      : `none to add: the lye goes into the ${joined(named(v.inJug))}${v.frozen ? ', frozen' : ''}`,
   strength: (v: { percent: number }) => `In the jug: ${pc(v.percent)} lye, all its water counted.`,
   placed: (v: { into: 'jug' | 'oils'; frozen: boolean; water: string }) =>
     `${v.into === 'oils' ? 'Into the oils' : v.frozen ? 'Into the jug, frozen' : 'Into the jug'}; ${v.water} of it is water.`,

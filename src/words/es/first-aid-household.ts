@@ -9,7 +9,7 @@ export const householdFirstAid: typeof english = {
   steps: {
     fire: ({ call }) => [
       'Pequeño y dentro de la olla: desliza encima una tapa o bandeja de metal y apaga el calor. No la quites hasta que se enfríe.',
-      'Nunca agua sobre aceite o cera que arde: se aviva. No lleves la olla a otro sitio.',
+      'Nunca agua sobre aceite o cera que arde, ni el chorro de un extintor en la olla: se aviva. No lleves la olla a otro sitio.',
       'Horno o microondas: deja la puerta cerrada y apágalo.',
       `Mayor que la olla, o no se apaga enseguida: todos fuera, cierra la puerta y llama a ${call} desde afuera. No vuelvas a entrar.`,
       'Ropa en llamas: párate, tírate al suelo y rueda. Piel quemada: agua corriente fresca 20 minutos, nada más encima.',

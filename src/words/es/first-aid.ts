@@ -14,7 +14,8 @@ export const firstAid: typeof english = {
     'hydrogen-sulfide': 'El olor a huevo podrido es un gas venenoso (sulfuro de hidrógeno): todos fuera ya.',
     'lye-eruption': 'La sosa está fuera de control: apártate, déjala, que nadie se acerque.',
     'animal-exposed': 'Un animal tocó sosa o jabón crudo: agua, que no se lama, llama ya al veterinario.',
-    'skin-reaction': 'Una reacción de la piel: deja de usar este jabón y enjuaga con agua.',
+    'skin-reaction':
+      'Una reacción de la piel: deja de usar este jabón y enjuaga. Cara o garganta hinchadas, o le cuesta respirar: llama ya a tu número de emergencias.',
   },
   steps: {
     ...householdFirstAid.steps,
@@ -99,6 +100,7 @@ export const firstAid: typeof english = {
     'animal-exposed': 'el animal: agua tibia, 20 minutos, que no se lama, llamar al veterinario',
     'skin-reaction': 'reacción de la piel: dejar de usar el jabón, enjuagar',
   },
+  airway: v => `Garganta o cara hinchadas, o le cuesta respirar: llama ya a ${v.call}.`,
   yourNumber: 'tu número de emergencias',
   number: v => `${v.number} (${v.country}; en otro país, tu número de emergencias)`,
   poison: v => `; toxicología ${v.number} (${v.country})`,

@@ -35,6 +35,11 @@ const liquids: Readonly<Record<LiquidId, string>> = {
   vinegar: 'vinagre',
   'lemon-juice': 'zumo de limón',
   hydrosol: 'hidrolato',
+  'witch-hazel': 'hamamelis (hervido)',
+  kombucha: 'kombucha (hervida, sin gas)',
+  'coconut-water': 'agua de coco',
+  'fruit-juice': 'zumo de fruta',
+  'sea-water': 'agua de mar',
   brine: 'salmuera',
   ice: 'hielo',
 };
@@ -57,8 +62,12 @@ const warnings: typeof en.jug.warnings = {
     `${capital(name(additive))}: se quema y puede subir con la sosa. En cubitos congelados, una cucharada de álcali cada vez, la jarra en un baño de hielo. Su agua cuenta en la jarra.`,
   'liquid-goes-into-oils': ({ additive, grams }) =>
     `${g(grams)} de ${name(additive)} van a los aceites, no a la jarra: el álcali necesita el agua sola. El agua que traen está contada.`,
-  'boil-off-alcohol': ({ additive, percent }) =>
-    `${capital(bare(additive))}: lleva cerca de ${pc(percent)} de alcohol, y gas. Con la sosa se desborda. Hiérvela antes, sin llama abierta, y pesa lo que quede.`,
+  'boil-off-alcohol': ({ additive, percent, fizzes }) =>
+    `${capital(bare(additive))}: lleva cerca de ${pc(percent)} de alcohol${fizzes ? ', y gas' : ''}. Con la sosa se desborda, y el alcohol espesa la masa de golpe. Hay que hervir antes el líquido, sin llama abierta, y pesar lo que quede.`,
+  'liquid-salt': ({ additive, grams, percent }) =>
+    `${capital(name(additive))}: trae ${g(grams)} de sal (${pc(percent)} de los aceites), pastilla más dura y con menos espuma. Disuelve del todo la sal antes de la sosa, y corta pronto.`,
+  'liquid-read-label': ({ additive }) =>
+    `El ${name(additive)} comprado puede llevar alcohol, glicerina o conservante: lee su etiqueta. Si lleva alcohol, hiérvelo antes, sin llama abierta.`,
   'liquid-eats-lye': ({ additive, grams, lyeGrams }) =>
     `${g(grams)} de ${name(additive)} se comen unos ${g(lyeGrams)} de álcali por su ácido; ya están sumados. Si es más flojo, queda sosa en la pastilla: lee el % de la etiqueta. Ácido y sosa calientan y salpican: mézclalo antes de la sosa.`,
   'liquid-fat': ({ additive, points }) =>
@@ -100,6 +109,10 @@ const refusals: typeof en.jug.refusals = {
     `Quedan ${g(jugWaterGrams)} de agua para ${g(lyeGrams)} de álcali, que necesita su propio peso. Pon como mucho ${g(mostGrams)} de ${bare(liquid)}, o más agua («2,5:1»).`,
   'liquid-never-in-jug': ({ liquid }) =>
     `${capital(name(liquid))}: demasiado espeso o graso para la jarra; deja bolsas de sosa y sube. Escribe «${bare(liquid)} en los aceites».`,
+  'liquid-is-spirit': ({ text }) =>
+    `«${text.trim()}» es alcohol fuerte: arde cerca del calor, hace hervir la sosa y espesa la masa de golpe. Usa agua; a la cerveza o el vino se les hierve antes el alcohol.`,
+  'liquid-water-weight': ({ text }) =>
+    `«${text.trim()}»: aquí va lo que reemplaza al agua. Cuánta agua sola, escríbelo en water: «33% lejía», «2:1» (agua a álcali) o «38% de aceites».`,
   'liquid-unknown': ({ text, known }) =>
     `No conozco el líquido «${text}». Prueba ${known.slice(0, 3).map(bare).join(', ')}, cerveza, té o jugo de aloe; con sosa no se adivina.`,
   'liquids-over-all': ({ sum }) => `Los líquidos suman ${pc(sum)} del agua; 100 % es toda.`,
@@ -172,6 +185,10 @@ export const jug: typeof en.jug = {
   solution: v => `Solución de ${v.alkali} (${pc(v.percent)})`,
   solutionNote: v => `Lleva ${v.lye} de álcali y ${v.water} de agua.`,
   furtherWater: 'Agua que se añade',
+  noWater: v =>
+    v.inJug.length === 0
+      ? 'no se añade ninguna'
+      : `no se añade ninguna: la sosa va en ${joined(named(v.inJug, v.frozen ? ' en cubitos' : ''))}`,
   strength: v => `En la jarra: lejía al ${pc(v.percent)}, contada toda su agua.`,
   placed: v =>
     `${v.into === 'oils' ? 'A los aceites' : v.frozen ? 'A la jarra, en cubitos' : 'A la jarra'}; ${v.water} son agua.`,

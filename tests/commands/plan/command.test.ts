@@ -204,8 +204,13 @@ describe('the shelf behind a plan', () => {
     const { member } = room;
     await member.run('/shelf add', { item: 'Lagoon', amount: '40 g', colourant: 'ultramarine blue' });
     await member.run('/shelf add', { item: 'Sunrise', amount: '12 g', colourant: 'gold mica' });
+    const alone = await plan(withJars);
+    expect(alone.ephemeral).toBe(true);
+    expect(alone.text).toMatch(/“Lagoon”: .* needed, 40 g there/);
+    await member.run('/prefer', { jars: 'shown' });
     const answer = await plan(withJars);
-    // What stands on a shelf is for its owner alone.
+    // The jars' names may be known; what stands on a shelf is for its owner alone all the same.
+    expect(answer.ephemeral).toBe(false);
     expect(answer.text).not.toContain('40 g there');
     const mine = await pressed(answer, 'My shelf for it');
     expect(mine.ephemeral).toBe(true);

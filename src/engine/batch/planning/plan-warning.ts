@@ -1,3 +1,4 @@
+import type { ScentRisk } from '../../hazards/scents/scents.ts';
 import type { Oil } from '../oils/oil.ts';
 import type { AdditiveId } from '../request.ts';
 
@@ -17,15 +18,21 @@ export interface PlanWarnings {
   'portion-lye-weak': { name: string; percent: number };
   'fragrance-browns': { level: 'slight' | 'tan' | 'brown' | 'dark'; percentOfOils: number };
   'fragrance-limit': { percentOfOils: number };
+  /** The name as it was read, in small letters. */
+  'scent-hurts': { scent: string; risk: ScentRisk };
   'additive-heats': { additive: AdditiveId };
   'additive-browns': { additive: AdditiveId };
   'additive-drinks-water': { additive: AdditiveId };
   'additive-hardens': { additive: AdditiveId };
   'milk-keep-cold': { additive: AdditiveId };
   'liquid-goes-into-oils': { additive: AdditiveId; grams: number };
-  'boil-off-alcohol': { additive: AdditiveId; percent: number };
+  'boil-off-alcohol': { additive: AdditiveId; percent: number; fizzes: boolean };
   /** What the liquid's acid uses up; it is added already. */
   'liquid-eats-lye': { additive: AdditiveId; grams: number; lyeGrams: number };
+  /** Grams of salt that a salty water brings, and percent of the oils. */
+  'liquid-salt': { additive: AdditiveId; grams: number; percent: number };
+  /** As bought it may hold what its name does not say. */
+  'liquid-read-label': { additive: AdditiveId };
   /** How many points of superfat the fat of a liquid is. */
   'liquid-fat': { additive: AdditiveId; points: number };
   'lye-kept-dissolved': { percent: number };

@@ -3,7 +3,7 @@ import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../jug-warnings
 import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
-import type { Recipe } from '../recipe.ts';
+import { type Recipe, saltGrams } from '../recipe.ts';
 import type { FragranceAsk, PlanRequest } from '../request.ts';
 import { HOTTEST_START } from '../start.ts';
 import type { PlanWarning } from './plan-warning.ts';
@@ -108,8 +108,13 @@ function aboutPortions(recipe: Recipe, filled: Filled): PlanWarning[] {
   return warnings;
 }
 
-function aboutFragrance({ percentOfOils, vanillinPercent }: FragranceAsk): PlanWarning[] {
-  const warnings: PlanWarning[] = [];
+function aboutFragrance({ percentOfOils, vanillinPercent, risky = [] }: FragranceAsk): PlanWarning[] {
+  const warnings = risky.map(
+    ({ name: scent, risk }): PlanWarning => ({
+      id: 'scent-hurts',
+      values: { scent, risk },
+    }),
+  );
   if (vanillinPercent > 0) {
     const level = BROWNING.find(([from]) => vanillinPercent >= from)![1];
     const inSoap = (percentOfOils * vanillinPercent) / 100;
@@ -131,6 +136,11 @@ function aboutAdditives(recipe: Recipe): PlanWarning[] {
   return recipe.additives.flatMap(({ additive, grams }) =>
     additive.effects.flatMap((effect): PlanWarning[] => {
       if (effect === 'replaces-water') return [];
+      if (effect === 'salts') {
+        const salt = saltGrams(additive, grams);
+        const percent = (100 * salt) / recipe.oilGrams;
+        return [{ id: 'liquid-salt', values: { additive: additive.id, grams: salt, percent } }];
+      }
       if (effect !== 'eats-lye') return [{ id: EFFECT_WARNINGS[effect], values: { additive: additive.id } }];
       return additive.liquid === undefined
         ? [citricWarning(grams, grams * additive.acid, recipe)]

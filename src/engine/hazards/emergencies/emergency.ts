@@ -29,4 +29,10 @@ export const WEIGHED_IDS: readonly WeighedId[] = EMERGENCY_IDS.filter(
  * An emergency read from words, and the words it was read from. `inDoubt`: no sentence tells of it outright, only the
  * sum of the evidence does.
  */
-export type Emergency = { readonly id: EmergencyId; readonly from: string; readonly inDoubt: boolean };
+export type Emergency = {
+  readonly id: EmergencyId;
+  readonly from: string;
+  readonly inDoubt: boolean;
+  /** A reaction that swells throat, tongue or face or takes the breath: nothing comes before the call. */
+  readonly airway?: true;
+};

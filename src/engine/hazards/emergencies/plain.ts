@@ -24,6 +24,7 @@ export const EVERYDAY_WORDS: readonly string[] = [
   'estado estada estados raspa raspar raspo formaron formo formado tomate tomar toma temperatura mejor granulado corner corners splotch splotches seed seeds',
   'traigo traer trae traje batido batida saltar salado salada salir salido salgo sigue sigo soga sopa solas sola sodio',
   'pupil pupils estan destapado destapada destapar',
+  'marte marta martes marzo mareas bajamar pleamar',
   'brillo blando blanda rato plato trato dato pato gasa tasa taza tazas grasa grasas',
 ]
   .join(' ')

@@ -19,6 +19,7 @@ import { outrightIn } from './outright/read.ts';
 import { SCENES, type Scene } from './patterns.ts';
 import { EVERYDAY_WORDS } from './plain.ts';
 import { isIdle, isOnlyNamed, withoutSpokenOf } from './spoken-of.ts';
+import { withoutTide } from './tide.ts';
 
 const LEXICON = {
   ...HARM_WORDS,
@@ -95,7 +96,7 @@ type Found = {
 };
 
 function scenesIn(text: string): Found {
-  const tokens = tokenise(text);
+  const tokens = tokenise(withoutTide(text));
   const all = withoutSwallowedDenials(withoutNames(tokens, reader.mentions(tokens)));
   const mentions = withoutSpokenOf(all, tokens);
   const places = new Map<string, { from: number; to: number }[]>();
@@ -162,12 +163,22 @@ export function readEmergencies(words: string): readonly Emergency[] {
 /** What further patterns tell: what kills within minutes before the rest, all else behind it. */
 function withOutright(text: string, found: Found, told: readonly Emergency[]): readonly Emergency[] {
   const all = outrightIn(found.tokens, found.reading)
-    .map(({ id, first, from, to }) => ({ id, first, from: quote(text, found, from, to), inDoubt: false }))
+    .map(({ id, first, airway, from, to }) => ({
+      id,
+      first,
+      ...(airway && ({ airway } as const)),
+      from: quote(text, found, from, to),
+      inDoubt: false,
+    }))
     .toSorted((a, b) => EMERGENCY_IDS.indexOf(a.id) - EMERGENCY_IDS.indexOf(b.id));
-  const ordered = [...all.filter(({ first }) => first), ...told, ...all.filter(({ first }) => !first)];
+  const ordered: readonly (Emergency & { readonly first?: boolean })[] = [
+    ...all.filter(({ first }) => first),
+    ...told,
+    ...all.filter(({ first }) => !first),
+  ];
   return ordered
     .filter(({ id }, at) => ordered.findIndex(one => one.id === id) === at)
-    .map(({ id, from, inDoubt }) => ({ id, from, inDoubt }));
+    .map(({ id, from, inDoubt, airway }) => ({ id, from, inDoubt, ...(airway && { airway }) }));
 }
 
 function isLikely({ score, names }: Weighed): boolean {

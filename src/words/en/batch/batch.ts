@@ -5,6 +5,7 @@ import type { AdditiveId } from '../../../engine/batch/request.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { jug } from '../liquids.ts';
+import { scents } from '../scents.ts';
 
 const { one, two } = numbersIn('en');
 /** A tenth is what most scales show; less than that still says that it is something. */
@@ -65,6 +66,7 @@ const warnings: WarningSentences = {
   'additive-hardens': ({ additive: id }) =>
     `${capital(additive(id))} hardens the bar: cut it early, it can crumble later.`,
   ...jug.warnings,
+  ...scents.warnings,
   'citric-eats-lye': ({ grams, lyeGrams, points }) =>
     `${g(grams)} of citric acid eats ${g(lyeGrams)} of lye; that much is added. This is for anhydrous acid: with the monohydrate, superfat is ${one(points)} points lower.`,
 };
@@ -113,6 +115,7 @@ export const batch = {
 export const batchRefusals: Pick<
   RefusalSentences,
   | keyof typeof jug.refusals
+  | keyof typeof scents.refusals
   | 'oil-unknown'
   | 'oils-empty'
   | 'oil-without-amount'
@@ -156,6 +159,7 @@ export const batchRefusals: Pick<
   | 'class-out-of-range'
 > = {
   ...jug.refusals,
+  ...scents.refusals,
   'oil-unknown': ({ text, nearest }) =>
     `I don’t know the oil “${text}”. Did you mean ${nearest.map(({ en }) => en).join(', ')}?`,
   'oils-empty': () => 'Please name your oils, such as “coconut 30%, olive 50%, palm 20%”.',

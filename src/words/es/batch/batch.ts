@@ -5,6 +5,7 @@ import type { AdditiveId } from '../../../engine/batch/request.ts';
 import type * as en from '../../en/batch/batch.ts';
 import { numbersIn } from '../../numbers.ts';
 import { jug } from '../liquids.ts';
+import { scents } from '../scents.ts';
 
 const { one, two } = numbersIn('es');
 /** A tenth is what most scales show; less than that still says that it is something. */
@@ -67,6 +68,7 @@ const warnings: WarningSentences = {
   'additive-hardens': ({ additive: id }) =>
     `${capital(additive(id))}: endurece el jabón. Córtalo pronto; luego puede desmenuzarse.`,
   ...jug.warnings,
+  ...scents.warnings,
   'citric-eats-lye': ({ grams, lyeGrams, points }) =>
     `${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali; ya están sumados. Es para ácido anhidro: con el monohidrato, el sobreengrasado baja ${one(points)} puntos.`,
 };
@@ -117,6 +119,7 @@ export const batch: typeof en.batch = {
 
 export const batchRefusals: typeof en.batchRefusals = {
   ...jug.refusals,
+  ...scents.refusals,
   'oil-unknown': ({ text, nearest }) =>
     `No conozco el aceite «${text}». ¿Quieres decir ${nearest.map(({ es }) => es).join(', ')}?`,
   'oils-empty': () => 'Dime tus aceites, por ejemplo «coco 30%, oliva 50%, palma 20%».',

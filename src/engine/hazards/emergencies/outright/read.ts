@@ -41,6 +41,8 @@ const FIRST: ReadonlySet<OutrightScene> = new Set(['anaphylaxis', 'fire', 'toxic
 export type Outright = {
   readonly id: EmergencyId;
   readonly first: boolean;
+  /** A reaction that closes the airway. */
+  readonly airway: boolean;
   readonly from: number;
   readonly to: number;
 };
@@ -62,6 +64,7 @@ export function outrightIn(tokens: readonly Token[], reading: Reading): readonly
   return [...scenes].map(([scene, [one]]) => ({
     id: EMERGENCY_OF[scene],
     first: FIRST.has(scene) && !(scene === 'anaphylaxis' && burns),
+    airway: scene === 'anaphylaxis' && !burns,
     from: one!.from,
     to: one!.to,
   }));
