@@ -19,6 +19,8 @@ const contentTypes: Readonly<Record<string, string>> = {
   '.webp': 'image/webp',
   '.gif': 'image/gif',
   '.heic': 'image/heic',
+  '.heif': 'image/heif',
+  '.avif': 'image/avif',
   '.svg': 'image/svg+xml',
   '.txt': 'text/plain; charset=utf-8',
   '.csv': 'text/csv; charset=utf-8',

@@ -58,22 +58,21 @@ export const photoRefusals: Pick<
   | 'photo-too-heavy'
   | 'photo-too-large'
   | 'photo-not-a-picture'
-  | 'photo-heic'
+  | 'photo-heif-unread'
   | 'photo-moving'
   | 'photo-broken'
   | 'photo-too-small'
   | 'photo-too-thin'
   | 'photo-bar-unseen'
 > = {
-  'photo-empty': () => 'That file is empty. Send the photo again as JPEG, PNG or WebP.',
-  'photo-too-heavy': ({ megabytes, most }) =>
-    `That file is ${megabytes} MB. Send a JPEG, PNG or WebP of up to ${most} MB.`,
+  'photo-empty': () => 'That file is empty. Send the photo again.',
+  'photo-too-heavy': ({ megabytes, most }) => `That file is ${megabytes} MB. Send one of up to ${most} MB.`,
   'photo-too-large': ({ megapixels, most }) =>
     `That picture claims ${megapixels} megapixels. Send one of up to ${most}.`,
-  'photo-not-a-picture': () => 'I can’t open that as a photo. Send a JPEG, PNG or WebP.',
-  'photo-heic': () =>
-    'I can’t open HEIC or AVIF photos. Send it as JPEG or PNG: a screenshot of the photo will do.',
-  'photo-moving': () => 'That is a moving picture. Send one still photo as JPEG, PNG or WebP.',
+  'photo-not-a-picture': () => 'I can’t open that as a photo. Send a JPEG, PNG, WebP, HEIC or AVIF.',
+  'photo-heif-unread': () =>
+    'That HEIC or AVIF photo is damaged, or coded in a way I can’t open. Send it as JPEG or PNG: a screenshot of the photo will do.',
+  'photo-moving': () => 'That is a moving picture. Send one still photo.',
   'photo-broken': () => 'That file is damaged or cut short. Send the photo again.',
   'photo-too-small': ({ least }) =>
     `That picture is too small to read. Send one of at least ${least} pixels each way.`,

@@ -52,15 +52,15 @@ export const photo: typeof en.photo = {
 };
 
 export const photoRefusals: typeof en.photoRefusals = {
-  'photo-empty': () => 'Ese archivo está vacío. Envía otra vez la foto en JPEG, PNG o WebP.',
+  'photo-empty': () => 'Ese archivo está vacío. Envía otra vez la foto.',
   'photo-too-heavy': ({ megabytes, most }) =>
-    `Ese archivo pesa ${megabytes} MB. Envía un JPEG, PNG o WebP de hasta ${most} MB.`,
+    `Ese archivo pesa ${megabytes} MB. Envía uno de hasta ${most} MB.`,
   'photo-too-large': ({ megapixels, most }) =>
     `Esa imagen dice tener ${megapixels} megapíxeles. Envía una de hasta ${most}.`,
-  'photo-not-a-picture': () => 'No puedo abrir eso como foto. Envía un JPEG, PNG o WebP.',
-  'photo-heic': () =>
-    'No puedo abrir fotos HEIC ni AVIF. Envíala en JPEG o PNG: sirve una captura de pantalla de la foto.',
-  'photo-moving': () => 'Eso es una imagen en movimiento. Envía una sola foto fija en JPEG, PNG o WebP.',
+  'photo-not-a-picture': () => 'No puedo abrir eso como foto. Envía un JPEG, PNG, WebP, HEIC o AVIF.',
+  'photo-heif-unread': () =>
+    'Esa foto HEIC o AVIF está dañada, o codificada de un modo que no puedo abrir. Envíala en JPEG o PNG: sirve una captura de pantalla de la foto.',
+  'photo-moving': () => 'Eso es una imagen en movimiento. Envía una sola foto fija.',
   'photo-broken': () => 'Ese archivo está dañado o incompleto. Envía otra vez la foto.',
   'photo-too-small': ({ least }) =>
     `Esa imagen es demasiado pequeña. Envía una de al menos ${least} píxeles por lado.`,
