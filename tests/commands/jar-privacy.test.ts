@@ -20,7 +20,7 @@ const named = [
   ['/colourant check', { item: 'Evening sky' }],
 ] as const;
 
-describe('an answer that names a jar of the asker’s', { timeout: 60_000 }, () => {
+describe('an answer that names a jar of the asker’s', () => {
   test.each(named)('%s %o is shown to them alone', async (command, options) => {
     const answer = await room.member.run(command, options);
     expect(answer.ephemeral).toBe(true);
