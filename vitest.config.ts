@@ -1,15 +1,29 @@
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
 
-/** Pure rooms share a worker's modules between files; rooms with threads, sockets and native code do not. */
-const pure = ['engine', 'standards', 'conversation', 'words', 'terminal'].map(
-  room => `tests/${room}/**/*.test.ts`,
-);
+// Test files, the threads and the processes that they start are plain Node running TypeScript: what one of them
+// has compiled, the next one reads. The folder is the one that the program itself uses.
+process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
+
+const rooms = (...names: readonly string[]) => names.map(room => `tests/${room}/**/*.test.ts`);
+
+/** Computing alone: no socket, no thread, no process. */
+const pure = rooms('engine', 'standards', 'conversation', 'words', 'terminal', 'structure');
+/** Kills, races and floods, the browser, and what counts threads or memory: each file in a process of its own. */
+const alone = rooms('faults', 'browser', 'workers');
 
 export default defineConfig({
   test: {
-    testTimeout: 60_000,
-    hookTimeout: 60_000,
+    // Bounds for what never ends: a machine may be fifteen times busier than it should be.
+    testTimeout: 300_000,
+    hookTimeout: 300_000,
+    expect: { poll: { timeout: 60_000 } },
     setupFiles: ['tests/seed.ts'],
+    // Every core there is. Files that start threads or wait for a socket leave room for one another.
+    maxWorkers: '100%',
+    // Node itself loads what is tested, as in production, instead of a bundler's module runner.
+    experimental: { viteModuleRunner: false },
     projects: [
       {
         extends: true,
@@ -22,8 +36,15 @@ export default defineConfig({
       },
       {
         extends: true,
-        test: { name: 'rooms', include: ['tests/**/*.test.ts'], exclude: pure, benchmark: { include: [] } },
+        test: {
+          name: 'rooms',
+          include: ['tests/**/*.test.ts'],
+          exclude: [...pure, ...alone],
+          isolate: false,
+          benchmark: { include: [] },
+        },
       },
+      { extends: true, test: { name: 'alone', include: alone, benchmark: { include: [] } } },
     ],
   },
 });

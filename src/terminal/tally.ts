@@ -6,12 +6,7 @@ import { tally } from '../engine/challenges/voting/tally.ts';
 import { Refusal } from '../engine/refusal.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
 
-const { values, positionals } = parseArgs({
-  allowPositionals: true,
-  options: { language: { type: 'string', default: 'en' } },
-});
-const words = wordsIn(languageOf(values.language));
-const say = words.challenges;
+type ChallengeWords = ReturnType<typeof wordsIn>['challenges'];
 
 /** A sentence for whoever gave us the file. */
 class Unusable extends Error {}
@@ -34,7 +29,7 @@ const electionFile = z.object({
 
 type ElectionFile = Election & { readonly method: Method; readonly ties: Tally['ties'] };
 
-async function read(file: string): Promise<ElectionFile> {
+async function read(file: string, say: ChallengeWords): Promise<ElectionFile> {
   const text = await readFile(file, 'utf8').catch(() => {
     throw new Unusable(say.tallyUnreadable({ file }));
   });
@@ -50,18 +45,32 @@ async function read(file: string): Promise<ElectionFile> {
   throw new Unusable(say.tallyNotBallots({ where }));
 }
 
-async function main(files: readonly string[]): Promise<void> {
-  const [file] = files;
-  if (file === undefined || files.length > 1) throw new Unusable(say.tallyUsage);
-  const { method, ties, ...election } = await read(file);
-  console.log(JSON.stringify(tally(election, method, ties)));
+/** What the recount of a file prints, and with which code the program ends. */
+export type Recount = { readonly code: 0 | 1; readonly out?: string; readonly err?: string };
+
+/** Counts the ballots of the file named in the arguments again. What is wrong with it is said in one sentence. */
+export async function recount(args: readonly string[]): Promise<Recount> {
+  const { values, positionals } = parseArgs({
+    args: [...args],
+    allowPositionals: true,
+    options: { language: { type: 'string', default: 'en' } },
+  });
+  const words = wordsIn(languageOf(values.language));
+  try {
+    const [file] = positionals;
+    if (file === undefined || positionals.length > 1) throw new Unusable(words.challenges.tallyUsage);
+    const { method, ties, ...election } = await read(file, words.challenges);
+    return { code: 0, out: JSON.stringify(tally(election, method, ties)) };
+  } catch (failure) {
+    if (failure instanceof Refusal) return { code: 1, err: words.refusal(failure) };
+    if (failure instanceof Unusable) return { code: 1, err: failure.message };
+    throw failure;
+  }
 }
 
-try {
-  await main(positionals);
-} catch (failure) {
-  if (failure instanceof Refusal) console.error(words.refusal(failure));
-  else if (failure instanceof Unusable) console.error(failure.message);
-  else throw failure;
-  process.exitCode = 1;
+if (import.meta.main) {
+  const { code, out, err } = await recount(process.argv.slice(2));
+  if (out !== undefined) console.log(out);
+  if (err !== undefined) console.error(err);
+  process.exitCode = code;
 }

@@ -39,7 +39,7 @@ const looks = [
   ['a desk by night', { ...DESKTOP, colorScheme: 'dark' }],
 ] satisfies readonly (readonly [string, BrowserContextOptions])[];
 
-describe.skipIf(!hasChromium)('the page for everybody', { timeout: 60_000 }, () => {
+describe.skipIf(!hasChromium)('the page for everybody', () => {
   let browser: Browser;
   let room: ServedRoom;
   beforeAll(async () => {

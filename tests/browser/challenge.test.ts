@@ -87,5 +87,5 @@ describe.skipIf(!hasChromium)('a whole challenge, from four seats of one browser
       await results.getByRole('img', { name: /Results of “Winter sea”/ }).waitFor();
       expect(await results.textContent()).toMatch(/Tide 3.*Tide 2.*Tide 1/s);
     }
-  }, 240_000);
+  });
 });

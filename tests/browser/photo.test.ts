@@ -22,7 +22,7 @@ const handOver = (page: Page, how: 'drop' | 'paste') =>
     [how, photo.buffer.toString('base64')] as const,
   );
 
-describe.skipIf(!hasChromium)('photos on the page', { timeout: 90_000 }, () => {
+describe.skipIf(!hasChromium)('photos on the page', () => {
   let browser: Browser;
   let served: ServedRoom;
   beforeAll(async () => {

@@ -30,7 +30,7 @@ const named = [
   ['/calibrate', { item: 'Evening sky', 'bar-1': '1/4 tsp per cup #6b5aa8', 'bar-2': 'plain #efe6cf' }],
 ] as const;
 
-describe('an answer that names a jar of the asker’s', { timeout: 60_000 }, () => {
+describe('an answer that names a jar of the asker’s', () => {
   test.each(named)('%s %o is shown to them alone', async (command, options) => {
     const answer = await room.member.run(command, options);
     expect(answer.ephemeral).toBe(true);

@@ -4,13 +4,13 @@ import type { Given, OptionValue, Question } from '../../src/conversation/questi
 import { type Conversation, receive, suggest } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
-import { openWorkers } from '../../src/workers/workers.ts';
+import { sharedWorkers } from '../workers/shared.ts';
 
 const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const faults: unknown[] = [];
 let conversation: Conversation;
 beforeAll(async () => {
-  const services = { store: await openStore('sqlite::memory:'), workers: openWorkers() };
+  const services = { store: await openStore('sqlite::memory:'), workers: sharedWorkers() };
   conversation = { registry, services, key: new Uint8Array(32), onFault: fault => faults.push(fault) };
 });
 afterAll(async () => {
@@ -58,7 +58,7 @@ function question(path: string, options: readonly DeclaredOption[], text: string
 const INHERITED = ['constructor', 'toString', 'valueOf', 'hasOwnProperty', '__proto__', 'isPrototypeOf'];
 
 describe('words that every object answers to', () => {
-  test.each(actions)('/%s takes them for words', { timeout: 60_000 }, async (path, { options }) => {
+  test.each(actions)('/%s takes them for words', async (path, { options }) => {
     faults.length = 0;
     for (const word of INHERITED)
       for (const text of [word, `${word} 20 g`, `${word} pastel`, `2 ${word}`, `#${word}`]) {
@@ -98,7 +98,6 @@ describe('any 6,000 characters', () => {
 
   test.each(actions)(
     '/%s reads or refuses in a fifth of a second of processor time at most',
-    { timeout: 60_000 },
     async (path, { options }) => {
       for (const text of texts) {
         // The first reading loads what the language compiles late.
@@ -114,7 +113,7 @@ describe('any 6,000 characters', () => {
     },
   );
 
-  test('a keystroke costs nothing to speak of either', { timeout: 60_000 }, async () => {
+  test('a keystroke costs nothing to speak of either', async () => {
     for (const text of texts)
       for (const [path, { options }] of actions)
         for (const { name } of options.filter(option => option.completes)) {

@@ -4,9 +4,7 @@ import { demoClock, furnishDemo, playDemo } from '../../src/demo/load.ts';
 import { openRoom } from '../loopback/room.ts';
 
 describe('the demo', () => {
-  test('plays a week of commands without one refusal, and leaves a challenge in voting', {
-    timeout: 90_000,
-  }, async () => {
+  test('plays a week of commands without one refusal, and leaves a challenge in voting', async () => {
     const clock = demoClock(7);
     await using room = await openRoom({ host: { now: clock.now } });
     const lines: string[] = [];

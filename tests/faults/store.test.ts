@@ -113,7 +113,7 @@ describe.each(Object.entries(changes))('%s', (_, make) => {
   });
 });
 
-describe('with the storage stalled', { timeout: 20_000 }, () => {
+describe('with the storage stalled', () => {
   beforeEach(() => {
     adapter.faultOf = () => 'stalls';
   });

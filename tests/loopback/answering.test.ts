@@ -85,7 +85,7 @@ const probe = commandGroup(
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
   room = await openRoom({ commands: [probe] });
-}, 60_000);
+});
 afterAll(() => room[Symbol.asyncDispose]());
 const idOf = (
   message: { controls: readonly { label: string; customId?: string }[] },
@@ -159,7 +159,7 @@ describe('who runs it', () => {
     expect(await heard(6)).toBe('probe form answered');
     // As long as a quick answer is waited for before the button is sent.
     expect(ended[5]?.seconds).toBeGreaterThan(1.4);
-  }, 30_000);
+  });
 });
 
 describe('a slow answer', () => {

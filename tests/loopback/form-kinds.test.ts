@@ -46,7 +46,7 @@ const kinds = command(
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
   room = await openRoom({ commands: [kinds] });
-}, 60_000);
+});
 afterAll(() => room[Symbol.asyncDispose]());
 
 describe('a form', () => {

@@ -9,7 +9,7 @@ let services: FairRooms;
 let fair: Fair;
 beforeAll(async () => {
   services = await openFair();
-}, 60_000);
+});
 beforeEach(() => {
   fair = services.group();
 });

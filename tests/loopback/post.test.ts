@@ -11,7 +11,7 @@ let outbox: ReturnType<typeof discordOutbox>;
 beforeAll(async () => {
   room = await openRoom();
   outbox = discordOutbox(room.connection.client, room.conversation, Date.now);
-}, 60_000);
+});
 afterAll(() => room[Symbol.asyncDispose]());
 
 const news = (headline: string, choices: readonly Choice[] = []): Reply => ({

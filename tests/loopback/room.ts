@@ -11,7 +11,7 @@ import type { HostOptions } from '../../src/loopback/interface.ts';
 import { reviveChallenges } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import type { Store } from '../../src/records/store.ts';
-import { openWorkers } from '../../src/workers/workers.ts';
+import { sharedWorkers } from '../workers/shared.ts';
 import { judge } from './judge.ts';
 
 export const registry = await readCommands(new URL('../../commands/', import.meta.url));
@@ -44,7 +44,7 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
     rateLimited: () => waits.push(Date.now()),
   };
   const now = hostOptions?.now ?? Date.now;
-  const workers = openWorkers();
+  const workers = sharedWorkers();
   let watch: Scheduler | undefined;
   const conversation: Conversation = {
     registry: known,

@@ -74,7 +74,7 @@ describe('drawn bars of a renderer that the model was not trained on', () => {
     expect(share).toBeGreaterThan(0.75);
   });
 
-  test('these are the answers of the model that is here', { timeout: 180_000 }, async () => {
+  test('these are the answers of the model that is here', async () => {
     for (const drawn of ['pinholes', 'crack-on-top', 'clean'] as const) {
       const [again, kept] = [
         await measured(drawn, 1),

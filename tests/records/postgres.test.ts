@@ -14,7 +14,7 @@ describe.skipIf(!hasPostgres)('records in PostgreSQL', () => {
   let server: Server;
   beforeAll(async () => {
     server = await startPostgres();
-  }, 60_000);
+  });
   afterAll(() => server.stop());
 
   keepsTheContract(() => ({
@@ -66,7 +66,7 @@ describe.skipIf(!hasPostgres)('a PostgreSQL server', () => {
     await expect(store.get(['a'])).rejects.toMatchObject({ name: 'StoreFailure', during: 'read' });
     await expect(store.commit([put('a', 2)])).rejects.toMatchObject({ name: 'StoreFailure', saved: 'no' });
     await store.close();
-  }, 60_000);
+  });
 
   it.each(['fsync', 'full_page_writes'])(
     'with %s off is not opened: it may lose what it acknowledged',

@@ -74,33 +74,29 @@ describe.skipIf(!hasRedis)('a Redis server', () => {
   it.each([
     ['empty', []],
     ['careless', ['--appendonly', 'no']],
-  ])(
-    'that comes back %s is not used, and nothing written to it is acknowledged',
-    { timeout: 30_000 },
-    async (_, settings) => {
-      const server = await startRedis();
-      const store = await openStore(server.address);
-      await store.commit([put('a', 1)]);
-      await server.stop();
-      const port = new URL(server.address).port;
-      const back = await startRedis(['--port', port, ...settings]);
-      await expect
-        .poll(() => store.get(['a']).catch((error: Error) => error.message), { timeout: 10_000 })
-        .toMatch(/without the records|may lose records/);
-      await expect(store.commit([put('a', 2)])).rejects.toMatchObject({ name: 'StoreFailure', saved: 'no' });
-      await store.close();
-      await back.stop();
-    },
-  );
+  ])('that comes back %s is not used, and nothing written to it is acknowledged', async (_, settings) => {
+    const server = await startRedis();
+    const store = await openStore(server.address);
+    await store.commit([put('a', 1)]);
+    await server.stop();
+    const port = new URL(server.address).port;
+    const back = await startRedis(['--port', port, ...settings]);
+    await expect
+      .poll(() => store.get(['a']).catch((error: Error) => error.message))
+      .toMatch(/without the records|may lose records/);
+    await expect(store.commit([put('a', 2)])).rejects.toMatchObject({ name: 'StoreFailure', saved: 'no' });
+    await store.close();
+    await back.stop();
+  });
 
-  it('that comes back with its records serves on by itself', { timeout: 30_000 }, async () => {
+  it('that comes back with its records serves on by itself', async () => {
     const folder = mkdtempSync(join(tmpdir(), 'redis-kept-'));
     const server = await startRedis(['--dir', folder]);
     const store = await openStore(server.address);
     await store.commit([put('a', 1)]);
     await server.stop();
     const back = await startRedis(['--port', new URL(server.address).port, '--dir', folder]);
-    await expect.poll(() => store.get(['a']).catch(() => undefined), { timeout: 10_000 }).toEqual([1]);
+    await expect.poll(() => store.get(['a']).catch(() => undefined)).toEqual([1]);
     expect(await store.commit([put('a', 2)])).toEqual({ done: true });
     await store.close();
     await back.stop();

@@ -1,17 +1,17 @@
 import type { Conversation } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
-import { signingKeyOf } from '../../src/records/signing-key.ts';
-import { openWorkers } from '../../src/workers/workers.ts';
+import { signingKeyFile, signingKeyOf } from '../../src/records/signing-key.ts';
+import { sharedWorkers } from '../workers/shared.ts';
 
-/** The real conversation with every command, over an empty store; faults end the test. */
-export async function openConversation(): Promise<Conversation & AsyncDisposable> {
-  const store = await openStore('sqlite::memory:');
-  const workers = openWorkers();
+/** The real conversation with every command, over an empty store unless one is named; faults end the test. */
+export async function openConversation(address = 'sqlite::memory:'): Promise<Conversation & AsyncDisposable> {
+  const store = await openStore(address);
+  const workers = sharedWorkers();
   return {
     registry: await readCommands(new URL('../../commands/', import.meta.url)),
     services: { store, workers },
-    key: await signingKeyOf(store, undefined),
+    key: await signingKeyOf(store, signingKeyFile(address)),
     onFault: fault => {
       throw fault;
     },

@@ -4,32 +4,55 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { readAskArguments } from '../../src/terminal/ask.ts';
+import { askLine } from '../../src/terminal/seat.ts';
+import { jsonOf } from '../../src/terminal/shown.ts';
 import { photoOf } from '../commands/challenge/room.ts';
+import { openConversation } from '../sets/open-conversation.ts';
 
 const main = new URL('../../src/main.ts', import.meta.url).pathname;
 let folder: string;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'rehearsal-'));
   await writeFile(join(folder, 'bar.jpg'), (await photoOf(['#3f6fa8'])).bytes);
-}, 60_000);
+});
 afterAll(() => rm(folder, { recursive: true, force: true }));
 
-/** Asks as a member at a time; gives the answer as `ask --json` prints it. */
-async function ask(member: string, at: string, line: string, ...more: readonly string[]) {
-  const args = [main, 'ask', '--json', '--member', member, '--at', at, '--pictures', folder, ...more, line];
-  const env = { ...process.env, TINTMOOT_STORE: `sqlite:${join(folder, 'records.sqlite')}` };
-  const { stdout } = await promisify(execFile)(process.execPath, args, { env }).catch(
-    (failed: { stdout: string }) => failed,
-  );
+const argumentsOf = (member: string, at: string, line: string, more: readonly string[] = []) => [
+  '--json',
+  '--member',
+  member,
+  '--at',
+  at,
+  '--pictures',
+  folder,
+  ...more,
+  line,
+];
+const store = () => `sqlite:${join(folder, 'records.sqlite')}`;
+
+/** Asks as a member at a time, in a process of its own; gives the answer as `ask --json` prints it. */
+async function askApart(...[member, at, line, more]: Parameters<typeof argumentsOf>) {
+  const args = [main, 'ask', ...argumentsOf(member, at, line, more)];
+  const { stdout } = await promisify(execFile)(process.execPath, args, {
+    env: { ...process.env, TINTMOOT_STORE: store() },
+  });
   return JSON.parse(stdout);
 }
 
+/** The same in this process, over the store opened anew, so that all that goes on is what was written there. */
+async function ask(member: string, at: string, line: string) {
+  await using conversation = await openConversation(store());
+  const { seat, pictures } = readAskArguments(argumentsOf(member, at, line))!;
+  return JSON.parse(JSON.stringify(await jsonOf(await askLine(line, seat, conversation), pictures)));
+}
+
 test('a whole challenge runs in the terminal: opened, entered, voted by numbers and by menu, closed when looked at', async () => {
-  const opened = await ask(
+  const opened = await askApart(
     'odile',
     '2026-12-01T10:00Z',
     '/challenge open title:"Blue hour" entries-until:"in 2 days" votes-until:"in 4 days"',
-    '--steward',
+    ['--steward'],
   );
   expect(opened).toMatchObject({ ok: true, data: { phase: 'entering' } });
   const photo = join(folder, 'bar.jpg');
@@ -55,4 +78,4 @@ test('a whole challenge runs in the terminal: opened, entered, voted by numbers 
   expect(results.headline).toBe('First in “Blue hour”: “Pale” by bea');
   expect(results.data.tally).toMatchObject({ ballots: 2, method: 'schulze' });
   expect(await ask('bea', '2026-12-06T12:00Z', '/challenge history')).toMatchObject({ data: { wins: 1 } });
-}, 120_000);
+});

@@ -3,6 +3,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { recount } from '../../src/terminal/tally.ts';
 
 let folder = '';
 beforeAll(async () => {
@@ -12,6 +13,7 @@ afterAll(() => rm(folder, { recursive: true }));
 
 type Outcome = { readonly code: number; readonly out: string; readonly err: string };
 
+/** As a process of its own. */
 const run = (...args: readonly string[]) =>
   new Promise<Outcome>(resolve => {
     execFile(process.execPath, ['src/terminal/tally.ts', ...args], (failure, out, err) => {
@@ -43,7 +45,8 @@ describe('recounting a file of ballots', () => {
     const file = await fileOf(
       '{"candidates":["a","b"],"method":"single","ties":{"brokenBySeed":"x"},"ballots":[{"count":1,"ranking":[["a"]]}]}',
     );
-    expect(JSON.parse((await run(file)).out)).toMatchObject({ method: 'single', votes: { a: 1, b: 0 } });
+    const { out = '' } = await recount([file]);
+    expect(JSON.parse(out)).toMatchObject({ method: 'single', votes: { a: 1, b: 0 } });
   });
 
   test.each([
@@ -53,15 +56,16 @@ describe('recounting a file of ballots', () => {
     ['{"candidates":', /is not JSON/],
     ['[]', /looks like/],
   ])('says in one sentence what is wrong with %s', async (text, sentence) => {
-    const { code, out, err } = await run(await fileOf(text));
-    expect({ code, out }).toEqual({ code: 1, out: '' });
+    const { code, out, err } = await recount([await fileOf(text)]);
+    expect({ code, out }).toEqual({ code: 1, out: undefined });
     expect(err).toMatch(sentence);
-    expect(err.trim().split('\n')).toHaveLength(1);
+    expect(err).not.toContain('\n');
   });
 
   test('says so when there is no such file, in Spanish to those who ask for it', async () => {
-    const { code, err } = await run('nowhere.json', '--language', 'es');
-    expect(code).toBe(1);
+    const { code, out, err } = await run('nowhere.json', '--language', 'es');
+    expect({ code, out }).toEqual({ code: 1, out: '' });
     expect(err).toContain('No puedo leer');
+    expect(err.trim().split('\n')).toHaveLength(1);
   });
 });

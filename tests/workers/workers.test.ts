@@ -15,7 +15,7 @@ describe('work done in another thread', () => {
     const noPhoto = workers.run('keepEntryPhoto', { bytes: new TextEncoder().encode('no photo') }, { owner });
     await expect(noPhoto).rejects.toThrow(Refusal);
     await expect(noPhoto).rejects.toMatchObject({ id: 'photo-not-a-picture' });
-  }, 60_000);
+  });
 
   test('leaves a fault of ours a fault', async () => {
     const broken = workers.run('challengeCard', {} as never, { owner });
@@ -24,9 +24,7 @@ describe('work done in another thread', () => {
 });
 
 describe('a job that does not end', () => {
-  test('is stopped, told as a refusal, and another thread serves the next', {
-    timeout: 120_000,
-  }, async () => {
+  test('is stopped, told as a refusal, and another thread serves the next', async () => {
     const hasty = openWorkers({ limitMs: 1 });
     try {
       const sheet = new Uint8Array(await sharp(plain(3000)).jpeg().toBuffer());
@@ -38,7 +36,7 @@ describe('a job that does not end', () => {
     }
   });
 
-  test('the time in the queue does not count', { timeout: 120_000 }, async () => {
+  test('the time in the queue does not count', async () => {
     const patient = openWorkers({ limitMs: 20_000 });
     try {
       const bytes = new Uint8Array(await sharp(plain(400)).jpeg().toBuffer());

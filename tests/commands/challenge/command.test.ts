@@ -11,7 +11,7 @@ let fair: Fair;
 beforeAll(async () => {
   rooms = await openFair();
   fair = rooms.group();
-}, 60_000);
+});
 afterAll(() => rooms[Symbol.asyncDispose]());
 
 const announcement = () => fair.channel()[0] as MessageView;

@@ -272,5 +272,5 @@ describe('a process that dies while closing', () => {
     expect(await phase(id)).toBe('closed');
     expect(await left()).toEqual([]);
     await scope.store.close();
-  }, 60_000);
+  });
 });

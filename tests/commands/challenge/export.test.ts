@@ -35,7 +35,7 @@ beforeAll(async () => {
   await fair.member.run('/challenge vote', { ranking: '3,2,1' });
   await fair.steward.run('/challenge vote', { ranking: '3,2,1' });
   await fair.wait(day + 6_000);
-}, 60_000);
+});
 afterAll(async () => {
   await rooms[Symbol.asyncDispose]();
   await rm(folder, { recursive: true, force: true });

@@ -5,7 +5,7 @@ let rooms: FairRooms;
 let fair: Fair;
 beforeAll(async () => {
   rooms = await openFair();
-}, 60_000);
+});
 beforeEach(() => {
   fair = rooms.group();
 });

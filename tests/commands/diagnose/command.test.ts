@@ -6,8 +6,8 @@ import type { Conversation } from '../../../src/conversation/receive.ts';
 import { connect } from '../../../src/discord/client.ts';
 import { FINDING_IDS, FINDINGS } from '../../../src/engine/flaws/findings.ts';
 import type { MessageView } from '../../../src/loopback/index.ts';
-import { openWorkers } from '../../../src/workers/workers.ts';
 import { openRoom, registry } from '../../loopback/room.ts';
+import { sharedWorkers } from '../../workers/shared.ts';
 import { barPhoto, bomb } from './photos.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
@@ -266,7 +266,7 @@ describe('the questions', () => {
       registry,
       key,
       onFault,
-      services: { store: room.conversation.services.store, workers: openWorkers() },
+      services: { store: room.conversation.services.store, workers: sharedWorkers() },
     };
     const connection = await connect(
       { token: 'loopback-token', api: room.host.api },

@@ -2,9 +2,7 @@ import { expect, test } from 'vitest';
 import { duesBy } from '../../../src/records/dues.ts';
 import { openRoom } from '../../loopback/room.ts';
 
-test('what is kept can be seen, taken along and erased, by its owner alone', {
-  timeout: 60_000,
-}, async () => {
+test('what is kept can be seen, taken along and erased, by its owner alone', async () => {
   await using room = await openRoom({ host: { acknowledgeWithinMs: 20_000 } });
   const { member, steward, group, conversation, host } = room;
   await member.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine blue' });

@@ -77,7 +77,7 @@ test('writers whose texts the weights never saw are understood', () => {
   expect(shown).toBeGreaterThan(0.97);
   expect(right).toBeGreaterThan(0.93);
   expect(alarms).toBeLessThan(0.04);
-}, 60_000);
+});
 
 test('the second half is understood by weights and wider words that owe it nothing', () => {
   const wider = new Set(Object.keys({ ...WHO_WORDS, ...WHAT_WORDS, ...ABOUT_WORDS }));
@@ -100,7 +100,7 @@ test('the second half is understood by weights and wider words that owe it nothi
     const [best] = weighAll(samplesOf(text, unheard)[1].accounts, fitted);
     return [{ text, shown: (best?.score ?? -9) > IN_DOUBT, right: best?.id === text.id }];
   }
-}, 60_000);
+});
 
 const fitted = fitWeights(texts.filter(({ set }) => set !== 'second').flatMap(text => samplesOf(text)));
 

@@ -50,7 +50,7 @@ const servers: { redis?: Server; other?: Server; postgres?: Server } = {};
 beforeAll(async () => {
   if (hasRedis) [servers.redis, servers.other] = await Promise.all([startRedis(), startRedis()]);
   if (hasPostgres) servers.postgres = await startPostgres();
-}, 60_000);
+});
 afterAll(() => Promise.all(Object.values(servers).map(server => server.stop())));
 
 describe('a backup', () => {
@@ -134,7 +134,7 @@ const stores = (): readonly (readonly [string, string])[] => [
 ];
 
 describe('from any store into any other', () => {
-  it('every record arrives, counted and summed up', { timeout: 60_000 }, async () => {
+  it('every record arrives, counted and summed up', async () => {
     const first = freshSqlite();
     await fill(first);
     const expected = await inStore(first, tallyOf);
@@ -153,7 +153,7 @@ describe('from any store into any other', () => {
     }
   });
 
-  it.skipIf(!hasRedis)('from a file into a server', { timeout: 60_000 }, async () => {
+  it.skipIf(!hasRedis)('from a file into a server', async () => {
     const first = freshSqlite();
     await fill(first);
     const file = fresh('backup');

@@ -230,5 +230,5 @@ describe('several processes at once', () => {
     expect(closers).toEqual([[result.tally], [result.tally]]);
     expect(acknowledged.length).toBeGreaterThanOrEqual(60);
     await scope.store.close();
-  }, 90_000);
+  });
 });

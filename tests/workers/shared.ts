@@ -1,0 +1,49 @@
+import { createHash } from 'node:crypto';
+import { serialize } from 'node:v8';
+import type { JobName, Jobs } from '../../src/workers/jobs.ts';
+import { openWorkers, type WatchedWorkers, type WorkFor } from '../../src/workers/workers.ts';
+
+type Output<Name extends JobName> = Awaited<ReturnType<Jobs[Name]>>;
+
+let pool: WatchedWorkers | undefined;
+const known = new Map<string, unknown>();
+let views = 0;
+
+/**
+ * Workers for one test, over threads that all tests of this process share: to start one, with the network that looks
+ * at photos, takes longer than most tests. Members of one test are nobody in another. A job is a pure function of its
+ * input, so what was computed once is known; the pool itself, its queue and its budgets have tests of their own.
+ */
+export function sharedWorkers(): WatchedWorkers {
+  pool ??= openWorkers();
+  const threads = pool;
+  views += 1;
+  const view = views;
+  const place = (id: string) => `${view} ${id}`;
+  const underWay = new Set<Promise<unknown>>();
+  const compute = async <Name extends JobName>(
+    name: Name,
+    input: Parameters<Jobs[Name]>[0],
+    { owner, group = owner, moves }: WorkFor,
+  ): Promise<Output<Name>> => {
+    const key = `${name} ${createHash('sha256').update(serialize(input)).digest('base64')}`;
+    if (!known.has(key)) {
+      const more = { owner: place(owner), group: place(group), ...(moves && { moves }) };
+      known.set(key, await threads.run(name, input, more));
+    }
+    return structuredClone(known.get(key) as Output<Name>);
+  };
+  return {
+    run(name, input, more) {
+      const running = compute(name, input, more);
+      underWay.add(running);
+      const done = () => underWay.delete(running);
+      running.then(done, done);
+      return running;
+    },
+    load: () => threads.load(),
+    async close() {
+      await Promise.allSettled(underWay);
+    },
+  };
+}
