@@ -78,6 +78,9 @@ function checkHeadline(meant: Meant, say: Words): string {
   return lawFirst(meant.report, { told, verdict }, say);
 }
 
+/** Sold as a colour by the name of a listed one, and in no list itself. */
+const IN_NO_LIST: ReadonlySet<string> = new Set(['strontium-aluminate']);
+
 /** What the US lists a colour for where that is not soap; undefined where it is, or where nothing lists it. */
 export function notForSoap(
   { components }: Pick<IngredientReport, 'components'>,
@@ -85,6 +88,7 @@ export function notForSoap(
   say: Words,
 ): string | undefined {
   for (const part of components) {
+    if (IN_NO_LIST.has(part.id)) return say.checking.inNoList({ name: plainName(part), verdict }).trim();
     const use = otherUseOf(part);
     if (use) return say.checking.notForSoap({ name: plainName(part), use, verdict }).trim();
   }

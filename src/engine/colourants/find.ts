@@ -1,3 +1,4 @@
+import { refuseNoColour } from '../hazards/colours/no-colour.ts';
 import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
 import { distance } from '../text/edit-distance.ts';
@@ -52,11 +53,18 @@ const indexes: readonly { readonly index: Index; readonly key: (text: string) =>
 
 const wordsByEntry = colourants.map(colourant => ({
   colourant,
-  words: new Set(allNames(colourant).flatMap(foldedWords)),
+  names: allNames(colourant).map(name => new Set(foldedWords(name))),
   ownWords: new Set(ownNames(colourant).flatMap(foldedWords)),
 }));
 const nameRows = colourants.flatMap(colourant =>
   [...new Set(allNames(colourant).map(fold))].map(name => ({ colourant, name, sorted: wordSet(name) })),
+);
+
+/** What lakes are laid down on: named alone it is no colour. */
+const BASES: ReadonlySet<string> = new Set(
+  'talc talco barium bario aluminium aluminio calcium calcio strontium estroncio zirconium circonio'.split(
+    ' ',
+  ),
 );
 
 /** Grades (water- or oil-dispersible) stand behind the general entry when both match a number or an INCI name. */
@@ -94,8 +102,11 @@ export function colourantsMeant(text: string): readonly Colourant[] {
   const byName = colourantsNamed(text);
   if (byName.length > 0) return byName;
   const asked = foldedWords(text);
+  if (asked.some(word => BASES.has(word)) && asked.every(word => BASES.has(word) || word === 'lake'))
+    return [];
   const partial = wordsByEntry.filter(
-    entry => asked.length > 0 && asked.every(word => entry.words.has(word)),
+    // Within one name: "red" of one synonym and "mars" of another make no colour of this entry.
+    entry => asked.length > 0 && entry.names.some(words => asked.every(word => words.has(word))),
   );
   return withoutGrades(partial.map(entry => entry.colourant));
 }
@@ -124,12 +135,13 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
  * name in either language, or synonym; accents, spelling (color, gray) and word order do not matter.
  * Refuses `colourant-ambiguous` with all candidates when several match, `colourant-unknown` with the three
  * nearest names when none does; metal powders, flakes and glitter as {@link refuseMetal} says,
- * poisons and prohibited colours as {@link refuseBarred} does.
+ * poisons and prohibited colours as {@link refuseBarred} does, fillers and glow powders as {@link refuseNoColour}.
  */
 export function findColourant(text: string): Colourant {
   const asked = text.slice(0, longestName);
   refuseMetal(asked);
   refuseBarred(asked);
+  refuseNoColour(asked);
   const matches = colourantsMeant(asked);
   const [only] = matches;
   if (only === undefined) {

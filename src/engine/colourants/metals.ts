@@ -39,7 +39,7 @@ const metalWords: ReadonlyMap<string, Metal> = new Map([
 ]);
 
 const formWords = words(
-  'powder powdered polvo poudre pulver polvere po dust flake flaked escama copo paillette scaglia leaf hoja glitter purpurina foil filing shaving limadura lamina particle metal metallic metalico metalica metallique metallico metalizado metalizada metallized metallised flitter',
+  'powder powdered polvo poudre pulver polvere po dust flake flaked escama copo paillette scaglia leaf hoja glitter purpurina foil filing shaving limadura lamina particle metal metallic metalico metalica metallique metallico metalizado metalizada metallized metallised flitter diamantina brillantina escarcha',
 );
 const glitterWords = words(
   'glitter flake purpurina escama paillette flitter scaglia leaf foil particle powder polvo dust pigment pigmento',
@@ -65,7 +65,7 @@ const probablyMeant: Readonly<Record<Metal, string>> = {
 };
 
 /** Glitter of plastic film, with or without metal on it. */
-const plasticGlitter = words('glitter purpurina flitter paillette');
+const plasticGlitter = words('glitter purpurina flitter paillette diamantina brillantina escarcha');
 function meantBy(metal: Metal): Colourant {
   const meant = colourantById(probablyMeant[metal]);
   if (meant === undefined) throw new Error(`no catalogue entry ${probablyMeant[metal]}`);

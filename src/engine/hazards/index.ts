@@ -12,6 +12,6 @@ export { isTakenBack } from './emergencies/false-alarm.ts';
 export { clearLanguageOf } from './emergencies/language.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
-export { type RiskyScent, riskyScents } from './scents/read.ts';
+export { type RiskyScent, refusePerfume, riskyScents } from './scents/read.ts';
 export type { BarredScentReason, ScentRisk } from './scents/scents.ts';
 export { type EntryKind, HAZARDS, type Hazard } from './table.ts';

@@ -2,7 +2,7 @@ import { choiceOf, colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
-import { refuseBarred, refuseBarredJar, refusePoisonIn } from '../../engine/hazards/index.ts';
+import { refuseBarred, refuseBarredJar, refusePerfume, refusePoisonIn } from '../../engine/hazards/index.ts';
 import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
@@ -56,7 +56,10 @@ const meantByColourant = (colourant: Colourant): Meant => ({
  */
 export function meantByText(text: string): Meant {
   const name = text.trim();
-  if (isName(name)) refuseBarred(name);
+  if (isName(name)) {
+    refuseBarred(name);
+    if (!/^parfum$/iu.test(name)) refusePerfume(name);
+  }
   refusePoisonIn(name);
   const report = checkIngredients(name);
   const never = report.verdictIfPresent === 'never';

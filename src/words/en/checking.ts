@@ -36,6 +36,8 @@ const uses: Readonly<Record<OtherUse, string>> = {
 export const checking = {
   /** The verdict with the name in front, where there is one. */
   named: (v: { name: string; verdict: string }) => `${v.name}: ${v.verdict}`,
+  inNoList: (v: { name: string; verdict: string }) =>
+    `Not for soap: no list of cosmetic colours, US or EU, holds ${v.name}. ${v.verdict}`,
   notForSoap: (v: { name: string; use: OtherUse; verdict: string }) =>
     `Not for soap: the US lists ${v.name} for ${uses[v.use]} only. ${v.verdict}`,
   legalMost: (v: { law: 'us' | 'eu'; name: string; percent: number; verdict: string }) =>

@@ -42,11 +42,16 @@ const barred: Readonly<Record<BarredReason, string>> = {
     'Food colouring in lye: most of it turns brown or fades within days, and what stays bleeds and stains. Better an oxide, ultramarine or mica. If the label names the dye (Blue 1, Red 40, E133), ask with that name and I tell what lye does to it',
 };
 
-export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little'> = {
-  'law-allows-too-little': ({ text, law, percent }) =>
-    `“${text}”: ${law === 'us' ? 'US' : 'EU'} law allows at most ${plain(percent)} % of the finished bar, less than any spoon measures of it. Take another colour; or keep your jar on the shelf with its ingredient list, and I hold each dose under the law.`,
-  'colour-barred': ({ text, reason, hue }) =>
-    hue
-      ? `“${text}” as a pigment does not go into soap. ${barred[reason]}. If it is a mica that is only called so, ask with the ingredient list on its label.`
-      : `“${text}” does not go into soap. ${barred[reason]}.`,
-};
+export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little' | 'no-colour'> =
+  {
+    'law-allows-too-little': ({ text, law, percent }) =>
+      `“${text}”: ${law === 'us' ? 'US' : 'EU'} law allows at most ${plain(percent)} % of the finished bar, less than any spoon measures of it. Take another colour; or keep your jar on the shelf with its ingredient list, and I hold each dose under the law.`,
+    'no-colour': ({ text, kind }) =>
+      kind === 'glow'
+        ? `“${text}” is not for soap: powders that glow are strontium aluminate, in no list of cosmetic colours, or luminescent zinc sulfide, which the US lists for make-up and nails only. For a bright colour take a neon pigment.`
+        : `“${text}” is no colour: a white filler that only lightens a little. For white take titanium dioxide. ${kind === 'talc' ? 'Its dust harms lungs and may hold asbestos: cosmetic grade only, with a mask.' : 'A fine powder: keep it out of your lungs, wear a mask.'}`,
+    'colour-barred': ({ text, reason, hue }) =>
+      hue
+        ? `“${text}” as a pigment does not go into soap. ${barred[reason]}. If it is a mica that is only called so, ask with the ingredient list on its label.`
+        : `“${text}” does not go into soap. ${barred[reason]}.`,
+  };

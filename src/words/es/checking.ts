@@ -34,6 +34,8 @@ const uses: Readonly<Record<OtherUse, string>> = {
 
 export const checking: typeof en.checking = {
   named: v => `${v.name}: ${v.verdict}`,
+  inNoList: v =>
+    `No es para jabón: ninguna lista de colores cosméticos, de EE. UU. o la UE, incluye ${v.name}. ${v.verdict}`,
   notForSoap: v => `No es para jabón: EE. UU. lista ${v.name} solo para ${uses[v.use]}. ${v.verdict}`,
   legalMost: v =>
     `Como mucho un ${plain(v.percent)} % de la pastilla (ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}, ${v.name}). ${v.verdict}`,

@@ -42,11 +42,16 @@ const barred: Readonly<Record<BarredReason, string>> = {
     'El colorante alimentario en la sosa: casi todos se vuelven marrones o se apagan en días, y lo que queda sangra y mancha. Mejor un óxido, ultramar o mica. Si la etiqueta nombra el tinte (Azul 1, Rojo 40, E133), pregunta con ese nombre y te digo qué le hace la sosa',
 };
 
-export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little'> = {
-  'law-allows-too-little': ({ text, law, percent }) =>
-    `«${text}»: la ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${plain(percent)} % de la pastilla, menos de lo que mide ninguna cuchara. Usa otro color; o guarda tu bote en la estantería con su lista de ingredientes, y mantengo cada dosis bajo la ley.`,
-  'colour-barred': ({ text, reason, hue }) =>
-    hue
-      ? `«${text}» como pigmento no entra en el jabón. ${barred[reason]}. Si es una mica que solo se llama así, pregunta con la lista de ingredientes de su etiqueta.`
-      : `«${text}» no entra en el jabón. ${barred[reason]}.`,
-};
+export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allows-too-little' | 'no-colour'> =
+  {
+    'law-allows-too-little': ({ text, law, percent }) =>
+      `«${text}»: la ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${plain(percent)} % de la pastilla, menos de lo que mide ninguna cuchara. Usa otro color; o guarda tu bote en la estantería con su lista de ingredientes, y mantengo cada dosis bajo la ley.`,
+    'no-colour': ({ text, kind }) =>
+      kind === 'glow'
+        ? `«${text}» no es para jabón: lo que brilla en la oscuridad es aluminato de estroncio, en ninguna lista de colores cosméticos, o sulfuro de zinc luminiscente, que EE. UU. solo admite en maquillaje y uñas. Para un color vivo, un pigmento neón.`
+        : `«${text}» no da color: es una carga blanca que apenas aclara. Para blanco, dióxido de titanio. ${kind === 'talc' ? 'Su polvo daña los pulmones y puede llevar amianto: solo de grado cosmético y con mascarilla.' : 'Es un polvo fino: que no llegue a los pulmones, usa mascarilla.'}`,
+    'colour-barred': ({ text, reason, hue }) =>
+      hue
+        ? `«${text}» como pigmento no entra en el jabón. ${barred[reason]}. Si es una mica que solo se llama así, pregunta con la lista de ingredientes de su etiqueta.`
+        : `«${text}» no entra en el jabón. ${barred[reason]}.`,
+  };

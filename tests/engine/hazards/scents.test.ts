@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { parseFragrance } from '../../../src/engine/batch/fragrance.ts';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { SCENTS } from '../../../src/engine/hazards/scents/scents.ts';
+import { meantByText } from '../../../src/records/shelf/meant.ts';
 import { scents as en } from '../../../src/words/en/scents.ts';
 import { scents as es } from '../../../src/words/es/scents.ts';
 import { asked, refusalOf } from '../batch/asked.ts';
@@ -93,6 +94,12 @@ describe('a scent that stays out', () => {
       expect(said).not.toMatch(/undefined/u);
       expect(said.length).toBeLessThan(240);
     }
+  });
+
+  test('perfume is no ingredient that holds in raw soap', () => {
+    for (const text of ['perfume', 'my perfume', 'cologne', 'agua de colonia'])
+      expect(refusalOf(() => meantByText(text)).values).toMatchObject({ reason: 'alcohol' });
+    expect(meantByText('Parfum').report.components).toHaveLength(1);
   });
 
   test('a perfumer’s oil of such a name passes', () => {

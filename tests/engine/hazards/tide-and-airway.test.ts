@@ -16,6 +16,7 @@ describe('the tide is no dizziness', () => {
     'la marea',
     'receta Marea roja, 1 kg',
     'como la marea en la playa',
+    'la marea azul se ve opaca',
     'rojo Marte',
     'violeta de Marte',
     'óxido Marte 2 cdtas',
@@ -41,6 +42,7 @@ describe('the tide is no dizziness', () => {
 describe('a swollen throat or failing breath after soap', () => {
   test.each([
     ['my throat is swelling after using the soap', 'en'],
+    ['my throat swells after the soap', 'en'],
     ['her tongue is swollen since she washed with the new bar', 'en'],
     ['se me hincha la garganta después de usar el jabón', 'es'],
     ['tiene los labios y la lengua hinchados por el jabón nuevo', 'es'],

@@ -143,7 +143,7 @@ export const mineralMicas: readonly Colourant[] = [
     names: { en: 'Pearl white mica (titania)', es: 'Mica blanca perla (titanio)' },
     synonyms:
       namesIn(`white mica, pearl mica, pearl white mica, white pearl mica, pearl white, satin white mica, snow white mica, mica blanca, mica perla,
-      mica nácar, mica nacarada, blanco perla, mica blanca perlada, mica blanche, weißer glimmer`),
+      mica nácar, nácar, mother of pearl, madreperla, mica nacarada, blanco perla, mica blanca perlada, mica blanche, weißer glimmer`),
     ci: ['77019', '77891'],
     inci: 'Mica, Titanium Dioxide',
     hex: '#f1efe9',

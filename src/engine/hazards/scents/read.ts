@@ -31,7 +31,7 @@ const SUN_SAFE =
 const COMPOUNDED = /\b(?:fragrance|fragancia|fo|accord|acorde|type|tipo|synthetic|sintetic[oa]|aroma)\b/u;
 /** Names that hold one of ours and are something else. */
 const OTHERWISE =
-  /\b(?:lemon eucalyptus|eucalyptus citriodora|eucalipto limon|perfume oil|perfumer|aceite perfumado|aceite de perfume|cinnamon free|sin canela)\b/gu;
+  /\b(?:cologne earth|tierra de colonia|lemon eucalyptus|eucalyptus citriodora|eucalipto limon|perfume oil|perfumer|aceite perfumado|aceite de perfume|cinnamon free|sin canela)\b/gu;
 
 function namedIn(text: string): readonly NamedScent[] {
   const words = foldedWords(foldedWords(text.slice(0, 500)).join(' ').replace(OTHERWISE, ' '));
@@ -45,6 +45,13 @@ function namedIn(text: string): readonly NamedScent[] {
     at += name?.words.length ?? 1;
   }
   return found;
+}
+
+/** Throws a Refusal `scent-barred` where perfume is asked for where a colour or ingredient could be named. */
+export function refusePerfume(text: string): void {
+  const found = namedIn(text).find(({ row }) => row.barred === 'alcohol' || row.risk === 'perfume');
+  if (found && !COMPOUNDED.test(foldedWords(text.slice(0, 500)).join(' ')))
+    refuse('scent-barred', { name: found.name, reason: 'alcohol' });
 }
 
 /**

@@ -1,0 +1,46 @@
+import { refuse } from '../../refusal.ts';
+import { fold } from '../../text/fold.ts';
+
+/**
+ * What is asked for as a colour and is none. `filler`: white minerals and starches that only lighten; `talc` besides may
+ * hold asbestos; `glow`: powders that shine in the dark, which no list of colours allows in soap.
+ */
+export type NoColour = 'filler' | 'talc' | 'glow';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    'no-colour': { readonly text: string; readonly kind: NoColour };
+  }
+}
+
+/** Names in both languages, the whole of what is asked (common practice). */
+const FILLERS: Readonly<Record<'filler' | 'talc', string>> = {
+  talc: 'talc; talco; talcum; talcum powder; baby powder; steatite; esteatita; soapstone; soapstone powder; jabon de sastre; piedra jabon; french chalk; magnesium silicate; silicato de magnesio; ci 77718; 77718',
+  filler:
+    'chalk; calcium carbonate; creta; carbonato de calcio; silica; silice; diatomaceous earth; tierra de diatomeas; tierra de diatomea; diatomite; cornstarch; corn starch; maicena; almidon de maiz; almidon; starch; rice starch; almidon de arroz; arrowroot; tapioca starch; baking soda; bicarbonate; bicarbonato; bicarbonato de sodio; gypsum; yeso; plaster; pumice; piedra pomez; barium sulfate; barium sulphate; sulfato de bario; blanc fixe; magnesium carbonate; carbonato de magnesio; eggshell powder; cascara de huevo',
+};
+const BY_NAME: ReadonlyMap<string, NoColour> = new Map(
+  (Object.entries(FILLERS) as ['filler' | 'talc', string][]).flatMap(([kind, names]) =>
+    names.split('; ').map(name => [fold(name), kind] as const),
+  ),
+);
+
+/**
+ * Luminescent zinc sulfide is listed for facial make-up and nails alone (21 CFR 73.2995), strontium aluminate nowhere
+ * (21 CFR 73 and 74; Regulation (EC) No 1223/2009 Annex IV).
+ */
+const GLOW =
+  /\b(?:glow in (?:the )?dark|glow (?:powder|pigment|mica|dust)|glowing (?:powder|pigment)|luminescent|luminous|luminiscente|phosphorescent|fosforescente|fosforescencia|brillan? en (?:la )?oscuridad|strontium aluminate|aluminato de estroncio|zinc sulphide|zinc sulfide|sulfuro de zinc|sulfuro de cinc)\b/u;
+
+/** Which of them a colourant's name asks for, or undefined. */
+export function noColourIn(text: string): NoColour | undefined {
+  const name = fold(text.slice(0, 200));
+  const bare = name.replace(/(?: powder| polvo)$|^(?:polvo de |powdered )/gu, '');
+  return BY_NAME.get(name) ?? BY_NAME.get(bare) ?? (GLOW.test(name) ? 'glow' : undefined);
+}
+
+/** Throws `no-colour` where a colourant's name asks for a filler or a powder that glows. */
+export function refuseNoColour(text: string): void {
+  const kind = noColourIn(text);
+  if (kind) refuse('no-colour', { text: text.slice(0, 80), kind });
+}
