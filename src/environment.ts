@@ -59,6 +59,9 @@ const right: Readonly<Record<Name, string>> = {
   TINTMOOT_LOG: 'must be one of silent, error, warn, info and debug',
 };
 
+/** The names of all settings. */
+export const SETTINGS = Object.keys(right) as readonly Name[];
+
 /**
  * The settings from the environment; an empty variable counts as none. Throws an Error with one sentence for each
  * setting that is wrong: which, and what would be right.

@@ -8,6 +8,7 @@ import { readCommands } from '../../src/conversation/registry.ts';
 import { EMERGENCY_IDS } from '../../src/engine/hazards/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { wordsIn } from '../../src/words/index.ts';
+import { PATIENT } from '../records/patience.ts';
 import { sharedWorkers } from '../workers/shared.ts';
 
 const registry = await readCommands(new URL('../../commands/', import.meta.url));
@@ -16,7 +17,7 @@ let conversation: Conversation;
 beforeAll(async () => {
   conversation = {
     registry,
-    services: { store: await openStore('sqlite::memory:'), workers: sharedWorkers() },
+    services: { store: await openStore('sqlite::memory:', PATIENT), workers: sharedWorkers() },
     key: new Uint8Array(32).fill(5),
     onFault: fault => {
       throw fault;

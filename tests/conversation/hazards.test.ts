@@ -18,6 +18,7 @@ import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { EMERGENCY_IDS, type EmergencyId, HAZARDS } from '../../src/engine/hazards/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { wordsIn } from '../../src/words/index.ts';
+import { PATIENT } from '../records/patience.ts';
 import { sharedWorkers } from '../workers/shared.ts';
 
 const registry = await readCommands(new URL('../../commands/', import.meta.url));
@@ -28,7 +29,7 @@ let conversation: Conversation;
 beforeAll(async () => {
   conversation = {
     registry,
-    services: { store: await openStore('sqlite::memory:'), workers: sharedWorkers() },
+    services: { store: await openStore('sqlite::memory:', PATIENT), workers: sharedWorkers() },
     key: new Uint8Array(32).fill(5),
     onFault: fault => {
       throw fault;

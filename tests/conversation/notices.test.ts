@@ -7,6 +7,7 @@ import { keepNotice, noticesFor } from '../../src/records/notices.ts';
 import { openStore } from '../../src/records/open.ts';
 import { prefer } from '../../src/records/preferences.ts';
 import type { Store } from '../../src/records/store.ts';
+import { PATIENT } from '../records/patience.ts';
 
 const says = { en: 'x', es: 'x' };
 const note = command(
@@ -22,7 +23,7 @@ const at = new Date(Date.UTC(2026, 0, 1));
 
 let store: Store;
 beforeEach(async () => {
-  store = await openStore('sqlite::memory:');
+  store = await openStore('sqlite::memory:', PATIENT);
   await prefer(store, 'bram', { language: 'en' });
   await keepNotice(store, 'bram', { group: 'g', id: '7', title: 'Dusk', at });
 });

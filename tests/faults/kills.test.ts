@@ -7,6 +7,7 @@ import { createInterface } from 'node:readline';
 import { afterAll, expect, it } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
 import { everything } from '../../src/records/store.ts';
+import { PATIENT } from '../records/patience.ts';
 
 /** How many times the writer is killed; `KILLS=200` for the whole ordeal. */
 const kills = Number(process.env.KILLS ?? 6);
@@ -38,7 +39,7 @@ it(`one store outlives ${kills} kills at random: nothing acknowledged is lost, n
   const address = `sqlite:${join(folder, 'killed.sqlite')}`;
   const acknowledged: string[] = [];
   for (let round = 0; round < kills; round += 1) acknowledged.push(...(await killOnce(address, round)));
-  const store = await openStore(address);
+  const store = await openStore(address, PATIENT);
   const named = async (kind: string) =>
     (await everything(store, { from: `${kind}/`, to: `${kind}0` })).map(({ key }) =>
       key.slice(kind.length + 1),

@@ -8,6 +8,7 @@ import { promisify } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
 import { addItem, findItem, showItem } from '../../src/records/shelf/index.ts';
+import { PATIENT } from '../records/patience.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'records-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -35,7 +36,7 @@ describe('a process killed while it writes', () => {
       const address = `sqlite:${join(folder, `killed-${count}.sqlite`)}`;
       const acknowledged = await killAfter(address, count);
       expect(acknowledged.length).toBeGreaterThanOrEqual(count);
-      const store = await openStore(address);
+      const store = await openStore(address, PATIENT);
       const written = await store.range('written/', 'written0', 100_000);
       const beside = await store.range('beside/', 'beside0', 100_000);
       const kept = new Set(written.map(({ value }) => (value as { n: number }).n));
@@ -49,7 +50,7 @@ describe('a process killed while it writes', () => {
 describe('processes that take from one jar at once', () => {
   it('take what is there to the gram and never more, and every gram has its line', async () => {
     const address = `sqlite:${join(folder, 'shared.sqlite')}`;
-    const store = await openStore(address);
+    const store = await openStore(address, PATIENT);
     const mine = { store, member: '7' };
     await addItem(mine, { name: 'Ultramarine', grams: 100 }, { cause: 'add', at: new Date() });
     const told = await Promise.all(
@@ -69,7 +70,7 @@ describe('processes that take from one jar at once', () => {
 
   it('open a new file together', async () => {
     const address = `sqlite:${join(folder, 'new.sqlite')}`;
-    const stores = await Promise.all(Array.from({ length: 6 }, () => openStore(address)));
+    const stores = await Promise.all(Array.from({ length: 6 }, () => openStore(address, PATIENT)));
     expect(await Promise.all(stores.map(store => store.get(['a'])))).toEqual(stores.map(() => [undefined]));
     await Promise.all(stores.map(store => store.close()));
   });

@@ -5,9 +5,10 @@
 import { Refusal } from '../../src/engine/refusal.ts';
 import { openStore } from '../../src/records/open.ts';
 import { useItem } from '../../src/records/shelf/index.ts';
+import { PATIENT } from '../records/patience.ts';
 
 const [, , address = '', name = '', times = '0'] = process.argv;
-const store = await openStore(address);
+const store = await openStore(address, PATIENT);
 let taken = 0;
 let refused = 0;
 const one = async (n: number) => {

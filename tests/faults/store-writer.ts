@@ -4,9 +4,10 @@
  */
 import { openStore } from '../../src/records/open.ts';
 import { add, put } from '../../src/records/store.ts';
+import { PATIENT } from '../records/patience.ts';
 
 const [, , address = '', round] = process.argv;
-const store = await openStore(address);
+const store = await openStore(address, PATIENT);
 const named = (n: number) => (round === undefined ? String(n) : `${round}-${n}`);
 let next = 0;
 

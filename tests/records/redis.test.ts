@@ -8,6 +8,7 @@ import { openStore } from '../../src/records/open.ts';
 import { addItem, findItem, useItem } from '../../src/records/shelf/index.ts';
 import { put } from '../../src/records/store.ts';
 import { keepsTheContract } from './contract.ts';
+import { PATIENT } from './patience.ts';
 import { hasRedis, type Server, startRedis } from './servers.ts';
 
 if (!hasRedis) console.warn('SKIPPED: no redis-server on the path, so records in Redis were not tested.');
@@ -31,7 +32,7 @@ describe.skipIf(!hasRedis)('records in Redis', () => {
   }));
 
   it('serve a shelf', async () => {
-    const store = await openStore(server.address);
+    const store = await openStore(server.address, PATIENT);
     const shelf = { store, member: '7' };
     await addItem(shelf, { name: 'Blue', grams: 10 }, { cause: 'a', at: new Date() });
     const all = Array.from({ length: 12 }, (_, n) =>

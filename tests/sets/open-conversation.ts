@@ -2,11 +2,12 @@ import type { Conversation } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { signingKeyFile, signingKeyOf } from '../../src/records/signing-key.ts';
+import { PATIENT } from '../records/patience.ts';
 import { sharedWorkers } from '../workers/shared.ts';
 
 /** The real conversation with every command, over an empty store unless one is named; faults end the test. */
 export async function openConversation(address = 'sqlite::memory:'): Promise<Conversation & AsyncDisposable> {
-  const store = await openStore(address);
+  const store = await openStore(address, PATIENT);
   const workers = sharedWorkers();
   return {
     registry: await readCommands(new URL('../../commands/', import.meta.url)),

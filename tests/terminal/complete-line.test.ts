@@ -4,6 +4,7 @@ import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { completeLine } from '../../src/terminal/complete-line.ts';
 import { askLine, originOf } from '../../src/terminal/seat.ts';
+import { PATIENT } from '../records/patience.ts';
 
 const seat = { member: 'me', group: 'home', language: 'en', manages: true, roles: [] } as const;
 
@@ -13,7 +14,7 @@ describe('completing a line in the terminal', () => {
     conversation = {
       registry: await readCommands(new URL('../../commands/', import.meta.url)),
       services: {
-        store: await openStore('sqlite::memory:'),
+        store: await openStore('sqlite::memory:', PATIENT),
         workers: { run: () => Promise.reject(new Error('no workers here')), close: () => Promise.resolve() },
       },
       key: new Uint8Array(32),

@@ -15,8 +15,8 @@ describe('the oils', () => {
   });
 
   test('have an id and names of their own', () => {
-    for (const of of ['id', 'en', 'es'] as const) {
-      const all = OILS.map(oil => (of === 'id' ? oil.id : oil.names[of]));
+    for (const field of ['id', 'en', 'es'] as const) {
+      const all = OILS.map(oil => (field === 'id' ? oil.id : oil.names[field]));
       expect(new Set(all).size).toBe(OILS.length);
     }
   });

@@ -5,6 +5,7 @@ import { diagnose } from '../../../src/engine/flaws/diagnose.ts';
 import { FLAW_WORDS } from '../../../src/engine/flaws/reading/concepts.ts';
 import { readWords } from '../../../src/engine/flaws/reading/read.ts';
 import { LONGEST_WORDS } from '../../../src/engine/text/tokens.ts';
+import { leastCpu } from '../../cpu-time.ts';
 import { described } from './evaluate.ts';
 import beginner from './makers/beginner.json' with { type: 'json' };
 import seller from './makers/seller.json' with { type: 'json' };
@@ -139,16 +140,11 @@ describe('one story under two names: rivers and white-pigment crackle', () => {
   });
 });
 
-test('5,000 characters are read in under 50 ms', () => {
+test('5,000 characters are read in under 50 ms of processor time', async () => {
   const text = (beginner as MakerList).lines
     .map(line => line.text)
     .join('. ')
     .slice(0, LONGEST_WORDS);
   expect(text).toHaveLength(LONGEST_WORDS);
-  const times = Array.from({ length: 12 }, () => {
-    const start = performance.now();
-    readWords(text);
-    return performance.now() - start;
-  });
-  expect(Math.min(...times)).toBeLessThan(50);
+  expect(await leastCpu(() => readWords(text), 50)).toBeLessThan(50);
 });

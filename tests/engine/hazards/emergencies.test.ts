@@ -8,6 +8,7 @@ import {
   helpFor,
   readEmergencies,
 } from '../../../src/engine/hazards/index.ts';
+import { leastCpu } from '../../cpu-time.ts';
 
 type Told = { readonly text: string; readonly id: string; readonly language: string };
 type Quiet = { readonly text: string; readonly why: string };
@@ -117,12 +118,11 @@ test('several emergencies come most urgent first', () => {
   expect(ids).toContain('lye-eruption');
 });
 
-test('anything may be typed: empty, long, emoji, names of object members', () => {
+test('anything may be typed: empty, long, emoji, names of object members', async () => {
   for (const text of ['', ' ', '🧼🔥', 'constructor', '__proto__ toString', 'lye '.repeat(2_000)])
     expect(() => readEmergencies(text)).not.toThrow();
-  const began = performance.now();
-  readEmergencies('my eye my hand lye soap burn water splash '.repeat(120));
-  expect(performance.now() - began).toBeLessThan(2_000);
+  const long = 'my eye my hand lye soap burn water splash '.repeat(120);
+  expect(await leastCpu(() => readEmergencies(long), 2_000)).toBeLessThan(2_000);
 });
 
 test('numbers are those of the country in the locale, and none are guessed', () => {

@@ -7,6 +7,7 @@ import { WHO_WORDS } from '../../../src/engine/hazards/emergencies/evidence/lexi
 import { weighAll } from '../../../src/engine/hazards/emergencies/evidence/weigh.ts';
 import written from '../../../src/engine/hazards/emergencies/evidence/weights.json' with { type: 'json' };
 import { readEmergencies } from '../../../src/engine/hazards/index.ts';
+import { leastCpu } from '../../cpu-time.ts';
 import { fitWeights } from './fit-weights.ts';
 import { type FittedText, fittedTexts, samplesOf } from './fitted-texts.ts';
 
@@ -110,15 +111,10 @@ test('what only the sum of the evidence tells is marked so', () => {
   expect(readEmergencies('lye splashed in my eye')[0]).toMatchObject({ id: 'lye-eye', inDoubt: false });
 });
 
-test('a long message is read in a blink', () => {
+test('a long message is read in under 50 ms of processor time', async () => {
   const long = halves
     .map(({ text }) => text)
     .join(' ')
     .slice(0, 6_000);
-  const times = Array.from({ length: 7 }, () => {
-    const began = performance.now();
-    readEmergencies(long);
-    return performance.now() - began;
-  });
-  expect(Math.min(...times)).toBeLessThan(50);
+  expect(await leastCpu(() => readEmergencies(long), 50)).toBeLessThan(50);
 });

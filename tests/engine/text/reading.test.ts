@@ -7,6 +7,7 @@ import { distance, slipsIn } from '../../../src/engine/text/edit-distance.ts';
 import { fold } from '../../../src/engine/text/fold.ts';
 import { sharesPhrase } from '../../../src/engine/text/share-phrases.ts';
 import { wordsIn } from '../../../src/words/index.ts';
+import { leastCpu } from '../../cpu-time.ts';
 
 test.each(['en', 'es'] as const)('every word the assistant uses for a colour is read (%s)', language => {
   const names = Object.values(wordsIn(language).colour.names);
@@ -15,14 +16,15 @@ test.each(['en', 'es'] as const)('every word the assistant uses for a colour is 
 
 describe('six thousand characters', () => {
   // U+FDFA unfolds into eighteen letters (Unicode Character Database, compatibility decomposition).
-  test.each(['\ufdfa', 'a', '1 ', '🧼', 'ﬃ'])('of %j are read in under 50 ms', sign => {
-    const text = sign.repeat(6000 / sign.length);
-    fold('warm');
-    const began = performance.now();
-    expect(fold(text).length).toBeLessThanOrEqual(6000);
-    amountPhrase(text.slice(0, 101));
-    expect(performance.now() - began).toBeLessThan(50);
-  });
+  test.each(['\ufdfa', 'a', '1 ', '🧼', 'ﬃ'])(
+    'of %j are read in under 50 ms of processor time',
+    async sign => {
+      const text = sign.repeat(6000 / sign.length);
+      expect(fold(text).length).toBeLessThanOrEqual(6000);
+      const read = () => [fold(text), amountPhrase(text.slice(0, 101))];
+      expect(await leastCpu(read, 50)).toBeLessThan(50);
+    },
+  );
 });
 
 test('a name every object has is no colour, oil or number', () => {

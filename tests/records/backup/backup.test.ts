@@ -15,6 +15,7 @@ import { backUp, move, restore } from '../../../src/records/backup/backup.ts';
 import { fill as fillFrom, tallyOf } from '../../../src/records/backup/lines.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { put, type Store } from '../../../src/records/store.ts';
+import { PATIENT } from '../patience.ts';
 import { hasPostgres, hasRedis, type Server, startPostgres, startRedis } from '../servers.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'backup-'));
@@ -29,7 +30,7 @@ const freshSqlite = () => `sqlite:${fresh('sqlite')}`;
 /** Records of every shape; more than one page of them. */
 const values = fc.sample(fc.jsonValue({ maxDepth: 3 }), { numRuns: 40, seed: 7 });
 async function fill(address: string, records = 1_234): Promise<void> {
-  const store = await openStore(address);
+  const store = await openStore(address, PATIENT);
   const writes = Array.from({ length: records }, (_, n) =>
     put(`shelf/${n % 50}/${n}`, { n, value: values[n % values.length] }),
   );
@@ -38,7 +39,7 @@ async function fill(address: string, records = 1_234): Promise<void> {
 }
 
 async function inStore<Result>(address: string, work: (store: Store) => Promise<Result>): Promise<Result> {
-  const store = await openStore(address);
+  const store = await openStore(address, PATIENT);
   try {
     return await work(store);
   } finally {
@@ -57,7 +58,7 @@ describe('a backup', () => {
   it('of an SQLite file holds what lies in the write-ahead log too, while it is used', async () => {
     const address = freshSqlite();
     await fill(address);
-    const used = await openStore(address);
+    const used = await openStore(address, PATIENT);
     await used.commit([put('late', { fresh: true })]);
     const file = fresh('backup');
     const tally = await backUp(address, file);
@@ -76,7 +77,7 @@ describe('a backup', () => {
 
   it('copying the file alone would have been none', async () => {
     const address = freshSqlite();
-    const used = await openStore(address);
+    const used = await openStore(address, PATIENT);
     await used.commit([put('a', 1)]);
     const copy = fresh('sqlite');
     copyFileSync(address.slice('sqlite:'.length), copy);
@@ -86,7 +87,7 @@ describe('a backup', () => {
 
   it('is taken while others write, each commit in it whole or not at all', async () => {
     const address = freshSqlite();
-    const used = await openStore(address);
+    const used = await openStore(address, PATIENT);
     let n = 0;
     let writing = true;
     const writers = Array.from({ length: 4 }, async () => {
@@ -233,7 +234,7 @@ it('what is no backup restores nothing', async () => {
 });
 
 it('a copy of as many records that says something else is told from its source', async () => {
-  const store = await openStore('sqlite::memory:');
+  const store = await openStore('sqlite::memory:', PATIENT);
   const records = async function* () {
     yield { key: 'a', value: 1 };
   };

@@ -9,6 +9,7 @@ import {
 import { openStore } from '../../../src/records/open.ts';
 import type { Store } from '../../../src/records/store.ts';
 import { day, entriesEnd, opens, terms, votesEnd } from '../../engine/challenges/challenge-book.ts';
+import { PATIENT } from '../patience.ts';
 
 export { day, entriesEnd, opens, terms, votesEnd };
 
@@ -32,14 +33,14 @@ let shared: Promise<Store> | undefined;
 
 /** A group with nothing in it yet, in the memory of this process. */
 export async function freshScope(): Promise<ChallengeScope> {
-  shared ??= openStore('sqlite::memory:');
+  shared ??= openStore('sqlite::memory:', PATIENT);
   groups += 1;
   return { store: await shared, group: `group-${groups}` };
 }
 
 /** The board of one group in a file that several processes open. */
 export const scopeAt = async (address: string): Promise<ChallengeScope> => ({
-  store: await openStore(address),
+  store: await openStore(address, PATIENT),
   group: 'soapers',
 });
 

@@ -13,8 +13,9 @@ import {
   withdrawReports,
 } from '../../../src/records/evidence/index.ts';
 import { openStore } from '../../../src/records/open.ts';
+import { PATIENT } from '../patience.ts';
 
-const store = await openStore('sqlite::memory:');
+const store = await openStore('sqlite::memory:', PATIENT);
 let groups = 0;
 const emptyScope = (): EvidenceScope => ({ store, group: `1900000000${++groups}` });
 

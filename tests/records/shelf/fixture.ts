@@ -2,13 +2,14 @@ import { Refusal } from '../../../src/engine/refusal.ts';
 import { openStore } from '../../../src/records/open.ts';
 import type { Change, Shelf } from '../../../src/records/shelf/index.ts';
 import type { Entry, Store } from '../../../src/records/store.ts';
+import { PATIENT } from '../patience.ts';
 
 let opened: Promise<Store> | undefined;
 let members = 0;
 
 /** A shelf that no other test has touched. Its store ends with the process. */
 export async function emptyShelf(): Promise<Shelf> {
-  opened ??= openStore('sqlite::memory:');
+  opened ??= openStore('sqlite::memory:', PATIENT);
   members += 1;
   return { store: await opened, member: `18400000000${members}-` };
 }
