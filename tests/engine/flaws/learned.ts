@@ -1,4 +1,4 @@
-import { EXAMPLES } from '../../../src/engine/flaws/examples.ts';
+import { EXAMPLES } from './examples.ts';
 import { readWords } from '../../../src/engine/flaws/reading/read.ts';
 import { learn, type WrittenWording, writeWording } from '../../../src/engine/flaws/reading/wording.ts';
 

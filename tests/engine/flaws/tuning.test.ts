@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { CAUSE_IDS } from '../../../src/engine/flaws/cause.ts';
-import { EXAMPLES } from '../../../src/engine/flaws/examples.ts';
+import { EXAMPLES } from './examples.ts';
 import { figures, outcomes } from './evaluate.ts';
 
 test('on the descriptions it was tuned to, the right cause comes first in at least 95 of 100', () => {
