@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import type { DeclaredOption } from '../../src/conversation/declared.ts';
 import type { Given, OptionValue, Question } from '../../src/conversation/question.ts';
-import { type Conversation, receive, suggest } from '../../src/conversation/receive.ts';
+import { receive, suggest } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
