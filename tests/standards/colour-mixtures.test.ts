@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { characterise } from './characterisation/characterise.ts';
+import { parseMixtures } from './characterisation/mixture-files.ts';
 import {
   commonWhite,
   type MixtureReport,
   reportMixtures,
   summary,
 } from './characterisation/mixture-report.ts';
-import { parseMixtures } from './characterisation/mixture-files.ts';
 import { fixture } from './fixtures/read.ts';
 
 /**

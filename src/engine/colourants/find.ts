@@ -125,6 +125,7 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
  * Refuses `colourant-ambiguous` with all candidates when several match, `colourant-unknown` with the three
  * nearest names when none does; metal powders, flakes and glitter as {@link refuseMetal} says,
  * poisons and prohibited colours as {@link refuseBarred} does.
+ * @example findColourant('oxide, red').id // 'red-iron-oxide'
  */
 export function findColourant(text: string): Colourant {
   const asked = text.slice(0, longestName);

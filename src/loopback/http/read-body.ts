@@ -39,7 +39,9 @@ function parsed(text: string): Omit<Body, 'uploads'> {
 
 /** Parts may come in any order: discord.js sends the files before `payload_json`. */
 async function readMultipart(bytes: Buffer<ArrayBuffer>, type: string): Promise<Body> {
-  const form = await new Response(bytes, { headers: { 'content-type': type } }).formData().catch(() => undefined);
+  const form = await new Response(bytes, { headers: { 'content-type': type } })
+    .formData()
+    .catch(() => undefined);
   if (!form) throw refusal('body-json');
   const parts = [...form];
   const files = parts.filter((part): part is [string, File] => typeof part[1] !== 'string');

@@ -2,8 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { characterise, knowsAll } from './characterise.ts';
-import { commonWhite, reportMixtures } from './mixture-report.ts';
 import { type MixtureData, parseMixtures } from './mixture-files.ts';
+import { commonWhite, reportMixtures } from './mixture-report.ts';
 
 const USAGE = 'npm run -s mixtures -- --characterise FOLDER --predict FOLDER';
 
