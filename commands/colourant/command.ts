@@ -12,7 +12,8 @@ import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { findMeant, findTogether, type Meant, meantByText } from '../../src/records/shelf/meant.ts';
 import { evidenceFollowUps, evidenceOn } from './follow-ups.ts';
 import { plannedParts } from './label.ts';
-import { longestList, suggestColours } from './options.ts';
+import { suggestJars } from '../../src/presenting/colour/suggest.ts';
+import { longestList } from './options.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -64,7 +65,7 @@ export default commandGroup(
           es: 'O un producto de tu estantería, o un colorante como «mica dorada»',
         }).optional(),
       },
-      completes: { item: suggestColours },
+      completes: { item: suggestJars },
       namesJar: async ({ item }, { shelf }) =>
         item !== undefined && (await findMeant(shelf, item)).item !== undefined,
       async answer({ ingredients, item }, context) {

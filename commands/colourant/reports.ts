@@ -7,7 +7,8 @@ import { identityName, weigh } from '../../src/presenting/evidence.ts';
 import * as evidence from '../../src/records/evidence/index.ts';
 import { findMeant } from '../../src/records/shelf/meant.ts';
 import { colourPage, evidenceOn, scopeOf, wholePage } from './follow-ups.ts';
-import { colour, suggestColours } from './options.ts';
+import { suggestJars } from '../../src/presenting/colour/suggest.ts';
+import { colour } from './options.ts';
 import { reportedReply } from './report-pages.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -80,7 +81,7 @@ export const reportActions = {
       ).optional(),
       photo: picture({ en: 'A photo of the bar', es: 'Una foto de la pastilla' }).optional(),
     },
-    completes: { item: suggestColours },
+    completes: { item: suggestJars },
     async answer({ item, result, process: made, weeks, strength, base, note, photo }, context) {
       const { say, asker, change, id, channel } = context;
       const { identity } = await reportable(item, context);
@@ -116,7 +117,7 @@ export const reportActions = {
     },
     seenBy: 'asker',
     options: { item: colour.optional() },
-    completes: { item: suggestColours },
+    completes: { item: suggestJars },
     async answer({ item }, context) {
       if (item === undefined) return wholePage(0, context);
       return colourPage((await reportable(item, context)).identity, 0, context);
@@ -126,7 +127,7 @@ export const reportActions = {
     purpose: { en: 'Take back your own report', es: 'Retira tu propio informe' },
     seenBy: 'asker',
     options: { item: colour, process: process.optional() },
-    completes: { item: suggestColours },
+    completes: { item: suggestJars },
     async answer({ item, process: made }, context) {
       const { say, asker } = context;
       const { identity, name } = await reportable(item, context);
