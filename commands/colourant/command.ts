@@ -5,6 +5,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { checkReply } from '../../src/presenting/check.ts';
+import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import { weigh } from '../../src/presenting/evidence.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
@@ -12,8 +13,8 @@ import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { findMeant, findTogether, type Meant, meantByText } from '../../src/records/shelf/meant.ts';
 import { evidenceFollowUps, evidenceOn } from './follow-ups.ts';
 import { plannedParts } from './label.ts';
-import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import { longestList } from './options.ts';
+import { reportActions } from './reports.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {

@@ -3,11 +3,11 @@ import type { Context } from '../../src/conversation/context.ts';
 import { choice, picture, text, whole, yesNo } from '../../src/conversation/option.ts';
 import { parseStrength, printStrength } from '../../src/engine/quantities/strength.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import { identityName, weigh } from '../../src/presenting/evidence.ts';
 import * as evidence from '../../src/records/evidence/index.ts';
 import { findMeant } from '../../src/records/shelf/meant.ts';
 import { colourPage, evidenceOn, scopeOf, wholePage } from './follow-ups.ts';
-import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import { colour } from './options.ts';
 import { reportedReply } from './report-pages.ts';
 

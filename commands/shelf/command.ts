@@ -1,4 +1,6 @@
 import { commandGroup } from '../../src/conversation/command.ts';
+import { lotActions } from './lots.ts';
+import { stockActions } from './stock.ts';
 
 export default commandGroup(
   'shelf',
