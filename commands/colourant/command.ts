@@ -12,7 +12,7 @@ import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { findMeant, findTogether, type Meant, meantByText } from '../../src/records/shelf/meant.ts';
 import { evidenceFollowUps, evidenceOn } from './follow-ups.ts';
-import { plannedParts } from './label.ts';
+import { labelled, plannedParts } from './label.ts';
 import { longestList } from './options.ts';
 import { reportActions } from './reports.ts';
 

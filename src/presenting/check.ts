@@ -1,13 +1,14 @@
 import type { Block, Reply } from '../conversation/reply.ts';
 import type { AlkaliBehaviour } from '../engine/colourants/colourant.ts';
 import { legalShareOf, otherUseOf } from '../engine/stability/legal-share.ts';
+import { permittedUses } from '../engine/stability/permitted.ts';
 import type { Component, IngredientReport } from '../engine/stability/report.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
-import { sourcesBlock } from './check-dose.ts';
+import { doseBlock, hintsOf, sourcesBlock, texts } from './check-dose.ts';
 import { evidenceLines, identityName, type Weighed, weighedBlock } from './evidence.ts';
 import { longestPart, partName, plainName } from './ingredient-name.ts';
-import { lawBlock } from './law.ts';
+import { lawBlock, lawSummary } from './law.ts';
 
 /** What a behaviour means, in a sentence; a colour or condition nobody knows asks for a test bar. */
 export function verdictSentence(
