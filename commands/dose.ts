@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { action, command, followUp, privateIfRecipe, type Suggestion } from '../src/conversation/command.ts';
+import { action, command, followUp, privateIfRecipe } from '../src/conversation/command.ts';
 import type { Context } from '../src/conversation/context.ts';
 import { several, text } from '../src/conversation/option.ts';
 import type { Block, Choice } from '../src/conversation/reply.ts';
@@ -7,7 +7,6 @@ import { oilGramsFor } from '../src/engine/batch/fit.ts';
 import { fillPortions } from '../src/engine/batch/portions/portions.ts';
 import { batterOfPot } from '../src/engine/batch/portions/pot.ts';
 import { makeRecipe } from '../src/engine/batch/recipe.ts';
-import { completeColourants } from '../src/engine/colourants/complete.ts';
 import type { Batter } from '../src/engine/dispersion/batter.ts';
 import { answerDose } from '../src/engine/dosing/answer.ts';
 import { parseCarrier, parsePremix } from '../src/engine/dosing/parse-premix.ts';
@@ -18,6 +17,7 @@ import { MEASURES, type Measures } from '../src/engine/quantities/units.ts';
 import { checkColourant } from '../src/engine/stability/check-colourant.ts';
 import { amountPhrase } from '../src/engine/text/amount-phrases.ts';
 import { notForSoap } from '../src/presenting/check.ts';
+import { suggestJars } from '../src/presenting/colour/suggest.ts';
 import {
   doseAside,
   doseCautions,
@@ -32,7 +32,7 @@ import { colourNotes, withoutCatalogueLye } from '../src/presenting/warning.ts';
 import { preferencesOf } from '../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../src/records/recipes/index.ts';
 import { readKept } from '../src/records/recipes/kept-plan.ts';
-import { listShelf, useItem } from '../src/records/shelf/index.ts';
+import { useItem } from '../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../src/records/shelf/jar.ts';
 import { meantByItem } from '../src/records/shelf/meant.ts';
 import type { Words } from '../src/words/index.ts';
@@ -253,11 +253,4 @@ function takeChoice(
       follow: take.with({ item: item.id, milligrams }),
     },
   ];
-}
-
-/** The member's own jars first, then the catalogue. */
-async function suggestJars(typed: string, { shelf, language }: Context): Promise<readonly Suggestion[]> {
-  const own = await listShelf(shelf);
-  const fits = own.filter(({ name }) => name.toLowerCase().includes(typed.toLowerCase())).slice(0, 10);
-  return [...fits.map(({ name }) => ({ name, value: name })), ...completeColourants(typed, language)];
 }

@@ -1,5 +1,5 @@
 import { dirname, join } from 'node:path';
-import type { Conversation } from './conversation/receive.ts';
+import type { Conversation } from './conversation/conversation.ts';
 import type { Environment } from './environment.ts';
 import { type Host, openHost } from './loopback/index.ts';
 import { furnish, HOME, openJournal, openPage } from './page/index.ts';

@@ -1,105 +1,15 @@
 import { rm } from 'node:fs/promises';
-import { pino } from 'pino';
+import { answerOn } from './answer-on.ts';
 import { isBackupMode, runBackup } from './backup.ts';
-import { GrowingRegistry } from './conversation/growing-registry.ts';
-import type { Outbox } from './conversation/outbox.ts';
-import type { Conversation } from './conversation/receive.ts';
-import { type CommandRegistry, readCommands } from './conversation/registry.ts';
-import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
-import type { Connection, Platform } from './discord/client.ts';
+import { readCommands } from './conversation/registry.ts';
+import type { Platform } from './discord/client.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
-import type { Metrics } from './operations/metrics.ts';
-import { reviveChallenges } from './records/challenges/index.ts';
-import { StoreFailure } from './records/failure.ts';
-import { openStore } from './records/open.ts';
-import { sweepDue } from './records/privacy/retention.ts';
-import { onSetAside } from './records/set-aside.ts';
-import { signingKeyFile, signingKeyOf } from './records/signing-key.ts';
+import { COMMANDS, closeConversation, logger, openConversation } from './open-conversation.ts';
 import { languageOf, wordsIn } from './words/index.ts';
-import { openWorkers, type Workers } from './workers/workers.ts';
 
-const COMMANDS = new URL('../commands/', import.meta.url);
 const DEMO_FOLDER = '.tintmoot/demo';
-
-/** Logs go to standard error, so that answers on standard output stay clean. */
-const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, pino.destination(2));
-type Log = ReturnType<typeof logger>;
-
-type Opening = {
-  readonly registry?: Promise<CommandRegistry>;
-  readonly checkDue?: () => void;
-  readonly workers?: Workers;
-  readonly onStoreFailure?: (failure: StoreFailure) => void;
-};
-
-/** Opens everything a question needs. */
-async function openConversation(
-  environment: Environment,
-  log: Log,
-  { registry = readCommands(COMMANDS), checkDue, workers = openWorkers(), onStoreFailure }: Opening = {},
-): Promise<Conversation> {
-  const {
-    TINTMOOT_STORE: address,
-    TINTMOOT_SIGNING_KEY: given,
-    TINTMOOT_SIGNING_KEY_BEFORE: before,
-  } = environment;
-  const store = await openStore(address);
-  onSetAside(({ kind, key, failure }) => {
-    onStoreFailure?.(failure);
-    log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside');
-  });
-  return {
-    registry: await registry,
-    services: { store, workers, checkDue },
-    key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store, signingKeyFile(address)),
-    ...(before && { keyBefore: Buffer.from(before, 'base64') }),
-    onFault: (fault, reference) => {
-      if (fault instanceof StoreFailure) onStoreFailure?.(fault);
-      const { name, message, stack } = fault as Error;
-      log.error({ reference, name, message, stack }, 'a question was not answered');
-    },
-  };
-}
-
-async function closeConversation({ services }: Conversation): Promise<void> {
-  await services.workers.close();
-  await services.store.close();
-}
-
-/** Does what is due while this process runs, for the groups that it speaks to. */
-function keepTime(
-  { registry, services: { store, workers } }: Conversation,
-  outbox: Outbox,
-  {
-    log,
-    now,
-    metrics,
-  }: { readonly log: Log; readonly now: () => number; readonly metrics: Metrics | undefined },
-): Scheduler {
-  const onBarred = (where: object) => log.warn(where, 'a group could not be told');
-  return startScheduler({
-    store,
-    serves: group => outbox.serves(group),
-    async revive(group) {
-      await reviveChallenges({ store, group }, now());
-      await store.commit([sweepDue(group, new Date(now()))]);
-    },
-    isGone: group => outbox.isGone?.(group) ?? false,
-    acts: async () => {
-      await registry.complete?.();
-      return registry.deadlineActs({ store, outbox, workers, now, onBarred });
-    },
-    now,
-    onLate: late => metrics?.dues(late),
-    onFault: (fault, due) => {
-      if (fault instanceof StoreFailure) metrics?.storeFailed(fault);
-      const { name, message, stack } = fault as Error;
-      log.error({ what: due?.what, name, message, stack }, 'something due was not done');
-    },
-  });
-}
 
 /** `npm run ask`: answers one command, or one a line, and exits. */
 async function ask(environment: Environment, args: readonly string[]): Promise<number> {
@@ -133,71 +43,6 @@ async function registerCommands({
   });
   process.stdout.write(`${JSON.stringify(done, null, 2)}\n`);
   return 0;
-}
-
-/** Health and metrics, for those who run it. Ready is who is connected and can read its records. */
-async function openOperations(
-  at: { readonly host: string; readonly port: number },
-  {
-    metrics,
-    conversation: { services },
-    closed,
-  }: {
-    readonly metrics: Metrics;
-    readonly conversation: Conversation;
-    /** What is wrong with the connection, if anything. */
-    readonly closed: () => string | undefined;
-  },
-) {
-  const { serveOperations } = await import('./operations/server.ts');
-  return await serveOperations(at, {
-    metrics,
-    async ready() {
-      const wrong = closed() ?? metrics.storeTrouble();
-      if (wrong === undefined) await services.store.range('meta/', 'meta0', 1);
-      return wrong;
-    },
-  });
-}
-
-/** Answers on a chat platform and keeps the groups' time, until closed. */
-async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
-  let scheduler: Scheduler | undefined;
-  const workers = openWorkers();
-  const { TINTMOOT_OPERATIONS: at } = environment;
-  // Nobody who does not look pays for counting.
-  const metrics = at && (await import('./operations/metrics.ts')).openMetrics(() => workers.load());
-  const opening = openConversation(environment, log, {
-    registry: GrowingRegistry.of(COMMANDS),
-    checkDue: () => void scheduler?.check(),
-    workers,
-    onStoreFailure: failure => metrics?.storeFailed(failure),
-  });
-  // The store opens in its own thread while this one reads the library.
-  const [conversation, { connect }, { discordOutbox }] = await Promise.all([
-    opening,
-    import('./discord/client.ts'),
-    import('./discord/post.ts'),
-  ]);
-  let connection: Connection | undefined;
-  const closed = () => (connection?.open() ? undefined : 'not connected to the chat platform');
-  const operations = at && metrics && (await openOperations(at, { metrics, conversation, closed }));
-  connection = await connect(platform, conversation, log, metrics);
-  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
-    log,
-    now,
-    metrics,
-  });
-  return {
-    conversation,
-    keepTime: scheduler.check,
-    lost: connection.lost,
-    async close() {
-      await Promise.all([scheduler.stop(), connection.close()]);
-      await operations?.close();
-      await closeConversation(conversation);
-    },
-  };
 }
 
 /** Answers on the chat platform until told to stop, or until the platform closes the door. */

@@ -1,7 +1,5 @@
 import type { Given } from '../../src/conversation/question.ts';
-
-const quoted = (value: string) =>
-  /[\s":]/.test(value) ? `"${value.replaceAll(/["\\]/g, sign => `\\${sign}`)}"` : value;
+import { quoted } from '../../src/engine/text/option-line.ts';
 
 /** A command with its options as it would be typed; files are left out. */
 export const lineOf = (command: string, given: Given): string =>

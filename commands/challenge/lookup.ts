@@ -2,6 +2,7 @@ import type { Suggestion } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Phase } from '../../src/engine/challenges/events.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import {
   asOf,
   type ChallengeScope,
@@ -34,7 +35,7 @@ export const zoneOfGroup = async ({ store, group }: Context): Promise<string> =>
   (await groupSettings(store, group)).zone ?? 'UTC';
 
 /** Capitals and accents do not tell titles apart. */
-const fold = (text: string) => text.normalize('NFKD').replaceAll(/\p{M}/gu, '').toLowerCase().trim();
+const fold = (text: string) => unaccented(text).trim();
 
 const titleOf = (challenge: StoredChallenge, { at }: Context) => asOf(challenge, at).terms.title;
 

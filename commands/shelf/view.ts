@@ -1,6 +1,7 @@
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
-import { kindName, wholeVerdict } from '../../src/presenting/check.ts';
+import { wholeVerdict } from '../../src/presenting/check.ts';
+import { kindName } from '../../src/presenting/check-dose.ts';
 import { itemWarning, warningSentence } from '../../src/presenting/warning.ts';
 import type { LedgerLine, Outcome, ShelfItem } from '../../src/records/shelf/index.ts';
 import { meantByItem } from '../../src/records/shelf/meant.ts';

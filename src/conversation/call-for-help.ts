@@ -1,4 +1,5 @@
 import { isTakenBack } from '../engine/hazards/index.ts';
+import { unaccented } from '../engine/text/unaccented.ts';
 import type { Words } from '../words/index.ts';
 import type { Form, Problem, Reply } from './reply.ts';
 
@@ -8,12 +9,7 @@ const CALL =
 
 /** True where a command that is not there asks for help: "/emergency", "/first aid", "/ayuda". */
 export function isCallForHelp(path: string): boolean {
-  return CALL.test(
-    path
-      .normalize('NFKD')
-      .toLowerCase()
-      .replaceAll(/[^a-z0-9]/g, ''),
-  );
+  return CALL.test(unaccented(path).replaceAll(/[^a-z0-9]/g, ''));
 }
 
 /** An answer with the way to first aid kept under it, where the member took an alarm back in any of the texts. */

@@ -1,4 +1,11 @@
 import { refuse } from '../engine/refusal.ts';
+import {
+  type FoundOption,
+  nextOption,
+  OPENING,
+  oneSpelling,
+  quotedValue,
+} from '../engine/text/option-line.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -13,13 +20,6 @@ export type CommandLine = {
   readonly path: readonly string[];
   readonly options: readonly { readonly name: string; readonly text: string }[];
 };
-
-/** American and British spelling are one. */
-const oneSpelling = (name: string) => name.toLowerCase().replaceAll('color', 'colour');
-
-const OPENING = /["“«]/;
-const CLOSING: Readonly<Record<string, string>> = { '"': '"', '“': '”', '«': '»' };
-const OPTION = /(?:^|\s)([\p{L}][\p{L}\p{N}-]*):/gu;
 
 /**
  * Reads `/command subcommand option:value option:"value with spaces"`. A value without quotes runs up to the
@@ -43,45 +43,28 @@ function readOptions(text: string, known: readonly string[] | undefined): Comman
   const options: { name: string; text: string }[] = [];
   let at = 0;
   while (at < text.length) {
-    const start = nextOption(text, at, undefined);
+    const start = nextOption(text, at);
     if (!start || text.slice(at, start.from).trim() !== '') {
       const stray = text.slice(at, start?.from).trim();
       if (stray === '') break;
       refuse('line-not-understood', { text: stray.slice(0, 60) });
     }
-    const { name, to } = start as Found;
-    const opening = text[to] ?? '';
-    const end = OPENING.test(opening)
-      ? closingQuote(text, to, name)
-      : (nextOption(text, to, known)?.from ?? text.length);
-    options.push({ name, text: valueBetween(text, to, end) });
-    at = OPENING.test(opening) ? end + 1 : end;
+    const { name, to } = start as FoundOption;
+    const { text: value, end } = OPENING.test(text[to] ?? '')
+      ? closedValue(text, to, name)
+      : bareValue(text, to, known);
+    options.push({ name, text: value });
+    at = end;
   }
   return options;
 }
 
-type Found = { readonly name: string; readonly from: number; readonly to: number };
-
-/** The next `name:`; only of the known names while a value without quotes runs. */
-function nextOption(text: string, at: number, known: readonly string[] | undefined): Found | undefined {
-  OPTION.lastIndex = at;
-  for (let match = OPTION.exec(text); match; match = OPTION.exec(text)) {
-    const name = oneSpelling(match[1] ?? '');
-    if (!known || known.includes(name)) return { name, from: match.index, to: OPTION.lastIndex };
-  }
-  return undefined;
+function closedValue(text: string, from: number, option: string) {
+  const value = quotedValue(text, from);
+  return value.closed ? value : refuse('line-quote-open', { option });
 }
 
-function closingQuote(text: string, opening: number, option: string): number {
-  const closing = CLOSING[text[opening] ?? ''] ?? '"';
-  for (let at = opening + 1; at < text.length; at++) {
-    if (text[at] === '\\') at++;
-    else if (text[at] === closing) return at;
-  }
-  return refuse('line-quote-open', { option });
+function bareValue(text: string, from: number, known: readonly string[] | undefined) {
+  const end = nextOption(text, from, known)?.from ?? text.length;
+  return { text: text.slice(from, end).trim(), end };
 }
-
-const valueBetween = (text: string, from: number, to: number): string =>
-  OPENING.test(text[from] ?? '')
-    ? text.slice(from + 1, to).replaceAll(/\\(.)/g, '$1')
-    : text.slice(from, to).trim();

@@ -7,106 +7,25 @@ import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
-import { isCallForHelp, keepingFirstAid } from './call-for-help.ts';
-import {
-  type Action,
-  isAction,
-  type ResponseMode,
-  type SeenBy,
-  type Suggestion,
-  seenByFor,
-} from './command.ts';
-import type { Context, Services } from './context.ts';
+import { keepingFirstAid } from './call-for-help.ts';
+import type { Suggestion } from './command.ts';
+import { contextOf } from './context-of.ts';
+import type { Conversation } from './conversation.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
-import { type Follow, type Holder, open, seal } from './follow.ts';
 import { checkLegible, isShort } from './legible.ts';
-import { nearest } from './nearest.ts';
-import type { Given, Origin, Question } from './question.ts';
-import type { CommandRegistry } from './registry.ts';
-import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
-import { typedValue } from './typed-value.ts';
-import { Offer, takeOrOffer } from './which-one.ts';
+import type { Origin, Question } from './question.ts';
+import type { Answer, Problem } from './reply.ts';
+import { isBroughtAlong, responseModeOf } from './response-mode.ts';
+import { allKnown, holderOf, sealed, sealedChoice, type Unspoken } from './sealed.ts';
+import { findTask } from './task.ts';
+import { Offer } from './which-one.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
     'group-only': Record<string, never>;
-    'command-unknown': { typed: string; nearest: readonly string[] };
     'our-fault': { reference: string };
   }
 }
-
-/** Everything a question needs to be answered; one for the whole process. */
-export type Conversation = {
-  readonly registry: CommandRegistry;
-  readonly services: Services;
-  /** Signs what buttons carry. */
-  readonly key: Uint8Array;
-  /** Signed them before it: still good, so that a key can be changed without spoiling a button. */
-  readonly keyBefore?: Uint8Array | undefined;
-  /** Told of faults of ours with the reference the member sees; never of what members wrote. */
-  readonly onFault: (fault: unknown, reference: string) => void;
-};
-
-type Unspoken = Reply<string> | Form<string> | Problem;
-
-type Task = ResponseMode & {
-  readonly replaces: boolean;
-  /** True when it works where only the asker brought us along. */
-  readonly anywhere: boolean;
-  readonly idempotencyKey: string;
-  run(context: Context): Promise<Reply | Form> | Reply | Form;
-  /** Whether the answer would name a jar of the asker's. */
-  namesOwnJar?(context: Context): Promise<boolean>;
-};
-
-/** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
-export async function responseModeOf(
-  question: Question,
-  conversation: Conversation,
-): Promise<ResponseMode & { replaces: boolean }> {
-  if (emergenciesIn(freeTexts(question)).length > 0) return TO_ASKER;
-  try {
-    await conversation.registry.prepare?.(question);
-    const task = findTask(question, conversation);
-    return isBroughtAlong(question) ? { ...task, seenBy: 'asker' } : task;
-  } catch {
-    return TO_ASKER;
-  }
-}
-
-/** The store that does not say in this time (ms) whether a jar is named leaves the answer to the asker alone. */
-const LOOKED_FOR = 1_000;
-
-/** Who sees the answer: of what the group sees, the asker alone where a jar of theirs is named and they keep those to themselves. */
-export async function seenByOf(question: Question, conversation: Conversation): Promise<SeenBy> {
-  const { seenBy } = await responseModeOf(question, conversation);
-  if (seenBy === 'asker') return 'asker';
-  const { promise: late, resolve } = Promise.withResolvers<SeenBy>();
-  const timer = setTimeout(resolve, LOOKED_FOR, 'asker');
-  const looked = visibilityOf(question, conversation).catch((): SeenBy => 'asker');
-  return await Promise.race([looked, late]).finally(() => clearTimeout(timer));
-}
-
-async function visibilityOf(question: Question, conversation: Conversation): Promise<SeenBy> {
-  checkLegible(question);
-  const task = findTask(question, conversation);
-  if (!task.namesOwnJar) return 'group';
-  const context = contextOf(question, conversation, task.idempotencyKey);
-  const { jars } = await preferencesOf(context.store, context.asker.id);
-  return jars === 'shown' || !(await task.namesOwnJar(context)) ? 'group' : 'asker';
-}
-
-/** True where only the asker let us in: everything is answered to them alone there. */
-const isBroughtAlong = ({ here }: Origin): boolean => here?.letInBy === 'member';
-
-/** How a "no" and first aid are told: at once, to whoever asked, and never in place of what stood there. */
-const TO_ASKER = {
-  seenBy: 'asker',
-  pace: 'quick',
-  access: 'member',
-  opensForm: false,
-  replaces: false,
-} as const;
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
@@ -229,165 +148,4 @@ export async function firstAidForWords(
   const say = wordsIn(language);
   const reply = await firstAidFor([words], origin, { say, registry: conversation.registry });
   return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
-}
-
-const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
-  const { id, at, asker, group, channel, here, language, locale } = origin;
-  const { store } = services;
-  const context: Context = {
-    id,
-    at,
-    asker,
-    group,
-    channel,
-    here,
-    language,
-    locale,
-    ...services,
-    workers: {
-      ...services.workers,
-      run: (name, input, more) => services.workers.run(name, input, { group, ...more }),
-    },
-    shelf: { store, member: asker.id },
-    recipes: { store, member: asker.id, group },
-    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
-    get commands() {
-      return registry.commands.map(({ name, purpose, does }) => ({
-        name,
-        purpose,
-        subcommands: isAction(does) ? [] : Object.keys(does),
-      }));
-    },
-    say: wordsIn(language),
-    idempotencyKey,
-    async run(command, given) {
-      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
-      if (action.access === 'steward') await requireSteward(context);
-      return takeOrOffer({ command, action, given: typedFor(action, given) }, context);
-    },
-    async namesJar(command, given) {
-      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
-      return (await action.namesJar?.(typedFor(action, given), context)) ?? false;
-    },
-  };
-  return context;
-};
-
-/** What was kept as text, as the values that the options of an action want. */
-const typedFor = ({ options }: Action, given: Given): Given =>
-  Object.fromEntries(
-    Object.entries(given).map(([name, value]) => {
-      const option = options.find(one => one.name === name);
-      return [name, option && typeof value === 'string' ? typedValue(option, value) : value] as const;
-    }),
-  );
-
-function findTask(question: Question, { registry, key, keyBefore: before }: Conversation): Task {
-  switch (question.kind) {
-    case 'command':
-    case 'typing': {
-      const path = question.path.join(' ');
-      const known = registry.actions.get(path);
-      const found = known ?? helpCommand(path, registry) ?? unknownCommand(path, registry);
-      const isBare = Object.keys(question.given).length === 0;
-      return {
-        ...found,
-        opensForm: found.opensForm === 'bare' ? isBare : found.opensForm,
-        seenBy: seenByFor(found.seenBy, question.given),
-        replaces: false,
-        idempotencyKey: question.id,
-        run: context =>
-          takeOrOffer({ command: path, action: found, given: known ? question.given : {} }, context),
-        ...(found.namesJar && {
-          namesOwnJar: async (context: Context) => (await found.namesJar?.(question.given, context)) ?? false,
-        }),
-      };
-    }
-    case 'follow': {
-      const opened = open(question.sealed, { key, before, holder: holderOf(question), at: question.at });
-      const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
-      const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
-      const sent = { values: question.values, fields: question.fields };
-      const seenBy = seenByFor(found.seenBy, args);
-      return {
-        ...found,
-        seenBy,
-        anywhere: true,
-        idempotencyKey: opened.nonce,
-        run: context => found.take(args, context, sent),
-        ...(found.namesJar && {
-          namesOwnJar: async (context: Context) => (await found.namesJar?.(args, context, sent)) ?? false,
-        }),
-      };
-    }
-    case 'point': {
-      const found = registry.menuEntries.get(question.entry) ?? unknownCommand(question.entry, registry);
-      return {
-        ...found,
-        anywhere: found.anywhere ?? false,
-        opensForm: false,
-        replaces: false,
-        idempotencyKey: question.id,
-        run: context => found.take(question.message, context),
-      };
-    }
-  }
-}
-
-/** First aid, for whoever calls for help under a name that no command has. */
-const helpCommand = (typed: string, registry: CommandRegistry) =>
-  isCallForHelp(typed) ? registry.actions.get('first-aid') : undefined;
-
-const unknownCommand = (typed: string, registry: CommandRegistry): never =>
-  refuse('command-unknown', { typed, nearest: nearest(typed, [...registry.actions.keys()], 3) });
-
-const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
-
-type Sealing = { readonly holder: Holder; readonly at: number };
-
-/** A choice may lead to another command, which nobody has asked for yet. */
-function allKnown(answer: Reply | Form, { registry: { nameOf } }: Conversation): boolean {
-  const follows = answer.kind === 'form' ? [answer.follow] : (answer.choices ?? []).map(one => one.follow);
-  return follows.every(({ followUp }) => nameOf.has(followUp));
-}
-
-/** Turns the follow-ups of an answer into signed ids. */
-function sealed(answer: Reply | Form, origin: Origin, conversation: Conversation): Unspoken {
-  const sealing = { holder: holderOf(origin), at: origin.at };
-  if (answer.kind === 'form') return { ...answer, follow: signed(answer.follow, sealing, conversation) };
-  return sealedReply(answer, sealing, conversation);
-}
-
-function sealedReply(
-  { choices, ...rest }: Reply,
-  sealing: Sealing,
-  conversation: Conversation,
-): Reply<string> {
-  if (!choices) return rest;
-  return { ...rest, choices: choices.map(one => sealedChoice(one, sealing, conversation)) };
-}
-
-const sealedChoice = (one: Choice, sealing: Sealing, conversation: Conversation): Choice<string> => ({
-  ...one,
-  follow: signed(one.follow, sealing, conversation),
-});
-
-function signed(follow: Follow, { holder, at }: Sealing, { registry, key }: Conversation): string {
-  const name = registry.nameOf.get(follow.followUp);
-  if (!name) throw new Error('a choice leads to a follow-up that no command declares');
-  return seal(follow, name, { key, holder, at });
-}
-
-/**
- * A reply that nobody asked for, ready to be posted in a group. Throws an Error when a choice is for one asker
- * only: in a post there is none.
- */
-export function sealedPost(
-  reply: Reply,
-  { group, at }: { group: string; at: number },
-  conversation: Conversation,
-): Reply<string> {
-  if (reply.choices?.some(({ follow }) => follow.followUp.for !== 'group'))
-    throw new Error('a post offers a choice that is for one asker');
-  return sealedReply(reply, { holder: { group, asker: '' }, at }, conversation);
 }

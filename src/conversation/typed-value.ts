@@ -1,3 +1,4 @@
+import { numberTyped, yesNoTyped } from '../engine/text/option-value.ts';
 import type { DeclaredOption } from './declared.ts';
 import type { OptionValue } from './question.ts';
 
@@ -6,10 +7,9 @@ export function typedValue({ kind }: Pick<DeclaredOption, 'kind'>, text: string)
   switch (kind) {
     case 'whole':
     case 'number':
-      return /^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(text) ? Number(text.replace(',', '.')) : text;
+      return numberTyped(text) ?? text;
     case 'yes-no':
-      if (/^(yes|y|true|sí|si)$/i.test(text)) return true;
-      return /^(no|n|false)$/i.test(text) ? false : text;
+      return yesNoTyped(text) ?? text;
     case 'member':
     case 'role':
     case 'channel': {

@@ -8,9 +8,9 @@ import {
   Status,
 } from 'discord.js';
 import type { Logger } from 'pino';
+import type { Conversation } from '../conversation/conversation.ts';
 import { followUpNameIn } from '../conversation/follow.ts';
 import type { Question } from '../conversation/question.ts';
-import type { Conversation } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { attachmentOrigins } from './download.ts';
 import { LateForms } from './late-forms.ts';

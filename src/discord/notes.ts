@@ -1,6 +1,7 @@
 import { type Message, MessageFlags } from 'discord.js';
+import type { Conversation } from '../conversation/conversation.ts';
 import type { Origin } from '../conversation/question.ts';
-import { type Conversation, firstAidForWords, receive } from '../conversation/receive.ts';
+import { firstAidForWords, receive } from '../conversation/receive.ts';
 import { readQuestion } from '../engine/questions/read.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
 import { payloadOf } from './render.ts';

@@ -11,9 +11,10 @@ import {
   ShardClientUtil,
   Status,
 } from 'discord.js';
+import type { Conversation } from '../conversation/conversation.ts';
 import type { Appointment, Outbox, Place } from '../conversation/outbox.ts';
-import { type Conversation, sealedPost } from '../conversation/receive.ts';
 import type { Reply } from '../conversation/reply.ts';
+import { sealedPost } from '../conversation/sealed.ts';
 import { wordsIn } from '../words/index.ts';
 import { cut } from './cut.ts';
 import { payloadOf } from './render.ts';

@@ -1,7 +1,9 @@
 import { type AutocompleteInteraction, DiscordAPIError, MessageFlags } from 'discord.js';
+import type { Conversation } from '../conversation/conversation.ts';
 import type { Question } from '../conversation/question.ts';
-import { type Conversation, receive, responseModeOf, seenByOf, suggest } from '../conversation/receive.ts';
+import { receive, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
+import { responseModeOf, seenByOf } from '../conversation/response-mode.ts';
 import { wordsIn } from '../words/index.ts';
 import { cut } from './cut.ts';
 import { modalOf } from './form.ts';

@@ -13,9 +13,11 @@ const TYPES: Readonly<Record<string, string>> = {
   '.ts': 'text/javascript; charset=utf-8',
 };
 
-/** The words of the page and its languages are the only modules outside its folder that the browser loads. */
+/** The words of the page, its languages and how a line is read are the only modules outside its folder that the browser loads. */
 const WORDS = [
   'engine/language.ts',
+  'engine/text/option-line.ts',
+  'engine/text/option-value.ts',
   'words/locales.ts',
   ...LANGUAGES.map(language => `words/${language}/page.ts`),
 ];

@@ -1,33 +1,14 @@
 import type { Block, Reply } from '../conversation/reply.ts';
-import { colourantById } from '../engine/colourants/catalogue.ts';
 import type { AlkaliBehaviour } from '../engine/colourants/colourant.ts';
-import { practicalSpoons } from '../engine/quantities/spoons.ts';
 import { legalShareOf, otherUseOf } from '../engine/stability/legal-share.ts';
 import { permittedUses } from '../engine/stability/permitted.ts';
-import type { Component, IngredientReport, PowderKind } from '../engine/stability/report.ts';
-import { substanceById } from '../engine/stability/substances/index.ts';
+import type { Component, IngredientReport } from '../engine/stability/report.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
+import { doseBlock, hintsOf, sourcesBlock, texts } from './check-dose.ts';
 import { evidenceLines, identityName, type Weighed, weighedBlock } from './evidence.ts';
+import { longestPart, partName, plainName } from './ingredient-name.ts';
 import { lawBlock, lawSummary } from './law.ts';
-
-/** Longest piece of a label that is repeated, characters. */
-const longestPart = 60;
-
-/** An ingredient as its reader knows it: the label's name of it, or what the list wrote of a family. */
-function plainName({ id, as }: Component): string {
-  const substance = substanceById(id);
-  if (!substance) return as.slice(0, longestPart);
-  // Of a family the list's own word is the closer one, unless it is a whole bracketed list.
-  return substance.family && as.length <= longestPart && !as.includes('(') ? as : substance.names[0];
-}
-
-/** The name with the one number it has. */
-function partName(part: Component): string {
-  const { ci } = part;
-  const name = plainName(part);
-  return ci && !name.includes(ci) && !ci.includes(',') ? `${name} (CI ${ci})` : name;
-}
 
 /** What a behaviour means, in a sentence; a colour or condition nobody knows asks for a test bar. */
 export function verdictSentence(
@@ -165,12 +146,6 @@ function evidenceBlocks(
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
-const texts = (...lines: readonly (string | undefined)[]): readonly Block[] => {
-  const text = lines.filter(Boolean).join('\n');
-  return text === '' ? [] : [{ kind: 'text', text }];
-};
-
-/** Each ingredient that does not simply hold, and those that do in one row; nothing where there is only one. */
 function partsBlock({ report, colourant }: Meant, say: Words): readonly Block[] {
   const { components, unknown } = report;
   if (components.length === 0 || (components.length === 1 && (colourant || unknown.length === 0))) return [];
@@ -200,80 +175,3 @@ const strange = ({ unknown }: IngredientReport, say: Words) =>
   unknown.length === 0
     ? undefined
     : say.stability.notRecognised({ names: unknown.map(name => name.slice(0, longestPart)).slice(0, 8) });
-
-/** The name of what a powder is. */
-export const kindName = (kind: PowderKind, say: Words): string =>
-  ({ ...say.colourants.kinds, ...say.stability.kinds })[kind];
-
-function doseBlock({ report }: Meant, say: Words): readonly Block[] {
-  const { kind, dose, carriers, light, verdictIfPresent } = report;
-  const kinds = { label: say.checking.kind, value: kindName(kind, say), note: say.colourants.light[light] };
-  if (verdictIfPresent === 'never') return [{ kind: 'text', text: say.checking.noDose }];
-  // What is listed for something else gets no dose that reads like leave to use it.
-  const elsewhere = report.components.some(part => otherUseOf(part));
-  if (!dose || elsewhere)
-    return [
-      { kind: 'measures', measures: [{ label: kinds.label, value: kinds.value }] },
-      ...(elsewhere ? [] : texts(say.checking.noDoseKnown)),
-    ];
-  const spoons = (tsp: number) => say.quantities.measure(practicalSpoons(tsp));
-  return [
-    {
-      kind: 'measures',
-      measures: [
-        {
-          label: say.checking.fullDose,
-          value: say.checking.perCup({ spoons: spoons(dose.fullTspPerCup) }),
-          note: [
-            say.checking.most({ spoons: spoons(dose.ceilingTspPerCup) }),
-            ...(report.verdict === 'destroyed' ? [say.checking.doseInVain] : []),
-          ].join(' '),
-        },
-        {
-          label: say.checking.wetIn,
-          value: say.checking.orList(carriers.map(carrier => say.colourants.carriers[carrier])),
-          ...(carriers.includes('water') ? {} : { note: say.checking.neverWater }),
-        },
-        kinds,
-      ],
-    },
-  ];
-}
-
-/**
- * Those hints of the catalogue's entry that the rest does not say already; of an entry that is only like it, what to
- * take instead where both fail.
- */
-function hintsOf({ report, colourant }: Meant, say: Words): readonly string[] {
-  const like = report.like === undefined ? undefined : colourantById(report.like);
-  if (!like || report.verdictIfPresent === 'never') return [];
-  const own = colourant?.id === like.id;
-  const spoken: Readonly<Record<string, string>> = say.colourants.hints;
-  return like.hints
-    .filter(hint =>
-      own ? !/^not-listed|^never-in-water$/.test(hint) : /instead$|coats-the-mica$/.test(hint),
-    )
-    .filter(() => own || like.alkali.behaviour === report.verdict || report.components.length === 1)
-    .flatMap(hint => spoken[hint] ?? [])
-    .slice(0, 3);
-}
-
-/** Where each statement comes from, in small print; one source once. */
-function sourcesBlock({ report, colourant }: Meant, say: Words): Block {
-  const { checking } = say;
-  const lines = new Map<string, string[]>();
-  const enter = (
-    source: { readonly source: string; readonly trust: keyof typeof checking.trust },
-    name: string,
-  ) => {
-    const key = `${source.source} (${checking.trust[source.trust]})`;
-    lines.set(key, [...(lines.get(key) ?? []), name]);
-  };
-  for (const part of report.components) enter(part.source, partName(part));
-  if (colourant && report.like === colourant.id) {
-    enter(colourant.origins.dose, checking.doseSource);
-    enter(colourant.origins.carriers, checking.carrierSource);
-  }
-  const all = [...lines].map(([source, names]) => `${[...new Set(names)].join(', ')}: ${source}`);
-  return { kind: 'text', text: checking.sources({ lines: all }), folds: true };
-}

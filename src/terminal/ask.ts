@@ -1,6 +1,6 @@
 import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
-import type { Conversation } from '../conversation/receive.ts';
+import type { Conversation } from '../conversation/conversation.ts';
 import { languageOf } from '../words/index.ts';
 import { askLine, type Seat } from './seat.ts';
 import { jsonOf, linesOf } from './shown.ts';

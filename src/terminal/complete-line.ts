@@ -1,5 +1,6 @@
+import type { Conversation } from '../conversation/conversation.ts';
 import type { Question } from '../conversation/question.ts';
-import { type Conversation, suggest } from '../conversation/receive.ts';
+import { suggest } from '../conversation/receive.ts';
 
 /** What could stand at the end of a line, and the part of the line it would replace: readline's own shape. */
 export type Completion = [string[], string];

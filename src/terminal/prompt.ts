@@ -1,5 +1,5 @@
 import { createInterface, type Interface } from 'node:readline/promises';
-import type { Conversation } from '../conversation/receive.ts';
+import type { Conversation } from '../conversation/conversation.ts';
 import type { Answer, Choice, Form } from '../conversation/reply.ts';
 import { type Words, wordsIn } from '../words/index.ts';
 import { completeLine } from './complete-line.ts';

@@ -5,6 +5,8 @@ import { kitchenFraction } from '../engine/quantities/number.ts';
 export type Numbers = {
   /** At most so many decimals. */
   readonly figure: (value: number, decimals: number) => string;
+  /** The same, never above what it stands for: so much is there. */
+  readonly down: (value: number, decimals: number) => string;
   /** At most one decimal. */
   readonly one: (value: number) => string;
   /** At most two decimals. */
@@ -28,6 +30,7 @@ const numbers = (language: Language): Numbers => {
   const plain = (value: number) => (Math.abs(value) >= 100 ? decimals[0]! : significant)(value);
   return {
     figure: (value, most) => (decimals[most] ?? written({ maximumFractionDigits: most }))(value),
+    down: (value, most) => decimals[most]!(Math.floor(value * 10 ** most + 1e-6) / 10 ** most),
     one: decimals[1]!,
     two: decimals[2]!,
     tenths: written({ minimumFractionDigits: 1, maximumFractionDigits: 1 }),

@@ -46,7 +46,7 @@ function simplexOver(subset: readonly number[], target: Lab): number {
     const sum = inside.reduce((total, amount) => total + amount, 0);
     const below = at.reduce((total, amount) => total + Math.max(-amount, 0), 0);
     const amounts = sum > 1 ? inside.map(amount => amount / sum) : inside;
-    kernel.predict(members, amounts, subset.length);
+    kernel.predict(members, amounts);
     const lab = { l: kernel.lab[0]!, a: kernel.lab[1]!, b: kernel.lab[2]! };
     return colourDifference(lab, target) + 100 * (below + Math.max(sum - 1, 0));
   }, subset.length).value;

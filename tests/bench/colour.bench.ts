@@ -28,7 +28,7 @@ test.for([2, 3, 4])('mixing %i components', async (count, { bench }) => {
   const ours = await bench('two-constant bar, CIELAB', () => {
     for (let round = 0; round < ROUNDS; round++) {
       amounts[0] = 0.1 + round * 1e-4;
-      kernel.predict(members, amounts, count);
+      kernel.predict(members, amounts);
       seen += kernel.lab[0]!;
     }
   }).run(warm);

@@ -2,18 +2,15 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readUsed } from '../../commands/challenge/entering/colourants-used.ts';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import { firstAidReply } from '../../src/conversation/first-aid.ts';
 import { seal } from '../../src/conversation/follow.ts';
 import { HAZARD_ENTRIES } from '../../src/conversation/hazard-entries.ts';
 import type { Given, Question } from '../../src/conversation/question.ts';
-import {
-  type Conversation,
-  firstAidForWords,
-  receive,
-  responseModeOf,
-} from '../../src/conversation/receive.ts';
+import { firstAidForWords, receive } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import type { Answer } from '../../src/conversation/reply.ts';
+import { responseModeOf } from '../../src/conversation/response-mode.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { EMERGENCY_IDS, type EmergencyId, HAZARDS } from '../../src/engine/hazards/index.ts';
 import { openStore } from '../../src/records/open.ts';

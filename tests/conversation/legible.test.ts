@@ -1,7 +1,8 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import type { DeclaredOption } from '../../src/conversation/declared.ts';
 import type { Given, OptionValue, Question } from '../../src/conversation/question.ts';
-import { type Conversation, receive, suggest } from '../../src/conversation/receive.ts';
+import { receive, suggest } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { leastCpu } from '../cpu-time.ts';
@@ -90,14 +91,17 @@ const FORMS = [
 describe('any 6,000 characters', () => {
   const texts = FORMS.map(form => form.repeat(6_000).slice(0, 6_000));
 
-  test.each(actions)('/%s reads or refuses in 100 ms of processor time at most', async (path, { options }) => {
-    const slow = [];
-    for (const text of texts) {
-      const least = await leastCpu(() => receive(question(path, options, text), conversation), 100);
-      if (least >= 100) slow.push({ text: text.slice(0, 4), least });
-    }
-    expect(slow).toEqual([]);
-  });
+  test.each(actions)(
+    '/%s reads or refuses in 100 ms of processor time at most',
+    async (path, { options }) => {
+      const slow = [];
+      for (const text of texts) {
+        const least = await leastCpu(() => receive(question(path, options, text), conversation), 100);
+        if (least >= 100) slow.push({ text: text.slice(0, 4), least });
+      }
+      expect(slow).toEqual([]);
+    },
+  );
 
   test('a keystroke costs nothing to speak of either', async () => {
     for (const text of texts)

@@ -1,7 +1,8 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { action, command } from '../../src/conversation/command.ts';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import { text } from '../../src/conversation/option.ts';
-import { type Conversation, receive } from '../../src/conversation/receive.ts';
+import { receive } from '../../src/conversation/receive.ts';
 import { indexCommands } from '../../src/conversation/registry.ts';
 import { keepNotice, noticesFor } from '../../src/records/notices.ts';
 import { openStore } from '../../src/records/open.ts';

@@ -1,8 +1,9 @@
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { expect, it } from 'vitest';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import type { Given } from '../../src/conversation/question.ts';
-import { type Conversation, receive, suggest } from '../../src/conversation/receive.ts';
+import { receive, suggest } from '../../src/conversation/receive.ts';
 import { openStore } from '../../src/records/open.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
 import { registry } from '../loopback/room.ts';

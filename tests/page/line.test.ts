@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { quoted, readLine, writeLine } from '../../src/page/browser/composer/line.ts';
+import { quoted } from '../../src/engine/text/option-line.ts';
+import { readLine, writeLine } from '../../src/page/browser/composer/line.ts';
 import type { Action, Option } from '../../src/page/browser/declared.ts';
 
 const option = (name: string, over: Partial<Option> = {}): Option => ({

@@ -1,4 +1,4 @@
-import type { Conversation } from '../../src/conversation/receive.ts';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { signingKeyFile, signingKeyOf } from '../../src/records/signing-key.ts';

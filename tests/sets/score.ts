@@ -1,4 +1,4 @@
-import type { Conversation } from '../../src/conversation/receive.ts';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import { parseSize } from '../../src/engine/batch/batch-size.ts';
 import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
 import { parseOils } from '../../src/engine/batch/oils/oil-list.ts';

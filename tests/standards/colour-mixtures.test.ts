@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { characterise } from '../../src/engine/colour/characterisation/characterise.ts';
+import { characterise } from './characterisation/characterise.ts';
+import { parseMixtures } from './characterisation/mixture-files.ts';
 import {
   commonWhite,
   type MixtureReport,
   reportMixtures,
   summary,
-} from '../../src/engine/colour/characterisation/mixture-report.ts';
-import { parseMixtures } from '../../src/terminal/mixture-files.ts';
+} from './characterisation/mixture-report.ts';
 import { fixture } from './fixtures/read.ts';
 
 /**

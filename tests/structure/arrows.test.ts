@@ -20,7 +20,7 @@ const arrows: Readonly<Record<string, readonly string[]>> = {
   commands: ['engine', 'records', 'words', 'workers', 'conversation', 'presenting'],
   discord: ['engine', 'words', 'conversation'],
   terminal: ['engine', 'words', 'conversation'],
-  page: ['loopback', 'words'],
+  page: ['engine', 'loopback', 'words'],
   demo: ['loopback', 'page', 'words'],
 };
 

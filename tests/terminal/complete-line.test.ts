@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Conversation } from '../../src/conversation/receive.ts';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { completeLine } from '../../src/terminal/complete-line.ts';

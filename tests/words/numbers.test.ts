@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Conversation } from '../../src/conversation/conversation.ts';
 import { textOf } from '../../src/conversation/plain-text.ts';
-import type { Conversation } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { practicalSpoons, SPOON_PARTS, SPOONS, teaspoonsIn } from '../../src/engine/quantities/spoons.ts';
 import { openStore } from '../../src/records/open.ts';
@@ -28,6 +28,11 @@ describe('numbers by CLDR: a point in English, a comma in Spanish, no grouping',
     const said = (language: Language) =>
       how === 'figure' ? numbersIn(language).figure(value, 2) : numbersIn(language)[how](value);
     expect([said('en'), said('es')]).toEqual([english, spanish]);
+  });
+
+  test('what is on a shelf is never shown as more than is there', () => {
+    expect(wordsIn('en').shelf.grams(18.845)).toBe('18.84 g');
+    expect(wordsIn('es').shelf.grams(0.57)).toBe('0,57 g');
   });
 
   test('a hair below nothing is nothing', () => {
@@ -116,7 +121,7 @@ describe('one decimal sign in an answer', () => {
     '/match target:"#6b3fa0" portion:"2 cups"',
     '/preview mix:"ultramarine violet pastel + titanium dioxide" portion:"2 cups"',
     '/calibrate item:"Evening sky" bar-1:"1/8 tsp per cup #8b93bd" bar-2:"1/2 tsp per cup #4d5aa0"',
-    '/plan oils:"olive 50%, coconut 30%, palm 20%" size:"900 g oils" portions:"1 cup blue: ultramarine blue; 1 cup white: titanium dioxide pastel; rest plain" fragrance:"3%" additives:"honey 10 g"',
+    '/plan oils:"olive 50%, coconut 30%, palm 20%" size:"900 g oils" portions:"1 cup ultramarine blue; 1 cup titanium dioxide pastel; rest plain" fragrance:"3%" additives:"honey 10 g"',
     '/shelf list',
     '/shelf use item:Amber amount:"1/2 g"',
     '/shelf show item:Amber',

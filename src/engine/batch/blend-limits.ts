@@ -28,6 +28,7 @@ export const MELTS_AT: Readonly<Record<string, number>> = {
   'hydrogenated-soybean': 68,
   'palm-stearin': 52,
 };
+/** @public */
 export const MELTING_ORIGIN: Origin = {
   trust: 'from memory',
   source: 'European Pharmacopoeia drop and freezing points; CRC Handbook for the pure acids',

@@ -1,4 +1,5 @@
 import { refuse } from '../refusal.ts';
+import { unaccented } from '../text/unaccented.ts';
 import {
   daysLater,
   type Fixed,
@@ -35,10 +36,7 @@ const DAYS: readonly (readonly string[])[] = [
 ];
 
 const folded = (text: string) =>
-  text
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
+  unaccented(text)
     .replace(/\b(at|a las|a la|on|el|este|this)\b|,/g, ' ')
     .replace(/\s+/g, ' ')
     .trim();

@@ -136,6 +136,7 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
  * Refuses `colourant-ambiguous` with all candidates when several match, `colourant-unknown` with the three
  * nearest names when none does; metal powders, flakes and glitter as {@link refuseMetal} says,
  * poisons and prohibited colours as {@link refuseBarred} does, fillers and glow powders as {@link refuseNoColour}.
+ * @example findColourant('oxide, red').id // 'red-iron-oxide'
  */
 export function findColourant(text: string): Colourant {
   const asked = text.slice(0, longestName);

@@ -32,7 +32,7 @@ export const CARRIER_DENSITY: Readonly<Record<Carrier, number>> = {
   glycerin: 1.261,
 };
 
-/** Where {@link CARRIER_DENSITY} comes from. */
+/** Where {@link CARRIER_DENSITY} comes from. @public */
 export const CARRIER_DENSITY_ORIGIN: Origin = {
   trust: 'from memory',
   source:

@@ -10,7 +10,7 @@ declare module '../refusal.ts' {
 
 /** How far a level spoon of one jar strays from its own mean, as a share. */
 export const SPOON_SCATTER = 0.05;
-/** Where {@link SPOON_SCATTER} comes from. */
+/** Where {@link SPOON_SCATTER} comes from. @public */
 export const SPOON_SCATTER_ORIGIN: Origin = {
   trust: 'from memory',
   source: 'repeated level spoons of one powder; to be replaced by members\u2019 own weighings',

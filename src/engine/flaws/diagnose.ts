@@ -27,6 +27,7 @@ const TOGETHER = 0.4;
  * Reads a description of a flaw and ranks its causes by probability, with what spoke for and against each.
  * Words longer than 5,000 characters are cut. Throws only the Refusals `metal-never-in-lye` and `metal-and-hurt`,
  * where the words put a metal powder into soap.
+ * @example diagnose('orange spots on old bars and a rancid smell').causes[0].id // 'rancidity'
  */
 export function diagnose(words: string, known: Known = {}): Diagnosis {
   const considered = consider(words, known);

@@ -12,6 +12,7 @@ export const LEVEL: Readonly<Record<Level, number>> = {
   'hardly ever': 0.01,
 };
 
+/** @public */
 export const LEVEL_ORIGIN: Origin = {
   trust: 'from memory',
   source:

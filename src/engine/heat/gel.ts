@@ -10,6 +10,7 @@ const ONSET: readonly (readonly [waterPercent: number, celsius: number])[] = [
 ];
 /** How far the onset may lie off either way, K. */
 export const GEL_ONSET_SPREAD = 6;
+/** @public */
 export const GEL_ORIGIN: Origin = {
   trust: 'from memory',
   source:

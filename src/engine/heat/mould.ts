@@ -4,6 +4,7 @@ import type { HeatSetting, MouldMaterial } from './setting.ts';
 
 /** Of fresh soap. Conductivity lies between oil (0.165) and water (0.6), W/(m K). */
 const SOAP_CONDUCTIVITY = 0.3;
+/** @public */
 export const SOAP_ORIGIN: Origin = {
   trust: 'from memory',
   source: 'estimate between vegetable oil 0.165 and water 0.6 W/(m K); band 0.2 to 0.4',

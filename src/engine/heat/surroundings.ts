@@ -10,6 +10,7 @@ export const TRANSFER: Readonly<Record<HeatProcess, Band>> = {
   oven: { low: 6, typical: 8, high: 12 },
   fridge: { low: 6, typical: 8, high: 12 },
 };
+/** @public */
 export const TRANSFER_ORIGIN: Origin = {
   trust: 'from memory',
   source: 'natural convection and radiation of a bare mould, 6 to 12; wrapped in towels 1 to 2 W/(m2 K)',
@@ -21,6 +22,7 @@ const FRIDGE_C = 5;
 export const OVEN_C = 77;
 /** Seconds in which a closed oven that is switched off loses all but 1/e of its warmth (estimate). */
 const OVEN_COOLING = 1.5 * 3600;
+/** @public */
 export const PROCESS_ORIGIN = PRACTICE;
 
 /** The air about the mould, C, by seconds since the pour. A switched-off oven falls back to the room. */

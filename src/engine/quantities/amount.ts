@@ -89,6 +89,7 @@ export function parseAmount(
 /**
  * Reads how much is to be coloured: an amount of batter (`2 cups`, `500 g batter`) or the oils that went into it
  * (`1 lb oils`, `500 g de aceites`). 1 ml to 200 l, 1 g to 200 kg. Throws as {@link parseAmount} does.
+ * @example parsePortion('500 g oils') // { measure: 'mass', grams: 500, of: 'oils' }
  */
 export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
   const { amount, words } = read(text, measures, ANY_PORTION);

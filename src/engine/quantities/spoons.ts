@@ -67,6 +67,7 @@ const TOO_COARSE = 0.1;
  * The sum of real spoons for a dose in teaspoons: the nearest sum of one kind of spoon if it is within 3 %, else of two
  * kinds within 6.5 %, else the nearest of more; never more than `atMost` teaspoons. Below 1/32 tsp, a paste of which one part holds the dose.
  * Throws RangeError for a dose that is not positive and finite.
+ * @example practicalSpoons(0.75).spoons // [{ spoon: '1/2 tsp', count: 1 }, { spoon: '1/4 tsp', count: 1 }]
  */
 export function practicalSpoons(teaspoons: number, atMost = Number.POSITIVE_INFINITY): PracticalSpoons {
   if (!(teaspoons > 0 && Number.isFinite(teaspoons))) throw new RangeError('a dose is positive and finite');

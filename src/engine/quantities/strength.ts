@@ -93,6 +93,7 @@ const MOST_TSP = 48;
  * Reads how deep a colour should be: `pastel`, `full`, `half`, `double`, `25% of full`, `1/4 tsp per cup`, `0.5` (teaspoons
  * a cup), `1 tsp ppo` (a pound of oils), or `0.5%`, which is of the oils by weight, as makers count. English and Spanish.
  * Throws a Refusal: `strength-unreadable`, `strength-out-of-range`, `strength-percent-large` over 6 % of oils.
+ * @example parseStrength('1/4 tsp per cup') // { by: 'cup', tspPerCup: 0.25 }
  */
 export function parseStrength(text: string): Strength {
   const word = plainWord(text.slice(0, 200))

@@ -5,11 +5,11 @@ import { colourantsMeant, colourantsNamed } from '../colourants/find.ts';
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { barredIn } from '../hazards/index.ts';
 import { substanceNamed, substanceNumbered, substanceWithE } from '../stability/names.ts';
-import { unfolded } from '../text/bounded.ts';
 import { COLOUR_WORDS } from '../text/colour-words.ts';
 import { distance } from '../text/edit-distance.ts';
 import { fold } from '../text/fold.ts';
 import { speller } from '../text/speller.ts';
+import { unaccented } from '../text/unaccented.ts';
 
 /** Something named in a question: as it was typed (slips put right), where, and what it may be. */
 export type NamedThing = {
@@ -102,9 +102,7 @@ const SHORT: ReadonlyMap<string, string> = new Map([
 
 /** Reads a question's words. Only the first 2,000 letters and 300 words count. */
 export function wordsOf(question: string): Words {
-  const plain = unfolded(question.slice(0, LONGEST), 'NFKD', LONGEST)
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
+  const plain = unaccented(question, LONGEST)
     .replace(/[’‘`´]/gu, "'")
     .replace(/(\p{L})\1{2,}/gu, '$1$1')
     .replace(/¿|¡/gu, ' ')

@@ -42,7 +42,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'business',
-    /\b(?:what|how much) (?:should|do|can|to) (?:i )?charge\b|\bcharge for\b|\bpric(?:e|ing)\b|\bcuanto (?:cobro|cobrar|deberia cobrar|debo cobrar)\b|\bprecio\b|\bcaption\b|\binsta(?:gram)?\b|\betsy\b|\bshipping\b|\benvios?\b|\btaxes\b|\bimpuestos\b|\blogo\b|\bwebsite\b|\bpagina web\b|\bbusiness name\b|\bnombre para mi (?:marca|negocio)\b|\bfacebook\b|\btiktok\b|\bhashtags?\b|\binsurance\b|\bseguro de\b|\bwhere (?:can|do) i buy\b|\bdonde (?:compro|puedo comprar|consigo|venden)\b|\bbest (?:brand|supplier)\b|\bmejor (?:marca|proveedor)\b/,
+    /\b(?:what|how much) (?:should|do|can|to) (?:i )?charge\b|\bcharge for\b|\bpric(?:e|ing)\b|\bcuanto (?:cobro|cobrar|deberia cobrar|debo cobrar)\b|\bprecio\b|\bcaption\b|\bshipping\b|\benvios?\b|\btaxes\b|\bimpuestos\b|\blogo\b|\bwebsite\b|\bpagina web\b|\bbusiness name\b|\bnombre para mi (?:marca|negocio)\b|\bhashtags?\b|\binsurance\b|\bseguro de\b|\bwhere (?:can|do) i buy\b|\bdonde (?:compro|puedo comprar|consigo|venden)\b|\bbest (?:brand|supplier)\b|\bmejor (?:marca|proveedor)\b/,
   ],
   ['body-care', /\bton(?:er|ico)s?\b|\bconservantes?\b|\bpreservatives?\b|\bhamamelis\b|\bwitch hazel\b/],
   [

@@ -99,6 +99,7 @@ function doseUnderLaw(
  * What an ingredient list says about a powder in raw soap: each ingredient recognised, what lye does to it, what the
  * powder is, and the verdict of its weakest ingredient. Ingredients behind "may contain" count only in
  * `verdictIfPresent`. Never throws; work grows in proportion to the text.
+ * @example checkIngredients('Mica (CI 77019), Ultramarines (CI 77007)').verdict // 'stable'
  */
 export function checkIngredients(text: string): IngredientReport {
   const read = readEntries(text).map(entry => ({ entry, recognised: recognise(entry) }));

@@ -4,9 +4,9 @@ import { colourDifference, labOfHex } from '../colour/spectra/cielab.ts';
 import { parseColour } from '../quantities/colour.ts';
 import { excerpt } from '../quantities/excerpt.ts';
 import { Refusal, refuse } from '../refusal.ts';
-import { unfolded } from './bounded.ts';
 import { COLOUR_WORDS } from './colour-words.ts';
 import { speller } from './speller.ts';
+import { unaccented } from './unaccented.ts';
 
 /** A colour as it was named: what was understood, and whether a slip of the finger was put right for it. */
 export type NamedColour = {
@@ -22,9 +22,7 @@ const MOST_WORDS = 14;
 
 /** A name as colours are compared: lower case, no accents, British grey, single spaces. */
 const fold = (text: string): string =>
-  unfolded(text, 'NFKD', LONGEST)
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
+  unaccented(text, LONGEST)
     .replace(/['’]/gu, '')
     .replace(/[^\p{L}\p{N}#]+/gu, ' ')
     .replace(/\bgray/gu, 'grey')

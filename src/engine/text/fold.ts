@@ -1,4 +1,4 @@
-import { unfolded } from './bounded.ts';
+import { unaccented } from './unaccented.ts';
 
 /** British spellings for what members write either way, after accents are folded. */
 const spellings: ReadonlyMap<string, string> = new Map(
@@ -37,9 +37,7 @@ function foldWord(word: string): string {
  * (colour, grey, aluminium), singular. `Óxidos de hierro` gives `['oxido', 'de', 'hierro']`.
  */
 export function foldedWords(text: string): readonly string[] {
-  const plain = unfolded(text, 'NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
+  const plain = unaccented(text)
     .replace(/[^\p{L}\p{N}:]+/gu, ' ')
     .trim();
   return plain === '' ? [] : plain.split(' ').flatMap(word => foldWord(word).split(' '));

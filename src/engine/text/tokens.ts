@@ -1,4 +1,4 @@
-import { unfolded } from './bounded.ts';
+import { unaccented } from './unaccented.ts';
 
 /** A word, number or mark of the text, folded for comparison, with where it stood. */
 export type Token = {
@@ -27,10 +27,8 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
 
 /** Folds one word: case, accents, apostrophes, drawn-out letters ("soooo"), US and UK spelling. */
 export function fold(raw: string): string {
-  let text = unfolded(raw, 'NFKD', LONGEST_WORDS)
-    .replace(/\p{M}/gu, '')
+  let text = unaccented(raw, LONGEST_WORDS)
     .replace(/['’‘`´]/g, '')
-    .toLowerCase()
     .replace(/(\p{L})\1{2,}/gu, '$1$1');
   for (const [pattern, spelling] of SPELLINGS) text = text.replace(pattern, spelling);
   return text;

@@ -1,5 +1,4 @@
 import type { IncomingMessage } from 'node:http';
-import busboy from 'busboy';
 import { refusal } from '../refusals/findings.ts';
 import { isRecord, type Json } from '../state/json.ts';
 import type { Upload } from '../writing/write.ts';
@@ -15,15 +14,16 @@ const nothing: Body = { body: {}, list: undefined, uploads: [] };
 /** Reads JSON or multipart form data of at most `limit` bytes; refuses more, and what is not JSON. */
 export async function readBody(request: IncomingMessage, limit: number): Promise<Body> {
   const type = request.headers['content-type'] ?? '';
-  if (type.startsWith('multipart/form-data')) return readMultipart(request, limit);
-  const chunks: Buffer[] = [];
+  const chunks: Buffer<ArrayBuffer>[] = [];
   let size = 0;
-  for await (const chunk of request as AsyncIterable<Buffer>) {
+  for await (const chunk of request as AsyncIterable<Buffer<ArrayBuffer>>) {
     size += chunk.byteLength;
     if (size > limit) throw refusal('request-size');
     chunks.push(chunk);
   }
-  return size === 0 ? nothing : { ...parsed(Buffer.concat(chunks).toString('utf8')), uploads: [] };
+  const bytes = Buffer.concat(chunks);
+  if (type.startsWith('multipart/form-data')) return readMultipart(bytes, type);
+  return size === 0 ? nothing : { ...parsed(bytes.toString('utf8')), uploads: [] };
 }
 
 function parsed(text: string): Omit<Body, 'uploads'> {
@@ -38,44 +38,27 @@ function parsed(text: string): Omit<Body, 'uploads'> {
 }
 
 /** Parts may come in any order: discord.js sends the files before `payload_json`. */
-function readMultipart(request: IncomingMessage, limit: number): Promise<Body> {
-  return new Promise((resolve, reject) => {
-    const uploads: Upload[] = [];
-    let payload = '{}';
-    let size = 0;
-    const form = busboy({ headers: request.headers, limits: { fieldSize: limit } });
-    form.on('field', (name, value) => {
-      if (name === 'payload_json') payload = value;
-    });
-    form.on('file', (name, stream, info) => {
-      const chunks: Buffer[] = [];
-      stream.on('data', (chunk: Buffer) => {
-        size += chunk.byteLength;
-        if (size > limit) reject(refusal('request-size'));
-        else chunks.push(chunk);
-      });
-      stream.on('end', () => {
-        const index = /^files\[(\d+)\]$/.exec(name)?.[1] ?? name;
-        uploads.push({
-          index,
-          name: info.filename ?? 'unknown',
-          bytes: Buffer.concat(chunks),
-          ...mimeOf(info.mimeType),
-        });
-      });
-    });
-    form.on('close', () => {
-      try {
-        resolve({ ...parsed(payload), uploads });
-      } catch (error) {
-        reject(error);
-      }
-    });
-    form.on('error', reject);
-    request.pipe(form);
-  });
+async function readMultipart(bytes: Buffer<ArrayBuffer>, type: string): Promise<Body> {
+  const form = await new Response(bytes, { headers: { 'content-type': type } })
+    .formData()
+    .catch(() => undefined);
+  if (!form) throw refusal('body-json');
+  const parts = [...form];
+  const files = parts.filter((part): part is [string, File] => typeof part[1] !== 'string');
+  const payload = form.get('payload_json');
+  return {
+    ...parsed(typeof payload === 'string' ? payload : '{}'),
+    uploads: await Promise.all(files.map(upload)),
+  };
 }
+
+const upload = async ([field, file]: [string, File]): Promise<Upload> => ({
+  index: /^files\[(\d+)\]$/.exec(field)?.[1] ?? field,
+  name: file.name,
+  bytes: Buffer.from(await file.arrayBuffer()),
+  ...mimeOf(file.type),
+});
 
 /** What a sender did not know is better guessed from the name. */
 const mimeOf = (type: string): { readonly contentType?: string } =>
-  type === 'application/octet-stream' || type === 'text/plain' ? {} : { contentType: type };
+  type === '' || type === 'application/octet-stream' || type === 'text/plain' ? {} : { contentType: type };

@@ -1,3 +1,4 @@
+import { numberTyped, yesNoTyped } from '../../engine/text/option-value.ts';
 import type { page } from '../../words/en/page.ts';
 import type { Option } from './declared.ts';
 
@@ -5,9 +6,6 @@ type Say = typeof page;
 
 /** What of an option is sent, or the sentence that says what is wrong with it. Undefined when it is left out. */
 export type Checked = { readonly value: string | number | boolean } | { readonly wrong: string } | undefined;
-
-const YES = /^(yes|y|true|sí|si)$/i;
-const NO = /^(no|n|false)$/i;
 
 /** Types what was typed as the platform would, or says in words why it cannot. */
 export function checkOption(option: Option, typed: string, say: Say): Checked {
@@ -17,9 +15,10 @@ export function checkOption(option: Option, typed: string, say: Say): Checked {
   switch (kind) {
     case 'file':
       return { wrong: say.fileByName({ option: name }) };
-    case 'yes-no':
-      if (YES.test(text)) return { value: true };
-      return NO.test(text) ? { value: false } : { wrong: say.notYesOrNo({ option: name }) };
+    case 'yes-no': {
+      const value = yesNoTyped(text);
+      return value === undefined ? { wrong: say.notYesOrNo({ option: name }) } : { value };
+    }
     case 'whole':
     case 'number':
       return checkNumber(option, text, say);
@@ -32,8 +31,8 @@ export function checkOption(option: Option, typed: string, say: Say): Checked {
 }
 
 function checkNumber({ name, kind, least, most }: Option, text: string, say: Say): Checked {
-  if (!/^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(text)) return { wrong: say.notNumber({ option: name }) };
-  const value = Number(text.replace(',', '.'));
+  const value = numberTyped(text);
+  if (value === undefined) return { wrong: say.notNumber({ option: name }) };
   if (kind === 'whole' && !Number.isInteger(value)) return { wrong: say.notWhole({ option: name }) };
   if (value < (least ?? -Infinity) || value > (most ?? Infinity))
     return { wrong: say.outOfRange({ option: name, least, most }) };

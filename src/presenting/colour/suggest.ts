@@ -9,6 +9,15 @@ import type { Words } from '../../words/index.ts';
 /** Longest value a suggestion may have, characters. */
 const LONGEST = 100;
 
+/** One's own jars whose name holds what is typed, then the catalogue. */
+export async function suggestJars(
+  typed: string,
+  { shelf, language }: Context,
+): Promise<readonly Suggestion[]> {
+  const own = (await listShelf(shelf)).filter(({ name }) => fold(name).includes(fold(typed))).slice(0, 10);
+  return [...own.map(({ name }) => ({ name, value: name })), ...completeColourants(typed, language)];
+}
+
 /** Completes the last colourant of a mix: the member's own jars first, then the catalogue. */
 export async function suggestMix(
   typed: string,

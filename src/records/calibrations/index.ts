@@ -6,10 +6,10 @@
 
 import { z } from 'zod';
 import type { ScaleBelief } from '../../engine/colour/calibration/scale-estimation.ts';
+import { foldName } from '../../engine/text/own-names.ts';
 import { calibrationBy, calibrationsOf, under } from '../keys.ts';
 import { moment, readable, recordKind, written } from '../record.ts';
 import { scaleBelief } from '../shelf/calibration.ts';
-import { foldName } from '../shelf/names.ts';
 import type { ShelfItem } from '../shelf/shelf.ts';
 import { drop, everything, put, type Store } from '../store.ts';
 

@@ -3,10 +3,10 @@ import { coloursNamed, readPlan, withColours } from '../../engine/batch/planning
 import type { PlanRequest } from '../../engine/batch/request.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import { MEASURES, type Measures } from '../../engine/quantities/units.ts';
+import { exactlyNamed } from '../../engine/text/own-names.ts';
 import { calledByOwner } from '../shelf/called.ts';
 import { listShelf, type Shelf } from '../shelf/index.ts';
 import { findJar, type Jar, jarOf, knownOf } from '../shelf/jar.ts';
-import { exactly } from '../shelf/names.ts';
 import type { KeptPlan, KnownColour, Times } from './index.ts';
 
 /** A kept plan read anew: what to plan, the jar behind each colour of each portion, and what the colours are. */
@@ -26,7 +26,7 @@ export async function readKept(plan: KeptPlan, shelf: Shelf, measures: Measures)
   const jars = new Map<string, Jar>();
   const own = await listShelf(shelf);
   for (const text of coloursNamed(read)) {
-    const item = exactly(own, text);
+    const item = exactlyNamed(own, text);
     jars.set(text, item ? jarOf(item) : await knownJar(text, plan, shelf));
   }
   const jar = (text: string) => jars.get(text)!;

@@ -1,4 +1,5 @@
 import { refuse } from '../../engine/refusal.ts';
+import { foldName } from '../../engine/text/own-names.ts';
 import {
   recipeIdempotency,
   recipe as recipeKey,
@@ -8,7 +9,7 @@ import {
   under,
 } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
-import { foldName, tidyName } from '../shelf/names.ts';
+import { tidyName } from '../shelf/names.ts';
 import type { Change } from '../shelf/shelf.ts';
 import { add, drop, type Store } from '../store.ts';
 import { findOwn, findShared } from './queries.ts';

@@ -1,7 +1,7 @@
 import { refuse } from '../../engine/refusal.ts';
+import { foldName, nearestNamed } from '../../engine/text/own-names.ts';
 import { recipes, sharedRecipes, under } from '../keys.ts';
 import { readable } from '../record.ts';
-import { foldName, nearest } from '../shelf/names.ts';
 import { everything, type Store } from '../store.ts';
 import type { Found, RecipeShelf } from './recipe.ts';
 import { recipeKind } from './schema.ts';
@@ -46,7 +46,7 @@ function pick(recipes: readonly Found[], asked: string): Found {
   if (only && (!other || starting.every(({ name }) => foldName(name) === foldName(only.name)))) return only;
   const names = (list: readonly Found[]) => [...new Set(list.map(({ name }) => name))].slice(0, mostNamed);
   if (only) return refuse('recipe-ambiguous', { asked: shown(asked), candidates: names(starting) });
-  const close = nearest(
+  const close = nearestNamed(
     recipes.map(recipe => ({ ...recipe, id: '' })),
     asked,
   );
@@ -71,5 +71,5 @@ export async function nearestRecipes(
   most: number,
 ): Promise<readonly string[]> {
   const all = (await listRecipes(shelf)).map(recipe => ({ ...recipe, id: '' }));
-  return [...new Set(nearest(all, typed).map(({ name }) => name))].slice(0, most);
+  return [...new Set(nearestNamed(all, typed).map(({ name }) => name))].slice(0, most);
 }

@@ -1,11 +1,12 @@
 import { refuse } from '../../engine/refusal.ts';
+import { foldName } from '../../engine/text/own-names.ts';
 import { shelfIngredients, shelfItem, shelfLot, shelfLowMark, shelfName } from '../keys.ts';
 import { written } from '../record.ts';
 import { add, put, type Write } from '../store.ts';
 import { changeOnce } from './idempotency.ts';
 import { ingredientsRecord } from './ingredients.ts';
 import { checkGramsOrNone, checkPigment } from './limits.ts';
-import { foldName, tidyName } from './names.ts';
+import { tidyName } from './names.ts';
 import { itemKind, lotKind, lowMarkKind, nameKind } from './schema.ts';
 import {
   type Change,

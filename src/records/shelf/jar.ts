@@ -9,8 +9,7 @@ import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { legalShareOf, underLaw } from '../../engine/stability/legal-share.ts';
-import { fold } from '../../engine/text/fold.ts';
-import { findItem, listShelf } from './queries.ts';
+import { ownElseCatalogue } from './own-jar.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -37,20 +36,13 @@ export type Jar = {
  * spelling. Throws the catalogue's Refusal when nothing fits, and `jar-unidentified` for an item of theirs of
  * which nobody said what it is.
  */
-export async function findJar(shelf: Shelf, text: string): Promise<Jar> {
-  const own = (await listShelf(shelf)).find(({ id, name }) => id === text || fold(name) === fold(text));
-  if (own) return jarOf(own);
-  try {
-    return { colourant: lawfulKind(findColourant(text)) };
-  } catch (refusal) {
-    if (!(refusal instanceof Refusal) || !UNDECIDED.has(refusal.id)) throw refusal;
-    refuseTooLittle(text);
-    const item = await findItem(shelf, text).catch((second: unknown) => {
-      throw second instanceof Refusal ? refusal : second;
-    });
-    return jarOf(item);
-  }
-}
+export const findJar = (shelf: Shelf, text: string): Promise<Jar> =>
+  ownElseCatalogue<Jar>(shelf, text, {
+    byItem: jarOf,
+    byText: name => ({ colourant: lawfulKind(findColourant(name)) }),
+    undecided: UNDECIDED,
+    beforeSpelling: refuseTooLittle,
+  });
 
 /** The jar that an item is. Throws a Refusal `jar-unidentified` when nobody said what is in it. */
 export function jarOf(item: ShelfItem): Jar {

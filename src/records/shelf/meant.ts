@@ -3,13 +3,13 @@ import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
 import { refuseBarred, refuseBarredJar, refusePerfume, refusePoisonIn } from '../../engine/hazards/index.ts';
-import { Refusal, refuse } from '../../engine/refusal.ts';
+import { refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { identityOf } from '../../engine/stability/identity.ts';
 import type { Component, IngredientReport } from '../../engine/stability/report.ts';
-import { fold } from '../../engine/text/fold.ts';
-import { findItem, listShelf } from './queries.ts';
+import { ownElseCatalogue, ownNamed } from './own-jar.ts';
+import { listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -82,19 +82,8 @@ export function meantByText(text: string): Meant {
  * The colour somebody means: their own item by its exact name, else what {@link meantByText} makes of it, else their
  * own item by a close spelling.
  */
-export async function findMeant(shelf: Shelf, text: string): Promise<Meant> {
-  const own = (await listShelf(shelf)).find(({ id, name }) => id === text || fold(name) === fold(text));
-  if (own) return meantByItem(own);
-  try {
-    return meantByText(text);
-  } catch (refusal) {
-    if (!(refusal instanceof Refusal) || !undecided.has(refusal.id)) throw refusal;
-    const item = await findItem(shelf, text).catch((second: unknown) => {
-      throw second instanceof Refusal ? refusal : second;
-    });
-    return meantByItem(item);
-  }
-}
+export const findMeant = (shelf: Shelf, text: string): Promise<Meant> =>
+  ownElseCatalogue(shelf, text, { byItem: meantByItem, byText: meantByText, undecided });
 
 /** The ingredients of several colours at once, in the order they were named, and what was not recognised. */
 export type MeantTogether = {
@@ -124,12 +113,10 @@ function exactColourant(name: string): Colourant | undefined {
  */
 export async function findTogether(shelf: Shelf, text: string): Promise<MeantTogether> {
   const own = await listShelf(shelf);
-  const itemNamed = (name: string) =>
-    own.find(({ id, name: known }) => id === name || fold(known) === fold(name));
-  const whole = itemNamed(text.trim());
+  const whole = ownNamed(own, text.trim());
   const pieces = whole ? [text] : text.split(/[,;\n]/);
   const named = pieces.map(piece => {
-    const item = itemNamed(piece.trim());
+    const item = ownNamed(own, piece.trim());
     const colourant = item ? undefined : exactColourant(piece.trim());
     return item ? meantByItem(item).report : colourant && checkColourant(colourant);
   });

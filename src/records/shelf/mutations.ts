@@ -1,3 +1,4 @@
+import { exactlyNamed, foldName } from '../../engine/text/own-names.ts';
 import {
   type LotFact,
   ledger,
@@ -19,7 +20,7 @@ import { absent, add, drop, everything, put } from '../store.ts';
 import { changeOnce, type Planned } from './idempotency.ts';
 import { ingredientsRecord } from './ingredients.ts';
 import { checkGrams, checkGramsOrNone, checkPigment, checkSpoon } from './limits.ts';
-import { exactly, foldName, unknown } from './names.ts';
+import { unknown } from './names.ts';
 import { pickFromSnapshot } from './pick-from-snapshot.ts';
 import {
   calibrationKind,
@@ -212,7 +213,7 @@ export async function startLot(
 export async function removeItem(shelf: Shelf, asked: string, change: Change): Promise<Outcome> {
   const outcome = await changeOnce(shelf, change, async (all): Promise<Planned> => {
     const items = all.map(({ item }) => item);
-    const item = exactly(items, asked) ?? unknown(items, asked);
+    const item = exactlyNamed(items, asked) ?? unknown(items, asked);
     const snapshot = pickFromSnapshot(all, item.id);
     const nextLine = ledgerLine(shelf.member, item.id, snapshot.lines + 1);
     const history = await everything(shelf.store, under(ledger(shelf.member, item.id)));

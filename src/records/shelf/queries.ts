@@ -1,4 +1,5 @@
-import { nearest, pick } from './names.ts';
+import { nearestNamed } from '../../engine/text/own-names.ts';
+import { pick } from './names.ts';
 import type { LedgerLine, Shelf, ShelfItem } from './shelf.ts';
 import { readLedger, readShelf } from './snapshot.ts';
 
@@ -21,7 +22,7 @@ export async function findItem(shelf: Shelf, asked: string): Promise<ShelfItem> 
 
 /** At most so many names, nearest to what was typed first: suggestions while typing. In order of names for ''. */
 export async function nearestNames(shelf: Shelf, typed: string, most: number): Promise<readonly string[]> {
-  return nearest(await listShelf(shelf), typed)
+  return nearestNamed(await listShelf(shelf), typed)
     .slice(0, most)
     .map(({ name }) => name);
 }

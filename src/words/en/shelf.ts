@@ -2,9 +2,9 @@ import type { LedgerLine, Outcome } from '../../records/shelf/shelf.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
-const { figure, one } = numbersIn('en');
+const { down, figure, one } = numbersIn('en');
 /** Grams as a scale shows them: no digit that nobody can weigh. */
-const g = (grams: number) => `${figure(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
+const g = (grams: number) => `${down(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
 
 const clip = (name: string) => (name.length > 40 ? `${name.slice(0, 39)}…` : name);
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);

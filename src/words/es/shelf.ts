@@ -2,8 +2,8 @@ import type { LedgerLine } from '../../records/shelf/shelf.ts';
 import type * as en from '../en/shelf.ts';
 import { numbersIn } from '../numbers.ts';
 
-const { figure, one } = numbersIn('es');
-const g = (grams: number) => `${figure(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
+const { down, figure, one } = numbersIn('es');
+const g = (grams: number) => `${down(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
 
 const clip = (name: string) => (name.length > 40 ? `${name.slice(0, 39)}…` : name);
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);

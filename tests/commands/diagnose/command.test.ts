@@ -1,8 +1,8 @@
 import { pino } from 'pino';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Conversation } from '../../../src/conversation/conversation.ts';
 import { seal } from '../../../src/conversation/follow.ts';
-import type { Conversation } from '../../../src/conversation/receive.ts';
 import { connect } from '../../../src/discord/client.ts';
 import { FINDING_IDS, FINDINGS } from '../../../src/engine/flaws/findings.ts';
 import type { MessageView } from '../../../src/loopback/index.ts';

@@ -22,7 +22,7 @@ const member = fc.integer({ min: 0, max: shelf.length - 1 });
 const amount = fc.double({ min: 0.001, max: 0.4, noNaN: true });
 const mix = fc.tuple(fc.tuple(member, member, member, member), fc.tuple(amount, amount, amount, amount));
 
-describe('the fast kernel', () => {
+describe('the kernel of the search', () => {
   test.prop([mix])('predicts the bar that the plain engine does', ([members, amounts]) => {
     const plain = barLab(
       members.map((at, i) => ({
@@ -32,10 +32,6 @@ describe('the fast kernel', () => {
       base,
     );
     kernel.predict(members, amounts);
-    expect(kernel.lab[0]).toBeCloseTo(plain.l, 2);
-    expect(kernel.lab[1]).toBeCloseTo(plain.a, 2);
-    expect(kernel.lab[2]).toBeCloseTo(plain.b, 2);
-    kernel.predictExactly(members, amounts);
     expect(kernel.lab[0]).toBeCloseTo(plain.l, 9);
     expect(kernel.lab[1]).toBeCloseTo(plain.a, 9);
     expect(kernel.lab[2]).toBeCloseTo(plain.b, 9);
@@ -44,7 +40,7 @@ describe('the fast kernel', () => {
   test.prop([fc.tuple(amount, amount, amount)])('knows how colour changes with each dose', amounts => {
     const members = [0, 1, 5, kernel.nothing];
     const at = (moved: readonly number[]) => {
-      kernel.predictExactly(members, [...moved, 0]);
+      kernel.predict(members, [...moved, 0]);
       return Array.from(kernel.lab);
     };
     kernel.differentiate(members, [...amounts, 0], 3);
@@ -61,8 +57,8 @@ describe('the fast kernel', () => {
     }
   });
 
-  test('leaves out components beyond the count', () => {
-    kernel.predict([0, 1, 2, 3], [0.1, 0.2, 9, 9], 2);
+  test('takes no notice of an amount of what is not there', () => {
+    kernel.predict([0, 1, kernel.nothing, kernel.nothing], [0.1, 0.2, 9, 9]);
     const two = Array.from(kernel.lab);
     kernel.predict([0, 1, kernel.nothing, kernel.nothing], [0.1, 0.2, 0, 0]);
     expect(Array.from(kernel.lab)).toEqual(two);

@@ -2,9 +2,9 @@ import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { CAUSES } from '../../../src/engine/flaws/causes.ts';
 import { diagnose } from '../../../src/engine/flaws/diagnose.ts';
-import { EXAMPLES } from '../../../src/engine/flaws/examples.ts';
 import type { FindingId } from '../../../src/engine/flaws/findings.ts';
 import type { RemedyId } from '../../../src/engine/flaws/remedies.ts';
+import { EXAMPLES } from './examples.ts';
 
 const first = (words: string) => diagnose(words).causes[0]?.id;
 const found = (words: string, id: FindingId) => diagnose(words).findings.find(item => item.id === id);

@@ -1,6 +1,6 @@
-import { EXAMPLES } from '../../../src/engine/flaws/examples.ts';
 import { readWords } from '../../../src/engine/flaws/reading/read.ts';
 import { learn, type WrittenWording, writeWording } from '../../../src/engine/flaws/reading/wording.ts';
+import { EXAMPLES } from './examples.ts';
 
 /** The wording of the examples, counted now. */
 export const learnedWording = (): WrittenWording =>

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { CAUSE_IDS } from '../../../src/engine/flaws/cause.ts';
-import { EXAMPLES } from '../../../src/engine/flaws/examples.ts';
 import { figures, outcomes } from './evaluate.ts';
+import { EXAMPLES } from './examples.ts';
 
 test('on the descriptions it was tuned to, the right cause comes first in at least 95 of 100', () => {
   const all = EXAMPLES;

@@ -25,6 +25,7 @@ const KOH_DENSITY: readonly Point[] = [
   [40, 1.3991],
   [50, 1.5143],
 ];
+/** @public */
 export const DENSITY_ORIGINS: Readonly<Record<'NaOH' | 'KOH', Origin>> = {
   NaOH: {
     trust: 'published',
@@ -67,6 +68,7 @@ const NAOH_DISSOLVING: readonly Point[] = [
 ];
 /** The same for potassium hydroxide at much water, kJ/mol; taken for every strength. */
 const KOH_DISSOLVING = 55;
+/** @public */
 export const DISSOLVING_ORIGIN: Origin = {
   trust: 'from memory',
   source:

@@ -21,6 +21,7 @@ export type PlanNumbers = Omit<PlanAnswer, 'heat' | 'timeline' | 'warnings' | 'c
  * Plans a whole batch: oils, lye, water, batter, portions with their doses, heat and timeline. Masses in grams, volumes
  * in millilitres, percents 0 to 100, degrees Celsius. Pure and deterministic. Throws a Refusal of any of its parts: see
  * `makeRecipe`, `scaleStepPoints`, `fillPortions`, `splitBatter`.
+ * @example planBatch(withColours(readPlan({ oils: 'olive 100%', size: '1000 g oils' }), name => ({ colourant: findColourant(name) }))).lye.kind // 'NaOH'
  */
 export function planBatch(request: PlanRequest): PlanAnswer {
   const { recipe, filled, numbers } = worked(request);

@@ -57,6 +57,7 @@ const USUAL = { superfat: 5, lye: 'NaOH', water: '33% lye', scale: 0.1, reserve:
 /**
  * Reads a whole plan, with the usual where nothing is said: 5 % superfat, NaOH, 33 % lye, a 0.1 g scale, 2 % reserve.
  * Throws a Refusal `size-missing`, or one of any option's own.
+ * @example coloursNamed(readPlan({ oils: 'olive 100%', size: '1000 g oils', portions: '1 cup gold mica; rest plain' })) // ['gold mica']
  */
 export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us): ReadPlan {
   const oils = parseOils(written.oils);

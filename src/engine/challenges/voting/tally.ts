@@ -59,6 +59,7 @@ const pathless: Table = { size: 0, cells: new Float64Array(0) };
  * ballots name a candidate in their first rank. Ties are shared, or broken by a seed (see `lots.ts`). The order
  * of ballots and candidates, and how equal ballots are bundled, change nothing. Throws a Refusal for an
  * election that cannot be counted.
+ * @example tally({ candidates: ['a', 'b'], ballots: [{ count: 2, ranking: [['a'], ['b']] }, { count: 1, ranking: [['b'], ['a']] }] }).ranking // [['a'], ['b']]
  */
 export function tally(given: Election, method: Method = 'schulze', ties: Tally['ties'] = 'shared'): Tally {
   checkElection(given);

@@ -167,6 +167,6 @@ function unroundedDifference(solver: SubsetSolver, members: readonly number[]): 
   const { kernel, target, amounts } = solver;
   const padded = Array.from({ length: MOST_IN_MIX }, (_, at) => members[at] ?? kernel.nothing);
   solver.solve(padded, members.length);
-  kernel.predict(padded, amounts, members.length);
+  kernel.predict(padded, amounts);
   return colourDifference({ l: kernel.lab[0]!, a: kernel.lab[1]!, b: kernel.lab[2]! }, target);
 }

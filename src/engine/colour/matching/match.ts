@@ -59,6 +59,7 @@ const REACHED = 3;
  * included), then rounded by searching spoon sums around and along the solution. Ranked by CIEDE2000 to a tenth;
  * then fewer colourants, less risk, no shortage, less pigment.
  * Throws a Refusal: `match-without-colourants`, `match-too-many-colourants`.
+ * @example matchColour({ target: labOfHex('#3f6fa8'), candidates: [{ id: 'blue', optics: opticsOf(findColourant('ultramarine blue')), gramsPerTeaspoon: 2.6, ceilingTspPerCup: 0.5, white: false, risk: 0 }], base: plainBase('white', false), portion: { cups: 1, grams: 236.6 }, most: 1 }).recipes[0].doses[0].id // 'blue'
  */
 export function matchColour(request: MatchRequest): MatchAnswer {
   const { candidates, most, base } = request;

@@ -159,7 +159,7 @@ export class SpoonRounding {
     const { kernel, target } = this.#solver;
     this.#trial.fill(0);
     for (let at = 0; at < count; at++) this.#trial[at] = this.#grids[members[at]!]![steps[at]!]!;
-    kernel.predict(members, this.#trial, count);
+    kernel.predict(members, this.#trial);
     return colourDifference({ l: kernel.lab[0]!, a: kernel.lab[1]!, b: kernel.lab[2]! }, target);
   }
 

@@ -25,6 +25,7 @@ const LOOKS: Readonly<Record<BaseShade, string>> = {
   deep: '#c9a765',
 };
 
+/** @public */
 export const BASE_ORIGIN: Origin = {
   trust: 'from memory',
   source: 'typical uncoloured cured bars of lard and coconut, palm, sunflower, virgin olive, unrefined palm',

@@ -3,7 +3,6 @@ import { glowXyz } from '../spectra/fluorescence.ts';
 import { WHITE_POINT, X_WEIGHTS, Y_WEIGHTS, Z_WEIGHTS } from '../spectra/observer.ts';
 import { BAND_COUNT, type Spectrum } from '../spectra/spectrum.ts';
 import { SOAP_SURFACE } from './base-soap.ts';
-import { FastMix } from './fast-mix.ts';
 import type { BaseOptics, MixPart, Optics } from './optics.ts';
 
 /** Colourants a kernel mixes at once: three and a white. */
@@ -40,8 +39,6 @@ export class MixKernel {
   readonly #components: readonly KernelComponent[];
   readonly #glows: Uint8Array;
   readonly #anyGlows: boolean;
-  readonly #fast: FastMix;
-  readonly #places: Int32Array;
   readonly #base: BaseOptics;
   readonly #byK = new Float64Array(BAND_COUNT);
   readonly #byS = new Float64Array(BAND_COUNT);
@@ -65,43 +62,6 @@ export class MixKernel {
     this.#k = row(optics => optics.k);
     this.#s = row(optics => optics.s);
     this.#anyGlows = this.#glows.includes(1);
-    const at = (from: Spectrum, component: number) =>
-      from.subarray(component * BAND_COUNT, (component + 1) * BAND_COUNT);
-    this.#fast = new FastMix(
-      components.map((_, component) => ({ k: at(this.#k, component), s: at(this.#s, component) })),
-      base,
-    );
-    this.#places = Int32Array.from({ length: components.length + 1 }, (_, component) =>
-      this.#fast.place(component),
-    );
-  }
-
-  /**
-   * Predicts the mix of `amounts[i]` units of component `members[i]`, four of each, of which `count` are there; the
-   * answer is in `lab`, good to about 0.001.
-   */
-  predict(members: readonly number[], amounts: ArrayLike<number>, count: number = MOST_IN_MIX): void {
-    if (this.#isGlowing(members, amounts)) {
-      this.predictExactly(members, amounts);
-      return;
-    }
-    const [m0, m1, m2, m3] = [members[0]!, members[1]!, members[2]!, members[3]!];
-    const place = this.#places;
-    this.#fast.predict(
-      place[m0]!,
-      place[m1]!,
-      place[m2]!,
-      place[m3]!,
-      amounts[0]!,
-      amounts[1]!,
-      amounts[2]!,
-      amounts[3]!,
-      count,
-    );
-    const answer = this.#fast.lab;
-    this.lab[0] = answer[0]!;
-    this.lab[1] = answer[1]!;
-    this.lab[2] = answer[2]!;
   }
 
   #isGlowing(members: readonly number[], amounts: ArrayLike<number>): boolean {
@@ -112,8 +72,8 @@ export class MixKernel {
     return false;
   }
 
-  /** Like {@link predict}, in double precision. */
-  predictExactly(members: readonly number[], amounts: ArrayLike<number>): void {
+  /** Predicts the mix of `amounts[i]` units of component `members[i]`, four of each; the answer is in `lab`. */
+  predict(members: readonly number[], amounts: ArrayLike<number>): void {
     const [k, s] = [this.#k, this.#s];
     const baseK = this.#base.k;
     const baseS = this.#base.s;

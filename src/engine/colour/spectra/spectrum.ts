@@ -8,12 +8,6 @@ export const BAND_COUNT = 36;
 export const FIRST_NANOMETRE = 380;
 export const NANOMETRES_PER_BAND = 10;
 
-/** The wavelength of each band in nm. */
-export const WAVELENGTHS: readonly number[] = Array.from(
-  { length: BAND_COUNT },
-  (_, band) => FIRST_NANOMETRE + NANOMETRES_PER_BAND * band,
-);
-
 /** A spectrum from a rule of band number and wavelength in nm. */
 export function spectrum(value: (band: number, nanometres: number) => number): Spectrum {
   return Float64Array.from({ length: BAND_COUNT }, (_, band) =>

@@ -32,7 +32,7 @@ const watery = [
     'fd&c red 40, fd&c red no. 40, red no 40, red 40, allura red, allura red ac, rojo 40, rojo allura, e129, e 129',
     '16035',
     'duller-brown',
-    '#c8102e',
+    '#c4182c',
   ],
   [
     'red-33-dye',
@@ -50,7 +50,7 @@ const watery = [
     'd&c red 28, d&c red no. 28, red no 28, red 28, phloxine b, floxina, acid red 92, rojo 28, red 27, d&c red 27, d&c red no. 27, rojo 27',
     '45410',
     'bright-pink',
-    '#e0218a',
+    '#d92a82',
   ],
   [
     'red-22-dye',
@@ -95,7 +95,7 @@ const watery = [
     'fd&c blue 1, fd&c blue no. 1, blue no 1, blue 1, brilliant blue, brilliant blue fcf, acid blue 9, azul 1, azul brillante, e133, e 133',
     '42090',
     'violet-or-teal',
-    '#0072ce',
+    '#0b69bf',
   ],
   [
     'green-3-dye',
@@ -146,7 +146,7 @@ export const dyes: readonly Colourant[] = [
     ci: ['61570'],
     inci: 'Green 5',
     alkali: { behaviour: 'stable' },
-    hex: '#00715e',
+    hex: '#0d6f5c',
   },
   {
     ...dye,
@@ -169,7 +169,7 @@ export const dyes: readonly Colourant[] = [
     inci: 'Green 6',
     carriers: ['oil'],
     alkali: { behaviour: 'stable' },
-    hex: '#006a5b',
+    hex: '#0f6858',
     origins: { ...dye.origins, carriers: practice('oil-soluble dyes go in oil') },
   },
   {

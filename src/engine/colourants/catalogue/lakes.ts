@@ -50,7 +50,7 @@ const bleeding = [
     '16035',
     'Red 40 Lake',
     'duller-brown',
-    '#c8102e',
+    '#c4182c',
   ],
   [
     'red-7-lake',
@@ -70,7 +70,7 @@ const bleeding = [
     '15850',
     'Red 6 Lake',
     'yellower',
-    '#d2232a',
+    '#cd2b2e',
   ],
   [
     'red-27-lake',
@@ -80,7 +80,7 @@ const bleeding = [
     '45410',
     'Red 27 Lake',
     'bright-pink',
-    '#e0218a',
+    '#d92a82',
   ],
   [
     'red-33-lake',
@@ -130,7 +130,7 @@ const bleeding = [
     '42090',
     'Blue 1 Lake',
     'violet-or-teal',
-    '#0072ce',
+    '#0b69bf',
   ],
 ] as const;
 
@@ -222,7 +222,7 @@ export const lakes: readonly Colourant[] = [
     ),
     ci: ['74260'],
     inci: 'CI 74260',
-    hex: '#006b54',
+    hex: '#0c6a50',
     hints: ['never-in-water', 'not-listed-us'],
     origins: {
       ...insoluble.origins,

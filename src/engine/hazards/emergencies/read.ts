@@ -39,6 +39,9 @@ const reader = lexiconReader<Concept>(LEXICON, {
   open: /^(?!harmless$|noscene$|noharm$|notdeny$)/,
   spelt: /^(eye|mouth|swallow|drool|breathe|cough|caustic|fume|alu|rotten|erupt|contact|rash|help)$/,
 });
+/** Every word of the lexicon of emergencies. */
+export const EMERGENCY_WORDS: ReadonlySet<string> = reader.words;
+
 const PATTERNS = compileOver<Scene>(SCENES, reader.isConcept);
 
 const GRAMMAR = new Set<string>(Object.keys(EMERGENCY_GRAMMAR));
@@ -142,6 +145,7 @@ const CLEARLY = 1;
  * is not: in doubt the first aid is shown. What patterns tell comes most urgent first, behind what all the evidence
  * makes much likelier; where no pattern holds, what the evidence makes likely enough, marked `inDoubt`. A bare "false
  * alarm" takes it all back. Never throws; reads the first 5,000 characters.
+ * @example readEmergencies('lye splashed in my eye')[0].id // 'lye-eye'
  */
 export function readEmergencies(words: string): readonly Emergency[] {
   const text = words.slice(0, LONGEST_WORDS);

@@ -1,5 +1,6 @@
+import { quoted } from '../../../engine/text/option-line.ts';
 import type { Action } from '../declared.ts';
-import { quoted, type Typed } from './line.ts';
+import type { Typed } from './line.ts';
 import type { Suggestion } from './suggest.ts';
 
 type Suggest = (

@@ -1,3 +1,4 @@
+import { nextOption, OPENING, oneSpelling, quoted, quotedValue } from '../../../engine/text/option-line.ts';
 import type { Action } from '../declared.ts';
 
 /** A line as far as it has been typed. */
@@ -21,11 +22,6 @@ export type Spot =
       readonly from: number;
       readonly to: number;
     };
-
-const CLOSING: Readonly<Record<string, string>> = { '"': '"', '“': '”', '«': '»' };
-
-/** American and British spelling are one. */
-const oneSpelling = (name: string) => name.toLowerCase().replaceAll('color', 'colour');
 
 /** Reads a line that may not be finished, with the caret at `caret`. Never throws. */
 export function readLine(line: string, actions: readonly Action[], caret = line.length): Typed {
@@ -74,39 +70,11 @@ const pathRest = (line: string, { path }: Action): number => {
   return sub === undefined ? 0 : (new RegExp(`^\\s*/\\S+(\\s+${sub})`, 'i').exec(line)?.[1]?.length ?? 0);
 };
 
-type Found = { readonly name: string; readonly from: number; readonly to: number };
-
-/** The next `name:` of the command's options; `with:` counts as `with-1:`. */
-function nextOption(line: string, from: number, names: readonly string[]): Found | undefined {
-  const pattern = /(?:^|\s)([\p{L}][\p{L}\p{N}-]*):/gu;
-  pattern.lastIndex = Math.max(0, from - 1);
-  for (let match = pattern.exec(line); match; match = pattern.exec(line)) {
-    const typed = oneSpelling(match[1] ?? '');
-    const name = names.includes(typed) ? typed : `${typed}-1`;
-    const start = match.index + match[0].length - (match[1] ?? '').length - 1;
-    if (start >= from && names.includes(name)) return { name, from: start, to: pattern.lastIndex };
-  }
-  return undefined;
-}
-
 function readValue(line: string, from: number, names: readonly string[]): { text: string; end: number } {
-  const closing = CLOSING[line[from] ?? ''];
-  if (closing === undefined) {
-    const end = nextOption(line, from, names)?.from ?? line.length;
-    return { text: line.slice(from, end).trim(), end };
-  }
-  let text = '';
-  let at = from + 1;
-  for (; at < line.length && line[at] !== closing; at++) {
-    if (line[at] === '\\') at++;
-    text += line[at] ?? '';
-  }
-  return { text, end: Math.min(at + 1, line.length) };
+  if (OPENING.test(line[from] ?? '')) return quotedValue(line, from);
+  const end = nextOption(line, from, names)?.from ?? line.length;
+  return { text: line.slice(from, end).trim(), end };
 }
-
-/** A value as it stands in a line: in quotes unless it is one plain word. */
-export const quoted = (value: string): string =>
-  /^[^\s"“«\\:]+$/.test(value) ? value : `"${value.replaceAll(/["\\]/g, sign => `\\${sign}`)}"`;
 
 /** The line that says all this. Options left empty are left out. */
 export function writeLine(path: string, values: ReadonlyMap<string, string>): string {

@@ -17,8 +17,7 @@ export const FEEL_PATTERNS: FindingPatterns = {
   greasy:
     'greasy !top !layer !glitter; greasy onecolour|soft|skin|feel|hand; ~5 oilthing feel|finger|hand|skin|touch',
   'sticky-wet': 'sticky !pocket; sticky top|face|cure|damp|everywhere|hand',
-  'stale-smell':
-    'rancidsmell; ~5 smell old|bad|funny|off|weird|fish; ~4 smell oilthing|crayola|crayon|putty|chip',
+  'stale-smell': 'rancidsmell; ~5 smell old|bad|funny|off|weird|fish; ~4 smell oilthing|crayon|putty|chip',
   'musty-smell': 'mustysmell',
   'turned-brown':
     '~5 turn brown|dark; darken; ~5 brown weeks|t_weeks|t_days|t_months|cure|curing|t_nextday !spot; ~5 brown fragrance|vanilla !spot; ~4 brown everywhere|bar|soap|edge|outsidein !spot !sugar; ~5 brown white|cream !spot; brown !spot !sugar !cocoa',

@@ -118,7 +118,7 @@ export const OUTRIGHT_WORDS = {
   blaze: `${pairs('kitchen, grease, oil, stove, house, oven, microwave, pan, electrical', 'fire')}, incendio, incendio en la cocina, fuego en la cocina, hay fuego, hay un fuego, hay llamas, there is a fire, theres a fire, a fire started, fire in the kitchen, fire on the stove, set fire to, set on fire, flames on the stove, flames coming out`,
   onfire: 'on fire, ardiendo, flames, llamas, fuego',
   burnable:
-    'oil, oils, pot, pan, stove, kitchen, oven, towel, towels, microwave, curtain, curtains, hob, burner, house, sleeve, shirt, hair, alcohol, aceite, olla, sarten, cocina, horno, hornilla, estufa, cortina, toalla, casa, ropa, pelo, manga, crockpot, slow cooker',
+    'oil, oils, pot, pan, stove, kitchen, oven, towel, towels, microwave, curtain, curtains, hob, burner, house, sleeve, shirt, hair, alcohol, aceite, olla, sarten, cocina, horno, hornilla, estufa, cortina, toalla, casa, ropa, pelo, manga, slow cooker',
   simile:
     'like, como, colour, colours, swirl, scent, mica, fragrance, sunset, dragon, sales, theme, design, fragancia, remolino, diseno, called, named, candle, vela, velas',
   inhaled:

@@ -1,4 +1,4 @@
-import type { Film } from '../engine/colour/mixing/films.ts';
+import type { Film } from './films.ts';
 
 /** Every film of a folder of measured mixtures, and the wavelengths (nm) of its readings. */
 export type MixtureData = { readonly films: readonly Film[]; readonly wavelengths: readonly number[] };

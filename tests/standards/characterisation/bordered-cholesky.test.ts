@@ -1,7 +1,7 @@
 import { fc, test } from '@fast-check/vitest';
 import { Matrix, solve } from 'ml-matrix';
 import { expect } from 'vitest';
-import { solveBordered } from '../../../src/engine/colour/characterisation/bordered-cholesky.ts';
+import { solveBordered } from './bordered-cholesky.ts';
 
 test.prop([
   fc.integer({ min: 1, max: 4 }),

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { characterise, knowsAll } from '../engine/colour/characterisation/characterise.ts';
-import { commonWhite, reportMixtures } from '../engine/colour/characterisation/mixture-report.ts';
+import { characterise, knowsAll } from './characterise.ts';
 import { type MixtureData, parseMixtures } from './mixture-files.ts';
+import { commonWhite, reportMixtures } from './mixture-report.ts';
 
 const USAGE = 'npm run -s mixtures -- --characterise FOLDER --predict FOLDER';
 

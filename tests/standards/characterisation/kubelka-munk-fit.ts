@@ -1,7 +1,7 @@
-import { type Film, hidingReflectanceOfFilm } from '../mixing/films.ts';
-import { filmReflectance, ratioOfReflectance } from '../mixing/kubelka-munk.ts';
-import { inverseSaunderson, saundersonReflectance } from '../mixing/saunderson.ts';
+import { filmReflectance, ratioOfReflectance } from '../../../src/engine/colour/mixing/kubelka-munk.ts';
+import { inverseSaunderson, saundersonReflectance } from '../../../src/engine/colour/mixing/saunderson.ts';
 import type { BorderedSolution, BorderedSystem } from './bordered-cholesky.ts';
+import { type Film, hidingReflectanceOfFilm } from './films.ts';
 import type { CharacteriseSettings } from './settings.ts';
 
 /** The unknowns, all as natural logarithms so that none can turn negative. */

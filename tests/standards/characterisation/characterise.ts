@@ -1,7 +1,10 @@
-import type { Film } from '../mixing/films.ts';
-import { reflectanceOfRatio } from '../mixing/kubelka-munk.ts';
-import { type SaundersonSurface, saundersonReflectance } from '../mixing/saunderson.ts';
+import { reflectanceOfRatio } from '../../../src/engine/colour/mixing/kubelka-munk.ts';
+import {
+  type SaundersonSurface,
+  saundersonReflectance,
+} from '../../../src/engine/colour/mixing/saunderson.ts';
 import { type BorderedSystem, solveBordered } from './bordered-cholesky.ts';
+import type { Film } from './films.ts';
 import { type FilmFit, KubelkaMunkFit } from './kubelka-munk-fit.ts';
 import { CHARACTERISE_SETTINGS, type CharacteriseSettings } from './settings.ts';
 

@@ -1,4 +1,4 @@
-import { ORDINARY_SURFACE, type SaundersonSurface } from '../mixing/saunderson.ts';
+import { ORDINARY_SURFACE, type SaundersonSurface } from '../../../src/engine/colour/mixing/saunderson.ts';
 
 /** The prior of the fit, its Tikhonov weights written as spreads (one standard deviation). */
 export type CharacteriseSettings = {

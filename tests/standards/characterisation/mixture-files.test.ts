@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { parseMixtures } from '../../src/terminal/mixture-files.ts';
+import { parseMixtures } from './mixture-files.ts';
 
 const spectra = [
   'Name\t400\t500\t600',

@@ -1,0 +1,173 @@
+import { action } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import { choice, picture, text, whole, yesNo } from '../../src/conversation/option.ts';
+import { parseStrength, printStrength } from '../../src/engine/quantities/strength.ts';
+import { refuse } from '../../src/engine/refusal.ts';
+import { suggestJars } from '../../src/presenting/colour/suggest.ts';
+import { identityName, weigh } from '../../src/presenting/evidence.ts';
+import * as evidence from '../../src/records/evidence/index.ts';
+import { findMeant } from '../../src/records/shelf/meant.ts';
+import { colourPage, evidenceOn, scopeOf, wholePage } from './follow-ups.ts';
+import { colour } from './options.ts';
+import { reportedReply } from './report-pages.ts';
+
+declare module '../../src/engine/refusal.ts' {
+  interface Reasons {
+    'report-none-of-yours': { readonly name: string };
+  }
+}
+
+const process = choice(
+  { en: 'How the soap was made', es: 'Cómo se hizo el jabón' },
+  {
+    ambient: { en: 'Left to itself, no gel', es: 'Sin calor añadido, sin gel' },
+    gel: { en: 'Went through gel, or was heated to', es: 'Pasó por gel, o se calentó para eso' },
+    other: { en: 'Another way', es: 'De otra manera' },
+  },
+);
+
+/** The colour that is meant, with what its reports are filed under; metals are refused. */
+async function reportable(asked: string, context: Context) {
+  const meant = await findMeant(context.shelf, asked);
+  const { identity, report } = meant;
+  if (report.verdictIfPresent === 'never')
+    refuse('metal-never-in-lye', { text: asked.slice(0, 80), metal: 'unnamed' });
+  if (identity === undefined) return refuse('list-nothing-recognised', { text: asked.slice(0, 80) });
+  const name = meant.item?.name ?? identityName(identity, context.say);
+  return { identity, name };
+}
+
+/** What the group saw of a colour: told, shown, taken back, shared. */
+export const reportActions = {
+  report: action({
+    purpose: {
+      en: 'Tell the group how a colour came out in your cured bar',
+      es: 'Cuenta al grupo cómo quedó un color en tu pastilla curada',
+    },
+    seenBy: 'group',
+    options: {
+      item: colour,
+      result: choice(
+        { en: 'What became of the colour', es: 'Qué fue del color' },
+        {
+          held: { en: 'It held', es: 'Aguantó' },
+          shifted: { en: 'It turned into another colour', es: 'Se volvió otro color' },
+          faded: { en: 'It faded', es: 'Se apagó' },
+          bled: { en: 'It bled into the next colour', es: 'Sangró en el color vecino' },
+        },
+      ),
+      process,
+      weeks: whole(
+        { en: 'Weeks since the pour when you looked', es: 'Semanas desde el vertido cuando miraste' },
+        { least: 0, most: 520 },
+      ).optional(),
+      strength: text(
+        {
+          en: 'How strong: tint, pastel, medium, full, or teaspoons per cup',
+          es: 'Cuánto: toque, pastel, medio, pleno, o cucharaditas por taza',
+        },
+        { most: 60 },
+      ).optional(),
+      base: text(
+        {
+          en: 'The batter: “pale olive base”, “with white”',
+          es: 'La masa: «base clara de oliva», «con blanco»',
+        },
+        { most: 100 },
+      ).optional(),
+      note: text(
+        { en: 'Anything else worth knowing', es: 'Algo más que convenga saber' },
+        { most: 300 },
+      ).optional(),
+      photo: picture({ en: 'A photo of the bar', es: 'Una foto de la pastilla' }).optional(),
+    },
+    completes: { item: suggestJars },
+    async answer({ item, result, process: made, weeks, strength, base, note, photo }, context) {
+      const { say, asker, change, id, channel } = context;
+      const { identity } = await reportable(item, context);
+      // The group sees it: the colour by its own name, not by what the jar is called at home.
+      const name = identityName(identity, say);
+      const kept: evidence.Report = {
+        identity,
+        result,
+        process: made,
+        at: change.at,
+        weeks,
+        note,
+        base,
+        strength: strength === undefined ? undefined : printStrength(parseStrength(strength)),
+        photo: photo && { channel, interaction: id, attachment: photo.id },
+      };
+      const { replaced, repeated } = await evidence.keepReport(scopeOf(context), kept, {
+        member: asker.id,
+        cause: change.cause,
+      });
+      const weighed = weigh(identity, await evidenceOn(identity, context));
+      return reportedReply(
+        { kept, name, withPhoto: photo !== undefined },
+        { replaced, repeated, weighed },
+        say,
+      );
+    },
+  }),
+  evidence: action({
+    purpose: {
+      en: 'What this group has seen of one colour, or of all',
+      es: 'Qué ha visto este grupo de un color, o de todos',
+    },
+    seenBy: 'asker',
+    options: { item: colour.optional() },
+    completes: { item: suggestJars },
+    async answer({ item }, context) {
+      if (item === undefined) return wholePage(0, context);
+      return colourPage((await reportable(item, context)).identity, 0, context);
+    },
+  }),
+  withdraw: action({
+    purpose: { en: 'Take back your own report', es: 'Retira tu propio informe' },
+    seenBy: 'asker',
+    options: { item: colour, process: process.optional() },
+    completes: { item: suggestJars },
+    async answer({ item, process: made }, context) {
+      const { say, asker } = context;
+      const { identity, name } = await reportable(item, context);
+      const gone = await evidence.withdrawReports(scopeOf(context), identity, {
+        member: asker.id,
+        process: made,
+      });
+      if (gone.length === 0) refuse('report-none-of-yours', { name });
+      return {
+        kind: 'reply',
+        headline: say.evidence.withdrawn({ name, reports: gone.length }),
+        data: { colour: identity, withdrawn: gone },
+        blocks: [],
+        cautions: [],
+      };
+    },
+  }),
+  share: action({
+    purpose: {
+      en: 'Stewards: share counts with groups that also share, or stop',
+      es: 'Responsables: compartir cuentas con grupos que también comparten, o dejarlo',
+    },
+    seenBy: 'asker',
+    access: 'steward',
+    options: {
+      on: yesNo({ en: 'Yes to share, no to stop', es: 'Sí para compartir, no para dejarlo' }).optional(),
+    },
+    async answer({ on }, context) {
+      const scope = scopeOf(context);
+      const words = context.say.evidence;
+      if (on !== undefined) await evidence.setSharing(scope, on, new Date(context.at));
+      const shares = on ?? (await evidence.shares(scope));
+      const now = shares ? words.sharingIsOn : words.sharingIsOff;
+      return {
+        kind: 'reply',
+        headline: on === undefined ? now : on ? words.sharingOn : words.sharingOff,
+        data: { shares },
+        blocks: [],
+        cautions: [],
+      };
+    },
+  }),
+};

@@ -1,0 +1,137 @@
+import { action } from '../../src/conversation/command.ts';
+import { choice, number } from '../../src/conversation/option.ts';
+import * as shelf from '../../src/records/shelf/index.ts';
+import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
+import {
+  amount,
+  colourant,
+  gramsAsked,
+  ingredients,
+  item,
+  lot,
+  measuresOf,
+  pigment,
+  suggestColourants,
+  suggestItems,
+  told,
+} from './options.ts';
+import { describedReply } from './view.ts';
+
+/** What a jar and its lot are like: tests, weights, what it is, when it runs low. */
+export const lotActions = {
+  'dish-test': action({
+    purpose: {
+      en: 'Where a pinch of this lot went in a dish of water',
+      es: 'Adónde fue una pizca de este lote en un plato de agua',
+    },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {
+      item,
+      result: choice(
+        { en: 'What the pinch did', es: 'Qué hizo la pizca' },
+        {
+          water: { en: 'It swirled into the water', es: 'Se mezcló con el agua' },
+          oil: {
+            en: 'It floated or sat there; oil took it',
+            es: 'Flotó o se quedó quieta; entró en aceite',
+          },
+          neither: { en: 'Neither water nor oil took it', es: 'No entró ni en agua ni en aceite' },
+        },
+      ),
+    },
+    completes: { item: suggestItems },
+    async answer({ item: name, result }, context) {
+      const outcome = await shelf.dishTest(context.shelf, name, result, context.change);
+      return told(context.say.shelf.dishTested({ name: outcome.name, result }), outcome, context);
+    },
+  }),
+  weigh: action({
+    purpose: {
+      en: 'What one level teaspoon of yours weighs',
+      es: 'Cuánto pesa una cucharadita rasa del tuyo',
+    },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {
+      item,
+      grams: number(
+        { en: 'Grams of one level teaspoon', es: 'Gramos de una cucharadita rasa' },
+        { least: 0.01, most: 50 },
+      ),
+    },
+    completes: { item: suggestItems },
+    async answer({ item: name, grams }, context) {
+      const weight = { grams, spoonMillilitres: (await measuresOf(context)).teaspoon };
+      const outcome = await shelf.weighSpoon(context.shelf, name, weight, context.change);
+      return told(context.say.shelf.weighed({ name: outcome.name, grams }), outcome, context);
+    },
+  }),
+  'new-lot': action({
+    purpose: {
+      en: 'A new lot: its tests and weights start anew',
+      es: 'Un lote nuevo: sus pruebas y pesos empiezan de cero',
+    },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {
+      item,
+      amount: amount.optional(),
+      lot: lot.optional(),
+    },
+    completes: { item: suggestItems },
+    async answer(asked, context) {
+      const lot = {
+        label: asked.lot,
+        ...(asked.amount !== undefined && {
+          grams: await gramsAsked({ item: asked.item, amount: asked.amount }, context),
+        }),
+      };
+      const outcome = await shelf.startLot(context.shelf, asked.item, lot, context.change);
+      return told(context.say.shelf.lotStarted(outcome), outcome, context);
+    },
+  }),
+  describe: action({
+    purpose: {
+      en: 'Say what an item is, so that I can dose it',
+      es: 'Di qué es un producto, para que pueda dosificarlo',
+    },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {
+      item,
+      colourant: colourant.optional(),
+      ingredients: ingredients.optional(),
+      pigment: pigment.optional(),
+    },
+    completes: { item: suggestItems, colourant: suggestColourants },
+    async answer(asked, context) {
+      const { id, name, colourant: known } = await shelf.findItem(context.shelf, asked.item);
+      const found = whatItIs(name, { ...asked, known });
+      const what = {
+        colourant: found.colourant?.id,
+        ingredients: found.ingredients,
+        pigmentFraction: asked.pigment === undefined ? undefined : asked.pigment / 100,
+      };
+      const outcome = await shelf.describeItem(context.shelf, id, what, context.change);
+      return describedReply(found, outcome, context.say);
+    },
+  }),
+  'low-mark': action({
+    purpose: { en: 'At how much left I should warn you', es: 'Con cuánto restante debo avisarte' },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {
+      item,
+      grams: number(
+        { en: 'Grams left; 0 for only when empty', es: 'Gramos restantes; 0 solo cuando se acabe' },
+        { least: 0, most: 100_000 },
+      ),
+    },
+    completes: { item: suggestItems },
+    async answer({ item: name, grams }, context) {
+      const outcome = await shelf.setLowMark(context.shelf, name, grams, context.change);
+      return told(context.say.shelf.lowMarkSet({ name: outcome.name, grams }), outcome, context);
+    },
+  }),
+};

@@ -1,0 +1,131 @@
+import { action } from '../../src/conversation/command.ts';
+import { text } from '../../src/conversation/option.ts';
+import { parseStock } from '../../src/engine/quantities/stock.ts';
+import { noteShelf } from '../../src/records/group-shelves.ts';
+import * as shelf from '../../src/records/shelf/index.ts';
+import { gramsOf } from '../../src/records/shelf/jar.ts';
+import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
+import {
+  amount,
+  colourant,
+  gramsAsked,
+  ingredients,
+  item,
+  lot,
+  measuresOf,
+  pigment,
+  suggestColourants,
+  suggestItems,
+  told,
+} from './options.ts';
+import { addedReply, itemReply, shelfReply } from './view.ts';
+
+/** What is on the shelf, and how much. */
+export const stockActions = {
+  add: action({
+    purpose: { en: 'Put a colourant on your shelf', es: 'Pon un colorante en tu estantería' },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {
+      item: text(
+        { en: 'Your name for it, any language', es: 'Tu nombre para él, en cualquier idioma' },
+        { most: 100 },
+      ),
+      amount: amount.optional(),
+      colourant: colourant.optional(),
+      ingredients: ingredients.optional(),
+      pigment: pigment.optional(),
+      lot: lot.optional(),
+    },
+    completes: { colourant: suggestColourants },
+    async answer(asked, context) {
+      const found = whatItIs(asked.item, asked);
+      const measures = await measuresOf(context);
+      const grams =
+        asked.amount === undefined
+          ? undefined
+          : gramsOf(parseStock(asked.amount, measures), { name: asked.item, colourant: found.colourant });
+      const wanted = {
+        name: asked.item,
+        colourant: found.colourant?.id,
+        ingredients: found.ingredients,
+        lot: asked.lot,
+        grams,
+        ...(asked.pigment !== undefined && { pigmentFraction: asked.pigment / 100 }),
+      };
+      // First, since a noted shelf that stays empty harms nobody.
+      // Where only they let us in there are no palettes, and nobody could tell when they leave.
+      if (context.here?.letInBy !== 'member')
+        await context.store.commit(noteShelf(context.group, context.asker.id, new Date(context.at)));
+      const outcome = await shelf.addItem(context.shelf, wanted, context.change);
+      return addedReply(found, outcome, context.say);
+    },
+  }),
+  list: action({
+    purpose: { en: 'Everything on your shelf', es: 'Todo lo que hay en tu estantería' },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {},
+    async answer(_asked, context) {
+      const reply = shelfReply(await shelf.listShelf(context.shelf), context.say);
+      const count = await shelf.setAsideOn(context.shelf);
+      if (count === 0) return reply;
+      return {
+        ...reply,
+        blocks: [...reply.blocks, { kind: 'text', text: context.say.privacy.jarsSetAside({ count }) }],
+      };
+    },
+  }),
+  show: action({
+    purpose: {
+      en: 'One item: stock, lot, tests and history',
+      es: 'Un producto: existencias, lote, pruebas e historial',
+    },
+    anywhere: true,
+    seenBy: 'asker',
+    options: { item },
+    completes: { item: suggestItems },
+    async answer(asked, context) {
+      return itemReply(await shelf.showItem(context.shelf, asked.item), context.say);
+    },
+  }),
+  use: action({
+    purpose: { en: 'Take some off your shelf', es: 'Saca un poco de tu estantería' },
+    anywhere: true,
+    seenBy: 'asker',
+    options: { item, amount },
+    completes: { item: suggestItems },
+    async answer(asked, context) {
+      const grams = await gramsAsked(asked, context);
+      const outcome = await shelf.useItem(context.shelf, asked.item, grams, context.change);
+      return told(context.say.shelf.taken(outcome), outcome, context);
+    },
+  }),
+  restock: action({
+    purpose: { en: 'Add more of the same lot', es: 'Añade más del mismo lote' },
+    anywhere: true,
+    seenBy: 'asker',
+    options: { item, amount },
+    completes: { item: suggestItems },
+    async answer(asked, context) {
+      const grams = await gramsAsked(asked, context);
+      const outcome = await shelf.restockItem(context.shelf, asked.item, grams, context.change);
+      const { name, change = grams, left = 0 } = outcome;
+      return told(context.say.shelf.restocked({ name, put: change, left }), outcome, context);
+    },
+  }),
+  remove: action({
+    purpose: {
+      en: 'Take an item off your shelf with its history',
+      es: 'Quita un producto de tu estantería con su historial',
+    },
+    anywhere: true,
+    seenBy: 'asker',
+    options: { item },
+    completes: { item: suggestItems },
+    async answer(asked, context) {
+      const outcome = await shelf.removeItem(context.shelf, asked.item, context.change);
+      return told(context.say.shelf.removed(outcome), { ...outcome, low: false }, context);
+    },
+  }),
+};

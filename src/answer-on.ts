@@ -1,0 +1,110 @@
+import type { Conversation } from './conversation/conversation.ts';
+import { GrowingRegistry } from './conversation/growing-registry.ts';
+import type { Outbox } from './conversation/outbox.ts';
+import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
+import type { Connection, Platform } from './discord/client.ts';
+import type { Environment } from './environment.ts';
+import { COMMANDS, closeConversation, type Log, openConversation } from './open-conversation.ts';
+import type { Metrics } from './operations/metrics.ts';
+import { reviveChallenges } from './records/challenges/index.ts';
+import { StoreFailure } from './records/failure.ts';
+import { sweepDue } from './records/privacy/retention.ts';
+import { openWorkers } from './workers/workers.ts';
+
+/** Does what is due while this process runs, for the groups that it speaks to. */
+function keepTime(
+  { registry, services: { store, workers } }: Conversation,
+  outbox: Outbox,
+  {
+    log,
+    now,
+    metrics,
+  }: { readonly log: Log; readonly now: () => number; readonly metrics: Metrics | undefined },
+): Scheduler {
+  const onBarred = (where: object) => log.warn(where, 'a group could not be told');
+  return startScheduler({
+    store,
+    serves: group => outbox.serves(group),
+    async revive(group) {
+      await reviveChallenges({ store, group }, now());
+      await store.commit([sweepDue(group, new Date(now()))]);
+    },
+    isGone: group => outbox.isGone?.(group) ?? false,
+    acts: async () => {
+      await registry.complete?.();
+      return registry.deadlineActs({ store, outbox, workers, now, onBarred });
+    },
+    now,
+    onLate: late => metrics?.dues(late),
+    onFault: (fault, due) => {
+      if (fault instanceof StoreFailure) metrics?.storeFailed(fault);
+      const { name, message, stack } = fault as Error;
+      log.error({ what: due?.what, name, message, stack }, 'something due was not done');
+    },
+  });
+}
+
+/** Health and metrics, for those who run it. Ready is who is connected and can read its records. */
+async function openOperations(
+  at: { readonly host: string; readonly port: number },
+  {
+    metrics,
+    conversation: { services },
+    closed,
+  }: {
+    readonly metrics: Metrics;
+    readonly conversation: Conversation;
+    /** What is wrong with the connection, if anything. */
+    readonly closed: () => string | undefined;
+  },
+) {
+  const { serveOperations } = await import('./operations/server.ts');
+  return await serveOperations(at, {
+    metrics,
+    async ready() {
+      const wrong = closed() ?? metrics.storeTrouble();
+      if (wrong === undefined) await services.store.range('meta/', 'meta0', 1);
+      return wrong;
+    },
+  });
+}
+
+/** Answers on a chat platform and keeps the groups' time, until closed. */
+export async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
+  let scheduler: Scheduler | undefined;
+  const workers = openWorkers();
+  const { TINTMOOT_OPERATIONS: at } = environment;
+  // Nobody who does not look pays for counting.
+  const metrics = at && (await import('./operations/metrics.ts')).openMetrics(() => workers.load());
+  const opening = openConversation(environment, log, {
+    registry: GrowingRegistry.of(COMMANDS),
+    checkDue: () => void scheduler?.check(),
+    workers,
+    onStoreFailure: failure => metrics?.storeFailed(failure),
+  });
+  // The store opens in its own thread while this one reads the library.
+  const [conversation, { connect }, { discordOutbox }] = await Promise.all([
+    opening,
+    import('./discord/client.ts'),
+    import('./discord/post.ts'),
+  ]);
+  let connection: Connection | undefined;
+  const closed = () => (connection?.open() ? undefined : 'not connected to the chat platform');
+  const operations = at && metrics && (await openOperations(at, { metrics, conversation, closed }));
+  connection = await connect(platform, conversation, log, metrics);
+  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
+    log,
+    now,
+    metrics,
+  });
+  return {
+    conversation,
+    keepTime: scheduler.check,
+    lost: connection.lost,
+    async close() {
+      await Promise.all([scheduler.stop(), connection.close()]);
+      await operations?.close();
+      await closeConversation(conversation);
+    },
+  };
+}

@@ -1,0 +1,64 @@
+import { wordsIn } from '../words/index.ts';
+import { requireSteward } from './access.ts';
+import { type Action, isAction } from './command.ts';
+import type { Context } from './context.ts';
+import type { Conversation } from './conversation.ts';
+import type { Given, Origin } from './question.ts';
+import { unknownCommand } from './task.ts';
+import { typedValue } from './typed-value.ts';
+import { takeOrOffer } from './which-one.ts';
+
+export const contextOf = (
+  origin: Origin,
+  { services, registry }: Conversation,
+  idempotencyKey: string,
+): Context => {
+  const { id, at, asker, group, channel, here, language, locale } = origin;
+  const { store } = services;
+  const context: Context = {
+    id,
+    at,
+    asker,
+    group,
+    channel,
+    here,
+    language,
+    locale,
+    ...services,
+    workers: {
+      ...services.workers,
+      run: (name, input, more) => services.workers.run(name, input, { group, ...more }),
+    },
+    shelf: { store, member: asker.id },
+    recipes: { store, member: asker.id, group },
+    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
+    get commands() {
+      return registry.commands.map(({ name, purpose, does }) => ({
+        name,
+        purpose,
+        subcommands: isAction(does) ? [] : Object.keys(does),
+      }));
+    },
+    say: wordsIn(language),
+    idempotencyKey,
+    async run(command, given) {
+      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
+      if (action.access === 'steward') await requireSteward(context);
+      return takeOrOffer({ command, action, given: typedFor(action, given) }, context);
+    },
+    async namesJar(command, given) {
+      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
+      return (await action.namesJar?.(typedFor(action, given), context)) ?? false;
+    },
+  };
+  return context;
+};
+
+/** What was kept as text, as the values that the options of an action want. */
+const typedFor = ({ options }: Action, given: Given): Given =>
+  Object.fromEntries(
+    Object.entries(given).map(([name, value]) => {
+      const option = options.find(one => one.name === name);
+      return [name, option && typeof value === 'string' ? typedValue(option, value) : value] as const;
+    }),
+  );

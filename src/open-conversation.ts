@@ -1,0 +1,56 @@
+import { pino } from 'pino';
+import type { Conversation } from './conversation/conversation.ts';
+import { type CommandRegistry, readCommands } from './conversation/registry.ts';
+import type { Environment } from './environment.ts';
+import { StoreFailure } from './records/failure.ts';
+import { openStore } from './records/open.ts';
+import { onSetAside } from './records/set-aside.ts';
+import { signingKeyFile, signingKeyOf } from './records/signing-key.ts';
+import { openWorkers, type Workers } from './workers/workers.ts';
+
+export const COMMANDS = new URL('../commands/', import.meta.url);
+
+/** Logs go to standard error, so that answers on standard output stay clean. */
+export const logger = ({ TINTMOOT_LOG }: Environment) => pino({ level: TINTMOOT_LOG }, pino.destination(2));
+export type Log = ReturnType<typeof logger>;
+
+type Opening = {
+  readonly registry?: Promise<CommandRegistry>;
+  readonly checkDue?: () => void;
+  readonly workers?: Workers;
+  readonly onStoreFailure?: (failure: StoreFailure) => void;
+};
+
+/** Opens everything a question needs. */
+export async function openConversation(
+  environment: Environment,
+  log: Log,
+  { registry = readCommands(COMMANDS), checkDue, workers = openWorkers(), onStoreFailure }: Opening = {},
+): Promise<Conversation> {
+  const {
+    TINTMOOT_STORE: address,
+    TINTMOOT_SIGNING_KEY: given,
+    TINTMOOT_SIGNING_KEY_BEFORE: before,
+  } = environment;
+  const store = await openStore(address);
+  onSetAside(({ kind, key, failure }) => {
+    onStoreFailure?.(failure);
+    log.error({ kind, key, why: failure.kind }, 'a record could not be read and was set aside');
+  });
+  return {
+    registry: await registry,
+    services: { store, workers, checkDue },
+    key: given ? Buffer.from(given, 'base64') : await signingKeyOf(store, signingKeyFile(address)),
+    ...(before && { keyBefore: Buffer.from(before, 'base64') }),
+    onFault: (fault, reference) => {
+      if (fault instanceof StoreFailure) onStoreFailure?.(fault);
+      const { name, message, stack } = fault as Error;
+      log.error({ reference, name, message, stack }, 'a question was not answered');
+    },
+  };
+}
+
+export async function closeConversation({ services }: Conversation): Promise<void> {
+  await services.workers.close();
+  await services.store.close();
+}
