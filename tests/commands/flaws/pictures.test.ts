@@ -11,12 +11,13 @@ import { barPhoto } from '../diagnose/photos.ts';
 let room: Awaited<ReturnType<typeof openRoom>>;
 let bar: Uint8Array;
 beforeAll(async () => {
-  room = await openRoom({ host: { acknowledgeWithinMs: 20_000 } });
   // With what a camera writes beside the picture.
   bar = await sharp(await barPhoto('crackle-network'))
     .withExif({ IFD0: { Make: 'PLACE-AND-TIME' }, IFD3: { GPSLatitude: '51/1 30/1 0/1' } })
     .jpeg({ quality: 95 })
     .toBuffer();
+  // After the drawing, which holds this thread up: whoever waits for the store meanwhile would be told that it is away.
+  room = await openRoom({ host: { acknowledgeWithinMs: 20_000 } });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 
