@@ -22,6 +22,7 @@ import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { findingOf, PHOTO_LIMITS, type PhotoQuality, type PhotoReading } from '../../src/workers/photo.ts';
 import { flawReply, lookAt, photoLabels } from './answer.ts';
 import { flawChoices } from './choices.ts';
+import { giving, offer } from './giving.ts';
 import { MarkedPhotos } from './marked-photos.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -34,6 +35,8 @@ declare module '../../src/engine/refusal.ts' {
 
 /** Some tens of photos: a day's questions of a busy group. */
 const marked = new MarkedPhotos(48 * 1024 * 1024);
+
+const { give, filled, takeBack } = giving(marked);
 
 const scopeOf = ({ store, group }: Context): flaws.FlawScope => ({ store, group });
 
@@ -70,6 +73,8 @@ const turnedOut = followUp({
     const cause = flaws.outcomes.find(one => one === value) ?? refuse('flaw-choice-unknown', {});
     const { say, asker, at } = context;
     await flaws.keepOutcome(scopeOf(context), id, { cause, member: asker.id, at: new Date(at) });
+    const again = await flaws.relabelPicture(scopeOf(context), id, { member: asker.id, cause });
+    const offered = again ? { text: [], choices: [] } : offer({ id, cause }, { give }, context);
     const { counts } = await flaws.learnedIn(scopeOf(context));
     const count = counts[cause] ?? 0;
     const name = cause === 'something-else' ? say.flaws.somethingElse : say.flaws.causes[cause].name;
@@ -77,8 +82,9 @@ const turnedOut = followUp({
       kind: 'reply',
       headline: say.flaws.noted({ name }),
       data: { case: id, turnedOut: cause, count },
-      blocks: [{ kind: 'text', text: say.flaws.notedNote({ count }) }],
+      blocks: [say.flaws.notedNote({ count }), ...offered.text].map(text => ({ kind: 'text', text })),
       cautions: [],
+      choices: offered.choices,
     };
   },
 });
@@ -89,7 +95,7 @@ async function shown(id: string, context: Context): Promise<Reply> {
   const [file, learned] = await Promise.all([flaws.fileOf(scope, id), flaws.learnedIn(scope)]);
   const looked = lookAt(file, learned);
   return {
-    ...flawReply(id, looked, { say: context.say, marked: marked.of(id) }),
+    ...flawReply(id, looked, { say: context.say, marked: marked.of(id)?.png }),
     choices: flawChoices(id, looked, { reply, notIt, turnedOut }, context.say),
   };
 }
@@ -129,16 +135,16 @@ async function readPicture(file: Attachment, pictures: number, context: Context)
     refuse('photo-too-heavy', { megabytes: Math.ceil(file.size / 2 ** 20), most: most / 2 ** 20 });
   const bytes = await file.read();
   const owner = { owner: asker.id };
-  const reading = await workers.run('readPhoto', { bytes }, owner);
+  const { reading, photo: bare } = await workers.run('readPhoto', { bytes }, owner);
   const photo = photoShown(reading, pictures);
   if (photo.bars.length > 0) {
     const labels = photoLabels(photo, say);
     const png = await workers.run(
       'markPhoto',
-      { bytes, reading, title: say.photo.markedTitle, labels },
+      { photo: bare, reading, title: say.photo.markedTitle, labels },
       owner,
     );
-    marked.keep(idempotencyKey, png);
+    marked.keep(idempotencyKey, { png, photo: bare });
   }
   return photo;
 }
@@ -235,5 +241,8 @@ export default command(
       return opened({ words, photos: photo ? [photo] : [], recipe }, context);
     },
   }),
-  { followUps: { reply, 'not-it': notIt, 'turned-out': turnedOut }, menu },
+  {
+    followUps: { reply, 'not-it': notIt, 'turned-out': turnedOut, give, filled, 'take-back': takeBack },
+    menu,
+  },
 );

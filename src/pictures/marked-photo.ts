@@ -8,9 +8,10 @@ export type MarkOutline =
   | { readonly kind: 'circle'; readonly at: Spot; readonly radius: number }
   | { readonly kind: 'path'; readonly points: readonly Spot[]; readonly closed: boolean };
 
-/** One numbered thing on the photo and its line in the legend. */
+/** One numbered thing on the photo and its line in the legend; what is not `sure` is dashed, its number hollow. */
 export type Mark = {
   readonly number: number;
+  readonly sure: boolean;
   readonly outlines: readonly MarkOutline[];
   readonly label: string;
 };
@@ -26,13 +27,19 @@ export type MarkedPhoto = {
 
 const WIDTH = 760;
 const MARGIN = 20;
-/** Blue, vermilion, green, purple, orange, sky: told apart by colour-blind eyes (Okabe and Ito 2008); numbers repeat it. */
-const PENS = ['#0072b2', '#d55e00', '#007a5a', '#a0457a', '#b87400', '#3a86b8'] as const;
+/**
+ * Blue, vermilion, maroon, indigo, rose, olive: the first two of Okabe and Ito (2008), the others those that lie furthest
+ * from them and from one another for eyes that lack one kind of cone; numbers repeat it.
+ */
+export const PENS = ['#0072b2', '#d55e00', '#46000c', '#2d0255', '#95385b', '#303b00'] as const;
 /** A phone shows the picture at half its width: a letter of 30 is then as large as the chat's own text. */
 const LEGEND = 30;
 const HALO = 7;
 const PEN = 3.5;
 const BADGE = 20;
+/** Between a number and what it stands by. */
+const GAP = 6;
+const DASHES = '10 6';
 
 const penOf = ({ number }: Mark): string => PENS[(number - 1) % PENS.length] ?? INK;
 
@@ -48,10 +55,11 @@ export function drawMarkedPhoto({ photo, title, bars, marks }: MarkedPhoto): Uin
     `<image x="${MARGIN}" y="${top}" width="${wide}" height="${high}" href="data:image/jpeg;base64,${data}"/>`,
   );
   for (const bar of bars)
-    outline(sheet, { kind: 'path', points: bar, closed: true }, INK, { at, wide, pen: 1.5 });
+    outline(sheet, { kind: 'path', points: bar, closed: true }, INK, { at, wide, pen: 1.5, sure: true });
   for (const mark of marks)
-    for (const shape of mark.outlines) outline(sheet, shape, penOf(mark), { at, wide, pen: PEN });
-  badges(sheet, marks, at);
+    for (const shape of mark.outlines)
+      outline(sheet, shape, penOf(mark), { at, wide, pen: PEN, sure: mark.sure });
+  badges(sheet, marks, at, wide);
   let y = top + high + 16;
   for (const mark of marks) {
     badge(sheet, mark, MARGIN + BADGE, y + BADGE);
@@ -61,15 +69,23 @@ export function drawMarkedPhoto({ photo, title, bars, marks }: MarkedPhoto): Uin
   return sheet.png(y + 8, 1.5);
 }
 
-type Pen = { readonly at: (spot: Spot) => Spot; readonly wide: number; readonly pen: number };
+type Pen = {
+  readonly at: (spot: Spot) => Spot;
+  readonly wide: number;
+  readonly pen: number;
+  readonly sure: boolean;
+};
 
 /** Each outline twice: a light halo under the pen, so that it shows on any soap. */
-function outline(sheet: Sheet, shape: MarkOutline, colour: string, { at, wide, pen }: Pen): void {
+function outline(sheet: Sheet, shape: MarkOutline, colour: string, { at, wide, pen, sure }: Pen): void {
   for (const [stroke, width] of [
     [PAPER, pen + HALO - PEN],
     [colour, pen],
   ] as const) {
-    const style = `fill="none" stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round"`;
+    // A circle is too small for dashes: they would be fragments.
+    const dashed = !sure && stroke !== PAPER && shape.kind === 'path';
+    const dashes = dashed ? ` stroke-dasharray="${DASHES}"` : '';
+    const style = `fill="none" stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round"${dashes}`;
     if (shape.kind === 'circle') {
       const { x, y } = at(shape.at);
       sheet.element(`<circle cx="${fixed(x)}" cy="${fixed(y)}" r="${fixed(shape.radius * wide)}" ${style}/>`);
@@ -82,14 +98,16 @@ function outline(sheet: Sheet, shape: MarkOutline, colour: string, { at, wide, p
 
 const fixed = (value: number) => value.toFixed(1);
 
-/** A number beside the first outline of each mark, moved down where another number is already. */
-function badges(sheet: Sheet, marks: readonly Mark[], at: (spot: Spot) => Spot): void {
+/** A number over the first outline of each mark, moved down where another number is already. */
+function badges(sheet: Sheet, marks: readonly Mark[], at: (spot: Spot) => Spot, wide: number): void {
   const taken: Spot[] = [];
   for (const mark of marks) {
     const [first] = mark.outlines;
     if (!first) continue;
     const anchor = at(first.kind === 'circle' ? first.at : (first.points[0] ?? { x: 0, y: 0 }));
-    let y = anchor.y - BADGE;
+    const reach = first.kind === 'circle' ? first.radius * wide : 0;
+    // Clear of a small circle, which it would hide.
+    let y = anchor.y - reach - GAP - BADGE;
     const clashes = () => taken.some(other => Math.hypot(other.x - anchor.x, other.y - y) < 2 * BADGE + 2);
     while (clashes()) y += BADGE;
     taken.push({ x: anchor.x, y });
@@ -99,7 +117,8 @@ function badges(sheet: Sheet, marks: readonly Mark[], at: (spot: Spot) => Spot):
 
 function badge(sheet: Sheet, mark: Mark, x: number, y: number): void {
   sheet.element(
-    `<circle cx="${fixed(x)}" cy="${fixed(y)}" r="${BADGE}" fill="${penOf(mark)}" stroke="${PAPER}" stroke-width="2"/>`,
+    `<circle cx="${fixed(x)}" cy="${fixed(y)}" r="${BADGE}" fill="${mark.sure ? penOf(mark) : PAPER}" stroke="${mark.sure ? PAPER : penOf(mark)}" stroke-width="${mark.sure ? 2 : 4}"/>`,
   );
-  sheet.text(String(mark.number), x, y + 8, { size: 23, weight: 'bold', colour: PAPER, anchor: 'middle' });
+  const colour = mark.sure ? PAPER : penOf(mark);
+  sheet.text(String(mark.number), x, y + 8, { size: 23, weight: 'bold', colour, anchor: 'middle' });
 }

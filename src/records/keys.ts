@@ -158,6 +158,14 @@ export const flawOutcomes = (group: string) => key('flaw-outcome', group);
 /** What a case turned out to be. */
 export const flawOutcome = (group: string, id: string) => key('flaw-outcome', group, id.padStart(20, '0'));
 
+/** The pictures that members of a group gave lie under this key. */
+export const flawPictures = (group: string) => key('flaw-picture', group);
+/** The pictures that one member gave a group lie under this key. */
+export const flawPicturesOf = (group: string, member: string) => key('flaw-picture', group, member);
+/** The picture of a case. */
+export const flawPicture = (group: string, member: string, id: string) =>
+  key('flaw-picture', group, member, id.padStart(20, '0'));
+
 /** The members of a group who keep a shelf lie under this key. */
 export const groupShelves = (group: string) => key('group-shelf', group);
 /** That a member of a group keeps a shelf. */

@@ -6,7 +6,6 @@ import { calibrateJar } from '../engine/colour/calibration/calibrate-jar.ts';
 import { matchJars } from '../engine/colour/matching/match-jars.ts';
 import { previewMix } from '../engine/colour/mixing/preview.ts';
 import { photoColours } from '../photo/colours.ts';
-import { readPhoto } from '../photo/read.ts';
 import type { Box } from '../photo/reading.ts';
 import { drawBatchCard } from '../pictures/batch-card.ts';
 import { drawChallengeCard } from '../pictures/challenge-card.ts';
@@ -15,6 +14,7 @@ import { drawFitPlot } from '../pictures/fit-plot.ts';
 import { drawMatchCard } from '../pictures/match-card.ts';
 import { drawPhotoPalette } from '../pictures/photo-palette.ts';
 import { drawSwatchCard } from '../pictures/swatch-card.ts';
+import { barePhoto, readPhoto } from './bare-photo.ts';
 import { keepEntryPhoto } from './challenge-photo.ts';
 import { challengeBars, challengeMeasured, challengeResults } from './challenge-pictures.ts';
 import { markPhoto } from './mark-photo.ts';
@@ -24,9 +24,10 @@ import { markPhoto } from './mark-photo.ts';
  * given and what it returns is copied between threads, so small numbers in and small pictures out.
  */
 export const jobs = {
-  readPhoto: ({ bytes }: { bytes: Uint8Array }) => readPhoto(bytes),
+  readPhoto,
   photoColours: ({ bytes, region }: { bytes: Uint8Array; region?: Box }) => photoColours(bytes, region),
   markPhoto,
+  barePhoto,
   keepEntryPhoto,
   challengeCard: drawChallengeCard,
   challengeMeasured,

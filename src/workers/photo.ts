@@ -14,3 +14,4 @@ export type {
   Region,
   WhiteReference,
 } from '../photo/reading.ts';
+export type { BarePhoto } from './bare-photo.ts';

@@ -1,19 +1,28 @@
 import { availableParallelism } from 'node:os';
 import type { Piscina } from 'piscina';
+import type { Refusal } from '../engine/refusal.ts';
 import type { JobName } from './jobs.ts';
-import type { Finished } from './worker.ts';
+import { notStarted, type Start, timeOf } from './thread-time.ts';
+
+/** What comes back from a thread: errors lose their class on the way, so an expected "no" travels as data. */
+export type Finished =
+  | { readonly output: unknown }
+  | { readonly refused: { readonly id: Refusal['id']; readonly values: object } };
 
 /** A piece of work for a thread. */
 export type Task = { readonly name: JobName; readonly input: unknown };
 
+/** What a task's thread is told with it: where to note its start. */
+export type Started = Task & { readonly start: Start };
+
+/** How long a task may run, ms: `limitMs` of its thread's processor time, and `wallMs` by the clock, its start included. */
+export type Limits = { readonly limitMs: number; readonly wallMs: number };
+
 /** Threads that run one task at a time each; nobody waits in here. */
 export type Pool = {
   readonly threads: number;
-  /** Rejects with a {@link TookTooLong} after `limitMs`: the thread is then ended, and another takes its place. */
-  run(
-    task: Task,
-    more: { readonly limitMs: number; readonly moves: readonly ArrayBuffer[] },
-  ): Promise<Finished>;
+  /** Rejects with a {@link TookTooLong} beyond its limits: the thread is then ended, and another takes its place. */
+  run(task: Task, more: Limits & { readonly moves: readonly ArrayBuffer[] }): Promise<Finished>;
   /** Ends every thread, whatever it is doing, and waits a second at most for that. */
   end(): Promise<void>;
 };
@@ -27,6 +36,34 @@ export class TookTooLong extends Error {
 const THREADS = Math.max(1, availableParallelism() - 1);
 const MEMORY_MB = 256;
 const END_WITHIN_MS = 1_000;
+
+/** How often a thread is asked how much it has had, ms: a task that is stuck runs that much longer at most. */
+const ASKED_EVERY_MS = 250;
+
+/** Aborts the signal when a task has had more than it may. */
+function watched(timeHad: () => Promise<number>, { limitMs, wallMs }: Limits) {
+  const control = new AbortController();
+  const wall = setTimeout(() => control.abort(`${wallMs} ms by the clock`), wallMs);
+  let ended = false;
+  let next: NodeJS.Timeout | undefined;
+  const ask = () => {
+    next = setTimeout(async () => {
+      // A thread inside native code answers when it comes out of it; the clock goes on.
+      const had = await timeHad();
+      if (had > limitMs) control.abort(`${limitMs} ms of processor time`);
+      else if (!ended) ask();
+    }, ASKED_EVERY_MS);
+  };
+  ask();
+  return {
+    signal: control.signal,
+    end() {
+      ended = true;
+      clearTimeout(wall);
+      clearTimeout(next);
+    },
+  };
+}
 
 /** Opens the pool; `script` is what its threads run, and they start with the first task. */
 export function openPool(script: URL, threads = THREADS): Pool {
@@ -44,15 +81,22 @@ export function openPool(script: URL, threads = THREADS): Pool {
   };
   return {
     threads,
-    async run(task, { limitMs, moves }) {
+    async run(task, { moves, ...limits }) {
       opening ??= open();
       const pool = await opening;
-      const limit = AbortSignal.timeout(limitMs);
+      const start = notStarted();
+      const watch = watched(() => timeOf(start, pool.threads), limits);
+      const started: Started = { ...task, start };
       try {
-        return (await pool.run(task, { transferList: [...moves] as never, signal: limit })) as Finished;
+        return (await pool.run(started, {
+          transferList: [...moves] as never,
+          signal: watch.signal,
+        })) as Finished;
       } catch (error) {
-        if (limit.aborted) throw new TookTooLong(`${task.name} ran for more than ${limitMs} ms`);
+        if (watch.signal.aborted) throw new TookTooLong(`${task.name}: ${String(watch.signal.reason)}`);
         throw error;
+      } finally {
+        watch.end();
       }
     },
     async end() {

@@ -2,8 +2,7 @@ import { Refusal } from '../engine/refusal.ts';
 import { Budget, MOST, type Most } from './budget.ts';
 import { FairQueue, type Place } from './fair-queue.ts';
 import type { JobName, Jobs } from './jobs.ts';
-import { openPool, type Pool, type Task, TookTooLong } from './pool.ts';
-import type { Finished } from './worker.ts';
+import { type Finished, type Limits, openPool, type Pool, type Task, TookTooLong } from './pool.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -43,14 +42,18 @@ export type WorkersSettings = {
   readonly script?: URL;
   readonly threads?: number;
   readonly most?: Most;
-  /** How long one piece may run, ms, the start of a thread included. */
+  /** How long one piece may run, ms of its thread's processor time. */
   readonly limitMs?: number;
+  /** How long it may take by the clock, ms, the start of a thread included. */
+  readonly wallMs?: number;
   /** How long closing waits for what runs, ms. */
   readonly graceMs?: number;
 };
 
-/** A hundred times what the slowest takes on an idle machine: a crowded one must not be taken for a stuck thread. */
-const LIMIT_MS = 60_000;
+/** Twice what the largest HEIC that a photo may be asks for; everything else takes a tenth of that. */
+const LIMIT_MS = 15_000;
+/** For what waits and has no time of its own, and for code that no thread can be asked in. */
+const WALL_MS = 120_000;
 const GRACE_MS = 2_000;
 /** How long a piece is taken to last before any has been seen, seconds, and the weight of each one seen. */
 const FIRST_GUESS = 1;
@@ -69,9 +72,10 @@ export function openWorkers({
   threads,
   most = MOST,
   limitMs = LIMIT_MS,
+  wallMs = WALL_MS,
   graceMs = GRACE_MS,
 }: WorkersSettings = {}): WatchedWorkers {
-  const line = new Line(openPool(script, threads), limitMs);
+  const line = new Line(openPool(script, threads), { limitMs, wallMs });
   const budget = new Budget(most);
   return {
     async run(name, input, { owner, group = owner, moves = [] }) {
@@ -94,15 +98,15 @@ export function openWorkers({
 /** What waits for a thread, and what has one. */
 class Line {
   readonly #pool: Pool;
-  readonly #limitMs: number;
+  readonly #limits: Limits;
   readonly #queue = new FairQueue<Waiting>();
   readonly #running = new Set<Promise<void>>();
   #seconds = FIRST_GUESS;
   #closed = false;
 
-  constructor(pool: Pool, limitMs: number) {
+  constructor(pool: Pool, limits: Limits) {
     this.#pool = pool;
-    this.#limitMs = limitMs;
+    this.#limits = limits;
   }
 
   get waiting(): number {
@@ -154,7 +158,7 @@ class Line {
   async #run({ task, moves, resolve, reject }: Waiting): Promise<void> {
     const began = performance.now();
     try {
-      resolve(await this.#pool.run(task, { limitMs: this.#limitMs, moves }));
+      resolve(await this.#pool.run(task, { ...this.#limits, moves }));
     } catch (error) {
       reject(error);
     } finally {

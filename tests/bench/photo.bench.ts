@@ -1,5 +1,6 @@
 import { spawnSync } from 'node:child_process';
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
+import { codedIn, heic } from '../photo/heif/writer.ts';
 import { shoot } from '../photo/render/scene.ts';
 import { FLAW_DRAWINGS, shotOf } from '../photo/render/shots.ts';
 
@@ -12,29 +13,44 @@ async function twelveMegapixels(): Promise<Uint8Array> {
 
 const photo = await twelveMegapixels();
 
-function measured<Report>(what: string): Report {
+/** As many pixels in a HEIC, in tiles as phones write them. Every tile is the same, with the grain of a photograph. */
+const heicPhoto = heic({
+  tile: codedIn('grain.heic'),
+  grid: { rows: 6, columns: 8, size: { width: 4000, height: 3000 } },
+});
+
+function measured<Report>(what: string, input: Uint8Array): Report {
   const script = new URL('./photo-alone.ts', import.meta.url).pathname;
-  const { stdout, stderr } = spawnSync(process.execPath, [script, what], { input: photo, encoding: 'utf8' });
+  const { stdout, stderr } = spawnSync(process.execPath, [script, what], { input, encoding: 'utf8' });
   if (stdout === '') throw new Error(stderr);
   return JSON.parse(stdout) as Report;
 }
 
-const patient = { timeout: 120_000 };
+const patient = { timeout: 300_000 };
 
-test('reading a 12-megapixel photo takes at most 12 times its decoding and resizing', patient, () => {
-  const { read, decode } = measured<{ read: number; decode: number }>('once');
-  console.log(
-    `read / decode and resize: ${(read / decode).toFixed(2)} (${read.toFixed(0)} / ${decode.toFixed(0)} ms)`,
-  );
-  // On two idle cores decoding takes about 0.12 s: twelve times that is the 1.5 s a member may wait.
-  expect(read / decode).toBeLessThan(12);
-});
+describe.each([
+  // Decoding HEVC in WebAssembly takes 1.6 s by itself, libheif's own time.
+  ['JPEG', photo, 1_500],
+  ['HEIC', heicPhoto, 4_000],
+] as const)('a 12-megapixel %s', (_, bytes, most) => {
+  test('is answered within its processor time', patient, () => {
+    const { first, warm, clock } = measured<{ first: number; warm: number; clock: number }>('once', bytes);
+    console.log(
+      `processor time ${warm.toFixed(0)} ms (the first ${first.toFixed(0)}), clock ${clock.toFixed(0)} ms`,
+    );
+    expect(warm).toBeLessThan(most);
+  });
 
-test('ten photos at once keep the main thread free and stay within 600 MB', patient, () => {
-  const { resident, delay99 } = measured<{ resident: number; delay99: number }>('ten');
-  console.log(
-    `99th percentile of delay ${delay99.toFixed(1)} ms, resident ${(resident / 1e6).toFixed(0)} MB`,
-  );
-  expect(resident).toBeLessThan(600e6);
-  expect(delay99).toBeLessThan(20);
+  test('ten times at once keeps the main thread free and stays within 600 MB', patient, () => {
+    const { resident, quiet, busy } = measured<{ resident: number; quiet: number; busy: number }>(
+      'ten',
+      bytes,
+    );
+    console.log(
+      `99th percentile of delay ${busy.toFixed(1)} ms (${quiet.toFixed(1)} with nothing to do), resident ${(resident / 1e6).toFixed(0)} MB`,
+    );
+    expect(resident).toBeLessThan(600e6);
+    // What the machine's other work costs the main thread, it costs with nothing to do as well.
+    expect(busy - quiet).toBeLessThan(20);
+  });
 });

@@ -17,7 +17,7 @@ const BARS = ['#7f5fa8', '#c96a5a', '#4f8a6a', '#d9c48a', '#3f6fa8', '#ece4d2'];
 const trueLab = (hex: string) => labOfXyz(xyzOfReflectance(reflectanceOfLab(labOfHex(hex), 0)));
 
 describe('the colour of a bar with white paper in view', () => {
-  test('is within 4 CIEDE2000 of the truth on the mean under each of three lights, 3 over all', async () => {
+  test('is within 3 CIEDE2000 of the truth on the mean under each light', async () => {
     const rows = [];
     for (const light of LIGHTS) {
       const misses = [];
@@ -50,8 +50,7 @@ describe('the colour of a bar with white paper in view', () => {
         )
         .join('\n'),
     );
-    for (const { mean } of rows) expect(mean).toBeLessThan(4);
-    expect(rows.reduce((sum, { mean }) => sum + mean, 0) / rows.length).toBeLessThan(3);
+    for (const { mean } of rows) expect(mean).toBeLessThan(3);
   });
 
   test('a part of the picture can be asked for instead of the bar', async () => {

@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { answered } from '../../src/photo/findings/answers.ts';
+import { answered, showsNoSoap } from '../../src/photo/findings/answers.ts';
 import { TAUGHT_IDS } from '../../src/photo/findings/ids.ts';
 import { DRAWN, type Measured, measured } from './measure.ts';
+import { DECEITS } from './render/bar.ts';
 
 /**
  * What the model said of bars drawn by this project's own renderer, which it was not trained on (measure.ts). Every
@@ -12,6 +13,12 @@ const all: readonly Measured[] = JSON.parse(readFileSync(new URL('measured.json'
 const left = all.filter((_, i) => i % 2 === 1 && all[i]?.drawn !== 'light-centre-ring');
 const told = left.map(({ drawn, answers = [] }) => ({ drawn, told: answered(answers) }));
 const measurable = TAUGHT_IDS.filter(id => all.some(({ drawn }) => drawn === id));
+
+/** Clean bars with something that deceives; half of each kind set the calibration. */
+const deceiving: readonly Measured[] = JSON.parse(
+  readFileSync(new URL('measured-tricky.json', import.meta.url), 'utf8'),
+);
+const deceivingLeft = deceiving.filter((_, i) => Math.floor(i / DECEITS.length) % 2 === 1);
 
 const EDGES = [0, 0.02, 0.1, 0.3, 0.5, 0.7, 0.9, 1.001] as const;
 
@@ -72,6 +79,34 @@ describe('drawn bars of a renderer that the model was not trained on', () => {
     expect(alarms).toBeLessThanOrEqual(0.05 * clean.length);
     const share = rows.reduce((sum, { of, possibly }) => sum + possibly / of, 0) / rows.length;
     expect(share).toBeGreaterThan(0.75);
+  });
+
+  test('what deceives is taken for a flaw on at most a tenth of the clean bars', () => {
+    const alarmed = (kinds: readonly string[]) =>
+      deceivingLeft.filter(({ answers = [] }) =>
+        answered(answers).some(({ answer }) => kinds.includes(answer)),
+      ).length;
+    console.info(
+      `false alarms on ${deceivingLeft.length} clean bars that deceive: ${alarmed(['seen'])} seen, ${alarmed(['seen', 'possibly'])} at least possibly`,
+    );
+    expect(deceivingLeft).toHaveLength(24);
+    expect(alarmed(['seen'])).toBeLessThanOrEqual(0.1 * deceivingLeft.length);
+  });
+
+  test('a finding is seen only where that is worth something as evidence', () => {
+    const logits = TAUGHT_IDS.map(() => 50);
+    for (const { answer, ratio } of answered(logits))
+      expect(answer === 'seen').toBe(ratio > 1 && answer !== 'possibly');
+    expect(answered(logits).find(({ id }) => id === 'translucent-veins')?.answer).toBe('possibly');
+    expect(answered(logits).find(({ id }) => id === 'crack')?.answer).toBe('seen');
+  });
+
+  test('no soap is said of none of the drawn bars', () => {
+    const bars = [...all, ...deceiving].filter(({ noSoap }) => noSoap !== undefined);
+    expect(bars.length).toBeGreaterThan(200);
+    expect(bars.filter(({ noSoap }) => showsNoSoap(noSoap!))).toEqual([]);
+    // Half a logit beyond the likeliest of them.
+    expect(showsNoSoap(Math.max(...bars.map(({ noSoap }) => noSoap!)) + 0.55)).toBe(true);
   });
 
   test('these are the answers of the model that is here', async () => {

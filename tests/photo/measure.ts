@@ -1,10 +1,13 @@
 /**
  * Draws bars with the tests' own renderer, which the model was not trained on, and writes what the model says of them:
  * node tests/photo/measure.ts measured.json [pictures of each flaw] [clean ones]
+ * node tests/photo/measure.ts --tricky measured-tricky.json [clean ones with something that deceives]
  */
 import { writeFileSync } from 'node:fs';
 import { decodePhoto } from '../../src/photo/decode.ts';
 import { look } from '../../src/photo/network/passes.ts';
+import { DECEITS, type Deceit } from './render/bar.ts';
+import { chance } from './render/chance.ts';
 import type { Flaw } from './render/flaws.ts';
 import { type Shot, shoot } from './render/scene.ts';
 import { FLAW_DRAWINGS, shotOf, twoColours } from './render/shots.ts';
@@ -43,18 +46,52 @@ function givenFor(drawn: Drawn, index: number, seed: number): Partial<Shot> {
   return { flaws: [flaw], ...(colours && { colours }) };
 }
 
+/** The `index`th clean bar with something that deceives. Drawn apart from the others: what was measured stays as it is. */
+export function trickyShot(index: number): { readonly deceit: Deceit; readonly shot: Shot } {
+  const seed = FIRST_SEED + 20_000 + index * 43;
+  const deceit = DECEITS[index % DECEITS.length] ?? 'veined';
+  const dice = chance(seed * 13 + 3);
+  const pale = dice.pick(['#efe6d6', '#f0e6d0', '#d8c8e8', '#e3b7b0', '#8fb8a2'] as const);
+  const strong = dice.pick(['#7f5fa8', '#2f6f8f', '#4f8a4a', '#c9a24a', '#5a4030', '#ffffff'] as const);
+  const colours = dice.between(0, 1) < 0.3 && deceit !== 'seeds' ? [strong, pale] : [pale, strong];
+  const design = { pattern: deceit, edge: dice.between(0.002, 0.012) };
+  return { deceit, shot: shotOf(seed, CAMERAS[index % 8 < 4 ? 0 : 1], { colours, design }) };
+}
+
+/** What the model says of one clean bar with something that deceives. */
+export async function measuredTricky(index: number): Promise<Measured> {
+  const { deceit, shot } = trickyShot(index);
+  return said(deceit, shot);
+}
+
 /** What the model says of one picture. */
 export async function measured(drawn: Drawn, index: number): Promise<Measured> {
-  const shot = measuredShot(drawn, index);
+  return said(calledOf(drawn), measuredShot(drawn, index));
+}
+
+async function said(drawn: string, shot: Shot): Promise<Measured> {
   const seen = await look(await decodePhoto(await shoot(shot)));
   const rounded = seen?.answers.map(value => Math.round(1000 * value) / 1000);
-  return { drawn: calledOf(drawn), seed: shot.seed, answers: rounded, noSoap: seen?.noSoap };
+  return { drawn, seed: shot.seed, answers: rounded, noSoap: seen?.noSoap };
+}
+
+async function all(each: number, clean: number): Promise<readonly Measured[]> {
+  const rows: Measured[] = [];
+  for (const drawn of DRAWN)
+    for (let i = 0; i < (drawn === 'clean' ? clean : each); i++) rows.push(await measured(drawn, i));
+  return rows;
+}
+
+async function allTricky(count: number): Promise<readonly Measured[]> {
+  const rows: Measured[] = [];
+  for (let i = 0; i < count; i++) rows.push(await measuredTricky(i));
+  return rows;
 }
 
 if (process.argv[1] === import.meta.filename) {
-  const [target = 'measured.json', each = '14', clean = '80'] = process.argv.slice(2);
-  const rows: Measured[] = [];
-  for (const drawn of DRAWN)
-    for (let i = 0; i < Number(drawn === 'clean' ? clean : each); i++) rows.push(await measured(drawn, i));
+  const given = process.argv.slice(2).filter(word => word !== '--tricky');
+  const tricky = given.length < process.argv.length - 2;
+  const [target = 'measured.json', first, clean = '80'] = given;
+  const rows = tricky ? await allTricky(Number(first ?? 48)) : await all(Number(first ?? 14), Number(clean));
   writeFileSync(target, JSON.stringify(rows));
 }

@@ -103,6 +103,22 @@ describe('a thread', () => {
     await workers.close();
   });
 
+  test('that waits has no time counted, only the clock’s', async () => {
+    const workers = odd({ limitMs: 300 });
+    expect(await workers.do({ act: 'wait', ms: 1_500, said: 'here' })).toBe('here');
+    await workers.close();
+    const hasty = odd({ limitMs: 60_000, wallMs: 700 });
+    await expect(hasty.do({ act: 'wait', ms: 20_000 })).rejects.toMatchObject({ id: 'work-took-too-long' });
+    await hasty.close();
+  });
+
+  test('has for each piece what it may have, not for all of them together', async () => {
+    const workers = odd({ limitMs: 600 });
+    for (let piece = 0; piece < 4; piece++)
+      expect(await workers.do({ act: 'work', ms: 250, said: 'done' })).toBe('done');
+    await workers.close();
+  });
+
   test('that dies takes nobody else’s work with it', async () => {
     const workers = odd({ limitMs: 20_000 });
     await expect(workers.do({ act: 'die' })).rejects.not.toMatchObject({ id: 'work-took-too-long' });

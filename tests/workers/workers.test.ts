@@ -2,6 +2,7 @@ import sharp from 'sharp';
 import { afterAll, describe, expect, test } from 'vitest';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
+import { codedIn, heic } from '../photo/heif/writer.ts';
 
 const workers = openWorkers();
 afterAll(() => workers.close());
@@ -31,6 +32,18 @@ describe('a job that does not end', () => {
       const read = () => hasty.run('readPhoto', { bytes: sheet }, { owner });
       await expect(read()).rejects.toMatchObject({ id: 'work-took-too-long' });
       await expect(read()).rejects.toMatchObject({ id: 'work-took-too-long' });
+    } finally {
+      await hasty.close();
+    }
+  });
+
+  test('is ended in the middle of decoding a HEIC', async () => {
+    const hasty = openWorkers({ limitMs: 300, threads: 1 });
+    try {
+      const grid = { rows: 12, columns: 16, size: { width: 8000, height: 6000 } };
+      const bytes = new Uint8Array(heic({ tile: codedIn('grain.heic'), grid }));
+      const long = hasty.run('keepEntryPhoto', { bytes }, { owner });
+      await expect(long).rejects.toMatchObject({ id: 'work-took-too-long' });
     } finally {
       await hasty.close();
     }

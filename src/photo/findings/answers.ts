@@ -4,7 +4,7 @@ import { TAUGHT_IDS, type TaughtId } from './ids.ts';
 
 /**
  * How the network's answers are read, measured on renderers that the network had not been trained on (model/CARD.md).
- * A chance is 1 / (1 + exp(-(slope x logit + offset))). From `seen` on it is called seen, from `possibly` on possibly;
+ * A chance is 1 / (1 + exp(-(slope x logit + offset))). From `seen` on it is called seen (1: never), from `possibly` on possibly;
  * the ratios are how much oftener, at the least, that answer was given where the finding was drawn than where it was not.
  */
 const reading = z.strictObject({
@@ -40,7 +40,8 @@ export function answered(logits: readonly number[]): readonly Answered[] {
   return TAUGHT_IDS.map((id, i) => {
     const { slope, offset, seen, possibly, ratios } = readingOf(id);
     const chance = chanceOf(slope, offset, logits[i] ?? Number.NEGATIVE_INFINITY);
-    if (chance >= seen) return { id, answer: 'seen', chance, ratio: ratios.seen };
+    // A threshold of 1 is none, also where a chance is rounded up to 1.
+    if (seen < 1 && chance >= seen) return { id, answer: 'seen', chance, ratio: ratios.seen };
     if (chance >= possibly) return { id, answer: 'possibly', chance, ratio: ratios.possibly };
     return { id, answer: 'not seen', chance, ratio: 1 };
   });

@@ -2,6 +2,7 @@ import { type Lab, labResponse } from '../../engine/colour/spectra/cielab.ts';
 import type { Pixels } from '../decode.ts';
 import { AS_SEEN, LINEAR, type LightMatrix } from '../pixels/lab.ts';
 import type { Mask } from '../pixels/plane.ts';
+import { lampShare, withoutLamp } from './warm-light.ts';
 
 /** Reflectance we take plain white office paper to have, alike at every wavelength. From memory: 0.84 to 0.92. */
 const PAPER_REFLECTANCE = 0.87;
@@ -30,7 +31,7 @@ const times = (matrix: readonly number[], [x, y, z]: readonly [number, number, n
 
 /**
  * The balance that makes the paper under `white` neutral and as bright as paper is: the linear Bradford adaptation of
- * ICC.1, with the paper as the light's white.
+ * ICC.1, with the paper as the light's white, and what that leaves of a lamp's light.
  */
 export function balanceBy({ width, rgb }: Pixels, white: Mask): Balance {
   const sum: [number, number, number] = [0, 0, 0];
@@ -65,5 +66,7 @@ function adapting(paper: readonly [number, number, number]): LightMatrix {
     const lms = times(BRADFORD, xyz).map((value, i) => value * gains[i]!) as [number, number, number];
     return times(BRADFORD_BACK, lms).map((value, i) => value / D65[i]!);
   });
-  return [0, 1, 2].flatMap(row => columns.map(column => column[row]!));
+  const lamp = withoutLamp(lampShare(paper));
+  const corrected = columns.map(column => times(lamp, column as [number, number, number]));
+  return [0, 1, 2].flatMap(row => corrected.map(column => column[row]!));
 }

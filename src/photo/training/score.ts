@@ -1,5 +1,7 @@
 /**
- * Scores the reader on a labelled set of pictures:  node src/photo/training/score.ts FOLDER [answers.json]
+ * Scores the reader on a labelled set of pictures:  npm run score-photos -- FOLDER [answers.json]
+ * A set that members of a group gave (`/flaws pictures`) holds pictures and lines of JSON with their causes; see
+ * score-causes.ts. One that was drawn:
  * The folder holds pictures and labels.json, a list of { file, present: finding ids, tricky?, soap? (false: none in
  * view), poor? (too poor to read), bar? (the file of its mask), share? (of the bar, by finding id) }. Prints counts with
  * 95 % intervals.
@@ -9,10 +11,12 @@ import { join } from 'node:path';
 import sharp from 'sharp';
 import { z } from 'zod';
 import { decodePhoto } from '../decode.ts';
-import { type PhotoFindingId, PIT_OR_SPECK, TAUGHT_IDS } from '../findings/ids.ts';
+import { TAUGHT_IDS } from '../findings/ids.ts';
 import { look } from '../network/passes.ts';
 import { readingOf } from '../read.ts';
 import type { PhotoReading } from '../reading.ts';
+import { answers, shareOf } from './counting.ts';
+import { readTold, tableOf } from './score-causes.ts';
 
 const labels = z.array(
   z.object({
@@ -27,27 +31,6 @@ const labels = z.array(
 );
 type Label = z.output<typeof labels>[number];
 type Scored = Label & { readonly reading: PhotoReading; readonly overlap: number | undefined };
-
-/** The share, and Wilson's 95 % interval for it (E. B. Wilson, JASA 22 (1927) 209-212). */
-export function shareOf(hits: number, of: number): string {
-  if (of === 0) return 'none to count';
-  const z2 = 1.96 ** 2;
-  const p = hits / of;
-  const middle = (p + z2 / (2 * of)) / (1 + z2 / of);
-  const half = (1.96 * Math.sqrt((p * (1 - p)) / of + z2 / (4 * of * of))) / (1 + z2 / of);
-  const percent = (value: number) => `${(100 * value).toFixed(0)} %`;
-  return `${hits} of ${of}, ${percent(p)} (${percent(middle - half)} to ${percent(middle + half)})`;
-}
-
-/** Whether a reading gives one of these answers on a finding; a hole or speck told as one counts for both. */
-export function answers(
-  { findings }: Pick<PhotoReading, 'findings'>,
-  id: string,
-  kinds: readonly ('seen' | 'possibly')[],
-): boolean {
-  const also: readonly PhotoFindingId[] = id === 'pinholes' || id === 'coloured-specks' ? [PIT_OR_SPECK] : [];
-  return findings.some(one => (one.id === id || also.includes(one.id)) && kinds.includes(one.answer));
-}
 
 async function scored(folder: string, label: Label): Promise<Scored> {
   const photo = await decodePhoto(readFileSync(join(folder, label.file)));
@@ -114,14 +97,10 @@ function report(all: readonly Scored[]): string {
   ].join('\n');
 }
 
-if (process.argv[1] === import.meta.filename) {
-  const folder = process.argv[2];
-  if (folder === undefined) throw new Error('Name the folder with the pictures and labels.json.');
+async function scoreDrawn(folder: string, target: string | undefined): Promise<string> {
   const list = labels.parse(JSON.parse(readFileSync(join(folder, 'labels.json'), 'utf8')));
   const all: Scored[] = [];
   for (const label of list) all.push(await scored(folder, label));
-  console.log(report(all));
-  const [, , , target] = process.argv;
   if (target !== undefined)
     writeFileSync(
       target,
@@ -134,4 +113,12 @@ if (process.argv[1] === import.meta.filename) {
         })),
       ),
     );
+  return report(all);
+}
+
+if (process.argv[1] === import.meta.filename) {
+  const [, , folder, target] = process.argv;
+  if (folder === undefined) throw new Error('Name the folder with the pictures and their labels.');
+  const told = await readTold(folder);
+  console.log(told ? tableOf(told) : await scoreDrawn(folder, target));
 }

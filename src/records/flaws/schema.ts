@@ -3,7 +3,10 @@ import { CAUSE_IDS } from '../../engine/flaws/cause.ts';
 import { FINDING_IDS, type FindingId } from '../../engine/flaws/findings.ts';
 import { moment, recordKind } from '../record.ts';
 
-/* What is remembered of a flaw somebody asked about: numbers and words, never the picture. */
+/*
+ * What is remembered of a flaw somebody asked about: numbers and words, and the picture only where they agreed to give it
+ * once they knew what it was.
+ */
 
 const finding = z.enum(FINDING_IDS as readonly [FindingId, ...FindingId[]]);
 const box = z.object({ x: z.number(), y: z.number(), width: z.number(), height: z.number() });
@@ -122,5 +125,15 @@ export const outcomes = [...CAUSE_IDS, 'something-else'] as const;
 export const outcomeKind = recordKind('flaw outcome', {
   cause: z.enum(outcomes),
   member: z.string(),
+  at: moment,
+});
+
+/** `at` is when the member agreed. */
+export const pictureKind = recordKind('flaw picture', {
+  cause: z.enum(outcomes),
+  /** A JPEG without a word of where and when it was taken. */
+  base64: z.base64(),
+  width: z.int().positive(),
+  height: z.int().positive(),
   at: moment,
 });

@@ -55,6 +55,7 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['evidence', mine('evidence', 3)],
   ['flaw-case', { topic: 'flaws', owner: { head: 'member' }, erasure: 'drop' }],
   ['flaw-outcome', { topic: 'flaws', owner: { field: 'member' }, erasure: 'rename' }],
+  ['flaw-picture', mine('flaws', 2)],
   ['challenge', { topic: 'challenges', owner: { field: 'by' }, erasure: 'rename' }],
   ['challenge-event', { topic: 'challenges', owner: { field: 'by' }, erasure: 'rename' }],
   // Behind the events: they tell whose a photo is.

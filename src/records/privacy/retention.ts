@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { putDue } from '../dues.ts';
-import { flawCases, groupShelf, groupShelves, leftAt, leftOf, part, under } from '../keys.ts';
+import { flawCases, flawPictures, groupShelf, groupShelves, leftAt, leftOf, part, under } from '../keys.ts';
 import { moment, readable, recordKind, written } from '../record.ts';
 import { add, drop, everything, pages, type Store, type Write } from '../store.ts';
 import { erase } from './erase.ts';
@@ -63,6 +63,7 @@ async function membersIn(store: Store, group: string): Promise<ReadonlySet<strin
     [leftOf(group), 2],
     [`evidence/${part(group)}`, 3],
     [`placing/${part(group)}`, 2],
+    [flawPictures(group), 2],
     [`calibration/${part(group)}`, 4],
   ] as const)
     for await (const page of pages(store, under(kind)))

@@ -55,6 +55,36 @@ export const flaws = {
     v.count === 1
       ? 'The first here. I weigh it in a little when members of this group ask.'
       : `${v.count} such here so far. I weigh them in a little when members of this group ask.`,
+  pictures: {
+    offer:
+      'Is there a picture of that bar? If you like, I keep it with what it turned out to be, so that my reading of pictures can be measured on real ones. Kept: the picture at 1,024 pixels, without its place and time, and the cause. The stewards of this group can export it, without your name. /flaws given takes it back.',
+    give: 'Yes, keep my picture',
+    formTitle: 'Keep a picture of this bar',
+    formPhoto: 'The bar, with what it turned out to be in view',
+    given: (v: { name: string }) => `Kept, as ${v.name}. Thank you.`,
+    givenNote:
+      'It stays until you take it back, erase what I keep of you, or leave this group. A steward who has exported it keeps what they have.',
+    takeBack: 'Take it back',
+    takenBack: (v: { count: number }) =>
+      v.count === 0
+        ? 'There was no picture of yours here.'
+        : v.count === 1
+          ? 'Taken back: the picture is erased.'
+          : `Taken back: ${v.count} pictures are erased.`,
+    own: (v: { count: number }) =>
+      v.count === 0
+        ? 'I keep no picture of yours for this group.'
+        : v.count === 1
+          ? 'I keep 1 picture of yours for this group.'
+          : `I keep ${v.count} pictures of yours for this group.`,
+    takeAllBack: 'Take all of them back',
+    none: 'Nobody here has given a picture yet.',
+    exported: (v: { count: number; from: number }) =>
+      v.count === 1 ? `1 picture, number ${v.from}` : `${v.count} pictures, from number ${v.from} on`,
+    exportedNote:
+      'Members gave them for measuring how well pictures are read: keep them to that, and drop what is taken back. Unpack all parts into one folder; `npm run score-photos -- FOLDER` scores it.',
+    more: 'The next part',
+  },
   learned: {
     headline: (v: { count: number }) =>
       v.count === 1 ? '1 flaw was found out here' : `${v.count} flaws were found out here`,
@@ -81,6 +111,7 @@ export const flawsRefusals: Pick<
   | 'flaw-message-without-picture'
   | 'flaw-case-gone'
   | 'flaw-choice-unknown'
+  | 'flaw-pictures-full'
 > = {
   'metal-and-hurt': ({ text, metal, where }) =>
     `${flaws.firstAid[where]} ${colourantsRefusals['metal-never-in-lye']({ text, metal })}`,
@@ -88,5 +119,9 @@ export const flawsRefusals: Pick<
   'flaw-message-without-picture': () =>
     'That message has no picture. Point at one with a photo of the bar, or use /diagnose.',
   'flaw-case-gone': () => 'That was too long ago to go on with. Ask again with /diagnose.',
+  'flaw-pictures-full': ({ most, of }) =>
+    of === 'member'
+      ? `I keep at most ${most} pictures of yours here. Take some back with /flaws given first.`
+      : `This group has given ${most} pictures, and I keep no more. A steward can export them with /flaws pictures.`,
   'flaw-choice-unknown': () => 'I can’t take that choice. Pick one from the menu.',
 };

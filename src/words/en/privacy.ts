@@ -23,7 +23,8 @@ export const privacy = {
     recipes: 'Kept until you remove them.',
     recent: 'Kept for two days, the newest 20.',
     evidence: 'Kept until you take them back.',
-    flaws: 'Words for two days; what it turned out to be stays, for the group’s count.',
+    flaws:
+      'Words for two days; what it turned out to be stays, for the group’s count; pictures you gave, until you take them back.',
     challenges: 'Entries stay with their results, photos for a year after.',
   },
   leaving: (v: { days: number }) =>

@@ -52,6 +52,36 @@ export const flaws: typeof en.flaws = {
     v.count === 1
       ? 'El primero aquí. Lo tendré un poco en cuenta cuando pregunte este grupo.'
       : `Ya van ${v.count} aquí. Los tendré un poco en cuenta cuando pregunte este grupo.`,
+  pictures: {
+    offer:
+      '¿Hay una foto de esa barra? Si quieres, la guardo con lo que resultó ser, para poder medir con fotos reales cómo leo las fotos. Se guarda: la foto a 1024 píxeles, sin lugar ni hora, y la causa. Los encargados de este grupo pueden exportarla, sin tu nombre. /flaws given la retira.',
+    give: 'Sí, guarda mi foto',
+    formTitle: 'Guardar una foto de esta barra',
+    formPhoto: 'La barra, con lo que resultó ser a la vista',
+    given: v => `Guardada, como ${v.name}. Gracias.`,
+    givenNote:
+      'Se queda hasta que la retires, borres lo que guardo de ti o dejes este grupo. Un encargado que la haya exportado conserva lo que tiene.',
+    takeBack: 'Retirarla',
+    takenBack: v =>
+      v.count === 0
+        ? 'Aquí no había ninguna foto tuya.'
+        : v.count === 1
+          ? 'Retirada: la foto está borrada.'
+          : `Retiradas: ${v.count} fotos están borradas.`,
+    own: v =>
+      v.count === 0
+        ? 'No guardo ninguna foto tuya para este grupo.'
+        : v.count === 1
+          ? 'Guardo 1 foto tuya para este grupo.'
+          : `Guardo ${v.count} fotos tuyas para este grupo.`,
+    takeAllBack: 'Retirarlas todas',
+    none: 'Nadie de aquí ha dado aún una foto.',
+    exported: v =>
+      v.count === 1 ? `1 foto, la número ${v.from}` : `${v.count} fotos, desde la número ${v.from}`,
+    exportedNote:
+      'Los miembros las dieron para medir lo bien que se leen las fotos: úsalas solo para eso y borra las que se retiren. Descomprime todas las partes en una carpeta; `npm run score-photos -- CARPETA` la evalúa.',
+    more: 'La parte siguiente',
+  },
   learned: {
     headline: v =>
       v.count === 1 ? 'Aquí se supo qué era 1 defecto' : `Aquí se supo qué eran ${v.count} defectos`,
@@ -77,5 +107,9 @@ export const flawsRefusals: typeof en.flawsRefusals = {
   'flaw-message-without-picture': () =>
     'Ese mensaje no tiene foto. Señala uno con una foto de la barra, o usa /diagnose.',
   'flaw-case-gone': () => 'De eso hace demasiado para seguir. Pregunta otra vez con /diagnose.',
+  'flaw-pictures-full': ({ most, of }) =>
+    of === 'member'
+      ? `Guardo como mucho ${most} fotos tuyas aquí. Retira antes alguna con /flaws given.`
+      : `Este grupo ha dado ${most} fotos y no guardo más. Un encargado puede exportarlas con /flaws pictures.`,
   'flaw-choice-unknown': () => 'No puedo tomar esa opción. Elige una del menú.',
 };

@@ -23,7 +23,8 @@ export const privacy: typeof en = {
     recipes: 'Hasta que las quites.',
     recent: 'Dos días, los 20 más nuevos.',
     evidence: 'Hasta que los retires.',
-    flaws: 'Las palabras, dos días; lo que resultó ser queda para la cuenta del grupo.',
+    flaws:
+      'Las palabras, dos días; lo que resultó ser queda para la cuenta del grupo; las fotos que diste, hasta que las retires.',
     challenges: 'Las entradas quedan con sus resultados, las fotos un año más.',
   },
   leaving: v =>

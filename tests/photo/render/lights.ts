@@ -14,10 +14,11 @@ export type Light = { readonly name: string; readonly power: Spectrum };
 const planck = (kelvin: number, c2: number) => (_: number, nanometres: number) =>
   (560 / nanometres) ** 5 / (Math.exp(c2 / (nanometres * kelvin)) - 1);
 
-/** Daylight, a filament lamp (illuminant A by its formula in CIE 015:2018), and the open shade of a blue sky. */
+/** Daylight, filament lamps (illuminant A by its formula in CIE 015:2018; a warmer one), and the open shade of a blue sky. */
 export const LIGHTS: readonly Light[] = [
   { name: 'daylight (D65)', power: D65_AT_BANDS },
   { name: 'lamp (A)', power: spectrum(planck(2848, 1.435e7)) },
+  { name: 'lamp (2700 K)', power: spectrum(planck(2700, 1.4388e7)) },
   { name: 'shade (9000 K)', power: spectrum(planck(9000, 1.4388e7)) },
 ];
 

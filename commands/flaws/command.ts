@@ -1,8 +1,9 @@
-import { action, commandGroup, followUp } from '../src/conversation/command.ts';
-import type { Context } from '../src/conversation/context.ts';
-import type { Reply } from '../src/conversation/reply.ts';
-import { infer, MOST_COUNTED } from '../src/engine/flaws/inference.ts';
-import * as flaws from '../src/records/flaws/index.ts';
+import { action, commandGroup, followUp } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { infer, MOST_COUNTED } from '../../src/engine/flaws/inference.ts';
+import * as flaws from '../../src/records/flaws/index.ts';
+import { pictureActions, pictureFollowUps } from './pictures.ts';
 
 const scopeOf = ({ store, group }: Context): flaws.FlawScope => ({ store, group });
 
@@ -30,8 +31,8 @@ const nothing = ({ say }: Context): Reply => ({
 export default commandGroup(
   'flaws',
   {
-    en: 'What flaws turned out to be here: for stewards',
-    es: 'Qué resultaron ser los defectos aquí: para encargados',
+    en: 'What flaws turned out to be here, and the pictures of them',
+    es: 'Qué resultaron ser los defectos aquí, y sus fotos',
   },
   {
     learned: action({
@@ -104,6 +105,7 @@ export default commandGroup(
         };
       },
     }),
+    ...pictureActions,
   },
-  { followUps: { forget } },
+  { followUps: { forget, ...pictureFollowUps } },
 );
