@@ -41,6 +41,11 @@ const FOLDED_WORDS: ReadonlyMap<string, string> = new Map(
   [...COLOUR_WORDS].map(([word, hex]) => [fold(word), hex]),
 );
 
+/** A name as the words of the trade are kept. */
+export const foldedColour = (text: string): string => fold(text);
+/** Whether a folded name is one of the trade's own colour words. */
+export const isColourWord = (folded: string): boolean => FOLDED_WORDS.has(folded);
+
 const hexOf = (name: string): string | undefined => FOLDED_WORDS.get(name) ?? openNames().get(name);
 
 /** Words that say nothing about which colour is meant. */
