@@ -23,13 +23,13 @@ const sets = [
   {
     file: 'market-seller.json',
     first: { questions: 34, amounts: 36, colours: 47, scope: 11 },
-    held: { questions: 60, amounts: 50, colours: 49, scope: 25 },
+    held: { questions: 60, amounts: 50, colours: 50, scope: 25 },
   },
   {
     file: 'three-generations.json',
     // Run once, before anything was tuned on it; of its 110 flaws 107 came first and all in the first three.
     first: { questions: 46, amounts: 39, colours: 39, scope: 25 },
-    held: { questions: 46, amounts: 50, colours: 39, scope: 25 },
+    held: { questions: 57, amounts: 50, colours: 50, scope: 25 },
   },
 ];
 

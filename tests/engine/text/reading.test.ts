@@ -17,11 +17,13 @@ describe('six thousand characters', () => {
   // U+FDFA unfolds into eighteen letters (Unicode Character Database, compatibility decomposition).
   test.each(['\ufdfa', 'a', '1 ', '🧼', 'ﬃ'])('of %j are read in under 50 ms', sign => {
     const text = sign.repeat(6000 / sign.length);
+    // Patterns are compiled on first use, once; processor time, since the machine is never quiet.
     fold('warm');
-    const began = performance.now();
+    amountPhrase('warm');
+    const began = process.cpuUsage();
     expect(fold(text).length).toBeLessThanOrEqual(6000);
     amountPhrase(text.slice(0, 101));
-    expect(performance.now() - began).toBeLessThan(50);
+    expect(process.cpuUsage(began).user / 1000).toBeLessThan(50);
   });
 });
 
