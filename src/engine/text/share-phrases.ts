@@ -157,7 +157,13 @@ export function layersIn(text: string): readonly string[] | undefined {
   const body = (listed?.[2] ?? said).replace(UPWARDS, ' ').trim();
   const over = body.split(OVER);
   if (over.length > 1 && over.every(name => knowsColour(bare(name)))) return over.map(bare).reverse();
-  const isTopFirst = /^\W*(?:on |at |the )*(?:top|arriba|encima)\b/iu.test(body) || isDown;
+  const [top, bottom] = [/\b(?:top|arriba|encima)\b/iu, /\b(?:bottom|abajo|fondo)\b/iu].map(place =>
+    body.search(place),
+  );
+  const isTopFirst =
+    isDown ||
+    (top! >= 0 &&
+      (bottom! < 0 ? /^\W*(?:on |at |the )*(?:top|arriba|encima)\b/iu.test(body) : top! < bottom!));
   const placed = body.replace(PLACE, ' , ');
   const pieces = placed
     .split(STACKED)
