@@ -16,10 +16,10 @@ import { LOCALES } from '../words/locales.ts';
 import type { Language, Phrase } from '../words/sentence.ts';
 
 /** The phrase for every locale but those of English, in which commands are declared. */
-const localised = ({ en: _, ...others }: Phrase): LocalizationMap =>
+const localised = (phrase: Phrase): LocalizationMap =>
   Object.fromEntries(
-    Object.entries(others).flatMap(([language, text]) =>
-      LOCALES[language as Language].map(locale => [locale, text]),
+    Object.entries(phrase).flatMap(([language, text]) =>
+      language === 'en' ? [] : LOCALES[language as Language].map(locale => [locale, text]),
     ),
   );
 

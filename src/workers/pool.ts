@@ -46,13 +46,14 @@ function watched(timeHad: () => Promise<number>, { limitMs, wallMs }: Limits) {
   const wall = setTimeout(() => control.abort(`${wallMs} ms by the clock`), wallMs);
   let ended = false;
   let next: NodeJS.Timeout | undefined;
+  const look = async () => {
+    // A thread inside native code answers when it comes out of it; the clock goes on.
+    const had = await timeHad();
+    if (had > limitMs) control.abort(`${limitMs} ms of processor time`);
+    else if (!ended) ask();
+  };
   const ask = () => {
-    next = setTimeout(async () => {
-      // A thread inside native code answers when it comes out of it; the clock goes on.
-      const had = await timeHad();
-      if (had > limitMs) control.abort(`${limitMs} ms of processor time`);
-      else if (!ended) ask();
-    }, ASKED_EVERY_MS);
+    next = setTimeout(() => void look(), ASKED_EVERY_MS);
   };
   ask();
   return {

@@ -274,8 +274,20 @@ function wrongAmountOf(
   return good ? undefined : `got ${JSON.stringify({ low, high })}`;
 }
 
-function wrongPowder(text: string, expect: Readonly<Record<string, unknown>>): string | undefined {
+/** Labels that tell an amount to so much oil, as that to a pound. */
+function toThePound(label: Readonly<Record<string, unknown>>): Readonly<Record<string, unknown>> {
+  const { tsp, g, per_g_oils: grams, g_per_kg_oils: perKilo } = label;
+  const pounds = 453.59237 / Number(grams);
+  if (perKilo !== undefined) return { g_per_lb_oils: Number(perKilo) * 0.45359237 };
+  if (grams === undefined) return label;
+  return tsp === undefined
+    ? { g_per_lb_oils: Number(g) * pounds }
+    : { tsp_per_lb_oils: Number(tsp) * pounds };
+}
+
+function wrongPowder(text: string, label: Readonly<Record<string, unknown>>): string | undefined {
   const read = readPowder(text);
+  const expect = toThePound(label);
   const bad = (wanted: unknown, got: number | undefined) =>
     wanted !== undefined && (got === undefined || !near(got, wanted));
   const tsp = (amount: (typeof read)['high']) =>

@@ -11,7 +11,7 @@ afterAll(() => conversation[Symbol.asyncDispose]());
 
 /**
  * Texts by other hands, who saw neither the grammar nor its words. `first`: what was right on the first run, before anything
- * was tuned on that set. The first set was tuned on while the grammar was written, so it has no figure of that kind.
+ * was tuned on that set; targets were 92 in 100 questions, 95 in 100 amounts and of what is outside. The first set was tuned on while the grammar was written, so it has no figure of that kind.
  */
 const sets = [
   {
@@ -23,7 +23,13 @@ const sets = [
   {
     file: 'market-seller.json',
     first: { questions: 34, amounts: 36, colours: 47, scope: 11 },
-    held: { questions: 60, amounts: 50, colours: 49, scope: 25 },
+    held: { questions: 60, amounts: 50, colours: 50, scope: 25 },
+  },
+  {
+    file: 'three-generations.json',
+    // Run once, before anything was tuned on it; of its 110 flaws 107 came first and all in the first three.
+    first: { questions: 46, amounts: 39, colours: 39, scope: 25 },
+    held: { questions: 57, amounts: 50, colours: 50, scope: 25 },
   },
 ];
 

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { builtinModules } from 'node:module';
 import { join, resolve } from 'node:path';
+import { runInThisContext } from 'node:vm';
 import type * as named from 'tintmoot/engine';
 import { describe, expect, expectTypeOf, test } from 'vitest';
 import type { answerDose } from '../../src/engine/dosing/answer.ts';
@@ -50,7 +51,7 @@ describe('every entry point has an example that holds', () => {
     const found = files.map(([, text]) => pattern.exec(text)).find(match => match !== null);
     if (!found) throw new Error(`${name} has no example`);
     const run = (code: string) =>
-      new Function(...Object.keys(engine), `return (${code});`)(...Object.values(engine)) as unknown;
+      runInThisContext(`({ ${Object.keys(engine).join(', ')} }) => (${code})`)(engine) as unknown;
     expect(run(found[1]!)).toEqual(run(found[2]!));
   });
 });

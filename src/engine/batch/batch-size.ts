@@ -2,6 +2,7 @@ import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { amountPhrase, piecesOf } from '../text/amount-phrases.ts';
+import { spokenAmounts } from '../text/spoken-amounts.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { shown } from './shown.ts';
@@ -38,10 +39,15 @@ export function checkPlainSize(size: BatchSize, written: string | undefined): vo
 
 /** An inch is 2.54 cm by definition (NIST Handbook 44, Appendix C). */
 const CM_PER_UNIT: readonly (readonly [pattern: RegExp, cm: number])[] = [
-  [/\d\s*mm\b/iu, 0.1],
-  [/\d\s*cm\b/iu, 1],
-  [/\d\s*(?:"|”|''|in\b|inch|pulg)/iu, 2.54],
+  [/^(?:mms?\b|mil[ií]m|millim)/iu, 0.1],
+  [/^(?:cms?\b|cent[ií]m)/iu, 1],
+  [/^(?:"|”|''|ins?\b|inch|pulg)/iu, 2.54],
 ];
+/** A side with its unit, where it has one: `25`, `3 1/2 in`, `10"`. */
+const SIDE =
+  /(\d+(?:[.,]\d+)?(?:[ -]\d\/\d)?)[\s-]*((?:mms?|cms?|ins?)\b|mil[ií]m\p{L}*|millim\p{L}*|cent[ií]m\p{L}*|inch(?:es)?|pulg\p{L}*|["”]|'')?/giu;
+const UNIT_LAST =
+  /(?:\b(?:mms?|cms?)\b|mil[ií]metros|millimet(?:er|re)s|cent[ií]met(?:ros|ers|res)|inches|pulgadas|["”])/iu;
 
 /** Millilitres a mould holds when filled level: cubic centimetres of its inside. */
 export function mouldMillilitres(mould: Mould): number {
@@ -62,9 +68,13 @@ export function mouldMillilitres(mould: Mould): number {
  * `size-out-of-range`, `mould-without-unit`, `mould-sides`, `cavity-by-mass`, or one of the amounts' own.
  */
 export function parseSize(text: string): BatchSize {
-  const plain = plainText(text).replace(/[×✕*]/gu, 'x');
+  const plain = spokenAmounts(plainText(text).replace(/[×✕*]/gu, 'x'));
   const weighed = weighedPieces(plain);
   if (weighed) return within(weighed.grams, plain, weighed);
+  const pieces = SIDES.test(plain) ? undefined : piecesOf(plain);
+  const cavity = pieces && leadingAmount(pieces.each);
+  if (pieces && cavity?.amount.measure === 'volume')
+    return readCavitiesOf(pieces.count, cavity.amount.millilitres, plain);
   const cavities =
     /^(\d+)\s*(?:cavit\w*|cavidad\w*|bars?|huecos?|moulds?|molds?|moldes?)?\s*(?:x|de|of)\s*(.+)$/iu;
   const each = cavities.exec(plain);
@@ -92,12 +102,30 @@ function weighedPieces(text: string): { readonly by: 'batter-mass'; readonly gra
     /^(?:an? |one |una? |mi |my )?(?:(?:loaf|log|barra|mould|mold|molde)\b.*?(?:of |de |for |para )?)?([\d.,/ ]*\d[\s-]*\p{L}+)\.?(?: (?:of|de))?(?: \p{L}+)?[\s-]*(?:loaf|log|brick|mou?lds?|moldes?|barra|bread pan|pan)?\b.*$/iu;
   const isLoaf = /\b(?:loaf|log|mou?ld|molde|brick|bread pan)\b/iu.test(text) && !OF_OILS.test(text);
   const weight = pieces?.each ?? (isLoaf ? loaf.exec(text)?.[1]?.replace('-', ' ') : undefined);
-  const head = weight === undefined ? undefined : leadingAmount(weight);
+  const told = weight === undefined ? undefined : leadingAmount(weight);
+  const head = told?.amount.measure === 'mass' || !isLoaf ? told : (heldBy(text) ?? told);
   if (head?.amount.measure !== 'mass') return undefined;
   return { by: 'batter-mass', grams: head.amount.grams * (pieces?.count ?? 1) };
 }
 
+/** What a mould is said to hold, where only one weight is told: "10 inch loaf mold holds 3 lb", "molde de kilo y medio". */
+function heldBy(text: string): ReturnType<typeof leadingAmount> {
+  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?:\d|kilo\b|libra\b)/giu)].map(({ index }) => index);
+  const weights = starts.flatMap(at => {
+    const head = leadingAmount(text.slice(at).replace(/^(kilo|libra)\b/iu, '1 $1'));
+    return head?.amount.measure === 'mass' ? [head] : [];
+  });
+  return weights.length === 1 ? weights[0] : undefined;
+}
+
 const OF_OILS = /\b(?:oils?|fats?|aceites?|grasas?)\b/iu;
+
+function readCavitiesOf(count: number, eachMillilitres: number, text: string): BatchSize {
+  return within(count * eachMillilitres, text, {
+    by: 'mould',
+    mould: { shape: 'cavities', count, eachMillilitres },
+  });
+}
 
 function readCavities(count: number, each: string): Mould {
   const amount = parseAmount(each.replace(/\s*(?:each|cada una|cada uno)$/iu, ''));
@@ -108,14 +136,19 @@ function readCavities(count: number, each: string): Mould {
 /** A mould by its sides, or undefined when the text speaks of none. */
 function readMould(text: string): Mould | undefined {
   const round = /cyl|cilind|tube|tubo|pipe|round|redond|column/iu.test(text);
-  const sides = text.match(/\d+(?:[.,]\d+)?(?:\s+\d\/\d)?/gu) ?? [];
-  const crossed = /\d[^\p{L}x]*(?:cm|mm|in|inch|inches|pulgadas)?\s*(?:x|by|por)\s*\d/iu.test(text);
+  const sides = [...text.matchAll(SIDE)];
+  const crossed =
+    /\d[^\p{L}x]*(?:cms?|mm|in|inch|inches|pulgadas|cent[ií]metros)?\s*(?:x|by|por)\s*\d/iu.test(text) ||
+    /\b(?:long|wide|length|width|largo|ancho)\b/iu.test(text);
   if (!round && !crossed && !/mou?ld|loaf/iu.test(text)) return undefined;
   const shape = round ? 'cylinder' : 'loaf';
   if (sides.length !== (round ? 2 : 3)) refuse('mould-sides', { text: shown(text), shape });
-  const unit = CM_PER_UNIT.find(([pattern]) => pattern.test(text));
-  if (unit === undefined) refuse('mould-without-unit', { text: shown(text) });
-  const [a, b, c] = sides.map(side => sideLength(side, text) * unit[1]);
+  // A unit told once goes for the sides that have none.
+  const unit = sides.findLast(side => side[2] !== undefined)?.[2] ?? UNIT_LAST.exec(text)?.[0];
+  const [a, b, c] = sides.map(side => {
+    const cm = CM_PER_UNIT.find(([pattern]) => pattern.test(side[2] ?? unit ?? ''))?.[1];
+    return sideLength(side[1]!, text) * (cm ?? refuse('mould-without-unit', { text: shown(text) }));
+  });
   return round
     ? { shape: 'cylinder', diameterCm: a!, lengthCm: b! }
     : { shape: 'loaf', lengthCm: a!, widthCm: b!, heightCm: c! };
@@ -123,7 +156,7 @@ function readMould(text: string): Mould | undefined {
 
 /** `9`, `3.5`, `3,5`, `3 1/2`. */
 function sideLength(written: string, text: string): number {
-  const [whole, fraction] = written.split(/\s+/u);
+  const [whole, fraction] = written.split(/[\s-]+/u);
   const [over, under] = (fraction ?? '0/1').split('/').map(Number);
   const length = (readDecimal(whole!)[0] ?? Number.NaN) + over! / under!;
   return length > 0 ? length : refuse('size-out-of-range', { text: shown(text) });

@@ -1,8 +1,8 @@
-import { type Batter, batterFromOils, oilsIn, TYPICAL_BATTER } from '../dispersion/batter.ts';
+import { type Batter, batterFromOils, oilsIn } from '../dispersion/batter.ts';
 import { carrierFor, howToBlend } from '../dispersion/carrier.ts';
 import { practicalSpoons } from '../quantities/spoons.ts';
 import { STRENGTH_SHARES, type Strength } from '../quantities/strength.ts';
-import { MEASURES, type Measures, POUND_G, US_CUP_ML, US_TEASPOON_ML } from '../quantities/units.ts';
+import { type Measures, POUND_G, US_CUP_ML, US_TEASPOON_ML } from '../quantities/units.ts';
 import { refuse } from '../refusal.ts';
 import { powderGrams } from './powder.ts';
 import { premixFor, UNKNOWN_PREMIX_START } from './premix.ts';
@@ -159,15 +159,4 @@ function wetted(premix: Premix, { colourant, carrier = premix.carrier, carrier: 
     refuse('carrier-cannot-work', { colourant: names, kind, asked: carrier, allowed: carriers });
   }
   return { ...premix, carrier };
-}
-
-/** One colourant alone in so many millilitres of batter. Throws the Refusals of {@link wantedDose} and {@link measuredDose}. */
-export function dose(
-  asked: DoseAsked,
-  portionMillilitres: number,
-  batter: Batter = TYPICAL_BATTER,
-  measures: Measures = MEASURES.us,
-): Dose {
-  const kitchen = { portionMillilitres, batter, measures };
-  return measuredDose(wantedDose(asked, kitchen), kitchen);
 }

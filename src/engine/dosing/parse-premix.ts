@@ -6,6 +6,7 @@ import { plainWord } from '../quantities/unit-words.ts';
 import { MEASURES, type Measures } from '../quantities/units.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { carrierNamed } from '../text/carrier-name.ts';
+import { spokenAmounts } from '../text/spoken-amounts.ts';
 import type { Premix } from './request.ts';
 
 declare module '../refusal.ts' {
@@ -42,7 +43,7 @@ export function parseCarrier(text: string): Carrier {
  */
 export function parsePremix(text: string, measures: Measures = MEASURES.us): Premix {
   if (text.length > 100) refuse('premix-unreadable', { text: excerpt(text) });
-  const plain = plainText(text);
+  const plain = spokenAmounts(plainText(text));
   const carrier = carrierNamed(plain);
   const percent = /^([\d.,]{1,8}) ?%/u.exec(plain)?.[1];
   if (percent !== undefined)
@@ -57,16 +58,34 @@ export function parsePremix(text: string, measures: Measures = MEASURES.us): Pre
   return ownPaste(parseAmount(powderText, measures), parseAmount(liquidText, measures), carrier, text);
 }
 
-const FIGURE = String.raw`(\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?|two|dos|three|tres)`;
+const FIGURE = String.raw`(\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?|uno)`;
 const RATIO = new RegExp(String.raw`(?:^|\s)${FIGURE} ?: ?${FIGURE}(?=\s|$)`, 'iu');
 const PARTS = new RegExp(
   String.raw`^${FIGURE} (?:parts?|partes?)\b.*?(?:\b(?:to|in|into|with|por|en|a|con|y|and)\b|,|\s) ?${FIGURE}(?: (?:parts?|partes?)\b| (?:of|de) )`,
   'iu',
 );
 /** "carbon en glicerina 1 a 2": the figures come last, powder first. */
+/** "mixed 1 to 3 in oil", "uno a tres en aceite": figures with "to" between, and what it is wetted in. */
+const TO = new RegExp(
+  String.raw`^(?:\p{L}+ (?:it |at )?)?(?:a razon de )?${FIGURE} (?:to|a|por) ${FIGURE} (?:in|with|of|en|con|de) `,
+  'iu',
+);
+/** Vessels of no stated size, the same on both sides: "1 scoop to 3 scoops water". */
+const SCOOPS = new RegExp(
+  String.raw`^${FIGURE} (?:heaped |level )?(scoop|spoon|spoonful|cup|cap|medida|cucharon|palita|tapita|tapa)s? .*?\b${FIGURE} (?:heaped |level )?\2s? `,
+  'iu',
+);
+/** "una cucharadita de arcilla con tres de agua": the second unit goes without saying. */
+const ELIDED = new RegExp(
+  String.raw`^${FIGURE} (tsp|teaspoon|tbsp|tablespoon|cup|g|gram|ml|cdta|cda|cucharadita|cucharada|taza|gramo|oz|ounce)s?\b.*? (?:in|into|to|with|por|en|a|con|and|y) ${FIGURE} (?:of |de )`,
+  'iu',
+);
+const EVEN =
+  /\b(?:equal (?:parts?|amounts?)|same amount|half and half|half n half|partes iguales|misma cantidad|mitad y mitad)\b/iu;
 const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu');
-const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de)\b/iu;
-const TRIPLE = /\b(?:triple|three times|tres veces)\b.*\b(?:weight|amount|peso|cantidad|its|su|de)\b/iu;
+const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de|much)\b/iu;
+const TRIPLE =
+  /\b(?:triple|three times|3 times|tres veces|3 veces)\b.*\b(?:weight|amount|peso|cantidad|its|su|de)\b/iu;
 /** "1 de arcilla por 3 de agua": parts without the word. */
 const BARE_PARTS = new RegExp(
   String.raw`^${FIGURE} (?:de|of) \D+? (?:por|to|in|en|a|con|with) ${FIGURE} (?:de|of) `,
@@ -78,17 +97,20 @@ const COUNTED: ReadonlyMap<string, number> = new Map([
   ['one', 1],
   ['un', 1],
   ['una', 1],
-  ['two', 2],
-  ['dos', 2],
-  ['three', 3],
-  ['tres', 3],
+  ['uno', 1],
 ]);
 
 /** `1:2 in water`, "1 part to 3 parts": parts by volume, as spoons are. Undefined where no parts are told. */
 function partsOf(plain: string): { readonly powder: number; readonly liquid: number } | undefined {
   if (DOUBLE.test(plain)) return { powder: 1, liquid: 2 };
   if (TRIPLE.test(plain)) return { powder: 1, liquid: 3 };
-  const match = RATIO.exec(plain) ?? PARTS.exec(plain) ?? BARE_PARTS.exec(plain) ?? LAST.exec(plain);
+  if (EVEN.test(plain)) return { powder: 1, liquid: 1 };
+  const scoops = SCOOPS.exec(plain);
+  if (scoops) return { powder: figureOf(scoops[1]!) ?? 0, liquid: figureOf(scoops[3]!) ?? 0 };
+  const elided = ELIDED.exec(plain);
+  if (elided) return { powder: figureOf(elided[1]!) ?? 0, liquid: figureOf(elided[3]!) ?? 0 };
+  const match =
+    RATIO.exec(plain) ?? TO.exec(plain) ?? PARTS.exec(plain) ?? BARE_PARTS.exec(plain) ?? LAST.exec(plain);
   const [powder, liquid] = [match?.[1], match?.[2]].map(part => part && figureOf(part));
   return powder && liquid ? { powder, liquid } : undefined;
 }
@@ -115,12 +137,17 @@ function twoAmounts(plain: string): readonly [string, string] | undefined {
 
 /** What stands before and after "in": its amounts say themselves what is wrong with them. */
 function sides(plain: string): readonly [string?, string?] {
-  const [powder, liquid, ...more] = plain.split(/ (?:in|into|en|to|con|with) /u);
+  const [powder, liquid, ...more] = plain.split(/ (?:in|into|en|to|con|with|per|por cada) /u);
   return more.length > 0 || powder === undefined || liquid === undefined
     ? []
     : [
         powder,
-        liquid.replace(/\s*(?:light |ligero )?(?:water|agua|oils?|aceites?|glycerine?|glicerina)$/iu, ''),
+        liquid
+          .replace(/^(?=(?:tsp|tbsp|cucharada|cda))/iu, '1 ')
+          .replace(
+            /\s*(?:of |de )?(?:light |ligero )?(?:water|agua|oils?|aceites?|glycerine?|glicerina)$/iu,
+            '',
+          ),
       ];
 }
 

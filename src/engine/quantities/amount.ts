@@ -68,7 +68,22 @@ const BATTER: ReadonlySet<string> = new Set([
   'jabon',
   'crudo',
   'cruda',
+  'weight',
+  'peso',
+  'together',
+  'all',
+  'altogether',
+  'of',
+  'para',
+  'each',
+  ':',
 ]);
+/** The colour a batter has already tells nothing about how much of it there is. */
+const BATTER_COLOUR: ReadonlySet<string> = new Set(
+  'white uncoloured uncolored plain coloured colored blanca blanco natural fresh thin thick liquid fresca liquida'.split(
+    ' ',
+  ),
+);
 
 /**
  * Reads an amount such as `1 1/2 cups`, `250ml`, `1 lb 4 oz`, `media taza`. Spoons and cups are those of `measures`.
@@ -93,7 +108,9 @@ export function parseAmount(
  */
 export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
   const { amount, words } = read(text, measures, ANY_PORTION);
-  const strange = words.filter(word => !OILS.has(word) && !BATTER.has(word));
+  const strange = words.filter(
+    word => !OILS.has(word) && !BATTER.has(word) && !(words.length > 1 && BATTER_COLOUR.has(word)),
+  );
   if (strange.length > 0) refuse('amount-unit-unknown', { unit: excerpt(strange.join(' ')) });
   return { ...amount, of: words.some(word => OILS.has(word)) ? 'oils' : 'batter' };
 }

@@ -111,11 +111,15 @@ export function parseStrength(text: string): Strength {
   return strength;
 }
 
+/** "Verde oscuro" is a colour of its own: a hue and how deep it is, and no colourant at full dose. */
+const DEEP_HUE =
+  /^(?:verde|azul|rojo|roja|rosa|rosado|morado|violeta|amarillo|naranja|gris|marron|cafe) (?:oscur[oa]|profund[oa]|clar[oa]|palid[oa])$/u;
+
 /** A name such as "gold mica pastel" without its last word, and the strength that word gives; else no strength. */
 export function splitStrength(text: string): { readonly rest: string; readonly strength?: Strength } {
   const cut = text.trim().lastIndexOf(' ');
   const name = BY_WORD.get(plainWord(text.trim().slice(cut + 1)));
-  if (cut < 1 || name === undefined) return { rest: text.trim() };
+  if (cut < 1 || name === undefined || DEEP_HUE.test(plainWord(text.trim()))) return { rest: text.trim() };
   return { rest: text.trim().slice(0, cut).trim(), strength: { by: 'name', name } };
 }
 

@@ -43,6 +43,8 @@ export function amountsIn({ words }: Words, things: readonly NamedThing[]): read
 type Read = { readonly text: string; readonly from: number; readonly to: number; readonly unit: string };
 
 function amountAt(words: readonly string[], from: number): Read | undefined {
+  // "a 1/2 litro": the preposition counts nothing.
+  if (/^(?:an?|un|una)$/u.test(words[from] ?? '') && /^\d/u.test(words[from + 1] ?? '')) return undefined;
   if (!COUNT.test(words[from] ?? '')) {
     // "taza y media" counts one without a figure.
     if (

@@ -25,6 +25,48 @@ type Cue = readonly [job: Job, weight: number, pattern: RegExp];
  */
 export const CUES: readonly Cue[] = [
   [
+    'mix',
+    3,
+    /\b(?:what|which) (?:combination|blend|mix|mixture|pigments?|micas?|oxides?|colou?rs?|colou?rants?|powders?)\b.*\b(?:gives?|yields?|makes?|gets?|produces?|use|mix|blend)\b|\bque (?:mezclo|junto|combino|uso|le pongo para que)\b|\bque colores\b.*\b(?:sale|salga|da|de|queda|quede|junto|mezclo|uso|necesito)\b|\bhow would i (?:go about|get|make|mix)\b|\b(?:get|gets|come|comes) (?:me )?close to\b/,
+  ],
+  [
+    'mix',
+    2,
+    /\bi (?:want|need|would like|wanna) (?:to )?(?:make|get|mix)\b.*\bi(?:'ve| have| got| only)\b|\bneed (?:a|an|some)\b.*\bwhat\b|\b(?:necesito|quiero) (?:un|el) (?:tono|color)\b/,
+  ],
+  ['lye', 3, /\b(?:caustic|hydroxide|soda ?caustica)\b.*\d|\d.*\b(?:lye and water|lye n water)\b/],
+  [
+    'help',
+    5,
+    /\bwhat (?:all |else |even |kinda |kind of |sort of |stuff |things |questions? )*(?:can|could|do) (?:you|i) (?:even |all |actually |really )*(?:do|help|ask|answer)(?: (?:with|you|me|for me))*[ ?.!]*$|\bpara que sirve (?:este|el|esto) ?(?:bot|chat)?\b|\ben que (?:me |nos )?pued(?:es|e) ayudar\b|\bwhat (?:are|r) you (?:good )?for\b/,
+  ],
+  [
+    'plan',
+    4,
+    /\b(?:quiero|quisiera|voy a|ayudame a|vamos a) (?:a )?(?:hacer|armar|preparar|montar) (?:una?|el|la|mi) (?:tanda|lote|batch|receta|jabon|molde|barra)\b|\bwalk me through\b|\b(?:help me )?set (?:me )?up (?:a|my)\b|\b(?:i am|i'm|im) planning\b|\blay (?:it|this) out\b/,
+  ],
+  [
+    'compare',
+    4,
+    /\bwhat'?s (?:the )?(?:stronger|strongest|more)\b|\bis (?:\w+ ){1,4}stronger than\b|\bentre .* cual\b/,
+  ],
+  [
+    'diagnose',
+    5,
+    /\bwhat(?:'?s| is| was| could be) the (?:mechanism|reason|cause|explanation|culprit)\b|\bhow come\b|\bwhat (?:makes|made|would make|could cause|would cause) (?:it|them|my|the|a)\b|\bwhy (?:would|might|should) (?:a|my|the|an|it)\b|\b(?:cual es|cual sera) (?:la causa|el motivo|la razon)\b|\ba que se debera\b/,
+  ],
+  [
+    'wet',
+    5,
+    /\bdispersant\b|\b(?:best|what|which|better) (?:liquid|carrier)\b|\bcomo (?:lo |la |los )?(?:disuelvo|deshago|diluyo|mojo|humedezco|hidrato|disperso|remojo|desleo)\b|\b(?:va|van|se pone) (?:en|con) (?:agua|aceite|glicerina) o\b|\b(?:glycerol|glycerine?|water|oil) or (?:in )?(?:glycerol|glycerine?|water|oil) (?:for|the better)\b|^(?:oil|water|glycerin\w*) or (?:oil|water|glycerin\w*)\b/,
+  ],
+  ['preview', 2.5, /^(?:can you )?show me\b.*\d/],
+  [
+    'shelf-show',
+    5,
+    /\bdo i still have\b|\bhave i (?:still )?got any\b|\btodavia (?:tengo|me queda)\b|\baun tengo\b/,
+  ],
+  [
     'dose',
     2,
     /\b(?:quiero|want to|voy a|gonna|i'?ll) (?:poner|ponerle|echar|echarle|add|put|use|usar)\b|\ble (?:quiero|voy a) (?:poner|echar)\b|\b(?:el doble|a la mitad|la mitad) de lo (?:normal|habitual|de siempre)\b|\b(?:double|half) (?:of )?(?:the )?(?:usual|normal)\b/,

@@ -9,6 +9,7 @@ import { COLOUR_WORDS } from '../text/colour-words.ts';
 import { distance } from '../text/edit-distance.ts';
 import { fold } from '../text/fold.ts';
 import { speller } from '../text/speller.ts';
+import { spokenAmounts } from '../text/spoken-amounts.ts';
 import { unaccented } from '../text/unaccented.ts';
 
 /** Something named in a question: as it was typed (slips put right), where, and what it may be. */
@@ -114,7 +115,7 @@ export function wordsOf(question: string): Words {
     .trim();
   const corrections: Correction[] = [];
   const words: string[] = [];
-  for (const word of plain.split(' ').slice(0, MOST_WORDS)) {
+  for (const word of spokenAmounts(plain).split(' ').slice(0, MOST_WORDS)) {
     const right = corrected(word);
     if (right !== undefined) corrections.push({ from: word, to: right, at: words.length });
     words.push(...(right === undefined ? (SHORT.get(word) ?? word).split(' ') : [right]));
@@ -177,6 +178,9 @@ function meantBy(words: readonly string[]): readonly Colourant[] {
   if (words.length === 1) return HUES.has(text) ? [] : colourantsNamed(text);
   const named = colourantsNamed(text);
   if (named.length > 0) return named;
+  // A name does not run over what joins a sentence: "gold mica in the olive one".
+  if (words.some(word => /^(?:in|the|for|with|to|or|and|en|con|para|o|y|is|vs|than|que)$/u.test(word)))
+    return [];
   return /\b(?:mica|oxide|oxido|lake|laca|clay|arcilla|ultramarine|ultramar|neon|dye|colorante|chromium|iron)s?\b/u.test(
     text,
   )
@@ -230,6 +234,7 @@ const listed = (span: readonly string[]): readonly Colourant[] | undefined => {
   if (/^e ?\d{3}$/u.test(text))
     return substanceWithE(text.replace(/^e ?/u, '')) === undefined ? undefined : [];
   if (number !== undefined) return substanceNumbered(number) === undefined ? undefined : [];
+  if (/^neons? (?:pigments?|pigmentos?|powders?|dyes?|colou?rs?)$/u.test(text)) return [];
   if (span.length === 1 && (HUES.has(text) || PLAIN.has(text) || text.length < 4)) return undefined;
   return substanceNamed(text) !== undefined && knownOil(text) === undefined ? [] : undefined;
 };

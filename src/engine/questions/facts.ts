@@ -1,6 +1,7 @@
 import { parseOils } from '../batch/oils/oil-list.ts';
 import { diagnose } from '../flaws/diagnose.ts';
 import { Refusal } from '../refusal.ts';
+import { isColourWord } from '../text/colour-lists.ts';
 import { colourNamed } from '../text/colour-name.ts';
 import { isOil, type ToldAmount } from './amounts.ts';
 import type { NamedThing, Words } from './entities.ts';
@@ -138,7 +139,12 @@ function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string | unde
   if (first === undefined || !/\d/u.test(words.join(' '))) return undefined;
   const masses = amounts.filter(({ measure, of }) => measure === 'mass' && of !== 'powder');
   // "720 oliva, 80 coco": figures without a unit.
-  const bare = words.flatMap((word, at) => (/^\d+$/u.test(word) && isOil(words, at + 1) ? [at] : []));
+  const bare = words.flatMap((word, at) =>
+    /^\d+$/u.test(word) &&
+    (isOil(words, at + 1) || (/^(?:de|of)$/u.test(words[at + 1] ?? '') && isOil(words, at + 2)))
+      ? [at]
+      : [],
+  );
   const starts = [Math.min(first, ...bare, ...masses.map(({ from }) => from))];
   const last = oils.at(-1)!;
   const ends = [last + 5, last + 4, last + 3, last + 2, last + 1, ...masses.map(({ to }) => to)].sort(
@@ -221,8 +227,9 @@ function targetIn(question: string, { text }: Words, things: readonly NamedThing
   const head = /\b(?:como|how)\s*\?*$/u.test(text)
     ? text.replace(/\s+(?:solo|only|con|with|sin|,|how|como).*$/u, '')
     : undefined;
+  const fallback = wishedIn(text, things);
   const phrase = asked ?? BEFORE_TARGET.exec(text)?.[1]?.replace(AFTER_TARGET, '').trim() ?? head;
-  if (phrase === undefined || phrase === '' || phrase.split(' ').length > 8) return undefined;
+  if (phrase === undefined || phrase === '' || phrase.split(' ').length > 8) return fallback;
   // What can be wetted is no wish: "how do I mix titanium dioxide".
   if (
     things.some(
@@ -234,7 +241,37 @@ function targetIn(question: string, { text }: Words, things: readonly NamedThing
   )
     return undefined;
   const named = colourNamed(phrase);
-  return named && { text: phrase, hex: named.hex, name: named.name };
+  // "A recipe of maize cakes" wishes no colour: a thing is one only where colour is spoken of.
+  if (!named || (isOnlyThing(named.name) && !/\b(?:colou?r|tono|tone|shade|like|como)\b/u.test(text)))
+    return fallback;
+  return { text: phrase, hex: named.hex, name: named.name };
+}
+
+const isOnlyThing = (name: string): boolean =>
+  !name.includes(' ') && !isColourWord(name) && !/^#/u.test(name);
+
+/** Turns of phrase that ask for a mix, whatever the order of words: "olive green what colors do i use". */
+const WISHES =
+  /\b(?:mix|blend|combin\w+|mezcl[oa]\w*|junto|what colors?|which (?:colors?|pigments?|micas?)|que (?:colores|uso)|how would i|close to|yields?|gives?|con que)\b/u;
+const DEPTH =
+  /^(?:light|dark|deep|pale|dusty|bright|warm|soft|muted|burnt|hot|baby|claro|clara|oscuro|oscura|viejo|quemado|palido|fuerte|pastel)$/u;
+
+/** The first word of the trade for a colour that is no part of a colourant's name, where a mix is asked for. */
+function wishedIn(text: string, things: readonly NamedThing[]): Target | undefined {
+  if (!WISHES.test(text)) return undefined;
+  const words = text.split(' ').slice(0, 60);
+  const isFree = (from: number, to: number) => !things.some(one => from < one.to && one.from < to);
+  for (let length = 4; length > 0; length -= 1)
+    for (let at = 0; at + length <= words.length; at += 1) {
+      const name = words.slice(at, at + length).join(' ');
+      if (!isFree(at, at + length) || !isColourWord(name)) continue;
+      const from = DEPTH.test(words[at - 1] ?? '') ? at - 1 : at;
+      const to = DEPTH.test(words[at + length] ?? '') ? at + length + 1 : at + length;
+      const wish = words.slice(from, to).join(' ');
+      const named = colourNamed(wish);
+      if (named) return { text: wish, hex: named.hex, name: named.name };
+    }
+  return undefined;
 }
 
 const SUBJECT =

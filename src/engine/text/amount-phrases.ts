@@ -1,4 +1,5 @@
 import { plainText } from '../quantities/number.ts';
+import { spokenAmounts } from './spoken-amounts.ts';
 
 /** An amount in a member's words, told once (`low`) or as a range, in words that the amounts' own grammar reads. */
 export type AmountPhrase = {
@@ -9,7 +10,10 @@ export type AmountPhrase = {
 };
 
 const HEDGES =
-  /(?:^|(?<=[\s(]))(?:about|around|abt|approx(?:imately)?\.?|roughly|circa|ca\.|prob(?:ably|s)?|maybe|like|just|only|exactly|almost|nearly|some|say|i think|more or less|give or take|aprox(?:imadamente)?\.?|como|unos|unas|casi|cerca de|alrededor de|mas o menos|más o menos|sobre|tirando a|un poco (?:mas|menos) de)(?=\s|\d)|~|\bor so\b|\bmore or less\b|(?<=\p{L}|\d|\s)[- ]?ish\b|\bo as[ií]\b|\bpoco m[aá]s o menos\b|\bm[aá]s o menos\b/giu;
+  /(?:^|(?<=[\s(]))(?:about|bout|around|abt|a good|at least|at most|up to|approx(?:imately)?\.?|roughly|circa|ca\.|prob(?:ably|s)?|maybe|like|just|only|exactly|almost|nearly|some|say|i think|more or less|give or take|aprox(?:imadamente)?\.?|como|unos|unas|casi|cerca de|alrededor de|mas o menos|más o menos|sobre|tirando a|un poco (?:mas|menos) de|por ahi de|eso de|serian|seran|minimo|maximo|quizas?|tal vez)(?=\s|\d|$)|~|\bor so\b|\bmore or less\b|(?<=\p{L}|\d|\s)[- ]?ish\b|\bo as[ií]\b|\bpoco m[aá]s o menos\b|\bm[aá]s o menos\b|\by pico\b/giu;
+/** Words at the end that change no amount. */
+const TRAILING =
+  /[\s,]+(?:each|apiece|in (?:all|total)|all together|altogether|en total|todo junto|cada un[oa])$/iu;
 
 const COUNTS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:half a dozen|media docena(?: de)?)\b/giu, '6'],
@@ -18,8 +22,6 @@ const COUNTS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:a )?couple(?: of)?\b|\b(?:un )?par de\b/giu, '2'],
 ];
 
-/** "2 kilos 300": the grams go without saying. */
-const KILOS = /\b(\d{1,3}) (?:kilos?|kgs?) (?:y |and )?(\d{3})(?!\s*(?:g|ml|\d))/giu;
 const AND = /(?<=\s)(?:n|'n'|'n|&)(?=\s)/giu;
 const NUMBER = String.raw`(?:\d+ \d+\/\d+|\d+-\d+\/\d+|\d+\/\d+|\d*[.,]?\d+)`;
 const WORDED =
@@ -31,86 +33,77 @@ const RANGE = new RegExp(
 
 /** A fraction of a stated whole: "1/3 of 3 lb oils", "half of 900 g". */
 const FRACTION_OF =
-  /^(\d+\/\d+|half|a half|a third|one third|two thirds|a quarter|one quarter|three quarters|la mitad|mitad|un tercio|dos tercios|un cuarto|tres cuartos)\s+(?:of|de)\s+(?:a |an |the |my |un |una |mi )?(?=\d)([\d.,/ ]*\d)\s*(.+)$/iu;
-const FRACTION: ReadonlyMap<string, number> = new Map([
-  ['half', 1 / 2],
-  ['a half', 1 / 2],
-  ['la mitad', 1 / 2],
-  ['mitad', 1 / 2],
-  ['a third', 1 / 3],
-  ['one third', 1 / 3],
-  ['un tercio', 1 / 3],
-  ['two thirds', 2 / 3],
-  ['dos tercios', 2 / 3],
-  ['a quarter', 1 / 4],
-  ['one quarter', 1 / 4],
-  ['un cuarto', 1 / 4],
-  ['three quarters', 3 / 4],
-  ['tres cuartos', 3 / 4],
-]);
+  /^(?:el |the )?(\d+\/\d+|\d+(?:[.,]\d+)? ?(?:%|percent|por ?ciento)|half|a half|(?:a|one|two|1|2) (?:third|fifth|sixth|eighth)s?|(?:a|one|three|1|3) (?:quarter|fourth)s?|la mitad|mitad|(?:un|una|la|dos|1|2) (?:tercio|quinto|sexto|octavo|tercera parte|quinta parte|terceras partes)s?|(?:un|una|la|tres|1|3) (?:cuarto|cuarta parte|cuartas partes)s?)\s+(?:of|de|del)\s+(?:a |an |the |my |un |una |mi |la |los )?(?=\d)([\d.,/ ]*\d)\s*(.+)$/iu;
+/** A part in words or percent, such as "two thirds", "una quinta parte", "25 %". */
+function partNamed(written: string): number | undefined {
+  const said = written.toLowerCase().trim();
+  const percent = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)$/u.exec(said)?.[1];
+  if (percent !== undefined) return Number(percent.replace(',', '.')) / 100;
+  const under = UNDER.find(([pattern]) => pattern.test(said))?.[1];
+  if (under === undefined) return undefined;
+  return (/^(?:two|dos|2)\b/u.test(said) ? 2 : /^(?:three|tres|3)\b/u.test(said) ? 3 : 1) / under;
+}
+const UNDER: readonly (readonly [RegExp, number])[] = [
+  [/half|mitad/u, 2],
+  [/third|terci|tercer/u, 3],
+  [/quarter|fourth|cuart/u, 4],
+  [/fifth|quint/u, 5],
+  [/sixth|sext/u, 6],
+  [/eighth|octav/u, 8],
+];
+/** A whole that is parted evenly: "2000 g / 4", "un kilo entre cuatro", "1200 grams split in 3". */
+const DIVIDED =
+  /^([\d.,/ ]*\d)\s*(\p{L}[\p{L} ]*?)\s*(?:\/|÷|(?:split|divided?|shared|dividid[oa]s?|repartid[oa]s?|partid[oa]s?)?\s*(?:in|into|by|between|en|entre))\s*(\d{1,2})(?:\s+(?:equal |even |same )?(?:parts?|portions?|ways|colou?rs|cups|partes?|porciones|colores|vasos)(?: iguales)?)?$/iu;
 
 /** So many bars or cavities of so much each. */
 const PIECES =
-  'bars?|barras?|barritas?|pastillas?|jabones|soaps?|cavit\\w*|cavidad\\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|unidades|cupcakes?';
+  'bars?|barras?|barritas?|pastillas?|jabones|jaboncitos|soaps?|jugs?|jarras?|vasos?|containers?|recipientes?|tazones|bowls?|slots?|squares?|cavit\\w*|cavidad\\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|unidades|cupcakes?';
 const COUNT_OF_EACH = new RegExp(
-  String.raw`^(\d{1,3}|a|one|two|three|four|five|six|eight|ten|una?|dos|tres|cuatro|seis|ocho|diez)[ -]*(?:silicone |silicona )?(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$`,
+  String.raw`^(?:(?:enough |oil |batter )?(?:for|para|makes?|salen|fills?|llena) |(?:an? |un |my |mi |the |el )?(?:\p{L}+ ){0,2}(?:moulds?|molds?|moldes?|trays?|bandeja)[,:]? (?:de |of |with |con )?)?(\d{1,3}|an?|one|una?)[ -]*(?:silicone |silicona )?(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$`,
   'iu',
 );
 const COUNT_EACH_OF = new RegExp(
-  String.raw`^(\d{1,3})\s*(?:x\s*)?(\d[\d.,/ ]*\s*\p{L}+)\.?\s*(?:each\s*)?(?:de\s+)?(?:${PIECES})\b.*$`,
+  String.raw`^(?:(?:enough )?(?:for|para) )?(\d{1,3})\s*(?:x\s*)?(\d[\d.,/ ]*\s*\p{L}+)\.?[\s-]*(?:each\s*)?(?:de\s+)?(?:${PIECES})\b.*$`,
   'iu',
 );
 const EACH = /[\s,]*\b(?:each|apiece|per \w+|cada (?:una|uno|hueco|molde|barra|pastilla)|c\/u)\b.*$/iu;
-const COUNTED: ReadonlyMap<string, number> = new Map(
-  'one two three four five six seven eight nine ten'
-    .split(' ')
-    .map((word, at) => [word, at + 1] as const)
-    .concat(
-      'uno dos tres cuatro cinco seis siete ocho nueve diez'
-        .split(' ')
-        .map((word, at) => [word, at + 1] as const),
-      [
-        ['a', 1],
-        ['un', 1],
-        ['una', 1],
-      ],
-    ),
-);
 
 /** "10 bars of 4 oz" as how many and how much each; undefined where the text counts no pieces. */
 export function piecesOf(text: string): { readonly count: number; readonly each: string } | undefined {
   const plain = tidied(text).text;
   const match = COUNT_OF_EACH.exec(plain) ?? COUNT_EACH_OF.exec(plain);
   if (!match) return undefined;
-  const count = COUNTED.get(match[1]!.toLowerCase()) ?? Number(match[1]);
+  const count = /^\p{L}/u.test(match[1]!) ? 1 : Number(match[1]);
   const each = match[2]!.replace(EACH, '').trim();
   return Number.isInteger(count) && count > 0 && /\p{L}/u.test(each) ? { count, each } : undefined;
 }
 
 /** A figure and a fraction of it as one number, such as `1/3` of `3`; undefined where either is unreadable. */
 function figureOf(written: string): number | undefined {
-  const named = FRACTION.get(written.toLowerCase().trim());
+  const named = partNamed(written);
   if (named !== undefined) return named;
   const mixed = /^(?:(\d+)[ -])?(\d+)\/(\d+)$/u.exec(written.trim());
   if (mixed) return Number(mixed[1] ?? 0) + Number(mixed[2]) / Number(mixed[3]);
+  // "1,500" may be one and a half: which one is asked where the amount is read whole.
+  if (/^\d{1,3}[.,]\d{3}$/u.test(written.trim())) return undefined;
   const value = Number(written.trim().replace(',', '.'));
   return Number.isFinite(value) ? value : undefined;
 }
 
 function tidied(text: string): { readonly text: string; readonly about: boolean } {
-  const plain = plainText(text);
+  const plain = plainText(text).replace(/(?<=\d)\s?~\s?(?=\d)/gu, '-');
   const firm = plain.replace(HEDGES, ' ');
   // "750 g of oils, without the water": what an amount leaves out is no part of it.
-  let said = firm
+  let said = spokenAmounts(firm)
     .replace(/\s*[,(]\s*(?:without|sin|not|no|aparte|that|que|i |y eso)\b[^\d]*$/iu, '')
-    .replace(AND, 'and');
+    .replace(AND, 'and')
+    .replace(TRAILING, '');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
-  said = said.replace(
-    KILOS,
-    (_, kilos: string, grams: string) => `${Number(kilos) * 1000 + Number(grams)} g`,
-  );
   return { text: said.replace(/\s+/gu, ' ').trim(), about: firm !== plain };
 }
+
+/** "a cup or two": the unit goes without saying. */
+const OR_TWO = /^(\d+) (\p{L}+)(?:,| or| o| maybe| quizas?)+ (\d+)$/iu;
 
 /** The range a text tells, such as `2-3 cups`, as its two ends. `1-1/2 cups` is one and a half. */
 function rangeIn(said: string): { readonly low: string; readonly high: string } | undefined {
@@ -144,7 +137,11 @@ export function amountPhrase(text: string): AmountPhrase {
   const size = each && figureOf(each[1]!);
   if (pieces && each && size !== undefined && size !== null)
     return { low: `${figure(pieces.count * size)} ${each[2]!}`, about };
-  const range = rangeIn(said);
+  const divided = DIVIDED.exec(said);
+  const all = divided && figureOf(divided[1]!);
+  if (divided && all !== undefined && all !== null && Number(divided[3]) > 1)
+    return { low: `${figure(all / Number(divided[3]))} ${divided[2]!}`, about };
+  const range = rangeIn(said.replace(OR_TWO, '$1-$3 $2'));
   if (range) return { ...range, about };
   return { low: said, about };
 }

@@ -1,12 +1,25 @@
-import { colornames } from 'color-name-list';
-import { converter, formatHex } from 'culori';
-import { colourDifference, labOfHex } from '../colour/spectra/cielab.ts';
 import { parseColour } from '../quantities/colour.ts';
 import { excerpt } from '../quantities/excerpt.ts';
 import { Refusal, refuse } from '../refusal.ts';
-import { COLOUR_WORDS } from './colour-words.ts';
+import {
+  FOLDED_WORDS,
+  foldedColour as fold,
+  hexOf,
+  LONGEST_COLOUR as LONGEST,
+  openNames,
+} from './colour-lists.ts';
+import {
+  apart,
+  between,
+  type FoundColour as Found,
+  huedBy,
+  likeness,
+  SHIFTS,
+  shadeOf,
+  shifted,
+  shiftOf,
+} from './colour-shades.ts';
 import { speller } from './speller.ts';
-import { unaccented } from './unaccented.ts';
 
 /** A colour as it was named: what was understood, and whether a slip of the finger was put right for it. */
 export type NamedColour = {
@@ -16,30 +29,7 @@ export type NamedColour = {
   readonly corrected: boolean;
 };
 
-/** Longer wishes are stories; cut, so that work stays bounded. */
-const LONGEST = 200;
 const MOST_WORDS = 14;
-
-/** A name as colours are compared: lower case, no accents, British grey, single spaces. */
-const fold = (text: string): string =>
-  unaccented(text, LONGEST)
-    .replace(/['’]/gu, '')
-    .replace(/[^\p{L}\p{N}#]+/gu, ' ')
-    .replace(/\bgray/gu, 'grey')
-    .trim();
-
-/** The open list: some 30,000 names; folded once, when the first name is asked that the trade's words lack. */
-let open: ReadonlyMap<string, string> | undefined;
-const openNames = (): ReadonlyMap<string, string> => {
-  open ??= new Map(colornames.map(({ name, hex }) => [fold(name), hex]));
-  return open;
-};
-
-const FOLDED_WORDS: ReadonlyMap<string, string> = new Map(
-  [...COLOUR_WORDS].map(([word, hex]) => [fold(word), hex]),
-);
-
-const hexOf = (name: string): string | undefined => FOLDED_WORDS.get(name) ?? openNames().get(name);
 
 /** Words that say nothing about which colour is meant. */
 const FILLERS = new Set(
@@ -48,59 +38,32 @@ const FILLERS = new Set(
   ).split(' '),
 );
 
-type Shift = { readonly l?: number; readonly c?: number };
-
-/** What a word beside a colour does to it, in CIE lightness (added) and chroma (a factor). From memory. */
-const SHIFTS: readonly (readonly [RegExp, Shift])[] = [
-  [
-    /\b(?:very|real|really|super|muy|bien) (?:light|pale|clarito|claro|clara|palido|palida)\b/u,
-    { l: 16, c: 0.6 },
-  ],
-  [/\b(?:real|really) light\b/u, { l: 16, c: 0.6 }],
-  [/\b(?:very|real|really|super|muy) (?:dark|deep|oscuro|oscura)\b/u, { l: -22, c: 0.9 }],
-  [
-    /\b(?:light|lighter|clear|clearer|pale|paler|clarito|clarita|claro|clara|claritos|palido|palida|soft|suave|pastel|baby|bebe|faded|deslavado|washed|whiter)\b/u,
-    { l: 13, c: 0.7 },
-  ],
-  [/\b(?:dark|darker|deep|deeper|oscuro|oscura|profundo|profunda|subido|quemado)\b/u, { l: -14, c: 0.95 }],
-  [
-    /\b(?:bright|brighter|vivid|vivo|viva|brillante|neon|electric|electrico|electrica|strong|stronger|fuerte|intenso|intensa|bold|saturated|chillon|hot|pop)\b/u,
-    { l: -1, c: 1.4 },
-  ],
-  [
-    /\b(?:dusty|muted|dull|dirty|apagado|apagada|empolvado|empolvada|viejo|vieja|sucio|sucia|grayish|greyish|grisaceo|grisacea|old|vintage|antique|smoky|cenizo|ceniza)\b/u,
-    { l: 0, c: 0.5 },
-  ],
-];
-const A_LITTLE =
-  /\b(?:a ?(?:lil|little|bit|tad|touch|hair)|slightly|un poco|un poquito|poquito|algo|apenas|ligeramente|tantito|un pelin)\b/u;
 /** Hue turns towards the other colour: "purple but more on the blue side", "white with a tiny bit of pink". */
 const TOWARDS =
   /^(.+?)\s+(?:but |pero )?(?:w|with|con|and|y)?\s*(?:more on the|leaning(?: to| toward)?s?|tirando a|mas hacia el|hacia el|toward|towards|que tira a|un toque de|tiny bit of|a tiny bit of|hint of|a hint of|touch of|a touch of|a drop of|una pizca de|con un toque|a little|a bit of|mas)\s+(.+?)(?: side| tone)?$/u;
+/** "somewhere between teal and navy", "a medio camino entre azul y morado". */
+const BETWEEN = /\b(?:between|entre)\s+(.+?)\s+(?:and|y|n)\s+(.+)$/u;
+/** "more orange than peach", "less yellow than mustard", "mas verde que el oliva". */
+const MORE_THAN =
+  /\b(more|less|mas|menos) (\p{L}+(?: \p{L}+)?) (?:than|que) (?:the |el |la |a |an |un |una )?(.+)$/u;
+/** "olive but greener", "teal leaning green", "slate, leaning to blue": a hue in -er, -ish or -y. */
+const HUED =
+  /^(.+?) (?:but|pero|only|leaning|tirando a?) (?:a bit |a little |slightly |un poco |more |mas |to |towards )*(red|orange|yellow|green|blue|purple|pink|brown|gre?y|white|black|redd|bluer?|greener?|pinker?|redder|yellower|browner|rojo|naranja|amarillo|verde|azul|morado|rosa|gris|blanco|negro|rojizo|verdoso|azulado|rosado|amarillento|grisaceo)(?:er|r|ish)?$/u;
+const PLAIN_HUE: Readonly<Record<string, string>> = {
+  redder: 'red',
+  greener: 'green',
+  bluer: 'blue',
+  pinker: 'pink',
+  yellower: 'yellow',
+  browner: 'brown',
+  rojizo: 'rojo',
+  verdoso: 'verde',
+  azulado: 'azul',
+  rosado: 'rosa',
+  amarillento: 'amarillo',
+  grisaceo: 'gris',
+};
 const ALMOST = /\b(?:almost|casi|nearly)\s+(\p{L}+)/u;
-
-const lch = converter('lch65');
-const shifted = (hex: string, shift: Shift, share: number): string => {
-  const colour = lch(hex)!;
-  const l = Math.min(98, Math.max(4, colour.l + (shift.l ?? 0) * share));
-  const c = colour.c * (1 + ((shift.c ?? 1) - 1) * share);
-  return formatHex({ mode: 'lch65', l, c, h: colour.h ?? 0 });
-};
-
-const lab = converter('lab65');
-/** A mix of two colours in CIELAB, `share` of the second. */
-const between = (one: string, other: string, share: number): string => {
-  const [a, b] = [lab(one)!, lab(other)!];
-  const at = (x: number, y: number) => x + (y - x) * share;
-  return formatHex({ mode: 'lab65', l: at(a.l, b.l), a: at(a.a, b.a), b: at(a.b, b.b) });
-};
-
-type Found = {
-  readonly hex: string;
-  readonly name: string;
-  readonly length: number;
-  readonly trade: boolean;
-};
 
 /** The longest run of words that is a colour's name; among equals the trade's own words, then the last. */
 function longestName(words: readonly string[]): Found | undefined {
@@ -127,8 +90,25 @@ const KNOWN = new Set([...FOLDED_WORDS.keys()].flatMap(name => name.split(' ')))
 
 /** The words with their slips put right where a word is no colour's as it stands. */
 function corrected(words: readonly string[]): readonly string[] {
-  return words.map(word => (KNOWN.has(word) || FILLERS.has(word) ? word : (spelt(word) ?? word)));
+  return words.map(word => {
+    if (KNOWN.has(word) || FILLERS.has(word)) return word;
+    const right = spelt(word);
+    // A short word with another first letter is another word: "gorse" is no horse.
+    const isFar = right !== undefined && right[0] !== word[0] && word.length < 8;
+    return right === undefined || isFar ? word : right;
+  });
 }
+
+/** "las puertas azules", "lemons": a plural that no name has is read in the singular. */
+const inSingular = (said: string): string =>
+  said
+    .split(' ')
+    .map(word =>
+      FOLDED_WORDS.has(word) || !word.endsWith('s') || word.length < 5
+        ? word
+        : ([word.slice(0, -1), word.slice(0, -2)].find(one => FOLDED_WORDS.has(one)) ?? word),
+    )
+    .join(' ');
 
 function written(text: string): string | undefined {
   try {
@@ -139,10 +119,39 @@ function written(text: string): string | undefined {
   }
 }
 
-function shiftOf(said: string, name: string): { readonly shift: Shift; readonly share: number } | undefined {
-  const rest = said.replace(name, ' ').replace(/\s+/gu, ' ').trim();
-  const found = SHIFTS.find(([pattern]) => pattern.test(rest));
-  return found && { shift: found[1], share: A_LITTLE.test(rest) ? 0.5 : 1 };
+function comparedIn(said: string): string | undefined {
+  const ends = BETWEEN.exec(said)
+    ?.slice(1)
+    .map(end => longestName(end.split(' ')));
+  if (ends?.[0] && ends[1]) return between(ends[0].hex, ends[1].hex, 0.5);
+  const more = MORE_THAN.exec(said);
+  const hue = HUED.exec(said);
+  const [towards, base] = more
+    ? [longestName(more[2]!.split(' ')), longestName(more[3]!.split(' '))]
+    : [longestName([PLAIN_HUE[hue?.[2] ?? ''] ?? hue?.[2] ?? '']), longestName((hue?.[1] ?? '').split(' '))];
+  if (!towards || !base || towards.name === base.name) return undefined;
+  const isLess = more?.[1] === 'less' || more?.[1] === 'menos';
+  return between(base.hex, towards.hex, isLess ? -0.2 : 0.25);
+}
+
+/**
+ * The last resort: a thing's name with an ending, or one of its words in the open list. Words of talk are no colours, so only
+ * what tells is looked at, and the last of it first, where English has its noun.
+ */
+function likened(words: readonly string[]): Found | undefined {
+  const left = telling(words).filter(
+    word => word.length > 3 && !SHIFTS.some(([pattern]) => pattern.test(word)),
+  );
+  for (const word of left)
+    for (const thing of likeness(word)) {
+      const hex = FOLDED_WORDS.get(thing);
+      if (hex !== undefined) return { hex, name: thing, length: 1, trade: true };
+    }
+  if (left.length > 3) return undefined;
+  const word = left.findLast(one => openNames().has(one));
+  return word === undefined
+    ? undefined
+    : { hex: openNames().get(word)!, name: word, length: 1, trade: false };
 }
 
 /** What is left when fillers and words that only shift a colour are taken out. */
@@ -150,7 +159,15 @@ const telling = (words: readonly string[]) => words.filter(word => !FILLERS.has(
 
 function named(said: string): NamedColour | undefined {
   const whole = hexOf(said);
-  if (whole !== undefined) return { hex: whole, name: said, corrected: false };
+  const shade = shadeOf(said);
+  // The open list has poets' names too: a shade of a word of the trade is believed where the two differ.
+  if (whole !== undefined)
+    return {
+      hex: shade !== undefined && !FOLDED_WORDS.has(said) && apart(shade, whole) > 15 ? shade : whole,
+      name: said,
+      corrected: false,
+    };
+  if (shade !== undefined) return { hex: shade, name: said, corrected: false };
   const words = said.split(' ').slice(0, MOST_WORDS);
   const bare = telling(words).join(' ');
   const bareHex = hexOf(bare);
@@ -161,14 +178,18 @@ function named(said: string): NamedColour | undefined {
     const hex = FOLDED_WORDS.get(almost)!;
     return { hex: other ? between(other.hex, hex, 0.75) : hex, name: said, corrected: false };
   }
+  const compared = comparedIn(said);
+  if (compared !== undefined) return { hex: compared, name: said, corrected: false };
   const towards = TOWARDS.exec(said);
   const [first, second] = [towards?.[1], towards?.[2]].map(part => part && longestName(part.split(' ')));
   if (first && second && first.name !== second.name) {
     const little = /\b(?:tiny|hint|touch|drop|pizca|toque|little|bit)\b/u.test(said);
     return { hex: between(first.hex, second.hex, little ? 0.15 : 0.4), name: said, corrected: false };
   }
-  const found = longestName(words) ?? longestName(telling(words));
+  const found = longestName(words) ?? longestName(telling(words)) ?? likened(words);
   if (!found) return undefined;
+  const hued = huedBy(found, words);
+  if (hued !== undefined) return { hex: hued, name: said, corrected: false };
   const shift = shiftOf(said, found.name);
   const hex = shift ? shifted(found.hex, shift.shift, shift.share) : found.hex;
   return { hex, name: shift ? said : found.name, corrected: false };
@@ -182,8 +203,9 @@ function named(said: string): NamedColour | undefined {
 export function colourNamed(text: string): NamedColour | undefined {
   const hex = /#|\(|^[\da-f]{6}$/iu.test(text) ? written(text) : undefined;
   if (hex !== undefined) return { hex, name: hex, corrected: false };
-  const said = fold(text.slice(0, LONGEST));
-  if (said === '') return undefined;
+  const typed = fold(text.slice(0, LONGEST));
+  if (typed === '') return undefined;
+  const said = FOLDED_WORDS.has(typed) ? typed : inSingular(typed);
   const exact = named(said);
   if (exact && FOLDED_WORDS.has(exact.name)) return exact;
   const words = said.split(' ');
@@ -200,5 +222,4 @@ export function readColour(text: string): NamedColour {
   return colourNamed(text) ?? refuse('colour-unreadable', { text: excerpt(text) });
 }
 
-/** How far apart two colours look, CIEDE2000. */
-export const apart = (one: string, other: string): number => colourDifference(labOfHex(one), labOfHex(other));
+export { apart };

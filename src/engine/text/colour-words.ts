@@ -1,3 +1,5 @@
+import { OBJECTS_BY_HEX } from './colour-objects.ts';
+
 /**
  * Colour words of the trade and of everyday talk in both languages, lower case without accents, each with the middle of
  * what people mean by it in sRGB. From memory. They come before the open list of names, where a word may also be a joke.
@@ -173,7 +175,10 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
     'magenta|dragon fruit|dragonfruit|pitahaya|pitaya|fresa fuerte|magenta pink|jamaica|beet pink|rosa pitaya',
 };
 
+const byWord = (words: Readonly<Record<string, string>>): readonly (readonly [string, string])[] =>
+  Object.entries(words).flatMap(([hex, names]) => names.split('|').map(name => [name, hex] as const));
+
 /** Every word of the trade with its hex. */
-export const COLOUR_WORDS: ReadonlyMap<string, string> = new Map(
-  Object.entries(WORDS_BY_HEX).flatMap(([hex, words]) => words.split('|').map(word => [word, hex] as const)),
-);
+export const COLOUR_WORDS: ReadonlyMap<string, string> = new Map(byWord(WORDS_BY_HEX));
+/** What colours are likened to; a word of the trade comes before its namesake here. */
+export const COLOUR_OBJECTS: ReadonlyMap<string, string> = new Map(byWord(OBJECTS_BY_HEX));

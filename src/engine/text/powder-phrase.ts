@@ -1,7 +1,9 @@
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText } from '../quantities/number.ts';
+import { POUND_G } from '../quantities/units.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { amountPhrase } from './amount-phrases.ts';
+import { spokenAmounts } from './spoken-amounts.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -20,8 +22,14 @@ export type WrittenPowder = {
   readonly name: string;
 };
 
-const PER_POUND =
-  /\b(?:ppo|tpo)\b|\b(?:per|por|a|each|cada|for every|\/)\s*(?:each |every |one |1 )?(?:lb|pound|libra)s?(?:\s+(?:of|de)?\s*(?:the |los )?(?:oils?|fats?|aceites?))?/iu;
+const PPO = /\b(?:ppo|tpo)\b/iu;
+const MASS = String.raw`(?:each |every |cada |a |an |one |un |una |the )*((?:\d[\d.,/ ]*)?\s*(?:kgs?|kilos?|kilogram(?:me|o)?s?|lbs?|pounds?|libras?|g|grs?|grams?|gramos?|oz|ounces?|onzas?))\b`;
+const OF_OILS = String.raw`(?:of|de)?\s*(?:the |los |tus |my |mis |total )?(?:oils?|fats?|aceites?|grasas?)\b(?: weight)?`;
+/** To so much of the oils: "per pound of oils", "por cada medio kilo de aceite", "to 500 g oils", "x libra". */
+const PER_MASS = new RegExp(
+  String.raw`(?:(?:\b(?:per|por|x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|(?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})`,
+  'iu',
+);
 const HOLDER =
   /\b(?:bags?|jars?|packets?|pouch(?:es)?|tubs?|pots?|sachets?|bolsas?|bolsitas?|botes?|frascos?|tarros?|paquetes?|sobres?)\b/giu;
 const LONGEST_WORDS = 8;
@@ -31,17 +39,23 @@ const LONGEST_WORDS = 8;
  * mica 5 g`. Throws a Refusal `powder-without-amount`, or one of the amounts' own.
  */
 export function readPowder(text: string): WrittenPowder {
-  const plain = plainText(text.slice(0, 200));
-  const perPound = PER_POUND.test(plain);
-  const said = plain.replace(PER_POUND, ' ').replace(HOLDER, ' ').replace(/\s+/gu, ' ').trim();
+  const plain = spokenAmounts(plainText(text.slice(0, 200)));
+  const per = perMassIn(plain);
+  const said = (per?.rest ?? plain.replace(PPO, ' '))
+    .replace(HOLDER, ' ')
+    .replace(/^\s*(?:(?:an?|one|un|una|el|la|the)\s+)?(?:de|of|del)?\s+(?=\d)/iu, '')
+    .replace(/\s+/gu, ' ')
+    .trim();
+  const perPound = per !== undefined || PPO.test(plain);
+  const perGrams = per?.grams ?? POUND_G;
   const percent =
-    /^(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |el )?(?:(?:total|peso)\s+(?:de\s+)?)?(?:oils?|fats?|aceites?|grasas?)?\s*(.*)$/iu.exec(
+    /^(?:at |al |el |a |@ ?)?(\d+(?:[.,]\d+)?|1\/2) ?(?:%|percent|por ?ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |el )?(?:(?:total|weight|peso)\s+(?:of\s+|de\s+)?(?:the |los |el )?)?(?:oils?|fats?|aceites?|grasas?)?(?: weight| total)?\s*(.*)$/iu.exec(
       said,
     );
   if (percent)
     return {
       low: undefined,
-      percentOfOils: Number(percent[1]!.replace(',', '.')),
+      percentOfOils: percent[1] === '1/2' ? 0.5 : Number(percent[1]!.replace(',', '.')),
       perPound,
       name: (percent[2] ?? '').replace(/^(?:of|de)\s+/iu, ''),
     };
@@ -49,14 +63,48 @@ export function readPowder(text: string): WrittenPowder {
   const head = headOf(low);
   if (!head) {
     const last = tailOf(said);
-    return last ? { ...last, perPound } : refuse('powder-without-amount', { text: said.slice(0, 80) });
+    return last
+      ? { ...scaled(last, perGrams), perPound }
+      : refuse('powder-without-amount', { text: said.slice(0, 80) });
   }
   const upper = high === undefined ? undefined : headOf(high);
   const name = (upper ?? head).rest
     .replace(/^(?:of|de|del|level|heaping|rasas?|raso|colmadas?|in|en)\s+/iu, '')
     .replace(/^(?:of|de)\s+/iu, '');
-  return { low: head.amount, ...(upper && { high: upper.amount }), perPound, name };
+  return { ...scaled({ low: head.amount, ...(upper && { high: upper.amount }) }, perGrams), perPound, name };
 }
+
+/** What stands for "to so much oil", and the text without it; undefined where the mass is what is dosed ("2 oz in all"). */
+function perMassIn(text: string): { readonly grams: number; readonly rest: string } | undefined {
+  const match = PER_MASS.exec(text);
+  if (!match || !/\d|\p{L}/u.test(text.slice(0, match.index))) return undefined;
+  // "half a pound" was made a figure, and "1 " may be left out.
+  const written = (match[1] ?? match[2]!).trim();
+  const amount = amountOf(/^\d/u.test(written) ? written : `1 ${written}`);
+  if (
+    amount?.measure !== 'mass' ||
+    (amountOf(text.slice(0, match.index).trim()) === undefined && !/\d/u.test(text.slice(0, match.index)))
+  )
+    return undefined;
+  return {
+    grams: amount.grams,
+    rest: `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`,
+  };
+}
+
+type Ends<T extends Amount | undefined> = { readonly low: T; readonly high?: Amount };
+
+/** An amount to so many grams of oils, as it is to a pound. */
+const scaled = <T extends Amount | undefined, E extends Ends<T>>(ends: E, grams: number): E => ({
+  ...ends,
+  low: ends.low && times(ends.low, POUND_G / grams),
+  ...(ends.high && { high: times(ends.high, POUND_G / grams) }),
+});
+
+const times = (amount: Amount, factor: number): Amount =>
+  amount.measure === 'mass'
+    ? { measure: 'mass', grams: amount.grams * factor }
+    : { measure: 'volume', millilitres: amount.millilitres * factor };
 
 /** Spelt numbers that the amounts' grammar does not count: "diez" it does. */
 const counted = (text: string) => text.replace(/^(?:un |una )?(?:buena |good )?(?=\p{L}+adita)/iu, '1 ');

@@ -1,8 +1,11 @@
 import { plainText } from '../quantities/number.ts';
+import { knowsColour } from './known-colours.ts';
+import { namesIn, percentsMarked, ratioIn } from './listed-names.ts';
+import { spokenAmounts } from './spoken-amounts.ts';
 
 /** Named parts of a whole, in both languages, longest first. */
 const FRACTIONS: readonly (readonly [RegExp, number])[] = [
-  [/^(?:three quarters|three fourths|tres cuartos|tres cuartas partes)\b/iu, 3 / 4],
+  [/^(?:three quarters|three fourths|tres cuartos|tres cuartas partes|3 quarters)\b/iu, 3 / 4],
   [/^(?:two thirds|dos tercios|dos terceras partes)\b/iu, 2 / 3],
   [/^(?:two fifths|dos quintos)\b/iu, 2 / 5],
   [
@@ -26,7 +29,7 @@ const WRITTEN_FRACTION =
 const REST =
   /^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|whatever'?s? (?:is )?left(?: over)?|what'?s left|leftover|balance|resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b/iu;
 const PERCENT = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|pct|por ?ciento)/iu;
-const PARTS = /^(\d+(?:[.,]\d+)?|an?|one|una?|two|dos|three|tres) (?:parts?|partes?)\b/iu;
+const PARTS = /^(\d+(?:[.,]\d+)?|an?|one|una?) (?:parts?|partes?)\b/iu;
 const AMOUNT =
   /^(?:\d[\d.,/ ]*|half (?:an? )?|an? |one |una? |media |dos |two )\s*(?:cups?|c|tazas?|ml|l|litros?|liters?|litres?|g|gr|grams?|gramos?|kg|oz|onzas?|ounces?|lbs?|pounds?|libras?|pints?|quarts?|tbsp|cdas?|tsp|cdtas?)\b/iu;
 const COUNTED: ReadonlyMap<string, string> = new Map([
@@ -35,16 +38,18 @@ const COUNTED: ReadonlyMap<string, string> = new Map([
   ['one', '1'],
   ['un', '1'],
   ['una', '1'],
-  ['two', '2'],
-  ['dos', '2'],
-  ['three', '3'],
-  ['tres', '3'],
 ]);
 
 type Share = { readonly canonical: string; readonly length: number };
 
 /** The share at the head of a text, as `33.333333%`, `2 parts`, `rest` or the amount itself; undefined where none is. */
 function shareAt(text: string, bareIsPercent = false): Share | undefined {
+  const article = /^(?:el|the|un|a)\s+(?=\d)/iu.exec(text)?.[0].length ?? 0;
+  const share = bareShareAt(text.slice(article), bareIsPercent);
+  return share && { ...share, length: share.length + article };
+}
+
+function bareShareAt(text: string, bareIsPercent: boolean): Share | undefined {
   const rest = REST.exec(text);
   if (rest) return { canonical: 'rest', length: rest[0].length };
   const written = WRITTEN_FRACTION.exec(text);
@@ -64,7 +69,8 @@ function shareAt(text: string, bareIsPercent = false): Share | undefined {
   if (bareFigure) return { canonical: `${bareFigure[0]}%`, length: bareFigure[0].length };
   for (const [pattern, share] of FRACTIONS) {
     const match = pattern.exec(text);
-    if (match) return { canonical: percent(share), length: match[0].length };
+    if (match && !/^ (?:layers?|capas?)\b/iu.test(text.slice(match[0].length)))
+      return { canonical: percent(share), length: match[0].length };
   }
   return undefined;
 }
@@ -98,55 +104,79 @@ function piecesIn(text: string): readonly Piece[] {
 const bare = (text: string): string =>
   text
     .replace(/^[\s,:;=-]+|[\s,:;=-]+$/gu, '')
-    .replace(/^(?:of|de|en|in|is|for|para|each|is left|con|with)\s+/iu, '')
+    .replace(/^(?:of|de|en|in|is|for|para|is left|con|with)\s+/iu, '')
     .replace(/(?:^|\s+)(?:and|y|n|&|con|then|luego|después|despues|,)$/iu, '')
     .replace(/^(?:and|y|n|&)\s+/iu, '')
     .trim();
 
-/** `60/40 pink and purple`: figures first, then as many names. */
-function ratioFirst(text: string): string | undefined {
-  const match = /^(\d{1,2}(?:\s*\/\s*\d{1,2})+)\s+(?:of |de )?(.+)$/iu.exec(text);
-  if (!match) return undefined;
-  const figures = match[1]!.split('/').map(Number);
-  const joined = match[2]!.split(/\s*(?:,|\band\b|\by\b|&|\/|\bn\b)\s*/iu).filter(name => name !== '');
-  const words = match[2]!.split(/\s+/u);
-  // "50/25/25 black gold copper": a word to each figure.
-  const names = joined.length === 1 && words.length === figures.length ? words : joined;
-  const sum = figures.reduce((total, figure) => total + figure, 0);
-  if (sum !== 100 || names.length !== figures.length) return undefined;
-  return figures.map((figure, at) => `${figure}% ${names[at]}`).join('; ');
+/** What of a share's words tells that it is parted again: "split between blue and green", "azul y verde por igual". */
+const AGAIN =
+  /\b(?:split|divided?|shared|equally|evenly|between|among|entre|partes? iguales|equal parts|por igual|iguales|repartid[oa]s?|dividid[oa]s?|se (?:parte|reparte|divide)n?|half and half|mitad y mitad|each|cada un[oa]|in two|en dos)\b/giu;
+
+/** A share whose colours divide it evenly among them, as a share for each; any other comes back alone. */
+function parted({ share, name }: Piece, told: number): readonly Piece[] {
+  if (name.search(AGAIN) < 0) return [{ share, name }];
+  const names = namesIn(bare(name.replace(AGAIN, ' ').replace(/\s+/gu, ' ').trim()), knowsColour);
+  const isEach = /\beach\b|\bcada\b/iu.test(name);
+  const whole = share === 'rest' ? 100 - told : Number(/^([\d.]+)%$/u.exec(share ?? '')?.[1]);
+  if (names.length < 2 || !(whole > 0)) return [{ share, name: names.join(' ') }];
+  return names.map(one => ({ share: percent(whole / 100 / (isEach ? 1 : names.length)), name: one }));
 }
 
+const percentsOf = (pieces: readonly Piece[]) =>
+  pieces.reduce((sum, { share }) => sum + Number(/^([\d.]+)%$/u.exec(share ?? '')?.[1] ?? 0), 0);
+
+/** "mostly white with 20% blue", "white base, 20% blue": what is no part is the rest. */
+const MOSTLY =
+  /^(?:(?:mostly|mainly|all|casi tod[oa]|mayormente|sobre todo|principalmente)\s+(.+?)|(?:base (?:de |of )?)(.+?)|(.+?) (?:base|background|de fondo|de base))(?:\s*,\s*|\s+)(?:with |con |and |y )?(?=an? |1\/|un |\d)(.+)$/iu;
+
+/** "two parts white to one part blue", "2 partes de blanco por una de azul": the later parts go without the word. */
+const PARTS_TO =
+  /\s+(?:to|por|a|y|and|con|with)\s+(\d+|one|una?)\s+(?:(?:parts?|partes?)\s+)?(?:(?:of|de)\s+)?(?=\p{L})/giu;
+
 const LAYERS =
-  /^(?:(\d{1,2}|two|three|four|five|six|dos|tres|cuatro|cinco|seis)\s+)?(?:equal\s+|even\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|franjas?|partes iguales|equal parts?)(?:\s+(?:iguales|of|de))?\s*[:,-]?\s*(.+)$/iu;
-const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|>|→|\/)\s*/iu;
+  /^(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:iguales|finas|of|de))*\s*[:,-]?\s*(.+)$/iu;
+const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|-?>|→|\/)\s*/iu;
+/** Places and ordinals; what stands between two of them is one layer. */
 const PLACE =
-  /\b(?:(?:on |at |in )?(?:the )?(?:bottom|top|middle|base)(?: layer)?|layer|(?:abajo|arriba|al fondo|en medio|encima|en el medio)(?: del todo)?|capa de|capa|first|finally|start with|primero|al final)\b/giu;
+  /(?:\b(?:(?:on |at |in |for )?(?:the )?(?:very )?(?:bottom|top|middle|cent(?:er|re)|base)(?: layer| one)?(?: is)?|(?:the )?(?:first|second|third|fourth|fifth|last|next|primera?|segunda|tercera|cuarta|quinta|ultima|última)(?: (?:layer|capa|one))?(?: is| de)?|(?:layer|capa) \d{1,2}|layer|(?:la )?(?:de )?(?:abajo|arriba|al fondo|en el fondo|en medio|encima|en el medio|en el centro)(?: del todo| de)?|capa de|capa|finally|start(?:ing)? with|empezando (?:con|por)|primero|al final|por ultimo|por último|ending with|arriba del todo)\b|(?<![\d.,])\d{1,2}[.)](?=\s))[:]?/giu;
+const UPWARDS =
+  /[\s,:]*\b(?:from (?:the )?bottom(?: to (?:the )?top| up)?|bottom (?:to top|up)|de abajo (?:hacia|a|para) arriba|desde abajo)\b[\s,:]*/iu;
+const DOWNWARDS =
+  /[\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|para) abajo|desde arriba)\b[\s,:]*/iu;
+/** "pink over white over blue" is told from the top. */
+const OVER = /\s+(?:over|on top of|sobre|encima de)\s+/iu;
+/** What the layers are to look like is no layer: "amarillo azul y rojo como la bandera". */
+const LIKENESS = /[\s,]+(?:like|como|tipo|igual que)\s+(?:the |a |an |la |el |una? |mi |my )[\p{L} ]+$/iu;
 
 /** Layers from the bottom up, in equal parts; undefined where the text is no such list. */
 export function layersIn(text: string): readonly string[] | undefined {
-  const said = plainText(text);
+  const isDown = DOWNWARDS.test(text);
+  const said = plainText(text).replace(DOWNWARDS, ' ').replace(UPWARDS, ' ').replace(LIKENESS, '').trim();
   const listed = LAYERS.exec(said);
-  const body = listed?.[2] ?? said;
-  const split = body
+  const body = (listed?.[2] ?? said).replace(UPWARDS, ' ').trim();
+  const over = body.split(OVER);
+  if (over.length > 1 && over.every(name => knowsColour(bare(name)))) return over.map(bare).reverse();
+  const [top, bottom] = [/\b(?:top|arriba|encima)\b/iu, /\b(?:bottom|abajo|fondo)\b/iu].map(place =>
+    body.search(place),
+  );
+  const isTopFirst =
+    isDown ||
+    (top! >= 0 &&
+      (bottom! < 0 ? /^\W*(?:on |at |the )*(?:top|arriba|encima)\b/iu.test(body) : top! < bottom!));
+  const placed = body.replace(PLACE, ' , ');
+  const pieces = placed
     .split(STACKED)
-    .flatMap(piece => (listed ? piece.split(/\s+(?:and|y|n|&)\s+/iu) : [piece]))
-    .map(piece => bare(piece.replace(PLACE, ' ').replace(/\s+/gu, ' ')))
-    .map(piece => piece.replace(/^(?:and|y|a|an|una?|the|el|la)\s+/iu, ''))
+    .map(piece => bare(piece.replace(/\s+/gu, ' ').trim()))
+    .map(piece => bare(piece.replace(/^(?:and|y|a|an|una?|the|el|la)\s+/iu, '')))
     .filter(piece => piece !== '');
-  if (!listed) return split.length > 1 ? split : undefined;
-  // "3 layers pink white pink": as many words as layers.
-  const words = body.split(/\s+/u);
-  const count = COUNT_OF.get(listed[1]?.toLowerCase() ?? '') ?? Number(listed[1]);
-  if (split.length === 1 && words.length === count) return words;
-  return split.length > 1 || listed[1] === '1' ? split : undefined;
+  const count = listed?.[1] === undefined ? undefined : Number(/^\p{L}/u.test(listed[1]) ? 1 : listed[1]);
+  const split = listed
+    ? namesIn(pieces.join(', '), knowsColour, count)
+    : pieces.flatMap(piece => (/\s(?:and|y|n|&)\s/iu.test(piece) ? namesIn(piece, knowsColour) : [piece]));
+  const layers = isTopFirst ? split.toReversed() : split;
+  return layers.length > 1 || (listed && count === 1) ? layers : undefined;
 }
-
-const COUNT_OF: ReadonlyMap<string, number> = new Map(
-  ['two dos', 'three tres', 'four cuatro', 'five cinco', 'six seis'].flatMap((words, at) =>
-    words.split(' ').map(word => [word, at + 2] as const),
-  ),
-);
 
 /**
  * How a batter is divided, as people say it, in the portions' own grammar: `1/3 red; 1/3 white; rest blue`,
@@ -154,27 +184,50 @@ const COUNT_OF: ReadonlyMap<string, number> = new Map(
  * already stands apart by `;` is only read share by share. A text that tells no shares comes back as it was.
  */
 export function sharesPhrase(text: string): string {
-  const said = plainText(text.replaceAll('\n', ';'));
-  if (said.includes(';')) return said.split(';').map(settled).join(';');
-  const ratio = ratioFirst(said);
-  if (ratio !== undefined) return ratio;
-  const even = EVEN.exec(said);
-  const evenly = even && layersIn(`colours: ${said.replace(even[0], ' ')}`);
-  if (evenly) return evenly.map(name => `1 parts ${name}`).join('; ');
-  const pieces = piecesIn(said);
-  const told = said.split(',').map(piece => piece.trim());
+  const said = percentsMarked(
+    spokenAmounts(plainText(text.replaceAll('\n', ';')))
+      .replace(/\b50 50\b/gu, '50/50')
+      .replace(/[.\s]+$/u, ''),
+  );
+  if (said.includes(';')) return joinedShares(said.split(';').flatMap(piece => piecesOrWhole(piece)));
+  const ratio = ratioIn(said, knowsColour);
+  if (ratio) return ratio.map(one => `${percent(one.percent / 100)} ${one.name}`).join('; ');
+  const mostly = MOSTLY.exec(said);
+  const main = mostly?.[1] ?? mostly?.[2] ?? mostly?.[3];
+  if (mostly && main !== undefined && knowsColour(main)) return sharesPhrase(`${mostly[4]}, rest ${main}`);
+  const inParts = /^(?:\d+|an?|one|una?) (?:parts?|partes?)\b/iu.test(said)
+    ? said.replace(PARTS_TO, ', $1 parts ')
+    : said;
+  const pieces = piecesIn(inParts);
+  const told = inParts.split(',').map(piece => piece.trim());
   if (told.length > 1 && told.length >= pieces.length && told.every(piece => shareAt(piece) !== undefined))
-    return told.map(settled).join('; ');
+    return joinedShares(told.flatMap(piece => piecesOrWhole(piece)));
   if (pieces.length > 1 && pieces.every(({ name }) => name !== '' && !/\d/u.test(name)))
-    return pieces.map(({ share, name }) => `${share} ${name}`).join('; ');
-  if (pieces.length > 0) return pieces.length === 1 ? settled(said) : said;
+    return joinedShares(pieces);
+  if (pieces.length > 0) return pieces.length === 1 ? settled(inParts) : said;
   const layers = layersIn(said);
   return layers === undefined ? said : layers.map(name => `1 parts ${name}`).join('; ');
 }
 
-/** "a partes iguales", "in equal parts", after the colours. */
-const EVEN =
-  /[\s,]*\b(?:(?:a|en|in|por)\s+)?(?:partes iguales|equal parts|igual(?:es)? cantidad(?:es)?|same amounts?|split evenly|evenly)\b/iu;
+/** A text of one share as a piece; what tells none, or carries more than a name, stays as it is written. */
+function piecesOrWhole(text: string): readonly Piece[] {
+  const [piece, ...more] = piecesIn(text);
+  return piece && more.length === 0 && piece.name.search(AGAIN) >= 0
+    ? [piece]
+    : [{ share: undefined, name: settled(text) }];
+}
+
+function joinedShares(pieces: readonly Piece[]): string {
+  const told =
+    percentsOf(pieces) +
+    pieces.reduce((sum, { share, name }) => (share === undefined ? sum + headPercent(name) : sum), 0);
+  return pieces
+    .flatMap(piece => parted(piece, told))
+    .map(({ share, name }) => (share === undefined ? name : `${share} ${name}`))
+    .join('; ');
+}
+
+const headPercent = (text: string): number => Number(/^([\d.]+)%/u.exec(text)?.[1] ?? 0);
 
 function settled(piece: string): string {
   const trimmed = piece.trim();

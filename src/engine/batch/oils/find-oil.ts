@@ -65,9 +65,23 @@ export function nearestOils(text: string, count: number): readonly Oil[] {
     .map(({ oil }) => oil);
 }
 
+/** Makers' short hands for the commonest oils (trade usage). */
+const SHORT: ReadonlyMap<string, string> = new Map([
+  ['evoo', 'olive'],
+  ['oo', 'olive'],
+  ['eoo', 'olive'],
+  ['co', 'coconut'],
+  ['po', 'palm'],
+  ['pko', 'palm kernel'],
+  ['rbo', 'rice bran'],
+  ['sao', 'sweet almond'],
+  ['sb', 'shea butter'],
+  ['cb', 'cocoa butter'],
+]);
+
 /** The oil a member means, in English, Spanish or INCI, or undefined. Word order and accents do not matter. */
 export function knownOil(text: string): Oil | undefined {
-  return byKey.get(nameKey(text));
+  return byKey.get(nameKey(SHORT.get(text.trim().toLowerCase()) ?? text));
 }
 
 /** Fats that are blends, or named after an oil that is only part of them. */

@@ -1,6 +1,8 @@
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
+import { percentsMarked, ratioIn } from '../../text/listed-names.ts';
+import { spokenAmounts } from '../../text/spoken-amounts.ts';
 import { leadingAmount } from '../leading-amount.ts';
 import type { OilBlend } from '../request.ts';
 import { shown } from '../shown.ts';
@@ -38,7 +40,7 @@ type Entry = { readonly oil: Oil; readonly share: Share };
  */
 export function parseOils(text: string): OilBlend {
   const entries = withRest(
-    withBreaks(plainText(text.replaceAll('\n', ';')))
+    withBreaks(asSpoken(text))
       .split(/[;|]|,(?!\d)|\s\+\s/u)
       .map(piece => piece.trim())
       .filter(piece => piece !== ''),
@@ -49,6 +51,36 @@ export function parseOils(text: string): OilBlend {
   const sum = percents.reduce((total, percent) => total + percent, 0);
   if (sum > LIKE_GRAMS && !/%|percent|por ciento/iu.test(text)) refuse('oils-without-unit', { sum });
   return percents.length > 0 ? blendOfPercents(entries, percents) : blendOfMasses(entries);
+}
+
+const knowsOil = (name: string): boolean => knownOil(name) !== undefined;
+/** "todo en gramos": the unit of every bare figure is told once, at the end. */
+const ALL_GRAMS =
+  /[\s,;(]*\b(?:(?:all|everything|todo|todos|todas|cada uno|weights?|pesos?)\s+)?(?:in|en)\s+(?:grams?|gramos|g)\b(?:\s+(?:all|each|todo|todos))?\)?[\s.]*$/iu;
+/** One oil alone: "all olive oil", "solo aceite de oliva, 800 g". */
+const ONLY =
+  /^(?:all|only|just|pure|straight|solo|s[oó]lo|solamente|puro|pura|todo|nada mas que|nada más que)\s+(?:de\s+)?/iu;
+const ONLY_LAST = /[\s,]*\b(?:only|nothing else|nada m[aá]s|[uú]nicamente|solamente|y ya)$/iu;
+/** "un kilo de oliva y medio de coco": the unit goes without saying. */
+const HALF_OF_IT = /\b(kilo|kg|libra|lb|pound)s?\b(.*?)\b(?:y|and)\s+(?:medio|media|half)\s+(?:de|of)\s+/iu;
+
+/** A list of oils as it is spoken, in the list's own grammar: amounts in figures, ratios as percents, what is left out put in. */
+function asSpoken(text: string): string {
+  const plain = spokenAmounts(plainText(text.replaceAll('\n', ';')))
+    .replace(/\((\s*\d[^()]*)\)/gu, ' $1')
+    .replace(/(?<=\p{L}|\d|%)\s+\/\s+(?=\p{L}|\d)/gu, '; ')
+    .replace(HALF_OF_IT, '$1$2; 1/2 $1 de ')
+    .replace(/(?<=^|[\s,;])(?:un|una|one|an?)\s+(?=(?:kilo|kg|libra|lb|pound)\b)/giu, '1 ')
+    .trim();
+  const grams = ALL_GRAMS.test(plain);
+  const listed = grams
+    ? plain.replace(ALL_GRAMS, '').replace(/\d+(?:[.,]\d+)?(?!\s*(?:%|g\b|kg|oz|lb))(?![\d.,])/gu, '$& g')
+    : plain;
+  const alone = listed.replace(ONLY, '').replace(ONLY_LAST, '');
+  if (knowsOil(alone) && alone !== listed) return `100% ${alone}`;
+  const ratio = ratioIn(listed, knowsOil);
+  if (ratio) return ratio.map(({ percent, name }) => `${percent}% ${name}`).join('; ');
+  return percentsMarked(alone).replace(/^(\p{L}[\p{L} ]*?),\s*(\d[^,;]*)$/u, '$1 $2');
 }
 
 const COUNT = String.raw`\d[\d.,/]*(?: \d+\/\d+)?`;
@@ -81,7 +113,10 @@ function withBreaks(text: string): string {
     String.raw`(\p{L}[\s:=]*${COUNT}(?:\s*${WEIGHT}|(?!\s*${WEIGHT})(?=\s)))\s*(?=\p{L})`,
     'giu',
   );
-  const countFirst = new RegExp(String.raw`(?<=\p{L})\s+(?=${COUNT}\s*${WEIGHT})`, 'giu');
+  const countFirst = new RegExp(
+    String.raw`(?<=\p{L})\s+(?=${COUNT}\s*${WEIGHT}|\d[\d.,]*\s+(?:de|of)\s+\p{L})`,
+    'giu',
+  );
   return /^\p{L}/u.test(joined) ? joined.replace(nameFirst, '$1;') : joined.replace(countFirst, ';');
 }
 

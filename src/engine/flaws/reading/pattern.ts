@@ -165,8 +165,3 @@ export function matches<Id extends string = FindingId>(
     ),
   );
 }
-
-/** The concepts and words that a table of patterns speaks of. */
-export function vocabulary(patterns: readonly Pattern[]): Set<string> {
-  return new Set(patterns.flatMap(p => [...p.terms.flatMap(t => t.any), ...p.shunned]));
-}
