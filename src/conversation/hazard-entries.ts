@@ -11,10 +11,13 @@ const strength = ['words', 'strength'] as const;
  */
 export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
   'ask question': words,
-  'calibrate bar': words,
-  'calibrate base': words,
-  'calibrate dose': words,
-  'calibrate item': words,
+  'calibrate bars bar': words,
+  'calibrate bars base': words,
+  'calibrate bars dose': words,
+  'calibrate bars item': words,
+  'calibrate plan base': words,
+  'calibrate plan jars': words,
+  'calibrate plan portion': words,
   'challenge audit challenge': words,
   'challenge ballot challenge': words,
   'challenge cancel challenge': words,

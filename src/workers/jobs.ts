@@ -3,6 +3,7 @@ import { planBatch } from '../engine/batch/planning/plan.ts';
 import type { PlanRequest } from '../engine/batch/request.ts';
 import { drawPalette } from '../engine/challenges/reach.ts';
 import { calibrateJar } from '../engine/colour/calibration/calibrate-jar.ts';
+import { planBars } from '../engine/colour/calibration/test-bars/plan-bars.ts';
 import { matchJars } from '../engine/colour/matching/match-jars.ts';
 import { previewMix } from '../engine/colour/mixing/preview.ts';
 import { photoColours } from '../photo/colours.ts';
@@ -12,6 +13,7 @@ import { drawBatchCard } from '../pictures/batch-card.ts';
 import { drawChallengeCard } from '../pictures/challenge-card.ts';
 import { drawClassHandout } from '../pictures/class-handout.ts';
 import { drawFitPlot } from '../pictures/fit-plot.ts';
+import { drawLabelSheet } from '../pictures/label-sheet.ts';
 import { drawMatchCard } from '../pictures/match-card.ts';
 import { drawPhotoPalette } from '../pictures/photo-palette.ts';
 import { drawSwatchCard } from '../pictures/swatch-card.ts';
@@ -40,6 +42,8 @@ export const jobs = {
   swatchCard: drawSwatchCard,
   calibrateJar,
   fitPlot: drawFitPlot,
+  planBars,
+  labelSheet: drawLabelSheet,
   planBatch,
   planClass: ({ request, ask }: { request: PlanRequest; ask: ClassAsk }) => planClass(request, ask),
   batchCard: drawBatchCard,

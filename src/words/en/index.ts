@@ -22,6 +22,7 @@ import { photoRefusals } from './photo.ts';
 import { privacyRefusals } from './privacy.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
+import { testBarsRefusals } from './test-bars.ts';
 
 export { ask } from './ask.ts';
 export { backup } from './backup.ts';
@@ -50,6 +51,7 @@ export { privacy } from './privacy.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
+export { testBars } from './test-bars.ts';
 
 export const refusals: RefusalSentences = {
   ...askRefusals,
@@ -75,4 +77,5 @@ export const refusals: RefusalSentences = {
   ...privacyRefusals,
   ...quantitiesRefusals,
   ...shelfRefusals,
+  ...testBarsRefusals,
 };
