@@ -54,11 +54,15 @@ const markOf = (at: number): string =>
 const nameOfDose = ({ id }: PlannedDose, { jars, say }: BarPlanView): string =>
   knownAs(jars.find(({ item }) => item?.id === id)!, say);
 
-/** A dose as `/calibrate bars` reads it: teaspoons to the member's own cup. */
-const perCup = ({ teaspoons }: PlannedDose, { portion, measures, say }: BarPlanView): string =>
-  say.calibrating.doseOf({
-    spoons: say.quantities.measure(`${printMixed((teaspoons * measures.cup) / portion.millilitres)} tsp`),
+/** A dose as `/calibrate bars` reads it: teaspoons to the member's own cup, as one spoon where that holds it. */
+function perCup({ teaspoons }: PlannedDose, { portion, measures, say }: BarPlanView): string {
+  const dose = (teaspoons * measures.cup) / portion.millilitres;
+  const { spoons, off, text } = practicalSpoons(dose);
+  const isOneSpoon = spoons.length === 1 && spoons[0]!.count === 1 && Math.abs(off) < 1e-3;
+  return say.calibrating.doseOf({
+    spoons: say.quantities.measure(isOneSpoon ? text : `${printMixed(dose)} tsp`),
   });
+}
 
 function dosesView({ doses }: PlannedBar, view: BarPlanView): string {
   const { say } = view;
@@ -123,7 +127,7 @@ function notes(view: BarPlanView, left: string): readonly string[] {
 export function labelSheet(view: BarPlanView) {
   const { ask, plan, portion, say } = view;
   const words = say.testBars;
-  const small = `${portion.written}. ${words.label.date}: ________  ${words.label.lot}: ______`;
+  const small = `${portion.written}. ${words.label.date}: ________`;
   const bars = plan.bars.map((bar, at) => ({
     mark: markOf(at),
     lines: bar.doses.map(dose =>

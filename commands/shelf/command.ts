@@ -10,6 +10,8 @@ import * as shelf from '../../src/records/shelf/index.ts';
 import { itemGrams } from '../../src/records/shelf/item-grams.ts';
 import { gramsOf } from '../../src/records/shelf/jar.ts';
 import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
+import { compareReply } from './compare.ts';
+import { priceAsked } from './price.ts';
 import { addedReply, changedReply, describedReply, itemReply, shelfReply } from './view.ts';
 
 const item = text({
@@ -38,6 +40,20 @@ const ingredients = text(
     es: 'Lo que lista la etiqueta, para poder avisarte: «Mica, Titanium Dioxide, Carmine»',
   },
   { most: 4000 },
+);
+const price = text(
+  {
+    en: 'What it cost, in any currency: “8.50 €”, “12 USD”',
+    es: 'Lo que costó, en cualquier moneda: «8,50 €», «12 USD»',
+  },
+  { most: 60 },
+);
+const size = text(
+  {
+    en: 'How much that price bought: “50 g”. The amount unless you say',
+    es: 'Cuánto compró ese precio: «50 g». La cantidad si no dices nada',
+  },
+  { most: 60 },
 );
 const lot = text({ en: 'What is printed on the lot', es: 'Lo que pone en el lote' }, { most: 60 });
 
@@ -75,6 +91,8 @@ export default commandGroup(
         ingredients: ingredients.optional(),
         pigment: pigment.optional(),
         lot: lot.optional(),
+        price: price.optional(),
+        size: size.optional(),
       },
       completes: { colourant: suggestColourants },
       async answer(asked, context) {
@@ -91,6 +109,11 @@ export default commandGroup(
           lot: asked.lot,
           grams,
           ...(asked.pigment !== undefined && { pigmentFraction: asked.pigment / 100 }),
+          price: priceAsked(asked, {
+            grams,
+            spooned: { name: asked.item, colourant: found.colourant },
+            measures,
+          }),
         };
         // First, since a noted shelf that stays empty harms nobody.
         // Where only they let us in there are no palettes, and nobody could tell when they leave.
@@ -251,19 +274,38 @@ export default commandGroup(
         colourant: colourant.optional(),
         ingredients: ingredients.optional(),
         pigment: pigment.optional(),
+        price: price.optional(),
+        size: size.optional(),
       },
       completes: { item: suggestItems, colourant: suggestColourants },
       async answer(asked, context) {
-        const { id, name, colourant: known } = await shelf.findItem(context.shelf, asked.item);
+        const { id, name, colourant: known, lot } = await shelf.findItem(context.shelf, asked.item);
         const found = whatItIs(name, { ...asked, known });
+        const spooned = { name, colourant: found.colourant, lot };
+        const cost = priceAsked(asked, { spooned, measures: await measuresOf(context) });
         const what = {
           colourant: found.colourant?.id,
           ingredients: found.ingredients,
           pigmentFraction: asked.pigment === undefined ? undefined : asked.pigment / 100,
+          price: cost,
         };
         const outcome = await shelf.describeItem(context.shelf, id, what, context.change);
-        return describedReply(found, outcome, context.say);
+        return describedReply(found, outcome, { price: cost, say: context.say });
       },
+    }),
+    compare: action({
+      purpose: {
+        en: 'Two jars for the same depth of colour: strength, hue, cost',
+        es: 'Dos botes para la misma intensidad: fuerza, tono, coste',
+      },
+      anywhere: true,
+      seenBy: 'asker',
+      options: {
+        one: text({ en: 'A jar of yours, or any colourant', es: 'Un bote tuyo, o cualquier colorante' }),
+        other: text({ en: 'And the other', es: 'Y el otro' }),
+      },
+      completes: { one: suggestItems, other: suggestItems },
+      answer: compareReply,
     }),
     'low-mark': action({
       purpose: { en: 'At how much left I should warn you', es: 'Con cuánto restante debo avisarte' },

@@ -6,6 +6,9 @@ import { calibrateJar } from '../engine/colour/calibration/calibrate-jar.ts';
 import { planBars } from '../engine/colour/calibration/test-bars/plan-bars.ts';
 import { matchJars } from '../engine/colour/matching/match-jars.ts';
 import { previewMix } from '../engine/colour/mixing/preview.ts';
+import { makeablePalettes } from '../engine/palettes/makeable.ts';
+import { whatToBuy } from '../engine/palettes/what-to-buy.ts';
+import { evenGradient } from '../engine/pouring/gradient.ts';
 import { photoColours } from '../photo/colours.ts';
 import { readPhoto } from '../photo/read.ts';
 import type { Box } from '../photo/reading.ts';
@@ -15,6 +18,7 @@ import { drawClassHandout } from '../pictures/class-handout.ts';
 import { drawFitPlot } from '../pictures/fit-plot.ts';
 import { drawLabelSheet } from '../pictures/label-sheet.ts';
 import { drawMatchCard } from '../pictures/match-card.ts';
+import { drawPaletteStrips } from '../pictures/palette-strips.ts';
 import { drawPhotoPalette } from '../pictures/photo-palette.ts';
 import { drawSwatchCard } from '../pictures/swatch-card.ts';
 import { keepEntryPhoto } from './challenge-photo.ts';
@@ -38,6 +42,10 @@ export const jobs = {
   matchJars,
   matchCard: drawMatchCard,
   photoPalette: drawPhotoPalette,
+  makeablePalettes,
+  evenGradient,
+  whatToBuy,
+  paletteStrips: drawPaletteStrips,
   previewMix,
   swatchCard: drawSwatchCard,
   calibrateJar,

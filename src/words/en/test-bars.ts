@@ -29,7 +29,6 @@ export const testBars = {
   label: {
     perCup: (v: { dose: string; name: string }) => `${v.name}: ${v.dose}`,
     date: 'Poured',
-    lot: 'Lot',
   },
   sheet: { title: 'Labels for your test bars', plain: 'No colour' },
   alt: (v: { list: string }) => `Labels to cut out: ${v.list}.`,

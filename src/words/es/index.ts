@@ -10,7 +10,9 @@ import { challengesRefusals } from './challenges/challenges.ts';
 import { checkingRefusals } from './checking.ts';
 import { colourRefusals } from './colour.ts';
 import { colourantsRefusals } from './colourants.ts';
+import { comparingRefusals } from './comparing.ts';
 import { conversationRefusals } from './conversation.ts';
+import { costsRefusals } from './costs.ts';
 import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
 import { evidenceRefusals } from './evidence.ts';
@@ -18,7 +20,9 @@ import { flawsRefusals } from './flaws.ts';
 import { frontsRefusals } from './fronts.ts';
 import { hazardRefusals } from './hazards.ts';
 import { mixingRefusals } from './mixing.ts';
+import { palettesRefusals } from './palettes.ts';
 import { photoRefusals } from './photo.ts';
+import { pouringRefusals } from './pouring.ts';
 import { privacyRefusals } from './privacy.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
@@ -35,7 +39,9 @@ export { challenges } from './challenges/challenges.ts';
 export { checking } from './checking.ts';
 export { colour } from './colour.ts';
 export { colourants } from './colourants.ts';
+export { comparing } from './comparing.ts';
 export { conversation } from './conversation.ts';
+export { costs } from './costs.ts';
 export { dispersion } from './dispersion.ts';
 export { dosing } from './dosing.ts';
 export { evidence } from './evidence.ts';
@@ -45,7 +51,9 @@ export { fronts } from './fronts.ts';
 export { help } from './help.ts';
 export { calibrating, match, preview } from './mixing.ts';
 export { page } from './page.ts';
+export { palettes } from './palettes.ts';
 export { photo } from './photo.ts';
+export { pouring } from './pouring.ts';
 export { prefer } from './prefer.ts';
 export { privacy } from './privacy.ts';
 export { quantities } from './quantities.ts';
@@ -63,7 +71,9 @@ export const refusals: RefusalSentences = {
   ...checkingRefusals,
   ...colourRefusals,
   ...colourantsRefusals,
+  ...comparingRefusals,
   ...conversationRefusals,
+  ...costsRefusals,
   ...dispersionRefusals,
   ...dosingRefusals,
   ...evidenceRefusals,
@@ -72,8 +82,10 @@ export const refusals: RefusalSentences = {
   ...hazardRefusals,
   ...heatRefusals,
   ...mixingRefusals,
+  ...palettesRefusals,
   ...photoRefusals,
   ...planRefusals,
+  ...pouringRefusals,
   ...privacyRefusals,
   ...quantitiesRefusals,
   ...shelfRefusals,

@@ -26,7 +26,7 @@ export const testBars: typeof en.testBars = {
   steps:
     'Una tanda, un vertido, un mismo lugar de curado: así solo cambia el color. Pesa el colorante si puedes; las cucharas rasas varían una décima parte.',
   leftOut: ({ names }) => `No entran en este plan: ${names}. Nombra botes para elegir.`,
-  label: { perCup: ({ dose, name }) => `${name}: ${dose}`, date: 'Vertida', lot: 'Lote' },
+  label: { perCup: ({ dose, name }) => `${name}: ${dose}`, date: 'Vertida' },
   sheet: { title: 'Etiquetas para tus barras de prueba', plain: 'Sin color' },
   alt: ({ list }) => `Etiquetas para recortar: ${list}.`,
 };

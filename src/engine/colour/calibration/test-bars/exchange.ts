@@ -6,14 +6,7 @@ import {
   type SquareMatrix,
   traceOfProduct,
 } from './information-matrix.ts';
-import { lossWith, type Run, runOf } from './run-gain.ts';
-
-/**
- * What a design is judged by. `D`: the greatest determinant of the information. `A`: the least weighted trace of its
- * inverse; with the identity as weights that is the A-criterion, with other weights the linear criterion of A. C. Atkinson,
- * A. N. Donev and R. D. Tobias, Optimum Experimental Designs, with SAS (2007), chapter 10.
- */
-export type Criterion = { readonly by: 'D' } | { readonly by: 'A'; readonly weights: SquareMatrix };
+import { type Criterion, lossWith, type Run, runOf } from './run-gain.ts';
 
 export type DesignAsk = {
   /** What each run that may be made would tell: a row for each number read off it, in units of its error, a column an unknown. */

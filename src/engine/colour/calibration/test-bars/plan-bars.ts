@@ -92,8 +92,9 @@ export function planBars(ask: BarPlanAsk): BarPlan {
   return described(found, { ask, candidates, jars, base, before, after });
 }
 
+/** To a tenth, as errors are told. */
 const isWithin = ({ within }: BarPlanAsk, errors: readonly number[]): boolean =>
-  errors.every(error => error <= within);
+  errors.every(error => Math.round(error * 10) <= Math.round(within * 10));
 
 /** The smallest design that is enough, else the one of most runs: quick ones up to the first that is, thorough ones down from it. */
 function fewest(

@@ -1,4 +1,3 @@
-import type { Criterion } from './exchange.ts';
 import {
   inverseOf,
   logDeterminant,
@@ -6,6 +5,13 @@ import {
   type SquareMatrix,
   traceOfProduct,
 } from './information-matrix.ts';
+
+/**
+ * What a design is judged by. `D`: the greatest determinant of the information. `A`: the least weighted trace of its
+ * inverse; with the identity as weights that is the A-criterion, with other weights the linear criterion of A. C. Atkinson,
+ * A. N. Donev and R. D. Tobias, Optimum Experimental Designs, with SAS (2007), chapter 10.
+ */
+export type Criterion = { readonly by: 'D' } | { readonly by: 'A'; readonly weights: SquareMatrix };
 
 /** What a run tells: a row for each number read off it, by column of the unknowns; columns left out are 0. */
 export type Run = readonly {
