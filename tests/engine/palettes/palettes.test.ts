@@ -76,6 +76,7 @@ describe('hues that hold together', () => {
       const turns = HUE_SCHEMES[scheme];
       for (const [at, turn] of turns.entries()) expect(turn).toBeCloseTo((360 * at) / turns.length, 9);
     }
+    expect(MOST_OFF).toBe(360 / 12 / 2);
     const [, left, right] = HUE_SCHEMES['split-complementary'];
     expect(left + right).toBe(360);
   });

@@ -44,6 +44,8 @@ describe('layers', () => {
       expect(((low + high) / 2) * most.acrossCm).toBeCloseTo(each * loaf.widthCm, 6);
       expect((high - low) / most.acrossCm).toBeCloseTo(Math.tan(Math.asin(block / loaf.widthCm)), 6);
       expect(high).toBeLessThanOrEqual(2 * each + 1e-6);
+      expect(low).toBeGreaterThanOrEqual(0);
+      expect(most.acrossCm).toBeLessThanOrEqual(loaf.widthCm + 1e-9);
     },
   );
 
