@@ -7,9 +7,10 @@ import { oilGramsFor } from '../src/engine/batch/fit.ts';
 import { fillPortions } from '../src/engine/batch/portions/portions.ts';
 import { batterOfPot } from '../src/engine/batch/portions/pot.ts';
 import { makeRecipe } from '../src/engine/batch/recipe.ts';
-import type { Batter } from '../src/engine/dispersion/batter.ts';
+import { type Batter, TYPICAL_BATTER } from '../src/engine/dispersion/batter.ts';
 import { answerDose } from '../src/engine/dosing/answer.ts';
 import { parseCarrier, parsePremix } from '../src/engine/dosing/parse-premix.ts';
+import { portionMillilitres } from '../src/engine/dosing/portion.ts';
 import type { DoseAnswer, DoseAsked } from '../src/engine/dosing/request.ts';
 import { parsePortionRange } from '../src/engine/quantities/amount.ts';
 import { parseStrength, type Strength, splitStrength } from '../src/engine/quantities/strength.ts';
@@ -18,6 +19,7 @@ import { checkColourant } from '../src/engine/stability/check-colourant.ts';
 import { amountPhrase } from '../src/engine/text/amount-phrases.ts';
 import { notForSoap } from '../src/presenting/check.ts';
 import { suggestJars } from '../src/presenting/colour/suggest.ts';
+import { colourCost, portionCostView } from '../src/presenting/cost.ts';
 import {
   doseAside,
   doseCautions,
@@ -148,6 +150,14 @@ export default command(
       const doses = answer.doses.map(
         (dose, index): NamedDose => ({ dose, name: knownAs(jars[index] as Jar, say) }),
       );
+      const cost = colourCost(
+        doses.map(({ dose }, index) => ({
+          item: jars[index]?.item,
+          grams: (dose.premix?.grams ?? dose.grams).typical,
+        })),
+      );
+      const pot = batter ?? TYPICAL_BATTER;
+      const costs = portionCostView(cost, portionMillilitres(portion, pot) * pot.gramsPerMillilitre, say);
       const law = jars.flatMap(jar => lawOf(jar, say));
       return {
         kind: 'reply',
@@ -161,12 +171,17 @@ export default command(
             portion: ends?.low ?? asked.portion.trim(),
           }),
         ].join(' '),
-        data: { ...doseAnswerData(answer), ...(more && { upTo: doseAnswerData(more) }) },
+        data: {
+          ...doseAnswerData(answer),
+          ...(more && { upTo: doseAnswerData(more) }),
+          ...(cost && { cost }),
+        },
         blocks: [
           ...(more ? [upperEnd(more, { portion: ends?.high ?? '', doses }, say)] : []),
           doseMeasures(doses, say),
           ...doseSteps(doses, say),
           ...notes.asides.map(text => ({ kind: 'text', text }) as const),
+          ...costs.map(text => ({ kind: 'text', text }) as const),
           doseAside(
             doses,
             jars.map(({ colourant }) => colourant),

@@ -59,7 +59,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
       corrections: usedCorrections(read, given),
     },
   };
-  const answer = await answered(reading, { given, read, context });
+  const answer = await answered(reading, { question, given, read, context });
   return {
     ...answer,
     data: { ...answer.data, ...data },
@@ -94,7 +94,10 @@ function filled({ command, given, missing }: Reading, { say }: Context): Given {
 }
 
 /** The command's own answer, or what it lacks and the nearest thing that can be done. */
-async function answered(reading: Reading, { given, read, context }: Told): Promise<Reply> {
+async function answered(
+  reading: Reading,
+  { question, given, read, context }: Told & { readonly question: string },
+): Promise<Reply> {
   const { say } = context;
   const lacking = reading.missing.filter(name => given[name] === undefined);
   if (lacking.length > 0 && reading.command !== 'compare') {
@@ -118,7 +121,7 @@ async function answered(reading: Reading, { given, read, context }: Told): Promi
     };
   }
   try {
-    if (reading.command === 'compare') return await compareReply(read.facts.named, context);
+    if (reading.command === 'compare') return await compareReply(read.facts.named, question, context);
     const answer = shownAsReply(await context.run(reading.command, given), context);
     return reading.job === 'wet' ? wettingFirst(answer, context) : answer;
   } catch (error) {

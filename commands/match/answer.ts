@@ -10,12 +10,16 @@ import { parsePortion } from '../../src/engine/quantities/amount.ts';
 import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { type Choice, catalogueChoice, shelfChoice } from '../../src/presenting/colour/candidates.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
+import { cheapestHolding } from '../../src/presenting/cost.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
 import { keepRecentMatch, type MatchAsked, type RecentRecipe } from '../../src/records/matches/index.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { matchChoices } from './follow-ups.ts';
 import { type MatchView, matchBlocks, matchCard, matchCautions, matchData, matchHeadline } from './view.ts';
 
+/** Recipes that are looked through for the cheapest, and told to programs. */
+const LOOKED_AT = 12;
+const TOLD = 5;
 /** Recipes that are shown and can be gone on with. */
 const SHOWN = 3;
 /** A recipe this much farther off than the best (CIEDE2000) is no choice but another colour. */
@@ -38,10 +42,12 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
       gelled: asked.gelled,
       portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },
       most: asked.most,
+      recipes: LOOKED_AT,
     },
     owner,
   );
-  const recipes = recipesOf(answer, choice.usable, measures);
+  const all = recipesOf(answer, choice.usable, measures);
+  const recipes = all.slice(0, TOLD);
   const best = recipes[0]?.deltaE ?? 0;
   const shown = recipes.slice(0, SHOWN).filter(({ deltaE }) => deltaE <= best + MUCH_WORSE);
   const view: MatchView = {
@@ -54,6 +60,7 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     answer,
     recipes,
     shown,
+    cheapest: cheapestHolding(all),
     unidentified: choice.unidentified,
     say,
   };

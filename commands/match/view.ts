@@ -17,6 +17,7 @@ import {
   whole,
   wordOf,
 } from '../../src/presenting/colour/view.ts';
+import { type cheapestHolding, recipeCost } from '../../src/presenting/cost.ts';
 import { rough } from '../../src/presenting/dose.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
 import type { MatchAsked } from '../../src/records/matches/index.ts';
@@ -35,6 +36,8 @@ export type MatchView = {
   readonly recipes: readonly Recipe[];
   /** The first few of them, which can be gone on with. */
   readonly shown: readonly Recipe[];
+  /** The cheapest recipe that holds, where prices are known. */
+  readonly cheapest: ReturnType<typeof cheapestHolding>;
   readonly unidentified: readonly string[];
   readonly say: Words;
 };
@@ -109,20 +112,30 @@ function stockView({ jar, offShelfGrams }: RecipeDose, say: Words): string {
   return grams < offShelfGrams ? say.match.short({ left }) : say.match.enough({ left });
 }
 
-const sums = ({ predicted, pigmentGrams, fullness }: Recipe, say: Words): readonly Measure[] => [
-  {
-    label: say.match.predicted,
-    value: say.match.predictedValue({
-      word: wordOf(predicted, say),
-      hex: predicted.hex,
-      plusMinus: whole(predicted.plusMinus),
-    }),
-  },
-  {
-    label: say.match.pigment,
-    value: say.match.pigmentValue({ grams: rough(pigmentGrams), percent: Math.round(fullness * 100) }),
-  },
-];
+const costView = (recipe: Recipe, say: Words): string | undefined => {
+  const cost = recipeCost(recipe);
+  return cost && say.costs.recipe({ money: say.costs.money(cost) });
+};
+
+const sums = (recipe: Recipe, say: Words): readonly Measure[] => {
+  const { predicted, pigmentGrams, fullness } = recipe;
+  const cost = costView(recipe, say);
+  return [
+    {
+      label: say.match.predicted,
+      value: say.match.predictedValue({
+        word: wordOf(predicted, say),
+        hex: predicted.hex,
+        plusMinus: whole(predicted.plusMinus),
+      }),
+    },
+    {
+      label: say.match.pigment,
+      value: say.match.pigmentValue({ grams: rough(pigmentGrams), percent: Math.round(fullness * 100) }),
+      ...(cost && { note: cost }),
+    },
+  ];
+};
 
 const otherView = (recipe: Recipe, say: Words): string =>
   say.match.other({
@@ -142,7 +155,18 @@ const riskiest = ({ doses }: Recipe): AlkaliBehaviour =>
     .map(({ jar }) => jar.colourant.alkali.behaviour)
     .reduce((worst, one) => (ORDER.indexOf(one) > ORDER.indexOf(worst) ? one : worst), 'stable');
 
-function notes({ shown, from, shelfEmpty, unidentified, base, asked, say }: MatchView): readonly Block[] {
+function cheapestView({ cheapest, say }: MatchView): string {
+  if (!cheapest) return '';
+  const { recipe, cost } = cheapest;
+  return say.costs.cheapest({
+    recipe: recipeView(recipe, say),
+    money: say.costs.money(cost),
+    deltaE: tenth(recipe.deltaE),
+  });
+}
+
+function notes(view: MatchView): readonly Block[] {
+  const { shown, from, shelfEmpty, unidentified, base, asked, say } = view;
   const [best] = shown;
   const looks = best ? looksView(best.predicted, say) : [];
   const where = shelfEmpty ? say.match.shelfEmpty : '';
@@ -154,7 +178,7 @@ function notes({ shown, from, shelfEmpty, unidentified, base, asked, say }: Matc
     say.match.scale,
     spared ? say.match.rounding({ unrounded: tenth(best.deltaEUnrounded) }) : '',
   ];
-  const plain = [where, ...looks].filter(Boolean);
+  const plain = [where, cheapestView(view), ...looks].filter(Boolean);
   return [
     ...(plain.length > 0 ? [{ kind: 'text' as const, text: plain.join('\n') }] : []),
     { kind: 'text', folds: true, text: small.filter(Boolean).join('\n') },
@@ -237,6 +261,7 @@ export function matchData(view: MatchView): object {
       pigmentGrams: recipe.pigmentGrams,
       risk: recipe.risk,
       takeable: recipe.takeable,
+      ...(recipeCost(recipe) && { cost: recipeCost(recipe) }),
     })),
   };
 }

@@ -4,6 +4,7 @@ import type { Block, Choice, Reply } from '../../src/conversation/reply.ts';
 import { type ClassAsk, type ClassPlan, stationRequest } from '../../src/engine/batch/planning/class-kits.ts';
 import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
+import type { Price } from '../../src/engine/cost/money.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { cautionData, doseData, stepData } from '../../src/presenting/dose-data.ts';
 import { colourNotes } from '../../src/presenting/warning.ts';
@@ -12,6 +13,7 @@ import { type KeptPlan, keepRecentPlan, type Use } from '../../src/records/recip
 import { type PlanRead, readKept } from '../../src/records/recipes/kept-plan.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
 import { cardOf, classHeadline, classSections, handoutOf } from './card.ts';
+import { costBlocks, costData, costOfPlan } from './cost.ts';
 import { type Need, needsOf, stockData, stockRows, usesOf } from './stock.ts';
 import { lyeCautions, type PlanView, planBlocks, planHeadline } from './view.ts';
 
@@ -20,6 +22,8 @@ export type Asking = {
   /** The recipe it comes from. */
   readonly name?: string | undefined;
   readonly lesson?: ClassAsk | undefined;
+  /** What oils cost, by their ids. */
+  readonly prices?: ReadonlyMap<string, Price> | undefined;
   /** Who sees the answer: what the member's shelf holds is told to nobody else. */
   readonly seenBy: SeenBy;
 };
@@ -56,6 +60,7 @@ export async function makePlan(
   const needs = needsOf(answer, read);
   // A class buys for itself: what one station needs is not what leaves the shelf.
   const uses = lesson ? [] : usesOf(needs);
+  const cost = costOfPlan(view, { prices: asking.prices, own: !lesson && asking.seenBy === 'asker' });
   const kept = { ...plan, colours: read.colours };
   await keepRecentPlan(shelf, change.cause, { ...kept, uses }, change.at);
   const picture = await pictureOf(view, { ...asking, plan: lesson }, context);
@@ -65,9 +70,13 @@ export async function makePlan(
     reply: {
       kind: 'reply',
       headline: lesson ? classHeadline(view, lesson) : planHeadline(view),
-      data: dataOf(answer, { needs, lesson, asking }),
+      data: { ...dataOf(answer, { needs, lesson, asking }), ...costData(cost) },
       blocks: [
-        ...planBlocks(view, lesson || asking.seenBy === 'group' ? [] : stockRows(needs, say)),
+        ...planBlocks(
+          view,
+          lesson || asking.seenBy === 'group' ? [] : stockRows(needs, say),
+          costBlocks(view, cost),
+        ),
         ...(lesson ? classSections(view, lesson).map(one => ({ kind: 'rows' as const, ...one })) : []),
         picture,
       ],

@@ -1,5 +1,6 @@
 import { action, command, privateIfRecipe } from '../../src/conversation/command.ts';
 import { choice, text, whole } from '../../src/conversation/option.ts';
+import { parseOilPrices } from '../../src/engine/cost/oil-prices.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
@@ -36,6 +37,13 @@ export default command(
       'save-as': text(
         { en: 'Keep it as a recipe of that name', es: 'Guárdala como receta con ese nombre' },
         { most: 100 },
+      ).optional(),
+      prices: text(
+        {
+          en: 'What your oils cost: “olive 8 €/kg, coconut 6 € per 500 g”',
+          es: 'Lo que cuestan tus aceites: «oliva 8 €/kg, coco 6 € por 500 g»',
+        },
+        { most: 1000 },
       ).optional(),
       people: whole(
         { en: 'For a class: how many people', es: 'Para una clase: cuántas personas' },
@@ -86,6 +94,7 @@ export default command(
           name: recipe?.name,
           saveAs: asked['save-as'],
           lesson: lessonOf(asked),
+          prices: asked.prices === undefined ? undefined : parseOilPrices(asked.prices),
           seenBy: recipe ? 'asker' : await whoSees(plan, context),
         },
         context,

@@ -294,8 +294,12 @@ export const planSteps = ({ answer, say }: PlanView) =>
 export const lyeCautions = ({ answer, say }: PlanView): readonly Caution[] =>
   answer.cautions.map(({ id }) => ({ id, text: say.batch.lyeCautions[id] }));
 
-/** The whole plan, the numbers first. `stock` says what the shelf holds of it. */
-export function planBlocks(view: PlanView, stock: readonly string[]): readonly Block[] {
+/** The whole plan, the numbers first. `stock` says what the shelf holds of it, `cost` what it costs. */
+export function planBlocks(
+  view: PlanView,
+  stock: readonly string[],
+  cost: readonly Block[],
+): readonly Block[] {
   const { say, answer } = view;
   const steps = planSteps(view).map(({ when, what }) => `${when}: ${what}`);
   return [
@@ -303,6 +307,7 @@ export function planBlocks(view: PlanView, stock: readonly string[]): readonly B
     { kind: 'measures', measures: planWeights(view) },
     ...answer.portions.map((_, at) => rowsOf(portionSection(view, at))),
     ...filled({ title: say.plan.stock, rows: stock }),
+    ...cost,
     ...filled(planWatch(view)),
     ...filled(planColourCautions(view)),
     rowsOf(planHeat(view)),

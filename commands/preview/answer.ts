@@ -12,6 +12,7 @@ import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { STRENGTH_SHARES, type StrengthName } from '../../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { colourJar, knownAs, sourceOf, sourceView, spooned } from '../../src/presenting/colour/jars.ts';
+import { readMix } from '../../src/presenting/colour/mix.ts';
 import {
   baseView,
   capital,
@@ -26,7 +27,6 @@ import { doseData } from '../../src/presenting/dose-data.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
-import { readMix } from './mix.ts';
 
 export type PreviewAsked = {
   readonly mix: string;

@@ -1,7 +1,8 @@
 import { action } from '../../src/conversation/command.ts';
-import { choice, number } from '../../src/conversation/option.ts';
+import { choice, number, text } from '../../src/conversation/option.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
+import { compareReply } from './compare.ts';
 import {
   amount,
   colourant,
@@ -11,10 +12,13 @@ import {
   lot,
   measuresOf,
   pigment,
+  price,
+  size,
   suggestColourants,
   suggestItems,
   told,
 } from './options.ts';
+import { priceAsked } from './price.ts';
 import { describedReply } from './view.ts';
 
 /** What a jar and its lot are like: tests, weights, what it is, when it runs low. */
@@ -103,19 +107,38 @@ export const lotActions = {
       colourant: colourant.optional(),
       ingredients: ingredients.optional(),
       pigment: pigment.optional(),
+      price: price.optional(),
+      size: size.optional(),
     },
     completes: { item: suggestItems, colourant: suggestColourants },
     async answer(asked, context) {
-      const { id, name, colourant: known } = await shelf.findItem(context.shelf, asked.item);
+      const { id, name, colourant: known, lot } = await shelf.findItem(context.shelf, asked.item);
       const found = whatItIs(name, { ...asked, known });
+      const spooned = { name, colourant: found.colourant, lot };
+      const cost = priceAsked(asked, { spooned, measures: await measuresOf(context) });
       const what = {
         colourant: found.colourant?.id,
         ingredients: found.ingredients,
         pigmentFraction: asked.pigment === undefined ? undefined : asked.pigment / 100,
+        price: cost,
       };
       const outcome = await shelf.describeItem(context.shelf, id, what, context.change);
-      return describedReply(found, outcome, context.say);
+      return describedReply(found, outcome, { price: cost, say: context.say });
     },
+  }),
+  compare: action({
+    purpose: {
+      en: 'Two jars for the same depth of colour: strength, hue, cost',
+      es: 'Dos botes para la misma intensidad: fuerza, tono, coste',
+    },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {
+      one: text({ en: 'A jar of yours, or any colourant', es: 'Un bote tuyo, o cualquier colorante' }),
+      other: text({ en: 'And the other', es: 'Y el otro' }),
+    },
+    completes: { one: suggestItems, other: suggestItems },
+    answer: compareReply,
   }),
   'low-mark': action({
     purpose: { en: 'At how much left I should warn you', es: 'Con cuánto restante debo avisarte' },

@@ -35,6 +35,20 @@ export const ingredients = text(
   },
   { most: 4000 },
 );
+export const price = text(
+  {
+    en: 'What it cost, in any currency: “8.50 €”, “12 USD”',
+    es: 'Lo que costó, en cualquier moneda: «8,50 €», «12 USD»',
+  },
+  { most: 60 },
+);
+export const size = text(
+  {
+    en: 'How much that price bought: “50 g”. The amount unless you say',
+    es: 'Cuánto compró ese precio: «50 g». La cantidad si no dices nada',
+  },
+  { most: 60 },
+);
 export const lot = text({ en: 'What is printed on the lot', es: 'Lo que pone en el lote' }, { most: 60 });
 
 export const measuresOf = async ({ store, asker }: Context) =>

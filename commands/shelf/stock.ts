@@ -14,10 +14,13 @@ import {
   lot,
   measuresOf,
   pigment,
+  price,
+  size,
   suggestColourants,
   suggestItems,
   told,
 } from './options.ts';
+import { priceAsked } from './price.ts';
 import { addedReply, itemReply, shelfReply } from './view.ts';
 
 /** What is on the shelf, and how much. */
@@ -36,6 +39,8 @@ export const stockActions = {
       ingredients: ingredients.optional(),
       pigment: pigment.optional(),
       lot: lot.optional(),
+      price: price.optional(),
+      size: size.optional(),
     },
     completes: { colourant: suggestColourants },
     async answer(asked, context) {
@@ -52,6 +57,11 @@ export const stockActions = {
         lot: asked.lot,
         grams,
         ...(asked.pigment !== undefined && { pigmentFraction: asked.pigment / 100 }),
+        price: priceAsked(asked, {
+          grams,
+          spooned: { name: asked.item, colourant: found.colourant },
+          measures,
+        }),
       };
       // First, since a noted shelf that stays empty harms nobody.
       // Where only they let us in there are no palettes, and nobody could tell when they leave.

@@ -1,5 +1,6 @@
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
+import type { Price } from '../../src/engine/cost/money.ts';
 import { wholeVerdict } from '../../src/presenting/check.ts';
 import { kindName } from '../../src/presenting/check-dose.ts';
 import { itemWarning, warningSentence } from '../../src/presenting/warning.ts';
@@ -10,11 +11,12 @@ import type { Words } from '../../src/words/index.ts';
 
 /** An item in one line: what is left of it first, then what is known of it. */
 export function itemRow(item: ShelfItem, say: Words): string {
-  const { name, colourant, pigmentFraction, lot, stock } = item;
+  const { name, colourant, pigmentFraction, price, lot, stock } = item;
   const known = colourant === undefined ? undefined : colourantById(colourant)?.names[say.language];
   const facts = [
     known && known.toLowerCase() !== name.toLowerCase() ? known : undefined,
     pigmentFraction === undefined ? undefined : say.shelf.pigment({ percent: pigmentFraction * 100 }),
+    price && priceView(price, say),
     lot.number > 1 || lot.label !== undefined ? say.shelf.lot(lot) : undefined,
     lot.dishTest && say.shelf.dishTests[lot.dishTest],
     lot.spoonWeight && say.shelf.spoon(lot.spoonWeight),
@@ -24,6 +26,9 @@ export function itemRow(item: ShelfItem, say: Words): string {
   const left = stock.grams === undefined ? say.shelf.amountUnknown : say.shelf.grams(stock.grams);
   return `${name}: ${[left, ...facts].join('; ')}`;
 }
+
+const priceView = (price: Price, say: Words): string =>
+  say.costs.ofJar({ money: say.costs.money(price), grams: price.grams });
 
 /** What a change did, with a word when little is left or when it was counted before. */
 export function changedReply(headline: string, outcome: Outcome, say: Words): Reply {
@@ -81,8 +86,15 @@ export function addedReply(found: WhatItIs, outcome: Outcome, say: Words): Reply
 }
 
 /** An item that was described: what it is known to be now. */
-export function describedReply(found: WhatItIs, outcome: Outcome, say: Words): Reply {
-  const reply = changedReply(say.shelf.described(outcome), outcome, say);
+export function describedReply(
+  found: WhatItIs,
+  outcome: Outcome,
+  { price, say }: { readonly price: Price | undefined; readonly say: Words },
+): Reply {
+  const headline = price
+    ? say.costs.noted({ name: outcome.name, price: priceView(price, say) })
+    : say.shelf.described(outcome);
+  const reply = changedReply(headline, outcome, say);
   if (!found.report) return reply;
   return {
     ...reply,

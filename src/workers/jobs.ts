@@ -3,15 +3,21 @@ import { planBatch } from '../engine/batch/planning/plan.ts';
 import type { PlanRequest } from '../engine/batch/request.ts';
 import { drawPalette } from '../engine/challenges/reach.ts';
 import { calibrateJar } from '../engine/colour/calibration/calibrate-jar.ts';
+import { planBars } from '../engine/colour/calibration/test-bars/plan-bars.ts';
 import { matchJars } from '../engine/colour/matching/match-jars.ts';
 import { previewMix } from '../engine/colour/mixing/preview.ts';
+import { makeablePalettes } from '../engine/palettes/makeable.ts';
+import { whatToBuy } from '../engine/palettes/what-to-buy.ts';
+import { evenGradient } from '../engine/pouring/gradient.ts';
 import { photoColours } from '../photo/colours.ts';
 import type { Box } from '../photo/reading.ts';
 import { drawBatchCard } from '../pictures/batch-card.ts';
 import { drawChallengeCard } from '../pictures/challenge-card.ts';
 import { drawClassHandout } from '../pictures/class-handout.ts';
 import { drawFitPlot } from '../pictures/fit-plot.ts';
+import { drawLabelSheet } from '../pictures/label-sheet.ts';
 import { drawMatchCard } from '../pictures/match-card.ts';
+import { drawPaletteStrips } from '../pictures/palette-strips.ts';
 import { drawPhotoPalette } from '../pictures/photo-palette.ts';
 import { drawSwatchCard } from '../pictures/swatch-card.ts';
 import { barePhoto, readPhoto } from './bare-photo.ts';
@@ -37,10 +43,16 @@ export const jobs = {
   matchJars,
   matchCard: drawMatchCard,
   photoPalette: drawPhotoPalette,
+  makeablePalettes,
+  evenGradient,
+  whatToBuy,
+  paletteStrips: drawPaletteStrips,
   previewMix,
   swatchCard: drawSwatchCard,
   calibrateJar,
   fitPlot: drawFitPlot,
+  planBars,
+  labelSheet: drawLabelSheet,
   planBatch,
   planClass: ({ request, ask }: { request: PlanRequest; ask: ClassAsk }) => planClass(request, ask),
   batchCard: drawBatchCard,

@@ -49,7 +49,8 @@ async function usableOf(jar: Jar, id: string, measures: Measures, context: Conte
 }
 
 /**
- * The jars on the member's shelf that may colour a bar. Of two jars that do the same the fuller one stands for both:
+ * The jars on the member's shelf that may colour a bar. Of two jars that do the same the cheaper one stands for both, the fuller
+ * one where no prices tell:
  * a recipe names one of them.
  */
 export async function shelfChoice(measures: Measures, context: Context): Promise<Choice> {
@@ -66,12 +67,19 @@ export async function shelfChoice(measures: Measures, context: Context): Promise
     const { jar, gramsPerTeaspoon, ceilingTspPerCup } = one.candidate;
     const does = JSON.stringify([jar, gramsPerTeaspoon, ceilingTspPerCup]);
     const other = fullest.get(does);
-    if (!other || stockOf(one) > stockOf(other)) fullest.set(does, one);
+    if (!other || isRather(one, other)) fullest.set(does, one);
   }
   return {
     usable: [...fullest.values()],
     unidentified: items.filter(item => !known.includes(item)).map(({ name }) => name),
   };
+}
+
+/** Whether one of two jars that do the same is taken before the other. */
+function isRather(one: Usable, other: Usable): boolean {
+  const [a, b] = [one.jar.item?.price, other.jar.item?.price];
+  if (!a || !b || a.currency !== b.currency) return stockOf(one) > stockOf(other);
+  return a.amount / a.grams < b.amount / b.grams;
 }
 
 const stockOf = ({ candidate }: Usable): number => candidate.stockTeaspoons ?? 0;

@@ -68,6 +68,7 @@ function fresh(name: string, wanted: NewItem, { cause, at }: Change): ItemSnapsh
     name,
     colourant: wanted.colourant,
     pigmentFraction: wanted.pigmentFraction,
+    price: wanted.price,
     since: at,
     lot: { number: 1, label: wanted.lot, since: at },
     stock: { grams: undefined, lowAt: wanted.lowAt ?? usualLowMark, low: false },
@@ -76,10 +77,10 @@ function fresh(name: string, wanted: NewItem, { cause, at }: Change): ItemSnapsh
 }
 
 function describing({ member }: Shelf, item: ShelfItem, wanted: NewItem): Write[] {
-  const { id, name, colourant, pigmentFraction, since, lot, stock } = item;
+  const { id, name, colourant, pigmentFraction, price, since, lot, stock } = item;
   const writes = [
     add(shelfName(member, foldName(name)), written(nameKind, { item: id })),
-    add(shelfItem(member, id), written(itemKind, { id, name, colourant, pigmentFraction, since })),
+    add(shelfItem(member, id), written(itemKind, { id, name, colourant, pigmentFraction, price, since })),
     add(shelfLot(member, id, lot.number), written(lotKind, { label: lot.label, since })),
   ];
   if (wanted.lowAt !== undefined) {

@@ -1,4 +1,5 @@
 import { exactlyNamed, foldName } from '../../engine/text/own-names.ts';
+import type { Price } from '../../engine/cost/money.ts';
 import {
   type LotFact,
   ledger,
@@ -128,6 +129,7 @@ export type Description = {
   readonly colourant?: string | undefined;
   readonly pigmentFraction?: number | undefined;
   readonly ingredients?: Ingredients | undefined;
+  readonly price?: Price | undefined;
 };
 
 /** Says what an item is, where that was not known or not right. */
@@ -147,6 +149,7 @@ export async function describeItem(
       since,
       colourant: what.colourant ?? item.colourant,
       pigmentFraction: what.pigmentFraction ?? item.pigmentFraction,
+      price: what.price ?? item.price,
     };
     return {
       writes: [

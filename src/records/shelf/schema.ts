@@ -23,6 +23,10 @@ export const itemKind = recordKind('shelf item', {
   name: z.string().min(1),
   colourant: z.string().optional(),
   pigmentFraction: z.number().gt(0).max(1).optional(),
+  /** So much money for so many grams of what is in it. */
+  price: z
+    .object({ amount: z.number().positive(), currency: z.string().min(1), grams: z.number().positive() })
+    .optional(),
   since: moment,
 });
 

@@ -1,3 +1,4 @@
+import type { Price } from '../../engine/cost/money.ts';
 import type { Store } from '../store.ts';
 
 /** Whose shelf, and where it is kept. The member's id is the platform's, the same in every group. */
@@ -59,6 +60,8 @@ export type ShelfItem = {
   readonly colourant?: string | undefined;
   /** Pigment by weight, 0 to 1, of an item that was bought dispersed in a liquid. */
   readonly pigmentFraction?: number | undefined;
+  /** What it cost, where its owner said so. */
+  readonly price?: Price | undefined;
   readonly ingredients?: Ingredients | undefined;
   readonly since: Date;
   readonly lot: Lot;
@@ -71,6 +74,7 @@ export type NewItem = {
   /** What is there, g. */
   readonly grams?: number | undefined;
   readonly pigmentFraction?: number | undefined;
+  readonly price?: Price | undefined;
   /** What is printed on the lot. */
   readonly lot?: string | undefined;
   readonly ingredients?: Ingredients | undefined;

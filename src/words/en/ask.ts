@@ -9,7 +9,8 @@ const list = (names: readonly string[]) => names.join(', ');
 /** What is said to a plain question. */
 export const ask = {
   understood: (v: { line: string }) => `Understood as: ${v.line}`,
-  comparing: (v: { names: readonly string[] }) => `compare the strength of ${v.names.join(' and ')}`,
+  comparing: (v: { names: readonly string[] }) =>
+    `compare the strength of ${v.names.length > 1 ? v.names.join(' and ') : 'your jars'}`,
   target: (v: { name: string; hex: string }) => `The colour: ${v.name}, about ${v.hex}.`,
   corrected: (v: { from: string; to: string }) => `(“${v.from}” read as “${v.to}”)`,
   readAs: (v: { name: string }) => `Read as ${v.name}.`,

@@ -10,7 +10,9 @@ import { challengesRefusals } from './challenges/challenges.ts';
 import { checkingRefusals } from './checking.ts';
 import { colourRefusals } from './colour.ts';
 import { colourantsRefusals } from './colourants.ts';
+import { comparingRefusals } from './comparing.ts';
 import { conversationRefusals } from './conversation.ts';
+import { costsRefusals } from './costs.ts';
 import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
 import { evidenceRefusals } from './evidence.ts';
@@ -18,10 +20,13 @@ import { flawsRefusals } from './flaws.ts';
 import { frontsRefusals } from './fronts.ts';
 import { hazardRefusals } from './hazards.ts';
 import { mixingRefusals } from './mixing.ts';
+import { palettesRefusals } from './palettes.ts';
 import { photoRefusals } from './photo.ts';
+import { pouringRefusals } from './pouring.ts';
 import { privacyRefusals } from './privacy.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
+import { testBarsRefusals } from './test-bars.ts';
 
 export { ask } from './ask.ts';
 export { backup } from './backup.ts';
@@ -34,7 +39,9 @@ export { challenges } from './challenges/challenges.ts';
 export { checking } from './checking.ts';
 export { colour } from './colour.ts';
 export { colourants } from './colourants.ts';
+export { comparing } from './comparing.ts';
 export { conversation } from './conversation.ts';
+export { costs } from './costs.ts';
 export { dispersion } from './dispersion.ts';
 export { dosing } from './dosing.ts';
 export { evidence } from './evidence.ts';
@@ -44,12 +51,15 @@ export { fronts } from './fronts.ts';
 export { help } from './help.ts';
 export { calibrating, match, preview } from './mixing.ts';
 export { page } from './page.ts';
+export { palettes } from './palettes.ts';
 export { photo } from './photo.ts';
+export { pouring } from './pouring.ts';
 export { prefer } from './prefer.ts';
 export { privacy } from './privacy.ts';
 export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
+export { testBars } from './test-bars.ts';
 
 export const refusals: RefusalSentences = {
   ...askRefusals,
@@ -61,7 +71,9 @@ export const refusals: RefusalSentences = {
   ...checkingRefusals,
   ...colourRefusals,
   ...colourantsRefusals,
+  ...comparingRefusals,
   ...conversationRefusals,
+  ...costsRefusals,
   ...dispersionRefusals,
   ...dosingRefusals,
   ...evidenceRefusals,
@@ -70,9 +82,12 @@ export const refusals: RefusalSentences = {
   ...hazardRefusals,
   ...heatRefusals,
   ...mixingRefusals,
+  ...palettesRefusals,
   ...photoRefusals,
   ...planRefusals,
+  ...pouringRefusals,
   ...privacyRefusals,
   ...quantitiesRefusals,
   ...shelfRefusals,
+  ...testBarsRefusals,
 };

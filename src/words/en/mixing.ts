@@ -43,7 +43,7 @@ export const preview = {
     `${v.spoons} in ${v.portion}, about ${plain(v.grams)} g`,
   pooled: 'From test bars others here made with the same product.',
   under: (v: { spoon: string }) => `under ${v.spoon}`,
-  calibrateFirst: 'One test bar and /calibrate narrow this for your own jar.',
+  calibrateFirst: 'One test bar and /calibrate bars narrow this for your own jar.',
   columns,
   card: {
     mix: 'Your mix',

@@ -6,7 +6,7 @@ const list = (names: readonly string[]) => names.join(', ');
 
 export const ask: typeof en.ask = {
   understood: ({ line }) => `Entendido como: ${line}`,
-  comparing: ({ names }) => `comparar la fuerza de ${names.join(' y ')}`,
+  comparing: ({ names }) => `comparar la fuerza de ${names.length > 1 ? names.join(' y ') : 'tus botes'}`,
   target: ({ name, hex }) => `El color: ${name}, más o menos ${hex}.`,
   corrected: ({ from, to }) => `(«${from}» leído como «${to}»)`,
   readAs: ({ name }) => `Leído como ${name}.`,

@@ -31,7 +31,7 @@ export const preview: typeof en.preview = {
   spooned: ({ spoons, grams, portion }) => `${spoons} en ${portion}, unos ${plain(grams)} g`,
   pooled: 'De barras de prueba que otros de aquí hicieron con el mismo producto.',
   under: ({ spoon }) => `menos de ${spoon}`,
-  calibrateFirst: 'Una barra de prueba y /calibrate lo afinan para tu bote.',
+  calibrateFirst: 'Una barra de prueba y /calibrate bars lo afinan para tu bote.',
   columns: { tint: 'Toque', pastel: 'Pastel', medium: 'Medio', full: 'Pleno' },
   card: {
     mix: 'Tu mezcla',

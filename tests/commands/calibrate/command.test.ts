@@ -44,7 +44,7 @@ async function jar(name: string, member = room.member, colourant = 'ultramarine 
 describe('/calibrate', () => {
   test('finds the strength of a weak jar, narrows the plus-or-minus, and shows the fit', async () => {
     const item = await jar('Dusk');
-    const answer = await room.member.run('/calibrate', { item, ...bars });
+    const answer = await room.member.run('/calibrate bars', { item, ...bars });
     expect(answer.ephemeral).toBe(true);
     expect(headline(answer.text)).toMatch(/“Dusk” is 0\.[45]\d* times as strong as usual/);
     const [now = 99, before = 0] = errors(answer.text);
@@ -58,7 +58,7 @@ describe('/calibrate', () => {
     const item = await jar('Mauve hour');
     const ask = () => room.member.run('/preview', { mix: `${item} 1/4 tsp` });
     const usual = headline((await ask()).text);
-    await room.member.run('/calibrate', { item, ...bars });
+    await room.member.run('/calibrate bars', { item, ...bars });
     const learnt = await ask();
     expect(learnt.text).toContain('From your own test bars');
     expect(headline(learnt.text)).not.toBe(usual);
@@ -68,22 +68,22 @@ describe('/calibrate', () => {
 
   test('bars of one lot add up; a bar made again takes the place of the old one', async () => {
     const item = await jar('Plum');
-    const first = await room.member.run('/calibrate', { item, 'bar-1': bars['bar-2'] });
+    const first = await room.member.run('/calibrate bars', { item, 'bar-1': bars['bar-2'] });
     expect(first.text).toContain('A second bar at another strength');
-    const second = await room.member.run('/calibrate', { item, 'bar-1': bars['bar-1'] });
+    const second = await room.member.run('/calibrate bars', { item, 'bar-1': bars['bar-1'] });
     expect(second.text.match(/your bar #/g)).toHaveLength(2);
-    const again = await room.member.run('/calibrate', { item, 'bar-1': '1/4 tsp per cup #7a68a8' });
+    const again = await room.member.run('/calibrate bars', { item, 'bar-1': '1/4 tsp per cup #7a68a8' });
     expect(again.text.match(/your bar #/g)).toHaveLength(2);
     expect(again.text).toContain('your bar #7a68a8');
-    const afresh = await room.member.run('/calibrate', { item, ...bars, afresh: true });
+    const afresh = await room.member.run('/calibrate bars', { item, ...bars, afresh: true });
     expect(afresh.text).not.toContain('#7a68a8');
-    const green = await room.member.run('/calibrate', { item, 'bar-1': bars['bar-1'], base: 'green' });
+    const green = await room.member.run('/calibrate bars', { item, 'bar-1': bars['bar-1'], base: 'green' });
     expect(green.text).toContain('no longer count');
   });
 
   test('bars that nothing explains are not kept', async () => {
     const item = await jar('Liar');
-    const answer = await room.member.run('/calibrate', {
+    const answer = await room.member.run('/calibrate bars', {
       item,
       'bar-1': '1/4 tsp per cup #ff0000',
       share: true,
@@ -97,7 +97,7 @@ describe('/calibrate', () => {
   test('reads a bar from a photo with a white sheet', async () => {
     const item = await jar('Pictured');
     const photo = await photoOf([weak(1 / 4)]);
-    const answer = await room.member.run('/calibrate', { item, photo, dose: '1/4 tsp per cup' });
+    const answer = await room.member.run('/calibrate bars', { item, photo, dose: '1/4 tsp per cup' });
     expect(answer.text).toContain('Read from the photo: #');
     expect(headline(answer.text)).toMatch(/“Pictured” is 0\.\d+ times as strong/);
   });
@@ -105,8 +105,8 @@ describe('/calibrate', () => {
   test('asks for the dose and the white sheet a photo needs', async () => {
     const item = await jar('Unlit');
     const dark = await photoOf(['#7f5fa8'], 'none');
-    expect((await room.member.run('/calibrate', { item, photo: dark })).text).toContain('Say the dose');
-    const unlit = await room.member.run('/calibrate', { item, photo: dark, dose: 'pastel' });
+    expect((await room.member.run('/calibrate bars', { item, photo: dark })).text).toContain('Say the dose');
+    const unlit = await room.member.run('/calibrate bars', { item, photo: dark, dose: 'pastel' });
     expect(unlit.text).toContain('no white sheet');
   });
 
@@ -122,7 +122,7 @@ describe('/calibrate', () => {
   ])('meets %s', async (_, options, sentence) => {
     await room.member.run('/shelf add', { item: 'Dusk 2', amount: '4 g', colourant: 'ultramarine violet' });
     await room.member.run('/shelf add', { item: 'What', amount: '4 g' });
-    const answer = await room.member.run('/calibrate', options as Record<string, string>);
+    const answer = await room.member.run('/calibrate bars', options as Record<string, string>);
     expect(answer.text).toMatch(sentence);
     expect(answer.text.length).toBeLessThan(400);
   });
@@ -130,7 +130,10 @@ describe('/calibrate', () => {
   test('is in Spanish for a Spanish client', async () => {
     const item = await jar('Ocaso');
     room.member.grant({ locale: 'es-ES' });
-    const answer = await room.member.run('/calibrate', { item, 'bar-1': `1/4 cdta por taza ${weak(1 / 4)}` });
+    const answer = await room.member.run('/calibrate bars', {
+      item,
+      'bar-1': `1/4 cdta por taza ${weak(1 / 4)}`,
+    });
     room.member.grant({ locale: 'en-US' });
     expect(answer.text).toMatch(/veces tan fuerte como lo habitual/);
     expect(answer.text).toContain('1/4 cdta por taza: tu barra');
@@ -144,19 +147,19 @@ describe('bars shared with the group', () => {
     await jar('twilight 40', steward);
     const seen = () => steward.run('/preview', { mix: 'twilight 40 1/4 tsp' });
     const usual = headline((await seen()).text);
-    await member.run('/calibrate', { item: 'Twilight 40', ...bars });
+    await member.run('/calibrate bars', { item: 'Twilight 40', ...bars });
     expect(headline((await seen()).text)).toBe(usual);
 
-    const shared = await member.run('/calibrate', { item: 'Twilight 40', ...bars, share: true });
+    const shared = await member.run('/calibrate bars', { item: 'Twilight 40', ...bars, share: true });
     expect(shared.text).toContain('Shared with this group');
     const helped = await seen();
     expect(helped.text).toContain('others here made with the same product');
     expect(headline(helped.text)).not.toBe(usual);
 
-    const theirs = await steward.run('/calibrate', { item: 'twilight 40', 'bar-1': bars['bar-1'] });
+    const theirs = await steward.run('/calibrate bars', { item: 'twilight 40', 'bar-1': bars['bar-1'] });
     expect(theirs.text).toContain('1 other jar of the same name');
 
-    const back = await member.run('/calibrate', { item: 'Twilight 40', share: false });
+    const back = await member.run('/calibrate bars', { item: 'Twilight 40', share: false });
     expect(back.text).toContain('No longer shared');
     await steward.run('/shelf new-lot', { item: 'twilight 40' });
     expect(headline((await seen()).text)).toBe(usual);
@@ -165,7 +168,7 @@ describe('bars shared with the group', () => {
   test('say nothing of a jar called otherwise, nor in another group', async () => {
     const { member, steward, host } = room;
     await jar('Shared sky', member);
-    await member.run('/calibrate', { item: 'Shared sky', ...bars, share: true });
+    await member.run('/calibrate bars', { item: 'Shared sky', ...bars, share: true });
     await jar('Other sky', steward);
     expect((await steward.run('/preview', { mix: 'Other sky' })).text).not.toContain('others here');
     const stranger = host.addGuild({ name: 'Elsewhere', channels: ['bench'] }).addMember({ name: 'Ida' });

@@ -152,7 +152,7 @@ const dot = (one: readonly number[], other: readonly number[]) =>
   one.reduce((sum, value, at) => sum + value * (other[at] ?? 0), 0);
 
 /** A colour's offset from another in units of CIEDE2000, as three numbers. */
-function weighed(metric: Float64Array, from: Lab, to: Lab): [number, number, number] {
+export function weighed(metric: Float64Array, from: Lab, to: Lab): [number, number, number] {
   const [l, a, b] = [from.l - to.l, from.a - to.a, from.b - to.b];
   return [metric[0]! * l + metric[1]! * a + metric[2]! * b, metric[4]! * a + metric[5]! * b, metric[8]! * b];
 }

@@ -1,18 +1,18 @@
-import type { Context } from '../../src/conversation/context.ts';
-import { pigmentIn } from '../../src/engine/colour/jars/jar-spoons.ts';
-import { parseMix, type WrittenPart } from '../../src/engine/colour/reading/mix-text.ts';
-import { colourantsNamed } from '../../src/engine/colourants/find.ts';
-import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
-import { answerDose } from '../../src/engine/dosing/answer.ts';
-import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
-import type { DoseAnswer } from '../../src/engine/dosing/request.ts';
-import type { Portion } from '../../src/engine/quantities/amount.ts';
-import type { Strength } from '../../src/engine/quantities/strength.ts';
-import type { Measures } from '../../src/engine/quantities/units.ts';
-import { fold } from '../../src/engine/text/fold.ts';
-import { spooned } from '../../src/presenting/colour/jars.ts';
-import { listShelf } from '../../src/records/shelf/index.ts';
-import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
+import type { Context } from '../../conversation/context.ts';
+import { pigmentIn } from '../../engine/colour/jars/jar-spoons.ts';
+import { parseMix, type WrittenPart } from '../../engine/colour/reading/mix-text.ts';
+import { colourantsNamed } from '../../engine/colourants/find.ts';
+import { TYPICAL_BATTER } from '../../engine/dispersion/batter.ts';
+import { answerDose } from '../../engine/dosing/answer.ts';
+import { portionMillilitres } from '../../engine/dosing/portion.ts';
+import type { DoseAnswer } from '../../engine/dosing/request.ts';
+import type { Portion } from '../../engine/quantities/amount.ts';
+import type { Strength } from '../../engine/quantities/strength.ts';
+import type { Measures } from '../../engine/quantities/units.ts';
+import { fold } from '../../engine/text/fold.ts';
+import { listShelf } from '../../records/shelf/index.ts';
+import { findJar, type Jar, knownOf } from '../../records/shelf/jar.ts';
+import { spooned } from './jars.ts';
 
 /** A mix with its jars found and its doses held under their ceilings. */
 export type MixRead = { readonly jars: readonly Jar[]; readonly answer: DoseAnswer };

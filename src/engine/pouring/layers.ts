@@ -1,0 +1,77 @@
+import { refuse } from '../refusal.ts';
+
+declare module '../refusal.ts' {
+  interface Reasons {
+    'layers-tilt-too-steep': { readonly most: number };
+  }
+}
+
+/** The inside of a loaf mould, centimetres; `heightCm` is how high it is filled. */
+export type Loaf = { readonly lengthCm: number; readonly widthCm: number; readonly heightCm: number };
+
+export type Layer = {
+  /** Bottom first. */
+  readonly millilitres: number;
+  /** Height of its top at the low and at the high side of the mould once it stands level, cm; equal for a level layer. */
+  readonly topCm: readonly [low: number, high: number];
+  /** How far it reaches across the bottom, cm: the whole width but for a thin wedge. */
+  readonly acrossCm: number;
+};
+
+/** How much batter each layer of a loaf takes so that all are as high as one another, in ml, bottom first. */
+export function equalLayers({ lengthCm, widthCm, heightCm }: Loaf, count: number): readonly Layer[] {
+  const each = heightCm / count;
+  return Array.from({ length: count }, (_, at) => ({
+    millilitres: lengthCm * widthCm * each,
+    topCm: [each * (at + 1), each * (at + 1)] as const,
+    acrossCm: widthCm,
+  }));
+}
+
+/**
+ * The same with the first layer poured while one long side stands on a block, so that it sets as a wedge: all layers take the
+ * same volume, the rest are poured level upon it. The wedge's top is level when poured, so it lies at the angle of the tilt once
+ * the mould stands level: a triangle where it does not reach the raised side, else a trapezium. The second layer fills up the
+ * wedge; its top is level at the height of two layers, which the wedge must not pass.
+ * Throws a Refusal `layers-tilt-too-steep` for a block at which the wedge would stand above the top of the second layer.
+ * @param raisedCm height of the block under one long side
+ */
+export function wedgedLayers(loaf: Loaf, count: number, raisedCm: number): readonly Layer[] {
+  const { lengthCm, widthCm, heightCm } = loaf;
+  const level = equalLayers(loaf, count);
+  if (raisedCm === 0) return level;
+  const each = heightCm / count;
+  const slope = slopeOf(raisedCm, widthCm);
+  const area = widthCm * each;
+  const [wedge, most] = [
+    wedgeOf(area, widthCm, slope),
+    steepest(widthCm, each, Math.min(2 * each, heightCm)),
+  ];
+  if (!(slope <= most)) refuse('layers-tilt-too-steep', { most: raisedOf(most, widthCm) });
+  return [{ millilitres: area * lengthCm, ...wedge }, ...level.slice(1)];
+}
+
+/** Tangent of the tilt: a block under one side of a mould of that width. A block as high as the mould is wide turns it over. */
+function slopeOf(raisedCm: number, widthCm: number): number {
+  const sine = raisedCm / widthCm;
+  return sine < 1 ? sine / Math.sqrt(1 - sine * sine) : Number.POSITIVE_INFINITY;
+}
+
+const raisedOf = (slope: number, widthCm: number): number => (widthCm * slope) / Math.hypot(1, slope);
+
+/** The top of a wedge of that cross-section, cm2. */
+function wedgeOf(area: number, widthCm: number, slope: number): Pick<Layer, 'topCm' | 'acrossCm'> {
+  const mean = area / widthCm;
+  const half = (slope * widthCm) / 2;
+  // The low side of the tilt is where the batter gathers, so there it stands highest.
+  if (half <= mean) return { topCm: [mean - half, mean + half], acrossCm: widthCm };
+  const across = Math.sqrt((2 * area) / slope);
+  return { topCm: [0, across * slope], acrossCm: across };
+}
+
+/** The steepest slope at which the wedge stands no higher than `most`. */
+function steepest(widthCm: number, each: number, most: number): number {
+  const half = most - each;
+  if (half <= each) return (2 * half) / widthCm;
+  return most ** 2 / (2 * widthCm * each);
+}

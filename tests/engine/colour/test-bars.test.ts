@@ -1,0 +1,220 @@
+import { describe, expect, test } from 'vitest';
+import { exchangeDesign, lossOf } from '../../../src/engine/colour/calibration/test-bars/exchange.ts';
+import {
+  diagonal,
+  informationOf,
+  inverseOf,
+  plus,
+  type SquareMatrix,
+} from '../../../src/engine/colour/calibration/test-bars/information-matrix.ts';
+import { type BarPlanAsk, planBars } from '../../../src/engine/colour/calibration/test-bars/plan-bars.ts';
+import { usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
+import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
+
+const nothing = (size: number) => diagonal(new Array<number>(size).fill(1e-9));
+/** Every row of so many entries, each one of `values`. */
+const rowsOf = (size: number, values: readonly number[]): number[][] =>
+  size === 0 ? [[]] : rowsOf(size - 1, values).flatMap(row => values.map(value => [...row, value]));
+const single = (rows: readonly number[][]) => rows.map(row => [row]);
+
+/** Determinant of the square design itself, from that of its information. */
+const determinant = (loss: number) => Math.round(Math.exp(-loss / 2));
+
+describe('exchange finds published optimal designs', () => {
+  // Greatest determinants of n by n matrices of 0 and 1, OEIS A003432 (spring balance) and of -1 and 1, OEIS A003433
+  // (chemical balance; at 4 and 8 Hadamard's bound n^(n/2)): H. Hotelling, Ann. Math. Statist. 15 (1944) 297-306.
+  test.each([
+    [2, 1],
+    [3, 2],
+    [4, 3],
+    [5, 5],
+    [6, 9],
+    [7, 32],
+  ])('weighing %i things on a spring balance', (size, most) => {
+    const candidates = single(rowsOf(size, [0, 1]).slice(1));
+    const design = exchangeDesign({
+      candidates,
+      prior: nothing(size),
+      runs: size,
+      criterion: { by: 'D' },
+      starts: 40,
+    });
+    expect(determinant(design.loss)).toBe(most);
+  });
+
+  test.each([
+    [3, 4],
+    [4, 16],
+    [5, 48],
+    [6, 160],
+  ])('weighing %i things on a balance with two pans', (size, most) => {
+    const candidates = single(rowsOf(size, [-1, 1]));
+    const design = exchangeDesign({
+      candidates,
+      prior: nothing(size),
+      runs: size,
+      criterion: { by: 'D' },
+      starts: 40,
+    });
+    expect(determinant(design.loss)).toBe(most);
+  });
+
+  // H. Scheffé, J. R. Statist. Soc. B 20 (1958) 344-360; J. Kiefer, Ann. Math. Statist. 32 (1961) 298-325: for the quadratic
+  // mixture model the D-optimal design puts equal weight on the {q,2} simplex lattice.
+  test.each([
+    [3, 6],
+    [4, 10],
+  ])('a quadratic mixture of %i parts is best tried on the {q,2} simplex lattice', (parts, points) => {
+    const lattice = rowsOf(parts, [0, 1, 2, 3, 4]).filter(row => row.reduce((a, b) => a + b, 0) === 4);
+    const scheffe = lattice.map(row => {
+      const x = row.map(value => value / 4);
+      return [...x, ...x.flatMap((one, at) => x.slice(at + 1).map(other => one * other))];
+    });
+    const design = exchangeDesign({
+      candidates: single(scheffe),
+      prior: nothing(points),
+      runs: points,
+      criterion: { by: 'D' },
+    });
+    expect(design.chosen.map(at => lattice[at]!.every(value => value % 2 === 0))).toEqual(
+      new Array(points).fill(true),
+    );
+    // The same weight on each: twice the runs take each point twice.
+    const twice = exchangeDesign({
+      candidates: single(scheffe),
+      prior: nothing(points),
+      runs: 2 * points,
+      criterion: { by: 'D' },
+      repeats: 4,
+    });
+    expect(twice.chosen).toEqual(design.chosen.flatMap(at => [at, at]));
+  });
+});
+
+describe('exchange against every choice there is', () => {
+  const size = 4;
+  /** Invented runs of two observations each, spread without any pattern. */
+  const candidates = Array.from({ length: 11 }, (_, at) =>
+    [0, 1].map(row => Array.from({ length: size }, (__, k) => Math.sin(7.3 * at + 3.1 * row + 1.7 * k * k))),
+  );
+  const weights = informationOf(
+    [
+      [1, 0.4, 0, 0.2],
+      [0, 1, 0.5, 0],
+    ],
+    size,
+  );
+  const prior = diagonal([0.3, 0.1, 0.4, 0.2]);
+  const choices = (from: number, left: number): number[][] =>
+    left === 0
+      ? [[]]
+      : Array.from({ length: candidates.length - from }, (_, step) => from + step).flatMap(at =>
+          choices(at + 1, left - 1).map(rest => [at, ...rest]),
+        );
+
+  test.each([
+    ['D', 2],
+    ['D', 4],
+    ['A', 2],
+    ['A', 3],
+    ['A', 5],
+  ] as const)('%s-criterion, %i runs of 11', (by, runs) => {
+    const criterion = by === 'D' ? { by } : { by, weights };
+    const losses = choices(0, runs).map(chosen =>
+      lossOf(
+        chosen.reduce((sum, at) => plus(sum, informationOf(candidates[at]!, size)), prior),
+        criterion,
+      ),
+    );
+    const found = exchangeDesign({ candidates, prior, runs, criterion });
+    expect(found.loss).toBeCloseTo(Math.min(...losses), 9);
+    expect(new Set(found.chosen).size).toBe(runs);
+  });
+
+  test('an inverse times its matrix is one', () => {
+    const matrix = plus(prior, informationOf(candidates[3]!, size));
+    const inverse = inverseOf(matrix)!;
+    const product = ({ values: a }: SquareMatrix, { values: b }: SquareMatrix, i: number, j: number) =>
+      [0, 1, 2, 3].reduce((sum, k) => sum + a[i * size + k]! * b[k * size + j]!, 0);
+    for (const i of [0, 1, 2, 3])
+      for (const j of [0, 1, 2, 3]) expect(product(matrix, inverse, i, j)).toBeCloseTo(i === j ? 1 : 0, 10);
+  });
+});
+
+describe('test bars for a shelf', () => {
+  const jar = (id: string) => {
+    const colourant = colourantById(id)!;
+    return {
+      id,
+      jar: { colourant: id },
+      gramsPerTeaspoon: usualTeaspoon(colourant),
+      fullTspPerCup: colourant.dose.fullTspPerCup,
+      ceilingTspPerCup: colourant.dose.ceilingTspPerCup,
+    };
+  };
+  const ask = (ids: readonly string[], more: Partial<BarPlanAsk> = {}): BarPlanAsk => ({
+    jars: ids.map(jar),
+    shades: [{ shade: 'cream', share: 1 }],
+    gelled: false,
+    portion: { cups: 0.5, grams: 118.294 },
+    reading: 3,
+    within: 4,
+    mixes: false,
+    mostBars: 12,
+    ...more,
+  });
+  const three = ['ultramarine-blue', 'red-iron-oxide', 'ultramarine-violet'];
+
+  test('are fewest: one less leaves a jar unknown', () => {
+    const plan = planBars(ask(three));
+    expect(plan.reached).toBe(true);
+    for (const { after } of plan.jars) expect(after).toBeLessThan(4.05);
+    const fewer = planBars(ask(three, { mostBars: plan.bars.length - 1 }));
+    expect(fewer.reached).toBe(false);
+    expect(Math.max(...fewer.jars.map(({ after }) => after))).toBeGreaterThan(4);
+  });
+
+  test('grow with what is asked of them, and shrink with what is known', () => {
+    const count = (more: Partial<BarPlanAsk>) => planBars(ask(three, more)).bars.length;
+    expect(count({ within: 3.5 })).toBeGreaterThan(count({ within: 5 }));
+    expect(count({ within: 20 })).toBe(0);
+    const known = { k: { ln: 0, spread: 0.03 }, s: { ln: 0, spread: 0.03 } };
+    const jars = three.map(jar).map((one, at) => (at === 0 ? { ...one, evidence: known } : one));
+    const plan = planBars(ask(three, { jars }));
+    expect(plan.bars.length).toBeLessThan(count({}));
+    expect(plan.bars.flatMap(({ doses }) => doses.map(({ id }) => id))).not.toContain('ultramarine-blue');
+  });
+
+  test('mixes never need more bars than single jars, and stay within the ceilings', () => {
+    const plan = planBars(ask(three, { mixes: true }));
+    expect(plan.bars.length).toBeLessThanOrEqual(planBars(ask(three)).bars.length);
+    for (const { doses } of plan.bars) {
+      const fullness = doses.reduce(
+        (sum, { id, tspPerCup }) => sum + tspPerCup / colourantById(id)!.dose.ceilingTspPerCup,
+        0,
+      );
+      expect(fullness).toBeLessThanOrEqual(1 + 1e-9);
+    }
+  });
+
+  test('are of spoons that there are, and each dose once', () => {
+    const { bars } = planBars(ask(three, { within: 3.2 }));
+    const doses = bars.map(({ doses: [dose] }) => `${dose!.id} ${dose!.teaspoons}`);
+    expect(new Set(doses).size).toBe(doses.length);
+    for (const {
+      doses: [dose],
+    } of bars)
+      expect((dose!.teaspoons * 32) % 1).toBe(0);
+  });
+
+  test('six jars with mixes take under a second', () => {
+    const six = [...three, 'chromium-oxide-green', 'gold-mica', 'yellow-iron-oxide'];
+    const times = [1, 2, 3].map(() => {
+      const start = performance.now();
+      planBars(ask(six, { mixes: true }));
+      return performance.now() - start;
+    });
+    // The least of three: others use the machine too.
+    expect(Math.min(...times)).toBeLessThan(1000);
+  });
+});

@@ -1,0 +1,151 @@
+import { differenceCiede2000 } from 'culori';
+import { describe, expect, test } from 'vitest';
+import { usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
+import type { JarCandidate } from '../../../src/engine/colour/matching/match-jars.ts';
+import { type Lab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
+import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
+import { evenAlong } from '../../../src/engine/palettes/even-steps.ts';
+import {
+  HUE_SCHEMES,
+  hueApart,
+  hueOfLab,
+  MOST_OFF,
+  paletteOf,
+} from '../../../src/engine/palettes/hue-schemes.ts';
+import { makeablePalettes } from '../../../src/engine/palettes/makeable.ts';
+import { readPalette } from '../../../src/engine/palettes/read-palette.ts';
+import { THEMES } from '../../../src/engine/palettes/themes.ts';
+import { whatToBuy } from '../../../src/engine/palettes/what-to-buy.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
+
+const reference = differenceCiede2000();
+const apart = (one: Lab, other: Lab) => reference({ mode: 'lab65', ...one }, { mode: 'lab65', ...other });
+const candidate = (id: string): JarCandidate => {
+  const colourant = colourantById(id)!;
+  return {
+    id,
+    jar: { colourant: id },
+    gramsPerTeaspoon: usualTeaspoon(colourant),
+    ceilingTspPerCup: colourant.dose.ceilingTspPerCup,
+    white: colourant.kind === 'white',
+    risk: 0,
+  };
+};
+const soap = {
+  shades: [{ shade: 'cream', share: 1 }],
+  gelled: false,
+  portion: { cups: 1, grams: 236.6 },
+} as const;
+
+describe('a palette in words', () => {
+  test.each([
+    ['sunset, four layers', 'sunset', 4],
+    ['atardecer, cinco capas', 'sunset', 5],
+    ['ocean 3 colours', 'ocean', 3],
+    ['forest', 'forest', 4],
+    ['teal, #f2b95c, dusty rose', undefined, 3],
+    ['sage and plum', undefined, 2],
+  ])('%s', (text, theme, count) => {
+    const read = readPalette(text);
+    expect(read.theme).toBe(theme);
+    expect(read.colours).toHaveLength(count);
+  });
+
+  test.each(['', '🧼', 'sunset, 99 layers', 'sunset, one layer', 'x'.repeat(5000), 'constructor'])(
+    'is not %s',
+    text => {
+      expect(() => readPalette(text)).toThrow(Refusal);
+    },
+  );
+
+  test('a mood keeps its ends, and its steps are even by the reference library', () => {
+    for (const { stops } of THEMES) {
+      const colours = evenAlong([stops[0]!, stops.at(-1)!].map(labOfHex), 6);
+      const steps = colours.slice(1).map((lab, at) => apart(colours[at]!, lab));
+      expect(Math.max(...steps) / Math.min(...steps)).toBeLessThan(1.25);
+      expect(apart(colours[0]!, labOfHex(stops[0]!))).toBeLessThan(1e-6);
+      expect(apart(colours.at(-1)!, labOfHex(stops.at(-1)!))).toBeLessThan(1e-6);
+    }
+  });
+});
+
+describe('hues that hold together', () => {
+  test('the turns divide the circle as Itten has them', () => {
+    // Opposites, an equilateral triangle, a square: equal arcs. The split leaves equal arms about the opposite.
+    for (const scheme of ['complementary', 'triadic', 'tetradic'] as const) {
+      const turns = HUE_SCHEMES[scheme];
+      for (const [at, turn] of turns.entries()) expect(turn).toBeCloseTo((360 * at) / turns.length, 9);
+    }
+    expect(MOST_OFF).toBe(360 / 12 / 2);
+    const [, left, right] = HUE_SCHEMES['split-complementary'];
+    expect(left + right).toBe(360);
+  });
+
+  test('are found among colours, each hue within half a step of the circle', () => {
+    const wheel = ['#c8323a', '#c98a2e', '#4a9a4c', '#2f8f9a', '#3565b8', '#8a45a0'].map(labOfHex);
+    const found = paletteOf('triadic', wheel)!;
+    const [first, ...others] = found.places.map(place => hueOfLab(wheel[place]!));
+    for (const [at, one] of others.entries())
+      expect(hueApart(one.hue, first!.hue + HUE_SCHEMES.triadic[at + 1]!)).toBeLessThanOrEqual(MOST_OFF);
+    expect(paletteOf('complementary', ['#c8323a', '#c83a32'].map(labOfHex))).toBeUndefined();
+    expect(paletteOf('complementary', ['#808080', '#909090'].map(labOfHex))).toBeUndefined();
+  });
+
+  test('hueApart goes the short way round', () => {
+    expect(hueApart(350, 10)).toBe(20);
+    expect(hueApart(10, 350)).toBe(20);
+    expect(hueApart(0, 540)).toBe(180);
+  });
+
+  test('a shelf makes palettes of real spoons under the ceilings', () => {
+    const candidates = ['ultramarine-blue', 'yellow-iron-oxide', 'red-iron-oxide', 'titanium-dioxide'].map(
+      candidate,
+    );
+    const palettes = makeablePalettes({ candidates, ...soap });
+    expect(palettes.map(({ scheme }) => scheme)).toContain('complementary');
+    for (const { colours, off } of palettes) {
+      expect(off).toBeLessThanOrEqual(MOST_OFF);
+      for (const { doses } of colours) {
+        const fullness = doses.reduce(
+          (sum, { id, teaspoons }) => sum + teaspoons / colourantById(id)!.dose.ceilingTspPerCup,
+          0,
+        );
+        expect(fullness).toBeLessThanOrEqual(1 + 1e-9);
+        for (const { teaspoons } of doses) expect((teaspoons * 32) % 1).toBe(0);
+      }
+    }
+  });
+});
+
+describe('what to buy', () => {
+  const own = ['red-iron-oxide', 'titanium-dioxide'].map(candidate);
+  const offered = ['ultramarine-blue', 'yellow-iron-oxide', 'black-iron-oxide', 'chromium-oxide-green'].map(
+    candidate,
+  );
+  const ask = { own, offered, ...soap };
+
+  test('a blue wants the blue, a green and a blue want both', () => {
+    const blue = whatToBuy({ ...ask, targets: [labOfHex('#5467b8')] });
+    expect(blue.one[0]!.ids).toEqual(['ultramarine-blue']);
+    expect(blue.one[0]!.off).toBeLessThan(blue.now.off);
+    const both = whatToBuy({ ...ask, targets: ['#5467b8', '#7f9a72'].map(labOfHex) });
+    expect(both.two!.ids.toSorted()).toContain('ultramarine-blue');
+    expect(both.two!.off).toBeLessThan(both.one[0]!.off);
+  });
+
+  test('what is reached already wants nothing', () => {
+    const answer = whatToBuy({ ...ask, targets: [labOfHex('#ece3cb')] });
+    expect(answer.one).toEqual([]);
+    expect(answer.two).toBeUndefined();
+  });
+
+  test('the best two are the best of every two, each tried alone beside the shelf', () => {
+    const targets = ['#5467b8', '#d8b456', '#7f9a72'].map(labOfHex);
+    const found = whatToBuy({ ...ask, targets });
+    const offOf = (bought: readonly JarCandidate[]) =>
+      whatToBuy({ ...ask, own: [...own, ...bought], offered: [], targets }).now.off;
+    const pairs = offered.flatMap((one, at) => offered.slice(at + 1).map(other => offOf([one, other])));
+    expect(found.two!.off).toBeCloseTo(Math.min(...pairs), 1);
+    expect(found.one[0]!.off).toBeCloseTo(Math.min(...offered.map(one => offOf([one]))), 1);
+  });
+});
