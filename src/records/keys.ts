@@ -53,7 +53,7 @@ export const shelfIngredients = (member: string, item: string) => key('shelf', m
 export const shelfLot = (member: string, item: string, lot: number) =>
   key('shelf', member, item, 'lot', serial(lot));
 /** What can be found out about one lot. */
-export const lotFacts = ['dish-test', 'spoon-weight', 'calibration'] as const;
+export const lotFacts = ['dish-test', 'spoon-weight', 'calibration', 'learnt'] as const;
 export type LotFact = (typeof lotFacts)[number];
 /** Something found out about one lot. */
 export const shelfLotFact = (member: string, item: string, lot: number, fact: LotFact) =>
@@ -91,6 +91,35 @@ export const recipeIdempotency = (member: string, cause: string) => key('recipe-
 export const recentPlans = (member: string) => key('late-plan', member);
 /** One plan a member was lately answered with: what its buttons go on with. */
 export const recentPlan = (member: string, id: string) => key('late-plan', member, id);
+
+// Batches that were really made. A batch's id is the interaction that noted it.
+/** A member's batches lie under this key: theirs in every group. */
+export const batches = (member: string) => key('batch', member);
+/** What was poured. */
+export const batch = (member: string, id: string) => key('batch', member, id);
+/** What became of a member's batches lies under this key. */
+export const allBatchEvents = (member: string) => key('batch-event', member);
+/** What became of one batch lies under this key. */
+export const batchEvents = (member: string, id: string) => key('batch-event', member, id);
+/** One thing that happened to a batch, by when it happened. */
+export const batchEvent = (member: string, id: string, at: number, cause: string) =>
+  key('batch-event', member, id, String(at).padStart(14, '0'), cause);
+/** The photos of a batch lie under this key. */
+export const batchPhotos = (member: string, id: string) => key('batch-photo', member, id);
+/** A small photo of a batch, as the event that brought it is called. */
+export const batchPhoto = (member: string, id: string, cause: string) =>
+  key('batch-photo', member, id, cause);
+/** The batches that members show to a group lie under this key. */
+export const sharedBatches = (group: string) => key('shared-batch', group);
+/** That a member shows a batch to a group. */
+export const sharedBatch = (group: string, member: string, id: string) =>
+  key('shared-batch', group, member, id);
+/** Whose batch it is that reminders in a group's span are about. */
+export const batchReminder = (group: string, id: string) => key('batch-reminder', group, id);
+/** What a member's cured bars said of their jars lies under this key. */
+export const lessons = (member: string) => key('lesson', member);
+/** One reading of a cured bar, or that one no longer counts, in the order they came. */
+export const lesson = (member: string, line: number) => key('lesson', member, serial(line));
 
 // Colours matched.
 /** Lines and questions of a member that buttons go on with. */

@@ -3,12 +3,15 @@ import { planBatch } from '../engine/batch/planning/plan.ts';
 import type { PlanRequest } from '../engine/batch/request.ts';
 import { drawPalette } from '../engine/challenges/reach.ts';
 import { calibrateJar } from '../engine/colour/calibration/calibrate-jar.ts';
+import { learnJars } from '../engine/colour/calibration/joint/learn-jars.ts';
 import { matchJars } from '../engine/colour/matching/match-jars.ts';
+import { predictBars } from '../engine/colour/mixing/predict-bars.ts';
 import { previewMix } from '../engine/colour/mixing/preview.ts';
 import { photoColours } from '../photo/colours.ts';
 import { readPhoto } from '../photo/read.ts';
 import type { Box } from '../photo/reading.ts';
 import { drawBatchCard } from '../pictures/batch-card.ts';
+import { drawBatchPairs } from '../pictures/batch-pairs.ts';
 import { drawChallengeCard } from '../pictures/challenge-card.ts';
 import { drawClassHandout } from '../pictures/class-handout.ts';
 import { drawFitPlot } from '../pictures/fit-plot.ts';
@@ -37,12 +40,15 @@ export const jobs = {
   matchCard: drawMatchCard,
   photoPalette: drawPhotoPalette,
   previewMix,
+  predictBars,
   swatchCard: drawSwatchCard,
   calibrateJar,
+  learnJars,
   fitPlot: drawFitPlot,
   planBatch,
   planClass: ({ request, ask }: { request: PlanRequest; ask: ClassAsk }) => planClass(request, ask),
   batchCard: drawBatchCard,
+  batchPairs: drawBatchPairs,
   classHandout: drawClassHandout,
 };
 

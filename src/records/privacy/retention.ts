@@ -64,6 +64,7 @@ async function membersIn(store: Store, group: string): Promise<ReadonlySet<strin
     [`evidence/${part(group)}`, 3],
     [`placing/${part(group)}`, 2],
     [`calibration/${part(group)}`, 4],
+    [`shared-batch/${part(group)}`, 2],
   ] as const)
     for await (const page of pages(store, under(kind)))
       for (const { key } of page) members.add(key.split('/')[at] ?? '');

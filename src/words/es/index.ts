@@ -3,6 +3,7 @@ import { askRefusals } from './ask.ts';
 import { backupRefusals } from './backup.ts';
 import { askedBackRefusals } from './batch/asked-back.ts';
 import { batchRefusals } from './batch/batch.ts';
+import { bookRefusals } from './batch/book.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
 import { challengeStepsRefusals } from './challenges/challenge-steps.ts';
@@ -26,6 +27,7 @@ import { shelfRefusals } from './shelf.ts';
 export { ask } from './ask.ts';
 export { backup } from './backup.ts';
 export { batch } from './batch/batch.ts';
+export { batches } from './batch/book.ts';
 export { heat } from './batch/heat.ts';
 export { plan, recipes } from './batch/plan.ts';
 export { timeline } from './batch/timeline.ts';
@@ -56,6 +58,7 @@ export const refusals: RefusalSentences = {
   ...backupRefusals,
   ...askedBackRefusals,
   ...batchRefusals,
+  ...bookRefusals,
   ...challengeStepsRefusals,
   ...challengesRefusals,
   ...checkingRefusals,
