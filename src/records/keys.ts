@@ -244,6 +244,22 @@ export const groupsLeft = () => key('group-left');
 /** That a group put us out, and when: its records stay until the time for keeping them is over. */
 export const groupLeft = (group: string) => key('group-left', group);
 
+// What members of a group do together beside challenges.
+/** The jars that members offer for swapping lie under this key. */
+export const swaps = (group: string) => key('swap', group);
+/** That a member offers one of their jars. */
+export const swap = (group: string, member: string, item: string) => key('swap', group, member, item);
+/** The palettes put forward for the season lie under this key. */
+export const seasonPalettes = (group: string) => key('season-palette', group);
+/** What a member puts forward: one palette each. */
+export const seasonPalette = (group: string, member: string) => key('season-palette', group, member);
+/** The votes for the season's palette lie under this key. */
+export const seasonVotes = (group: string) => key('season-vote', group);
+/** Whose palette a member votes for. */
+export const seasonVote = (group: string, member: string) => key('season-vote', group, member);
+/** The season's palette of a group, once it was settled. */
+export const season = (group: string) => key('season', group);
+
 // Deadlines.
 /** Something to do at a time: the time first, so that what is due is one span. */
 export const dueKey = (at: Date, group: string, what: string, id: string) =>

@@ -48,6 +48,7 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['ledger', mine('shelf')],
   ['group-shelf', mine('shelf', 2)],
   ['calibration', mine('shelf', 4)],
+  ['swap', mine('shelf', 2)],
   ['preference', mine('preferences')],
   ['recipe', mine('recipes')],
   ['shared-recipe', { topic: 'recipes', owner: { field: 'by' }, erasure: 'drop' }],
@@ -71,6 +72,8 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['challenge-slot', { topic: 'challenges', owner: { part: 3 }, erasure: 'rename' }],
   ['challenge-ballot', { topic: 'challenges', owner: { part: 3 }, erasure: 'drop-or-rename' }],
   ['placing', mine('challenges', 2)],
+  ['season-palette', mine('challenges', 2)],
+  ['season-vote', mine('challenges', 2)],
   ['left', mine('shelf', 2)],
   ['notice', mine('challenges')],
   ['challenge-end', 'house'],
@@ -80,6 +83,8 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   // Says that an interaction was done, not whose.
   ['evidence-once', 'house'],
   ['evidence-sharing', 'house'],
+  // What the group settled on: colours and a title, nobody's name.
+  ['season', 'house'],
   ['group', 'house'],
   ['group-left', 'house'],
   ['meta', 'house'],

@@ -8,6 +8,7 @@ import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
 import { challengeStepsRefusals } from './challenges/challenge-steps.ts';
 import { challengesRefusals } from './challenges/challenges.ts';
+import { communityRefusals } from './challenges/community.ts';
 import { checkingRefusals } from './checking.ts';
 import { colourRefusals } from './colour.ts';
 import { colourantsRefusals } from './colourants.ts';
@@ -33,6 +34,7 @@ export { plan, recipes } from './batch/plan.ts';
 export { timeline } from './batch/timeline.ts';
 export { challengeSteps } from './challenges/challenge-steps.ts';
 export { challenges } from './challenges/challenges.ts';
+export { community } from './challenges/community.ts';
 export { checking } from './checking.ts';
 export { colour } from './colour.ts';
 export { colourants } from './colourants.ts';
@@ -61,6 +63,7 @@ export const refusals: RefusalSentences = {
   ...bookRefusals,
   ...challengeStepsRefusals,
   ...challengesRefusals,
+  ...communityRefusals,
   ...checkingRefusals,
   ...colourRefusals,
   ...colourantsRefusals,
