@@ -10,17 +10,9 @@ import { curedReply } from './cured.ts';
 import { batchActs } from './deadlines.ts';
 import { exportReply } from './export.ts';
 import { batchFollowUps } from './follow-ups.ts';
-import {
-  datesReply,
-  listReply,
-  notedReply,
-  removedReply,
-  sharedReply,
-  shownReply,
-  unsharedReply,
-  weighedReply,
-} from './keeping.ts';
+import { datesReply, listReply, notedReply, shownReply, weighedReply } from './keeping.ts';
 import { pouredReply } from './poured.ts';
+import { removedReply, sharedReply, unsharedReply } from './sharing.ts';
 
 const batch = text(
   { en: 'The batch by its name; the newest unless you say', es: 'El lote por su nombre; si no, el último' },

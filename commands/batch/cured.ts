@@ -1,16 +1,13 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
-import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
 import { RETEST_AFTER, toldAt } from '../../src/engine/batch/curing/stages.ts';
 import { parseWeights } from '../../src/engine/batch/curing/weight-loss.ts';
 import { portionColours } from '../../src/engine/colour/measuring/portion-colours.ts';
-import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';
 import { parsePortionColours } from '../../src/engine/colour/reading/portion-colours-text.ts';
-import { colourDifference, hexOfLab } from '../../src/engine/colour/spectra/cielab.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { learn } from '../../src/presenting/colour/learn.ts';
-import { tenth, whole } from '../../src/presenting/colour/view.ts';
 import {
   type Batch,
   batchOf,
@@ -26,8 +23,9 @@ import { dueOf } from './dates.ts';
 import { dayAfterPour } from './day.ts';
 import { batchFollowUps } from './follow-ups.ts';
 import { learntBlocks, lessonBars } from './lesson.ts';
+import { curedHeadline, pairsBlocks, pairsData } from './pairs.ts';
 import { smallPhoto } from './poured.ts';
-import { dryingView, nameOf, nextBlock } from './view.ts';
+import { dryingView, nextBlock } from './view.ts';
 
 export type CuredAsked = {
   readonly batch?: string | undefined;
@@ -75,7 +73,7 @@ export async function curedReply(asked: CuredAsked, context: Context): Promise<R
   ];
   return {
     kind: 'reply',
-    headline: headlineOf(batch, seen.measured, context),
+    headline: curedHeadline(batch, seen.measured, context),
     data: {
       batch: batch.id,
       measured: pairsData(batch, seen.measured),
@@ -180,74 +178,4 @@ function uncleanKind({ portions }: Batch, portion: number): Measured['unclean'] 
 function isRetest({ events }: Batch, at: Date): boolean {
   const first = events.find(({ did }) => did.kind === 'cured' && did.measured.length > 0);
   return first !== undefined && at.getTime() - first.at.getTime() >= RETEST_FROM;
-}
-
-/** How far each portion is off, in units of CIEDE2000, and how it was read. */
-const pairsOf = (batch: Batch, measured: readonly Measured[]) =>
-  measured.flatMap(({ portion, lab, plusMinus, unclean }) => {
-    const made = batch.portions[portion];
-    if (!made?.predicted) return [];
-    return [
-      {
-        portion,
-        made,
-        foretold: made.predicted,
-        lab,
-        plusMinus,
-        unclean,
-        off: colourDifference(made.predicted.lab, lab),
-      },
-    ];
-  });
-
-const pairsData = (batch: Batch, measured: readonly Measured[]) =>
-  pairsOf(batch, measured).map(({ portion, foretold, lab, plusMinus, unclean, off }) => ({
-    portion,
-    foretold: { ...foretold, hex: hexOfLab(foretold.lab) },
-    measured: { lab, hex: hexOfLab(lab), plusMinus },
-    off,
-    unclean,
-  }));
-
-function headlineOf(batch: Batch, measured: readonly Measured[], { say }: Context): string {
-  const pairs = pairsOf(batch, measured);
-  const words = say.batches;
-  if (pairs.length === 0) return words.curedNoted({ name: batch.name });
-  const mean = pairs.reduce((sum, { off }) => sum + off, 0) / pairs.length;
-  return words.cured({ name: batch.name, off: tenth(mean), nearness: say.match.nearness(mean) });
-}
-
-/** Foretold beside measured: in words, and as a picture. */
-async function pairsBlocks(
-  batch: Batch,
-  measured: readonly Measured[],
-  { say, workers, asker }: Context,
-): Promise<readonly Block[]> {
-  const pairs = pairsOf(batch, measured);
-  if (pairs.length === 0) return [];
-  const words = say.batches;
-  const told = pairs.map(({ made, foretold, lab, off, plusMinus }) => ({
-    foretold: hexOfLab(foretold.lab),
-    became: hexOfLab(lab),
-    label: nameOf(made, say) ?? made.name,
-    note: words.pair({
-      expected: {
-        word: say.colour.names[nearestWord(foretold.lab)],
-        hex: hexOfLab(foretold.lab),
-        plusMinus: whole(foretold.plusMinus),
-      },
-      became: { word: say.colour.names[nearestWord(lab)], hex: hexOfLab(lab), plusMinus: whole(plusMinus) },
-      off: tenth(off),
-    }),
-  }));
-  const png = await workers.run(
-    'batchPairs',
-    { title: batch.name, foretold: words.foretold, became: words.became, pairs: told, note: words.pairsNote },
-    { owner: asker.id },
-  );
-  const rows = told.map(({ label, note }) => `${label}: ${note}`);
-  return [
-    { kind: 'rows', rows },
-    { kind: 'picture', name: 'foretold-and-cured.png', png, alt: words.pairsAlt({ list: rows.join('; ') }) },
-  ];
 }

@@ -3,6 +3,7 @@ import type { Choice, Reply } from '../../src/conversation/reply.ts';
 import {
   DAY,
   nextHour,
+  RETEST_AFTER,
   STAGES,
   STALE,
   type Stage,
@@ -40,7 +41,7 @@ async function remind(services: DeadlineServices, stage: Stage, due: Due): Promi
   if (member === undefined) return;
   const book: BatchBook = { store, member };
   const batch = await readBatch(book, due.id);
-  if (!batch || isStopped(batch) || !(await isWanted(book, batch, stage))) return;
+  if (!batch || isStopped(batch) || !(await isWanted(book, batch, { stage, due }))) return;
   const cause = `told-${stage}-${due.at.getTime()}`;
   if (batch.events.some(event => event.cause === cause)) return;
   const at = new Date(now());
@@ -62,8 +63,17 @@ const nonceOf = (stage: Stage, { id, at }: Due): string =>
   `${stage[0]}${id.slice(-14)}${Math.floor(at.getTime() / 60_000).toString(36)}`.slice(0, 25);
 
 /** What has been done, or has no sense any more, nobody is reminded of. */
-async function isWanted(book: BatchBook, batch: Batch, stage: Stage): Promise<boolean> {
-  if (stage === 'retest') return isShared(book, batch.group, batch.id);
+async function isWanted(
+  book: BatchBook,
+  batch: Batch,
+  { stage, due }: { readonly stage: Stage; readonly due: Due },
+): Promise<boolean> {
+  if (stage === 'retest') {
+    const last = newest(batch, 'cured')?.at.getTime() ?? 0;
+    // Looked at again since: three months count from then.
+    const isDue = due.at.getTime() - last >= RETEST_AFTER - DAY / 2;
+    return isDue && (await isShared(book, batch.group, batch.id));
+  }
   if (newest(batch, 'cured')) return false;
   return !isDone(batch, stage);
 }
