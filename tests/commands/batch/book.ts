@@ -17,7 +17,7 @@ export async function openBook() {
         lot: 'B7',
       });
       await member.run('/shelf add', { item: 'Sun', amount: '10 g', colourant: 'gold mica' });
-      return { ...group, member };
+      return { ...group, member, wait: (ms: number) => group.wait(ms) };
     },
     [Symbol.asyncDispose]: () => fair[Symbol.asyncDispose](),
   };

@@ -31,12 +31,14 @@ describe('a batch keeps its own dates', () => {
       expect.stringMatching(/^About \d\d °C now: “Evening” is at its hottest, look at it$/),
     ]);
     let before = letters(member).length;
+    const hours = new Set<number>();
     for (let step = 0; step < 50 * 4; step += 1) {
       await wait(6 * hour);
       // Looked at 01:00, 07:00, 13:00 and 19:00 UTC; 07:00 in Madrid is 06:00 UTC in winter.
-      if (letters(member).length > before) expect(new Date(now()).getUTCHours()).toBe(7);
+      if (letters(member).length > before) hours.add(new Date(now()).getUTCHours());
       before = letters(member).length;
     }
+    expect([...hours]).toEqual([7]);
     const told = headlines(member).slice(1);
     expect(told[0]).toBe('Unmould “Evening”');
     expect(told[1]).toBe('Cut “Evening”');

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { portionColours } from '../../../src/engine/colour/measuring/portion-colours.ts';
 import { parsePortionColours } from '../../../src/engine/colour/reading/portion-colours-text.ts';
 import { hexOfLab, type Lab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
 
 const sought = (hex: string, share: number) => ({ predicted: { lab: labOfHex(hex), plusMinus: 10 }, share });
 const seen = (hex: string, share: number) => ({ lab: labOfHex(hex), share, plusMinus: 4 });
@@ -67,7 +68,7 @@ describe('what portions became, in words', () => {
   test.each(['#6b5aa8', 'indigo #6b5aa8', '4 #6b5aa8', '0 #6b5aa8', 'sky', 'sky lab(120 0 0)', '🧼'])(
     '“%s” is asked back',
     text => {
-      expect(() => read(text)).toThrow();
+      expect(() => read(text)).toThrow(Refusal);
     },
   );
 
