@@ -1,5 +1,6 @@
 import { action, command } from '../src/conversation/command.ts';
-import { choice } from '../src/conversation/option.ts';
+import { choice, text, whole } from '../src/conversation/option.ts';
+import { zoneOf } from '../src/engine/challenges/wall-time.ts';
 import { prefer } from '../src/records/preferences.ts';
 
 export default command(
@@ -50,14 +51,30 @@ export default command(
           shown: { en: 'The whole group', es: 'Todo el grupo' },
         },
       ).optional(),
+      zone: text(
+        {
+          en: 'Your time zone, for reminders: “Europe/Madrid”. UTC unless you say',
+          es: 'Tu zona horaria, para avisos: «Europe/Madrid». UTC si no dices nada',
+        },
+        { most: 60 },
+      ).optional(),
+      hour: whole(
+        {
+          en: 'At which hour reminders of your batches come. 9 unless you say',
+          es: 'A qué hora llegan los avisos de tus lotes. Las 9 si no dices nada',
+        },
+        { least: 0, most: 23 },
+      ).optional(),
     },
-    async answer({ spoons, temperature, mass, language, jars }, { store, asker, say }) {
+    async answer({ spoons, temperature, mass, language, jars, zone, hour }, { store, asker, say }) {
       const now = await prefer(store, asker.id, {
         ...(spoons && { spoons }),
         ...(temperature && { temperature }),
         ...(mass && { mass }),
         ...(language && { language }),
         ...(jars && { jars }),
+        ...(zone && { zone: zoneOf(zone).name }),
+        ...(hour !== undefined && { hour }),
       });
       return {
         kind: 'reply',
@@ -72,6 +89,7 @@ export default command(
               say.prefer.mass[now.mass],
               now.language ? say.prefer.language[now.language] : say.prefer.platformLanguage,
               say.privacy.jars[now.jars],
+              say.prefer.reminders({ hour: now.hour, zone: now.zone }),
             ],
           },
         ],

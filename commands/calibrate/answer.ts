@@ -14,6 +14,7 @@ import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
+import { learnAgain } from '../../src/presenting/colour/learn.ts';
 import {
   isShared,
   poolFor,
@@ -138,8 +139,9 @@ async function barsOf(
 async function keep(
   share: boolean | undefined,
   { found, batch, shared }: { found: JarCalibration; batch: Batch; shared: SharedJar },
-  { shelf, change }: Context,
+  context: Context,
 ): Promise<CalibrationView['outcome']> {
+  const { shelf, change } = context;
   if (found.after > POOR_FIT) return 'not-kept';
   const { colourant, id } = shared.item;
   const record = calibrationRecord({
@@ -152,6 +154,8 @@ async function keep(
     bars: batch.bars.map(({ grams, lab, plusMinus }) => ({ grams, lab, plusMinus })),
   });
   await keepCalibration(shelf, id, record, change);
+  // With what cured batches say of it.
+  await learnAgain(await findItem(shelf, id), context);
   if (share === false) {
     await withdrawCalibration(shared);
     return 'withdrawn';

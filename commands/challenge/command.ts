@@ -13,6 +13,7 @@ import { showPalette } from './opening/palette.ts';
 import { drawn, terms, zone } from './opening/term-options.ts';
 import { audit, cancel, disqualify, extend, settings } from './steward.ts';
 import { ballot, ownBallot, pick, turn, vote } from './voting/vote.ts';
+import { giveRecipe } from './winning-recipe.ts';
 
 const challenge = text({
   en: 'Which challenge, by its title',
@@ -143,6 +144,15 @@ export default commandGroup(
       options: { challenge },
       completes,
       answer: audit,
+    }),
+    recipe: action({
+      purpose: { en: 'You won: let the group keep your recipe', es: 'Ganaste: deja tu receta al grupo' },
+      seenBy: 'group',
+      options: {
+        recipe: text({ en: 'Your recipe by its name', es: 'Tu receta por su nombre' }, { most: 100 }),
+        challenge,
+      },
+      answer: giveRecipe,
     }),
     palette: action({
       purpose: {

@@ -1,22 +1,12 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { csv } from '../../src/presenting/csv.ts';
 import { asOf, exportElection, resultAt } from '../../src/records/challenges/index.ts';
 import { requireCountable } from './answer.ts';
 import { numberedBars } from './bars.ts';
 import { chooseToLookAt, scopeOf, settled } from './lookup.ts';
 import { placesOf } from './pictures.ts';
 import { resultData } from './view.ts';
-
-/** A cell that no spreadsheet takes for a formula, whatever a member wrote. */
-function cell(value: string | number | undefined): string {
-  if (value === undefined) return '';
-  const text = typeof value === 'string' && /^[=+\-@\t\r]/.test(value) ? `'${value}` : String(value);
-  return /[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
-}
-
-/** Rows as comma-separated values. Source: RFC 4180. */
-export const csv = (rows: readonly (readonly (string | number | undefined)[])[]): string =>
-  rows.map(row => `${row.map(cell).join(',')}\r\n`).join('');
 
 const bytesOf = (text: string) => new TextEncoder().encode(text);
 

@@ -163,7 +163,7 @@ function notesOf({ preview, colours, say }: PreviewView): readonly Block[] {
       text: [
         say.colour.plusMinus({ units: String(whole(predicted.plusMinus)) }),
         say.colour.translucent,
-        ...(colours.some(jar => !jar.measured) ? [say.preview.calibrateFirst] : []),
+        ...(colours.some(jar => sourceOf(jar) !== 'own-bars') ? [say.preview.calibrateFirst] : []),
       ].join('\n'),
     },
   ];

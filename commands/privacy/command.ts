@@ -114,6 +114,7 @@ export default commandGroup(
             shelf: { en: 'My shelf', es: 'Mi estantería' },
             preferences: { en: 'My preferences', es: 'Mis preferencias' },
             recipes: { en: 'My recipes', es: 'Mis recetas' },
+            batches: { en: 'My batches', es: 'Mis lotes' },
             recent: { en: 'Recent plans and matches', es: 'Planes y recetas de color recientes' },
             evidence: { en: 'My reports', es: 'Mis informes' },
             flaws: { en: 'My questions about flaws', es: 'Mis preguntas sobre defectos' },

@@ -37,8 +37,11 @@ export interface Outbox {
   post(place: Place, reply: Reply, nonce: string, telling?: Telling): Promise<Posted | 'barred'>;
   /** Puts a reply in the place of a posted one. Gives `barred` when the message is gone or closed to us. */
   edit(place: Place, posted: Posted, reply: Reply): Promise<'edited' | 'barred'>;
-  /** Tells one member in private. Gives `barred` when they let nothing in. */
-  tell?(member: string, place: Place, reply: Reply): Promise<'told' | 'barred'>;
+  /**
+   * Tells one member in private; what is offered there is theirs, in their own talk with us. A nonce as in `post`. Gives
+   * `barred` when they let nothing in.
+   */
+  tell?(member: string, place: Place, reply: Reply, nonce?: string): Promise<'told' | 'barred'>;
   /** Opens a thread under a posted message, to talk about it. Gives `barred` where there can be none. */
   openThread?(posted: Posted, name: string): Promise<'opened' | 'barred'>;
   /** Enters something in the group's calendar and gives its id there, or `barred` where we may not. */

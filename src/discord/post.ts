@@ -31,6 +31,10 @@ const ARCHIVED = 50_083;
 /** Unknown member, unknown user: they left, or their account is gone. */
 const GONE: ReadonlySet<number | string> = new Set([10_007, 10_013]);
 
+/** Direct messages are a group of one, called after its member; see `route.ts`. */
+const DIRECT = 'direct-';
+const isDirect = (group: string): boolean => group.startsWith(DIRECT);
+
 /** Tells groups in their channels what nobody has just asked for. */
 export function discordOutbox(
   client: Client,
@@ -44,9 +48,11 @@ export function discordOutbox(
     return requestOf(payloadOf(sealed, wordsIn(language)));
   };
   return {
-    // A client knows the groups of its own shards only.
-    serves: group => client.guilds.cache.has(group),
+    // A client knows the groups of its own shards only; what is between one member and us comes to the first shard.
+    // Source: Gateway > Sharding.
+    serves: group => (isDirect(group) ? client.ws.shards.has(0) : client.guilds.cache.has(group)),
     async hasMember(group, member) {
+      if (isDirect(group)) return group === `${DIRECT}${member}`;
       const guild = client.guilds.cache.get(group);
       if (!guild) throw new Error('a group of another process');
       try {
@@ -72,11 +78,14 @@ export function discordOutbox(
         await unarchiving(rest, channel, edit);
         return 'edited' as const;
       }),
-    tell: (member, place, reply) =>
+    tell: (member, place, reply, nonce) =>
       unlessBarred(async () => {
-        const body = { recipient_id: member };
-        const { id } = (await rest.post(Routes.userChannels(), { body })) as { id: string };
-        await rest.post(Routes.channelMessages(id), messageOf(place, reply));
+        const recipient = { recipient_id: member };
+        const { id } = (await rest.post(Routes.userChannels(), { body: recipient })) as { id: string };
+        // Buttons are pressed where they stand: in the member's own talk with us, a group of one.
+        const { body, files } = messageOf({ ...place, group: `${DIRECT}${member}` }, reply);
+        const once = nonce === undefined ? {} : { nonce, enforce_nonce: true };
+        await rest.post(Routes.channelMessages(id), { body: { ...body, ...once }, files });
         return 'told' as const;
       }),
     openThread: ({ channel, message }, name) =>

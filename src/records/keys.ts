@@ -53,7 +53,7 @@ export const shelfIngredients = (member: string, item: string) => key('shelf', m
 export const shelfLot = (member: string, item: string, lot: number) =>
   key('shelf', member, item, 'lot', serial(lot));
 /** What can be found out about one lot. */
-export const lotFacts = ['dish-test', 'spoon-weight', 'calibration'] as const;
+export const lotFacts = ['dish-test', 'spoon-weight', 'calibration', 'learnt'] as const;
 export type LotFact = (typeof lotFacts)[number];
 /** Something found out about one lot. */
 export const shelfLotFact = (member: string, item: string, lot: number, fact: LotFact) =>
@@ -91,6 +91,35 @@ export const recipeIdempotency = (member: string, cause: string) => key('recipe-
 export const recentPlans = (member: string) => key('late-plan', member);
 /** One plan a member was lately answered with: what its buttons go on with. */
 export const recentPlan = (member: string, id: string) => key('late-plan', member, id);
+
+// Batches that were really made. A batch's id is the interaction that noted it.
+/** A member's batches lie under this key: theirs in every group. */
+export const batches = (member: string) => key('batch', member);
+/** What was poured. */
+export const batch = (member: string, id: string) => key('batch', member, id);
+/** What became of a member's batches lies under this key. */
+export const allBatchEvents = (member: string) => key('batch-event', member);
+/** What became of one batch lies under this key. */
+export const batchEvents = (member: string, id: string) => key('batch-event', member, id);
+/** One thing that happened to a batch, by when it happened. */
+export const batchEvent = (member: string, id: string, at: number, cause: string) =>
+  key('batch-event', member, id, String(at).padStart(14, '0'), cause);
+/** The photos of a batch lie under this key. */
+export const batchPhotos = (member: string, id: string) => key('batch-photo', member, id);
+/** A small photo of a batch, as the event that brought it is called. */
+export const batchPhoto = (member: string, id: string, cause: string) =>
+  key('batch-photo', member, id, cause);
+/** The batches that members show to a group lie under this key. */
+export const sharedBatches = (group: string) => key('shared-batch', group);
+/** That a member shows a batch to a group. */
+export const sharedBatch = (group: string, member: string, id: string) =>
+  key('shared-batch', group, member, id);
+/** Whose batch it is that reminders in a group's span are about. */
+export const batchReminder = (group: string, id: string) => key('batch-reminder', group, id);
+/** What a member's cured bars said of their jars lies under this key. */
+export const lessons = (member: string) => key('lesson', member);
+/** One reading of a cured bar, or that one no longer counts, in the order they came. */
+export const lesson = (member: string, line: number) => key('lesson', member, serial(line));
 
 // Colours matched.
 /** Lines and questions of a member that buttons go on with. */
@@ -222,6 +251,22 @@ export const notice = (member: string, group: string, id: string) => key('notice
 export const groupsLeft = () => key('group-left');
 /** That a group put us out, and when: its records stay until the time for keeping them is over. */
 export const groupLeft = (group: string) => key('group-left', group);
+
+// What members of a group do together beside challenges.
+/** The jars that members offer for swapping lie under this key. */
+export const swaps = (group: string) => key('swap', group);
+/** That a member offers one of their jars. */
+export const swap = (group: string, member: string, item: string) => key('swap', group, member, item);
+/** The palettes put forward for the season lie under this key. */
+export const seasonPalettes = (group: string) => key('season-palette', group);
+/** What a member puts forward: one palette each. */
+export const seasonPalette = (group: string, member: string) => key('season-palette', group, member);
+/** The votes for the season's palette lie under this key. */
+export const seasonVotes = (group: string) => key('season-vote', group);
+/** Whose palette a member votes for. */
+export const seasonVote = (group: string, member: string) => key('season-vote', group, member);
+/** The season's palette of a group, once it was settled. */
+export const season = (group: string) => key('season', group);
 
 // Deadlines.
 /** Something to do at a time: the time first, so that what is due is one span. */

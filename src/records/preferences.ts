@@ -14,6 +14,10 @@ export type Preferences = {
   readonly language?: Language | undefined;
   /** Whether the group may see an answer that names a jar of theirs; private unless they say so. */
   readonly jars: 'private' | 'shown';
+  /** IANA name of the zone whose clocks they go by; UTC unless they say. */
+  readonly zone?: string | undefined;
+  /** At which hour of it reminders come, 0 to 23. */
+  readonly hour: number;
 };
 
 /** What a member who never said anything gets. */
@@ -22,6 +26,7 @@ export const usualPreferences: Preferences = {
   temperature: 'celsius',
   mass: 'grams',
   jars: 'private',
+  hour: 9,
 };
 
 type Wish = keyof Preferences;
@@ -33,6 +38,8 @@ const wishes: { readonly [W in Wish]: RecordKind<{ choice: string }> } = {
   mass: recordKind('preference', { choice: z.enum(['grams', 'ounces']) }),
   language: recordKind('preference', { choice: z.enum(LANGUAGES) }),
   jars: recordKind('preference', { choice: z.enum(['private', 'shown']) }),
+  zone: recordKind('preference', { choice: z.string() }),
+  hour: recordKind('preference', { choice: z.string().regex(/^(?:1?\d|2[0-3])$/) }),
 };
 const all = Object.keys(wishes) as Wish[];
 
@@ -42,7 +49,8 @@ export async function preferencesOf(store: Store, member: string): Promise<Prefe
   const chosen = all.flatMap((wish, index) => {
     const value = stored[index];
     if (value === undefined) return [];
-    return [[wish, read(wishes[wish], preference(member, wish), value).choice]];
+    const { choice } = read(wishes[wish], preference(member, wish), value);
+    return [[wish, wish === 'hour' ? Number(choice) : choice]];
   });
   return { ...usualPreferences, ...Object.fromEntries(chosen) };
 }
@@ -58,8 +66,17 @@ export async function prefer(
     .map((wish): Write => {
       const key = preference(member, wish);
       const choice = given[wish];
-      return choice === undefined ? drop(key) : put(key, written(wishes[wish], { choice }));
+      return choice === undefined ? drop(key) : put(key, written(wishes[wish], { choice: String(choice) }));
     });
   await store.commit(writes);
   return preferencesOf(store, member);
 }
+
+/** The clock by which a member is told things. */
+export const clockOf = ({
+  zone = 'UTC',
+  hour,
+}: Preferences): { readonly zone: string; readonly hour: number } => ({
+  zone,
+  hour,
+});

@@ -3,8 +3,10 @@ import { planBatch } from '../engine/batch/planning/plan.ts';
 import type { PlanRequest } from '../engine/batch/request.ts';
 import { drawPalette } from '../engine/challenges/reach.ts';
 import { calibrateJar } from '../engine/colour/calibration/calibrate-jar.ts';
+import { learnJars } from '../engine/colour/calibration/joint/learn-jars.ts';
 import { planBars } from '../engine/colour/calibration/test-bars/plan-bars.ts';
 import { matchJars } from '../engine/colour/matching/match-jars.ts';
+import { predictBars } from '../engine/colour/mixing/predict-bars.ts';
 import { previewMix } from '../engine/colour/mixing/preview.ts';
 import { makeablePalettes } from '../engine/palettes/makeable.ts';
 import { whatToBuy } from '../engine/palettes/what-to-buy.ts';
@@ -12,6 +14,7 @@ import { evenGradient } from '../engine/pouring/gradient.ts';
 import { photoColours } from '../photo/colours.ts';
 import type { Box } from '../photo/reading.ts';
 import { drawBatchCard } from '../pictures/batch-card.ts';
+import { drawBatchPairs } from '../pictures/batch-pairs.ts';
 import { drawChallengeCard } from '../pictures/challenge-card.ts';
 import { drawClassHandout } from '../pictures/class-handout.ts';
 import { drawFitPlot } from '../pictures/fit-plot.ts';
@@ -48,14 +51,17 @@ export const jobs = {
   whatToBuy,
   paletteStrips: drawPaletteStrips,
   previewMix,
+  predictBars,
   swatchCard: drawSwatchCard,
   calibrateJar,
+  learnJars,
   fitPlot: drawFitPlot,
   planBars,
   labelSheet: drawLabelSheet,
   planBatch,
   planClass: ({ request, ask }: { request: PlanRequest; ask: ClassAsk }) => planClass(request, ask),
   batchCard: drawBatchCard,
+  batchPairs: drawBatchPairs,
   classHandout: drawClassHandout,
 };
 

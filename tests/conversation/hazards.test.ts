@@ -173,6 +173,7 @@ describe('emergencies, through every way that words come in', () => {
 
 /** The rest of a question that brings a colourant in through one option. */
 const COLOURANT_WAYS: Readonly<Record<string, (name: string) => [path: string, given: Given]>> = {
+  'batch poured made': name => ['batch poured', { made: `1 cup ${name} 1/4 tsp` }],
   'colourant check ingredients': name => ['colourant check', { ingredients: name }],
   'colourant check item': name => ['colourant check', { item: name }],
   'colourant label of': name => ['colourant label', { market: 'us', of: name }],

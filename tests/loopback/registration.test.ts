@@ -71,7 +71,17 @@ describe('registering', () => {
   });
 });
 
-const away = new Set(['first-aid', 'dose', 'preview', 'match', 'plan', 'diagnose', 'shelf', 'colourant']);
+const away = new Set([
+  'first-aid',
+  'dose',
+  'preview',
+  'match',
+  'plan',
+  'diagnose',
+  'shelf',
+  'colourant',
+  'batch',
+]);
 
 describe('what a member installs for themselves', () => {
   test('is what needs no group, and is declared so; everything else belongs to groups', () => {

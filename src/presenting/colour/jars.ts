@@ -1,4 +1,5 @@
 import type { Context } from '../../conversation/context.ts';
+import type { JarBelief } from '../../engine/colour/calibration/joint/jar-parameters.ts';
 import { lookAfterLye } from '../../engine/colour/jars/colourant-looks.ts';
 import { opticsOf } from '../../engine/colour/jars/colourant-optics.ts';
 import type { ColourJar } from '../../engine/colour/jars/jar.ts';
@@ -7,6 +8,7 @@ import type { Measures } from '../../engine/quantities/units.ts';
 import { poolFor } from '../../records/calibrations/index.ts';
 import { calibrationOf } from '../../records/shelf/calibration.ts';
 import type { Jar } from '../../records/shelf/jar.ts';
+import type { ShelfItem } from '../../records/shelf/shelf.ts';
 import type { Words } from '../../words/index.ts';
 import { nameOf } from '../dose.ts';
 
@@ -19,6 +21,8 @@ export async function colourJar(
   { store, group, asker }: Pick<Context, 'store' | 'group' | 'asker'>,
 ): Promise<ColourJar> {
   if (!item) return { colourant: colourant.id };
+  const learnt = learntOf(item);
+  if (learnt) return { colourant: colourant.id, learnt };
   const own = calibrationOf(item);
   if (own) {
     const { scale, plusMinus } = own;
@@ -33,8 +37,15 @@ export async function colourJar(
   return { colourant: colourant.id, ...(pool.length > 0 && { pool }) };
 }
 
-export const sourceOf = ({ measured, pool }: ColourJar): ColourSource =>
-  measured ? 'own-bars' : pool ? 'shared-bars' : 'kind';
+/** What bars and batches said of the lot as the colourant it is now; undefined where they said nothing. */
+export function learntOf({ colourant, lot: { learnt } }: ShelfItem): JarBelief | undefined {
+  if (!learnt || learnt.colourant !== colourant) return undefined;
+  const { parameters, covariance } = learnt;
+  return { parameters: parameters as unknown as JarBelief['parameters'], covariance };
+}
+
+export const sourceOf = ({ measured, learnt, pool }: ColourJar): ColourSource =>
+  measured || learnt ? 'own-bars' : pool ? 'shared-bars' : 'kind';
 
 /** What a reader should know of where a colour comes from. */
 export function sourceView(source: ColourSource, { colourant }: Jar, say: Words): string {

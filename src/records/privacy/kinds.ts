@@ -8,6 +8,7 @@ export const topics = [
   'shelf',
   'preferences',
   'recipes',
+  'batches',
   'recent',
   'evidence',
   'flaws',
@@ -21,6 +22,8 @@ type OwnedBy =
   | { readonly part: number }
   /** A field of the value. */
   | { readonly field: 'by' | 'member' }
+  /** The part of the key that names a group, where that group is the member's own talk with us. */
+  | { readonly direct: number }
   /** A field of the record at the first three parts of the key, under which this one lies. */
   | { readonly head: 'member' }
   /** Whoever made the event that the last part of the key names. */
@@ -45,10 +48,17 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['ledger', mine('shelf')],
   ['group-shelf', mine('shelf', 2)],
   ['calibration', mine('shelf', 4)],
+  ['swap', mine('shelf', 2)],
   ['preference', mine('preferences')],
   ['recipe', mine('recipes')],
   ['shared-recipe', { topic: 'recipes', owner: { field: 'by' }, erasure: 'drop' }],
   ['recipe-once', mine('recipes')],
+  ['batch', mine('batches')],
+  ['batch-event', mine('batches')],
+  ['batch-photo', mine('batches')],
+  ['shared-batch', mine('batches', 2)],
+  ['batch-reminder', { topic: 'batches', owner: { field: 'member' }, erasure: 'drop' }],
+  ['lesson', mine('batches')],
   ['late-plan', mine('recent')],
   ['late-match', mine('recent')],
   ['asked', mine('recent')],
@@ -63,14 +73,19 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['challenge-slot', { topic: 'challenges', owner: { part: 3 }, erasure: 'rename' }],
   ['challenge-ballot', { topic: 'challenges', owner: { part: 3 }, erasure: 'drop-or-rename' }],
   ['placing', mine('challenges', 2)],
+  ['season-palette', mine('challenges', 2)],
+  ['season-vote', mine('challenges', 2)],
   ['left', mine('shelf', 2)],
   ['notice', mine('challenges')],
   ['challenge-end', 'house'],
   ['challenge-post', 'house'],
-  ['due', 'house'],
+  // What is due in a group is nobody's; what is due between one member and us is theirs.
+  ['due', { topic: 'batches', owner: { direct: 2 }, erasure: 'drop' }],
   // Says that an interaction was done, not whose.
   ['evidence-once', 'house'],
   ['evidence-sharing', 'house'],
+  // What the group settled on: colours and a title, nobody's name.
+  ['season', 'house'],
   ['group', 'house'],
   ['group-left', 'house'],
   ['meta', 'house'],

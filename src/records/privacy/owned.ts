@@ -47,6 +47,7 @@ type Asked = {
 function isOwn(entry: Entry, parts: readonly string[], { held, member, head, events }: Asked): boolean {
   const { owner } = held;
   if ('part' in owner) return parts[owner.part] === part(member);
+  if ('direct' in owner) return parts[owner.direct] === part(`direct-${member}`);
   if ('field' in owner) return fieldOf(entry, owner.field) === member;
   if ('head' in owner) return head !== '' && (entry.key === head || entry.key.startsWith(`${head}/`));
   return events.has(eventOf(parts));

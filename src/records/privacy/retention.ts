@@ -65,6 +65,10 @@ async function membersIn(store: Store, group: string): Promise<ReadonlySet<strin
     [`placing/${part(group)}`, 2],
     [flawPictures(group), 2],
     [`calibration/${part(group)}`, 4],
+    [`shared-batch/${part(group)}`, 2],
+    [`swap/${part(group)}`, 2],
+    [`season-palette/${part(group)}`, 2],
+    [`season-vote/${part(group)}`, 2],
   ] as const)
     for await (const page of pages(store, under(kind)))
       for (const { key } of page) members.add(key.split('/')[at] ?? '');

@@ -26,7 +26,7 @@ const writtenPlan = z.object({
   oven: line.exactOptional(),
 });
 
-const planFields = {
+export const planFields = {
   written: writtenPlan,
   /** Whose spoons and cups its words count in. */
   spoons: z.enum(['us', 'label', 'metric']),

@@ -1,5 +1,5 @@
-import { exactlyNamed, foldName } from '../../engine/text/own-names.ts';
 import type { Price } from '../../engine/cost/money.ts';
+import { exactlyNamed, foldName } from '../../engine/text/own-names.ts';
 import {
   type LotFact,
   ledger,

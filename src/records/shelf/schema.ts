@@ -67,6 +67,16 @@ export const calibrationKind = recordKind('calibration', {
   at: moment,
 });
 
+/** What test bars and cured batches together say of one lot, as the colourant it then was. */
+export const learntKind = recordKind('learnt jar', {
+  colourant: z.string(),
+  parameters: z.array(z.number()).length(4),
+  covariance: z.array(z.array(z.number()).length(4)).length(4),
+  /** How many cured bars it rests on. */
+  bars: z.int().min(1),
+  at: moment,
+});
+
 export const nameKind = recordKind('shelf name', { item: z.string() });
 export const goneKind = recordKind('removed item', { at: moment });
 

@@ -42,6 +42,17 @@ export type Lot = {
   readonly dishTest?: DishTestResult | undefined;
   readonly spoonWeight?: SpoonWeight | undefined;
   readonly calibration?: Calibration | undefined;
+  /** What test bars and cured batches together said of it. */
+  readonly learnt?: LearntLot | undefined;
+};
+
+/** How a lot differs from its kind, as `engine/colour/calibration/joint` has it. */
+export type LearntLot = {
+  /** The colourant it was learnt as: described anew, the item is another one. */
+  readonly colourant: string;
+  readonly parameters: readonly number[];
+  readonly covariance: readonly (readonly number[])[];
+  readonly bars: number;
 };
 
 export type Stock = {

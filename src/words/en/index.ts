@@ -3,10 +3,12 @@ import { askRefusals } from './ask.ts';
 import { backupRefusals } from './backup.ts';
 import { askedBackRefusals } from './batch/asked-back.ts';
 import { batchRefusals } from './batch/batch.ts';
+import { bookRefusals } from './batch/book.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
 import { challengeStepsRefusals } from './challenges/challenge-steps.ts';
 import { challengesRefusals } from './challenges/challenges.ts';
+import { communityRefusals } from './challenges/community.ts';
 import { checkingRefusals } from './checking.ts';
 import { colourRefusals } from './colour.ts';
 import { colourantsRefusals } from './colourants.ts';
@@ -31,11 +33,13 @@ import { testBarsRefusals } from './test-bars.ts';
 export { ask } from './ask.ts';
 export { backup } from './backup.ts';
 export { batch } from './batch/batch.ts';
+export { batches } from './batch/book.ts';
 export { heat } from './batch/heat.ts';
 export { plan, recipes } from './batch/plan.ts';
 export { timeline } from './batch/timeline.ts';
 export { challengeSteps } from './challenges/challenge-steps.ts';
 export { challenges } from './challenges/challenges.ts';
+export { community } from './challenges/community.ts';
 export { checking } from './checking.ts';
 export { colour } from './colour.ts';
 export { colourants } from './colourants.ts';
@@ -66,8 +70,10 @@ export const refusals: RefusalSentences = {
   ...backupRefusals,
   ...askedBackRefusals,
   ...batchRefusals,
+  ...bookRefusals,
   ...challengeStepsRefusals,
   ...challengesRefusals,
+  ...communityRefusals,
   ...checkingRefusals,
   ...colourRefusals,
   ...colourantsRefusals,

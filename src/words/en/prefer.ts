@@ -15,4 +15,6 @@ export const prefer = {
   },
   language: { en: 'Language: English', es: 'Language: Spanish' },
   platformLanguage: 'Language: as your chat app is set',
+  reminders: (v: { hour: number; zone: string | undefined }) =>
+    `Reminders of batches: at ${v.hour}:00, ${v.zone ?? 'UTC (set your zone to have them at your hour)'}`,
 };

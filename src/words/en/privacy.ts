@@ -12,6 +12,7 @@ export const privacy = {
     shelf: 'Your shelf',
     preferences: 'Your preferences',
     recipes: 'Your recipes',
+    batches: 'Your batches',
     recent: 'Recent plans and matches',
     evidence: 'Your reports',
     flaws: 'Your questions about flaws',
@@ -21,6 +22,7 @@ export const privacy = {
     shelf: 'Kept until you remove it.',
     preferences: 'Kept until you erase them.',
     recipes: 'Kept until you remove them.',
+    batches: 'Kept with their photos until you remove them.',
     recent: 'Kept for two days, the newest 20.',
     evidence: 'Kept until you take them back.',
     flaws:

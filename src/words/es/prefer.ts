@@ -14,4 +14,6 @@ export const prefer: typeof en = {
   mass: { grams: 'Peso: primero gramos, al lado onzas', ounces: 'Peso: primero onzas, al lado gramos' },
   language: { en: 'Idioma: inglés', es: 'Idioma: español' },
   platformLanguage: 'Idioma: el de tu aplicación de chat',
+  reminders: (v: { hour: number; zone: string | undefined }) =>
+    `Avisos de lotes: a las ${v.hour}:00, ${v.zone ?? 'UTC (di tu zona para tenerlos a tu hora)'}`,
 };

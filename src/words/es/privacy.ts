@@ -12,6 +12,7 @@ export const privacy: typeof en = {
     shelf: 'Tu estantería',
     preferences: 'Tus preferencias',
     recipes: 'Tus recetas',
+    batches: 'Tus lotes',
     recent: 'Planes y recetas de color recientes',
     evidence: 'Tus informes',
     flaws: 'Tus preguntas sobre defectos',
@@ -21,6 +22,7 @@ export const privacy: typeof en = {
     shelf: 'Hasta que la quites.',
     preferences: 'Hasta que las borres.',
     recipes: 'Hasta que las quites.',
+    batches: 'Con sus fotos, hasta que los quites.',
     recent: 'Dos días, los 20 más nuevos.',
     evidence: 'Hasta que los retires.',
     flaws:

@@ -1,7 +1,14 @@
 import { colourantById } from '../../colourants/catalogue.ts';
-import { LEAST_PLUS_MINUS, usualBelief } from '../calibration/calibrate.ts';
+import { usualBelief } from '../calibration/calibrate.ts';
+import { believedOptics } from '../calibration/joint/jar-model.ts';
+import {
+  independent,
+  type JarBelief,
+  type JarParameters,
+  USUAL_SPREAD,
+} from '../calibration/joint/jar-parameters.ts';
 import { poolCalibrations } from '../calibration/pool.ts';
-import { type ScaleBelief, ScaleEstimation, type Scales, scaled } from '../calibration/scale-estimation.ts';
+import type { ScaleBelief } from '../calibration/scale-estimation.ts';
 import { plainBase } from '../mixing/base-soap.ts';
 import type { Optics } from '../mixing/optics.ts';
 import { fullDose, opticsOf } from './colourant-optics.ts';
@@ -14,33 +21,34 @@ export type ColourJar = {
   readonly colourant: string;
   /** From test bars of this very lot. */
   readonly measured?: JarScale;
+  /** From test bars and cured batches of this very lot together; stands before {@link measured}. */
+  readonly learnt?: JarBelief;
   /** From test bars of others with the same product. */
   readonly pool?: readonly ScaleBelief[];
 };
 
 /** What a jar does in soap. Throws an Error for a colourant that the catalogue does not have. */
-export function opticsOfJar({ colourant: id, measured, pool = [] }: ColourJar): Optics {
+export function opticsOfJar({ colourant: id, measured, learnt, pool = [] }: ColourJar): Optics {
   const colourant = colourantById(id);
   if (!colourant) throw new Error(`no colourant has the id ${id}`);
-  const optics = opticsOf(colourant);
+  const kind = opticsOf(colourant);
+  if (learnt) return believedOptics(kind, learnt);
   if (measured) {
     const { k, s, plusMinus } = measured;
-    return {
-      ...scaled(optics, [Math.log(k), Math.log(s)]),
-      plusMinus: Math.min(plusMinus, optics.plusMinus),
-    };
+    const parameters: JarParameters = [Math.log(k), Math.log(s), 0, 0];
+    const spread = [MEASURED_SPREAD, MEASURED_SPREAD, USUAL_SPREAD[2], USUAL_SPREAD[3]];
+    return believedOptics(kind, { parameters, covariance: independent(spread) }, plusMinus);
   }
-  return pool.length > 0 ? opticsByPool(optics, fullDose(colourant), pool) : optics;
+  return pool.length > 0 ? opticsByPool(kind, fullDose(colourant), pool) : kind;
 }
 
+/** What test bars leave open about strength and covering where nothing more was kept of them. From memory. */
+const MEASURED_SPREAD = 0.15;
+
 /** A jar nobody tried, after what others found of the same product: their shrunk mean, and the error that leaves. */
-function opticsByPool(optics: Optics, grams: number, pool: readonly ScaleBelief[]): Optics {
-  const base = plainBase('cream', false);
-  const belief = poolCalibrations(pool, usualBelief(optics, base, grams));
-  const scales: Scales = [belief.k.ln, belief.s.ln];
-  const left = new ScaleEstimation(optics, base, [], belief).errorAt(grams, scales, belief);
-  return {
-    ...scaled(optics, scales),
-    plusMinus: Math.min(Math.hypot(LEAST_PLUS_MINUS, left), optics.plusMinus),
-  };
+function opticsByPool(kind: Optics, grams: number, pool: readonly ScaleBelief[]): Optics {
+  const { k, s } = poolCalibrations(pool, usualBelief(kind, plainBase('cream', false), grams));
+  const spread = [k.spread, s.spread, USUAL_SPREAD[2], USUAL_SPREAD[3]];
+  const belief = { parameters: [k.ln, s.ln, 0, 0] as const, covariance: independent(spread) };
+  return believedOptics(kind, belief, kind.plusMinus);
 }

@@ -1,3 +1,19 @@
+import { jarOptics } from '../calibration/joint/jar-model.ts';
+import {
+  AS_ITS_KIND,
+  independent,
+  type JarBelief,
+  type JarParameters,
+  USUAL_SPREAD,
+} from '../calibration/joint/jar-parameters.ts';
+import {
+  axisSpread,
+  carried,
+  isotropic,
+  type OffsetCovariance,
+  plus,
+  statedRadius,
+} from '../calibration/joint/stated-error.ts';
 import { type ColourWord, nearestWord } from '../reading/plain-words.ts';
 import { colourDifference, hexOfLab, isOnScreen, type Lab, labOfReflectance } from '../spectra/cielab.ts';
 import { glow } from '../spectra/fluorescence.ts';
@@ -48,23 +64,38 @@ export function barLab(mix: readonly MixPart[], base: BaseOptics): Lab {
 }
 
 /**
- * The cured colour of a mix in a base, with the error to expect: that of the base, and of every colourant
- * as far as it moves the colour (independent errors, root of the sum of squares).
+ * The cured colour of a mix in a base, with the error to expect: nine in ten bars are nearer. It is that of the base, of
+ * the kinds as far as each moves the colour, and what jars of a kind differ by, or what is left of that once bars spoke.
  */
 export function predictBar(mix: readonly MixPart[], base: BaseOptics): BarPrediction {
   const lab = barLab(mix, base);
-  const errors = mix.map((part, at) => {
-    const moved = colourDifference(lab, barLab(mix.toSpliced(at, 1), base));
-    return part.optics.plusMinus * Math.min(1, moved / WHOLE_EFFECT);
-  });
   const present = mix.filter(part => part.grams > 0);
+  const errors = mix.map((part, at) => errorOf(part, at, { mix, base, lab }));
   return {
     lab,
     hex: hexOfLab(lab),
     onScreen: isOnScreen(lab),
-    plusMinus: Math.hypot(base.plusMinus, ...errors),
+    plusMinus: statedRadius(errors.reduce(plus, isotropic(axisSpread(base.plusMinus) ** 2))),
     word: nearestWord(lab),
     pearl: present.some(part => part.optics.pearl),
     fluorescent: present.some(part => part.optics.emission !== undefined),
   };
+}
+
+const ANY_JAR: JarBelief = { parameters: AS_ITS_KIND, covariance: independent(USUAL_SPREAD) };
+
+/** What one part leaves open about the colour of the whole. */
+function errorOf(
+  { optics, grams }: MixPart,
+  at: number,
+  { mix, base, lab }: { mix: readonly MixPart[]; base: BaseOptics; lab: Lab },
+): OffsetCovariance {
+  if (!(grams > 0)) return isotropic(0);
+  const moved = colourDifference(lab, barLab(mix.toSpliced(at, 1), base));
+  const ofKind = axisSpread(optics.plusMinus) * Math.min(1, moved / WHOLE_EFFECT);
+  const { parameters, covariance } = optics.belief ?? ANY_JAR;
+  const kind = optics.belief?.kind ?? optics;
+  const withJar = (tried: readonly number[]) =>
+    barLab(mix.with(at, { optics: jarOptics(kind, tried as unknown as JarParameters), grams }), base);
+  return plus(isotropic(ofKind ** 2), carried(withJar, parameters, covariance));
 }

@@ -1,4 +1,5 @@
 import type { Origin } from '../../origin.ts';
+import type { JarBelief } from '../calibration/joint/jar-parameters.ts';
 import type { Spectrum } from '../spectra/spectrum.ts';
 
 /**
@@ -14,8 +15,10 @@ export type Optics = {
   readonly emission?: Emission;
   /** Pearlescent: the look depends on the angle, which one colour cannot tell. */
   readonly pearl: boolean;
-  /** Expected error of a prediction at full dose with this colourant alone, CIEDE2000. */
+  /** Error of the kind's own colour at full dose beyond what its jars differ by, stated CIEDE2000: nine in ten are nearer. */
   readonly plusMinus: number;
+  /** Where something is known of this very jar: its kind, and how it differs from that. Else any jar of the kind. */
+  readonly belief?: JarBelief & { readonly kind: Optics };
   readonly origin: Origin;
 };
 

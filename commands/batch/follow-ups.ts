@@ -1,0 +1,117 @@
+import { z } from 'zod';
+import { followUp } from '../../src/conversation/command.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { DAY, nextHour, STAGES } from '../../src/engine/batch/curing/stages.ts';
+import { unlearn as takeBack } from '../../src/presenting/colour/learn.ts';
+import { batchOf, noteEvent, undoPour } from '../../src/records/batches/index.ts';
+import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
+import { bookOf } from './book.ts';
+import { dueOf } from './dates.ts';
+
+const HOUR = 3_600_000;
+/** Reminders may be answered for two weeks: some mail is read late. */
+const LATE_READERS = 14 * 24;
+
+const said = (headline: string, data: object, more: readonly string[] = []): Reply => ({
+  kind: 'reply',
+  headline,
+  data,
+  blocks: more.map(text => ({ kind: 'text', text })),
+  cautions: [],
+});
+
+/** Takes a pour back, and puts on the shelf what it took. */
+const undo = followUp({
+  seenBy: 'asker',
+  hours: 48,
+  args: { batch: z.string() },
+  async answer({ batch: id }, context) {
+    const { say, change } = context;
+    const { batch, outcomes } = await undoPour(bookOf(context), id, change);
+    await takeBack(id, context);
+    if (!batch) return said(say.batches.undoneBefore, { undone: false });
+    const back = outcomes.flatMap(({ name, change: grams = 0 }) =>
+      name && grams > 0 ? [{ name, grams }] : [],
+    );
+    return said(say.batches.undone({ name: batch.name, back }), { undone: true, outcomes });
+  },
+});
+
+const about = { batch: z.string(), stage: z.enum(STAGES) };
+
+const done = followUp({
+  for: 'group',
+  seenBy: 'asker',
+  hours: LATE_READERS,
+  args: about,
+  async answer({ batch: id, stage }, context) {
+    const { say, change } = context;
+    const batch = await batchOf(bookOf(context), id);
+    const did =
+      stage === 'cut'
+        ? ({ kind: 'cut' } as const)
+        : stage === 'cured'
+          ? ({ kind: 'cured', measured: [] } as { kind: 'cured'; measured: [] })
+          : ({ kind: 'done', stage } as const);
+    const noted = await noteEvent(bookOf(context), batch, did, change);
+    return said(
+      say.batches.doneNoted({ name: batch.name, what: say.batches.stages[stage] }),
+      { batch: id, stage, noted },
+      stage === 'cured' ? [say.batches.photoNext({ name: batch.name })] : [],
+    );
+  },
+});
+
+/** The heat is hottest now, so later is within the hour; everything else waits for another day. */
+const later = followUp({
+  for: 'group',
+  seenBy: 'asker',
+  hours: LATE_READERS,
+  args: about,
+  async answer({ batch: id, stage }, context) {
+    const { say, change, at, store, asker } = context;
+    const batch = await batchOf(bookOf(context), id);
+    const clock = clockOf(await preferencesOf(store, asker.id));
+    const until = stage === 'heat' ? at + HOUR : nextHour(at + DAY / 2, clock);
+    const did = { kind: 'put-off', stage, until: new Date(until) } as const;
+    const also = [dueOf(batch, stage, until)];
+    await noteEvent(bookOf(context), batch, did, { ...change, also });
+    return said(say.batches.putOff({ what: say.batches.stages[stage], at: until, zone: clock.zone }), {
+      batch: id,
+      stage,
+      until,
+    });
+  },
+});
+
+const stop = followUp({
+  for: 'group',
+  seenBy: 'asker',
+  hours: LATE_READERS,
+  args: { batch: z.string() },
+  async answer({ batch: id }, context) {
+    const { say, change } = context;
+    const batch = await batchOf(bookOf(context), id);
+    await noteEvent(bookOf(context), batch, { kind: 'stopped' }, change);
+    return said(say.batches.stopped({ name: batch.name }), { batch: id });
+  },
+});
+
+/** Takes back what a cured batch taught: a photo may have been of another bar. */
+const unlearn = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  hours: LATE_READERS,
+  args: { batch: z.string() },
+  async answer({ batch: id }, context) {
+    const { say } = context;
+    const jars = await takeBack(id, context);
+    const names = jars.map(({ item }) => item.name);
+    return said(names.length > 0 ? say.batches.unlearnt({ names }) : say.batches.unlearntBefore, {
+      batch: id,
+      jars: names,
+    });
+  },
+});
+
+export const batchFollowUps = { undo, done, later, stop, unlearn };

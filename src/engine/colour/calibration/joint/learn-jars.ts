@@ -1,0 +1,152 @@
+import { inverse, Matrix } from 'ml-matrix';
+import { colourantById } from '../../../colourants/catalogue.ts';
+import { fullDose, opticsOf } from '../../jars/colourant-optics.ts';
+import { targetMetric } from '../../matching/target-metric.ts';
+import { barLab, predictBar } from '../../mixing/bar.ts';
+import { baseSoap, plainBase, type ShadeShare } from '../../mixing/base-soap.ts';
+import { colourDifference, type Lab } from '../../spectra/cielab.ts';
+import { poolCalibrations } from '../pool.ts';
+import type { Belief, ScaleBelief } from '../scale-estimation.ts';
+import { believedOptics, jarOptics, LEAST_STATED } from './jar-model.ts';
+import { type JarBelief, type JarParameters, PARAMETERS, USUAL_SPREAD } from './jar-parameters.ts';
+import { robustUpdate } from './robust-update.ts';
+import { axisSpread, offsetOf } from './stated-error.ts';
+
+/** A jar that bars speak of: its kind, and what others found of the same product. */
+export type TaughtJar = { readonly colourant: string; readonly pool?: readonly ScaleBelief[] };
+
+/** A cured bar: which jars are in it (by their place in the list), grams of pigment per 100 g of batter, and its colour. */
+export type CuredBar = {
+  readonly mix: readonly { readonly jar: number; readonly grams: number }[];
+  readonly shades: readonly ShadeShare[];
+  readonly gelled: boolean;
+  readonly lab: Lab;
+  /** Of the reading, CIEDE2000. */
+  readonly plusMinus: number;
+};
+
+export type LearnAsk = { readonly jars: readonly TaughtJar[]; readonly bars: readonly CuredBar[] };
+
+/** What is known of a jar after its bars. */
+export type LearntJar = JarBelief & {
+  /** What the bars alone say of strength and covering, without any prior: goes into the group's pool. */
+  readonly evidence: ScaleBelief;
+  /** Stated CIEDE2000 at full dose in a white bar: of a jar nobody tried, and now. */
+  readonly plusMinus: { readonly before: number; readonly after: number };
+};
+
+/** How a bar agrees: CIEDE2000 as foretold of the kinds and after learning, and how much it counted, 0 to 1. */
+export type LearntBar = { readonly before: number; readonly after: number; readonly weight: number };
+
+export type Learnt = { readonly jars: readonly LearntJar[]; readonly bars: readonly LearntBar[] };
+
+/** Beyond so many standard errors a bar counts less and less: photos go wrong (the usual choice for Huber's losses). */
+const OUTLIER = 1.5;
+/** Nothing is learnt about a scale from bars that do not depend on it. */
+const WIDEST = 3;
+
+/**
+ * Learns all jars of some bars at once: each jar's strength, covering, hue and dust from the bars it is in, several jars
+ * in one bar together. Pure. Throws an Error for a colourant that the catalogue does not have.
+ */
+export function learnJars({ jars, bars }: LearnAsk): Learnt {
+  const kinds = jars.map(({ colourant }) => opticsOf(known(colourant)));
+  const priors = jars.map(priorOf);
+  const mean = priors.flatMap(prior => prior.mean);
+  const precision = Matrix.zeros(mean.length, mean.length);
+  priors.forEach(({ spread }, jar) => {
+    for (const [at, one] of spread.entries())
+      precision.set(jar * PARAMETERS + at, jar * PARAMETERS + at, one ** -2);
+  });
+  const bases = bars.map(({ shades, gelled }) => baseSoap(shades, gelled));
+  const predict = (bar: CuredBar, at: number, parameters: readonly number[]): Lab =>
+    barLab(
+      bar.mix.map(({ jar, grams }) => ({ optics: jarOptics(kinds[jar]!, sliceOf(parameters, jar)), grams })),
+      bases[at]!,
+    );
+  const metrics = bars.map(({ lab }) => targetMetric(lab));
+  const errors = bars.map(({ plusMinus }) => axisSpread(Math.hypot(plusMinus, LEAST_STATED)));
+  const found = robustUpdate(
+    { mean, precision },
+    bars.map((bar, at) => {
+      const involved = new Set(bar.mix.map(({ jar }) => jar));
+      let last: { readonly key: string; readonly value: readonly number[] } | undefined;
+      return (parameters: readonly number[]) => {
+        // A step along another jar's parameters changes nothing here.
+        const key = [...involved].map(jar => sliceOf(parameters, jar).join()).join(';');
+        if (last?.key !== key) {
+          const offset = offsetOf(metrics[at]!, predict(bar, at, parameters), bar.lab);
+          last = { key, value: offset.map(value => value / errors[at]!) };
+        }
+        return last.value;
+      };
+    }),
+    OUTLIER,
+  );
+  return {
+    jars: jars.map((_, jar) => learntJar(jar, found, { kind: kinds[jar]! })),
+    bars: bars.map((bar, at) => ({
+      before: colourDifference(predict(bar, at, mean), bar.lab),
+      after: colourDifference(predict(bar, at, found.mean), bar.lab),
+      weight: found.weights[at]!,
+    })),
+  };
+}
+
+function known(id: string) {
+  const colourant = colourantById(id);
+  if (!colourant) throw new Error(`no colourant has the id ${id}`);
+  return colourant;
+}
+
+const sliceOf = (parameters: readonly number[], jar: number): JarParameters =>
+  parameters.slice(jar * PARAMETERS, (jar + 1) * PARAMETERS) as unknown as JarParameters;
+
+/** What others found narrows strength and covering; hue and dust are a jar's own. */
+function priorOf({ pool = [] }: TaughtJar) {
+  if (pool.length === 0) return { mean: [0, 0, 0, 0], spread: [...USUAL_SPREAD] };
+  const usual = (at: 0 | 1): Belief => ({ ln: 0, spread: USUAL_SPREAD[at] });
+  const { k, s } = poolCalibrations(pool, { k: usual(0), s: usual(1) });
+  return { mean: [k.ln, s.ln, 0, 0], spread: [k.spread, s.spread, USUAL_SPREAD[2], USUAL_SPREAD[3]] };
+}
+
+function learntJar(
+  jar: number,
+  { mean, covariance, information }: ReturnType<typeof robustUpdate>,
+  { kind }: { readonly kind: ReturnType<typeof opticsOf> },
+): LearntJar {
+  const places = Array.from({ length: PARAMETERS }, (_, at) => jar * PARAMETERS + at);
+  const own = places.map(row => places.map(column => covariance.get(row, column)));
+  const parameters = sliceOf(mean, jar);
+  const white = plainBase('white', false);
+  const colourant = known(kind.id);
+  const stated = (optics: typeof kind) =>
+    predictBar([{ optics, grams: fullDose(colourant) }], white).plusMinus;
+  return {
+    parameters,
+    covariance: own,
+    evidence: evidenceOf(parameters, blockOf(information, places)),
+    plusMinus: {
+      before: stated(kind),
+      after: stated(believedOptics(kind, { parameters, covariance: own })),
+    },
+  };
+}
+
+const blockOf = (matrix: Matrix, places: readonly number[]): Matrix =>
+  new Matrix(places.map(row => places.map(column => matrix.get(row, column))));
+
+/** The likelihood of strength and covering, with hue and dust as wide as they usually are. */
+function evidenceOf([strength, covering]: JarParameters, information: Matrix): ScaleBelief {
+  const loose = information.clone();
+  for (let at = 0; at < PARAMETERS; at += 1) {
+    const own = at < 2 ? WIDEST : USUAL_SPREAD[at]!;
+    loose.set(at, at, loose.get(at, at) + own ** -2);
+  }
+  const covariance = inverse(loose);
+  const belief = (ln: number, at: number): Belief => ({
+    ln,
+    spread: Math.min(WIDEST, Math.sqrt(covariance.get(at, at))),
+  });
+  return { k: belief(strength, 0), s: belief(covering, 1) };
+}
