@@ -11,8 +11,6 @@ import {
   capital,
   gelView,
   looksView,
-  predictedData,
-  rounded,
   tenth,
   whole,
   wordOf,
@@ -38,7 +36,7 @@ export type MatchView = {
   readonly say: Words;
 };
 
-const partView = ({ jar, spoonsText }: RecipeDose, say: Words): string =>
+export const partView = ({ jar, spoonsText }: RecipeDose, say: Words): string =>
   say.match.part({ spoons: say.quantities.measure(spoonsText), name: knownAs(jar, say) });
 
 const recipeView = ({ doses }: Recipe, say: Words): string =>
@@ -60,10 +58,16 @@ export function matchHeadline({ target, asked, answer, shown, say }: MatchView):
   return say.match.headline({
     recipe: recipeView(best, say),
     portion: asked.portion,
-    deltaE,
-    nearness: say.match.nearness(best.deltaE),
+    nearness: closenessOf(best, say),
   });
 }
+
+/**
+ * How near a recipe should come, no nearer than anybody knows: how far the prediction is off, and how far the bar may be
+ * off the prediction, as independent errors.
+ */
+export const closenessOf = ({ deltaE, predicted }: Recipe, say: Words): string =>
+  say.match.nearness({ within: whole(Math.hypot(deltaE, predicted.plusMinus)) });
 
 /** The best recipe in full, its picture, the other ways, and what to know of the numbers. */
 export function matchBlocks(view: MatchView, card: readonly Block[]): readonly Block[] {
@@ -73,7 +77,12 @@ export function matchBlocks(view: MatchView, card: readonly Block[]): readonly B
   if (!best) return [...why, ...notes(view)];
   return [
     ...why,
-    { kind: 'measures', measures: [...best.doses.map(dose => doseMeasure(dose, say)), ...sums(best, say)] },
+    { kind: 'measures', measures: faceMeasures(best, say), fold: 'face' },
+    {
+      kind: 'measures',
+      measures: [...best.doses.map(dose => doseMeasure(dose, say)), ...sums(best, say)],
+      fold: 'numbers',
+    },
     ...card,
     ...(others.length > 0
       ? [
@@ -81,12 +90,27 @@ export function matchBlocks(view: MatchView, card: readonly Block[]): readonly B
             kind: 'rows' as const,
             title: say.match.others,
             rows: others.map((recipe, at) => `${at + 2}: ${otherView(recipe, say)}`),
+            fold: 'others' as const,
           },
         ]
       : []),
     ...notes(view),
   ];
 }
+
+/** What is weighed, how much of it is short, and what comes of it. */
+const faceMeasures = (best: Recipe, say: Words): readonly Measure[] => [
+  ...best.doses.map(dose => {
+    const { grams } = dose.jar.item?.stock ?? {};
+    const note = grams !== undefined && grams < dose.offShelfGrams ? stockView(dose, say) : '';
+    return {
+      label: knownAs(dose.jar, say),
+      value: say.match.gramsOf({ grams: rough(dose.offShelfGrams) }),
+      ...(note && { note }),
+    };
+  }),
+  ...sums(best, say).slice(0, 1),
+];
 
 function doseMeasure(dose: RecipeDose, say: Words): Measure {
   const { jar, spoonsText, offShelfGrams } = dose;
@@ -116,6 +140,7 @@ const sums = ({ predicted, pigmentGrams, fullness }: Recipe, say: Words): readon
       hex: predicted.hex,
       plusMinus: whole(predicted.plusMinus),
     }),
+    hex: predicted.hex,
   },
   {
     label: say.match.pigment,
@@ -156,7 +181,7 @@ function notes({ shown, from, shelfEmpty, unidentified, base, asked, say }: Matc
   const plain = [where, ...looks].filter(Boolean);
   return [
     ...(plain.length > 0 ? [{ kind: 'text' as const, text: plain.join('\n') }] : []),
-    { kind: 'text', folds: true, text: small.filter(Boolean).join('\n') },
+    { kind: 'text', folds: true, fold: 'why', text: small.filter(Boolean).join('\n') },
   ];
 }
 
@@ -169,93 +194,4 @@ export function matchCautions({ shown: [best], say }: MatchView): readonly Cauti
     const text = say.dosing.cautions['lye-changes']({ colourant: colourant.names, behaviour });
     return [{ id: 'lye-changes', text }];
   });
-}
-
-/** The picture: the wanted colour beside each recipe's. */
-export function matchCard({ target, asked, shown, base, say }: MatchView) {
-  const { card, alt } = say.match;
-  const field = (word: ColourWord, hex: string) =>
-    say.match.targetValue({ word: say.colour.names[word], hex });
-  const wanted = field(target.word, target.hex);
-  const recipes = shown.map((recipe, at) => ({
-    hex: recipe.predicted.hex,
-    title: card.recipe({
-      number: at + 1,
-      deltaE: tenth(recipe.deltaE),
-      nearness: say.match.nearness(recipe.deltaE),
-    }),
-    label: field(recipe.predicted.word, recipe.predicted.hex),
-    doses: recipe.doses.map(dose => partView(dose, say)),
-  }));
-  return {
-    card: {
-      title: `${card.target}: ${wanted}`,
-      subtitle: [asked.portion, baseView(base, say), gelView(asked.gelled, say)].join(', '),
-      target: { hex: target.hex, label: wanted },
-      recipes,
-      note: card.note,
-    },
-    alt: alt({
-      target: wanted,
-      list: recipes.map(({ title, label }) => `${title}, ${label}`).join('; '),
-    }),
-  };
-}
-
-/** The same for programs: ids, numbers, no prose. */
-export function matchData(view: MatchView): object {
-  const { target, asked, from, base, millilitres, answer, recipes } = view;
-  return {
-    target: target.hex,
-    targetLab: rounded(target.lab),
-    targetWord: target.word,
-    from,
-    base: { ...base, gelled: asked.gelled },
-    portion: { written: asked.portion, millilitres },
-    most: asked.most,
-    reached: answer.reached,
-    miss: answer.miss,
-    recipes: recipes.map(recipe => ({
-      deltaE: recipe.deltaE,
-      deltaEUnrounded: recipe.deltaEUnrounded,
-      doses: recipe.doses.map(dose => ({
-        colourant: dose.jar.colourant.id,
-        item: dose.jar.item?.id,
-        name: dose.jar.item?.name ?? dose.jar.colourant.names.en,
-        teaspoons: dose.teaspoons,
-        spoons: dose.spoonsText,
-        grams: dose.offShelfGrams,
-        pigmentGrams: dose.grams,
-        ofCeiling: dose.ofCeiling,
-        short: dose.short,
-        left: dose.jar.item?.stock.grams,
-      })),
-      predicted: predictedData(recipe.predicted),
-      warnings: warningsOf(recipe),
-      fullness: recipe.fullness,
-      pigmentGrams: recipe.pigmentGrams,
-      risk: recipe.risk,
-      takeable: recipe.takeable,
-    })),
-  };
-}
-
-function warningsOf({ doses, predicted }: Recipe): readonly object[] {
-  const { pearl, fluorescent, onScreen } = predicted;
-  return [
-    ...doses.flatMap(({ jar: { colourant } }) =>
-      colourant.alkali.behaviour === 'stable'
-        ? []
-        : [{ id: 'lye-changes', colourant: colourant.id, behaviour: colourant.alkali.behaviour }],
-    ),
-    ...doses.flatMap(({ jar, short }) =>
-      short > 0 ? [{ id: 'short', item: jar.item?.id, teaspoons: short }] : [],
-    ),
-    ...doses.flatMap(({ jar: { colourant } }) =>
-      colourant.light === 'holds' ? [] : [{ id: 'fades-in-light', colourant: colourant.id }],
-    ),
-    ...(pearl ? [{ id: 'pearl' }] : []),
-    ...(fluorescent ? [{ id: 'fluorescent' }] : []),
-    ...(onScreen ? [] : [{ id: 'off-screen' }]),
-  ];
 }

@@ -8,15 +8,18 @@ import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import { isCallForHelp, keepingFirstAid } from './call-for-help.ts';
-import { isAction, type ResponseMode, type SeenBy, type Suggestion, seenByFor } from './command.ts';
-import type { Context, Services } from './context.ts';
+import { type Command, isAction, type ResponseMode, type SeenBy, type Suggestion, seenByFor } from './command.ts';
+import type { Context, Listed } from './context.ts';
+import type { Conversation } from './conversation.ts';
+import { withFace } from './faces.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
-import { type Follow, type Holder, open, seal } from './follow.ts';
+import { open } from './follow.ts';
 import { checkLegible, isShort } from './legible.ts';
 import { nearest } from './nearest.ts';
 import type { Origin, Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
-import type { Answer, Choice, Form, Problem, Reply } from './reply.ts';
+import type { Answer, Form, Problem, Reply } from './reply.ts';
+import { allKnown, holderOf, sealed, sealedChoice } from './sealing.ts';
 import { typedValue } from './typed-value.ts';
 import { Offer, takeOrOffer } from './which-one.ts';
 
@@ -28,17 +31,8 @@ declare module '../engine/refusal.ts' {
   }
 }
 
-/** Everything a question needs to be answered; one for the whole process. */
-export type Conversation = {
-  readonly registry: CommandRegistry;
-  readonly services: Services;
-  /** Signs what buttons carry. */
-  readonly key: Uint8Array;
-  /** Signed them before it: still good, so that a key can be changed without spoiling a button. */
-  readonly keyBefore?: Uint8Array | undefined;
-  /** Told of faults of ours with the reference the member sees; never of what members wrote. */
-  readonly onFault: (fault: unknown, reference: string) => void;
-};
+export { sealedPost } from './sealing.ts';
+export type { Conversation };
 
 type Unspoken = Reply<string> | Form<string> | Problem;
 
@@ -115,7 +109,8 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
     waitingFor(question, conversation),
   ]);
   const kept = keepingFirstAid(answered, freeTexts(question), wordsIn(language));
-  const answer = await withNotices(kept, notices, question, conversation);
+  const told = await withNotices(kept, notices, question, conversation);
+  const answer = told.kind === 'reply' ? await withFace(told, question, conversation) : told;
   return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
 }
 
@@ -224,6 +219,21 @@ export async function firstAidForWords(
   return reply && { ...sealed(reply, { ...origin, language }, conversation), language };
 }
 
+/** A command as lists of commands show it. */
+function listed({ name, purpose, does }: Command): Listed {
+  const asks = isAction(does) ? { [name]: does } : does;
+  return {
+    name,
+    purpose,
+    subcommands: isAction(does) ? [] : Object.keys(does),
+    asks: Object.entries(asks).map(([path, ask]) => ({
+      path: path === name ? name : `${name} ${path}`,
+      purpose: ask.purpose,
+      options: ask.options.map(option => ({ name: option.name, says: option.says })),
+    })),
+  };
+}
+
 const contextOf = (origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context => {
   const { id, at, asker, group, channel, here, language, locale } = origin;
   const { store } = services;
@@ -245,11 +255,7 @@ const contextOf = (origin: Origin, { services, registry }: Conversation, idempot
     recipes: { store, member: asker.id, group },
     change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
     get commands() {
-      return registry.commands.map(({ name, purpose, does }) => ({
-        name,
-        purpose,
-        subcommands: isAction(does) ? [] : Object.keys(does),
-      }));
+      return registry.commands.map(listed);
     },
     say: wordsIn(language),
     idempotencyKey,
@@ -321,54 +327,3 @@ const helpCommand = (typed: string, registry: CommandRegistry) =>
 
 const unknownCommand = (typed: string, registry: CommandRegistry): never =>
   refuse('command-unknown', { typed, nearest: nearest(typed, [...registry.actions.keys()], 3) });
-
-const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
-
-type Sealing = { readonly holder: Holder; readonly at: number };
-
-/** A choice may lead to another command, which nobody has asked for yet. */
-function allKnown(answer: Reply | Form, { registry: { nameOf } }: Conversation): boolean {
-  const follows = answer.kind === 'form' ? [answer.follow] : (answer.choices ?? []).map(one => one.follow);
-  return follows.every(({ followUp }) => nameOf.has(followUp));
-}
-
-/** Turns the follow-ups of an answer into signed ids. */
-function sealed(answer: Reply | Form, origin: Origin, conversation: Conversation): Unspoken {
-  const sealing = { holder: holderOf(origin), at: origin.at };
-  if (answer.kind === 'form') return { ...answer, follow: signed(answer.follow, sealing, conversation) };
-  return sealedReply(answer, sealing, conversation);
-}
-
-function sealedReply(
-  { choices, ...rest }: Reply,
-  sealing: Sealing,
-  conversation: Conversation,
-): Reply<string> {
-  if (!choices) return rest;
-  return { ...rest, choices: choices.map(one => sealedChoice(one, sealing, conversation)) };
-}
-
-const sealedChoice = (one: Choice, sealing: Sealing, conversation: Conversation): Choice<string> => ({
-  ...one,
-  follow: signed(one.follow, sealing, conversation),
-});
-
-function signed(follow: Follow, { holder, at }: Sealing, { registry, key }: Conversation): string {
-  const name = registry.nameOf.get(follow.followUp);
-  if (!name) throw new Error('a choice leads to a follow-up that no command declares');
-  return seal(follow, name, { key, holder, at });
-}
-
-/**
- * A reply that nobody asked for, ready to be posted in a group. Throws an Error when a choice is for one asker
- * only: in a post there is none.
- */
-export function sealedPost(
-  reply: Reply,
-  { group, at }: { group: string; at: number },
-  conversation: Conversation,
-): Reply<string> {
-  if (reply.choices?.some(({ follow }) => follow.followUp.for !== 'group'))
-    throw new Error('a post offers a choice that is for one asker');
-  return sealedReply(reply, { holder: { group, asker: '' }, at }, conversation);
-}

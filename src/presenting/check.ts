@@ -1,4 +1,4 @@
-import type { Block, Reply } from '../conversation/reply.ts';
+import type { Block, FoldId, Reply } from '../conversation/reply.ts';
 import { colourantById } from '../engine/colourants/catalogue.ts';
 import type { AlkaliBehaviour } from '../engine/colourants/colourant.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
@@ -8,8 +8,12 @@ import type { Component, IngredientReport, PowderKind } from '../engine/stabilit
 import { substanceById } from '../engine/stability/substances/index.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
+import { doseCautions } from './dose.ts';
 import { evidenceLines, identityName, type Weighed, weighedBlock } from './evidence.ts';
 import { lawBlock, lawSummary } from './law.ts';
+
+/** Words on the face of a check. */
+const MOST_CHECK_WORDS = 80;
 
 /** Longest piece of a label that is repeated, characters. */
 const longestPart = 60;
@@ -132,19 +136,23 @@ export function checkReply(meant: Meant, weighed: Weighed | undefined, say: Word
       ...texts(perhaps(report, say), strange(report, say)),
       ...evidenceBlocks(meant, weighed, say),
       ...doseBlock(meant, say),
-      ...texts(
-        report.predispersedIn &&
-          say.stability.predispersed({ carrier: say.colourants.carriers[report.predispersedIn] }),
-        ...hintsOf(meant, say),
-        ...(report.verdictIfPresent === 'never'
-          ? [say.stability.permitted.lyeFirst]
-          : [say.checking.sure({ level: say.stability.confidence[report.confidence] })]),
+      ...inFold(
+        'why',
+        texts(
+          report.predispersedIn &&
+            say.stability.predispersed({ carrier: say.colourants.carriers[report.predispersedIn] }),
+          ...hintsOf(meant, say),
+          ...(report.verdictIfPresent === 'never'
+            ? [say.stability.permitted.lyeFirst]
+            : [say.checking.sure({ level: say.stability.confidence[report.confidence] })]),
+        ),
       ),
       ...lawSummary(report, say),
       lawBlock(report, say),
       sourcesBlock(meant, say),
     ],
-    cautions: report.dose ? [{ id: 'raw-batter', text: say.dosing.cautions['raw-batter']({}) }] : [],
+    cautions: report.dose ? doseCautions([{ id: 'raw-batter', values: {} }], say) : [],
+    most: MOST_CHECK_WORDS,
   };
 }
 
@@ -156,8 +164,13 @@ function evidenceBlocks(
 ): readonly Block[] {
   if (!weighed) return [];
   const lines = evidenceLines(item?.name ?? identityName(identity, say), weighed, say);
-  return lines.length === 0 ? [] : [...texts(lines.join(' ')), weighedBlock(weighed, say)];
+  return lines.length === 0
+    ? []
+    : [...texts(lines.join(' ')), { ...weighedBlock(weighed, say), fold: 'why' }];
 }
+
+const inFold = (fold: FoldId, blocks: readonly Block[]): readonly Block[] =>
+  blocks.map(block => ({ ...block, fold }));
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
@@ -230,9 +243,9 @@ function doseBlock({ report }: Meant, say: Words): readonly Block[] {
           value: say.checking.orList(carriers.map(carrier => say.colourants.carriers[carrier])),
           ...(carriers.includes('water') ? {} : { note: say.checking.neverWater }),
         },
-        kinds,
       ],
     },
+    { kind: 'measures', measures: [kinds], fold: 'why' },
   ];
 }
 
@@ -271,5 +284,5 @@ function sourcesBlock({ report, colourant }: Meant, say: Words): Block {
     enter(colourant.origins.carriers, checking.carrierSource);
   }
   const all = [...lines].map(([source, names]) => `${[...new Set(names)].join(', ')}: ${source}`);
-  return { kind: 'text', text: checking.sources({ lines: all }), folds: true };
+  return { kind: 'text', text: checking.sources({ lines: all }), folds: true, fold: 'law' };
 }

@@ -13,6 +13,8 @@ export type Preferences = {
   readonly language?: 'en' | 'es' | undefined;
   /** Whether the group may see an answer that names a jar of theirs; private unless they say so. */
   readonly jars: 'private' | 'shown';
+  /** Whether an answer comes as its face with folds to open, or whole at once. */
+  readonly answers: 'short' | 'whole';
 };
 
 /** What a member who never said anything gets. */
@@ -21,6 +23,7 @@ export const usualPreferences: Preferences = {
   temperature: 'celsius',
   mass: 'grams',
   jars: 'private',
+  answers: 'short',
 };
 
 type Wish = keyof Preferences;
@@ -32,6 +35,7 @@ const wishes: { readonly [W in Wish]: RecordKind<{ choice: string }> } = {
   mass: recordKind('preference', { choice: z.enum(['grams', 'ounces']) }),
   language: recordKind('preference', { choice: z.enum(['en', 'es']) }),
   jars: recordKind('preference', { choice: z.enum(['private', 'shown']) }),
+  answers: recordKind('preference', { choice: z.enum(['short', 'whole']) }),
 };
 const all = Object.keys(wishes) as Wish[];
 

@@ -73,8 +73,30 @@ function buttonElement({ label = '', style = 2, url, custom_id, disabled }: Comp
       { href: url, rel: 'noopener noreferrer', target: '_blank', title: hands.say.links },
       label,
     );
+  if (custom_id !== undefined && isFold(custom_id)) return foldElement(label, custom_id, hands);
   const button = element('button', { type: 'button', class: STYLES[style] ?? 'plain' }, label);
   button.disabled = disabled === true;
   button.addEventListener('click', () => void whileBusy(button, () => hands.press(custom_id ?? '', label)));
   return button;
+}
+
+/** The start of the custom id of a button that opens a fold. */
+const isFold = (customId: string): boolean => /^\d+~g~fold\.open~/.test(customId);
+
+/** A fold opens where it stands: what the press brings is put into it when it comes. */
+function foldElement(label: string, customId: string, hands: Hands): HTMLElement {
+  const body = element('div', { class: 'fold-body' });
+  const working = element('p', { class: 'working' }, hands.say.working);
+  const fold = element(
+    'details',
+    { class: 'fold', 'data-fold': customId },
+    element('summary', {}, label.replace(/^▸ /, '')),
+    body,
+  );
+  fold.addEventListener('toggle', () => {
+    if (!fold.open || body.childElementCount > 0) return;
+    body.append(working);
+    void hands.press(customId, label).finally(() => working.remove());
+  });
+  return fold;
 }

@@ -1,6 +1,6 @@
 import type { Shown, Waiting } from '../model.ts';
 import { element } from './element.ts';
-import { type Around, entryElement, waitingElement } from './entry.ts';
+import { type Around, bodyNodes, entryElement, waitingElement } from './entry.ts';
 
 export type Conversation = {
   readonly element: HTMLElement;
@@ -34,15 +34,31 @@ export function conversation({ label, empty, around }: Asks): Conversation {
     empty.hidden = log.childElementCount > 0;
     if (atLast) showStart(log.lastElementChild);
   };
+  /** Folds that were opened, by the message that they belong to. */
+  const opened = new Map<string, Shown[]>();
+  const putFold = (message: Shown): boolean => {
+    const { unfolds } = message.asked ?? {};
+    const fold =
+      unfolds && find(unfolds.message)?.querySelector(`[data-fold="${CSS.escape(unfolds.customId)}"]`);
+    if (!unfolds || !fold) return false;
+    const all = (opened.get(unfolds.message) ?? []).filter(({ id }) => id !== message.id);
+    opened.set(unfolds.message, [...all, message]);
+    if (message.pending) return true;
+    fold.querySelector('.fold-body')?.replaceChildren(...bodyNodes(message, around(message)));
+    fold.setAttribute('open', '');
+    return true;
+  };
   const put = (message: Shown) => {
     const json = JSON.stringify(message);
     if (made.get(message.id) === json) return;
+    if (putFold(message)) return;
     made.set(message.id, json);
     const fresh = entryElement(message, around(message));
     const old = find(message.id);
     const held = old?.contains(document.activeElement);
     if (old) old.replaceWith(fresh);
     else log.append(fresh);
+    for (const fold of opened.get(message.id) ?? []) putFold(fold);
     if (held) fresh.querySelector<HTMLElement>('button, select, a')?.focus();
   };
 
@@ -58,15 +74,20 @@ export function conversation({ label, empty, around }: Asks): Conversation {
         }
         for (const old of log.querySelectorAll('[data-waiting]')) old.remove();
         for (const message of messages) put(message);
-        for (const one of waiting) log.append(waitingElement(one, around(NOTHING)));
+        for (const one of waiting) if (!one.unfolds) log.append(waitingElement(one, around(NOTHING)));
         requestAnimationFrame(() => log.setAttribute('aria-live', 'polite'));
       }),
-    show: message =>
+    show: message => {
+      // A fold opens where it stands; nobody is taken elsewhere.
+      if (putFold(message)) return;
       follow(() => {
         if (message.interaction !== undefined) findWaiting(message.interaction)?.remove();
         put(message);
-      }),
-    wait: waiting => follow(() => log.append(waitingElement(waiting, around(NOTHING)))),
+      });
+    },
+    wait: waiting => {
+      if (!waiting.unfolds) follow(() => log.append(waitingElement(waiting, around(NOTHING))));
+    },
     settle: interaction => follow(() => findWaiting(interaction)?.remove()),
     remove: id =>
       follow(() => {

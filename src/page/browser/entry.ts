@@ -24,7 +24,7 @@ export function entryElement(message: Shown, around: Around): HTMLElement {
     onlyYou && element('p', { class: 'badge' }, say.onlyYou),
     pending
       ? element('p', { class: 'working' }, say.working)
-      : element('div', { class: 'body' }, ...body(message, around)),
+      : element('div', { class: 'body' }, ...bodyNodes(message, around)),
     element('footer', {}, stamp(message, around), ...doings(message, around)),
   );
 }
@@ -47,7 +47,8 @@ const askedLine = ({ by, line }: Asked, { say }: Pick<Around, 'say'>): HTMLEleme
     ? element('p', { class: 'asked' }, `${say.asked({ name: by })} `, element('code', {}, line))
     : element('p', { class: 'asked' }, `${by} ${line}`);
 
-function body(message: Shown, around: Around): readonly Node[] {
+/** What a message says and shows. */
+export function bodyNodes(message: Shown, around: Around): readonly Node[] {
   const { text, components, files } = message;
   if (components.length > 0)
     return components.flatMap(one => componentNodes(one as unknown as Component, around));

@@ -277,7 +277,7 @@ describe('the questions', () => {
     expect(question(next)?.[1]).toBe('2');
     await connection.close();
     await restarted.services.workers.close();
-    room = await openRoom();
+    room = await openRoom({ whole: true });
   });
 });
 

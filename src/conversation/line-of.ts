@@ -1,4 +1,4 @@
-import type { Given } from '../../src/conversation/question.ts';
+import type { Given } from './question.ts';
 
 const quoted = (value: string) =>
   /[\s":]/.test(value) ? `"${value.replaceAll(/["\\]/g, sign => `\\${sign}`)}"` : value;
