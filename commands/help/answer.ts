@@ -68,9 +68,7 @@ function blocksOf(topic: Topic, { say }: Context): Reply['blocks'] {
     case 'command': {
       const [first, ...others] = topic.asks;
       if (others.length > 0 || !first)
-        return [
-          { kind: 'rows', rows: topic.asks.map(({ path, purpose }) => `/${path}: ${purpose}`) },
-        ];
+        return [{ kind: 'rows', rows: topic.asks.map(({ path, purpose }) => `/${path}: ${purpose}`) }];
       const example = say.help.examples[first.path as keyof typeof say.help.examples];
       return [
         ...(example === undefined ? [] : [{ kind: 'text' as const, text: example }]),

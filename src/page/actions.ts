@@ -42,7 +42,11 @@ async function act(pageAction: PageAction, files: Files, doing: Doing): Promise<
     case 'run': {
       const attached = [...files].flatMap(([name, [file]]) => (file ? [[name, file] as const] : []));
       const options = { ...pageAction.options, ...Object.fromEntries(attached) };
-      return await interact({ do: 'run', command: pageAction.command, options }, { line: pageAction.line }, doing);
+      return await interact(
+        { do: 'run', command: pageAction.command, options },
+        { line: pageAction.line },
+        doing,
+      );
     }
     case 'submit': {
       const form = view.form(pageAction.form, member.id);
@@ -80,7 +84,11 @@ async function act(pageAction: PageAction, files: Files, doing: Doing): Promise<
         doing,
       );
     case 'point':
-      return await interact({ do: 'menu', name: pageAction.entry, target: message }, { line: pageAction.line }, doing);
+      return await interact(
+        { do: 'menu', name: pageAction.entry, target: message },
+        { line: pageAction.line },
+        doing,
+      );
   }
 }
 

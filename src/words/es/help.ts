@@ -1,4 +1,4 @@
-import type { HelpReason, help as en } from '../en/help.ts';
+import type { help as en, HelpReason } from '../en/help.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
 const jobs: (typeof en)['jobs'] = {
@@ -10,7 +10,10 @@ const jobs: (typeof en)['jobs'] = {
 };
 
 const terms: (typeof en)['terms'] = {
-  batter: { name: 'masa', text: 'El jabón crudo mientras se vierte: aceites y lejía batidos. Quema la piel.' },
+  batter: {
+    name: 'masa',
+    text: 'El jabón crudo mientras se vierte: aceites y lejía batidos. Quema la piel.',
+  },
   trace: {
     name: 'traza',
     text: 'El momento en que un hilo de masa se queda encima. Traza ligera se vierte, espesa se cucharea.',
@@ -27,7 +30,10 @@ const terms: (typeof en)['terms'] = {
     name: 'ríos de glicerina',
     text: 'Líneas claras en un jabón que se calentó con mucha agua. Solo es aspecto.',
   },
-  ash: { name: 'ceniza de sosa', text: 'Velo blanco donde el jabón joven toca el aire. Solo es aspecto; se va con vapor o agua.' },
+  ash: {
+    name: 'ceniza de sosa',
+    text: 'Velo blanco donde el jabón joven toca el aire. Solo es aspecto; se va con vapor o agua.',
+  },
   premix: {
     name: 'premezcla',
     text: 'Un color ya humedecido, comprado o hecho: se mide la pasta, no el polvo.',
@@ -36,17 +42,26 @@ const terms: (typeof en)['terms'] = {
   portion: { name: 'parte de masa', text: 'La masa que apartas para un color: «2 tazas».' },
   lake: { name: 'laca', text: 'Un tinte fijado en alúmina. La sosa suelta casi todos: migran y manchan.' },
   mica: { name: 'mica', text: 'Escamas nacaradas. Lo que las cubre decide si el color aguanta la sosa.' },
-  oxide: { name: 'óxido', text: 'Óxidos de hierro y cromo: fuertes, baratos, firmes en sosa, con grumos. Humedécelos bien.' },
+  oxide: {
+    name: 'óxido',
+    text: 'Óxidos de hierro y cromo: fuertes, baratos, firmes en sosa, con grumos. Humedécelos bien.',
+  },
   dishTest: {
     name: 'prueba del plato',
     text: 'Una pizca de polvo en un plato de agua. Se reparte: agua. Se queda en el fondo: aceite o glicerina.',
   },
-  testBar: { name: 'barra de prueba', text: 'Una barra pequeña de dosis conocida, curada. Dice la fuerza de tu bote: /calibrate.' },
+  testBar: {
+    name: 'barra de prueba',
+    text: 'Una barra pequeña de dosis conocida, curada. Dice la fuerza de tu bote: /calibrate.',
+  },
   colourUnits: {
     name: 'unidades de color',
     text: 'Cuánto difieren dos colores (CIEDE2000): 2 apenas se ve, 10 es otro tono.',
   },
-  zap: { name: 'calambre', text: 'Un pinchazo de sosa libre. Nunca pongas jabón en la lengua: usa papel de pH o espera.' },
+  zap: {
+    name: 'calambre',
+    text: 'Un pinchazo de sosa libre. Nunca pongas jabón en la lengua: usa papel de pH o espera.',
+  },
 };
 
 const cautions: (typeof en)['cautions'] = {
