@@ -5,6 +5,7 @@ import type { Choice } from '../../src/conversation/reply.ts';
 import type { NamedDose } from '../../src/presenting/dose.ts';
 import { useItem } from '../../src/records/shelf/index.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
 
 const take = followUp({
   seenBy: 'asker',
@@ -13,10 +14,11 @@ const take = followUp({
     const outcome = await useItem(shelf, item, milligrams / 1000, change);
     return {
       kind: 'reply',
-      headline: say.shelf.taken(outcome),
+      headline: outcome.repeated ? say.shelf.takenAlready(outcome) : say.shelf.taken(outcome),
       data: outcome,
       blocks: [],
       cautions: [],
+      choices: undoChoice(outcome, change.cause, { say }),
     };
   },
 });

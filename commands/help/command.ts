@@ -8,7 +8,6 @@ export default command(
   'help',
   action({
     purpose: { en: 'What I can do, and how to ask', es: 'Qué sé hacer y cómo preguntarme' },
-    anywhere: true,
     seenBy: 'asker',
     options: {
       topic: text(

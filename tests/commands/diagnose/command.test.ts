@@ -12,7 +12,7 @@ import { barPhoto, bomb } from './photos.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom({ host: { attachmentSizeLimit: 30 * 1024 * 1024 } });
+  room = await openRoom({ whole: true, host: { attachmentSizeLimit: 30 * 1024 * 1024 } });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 
