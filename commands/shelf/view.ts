@@ -1,6 +1,7 @@
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { kindName, wholeVerdict } from '../../src/presenting/check.ts';
+import { swatchHex } from '../../src/presenting/colour/swatch.ts';
 import { itemWarning, warningSentence } from '../../src/presenting/warning.ts';
 import type { LedgerLine, Outcome, ShelfItem } from '../../src/records/shelf/index.ts';
 import { meantByItem } from '../../src/records/shelf/meant.ts';
@@ -10,9 +11,11 @@ import type { Words } from '../../src/words/index.ts';
 /** An item in one line: what is left of it first, then what is known of it. */
 export function itemRow(item: ShelfItem, say: Words): string {
   const { name, colourant, pigmentFraction, lot, stock } = item;
-  const known = colourant === undefined ? undefined : colourantById(colourant)?.names[say.language];
+  const kind = colourant === undefined ? undefined : colourantById(colourant);
+  const known = kind?.names[say.language];
   const facts = [
     known && known.toLowerCase() !== name.toLowerCase() ? known : undefined,
+    kind && swatchHex(kind),
     pigmentFraction === undefined ? undefined : say.shelf.pigment({ percent: pigmentFraction * 100 }),
     lot.number > 1 || lot.label !== undefined ? say.shelf.lot(lot) : undefined,
     lot.dishTest && say.shelf.dishTests[lot.dishTest],

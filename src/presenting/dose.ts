@@ -5,6 +5,7 @@ import type { Dose, DoseAnswer } from '../engine/dosing/request.ts';
 import { printNumber } from '../engine/quantities/number.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
 import type { Words } from '../words/index.ts';
+import { swatchHex } from './colour/swatch.ts';
 
 /** A dose and the name its reader knows it by: their own jar's, or the colourant's. */
 export type NamedDose = { readonly dose: Dose; readonly name: string };
@@ -29,7 +30,7 @@ export const doseBlocks = (
   colourants: readonly Colourant[],
   say: Words,
 ): readonly Block[] => [
-  ...doseFace(doses, say),
+  ...doseFace(doses, colourants, say),
   { ...doseMeasures(doses, say), fold: 'numbers' },
   ...doseSteps(doses, say),
   ...(doses.length === 1 ? whyOf(doses[0]!, say) : []),
@@ -37,15 +38,20 @@ export const doseBlocks = (
 ];
 
 /** What one weighs now. One colour's spoons stand in the headline already; of several each has its cup. */
-function doseFace(doses: readonly NamedDose[], say: Words): readonly Block[] {
+function doseFace(
+  doses: readonly NamedDose[],
+  colourants: readonly Colourant[],
+  say: Words,
+): readonly Block[] {
   const [first, ...others] = doses;
   if (!first) return [];
   if (others.length > 0)
     return [{ kind: 'rows', rows: doses.map(named => cupRow(named, say)), fold: 'face' }];
   const { dose, name } = first;
   const { note } = measureOf(first, say);
+  const [colour] = colourants;
   const value = dose.premix ? premixUse(dose.premix, say) : weightOf(dose, say);
-  return [{ kind: 'measures', measures: [{ label: name, value, ...(note && { note }) }], fold: 'face' }];
+  return [{ kind: 'measures', measures: [{ label: name, value, ...(note && { note }), ...(colour && { hex: swatchHex(colour) }) }], fold: 'face' }];
 }
 
 /** `1/2 tsp gold mica, about 0.9 g, in 1 tsp light oil; whisk it in`. */

@@ -37,10 +37,22 @@ export function componentNodes(component: Component, hands: Hands): readonly Nod
     case 14:
       return component.divider === false ? [] : [element('hr')];
     case 17:
-      return [element('div', { class: 'sheet' }, ...inside())];
+      return [sheetElement(component.accent_color, inside())];
     default:
       return [];
   }
+}
+
+/** An answer, under a band of the colour that it is about. */
+function sheetElement(colour: number | null | undefined, inside: readonly Node[]): HTMLElement {
+  const sheet = element('div', { class: 'sheet' }, ...inside);
+  if (colour != null) {
+    sheet.classList.add('coloured');
+    const hex = `#${colour.toString(16).padStart(6, '0')}`;
+    sheet.style.setProperty('--asked', hex);
+    document.dispatchEvent(new CustomEvent('asked-colour', { detail: hex }));
+  }
+  return sheet;
 }
 
 /** Files come from the page's own server, below the page's address: the address in the message is the host's. */

@@ -25,6 +25,19 @@ export function conversation({ label, empty, around }: Asks): Conversation {
   /** What each entry was made from, so that an unchanged one is left alone with all that is typed into it. */
   const made = new Map<string, string>();
 
+  // Pictures come late and push down what was in view: whoever read the end is kept there.
+  let atEnd = true;
+  addEventListener('scroll', () => {
+    atEnd = window.scrollY + window.innerHeight >= document.documentElement.scrollHeight - NEAR_END;
+  });
+  log.addEventListener(
+    'load',
+    () => {
+      if (atEnd) showStart(log.lastElementChild);
+    },
+    true,
+  );
+
   const find = (id: string) => log.querySelector(`[data-message="${CSS.escape(id)}"]`);
   const findWaiting = (id: string) => log.querySelector(`[data-waiting="${CSS.escape(id)}"]`);
   /** Whoever reads the last entry is shown the next: its start, where the number stands. */
@@ -102,6 +115,9 @@ function showStart(entry: Element | null): void {
   const top = (entry?.getBoundingClientRect().top ?? 0) + window.scrollY;
   window.scrollTo(0, Math.min(top, document.documentElement.scrollHeight - window.innerHeight));
 }
+
+/** Whoever is this near the end of the page reads the end, px. */
+const NEAR_END = 80;
 
 /** Stands in where there is no message yet. */
 const NOTHING: Shown = {

@@ -89,6 +89,30 @@ function doings({ onlyYou, pending, fromBot }: Shown, around: Around): readonly 
   };
   return [
     ...(fromBot ? [] : around.entries.map(({ name, label }) => doing(label, () => around.point(name)))),
+    ...(fromBot && !pending ? [copyButton(around), printButton(around)] : []),
     ...(onlyYou && !pending ? [doing(around.say.putAway, around.putAway)] : []),
   ];
+}
+
+/** Copies what the entry says; the button says when it is done. */
+function copyButton({ say }: Around): HTMLElement {
+  const button = element('button', { type: 'button', class: 'quiet' }, say.copy);
+  button.addEventListener('click', async () => {
+    const body = button.closest('.entry')?.querySelector<HTMLElement>('.sheet, .body');
+    await navigator.clipboard.writeText(body?.innerText ?? '');
+    button.textContent = say.copied;
+  });
+  return button;
+}
+
+/** Prints this entry alone, folds open: the style for print leaves out all the rest. */
+function printButton({ say }: Around): HTMLElement {
+  const button = element('button', { type: 'button', class: 'quiet' }, say.print);
+  button.addEventListener('click', () => {
+    const entry = button.closest('.entry');
+    entry?.classList.add('to-print');
+    window.print();
+    entry?.classList.remove('to-print');
+  });
+  return button;
 }
