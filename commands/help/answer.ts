@@ -26,7 +26,7 @@ export function overview({ say, commands: all, language }: Context): Reply {
     headline: say.help.headline,
     data: { commands },
     blocks: [
-      { kind: 'rows', rows: jobs.map(({ name, says }) => say.help.job({ name, says })), fold: 'face' },
+      { kind: 'rows', rows: jobs.map(job => say.help.job(job)), fold: 'face' },
       { kind: 'text', text: say.help.start },
       { kind: 'rows', rows: commands.map(one => say.help.row(one)), fold: 'more' },
     ],

@@ -94,8 +94,8 @@ const cautions = {
 };
 
 export const help = {
-  headline: 'Ask in your own words, or pick a job.',
-  job: (v: { name: string; says: string }) => `${v.name} ${v.says}`,
+  headline: 'Ask me in your own words, or pick a job.',
+  job: (v: { name: string; topic: string; says: string }) => `${v.name} /${v.topic}: ${v.says}`,
   jobs,
   terms,
   cautions,

@@ -88,8 +88,8 @@ const cautions: (typeof en)['cautions'] = {
 };
 
 export const help: typeof en = {
-  headline: 'Pregunta con tus palabras, o elige.',
-  job: v => `${v.name} ${v.says}`,
+  headline: 'Pregúntame con tus palabras, o elige.',
+  job: v => `${v.name} /${v.topic}: ${v.says}`,
   jobs,
   terms,
   cautions,

@@ -93,8 +93,10 @@ describe('/diagnose from words', () => {
     expect(question(answer)?.[1]).toBe('1');
   });
 
-  test('neither words nor photo: says what it needs', async () => {
-    expect((await room.member.run('/diagnose', {})).text).toMatch(/words:.*photo:/);
+  test('neither words nor photo: opens a form, which answers like the command', async () => {
+    const form = await room.member.openForm('/diagnose');
+    const answer = await room.member.submit(form, { words: 'white powder on top that wipes off' });
+    expect(first(answer)).toMatch(/soda ash/);
   });
 
   test('is in Spanish for a Spanish client, buttons included', async () => {
