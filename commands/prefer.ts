@@ -1,6 +1,7 @@
 import { action, command } from '../src/conversation/command.ts';
 import { choice } from '../src/conversation/option.ts';
 import { prefer } from '../src/records/preferences.ts';
+import { wordsIn } from '../src/words/index.ts';
 
 export default command(
   'prefer',
@@ -50,15 +51,29 @@ export default command(
           shown: { en: 'The whole group', es: 'Todo el grupo' },
         },
       ).optional(),
+      answers: choice(
+        {
+          en: 'Answers short with folds to open, or whole at once',
+          es: 'Respuestas cortas que se despliegan, o enteras de una vez',
+        },
+        {
+          short: { en: 'Short, the rest unfolds', es: 'Cortas, el resto se despliega' },
+          whole: { en: 'Whole', es: 'Enteras' },
+        },
+      ).optional(),
     },
-    async answer({ spoons, temperature, mass, language, jars }, { store, asker, say }) {
+    async answer({ spoons, temperature, mass, language, jars, answers }, context) {
+      const { store, asker } = context;
       const now = await prefer(store, asker.id, {
         ...(spoons && { spoons }),
         ...(temperature && { temperature }),
         ...(mass && { mass }),
         ...(language && { language }),
         ...(jars && { jars }),
+        ...(answers && { answers }),
       });
+      // Whoever changes the language reads the answer in the new one.
+      const say = wordsIn(now.language ?? context.language);
       return {
         kind: 'reply',
         headline: say.prefer.headline,
@@ -72,6 +87,7 @@ export default command(
               say.prefer.mass[now.mass],
               now.language ? say.prefer.language[now.language] : say.prefer.platformLanguage,
               say.privacy.jars[now.jars],
+              say.prefer.answers[now.answers],
             ],
           },
         ],

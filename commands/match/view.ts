@@ -77,7 +77,7 @@ export function matchBlocks(view: MatchView, card: readonly Block[]): readonly B
   if (!best) return [...why, ...notes(view)];
   return [
     ...why,
-    { kind: 'measures', measures: faceMeasures(best, say), fold: 'face' },
+    { kind: 'measures', measures: faceMeasures(best, view), fold: 'face' },
     {
       kind: 'measures',
       measures: [...best.doses.map(dose => doseMeasure(dose, say)), ...sums(best, say)],
@@ -98,14 +98,16 @@ export function matchBlocks(view: MatchView, card: readonly Block[]): readonly B
   ];
 }
 
-/** What is weighed, how much of it is short, and what comes of it. */
-const faceMeasures = (best: Recipe, say: Words): readonly Measure[] => [
+/** What is weighed, how much of it is short, and what comes of it; spoons where the headline has none. */
+const faceMeasures = (best: Recipe, { answer, say }: MatchView): readonly Measure[] => [
   ...best.doses.map(dose => {
-    const { grams } = dose.jar.item?.stock ?? {};
-    const note = grams !== undefined && grams < dose.offShelfGrams ? stockView(dose, say) : '';
+    const left = dose.jar.item?.stock.grams;
+    const note = left !== undefined && left < dose.offShelfGrams ? stockView(dose, say) : '';
+    const grams = say.match.gramsOf({ grams: rough(dose.offShelfGrams) });
+    const spoons = say.quantities.measure(dose.spoonsText);
     return {
       label: knownAs(dose.jar, say),
-      value: say.match.gramsOf({ grams: rough(dose.offShelfGrams) }),
+      value: answer.reached ? grams : `${spoons}, ${grams}`,
       ...(note && { note }),
     };
   }),

@@ -15,4 +15,5 @@ export const prefer = {
   },
   language: { en: 'Language: English', es: 'Language: Spanish' },
   platformLanguage: 'Language: as your chat app is set',
+  answers: { short: 'Answers: short, the rest unfolds', whole: 'Answers: whole at once' },
 };

@@ -14,4 +14,5 @@ export const prefer: typeof en = {
   mass: { grams: 'Peso: primero gramos, al lado onzas', ounces: 'Peso: primero onzas, al lado gramos' },
   language: { en: 'Idioma: inglés', es: 'Idioma: español' },
   platformLanguage: 'Idioma: el de tu aplicación de chat',
+  answers: { short: 'Respuestas: cortas, el resto se despliega', whole: 'Respuestas: enteras de una vez' },
 };
