@@ -55,7 +55,12 @@ export const askRemove = (
   blocks: [],
   cautions: [],
   choices: [
-    { kind: 'button', label: say.shelf.removeYes({ name }), weight: 'danger', follow: remove.with({ item: id }) },
+    {
+      kind: 'button',
+      label: say.shelf.removeYes({ name }),
+      weight: 'danger',
+      follow: remove.with({ item: id }),
+    },
   ],
 });
 

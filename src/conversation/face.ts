@@ -119,10 +119,12 @@ const withBlocks = <Target>(reply: Reply<Target>, at: number, blocks: readonly B
 const wordsLeft = (reply: Reply<unknown>, at: number, most: number): number =>
   most - faceWords(withBlocks(reply, at, []));
 
-/** A part in the fold of the rest; the rows of it that fit are on the face too. */
+const isSteps = (block: Block): boolean => block.kind === 'rows' && block.numbered === true;
+
+/** A part in the fold of the rest, steps in that of steps; the rows of it that fit are on the face too. */
 function folded(block: Block, room: number): readonly Block[] {
   // What stood on the face only is said in full by another fold.
-  const rest: readonly Block[] = block.fold === 'face' ? [] : [{ ...block, fold: 'more' }];
+  const rest: readonly Block[] = block.fold === 'face' ? [] : [{ ...block, fold: isSteps(block) ? 'steps' : 'more' }];
   if (block.kind !== 'rows') return rest;
   let left = room - wordsIn(block.title ?? '');
   const over = block.rows.findIndex(row => {

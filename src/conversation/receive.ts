@@ -8,7 +8,14 @@ import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import { isCallForHelp, keepingFirstAid } from './call-for-help.ts';
-import { type Command, isAction, type ResponseMode, type SeenBy, type Suggestion, seenByFor } from './command.ts';
+import {
+  type Command,
+  isAction,
+  type ResponseMode,
+  type SeenBy,
+  type Suggestion,
+  seenByFor,
+} from './command.ts';
 import type { Context, Listed } from './context.ts';
 import type { Conversation } from './conversation.ts';
 import { withFace } from './faces.ts';

@@ -51,7 +51,13 @@ function doseFace(
   const { note } = measureOf(first, say);
   const [colour] = colourants;
   const value = dose.premix ? premixUse(dose.premix, say) : weightOf(dose, say);
-  return [{ kind: 'measures', measures: [{ label: name, value, ...(note && { note }), ...(colour && { hex: swatchHex(colour) }) }], fold: 'face' }];
+  return [
+    {
+      kind: 'measures',
+      measures: [{ label: name, value, ...(note && { note }), ...(colour && { hex: swatchHex(colour) }) }],
+      fold: 'face',
+    },
+  ];
 }
 
 /** `1/2 tsp gold mica, about 0.9 g, in 1 tsp light oil; whisk it in`. */

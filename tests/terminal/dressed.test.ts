@@ -25,13 +25,13 @@ describe('a text in the terminal', () => {
 });
 
 describe('colour', () => {
-  const terminal = { isTTY: true, columns: 80, getColorDepth: () => 24 } as const;
+  const terminal = { isTTY: true, columns: 80, getColorDepth: (): number => 24 };
   test.each([
     ['a terminal of 24 bits', terminal, {}, true],
     // Source: https://no-color.org
     ['NO_COLOR', terminal, { NO_COLOR: '1' }, false],
     ['NO_COLOR that is empty', terminal, { NO_COLOR: '' }, true],
-    ['a terminal of 8 bits', { ...terminal, getColorDepth: () => 8 }, {}, false],
+    ['a terminal of 8 bits', { ...terminal, getColorDepth: (): number => 8 }, {}, false],
     ['a pipe', { isTTY: false }, {}, false],
   ] as const)('in %s', (_, stream, environment, colour) => {
     expect(lookOf(stream as never, environment).colour).toBe(colour);

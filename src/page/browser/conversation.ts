@@ -112,7 +112,9 @@ export function conversation({ label, empty, around }: Asks): Conversation {
 
 /** Scrolls to the end of the page, or less far where the start of the entry would leave the screen. */
 function showStart(entry: Element | null): void {
-  const top = (entry?.getBoundingClientRect().top ?? 0) + window.scrollY;
+  // What stays at the top of the screen would cover the number.
+  const covered = document.querySelector('.top')?.getBoundingClientRect().height ?? 0;
+  const top = (entry?.getBoundingClientRect().top ?? 0) + window.scrollY - covered;
   window.scrollTo(0, Math.min(top, document.documentElement.scrollHeight - window.innerHeight));
 }
 

@@ -13,10 +13,7 @@ export function swatchHex(colourant: Colourant): string {
   const before = known.get(colourant.id);
   if (before !== undefined) return before;
   const grams = fullGrams({ colourant }, MEASURES.us);
-  const { hex } = predictBar(
-    [{ optics: opticsOf(colourant), grams }],
-    baseSoap(USUAL_BASE.shades, false),
-  );
+  const { hex } = predictBar([{ optics: opticsOf(colourant), grams }], baseSoap(USUAL_BASE.shades, false));
   known.set(colourant.id, hex);
   return hex;
 }

@@ -48,8 +48,7 @@ export async function undoMovement(
     const snapshot = pickFromSnapshot(all, item);
     const { name, stock, lot } = snapshot.item;
     const grams = -toGrams(line.change);
-    if ((stock.grams ?? 0) + grams < 0)
-      refuse('shelf-undo-not-enough', { name, left: stock.grams ?? 0 });
+    if ((stock.grams ?? 0) + grams < 0) refuse('shelf-undo-not-enough', { name, left: stock.grams ?? 0 });
     const action = grams > 0 ? 'restock' : 'use';
     const { writes, left } = move(shelf, snapshot, { action, grams, lot: lot.number }, undoing);
     return { writes, outcome: { ...outcomeOf(snapshot.item, action, left), change: grams } };
@@ -64,7 +63,9 @@ export async function lastMovement(
   const found = await Promise.all(
     (await listShelf(shelf)).map(async ({ id }) =>
       (await linesOf(shelf, id, MOST_LINES))
-        .filter(({ action, at, cause }) => isMovement(action) && isFresh(at, now) && !cause.startsWith(PREFIX))
+        .filter(
+          ({ action, at, cause }) => isMovement(action) && isFresh(at, now) && !cause.startsWith(PREFIX),
+        )
         .map(({ at, cause }) => ({ item: id, cause, at })),
     ),
   );
@@ -72,7 +73,10 @@ export async function lastMovement(
   const undone = await shelf.store.get(
     newest.map(({ cause }) => shelfIdempotency(shelf.member, `${PREFIX}${cause}`)),
   );
-  return newest.find((_, place) => undone[place] === undefined) ?? refuse('undo-nothing', { minutes: UNDO_MINUTES });
+  return (
+    newest.find((_, place) => undone[place] === undefined) ??
+    refuse('undo-nothing', { minutes: UNDO_MINUTES })
+  );
 }
 
 const isMovement = (action: string): boolean => action === 'use' || action === 'restock';

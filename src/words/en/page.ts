@@ -29,7 +29,10 @@ export const page = {
   empty: 'How much colour, what it will look like, and why a bar went wrong: ask in your own words.',
   examples: [
     { label: 'How much blue for 2 cups?', line: '/dose colourant:"ultramarine blue" portion:"2 cups"' },
-    { label: 'Why is my white crackly?', line: '/diagnose words:"the white is full of fine crackle lines, it got hot"' },
+    {
+      label: 'Why is my white crackly?',
+      line: '/diagnose words:"the white is full of fine crackle lines, it got hot"',
+    },
     { label: 'Plan a batch', line: '/plan' },
     { label: 'See a colour', line: '/preview mix:"ultramarine blue + titanium dioxide"' },
   ],

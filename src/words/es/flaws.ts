@@ -7,7 +7,11 @@ import { flawQuestions } from './flaws/questions.ts';
 import { flawRemedies } from './flaws/remedies.ts';
 
 export const flaws: typeof en.flaws = {
-  form: { title: '¿Por qué le pasó eso?', words: 'Lo que ves, notas e hiciste', photo: 'Una foto de la pastilla entera' },
+  form: {
+    title: '¿Por qué le pasó eso?',
+    words: 'Lo que ves, notas e hiciste',
+    photo: 'Una foto de la pastilla entera',
+  },
   causes: flawCauses,
   findings: flawFindings,
   questions: flawQuestions,

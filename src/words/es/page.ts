@@ -30,7 +30,10 @@ export const page: typeof en = {
   empty: 'Cuánto color, cómo quedará y por qué salió mal: pregunta con tus palabras.',
   examples: [
     { label: '¿Cuánto azul para 2 tazas?', line: '/dose colourant:"azul ultramar" portion:"2 tazas"' },
-    { label: '¿Por qué se agrieta mi blanco?', line: '/diagnose words:"el blanco está lleno de grietas finas, se calentó"' },
+    {
+      label: '¿Por qué se agrieta mi blanco?',
+      line: '/diagnose words:"el blanco está lleno de grietas finas, se calentó"',
+    },
     { label: 'Planear un lote', line: '/plan' },
     { label: 'Ver un color', line: '/preview mix:"azul ultramar + dióxido de titanio"' },
   ],

@@ -49,8 +49,7 @@ export const shelf: typeof en.shelf = {
   undo: 'Deshacer',
   undone: v => `Deshecho: ahora ${g(v.left)} de «${v.name}».`,
   takenAlready: v => `Ya estaba sacado: quedan ${g(v.left ?? 0)} de «${v.name}».`,
-  removeSure: v =>
-    `¿Quitar «${v.name}» y las ${v.lines} líneas de su historial? No se puede deshacer.`,
+  removeSure: v => `¿Quitar «${v.name}» y las ${v.lines} líneas de su historial? No se puede deshacer.`,
   removeYes: v => `Quitar «${clip(v.name)}»`,
   repeated: 'Ya lo tenía anotado: nada se ha contado dos veces.',
   empty: 'Tu estantería está vacía. Añade tu primer colorante con /shelf add.',
