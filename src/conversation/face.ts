@@ -89,7 +89,8 @@ const fits = (reply: Reply<unknown>, most: number): boolean => {
 
 /**
  * A reply whose face has at most its `most` words, {@link MOST_WORDS} where it says none: cautions after the second go
- * into the fold of safety, then parts from the end into that of the rest; of a list the first rows stay. The headline
+ * into the fold of safety, then parts from the end into that of the rest; of a list the first rows stay; last the other
+ * cautions, the first of them last. The headline
  * and whatever is `firm` stay in any case.
  */
 export function shortened<Target>(reply: Reply<Target>): Reply<Target> {
@@ -106,6 +107,18 @@ export function shortened<Target>(reply: Reply<Target>): Reply<Target> {
     const block = now.blocks[at]!;
     if (isFolded(block) || block.firm || block.kind === 'picture' || block.kind === 'file') continue;
     now = withBlocks(now, at, folded(block, wordsLeft(now, at, most)));
+  }
+  return withFewerCautions(now, most);
+}
+
+/** Where the headline alone is long, the last cautions go into their fold too; what is in there already is not said twice. */
+function withFewerCautions<Target>(reply: Reply<Target>, most: number): Reply<Target> {
+  let now = reply;
+  for (let at = reply.cautions.length - 1; at >= 0 && !fits(now, most); at--) {
+    const caution = now.cautions[at]!;
+    if (isFolded(caution) || caution.firm) continue;
+    const inFold: readonly Caution[] = caution.fold === 'face' ? [] : [{ ...caution, fold: 'safety' }];
+    now = { ...now, cautions: [...now.cautions.slice(0, at), ...inFold, ...now.cautions.slice(at + 1)] };
   }
   return now;
 }
@@ -124,7 +137,8 @@ const isSteps = (block: Block): boolean => block.kind === 'rows' && block.number
 /** A part in the fold of the rest, steps in that of steps; the rows of it that fit are on the face too. */
 function folded(block: Block, room: number): readonly Block[] {
   // What stood on the face only is said in full by another fold.
-  const rest: readonly Block[] = block.fold === 'face' ? [] : [{ ...block, fold: isSteps(block) ? 'steps' : 'more' }];
+  const rest: readonly Block[] =
+    block.fold === 'face' ? [] : [{ ...block, fold: isSteps(block) ? 'steps' : 'more' }];
   if (block.kind !== 'rows') return rest;
   let left = room - wordsIn(block.title ?? '');
   const over = block.rows.findIndex(row => {

@@ -66,13 +66,17 @@ function bodyOf(reply: Reply<string>, say: Words): Payload {
   const shown = withinLimit(pieces, say);
   const parts: APIComponentInContainer[] = [];
   pushText(parts, shown.pieces[0]);
+  // A tall picture never stands before what keeps one from harm.
+  const later: APIComponentInContainer[] = [];
+  const pictures = reply.cautions.some(({ firm }) => firm) ? later : parts;
   reply.blocks.forEach((block, index) => {
-    if (block.kind === 'picture') parts.push(pictureComponent(block));
+    if (block.kind === 'picture') pictures.push(pictureComponent(block));
     else if (block.kind === 'file')
       parts.push({ type: ComponentType.File, file: { url: `attachment://${block.name}` } });
     else pushText(parts, shown.pieces[index + 1]);
   });
   pushText(parts, shown.pieces.at(-1));
+  parts.push(...later);
   const files = reply.blocks.flatMap(fileOf);
   if (shown.cut) {
     const name = 'answer.txt';

@@ -48,13 +48,12 @@ function doseFace(
   if (others.length > 0)
     return [{ kind: 'rows', rows: doses.map(named => cupRow(named, say)), fold: 'face' }];
   const { dose, name } = first;
-  const { note } = measureOf(first, say);
   const [colour] = colourants;
   const value = dose.premix ? premixUse(dose.premix, say) : weightOf(dose, say);
   return [
     {
       kind: 'measures',
-      measures: [{ label: name, value, ...(note && { note }), ...(colour && { hex: swatchHex(colour) }) }],
+      measures: [{ label: name, value, ...(colour && { hex: swatchHex(colour) }) }],
       fold: 'face',
     },
   ];
@@ -172,12 +171,15 @@ const FOLDED: ReadonlySet<string> = new Set([
 
 /** The cautions of a dose, spoken. */
 export const doseCautions = (cautions: DoseAnswer['cautions'], say: Words): readonly Caution[] =>
-  cautions.flatMap((caution): readonly Caution[] => {
+  cautions.flatMap((caution, at): readonly Caution[] => {
     const { id } = caution;
     const full = { id, text: sentence(caution, say) };
     if (id === 'dish-test-first')
       return [
-        { id, text: say.dosing.dishTest, fold: 'face' },
+        // One line for all of them; each in full behind it.
+        ...(cautions.findIndex(one => one.id === id) === at
+          ? [{ id, text: say.dosing.dishTest, fold: 'face' as const }]
+          : []),
         { ...full, fold: 'safety' },
       ];
     if (STANDING.has(id))

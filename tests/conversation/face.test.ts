@@ -49,9 +49,17 @@ describe('a face', () => {
 
   test('folds the cautions after the second', () => {
     const cautions = ['a', 'b', 'c'].map(id => ({ id, text: text(8) }));
-    const short = shortened(reply([], cautions));
+    const short = shortened(reply([], cautions, 25));
     expect(faceOf(short).cautions.map(({ id }) => id)).toEqual(['a', 'b']);
     expect(foldsOf(short)).toMatchObject([{ id: 'safety', cautions: [{ id: 'c' }] }]);
+  });
+
+  test('folds even the first cautions where the headline leaves them no room', () => {
+    const cautions = ['a', 'b'].map(id => ({ id, text: text(8) }));
+    const short = shortened(reply([], cautions, 15));
+    expect(faceOf(short).cautions.map(({ id }) => id)).toEqual(['a']);
+    expect(wholeOf(short).cautions.map(({ id }) => id)).toEqual(['a', 'b']);
+    expect(faceWords(short)).toBeLessThanOrEqual(15);
   });
 
   test('does not count what is said in full because it is new', () => {

@@ -22,6 +22,7 @@ describe('preferences', () => {
       mass: 'ounces',
       language: 'es',
       jars: 'private',
+      answers: 'short',
     };
     expect(await preferencesOf(store, '7')).toEqual(wanted);
     expect(await preferencesOf(store, '70')).toEqual(usualPreferences);

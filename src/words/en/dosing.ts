@@ -60,7 +60,7 @@ export const dosing = {
   /** Standing cautions for whoever has met them in full. */
   brief: {
     'raw-batter': 'Gloves and goggles on.',
-    dust: 'No dust: powder under the liquid.',
+    dust: 'No dust.',
   },
   /** The number first: what to spoon, of what, into how much. */
   headline: (v: { spoons: string; colourant: string; portion: string }) =>

@@ -20,7 +20,7 @@ export const dosing: typeof en.dosing = {
   dishTest: 'Cada lote es distinto: prueba una pizca en agua. ¿Se queda en el fondo? Usa aceite o glicerina.',
   brief: {
     'raw-batter': 'Guantes y gafas puestos.',
-    dust: 'Sin polvo: el colorante bajo el líquido.',
+    dust: 'Sin polvo.',
   },
   cautions: {
     'raw-batter': () =>
