@@ -88,7 +88,7 @@ const words = (text: string) => text.split(/\s+/).filter(Boolean).length;
 
 describe.each(['en', 'es'] as const)('answers in %s', language => {
   test('have faces within their words, once the standing cautions are known', {
-    timeout: 120_000,
+    timeout: 300_000,
   }, async () => {
     const at = seat(language);
     for (const line of [LINES[0]!, LINES[8]!, '/help']) await answered(line, at);
