@@ -2,6 +2,7 @@ import { action, command } from '../src/conversation/command.ts';
 import { choice, text, whole } from '../src/conversation/option.ts';
 import { zoneOf } from '../src/engine/challenges/wall-time.ts';
 import { prefer } from '../src/records/preferences.ts';
+import { wordsIn } from '../src/words/index.ts';
 
 export default command(
   'prefer',
@@ -65,8 +66,19 @@ export default command(
         },
         { least: 0, most: 23 },
       ).optional(),
+      answers: choice(
+        {
+          en: 'Answers short with folds to open, or whole at once',
+          es: 'Respuestas cortas que se despliegan, o enteras de una vez',
+        },
+        {
+          short: { en: 'Short, the rest unfolds', es: 'Cortas, el resto se despliega' },
+          whole: { en: 'Whole', es: 'Enteras' },
+        },
+      ).optional(),
     },
-    async answer({ spoons, temperature, mass, language, jars, zone, hour }, { store, asker, say }) {
+    async answer({ spoons, temperature, mass, language, jars, zone, hour, answers }, context) {
+      const { store, asker } = context;
       const now = await prefer(store, asker.id, {
         ...(spoons && { spoons }),
         ...(temperature && { temperature }),
@@ -75,7 +87,10 @@ export default command(
         ...(jars && { jars }),
         ...(zone && { zone: zoneOf(zone).name }),
         ...(hour !== undefined && { hour }),
+        ...(answers && { answers }),
       });
+      // Whoever changes the language reads the answer in the new one.
+      const say = wordsIn(now.language ?? context.language);
       return {
         kind: 'reply',
         headline: say.prefer.headline,
@@ -90,6 +105,7 @@ export default command(
               now.language ? say.prefer.language[now.language] : say.prefer.platformLanguage,
               say.privacy.jars[now.jars],
               say.prefer.reminders({ hour: now.hour, zone: now.zone }),
+              say.prefer.answers[now.answers],
             ],
           },
         ],

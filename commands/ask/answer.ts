@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
+import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Attachment, Given } from '../../src/conversation/question.ts';
 import type { Block, Choice, Form, Reply } from '../../src/conversation/reply.ts';
 import { Offer } from '../../src/conversation/which-one.ts';
@@ -10,7 +11,6 @@ import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
-import { lineOf } from './line.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {

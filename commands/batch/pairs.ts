@@ -38,7 +38,7 @@ export function curedHeadline(batch: Batch, measured: readonly Measured[], { say
   const words = say.batches;
   if (pairs.length === 0) return words.curedNoted({ name: batch.name });
   const mean = pairs.reduce((sum, { off }) => sum + off, 0) / pairs.length;
-  return words.cured({ name: batch.name, off: tenth(mean), nearness: say.match.nearness(mean) });
+  return words.cured({ name: batch.name, off: tenth(mean), nearness: words.nearness(mean) });
 }
 
 /** Foretold beside measured: in words, and as a picture. */

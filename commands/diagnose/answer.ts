@@ -50,6 +50,9 @@ function evidenceIn({ opened: { photo, plan }, answers }: FlawFile): readonly Ev
   return [...seen, ...planned, ...said];
 }
 
+/** Words on the face of a diagnosis. */
+const MOST_WORDS = 110;
+
 /** The case as a reply without its choices; `marked` is its photo with what was seen drawn on it, while there is one. */
 export function flawReply(
   id: string,
@@ -80,6 +83,7 @@ export function flawReply(
         ? [
             {
               kind: 'text' as const,
+              firm: true,
               text: say.flaws.question({
                 at: file.answers.length + 1,
                 most: MOST_QUESTIONS,
@@ -90,6 +94,7 @@ export function flawReply(
         : []),
     ],
     cautions: flawCautions(diagnosis, say),
+    most: MOST_WORDS,
   };
 }
 
@@ -130,7 +135,7 @@ function photoNotes({ bars, unread, findings, poor, pictures }: PhotoShown, say:
     say.photo.fromDrawings,
     ...(pictures > 1 ? [say.flaws.firstPicture({ count: pictures })] : []),
   ];
-  return [{ kind: 'text', text: lines.join(' ') }];
+  return [{ kind: 'text', text: lines.join(' '), ...(bars.length > 0 && !unread && { fold: 'why' }) }];
 }
 
 /** Where nothing can be told: what to look at besides what is being asked. */
@@ -149,5 +154,5 @@ function answersGiven({ answers, withdrawn }: FlawFile, say: Words): Block[] {
       say.flaws.answered({ text: say.flaws.questions[finding] ?? '', answer: say.flaws.answers[answer] }),
     );
   if (lines.length === 0) return [];
-  return [{ kind: 'text', folds: true, text: `${say.flaws.yourAnswers}: ${lines.join(' ')}` }];
+  return [{ kind: 'text', folds: true, fold: 'why', text: `${say.flaws.yourAnswers}: ${lines.join(' ')}` }];
 }

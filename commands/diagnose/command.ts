@@ -9,7 +9,7 @@ import {
 import type { Context } from '../../src/conversation/context.ts';
 import { picture, text } from '../../src/conversation/option.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
+import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { diagnose } from '../../src/engine/flaws/diagnose.ts';
 import { FINDINGS, type FindingId } from '../../src/engine/flaws/findings.ts';
 import { planEvidence } from '../../src/engine/flaws/plan-evidence.ts';
@@ -188,6 +188,30 @@ async function readPlan(asked: string, context: Context): Promise<flaws.PlanShow
   };
 }
 
+/** What came back from the form: the words, a photo, or both. */
+const described = followUp({
+  seenBy: 'group',
+  pace: 'slow',
+  args: {},
+  answer(_args, context, { fields: { words, photo } }) {
+    const photos = typeof photo === 'object' && 'read' in photo ? [photo] : [];
+    const said = typeof words === 'string' ? words : '';
+    if (said.trim() === '' && photos.length === 0) refuse('flaw-nothing-given', {});
+    return opened({ words: said, photos }, context);
+  },
+});
+
+/** Asks what is wrong with the bar where nothing was said of it. */
+const describeForm = ({ say }: Context): Form => ({
+  kind: 'form',
+  title: say.flaws.form.title,
+  fields: [
+    { kind: 'paragraph', name: 'words', label: say.flaws.form.words, required: false, most: 4000 },
+    { kind: 'picture', name: 'photo', label: say.flaws.form.photo, required: false },
+  ],
+  follow: described.with({}),
+});
+
 const menu: MenuEntry = {
   name: { en: 'Diagnose this picture', es: 'Diagnosticar esta foto' },
   // It may be somebody else's bar: the verdict is for who asked.
@@ -214,6 +238,7 @@ export default command(
       es: '¿Por qué le pasó eso a mi pastilla? Descríbelo, enseña una foto, o ambas',
     },
     anywhere: true,
+    opensForm: 'bare',
     seenBy: privateIfRecipe,
     options: {
       words: text(
@@ -237,12 +262,21 @@ export default command(
         (await nearestRecipes(context.recipes, typed, 25)).map(name => ({ name, value: name })),
     },
     answer({ words = '', photo, recipe }, context) {
+      if (words.trim() === '' && !photo && recipe === undefined) return describeForm(context);
       if (words.trim() === '' && !photo) refuse('flaw-nothing-given', {});
       return opened({ words, photos: photo ? [photo] : [], recipe }, context);
     },
   }),
   {
-    followUps: { reply, 'not-it': notIt, 'turned-out': turnedOut, give, filled, 'take-back': takeBack },
+    followUps: {
+      reply,
+      'not-it': notIt,
+      'turned-out': turnedOut,
+      give,
+      filled,
+      'take-back': takeBack,
+      described,
+    },
     menu,
   },
 );

@@ -1,4 +1,4 @@
-import type { Block, Caution } from '../../src/conversation/reply.ts';
+import type { Block, Caution, FoldId } from '../../src/conversation/reply.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type BatchNumbers, numbersFor, type RemedyNumber } from '../../src/engine/flaws/batch-numbers.ts';
 import type { CauseId } from '../../src/engine/flaws/cause.ts';
@@ -56,7 +56,7 @@ export function flawAdvice(diagnosis: Diagnosis, say: Words): readonly Block[] {
       say.flaws.thisBatch,
       now.map(id => say.flaws.remedies[id]),
     ),
-    ...(cantTell ? [] : [rows(say.flaws.nextBatch, remedies(next, batch, say))]),
+    ...(cantTell ? [] : [inFold('steps', rows(say.flaws.nextBatch, remedies(next, batch, say)))]),
   ].filter(block => block.kind !== 'rows' || block.rows.length > 0);
 }
 
@@ -75,7 +75,7 @@ const each = (
 function lyeWarning({ doNotUse, freeLye }: Diagnosis, say: Words): readonly Block[] {
   if (!doNotUse) return [];
   const chance = percent(freeLye);
-  return [text(chance >= LYE_PERCENT ? say.flaws.mayHoldLye({ percent: chance }) : say.flaws.doNotUse)];
+  return [firm(chance >= LYE_PERCENT ? say.flaws.mayHoldLye({ percent: chance }) : say.flaws.doNotUse)];
 }
 
 /** Which causes there are, and what spoke for and against each, by whose word. */
@@ -88,17 +88,22 @@ export function flawReasons(diagnosis: Diagnosis, say: Words): readonly Block[] 
     const lines = shown.map(cause => ranked(cause, say));
     return [...(lines.length > 0 ? [rows(say.flaws.maybe, lines)] : []), ...unread];
   }
-  return [...shown.map(cause => rows(ranked(cause, say), reasons(cause, diagnosis, say))), ...unread];
+  const told = shown.map(cause => rows(ranked(cause, say), reasons(cause, diagnosis, say)));
+  return [...told.map(block => inFold('why', block)), ...unread];
 }
 
 /** Lye in unknown excess is a caution of its own. */
 export const flawCautions = ({ doNotUse }: Diagnosis, say: Words): readonly Caution[] =>
-  doNotUse ? [{ id: 'do-not-use', text: say.flaws.doNotUse }] : [];
+  doNotUse ? [{ id: 'do-not-use', text: say.flaws.doNotUse, firm: true }] : [];
 
 const percent = (probability: number): number => Math.min(99, Math.round(probability * 100));
 
 const ranked = ({ id, probability }: RankedCause, say: Words): string =>
   say.flaws.ranked({ name: say.flaws.causes[id].name, percent: percent(probability) });
+
+const firm = (line: string): Block => ({ kind: 'text', text: line, firm: true });
+
+const inFold = (fold: FoldId, block: Block): Block => ({ ...block, fold });
 
 const text = (line: string): Block => ({ kind: 'text', text: line });
 

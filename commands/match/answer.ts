@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/line-of.ts';
+import type { Next, Reply } from '../../src/conversation/reply.ts';
 import type { MatchAnswer } from '../../src/engine/colour/matching/match.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';
@@ -14,8 +15,10 @@ import { cheapestHolding } from '../../src/presenting/cost.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
 import { keepRecentMatch, type MatchAsked, type RecentRecipe } from '../../src/records/matches/index.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
+import { matchCard } from './card.ts';
+import { matchData } from './data.ts';
 import { matchChoices } from './follow-ups.ts';
-import { type MatchView, matchBlocks, matchCard, matchCautions, matchData, matchHeadline } from './view.ts';
+import { type MatchView, matchBlocks, matchCautions, matchHeadline } from './view.ts';
 
 /** Recipes that are looked through for the cheapest, and told to programs. */
 const LOOKED_AT = 12;
@@ -78,8 +81,24 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     blocks: matchBlocks(view, card),
     cautions: matchCautions(view),
     choices: matchChoices(idempotencyKey, { asked, recipes: shown.map(recentOf) }, say),
+    next: buyNext(view),
+    most: MOST_WORDS,
   };
 }
+
+/** Words on the face of a match. */
+const MOST_WORDS = 90;
+
+/** What the same colour could be made of, were it bought. */
+const buyNext = ({ from, target, asked, say }: MatchView): readonly Next[] =>
+  from === 'catalogue'
+    ? []
+    : [
+        {
+          label: say.folds.next.buy,
+          line: lineOf('match', { target: target.hex, portion: asked.portion, from: 'catalogue' }),
+        },
+      ];
 
 async function picture(view: MatchView, { workers, asker }: Context) {
   const { card, alt } = matchCard(view);

@@ -12,7 +12,7 @@ import { teaspoonsIn } from '../../src/engine/quantities/spoons.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
-import { doseAside, doseCautions, doseMeasures, doseSteps, spoonsOf } from '../../src/presenting/dose.ts';
+import { doseBlocks, doseCautions, MOST_DOSE_WORDS, spoonsOf } from '../../src/presenting/dose.ts';
 import { doseAnswerData } from '../../src/presenting/dose-data.ts';
 import {
   type MatchAsked,
@@ -93,17 +93,14 @@ async function howToDose(args: { match: string; recipe: number }, context: Conte
       portion: match.asked.portion,
     }),
     data: doseAnswerData({ ...answer, doses: named.map(one => one.dose) }),
-    blocks: [
-      doseMeasures(named, say),
-      ...doseSteps(named, say),
-      doseAside(
-        named,
-        jars.map(({ colourant }) => colourant),
-        say,
-      ),
-    ],
+    blocks: doseBlocks(
+      named,
+      jars.map(({ colourant }) => colourant),
+      say,
+    ),
     cautions: doseCautions(answer.cautions, say),
     choices: recipe.takeable ? [takeButton(args, args.recipe, say)] : [],
+    most: MOST_DOSE_WORDS,
   };
 }
 

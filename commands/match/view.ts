@@ -9,17 +9,15 @@ import type { Recipe, RecipeDose } from '../../src/presenting/colour/recipe.ts';
 import {
   baseView,
   capital,
+  closenessOf,
   gelView,
   looksView,
-  predictedData,
-  rounded,
   tenth,
   whole,
   wordOf,
 } from '../../src/presenting/colour/view.ts';
 import { type cheapestHolding, recipeCost } from '../../src/presenting/cost.ts';
 import { rough } from '../../src/presenting/dose.ts';
-import { spoonsData } from '../../src/presenting/dose-data.ts';
 import type { MatchAsked } from '../../src/records/matches/index.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -42,7 +40,7 @@ export type MatchView = {
   readonly say: Words;
 };
 
-const partView = ({ jar, spoons }: RecipeDose, say: Words): string =>
+export const partView = ({ jar, spoons }: RecipeDose, say: Words): string =>
   say.match.part({ spoons: say.quantities.measure({ spoons }), name: knownAs(jar, say) });
 
 const recipeView = ({ doses }: Recipe, say: Words): string =>
@@ -64,8 +62,7 @@ export function matchHeadline({ target, asked, answer, shown, say }: MatchView):
   return say.match.headline({
     recipe: recipeView(best, say),
     portion: asked.portion,
-    deltaE,
-    nearness: say.match.nearness(best.deltaE),
+    nearness: closenessOf(best, say),
   });
 }
 
@@ -77,7 +74,12 @@ export function matchBlocks(view: MatchView, card: readonly Block[]): readonly B
   if (!best) return [...why, ...notes(view)];
   return [
     ...why,
-    { kind: 'measures', measures: [...best.doses.map(dose => doseMeasure(dose, say)), ...sums(best, say)] },
+    { kind: 'measures', measures: faceMeasures(best, view), fold: 'face' },
+    {
+      kind: 'measures',
+      measures: [...best.doses.map(dose => doseMeasure(dose, say)), ...sums(best, say)],
+      fold: 'numbers',
+    },
     ...card,
     ...(others.length > 0
       ? [
@@ -85,12 +87,29 @@ export function matchBlocks(view: MatchView, card: readonly Block[]): readonly B
             kind: 'rows' as const,
             title: say.match.others,
             rows: others.map((recipe, at) => `${at + 2}: ${otherView(recipe, say)}`),
+            fold: 'others' as const,
           },
         ]
       : []),
     ...notes(view),
   ];
 }
+
+/** What is weighed, how much of it is short, and what comes of it; spoons where the headline has none. */
+const faceMeasures = (best: Recipe, { answer, say }: MatchView): readonly Measure[] => [
+  ...best.doses.map(dose => {
+    const left = dose.jar.item?.stock.grams;
+    const note = left !== undefined && left < dose.offShelfGrams ? stockView(dose, say) : '';
+    const grams = say.match.gramsOf({ grams: rough(dose.offShelfGrams) });
+    const spoons = say.quantities.measure(dose);
+    return {
+      label: knownAs(dose.jar, say),
+      value: answer.reached ? grams : `${spoons}, ${grams}`,
+      ...(note && { note }),
+    };
+  }),
+  ...sums(best, say).slice(0, 1),
+];
 
 function doseMeasure(dose: RecipeDose, say: Words): Measure {
   const { jar, spoons, offShelfGrams } = dose;
@@ -128,6 +147,7 @@ const sums = (recipe: Recipe, say: Words): readonly Measure[] => {
         hex: predicted.hex,
         plusMinus: whole(predicted.plusMinus),
       }),
+      hex: predicted.hex,
     },
     {
       label: say.match.pigment,
@@ -178,10 +198,12 @@ function notes(view: MatchView): readonly Block[] {
     say.match.scale,
     spared ? say.match.rounding({ unrounded: tenth(best.deltaEUnrounded) }) : '',
   ];
-  const plain = [where, cheapestView(view), ...looks].filter(Boolean);
+  const plain = [where, ...looks].filter(Boolean);
+  const cheapest = cheapestView(view);
   return [
     ...(plain.length > 0 ? [{ kind: 'text' as const, text: plain.join('\n') }] : []),
-    { kind: 'text', folds: true, text: small.filter(Boolean).join('\n') },
+    ...(cheapest === '' ? [] : [{ kind: 'text' as const, text: cheapest, fold: 'others' as const }]),
+    { kind: 'text', folds: true, fold: 'why', text: small.filter(Boolean).join('\n') },
   ];
 }
 
@@ -194,94 +216,4 @@ export function matchCautions({ shown: [best], say }: MatchView): readonly Cauti
     const text = say.dosing.cautions['lye-changes']({ colourant: colourant.names, behaviour });
     return [{ id: 'lye-changes', text }];
   });
-}
-
-/** The picture: the wanted colour beside each recipe's. */
-export function matchCard({ target, asked, shown, base, say }: MatchView) {
-  const { card, alt } = say.match;
-  const field = (word: ColourWord, hex: string) =>
-    say.match.targetValue({ word: say.colour.names[word], hex });
-  const wanted = field(target.word, target.hex);
-  const recipes = shown.map((recipe, at) => ({
-    hex: recipe.predicted.hex,
-    title: card.recipe({
-      number: at + 1,
-      deltaE: tenth(recipe.deltaE),
-      nearness: say.match.nearness(recipe.deltaE),
-    }),
-    label: field(recipe.predicted.word, recipe.predicted.hex),
-    doses: recipe.doses.map(dose => partView(dose, say)),
-  }));
-  return {
-    card: {
-      title: `${card.target}: ${wanted}`,
-      subtitle: [asked.portion, baseView(base, say), gelView(asked.gelled, say)].join(', '),
-      target: { hex: target.hex, label: wanted },
-      recipes,
-      note: card.note,
-    },
-    alt: alt({
-      target: wanted,
-      list: recipes.map(({ title, label }) => `${title}, ${label}`).join('; '),
-    }),
-  };
-}
-
-/** The same for programs: ids, numbers, no prose. */
-export function matchData(view: MatchView): object {
-  const { target, asked, from, base, millilitres, answer, recipes } = view;
-  return {
-    target: target.hex,
-    targetLab: rounded(target.lab),
-    targetWord: target.word,
-    from,
-    base: { ...base, gelled: asked.gelled },
-    portion: { written: asked.portion, millilitres },
-    most: asked.most,
-    reached: answer.reached,
-    miss: answer.miss,
-    recipes: recipes.map(recipe => ({
-      deltaE: recipe.deltaE,
-      deltaEUnrounded: recipe.deltaEUnrounded,
-      doses: recipe.doses.map(dose => ({
-        colourant: dose.jar.colourant.id,
-        item: dose.jar.item?.id,
-        name: dose.jar.item?.name ?? dose.jar.colourant.names.en,
-        teaspoons: dose.teaspoons,
-        spoons: spoonsData(dose),
-        grams: dose.offShelfGrams,
-        pigmentGrams: dose.grams,
-        ofCeiling: dose.ofCeiling,
-        short: dose.short,
-        left: dose.jar.item?.stock.grams,
-      })),
-      predicted: predictedData(recipe.predicted),
-      warnings: warningsOf(recipe),
-      fullness: recipe.fullness,
-      pigmentGrams: recipe.pigmentGrams,
-      risk: recipe.risk,
-      takeable: recipe.takeable,
-      ...(recipeCost(recipe) && { cost: recipeCost(recipe) }),
-    })),
-  };
-}
-
-function warningsOf({ doses, predicted }: Recipe): readonly object[] {
-  const { pearl, fluorescent, onScreen } = predicted;
-  return [
-    ...doses.flatMap(({ jar: { colourant } }) =>
-      colourant.alkali.behaviour === 'stable'
-        ? []
-        : [{ id: 'lye-changes', colourant: colourant.id, behaviour: colourant.alkali.behaviour }],
-    ),
-    ...doses.flatMap(({ jar, short }) =>
-      short > 0 ? [{ id: 'short', item: jar.item?.id, teaspoons: short }] : [],
-    ),
-    ...doses.flatMap(({ jar: { colourant } }) =>
-      colourant.light === 'holds' ? [] : [{ id: 'fades-in-light', colourant: colourant.id }],
-    ),
-    ...(pearl ? [{ id: 'pearl' }] : []),
-    ...(fluorescent ? [{ id: 'fluorescent' }] : []),
-    ...(onScreen ? [] : [{ id: 'off-screen' }]),
-  ];
 }

@@ -5,7 +5,7 @@ import { refuse } from '../../src/engine/refusal.ts';
 import { shelfChoice } from '../../src/presenting/colour/candidates.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
-import { tenth } from '../../src/presenting/colour/view.ts';
+import { closenessOf, tenth } from '../../src/presenting/colour/view.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type SoapAsked, soapAsked } from './soap.ts';
 
@@ -51,7 +51,7 @@ export async function makeReply(
           hex,
           recipe: recipeView(recipe, say),
           deltaE: tenth(recipe.deltaE),
-          nearness: say.match.nearness(recipe.deltaE),
+          nearness: closenessOf(recipe, say),
         })
       : say.palettes.makeNone({ hex }),
   );

@@ -12,10 +12,11 @@ import { preferencesOf } from '../../src/records/preferences.ts';
 import { type KeptPlan, keepRecentPlan, type Use } from '../../src/records/recipes/index.ts';
 import { type PlanRead, readKept } from '../../src/records/recipes/kept-plan.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
+import { lyeCautions, MOST_PLAN_WORDS, planBlocks } from './blocks.ts';
 import { cardOf, classHeadline, classSections, handoutOf } from './card.ts';
 import { costBlocks, costData, costOfPlan } from './cost.ts';
 import { type Need, needsOf, stockData, stockRows, usesOf } from './stock.ts';
-import { lyeCautions, type PlanView, planBlocks, planHeadline } from './view.ts';
+import { type PlanView, planHeadline } from './view.ts';
 
 /** What a plan is asked for besides itself. */
 export type Asking = {
@@ -77,11 +78,14 @@ export async function makePlan(
           lesson || asking.seenBy === 'group' ? [] : stockRows(needs, say),
           costBlocks(view, cost),
         ),
-        ...(lesson ? classSections(view, lesson).map(one => ({ kind: 'rows' as const, ...one })) : []),
+        ...(lesson
+          ? classSections(view, lesson).map(one => ({ kind: 'rows' as const, ...one, fold: 'more' as const }))
+          : []),
         picture,
       ],
       cautions: lyeCautions(view),
       choices: choices({ uses, jars: needs.length }),
+      most: MOST_PLAN_WORDS,
     },
   };
 }

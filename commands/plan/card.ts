@@ -1,12 +1,11 @@
 import type { ClassPlan } from '../../src/engine/batch/planning/class-kits.ts';
+import { lyeCautions, planSteps } from './blocks.ts';
+import { planHeat } from './heat.ts';
 import {
-  lyeCautions,
   type PlanView,
   planColourCautions,
   planHeadline,
-  planHeat,
   planNumbers,
-  planSteps,
   planWatch,
   planWeights,
   portionSection,

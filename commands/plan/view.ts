@@ -1,4 +1,4 @@
-import type { Block, Caution, Measure } from '../../src/conversation/reply.ts';
+import type { Measure } from '../../src/conversation/reply.ts';
 import { oilById } from '../../src/engine/batch/oils/find-oil.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import type { Caution as DoseCaution } from '../../src/engine/dosing/cautions.ts';
@@ -166,12 +166,19 @@ export function planWeights(view: PlanView): readonly Measure[] {
   ];
 }
 
+/** The name of a portion and its volume. */
+function portionTitle(view: PlanView, at: number): string {
+  const { answer, read, say } = view;
+  const portion = answer.portions[at]!;
+  const name = read.request.portions[at]?.name ?? portion.name;
+  return say.plan.portion({ name, volume: say.plan.volume(volumeOf(portion.millilitres, view)) });
+}
+
 /** One portion: how much batter, each colour with its liquid, and what it is like inside. */
 export function portionSection(view: PlanView, at: number): Section {
-  const { answer, say, read } = view;
+  const { answer, say } = view;
   const portion = answer.portions[at]!;
   const { plan } = say;
-  const named = read.request.portions[at]?.name ?? portion.name;
   const scent =
     portion.fragranceGrams > 0
       ? [plan.scent({ grams: weightIn(view)(portion.fragranceGrams) })]
@@ -180,7 +187,7 @@ export function portionSection(view: PlanView, at: number): Section {
         : [];
   const inside = plan.inside({ superfat: portion.superfat, lye: portion.lyeConcentration });
   return {
-    title: plan.portion({ name: named, volume: plan.volume(volumeOf(portion.millilitres, view)) }),
+    title: portionTitle(view, at),
     rows: [
       ...portion.doses.map((dose, which) => doseRow(view, dose, { at, which })),
       [...(portion.doses.length === 0 ? [plan.noColour] : []), ...scent, inside].join('; '),
@@ -205,7 +212,7 @@ function doseRow({ say, read }: PlanView, dose: Dose, { at, which }: { at: numbe
   const row = plan.dose({
     spoons: spoonsOf(dose, say),
     colour,
-    grams: plan.figure(Number(rough((dose.premix?.grams ?? dose.grams).typical)), 3),
+    grams: plan.figure(rough((dose.premix?.grams ?? dose.grams).typical), 3),
     liquid: wetted ? liquid : undefined,
   });
   return `${row}; ${plan.blend[dose.carrier.blend]}`;
@@ -239,81 +246,3 @@ export function planColourCautions({ answer, read, say, notes }: PlanView): Sect
   const known = [...notes.cautions.map(({ text }) => text), ...notes.asides];
   return { title: say.plan.colours, rows: [...new Set([...known, ...rows])] };
 }
-
-/** Chances below this are not worth a line. */
-const WORTH_SAYING = 0.1;
-const MOST_LEVERS = 2;
-
-/** How hot the loaf gets, whether it gels, whether white crackles and what lowers that. All estimate. */
-export function planHeat({ answer, read, say }: PlanView): Section {
-  const { heat } = answer;
-  const words = say.heat;
-  const white = heat.crackleRisk !== 'none';
-  const rows = [
-    words.verdicts[heat.verdict],
-    words.gel(heat.gel),
-    words.peaks({
-      coreC: heat.peakCoreC,
-      lowC: heat.peakCoreBand.low,
-      highC: heat.peakCoreBand.high,
-      edgeC: heat.peakEdgeC,
-      hours: heat.peakHours,
-    }),
-    ...(heat.ring.millimetresFromSide !== undefined && heat.gel.partial >= WORTH_SAYING
-      ? [words.ring({ millimetres: heat.ring.millimetresFromSide })]
-      : []),
-    ...(heat.overheatChance >= WORTH_SAYING ? [words.overheat({ chance: heat.overheatChance })] : []),
-    ...(white ? [words.crackle[heat.crackleRisk]] : []),
-    ...(white && heat.crackleRisk !== 'low'
-      ? [...heat.crackle.levers.slice(0, MOST_LEVERS).map(lever => leverRow(lever, say)), words.lessWhite]
-      : []),
-    ...(read.request.size.by === 'mould' ? [] : [say.plan.heatShape(shapeOf(heat))]),
-    words.estimate,
-  ];
-  return { title: say.plan.heat, rows };
-}
-
-const leverRow = (
-  { id, to = 0, peakCoreC, gelChance }: PlanAnswer['heat']['crackle']['levers'][number],
-  say: Words,
-) => say.heat.lever({ id, to, peakC: peakCoreC, gelChance });
-
-const shapeOf = ({ shape }: PlanAnswer['heat']) => ({
-  widthCm: shape.shape === 'loaf' ? shape.widthCm : shape.diameterCm,
-  heightCm: shape.heightCm,
-});
-
-/** The pour step by step: when, and what. */
-export const planSteps = ({ answer, say }: PlanView) =>
-  answer.timeline.map(({ minutesBeforePour, step, values }) => ({
-    when: say.timeline.when(minutesBeforePour),
-    what: (say.timeline.steps[step] as (given: typeof values) => string)(values),
-  }));
-
-/** What anybody who handles lye must be told. */
-export const lyeCautions = ({ answer, say }: PlanView): readonly Caution[] =>
-  answer.cautions.map(({ id }) => ({ id, text: say.batch.lyeCautions[id] }));
-
-/** The whole plan, the numbers first. `stock` says what the shelf holds of it, `cost` what it costs. */
-export function planBlocks(
-  view: PlanView,
-  stock: readonly string[],
-  cost: readonly Block[],
-): readonly Block[] {
-  const { say, answer } = view;
-  const steps = planSteps(view).map(({ when, what }) => `${when}: ${what}`);
-  return [
-    { kind: 'measures', measures: planNumbers(view) },
-    { kind: 'measures', measures: planWeights(view) },
-    ...answer.portions.map((_, at) => rowsOf(portionSection(view, at))),
-    ...filled({ title: say.plan.stock, rows: stock }),
-    ...cost,
-    ...filled(planWatch(view)),
-    ...filled(planColourCautions(view)),
-    rowsOf(planHeat(view)),
-    { kind: 'text', text: `${say.plan.timeline}:\n${steps.join('\n')}`, folds: true },
-  ];
-}
-
-const rowsOf = (section: Section): Block => ({ kind: 'rows', ...section });
-const filled = (section: Section): readonly Block[] => (section.rows.length === 0 ? [] : [rowsOf(section)]);

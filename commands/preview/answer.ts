@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Block, Measure, Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/line-of.ts';
+import type { Block, Measure, Next, Reply } from '../../src/conversation/reply.ts';
 import type { ColourJar } from '../../src/engine/colour/jars/jar.ts';
 import { fullGrams } from '../../src/engine/colour/jars/jar-spoons.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
@@ -99,7 +100,8 @@ export async function previewReply(asked: PreviewAsked, context: Context): Promi
     headline: headlineOf(view),
     data: dataOf(view),
     blocks: [
-      { kind: 'measures', measures: measuresOf(view) },
+      { kind: 'measures', measures: spoonedOf(view), fold: 'face' },
+      { kind: 'measures', measures: measuresOf(view), fold: 'numbers' },
       { kind: 'picture', name: 'swatches.png', png, alt: altOf(view) },
       ...notesOf(view),
     ],
@@ -107,7 +109,21 @@ export async function previewReply(asked: PreviewAsked, context: Context): Promi
       answer.cautions.filter(({ id }) => OF_THE_COLOUR.has(id)),
       say,
     ),
+    next: nextOf(asked, written, say),
+    most: MOST_WORDS,
   };
+}
+
+/** Words on the face of a preview. */
+const MOST_WORDS = 90;
+
+/** How it is dosed, and a batch with it. */
+function nextOf({ mix }: PreviewAsked, portion: string, say: Words): readonly Next[] {
+  const [first = '', ...others] = mix.split(/[+,]/).map(part => part.trim());
+  const given = Object.fromEntries(others.slice(0, 4).map((part, at) => [`with-${at + 1}`, part]));
+  // A spoonful in the mix is no name that a dose could start from.
+  if (/\d/.test(mix)) return [];
+  return [{ label: say.folds.next.dose, line: lineOf('dose', { colourant: first, portion, ...given }) }];
 }
 
 /** What the spoons hold beside what was meant. */
@@ -126,21 +142,26 @@ function headlineOf(view: PreviewView): string {
   });
 }
 
+/** What is spooned, without where its colour is known from. */
+const spoonedOf = ({ answer, jars, portion, preview, say }: PreviewView): readonly Measure[] =>
+  answer.doses.map((dose, at) => ({
+    label: knownAs(jars[at]!, say),
+    value: say.preview.spooned({
+      spoons: spoonsOf(dose, say),
+      grams: rough((dose.premix?.grams ?? dose.grams).typical),
+      portion,
+    }),
+    ...(at === 0 && { hex: preview.predicted.hex }),
+  }));
+
 function measuresOf(view: PreviewView): readonly Measure[] {
-  const { answer, jars, base, gelled, preview, portion, say } = view;
+  const { jars, base, gelled, preview, say } = view;
   const told = ({ word, hex }: BarPrediction) => say.preview.colour({ word: say.colour.names[word], hex });
   return [
-    ...answer.doses.map(
-      (dose, at): Measure => ({
-        label: knownAs(jars[at]!, say),
-        value: say.preview.spooned({
-          spoons: spoonsOf(dose, say),
-          grams: rough((dose.premix?.grams ?? dose.grams).typical),
-          portion,
-        }),
-        note: sourceView(sourceOf(view.colours[at]!), jars[at]!, say),
-      }),
-    ),
+    ...spoonedOf(view).map(({ label, value }, at): Measure => {
+      const note = sourceView(sourceOf(view.colours[at]!), jars[at]!, say);
+      return { label, value, note };
+    }),
     {
       label: say.preview.base,
       value: say.preview.inBase({ base: baseView(base, say), gel: gelView(gelled, say) }),
@@ -156,10 +177,11 @@ function notesOf({ preview, colours, say }: PreviewView): readonly Block[] {
   const { predicted } = preview;
   const looks = looksView(predicted, say);
   return [
-    ...(looks.length > 0 ? [{ kind: 'text' as const, text: looks.join('\n') }] : []),
+    ...(looks.length > 0 ? [{ kind: 'text' as const, text: looks.join('\n'), fold: 'why' as const }] : []),
     {
       kind: 'text',
       folds: true,
+      fold: 'why',
       text: [
         say.colour.plusMinus({ units: String(whole(predicted.plusMinus)) }),
         say.colour.translucent,

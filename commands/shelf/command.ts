@@ -1,4 +1,5 @@
 import { commandGroup } from '../../src/conversation/command.ts';
+import { shelfFollowUps } from './follow-ups.ts';
 import { lotActions } from './lots.ts';
 import { stockActions } from './stock.ts';
 
@@ -9,4 +10,5 @@ export default commandGroup(
     es: 'Tus pigmentos: qué tienes, cuánto y cómo se portan',
   },
   { ...stockActions, ...lotActions },
+  { followUps: shelfFollowUps },
 );

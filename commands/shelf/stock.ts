@@ -1,10 +1,13 @@
 import { action } from '../../src/conversation/command.ts';
+import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
 import { parseStock } from '../../src/engine/quantities/stock.ts';
+import { fold } from '../../src/engine/text/fold.ts';
 import { noteShelf } from '../../src/records/group-shelves.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { gramsOf } from '../../src/records/shelf/jar.ts';
 import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
+import { askRemove, undoChoice, undone } from './follow-ups.ts';
 import {
   amount,
   colourant,
@@ -22,6 +25,15 @@ import {
 } from './options.ts';
 import { priceAsked } from './price.ts';
 import { addedReply, itemReply, shelfReply } from './view.ts';
+
+/** What a movement did, and the way back from it. */
+const moved = (headline: string, outcome: shelf.Outcome, context: Context) => ({
+  ...told(headline, outcome, context),
+  choices: undoChoice(outcome, context.change.cause, context),
+});
+
+/** A removal wants the whole name; what only resembles one is refused by the removal itself. */
+const isWhole = (name: string, asked: string): boolean => fold(name) === fold(asked);
 
 /** What is on the shelf, and how much. */
 export const stockActions = {
@@ -108,7 +120,7 @@ export const stockActions = {
     async answer(asked, context) {
       const grams = await gramsAsked(asked, context);
       const outcome = await shelf.useItem(context.shelf, asked.item, grams, context.change);
-      return told(context.say.shelf.taken(outcome), outcome, context);
+      return moved(context.say.shelf.taken(outcome), outcome, context);
     },
   }),
   restock: action({
@@ -121,7 +133,7 @@ export const stockActions = {
       const grams = await gramsAsked(asked, context);
       const outcome = await shelf.restockItem(context.shelf, asked.item, grams, context.change);
       const { name, change = grams, left = 0 } = outcome;
-      return told(context.say.shelf.restocked({ name, put: change, left }), outcome, context);
+      return moved(context.say.shelf.restocked({ name, put: change, left }), outcome, context);
     },
   }),
   remove: action({
@@ -134,8 +146,25 @@ export const stockActions = {
     options: { item },
     completes: { item: suggestItems },
     async answer(asked, context) {
+      const kept = await shelf.showItem(context.shelf, asked.item).catch(() => undefined);
+      const lines = kept?.history.length ?? 0;
+      // Its first line says only that it was put there: nothing is lost with that.
+      if (kept && lines > 1 && isWhole(kept.item.name, asked.item))
+        return askRemove({ id: kept.item.id, name: kept.item.name, lines }, context);
       const outcome = await shelf.removeItem(context.shelf, asked.item, context.change);
       return told(context.say.shelf.removed(outcome), { ...outcome, low: false }, context);
+    },
+  }),
+  undo: action({
+    purpose: {
+      en: 'Take back what you just used or restocked',
+      es: 'Deshaz lo que acabas de sacar o reponer',
+    },
+    anywhere: true,
+    seenBy: 'asker',
+    options: {},
+    async answer(_asked, context) {
+      return undone(await shelf.lastMovement(context.shelf, new Date(context.at)), context);
     },
   }),
 };

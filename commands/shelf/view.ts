@@ -3,6 +3,7 @@ import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import type { Price } from '../../src/engine/cost/money.ts';
 import { wholeVerdict } from '../../src/presenting/check.ts';
 import { kindName } from '../../src/presenting/check-dose.ts';
+import { swatchHex } from '../../src/presenting/colour/swatch.ts';
 import { itemWarning, warningSentence } from '../../src/presenting/warning.ts';
 import type { LedgerLine, Outcome, ShelfItem } from '../../src/records/shelf/index.ts';
 import { meantByItem } from '../../src/records/shelf/meant.ts';
@@ -12,9 +13,11 @@ import type { Words } from '../../src/words/index.ts';
 /** An item in one line: what is left of it first, then what is known of it. */
 export function itemRow(item: ShelfItem, say: Words): string {
   const { name, colourant, pigmentFraction, price, lot, stock } = item;
-  const known = colourant === undefined ? undefined : colourantById(colourant)?.names[say.language];
+  const kind = colourant === undefined ? undefined : colourantById(colourant);
+  const known = kind?.names[say.language];
   const facts = [
     known && known.toLowerCase() !== name.toLowerCase() ? known : undefined,
+    kind && swatchHex(kind),
     pigmentFraction === undefined ? undefined : say.shelf.pigment({ percent: pigmentFraction * 100 }),
     price && priceView(price, say),
     lot.number > 1 || lot.label !== undefined ? say.shelf.lot(lot) : undefined,

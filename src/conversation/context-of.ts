@@ -1,7 +1,7 @@
 import { wordsIn } from '../words/index.ts';
 import { requireSteward } from './access.ts';
-import { type Action, isAction } from './command.ts';
-import type { Context } from './context.ts';
+import { type Action, type Command, isAction } from './command.ts';
+import type { Context, Listed } from './context.ts';
 import type { Conversation } from './conversation.ts';
 import type { Given, Origin } from './question.ts';
 import { unknownCommand } from './task.ts';
@@ -33,11 +33,7 @@ export const contextOf = (
     recipes: { store, member: asker.id, group },
     change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
     get commands() {
-      return registry.commands.map(({ name, purpose, does }) => ({
-        name,
-        purpose,
-        subcommands: isAction(does) ? [] : Object.keys(does),
-      }));
+      return registry.commands.map(listed);
     },
     say: wordsIn(language),
     idempotencyKey,
@@ -53,6 +49,21 @@ export const contextOf = (
   };
   return context;
 };
+
+/** A command as lists of commands show it. */
+function listed({ name, purpose, does }: Command): Listed {
+  const asks = isAction(does) ? { [name]: does } : does;
+  return {
+    name,
+    purpose,
+    subcommands: isAction(does) ? [] : Object.keys(does),
+    asks: Object.entries(asks).map(([path, ask]) => ({
+      path: path === name ? name : `${name} ${path}`,
+      purpose: ask.purpose,
+      options: ask.options.map(option => ({ name: option.name, says: option.says })),
+    })),
+  };
+}
 
 /** What was kept as text, as the values that the options of an action want. */
 const typedFor = ({ options }: Action, given: Given): Given =>

@@ -27,6 +27,12 @@ export type Listed = {
   readonly name: string;
   readonly purpose: Phrase;
   readonly subcommands: readonly string[];
+  /** What can be asked of it, by path: `dose`, `shelf add`. */
+  readonly asks: readonly {
+    readonly path: string;
+    readonly purpose: Phrase;
+    readonly options: readonly { readonly name: string; readonly says: Phrase }[];
+  }[];
 };
 
 /** What a command may know while it answers: who asks, in which words to speak, what is remembered. */

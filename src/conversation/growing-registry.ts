@@ -1,6 +1,7 @@
 import type { Command } from './command.ts';
 import type { DeadlineActs, DeadlineServices } from './deadline.ts';
 import { followUpNameIn } from './follow.ts';
+import { commonFollowUps } from './open-fold.ts';
 import type { Question } from './question.ts';
 import { type CommandRegistry, commandFiles, indexCommands, loadCommand } from './registry.ts';
 
@@ -48,6 +49,8 @@ export class GrowingRegistry implements CommandRegistry {
 
   /** Loads what the question needs; undefined when that is there already. */
   prepare(question: Question): Promise<void> | undefined {
+    if (question.kind === 'follow' && Object.hasOwn(commonFollowUps, followUpNameIn(question.sealed)))
+      return undefined;
     const name = commandOf(question);
     // A menu entry may be anybody's, and whoever errs in a name is told of those that come near.
     if (name === undefined || !this.#files.has(name)) return this.complete();

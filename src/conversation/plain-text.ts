@@ -1,4 +1,5 @@
 import type { Words } from '../words/index.ts';
+import { faceOf } from './face.ts';
 import type { Block, Form, Reply } from './reply.ts';
 
 /** A reply as plain text: the number first, then the why, then the caution. */
@@ -8,6 +9,12 @@ export function textOf(reply: Reply<unknown>, say: Words): string {
       ? [`${say.conversation.cautions}:\n${reply.cautions.map(({ text }) => `  ! ${text}`).join('\n')}`]
       : [];
   return [reply.headline, ...reply.blocks.map(blockText), ...cautions].filter(Boolean).join('\n\n');
+}
+
+/** The face of a reply as plain text: its pictures speak for themselves. */
+export function faceText(reply: Reply<unknown>, say: Words): string {
+  const face = faceOf(reply);
+  return textOf({ ...face, blocks: face.blocks.filter(({ kind }) => kind !== 'picture') }, say);
 }
 
 function blockText(block: Block): string {

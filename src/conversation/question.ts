@@ -57,6 +57,8 @@ export type Origin = {
   readonly here?: Here | undefined;
   /** True where the front shows marks (`words/marks.ts`); they are taken out for all others. */
   readonly readsMarks?: boolean | undefined;
+  /** True where the front opens the folds of an answer by buttons; the others show or open them by themselves. */
+  readonly opensFolds?: boolean | undefined;
   readonly language: Language;
   /** The member's locale tag as the front states it, such as `en-GB`; undefined where it states none. */
   readonly locale?: string | undefined;

@@ -11,6 +11,7 @@ import { keepingFirstAid } from './call-for-help.ts';
 import type { Suggestion } from './command.ts';
 import { contextOf } from './context-of.ts';
 import type { Conversation } from './conversation.ts';
+import { withFace } from './faces.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
 import { checkLegible, isShort } from './legible.ts';
 import type { Origin, Question } from './question.ts';
@@ -41,7 +42,8 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
     waitingFor(question, conversation),
   ]);
   const kept = keepingFirstAid(answered, freeTexts(question), wordsIn(language));
-  const answer = await withNotices(kept, notices, question, conversation);
+  const told = await withNotices(kept, notices, question, conversation);
+  const answer = told.kind === 'reply' ? await withFace(told, question, conversation) : told;
   return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
 }
 

@@ -3,6 +3,7 @@ import type { Action, Command, FollowUp, MenuEntry } from './command.ts';
 import { isAction } from './command.ts';
 import type { DeadlineAct, DeadlineActs, DeadlineServices } from './deadline.ts';
 import type { FollowTarget } from './follow.ts';
+import { commonFollowUps } from './open-fold.ts';
 import type { Question } from './question.ts';
 
 /** Every command there is, and every way into one. */
@@ -26,7 +27,7 @@ export type CommandRegistry = {
 /** Indexes the commands. Throws an Error when two of them share a name. */
 export function indexCommands(commands: readonly Command[]): CommandRegistry {
   const actions = new Map<string, Action>();
-  const followUps = new Map<string, FollowUp>();
+  const followUps = new Map<string, FollowUp>(Object.entries(commonFollowUps));
   const menuEntries = new Map<string, MenuEntry>();
   for (const command of commands) {
     const { name, does, menu } = command;

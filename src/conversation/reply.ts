@@ -1,28 +1,71 @@
 import type { Language } from '../words/sentence.ts';
 import type { Follow } from './follow.ts';
 
+/** The folds an answer may have, in the order they are offered. */
+export const FOLDS = [
+  'steps',
+  'numbers',
+  'portions',
+  'others',
+  'why',
+  'colours',
+  'shelf',
+  'safety',
+  'heat',
+  'timeline',
+  'law',
+  'more',
+] as const;
+export type FoldId = (typeof FOLDS)[number];
+
+/**
+ * Where a part of a reply stands: in a fold, on the face only where the folds say the same in full, or, left out, on
+ * the face for good.
+ */
+type Stands = {
+  readonly fold?: FoldId | 'face';
+  /** Never folded where a face grows too long: without it the answer is no answer, or somebody comes to harm. */
+  readonly firm?: boolean;
+};
+
 /** One number somebody measures out: what, how much in spoons first, and the rest behind it. */
-export type Measure = { readonly label: string; readonly value: string; readonly note?: string };
+export type Measure = {
+  readonly label: string;
+  readonly value: string;
+  readonly note?: string;
+  /** The colour it is about, `#rrggbb`. */
+  readonly hex?: string;
+};
 
 /** What a reply is made of. Plain text everywhere: the fronts escape, wrap and decorate. */
-export type Block =
-  | { readonly kind: 'measures'; readonly measures: readonly Measure[] }
-  | { readonly kind: 'text'; readonly text: string; readonly folds?: boolean }
-  | {
-      readonly kind: 'rows';
-      readonly title?: string;
-      readonly rows: readonly string[];
-      readonly numbered?: boolean;
-    }
-  | { readonly kind: 'picture'; readonly name: string; readonly png: Uint8Array; readonly alt: string }
-  | {
-      readonly kind: 'file';
-      readonly name: string;
-      readonly bytes: Uint8Array;
-      readonly mediaType: string;
-    };
+export type Block = Stands &
+  (
+    | { readonly kind: 'measures'; readonly measures: readonly Measure[] }
+    | { readonly kind: 'text'; readonly text: string; readonly folds?: boolean }
+    | {
+        readonly kind: 'rows';
+        readonly title?: string;
+        readonly rows: readonly string[];
+        readonly numbered?: boolean;
+      }
+    | { readonly kind: 'picture'; readonly name: string; readonly png: Uint8Array; readonly alt: string }
+    | {
+        readonly kind: 'file';
+        readonly name: string;
+        readonly bytes: Uint8Array;
+        readonly mediaType: string;
+      }
+  );
 
-export type Caution = { readonly id: string; readonly text: string };
+export type Caution = {
+  readonly id: string;
+  readonly text: string;
+  readonly fold?: FoldId | 'face';
+  /** Never folded: without it somebody comes to harm. */
+  readonly firm?: boolean;
+  /** What is left of it on the face once the member has met it in full: a caution of every such answer. */
+  readonly brief?: string;
+};
 
 /** Something the reader may do next; `Target` is a {@link Follow} inside, a signed id once sealed. */
 export type Choice<Target = Follow> =
@@ -41,6 +84,11 @@ export type Choice<Target = Follow> =
       readonly follow: Target;
     };
 
+/** What is commonly asked next: a line as it would be typed, or one of several. */
+export type Next =
+  | { readonly label: string; readonly line: string }
+  | { readonly label: string; readonly lines: readonly { readonly label: string; readonly line: string }[] };
+
 /** The answer to a question, for any front to show. */
 export type Reply<Target = Follow> = {
   readonly kind: 'reply';
@@ -51,6 +99,12 @@ export type Reply<Target = Follow> = {
   readonly blocks: readonly Block[];
   readonly cautions: readonly Caution[];
   readonly choices?: readonly Choice<Target>[];
+  /** What is commonly asked next, the commonest first. */
+  readonly next?: readonly Next[];
+  /** Words that its face may have. */
+  readonly most?: number;
+  /** The ways to open its folds, where the front opens them by button. */
+  readonly unfold?: readonly { readonly id: FoldId; readonly follow: string }[];
 };
 
 /** One field of a form; at most five fit one form. */

@@ -7,7 +7,8 @@ export type Unspoken = Reply<string> | Form<string> | Problem;
 
 export const holderOf = ({ group, asker }: Origin) => ({ group, asker: asker.id });
 
-type Sealing = { readonly holder: Holder; readonly at: number };
+/** For whom an id is signed, and when, ms since 1970 UTC. */
+export type Sealing = { readonly holder: Holder; readonly at: number };
 
 /** A choice may lead to another command, which nobody has asked for yet. */
 export function allKnown(answer: Reply | Form, { registry: { nameOf } }: Conversation): boolean {
@@ -36,7 +37,7 @@ export const sealedChoice = (one: Choice, sealing: Sealing, conversation: Conver
   follow: signed(one.follow, sealing, conversation),
 });
 
-function signed(follow: Follow, { holder, at }: Sealing, { registry, key }: Conversation): string {
+export function signed(follow: Follow, { holder, at }: Sealing, { registry, key }: Conversation): string {
   const name = registry.nameOf.get(follow.followUp);
   if (!name) throw new Error('a choice leads to a follow-up that no command declares');
   return seal(follow, name, { key, holder, at });

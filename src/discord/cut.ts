@@ -2,14 +2,17 @@ const graphemes = new Intl.Segmenter(undefined, { granularity: 'grapheme' });
 
 /**
  * As much from the start of a text as fits into `most` UTF-16 units, by which the platform's client library
- * counts. Never cuts through what a reader sees as one character, such as a flag or a family.
+ * counts: whole words, with an ellipsis that says there was more. Never cuts through what a reader sees as one
+ * character, such as a flag or a family, not even in a word that is longer than all the room.
  */
 export function cut(text: string, most: number): string {
   if (text.length <= most) return text;
   let kept = '';
   for (const { segment } of graphemes.segment(text)) {
-    if (kept.length + segment.length > most) break;
+    if (kept.length + segment.length > most - 1) break;
     kept += segment;
   }
-  return kept;
+  const space = kept.search(/\s\S*$/u);
+  // Half of the room is left to a word that never ends.
+  return `${(space > most / 2 ? kept.slice(0, space) : kept).trimEnd()}…`;
 }

@@ -73,6 +73,7 @@ function originOf({ id, author, guild, channelId, createdTimestamp }: Message): 
     asker: { id: author.id, name: author.displayName, manages: false, roles: [] },
     group: guild?.id ?? `direct-${author.id}`,
     channel: channelId,
+    opensFolds: true,
     language: languageOf(locale ?? 'en'),
     locale,
   };

@@ -8,6 +8,7 @@ import {
   ComponentType,
   escapeMarkdown,
 } from 'discord.js';
+import { faceOf, wholeOf } from '../conversation/face.ts';
 import { textOf } from '../conversation/plain-text.ts';
 import type { Block, Choice, Problem, Reply } from '../conversation/reply.ts';
 import type { Words } from '../words/index.ts';
@@ -36,8 +37,27 @@ const escaped = (text: string): string =>
     .replaceAll(/^(\s*\d+)\.(?=\s)/gm, '$1\\.')
     .replaceAll('<', '\\<');
 
-/** A reply as components. Text past the platform's limit goes into an attached file, nothing is lost. */
-export function payloadOf(reply: Reply<string>, say: Words): Payload {
+/** A reply as components: its face with its folds as buttons where it has such, else all of it. */
+export function payloadOf(given: Reply<string>, say: Words): Payload {
+  const { unfold = [] } = given;
+  const reply = unfold.length > 0 ? faceOf(given) : wholeOf(given);
+  const { components, files } = bodyOf(reply, say);
+  const folds = unfold.map(
+    ({ id, follow }): Choice<string> => ({
+      kind: 'button',
+      label: `${FOLD_SIGN} ${say.folds.names[id]}`,
+      follow,
+    }),
+  );
+  const { choices = [] } = given;
+  return { components: [...components, ...choiceRows(choices), ...choiceRows(folds)], files };
+}
+
+/** Stands before the name of a fold on its button. */
+const FOLD_SIGN = '▸';
+
+/** The text and pictures of a reply. Text past the platform's limit goes into an attached file, nothing is lost. */
+function bodyOf(reply: Reply<string>, say: Words): Payload {
   const pieces = [
     `## ${plain(reply.headline)}`,
     ...reply.blocks.map(block => blockMarkup(block)),
@@ -46,21 +66,42 @@ export function payloadOf(reply: Reply<string>, say: Words): Payload {
   const shown = withinLimit(pieces, say);
   const parts: APIComponentInContainer[] = [];
   pushText(parts, shown.pieces[0]);
+  // A tall picture never stands before what keeps one from harm.
+  const later: APIComponentInContainer[] = [];
+  const pictures = reply.cautions.some(({ firm }) => firm) ? later : parts;
   reply.blocks.forEach((block, index) => {
-    if (block.kind === 'picture') parts.push(pictureComponent(block));
+    if (block.kind === 'picture') pictures.push(pictureComponent(block));
     else if (block.kind === 'file')
       parts.push({ type: ComponentType.File, file: { url: `attachment://${block.name}` } });
     else pushText(parts, shown.pieces[index + 1]);
   });
   pushText(parts, shown.pieces.at(-1));
+  parts.push(...later);
   const files = reply.blocks.flatMap(fileOf);
   if (shown.cut) {
     const name = 'answer.txt';
     files.push(new AttachmentBuilder(Buffer.from(withoutMarks(textOf(reply, say))), { name }));
     parts.push({ type: ComponentType.File, file: { url: `attachment://${name}` } });
   }
-  const container = { type: ComponentType.Container, components: parts } as const;
-  return { components: [container, ...choiceRows(reply.choices ?? [])], files };
+  const colour = colourOf(reply);
+  return {
+    components: [
+      {
+        type: ComponentType.Container,
+        components: parts,
+        ...(colour !== undefined && { accent_color: colour }),
+      },
+    ],
+    files,
+  };
+}
+
+/** The colour that a reply is about, as the platform writes one: the stripe beside the message. */
+function colourOf({ blocks }: Reply<string>): number | undefined {
+  for (const block of blocks)
+    if (block.kind === 'measures')
+      for (const { hex } of block.measures) if (hex) return Number.parseInt(hex.slice(1), 16);
+  return undefined;
 }
 
 /** A problem as components: one sentence, and what may have been meant to press. */
@@ -125,16 +166,20 @@ function withinLimit(pieces: readonly string[], say: Words): { pieces: readonly 
   const length = (list: readonly string[]) => list.reduce((sum, piece) => sum + piece.length + 1, 0);
   if (length(pieces) <= MOST_TEXT) return { pieces, cut: false };
   const first = cut(pieces[0] ?? '', 500);
-  const last = cut(pieces.at(-1) ?? '', 1200);
+  const last = cutLines(pieces.at(-1) ?? '', 1200);
   const notice = small(say.conversation.cut);
   let room = MOST_TEXT - length([first, last, notice]);
   const middle = pieces.slice(1, -1).map(piece => {
-    const kept = piece.length <= room ? piece : piece.slice(0, Math.max(0, piece.lastIndexOf('\n', room)));
+    const kept = cutLines(piece, room);
     room -= kept.length + 1;
     return kept;
   });
   return { pieces: [first, ...middle, [last, notice].filter(Boolean).join('\n')], cut: true };
 }
+
+/** The first lines of a text that fit, nothing where not even one does. */
+const cutLines = (text: string, room: number): string =>
+  text.length <= room ? text : text.slice(0, Math.max(0, text.lastIndexOf('\n', room)));
 
 const pictureComponent = ({ name, alt }: Extract<Block, { kind: 'picture' }>): APIComponentInContainer => ({
   type: ComponentType.MediaGallery,

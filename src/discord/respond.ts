@@ -18,6 +18,9 @@ type Shown = Exclude<Answer, { kind: 'form' }>;
 /** An answer that takes longer is announced first: the platform waits three seconds for the announcement. */
 const ANNOUNCE_AFTER_MS = 1_500;
 
+/** Characters of a suggestion's name and of its value. Source: Interactions > Application Commands > Choice. */
+const MOST_SUGGESTED = 100;
+
 /** The platform's codes for an interaction that it has forgotten, and one that somebody has answered. */
 const LOST = 10_062;
 const TAKEN = 40_060;
@@ -158,6 +161,10 @@ export async function respondTyping(
 ): Promise<void> {
   const suggestions = await suggest(question, conversation);
   await interaction.respond(
-    suggestions.slice(0, 25).map(({ name, value }) => ({ name: cut(name, 100), value: cut(value, 100) })),
+    suggestions
+      // A shortened value would be another one.
+      .filter(({ value }) => value.length <= MOST_SUGGESTED)
+      .slice(0, 25)
+      .map(({ name, value }) => ({ name: cut(name, MOST_SUGGESTED), value })),
   );
 }

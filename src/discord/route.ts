@@ -100,6 +100,7 @@ function originOf(interaction: Interaction): Origin {
     channel: channelId ?? undefined,
     here: hereOf(interaction),
     readsMarks: true,
+    opensFolds: true,
     language: languageOf(interaction.locale),
     locale: interaction.locale,
   };

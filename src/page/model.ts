@@ -50,7 +50,12 @@ export type Shown = {
 };
 
 /** Who asked what a message answers, in the words it was asked with. */
-export type Asked = { readonly by: string; readonly line: string };
+export type Asked = {
+  readonly by: string;
+  readonly line: string;
+  /** Of a fold that was opened: the message it belongs to, and its button there. */
+  readonly unfolds?: { readonly message: string; readonly customId: string };
+};
 
 /** A question on its way. */
 export type Waiting = Asked & { readonly interaction: string };

@@ -145,10 +145,10 @@ class RoomServer implements Page {
       host: this.#host,
       view: this.#view,
       member,
-      onAsked: (interaction, line) => {
-        const waiting = this.#view.ask(interaction, id, line);
+      onAsked: (interaction, what) => {
+        const waiting = this.#view.ask(interaction, id, what);
         asked = interaction;
-        this.#onAsked?.(interaction, { by: waiting.by, line });
+        this.#onAsked?.(interaction, { ...what, by: waiting.by });
         this.#tellMember(id, { kind: 'waiting', waiting });
       },
     };

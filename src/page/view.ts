@@ -40,8 +40,8 @@ export class View {
   }
 
   /** Notes what an interaction asks: it waits until something is shown for it. */
-  ask(interaction: string, member: string, line: string): Waiting {
-    const asked = { by: this.nameOf(member), line };
+  ask(interaction: string, member: string, what: Omit<Asked, 'by'>): Waiting {
+    const asked = { ...what, by: this.nameOf(member) };
     this.#asked.set(interaction, asked);
     this.#waiting.set(interaction, { ...asked, interaction, member });
     return { ...asked, interaction };

@@ -12,7 +12,6 @@ export const texts = (...lines: readonly (string | undefined)[]): readonly Block
   return text === '' ? [] : [{ kind: 'text', text }];
 };
 
-/** Each ingredient that does not simply hold, and those that do in one row; nothing where there is only one. */
 /** The name of what a powder is. */
 export const kindName = (kind: PowderKind, say: Words): string =>
   ({ ...say.colourants.kinds, ...say.stability.kinds })[kind];
@@ -46,9 +45,9 @@ export function doseBlock({ report }: Meant, say: Words): readonly Block[] {
           value: say.checking.orList(carriers.map(carrier => say.colourants.carriers[carrier])),
           ...(carriers.includes('water') ? {} : { note: say.checking.neverWater }),
         },
-        kinds,
       ],
     },
+    { kind: 'measures', measures: [kinds], fold: 'why' },
   ];
 }
 
@@ -87,5 +86,5 @@ export function sourcesBlock({ report, colourant }: Meant, say: Words): Block {
     enter(colourant.origins.carriers, checking.carrierSource);
   }
   const all = [...lines].map(([source, names]) => `${[...new Set(names)].join(', ')}: ${source}`);
-  return { kind: 'text', text: checking.sources({ lines: all }), folds: true };
+  return { kind: 'text', text: checking.sources({ lines: all }), folds: true, fold: 'law' };
 }

@@ -1,4 +1,4 @@
-import type { Block, Reply } from '../conversation/reply.ts';
+import type { Block, FoldId, Reply } from '../conversation/reply.ts';
 import type { AlkaliBehaviour } from '../engine/colourants/colourant.ts';
 import { legalShareOf, otherUseOf } from '../engine/stability/legal-share.ts';
 import { permittedUses } from '../engine/stability/permitted.ts';
@@ -6,9 +6,13 @@ import type { Component, IngredientReport } from '../engine/stability/report.ts'
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
 import { doseBlock, hintsOf, sourcesBlock, texts } from './check-dose.ts';
+import { doseCautions } from './dose.ts';
 import { evidenceLines, identityName, type Weighed, weighedBlock } from './evidence.ts';
 import { longestPart, partName, plainName } from './ingredient-name.ts';
 import { lawBlock, lawSummary } from './law.ts';
+
+/** Words on the face of a check. */
+const MOST_CHECK_WORDS = 80;
 
 /** What a behaviour means, in a sentence; a colour or condition nobody knows asks for a test bar. */
 export function verdictSentence(
@@ -117,19 +121,23 @@ export function checkReply(meant: Meant, weighed: Weighed | undefined, say: Word
       ...texts(perhaps(report, say), strange(report, say)),
       ...evidenceBlocks(meant, weighed, say),
       ...doseBlock(meant, say),
-      ...texts(
-        report.predispersedIn &&
-          say.stability.predispersed({ carrier: say.colourants.carriers[report.predispersedIn] }),
-        ...hintsOf(meant, say),
-        ...(report.verdictIfPresent === 'never'
-          ? [say.stability.permitted.lyeFirst]
-          : [say.checking.sure({ level: say.stability.confidence[report.confidence] })]),
+      ...inFold(
+        'why',
+        texts(
+          report.predispersedIn &&
+            say.stability.predispersed({ carrier: say.colourants.carriers[report.predispersedIn] }),
+          ...hintsOf(meant, say),
+          ...(report.verdictIfPresent === 'never'
+            ? [say.stability.permitted.lyeFirst]
+            : [say.checking.sure({ level: say.stability.confidence[report.confidence] })]),
+        ),
       ),
       ...lawSummary(report, say),
       lawBlock(report, say),
       sourcesBlock(meant, say),
     ],
-    cautions: report.dose ? [{ id: 'raw-batter', text: say.dosing.cautions['raw-batter']({}) }] : [],
+    cautions: report.dose ? doseCautions([{ id: 'raw-batter', values: {} }], say) : [],
+    most: MOST_CHECK_WORDS,
   };
 }
 
@@ -141,11 +149,17 @@ function evidenceBlocks(
 ): readonly Block[] {
   if (!weighed) return [];
   const lines = evidenceLines(item?.name ?? identityName(identity, say), weighed, say);
-  return lines.length === 0 ? [] : [...texts(lines.join(' ')), weighedBlock(weighed, say)];
+  return lines.length === 0
+    ? []
+    : [...texts(lines.join(' ')), { ...weighedBlock(weighed, say), fold: 'why' }];
 }
+
+const inFold = (fold: FoldId, blocks: readonly Block[]): readonly Block[] =>
+  blocks.map(block => ({ ...block, fold }));
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
+/** Each ingredient that does not simply hold, and those that do in one row; nothing where there is only one. */
 function partsBlock({ report, colourant }: Meant, say: Words): readonly Block[] {
   const { components, unknown } = report;
   if (components.length === 0 || (components.length === 1 && (colourant || unknown.length === 0))) return [];

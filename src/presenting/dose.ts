@@ -4,6 +4,7 @@ import type { Caution as DoseCaution } from '../engine/dosing/cautions.ts';
 import type { Dose, DoseAnswer } from '../engine/dosing/request.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
 import type { Words } from '../words/index.ts';
+import { swatchHex } from './colour/swatch.ts';
 
 /** A dose and the name its reader knows it by: their own jar's, or the colourant's. */
 export type NamedDose = { readonly dose: Dose; readonly name: string };
@@ -19,25 +20,79 @@ export const spoonsOf = ({ premix, spoons }: Dose, say: Words): string =>
 export const nameOf = ({ names }: Colourant, { language }: Words): string =>
   names[language].replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
 
+/** Words on the face of a dose. */
+export const MOST_DOSE_WORDS = 90;
+
+/** All that a dose says below its headline: its face, and what folds behind it. */
+export const doseBlocks = (
+  doses: readonly NamedDose[],
+  colourants: readonly Colourant[],
+  say: Words,
+): readonly Block[] => [
+  ...doseFace(doses, colourants, say),
+  { ...doseMeasures(doses, say), fold: 'numbers' },
+  ...doseSteps(doses, say),
+  ...(doses.length === 1 ? whyOf(doses[0]!, say) : []),
+  doseAside(doses, colourants, say),
+];
+
+/** What one weighs now. One colour's spoons stand in the headline already; of several each has its cup. */
+function doseFace(
+  doses: readonly NamedDose[],
+  colourants: readonly Colourant[],
+  say: Words,
+): readonly Block[] {
+  const [first, ...others] = doses;
+  if (!first) return [];
+  if (others.length > 0)
+    return [{ kind: 'rows', rows: doses.map(named => cupRow(named, say)), fold: 'face' }];
+  const { dose, name } = first;
+  const [colour] = colourants;
+  const value = dose.premix ? premixUse(dose.premix, say) : weightOf(dose, say);
+  return [
+    {
+      kind: 'measures',
+      measures: [{ label: name, value, ...(colour && { hex: swatchHex(colour) }) }],
+      fold: 'face',
+    },
+  ];
+}
+
+/** `1/2 tsp gold mica, about 0.9 g, in 1 tsp light oil; whisk it in`. */
+function cupRow({ dose, name }: NamedDose, say: Words): string {
+  const { carrier, premix } = dose;
+  const wetted = premix === undefined && carrier.millilitres > 0;
+  const liquid = say.plan.liquid({
+    spoons: say.quantities.measure(carrier.spoons),
+    liquid: say.dispersion.carriers[carrier.choice],
+    dipped: false,
+  });
+  const row = say.plan.dose({
+    spoons: spoonsOf(dose, say),
+    colour: name,
+    grams: say.plan.figure(rough((premix?.grams ?? dose.grams).typical), 3),
+    liquid: wetted ? liquid : undefined,
+  });
+  return `${row}; ${say.plan.blend[carrier.blend]}`;
+}
+
 /** The numbers of each colourant: spoons, grams, and how near the most it takes. */
-export const doseMeasures = (doses: readonly NamedDose[], say: Words): Block => ({
+const doseMeasures = (doses: readonly NamedDose[], say: Words): Block => ({
   kind: 'measures',
   measures: doses.map(named => measureOf(named, say)),
 });
 
+const weightOf = ({ grams }: Dose, say: Words): string =>
+  say.dosing.grams({ low: rough(grams.low), typical: rough(grams.typical), high: rough(grams.high) });
+
 function measureOf({ dose, name }: NamedDose, say: Words): Measure {
   const spoken = say.quantities.measure;
-  const { grams, premix, ceilingShare, ceilingTeaspoons } = dose;
-  const weight = say.dosing.grams({
-    low: rough(grams.low),
-    typical: rough(grams.typical),
-    high: rough(grams.high),
-  });
+  const { premix, ceilingShare, ceilingTeaspoons } = dose;
   const ceiling = say.dosing.ceiling({
     spoons: spoken(practicalSpoons(ceilingTeaspoons)),
     percent: Math.round(ceilingShare * 100),
   });
-  if (!premix) return { label: name, value: `${spoken(dose.spoons)}, ${weight}`, note: ceiling };
+  if (!premix) return { label: name, value: `${spoken(dose.spoons)}, ${weightOf(dose, say)}`, note: ceiling };
   return { label: name, value: premixUse(premix, say), note: ceiling };
 }
 
@@ -50,13 +105,13 @@ function premixUse({ share, grams, spoons: neutral }: NonNullable<Dose['premix']
     : say.dosing.shareOfPaste({ percent: rough(share * 100), grams: weight, spoons });
 }
 
-/** The two steps of each colourant, wetting in the cup and blending into the batter, and why that carrier. */
-export const doseSteps = (doses: readonly NamedDose[], say: Words): readonly Block[] =>
+/** The two steps of each colourant, wetting in the cup and blending into the batter; of several each has its fold. */
+const doseSteps = (doses: readonly NamedDose[], say: Words): readonly Block[] =>
   doses.map(named => ({
     kind: 'rows',
     numbered: true,
-    ...(doses.length > 1 && { title: named.name }),
-    rows: stepsOf(named, say),
+    ...(doses.length > 1 && { title: named.name, fold: 'steps' }),
+    rows: doses.length > 1 ? [...stepsOf(named, say), ...whyRows(named, say)] : stepsOf(named, say),
   }));
 
 function stepsOf({ dose }: NamedDose, say: Words): readonly string[] {
@@ -65,21 +120,29 @@ function stepsOf({ dose }: NamedDose, say: Words): readonly string[] {
   if (premix) return [say.dispersion.stirPremix, blend];
   const amount = `${say.quantities.measure(carrier.spoons)} (${Math.round(carrier.millilitres)} ml)`;
   const wet = say.dispersion.wet[carrier.wet]({ carrier: say.dispersion.carriers[carrier.choice], amount });
-  const why = `${capital(say.dispersion.carriers[carrier.choice])}: ${say.dispersion.why[carrier.why]}.`;
   const { paste, spoons } = dose.spoons;
-  const dilution = paste && {
-    powder: say.quantities.spoon(paste.powder),
-    carrier: say.quantities.measure(practicalSpoons(paste.carrierTeaspoons)),
-    parts: paste.parts,
-  };
-  if (!dilution) return [wet, blend, why];
+  const dilution = paste && dilutionOf(paste, say);
+  if (!dilution) return [wet, blend];
   return spoons.length === 0
-    ? [say.quantities.paste(dilution), blend, why]
-    : [wet, blend, why, say.quantities.pasteOrSpoons(dilution)];
+    ? [say.quantities.paste(dilution), blend]
+    : [wet, blend, say.quantities.pasteOrSpoons(dilution)];
 }
 
+const dilutionOf = (paste: NonNullable<Dose['spoons']['paste']>, say: Words) => ({
+  powder: say.quantities.spoon(paste.powder),
+  carrier: say.quantities.measure(practicalSpoons(paste.carrierTeaspoons)),
+  parts: paste.parts,
+});
+
+/** Why that carrier. */
+const whyRows = ({ dose: { carrier, premix } }: NamedDose, say: Words): readonly string[] =>
+  premix ? [] : [`${capital(say.dispersion.carriers[carrier.choice])}: ${say.dispersion.why[carrier.why]}.`];
+
+const whyOf = (named: NamedDose, say: Words): readonly Block[] =>
+  whyRows(named, say).map(text => ({ kind: 'text', text, fold: 'why' }));
+
 /** What else is worth knowing, in small print: the same dose by cup and by pound, and the trade's hints. */
-export function doseAside(doses: readonly NamedDose[], colourants: readonly Colourant[], say: Words): Block {
+function doseAside(doses: readonly NamedDose[], colourants: readonly Colourant[], say: Words): Block {
   const spoken: Readonly<Record<string, string>> = say.colourants.hints;
   const hints = new Set(colourants.flatMap(colourant => colourant.hints.map(hint => spoken[hint] ?? hint)));
   const lines = doses.map(({ dose, name }) => {
@@ -89,12 +152,39 @@ export function doseAside(doses: readonly NamedDose[], colourants: readonly Colo
     });
     return doses.length > 1 ? `${name}: ${per}` : per;
   });
-  return { kind: 'text', text: [...lines, ...hints].join('\n'), folds: true };
+  return { kind: 'text', text: [...lines, ...hints].join('\n'), folds: true, fold: 'why' };
 }
+
+/** Cautions of every dose of its kind: in full once, then in a line. */
+const STANDING: ReadonlySet<string> = new Set(['raw-batter', 'dust'] satisfies DoseCaution['id'][]);
+/** What is good to know and changes nothing that one does now. */
+const FOLDED: ReadonlySet<string> = new Set([
+  'percent-of-oils',
+  'stick-blend-thickens',
+  'froth-cup-only',
+  'fades-in-light',
+  'superfat-rises',
+  'lye-thins',
+  'typical-batter',
+] satisfies DoseCaution['id'][]);
 
 /** The cautions of a dose, spoken. */
 export const doseCautions = (cautions: DoseAnswer['cautions'], say: Words): readonly Caution[] =>
-  cautions.map(caution => ({ id: caution.id, text: sentence(caution, say) }));
+  cautions.flatMap((caution, at): readonly Caution[] => {
+    const { id } = caution;
+    const full = { id, text: sentence(caution, say) };
+    if (id === 'dish-test-first')
+      return [
+        // One line for all of them; each in full behind it.
+        ...(cautions.findIndex(one => one.id === id) === at
+          ? [{ id, text: say.dosing.dishTest, fold: 'face' as const }]
+          : []),
+        { ...full, fold: 'safety' },
+      ];
+    if (STANDING.has(id))
+      return [{ ...full, firm: true, brief: say.dosing.brief[id as keyof typeof say.dosing.brief] }];
+    return [FOLDED.has(id) ? { ...full, fold: 'safety' } : full];
+  });
 
 const sentence = ({ id, values }: DoseCaution, say: Words): string =>
   (say.dosing.cautions[id] as (given: typeof values) => string)(values);

@@ -4,12 +4,8 @@ import { permittedSummary } from '../engine/stability/permitted-summary.ts';
 import type { Component, IngredientReport } from '../engine/stability/report.ts';
 import type { Words } from '../words/index.ts';
 
-/** A listing's own conditions run to paragraphs; this much of one is shown, characters. */
-const longestTerms = 160;
-function clip(printed: string): string {
-  const text = printed.replace(/^[—\s]+/, '').replace(/[.\s]+$/, '');
-  return text.length > longestTerms ? `${text.slice(0, longestTerms)}…` : text;
-}
+/** A listing's own conditions without the signs that they stand between in its table. */
+const clean = (printed: string): string => printed.replace(/^[—\s]+/, '').replace(/[.\s]+$/, '');
 
 /** Where the powder stands with each law, in a line each. */
 export function lawSummary({ components }: IngredientReport, say: Words): readonly Block[] {
@@ -29,7 +25,7 @@ export function lawBlock({ components, kind }: IngredientReport, say: Words): Bl
     permitted.euResponsible,
     permitted.change,
   ];
-  return { kind: 'text', text: [...new Set(lines)].filter(Boolean).join('\n'), folds: true };
+  return { kind: 'text', text: [...new Set(lines)].filter(Boolean).join('\n'), folds: true, fold: 'law' };
 }
 
 function componentLaw(component: Component, say: Words): string {
@@ -54,7 +50,7 @@ function usSentence(use: UsUse, say: Words): string {
       const { listing, lake } = use;
       return [
         permitted.us(listing),
-        ...(listing.terms === '' ? [] : [permitted.usTerms({ terms: clip(listing.terms) })]),
+        ...(listing.terms === '' ? [] : [permitted.usTerms({ terms: clean(listing.terms) })]),
         ...(lake ? [permitted.usLake] : listing.certified ? [permitted.usCertified] : []),
         dated(listing.asOf, say),
       ].join(' ');
@@ -90,7 +86,7 @@ function euSentence(use: EuUse, say: Words): string {
         ...(listing.most === '' ? [] : [permitted.euMost(listing)]),
         ...(listing.conditions === ''
           ? []
-          : [permitted.euConditions({ conditions: clip(listing.conditions) })]),
+          : [permitted.euConditions({ conditions: clean(listing.conditions) })]),
         dated(listing.asOf, say),
       ].join(' ');
     }

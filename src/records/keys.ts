@@ -76,6 +76,9 @@ export const ledgerLine = (member: string, item: string, line: number) =>
 /** One wish about how a member is answered. */
 export const preference = (member: string, wish: string) => key('preference', member, wish);
 
+/** That a member was given a standing caution in full. */
+export const met = (member: string, caution: string) => key('met', member, caution);
+
 // Recipes and plans.
 /** A member's own recipes lie under this key: theirs in every group. */
 export const recipes = (member: string) => key('recipe', member);
@@ -126,6 +129,11 @@ export const lesson = (member: string, line: number) => key('lesson', member, se
 export const askedLines = (member: string) => key('asked', member);
 /** One of them, under the id of the answer that offered the buttons. */
 export const askedLine = (member: string, id: string) => key('asked', member, id);
+
+/** What answers to a member folded away lies under this key. */
+export const foldedAnswers = (member: string) => key('late-fold', member);
+/** What one answer folded away, under the id that its buttons carry. */
+export const foldedAnswer = (member: string, id: string) => key('late-fold', member, id);
 
 /** The matches a member was lately answered with lie under this key. */
 export const recentMatches = (member: string) => key('late-match', member);

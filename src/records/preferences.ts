@@ -18,6 +18,8 @@ export type Preferences = {
   readonly zone?: string | undefined;
   /** At which hour of it reminders come, 0 to 23. */
   readonly hour: number;
+  /** Whether an answer comes as its face with folds to open, or whole at once. */
+  readonly answers: 'short' | 'whole';
 };
 
 /** What a member who never said anything gets. */
@@ -27,6 +29,7 @@ export const usualPreferences: Preferences = {
   mass: 'grams',
   jars: 'private',
   hour: 9,
+  answers: 'short',
 };
 
 type Wish = keyof Preferences;
@@ -40,6 +43,7 @@ const wishes: { readonly [W in Wish]: RecordKind<{ choice: string }> } = {
   jars: recordKind('preference', { choice: z.enum(['private', 'shown']) }),
   zone: recordKind('preference', { choice: z.string() }),
   hour: recordKind('preference', { choice: z.string().regex(/^(?:1?\d|2[0-3])$/) }),
+  answers: recordKind('preference', { choice: z.enum(['short', 'whole']) }),
 };
 const all = Object.keys(wishes) as Wish[];
 

@@ -1,11 +1,12 @@
 import { createInterface } from 'node:readline';
 import { parseArgs } from 'node:util';
 import type { Conversation } from '../conversation/conversation.ts';
-import { languageOf } from '../words/index.ts';
+import { languageOf, wordsIn } from '../words/index.ts';
+import { dressed, lookOf } from './dressed.ts';
 import { askLine, type Seat } from './seat.ts';
 import { jsonOf, linesOf } from './shown.ts';
 
-const USAGE = `usage: npm run -s ask -- [--json | --lines] [--member ID] [--group ID] [--steward] [--role ID]
+const USAGE = `usage: npm run -s ask -- [--all | --json | --lines] [--member ID] [--group ID] [--steward] [--role ID]
                         [--language en|es|en-US|es-MX|..] [--pictures FOLDER] [--at TIME] '/command option:value'
        TIME is ISO 8601, such as 2026-12-01T18:00Z: rehearses what takes days, as if it were asked then`;
 
@@ -15,6 +16,8 @@ const OWNER = 'me';
 export type AskArguments = {
   readonly seat: Seat;
   readonly lines: readonly string[] | 'standard input';
+  /** Everything at once, nothing folded. */
+  readonly all: boolean;
   readonly json: boolean;
   readonly pictures: string;
 };
@@ -26,6 +29,7 @@ export function readAskArguments(args: readonly string[]): AskArguments | undefi
       args: [...args],
       allowPositionals: true,
       options: {
+        all: { type: 'boolean', default: false },
         json: { type: 'boolean' },
         lines: { type: 'boolean' },
         member: { type: 'string' },
@@ -49,6 +53,7 @@ export function readAskArguments(args: readonly string[]): AskArguments | undefi
         ...(values.at !== undefined && { at: instantOf(values.at) }),
       },
       lines: values.lines ? 'standard input' : [positionals.join(' ')],
+      all: values.all,
       json: values.json ?? values.lines ?? false,
       pictures: values.pictures,
     };
@@ -66,17 +71,21 @@ function instantOf(text: string): number {
 }
 
 /** Answers the commands one after the other; true when none of them was a problem. */
-export async function runAsk({ seat, lines, json, pictures }: AskArguments, conversation: Conversation) {
+export async function runAsk({ seat, lines, all, json, pictures }: AskArguments, conversation: Conversation) {
   let fine = true;
   const source =
     lines === 'standard input' ? createInterface({ input: process.stdin, crlfDelay: Infinity }) : lines;
   for await (const line of source) {
-    if (line.trim() === '') continue;
+    if (line.trim() === '') {
+      if (source !== lines) continue;
+      process.stderr.write(`${wordsIn(seat.language).fronts.nothingAsked}\n`);
+      return false;
+    }
     const answered = await askLine(line, seat, conversation);
     fine &&= answered.answer.kind !== 'problem';
     const shown = json
       ? JSON.stringify(await jsonOf(answered, pictures))
-      : await linesOf(answered.answer, pictures);
+      : dressed(await linesOf(answered.answer, { folder: pictures, all }), lookOf(process.stdout));
     (answered.answer.kind === 'problem' && !json ? process.stderr : process.stdout).write(`${shown}\n`);
   }
   return fine;

@@ -1,11 +1,12 @@
 import { createInterface, type Interface } from 'node:readline/promises';
 import type { Conversation } from '../conversation/conversation.ts';
-import type { Answer, Choice, Form } from '../conversation/reply.ts';
+import type { Answer, Choice, Form, Next } from '../conversation/reply.ts';
 import { type Words, wordsIn } from '../words/index.ts';
 import { completeLine } from './complete-line.ts';
+import { dressed, lookOf } from './dressed.ts';
 import { keepPastLines, readPastLines } from './history.ts';
 import { askLine, originOf, type Seat } from './seat.ts';
-import { linesOf } from './shown.ts';
+import { foldText, linesOf } from './shown.ts';
 
 export type PromptOptions = {
   /** Folder for pictures. */
@@ -40,7 +41,7 @@ export async function runPrompt(
   terminal.on('history', lines => {
     past = lines;
   });
-  terminal.on('SIGINT', () => terminal.close());
+  clearOrLeave(terminal, say);
   const end = () => terminal.close();
   signal.addEventListener('abort', end, { once: true });
   if (signal.aborted) end();
@@ -53,6 +54,23 @@ export async function runPrompt(
   return asked;
 }
 
+/** The first Ctrl-C clears what is typed, and the next on an empty line leaves. */
+function clearOrLeave(terminal: Interface, say: Words): void {
+  let leaves = false;
+  terminal.on('SIGINT', () => {
+    if (leaves && terminal.line === '') return terminal.close();
+    leaves = true;
+    const had = terminal.line !== '';
+    terminal.write(null, { ctrl: true, name: 'e' });
+    terminal.write(null, { ctrl: true, name: 'u' });
+    process.stdout.write(`\n${had ? '' : `${say.fronts.leaveAgain}\n`}`);
+    terminal.prompt();
+  });
+  terminal.on('line', () => {
+    leaves = false;
+  });
+}
+
 type Room = {
   readonly terminal: Interface;
   readonly say: Words;
@@ -60,15 +78,22 @@ type Room = {
   readonly plain: boolean;
 };
 
-/** What the last answer left open: choices to pick by number, or a form of which some fields are filled. */
+/** What the last answer left open: choices to pick by number, folds by name, or a form of which some fields are filled. */
 type Open =
-  | { readonly kind: 'choices'; readonly choices: readonly Choice<string>[] }
+  | {
+      readonly kind: 'choices';
+      readonly choices: readonly Choice<string>[];
+      readonly next: readonly Next[];
+      readonly answer?: Answer;
+    }
   | { readonly kind: 'form'; readonly form: Form<string>; readonly given: readonly string[] };
 
-const NOTHING: Open = { kind: 'choices', choices: [] };
+const NOTHING: Open = { kind: 'choices', choices: [], next: [] };
 
 async function answerLines(seat: Seat, conversation: Conversation, room: Room): Promise<number> {
   const { terminal, say, pictures, plain } = room;
+  const look = lookOf(process.stdout);
+  const showing = { folder: pictures, opens: true };
   // Piped input may end before its last line is answered.
   let ended = false;
   terminal.once('close', () => {
@@ -80,11 +105,14 @@ async function answerLines(seat: Seat, conversation: Conversation, room: Room): 
   for await (const typed of terminal) {
     const isField = open.kind === 'form' && !typed.startsWith('/');
     if (typed.trim() !== '' || isField) {
+      const unfolded = open.kind === 'choices' && open.answer && foldText(open.answer, typed);
       const next = lineFor(typed, open);
-      if (typeof next === 'string') {
+      if (unfolded) {
+        process.stdout.write(`${plain ? '' : '\n'}${dressed(unfolded, look)}\n`);
+      } else if (typeof next === 'string') {
         const { answer } = await askLine(next, seat, conversation);
         asked += 1;
-        process.stdout.write(`${plain ? '' : '\n'}${await linesOf(answer, pictures)}\n`);
+        process.stdout.write(`${plain ? '' : '\n'}${dressed(await linesOf(answer, showing), look)}\n`);
         open = openedBy(answer);
       } else open = next;
       process.stdout.write(invitation(open, say, plain));
@@ -96,13 +124,14 @@ async function answerLines(seat: Seat, conversation: Conversation, room: Room): 
 
 function openedBy(answer: Answer): Open {
   if (answer.kind === 'form') return { kind: 'form', form: answer, given: [] };
-  return { kind: 'choices', choices: answer.choices ?? [] };
+  const next = answer.kind === 'reply' ? (answer.next ?? []) : [];
+  return { kind: 'choices', choices: answer.choices ?? [], next, answer };
 }
 
 /** What to type next, if anything is open. */
 function invitation(open: Open, { fronts }: Words, plain: boolean): string {
   if (open.kind === 'form') return `${open.form.fields[open.given.length]?.label ?? ''}:\n`;
-  const most = open.choices.length;
+  const most = open.choices.length + open.next.length;
   return `${most > 0 ? `${fronts.pickOne({ most })}\n` : ''}${plain ? '' : '\n'}`;
 }
 
@@ -111,9 +140,21 @@ function lineFor(typed: string, open: Open): string | Open {
   if (open.kind === 'form') return typed.startsWith('/') ? typed : filled(open, typed.trim());
   const [, place = '', values = ''] = /^(\d+)\s*(.*)$/.exec(typed.trim()) ?? [];
   const choice = open.choices[Number(place) - 1];
-  if (!choice) return typed;
-  return `${choice.kind === 'menu' ? 'choose' : 'press'} ${choice.follow} ${values}`;
+  if (!choice) return nextLine(open.next[Number(place) - 1 - open.choices.length], values) ?? typed;
+  return choice.kind === 'menu'
+    ? `choose ${choice.follow} ${itemsIn(choice, values)}`
+    : `press ${choice.follow} ${values}`;
 }
+
+/** Values of a menu from their numbers in it; what is no such number stands as it was typed. */
+const itemsIn = ({ items }: Extract<Choice<string>, { kind: 'menu' }>, typed: string): string =>
+  typed
+    .split(/\s+/)
+    .map(one => (/^\d+$/.test(one) ? items[Number(one) - 1]?.value : undefined) ?? one)
+    .join(' ');
+
+const nextLine = (one: Next | undefined, at: string): string | undefined =>
+  one && ('line' in one ? one.line : one.lines[Number(at || 1) - 1]?.line);
 
 function filled({ form, given }: Extract<Open, { kind: 'form' }>, value: string): string | Open {
   const all = [...given, value];

@@ -3,7 +3,7 @@ import { openRoom } from '../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom({ host: { acknowledgeWithinMs: 20_000 } });
+  room = await openRoom({ whole: true, host: { acknowledgeWithinMs: 20_000 } });
   await room.member.run('/shelf add', {
     item: 'Evening sky',
     amount: '40 g',

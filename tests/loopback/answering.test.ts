@@ -200,15 +200,17 @@ describe('labels', () => {
   test('are cut between what a reader sees as characters', async () => {
     const { controls } = await room.member.run('/probe wide');
     // 11 UTF-16 units each: seven fit into the 80 of a button.
-    expect(controls[0]?.label).toBe('👩‍👩‍👧‍👦'.repeat(7));
+    expect(controls[0]?.label).toBe(`${'👩‍👩‍👧‍👦'.repeat(7)}…`);
   });
 
   test.each([
     ['short', 10, 'short'],
-    ['🇪🇸🇪🇸', 7, '🇪🇸'],
-    ['e\u0301e\u0301', 3, 'e\u0301'],
-    ['abc', 2, 'ab'],
-    ['👩‍👩‍👧‍👦', 5, ''],
+    ['🇪🇸🇪🇸', 7, '🇪🇸…'],
+    ['e\u0301e\u0301', 3, 'e\u0301…'],
+    ['abc', 2, 'a…'],
+    ['👩‍👩‍👧‍👦', 5, '…'],
+    ['a whole word stays', 12, 'a whole…'],
+    ['unbrokenlongword', 9, 'unbroken…'],
   ])('%s in %i is %s', (text, most, kept) => {
     expect(cut(text, most)).toBe(kept);
   });

@@ -10,6 +10,7 @@ import { openHost } from '../../src/loopback/index.ts';
 import type { HostOptions } from '../../src/loopback/interface.ts';
 import { reviveChallenges } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
+import { prefer } from '../../src/records/preferences.ts';
 import type { Store } from '../../src/records/store.ts';
 import { PATIENT } from '../records/patience.ts';
 import { sharedWorkers } from '../workers/shared.ts';
@@ -22,6 +23,8 @@ export type RoomOptions = {
   readonly store?: Store;
   readonly host?: HostOptions;
   readonly log?: string;
+  /** Steward and member are answered whole, nothing folded: for tests of what an answer says in all. */
+  readonly whole?: boolean;
   /** Declared besides our own. */
   readonly commands?: readonly Command[];
 };
@@ -30,7 +33,13 @@ export type RoomOptions = {
  * The production path end to end on this machine: the real client, registered commands, deadlines kept by the
  * host's clock, a group with a steward and a member, and a store in memory unless another is handed in.
  */
-export async function openRoom({ store, host: hostOptions, log = 'silent', commands }: RoomOptions = {}) {
+export async function openRoom({
+  store,
+  host: hostOptions,
+  log = 'silent',
+  whole = false,
+  commands,
+}: RoomOptions = {}) {
   const known = commands ? indexCommands([...registry.commands, ...commands]) : registry;
   // The platform waits three seconds; on a busy machine that would be a test of the machine.
   const host = await openHost({ acknowledgeWithinMs: 60_000, ...hostOptions });
@@ -66,6 +75,9 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
     now,
     onFault: fault => faults.push(fault),
   });
+  const steward = group.addMember({ name: 'Odile', permissions: 1n << 5n });
+  const member = group.addMember({ name: 'Bram' });
+  if (whole) for (const { id } of [steward, member]) await prefer(kept, id, { answers: 'whole' });
   return {
     host,
     group,
@@ -80,8 +92,8 @@ export async function openRoom({ store, host: hostOptions, log = 'silent', comma
     ended,
     waits,
     store: kept,
-    steward: group.addMember({ name: 'Odile', permissions: 1n << 5n }),
-    member: group.addMember({ name: 'Bram' }),
+    steward,
+    member,
     async [Symbol.asyncDispose]() {
       await Promise.all([watch.stop(), connection.close()]);
       await conversation.services.workers.close();

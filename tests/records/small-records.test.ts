@@ -23,6 +23,7 @@ describe('preferences', () => {
       language: 'es',
       jars: 'private',
       hour: 9,
+      answers: 'short',
     };
     expect(await preferencesOf(store, '7')).toEqual(wanted);
     expect(await preferencesOf(store, '70')).toEqual(usualPreferences);

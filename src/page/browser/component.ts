@@ -2,6 +2,8 @@
 export type Component = {
   readonly type: number;
   readonly content?: string;
+  /** Of a container, as the platform writes a colour: 0xrrggbb. */
+  readonly accent_color?: number | null;
   readonly components?: readonly Component[];
   readonly accessory?: Component;
   readonly items?: readonly { readonly media: Media; readonly description?: string | null }[];

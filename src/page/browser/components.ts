@@ -37,10 +37,22 @@ export function componentNodes(component: Component, hands: Hands): readonly Nod
     case 14:
       return component.divider === false ? [] : [element('hr')];
     case 17:
-      return [element('div', { class: 'sheet' }, ...inside())];
+      return [sheetElement(component.accent_color, inside())];
     default:
       return [];
   }
+}
+
+/** An answer, under a band of the colour that it is about. */
+function sheetElement(colour: number | null | undefined, inside: readonly Node[]): HTMLElement {
+  const sheet = element('div', { class: 'sheet' }, ...inside);
+  if (colour != null) {
+    sheet.classList.add('coloured');
+    const hex = `#${colour.toString(16).padStart(6, '0')}`;
+    sheet.style.setProperty('--asked', hex);
+    document.dispatchEvent(new CustomEvent('asked-colour', { detail: hex }));
+  }
+  return sheet;
 }
 
 /** Files come from the page's own server, below the page's address: the address in the message is the host's. */
@@ -73,8 +85,30 @@ function buttonElement({ label = '', style = 2, url, custom_id, disabled }: Comp
       { href: url, rel: 'noopener noreferrer', target: '_blank', title: hands.say.links },
       label,
     );
+  if (custom_id !== undefined && isFold(custom_id)) return foldElement(label, custom_id, hands);
   const button = element('button', { type: 'button', class: STYLES[style] ?? 'plain' }, label);
   button.disabled = disabled === true;
   button.addEventListener('click', () => void whileBusy(button, () => hands.press(custom_id ?? '', label)));
   return button;
+}
+
+/** The start of the custom id of a button that opens a fold. */
+const isFold = (customId: string): boolean => /^\d+~g~fold\.open~/.test(customId);
+
+/** A fold opens where it stands: what the press brings is put into it when it comes. */
+function foldElement(label: string, customId: string, hands: Hands): HTMLElement {
+  const body = element('div', { class: 'fold-body' });
+  const working = element('p', { class: 'working' }, hands.say.working);
+  const fold = element(
+    'details',
+    { class: 'fold', 'data-fold': customId },
+    element('summary', {}, label.replace(/^▸ /, '')),
+    body,
+  );
+  fold.addEventListener('toggle', () => {
+    if (!fold.open || body.childElementCount > 0) return;
+    body.append(working);
+    void hands.press(customId, label).finally(() => working.remove());
+  });
+  return fold;
 }

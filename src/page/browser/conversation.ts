@@ -1,6 +1,6 @@
 import type { Shown, Waiting } from '../model.ts';
 import { element } from './element.ts';
-import { type Around, entryElement, waitingElement } from './entry.ts';
+import { type Around, bodyNodes, entryElement, waitingElement } from './entry.ts';
 
 export type Conversation = {
   readonly element: HTMLElement;
@@ -25,6 +25,19 @@ export function conversation({ label, empty, around }: Asks): Conversation {
   /** What each entry was made from, so that an unchanged one is left alone with all that is typed into it. */
   const made = new Map<string, string>();
 
+  // Pictures come late and push down what was in view: whoever read the end is kept there.
+  let atEnd = true;
+  addEventListener('scroll', () => {
+    atEnd = window.scrollY + window.innerHeight >= document.documentElement.scrollHeight - NEAR_END;
+  });
+  log.addEventListener(
+    'load',
+    () => {
+      if (atEnd) showStart(log.lastElementChild);
+    },
+    true,
+  );
+
   const find = (id: string) => log.querySelector(`[data-message="${CSS.escape(id)}"]`);
   const findWaiting = (id: string) => log.querySelector(`[data-waiting="${CSS.escape(id)}"]`);
   /** Whoever reads the last entry is shown the next: its start, where the number stands. */
@@ -34,15 +47,31 @@ export function conversation({ label, empty, around }: Asks): Conversation {
     empty.hidden = log.childElementCount > 0;
     if (atLast) showStart(log.lastElementChild);
   };
+  /** Folds that were opened, by the message that they belong to. */
+  const opened = new Map<string, Shown[]>();
+  const putFold = (message: Shown): boolean => {
+    const { unfolds } = message.asked ?? {};
+    const fold =
+      unfolds && find(unfolds.message)?.querySelector(`[data-fold="${CSS.escape(unfolds.customId)}"]`);
+    if (!unfolds || !fold) return false;
+    const all = (opened.get(unfolds.message) ?? []).filter(({ id }) => id !== message.id);
+    opened.set(unfolds.message, [...all, message]);
+    if (message.pending) return true;
+    fold.querySelector('.fold-body')?.replaceChildren(...bodyNodes(message, around(message)));
+    fold.setAttribute('open', '');
+    return true;
+  };
   const put = (message: Shown) => {
     const json = JSON.stringify(message);
     if (made.get(message.id) === json) return;
+    if (putFold(message)) return;
     made.set(message.id, json);
     const fresh = entryElement(message, around(message));
     const old = find(message.id);
     const held = old?.contains(document.activeElement);
     if (old) old.replaceWith(fresh);
     else log.append(fresh);
+    for (const fold of opened.get(message.id) ?? []) putFold(fold);
     if (held) fresh.querySelector<HTMLElement>('button, select, a')?.focus();
   };
 
@@ -58,15 +87,20 @@ export function conversation({ label, empty, around }: Asks): Conversation {
         }
         for (const old of log.querySelectorAll('[data-waiting]')) old.remove();
         for (const message of messages) put(message);
-        for (const one of waiting) log.append(waitingElement(one, around(NOTHING)));
+        for (const one of waiting) if (!one.unfolds) log.append(waitingElement(one, around(NOTHING)));
         requestAnimationFrame(() => log.setAttribute('aria-live', 'polite'));
       }),
-    show: message =>
+    show: message => {
+      // A fold opens where it stands; nobody is taken elsewhere.
+      if (putFold(message)) return;
       follow(() => {
         if (message.interaction !== undefined) findWaiting(message.interaction)?.remove();
         put(message);
-      }),
-    wait: waiting => follow(() => log.append(waitingElement(waiting, around(NOTHING)))),
+      });
+    },
+    wait: waiting => {
+      if (!waiting.unfolds) follow(() => log.append(waitingElement(waiting, around(NOTHING))));
+    },
     settle: interaction => follow(() => findWaiting(interaction)?.remove()),
     remove: id =>
       follow(() => {
@@ -78,9 +112,14 @@ export function conversation({ label, empty, around }: Asks): Conversation {
 
 /** Scrolls to the end of the page, or less far where the start of the entry would leave the screen. */
 function showStart(entry: Element | null): void {
-  const top = (entry?.getBoundingClientRect().top ?? 0) + window.scrollY;
+  // What stays at the top of the screen would cover the number.
+  const covered = document.querySelector('.top')?.getBoundingClientRect().height ?? 0;
+  const top = (entry?.getBoundingClientRect().top ?? 0) + window.scrollY - covered;
   window.scrollTo(0, Math.min(top, document.documentElement.scrollHeight - window.innerHeight));
 }
+
+/** Whoever is this near the end of the page reads the end, px. */
+const NEAR_END = 80;
 
 /** Stands in where there is no message yet. */
 const NOTHING: Shown = {

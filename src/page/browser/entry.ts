@@ -24,7 +24,7 @@ export function entryElement(message: Shown, around: Around): HTMLElement {
     onlyYou && element('p', { class: 'badge' }, say.onlyYou),
     pending
       ? element('p', { class: 'working' }, say.working)
-      : element('div', { class: 'body' }, ...body(message, around)),
+      : element('div', { class: 'body' }, ...bodyNodes(message, around)),
     element('footer', {}, stamp(message, around), ...doings(message, around)),
   );
 }
@@ -47,7 +47,8 @@ const askedLine = ({ by, line }: Asked, { say }: Pick<Around, 'say'>): HTMLEleme
     ? element('p', { class: 'asked' }, `${say.asked({ name: by })} `, element('code', {}, line))
     : element('p', { class: 'asked' }, `${by} ${line}`);
 
-function body(message: Shown, around: Around): readonly Node[] {
+/** What a message says and shows. */
+export function bodyNodes(message: Shown, around: Around): readonly Node[] {
   const { text, components, files } = message;
   if (components.length > 0)
     return components.flatMap(one => componentNodes(one as unknown as Component, around));
@@ -88,6 +89,31 @@ function doings({ onlyYou, pending, fromBot }: Shown, around: Around): readonly 
   };
   return [
     ...(fromBot ? [] : around.entries.map(({ name, label }) => doing(label, () => around.point(name)))),
+    ...(fromBot && !pending ? [copyButton(around), printButton(around)] : []),
     ...(onlyYou && !pending ? [doing(around.say.putAway, around.putAway)] : []),
   ];
+}
+
+/** Copies what the entry says; the button says when it is done. */
+function copyButton({ say }: Around): HTMLElement {
+  const button = element('button', { type: 'button', class: 'quiet' }, say.copy);
+  button.addEventListener('click', async () => {
+    const body = button.closest('.entry')?.querySelector<HTMLElement>('.sheet, .body');
+    // biome-ignore lint/performance/useDomNodeTextContent: lines stay lines, and a closed fold stays out.
+    await navigator.clipboard.writeText(body?.innerText ?? '');
+    button.textContent = say.copied;
+  });
+  return button;
+}
+
+/** Prints this entry alone, folds open: the style for print leaves out all the rest. */
+function printButton({ say }: Around): HTMLElement {
+  const button = element('button', { type: 'button', class: 'quiet' }, say.print);
+  button.addEventListener('click', () => {
+    const entry = button.closest('.entry');
+    entry?.classList.add('to-print');
+    window.print();
+    entry?.classList.remove('to-print');
+  });
+  return button;
 }

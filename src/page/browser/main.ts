@@ -2,6 +2,7 @@ import { page as en } from '../../words/en/page.ts';
 import { page as es } from '../../words/es/page.ts';
 import type { Change, Command, PageAction, Seat, ShownForm, Snapshot } from '../model.ts';
 import { type Attached, allSeats, closeForms, listen, perform, suggestionsFor } from './api-client.ts';
+import { batterBand } from './batter.ts';
 import { checkOption } from './check.ts';
 import { composer } from './composer/composer.ts';
 import { conversation } from './conversation.ts';
@@ -50,9 +51,9 @@ function openRoom(seat: Seat): void {
       return found.map(({ name, value }) => ({ label: name, value: String(value) }));
     },
   });
-  const examples = say.examples.map(line => {
-    const button = element('button', { type: 'button', class: 'plain' }, line);
-    button.addEventListener('click', () => bench.write(line));
+  const examples = say.examples.map(({ label, line }) => {
+    const button = element('button', { type: 'button', class: 'plain' }, label);
+    button.addEventListener('click', () => bench.ask(line));
     return element('li', {}, button);
   });
   const log = conversation({
@@ -116,9 +117,11 @@ function openRoom(seat: Seat): void {
     }
   };
 
+  const batter = batterBand();
+  document.addEventListener('asked-colour', event => batter.pour((event as CustomEvent<string>).detail));
   const title = element('h1', {}, say.title, ' ', element('small', {}, say.subtitle));
   document.body.replaceChildren(
-    element('header', { class: 'top' }, title, picker.element, state),
+    element('header', { class: 'top' }, batter.element, title, picker.element, state),
     log.element,
     element('footer', { class: 'bottom' }, trouble, bench.element),
   );

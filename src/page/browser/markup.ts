@@ -28,7 +28,20 @@ function listAfter(blocks: HTMLElement[], mark: string): HTMLElement {
 }
 
 const spanNode = ({ text, bold }: Span): Node =>
-  bold ? element('strong', {}, text) : document.createTextNode(text);
+  bold ? element('strong', {}, ...withPatches(text)) : element('span', {}, ...withPatches(text));
+
+/** A text with a patch of the colour before each `#rrggbb` in it. */
+export const withPatches = (text: string): readonly (Node | string)[] =>
+  text
+    .split(/(#[\da-f]{6}\b)/iu)
+    .flatMap(part => (/^#[\da-f]{6}$/iu.test(part) ? [patch(part), part] : [part]));
+
+/** What is inside is for eyes only: the hex beside it says the same. */
+function patch(hex: string): HTMLElement {
+  const made = element('span', { class: 'patch', 'aria-hidden': 'true' });
+  made.style.backgroundColor = hex;
+  return made;
+}
 
 /** Text with its bold stretches; a backslash makes the sign after it plain. */
 export function spansOf(text: string): readonly Span[] {

@@ -8,6 +8,15 @@ export const whole = (units: number): number => Math.max(1, Math.round(units));
 /** A difference of colour to a tenth. */
 export const tenth = (deltaE: number): number => Math.round(deltaE * 10) / 10;
 
+/**
+ * How near a recipe should come, no nearer than anybody knows: how far the prediction is off, and how far the bar may be
+ * off the prediction, as independent errors.
+ */
+export const closenessOf = (
+  { deltaE, predicted }: { readonly deltaE: number; readonly predicted: Pick<BarPrediction, 'plusMinus'> },
+  say: Words,
+): string => say.match.nearness({ within: whole(Math.hypot(deltaE, predicted.plusMinus)) });
+
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 export const wordOf = ({ word }: Pick<BarPrediction, 'word'>, say: Words): string => say.colour.names[word];

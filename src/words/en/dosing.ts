@@ -60,6 +60,13 @@ const cautions: CautionSentences = {
 
 export const dosing = {
   cautions,
+  /** The dish test in a line. */
+  dishTest: 'Lots differ: stir a pinch into water first. Sits on the bottom? Take oil or glycerin.',
+  /** Standing cautions for whoever has met them in full. */
+  brief: {
+    'raw-batter': 'Gloves and goggles on.',
+    dust: 'No dust.',
+  },
   /** The number first: what to spoon, of what, into how much. */
   headline: (v: { spoons: string; colourant: string; portion: string }) =>
     `${v.spoons} ${v.colourant} for ${v.portion}`,

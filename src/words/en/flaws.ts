@@ -10,6 +10,11 @@ import { flawRemedies } from './flaws/remedies.ts';
 const { tenths } = numbersIn('en');
 /** Everything said about a flaw. Percentages come as whole numbers. */
 export const flaws = {
+  form: {
+    title: 'Why did my bar do that?',
+    words: 'What you see, feel and did',
+    photo: 'A photo of the whole bar',
+  },
   causes: flawCauses,
   findings: flawFindings,
   questions: flawQuestions,

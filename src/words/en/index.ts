@@ -19,8 +19,10 @@ import { dispersionRefusals } from './dispersion.ts';
 import { dosingRefusals } from './dosing.ts';
 import { evidenceRefusals } from './evidence.ts';
 import { flawsRefusals } from './flaws.ts';
+import { foldRefusals } from './folds.ts';
 import { frontsRefusals } from './fronts.ts';
 import { hazardRefusals } from './hazards.ts';
+import { helpRefusals } from './help.ts';
 import { mixingRefusals } from './mixing.ts';
 import { palettesRefusals } from './palettes.ts';
 import { photoRefusals } from './photo.ts';
@@ -51,6 +53,7 @@ export { dosing } from './dosing.ts';
 export { evidence } from './evidence.ts';
 export { firstAid } from './first-aid.ts';
 export { flaws } from './flaws.ts';
+export { folds } from './folds.ts';
 export { fronts } from './fronts.ts';
 export { help } from './help.ts';
 export { calibrating, match, preview } from './mixing.ts';
@@ -84,9 +87,11 @@ export const refusals: RefusalSentences = {
   ...dosingRefusals,
   ...evidenceRefusals,
   ...flawsRefusals,
+  ...foldRefusals,
   ...frontsRefusals,
   ...hazardRefusals,
   ...heatRefusals,
+  ...helpRefusals,
   ...mixingRefusals,
   ...palettesRefusals,
   ...photoRefusals,

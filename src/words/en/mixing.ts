@@ -4,13 +4,13 @@ import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
 const { plain } = numbersIn('en');
-/** How near a recipe comes, for a reader who has no use for a number alone. */
-const nearness = (deltaE: number): string => {
-  if (deltaE <= 1.5) return 'spot on';
-  if (deltaE <= 3) return 'very near';
-  if (deltaE <= 6) return 'near';
-  if (deltaE <= 12) return 'a related colour';
-  return 'another colour';
+/** How near a recipe should come, for a reader who has no use for a number alone: colour units, all that is unknown counted. */
+const nearness = ({ within }: { readonly within: number }): string => {
+  if (within <= 2) return 'too close to tell apart';
+  if (within <= 5) return `very close, within ${within}`;
+  if (within <= 8) return `should be close: within ${within}`;
+  if (within <= 14) return `a related colour: within ${within}`;
+  return `a rough guess: within ${within}`;
 };
 
 const columns: Record<StrengthName, string> = {
@@ -60,8 +60,8 @@ export const preview = {
 export const match = {
   nearness,
   lye,
-  headline: (v: { recipe: string; portion: string; deltaE: number; nearness: string }) =>
-    `${v.recipe} for ${v.portion}: ${v.nearness}, off by ${plain(v.deltaE)}`,
+  headline: (v: { recipe: string; portion: string; nearness: string }) =>
+    `${v.recipe} for ${v.portion}: ${v.nearness}`,
   unreached: (v: { target: string; word: string; hex: string; deltaE: number }) =>
     `${v.target} is out of reach: the nearest is ${v.word} ${v.hex}, off by ${plain(v.deltaE)}`,
   nothing: (v: { target: string }) => `${v.target} is nearest to the plain soap: leave the colour out`,
@@ -96,8 +96,7 @@ export const match = {
   left: (v: { name: string; grams: string }) => `${v.name} ${v.grams}`,
   card: {
     target: 'You want',
-    recipe: (v: { number: number; deltaE: number; nearness: string }) =>
-      `${v.number}: ${v.nearness}, off by ${plain(v.deltaE)}`,
+    recipe: (v: { number: number; nearness: string }) => `${v.number}: ${v.nearness}`,
     note: 'Left half: the colour you want. Right half: the cured colour predicted.',
   },
   alt: (v: { target: string; list: string }) =>

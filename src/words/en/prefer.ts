@@ -17,4 +17,5 @@ export const prefer = {
   platformLanguage: 'Language: as your chat app is set',
   reminders: (v: { hour: number; zone: string | undefined }) =>
     `Reminders of batches: at ${v.hour}:00, ${v.zone ?? 'UTC (set your zone to have them at your hour)'}`,
+  answers: { short: 'Answers: short, the rest unfolds', whole: 'Answers: whole at once' },
 };

@@ -18,6 +18,11 @@ const lyeChanges: Record<DoseCautions['lye-changes']['behaviour'], string> = {
 };
 
 export const dosing: typeof en.dosing = {
+  dishTest: 'Cada lote es distinto: prueba una pizca en agua. ¿Se queda en el fondo? Usa aceite o glicerina.',
+  brief: {
+    'raw-batter': 'Guantes y gafas puestos.',
+    dust: 'Sin polvo.',
+  },
   cautions: {
     'raw-batter': () =>
       'Guantes y gafas: la masa cruda quema piel y ojos durante uno o dos días, también al fregar.',

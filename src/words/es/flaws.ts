@@ -9,6 +9,11 @@ import { flawRemedies } from './flaws/remedies.ts';
 
 const { tenths } = numbersIn('es');
 export const flaws: typeof en.flaws = {
+  form: {
+    title: '¿Por qué le pasó eso?',
+    words: 'Lo que ves, notas e hiciste',
+    photo: 'Una foto de la pastilla entera',
+  },
   causes: flawCauses,
   findings: flawFindings,
   questions: flawQuestions,

@@ -5,6 +5,8 @@ export const fronts: typeof en = {
   welcome: v =>
     `Tintmoot, la sala local: no hay servidor de chat, las respuestas salen de aquí y ${v.store} recuerda. Prueba /help, o /dose colourant:"azul ultramar" portion:"2 tazas". Sal con Ctrl-D.`,
   pickOne: v => `Escribe un número del 1 al ${v.most} para elegir.`,
+  nothingAsked: "Pregunta algo: npm run -s ask -- '¿cuánto azul para 2 tazas?', o '/help'.",
+  leaveAgain: 'Pulsa Ctrl-C otra vez para salir.',
   goodbye: 'Hasta luego.',
 };
 

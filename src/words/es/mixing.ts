@@ -3,12 +3,12 @@ import { numbersIn } from '../numbers.ts';
 
 const { plain } = numbersIn('es');
 /** Lo cerca que queda, para quien no quiere solo un número. */
-const nearness = (deltaE: number): string => {
-  if (deltaE <= 1.5) return 'clavado';
-  if (deltaE <= 3) return 'muy cerca';
-  if (deltaE <= 6) return 'cerca';
-  if (deltaE <= 12) return 'un color emparentado';
-  return 'otro color';
+const nearness: (typeof en.match)['nearness'] = ({ within }) => {
+  if (within <= 2) return 'no se distinguen';
+  if (within <= 5) return `muy cerca, a ${within} como mucho`;
+  if (within <= 8) return `debería quedar cerca: a ${within} como mucho`;
+  if (within <= 14) return `un color emparentado: a ${within} como mucho`;
+  return `a ojo: a ${within} como mucho`;
 };
 
 const lye: (typeof en.match)['lye'] = {
@@ -48,8 +48,7 @@ export const match: typeof en.match = {
   nearness,
   lye,
   oneCup: '1 taza',
-  headline: ({ recipe, portion, deltaE, nearness: near }) =>
-    `${recipe} para ${portion}: ${near}, difiere ${plain(deltaE)}`,
+  headline: ({ recipe, portion, nearness: near }) => `${recipe} para ${portion}: ${near}`,
   unreached: ({ target, word, hex, deltaE }) =>
     `No se llega a ${target}: lo más cercano es ${word} ${hex}, difiere ${plain(deltaE)}`,
   nothing: ({ target }) => `${target} es casi el jabón sin color: no añadas nada`,
@@ -81,7 +80,7 @@ export const match: typeof en.match = {
   left: ({ name, grams }) => `${name} ${grams}`,
   card: {
     target: 'Quieres',
-    recipe: ({ number, deltaE, nearness: near }) => `${number}: ${near}, difiere ${plain(deltaE)}`,
+    recipe: ({ number, nearness: near }) => `${number}: ${near}`,
     note: 'Mitad izquierda: el color que quieres. Mitad derecha: el color curado previsto.',
   },
   alt: ({ target, list }) => `El color deseado ${target} junto a cada receta: ${list}.`,

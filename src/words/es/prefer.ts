@@ -16,4 +16,5 @@ export const prefer: typeof en = {
   platformLanguage: 'Idioma: el de tu aplicación de chat',
   reminders: (v: { hour: number; zone: string | undefined }) =>
     `Avisos de lotes: a las ${v.hour}:00, ${v.zone ?? 'UTC (di tu zona para tenerlos a tu hora)'}`,
+  answers: { short: 'Respuestas: cortas, el resto se despliega', whole: 'Respuestas: enteras de una vez' },
 };

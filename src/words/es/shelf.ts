@@ -47,6 +47,11 @@ export const shelf: typeof en.shelf = {
   unidentified: ({ name }) =>
     `No sé de qué está hecho «${name}»: dilo con /shelf describe y podré dosificarlo.`,
   low: ({ name, left }) => (left === 0 ? `«${name}» se ha acabado.` : `Queda poco: ${g(left)} de «${name}».`),
+  undo: 'Deshacer',
+  undone: v => `Deshecho: ahora ${g(v.left)} de «${v.name}».`,
+  takenAlready: v => `Ya estaba sacado: quedan ${g(v.left ?? 0)} de «${v.name}».`,
+  removeSure: v => `¿Quitar «${v.name}» y las ${v.lines} líneas de su historial? No se puede deshacer.`,
+  removeYes: v => `Quitar «${clip(v.name)}»`,
   repeated: 'Ya lo tenía anotado: nada se ha contado dos veces.',
   empty: 'Tu estantería está vacía. Añade tu primer colorante con /shelf add.',
   count: ({ items, low }) => `${items} en tu estantería${low > 0 ? `, ${low} con poca cantidad` : ''}.`,
@@ -59,6 +64,12 @@ export const shelf: typeof en.shelf = {
 };
 
 export const shelfRefusals: typeof en.shelfRefusals = {
+  'undo-nothing': ({ minutes }) =>
+    `No hay nada que deshacer: sacar o reponer se puede deshacer durante ${minutes} minutos.`,
+  'undo-too-late': ({ minutes }) =>
+    `De eso hace más de ${minutes} minutos: corrígelo con /shelf use o /shelf restock.`,
+  'shelf-undo-not-enough': ({ name, left }) =>
+    `Solo quedan ${g(left)} de «${name}», menos de lo repuesto: corrígelo con /shelf use.`,
   'records-not-read': () =>
     'Ahora mismo no llego a mis registros. No se ha cambiado nada: prueba otra vez en un minuto.',
   'records-not-saved': () =>

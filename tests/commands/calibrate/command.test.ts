@@ -15,7 +15,7 @@ import { photoOf } from '../challenge/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom();
+  room = await openRoom({ whole: true });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 

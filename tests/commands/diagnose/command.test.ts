@@ -12,7 +12,7 @@ import { barPhoto, bomb } from './photos.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom({ host: { attachmentSizeLimit: 30 * 1024 * 1024 } });
+  room = await openRoom({ whole: true, host: { attachmentSizeLimit: 30 * 1024 * 1024 } });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 
@@ -93,8 +93,10 @@ describe('/diagnose from words', () => {
     expect(question(answer)?.[1]).toBe('1');
   });
 
-  test('neither words nor photo: says what it needs', async () => {
-    expect((await room.member.run('/diagnose', {})).text).toMatch(/words:.*photo:/);
+  test('neither words nor photo: opens a form, which answers like the command', async () => {
+    const form = await room.member.openForm('/diagnose');
+    const answer = await room.member.submit(form, { words: 'white powder on top that wipes off' });
+    expect(first(answer)).toMatch(/soda ash/);
   });
 
   test('is in Spanish for a Spanish client, buttons included', async () => {
@@ -277,7 +279,7 @@ describe('the questions', () => {
     expect(question(next)?.[1]).toBe('2');
     await connection.close();
     await restarted.services.workers.close();
-    room = await openRoom();
+    room = await openRoom({ whole: true });
   });
 });
 

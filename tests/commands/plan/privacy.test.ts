@@ -3,7 +3,7 @@ import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom();
+  room = await openRoom({ whole: true });
   await room.member.run('/plan', {
     oils: 'olive 70%, coconut 30%',
     size: '500 g oils',

@@ -5,7 +5,7 @@ import { decoded } from '../../pictures/colours-in.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom();
+  room = await openRoom({ whole: true });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 

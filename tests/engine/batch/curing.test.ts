@@ -4,6 +4,7 @@ import { DAY, nextHour, stageDates, toldAt } from '../../../src/engine/batch/cur
 import { CURED_WEEKLY_LOSS, dryingOf, parseWeights } from '../../../src/engine/batch/curing/weight-loss.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
 
 const oils = (text: string) => parseOils(text).shares.map(({ oil, share }) => ({ oil, grams: share * 1000 }));
 const cure = (text: string, lyeConcentration = 33, kohShare = 0) =>
@@ -88,7 +89,7 @@ describe('what the scale says', () => {
   });
 
   test.each(['-3', '-3 g', '', 'soap', '2 cups', '0'])('“%s” is no weight', text => {
-    expect(() => parseWeights(text, MEASURES.us)).toThrow();
+    expect(() => parseWeights(text, MEASURES.us)).toThrow(Refusal);
   });
 });
 

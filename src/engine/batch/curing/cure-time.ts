@@ -1,4 +1,4 @@
-import type { Band, Origin } from '../../origin.ts';
+import type { Band } from '../../origin.ts';
 import type { OilMass } from '../oils/oil.ts';
 
 /** What cure hangs on. Percents 0 to 100. */
@@ -10,13 +10,10 @@ export type CureFacts = {
   readonly kohShare: number;
 };
 
-export const CURE_ORIGIN: Origin = {
-  trust: 'common practice',
-  source:
-    'four to six weeks for usual bars; more water dries longer; soft oils (olive above all) want months; measure by weight',
-};
-
-/** Days: low, typical and high of a usual bar at 33 % lye. */
+/**
+ * Days: low, typical and high of a usual bar at 33 % lye. Source: common practice, four to six weeks for usual bars; more
+ * water dries longer; soft oils (olive above all) want months; measure by weight.
+ */
 const USUAL: Band = { low: 28, typical: 35, high: 42 };
 /** The lye strength that {@link USUAL} is for, and the days that a point less of it adds. */
 const USUAL_LYE = 33;

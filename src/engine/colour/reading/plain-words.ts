@@ -65,11 +65,18 @@ const WORDS = Object.entries(MIDDLES).map(([word, hex]) => ({
   lab: labOfHex(hex),
 }));
 
-/** The plain word whose middle lies nearest, by CIEDE2000. */
+/** Words of what has no hue to speak of, and how little chroma that is where it is not pale. From memory. */
+const GREYS: ReadonlySet<ColourWord> = new Set(['black', 'charcoal', 'grey', 'light-grey']);
+const HUELESS_CHROMA = 10;
+const PALE = 80;
+
+/** The plain word whose middle lies nearest, by CIEDE2000; what is nearly grey is called so, whatever its hue is nearest to. */
 export function nearestWord(lab: Lab): ColourWord {
   let nearest: ColourWord = 'white';
   let least = Number.POSITIVE_INFINITY;
+  const isGrey = lab.l < PALE && Math.hypot(lab.a, lab.b) < HUELESS_CHROMA;
   for (const { word, lab: middle } of WORDS) {
+    if (isGrey && !GREYS.has(word)) continue;
     const difference = colourDifference(lab, middle);
     if (difference < least) {
       least = difference;

@@ -30,6 +30,8 @@ export type Composer = {
   /** Takes the commands there are. */
   know(actions: readonly Action[]): void;
   write(line: string): void;
+  /** Writes a line and sends it. */
+  ask(line: string): void;
   attach(file: File): void;
   focus(): void;
 };
@@ -112,8 +114,9 @@ export function composer({ say, seat, suggest, send }: Asks): Composer {
   const submit = async () => {
     const found = pageActionOf(typed(), line.value, held.files, say);
     if ('wrong' in found) {
-      trouble.textContent = found.wrong;
-      commandForm?.complain(found.options ?? new Map());
+      // One sentence, where it is to be put right.
+      trouble.textContent = found.options && commandForm ? '' : found.wrong;
+      commandForm?.complain(new Map([...(found.options ?? [])].slice(0, 1)));
       return;
     }
     const files: Attached = new Map([...held.files].map(([name, file]) => [name, [file]]));
@@ -155,6 +158,10 @@ export function composer({ say, seat, suggest, send }: Asks): Composer {
     write(text) {
       write(text);
       line.focus();
+    },
+    ask(text) {
+      write(text);
+      void submit();
     },
     attach: file => held.add(file),
     focus: () => line.focus(),

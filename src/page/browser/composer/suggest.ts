@@ -100,6 +100,8 @@ export function suggesting(field: HTMLInputElement, { say, lookUp, accept }: Ask
     if (step !== undefined)
       mark((active + step + shown.length + (active < 0 && step < 0 ? 1 : 0)) % shown.length);
     else if ((event.key === 'Enter' || event.key === 'Tab') && active >= 0) take(active);
+    // There is only one thing that it can mean.
+    else if (event.key === 'Enter' && shown.length === 1) take(0);
     else if (event.key === 'Escape') close();
     else return;
     event.preventDefault();

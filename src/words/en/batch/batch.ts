@@ -103,6 +103,14 @@ export const batch = {
   portionName,
   warnings,
   lyeCautions,
+  /** What is left of the other lye cautions for whoever has met them. */
+  lyeBrief: 'Lye burns: strong draught, no aluminium, children and pets out, jug labelled, lye by scale.',
+  /** Those that stay a line of their own. */
+  lyeBriefs: {
+    'lye-gear': 'Sealed goggles, gloves, long sleeves, closed shoes.',
+    'lye-first-aid':
+      'In the eyes: rinse at once for 30 minutes, get medical help. On skin: clothes off, rinse long. No vinegar.',
+  },
   classSteps,
   headline: jug.headline,
   jug,

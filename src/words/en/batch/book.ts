@@ -119,6 +119,14 @@ export const batches = {
       : `“${v.name}” is cut, ${count(v.bars, 'bar', 'bars')} weighed.`,
   weighed: (v: { name: string; grams: readonly number[] }) =>
     `${g(v.grams.reduce((sum, one) => sum + one, 0))} in ${count(v.grams.length, 'bar', 'bars')} of “${v.name}”.`,
+  /** How near a measured bar came to what was foretold, CIEDE2000. */
+  nearness: (deltaE: number): string => {
+    if (deltaE <= 1.5) return 'spot on';
+    if (deltaE <= 3) return 'very near';
+    if (deltaE <= 6) return 'near';
+    if (deltaE <= 12) return 'a related colour';
+    return 'another colour';
+  },
   cured: (v: { name: string; off: number; nearness: string }) =>
     `Off by ${one(v.off)}, ${v.nearness}: “${v.name}” beside what I foretold`,
   curedNoted: (v: { name: string }) => `“${v.name}” is cured.`,

@@ -109,6 +109,12 @@ export const batch: typeof en.batch = {
   portionName,
   warnings,
   lyeCautions,
+  lyeBrief: 'La sosa quema: aire, nada de aluminio, sin niños ni animales, jarra rotulada, sosa con báscula.',
+  lyeBriefs: {
+    'lye-gear': 'Gafas estancas, guantes, manga larga, zapatos cerrados.',
+    'lye-first-aid':
+      'En los ojos: enjuaga ya 30 minutos y pide ayuda médica. En la piel: ropa fuera, enjuaga mucho. Sin vinagre.',
+  },
   classSteps,
   headline: jug.headline,
   jug,

@@ -118,6 +118,13 @@ export const batches = {
       : `«${v.name}» está cortado, ${count(v.bars, 'barra pesada', 'barras pesadas')}.`,
   weighed: (v: { name: string; grams: readonly number[] }) =>
     `${g(v.grams.reduce((sum, one) => sum + one, 0))} en ${count(v.grams.length, 'barra', 'barras')} de «${v.name}».`,
+  nearness: (deltaE: number): string => {
+    if (deltaE <= 1.5) return 'clavado';
+    if (deltaE <= 3) return 'muy cerca';
+    if (deltaE <= 6) return 'cerca';
+    if (deltaE <= 12) return 'un color emparentado';
+    return 'otro color';
+  },
   cured: (v: { name: string; off: number; nearness: string }) =>
     `A ${one(v.off)}, ${v.nearness}: «${v.name}» junto a lo que predije`,
   curedNoted: (v: { name: string }) => `«${v.name}» está curado.`,

@@ -4,9 +4,8 @@ import { colourDifference, type Lab } from '../../spectra/cielab.ts';
 /** A 3 by 3 covariance of an offset in CIELAB that is measured in units of CIEDE2000. */
 export type OffsetCovariance = readonly [number[], number[], number[]];
 
-/** The share of cases that a stated plus-or-minus holds. */
-export const STATED_SHARE = 0.9;
-/** The standard normal quantile of {@link STATED_SHARE}. Source: any table of the normal distribution. */
+/** A stated plus-or-minus holds 90 % of cases. */
+/** The standard normal quantile of that share. Source: any table of the normal distribution. */
 const STATED_NORMAL = 1.2815515655;
 
 /** Standard deviation along each axis of an error that is as likely in every direction, whose stated radius is given. */

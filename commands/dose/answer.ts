@@ -1,0 +1,210 @@
+import type { Context } from '../../src/conversation/context.ts';
+import { lineOf } from '../../src/conversation/line-of.ts';
+import type { Block, Next, Reply } from '../../src/conversation/reply.ts';
+import { oilGramsFor } from '../../src/engine/batch/fit.ts';
+import { fillPortions } from '../../src/engine/batch/portions/portions.ts';
+import { batterOfPot } from '../../src/engine/batch/portions/pot.ts';
+import { makeRecipe } from '../../src/engine/batch/recipe.ts';
+import { type Batter, TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
+import { answerDose } from '../../src/engine/dosing/answer.ts';
+import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
+import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
+import type { DoseAnswer, DoseAsked } from '../../src/engine/dosing/request.ts';
+import { parsePortionRange } from '../../src/engine/quantities/amount.ts';
+import { parseStrength, type Strength, splitStrength } from '../../src/engine/quantities/strength.ts';
+import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import { amountPhrase } from '../../src/engine/text/amount-phrases.ts';
+import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
+import {
+  doseBlocks,
+  doseCautions,
+  MOST_DOSE_WORDS,
+  type NamedDose,
+  nameOf,
+  spoonsOf,
+} from '../../src/presenting/dose.ts';
+import { doseAnswerData } from '../../src/presenting/dose-data.ts';
+import { colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
+import { findRecipe } from '../../src/records/recipes/index.ts';
+import { readKept } from '../../src/records/recipes/kept-plan.ts';
+import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
+import type { Words } from '../../src/words/index.ts';
+import { takeChoice } from './follow-ups.ts';
+import { lawOf } from './law.ts';
+
+const FULL: Strength = { by: 'name', name: 'full' };
+
+/** What a dose is asked for with: the options of the command. */
+export type DoseOptions = {
+  readonly colourant: string;
+  readonly portion: string;
+  readonly strength?: string | undefined;
+  readonly carrier?: string | undefined;
+  readonly premix?: string | undefined;
+  readonly with: readonly string[];
+  readonly recipe?: string | undefined;
+};
+
+/** Whether a jar of the asker's would be named. */
+export async function doseNamesJar(
+  { colourant, with: others }: DoseOptions,
+  { shelf }: Context,
+): Promise<boolean> {
+  const found = await Promise.all([colourant, ...others].map(one => findColoured(one, shelf)));
+  return found.some(({ jar }) => jar.item !== undefined);
+}
+
+/** Doses what was asked. Throws the Refusals of reading it, of the shelf and of dosing. */
+export async function doseReply(asked: DoseOptions, context: Context): Promise<Reply> {
+  const { say, store, asker } = context;
+  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const { low: portion, high } = parsePortionRange(asked.portion, measures);
+  const { jars, wanted } = await readColours(asked, measures, context);
+  const batter = asked.recipe === undefined ? undefined : await recipeBatter(asked.recipe, context);
+  const doseFor = (amount: typeof portion) =>
+    answerDose({ portion: amount, colourants: wanted, measures, ...(batter && { batter }) });
+  const answer = doseFor(portion);
+  // Of "2-3 cups" both ends are told.
+  const more = high && doseFor(high);
+  const ends = high ? amountPhrase(asked.portion) : undefined;
+  const scope = { store, group: context.group };
+  const notes = await colourNotes(jars, { scope, viewer: asker.id, say });
+  const doses = answer.doses.map(
+    (dose, index): NamedDose => ({ dose, name: knownAs(jars[index] as Jar, say) }),
+  );
+  const cost = colourCost(
+    doses.map(({ dose }, index) => ({
+      item: jars[index]?.item,
+      grams: (dose.premix?.grams ?? dose.grams).typical,
+    })),
+  );
+  const pot = batter ?? TYPICAL_BATTER;
+  const costs = portionCostView(cost, portionMillilitres(portion, pot) * pot.gramsPerMillilitre, say);
+  return {
+    kind: 'reply',
+    headline: headlineOf(jars, { doses, portion: ends?.low ?? asked.portion.trim() }, say),
+    data: {
+      ...doseAnswerData(answer),
+      ...(more && { upTo: doseAnswerData(more) }),
+      ...(cost && { cost }),
+    },
+    blocks: [
+      ...(more ? [upperEnd(more, { portion: ends?.high ?? '', doses }, say)] : []),
+      ...doseBlocks(
+        doses,
+        jars.map(({ colourant }) => colourant),
+        say,
+      ),
+      ...costs.map((text): Block => ({ kind: 'text', text, fold: 'numbers' })),
+      ...notes.asides.map((text): Block => ({ kind: 'text', text, fold: 'why' })),
+    ],
+    cautions: [...notes.cautions, ...doseCautions(withoutCatalogueLye(answer.cautions, jars), say)],
+    choices: doses.flatMap(({ dose }, index) => takeChoice(jars[index] as Jar, dose, context)),
+    next: nextOf(asked, say),
+    most: MOST_DOSE_WORDS,
+  };
+}
+
+/** The law before any number, then the number. */
+function headlineOf(
+  jars: readonly Jar[],
+  { doses, portion }: { readonly doses: readonly NamedDose[]; readonly portion: string },
+  say: Words,
+): string {
+  const law = jars.flatMap(jar => lawOf(jar, say));
+  const [first] = doses;
+  const dosed = say.dosing.headline({
+    spoons: first ? spoonsOf(first.dose, say) : '',
+    colourant: doses
+      .map(({ dose, name }, index) => (index === 0 ? name : `${spoonsOf(dose, say)} ${name}`))
+      .join(' + '),
+    portion,
+  });
+  return [...new Set(law), dosed].join(' ');
+}
+
+/** The jars that are meant, and how much is wanted of each. */
+async function readColours(asked: DoseOptions, measures: Measures, { shelf }: Context) {
+  const first = await findColoured(asked.colourant, shelf);
+  const others = await Promise.all(asked.with.map(one => findColoured(one, shelf)));
+  const strength = asked.strength === undefined ? first.strength : parseStrength(asked.strength);
+  const wanted = [
+    {
+      ...doseAsked({ ...first, strength }, measures),
+      ...(asked.carrier !== undefined && { carrier: parseCarrier(asked.carrier) }),
+      ...(asked.premix !== undefined && { premix: parsePremix(asked.premix, measures) }),
+    },
+    ...others.map(one => doseAsked(one, measures)),
+  ];
+  return { jars: [first, ...others].map(({ jar }) => jar), wanted };
+}
+
+/** The colour to see, and the same in another strength. */
+function nextOf({ with: others, ...asked }: DoseOptions, say: Words): readonly Next[] {
+  const given = Object.fromEntries(
+    [...Object.entries(asked), ...others.map((one, at) => [`with-${at + 1}`, one] as const)].filter(
+      (entry): entry is [string, string] => entry[1] !== undefined,
+    ),
+  );
+  const { colourant, portion, strength } = asked;
+  const isNamed = strength !== undefined && Object.hasOwn(say.quantities.strengths, strength);
+  const first = isNamed ? `${colourant} ${strength}` : colourant;
+  return [
+    {
+      label: say.folds.next.preview,
+      line: lineOf('preview', { mix: [first, ...others].join(' + '), portion }),
+    },
+    {
+      label: say.folds.next.otherStrength,
+      lines: Object.entries(say.quantities.strengths)
+        .filter(([value]) => value !== (strength ?? 'full'))
+        .map(([value, label]) => ({ label, line: lineOf('dose', { ...given, strength: value }) })),
+    },
+  ];
+}
+
+/** The doses of the upper end of a range, in a line. */
+const upperEnd = (
+  { doses }: DoseAnswer,
+  { portion, doses: named }: { readonly portion: string; readonly doses: readonly NamedDose[] },
+  say: Words,
+): Block => ({
+  kind: 'text',
+  text: say.ask.bothEnds({
+    portion,
+    doses: doses.map((dose, index) => `${spoonsOf(dose, say)} ${named[index]?.name ?? ''}`).join(' + '),
+  }),
+});
+
+/** Two colourants are dosed the same when the spoons, the most and the carrier are. */
+export const doseEssence = ({ doses }: ReturnType<typeof doseAnswerData>): string =>
+  JSON.stringify(
+    doses.map(({ spoons, ceilingTeaspoons, carrier }) => [spoons, ceilingTeaspoons, carrier.choice]),
+  );
+
+/** The batter of a kept recipe as it stands in the pot when it is split. */
+async function recipeBatter(asked: string, context: Context): Promise<Batter> {
+  const recipe = await findRecipe(context.recipes, asked);
+  const { request } = await readKept(recipe, context.shelf, MEASURES[recipe.spoons]);
+  const { pot } = fillPortions(makeRecipe(request, oilGramsFor(request)), request);
+  return batterOfPot(pot);
+}
+
+type Coloured = { readonly jar: Jar; readonly strength: Strength };
+
+/** "gold mica pastel": a jar, and the strength after it unless the whole is the name of one. */
+async function findColoured(asked: string, shelf: Parameters<typeof findJar>[0]): Promise<Coloured> {
+  const { rest, strength } = splitStrength(asked);
+  if (!strength) return { jar: await findJar(shelf, asked), strength: FULL };
+  const whole = await findJar(shelf, asked).catch(() => undefined);
+  return whole?.item ? { jar: whole, strength: FULL } : { jar: await findJar(shelf, rest), strength };
+}
+
+/** What the member's own jar is known to do narrows the answer. */
+const doseAsked = ({ jar, strength }: Coloured, measures: Measures): DoseAsked => ({
+  ...knownOf(jar, measures),
+  strength,
+});
+
+const knownAs = ({ item, colourant }: Jar, say: Words) => item?.name ?? nameOf(colourant, say);

@@ -1,0 +1,78 @@
+import type { Block, Caution } from '../../src/conversation/reply.ts';
+import type { PrepStepId } from '../../src/engine/batch/planning/prep-step.ts';
+import { planHeat } from './heat.ts';
+import {
+  type PlanView,
+  planColourCautions,
+  planNumbers,
+  planWatch,
+  planWeights,
+  portionSection,
+  type Section,
+} from './view.ts';
+
+/** Words on the face of a plan. */
+export const MOST_PLAN_WORDS = 130;
+
+/** The pour step by step: when, and what. */
+export const planSteps = ({ answer, say }: PlanView) =>
+  answer.timeline.map(({ minutesBeforePour, step, values }) => ({
+    when: say.timeline.when(minutesBeforePour),
+    what: (say.timeline.steps[step] as (given: typeof values) => string)(values),
+  }));
+
+/** What anybody who handles lye must be told: all of it the first time, and what prevents harm at once every time. */
+export const lyeCautions = ({ answer, say }: PlanView): readonly Caution[] =>
+  answer.cautions.map(({ id }) => ({
+    id,
+    text: say.batch.lyeCautions[id],
+    firm: true,
+    brief: say.batch.lyeBriefs[id as keyof typeof say.batch.lyeBriefs] ?? say.batch.lyeBrief,
+  }));
+
+/** The steps in which lye meets water. */
+const MIXING_LYE: ReadonlySet<PrepStepId> = new Set(['mix-lye', 'mix-lye-frozen', 'pour-solution']);
+/** The step that says which portions there are. */
+const SPLITTING: ReadonlySet<PrepStepId> = new Set(['split']);
+
+/**
+ * The whole plan: what is acted on now on its face, the numbers behind it. `stock` says what the shelf holds of it,
+ * `cost` what it costs.
+ */
+export function planBlocks(
+  view: PlanView,
+  stock: readonly string[],
+  cost: readonly Block[],
+): readonly Block[] {
+  const { say, answer } = view;
+  const steps = planSteps(view);
+  return [
+    ...onFace(MIXING_LYE, view).map((text): Block => ({ kind: 'text', text, fold: 'face', firm: true })),
+    { kind: 'measures', measures: planNumbers(view), fold: 'numbers' },
+    { kind: 'measures', measures: planWeights(view), fold: 'numbers' },
+    ...filled(planWatch(view)),
+    ...onFace(SPLITTING, view).map((text): Block => ({ kind: 'text', text, fold: 'face' })),
+    ...answer.portions.map((_, at): Block => ({ ...rowsOf(portionSection(view, at)), fold: 'portions' })),
+    ...folded('shelf', { title: say.plan.stock, rows: stock }),
+    ...cost.map((block): Block => ({ ...block, fold: 'numbers' })),
+    ...folded('colours', planColourCautions(view)),
+    ...folded('heat', planHeat(view)),
+    {
+      kind: 'text',
+      text: `${say.plan.timeline}:\n${steps.map(({ when, what }) => `${when}: ${what}`).join('\n')}`,
+      folds: true,
+      fold: 'timeline',
+    },
+  ];
+}
+
+/** What the timeline says of some of its steps. */
+const onFace = (which: ReadonlySet<PrepStepId>, view: PlanView): readonly string[] =>
+  planSteps(view)
+    .filter((_, at) => which.has(view.answer.timeline[at]!.step))
+    .map(({ what }) => what);
+
+const rowsOf = (section: Section): Block => ({ kind: 'rows', ...section });
+const filled = (section: Section): readonly Block[] => (section.rows.length === 0 ? [] : [rowsOf(section)]);
+const folded = (fold: NonNullable<Block['fold']>, section: Section): readonly Block[] =>
+  filled(section).map(block => ({ ...block, fold }));
