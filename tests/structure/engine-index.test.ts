@@ -65,10 +65,10 @@ describe('imports', () => {
   const bare = (text: string) =>
     [
       ...text.matchAll(
-        /(?:^|\n)(?:import|export)[^'"\n;]*?(?:from )?'([^'.][^']*)'|import\('([^'.][^']*)'\)/gu,
+        /(?:^|\n)(?:import|export)\b[^'"`;=()]*?\bfrom '([^'.][^']*)'|(?:^|\n)import '([^'.][^']*)'|import\('([^'.][^']*)'\)/gu,
       ),
     ]
-      .map(([, one, other]) => one ?? other ?? '')
+      .map(([, from, bare, late]) => from ?? bare ?? late ?? '')
       .map(name =>
         name
           .split('/')

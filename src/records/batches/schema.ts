@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { LANGUAGES } from '../../engine/language.ts';
 import { planFields } from '../recipes/schema.ts';
 import { milligrams, moment, recordKind } from '../record.ts';
 
@@ -42,7 +43,7 @@ export const batchKind = recordKind('batch', {
   cause: z.string(),
   /** Where it was noted, and the language its maker is told things in. */
   group: z.string(),
-  language: z.enum(['en', 'es']),
+  language: z.enum(LANGUAGES),
   /** The plan it came from, in its words, where there was one; and its name. */
   plan: z.object(planFields).exactOptional(),
   recipe: z.string().exactOptional(),
