@@ -25,7 +25,10 @@ describe('a scent or a spirit asked about in plain words', () => {
     expect(await asked(question)).toMatch(says);
   });
 
-  test.each(['how much ultramarine for 2 cups', 'mint green for 2 cups'])('%s is of a colour', async question => {
-    expect(await asked(question)).not.toMatch(/IFRA|strong alcohol/);
-  });
+  test.each(['how much ultramarine for 2 cups', 'mint green for 2 cups'])(
+    '%s is of a colour',
+    async question => {
+      expect(await asked(question)).not.toMatch(/IFRA|strong alcohol/);
+    },
+  );
 });
