@@ -11,6 +11,7 @@ import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { scentReply } from './scents.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -32,6 +33,8 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   const read = readQuestion(question);
+  const scent = photo ? undefined : scentReply(question, read, context);
+  if (scent) return scent;
   if (read.outside !== undefined) return outsideReply(read, context);
   const reading =
     photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0];

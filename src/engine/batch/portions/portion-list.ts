@@ -1,3 +1,4 @@
+import { refuseNoColour } from '../../hazards/colours/no-colour.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { parseStrength, type Strength, splitStrength } from '../../quantities/strength.ts';
 import type { Measures } from '../../quantities/units.ts';
@@ -86,6 +87,7 @@ function readColours(text: string, measures: Measures | undefined): readonly Col
 }
 
 function readColour(piece: string, measures: Measures | undefined): ColourAsk {
+  refuseNoColour(piece);
   const wetted = /^(.+?)\s+(?:in|en)\s+(.+)$/iu.exec(piece);
   const carrier = wetted ? parseWetting(wetted[2]!, measures) : undefined;
   return { ...nameAndStrength(wetted?.[1] ?? piece), carrier };

@@ -11,6 +11,9 @@ import { WHO_WORDS } from './evidence/lexicon-who.ts';
 import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/weigh.ts';
 import WEIGHTS from './evidence/weights.json' with { type: 'json' };
 import { isTakenBack } from './false-alarm.ts';
+import { joined } from './join.ts';
+import type { Model } from './learned/model.ts';
+import { readLearned } from './learned/read.ts';
 import { EMERGENCY_GRAMMAR } from './lexicon-grammar.ts';
 import { HARM_WORDS } from './lexicon-harm.ts';
 import { GOODS, QUIET_WORDS } from './lexicon-quiet.ts';
@@ -66,28 +69,44 @@ function withoutNames(tokens: readonly Token[], all: readonly Mention[]): readon
   return all.filter(mention => !isName(mention));
 }
 
+/** A year long gone: "in 1931". */
+const OLD_YEAR = /^(1[89]\d\d|200\d)$/;
 const ENDS = /^(\.{1,}|[;!?\n]|→)$/;
 
-/** What stands in a sentence about long ago is no emergency, up to a word that leads back to today. */
-function putPast(tokens: readonly Token[], all: readonly Mention[], { standing, ...rest }: Reading): Reading {
-  const marked = [...standing];
+/** Which tokens stand in a sentence about long ago, up to a word that leads back to today. */
+function pastIn(tokens: readonly Token[], all: readonly Mention[]): readonly boolean[] {
+  const isPast = tokens.map(() => false);
   const back = new Set(all.filter(({ concept }) => concept === 'today').map(({ from }) => from));
   const ends = (at: number) => tokens[at]?.kind === 'mark' && ENDS.test(tokens[at].text);
-  for (const past of all.filter(({ concept }) => concept === 'past')) {
-    for (let at = past.to; at < tokens.length && !ends(at) && !back.has(at); at += 1) marked[at] = 'no';
+  const years = tokens.flatMap(({ kind, text }, from) =>
+    kind === 'number' &&
+    OLD_YEAR.test(text) &&
+    /^(in|en|de|about|since|desde|por)$/.test(tokens[from - 1]?.text ?? '')
+      ? [{ from, to: from + 1 }]
+      : [],
+  );
+  for (const past of [...all.filter(({ concept }) => concept === 'past'), ...years]) {
+    for (let at = past.to; at < tokens.length && !ends(at) && !back.has(at); at += 1) isPast[at] = true;
     for (let at = past.from - 1; at >= 0 && !ends(at); at -= 1) {
       if (back.has(at)) break;
-      marked[at] = 'no';
+      isPast[at] = true;
     }
   }
-  return { standing: marked, ...rest };
+  return isPast;
 }
+
+/** What is long past is no emergency. */
+const putPast = ({ standing, ...rest }: Reading, isPast: readonly boolean[]): Reading => ({
+  standing: standing.map((one, at) => (isPast[at] ? 'no' : one)),
+  ...rest,
+});
 
 /** What {@link accountsOf} weighs. */
 export type Grounds = {
   readonly tokens: readonly Token[];
   readonly mentions: readonly Mention[];
   readonly reading: Reading;
+  readonly isPast: readonly boolean[];
   readonly told: readonly { readonly id: EmergencyId; readonly from: number }[];
 };
 
@@ -95,6 +114,7 @@ type Found = {
   readonly tokens: readonly Token[];
   readonly mentions: readonly Mention[];
   readonly reading: Reading;
+  readonly isPast: readonly boolean[];
   readonly scenes: ReadonlyMap<Scene, readonly Match<Scene>[]>;
 };
 
@@ -112,9 +132,10 @@ function scenesIn(text: string): Found {
     put(`'${reader.keyOf(token)}`, at, at + 1);
   });
   for (const { concept, from, to } of mentions) put(concept, from, to);
-  const reading = putPast(tokens, mentions, polarity(tokens, mentions));
+  const isPast = pastIn(tokens, mentions);
+  const reading = putPast(polarity(tokens, mentions), isPast);
   const held = matches(PATTERNS, places, reading).filter(({ present }) => present);
-  return { tokens, mentions, reading, scenes: Map.groupBy(held, ({ finding }) => finding) };
+  return { tokens, mentions, reading, isPast, scenes: Map.groupBy(held, ({ finding }) => finding) };
 }
 
 /** The scenes that are an emergency of their own. */
@@ -143,16 +164,26 @@ const CLEARLY = 1;
  * The emergencies that a member's words tell of; none where nothing of the kind is told. English and Spanish, with
  * typos, without punctuation; what is denied or long past is left out, what is only asked about ("what do I do if ...")
  * is not: in doubt the first aid is shown. What patterns tell comes most urgent first, behind what all the evidence
- * makes much likelier; where no pattern holds, what the evidence makes likely enough, marked `inDoubt`. A bare "false
- * alarm" takes it all back. Never throws; reads the first 5,000 characters.
+ * makes much likelier; where no pattern holds, what the evidence, or what was learned from other texts, makes likely
+ * enough, marked `inDoubt`. A bare "false alarm" takes it all back. Never throws; reads the first 5,000 characters.
+ * `model`: what was learned, if from other texts than all.
  * @example readEmergencies('lye splashed in my eye')[0].id // 'lye-eye'
  */
-export function readEmergencies(words: string): readonly Emergency[] {
+export function readEmergencies(words: string, model?: Model): readonly Emergency[] {
   const text = words.slice(0, LONGEST_WORDS);
-  const found = scenesIn(text);
   if (isTakenBack(text)) return [];
+  const found = scenesIn(text);
   // What is only spoken of is silent; what is told outright is not.
   if (isIdle(found)) return withOutright(text, found, []);
+  return joined(readLexically(text, found), readLearned(found, model), {
+    words: found.tokens.filter(({ kind }, at) => kind === 'word' && !found.isPast[at]).length,
+    from: text.trim().slice(0, 120),
+    isOver: isFinished(found),
+  });
+}
+
+/** By the lexicon: patterns, and the evidence weighed. */
+function readLexically(text: string, found: Found): readonly Emergency[] {
   const told = toldIn(text, found);
   const weighed = weigh(found);
   const scenes = told.length > 0 ? likeliestFirst(told, weighed) : [];
@@ -204,10 +235,12 @@ function toldIn(text: string, found: Found): readonly Emergency[] {
     .toSorted((a, b) => EMERGENCY_IDS.indexOf(a.id) - EMERGENCY_IDS.indexOf(b.id));
 }
 
+const isFinished = ({ mentions }: Found) => mentions.some(({ concept }) => concept === 'finished');
+
 /** By all the evidence, the likeliest first; metal that has left its marks on a finished bar is no danger any more. */
 function weigh(found: Found): readonly Weighed[] {
   const { mentions, reading, told } = groundsOf(found);
-  const isOver = mentions.some(({ concept }) => concept === 'finished');
+  const isOver = isFinished(found);
   return weighAll(accountsOf(mentions, reading, told), WEIGHTS.weights as Weights).filter(
     ({ id }) => !(isOver && id === 'hydrogen-from-metal'),
   );
@@ -255,10 +288,11 @@ function isOvershadowed(scene: Scene, { scenes, mentions, reading }: Found): boo
   return false;
 }
 
-const groundsOf = ({ tokens, mentions, reading, scenes }: Found): Grounds => ({
+const groundsOf = ({ tokens, mentions, reading, isPast, scenes }: Found): Grounds => ({
   tokens,
   mentions,
   reading,
+  isPast,
   told: [...scenes].flatMap(([scene, all]) => all.map(({ from }) => ({ id: EMERGENCY_OF[scene], from }))),
 });
 

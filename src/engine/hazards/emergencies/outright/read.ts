@@ -56,7 +56,13 @@ export function outrightIn(tokens: readonly Token[], reading: Reading): readonly
   tokens.forEach((token, at) => {
     put(`'${reader.keyOf(token)}`, at, at + 1);
   });
-  for (const { concept, from, to } of reader.mentions(tokens)) put(concept, from, to);
+  const mentions = reader.mentions(tokens);
+  const spouts = mentions.filter(({ concept }) => concept === 'spout');
+  for (const { concept, from, to } of mentions) {
+    // The throat of a funnel is nobody's.
+    if (concept === 'airway' && spouts.some(spout => spout.from <= from && spout.to >= to)) continue;
+    put(concept, from, to);
+  }
   const held = matches(PATTERNS, places, reading).filter(({ present }) => present);
   const scenes = Map.groupBy(held, ({ finding }) => finding);
   // Where lye or raw soap is named, what it swells is its burn.

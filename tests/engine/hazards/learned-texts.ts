@@ -1,0 +1,99 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { OILS } from '../../../src/engine/batch/oils/index.ts';
+import { colourants } from '../../../src/engine/colourants/catalogue.ts';
+import { EXAMPLES } from '../flaws/examples.ts';
+import { featuresOf } from '../../../src/engine/hazards/emergencies/learned/features.ts';
+import type { Class } from '../../../src/engine/hazards/emergencies/learned/model.ts';
+import { groundsIn } from '../../../src/engine/hazards/emergencies/read.ts';
+import { BARRED, type EmergencyId } from '../../../src/engine/hazards/index.ts';
+import type { Lesson } from './fit-learned.ts';
+
+/** A text with what it tells of. `writer`: whose words they are; one writer is left out at a time. */
+export type LearnedText = {
+  readonly text: string;
+  readonly label: Class;
+  readonly writer: string;
+  readonly kind: 'emergency' | 'question' | 'calm' | 'plain';
+};
+
+type Told = { readonly text: string; readonly id: EmergencyId };
+type File = {
+  readonly emergencies: readonly Told[];
+  readonly 'no-alarm': readonly { readonly text: string }[];
+  readonly 'first-aid-questions'?: readonly Told[];
+};
+const read = (file: string) => JSON.parse(readFileSync(join(import.meta.dirname, file), 'utf8'));
+
+/** The first two files are two halves by one hand. */
+const WRITERS = {
+  tune: 'first',
+  second: 'first',
+  third: 'third',
+  own: 'own',
+  reviewed: 'reviewed',
+  fourth: 'fourth',
+  fifth: 'fifth',
+  sixth: 'sixth',
+} as const;
+
+function told(): readonly LearnedText[] {
+  return Object.entries(WRITERS).flatMap(([name, writer]) => {
+    const file = read(`emergencies-${name}.json`) as File;
+    return [
+      ...file.emergencies.map(({ text, id }) => ({ text, label: id, writer, kind: 'emergency' as const })),
+      ...(file['first-aid-questions'] ?? []).map(({ text, id }) => ({
+        text,
+        label: id,
+        writer,
+        kind: 'question' as const,
+      })),
+      ...file['no-alarm'].map(({ text }) => ({
+        text,
+        label: 'none' as const,
+        writer,
+        kind: 'calm' as const,
+      })),
+    ];
+  });
+}
+
+/** Names that stand alone in an option: colours, oils, and a powder that is refused by name. */
+const names = (): readonly string[] => [
+  ...colourants.flatMap(({ names: { en, es } }) => [en, es, `2 cups ${en}`, `${es} 2 cdtas`]),
+  ...OILS.flatMap(({ names: { en, es } }) => [en, `${es} 500 g`]),
+  ...BARRED.flatMap(({ names: all }) => all.split('; ')),
+  ...[
+    'aluminium powder',
+    'aluminum flakes',
+    'polvo de aluminio',
+    'zinc powder',
+    'polvo de zinc',
+    'polvo de bronce',
+  ],
+];
+
+/** Asked of us, and no flaw: somebody is hurt. */
+const HURT = /my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn/u;
+
+/** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
+function plain(): readonly LearnedText[] {
+  const all = ['beginner-in-a-hurry', 'market-seller'].flatMap(name => {
+    const set = read(`../../sets/${name}.json`) as Record<string, readonly { text: string }[] | string>;
+    return Object.values(set).flatMap(part =>
+      typeof part === 'string' ? [] : part.map(({ text }) => ({ text, writer: name })),
+    );
+  });
+  const flaws = EXAMPLES.map(({ text }, at) => ({ text, writer: `flaws ${at % 4}` }));
+  return [...all, ...flaws, ...names().map(text => ({ text, writer: 'names' }))]
+    .filter(({ text }) => groundsIn(text).told.length === 0 && !HURT.test(text))
+    .map(({ text, writer }) => ({ text, writer, label: 'none' as const, kind: 'plain' as const }));
+}
+
+/** Every text that is learned from. */
+export const learnedTexts = (): readonly LearnedText[] => [...told(), ...plain()];
+
+export const lessonOf = ({ text, label }: LearnedText): Lesson => ({
+  features: featuresOf(groundsIn(text)),
+  label,
+});

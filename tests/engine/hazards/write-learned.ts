@@ -1,0 +1,10 @@
+import { writeFileSync } from 'node:fs';
+import { written } from '../../../src/engine/hazards/emergencies/learned/weights.ts';
+import { fitLearned } from './fit-learned.ts';
+import { learnedTexts, lessonOf } from './learned-texts.ts';
+
+// npx node tests/engine/hazards/write-learned.ts; after write-weights.ts and whenever a lexicon or a text changes.
+const file = new URL('../../../src/engine/hazards/emergencies/learned/weights.json', import.meta.url);
+const texts = learnedTexts();
+const model = { origin: `fitted on ${texts.length} texts`, ...written(fitLearned(texts.map(lessonOf))) };
+writeFileSync(file, `${JSON.stringify(model, undefined, 2)}\n`);
