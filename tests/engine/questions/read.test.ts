@@ -80,6 +80,8 @@ describe('what is somebody else’s field', () => {
     'does beet juice from the garden stay pink',
     'mi jabon parece mole, era rosa, ayuda',
     'cuanto cuesta el lote de jabon',
+    'beer yeast soap does it stay brown',
+    'my vet said tallow soap is fine, how much lye for 500 g tallow',
     'does hibiscus survive, i have a ton of it',
   ])('%s is ours', text => expect(outsideField(text)).toBeUndefined());
 });
