@@ -14,10 +14,9 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   // "qede", "saqe", "chiqito": no word of either language has a q before e or i.
   [/q(?=[eéií])/giu, 'qu'],
   [word('d', '(?=\\s*[\\p{L}\\d])(?!\\s+(?:&|and|n|y)\\s+c\\b)'), 'de'],
-  // It asks at the start or the end, and tells a reason between.
+  // It asks at the start or the end; between it tells a reason, and stays.
   [/^((?:\S+ )?)(?:xq|x q|xke|xk|pq|porq)(?= )/giu, '$1por que'],
   [word('xq|x q|xke|xk|pq|porq', '(?=\\s*(?:\\?|$|sera|será|fue|paso|pasó))'), 'por que'],
-  [word('xq|x q|xke|xk|pq|porq'), 'porque'],
   [word('xfa|xfis|xfavor|x favor|porfis|porfa|pf|plis'), 'por favor'],
   [word("pal|pa'l|pa l"), 'para el'],
   [word('pa|xa', '(?=\\s)'), 'para'],

@@ -15,6 +15,8 @@ describe('what is asked is told from what is only mentioned', () => {
     ['can i use annatto in my soap', 'survives-lye'],
     ['mi barra salio con rayas, lleva mica y dioxido de titanio', 'diagnose'],
     ['my bars came out with white spots, they have titanium dioxide', 'diagnose'],
+    ['mi jabon salio con venitas, lleva mica, dioxido', 'diagnose'],
+    ['a la mitad de lo normal pq el ultimo me salio ladrillo, oxido rojo, 800 g de aceites', 'dose'],
     ['my loaf looks like liver, it was pink', 'diagnose'],
     ['what will my bars look like if i use 1 tsp charcoal in 2 cups', 'preview'],
     ['i want a plum 3 cups batter with ultramarine violet how many tsp do i need', 'dose'],
@@ -27,6 +29,11 @@ describe('what is asked is told from what is only mentioned', () => {
     ['how much lie for two pounds of tallow and half a pound of canola', 'lye'],
     ['cuanta soda pa 400 g d oliva y 100 g d coco', 'lye'],
   ])('%s: %s', (question, expected) => expect(job(question)).toBe(expected));
+});
+
+test('a wish beside “how many tsp do i need” is no second reading', () => {
+  const question = '3 cups of batter and i wanna make it purple w ultramarine violet how many tsp do i need';
+  expect(readQuestion(question).readings.map(one => one.job)).toEqual(['dose']);
 });
 
 describe('names', () => {

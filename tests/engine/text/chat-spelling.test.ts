@@ -9,7 +9,7 @@ test.each([
   ['qiero un kilo d sebo xfa', 'quiero un kilo de sebo por favor'],
   ['pa q qede chiqito', 'para que quede chiquito'],
   ['xq salio cafe', 'por que salio cafe'],
-  ['menos rojo pq salio cafe', 'menos rojo porque salio cafe'],
+  ['menos rojo pq salio cafe', 'menos rojo pq salio cafe'],
   ['salio cafe xq sera', 'salio cafe por que sera'],
   ['x eso y x dentro', 'por eso y por dentro'],
   ['oxido d fierro', 'oxido de hierro'],
