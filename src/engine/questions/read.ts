@@ -123,7 +123,7 @@ function scoresOf({ text, words }: Words, { things, amounts, facts }: Seen): Rea
   if (facts.findings > 0) add('diagnose', Math.min(1.5, facts.findings * 0.75));
   if (facts.region !== undefined) add('law', SELLING.test(text) ? 3 : MAY.test(text) ? 1.5 : 0.5);
   // What came out wrong is told, not asked about: "salió con venas, lleva dióxido".
-  if (facts.findings > 0 && CAME_OUT.test(text)) add('diagnose', 3);
+  if (facts.findings > 0 && !portioned && CAME_OUT.test(text)) add('diagnose', 3);
   // "How many tsp do I need" of the one thing that is named: the colour wished is known to come of it.
   if (things.length === 1 && portioned && HOW_MANY_NEEDED.test(text)) add('dose', 2.5);
   // "dose ultramarine blue 2 cups" and "turmeric for 1 lb of oils": a colourant and an amount are a dose.
