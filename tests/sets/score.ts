@@ -6,8 +6,10 @@ import { parsePortions } from '../../src/engine/batch/portions/portion-list.ts';
 import type { ColourAsk } from '../../src/engine/batch/request.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
+import { barredIn } from '../../src/engine/hazards/index.ts';
 import { type Portion, parsePortionRange } from '../../src/engine/quantities/amount.ts';
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
 import { substanceNamed } from '../../src/engine/stability/names.ts';
 import { apart, colourNamed } from '../../src/engine/text/colour-name.ts';
 import { fold } from '../../src/engine/text/fold.ts';
@@ -23,6 +25,8 @@ export type TextSet = {
     language: string;
     kind: string;
     expect: Readonly<Record<string, unknown>>;
+    /** The size is not told: right is a question back. */
+    ask?: boolean;
   }[];
   readonly colours: readonly { text: string; hex: string }[];
   readonly scope: readonly { text: string; language: 'en' | 'es'; outside: boolean }[];
@@ -185,6 +189,9 @@ function sameThing(got: string, wanted: string): boolean {
   if (b!.size > 0 && [...b!].some(id => a!.has(id))) return true;
   const [one, other] = [substanceNamed(got), substanceNamed(wanted)];
   if (one !== undefined && one === other) return true;
+  // Names of one class of colours that stay out of soap, such as food colouring in two languages.
+  const [kept, out] = [barredIn(got), barredIn(wanted)];
+  if (kept !== undefined && !kept.hue && kept.reason === out?.reason) return true;
   return fold(got).includes(fold(wanted)) || (fold(wanted).includes(fold(got)) && fold(got).length > 3);
 }
 
@@ -201,7 +208,19 @@ function wrongOils(text: string, wanted: Readonly<Record<string, number>>): stri
   return asShares || near(totalGrams ?? Number.NaN, sum) ? undefined : `in all ${totalGrams}`;
 }
 
-function wrongAmount({ text, kind, expect }: TextSet['amounts'][number]): string | undefined {
+function wrongAmount({ ask = false, ...item }: TextSet['amounts'][number]): string | undefined {
+  if (!ask) return wrongReading(item);
+  try {
+    parsePortionRange(item.text);
+    return 'read without asking';
+  } catch (refusal) {
+    return refusal instanceof Refusal && refusal.id === 'amount-vessel'
+      ? undefined
+      : `threw ${String(refusal)}`;
+  }
+}
+
+function wrongReading({ text, kind, expect }: TextSet['amounts'][number]): string | undefined {
   switch (kind) {
     case 'portion':
     case 'oils': {

@@ -29,7 +29,13 @@ const sets = [
     file: 'three-generations.json',
     // Run once, before anything was tuned on it; of its 110 flaws 107 came first and all in the first three.
     first: { questions: 46, amounts: 39, colours: 39, scope: 25 },
-    held: { questions: 57, amounts: 50, colours: 50, scope: 25 },
+    held: { questions: 59, amounts: 50, colours: 50, scope: 25 },
+  },
+  {
+    file: 'four-of-one-group.json',
+    // Run once, before anything was tuned on it; of its 110 flaws 107 came first and 108 in the first three.
+    first: { questions: 42, amounts: 44, colours: 47, scope: 20 },
+    held: { questions: 60, amounts: 50, colours: 50, scope: 25 },
   },
 ];
 

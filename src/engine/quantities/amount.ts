@@ -21,6 +21,8 @@ declare module '../refusal.ts' {
   interface Reasons {
     'amount-without-unit': { text: string };
     'amount-unit-unknown': { unit: string };
+    /** A jug or a pail of no stated size. */
+    'amount-vessel': { vessel: string };
     'amount-unreadable': { text: string };
     /** `low` and `high` are the two ends as they were written, each an amount. */
     'amount-range': { text: string; low: string; high: string };
@@ -78,6 +80,10 @@ const BATTER: ReadonlySet<string> = new Set([
   'each',
   ':',
 ]);
+/** What batter is parted into and stirred in at home, each of any size. */
+const VESSEL =
+  /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|tuppers?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
+
 /** The colour a batter has already tells nothing about how much of it there is. */
 const BATTER_COLOUR: ReadonlySet<string> = new Set(
   'white uncoloured uncolored plain coloured colored blanca blanco natural fresh thin thick liquid fresca liquida'.split(
@@ -103,16 +109,26 @@ export function parseAmount(
 
 /**
  * Reads how much is to be coloured: an amount of batter (`2 cups`, `500 g batter`) or the oils that went into it
- * (`1 lb oils`, `500 g de aceites`). 1 ml to 200 l, 1 g to 200 kg. Throws as {@link parseAmount} does.
+ * (`1 lb oils`, `500 g de aceites`). 1 ml to 200 l, 1 g to 200 kg. Throws as {@link parseAmount} does, and a Refusal
+ * `amount-vessel` (`half a pail`).
  * @example parsePortion('500 g oils') // { measure: 'mass', grams: 500, of: 'oils' }
  */
 export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
+  refuseVessel(text);
   const { amount, words } = read(text, measures, ANY_PORTION);
   const strange = words.filter(
     word => !OILS.has(word) && !BATTER.has(word) && !(words.length > 1 && BATTER_COLOUR.has(word)),
   );
   if (strange.length > 0) refuse('amount-unit-unknown', { unit: excerpt(strange.join(' ')) });
   return { ...amount, of: words.some(word => OILS.has(word)) ? 'oils' : 'batter' };
+}
+
+/** Throws a Refusal `amount-vessel` where a portion is counted in jugs and nothing else tells its size. */
+function refuseVessel(text: string): void {
+  const written = readWritten(amountPhrase(text.slice(0, LONGEST_AMOUNT + 1)).low);
+  const vessel = written?.words.find(word => VESSEL.test(word));
+  if (vessel !== undefined && written?.terms.every(({ unit }) => unit === undefined))
+    refuse('amount-vessel', { vessel: excerpt(vessel) });
 }
 
 /** A portion, or the two ends of a range of portions; `about` where the member said so. */

@@ -24,6 +24,39 @@ type Cue = readonly [job: Job, weight: number, pattern: RegExp];
  * 3 settles it alone, 2 is usual, 1 leans.
  */
 export const CUES: readonly Cue[] = [
+  // Law: who lets through, and where.
+  [
+    'law',
+    4,
+    /\b(?:customs|aduanas?|frontera)\b|\b(?:across|over|at|past|through|near) the border\b|\bborder (?:guards?|crossing|control)\b|\b(?:do|does|will|would|did|might) (?:they|it|the \w+|\w+) (?:let|allow|permit)\b|\b(?:si|no|lo|la|los|las|me|nos|te|se) (?:si |no )?(?:lo |la |los |las )?(?:dejan|dejen|dejaran|dejarian|permiten?|admiten)\b|\blet (?:me|us|you|people) (?:sell|use|put|bring|ship)\b|\b(?:they|law|rules) (?:allow|let|permit)\b/,
+  ],
+  [
+    'law',
+    2,
+    /\b(?:up|down|over) there\b|\b(?:sell|selling|vend\w+)\b.*\b(?:alla|there)\b|\b(?:alla|there)\b.*\b(?:sell|selling|vend\w+)\b/,
+  ],
+  // Nothing but these is at hand: what can be mixed of them?
+  [
+    'mix',
+    4,
+    /\ball (?:that )?(?:i|we)(?:'ve| have)? (?:got|have|own)\b|\b(?:lo unico que|solo|solamente|nada mas|nomas) (?:tengo|tenemos|hay)\b.*\b(?:y|oxido|ultramar|mica|arcilla|dioxido|carbon)\b/,
+  ],
+  // A bar that is there and looks wrong.
+  [
+    'diagnose',
+    5,
+    /(?<!\b(?:will|would|does|do|make|makes|how|if|should) )\b(?:my|mi|mis|our|these|this|the|este|estos) (?:\w+ )?(?:soaps?|jabon(?:es|cito|citos)?|bars?|barras?|loaf|batch|lote|pastillas?) (?:ya |just |now |all )?(?:se parecen? a|parecen?|looks? like|(?:came|come) out (?:like|looking))\b/,
+  ],
+  [
+    'diagnose',
+    2,
+    /\b(?:era|eran|estaba|was|were|used to be|supposed to be|debia ser|tenia que ser) (?:a |un )?(?:pink|white|red|blue|green|purple|yellow|orange|black|rosa|blanc[oa]s?|roj[oa]s?|azul(?:es)?|verdes?|morad[oa]s?|amarill[oa]s?|naranja|negr[oa]s?)\b|\bpor que (?:sera|fue|seria|paso)\b|\b(?:por que|why)\s*\?*$/,
+  ],
+  [
+    'survives-lye',
+    4,
+    /\b(?:will|would|does|do|is) (?:that|this|it|they|the colou?r|the \w+) (?:\w+ )?(?:stay|stays|last|hold|keep|fade|go brown)\b/,
+  ],
   [
     'mix',
     3,
@@ -38,7 +71,7 @@ export const CUES: readonly Cue[] = [
   [
     'help',
     5,
-    /\bwhat (?:all |else |even |kinda |kind of |sort of |stuff |things |questions? )*(?:can|could|do) (?:you|i) (?:even |all |actually |really )*(?:do|help|ask|answer)(?: (?:with|you|me|for me))*[ ?.!]*$|\bpara que sirve (?:este|el|esto) ?(?:bot|chat)?\b|\ben que (?:me |nos )?pued(?:es|e) ayudar\b|\bwhat (?:are|r) you (?:good )?for\b/,
+    /\bwhat (?:all |else |even |kinda |kind of |sort of |stuff |things |questions? )*(?:can|could|do) (?:you|i) (?:even |all |actually |really )*(?:do|help|ask|answer)(?: (?:with|you|me|for me|about|here))*[ ?.!]*$|\b(?:de )?que (?:cosas )?(?:te|le|les) puedo preguntar\b|\bpara que sirve (?:este|el|esto) ?(?:bot|chat)?\b|\ben que (?:me |nos )?pued(?:es|e) ayudar\b|\bwhat (?:are|r) you (?:good )?for\b/,
   ],
   [
     'plan',
@@ -86,6 +119,8 @@ export const CUES: readonly Cue[] = [
     3,
     /\bque (?:colores?|tonos?) (?:me )?(?:pueden|puedo|podrian|saldrian|salen|saco|haria)\b|\b(?:which|what) colou?rs? (?:do )?i (?:need|use|mix|want)\b|\bneed to make\b/,
   ],
+  ['mix', 3, /\b(?:of each|de cada (?:un[oa]|color))\b.*\b(?:make|get|for|para|hacer|sacar)\b/],
+  ['lye', 4, /\bcuant[oa] (?:de )?soda\b(?!.*\bbicarbonato)/],
   ['mix', 2, /\b(?:como|how)\s*\??$/],
   [
     'preview',

@@ -11,6 +11,7 @@ import { fold } from '../text/fold.ts';
 import { speller } from '../text/speller.ts';
 import { spokenAmounts } from '../text/spoken-amounts.ts';
 import { unaccented } from '../text/unaccented.ts';
+import { kitchenColoursNamed } from './kitchen-colours.ts';
 
 /** Something named in a question: as it was typed (slips put right), where, and what it may be. */
 export type NamedThing = {
@@ -115,7 +116,7 @@ export function wordsOf(question: string): Words {
     .trim();
   const corrections: Correction[] = [];
   const words: string[] = [];
-  for (const word of spokenAmounts(plain).split(' ').slice(0, MOST_WORDS)) {
+  for (const word of kitchenColoursNamed(spokenAmounts(plain)).split(' ').slice(0, MOST_WORDS)) {
     const right = corrected(word);
     if (right !== undefined) corrections.push({ from: word, to: right, at: words.length });
     words.push(...(right === undefined ? (SHORT.get(word) ?? word).split(' ') : [right]));
@@ -173,14 +174,23 @@ const HUES = new Set(
   ),
 );
 
+/** A name does not run over what joins a sentence: "gold mica in the olive one". */
+const JOINS = /^(?:in|the|for|with|to|or|and|en|con|para|o|y|is|vs|than|que)$/u;
+
+/** Whether a text is one of the entry's own names, word by word. */
+const isNameOf = ({ names, synonyms }: Colourant, text: string): boolean =>
+  [names.en, names.es, ...synonyms].some(name => fold(name) === fold(text));
+
 function meantBy(words: readonly string[]): readonly Colourant[] {
   const text = words.join(' ');
   if (words.length === 1) return HUES.has(text) ? [] : colourantsNamed(text);
+  // "White white" is how strong, no thing.
+  if (new Set(words).size === 1) return [];
+  const isJoined = words.some(word => JOINS.test(word));
   const named = colourantsNamed(text);
-  if (named.length > 0) return named;
-  // A name does not run over what joins a sentence: "gold mica in the olive one".
-  if (words.some(word => /^(?:in|the|for|with|to|or|and|en|con|para|o|y|is|vs|than|que)$/u.test(word)))
-    return [];
+  // "Red oxide and brown oxide" are two, "cocoa for brown" is one and what it is for; "salt and pepper" may be a name.
+  if (named.length > 0 && (!isJoined || named.some(one => isNameOf(one, text)))) return named;
+  if (isJoined) return [];
   return /\b(?:mica|oxide|oxido|lake|laca|clay|arcilla|ultramarine|ultramar|neon|dye|colorante|chromium|iron)s?\b/u.test(
     text,
   )
@@ -224,6 +234,8 @@ const catalogued = (span: readonly string[]): readonly Colourant[] | undefined =
 /** Kitchen colours and the like that are refused by name wherever they are named. */
 const refused = (span: readonly string[]): readonly Colourant[] | undefined => {
   const barred = span.length <= 3 ? barredIn(span.join(' ')) : undefined;
+  // A name ends where it is whole: "food colouring work" says one word more.
+  if (span.length > 1 && barredIn(span.slice(0, -1).join(' ')) !== undefined) return undefined;
   return barred && !barred.hue ? [] : undefined;
 };
 

@@ -5,6 +5,7 @@ import { isColourWord } from '../text/colour-lists.ts';
 import { colourNamed } from '../text/colour-name.ts';
 import { isOil, type ToldAmount } from './amounts.ts';
 import type { NamedThing, Words } from './entities.ts';
+import { type Region, regionIn } from './regions.ts';
 
 /** A wished colour: as it was typed, and what was understood. */
 export type Target = { readonly text: string; readonly hex: string; readonly name: string };
@@ -27,7 +28,7 @@ export type Facts = {
   readonly concentration: number | undefined;
   readonly portions: string | undefined;
   readonly target: Target | undefined;
-  readonly region: 'EU' | 'US' | undefined;
+  readonly region: Region | undefined;
   readonly fromShelf: boolean;
   /** What is asked about where no name in it is known. */
   readonly subject: string | undefined;
@@ -102,7 +103,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ],
   [
     'full',
-    /\b(?:full|bold|strong|really pop|pop|bright|intense|intens[oa]s?|fuerte|vivo|viva|saturated|vibrant|rich|deep|dark|oscur[oa]s?|vivid|black black|jet black|subid[oa]|bien (?:rojo|azul|negro|verde|morado|amarillo|rosa|naranja|fuerte)|chillon|a tope|maxim[oa])\b/u,
+    /\b(?:full|bold|strong|really pop|pop|bright|intense|intens[oa]s?|fuerte|vivo|viva|saturated|vibrant|rich|deep|dark|oscur[oa]s?|vivid|black black|jet black|subid[oa]|bien (?:rojo|azul|negro|blanco|cafe|verde|morado|amarillo|rosa|naranja|fuerte)|(?:properly|proper|really|truly|true|solid|stark|super) (?:white|black|red|blue|green|pink|yellow|orange|purple|brown)|(?<hue>blanc[oa]|negr[oa]|roj[oa]|azul|verde|morad[oa]|amarill[oa]|rosa|white|black|red|blue|green|pink|purple|yellow) \k<hue>|chillon|a tope|maxim[oa])\b/u,
   ],
 ];
 
@@ -201,24 +202,10 @@ function figureBefore(text: string, pattern: RegExp): number | undefined {
   return figure === undefined ? undefined : Number(figure.replace(',', '.'));
 }
 
-const regionIn = (text: string): Facts['region'] => {
-  if (
-    /\b(?:eu|ue|europe\w*|europa|union europea|germany|alemania|france|francia|spain|espana|italy|italia|uk|portugal|holanda|ireland|irlanda|austria|belgium|sweden|greece|poland)\b/u.test(
-      text,
-    )
-  )
-    return 'EU';
-  return /\b(?:us|usa|u\.s\.|america|united states|estados unidos|eeuu|ee uu|fda|american|gringos?|ohio|texas|california|florida|new york)\b/u.test(
-    text,
-  )
-    ? 'US'
-    : undefined;
-};
-
 const BEFORE_TARGET =
   /\b(?:to get|to make|make it|make me|make|get|achieve|mix|reach|for|hit|match|hago|hacer|saco|sacar|consigo|conseguir|logro|lograr|obtengo|obtener|quiero|want|need|necesito|salga|quede|lograr|recipe for|receta (?:de|para))\s+(?:it |me |mi |my |this |to |get |make |a |an |the |un |una |el |la |al |colou?r |tono |de |some |like )*(.+)$/u;
 const AFTER_TARGET =
-  /\s+(?:from|with|out of|using|i (?:only |just )?(?:got|have)|con|usando|de mi|de lo que|in (?:cp|cold|my|soap|lye|\d)|for \d|para \d|en (?:cp|jabon|mi|\d)|on my shelf|how|if|but i|sin|without|please|porfa\w*|[?!;.,]|en que|que no|solo con|si (?:tengo|solo)|that|which)(?:\s.*|$)/u;
+  /\s+(?:from|with|out of|using|i (?:only |just )?(?:got|have)|con|usando|de mi|de lo que|in (?:cp|cold|my|soap|lye|\d)|for \d|para \d|en (?:cp|jabon|mi|\d)|on my shelf|how|if|but i|sin|without|please|porfa\w*|por favor|because|since|so|my (?:base|batter|soap|oils)|mi (?:base|masa|mezcla|jabon)|pero|porque|and i do|(?:and |but )?all i|lo unico|[?!;.,]|en que|que no|solo con|si (?:tengo|solo)|that|which)(?:\s.*|$)/u;
 
 function targetIn(question: string, { text }: Words, things: readonly NamedThing[]): Target | undefined {
   const hex = /#[\da-f]{6}\b|#[\da-f]{3}\b/iu.exec(question)?.[0];

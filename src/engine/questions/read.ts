@@ -89,6 +89,14 @@ type Seen = {
   readonly facts: Facts;
 };
 
+const SELLING =
+  /\b(?:sell|sells|selling|sold|ship|shipping|export\w*|vend\w+|mand(?:o|ar|e|arle)|enviar|envio)\b/u;
+const MAY = /\b(?:can i|can we|may i|am i|puedo|podemos|se puede|me dejan|let me)\b/u;
+const CAME_OUT =
+  /\b(?:salio|salieron|me quedo|me quedaron|quedaron|amanecio|amanecieron|came out|turned out|has gone|have gone|went)\b/u;
+const HOW_MANY_NEEDED =
+  /\bhow (?:many|much)\b[^?.]*\b(?:do|should|would|must|will) (?:i|we|you)\b|\bcuant[oa]s?\b[^?.]*\b(?:le pongo|le echo|necesito|uso|ocupo|lleva)\b/u;
+
 /** The cues' sums, and what the things and amounts that are named add to them or take away. */
 function scoresOf({ text, words }: Words, { things, amounts, facts }: Seen): ReadonlyMap<Job, number> {
   const scores = new Map<Job, number>();
@@ -113,7 +121,11 @@ function scoresOf({ text, words }: Words, { things, amounts, facts }: Seen): Rea
   if (portioned && !/\?|\bhow much\b|\bcuant/u.test(text)) add('plan', 1);
   if (!portioned) add('plan', -0.5);
   if (facts.findings > 0) add('diagnose', Math.min(1.5, facts.findings * 0.75));
-  if (facts.region !== undefined) add('law', 0.5);
+  if (facts.region !== undefined) add('law', SELLING.test(text) ? 3 : MAY.test(text) ? 1.5 : 0.5);
+  // What came out wrong is told, not asked about: "salió con venas, lleva dióxido".
+  if (facts.findings > 0 && !portioned && CAME_OUT.test(text)) add('diagnose', 3);
+  // "How many tsp do I need" of the one thing that is named: the colour wished is known to come of it.
+  if (things.length === 1 && portioned && HOW_MANY_NEEDED.test(text)) add('dose', 2.5);
   // "dose ultramarine blue 2 cups" and "turmeric for 1 lb of oils": a colourant and an amount are a dose.
   if (named && portioned && words.length <= 12) add('dose', 0.5);
   return scores;

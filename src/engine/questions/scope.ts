@@ -14,7 +14,7 @@ export type Outside =
 const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   [
     'melt-and-pour',
-    /\bmelt (?:and|n|&) pour\b|\bm ?& ?p\b|\bmp (?:base|soap)\b|\b(?:glycerin|glicerina) (?:soap )?base\b|\bbase de (?:glicerina|jabon)\b|\bglicerina de derretir\b|\bjabon de glicerina\b|\bglicerina para derretir\b|\b(?:derretir|fundir) y verter\b|\bsoap base\b|\bbase (?:para )?(?:derretir|fundir)\b/,
+    /\bmelt (?:and|n|&) pour\b|\bm ?& ?p\b|\bmp (?:base|soap)\b|\b(?:glycerin|glicerina) (?:soap )?base\b|\bbase de (?:glicerina|jabon)\b|\bglicerina de derretir\b|\bjabon de glicerina\b|\bglicerina para derretir\b|\bglicerina\b.*\bmicroondas\b|\b(?:derr[ei]t\w+|fund\w+) (?:la |mi |una |el |en )?(?:base|glicerina)\b|\bmicrowave\b.*\b(?:base|glycerine?)\b|\b(?:base|glycerine?)\b.*\bmicrowave\b|\bmelt (?:my |the |a |some |down )*(?:\w+ )?base\b|\b(?:derretir|fundir) y verter\b|\bsoap base\b|\bbase (?:para )?(?:derretir|fundir)\b/,
   ],
   [
     'candles',
@@ -34,7 +34,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'food',
-    /\bsourdough\b|\bbread\b|\bpan de\b|\breceta de (?:pan|pastel|galletas?|tamales|mole|pizza|arroz|pollo|sopa|flan|tortillas?)\b|\bcake recipe\b|\bbake (?:a|bread|cookies)\b|\bcookies?\b|\bcook(?:ing)? (?:dinner|rice|chicken)\b|\bdinner\b|\bcenar\b|\bmacarons?\b|\bfrosting for (?:a )?(?:birthday )?cakes?\b|\bpizza\b|\btortillas?\b|\bmermelada\b|\bpie recipe\b/,
+    /\bsourdough\b|\bbread\b|\bpan de\b|\breceta (?:de|del|para|pa) (?:el |la |los |las |un |una |hacer )?(?:pan|panes|pastel(?:es)?|panque|pay|bizcocho|bunuelos|galletas?|tamales|mole|pizza|arroz|pollo|carne|caldo|sopa|salsa|pozole|atole|enchiladas?|ensalada|gelatina|postre|flan|tortillas?)\b|\brecipe (?:for|of) (?:\w+ )?(?:bread|cake|cookies|soup|stew|pie|pancakes|muffins|chicken|pasta|jam|biscuits|rolls|casserole|chili)\b|\b(?:bread|cake|cookie|soup|stew|pancake|muffin|jam|biscuit|casserole) recipes?\b|\b(?:dry|bread|instant) yeast\b|\blevadura (?:de|para|pa) pan\b|\b(?:knead|amas\w+ (?:el )?pan)\b|\bcake recipe\b|\bbake (?:a|bread|cookies)\b|\bcookies?\b|\bcook(?:ing)? (?:dinner|rice|chicken)\b|\bdinner\b|\bcenar\b|\bmacarons?\b|\bfrosting for (?:a )?(?:birthday )?cakes?\b|\bpizza\b|\btortillas?\b|\bmermelada\b|\bpie recipe\b/,
   ],
   [
     'textiles',
@@ -42,7 +42,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'business',
-    /\b(?:what|how much) (?:should|do|can|to) (?:i )?charge\b|\bcharge for\b|\bpric(?:e|ing)\b|\bcuanto (?:cobro|cobrar|deberia cobrar|debo cobrar)\b|\bprecio\b|\bcaption\b|\bshipping\b|\benvios?\b|\btaxes\b|\bimpuestos\b|\blogo\b|\bwebsite\b|\bpagina web\b|\bbusiness name\b|\bnombre para mi (?:marca|negocio)\b|\bhashtags?\b|\binsurance\b|\bseguro de\b|\bwhere (?:can|do) i buy\b|\bdonde (?:compro|puedo comprar|consigo|venden)\b|\bbest (?:brand|supplier)\b|\bmejor (?:marca|proveedor)\b/,
+    /\b(?:what|how much) (?:should|do|can|to) (?:i )?charge\b|\bcharge for\b|\bpric(?:e|ing)\b|\bcuanto (?:cobro|cobrar|deberia cobrar|debo cobrar)\b|\bprecio\b|\bcaption\b|\bshipping\b|\benvios?\b|\btaxes\b|\bimpuestos\b|\blogo\b|\bwebsite\b|\bpagina web\b|\bbusiness name\b|\bnombre para mi (?:marca|negocio)\b|\bhashtags?\b|\binsurance\b|\bseguro de\b|\bwhere (?:can|do) i buy\b|\bdonde (?:compro|puedo comprar|consigo|venden)\b|\bbest (?:brand|supplier)\b|\bmejor (?:marca|proveedor)\b|\b(?:a|per|el|por) (?:bushel|tonne|ton|acre|quintal|tonelada)\b(?! (?:of|de)\b)|\b(?:market|futures|spot) price\b|\bgoing (?:rate|price)\b|\b(?:a como|a cuanto) (?:esta|anda|dan|venden)\b|\bcuanto (?:cuesta|vale)n? (?:el|la|los|las|un|una) (?!lote|tanda|jabon|barra|batch)\w+/,
   ],
   ['body-care', /\bton(?:er|ico)s?\b|\bconservantes?\b|\bpreservatives?\b|\bhamamelis\b|\bwitch hazel\b/],
   [
@@ -55,7 +55,16 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'other',
-    /\bweather\b|\brain(?:ing)?\b|\bllover\b|\bllueve\b|\bclima\b|\bgonna rain\b|\bfootball\b|\bfutbol\b|\bwho won\b|\bquien gano\b|\bpresident\w*\b|\bmovie\b|\bpelicula\b|\bmy car\b|\bhomework\b|\btarea de\b|\btell me a joke\b|\bchiste\b|\bhoroscop\w*\b|\blaundry detergent\b|\bdetergente\b|\bdish soap recipe\b|\bstocks?\b price|\btranslate\b|\btraduce\b|\bwifi\b|\bpassword\b|\bmy (?:dog|cat) (?:is sick|wont eat)\b|\bboyfriend\b|\bgirlfriend\b|\bplant(?:s)? (?:dying|care)\b|\bgarden(?:ing)?\b|\bwhat time\b|\bque hora\b/,
+    // Animals of a farm, and what ails them.
+    /\boff (?:her|his|its|their) feed\b|\b(?:udder|mastitis|hoof|hooves|deworm\w*|wormer|lambing|calving|kidding season|farrowing|molting hens?|laying hens?|desparasit\w*|ubre|veterinari[oa]|vet bills?|livestock|ganado)\b|\b(?:my|one of my|one of the|our|mi|mis|una de mis|uno de mis) (?:\w+ )?(?:doe|does|buck|goats?|kids? goats?|cows?|calf|calves|sheep|ewes?|lambs?|hens?|chickens?|roosters?|horses?|mare|pigs?|sow|piglets?|donkey|vacas?|cabras?|chivos?|borregos?|gallinas?|pollos?|puercos?|cerdos?|caballos?|becerros?) (?:is|are|has|have|won'?t|wont|keeps?|got|stopped|isn'?t|aren'?t|esta|estan|no|tiene|tienen|anda|se)\b/,
+  ],
+  [
+    'other',
+    /\b(?:trains?|bus|buses|flights?|vuelos?|tren|trenes|camion(?:es)?)\b.*\b(?:run|runs|leave|leaves|sale|salen|llega|sunday|domingo|hora)\b|\bspelling (?:test|words)\b|\b(?:knit|crochet|tejer)\w*\b|\btractor\b|\b(?:math|school) (?:problem|lesson|worksheet)s?\b|\brefacciones\b|\b(?:lottery|loteria)\b/,
+  ],
+  [
+    'other',
+    /\bweather\b|\brain(?:ing)?\b|\bllover\b|\bllueve\b|\bclima\b|\bgonna rain\b|\bfootball\b|\bfutbol\b|\bwho won\b|\bquien gano\b|\bpresident\w*\b|\bmovie\b|\bpelicula\b|\bmy car\b|\bhomework\b|\btarea de\b|\btell me a joke\b|\bchiste\b|\bhoroscop\w*\b|\blaundry detergent\b|\bdetergente\b|\bdish soap recipe\b|\bstocks?\b price|\btranslate\b|\btraduce\b|\bwifi\b|\bpassword\b|\bmy (?:dog|cat) (?:is sick|wont eat)\b|\bboyfriend\b|\bgirlfriend\b|\bplant(?:s)? (?:dying|care)\b|\bgardening\b|\bgarden (?:tips|pests?|bed|beds|soil|fertili[sz]er)\b|\b(?:plant|grow|water|weed)\w* (?:\w+ ){0,3}garden\b|\bwhat time\b|\bque hora\b/,
   ],
 ];
 

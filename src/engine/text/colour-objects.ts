@@ -10,7 +10,7 @@ export const OBJECTS_BY_HEX: Readonly<Record<string, string>> = {
   '#2a1a12':
     'black coffee|cafe negro|cafe solo|tinto colombiano|espresso shot|cola|refresco de cola|molasses|melaza|stout',
   '#e9dfcb':
-    'oat milk|leche de avena|horchata|almond milk|leche de almendra|soy milk|leche de soja|tahini|ajonjoli|sesamo',
+    'oat milk|leche de avena|horchata|orchata|almond milk|leche de almendra|soy milk|leche de soja|tahini|ajonjoli|sesamo',
   '#f6eecb': 'buttermilk|suero|cuajada|evaporated milk|leche condensada|condensed milk|clotted cream',
   '#a8274f':
     'agua de jamaica|flor de jamaica|hibiscus tea|te de jamaica|beet juice|jugo de remolacha|cranberry juice',

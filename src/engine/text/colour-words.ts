@@ -31,7 +31,7 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
   '#161616':
     'black|negro|negra|jet black|pitch black|tire|tyre|tire black|tar|ink|coal|azabache|negro carbon|carbon|ebony|ebano|night|noche',
   '#3a3a3c':
-    'charcoal|charcoal grey|dark grey|gris oscuro|gris marengo|graphite|grafito|anthracite|antracita|gris carbon|gris plomo|lead grey',
+    'charcoal|barro negro|black clay pottery|charcoal grey|dark grey|gris oscuro|gris marengo|graphite|grafito|anthracite|antracita|gris carbon|gris plomo|lead grey',
   '#808080':
     'grey|gris|gray|medium grey|gris medio|concrete|hormigon|rat|gris raton|elephant|elefante|ash|ceniza|gris ceniza',
   '#8c8a86': 'wet cement|cement|cemento|gris cemento|stone|piedra|pebble|piedra mojada|rock',
@@ -168,7 +168,7 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
     'purple|morado|morada|purpura|medium purple|morado medio|morado fuerte|bright purple|nazareno|morado obispo|grape light|dinosaur|uva clara',
   '#5b2a86': 'grape soda|grape|uva|color uva|grape jelly|concord grape|grape juice|ultraviolet',
   '#5a2950':
-    'plum|ciruela|color ciruela|aubergine|eggplant|berenjena|color berenjena|prune|ciruela pasa|mulberry|zarzamora|mora|blackberry|byzantium|fig|higo|beet|betabel|remolacha|vino morado',
+    'plum|saskatoon berry|saskatoon|juneberry|serviceberry|chokecherry|capulin|ciruela|color ciruela|aubergine|eggplant|berenjena|color berenjena|prune|ciruela pasa|mulberry|zarzamora|mora|blackberry|byzantium|fig|higo|beet|betabel|remolacha|vino morado',
   '#a9809c':
     'mauve|malva|dusty purple|dusty mauve|morado viejo|heather purple|dusty lavender|dusty violet|morado grisaceo|lavanda seca|berry milk|malva viejo|mauve pink|dusky mauve',
   '#c2268f':

@@ -1,3 +1,4 @@
+import { chatSpelt } from './chat-spelling.ts';
 import { figuresOf } from './number-words.ts';
 
 /** Units that a part or an article stands before, in both languages; short marks only where no word is like them. */
@@ -43,13 +44,13 @@ const METRIC_POUNDS =
   /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b500 ?(?:g|gr|gramos|grams)\b.*$/iu;
 
 /**
- * An amount as it is spoken, in figures: spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo
+ * An amount as it is spoken, in figures: spellings of chats, spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo
  * doscientos". Names beside it stay as they are.
  * @example spokenAmounts('doce jabones de cien gramos') // '12 jabones de 100 gramos'
  * @example spokenAmounts('a tsp n a half') // '1 tsp n a half'
  */
 export function spokenAmounts(text: string): string {
-  let said = figuresOf(text);
+  let said = figuresOf(chatSpelt(text));
   for (const [pattern, right] of SLIPS) said = said.replace(pattern, right);
   said = said.replace(LEVEL, '');
   for (const [pattern, figure] of PARTS) said = said.replace(pattern, figure);

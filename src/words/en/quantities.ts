@@ -48,6 +48,7 @@ export const quantitiesRefusals: Pick<
   RefusalSentences,
   | 'amount-without-unit'
   | 'amount-unit-unknown'
+  | 'amount-vessel'
   | 'amount-unreadable'
   | 'amount-range'
   | 'amount-ambiguous'
@@ -61,6 +62,8 @@ export const quantitiesRefusals: Pick<
     `“${text}” needs a unit: ${UNITS}, such as “2 cups”, “500 g” or “1 lb oils”.`,
   'amount-unit-unknown': ({ unit }) =>
     `I don't know “${unit}” as a unit. Use ${UNITS}; add “oils” to count by oils.`,
+  'amount-vessel': ({ vessel }) =>
+    `How much goes into that ${vessel}? Tell me in ml or g, such as “500 ml” or “500 g”: weigh or measure it with water.`,
   'amount-unreadable': ({ text }) =>
     text === ''
       ? `Please say how much, such as “2 cups”, “1 1/2 cups” or “250 ml”.`

@@ -45,6 +45,8 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
     `A «${text}» le falta la unidad: ${UNITS}, por ejemplo «2 tazas», «500 g» o «1 lb de aceites».`,
   'amount-unit-unknown': ({ unit }) =>
     `No conozco «${unit}» como unidad. Usa ${UNITS}; añade «de aceites» para contar por aceites.`,
+  'amount-vessel': ({ vessel }) =>
+    `¿Cuánto cabe en «${vessel}»? Dímelo en ml o g, por ejemplo «500 ml» o «500 g»: mídelo o pésalo con agua.`,
   'amount-unreadable': ({ text }) =>
     text === ''
       ? 'Dime cuánto, por ejemplo «2 tazas», «1 1/2 tazas» o «250 ml».'

@@ -9,7 +9,8 @@ export const ANIMAL_FATS: readonly Oil[] = [
     es: 'Manteca de cerdo',
     inci: 'Lard',
     oilClass: 'animal-fat',
-    words: 'lard|manteca|pig fat|cerdo',
+    words:
+      'lard|manteca|pig fat|cerdo|pig lard|pork fat|pork lard|hog fat|hog lard|leaf lard|manteca de puerco|manteca de chancho|manteca de marrano|manteca de cochino|grasa de puerco|manteca de cerda|manteca blanca de cerdo',
     saponification: [192, 203],
     iodine: [55, 65],
     relativeDensity: [0.896, 0.904],

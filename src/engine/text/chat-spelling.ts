@@ -1,0 +1,57 @@
+/** A word of chat between spaces: what stands before and after it is no letter, sign or apostrophe. */
+const word = (spelt: string, after = '') =>
+  new RegExp(String.raw`(?<=^|[\s(¿¡,.!?])(?:${spelt})(?=[\s,.!?;:)]|$)${after}`, 'giu');
+
+/** What Spanish "x" for "por" stands before; elsewhere it is a times sign or a letter: "12 x 8 cm". */
+const AFTER_POR =
+  '(?=\\s(?:que|eso|esto|el|la|los|las|lo|mi|un|una|libra|kilo|taza|cada|todos?|todas?|partes?|ciento|dentro|fuera|arriba|abajo|atras|encima|debajo|favor|aqui|alla|ahi|culpa|q|k)\\b)';
+
+/**
+ * Spellings of phones and chats, in both languages, as they are meant. From memory of how makers write; words that are
+ * others in the other language are taken only beside words that tell which is meant.
+ */
+const SPELLINGS: readonly (readonly [RegExp, string])[] = [
+  // "qede", "saqe", "chiqito": no word of either language has a q before e or i.
+  [/q(?=[eéií])/giu, 'qu'],
+  [word('d', '(?=\\s*[\\p{L}\\d])(?!\\s+(?:&|and|n|y)\\s+c\\b)'), 'de'],
+  // It asks at the start or the end; between it tells a reason, and stays.
+  [/^((?:\S+ )?)(?:xq|x q|xke|xk|pq|porq)(?= )/giu, '$1por que'],
+  [word('xq|x q|xke|xk|pq|porq', '(?=\\s*(?:\\?|$|sera|será|fue|paso|pasó))'), 'por que'],
+  [word('xfa|xfis|xfavor|x favor|porfis|porfa|pf|plis'), 'por favor'],
+  [word("pal|pa'l|pa l"), 'para el'],
+  [word('pa|xa', '(?=\\s)'), 'para'],
+  [word('q'), 'que'],
+  [word('x', AFTER_POR), 'por'],
+  // "1 de polvo x 2 de aceite"
+  [/(?<=\bde \p{L}{2,20}\s)x(?=\s\d+ de\s)/giu, 'por'],
+  [word('tmb|tb|tmbn|tambn'), 'también'],
+  [word('cmo|komo'), 'como'],
+  [word('fierro'), 'hierro'],
+  [word('bioxido|bióxido'), 'dioxido'],
+  [word('jabn|javon|jbon'), 'jabon'],
+  [word('aser|acer', '(?=\\s\\p{L})'), 'hacer'],
+  [/\blo (?:demas|demás|que (?:falta|sobra)|restante)(?=\s\p{L})/giu, 'el resto'],
+  [word('w/o'), 'without'],
+  [/(?<=^|\s)w\/\s?(?=\p{L})/giu, 'with '],
+  [word('w', '(?=\\s\\p{L})'), 'with'],
+  [word('b4'), 'before'],
+  [word('cuz|coz|bc'), 'because'],
+  [word('wat|wut'), 'what'],
+  [word('gunna|gona'), 'gonna'],
+  [word('lol|lmao|haha+|jaja(?:ja)*|jeje|omg'), ''],
+  // Dictated words that sound like those of the trade.
+  [word('micah'), 'mica'],
+  [
+    /(?<=^|\b(?:much|in|to|up to|with|for|of|and|the|survive|calculate|add|more|less)\s)lie(?=\s+(?:for|and|n|do|to (?:go|use)|solution|water|is|heavy|soap|the label|i (?:need|use|have|got))\b|\s*[?.,!]|$)/giu,
+    'lye',
+  ],
+  [/\b(candle|food|fabric|cloth|egg|hair|easter egg)s? dies?(?=\s|$)/giu, '$1 dye'],
+];
+
+/**
+ * A text as it is meant where a chat or a dictating phone spelt it: "medio kilo d masa" is "medio kilo de masa", "how much
+ * lie" is "how much lye". Names and figures stay as they are.
+ * @example chatSpelt('qiero un kilo d sebo xfa') // 'quiero un kilo de sebo por favor'
+ */
+export const chatSpelt = (text: string): string =>
+  SPELLINGS.reduce((said, [pattern, meant]) => said.replace(pattern, meant), text);

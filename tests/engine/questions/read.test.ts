@@ -1,0 +1,94 @@
+import { describe, expect, test } from 'vitest';
+import { readQuestion } from '../../../src/engine/questions/read.ts';
+import { regionIn } from '../../../src/engine/questions/regions.ts';
+import { outsideField } from '../../../src/engine/questions/scope.ts';
+
+const job = (question: string) => readQuestion(question).readings[0]?.job;
+
+/** What each question asks for, as its words say; pairs differ in little and ask for another thing. */
+describe('what is asked is told from what is only mentioned', () => {
+  test.each([
+    ['do they let you use ultramarine in soap in germany', 'law'],
+    ['mis jabones pasan la aduana si llevan oxido verde', 'law'],
+    ['i sell at a fair in Ohio, can i use annatto', 'law'],
+    ['will beet powder hold up in texas heat', 'survives-lye'],
+    ['can i use annatto in my soap', 'survives-lye'],
+    ['mi barra salio con rayas, lleva mica y dioxido de titanio', 'diagnose'],
+    ['my bars came out with white spots, they have titanium dioxide', 'diagnose'],
+    ['mi jabon salio con venitas, lleva mica, dioxido', 'diagnose'],
+    ['a la mitad de lo normal pq el ultimo me salio ladrillo, oxido rojo, 800 g de aceites', 'dose'],
+    ['my loaf looks like liver, it was pink', 'diagnose'],
+    ['what will my bars look like if i use 1 tsp charcoal in 2 cups', 'preview'],
+    ['i want a plum 3 cups batter with ultramarine violet how many tsp do i need', 'dose'],
+    ['how many tsp of each do i need to make brown from red oxide and black oxide in 2 cups', 'mix'],
+    ['need a dusty rose and all i got is red oxide and kaolin', 'mix'],
+    ['carrot juice out of the garden will that stay orange', 'survives-lye'],
+    ['cuanto oxido verde me qeda', 'shelf-show'],
+    ['q te puedo preguntar', 'help'],
+    ['what can i even ask you about', 'help'],
+    ['how much lie for two pounds of tallow and half a pound of canola', 'lye'],
+    ['cuanta soda pa 400 g d oliva y 100 g d coco', 'lye'],
+  ])('%s: %s', (question, expected) => expect(job(question)).toBe(expected));
+});
+
+test('a wish beside “how many tsp do i need” is no second reading', () => {
+  const question = '3 cups of batter and i wanna make it purple w ultramarine violet how many tsp do i need';
+  expect(readQuestion(question).readings.map(one => one.job)).toEqual(['dose']);
+});
+
+describe('names', () => {
+  test.each([
+    ['red oxide and brown oxide and charcoal in 2 cups', ['red oxide', 'brown oxide', 'charcoal']],
+    ['how much cocoa for brown in 2 cups', ['cocoa']],
+    ['will the gel icing color work in lye soap', ['food colouring']],
+    ['el colorante vegetal d botecito aguanta la sosa', ['colorante alimentario']],
+    ['will food coloring work', ['food colouring']],
+  ])('%s', (question, named) => expect(readQuestion(question).facts.named).toEqual(named));
+
+  test('colours of plants are no cake colours', () => {
+    expect(readQuestion('que colorantes vegetales aguantan la sosa').facts.named).not.toContain(
+      'colorante alimentario',
+    );
+  });
+});
+
+test.each([
+  ['titanium dioxide for 500 g of batter, white white', 'full'],
+  ['oxido rojo pa 500 g d masa, bien rojo', 'full'],
+  ['titanium dioxide for 500 g of batter, properly white', 'full'],
+  ['titanium dioxide for 500 g of white batter', undefined],
+])('%s: %s', (question, strength) => expect(readQuestion(question).facts.strength).toBe(strength));
+
+test.each([
+  ['sell it in france', 'EU'],
+  ['venderlo en suecia', 'EU'],
+  ['a fair in montana', 'US'],
+  ['con los gringos', 'US'],
+  // Neither a state nor a country of these tables.
+  ['oxido colorado', undefined],
+  ['in canada', undefined],
+  ['give us a hand', undefined],
+  ['allowed in the us', 'US'],
+])('%s: %s', (text, region) => expect(regionIn(text)).toBe(region));
+
+describe('what is somebody else’s field', () => {
+  test.each([
+    ['como derrito la base de glicerina en el microondas', 'melt-and-pour'],
+    ['receta de pan de muerto', 'food'],
+    ['a soup recipe for tonight', 'food'],
+    ['one of my goats is limping', 'other'],
+    ['la vaca tiene mastitis', 'other'],
+    ["what's wheat going for a bushel", 'business'],
+    ['a como esta el maiz', 'business'],
+  ])('%s: %s', (text, field) => expect(outsideField(text)).toBe(field));
+
+  test.each([
+    'goat milk turns my cold process bars tan',
+    'does beet juice from the garden stay pink',
+    'mi jabon parece mole, era rosa, ayuda',
+    'cuanto cuesta el lote de jabon',
+    'beer yeast soap does it stay brown',
+    'my vet said tallow soap is fine, how much lye for 500 g tallow',
+    'does hibiscus survive, i have a ton of it',
+  ])('%s is ours', text => expect(outsideField(text)).toBeUndefined());
+});
