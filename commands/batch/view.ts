@@ -110,7 +110,7 @@ export function pouredView(
       ...textBlock(notes),
       ...nextBlock(batch, clockOf(wishes), context),
     ],
-    cautions: [{ id: 'raw-soap', text: words.rawCaution }],
+    cautions: [{ id: 'raw-soap', text: words.rawCaution, firm: true, brief: say.dosing.brief['raw-batter'] }],
     choices: [
       {
         kind: 'button',

@@ -104,7 +104,8 @@ export function barPlanBlocks(view: BarPlanView, labels: readonly Block[]): read
     ...labels,
     told,
     { kind: 'text', text: notes(view, left).join('\n') },
-    { kind: 'text', folds: true, text: [words.steps, say.match.scale].join('\n') },
+    { kind: 'text', folds: true, fold: 'steps', text: words.steps },
+    { kind: 'text', folds: true, fold: 'why', text: say.match.scale },
   ];
 }
 

@@ -12,6 +12,7 @@ import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/
 import { refuse } from '../../src/engine/refusal.ts';
 import { LYE_RISK } from '../../src/presenting/colour/candidates.ts';
 import { colourJar, spooned } from '../../src/presenting/colour/jars.ts';
+import { doseCautions } from '../../src/presenting/dose.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { calibrationOf } from '../../src/records/shelf/calibration.ts';
 import { findItem, listShelf } from '../../src/records/shelf/index.ts';
@@ -98,7 +99,13 @@ export async function barPlanReply(asked: BarPlanAsked, context: Context): Promi
     ),
     cautions:
       plan.bars.length > 0
-        ? (['raw-batter', 'dust'] as const).map(id => ({ id, text: say.dosing.cautions[id]({}) }))
+        ? doseCautions(
+            [
+              { id: 'raw-batter', values: {} },
+              { id: 'dust', values: {} },
+            ],
+            say,
+          )
         : [],
   };
 }

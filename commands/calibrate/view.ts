@@ -66,7 +66,7 @@ export function calibrationBlocks(view: CalibrationView, plot: Block): readonly 
     plot,
     { kind: 'rows', title: words.bars, rows: barRows(view) },
     { kind: 'text', text: notes(view).join('\n') },
-    { kind: 'text', folds: true, text: say.match.scale },
+    { kind: 'text', folds: true, fold: 'why', text: say.match.scale },
   ];
 }
 

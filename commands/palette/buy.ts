@@ -85,7 +85,7 @@ function rows(view: BuyView): readonly Block[] {
 
 const notes = ({ ownCount, say }: BuyView): readonly Block[] => [
   ...(ownCount === 0 ? [{ kind: 'text' as const, text: say.palettes.emptyShelf }] : []),
-  { kind: 'text', folds: true, text: [say.palettes.buyNote, say.match.scale].join('\n') },
+  { kind: 'text', folds: true, fold: 'why', text: [say.palettes.buyNote, say.match.scale].join('\n') },
 ];
 
 /** What is wanted, what the shelf gives, and what it would give with the purchase, strip under strip. */

@@ -52,7 +52,7 @@ export async function todayReply(
       { kind: 'rows', rows },
       { kind: 'picture', name: 'palettes.png', png, alt },
       { kind: 'text', text: say.palettes.inPortion({ portion: written }) },
-      { kind: 'text', folds: true, text: say.palettes.schemeNote } satisfies Block,
+      { kind: 'text', folds: true, fold: 'why', text: say.palettes.schemeNote } satisfies Block,
     ],
     cautions: [],
   };

@@ -9,7 +9,7 @@ import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { colourJar, knownAs } from '../../src/presenting/colour/jars.ts';
 import { readMix } from '../../src/presenting/colour/mix.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
-import { spoonsOf } from '../../src/presenting/dose.ts';
+import { doseCautions, spoonsOf } from '../../src/presenting/dose.ts';
 import { volumeView } from '../../src/presenting/volume.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -82,7 +82,7 @@ export async function gradientReply(asked: GradientAsked, context: Context): Pro
         ].join('\n'),
       },
     ],
-    cautions: [{ id: 'raw-batter', text: say.dosing.cautions['raw-batter']({}) }],
+    cautions: doseCautions([{ id: 'raw-batter', values: {} }], say),
   };
 }
 

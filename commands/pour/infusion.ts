@@ -28,7 +28,7 @@ export type InfusionAsked = {
 /** How much of the oils to infuse for a colour, from a test bar; without one, how to make it. */
 export function infusionReply(asked: InfusionAsked, { say }: Context): Reply {
   const words = say.pouring;
-  const cautions = [{ id: 'hot-oil', text: words.infusionCaution }];
+  const cautions = [{ id: 'hot-oil', text: words.infusionCaution, firm: true }];
   if (asked.bar === undefined)
     return {
       kind: 'reply',
@@ -70,7 +70,7 @@ export function infusionReply(asked: InfusionAsked, { say }: Context): Reply {
           words.infusionHow,
         ].join('\n'),
       },
-      { kind: 'text', folds: true, text: say.match.scale },
+      { kind: 'text', folds: true, fold: 'why', text: say.match.scale },
     ],
     cautions,
   };

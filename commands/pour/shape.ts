@@ -17,7 +17,7 @@ import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { MEASURES, type Measures, US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
-import { rough } from '../../src/presenting/dose.ts';
+import { doseCautions, rough } from '../../src/presenting/dose.ts';
 import { volumeView } from '../../src/presenting/volume.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
@@ -77,10 +77,11 @@ export async function layersReply(
       {
         kind: 'text',
         folds: true,
+        fold: 'steps',
         text: [words.layerSteps, ...(raised > 0 ? [words.wedgeSteps] : [])].join('\n'),
       },
     ],
-    cautions: [{ id: 'raw-batter', text: say.dosing.cautions['raw-batter']({}) }],
+    cautions: doseCautions([{ id: 'raw-batter', values: {} }], say),
   };
 }
 
@@ -125,9 +126,9 @@ export async function lineReply(
           ...(LINE_GRAMS_PER_CM2[thickness] > PARTING_GRAMS_PER_CM2 / 2 ? [words.lineParts] : []),
         ].join('\n'),
       },
-      { kind: 'text', folds: true, text: words.lineOrigin },
+      { kind: 'text', folds: true, fold: 'why', text: words.lineOrigin },
     ],
-    cautions: [{ id: 'dust', text: say.dosing.cautions.dust({}) }],
+    cautions: doseCautions([{ id: 'dust', values: {} }], say),
   };
 }
 
@@ -175,7 +176,7 @@ export async function swirlReply(
             },
           ]
         : []),
-      { kind: 'text', folds: true, text: words.swirlNote },
+      { kind: 'text', folds: true, fold: 'why', text: words.swirlNote },
     ],
     cautions: [],
   };

@@ -27,7 +27,7 @@ const named = [
     '/plan',
     { oils: 'oliva 70%, coco 30%', size: '1 kg oils', portions: '2 tazas de mica dorada; resto Evening sky' },
   ],
-  ['/calibrate', { item: 'Evening sky', 'bar-1': '1/4 tsp per cup #6b5aa8', 'bar-2': 'plain #efe6cf' }],
+  ['/calibrate bars', { item: 'Evening sky', 'bar-1': '1/4 tsp per cup #6b5aa8', 'bar-2': 'plain #efe6cf' }],
 ] as const;
 
 describe('an answer that names a jar of the asker’s', () => {

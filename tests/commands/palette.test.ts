@@ -3,7 +3,7 @@ import { openRoom } from '../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom();
+  room = await openRoom({ whole: true });
   for (const [item, colourant] of [
     ['Sea', 'ultramarine blue'],
     ['Brick', 'red iron oxide'],

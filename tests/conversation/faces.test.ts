@@ -55,6 +55,42 @@ const DEMO = scenario
   .filter(({ command }) => /^\/(?:shelf|plan|dose|recipe|diagnose)/.test(command))
   .map(lineOf);
 
+/** Jars, a plan, and what is kept, foretold, bought and shared with them. */
+const JARS = [
+  '/shelf add item:Dusk colourant:"ultramarine violet" amount:"50 g" price:"8.50 €"',
+  '/shelf add item:Sun colourant:"gold mica" amount:"50 g" price:"6 €"',
+  '/shelf add item:Leaf colourant:"chromium oxide green" amount:"50 g"',
+  '/shelf add item:Brick colourant:"red iron oxide" amount:"50 g"',
+];
+const MADE = [
+  '/dose colourant:Dusk portion:"2 cups"',
+  '/match target:#6b3fa0 portion:"500 ml"',
+  '/plan oils:"coconut 30%, olive 50%, palm 20%" size:"1000 g oils" portions:"2 cups Dusk; 500 ml Sun pastel; rest plain" prices:"olive 8 €/kg, coconut 6 € per 500 g, palm 4 €/kg"',
+  '/batch poured name:Lagoon',
+  '/batch poured made:"2 cups Dusk 1/2 tsp; 1 cup Sun 1 tsp; 1 cup Leaf 1/4 tsp; 1 cup Brick 1/4 tsp" name:Many',
+  '/batch list',
+  '/batch show batch:Lagoon',
+  '/batch dates',
+  '/batch cut weights:"112 g, 108 g"',
+  '/batch weigh weights:"107.4, 103.4"',
+  '/batch cured colours:"Dusk #7f5fa8"',
+  '/palette today',
+  '/palette make colours:"#4b3a78, #b14e78, #de6f4d, #f2b95c"',
+  '/palette buy colours:"#5f8f5a, #2f6b46"',
+  '/pour layers mould:"25x9x6 cm" layers:12 raised:0.2',
+  '/pour line mould:"25x9x6 cm" lines:2',
+  '/pour swirl mould:"25x9x6 cm" shares:"blue 70%, white 30%"',
+  '/pour gradient from:"ultramarine blue full" to:plain steps:8',
+  '/pour infusion',
+  '/pour infusion bar:"20% #dcc58a" target:"#cda64f" oils:"1000 g"',
+  '/swap offer item:Dusk',
+  '/swap list',
+  '/season show',
+  '/calibrate plan',
+  '/calibrate bars item:Dusk bar-1:"1/8 tsp per cup #8b93bd" bar-2:"1/2 tsp per cup #4d5aa0"',
+  '/shelf compare one:Dusk other:"ultramarine blue"',
+];
+
 let conversation: Conversation;
 const faults: unknown[] = [];
 beforeAll(async () => {
@@ -84,7 +120,7 @@ async function answered(line: string, at: Seat) {
   if (!shown.ok || !('face' in shown)) throw new Error(`${line}: ${JSON.stringify(shown)}`);
   return shown;
 }
-const words = (text: string) => text.split(/\s+/).filter(Boolean).length;
+const wordsOf = (text: string) => text.split(/\s+/).filter(Boolean).length;
 
 describe.each(['en', 'es'] as const)('answers in %s', language => {
   test('have faces within their words, once the standing cautions are known', {
@@ -95,9 +131,26 @@ describe.each(['en', 'es'] as const)('answers in %s', language => {
     const sizes = new Map<string, number>();
     for (const line of [...DEMO, ...LINES]) {
       const { face, command } = await answered(line, at);
-      sizes.set(line, words(face) - (LIMITS[command] ?? MOST));
+      sizes.set(line, wordsOf(face) - (LIMITS[command] ?? MOST));
     }
     expect([...sizes].filter(([, over]) => over > 0)).toEqual([]);
+  });
+
+  test('have faces within their words, jars, books and palettes too, and lose nothing', {
+    timeout: 300_000,
+  }, async () => {
+    const at = seat(language, 'maker');
+    for (const line of [LINES[0]!, LINES[8]!, ...JARS]) await answered(line, at);
+    const over: (readonly [string, number])[] = [];
+    for (const line of MADE) {
+      const { face, command, folds, text } = await answered(line, at);
+      const words = wordsOf(face) - (LIMITS[command] ?? MOST);
+      if (words > 0) over.push([line, words]);
+      for (const fold of folds)
+        for (const piece of fold.text.split('\n').filter(Boolean))
+          expect(text, `${line}: ${fold.id}`).toContain(piece.trim());
+    }
+    expect(over).toEqual([]);
   });
 
   test('say standing cautions in full the first time, then in a line with the whole in a fold', async () => {

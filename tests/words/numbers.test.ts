@@ -120,7 +120,7 @@ describe('one decimal sign in an answer', () => {
     '/dose colourant:"red 40 lake" portion:"1 cup"',
     '/match target:"#6b3fa0" portion:"2 cups"',
     '/preview mix:"ultramarine violet pastel + titanium dioxide" portion:"2 cups"',
-    '/calibrate item:"Evening sky" bar-1:"1/8 tsp per cup #8b93bd" bar-2:"1/2 tsp per cup #4d5aa0"',
+    '/calibrate bars item:"Evening sky" bar-1:"1/8 tsp per cup #8b93bd" bar-2:"1/2 tsp per cup #4d5aa0"',
     '/plan oils:"olive 50%, coconut 30%, palm 20%" size:"900 g oils" portions:"1 cup ultramarine blue; 1 cup titanium dioxide pastel; rest plain" fragrance:"3%" additives:"honey 10 g"',
     '/shelf list',
     '/shelf use item:Amber amount:"1/2 g"',

@@ -1,4 +1,5 @@
 import type { Member, MessageView } from '../../../src/loopback/interface.ts';
+import { prefer } from '../../../src/records/preferences.ts';
 import { openFair } from '../challenge/room.ts';
 
 /** A room with a clock of its own, and a maker with two jars and a plan. */
@@ -10,6 +11,7 @@ export async function openBook() {
     async maker() {
       const group = fair.group();
       const { member } = group;
+      await prefer(fair.room.store, member.id, { answers: 'whole' });
       await member.run('/shelf add', {
         item: 'Dusk',
         amount: '40 g',

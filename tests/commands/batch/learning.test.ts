@@ -85,7 +85,7 @@ describe('a cured batch teaches its jars', () => {
     await Promise.all(
       doses.map((dose, at) => member.run('/batch cured', { batch: `Of ${at}`, colours: weak(dose) })),
     );
-    await member.run('/calibrate', { item: 'Dusk', 'bar-1': `1/16 tsp per cup ${weak(1 / 16)}` });
+    await member.run('/calibrate bars', { item: 'Dusk', 'bar-1': `1/16 tsp per cup ${weak(1 / 16)}` });
     await pour(member, '3/8 tsp', 'Last');
     const last = await member.run('/batch cured', { batch: 'Last', colours: weak(3 / 8) });
     expect(last.text).toContain('from 5 bars.');

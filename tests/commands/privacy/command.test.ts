@@ -3,7 +3,7 @@ import { duesBy } from '../../../src/records/dues.ts';
 import { openRoom } from '../../loopback/room.ts';
 
 test('what is kept can be seen, taken along and erased, by its owner alone', async () => {
-  await using room = await openRoom({ host: { acknowledgeWithinMs: 20_000 } });
+  await using room = await openRoom({ whole: true, host: { acknowledgeWithinMs: 20_000 } });
   const { member, steward, group, conversation, host } = room;
   await member.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine blue' });
   await steward.run('/shelf add', { item: 'Moss', amount: '5 g' });
