@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { OILS } from '../../../src/engine/batch/oils/index.ts';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
-import { EXAMPLES } from '../flaws/examples.ts';
 import { featuresOf } from '../../../src/engine/hazards/emergencies/learned/features.ts';
 import type { Class } from '../../../src/engine/hazards/emergencies/learned/model.ts';
 import { groundsIn } from '../../../src/engine/hazards/emergencies/read.ts';
 import { BARRED, type EmergencyId } from '../../../src/engine/hazards/index.ts';
+import { EXAMPLES } from '../flaws/examples.ts';
 import type { Lesson } from './fit-learned.ts';
 
 /** A text with what it tells of. `writer`: whose words they are; one writer is left out at a time. */
