@@ -65,7 +65,7 @@ describe('imports', () => {
   const bare = (text: string) =>
     [
       ...text.matchAll(
-        /(?:^|\n)(?:import|export)[^'"\n;]*?(?:from )?'([^'.][^']*)'|import\('([^'.][^']*)'\)/gu,
+        /(?:^|\n)(?:import|export)\s(?:[\w$*{},\s]*?\sfrom\s)?'([^'.][^']*)'|import\('([^'.][^']*)'\)/gu,
       ),
     ]
       .map(([, one, other]) => one ?? other ?? '')
