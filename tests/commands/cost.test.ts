@@ -70,6 +70,7 @@ describe('what colour costs', () => {
   });
 
   test('of a batch: oils always, colour of own jars for their owner only', async () => {
+    await run('/prefer', { jars: 'shown' });
     const open = await run('/plan', {
       oils: 'olive 70%, coconut 30%',
       size: '1 kg oils',
@@ -80,6 +81,7 @@ describe('what colour costs', () => {
     expect(open.text).toMatch(/Oils: €5\.60/);
     expect(open.text).toMatch(/Oils without a price, not counted: coconut/i);
     expect(open.text).not.toContain('Colour: €');
+    await run('/prefer', { jars: 'private' });
     const own = await run('/plan', { recipe: 'Priced', prices: 'olive 8 €/kg' });
     expect(own.text).toMatch(/Colour: €[\d.]+ \+ \$[\d.]+ for the batch/);
     expect(own.text).toMatch(/Oils and colour: €[\d.]+ \+ \$/);

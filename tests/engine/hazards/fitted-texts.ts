@@ -1,7 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { accountsOf } from '../../../src/engine/hazards/emergencies/evidence/weigh.ts';
-import { type Grounds, groundsIn } from '../../../src/engine/hazards/emergencies/read.ts';
+import type { Grounds } from '../../../src/engine/hazards/emergencies/grounds.ts';
+import { groundsIn } from '../../../src/engine/hazards/emergencies/read.ts';
 import type { EmergencyId } from '../../../src/engine/hazards/index.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
 import type { Sample } from './fit-weights.ts';

@@ -36,9 +36,9 @@ describe('a strength that was kept as it was printed', () => {
   });
 
   test.each([
-    ['en', '25%', '25% of full'],
-    ['es', '25%', '25% de pleno'],
-    ['es', '0.5% of oils', '0,5% de aceites'],
+    ['en', '25%', '25 % of full colour'],
+    ['es', '25%', '25 % del color pleno'],
+    ['es', '0.5% of oils', '0,5 % de los aceites'],
     ['en', 'some', 'some'],
   ] as const)('a report in %s that says %s shows “%s”', (language, strength, shown) => {
     const report = { result: 'held', process: 'gel', strength, photo: false, mine: false } as never;

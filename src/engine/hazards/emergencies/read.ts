@@ -11,6 +11,7 @@ import { WHO_WORDS } from './evidence/lexicon-who.ts';
 import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/weigh.ts';
 import WEIGHTS from './evidence/weights.json' with { type: 'json' };
 import { isTakenBack } from './false-alarm.ts';
+import type { Grounds } from './grounds.ts';
 import { joined } from './join.ts';
 import type { Model } from './learned/model.ts';
 import { readLearned } from './learned/read.ts';
@@ -100,15 +101,6 @@ const putPast = ({ standing, ...rest }: Reading, isPast: readonly boolean[]): Re
   standing: standing.map((one, at) => (isPast[at] ? 'no' : one)),
   ...rest,
 });
-
-/** What {@link accountsOf} weighs. */
-export type Grounds = {
-  readonly tokens: readonly Token[];
-  readonly mentions: readonly Mention[];
-  readonly reading: Reading;
-  readonly isPast: readonly boolean[];
-  readonly told: readonly { readonly id: EmergencyId; readonly from: number }[];
-};
 
 type Found = {
   readonly tokens: readonly Token[];

@@ -1,4 +1,4 @@
-import type { Grounds } from '../read.ts';
+import type { Grounds } from '../grounds.ts';
 
 /**
  * How often each word and pair of words, each run of three to five letters of a word with its ends, and each idea of the

@@ -1,5 +1,5 @@
 import type { EmergencyId } from '../emergency.ts';
-import type { Grounds } from '../read.ts';
+import type { Grounds } from '../grounds.ts';
 import { featuresOf } from './features.ts';
 import { type Model, scoresOf } from './model.ts';
 import { CLASSES, learned } from './weights.ts';
