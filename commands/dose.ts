@@ -13,10 +13,13 @@ import { parseCarrier, parsePremix } from '../src/engine/dosing/parse-premix.ts'
 import { portionMillilitres } from '../src/engine/dosing/portion.ts';
 import type { DoseAnswer, DoseAsked } from '../src/engine/dosing/request.ts';
 import { parsePortionRange } from '../src/engine/quantities/amount.ts';
+import { excerpt } from '../src/engine/quantities/excerpt.ts';
 import { parseStrength, type Strength, splitStrength } from '../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../src/engine/quantities/units.ts';
+import { refuse } from '../src/engine/refusal.ts';
 import { checkColourant } from '../src/engine/stability/check-colourant.ts';
 import { amountPhrase } from '../src/engine/text/amount-phrases.ts';
+import { carrierNamed } from '../src/engine/text/carrier-name.ts';
 import { notForSoap } from '../src/presenting/check.ts';
 import { suggestJars } from '../src/presenting/colour/suggest.ts';
 import { colourCost, portionCostView } from '../src/presenting/cost.ts';
@@ -38,6 +41,12 @@ import { useItem } from '../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../src/records/shelf/jar.ts';
 import { meantByItem } from '../src/records/shelf/meant.ts';
 import type { Words } from '../src/words/index.ts';
+
+declare module '../src/engine/refusal.ts' {
+  interface Reasons {
+    'premix-carrier-twice': { readonly premix: string; readonly carrier: string };
+  }
+}
 
 const FULL: Strength = { by: 'name', name: 'full' };
 
@@ -126,6 +135,7 @@ export default command(
       const first = await findColoured(asked.colourant, shelf);
       const others = await Promise.all(asked.with.map(one => findColoured(one, shelf)));
       const strength = asked.strength === undefined ? first.strength : parseStrength(asked.strength);
+      refuseTwoLiquids(asked);
       const wanted = [
         {
           ...doseAsked({ ...first, strength }, measures),
@@ -166,7 +176,10 @@ export default command(
           say.dosing.headline({
             spoons: spoonsOf(answer.doses[0] as NamedDose['dose'], say),
             colourant: doses
-              .map(({ dose, name }, index) => (index === 0 ? name : `${spoonsOf(dose, say)} ${name}`))
+              .map(({ dose, name }, index) => {
+                const what = dose.premix ? say.dosing.pasteOf({ colourant: name }) : name;
+                return index === 0 ? what : `${spoonsOf(dose, say)} ${what}`;
+              })
               .join(' + '),
             portion: ends?.low ?? asked.portion.trim(),
           }),
@@ -195,6 +208,20 @@ export default command(
   }),
   { followUps: { take } },
 );
+
+/** A paste is in one liquid: a carrier beside it may name the one it leaves out, and no other. */
+function refuseTwoLiquids({
+  premix,
+  carrier,
+}: {
+  readonly premix?: string | undefined;
+  readonly carrier?: string | undefined;
+}): void {
+  if (premix === undefined || carrier === undefined) return;
+  const inPaste = carrierNamed(premix);
+  if (inPaste !== undefined && inPaste !== parseCarrier(carrier))
+    refuse('premix-carrier-twice', { premix: excerpt(premix), carrier: excerpt(carrier) });
+}
 
 /** The doses of the upper end of a range, in a line. */
 const upperEnd = (

@@ -27,6 +27,46 @@ describe('/colourant check on the chat platform', () => {
     expect(text).not.toMatch(/\bsafe\b/i);
   });
 
+  // Acid frees hydrogen sulfide from ultramarine: safety data sheets of C.I. 77007 (ECHA, "contact with acids").
+  test.each([
+    [
+      'en',
+      'CI 77007, citric acid, sodium bicarbonate',
+      /^## No\. Acid destroys ultramarine and frees poisonous/,
+    ],
+    ['en', 'ultramarine violet, mica, vinegar', /^## No\. Acid destroys ultramarine/],
+    ['es', 'azul ultramar, zumo de limón', /^## No\. El ácido destruye el ultramar y libera sulfuro/],
+  ] as const)(
+    'an acid beside an ultramarine is refused first (%s: %s)',
+    async (language, ingredients, said) => {
+      room.member.grant({ locale: language === 'es' ? 'es-ES' : 'en-US' });
+      const { text } = await check(ingredients);
+      room.member.grant({ locale: 'en-US' });
+      expect(text).toMatch(said);
+      expect(text).not.toMatch(/CI 77007\)?[^\n]*: holds? in raw soap/);
+    },
+  );
+
+  test.each([
+    ['can I mix ultramarine with citric acid?', true],
+    ['ultramarine and vinegar in the same bar?', true],
+    ['can I add lemon juice to my ultramarine soap', true],
+    ['does ultramarine survive acid?', true],
+    ['¿puedo mezclar ultramar con ácido cítrico?', true],
+    ['¿puedo echar vinagre a mi jabón con azul ultramar?', true],
+    ['is ultramarine ok with stearic acid?', false],
+    ['is ultramarine blue stable in soap?', false],
+  ])('the acid that a question names is not dropped: %s', async (question, refused) => {
+    const { text } = await room.member.run('/ask', { question });
+    expect(/^## No\. Acid destroys/.test(text)).toBe(refused);
+  });
+
+  test('every ultramarine is to be kept from acid, in whatever powder', async () => {
+    for (const list of ['Mica, Ultramarines', 'CI 77007', 'ultramarine pink', 'Ultramarines, CI 77891'])
+      expect((await check(list)).text).toContain('Keep it from acid');
+    expect((await check('Mica, CI 77891')).text).not.toContain('Keep it from acid');
+  });
+
   test.each([
     ['a metal, whatever a listing permits', 'Mica, Aluminum Powder (CI 77000)', /Never let this meet lye/],
     [
