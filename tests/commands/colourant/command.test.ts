@@ -61,6 +61,23 @@ describe('/colourant check on the chat platform', () => {
     expect(/^## No\. Acid destroys/.test(text)).toBe(refused);
   });
 
+  test.each([
+    'CI 77891, hidróxido de aluminio',
+    'mica, aluminum hydroxide (CI 77002)',
+    'Mica, Titanium Dioxide, Aluminum Hydroxide/Alumina',
+    'aluminium  hydroxyde; mica',
+  ])('a compound of aluminium is no metal: %s', async list => {
+    const { text } = await check(list);
+    expect(text.split('\n')[0]).toBe('## Holds in raw soap.');
+  });
+
+  test('an aluminium pot with lye in it still is', async () => {
+    const { text } = await room.member.run('/ask', {
+      question: 'my aluminium pot is fizzing with the lye in it',
+    });
+    expect(text).toMatch(/hydrogen/);
+  });
+
   test('every ultramarine is to be kept from acid, in whatever powder', async () => {
     for (const list of ['Mica, Ultramarines', 'CI 77007', 'ultramarine pink', 'Ultramarines, CI 77891'])
       expect((await check(list)).text).toContain('Keep it from acid');
