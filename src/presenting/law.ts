@@ -8,7 +8,9 @@ import type { Words } from '../words/index.ts';
 const longestTerms = 160;
 function clip(printed: string): string {
   const text = printed.replace(/^[—\s]+/, '').replace(/[.\s]+$/, '');
-  return text.length > longestTerms ? `${text.slice(0, longestTerms)}…` : text;
+  if (text.length <= longestTerms) return text;
+  const whole = text.slice(0, text.lastIndexOf(' ', longestTerms)).replace(/[\s,;:(]+$/, '');
+  return `${whole} …`;
 }
 
 /** Where the powder stands with each law, in a line each. */

@@ -78,6 +78,15 @@ describe('/colourant check on the chat platform', () => {
     expect(text).toMatch(/hydrogen/);
   });
 
+  // Directive 95/45/EC is the one of purity criteria for food colours.
+  test('a law text is cut between words, and its directive is named whole', async () => {
+    const { text } = await check('CI 77891');
+    expect(text).toMatch(/Directive 95\/45\/EC \(E 171\)/);
+    expect(text).toMatch(/aerodynamic …/);
+    expect(text).not.toMatch(/\p{L}…/u);
+    expect((await check('CI 42090')).text).not.toContain('sset');
+  });
+
   test('every ultramarine is to be kept from acid, in whatever powder', async () => {
     for (const list of ['Mica, Ultramarines', 'CI 77007', 'ultramarine pink', 'Ultramarines, CI 77891'])
       expect((await check(list)).text).toContain('Keep it from acid');
