@@ -19,6 +19,8 @@ describe('a liquid is not water or oil because its name holds the word', () => {
   test.each([
     ['lemon water', 'acid'],
     ['vinegar water', 'acid'],
+    ['water with lemon', 'acid'],
+    ['orange juice', 'acid'],
     ['agua de limón', 'acid'],
     ['vinagre', 'acid'],
     ['bleach water', 'bleach'],
