@@ -7,6 +7,7 @@ import { Offer } from '../../src/conversation/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
+import { acidIn } from '../../src/engine/text/acid-words.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { compareReply } from './compare.ts';
@@ -36,8 +37,9 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const scent = photo ? undefined : scentReply(question, read, context);
   if (scent) return scent;
   if (read.outside !== undefined) return outsideReply(read, context);
-  const reading =
+  const first =
     photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0];
+  const reading = first && withItsAcid(first, question);
   if (!reading) return notUnderstood(read, context);
   const given = { ...filled(reading, context), ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
@@ -80,6 +82,30 @@ const asDiagnosis = (question: string): Reading => ({
   given: question.trim() === '' ? {} : { words: question },
   missing: [],
 });
+
+/** Questions of what a colour bears, in which an acid beside an ultramarine decides. */
+const BEARING: ReadonlySet<string> = new Set(['survives-lye', 'law', 'wet']);
+
+/** An acid that a question names beside an ultramarine is checked with it, and not dropped. */
+function withItsAcid(reading: Reading, question: string): Reading {
+  const acid = acidIn(question);
+  const { ingredients } = reading.given;
+  // The reader knows "acid" alone: one that is a fat is not the acid that was found in the list.
+  if (acid === undefined && typeof ingredients === 'string')
+    return {
+      ...reading,
+      given: { ...reading.given, ingredients: ingredients.replace(/, acid(?:o)?(?=,|$)/u, '') },
+    };
+  if (acid === undefined || !/\b(?:ultramar|77007)/iu.test(question) || !BEARING.has(reading.job))
+    return reading;
+  const listed = typeof ingredients === 'string' ? ingredients : 'ultramarine';
+  return {
+    ...reading,
+    command: 'colourant check',
+    given: { ingredients: acidIn(listed) === undefined ? `${listed}, ${acid}` : listed },
+    missing: [],
+  };
+}
 
 const textsOf = (given: Given): Readonly<Record<string, string>> =>
   Object.fromEntries(

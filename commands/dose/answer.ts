@@ -11,9 +11,12 @@ import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { DoseAnswer, DoseAsked } from '../../src/engine/dosing/request.ts';
 import { parsePortionRange } from '../../src/engine/quantities/amount.ts';
+import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { parseStrength, type Strength, splitStrength } from '../../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import { refuse } from '../../src/engine/refusal.ts';
 import { amountPhrase } from '../../src/engine/text/amount-phrases.ts';
+import { carrierNamed } from '../../src/engine/text/carrier-name.ts';
 import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
 import {
   doseBlocks,
@@ -32,6 +35,12 @@ import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { takeChoice } from './follow-ups.ts';
 import { lawOf } from './law.ts';
+
+declare module '../../src/engine/refusal.ts' {
+  interface Reasons {
+    'premix-carrier-twice': { readonly premix: string; readonly carrier: string };
+  }
+}
 
 const FULL: Strength = { by: 'name', name: 'full' };
 
@@ -117,7 +126,10 @@ function headlineOf(
   const dosed = say.dosing.headline({
     spoons: first ? spoonsOf(first.dose, say) : '',
     colourant: doses
-      .map(({ dose, name }, index) => (index === 0 ? name : `${spoonsOf(dose, say)} ${name}`))
+      .map(({ dose, name }, index) => {
+        const what = dose.premix ? say.dosing.pasteOf({ colourant: name }) : name;
+        return index === 0 ? what : `${spoonsOf(dose, say)} ${what}`;
+      })
       .join(' + '),
     portion,
   });
@@ -129,6 +141,7 @@ async function readColours(asked: DoseOptions, measures: Measures, { shelf }: Co
   const first = await findColoured(asked.colourant, shelf);
   const others = await Promise.all(asked.with.map(one => findColoured(one, shelf)));
   const strength = asked.strength === undefined ? first.strength : parseStrength(asked.strength);
+  refuseTwoLiquids(asked);
   const wanted = [
     {
       ...doseAsked({ ...first, strength }, measures),
@@ -138,6 +151,14 @@ async function readColours(asked: DoseOptions, measures: Measures, { shelf }: Co
     ...others.map(one => doseAsked(one, measures)),
   ];
   return { jars: [first, ...others].map(({ jar }) => jar), wanted };
+}
+
+/** A paste is in one liquid: a carrier beside it may name the one it leaves out, and no other. */
+function refuseTwoLiquids({ premix, carrier }: Pick<DoseOptions, 'premix' | 'carrier'>): void {
+  if (premix === undefined || carrier === undefined) return;
+  const inPaste = carrierNamed(premix);
+  if (inPaste !== undefined && inPaste !== parseCarrier(carrier))
+    refuse('premix-carrier-twice', { premix: excerpt(premix), carrier: excerpt(carrier) });
 }
 
 /** The colour to see, and the same in another strength. */

@@ -64,13 +64,17 @@ function typedIn(question: Question): readonly string[] {
   }
 }
 
+/** Aluminium that is no metal any more: lye makes no hydrogen of its hydroxide, its oxide or its salts. */
+const ALUMINIUM_COMPOUND =
+  /\balumini?um\s+(?:hydrox[iy]de|oxide|silicate|stearate|distearate|tristearate)\b|\b(?:hidr[oó]xido|[oó]xido|silicato|estearato)\s+de\s+aluminio\b/giu;
+
 const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[]>();
 
 /** What each text tells. A question is looked at more than once on its way; it is read once. */
 function readEach(texts: readonly string[]): readonly (readonly Emergency[])[] {
   const known = readings.get(texts);
   if (known) return known;
-  const read = texts.map(text => readEmergencies(text));
+  const read = texts.map(text => readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral')));
   readings.set(texts, read);
   return read;
 }

@@ -1,6 +1,7 @@
 import type { Block } from '../conversation/reply.ts';
 import { colourantById } from '../engine/colourants/catalogue.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
+import { isUltramarine } from '../engine/stability/check.ts';
 import { otherUseOf } from '../engine/stability/legal-share.ts';
 import type { PowderKind } from '../engine/stability/report.ts';
 import type { Meant } from '../records/shelf/meant.ts';
@@ -55,7 +56,12 @@ export function doseBlock({ report }: Meant, say: Words): readonly Block[] {
  * Those hints of the catalogue's entry that the rest does not say already; of an entry that is only like it, what to
  * take instead where both fail.
  */
-export function hintsOf({ report, colourant }: Meant, say: Words): readonly string[] {
+export function hintsOf(meant: Meant, say: Words): readonly string[] {
+  const acid = meant.report.components.some(isUltramarine) ? [say.colourants.hints['never-with-acid']] : [];
+  return [...new Set([...acid, ...catalogueHints(meant, say)])].slice(0, 3);
+}
+
+function catalogueHints({ report, colourant }: Meant, say: Words): readonly string[] {
   const like = report.like === undefined ? undefined : colourantById(report.like);
   if (!like || report.verdictIfPresent === 'never') return [];
   const own = colourant?.id === like.id;
@@ -65,8 +71,7 @@ export function hintsOf({ report, colourant }: Meant, say: Words): readonly stri
       own ? !/^not-listed|^never-in-water$/.test(hint) : /instead$|coats-the-mica$/.test(hint),
     )
     .filter(() => own || like.alkali.behaviour === report.verdict || report.components.length === 1)
-    .flatMap(hint => spoken[hint] ?? [])
-    .slice(0, 3);
+    .flatMap(hint => spoken[hint] ?? []);
 }
 
 /** Where each statement comes from, in small print; one source once. */

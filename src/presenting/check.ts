@@ -53,6 +53,7 @@ export const meantName = ({ item, colourant }: Meant, say: Words): string | unde
 
 /** The first line of a check: what happens in raw soap, and toward which colour. */
 function checkHeadline(meant: Meant, say: Words): string {
+  if (meant.report.acidMeetsUltramarine) return say.stability.acidMeetsUltramarine;
   const name = meantName(meant, say);
   const weak = weakIfPresent(meant.report);
   const verdict =

@@ -86,6 +86,16 @@ describe('/dose on the chat platform', () => {
   });
 });
 
+describe('a paste', () => {
+  test('is what the headline counts, and is in one liquid', async () => {
+    const asked = { colourant: 'ultramarine blue', portion: '2 cups', premix: '1 tsp in 1 Tbsp oil' };
+    expect((await dose(asked)).text.split('\n')[0]).toMatch(/tsp of your ultramarine blue paste for 2 cups$/);
+    expect((await dose({ ...asked, carrier: 'oil' })).text).toMatch(/paste for 2 cups/);
+    expect((await dose({ ...asked, carrier: 'water' })).text).toMatch(/different liquids: keep one/);
+    expect((await dose({ ...asked, premix: '30%', carrier: 'water' })).text).toMatch(/paste for 2 cups/);
+  });
+});
+
 describe('what the law says stands before the spoons', () => {
   // 21 CFR 74.2052 (D&C Black No. 2: eye, lip and face make-up), 73.2190 (henna: hair).
   test.each(['carbon black', 'henna'])('%s is not listed for soap', async colourant => {

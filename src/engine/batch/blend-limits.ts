@@ -13,10 +13,13 @@ declare module '../refusal.ts' {
 
 /**
  * Where waxes, fatty acids and the hardest fats are melted through, C. European Pharmacopoeia drop and freezing points
- * (beeswax 61 to 66, carnauba 80 to 88, stearic acid 50 about 54 to 58, lanolin 38 to 44); the acids from their
+ * (beeswax 61 to 66, carnauba 80 to 88, stearic acid 50 about 54 to 58, lanolin 38 to 44; refined coconut 23 to 26); the acids from their
  * handbooks.
  */
 export const MELTS_AT: Readonly<Record<string, number>> = {
+  coconut: 24,
+  babassu: 24,
+  'palm-kernel': 26,
   beeswax: 64,
   candelilla: 70,
   carnauba: 84,

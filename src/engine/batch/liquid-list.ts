@@ -11,6 +11,8 @@ declare module '../refusal.ts' {
   interface Reasons {
     /** Strong drink or alcohol: it burns, and seizes the batter. */
     'liquid-is-spirit': { text: string };
+    /** Bleach or hydrogen peroxide. */
+    'liquid-is-bleach': { text: string };
     /** Water by weight, which the plan works out from what is written for water. */
     'liquid-water-weight': { text: string };
     'liquid-unknown': { text: string; known: readonly AdditiveId[] };
@@ -20,6 +22,8 @@ declare module '../refusal.ts' {
 }
 
 const WATER = /^(?:distilled |plain |cold )?(?:water|agua(?: destilada| fria)?)$/u;
+const BLEACH =
+  /\b(?:bleach|chlorine|hypochlorite|peroxide|lejia|cloro|lavandina|hipoclorito|peroxido|agua oxigenada)\b/u;
 const FROZEN = /\b(?:frozen|freeze|slush|congelad[oa]s?|helad[oa]s?)\b/giu;
 const INTO_OILS =
   /\b(?:(?:in|into|with|to) (?:the )?oils?|(?:at|after) trace|(?:in|into) (?:the )?batter|(?:en|con|a) los aceites|(?:a|en) la traza|en la masa)\b/giu;
@@ -41,7 +45,7 @@ type Piece = { readonly ask: Omit<AdditiveAsk, 'amount'> | 'water'; readonly amo
 /**
  * Reads what stands in the place of water: `goat milk`, `half beer`, `coconut milk 50% frozen, tea`, `200 g aloe juice`,
  * `cream 100 g in the oils`. A bare percent is of the water; without an amount it takes what the others leave. English
- * or Spanish. Throws a Refusal: `liquid-unknown`, `liquid-is-spirit`, `liquid-water-weight`, `liquids-over-all`,
+ * or Spanish. Throws a Refusal: `liquid-unknown`, `liquid-is-spirit`, `liquid-is-bleach`, `liquid-water-weight`, `liquids-over-all`,
  * `additive-eats-lye-by-spoon`, or one of the
  * amounts' own.
  */
@@ -80,6 +84,7 @@ function readPiece(piece: string): Piece {
   if (WATER.test(fold(name)))
     return { ask: 'water', amount: written === undefined ? undefined : waterShare(written, piece) };
   refuseSpirit(name);
+  if (BLEACH.test(fold(name))) refuse('liquid-is-bleach', { text: shown(piece) });
   const id = knownAdditive(name);
   if (id === undefined || additiveById(id).liquid === undefined) {
     return refuse('liquid-unknown', { text: shown(piece), known: LIQUIDS.map(one => one.id) });

@@ -1,3 +1,5 @@
+import type { HeatSetting, MouldMaterial } from '../heat/setting.ts';
+import { OVEN_C } from '../heat/surroundings.ts';
 import { refuse } from '../refusal.ts';
 import { MELTS_AT } from './blend-limits.ts';
 import type { LyeChoice, OilBlend } from './request.ts';
@@ -5,6 +7,8 @@ import type { LyeChoice, OilBlend } from './request.ts';
 declare module '../refusal.ts' {
   interface Reasons {
     'start-too-hot': { startC: number; most: number };
+    /** Degrees Celsius; `most` for a mould of that material. */
+    'oven-too-hot': { ovenC: number; most: number; material: MouldMaterial };
   }
 }
 
@@ -23,4 +27,18 @@ export function checkStart(startC: number, oils: OilBlend, lye: LyeChoice): void
   const melting = Math.max(...oils.shares.map(({ oil }) => MELTS_AT[oil.id] ?? 0));
   const most = lye.kind === 'KOH' || melting >= NEEDS_HEAT ? HOTTEST_EVER : HOTTEST_START;
   if (startC > most) refuse('start-too-hot', { startC, most });
+}
+
+/** Plastic moulds soften or warp above this, C (common practice: household polypropylene sags under load from about 60). */
+const HOTTEST_PLASTIC = 60;
+
+/** The warmest oven that a mould is put into, C: 77 (170 F, common practice), 60 for plastic. */
+export const hottestOven = (material: MouldMaterial): number =>
+  material === 'plastic' ? HOTTEST_PLASTIC : OVEN_C;
+
+/** Throws a Refusal `oven-too-hot` for an oven warmer than {@link hottestOven}. */
+export function checkOven({ process, material, ovenC }: HeatSetting): void {
+  const most = hottestOven(material);
+  if (process === 'oven' && ovenC !== undefined && ovenC > most + 0.5)
+    refuse('oven-too-hot', { ovenC, most, material });
 }

@@ -39,12 +39,13 @@ export function parseCarrier(text: string): Carrier {
 /**
  * Reads how a colourant was wetted beforehand: `30%` pigment by weight (`30% in oil`; glycerin unless said), the
  * member's own paste (`1 tsp in 1 Tbsp oil`, `5 g in 15 g glycerin`, `1 cdta en 1 cda de aceite`), or `unknown`.
- * Throws a Refusal: `premix-unreadable`, `premix-out-of-range`, or one of `parseAmount`.
+ * Throws a Refusal: `premix-unreadable`, `premix-out-of-range`, `carrier-unknown`, or one of `parseAmount`.
  */
 export function parsePremix(text: string, measures: Measures = MEASURES.us): Premix {
   if (text.length > 100) refuse('premix-unreadable', { text: excerpt(text) });
   const plain = spokenAmounts(plainText(text));
   const carrier = carrierNamed(plain);
+  if (carrier === undefined) refuseUnknownLiquid(plain);
   const percent = /^([\d.,]{1,8}) ?%/u.exec(plain)?.[1];
   if (percent !== undefined)
     return byShare((readDecimal(percent)[0] ?? Number.NaN) / 100, carrier ?? 'glycerin', text);
@@ -56,6 +57,23 @@ export function parsePremix(text: string, measures: Measures = MEASURES.us): Pre
   if (powderText === undefined || liquidText === undefined)
     return refuse('premix-unreadable', { text: excerpt(text) });
   return ownPaste(parseAmount(powderText, measures), parseAmount(liquidText, measures), carrier, text);
+}
+
+const UNIT =
+  '(?:tsp|teaspoons?|tbsp|tablespoons?|cups?|g|gr|grams?|ml|cc|oz|ounces?|cdtas?|cdas?|cucharaditas?|cucharadas?|tazas?|gramos?|onzas?|t)';
+/** What an amount of liquid is of, at the end: "in 1 Tbsp banana", "30% en leche". */
+const LIQUID = new RegExp(
+  String.raw`(?: (?:in|into|en|con|with|to|per|por cada) (?:[\d.,/½¼¾⅛ ]+|an? |una? |one |half an? |media )?${UNIT}\.? (?:of |de )?|% (?:in|en) )(\p{L}{3,}(?: \p{L}+){0,2})$`,
+  'iu',
+);
+/** Words for the liquid that leave open which it is. */
+const ANY_LIQUID =
+  /\b(?:liquid|liquido|líquido|carrier|batter|masa|medium|medio|powder|polvo|paste|pasta|spoons?|heaped|level)\b/iu;
+
+/** A liquid by a name that nobody here knows is not taken for oil. Throws a Refusal `carrier-unknown`. */
+function refuseUnknownLiquid(plain: string): void {
+  const liquid = LIQUID.exec(plain)?.[1];
+  if (liquid !== undefined && !ANY_LIQUID.test(liquid)) refuse('carrier-unknown', { text: excerpt(liquid) });
 }
 
 const FIGURE = String.raw`(\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?|uno)`;

@@ -17,7 +17,7 @@ export const SPOON_SCATTER_ORIGIN: Origin = {
 };
 
 /** A level teaspoon of fluffy mica weighs a gram or less, of the heaviest white about ten: beyond is a slip. */
-const SPOON_GRAMS = { low: 0.1, high: 20 };
+export const SPOON_GRAMS = { low: 0.1, high: 20 };
 
 /**
  * What so many teaspoons of a powder weigh, grams. With the member's own weight of a level spoon the band is the

@@ -1,4 +1,5 @@
 import type { AlkaliBehaviour, Carrier, Colourant } from '../colourants/colourant.ts';
+import { acidIn } from '../text/acid-words.ts';
 import { type Entry, readEntries } from './entries.ts';
 import { underLaw } from './legal-share.ts';
 import { alike } from './like.ts';
@@ -62,6 +63,13 @@ const colours = (component: Component): boolean =>
   component.role !== 'additive' && component.role !== 'carrier';
 const kindOfComponent = (component: Component): PowderKind | undefined => substanceById(component.id)?.kind;
 
+/** Whether an ingredient is an ultramarine of any shade. */
+export const isUltramarine = (component: Component): boolean => kindOfComponent(component) === 'ultramarine';
+
+/** Acid takes the sulphur out of an ultramarine, and its colour with it (Ullmann, as cited by Haz-Map). */
+const destroyedByAcid = (component: Component): Component =>
+  isUltramarine(component) ? { ...component, alkali: 'destroyed', towards: 'paler' } : component;
+
 function kindOf(components: readonly Component[]): PowderKind {
   const has = (test: (component: Component) => boolean): boolean => components.some(test);
   const glitter = has(({ role }) => role === 'glitter');
@@ -103,11 +111,13 @@ function doseUnderLaw(
  */
 export function checkIngredients(text: string): IngredientReport {
   const read = readEntries(text).map(entry => ({ entry, recognised: recognise(entry) }));
-  const components = merged(
+  const alone = merged(
     read.flatMap(({ entry, recognised }) =>
       recognised.substances.map(substance => componentOf(substance, entry)),
     ),
   );
+  const soured = alone.some(isUltramarine) && acidIn(text) !== undefined;
+  const components = soured ? alone.map(destroyedByAcid) : alone;
   const unknown = [...new Set(read.flatMap(({ recognised }) => recognised.unknown))];
   const certain = components.some(({ ifPresent }) => !ifPresent)
     ? components.filter(({ ifPresent }) => !ifPresent)
@@ -142,6 +152,7 @@ export function checkIngredients(text: string): IngredientReport {
         : (leastSureFirst.find(level => telling.some(({ confidence }) => confidence === level)) ?? 'high'),
     like: like[0]?.id,
     ...(predispersedIn === undefined || telling.length === 0 ? {} : { predispersedIn }),
+    ...(soured ? { acidMeetsUltramarine: true } : {}),
     unknown,
   };
 }

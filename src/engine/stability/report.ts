@@ -62,6 +62,8 @@ export type IngredientReport = {
   readonly like: string | undefined;
   /** The liquid it is already dispersed in, when the list names one: then its strength is unknown. */
   readonly predispersedIn?: Carrier;
+  /** True where the list has an ultramarine and an acid, which destroys it and frees hydrogen sulfide. */
+  readonly acidMeetsUltramarine?: true;
   /** Entries of the list that were not recognised, as written. */
   readonly unknown: readonly string[];
 };

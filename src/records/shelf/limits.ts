@@ -1,3 +1,4 @@
+import { SPOON_GRAMS } from '../../engine/dosing/powder.ts';
 import { refuse } from '../../engine/refusal.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -37,9 +38,12 @@ export function checkPigment(fraction: number): number {
 const lightest = 0.05;
 const heaviest = 5;
 
-/** What one level spoon weighs, g, in a spoon of that many ml; refuses what no powder or paste weighs. */
+/**
+ * What one level spoon weighs, g, in a spoon of that many ml; refuses what no powder or paste weighs, and what a dose
+ * would refuse, or the jar could never be dosed again.
+ */
 export function checkSpoon(grams: number, spoonMillilitres: number): void {
-  const least = lightest * spoonMillilitres;
-  const most = heaviest * spoonMillilitres;
+  const least = Math.max(SPOON_GRAMS.low, lightest * spoonMillilitres);
+  const most = Math.min(SPOON_GRAMS.high, heaviest * spoonMillilitres);
   if (!(grams >= least && grams <= most)) refuse('shelf-spoon-unfit', { grams, least, most });
 }

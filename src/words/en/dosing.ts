@@ -1,5 +1,6 @@
 import type { Carrier } from '../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../engine/dosing/cautions.ts';
+import type { HarmfulLiquid } from '../../engine/text/carrier-name.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 import { dispersion } from './dispersion.ts';
@@ -58,6 +59,13 @@ const cautions: CautionSentences = {
     `Nobody says how strong this ${colourant.en} is: start at a quarter, compare, step up, and note what worked.`,
 };
 
+const harms: Readonly<Record<HarmfulLiquid, string>> = {
+  acid: 'is sour: acid uses up lye, and frees poisonous hydrogen sulfide from ultramarine.',
+  bleach: 'destroys colour, and with acids and ammonia gives poisonous gas.',
+  lye: 'is caustic: more lye than the recipe counts, and burns.',
+  petroleum: 'is no soap oil: lye turns none of it into soap, so it stays in the bar and on the skin.',
+};
+
 export const dosing = {
   cautions,
   /** The dish test in a line. */
@@ -70,6 +78,8 @@ export const dosing = {
   /** The number first: what to spoon, of what, into how much. */
   headline: (v: { spoons: string; colourant: string; portion: string }) =>
     `${v.spoons} ${v.colourant} for ${v.portion}`,
+  /** What the spoons of a premix hold, in place of the powder's name. */
+  pasteOf: (v: { colourant: string }) => `of your ${v.colourant} paste`,
   grams: (v: { low: number; typical: number; high: number }) =>
     `about ${plain(v.typical)} g (${plain(v.low)} to ${plain(v.high)} g)`,
   weighYourSpoon: (v: { colourant: string }) =>
@@ -97,6 +107,8 @@ export const dosingRefusals: Pick<
   | 'carrier-unknown'
   | 'carrier-is-fragrance'
   | 'carrier-is-alcohol'
+  | 'carrier-harms'
+  | 'premix-carrier-twice'
 > = {
   'never-meets-lye': ({ colourant }) =>
     `${colourant.en} must never meet lye. Leave it out; take a mica or an oxide of that colour.`,
@@ -111,5 +123,9 @@ export const dosingRefusals: Pick<
     `“${text}” is a scent, not a wetting liquid: many scents thicken the batter or turn it brown, and its share is limited by law. Wet the colour in a light oil, water or glycerin, and add the scent for itself.`,
   'carrier-is-alcohol': ({ text }) =>
     `“${text}” burns and heats the batter: it is no wetting liquid here. Use water, a light oil or glycerin.`,
+  'carrier-harms': ({ text, why }) =>
+    `“${text}” ${harms[why]} Wet the colour in water, a light oil or glycerin.`,
+  'premix-carrier-twice': ({ premix, carrier }) =>
+    `Premix “${premix}” and carrier “${carrier}” name different liquids: keep one of them.`,
   'carrier-unknown': ({ text }) => `I don't know “${text}” as a carrier. Use water, oil or glycerin.`,
 };

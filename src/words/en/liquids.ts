@@ -122,6 +122,7 @@ const refusals: Pick<
   | 'jug-too-little-water'
   | 'liquid-never-in-jug'
   | 'liquid-is-spirit'
+  | 'liquid-is-bleach'
   | 'liquid-water-weight'
   | 'liquid-unknown'
   | 'liquids-over-all'
@@ -148,6 +149,8 @@ const refusals: Pick<
     `${capital(name(liquid))} is too thick or fat for the lye jug: lye pockets, foaming. Write “${bare(liquid)} in the oils”.`,
   'liquid-is-spirit': ({ text }) =>
     `“${text.trim()}” is strong alcohol: it burns near heat, makes lye boil up and seizes the batter. Use water; for beer or wine the alcohol is boiled off first.`,
+  'liquid-is-bleach': ({ text }) =>
+    `“${text.trim()}” never goes into soap: bleach and peroxide foam up with lye and oils, burn skin, destroy colour, and bleach gives poisonous gas with acids. Use water.`,
   'liquid-water-weight': ({ text }) =>
     `“${text.trim()}”: here goes what stands in for water. How much plain water there is, write with water: “33% lye”, “2:1” (water to lye) or “38% of oils”.`,
   'liquid-unknown': ({ text, known }) =>

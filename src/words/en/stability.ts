@@ -82,6 +82,8 @@ export const stability = {
     never: () => 'Never let this meet lye: the metal reacts, and aluminium gives off hydrogen and heat.',
     unknown: () => 'Not known: make a test bar in a spoonful of batter first.',
   },
+  acidMeetsUltramarine:
+    'No. Acid destroys ultramarine and frees poisonous hydrogen sulfide; acid goes fully into the lye water first, never onto the pigment.',
   /** One short warning for a dose or a plan. */
   warning: {
     destroyed: (v: { name: string; towards: string }) => `${v.name} goes ${v.towards} in raw soap.`,

@@ -1,5 +1,6 @@
 import type { Carrier } from '../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../engine/dosing/cautions.ts';
+import type { HarmfulLiquid } from '../../engine/text/carrier-name.ts';
 import type * as en from '../en/dosing.ts';
 import { numbersIn } from '../numbers.ts';
 import { dispersion } from './dispersion.ts';
@@ -15,6 +16,13 @@ const lyeChanges: Record<DoseCautions['lye-changes']['behaviour'], string> = {
   destroyed: 'pierde el color con la sosa: espera poco o nada en la barra',
   bleeds: 'migra a lo que tiene al lado y puede manchar: no sirve para vetas nítidas',
   unknown: 'no está probado en sosa, que yo sepa: haz antes una barra de prueba',
+};
+
+const harms: Readonly<Record<HarmfulLiquid, string>> = {
+  acid: 'es ácido: gasta sosa, y del ultramar libera sulfuro de hidrógeno, que es venenoso.',
+  bleach: 'destruye el color, y con ácidos o amoníaco da gas venenoso.',
+  lye: 'es cáustico: más sosa de la que cuenta la receta, y quema.',
+  petroleum: 'no es aceite de jabón: la sosa no lo vuelve jabón, y queda en la pastilla y en la piel.',
 };
 
 export const dosing: typeof en.dosing = {
@@ -62,6 +70,7 @@ export const dosing: typeof en.dosing = {
       `Nadie dice cuánto pigmento lleva este ${colourant.es}: empieza con un cuarto, compara, sube y anota lo que funcionó.`,
   },
   headline: ({ spoons, colourant, portion }) => `${spoons} de ${colourant} para ${portion}`,
+  pasteOf: ({ colourant }) => `de tu pasta de ${colourant}`,
   grams: ({ low, typical, high }) => `unos ${plain(typical)} g (de ${plain(low)} a ${plain(high)} g)`,
   weighYourSpoon: ({ colourant }) =>
     `Los gramos son muy aproximados: pesa una cucharadita rasa de tu ${colourant} y los afino.`,
@@ -90,5 +99,9 @@ export const dosingRefusals: typeof en.dosingRefusals = {
     `«${text}» es un aroma, no un líquido para humedecer: muchos espesan la masa o la vuelven marrón, y su dosis tiene límite legal. Humedece el color en un aceite ligero, agua o glicerina, y añade el aroma aparte.`,
   'carrier-is-alcohol': ({ text }) =>
     `«${text}» arde y calienta la masa: no sirve aquí para humedecer. Usa agua, un aceite ligero o glicerina.`,
+  'carrier-harms': ({ text, why }) =>
+    `«${text}» ${harms[why]} Humedece el color en agua, un aceite ligero o glicerina.`,
+  'premix-carrier-twice': ({ premix, carrier }) =>
+    `La premezcla «${premix}» y el líquido «${carrier}» no son lo mismo: deja solo uno.`,
   'carrier-unknown': ({ text }) => `No conozco «${text}» como líquido. Usa agua, aceite o glicerina.`,
 };

@@ -111,6 +111,8 @@ const refusals: typeof en.jug.refusals = {
     `${capital(name(liquid))}: demasiado espeso o graso para la jarra; deja bolsas de sosa y sube. Escribe «${bare(liquid)} en los aceites».`,
   'liquid-is-spirit': ({ text }) =>
     `«${text.trim()}» es alcohol fuerte: arde cerca del calor, hace hervir la sosa y espesa la masa de golpe. Usa agua; a la cerveza o el vino se les hierve antes el alcohol.`,
+  'liquid-is-bleach': ({ text }) =>
+    `«${text.trim()}» nunca va en el jabón: la lejía y el agua oxigenada hacen espuma con la sosa y los aceites, queman la piel, destruyen el color, y la lejía con ácidos da gas venenoso. Usa agua.`,
   'liquid-water-weight': ({ text }) =>
     `«${text.trim()}»: aquí va lo que reemplaza al agua. Cuánta agua sola, escríbelo en water: «33% lejía», «2:1» (agua a álcali) o «38% de aceites».`,
   'liquid-unknown': ({ text, known }) =>

@@ -79,6 +79,8 @@ export const stability: typeof en.stability = {
     never: () => 'Que nunca toque la sosa: el metal reacciona, y el aluminio desprende hidrógeno y calor.',
     unknown: () => 'No se sabe: prueba antes con una cucharada de masa.',
   },
+  acidMeetsUltramarine:
+    'No. El ácido destruye el ultramar y libera sulfuro de hidrógeno, que es venenoso; el ácido va entero al agua de la sosa primero, nunca sobre el pigmento.',
   warning: {
     destroyed: v => `${v.name} se vuelve ${v.towards} en jabón crudo.`,
     shifts: v => `${v.name} cambia en jabón crudo: se vuelve ${v.towards}.`,

@@ -27,6 +27,72 @@ describe('/colourant check on the chat platform', () => {
     expect(text).not.toMatch(/\bsafe\b/i);
   });
 
+  // Acid frees hydrogen sulfide from ultramarine: safety data sheets of C.I. 77007 (ECHA, "contact with acids").
+  test.each([
+    [
+      'en',
+      'CI 77007, citric acid, sodium bicarbonate',
+      /^## No\. Acid destroys ultramarine and frees poisonous/,
+    ],
+    ['en', 'ultramarine violet, mica, vinegar', /^## No\. Acid destroys ultramarine/],
+    ['es', 'azul ultramar, zumo de limón', /^## No\. El ácido destruye el ultramar y libera sulfuro/],
+  ] as const)(
+    'an acid beside an ultramarine is refused first (%s: %s)',
+    async (language, ingredients, said) => {
+      room.member.grant({ locale: language === 'es' ? 'es-ES' : 'en-US' });
+      const { text } = await check(ingredients);
+      room.member.grant({ locale: 'en-US' });
+      expect(text).toMatch(said);
+      expect(text).not.toMatch(/CI 77007\)?[^\n]*: holds? in raw soap/);
+    },
+  );
+
+  test.each([
+    ['can I mix ultramarine with citric acid?', true],
+    ['ultramarine and vinegar in the same bar?', true],
+    ['can I add lemon juice to my ultramarine soap', true],
+    ['does ultramarine survive acid?', true],
+    ['¿puedo mezclar ultramar con ácido cítrico?', true],
+    ['¿puedo echar vinagre a mi jabón con azul ultramar?', true],
+    ['is ultramarine ok with stearic acid?', false],
+    ['is ultramarine blue stable in soap?', false],
+  ])('the acid that a question names is not dropped: %s', async (question, refused) => {
+    const { text } = await room.member.run('/ask', { question });
+    expect(/^## No\. Acid destroys/.test(text)).toBe(refused);
+  });
+
+  test.each([
+    'CI 77891, hidróxido de aluminio',
+    'mica, aluminum hydroxide (CI 77002)',
+    'Mica, Titanium Dioxide, Aluminum Hydroxide/Alumina',
+    'aluminium  hydroxyde; mica',
+  ])('a compound of aluminium is no metal: %s', async list => {
+    const { text } = await check(list);
+    expect(text.split('\n')[0]).toBe('## Holds in raw soap.');
+  });
+
+  test('an aluminium pot with lye in it still is', async () => {
+    const { text } = await room.member.run('/ask', {
+      question: 'my aluminium pot is fizzing with the lye in it',
+    });
+    expect(text).toMatch(/hydrogen/);
+  });
+
+  // Directive 95/45/EC is the one of purity criteria for food colours.
+  test('a law text is cut between words, and its directive is named whole', async () => {
+    const { text } = await check('CI 77891');
+    expect(text).toMatch(/Directive 95\/45\/EC \(E 171\)/);
+    expect(text).toMatch(/aerodynamic …/);
+    expect(text).not.toMatch(/\p{L}…/u);
+    expect((await check('CI 42090')).text).not.toContain('sset');
+  });
+
+  test('every ultramarine is to be kept from acid, in whatever powder', async () => {
+    for (const list of ['Mica, Ultramarines', 'CI 77007', 'ultramarine pink', 'Ultramarines, CI 77891'])
+      expect((await check(list)).text).toContain('Keep it from acid');
+    expect((await check('Mica, CI 77891')).text).not.toContain('Keep it from acid');
+  });
+
   test.each([
     ['a metal, whatever a listing permits', 'Mica, Aluminum Powder (CI 77000)', /Never let this meet lye/],
     [

@@ -9,6 +9,44 @@ const warned = (written: Written) => plan(written).warnings.map(({ id }) => id);
 const refused = (written: Written) => refusalOf(() => plan(written)).id;
 
 describe('a plan that cannot work says so', () => {
+  // Oven of 77 C (170 F) and plastic to 60 C, coconut melting at 24 C: common practice.
+  test('an oven is no warmer than soap and its mould bear', () => {
+    expect(refused({ process: 'oven', material: 'plastic', oven: '120 C' })).toBe('oven-too-hot');
+    expect(refused({ process: 'oven', material: 'plastic', oven: '65 C' })).toBe('oven-too-hot');
+    expect(refused({ process: 'oven', material: 'wood', oven: '90 C' })).toBe('oven-too-hot');
+    expect(asked({ process: 'oven', material: 'wood', oven: '170 F' }).heat.ovenC).toBeCloseTo(76.7, 1);
+    expect(asked({ process: 'oven', material: 'plastic', oven: '60 C' }).heat.ovenC).toBe(60);
+    expect(asked({ process: 'oven', material: 'plastic' }).heat.ovenC).toBe(60);
+  });
+
+  test('coconut is solid in a cold pour', () => {
+    expect(refused({ oils: 'coconut 40%, olive 60%', start: '5 C' })).toBe('blend-sets-before-pour');
+    expect(warned({ oils: 'coconut 40%, olive 60%', start: '25 C' })).not.toContain('melts-above-pour');
+  });
+
+  test.each([
+    ['drain cleaner', 'lye-drain-cleaner'],
+    ['crystal drain opener NaOH', 'lye-drain-cleaner'],
+    ['desatascador', 'lye-drain-cleaner'],
+  ])('lye from %s is refused by name', (lye, id) => {
+    expect(refused({ lye })).toBe(id);
+  });
+
+  test.each(['bleach', 'hydrogen peroxide', 'lejía', 'half water, half bleach', 'agua oxigenada'])(
+    '%s is no liquid for soap',
+    liquid => {
+      expect(refused({ liquid })).toBe('liquid-is-bleach');
+    },
+  );
+
+  test('a salt bar is made at 20 % superfat; more than 25 is a lot in any bar', () => {
+    const salted = { oils: 'coconut 100%', additives: 'salt 80%' };
+    const high = { oils: 'coconut 100%' };
+    expect(warned({ ...salted, superfat: 20.5 })).not.toContain('superfat-high');
+    expect(warned({ ...high, superfat: 20.5 })).toContain('superfat-high');
+    expect(warned({ ...salted, superfat: 26 })).toContain('superfat-high');
+  });
+
   test('beeswax and stearic acid melt above the pour', () => {
     expect(warned({ oils: 'olive 92%, beeswax 8%' })).toContain('melts-above-pour');
     expect(warned({ oils: 'olive 92%, beeswax 8%', start: '70 C' })).not.toContain('melts-above-pour');

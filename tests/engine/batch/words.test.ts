@@ -78,6 +78,7 @@ const REFUSED: Readonly<Record<keyof typeof enRefusals, () => unknown>> = {
   'liquid-never-in-jug': plan({ liquid: 'cream 50 g in the jug' }),
   'liquid-unknown': () => parseLiquids('mercury'),
   'liquid-is-spirit': () => parseLiquids('half vodka'),
+  'liquid-is-bleach': () => parseLiquids('half bleach'),
   'liquid-water-weight': () => parseLiquids('water 300 g'),
   'liquids-over-all': () => parseLiquids('beer 60%, tea 60%'),
   'lye-shares-unclear': () => parseLye('dual lye 60/40'),

@@ -86,8 +86,8 @@ describe('what is found out about a lot', () => {
 });
 
 describe('a spoon on the scale', () => {
-  // Least and most are powders of 0.05 and 5 g/ml (from memory) in a US teaspoon.
-  it.each([0, -1, 0.2, 25, Number.NaN])('refuses a level teaspoon of %d g', async grams => {
+  // Least and most are powders of 0.05 and 5 g/ml (from memory) in a US teaspoon; no more than the 20 g that a dose takes.
+  it.each([0, -1, 0.2, 20.1, 24, 25, Number.NaN])('refuses a level teaspoon of %d g', async grams => {
     const refusal = await refusalOf(weighSpoon(shelf, 'blue', { ...spoon, grams }, by()));
     expect(refusal.id).toBe('shelf-spoon-unfit');
   });

@@ -13,6 +13,8 @@ declare module '../../refusal.ts' {
     'lye-solution-of-both': Record<never, never>;
     /** A salt of the same metal that makes no soap. */
     'lye-not-hydroxide': { text: string };
+    /** It may hold aluminium, bleach, perfume or acid beside the lye. */
+    'lye-drain-cleaner': { text: string };
     /** Potash is the hydroxide to some and the carbonate to others. */
     'lye-potash-unclear': { text: string };
     'lye-by-volume': { text: string };
@@ -27,6 +29,8 @@ const POTASSIUM =
 /** Salts of sodium and potassium that share a word with lye and make no soap with an oil. */
 const OTHER_SALT =
   /\b(?:(?:bi|per|sesqui)?carbonat\w*|na2co3|k2co3|nahco3|soda ash|pearl ?ash|washing soda|baking soda|(?:hypo)?chlor(?:ide|ite)|(?:hipo)?clor(?:uro|ito)|silicat\w*|lact?at[eo]|citrat[eo]|sul(?:f|ph)at[eo]|nitrat[eo]|benzoat[eo])\b/iu;
+const DRAIN_CLEANER =
+  /\b(?:drain|unblocker|unclogger|oven cleaner|desatascador|destapa(?:ca[nñ]os|ca[nñ]er[ií]as|desag[uü]es)|limpiahornos)\b/iu;
 const POTASH = /\b(?:potash|potasa)\b/iu;
 const POTASH_SETTLED = /\b(?:koh|caustic potash|potasa c[aá]ustica|hydroxide|hidr[oó]xido)\b/iu;
 const BY_VOLUME =
@@ -51,11 +55,12 @@ export const speaksOfMasterbatch = (text: string): boolean =>
  * Reads which alkali: `NaOH`, `KOH 90%` (its purity), `both`, `NaOH 95% + KOH 5%` or `both 10% KOH` (shares of the
  * saponification), `50% lye solution` or `masterbatch 1:1` (lye that is dissolved already; water to lye). English or
  * Spanish. Throws a Refusal: `lye-unreadable`, `lye-shares-sum`, `lye-shares-unclear`, `lye-solution-of-both`,
- * `lye-not-hydroxide`, `lye-potash-unclear`, `lye-by-volume`, `lye-weight-told`.
+ * `lye-not-hydroxide`, `lye-drain-cleaner`, `lye-potash-unclear`, `lye-by-volume`, `lye-weight-told`.
  */
 export function parseLye(text: string): LyeChoice {
   const plain = plainText(text);
   if (/-\s?\d/u.test(plain)) refuse('lye-unreadable', { text: shown(text) });
+  if (DRAIN_CLEANER.test(plain)) refuse('lye-drain-cleaner', { text: shown(text) });
   if (OTHER_SALT.test(plain)) refuse('lye-not-hydroxide', { text: shown(text) });
   if (POTASH.test(plain) && !POTASH_SETTLED.test(plain)) refuse('lye-potash-unclear', { text: shown(text) });
   if (BY_VOLUME.test(plain)) refuse('lye-by-volume', { text: shown(text) });

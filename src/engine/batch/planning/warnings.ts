@@ -1,15 +1,18 @@
 import { CITRIC_MONOHYDRATE_RATIO } from '../additives.ts';
+import { isSaltBar } from '../bar-kind.ts';
 import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../jug-warnings.ts';
 import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
-import { type Recipe, saltGrams } from '../recipe.ts';
+import { type Recipe, saltGrams, saltPercentOf } from '../recipe.ts';
 import type { FragranceAsk, PlanRequest } from '../request.ts';
 import { HOTTEST_START } from '../start.ts';
 import type { PlanWarning } from './plan-warning.ts';
 
 /** Percents at which a plan starts to warn (common practice). */
 const HIGH_SUPERFAT = 20;
+/** A salt bar is mostly coconut and made at 15 to 20 %, which carriers and rounding lift (common practice). */
+const HIGH_IN_SALT_BAR = 25;
 const STRONG_LYE = 40;
 const WEAK_LYE = 25;
 /** A rinse-off product rarely carries more fragrance; the maker's own certificate decides (IFRA category 9). */
@@ -49,7 +52,7 @@ function aboutStart(startC: number): PlanWarning[] {
 
 function aboutSuperfat(recipe: Recipe, superfat: PlanSuperfat): PlanWarning[] {
   const warnings: PlanWarning[] = [];
-  if (superfat.effective > HIGH_SUPERFAT) {
+  if (superfat.effective > (isSaltBar(saltPercentOf(recipe)) ? HIGH_IN_SALT_BAR : HIGH_SUPERFAT)) {
     warnings.push({ id: 'superfat-high', values: { percent: superfat.effective } });
   }
   if (superfat.band.low < 0) {

@@ -12,7 +12,7 @@ import { parseWater } from '../lye/water.ts';
 import { parseOils } from '../oils/oil-list.ts';
 import { parsePortions } from '../portions/portion-list.ts';
 import type { BatchSize, LyeChoice, OilBlend, PlanRequest, PortionAsk, Swirl } from '../request.ts';
-import { checkStart } from '../start.ts';
+import { checkOven, checkStart, hottestOven } from '../start.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -65,6 +65,7 @@ export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us)
   const alkali = parseLye(lye ?? USUAL.lye);
   const heat = heatOf(written);
   checkStart(heat.startC, oils, alkali);
+  checkOven(heat);
   const size = sizeOf(written.size, oils);
   checkPlainSize(size, written.size);
   return {
@@ -113,8 +114,17 @@ function heatOf({ process, material, room, start, oven }: WrittenPlan): HeatSett
     material: material ?? USUAL_HEAT.material,
     roomC: room === undefined ? USUAL_HEAT.roomC : parseTemperature(room),
     startC: start === undefined ? USUAL_HEAT.startC : parseTemperature(start),
-    ...(oven === undefined ? {} : { ovenC: parseTemperature(oven) }),
+    ...ovenOf(oven, material),
   };
+}
+
+/** The oven asked for; a plastic mould gets its own where none is. */
+function ovenOf(
+  oven: string | undefined,
+  material: HeatSetting['material'] = USUAL_HEAT.material,
+): Pick<HeatSetting, 'ovenC'> {
+  if (oven !== undefined) return { ovenC: parseTemperature(oven) };
+  return material === 'plastic' ? { ovenC: hottestOven(material) } : {};
 }
 
 /** The colours a read plan names, as typed, each once: what the door has to find. */

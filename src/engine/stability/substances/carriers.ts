@@ -59,7 +59,11 @@ export const carriers: readonly Substance[] = [
   additive('phenoxyethanol', 'Phenoxyethanol; fenoxietanol; phénoxyéthanol; fenossietanolo'),
   additive(
     'preservative',
-    'Preservative; ethylhexylglycerin; potassium sorbate; sorbato de potasio; sodium benzoate; benzoato de sodio; methylparaben; propylparaben; benzyl alcohol; caprylyl glycol; dehydroacetic acid; sorbic acid; benzoic acid; sodium dehydroacetate; tocopherol; tocopheryl acetate; vitamin e; BHT; citric acid; ácido cítrico; sodium citrate; disodium EDTA; tetrasodium EDTA; leuconostoc/radish root ferment filtrate',
+    'Preservative; ethylhexylglycerin; potassium sorbate; sorbato de potasio; sodium benzoate; benzoato de sodio; methylparaben; propylparaben; benzyl alcohol; caprylyl glycol; dehydroacetic acid; sorbic acid; benzoic acid; sodium dehydroacetate; tocopherol; tocopheryl acetate; vitamin e; BHT; sodium citrate; disodium EDTA; tetrasodium EDTA; leuconostoc/radish root ferment filtrate',
+  ),
+  additive(
+    'acid',
+    'Citric Acid; ácido cítrico; lactic acid; ácido láctico; acetic acid; ácido acético; ascorbic acid; ácido ascórbico; tartaric acid; ácido tartárico; malic acid; ácido málico; vinegar; vinagre; lemon juice; lime juice; zumo de limón; jugo de limón; jugo de lima; acid; ácido',
   ),
   additive(
     'surface-treatment',

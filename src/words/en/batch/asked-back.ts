@@ -12,17 +12,23 @@ export const askedBackRefusals: Pick<
   | 'lye-by-volume'
   | 'lye-weight-told'
   | 'start-too-hot'
+  | 'oven-too-hot'
+  | 'lye-drain-cleaner'
   | 'size-very-large'
   | 'oil-number-spaced'
 > = {
   'lye-not-hydroxide': ({ text }) =>
     `“${text}” is not lye: carbonates and other salts make no soap. Only sodium hydroxide (NaOH) or potassium hydroxide (KOH) does; read the label.`,
+  'lye-drain-cleaner': ({ text }) =>
+    `“${text}” may hold aluminium chips (hydrogen), bleach or perfume beside the lye: not for soap. Use pure sodium hydroxide (NaOH), 97 % or more on the label.`,
   'lye-potash-unclear': ({ text }) =>
     `“${text}”: caustic potash (KOH) or potassium carbonate? Only KOH makes soap. If the label says potassium hydroxide, write “KOH”.`,
   'lye-by-volume': ({ text }) =>
     `“${text}”: lye goes by weight, never by volume; the two differ by half. Weigh it, and give its percent by weight, such as “50% lye solution”.`,
   'lye-weight-told': ({ text }) =>
     `“${text}”: how much lye is worked out from the oils. Say only which: “NaOH” or “KOH”, with its purity in percent if the label has it.`,
+  'oven-too-hot': ({ ovenC, most, material }) =>
+    `${Math.round(ovenC)} °C is too hot an oven for soap${material === 'plastic' ? ' in a plastic mould, which softens' : ': it boils up and cracks'}. ${most} °C (${Math.round(most * 1.8 + 32)} °F) at most, then switched off.`,
   'start-too-hot': ({ startC, most }) =>
     `${Math.round(startC)} °C is too hot to pour: batter foams up and burns. ${most} °C (${Math.round(most * 1.8 + 32)} °F) at most here; 38 °C (100 °F) is usual.`,
   'size-very-large': ({ kilograms }) =>

@@ -4,12 +4,16 @@ import { batch } from './batch.ts';
 export const askedBackRefusals: typeof en = {
   'lye-not-hydroxide': ({ text }) =>
     `«${text}» no es sosa: los carbonatos y otras sales no hacen jabón. Solo el hidróxido de sodio (NaOH) o de potasio (KOH); lee la etiqueta.`,
+  'lye-drain-cleaner': ({ text }) =>
+    `«${text}» puede llevar virutas de aluminio (hidrógeno), lejía o perfume además de la sosa: no sirve para jabón. Usa hidróxido de sodio (NaOH) puro, 97 % o más en la etiqueta.`,
   'lye-potash-unclear': ({ text }) =>
     `«${text}»: ¿potasa cáustica (KOH) o carbonato de potasio? Solo el KOH hace jabón. Si la etiqueta dice hidróxido de potasio, escribe «KOH».`,
   'lye-by-volume': ({ text }) =>
     `«${text}»: la sosa va por peso, nunca por volumen; se diferencian en la mitad. Pésala y da su porcentaje en peso, como «solución de NaOH al 50%».`,
   'lye-weight-told': ({ text }) =>
     `«${text}»: cuánta sosa hace falta lo calculo por los aceites. Di solo cuál: «NaOH» o «KOH», con su pureza en porcentaje si la etiqueta la da.`,
+  'oven-too-hot': ({ ovenC, most, material }) =>
+    `${Math.round(ovenC)} °C es demasiado horno para jabón${material === 'plastic' ? ' en un molde de plástico, que se ablanda' : ': hierve y se agrieta'}. Como mucho ${most} °C (${Math.round(most * 1.8 + 32)} °F), y luego apagado.`,
   'start-too-hot': ({ startC, most }) =>
     `${Math.round(startC)} °C es demasiado caliente para verter: la masa sube y quema. Aquí como mucho ${most} °C (${Math.round(most * 1.8 + 32)} °F); lo normal, 38 °C (100 °F).`,
   'size-very-large': ({ kilograms }) =>
