@@ -11,6 +11,7 @@ import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { lineOf } from './line.ts';
+import { lyeAnswer } from './lye.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -32,9 +33,12 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   const read = readQuestion(question);
-  if (read.outside !== undefined) return outsideReply(read, context);
+  const ofLye = photo ? undefined : await lyeAnswer(question, read, context);
+  if (ofLye?.kind === 'reply') return ofLye;
+  if (read.outside !== undefined && !ofLye) return outsideReply(read, context);
   const reading =
-    photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0];
+    ofLye ??
+    (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   if (!reading) return notUnderstood(read, context);
   const given = { ...filled(reading, context), ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
@@ -63,7 +67,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   return {
     ...answer,
     data: { ...answer.data, ...data },
-    blocks: [understood, ...notes(reading, { read, context }), ...answer.blocks],
+    blocks: [understood, ...notes(reading, { read, context }), ...(ofLye?.notes ?? []), ...answer.blocks],
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
 }
