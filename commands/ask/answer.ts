@@ -5,6 +5,7 @@ import type { Block, Choice, Form, Reply } from '../../src/conversation/reply.ts
 import { Offer } from '../../src/conversation/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
+import { shareOfBatter } from '../../src/engine/questions/share-of-batter.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
@@ -40,7 +41,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     ofLye ??
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   if (!reading) return notUnderstood(read, context);
-  const given = { ...filled(reading, context), ...(photo && { photo }) };
+  const given = { ...ofPart(question, filled(reading, context)), ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
   const lines = [
     reading.command === 'compare' ? question : lineOf(reading.command, given),
@@ -95,6 +96,18 @@ function filled({ command, given, missing }: Reading, { say }: Context): Given {
     missing.length <= 1
     ? { ...given, portion: say.match.oneCup }
     : given;
+}
+
+/** A dose for a part of the batter is not that of the whole. */
+function ofPart(question: string, given: Given): Given {
+  const { colourant, portion } = given;
+  const share = shareOfBatter(question);
+  const told =
+    colourant !== undefined &&
+    typeof portion === 'string' &&
+    /\d/u.test(question) &&
+    !/\d\/\d of /u.test(portion);
+  return share !== undefined && told ? { ...given, portion: `${share} of ${portion}` } : given;
 }
 
 /** The command's own answer, or what it lacks and the nearest thing that can be done. */

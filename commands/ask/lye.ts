@@ -89,7 +89,8 @@ async function weighedReply(
   question: string,
   context: Context,
 ): Promise<Reply> {
-  const { lyeQuestions: words, refusal } = context.say;
+  const { say } = context;
+  const words = say.lyeQuestions;
   if (weighed === undefined || given.lye?.match(/both|\+|solution/u))
     return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
   const { oils, additives } = given;
@@ -119,7 +120,7 @@ async function weighedReply(
   if (check) return reply(words.checked(check), checked ?? [], { check });
   if (oilGrams === undefined)
     return stopped(
-      refusal(new Refusal('oils-empty', {})),
+      say.refusal(new Refusal('oils-empty', {})),
       { question, weighed: true, problem: 'oils-empty' },
       context,
     );

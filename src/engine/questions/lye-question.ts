@@ -125,11 +125,11 @@ function superfatIn(rest: Remaining): { superfat?: number } {
   if (rest.take(String.raw`(?:no|zero|without(?: any)?|sin|cero) (?:de )?${FAT}`)) return { superfat: 0 };
   const percent = told(
     rest.take(
-      String.raw`(?:a |at |at a |con |with |with a |al |un )*(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de |of )?${FAT}`,
-      String.raw`${FAT} ?(?:of |at |de |del |al |is |=|: ?)*(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)?`,
+      String.raw`(?:a |at |at a |con |with |with a |al |un )*(-? ?\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de |of )?${FAT}`,
+      String.raw`${FAT} ?(?:of |at |de |del |al |is |=|: ?)*(-? ?\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)?`,
     ),
   );
-  return percent === undefined ? {} : { superfat: decimal(percent) };
+  return percent === undefined ? {} : { superfat: decimal(percent.replace(' ', '')) };
 }
 
 type Alkali = {
@@ -237,11 +237,16 @@ function weighedIn(rest: Remaining, { potassium, purity }: Alkali): WeighedLye |
   };
 }
 
+/** Bare milk is the drink, whatever fat is named after it. */
+const MILK = /^(?:milk|leche)$/u;
 const NAMES = ADDITIVES.flatMap(({ synonyms, liquid }) =>
   synonyms.map(name => ({ name: plainWords(name), isLiquid: liquid !== undefined })),
 )
   .filter(
-    ({ name }) => name.length > 2 && !/^(?:agua|water|oil)$/u.test(name) && knownOil(name) === undefined,
+    ({ name }) =>
+      name.length > 2 &&
+      !/^(?:agua|water|oil)$/u.test(name) &&
+      (MILK.test(name) || knownOil(name) === undefined),
   )
   .sort((a, b) => b.name.length - a.name.length);
 const SPOONED = String.raw`(?:${MASS}|${COUNT} ?(?:%|percent|por ciento|tbsps?|tsps?|tablespoons?|teaspoons?|cups?|ml|cdas?|cdtas?|cucharadas?|cucharaditas?|tazas?))`;
@@ -255,14 +260,14 @@ function addedIn(rest: Remaining): { additives?: string; liquid?: string } {
     const plain = name.replace(/[.*+?^${}()|[\]\\]/gu, String.raw`\$&`);
     const amount = told(
       rest.take(
-        String.raw`(?:with |con |and |y |plus |mas )*(${SPOONED}) (?:of |de )?${plain}(?! (?:oil|butter|seed|wax))`,
+        String.raw`(?:with |con |and |y |plus |mas )*(${SPOONED}) (?:of |de )?${plain}(?! (?:oil|butter|seed|wax|fat))`,
         String.raw`(?:with |con |and |y |plus |mas )*${plain} (${SPOONED})(?! (?:of |de )?(?:olive|coconut|palm|[a-z]+ (?:oil|butter)))`,
       ),
     );
     if (amount !== undefined) additives.push(`${name} ${amount}`);
     else if (
       rest.take(
-        String.raw`(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax))`,
+        String.raw`(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|fat))(?: (?:instead|in place) of (?:the )?water| en (?:vez|lugar) del? agua)?`,
       )
     )
       (isLiquid ? liquids : additives).push(name);
