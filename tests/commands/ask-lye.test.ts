@@ -77,7 +77,7 @@ describe('lye that is asked for is that of the whole question', () => {
     ['how much lye for 1000 g olive with coffee instead of water', 'NaOH', { olive: 1000 }],
   ];
   for (const [question, alkali, recipe, locale] of asked)
-    test(question, async () => {
+    test(`lye: ${question}`, async () => {
       const text = await ask(question, locale);
       const grams = gramsSaid(text, alkali);
       const [least, most] = lyeFor(recipe);
