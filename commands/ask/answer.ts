@@ -6,12 +6,14 @@ import type { Block, Choice, Form, Reply } from '../../src/conversation/reply.ts
 import { Offer } from '../../src/conversation/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
+import { shareOfBatter } from '../../src/engine/questions/share-of-batter.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { acidIn } from '../../src/engine/text/acid-words.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { lyeAnswer } from './lye.ts';
 import { scentReply } from './scents.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -34,14 +36,17 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   const read = readQuestion(question);
-  const scent = photo ? undefined : scentReply(question, read, context);
+  const ofLye = photo ? undefined : await lyeAnswer(question, read, context);
+  if (ofLye?.kind === 'reply') return ofLye;
+  const scent = photo || ofLye ? undefined : scentReply(question, read, context);
   if (scent) return scent;
-  if (read.outside !== undefined) return outsideReply(read, context);
+  if (read.outside !== undefined && !ofLye) return outsideReply(read, context);
   const first =
-    photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0];
+    ofLye ??
+    (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return notUnderstood(read, context);
-  const given = { ...filled(reading, context), ...(photo && { photo }) };
+  const given = { ...ofPart(question, filled(reading, context)), ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
   const lines = [
     reading.command === 'compare' ? question : lineOf(reading.command, given),
@@ -68,7 +73,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   return {
     ...answer,
     data: { ...answer.data, ...data },
-    blocks: [understood, ...notes(reading, { read, context }), ...answer.blocks],
+    blocks: [understood, ...notes(reading, { read, context }), ...(ofLye?.notes ?? []), ...answer.blocks],
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
 }
@@ -120,6 +125,18 @@ function filled({ command, given, missing }: Reading, { say }: Context): Given {
     missing.length <= 1
     ? { ...given, portion: say.match.oneCup }
     : given;
+}
+
+/** A dose for a part of the batter is not that of the whole. */
+function ofPart(question: string, given: Given): Given {
+  const { colourant, portion } = given;
+  const share = shareOfBatter(question);
+  const told =
+    colourant !== undefined &&
+    typeof portion === 'string' &&
+    /\d/u.test(question) &&
+    !/\d\/\d of /u.test(portion);
+  return share !== undefined && told ? { ...given, portion: `${share} of ${portion}` } : given;
 }
 
 /** The command's own answer, or what it lacks and the nearest thing that can be done. */

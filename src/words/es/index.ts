@@ -56,6 +56,7 @@ export { flaws } from './flaws.ts';
 export { folds } from './folds.ts';
 export { fronts } from './fronts.ts';
 export { help } from './help.ts';
+export { lyeQuestions } from './lye-questions.ts';
 export { calibrating, match, preview } from './mixing.ts';
 export { page } from './page.ts';
 export { palettes } from './palettes.ts';

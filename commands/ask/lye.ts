@@ -1,0 +1,168 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
+import type { LyeCautionId } from '../../src/engine/batch/lye/lye-cautions.ts';
+import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye-check.ts';
+import { type LyeQuestion, lyeAskedIn, readLyeQuestion } from '../../src/engine/questions/lye-question.ts';
+import { type LyeTopic, lyeTopicIn } from '../../src/engine/questions/lye-topics.ts';
+import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
+import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { askFollowUps } from './follow-ups.ts';
+
+/** A reading that `/plan` answers, with what must be said beside it. */
+type LyeReading = Reading & { readonly kind: 'reading'; readonly notes: readonly Block[] };
+
+/** Another substance, or a spill: these are answered even where an amount of lye is asked for. */
+const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set(['clean-up', 'drain-cleaner', 'bleach', 'baking-soda']);
+
+/**
+ * What a question about lye is answered with: its handling, a check of lye that was weighed, water for it, or a reading
+ * for `/plan` that holds every word of it. Undefined where it is no such question.
+ */
+export async function lyeAnswer(
+  question: string,
+  read: QuestionRead,
+  context: Context,
+): Promise<Reply | LyeReading | undefined> {
+  const job = read.readings[0]?.job;
+  if (job?.startsWith('shelf')) return undefined;
+  const asked = lyeAskedIn(question);
+  const topic = lyeTopicIn(question);
+  if (topic && (BEFORE_AMOUNTS.has(topic) || !(asked.amount || asked.weighed)))
+    return topicReply(topic, context);
+  const coloured = job === 'dose' && read.facts.named.length > 0 && !asked.weighed;
+  if (!(asked.amount || asked.weighed || job === 'lye') || coloured) return undefined;
+  try {
+    const told = readLyeQuestion(question);
+    if (told.weighed) return weighedReply(told, question, context);
+    return readingOf(told, context);
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    // A flaw that is told with the whole recipe stays with whoever reads flaws.
+    if (job === 'diagnose' && !asked.amount && topic === undefined) return undefined;
+    return stopped(
+      context.say.refusal(refusal),
+      { question, weighed: asked.weighed, problem: refusal.id },
+      context,
+    );
+  }
+}
+
+const SHORT_CAUTIONS: readonly LyeCautionId[] = [
+  'lye-burns',
+  'lye-gear',
+  'lye-into-water',
+  'lye-first-aid',
+  'tested-recipe',
+];
+
+const cautions = ({ say }: Context): readonly Caution[] =>
+  SHORT_CAUTIONS.map(id => ({ id, text: say.batch.lyeCautions[id] }));
+
+function topicReply(topic: LyeTopic, context: Context): Reply {
+  const { answer, why } = context.say.lyeQuestions.topics[topic];
+  return {
+    kind: 'reply',
+    headline: answer,
+    data: { understood: { lye: topic } },
+    blocks: [{ kind: 'text', text: why }],
+    cautions: cautions(context),
+  };
+}
+
+function readingOf({ given, usualKoh }: LyeQuestion, { say }: Context): LyeReading {
+  const texts = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
+  return {
+    kind: 'reading',
+    job: 'lye',
+    score: 0,
+    command: 'plan',
+    given: texts,
+    missing: given.oils === undefined ? ['oils'] : [],
+    notes: usualKoh ? [{ kind: 'text', text: say.lyeQuestions.usualKoh }] : [],
+  };
+}
+
+/** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
+async function weighedReply(
+  { given, weighed, oilGrams, asksWater }: LyeQuestion,
+  question: string,
+  context: Context,
+): Promise<Reply> {
+  const { say } = context;
+  const words = say.lyeQuestions;
+  if (weighed === undefined || given.lye?.match(/both|\+|solution/u))
+    return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
+  const { oils, additives } = given;
+  const check = oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams });
+  const checked = check && [words.checkedWhy(check), words.remedy[check.verdict]];
+  const reply = (headline: string, texts: readonly string[], data: object): Reply => ({
+    kind: 'reply',
+    headline,
+    data: { understood: { lye: 'weighed', weighed }, ...data },
+    blocks: texts.map(text => ({ kind: 'text', text })),
+    cautions: cautions(context),
+  });
+  if (asksWater) {
+    const water = waterForLye(weighed.grams, given.water, check?.oilGrams ?? oilGrams);
+    const said = { water: water.grams, lye: weighed.grams, percent: water.percent };
+    // Lye that burns is told before its water.
+    if (check?.verdict === 'lye-heavy') return reply(words.checked(check), checked ?? [], { check });
+    return reply(
+      words.water(said),
+      [words.waterWhy(said), ...(check ? [words.checked(check), ...(checked ?? [])] : [])],
+      {
+        water,
+        ...(check && { check }),
+      },
+    );
+  }
+  if (check) return reply(words.checked(check), checked ?? [], { check });
+  if (oilGrams === undefined)
+    return stopped(
+      say.refusal(new Refusal('oils-empty', {})),
+      { question, weighed: true, problem: 'oils-empty' },
+      context,
+    );
+  const said = { lye: weighed.grams, oils: oilGrams };
+  const verdict = lyeForAnyOil(weighed, oilGrams);
+  return reply(
+    verdict === 'too-much-for-all' ? words.tooMuchForAll(said) : words.hangsOnOils(said),
+    [words.nameOils],
+    {
+      verdict,
+    },
+  );
+}
+
+/** No number: something was not understood. The question itself comes back in a form to be put right. */
+async function stopped(
+  headline: string,
+  {
+    question,
+    weighed,
+    problem,
+  }: { readonly question: string; readonly weighed: boolean; readonly problem: string },
+  context: Context,
+): Promise<Reply> {
+  const { say, shelf, idempotencyKey, change } = context;
+  await keepAskedLine(
+    shelf,
+    idempotencyKey,
+    { command: 'ask', given: {}, candidates: [question] },
+    change.at,
+  );
+  return {
+    kind: 'reply',
+    headline,
+    data: { understood: { lye: 'stopped' }, problem },
+    blocks: [
+      { kind: 'text', text: say.lyeQuestions.noNumber },
+      ...(weighed ? [{ kind: 'text' as const, text: say.lyeQuestions.weighedButUnread }] : []),
+    ],
+    cautions: cautions(context),
+    choices: [
+      { kind: 'button', label: say.ask.change, follow: askFollowUps.change.with({ line: idempotencyKey }) },
+    ],
+  };
+}

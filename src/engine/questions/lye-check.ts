@@ -1,0 +1,85 @@
+import { additiveTotals, parseAdditives, weighAdditives } from '../batch/additives.ts';
+import { hydroxideDemand, hydroxideIn, superfatPercent } from '../batch/lye/lye.ts';
+import { parseWater, waterGrams } from '../batch/lye/water.ts';
+import { OILS } from '../batch/oils/index.ts';
+import { parseOils } from '../batch/oils/oil-list.ts';
+import type { Band } from '../origin.ts';
+import { refuse } from '../refusal.ts';
+
+/** Lye as it was weighed. */
+export type WeighedLye = {
+  readonly alkali: 'NaOH' | 'KOH';
+  readonly grams: number;
+  /** 0 to 1. */
+  readonly purity: number;
+};
+
+/** What weighed lye does in weighed oils: superfat in percent, less than nothing being lye that no oil takes. */
+export type LyeCheck = {
+  readonly lye: WeighedLye;
+  readonly oilGrams: number;
+  readonly superfat: Band;
+  readonly verdict: 'lye-heavy' | 'may-be-heavy' | 'usual' | 'soft';
+  /** The lye for that recipe at the usual superfat, grams. */
+  readonly usualGrams: number;
+};
+
+/** Percent; from the plan's default, and where a bar turns soft and soon rancid (common practice). */
+const USUAL_SUPERFAT = 5;
+const SOFT_FROM = 15;
+const USUAL_STRENGTH = 33;
+
+/**
+ * The superfat that weighed lye leaves in weighed oils; acids take their lye first. Grams, percents. Throws the Refusals
+ * of `parseOils` and `parseAdditives`, and `size-missing` where the oils are told in percents without a size.
+ */
+export function checkLye(
+  lye: WeighedLye,
+  recipe: {
+    readonly oils: string;
+    readonly additives?: string | undefined;
+    readonly sizeGrams?: number | undefined;
+  },
+): LyeCheck {
+  const blend = parseOils(recipe.oils);
+  const oilGrams = recipe.sizeGrams ?? blend.totalGrams ?? refuse('size-missing', {});
+  const oils = blend.shares.map(({ oil, share }) => ({ oil, grams: share * oilGrams }));
+  const added = additiveTotals(
+    weighAdditives(parseAdditives(recipe.additives ?? ''), { oilGrams, waterGrams: 0 }),
+  );
+  const demand = hydroxideDemand([...oils, ...added.fats]);
+  const told = hydroxideIn([{ ...lye, exactGrams: lye.grams }]);
+  const left = (all: number) => superfatPercent(told - added.acidMoles, all);
+  const superfat = { low: left(demand.low), typical: left(demand.typical), high: left(demand.high) };
+  const usual = demand.typical * (1 - USUAL_SUPERFAT / 100) + added.acidMoles;
+  return { lye, oilGrams, superfat, verdict: verdictOf(superfat), usualGrams: (lye.grams * usual) / told };
+}
+
+function verdictOf({ low, typical }: Band): LyeCheck['verdict'] {
+  if (typical < 0) return 'lye-heavy';
+  if (low < 0) return 'may-be-heavy';
+  return typical > SOFT_FROM ? 'soft' : 'usual';
+}
+
+/** What is known of lye for oils nobody named: whether even the hungriest oil takes it, and the mildest. */
+export function lyeForAnyOil(lye: WeighedLye, oilGrams: number): 'too-much-for-all' | 'hangs-on-oils' {
+  const told = hydroxideIn([{ ...lye, exactGrams: lye.grams }]);
+  const most = Math.max(...OILS.map(oil => hydroxideDemand([{ oil, grams: oilGrams }]).typical));
+  return told > most ? 'too-much-for-all' : 'hangs-on-oils';
+}
+
+/**
+ * Water for weighed lye, grams, and how strong that lye is, percent: as asked, else at the usual 33 %. `oilGrams` is what
+ * a percent of the oils is taken of; without it that percent is refused. Throws the Refusals of `parseWater`, and
+ * `size-missing`.
+ */
+export function waterForLye(
+  lyeGrams: number,
+  asked: string = `${USUAL_STRENGTH}% lye`,
+  oilGrams?: number,
+): { readonly grams: number; readonly percent: number } {
+  const ask = parseWater(asked);
+  if (ask.by === 'percent-of-oils' && oilGrams === undefined) refuse('size-missing', {});
+  const grams = waterGrams(ask, lyeGrams, oilGrams ?? 0);
+  return { grams, percent: (100 * lyeGrams) / (lyeGrams + grams) };
+}
