@@ -87,7 +87,14 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     const portion = page.getByLabel('portion', { exact: true });
     expect(await portion.getAttribute('aria-invalid')).toBe('true');
     expect(await portion.evaluate(field => field === document.activeElement)).toBe(true);
-    expect(await page.getByRole('alert').filter({ hasText: 'Please fill in' }).count()).toBe(1);
+    // In one line, which the focused field is described by, so that it is read out too.
+    expect(await page.getByText('Please fill in').count()).toBe(1);
+    const said = await portion.evaluate(field =>
+      (field.getAttribute('aria-describedby') ?? '')
+        .split(' ')
+        .map(id => document.getElementById(id)?.textContent),
+    );
+    expect(said.join(' ')).toContain('Please fill in “portion”');
     expect(await entries.count()).toBe(0);
   });
 
