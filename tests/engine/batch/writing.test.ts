@@ -141,7 +141,8 @@ describe('portions', () => {
     ['900 l blue', 'amount-out-of-range'],
     ['1 cup a1 + b2 + c3 + d4 + e5 + f6', 'portion-colours-many'],
     ['1 cup red oxide in 10 g olive', 'carrier-by-mass'],
-    ['1 cup red oxide in petrol', 'oil-unknown'],
+    ['1 cup red oxide in moonbeams', 'oil-unknown'],
+    ['1 cup red oxide in petrol', 'carrier-harms'],
   ] as const)('%s is refused: %s', ([text, id]) => {
     expect(() => parsePortions(text)).toThrow(expect.objectContaining({ id }));
   });

@@ -24,11 +24,11 @@ test('the weights written down are those that the texts give, and small', () => 
 const BOUNDS = [
   { writer: 'first', shown: 1, two: 1, questions: 1, alarms: 0.09 },
   { writer: 'third', shown: 1, two: 1, questions: 1, alarms: 0.12 },
-  { writer: 'own', shown: 0.97, two: 0.97, questions: 1, alarms: 0.13 },
+  { writer: 'own', shown: 0.97, two: 0.97, questions: 1, alarms: 0.18 },
   { writer: 'reviewed', shown: 0.85, two: 0.9, questions: 1, alarms: 0.17 },
   { writer: 'fourth', shown: 0.97, two: 0.97, questions: 0.8, alarms: 0.04 },
   { writer: 'fifth', shown: 0.86, two: 0.88, questions: 0.75, alarms: 0.06 },
-  { writer: 'sixth', shown: 0.94, two: 0.9, questions: 0.8, alarms: 0.28 },
+  { writer: 'sixth', shown: 0.93, two: 0.9, questions: 0.8, alarms: 0.28 },
 ] as const;
 const PLAIN_ALARMS = 0.02;
 

@@ -25,6 +25,8 @@ export function suggesting(field: HTMLInputElement, { say, lookUp, accept }: Ask
     hidden: true,
   });
   const count = element('p', { class: 'unseen', role: 'status' });
+  const bare = (text: string) => text.trim().replace(/^\//u, '');
+  const isWritten = ({ label }: Suggestion) => bare(label) === bare(field.value);
   let shown: readonly Suggestion[] = [];
   let active = -1;
   let asked = 0;
@@ -100,8 +102,8 @@ export function suggesting(field: HTMLInputElement, { say, lookUp, accept }: Ask
     if (step !== undefined)
       mark((active + step + shown.length + (active < 0 && step < 0 ? 1 : 0)) % shown.length);
     else if ((event.key === 'Enter' || event.key === 'Tab') && active >= 0) take(active);
-    // There is only one thing that it can mean.
-    else if (event.key === 'Enter' && shown.length === 1) take(0);
+    // There is only one thing that it can mean, and it is not written out yet.
+    else if (event.key === 'Enter' && shown.length === 1 && !isWritten(shown[0]!)) take(0);
     else if (event.key === 'Escape') close();
     else return;
     event.preventDefault();
