@@ -96,6 +96,8 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
     const page = await sitDown();
     await hands(page).line.fill('/help');
     await handOver(page, 'drop');
+    await page.getByText('Attached: drop.png').waitFor();
+    await hands(page).line.press('Escape');
     await hands(page).line.press('Enter');
     await page.getByText('This command takes no file.').waitFor();
     expect(await hands(page).entries.count()).toBe(0);
