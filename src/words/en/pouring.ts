@@ -1,9 +1,8 @@
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
-const cm = (value: number) => `${Number(value.toFixed(1))} cm`;
-
 const { one, plain } = numbersIn('en');
+const cm = (value: number) => `${one(value)} cm`;
 
 export const pouring = {
   spooned: (v: { millilitres: number; spoons: string }) => `${v.millilitres} ml (${v.spoons})`,

@@ -2,9 +2,8 @@ import type * as en from '../en/pouring.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
-const cm = (value: number) => `${String(Number(value.toFixed(1))).replace('.', ',')} cm`;
-
 const { one, plain } = numbersIn('es');
+const cm = (value: number) => `${one(value)} cm`;
 
 export const pouring: typeof en.pouring = {
   spooned: ({ millilitres, spoons }) => `${String(millilitres).replace('.', ',')} ml (${spoons})`,

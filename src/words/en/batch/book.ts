@@ -1,37 +1,17 @@
 import type { Stage } from '../../../engine/batch/curing/stages.ts';
-import { instantMark } from '../../marks.ts';
+import { datesIn } from '../../dates.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
-const { one, plain } = numbersIn('en');
+const { figure: decimals, one, two, plain } = numbersIn('en');
+const whole = (value: number) => decimals(value, 0);
+const { day, soon } = datesIn('en');
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
 const andList = new Intl.ListFormat('en', { type: 'conjunction' });
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
-const figure = (value: number) => String(Number(value.toFixed(value < 10 ? 1 : 0)));
-const g = (grams: number) => `${Number(grams.toFixed(grams < 10 ? 2 : 1))} g`;
+const figure = (value: number) => (value < 10 ? one : whole)(value);
+const g = (grams: number) => `${(grams < 10 ? two : one)(grams)} g`;
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
-
-const moment = (at: number, zone: string) =>
-  instantMark(
-    at,
-    new Intl.DateTimeFormat('en-GB', {
-      weekday: 'short',
-      day: 'numeric',
-      month: 'short',
-      hour: '2-digit',
-      minute: '2-digit',
-      timeZone: zone,
-      timeZoneName: 'short',
-    }).format(at),
-  );
-const day = (at: number, zone: string) =>
-  new Intl.DateTimeFormat('en-GB', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    timeZone: zone,
-  }).format(at);
 
 type Seen = { readonly word: string; readonly hex: string };
 type Guess = Seen & { readonly plusMinus: number };
@@ -90,7 +70,7 @@ export const batches = {
   next: 'Next (I write to you)',
   nextSilent: 'Next (reminders are off)',
   date: (v: { what: string; at: number; zone: string; exact: boolean }) =>
-    `${v.exact ? moment(v.at, v.zone) : day(v.at, v.zone)}: ${v.what}`,
+    `${v.exact ? soon(v.at, v.zone) : day(v.at, v.zone)}: ${v.what}`,
   dateOf: (v: { name: string; date: string }) => `“${v.name}”, ${v.date}`,
   nextUp: (v: { name: string; what: string; date: string }) => `${v.date}: ${v.what}, “${v.name}”`,
   nothingDue: 'Nothing is due: no batch of yours is waiting for anything.',
@@ -190,7 +170,7 @@ export const batches = {
   stop: 'Stop',
   doneNoted: (v: { name: string; what: string }) => `Noted, “${v.name}”: ${v.what}.`,
   putOff: (v: { what: string; at: number; zone: string }) =>
-    `I’ll remind you again ${moment(v.at, v.zone)}: ${v.what}.`,
+    `I’ll remind you again ${soon(v.at, v.zone)}: ${v.what}.`,
   stopped: (v: { name: string }) =>
     `No more reminders of “${v.name}”. /batch dates batch:${v.name} remind:yes turns them on again.`,
   resumed: (v: { name: string }) => `Reminders of “${v.name}” are on again.`,

@@ -5,27 +5,14 @@ import type { Violation } from '../../../engine/challenges/rules.ts';
 import type { Constraint, Decides, EntryClass } from '../../../engine/challenges/terms.ts';
 import type { Method } from '../../../engine/challenges/voting/election.ts';
 import type { ReasonId } from '../../../engine/refusal.ts';
-import { instantMark, withoutMarks } from '../../marks.ts';
+import { datesIn } from '../../dates.ts';
+import { withoutMarks } from '../../marks.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import type { ChallengeStepReason } from './reasons.ts';
 
 const { tenths } = numbersIn('en');
-/** An instant as the clocks of a zone show it, with the zone's own name. */
-const moment = (at: number, zone: string) =>
-  instantMark(
-    at,
-    new Intl.DateTimeFormat('en-GB', {
-      weekday: 'short',
-      day: 'numeric',
-      month: 'short',
-      year: 'numeric',
-      hour: '2-digit',
-      minute: '2-digit',
-      timeZone: zone,
-      timeZoneName: 'short',
-    }).format(at),
-  );
+const { moment } = datesIn('en');
 
 /** The same as the clocks of that zone show it, whoever reads it. */
 const wallTime = (at: number, zone: string) => withoutMarks(moment(at, zone));

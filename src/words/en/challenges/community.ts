@@ -1,5 +1,7 @@
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
+const { one } = numbersIn('en');
 const andList = new Intl.ListFormat('en', { type: 'conjunction' });
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
@@ -30,7 +32,7 @@ export const community = {
     by: string;
     wants: string | undefined;
   }) =>
-    `“${v.name}”${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${Number(v.grams.toFixed(1))} g`}, by ${v.by}${v.wants ? `, for ${v.wants}` : ''}`,
+    `“${v.name}”${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${one(v.grams)} g`}, by ${v.by}${v.wants ? `, for ${v.wants}` : ''}`,
   offerGone: (v: { name: string }) => `“${v.name}” is not offered here.`,
   recipeGiven: (v: { title: string; bar: string; recipe: string }) =>
     `The recipe of “${v.bar}”, first in “${v.title}”, is here by leave of its maker: keep it with /recipe copy recipe:${v.recipe}`,

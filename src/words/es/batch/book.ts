@@ -1,37 +1,17 @@
 import type { Stage } from '../../../engine/batch/curing/stages.ts';
-import { instantMark } from '../../marks.ts';
+import { datesIn } from '../../dates.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
-const { one, plain } = numbersIn('es');
+const { figure: decimals, one, two, plain } = numbersIn('es');
+const whole = (value: number) => decimals(value, 0);
+const { day, soon } = datesIn('es');
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
 const andList = new Intl.ListFormat('es', { type: 'conjunction' });
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
-const figure = (value: number) => String(Number(value.toFixed(value < 10 ? 1 : 0))).replace('.', ',');
-const g = (grams: number) => `${String(Number(grams.toFixed(grams < 10 ? 2 : 1))).replace('.', ',')} g`;
+const figure = (value: number) => (value < 10 ? one : whole)(value);
+const g = (grams: number) => `${(grams < 10 ? two : one)(grams)} g`;
 const count = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
-
-const moment = (at: number, zone: string) =>
-  instantMark(
-    at,
-    new Intl.DateTimeFormat('es', {
-      weekday: 'short',
-      day: 'numeric',
-      month: 'short',
-      hour: '2-digit',
-      minute: '2-digit',
-      timeZone: zone,
-      timeZoneName: 'short',
-    }).format(at),
-  );
-const day = (at: number, zone: string) =>
-  new Intl.DateTimeFormat('es', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    timeZone: zone,
-  }).format(at);
 
 type Seen = { readonly word: string; readonly hex: string };
 type Guess = Seen & { readonly plusMinus: number };
@@ -89,7 +69,7 @@ export const batches = {
   next: 'Lo que sigue (te escribo)',
   nextSilent: 'Lo que sigue (sin avisos)',
   date: (v: { what: string; at: number; zone: string; exact: boolean }) =>
-    `${v.exact ? moment(v.at, v.zone) : day(v.at, v.zone)}: ${v.what}`,
+    `${v.exact ? soon(v.at, v.zone) : day(v.at, v.zone)}: ${v.what}`,
   dateOf: (v: { name: string; date: string }) => `«${v.name}», ${v.date}`,
   nextUp: (v: { name: string; what: string; date: string }) => `${v.date}: ${v.what}, «${v.name}»`,
   nothingDue: 'Nada pendiente: ningún lote tuyo espera nada.',
@@ -188,7 +168,7 @@ export const batches = {
   stop: 'Basta',
   doneNoted: (v: { name: string; what: string }) => `Apuntado, «${v.name}»: ${v.what}.`,
   putOff: (v: { what: string; at: number; zone: string }) =>
-    `Te aviso de nuevo ${moment(v.at, v.zone)}: ${v.what}.`,
+    `Te aviso de nuevo ${soon(v.at, v.zone)}: ${v.what}.`,
   stopped: (v: { name: string }) =>
     `No habrá más avisos de «${v.name}». /batch dates batch:${v.name} remind:yes los activa de nuevo.`,
   resumed: (v: { name: string }) => `Los avisos de «${v.name}» están activos de nuevo.`,

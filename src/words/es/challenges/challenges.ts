@@ -1,22 +1,10 @@
+import { datesIn } from '../../dates.ts';
 import type * as en from '../../en/challenges/challenges.ts';
-import { instantMark, withoutMarks } from '../../marks.ts';
+import { withoutMarks } from '../../marks.ts';
 import { numbersIn } from '../../numbers.ts';
 
 const { tenths } = numbersIn('es');
-const moment = (at: number, zone: string) =>
-  instantMark(
-    at,
-    new Intl.DateTimeFormat('es', {
-      weekday: 'short',
-      day: 'numeric',
-      month: 'short',
-      year: 'numeric',
-      hour: '2-digit',
-      minute: '2-digit',
-      timeZone: zone,
-      timeZoneName: 'short',
-    }).format(at),
-  );
+const { moment } = datesIn('es');
 
 /** The same as the clocks of that zone show it, whoever reads it. */
 const wallTime = (at: number, zone: string) => withoutMarks(moment(at, zone));

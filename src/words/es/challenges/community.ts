@@ -1,5 +1,7 @@
+import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
+const { one } = numbersIn('es');
 const andList = new Intl.ListFormat('es', { type: 'conjunction' });
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
@@ -30,7 +32,7 @@ export const community = {
     by: string;
     wants: string | undefined;
   }) =>
-    `«${v.name}»${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${String(Number(v.grams.toFixed(1))).replace('.', ',')} g`}, de ${v.by}${v.wants ? `, por ${v.wants}` : ''}`,
+    `«${v.name}»${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${one(v.grams)} g`}, de ${v.by}${v.wants ? `, por ${v.wants}` : ''}`,
   offerGone: (v: { name: string }) => `«${v.name}» no se ofrece aquí.`,
   recipeGiven: (v: { title: string; bar: string; recipe: string }) =>
     `La receta de «${v.bar}», primera en «${v.title}», está aquí con permiso de quien la hizo: guárdala con /recipe copy recipe:${v.recipe}`,
