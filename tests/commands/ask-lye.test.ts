@@ -184,6 +184,18 @@ describe('lye that was weighed is checked', () => {
     expect(text).toMatch(sentence);
   });
 
+  test.each([
+    ['my recipe says 170 g KOH for 1000 g olive is that right', 0.9],
+    ['my recipe says 170 g KOH for 1000 g olive with KOH 85%, is that right', 0.85],
+  ])('potassium hydroxide counts at its purity: %s', async (question, purity) => {
+    const [low, high] = lyeFor({ olive: 1000, superfat: 0, molar: KOH, purity }).map(
+      whole => 100 * (1 - 170 / whole),
+    );
+    const said = superfatSaid(await ask(question));
+    expect(said).toBeGreaterThan(low!);
+    expect(said).toBeLessThan(high!);
+  });
+
   test('lye that burns is told with what to do', async () => {
     const text = await ask('I put 150 g lye in 1000 g olive by mistake');
     for (const word of [/zap/, /discard/, /rebatch/, /local rules/]) expect(text).toMatch(word);

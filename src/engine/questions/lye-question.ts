@@ -1,4 +1,5 @@
 import { ADDITIVES } from '../batch/additives.ts';
+import { DEFAULT_PURITY } from '../batch/lye/lye.ts';
 import { knownOil } from '../batch/oils/find-oil.ts';
 import { parseOils } from '../batch/oils/oil-list.ts';
 import type { WrittenPlan } from '../batch/planning/written-plan.ts';
@@ -230,11 +231,8 @@ function weighedIn(rest: Remaining, { potassium, purity }: Alkali): WeighedLye |
     ),
   );
   if (mass === undefined) return undefined;
-  return {
-    alkali: potassium ? 'KOH' : 'NaOH',
-    grams: gramsOf(mass),
-    purity: purity ?? (potassium ? 0.9 : 1),
-  };
+  const alkali = potassium ? 'KOH' : 'NaOH';
+  return { alkali, grams: gramsOf(mass), purity: purity ?? DEFAULT_PURITY[alkali] };
 }
 
 /** Bare milk is the drink, whatever fat is named after it. */
