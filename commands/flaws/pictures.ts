@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { action, followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
+import { text } from '../../src/conversation/option.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import * as flaws from '../../src/records/flaws/index.ts';
 import { zipped } from './zip.ts';
@@ -102,6 +103,29 @@ export const pictureActions = {
     pace: 'slow',
     options: {},
     answer: (_, context) => setFrom(0, context),
+  }),
+  drop: action({
+    purpose: {
+      en: 'Erase one picture from the set: one that shows a face, or is no soap (stewards)',
+      es: 'Borrar una foto de la colección: una con una cara, o que no es jabón (encargados)',
+    },
+    seenBy: 'asker',
+    access: 'steward',
+    options: {
+      picture: text(
+        {
+          en: 'Its name in the file of /flaws pictures: “3f09c2a1b7de.jpg”',
+          es: 'Su nombre en el archivo de /flaws pictures: «3f09c2a1b7de.jpg»',
+        },
+        { most: 60 },
+      ),
+    },
+    async answer({ picture }, context): Promise<Reply> {
+      const cause = await flaws.dropPicture(context, picture);
+      const { pictures: say, causes, somethingElse } = context.say.flaws;
+      const name = cause === 'something-else' ? somethingElse : causes[cause].name;
+      return { kind: 'reply', headline: say.dropped({ name }), data: { cause }, blocks: [], cautions: [] };
+    },
   }),
 };
 

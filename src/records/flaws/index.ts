@@ -13,6 +13,7 @@ export {
   type Outcome,
 } from './outcome.ts';
 export {
+  dropPicture,
   type GivenPicture,
   givePicture,
   type LabelledPicture,

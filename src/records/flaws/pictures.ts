@@ -1,4 +1,5 @@
 import { createHash } from 'node:crypto';
+import { excerpt } from '../../engine/quantities/excerpt.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { flawPicture, flawPictures, flawPicturesOf, leftOf, part, under } from '../keys.ts';
 import { sweepDue } from '../privacy/retention.ts';
@@ -12,6 +13,7 @@ declare module '../../engine/refusal.ts' {
   interface Reasons {
     /** `of` whom: the member's own, or the whole group's. */
     'flaw-pictures-full': { readonly most: number; readonly of: 'member' | 'group' };
+    'flaw-picture-unknown': { readonly name: string };
   }
 }
 
@@ -77,6 +79,25 @@ export async function takePicturesBack(
   const gone = id === undefined ? keys : keys.filter(key => key === flawPicture(group, member, id));
   await store.commit(gone.map(key => drop(key)));
   return gone.length;
+}
+
+/**
+ * Takes one picture out of a group's set, by the name that it has in every export, with or without `.jpg`.
+ * Returns its label. Throws a Refusal `flaw-picture-unknown`.
+ */
+export async function dropPicture({ store, group }: FlawScope, name: string): Promise<Outcome> {
+  const meant = name
+    .trim()
+    .toLowerCase()
+    .replace(/\.jpe?g$/u, '');
+  for await (const page of pages(store, under(flawPictures(group)), 10)) {
+    const entry = page.find(({ key }) => nameOf(key) === meant);
+    if (entry === undefined) continue;
+    await store.commit([drop(entry.key)]);
+    const [picture] = readable(pictureKind, [entry]);
+    return picture?.fields.cause ?? 'something-else';
+  }
+  return refuse('flaw-picture-unknown', { name: excerpt(name) });
 }
 
 /** What the pictures of a member are labelled with, the oldest first. */

@@ -89,6 +89,8 @@ export const flaws = {
     exportedNote:
       'Members gave them for measuring how well pictures are read: keep them to that, and drop what is taken back. Unpack all parts into one folder; `npm run score-photos -- FOLDER` scores it.',
     more: 'The next part',
+    dropped: (v: { name: string }) =>
+      `Erased from the set: the picture kept as ${v.name}. Files exported before still hold it.`,
   },
   learned: {
     headline: (v: { count: number }) =>
@@ -117,6 +119,7 @@ export const flawsRefusals: Pick<
   | 'flaw-case-gone'
   | 'flaw-choice-unknown'
   | 'flaw-pictures-full'
+  | 'flaw-picture-unknown'
 > = {
   'metal-and-hurt': ({ text, metal, where }) =>
     `${flaws.firstAid[where]} ${colourantsRefusals['metal-never-in-lye']({ text, metal })}`,
@@ -128,5 +131,7 @@ export const flawsRefusals: Pick<
     of === 'member'
       ? `I keep at most ${most} pictures of yours here. Take some back with /flaws given first.`
       : `This group has given ${most} pictures, and I keep no more. A steward can export them with /flaws pictures.`,
+  'flaw-picture-unknown': ({ name }) =>
+    `Nothing in the set is called “${name}”. Its names are those in the file of /flaws pictures, like “3f09c2a1b7de.jpg”.`,
   'flaw-choice-unknown': () => 'I can’t take that choice. Pick one from the menu.',
 };

@@ -86,6 +86,8 @@ export const flaws: typeof en.flaws = {
     exportedNote:
       'Los miembros las dieron para medir lo bien que se leen las fotos: úsalas solo para eso y borra las que se retiren. Descomprime todas las partes en una carpeta; `npm run score-photos -- CARPETA` la evalúa.',
     more: 'La parte siguiente',
+    dropped: v =>
+      `Borrada de la colección: la foto guardada como ${v.name}. Los archivos ya exportados aún la tienen.`,
   },
   learned: {
     headline: v =>
@@ -116,5 +118,7 @@ export const flawsRefusals: typeof en.flawsRefusals = {
     of === 'member'
       ? `Guardo como mucho ${most} fotos tuyas aquí. Retira antes alguna con /flaws given.`
       : `Este grupo ha dado ${most} fotos y no guardo más. Un encargado puede exportarlas con /flaws pictures.`,
+  'flaw-picture-unknown': ({ name }) =>
+    `Nada en la colección se llama «${name}». Los nombres son los del archivo de /flaws pictures, como «3f09c2a1b7de.jpg».`,
   'flaw-choice-unknown': () => 'No puedo tomar esa opción. Elige una del menú.',
 };

@@ -222,6 +222,36 @@ describe('the set', () => {
   });
 });
 
+describe('one picture out of the set', () => {
+  const named = async () => {
+    const { files } = await room.steward.run('/flaws pictures');
+    return [...unzipped(files[0]!.bytes()).keys()].filter(name => name.endsWith('.jpg'));
+  };
+
+  test('goes by the name that it has in the file, for stewards alone', async () => {
+    const [first, second] = await named();
+    expect((await room.member.run('/flaws drop', { picture: first! })).text).toMatch(/steward/i);
+    const gone = await room.steward.run('/flaws drop', { picture: ` ${first!.toUpperCase()} ` });
+    expect(gone.ephemeral).toBe(true);
+    expect(gone.text).toMatch(
+      /Erased from the set: the picture kept as (?:white-pigment crackle|soda ash)\. Files exported before/,
+    );
+    expect(await named()).toEqual([second]);
+    expect(await kept()).toBe(1);
+  });
+
+  test('of another name, or twice, changes nothing and says which names there are', async () => {
+    const [left] = await named();
+    for (const picture of ['🧼', 'constructor', '../etc', 'x'.repeat(60)])
+      expect((await room.steward.run('/flaws drop', { picture })).text).toMatch(
+        /Nothing in the set is called[\s\S]*\/flaws pictures/,
+      );
+    expect(await kept()).toBe(1);
+    await Promise.all([1, 2].map(() => room.steward.run('/flaws drop', { picture: left! })));
+    expect(await kept()).toBe(0);
+  });
+});
+
 test('every button’s id fits the platform’s 100 characters', () => {
   const holder = { group: '1'.repeat(20), asker: '2'.repeat(20) };
   for (const name of ['diagnose.give', 'diagnose.filled'])
