@@ -92,7 +92,7 @@ export async function answerOn(platform: Platform, environment: Environment, log
   const closed = () => (connection?.open() ? undefined : 'not connected to the chat platform');
   const operations = at && metrics && (await openOperations(at, { metrics, conversation, closed }));
   connection = await connect(platform, conversation, log, metrics);
-  scheduler = keepTime(conversation, discordOutbox(connection.client, conversation, now, connection.tally), {
+  scheduler = keepTime(conversation, discordOutbox(connection, conversation, now), {
     log,
     now,
     metrics,

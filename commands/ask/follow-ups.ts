@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import { readCommandLine } from '../../src/conversation/command-line.ts';
 import type { Context } from '../../src/conversation/context.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';
 
 const line = { line: z.string() };
@@ -50,7 +51,7 @@ const change = followUp({
           label: ask.changeLabel,
           required: true,
           most: 3000,
-          value: (candidates[0] ?? '').slice(0, 3000),
+          value: cut(candidates[0] ?? '', 3000),
         },
       ],
       follow: changed.with({ line: id }),

@@ -1,6 +1,7 @@
 import { action, commandGroup, type Suggestion } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { picture, text, yesNo } from '../../src/conversation/option.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
 import { nearestBatches } from '../../src/records/batches/index.ts';
 import { nearestRecipes } from '../../src/records/recipes/index.ts';
@@ -36,7 +37,7 @@ const weights = text(
 async function suggest(typed: string, context: Context): Promise<readonly Suggestion[]> {
   const found = await nearestBatches(bookOf(context), typed, 25);
   return found.map(({ name, at }) => ({
-    name: `${name}, ${at.toISOString().slice(0, 10)}`.slice(0, 100),
+    name: `${cut(name, 80)}, ${at.toISOString().slice(0, 10)}`,
     value: name,
   }));
 }

@@ -7,6 +7,7 @@ import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.t
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { foldName } from '../../src/engine/text/own-names.ts';
 import { colourJar } from '../../src/presenting/colour/jars.ts';
 import {
@@ -185,7 +186,7 @@ export const smallPhoto = async (photo: Attachment, { workers, asker }: Context)
 
 /** A name unlike those of the member's other batches; names are what they ask by. */
 async function nameFor(wanted: string, context: Context): Promise<string> {
-  const name = tidyName(wanted.slice(0, 60));
+  const name = tidyName(cut(wanted, 60));
   const taken = new Set((await listBatches(bookOf(context))).map(one => foldName(one.name)));
   if (!taken.has(foldName(name))) return name;
   for (let count = 2; ; count += 1) {

@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { RETEST_AFTER, toldAt } from '../../src/engine/batch/curing/stages.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { shareJars, unlearn, unshareJars } from '../../src/presenting/colour/learn.ts';
 import {
@@ -82,7 +83,7 @@ export async function removedReply(asked: { readonly batch: string }, context: C
   const book = bookOf(context);
   const batch = await findBatch(book, asked.batch);
   if (batch.id !== asked.batch && fold(batch.name) !== fold(asked.batch))
-    refuse('batch-unknown', { asked: asked.batch.slice(0, 60), nearest: [batch.name] });
+    refuse('batch-unknown', { asked: cut(asked.batch, 60), nearest: [batch.name] });
   await removeBatch(book, batch);
   await unlearn(batch.id, context);
   return said(context.say.batches.removed({ name: batch.name }), { batch: batch.id });

@@ -14,7 +14,7 @@ import {
 import { groupSettings } from '../../src/records/group.ts';
 import { wordsIn } from '../../src/words/index.ts';
 
-/** Opens a thread under an announcement that has just been posted. A thread that cannot be is no fault. */
+/** Opens a thread under an announcement, unless there is one. A thread that cannot be is no fault. */
 export async function openThread(
   { outbox, now }: DeadlineServices,
   scope: ChallengeScope,
@@ -50,13 +50,15 @@ export async function keepCalendar(
   for (const kind of kinds) {
     const wanted = appointment(kind, challenge, asOf(challenge, Number.MAX_SAFE_INTEGER));
     const before = await postOf(scope, challenge.id, kind);
-    if (before) {
-      await outbox.reschedule(group, before.message, wanted);
-      if (!wanted) await forgetPost({ store, group }, challenge.id, kind);
-    } else if (wanted && wanted.from >= now() + leastBefore) {
-      const id = await outbox.schedule(group, wanted);
-      if (id !== 'barred') await keepPost(scope, challenge.id, kind, { channel: '', message: id });
-    }
+    const isToCome = wanted !== undefined && wanted.from >= now() + leastBefore;
+    // What has begun stands as it is: the platform moves nothing that has begun or is over.
+    if (before && wanted && !isToCome) continue;
+    const moved = before && (await outbox.reschedule(group, before.message, wanted));
+    if (moved === 'done' && wanted) continue;
+    if (before) await forgetPost({ store, group }, challenge.id, kind);
+    if (!isToCome) continue;
+    const id = await outbox.schedule(group, wanted);
+    if (id !== 'barred') await keepPost(scope, challenge.id, kind, { channel: '', message: id });
   }
 }
 

@@ -55,7 +55,9 @@ async function onTime(
     announcementPicture(workers, telling),
   );
   if (what === 'announcement') {
-    const posted = await tellOnce(services, scope, challenge, { what, reply: announcement });
+    await tellOnce(services, scope, challenge, { what, reply: announcement });
+    // Not of this try alone: the one before may have ended between the post and its thread.
+    const posted = await postOf(scope, challenge.id, 'announcement');
     if (posted) await openThread(services, scope, challenge, posted);
     return await keepCalendar(services, scope, challenge);
   }
@@ -75,11 +77,28 @@ async function onChange(services: DeadlineServices, due: Due): Promise<void> {
   const now = asOf(challenge, Math.max(services.now(), due.at.getTime()));
   if (now.phase === 'closed' || now.phase === 'cancelled') return;
   const say = wordsIn(challenge.language);
-  await keepCalendar(services, scope, challenge);
   const draw = pictured(announcementReply(challenge, now, say), services, workers =>
     announcementPicture(workers, { challenge, now, say }),
   );
   await updateAnnouncement(services, scope, challenge, draw);
+  await updateNotice(services, scope, { challenge, now, say });
+  await keepCalendar(services, scope, challenge);
+}
+
+/** The message that called for entries, or for votes, says until when. */
+async function updateNotice(
+  services: DeadlineServices,
+  scope: ChallengeScope,
+  telling: Parameters<typeof barsPicture>[2],
+): Promise<void> {
+  const { challenge, now, say } = telling;
+  const what = now.phase === 'voting' ? 'vote' : 'open';
+  const posted = await postOf(scope, challenge.id, what);
+  if (!posted) return;
+  const reply = pictured(noticeReply(challenge, now, { what, say }), services, async workers =>
+    what === 'vote' ? barsPicture(workers, scope, telling) : [],
+  );
+  await services.outbox.edit(placeOf(challenge), posted, await reply());
 }
 
 /** Closes, counts and tells; or tells that it was cancelled; or puts a result right from which a bar was taken. */

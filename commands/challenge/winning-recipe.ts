@@ -1,6 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { placingsOf } from '../../src/records/challenges/index.ts';
 import { shareRecipe } from '../../src/records/recipes/index.ts';
@@ -26,7 +27,7 @@ export async function giveRecipe(
     named === undefined
       ? won[0]
       : won.find(({ challenge, title }) => challenge === named || fold(title) === fold(named));
-  if (!found) return refuse('bar-not-won', { asked: named?.slice(0, 60) });
+  if (!found) return refuse('bar-not-won', { asked: named && cut(named, 60) });
   const shared = await shareRecipe(context.recipes, asked.recipe, context.change);
   const { title, bar } = found;
   return {

@@ -3,6 +3,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { choice, picture, text, whole, yesNo } from '../../src/conversation/option.ts';
 import { parseStrength, printStrength } from '../../src/engine/quantities/strength.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import { identityName, weigh } from '../../src/presenting/evidence.ts';
 import * as evidence from '../../src/records/evidence/index.ts';
@@ -31,8 +32,8 @@ async function reportable(asked: string, context: Context) {
   const meant = await findMeant(context.shelf, asked);
   const { identity, report } = meant;
   if (report.verdictIfPresent === 'never')
-    refuse('metal-never-in-lye', { text: asked.slice(0, 80), metal: 'unnamed' });
-  if (identity === undefined) return refuse('list-nothing-recognised', { text: asked.slice(0, 80) });
+    refuse('metal-never-in-lye', { text: cut(asked, 80), metal: 'unnamed' });
+  if (identity === undefined) return refuse('list-nothing-recognised', { text: cut(asked, 80) });
   const name = meant.item?.name ?? identityName(identity, context.say);
   return { identity, name };
 }

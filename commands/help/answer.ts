@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import { nearest } from '../../src/conversation/nearest.ts';
 import type { Next, Reply } from '../../src/conversation/reply.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { findTopic, type Topic, topicNames } from './topics.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -41,7 +42,7 @@ export function topicReply(typed: string, context: Context): Reply {
   const topic = findTopic(typed, context);
   if (!topic)
     return refuse('topic-unknown', {
-      text: typed.trim().slice(0, 60),
+      text: cut(typed.trim(), 60),
       nearest: nearest(typed.replace(/^\//, ''), [...topicNames(context)], 3),
     });
   return {

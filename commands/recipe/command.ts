@@ -3,6 +3,7 @@ import { action, commandGroup, type Suggestion } from '../../src/conversation/co
 import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import * as recipes from '../../src/records/recipes/index.ts';
 import { answerPlan } from '../plan/follow-ups.ts';
 import { rescaled } from './rescaled.ts';
@@ -52,7 +53,7 @@ function row(found: recipes.Found, { say }: Context): string {
     written.size ?? say.recipes.sizeOfOils,
     ...(times.size === 1 ? [] : [say.recipes.times({ factor: times.size })]),
   ].join(', ');
-  const oils = written.oils.replaceAll(/\s+/g, ' ').slice(0, 120);
+  const oils = cut(written.oils.replaceAll(/\s+/g, ' '), 120);
   return found.shared
     ? say.recipes.sharedRow({ name: found.name, by: found.byName, oils, size })
     : say.recipes.row({ name: found.name, oils, size });

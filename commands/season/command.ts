@@ -5,6 +5,7 @@ import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { readColour } from '../../src/engine/text/colour-name.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import {
   type Proposal,
@@ -66,7 +67,7 @@ function named(all: readonly Proposal[], asked: string): Proposal {
     all.find(({ title }) => fold(title) === wanted) ??
     (wanted === '' ? undefined : all.find(({ title }) => fold(title).startsWith(wanted)));
   const titles = all.slice(0, 5).map(({ title }) => title);
-  return found ?? refuse('season-palette-unknown', { asked: asked.slice(0, 60), titles });
+  return found ?? refuse('season-palette-unknown', { asked: cut(asked, 60), titles });
 }
 
 const suggest = async (typed: string, context: Context): Promise<readonly Suggestion[]> =>

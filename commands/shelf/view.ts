@@ -1,6 +1,7 @@
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import type { Price } from '../../src/engine/cost/money.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { wholeVerdict } from '../../src/presenting/check.ts';
 import { kindName } from '../../src/presenting/check-dose.ts';
 import { swatchHex } from '../../src/presenting/colour/swatch.ts';
@@ -141,6 +142,6 @@ function ingredientsBlock(item: ShelfItem, say: Words): readonly Block[] {
   const kind = say.checking.keptKind({ kind: kindName(meant.report.kind, say) });
   return [
     { kind: 'text', text: `${kind} ${wholeVerdict(meant, say)}` },
-    { kind: 'text', text: item.ingredients.text.slice(0, 500), folds: true },
+    { kind: 'text', text: cut(item.ingredients.text, 500), folds: true },
   ];
 }

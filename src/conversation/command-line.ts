@@ -1,4 +1,5 @@
 import { refuse } from '../engine/refusal.ts';
+import { cut } from '../engine/text/cut.ts';
 import {
   type FoundOption,
   nextOption,
@@ -47,7 +48,7 @@ function readOptions(text: string, known: readonly string[] | undefined): Comman
     if (!start || text.slice(at, start.from).trim() !== '') {
       const stray = text.slice(at, start?.from).trim();
       if (stray === '') break;
-      refuse('line-not-understood', { text: stray.slice(0, 60) });
+      refuse('line-not-understood', { text: cut(stray, 60) });
     }
     const { name, to } = start as FoundOption;
     const { text: value, end } = OPENING.test(text[to] ?? '')

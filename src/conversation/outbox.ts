@@ -46,6 +46,6 @@ export interface Outbox {
   openThread?(posted: Posted, name: string): Promise<'opened' | 'barred'>;
   /** Enters something in the group's calendar and gives its id there, or `barred` where we may not. */
   schedule?(group: string, appointment: Appointment): Promise<string>;
-  /** Moves an entry of the calendar, or takes it out where none is given. */
-  reschedule?(group: string, id: string, appointment: Appointment | undefined): Promise<void>;
+  /** Moves an entry of the calendar, or takes it out where none is given. Gives `barred` where it cannot be moved. */
+  reschedule?(group: string, id: string, appointment: Appointment | undefined): Promise<'done' | 'barred'>;
 }

@@ -190,7 +190,7 @@ async function choicesFor(
   const again = action.seenBy === 'group' ? againForGroup : againForAsker;
   return candidates.map(({ label }, at) => ({
     kind: 'button',
-    label: label.slice(0, 80),
+    label,
     follow: again.with({ line: context.idempotencyKey, at }),
   }));
 }

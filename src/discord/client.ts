@@ -5,6 +5,7 @@ import {
   type Interaction,
   type Message,
   Partials,
+  type REST,
   Status,
 } from 'discord.js';
 import type { Logger } from 'pino';
@@ -13,10 +14,11 @@ import { followUpNameIn } from '../conversation/follow.ts';
 import type { Question } from '../conversation/question.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { attachmentOrigins } from './download.ts';
+import { INTENT_NAMES } from './invite.ts';
 import { LateForms } from './late-forms.ts';
-import { answerNote } from './notes.ts';
+import { answerNote, type NoteDesk } from './notes.ts';
 import { isTooLate, respond, respondTyping } from './respond.ts';
-import { REST_TIMEOUT_MS, Tally } from './rest.ts';
+import { postingRest, REST_TIMEOUT_MS, Tally } from './rest.ts';
 import { questionOf } from './route.ts';
 
 /** A running client. */
@@ -26,6 +28,8 @@ export type Connection = {
   open(): boolean;
   /** Resolves with the reason when the platform has closed the door for good: the process should end. */
   readonly lost: Promise<string>;
+  /** The line for what no interaction asked for. */
+  readonly posting: REST;
   /** What the platform said "too many" to. */
   readonly tally: Tally;
   /** Takes nothing new, finishes what is in flight, lets go. Never waits longer than fifteen seconds. */
@@ -70,11 +74,8 @@ export async function connect(
   watcher: Watcher = unwatched,
 ): Promise<Connection> {
   const client = new Client({
-    // Messages come only so that a cry for help is answered; see `notes.ts`.
     intents: [
-      GatewayIntentBits.Guilds,
-      GatewayIntentBits.GuildMessages,
-      GatewayIntentBits.DirectMessages,
+      ...INTENT_NAMES.map(name => GatewayIntentBits[name]),
       ...(readsMessages ? [GatewayIntentBits.MessageContent] : []),
     ],
     partials: [Partials.Channel],
@@ -85,6 +86,7 @@ export async function connect(
   guardPackets(client, log);
   const tally = new Tally(() => watcher.rateLimited());
   tally.listen(client.rest);
+  const posting = postingRest(client, token, tally);
   const desk = { conversation, log, watcher, lateForms: new LateForms(), origins: attachmentOrigins(api) };
   const { promise: lost, resolve: lose } = Promise.withResolvers<string>();
   client.on(Events.ShardDisconnect, ({ code }) => lose(`the platform closed the connection (${code})`));
@@ -105,7 +107,9 @@ export async function connect(
   });
   client.on(Events.MessageCreate, message => {
     if (closing || taken.has(message.id)) return;
-    const answering = noteTaken(message, conversation, log).finally(() => inFlight.delete(answering));
+    const answering = noteTaken(message, { conversation, posting }, log).finally(() =>
+      inFlight.delete(answering),
+    );
     inFlight.add(answering);
   });
 
@@ -114,6 +118,7 @@ export async function connect(
   await ready;
   return {
     client,
+    posting,
     lost,
     open: () => !closing && client.ws.status === Status.Ready,
     tally,
@@ -208,9 +213,9 @@ function guardPackets(client: Client, log: Logger): void {
 }
 
 /** Answers a note that tells of an emergency; says nothing of any other, nor of what it said. */
-async function noteTaken(message: Message, conversation: Conversation, log: Logger): Promise<void> {
+async function noteTaken(message: Message, desk: NoteDesk, log: Logger): Promise<void> {
   try {
-    if (await answerNote(message, conversation)) log.info({ kind: 'note', message: message.id }, 'answered');
+    if (await answerNote(message, desk)) log.info({ kind: 'note', message: message.id }, 'answered');
   } catch (error) {
     const { name, message: what, stack } = error as Error;
     log.error({ kind: 'note', message: message.id, name, what, stack }, 'not answered');

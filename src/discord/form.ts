@@ -6,11 +6,10 @@ import {
   TextInputStyle,
 } from 'discord.js';
 import type { Field, Form } from '../conversation/reply.ts';
+import { cut } from '../engine/text/cut.ts';
 import { plainThroughout } from '../words/marks.ts';
-import { cut } from './cut.ts';
 
-/** A form as the platform's modal: at most five labelled fields, 45 characters of title and label. */
-/** Forms show no marks. */
+/** A form as the platform's modal: at most five labelled fields, 45 characters of title and label, no marks. */
 export const modalOf = (form: Form<string>): APIModalInteractionResponseCallbackData =>
   plainModalOf(plainThroughout(form));
 
@@ -37,8 +36,9 @@ function inputOf(field: Field): APIComponentInModalActionRow | APILabelComponent
         custom_id: name,
         style: field.kind === 'line' ? TextInputStyle.Short : TextInputStyle.Paragraph,
         required,
-        max_length: field.most ?? (field.kind === 'line' ? 200 : 2000),
-        ...(field.value && { value: field.value }),
+        max_length: roomOf(field),
+        // What is longer than the field takes would make the whole form a "no".
+        ...(field.value && { value: cut(field.value, roomOf(field)) }),
       };
     case 'pick':
       if (fitsRadio(field))
@@ -71,6 +71,14 @@ function inputOf(field: Field): APIComponentInModalActionRow | APILabelComponent
       };
   }
 }
+
+const roomOf = ({
+  kind,
+  most,
+}: {
+  readonly kind: 'line' | 'paragraph';
+  readonly most?: number | undefined;
+}) => most ?? (kind === 'line' ? 200 : 2000);
 
 /** All at a glance where there are 2 to 10; what may be left out again needs a menu, a radio button stays chosen. */
 const fitsRadio = ({ items, required }: Extract<Field, { kind: 'pick' }>): boolean =>

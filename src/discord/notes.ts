@@ -1,30 +1,28 @@
-import { type Message, MessageFlags } from 'discord.js';
+import { type Message, type REST, Routes } from 'discord.js';
 import type { Conversation } from '../conversation/conversation.ts';
 import type { Origin } from '../conversation/question.ts';
 import { firstAidForWords, receive } from '../conversation/receive.ts';
 import { readQuestion } from '../engine/questions/read.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
+import { requestOf } from './post.ts';
 import { payloadOf } from './render.ts';
+
+export type NoteDesk = { readonly conversation: Conversation; readonly posting: REST };
 
 /**
  * Answers a message that tells of an emergency, with the first aid, and one that asks us a plain question, with its answer,
  * where everybody who reads the message reads it too. True when it was answered. The platform lets us read what is written to us and in direct messages, and
  * everything where it granted the message content intent.
  */
-export async function answerNote(message: Message, conversation: Conversation): Promise<boolean> {
+export async function answerNote(message: Message, { conversation, posting }: NoteDesk): Promise<boolean> {
   if (message.author.bot || message.content === '' || !message.channel.isSendable()) return false;
   const origin = originOf(message);
   const firstAid = await firstAidForWords(message.content, origin, conversation);
   const answer = firstAid ?? (isQuestion(message) ? await answerInWords(message, conversation) : undefined);
   if (answer?.kind !== 'reply') return false;
   // A post has no buttons that are one member's own.
-  const { components, files } = payloadOf({ ...answer, choices: [] }, wordsIn(answer.language));
-  await message.channel.send({
-    components: [...components],
-    files: [...files],
-    flags: MessageFlags.IsComponentsV2,
-    allowedMentions: { parse: [] },
-  });
+  const payload = payloadOf({ ...answer, choices: [] }, wordsIn(answer.language));
+  await posting.post(Routes.channelMessages(message.channelId), requestOf(payload));
   return true;
 }
 
@@ -74,6 +72,7 @@ function originOf({ id, author, guild, channelId, createdTimestamp }: Message): 
     group: guild?.id ?? `direct-${author.id}`,
     channel: channelId,
     opensFolds: true,
+    readsMarks: true,
     language: languageOf(locale ?? 'en'),
     locale,
   };

@@ -15,10 +15,9 @@ import type { Conversation } from '../conversation/conversation.ts';
 import type { Appointment, Outbox, Place } from '../conversation/outbox.ts';
 import type { Reply } from '../conversation/reply.ts';
 import { sealedPost } from '../conversation/sealed.ts';
+import { cut } from '../engine/text/cut.ts';
 import { wordsIn } from '../words/index.ts';
-import { cut } from './cut.ts';
 import { payloadOf } from './render.ts';
-import { postingRest, type Tally } from './rest.ts';
 
 /** Refusals that a second try would not change, besides everything that is unknown (404) or forbidden (403). */
 const BARRED: ReadonlySet<number | string> = new Set([
@@ -27,6 +26,10 @@ const BARRED: ReadonlySet<number | string> = new Set([
   160_005, // a locked thread
 ]);
 const ARCHIVED = 50_083;
+/** A second thread under one message. */
+const THREAD_STANDS = 160_004;
+/** Answers after which another try may help: a wrong or new token, and too many requests. */
+const MAY_PASS: ReadonlySet<number> = new Set([401, 429]);
 
 /** Unknown member, unknown user: they left, or their account is gone. */
 const GONE: ReadonlySet<number | string> = new Set([10_007, 10_013]);
@@ -37,12 +40,10 @@ const isDirect = (group: string): boolean => group.startsWith(DIRECT);
 
 /** Tells groups in their channels what nobody has just asked for. */
 export function discordOutbox(
-  client: Client,
+  { client, posting: rest }: { readonly client: Client; readonly posting: REST },
   conversation: Conversation,
   now: () => number,
-  tally?: Tally,
 ): Outbox {
-  const rest = postingRest(client, tally);
   const messageOf = ({ group, language }: Place, reply: Reply) => {
     const sealed = sealedPost(reply, { group, at: now() }, conversation);
     return requestOf(payloadOf(sealed, wordsIn(language)));
@@ -53,10 +54,10 @@ export function discordOutbox(
     serves: group => (isDirect(group) ? client.ws.shards.has(0) : client.guilds.cache.has(group)),
     async hasMember(group, member) {
       if (isDirect(group)) return group === `${DIRECT}${member}`;
-      const guild = client.guilds.cache.get(group);
-      if (!guild) throw new Error('a group of another process');
+      if (!client.guilds.cache.has(group)) throw new Error('a group of another process');
       try {
-        await guild.members.fetch({ user: member, force: true });
+        // Over the line of what nobody asked for: a sweep asks for many, and answers do not wait for it.
+        await rest.get(Routes.guildMember(group, member));
         return true;
       } catch (error) {
         if (error instanceof DiscordAPIError && GONE.has(error.code)) return false;
@@ -89,27 +90,29 @@ export function discordOutbox(
         return 'told' as const;
       }),
     openThread: ({ channel, message }, name) =>
-      unlessBarred(async () => {
+      unlessRefused(async () => {
         // Under a message in a thread the platform opens none.
         if (client.channels.cache.get(channel)?.isThread()) return 'barred';
-        await rest.post(Routes.threads(channel, message), { body: { name: cut(name, MOST_NAME) } });
+        const open = rest.post(Routes.threads(channel, message), { body: { name: cut(name, MOST_NAME) } });
+        // One that stands there is our own, whose receipt was lost.
+        await open.catch(unlessCode(THREAD_STANDS));
         return 'opened' as const;
       }),
     schedule: (group, appointment) =>
-      unlessBarred(async () => {
+      unlessRefused(async () => {
         if (!mayKeepCalendar(client, group)) return 'barred';
         const made = (await rest.post(Routes.guildScheduledEvents(group), {
           body: calendarEntry(appointment),
         })) as { id: string };
         return made.id;
       }),
-    async reschedule(group, id, appointment) {
-      await unlessBarred(async () => {
-        if (!mayKeepCalendar(client, group)) return;
+    reschedule: (group, id, appointment) =>
+      unlessRefused(async () => {
+        if (!mayKeepCalendar(client, group)) return 'barred';
         const route = Routes.guildScheduledEvent(group, id);
         await (appointment ? rest.patch(route, { body: calendarEntry(appointment) }) : rest.delete(route));
-      });
-    },
+        return 'done' as const;
+      }),
   };
 }
 
@@ -149,7 +152,7 @@ function calling(message: ReturnType<typeof requestOf>, role: string | undefined
 type Sent = { readonly id: string; readonly channel_id: string };
 
 /** A payload as the body of a request and its files. */
-function requestOf({ components, files }: ReturnType<typeof payloadOf>) {
+export function requestOf({ components, files }: ReturnType<typeof payloadOf>) {
   return {
     body: {
       components,
@@ -188,6 +191,21 @@ async function unlessBarred<Done>(act: () => Promise<Done>): Promise<Done | 'bar
     throw error;
   }
 }
+
+/** What only stands beside the news holds up nothing, whatever the platform has against it. */
+async function unlessRefused<Done>(act: () => Promise<Done>): Promise<Done | 'barred'> {
+  try {
+    return await act();
+  } catch (error) {
+    const refused = error instanceof DiscordAPIError && error.status < 500 && !MAY_PASS.has(error.status);
+    if (refused) return 'barred';
+    throw error;
+  }
+}
+
+const unlessCode = (code: number) => (error: unknown) => {
+  if (!(error instanceof DiscordAPIError) || error.code !== code) throw error;
+};
 
 const isBarred = ({ code, status }: DiscordAPIError): boolean =>
   BARRED.has(code) || ((status === 403 || status === 404) && Number(code) >= 10_000);

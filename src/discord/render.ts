@@ -11,9 +11,9 @@ import {
 import { faceOf, wholeOf } from '../conversation/face.ts';
 import { textOf } from '../conversation/plain-text.ts';
 import type { Block, Choice, Problem, Reply } from '../conversation/reply.ts';
+import { cut } from '../engine/text/cut.ts';
 import type { Words } from '../words/index.ts';
 import { replaceMarks, withoutMarks } from '../words/marks.ts';
-import { cut } from './cut.ts';
 
 /** A message as discord.js sends it: display components only, and the files they show. */
 export type Payload = {

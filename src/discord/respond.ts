@@ -4,8 +4,8 @@ import type { Question } from '../conversation/question.ts';
 import { receive, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { responseModeOf, seenByOf } from '../conversation/response-mode.ts';
+import { cut } from '../engine/text/cut.ts';
 import { wordsIn } from '../words/index.ts';
-import { cut } from './cut.ts';
 import { modalOf } from './form.ts';
 import type { LateForms } from './late-forms.ts';
 import { messageOf, type Payload, payloadOf, problemPayload } from './render.ts';
@@ -44,6 +44,9 @@ export async function respond(
   question: Question,
   { conversation, lateForms }: { readonly conversation: Conversation; readonly lateForms: LateForms },
 ): Promise<Answer> {
+  const began = performance.now();
+  // Begun first: what has to be known before it can be announced is looked up meanwhile, and counts as waiting.
+  const answering = receive(question, conversation);
   const { pace, replaces, opensForm } = await responseModeOf(question, conversation);
   const line: Line = {
     interaction,
@@ -51,8 +54,8 @@ export async function respond(
     replacing: replaces && interaction.isMessageComponent(),
   };
   const say = wordsIn(question.language);
-  const answering = receive(question, conversation);
-  if ((pace === 'quick' || opensForm) && (await settlesWithin(answering, ANNOUNCE_AFTER_MS)))
+  const left = Math.max(0, ANNOUNCE_AFTER_MS - (performance.now() - began));
+  if ((pace === 'quick' || opensForm) && (await settlesWithin(answering, left)))
     await answerAtOnce(line, await answering);
   else if (!opensForm) await announceAndAnswer(line, answering);
   else await answerAfterWaiting(line, answering, lateForms.keep(question.asker.id, answering, say));
@@ -87,9 +90,19 @@ async function answerAtOnce(line: Line, answer: Answer): Promise<void> {
 
 /** A form that is late is opened by the button that is sent meanwhile; anything else takes its place. */
 async function answerAfterWaiting(line: Line, answering: Promise<Answer>, waiting: Payload): Promise<void> {
-  await send(line, waiting, line.onlyAsker);
+  await sendSurely(line, waiting);
   const answer = await answering;
   if (answer.kind !== 'form') await edit(line, payloadFor(answer));
+}
+
+async function sendSurely(line: Line, payload: Payload): Promise<void> {
+  const act = () => send(line, payload, line.onlyAsker);
+  try {
+    await act();
+  } catch (error) {
+    if (!mayHaveArrived(error)) throw error;
+    await editOr(line, payload, act);
+  }
 }
 
 const isReply = ({ kind }: Answer) => kind === 'reply';

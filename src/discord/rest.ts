@@ -29,12 +29,17 @@ const POSTS_PER_SECOND = 20;
 export const REST_TIMEOUT_MS = 5_000;
 
 /**
- * A line of its own for what no interaction asked for. The client's own line is freed of the library's global
+ * A line of its own for what no interaction asked for: posts, and questions who is still in a group. The client's own line is freed of the library's global
  * limit, as the platform frees answers to interactions of its global limit; posts and edits in channels are not.
  */
-export function postingRest(client: Client, tally?: Tally): REST {
+export function postingRest(client: Client, token: string, tally: Tally): REST {
   const { api } = client.rest.options;
-  const rest = new REST({ api, globalRequestsPerSecond: POSTS_PER_SECOND, timeout: REST_TIMEOUT_MS });
-  tally?.listen(rest);
-  return rest.setToken(client.token ?? '');
+  // The platform counts what all shards of a bot ask together.
+  const globalRequestsPerSecond = Math.max(
+    1,
+    Math.floor(POSTS_PER_SECOND / (client.options.shardCount ?? 1)),
+  );
+  const rest = new REST({ api, globalRequestsPerSecond, timeout: REST_TIMEOUT_MS });
+  tally.listen(rest);
+  return rest.setToken(token);
 }

@@ -3,6 +3,7 @@ import type { AlkaliBehaviour } from '../engine/colourants/colourant.ts';
 import { legalShareOf, otherUseOf } from '../engine/stability/legal-share.ts';
 import { permittedUses } from '../engine/stability/permitted.ts';
 import type { Component, IngredientReport } from '../engine/stability/report.ts';
+import { cut } from '../engine/text/cut.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
 import { doseBlock, hintsOf, sourcesBlock, texts } from './check-dose.ts';
@@ -189,4 +190,4 @@ function perhaps(report: IngredientReport, say: Words) {
 const strange = ({ unknown }: IngredientReport, say: Words) =>
   unknown.length === 0
     ? undefined
-    : say.stability.notRecognised({ names: unknown.map(name => name.slice(0, longestPart)).slice(0, 8) });
+    : say.stability.notRecognised({ names: unknown.map(name => cut(name, longestPart)).slice(0, 8) });

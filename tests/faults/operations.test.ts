@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
-import { openHost } from '../../src/loopback/index.ts';
+import { openJudgedHost } from '../loopback/judged-host.ts';
 import { registry } from '../loopback/room.ts';
 
 const TOKEN = 'very-secret-token';
@@ -23,7 +23,7 @@ async function freePort(): Promise<number> {
 
 test('a process in production tells that it is ready, what it answered, and logs no content', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'tintmoot-'));
-  const host = await openHost();
+  const host = await openJudgedHost();
   await register(registry, { token: TOKEN, api: host.api });
   const port = await freePort();
   child = spawn(process.execPath, [new URL('../../src/main.ts', import.meta.url).pathname], {

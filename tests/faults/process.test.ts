@@ -5,7 +5,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
-import { type Host, openHost } from '../../src/loopback/index.ts';
+import type { Host } from '../../src/loopback/index.ts';
+import { openJudgedHost } from '../loopback/judged-host.ts';
 import { registry } from '../loopback/room.ts';
 
 const TOKEN = 'very-secret-token';
@@ -17,7 +18,7 @@ let running: ChildProcess[];
 
 beforeEach(async () => {
   folder = await mkdtemp(join(tmpdir(), 'tintmoot-'));
-  host = await openHost();
+  host = await openJudgedHost();
   running = [];
   await register(registry, { token: TOKEN, api: host.api });
 });

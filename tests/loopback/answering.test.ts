@@ -2,9 +2,9 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { action, commandGroup, followUp } from '../../src/conversation/command.ts';
 import type { Form, Reply } from '../../src/conversation/reply.ts';
-import { cut } from '../../src/discord/cut.ts';
 import { attachmentOrigins, download } from '../../src/discord/download.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { png } from './host-bench.ts';
 import { openRoom } from './room.ts';
 

@@ -1,8 +1,8 @@
 import { Client, Events, GatewayIntentBits, type Interaction, MessageFlags } from 'discord.js';
 import { expect } from 'vitest';
-import { type HostOptions, openHost } from '../../src/loopback/index.ts';
+import type { HostOptions } from '../../src/loopback/index.ts';
 import { type RuleId, ruleOf } from '../../src/loopback/refusals/rules.ts';
-import { judge } from './judge.ts';
+import { openJudgedHost } from './judged-host.ts';
 
 export const png = Buffer.from(
   'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR4nGNgYGBgAAAABQABh6FO1AAAAABJRU5ErkJggg==',
@@ -47,11 +47,12 @@ export const commands = [
   { name: 'Look at them', type: 2 },
 ] as const;
 
+const wasTaken = ({ status = 0 }: { readonly status?: number | undefined }) => status < 300;
+
 /** A host with one guild and one member, and the bare client logged in to it; `answer` sets what the bot does. */
 export async function openBench(options: HostOptions = {}, shards: number | 'auto' = 1) {
-  const host = await openHost({ limits: 'none', privilegedIntents: 1 << 15, ...options });
   // What the host takes, the platform's description takes too.
-  const judging = judge(host, ({ status = 0 }) => status < 300);
+  const host = await openJudgedHost({ limits: 'none', privilegedIntents: 1 << 15, ...options }, wasTaken);
   const guild = host.addGuild({ name: 'Saturday soapers', channels: ['bench', 'hall'] });
   const member = guild.addMember({ name: 'Odile' });
   const { Guilds, GuildMessages, MessageContent, DirectMessages } = GatewayIntentBits;
@@ -100,7 +101,6 @@ export async function openBench(options: HostOptions = {}, shards: number | 'aut
     [Symbol.asyncDispose]: async () => {
       await client.destroy();
       await host.close();
-      judging.settle();
     },
   };
 }

@@ -1,3 +1,4 @@
+import { setTimeout as after } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { permissionBits } from '../../src/loopback/index.ts';
 import { type RuleId, rules } from '../../src/loopback/refusals/rules.ts';
@@ -163,6 +164,27 @@ const cases: Record<Exclude<RuleId, Told>, () => Promise<Reply>> = {
   'event-name': () => bench.post('POST', calendar(), event({ name: 'a'.repeat(101) })),
   'event-place': () => bench.post('POST', calendar(), event({ entity_metadata: null })),
   'event-times': () => bench.post('POST', calendar(), event({ scheduled_start_time: at(-1) })),
+  'event-over': async () => {
+    const [starts, ends] = [Date.now() + 100, Date.now() + 150];
+    const times = {
+      scheduled_start_time: new Date(starts).toISOString(),
+      scheduled_end_time: new Date(ends).toISOString(),
+    };
+    const entry = await bench.post('POST', calendar(), event(times));
+    expect(entry.status).toBe(200);
+    await after(200);
+    return bench.post('PATCH', `${calendar()}/${entry.json!.id}`, { name: 'late' });
+  },
+  'event-begun': async () => {
+    const entry = await bench.post(
+      'POST',
+      calendar(),
+      event({ scheduled_start_time: new Date(Date.now() + 100).toISOString() }),
+    );
+    expect(entry.status).toBe(200);
+    await after(150);
+    return bench.post('PATCH', `${calendar()}/${entry.json!.id}`, { scheduled_start_time: at(1) });
+  },
   'event-unknown': async () => {
     const entry = await bench.post('POST', calendar(), event({}));
     expect((await bench.post('DELETE', `${calendar()}/${entry.json!.id}`, {})).status).toBe(204);

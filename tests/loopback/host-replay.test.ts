@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { type HostEvent, openHost } from '../../src/loopback/index.ts';
+import type { HostEvent } from '../../src/loopback/index.ts';
 import { openBench, png } from './host-bench.ts';
+import { openJudgedHost } from './judged-host.ts';
 
 test('an event list rebuilds the room: people, messages, files, forms and commands', async () => {
   let before: readonly HostEvent[] = [];
@@ -13,7 +14,7 @@ test('an event list rebuilds the room: people, messages, files, forms and comman
     bench.member.grant({ locale: 'es-ES' });
     before = bench.host.events;
   }
-  await using host = await openHost({ replay: before });
+  await using host = await openJudgedHost({ replay: before });
   const [guild] = host.guilds;
   const [member] = guild!.members;
   expect(host.events.map(event => event.kind)).toEqual(before.map(event => event.kind));
@@ -28,7 +29,7 @@ test('an event list rebuilds the room: people, messages, files, forms and comman
 });
 
 test('a listener hears what was before and what comes, until it leaves', async () => {
-  await using host = await openHost();
+  await using host = await openJudgedHost();
   const guild = host.addGuild({ name: 'Soapers' });
   const heard: string[] = [];
   const leave = host.subscribe(event => heard.push(event.kind), 0);
@@ -40,7 +41,7 @@ test('a listener hears what was before and what comes, until it leaves', async (
 
 test('ids carry the time of the given clock and never repeat', async () => {
   const now = Date.UTC(2031, 4, 1);
-  await using host = await openHost({ now: () => now });
+  await using host = await openJudgedHost({ now: () => now });
   const guild = host.addGuild({ name: 'Soapers' });
   const ids = Array.from({ length: 500 }, (_, index) => guild.addRole(`r${index}`).id);
   expect(new Set(ids).size).toBe(500);
@@ -49,7 +50,7 @@ test('ids carry the time of the given clock and never repeat', async () => {
 });
 
 test('a member waits for nobody when no bot is connected', async () => {
-  await using host = await openHost();
+  await using host = await openJudgedHost();
   const guild = host.addGuild({ name: 'Soapers' });
   const member = guild.addMember({ name: 'Odile' });
   await fetch(`${host.api}/v10/applications/${host.applicationId}/commands`, {

@@ -50,6 +50,12 @@ function schemaOf({ method, path, body }: Judged): Schema | undefined {
   return routes.find(([verb, route]) => verb === method && route.test(path))?.[2];
 }
 
+/** Whether no text in a body was cut through a character that takes two code units. */
+const isWellFormed = (value: unknown): boolean => {
+  if (typeof value === 'string') return value.isWellFormed();
+  return typeof value !== 'object' || value === null || Object.values(value).every(isWellFormed);
+};
+
 /** The description wants a number where the documentation, and the platform, take a bit set as text. */
 const asDescribed = (body: unknown): unknown =>
   JSON.parse(JSON.stringify(body ?? null), (key, value: unknown) =>
@@ -66,6 +72,7 @@ export function wrongWith(request: Judged): string | undefined {
   // A body on a route that nobody described here would go unjudged.
   if (!schema)
     return isWrite && hasBody && Object.keys(request.body as object).length > 0 ? 'no schema' : undefined;
+  if (!isWellFormed(request.body)) return 'half a character';
   const judged = z.safeParse(schema, asDescribed(request.body));
   return judged.success ? undefined : z.prettifyError(judged.error);
 }

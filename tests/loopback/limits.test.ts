@@ -3,9 +3,9 @@ import { Client, Events, GatewayIntentBits } from 'discord.js';
 import { describe, expect, test } from 'vitest';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
-import { openHost } from '../../src/loopback/index.ts';
 import { openFair } from '../commands/challenge/room.ts';
 import { openBench } from './host-bench.ts';
+import { openJudgedHost } from './judged-host.ts';
 import { openRoom } from './room.ts';
 
 const news: Reply = { kind: 'reply', headline: 'News', data: {}, blocks: [], cautions: [] };
@@ -14,7 +14,7 @@ describe('a minute in which deadlines of many groups fall', () => {
   test('is spread so that the platform has nothing to refuse', async () => {
     await using room = await openRoom();
     const { connection, conversation, host } = room;
-    const outbox = discordOutbox(connection.client, conversation, Date.now, connection.tally);
+    const outbox = discordOutbox(connection, conversation, Date.now);
     const channels = Array.from({ length: 100 }, (_, n) => room.group.addChannel(`bench-${n}`));
     const posted = await Promise.all(
       channels.map(({ id }, n) =>
@@ -39,11 +39,20 @@ describe('a minute in which deadlines of many groups fall', () => {
   });
 
   test('holds up no answer: interactions are exempt', async () => {
-    await using room = await openRoom({
-      host: { limits: { global: { count: 60, withinMs: 60_000 } } },
-    }).catch(() => openRoom());
+    await using room = await openRoom();
     const asked = Array.from({ length: 160 }, () => room.member.run('/help'));
     for (const { text } of await Promise.all(asked)) expect(text).toContain('/dose');
+    expect(room.connection.tally.tooMany).toBe(0);
+  });
+
+  test('is not what a sweep falls into that asks who of a large group is still there', async () => {
+    await using room = await openRoom();
+    const outbox = discordOutbox(room.connection, room.conversation, Date.now);
+    const members = Array.from({ length: 120 }, (_, n) => room.group.addMember({ name: `maker ${n}` }));
+    const sweep = Promise.all(members.map(({ id }) => outbox.hasMember!(room.group.id, id)));
+    expect((await room.member.run('/help')).text).toContain('/dose');
+    expect(new Set(await sweep)).toEqual(new Set([true]));
+    expect(await outbox.hasMember!(room.group.id, '5')).toBe(false);
     expect(room.connection.tally.tooMany).toBe(0);
   });
 });
@@ -57,7 +66,7 @@ describe('the host', () => {
     });
 
   test('takes five messages in five seconds of a channel, and says what is left', async () => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     const guild = host.addGuild({ name: 'Soapers', channels: ['a', 'b'] });
     const [a, b] = guild.channels.map(({ id }) => id) as [string, string];
     const answers = [];
@@ -78,7 +87,7 @@ describe('the host', () => {
   });
 
   test('takes fifty requests a second in all', async () => {
-    await using host = await openHost({ limits: { channel: { count: 999, withinMs: 1 } } });
+    await using host = await openJudgedHost({ limits: { channel: { count: 999, withinMs: 1 } } });
     const [channel] = host.addGuild({ name: 'Soapers' }).channels;
     const statuses = await Promise.all(
       Array.from({ length: 60 }, async () => {
@@ -91,7 +100,7 @@ describe('the host', () => {
   });
 
   test('knows its bot by the token that it first showed', async () => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     const [channel] = host.addGuild({ name: 'Soapers' }).channels;
     expect((await post(host.api, channel!.id, 'one')).status).toBe(200);
     expect((await post(host.api, channel!.id, 'two')).status).toBe(401);
@@ -118,7 +127,7 @@ describe('the host', () => {
     ['message content', GatewayIntentBits.MessageContent, /4014|[Dd]isallowed|[Pp]rivileged/],
     ['one that does not exist', 1 << 22, /4013|[Ii]nvalid/],
   ])('as to intents: %s', async (_, intents, told) => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     const outcome = await login(host.api, 'one', intents).catch((error: Error) => error.message);
     expect(String(outcome)).toMatch(told);
   });

@@ -101,6 +101,28 @@ describe('beside its announcement', () => {
     expect(fair.faults).toEqual([]);
   });
 
+  test('the thread comes with a later try where the first one stumbled over it', async () => {
+    const [channel] = fair.group.channels as [Channel];
+    // One more than the client tries by itself.
+    services.room.host.faultNext('POST', /\/threads$/, 500, { times: 4 });
+    await open(channel);
+    await fair.wait(0);
+    expect(fair.group.threads).toHaveLength(0);
+    expect(services.room.faults.splice(0)).toHaveLength(1);
+    await fair.wait(day / 24);
+    expect(fair.group.threads.map(({ name }) => name)).toEqual(['Dusk']);
+    expect(news(channel)).toHaveLength(1);
+  });
+
+  test('a thread whose receipt was lost is not opened twice', async () => {
+    const [channel] = fair.group.channels as [Channel];
+    services.room.host.faultNext('POST', /\/threads$/, 'lost');
+    await open(channel);
+    await fair.wait(day / 24);
+    expect(fair.group.threads).toHaveLength(1);
+    services.room.faults.length = 0;
+  });
+
   test('nobody is called but the role that the stewards chose, and then only that', async () => {
     const [channel] = fair.group.channels as [Channel];
     const callers = fair.group.addRole('Challengers');
@@ -149,6 +171,43 @@ describe('beside its announcement', () => {
     await fair.wait(0);
     expect(times()).toEqual([]);
     expect(fair.now()).toBe(opened);
+    expect(fair.faults).toEqual([]);
+  });
+
+  test('what is over in the calendar holds up no later deadline', async () => {
+    const hall = services.room.host.addGuild({
+      name: 'Long hall',
+      botPermissions: fair.permissions | permissionBits.createEvents,
+    });
+    const steward = hall.addMember({ name: 'Odile', permissions: permissionBits.manageGuild });
+    const [opened, hour] = [fair.now(), day / 24];
+    await steward.run('/challenge open', {
+      title: 'Dusk',
+      'entries-until': 'in 3 days',
+      'votes-until': 'in 5 days',
+    });
+    await fair.wait(0);
+    // The entries are in: their entry in the calendar is over, and can no longer be moved.
+    await fair.wait(3.5 * day);
+    await steward.run('/challenge extend', { 'votes-until': 'in 4 days', reason: 'storm' });
+    await fair.wait(0);
+    const iso = (ms: number) => new Date(ms).toISOString();
+    expect(hall.calendar.map(({ starts, ends }) => [starts, ends])).toEqual([
+      [iso(opened + 3 * day - hour), iso(opened + 3 * day)],
+      [iso(fair.now() + 4 * day - hour), iso(fair.now() + 4 * day)],
+    ]);
+    const [channel] = hall.channels as [Channel];
+    const until = `<t:${Math.floor((fair.now() + 4 * day) / 1000)}:`;
+    const saying = steward
+      .sees({ channel })
+      .filter(({ ephemeral }) => !ephemeral)
+      .map(one => services.room.host.latest(one)!)
+      .filter(({ raw }) => JSON.stringify(raw.components).includes(until))
+      .map(({ text }) => text.split('\n')[0]);
+    expect(saying).toEqual([
+      '## “Dusk” is being voted on.',
+      expect.stringMatching(/^## “Dusk”: 0 entries are in, vote until/),
+    ]);
     expect(fair.faults).toEqual([]);
   });
 });

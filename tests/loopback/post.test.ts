@@ -10,7 +10,7 @@ let room: Awaited<ReturnType<typeof openRoom>>;
 let outbox: ReturnType<typeof discordOutbox>;
 beforeAll(async () => {
   room = await openRoom();
-  outbox = discordOutbox(room.connection.client, room.conversation, Date.now);
+  outbox = discordOutbox(room.connection, room.conversation, Date.now);
 });
 afterAll(() => room[Symbol.asyncDispose]());
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
-import { openHost } from '../../src/loopback/index.ts';
+import { openJudgedHost } from './judged-host.ts';
 import { openRoom, registry } from './room.ts';
 
 const token = 'loopback-token';
@@ -8,7 +8,7 @@ const all = [...registry.commands.map(({ name }) => name), ...registry.menuEntri
 
 describe('registering', () => {
   test('for one group writes what a group’s commands may say, and the second time nothing', async () => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     const { id: guild } = host.addGuild({ name: 'Sunday soapers' });
     const first = await register(registry, { token, api: host.api, guild });
     expect(first).toMatchObject({ written: all, removed: [], kept: [], clearedIn: [], doubled: [] });
@@ -19,13 +19,13 @@ describe('registering', () => {
   });
 
   test('everywhere, and the second time writes nothing', async () => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     expect((await register(registry, { token, api: host.api })).written).toEqual(all);
     expect(await register(registry, { token, api: host.api })).toMatchObject({ written: [], kept: all });
   });
 
   test('everywhere clears the copies in groups, and leaves what is not ours there', async () => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     const { id: guild } = host.addGuild({ name: 'Sunday soapers' });
     host.addGuild({ name: 'Monday soapers' });
     await register(registry, { token, api: host.api, guild });
@@ -39,14 +39,14 @@ describe('registering', () => {
   });
 
   test('for one group names what would show twice there', async () => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     const { id: guild } = host.addGuild({ name: 'Sunday soapers' });
     await register(registry, { token, api: host.api });
     expect((await register(registry, { token, api: host.api, guild })).doubled).toEqual(all);
   });
 
   test('tells a changed description, choice and length from what stands, and nothing else', async () => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     await register(registry, { token, api: host.api });
     const [first] = registry.commands;
     if (!first) throw new Error('no commands');
@@ -59,7 +59,7 @@ describe('registering', () => {
   });
 
   test('gives the address at which a group lets us in, with no more than we use', async () => {
-    await using host = await openHost();
+    await using host = await openJudgedHost();
     const invite = new URL((await register(registry, { token, api: host.api })).invite);
     expect(invite.origin).toBe('https://discord.com');
     expect(invite.searchParams.get('client_id')).toBe(host.applicationId);

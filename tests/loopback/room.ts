@@ -6,7 +6,6 @@ import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts
 import { connect, type Watcher } from '../../src/discord/client.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
-import { openHost } from '../../src/loopback/index.ts';
 import type { HostOptions } from '../../src/loopback/interface.ts';
 import { reviveChallenges } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
@@ -14,7 +13,7 @@ import { prefer } from '../../src/records/preferences.ts';
 import type { Store } from '../../src/records/store.ts';
 import { PATIENT } from '../records/patience.ts';
 import { sharedWorkers } from '../workers/shared.ts';
-import { judge } from './judge.ts';
+import { openJudgedHost } from './judged-host.ts';
 
 export const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const token = 'loopback-token';
@@ -42,8 +41,7 @@ export async function openRoom({
 }: RoomOptions = {}) {
   const known = commands ? indexCommands([...registry.commands, ...commands]) : registry;
   // The platform waits three seconds; on a busy machine that would be a test of the machine.
-  const host = await openHost({ acknowledgeWithinMs: 60_000, ...hostOptions });
-  const judging = judge(host);
+  const host = await openJudgedHost({ acknowledgeWithinMs: 60_000, ...hostOptions });
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench', 'show-and-tell'] });
   const kept = store ?? (await openStore('sqlite::memory:', PATIENT));
   const faults: unknown[] = [];
@@ -65,7 +63,7 @@ export async function openRoom({
   };
   await register(known, { token, api: host.api });
   const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }), watcher);
-  const outbox = discordOutbox(connection.client, conversation, now, connection.tally);
+  const outbox = discordOutbox(connection, conversation, now);
   watch = startScheduler({
     store: kept,
     serves: id => outbox.serves(id),
@@ -85,7 +83,7 @@ export async function openRoom({
     connection,
     watch,
     faults,
-    judging,
+    judging: host.judging,
     /** Where a group could not be told. */
     barred,
     /** How each question ended, and when the platform told us to wait, as who runs it is told. */
@@ -99,7 +97,6 @@ export async function openRoom({
       await conversation.services.workers.close();
       if (!store) await kept.close();
       await host.close();
-      judging.settle();
     },
   };
 }

@@ -16,6 +16,7 @@ const expected: readonly (readonly [RuleId, number])[] = [
   ['thread-archived', published.InvalidActionOnArchivedThread],
   ['thread-locked', published.ThreadLocked],
   ['thread-twice', published.ThreadAlreadyCreatedForMessage],
+  ['event-over', published.CannotUpdateAFinishedEvent],
   ['event-unknown', published.UnknownGuildScheduledEvent],
   ['direct-messages-closed', published.CannotSendMessagesToThisUser],
   ['user-unknown', published.UnknownUser],

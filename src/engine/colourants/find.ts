@@ -1,6 +1,7 @@
 import { refuseNoColour } from '../hazards/colours/no-colour.ts';
 import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
+import { cut } from '../text/cut.ts';
 import { distance } from '../text/edit-distance.ts';
 import { fold, foldedWords, wordSet } from '../text/fold.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
@@ -146,8 +147,12 @@ export function findColourant(text: string): Colourant {
   const matches = colourantsMeant(asked);
   const [only] = matches;
   if (only === undefined) {
-    refuse('colourant-unknown', { text: asked, nearest: nearestColourants(asked, 3).map(choiceOf) });
+    refuse('colourant-unknown', {
+      text: cut(text, longestName),
+      nearest: nearestColourants(asked, 3).map(choiceOf),
+    });
   }
-  if (matches.length > 1) refuse('colourant-ambiguous', { text: asked, candidates: matches.map(choiceOf) });
+  if (matches.length > 1)
+    refuse('colourant-ambiguous', { text: cut(text, longestName), candidates: matches.map(choiceOf) });
   return only;
 }

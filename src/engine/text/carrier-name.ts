@@ -2,6 +2,7 @@ import { knownOil } from '../batch/oils/find-oil.ts';
 import type { Carrier } from '../colourants/colourant.ts';
 import { refuse } from '../refusal.ts';
 import { acidIn } from './acid-words.ts';
+import { cut } from './cut.ts';
 import { foldedWords } from './fold.ts';
 
 /** Why a liquid wets no colour. */
@@ -67,10 +68,10 @@ export function carrierNamed(text: string): Carrier | undefined {
   const words = foldedWords(text.slice(0, 200));
   const said = words.join(' ');
   if (FRAGRANCE.test(said) || ESSENTIAL.test(said))
-    refuse('carrier-is-fragrance', { text: text.trim().slice(0, 80) });
-  if (ALCOHOL.test(said)) refuse('carrier-is-alcohol', { text: text.trim().slice(0, 80) });
+    refuse('carrier-is-fragrance', { text: cut(text.trim(), 80) });
+  if (ALCOHOL.test(said)) refuse('carrier-is-alcohol', { text: cut(text.trim(), 80) });
   const why = harmOf(said);
-  if (why !== undefined) refuse('carrier-harms', { text: text.trim().slice(0, 80), why });
+  if (why !== undefined) refuse('carrier-harms', { text: cut(text.trim(), 80), why });
   const named = new Set(words.flatMap(word => WORDS.get(word) ?? []));
   if (named.size === 0 && !OTHER_LIQUID.test(said) && oilIn(words)) return 'oil';
   return named.size === 1 ? [...named][0] : undefined;

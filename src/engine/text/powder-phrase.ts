@@ -3,6 +3,7 @@ import { plainText } from '../quantities/number.ts';
 import { POUND_G } from '../quantities/units.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { amountPhrase } from './amount-phrases.ts';
+import { cut } from './cut.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
 declare module '../refusal.ts' {
@@ -65,7 +66,7 @@ export function readPowder(text: string): WrittenPowder {
     const last = tailOf(said);
     return last
       ? { ...scaled(last, perGrams), perPound }
-      : refuse('powder-without-amount', { text: said.slice(0, 80) });
+      : refuse('powder-without-amount', { text: cut(said, 80) });
   }
   const upper = high === undefined ? undefined : headOf(high);
   const name = (upper ?? head).rest

@@ -91,6 +91,9 @@ function calendarRoutes(kernel: Kernel): readonly Route[] {
       starts: textOf(body.scheduled_start_time) ?? '',
       ends: textOf(body.scheduled_end_time) ?? '',
     };
+    const now = kernel.settings.now();
+    if (before && Date.parse(before.ends) <= now)
+      throw refusal('event-over', 'You cannot update a finished event');
     const found = new Findings();
     found.text('event-name', ['name'], body.name, 1);
     const isPlaced = textOf(recordOf(body.entity_metadata).location) !== undefined;
@@ -98,8 +101,9 @@ function calendarRoutes(kernel: Kernel): readonly Route[] {
       found.add('event-place', ['entity_metadata']);
     const [starts, ends] = [Date.parse(entry.starts), Date.parse(entry.ends)];
     const begins = entry.starts !== before?.starts;
-    if (!(starts < ends) || (begins && starts < kernel.settings.now()))
-      found.add('event-times', ['scheduled_start_time']);
+    if (before && begins && Date.parse(before.starts) <= now)
+      found.add('event-begun', ['scheduled_start_time']);
+    if (!(starts < ends) || (begins && starts < now)) found.add('event-times', ['scheduled_start_time']);
     found.settle();
     kernel.record({ kind: 'calendar-changed', guildId: guild.id, id: entry.id, entry });
     return ok(jsonOf(entry));

@@ -1,4 +1,5 @@
 import { refuse } from '../../engine/refusal.ts';
+import { cut } from '../../engine/text/cut.ts';
 import { foldName, nearestNamed } from '../../engine/text/own-names.ts';
 import {
   allBatchEvents,
@@ -72,7 +73,7 @@ export async function findBatch(book: BatchBook, asked: string | undefined): Pro
   if (found) return found;
   const names = asked === undefined ? [] : nearestNamed(all, asked).map(({ name }) => name);
   return refuse('batch-unknown', {
-    asked: (asked ?? '').slice(0, 60),
+    asked: cut(asked ?? '', 60),
     nearest: [...new Set(names)].slice(0, 3),
   });
 }

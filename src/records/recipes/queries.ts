@@ -1,4 +1,5 @@
 import { refuse } from '../../engine/refusal.ts';
+import { cut } from '../../engine/text/cut.ts';
 import { foldName, nearestNamed } from '../../engine/text/own-names.ts';
 import { recipes, sharedRecipes, under } from '../keys.ts';
 import { readable } from '../record.ts';
@@ -53,7 +54,7 @@ function pick(recipes: readonly Found[], asked: string): Found {
   return refuse('recipe-unknown', { asked: shown(asked), nearest: names(close).slice(0, 3) });
 }
 
-const shown = (text: string) => (text.length > 60 ? `${text.slice(0, 59)}…` : text);
+const shown = (text: string) => cut(text, 60);
 
 /** The recipe a member means: their own before the group's. Throws a Refusal `recipe-unknown` or `recipe-ambiguous`. */
 export const findRecipe = async (shelf: RecipeShelf, asked: string) => pick(await listRecipes(shelf), asked);

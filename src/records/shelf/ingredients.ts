@@ -3,6 +3,7 @@ import { refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { permittedSummary } from '../../engine/stability/permitted-summary.ts';
 import type { IngredientReport } from '../../engine/stability/report.ts';
+import { cut } from '../../engine/text/cut.ts';
 import { written } from '../record.ts';
 import { ingredientsKind } from './schema.ts';
 import type { Ingredients } from './shelf.ts';
@@ -21,7 +22,7 @@ export function readIngredients(text: string): {
   const metal = components.find(({ alkali }) => alkali === 'never');
   if (metal !== undefined || verdictIfPresent === 'never')
     refuse('metal-never-in-lye', { text: metal?.as ?? '', metal: 'unnamed' });
-  if (components.length === 0) refuse('list-nothing-recognised', { text: text.slice(0, 80) });
+  if (components.length === 0) refuse('list-nothing-recognised', { text: cut(text, 80) });
   const { us, eu } = permittedSummary(components);
   const kept: Ingredients = {
     text,

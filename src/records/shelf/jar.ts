@@ -9,6 +9,7 @@ import { Refusal, refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { legalShareOf, underLaw } from '../../engine/stability/legal-share.ts';
+import { cut } from '../../engine/text/cut.ts';
 import { ownElseCatalogue } from './own-jar.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
@@ -71,7 +72,7 @@ function refuseTooLittle(text: string): void {
   const legal = legalShareOf(checkIngredients(text).components);
   if (legal && legal.share < LEAST_SPOONED)
     refuse('law-allows-too-little', {
-      text: text.slice(0, 80),
+      text: cut(text, 80),
       law: legal.law,
       percent: Number((legal.share * 100).toPrecision(3)),
     });

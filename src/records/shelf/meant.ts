@@ -8,6 +8,7 @@ import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { identityOf } from '../../engine/stability/identity.ts';
 import type { Component, IngredientReport } from '../../engine/stability/report.ts';
+import { cut } from '../../engine/text/cut.ts';
 import { ownElseCatalogue, ownNamed } from './own-jar.ts';
 import { listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
@@ -75,7 +76,7 @@ export function meantByText(text: string): Meant {
   if (report.components.length > 0) return { report, identity: identityOf(report) };
   return isName(name)
     ? meantByColourant(findColourant(name))
-    : refuse('list-nothing-recognised', { text: name.slice(0, longestName) });
+    : refuse('list-nothing-recognised', { text: cut(name, longestName) });
 }
 
 /**
@@ -133,7 +134,7 @@ export async function findTogether(shelf: Shelf, text: string): Promise<MeantTog
   const components = reports.flatMap(report => report.components);
   if (components.length === 0) {
     if (isName(text.trim())) findColourant(text);
-    refuse('list-nothing-recognised', { text: text.slice(0, longestName) });
+    refuse('list-nothing-recognised', { text: cut(text, longestName) });
   }
   return { components, unknown: reports.flatMap(({ unknown }) => unknown) };
 }

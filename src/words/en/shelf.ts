@@ -1,3 +1,4 @@
+import { cut } from '../../engine/text/cut.ts';
 import type { LedgerLine, Outcome } from '../../records/shelf/shelf.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
@@ -6,7 +7,7 @@ const { down, figure, one } = numbersIn('en');
 /** Grams as a scale shows them: no digit that nobody can weigh. */
 const g = (grams: number) => `${down(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
 
-const clip = (name: string) => (name.length > 40 ? `${name.slice(0, 39)}…` : name);
+const clip = (name: string) => cut(name, 40);
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
 

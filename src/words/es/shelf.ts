@@ -1,3 +1,4 @@
+import { cut } from '../../engine/text/cut.ts';
 import type { LedgerLine } from '../../records/shelf/shelf.ts';
 import type * as en from '../en/shelf.ts';
 import { numbersIn } from '../numbers.ts';
@@ -5,7 +6,7 @@ import { numbersIn } from '../numbers.ts';
 const { down, figure, one } = numbersIn('es');
 const g = (grams: number) => `${down(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
 
-const clip = (name: string) => (name.length > 40 ? `${name.slice(0, 39)}…` : name);
+const clip = (name: string) => cut(name, 40);
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
 

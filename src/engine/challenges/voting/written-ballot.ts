@@ -1,4 +1,5 @@
 import { refuse } from '../../refusal.ts';
+import { cut } from '../../text/cut.ts';
 import type { Chosen } from './voting.ts';
 
 declare module '../../refusal.ts' {
@@ -14,7 +15,7 @@ declare module '../../refusal.ts' {
  */
 export function readRanking(text: string, entries: ReadonlyMap<number, string>): Chosen {
   const plain = text.replaceAll(/\s+/g, ' ').trim();
-  if (!/^#?\d+(?: ?[,;>= ] ?#?\d+)*$/.test(plain)) refuse('vote-unreadable', { text: plain.slice(0, 60) });
+  if (!/^#?\d+(?: ?[,;>= ] ?#?\d+)*$/.test(plain)) refuse('vote-unreadable', { text: cut(plain, 60) });
   return plain
     .replaceAll('#', '')
     .replaceAll(/ ?= ?/g, '=')

@@ -1,3 +1,4 @@
+import { cut } from '../../text/cut.ts';
 import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
 import type { ColourRate } from '../batch-numbers.ts';
 import type { Evidence } from '../diagnosis.ts';
@@ -101,5 +102,5 @@ function quote(
   text: string,
 ): string {
   const words = text.slice(tokens[match.from]!.start, tokens[match.to - 1]!.end).replace(/\s+/g, ' ');
-  return words.length > QUOTE_LENGTH ? `${words.slice(0, QUOTE_LENGTH - 1)}…` : words;
+  return cut(words, QUOTE_LENGTH);
 }

@@ -1,4 +1,5 @@
 import { refuse } from '../../refusal.ts';
+import { cut } from '../../text/cut.ts';
 import { fold } from '../../text/fold.ts';
 
 /**
@@ -42,5 +43,5 @@ export function noColourIn(text: string): NoColour | undefined {
 /** Throws `no-colour` where a colourant's name asks for a filler or a powder that glows. */
 export function refuseNoColour(text: string): void {
   const kind = noColourIn(text);
-  if (kind) refuse('no-colour', { text: text.slice(0, 80), kind });
+  if (kind) refuse('no-colour', { text: cut(text, 80), kind });
 }

@@ -1,4 +1,5 @@
 import { refuse } from '../../refusal.ts';
+import { cut } from '../../text/cut.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
 
@@ -134,14 +135,14 @@ const MISPLACED: ReadonlySet<BarredReason> = new Set([
 /** Throws `colour-barred` where a colourant's name asks for one that must stay out of soap. */
 export function refuseBarred(text: string): void {
   const found = barredIn(text);
-  if (found) refuse('colour-barred', { text: text.slice(0, 80), reason: found.reason, hue: found.hue });
+  if (found) refuse('colour-barred', { text: cut(text, 80), reason: found.reason, hue: found.hue });
 }
 
 /** Throws `colour-barred` where an ingredient list holds a poison; a dye inside a resin is for the law to judge. */
 export function refusePoisonIn(list: string): void {
   const found = barredIn(list);
   if (found && POISONS.has(found.reason))
-    refuse('colour-barred', { text: list.slice(0, 80), reason: found.reason, hue: found.hue });
+    refuse('colour-barred', { text: cut(list, 80), reason: found.reason, hue: found.hue });
 }
 
 /**
@@ -152,5 +153,5 @@ export function refusePoisonIn(list: string): void {
 export function refuseBarredJar(name: string): void {
   const found = barredIn(name);
   if (found && !found.hue && !MISPLACED.has(found.reason))
-    refuse('colour-barred', { text: name.slice(0, 80), reason: found.reason, hue: false });
+    refuse('colour-barred', { text: cut(name, 80), reason: found.reason, hue: false });
 }

@@ -3,6 +3,7 @@ import { PLAIN_WORDS } from '../../flaws/reading/lexicon/plain.ts';
 import { lexiconReader, type Mentioned } from '../../flaws/reading/lexicon-reader.ts';
 import { compileOver, type Match, matches } from '../../flaws/reading/pattern.ts';
 import { polarity, type Reading } from '../../flaws/reading/polarity.ts';
+import { cut } from '../../text/cut.ts';
 import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
 import { EMERGENCY_IDS, type Emergency, type EmergencyId } from './emergency.ts';
 import { ABOUT_WORDS } from './evidence/lexicon-about.ts';
@@ -169,7 +170,7 @@ export function readEmergencies(words: string, model?: Model): readonly Emergenc
   if (isIdle(found)) return withOutright(text, found, []);
   return joined(readLexically(text, found), readLearned(found, model), {
     words: found.tokens.filter(({ kind }, at) => kind === 'word' && !found.isPast[at]).length,
-    from: text.trim().slice(0, 120),
+    from: cut(text.trim(), 120),
     isOver: isFinished(found),
   });
 }
@@ -214,7 +215,7 @@ function isLikely({ score, names }: Weighed): boolean {
 }
 
 const quote = (text: string, { tokens }: Found, from: number, to: number) =>
-  text.slice(tokens[from]!.start, tokens[to - 1]!.end).slice(0, 120);
+  cut(text.slice(tokens[from]!.start, tokens[to - 1]!.end), 120);
 
 function toldIn(text: string, found: Found): readonly Emergency[] {
   return [...found.scenes]

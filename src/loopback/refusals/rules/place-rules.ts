@@ -76,6 +76,17 @@ export const placeRules = {
     code: 'GUILD_SCHEDULED_EVENT_SCHEDULE_PAST',
     where: 'observed',
   },
+  'event-over': {
+    what: 'a change to a scheduled event that has ended',
+    number: 180000,
+    code: 'FINISHED',
+    where: 'Topics > Opcodes and Status Codes',
+  },
+  'event-begun': {
+    what: 'another beginning for a scheduled event that has begun',
+    code: 'GUILD_SCHEDULED_EVENT_ALREADY_ACTIVE',
+    where: 'from memory',
+  },
   'event-unknown': {
     what: 'a scheduled event that is not there',
     status: 404,
