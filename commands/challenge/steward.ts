@@ -199,6 +199,7 @@ export async function settings(asked: Settings, context: Context): Promise<Reply
           calendar: set.calendar ?? true,
         }),
       },
+      ...(calls?.canBeCalled === false ? [{ kind: 'text' as const, text: words.roleUncallable }] : []),
     ],
   };
 }

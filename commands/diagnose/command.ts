@@ -188,14 +188,40 @@ async function readPlan(asked: string, context: Context): Promise<flaws.PlanShow
   };
 }
 
-/** What came back from the form: the words, a photo, or both. */
+/** What makers come with most, in the order of a look over the bar. */
+const TICKED: readonly FindingId[] = [
+  'powdery-film',
+  'coloured-specks',
+  'white-specks',
+  'crackle-network',
+  'translucent-veins',
+  'crack-on-top',
+  'brittle-crumbly',
+  'turned-brown',
+  'colour-bled',
+  'liquid-pockets',
+];
+
+/** What was ticked, in the words that stood there. */
+const tickedWords = (sent: unknown, { say }: Context): string =>
+  typeof sent !== 'string'
+    ? ''
+    : sent
+        .split(' ')
+        .filter(isFinding)
+        .map(finding => say.flaws.findings[finding])
+        .join(', ');
+
+/** What came back from the form: what was ticked, the words, a photo. */
 const described = followUp({
   seenBy: 'group',
   pace: 'slow',
   args: {},
-  answer(_args, context, { fields: { words, photo } }) {
+  answer(_args, context, { fields: { words, photo, seen } }) {
     const photos = typeof photo === 'object' && 'read' in photo ? [photo] : [];
-    const said = typeof words === 'string' ? words : '';
+    const said = [tickedWords(seen, context), typeof words === 'string' ? words : '']
+      .filter(part => part.trim() !== '')
+      .join('. ');
     if (said.trim() === '' && photos.length === 0) refuse('flaw-nothing-given', {});
     return opened({ words: said, photos }, context);
   },
@@ -206,6 +232,13 @@ const describeForm = ({ say }: Context): Form => ({
   kind: 'form',
   title: say.flaws.form.title,
   fields: [
+    {
+      kind: 'several',
+      name: 'seen',
+      label: say.flaws.form.seen,
+      required: false,
+      items: TICKED.map(finding => ({ label: say.flaws.findings[finding], value: finding })),
+    },
     { kind: 'paragraph', name: 'words', label: say.flaws.form.words, required: false, most: 4000 },
     { kind: 'picture', name: 'photo', label: say.flaws.form.photo, required: false },
   ],

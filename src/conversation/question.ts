@@ -1,4 +1,4 @@
-import type { Lack } from '../words/lack.ts';
+import type { Lack, LackBeside } from '../words/lack.ts';
 import type { Language } from '../words/sentence.ts';
 
 /** A picture or file somebody handed in; nothing is read before it is asked for. */
@@ -19,6 +19,10 @@ export type Named = {
   readonly name: string;
   /** Of a channel: what we lack to post news there. */
   readonly lacks?: readonly Lack[];
+  /** Of a channel: what we may not put beside the news there. */
+  readonly lacksBeside?: readonly LackBeside[];
+  /** Of a role: whether its holders hear of it where we name it. */
+  readonly canBeCalled?: boolean;
 };
 
 export type OptionValue = string | number | boolean | Attachment | Named;
@@ -40,6 +44,8 @@ export type Here = {
   readonly letInBy: 'group' | 'member';
   /** What we lack to post news here. */
   readonly lacks: readonly Lack[];
+  /** What we may not put beside the news here. */
+  readonly lacksBeside: readonly LackBeside[];
   /** Names of a few channels of the group in which we lack nothing. */
   readonly betterPlaces: () => readonly string[];
 };

@@ -119,7 +119,8 @@ export type Field =
       readonly value?: string;
     }
   | {
-      readonly kind: 'pick';
+      /** One of several, or any number of them: their values come back with spaces between. */
+      readonly kind: 'pick' | 'several';
       readonly name: string;
       readonly label: string;
       readonly required: boolean;

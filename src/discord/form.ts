@@ -60,6 +60,16 @@ function inputOf(field: Field): APIComponentInModalActionRow | APILabelComponent
           .slice(0, 25)
           .map(({ label, value, chosen }) => ({ label: cut(label, 100), value, default: chosen ?? false })),
       };
+    case 'several':
+      return {
+        type: ComponentType.CheckboxGroup,
+        custom_id: name,
+        required,
+        min_values: required ? 1 : 0,
+        options: field.items
+          .slice(0, 10)
+          .map(({ label, value, chosen }) => ({ label: cut(label, 100), value, default: chosen ?? false })),
+      };
     case 'picture':
       return {
         type: ComponentType.FileUpload,
@@ -81,5 +91,5 @@ const roomOf = ({
 }) => most ?? (kind === 'line' ? 200 : 2000);
 
 /** All at a glance where there are 2 to 10; what may be left out again needs a menu, a radio button stays chosen. */
-const fitsRadio = ({ items, required }: Extract<Field, { kind: 'pick' }>): boolean =>
+const fitsRadio = ({ items, required }: Extract<Field, { kind: 'pick' | 'several' }>): boolean =>
   items.length >= 2 && items.length <= 10 && (required || !items.some(({ chosen }) => chosen));

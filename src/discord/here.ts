@@ -5,7 +5,7 @@ import {
   type PermissionsBitField,
 } from 'discord.js';
 import type { Here } from '../conversation/question.ts';
-import type { Lack } from '../words/lack.ts';
+import type { Lack, LackBeside } from '../words/lack.ts';
 
 const MOST_PLACES = 3;
 
@@ -39,6 +39,19 @@ export function lacksIn(
   ];
 }
 
+/** What we may not put beside news in a channel: a thread under it, its deadlines in the calendar. */
+export function lacksBesideIn(
+  channel: Channelish | null,
+  may: Readonly<PermissionsBitField> | null,
+): readonly LackBeside[] {
+  // In a thread there is none under a message, and nobody expects one.
+  const opensThreads = channel?.isThread() || may?.has(PermissionFlagsBits.CreatePublicThreads);
+  return [
+    ...(opensThreads ? [] : (['thread'] as const)),
+    ...(may?.has(PermissionFlagsBits.CreateEvents) ? [] : (['calendar'] as const)),
+  ];
+}
+
 /** Who let us in, and what we may do where a question comes from; undefined in messages between us two. */
 export function hereOf(interaction: Interaction): Here | undefined {
   const { appPermissions, channel, guildId } = interaction;
@@ -51,6 +64,7 @@ export function hereOf(interaction: Interaction): Here | undefined {
   return {
     letInBy: isOurs ? 'group' : 'member',
     lacks: isOurs ? lacksIn(channel as Channelish | null, appPermissions) : ['view'],
+    lacksBeside: isOurs ? lacksBesideIn(channel as Channelish | null, appPermissions) : [],
     betterPlaces: () => (isOurs ? placesIn(interaction) : []),
   };
 }

@@ -37,8 +37,9 @@ export async function register(
   const { id } = (await rest.get(Routes.currentApplication())) as { id: string };
   const everywhere = Routes.applicationCommands(id);
   const all = guild ? Routes.applicationGuildCommands(id, guild) : everywhere;
-  const standing = await listed(rest, all);
-  const wanted = declarations(registry).map(one => (guild ? forGroup(one) : one));
+  const asHere = <One extends object>(one: One) => (guild ? forGroup(one) : one);
+  const standing = (await listed(rest, all)).map(asHere);
+  const wanted = declarations(registry).map(asHere);
 
   const written = wanted.filter(
     one => !standing.some(other => isSame(one, other) && isDeepStrictEqual(essence(one), essence(other))),

@@ -1,4 +1,4 @@
-import { type AutocompleteInteraction, DiscordAPIError, MessageFlags } from 'discord.js';
+import { type AutocompleteInteraction, DiscordAPIError, InteractionWebhook, MessageFlags } from 'discord.js';
 import type { Conversation } from '../conversation/conversation.ts';
 import type { Question } from '../conversation/question.ts';
 import { receive, suggest } from '../conversation/receive.ts';
@@ -47,6 +47,8 @@ export async function respond(
   const began = performance.now();
   // Begun first: what has to be known before it can be announced is looked up meanwhile, and counts as waiting.
   const answering = receive(question, conversation);
+  // Heard where it is awaited, which the next lines may not come to.
+  answering.catch(() => undefined);
   const { pace, replaces, opensForm } = await responseModeOf(question, conversation);
   const line: Line = {
     interaction,
@@ -154,13 +156,19 @@ async function update({ interaction }: Line, payload: Payload): Promise<void> {
   await interaction.update({ ...messageOf(payload), flags: V2, attachments: [] });
 }
 
-/** Past the library's own notes of what was sent: it does not know of a message whose receipt was lost. */
-async function edit({ interaction }: Line, payload: Payload): Promise<void> {
-  await interaction.webhook.editMessage('@original', { ...messageOf(payload), flags: V2 });
+/**
+ * Past the library's own notes of what was sent: it does not know of a message whose receipt was lost. By our own id, not by
+ * the one that the interaction says.
+ */
+const webhookOf = ({ interaction: { client, token } }: Line) =>
+  new InteractionWebhook(client, client.application.id, token);
+
+async function edit(line: Line, payload: Payload): Promise<void> {
+  await webhookOf(line).editMessage('@original', { ...messageOf(payload), flags: V2 });
 }
 
-async function followUp({ interaction }: Line, payload: Payload): Promise<void> {
-  await interaction.webhook.send({ ...messageOf(payload), flags: flagsFor(true) });
+async function followUp(line: Line, payload: Payload): Promise<void> {
+  await webhookOf(line).send({ ...messageOf(payload), flags: flagsFor(true) });
 }
 
 const payloadFor = (answer: Shown & { language: Answer['language'] }): Payload =>

@@ -15,7 +15,7 @@ import {
 import type { Attachment, Given, OptionValue, Origin, Question } from '../conversation/question.ts';
 import { languageOf } from '../words/index.ts';
 import { download } from './download.ts';
-import { hereOf, isBroughtAlong, lacksIn } from './here.ts';
+import { hereOf, isBroughtAlong, lacksBesideIn, lacksIn } from './here.ts';
 
 /** Kinds of interaction that are questions to us. */
 export type Routed =
@@ -136,23 +136,32 @@ function namedBy({ type, value, user, role, channel }: CommandInteractionOption,
     case ApplicationCommandOptionType.User:
       return { kind: 'member', id, name: user?.displayName ?? id } as const;
     case ApplicationCommandOptionType.Role:
-      return { kind: 'role', id, name: role?.name ?? id } as const;
+      return { kind: 'role', id, name: role?.name ?? id, canBeCalled: canCall(id, guild) } as const;
     case ApplicationCommandOptionType.Channel: {
       const known = guild?.channels.cache.get(id);
       const me = guild?.members.me;
-      const lacks = lacksIn(known ?? null, known && me ? known.permissionsFor(me) : null);
-      return { kind: 'channel', id, name: channel?.name ?? id, lacks } as const;
+      const may = known && me ? known.permissionsFor(me) : null;
+      const [lacks, lacksBeside] = [lacksIn(known ?? null, may), lacksBesideIn(known ?? null, may)];
+      return { kind: 'channel', id, name: channel?.name ?? id, lacks, lacksBeside } as const;
     }
     default:
       return undefined;
   }
 }
 
+/** A role is called where it lets itself be, or where we may call everybody. Source: Resources > Message > Allowed Mentions. */
+const canCall = (role: string, guild: Interaction['guild']): boolean =>
+  guild?.roles.cache.get(role)?.mentionable === true ||
+  guild?.members.me?.permissions.has(PermissionFlagsBits.MentionEveryone) === true;
+
 function fieldsOf({ fields }: ModalSubmitInteraction, origins: Origins): Given {
   const given: Record<string, OptionValue> = {};
   for (const [name, field] of fields.fields) {
     if (field.type === ComponentType.TextInput && field.value !== '') given[name] = field.value;
-    else if (field.type === ComponentType.StringSelect && field.values.length > 0)
+    else if (
+      (field.type === ComponentType.StringSelect || field.type === ComponentType.CheckboxGroup) &&
+      field.values.length > 0
+    )
       given[name] = field.values.join(' ');
     else if (field.type === ComponentType.RadioGroup && field.value) given[name] = field.value;
     else if (field.type === ComponentType.FileUpload) {

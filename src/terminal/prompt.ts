@@ -1,6 +1,6 @@
 import { createInterface, type Interface } from 'node:readline/promises';
 import type { Conversation } from '../conversation/conversation.ts';
-import type { Answer, Choice, Form, Next } from '../conversation/reply.ts';
+import type { Answer, Choice, Field, Form, Next } from '../conversation/reply.ts';
 import { type Words, wordsIn } from '../words/index.ts';
 import { completeLine } from './complete-line.ts';
 import { dressed, lookOf } from './dressed.ts';
@@ -130,7 +130,7 @@ function openedBy(answer: Answer): Open {
 
 /** What to type next, if anything is open. */
 function invitation(open: Open, { fronts }: Words, plain: boolean): string {
-  if (open.kind === 'form') return `${open.form.fields[open.given.length]?.label ?? ''}:\n`;
+  if (open.kind === 'form') return `${askedFor(open.form.fields[open.given.length])}:\n`;
   const most = open.choices.length + open.next.length;
   return `${most > 0 ? `${fronts.pickOne({ most })}\n` : ''}${plain ? '' : '\n'}`;
 }
@@ -156,8 +156,24 @@ const itemsIn = ({ items }: Extract<Choice<string>, { kind: 'menu' }>, typed: st
 const nextLine = (one: Next | undefined, at: string): string | undefined =>
   one && ('line' in one ? one.line : one.lines[Number(at || 1) - 1]?.line);
 
+/** What a field asks for, with a number before each of the things to choose from. */
+function askedFor(field: Field | undefined): string {
+  if (!field) return '';
+  const items = 'items' in field ? field.items : [];
+  return [field.label, ...items.map(({ label }, at) => `  ${at + 1}: ${label}`)].join('\n');
+}
+
+/** The values of what was chosen by number, else what was typed. */
+const valuesIn = (field: Field | undefined, typed: string): string =>
+  !field || !('items' in field)
+    ? typed
+    : typed
+        .split(/[\s,]+/u)
+        .map(one => (/^\d+$/.test(one) ? field.items[Number(one) - 1]?.value : undefined) ?? one)
+        .join(' ');
+
 function filled({ form, given }: Extract<Open, { kind: 'form' }>, value: string): string | Open {
-  const all = [...given, value];
+  const all = [...given, valuesIn(form.fields[given.length], value)];
   if (all.length < form.fields.length) return { kind: 'form', form, given: all };
   const fields = form.fields.flatMap(({ name }, index) => {
     const text = all[index] ?? '';

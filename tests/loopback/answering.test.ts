@@ -1,3 +1,4 @@
+import { setTimeout as sleep } from 'node:timers/promises';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { action, commandGroup, followUp } from '../../src/conversation/command.ts';
@@ -5,6 +6,9 @@ import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { attachmentOrigins, download } from '../../src/discord/download.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { cut } from '../../src/engine/text/cut.ts';
+import { openStore } from '../../src/records/open.ts';
+import type { Store } from '../../src/records/store.ts';
+import { PATIENT } from '../records/patience.ts';
 import { png } from './host-bench.ts';
 import { openRoom } from './room.ts';
 
@@ -183,6 +187,48 @@ describe('a slow answer', () => {
       expect(room.host.repliesTo(answer.interactionId ?? '')).toHaveLength(1);
     },
   );
+
+  test.each(['lost', 'close', 500] as const)(
+    'that might have been a form is given although its waiting message ended in "%s"',
+    async fault => {
+      hold();
+      room.host.faultNext('POST', /callback$/, fault);
+      const waiting = await room.member.run('/probe word');
+      expect(waiting.text).toContain('needs a moment');
+      gate.resolve();
+      await expect.poll(() => room.host.latest(waiting)?.text).toBe('## No form');
+      expect(room.host.repliesTo(waiting.interactionId ?? '')).toHaveLength(1);
+    },
+  );
+
+  test('is announced in time although who sees it has to be looked up first', async () => {
+    const kept = await openStore('sqlite::memory:', PATIENT);
+    // Every look into it takes longer than the platform waits.
+    const slow: Store = {
+      ...kept,
+      get: async keys => (await sleep(4_000), kept.get(keys)),
+      range: async (...of) => (await sleep(4_000), kept.range(...of)),
+      commit: writes => kept.commit(writes),
+      close: () => kept.close(),
+    };
+    await using other = await openRoom({ commands: [probe], store: slow });
+    const taken: number[] = [];
+    // The least of three: a busy machine holds up a single one.
+    for (let n = 0; n < 3; n++) {
+      const began = performance.now();
+      const acknowledged = Promise.withResolvers<number>();
+      const leave = other.host.watchRequests(({ path }) => {
+        if (path.endsWith('/callback')) acknowledged.resolve(performance.now() - began);
+      });
+      const answered = other.member.run('/dose', { colourant: 'gold mica', portion: '2 cups' });
+      taken.push(await acknowledged.promise);
+      leave();
+      await answered;
+    }
+    // Not the second that looking takes and then a second and a half.
+    expect(Math.min(...taken)).toBeLessThan(2_200);
+    await kept.close();
+  });
 });
 
 test.each(['lost', 'close', 500] as const)(

@@ -32,7 +32,7 @@ const form: Form = {
     pick('few', 3),
     pick('many', 11),
     pick('set', 3, 1),
-    pick('one', 1),
+    { kind: 'several', name: 'ticks', label: 'ticks', required: false, items: items(12, 2) },
     { kind: 'picture', name: 'photo', label: 'photo', required: false },
   ],
   follow: sent.with({}),
@@ -50,22 +50,23 @@ beforeAll(async () => {
 afterAll(() => room[Symbol.asyncDispose]());
 
 describe('a form', () => {
-  test('shows two to ten choices as radio buttons; more, fewer, and what may be taken back as a menu', async () => {
+  test('shows two to ten choices as radio buttons; more, and what may be taken back as a menu; several as boxes, ten at most', async () => {
     const open = await room.member.openForm('/kinds');
     expect(open.fields.map(({ customId, kind }) => [customId, kind])).toEqual([
       ['few', 'one-of'],
       ['many', 'text-menu'],
       ['set', 'text-menu'],
-      ['one', 'text-menu'],
+      ['ticks', 'some-of'],
       ['photo', 'files'],
     ]);
     const answer = await room.member.submit(open, {
       few: 'v2',
       many: ['v10'],
+      ticks: ['v9', 'v0'],
       photo: [{ name: 'bar.png', bytes: png }],
     });
     const told = JSON.parse(answer.text.replaceAll('\\', '').replace(/^## /, ''));
-    expect(told).toEqual({ few: 'v2', many: 'v10', photo: 'a file' });
+    expect(told).toEqual({ few: 'v2', many: 'v10', ticks: 'v9 v0', photo: 'a file' });
   });
 
   test('takes pictures only where it asks for one, and may be sent with nothing chosen', async () => {

@@ -1,4 +1,3 @@
-import { setTimeout as sleep } from 'node:timers/promises';
 import { Client, Events, GatewayIntentBits } from 'discord.js';
 import { describe, expect, test } from 'vitest';
 import type { Reply } from '../../src/conversation/reply.ts';
@@ -134,8 +133,12 @@ describe('the host', () => {
 
   test('that answers no heartbeat is left, and found again', async () => {
     await using room = await openRoom({ host: { heartbeatMs: 300 } });
+    let resumed = 0;
+    room.connection.client.on(Events.ShardResume, () => {
+      resumed += 1;
+    });
     room.host.hushHeartbeats();
-    await sleep(1_500);
+    await expect.poll(() => resumed).toBeGreaterThan(0);
     expect((await room.member.run('/help')).text).toContain('/dose');
   });
 

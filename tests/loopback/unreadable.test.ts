@@ -50,6 +50,10 @@ beforeAll(async () => {
   const { member } = room;
   await member.run('/diagnose', { words: 'white crumbs', photo: { name: 'bar.png', bytes: png } });
   await member.run('/challenge history', { member });
+  await room.steward.run('/challenge settings', { role: room.group.addRole('Stewards') });
+  await room.steward.run('/challenge open', { title: 'Dusk', channel: room.group.channels[1]! });
+  const abroad = room.host.addGuild({ name: 'Elsewhere', foreign: true }).addMember({ name: 'Ana' });
+  await abroad.run('/dose', { colourant: 'gold mica', portion: '2 cups' });
   await member.complete('/dose', { colourant: 'ultra' }, 'colourant');
   const form = await member.openForm('/plan');
   await member.submit(form, Object.fromEntries(form.fields.map(({ customId }) => [customId, 'olive 500 g'])));

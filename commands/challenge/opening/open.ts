@@ -6,6 +6,7 @@ import type { Form, Reply } from '../../../src/conversation/reply.ts';
 import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import type { Fixed } from '../../../src/engine/challenges/wall-time.ts';
 import { openChallenge, requireChallenge } from '../../../src/records/challenges/index.ts';
+import { groupSettings } from '../../../src/records/group.ts';
 import { madeBySteward, scopeOf } from '../lookup.ts';
 import { announcementPicture } from '../pictures.ts';
 import { announcementReply } from '../view.ts';
@@ -36,6 +37,7 @@ async function opened(
   const notes = [
     ...shifted.map(fixed => shiftOf(fixed, context)),
     whereTold(id, channel, context),
+    ...(await besideTold(channel, context)),
     ...(now.terms.decides === 'votes' ? [] : [say.challengeSteps.unscoredKinds]),
   ];
   return {
@@ -57,6 +59,15 @@ function whereTold(id: string, channel: Named | undefined, context: Context): st
   const lacks = channel ? (channel.lacks ?? []) : (here?.lacks ?? []);
   if (lacks.length > 0) return words.openedUntold({ id, lacks, instead: here?.betterPlaces() ?? [] });
   return channel ? words.openedInOther({ id, channel: channel.name }) : words.openedInChannel({ id });
+}
+
+/** What will not stand beside the news although the group wants it, by what we may not do there. */
+async function besideTold(channel: Named | undefined, context: Context): Promise<readonly string[]> {
+  const { here, store, group, say } = context;
+  const { threads = true, calendar = true } = await groupSettings(store, group);
+  const wanted = { thread: threads, calendar };
+  const lacks = (channel ?? here)?.lacksBeside?.filter(lack => wanted[lack]) ?? [];
+  return lacks.length > 0 ? [say.challengeSteps.lacksBeside({ lacks })] : [];
 }
 
 function shiftOf({ at, zone, shift }: Fixed, { say }: Context): string {

@@ -104,6 +104,8 @@ function announceMessage(
   const wanted = event.guildId === undefined ? intents.directMessages : intents.guildMessages;
   const full = {
     ...event.message,
+    // The library knows a private channel by nothing else (observed).
+    channel_type: channelTypeOf(kernel, event.message.channel_id),
     ...(event.guildId !== undefined && { guild_id: event.guildId }),
   } as unknown as Json;
   const isOwn = event.message.author.id === kernel.room.applicationId;
@@ -115,6 +117,11 @@ function announceMessage(
     isNamed(kernel, event.message) ||
     (granted & intents.content) !== 0;
   gateway.dispatch(name, event.guildId, wanted, session => (reads(session.intents) ? full : blank));
+}
+
+function channelTypeOf({ room }: Kernel, id: string): unknown {
+  const channel = room.channels.get(id);
+  return channel && channelJson(channel, room).type;
 }
 
 const isNamed = (kernel: Kernel, message: APIMessage): boolean =>

@@ -56,6 +56,8 @@ export type HostEventBody =
       readonly id: string;
       readonly name: string;
       readonly permissions: string;
+      /** Absent where anybody may call it. */
+      readonly mentionable?: boolean;
     }
   | {
       readonly kind: 'member-joined' | 'member-changed';

@@ -145,7 +145,7 @@ export interface Guild {
   addForum(name: string): Channel;
   /** A public thread of a channel, or a post of a forum. Default: of the first channel. */
   addThread(name: string, parent?: Channel): Channel;
-  addRole(name: string, permissions?: bigint): Role;
+  addRole(name: string, permissions?: bigint, mentionable?: boolean): Role;
   /** The bot is thrown out: GUILD_DELETE, and its routes answer 10004 or 50001 from then on. */
   removeBot(): void;
 }

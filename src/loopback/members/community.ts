@@ -77,10 +77,17 @@ export class Community implements Guild {
     return channelHandle(this.#kernel, id);
   }
 
-  addRole(name: string, permissions = 0n): Role {
+  addRole(name: string, permissions = 0n, mentionable = true): Role {
     const id = this.#kernel.ids.next();
     const guildId = this.#record().id;
-    this.#kernel.record({ kind: 'role-added', guildId, id, name, permissions: permissions.toString() });
+    this.#kernel.record({
+      kind: 'role-added',
+      guildId,
+      id,
+      name,
+      permissions: permissions.toString(),
+      mentionable,
+    });
     return roleHandle({ id, name });
   }
 

@@ -18,6 +18,8 @@ export interface RoleRecord {
   readonly id: string;
   readonly name: string;
   readonly permissions: bigint;
+  /** Whether anybody may call it. */
+  readonly mentionable: boolean;
 }
 export interface ChannelRecord {
   readonly id: string;
@@ -124,9 +126,12 @@ export class Room {
         this.guilds.get(event.guildId)?.channels.delete(event.id);
         return;
       case 'role-added':
-        this.guilds
-          .get(event.guildId)
-          ?.roles.set(event.id, { id: event.id, name: event.name, permissions: BigInt(event.permissions) });
+        this.guilds.get(event.guildId)?.roles.set(event.id, {
+          id: event.id,
+          name: event.name,
+          permissions: BigInt(event.permissions),
+          mentionable: event.mentionable ?? true,
+        });
         return;
       case 'member-joined':
       case 'member-changed':

@@ -59,7 +59,7 @@ export const roleJson = (role: RoleRecord, position = 1): Json => ({
   position,
   permissions: role.permissions.toString(),
   managed: false,
-  mentionable: true,
+  mentionable: role.mentionable,
   flags: 0,
 });
 
@@ -122,9 +122,14 @@ const isThread = ({ form }: ChannelRecord): boolean => form === 'thread';
 
 /** The whole guild as GUILD_CREATE carries it. */
 export function guildJson(guild: GuildRecord, room: Room): Json {
-  const everyone = { id: guild.id, name: '@everyone', permissions: everyonePermissions };
+  const everyone = { id: guild.id, name: '@everyone', permissions: everyonePermissions, mentionable: false };
   // The role that the platform makes for a bot that asks for permissions as it is let in.
-  const botRole = { id: room.applicationId, name: room.applicationName, permissions: guild.botPermissions };
+  const botRole = {
+    id: room.applicationId,
+    name: room.applicationName,
+    permissions: guild.botPermissions,
+    mentionable: false,
+  };
   const botMember = {
     user: botJson(room),
     nick: null,

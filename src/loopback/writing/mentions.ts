@@ -1,6 +1,7 @@
+import { holds, permissionBits } from '../permissions.ts';
 import { type Json, listOf, recordOf, textOf } from '../state/json.ts';
 import type { Room } from '../state/room.ts';
-import { userJson } from '../state/serializers.ts';
+import { botJson, userJson } from '../state/serializers.ts';
 import { walk } from './finish-components.ts';
 
 /** Whom a message pings: those its texts name, as far as allowed_mentions lets it (absent: all). */
@@ -21,11 +22,23 @@ export function pinged(
   const ids = (pattern: RegExp): readonly string[] => [
     ...new Set([...text.matchAll(pattern)].map(match => match[1] ?? '')),
   ];
-  const users = ids(/<@!?(\d+)>/g).flatMap(id => room.users.get(id) ?? []);
-  const roles = guildId === undefined ? undefined : room.guilds.get(guildId)?.roles;
+  const users = ids(/<@!?(\d+)>/g).flatMap(id => {
+    const user = room.users.get(id);
+    return id === room.applicationId
+      ? [{ id, json: botJson(room) }]
+      : user
+        ? [{ id, json: userJson(user) }]
+        : [];
+  });
+  const guild = guildId === undefined ? undefined : room.guilds.get(guildId);
+  const callsAll = guild !== undefined && holds(guild.botPermissions, permissionBits.mentionEveryone);
+  const isCalled = (id: string) => {
+    const role = guild?.roles.get(id);
+    return role !== undefined && (callsAll || role.mentionable);
+  };
   return {
-    mentions: users.filter(user => may('users', user.id)).map(userJson),
-    mention_roles: ids(/<@&(\d+)>/g).filter(id => roles?.has(id) && may('roles', id)),
+    mentions: users.filter(user => may('users', user.id)).map(({ json }) => json),
+    mention_roles: ids(/<@&(\d+)>/g).filter(id => isCalled(id) && may('roles', id)),
     mention_everyone: /@(everyone|here)\b/.test(text) && may('everyone'),
   };
 }

@@ -21,9 +21,16 @@ type Asks = {
   cancel(): void;
 };
 
+type Input = HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
 type Part = {
   readonly node: HTMLElement;
-  readonly input: HTMLInputElement | HTMLTextAreaElement | HTMLSelectElement;
+  readonly name: string;
+  /** What was filled in; undefined where nothing was. */
+  readonly filled: () => string | readonly string[] | undefined;
+  readonly files?: () => readonly File[];
+  /** What is kept of it over a reload, as text. */
+  readonly kept: () => string;
+  readonly restore: (kept: string) => void;
 };
 
 /** Opens a form over the page. What is typed into it survives a reload. */
@@ -40,12 +47,12 @@ export function openForm(form: ShownForm, { say, submit, cancel }: Asks): HTMLDi
   inside.append(element('div', { class: 'row' }, send, leave));
   const dialog = element('dialog', { 'aria-labelledby': heading.id }, inside);
 
-  for (const { input } of parts) {
-    const kept = draft.read()[input.name];
-    if (kept !== undefined && input.type !== 'file') input.value = kept;
+  for (const { name, restore } of parts) {
+    const kept = draft.read()[name];
+    if (kept !== undefined) restore(kept);
   }
   inside.addEventListener('input', () =>
-    draft.write(Object.fromEntries(parts.map(({ input }) => [input.name, input.value]))),
+    draft.write(Object.fromEntries(parts.map(({ name, kept }) => [name, kept()]))),
   );
   const put = () => {
     draft.forget();
@@ -71,7 +78,37 @@ export function openForm(form: ShownForm, { say, submit, cancel }: Asks): HTMLDi
   return dialog;
 }
 
-function partOf({ label = '', description }: Label, field: Field): Part {
+function partOf(label: Label, field: Field): Part {
+  return field.type === 22 ? ticksOf(label, field) : inputPartOf(label, field);
+}
+
+/** Boxes to tick, any number of them. */
+function ticksOf({ label = '', description }: Label, field: Field): Part {
+  const boxes = (field.options ?? []).map(({ label: text, value, default: ticked }) => {
+    const box = element('input', { type: 'checkbox', value });
+    box.checked = ticked === true;
+    return { box, node: element('label', { class: 'tick' }, box, text) };
+  });
+  const ticked = () => boxes.filter(({ box }) => box.checked).map(({ box }) => box.value);
+  return {
+    node: element(
+      'fieldset',
+      { class: 'field' },
+      element('legend', {}, label),
+      description ? element('p', { class: 'hint' }, description) : undefined,
+      ...boxes.map(({ node }) => node),
+    ),
+    name: field.custom_id ?? '',
+    filled: () => (ticked().length > 0 ? ticked() : undefined),
+    kept: () => ticked().join(' '),
+    restore(kept) {
+      const values = new Set(kept.split(' '));
+      for (const { box } of boxes) box.checked = values.has(box.value);
+    },
+  };
+}
+
+function inputPartOf({ label = '', description }: Label, field: Field): Part {
   const input = inputOf(field);
   const id = freshId('field');
   input.id = id;
@@ -79,13 +116,23 @@ function partOf({ label = '', description }: Label, field: Field): Part {
   input.required = field.required !== false;
   const hint = description ? element('p', { class: 'hint', id: `${id}-hint` }, description) : undefined;
   if (hint) input.setAttribute('aria-describedby', hint.id);
+  const isFile = input.type === 'file';
   return {
     node: element('div', { class: 'field' }, element('label', { for: id }, label), hint, input),
-    input,
+    name: input.name,
+    filled() {
+      if (isFile || input.value === '') return undefined;
+      return input instanceof HTMLSelectElement ? [input.value] : input.value;
+    },
+    ...(isFile && { files: () => [...((input as HTMLInputElement).files ?? [])] }),
+    kept: () => input.value,
+    restore(kept) {
+      if (!isFile) input.value = kept;
+    },
   };
 }
 
-function inputOf(field: Field): Part['input'] {
+function inputOf(field: Field): Input {
   switch (field.type) {
     // A radio group is a menu here: as short, and as easy to leave empty.
     case 3:
@@ -117,12 +164,11 @@ function inputOf(field: Field): Part['input'] {
 function gathered(parts: readonly Part[]): { fields: Filled; files: Attached } {
   const fields: Record<string, string | readonly string[]> = {};
   const files = new Map<string, readonly File[]>();
-  for (const { input } of parts) {
-    if (input instanceof HTMLInputElement && input.type === 'file') {
-      const list = [...(input.files ?? [])];
-      if (list.length > 0) files.set(input.name, list);
-    } else if (input.value !== '')
-      fields[input.name] = input instanceof HTMLSelectElement ? [input.value] : input.value;
+  for (const { name, filled, files: chosen } of parts) {
+    const value = filled();
+    if (value !== undefined) fields[name] = value;
+    const list = chosen?.() ?? [];
+    if (list.length > 0) files.set(name, list);
   }
   return { fields, files };
 }

@@ -12,7 +12,8 @@ const { tenths } = numbersIn('en');
 export const flaws = {
   form: {
     title: 'Why did my bar do that?',
-    words: 'What you see, feel and did',
+    seen: 'Tick what you see',
+    words: 'What else you see, feel and did',
     photo: 'A photo of the whole bar',
   },
   causes: flawCauses,

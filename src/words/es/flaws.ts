@@ -11,7 +11,8 @@ const { tenths } = numbersIn('es');
 export const flaws: typeof en.flaws = {
   form: {
     title: '¿Por qué le pasó eso?',
-    words: 'Lo que ves, notas e hiciste',
+    seen: 'Marca lo que ves',
+    words: 'Qué más ves, notas y qué hiciste',
     photo: 'Una foto de la pastilla entera',
   },
   causes: flawCauses,

@@ -4,8 +4,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../../src/conversation/conversation.ts';
 import { seal } from '../../../src/conversation/follow.ts';
 import { connect } from '../../../src/discord/client.ts';
+import type { FindingId } from '../../../src/engine/flaws/findings.ts';
 import { FINDING_IDS, FINDINGS } from '../../../src/engine/flaws/findings.ts';
+import { readWords } from '../../../src/engine/flaws/reading/read.ts';
 import type { MessageView } from '../../../src/loopback/index.ts';
+import { wordsIn } from '../../../src/words/index.ts';
 import { openRoom, registry } from '../../loopback/room.ts';
 import { sharedWorkers } from '../../workers/shared.ts';
 import { barPhoto, bomb } from './photos.ts';
@@ -97,6 +100,33 @@ describe('/diagnose from words', () => {
     const form = await room.member.openForm('/diagnose');
     const answer = await room.member.submit(form, { words: 'white powder on top that wipes off' });
     expect(first(answer)).toMatch(/soda ash/);
+  });
+
+  test('what was ticked there counts like words, alone or beside them', async () => {
+    const form = await room.member.openForm('/diagnose');
+    expect(form.fields.map(({ customId, kind }) => [customId, kind])[0]).toEqual(['seen', 'some-of']);
+    const answer = await room.member.submit(form, { seen: ['powdery-film'] });
+    expect(first(answer)).toMatch(/soda ash/);
+    const both = await room.member.submit(await room.member.openForm('/diagnose'), {
+      seen: ['crackle-network'],
+      words: 'only in the white part, 2 tsp titanium dioxide per cup',
+    });
+    expect(first(both)).toMatch(/white/);
+    const nothing = await room.member.submit(await room.member.openForm('/diagnose'), {});
+    expect(nothing.text).toMatch(/Tell me what you see/);
+  });
+
+  test.each(['en', 'es'] as const)('every box there is read as what it stands for (%s)', async language => {
+    room.member.grant({ locale: language === 'en' ? 'en-US' : 'es-ES' });
+    const form = await room.member.openForm('/diagnose');
+    const { findings } = wordsIn(language).flaws;
+    for (const { label, value } of form.fields[0]?.options ?? []) {
+      expect(label).toBe(findings[value as FindingId]);
+      const read = readWords(label).evidence.find(({ finding }) => finding === value);
+      expect([label, read?.probability]).toEqual([label, expect.closeTo(0.98, 1)]);
+    }
+    expect(form.fields[0]?.options).toHaveLength(10);
+    room.member.grant({ locale: 'en-US' });
   });
 
   test('is in Spanish for a Spanish client, buttons included', async () => {

@@ -1,6 +1,6 @@
 import type { Phase } from '../../../engine/challenges/events.ts';
 import type { Method } from '../../../engine/challenges/voting/election.ts';
-import type { Lack } from '../../lack.ts';
+import type { Lack, LackBeside } from '../../lack.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { challenges } from './challenges.ts';
@@ -20,6 +20,11 @@ const lacks: Readonly<Record<Lack, string>> = {
   attach: 'I may not attach pictures there (Attach Files)',
   unlocked: 'the thread is locked',
   messages: 'it takes posts only, no messages',
+};
+
+const lacksBeside: Readonly<Record<LackBeside, string>> = {
+  thread: 'No thread under it: I may not open one there (Create Public Threads).',
+  calendar: 'Its deadlines will not stand in the events of this group (Create Events).',
 };
 
 type Entry = { number: number; title: string; challenge: string };
@@ -143,6 +148,9 @@ export const challengeSteps = {
         ? 'Deadlines stand in the events of this group where I may enter them.'
         : 'Deadlines do not stand in the events of this group.',
     ].join(' '),
+  roleUncallable:
+    'That role lets nobody be called: turn on “Allow anyone to @mention this role”, or nobody hears of it.',
+  lacksBeside: (v: { lacks: readonly LackBeside[] }) => v.lacks.map(lack => lacksBeside[lack]).join(' '),
   entriesEnd: (v: { title: string }) => `“${v.title}”: entries end`,
   votesEnd: (v: { title: string }) => `“${v.title}”: the vote ends`,
   calendarSays: 'The last hour before the deadline. See /challenge show.',

@@ -1,5 +1,5 @@
 import type * as en from '../../en/challenges/challenge-steps.ts';
-import type { Lack } from '../../lack.ts';
+import type { Lack, LackBeside } from '../../lack.ts';
 import { numbersIn } from '../../numbers.ts';
 import { challenges } from './challenges.ts';
 
@@ -13,6 +13,11 @@ const lacks: Readonly<Record<Lack, string>> = {
   attach: 'no puedo adjuntar imágenes (Adjuntar archivos)',
   unlocked: 'el hilo está bloqueado',
   messages: 'solo admite publicaciones, no mensajes',
+};
+
+const lacksBeside: Readonly<Record<LackBeside, string>> = {
+  thread: 'Sin hilo debajo: allí no puedo abrirlo (Crear hilos públicos).',
+  calendar: 'Sus plazos no estarán en los eventos del grupo (Crear eventos).',
 };
 
 export const challengeSteps: typeof en.challengeSteps = {
@@ -128,6 +133,9 @@ export const challengeSteps: typeof en.challengeSteps = {
         ? 'Los plazos están en los eventos del grupo donde puedo ponerlos.'
         : 'Los plazos no están en los eventos del grupo.',
     ].join(' '),
+  roleUncallable:
+    'A ese rol nadie puede avisarlo: activa «Permitir que cualquiera @mencione este rol» o nadie se enterará.',
+  lacksBeside: v => v.lacks.map(lack => lacksBeside[lack]).join(' '),
   entriesEnd: v => `«${v.title}»: acaban las inscripciones`,
   votesEnd: v => `«${v.title}»: acaba la votación`,
   calendarSays: 'La última hora antes del plazo. Mira /challenge show.',

@@ -55,7 +55,7 @@ export const flawFindings: typeof en.flawFindings = {
   'turned-other-hue': 'teñido por el aroma',
   'colour-changed-in-lye': 'el color cambió en la masa',
   'colour-vanished': 'el color desapareció',
-  'colour-bled': 'el color pasó a lo de al lado',
+  'colour-bled': 'el color se corrió al de al lado',
   'coloured-lather': 'espuma de color o paño manchado',
   'too-dark': 'más oscuro de lo querido',
   'too-pale': 'más pálido de lo querido',
