@@ -41,6 +41,23 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
     return page;
   };
 
+  test('a bare /diagnose opens boxes to tick, which are enough for an answer', async () => {
+    const page = await sitDown();
+    const { line, last } = hands(page);
+    await line.fill('/diagnose');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Enter');
+    const powder = page.getByRole('checkbox', { name: /powder/ });
+    await powder.check();
+    if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/ticks.png` });
+    const { height } = (await powder.locator('..').boundingBox())!;
+    // A gloved finger. Source: WCAG 2.2, 2.5.5 Target Size (Enhanced).
+    expect(height).toBeGreaterThanOrEqual(44);
+    await page.getByRole('button', { name: 'Send' }).click();
+    await last.getByRole('heading').first().waitFor();
+    expect(await last.textContent()).toMatch(/soda ash/i);
+  });
+
   test('a flaw is read from a photo chosen by button, and a question is answered by button', async () => {
     const page = await sitDown();
     const { line, last } = hands(page);
