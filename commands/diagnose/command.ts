@@ -8,10 +8,9 @@ import {
 } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { picture, text } from '../../src/conversation/option.ts';
-import type { Attachment } from '../../src/conversation/question.ts';
-import type { Form, Reply } from '../../src/conversation/reply.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
 import { diagnose } from '../../src/engine/flaws/diagnose.ts';
-import { FINDINGS, type FindingId } from '../../src/engine/flaws/findings.ts';
+import type { FindingId } from '../../src/engine/flaws/findings.ts';
 import { planEvidence } from '../../src/engine/flaws/plan-evidence.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
@@ -19,11 +18,12 @@ import * as flaws from '../../src/records/flaws/index.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
-import { findingOf, PHOTO_LIMITS, type PhotoQuality, type PhotoReading } from '../../src/workers/photo.ts';
-import { flawReply, lookAt, photoLabels } from './answer.ts';
+import { flawReply, lookAt } from './answer.ts';
 import { flawChoices } from './choices.ts';
+import { type Description, described, describeForm, isFinding } from './form.ts';
 import { giving, offer } from './giving.ts';
 import { MarkedPhotos } from './marked-photos.ts';
+import { readPicture } from './picture.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -40,7 +40,6 @@ const { give, filled, takeBack } = giving(marked);
 
 const scopeOf = ({ store, group }: Context): flaws.FlawScope => ({ store, group });
 
-const isFinding = (id: string): id is FindingId => Object.hasOwn(FINDINGS, id);
 const findingArg = z.string().refine(isFinding) as z.ZodType<FindingId, string>;
 
 const reply = followUp({
@@ -100,12 +99,6 @@ async function shown(id: string, context: Context): Promise<Reply> {
   };
 }
 
-type Description = {
-  readonly words: string;
-  readonly photos: readonly Attachment[];
-  readonly recipe?: string | undefined;
-};
-
 /** Opens a case with everything that was handed in, and answers. */
 async function opened({ words, photos, recipe }: Description, context: Context): Promise<Reply> {
   const { idempotencyKey: id, asker, at } = context;
@@ -113,7 +106,7 @@ async function opened({ words, photos, recipe }: Description, context: Context):
   // Metal in soap and burnt skin are said before a photo is fetched.
   diagnose(words);
   const [photo, plan] = await Promise.all([
-    first && readPicture(first, photos.length, context),
+    first && readPicture(first, { pictures: photos.length, marked }, context),
     recipe === undefined ? undefined : readPlan(recipe, context),
   ]);
   if (photo && photo.bars.length === 0 && words === '') refuse('photo-bar-unseen', {});
@@ -125,53 +118,6 @@ async function opened({ words, photos, recipe }: Description, context: Context):
     at: new Date(at),
   });
   return shown(id, context);
-}
-
-/** Reads a picture in the workers and keeps it marked; its numbers are what is remembered. */
-async function readPicture(file: Attachment, pictures: number, context: Context): Promise<flaws.PhotoShown> {
-  const { workers, asker, say, idempotencyKey } = context;
-  const { bytes: most } = PHOTO_LIMITS;
-  if (file.size > most)
-    refuse('photo-too-heavy', { megabytes: Math.ceil(file.size / 2 ** 20), most: most / 2 ** 20 });
-  const bytes = await file.read();
-  const owner = { owner: asker.id };
-  const { reading, photo: bare } = await workers.run('readPhoto', { bytes }, owner);
-  const photo = photoShown(reading, pictures);
-  if (photo.bars.length > 0) {
-    const labels = photoLabels(photo, say);
-    const png = await workers.run(
-      'markPhoto',
-      { photo: bare, reading, title: say.photo.markedTitle, labels },
-      owner,
-    );
-    marked.keep(idempotencyKey, { png, photo: bare });
-  }
-  return photo;
-}
-
-function photoShown(reading: PhotoReading, pictures: number): flaws.PhotoShown {
-  return {
-    pictures,
-    bars: reading.bars.map(({ box }) => box),
-    ...(reading.whiteReference && { whiteReference: reading.whiteReference.box }),
-    colours: [...reading.colours],
-    ...(reading.unread && { unread: reading.unread }),
-    poor: reading.bars.length > 0 ? poorness(reading.quality) : [],
-    findings: reading.findings.map(({ id, answer, strength, confidence, ratio, region }) => {
-      const finding = findingOf(id);
-      return { id, ...(finding && { finding }), answer, strength, confidence, ratio, region: region.box };
-    }),
-  };
-}
-
-/** What costs a reading about a quarter of its trust or more. */
-function poorness({ blur, noise, glare, resolution }: PhotoQuality): flaws.PhotoShown['poor'] {
-  return [
-    ...(blur > 0.012 ? ['blur' as const] : []),
-    ...(noise > 4 ? ['noise' as const] : []),
-    ...(glare > 0.1 ? ['glare' as const] : []),
-    ...(resolution < 190 ? ['resolution' as const] : []),
-  ];
 }
 
 /** The numbers of a kept recipe, planned in the workers: they warm a loaf many times over. */
@@ -188,62 +134,7 @@ async function readPlan(asked: string, context: Context): Promise<flaws.PlanShow
   };
 }
 
-/** What makers come with most, in the order of a look over the bar. */
-const TICKED: readonly FindingId[] = [
-  'powdery-film',
-  'coloured-specks',
-  'white-specks',
-  'crackle-network',
-  'translucent-veins',
-  'crack-on-top',
-  'brittle-crumbly',
-  'turned-brown',
-  'colour-bled',
-  'liquid-pockets',
-];
-
-/** What was ticked, in the words that stood there. */
-const tickedWords = (sent: unknown, { say }: Context): string =>
-  typeof sent !== 'string'
-    ? ''
-    : sent
-        .split(' ')
-        .filter(isFinding)
-        .map(finding => say.flaws.findings[finding])
-        .join(', ');
-
-/** What came back from the form: what was ticked, the words, a photo. */
-const described = followUp({
-  seenBy: 'group',
-  pace: 'slow',
-  args: {},
-  answer(_args, context, { fields: { words, photo, seen } }) {
-    const photos = typeof photo === 'object' && 'read' in photo ? [photo] : [];
-    const said = [tickedWords(seen, context), typeof words === 'string' ? words : '']
-      .filter(part => part.trim() !== '')
-      .join('. ');
-    if (said.trim() === '' && photos.length === 0) refuse('flaw-nothing-given', {});
-    return opened({ words: said, photos }, context);
-  },
-});
-
-/** Asks what is wrong with the bar where nothing was said of it. */
-const describeForm = ({ say }: Context): Form => ({
-  kind: 'form',
-  title: say.flaws.form.title,
-  fields: [
-    {
-      kind: 'several',
-      name: 'seen',
-      label: say.flaws.form.seen,
-      required: false,
-      items: TICKED.map(finding => ({ label: say.flaws.findings[finding], value: finding })),
-    },
-    { kind: 'paragraph', name: 'words', label: say.flaws.form.words, required: false, most: 4000 },
-    { kind: 'picture', name: 'photo', label: say.flaws.form.photo, required: false },
-  ],
-  follow: described.with({}),
-});
+const filledIn = described(opened);
 
 const menu: MenuEntry = {
   name: { en: 'Diagnose this picture', es: 'Diagnosticar esta foto' },
@@ -295,7 +186,8 @@ export default command(
         (await nearestRecipes(context.recipes, typed, 25)).map(name => ({ name, value: name })),
     },
     answer({ words = '', photo, recipe }, context) {
-      if (words.trim() === '' && !photo && recipe === undefined) return describeForm(context);
+      if (words.trim() === '' && !photo && recipe === undefined)
+        return describeForm(context, filledIn.with({}));
       if (words.trim() === '' && !photo) refuse('flaw-nothing-given', {});
       return opened({ words, photos: photo ? [photo] : [], recipe }, context);
     },
@@ -308,7 +200,7 @@ export default command(
       give,
       filled,
       'take-back': takeBack,
-      described,
+      described: filledIn,
     },
     menu,
   },

@@ -13,7 +13,7 @@ export const flawFindings: typeof en.flawFindings = {
   'orange-spots': 'manchas naranjas',
   'rice-grains': 'granitos como arroz en la masa',
   'crunchy-pockets': 'puntos blancos duros y crujientes',
-  'liquid-pockets': 'bolsas húmedas en la barra',
+  'liquid-pockets': 'bolsitas de líquido en la barra',
   'coloured-liquid-pockets': 'bolsas de líquido de color',
   'clear-liquid-pockets': 'bolsas de líquido claro',
   pinholes: 'agujeritos secos',
