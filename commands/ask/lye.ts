@@ -1,9 +1,9 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 import type { LyeCautionId } from '../../src/engine/batch/lye/lye-cautions.ts';
-import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye-check.ts';
-import { type LyeQuestion, lyeAskedIn, readLyeQuestion } from '../../src/engine/questions/lye-question.ts';
-import { type LyeTopic, lyeTopicIn } from '../../src/engine/questions/lye-topics.ts';
+import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
+import { type LyeQuestion, lyeAskedIn, readLyeQuestion } from '../../src/engine/questions/lye/question.ts';
+import { type LyeTopic, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';

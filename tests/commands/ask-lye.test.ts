@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { lyeTopicIn } from '../../src/engine/questions/lye-topics.ts';
+import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import { openRoom } from '../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
@@ -75,6 +75,28 @@ describe('lye that is asked for is that of the whole question', () => {
     ['how much lye for 1000 g olive with 20 g honey', 'NaOH', { olive: 1000 }],
     ['how much lye for 1000 g olive with milk', 'NaOH', { olive: 1000 }],
     ['how much lye for 1000 g olive with coffee instead of water', 'NaOH', { olive: 1000 }],
+    ['1 kg olive 500 g coconut how much lye n water', 'NaOH', { olive: 1000, coconut: 500 }],
+    ['how much lie for two pounds of olive', 'NaOH', { olive: 2 * 453.59237 }],
+    ['how much lye for half a pound of coconut', 'NaOH', { coconut: 0.5 * 453.59237 }],
+    ['olive 700, coconut 300, all in grams, how much lye', 'NaOH', { olive: 700, coconut: 300 }],
+    ['castile, 1500 g olive oil and nothing more, how much NaOH how much water', 'NaOH', { olive: 1500 }],
+    [
+      'Please calculate the caustic soda for 700 g of olive with 0 % superfat, for comparison only. I shall not be making it.',
+      'NaOH',
+      { olive: 700, superfat: 0 },
+    ],
+    [
+      'calculame la sosa xfa, 1 kilo d oliva y medio kilo d coco',
+      'NaOH',
+      { olive: 1000, coconut: 500 },
+      'es-ES',
+    ],
+    [
+      'cuánta soda y cuánta agua para 400 de oliva y 300 de coco todo en gramos',
+      'NaOH',
+      { olive: 400, coconut: 300 },
+      'es-MX',
+    ],
   ];
   for (const [question, alkali, recipe, locale] of asked)
     test(`lye: ${question}`, async () => {
@@ -149,6 +171,10 @@ describe('what is not understood stops the answer', () => {
     ['how much lye for 1000 g olive, I have KOH not NaOH', /./],
     ['how much lye for 1000 g olive twice', /twice/],
     ['how much lye for 1000 g olive, constructor', /constructor/],
+    ['how much lie for 1000 g olive n 200 g moonbeam', /moonbeam/],
+    ['olive 700, moonbeam 300, all in grams, how much lye', /moonbeam/],
+    ['castile, 1000 g olive and nothing more but 50 g glimmer, how much lye', /glimmer/],
+    ['cuánta soda para un kilo de aceite de motor', /motor/],
   ])('%s', async (question, sentence) => {
     const text = await ask(question, /[áé]/u.test(question) || question.startsWith('cu') ? 'es-ES' : 'en-US');
     expect(text).toMatch(sentence);

@@ -1,5 +1,5 @@
-import type { LyeCheck } from '../../engine/questions/lye-check.ts';
-import type { LyeTopic } from '../../engine/questions/lye-topics.ts';
+import type { LyeCheck } from '../../engine/questions/lye/check.ts';
+import type { LyeTopic } from '../../engine/questions/lye/topics.ts';
 import { numbersIn } from '../numbers.ts';
 
 const { figure, one } = numbersIn('en');
