@@ -6,7 +6,7 @@ import {
   planColourCautions,
   planHeadline,
   planNumbers,
-  planWatch,
+  planWarned,
   planWeights,
   portionSection,
   type Section,
@@ -27,7 +27,7 @@ export function cardOf(view: PlanView, name: string | undefined) {
     numbers: planNumbers(view),
     weights: planWeights(view),
     portions: answer.portions.map((_, at) => portionSection(view, at)),
-    notes: [planWatch(view), planColourCautions(view), planHeat(view)].filter(({ rows }) => rows.length > 0),
+    notes: [planWarned(view), planColourCautions(view), planHeat(view)].filter(({ rows }) => rows.length > 0),
     steps: { title: say.plan.timeline, rows: planSteps(view) },
     cautions: cautionsOf(view),
   };

@@ -47,7 +47,7 @@ export function planHeadline(view: PlanView): string {
     at === lye.parts.length - 1 ? mass(grams) : say.plan.lyeOf({ grams: mass(grams), alkali }),
   );
   const [inJug, inOils] = [placedIn('jug', view), placedIn('oils', view)];
-  return say.batch.headline({
+  const headline = say.batch.headline({
     method: jug.method,
     lye: weighed.join(' + '),
     alkali: lye.parts.at(-1)!.alkali,
@@ -57,6 +57,20 @@ export function planHeadline(view: PlanView): string {
     solution: jug.solution && { mass: mass(jug.solution.grams), percent: jug.solution.percent },
     oils: mass(oilGrams(answer)),
   });
+  return [headline, ...scaledFrom(view)].join('. ');
+}
+
+/** A share of weights that is too small to be a change of the member's own. */
+const SAME = 1e-3;
+
+/** Weights that were given beside a size and made to fit it: said in the first line, since they are weighed. */
+function scaledFrom(view: PlanView): readonly string[] {
+  const { answer, read, say } = view;
+  const given = read.request.oils.totalGrams;
+  const made = oilGrams(answer);
+  if (given === undefined || Math.abs(made / given - 1) < SAME) return [];
+  const [from, to] = [massIn(view)(given), massIn(view)(made)];
+  return [say.batch.scaled({ from, to, fills: read.request.size.by === 'mould' })];
 }
 
 /** The lye as it is weighed: dry, or in its own water. */
@@ -218,12 +232,33 @@ function doseRow({ say, read }: PlanView, dose: Dose, { at, which }: { at: numbe
   return `${row}; ${plan.blend[dose.carrier.blend]}`;
 }
 
-/** Everything worth a warning, the lye first. */
-export const planWatch = ({ answer, say }: PlanView): Section => ({
-  title: say.plan.watch,
-  rows: answer.warnings.map(({ id, values }) =>
-    (say.batch.warnings[id] as (given: typeof values) => string)(values),
-  ),
+/** Warnings that stay on the face however long it is: what they tell hurts at once or leaves lye in the bar. */
+const URGENT: ReadonlySet<PlanAnswer['warnings'][number]['id']> = new Set([
+  'boils-over',
+  'batch-large',
+  'superfat-may-go-negative',
+  'portion-superfat-negative',
+  'liquid-eats-lye',
+  'citric-eats-lye',
+] as const);
+
+const warned = ({ answer, say }: PlanView, urgent: boolean): readonly string[] =>
+  answer.warnings
+    .filter(({ id }) => URGENT.has(id) === urgent)
+    .map(({ id, values }) => (say.batch.warnings[id] as (given: typeof values) => string)(values));
+
+export const planUrgent = (view: PlanView): readonly string[] => warned(view, true);
+
+/** All that is worth a warning, what hurts at once first. */
+export const planWarned = (view: PlanView): Section => ({
+  title: view.say.plan.watch,
+  rows: [...planUrgent(view), ...planWatch(view).rows],
+});
+
+/** Everything else worth a warning, the lye first. */
+export const planWatch = (view: PlanView): Section => ({
+  title: view.say.plan.watch,
+  rows: warned(view, false),
 });
 
 /** Cautions of the doses that the plan says elsewhere and better, with its own numbers. */

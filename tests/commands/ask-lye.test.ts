@@ -49,9 +49,11 @@ const gramsSaid = (text: string, alkali: string) =>
   );
 
 describe('lye that is asked for is that of the whole question', () => {
-  // Acetic acid of 5 % vinegar, 60.05 g/mol; anhydrous citric acid, 192.12 g/mol, three protons (handbook values).
+  // Acetic acid of 5 % vinegar, 60.05 g/mol; citric acid monohydrate, 210.14 g/mol, which is counted where
+  // the label is not told, and anhydrous, 192.12; three protons each (handbook values).
   const vinegar = ((50 * 0.05) / 60.05) * NAOH;
-  const citric = ((10 * 3) / 192.12) * NAOH;
+  const citric = ((10 * 3) / 210.14) * NAOH;
+  const anhydrous = ((10 * 3) / 192.12) * NAOH;
   const asked: readonly (readonly [string, 'NaOH' | 'KOH', Recipe, string?])[] = [
     ['how much KOH for 500 g olive', 'KOH', { olive: 500, molar: KOH, purity: 0.9 }],
     [
@@ -113,6 +115,7 @@ describe('lye that is asked for is that of the whole question', () => {
       expect(Math.abs(gramsSaid(await ask(question), alkali) - expected)).toBeLessThan(0.25);
     await near('how much lye for 1000 g olive and 50 g vinegar', 'NaOH', plain + vinegar);
     await near('how much lye for 1000 g olive with 10 g citric acid', 'NaOH', plain + citric);
+    await near('how much lye for 1000 g olive with 10 g anhydrous citric acid', 'NaOH', plain + anhydrous);
     await near('how much lye for 1000 g olive, lye purity 90%', 'NaOH', plain / 0.9);
     await near('how much lye for 1000 g olive no superfat', 'NaOH', plain / 0.95);
     await near('how much lye for 1000 g olive 20% superfat', 'NaOH', (plain / 0.95) * 0.8);
@@ -213,6 +216,8 @@ describe('lye that was weighed is checked', () => {
   test.each([
     ['my recipe says 170 g KOH for 1000 g olive is that right', 0.9],
     ['my recipe says 170 g KOH for 1000 g olive with KOH 85%, is that right', 0.85],
+    ['170 g KOH 85% for 1000 g olive', 0.85],
+    ['I weighed 170 g of KOH at 85% for 1000 g olive oil', 0.85],
   ])('potassium hydroxide counts at its purity: %s', async (question, purity) => {
     const [low, high] = lyeFor({ olive: 1000, superfat: 0, molar: KOH, purity }).map(
       whole => 100 * (1 - 170 / whole),
@@ -255,6 +260,50 @@ describe('lye that was weighed is checked', () => {
     'I put 150 g lye in 1000 g emu oil',
   ])('no superfat where the lye or the oils are not all understood: %s', async question => {
     expect(await ask(question)).not.toMatch(/superfat [−-]?\d/u);
+  });
+});
+
+describe('a whole plan in plain words', () => {
+  test.each([
+    [
+      'plan a batch with 700 g olive, 300 g coconut, 20 g honey, lavender 3%, ultramarine',
+      /oils:"700 g olive, 300 g coconut" additives:"honey 20 g"/,
+      ['lavender 3%', 'ultramarine'],
+    ],
+    [
+      'plan a batch of 1000 g olive with 50 g salt and a drizzle of glimmer, 8% superfat',
+      /oils:"1000 g olive" superfat:8 additives:"salt 50 g"/,
+      ['glimmer'],
+    ],
+  ])('%s', async (question, line, left) => {
+    const text = await ask(question);
+    expect(text).toMatch(line);
+    expect(text).not.toMatch(/size:/);
+    const [, said = ''] = /Not taken into this plan: ([^\n]*)/.exec(text) ?? [];
+    for (const piece of left) expect(said).toContain(piece);
+  });
+
+  test('where all of it is understood nothing is said to be left out', async () => {
+    const text = await ask('plan a batch with 700 g olive and 300 g coconut, 5% superfat, 2:1 water');
+    expect(text).toMatch(/oils:"700 g olive, 300 g coconut"/);
+    expect(text).not.toContain('Not taken');
+  });
+});
+
+describe('lejía is asked back', () => {
+  test.each(['cuánta lejía para 1000 g de oliva', 'calcula la lejía para 500 g de coco'])(
+    '%s',
+    async question => {
+      const text = await ask(question, 'es-ES');
+      expect(text).toMatch(/¿sosa cáustica \(NaOH\) o la de limpiar\?/);
+      expect(text).not.toMatch(/\d g (?:de )?NaOH/u);
+    },
+  );
+
+  test('where another word tells which, it is not', async () => {
+    expect(
+      gramsSaid(await ask('cuánta lejía de sosa para 1000 g de oliva', 'es-ES'), 'NaOH'),
+    ).toBeGreaterThan(120);
   });
 });
 

@@ -46,6 +46,6 @@ export const HAZARDS: readonly Hazard[] = [
   },
   { id: 'share-over-the-law', must: { hold: 'dose-under-law' }, entries: ['colourant'] },
   { id: 'scent-never-in-soap', must: { refuse: ['scent-barred'] }, entries: ['scent'] },
-  { id: 'scent-that-burns', must: { warn: ['scent-hurts'] }, entries: ['scent'] },
+  { id: 'scent-that-burns', must: { refuse: ['scent-needs-certificate'] }, entries: ['scent'] },
   { id: 'strength-misread', must: { hold: 'percent-of-oils' }, entries: ['strength'] },
 ];

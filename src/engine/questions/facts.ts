@@ -19,6 +19,8 @@ export type Facts = {
   readonly size: string | undefined;
   readonly powder: string | undefined;
   readonly strength: string | undefined;
+  /** What it is to be wetted in, as it was said. */
+  readonly carrier: string | undefined;
   readonly mix: string | undefined;
   readonly oils: string | undefined;
   readonly superfat: number | undefined;
@@ -53,6 +55,7 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     portion,
     size: portion,
     powder: (powder ?? amounts.find(({ of }) => of === 'unsaid'))?.text,
+    carrier: carrierIn(text),
     strength: perPound ? `${perPound.text} ppo` : strengthIn(words, things),
     mix: mixOf(things, amounts),
     oils: oilsIn(words, amounts),
@@ -72,6 +75,19 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     subject: first?.text ?? subjectIn(text),
     findings: findingsIn(question),
   };
+}
+
+/** A liquid that the colour is said to go in; of two between which somebody asks, none. */
+const CARRIER =
+  /\b(?:in|into|with|using|en|con) (?:a (?:little|bit of) |some |my |un poco de |mi )?(glycerine?|glycerol|glicerina|water|agua|(?:olive|sunflower|sweet almond|almond|castor|rice bran|coconut|avocado|canola) oil|oil|aceite(?: de \p{L}+)?)(?= ?(?:[?!.,;)]|$|please|por favor|for|para|and|y|instead|en vez)\b|[?!.,;)]|$)/u;
+function carrierIn(text: string): string | undefined {
+  if (
+    /\b(?:glycerine?|glicerina|water|agua|oil|aceite) (?:or|o) (?:in |en )?(?:glycerine?|glicerina|water|agua|oil|aceite)\b/u.test(
+      text,
+    )
+  )
+    return undefined;
+  return CARRIER.exec(text)?.[1];
 }
 
 const unique = (names: readonly string[]) => [...new Set(names)];

@@ -1,4 +1,5 @@
 import type { CarrierAdvice } from '../../dispersion/advice.ts';
+import { BOILING_C } from '../../heat/estimate.ts';
 import { type AdditiveEffect, additiveById } from '../additives.ts';
 import { isPaste, isSaltBar, SALT_BAR_HOURS } from '../bar-kind.ts';
 import type { Jug } from '../jug.ts';
@@ -35,6 +36,8 @@ export const TRACE_FOR: Readonly<Record<Swirl, Trace>> = {
   single: 'light',
 };
 
+/** Lye in a frozen liquid is kept below that, C (common practice). */
+const COLD_LYE_C = 40;
 /** Minutes (common practice). */
 const GEAR_LEAD = 5;
 const SOAK_BEFORE_LYE = 10;
@@ -161,8 +164,13 @@ function beforeBlending(
       .filter(({ wet }) => wet !== 'soak')
       .map(({ wet, values }) => at(quickAt, wet === 'froth' ? 'froth-colour' : 'stir-colour', values)),
     at(blendAt + 10, isPaste(facts.kohShare) ? 'ready-tub' : 'line-mould', {}),
-    ...(heat.process === 'oven' ? [at(blendAt + 10, 'warm-oven', { ovenC: facts.ovenC })] : []),
-    at(blendAt + 3, 'check-temperatures', { startC: heat.startC }),
+    ...(heat.process === 'oven' && facts.peakCoreC < BOILING_C
+      ? [at(blendAt + 10, 'warm-oven', { ovenC: facts.ovenC })]
+      : []),
+    at(blendAt + 3, 'check-temperatures', {
+      startC: heat.startC,
+      coldLye: jug.method === 'frozen' && heat.startC > COLD_LYE_C,
+    }),
   ];
 }
 
@@ -215,10 +223,12 @@ function pouring(swirl: Swirl, filled: Filled): TimelineStep {
 
 function afterPour(request: PlanRequest, facts: TimelineFacts): TimelineStep[] {
   const hours = Math.max(0.5, Math.round(facts.peakHours * 2) / 2);
+  const tooHot =
+    facts.peakCoreC >= BOILING_C ? at(-5, 'too-hot-to-wrap', { peakC: facts.peakCoreC }) : undefined;
   const keep = {
     ambient: facts.keepCool ? at(-5, 'keep-cool', {}) : at(-5, 'leave-open', {}),
-    insulated: at(-5, 'wrap', {}),
-    oven: at(-5, 'into-oven', { ovenC: facts.ovenC }),
+    insulated: tooHot ?? at(-5, 'wrap', {}),
+    oven: tooHot ?? at(-5, 'into-oven', { ovenC: facts.ovenC }),
     fridge: at(-5, 'into-fridge', {}),
   } as const;
   return [

@@ -1,4 +1,4 @@
-import { decimal, LYE, PERCENT, POTASSIUM, type Remaining, SODIUM, told } from './words.ts';
+import { decimal, LYE, MASS, PERCENT, POTASSIUM, type Remaining, SODIUM, told } from './words.ts';
 
 export type Alkali = {
   readonly given: { lye?: string; purity?: number };
@@ -7,8 +7,19 @@ export type Alkali = {
   readonly purity: number | undefined;
 };
 
+/** Percent from which dry alkali is sold. */
+const LIKE_A_PURITY = 80;
+/** "170 g KOH 85%": what was weighed, and how pure it is. */
+const WEIGHED_AT = new RegExp(
+  String.raw`(${MASS}(?: of| de)? ${LYE}) (?:at |al |de |del )?${PERCENT}(?: pure| purity| pura| de pureza)?`,
+  'u',
+);
+
 /** Which alkali, how pure, and whether it comes dissolved. */
 export function alkaliIn(rest: Remaining): Alkali {
+  rest.text = rest.text.replace(WEIGHED_AT, (whole: string, mass: string, percent: string) =>
+    decimal(percent) >= LIKE_A_PURITY ? `${mass} ; purity ${percent}%` : whole,
+  );
   const potassium = POTASSIUM.test(rest.text);
   const both =
     (potassium && SODIUM.test(rest.text)) || /\b(?:dual lye|both lyes|doble sosa|lye mix)\b/u.test(rest.text);
@@ -37,7 +48,7 @@ export function alkaliIn(rest: Remaining): Alkali {
       String.raw`${PERCENT} ?(?:pure|purity|pura|de pureza) (?:${LYE})?`,
       ...(potassium
         ? [
-            String.raw`${LYE} (?:at |al |de |del )?${PERCENT}(?! ?(?:of |de )?[a-z])`,
+            String.raw`${LYE} (?:at |al |de |del )?${PERCENT}(?! ?(?:of |de )?(?!for|para|in|en|on|with|con|y|and)[a-z])`,
             String.raw`${PERCENT} ?(?:koh|potassium hydroxide|potasa(?: caustica)?|hidroxido de potasio)`,
           ]
         : []),

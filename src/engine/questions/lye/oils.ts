@@ -9,7 +9,8 @@ const IDLE = new Set(
   ),
 );
 
-function trimmed(piece: string): string {
+/** A piece without the words at its ends that change nothing of the lye. */
+export function trimmed(piece: string): string {
   const words = piece.split(' ').filter(word => word !== '');
   const isIdle = (word: string | undefined) => word !== undefined && IDLE.has(word.replace(/['’:]/gu, ''));
   while (isIdle(words[0])) words.shift();

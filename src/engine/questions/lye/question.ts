@@ -73,6 +73,15 @@ const ASKED = new RegExp(
 );
 const TOLD = new RegExp(String.raw`\b${MASS}(?: of| de)?(?: the| my| la)? ${LYE}\b`, 'u');
 
+/** True where the one word for lye is "lejía": caustic in some countries, household bleach in others. */
+export function isBleachOrLye(question: string): boolean {
+  const plain = plainWords(question).replace(/\blejia de (?:sosa|potasa)\b/gu, 'sosa');
+  return (
+    /\blejia\b/u.test(plain) &&
+    !/\b(?:sosa|potasa|naoh|koh|lye|hidroxido|soda caustica|caustica)\b/u.test(plain)
+  );
+}
+
 /** What of lye a question is about, as far as its turns of phrase tell. */
 export function lyeAskedIn(question: string): { readonly amount: boolean; readonly weighed: boolean } {
   const plain = plainWords(question);
