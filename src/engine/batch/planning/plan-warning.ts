@@ -5,7 +5,7 @@ import type { AdditiveId } from '../request.ts';
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
 export interface PlanWarnings {
   /** The core comes to where water boils: the loaf erupts. */
-  'boils-over': { peakC: number; startC: number };
+  'boils-over': { peakC: number; startC: number; sweet: boolean };
   /** More than one person makes at a kitchen table; the heat of one loaf says nothing of it. */
   'batch-large': { kilograms: number; most: number };
   /** `lowest` if the oils sit at the low end of their ranges. */

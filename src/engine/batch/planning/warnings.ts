@@ -43,7 +43,14 @@ export function planWarnings(
   const kilograms = recipe.oilGrams / 1000;
   return [
     ...aboutStart(startC),
-    ...(peakCoreC >= BOILING_C ? [{ id: 'boils-over', values: { peakC: peakCoreC, startC } } as const] : []),
+    ...(peakCoreC >= BOILING_C
+      ? [
+          {
+            id: 'boils-over',
+            values: { peakC: peakCoreC, startC, sweet: recipe.totals.sugarGrams > 0 },
+          } as const,
+        ]
+      : []),
     ...(kilograms > HOUSEHOLD_KG
       ? [{ id: 'batch-large', values: { kilograms, most: HOUSEHOLD_KG } } as const]
       : []),

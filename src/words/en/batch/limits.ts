@@ -15,8 +15,8 @@ export const limits: {
   readonly scaled: (v: { from: string; to: string; fills: boolean }) => string;
 } = {
   warnings: {
-    'boils-over': ({ peakC, startC }) =>
-      `May erupt: the core may reach ${t(peakC)}, where its water boils, and throw hot, caustic batter out like a volcano. ${startC > 40 ? `Pour cooler (start:“38 C”)` : 'Use less honey, sugar or milk'}, no wrapping, no oven, a tray under the mould; watch it from a distance, goggles and gloves on.`,
+    'boils-over': ({ peakC, startC, sweet }) =>
+      `May erupt: the core may reach ${t(peakC)}, where its water boils, and throw hot, caustic batter out like a volcano. ${startC > 38 ? 'Pour cooler (start:“38 C”)' : 'Pour cooler'}${sweet ? ', with less honey, sugar or milk' : ''}; no wrapping, no oven, a tray under the mould; watch it from a distance, goggles and gloves on.`,
     'batch-large': ({ kilograms, most }) =>
       `${Math.round(kilograms)} kg of oils is beyond a household batch (about ${most} kg): the heat estimate is of one loaf and does not hold, a spill is an emergency, and so much lye needs the equipment and rules of a workplace. Make it in smaller batches.`,
   },
