@@ -1,16 +1,8 @@
 import type { Block, Caution } from '../../src/conversation/reply.ts';
 import type { PrepStepId } from '../../src/engine/batch/planning/prep-step.ts';
 import { planHeat } from './heat.ts';
-import {
-  type PlanView,
-  planColourCautions,
-  planNumbers,
-  planUrgent,
-  planWatch,
-  planWeights,
-  portionSection,
-  type Section,
-} from './view.ts';
+import { type PlanView, planNumbers, planWeights, portionSection, type Section } from './view.ts';
+import { planColourCautions, planUrgent, planWatch } from './watch.ts';
 
 /** Words on the face of a plan. */
 export const MOST_PLAN_WORDS = 130;

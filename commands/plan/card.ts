@@ -3,15 +3,14 @@ import { lyeCautions, planSteps } from './blocks.ts';
 import { planHeat } from './heat.ts';
 import {
   type PlanView,
-  planColourCautions,
   planHeadline,
   planNumbers,
-  planWarned,
   planWeights,
   portionSection,
   type Section,
   shownMass,
 } from './view.ts';
+import { planColourCautions, planWarned } from './watch.ts';
 
 const cautionsOf = (view: PlanView): Section => ({
   title: view.say.conversation.cautions,

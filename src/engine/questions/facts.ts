@@ -4,6 +4,7 @@ import { Refusal } from '../refusal.ts';
 import { isColourWord } from '../text/colour-lists.ts';
 import { colourNamed } from '../text/colour-name.ts';
 import { isOil, type ToldAmount } from './amounts.ts';
+import { carrierIn } from './carrier-told.ts';
 import type { NamedThing, Words } from './entities.ts';
 import { type Region, regionIn } from './regions.ts';
 
@@ -75,19 +76,6 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     subject: first?.text ?? subjectIn(text),
     findings: findingsIn(question),
   };
-}
-
-/** A liquid that the colour is said to go in; of two between which somebody asks, none. */
-const CARRIER =
-  /\b(?:in|into|with|using|en|con) (?:a (?:little|bit of) |some |my |un poco de |mi )?(glycerine?|glycerol|glicerina|water|agua|(?:olive|sunflower|sweet almond|almond|castor|rice bran|coconut|avocado|canola) oil|oil|aceite(?: de \p{L}+)?)(?= ?(?:[?!.,;)]|$|please|por favor|for|para|and|y|instead|en vez)\b|[?!.,;)]|$)/u;
-function carrierIn(text: string): string | undefined {
-  if (
-    /\b(?:glycerine?|glicerina|water|agua|oil|aceite) (?:or|o) (?:in |en )?(?:glycerine?|glicerina|water|agua|oil|aceite)\b/u.test(
-      text,
-    )
-  )
-    return undefined;
-  return CARRIER.exec(text)?.[1];
 }
 
 const unique = (names: readonly string[]) => [...new Set(names)];
