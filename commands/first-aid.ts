@@ -1,7 +1,13 @@
 import { action, command } from '../src/conversation/command.ts';
 import { firstAidReply, shareFirstAid } from '../src/conversation/first-aid.ts';
 import { text } from '../src/conversation/option.ts';
-import { EMERGENCY_IDS, type EmergencyId, helpFor, readEmergencies } from '../src/engine/hazards/index.ts';
+import {
+  EMERGENCY_IDS,
+  type EmergencyId,
+  emergencyNamed,
+  helpFor,
+  readEmergencies,
+} from '../src/engine/hazards/index.ts';
 import type { Words } from '../src/words/index.ts';
 
 /** The emergencies meant by an id, by a name in the list, or by words of one's own; none where nothing is understood. */
@@ -13,7 +19,10 @@ function meantBy(what: string, say: Words): readonly EmergencyId[] {
   const named = EMERGENCY_IDS.find(
     id => id === plain || say.firstAid.names[id].toLowerCase() === what.trim().toLowerCase(),
   );
-  return named ? [named] : readEmergencies(what).map(({ id }) => id);
+  if (named) return [named];
+  const told = readEmergencies(what).map(({ id }) => id);
+  const inAWord = emergencyNamed(what);
+  return told.length > 0 || inAWord === undefined ? told : [inAWord];
 }
 
 export default command(

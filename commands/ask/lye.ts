@@ -1,16 +1,26 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 import type { LyeCautionId } from '../../src/engine/batch/lye/lye-cautions.ts';
-import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye-check.ts';
-import { type LyeQuestion, lyeAskedIn, readLyeQuestion } from '../../src/engine/questions/lye-question.ts';
-import { type LyeTopic, lyeTopicIn } from '../../src/engine/questions/lye-topics.ts';
+import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
+import { readPlanQuestion } from '../../src/engine/questions/lye/plan-question.ts';
+import {
+  isBleachOrLye,
+  type LyeQuestion,
+  lyeAskedIn,
+  readLyeQuestion,
+} from '../../src/engine/questions/lye/question.ts';
+import { type LyeTopic, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
 
 /** A reading that `/plan` answers, with what must be said beside it. */
-type LyeReading = Reading & { readonly kind: 'reading'; readonly notes: readonly Block[] };
+type LyeReading = Omit<Reading, 'job'> & {
+  readonly kind: 'reading';
+  readonly job: 'lye' | 'plan';
+  readonly notes: readonly Block[];
+};
 
 /** Another substance, or a spill: these are answered even where an amount of lye is asked for. */
 const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set(['clean-up', 'drain-cleaner', 'bleach', 'baking-soda']);
@@ -30,8 +40,15 @@ export async function lyeAnswer(
   const topic = lyeTopicIn(question);
   if (topic && (BEFORE_AMOUNTS.has(topic) || !(asked.amount || asked.weighed)))
     return topicReply(topic, context);
+  if (job === 'plan' && !asked.amount && !asked.weighed) return planReading(question, read, context);
   const coloured = job === 'dose' && read.facts.named.length > 0 && !asked.weighed;
   if (!(asked.amount || asked.weighed || job === 'lye') || coloured) return undefined;
+  if (asked.amount && isBleachOrLye(question))
+    return stopped(
+      context.say.lyeQuestions.bleachOrLye,
+      { question, weighed: asked.weighed, problem: 'lye-or-bleach' },
+      context,
+    );
   try {
     const told = readLyeQuestion(question);
     if (told.weighed) return weighedReply(told, question, context);
@@ -67,6 +84,28 @@ function topicReply(topic: LyeTopic, context: Context): Reply {
     data: { understood: { lye: topic } },
     blocks: [{ kind: 'text', text: why }],
     cautions: cautions(context),
+  };
+}
+
+/** A whole plan asked for in plain words: every part of it is taken into the plan or named as left out. */
+function planReading(question: string, read: QuestionRead, { say }: Context): LyeReading | undefined {
+  const [reading] = read.readings;
+  const told = readPlanQuestion(question);
+  if (!reading || !told) return undefined;
+  const { size, ...rest } = reading.given;
+  const texts = Object.fromEntries(Object.entries(told.given).map(([name, value]) => [name, String(value)]));
+  const weighed =
+    told.given.oils !== undefined &&
+    /\d ?(?:k?g|kilos?|gramos?|grams?|oz|lbs?|pounds?|libras?)\b/u.test(told.given.oils);
+  const { left } = told;
+  return {
+    ...reading,
+    kind: 'reading',
+    job: 'plan',
+    // A mass beside weighed oils is of something else: of honey, of salt.
+    given: { ...rest, ...(size !== undefined && !weighed && { size }), ...texts },
+    missing: [],
+    notes: left.length === 0 ? [] : [{ kind: 'text', text: say.lyeQuestions.leftOut({ left }), firm: true }],
   };
 }
 

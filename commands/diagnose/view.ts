@@ -92,9 +92,15 @@ export function flawReasons(diagnosis: Diagnosis, say: Words): readonly Block[] 
   return [...told.map(block => inFold('why', block)), ...unread];
 }
 
-/** Lye in unknown excess is a caution of its own. */
-export const flawCautions = ({ doNotUse }: Diagnosis, say: Words): readonly Caution[] =>
-  doNotUse ? [{ id: 'do-not-use', text: say.flaws.doNotUse, firm: true }] : [];
+/**
+ * Lye in unknown excess is a caution of its own; a bar that crumbles may hold some whatever comes first, and is cut and
+ * grated by the advice of its cause.
+ */
+export function flawCautions({ doNotUse, findings }: Diagnosis, say: Words): readonly Caution[] {
+  if (doNotUse) return [{ id: 'do-not-use', text: say.flaws.doNotUse, firm: true }];
+  const crumbles = findings.some(({ id, present }) => id === 'brittle-crumbly' && present);
+  return crumbles ? [{ id: 'may-be-lye-heavy', text: say.flaws.crumbly, firm: true }] : [];
+}
 
 const percent = (probability: number): number => Math.min(99, Math.round(probability * 100));
 

@@ -1,15 +1,8 @@
 import type { Block, Caution } from '../../src/conversation/reply.ts';
 import type { PrepStepId } from '../../src/engine/batch/planning/prep-step.ts';
 import { planHeat } from './heat.ts';
-import {
-  type PlanView,
-  planColourCautions,
-  planNumbers,
-  planWatch,
-  planWeights,
-  portionSection,
-  type Section,
-} from './view.ts';
+import { type PlanView, planNumbers, planWeights, portionSection, type Section } from './view.ts';
+import { planColourCautions, planUrgent, planWatch } from './watch.ts';
 
 /** Words on the face of a plan. */
 export const MOST_PLAN_WORDS = 130;
@@ -50,6 +43,7 @@ export function planBlocks(
     ...onFace(MIXING_LYE, view).map((text): Block => ({ kind: 'text', text, fold: 'face', firm: true })),
     { kind: 'measures', measures: planNumbers(view), fold: 'numbers' },
     { kind: 'measures', measures: planWeights(view), fold: 'numbers' },
+    ...planUrgent(view).map((text): Block => ({ kind: 'text', text, firm: true })),
     ...filled(planWatch(view)),
     ...onFace(SPLITTING, view).map((text): Block => ({ kind: 'text', text, fold: 'face' })),
     ...answer.portions.map((_, at): Block => ({ ...rowsOf(portionSection(view, at)), fold: 'portions' })),

@@ -3,15 +3,14 @@ import { lyeCautions, planSteps } from './blocks.ts';
 import { planHeat } from './heat.ts';
 import {
   type PlanView,
-  planColourCautions,
   planHeadline,
   planNumbers,
-  planWatch,
   planWeights,
   portionSection,
   type Section,
   shownMass,
 } from './view.ts';
+import { planColourCautions, planWarned } from './watch.ts';
 
 const cautionsOf = (view: PlanView): Section => ({
   title: view.say.conversation.cautions,
@@ -27,7 +26,7 @@ export function cardOf(view: PlanView, name: string | undefined) {
     numbers: planNumbers(view),
     weights: planWeights(view),
     portions: answer.portions.map((_, at) => portionSection(view, at)),
-    notes: [planWatch(view), planColourCautions(view), planHeat(view)].filter(({ rows }) => rows.length > 0),
+    notes: [planWarned(view), planColourCautions(view), planHeat(view)].filter(({ rows }) => rows.length > 0),
     steps: { title: say.plan.timeline, rows: planSteps(view) },
     cautions: cautionsOf(view),
   };

@@ -1,10 +1,9 @@
 import type { Measure } from '../../src/conversation/reply.ts';
 import { oilById } from '../../src/engine/batch/oils/find-oil.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
-import type { Caution as DoseCaution } from '../../src/engine/dosing/cautions.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { nameOf, rough, spoonsOf } from '../../src/presenting/dose.ts';
-import { type ColourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
+import type { ColourNotes } from '../../src/presenting/warning.ts';
 import type { Preferences } from '../../src/records/preferences.ts';
 import type { PlanRead } from '../../src/records/recipes/kept-plan.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -47,7 +46,7 @@ export function planHeadline(view: PlanView): string {
     at === lye.parts.length - 1 ? mass(grams) : say.plan.lyeOf({ grams: mass(grams), alkali }),
   );
   const [inJug, inOils] = [placedIn('jug', view), placedIn('oils', view)];
-  return say.batch.headline({
+  const headline = say.batch.headline({
     method: jug.method,
     lye: weighed.join(' + '),
     alkali: lye.parts.at(-1)!.alkali,
@@ -57,6 +56,20 @@ export function planHeadline(view: PlanView): string {
     solution: jug.solution && { mass: mass(jug.solution.grams), percent: jug.solution.percent },
     oils: mass(oilGrams(answer)),
   });
+  return [headline, ...scaledFrom(view)].join('. ');
+}
+
+/** A share of weights that is too small to be a change of the member's own. */
+const SAME = 1e-3;
+
+/** Weights that were given beside a size and made to fit it: said in the first line, since they are weighed. */
+function scaledFrom(view: PlanView): readonly string[] {
+  const { answer, read, say } = view;
+  const given = read.request.oils.totalGrams;
+  const made = oilGrams(answer);
+  if (given === undefined || Math.abs(made / given - 1) < SAME) return [];
+  const [from, to] = [massIn(view)(given), massIn(view)(made)];
+  return [say.batch.scaled({ from, to, fills: read.request.size.by === 'mould' })];
 }
 
 /** The lye as it is weighed: dry, or in its own water. */
@@ -216,33 +229,4 @@ function doseRow({ say, read }: PlanView, dose: Dose, { at, which }: { at: numbe
     liquid: wetted ? liquid : undefined,
   });
   return `${row}; ${plan.blend[dose.carrier.blend]}`;
-}
-
-/** Everything worth a warning, the lye first. */
-export const planWatch = ({ answer, say }: PlanView): Section => ({
-  title: say.plan.watch,
-  rows: answer.warnings.map(({ id, values }) =>
-    (say.batch.warnings[id] as (given: typeof values) => string)(values),
-  ),
-});
-
-/** Cautions of the doses that the plan says elsewhere and better, with its own numbers. */
-const SAID_ELSEWHERE: ReadonlySet<DoseCaution['id']> = new Set([
-  'raw-batter',
-  'superfat-rises',
-  'lye-thins',
-  'stick-blend-thickens',
-  'typical-batter',
-]);
-
-/** What the colours themselves call for, each once. */
-export function planColourCautions({ answer, read, say, notes }: PlanView): Section {
-  const jars = read.jars.flat();
-  const rows = answer.portions.flatMap(({ cautions }) =>
-    withoutCatalogueLye(cautions, jars)
-      .filter(({ id }) => !SAID_ELSEWHERE.has(id))
-      .map(({ id, values }) => (say.dosing.cautions[id] as (given: typeof values) => string)(values)),
-  );
-  const known = [...notes.cautions.map(({ text }) => text), ...notes.asides];
-  return { title: say.plan.colours, rows: [...new Set([...known, ...rows])] };
 }

@@ -50,7 +50,7 @@ export const written = {
   }).optional(),
   water: text({
     en: '“33% lye”, “2:1” (water to lye) or “38% of oils”. 33% lye unless you say',
-    es: '«33% lejía», «2:1» (agua a álcali) o «38% de aceites». Si no, 33% lejía',
+    es: '«33% sosa», «2:1» (agua a álcali) o «38% de aceites». Si no, 33% sosa',
   }).optional(),
   portions: text(
     {

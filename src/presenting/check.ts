@@ -68,14 +68,17 @@ function checkHeadline(meant: Meant, say: Words): string {
 /** Sold as a colour by the name of a listed one, and in no list itself. */
 const IN_NO_LIST: ReadonlySet<string> = new Set(['strontium-aluminate']);
 
+/** True of an ingredient that is sold as a colour and stands in no list of them. */
+export const inNoList = ({ id }: Component): boolean => IN_NO_LIST.has(id);
+
 /** What the US lists a colour for where that is not soap; undefined where it is, or where nothing lists it. */
-export function notForSoap(
+function notForSoap(
   { components }: Pick<IngredientReport, 'components'>,
   verdict: string,
   say: Words,
 ): string | undefined {
   for (const part of components) {
-    if (IN_NO_LIST.has(part.id)) return say.checking.inNoList({ name: plainName(part), verdict }).trim();
+    if (inNoList(part)) return say.checking.inNoList({ name: plainName(part), verdict }).trim();
     const use = otherUseOf(part);
     if (use) return say.checking.notForSoap({ name: plainName(part), use, verdict }).trim();
   }

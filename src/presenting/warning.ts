@@ -61,11 +61,17 @@ export async function colourNotes(
         identity === undefined || evidence === undefined || nobodyReported(evidence)
           ? {}
           : evidenceForDose(name, weigh(identity, evidence), say);
-      return { own: own ? { id: 'label-lye-changes', text: own } : undefined, ...seen };
+      const grams = item?.lot.oddSpoonGrams;
+      const odd = grams === undefined ? undefined : say.shelf.oddSpoon({ name, grams });
+      return {
+        own: own ? { id: 'label-lye-changes', text: own } : undefined,
+        odd: odd === undefined ? undefined : { id: 'spoon-odd', text: odd },
+        ...seen,
+      };
     }),
   );
   return {
-    cautions: notes.flatMap(({ own, caution }) => [own, caution].filter(one => one !== undefined)),
+    cautions: notes.flatMap(({ odd, own, caution }) => [odd, own, caution].filter(one => one !== undefined)),
     asides: notes.flatMap(({ aside }) => aside ?? []),
   };
 }

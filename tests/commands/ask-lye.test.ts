@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { lyeTopicIn } from '../../src/engine/questions/lye-topics.ts';
+import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import { openRoom } from '../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
@@ -49,9 +49,11 @@ const gramsSaid = (text: string, alkali: string) =>
   );
 
 describe('lye that is asked for is that of the whole question', () => {
-  // Acetic acid of 5 % vinegar, 60.05 g/mol; anhydrous citric acid, 192.12 g/mol, three protons (handbook values).
+  // Acetic acid of 5 % vinegar, 60.05 g/mol; citric acid monohydrate, 210.14 g/mol, which is counted where
+  // the label is not told, and anhydrous, 192.12; three protons each (handbook values).
   const vinegar = ((50 * 0.05) / 60.05) * NAOH;
-  const citric = ((10 * 3) / 192.12) * NAOH;
+  const citric = ((10 * 3) / 210.14) * NAOH;
+  const anhydrous = ((10 * 3) / 192.12) * NAOH;
   const asked: readonly (readonly [string, 'NaOH' | 'KOH', Recipe, string?])[] = [
     ['how much KOH for 500 g olive', 'KOH', { olive: 500, molar: KOH, purity: 0.9 }],
     [
@@ -75,6 +77,28 @@ describe('lye that is asked for is that of the whole question', () => {
     ['how much lye for 1000 g olive with 20 g honey', 'NaOH', { olive: 1000 }],
     ['how much lye for 1000 g olive with milk', 'NaOH', { olive: 1000 }],
     ['how much lye for 1000 g olive with coffee instead of water', 'NaOH', { olive: 1000 }],
+    ['1 kg olive 500 g coconut how much lye n water', 'NaOH', { olive: 1000, coconut: 500 }],
+    ['how much lie for two pounds of olive', 'NaOH', { olive: 2 * 453.59237 }],
+    ['how much lye for half a pound of coconut', 'NaOH', { coconut: 0.5 * 453.59237 }],
+    ['olive 700, coconut 300, all in grams, how much lye', 'NaOH', { olive: 700, coconut: 300 }],
+    ['castile, 1500 g olive oil and nothing more, how much NaOH how much water', 'NaOH', { olive: 1500 }],
+    [
+      'Please calculate the caustic soda for 700 g of olive with 0 % superfat, for comparison only. I shall not be making it.',
+      'NaOH',
+      { olive: 700, superfat: 0 },
+    ],
+    [
+      'calculame la sosa xfa, 1 kilo d oliva y medio kilo d coco',
+      'NaOH',
+      { olive: 1000, coconut: 500 },
+      'es-ES',
+    ],
+    [
+      'cuánta soda y cuánta agua para 400 de oliva y 300 de coco todo en gramos',
+      'NaOH',
+      { olive: 400, coconut: 300 },
+      'es-MX',
+    ],
   ];
   for (const [question, alkali, recipe, locale] of asked)
     test(`lye: ${question}`, async () => {
@@ -91,6 +115,7 @@ describe('lye that is asked for is that of the whole question', () => {
       expect(Math.abs(gramsSaid(await ask(question), alkali) - expected)).toBeLessThan(0.25);
     await near('how much lye for 1000 g olive and 50 g vinegar', 'NaOH', plain + vinegar);
     await near('how much lye for 1000 g olive with 10 g citric acid', 'NaOH', plain + citric);
+    await near('how much lye for 1000 g olive with 10 g anhydrous citric acid', 'NaOH', plain + anhydrous);
     await near('how much lye for 1000 g olive, lye purity 90%', 'NaOH', plain / 0.9);
     await near('how much lye for 1000 g olive no superfat', 'NaOH', plain / 0.95);
     await near('how much lye for 1000 g olive 20% superfat', 'NaOH', (plain / 0.95) * 0.8);
@@ -149,6 +174,10 @@ describe('what is not understood stops the answer', () => {
     ['how much lye for 1000 g olive, I have KOH not NaOH', /./],
     ['how much lye for 1000 g olive twice', /twice/],
     ['how much lye for 1000 g olive, constructor', /constructor/],
+    ['how much lie for 1000 g olive n 200 g moonbeam', /moonbeam/],
+    ['olive 700, moonbeam 300, all in grams, how much lye', /moonbeam/],
+    ['castile, 1000 g olive and nothing more but 50 g glimmer, how much lye', /glimmer/],
+    ['cuánta soda para un kilo de aceite de motor', /motor/],
   ])('%s', async (question, sentence) => {
     const text = await ask(question, /[áé]/u.test(question) || question.startsWith('cu') ? 'es-ES' : 'en-US');
     expect(text).toMatch(sentence);
@@ -187,6 +216,8 @@ describe('lye that was weighed is checked', () => {
   test.each([
     ['my recipe says 170 g KOH for 1000 g olive is that right', 0.9],
     ['my recipe says 170 g KOH for 1000 g olive with KOH 85%, is that right', 0.85],
+    ['170 g KOH 85% for 1000 g olive', 0.85],
+    ['I weighed 170 g of KOH at 85% for 1000 g olive oil', 0.85],
   ])('potassium hydroxide counts at its purity: %s', async (question, purity) => {
     const [low, high] = lyeFor({ olive: 1000, superfat: 0, molar: KOH, purity }).map(
       whole => 100 * (1 - 170 / whole),
@@ -229,6 +260,50 @@ describe('lye that was weighed is checked', () => {
     'I put 150 g lye in 1000 g emu oil',
   ])('no superfat where the lye or the oils are not all understood: %s', async question => {
     expect(await ask(question)).not.toMatch(/superfat [−-]?\d/u);
+  });
+});
+
+describe('a whole plan in plain words', () => {
+  test.each([
+    [
+      'plan a batch with 700 g olive, 300 g coconut, 20 g honey, lavender 3%, ultramarine',
+      /oils:"700 g olive, 300 g coconut" additives:"honey 20 g"/,
+      ['lavender 3%', 'ultramarine'],
+    ],
+    [
+      'plan a batch of 1000 g olive with 50 g salt and a drizzle of glimmer, 8% superfat',
+      /oils:"1000 g olive" superfat:8 additives:"salt 50 g"/,
+      ['glimmer'],
+    ],
+  ])('%s', async (question, line, left) => {
+    const text = await ask(question);
+    expect(text).toMatch(line);
+    expect(text).not.toMatch(/size:/);
+    const [, said = ''] = /Not taken into this plan: ([^\n]*)/.exec(text) ?? [];
+    for (const piece of left) expect(said).toContain(piece);
+  });
+
+  test('where all of it is understood nothing is said to be left out', async () => {
+    const text = await ask('plan a batch with 700 g olive and 300 g coconut, 5% superfat, 2:1 water');
+    expect(text).toMatch(/oils:"700 g olive, 300 g coconut"/);
+    expect(text).not.toContain('Not taken');
+  });
+});
+
+describe('lejía is asked back', () => {
+  test.each(['cuánta lejía para 1000 g de oliva', 'calcula la lejía para 500 g de coco'])(
+    '%s',
+    async question => {
+      const text = await ask(question, 'es-ES');
+      expect(text).toMatch(/¿sosa cáustica \(NaOH\) o la de limpiar\?/);
+      expect(text).not.toMatch(/\d g (?:de )?NaOH/u);
+    },
+  );
+
+  test('where another word tells which, it is not', async () => {
+    expect(
+      gramsSaid(await ask('cuánta lejía de sosa para 1000 g de oliva', 'es-ES'), 'NaOH'),
+    ).toBeGreaterThan(120);
   });
 });
 

@@ -98,9 +98,22 @@ describe('a paste', () => {
 
 describe('what the law says stands before the spoons', () => {
   // 21 CFR 74.2052 (D&C Black No. 2: eye, lip and face make-up), 73.2190 (henna: hair).
+  // Regulation (EC) No 1223/2009 Annex IV lists CI 77266 (carbon black) for all cosmetics, and no henna.
+  test('carbon black is dosed only where it may be used, and never called unfit and dosed at once', async () => {
+    const { text } = await dose({ colourant: 'carbon black', portion: '1 cup' });
+    expect(text.split('\n')[0]).toMatch(
+      /^## Not in soap sold in the US, which lists .* only; where EU law holds: .*tsp carbon black for 1 cup/,
+    );
+    expect(text).not.toContain('Not for soap');
+  });
+
+  test('henna, which neither law lists for soap, gets no dose', async () => {
+    const { text } = await dose({ colourant: 'henna', portion: '1 cup' });
+    expect(text).toMatch(/Not for soap: the US lists .* for hair colour only/);
+    expect(text).not.toMatch(/tsp/);
+  });
+
   test.each(['carbon black', 'henna'])('%s is not listed for soap', async colourant => {
-    const { text } = await dose({ colourant, portion: '1 cup' });
-    expect(text.split('\n')[0]).toMatch(/^## Not for soap: the US lists .* only\. /);
     const check = await room.member.run('/colourant check', { item: colourant });
     expect(check.text.split('\n')[0]).toContain('Not for soap');
     expect(check.text).not.toMatch(/full colour/i);

@@ -68,7 +68,7 @@ const mutants: readonly Mutant[] = [
   },
   {
     what: 'witch hazel without its alcohol',
-    file: 'src/engine/batch/liquid-table.ts',
+    file: 'src/engine/batch/liquids/fruit-and-water.ts',
     from: 'alcohol: 14',
     to: 'alcohol: 0',
     minds: 'tests/engine/batch',

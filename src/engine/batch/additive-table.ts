@@ -1,5 +1,5 @@
 import type { Band, Origin } from '../origin.ts';
-import { type Additive, CITRIC_MOLES_PER_GRAM, FOOD } from './additive.ts';
+import { type Additive, CITRIC_MOLES_PER_GRAM, CITRIC_MONOHYDRATE_MOLES_PER_GRAM, FOOD } from './additive.ts';
 import { LIQUIDS } from './liquid-table.ts';
 
 const HANDBOOK: Origin = { trust: 'from memory', source: 'handbook density; effect is common practice' };
@@ -60,7 +60,34 @@ export const ADDITIVES: readonly Additive[] = [
   {
     ...plain,
     id: 'citric-acid',
-    synonyms: ['citric acid', 'citric', 'acido citrico'],
+    synonyms: [
+      'citric acid',
+      'citric',
+      'acido citrico',
+      'citric acid monohydrate',
+      'monohydrate citric acid',
+      'acido citrico monohidrato',
+      'acido citrico monohidratado',
+    ],
+    // Of the two that are sold the one that eats less lye: acid that is not there would leave lye in the bar.
+    acid: CITRIC_MONOHYDRATE_MOLES_PER_GRAM,
+    // Its crystal water: 18.015 of 210.139 g/mol.
+    water: 18.015 / 210.139,
+    density: 1.54,
+    bulk: bulk(0.8, 0.9, 1, `${POWDERS}: granulated citric acid`),
+    effects: ['eats-lye'],
+    origin: { trust: 'computed', source: 'three carboxyl groups a molecule, CIAAW atomic weights' },
+  },
+  {
+    ...plain,
+    id: 'citric-anhydrous',
+    synonyms: [
+      'anhydrous citric acid',
+      'citric acid anhydrous',
+      'citric anhydrous',
+      'acido citrico anhidro',
+      'citrico anhidro',
+    ],
     acid: CITRIC_MOLES_PER_GRAM,
     density: 1.665,
     bulk: bulk(0.8, 0.9, 1, `${POWDERS}: granulated citric acid`),

@@ -44,7 +44,7 @@ export type Additive = {
 
 /** Citric acid gives three protons; anhydrous 192.124 g/mol, monohydrate 210.139 g/mol (CIAAW atomic weights). */
 export const CITRIC_MOLES_PER_GRAM = 3 / 192.124;
-export const CITRIC_MONOHYDRATE_RATIO = 192.124 / 210.139;
+export const CITRIC_MONOHYDRATE_MOLES_PER_GRAM = 3 / 210.139;
 /** Acetic, lactic, tartaric and malic acid, moles of protons a gram (CIAAW atomic weights). */
 export const ACETIC_MOLES_PER_GRAM = 1 / 60.052;
 export const LACTIC_MOLES_PER_GRAM = 1 / 90.078;

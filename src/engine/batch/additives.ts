@@ -14,7 +14,6 @@ import type { AdditiveAsk, AdditiveId } from './request.ts';
 import { shown } from './shown.ts';
 
 export type { Additive, AdditiveEffect } from './additive.ts';
-export { CITRIC_MONOHYDRATE_RATIO } from './additive.ts';
 export { ADDITIVES };
 
 declare module '../refusal.ts' {
@@ -40,18 +39,31 @@ const MOST_PERCENT = 100;
 
 /** Percent of the oils beyond which an amount is a slip or no soap comes of it (common practice). */
 const CEILINGS: Partial<Readonly<Record<AdditiveId, number>>> = {
-  honey: 20,
-  sugar: 20,
+  honey: 5,
+  sugar: 5,
   clay: 15,
   'citric-acid': 3,
+  'citric-anhydrous': 3,
   'sodium-lactate': 6,
   oatmeal: 15,
 };
 
+/** What counts as one where there are several: each of them alone would be let through. */
+const ALIKE: Partial<Readonly<Record<AdditiveId, 'sweet' | 'citric'>>> = {
+  honey: 'sweet',
+  sugar: 'sweet',
+  'citric-acid': 'citric',
+  'citric-anhydrous': 'citric',
+};
+
 /** Throws a Refusal `additive-over-usual` for an additive above its ceiling, whatever it was measured by. */
 export function checkCeilings(additives: readonly AdditiveMass[], oilGrams: number): void {
-  for (const { additive, grams } of additives) {
+  for (const { additive } of additives) {
     const most = CEILINGS[additive.id];
+    const group = ALIKE[additive.id];
+    const grams = additives
+      .filter(one => one.additive.id === additive.id || (group && ALIKE[one.additive.id] === group))
+      .reduce((sum, one) => sum + one.grams, 0);
     const percent = (100 * grams) / oilGrams;
     if (most !== undefined && percent > most + 1e-9)
       refuse('additive-over-usual', { additive: additive.id, percent, most });

@@ -1,4 +1,5 @@
-import { riskyScents } from '../hazards/scents/read.ts';
+import { type RiskyScent, riskyScents } from '../hazards/scents/read.ts';
+import { NEEDS_CERTIFICATE, type ScentRisk } from '../hazards/scents/scents.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import type { FragranceAsk } from './request.ts';
@@ -10,6 +11,10 @@ declare module '../refusal.ts' {
     /** One percent beside the word vanillin, or two of which neither is marked: dose or content? */
     'fragrance-dose-unclear': { text: string };
     'fragrance-dose-high': { percent: number; most: number };
+    /** A scent that burns, of which no grams are told before its maker's limit is. */
+    'scent-needs-certificate': { name: string; risk: ScentRisk; percent: number };
+    /** Percents; `most` is what the certificate allows. */
+    'scent-over-certificate': { name: string; percent: number; most: number };
   }
 }
 
@@ -28,6 +33,10 @@ const DOSE_AFTER =
   /^\s*(?:(?:of|de) (?:the |los )?(?:oils?|fats?|aceites?|grasas?)|ppo\b|of (?:a |the )?(?:fragrance|scent)|de (?:fragancia|aroma|perfume)|(?:fragrance|fragancia|scent|aroma|perfume)\b)/iu;
 const CONTENT_AFTER = /^\s*(?:of |de |pure )?(?:ethyl ?)?va(?:i)?nill?/iu;
 
+/** `certificate 0.5%`, `IFRA max 0.5 %`, `certificado: 0,5%`: the most that its maker allows in soap. */
+const CERTIFICATE =
+  /[\s,;(]*\b(?:(?:its|the|su|el|la)\s+)?(?:ifra|certificates?|cert|certificado|max|maximum|m[aá]ximo|limit|l[ií]mite)\b(?:[\s:=,]*(?:ifra|certificate|certificado|category|categor[ií]a|cat|9|max|maximum|m[aá]ximo|limit|l[ií]mite|says|allows|permits|dice|permite|is|es|of|at|de|del|al|for|para|soap|jab[oó]n)\b)*[\s:=,]*(\d+(?:[.,]\d+)?)\s?%\)?/iu;
+
 const VANILLA_SCENT = /^\s*(?:of |de )?va(?:nilla|inilla)\b/iu;
 
 type Percent = { readonly value: number; readonly from: number; readonly to: number };
@@ -35,13 +44,15 @@ type Word = { readonly from: number; readonly to: number };
 
 /**
  * Reads a fragrance: `3%`, `3% of oils, vanillin 8%`, `vanillin content 8 % at 3 %`, `3% vanilla 8%`; either language,
- * either order. Percent of the oils, and of vanillin in the fragrance (0 unless said). Where the two cannot be told
+ * either order, and `certificate 0.5%` for the most that a scent's maker allows. Percent of the oils, and of vanillin in the fragrance (0 unless said). Where the two cannot be told
  * apart it is asked back. Scents that burn or sensitise are named in it. Throws a Refusal: `percent-unreadable`,
- * `fragrance-dose-unclear`, `fragrance-dose-high`, `scent-barred`.
+ * `fragrance-dose-unclear`, `fragrance-dose-high`, `scent-barred`, `scent-needs-certificate`, `scent-over-certificate`.
  */
 export function parseFragrance(text: string): FragranceAsk {
   const risky = riskyScents(text);
-  const plain = plainText(text).replace(/\s*(?:percent|por ciento)\b/giu, '%');
+  const whole = plainText(text).replace(/\s*(?:percent|por ciento)\b/giu, '%');
+  const allowed = CERTIFICATE.exec(whole);
+  const plain = allowed === null ? whole : whole.replace(allowed[0], ' ');
   const percents = [...plain.matchAll(/(-?[\d.,]*\d)\s?%/gu)].map(match => percentOf(match, text));
   const words = [...plain.matchAll(VANILLIN)].map(match => ({
     from: match.index,
@@ -54,7 +65,19 @@ export function parseFragrance(text: string): FragranceAsk {
     told(plain, percents, words) ?? refuse('fragrance-dose-unclear', { text: shown(text) });
   if (vanillin > 100) refuse('percent-unreadable', { text: shown(text) });
   if (dose > MOST_FRAGRANCE) refuse('fragrance-dose-high', { percent: dose, most: MOST_FRAGRANCE });
+  checkCertificate(risky, dose, allowed === null ? undefined : readDecimal(allowed[1]!)[0]);
   return { percentOfOils: dose, vanillinPercent: vanillin, ...(risky.length > 0 && { risky }) };
+}
+
+/**
+ * A certificate tells the most in the whole soap, of which the oils are a part: held against the percent of the oils it is
+ * the stricter reading. Throws a Refusal `scent-needs-certificate` or `scent-over-certificate`.
+ */
+function checkCertificate(risky: readonly RiskyScent[], percent: number, most: number | undefined): void {
+  const burns = risky.find(({ risk }) => NEEDS_CERTIFICATE.has(risk));
+  if (burns && most === undefined && percent > 0) refuse('scent-needs-certificate', { ...burns, percent });
+  if (most !== undefined && percent > most + 1e-9)
+    refuse('scent-over-certificate', { name: (burns ?? risky[0])?.name ?? '', percent, most });
 }
 
 function percentOf(match: RegExpExecArray, text: string): Percent {

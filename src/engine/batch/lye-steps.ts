@@ -14,6 +14,9 @@ type Around = {
   readonly acids: readonly { readonly id: AdditiveId; readonly grams: number }[];
 };
 
+/** Liquids whose acid heats the jug well beyond what the lye does. */
+const SOUR: ReadonlySet<AdditiveId> = new Set(['vinegar', 'lemon-juice']);
+
 const weighed = ({ id, grams }: { readonly id: AdditiveId; readonly grams: number }) => ({
   additive: id,
   grams,
@@ -58,5 +61,6 @@ function dissolving(lye: readonly LyePart[], jug: Jug, { lyeAt, hottestC }: Arou
   if (jug.method === 'frozen') {
     return at(lyeAt, 'mix-lye-frozen', { lye: alkalis, waterGrams, liquids, holdBackGrams });
   }
-  return at(lyeAt, 'mix-lye', { lye: alkalis, waterGrams, liquids, holdBackGrams, hottestC });
+  const sour = liquids.some(({ additive }) => SOUR.has(additive));
+  return at(lyeAt, 'mix-lye', { lye: alkalis, waterGrams, liquids, holdBackGrams, hottestC, sour });
 }

@@ -78,7 +78,9 @@ export type AdditiveId =
   | 'sugar'
   | 'salt'
   | 'clay'
+  /** As the monohydrate, unless its label says anhydrous. */
   | 'citric-acid'
+  | 'citric-anhydrous'
   | 'sodium-lactate'
   | 'oatmeal';
 export type AdditiveAsk = {

@@ -10,6 +10,7 @@ export {
 } from './emergencies/emergency.ts';
 export { isTakenBack } from './emergencies/false-alarm.ts';
 export { clearLanguageOf } from './emergencies/language.ts';
+export { emergencyNamed } from './emergencies/named.ts';
 export { type HelpPlace, helpFor } from './emergencies/numbers.ts';
 export { readEmergencies } from './emergencies/read.ts';
 export { type RiskyScent, refusePerfume, riskyScents } from './scents/read.ts';

@@ -45,6 +45,8 @@ export type HeatEstimate = {
 /** Below this, no outcome is likely enough to be called. */
 const SURE = 0.65;
 const OVERHEATED_C = 85;
+/** Celsius in the core at which the water in a loaf boils and throws batter out: steam tables, at sea level. */
+export const BOILING_C = 100;
 
 type Spread = readonly (readonly [value: number, weight: number])[];
 

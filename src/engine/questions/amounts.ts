@@ -105,7 +105,9 @@ function placed(
   );
   const base = { text, from, to, measure, perPound };
   if (perPound) return { ...base, of: 'powder' };
-  if (isOil(words, to + Math.max(skip, 0))) return { ...base, of: 'oil' };
+  // "2 cups in olive oil": the oil is what the colour is wetted in.
+  const isIn = words[to] === 'in' || words[to] === 'en';
+  if (!isIn && isOil(words, to + Math.max(skip, 0))) return { ...base, of: 'oil' };
   if (OILS.test(next)) return { ...base, of: 'oils' };
   if (BATTER.test(next)) return { ...base, of: 'batter' };
   if (SPOON.test(unit)) return { ...base, of: 'powder' };

@@ -124,9 +124,18 @@ export function wordsOf(question: string): Words {
   return { words, text: words.join(' ').replaceAll('colour', 'color'), corrections };
 }
 
+/** Words of flaws that lie one letter from a colour's name. */
+const NO_SLIPS: ReadonlySet<string> = new Set(['mancha', 'manchas', 'manchado', 'manchada', 'manchar']);
+
 /** The word a slip was meant for; one slip only in words of up to eight letters, which differ too little. */
 function corrected(word: string): string | undefined {
-  if (SHORT.has(word) || !/^\p{L}{5,20}$/u.test(word) || KNOWN.has(word) || KNOWN.has(fold(word)))
+  if (
+    SHORT.has(word) ||
+    NO_SLIPS.has(word) ||
+    !/^\p{L}{5,20}$/u.test(word) ||
+    KNOWN.has(word) ||
+    KNOWN.has(fold(word))
+  )
     return undefined;
   const right = knownOil(word) === undefined ? spelt(fold(word)) : undefined;
   return right !== undefined && distance(fold(word), right) <= (word.length < 9 ? 1 : 2) ? right : undefined;

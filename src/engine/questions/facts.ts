@@ -4,6 +4,7 @@ import { Refusal } from '../refusal.ts';
 import { isColourWord } from '../text/colour-lists.ts';
 import { colourNamed } from '../text/colour-name.ts';
 import { isOil, type ToldAmount } from './amounts.ts';
+import { carrierIn } from './carrier-told.ts';
 import type { NamedThing, Words } from './entities.ts';
 import { type Region, regionIn } from './regions.ts';
 
@@ -19,6 +20,8 @@ export type Facts = {
   readonly size: string | undefined;
   readonly powder: string | undefined;
   readonly strength: string | undefined;
+  /** What it is to be wetted in, as it was said. */
+  readonly carrier: string | undefined;
   readonly mix: string | undefined;
   readonly oils: string | undefined;
   readonly superfat: number | undefined;
@@ -53,6 +56,7 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     portion,
     size: portion,
     powder: (powder ?? amounts.find(({ of }) => of === 'unsaid'))?.text,
+    carrier: carrierIn(text),
     strength: perPound ? `${perPound.text} ppo` : strengthIn(words, things),
     mix: mixOf(things, amounts),
     oils: oilsIn(words, amounts),

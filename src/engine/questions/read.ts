@@ -155,6 +155,7 @@ function commandFor(job: Job, question: string, facts: Facts): Command {
           {
             colourant: thing,
             portion: facts.portion,
+            carrier: facts.carrier,
             strength: STRENGTH_TEXT.get(facts.strength ?? '') ?? facts.strength,
           },
           ['colourant', 'portion'],

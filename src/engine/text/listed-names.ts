@@ -105,7 +105,7 @@ export function percentsMarked(text: string): string {
   if (/\d\s*[/:-]\s*\d/u.test(said)) return text;
   const figures = [
     ...said.matchAll(
-      /(?<![\d.,\p{L}])\d{1,2}(?:[.,]\d)?(?![\d.,])(?!\s*(?:parts?|partes?|layers?|capas?)\b)/gu,
+      /(?<![\d.,\p{L}])\d{1,2}(?:[.,]\d)?(?![\d.,])(?!\s*(?:parts?|partes?|layers?|capas?|g|gr|grams?|gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b)/gu,
     ),
   ];
   const sum = figures.reduce((total, [figure]) => total + Number(figure.replace(',', '.')), 0);

@@ -36,6 +36,13 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
 ];
 
 const DOZENS = /\b(\d{1,2}) (?:dozens?|docenas?)(?: de| of)?\b/giu;
+/** "2 x 3 cups": two portions alike, in measures that no mould is told in. */
+const TIMES =
+  /(?<![\d.,/] ?|[x×] ?)(\d{1,2}) ?(?:x|×|times|veces|por) ?(\d+(?:[.,]\d+)?|\d+\/\d+) ?(?=(?:cups?|tazas?|pints?|pintas?)\b)/giu;
+const product = (count: string, size: string): string => {
+  const [over = 0, under = 1] = size.replace(',', '.').split('/').map(Number);
+  return `${Number(((Number(count) * over) / under).toFixed(4))} `;
+};
 /** "un kilo doscientos": the grams go without saying, as in "2 kilos 300". */
 const KILOS = /\b(\d{1,3}) (?:kilos?|kgs?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))/giu;
 
@@ -55,6 +62,7 @@ export function spokenAmounts(text: string): string {
   said = said.replace(LEVEL, '');
   for (const [pattern, figure] of PARTS) said = said.replace(pattern, figure);
   return said
+    .replace(TIMES, (_, count: string, size: string) => product(count, size))
     .replace(DOZENS, (_, count: string) => `${Number(count) * 12} `)
     .replace(KILOS, (_, kilos: string, grams: string) => `${Number(kilos) * 1000 + Number(grams)} g`)
     .replace(METRIC_POUNDS, (_, count: string, of = '') => `${Number(count.replace(',', '.')) * 500} g${of}`)

@@ -1,4 +1,5 @@
 import { SPOON_GRAMS } from '../../engine/dosing/powder.ts';
+import { US_TEASPOON_ML } from '../../engine/quantities/units.ts';
 import { refuse } from '../../engine/refusal.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -37,6 +38,12 @@ export function checkPigment(fraction: number): number {
  */
 const lightest = 0.05;
 const heaviest = 5;
+
+/** True of a spoon that was weighed before there was a limit, and holds more or less than any powder: a slip. */
+export const isOddSpoon = (grams: number, spoonMillilitres: number): boolean => {
+  const gramsPerTeaspoon = (grams * US_TEASPOON_ML) / spoonMillilitres;
+  return !(gramsPerTeaspoon >= SPOON_GRAMS.low && gramsPerTeaspoon <= SPOON_GRAMS.high);
+};
 
 /**
  * What one level spoon weighs, g, in a spoon of that many ml; refuses what no powder or paste weighs, and what a dose

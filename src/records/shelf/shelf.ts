@@ -41,6 +41,8 @@ export type Lot = {
   readonly since: Date;
   readonly dishTest?: DishTestResult | undefined;
   readonly spoonWeight?: SpoonWeight | undefined;
+  /** Grams of a spoon that cannot be right: nothing is counted by it, and its owner is told. */
+  readonly oddSpoonGrams?: number | undefined;
   readonly calibration?: Calibration | undefined;
   /** What test bars and cured batches together said of it. */
   readonly learnt?: LearntLot | undefined;

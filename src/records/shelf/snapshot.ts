@@ -2,6 +2,7 @@ import { anonymous, StoreFailure } from '../failure.ts';
 import { ledgerLine, shelf as shelfKey, under } from '../keys.ts';
 import { orSetAside, type RecordKind, read, readable } from '../record.ts';
 import { type Entry, everything } from '../store.ts';
+import { isOddSpoon } from './limits.ts';
 import {
   calibrationKind,
   dishTestKind,
@@ -80,6 +81,7 @@ function snapshotOf(key: string, facts: Facts): ItemSnapshot {
     throw new StoreFailure('corrupt', 'read', `${anonymous(key)}: an item in pieces`);
   }
   const spoon = fact(spoonWeightKind, facts, `${newestLot}/spoon-weight`);
+  const isOdd = spoon !== undefined && isOddSpoon(spoon.grams, spoon.spoonMillilitres);
   const stock = fact(stockKind, facts, 'stock');
   const lowMark = fact(lowMarkKind, facts, 'low-mark');
   const grams = stock && toGrams(stock.left);
@@ -93,7 +95,9 @@ function snapshotOf(key: string, facts: Facts): ItemSnapshot {
         ...lot,
         number: Number(newestLot.slice('lot/'.length)),
         dishTest: fact(dishTestKind, facts, `${newestLot}/dish-test`)?.result,
-        spoonWeight: spoon && { grams: spoon.grams, spoonMillilitres: spoon.spoonMillilitres },
+        spoonWeight:
+          spoon && !isOdd ? { grams: spoon.grams, spoonMillilitres: spoon.spoonMillilitres } : undefined,
+        ...(isOdd && { oddSpoonGrams: spoon.grams }),
         calibration: fact(calibrationKind, facts, `${newestLot}/calibration`)?.found,
         learnt: fact(learntKind, facts, `${newestLot}/learnt`),
       },

@@ -40,6 +40,9 @@ export const checking = {
     `Not for soap: no list of cosmetic colours, US or EU, holds ${v.name}. ${v.verdict}`,
   notForSoap: (v: { name: string; use: OtherUse; verdict: string }) =>
     `Not for soap: the US lists ${v.name} for ${uses[v.use]} only. ${v.verdict}`,
+  /** Before spoons that may be used where another law lists it. */
+  soapElsewhere: (v: { name: string; use: OtherUse }) =>
+    `Not in soap sold in the US, which lists ${v.name} for ${uses[v.use]} only; where EU law holds:`,
   legalMost: (v: { law: 'us' | 'eu'; name: string; percent: number; verdict: string }) =>
     `At most ${plain(v.percent)} % of the bar (${v.law === 'us' ? 'US' : 'EU'} law, ${v.name}). ${v.verdict}`,
   holdsUnless: (v: { names: readonly string[] }) =>
@@ -88,8 +91,12 @@ export const checking = {
 
 export const checkingRefusals: Pick<
   RefusalSentences,
-  'list-nothing-recognised' | 'colour-nothing-given' | 'label-nothing-named'
+  'list-nothing-recognised' | 'colour-nothing-given' | 'label-nothing-named' | 'colour-not-for-soap'
 > = {
+  'colour-not-for-soap': ({ name, use }) =>
+    use === 'none'
+      ? `Not for soap: no list of cosmetic colours, US or EU, holds ${name}. So no dose; take a listed pigment or mica.`
+      : `Not for soap: the US lists ${name} for ${uses[use]} only, and the EU does not list it as a colour. So no dose; take a listed pigment or mica.`,
   'list-nothing-recognised': ({ text }) =>
     text.trim() === ''
       ? 'Paste the ingredients from the label, such as: Mica (CI 77019), Titanium Dioxide (CI 77891).'

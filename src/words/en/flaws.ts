@@ -31,6 +31,8 @@ export const flaws = {
   thisBatch: 'This batch',
   nextBatch: 'Next time',
   doNotUse: 'Do not use this soap: it may hold free lye.',
+  crumbly:
+    'A bar that crumbles can hold too much lye: gloves and goggles while you cut or grate, no breathing of its dust, and pH paper on a wet bar before anybody uses it. Well above 10: do not use it.',
   mayHoldLye: (v: { percent: number }) =>
     `It may hold free lye (${v.percent} %). Until you know: do not use it, and gloves on.`,
   notThere: (v: { finding: string }) => `no sign of ${v.finding}`,

@@ -49,7 +49,9 @@ export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allow
     'no-colour': ({ text, kind }) =>
       kind === 'glow'
         ? `“${text}” is not for soap: powders that glow are strontium aluminate, in no list of cosmetic colours, or luminescent zinc sulfide, which the US lists for make-up and nails only. For a bright colour take a neon pigment.`
-        : `“${text}” is no colour: a white filler that only lightens a little. For white take titanium dioxide. ${kind === 'talc' ? 'Its dust harms lungs and may hold asbestos: cosmetic grade only, with a mask.' : 'A fine powder: keep it out of your lungs, wear a mask.'}`,
+        : kind === 'stone'
+          ? `“${text}” is the ground gem, with pyrite and calcite in it: in no list of cosmetic colours, and no substitute by the spoon for the pigment. Does your label say ultramarine blue or CI 77007? Then ask with that name.`
+          : `“${text}” is no colour: a white filler that only lightens a little. For white take titanium dioxide. ${kind === 'talc' ? 'Its dust harms lungs and may hold asbestos: cosmetic grade only, with a mask.' : 'A fine powder: keep it out of your lungs, wear a mask.'}`,
     'colour-barred': ({ text, reason, hue }) =>
       hue
         ? `“${text}” as a pigment does not go into soap. ${barred[reason]}. If it is a mica that is only called so, ask with the ingredient list on its label.`

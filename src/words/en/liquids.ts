@@ -52,6 +52,7 @@ const additives: Readonly<Record<AdditiveId, string>> = {
   salt: 'salt',
   clay: 'clay',
   'citric-acid': 'citric acid',
+  'citric-anhydrous': 'anhydrous citric acid',
   'sodium-lactate': 'sodium lactate',
   oatmeal: 'oatmeal',
 };
@@ -161,7 +162,7 @@ const refusals: Pick<
   'lye-solution-of-both': () =>
     'A ready lye solution works here for one lye only. Write “50% NaOH solution”, or weigh both dry: “NaOH 95% + KOH 5%”.',
   'solution-too-weak': ({ percent, solutionWaterGrams, leftGrams }) =>
-    `A ${pc(percent)} solution brings ${g(solutionWaterGrams)} of water, but ${g(leftGrams)} is all the batch leaves it. Use more water, fewer other liquids, or a stronger solution (50 %).`,
+    `A ${pc(percent)} solution brings ${g(solutionWaterGrams)} of water, but ${g(leftGrams)} is all the batch leaves it. Use more water, fewer other liquids, or ${percent < 50 ? 'a stronger solution (50 %)' : 'dry lye, weighed in flakes'}.`,
   'water-or-masterbatch': ({ percent }) =>
     `${percent}% solution: is your lye kept dissolved? Then write lye:“${percent}% lye solution” and the batch’s water, such as “33% lye”. For a strong batch write “1:1”.`,
 };
@@ -196,12 +197,16 @@ const inJug = (water: number, list: PrepSteps['mix-lye']['liquids'], kind: strin
     ...(water > 0.05 || list.length === 0 ? [`${weight(water)} cold water`] : []),
   ]);
 
+/** What boils gets little hotter, but spits. */
+const hottest = (celsius: number) =>
+  celsius < 100 ? `It may reach ${t(celsius)}.` : 'It may boil and spit: chill the liquid first.';
+
 const steps: { readonly [Id in Stepped]: (values: PrepSteps[Id]) => string } = {
   'boil-off': v =>
     `Simmer the ${bare(v.additive)} uncovered until the alcohol (about ${pc(v.percent)}) and gas are gone, 20 minutes or more. Cool it, then weigh.`,
   'freeze-liquid': v => `Freeze ${weight(v.grams)} ${name(v.additive)} in small cubes.`,
   'mix-lye': v =>
-    `Weigh ${lyes(v.lye)}; add slowly to ${inJug(v.waterGrams, v.liquids, 'cold ')}${held(v.holdBackGrams)}, never the other way round. It may reach ${t(v.hottestC)}. Let it cool.`,
+    `Weigh ${lyes(v.lye)}; add ${v.sour ? 'very slowly, by the spoonful,' : 'slowly'} to ${inJug(v.waterGrams, v.liquids, v.sour ? 'ice-cold ' : 'cold ')}${v.sour ? ', jug in an ice bath' : ''}${held(v.holdBackGrams)}, never the other way round.${v.sour ? ' Acid and lye heat and spit.' : ''} ${hottest(v.hottestC)} Let it cool.`,
   'mix-lye-frozen': v =>
     `Weigh ${lyes(v.lye)}. Jug in an ice bath with ${inJug(v.waterGrams, v.liquids, 'frozen ')}${held(v.holdBackGrams)}: a spoonful of lye at a time, stir until it melts in, wait while it is above 40 °C (104 °F). Takes 15 to 30 minutes. Never liquid onto lye. It may smell and turn yellow.`,
   'pour-solution': v =>

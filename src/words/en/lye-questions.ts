@@ -1,5 +1,5 @@
-import type { LyeCheck } from '../../engine/questions/lye-check.ts';
-import type { LyeTopic } from '../../engine/questions/lye-topics.ts';
+import type { LyeCheck } from '../../engine/questions/lye/check.ts';
+import type { LyeTopic } from '../../engine/questions/lye/topics.ts';
 import { numbersIn } from '../numbers.ts';
 
 const { figure, one } = numbersIn('en');
@@ -97,6 +97,16 @@ export const lyeQuestions = {
   noNumber:
     'So I give no amount of lye: with one thing misread it would be lye for another recipe. Put it right with the button, or use /plan.',
   weighedButUnread: 'Until its lye is worked out, treat it as lye-heavy: gloves and goggles, not on skin.',
+  bleachOrLye:
+    '“Lejía”: caustic soda (NaOH), or the bleach for cleaning? Bleach (hypochlorite) makes no soap and must never go in. If the label says sodium hydroxide, ask again with “sosa”.',
+  /** Parts of a question that the plan has not taken in. */
+  leftOut: ({ left }: { readonly left: readonly string[] }) =>
+    `Not taken into this plan: ${left
+      .slice(0, 5)
+      .map(one => `“${one.slice(0, 40)}”`)
+      .join(
+        ', ',
+      )}. Press Change and add it, such as portions:“1 cup gold mica”, fragrance:“3%” or additives:“salt 20 g”.`,
   usualKoh:
     'You named no purity, so KOH is counted at 90 %. Look at the label: at another purity the amount is another.',
 };

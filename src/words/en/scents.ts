@@ -1,7 +1,9 @@
 import type { PlanWarnings } from '../../engine/batch/planning/plan-warning.ts';
 import type { BarredScentReason, ScentRisk } from '../../engine/hazards/index.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const pc = (percent: number) => `${numbersIn('en').two(percent)}%`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const scentRisks: Readonly<Record<ScentRisk, string>> = {
@@ -34,13 +36,20 @@ const barredScents: Readonly<Record<BarredScentReason, string>> = {
 
 export const scents: {
   readonly warnings: { readonly 'scent-hurts': (values: PlanWarnings['scent-hurts']) => string };
-  readonly refusals: Pick<RefusalSentences, 'scent-barred' | 'scent-as-additive'>;
+  readonly refusals: Pick<
+    RefusalSentences,
+    'scent-barred' | 'scent-as-additive' | 'scent-needs-certificate' | 'scent-over-certificate'
+  >;
 } = {
   warnings: {
     'scent-hurts': ({ scent, risk }) =>
       `${capital(scent)}: ${scentRisks[risk]} Gloves; dose by its IFRA certificate (soap: category 9), not by nose, and stay under it.`,
   },
   refusals: {
+    'scent-needs-certificate': ({ name: scent, risk }) =>
+      `${capital(scent)}: ${scentRisks[risk]} No grams without its limit: find the most for soap on its IFRA certificate (category 9), such as “0.5% ${scent}, certificate 0.5%”.`,
+    'scent-over-certificate': ({ name: scent, percent, most }) =>
+      `${pc(percent)} is more${scent === '' ? '' : ` ${scent}`} than its certificate allows in soap: ${pc(most)} at most. Write “${pc(most)}” or less.`,
     'scent-barred': ({ name: scent, reason }) => `${capital(scent)}: ${barredScents[reason]}`,
     'scent-as-additive': ({ text }) =>
       `“${text.trim()}” is a scent: write it with fragrance, as percent of the oils (“2% lavender”), so that its limit is minded.`,

@@ -37,6 +37,8 @@ export const checking: typeof en.checking = {
   inNoList: v =>
     `No es para jabón: ninguna lista de colores cosméticos, de EE. UU. o la UE, incluye ${v.name}. ${v.verdict}`,
   notForSoap: v => `No es para jabón: EE. UU. lista ${v.name} solo para ${uses[v.use]}. ${v.verdict}`,
+  soapElsewhere: v =>
+    `No en jabón que se venda en EE. UU., que lista ${v.name} solo para ${uses[v.use]}; donde rige la ley de la UE:`,
   legalMost: v =>
     `Como mucho un ${plain(v.percent)} % de la pastilla (ley de ${v.law === 'us' ? 'EE. UU.' : 'la UE'}, ${v.name}). ${v.verdict}`,
   holdsUnless: v =>
@@ -81,6 +83,10 @@ export const checking: typeof en.checking = {
 };
 
 export const checkingRefusals: typeof en.checkingRefusals = {
+  'colour-not-for-soap': ({ name, use }) =>
+    use === 'none'
+      ? `No es para jabón: ninguna lista de colores cosméticos, de EE. UU. o la UE, tiene ${name}. Por eso no hay dosis; usa un pigmento o una mica de la lista.`
+      : `No es para jabón: EE. UU. lista ${name} solo para ${uses[use]}, y la UE no lo lista como color. Por eso no hay dosis; usa un pigmento o una mica de la lista.`,
   'list-nothing-recognised': ({ text }) =>
     text.trim() === ''
       ? 'Pega los ingredientes de la etiqueta, como: Mica (CI 77019), Titanium Dioxide (CI 77891).'

@@ -32,8 +32,8 @@ export const dispersion: typeof en.dispersion = {
     'stick-blend': 'Mézclalo en la masa con batidora de mano, a toques cortos, o quedan bolsas de color.',
   },
   dipOil:
-    'El aceite sacado de tu lote antes de la lejía deja el lote igual; esta porción queda más grasa de todos modos.',
-  holdBackWater: 'Resta el mismo peso de agua al agua de la lejía, pero nunca menos agua que sosa, en peso.',
+    'El aceite sacado de tu lote antes de la sosa deja el lote igual; esta porción queda más grasa de todos modos.',
+  holdBackWater: 'Resta el mismo peso de agua al agua de la sosa, pero nunca menos agua que sosa, en peso.',
 };
 
 const noGo: Record<Carrier, string> = {

@@ -49,7 +49,9 @@ export const hazardRefusals: Pick<RefusalSentences, 'colour-barred' | 'law-allow
     'no-colour': ({ text, kind }) =>
       kind === 'glow'
         ? `«${text}» no es para jabón: lo que brilla en la oscuridad es aluminato de estroncio, en ninguna lista de colores cosméticos, o sulfuro de zinc luminiscente, que EE. UU. solo admite en maquillaje y uñas. Para un color vivo, un pigmento neón.`
-        : `«${text}» no da color: es una carga blanca que apenas aclara. Para blanco, dióxido de titanio. ${kind === 'talc' ? 'Su polvo daña los pulmones y puede llevar amianto: solo de grado cosmético y con mascarilla.' : 'Es un polvo fino: que no llegue a los pulmones, usa mascarilla.'}`,
+        : kind === 'stone'
+          ? `«${text}» es la gema molida, con pirita y calcita: no está en ninguna lista de colores cosméticos ni reemplaza por cucharada al pigmento. ¿Tu etiqueta dice azul ultramar o CI 77007? Entonces pregunta con ese nombre.`
+          : `«${text}» no da color: es una carga blanca que apenas aclara. Para blanco, dióxido de titanio. ${kind === 'talc' ? 'Su polvo daña los pulmones y puede llevar amianto: solo de grado cosmético y con mascarilla.' : 'Es un polvo fino: que no llegue a los pulmones, usa mascarilla.'}`,
     'colour-barred': ({ text, reason, hue }) =>
       hue
         ? `«${text}» como pigmento no entra en el jabón. ${barred[reason]}. Si es una mica que solo se llama así, pregunta con la lista de ingredientes de su etiqueta.`

@@ -12,7 +12,7 @@ const jobs: (typeof en)['jobs'] = {
 const terms: (typeof en)['terms'] = {
   batter: {
     name: 'masa',
-    text: 'El jabón crudo mientras se vierte: aceites y lejía batidos. Quema la piel.',
+    text: 'El jabón crudo mientras se vierte: aceites y sosa disuelta, batidos. Quema la piel.',
   },
   trace: {
     name: 'traza',

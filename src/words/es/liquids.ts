@@ -50,6 +50,7 @@ const additives: Readonly<Record<AdditiveId, string>> = {
   salt: 'sal',
   clay: 'arcilla',
   'citric-acid': 'ácido cítrico',
+  'citric-anhydrous': 'ácido cítrico anhidro',
   'sodium-lactate': 'lactato de sodio',
   oatmeal: 'avena',
 };
@@ -73,9 +74,9 @@ const warnings: typeof en.jug.warnings = {
   'liquid-fat': ({ additive, points }) =>
     `La grasa de ${name(additive)} es ${one(points)} puntos del sobreengrasado que ves.`,
   'lye-kept-dissolved': ({ percent }) =>
-    `Tomo tu lejía al ${pc(percent)} de álcali puro en peso, como en la etiqueta. ¿La disolviste tú de escamas? Da su pureza. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
+    `Tomo tu sosa disuelta al ${pc(percent)} de álcali puro en peso, como en la etiqueta. ¿La disolviste tú de escamas? Da su pureza. Remuévela antes de pesar; si hay cristales o costra, templa el envase hasta que aclare, con la tapa floja.`,
   'jug-strong': ({ percent }) =>
-    `En la jarra la lejía queda al ${pc(percent)}: casi hierve. Agua helada, poco álcali cada vez, remueve hasta que aclare.`,
+    `En la jarra la sosa queda al ${pc(percent)}: casi hierve. Agua helada, poco álcali cada vez, remueve hasta que aclare.`,
   'water-over-asked': ({ grams }) =>
     `${g(grams)} más de agua de lo pedido: la traen la miel y similares, y de la jarra no se puede quitar.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
@@ -114,18 +115,18 @@ const refusals: typeof en.jug.refusals = {
   'liquid-is-bleach': ({ text }) =>
     `«${text.trim()}» nunca va en el jabón: la lejía y el agua oxigenada hacen espuma con la sosa y los aceites, queman la piel, destruyen el color, y la lejía con ácidos da gas venenoso. Usa agua.`,
   'liquid-water-weight': ({ text }) =>
-    `«${text.trim()}»: aquí va lo que reemplaza al agua. Cuánta agua sola, escríbelo en water: «33% lejía», «2:1» (agua a álcali) o «38% de aceites».`,
+    `«${text.trim()}»: aquí va lo que reemplaza al agua. Cuánta agua sola, escríbelo en water: «33% sosa», «2:1» (agua a álcali) o «38% de aceites».`,
   'liquid-unknown': ({ text, known }) =>
     `No conozco el líquido «${text}». Prueba ${known.slice(0, 3).map(bare).join(', ')}, cerveza, té o jugo de aloe; con sosa no se adivina.`,
   'liquids-over-all': ({ sum }) => `Los líquidos suman ${pc(sum)} del agua; 100 % es toda.`,
   'lye-shares-unclear': ({ text }) =>
     `«${text}»: ¿qué parte es de cada álcali? Escribe «NaOH 95% + KOH 5%». Son jabones distintos.`,
   'lye-solution-of-both': () =>
-    'Una lejía ya disuelta vale aquí para un solo álcali. Escribe «solución de NaOH al 50%», o pesa ambos secos: «NaOH 95% + KOH 5%».',
+    'Una sosa ya disuelta vale aquí para un solo álcali. Escribe «solución de NaOH al 50%», o pesa ambos secos: «NaOH 95% + KOH 5%».',
   'solution-too-weak': ({ percent, solutionWaterGrams, leftGrams }) =>
-    `Una solución al ${pc(percent)} trae ${g(solutionWaterGrams)} de agua y el lote solo le deja ${g(leftGrams)}. Pon más agua, menos líquidos o una solución más fuerte (50 %).`,
+    `Una solución al ${pc(percent)} trae ${g(solutionWaterGrams)} de agua y el lote solo le deja ${g(leftGrams)}. Pon más agua, menos líquidos o ${percent < 50 ? 'una solución más fuerte (50 %)' : 'sosa seca, pesada en escamas'}.`,
   'water-or-masterbatch': ({ percent }) =>
-    `Solución al ${percent}%: ¿ya la tienes disuelta? Entonces lye:«solución al ${percent}%» y el agua del lote, como «33% lejía». Para un lote fuerte escribe «1:1».`,
+    `Solución al ${percent}%: ¿ya la tienes disuelta? Entonces lye:«solución al ${percent}%» y el agua del lote, como «33% sosa». Para un lote fuerte escribe «1:1».`,
 };
 
 const joined = (parts: readonly string[]) => parts.join(' + ');
@@ -140,12 +141,18 @@ const inJug = (water: number, list: PrepSteps['mix-lye']['liquids'], kind: strin
     ...(water > 0.05 || list.length === 0 ? [`${weight(water)} de agua fría`] : []),
   ]);
 
+/** Lo que hierve no pasa mucho de ahí, pero salta. */
+const hottest = (celsius: number) =>
+  celsius < 100
+    ? `Puede llegar a ${t(celsius)}.`
+    : 'Puede llegar a hervir y saltar: enfría antes el líquido.';
+
 const steps: typeof en.jug.steps = {
   'boil-off': v =>
     `Hierve a fuego suave y destapado: ${bare(v.additive)}, hasta que se vayan el alcohol (cerca de ${pc(v.percent)}) y el gas, 20 minutos o más. Enfría y pesa después.`,
   'freeze-liquid': v => `Congela ${weight(v.grams)} de ${name(v.additive)} en cubitos.`,
   'mix-lye': v =>
-    `Pesa ${lyes(v.lye)}; échalo despacio en ${inJug(v.waterGrams, v.liquids, ' en frío')}${held(v.holdBackGrams)}, nunca al revés. Puede llegar a ${t(v.hottestC)}. Déjalo enfriar.`,
+    `Pesa ${lyes(v.lye)}; échalo ${v.sour ? 'muy despacio, a cucharadas, ' : 'despacio '}en ${inJug(v.waterGrams, v.liquids, v.sour ? ' helado' : ' en frío')}${v.sour ? ', la jarra en un baño de hielo' : ''}${held(v.holdBackGrams)}, nunca al revés.${v.sour ? ' El ácido y la sosa calientan y salpican.' : ''} ${hottest(v.hottestC)} Déjalo enfriar.`,
   'mix-lye-frozen': v =>
     `Pesa ${lyes(v.lye)}. Jarra en un baño de hielo con ${inJug(v.waterGrams, v.liquids, ' en cubitos')}${held(v.holdBackGrams)}: una cucharada de álcali cada vez, remueve hasta que se funda y espera si pasa de 40 °C (104 °F). Lleva de 15 a 30 minutos. Nunca el líquido sobre la sosa. Puede oler y amarillear.`,
   'pour-solution': v =>
@@ -191,7 +198,7 @@ export const jug: typeof en.jug = {
     v.inJug.length === 0
       ? 'no se añade ninguna'
       : `no se añade ninguna: la sosa va en ${joined(named(v.inJug, v.frozen ? ' en cubitos' : ''))}`,
-  strength: v => `En la jarra: lejía al ${pc(v.percent)}, contada toda su agua.`,
+  strength: v => `En la jarra: sosa al ${pc(v.percent)}, contada toda su agua.`,
   placed: v =>
     `${v.into === 'oils' ? 'A los aceites' : v.frozen ? 'A la jarra, en cubitos' : 'A la jarra'}; ${v.water} son agua.`,
   warnings,

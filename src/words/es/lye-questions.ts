@@ -1,4 +1,4 @@
-import type { LyeCheck } from '../../engine/questions/lye-check.ts';
+import type { LyeCheck } from '../../engine/questions/lye/check.ts';
 import type { lyeQuestions as english } from '../en/lye-questions.ts';
 import { numbersIn } from '../numbers.ts';
 
@@ -96,6 +96,15 @@ export const lyeQuestions: typeof english = {
   noNumber:
     'Así que no doy cantidad de sosa: con algo mal leído sería la de otra receta. Corrígelo con el botón, o usa /plan.',
   weighedButUnread: 'Hasta calcular su sosa, trátalo como si sobrara: guantes y gafas, nada de piel.',
+  bleachOrLye:
+    '«Lejía»: ¿sosa cáustica (NaOH) o la de limpiar? La de limpiar (hipoclorito) no hace jabón y nunca debe entrar. Si la etiqueta dice hidróxido de sodio, pregunta otra vez con «sosa».',
+  leftOut: ({ left }) =>
+    `No ha entrado en este plan: ${left
+      .slice(0, 5)
+      .map(one => `«${one.slice(0, 40)}»`)
+      .join(
+        ', ',
+      )}. Pulsa Cambiar y añádelo, como portions:«1 taza mica dorada», fragrance:«3%» o additives:«sal 20 g».`,
   usualKoh:
     'No dijiste pureza, así que el KOH se cuenta al 90 %. Mira la etiqueta: con otra pureza la cantidad es otra.',
 };

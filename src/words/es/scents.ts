@@ -1,7 +1,9 @@
 import type { PlanWarnings } from '../../engine/batch/planning/plan-warning.ts';
 import type { BarredScentReason, ScentRisk } from '../../engine/hazards/index.ts';
+import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
+const pc = (percent: number) => `${numbersIn('es').two(percent)}%`;
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
 const scentRisks: Readonly<Record<ScentRisk, string>> = {
@@ -34,13 +36,20 @@ const barredScents: Readonly<Record<BarredScentReason, string>> = {
 
 export const scents: {
   readonly warnings: { readonly 'scent-hurts': (values: PlanWarnings['scent-hurts']) => string };
-  readonly refusals: Pick<RefusalSentences, 'scent-barred' | 'scent-as-additive'>;
+  readonly refusals: Pick<
+    RefusalSentences,
+    'scent-barred' | 'scent-as-additive' | 'scent-needs-certificate' | 'scent-over-certificate'
+  >;
 } = {
   warnings: {
     'scent-hurts': ({ scent, risk }) =>
       `${capital(scent)}: ${scentRisks[risk]} Guantes; dosis según su certificado IFRA (jabón: categoría 9), no a ojo ni a nariz, y sin pasarla.`,
   },
   refusals: {
+    'scent-needs-certificate': ({ name: scent, risk }) =>
+      `${capital(scent)}: ${scentRisks[risk]} Sin su límite no digo gramos: busca el máximo para jabón en su certificado IFRA (categoría 9), como «0,5% ${scent}, certificado 0,5%».`,
+    'scent-over-certificate': ({ name: scent, percent, most }) =>
+      `${pc(percent)}${scent === '' ? '' : ` de ${scent}`} es más de lo que su certificado permite en jabón: como mucho ${pc(most)}. Escribe «${pc(most)}» o menos.`,
     'scent-barred': ({ name: scent, reason }) => `${capital(scent)}: ${barredScents[reason]}`,
     'scent-as-additive': ({ text }) =>
       `«${text.trim()}» es un aroma: escríbelo en fragrance, en porcentaje de los aceites («2% lavanda»), para cuidar su límite.`,

@@ -38,6 +38,8 @@ export const shelf: typeof en.shelf = {
   removed: ({ name }) => `«${name}» ya no está en tu estantería, ni su historial.`,
   dishTested: ({ name, result }) => `Anotado: este lote de «${name}» ${dishTests[result]}.`,
   weighed: ({ name, grams }) => `${g(grams)} por cucharadita rasa de «${name}»: las dosis ya lo usan.`,
+  oddSpoon: ({ name, grams }) =>
+    `La cucharadita que pesaste de «${name}» (${g(grams)}) no puede ser, así que cuenta lo que suele pesar su tipo. Pesa otra vez una rasa: /shelf weigh item:«${name}» grams:…`,
   lotStarted: ({ name, left }) =>
     `Lote nuevo de «${name}»${left === undefined ? '' : `, ${g(left)} en total`}. Haz su prueba en el plato y pesa una cucharadita rasa: las del lote anterior ya no valen.`,
   lowMarkSet: ({ name, grams }) => `Te avisaré cuando queden ${g(grams)} de «${name}».`,

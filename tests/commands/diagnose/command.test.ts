@@ -75,6 +75,12 @@ describe('/diagnose from words', () => {
     expect(answer.text).not.toMatch(/\bsafe\b/);
   });
 
+  test('a bar that crumbles is not cut or grated without a word of the lye it may hold', async () => {
+    for (const said of ['my salt bar crumbled when I cut it', 'my salt loaf crumbled at the cut, 50% salt'])
+      expect((await words(said)).text).toMatch(/crumbles can hold too much lye: gloves and goggles/);
+    expect((await words('orange spots on old bars and a rancid smell')).text).not.toMatch(/crumbles can/);
+  });
+
   test('a metal powder is refused, with first aid where it burnt somebody', async () => {
     expect((await words('I put copper powder in my soap and it went green')).text).toMatch(/Never put metal/);
     const hurt = await words('I put copper powder in my soap and it burns my hands');

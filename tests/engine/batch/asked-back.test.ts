@@ -162,6 +162,11 @@ describe('more of an additive than soap takes', () => {
   test.each([
     'honey 50%',
     'honey 500 g',
+    // All sugars together: the heat is that of their sum.
+    'honey 30 g, sugar 30 g',
+    'honey 6%',
+    'sugar 5.5%',
+    'citric acid 2%, anhydrous citric acid 2%',
     'sodium lactate 50%',
     'clay 100%',
     'citric acid 10%',
@@ -170,7 +175,7 @@ describe('more of an additive than soap takes', () => {
     spoken(() => planBatch(asked({ additives })), 'additive-over-usual');
   });
 
-  test.each(['honey 3%', 'sodium lactate 3%', 'clay 5%', 'citric acid 3%', 'salt 80%'])(
+  test.each(['honey 3%', 'sodium lactate 3%', 'clay 5%', 'citric acid 3%', 'salt 80%', 'honey 5%'])(
     '%s is planned',
     additives => {
       expect(planBatch(asked({ additives })).timeline.length).toBeGreaterThan(0);
@@ -207,3 +212,29 @@ test('a jug above 40 % is warned of, whoever asked for it', () => {
   expect(ids({ water: '1:1' })).toContain('jug-strong');
   expect(ids({ water: '40% lye' })).not.toContain('jug-strong');
 });
+
+test.each([
+  '1000 g milk',
+  'goat milk 100%',
+  'leche 1000 g',
+  '500 g olive, 500 g water',
+  'cerveza 100%',
+  'olive 90%, honey 10%',
+])('%s: what is no fat takes no lye', oils => {
+  expect(spoken(() => parseOils(oils), 'oil-is-liquid')[0]).toContain('is no fat');
+});
+
+test.each(['milk fat 100%', 'coconut milk thistle 100%', 'sweet almond 100%', 'mantequilla 100%'])(
+  '%s is not taken for a drink',
+  oils => {
+    const id = (() => {
+      try {
+        parseOils(oils);
+        return undefined;
+      } catch (refusal) {
+        return (refusal as { id: string }).id;
+      }
+    })();
+    expect(id).not.toBe('oil-is-liquid');
+  },
+);

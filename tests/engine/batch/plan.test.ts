@@ -167,7 +167,7 @@ describe('the timeline', () => {
 
   test('covers or cools as the loaf is kept', () => {
     const kept = (process: 'ambient' | 'insulated' | 'oven' | 'fridge') =>
-      stepsOf(plan({ heat: { process } }));
+      stepsOf(plan({ heat: { process, startC: 30 } }));
     expect(kept('insulated')).toContain('wrap');
     expect(kept('oven')).toEqual(expect.arrayContaining(['warm-oven', 'into-oven']));
     expect(kept('fridge')).toContain('into-fridge');

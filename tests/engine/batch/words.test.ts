@@ -70,6 +70,8 @@ const REFUSED: Readonly<Record<keyof typeof enRefusals, () => unknown>> = {
   'blend-sets-before-pour': plan({ oils: 'stearic acid 50%, coconut 50%' }),
   'wax-too-much': plan({ oils: 'beeswax 40%, olive 60%', start: '80 C' }),
   'oil-never-soap': () => parseOils('paraffin 100%'),
+  'scent-needs-certificate': () => parseFragrance('2% clove'),
+  'scent-over-certificate': () => parseFragrance('2% clove, certificate 0.5%'),
   'scent-barred': () => parseFragrance('3% eau de toilette'),
   'scent-as-additive': () => parseAdditives('lavender essential oil 10 g'),
   'fragrance-dose-high': () => parseFragrance('8%'),
@@ -119,6 +121,8 @@ const plans = [
     asked({ liquid: 'coconut milk 30% in the oils', lye: '50% lye solution', additives: 'citric acid 5 g' }),
   ),
   planBatch(asked({ lye: 'KOH', liquid: 'half vinegar' })),
+  planBatch(asked({ additives: 'anhydrous citric acid 5 g', size: '12 kg oils' })),
+  planBatch(asked({ start: '60 C', liquid: 'goat milk', heat: { process: 'insulated' } })),
   planBatch(asked({ lye: 'NaOH 80% + KOH 20%', additives: 'salt 50%', liquid: 'ice 50 g' })),
 ];
 

@@ -220,3 +220,13 @@ describe('barred under every name and number it has', () => {
     expect(refusalOf(() => parseAdditives(text))?.id).toBe(id);
   });
 });
+
+test('the gem is no pigment by the spoon, and its synthetic namesake is', () => {
+  for (const name of ['lapis lazuli', 'genuine lapis lazuli', 'lapislázuli', 'natural ultramarine']) {
+    const refusal = refusalOf(() => findColourant(name));
+    expect(refusal?.id).toBe('no-colour');
+    for (const language of ['en', 'es'] as const)
+      expect(wordsIn(language).refusal(refusal!)).toMatch(/CI 77007/);
+  }
+  expect(findColourant('synthetic lapis lazuli').id).toBe(findColourant('ultramarine blue').id);
+});

@@ -35,6 +35,7 @@ const WRITERS = {
   fourth: 'fourth',
   fifth: 'fifth',
   sixth: 'sixth',
+  seventh: 'seventh',
 } as const;
 
 function told(): readonly LearnedText[] {
@@ -74,16 +75,19 @@ const names = (): readonly string[] => [
 ];
 
 /** Asked of us, and no flaw: somebody is hurt. */
-const HURT = /my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn/u;
+const HURT =
+  /my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rozaduras del bebe/u;
 
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {
-  const all = ['beginner-in-a-hurry', 'market-seller'].flatMap(name => {
-    const set = read(`../../sets/${name}.json`) as Record<string, readonly { text: string }[] | string>;
-    return Object.values(set).flatMap(part =>
-      typeof part === 'string' ? [] : part.map(({ text }) => ({ text, writer: name })),
-    );
-  });
+  const all = ['beginner-in-a-hurry', 'market-seller', 'three-generations', 'four-of-one-group'].flatMap(
+    name => {
+      const set = read(`../../sets/${name}.json`) as Record<string, readonly { text: string }[] | string>;
+      return Object.values(set).flatMap(part =>
+        typeof part === 'string' ? [] : part.map(({ text }) => ({ text, writer: name })),
+      );
+    },
+  );
   const flaws = EXAMPLES.map(({ text }, at) => ({ text, writer: `flaws ${at % 4}` }));
   return [...all, ...flaws, ...names().map(text => ({ text, writer: 'names' }))]
     .filter(({ text }) => groundsIn(text).told.length === 0 && !HURT.test(text))

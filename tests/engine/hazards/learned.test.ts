@@ -19,16 +19,17 @@ test('the weights written down are those that the texts give, and small', () => 
 
 /**
  * Figures of texts by writers whose texts were not learned from. The lexicon and its weights owe nothing to the fourth,
- * fifth and sixth writers; the others they know, so that only what was learned is new to those.
+ * fifth, sixth and seventh writers; the others they know, so that only what was learned is new to those.
  */
 const BOUNDS = [
   { writer: 'first', shown: 1, two: 1, questions: 1, alarms: 0.09 },
-  { writer: 'third', shown: 1, two: 1, questions: 1, alarms: 0.12 },
+  { writer: 'third', shown: 1, two: 1, questions: 0.93, alarms: 0.12 },
   { writer: 'own', shown: 0.97, two: 0.97, questions: 1, alarms: 0.18 },
   { writer: 'reviewed', shown: 0.85, two: 0.9, questions: 1, alarms: 0.17 },
   { writer: 'fourth', shown: 0.97, two: 0.97, questions: 0.8, alarms: 0.04 },
   { writer: 'fifth', shown: 0.86, two: 0.88, questions: 0.75, alarms: 0.06 },
   { writer: 'sixth', shown: 0.93, two: 0.9, questions: 0.8, alarms: 0.28 },
+  { writer: 'seventh', shown: 0.97, two: 0.97, questions: 0.7, alarms: 0.04 },
 ] as const;
 const PLAIN_ALARMS = 0.02;
 

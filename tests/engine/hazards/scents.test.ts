@@ -7,7 +7,9 @@ import { scents as en } from '../../../src/words/en/scents.ts';
 import { scents as es } from '../../../src/words/es/scents.ts';
 import { asked, refusalOf } from '../batch/asked.ts';
 
-const risksIn = (text: string) => (parseFragrance(text).risky ?? []).map(({ risk }) => risk);
+/** With a limit told, so that only the name is asked after. */
+const certified = (text: string) => `${text}, certificate 6%`;
+const risksIn = (text: string) => (parseFragrance(certified(text)).risky ?? []).map(({ risk }) => risk);
 
 describe('a scent that hurts by its name', () => {
   // What each is known for: allergens of Annex III, Regulation (EC) No 1223/2009; IFRA standards; poison centres on
@@ -41,7 +43,7 @@ describe('a scent that hurts by its name', () => {
     ['fig leaf fragrance oil 3%, parfum', 'perfume'],
   ] as const)('%s is cautioned', (text, risk) => {
     expect(risksIn(text)).toEqual([risk]);
-    const { warnings } = planBatch(asked({ fragrance: text }));
+    const { warnings } = planBatch(asked({ fragrance: certified(text) }));
     expect(warnings.find(({ id }) => id === 'scent-hurts')?.values).toMatchObject({ risk });
   });
 
@@ -64,6 +66,41 @@ describe('a scent that hurts by its name', () => {
     'perfume oil 3%',
   ])('%s needs none', text => {
     expect(risksIn(text)).toEqual([]);
+  });
+});
+
+describe('a scent that burns is weighed only under the limit that its maker certifies', () => {
+  test.each(['1% clove', '2% cinnamon bark', 'tomillo 1%', '3% lemongrass', 'wintergreen 0.5%', 'ylang 2%'])(
+    '%s alone gives no grams',
+    text => {
+      const refusal = refusalOf(() => parseFragrance(text));
+      expect(refusal.id).toBe('scent-needs-certificate');
+      for (const words of [en, es])
+        expect(words.refusals['scent-needs-certificate'](refusal.values as never)).toMatch(
+          /IFRA.*9.*0[.,]5%/u,
+        );
+    },
+  );
+
+  test.each([
+    ['1% clove, certificate 0.5%', 0.5],
+    ['clavo 1%, certificado: 0,4%', 0.4],
+    ['IFRA max 0.2 %, cinnamon bark 1%', 0.2],
+    ['3% lavender, IFRA limit 2%', 2],
+  ])('%s is over it', (text, most) => {
+    const refusal = refusalOf(() => parseFragrance(text));
+    expect(refusal.id).toBe('scent-over-certificate');
+    expect(refusal.values).toMatchObject({ most });
+  });
+
+  test.each([
+    ['0.5% clove, certificate 0.5%', 0.5, 0],
+    ['clavo 0,4%, certificado 0,5%', 0.4, 0],
+    ['0.3% cinnamon leaf (IFRA category 9: 0.9%)', 0.3, 0],
+    ['2% of oils, vanillin 8%, IFRA limit 5%', 2, 8],
+    ['3% peppermint', 3, 0],
+  ])('%s is within', (text, percentOfOils, vanillinPercent) => {
+    expect(parseFragrance(text)).toMatchObject({ percentOfOils, vanillinPercent });
   });
 });
 

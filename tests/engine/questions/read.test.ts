@@ -92,3 +92,36 @@ describe('what is somebody else’s field', () => {
     'does hibiscus survive, i have a ton of it',
   ])('%s is ours', text => expect(outsideField(text)).toBeUndefined());
 });
+
+describe('what a dose is asked with', () => {
+  const given = (question: string) => readQuestion(question).readings[0]?.given;
+
+  test.each([
+    ['how much ultramarine blue for 2 cups in glycerin', '2 cups', 'glycerin'],
+    ['how much gold mica for 2 cups in olive oil', '2 cups', 'olive oil'],
+    ['cuánto azul ultramar para 2 tazas en agua', '2 tazas', 'agua'],
+    ['how much ultramarine blue for 2 cups, water or oil?', '2 cups', undefined],
+    ['how much ultramarine blue for 2 cups of olive oil soap', undefined, undefined],
+  ])('%s', (question, portion, carrier) => {
+    const told = given(question);
+    if (portion !== undefined) expect(told?.portion).toBe(portion);
+    expect(told?.carrier).toBe(carrier);
+  });
+
+  test.each([
+    ['how much ultramarine blue for 2 x 3 cups', '6 cups'],
+    ['ultramarine blue for 3 × 1.5 cups', '4.5 cups'],
+    ['cuánto azul ultramar para 2 x 3 tazas', '6 tazas'],
+    ['ultramarine blue for 2 x 1/2 cups', '1 cups'],
+  ])('%s is all of them together', (question, portion) => {
+    expect(given(question)?.portion).toBe(portion);
+  });
+});
+
+test('stains are a flaw, and no slip of the thumb for a tea', () => {
+  for (const question of ['manchas en mi jabón', 'le salieron manchas blancas al jabón']) {
+    const { readings, corrections } = readQuestion(question);
+    expect(readings[0]?.job).toBe('diagnose');
+    expect(corrections).toEqual([]);
+  }
+});

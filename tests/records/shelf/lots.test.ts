@@ -1,5 +1,7 @@
 import { beforeEach, describe, expect, it } from 'vitest';
+import { findColourant } from '../../../src/engine/colourants/find.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
+import { colourNotes } from '../../../src/presenting/warning.ts';
 import {
   addItem,
   dishTest,
@@ -12,6 +14,8 @@ import {
   startLot,
   weighSpoon,
 } from '../../../src/records/shelf/index.ts';
+import { put } from '../../../src/records/store.ts';
+import { wordsIn } from '../../../src/words/index.ts';
 import { by, emptyShelf, refusalOf, snapshot } from './fixture.ts';
 
 let shelf: Shelf;
@@ -90,6 +94,36 @@ describe('a spoon on the scale', () => {
   it.each([0, -1, 0.2, 20.1, 24, 25, Number.NaN])('refuses a level teaspoon of %d g', async grams => {
     const refusal = await refusalOf(weighSpoon(shelf, 'blue', { ...spoon, grams }, by()));
     expect(refusal.id).toBe('shelf-spoon-unfit');
+  });
+});
+
+describe('a spoon that was weighed before there was a limit', () => {
+  /** As an earlier release kept it. */
+  const weighedOnce = async (grams: number) => {
+    await weighSpoon(shelf, 'blue', spoon, by());
+    const kept = (await snapshot(shelf)).find(({ key }) => key.endsWith('spoon-weight'))!;
+    await shelf.store.commit([put(kept.key, { ...(kept.value as object), grams })]);
+  };
+
+  it.each([20.5, 25, 0.05])('of %d g counts for nothing, and is told with a way out', async grams => {
+    await weighedOnce(grams);
+    const item = await findItem(shelf, 'blue');
+    expect(item.lot.spoonWeight).toBeUndefined();
+    expect(item.lot.oddSpoonGrams).toBe(grams);
+    const jar = { item, colourant: findColourant('ultramarine blue') };
+    for (const language of ['en', 'es'] as const) {
+      const scope = { store: shelf.store, group: 'g' };
+      const { cautions } = await colourNotes([jar], { scope, viewer: 'm', say: wordsIn(language) });
+      expect(cautions.map(({ text }) => text).join()).toMatch(/\/shelf weigh item:.Blue/);
+    }
+    await weighSpoon(shelf, 'blue', spoon, by());
+    expect((await findItem(shelf, 'blue')).lot).toMatchObject({ spoonWeight: spoon });
+    expect((await findItem(shelf, 'blue')).lot.oddSpoonGrams).toBeUndefined();
+  });
+
+  it('of 20 g is kept', async () => {
+    await weighedOnce(20);
+    expect((await findItem(shelf, 'blue')).lot.spoonWeight).toMatchObject({ grams: 20 });
   });
 });
 

@@ -44,7 +44,12 @@ const purityOf = (q: BatchRequest) => (q.lye === 'koh' ? q.purityPercent.koh : q
 const sapOf = (id: string) => oilById(id).saponification.typical;
 const oilsOf = ({ q }: Case): OilAmount[] =>
   q.oils.map(({ name, grams }) => ({ grams, sapKohMgPerG: sapOf(findOil(name).id) }));
-const additiveName = (id: string) => id.replaceAll('-', ' ');
+/** Bare citric acid is counted as the monohydrate here, as the anhydrous one there. */
+const ADDITIVE_NAMES: Readonly<Record<string, string>> = {
+  'citric-acid': 'citric acid monohydrate',
+  'citric-anhydrous': 'citric acid',
+};
+const additiveName = (id: string) => ADDITIVE_NAMES[id] ?? id.replaceAll('-', ' ');
 
 /** Alkali that the acids use up, g of KOH: what each liquid and additive holds is from the other tables. */
 function acidKoh(c: Case): number {

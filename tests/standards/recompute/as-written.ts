@@ -15,6 +15,8 @@ const COLOUR_NAMES: Readonly<Record<string, string>> = {
 };
 
 /** Powders that a plan has no word for; they bring no water and use up no lye. */
+/** Names there that mean another thing here: bare citric acid is counted as the monohydrate. */
+const NAMES: Readonly<Record<string, string>> = { 'citric acid': 'anhydrous citric acid' };
 const LEFT_OUT: ReadonlySet<string> = new Set(['titanium dioxide', 'charcoal', 'sodium citrate', 'silk']);
 
 function lyeText({ lye, masterbatchPercent }: BatchRequest): string {
@@ -58,7 +60,7 @@ export function asWritten(q: BatchRequest): WrittenPlan {
     water: waterText(q),
     ...(liquids.length > 0 && { liquid: liquids.join('; ') }),
     ...(additives.length > 0 && {
-      additives: additives.map(({ name, grams }) => `${name} ${typed(grams)} g`).join('; '),
+      additives: additives.map(({ name, grams }) => `${NAMES[name] ?? name} ${typed(grams)} g`).join('; '),
     }),
     ...(q.portions.length > 0 && { portions: q.portions.map(portionText).join('; ') }),
     scale: 0.1,

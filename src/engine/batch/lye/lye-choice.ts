@@ -17,6 +17,8 @@ declare module '../../refusal.ts' {
     'lye-drain-cleaner': { text: string };
     /** Potash is the hydroxide to some and the carbonate to others. */
     'lye-potash-unclear': { text: string };
+    /** Caustic in some countries, household bleach in others. */
+    'lye-or-bleach': { text: string };
     'lye-by-volume': { text: string };
     'lye-weight-told': { text: string };
   }
@@ -31,6 +33,7 @@ const OTHER_SALT =
   /\b(?:(?:bi|per|sesqui)?carbonat\w*|na2co3|k2co3|nahco3|soda ash|pearl ?ash|washing soda|baking soda|(?:hypo)?chlor(?:ide|ite)|(?:hipo)?clor(?:uro|ito)|silicat\w*|lact?at[eo]|citrat[eo]|sul(?:f|ph)at[eo]|nitrat[eo]|benzoat[eo])\b/iu;
 const DRAIN_CLEANER =
   /\b(?:drain|unblocker|unclogger|oven cleaner|desatascador|destapa(?:ca[nñ]os|ca[nñ]er[ií]as|desag[uü]es)|limpiahornos)\b/iu;
+const LEJIA = /\blej[ií]a\b/iu;
 const POTASH = /\b(?:potash|potasa)\b/iu;
 const POTASH_SETTLED = /\b(?:koh|caustic potash|potasa c[aá]ustica|hydroxide|hidr[oó]xido)\b/iu;
 const BY_VOLUME =
@@ -55,7 +58,7 @@ export const speaksOfMasterbatch = (text: string): boolean =>
  * Reads which alkali: `NaOH`, `KOH 90%` (its purity), `both`, `NaOH 95% + KOH 5%` or `both 10% KOH` (shares of the
  * saponification), `50% lye solution` or `masterbatch 1:1` (lye that is dissolved already; water to lye). English or
  * Spanish. Throws a Refusal: `lye-unreadable`, `lye-shares-sum`, `lye-shares-unclear`, `lye-solution-of-both`,
- * `lye-not-hydroxide`, `lye-drain-cleaner`, `lye-potash-unclear`, `lye-by-volume`, `lye-weight-told`.
+ * `lye-not-hydroxide`, `lye-drain-cleaner`, `lye-potash-unclear`, `lye-or-bleach`, `lye-by-volume`, `lye-weight-told`.
  */
 export function parseLye(text: string): LyeChoice {
   const plain = plainText(text);
@@ -65,6 +68,11 @@ export function parseLye(text: string): LyeChoice {
   if (POTASH.test(plain) && !POTASH_SETTLED.test(plain)) refuse('lye-potash-unclear', { text: shown(text) });
   if (BY_VOLUME.test(plain)) refuse('lye-by-volume', { text: shown(text) });
   if (WEIGHT.test(plain)) refuse('lye-weight-told', { text: shown(text) });
+  if (
+    LEJIA.test(plain) &&
+    !/\b(?:sosa|potasa|naoh|koh|lye|hidr[oó]xido|c[aá]ustica|madre|preparada)\b/iu.test(plain)
+  )
+    refuse('lye-or-bleach', { text: shown(text) });
   const sodium = SODIUM.exec(plain);
   const potassium = POTASSIUM.exec(plain);
   const both = BOTH.test(plain) || (sodium !== null && potassium !== null);

@@ -91,6 +91,14 @@ export function lyeMixingRise(sodium: number, potassium: number, water: number):
   return (kilojoules * 1000) / ((sodium + potassium + water) * SOLUTION_HEAT_CAPACITY);
 }
 
+/** Heat of a mole of hydroxide and a mole of protons, kJ (CRC Handbook: 55.8 to 57.3; weak acids give somewhat less). */
+const NEUTRALISING = 56;
+
+/** How far acid in a jug warms it while lye neutralises it, K, if no heat leaves; moles of protons and grams. */
+export function neutralisingRise(acidMoles: number, jugGrams: number): number {
+  return (acidMoles * NEUTRALISING * 1000) / (jugGrams * SOLUTION_HEAT_CAPACITY);
+}
+
 /** Melting ice and warming its water to 20 C takes that much, J/g (334 and 20 x 4.18; CRC Handbook, from memory). */
 const ICE_TAKES = 334 + 20 * 4.18;
 

@@ -10,6 +10,8 @@ declare module '../../refusal.ts' {
   interface Reasons {
     /** `nearest` are the three closest oils we know. */
     'oil-unknown': { text: string; nearest: readonly Oil['names'][] };
+    /** A drink or another watery liquid: hardly a fat in it, and none to make soap of. */
+    'oil-is-liquid': { text: string };
     /** A kitchen name that stands for different fats, each with a lye of its own. */
     'oil-unclear': { text: string };
     /** Lye makes no soap of it: paraffin, mineral oil, silicones. */
@@ -88,9 +90,21 @@ export function knownOil(text: string): Oil | undefined {
 const UNCLEAR =
   /\b(?:shortening|manteca vegetal|aceite vegetal|vegetable oil|grasa vegetal|vegetable fat|margarin[ea]?|margarina|almond butter|(?:manteca|mantequilla) de almendra)\b/u;
 
-/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, `oil-unclear` or `oil-never-soap`. */
+/** Watery liquids by their whole name; what is pressed or churned from them is another thing. */
+const LIQUID =
+  /^(?:(?:fresh|whole|raw|skimmed|goats?|cows?|sheep|coconut|almond|oat|soy|rice|human|breast|powdered|canned) )*(?:milk|buttermilk|cream|yogh?urt|kefir|whey|water|beer|wine|tea|coffee|honey|vinegar|juice|aloe(?: vera)?(?: juice| gel)?)$|^(?:leche|suero|yogur|agua|cerveza|vino|te|cafe|miel|vinagre|zumo|jugo|nata)(?: (?:de|entera?|fresca?|cruda?|descremada?|cabra|vaca|oveja|coco|almendras?|avena|soja|soya|arroz|limon|naranja|manzana|rosas?|aloe|vera))*$/u;
+
+/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, `oil-is-liquid`, `oil-unclear` or `oil-never-soap`. */
 export function findOil(text: string): Oil {
   if (UNCLEAR.test(foldedWords(text).join(' '))) refuse('oil-unclear', { text: shown(text) });
+  if (
+    LIQUID.test(
+      foldedWords(text)
+        .filter(word => word !== 'of')
+        .join(' '),
+    )
+  )
+    refuse('oil-is-liquid', { text: shown(text) });
   const known = knownOil(text);
   if (known === undefined && isNeverSoap(text)) refuse('oil-never-soap', { text: shown(text) });
   return (

@@ -4,6 +4,12 @@ import type { AdditiveId } from '../request.ts';
 
 /** Every warning a plan can carry, with the values its sentence needs. Grams, and percents 0 to 100. */
 export interface PlanWarnings {
+  /** The core comes to where water boils: the loaf erupts. */
+  'boils-over': { peakC: number; startC: number; sweet: boolean };
+  /** More than one person makes at a kitchen table; the heat of one loaf says nothing of it. */
+  'batch-large': { kilograms: number; most: number };
+  /** `lowest` if the oils sit at the low end of their ranges. */
+  'portion-superfat-negative': { name: string; percent: number; lowest: number };
   /** Only a wax or hard fat asks for it. */
   'start-hot': { startC: number };
   'superfat-high': { percent: number };
@@ -20,7 +26,8 @@ export interface PlanWarnings {
   'fragrance-limit': { percentOfOils: number };
   /** The name as it was read, in small letters. */
   'scent-hurts': { scent: string; risk: ScentRisk };
-  'additive-heats': { additive: AdditiveId };
+  /** `wrapped`: in towels or an oven, and yet no hotter than a loaf may get. */
+  'additive-heats': { additive: AdditiveId; wrapped: boolean };
   'additive-browns': { additive: AdditiveId };
   'additive-drinks-water': { additive: AdditiveId };
   'additive-hardens': { additive: AdditiveId };
@@ -46,7 +53,13 @@ export interface PlanWarnings {
   'koh-paste': { percent: number };
   'koh-soft': { percent: number };
   'salt-bar': { percent: number; toHours: number };
-  'citric-eats-lye': { grams: number; lyeGrams: number; points: number };
+  /** `points` of superfat by which the other of the two acids that are sold would be off. */
+  'citric-eats-lye': {
+    grams: number;
+    lyeGrams: number;
+    points: number;
+    form: 'monohydrate' | 'anhydrous';
+  };
 }
 export type PlanWarning = {
   [Id in keyof PlanWarnings]: { readonly id: Id; readonly values: PlanWarnings[Id] };

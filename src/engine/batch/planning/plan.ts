@@ -1,11 +1,12 @@
 import { OVEN_C } from '../../heat/surroundings.ts';
 import type { Band } from '../../origin.ts';
+import { additiveById } from '../additives.ts';
 import { batchHeat } from '../batch-heat.ts';
 import { oilGramsFor } from '../fit.ts';
 import type { Jug } from '../jug.ts';
 import { hydroxideDemand, scaleStepPoints, superfatPercent } from '../lye/lye.ts';
 import { LYE_CAUTIONS } from '../lye/lye-cautions.ts';
-import { dilutionRise, iceCooling, lyeMixingRise } from '../lye/lye-solution.ts';
+import { dilutionRise, iceCooling, lyeMixingRise, neutralisingRise } from '../lye/lye-solution.ts';
 import { type Filled, fillPortions } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';
 import { kohShareOf, makeRecipe, type Recipe, saltPercentOf } from '../recipe.ts';
@@ -40,7 +41,7 @@ export function planBatch(request: PlanRequest): PlanAnswer {
     peakCoreC: heat.peakCoreC,
     keepCool: heat.crackleRisk === 'some' || heat.crackleRisk === 'high',
   });
-  const warnings = planWarnings(request, recipe, filled, superfat);
+  const warnings = planWarnings(request, recipe, filled, { superfat, peakCoreC: heat.peakCoreC });
   return { ...numbers, heat, timeline, warnings, cautions: LYE_CAUTIONS };
 }
 
@@ -86,14 +87,17 @@ function lyeOf(request: PlanRequest, recipe: Recipe, jug: Jug) {
   };
 }
 
-/** How far the jug may warm, K: less for what is frozen in it, and for lye that is dissolved already. */
+/** How far the jug may warm, K: more for an acid in it, less for what is frozen, and for lye that is dissolved already. */
 function jugRise(sodium: number, potassium: number, { liquids, waterInJugGrams, solution }: Jug): number {
   if (solution) {
     return dilutionRise(sodium, { waterBefore: solution.waterGrams, waterAfter: waterInJugGrams });
   }
   const frozen = liquids.reduce((sum, one) => sum + (one.frozen ? one.waterGrams : 0), 0);
+  const inJug = liquids.filter(({ into }) => into === 'jug');
+  const acid = inJug.reduce((sum, { id, grams }) => sum + additiveById(id).acid * grams, 0);
   const jugGrams = sodium + potassium + waterInJugGrams;
-  return Math.max(0, lyeMixingRise(sodium, potassium, waterInJugGrams) - iceCooling(frozen, jugGrams));
+  const rise = lyeMixingRise(sodium, potassium, waterInJugGrams) + neutralisingRise(acid, jugGrams);
+  return Math.max(0, rise - iceCooling(frozen, jugGrams));
 }
 
 function waterOf(recipe: Recipe, { taken, pot, carrierWaterGrams, jug }: Filled): PlanAnswer['water'] {

@@ -31,6 +31,8 @@ export interface PrepSteps {
     liquids: readonly Weighed[];
     holdBackGrams: number;
     hottestC: number;
+    /** Liquids in it that are sour: they heat and spit with lye. */
+    sour: boolean;
   };
   'mix-lye-frozen': {
     lye: Alkalis;
@@ -57,7 +59,8 @@ export interface PrepSteps {
   'line-mould': Record<never, never>;
   'ready-tub': Record<never, never>;
   'warm-oven': { ovenC: number };
-  'check-temperatures': { startC: number };
+  /** `coldLye`: it was stirred into a frozen liquid and is not warmed. */
+  'check-temperatures': { startC: number; coldLye: boolean };
   'lye-into-oils': { trace: Trace };
   'add-additive': { additive: AdditiveId; grams: number };
   split: { portions: readonly { readonly name: string; readonly millilitres: number }[] };
@@ -72,6 +75,8 @@ export interface PrepSteps {
   'leave-open': Record<never, never>;
   'keep-cool': Record<never, never>;
   wrap: Record<never, never>;
+  /** Asked to be kept warm, it would overheat. */
+  'too-hot-to-wrap': { peakC: number };
   'into-oven': { ovenC: number };
   'into-fridge': Record<never, never>;
   'watch-heat': { hours: number; peakC: number };

@@ -1,30 +1,13 @@
 import type { CarrierAdvice } from '../../dispersion/advice.ts';
+import { BOILING_C } from '../../heat/estimate.ts';
 import { type AdditiveEffect, additiveById } from '../additives.ts';
-import { isPaste, isSaltBar, SALT_BAR_HOURS } from '../bar-kind.ts';
-import type { Jug } from '../jug.ts';
-import type { LyePart } from '../lye/lye.ts';
+import { isPaste } from '../bar-kind.ts';
 import { lyeSteps } from '../lye-steps.ts';
 import type { Filled } from '../portions/portions.ts';
-import type { AdditiveId, PlanRequest, Swirl } from '../request.ts';
+import type { PlanRequest, Swirl } from '../request.ts';
+import { afterPour } from './after-pour.ts';
 import { at, type TimelineStep, type Trace, type Wetting } from './prep-step.ts';
-
-/** What the timeline needs to know of the batch besides its portions. */
-export type TimelineFacts = {
-  readonly lye: readonly LyePart[];
-  readonly jug: Jug;
-  readonly oilGrams: number;
-  /** How far the lye water warms by itself, K. */
-  readonly lyeRise: number;
-  readonly additives: readonly { readonly id: AdditiveId; readonly grams: number }[];
-  readonly ovenC: number;
-  readonly peakHours: number;
-  readonly peakCoreC: number;
-  /** True when white pigment is in a loaf that runs hot. */
-  readonly keepCool: boolean;
-  /** Potassium hydroxide's share of the saponification, 0 to 1. */
-  readonly kohShare: number;
-  readonly saltPercent: number;
-};
+import type { TimelineFacts } from './timeline-facts.ts';
 
 /** How thick the batter should be when it is split, by what is done with it (common practice). */
 export const TRACE_FOR: Readonly<Record<Swirl, Trace>> = {
@@ -35,6 +18,8 @@ export const TRACE_FOR: Readonly<Record<Swirl, Trace>> = {
   single: 'light',
 };
 
+/** Lye in a frozen liquid is kept below that, C (common practice). */
+const COLD_LYE_C = 40;
 /** Minutes (common practice). */
 const GEAR_LEAD = 5;
 const SOAK_BEFORE_LYE = 10;
@@ -42,11 +27,8 @@ const OILS_LEAD = 40;
 const QUICK_WETTING_LEAD = 20;
 const BLENDING = 6;
 const PER_PORTION = 2;
-const UNMOULD_HOURS = 24;
 /** Minutes: a liquid is boiled and frozen the day before. */
 const DAY_BEFORE = 24 * 60;
-/** Warming that is felt as a hot moment, K; small bars lose their heat faster than they make it. */
-const FELT_WARMING = 3;
 /** Tap water, C, and the slowness with which a jug of 500 g of lye water comes down to the room, minutes to 1/e. */
 const TAP_C = 20;
 /** What a jug keeps of the heat of dissolving while it is stirred (common practice: 33 % lye reaches 90 C and more). */
@@ -161,8 +143,13 @@ function beforeBlending(
       .filter(({ wet }) => wet !== 'soak')
       .map(({ wet, values }) => at(quickAt, wet === 'froth' ? 'froth-colour' : 'stir-colour', values)),
     at(blendAt + 10, isPaste(facts.kohShare) ? 'ready-tub' : 'line-mould', {}),
-    ...(heat.process === 'oven' ? [at(blendAt + 10, 'warm-oven', { ovenC: facts.ovenC })] : []),
-    at(blendAt + 3, 'check-temperatures', { startC: heat.startC }),
+    ...(heat.process === 'oven' && facts.peakCoreC < BOILING_C
+      ? [at(blendAt + 10, 'warm-oven', { ovenC: facts.ovenC })]
+      : []),
+    at(blendAt + 3, 'check-temperatures', {
+      startC: heat.startC,
+      coldLye: jug.method === 'frozen' && heat.startC > COLD_LYE_C,
+    }),
   ];
 }
 
@@ -211,32 +198,4 @@ function fromSplitting(request: PlanRequest, filled: Filled): TimelineStep[] {
 function pouring(swirl: Swirl, filled: Filled): TimelineStep {
   const order = filled.portions.map(({ name }) => name);
   return swirl === 'layered' ? at(0, 'pour-layered', { order }) : at(0, `pour-${swirl}`, {});
-}
-
-function afterPour(request: PlanRequest, facts: TimelineFacts): TimelineStep[] {
-  const hours = Math.max(0.5, Math.round(facts.peakHours * 2) / 2);
-  const keep = {
-    ambient: facts.keepCool ? at(-5, 'keep-cool', {}) : at(-5, 'leave-open', {}),
-    insulated: at(-5, 'wrap', {}),
-    oven: at(-5, 'into-oven', { ovenC: facts.ovenC }),
-    fridge: at(-5, 'into-fridge', {}),
-  } as const;
-  return [
-    keep[request.heat.process],
-    at(-10, 'clean-up', {}),
-    facts.peakCoreC - request.heat.startC < FELT_WARMING
-      ? at(-15, 'stays-cool', { peakC: facts.peakCoreC })
-      : at(-60 * hours, 'watch-heat', { hours, peakC: facts.peakCoreC }),
-    outOfMould(facts),
-  ];
-}
-
-/** A bar is cut when firm, one full of salt within hours, and a paste not at all. */
-function outOfMould({ kohShare, saltPercent: percent }: TimelineFacts): TimelineStep {
-  if (isPaste(kohShare)) return at(-60 * UNMOULD_HOURS, 'keep-paste', {});
-  if (isSaltBar(percent)) {
-    const [fromHours, toHours] = SALT_BAR_HOURS;
-    return at(-60 * fromHours, 'cut-salt-bar', { percent, fromHours, toHours });
-  }
-  return at(-60 * UNMOULD_HOURS, 'unmould', { hours: UNMOULD_HOURS });
 }

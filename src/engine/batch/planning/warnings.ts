@@ -1,4 +1,5 @@
-import { CITRIC_MONOHYDRATE_RATIO } from '../additives.ts';
+import { BOILING_C } from '../../heat/estimate.ts';
+import { CITRIC_MOLES_PER_GRAM, CITRIC_MONOHYDRATE_MOLES_PER_GRAM } from '../additive.ts';
 import { isSaltBar } from '../bar-kind.ts';
 import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../jug-warnings.ts';
 import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
@@ -27,22 +28,39 @@ const BROWNING = [
   [0, 'slight'],
 ] as const;
 
-/** Everything worth a warning in a plan, the lye first. */
+/** Kilograms of oils that a household pot and stick blender still take (common practice). */
+const HOUSEHOLD_KG = 10;
+
+/** Everything worth a warning in a plan, what can hurt at once first, then the lye. `peakCoreC` as estimated. */
 export function planWarnings(
   request: PlanRequest,
   recipe: Recipe,
   filled: Filled,
-  superfat: PlanSuperfat,
+  { superfat, peakCoreC }: { readonly superfat: PlanSuperfat; readonly peakCoreC: number },
 ): readonly PlanWarning[] {
+  const { startC, process } = request.heat;
+  const isWrapped = (process === 'insulated' || process === 'oven') && peakCoreC < BOILING_C;
+  const kilograms = recipe.oilGrams / 1000;
   return [
-    ...aboutStart(request.heat.startC),
+    ...aboutStart(startC),
+    ...(peakCoreC >= BOILING_C
+      ? [
+          {
+            id: 'boils-over',
+            values: { peakC: peakCoreC, startC, sweet: recipe.totals.sugarGrams > 0 },
+          } as const,
+        ]
+      : []),
+    ...(kilograms > HOUSEHOLD_KG
+      ? [{ id: 'batch-large', values: { kilograms, most: HOUSEHOLD_KG } } as const]
+      : []),
     ...aboutSuperfat(recipe, superfat),
     ...aboutLye(request, recipe),
     ...aboutJug(recipe, filled),
     ...aboutBlend(recipe, request.heat.startC),
-    ...aboutPortions(recipe, filled),
+    ...aboutPortions(recipe, filled, superfat),
     ...(request.fragrance === undefined ? [] : aboutFragrance(request.fragrance)),
-    ...aboutAdditives(recipe),
+    ...aboutAdditives(recipe, isWrapped),
   ];
 }
 
@@ -90,7 +108,7 @@ function aboutLye(request: PlanRequest, recipe: Recipe): PlanWarning[] {
   return warnings;
 }
 
-function aboutPortions(recipe: Recipe, filled: Filled): PlanWarning[] {
+function aboutPortions(recipe: Recipe, filled: Filled, { band }: PlanSuperfat): PlanWarning[] {
   const warnings: PlanWarning[] = [];
   const { carrierWaterGrams, taken } = filled;
   if (carrierWaterGrams > taken.holdBackGrams + 0.05) {
@@ -101,6 +119,10 @@ function aboutPortions(recipe: Recipe, filled: Filled): PlanWarning[] {
     warnings.push({ id: 'dip-lowers-pot', values: { percent: potSuperfat(filled.pot) } });
   }
   for (const { name, superfat, lyeConcentration } of filled.portions) {
+    // As far below as the whole batch may be; where the whole may be lye-heavy, that is said of it already.
+    const lowest = superfat - (band.typical - band.low);
+    if (lowest < 0 && band.low >= 0)
+      warnings.push({ id: 'portion-superfat-negative', values: { name, percent: superfat, lowest } });
     if (superfat > HIGH_SUPERFAT && potSuperfat(filled.pot) <= HIGH_SUPERFAT) {
       warnings.push({ id: 'portion-superfat-high', values: { name, percent: superfat } });
     }
@@ -129,13 +151,12 @@ function aboutFragrance({ percentOfOils, vanillinPercent, risky = [] }: Fragranc
 
 /** What an additive's effect is warned of as; lye eaten and water replaced have numbers of their own. */
 const EFFECT_WARNINGS = {
-  heats: 'additive-heats',
   browns: 'additive-browns',
   'drinks-water': 'additive-drinks-water',
   hardens: 'additive-hardens',
 } as const;
 
-function aboutAdditives(recipe: Recipe): PlanWarning[] {
+function aboutAdditives(recipe: Recipe, wrapped: boolean): PlanWarning[] {
   return recipe.additives.flatMap(({ additive, grams }) =>
     additive.effects.flatMap((effect): PlanWarning[] => {
       if (effect === 'replaces-water') return [];
@@ -144,19 +165,22 @@ function aboutAdditives(recipe: Recipe): PlanWarning[] {
         const percent = (100 * salt) / recipe.oilGrams;
         return [{ id: 'liquid-salt', values: { additive: additive.id, grams: salt, percent } }];
       }
+      if (effect === 'heats') return [{ id: 'additive-heats', values: { additive: additive.id, wrapped } }];
       if (effect !== 'eats-lye') return [{ id: EFFECT_WARNINGS[effect], values: { additive: additive.id } }];
       return additive.liquid === undefined
-        ? [citricWarning(grams, grams * additive.acid, recipe)]
+        ? [citricWarning(grams, additive.id === 'citric-anhydrous' ? 'anhydrous' : 'monohydrate', recipe)]
         : acidWarning(additive.id, grams, grams * additive.acid, recipe);
     }),
   );
 }
 
-/** How much lye the acid eats, and what is left over if the jar holds the monohydrate instead. */
-function citricWarning(grams: number, moles: number, recipe: Recipe): PlanWarning {
-  const perMole = gramsPerMole(recipe);
-  const unused = moles * (1 - CITRIC_MONOHYDRATE_RATIO);
+/** How much lye the acid eats, and how far superfat would be off if the jar holds the other of the two that are sold. */
+function citricWarning(grams: number, form: 'monohydrate' | 'anhydrous', recipe: Recipe): PlanWarning {
+  const perGram = { monohydrate: CITRIC_MONOHYDRATE_MOLES_PER_GRAM, anhydrous: CITRIC_MOLES_PER_GRAM };
+  const other = form === 'monohydrate' ? 'anhydrous' : 'monohydrate';
   const now = superfatPercent(recipe.hydroxide, recipe.demand.typical);
-  const then = superfatPercent(recipe.hydroxide + unused, recipe.demand.typical);
-  return { id: 'citric-eats-lye', values: { grams, lyeGrams: moles * perMole, points: now - then } };
+  const less = grams * (perGram[other] - perGram[form]);
+  const then = superfatPercent(recipe.hydroxide - less, recipe.demand.typical);
+  const lyeGrams = grams * perGram[form] * gramsPerMole(recipe);
+  return { id: 'citric-eats-lye', values: { grams, lyeGrams, points: Math.abs(then - now), form } };
 }

@@ -67,7 +67,7 @@ export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us)
   checkStart(heat.startC, oils, alkali);
   checkOven(heat);
   const size = sizeOf(written.size, oils);
-  checkPlainSize(size, written.size);
+  checkPlainSize(size, written.size ?? written.oils);
   return {
     oils,
     size,

@@ -4,9 +4,9 @@ import { fold } from '../../text/fold.ts';
 
 /**
  * What is asked for as a colour and is none. `filler`: white minerals and starches that only lighten; `talc` besides may
- * hold asbestos; `glow`: powders that shine in the dark, which no list of colours allows in soap.
+ * hold asbestos; `stone`: ground lapis lazuli, which is the gem with its calcite and pyrite; `glow`: powders that shine in the dark, which no list of colours allows in soap.
  */
-export type NoColour = 'filler' | 'talc' | 'glow';
+export type NoColour = 'filler' | 'talc' | 'glow' | 'stone';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -15,13 +15,15 @@ declare module '../../refusal.ts' {
 }
 
 /** Names in both languages, the whole of what is asked (common practice). */
-const FILLERS: Readonly<Record<'filler' | 'talc', string>> = {
+const FILLERS: Readonly<Record<'filler' | 'talc' | 'stone', string>> = {
   talc: 'talc; talco; talcum; talcum powder; baby powder; steatite; esteatita; soapstone; soapstone powder; jabon de sastre; piedra jabon; french chalk; magnesium silicate; silicato de magnesio; ci 77718; 77718',
+  stone:
+    'lapis lazuli; lapislazuli; ground lapis lazuli; genuine lapis lazuli; natural lapis lazuli; lapis lazuli pigment; lapis lazuli natural; pigmento de lapislazuli; natural ultramarine; genuine ultramarine; ultramar natural',
   filler:
     'chalk; calcium carbonate; creta; carbonato de calcio; silica; silice; diatomaceous earth; tierra de diatomeas; tierra de diatomea; diatomite; cornstarch; corn starch; maicena; almidon de maiz; almidon; starch; rice starch; almidon de arroz; arrowroot; tapioca starch; baking soda; bicarbonate; bicarbonato; bicarbonato de sodio; gypsum; yeso; plaster; pumice; piedra pomez; barium sulfate; barium sulphate; sulfato de bario; blanc fixe; magnesium carbonate; carbonato de magnesio; eggshell powder; cascara de huevo',
 };
 const BY_NAME: ReadonlyMap<string, NoColour> = new Map(
-  (Object.entries(FILLERS) as ['filler' | 'talc', string][]).flatMap(([kind, names]) =>
+  (Object.entries(FILLERS) as ['filler' | 'talc' | 'stone', string][]).flatMap(([kind, names]) =>
     names.split('; ').map(name => [fold(name), kind] as const),
   ),
 );
@@ -40,7 +42,7 @@ export function noColourIn(text: string): NoColour | undefined {
   return BY_NAME.get(name) ?? BY_NAME.get(bare) ?? (GLOW.test(name) ? 'glow' : undefined);
 }
 
-/** Throws `no-colour` where a colourant's name asks for a filler or a powder that glows. */
+/** Throws `no-colour` where a colourant's name asks for a filler, a gem or a powder that glows. */
 export function refuseNoColour(text: string): void {
   const kind = noColourIn(text);
   if (kind) refuse('no-colour', { text: cut(text, 80), kind });

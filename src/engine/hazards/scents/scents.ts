@@ -14,6 +14,17 @@ export type ScentRisk =
   | 'balsam'
   | 'perfume';
 
+/** Those that burn or sensitise skin at doses that other scents are used at: weighed only under their maker's limit. */
+export const NEEDS_CERTIFICATE: ReadonlySet<ScentRisk> = new Set([
+  'cinnamal',
+  'eugenol',
+  'phenols',
+  'citral',
+  'salicylate',
+  'sensitises',
+  'balsam',
+]);
+
 /** Why a scent is not planned at all. */
 export type BarredScentReason = 'alcohol' | 'not-for-skin' | 'prohibited';
 

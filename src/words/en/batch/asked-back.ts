@@ -6,9 +6,11 @@ export const askedBackRefusals: Pick<
   RefusalSentences,
   | 'additive-over-usual'
   | 'oil-unclear'
+  | 'oil-is-liquid'
   | 'oils-without-unit'
   | 'lye-not-hydroxide'
   | 'lye-potash-unclear'
+  | 'lye-or-bleach'
   | 'lye-by-volume'
   | 'lye-weight-told'
   | 'start-too-hot'
@@ -17,6 +19,10 @@ export const askedBackRefusals: Pick<
   | 'size-very-large'
   | 'oil-number-spaced'
 > = {
+  'oil-is-liquid': ({ text }) =>
+    `“${text}” is no fat: lye finds nothing in it to make soap of, and it would all stay in the bar as lye. Name the oils, and write this as liquid:“${text.trim()}”.`,
+  'lye-or-bleach': ({ text }) =>
+    `“${text}”: caustic soda (NaOH), or the bleach for cleaning? Bleach makes no soap and must never go in. If the label says sodium hydroxide, write “NaOH”.`,
   'lye-not-hydroxide': ({ text }) =>
     `“${text}” is not lye: carbonates and other salts make no soap. Only sodium hydroxide (NaOH) or potassium hydroxide (KOH) does; read the label.`,
   'lye-drain-cleaner': ({ text }) =>
@@ -36,7 +42,7 @@ export const askedBackRefusals: Pick<
   'oil-number-spaced': ({ text, joined, last }) =>
     `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
   'additive-over-usual': ({ additive: id, percent, most }) =>
-    `${Math.round(percent)} % of the oils is far too much ${batch.additives[id]}: ${most} % at most. Look at the amount again.`,
+    `${Math.round(percent)} % of the oils is far too much ${batch.additives[id]}${id === 'honey' || id === 'sugar' ? ' (all sugars together)' : ''}: ${most} % at most.${id === 'honey' || id === 'sugar' ? ' More overheats the loaf, which can erupt.' : ''} Look at the amount again.`,
   'oil-unclear': ({ text }) =>
     `“${text}”: which fat is in it? Read the label and name each one, such as “soybean 60%, palm 40%”; every fat needs its own lye.`,
   'oils-without-unit': () =>

@@ -6,6 +6,7 @@ import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { jug } from '../liquids.ts';
 import { scents } from '../scents.ts';
+import { limits, portionSuperfat } from './limits.ts';
 
 const { one, two } = numbersIn('en');
 /** A tenth is what most scales show; less than that still says that it is something. */
@@ -58,8 +59,8 @@ const warnings: WarningSentences = {
     `Vanillin will turn the scented portions ${browning[level]}, whatever white you add. Leave the portion whose colour matters unscented.`,
   'fragrance-limit': ({ percentOfOils }) =>
     `${pc(percentOfOils)} fragrance is much: check the maximum on its IFRA certificate (rinse-off soap, category 9).`,
-  'additive-heats': ({ additive: id }) =>
-    `${capital(additive(id))} makes the batch run hotter and faster: soap cooler, do not insulate.`,
+  'additive-heats': ({ additive: id, wrapped }) =>
+    `${capital(additive(id))} makes the batch run hotter and faster: soap cooler, ${wrapped ? 'look at it every half hour, and unwrap it if it bulges' : 'do not insulate'}.`,
   'additive-browns': ({ additive: id }) => `${capital(additive(id))} browns with lye: expect a tan base.`,
   'additive-drinks-water': ({ additive: id }) =>
     `${capital(additive(id))} drinks water: wet it in one to three times its weight of water first.`,
@@ -67,8 +68,13 @@ const warnings: WarningSentences = {
     `${capital(additive(id))} hardens the bar: cut it early, it can crumble later.`,
   ...jug.warnings,
   ...scents.warnings,
-  'citric-eats-lye': ({ grams, lyeGrams, points }) =>
-    `${g(grams)} of citric acid eats ${g(lyeGrams)} of lye; that much is added. This is for anhydrous acid: with the monohydrate, superfat is ${one(points)} points lower.`,
+  ...limits.warnings,
+  'portion-superfat-negative': ({ name, percent, lowest }) =>
+    portionSuperfat({ portion: capital(portionName(name)), percent, lowest }),
+  'citric-eats-lye': ({ grams, lyeGrams, points, form }) =>
+    form === 'monohydrate'
+      ? `${g(grams)} of citric acid eats ${g(lyeGrams)} of lye, counted as the monohydrate, the weaker of the two sold; that much is added. Does the label say anhydrous? Write “anhydrous citric acid”; else superfat is ${one(points)} points higher.`
+      : `${g(grams)} of anhydrous citric acid eats ${g(lyeGrams)} of lye; that much is added. If the label says monohydrate, write “citric acid”: superfat would be ${one(points)} points lower than shown.`,
 };
 
 const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
@@ -113,6 +119,7 @@ export const batch = {
   },
   classSteps,
   headline: jug.headline,
+  scaled: limits.scaled,
   jug,
   waterWays: (v: { strength: string; ratio: string; ofOils: string }) =>
     `The same water: ${v.strength} % lye = ${v.ratio}:1 water to lye = ${v.ofOils} % of oils.`,

@@ -55,7 +55,10 @@ const steps: StepSentences = {
     v.count === 1 ? 'Stir the soaking colour again.' : 'Stir the soaking colours again.',
   'line-mould': () => 'Line the mould. Lay out cups, spoons, whisk and spatulas.',
   'warm-oven': v => `Warm the oven to ${t(v.ovenC)}.`,
-  'check-temperatures': v => `Check: oils and lye water near ${t(v.startC)}. All weighed, all within reach.`,
+  'check-temperatures': v =>
+    v.coldLye
+      ? `Check: oils near ${t(v.startC)}. The lye in its liquid stays cold, below 40 °C (104 °F): do not warm it. All weighed, all within reach.`
+      : `Check: oils and lye water near ${t(v.startC)}. All weighed, all within reach.`,
   'lye-into-oils': v => `Lye water into the oils. Blend in short bursts to ${traces[v.trace]}.`,
   'add-additive': v => `Stir in ${weight(v.grams)} ${additive(v.additive)}.`,
   split: v =>
@@ -75,6 +78,8 @@ const steps: StepSentences = {
   'keep-cool': () =>
     'Keep it cool: uncovered, air all round, a fan if you have one. White crackles when it overheats.',
   wrap: () => 'Cover and wrap it in towels.',
+  'too-hot-to-wrap': v =>
+    `Do not wrap it or put it in the oven: the core would reach about ${t(v.peakC)}. Leave it uncovered, air all round, a tray under it; look every quarter of an hour.`,
   'into-oven': v => `Oven off (it was at ${t(v.ovenC)}), mould in, door shut. Leave it overnight.`,
   'into-fridge': () => 'Into the fridge, away from food, labelled.',
   'watch-heat': v =>

@@ -2,6 +2,10 @@ import type { askedBackRefusals as en } from '../../en/batch/asked-back.ts';
 import { batch } from './batch.ts';
 
 export const askedBackRefusals: typeof en = {
+  'oil-is-liquid': ({ text }) =>
+    `«${text}» no es una grasa: la sosa no tiene con qué hacer jabón y quedaría libre. Nombra los aceites, y esto escríbelo en liquid:«${text.trim()}».`,
+  'lye-or-bleach': ({ text }) =>
+    `«${text}»: ¿sosa cáustica (NaOH) o la lejía de limpiar? La de limpiar no hace jabón y nunca debe entrar. Si la etiqueta dice hidróxido de sodio, escribe «NaOH».`,
   'lye-not-hydroxide': ({ text }) =>
     `«${text}» no es sosa: los carbonatos y otras sales no hacen jabón. Solo el hidróxido de sodio (NaOH) o de potasio (KOH); lee la etiqueta.`,
   'lye-drain-cleaner': ({ text }) =>
@@ -21,7 +25,7 @@ export const askedBackRefusals: typeof en = {
   'oil-number-spaced': ({ text, joined, last }) =>
     `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
   'additive-over-usual': ({ additive: id, percent, most }) =>
-    `${Math.round(percent)} % de los aceites es demasiado (${batch.additives[id]}): como mucho ${most} %. Revisa la cantidad.`,
+    `${Math.round(percent)} % de los aceites es demasiado (${batch.additives[id]}${id === 'honey' || id === 'sugar' ? ', todo el azúcar junto' : ''}): como mucho ${most} %.${id === 'honey' || id === 'sugar' ? ' Más recalienta la barra, que puede salirse.' : ''} Revisa la cantidad.`,
   'oil-unclear': ({ text }) =>
     `«${text}»: ¿qué grasa lleva? Lee la etiqueta y nombra cada una, como «soja 60%, palma 40%»; cada grasa pide su propia sosa.`,
   'oils-without-unit': () =>

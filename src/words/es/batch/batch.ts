@@ -6,6 +6,7 @@ import type * as en from '../../en/batch/batch.ts';
 import { numbersIn } from '../../numbers.ts';
 import { jug } from '../liquids.ts';
 import { scents } from '../scents.ts';
+import { limits, portionSuperfat } from './limits.ts';
 
 const { one, two } = numbersIn('es');
 /** A tenth is what most scales show; less than that still says that it is something. */
@@ -54,13 +55,13 @@ const warnings: WarningSentences = {
   'portion-superfat-high': ({ name, percent }) =>
     `${capital(portionName(name))} acaba en ${pc(percent)} de sobreengrasado: más blando ahí. Usa menos aceite para el color o apártalo de la receta.`,
   'portion-lye-weak': ({ name, percent }) =>
-    `${capital(portionName(name))} acaba con la lejía al ${pc(percent)}: usa menos agua para su color.`,
+    `${capital(portionName(name))} acaba con ${pc(percent)} de sosa en su agua: usa menos agua para su color.`,
   'fragrance-browns': ({ level }) =>
     `La vainillina pondrá las partes con aroma ${browning[level]}, pongas el blanco que pongas. Deja sin aroma la parte cuyo color importa.`,
   'fragrance-limit': ({ percentOfOils }) =>
     `${pc(percentOfOils)} de aroma es mucho: mira el máximo en su certificado IFRA (jabón que se aclara, categoría 9).`,
-  'additive-heats': ({ additive: id }) =>
-    `${capital(additive(id))}: calienta y acelera la masa. Trabaja más frío y no abrigues el molde.`,
+  'additive-heats': ({ additive: id, wrapped }) =>
+    `${capital(additive(id))}: calienta y acelera la masa. Trabaja más frío${wrapped ? ', míralo cada media hora y desabrígalo si se abomba' : ' y no abrigues el molde'}.`,
   'additive-browns': ({ additive: id }) =>
     `${capital(additive(id))}: oscurece con la sosa. Cuenta con una base beige.`,
   'additive-drinks-water': ({ additive: id }) =>
@@ -69,8 +70,13 @@ const warnings: WarningSentences = {
     `${capital(additive(id))}: endurece el jabón. Córtalo pronto; luego puede desmenuzarse.`,
   ...jug.warnings,
   ...scents.warnings,
-  'citric-eats-lye': ({ grams, lyeGrams, points }) =>
-    `${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali; ya están sumados. Es para ácido anhidro: con el monohidrato, el sobreengrasado baja ${one(points)} puntos.`,
+  ...limits.warnings,
+  'portion-superfat-negative': ({ name, percent, lowest }) =>
+    portionSuperfat({ portion: capital(portionName(name)), percent, lowest }),
+  'citric-eats-lye': ({ grams, lyeGrams, points, form }) =>
+    form === 'monohydrate'
+      ? `${g(grams)} de ácido cítrico se comen ${g(lyeGrams)} de álcali, contado como monohidrato, el más flojo de los dos que se venden; ya están sumados. ¿La etiqueta dice anhidro? Escribe «ácido cítrico anhidro»; si no, el sobreengrasado sube ${one(points)} puntos.`
+      : `${g(grams)} de ácido cítrico anhidro se comen ${g(lyeGrams)} de álcali; ya están sumados. Si la etiqueta dice monohidrato, escribe «ácido cítrico»: el sobreengrasado bajaría ${one(points)} puntos.`,
 };
 
 const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
@@ -117,9 +123,10 @@ export const batch: typeof en.batch = {
   },
   classSteps,
   headline: jug.headline,
+  scaled: limits.scaled,
   jug,
   waterWays: v =>
-    `La misma agua: lejía al ${v.strength} % = ${v.ratio}:1 de agua a álcali = ${v.ofOils} % de los aceites.`,
+    `La misma agua: sosa al ${v.strength} % = ${v.ratio}:1 de agua a álcali = ${v.ofOils} % de los aceites.`,
   kit: v => `${v.stations} mesas (${v.people} personas), en cada una: ${v.station}.`,
 };
 
@@ -150,9 +157,9 @@ export const batchRefusals: typeof en.batchRefusals = {
   'cavity-by-mass': ({ text }) =>
     `«${text}» es un peso: una cavidad necesita su volumen, como «12 cavidades x 100 ml».`,
   'water-bare-percent': ({ percent }) =>
-    `¿${percent}% de qué? Escribe «${percent}% lejía» (concentración) o «${percent}% de aceites»: son jabones distintos.`,
+    `¿${percent}% de qué? Escribe «${percent}% sosa» (concentración) o «${percent}% de aceites»: son jabones distintos.`,
   'water-unreadable': ({ text }) =>
-    `No entiendo el agua «${text}». Escribe «33% lejía», «2:1» (agua a álcali) o «38% de aceites».`,
+    `No entiendo el agua «${text}». Escribe «33% sosa», «2:1» (agua a álcali) o «38% de aceites».`,
   'carrier-by-mass': ({ text }) =>
     `«${text}»: mide el líquido de un color con cuchara o en mililitros, como «1 cda de oliva».`,
   'portion-without-amount': ({ text }) =>
@@ -176,7 +183,7 @@ export const batchRefusals: typeof en.batchRefusals = {
   'superfat-absurd': ({ percent, most }) =>
     `Con ${pc(percent)} de sobreengrasado ya no es jabón; como mucho ${most} %, lo normal es 5 %.`,
   'purity-out-of-range': ({ percent, alkali, least }) =>
-    `${pc(percent)} no es la pureza de un ${alkali} seco (${least} a 100 %, mira la etiqueta). ¿Es lejía ya disuelta? Escribe «solución al ${one(percent)}%».`,
+    `${pc(percent)} no es la pureza de un ${alkali} seco (${least} a 100 %, mira la etiqueta). ¿Es sosa ya disuelta? Escribe «solución al ${one(percent)}%».`,
   'koh-share-out-of-range': ({ percent }) =>
     `La parte de KOH es ${pc(percent)}; con los dos álcalis va entre 0 y 100 %.`,
   'lye-unreadable': ({ text }) =>

@@ -9,7 +9,7 @@ const pc = (share: number) => `${Math.round(share * 100)} %`;
 
 const levers: Readonly<Record<Lever['id'], (to: number) => string>> = {
   'start-cooler': to => `vierte a ${t(to)}`,
-  'less-water': to => `usa lejía al ${Math.round(to)} % (menos agua)`,
+  'less-water': to => `usa sosa al ${Math.round(to)} % (menos agua)`,
   'no-insulation': () => 'no lo abrigues',
   fridge: () => 'mételo en la nevera',
 };

@@ -56,8 +56,11 @@ const steps: StepSentences = {
     v.count === 1 ? 'Remueve otra vez el color en remojo.' : 'Remueve otra vez los colores en remojo.',
   'line-mould': () => 'Forra el molde. Prepara vasos, cucharas, varillas y espátulas.',
   'warm-oven': v => `Calienta el horno a ${t(v.ovenC)}.`,
-  'check-temperatures': v => `Comprueba: aceites y lejía cerca de ${t(v.startC)}. Todo pesado y a mano.`,
-  'lye-into-oils': v => `La lejía sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
+  'check-temperatures': v =>
+    v.coldLye
+      ? `Comprueba: aceites cerca de ${t(v.startC)}. La sosa en su líquido se queda fría, por debajo de 40 °C (104 °F): no la calientes. Todo pesado y a mano.`
+      : `Comprueba: aceites y agua de sosa cerca de ${t(v.startC)}. Todo pesado y a mano.`,
+  'lye-into-oils': v => `El agua de sosa sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
   'add-additive': v => `Incorpora ${weight(v.grams)} de ${additive(v.additive)}.`,
   split: v =>
     `Reparte: ${v.portions.map(({ name, millilitres }) => `${portion(name)} ${Math.round(millilitres)} ml`).join(', ')}.`,
@@ -76,6 +79,8 @@ const steps: StepSentences = {
   'keep-cool': () =>
     'Mantenlo fresco: destapado, con aire alrededor, con ventilador si tienes. El blanco se craquela al recalentarse.',
   wrap: () => 'Tápalo y abrígalo con toallas.',
+  'too-hot-to-wrap': v =>
+    `No lo abrigues ni lo metas al horno: así el centro llegaría a unos ${t(v.peakC)}. Déjalo destapado, con aire alrededor y una bandeja debajo; míralo cada cuarto de hora.`,
   'into-oven': v =>
     `Horno apagado (estaba a ${t(v.ovenC)}), molde dentro, puerta cerrada. Déjalo toda la noche.`,
   'into-fridge': () => 'A la nevera, lejos de la comida y con etiqueta.',

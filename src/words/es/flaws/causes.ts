@@ -79,7 +79,7 @@ export const flawCauses: typeof en = {
   },
   separation: {
     name: 'separación (falsa traza)',
-    why: 'El aceite y la lejía se separaron otra vez: hay aceite de un lado y jabón cargado de sosa del otro.',
+    why: 'El aceite y la sosa disuelta se separaron otra vez: hay aceite de un lado y jabón cargado de sosa del otro.',
   },
   'stearic-spots': {
     name: 'puntos de estearina',

@@ -44,7 +44,7 @@ export const flawRemedies: typeof en = {
   'less-carrier': 'Usa menos vehículo: como 1 cda por 1 cdta de color.',
   'hold-water-back': 'Resta del agua de la sosa el agua del color, nunca por debajo de 1:1.',
   'less-heat': 'Trabaja más fresco: empieza más frío, sin forzar gel, sin manta.',
-  'less-water': 'Usa menos agua (lejía de sosa al 33 % más o menos).',
+  'less-water': 'Usa menos agua (sosa al 33 % más o menos).',
   'less-white-pigment': 'Usa el mínimo de blanco que sirva: 1/2 cdta por taza ya es pleno.',
   'keep-white-under-ceiling': 'No pases de 1 cdta de todos los blancos por taza.',
   'cooler-fragrance': 'Elige una fragancia que no caliente.',

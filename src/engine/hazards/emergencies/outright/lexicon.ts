@@ -46,6 +46,7 @@ export const OUTRIGHT_WORDS = {
     'se tomo, se bebio, se trago, se ha tomado, se ha bebido, se lo tomo, se la tomo, se mando, me tome, me bebi, me trague',
   bite: 'bit, bitten, bit into, took a bite, bite of, ate, eaten, eating, licked, licking, chewed, chewing, mordio, mordisco, comio, comi, se comio, lamio, chupo, mastico',
   jug: 'the jug, a jug, my jug, lye jug, jug, pitcher, the bottle, a bottle, unlabelled bottle, unlabeled bottle, the jar, la jarra, jarra, el frasco, un frasco, la botella, el bote, el vaso, el recipiente',
+  find: 'found, caught, discovered, walked in on, came in and, encontre, encontramos, encontro, halle, pille, lo vi con, la vi con',
   mistaken:
     'thinking it was, thought it was, thought that it was, wrong bottle, wrong cup, wrong glass, wrong mug, wrong jug, wrong jar, by mistake, by accident, accidentally, penso que era, pense que era, pensando que era, creyo que era, crei que era, creyendo que era, por error, por equivocacion, se confundio, botella equivocada, vaso equivocado',
   seizure:

@@ -19,6 +19,7 @@ export const OUTRIGHT_PATTERNS = {
     'tasted lyewater who ~8',
     'cantswallow',
     'kid bite|drink pigment ~5',
+    'find kid jug ~9',
   ],
   eye: [
     'contact ineye ~6 !fume',

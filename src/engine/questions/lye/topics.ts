@@ -1,4 +1,4 @@
-import type { Origin } from '../origin.ts';
+import type { Origin } from '../../origin.ts';
 
 /** A question about handling lye that has one answer, whatever the recipe; `src/words` speaks each. */
 export type LyeTopic =

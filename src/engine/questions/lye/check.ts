@@ -1,10 +1,10 @@
-import { additiveTotals, parseAdditives, weighAdditives } from '../batch/additives.ts';
-import { hydroxideDemand, hydroxideIn, superfatPercent } from '../batch/lye/lye.ts';
-import { parseWater, waterGrams } from '../batch/lye/water.ts';
-import { OILS } from '../batch/oils/index.ts';
-import { parseOils } from '../batch/oils/oil-list.ts';
-import type { Band } from '../origin.ts';
-import { refuse } from '../refusal.ts';
+import { additiveTotals, parseAdditives, weighAdditives } from '../../batch/additives.ts';
+import { hydroxideDemand, hydroxideIn, superfatPercent } from '../../batch/lye/lye.ts';
+import { parseWater, waterGrams } from '../../batch/lye/water.ts';
+import { OILS } from '../../batch/oils/index.ts';
+import { parseOils } from '../../batch/oils/oil-list.ts';
+import type { Band } from '../../origin.ts';
+import { refuse } from '../../refusal.ts';
 
 /** Lye as it was weighed. */
 export type WeighedLye = {

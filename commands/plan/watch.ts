@@ -1,0 +1,54 @@
+import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
+import type { Caution as DoseCaution } from '../../src/engine/dosing/cautions.ts';
+import { withoutCatalogueLye } from '../../src/presenting/warning.ts';
+import type { PlanView, Section } from './view.ts';
+
+/** Warnings that stay on the face however long it is: what they tell hurts at once or leaves lye in the bar. */
+const URGENT: ReadonlySet<PlanAnswer['warnings'][number]['id']> = new Set([
+  'boils-over',
+  'batch-large',
+  'superfat-may-go-negative',
+  'portion-superfat-negative',
+  'liquid-eats-lye',
+  'citric-eats-lye',
+] as const);
+
+const warned = ({ answer, say }: PlanView, urgent: boolean): readonly string[] =>
+  answer.warnings
+    .filter(({ id }) => URGENT.has(id) === urgent)
+    .map(({ id, values }) => (say.batch.warnings[id] as (given: typeof values) => string)(values));
+
+export const planUrgent = (view: PlanView): readonly string[] => warned(view, true);
+
+/** All that is worth a warning, what hurts at once first. */
+export const planWarned = (view: PlanView): Section => ({
+  title: view.say.plan.watch,
+  rows: [...planUrgent(view), ...planWatch(view).rows],
+});
+
+/** Everything else worth a warning, the lye first. */
+export const planWatch = (view: PlanView): Section => ({
+  title: view.say.plan.watch,
+  rows: warned(view, false),
+});
+
+/** Cautions of the doses that the plan says elsewhere and better, with its own numbers. */
+const SAID_ELSEWHERE: ReadonlySet<DoseCaution['id']> = new Set([
+  'raw-batter',
+  'superfat-rises',
+  'lye-thins',
+  'stick-blend-thickens',
+  'typical-batter',
+]);
+
+/** What the colours themselves call for, each once. */
+export function planColourCautions({ answer, read, say, notes }: PlanView): Section {
+  const jars = read.jars.flat();
+  const rows = answer.portions.flatMap(({ cautions }) =>
+    withoutCatalogueLye(cautions, jars)
+      .filter(({ id }) => !SAID_ELSEWHERE.has(id))
+      .map(({ id, values }) => (say.dosing.cautions[id] as (given: typeof values) => string)(values)),
+  );
+  const known = [...notes.cautions.map(({ text }) => text), ...notes.asides];
+  return { title: say.plan.colours, rows: [...new Set([...known, ...rows])] };
+}

@@ -1,0 +1,49 @@
+import { unaccented } from '../../text/unaccented.ts';
+
+const LONGEST = 200;
+const LYE =
+  '(?:lye|naoh|caustic(?: soda)?|sodium hydroxide|lye flakes|lye crystals|sosa|soda caustica|lejia)';
+const METAL = '(?:alumini?um|zinc|tin|galvani[sz]ed|aluminio|hojalata|galvanizad[oa])';
+const VESSEL =
+  '(?:pots?|pans?|bowls?|jugs?|buckets?|spoons?|saucepans?|ollas?|cazos?|bol(?:es)?|jarras?|cubos?|cucharas?)';
+
+/** What is asked about: water that goes onto lye, or a metal that lye eats. */
+const MATTERS = [
+  new RegExp(String.raw`\bwater\b.{0,12}\b(?:on ?to|on|in ?to|over|to)\b(?: the| my)? ${LYE}\b`, 'u'),
+  new RegExp(String.raw`\bagua\b.{0,12}\b(?:sobre|encima de|en|a)\b(?: la)? ${LYE}\b`, 'u'),
+  new RegExp(String.raw`\b${METAL}\b.{0,40}\b${LYE}\b|\b${LYE}\b.{0,40}\b${METAL}\b`, 'u'),
+];
+const HELLO = String.raw`^(?:(?:hi|hello|hey|so|ok|okay|please|hola|oye|and|y|una pregunta|quick question|question)[ ,:]+)*`;
+/** Opens a question whether something may be done. */
+const MAY = new RegExp(
+  String.raw`${HELLO}(?:can|could|may|should|shall|is it (?:ok|okay|safe|fine)|do i|puedo|podria|se puede|debo|deberia|es seguro|da igual)\b`,
+  'u',
+);
+/** A thing to do, or to use, and a question mark. */
+const BARE = new RegExp(
+  String.raw`${HELLO}(?:pour|add|put|mix|use|water|lye|${METAL}|${VESSEL}|agua|sosa|echar|verter|usar|mezclar|echo|vierto)\b[^?]*\?+\s*$`,
+  'u',
+);
+/** "Aluminium pot for lye": a thing and its use, and nothing that was done. */
+const FOR_LYE = new RegExp(
+  String.raw`${HELLO}(?:an? |una? |the |la )?(?:${METAL} ${VESSEL}|${VESSEL} de ${METAL}) (?:for|para)(?: mixing| mezclar)?(?: the| my| la| mi)? ${LYE}[ ?.!]*$`,
+  'u',
+);
+/** Anything of this was done already, is going on, or hurts. */
+const HAPPENED =
+  /\b(?:poured|added|mixed|used|spil\w*|fizz\w*|bubbl\w*|boil\w*|foam\w*|froth\w*|smok\w*|steam\w*|hiss\w*|erupt\w*|help|now|burn\w*|hurt\w*|splash\w*|hot|melt\w*|just|already|black|gr[ae]y|i put|we put|got|eche|echamos|echaron|puse|pusimos|puso|verti\w*|use|usamos|mezcle|derram\w*|hierv\w*|hirv\w*|burbuj\w*|humo|humea\w*|quem\w*|ayuda|auxilio|ya|ahora|acab\w*|salpic\w*|espuma|negr[oa]|caliente)\b/u;
+const USE_OPENS = new RegExp(String.raw`${HELLO}use\b`, 'u');
+const MAY_USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b/u;
+
+/**
+ * True where somebody asks before doing it whether water may go onto lye, or whether lye may meet a metal that it eats:
+ * that is answered as a question of handling. One word of what happened, or of what hurts, and it is none.
+ */
+export function isAskedBefore(words: string): boolean {
+  if (words.length > LONGEST || /ech[óé]|vert[íi][óo]?\b/u.test(words)) return false;
+  const text = unaccented(words, LONGEST).replace(/[¿¡]/gu, '').trim();
+  if (!MATTERS.some(matter => matter.test(text))) return false;
+  const told = MAY_USE.test(text) || USE_OPENS.test(text) ? text.replace(/\buse\b/u, '') : text;
+  if (HAPPENED.test(told)) return false;
+  return MAY.test(text) || BARE.test(text) || FOR_LYE.test(text);
+}

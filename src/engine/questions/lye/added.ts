@@ -1,0 +1,44 @@
+import { ADDITIVES } from '../../batch/additives.ts';
+import { knownOil } from '../../batch/oils/find-oil.ts';
+import { COUNT, MASS, plainWords, type Remaining, told } from './words.ts';
+
+/** Bare milk is the drink, whatever fat is named after it. */
+const MILK = /^(?:milk|leche)$/u;
+const NAMES = ADDITIVES.flatMap(({ synonyms, liquid }) =>
+  synonyms.map(name => ({ name: plainWords(name), isLiquid: liquid !== undefined })),
+)
+  .filter(
+    ({ name }) =>
+      name.length > 2 &&
+      !/^(?:agua|water|oil)$/u.test(name) &&
+      (MILK.test(name) || knownOil(name) === undefined),
+  )
+  .sort((a, b) => b.name.length - a.name.length);
+const SPOONED = String.raw`(?:${MASS}|${COUNT} ?(?:%|percent|por ciento|tbsps?|tsps?|tablespoons?|teaspoons?|cups?|ml|cdas?|cdtas?|cucharadas?|cucharaditas?|tazas?))`;
+
+/** What is stirred in and what stands in the place of water, as `/plan` takes them. */
+export function addedIn(rest: Remaining): { additives?: string; liquid?: string } {
+  const additives: string[] = [];
+  const liquids: string[] = [];
+  for (const { name, isLiquid } of NAMES) {
+    if (!rest.text.includes(name)) continue;
+    const plain = name.replace(/[.*+?^${}()|[\]\\]/gu, String.raw`\$&`);
+    const amount = told(
+      rest.take(
+        String.raw`(?:with |con |and |y |plus |mas )*(${SPOONED}) (?:of |de )?${plain}(?! (?:oil|butter|seed|wax|fat))`,
+        String.raw`(?:with |con |and |y |plus |mas )*${plain} (${SPOONED})(?! (?:of |de )?(?:olive|coconut|palm|[a-z]+ (?:oil|butter)))`,
+      ),
+    );
+    if (amount !== undefined) additives.push(`${name} ${amount}`);
+    else if (
+      rest.take(
+        String.raw`(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|fat))(?: (?:instead|in place) of (?:the )?water| en (?:vez|lugar) del? agua)?`,
+      )
+    )
+      (isLiquid ? liquids : additives).push(name);
+  }
+  return {
+    ...(additives.length > 0 && { additives: additives.join(', ') }),
+    ...(liquids.length > 0 && { liquid: liquids.join(', ') }),
+  };
+}

@@ -1,0 +1,80 @@
+import { decimal, LYE, MASS, PERCENT, POTASSIUM, type Remaining, SODIUM, told } from './words.ts';
+
+export type Alkali = {
+  readonly given: { lye?: string; purity?: number };
+  readonly potassium: boolean;
+  readonly purityTold: boolean;
+  readonly purity: number | undefined;
+};
+
+/** Percent from which dry alkali is sold. */
+const LIKE_A_PURITY = 80;
+/** "170 g KOH 85%": what was weighed, and how pure it is. */
+const WEIGHED_AT = new RegExp(
+  String.raw`(${MASS}(?: of| de)? ${LYE}) (?:at |al |de |del )?${PERCENT}(?: pure| purity| pura| de pureza)?`,
+  'u',
+);
+
+/** Which alkali, how pure, and whether it comes dissolved. */
+export function alkaliIn(rest: Remaining): Alkali {
+  rest.text = rest.text.replace(WEIGHED_AT, (whole: string, mass: string, percent: string) =>
+    decimal(percent) >= LIKE_A_PURITY ? `${mass} ; purity ${percent}%` : whole,
+  );
+  const potassium = POTASSIUM.test(rest.text);
+  const both =
+    (potassium && SODIUM.test(rest.text)) || /\b(?:dual lye|both lyes|doble sosa|lye mix)\b/u.test(rest.text);
+  const name = potassium ? 'KOH' : 'NaOH';
+  if (both) return { given: { lye: bothIn(rest) }, potassium: false, purityTold: true, purity: undefined };
+  const dissolved = told(
+    rest.take(
+      String.raw`(?:a |my |with |using |con |en )*${PERCENT} ?(?:${LYE} )?(?:solution|solucion|master ?batch(?:ed)?)(?: of ${LYE}| de ${LYE})?`,
+      String.raw`(?:una )?(?:solucion|disolucion)(?: de ${LYE})? (?:al |de |del )?${PERCENT}`,
+      String.raw`${LYE} solution (?:at |of )?${PERCENT}`,
+    ),
+  );
+  // Weaker than that it is the strength of a batch's lye water, which /plan calls water.
+  if (dissolved !== undefined && decimal(dissolved) < 45) rest.text += ` ; ${dissolved}% lye concentration`;
+  else if (dissolved !== undefined)
+    return {
+      given: { lye: `${dissolved}% ${potassium ? 'KOH' : 'lye'} solution` },
+      potassium,
+      purityTold: true,
+      purity: 1,
+    };
+  const purity = told(
+    rest.take(
+      String.raw`(?:the |my |la |mi |with |con |is |of )*(?:${LYE} )?(?:purity|pureza)(?: of ${LYE}| de la ${LYE})? ?(?:of |is |at |es |de |del |al |: ?)*${PERCENT}(?: ${LYE})?`,
+      String.raw`${LYE} (?:at |of |is |al |de |del |es |con )*${PERCENT} ?(?:pure|purity|pura|puro|de pureza|pureza)`,
+      String.raw`${PERCENT} ?(?:pure|purity|pura|de pureza) (?:${LYE})?`,
+      ...(potassium
+        ? [
+            String.raw`${LYE} (?:at |al |de |del )?${PERCENT}(?! ?(?:of |de )?(?!for|para|in|en|on|with|con|y|and)[a-z])`,
+            String.raw`${PERCENT} ?(?:koh|potassium hydroxide|potasa(?: caustica)?|hidroxido de potasio)`,
+          ]
+        : []),
+    ),
+  );
+  const figure = purity === undefined ? undefined : decimal(purity);
+  return {
+    given: potassium
+      ? { lye: figure === undefined ? name : `KOH ${figure}%` }
+      : figure === undefined
+        ? {}
+        : { purity: figure },
+    potassium,
+    purityTold: figure !== undefined,
+    purity: figure === undefined ? undefined : figure / 100,
+  };
+}
+
+/** Shares of two alkalis; untold, `/plan` says what it takes. */
+function bothIn(rest: Remaining): string {
+  const share = (of: string) =>
+    told(rest.take(String.raw`${PERCENT} ?(?:of |de )?${of}`, String.raw`${of} ?${PERCENT}`));
+  const koh = share(String.raw`(?:koh|potassium hydroxide|potasa(?: caustica)?|hidroxido de potasio)`);
+  const naoh = share(String.raw`(?:naoh|sodium hydroxide|sosa(?: caustica)?|hidroxido de sodio)`);
+  rest.take(String.raw`(?:with |con )?(?:dual lye|both lyes|lye mix)`);
+  if (koh === undefined && naoh === undefined) return 'both';
+  if (koh === undefined) return `NaOH ${naoh}% + KOH ${100 - decimal(naoh!)}%`;
+  return `NaOH ${naoh ?? 100 - decimal(koh)}% + KOH ${koh}%`;
+}

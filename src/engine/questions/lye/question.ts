@@ -1,0 +1,90 @@
+import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
+import { addedIn } from './added.ts';
+import { alkaliIn } from './alkali.ts';
+import { superfatIn, waterIn, weighedIn } from './amounts.ts';
+import type { WeighedLye } from './check.ts';
+import { oilsIn } from './oils.ts';
+import { gramsOf, LYE, MASS, plainWords, Remaining } from './words.ts';
+
+/** What of a lye question `/plan` takes, in its own words, and lye or water that the question itself weighs. */
+export type LyeQuestion = {
+  readonly given: Partial<
+    Pick<WrittenPlan, 'oils' | 'size' | 'superfat' | 'lye' | 'water' | 'purity' | 'additives' | 'liquid'>
+  >;
+  /** Lye that somebody weighed already. */
+  readonly weighed: WeighedLye | undefined;
+  /** Grams of oils where they are told for the whole, and not oil by oil. */
+  readonly oilGrams: number | undefined;
+  readonly asksWater: boolean;
+  /** True where the alkali is KOH and its purity is not told. */
+  readonly usualKoh: boolean;
+};
+
+/** The unit of every bare figure, told once. */
+const ALL_IN_GRAMS = String.raw`(?:all|everything|todo|todos|todas|weights|pesos) (?:is |are |va |van |esta |estan )?(?:in|en) (?:grams?|gramos|gr|g)`;
+/** What is asked, and what is said beside it that changes nothing of the lye, wherever it stands. */
+const ASIDES = [
+  String.raw`(?:how (?:much|many)|cuant[oa]s?) (?:gram(?:o)?s (?:of |de )?)?(?:the |la )?${LYE}(?: (?:and|n|y|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
+  String.raw`for comparison(?: only)?`,
+  String.raw`(?:i|we) (?:shall|will|am|are) not (?:be )?(?:making|using|going to make) (?:it|any|this)`,
+  String.raw`(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)`,
+  String.raw`(?:that s|thats|eso es) (?:all|it|todo)`,
+  String.raw`(?:castile|castilla)(?: soap)?`,
+];
+
+/**
+ * Takes a question about lye apart: what `/plan` has an option for, lye weighed already, and all the rest, which must read
+ * as a list of oils. Nothing is passed by: what is neither understood nor a word that changes nothing is refused, as
+ * `/plan` would. Pure. Throws the Refusals of `parseOils`.
+ * @example readLyeQuestion('how much KOH 90% for 500 g olive').given // { lye: 'KOH 90%', oils: '500 g olive' }
+ */
+export function readLyeQuestion(question: string): LyeQuestion {
+  const rest = new Remaining(plainWords(question));
+  const superfat = superfatIn(rest);
+  const alkali = alkaliIn(rest);
+  const water = waterIn(rest);
+  const weighed = weighedIn(rest, alkali);
+  const added = addedIn(rest);
+  const inGrams = rest.take(ALL_IN_GRAMS) !== undefined;
+  for (const aside of ASIDES) rest.take(aside);
+  const size = rest.take(
+    String.raw`(${MASS})(?: total| of| de| in)* (?:total )?(?:oils|oil|fats|aceites|aceite|grasas)(?: in all| in total| en total)?(?! de | [a-z]+ oil)`,
+  )?.[1];
+  const oils = oilsIn(rest.text, { inGrams });
+  return {
+    given: {
+      ...(oils !== undefined && { oils }),
+      ...(size !== undefined && { size: `${size} oils` }),
+      ...superfat,
+      ...alkali.given,
+      ...water,
+      ...added,
+    },
+    weighed,
+    oilGrams: size === undefined ? undefined : gramsOf(size),
+    asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(plainWords(question)),
+    usualKoh: alkali.potassium && !alkali.purityTold,
+  };
+}
+
+const ASKED = new RegExp(
+  String.raw`\b(?:how (?:much|many)|cuant[oa]s?|calcul\w*|que cantidad de|amount of)\b.{0,16}\b${LYE}\b|^${LYE}\b.*\d`,
+  'u',
+);
+const TOLD = new RegExp(String.raw`\b${MASS}(?: of| de)?(?: the| my| la)? ${LYE}\b`, 'u');
+
+/** True where the one word for lye is "lejía": caustic in some countries, household bleach in others. */
+export function isBleachOrLye(question: string): boolean {
+  const plain = plainWords(question).replace(/\blejia de (?:sosa|potasa)\b/gu, 'sosa');
+  return (
+    /\blejia\b/u.test(plain) &&
+    !/\b(?:sosa|potasa|naoh|koh|lye|hidroxido|soda caustica|caustica)\b/u.test(plain)
+  );
+}
+
+/** What of lye a question is about, as far as its turns of phrase tell. */
+export function lyeAskedIn(question: string): { readonly amount: boolean; readonly weighed: boolean } {
+  const plain = plainWords(question);
+  const figured = /\d/u.test(plain);
+  return { amount: figured && ASKED.test(plain), weighed: TOLD.test(plain) };
+}

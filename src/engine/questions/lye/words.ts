@@ -1,0 +1,73 @@
+import { OUNCE_G, POUND_G } from '../../quantities/units.ts';
+import { spokenAmounts } from '../../text/spoken-amounts.ts';
+
+export const LYE = String.raw`(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio))`;
+export const POTASSIUM =
+  /\b(?:koh|potassium hydroxide|caustic potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))\b/u;
+export const SODIUM =
+  /\b(?:naoh|sodium hydroxide|caustic soda|sosa(?: caustica)?|soda caustica|hidroxido (?:de )?sod(?:ico|io))\b/u;
+export const UNIT = String.raw`(?:kg|kilos?|kilograms?|kilogramos?|g|gr|grams?|gramos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b`;
+export const COUNT = String.raw`(?:\d+\/\d+|\d+(?:[.,]\d+)?(?: \d+\/\d+)?)`;
+export const MASS = String.raw`${COUNT} ?${UNIT}`;
+export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)`;
+export const FAT = String.raw`(?:superfat(?:ting|ted)?|sf|sobre ?engrasado|sobre ?engrase|sobregrasa)`;
+
+const IN_GRAMS: readonly (readonly [unit: RegExp, grams: number])[] = [
+  [/^k/u, 1000],
+  [/^g/u, 1],
+  [/^o/u, OUNCE_G],
+  [/^[lp]/u, POUND_G],
+];
+export const decimal = (figure: string) => Number(figure.replace(',', '.'));
+
+/** Grams of `250 g`, `1.5 kg`, `2 libras`. */
+export function gramsOf(mass: string): number {
+  const [, figure = '', unit = ''] = new RegExp(String.raw`^(${COUNT}) ?(\p{L}+)`, 'u').exec(mass) ?? [];
+  const [whole = '', part] = /^\d+\//u.test(figure) ? ['0', figure] : figure.split(' ');
+  const [over = 0, under = 1] = (part ?? '0/1').split('/').map(Number);
+  return (decimal(whole) + over / under) * (IN_GRAMS.find(([start]) => start.test(unit))?.[1] ?? Number.NaN);
+}
+
+const neat = (grams: number) => String(Number(grams.toFixed(2)));
+
+/** Lower case without accents, spelt numbers as figures, thousands and pounds with ounces as one figure of grams. */
+export function plainWords(question: string): string {
+  return (
+    spokenAmounts(question.slice(0, 2000))
+      .normalize('NFD')
+      .replace(/\p{M}/gu, '')
+      .toLowerCase()
+      .replace(/[?!¿¡"“”«»()]|\.(?!\d)/gu, ' ')
+      .replace(/\b(\d{1,3})[.,](\d{3})(?= ?(?:g|gr|grams?|gramos?|ml)\b)/gu, '$1$2')
+      .replace(
+        /(\d+(?:[.,]\d+)?) ?(?:lbs?|pounds?|libras?)(?: and| y|,)? (\d+(?:[.,]\d+)?) ?(?:oz|ounces?|onzas?)\b/gu,
+        (_, pounds: string, ounces: string) =>
+          `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
+      )
+      // In much of America soda alone is the caustic one, where an amount of it is asked for.
+      .replace(/\b(cuanta|calcul\w+ la) soda\b(?! caustica)/gu, '$1 soda caustica')
+      .replace(/\s+/gu, ' ')
+      .trim()
+  );
+}
+
+/** A text from which what was understood is taken out, so that nothing left over is passed by. */
+export class Remaining {
+  text: string;
+  constructor(text: string) {
+    this.text = text;
+  }
+
+  /** The first match of any pattern, taken out. */
+  take(...patterns: readonly string[]): RegExpExecArray | undefined {
+    for (const pattern of patterns) {
+      const match = new RegExp(String.raw`(?<![\p{L}\d])(?:${pattern})(?![\p{L}\d])`, 'u').exec(this.text);
+      if (!match) continue;
+      this.text = `${this.text.slice(0, match.index)} ; ${this.text.slice(match.index + match[0].length)}`;
+      return match;
+    }
+    return undefined;
+  }
+}
+
+export const told = (match: RegExpExecArray | undefined) => match?.slice(1).find(part => part !== undefined);
