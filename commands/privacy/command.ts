@@ -4,9 +4,11 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { DeadlineActs, DeadlineServices } from '../../src/conversation/deadline.ts';
 import { choice } from '../../src/conversation/option.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { HOUSE } from '../../src/records/dues.ts';
 import { erase } from '../../src/records/privacy/erase.ts';
 import { countOf, exportOf } from '../../src/records/privacy/export.ts';
 import { type Topic, topics } from '../../src/records/privacy/kinds.ts';
+import { isBare, nightSweep } from '../../src/records/privacy/night.ts';
 import { retention, SWEEP, sweep, sweepDue } from '../../src/records/privacy/retention.ts';
 
 const everything = 'everything';
@@ -58,9 +60,15 @@ function acts({ store, outbox, now }: DeadlineServices): DeadlineActs {
   return {
     [SWEEP]: async ({ group }) => {
       const at = new Date(now());
+      if (group === HOUSE) {
+        await nightSweep({ store, now: at, isBack: left => outbox.serves(left) });
+        return void (await store.commit([sweepDue(group, at)]));
+      }
       const { hasMember } = outbox;
-      if (hasMember) await sweep({ store, group, now: at, hasMember: member => hasMember(group, member) });
-      await store.commit([sweepDue(group, at)]);
+      if (hasMember)
+        await sweep({ store, group, now: at, hasMember: (member, where) => hasMember(where, member) });
+      // Where nothing is kept any more nobody has to look; what is kept anew sets the next look.
+      if (!(await isBare(store, group))) await store.commit([sweepDue(group, at)]);
     },
   };
 }

@@ -31,6 +31,9 @@ const ARCHIVED = 50_083;
 /** Unknown member, unknown user: they left, or their account is gone. */
 const GONE: ReadonlySet<number | string> = new Set([10_007, 10_013]);
 
+/** How the platform writes the id of a member. */
+const SNOWFLAKE = /^\d{1,20}$/;
+
 /** Direct messages are a group of one, called after its member; see `route.ts`. */
 const DIRECT = 'direct-';
 const isDirect = (group: string): boolean => group.startsWith(DIRECT);
@@ -51,12 +54,17 @@ export function discordOutbox(
     // A client knows the groups of its own shards only; what is between one member and us comes to the first shard.
     // Source: Gateway > Sharding.
     serves: group => (isDirect(group) ? client.ws.shards.has(0) : client.guilds.cache.has(group)),
+    leads: () => client.ws.shards.has(0),
+    groups: () => [...client.guilds.cache.keys()],
     async hasMember(group, member) {
-      if (isDirect(group)) return group === `${DIRECT}${member}`;
+      // What the platform cannot know it cannot have lost.
+      if (!SNOWFLAKE.test(member)) return true;
+      if (isDirect(group) && group !== `${DIRECT}${member}`) return false;
       const guild = client.guilds.cache.get(group);
-      if (!guild) throw new Error('a group of another process');
+      if (!guild && !isDirect(group)) throw new Error('a group of another process');
       try {
-        await guild.members.fetch({ user: member, force: true });
+        if (guild) await guild.members.fetch({ user: member, force: true });
+        else await client.users.fetch(member, { force: true, cache: false });
         return true;
       } catch (error) {
         if (error instanceof DiscordAPIError && GONE.has(error.code)) return false;

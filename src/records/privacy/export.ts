@@ -23,6 +23,7 @@ export async function exportOf(store: Store, member: string, made: Date): Promis
 /** How many records are kept about a member, by topic. */
 export async function countOf(store: Store, member: string): Promise<Readonly<Record<Topic, number>>> {
   const counts = Object.fromEntries(topics.map(topic => [topic, 0])) as Record<Topic, number>;
-  for await (const { held } of ownedBy(store, member)) counts[held.topic] += 1;
+  // A time at which something is to be done about what is counted already.
+  for await (const { held, kind } of ownedBy(store, member)) if (kind !== 'due') counts[held.topic] += 1;
   return counts;
 }
