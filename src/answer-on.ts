@@ -6,12 +6,15 @@ import type { Connection, Platform } from './discord/client.ts';
 import type { Environment } from './environment.ts';
 import { COMMANDS, closeConversation, type Log, openConversation } from './open-conversation.ts';
 import type { Metrics } from './operations/metrics.ts';
+import { readinessOf } from './readiness.ts';
 import { reviveChallenges } from './records/challenges/index.ts';
 import { HOUSE } from './records/dues.ts';
-import { StoreFailure } from './records/failure.ts';
+import { anonymousGroup, StoreFailure } from './records/failure.ts';
 import { SWEEP, sweepDue } from './records/privacy/retention.ts';
 import type { Store } from './records/store.ts';
 import { openWorkers } from './workers/workers.ts';
+
+type Barred = { readonly group: string; readonly channel: string; readonly what: string };
 
 /** Does what is due while this process runs, for the groups that it speaks to. */
 function keepTime(
@@ -28,7 +31,8 @@ function keepTime(
     const { name, message, stack } = fault as Error;
     log.error({ what, name, message, stack }, 'something due was not done');
   };
-  const onBarred = (where: object) => log.warn(where, 'a group could not be told');
+  const onBarred = ({ group, channel, what }: Barred) =>
+    log.warn({ group: anonymousGroup(group), channel, what }, 'a group could not be told');
   void setLooks(store, outbox, now()).catch(fault => onStoreFault(fault, SWEEP));
   return startScheduler({
     store,
@@ -76,11 +80,7 @@ async function openOperations(
   const { serveOperations } = await import('./operations/server.ts');
   return await serveOperations(at, {
     metrics,
-    async ready() {
-      const wrong = closed() ?? metrics.storeTrouble();
-      if (wrong === undefined) await services.store.range('meta/', 'meta0', 1);
-      return wrong;
-    },
+    ready: readinessOf({ store: services.store, metrics, closed }),
   });
 }
 
