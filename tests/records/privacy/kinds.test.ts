@@ -1,11 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { openStore } from '../../../src/records/open.ts';
 import { erase } from '../../../src/records/privacy/erase.ts';
-import { exportOf } from '../../../src/records/privacy/export.ts';
 import { groupPartOf, isOwned, kinds, type OwnedKind, topics } from '../../../src/records/privacy/kinds.ts';
 import { membersIn } from '../../../src/records/privacy/members.ts';
 import { everything, put, type Store } from '../../../src/records/store.ts';
 import { PATIENT } from '../patience.ts';
+import { exportOf } from './exported.ts';
 
 const [me, you] = ['701234567890123456', '709999999999999999'];
 const group = '501';
