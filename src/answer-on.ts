@@ -6,10 +6,15 @@ import type { Connection, Platform } from './discord/client.ts';
 import type { Environment } from './environment.ts';
 import { COMMANDS, closeConversation, type Log, openConversation } from './open-conversation.ts';
 import type { Metrics } from './operations/metrics.ts';
+import { readinessOf } from './readiness.ts';
 import { reviveChallenges } from './records/challenges/index.ts';
-import { StoreFailure } from './records/failure.ts';
-import { sweepDue } from './records/privacy/retention.ts';
+import { HOUSE } from './records/dues.ts';
+import { anonymousGroup, StoreFailure } from './records/failure.ts';
+import { SWEEP, sweepDue } from './records/privacy/retention.ts';
+import type { Store } from './records/store.ts';
 import { openWorkers } from './workers/workers.ts';
+
+type Barred = { readonly group: string; readonly channel: string; readonly what: string };
 
 /** Does what is due while this process runs, for the groups that it speaks to. */
 function keepTime(
@@ -21,10 +26,17 @@ function keepTime(
     metrics,
   }: { readonly log: Log; readonly now: () => number; readonly metrics: Metrics | undefined },
 ): Scheduler {
-  const onBarred = (where: object) => log.warn(where, 'a group could not be told');
+  const onStoreFault = (fault: unknown, what?: string) => {
+    if (fault instanceof StoreFailure) metrics?.storeFailed(fault);
+    const { name, message, stack } = fault as Error;
+    log.error({ what, name, message, stack }, 'something due was not done');
+  };
+  const onBarred = ({ group, channel, what }: Barred) =>
+    log.warn({ group: anonymousGroup(group), channel, what }, 'a group could not be told');
+  void setLooks(store, outbox, now()).catch(fault => onStoreFault(fault, SWEEP));
   return startScheduler({
     store,
-    serves: group => outbox.serves(group),
+    serves: group => (group === HOUSE ? (outbox.leads?.() ?? true) : outbox.serves(group)),
     async revive(group) {
       await reviveChallenges({ store, group }, now());
       await store.commit([sweepDue(group, new Date(now()))]);
@@ -34,14 +46,21 @@ function keepTime(
       await registry.complete?.();
       return registry.deadlineActs({ store, outbox, workers, now, onBarred });
     },
+    unhurried: new Set([SWEEP]),
     now,
     onLate: late => metrics?.dues(late),
-    onFault: (fault, due) => {
-      if (fault instanceof StoreFailure) metrics?.storeFailed(fault);
-      const { name, message, stack } = fault as Error;
-      log.error({ what: due?.what, name, message, stack }, 'something due was not done');
-    },
+    onFault: (fault, due) => onStoreFault(fault, due?.what),
   });
+}
+
+/** Sets of a commit at a start. */
+const AT_ONCE = 200;
+
+/** Sets the next look through every group that is spoken to, and the night of what lies in none. */
+async function setLooks(store: Store, outbox: Outbox, now: number): Promise<void> {
+  const groups = [...(outbox.leads?.() === false ? [] : [HOUSE]), ...(outbox.groups?.() ?? [])];
+  for (let from = 0; from < groups.length; from += AT_ONCE)
+    await store.commit(groups.slice(from, from + AT_ONCE).map(group => sweepDue(group, new Date(now))));
 }
 
 /** Health and metrics, for those who run it. Ready is who is connected and can read its records. */
@@ -61,11 +80,7 @@ async function openOperations(
   const { serveOperations } = await import('./operations/server.ts');
   return await serveOperations(at, {
     metrics,
-    async ready() {
-      const wrong = closed() ?? metrics.storeTrouble();
-      if (wrong === undefined) await services.store.range('meta/', 'meta0', 1);
-      return wrong;
-    },
+    ready: readinessOf({ store: services.store, metrics, closed }),
   });
 }
 

@@ -3,6 +3,7 @@ import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
+import { validSent } from '../../src/conversation/validate.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import * as flaws from '../../src/records/flaws/index.ts';
 import { type BarePhoto, PHOTO_LIMITS } from '../../src/workers/photo.ts';
@@ -53,7 +54,7 @@ export function giving(marked: MarkedPhotos) {
     pace: 'slow',
     args,
     async answer(about, context, { fields }) {
-      const { photo } = sent.parse(fields);
+      const { photo } = validSent(sent, fields);
       const { bytes: most } = PHOTO_LIMITS;
       if (photo.size > most)
         refuse('photo-too-heavy', { megabytes: Math.ceil(photo.size / 2 ** 20), most: most / 2 ** 20 });

@@ -4,10 +4,19 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { DeadlineActs, DeadlineServices } from '../../src/conversation/deadline.ts';
 import { choice } from '../../src/conversation/option.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { refuse } from '../../src/engine/refusal.ts';
+import { HOUSE } from '../../src/records/dues.ts';
 import { erase } from '../../src/records/privacy/erase.ts';
-import { countOf, exportOf } from '../../src/records/privacy/export.ts';
+import { countOf, exportPart } from '../../src/records/privacy/export.ts';
 import { type Topic, topics } from '../../src/records/privacy/kinds.ts';
+import { isBare, nightSweep } from '../../src/records/privacy/night.ts';
 import { retention, SWEEP, sweep, sweepDue } from '../../src/records/privacy/retention.ts';
+
+declare module '../../src/engine/refusal.ts' {
+  interface Reasons {
+    'privacy-under-way': Record<never, never>;
+  }
+}
 
 const everything = 'everything';
 const isAsked = (what: string) => (topic: Topic) => what === everything || what === topic;
@@ -18,7 +27,7 @@ const eraseNow = followUp({
   hours: 1,
   args: { what: z.enum([everything, ...topics]) },
   async answer({ what }, { store, asker, say }): Promise<Reply> {
-    const erased = await erase(store, asker.id, { asked: isAsked(what) });
+    const erased = await alone(asker.id, () => erase(store, asker.id, { asked: isAsked(what) }));
     return {
       kind: 'reply',
       headline: say.privacy.erased({ records: erased.dropped }),
@@ -30,8 +39,60 @@ const eraseNow = followUp({
   },
 });
 
+/** Bytes of one file: the platform takes files of up to 10 MB. */
+const MOST_BYTES = 8 * 1024 * 1024;
+
+const more = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  hours: 1,
+  args: { from: z.coerce.number<string>().int().nonnegative() },
+  answer: ({ from }, context) => exported(from, context),
+});
+
+/** A part of all that is kept of the asker, from the record at `from` on, with the button for the next. */
+async function exported(from: number, { store, asker, say, at }: Context): Promise<Reply> {
+  const made = new Date(at);
+  const { bytes, records, next } = await alone(asker.id, () =>
+    exportPart(store, asker.id, { made, from, most: MOST_BYTES }),
+  );
+  const isWhole = from === 0 && next === undefined;
+  return {
+    kind: 'reply',
+    headline: isWhole
+      ? say.privacy.exported({ records })
+      : say.privacy.exportedPart({ from: from + 1, to: from + records, more: next !== undefined }),
+    data: { records, from, ...(next !== undefined && { next }) },
+    blocks: [
+      {
+        kind: 'file',
+        name: isWhole ? 'about-me.json' : `about-me-from-${from + 1}.json`,
+        bytes,
+        mediaType: 'application/json',
+      },
+    ],
+    cautions: [],
+    ...(next !== undefined && {
+      choices: [{ kind: 'button' as const, label: say.privacy.more, follow: more.with({ from: next }) }],
+    }),
+  };
+}
+
+const underWay = new Set<string>();
+
+/** All records are looked through for one member: once at a time each. Throws a Refusal `privacy-under-way`. */
+async function alone<Result>(member: string, work: () => Promise<Result>): Promise<Result> {
+  if (underWay.has(member)) refuse('privacy-under-way', {});
+  underWay.add(member);
+  try {
+    return await work();
+  } finally {
+    underWay.delete(member);
+  }
+}
+
 async function shown({ store, asker, say }: Context): Promise<Reply> {
-  const counts = await countOf(store, asker.id);
+  const counts = await alone(asker.id, () => countOf(store, asker.id));
   return {
     kind: 'reply',
     headline: say.privacy.kept({ records: topics.reduce((sum, topic) => sum + counts[topic], 0) }),
@@ -58,9 +119,15 @@ function acts({ store, outbox, now }: DeadlineServices): DeadlineActs {
   return {
     [SWEEP]: async ({ group }) => {
       const at = new Date(now());
+      if (group === HOUSE) {
+        await nightSweep({ store, now: at, isBack: left => outbox.serves(left) });
+        return void (await store.commit([sweepDue(group, at)]));
+      }
       const { hasMember } = outbox;
-      if (hasMember) await sweep({ store, group, now: at, hasMember: member => hasMember(group, member) });
-      await store.commit([sweepDue(group, at)]);
+      if (hasMember)
+        await sweep({ store, group, now: at, hasMember: (member, where) => hasMember(where, member) });
+      // Where nothing is kept any more nobody has to look; what is kept anew sets the next look.
+      if (!(await isBare(store, group))) await store.commit([sweepDue(group, at)]);
     },
   };
 }
@@ -87,18 +154,7 @@ export default commandGroup(
       seenBy: 'asker',
       pace: 'slow',
       options: {},
-      async answer(_, { store, asker, say, at }): Promise<Reply> {
-        const all = await exportOf(store, asker.id, new Date(at));
-        const records = topics.reduce((sum, topic) => sum + all.records[topic].length, 0);
-        const bytes = new TextEncoder().encode(`${JSON.stringify(all, undefined, 2)}\n`);
-        return {
-          kind: 'reply',
-          headline: say.privacy.exported({ records }),
-          data: { records },
-          blocks: [{ kind: 'file', name: 'about-me.json', bytes, mediaType: 'application/json' }],
-          cautions: [],
-        };
-      },
+      answer: (_, context) => exported(0, context),
     }),
     erase: action({
       purpose: {
@@ -141,5 +197,5 @@ export default commandGroup(
       },
     }),
   },
-  { followUps: { eraseNow }, deadlines: acts },
+  { followUps: { eraseNow, more }, deadlines: acts },
 );

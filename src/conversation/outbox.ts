@@ -25,6 +25,10 @@ export type Telling = {
 export interface Outbox {
   /** True when this process is the one that speaks to the group: its shard, where there are several. */
   serves(group: string): boolean;
+  /** True when this process is the one that does what is due for no group. */
+  leads?(): boolean;
+  /** The groups that this process speaks to now. */
+  groups?(): readonly string[];
   /** Whether somebody is in a group; rejects when that cannot be told just now. Absent where nobody leaves. */
   readonly hasMember?: (group: string, member: string) => Promise<boolean>;
   /** True when this process would be the one, and the group has put us out: not while it is only out of reach. */

@@ -2,7 +2,6 @@ import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
-import { readOnce } from '../records/read-once.ts';
 import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
@@ -14,6 +13,7 @@ import type { Conversation } from './conversation.ts';
 import { withFace } from './faces.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
 import { checkLegible, isShort } from './legible.ts';
+import { forOneQuestion } from './one-question.ts';
 import type { Origin, Question } from './question.ts';
 import type { Answer, Problem } from './reply.ts';
 import { isBroughtAlong, responseModeOf } from './response-mode.ts';
@@ -30,11 +30,7 @@ declare module '../engine/refusal.ts' {
 
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
-  const { services } = shared;
-  const conversation = {
-    ...shared,
-    services: { ...services, store: readOnce(services.store, 'preference/') },
-  };
+  const conversation = forOneQuestion(shared, asked);
   const language = languageOfHelp(freeTexts(asked), await languageFor(asked, conversation));
   const question = { ...asked, language };
   const [answered, notices] = await Promise.all([
@@ -71,9 +67,15 @@ async function withNotices(
   return { ...answer, blocks: [...told, ...answer.blocks] };
 }
 
-/** The language the member prefers; the platform's when they have none, or when it cannot be looked up. */
+/** How much of what one call may take is waited for the language that a member prefers: a sound store says it in a few ms. */
+const LANGUAGE_WITHIN = 0.15;
+
+/** The language the member prefers; the platform's when they have none, or when it cannot be looked up in time. */
 async function languageFor({ asker, language }: Origin, { services }: Conversation): Promise<Language> {
-  const preferred = await preferencesOf(services.store, asker.id).catch(() => undefined);
+  const { promise: late, resolve } = Promise.withResolvers<undefined>();
+  const timer = setTimeout(resolve, LANGUAGE_WITHIN * (services.store.patience ?? 2_000));
+  const looked = preferencesOf(services.store, asker.id).catch(() => undefined);
+  const preferred = await Promise.race([looked, late]).finally(() => clearTimeout(timer));
   return preferred?.language ?? language;
 }
 
@@ -124,9 +126,10 @@ async function offered(
 /** Suggestions for the option being typed. Never throws: no suggestion is a fine suggestion. */
 export async function suggest(
   question: Extract<Question, { kind: 'typing' }>,
-  conversation: Conversation,
+  shared: Conversation,
 ): Promise<readonly Suggestion[]> {
   if (!isShort(question.typed)) return [];
+  const conversation = forOneQuestion(shared, question);
   try {
     await conversation.registry.prepare?.(question);
     const action = conversation.registry.actions.get(question.path.join(' '));

@@ -98,3 +98,10 @@ export function validArgs<S extends z.ZodObject>(
   const parsed = schema.safeParse(args);
   return parsed.success ? parsed.data : refuse('follow-up-invalid', {});
 }
+
+/** What a form sent, nobody having signed it. Throws a Refusal `option-missing` that names the first field that is not there. */
+export function validSent<S extends z.ZodObject>(schema: S, fields: Given): z.output<S> {
+  const parsed = schema.safeParse(fields);
+  if (parsed.success) return parsed.data;
+  return refuse('option-missing', { option: String(parsed.error.issues[0]?.path[0] ?? '') });
+}

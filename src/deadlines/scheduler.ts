@@ -2,6 +2,8 @@ import type { DeadlineActs } from '../conversation/deadline.ts';
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
 import { leaveGroup, leftGroups, rejoinGroup } from '../records/left-groups.ts';
 import type { Store } from '../records/store.ts';
+import { Lane } from './lane.ts';
+import { nameOf, Pauses } from './pauses.ts';
 
 export type Schedule = {
   readonly store: Store;
@@ -13,6 +15,8 @@ export type Schedule = {
   readonly revive?: (group: string) => Promise<void>;
   /** What to do, by the name of the due; where it is a function, asked for when there is something to do. */
   readonly acts: DeadlineActs | (() => Promise<DeadlineActs>);
+  /** Names of dues that may take long and that nobody waits for: they hold up no others. */
+  readonly unhurried?: ReadonlySet<string>;
   /** The time, ms since 1970 UTC. */
   readonly now: () => number;
   /** Hears after each look what is late of what this process acts for. */
@@ -22,7 +26,10 @@ export type Schedule = {
 };
 
 export type Scheduler = {
-  /** Does all that is due now; one check at a time, a second call waits for the first to end. */
+  /**
+   * Looks for what is due, and resolves once it is done; what nobody waits for is done meanwhile and later. Looks while
+   * an earlier one’s work is still under way, and does nothing twice.
+   */
   readonly check: () => Promise<void>;
   /** Begins nothing more, and waits for what is under way. */
   readonly stop: () => Promise<void>;
@@ -30,26 +37,46 @@ export type Scheduler = {
 
 /** How often is looked for what is due, ms. No timer runs up to a deadline: what is stored cannot be missed. */
 export const checkEvery = 15_000;
-const longestPause = 3_600_000;
 /** How many groups are acted for at a time: a minute in which many deadlines fall is spread over some more. */
 const groupsAtOnce = 8;
+const unhurriedAtOnce = 2;
 
 /** Looks for what is due at once and then every quarter of a minute, until stopped. */
 export function startScheduler(schedule: Schedule): Scheduler {
-  const pauses = new Pauses(schedule.now);
+  const pauses = new Pauses(schedule.now, checkEvery / 2);
+  const act = (due: Due) => actOn(schedule, pauses, due);
+  const hurried = new Lane(groupsAtOnce, act);
+  const unhurried = new Lane(unhurriedAtOnce, act);
+  const lanes = [hurried, unhurried];
   let stopped = false;
-  let running: Promise<void> = Promise.resolve();
+  let looking: Promise<readonly Due[]> = Promise.resolve([]);
 
-  const check = (): Promise<void> => {
-    running = running.then(async () => {
-      if (stopped) return;
-      try {
-        await actOnAll(schedule, pauses, () => stopped);
-      } catch (fault) {
-        schedule.onFault(fault, undefined);
-      }
-    });
-    return running;
+  const tellLate = (mine: readonly Due[]) => {
+    const now = schedule.now();
+    const late = mine.filter(due => !lanes.some(lane => lane.hasDone(due)));
+    const oldest = late.reduce((least, { at }) => Math.min(least, at.getTime()), now);
+    schedule.onLate?.({ count: late.length, seconds: (now - oldest) / 1000 });
+  };
+  const look = async (): Promise<readonly Due[]> => {
+    if (stopped) return [];
+    try {
+      for (const lane of lanes) lane.forgetDone();
+      const mine = await dueNow(schedule);
+      if (stopped) return [];
+      tellLate(mine);
+      for (const due of mine)
+        if (!pauses.holds(nameOf(due))) (schedule.unhurried?.has(due.what) ? unhurried : hurried).add(due);
+      return mine;
+    } catch (fault) {
+      schedule.onFault(fault, undefined);
+      return [];
+    }
+  };
+  const check = async (): Promise<void> => {
+    looking = looking.then(look);
+    const mine = await looking;
+    await hurried.idle();
+    if (!stopped) tellLate(mine);
   };
 
   const timer = setInterval(() => void check(), checkEvery);
@@ -59,29 +86,19 @@ export function startScheduler(schedule: Schedule): Scheduler {
     async stop() {
       stopped = true;
       clearInterval(timer);
-      await running;
+      await looking;
+      await Promise.all(lanes.map(lane => lane.stop()));
     },
   };
 }
 
-/** Groups side by side, so that one slow channel does not hold up the others; within a group in order of time. */
-async function actOnAll(schedule: Schedule, pauses: Pauses, stopped: () => boolean): Promise<void> {
+/** What is due in the groups that this process acts for; those that put us out are left, and others taken up again. */
+async function dueNow(schedule: Schedule): Promise<readonly Due[]> {
   await takeUpAgain(schedule);
   const dues = await duesBy(schedule.store, new Date(schedule.now()));
   const gone = new Set(dues.map(({ group }) => group).filter(group => schedule.isGone?.(group)));
   for (const group of gone) await leaveGroup(schedule.store, group, new Date(schedule.now()));
-  const mine = dues.filter(due => schedule.serves(due.group));
-  const ready = mine.filter(due => !pauses.holds(due));
-  const waiting = Map.groupBy(ready, ({ group }) => group).values();
-  const actForOneAfterAnother = async () => {
-    for (const ofGroup of waiting)
-      for (const due of ofGroup) if (!stopped()) await actOn(schedule, pauses, due);
-  };
-  await Promise.all(Array.from({ length: groupsAtOnce }, actForOneAfterAnother));
-  // What failed, now or before, is still to be done.
-  const late = mine.filter(due => pauses.knows(due));
-  const oldest = late.reduce((least, { at }) => Math.min(least, at.getTime()), schedule.now());
-  schedule.onLate?.({ count: late.length, seconds: (schedule.now() - oldest) / 1000 });
+  return dues.filter(due => schedule.serves(due.group));
 }
 
 /** What a group had going when it put us out goes on where it took us in again. */
@@ -93,46 +110,19 @@ async function takeUpAgain({ store, serves, revive }: Schedule): Promise<void> {
   }
 }
 
-async function actOn({ store, acts, onFault }: Schedule, pauses: Pauses, due: Due): Promise<void> {
+/** Whether it was done; what was not is tried again later. */
+async function actOn({ store, acts, onFault }: Schedule, pauses: Pauses, due: Due): Promise<boolean> {
   try {
     const known = typeof acts === 'function' ? await acts() : acts;
     const act = known[due.what];
     if (!act) throw new Error(`nobody here knows what to do about ${due.what}`);
     await act(due);
     await store.commit([dropDue(due)]);
-    pauses.forget(due);
+    pauses.forget(nameOf(due));
+    return true;
   } catch (fault) {
-    pauses.add(due);
+    pauses.add(nameOf(due));
     onFault(fault, due);
+    return false;
   }
 }
-
-/** What failed waits before it is tried again, twice as long each time, an hour at most. */
-class Pauses {
-  readonly #now: () => number;
-  readonly #until = new Map<string, { readonly at: number; readonly length: number }>();
-
-  constructor(now: () => number) {
-    this.#now = now;
-  }
-
-  holds(due: Due): boolean {
-    const pause = this.#until.get(nameOf(due));
-    return pause !== undefined && this.#now() < pause.at;
-  }
-
-  knows(due: Due): boolean {
-    return this.#until.has(nameOf(due));
-  }
-
-  add(due: Due): void {
-    const length = Math.min(2 * (this.#until.get(nameOf(due))?.length ?? checkEvery / 2), longestPause);
-    this.#until.set(nameOf(due), { at: this.#now() + length, length });
-  }
-
-  forget(due: Due): void {
-    this.#until.delete(nameOf(due));
-  }
-}
-
-const nameOf = ({ at, group, what, id }: Due) => [at.toISOString(), group, what, id].join('/');

@@ -34,6 +34,9 @@ const MAY_PASS: ReadonlySet<number> = new Set([401, 429]);
 /** Unknown member, unknown user: they left, or their account is gone. */
 const GONE: ReadonlySet<number | string> = new Set([10_007, 10_013]);
 
+/** How the platform writes the id of a member. */
+const SNOWFLAKE = /^\d{1,20}$/;
+
 /** Direct messages are a group of one, called after its member; see `route.ts`. */
 const DIRECT = 'direct-';
 const isDirect = (group: string): boolean => group.startsWith(DIRECT);
@@ -52,12 +55,16 @@ export function discordOutbox(
     // A client knows the groups of its own shards only; what is between one member and us comes to the first shard.
     // Source: Gateway > Sharding.
     serves: group => (isDirect(group) ? client.ws.shards.has(0) : client.guilds.cache.has(group)),
+    leads: () => client.ws.shards.has(0),
+    groups: () => [...client.guilds.cache.keys()],
     async hasMember(group, member) {
-      if (isDirect(group)) return group === `${DIRECT}${member}`;
-      if (!client.guilds.cache.has(group)) throw new Error('a group of another process');
+      // What the platform cannot know it cannot have lost.
+      if (!SNOWFLAKE.test(member)) return true;
+      if (isDirect(group) && group !== `${DIRECT}${member}`) return false;
+      if (!isDirect(group) && !client.guilds.cache.has(group)) throw new Error('a group of another process');
       try {
         // Over the line of what nobody asked for: a sweep asks for many, and answers do not wait for it.
-        await rest.get(Routes.guildMember(group, member));
+        await rest.get(isDirect(group) ? Routes.user(member) : Routes.guildMember(group, member));
         return true;
       } catch (error) {
         if (error instanceof DiscordAPIError && GONE.has(error.code)) return false;

@@ -1,5 +1,6 @@
 import { type AutocompleteInteraction, DiscordAPIError, InteractionWebhook, MessageFlags } from 'discord.js';
 import type { Conversation } from '../conversation/conversation.ts';
+import { forOneQuestion } from '../conversation/one-question.ts';
 import type { Question } from '../conversation/question.ts';
 import { receive, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
@@ -42,8 +43,10 @@ const mayHaveArrived = (error: unknown): boolean => !(error instanceof DiscordAP
 export async function respond(
   interaction: Acknowledgeable,
   question: Question,
-  { conversation, lateForms }: { readonly conversation: Conversation; readonly lateForms: LateForms },
+  { conversation: shared, lateForms }: { readonly conversation: Conversation; readonly lateForms: LateForms },
 ): Promise<Answer> {
+  // Who sees it and what it says share one store, and the time that is waited for it.
+  const conversation = forOneQuestion(shared, question);
   const began = performance.now();
   // Begun first: what has to be known before it can be announced is looked up meanwhile, and counts as waiting.
   const answering = receive(question, conversation);

@@ -9,8 +9,10 @@ export type Metrics = {
   /** The platform told us to wait. */
   rateLimited(): void;
   storeFailed(about: { readonly during: string; readonly kind: string }): void;
-  /** What is wrong with the records of late, if anything. */
+  /** What is wrong with the records, if anything: since they last failed nothing has shown that they are sound. */
   storeTrouble(): string | undefined;
+  /** A record was written since: the trouble is over. */
+  storeSound(): void;
   /** What was due and has not been done, and how late the latest of it is, seconds. */
   dues(late: { readonly count: number; readonly seconds: number }): void;
   /** In the text format of Prometheus, with its media type. */
@@ -20,9 +22,8 @@ export type Metrics = {
 /** Upper ends, seconds: from what a good answer takes up to the platform's three seconds and a long photo. */
 const SECONDS = [0.005, 0.01, 0.025, 0.05, 0.1, 0.25, 0.5, 1, 1.5, 2.5, 5, 15];
 
-/** Failures that are the whole store's, and how long they speak for it, ms: two looks of an impatient probe. */
+/** Failures that are the whole store's. */
 const TROUBLE: ReadonlySet<string> = new Set(['unreachable', 'busy', 'full', 'closed']);
-const TROUBLE_MS = 15_000;
 
 /** Metrics of this process. `load` is asked when somebody looks. */
 export function openMetrics(load: () => { readonly waiting: number; readonly running: number }): Metrics {
@@ -74,7 +75,7 @@ export function openMetrics(load: () => { readonly waiting: number; readonly run
       this.set({ state: 'running' }, running);
     },
   });
-  let failedAt = Number.NEGATIVE_INFINITY;
+  let inTrouble = false;
   return {
     answered({ command, outcome, seconds: took }) {
       answers.inc({ command, outcome });
@@ -83,10 +84,12 @@ export function openMetrics(load: () => { readonly waiting: number; readonly run
     rateLimited: () => limited.inc(),
     storeFailed({ during, kind }) {
       failures.inc({ during, kind });
-      if (TROUBLE.has(kind)) failedAt = performance.now();
+      if (TROUBLE.has(kind)) inTrouble = true;
     },
-    storeTrouble: () =>
-      performance.now() - failedAt < TROUBLE_MS ? 'the records failed a moment ago' : undefined,
+    storeTrouble: () => (inTrouble ? 'the records cannot be written' : undefined),
+    storeSound() {
+      inTrouble = false;
+    },
     dues({ count, seconds: by }) {
       late.set(count);
       lateBy.set(by);

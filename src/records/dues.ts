@@ -6,6 +6,9 @@ import { drop, type Entry, everything, put, type Store, type Write } from './sto
 /** Something to do at a time, for a group. `what` says what, `id` for which record. */
 export type Due = { readonly at: Date; readonly group: string; readonly what: string; readonly id: string };
 
+/** The group of what is due for no group: one process does it. */
+export const HOUSE = 'house';
+
 const dueKind = recordKind('due', { at: moment, group: z.string(), what: z.string(), id: z.string() });
 
 const keyOf = ({ at, group, what, id }: Due) => dueKey(at, group, what, id);

@@ -53,6 +53,10 @@ export class StoreFailure extends Error {
 export const anonymous = (key: string): string =>
   `${key.split('/')[0]}#${createHash('sha256').update(key).digest('hex').slice(0, 12)}`;
 
+/** A group as a log may hold it: a member's own talk with us is called after the member, and so is only marked. */
+export const anonymousGroup = (group: string): string =>
+  /^\d+$/.test(group) ? group : anonymous(`${group.split('-')[0]}/${group}`);
+
 /** What to tell the member when the store failed: not read, not saved, or perhaps saved. */
 export function refusalOf(failure: StoreFailure): Refusal {
   if (failure.during !== 'write') return new Refusal('records-not-read', {});

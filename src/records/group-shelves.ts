@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { groupShelf, groupShelves, under } from './keys.ts';
+import { groupShelf, groupShelves, leftOf, part, under } from './keys.ts';
 import { sweepDue } from './privacy/retention.ts';
 import { readable, recordKind, written } from './record.ts';
 import { listShelf } from './shelf/index.ts';
@@ -18,10 +18,19 @@ export const noteShelf = (group: string, member: string, now: Date): readonly Wr
   sweepDue(group, now),
 ];
 
-/** The shelves of the members of a group, without saying whose they are; empty ones are left out. */
+/**
+ * The shelves of the members of a group, without saying whose they are; empty ones are left out, and those of members
+ * who were found to have left.
+ */
 export async function sharedShelves(store: Store, group: string): Promise<readonly (readonly ShelfItem[])[]> {
-  const entries = await everything(store, under(groupShelves(group)));
-  const members = readable(shelfInGroup, entries).map(({ fields }) => fields.member);
+  const [entries, left] = await Promise.all([
+    everything(store, under(groupShelves(group))),
+    everything(store, under(leftOf(group))),
+  ]);
+  const gone = new Set(left.map(({ key }) => key.split('/')[2]));
+  const members = readable(shelfInGroup, entries)
+    .map(({ fields }) => fields.member)
+    .filter(member => !gone.has(part(member)));
   const shelves = await Promise.all(members.map(member => listShelf({ store, member })));
   return shelves.filter(items => items.length > 0);
 }

@@ -157,6 +157,8 @@ export const signingKey = () => key('meta', 'signing-key');
 
 /** In which format the store as a whole is. */
 export const formatKey = () => key('meta', 'format');
+/** What is written and dropped to see whether the store can be written to. */
+export const probeKey = (who: string) => key('meta', 'probe', who);
 /** That a store is being filled from a backup or another store. */
 export const fillingKey = () => key('meta', 'filling');
 

@@ -1,13 +1,14 @@
 import { refuse } from '../engine/refusal.ts';
 import type { RecordAdapter } from './adapters/adapter.ts';
 import { SqliteAdapter } from './adapters/sqlite.ts';
-import { formatKey } from './keys.ts';
+import { fillingKey, formatKey } from './keys.ts';
 import { ReadingHere } from './reading-here.ts';
 import { add, type Store } from './store.ts';
 import { StrictStore } from './strict.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
+    'store-half-filled': Record<never, never>;
     'store-newer': { readonly format: number; readonly known: number };
     'store-scheme-unknown': { readonly address: string; readonly known: readonly string[] };
   }
@@ -32,9 +33,15 @@ const known = ['sqlite:PATH', 'sqlite::memory:', 'redis://HOST', 'rediss://HOST'
 
 /**
  * Opens the store that an address names: `sqlite:PATH`, `sqlite::memory:`, `redis://...`, `postgres://...`.
- * `patience` is how long one call may take, ms; 2 s unless said. Refuses an unknown scheme, naming those that work; rejects with a `StoreFailure` if it cannot be reached.
+ * `patience` is how long one call may take, ms; 2 s unless said. Refuses an unknown scheme, naming those that work, and a
+ * store that was filled only in part, except to whoever goes on `filling` it; rejects with a `StoreFailure` if it cannot
+ * be reached.
  */
-export async function openStore(address: string, patience?: number): Promise<Store> {
+export async function openStore(
+  address: string,
+  patience?: number,
+  { filling = false }: { readonly filling?: boolean } = {},
+): Promise<Store> {
   const scheme = Object.keys(openers).find(
     start => address.startsWith(start) && address.length > start.length,
   );
@@ -46,6 +53,7 @@ export async function openStore(address: string, patience?: number): Promise<Sto
   const store = new StrictStore(await opener(address), patience);
   try {
     await checkFormat(store);
+    if (!filling) await checkFilled(store);
   } catch (error) {
     await store.close();
     throw error;
@@ -66,4 +74,10 @@ async function checkFormat(store: Store): Promise<void> {
   const { format } = stored as { format?: unknown };
   if (typeof format !== 'number' || format > FORMAT)
     refuse('store-newer', { format: Number(format) || 0, known: FORMAT });
+}
+
+/** Throws a Refusal `store-half-filled` for a store whose restore or move was broken off: what is missing would be taken for gone. */
+async function checkFilled(store: Store): Promise<void> {
+  const [half] = await store.get([fillingKey()]);
+  if (half !== undefined) refuse('store-half-filled', {});
 }

@@ -28,5 +28,6 @@ export function readOnce(store: Store, span: string): Store {
       }
     },
     close: () => store.close(),
+    ...(store.patience !== undefined && { patience: store.patience }),
   };
 }

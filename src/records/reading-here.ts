@@ -27,8 +27,11 @@ export class ReadingHere implements Store {
   #lookedAt = Number.NEGATIVE_INFINITY;
   #sound = true;
 
+  readonly patience?: number;
+
   private constructor(inner: Store, path: string, db: DatabaseSync) {
     this.#inner = inner;
+    if (inner.patience !== undefined) this.patience = inner.patience;
     this.#path = path;
     this.#db = db;
     this.#file = identityOf(path);

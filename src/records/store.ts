@@ -24,6 +24,8 @@ export type Span = { readonly from: string; readonly to: string };
  * Values are plain JSON. Keys are made by `keys.ts` and nowhere else.
  */
 export interface Store {
+  /** How long a call may take before it is given up, ms; 2 s where it is not said. */
+  readonly patience?: number;
   /** The values under the keys, in their order; `undefined` where nothing is stored. */
   get(keys: readonly string[]): Promise<readonly unknown[]>;
   /** At most `limit` entries of the span `from <= key < to`, in the byte order of their keys. */

@@ -44,12 +44,12 @@ export class StrictStore implements Store {
   readonly #inFlight = new Set<Promise<unknown>>();
   #closing: Promise<void> | undefined;
 
-  readonly #patience: number;
+  readonly patience: number;
 
   /** `patience` is how long a call may take, ms: whoever asked is then told that the records cannot be reached. */
   constructor(adapter: RecordAdapter, patience = 2_000) {
     this.#adapter = adapter;
-    this.#patience = patience;
+    this.patience = patience;
     this.#keyv = new Keyv({ store: adapter, serialization: envelope });
   }
 
@@ -95,7 +95,7 @@ export class StrictStore implements Store {
     if (this.#closing) return Promise.reject(new StoreFailure('closed', during, 'the store is closed'));
     const running = work().finally(() => this.#inFlight.delete(running));
     this.#inFlight.add(running);
-    return inTime(running, this.#patience, during);
+    return inTime(running, this.patience, during);
   }
 
   async #encode(write: Write): Promise<TextWrite> {

@@ -192,4 +192,92 @@ describe('what is due', () => {
     expect(done.length).toBeLessThanOrEqual(1);
     expect(await left()).toContain('b');
   });
+
+  test('that takes long and that nobody waits for holds up no reminder, and is late until it is done', async () => {
+    const slow = Array.from({ length: 40 }, (_, n) => ({ ...due('a', noon, `group-${n}`), what: 'slow' }));
+    await store.commit(slow.map(putDue));
+    const gate = Promise.withResolvers<void>();
+    let under = 0;
+    let most = 0;
+    const told: number[] = [];
+    watch = startScheduler({
+      store,
+      serves: () => true,
+      acts: {
+        test: note,
+        slow: async () => {
+          most = Math.max(most, ++under);
+          await gate.promise;
+          under -= 1;
+        },
+      },
+      unhurried: new Set(['slow']),
+      now: () => now,
+      onLate: ({ count }) => told.push(count),
+      onFault: fault => faults.push((fault as Error).message),
+    });
+    await watch.check();
+    // A reminder that falls due meanwhile, in a group whose own long one is under way.
+    now += 1_000;
+    await store.commit([putDue(due('reminder', now, 'group-0'))]);
+    await watch.check();
+    expect(done).toEqual(['reminder']);
+    expect(told.at(-1)).toBe(40);
+    gate.resolve();
+    await vi.waitFor(async () => expect(await left()).toEqual([]));
+    await watch.check();
+    expect(told.at(-1)).toBe(0);
+    expect(most).toBe(2);
+    expect(faults).toEqual([]);
+  });
+
+  test('while an earlier look’s work is still under way is done meanwhile, and nothing of it twice', async () => {
+    await store.commit([putDue(due('long', noon, 'slow-channel'))]);
+    const gate = Promise.withResolvers<void>();
+    const { check } = watchWith({
+      test: async one => {
+        if (one.id === 'long') await gate.promise;
+        done.push(one.id);
+      },
+    });
+    const first = check();
+    now += 1_000;
+    await store.commit([putDue(due('short', now))]);
+    const second = check();
+    await vi.waitFor(() => expect(done).toEqual(['short']));
+    gate.resolve();
+    await Promise.all([first, second, check()]);
+    expect(done).toEqual(['short', 'long']);
+    expect(await left()).toEqual([]);
+  });
+
+  test('and done while it was being looked for is not done again', async () => {
+    await store.commit([putDue(due('a'))]);
+    const stale = await store.range('due/', 'due0', 10);
+    let acts = 0;
+    const acting = Promise.withResolvers<void>();
+    const reading = Promise.withResolvers<void>();
+    const { check } = watchWith({
+      test: async one => {
+        acts += 1;
+        await acting.promise;
+        done.push(one.id);
+      },
+    });
+    const first = check();
+    await vi.waitFor(() => expect(acts).toBe(1));
+    // A look that reads the records while what is due still stands in them, and hears of them after it was done.
+    const read = vi.spyOn(store, 'range').mockImplementationOnce(async () => []);
+    read.mockImplementationOnce(async () => {
+      await reading.promise;
+      return stale;
+    });
+    const second = check();
+    acting.resolve();
+    await first;
+    reading.resolve();
+    await second;
+    read.mockRestore();
+    expect(done).toEqual(['a']);
+  });
 });

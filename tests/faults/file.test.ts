@@ -4,10 +4,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { afterAll, beforeEach, describe, expect, it } from 'vitest';
+import { openMetrics } from '../../src/operations/metrics.ts';
+import { readinessOf } from '../../src/readiness.ts';
+import { SqliteAdapter } from '../../src/records/adapters/sqlite.ts';
 import { StoreFailure } from '../../src/records/failure.ts';
+import { under } from '../../src/records/keys.ts';
 import { openStore } from '../../src/records/open.ts';
 import { addItem, listShelf } from '../../src/records/shelf/index.ts';
-import { put, type Store } from '../../src/records/store.ts';
+import { drop, everything, put, type Store } from '../../src/records/store.ts';
+import { StrictStore } from '../../src/records/strict.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'file-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -21,6 +26,9 @@ beforeEach(async () => {
   await addItem({ store, member: '7' }, { name: 'Dusk' }, { cause: '1', at: new Date() });
   return () => store.close();
 });
+
+/** What a sentence may take from the question on, ms. */
+const IN_TIME = 2_500;
 
 /** What became of a call, and how long that took, ms. */
 async function told(work: Promise<unknown>) {
@@ -46,9 +54,14 @@ describe('a database file', () => {
   it('that others keep locked fails in under 2.5 s, and serves on once they let go', async () => {
     const other = new DatabaseSync(file);
     other.exec('BEGIN IMMEDIATE');
-    const { outcome, ms } = await told(store.commit([put('a', 1)]));
-    expect(outcome).toMatchObject({ name: 'StoreFailure', during: 'write' });
-    expect(ms).toBeLessThan(30_000);
+    // The best of three: the machine is another's too.
+    const took: number[] = [];
+    for (let time = 0; time < 3 && !took.some(ms => ms < IN_TIME); time += 1) {
+      const { outcome, ms } = await told(store.commit([put('a', 1)]));
+      expect(outcome).toMatchObject({ name: 'StoreFailure', during: 'write' });
+      took.push(ms);
+    }
+    expect(Math.min(...took)).toBeLessThan(IN_TIME);
     other.exec('ROLLBACK');
     other.close();
     expect(await store.commit([put('b', 1)])).toEqual({ done: true });
@@ -90,5 +103,36 @@ describe('a database file', () => {
       if (process.getuid?.() === 0) execFileSync('chattr', ['-i', file]);
     }
     expect(statSync(file).mtimeMs).toBe(before);
+  });
+
+  it('that is full saves no part of a commit and says so, reads on, and serves on once there is room', async () => {
+    const own = join(folder, 'full.sqlite');
+    const bounded = new StrictStore(await SqliteAdapter.open(own, 300, 40));
+    await bounded.commit([put('kept', 'x'.repeat(1_000))]);
+    const metrics = openMetrics(() => ({ waiting: 0, running: 0 }));
+    const ready = readinessOf({ store: bounded, metrics, closed: () => undefined });
+    expect(await ready()).toBeUndefined();
+    // Until nothing more fits, not even what a probe writes.
+    for (const size of [50_000, 4_000, 500, 20]) {
+      let failure: unknown;
+      for (let n = 0; failure === undefined; n += 1)
+        await bounded
+          .commit([put(`a/${size}/${n}`, 'x'.repeat(size)), put(`b/${size}/${n}`, 'x'.repeat(size))])
+          .catch((error: unknown) => {
+            failure = error;
+          });
+      expect(failure).toMatchObject({ name: 'StoreFailure', kind: 'full', saved: 'no' });
+      metrics.storeFailed(failure as StoreFailure);
+    }
+    const a = await everything(bounded, under('a'));
+    const b = await everything(bounded, under('b'));
+    expect(b.map(({ key }) => key.slice(1))).toEqual(a.map(({ key }) => key.slice(1)));
+    expect(await bounded.get(['kept'])).toEqual(['x'.repeat(1_000)]);
+    expect(await ready()).toBe('the records cannot be written');
+    expect(await ready()).toBe('the records cannot be written');
+    await bounded.commit([...a.slice(0, 100), ...b.slice(0, 100)].map(({ key }) => drop(key)));
+    expect(await ready()).toBeUndefined();
+    expect(await bounded.commit([put('c', 1)])).toEqual({ done: true });
+    await bounded.close();
   });
 });

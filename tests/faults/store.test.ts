@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
 import { afterAll, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { SqliteAdapter } from '../../src/records/adapters/sqlite.ts';
-import { refusalOf, StoreFailure } from '../../src/records/failure.ts';
+import { anonymousGroup, refusalOf, StoreFailure } from '../../src/records/failure.ts';
 import { prefer, preferencesOf } from '../../src/records/preferences.ts';
 import {
   addItem,
@@ -205,4 +205,10 @@ describe('an SQLite file', () => {
     expect(await failure(store.commit([put('a', 1)]))).toMatchObject({ name: 'StoreFailure', saved: 'no' });
     await store.close();
   });
+});
+
+it('a log names a group by its id, and a member’s own talk with us by a mark', () => {
+  expect(anonymousGroup('501')).toBe('501');
+  expect(anonymousGroup('direct-701234567890123456')).toMatch(/^direct#[0-9a-f]{12}$/);
+  expect(anonymousGroup('direct-701')).not.toBe(anonymousGroup('direct-702'));
 });

@@ -74,3 +74,28 @@ describe('news for a group', () => {
     expect(outbox.serves('123456789012345678')).toBe(false);
   });
 });
+
+describe('whether somebody is still there', () => {
+  const unknown = '109999999999999999';
+
+  test('is asked of the platform: in a group of ours by its members, in a talk with us by their account', async () => {
+    const { hasMember } = outbox;
+    expect(await hasMember?.(room.group.id, room.member.id)).toBe(true);
+    expect(await hasMember?.(room.group.id, unknown)).toBe(false);
+    expect(await hasMember?.(`direct-${room.member.id}`, room.member.id)).toBe(true);
+    expect(await hasMember?.(`direct-${unknown}`, unknown)).toBe(false);
+    expect(await hasMember?.(`direct-${room.member.id}`, room.steward.id)).toBe(false);
+  });
+
+  test('is not told of a group that another process speaks to, nor asked of what is no account', async () => {
+    await expect(outbox.hasMember?.(unknown, room.member.id)).rejects.toThrow('another process');
+    const asked = room.host.requests.length;
+    expect(await outbox.hasMember?.(room.group.id, 'somebody of an earlier room')).toBe(true);
+    expect(room.host.requests.length).toBe(asked);
+  });
+
+  test('one process does what is due for no group, and knows the groups it speaks to', () => {
+    expect(outbox.leads?.()).toBe(true);
+    expect(outbox.groups?.()).toEqual([room.group.id]);
+  });
+});

@@ -93,7 +93,9 @@ describe('metrics', () => {
     metrics.storeFailed({ during: 'read', kind: 'corrupt' });
     expect(metrics.storeTrouble()).toBeUndefined();
     metrics.storeFailed({ during: 'write', kind: 'full' });
-    expect(metrics.storeTrouble()).toBe('the records failed a moment ago');
+    expect(metrics.storeTrouble()).toBe('the records cannot be written');
+    metrics.storeSound();
+    expect(metrics.storeTrouble()).toBeUndefined();
   });
 });
 

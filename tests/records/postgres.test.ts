@@ -69,6 +69,20 @@ describe.skipIf(!hasPostgres)('a PostgreSQL server', () => {
     await store.close();
   });
 
+  it('that is lost and comes back serves on by itself, and has what was acknowledged', async () => {
+    const server = await startPostgres();
+    const store = await openStore(server.address);
+    await store.commit([put('a', 1)]);
+    await server.lose();
+    await expect(store.commit([put('a', 2)])).rejects.toMatchObject({ name: 'StoreFailure', saved: 'no' });
+    await server.back();
+    await expect.poll(() => store.get(['a']).catch(() => undefined)).toEqual([1]);
+    expect(await store.commit([put('a', 3)])).toEqual({ done: true });
+    expect(await store.get(['a'])).toEqual([3]);
+    await store.close();
+    await server.stop();
+  });
+
   it.each(['fsync', 'full_page_writes'])(
     'with %s off is not opened: it may lose what it acknowledged',
     async setting => {

@@ -7,6 +7,7 @@ import { RedisAdapter } from '../../src/records/adapters/redis.ts';
 import { openStore } from '../../src/records/open.ts';
 import { addItem, findItem, useItem } from '../../src/records/shelf/index.ts';
 import { put } from '../../src/records/store.ts';
+import { StrictStore } from '../../src/records/strict.ts';
 import { keepsTheContract } from './contract.ts';
 import { PATIENT } from './patience.ts';
 import { hasRedis, type Server, startRedis } from './servers.ts';
@@ -88,6 +89,22 @@ describe.skipIf(!hasRedis)('a Redis server', () => {
     await expect(store.commit([put('a', 2)])).rejects.toMatchObject({ name: 'StoreFailure', saved: 'no' });
     await store.close();
     await back.stop();
+  });
+
+  it('that was emptied while it was connected is not used any more, once that is noticed', async () => {
+    const server = await startRedis();
+    const store = new StrictStore(await RedisAdapter.open(server.address, 20));
+    await store.commit([put('a', 1)]);
+    const other = createClient({ url: server.address });
+    await other.connect();
+    await other.flushAll();
+    await other.close();
+    await expect
+      .poll(() => store.get(['a']).catch((error: Error) => error.message))
+      .toContain('without the records');
+    await expect(store.commit([put('a', 2)])).rejects.toMatchObject({ name: 'StoreFailure', saved: 'no' });
+    await store.close();
+    await server.stop();
   });
 
   it('that comes back with its records serves on by itself', async () => {

@@ -9,13 +9,13 @@ import { sharedShelves } from '../../src/records/group-shelves.ts';
 import { formatKey, groupSettingsKey } from '../../src/records/keys.ts';
 import { FORMAT, openStore } from '../../src/records/open.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
-import { exportOf } from '../../src/records/privacy/export.ts';
 import { listRecipes } from '../../src/records/recipes/index.ts';
 import { read, recordKind, written } from '../../src/records/record.ts';
 import { setAsideByKind } from '../../src/records/set-aside.ts';
 import { listShelf, showItem, useItem } from '../../src/records/shelf/index.ts';
 import { put, type Store } from '../../src/records/store.ts';
 import { wordsIn } from '../../src/words/index.ts';
+import { exportOf } from './privacy/exported.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'releases-'));
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -9,6 +9,9 @@ import { setTimeout as pause } from 'node:timers/promises';
 /** A server started for a test, at an address of its own. */
 export type Server = { readonly address: string; stop(): Promise<void> };
 
+/** One that can be taken away, and brought back with what it kept. */
+type LosableServer = Server & { lose(): Promise<void>; back(): Promise<void> };
+
 const onPath = (name: string, more: readonly string[] = []) =>
   [...(process.env.PATH ?? '').split(delimiter), ...more].map(folder => join(folder, name)).find(existsSync);
 
@@ -80,7 +83,7 @@ export const hasPostgres =
   initdb !== undefined && postgres !== undefined && (process.getuid?.() !== 0 || runner !== undefined);
 
 /** Starts a PostgreSQL that answers on a socket in a folder of its own, with these settings (`name=value`). */
-export async function startPostgres(settings: readonly string[] = []): Promise<Server> {
+export async function startPostgres(settings: readonly string[] = []): Promise<LosableServer> {
   const folder = mkdtempSync(join(tmpdir(), 'postgres-'));
   chmodSync(folder, 0o700);
   if (runner) chownSync(folder, runner.uid, runner.gid);
@@ -101,11 +104,29 @@ export async function startPostgres(settings: readonly string[] = []): Promise<S
     'listen_addresses=',
     ...settings.flatMap(one => ['-c', one]),
   ];
-  const server = spawn(postgres!, flags, { stdio: 'pipe', cwd: folder, ...runner });
-  const stop = ending(server, folder, 'SIGINT');
-  server.stdout.resume();
-  for await (const chunk of server.stderr) if (String(chunk).includes('ready to accept connections')) break;
-  server.stderr.resume();
-  await pause(50);
-  return { address: `postgres://postgres@localhost/postgres?host=${encodeURIComponent(folder)}`, stop };
+  const start = async () => {
+    const server = spawn(postgres!, flags, { stdio: 'pipe', cwd: folder, ...runner });
+    server.stdout.resume();
+    for await (const chunk of server.stderr) if (String(chunk).includes('ready to accept connections')) break;
+    server.stderr.resume();
+    await pause(50);
+    return server;
+  };
+  const end = async () => {
+    const exited = once(server, 'exit');
+    server.kill('SIGINT');
+    await exited;
+  };
+  let server = await start();
+  return {
+    address: `postgres://postgres@localhost/postgres?host=${encodeURIComponent(folder)}`,
+    lose: end,
+    async back() {
+      server = await start();
+    },
+    async stop() {
+      await end();
+      rmSync(folder, { recursive: true });
+    },
+  };
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { followUp } from '../../../src/conversation/command.ts';
 import type { Attachment } from '../../../src/conversation/question.ts';
+import { validSent } from '../../../src/conversation/validate.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
 import { asOf, requireChallenge } from '../../../src/records/challenges/index.ts';
 import { scopeOf } from '../lookup.ts';
@@ -19,7 +20,8 @@ export const enterFilled = followUp({
   seenBy: 'asker',
   pace: 'slow',
   args: { challenge: z.string() },
-  answer: ({ challenge }, context, { fields }) => enter({ challenge, ...sentBar.parse(fields) }, context),
+  answer: ({ challenge }, context, { fields }) =>
+    enter({ challenge, ...validSent(sentBar, fields) }, context),
 });
 
 /** The button under the announcement: asks for the bar. */

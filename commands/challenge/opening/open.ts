@@ -3,6 +3,7 @@ import { followUp } from '../../../src/conversation/command.ts';
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Named } from '../../../src/conversation/question.ts';
 import type { Form, Reply } from '../../../src/conversation/reply.ts';
+import { validSent } from '../../../src/conversation/validate.ts';
 import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import type { Fixed } from '../../../src/engine/challenges/wall-time.ts';
 import { openChallenge, requireChallenge } from '../../../src/records/challenges/index.ts';
@@ -120,5 +121,5 @@ export const openFilled = followUp({
   pace: 'slow',
   access: 'steward',
   args: z.object({}).shape,
-  answer: (_, context, { fields }) => open(sentTerms.parse(fields), context),
+  answer: (_, context, { fields }) => open(validSent(sentTerms, fields), context),
 });

@@ -36,6 +36,9 @@ for i, key in ipairs(keys) do
 end
 return entries`;
 
+/** How often is looked whether the server still holds the records, ms: one that was emptied stays connected. */
+const LOOK_EVERY_MS = 60_000;
+
 type Client = ReturnType<typeof clientOf>;
 
 /** A client that comes back by itself after a lost connection once `stays()`, and gives up at once before. */
@@ -61,6 +64,7 @@ export class RedisAdapter extends RecordAdapter {
   #known: string | undefined;
   /** Rejects while the server that was reconnected to must not be used. */
   #sound: Promise<void> = Promise.resolve();
+  #looking: NodeJS.Timeout | undefined;
 
   private constructor(client: Client) {
     super();
@@ -68,7 +72,7 @@ export class RedisAdapter extends RecordAdapter {
   }
 
   /** Connects to `redis://` or `rediss://`; rejects where the server would not keep what it acknowledges. */
-  static async open(address: string): Promise<RedisAdapter> {
+  static async open(address: string, lookEvery = LOOK_EVERY_MS): Promise<RedisAdapter> {
     let opened = false;
     const client = clientOf(address, () => opened);
     // Every call that fails says so itself; without a listener the event would end the process.
@@ -82,13 +86,17 @@ export class RedisAdapter extends RecordAdapter {
       throw new StoreFailure('unreachable', 'open', 'cannot reach the Redis server', { cause: error });
     }
     opened = true;
-    return await RedisAdapter.#watched(client);
+    return await RedisAdapter.#watched(client, lookEvery);
   }
 
-  /** Looks again after each reconnection: a server that came back may be another one, or have lost everything. */
-  static async #watched(client: Client): Promise<RedisAdapter> {
+  /**
+   * Looks again after each reconnection, and now and then: a server that came back may be another one, and one that
+   * stayed may have been emptied.
+   */
+  static async #watched(client: Client, lookEvery: number): Promise<RedisAdapter> {
     const adapter = new RedisAdapter(client);
     await adapter.#mark();
+    adapter.#looking = setInterval(() => void adapter.#look(), lookEvery).unref();
     client.on('ready', () => {
       adapter.#sound = adapter.#checkSame();
       // Whoever calls next hears of it.
@@ -104,8 +112,24 @@ export class RedisAdapter extends RecordAdapter {
     this.#known = (await this.#client.get(key)) ?? undefined;
   }
 
+  async #look(): Promise<void> {
+    if (!this.#client.isReady) return;
+    try {
+      await this.#checkMark();
+    } catch (error) {
+      // What only could not be asked is told by the next call, and checked after the reconnection.
+      if (!(error instanceof StoreFailure)) return;
+      this.#sound = Promise.reject(error);
+      this.#sound.catch(() => {});
+    }
+  }
+
   async #checkSame(): Promise<void> {
     await checkDurable(this.#client);
+    await this.#checkMark();
+  }
+
+  async #checkMark(): Promise<void> {
     const mark = await this.#client.get(`${this.#keys()[0]}:mark`);
     if (mark !== this.#known)
       throw new StoreFailure(
@@ -148,6 +172,7 @@ export class RedisAdapter extends RecordAdapter {
   async disconnect(): Promise<void> {
     if (this.#closed) return;
     this.#closed = true;
+    clearInterval(this.#looking);
     if (this.#client.isReady) await this.#client.close();
     else this.#client.destroy();
   }

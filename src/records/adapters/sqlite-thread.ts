@@ -23,8 +23,11 @@ export type Done = { readonly id: number } & (
 );
 type CommitCall = Extract<Call, { task: 'commit' }>;
 
-/** The file, or `:memory:`, and how long one statement waits for another process's lock, ms. */
-export type Opening = { readonly path: string; readonly patience: number };
+/**
+ * The file, or `:memory:`; how long one statement waits for another process's lock, ms; and the most pages that the file
+ * may have, where it is to be full before the disk is.
+ */
+export type Opening = { readonly path: string; readonly patience: number; readonly mostPages?: number };
 
 /** SQLITE_BUSY (sqlite.org/rescode.html). */
 const BUSY = 5;
@@ -45,7 +48,7 @@ function checkThere(): void {
   if (there?.ino !== inode) throw new Error('the database file was moved or deleted while it was open');
 }
 
-function open({ path, patience }: Opening): DatabaseSync {
+function open({ path, patience, mostPages }: Opening): DatabaseSync {
   if (path !== ':memory:') makePrivate(path);
   const opened = new DatabaseSync(path, { timeout: patience });
   opened.exec('PRAGMA journal_mode = WAL');
@@ -54,6 +57,7 @@ function open({ path, patience }: Opening): DatabaseSync {
   opened.exec(
     'CREATE TABLE IF NOT EXISTS records (ns TEXT, key TEXT, text TEXT NOT NULL, PRIMARY KEY (ns, key)) STRICT, WITHOUT ROWID',
   );
+  if (mostPages !== undefined) opened.exec(`PRAGMA max_page_count = ${Math.floor(mostPages)}`);
   return opened;
 }
 

@@ -53,10 +53,11 @@ export class SqliteAdapter extends RecordAdapter {
 
   /**
    * Opens the file, making it and its folder where they are missing. `patience` is how long a call waits for
-   * the lock of another process, ms: with none, two processes that write at once lose half their writes.
+   * the lock of another process, ms: with none, two processes that write at once lose half their writes. `mostPages`
+   * bounds the file, in pages of 4 KB.
    */
-  static async open(path: string, patience = 5000): Promise<SqliteAdapter> {
-    const opening: Opening = { path, patience };
+  static async open(path: string, patience = 5000, mostPages?: number): Promise<SqliteAdapter> {
+    const opening: Opening = { path, patience, ...(mostPages !== undefined && { mostPages }) };
     const worker = new Worker(new URL('./sqlite-thread.ts', import.meta.url), { workerData: opening });
     const adapter = new SqliteAdapter(worker);
     try {

@@ -30,6 +30,8 @@ export async function backUp(address: string, file: string): Promise<Tally> {
   if (database === ':memory:') refuse('backup-of-memory', {});
   if (database === undefined) return await backUpLines(address, file);
   if (!existsSync(database)) refuse('backup-missing', { file: database });
+  // A store that was filled only in part is refused before anything is made of it.
+  await within(address, async () => undefined);
   // Made before it is filled, so that no moment has it open to others.
   closeSync(openSync(file, 'wx', 0o600));
   const source = new DatabaseSync(database, { readOnly: true, timeout: 5000 });
@@ -54,7 +56,7 @@ export async function restore(file: string, address: string): Promise<Tally> {
   if (!existsSync(file)) refuse('backup-missing', { file });
   if (await holdsLines(file)) {
     const lines = await openLines(file);
-    return await within(address, store => fill(store, lines));
+    return await within(address, store => fill(store, lines), { filling: true });
   }
   if (!isDatabase(file)) refuse('backup-unreadable', { file, line: 1 });
   checkWhole(file);
@@ -66,15 +68,16 @@ export async function move(from: string, to: string): Promise<Tally> {
   if (from === to) refuse('move-onto-itself', {});
   return await within(from, async source => {
     const stored = await openStored(source);
-    return await within(to, store => fill(store, stored));
+    return await within(to, store => fill(store, stored), { filling: true });
   });
 }
 
 async function within<Result>(
   address: string,
   work: (store: Awaited<ReturnType<typeof openStore>>) => Promise<Result>,
+  how: { readonly filling?: boolean } = {},
 ): Promise<Result> {
-  const store = await openStore(address, PATIENCE);
+  const store = await openStore(address, PATIENCE, how);
   try {
     return await work(store);
   } finally {

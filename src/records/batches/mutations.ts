@@ -62,7 +62,7 @@ export async function pourBatch(
     const { done } = await store.commit(head([]));
     return { batch: await batchOf(book, id), outcomes: [], repeated: !done };
   }
-  const outcomes = await changeAllOnce(book, { cause: id, many: takings.length }, all => {
+  const outcomes = await changeAllOnce(book, { cause: id, at: change.at, many: takings.length }, all => {
     const planned = takings.map((taking, n) =>
       planTaking(book, pickFromSnapshot(all, taking.item), taking, { ...change, cause: `${id}-${n + 1}` }),
     );
@@ -117,7 +117,7 @@ export async function undoPour(
     await book.store.commit(keys.map(drop));
     return { batch, outcomes: [] };
   }
-  const outcomes = await changeAllOnce(book, { cause, many: taken.length }, all =>
+  const outcomes = await changeAllOnce(book, { cause, at, many: taken.length }, all =>
     taken.map(({ item, milligrams }, n) => {
       const snapshot = all.find(one => one.item.id === item);
       const extra = n === 0 ? keys.map(drop) : [];

@@ -1,7 +1,8 @@
 import { randomBytes } from 'node:crypto';
 import { challengeEnd, part } from '../keys.ts';
 import { drop, put, type Store, type Write } from '../store.ts';
-import type { Topic } from './kinds.ts';
+import { groupPartOf, type Topic } from './kinds.ts';
+import { ERASED } from './members.ts';
 import { type Owned, ownedBy } from './owned.ts';
 
 /** What an erasure did: how many records are gone, and how many stay without a name. */
@@ -20,8 +21,12 @@ export async function erase(
   { asked, group }: { readonly asked?: (topic: Topic) => boolean; readonly group?: string } = {},
 ): Promise<Erased> {
   const all: Owned[] = [];
-  for await (const one of ownedBy(store, member, asked)) if (isIn(one, group)) all.push(one);
-  const alias = `erased-${randomBytes(8).toString('hex')}`;
+  // What only goes is not held on to: it may be a picture.
+  for await (const one of ownedBy(store, member, asked))
+    if (isIn(one, group)) all.push(one.held.erasure === 'drop' ? { ...one, value: undefined } : one);
+  // What tells whose the others are comes first in it, and so goes last.
+  all.reverse();
+  const alias = `${ERASED}${randomBytes(8).toString('hex')}`;
   let dropped = 0;
   let renamed = 0;
   for (let from = 0; from < all.length; from += AT_ONCE) {
@@ -39,8 +44,7 @@ export async function erase(
 
 /** In a group lies what names it first; what a member has in every group lies in none. */
 const isIn = ({ key, held }: Owned, group: string | undefined): boolean =>
-  group === undefined ||
-  (!('part' in held.owner && held.owner.part === 1) && key.split('/')[1] === part(group));
+  group === undefined || key.split('/')[groupPartOf(held) ?? -1] === part(group);
 
 const stays = ({ held }: Owned, ended: boolean): boolean =>
   held.erasure === 'rename' || (held.erasure === 'drop-or-rename' && ended);

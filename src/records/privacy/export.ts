@@ -2,7 +2,7 @@ import type { Store } from '../store.ts';
 import { type Topic, topics } from './kinds.ts';
 import { ownedBy } from './owned.ts';
 
-/** Everything kept about a member, ready to be written as JSON; pictures are base64 within. */
+/** Everything kept about a member, as its JSON says it; pictures are base64 within. */
 export type Export = {
   readonly member: string;
   /** ISO 8601 in UTC. */
@@ -10,19 +10,48 @@ export type Export = {
   readonly records: { readonly [T in Topic]: readonly { readonly key: string; readonly value: unknown }[] };
 };
 
-/** Gathers everything kept about a member, in every group. */
-export async function exportOf(store: Store, member: string, made: Date): Promise<Export> {
-  const records = Object.fromEntries(topics.map(topic => [topic, []])) as unknown as Record<
-    Topic,
-    { key: string; value: unknown }[]
-  >;
-  for await (const { key, value, held } of ownedBy(store, member)) records[held.topic].push({ key, value });
-  return { member, made: made.toISOString(), records };
+/** A part of it: JSON in UTF-8, how many records it holds, and at which record the next part begins, if any. */
+export type ExportPart = {
+  readonly bytes: Uint8Array;
+  readonly records: number;
+  readonly next: number | undefined;
+};
+
+/**
+ * What is kept about a member, in every group, from the record `from` (0 the first) on: as many as fit into `most` bytes,
+ * at least one. Each part is an {@link Export} by itself.
+ */
+export async function exportPart(
+  store: Store,
+  member: string,
+  { made, from, most }: { readonly made: Date; readonly from: number; readonly most: number },
+): Promise<ExportPart> {
+  const lines = new Map<Topic, string[]>(topics.map(topic => [topic, []]));
+  let at = -1;
+  let records = 0;
+  let bytes = 0;
+  let next: number | undefined;
+  for await (const { key, value, held } of ownedBy(store, member)) {
+    at += 1;
+    if (at < from) continue;
+    const line = JSON.stringify({ key, value });
+    bytes += Buffer.byteLength(line) + 2;
+    if (records > 0 && bytes > most) {
+      next = at;
+      break;
+    }
+    lines.get(held.topic)?.push(line);
+    records += 1;
+  }
+  const byTopic = topics.map(topic => `"${topic}":[\n${lines.get(topic)?.join(',\n')}\n]`);
+  const head = `"member":${JSON.stringify(member)},"made":${JSON.stringify(made.toISOString())}`;
+  return { bytes: Buffer.from(`{${head},"records":{\n${byTopic.join(',\n')}\n}}\n`), records, next };
 }
 
 /** How many records are kept about a member, by topic. */
 export async function countOf(store: Store, member: string): Promise<Readonly<Record<Topic, number>>> {
   const counts = Object.fromEntries(topics.map(topic => [topic, 0])) as Record<Topic, number>;
-  for await (const { held } of ownedBy(store, member)) counts[held.topic] += 1;
+  // A time at which something is to be done about what is counted already.
+  for await (const { held, kind } of ownedBy(store, member)) if (kind !== 'due') counts[held.topic] += 1;
   return counts;
 }

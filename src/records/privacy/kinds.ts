@@ -39,8 +39,11 @@ export type OwnedKind = { readonly topic: Topic; readonly owner: OwnedBy; readon
 
 const mine = (topic: Topic, part = 1): OwnedKind => ({ topic, owner: { part }, erasure: 'drop' });
 
-/** Kinds of record by the first part of their key; `house` belongs to no member. */
-export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, OwnedKind | 'house'>([
+/** What belongs to no member: `group` lies under a group and goes with it, `house` lies under none. */
+type Unowned = 'group' | 'house';
+
+/** Kinds of record by the first part of their key, and whose they are. */
+export const kinds: ReadonlyMap<string, OwnedKind | Unowned> = new Map<string, OwnedKind | Unowned>([
   ['shelf', mine('shelf')],
   ['shelf-name', mine('shelf')],
   ['shelf-gone', mine('shelf')],
@@ -79,16 +82,38 @@ export const kinds: ReadonlyMap<string, OwnedKind | 'house'> = new Map<string, O
   ['season-vote', mine('challenges', 2)],
   ['left', mine('shelf', 2)],
   ['notice', mine('challenges')],
-  ['challenge-end', 'house'],
-  ['challenge-post', 'house'],
+  ['challenge-end', 'group'],
+  ['challenge-post', 'group'],
   // What is due in a group is nobody's; what is due between one member and us is theirs.
   ['due', { topic: 'batches', owner: { direct: 2 }, erasure: 'drop' }],
   // Says that an interaction was done, not whose.
-  ['evidence-once', 'house'],
-  ['evidence-sharing', 'house'],
+  ['evidence-once', 'group'],
+  ['evidence-sharing', 'group'],
   // What the group settled on: colours and a title, nobody's name.
-  ['season', 'house'],
-  ['group', 'house'],
-  ['group-left', 'house'],
+  ['season', 'group'],
+  ['group', 'group'],
+  ['group-left', 'group'],
   ['meta', 'house'],
 ]);
+
+/** Kinds whose values are pictures: a page of them is read a few at a time. */
+export const PICTURES: ReadonlySet<string> = new Set([
+  'batch-photo',
+  'flaw-picture',
+  'challenge-photo',
+  'late-fold',
+]);
+
+/**
+ * Which part of the keys of a kind names the group that a record lies in, the kind being part 0; undefined where it
+ * lies in none: what a member has in every group, and what is the house's.
+ */
+export function groupPartOf(held: OwnedKind | Unowned): number | undefined {
+  if (held === 'house') return undefined;
+  if (held === 'group') return 1;
+  if ('direct' in held.owner) return held.owner.direct;
+  return 'part' in held.owner && held.owner.part === 1 ? undefined : 1;
+}
+
+/** True for what belongs to a member. */
+export const isOwned = (held: OwnedKind | Unowned | undefined): held is OwnedKind => typeof held === 'object';

@@ -1,60 +1,121 @@
 import { part, under } from '../keys.ts';
 import { type Entry, pages, type Span, type Store } from '../store.ts';
-import { kinds, type OwnedKind, type Topic } from './kinds.ts';
+import { isOwned, kinds, type OwnedKind, PICTURES, type Topic } from './kinds.ts';
 
 /** A record of one member's. */
 export type Owned = Entry & { readonly kind: string; readonly held: OwnedKind };
 
+/** Records read in one turn of the event loop: pictures are large. */
+const PAGE = 100;
+const PAGE_OF_PICTURES = 4;
+
 /**
  * Every record that belongs to a member, of these topics or of all, in every group. What lies under their own key is
- * one span; of what groups keep all is looked through, page by page.
+ * one span; of what groups keep all is looked through, a small page in each turn of the event loop, and of pictures
+ * only theirs is read.
  */
 export async function* ownedBy(
   store: Store,
   member: string,
   asked: (topic: Topic) => boolean = () => true,
 ): AsyncGenerator<Owned> {
-  const events = new Set<string>();
+  const events: Event[] = [];
   for (const [kind, held] of kinds) {
-    if (held === 'house' || !asked(held.topic)) continue;
+    if (!isOwned(held) || !asked(held.topic)) continue;
     let head = '';
-    for await (const entry of entriesOf(store, spanOf(kind, held, member))) {
+    for await (const entry of entriesOf(store, { kind, held, member, events })) {
       const parts = entry.key.split('/');
       if ('head' in held.owner && parts.length === 3 && fieldOf(entry, 'member') === member) head = entry.key;
-      if (!isOwn(entry, parts, { held, member, head, events })) continue;
-      if (kind === 'challenge-event') events.add(eventOf(parts));
+      if (!isOwn(entry, parts, { held, member, head })) continue;
+      if (kind === 'challenge-event')
+        events.push({ group: parts[1]!, challenge: parts[2]!, id: parts.at(-1)! });
       yield { ...entry, kind, held };
     }
   }
 }
 
-const spanOf = (kind: string, { owner }: OwnedKind, member: string): Span =>
-  'part' in owner && owner.part === 1 ? under(`${kind}/${part(member)}`) : under(kind);
+/** An event of a challenge, by the parts of its key. */
+type Event = { readonly group: string; readonly challenge: string; readonly id: string };
 
-async function* entriesOf(store: Store, span: Span): AsyncGenerator<Entry> {
-  for await (const page of pages(store, span)) yield* page;
-}
-
-type Asked = {
+type Wanted = {
+  readonly kind: string;
   readonly held: OwnedKind;
   readonly member: string;
-  /** The member's own record under which the next ones may lie. */
-  readonly head: string;
-  /** Events that the member made, by {@link eventOf}. */
-  readonly events: ReadonlySet<string>;
+  /** Events that the member made. */
+  readonly events: readonly Event[];
 };
 
-function isOwn(entry: Entry, parts: readonly string[], { held, member, head, events }: Asked): boolean {
+/** Entries among which all of the member's of a kind are. */
+async function* entriesOf(store: Store, wanted: Wanted): AsyncGenerator<Entry> {
+  const { kind, held, member, events } = wanted;
+  const { owner } = held;
+  if ('event' in owner) {
+    yield* photosOf(store, kind, events);
+    return;
+  }
+  const isLeapt = 'part' in owner && owner.part === 2 && PICTURES.has(kind);
+  if (isLeapt) {
+    for await (const group of partsUnder(store, kind))
+      yield* turns(store, under(`${kind}/${group}/${part(member)}`), PAGE_OF_PICTURES);
+    return;
+  }
+  const span = 'part' in owner && owner.part === 1 ? under(`${kind}/${part(member)}`) : under(kind);
+  yield* turns(store, span, PICTURES.has(kind) ? PAGE_OF_PICTURES : PAGE);
+}
+
+/** The photos that events brought, each read by its key. */
+async function* photosOf(store: Store, kind: string, events: readonly Event[]): AsyncGenerator<Entry> {
+  for (const { group, challenge, id } of events) {
+    const key = [kind, group, challenge, id].join('/');
+    const [value] = await store.get([key]);
+    if (value === undefined) continue;
+    yield { key, value };
+    await turn();
+  }
+}
+
+/** The entries of a span, a page in each turn of the event loop: whoever asks meanwhile is answered between them. */
+export async function* turns(store: Store, span: Span, size: number): AsyncGenerator<Entry> {
+  for await (const page of pages(store, span, size)) {
+    yield* page;
+    await turn();
+  }
+}
+
+const turn = () => new Promise<void>(resolve => setImmediate(resolve));
+
+/**
+ * The different parts that follow a beginning of keys (`flaw-picture`: the groups that have any), each found by one
+ * read of one record.
+ */
+export async function* partsUnder(store: Store, beginning: string): AsyncGenerator<string> {
+  const at = beginning.split('/').length;
+  let { from, to } = under(beginning);
+  while (true) {
+    const [first] = await store.range(from, to, 1);
+    const found = first?.key.split('/')[at];
+    if (found === undefined) return;
+    yield found;
+    await turn();
+    // Past all that lies under it, and itself.
+    from = under(`${beginning}/${found}`).to;
+  }
+}
+
+function isOwn(
+  entry: Entry,
+  parts: readonly string[],
+  /** `head`: the member's own record under which the next ones may lie. */
+  { held, member, head }: { readonly held: OwnedKind; readonly member: string; readonly head: string },
+): boolean {
   const { owner } = held;
   if ('part' in owner) return parts[owner.part] === part(member);
   if ('direct' in owner) return parts[owner.direct] === part(`direct-${member}`);
   if ('field' in owner) return fieldOf(entry, owner.field) === member;
   if ('head' in owner) return head !== '' && (entry.key === head || entry.key.startsWith(`${head}/`));
-  return events.has(eventOf(parts));
+  // Read by the keys of the member's own events.
+  return true;
 }
-
-/** Group, challenge and event of an event's key, and of what is filed under the event. */
-const eventOf = (parts: readonly string[]): string => [parts[1], parts[2], parts.at(-1)].join('/');
 
 export const fieldOf = ({ value }: Entry, field: string): unknown =>
   typeof value === 'object' && value !== null ? (value as Record<string, unknown>)[field] : undefined;

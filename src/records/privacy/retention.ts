@@ -1,12 +1,17 @@
+import { createHash } from 'node:crypto';
 import { z } from 'zod';
 import { putDue } from '../dues.ts';
-import { flawCases, flawPictures, groupShelf, groupShelves, leftAt, leftOf, part, under } from '../keys.ts';
+import { flawCases, leftAt, leftOf, part, under } from '../keys.ts';
 import { moment, readable, recordKind, written } from '../record.ts';
 import { add, drop, everything, pages, type Store, type Write } from '../store.ts';
 import { erase } from './erase.ts';
-import { fieldOf } from './owned.ts';
+import { groupPartOf } from './kinds.ts';
+import { membersIn } from './members.ts';
+import { dropOlder } from './outlived.ts';
+import { fieldOf, ownedBy } from './owned.ts';
 
-const day = 86_400_000;
+const minute = 60_000;
+const day = 1_440 * minute;
 
 /** How long things are kept, days. */
 export const retention = {
@@ -16,14 +21,21 @@ export const retention = {
   photos: 365,
   /** Cases of flaws, and plans and matches that buttons go on with. */
   recent: 2,
+  /** That something was done once: longer than any button lives that could do it again. */
+  once: 100,
 } as const;
 
 /** The due under which a group is looked through. */
 export const SWEEP = 'privacy-sweep';
 
-/** Sets the next look through a group, the coming night in UTC: as often as it is set in a day, it is one due. */
+/**
+ * Sets the next look through a group, at the time of day that is the group's own, so that all groups together are
+ * looked through in 24 hours and not in one. As often as it is set in a day, it is one due.
+ */
 export function sweepDue(group: string, now: Date): Write {
-  const at = new Date((Math.floor(now.getTime() / day) + 1) * day);
+  const offset = createHash('sha256').update(group).digest().readUInt32BE(0) % (day / minute);
+  const time = now.getTime() - offset * minute;
+  const at = new Date((Math.floor(time / day) + 1) * day + offset * minute);
   return putDue({ at, group, what: SWEEP, id: group });
 }
 
@@ -33,65 +45,75 @@ export type Sweep = {
   readonly store: Store;
   readonly group: string;
   readonly now: Date;
-  /** Whether somebody is in the group; rejects when that cannot be told just now. */
-  readonly hasMember: (member: string) => Promise<boolean>;
+  /** Whether somebody is in a group; rejects when that cannot be told just now. */
+  readonly hasMember: (member: string, group: string) => Promise<boolean>;
 };
 
 /**
  * Does what retention asks for in one group: notes who has left, erases what those kept there who left long ago (and
- * all of it where they are in no other group), and drops what has outlived its time. Safe to do again.
+ * all of it where nothing of theirs is in a group that they are still in), and drops what has outlived its time. Who
+ * cannot be looked up is left as they are, and the failure thrown once all else is done. Safe to do again.
  */
-export async function sweep({ store, group, now, hasMember }: Sweep): Promise<void> {
-  for (const member of await membersIn(store, group)) {
-    if (await hasMember(member)) {
-      await store.commit([drop(leftAt(group, member))]);
-      continue;
-    }
-    // Their jars colour no palette of the group from here on.
-    await store.commit([drop(groupShelf(group, member))]);
-    await store.commit([add(leftAt(group, member), written(leftKind, { member, at: now }))]);
-  }
-  await eraseLeft(store, group, now);
+export async function sweep(sweeping: Sweep): Promise<void> {
+  const { store, group, now } = sweeping;
+  const failures: unknown[] = [];
+  await noteLeft(sweeping, failures);
+  await eraseLeft(sweeping);
   await dropOutlived(store, group, now);
+  if (failures.length > 0) throw failures[0];
 }
 
-/** Everybody of whom the group keeps something under a key of their own. */
-async function membersIn(store: Store, group: string): Promise<ReadonlySet<string>> {
-  const members = new Set<string>();
-  for (const [kind, at] of [
-    [groupShelves(group), 2],
-    [leftOf(group), 2],
-    [`evidence/${part(group)}`, 3],
-    [`placing/${part(group)}`, 2],
-    [flawPictures(group), 2],
-    [`calibration/${part(group)}`, 4],
-    [`shared-batch/${part(group)}`, 2],
-    [`swap/${part(group)}`, 2],
-    [`season-palette/${part(group)}`, 2],
-    [`season-vote/${part(group)}`, 2],
-  ] as const)
-    for await (const page of pages(store, under(kind)))
-      for (const { key } of page) members.add(key.split('/')[at] ?? '');
-  members.delete('');
-  return members;
+async function noteLeft({ store, group, now, hasMember }: Sweep, failures: unknown[]): Promise<void> {
+  const noted = new Set((await everything(store, under(leftOf(group)))).map(({ key }) => key));
+  for (const member of await membersIn(store, group)) {
+    const note = leftAt(group, member);
+    const isHere = await hasMember(member, group).catch((failure: unknown) => {
+      failures.push(failure);
+      return undefined;
+    });
+    if (isHere === true && noted.has(note)) await store.commit([drop(note)]);
+    if (isHere === false && !noted.has(note))
+      await store.commit([add(note, written(leftKind, { member, at: now }))]);
+  }
 }
 
-async function eraseLeft(store: Store, group: string, now: Date): Promise<void> {
+async function eraseLeft(sweeping: Sweep): Promise<void> {
+  const { store, group, now } = sweeping;
   const left = readable(leftKind, await everything(store, under(leftOf(group))));
   for (const { key, fields } of left) {
-    if (now.getTime() - fields.at.getTime() < retention.left * day) continue;
-    const elsewhere = await isElsewhere(store, group, fields.member);
-    await erase(store, fields.member, elsewhere ? { group } : {});
+    if (!isOver(fields.at, now)) continue;
+    const stays = await isElsewhere(sweeping, fields.member);
+    await erase(store, fields.member, stays ? { group } : {});
     await store.commit([drop(key)]);
   }
 }
 
-/** Whether another group still counts them among those with a shelf. */
-async function isElsewhere(store: Store, group: string, member: string): Promise<boolean> {
-  for await (const page of pages(store, under('group-shelf')))
-    if (page.some(({ key }) => key.endsWith(`/${part(member)}`) && key !== groupShelf(group, member)))
-      return true;
+const isOver = (at: Date, now: Date): boolean => now.getTime() - at.getTime() >= retention.left * day;
+
+/**
+ * Whether another group holds something of a member's, their own talk with us among them, and is one that they may
+ * still be in: whoever was found to have left it long ago, and is not there now, is not. In doubt they are.
+ */
+async function isElsewhere({ store, group, now, hasMember }: Sweep, member: string): Promise<boolean> {
+  for (const other of await groupsOf(store, member)) {
+    if (other === part(group)) continue;
+    const key = leftAt(other, member);
+    const [note] = await store.get([key]);
+    const [left] = note === undefined ? [] : readable(leftKind, [{ key, value: note }]);
+    if (!left || !isOver(left.fields.at, now)) return true;
+    if (await hasMember(member, other).catch(() => true)) return true;
+  }
   return false;
+}
+
+/** The groups that hold something of a member's, as their keys write them. */
+export async function groupsOf(store: Store, member: string): Promise<ReadonlySet<string>> {
+  const groups = new Set<string>();
+  for await (const { key, kind, held } of ownedBy(store, member)) {
+    const group = key.split('/')[groupPartOf(held) ?? -1];
+    if (group !== undefined && kind !== 'left') groups.add(group);
+  }
+  return groups;
 }
 
 async function dropOutlived(store: Store, group: string, now: Date): Promise<void> {
@@ -100,13 +122,7 @@ async function dropOutlived(store: Store, group: string, now: Date): Promise<voi
     const at = fieldOf({ key, value }, 'at');
     if (typeof at !== 'number' || now.getTime() - at < retention.photos * day) continue;
     const photos = under(key.replace(/^challenge-end/, 'challenge-photo'));
-    for await (const page of pages(store, photos, 100)) await store.commit(page.map(one => drop(one.key)));
+    for await (const page of pages(store, photos, 4)) await store.commit(page.map(one => drop(one.key)));
   }
-  for await (const page of pages(store, under(flawCases(group)), 200)) {
-    const old = page.filter(entry => {
-      const at = Date.parse(String(fieldOf(entry, 'at')));
-      return now.getTime() - at > retention.recent * day;
-    });
-    await store.commit(old.map(({ key }) => drop(key)));
-  }
+  await dropOlder(store, { span: under(flawCases(group)), days: retention.recent, now });
 }

@@ -27,7 +27,10 @@ export async function changeOnce(
     const [before] = await shelf.store.get([key]);
     if (before !== undefined) return { ...outcomeOf(read(idempotencyKind, key, before)), repeated: true };
     const { writes, outcome } = await plan(await readShelf(shelf));
-    const result = await shelf.store.commit([add(key, written(idempotencyKind, kept(outcome))), ...writes]);
+    const result = await shelf.store.commit([
+      add(key, written(idempotencyKind, kept(outcome, change.at))),
+      ...writes,
+    ]);
     if (result.done) return { ...outcome, repeated: false };
   }
   throw new StoreFailure('busy', 'write', `${anonymous(key)}: other changes kept coming between`);
@@ -39,7 +42,7 @@ export async function changeOnce(
  */
 export async function changeAllOnce(
   shelf: Shelf,
-  { cause, many }: Pick<Change, 'cause'> & { readonly many: number },
+  { cause, at, many }: Change & { readonly many: number },
   plan: (snapshot: readonly ItemSnapshot[]) => readonly Planned[],
 ): Promise<readonly Outcome[]> {
   const keys = Array.from({ length: many }, (_, n) => shelfIdempotency(shelf.member, `${cause}-${n + 1}`));
@@ -48,7 +51,7 @@ export async function changeAllOnce(
     if (before[0] !== undefined)
       return before.map((one, n) => ({ ...outcomeOf(read(idempotencyKind, keys[n]!, one)), repeated: true }));
     const planned = plan(await readShelf(shelf));
-    const once = planned.map(({ outcome }, n) => add(keys[n]!, written(idempotencyKind, kept(outcome))));
+    const once = planned.map(({ outcome }, n) => add(keys[n]!, written(idempotencyKind, kept(outcome, at))));
     const result = await shelf.store.commit([...once, ...planned.flatMap(({ writes }) => writes)]);
     if (result.done) return planned.map(({ outcome }) => ({ ...outcome, repeated: false }));
   }
@@ -56,14 +59,12 @@ export async function changeAllOnce(
 }
 
 /** What a removed jar was called is not kept. */
-const kept = ({
-  change,
-  left,
-  lowAt,
-  name,
-  ...rest
-}: Planned['outcome']): RecordOf<typeof idempotencyKind> => ({
+const kept = (
+  { change, left, lowAt, name, ...rest }: Planned['outcome'],
+  at: Date,
+): RecordOf<typeof idempotencyKind> => ({
   ...rest,
+  at,
   name: rest.action === 'remove' ? '' : name,
   change: change === undefined ? undefined : toMilligrams(change),
   left: left === undefined ? undefined : toMilligrams(left),
@@ -74,6 +75,7 @@ const outcomeOf = ({
   change,
   left,
   lowAt,
+  at: _at,
   ...rest
 }: RecordOf<typeof idempotencyKind>): Planned['outcome'] => ({
   ...rest,

@@ -90,4 +90,6 @@ export const idempotencyKind = recordKind('shelf change', {
   lowAt: milligrams.optional(),
   low: z.boolean(),
   lot: z.int().min(1),
+  /** When it was made; absent in what an earlier program wrote, until a night dates it. */
+  at: moment.optional(),
 });

@@ -21,6 +21,7 @@ export type BackupReason =
   | 'backup-unreadable'
   | 'move-onto-itself'
   | 'restore-not-empty'
+  | 'store-half-filled'
   | 'store-newer';
 
 export const backupRefusals: Pick<RefusalSentences, BackupReason> = {
@@ -43,6 +44,8 @@ export const backupRefusals: Pick<RefusalSentences, BackupReason> = {
   'move-onto-itself': () => 'From and to are the same store: name two.',
   'restore-not-empty': () =>
     'That store holds records already, and nothing was changed: name one that is empty.',
+  'store-half-filled': () =>
+    'This store holds only part of what was to be restored or moved into it: run the same npm run restore or npm run move again, it goes on where it stopped.',
   'store-newer': ({ format, known }) =>
     `This store was written by a newer version (format ${format}, I know ${known}): start that version, or restore a backup from before it.`,
 };

@@ -30,9 +30,14 @@ export const privacy = {
     challenges: 'Entries stay with their results, photos for a year after.',
   },
   leaving: (v: { days: number }) =>
-    `Leave a group, and after ${v.days} days what you kept there is erased; once you are in no group I know of, all of it.`,
+    `Leave a group, and after ${v.days} days what you kept there is erased; once you are in no group I know of and don’t talk with me in private, all of it.`,
   next: '/privacy export gives you all of it in one file, /privacy erase takes it away.',
   exported: (v: { records: number }) => `All I keep of you: ${v.records} notes in one file.`,
+  exportedPart: (v: { from: number; to: number; more: boolean }) =>
+    v.more
+      ? `Notes ${v.from} to ${v.to} in this file; it takes more than one. Press below for the next.`
+      : `Notes ${v.from} to ${v.to} in this file, the last.`,
+  more: 'Next file',
   sure: (v: { name: string | undefined }) =>
     v.name === undefined
       ? 'Erase everything I keep of you? This can’t be undone.'
@@ -47,9 +52,10 @@ export const privacy = {
     `${v.count === 1 ? 'One jar' : `${v.count} jars`} of yours can’t be read just now and stays out of every answer; nothing else is touched. Tell whoever runs me.`,
 };
 
-export type PrivacyReason = 'shelf-name-set-aside' | 'text-too-long';
+export type PrivacyReason = 'privacy-under-way' | 'shelf-name-set-aside' | 'text-too-long';
 
 export const privacyRefusals: Pick<RefusalSentences, PrivacyReason> = {
+  'privacy-under-way': () => 'I am still looking through your records: ask again once that answer is there.',
   'shelf-name-set-aside': ({ name }) =>
     `A jar called “${name}” is on your shelf but can’t be read just now: take another name, or tell whoever runs me.`,
   'text-too-long': ({ most }) => `That text is too long: at most ${most} plain characters fit.`,

@@ -26,6 +26,8 @@ export const backupRefusals: Pick<RefusalSentences, BackupReason> = {
     `${file} no es una copia mía (la línea ${line} no se lee). No se ha restaurado nada; di un archivo hecho con npm run backup.`,
   'move-onto-itself': () => 'El origen y el destino son el mismo almacén: di dos.',
   'restore-not-empty': () => 'Ese almacén ya tiene registros y no se ha cambiado nada: di uno vacío.',
+  'store-half-filled': () =>
+    'Este almacén tiene solo una parte de lo que se restauraba o trasladaba: repite el mismo npm run restore o npm run move, sigue donde se paró.',
   'store-newer': ({ format, known }) =>
     `Este almacén lo escribió una versión más nueva (formato ${format}, yo conozco el ${known}): arranca esa versión o restaura una copia anterior.`,
 };

@@ -30,9 +30,14 @@ export const privacy: typeof en = {
     challenges: 'Las entradas quedan con sus resultados, las fotos un año más.',
   },
   leaving: v =>
-    `Si dejas un grupo, a los ${v.days} días se borra lo que guardabas en él; cuando no estés en ninguno que yo conozca, se borra todo.`,
+    `Si dejas un grupo, a los ${v.days} días se borra lo que guardabas en él; cuando no estés en ninguno que yo conozca ni hables conmigo en privado, se borra todo.`,
   next: '/privacy export te lo da todo en un archivo, /privacy erase lo borra.',
   exported: v => `Todo lo que guardo de ti: ${v.records} apuntes en un archivo.`,
+  exportedPart: v =>
+    v.more
+      ? `Apuntes ${v.from} a ${v.to} en este archivo; hace falta más de uno. Pulsa abajo para el siguiente.`
+      : `Apuntes ${v.from} a ${v.to} en este archivo, el último.`,
+  more: 'Siguiente archivo',
   sure: v =>
     v.name === undefined
       ? '¿Borrar todo lo que guardo de ti? No se puede deshacer.'
@@ -47,6 +52,8 @@ export const privacy: typeof en = {
 };
 
 export const privacyRefusals: Pick<RefusalSentences, PrivacyReason> = {
+  'privacy-under-way': () =>
+    'Todavía estoy repasando tus registros: pregunta de nuevo cuando llegue esa respuesta.',
   'shelf-name-set-aside': ({ name }) =>
     `Hay un bote «${name}» en tu estantería, pero ahora no se puede leer: usa otro nombre o avisa a quien me mantiene.`,
   'text-too-long': ({ most }) =>

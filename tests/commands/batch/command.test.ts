@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { erase } from '../../../src/records/privacy/erase.ts';
-import { exportOf } from '../../../src/records/privacy/export.ts';
 import { everything } from '../../../src/records/store.ts';
+import { exportOf } from '../../records/privacy/exported.ts';
 import { controlOf, day, photoOf } from '../challenge/room.ts';
 import { type Book, headline, left, openBook, planned } from './book.ts';
 

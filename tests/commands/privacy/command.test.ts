@@ -1,6 +1,9 @@
 import { expect, test } from 'vitest';
 import { duesBy } from '../../../src/records/dues.ts';
+import { openStore } from '../../../src/records/open.ts';
+import type { Store } from '../../../src/records/store.ts';
 import { openRoom } from '../../loopback/room.ts';
+import { PATIENT } from '../../records/patience.ts';
 
 test('what is kept can be seen, taken along and erased, by its owner alone', async () => {
   await using room = await openRoom({ whole: true, host: { acknowledgeWithinMs: 20_000 } });
@@ -36,4 +39,32 @@ test('what is kept can be seen, taken along and erased, by its owner alone', asy
   expect(dues.map(({ what, group: of }) => [what, of])).toEqual([['privacy-sweep', group.id]]);
   expect(room.faults).toEqual([]);
   expect(host.requests.every(({ status }) => status === undefined || status < 500)).toBe(true);
+});
+
+test('looks through everything for one member once at a time, and for others meanwhile', async () => {
+  const kept = await openStore('sqlite::memory:', PATIENT);
+  const store: Store = {
+    patience: PATIENT,
+    get: keys => kept.get(keys),
+    async range(from, to, limit) {
+      await new Promise(resolve => setTimeout(resolve, 10));
+      return await kept.range(from, to, limit);
+    },
+    commit: writes => kept.commit(writes),
+    close: () => kept.close(),
+  };
+  {
+    await using room = await openRoom({ store, host: { acknowledgeWithinMs: 20_000 } });
+    const { member, steward } = room;
+    const told = await Promise.all([
+      member.run('/privacy show'),
+      member.run('/privacy show'),
+      steward.run('/privacy show'),
+    ]);
+    const refused = told.map(({ text }) => text.includes('still looking'));
+    expect(refused.filter(Boolean)).toHaveLength(1);
+    expect(refused[2]).toBe(false);
+    expect((await member.run('/privacy show')).text).not.toContain('still looking');
+  }
+  await kept.close();
 });

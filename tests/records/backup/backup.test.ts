@@ -176,7 +176,13 @@ describe('from any store into any other', () => {
       ]);
     });
     await expect(move(another, to)).rejects.toMatchObject({ id: 'restore-not-empty' });
+    // Half of the records are nobody's to serve, nor to be backed up or moved on from.
+    const file = fresh('backup');
+    for (const use of [() => openStore(to), () => backUp(to, file), () => move(to, freshSqlite())])
+      await expect(use()).rejects.toMatchObject({ name: 'Refusal', id: 'store-half-filled' });
+    expect(existsSync(file)).toBe(false);
     expect((await move(from, to)).sha256).toBe(sha256);
+    await (await openStore(to)).close();
   });
 });
 

@@ -1,0 +1,87 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { openStore } from '../../../src/records/open.ts';
+import { erase } from '../../../src/records/privacy/erase.ts';
+import { groupPartOf, isOwned, kinds, type OwnedKind, topics } from '../../../src/records/privacy/kinds.ts';
+import { membersIn } from '../../../src/records/privacy/members.ts';
+import { everything, put, type Store } from '../../../src/records/store.ts';
+import { PATIENT } from '../patience.ts';
+import { exportOf } from './exported.ts';
+
+const [me, you] = ['701234567890123456', '709999999999999999'];
+const group = '501';
+/** All but what the house keeps for itself. */
+const allOf = async (store: Store) =>
+  (await everything(store, { from: '!', to: '~' })).filter(({ key }) => !key.startsWith('meta/'));
+
+let store: Store;
+beforeEach(async () => {
+  store = await openStore('sqlite::memory:', PATIENT);
+});
+afterEach(() => store.close());
+
+/** What one member has of a kind: its owner stands where the table says, its group where every key has it. */
+function ofKind(kind: string, { owner }: OwnedKind, member: string): [string, object][] {
+  const mark = member.slice(-3);
+  if ('part' in owner) {
+    const parts = [kind, group, '9', '8', '7', mark];
+    parts[owner.part] = member;
+    return [[parts.join('/'), { v: 1, mark }]];
+  }
+  if ('direct' in owner) return [[`${kind}/2026/direct-${member}/what/${mark}`, { v: 1, mark }]];
+  if ('field' in owner)
+    return [[`${kind}/${group}/9/${mark}`, { v: 1, [owner.field]: member, name: 'Bram' }]];
+  if ('head' in owner) {
+    const head = `${kind}/${group}/${mark}`;
+    return [
+      [head, { v: 1, [owner.head]: member }],
+      [`${head}/answer/ash`, { v: 1, mark }],
+    ];
+  }
+  return [
+    [`challenge-event/${group}/9/0001/${mark}`, { v: 1, by: member }],
+    [`${kind}/${group}/9/${mark}`, { v: 1, base64: mark }],
+  ];
+}
+
+const owned = [...kinds].flatMap(([kind, held]) => (isOwned(held) ? [[kind, held] as const] : []));
+
+describe.each(owned)('%s', (kind, held) => {
+  const fill = async (members: readonly string[]) => {
+    const writes = members.flatMap(member =>
+      ofKind(kind, held, member).map(([key, value]) => put(key, value)),
+    );
+    await store.commit(writes);
+    return writes.map(({ key }) => key);
+  };
+
+  it('is in its owner’s export, and in nobody else’s', async () => {
+    const mine = await fill([me]);
+    await fill([you]);
+    const { records } = await exportOf(store, me, new Date(0));
+    expect(topics.flatMap(topic => records[topic].map(({ key }) => key)).sort()).toEqual([...mine].sort());
+  });
+
+  it('is gone or nameless once erased, and another’s stays as it was', async () => {
+    await fill([me]);
+    const others = await fill([you]);
+    const before = (await allOf(store)).filter(({ key }) => others.includes(key));
+    const { dropped, renamed } = await erase(store, me);
+    const after = await allOf(store);
+    expect(JSON.stringify(after)).not.toContain(me);
+    expect(after.filter(({ key }) => others.includes(key))).toEqual(before);
+    expect(dropped + renamed).toBeGreaterThan(0);
+    if (held.erasure === 'drop' && kind !== 'challenge-photo') expect(after).toEqual(before);
+    if (held.erasure === 'rename') expect(after.length).toBeGreaterThan(before.length);
+  });
+
+  it.runIf(groupPartOf(held) === 1)('makes the group know of its owner, who may leave', async () => {
+    await fill([me]);
+    expect([...(await membersIn(store, group))]).toEqual([me]);
+    await erase(store, me);
+    expect([...(await membersIn(store, group))]).toEqual([]);
+  });
+});
+
+it('the member of a talk with us is its one member, whatever is kept there', async () => {
+  expect([...(await membersIn(store, `direct-${me}`))]).toEqual([me]);
+});
