@@ -7,6 +7,9 @@ export type JarParameters = readonly [strength: number, covering: number, hue: n
 export const PARAMETERS = 4;
 export const AS_ITS_KIND: JarParameters = [0, 0, 0, 0];
 
+/** Which of the parameters is the dust. */
+export const DUST = 3;
+
 /**
  * What is believed of a jar that nobody tried, one standard deviation each: jars sold under one name are up to twice as
  * strong as another, a shade apart in hue, some of them dull. From memory; see the tests for what it holds.
