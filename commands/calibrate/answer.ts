@@ -1,9 +1,9 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import { POOR_FIT } from '../../src/engine/colour/calibration/calibrate.ts';
 import type { JarCalibration } from '../../src/engine/colour/calibration/calibrate-jar.ts';
-import type { TestBar } from '../../src/engine/colour/calibration/scale-estimation.ts';
+import { POOR_FIT } from '../../src/engine/colour/calibration/calibrate-jar.ts';
+import type { TestBar } from '../../src/engine/colour/calibration/test-bar.ts';
 import { gramsPerHundred } from '../../src/engine/colour/jars/colourant-optics.ts';
 import { barGrams, pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
 import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';

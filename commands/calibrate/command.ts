@@ -84,10 +84,10 @@ export default commandGroup(
         }).optional(),
         within: number(
           {
-            en: 'Known well enough: give or take so much. 4 unless you say; 2 just shows',
-            es: 'Lo bastante conocido: más o menos cuánto. 4 si no dices; 2 apenas se ve',
+            en: 'Known well enough: give or take so much. 5 unless you say; 2 just shows',
+            es: 'Lo bastante conocido: más o menos cuánto. 5 si no dices; 2 apenas se ve',
           },
-          { least: 3, most: 12 },
+          { least: 4, most: 12 },
         ).optional(),
         mixes: yesNo({
           en: 'May two jars share a bar? Fewer bars, and one bad bar harms two jars',

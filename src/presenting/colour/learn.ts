@@ -1,6 +1,7 @@
 import type { Context } from '../../conversation/context.ts';
+import type { JarBelief } from '../../engine/colour/calibration/joint/jar-parameters.ts';
 import type { LearntJar } from '../../engine/colour/calibration/joint/learn-jars.ts';
-import type { TestBar } from '../../engine/colour/calibration/scale-estimation.ts';
+import type { TestBar } from '../../engine/colour/calibration/test-bar.ts';
 import { parseBase } from '../../engine/colour/reading/base-text.ts';
 import type { BatchBook } from '../../records/batches/batch.ts';
 import {
@@ -93,12 +94,18 @@ const nameOfLot = (item: string, lot: number) => `${item}#${lot}`;
 const jarsIn = (bars: readonly LessonBar[]) =>
   new Set(bars.flatMap(({ mix }) => mix.map(({ item, lot }) => nameOfLot(item, lot))));
 
+const beliefOf = ({ parameters, covariance, unexplained }: JarBelief): JarBelief => ({
+  parameters,
+  covariance,
+  ...(unexplained !== undefined && { unexplained }),
+});
+
 const lotOf = ({ item, after, bars }: JarLearnt): LotLearnt => ({
   item: item.id,
   lot: item.lot.number,
   learnt:
     after && item.colourant !== undefined
-      ? { colourant: item.colourant, parameters: after.parameters, covariance: after.covariance, bars }
+      ? { ...beliefOf(after), colourant: item.colourant, bars }
       : undefined,
 });
 

@@ -19,7 +19,7 @@ export const testBars = {
     `${v.label}: no colour, unless you keep a plain bar of this soap. It tells your base apart.`,
   jars: 'What they tell',
   jar: (v: { name: string; before: number; after: number }) =>
-    `${v.name}: give or take ${one(v.after)} at full colour, ${one(v.before)} now`,
+    `${v.name}: give or take ${one(v.after)} at full colour or a quarter of it, ${one(v.before)} now`,
   singly: (v: { bars: number }) => `With one jar a bar it takes ${v.bars}.`,
   mixed: (v: { bars: number }) =>
     `Two jars in one bar would do it in ${v.bars}: ask with mixes. One bad bar then harms two jars.`,

@@ -17,7 +17,8 @@ export const testBars: typeof en.testBars = {
   plain: ({ label }) =>
     `${label}: sin color, salvo que guardes una barra sola de este jabón. Distingue tu base.`,
   jars: 'Lo que dirán',
-  jar: ({ name, before, after }) => `${name}: ± ${one(after)} a color pleno, ${one(before)} ahora`,
+  jar: ({ name, before, after }) =>
+    `${name}: ± ${one(after)} a color pleno o a un cuarto, ${one(before)} ahora`,
   singly: ({ bars }) => `Con un bote por barra hacen falta ${bars}.`,
   mixed: ({ bars }) =>
     `Con dos botes en una barra bastan ${bars}: pídelo con mixes. Una barra mala daña entonces a dos botes.`,

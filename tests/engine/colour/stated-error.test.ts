@@ -99,6 +99,43 @@ describe('of a jar that nobody tried', () => {
   });
 });
 
+/** How often what is stated holds a jar at four strengths in its maker's soap, after so many bars of it alone. */
+function heldAfterBars(
+  id: string,
+  dust: DustClass,
+  { market, seed, doses }: Omit<Draw, 'bars'> & { doses: readonly number[] },
+) {
+  const chance = market.drawn(seed);
+  const held = Array.from({ length: 40 }, () => {
+    const jar = market.jar(id, dust, chance);
+    const { usual, soap, shades, gelled } = soapOf(chance);
+    const bars = doses.map(dose => {
+      const mix = [{ jar: 0, grams: full(id) * dose }];
+      const { l, a, b } = barLab([{ optics: jar, grams: mix[0]!.grams }], soap);
+      const [dl, da, db] = [chance.normal(), chance.normal(), chance.normal()].map(error => 1.2 * error);
+      return { mix, shades, gelled, lab: { l: l + dl!, a: a + da!, b: b + db! }, plusMinus: 3 };
+    });
+    const optics = believedOptics(kindOf(id), learnJars({ jars: [{ colourant: id }], bars }).jars[0]!);
+    return [1, 0.5, 0.25, 0.125].map(share => {
+      const grams = full(id) * share;
+      const { lab, plusMinus } = predictBar([{ optics, grams }], usual);
+      return colourDifference(lab, barLab([{ optics: jar, grams }], soap)) <= plusMinus;
+    });
+  }).flat();
+  return held.filter(Boolean).length / held.length;
+}
+
+describe('of a jar after a bar or two', () => {
+  test.each(
+    [[1], [0.25, 1]].flatMap(doses =>
+      // Dirt of another hue in a weak colour is what no parameter tells.
+      ['ultramarine-violet', 'chromium-oxide-green', 'gold-mica'].map(id => ({ doses, id })),
+    ),
+  )('nine in ten are held, a dusty $id tried at $doses of full', ({ doses, id }) => {
+    expect(heldAfterBars(id, 'dusty', { market: JUDGE_MARKET, seed: 83, doses })).toBeGreaterThanOrEqual(0.9);
+  });
+});
+
 type Sums = {
   before: number;
   after: number;

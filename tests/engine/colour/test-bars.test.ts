@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { AS_ITS_KIND, independent } from '../../../src/engine/colour/calibration/joint/jar-parameters.ts';
 import { exchangeDesign, lossOf } from '../../../src/engine/colour/calibration/test-bars/exchange.ts';
 import {
   diagonal,
@@ -10,6 +11,7 @@ import {
 import { type BarPlanAsk, planBars } from '../../../src/engine/colour/calibration/test-bars/plan-bars.ts';
 import { usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
+import { leastCpu } from '../../cpu-time.ts';
 
 const nothing = (size: number) => diagonal(new Array<number>(size).fill(1e-9));
 /** Every row of so many entries, each one of `values`. */
@@ -158,7 +160,7 @@ describe('test bars for a shelf', () => {
     gelled: false,
     portion: { cups: 0.5, grams: 118.294 },
     reading: 3,
-    within: 4,
+    within: 5,
     mixes: false,
     mostBars: 12,
     ...more,
@@ -168,18 +170,18 @@ describe('test bars for a shelf', () => {
   test('are fewest: one less leaves a jar unknown', () => {
     const plan = planBars(ask(three));
     expect(plan.reached).toBe(true);
-    for (const { after } of plan.jars) expect(after).toBeLessThan(4.05);
+    for (const { after } of plan.jars) expect(after).toBeLessThan(5.05);
     const fewer = planBars(ask(three, { mostBars: plan.bars.length - 1 }));
     expect(fewer.reached).toBe(false);
-    expect(Math.max(...fewer.jars.map(({ after }) => after))).toBeGreaterThan(4);
+    expect(Math.max(...fewer.jars.map(({ after }) => after))).toBeGreaterThan(5);
   });
 
   test('grow with what is asked of them, and shrink with what is known', () => {
     const count = (more: Partial<BarPlanAsk>) => planBars(ask(three, more)).bars.length;
-    expect(count({ within: 3.5 })).toBeGreaterThan(count({ within: 5 }));
-    expect(count({ within: 20 })).toBe(0);
-    const known = { k: { ln: 0, spread: 0.03 }, s: { ln: 0, spread: 0.03 } };
-    const jars = three.map(jar).map((one, at) => (at === 0 ? { ...one, evidence: known } : one));
+    expect(count({ within: 4.7 })).toBeGreaterThan(count({ within: 6 }));
+    expect(count({ within: 50 })).toBe(0);
+    const learnt = { parameters: AS_ITS_KIND, covariance: independent([0.03, 0.03, 0.05, 0.05]) };
+    const jars = three.map(jar).map((one, at) => (at === 0 ? { ...one, jar: { ...one.jar, learnt } } : one));
     const plan = planBars(ask(three, { jars }));
     expect(plan.bars.length).toBeLessThan(count({}));
     expect(plan.bars.flatMap(({ doses }) => doses.map(({ id }) => id))).not.toContain('ultramarine-blue');
@@ -198,7 +200,7 @@ describe('test bars for a shelf', () => {
   });
 
   test('are of spoons that there are, and each dose once', () => {
-    const { bars } = planBars(ask(three, { within: 3.2 }));
+    const { bars } = planBars(ask(three, { within: 4.7 }));
     const doses = bars.map(({ doses: [dose] }) => `${dose!.id} ${dose!.teaspoons}`);
     expect(new Set(doses).size).toBe(doses.length);
     for (const {
@@ -207,14 +209,8 @@ describe('test bars for a shelf', () => {
       expect((dose!.teaspoons * 32) % 1).toBe(0);
   });
 
-  test('six jars with mixes take under a second', () => {
+  test('six jars with mixes take under a second', async () => {
     const six = [...three, 'chromium-oxide-green', 'gold-mica', 'yellow-iron-oxide'];
-    const times = [1, 2, 3].map(() => {
-      const start = performance.now();
-      planBars(ask(six, { mixes: true }));
-      return performance.now() - start;
-    });
-    // The least of three: others use the machine too.
-    expect(Math.min(...times)).toBeLessThan(1000);
+    expect(await leastCpu(() => planBars(ask(six, { mixes: true })), 1000)).toBeLessThan(1000);
   });
 });

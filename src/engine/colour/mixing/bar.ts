@@ -103,11 +103,11 @@ function errorOf(
   const kind = optics.belief?.kind ?? optics;
   const withJar = (tried: readonly number[]) =>
     barLab(mix.with(at, { optics: jarOptics(kind, tried as unknown as JarParameters), grams }), base);
-  const { belief: other, borneOut } = ifDull(kind, belief);
+  const { belief: other, odds } = ifDull(kind, belief);
   const dull = carried(withJar, other.parameters, other.covariance, lab);
   return {
     usual: plus(ofKind, carried(withJar, belief.parameters, belief.covariance).covariance),
     dull: { ...dull, covariance: plus(ofKind, dull.covariance) },
-    borneOut,
+    borneOut: Math.min(1, odds),
   };
 }

@@ -13,8 +13,12 @@ const DULL_GREY = 1.8;
 /** How unlike dull jars are, in units of the dust (one standard deviation). From memory. */
 const DULL_SPREAD = 0.6;
 
-/** A jar as it would be were it one of the dull ones, and how well what bars said bears that out: 1 where they said nothing. */
-export type IfDull = { readonly belief: JarBelief; readonly borneOut: number };
+/** A jar as it would be were it one of the dull ones, and by how much bars bear that out rather than a usual one: 1 where they said nothing. */
+export type IfDull = { readonly belief: JarBelief; readonly odds: number };
+
+/** The dust of a dull jar of a kind. */
+const dullDust = ({ full, k }: Optics): number =>
+  dustOf((DULL_GREY * BAND_COUNT) / (full * k.reduce((sum, value) => sum + value, 0)));
 
 /**
  * What is believed of a jar is about the usual one; some are dull, and no spread about the usual one holds these. So both are
@@ -23,7 +27,7 @@ export type IfDull = { readonly belief: JarBelief; readonly borneOut: number };
  */
 export function ifDull(kind: Optics, { parameters, covariance }: JarBelief): IfDull {
   const usual = USUAL_SPREAD[DUST];
-  const dull = dustOf((DULL_GREY * BAND_COUNT) / (kind.full * kind.k.reduce((sum, value) => sum + value, 0)));
+  const dull = dullDust(kind);
   const now = covariance[DUST]![DUST]!;
   const at = parameters[DUST];
   const precision = 1 / now - 1 / usual ** 2 + 1 / DULL_SPREAD ** 2;
@@ -42,6 +46,6 @@ export function ifDull(kind: Optics, { parameters, covariance }: JarBelief): IfD
         row.map((value, other) => value - along[one]! * along[other]! * less),
       ),
     },
-    borneOut: Math.min(1, odds),
+    odds,
   };
 }

@@ -38,7 +38,7 @@ export const LEAST_STATED = 2.5;
 export function believedOptics(kind: Optics, belief: JarBelief, plusMinus = LEAST_STATED): Optics {
   return {
     ...jarOptics(kind, belief.parameters),
-    plusMinus: Math.min(plusMinus, kind.plusMinus),
+    plusMinus: Math.max(Math.min(plusMinus, kind.plusMinus), belief.unexplained ?? 0),
     belief: { ...belief, kind },
   };
 }

@@ -20,6 +20,8 @@ export const USUAL_SPREAD: JarParameters = [0.4, 0.4, 0.9, 1.5];
 export type JarBelief = {
   readonly parameters: JarParameters;
   readonly covariance: readonly (readonly number[])[];
+  /** What its bars were off beyond their readings, stated CIEDE2000: something else is in it that no parameter tells. */
+  readonly unexplained?: number;
 };
 
 /** Independent standard deviations as a covariance. */
