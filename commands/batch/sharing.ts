@@ -3,7 +3,8 @@ import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { RETEST_AFTER, toldAt } from '../../src/engine/batch/curing/stages.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
-import { shareJars, unlearn, unshareJars } from '../../src/presenting/colour/learn.ts';
+import { unlearn } from '../../src/presenting/colour/learn.ts';
+import { shareJars, unshareJars } from '../../src/presenting/colour/share-jars.ts';
 import {
   type Batch,
   findBatch,

@@ -29,7 +29,9 @@ describe('/calibrate plan', () => {
   test('says first how many bars, then which spoons, and draws their labels', async () => {
     const answer = await plan();
     expect(answer.ephemeral).toBe(true);
-    expect(answer.text).toMatch(/^\d test bars of 1\/2 cup for 3 jars: give or take \d(\.\d)? after, \d\d(\.\d)? now/);
+    expect(answer.text).toMatch(
+      /^\d test bars of 1\/2 cup for 3 jars: give or take \d(\.\d)? after, \d\d(\.\d)? now/,
+    );
     for (const name of ['Dusk', 'Brick', 'Moss'])
       expect(answer.text).toMatch(new RegExp(`tsp ${name} in 1/2 cup`));
     expect(answer.files.map(({ name }) => name)).toEqual(['labels.png']);

@@ -48,7 +48,13 @@ export type LearntJar = JarBelief & {
 };
 
 /** How a bar agrees: CIEDE2000 as foretold of the kinds and after learning, and how much it counted, 0 to 1. */
-export type LearntBar = { readonly before: number; readonly after: number; readonly weight: number };
+export type LearntBar = {
+  readonly before: number;
+  readonly after: number;
+  readonly weight: number;
+  /** Its colour as it is foretold after learning. */
+  readonly predicted: Lab;
+};
 
 export type Learnt = { readonly jars: readonly LearntJar[]; readonly bars: readonly LearntBar[] };
 
@@ -101,11 +107,15 @@ export function learnJars({ jars, bars }: LearnAsk): Learnt {
         pooled: (jars[jar]!.pool ?? []).length > 0,
       }),
     ),
-    bars: bars.map((bar, at) => ({
-      before: colourDifference(predict(bar, at, mean), bar.lab),
-      after: colourDifference(predict(bar, at, found.mean), bar.lab),
-      weight: found.weights[at]!,
-    })),
+    bars: bars.map((bar, at) => {
+      const predicted = predict(bar, at, found.mean);
+      return {
+        before: colourDifference(predict(bar, at, mean), bar.lab),
+        after: colourDifference(predicted, bar.lab),
+        weight: found.weights[at]!,
+        predicted,
+      };
+    }),
   };
 }
 
