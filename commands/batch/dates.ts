@@ -1,6 +1,6 @@
 import {
   DAY,
-  STALE,
+  isInTime,
   type Stage,
   type StageDate,
   stageDates,
@@ -46,13 +46,22 @@ export function nextDates(batch: Batch, now: number): readonly StageDate[] {
   const drying = dryingOf(weighingsOf(batch));
   return datesOf(batch)
     .map(date => {
-      if (date.stage === 'turn') return { ...date, at: nextTurn(date.at, now) };
+      if (date.stage === 'turn') return { ...date, at: nextTurn(lastTold(batch) ?? date.at, now) };
       if (date.stage !== 'cured' || !drying) return date;
       return { ...date, at: curedAt(date.at, { drying, batch, now }) };
     })
-    .filter(({ stage, at }) => !isDone(batch, stage) && (stage === 'cured' || now - at <= STALE[stage]))
+    .filter(({ stage, at }) => !isDone(batch, stage) && (stage === 'cured' || isInTime(stage, at, now)))
     .sort((a, b) => a.at - b.at);
 }
+
+/** When the bars were last said to be turned (ms since 1970 UTC); weeks count from there. */
+export const lastTold = ({ events }: Batch): number | undefined =>
+  events
+    .findLast(
+      ({ at, did }) =>
+        did.kind === 'told' && did.stage === 'turn' && isInTime('turn', did.due.getTime(), at.getTime()),
+    )
+    ?.at.getTime();
 
 const nextTurn = (first: number, now: number): number =>
   first >= now ? first : first + Math.ceil((now - first) / TURN_EVERY) * TURN_EVERY;

@@ -2,10 +2,10 @@ import type { DeadlineAct, DeadlineActs, DeadlineServices } from '../../src/conv
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
 import {
   DAY,
-  nextHour,
+  isInTime,
+  nextWeek,
   RETEST_AFTER,
   STAGES,
-  STALE,
   type Stage,
   TURN_EVERY,
 } from '../../src/engine/batch/curing/stages.ts';
@@ -25,7 +25,7 @@ import {
 import type { Due } from '../../src/records/dues.ts';
 import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
 import { type Words, wordsIn } from '../../src/words/index.ts';
-import { dueName, dueOf } from './dates.ts';
+import { dueName, dueOf, lastTold } from './dates.ts';
 import { batchFollowUps } from './follow-ups.ts';
 
 /** What to tell a maker when a time has come: each once, in private, and safe to do again. */
@@ -46,7 +46,7 @@ async function remind(services: DeadlineServices, stage: Stage, due: Due): Promi
   if (batch.events.some(event => event.cause === cause)) return;
   const at = new Date(now());
   const also = await following(book, batch, { stage, due, now: now() });
-  if (now() - due.at.getTime() <= STALE[stage]) {
+  if (isInTime(stage, due.at.getTime(), now())) {
     const language = (await preferencesOf(store, member)).language ?? batch.language;
     const place = { group: due.group, channel: '', language };
     const reply = reminderReply(batch, stage, wordsIn(language));
@@ -75,17 +75,30 @@ async function isWanted(
     return isDue && (await isShared(book, batch.group, batch.id));
   }
   if (newest(batch, 'cured')) return false;
+  if (stage === 'turn' && isTooSoon(batch, due)) return false;
   return !isDone(batch, stage);
 }
 
-/** Bars are turned week by week until they are cured; what still loses weight is looked at again in a week. */
+/** Turned within the week already, after the last was put off for a day: that one's own week counts. */
+function isTooSoon(batch: Batch, { at }: Due): boolean {
+  const isPutOffTo = batch.events.some(
+    ({ did }) => did.kind === 'put-off' && did.stage === 'turn' && did.until.getTime() === at.getTime(),
+  );
+  const last = lastTold(batch);
+  return !isPutOffTo && last !== undefined && at.getTime() - last < TURN_EVERY - DAY / 2;
+}
+
+/**
+ * Bars are turned week by week until they are cured; what still loses weight is looked at again in a week. A week from when it
+ * is told, however late: two in one week are a nuisance.
+ */
 async function following(
   { store, member }: BatchBook,
   batch: Batch,
   { stage, due, now }: { readonly stage: Stage; readonly due: Due; readonly now: number },
 ) {
   const clock = clockOf(await preferencesOf(store, member));
-  const inAWeek = () => nextHour(Math.max(due.at.getTime() + TURN_EVERY - DAY / 2, now), clock);
+  const inAWeek = () => nextWeek({ stage, due: due.at.getTime(), now }, clock);
   if (stage === 'turn') {
     const until = batch.at.getTime() + batch.cure.high * DAY;
     return inAWeek() < until ? [dueOf(batch, 'turn', inAWeek())] : [];

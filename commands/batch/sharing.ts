@@ -4,7 +4,8 @@ import { RETEST_AFTER, toldAt } from '../../src/engine/batch/curing/stages.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { fold } from '../../src/engine/text/fold.ts';
-import { shareJars, unlearn, unshareJars } from '../../src/presenting/colour/learn.ts';
+import { unlearn } from '../../src/presenting/colour/learn.ts';
+import { shareJars, unshareJars } from '../../src/presenting/colour/share-jars.ts';
 import {
   type Batch,
   findBatch,

@@ -1,16 +1,14 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import { POOR_FIT } from '../../src/engine/colour/calibration/calibrate.ts';
 import type { JarCalibration } from '../../src/engine/colour/calibration/calibrate-jar.ts';
-import type { TestBar } from '../../src/engine/colour/calibration/scale-estimation.ts';
+import { POOR_FIT } from '../../src/engine/colour/calibration/calibrate-jar.ts';
+import type { LearntJar } from '../../src/engine/colour/calibration/joint/learn-jars.ts';
+import type { TestBar } from '../../src/engine/colour/calibration/test-bar.ts';
 import { gramsPerHundred } from '../../src/engine/colour/jars/colourant-optics.ts';
-import { barGrams, pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
+import { pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
 import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';
-import { type BarDose, parseBar, parseBarDose } from '../../src/engine/colour/reading/bar-text.ts';
 import { parseBase } from '../../src/engine/colour/reading/base-text.ts';
-import { hexOfLab } from '../../src/engine/colour/spectra/cielab.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
@@ -31,6 +29,9 @@ import {
 import { findItem, keepCalibration } from '../../src/records/shelf/index.ts';
 import { type Jar, jarOf } from '../../src/records/shelf/jar.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
+import { calibrationData } from './data.ts';
+import { type GivenBars, givenBars } from './given-bars.ts';
+import { learnMixedBars, type MixedSaid, mixedBlocks, mixedData, mixedReply, shareMixed } from './mixed.ts';
 import {
   type CalibrationView,
   calibrationBlocks,
@@ -39,15 +40,9 @@ import {
   calibrationPlot,
 } from './view.ts';
 
-declare module '../../src/engine/refusal.ts' {
-  interface Reasons {
-    'calibration-photo-without-dose': Record<never, never>;
-    'calibration-photo-without-white': Record<never, never>;
-  }
-}
-
 export type CalibrateAsked = {
-  readonly item: string;
+  /** Not needed where every bar names its jars. */
+  readonly item?: string | undefined;
   readonly bar: readonly string[];
   readonly photo?: Attachment | undefined;
   readonly dose?: string | undefined;
@@ -57,37 +52,67 @@ export type CalibrateAsked = {
   readonly afresh?: boolean | undefined;
 };
 
-/** Error of a colour that was typed after looking, CIEDE2000 (from memory: naming and picking by eye scatter so). */
-const TYPED_PLUS_MINUS = 3;
 /** Doses as near as this are one bar made again. */
 const SAME_DOSE = 0.03;
 const MOST_BARS = 20;
 
-/** Fits a jar to its test bars, keeps what they say with the lot, and tells how well they fit. */
+/** What test bars say of a jar, and of the jars that they name; kept with the lots, with how well it fits. */
 export async function calibrateReply(asked: CalibrateAsked, context: Context): Promise<Reply> {
-  const { store, asker, group, workers, say } = context;
-  const owner = { owner: asker.id };
+  const { store, asker, shelf } = context;
   const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
-  const item = await findItem(context.shelf, asked.item);
-  const jar = jarOf(item);
+  const item = asked.item === undefined ? undefined : await findItem(shelf, asked.item);
+  const jar = item && jarOf(item);
+  const given = await givenBars(asked, { jar, measures }, context);
+  if (!item && given.mixed.length === 0) return refuse('calibration-without-item', {});
+  const afresh = asked.afresh ? item : undefined;
+  const dosed = (one: Jar, grams: number) => grams / perTeaspoon(one, measures);
+  const soap = { shades: parseBase(asked.base ?? 'cream').shades, gelled: asked.gel ?? false };
+  const said =
+    given.mixed.length > 0 || afresh
+      ? await learnMixedBars(given.mixed, { soap, afresh }, context)
+      : undefined;
+  const shared = said && said.kept ? await shareMixed(said, asked.share, context) : [];
+  if (said && given.mixed.length > 0 && (!item || given.bars.length === 0))
+    return mixedReply(said, { dosed, shared }, context);
+  return await singleReply(asked, { item: item!, jar: jar!, measures, given, said }, context);
+}
+
+type Known = {
+  readonly item: ShelfItem;
+  readonly jar: Jar;
+  readonly measures: Measures;
+  readonly given: GivenBars;
+  readonly said: MixedSaid | undefined;
+};
+
+/** What bars of one jar alone say of it, with its fit as a picture; then what the mixed ones beside them say. */
+async function singleReply(asked: CalibrateAsked, known: Known, context: Context): Promise<Reply> {
+  const { store, asker, group, workers, say } = context;
+  const { item, jar, measures, said } = known;
+  const owner = { owner: asker.id };
   const { colourant } = jar;
-  const product = { id: item.id, name: item.name, colourant: colourant.id };
-  const shared: SharedJar = { store, group, member: asker.id, item: product };
-  const batch = await barsOf(asked, { item, jar, measures }, context);
+  const shared: SharedJar = {
+    store,
+    group,
+    member: asker.id,
+    item: { id: item.id, name: item.name, colourant: colourant.id },
+  };
+  const batch = barsOf(asked, known);
   const pool = await poolFor(shared);
   const { bars, shades, gelled } = batch;
-  const found = await workers.run(
+  const fit = await workers.run(
     'calibrateJar',
     { colourant: colourant.id, bars, shades, gelled, pool },
     owner,
   );
+  const { outcome, learnt } = await keep(asked.share, { found: fit, batch, shared }, context);
   const view: CalibrationView = {
     item,
     jar,
-    found,
+    found: learnt ? { ...fit, ...asLearnt(learnt) } : fit,
     bars,
     photo: batch.photo,
-    outcome: await keep(asked.share, { found, batch, shared }, context),
+    outcome,
     others: pool.length,
     otherBase: batch.otherBase,
     teaspoonsPerCup: grams => grams / perTeaspoon(jar, measures),
@@ -95,17 +120,27 @@ export async function calibrateReply(asked: CalibrateAsked, context: Context): P
   };
   const { plot, alt } = calibrationPlot(view);
   const png = await workers.run('fitPlot', plot, owner);
+  const dosed = (one: Jar, grams: number) => grams / perTeaspoon(one, measures);
   return {
     kind: 'reply',
     headline: calibrationHeadline(view),
-    data: dataOf(view, batch),
-    blocks: calibrationBlocks(view, { kind: 'picture', name: 'fit.png', png, alt }),
+    data: { ...calibrationData(view, batch), ...(said && { together: mixedData(said) }) },
+    blocks: [
+      ...calibrationBlocks(view, { kind: 'picture', name: 'fit.png', png, alt }),
+      ...(said && said.told.length > 0 ? mixedBlocks(said, dosed, context) : []),
+    ],
     cautions: calibrationCautions(view),
   };
 }
 
+/** How strong it is and what is stated of it with all that bars say, mixed ones and cured batches too. */
+const asLearnt = ({ parameters, plusMinus }: LearntJar) => ({
+  scale: { k: Math.exp(parameters[0]), s: Math.exp(parameters[1]) },
+  plusMinus,
+});
+
 /** All bars of the lot that count, and the soap they are of. */
-type Batch = Given & {
+type Batch = GivenBars & {
   readonly base: string;
   readonly shades: readonly ShadeShare[];
   readonly gelled: boolean;
@@ -114,16 +149,11 @@ type Batch = Given & {
 };
 
 /** The bars of this question and the earlier ones of the same lot and base. */
-async function barsOf(
-  asked: CalibrateAsked,
-  known: { readonly item: ShelfItem; readonly jar: Jar; readonly measures: Measures },
-  context: Context,
-): Promise<Batch> {
-  const kept = asked.afresh ? undefined : calibrationOf(known.item);
+function barsOf(asked: CalibrateAsked, { item, given }: Pick<Known, 'item' | 'given'>): Batch {
+  const kept = asked.afresh ? undefined : calibrationOf(item);
   const base = baseKey(asked, kept);
   const gelled = asked.gel ?? kept?.gelled ?? false;
   const { shades } = parseBase(base);
-  const given = await givenBars(asked, known, context);
   const same = kept?.base === base && kept.gelled === gelled;
   return {
     ...given,
@@ -140,9 +170,9 @@ async function keep(
   share: boolean | undefined,
   { found, batch, shared }: { found: JarCalibration; batch: Batch; shared: SharedJar },
   context: Context,
-): Promise<CalibrationView['outcome']> {
+): Promise<{ readonly outcome: CalibrationView['outcome']; readonly learnt?: LearntJar | undefined }> {
   const { shelf, change } = context;
-  if (found.after > POOR_FIT) return 'not-kept';
+  if (found.after > POOR_FIT) return { outcome: 'not-kept' };
   const { colourant, id } = shared.item;
   const record = calibrationRecord({
     colourant,
@@ -154,15 +184,15 @@ async function keep(
     bars: batch.bars.map(({ grams, lab, plusMinus }) => ({ grams, lab, plusMinus })),
   });
   await keepCalibration(shelf, id, record, change);
-  // With what cured batches say of it.
-  await learnAgain(await findItem(shelf, id), context);
+  // With what cured batches and mixed bars say of it.
+  const learnt = (await learnAgain(await findItem(shelf, id), context))?.after;
   if (share === false) {
     await withdrawCalibration(shared);
-    return 'withdrawn';
+    return { outcome: 'withdrawn', learnt };
   }
-  if (share === undefined && !(await isShared(shared))) return 'private';
+  if (share === undefined && !(await isShared(shared))) return { outcome: 'private', learnt };
   await shareCalibration(shared, found.evidence, change.at);
-  return 'shared';
+  return { outcome: 'shared', learnt };
 }
 
 /** Grams per 100 g of batter that a teaspoon to the cup of this jar gives. */
@@ -177,77 +207,9 @@ function baseKey({ base }: CalibrateAsked, kept: LotCalibration | undefined): st
   return parseBase(base).shade ?? base.trim().toLowerCase();
 }
 
-type Given = {
-  readonly bars: readonly TestBar[];
-  readonly photo?: { readonly hex: string; readonly plusMinus: number };
-};
-
-/** The bars of this question: typed ones, and the one in the photo. */
-async function givenBars(
-  asked: CalibrateAsked,
-  { jar, measures }: { readonly jar: Jar; readonly measures: Measures },
-  context: Context,
-): Promise<Given> {
-  const spoon = spooned(jar, measures);
-  const typed = asked.bar.map(text => {
-    const { dose, lab } = parseBar(text, measures);
-    return { grams: barGrams(dose, spoon, measures), lab, plusMinus: TYPED_PLUS_MINUS };
-  });
-  if (!asked.photo) return { bars: typed };
-  const dose = photoDose(asked.dose, measures);
-  const bytes = await asked.photo.read();
-  const { colours, whiteReference } = await context.workers.run(
-    'photoColours',
-    { bytes },
-    { owner: context.asker.id },
-  );
-  const [main] = colours;
-  if (!main) return refuse('photo-bar-unseen', {});
-  if (!whiteReference) return refuse('calibration-photo-without-white', {});
-  const { lab, hex, plusMinus } = main;
-  const bar = { grams: barGrams(dose, spoon, measures), lab, plusMinus };
-  return { bars: [...typed, bar], photo: { hex, plusMinus } };
-}
-
-function photoDose(text: string | undefined, measures: Measures): BarDose {
-  if (text === undefined) return refuse('calibration-photo-without-dose', {});
-  return parseBarDose(text, measures) ?? refuse('strength-unreadable', { text: excerpt(text) });
-}
-
 /** A bar made again at the same dose takes the place of the earlier one; the newest are kept. */
 function withEarlier(bars: readonly TestBar[], earlier: readonly TestBar[]): readonly TestBar[] {
   const again = (one: TestBar) =>
     bars.some(({ grams }) => Math.abs(grams - one.grams) <= SAME_DOSE * Math.max(grams, one.grams));
   return [...earlier.filter(one => !again(one)), ...bars].slice(-MOST_BARS).sort((a, b) => a.grams - b.grams);
-}
-
-function dataOf(
-  { item, jar, found, bars, photo, outcome, others }: CalibrationView,
-  { base, shades, gelled }: Batch,
-): object {
-  const { scale, plusMinus, before, after, doubt } = found;
-  return {
-    item: item.id,
-    name: item.name,
-    lot: { number: item.lot.number, label: item.lot.label },
-    colourant: jar.colourant.id,
-    scale,
-    plusMinus,
-    fit: { before, after },
-    doubt,
-    kept: outcome !== 'not-kept',
-    sharing: outcome,
-    others,
-    bars: bars.map(bar => {
-      const fit = found.bars.find(({ grams }) => grams === bar.grams);
-      return {
-        ...bar,
-        hex: hexOfLab(bar.lab),
-        predicted: fit && { lab: fit.predicted, hex: fit.predictedHex },
-        deltaE: fit?.deltaE,
-      };
-    }),
-    photo,
-    base: { written: base, shades, gelled },
-  };
 }

@@ -113,6 +113,7 @@ function notes(view: BarPlanView, left: string): readonly string[] {
   const { ask, plan, other, say } = view;
   const words = say.testBars;
   const single = plan.bars.find(({ doses }) => doses.length === 1)?.doses[0];
+  const mixed = plan.bars.find(({ doses }) => doses.length > 1);
   const example = single && `item:"${nameOfDose(single, view)}" bar-1:"${perCup(single, view)} #……"`;
   return [
     other && ask.mixes ? words.singly({ bars: other.bars.length }) : '',
@@ -120,7 +121,11 @@ function notes(view: BarPlanView, left: string): readonly string[] {
       ? words.mixed({ bars: other.bars.length })
       : '',
     example ? words.handIn({ example }) : '',
-    plan.bars.some(({ doses }) => doses.length > 1) ? words.handInMixed : '',
+    mixed
+      ? words.handInMixed({
+          example: mixed.doses.map(dose => `${nameOfDose(dose, view)} ${perCup(dose, view)}`).join(' + '),
+        })
+      : '',
     left,
   ].filter(Boolean);
 }

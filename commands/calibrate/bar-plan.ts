@@ -45,8 +45,8 @@ export type BarPlanAsked = {
 /** More are another afternoon, and take longer to work out than anybody waits. */
 const MOST_JARS = 6;
 const MOST_BARS = 16;
-/** Known well enough unless asked otherwise (CIEDE2000): another shade of the same colour, from memory. */
-const USUAL_WITHIN = 4;
+/** Known well enough unless asked otherwise (CIEDE2000): about as near as two bars a jar bring it. */
+const USUAL_WITHIN = 5;
 /** Error of a colour that was typed after looking or read beside white paper, CIEDE2000 (from memory). */
 const READING = 3;
 /** A smaller bar is all rim, a larger one is no test; ml. */
@@ -140,11 +140,9 @@ async function plannedJar(jar: Jar, measures: Measures, context: Context): Promi
   const spoon = spooned(jar, measures);
   const ceilingTspPerCup = ceilingPerCup(spoon, measures);
   const { dose } = jar.colourant;
-  const kept = calibrationOf(jar.item!);
   return {
     id: jar.item!.id,
     jar: await colourJar(jar, context),
-    ...(kept && { evidence: kept.evidence }),
     gramsPerTeaspoon: pigmentPerTeaspoon(spoon, measures),
     fullTspPerCup: (ceilingTspPerCup * dose.fullTspPerCup) / dose.ceilingTspPerCup,
     ceilingTspPerCup,

@@ -25,13 +25,13 @@ export default commandGroup(
       pace: 'slow',
       options: {
         item: text({
-          en: 'The jar by its name on your shelf',
-          es: 'El bote por su nombre en tu estantería',
-        }),
+          en: 'The jar by its name on your shelf; not needed where each bar names its jars',
+          es: 'El bote por su nombre en tu estantería; sobra si cada barra nombra sus botes',
+        }).optional(),
         bar: several(
           {
-            en: 'A cured test bar, dose and colour: “1/4 tsp per cup #6b5aa8”; “plain #efe6cf” for the base',
-            es: 'Una barra curada, dosis y color: «1/4 cdta por taza #6b5aa8»; «plain #efe6cf» sin color',
+            en: '“1/4 tsp per cup #6b5aa8”, “Sky 1 tsp + White 1/2 tsp per cup #8899bb”, “plain #efe6cf”',
+            es: '«1/4 cdta por taza #6b5aa8», «Cielo 1 cdta + Blanco 1/2 cdta #8899bb», «sin color #efe6cf»',
           },
           { most: 6 },
         ),
@@ -84,10 +84,10 @@ export default commandGroup(
         }).optional(),
         within: number(
           {
-            en: 'Known well enough: give or take so much. 4 unless you say; 2 just shows',
-            es: 'Lo bastante conocido: más o menos cuánto. 4 si no dices; 2 apenas se ve',
+            en: 'Known well enough: give or take so much. 5 unless you say; 2 just shows',
+            es: 'Lo bastante conocido: más o menos cuánto. 5 si no dices; 2 apenas se ve',
           },
-          { least: 3, most: 12 },
+          { least: 4, most: 12 },
         ).optional(),
         mixes: yesNo({
           en: 'May two jars share a bar? Fewer bars, and one bad bar harms two jars',

@@ -1,6 +1,6 @@
 import type { Block, Caution, Measure } from '../../src/conversation/reply.ts';
 import type { JarCalibration } from '../../src/engine/colour/calibration/calibrate-jar.ts';
-import type { TestBar } from '../../src/engine/colour/calibration/scale-estimation.ts';
+import type { TestBar } from '../../src/engine/colour/calibration/test-bar.ts';
 import { chromaOf, hexOfLab, type Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';

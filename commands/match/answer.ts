@@ -15,6 +15,7 @@ import { cheapestHolding } from '../../src/presenting/cost.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
 import { keepRecentMatch, type MatchAsked, type RecentRecipe } from '../../src/records/matches/index.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
+import { buyBlocks, toBuy } from './buy.ts';
 import { matchCard } from './card.ts';
 import { matchData } from './data.ts';
 import { matchChoices } from './follow-ups.ts';
@@ -36,14 +37,17 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const { choice, from, shelfEmpty } = await choose(asked.from, measures, context);
   const owner = { owner: asker.id };
+  const soap = {
+    shades: base.shades,
+    gelled: asked.gelled,
+    portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },
+  };
   const answer: MatchAnswer = await workers.run(
     'matchJars',
     {
       target,
       candidates: choice.usable.map(({ candidate }) => candidate),
-      shades: base.shades,
-      gelled: asked.gelled,
-      portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },
+      ...soap,
       most: asked.most,
       recipes: LOOKED_AT,
     },
@@ -73,12 +77,17 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     { asked, colours: [], recipes: shown.map(recentOf) },
     change.at,
   );
+  const buying =
+    from === 'shelf'
+      ? await toBuy(target, { own: choice.usable, soap, answer, measures }, context)
+      : undefined;
   const card = shown.length > 0 ? [await picture(view, context)] : [];
+  const buy = buying ? await buyBlocks(buying, target, answer, context) : [];
   return {
     kind: 'reply',
     headline: matchHeadline(view),
-    data: matchData(view),
-    blocks: matchBlocks(view, card),
+    data: { ...matchData(view), ...(buying && { buy: buying }) },
+    blocks: matchBlocks(view, card, buy),
     cautions: matchCautions(view),
     choices: matchChoices(idempotencyKey, { asked, recipes: shown.map(recentOf) }, say),
     next: buyNext(view),

@@ -67,13 +67,18 @@ export function matchHeadline({ target, asked, answer, shown, say }: MatchView):
 }
 
 /** The best recipe in full, its picture, the other ways, and what to know of the numbers. */
-export function matchBlocks(view: MatchView, card: readonly Block[]): readonly Block[] {
+export function matchBlocks(
+  view: MatchView,
+  card: readonly Block[],
+  buy: readonly Block[] = [],
+): readonly Block[] {
   const { answer, shown, say } = view;
   const [best, ...others] = shown;
   const why = answer.miss ? [{ kind: 'text' as const, text: say.colour.misses[answer.miss.why] }] : [];
-  if (!best) return [...why, ...notes(view)];
+  if (!best) return [...why, ...buy, ...notes(view)];
   return [
     ...why,
+    ...buy,
     { kind: 'measures', measures: faceMeasures(best, view), fold: 'face' },
     {
       kind: 'measures',

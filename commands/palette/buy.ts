@@ -2,20 +2,12 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { readPalette } from '../../src/engine/palettes/read-palette.ts';
 import type { BuyAnswer, Purchase } from '../../src/engine/palettes/what-to-buy.ts';
-import { checkColourant } from '../../src/engine/stability/check-colourant.ts';
-import { permittedSummary } from '../../src/engine/stability/permitted-summary.ts';
-import { catalogueChoice, shelfChoice, type Usable } from '../../src/presenting/colour/candidates.ts';
+import { shelfChoice, type Usable } from '../../src/presenting/colour/candidates.ts';
+import { offersBeside } from '../../src/presenting/colour/offers.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type SoapAsked, soapAsked } from './soap.ts';
-
-/** Holds in lye and in light, and both laws list all of it for soap without a limit that a dose could pass. */
-function isOffered({ jar: { colourant } }: Usable): boolean {
-  if (colourant.alkali.behaviour !== 'stable' || colourant.light !== 'holds' || colourant.legal) return false;
-  const { us, eu } = permittedSummary(checkColourant(colourant).components);
-  return [us, eu].every(({ standing }) => standing === 'listed' || standing === 'limited');
-}
 
 /** The one or two generic colourants that bring a palette nearest, with before and after. */
 export async function buyReply(
@@ -27,10 +19,7 @@ export async function buyReply(
   const { measures, written: _, ...soap } = await soapAsked(asked, context);
   const { colours } = readPalette(asked.colours);
   const own = (await shelfChoice(measures, context)).usable;
-  const kinds = new Set(own.map(({ jar }) => jar.colourant.id));
-  const offered = (await catalogueChoice(measures, context)).usable.filter(
-    one => isOffered(one) && !kinds.has(one.jar.colourant.id),
-  );
+  const offered = await offersBeside(own, measures, context);
   const answer = await workers.run(
     'whatToBuy',
     {

@@ -8,8 +8,8 @@ import { layersReply, lineReply, swirlReply } from './shape.ts';
 
 const mould = text(
   {
-    en: 'The inside of your loaf mould, filled height last: “25x9x7 cm”, “10x3.5x2.5 in”',
-    es: 'El interior de tu molde de barra, altura llena al final: «25x9x7 cm»',
+    en: 'Its inside, filled height last: “25x9x7 cm”, “cylinder 8x25 cm”, “12 cavities x 100 ml, 3 cm deep”',
+    es: 'Su interior, altura al final: «25x9x7 cm», «cilindro 8x25 cm», «12 cavidades x 100 ml»',
   },
   { most: 100 },
 );

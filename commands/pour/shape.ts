@@ -1,6 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import { parseSize } from '../../src/engine/batch/batch-size.ts';
 import { usualTeaspoon } from '../../src/engine/colour/jars/colourant-optics.ts';
 import { findColourant } from '../../src/engine/colourants/find.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
@@ -10,7 +9,17 @@ import {
   lineGrams,
   PARTING_GRAMS_PER_CM2,
 } from '../../src/engine/pouring/dusted-line.ts';
-import { type Loaf, wedgedLayers } from '../../src/engine/pouring/layers.ts';
+import { type Layer, wedgedLayers } from '../../src/engine/pouring/layers.ts';
+import {
+  filledCm,
+  type LevelLayer,
+  levelLayers,
+  type PourMould,
+  parsePourMould,
+  pouredMillilitres,
+  surfaceCm2,
+  tiltable,
+} from '../../src/engine/pouring/pour-mould.ts';
 import { readSwirlShares } from '../../src/engine/pouring/swirl-shares.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
@@ -24,7 +33,6 @@ import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
-    'pour-not-a-loaf': { readonly text: string };
     'swirl-too-deep': { readonly most: number };
   }
 }
@@ -32,54 +40,75 @@ declare module '../../src/engine/refusal.ts' {
 const measuresOf = async ({ store, asker }: Context): Promise<Measures> =>
   MEASURES[(await preferencesOf(store, asker.id)).spoons];
 
-/** The inside of a loaf mould as it is written. Throws a Refusal `pour-not-a-loaf`, or those of a size. */
-function loafOf(text: string): Loaf {
-  const size = parseSize(/mou?ld|loaf|molde/iu.test(text) ? text : `mould ${text}`);
-  return size.by === 'mould' && size.mould.shape === 'loaf'
-    ? size.mould
-    : refuse('pour-not-a-loaf', { text: excerpt(text) });
-}
-
-/** Equal layers of a loaf, the first as a wedge where the mould is tilted for it. */
+/** Equal layers, the first as a wedge where a loaf is tilted for it. */
 export async function layersReply(
   asked: { readonly mould: string; readonly layers: number; readonly raised?: number | undefined },
   context: Context,
 ): Promise<Reply> {
-  const { say } = context;
-  const measures = await measuresOf(context);
+  const mould = parsePourMould(asked.mould);
   const raised = asked.raised ?? 0;
-  const layers = wedgedLayers(loafOf(asked.mould), asked.layers, raised);
-  const volume = volumeView(layers[0]!.millilitres, measures, say);
+  const measures = await measuresOf(context);
+  return raised > 0
+    ? wedgeReply(wedgedLayers(tiltable(mould), asked.layers, raised), { raised, measures }, context)
+    : levelReply(levelLayers(mould, asked.layers), measures, context);
+}
+
+const gramsIn = (millilitres: number) => Math.round(millilitres * TYPICAL_BATTER.gramsPerMillilitre);
+
+function levelReply(layers: readonly LevelLayer[], measures: Measures, { say }: Context): Reply {
   const words = say.pouring;
-  const [first] = layers;
+  const volume = (millilitres: number) => volumeView(millilitres, measures, say);
   return {
     kind: 'reply',
-    headline: words.layers({ count: asked.layers, volume }),
-    data: { layers, raisedCm: raised },
+    headline: words.layers({ count: layers.length, volume: volume(layers[0]!.millilitres) }),
+    data: { layers, raisedCm: 0 },
     blocks: [
-      ...(raised > 0 ? [{ kind: 'text' as const, text: words.wedge({ raised }) }] : []),
       {
         kind: 'rows',
-        rows: layers.map(({ millilitres, topCm: [low, high] }, at) =>
+        rows: layers.map(({ millilitres, eachMillilitres, topCm }, at) =>
           words.layer({
             number: at + 1,
-            volume: volumeView(millilitres, measures, say),
-            grams: Math.round(millilitres * TYPICAL_BATTER.gramsPerMillilitre),
-            low,
-            high,
-            level: Math.abs(high - low) < 1e-9,
+            volume: volume(millilitres),
+            grams: gramsIn(millilitres),
+            each: eachMillilitres === undefined ? undefined : volume(eachMillilitres),
+            topCm,
           }),
         ),
       },
-      ...(raised > 0 && first!.topCm[0] === 0
+      { kind: 'text', folds: true, fold: 'steps', text: words.layerSteps },
+    ],
+    cautions: doseCautions([{ id: 'raw-batter', values: {} }], say),
+  };
+}
+
+function wedgeReply(
+  layers: readonly Layer[],
+  { raised, measures }: { readonly raised: number; readonly measures: Measures },
+  { say }: Context,
+): Reply {
+  const words = say.pouring;
+  const [first] = layers;
+  const rows = layers.map(({ millilitres, topCm: [low, high] }, at) => {
+    const told = {
+      number: at + 1,
+      volume: volumeView(millilitres, measures, say),
+      grams: gramsIn(millilitres),
+    };
+    return Math.abs(high - low) < 1e-9
+      ? words.layer({ ...told, each: undefined, topCm: high })
+      : words.wedgeLayer({ ...told, low, high });
+  });
+  return {
+    kind: 'reply',
+    headline: words.layers({ count: layers.length, volume: volumeView(first!.millilitres, measures, say) }),
+    data: { layers, raisedCm: raised },
+    blocks: [
+      { kind: 'text', text: words.wedge({ raised }) },
+      { kind: 'rows', rows },
+      ...(first!.topCm[0] === 0
         ? [{ kind: 'text' as const, text: words.across({ across: first!.acrossCm }) }]
         : []),
-      {
-        kind: 'text',
-        folds: true,
-        fold: 'steps',
-        text: [words.layerSteps, ...(raised > 0 ? [words.wedgeSteps] : [])].join('\n'),
-      },
+      { kind: 'text', folds: true, fold: 'steps', text: [words.layerSteps, words.wedgeSteps].join('\n') },
     ],
     cautions: doseCautions([{ id: 'raw-batter', values: {} }], say),
   };
@@ -99,14 +128,13 @@ export async function lineReply(
 ): Promise<Reply> {
   const { say, shelf } = context;
   const measures = await measuresOf(context);
-  const { lengthCm, widthCm } = loafOf(asked.mould);
+  const areaCm2 = surfaceCm2(parsePourMould(asked.mould));
   const jar: Jar =
     asked.colourant === undefined
       ? { colourant: findColourant(USUAL_LINE) }
       : await findJar(shelf, asked.colourant);
   const thickness = asked.thickness ?? 'usual';
   const lines = asked.lines ?? 1;
-  const areaCm2 = lengthCm * widthCm;
   const grams = lineGrams({ areaCm2, lines, thickness });
   const spoon =
     knownOf(jar, measures).gramsPerTeaspoon ??
@@ -135,6 +163,17 @@ export async function lineReply(
 /** Depth of a swirled top unless it is said, cm (common practice: an inch). */
 const USUAL_DEPTH = 2.5;
 
+/** Batter in the part of a mould that is swirled, ml, and how deep it goes; cavities of unknown depth are swirled through. */
+function swirled(mould: PourMould, asked: number | undefined) {
+  const height = filledCm(mould);
+  if (height === undefined && asked === undefined)
+    return { whole: pouredMillilitres(mould), depth: undefined };
+  const surface = surfaceCm2(mould);
+  const depth = asked ?? Math.min(USUAL_DEPTH, height!);
+  if (depth > height!) refuse('swirl-too-deep', { most: height! });
+  return { whole: surface * depth, depth };
+}
+
 /** How much of each colour goes on top for the share of it that each is to take. */
 export async function swirlReply(
   asked: { readonly mould: string; readonly shares: string; readonly depth?: number | undefined },
@@ -142,11 +181,9 @@ export async function swirlReply(
 ): Promise<Reply> {
   const { say } = context;
   const measures = await measuresOf(context);
-  const { lengthCm, widthCm, heightCm } = loafOf(asked.mould);
+  const mould = parsePourMould(asked.mould);
   const shares = readSwirlShares(asked.shares);
-  const depth = asked.depth ?? Math.min(USUAL_DEPTH, heightCm);
-  if (depth > heightCm) refuse('swirl-too-deep', { most: heightCm });
-  const whole = lengthCm * widthCm * depth;
+  const { whole, depth } = swirled(mould, asked.depth);
   const words = say.pouring;
   const rows = shares.map(({ name, share }) =>
     words.swirlShare({
@@ -158,7 +195,10 @@ export async function swirlReply(
   const rest = 1 - shares.reduce((sum, { share }) => sum + share, 0);
   return {
     kind: 'reply',
-    headline: words.swirl({ list: rows.join(', '), depth }),
+    headline:
+      depth === undefined
+        ? words.swirlWhole({ list: rows.join(', ') })
+        : words.swirl({ list: rows.join(', '), depth }),
     data: {
       shares: shares.map(one => ({ ...one, millilitres: one.share * whole })),
       millilitres: whole,

@@ -39,6 +39,38 @@ describe('/swap', () => {
   });
 });
 
+describe('two at once', () => {
+  test('offer jars of one name: both are listed, and each takes back only their own', async () => {
+    const { member, ana, bea } = fair.group();
+    for (const one of [member, ana])
+      await one.run('/shelf add', { item: 'Fern', amount: '20 g', colourant: 'chromium oxide green' });
+    await Promise.all([member, ana].map(one => one.run('/swap offer', { item: 'Fern' })));
+    const offers = async () => (await bea.run('/swap list')).text.match(/“Fern”/g)?.length ?? 0;
+    expect(await offers()).toBe(2);
+    await Promise.all([1, 2].map(() => ana.run('/swap withdraw', { item: 'Fern' })));
+    expect(await offers()).toBe(1);
+    expect((await bea.run('/swap list')).text).toContain('by Bram');
+    expect(fair.room.faults).toEqual([]);
+  });
+
+  test('vote, one of them twice: each counts once, and two stewards settle on one palette', async () => {
+    const { member, ana, bea, cleo, steward } = fair.group();
+    await ana.run('/season propose', { title: 'Lagoon', colours: 'teal, #4b3f9e' });
+    await bea.run('/season propose', { title: 'Embers', colours: '#aa2211, #ee9933' });
+    await Promise.all([
+      ...[member, ana, cleo].map(one => one.run('/season vote', { palette: 'Lagoon' })),
+      cleo.run('/season vote', { palette: 'Lagoon' }),
+      bea.run('/season vote', { palette: 'Embers' }),
+    ]);
+    expect((await member.run('/season show')).text).toMatch(/“Lagoon”: .*; 3 votes\n.*“Embers”: .*; 1 vote/);
+    const settled = await Promise.all([1, 2].map(() => steward.run('/season settle')));
+    expect(settled.some(({ text }) => text.includes('with 3 votes, “Lagoon”'))).toBe(true);
+    for (const { text } of settled) expect(text).toMatch(/with 3 votes, “Lagoon”|Nothing is put forward/);
+    expect((await member.run('/season show')).text).toContain('“Lagoon”');
+    expect(fair.room.faults).toEqual([]);
+  });
+});
+
 describe('/season', () => {
   test('is put forward, voted on and settled by a steward', async () => {
     const { member, ana, bea, cleo, steward } = fair.group();
@@ -96,7 +128,7 @@ describe('/season', () => {
 
 describe('/challenge recipe', () => {
   test('gives the group the recipe of a bar that won, by its maker alone', async () => {
-    const { member, ana, group } = fair.group();
+    const { member, ana, bea, group } = fair.group();
     const plan = { oils: 'coconut 30%, olive 70%', size: '500 g oils', portions: 'rest plain' };
     await member.run('/plan', { ...plan, 'save-as': 'Winner' });
     expect((await member.run('/challenge recipe', { recipe: 'Winner' })).text).toContain(
@@ -124,5 +156,14 @@ describe('/challenge recipe', () => {
     expect(given.ephemeral).toBe(false);
     expect(given.text).toContain('The recipe of “Evening bar”, first in “Dusk over the lagoon”');
     expect((await ana.run('/recipe copy', { recipe: 'Winner' })).text).toContain('“Winner” is yours now');
+    // Given twice at once it is there once; and what is not one's own is nobody's to give.
+    const again = { recipe: 'Winner', challenge: 'dusk over the lagoon' };
+    await Promise.all([1, 2].map(() => member.run('/challenge recipe', again)));
+    expect((await bea.run('/recipe copy', { recipe: 'Winner' })).text).toContain('“Winner” is yours now');
+    await bea.run('/plan', { ...plan, 'save-as': 'Hers alone' });
+    expect((await member.run('/challenge recipe', { recipe: 'Hers alone' })).text).not.toContain(
+      'The recipe of',
+    );
+    expect(fair.room.faults).toEqual([]);
   });
 });

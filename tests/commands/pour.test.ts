@@ -23,6 +23,34 @@ describe('/pour', () => {
     );
   });
 
+  test('slabs, cylinders and cavities too; a wedge only where one sets', async () => {
+    // By hand: pi/4 x 8^2 x 24 = 1206 ml in three; 12 x 90 ml in three, 30 ml into each.
+    const round = await run('/pour layers', { mould: 'cylinder 8x24 cm', layers: 3 });
+    expect(round.text).toMatch(/3 layers of .*402 ml/);
+    expect(round.text).toContain('up to 8 cm');
+    const tray = await run('/pour layers', { mould: '12 cavities x 90 ml', layers: 3 });
+    expect(tray.text).toMatch(/3 layers of .*360 ml/);
+    expect(tray.text).toMatch(/30 ml.* into each cavity/);
+    const slab = await run('/pour layers', { mould: 'slab 30x30x3 cm', layers: 3, raised: 1 });
+    expect(slab.text).toMatch(/3 layers of .*900 ml/);
+    for (const mould of ['cylinder 8x24 cm', '12 cavities x 90 ml'])
+      expect((await run('/pour layers', { mould, layers: 3, raised: 1 })).text).toMatch(
+        /no even wedge when tilted: pour level layers there, or take a loaf or slab mould/,
+      );
+    expect((await run('/pour line', { mould: 'cylinder 8x24 cm' })).text).toContain('For 50 cm²');
+    expect((await run('/pour line', { mould: '12 cavities x 90 ml' })).text).toContain(
+      'How deep is one cavity',
+    );
+    expect((await run('/pour line', { mould: '12 cavities x 90 ml, 3 cm deep' })).text).toContain(
+      'For 360 cm²',
+    );
+    const swirl = { shares: 'blue 50%, white 50%' };
+    const through = await run('/pour swirl', { mould: '12 cavities x 90 ml', ...swirl });
+    expect(through.text).toMatch(/blue .*540 ml.*swirled right through/);
+    const top = await run('/pour swirl', { mould: '12 cavities x 90 ml, 3 cm deep', depth: 1, ...swirl });
+    expect(top.text).toMatch(/blue .*180 ml.*for the top 1 cm/);
+  });
+
   test('line: spoons and grams by area', async () => {
     const { text } = await run('/pour line', { mould: '25x9x6 cm', lines: 2 });
     expect(text).toMatch(/tsp.* gold mica.*, about 1\.[34]\d* g/);
@@ -64,7 +92,9 @@ describe('/pour', () => {
     ['/pour layers', { mould: '🧼', layers: 3 }, /./],
     ['/pour layers', { mould: '25x9x7', layers: 3 }, /cm|in/],
     ['/pour layers', { mould: '-5x9x7 cm', layers: 3 }, /./],
-    ['/pour layers', { mould: 'cylinder 8 x 25 cm', layers: 3 }, /no loaf mould/],
+    ['/pour layers', { mould: '1000 g oils', layers: 3 }, /no mould|mould/],
+    ['/pour line', { mould: 'constructor' }, /./],
+    ['/pour swirl', { mould: '12 cavities x 90 ml', shares: 'blue 1', depth: 2 }, /How deep/],
     ['/pour line', { mould: '25x9x6 cm', colourant: 'constructor' }, /./],
     ['/pour swirl', { mould: '25x9x6 cm', shares: 'blue 70%, white 60%' }, /130 %/],
     ['/pour swirl', { mould: '25x9x6 cm', shares: 'blue 1', depth: 9 }, /deeper than the mould/],

@@ -40,8 +40,12 @@ export async function colourJar(
 /** What bars and batches said of the lot as the colourant it is now; undefined where they said nothing. */
 export function learntOf({ colourant, lot: { learnt } }: ShelfItem): JarBelief | undefined {
   if (!learnt || learnt.colourant !== colourant) return undefined;
-  const { parameters, covariance } = learnt;
-  return { parameters: parameters as unknown as JarBelief['parameters'], covariance };
+  const { parameters, covariance, unexplained } = learnt;
+  return {
+    parameters: parameters as unknown as JarBelief['parameters'],
+    covariance,
+    ...(unexplained !== undefined && { unexplained }),
+  };
 }
 
 export const sourceOf = ({ measured, learnt, pool }: ColourJar): ColourSource =>

@@ -1,7 +1,5 @@
-import type { Context } from '../../conversation/context.ts';
-import type { LearntJar } from '../../engine/colour/calibration/joint/learn-jars.ts';
-import type { TestBar } from '../../engine/colour/calibration/scale-estimation.ts';
-import { parseBase } from '../../engine/colour/reading/base-text.ts';
+import type { JarBelief } from '../../engine/colour/calibration/joint/jar-parameters.ts';
+import type { LearntBar } from '../../engine/colour/calibration/joint/learn-jars.ts';
 import type { BatchBook } from '../../records/batches/batch.ts';
 import {
   keepLearnt,
@@ -11,32 +9,13 @@ import {
   type LotLearnt,
   lessonsOf,
 } from '../../records/batches/lessons.ts';
-import {
-  isShared,
-  poolFor,
-  shareCalibration,
-  withdrawCalibration,
-} from '../../records/calibrations/index.ts';
 import { StoreFailure } from '../../records/failure.ts';
-import { calibrationOf } from '../../records/shelf/calibration.ts';
-import { listShelf, type ShelfItem } from '../../records/shelf/index.ts';
-import { learntOf } from './jars.ts';
-
-type Asking = Pick<Context, 'store' | 'asker' | 'group' | 'workers' | 'change'>;
-
-/** A jar before and after a lesson. */
-export type JarLearnt = {
-  readonly item: ShelfItem;
-  readonly before: ReturnType<typeof learntOf>;
-  readonly after: LearntJar | undefined;
-  readonly bars: number;
-};
+import type { ShelfItem } from '../../records/shelf/index.ts';
+import { pool } from './share-jars.ts';
+import { type Asking, type BarsSay, type JarLearnt, jarsIn, learnt, nameOfLot } from './what-bars-say.ts';
 
 /** More lessons came between than one member can have under way at once: something else is wrong. */
 const MOST_ROUNDS = 50;
-/** The newest bars count: jars are emptied, and a fit stays quick. */
-const MOST_BARS = 80;
-
 /**
  * Learns the jars of a cured batch together with everything else that bars say of them and of the jars they were mixed
  * with, and keeps lesson and jars in one commit. What the same batch said before of the same portions no longer counts.
@@ -45,181 +24,108 @@ export const learn = (
   { batch, bars }: Pick<Lesson, 'batch' | 'bars'>,
   asking: Asking,
 ): Promise<readonly JarLearnt[]> =>
-  written(asking, standing => {
+  jarsOf(asking, standing => {
     if (standing.some(({ cause }) => cause === asking.change.cause)) return undefined;
     const before = standing.find(one => one.batch === batch);
     const kept = before?.bars.filter(old => !bars.some(({ portion }) => portion === old.portion)) ?? [];
     return { batch, bars: [...kept, ...bars], ...(before && { undoes: before.cause }) };
   });
 
+/** Lines of test bars that several jars share, kept as if they were portions of one batch. */
+const TEST_BARS = 'test-bars';
+/** As many of them as one member has at most; the newest count. */
+const MOST_MIXED = 40;
+
+/** What test bars of several jars say; nothing was kept where some are not explained by any such jars. */
+export type MixedLearnt = BarsSay & { readonly kept: boolean };
+
+/**
+ * Learns the jars of mixed test bars with all else that bars say of them. A bar of the same portion number is the same mix made
+ * again. `forget`: earlier mixed bars with a jar in them that no longer count. Nothing is kept of bars of which `isPoor` says so.
+ */
+export async function learnMixed(
+  bars: readonly LessonBar[],
+  {
+    forget = () => false,
+    isPoor,
+  }: { forget?: (bar: LessonBar) => boolean; isPoor: (fit: LearntBar) => boolean },
+  asking: Asking,
+): Promise<MixedLearnt> {
+  const next = (standing: readonly Lesson[]) => {
+    const before = standing.find(one => one.batch === TEST_BARS);
+    const stays =
+      before?.bars.filter(old => !forget(old) && !bars.some(({ portion }) => portion === old.portion)) ?? [];
+    if (before?.cause === asking.change.cause) return undefined;
+    if (bars.length === 0 && stays.length === (before?.bars.length ?? 0)) return undefined;
+    const all = [...stays, ...bars].slice(-MOST_MIXED);
+    return { batch: TEST_BARS, bars: all, ...(before && { undoes: before.cause }) };
+  };
+  const isKept = ({ fits }: BarsSay) => !bars.some(bar => fits.has(bar) && isPoor(fits.get(bar)!));
+  const found = await written(asking, next, isKept);
+  return found ?? { jars: [], fits: new Map(), kept: true };
+}
+
 /** Takes back what a cured batch said; nothing where it said nothing that still counts. */
 export const unlearn = (batch: string, asking: Asking): Promise<readonly JarLearnt[]> =>
-  written(asking, standing => {
+  jarsOf(asking, standing => {
     const before = standing.find(one => one.batch === batch);
     return before && { batch, bars: [], undoes: before.cause };
   });
 
+/** The line to write after those that stand; undefined where there is none. */
+type Next = (standing: readonly Lesson[]) => Omit<Lesson, 'at' | 'cause'> | undefined;
+
+const jarsOf = async (asking: Asking, next: Next): Promise<readonly JarLearnt[]> =>
+  (await written(asking, next))?.jars ?? [];
+
 /** Writes the line that `next` makes of what stands, with all that follows from it for the jars, until nothing comes between. */
 async function written(
   asking: Asking,
-  next: (standing: readonly Lesson[]) => Omit<Lesson, 'at' | 'cause'> | undefined,
-): Promise<readonly JarLearnt[]> {
+  next: Next,
+  isKept: (found: BarsSay) => boolean = () => true,
+): Promise<MixedLearnt | undefined> {
   const book: BatchBook = { store: asking.store, member: asking.asker.id };
   for (let round = 0; round < MOST_ROUNDS; round += 1) {
     const { standing, lines } = await lessonsOf(book);
     const made = next(standing);
-    if (!made) return [];
+    if (!made) return undefined;
     const lesson: Lesson = { ...made, at: asking.change.at, cause: asking.change.cause };
     const gone = standing.filter(({ cause }) => cause === lesson.undoes);
     const touched = jarsIn([...lesson.bars, ...gone.flatMap(({ bars }) => bars)]);
     const all = [...standing.filter(one => !gone.includes(one)), lesson];
     const found = await learnt(all, touched, asking);
-    if (!(await keepLesson(book, { lines, lesson, lots: found.map(lotOf) }))) continue;
-    await pool(found, asking);
-    return found.filter(({ item }) => touched.has(nameOfLot(item.id, item.lot.number)));
+    const jars = found.jars.filter(({ item }) => touched.has(nameOfLot(item.id, item.lot.number)));
+    if (!isKept(found)) return { ...found, jars, kept: false };
+    if (!(await keepLesson(book, { lines, lesson, lots: found.jars.map(lotOf) }))) continue;
+    await pool(found.jars, asking);
+    return { ...found, jars, kept: true };
   }
   throw new StoreFailure('busy', 'write', 'other lessons kept coming between');
 }
 
 /** Learns a jar anew with those it was mixed with, as when test bars were added or forgotten. */
-export async function learnAgain(item: Pick<ShelfItem, 'id' | 'lot'>, asking: Asking): Promise<void> {
+export async function learnAgain(
+  item: Pick<ShelfItem, 'id' | 'lot'>,
+  asking: Asking,
+): Promise<JarLearnt | undefined> {
   const book: BatchBook = { store: asking.store, member: asking.asker.id };
   const { standing } = await lessonsOf(book);
-  const found = await learnt(standing, new Set([nameOfLot(item.id, item.lot.number)]), asking);
-  await keepLearnt(book, found.map(lotOf), asking.change.at);
+  const { jars } = await learnt(standing, new Set([nameOfLot(item.id, item.lot.number)]), asking);
+  await keepLearnt(book, jars.map(lotOf), asking.change.at);
+  return jars.find(one => one.item.id === item.id);
 }
 
-const nameOfLot = (item: string, lot: number) => `${item}#${lot}`;
-const jarsIn = (bars: readonly LessonBar[]) =>
-  new Set(bars.flatMap(({ mix }) => mix.map(({ item, lot }) => nameOfLot(item, lot))));
+const beliefOf = ({ parameters, covariance, unexplained }: JarBelief): JarBelief => ({
+  parameters,
+  covariance,
+  ...(unexplained !== undefined && { unexplained }),
+});
 
 const lotOf = ({ item, after, bars }: JarLearnt): LotLearnt => ({
   item: item.id,
   lot: item.lot.number,
   learnt:
     after && item.colourant !== undefined
-      ? { colourant: item.colourant, parameters: after.parameters, covariance: after.covariance, bars }
+      ? { ...beliefOf(after), colourant: item.colourant, bars }
       : undefined,
 });
-
-/** The bars that speak of some jars, and of those they were mixed with, and so on. */
-function connected(bars: readonly LessonBar[], from: ReadonlySet<string>) {
-  const names = new Set(from);
-  let within: readonly LessonBar[] = [];
-  for (;;) {
-    within = bars.filter(({ mix }) => mix.some(({ item, lot }) => names.has(nameOfLot(item, lot))));
-    const before = names.size;
-    for (const name of jarsIn(within)) names.add(name);
-    if (names.size === before) return { names, within: within.slice(-MOST_BARS) };
-  }
-}
-
-/** What all the bars say of the jars that stand on the shelf now; jars and lots that are gone are learnt along. */
-async function learnt(
-  lessons: readonly Lesson[],
-  from: ReadonlySet<string>,
-  asking: Asking,
-): Promise<readonly JarLearnt[]> {
-  const { names, within } = connected(
-    lessons.flatMap(({ bars }) => bars),
-    from,
-  );
-  const shelf = await listShelf({ store: asking.store, member: asking.asker.id });
-  const onShelf = shelf.filter(
-    ({ id, lot, colourant }) => colourant !== undefined && names.has(nameOfLot(id, lot.number)),
-  );
-  // A jar described anew is another one: what bars said of it as something else is left out.
-  const usable = within.filter(({ mix }) =>
-    mix.every(one => {
-      const item = onShelf.find(({ id, lot }) => id === one.item && lot.number === one.lot);
-      return item === undefined || item.colourant === one.colourant;
-    }),
-  );
-  const places = new Map<string, number>();
-  const jars: { colourant: string; pool?: Awaited<ReturnType<typeof poolFor>> }[] = [];
-  const place = (name: string, colourant: string) => {
-    const known = places.get(name);
-    if (known !== undefined) return known;
-    places.set(name, jars.length);
-    jars.push({ colourant });
-    return jars.length - 1;
-  };
-  for (const item of onShelf) {
-    const at = place(nameOfLot(item.id, item.lot.number), item.colourant!);
-    const others = await poolFor(sharedJar(item, asking));
-    if (others.length > 0) jars[at] = { ...jars[at]!, pool: others };
-  }
-  const cured = usable.map(({ mix, others, shades, gelled, lab, plusMinus }) => ({
-    mix: [
-      ...mix.map(one => ({ jar: place(nameOfLot(one.item, one.lot), one.colourant), grams: one.grams })),
-      ...others.map(one => ({ jar: place(`kind ${one.colourant}`, one.colourant), grams: one.grams })),
-    ],
-    shades,
-    gelled,
-    lab,
-    plusMinus,
-  }));
-  const tested = onShelf.flatMap(item =>
-    testBars(item).map(bar => ({
-      ...bar,
-      mix: [{ jar: places.get(nameOfLot(item.id, item.lot.number))!, grams: bar.grams }],
-    })),
-  );
-  const bars = [...cured, ...tested];
-  const counts = jars.map((_, jar) => bars.filter(({ mix }) => mix.some(one => one.jar === jar)).length);
-  const found =
-    bars.length === 0
-      ? undefined
-      : await asking.workers.run('learnJars', { jars, bars }, { owner: asking.asker.id });
-  return onShelf.map(item => {
-    const at = places.get(nameOfLot(item.id, item.lot.number))!;
-    const count = counts[at] ?? 0;
-    return { item, before: learntOf(item), after: count > 0 ? found?.jars[at] : undefined, bars: count };
-  });
-}
-
-/** The test bars of a lot with colour in them, in their own base. */
-function testBars(item: ShelfItem) {
-  const kept = calibrationOf(item);
-  if (!kept) return [];
-  const { shades } = parseBase(kept.base);
-  return kept.bars
-    .filter(({ grams }) => grams > 0)
-    .map((bar: TestBar) => ({ ...bar, shades, gelled: kept.gelled }));
-}
-
-const sharedJar = (item: ShelfItem, { store, group, asker }: Asking) => ({
-  store,
-  group,
-  member: asker.id,
-  item: { id: item.id, name: item.name, colourant: item.colourant! },
-});
-
-/** The group's pool learns only from those who share: a jar that is shared there is shared as it is known now. */
-async function pool(found: readonly JarLearnt[], asking: Asking): Promise<void> {
-  for (const { item, after } of found) {
-    const jar = sharedJar(item, asking);
-    if (after && (await isShared(jar))) await shareCalibration(jar, after.evidence, asking.change.at);
-  }
-}
-
-/** Shares what bars said of a member's jars with the group; those nobody learnt anything of are left out. */
-export async function shareJars(items: ReadonlySet<string>, asking: Asking): Promise<readonly string[]> {
-  const { standing } = await lessonsOf({ store: asking.store, member: asking.asker.id });
-  const shelf = await listShelf({ store: asking.store, member: asking.asker.id });
-  const wanted = shelf.filter(({ id }) => items.has(id));
-  const names = new Set(wanted.map(({ id, lot }) => nameOfLot(id, lot.number)));
-  const found = await learnt(standing, names, asking);
-  const shared = found.filter(({ item, after }) => after && items.has(item.id));
-  for (const { item, after } of shared)
-    await shareCalibration(sharedJar(item, asking), after!.evidence, asking.change.at);
-  return shared.map(({ item }) => item.name);
-}
-
-/** Takes jars back from the group's pool; no matter which of them were in it. */
-export async function unshareJars(items: ReadonlySet<string>, asking: Asking): Promise<void> {
-  const shelf = await listShelf({ store: asking.store, member: asking.asker.id });
-  for (const item of shelf)
-    if (items.has(item.id) && item.colourant !== undefined)
-      await withdrawCalibration(sharedJar(item, asking));
-}

@@ -92,11 +92,12 @@ export async function keepLearnt(
 function learntWrites(member: string, { item, lot, learnt }: LotLearnt, at: Date): readonly Write[] {
   const key = shelfLotFact(member, item, lot, 'learnt');
   if (!learnt) return [drop(key)];
-  const { colourant, parameters, covariance, bars } = learnt;
+  const { colourant, parameters, covariance, unexplained, bars } = learnt;
   const record = written(learntKind, {
     colourant,
     parameters: [...parameters],
     covariance: covariance.map(row => [...row]),
+    ...(unexplained !== undefined && { unexplained }),
     bars,
     at,
   });

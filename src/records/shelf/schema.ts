@@ -72,6 +72,8 @@ export const learntKind = recordKind('learnt jar', {
   colourant: z.string(),
   parameters: z.array(z.number()).length(4),
   covariance: z.array(z.array(z.number()).length(4)).length(4),
+  /** What its bars were off beyond their readings, CIEDE2000. */
+  unexplained: z.number().exactOptional(),
   /** How many cured bars it rests on. */
   bars: z.int().min(1),
   at: moment,

@@ -54,6 +54,7 @@ export type LearntLot = {
   readonly colourant: string;
   readonly parameters: readonly number[];
   readonly covariance: readonly (readonly number[])[];
+  readonly unexplained?: number;
   readonly bars: number;
 };
 

@@ -4,6 +4,7 @@ import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
 
 const { plain } = numbersIn('en');
+const andList = new Intl.ListFormat('en');
 /** How near a recipe should come, for a reader who has no use for a number alone: colour units, all that is unknown counted. */
 const nearness = ({ within }: { readonly within: number }): string => {
   if (within <= 2) return 'too close to tell apart';
@@ -64,6 +65,8 @@ export const match = {
     `${v.recipe} for ${v.portion}: ${v.nearness}`,
   unreached: (v: { target: string; word: string; hex: string; deltaE: number }) =>
     `${v.target} is out of reach: the nearest is ${v.word} ${v.hex}, off by ${plain(v.deltaE)}`,
+  buy: (v: { names: readonly string[]; off: number }) =>
+    `To come nearer, buy ${andList.format(v.names)}: off by ${plain(v.off)}.`,
   nothing: (v: { target: string }) => `${v.target} is nearest to the plain soap: leave the colour out`,
   /** The portion when none is said, as `parsePortion` reads it. */
   oneCup: '1 cup',
@@ -144,6 +147,13 @@ export const calibrating = {
   helped: (v: { others: number }) =>
     `${v.others} other ${v.others === 1 ? 'jar' : 'jars'} of the same name in this group helped.`,
   withdrawn: 'No longer shared with this group.',
+  mixedJars: 'What the mixed bars tell of your jars',
+  mixedBars: 'Your mixed bars',
+  mixedNotKept: (v: { off: number }) =>
+    `Not kept: no such jars give these colours, off by ${plain(v.off)} at best`,
+  mixedShared: (v: { names: readonly string[] }) => `Shared with this group: ${v.names.join(', ')}.`,
+  mixedWhy:
+    'Jars that share a bar are learnt together: a bar of each alone, or the two in other shares, tells them apart.',
   plot: {
     title: (v: { name: string }) => `Test bars of ${v.name}`,
     lightness: 'Lightness (100 white, 0 black)',
@@ -171,6 +181,8 @@ export const mixingRefusals: Pick<
   | 'match-forgotten'
   | 'calibration-photo-without-dose'
   | 'calibration-photo-without-white'
+  | 'calibration-without-item'
+  | 'calibration-mix-without-jar'
 > = {
   'mix-empty': () => 'Say what goes in, such as “ultramarine violet pastel + titanium dioxide 1/4 tsp”.',
   'mix-too-many': ({ most }) => `At most ${most} colourants fit in one portion; more turn to mud.`,
@@ -188,6 +200,10 @@ export const mixingRefusals: Pick<
   'match-forgotten': () => 'That match is too long ago: run /match again and press there.',
   'calibration-photo-without-dose': () =>
     'Say the dose of the bar in the photo too, such as dose: “1/4 tsp per cup”.',
+  'calibration-without-item': () =>
+    'Which jar? Give item: its name, or name it in the bar: “Sky 1 tsp + White 1/2 tsp #8899bb”.',
+  'calibration-mix-without-jar': ({ text }) =>
+    `“${text}” has no jar of your shelf in it: name one of yours, or /shelf add it first.`,
   'calibration-photo-without-white': () =>
     'I see no white sheet in that photo, so its light is unknown. Lay white paper beside the bar, by daylight, and try again.',
 };

@@ -7,10 +7,22 @@ const cm = (value: number) => `${one(value)} cm`;
 export const pouring = {
   spooned: (v: { millilitres: number; spoons: string }) => `${v.millilitres} ml (${v.spoons})`,
   layers: (v: { count: number; volume: string }) => `${v.count} layers of ${v.volume} each`,
-  layer: (v: { number: number; volume: string; grams: number; low: number; high: number; level: boolean }) =>
-    v.level
-      ? `Layer ${v.number}: ${v.volume}, ${v.grams} g, up to ${cm(v.high)}`
-      : `Layer ${v.number}, the wedge: ${v.volume}, ${v.grams} g, from ${cm(v.low)} to ${cm(v.high)} high`,
+  layer: (v: {
+    number: number;
+    volume: string;
+    grams: number;
+    each: string | undefined;
+    topCm: number | undefined;
+  }) =>
+    [
+      `Layer ${v.number}: ${v.volume}, ${v.grams} g`,
+      v.each === undefined ? '' : `${v.each} into each cavity`,
+      v.topCm === undefined ? '' : `up to ${cm(v.topCm)}`,
+    ]
+      .filter(Boolean)
+      .join(', '),
+  wedgeLayer: (v: { number: number; volume: string; grams: number; low: number; high: number }) =>
+    `Layer ${v.number}, the wedge: ${v.volume}, ${v.grams} g, from ${cm(v.low)} to ${cm(v.high)} high`,
   across: (v: { across: number }) => `The wedge ends ${cm(v.across)} across the bottom.`,
   wedge: (v: { raised: number }) =>
     `Set one long side on a block of ${cm(v.raised)} for the first layer; stand it level once that holds.`,
@@ -26,6 +38,7 @@ export const pouring = {
   lineOrigin:
     'By area, from memory: 0.003 g of mica to the square centimetre just covers. Your sieve decides.',
   swirl: (v: { list: string; depth: number }) => `${v.list}, for the top ${cm(v.depth)}`,
+  swirlWhole: (v: { list: string }) => `${v.list}, swirled right through`,
   swirlShare: (v: { name: string; volume: string; percent: number }) =>
     `${v.name} ${v.volume} (${v.percent} %)`,
   swirlRest: (v: { volume: string; percent: number }) =>
@@ -68,7 +81,9 @@ export const pouringRefusals: Pick<
   | 'layers-tilt-too-steep'
   | 'swirl-shares-unreadable'
   | 'swirl-shares-over'
-  | 'pour-not-a-loaf'
+  | 'pour-not-a-mould'
+  | 'pour-cavity-depth'
+  | 'pour-tilt-round'
   | 'swirl-too-deep'
   | 'infusion-bar-unreadable'
   | 'infusion-without-target'
@@ -78,8 +93,11 @@ export const pouringRefusals: Pick<
   'swirl-shares-unreadable': ({ text }) =>
     `I can’t read “${text}” as shares. Write percents, “blue 50%, white 30%”, or parts, “blue 2, white 1”; at most 8 colours.`,
   'swirl-shares-over': ({ percent }) => `Those shares make ${percent} %: a top has 100.`,
-  'pour-not-a-loaf': ({ text }) =>
-    `“${text}” is no loaf mould: give its inside, length x width x height, “25x9x7 cm”.`,
+  'pour-not-a-mould': ({ text }) =>
+    `“${text}” is no mould: give its inside, “25x9x7 cm”, “cylinder 8x25 cm” or “12 cavities x 100 ml”.`,
+  'pour-cavity-depth': () => 'How deep is one cavity? Add it: “12 cavities x 100 ml, 3 cm deep”.',
+  'pour-tilt-round': ({ shape }) =>
+    `${shape === 'cylinder' ? 'A round mould' : 'A tray of cavities'} sets no even wedge when tilted: pour level layers there, or take a loaf or slab mould for the wedge.`,
   'swirl-too-deep': ({ most }) => `That is deeper than the mould: at most ${cm(most)}.`,
   'infusion-bar-unreadable': ({ text }) =>
     `I can’t read “${text}” as a bar. Give the share of infused oil, then its colour: “20% #d9b86a”.`,

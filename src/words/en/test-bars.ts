@@ -19,13 +19,13 @@ export const testBars = {
     `${v.label}: no colour, unless you keep a plain bar of this soap. It tells your base apart.`,
   jars: 'What they tell',
   jar: (v: { name: string; before: number; after: number }) =>
-    `${v.name}: give or take ${one(v.after)} at full colour, ${one(v.before)} now`,
+    `${v.name}: give or take ${one(v.after)} at full colour or a quarter of it, ${one(v.before)} now`,
   singly: (v: { bars: number }) => `With one jar a bar it takes ${v.bars}.`,
   mixed: (v: { bars: number }) =>
     `Two jars in one bar would do it in ${v.bars}: ask with mixes. One bad bar then harms two jars.`,
   handIn: (v: { example: string }) =>
     `Cured, hand each in: /calibrate bars ${v.example}. Wait four weeks or more: young bars are darker (common practice).`,
-  handInMixed: 'A bar of two jars is read with its batch, not by /calibrate bars.',
+  handInMixed: (v: { example: string }) => `A bar of two jars names them: bar-1:“${v.example} #……”.`,
   steps:
     'One batch, one pour, one place to cure: then only the colour differs. Weigh the colourant if you can; level spoons scatter by a tenth.',
   leftOut: (v: { names: string }) => `Not in this plan: ${v.names}. Name jars to choose.`,

@@ -2,6 +2,7 @@ import type * as en from '../en/mixing.ts';
 import { numbersIn } from '../numbers.ts';
 
 const { plain } = numbersIn('es');
+const andList = new Intl.ListFormat('es');
 /** Lo cerca que queda, para quien no quiere solo un número. */
 const nearness: (typeof en.match)['nearness'] = ({ within }) => {
   if (within <= 2) return 'no se distinguen';
@@ -51,6 +52,7 @@ export const match: typeof en.match = {
   headline: ({ recipe, portion, nearness: near }) => `${recipe} para ${portion}: ${near}`,
   unreached: ({ target, word, hex, deltaE }) =>
     `No se llega a ${target}: lo más cercano es ${word} ${hex}, difiere ${plain(deltaE)}`,
+  buy: ({ names, off }) => `Para acercarte, compra ${andList.format(names)}: difiere ${plain(off)}.`,
   nothing: ({ target }) => `${target} es casi el jabón sin color: no añadas nada`,
   part: ({ spoons, name }) => `${spoons} de ${name}`,
   predicted: 'Saldría',
@@ -127,6 +129,13 @@ export const calibrating: typeof en.calibrating = {
       ? 'Ayudó otro bote del mismo nombre de este grupo.'
       : `Ayudaron otros ${others} botes del mismo nombre de este grupo.`,
   withdrawn: 'Ya no se comparte con este grupo.',
+  mixedJars: 'Lo que las barras mezcladas dicen de tus botes',
+  mixedBars: 'Tus barras mezcladas',
+  mixedNotKept: ({ off }) =>
+    `No se guarda: ningún bote así da estos colores, difieren ${plain(off)} en el mejor caso`,
+  mixedShared: ({ names }) => `Compartido con este grupo: ${names.join(', ')}.`,
+  mixedWhy:
+    'Los botes que comparten barra se aprenden juntos: una barra de cada uno, o los dos en otras partes, los distingue.',
   plot: {
     title: ({ name }) => `Barras de prueba de ${name}`,
     lightness: 'Claridad (100 blanco, 0 negro)',
@@ -157,6 +166,10 @@ export const mixingRefusals: typeof en.mixingRefusals = {
   'match-forgotten': () => 'Esa búsqueda es de hace demasiado: vuelve a usar /match y pulsa allí.',
   'calibration-photo-without-dose': () =>
     'Di también la dosis de la barra de la foto, por ejemplo dose: «1/4 cdta por taza».',
+  'calibration-without-item': () =>
+    '¿Qué bote? Da item: su nombre, o nómbralo en la barra: «Cielo 1 cdta + Blanco 1/2 cdta #8899bb».',
+  'calibration-mix-without-jar': ({ text }) =>
+    `«${text}» no lleva ningún bote de tu estantería: nombra uno tuyo, o añádelo antes con /shelf add.`,
   'calibration-photo-without-white': () =>
     'No veo ninguna hoja blanca en esa foto, así que no conozco su luz. Pon papel blanco junto a la barra, con luz de día, y prueba otra vez.',
 };

@@ -8,10 +8,16 @@ const cm = (value: number) => `${one(value)} cm`;
 export const pouring: typeof en.pouring = {
   spooned: ({ millilitres, spoons }) => `${String(millilitres).replace('.', ',')} ml (${spoons})`,
   layers: ({ count, volume }) => `${count} capas de ${volume} cada una`,
-  layer: ({ number, volume, grams, low, high, level }) =>
-    level
-      ? `Capa ${number}: ${volume}, ${grams} g, hasta ${cm(high)}`
-      : `Capa ${number}, la cuña: ${volume}, ${grams} g, de ${cm(low)} a ${cm(high)} de alto`,
+  layer: ({ number, volume, grams, each, topCm }) =>
+    [
+      `Capa ${number}: ${volume}, ${grams} g`,
+      each === undefined ? '' : `${each} en cada cavidad`,
+      topCm === undefined ? '' : `hasta ${cm(topCm)}`,
+    ]
+      .filter(Boolean)
+      .join(', '),
+  wedgeLayer: ({ number, volume, grams, low, high }) =>
+    `Capa ${number}, la cuña: ${volume}, ${grams} g, de ${cm(low)} a ${cm(high)} de alto`,
   across: ({ across }) => `La cuña termina a ${cm(across)} del borde, en el fondo.`,
   wedge: ({ raised }) =>
     `Apoya un lado largo en un taco de ${cm(raised)} para la primera capa; ponlo a nivel cuando aguante.`,
@@ -26,6 +32,7 @@ export const pouring: typeof en.pouring = {
   lineOrigin:
     'Por superficie, de memoria: 0,003 g de mica por centímetro cuadrado cubren justo. Decide tu colador.',
   swirl: ({ list, depth }) => `${list}, para los ${cm(depth)} de arriba`,
+  swirlWhole: ({ list }) => `${list}, en remolino de arriba abajo`,
   swirlShare: ({ name, volume, percent }) => `${name} ${volume} (${percent} %)`,
   swirlRest: ({ volume, percent }) => `La base conserva ${volume} de arriba (${percent} %).`,
   swirlNote:
@@ -61,7 +68,9 @@ export const pouringRefusals: Pick<
   | 'layers-tilt-too-steep'
   | 'swirl-shares-unreadable'
   | 'swirl-shares-over'
-  | 'pour-not-a-loaf'
+  | 'pour-not-a-mould'
+  | 'pour-cavity-depth'
+  | 'pour-tilt-round'
   | 'swirl-too-deep'
   | 'infusion-bar-unreadable'
   | 'infusion-without-target'
@@ -71,8 +80,12 @@ export const pouringRefusals: Pick<
   'swirl-shares-unreadable': ({ text }) =>
     `No entiendo «${text}» como partes. Escribe porcentajes, «azul 50%, blanco 30%», o partes, «azul 2, blanco 1»; como mucho 8 colores.`,
   'swirl-shares-over': ({ percent }) => `Eso suma ${percent} %: arriba hay 100.`,
-  'pour-not-a-loaf': ({ text }) =>
-    `«${text}» no es un molde de barra: da su interior, largo x ancho x alto, «25x9x7 cm».`,
+  'pour-not-a-mould': ({ text }) =>
+    `«${text}» no es un molde: da su interior, «25x9x7 cm», «cilindro 8x25 cm» o «12 cavidades x 100 ml».`,
+  'pour-cavity-depth': () =>
+    '¿Qué profundidad tiene una cavidad? Añádela: «12 cavidades x 100 ml, 3 cm de hondo».',
+  'pour-tilt-round': ({ shape }) =>
+    `${shape === 'cylinder' ? 'Un molde redondo' : 'Una bandeja de cavidades'} no da una cuña pareja al inclinarlo: vierte ahí capas a nivel, o usa para la cuña un molde de barra o de losa.`,
   'swirl-too-deep': ({ most }) => `Es más hondo que el molde: como mucho ${cm(most)}.`,
   'infusion-bar-unreadable': ({ text }) =>
     `No entiendo «${text}» como barra. Da la parte de aceite infusionado y su color: «20% #d9b86a».`,

@@ -17,13 +17,14 @@ export const testBars: typeof en.testBars = {
   plain: ({ label }) =>
     `${label}: sin color, salvo que guardes una barra sola de este jabón. Distingue tu base.`,
   jars: 'Lo que dirán',
-  jar: ({ name, before, after }) => `${name}: ± ${one(after)} a color pleno, ${one(before)} ahora`,
+  jar: ({ name, before, after }) =>
+    `${name}: ± ${one(after)} a color pleno o a un cuarto, ${one(before)} ahora`,
   singly: ({ bars }) => `Con un bote por barra hacen falta ${bars}.`,
   mixed: ({ bars }) =>
     `Con dos botes en una barra bastan ${bars}: pídelo con mixes. Una barra mala daña entonces a dos botes.`,
   handIn: ({ example }) =>
     `Curadas, entrega cada una: /calibrate bars ${example}. Espera cuatro semanas o más: las barras jóvenes son más oscuras (práctica común).`,
-  handInMixed: 'Una barra de dos botes se lee con su tanda, no con /calibrate bars.',
+  handInMixed: ({ example }) => `Una barra de dos botes los nombra: bar-1:«${example} #……».`,
   steps:
     'Una tanda, un vertido, un mismo lugar de curado: así solo cambia el color. Pesa el colorante si puedes; las cucharas rasas varían una décima parte.',
   leftOut: ({ names }) => `No entran en este plan: ${names}. Nombra botes para elegir.`,

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { nextDates } from '../../../commands/batch/dates.ts';
 import { batchActs } from '../../../commands/batch/deadlines.ts';
 import type { Outbox } from '../../../src/conversation/outbox.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
@@ -71,6 +72,32 @@ describe('a batch keeps its own dates', () => {
     expect(letters(member).length).toBe(before);
     await member.run('/batch dates', { batch: 'Tarn', remind: true });
     expect((await member.run('/batch dates')).text).toContain('cured');
+  });
+
+  test('a turn put off by a day has its next a week after that, and once', async () => {
+    const { member, wait } = await book.maker();
+    await member.run('/batch poured', { made: '2 cups Dusk 1/2 tsp', name: 'Late' });
+    const turns = () => letters(member).filter(one => headline(one).startsWith('Turn'));
+    for (let days = 0; days < 20 && turns().length === 0; days += 1) await wait(1 * day);
+    await member.press(turns()[0]!, controlOf(turns()[0]!, 'Later'));
+    await wait(1 * day);
+    expect(turns()).toHaveLength(2);
+    for (let days = 0; days < 8; days += 1) await wait(1 * day);
+    expect(turns()).toHaveLength(3);
+  });
+
+  test('stop ends all there is to tell of a batch, the look for fading too', async () => {
+    const { member, wait } = await book.maker();
+    await member.run('/batch poured', { made: '2 cups Dusk 1/2 tsp', name: 'Quiet' });
+    await member.run('/batch share', { batch: 'Quiet' });
+    await wait(3 * day);
+    const unmould = letters(member).find(one => headline(one).startsWith('Unmould'))!;
+    await member.press(unmould, controlOf(unmould, 'Stop'));
+    await wait(40 * day);
+    await member.run('/batch cured', { batch: 'Quiet', colours: '#7d6cb0' });
+    const before = letters(member).length;
+    await wait(100 * day);
+    expect(letters(member).length).toBe(before);
   });
 
   test('weights know better than the calendar', async () => {
@@ -207,6 +234,28 @@ describe('across restarts and processes', () => {
     expect(lines(line)).toEqual(['Turn the bars of “Once”, and weigh one']);
     const [batch] = await listBatches({ store, member });
     expect(batch?.events.map(({ did }) => did.kind)).toEqual(['told', 'told', 'told']);
+  });
+
+  test('a week that comes late counts from when it was told; a fortnight missed is told once', async () => {
+    const { store, member, at } = await poured();
+    const line = new Line();
+    const turns = () => line.sent.filter(({ reply }) => reply.headline.startsWith('Turn')).length;
+    const runTo = async (days: number) => runAt(at + days * day, store, line);
+    for (const days of [2, 3, 4]) await runTo(days);
+    // Five days down: told late, and not again two days later.
+    await runTo(14);
+    expect(turns()).toBe(1);
+    for (const days of [15, 16, 17, 18, 19, 20]) await runTo(days);
+    expect(turns()).toBe(1);
+    await runTo(22);
+    expect(turns()).toBe(2);
+    // A fortnight down.
+    for (const days of [36, 36.1, 37, 37.1, 38, 39, 40, 41]) await runTo(days);
+    expect(turns()).toBe(3);
+    const [batch] = await listBatches({ store, member });
+    expect(nextDates(batch!, at + 41 * day).find(({ stage }) => stage === 'turn')?.at).toBeGreaterThan(
+      at + 43 * day,
+    );
   });
 
   test('a batch that is gone leaves no reminders', async () => {

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { scaled } from '../../../src/engine/colour/calibration/scale-estimation.ts';
+import { jarOptics } from '../../../src/engine/colour/calibration/joint/jar-model.ts';
 import {
   gramsPerHundred,
   opticsOf,
@@ -22,7 +22,7 @@ afterAll(() => room[Symbol.asyncDispose]());
 /** The colour of a bar of a jar so many times as strong as its kind. */
 function barOf(id: string, tspPerCup: number, times: number): string {
   const colourant = colourantById(id)!;
-  const optics = scaled(opticsOf(colourant), [Math.log(times), 0]);
+  const optics = jarOptics(opticsOf(colourant), [Math.log(times), 0, 0, 0]);
   const grams = gramsPerHundred(tspPerCup, usualTeaspoon(colourant));
   return hexOfLab(barLab([{ optics, grams }], plainBase('cream', false)));
 }

@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { colourDifference, type Lab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
+import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import type { MessageView } from '../../../src/loopback/interface.ts';
 import { askLine } from '../../../src/terminal/seat.ts';
 import { openRoom } from '../../loopback/room.ts';
@@ -84,6 +85,21 @@ describe('/match from a shelf', () => {
     const answer = await match({ target: 'red' });
     expect(answer.text).toMatch(/#[0-9a-f]{6} is out of reach: the nearest is .*, off by \d+/);
     expect(answer.text).toMatch(/that vivid|that hue/);
+  });
+
+  test('names what would bring a colour out of reach nearer, with how it looks before and after', async () => {
+    const data = await dataOf('/match target:#b03a3a');
+    expect(data.reached).toBe(false);
+    const { buy } = data as Matched & { buy?: { ids: string[]; deltaE: number } };
+    expect(buy!.deltaE).toBeLessThan(data.recipes[0]!.deltaE - 1);
+    for (const id of buy!.ids) expect(colourantById(id)?.alkali.behaviour).toBe('stable');
+    const answer = await match({ target: '#b03a3a' });
+    const bought = buy!.ids.map(id => colourantById(id)!.names.en);
+    for (const name of bought) expect(answer.text.toLowerCase()).toContain(name.toLowerCase());
+    expect(answer.text).toMatch(/To come nearer, buy .+: off by [\d.]+/);
+    expect(answer.files.map(({ name }) => name)).toContain('to-buy.png');
+    expect((await match({ target: '#8a78b8' })).text).not.toContain('To come nearer');
+    expect((await match({ target: '#b03a3a', from: 'catalogue' })).text).not.toContain('To come nearer');
   });
 
   test('one press tells how to wet and blend it, with the spoons of the recipe and the cautions', async () => {

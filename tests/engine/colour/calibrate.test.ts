@@ -1,8 +1,12 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
-import { calibrate } from '../../../src/engine/colour/calibration/calibrate.ts';
+import {
+  calibrateJar,
+  type JarCalibrationAsk,
+} from '../../../src/engine/colour/calibration/calibrate-jar.ts';
+import { darkerBy } from '../../../src/engine/colour/calibration/darker-base.ts';
 import { poolCalibrations } from '../../../src/engine/colour/calibration/pool.ts';
-import type { ScaleBelief, TestBar } from '../../../src/engine/colour/calibration/scale-estimation.ts';
+import type { ScaleBelief, TestBar } from '../../../src/engine/colour/calibration/test-bar.ts';
 import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
 import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
 import type { Optics } from '../../../src/engine/colour/mixing/optics.ts';
@@ -28,10 +32,19 @@ function barsOf(
   });
 }
 
+const of = (bars: readonly TestBar[], more: Partial<JarCalibrationAsk> = {}) =>
+  calibrateJar({
+    colourant: 'ultramarine-violet',
+    bars,
+    shades: [{ shade: 'white', share: 1 }],
+    gelled: false,
+    ...more,
+  });
+
 describe('test bars', () => {
   const strength = fc.double({ min: 0.5, max: 2, noNaN: true });
   test.prop([strength], { numRuns: 25 })('tell how strong a jar is', k => {
-    const found = calibrate({ optics: violet, base, bars: barsOf(k, 1) });
+    const found = of(barsOf(k, 1));
     expect(found.after).toBeLessThan(1.5);
     expect(found.after).toBeLessThanOrEqual(found.before + 1e-9);
     expect(Math.abs(Math.log(found.scale.k / k))).toBeLessThan(0.2);
@@ -39,56 +52,57 @@ describe('test bars', () => {
   });
 
   test('of a jar like its kind leave it as it is and narrow the error', () => {
-    const found = calibrate({ optics: violet, base, bars: barsOf(1, 1) });
+    const found = of(barsOf(1, 1));
     expect(found.scale.k).toBeCloseTo(1, 2);
-    expect(found.optics.plusMinus).toBeLessThan(violet.plusMinus * 0.7);
+    expect(found.plusMinus.after).toBeLessThan(found.plusMinus.before * 0.7);
   });
 
   test('narrow the error the more the more there are', () => {
     const bars = barsOf(1.3, 1);
-    const spread = (count: number) =>
-      calibrate({ optics: violet, base, bars: bars.slice(0, count) }).belief.k.spread;
-    expect(spread(2)).toBeLessThan(spread(1));
-    expect(spread(4)).toBeLessThan(spread(2));
+    const found = (count: number) => of(bars.slice(0, count));
+    expect(found(2).evidence.k.spread).toBeLessThan(found(1).evidence.k.spread);
+    expect(found(4).evidence.k.spread).toBeLessThan(found(2).evidence.k.spread);
+    expect(found(4).plusMinus.after).toBeLessThan(found(1).plusMinus.after);
   });
 
   test('foretell a dose that was not among them', () => {
-    const bars = barsOf(1.6, 1);
-    const { optics } = calibrate({ optics: violet, base, bars: bars.filter(({ grams }) => grams !== 0.2) });
-    const kept = bars.find(({ grams }) => grams === 0.2)!;
-    const off = (of: Optics) => colourDifference(barLab([{ optics: of, grams: 0.2 }], base), kept.lab);
-    expect(off(optics)).toBeLessThan(off(violet) / 4);
+    const { grams, usual, fitted } = of(barsOf(1.6, 1)).curve[30]!;
+    const jar: Optics = { ...violet, k: violet.k.map(v => v * 1.6) };
+    const truth = barLab([{ optics: jar, grams }], base);
+    expect(doses.every(dose => Math.abs(dose - grams) > 0.02)).toBe(true);
+    expect(colourDifference(fitted, truth)).toBeLessThan(colourDifference(usual, truth) / 4);
   });
 
   test('with a sloppy reading pull less than a careful one', () => {
     const bars = barsOf(2, 1).slice(0, 1);
-    const pull = (plusMinus: number) =>
-      calibrate({ optics: violet, base, bars: bars.map(bar => ({ ...bar, plusMinus })) }).scale.k;
+    const pull = (plusMinus: number) => of(bars.map(bar => ({ ...bar, plusMinus }))).scale.k;
     expect(pull(8)).toBeLessThan(pull(2));
     expect(pull(8)).toBeGreaterThan(1);
   });
 
   test('of another colour altogether are doubted', () => {
     const green = doses.map(grams => ({ grams, lab: { l: 55, a: -45, b: 35 }, plusMinus: 2 }));
-    expect(calibrate({ optics: violet, base, bars: green }).doubt).toBeDefined();
+    expect(of(green).doubt).toBe('poor-fit');
   });
 
   test('without colourant correct the base', () => {
-    const cream = plainBase('cream', false);
-    const bars = [{ grams: 0, lab: barLab([], cream), plusMinus: 1 }];
+    const dark = { ...base, k: base.k.map(value => value * 2.2) };
+    const plain = { grams: 0, lab: barLab([], dark), plusMinus: 1 };
     const tints = doses.map(grams => ({
       grams,
-      lab: barLab([{ optics: violet, grams }], cream),
+      lab: barLab([{ optics: violet, grams }], dark),
       plusMinus: 1,
     }));
-    const withPlain = calibrate({ optics: violet, base, bars: [...bars, ...tints] });
-    expect(Math.abs(Math.log(withPlain.scale.k))).toBeLessThan(0.15);
+    expect(of([plain, ...tints]).after).toBeLessThan(of(tints).after / 2);
+    expect(Math.exp(darkerBy(base, [plain])) / 2.2).toBeCloseTo(1, 0);
+    expect(darkerBy(base, [plain])).toBeGreaterThan(0.65);
+    expect(darkerBy(base, tints)).toBe(0);
   });
 
   test('are needed, with a dose one can believe', () => {
-    expect(() => calibrate({ optics: violet, base, bars: [] })).toThrow(Refusal);
+    expect(() => of([])).toThrow(Refusal);
     const absurd = [{ grams: -1, lab: { l: 50, a: 0, b: 0 }, plusMinus: 2 }];
-    expect(() => calibrate({ optics: violet, base, bars: absurd })).toThrow(Refusal);
+    expect(() => of(absurd)).toThrow(Refusal);
   });
 });
 
@@ -114,12 +128,11 @@ describe('members who calibrate the same product', () => {
   });
 
   test('lower the error of a member without bars of their own', () => {
-    const jars = [1.5, 1.6, 1.7].map(k => calibrate({ optics: violet, base, bars: barsOf(k, 1) }).evidence);
-    const prior = poolCalibrations(jars, kind);
+    const jars = [1.5, 1.6, 1.7].map(k => of(barsOf(k, 1)).evidence);
     const one = barsOf(1.6, 1).slice(1, 2);
-    const alone = calibrate({ optics: violet, base, bars: one });
-    const helped = calibrate({ optics: violet, base, bars: one, prior });
+    const alone = of(one);
+    const helped = of(one, { pool: jars });
     expect(Math.abs(Math.log(helped.scale.k / 1.6))).toBeLessThan(Math.abs(Math.log(alone.scale.k / 1.6)));
-    expect(helped.optics.plusMinus).toBeLessThanOrEqual(alone.optics.plusMinus);
+    expect(helped.plusMinus.after).toBeLessThanOrEqual(alone.plusMinus.after);
   });
 });

@@ -1,4 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import {
+  AS_ITS_KIND,
+  independent,
+  USUAL_SPREAD,
+} from '../../../src/engine/colour/calibration/joint/jar-parameters.ts';
+import {
+  knownInformation,
+  sensitivityOf,
+} from '../../../src/engine/colour/calibration/test-bars/bar-information.ts';
 import { exchangeDesign, lossOf } from '../../../src/engine/colour/calibration/test-bars/exchange.ts';
 import {
   diagonal,
@@ -8,8 +17,10 @@ import {
   type SquareMatrix,
 } from '../../../src/engine/colour/calibration/test-bars/information-matrix.ts';
 import { type BarPlanAsk, planBars } from '../../../src/engine/colour/calibration/test-bars/plan-bars.ts';
-import { usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
+import { opticsOf, usualTeaspoon } from '../../../src/engine/colour/jars/colourant-optics.ts';
+import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
+import { leastCpu } from '../../cpu-time.ts';
 
 const nothing = (size: number) => diagonal(new Array<number>(size).fill(1e-9));
 /** Every row of so many entries, each one of `values`. */
@@ -57,6 +68,28 @@ describe('exchange finds published optimal designs', () => {
       starts: 40,
     });
     expect(determinant(design.loss)).toBe(most);
+  });
+
+  // A-optimal: Hadamard matrices on a balance with two pans, trace of the inverse 1 whatever their order (H. Hotelling, as above;
+  // C.-S. Cheng, Ann. Statist. 8 (1980) 436-446); S-matrices on a spring balance, trace 4 n^2 / (n + 1)^2 (M. Jacroux and W. Notz,
+  // Ann. Statist. 11 (1983) 970-978; N. J. A. Sloane and M. Harwit, Applied Optics 15 (1976) 107-114).
+  test.each([
+    ['two pans', 4, [-1, 1], 1],
+    ['two pans', 8, [-1, 1], 1],
+    ['a spring balance', 3, [0, 1], (4 * 9) / 16],
+    ['a spring balance', 7, [0, 1], (4 * 49) / 64],
+  ] as const)('weighing on %s, %i things, by the A-criterion', (_, size, values, trace) => {
+    const rows = rowsOf(size, values).filter(row => row.some(value => value !== 0));
+    const weights = diagonal(new Array<number>(size).fill(1));
+    const design = exchangeDesign({
+      candidates: single(rows),
+      prior: nothing(size),
+      runs: size,
+      criterion: { by: 'A', weights },
+      repeats: size,
+      starts: 40,
+    });
+    expect(design.loss).toBeCloseTo(trace, 6);
   });
 
   // H. Scheffé, J. R. Statist. Soc. B 20 (1958) 344-360; J. Kiefer, Ann. Math. Statist. 32 (1961) 298-325: for the quadratic
@@ -131,6 +164,49 @@ describe('exchange against every choice there is', () => {
     expect(new Set(found.chosen).size).toBe(runs);
   });
 
+  test.each([2, 3])(
+    '%i real bars of two jars, mixes among them, as good as the best of all choices',
+    runs => {
+      const kinds = ['ultramarine-blue', 'red-iron-oxide'].map(id => opticsOf(colourantById(id)!));
+      const jars = kinds.map(kind => ({
+        kind,
+        belief: { parameters: AS_ITS_KIND, covariance: independent(USUAL_SPREAD) },
+      }));
+      const doses = kinds.map(({ full }) => [full / 8, full / 2, full]);
+      const mixes = [
+        ...doses.flatMap((list, jar) => list.map(grams => [{ jar, grams }])),
+        ...doses[0]!.flatMap(blue =>
+          doses[1]!.map(red => [
+            { jar: 0, grams: blue / 2 },
+            { jar: 1, grams: red / 2 },
+          ]),
+        ),
+      ];
+      const base = plainBase('cream', false);
+      const bars = mixes.map(mix => sensitivityOf(mix, jars, { base, error: 1.6 }));
+      const full = kinds
+        .map((kind, jar) =>
+          informationOf(sensitivityOf([{ jar, grams: kind.full }], jars, { base, error: 1 }), 8),
+        )
+        .reduce((sum, one) => plus(sum, one));
+      const known = knownInformation(jars);
+      const choose = (from: number, left: number): number[][] =>
+        left === 0
+          ? [[]]
+          : mixes.flatMap((_, at) => (at < from ? [] : choose(at + 1, left - 1).map(rest => [at, ...rest])));
+      for (const criterion of [{ by: 'D' } as const, { by: 'A', weights: full } as const]) {
+        const losses = choose(0, runs).map(chosen =>
+          lossOf(
+            chosen.reduce((sum, at) => plus(sum, informationOf(bars[at]!, 8)), known),
+            criterion,
+          ),
+        );
+        const found = exchangeDesign({ candidates: bars, prior: known, runs, criterion });
+        expect(found.loss).toBeCloseTo(Math.min(...losses), 8);
+      }
+    },
+  );
+
   test('an inverse times its matrix is one', () => {
     const matrix = plus(prior, informationOf(candidates[3]!, size));
     const inverse = inverseOf(matrix)!;
@@ -158,7 +234,7 @@ describe('test bars for a shelf', () => {
     gelled: false,
     portion: { cups: 0.5, grams: 118.294 },
     reading: 3,
-    within: 4,
+    within: 5,
     mixes: false,
     mostBars: 12,
     ...more,
@@ -168,18 +244,18 @@ describe('test bars for a shelf', () => {
   test('are fewest: one less leaves a jar unknown', () => {
     const plan = planBars(ask(three));
     expect(plan.reached).toBe(true);
-    for (const { after } of plan.jars) expect(after).toBeLessThan(4.05);
+    for (const { after } of plan.jars) expect(after).toBeLessThan(5.05);
     const fewer = planBars(ask(three, { mostBars: plan.bars.length - 1 }));
     expect(fewer.reached).toBe(false);
-    expect(Math.max(...fewer.jars.map(({ after }) => after))).toBeGreaterThan(4);
+    expect(Math.max(...fewer.jars.map(({ after }) => after))).toBeGreaterThan(5);
   });
 
   test('grow with what is asked of them, and shrink with what is known', () => {
     const count = (more: Partial<BarPlanAsk>) => planBars(ask(three, more)).bars.length;
-    expect(count({ within: 3.5 })).toBeGreaterThan(count({ within: 5 }));
-    expect(count({ within: 20 })).toBe(0);
-    const known = { k: { ln: 0, spread: 0.03 }, s: { ln: 0, spread: 0.03 } };
-    const jars = three.map(jar).map((one, at) => (at === 0 ? { ...one, evidence: known } : one));
+    expect(count({ within: 4.7 })).toBeGreaterThan(count({ within: 6 }));
+    expect(count({ within: 50 })).toBe(0);
+    const learnt = { parameters: AS_ITS_KIND, covariance: independent([0.03, 0.03, 0.05, 0.05]) };
+    const jars = three.map(jar).map((one, at) => (at === 0 ? { ...one, jar: { ...one.jar, learnt } } : one));
     const plan = planBars(ask(three, { jars }));
     expect(plan.bars.length).toBeLessThan(count({}));
     expect(plan.bars.flatMap(({ doses }) => doses.map(({ id }) => id))).not.toContain('ultramarine-blue');
@@ -198,7 +274,7 @@ describe('test bars for a shelf', () => {
   });
 
   test('are of spoons that there are, and each dose once', () => {
-    const { bars } = planBars(ask(three, { within: 3.2 }));
+    const { bars } = planBars(ask(three, { within: 4.7 }));
     const doses = bars.map(({ doses: [dose] }) => `${dose!.id} ${dose!.teaspoons}`);
     expect(new Set(doses).size).toBe(doses.length);
     for (const {
@@ -207,14 +283,8 @@ describe('test bars for a shelf', () => {
       expect((dose!.teaspoons * 32) % 1).toBe(0);
   });
 
-  test('six jars with mixes take under a second', () => {
+  test('six jars with mixes take under a second', async () => {
     const six = [...three, 'chromium-oxide-green', 'gold-mica', 'yellow-iron-oxide'];
-    const times = [1, 2, 3].map(() => {
-      const start = performance.now();
-      planBars(ask(six, { mixes: true }));
-      return performance.now() - start;
-    });
-    // The least of three: others use the machine too.
-    expect(Math.min(...times)).toBeLessThan(1000);
+    expect(await leastCpu(() => planBars(ask(six, { mixes: true })), 1000)).toBeLessThan(1000);
   });
 });

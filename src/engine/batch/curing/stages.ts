@@ -83,6 +83,22 @@ export function nextHour(
   return today >= at ? today : instantOf(daysLater(wall, 1), zone).at;
 }
 
+/** Whether a stage that was due is still worth telling; ms since 1970 UTC. */
+export const isInTime = (stage: Stage, due: number, now: number): boolean => now - due <= STALE[stage];
+
+/**
+ * When a stage that comes every week is told next, at the maker's hour: a week after it was told, however late that was. One that
+ * came too late to be told is told instead at their next hour.
+ */
+export function nextWeek(
+  { stage, due, now }: { readonly stage: Stage; readonly due: number; readonly now: number },
+  clock: { readonly zone: string; readonly hour: number },
+): number {
+  // Half a day short of a week: the hour it was told at may lie behind the maker's hour.
+  const week = TURN_EVERY - DAY / 2;
+  return nextHour(isInTime(stage, due, now) ? Math.max(due, now) + week : Math.max(due + week, now), clock);
+}
+
 /** When it is told: at once where it cannot wait, else at the maker's hour. */
 export const toldAt = (
   { at, exact }: StageDate,

@@ -1,4 +1,4 @@
-import type { Belief, ScaleBelief } from './scale-estimation.ts';
+import type { Belief, ScaleBelief } from './test-bar.ts';
 
 /**
  * What the calibrations of one product by several members say of the next member's jar: a random-effects pool on each

@@ -74,6 +74,7 @@ function fromLook(colourant: Colourant, changed: string | undefined): Optics {
     s: mapSpectrum(seen, () => scattering / grams),
     ...(glow && { emission: glow }),
     pearl: colourant.kind === 'mica',
+    full: grams,
     plusMinus: changed === undefined ? plusMinus : CHANGED_PLUS_MINUS,
     origin: LOOK_ORIGIN,
   });
@@ -101,6 +102,7 @@ function fromSpectra(colourant: Colourant, { k, s, origin }: MeasuredOptics): Op
     k: Float64Array.from(k, value => (value * strength) / grams),
     s: Float64Array.from(s, value => (value * strength) / grams),
     pearl: false,
+    full: grams,
     plusMinus: MEASURED_PLUS_MINUS,
     origin,
   };
@@ -131,4 +133,4 @@ function strengthThatShows({ hex, kind }: Colourant, { k, s }: Pick<MeasuredOpti
   return best.strength;
 }
 
-const PLAIN = { id: '', pearl: false, plusMinus: 0, origin: LOOK_ORIGIN } as const;
+const PLAIN = { id: '', pearl: false, full: 1, plusMinus: 0, origin: LOOK_ORIGIN } as const;

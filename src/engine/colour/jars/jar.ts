@@ -1,5 +1,4 @@
 import { colourantById } from '../../colourants/catalogue.ts';
-import { usualBelief } from '../calibration/calibrate.ts';
 import { believedOptics } from '../calibration/joint/jar-model.ts';
 import {
   independent,
@@ -7,11 +6,10 @@ import {
   type JarParameters,
   USUAL_SPREAD,
 } from '../calibration/joint/jar-parameters.ts';
-import { poolCalibrations } from '../calibration/pool.ts';
-import type { ScaleBelief } from '../calibration/scale-estimation.ts';
-import { plainBase } from '../mixing/base-soap.ts';
+import { pooledPrior } from '../calibration/joint/pooled-prior.ts';
+import type { ScaleBelief } from '../calibration/test-bar.ts';
 import type { Optics } from '../mixing/optics.ts';
-import { fullDose, opticsOf } from './colourant-optics.ts';
+import { opticsOf } from './colourant-optics.ts';
 
 /** How strong one jar was measured to be beside its kind, and the error that is left at full dose (CIEDE2000). */
 export type JarScale = { readonly k: number; readonly s: number; readonly plusMinus: number };
@@ -39,16 +37,15 @@ export function opticsOfJar({ colourant: id, measured, learnt, pool = [] }: Colo
     const spread = [MEASURED_SPREAD, MEASURED_SPREAD, USUAL_SPREAD[2], USUAL_SPREAD[3]];
     return believedOptics(kind, { parameters, covariance: independent(spread) }, plusMinus);
   }
-  return pool.length > 0 ? opticsByPool(kind, fullDose(colourant), pool) : kind;
+  return pool.length > 0 ? opticsByPool(kind, pool) : kind;
 }
 
 /** What test bars leave open about strength and covering where nothing more was kept of them. From memory. */
 const MEASURED_SPREAD = 0.15;
 
 /** A jar nobody tried, after what others found of the same product: their shrunk mean, and the error that leaves. */
-function opticsByPool(kind: Optics, grams: number, pool: readonly ScaleBelief[]): Optics {
-  const { k, s } = poolCalibrations(pool, usualBelief(kind, plainBase('cream', false), grams));
-  const spread = [k.spread, s.spread, USUAL_SPREAD[2], USUAL_SPREAD[3]];
-  const belief = { parameters: [k.ln, s.ln, 0, 0] as const, covariance: independent(spread) };
+function opticsByPool(kind: Optics, pool: readonly ScaleBelief[]): Optics {
+  const { mean, spread } = pooledPrior(pool);
+  const belief = { parameters: mean, covariance: independent(spread) };
   return believedOptics(kind, belief, kind.plusMinus);
 }

@@ -1,3 +1,4 @@
+import { ifDull } from '../calibration/joint/dull-jar.ts';
 import { jarOptics } from '../calibration/joint/jar-model.ts';
 import {
   AS_ITS_KIND,
@@ -6,14 +7,7 @@ import {
   type JarParameters,
   USUAL_SPREAD,
 } from '../calibration/joint/jar-parameters.ts';
-import {
-  axisSpread,
-  carried,
-  isotropic,
-  type OffsetCovariance,
-  plus,
-  statedRadius,
-} from '../calibration/joint/stated-error.ts';
+import { axisSpread, carried, isotropic, plus, statedRadius } from '../calibration/joint/stated-error.ts';
 import { type ColourWord, nearestWord } from '../reading/plain-words.ts';
 import { colourDifference, hexOfLab, isOnScreen, type Lab, labOfReflectance } from '../spectra/cielab.ts';
 import { glow } from '../spectra/fluorescence.ts';
@@ -64,18 +58,18 @@ export function barLab(mix: readonly MixPart[], base: BaseOptics): Lab {
 }
 
 /**
- * The cured colour of a mix in a base, with the error to expect: nine in ten bars are nearer. It is that of the base, of
- * the kinds as far as each moves the colour, and what jars of a kind differ by, or what is left of that once bars spoke.
+ * The cured colour of a mix in a base, with the error to expect: nine in ten bars are nearer, be their jars as usual or one of
+ * them dull. It is that of the base, of the kinds as far as each moves the colour, and what jars of a kind differ by, or what
+ * is left of that once bars spoke.
  */
 export function predictBar(mix: readonly MixPart[], base: BaseOptics): BarPrediction {
   const lab = barLab(mix, base);
   const present = mix.filter(part => part.grams > 0);
-  const errors = mix.map((part, at) => errorOf(part, at, { mix, base, lab }));
   return {
     lab,
     hex: hexOfLab(lab),
     onScreen: isOnScreen(lab),
-    plusMinus: statedRadius(errors.reduce(plus, isotropic(axisSpread(base.plusMinus) ** 2))),
+    plusMinus: plusMinusOf(present, base, lab),
     word: nearestWord(lab),
     pearl: present.some(part => part.optics.pearl),
     fluorescent: present.some(part => part.optics.emission !== undefined),
@@ -84,18 +78,36 @@ export function predictBar(mix: readonly MixPart[], base: BaseOptics): BarPredic
 
 const ANY_JAR: JarBelief = { parameters: AS_ITS_KIND, covariance: independent(USUAL_SPREAD) };
 
-/** What one part leaves open about the colour of the whole. */
+function plusMinusOf(mix: readonly MixPart[], base: BaseOptics, lab: Lab): number {
+  const ofBase = isotropic(axisSpread(base.plusMinus) ** 2);
+  const parts = mix.map((part, at) => errorOf(part, at, { mix, base, lab }));
+  const without = (left: number) =>
+    parts.reduce((sum, { usual }, at) => (at === left ? sum : plus(sum, usual)), ofBase);
+  const usual = statedRadius(without(-1));
+  const dull = parts.map(({ dull: { shift, covariance }, borneOut }, at) => {
+    const stated = statedRadius(plus(without(at), covariance), shift);
+    return usual + borneOut * (stated - usual);
+  });
+  return Math.max(usual, ...dull);
+}
+
+/** What one part leaves open about the colour of the whole, as a usual jar and as a dull one. */
 function errorOf(
   { optics, grams }: MixPart,
   at: number,
   { mix, base, lab }: { mix: readonly MixPart[]; base: BaseOptics; lab: Lab },
-): OffsetCovariance {
-  if (!(grams > 0)) return isotropic(0);
+) {
   const moved = colourDifference(lab, barLab(mix.toSpliced(at, 1), base));
-  const ofKind = axisSpread(optics.plusMinus) * Math.min(1, moved / WHOLE_EFFECT);
-  const { parameters, covariance } = optics.belief ?? ANY_JAR;
+  const ofKind = isotropic((axisSpread(optics.plusMinus) * Math.min(1, moved / WHOLE_EFFECT)) ** 2);
+  const belief = optics.belief ?? ANY_JAR;
   const kind = optics.belief?.kind ?? optics;
   const withJar = (tried: readonly number[]) =>
     barLab(mix.with(at, { optics: jarOptics(kind, tried as unknown as JarParameters), grams }), base);
-  return plus(isotropic(ofKind ** 2), carried(withJar, parameters, covariance));
+  const { belief: other, odds } = ifDull(kind, belief);
+  const dull = carried(withJar, other.parameters, other.covariance, lab);
+  return {
+    usual: plus(ofKind, carried(withJar, belief.parameters, belief.covariance).covariance),
+    dull: { ...dull, covariance: plus(ofKind, dull.covariance) },
+    borneOut: Math.min(1, odds),
+  };
 }

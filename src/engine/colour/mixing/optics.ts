@@ -17,6 +17,8 @@ export type Optics = {
   readonly pearl: boolean;
   /** Error of the kind's own colour at full dose beyond what its jars differ by, stated CIEDE2000: nine in ten are nearer. */
   readonly plusMinus: number;
+  /** A full dose of the kind, grams per 100 g of batter: what the trade calls full, against which dirt is told. */
+  readonly full: number;
   /** Where something is known of this very jar: its kind, and how it differs from that. Else any jar of the kind. */
   readonly belief?: JarBelief & { readonly kind: Optics };
   readonly origin: Origin;

@@ -58,6 +58,21 @@ export function parseBar(text: string, measures: Measures = MEASURES.us): Writte
   return unread();
 }
 
+/**
+ * What stands before the colour of a bar, and that colour, in every way the text can be parted so, the longest name of a colour
+ * first. Throws a Refusal `lab-out-of-range`.
+ */
+export function colourLast(text: string): readonly { readonly before: string; readonly lab: Lab }[] {
+  const plain = plainText(text.replaceAll('−', '-')).trim();
+  const lab = LAB.exec(plain);
+  if (lab) return [{ before: plain.slice(0, lab.index), lab: checked(lab, text) }];
+  return [3, 2, 1].flatMap(many => {
+    const parted = new RegExp(String.raw`^(.+?)[\s:=→,;]+((?:\S+\s+){${many - 1}}\S+)$`, 'u').exec(plain);
+    const hex = parted && orNothing(parted[2]!);
+    return parted && hex ? [{ before: parted[1]!, lab: labOfHex(hex) }] : [];
+  });
+}
+
 /** Reads the dose of a test bar; undefined when it is none. Throws a Refusal `strength-out-of-range`. */
 export function parseBarDose(text: string, measures: Measures = MEASURES.us): BarDose | undefined {
   const said = text.replace(/[\s,;:=→-]+$/u, '').trim();

@@ -9,6 +9,9 @@ const BAND_NM = 10;
 /** Grey over that of the kind, as a share of the mean K: none at 0, and growing ever faster. */
 export const greyShare = (dust: number): number => USUAL_GREY * (Math.exp(dust) - 1);
 
+/** The dust that brings so much grey, the reverse of {@link greyShare}. */
+export const dustOf = (grey: number): number => Math.log(1 + grey / USUAL_GREY);
+
 /** The optics of a jar of a kind. */
 export function jarOptics(kind: Optics, [strength, covering, hue, dust]: JarParameters): Optics {
   const [times, cover] = [Math.exp(strength), Math.exp(covering)];
@@ -35,7 +38,7 @@ export const LEAST_STATED = 2.5;
 export function believedOptics(kind: Optics, belief: JarBelief, plusMinus = LEAST_STATED): Optics {
   return {
     ...jarOptics(kind, belief.parameters),
-    plusMinus: Math.min(plusMinus, kind.plusMinus),
+    plusMinus: Math.max(Math.min(plusMinus, kind.plusMinus), belief.unexplained ?? 0),
     belief: { ...belief, kind },
   };
 }

@@ -7,6 +7,9 @@ export type JarParameters = readonly [strength: number, covering: number, hue: n
 export const PARAMETERS = 4;
 export const AS_ITS_KIND: JarParameters = [0, 0, 0, 0];
 
+/** Which of the parameters is the dust. */
+export const DUST = 3;
+
 /**
  * What is believed of a jar that nobody tried, one standard deviation each: jars sold under one name are up to twice as
  * strong as another, a shade apart in hue, some of them dull. From memory; see the tests for what it holds.
@@ -17,6 +20,8 @@ export const USUAL_SPREAD: JarParameters = [0.4, 0.4, 0.9, 1.5];
 export type JarBelief = {
   readonly parameters: JarParameters;
   readonly covariance: readonly (readonly number[])[];
+  /** What its bars were off beyond their readings, stated CIEDE2000: something else is in it that no parameter tells. */
+  readonly unexplained?: number;
 };
 
 /** Independent standard deviations as a covariance. */

@@ -4,12 +4,20 @@ import { fullDose, opticsOf } from '../../jars/colourant-optics.ts';
 import { targetMetric } from '../../matching/target-metric.ts';
 import { barLab, predictBar } from '../../mixing/bar.ts';
 import { baseSoap, plainBase, type ShadeShare } from '../../mixing/base-soap.ts';
+import type { Optics } from '../../mixing/optics.ts';
 import { colourDifference, type Lab } from '../../spectra/cielab.ts';
-import { poolCalibrations } from '../pool.ts';
-import type { Belief, ScaleBelief } from '../scale-estimation.ts';
+import { darkened } from '../darker-base.ts';
+import type { Belief, ScaleBelief } from '../test-bar.ts';
 import { believedOptics, jarOptics, LEAST_STATED } from './jar-model.ts';
-import { type JarBelief, type JarParameters, PARAMETERS, USUAL_SPREAD } from './jar-parameters.ts';
-import { robustUpdate } from './robust-update.ts';
+import {
+  independent,
+  type JarBelief,
+  type JarParameters,
+  PARAMETERS,
+  USUAL_SPREAD,
+} from './jar-parameters.ts';
+import { type Prior, pooledPrior } from './pooled-prior.ts';
+import { type NormalPrior, type RobustUpdate, robustUpdate } from './robust-update.ts';
 import { axisSpread, offsetOf } from './stated-error.ts';
 
 /** A jar that bars speak of: its kind, and what others found of the same product. */
@@ -20,6 +28,8 @@ export type CuredBar = {
   readonly mix: readonly { readonly jar: number; readonly grams: number }[];
   readonly shades: readonly ShadeShare[];
   readonly gelled: boolean;
+  /** How much darker its soap is than its kind, as plain bars showed: `darkerBy`. */
+  readonly darker?: number;
   readonly lab: Lab;
   /** Of the reading, CIEDE2000. */
   readonly plusMinus: number;
@@ -29,6 +39,8 @@ export type LearnAsk = { readonly jars: readonly TaughtJar[]; readonly bars: rea
 
 /** What is known of a jar after its bars. */
 export type LearntJar = JarBelief & {
+  /** As it was believed before any bar: of its kind, or of what others found. */
+  readonly usual: JarParameters;
   /** What the bars alone say of strength and covering, without any prior: goes into the group's pool. */
   readonly evidence: ScaleBelief;
   /** Stated CIEDE2000 at full dose in a white bar: of a jar nobody tried, and now. */
@@ -36,7 +48,13 @@ export type LearntJar = JarBelief & {
 };
 
 /** How a bar agrees: CIEDE2000 as foretold of the kinds and after learning, and how much it counted, 0 to 1. */
-export type LearntBar = { readonly before: number; readonly after: number; readonly weight: number };
+export type LearntBar = {
+  readonly before: number;
+  readonly after: number;
+  readonly weight: number;
+  /** Its colour as it is foretold after learning. */
+  readonly predicted: Lab;
+};
 
 export type Learnt = { readonly jars: readonly LearntJar[]; readonly bars: readonly LearntBar[] };
 
@@ -51,14 +69,8 @@ const WIDEST = 3;
  */
 export function learnJars({ jars, bars }: LearnAsk): Learnt {
   const kinds = jars.map(({ colourant }) => opticsOf(known(colourant)));
-  const priors = jars.map(priorOf);
-  const mean = priors.flatMap(prior => prior.mean);
-  const precision = Matrix.zeros(mean.length, mean.length);
-  priors.forEach(({ spread }, jar) => {
-    for (const [at, one] of spread.entries())
-      precision.set(jar * PARAMETERS + at, jar * PARAMETERS + at, one ** -2);
-  });
-  const bases = bars.map(({ shades, gelled }) => baseSoap(shades, gelled));
+  const priors = jars.map(({ pool }) => pooledPrior(pool));
+  const bases = bars.map(({ shades, gelled, darker }) => darkened(baseSoap(shades, gelled), darker));
   const predict = (bar: CuredBar, at: number, parameters: readonly number[]): Lab =>
     barLab(
       bar.mix.map(({ jar, grams }) => ({ optics: jarOptics(kinds[jar]!, sliceOf(parameters, jar)), grams })),
@@ -66,30 +78,44 @@ export function learnJars({ jars, bars }: LearnAsk): Learnt {
     );
   const metrics = bars.map(({ lab }) => targetMetric(lab));
   const errors = bars.map(({ plusMinus }) => axisSpread(Math.hypot(plusMinus, LEAST_STATED)));
-  const found = robustUpdate(
-    { mean, precision },
-    bars.map((bar, at) => {
-      const involved = new Set(bar.mix.map(({ jar }) => jar));
-      let last: { readonly key: string; readonly value: readonly number[] } | undefined;
-      return (parameters: readonly number[]) => {
-        // A step along another jar's parameters changes nothing here.
-        const key = [...involved].map(jar => sliceOf(parameters, jar).join()).join(';');
-        if (last?.key !== key) {
-          const offset = offsetOf(metrics[at]!, predict(bar, at, parameters), bar.lab);
-          last = { key, value: offset.map(value => value / errors[at]!) };
-        }
-        return last.value;
+  const residuals = bars.map((bar, at) => {
+    const involved = new Set(bar.mix.map(({ jar }) => jar));
+    let last: { readonly key: string; readonly value: readonly number[] } | undefined;
+    return (parameters: readonly number[]) => {
+      // A step along another jar's parameters changes nothing here.
+      const key = [...involved].map(jar => sliceOf(parameters, jar).join()).join(';');
+      if (last?.key !== key) {
+        const offset = offsetOf(metrics[at]!, predict(bar, at, parameters), bar.lab);
+        last = { key, value: offset.map(value => value / errors[at]!) };
+      }
+      return last.value;
+    };
+  });
+  const found = robustUpdate(normalPrior(priors), residuals, OUTLIER);
+  const fits = residuals.map(residual => Math.hypot(...residual(found.mean)));
+  const mean = priors.flatMap(prior => prior.mean);
+  return {
+    jars: jars.map((_, jar) =>
+      learntJar(jar, found, {
+        kind: kinds[jar]!,
+        unexplained: unexplainedOf(
+          bars.flatMap((bar, at) =>
+            bar.mix.some(one => one.jar === jar) ? [{ misfit: fits[at]!, error: errors[at]! }] : [],
+          ),
+        ),
+        prior: priors[jar]!,
+        pooled: (jars[jar]!.pool ?? []).length > 0,
+      }),
+    ),
+    bars: bars.map((bar, at) => {
+      const predicted = predict(bar, at, found.mean);
+      return {
+        before: colourDifference(predict(bar, at, mean), bar.lab),
+        after: colourDifference(predicted, bar.lab),
+        weight: found.weights[at]!,
+        predicted,
       };
     }),
-    OUTLIER,
-  );
-  return {
-    jars: jars.map((_, jar) => learntJar(jar, found, { kind: kinds[jar]! })),
-    bars: bars.map((bar, at) => ({
-      before: colourDifference(predict(bar, at, mean), bar.lab),
-      after: colourDifference(predict(bar, at, found.mean), bar.lab),
-      weight: found.weights[at]!,
-    })),
   };
 }
 
@@ -99,36 +125,68 @@ function known(id: string) {
   return colourant;
 }
 
+/** Independent normal beliefs of all jars in turn. */
+function normalPrior(priors: readonly Prior[]): NormalPrior {
+  const mean = priors.flatMap(prior => prior.mean);
+  return { mean, precision: Matrix.diag(priors.flatMap(({ spread }) => spread.map(one => one ** -2))) };
+}
+
+/** What is believed of one of the jars. */
+function beliefIn({ mean, covariance }: RobustUpdate, jar: number): JarBelief {
+  const places = Array.from({ length: PARAMETERS }, (_, at) => jar * PARAMETERS + at);
+  return {
+    parameters: sliceOf(mean, jar),
+    covariance: places.map(row => places.map(column => covariance.get(row, column))),
+  };
+}
+
 const sliceOf = (parameters: readonly number[], jar: number): JarParameters =>
   parameters.slice(jar * PARAMETERS, (jar + 1) * PARAMETERS) as unknown as JarParameters;
 
-/** What others found narrows strength and covering; hue and dust are a jar's own. */
-function priorOf({ pool = [] }: TaughtJar) {
-  if (pool.length === 0) return { mean: [0, 0, 0, 0], spread: [...USUAL_SPREAD] };
-  const usual = (at: 0 | 1): Belief => ({ ln: 0, spread: USUAL_SPREAD[at] });
-  const { k, s } = poolCalibrations(pool, { k: usual(0), s: usual(1) });
-  return { mean: [k.ln, s.ln, 0, 0], spread: [k.spread, s.spread, USUAL_SPREAD[2], USUAL_SPREAD[3]] };
+/**
+ * What is left between a jar and its bars beyond the error of reading them, stated CIEDE2000, by the median so that one bad
+ * photo does not count. `misfit`: in standard errors; `error`: one standard error along each axis.
+ */
+function unexplainedOf(bars: readonly { readonly misfit: number; readonly error: number }[]): number {
+  const beyond = bars
+    .map(({ misfit, error }) => error * Math.sqrt(Math.max(0, misfit ** 2 - AXES)))
+    .toSorted((a, b) => a - b);
+  const half = beyond.length / 2;
+  return beyond.length === 0 ? 0 : (beyond[Math.floor(half)]! + beyond[Math.ceil(half) - 1]!) / 2;
 }
+/** Mean square of a misfit that is all error: one for each axis of colour. */
+const AXES = 3;
+
+/** What one jar was learnt from. */
+type LearntOf = {
+  readonly kind: Optics;
+  readonly unexplained: number;
+  readonly prior: Prior;
+  readonly pooled: boolean;
+};
 
 function learntJar(
   jar: number,
-  { mean, covariance, information }: ReturnType<typeof robustUpdate>,
-  { kind }: { readonly kind: ReturnType<typeof opticsOf> },
+  found: RobustUpdate,
+  { kind, unexplained, prior, pooled }: LearntOf,
 ): LearntJar {
   const places = Array.from({ length: PARAMETERS }, (_, at) => jar * PARAMETERS + at);
-  const own = places.map(row => places.map(column => covariance.get(row, column)));
-  const parameters = sliceOf(mean, jar);
+  const belief: JarBelief = { ...beliefIn(found, jar), ...(unexplained > 0 && { unexplained }) };
   const white = plainBase('white', false);
   const colourant = known(kind.id);
-  const stated = (optics: typeof kind) =>
-    predictBar([{ optics, grams: fullDose(colourant) }], white).plusMinus;
+  const usual = prior.mean;
+  const stated = (optics: Optics) => predictBar([{ optics, grams: fullDose(colourant) }], white).plusMinus;
   return {
-    parameters,
-    covariance: own,
-    evidence: evidenceOf(parameters, blockOf(information, places)),
+    ...belief,
+    usual,
+    evidence: evidenceOf(belief.parameters, blockOf(found.information, places)),
     plusMinus: {
-      before: stated(kind),
-      after: stated(believedOptics(kind, { parameters, covariance: own })),
+      before: stated(
+        pooled
+          ? believedOptics(kind, { parameters: usual, covariance: independent(prior.spread) }, kind.plusMinus)
+          : kind,
+      ),
+      after: stated(believedOptics(kind, belief)),
     },
   };
 }

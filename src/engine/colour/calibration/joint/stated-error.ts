@@ -4,6 +4,10 @@ import { colourDifference, type Lab } from '../../spectra/cielab.ts';
 /** A 3 by 3 covariance of an offset in CIELAB that is measured in units of CIEDE2000. */
 export type OffsetCovariance = readonly [number[], number[], number[]];
 
+/** An offset in CIELAB that is measured in units of CIEDE2000. */
+export type Offset = readonly [number, number, number];
+const STILL: Offset = [0, 0, 0];
+
 /** A stated plus-or-minus holds 90 % of cases. */
 /** The standard normal quantile of that share. Source: any table of the normal distribution. */
 const STATED_NORMAL = 1.2815515655;
@@ -23,18 +27,25 @@ export const plus = (one: OffsetCovariance, other: OffsetCovariance): OffsetCova
   one.map((row, at) => row.map((value, to) => value + other[at]![to]!)) as unknown as OffsetCovariance;
 
 /**
- * The radius that holds nine in ten of the offsets of a normal distribution: its squared length as a scaled chi-square of
- * like mean and variance, by Wilson and Hilferty's cube root. Sources: F. E. Satterthwaite, Biometrics Bulletin 2 (1946)
- * 110-114; E. B. Wilson and M. M. Hilferty, Proc. Nat. Acad. Sci. 17 (1931) 684-688.
+ * The radius that holds nine in ten of the offsets of a normal distribution about `shift`: its squared length as a scaled
+ * chi-square of like mean and variance (those of a quadratic form in normal variables: A. M. Mathai and S. B. Provost,
+ * Quadratic Forms in Random Variables, 1992, section 3.2b), by Wilson and Hilferty's cube root. Sources: F. E. Satterthwaite,
+ * Biometrics Bulletin 2 (1946) 110-114; E. B. Wilson and M. M. Hilferty, Proc. Nat. Acad. Sci. 17 (1931) 684-688.
  */
-export function statedRadius(covariance: OffsetCovariance): number {
+export function statedRadius(covariance: OffsetCovariance, shift: Offset = STILL): number {
   const trace = covariance[0][0]! + covariance[1][1]! + covariance[2][2]!;
-  if (!(trace > 0)) return 0;
+  const mean = trace + shift.reduce((sum, value) => sum + value * value, 0);
   const squares = covariance.flat().reduce((sum, value) => sum + value * value, 0);
-  const degrees = (trace * trace) / squares;
+  const along = covariance.reduce(
+    (sum, row, at) => sum + shift[at]! * row.reduce((dot, value, to) => dot + value * shift[to]!, 0),
+    0,
+  );
+  const halfVariance = squares + 2 * along;
+  if (!(halfVariance > 0)) return Math.sqrt(mean);
+  const degrees = (mean * mean) / halfVariance;
   const part = 2 / (9 * degrees);
   const quantile = degrees * (1 - part + STATED_NORMAL * Math.sqrt(part)) ** 3;
-  return Math.sqrt((squares / trace) * quantile);
+  return Math.sqrt((halfVariance / mean) * quantile);
 }
 
 /** A colour's offset from another in units of CIEDE2000, as three numbers; `metric` belongs to the second. */
@@ -52,25 +63,35 @@ export function offsetOf(metric: Float64Array, from: Lab, to: Lab): [number, num
   return offset.map(value => value * times) as [number, number, number];
 }
 
+/** Where the colour lies about a reference, on the whole, and how it is spread about that. */
+export type Carried = { readonly shift: Offset; readonly covariance: OffsetCovariance };
+
 /**
- * What a spread of the parameters makes of the colour about where they stand: one standard deviation either way along each
+ * What a spread of the parameters makes of the colour, seen from a reference: one standard deviation either way along each
  * column of the covariance's root, as the colour really moves there (a slope alone would overstate a first trace of grey).
- * The second moment, so that a bias counts too. After S. J. Julier and J. K. Uhlmann, Proc. IEEE 92 (2004) 401-422.
+ * The second moment about the middle, so that a bias counts too. After S. J. Julier and J. K. Uhlmann, Proc. IEEE 92 (2004)
+ * 401-422.
+ * @param from the reference; the colour of the middle itself where none is given
  */
 export function carried(
   lab: (parameters: readonly number[]) => Lab,
   at: readonly number[],
   covariance: readonly (readonly number[])[],
-): OffsetCovariance {
+  from?: Lab,
+): Carried {
   const here = lab(at);
-  const metric = targetMetric(here);
-  return rootColumns(covariance).reduce((sum, column) => {
+  const reference = from ?? here;
+  const metric = targetMetric(reference);
+  const shift = from ? offsetOf(metric, here, reference) : STILL;
+  const spread = rootColumns(covariance).reduce((sum, column) => {
     if (column.every(value => value === 0)) return sum;
-    const [up, down] = [1, -1].map(way =>
-      offsetOf(metric, lab(at.map((value, which) => value + way * column[which]!)), here),
-    );
+    const [up, down] = [1, -1].map(way => {
+      const moved = lab(at.map((value, which) => value + way * column[which]!));
+      return offsetOf(metric, moved, reference).map((value, axis) => value - shift[axis]!);
+    });
     return plus(sum, plus(halfSquare(up!), halfSquare(down!)));
   }, NOTHING);
+  return { shift, covariance: spread };
 }
 
 const halfSquare = (offset: readonly number[]): OffsetCovariance =>

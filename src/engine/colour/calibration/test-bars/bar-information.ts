@@ -1,42 +1,60 @@
+import { inverse, Matrix } from 'ml-matrix';
 import { targetMetric } from '../../matching/target-metric.ts';
 import { barLab } from '../../mixing/bar.ts';
 import type { BaseOptics, MixPart, Optics } from '../../mixing/optics.ts';
-import { type ScaleBelief, scaled, weighed } from '../scale-estimation.ts';
-import { diagonal, type SquareMatrix } from './information-matrix.ts';
+import { jarOptics } from '../joint/jar-model.ts';
+import { type JarBelief, type JarParameters, PARAMETERS } from '../joint/jar-parameters.ts';
+import { offsetIn } from '../joint/stated-error.ts';
+import type { SquareMatrix } from './information-matrix.ts';
 
 /** A bar that may be poured: which jars, by their place among those to be known, and grams of each per 100 g of batter. */
 export type BarMix = readonly { readonly jar: number; readonly grams: number }[];
 
+/** A jar as far as it is known: its kind, and how it is believed to differ from that. */
+export type KnownJar = { readonly kind: Optics; readonly belief: JarBelief };
+
 const NUDGE = 1e-4;
 
 /**
- * How a bar's colour follows its jars: three rows of change, CIEDE2000 over `plusMinus`, a column for ln K and one for ln S of
- * every jar in turn (the logarithms of the scales on what is known of each).
+ * How a bar's colour follows its jars: three rows of change, CIEDE2000 over `error`, a column for every parameter of every jar in
+ * turn, about what is believed of each.
+ * @param error one standard deviation of what is read, along each axis
  */
 export function sensitivityOf(
   mix: BarMix,
-  jars: readonly Optics[],
-  { base, plusMinus }: { readonly base: BaseOptics; readonly plusMinus: number },
+  jars: readonly KnownJar[],
+  { base, error }: { readonly base: BaseOptics; readonly error: number },
 ): readonly (readonly number[])[] {
-  const rows = [0, 1, 2].map(() => new Array<number>(2 * jars.length).fill(0));
-  const parts = mix.map(({ jar, grams }): MixPart => ({ optics: jars[jar]!, grams }));
+  const rows = [0, 1, 2].map(() => new Array<number>(PARAMETERS * jars.length).fill(0));
+  const opticsAt = (jar: number, parameters: readonly number[]): Optics =>
+    jarOptics(jars[jar]!.kind, parameters as unknown as JarParameters);
+  const parts = mix.map(
+    ({ jar, grams }): MixPart => ({ optics: opticsAt(jar, jars[jar]!.belief.parameters), grams }),
+  );
   const lab = barLab(parts, base);
   const metric = targetMetric(lab);
-  mix.forEach(({ jar }, at) => {
-    for (const scale of [0, 1] as const) {
-      const optics = scaled(jars[jar]!, scale === 0 ? [NUDGE, 0] : [0, NUDGE]);
-      const moved = barLab(parts.with(at, { ...parts[at]!, optics }), base);
-      weighed(metric, moved, lab).forEach((change, row) => {
-        rows[row]![2 * jar + scale] = change / NUDGE / plusMinus;
+  mix.forEach(({ jar, grams }, at) => {
+    const { parameters } = jars[jar]!.belief;
+    parameters.forEach((value, which) => {
+      const optics = opticsAt(jar, parameters.with(which, value + NUDGE));
+      const moved = barLab(parts.with(at, { optics, grams }), base);
+      offsetIn(metric, moved, lab).forEach((change, row) => {
+        rows[row]![PARAMETERS * jar + which] = change / NUDGE / error;
       });
-    }
+    });
   });
   return rows;
 }
 
-/** What is known of the scales beforehand: the kinds' spread, and what earlier bars said. */
-export function knownInformation(jars: readonly (readonly ScaleBelief[])[]): SquareMatrix {
-  const of = (beliefs: readonly ScaleBelief[], scale: 'k' | 's') =>
-    beliefs.reduce((sum, belief) => sum + belief[scale].spread ** -2, 0);
-  return diagonal(jars.flatMap(beliefs => [of(beliefs, 'k'), of(beliefs, 's')]));
+/** What is known of all parameters beforehand: the inverse of each jar's covariance, jar by jar. */
+export function knownInformation(jars: readonly KnownJar[]): SquareMatrix {
+  const size = PARAMETERS * jars.length;
+  const values = new Float64Array(size * size);
+  jars.forEach(({ belief }, jar) => {
+    const own = inverse(new Matrix(belief.covariance.map(row => [...row])));
+    for (let row = 0; row < PARAMETERS; row++)
+      for (let column = 0; column < PARAMETERS; column++)
+        values[(PARAMETERS * jar + row) * size + PARAMETERS * jar + column] = own.get(row, column);
+  });
+  return { size, values };
 }

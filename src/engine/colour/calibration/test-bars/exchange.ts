@@ -32,8 +32,8 @@ export type Design = {
 const BETTER = 1e-9;
 
 /**
- * The best design of so many runs that exchange finds: from several beginnings, each filled up run by run with what helps
- * most, runs are exchanged one after another for the best candidate in their place until none is better (the exchange of
+ * The best design of so many runs that exchange finds: from several beginnings, half of them filled up run by run with what
+ * helps most and half scattered, runs are exchanged one after another for the best candidate in their place until none is better (the exchange of
  * V. V. Fedorov, Theory of Optimal Experiments, 1972, as modified by R. D. Cook and C. J. Nachtsheim, Technometrics 22
  * (1980) 315-324). Throws RangeError when there are fewer candidates than runs.
  */
@@ -42,11 +42,13 @@ export function exchangeDesign(ask: DesignAsk): Design {
   if (runs > candidates.length * repeats) throw new RangeError('fewer candidates than runs');
   const search: Search = { ...ask, repeats, tells: candidates.map(runOf) };
   if (runs === 0) return settled([], search);
-  const count = Math.min(starts, candidates.length);
+  // What helps most from run to run may lie where no single exchange leads out: half of the beginnings are scattered.
+  const greedy = Math.min(Math.ceil(starts / 2), candidates.length);
   let best: Design | undefined;
-  for (let start = 0; start < count; start++) {
-    const first = Math.floor((start * candidates.length) / count);
-    const design = exchanged(filled([first], search), search);
+  for (let start = 0; start < starts; start++) {
+    const first = Math.floor((start * candidates.length) / greedy);
+    const begun = start < greedy ? filled([first], search) : settled(scattered(start, search), search);
+    const design = exchanged(begun, search);
     if (!best || design.loss < best.loss - BETTER) best = design;
   }
   return best!;
@@ -83,6 +85,21 @@ function mostHelpful(
     if (!best || lost < best.loss) best = { at, loss: lost };
   });
   return best;
+}
+
+/**
+ * Runs without any pattern, the same for the same beginning, none more often than it may be. The congruential generator of
+ * W. H. Press and others, Numerical Recipes (1992), section 7.1.
+ */
+function scattered(start: number, { candidates, runs, repeats }: Search): readonly number[] {
+  const pool = candidates.flatMap((_, at) => new Array<number>(repeats).fill(at));
+  let state = start;
+  for (let at = 0; at < runs; at++) {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    const other = at + Math.floor((state / 2 ** 32) * (pool.length - at));
+    [pool[at], pool[other]] = [pool[other]!, pool[at]!];
+  }
+  return pool.slice(0, runs);
 }
 
 /** Adds the candidate that helps most until the design is full. */

@@ -3,18 +3,17 @@ import { spoonDoses } from '../../matching/spoon-grid.ts';
 import { type BarPrediction, predictBar } from '../../mixing/bar.ts';
 import { baseSoap, type ShadeShare } from '../../mixing/base-soap.ts';
 import type { BaseOptics, Optics } from '../../mixing/optics.ts';
-import { LEAST_PLUS_MINUS, usualBelief } from '../calibrate.ts';
-import type { ScaleBelief } from '../scale-estimation.ts';
-import { type BarMix, knownInformation, sensitivityOf } from './bar-information.ts';
+import { believedOptics, LEAST_STATED } from '../joint/jar-model.ts';
+import { AS_ITS_KIND, independent, PARAMETERS, USUAL_SPREAD } from '../joint/jar-parameters.ts';
+import { axisSpread } from '../joint/stated-error.ts';
+import { type BarMix, type KnownJar, knownInformation, sensitivityOf } from './bar-information.ts';
 import { type Design, exchangeDesign } from './exchange.ts';
-import { informationOf, inverseOf, plus, type SquareMatrix, traceOfProduct } from './information-matrix.ts';
+import { informationOf, inverseOf, plus, type SquareMatrix } from './information-matrix.ts';
 
 /** A jar that is to be known. Spoons are teaspoons to the US cup, of what is in the jar. */
 export type PlannedJar = {
   readonly id: string;
   readonly jar: ColourJar;
-  /** What bars of this lot said already, without any prior. */
-  readonly evidence?: ScaleBelief;
   readonly gramsPerTeaspoon: number;
   readonly fullTspPerCup: number;
   readonly ceilingTspPerCup: number;
@@ -28,7 +27,7 @@ export type BarPlanAsk = {
   readonly portion: { readonly cups: number; readonly grams: number };
   /** Error of reading a bar's colour, CIEDE2000. */
   readonly reading: number;
-  /** Known well enough: the error at full dose is to be at most this, CIEDE2000. */
+  /** Known well enough: what is stated at full dose and at a quarter is to be at most this, CIEDE2000. */
   readonly within: number;
   /** Whether two jars may share a bar. */
   readonly mixes: boolean;
@@ -47,7 +46,7 @@ export type PlannedBar = { readonly doses: readonly PlannedDose[]; readonly pred
 export type BarPlan = {
   /** Weakest first within a jar; mixes last. */
   readonly bars: readonly PlannedBar[];
-  /** Error at full dose before and after the bars, CIEDE2000. */
+  /** Stated in that soap, at full dose or a quarter of it, before and after the bars, CIEDE2000, as every prediction states it. */
   readonly jars: readonly { readonly id: string; readonly before: number; readonly after: number }[];
   /** Every jar is known well enough after the bars. */
   readonly reached: boolean;
@@ -57,6 +56,8 @@ export type BarPlan = {
 const SHARES = [1 / 8, 1 / 4, 1 / 2, 1];
 /** A bar fuller than this is coloured lather, not a test: sum of dose over ceiling. */
 const FULLEST = 1 + 1e-9;
+/** Strengths at which a jar is to be known: deep colours tell covering, tints strength. */
+const USED_AT = [1, 1 / 4];
 /** Beginnings of a thorough search. */
 const STARTS = 3;
 /** Strengths at which jars meet in one bar, the weakest of those they are poured at alone: deep mixes hide one another. */
@@ -69,27 +70,39 @@ type Candidate = {
 
 /**
  * The fewest test bars after which every jar is known well enough, and which they are: bars of one jar at real spoons, and of
- * two where mixes are allowed. For each number of bars the design is the one whose expected squared error at full dose, summed
- * over the jars, is least (the linear criterion), found by exchange.
+ * two where mixes are allowed. For each number of bars the design is the one whose expected squared error at full dose and a quarter,
+ * summed over the jars, is least (the linear criterion), found by exchange.
  */
 export function planBars(ask: BarPlanAsk): BarPlan {
   const base = baseSoap(ask.shades, ask.gelled);
-  const jars = ask.jars.map(({ jar }) => opticsOfJar(jar));
+  const optics = ask.jars.map(({ jar }) => opticsOfJar(jar));
+  const jars = optics.map(knownJar);
   const candidates = candidatesOf(ask);
-  const told = candidates.map(({ mix }) => sensitivityOf(mix, jars, { base, plusMinus: ask.reading }));
-  const errors = jars.map((_, at) => fullDoseWeights(ask, at, { jars, base }));
-  const weights = errors.reduce((sum, one) => plus(sum, one));
-  const prior = knownInformation(ask.jars.map((one, at) => beliefsOf(one, jars[at]!, { ask, base })));
+  const error = axisSpread(Math.hypot(ask.reading, LEAST_STATED));
+  const told = candidates.map(({ mix }) => sensitivityOf(mix, jars, { base, error }));
+  const weights = jars
+    .map((_, at) => usedWeights(ask, at, { jars, base }))
+    .reduce((sum, one) => plus(sum, one));
+  const prior = knownInformation(jars);
   const design = (runs: number, starts: number) =>
     exchangeDesign({ candidates: told, prior, runs, criterion: { by: 'A', weights }, starts });
   const most = Math.min(ask.mostBars, candidates.length);
-  const before = errorsAfter(prior, errors);
+  const stated = (jar: number, one: Optics) =>
+    Math.max(
+      ...USED_AT.map(share => {
+        const grams = share * fullGramsOf(ask, ask.jars[jar]!);
+        return predictBar([{ optics: one, grams }], base).plusMinus;
+      }),
+    );
+  const before = optics.map((one, jar) => stated(jar, one));
+  const statedAfter = ({ chosen, information }: Design) =>
+    chosen.length === 0 ? before : statedWith(information, jars, stated);
   const found = fewest(design, {
     most,
-    isEnough: one => isWithin(ask, errorsAfter(one.information, errors)),
+    isEnough: one => isWithin(ask, statedAfter(one)),
   });
-  const after = errorsAfter(found.information, errors);
-  return described(found, { ask, candidates, jars, base, before, after });
+  const after = statedAfter(found);
+  return described(found, { ask, candidates, jars: optics, base, before, after });
 }
 
 /** To a tenth, as errors are told. */
@@ -185,30 +198,40 @@ const nearest = (values: readonly number[], wanted: number): number | undefined 
 const fullGramsOf = ({ portion }: BarPlanAsk, { fullTspPerCup, gramsPerTeaspoon }: PlannedJar): number =>
   (100 * fullTspPerCup * portion.cups * gramsPerTeaspoon) / portion.grams;
 
-/** The squared error of one jar's colour at full dose as weights on the covariance of all scales. */
-function fullDoseWeights(
+/** The squared error of one jar's colour at the strengths it is used at, as weights on the covariance of all scales. */
+function usedWeights(
   ask: BarPlanAsk,
   jar: number,
-  { jars, base }: { readonly jars: readonly Optics[]; readonly base: BaseOptics },
+  { jars, base }: { readonly jars: readonly KnownJar[]; readonly base: BaseOptics },
 ): SquareMatrix {
-  const mix = [{ jar, grams: fullGramsOf(ask, ask.jars[jar]!) }];
-  return informationOf(sensitivityOf(mix, jars, { base, plusMinus: 1 }), 2 * jars.length);
+  return USED_AT.map(share => {
+    const mix = [{ jar, grams: share * fullGramsOf(ask, ask.jars[jar]!) }];
+    return informationOf(sensitivityOf(mix, jars, { base, error: 1 }), PARAMETERS * jars.length);
+  }).reduce((sum, one) => plus(sum, one));
 }
 
-/** What is believed of a jar before the bars: its kind's spread, and what earlier bars of the lot told. */
-const beliefsOf = (
-  jar: PlannedJar,
-  optics: Optics,
-  { ask, base }: { readonly ask: BarPlanAsk; readonly base: BaseOptics },
-): readonly ScaleBelief[] => [
-  usualBelief(optics, base, fullGramsOf(ask, jar)),
-  ...(jar.evidence ? [jar.evidence] : []),
-];
+/** What is believed of a jar before the bars: what bars told, else as of any jar of its kind. */
+const knownJar = (optics: Optics): KnownJar =>
+  optics.belief
+    ? { kind: optics.belief.kind, belief: optics.belief }
+    : { kind: optics, belief: { parameters: AS_ITS_KIND, covariance: independent(USUAL_SPREAD) } };
 
-/** CIEDE2000 at full dose of each jar: what the scales leave, and what no bar can tell. */
-function errorsAfter(information: SquareMatrix, errors: readonly SquareMatrix[]): readonly number[] {
+/** What is stated of each jar once so much is known, the jar being as it was believed. */
+function statedWith(
+  information: SquareMatrix,
+  jars: readonly KnownJar[],
+  stated: (jar: number, optics: Optics) => number,
+): readonly number[] {
   const covariance = inverseOf(information);
-  return errors.map(weights =>
-    covariance ? Math.hypot(LEAST_PLUS_MINUS, Math.sqrt(traceOfProduct(weights, covariance))) : Infinity,
-  );
+  if (!covariance) return jars.map(() => Number.POSITIVE_INFINITY);
+  const { size, values } = covariance;
+  return jars.map(({ kind, belief }, jar) => {
+    const own = Array.from({ length: PARAMETERS }, (_, row) =>
+      Array.from(
+        { length: PARAMETERS },
+        (__, column) => values[(PARAMETERS * jar + row) * size + PARAMETERS * jar + column]!,
+      ),
+    );
+    return stated(jar, believedOptics(kind, { parameters: belief.parameters, covariance: own }));
+  });
 }

@@ -1,0 +1,148 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Attachment } from '../../src/conversation/question.ts';
+import type { TestBar } from '../../src/engine/colour/calibration/test-bar.ts';
+import { barGrams } from '../../src/engine/colour/jars/jar-spoons.ts';
+import { parseBar, parseBarDose, type WrittenBar } from '../../src/engine/colour/reading/bar-text.ts';
+import {
+  parseBarMix,
+  parseMixedBar,
+  type WrittenBarMix,
+} from '../../src/engine/colour/reading/mixed-bar-text.ts';
+import type { Lab } from '../../src/engine/colour/spectra/cielab.ts';
+import { colourantsNamed } from '../../src/engine/colourants/find.ts';
+import { excerpt } from '../../src/engine/quantities/excerpt.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
+import { Refusal, refuse } from '../../src/engine/refusal.ts';
+import { fold } from '../../src/engine/text/fold.ts';
+import { spooned } from '../../src/presenting/colour/jars.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
+import { findJar, type Jar } from '../../src/records/shelf/jar.ts';
+
+declare module '../../src/engine/refusal.ts' {
+  interface Reasons {
+    'calibration-photo-without-dose': Record<never, never>;
+    'calibration-photo-without-white': Record<never, never>;
+    'calibration-without-item': Record<never, never>;
+    'calibration-mix-without-jar': { readonly text: string };
+  }
+}
+
+/** A bar whose jars are named, with the pigment of each in grams per 100 g of batter. */
+export type MixedBar = {
+  /** As it was written, without its colour. */
+  readonly parts: readonly { readonly jar: Jar; readonly grams: number }[];
+  readonly lab: Lab;
+  readonly plusMinus: number;
+};
+
+/** The bars of one question: of the jar that it is about, and of jars that the bars name. */
+export type GivenBars = {
+  readonly bars: readonly TestBar[];
+  readonly mixed: readonly MixedBar[];
+  readonly photo?: { readonly hex: string; readonly plusMinus: number };
+};
+
+type Asked = {
+  readonly bar: readonly string[];
+  readonly photo?: Attachment | undefined;
+  readonly dose?: string | undefined;
+};
+
+/** Error of a colour that was typed after looking, CIEDE2000 (from memory: naming and picking by eye scatter so). */
+const TYPED_PLUS_MINUS = 3;
+
+/**
+ * Reads the bars of a question, those typed and the one in the photo. Throws a Refusal: `calibration-without-item` where a bar names
+ * no jar and the question neither, `calibration-mix-without-jar`, or those of bars, mixes and photos.
+ */
+export async function givenBars(
+  asked: Asked,
+  { jar, measures }: { readonly jar: Jar | undefined; readonly measures: Measures },
+  context: Context,
+): Promise<GivenBars> {
+  const own = new Set((await listShelf(context.shelf)).map(({ name }) => fold(name)));
+  const isName = (one: string) => own.has(fold(one)) || colourantsNamed(one).length > 0;
+  const reading = { jar, measures, isName, context };
+  const typed = await Promise.all(
+    asked.bar.map(async text => {
+      const { parts, lab } = written(text, reading);
+      return { parts: await jarsOf(parts, text, reading), lab, plusMinus: TYPED_PLUS_MINUS };
+    }),
+  );
+  const pictured = asked.photo && (await photographed(asked.photo, asked.dose, reading));
+  const all = [...typed, ...(pictured ? [pictured.bar] : [])];
+  const isOfOne = ({ parts }: MixedBar) => parts.every(one => one.jar === jar);
+  return {
+    bars: all
+      .filter(isOfOne)
+      .map(({ parts, lab, plusMinus }) => ({ grams: parts[0]!.grams, lab, plusMinus })),
+    mixed: all.filter(bar => !isOfOne(bar)),
+    ...(pictured && { photo: pictured.seen }),
+  };
+}
+
+type Reading = {
+  readonly jar: Jar | undefined;
+  readonly measures: Measures;
+  readonly isName: (text: string) => boolean;
+  readonly context: Context;
+};
+
+type Written = { readonly parts: WrittenBarMix | WrittenBar['dose']; readonly lab: Lab };
+
+/** A bar by its dose alone, else by the names of its jars. */
+function written(text: string, { measures, isName }: Reading): Written {
+  try {
+    const { dose, lab } = parseBar(text, measures);
+    return { parts: dose, lab };
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal) || refusal.id !== 'test-bar-unreadable') throw refusal;
+    const mixed = parseMixedBar(text, measures, isName);
+    if (!mixed) throw refusal;
+    return mixed;
+  }
+}
+
+/** The jars of a bar; a dose alone is of the jar that the question is about. */
+async function jarsOf(
+  parts: Written['parts'],
+  text: string,
+  { jar, measures, context }: Reading,
+): Promise<MixedBar['parts']> {
+  if (!Array.isArray(parts)) {
+    if (!jar) return refuse('calibration-without-item', {});
+    return [{ jar, grams: barGrams(parts as WrittenBar['dose'], spooned(jar, measures), measures) }];
+  }
+  const found = await Promise.all(
+    (parts as WrittenBarMix).map(async ({ name, dose }) => {
+      const named = await findJar(context.shelf, name);
+      const same = jar && named.item?.id === jar.item?.id ? jar : named;
+      return { jar: same, grams: barGrams(dose, spooned(same, measures), measures) };
+    }),
+  );
+  if (!found.some(one => one.jar.item)) refuse('calibration-mix-without-jar', { text: excerpt(text) });
+  return found;
+}
+
+async function photographed(photo: Attachment, dose: string | undefined, reading: Reading) {
+  const { measures, isName, context } = reading;
+  if (dose === undefined) return refuse('calibration-photo-without-dose', {});
+  const parts = await jarsOf(parseBarDose(dose, measures) ?? mixOf(dose, measures, isName), dose, reading);
+  const bytes = await photo.read();
+  const { colours, whiteReference } = await context.workers.run(
+    'photoColours',
+    { bytes },
+    { owner: context.asker.id },
+  );
+  const [main] = colours;
+  if (!main) return refuse('photo-bar-unseen', {});
+  if (!whiteReference) return refuse('calibration-photo-without-white', {});
+  const { lab, hex, plusMinus } = main;
+  return { bar: { parts, lab, plusMinus }, seen: { hex, plusMinus } };
+}
+
+/** A dose that names its jars. Throws a Refusal `strength-unreadable` where it names none. */
+function mixOf(dose: string, measures: Measures, isName: (text: string) => boolean): WrittenBarMix {
+  const mix = parseBarMix(dose, measures, isName);
+  return mix.some(({ name }) => isName(name)) ? mix : refuse('strength-unreadable', { text: excerpt(dose) });
+}

@@ -1,0 +1,92 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { createInterface } from 'node:readline';
+import { afterAll, expect, it } from 'vitest';
+import { type Batch, listBatches } from '../../src/records/batches/index.ts';
+import { lessonsOf } from '../../src/records/batches/lessons.ts';
+import { duesBy } from '../../src/records/dues.ts';
+import { openStore } from '../../src/records/open.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
+import { PATIENT } from '../records/patience.ts';
+
+/** How many times the writer is killed; `KILLS=200` for the whole ordeal. */
+const kills = Number(process.env.KILLS ?? 4);
+/** Answers after which it may be killed, and how much later at most, ms. */
+const ANSWERS = 3;
+const SPREAD = 250;
+
+const folder = mkdtempSync(join(tmpdir(), 'batch-kills-'));
+afterAll(() => rmSync(folder, { recursive: true }));
+
+type Said = { readonly what: string; readonly name: string; readonly id: string };
+
+async function killOnce(address: string, round: number): Promise<readonly Said[]> {
+  const script = join(import.meta.dirname, 'batch-writer.ts');
+  const writer = spawn(
+    process.execPath,
+    ['--disable-warning=ExperimentalWarning', script, address, String(round)],
+    {
+      stdio: ['ignore', 'pipe', 'inherit'],
+    },
+  );
+  const exited = once(writer, 'exit');
+  const said: Said[] = [];
+  let timer: NodeJS.Timeout | undefined;
+  for await (const line of createInterface({ input: writer.stdout })) {
+    const [what = '', name = '', id = ''] = line.split(' ');
+    said.push({ what, name, id });
+    if (said.length >= ANSWERS) timer ??= setTimeout(() => writer.kill('SIGKILL'), Math.random() * SPREAD);
+  }
+  clearTimeout(timer);
+  expect((await exited)[1]).toBe('SIGKILL');
+  return said;
+}
+
+const takenOf = ({ taken }: Batch) => taken.reduce((sum, { milligrams }) => sum + milligrams, 0);
+const curedOf = ({ events }: Batch) => events.filter(({ did }) => did.kind === 'cured').length;
+
+it(`a batch book outlives ${kills} kills at random: nothing acknowledged is lost, nothing counts twice`, {
+  timeout: 60_000 + kills * 30_000,
+}, async () => {
+  const address = `sqlite:${join(folder, 'killed.sqlite')}`;
+  const said: Said[] = [];
+  for (let round = 0; round < kills; round += 1) said.push(...(await killOnce(address, round)));
+  const store = await openStore(address, PATIENT);
+  const book = { store, member: '7' };
+  const all = await listBatches(book);
+  const byId = new Map(all.map(batch => [batch.id, batch]));
+  const told = (what: string) => said.filter(one => one.what === what);
+  const undone = new Set(told('undone').map(({ id }) => id));
+
+  // What was poured is there once, and gone once it was said to be; only the undoing under way at a kill is open.
+  expect(new Set(all.map(({ name }) => name)).size).toBe(all.length);
+  const missing = told('poured').filter(({ id }) => !byId.has(id) && !undone.has(id));
+  expect(missing.length).toBeLessThanOrEqual(kills);
+  for (const { name } of missing) expect(Number(name.split('-')[1]) % 3).toBeLessThan(2);
+  for (const id of undone) expect(byId.has(id)).toBe(false);
+
+  // The shelf lacks what the batches hold, to the milligram.
+  const [jar] = await listShelf(book);
+  const left = 900_000 - all.reduce((sum, batch) => sum + takenOf(batch), 0);
+  expect(Math.round(jar!.stock.grams! * 1000)).toBe(left);
+  for (const batch of all) expect(takenOf(batch)).toBeGreaterThan(0);
+
+  // A lesson that was acknowledged counts once, and not after its batch was taken back; the jar knows of all that count.
+  const { standing } = await lessonsOf(book);
+  for (const { id } of told('cured')) {
+    const lessons = standing.filter(({ batch }) => batch === id).length;
+    if (undone.has(id)) expect(lessons).toBe(0);
+    else if (byId.has(id)) expect([curedOf(byId.get(id)!), lessons]).toEqual([1, 1]);
+  }
+  expect(new Set(standing.map(({ batch }) => batch)).size).toBe(standing.length);
+  expect(jar!.lot.learnt?.bars ?? 0).toBe(standing.flatMap(({ bars }) => bars).length);
+
+  // Every batch still tells its dates.
+  const dues = await duesBy(store, new Date(Date.now() + 365 * 86_400_000));
+  for (const { id, events } of all)
+    if (!events.some(({ did }) => did.kind === 'cured')) expect(dues.some(due => due.id === id)).toBe(true);
+  await store.close();
+});
