@@ -24,6 +24,7 @@ import { preferencesOf } from '../../src/records/preferences.ts';
 import { findItem, useItems } from '../../src/records/shelf/index.ts';
 import { type Jar, jarOf, knownOf } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
 
 const recipeId = { match: z.string(), recipe: z.string().transform(Number) };
 
@@ -68,6 +69,7 @@ const take = followUp({
       data: { outcomes },
       blocks: notices.map(text => ({ kind: 'text', text })),
       cautions: [],
+      choices: undoChoice({ repeated: outcomes.some(({ repeated }) => repeated) }, change.cause, { say }),
     };
   },
 });

@@ -16,6 +16,7 @@ import {
 } from '../../src/records/recipes/index.ts';
 import { useItems } from '../../src/records/shelf/index.ts';
 import type { Words } from '../../src/words/index.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
 import { type Asking, makePlan } from './answer.ts';
 import { emptied, type FormName, fieldsOf, textOf, typedIn, unlike, wordsIn } from './forms.ts';
 import { planNamesJar, whoSees } from './who-sees.ts';
@@ -47,6 +48,7 @@ const take = followUp({
       data: { outcomes },
       blocks: [...repeated, ...notices].map(notice => ({ kind: 'text', text: notice })),
       cautions: [],
+      choices: undoChoice({ repeated: repeated.length > 0 }, context.change.cause, context),
     };
   },
 });

@@ -20,6 +20,7 @@ type BallotArgs = {
 export type BallotLeads = {
   readonly pick: (to: BallotArgs) => Follow;
   readonly turn: (to: BallotArgs) => Follow;
+  readonly back: (cast: { readonly challenge: string; readonly cause: string }) => Follow;
 };
 
 export type Ballot = {
@@ -31,6 +32,10 @@ export type Ballot = {
   /** Whether the ballot was cast just now, before, or has been overtaken by a later one of the same member. */
   readonly saved: 'now' | 'before' | 'superseded';
   readonly ownLeftOut?: boolean;
+  /** The interaction that cast it just now. */
+  readonly cause?: string;
+  /** Said before the ballot itself. */
+  readonly said?: string;
 };
 
 /** The platform shows so many items in a menu. */
@@ -55,7 +60,7 @@ export function stillStanding(chosen: Chosen, bars: readonly NumberedBar[]): Cho
 
 /** A member's ballot: what is on it, what may go on it next. */
 export function ballotReply(
-  { challenge, now, chosen, step, saved, ownLeftOut = false }: Ballot,
+  { challenge, now, chosen, step, saved, ownLeftOut = false, cause, said }: Ballot,
   leads: BallotLeads,
   context: Context,
 ): Reply {
@@ -87,7 +92,7 @@ export function ballotReply(
       numbered: terms.method === 'schulze',
     });
   blocks.push({ kind: 'text', text: notes.join('\n') });
-  const headline = steps.ballot[count === 0 ? 'empty' : saved]({ title: terms.title, bars: count });
+  const headline = said ?? steps.ballot[count === 0 ? 'empty' : saved]({ title: terms.title, bars: count });
   return {
     kind: 'reply',
     headline,
@@ -100,7 +105,18 @@ export function ballotReply(
     },
     blocks: blocks.filter(block => block.kind !== 'text' || block.text !== ''),
     cautions: [],
-    choices: step ? ballotChoices({ challenge, now, others, ranks, step }, leads, context) : [],
+    choices: [
+      ...(step ? ballotChoices({ challenge, now, others, ranks, step }, leads, context) : []),
+      ...(cause === undefined
+        ? []
+        : [
+            {
+              kind: 'button',
+              label: say.undo.button,
+              follow: leads.back({ challenge: challenge.id, cause }),
+            } as const,
+          ]),
+    ],
   };
 }
 

@@ -3,6 +3,7 @@ import { putDue } from '../dues.ts';
 import { flawCases, flawPictures, groupShelf, groupShelves, leftAt, leftOf, part, under } from '../keys.ts';
 import { moment, readable, recordKind, written } from '../record.ts';
 import { add, drop, everything, pages, type Store, type Write } from '../store.ts';
+import { sweepUndoables } from '../undo/index.ts';
 import { erase } from './erase.ts';
 import { fieldOf } from './owned.ts';
 
@@ -53,6 +54,7 @@ export async function sweep({ store, group, now, hasMember }: Sweep): Promise<vo
   }
   await eraseLeft(store, group, now);
   await dropOutlived(store, group, now);
+  await sweepUndoables(store, now);
 }
 
 /** Everybody of whom the group keeps something under a key of their own. */
