@@ -70,7 +70,14 @@ function picture({ url, width, height }: Media, description: string | null | und
     loading: 'lazy',
     ...(width && height && { width, height }),
   });
-  return element('a', { href: source, target: '_blank', rel: 'noopener', class: 'picture' }, image);
+  const link = element('a', { href: source, target: '_blank', rel: 'noopener', class: 'picture' }, image);
+  // A press enlarges it where it stands; with Ctrl or the middle button it opens as any link does.
+  link.addEventListener('click', event => {
+    if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    link.classList.toggle('large');
+  });
+  return link;
 }
 
 function fileLink({ name = '', size = 0 }: Component, file: Media, { say }: Hands): HTMLElement {
