@@ -5,7 +5,12 @@ import { POOR_FIT } from '../../src/engine/colour/calibration/calibrate.ts';
 import type { JarCalibration } from '../../src/engine/colour/calibration/calibrate-jar.ts';
 import type { TestBar } from '../../src/engine/colour/calibration/scale-estimation.ts';
 import { gramsPerHundred } from '../../src/engine/colour/jars/colourant-optics.ts';
-import { barGrams, pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
+import {
+  barGrams,
+  ceilingPerCup,
+  fullGrams,
+  pigmentPerTeaspoon,
+} from '../../src/engine/colour/jars/jar-spoons.ts';
 import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';
 import { type BarDose, parseBar, parseBarDose } from '../../src/engine/colour/reading/bar-text.ts';
 import { parseBase } from '../../src/engine/colour/reading/base-text.ts';
@@ -13,7 +18,7 @@ import { hexOfLab } from '../../src/engine/colour/spectra/cielab.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { spooned } from '../../src/presenting/colour/jars.ts';
+import { spooned, timesItsKind } from '../../src/presenting/colour/jars.ts';
 import { learnAgain } from '../../src/presenting/colour/learn.ts';
 import {
   isShared,
@@ -81,16 +86,20 @@ export async function calibrateReply(asked: CalibrateAsked, context: Context): P
     { colourant: colourant.id, bars, shades, gelled, pool },
     owner,
   );
+  const outcome = await keep(asked.share, { found, batch, shared }, context);
   const view: CalibrationView = {
     item,
     jar,
     found,
     bars,
     photo: batch.photo,
-    outcome: await keep(asked.share, { found, batch, shared }, context),
+    outcome,
     others: pool.length,
     otherBase: batch.otherBase,
     teaspoonsPerCup: grams => grams / perTeaspoon(jar, measures),
+    fullGrams: fullGrams(spooned(jar, measures), measures),
+    mostPerCup: (ceilingPerCup(spooned(jar, measures), measures) * measures.cup) / MEASURES.us.cup,
+    times: timesItsKind(jarOf(await findItem(context.shelf, item.id))) ?? 1,
     say,
   };
   const { plot, alt } = calibrationPlot(view);

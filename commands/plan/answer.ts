@@ -111,7 +111,7 @@ export async function printPlan(plan: KeptPlan, context: Context): Promise<Reply
     {
       card: cardOf(view, undefined, hexes),
       steps: { title: say.plan.timeline, rows: planSteps(view) },
-      cautions: [...notes, ...lyeCautions(view).map(({ text }) => text)],
+      cautions: [...lyeCautions(view).map(({ text }) => text), ...notes],
       size,
     },
     { owner: asker.id },

@@ -1,10 +1,13 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { type ShadeShare, shadeOfOil } from '../../src/engine/colour/mixing/base-soap.ts';
 import { fahrenheit } from '../../src/engine/quantities/units.ts';
-import type { BatchCard } from '../../src/pictures/card/parts.ts';
 import { colourJar } from '../../src/presenting/colour/jars.ts';
+import type { Jobs } from '../../src/workers/jobs.ts';
 import { lyeCautions } from './blocks.ts';
 import { type PlanView, planNumbers, planWeights, portionSection } from './view.ts';
+
+/** What the card is drawn from. */
+type BatchCard = Parameters<Jobs['batchCard']>[0];
 
 /** The cured colour of every portion, `#rrggbb`, as the jars are known by now. */
 export async function portionHexes(

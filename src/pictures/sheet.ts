@@ -6,6 +6,8 @@ export const PAPER = '#faf7f0';
 export const INK = '#2b2620';
 export const FAINT = '#6b6358';
 export const RULE = '#d8d0c2';
+/** What comes first, or was chosen. */
+export const GOLD = '#f0dfae';
 
 export type TextStyle = {
   readonly size?: number;

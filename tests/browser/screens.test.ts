@@ -1,6 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { hands, hasChromium, openBrowser, openServedRoom, type ServedRoom } from './chromium.ts';
 
 /*
@@ -76,6 +77,23 @@ describe.skipIf(!hasChromium)('a face is one screen of a phone', () => {
     }
     return heights;
   }
+
+  test('what is suggested shows the colour it is', async () => {
+    const page = await (await browser.newContext({ viewport: SCREEN, hasTouch: true })).newPage();
+    await page.goto(room.seat(room.member));
+    const { line } = hands(page);
+    await line.fill('/dose colourant:ultramarine bl');
+    const option = page.getByRole('option', { name: /^Ultramarine blue/ }).first();
+    await option.waitFor();
+    const shown = await option.locator('.patch').evaluate(one => getComputedStyle(one).backgroundColor);
+    const { hex } = colourantById('ultramarine-blue')!;
+    const channels = [1, 3, 5].map(at => Number.parseInt(hex.slice(at, at + 2), 16));
+    expect(shown).toBe(`rgb(${channels.join(', ')})`);
+    await line.fill('/dose strength:');
+    await page.getByRole('option', { name: 'pastel' }).waitFor();
+    expect(await page.locator('.suggestions .patch').count()).toBe(0);
+    await page.context().close();
+  });
 
   test.each(['en-US', 'es-ES'])('in %s', { timeout: 600_000 }, async locale => {
     const context = await browser.newContext({ viewport: SCREEN, hasTouch: true, locale });

@@ -32,7 +32,7 @@ const leads: BallotLeads = {
   back: to => back.with(to),
 };
 
-const shown = (ballot: Ballot, context: Context): Reply => ballotReply(ballot, leads, context);
+const shown = (ballot: Ballot, context: Context): Promise<Reply> => ballotReply(ballot, leads, context);
 
 /** The first page of the first rank. */
 const beginning: Step = { depth: 0, tie: false, page: 0 };

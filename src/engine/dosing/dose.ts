@@ -56,9 +56,9 @@ function powderFor(
 ): number {
   switch (strength.by) {
     case 'name':
-      return full * STRENGTH_SHARES[strength.name];
+      return (full * STRENGTH_SHARES[strength.name]) / timesOf(asked);
     case 'share':
-      return full * strength.ofFull;
+      return (full * strength.ofFull) / timesOf(asked);
     case 'percent-of-oils': {
       const grams = (oilsIn(portionMillilitres, batter) * strength.percent) / 100;
       const { colourant, gramsPerTeaspoon } = asked;
@@ -74,6 +74,10 @@ function powderFor(
       );
   }
 }
+
+/** Amounts that were said in spoons or percent are taken as said, however strong the jar. */
+const timesOf = ({ timesKind = 1, strength }: DoseAsked): number =>
+  strength.by === 'name' || strength.by === 'share' ? timesKind : 1;
 
 /** Whether more was asked for than the ceiling allows; a hair over, from rounding, is not. */
 export function isAboveCeiling({ askedMillilitres, ceilingMillilitres }: Wanted): boolean {
@@ -113,6 +117,7 @@ export function measuredDose(
     perCup: tidy(perMillilitre * measures.cup),
     perPoundOfOils: tidy(perMillilitre * batterFromOils(POUND_G, batter)),
     ...(isAboveCeiling(wanted) ? { askedTeaspoons: tidy(wanted.askedMillilitres / measures.teaspoon) } : {}),
+    ...(timesOf(asked) === 1 ? {} : { timesKind: timesOf(asked) }),
     ...wetting(asked, { millilitres, grams }, measures),
   };
 }

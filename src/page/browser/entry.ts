@@ -30,7 +30,7 @@ export function entryElement(message: Shown, around: Around): HTMLElement {
 }
 
 /** So many buttons show on a phone before the rest waits behind one more. */
-const MOST_BUTTONS = 3;
+const MOST_BUTTONS = 2;
 
 /** On a phone the first buttons show, and one that brings the others; a wide screen has room for all. */
 function withFewButtons(body: HTMLElement, { say }: Pick<Around, 'say'>): HTMLElement {
