@@ -27,7 +27,7 @@ import {
   shareCalibration,
   withdrawCalibration,
 } from '../../src/records/calibrations/index.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import {
   calibrationOf,
   calibrationRecord,
@@ -72,7 +72,7 @@ const MOST_BARS = 20;
 export async function calibrateReply(asked: CalibrateAsked, context: Context): Promise<Reply> {
   const { store, asker, group, workers, say } = context;
   const owner = { owner: asker.id };
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const item = await findItem(context.shelf, asked.item);
   const jar = jarOf(item);
   const { colourant } = jar;

@@ -29,7 +29,7 @@ import {
 } from '../../src/presenting/dose.ts';
 import { doseAnswerData } from '../../src/presenting/dose-data.ts';
 import { colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
@@ -68,7 +68,7 @@ export async function doseNamesJar(
 /** Doses what was asked. Throws the Refusals of reading it, of the shelf and of dosing. */
 export async function doseReply(asked: DoseOptions, context: Context): Promise<Reply> {
   const { say, store, asker } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const { low: portion, high } = parsePortionRange(asked.portion, measures);
   const { jars, wanted } = await readColours(asked, measures, context);
   const batter = asked.recipe === undefined ? undefined : await recipeBatter(asked.recipe, context);

@@ -5,10 +5,9 @@ import { type ClassAsk, type ClassPlan, stationRequest } from '../../src/engine/
 import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import type { Price } from '../../src/engine/cost/money.ts';
-import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { cautionData, doseData, stepData } from '../../src/presenting/dose-data.ts';
 import { colourNotes } from '../../src/presenting/warning.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { type KeptPlan, keepRecentPlan, type Use } from '../../src/records/recipes/index.ts';
 import { type PlanRead, readKept } from '../../src/records/recipes/kept-plan.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
@@ -90,7 +89,10 @@ async function viewOf(
   { store, asker, shelf, workers, say, group }: Context,
 ): Promise<{ readonly view: PlanView; readonly lesson: ClassPlan | undefined }> {
   const wishes = await preferencesOf(store, asker.id);
-  const read = await readKept(plan, shelf, MEASURES[wishes.spoons]);
+  const kept = await readKept(plan, shelf, kitchenOf(wishes));
+  // A plan that names no scale is weighed on the member's own.
+  const scaleStepGrams = plan.written.scale ?? wishes.scale ?? kept.request.scaleStepGrams;
+  const read = { ...kept, request: { ...kept.request, scaleStepGrams } };
   checkPlan(ask ? stationRequest(read.request, ask) : read.request);
   const owner = { owner: asker.id };
   const lesson = ask && (await workers.run('planClass', { request: read.request, ask }, owner));

@@ -3,6 +3,7 @@ import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
 import { readOnce } from '../records/read-once.ts';
+import { byClockOf } from '../words/dates.ts';
 import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import type { Language } from '../words/sentence.ts';
@@ -13,6 +14,7 @@ import { contextOf } from './context-of.ts';
 import type { Conversation } from './conversation.ts';
 import { withFace } from './faces.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
+import { inOunces } from './in-ounces.ts';
 import { checkLegible, isShort } from './legible.ts';
 import type { Origin, Question } from './question.ts';
 import type { Answer, Problem } from './reply.ts';
@@ -35,7 +37,8 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
     ...shared,
     services: { ...services, store: readOnce(services.store, 'preference/') },
   };
-  const language = languageOfHelp(freeTexts(asked), await languageFor(asked, conversation));
+  const wishes = await preferencesOf(conversation.services.store, asked.asker.id).catch(() => undefined);
+  const language = languageOfHelp(freeTexts(asked), wishes?.language ?? asked.language);
   const question = { ...asked, language };
   const [answered, notices] = await Promise.all([
     answerTo(question, conversation),
@@ -43,8 +46,10 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
   ]);
   const kept = keepingFirstAid(answered, freeTexts(question), wordsIn(language));
   const told = await withNotices(kept, notices, question, conversation);
-  const answer = told.kind === 'reply' ? await withFace(told, question, conversation) : told;
-  return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
+  const weighed = told.kind === 'reply' && wishes?.mass === 'ounces' ? inOunces(told, language) : told;
+  const answer = weighed.kind === 'reply' ? await withFace(weighed, question, conversation) : weighed;
+  const clock = wishes?.zone === undefined ? undefined : byClockOf(wishes.zone, language);
+  return { ...(asked.readsMarks ? answer : plainThroughout(answer, clock)), language };
 }
 
 /** What a member is told along with the answer to a command that only they see: that something did not reach a group. */

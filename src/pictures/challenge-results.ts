@@ -28,10 +28,11 @@ export type PairTable = {
   readonly cells: readonly (readonly ({ readonly votes: number; readonly wins: boolean } | undefined)[])[];
 };
 
-const WIDTH = 820;
+/** Read on a phone: what is drawn wider is smaller there. */
+const WIDTH = 600;
 const INNER = WIDTH - 2 * MARGIN;
 /** Few places are drawn large, many small: the board is filled either way. */
-const sizesFor = (rows: number) => (rows <= 6 ? { photo: 164, side: 54 } : { photo: 104, side: 34 });
+const sizesFor = (rows: number) => (rows <= 6 ? { photo: 132, side: 44 } : { photo: 96, side: 32 });
 const WIN = '#dfe9d3';
 
 /** Draws places with photos, colours wanted above colours measured, and the pairwise table. Returns a PNG. */
@@ -57,18 +58,20 @@ function drawRow(
   { photo: height, side: most }: ReturnType<typeof sizesFor>,
 ): void {
   if (/^1=?$/.test(row.place)) sheet.box(MARGIN - 12, y - 6, INNER + 24, height + 12, GOLD, { radius: 10 });
-  sheet.text(row.place, MARGIN + 24, y + height / 2 + 12, { size: 34, weight: 'bold', anchor: 'middle' });
-  photo(sheet, row.photo, { x: MARGIN + 64, y, width: height, height });
-  const left = MARGIN + 64 + height + 20;
+  sheet.text(row.place, MARGIN + 16, y + height / 2 + 12, { size: 34, weight: 'bold', anchor: 'middle' });
+  // As wide as phones take them: nothing of the frame stays empty.
+  const wide = (height * 4) / 3;
+  photo(sheet, row.photo, { x: MARGIN + 44, y, width: wide, height });
+  const left = MARGIN + 44 + wide + 14;
   // Words keep two thirds of what is left: many colours are drawn smaller.
   const side = Math.min(most, (WIDTH - MARGIN - left) / 3 / Math.max(1, row.pairs.length) - 6);
   const swatches = row.pairs.length * (side + 6);
   const width = WIDTH - MARGIN - left - swatches - 12;
-  const name = clamped(row.name, { width, size: 22, lines: 2, weight: 'bold' });
-  const under = lines(sheet, name, { x: left, top: y + 4, size: 22, weight: 'bold', colour: INK });
-  const room = Math.floor((y + height - under) / (17 * 1.35));
-  const rest = row.lines.flatMap(text => clamped(text, { width, size: 17, lines: 2 })).slice(0, room);
-  lines(sheet, rest, { x: left, top: under + 2, size: 17, colour: FAINT });
+  const name = clamped(row.name, { width, size: 19, lines: 2, weight: 'bold' });
+  const under = lines(sheet, name, { x: left, top: y + 2, size: 19, weight: 'bold', colour: INK });
+  const room = Math.floor((y + height - under) / (15 * 1.35));
+  const rest = row.lines.flatMap(text => clamped(text, { width, size: 15, lines: 3 })).slice(0, room);
+  lines(sheet, rest, { x: left, top: under + 2, size: 15, colour: FAINT });
   pairs(sheet, row.pairs, { x: WIDTH - MARGIN - swatches + 6, y: y + (height - 2 * side) / 2, side });
 }
 

@@ -108,7 +108,7 @@ export function measuredDose(
     colourant: { id: colourant.id, kind: colourant.kind },
     strength,
     teaspoons: tidy(teaspoons),
-    spoons: practicalSpoons(teaspoons, mostMillilitres / measures.teaspoon),
+    spoons: practicalSpoons(teaspoons, mostMillilitres / measures.teaspoon, measures.owned),
     millilitres: tidy(millilitres),
     grams,
     weighedSpoon: gramsPerTeaspoon !== undefined,
@@ -127,7 +127,8 @@ export const tidy = (value: number): number => Number(value.toPrecision(12));
 
 function wetting(asked: DoseAsked, dry: Pick<Dose, 'millilitres' | 'grams'>, measures: Measures) {
   const { colourant, premix, carrier, dishTest } = asked;
-  const spoonsOf = (millilitres: number) => practicalSpoons(millilitres / measures.teaspoon);
+  const spoonsOf = (millilitres: number) =>
+    practicalSpoons(millilitres / measures.teaspoon, undefined, measures.owned);
   if (premix === undefined) {
     const advice = carrierFor({
       colourant,

@@ -42,7 +42,12 @@ export const challengeSteps = {
   colourScore: (v: { score: string }) =>
     `colour ${v.score} away from the palette (0 is exact, 2 just visible)`,
   votes: (v: { votes: number }) => count(v.votes, 'vote', 'votes'),
-  pairsWon: (v: { won: number; of: number }) => `more ballots prefer it to ${v.won} of the ${v.of} others`,
+  pairsWon: ({ won, of }: { won: number; of: number }) =>
+    won === of
+      ? 'more ballots prefer it to every other bar than the other way round'
+      : won === 0
+        ? 'every other bar is preferred to it, or as many ballots say so as not'
+        : `more ballots prefer it to ${won} of the ${of} others`,
   /** How near a bar measures to the palette, in words; CIEDE2000. */
   nearPalette: (v: { score: number }): string =>
     v.score <= 2

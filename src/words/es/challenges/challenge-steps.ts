@@ -30,7 +30,12 @@ export const challengeSteps: typeof en.challengeSteps = {
   pairwise: 'Papeletas que ponen la barra de la fila por encima de la de la columna',
   colourScore: v => `color a ${v.score} de la paleta (0 es exacto, 2 apenas se nota)`,
   votes: v => count(v.votes, 'voto', 'votos'),
-  pairsWon: v => `más papeletas la prefieren a ${v.won} de las otras ${v.of}`,
+  pairsWon: ({ won, of }) =>
+    won === of
+      ? 'más papeletas la prefieren a cualquier otra que al revés'
+      : won === 0
+        ? 'se prefieren las otras, o queda a la par con alguna'
+        : `más papeletas la prefieren a ${won} de las otras ${of}`,
   nearPalette: v =>
     v.score <= 2
       ? 'la paleta, a simple vista'
