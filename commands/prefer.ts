@@ -1,6 +1,8 @@
 import { action, command } from '../src/conversation/command.ts';
-import { choice, text, whole } from '../src/conversation/option.ts';
+import { choice, number, text, whole } from '../src/conversation/option.ts';
 import { zoneOf } from '../src/engine/challenges/wall-time.ts';
+import { parseOwnedSpoons } from '../src/engine/quantities/owned-spoons.ts';
+import { SPOONS } from '../src/engine/quantities/spoons.ts';
 import { prefer } from '../src/records/preferences.ts';
 import { wordsIn } from '../src/words/index.ts';
 
@@ -66,6 +68,20 @@ export default command(
         },
         { least: 0, most: 23 },
       ).optional(),
+      owned: text(
+        {
+          en: 'The spoons you own: “1 tsp, 1/2, 1/4, 1/8”. “all” for every one',
+          es: 'Las cucharas que tienes: «1 cdta, 1/2, 1/4, 1/8». «todas» si tienes cada una',
+        },
+        { most: 100 },
+      ).optional(),
+      scale: number(
+        {
+          en: 'What your scale steps in, grams: 1, 0.1 or 0.01',
+          es: 'De cuánto en cuánto marca tu báscula, gramos: 1, 0,1 o 0,01',
+        },
+        { least: 0.001, most: 5 },
+      ).optional(),
       answers: choice(
         {
           en: 'Answers short with folds to open, or whole at once',
@@ -77,7 +93,7 @@ export default command(
         },
       ).optional(),
     },
-    async answer({ spoons, temperature, mass, language, jars, zone, hour, answers }, context) {
+    async answer({ spoons, temperature, mass, language, jars, zone, hour, owned, scale, answers }, context) {
       const { store, asker } = context;
       const now = await prefer(store, asker.id, {
         ...(spoons && { spoons }),
@@ -87,6 +103,8 @@ export default command(
         ...(jars && { jars }),
         ...(zone && { zone: zoneOf(zone).name }),
         ...(hour !== undefined && { hour }),
+        ...(owned !== undefined && { owned: parseOwnedSpoons(owned) }),
+        ...(scale !== undefined && { scale }),
         ...(answers && { answers }),
       });
       // Whoever changes the language reads the answer in the new one.
@@ -100,6 +118,11 @@ export default command(
             kind: 'rows',
             rows: [
               say.prefer.spoons[now.spoons],
+              say.prefer.owned({
+                spoons: (now.owned ?? []).map(spoon => say.quantities.spoon(spoon)),
+                all: now.owned === undefined || now.owned.length === SPOONS.length,
+              }),
+              say.prefer.scale({ grams: now.scale }),
               say.prefer.temperature[now.temperature],
               say.prefer.mass[now.mass],
               now.language ? say.prefer.language[now.language] : say.prefer.platformLanguage,

@@ -4,11 +4,10 @@ import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
-import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { nameOf, rough, spoonsOf } from '../../src/presenting/dose.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { listShelf, type ShelfItem } from '../../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
 
@@ -72,7 +71,7 @@ export async function compareReply(
   context: Context,
 ): Promise<Reply> {
   const { say, store, asker, shelf } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const items = await listShelf(shelf);
   const own = jarsNamed(question, items);
   const meant = own.length > 1 ? own : names.length < 2 ? jarsOfHue(question, items) : [];

@@ -6,7 +6,6 @@ import { parseWeights } from '../../src/engine/batch/curing/weight-loss.ts';
 import { portionColours } from '../../src/engine/colour/measuring/portion-colours.ts';
 import { parsePortionColours } from '../../src/engine/colour/reading/portion-colours-text.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
-import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { learn } from '../../src/presenting/colour/learn.ts';
 import {
   type Batch,
@@ -17,7 +16,7 @@ import {
   type Measured,
   noteEvent,
 } from '../../src/records/batches/index.ts';
-import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
+import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { bookOf } from './book.ts';
 import { dueOf } from './dates.ts';
 import { dayAfterPour } from './day.ts';
@@ -47,8 +46,7 @@ export async function curedReply(asked: CuredAsked, context: Context): Promise<R
   const found = await findBatch(book, asked.batch);
   const wishes = await preferencesOf(store, asker.id);
   const at = await dayAfterPour(asked.on, found, context);
-  const grams =
-    asked.weights === undefined ? undefined : parseWeights(asked.weights, MEASURES[wishes.spoons]);
+  const grams = asked.weights === undefined ? undefined : parseWeights(asked.weights, kitchenOf(wishes));
   const photo = asked.photo && (await smallPhoto(asked.photo, context));
   const seen = await measuredIn(found, { ...asked, at }, context);
   const did = {

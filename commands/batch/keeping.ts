@@ -2,7 +2,6 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { parseWeights } from '../../src/engine/batch/curing/weight-loss.ts';
 import { dateAt } from '../../src/engine/challenges/wall-time.ts';
-import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import {
   type Batch,
@@ -13,7 +12,7 @@ import {
   noteEvent,
   photoOf,
 } from '../../src/records/batches/index.ts';
-import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
+import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { bookOf } from './book.ts';
 import { duesFor, nextDates } from './dates.ts';
 import { dayAfterPour, dayOf } from './day.ts';
@@ -42,8 +41,7 @@ export async function weighedReply(
   const found = await findBatch(book, asked.batch);
   const wishes = await preferencesOf(store, asker.id);
   const at = await dayAfterPour(asked.on, found, context);
-  const grams =
-    asked.weights === undefined ? undefined : [...parseWeights(asked.weights, MEASURES[wishes.spoons])];
+  const grams = asked.weights === undefined ? undefined : [...parseWeights(asked.weights, kitchenOf(wishes))];
   const did = kind === 'cut' ? { kind, ...(grams && { grams }) } : { kind, grams: grams ?? [] };
   const noted = await noteEvent(book, found, did, { at, cause: change.cause });
   const batch = await batchOf(book, found.id);

@@ -14,11 +14,11 @@ import { colourantsNamed } from '../../src/engine/colourants/find.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
-import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { knownAs, spooned } from '../../src/presenting/colour/jars.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import type { KeptPlan } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
@@ -59,7 +59,7 @@ const PLAIN = /^(?:plain|uncolou?red|natural|no colou?r|none|sin color|sin color
 /** What a plan makes, as it stands on paper. Throws the Refusals of `readKept` and `planBatch`. */
 export async function plannedBy(plan: KeptPlan, context: Context): Promise<Planned> {
   const { store, asker, shelf, workers, say } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const read = await readKept(plan, shelf, measures);
   checkPlan(read.request);
   const answer = await workers.run('planBatch', read.request, { owner: asker.id });
@@ -125,7 +125,7 @@ export async function plannedInWords(
   context: Context,
 ): Promise<Planned> {
   const { store, asker, shelf, say } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const own = new Set((await listShelf(shelf)).map(({ name }) => fold(name)));
   const pieces = text.split(/\s*[;\n]\s*/u).filter(piece => piece !== '');
   if (pieces.length > MOST_PORTIONS) refuse('batch-portions-many', { most: MOST_PORTIONS });

@@ -5,7 +5,6 @@ import { applyChanges } from '../../src/engine/batch/made/apply-changes.ts';
 import { type Change, parseChanges } from '../../src/engine/batch/made/changes.ts';
 import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
-import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { foldName } from '../../src/engine/text/own-names.ts';
@@ -18,7 +17,7 @@ import {
   type ToPour,
 } from '../../src/records/batches/index.ts';
 import { noteShelf } from '../../src/records/group-shelves.ts';
-import { clockOf, type Preferences, preferencesOf } from '../../src/records/preferences.ts';
+import { clockOf, kitchenOf, type Preferences, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, type KeptPlan, lastPlan, ONCE } from '../../src/records/recipes/index.ts';
 import { tidyName } from '../../src/records/shelf/names.ts';
 import { bookOf } from './book.ts';
@@ -50,7 +49,7 @@ export type PouredAsked = {
 export async function pouredReply(asked: PouredAsked, context: Context): Promise<Reply> {
   const { store, asker, group, change, language } = context;
   const wishes = await preferencesOf(store, asker.id);
-  const measures = MEASURES[wishes.spoons];
+  const measures = kitchenOf(wishes);
   const changes = asked.changes === undefined ? [] : parseChanges(asked.changes, measures);
   const at = await dayOf(asked.on, context);
   const { planned, recipe } = await whatWasPlanned(asked, { changes, wishes }, context);

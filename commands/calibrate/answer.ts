@@ -6,12 +6,12 @@ import { POOR_FIT } from '../../src/engine/colour/calibration/calibrate-jar.ts';
 import type { LearntJar } from '../../src/engine/colour/calibration/joint/learn-jars.ts';
 import type { TestBar } from '../../src/engine/colour/calibration/test-bar.ts';
 import { gramsPerHundred } from '../../src/engine/colour/jars/colourant-optics.ts';
-import { pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
+import { ceilingPerCup, fullGrams, pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
 import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';
 import { parseBase } from '../../src/engine/colour/reading/base-text.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { spooned } from '../../src/presenting/colour/jars.ts';
+import { spooned, timesItsKind } from '../../src/presenting/colour/jars.ts';
 import { learnAgain } from '../../src/presenting/colour/learn.ts';
 import {
   isShared,
@@ -20,7 +20,7 @@ import {
   shareCalibration,
   withdrawCalibration,
 } from '../../src/records/calibrations/index.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import {
   calibrationOf,
   calibrationRecord,
@@ -59,7 +59,7 @@ const MOST_BARS = 20;
 /** What test bars say of a jar, and of the jars that they name; kept with the lots, with how well it fits. */
 export async function calibrateReply(asked: CalibrateAsked, context: Context): Promise<Reply> {
   const { store, asker, shelf } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const item = asked.item === undefined ? undefined : await findItem(shelf, asked.item);
   const jar = item && jarOf(item);
   const given = await givenBars(asked, { jar, measures }, context);
@@ -116,6 +116,9 @@ async function singleReply(asked: CalibrateAsked, known: Known, context: Context
     others: pool.length,
     otherBase: batch.otherBase,
     teaspoonsPerCup: grams => grams / perTeaspoon(jar, measures),
+    fullGrams: fullGrams(spooned(jar, measures), measures),
+    mostPerCup: (ceilingPerCup(spooned(jar, measures), measures) * measures.cup) / MEASURES.us.cup,
+    times: timesItsKind(jarOf(await findItem(context.shelf, item.id))) ?? 1,
     say,
   };
   const { plot, alt } = calibrationPlot(view);

@@ -8,12 +8,12 @@ import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
-import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
+import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { LYE_RISK } from '../../src/presenting/colour/candidates.ts';
 import { colourJar, spooned } from '../../src/presenting/colour/jars.ts';
 import { doseCautions } from '../../src/presenting/dose.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { calibrationOf } from '../../src/records/shelf/calibration.ts';
 import { findItem, listShelf } from '../../src/records/shelf/index.ts';
 import { type Jar, jarOf } from '../../src/records/shelf/jar.ts';
@@ -56,7 +56,7 @@ const PORTION = { least: 25, most: 1000 } as const;
 export async function barPlanReply(asked: BarPlanAsked, context: Context): Promise<Reply> {
   const { store, asker, workers, say } = context;
   const owner = { owner: asker.id };
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const written = asked.portion?.trim() ?? say.testBars.usualPortion;
   const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
   if (millilitres < PORTION.least || millilitres > PORTION.most)

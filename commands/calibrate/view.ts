@@ -3,6 +3,7 @@ import type { JarCalibration } from '../../src/engine/colour/calibration/calibra
 import type { TestBar } from '../../src/engine/colour/calibration/test-bar.ts';
 import { chromaOf, hexOfLab, type Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
+import { swatchHex } from '../../src/presenting/colour/swatch.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { rough } from '../../src/presenting/dose.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
@@ -25,6 +26,11 @@ export type CalibrationView = {
   readonly otherBase: boolean;
   /** Grams per 100 g of batter as teaspoons of the jar to the member's cup. */
   readonly teaspoonsPerCup: (grams: number) => number;
+  /** A full dose of a usual jar, grams per 100 g of batter, and the most teaspoons a cup takes. */
+  readonly fullGrams: number;
+  readonly mostPerCup: number;
+  /** How strong the jar is over its kind, as `/dose` counts it. */
+  readonly times: number;
   readonly say: Words;
 };
 
@@ -60,13 +66,28 @@ export function calibrationBlocks(view: CalibrationView, plot: Block): readonly 
           label: words.fit,
           value: words.fitValue({ before: tenth(found.before), after: tenth(found.after) }),
         },
-        ...(view.outcome === 'not-kept' ? [] : scales(view)),
+        ...(view.outcome === 'not-kept' ? [] : [...spoonsNow(view), ...scales(view)]),
       ],
     },
     plot,
     { kind: 'rows', title: words.bars, rows: barRows(view) },
     { kind: 'text', text: notes(view).join('\n') },
     { kind: 'text', folds: true, fold: 'why', text: say.match.scale },
+  ];
+}
+
+/** What changes on the bench: the spoons of full colour for a cup, and what a usual jar takes. */
+function spoonsNow(view: CalibrationView): readonly Measure[] {
+  const { jar, say, teaspoonsPerCup, fullGrams, mostPerCup, times } = view;
+  const usual = teaspoonsPerCup(fullGrams);
+  const spoken = (teaspoons: number) => say.quantities.measure(practicalSpoons(teaspoons));
+  const now = Math.min(usual / times, mostPerCup);
+  return [
+    {
+      label: say.calibrating.fullCup,
+      value: say.calibrating.spoonsNow({ now: spoken(now), usual: spoken(usual) }),
+      hex: swatchHex(jar.colourant),
+    },
   ];
 }
 

@@ -31,6 +31,7 @@ export async function show(asked: Which, context: Context): Promise<Reply> {
   const telling = { challenge, now, say };
   const bars = inTheRunning(numberedBars(challenge, now));
   const announcement = announcementReply(challenge, now, say);
+  const isRules = (block: Block) => block.kind === 'rows' && block.title === say.challenges.rules;
   const list: Block[] =
     bars.length === 0
       ? []
@@ -57,8 +58,10 @@ export async function show(asked: Which, context: Context): Promise<Reply> {
     },
     blocks: [
       ...(await announcementPicture(workers, telling)),
-      ...announcement.blocks,
+      // Where not all fits, the rules fold, not the bars.
+      ...announcement.blocks.filter(block => !isRules(block)),
       ...list,
+      ...announcement.blocks.filter(isRules),
       ...(await barsPicture(workers, scopeOf(context), telling)),
     ],
   };

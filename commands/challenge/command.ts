@@ -12,7 +12,7 @@ import { open, openFilled } from './opening/open.ts';
 import { showPalette } from './opening/palette.ts';
 import { drawn, terms, zone } from './opening/term-options.ts';
 import { audit, cancel, disqualify, extend, settings } from './steward.ts';
-import { ballot, ownBallot, pick, turn, vote } from './voting/vote.ts';
+import { back, ballot, ownBallot, pick, turn, vote } from './voting/vote.ts';
 import { giveRecipe } from './winning-recipe.ts';
 
 const challenge = text({
@@ -230,6 +230,7 @@ export default commandGroup(
       ballot,
       pick,
       turn,
+      back,
       ideas,
     },
     deadlines: challengeActs,

@@ -10,14 +10,14 @@ import { predictBar } from '../../src/engine/colour/mixing/bar.ts';
 import { baseSoap } from '../../src/engine/colour/mixing/base-soap.ts';
 import { USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
-import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
+import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { shelfChoice, type Usable } from '../../src/presenting/colour/candidates.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
 import { asOf, requireChallenge } from '../../src/records/challenges/index.ts';
 import { noteShelf } from '../../src/records/group-shelves.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { tenth } from './bars.ts';
 import { scopeOf } from './lookup.ts';
 
@@ -28,7 +28,7 @@ const oneCup = { cups: 1, grams: US_CUP_ML * TYPICAL_BATTER.gramsPerMillilitre }
 export async function ideasFor(id: string, context: Context): Promise<Reply> {
   const { store, asker, say, at } = context;
   const { terms } = asOf(await requireChallenge(scopeOf(context), id), at);
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const { usable } = await shelfChoice(measures, context);
   if (usable.length === 0)
     return {

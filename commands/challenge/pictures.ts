@@ -7,7 +7,8 @@ import { photosOf } from '../../src/records/challenges/entries.ts';
 import type { ChallengeScope, StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
 import { withoutMarks } from '../../src/words/marks.ts';
-import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
+import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars } from './bars.ts';
+import { placedBy, votedFor } from './placing.ts';
 import { rulesOf } from './rules.ts';
 
 type Workers = Services['workers'];
@@ -41,7 +42,7 @@ export async function announcementPicture(
         hex,
         ...(uneven && { part: percent(share / parts) }),
       })),
-      paletteNote: terms.paletteSeed === undefined ? undefined : steps.drawnWith({ seed: terms.paletteSeed }),
+      paletteNote: terms.paletteSeed === undefined ? undefined : steps.drawnForShelves,
       dates: [
         { label: words.entriesUntil, value: withoutMarks(words.moment(terms.entriesUntil, terms.zone)) },
         ...(terms.decides === 'colour'
@@ -59,13 +60,19 @@ export async function announcementPicture(
 /** The most bars one picture shows: more would be too small to tell apart. */
 const mostShown = 40;
 
-/** The bars in the running by their numbers; nothing when there are none. */
+/** On a ballot: the bars that may be voted for, and the mark of each that has been. */
+export type Marked = { readonly voter: string; readonly marks: ReadonlyMap<string, string> };
+
+/** The bars in the running by their numbers, for a voter without their own; nothing when there are none. */
 export async function barsPicture(
   workers: Workers,
   scope: ChallengeScope,
   { challenge, now, say }: Telling,
+  ballot?: Marked,
 ): Promise<readonly Block[]> {
-  const bars = inTheRunning(numberedBars(challenge, now)).slice(0, mostShown);
+  const bars = inTheRunning(numberedBars(challenge, now))
+    .filter(({ by }) => by !== ballot?.voter)
+    .slice(0, mostShown);
   if (bars.length === 0) return [];
   const photos = await photosOf(scope, challenge.id, bars);
   const png = await workers.run(
@@ -73,8 +80,9 @@ export async function barsPicture(
     {
       kicker: say.challengeSteps.kicker,
       title: now.terms.title,
-      bars: bars.map(({ number, bar }, index) => ({
+      bars: bars.map(({ number, entry, bar }, index) => ({
         number,
+        mark: ballot?.marks.get(entry),
         name: bar.title,
         below: makersAreKnown(now) ? bar.maker : bar.colourants.join(', '),
         photo: photos[index],
@@ -111,7 +119,7 @@ export async function resultsPicture(
       rows: shown.map(({ bar, place }, index) => ({
         place,
         name: nameOfBar(bar, now, say),
-        lines: [...scoreLines(result, bar, say), bar.bar.colourants.join(', ')].filter(Boolean),
+        lines: [...linesOf(result, bar, say), bar.bar.colourants.join(', ')].filter(Boolean),
         photo: photos[index],
         pairs: pairsOf(now, bar, result.colour.get(bar.entry)),
       })),
@@ -149,29 +157,14 @@ export function pairsOf(
   });
 }
 
-function scoreLines(
-  { colour, tally }: Result,
-  { entry, number }: NumberedBar,
-  say: Words,
-): readonly string[] {
-  const measured = colour.get(entry);
-  const lines: string[] = [];
-  if (measured && 'score' in measured) {
-    const { score, plusMinus } = measured.score;
-    lines.push(
-      say.challengeSteps.colourScore({
-        score: say.challenges.score({ score: tenth(score), plusMinus: tenth(plusMinus) }),
-      }),
-    );
-  }
-  const votes = tally?.votes[entry];
-  if (votes !== undefined) lines.push(say.challengeSteps.votes({ votes }));
-  else if (tally) {
-    const against = Object.entries(tally.pairwise[entry] ?? {});
-    const won = against.filter(([other, count]) => count > (tally.pairwise[other]?.[entry] ?? 0)).length;
-    lines.push(say.challengeSteps.pairsWon({ won, of: against.length, number }));
-  }
-  return lines;
+/** What put a bar in its place; where vote and colour both did, what each of them says of it. */
+function linesOf(result: Result, { entry }: NumberedBar, say: Words): readonly string[] {
+  const placed = placedBy(result, entry, say);
+  if (result.decidedBy !== 'both') return [placed];
+  const measured = result.colour.get(entry);
+  const near =
+    measured && 'score' in measured ? [say.challengeSteps.nearPalette({ score: measured.score.score })] : [];
+  return [placed, [votedFor(result, entry, say.challengeSteps), ...near].filter(Boolean).join('; ')];
 }
 
 /** A table of more bars than this is unreadable on a phone; the whole of it is in the answer's text or the export. */

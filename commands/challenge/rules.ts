@@ -20,6 +20,7 @@ export function rulesOf(terms: Terms, say: Words): readonly string[] {
     ...(terms.decides === 'votes' ? [] : [words.whiteSheet, words.withinError]),
     ...(joinedBefore === undefined ? [] : [words.joinedBefore({ before: joinedBefore, zone: terms.zone })]),
     ...(quorum === undefined ? [] : [words.quorum({ needed: quorum })]),
-    ties === 'shared' ? words.sharedTies : words.brokenTies({ seed: ties.brokenBySeed }),
+    ...(terms.decides === 'colour' ? [] : [words.ownEntry]),
+    ties === 'shared' ? words.sharedTies : words.brokenTies,
   ];
 }

@@ -7,6 +7,7 @@ import { barOf, type StoredChallenge } from '../../src/records/challenges/querie
 import type { Words } from '../../src/words/index.ts';
 import { type NumberedBar, nameOfBar, numberedBars, tenth } from './bars.ts';
 import { invitations } from './invitations.ts';
+import { placedBy } from './placing.ts';
 import { rulesOf } from './rules.ts';
 
 /** Closing takes a check or two; only what is later than this was late, ms. */
@@ -38,6 +39,17 @@ export function announcementReply({ id }: StoredChallenge, { terms, phase }: Cha
         ],
       },
       { kind: 'rows', title: words.rules, rows: rulesOf(terms, say) },
+      ...tieSeed({ terms }, say),
+      ...(terms.paletteSeed === undefined
+        ? []
+        : [
+            {
+              kind: 'text',
+              text: say.challengeSteps.drawnWith({ seed: terms.paletteSeed }),
+              folds: true,
+              fold: 'more',
+            } as const,
+          ]),
     ],
   );
   return { ...told, ...invitations(id, phase, say) };
@@ -91,6 +103,8 @@ export function resultsReply(
     { kind: 'rows', title: words.places, rows: placeRows(result, { bars, now, say }) },
     { kind: 'text', text: whyOf(now, result, say) },
     ...takenOut(challenge, now, say),
+    ...exactColours(result, bars, say),
+    ...tieSeed(now, say),
   ]);
 }
 
@@ -105,8 +119,9 @@ function placeRows(
     for (const entry of tied) {
       const bar = bars.get(entry);
       if (!bar) continue;
-      const score = scoreText(result.colour.get(entry), say);
-      rows.push(words.placed({ place, bar: nameOfBar(bar, now, say), number: bar.number, score }));
+      const shared = tied.length > 1 ? `${place}=` : String(place);
+      const why = placedBy(result, entry, say);
+      rows.push(words.placed({ place: shared, bar: nameOfBar(bar, now, say), number: bar.number, why }));
     }
     place += tied.length;
   }
@@ -116,6 +131,24 @@ function placeRows(
   }
   return rows;
 }
+
+/** How far each bar measures from the palette: numbers for whoever wants them. */
+function exactColours(result: Result, bars: ReadonlyMap<string, NumberedBar>, say: Words): readonly Block[] {
+  const words = say.challenges;
+  const rows = [...result.colour].flatMap(([entry, measured]) => {
+    const [bar, score] = [bars.get(entry), scoreText(measured, say)];
+    return bar && score !== undefined ? [words.colourNumber({ number: bar.number, score })] : [];
+  });
+  return rows.length === 0 ? [] : [{ kind: 'rows', title: words.colourNumbers, rows, fold: 'numbers' }];
+}
+
+const tieSeed = (
+  { terms: { ties } }: Pick<Challenge, 'terms'>,
+  { challenges: words }: Words,
+): readonly Block[] =>
+  ties === 'shared'
+    ? []
+    : [{ kind: 'text', text: words.tieSeed({ seed: ties.brokenBySeed }), folds: true, fold: 'more' }];
 
 function scoreText(measured: Measured | undefined, say: Words): string | undefined {
   if (!measured || !('score' in measured)) return undefined;
@@ -129,7 +162,7 @@ function whyOf({ terms, closedAt = 0 }: Challenge, { decidedBy, quorum, tally }:
     words.deciders[decidedBy],
     ...(tally ? [words.ballotsCounted({ ballots: tally.ballots })] : []),
     ...(quorum.met ? [] : [words.quorumMissed(quorum)]),
-    terms.ties === 'shared' ? words.sharedTies : words.brokenTies({ seed: terms.ties.brokenBySeed }),
+    terms.ties === 'shared' ? words.sharedTies : words.brokenTies,
     ...(closedAt > terms.votesUntil + closingGrace + late
       ? [words.closedLate({ due: terms.votesUntil, closed: closedAt, zone: terms.zone })]
       : []),

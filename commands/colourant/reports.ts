@@ -8,6 +8,7 @@ import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import { identityName, weigh } from '../../src/presenting/evidence.ts';
 import * as evidence from '../../src/records/evidence/index.ts';
 import { findMeant } from '../../src/records/shelf/meant.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
 import { colourPage, evidenceOn, scopeOf, wholePage } from './follow-ups.ts';
 import { colour } from './options.ts';
 import { reportedReply } from './report-pages.ts';
@@ -102,13 +103,15 @@ export const reportActions = {
       const { replaced, repeated } = await evidence.keepReport(scopeOf(context), kept, {
         member: asker.id,
         cause: change.cause,
+        name,
       });
       const weighed = weigh(identity, await evidenceOn(identity, context));
-      return reportedReply(
+      const reply = reportedReply(
         { kept, name, withPhoto: photo !== undefined },
         { replaced, repeated, weighed },
         say,
       );
+      return { ...reply, choices: undoChoice({ repeated }, change.cause, context) };
     },
   }),
   evidence: action({
@@ -135,6 +138,8 @@ export const reportActions = {
       const gone = await evidence.withdrawReports(scopeOf(context), identity, {
         member: asker.id,
         process: made,
+        name,
+        change: context.change,
       });
       if (gone.length === 0) refuse('report-none-of-yours', { name });
       return {
@@ -143,6 +148,7 @@ export const reportActions = {
         data: { colour: identity, withdrawn: gone },
         blocks: [],
         cautions: [],
+        choices: undoChoice({ repeated: false }, context.change.cause, context),
       };
     },
   }),

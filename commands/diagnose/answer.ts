@@ -8,6 +8,7 @@ import { photographed } from '../../src/engine/flaws/photo-evidence.ts';
 import { answered, MOST_QUESTIONS } from '../../src/engine/flaws/questions.ts';
 import type { FlawFile, Learned, PhotoShown } from '../../src/records/flaws/index.ts';
 import type { Words } from '../../src/words/index.ts';
+import { seenColours } from './seen-colours.ts';
 import { flawAdvice, flawCautions, flawHeadline, flawReasons } from './view.ts';
 
 /** A case looked at with all that is known by now, and what would tell most next. */
@@ -74,6 +75,7 @@ export function flawReply(
     },
     blocks: [
       ...flawAdvice(diagnosis, say),
+      ...seenColours(diagnosis, photo, say),
       ...(marked && photo ? [picture(photo, marked, say)] : []),
       ...flawReasons(diagnosis, say),
       ...(photo ? photoNotes(photo, say) : []),

@@ -17,6 +17,7 @@ import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { amountPhrase } from '../../src/engine/text/amount-phrases.ts';
 import { carrierNamed } from '../../src/engine/text/carrier-name.ts';
+import { timesItsKind } from '../../src/presenting/colour/jars.ts';
 import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
 import {
   doseBlocks,
@@ -28,7 +29,7 @@ import {
 } from '../../src/presenting/dose.ts';
 import { doseAnswerData } from '../../src/presenting/dose-data.ts';
 import { colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
@@ -67,7 +68,7 @@ export async function doseNamesJar(
 /** Doses what was asked. Throws the Refusals of reading it, of the shelf and of dosing. */
 export async function doseReply(asked: DoseOptions, context: Context): Promise<Reply> {
   const { say, store, asker } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const { low: portion, high } = parsePortionRange(asked.portion, measures);
   const { jars, wanted } = await readColours(asked, measures, context);
   const batter = asked.recipe === undefined ? undefined : await recipeBatter(asked.recipe, context);
@@ -110,7 +111,7 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
     ],
     cautions: [...notes.cautions, ...doseCautions(withoutCatalogueLye(answer.cautions, jars), say)],
     choices: doses.flatMap(({ dose }, index) => takeChoice(jars[index] as Jar, dose, context)),
-    next: nextOf(asked, say),
+    next: nextOf(asked, doses, say),
     most: MOST_DOSE_WORDS,
   };
 }
@@ -162,7 +163,11 @@ function refuseTwoLiquids({ premix, carrier }: Pick<DoseOptions, 'premix' | 'car
 }
 
 /** The colour to see, and the same in another strength. */
-function nextOf({ with: others, ...asked }: DoseOptions, say: Words): readonly Next[] {
+function nextOf(
+  { with: others, ...asked }: DoseOptions,
+  doses: readonly NamedDose[],
+  say: Words,
+): readonly Next[] {
   const given = Object.fromEntries(
     [...Object.entries(asked), ...others.map((one, at) => [`with-${at + 1}`, one] as const)].filter(
       (entry): entry is [string, string] => entry[1] !== undefined,
@@ -170,7 +175,11 @@ function nextOf({ with: others, ...asked }: DoseOptions, say: Words): readonly N
   );
   const { colourant, portion, strength } = asked;
   const isNamed = strength !== undefined && Object.hasOwn(say.quantities.strengths, strength);
-  const first = isNamed ? `${colourant} ${strength}` : colourant;
+  const named = isNamed ? `${colourant} ${strength}` : colourant;
+  // What was learnt of a jar changed its spoons: those are what is looked at.
+  const [dose] = doses;
+  const learnt = dose && dose.dose.timesKind !== undefined && !dose.dose.premix;
+  const first = learnt ? `${dose.name} ${tidySpoons(dose.dose.teaspoons)} tsp` : named;
   return [
     {
       label: say.folds.next.preview,
@@ -184,6 +193,8 @@ function nextOf({ with: others, ...asked }: DoseOptions, say: Words): readonly N
     },
   ];
 }
+
+const tidySpoons = (teaspoons: number): number => Number(teaspoons.toPrecision(3));
 
 /** The doses of the upper end of a range, in a line. */
 const upperEnd = (
@@ -223,9 +234,9 @@ async function findColoured(asked: string, shelf: Parameters<typeof findJar>[0])
 }
 
 /** What the member's own jar is known to do narrows the answer. */
-const doseAsked = ({ jar, strength }: Coloured, measures: Measures): DoseAsked => ({
-  ...knownOf(jar, measures),
-  strength,
-});
+function doseAsked({ jar, strength }: Coloured, measures: Measures): DoseAsked {
+  const timesKind = timesItsKind(jar);
+  return { ...knownOf(jar, measures), strength, ...(timesKind !== undefined && { timesKind }) };
+}
 
 const knownAs = ({ item, colourant }: Jar, say: Words) => item?.name ?? nameOf(colourant, say);

@@ -8,13 +8,13 @@ import { hexOfLab, type Lab, labOfHex } from '../../src/engine/colour/spectra/ci
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
-import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
+import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { type Choice, catalogueChoice, shelfChoice } from '../../src/presenting/colour/candidates.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
 import { cheapestHolding } from '../../src/presenting/cost.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
 import { keepRecentMatch, type MatchAsked, type RecentRecipe } from '../../src/records/matches/index.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { buyBlocks, toBuy } from './buy.ts';
 import { matchCard } from './card.ts';
 import { matchData } from './data.ts';
@@ -32,7 +32,7 @@ const MUCH_WORSE = 5;
 /** The recipes for a colour, in the worker pool, with their picture and what can be done with them. */
 export async function matchReply(target: Lab, asked: MatchAsked, context: Context): Promise<Reply> {
   const { store, asker, shelf, workers, say, idempotencyKey, change } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const millilitres = portionMillilitres(parsePortion(asked.portion, measures), TYPICAL_BATTER);
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const { choice, from, shelfEmpty } = await choose(asked.from, measures, context);

@@ -9,7 +9,7 @@ import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
 import { teaspoonsIn } from '../../src/engine/quantities/spoons.ts';
-import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { doseBlocks, doseCautions, MOST_DOSE_WORDS, spoonsOf } from '../../src/presenting/dose.ts';
@@ -20,10 +20,11 @@ import {
   type RecentRecipe,
   recentMatchOf,
 } from '../../src/records/matches/index.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findItem, useItems } from '../../src/records/shelf/index.ts';
 import { type Jar, jarOf, knownOf } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
 
 const recipeId = { match: z.string(), recipe: z.string().transform(Number) };
 
@@ -68,6 +69,7 @@ const take = followUp({
       data: { outcomes },
       blocks: notices.map(text => ({ kind: 'text', text })),
       cautions: [],
+      choices: undoChoice({ repeated: outcomes.some(({ repeated }) => repeated) }, change.cause, { say }),
     };
   },
 });
@@ -76,7 +78,7 @@ const take = followUp({
 async function howToDose(args: { match: string; recipe: number }, context: Context): Promise<Reply> {
   const { say, store, asker } = context;
   const { match, recipe } = await recipeOf(args, context);
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const jars = await Promise.all(recipe.doses.map(one => jarOfDose(one, context)));
   const answer = dosed(match, recipe, { jars, measures });
   const named = answer.doses.map((one, at) => ({

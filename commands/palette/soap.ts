@@ -4,8 +4,8 @@ import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
-import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 
 /** The soap and the size of portion a palette is worked out for. */
 export type Soap = {
@@ -27,7 +27,7 @@ export async function soapAsked(
   { portion, base, gel }: SoapAsked,
   { store, asker, say }: Context,
 ): Promise<Soap> {
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const written = portion?.trim() ?? say.match.oneCup;
   const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
   const { shades } = base === undefined ? USUAL_BASE : parseBase(base);

@@ -5,18 +5,19 @@ import { type ClassAsk, type ClassPlan, stationRequest } from '../../src/engine/
 import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
 import type { Price } from '../../src/engine/cost/money.ts';
-import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { cautionData, doseData, stepData } from '../../src/presenting/dose-data.ts';
 import { colourNotes } from '../../src/presenting/warning.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { type KeptPlan, keepRecentPlan, type Use } from '../../src/records/recipes/index.ts';
 import { type PlanRead, readKept } from '../../src/records/recipes/kept-plan.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
-import { lyeCautions, MOST_PLAN_WORDS, planBlocks } from './blocks.ts';
-import { cardOf, classHeadline, classSections, handoutOf } from './card.ts';
+import { lyeCautions, MOST_PLAN_WORDS, planBlocks, planSteps } from './blocks.ts';
+import { cardOf, portionHexes } from './card.ts';
 import { costBlocks, costData, costOfPlan } from './cost.ts';
+import { classHeadline, classSections, handoutOf } from './handout.ts';
 import { type Need, needsOf, stockData, stockRows, usesOf } from './stock.ts';
 import { type PlanView, planHeadline } from './view.ts';
+import { planColourCautions, planWarned } from './watch.ts';
 
 /** What a plan is asked for besides itself. */
 export type Asking = {
@@ -47,24 +48,16 @@ export async function makePlan(
   context: Context,
   choices: (made: { readonly uses: readonly Use[]; readonly jars: number }) => readonly Choice[],
 ): Promise<Made> {
-  const { store, asker, shelf, workers, say, change } = context;
-  const wishes = await preferencesOf(store, asker.id);
-  const read = await readKept(plan, shelf, MEASURES[wishes.spoons]);
-  checkPlan(asking.lesson ? stationRequest(read.request, asking.lesson) : read.request);
-  const owner = { owner: asker.id };
-  const lesson =
-    asking.lesson && (await workers.run('planClass', { request: read.request, ask: asking.lesson }, owner));
-  const answer: PlanAnswer = lesson?.station ?? (await workers.run('planBatch', read.request, owner));
-  const scope = { store, group: context.group };
-  const notes = await colourNotes(jarsOnce(read), { scope, viewer: asker.id, say });
-  const view: PlanView = { answer, read, wishes, say, notes };
+  const { shelf, say, change } = context;
+  const { view, lesson } = await viewOf(plan, asking, context);
+  const { answer, read } = view;
   const needs = needsOf(answer, read);
   // A class buys for itself: what one station needs is not what leaves the shelf.
   const uses = lesson ? [] : usesOf(needs);
   const cost = costOfPlan(view, { prices: asking.prices, own: !lesson && asking.seenBy === 'asker' });
   const kept = { ...plan, colours: read.colours };
   await keepRecentPlan(shelf, change.cause, { ...kept, uses }, change.at);
-  const picture = await pictureOf(view, { ...asking, plan: lesson }, context);
+  const pictures = await picturesOf(view, { ...asking, plan: lesson }, context);
   return {
     kept,
     uses,
@@ -81,12 +74,57 @@ export async function makePlan(
         ...(lesson
           ? classSections(view, lesson).map(one => ({ kind: 'rows' as const, ...one, fold: 'more' as const }))
           : []),
-        picture,
+        ...pictures,
       ],
       cautions: lyeCautions(view),
       choices: choices({ uses, jars: needs.length }),
       most: MOST_PLAN_WORDS,
     },
+  };
+}
+
+/** A plan worked out in the worker pool, with all that is needed to say it. Throws as {@link makePlan} does. */
+async function viewOf(
+  plan: KeptPlan,
+  { lesson: ask }: Pick<Asking, 'lesson'>,
+  { store, asker, shelf, workers, say, group }: Context,
+): Promise<{ readonly view: PlanView; readonly lesson: ClassPlan | undefined }> {
+  const wishes = await preferencesOf(store, asker.id);
+  const kept = await readKept(plan, shelf, kitchenOf(wishes));
+  // A plan that names no scale is weighed on the member's own.
+  const scaleStepGrams = plan.written.scale ?? wishes.scale ?? kept.request.scaleStepGrams;
+  const read = { ...kept, request: { ...kept.request, scaleStepGrams } };
+  checkPlan(ask ? stationRequest(read.request, ask) : read.request);
+  const owner = { owner: asker.id };
+  const lesson = ask && (await workers.run('planClass', { request: read.request, ask }, owner));
+  const answer: PlanAnswer = lesson?.station ?? (await workers.run('planBatch', read.request, owner));
+  const notes = await colourNotes(jarsOnce(read), { scope: { store, group }, viewer: asker.id, say });
+  return { view: { answer, read, wishes, say, notes }, lesson };
+}
+
+/** The plan on one page to print: Letter for whoever weighs in ounces, else A4. Throws as {@link makePlan} does. */
+export async function printPlan(plan: KeptPlan, context: Context): Promise<Reply> {
+  const { say, workers, asker } = context;
+  const { view } = await viewOf(plan, {}, context);
+  const hexes = await portionHexes(view, context);
+  const size = view.wishes.mass === 'ounces' ? 'letter' : 'a4';
+  const notes = [planWarned(view), planColourCautions(view)].flatMap(({ rows }) => rows);
+  const bytes = await workers.run(
+    'printBatchCard',
+    {
+      card: cardOf(view, undefined, hexes),
+      steps: { title: say.plan.timeline, rows: planSteps(view) },
+      cautions: [...lyeCautions(view).map(({ text }) => text), ...notes],
+      size,
+    },
+    { owner: asker.id },
+  );
+  return {
+    kind: 'reply',
+    headline: say.plan.printed[size],
+    data: { size },
+    blocks: [{ kind: 'file', name: 'batch-card.pdf', bytes, mediaType: 'application/pdf' }],
+    cautions: [],
   };
 }
 
@@ -120,18 +158,33 @@ function dataOf(
   };
 }
 
-async function pictureOf(
+async function picturesOf(
   view: PlanView,
   { name, plan }: { readonly name?: string | undefined; readonly plan: ClassPlan | undefined },
-  { workers, asker, say }: Context,
-): Promise<Block> {
+  context: Context,
+): Promise<readonly Block[]> {
+  const { workers, asker, say } = context;
   const owner = { owner: asker.id };
   if (plan) {
     const png = await workers.run('classHandout', handoutOf(view, plan, name), owner);
     const alt = say.plan.handoutAlt({ headline: classHeadline(view, plan) });
-    return { kind: 'picture', name: 'class-handout.png', png, alt };
+    return [{ kind: 'picture', name: 'class-handout.png', png, alt }];
   }
-  const png = await workers.run('batchCard', cardOf(view, name), owner);
-  const alt = say.plan.cardAlt({ headline: planHeadline(view) });
-  return { kind: 'picture', name: 'batch-card.png', png, alt };
+  const card = cardOf(view, name, await portionHexes(view, context));
+  const steps = { title: say.plan.timeline, rows: planSteps(view) };
+  const [png, times] = await Promise.all([
+    workers.run('batchCard', card, owner),
+    workers.run('timeline', steps, owner),
+  ]);
+  const headline = planHeadline(view);
+  return [
+    { kind: 'picture', name: 'batch-card.png', png, alt: say.plan.cardAlt({ headline }) },
+    {
+      kind: 'picture',
+      name: 'timeline.png',
+      png: times,
+      alt: say.plan.timelineAlt({ headline }),
+      fold: 'timeline',
+    },
+  ];
 }

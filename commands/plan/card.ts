@@ -1,86 +1,109 @@
-import type { ClassPlan } from '../../src/engine/batch/planning/class-kits.ts';
-import { lyeCautions, planSteps } from './blocks.ts';
-import { planHeat } from './heat.ts';
-import {
-  type PlanView,
-  planHeadline,
-  planNumbers,
-  planWeights,
-  portionSection,
-  type Section,
-  shownMass,
-} from './view.ts';
-import { planColourCautions, planWarned } from './watch.ts';
+import type { Context } from '../../src/conversation/context.ts';
+import { type ShadeShare, shadeOfOil } from '../../src/engine/colour/mixing/base-soap.ts';
+import { fahrenheit } from '../../src/engine/quantities/units.ts';
+import { colourJar } from '../../src/presenting/colour/jars.ts';
+import type { Jobs } from '../../src/workers/jobs.ts';
+import { lyeCautions } from './blocks.ts';
+import { type PlanView, planNumbers, planWeights, portionSection } from './view.ts';
 
-const cautionsOf = (view: PlanView): Section => ({
-  title: view.say.conversation.cautions,
-  rows: lyeCautions(view).map(({ text }) => text),
-});
+/** What the card is drawn from. */
+type BatchCard = Parameters<Jobs['batchCard']>[0];
+
+/** The cured colour of every portion, `#rrggbb`, as the jars are known by now. */
+export async function portionHexes(
+  { answer, read }: Pick<PlanView, 'answer' | 'read'>,
+  context: Context,
+): Promise<readonly string[]> {
+  const portions = await Promise.all(
+    answer.portions.map(({ doses, grams }, at) =>
+      Promise.all(
+        doses.map(async (dose, which) => ({
+          jar: await colourJar(read.jars[at]![which]!, context),
+          grams: (100 * dose.grams.typical) / grams,
+        })),
+      ),
+    ),
+  );
+  const shades = read.request.oils.shares.map(
+    ({ oil, share }): ShadeShare => ({ shade: shadeOfOil(oil), share }),
+  );
+  const gelled = answer.heat.gel.full >= 0.5;
+  const bars = await context.workers.run(
+    'predictBars',
+    { portions, shades, gelled },
+    { owner: context.asker.id },
+  );
+  return bars.map(({ hex }) => hex);
+}
 
 /** The batch card of a plan, in the member's words. */
-export function cardOf(view: PlanView, name: string | undefined) {
+export function cardOf(view: PlanView, name: string | undefined, hexes: readonly string[]): BatchCard {
   const { say, answer } = view;
   return {
     title: say.plan.cardTitle({ name }),
-    subtitle: planHeadline(view),
-    numbers: planNumbers(view),
-    weights: planWeights(view),
-    portions: answer.portions.map((_, at) => portionSection(view, at)),
-    notes: [planWarned(view), planColourCautions(view), planHeat(view)].filter(({ rows }) => rows.length > 0),
-    steps: { title: say.plan.timeline, rows: planSteps(view) },
-    cautions: cautionsOf(view),
+    numbers: planNumbers(view).map(({ label, value }) => ({ label, ...inTwoUnits(value) })),
+    weights: planWeights(view).map(({ label, value }) => ({ label, value: inTwoUnits(value).value })),
+    portions: answer.portions.map((_, at) => {
+      const { title, rows } = portionSection(view, at);
+      return { title, hex: hexes[at]!, rows: rows.slice(0, -1), fact: rows.at(-1) ?? '' };
+    }),
+    loaf: loafOf(view, hexes),
+    heat: heatOf(view),
+    care: lyeCautions(view)
+      .map(({ brief }) => brief)
+      .filter((brief, at, all) => all.indexOf(brief) === at)
+      .join(' '),
   };
 }
 
-/** The stations of a class with their people, what the leader does, and what to buy. */
-export function classSections(view: PlanView, plan: ClassPlan): readonly Section[] {
-  const { say } = view;
-  const mass = (grams: number) => say.plan.mass(grams, shownMass(view));
-  const { peopleAt, totals, steps } = plan;
-  return [
-    {
-      title: say.plan.stations,
-      rows: peopleAt.map((people, at) => say.plan.station({ number: at + 1, people })),
-    },
-    { title: say.plan.leader, rows: steps.map(({ id }) => say.batch.classSteps[id]) },
-    {
-      title: say.plan.shopping,
-      rows: [
-        ...totals.oils.map(({ id, grams }) => say.plan.oil({ id, grams: mass(grams) })),
-        ...totals.additives.map(({ id, grams }) => `${mass(grams)} ${say.batch.additives[id]}`),
-        say.plan.lyeInAll({ grams: mass(totals.lyeGrams) }),
-        say.plan.waterInAll({ grams: mass(totals.waterGrams) }),
-        say.plan.gear({ pairs: totals.gear }),
-      ],
-    },
-  ];
+/** `143.1 g (5.04 oz)` as the unit that comes first, and the other. */
+function inTwoUnits(written: string): { readonly value: string; readonly other?: string } {
+  const [, value, other] = /^(.*?) \((.*)\)$/u.exec(written) ?? [];
+  return value === undefined || other === undefined ? { value: written } : { value, other };
 }
 
-/** The handout of a class, in the leader's words. */
-export function handoutOf(view: PlanView, plan: ClassPlan, name: string | undefined) {
-  const { say, answer } = view;
-  const mine = cardOf(view, name);
+/** The section cut across: portions by their volume, and the ring where one is likely enough. */
+function loafOf({ answer, say }: PlanView, hexes: readonly string[]): BatchCard['loaf'] {
+  const { shape, ring, gel } = answer.heat;
+  const all = answer.portions.reduce((sum, { millilitres }) => sum + millilitres, 0);
+  const width = shape.shape === 'loaf' ? shape.widthCm : shape.diameterCm;
+  const distance = gel.partial >= LIKELY_RING ? ring.millimetresFromSide : undefined;
   return {
-    title: name ?? say.plan.handoutTitle,
-    subtitle: classHeadline(view, plan),
-    each: say.plan.eachStation,
-    numbers: mine.numbers,
-    weights: mine.weights,
-    cautions: mine.cautions,
-    sections: [
-      ...answer.portions.map((_, at) => portionSection(view, at)),
-      { title: say.plan.timeline, rows: mine.steps.rows.map(({ when, what }) => `${when}: ${what}`) },
-      ...classSections(view, plan),
-    ],
+    title: say.plan.card.across,
+    aspect: width / shape.heightCm,
+    round: shape.shape === 'round',
+    layers: answer.portions.map(({ millilitres }, at) => ({ share: millilitres / all, hex: hexes[at]! })),
+    ring: distance === undefined ? undefined : Math.min(0.9, distance / (width * 5)),
+    note: distance === undefined ? say.plan.card.byVolume : say.plan.card.ring({ millimetres: distance }),
   };
 }
 
-/** Lye and water of one station, and how many there are. */
-export function classHeadline(view: PlanView, { stations, peopleAt }: ClassPlan): string {
-  const { say } = view;
-  return say.batch.kit({
-    stations,
-    people: String(peopleAt.reduce((sum, people) => sum + people, 0)),
-    station: planHeadline(view),
-  });
+/** As likely as this a ring is drawn; the words of the heat say how likely. */
+const LIKELY_RING = 0.1;
+
+function heatOf({ answer, wishes, say }: PlanView): BatchCard['heat'] {
+  const { curve, gelOnset, verdict } = answer.heat;
+  const shown = wishes.temperature === 'fahrenheit' ? fahrenheit : (celsius: number) => celsius;
+  const { card } = say.plan;
+  const points = curve.map(({ hours, low, typical, high }) => ({
+    hours,
+    low: shown(low),
+    typical: shown(typical),
+    high: shown(high),
+  }));
+  const degrees = [points[0]!.typical, Math.max(...points.map(({ typical }) => typical))];
+  const end = points.at(-1)!.hours;
+  const step = [1, 2, 3, 6].find(one => end / one <= 6) ?? 6;
+  return {
+    title: say.plan.heat,
+    note: say.heat.verdicts[verdict],
+    points,
+    gel: { low: shown(gelOnset.low), high: shown(gelOnset.high) },
+    gelLabel: card.gelsFrom,
+    hours: Array.from({ length: Math.floor(end / step) + 1 }, (_, at) => ({
+      at: at * step,
+      label: card.hours({ hours: at * step }),
+    })),
+    degrees: degrees.map(at => ({ at, label: `${Math.round(at)}°` })),
+  };
 }

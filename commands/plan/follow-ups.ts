@@ -16,7 +16,8 @@ import {
 } from '../../src/records/recipes/index.ts';
 import { useItems } from '../../src/records/shelf/index.ts';
 import type { Words } from '../../src/words/index.ts';
-import { type Asking, makePlan } from './answer.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
+import { type Asking, makePlan, printPlan } from './answer.ts';
 import { emptied, type FormName, fieldsOf, textOf, typedIn, unlike, wordsIn } from './forms.ts';
 import { planNamesJar, whoSees } from './who-sees.ts';
 import { changed } from './written.ts';
@@ -47,6 +48,7 @@ const take = followUp({
       data: { outcomes },
       blocks: [...repeated, ...notices].map(notice => ({ kind: 'text', text: notice })),
       cautions: [],
+      choices: undoChoice({ repeated: repeated.length > 0 }, context.change.cause, context),
     };
   },
 });
@@ -187,6 +189,14 @@ const shelf = followUp({
     answerPlan(await recentPlanOf(context.shelf, id), { seenBy: 'asker' }, context),
 });
 
+/** The plan as one page to print. */
+const print = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  args: planId,
+  answer: async ({ plan: id }, context) => printPlan(await recentPlanOf(context.shelf, id), context),
+});
+
 /** What can be done with a plan: take its colours, see the shelf or show it, change it, keep it. */
 function choicesFor(
   id: string,
@@ -205,6 +215,7 @@ function choicesFor(
     button(plan.forms.more, openers.more.with(shown)),
     button(plan.forms.heat, openers.heat.with(shown)),
     button(plan.forms.save, save.with({ plan: id })),
+    ...(lesson ? [] : [button(plan.print, print.with({ plan: id }))]),
     ...(seenBy === 'group' && jars > 0 ? [button(plan.myShelf, shelf.with({ plan: id }))] : []),
     ...(seenBy === 'asker' && !lesson ? [button(plan.showAll, show.with({ plan: id }))] : []),
   ];
@@ -236,6 +247,7 @@ export const planFollowUps = {
   save,
   show,
   shelf,
+  print,
   'name-sent': nameSent,
   begin: openers.begin,
   more: openers.more,

@@ -5,13 +5,13 @@ import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { Gradient, Pot } from '../../src/engine/pouring/gradient.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
-import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
 import { colourJar, knownAs } from '../../src/presenting/colour/jars.ts';
 import { readMix } from '../../src/presenting/colour/mix.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { doseCautions, spoonsOf } from '../../src/presenting/dose.ts';
 import { volumeView } from '../../src/presenting/volume.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import type { Words } from '../../src/words/index.ts';
 
 export type GradientAsked = {
@@ -35,7 +35,7 @@ type PotRead = { readonly pot: Pot; readonly told: string };
 export async function gradientReply(asked: GradientAsked, context: Context): Promise<Reply> {
   const { say, store, asker, workers } = context;
   const owner = { owner: asker.id };
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const written = asked.portion?.trim() ?? say.match.oneCup;
   const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
   const { shades } = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);

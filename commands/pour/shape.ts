@@ -23,12 +23,12 @@ import {
 import { readSwirlShares } from '../../src/engine/pouring/swirl-shares.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
-import { MEASURES, type Measures, US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
+import { type Measures, US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { doseCautions, rough } from '../../src/presenting/dose.ts';
 import { volumeView } from '../../src/presenting/volume.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -38,7 +38,7 @@ declare module '../../src/engine/refusal.ts' {
 }
 
 const measuresOf = async ({ store, asker }: Context): Promise<Measures> =>
-  MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  kitchenOf(await preferencesOf(store, asker.id));
 
 /** Equal layers, the first as a wedge where a loaf is tilted for it. */
 export async function layersReply(

@@ -25,7 +25,7 @@ import {
 } from '../../src/presenting/colour/view.ts';
 import { doseCautions, rough, spoonsOf } from '../../src/presenting/dose.ts';
 import { doseData } from '../../src/presenting/dose-data.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -72,7 +72,7 @@ export async function previewNamesJar({ mix }: PreviewAsked, context: Context): 
 /** The predicted colour of a mix, with its measures and its swatch card. */
 export async function previewReply(asked: PreviewAsked, context: Context): Promise<Reply> {
   const { say, store, asker, workers } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const written = asked.portion?.trim() ?? say.match.oneCup;
   const portion = parsePortion(written, measures);
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);

@@ -5,7 +5,9 @@ import { text } from '../../src/conversation/option.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import * as recipes from '../../src/records/recipes/index.ts';
+import { UNDO_MINUTES } from '../../src/records/undo/index.ts';
 import { answerPlan } from '../plan/follow-ups.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
 import { rescaled } from './rescaled.ts';
 
 const recipe = text(
@@ -33,6 +35,12 @@ function told(
     cautions: [],
   };
 }
+
+/** A change with the way back from it. */
+const withUndo = (reply: Reply, done: { readonly repeated: boolean }, context: Context): Reply => ({
+  ...reply,
+  choices: undoChoice(done, context.change.cause, context),
+});
 
 /** The recipe's own words, one a line, as `/plan` takes them. */
 const asWritten = ({ written, times }: recipes.Recipe, { say }: Context): Block => ({
@@ -204,7 +212,7 @@ export default commandGroup(
         const steward = await isSteward(context);
         const change = { ...context.change, steward };
         const taken = await recipes.unshareRecipe(context.recipes, asked.recipe, change);
-        return told(context.say.recipes.unshared(taken), taken, context);
+        return withUndo(told(context.say.recipes.unshared(taken), taken, context), taken, context);
       },
     }),
     remove: action({
@@ -219,7 +227,9 @@ export default commandGroup(
           one => one.shared && one.by === shelf.member && one.name === gone.name,
         );
         const more = stays ? [context.say.recipes.removedStillShared] : [];
-        return told(context.say.recipes.removed(gone), gone, context, more);
+        const minutes = gone.repeated ? [] : [context.say.undo.within({ minutes: UNDO_MINUTES })];
+        const reply = told(context.say.recipes.removed(gone), gone, context, [...more, ...minutes]);
+        return withUndo(reply, gone, context);
       },
     }),
   },

@@ -8,12 +8,12 @@ import {
 import { ceilingPerCup, pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
 import { costOf, type Money } from '../../src/engine/cost/money.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
-import { MEASURES, type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
+import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { colourJar, knownAs, spooned } from '../../src/presenting/colour/jars.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { rough } from '../../src/presenting/dose.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findJar, type Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -33,7 +33,7 @@ export async function compareReply(
   context: Context,
 ): Promise<Reply> {
   const { shelf, store, asker, say } = context;
-  const measures = MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  const measures = kitchenOf(await preferencesOf(store, asker.id));
   const jars = [await findJar(shelf, asked.one), await findJar(shelf, asked.other)] as const;
   if (idOf(jars[0]) === idOf(jars[1])) refuse('compare-with-itself', {});
   const compared = [

@@ -2,45 +2,74 @@ import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
-import { type Outcome, removeItem, undoMovement } from '../../src/records/shelf/index.ts';
+import { type Outcome, removeItem, undoOnShelf } from '../../src/records/shelf/index.ts';
+import { UNDO_MINUTES } from '../../src/records/undo/index.ts';
+import type { Words } from '../../src/words/index.ts';
 import { changedReply } from './view.ts';
 
-/** Takes back a use or a restock, for ten minutes. */
+/** Takes back what one answer changed of a member's records, for ten minutes. */
 const undo = followUp({
   seenBy: 'asker',
   hours: 1,
-  args: { item: z.string(), cause: z.string() },
-  answer: (movement, context) => undone(movement, context),
+  args: { cause: z.string() },
+  answer: (made, context) => undone(made, context),
 });
 
-/** Takes a movement back and says what is left now. */
-export async function undone(
-  movement: { readonly item: string; readonly cause: string },
-  { shelf, at, say }: Context,
-): Promise<Reply> {
-  const outcome = await undoMovement(shelf, movement, { at: new Date(at) });
-  const { name, left = 0 } = outcome;
-  return changedReply(say.shelf.undone({ name, left }), outcome, say);
+/** Takes a change back and says how things stand now. Throws the Refusals of `undoOnShelf`. */
+export async function undone(made: { readonly cause: string }, context: Context): Promise<Reply> {
+  const { shelf, at, say } = context;
+  const done = await undoOnShelf(shelf, made, { at: new Date(at) });
+  if ('change' in done) {
+    const { what, name, repeated } = done.change;
+    return plainReply(repeated ? say.undo.already : say.undo.done[what]({ name }), done.change);
+  }
+  const { outcomes } = done;
+  if (outcomes.some(({ repeated }) => repeated)) return plainReply(say.undo.already, { outcomes });
+  const [only, other] = outcomes;
+  if (only && !other) return changedReply(backHeadline(only, say), only, say);
+  const lefts = outcomes.map(({ name, left = 0 }) => say.match.left({ name, grams: say.shelf.grams(left) }));
+  return plainReply(say.undo.several({ lefts }), { outcomes });
 }
 
-/** The button that takes a movement back; none where nothing was moved now. */
+const backHeadline = ({ action, name, left }: Outcome, say: Words): string =>
+  action === 'new-lot'
+    ? say.undo.lot({ name, left: left === undefined ? undefined : say.shelf.grams(left) })
+    : say.shelf.undone({ name, left: left ?? 0 });
+
+const plainReply = (headline: string, data: object): Reply => ({
+  kind: 'reply',
+  headline,
+  data,
+  blocks: [],
+  cautions: [],
+});
+
+/** The button that takes back what was changed under a cause; none where nothing was changed now. */
 export const undoChoice = (
-  { id, change, repeated }: Outcome,
+  { repeated }: { readonly repeated: boolean },
   cause: string,
   { say }: Pick<Context, 'say'>,
 ): readonly Choice[] =>
-  change === undefined || repeated
-    ? []
-    : [{ kind: 'button', label: say.shelf.undo, follow: undo.with({ item: id, cause }) }];
+  repeated ? [] : [{ kind: 'button', label: say.undo.button, follow: undo.with({ cause }) }];
+
+/** The same for a removal, with how long there is for it. */
+export function removedReply(outcome: Outcome, { change, say }: Context): Reply {
+  const reply = changedReply(say.shelf.removed(outcome), { ...outcome, low: false }, say);
+  if (outcome.repeated) return reply;
+  return {
+    ...reply,
+    blocks: [...reply.blocks, { kind: 'text', text: say.undo.within({ minutes: UNDO_MINUTES }) }],
+    choices: undoChoice(outcome, change.cause, { say }),
+  };
+}
 
 /** Removes an item once its owner has said that its history may go. */
 const remove = followUp({
   seenBy: 'asker',
   hours: 1,
   args: { item: z.string() },
-  async answer({ item }, { shelf, change, say }) {
-    const outcome = await removeItem(shelf, item, change);
-    return changedReply(say.shelf.removed(outcome), { ...outcome, low: false }, say);
+  async answer({ item }, context) {
+    return removedReply(await removeItem(context.shelf, item, context.change), context);
   },
 });
 

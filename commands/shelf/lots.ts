@@ -3,6 +3,7 @@ import { choice, number, text } from '../../src/conversation/option.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
 import { compareReply } from './compare.ts';
+import { undoChoice } from './follow-ups.ts';
 import {
   amount,
   colourant,
@@ -92,7 +93,10 @@ export const lotActions = {
         }),
       };
       const outcome = await shelf.startLot(context.shelf, asked.item, lot, context.change);
-      return told(context.say.shelf.lotStarted(outcome), outcome, context);
+      return {
+        ...told(context.say.shelf.lotStarted(outcome), outcome, context),
+        choices: undoChoice(outcome, context.change.cause, context),
+      };
     },
   }),
   describe: action({

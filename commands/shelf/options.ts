@@ -2,8 +2,7 @@ import type { Suggestion } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { number, text } from '../../src/conversation/option.ts';
 import { completeColourants } from '../../src/engine/colourants/complete.ts';
-import { MEASURES } from '../../src/engine/quantities/units.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { itemGrams } from '../../src/records/shelf/item-grams.ts';
 import { changedReply } from './view.ts';
@@ -52,7 +51,7 @@ export const size = text(
 export const lot = text({ en: 'What is printed on the lot', es: 'Lo que pone en el lote' }, { most: 60 });
 
 export const measuresOf = async ({ store, asker }: Context) =>
-  MEASURES[(await preferencesOf(store, asker.id)).spoons];
+  kitchenOf(await preferencesOf(store, asker.id));
 
 export const gramsAsked = async (asked: { item: string; amount: string }, context: Context) =>
   itemGrams(context.shelf, asked, await measuresOf(context));

@@ -7,7 +7,7 @@ import { noteShelf } from '../../src/records/group-shelves.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { gramsOf } from '../../src/records/shelf/jar.ts';
 import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
-import { askRemove, undoChoice, undone } from './follow-ups.ts';
+import { askRemove, removedReply, undoChoice, undone } from './follow-ups.ts';
 import {
   amount,
   colourant,
@@ -151,20 +151,19 @@ export const stockActions = {
       // Its first line says only that it was put there: nothing is lost with that.
       if (kept && lines > 1 && isWhole(kept.item.name, asked.item))
         return askRemove({ id: kept.item.id, name: kept.item.name, lines }, context);
-      const outcome = await shelf.removeItem(context.shelf, asked.item, context.change);
-      return told(context.say.shelf.removed(outcome), { ...outcome, low: false }, context);
+      return removedReply(await shelf.removeItem(context.shelf, asked.item, context.change), context);
     },
   }),
   undo: action({
     purpose: {
-      en: 'Take back what you just used or restocked',
-      es: 'Deshaz lo que acabas de sacar o reponer',
+      en: 'Take back what you just changed on your shelf',
+      es: 'Deshaz lo que acabas de cambiar en tu estantería',
     },
     anywhere: true,
     seenBy: 'asker',
     options: {},
     async answer(_asked, context) {
-      return undone(await shelf.lastMovement(context.shelf, new Date(context.at)), context);
+      return undone(await shelf.lastOnShelf(context.shelf, new Date(context.at)), context);
     },
   }),
 };

@@ -148,6 +148,7 @@ export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
   'pour line mould': words,
   'pour swirl mould': words,
   'pour swirl shares': words,
+  'prefer owned': words,
   'prefer zone': words,
   'preview base': words,
   'preview mix': colourant,

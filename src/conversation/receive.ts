@@ -2,9 +2,9 @@ import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
+import { byClockOf } from '../words/dates.ts';
 import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
-import type { Language } from '../words/sentence.ts';
 import { requireSteward } from './access.ts';
 import { keepingFirstAid } from './call-for-help.ts';
 import type { Suggestion } from './command.ts';
@@ -12,6 +12,7 @@ import { contextOf } from './context-of.ts';
 import type { Conversation } from './conversation.ts';
 import { withFace } from './faces.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
+import { inOunces } from './in-ounces.ts';
 import { checkLegible, isShort } from './legible.ts';
 import { forOneQuestion } from './one-question.ts';
 import type { Origin, Question } from './question.ts';
@@ -31,7 +32,8 @@ declare module '../engine/refusal.ts' {
 /** Answers a question. Never throws: a "no" and a fault of ours both come back as a problem. */
 export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
   const conversation = forOneQuestion(shared, asked);
-  const language = languageOfHelp(freeTexts(asked), await languageFor(asked, conversation));
+  const wishes = await wishesOf(asked, conversation);
+  const language = languageOfHelp(freeTexts(asked), wishes?.language ?? asked.language);
   const question = { ...asked, language };
   const [answered, notices] = await Promise.all([
     answerTo(question, conversation),
@@ -39,8 +41,10 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
   ]);
   const kept = keepingFirstAid(answered, freeTexts(question), wordsIn(language));
   const told = await withNotices(kept, notices, question, conversation);
-  const answer = told.kind === 'reply' ? await withFace(told, question, conversation) : told;
-  return { ...(asked.readsMarks ? answer : plainThroughout(answer)), language };
+  const weighed = told.kind === 'reply' && wishes?.mass === 'ounces' ? inOunces(told, language) : told;
+  const answer = weighed.kind === 'reply' ? await withFace(weighed, question, conversation) : weighed;
+  const clock = wishes?.zone === undefined ? undefined : byClockOf(wishes.zone, language);
+  return { ...(asked.readsMarks ? answer : plainThroughout(answer, clock)), language };
 }
 
 /** What a member is told along with the answer to a command that only they see: that something did not reach a group. */
@@ -67,16 +71,15 @@ async function withNotices(
   return { ...answer, blocks: [...told, ...answer.blocks] };
 }
 
-/** How much of what one call may take is waited for the language that a member prefers: a sound store says it in a few ms. */
-const LANGUAGE_WITHIN = 0.15;
+/** How much of what one call may take is waited for what a member prefers: a sound store says it in a few ms. */
+const WISHES_WITHIN = 0.15;
 
-/** The language the member prefers; the platform's when they have none, or when it cannot be looked up in time. */
-async function languageFor({ asker, language }: Origin, { services }: Conversation): Promise<Language> {
+/** What the member prefers, their language before all; undefined when it cannot be looked up in time. */
+async function wishesOf({ asker }: Origin, { services: { store } }: Conversation) {
   const { promise: late, resolve } = Promise.withResolvers<undefined>();
-  const timer = setTimeout(resolve, LANGUAGE_WITHIN * (services.store.patience ?? 2_000));
-  const looked = preferencesOf(services.store, asker.id).catch(() => undefined);
-  const preferred = await Promise.race([looked, late]).finally(() => clearTimeout(timer));
-  return preferred?.language ?? language;
+  const timer = setTimeout(resolve, WISHES_WITHIN * (store.patience ?? 2_000));
+  const looked = preferencesOf(store, asker.id).catch(() => undefined);
+  return await Promise.race([looked, late]).finally(() => clearTimeout(timer));
 }
 
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
@@ -149,7 +152,8 @@ export async function firstAidForWords(
   conversation: Conversation,
 ): Promise<Answer | undefined> {
   if (emergenciesIn([words]).length === 0) return undefined;
-  const language = languageOfHelp([words], await languageFor(origin, conversation));
+  const wishes = await wishesOf(origin, conversation);
+  const language = languageOfHelp([words], wishes?.language ?? origin.language);
   const say = wordsIn(language);
   const reply = await firstAidFor([words], origin, { say, registry: conversation.registry });
   return reply && { ...sealed(reply, { ...origin, language }, conversation), language };

@@ -133,7 +133,12 @@ export type Typing = {
   readonly focused: string;
 };
 
-export type Suggested = { readonly name: string; readonly value: string | number };
+export type Suggested = {
+  readonly name: string;
+  readonly value: string | number;
+  /** The colour it is, `#rrggbb`, where it is one. */
+  readonly hex?: string | undefined;
+};
 
 /** A seat to be made; `group` is an id, or `groupName` founds a new one. */
 export type NewSeat = {

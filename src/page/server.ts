@@ -7,6 +7,7 @@ import { isFromHere, protect } from './guard.ts';
 import type { Asked, Change, NewSeat, PageAction, Suggested, Typing } from './model.ts';
 import { readMultipart } from './multipart.ts';
 import { addSeat, memberAt } from './seats.ts';
+import { suggestedColour } from './suggested-colour.ts';
 import { View } from './view.ts';
 
 export type PageOptions = {
@@ -171,7 +172,7 @@ class RoomServer implements Page {
     answer(
       response,
       200,
-      suggested.map(({ name, value }) => ({ name, value })),
+      suggested.map(one => ({ name: one.name, value: one.value, hex: suggestedColour(one) })),
     );
   }
 

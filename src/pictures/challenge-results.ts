@@ -1,5 +1,5 @@
 import { clamped, heading, lines, MARGIN, type Pair, pairs, photo } from './challenge-parts.ts';
-import { FAINT, INK, RULE, Sheet } from './sheet.ts';
+import { FAINT, GOLD, INK, RULE, Sheet } from './sheet.ts';
 
 /** The board of results: texts in the group's language, colours as `#rrggbb`, photos as JPEG. */
 export type ChallengeResults = {
@@ -28,53 +28,64 @@ export type PairTable = {
   readonly cells: readonly (readonly ({ readonly votes: number; readonly wins: boolean } | undefined)[])[];
 };
 
-const WIDTH = 820;
+/** Read on a phone: what is drawn wider is smaller there. */
+const WIDTH = 600;
 const INNER = WIDTH - 2 * MARGIN;
-const PHOTO = 104;
-const SIDE = 34;
-const GOLD = '#f0dfae';
+/** Few places are drawn large, many small: the board is filled either way. */
+const sizesFor = (rows: number) => (rows <= 6 ? { photo: 132, side: 44 } : { photo: 96, side: 32 });
 const WIN = '#dfe9d3';
 
 /** Draws places with photos, colours wanted above colours measured, and the pairwise table. Returns a PNG. */
 export function drawChallengeResults(board: ChallengeResults): Uint8Array {
   const sheet = new Sheet(WIDTH);
   let y = heading(sheet, board.title, board.kicker) + 20;
+  const sizes = sizesFor(board.rows.length);
   for (const row of board.rows) {
-    drawRow(sheet, row, y);
-    y += PHOTO + 16;
+    drawRow(sheet, row, y, sizes);
+    y += sizes.photo + 16;
   }
   if (board.rows.some(row => row.pairs.length > 0))
-    y = sheet.paragraph(board.swatchNote, MARGIN, y, INNER, { size: 13, colour: FAINT }) + 6;
-  for (const text of board.why) y = sheet.paragraph(text, MARGIN, y, INNER, { size: 15 }) + 3;
+    y = sheet.paragraph(board.swatchNote, MARGIN, y, INNER, { size: 16, colour: FAINT }) + 6;
+  for (const text of board.why) y = sheet.paragraph(text, MARGIN, y, INNER, { size: 18 }) + 3;
   if (board.pairwise) y = table(sheet, board.pairwise, y + 14);
   return sheet.png(y + MARGIN - 8);
 }
 
-function drawRow(sheet: Sheet, row: ChallengeResults['rows'][number], y: number): void {
-  if (/^1=?$/.test(row.place)) sheet.box(MARGIN - 12, y - 6, INNER + 24, PHOTO + 12, GOLD, { radius: 10 });
-  sheet.text(row.place, MARGIN + 24, y + PHOTO / 2 + 12, { size: 34, weight: 'bold', anchor: 'middle' });
-  photo(sheet, row.photo, { x: MARGIN + 64, y, width: PHOTO, height: PHOTO });
-  const left = MARGIN + 64 + PHOTO + 20;
-  const swatches = row.pairs.length * (SIDE + 6);
+function drawRow(
+  sheet: Sheet,
+  row: ChallengeResults['rows'][number],
+  y: number,
+  { photo: height, side: most }: ReturnType<typeof sizesFor>,
+): void {
+  if (/^1=?$/.test(row.place)) sheet.box(MARGIN - 12, y - 6, INNER + 24, height + 12, GOLD, { radius: 10 });
+  sheet.text(row.place, MARGIN + 16, y + height / 2 + 12, { size: 34, weight: 'bold', anchor: 'middle' });
+  // As wide as phones take them: nothing of the frame stays empty.
+  const wide = (height * 4) / 3;
+  photo(sheet, row.photo, { x: MARGIN + 44, y, width: wide, height });
+  const left = MARGIN + 44 + wide + 14;
+  // Words keep two thirds of what is left: many colours are drawn smaller.
+  const side = Math.min(most, (WIDTH - MARGIN - left) / 3 / Math.max(1, row.pairs.length) - 6);
+  const swatches = row.pairs.length * (side + 6);
   const width = WIDTH - MARGIN - left - swatches - 12;
-  const name = clamped(row.name, { width, size: 18, lines: 2, weight: 'bold' });
-  const under = lines(sheet, name, { x: left, top: y + 4, size: 18, weight: 'bold', colour: INK });
-  const rest = row.lines.flatMap(text => clamped(text, { width, size: 14, lines: 2 })).slice(0, 3);
-  lines(sheet, rest, { x: left, top: under + 2, size: 14, colour: FAINT });
-  pairs(sheet, row.pairs, { x: WIDTH - MARGIN - swatches + 6, y: y + (PHOTO - 2 * SIDE) / 2, side: SIDE });
+  const name = clamped(row.name, { width, size: 19, lines: 2, weight: 'bold' });
+  const under = lines(sheet, name, { x: left, top: y + 2, size: 19, weight: 'bold', colour: INK });
+  const room = Math.floor((y + height - under) / (15 * 1.35));
+  const rest = row.lines.flatMap(text => clamped(text, { width, size: 15, lines: 3 })).slice(0, room);
+  lines(sheet, rest, { x: left, top: under + 2, size: 15, colour: FAINT });
+  pairs(sheet, row.pairs, { x: WIDTH - MARGIN - swatches + 6, y: y + (height - 2 * side) / 2, side });
 }
 
 function table(sheet: Sheet, { title, numbers, cells }: PairTable, top: number): number {
-  const titled = sheet.paragraph(title, MARGIN, top, INNER, { size: 15, weight: 'bold' }) + 6;
-  const width = Math.min(52, (INNER - 60) / numbers.length);
-  const height = 30;
+  const titled = sheet.paragraph(title, MARGIN, top, INNER, { size: 18, weight: 'bold' }) + 6;
+  const width = (INNER - 60) / numbers.length;
+  const height = 34;
   const left = MARGIN + 60;
-  const size = width < 36 ? 11 : 14;
+  const size = width < 40 ? 12 : 16;
   for (const [index, number] of numbers.entries()) {
     const x = left + index * width + width / 2;
     sheet.text(number, x, titled + 20, { size, weight: 'bold', anchor: 'middle' });
     const y = titled + height * (index + 1);
-    sheet.text(number, MARGIN + 30, y + 20, { size, weight: 'bold', anchor: 'middle' });
+    sheet.text(number, MARGIN + 30, y + 23, { size, weight: 'bold', anchor: 'middle' });
   }
   for (const [row, list] of cells.entries())
     for (const [column, cell] of list.entries()) {
@@ -83,7 +94,7 @@ function table(sheet: Sheet, { title, numbers, cells }: PairTable, top: number):
       sheet.box(x, y, width, height, cell?.wins ? WIN : 'none', { edge: RULE });
       if (!cell) continue;
       const weight = cell.wins ? 'bold' : 'regular';
-      sheet.text(String(cell.votes), x + width / 2, y + 20, { size, weight, anchor: 'middle' });
+      sheet.text(String(cell.votes), x + width / 2, y + 23, { size, weight, anchor: 'middle' });
     }
   return titled + height * (numbers.length + 1);
 }

@@ -1,5 +1,6 @@
+import { unbroken } from './card/unbroken.ts';
+import { Sheet } from './sheet.ts';
 import {
-  type BatchCard,
   CARD,
   type CardSection,
   drawCautions,
@@ -8,12 +9,17 @@ import {
   drawTitle,
   drawWeights,
   heading,
-  unbroken,
-} from './batch-card.ts';
-import { Sheet } from './sheet.ts';
+  type LargeNumbers,
+  type Weighed,
+} from './wall-parts.ts';
 
 /** A class handout, already in the reader's words. */
-export type ClassHandout = Pick<BatchCard, 'title' | 'subtitle' | 'numbers' | 'weights' | 'cautions'> & {
+export type ClassHandout = {
+  readonly title: string;
+  readonly subtitle: string;
+  readonly numbers: LargeNumbers;
+  readonly weights: Weighed;
+  readonly cautions: CardSection;
   /** Over the numbers and weights: that they are for each station. */
   readonly each: string;
   /** Stations with their people, steps, what to buy, portions. */

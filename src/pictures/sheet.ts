@@ -6,6 +6,8 @@ export const PAPER = '#faf7f0';
 export const INK = '#2b2620';
 export const FAINT = '#6b6358';
 export const RULE = '#d8d0c2';
+/** What comes first, or was chosen. */
+export const GOLD = '#f0dfae';
 
 export type TextStyle = {
   readonly size?: number;
@@ -15,7 +17,14 @@ export type TextStyle = {
   readonly anchor?: 'start' | 'middle' | 'end';
 };
 
-const LINE_HEIGHT = 1.35;
+export type PathStyle = {
+  readonly fill?: string;
+  readonly stroke?: string;
+  readonly width?: number;
+  readonly dash?: readonly number[];
+};
+
+export const LINE_HEIGHT = 1.35;
 
 const escaped = (text: string) =>
   text
@@ -62,6 +71,13 @@ export class Sheet {
       `<line x1="${round(x1)}" y1="${round(y1)}" x2="${round(x2)}" y2="${round(y2)}" stroke="${colour}" stroke-width="${width}"/>`,
     );
     return this;
+  }
+
+  /** A path by SVG's own letters, filled or drawn. */
+  path(d: string, { fill = 'none', stroke, width = 1, dash }: PathStyle): this {
+    const line = stroke ? ` stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round"` : '';
+    const dashed = dash ? ` stroke-dasharray="${dash.join(' ')}"` : '';
+    return this.element(`<path d="${d}" fill="${fill}"${line}${dashed}/>`);
   }
 
   /** A path, a circle, an image: any one SVG element that is trusted already. */

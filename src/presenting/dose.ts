@@ -30,6 +30,7 @@ export const doseBlocks = (
   say: Words,
 ): readonly Block[] => [
   ...doseFace(doses, colourants, say),
+  ...doses.flatMap(named => learntBlock(named, say)),
   { ...doseMeasures(doses, say), fold: 'numbers' },
   ...doseSteps(doses, say),
   ...(doses.length === 1 ? whyOf(doses[0]!, say) : []),
@@ -56,6 +57,17 @@ function doseFace(
       fold: 'face',
     },
   ];
+}
+
+/** That the jar's own bars changed its spoons, and what a usual jar takes. */
+function learntBlock(
+  { dose: { timesKind, teaspoons, premix, askedTeaspoons }, name }: NamedDose,
+  say: Words,
+): readonly Block[] {
+  if (timesKind === undefined) return [];
+  const usual = (askedTeaspoons ?? teaspoons) * timesKind;
+  const spoons = premix ? undefined : say.quantities.measure(practicalSpoons(usual));
+  return [{ kind: 'text', text: say.dosing.learnt({ name, times: rough(timesKind), usual: spoons }) }];
 }
 
 /** `1/2 tsp gold mica, about 0.9 g, in 1 tsp light oil; whisk it in`. */

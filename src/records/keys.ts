@@ -22,6 +22,13 @@ export function part(text: string): string {
   return encoded;
 }
 
+/** The text that a part of a key stands for. */
+export function textOfPart(encoded: string): string {
+  if (encoded === '_') return '';
+  const bytes = encoded.replaceAll(/_([0-9a-f]{2})/g, '%$1');
+  return decodeURIComponent(bytes);
+}
+
 /** A key of a kind of record, from parts in any script. Kinds are made below, in this file only. */
 function key(kind: string, ...parts: readonly string[]): string {
   return [kind, ...parts.map(part)].join('/');
@@ -66,6 +73,12 @@ export const shelfGone = (member: string, item: string) => key('shelf-gone', mem
 export const shelfIdempotencies = (member: string) => key('shelf-once', member);
 /** The change that an interaction made, so that its second delivery makes none. */
 export const shelfIdempotency = (member: string, cause: string) => key('shelf-once', member, cause);
+/** The changes that one interaction made at once, one behind the other. */
+export function shelfIdempotencyParts(member: string, cause: string): Span {
+  const first = shelfIdempotency(member, cause);
+  // '.' is the character after '-'.
+  return { from: `${first}-`, to: `${first}.` };
+}
 /** The lines of an item's ledger lie under this key. */
 export const ledger = (member: string, item: string) => key('ledger', member, item);
 /** One line of an item's ledger; the newest comes first. */
@@ -134,6 +147,17 @@ export const askedLine = (member: string, id: string) => key('asked', member, id
 export const foldedAnswers = (member: string) => key('late-fold', member);
 /** What one answer folded away, under the id that its buttons carry. */
 export const foldedAnswer = (member: string, id: string) => key('late-fold', member, id);
+
+/** What changes of everybody took away of late lies under this key. */
+export const allUndoables = () => key('late-undo');
+/** What a member's changes took away of late lies under this key. */
+export const undoables = (member: string) => key('late-undo', member);
+/** What one change took away, by its cause. */
+export const undoable = (member: string, cause: string) => key('late-undo', member, cause);
+/** That changes were taken back lies under this key. */
+export const allUndone = () => key('undone');
+/** That a change was taken back: whatever it made must not be made once more. */
+export const undone = (member: string, cause: string) => key('undone', member, cause);
 
 /** The matches a member was lately answered with lie under this key. */
 export const recentMatches = (member: string) => key('late-match', member);

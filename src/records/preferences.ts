@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { LANGUAGES, type Language } from '../engine/language.ts';
+import { SPOONS, type Spoon } from '../engine/quantities/spoons.ts';
+import { MEASURES, type Measures } from '../engine/quantities/units.ts';
 import { preference } from './keys.ts';
 import { type RecordKind, read, recordKind, written } from './record.ts';
 import { drop, put, type Store, type Write } from './store.ts';
@@ -18,6 +20,10 @@ export type Preferences = {
   readonly zone?: string | undefined;
   /** At which hour of it reminders come, 0 to 23. */
   readonly hour: number;
+  /** The spoons that are there; every one unless they say. */
+  readonly owned?: readonly Spoon[] | undefined;
+  /** What their scale steps in, grams, where they said so. */
+  readonly scale?: number | undefined;
   /** Whether an answer comes as its face with folds to open, or whole at once. */
   readonly answers: 'short' | 'whole';
 };
@@ -43,6 +49,8 @@ const wishes: { readonly [W in Wish]: RecordKind<{ choice: string }> } = {
   jars: recordKind('preference', { choice: z.enum(['private', 'shown']) }),
   zone: recordKind('preference', { choice: z.string() }),
   hour: recordKind('preference', { choice: z.string().regex(/^(?:1?\d|2[0-3])$/) }),
+  owned: recordKind('preference', { choice: z.string() }),
+  scale: recordKind('preference', { choice: z.string() }),
   answers: recordKind('preference', { choice: z.enum(['short', 'whole']) }),
 };
 const all = Object.keys(wishes) as Wish[];
@@ -54,10 +62,20 @@ export async function preferencesOf(store: Store, member: string): Promise<Prefe
     const value = stored[index];
     if (value === undefined) return [];
     const { choice } = read(wishes[wish], preference(member, wish), value);
-    return [[wish, wish === 'hour' ? Number(choice) : choice]];
+    return [[wish, readWish(wish, choice)]];
   });
   return { ...usualPreferences, ...Object.fromEntries(chosen) };
 }
+
+/** A wish as it is used, of the text it is kept as. */
+function readWish(wish: Wish, choice: string): unknown {
+  if (wish === 'hour' || wish === 'scale') return Number(choice);
+  return wish === 'owned' ? SPOONS.filter(spoon => choice.split(',').includes(spoon)) : choice;
+}
+
+/** What a member measures with: their kind of spoons and cups, and which of the spoons are there. */
+export const kitchenOf = ({ spoons, owned }: Pick<Preferences, 'spoons' | 'owned'>): Measures =>
+  owned && owned.length > 0 ? { ...MEASURES[spoons], owned } : MEASURES[spoons];
 
 /** Sets the preferences that are given and leaves the others; `undefined` goes back to the usual. Answers with all of them. */
 export async function prefer(

@@ -1,5 +1,5 @@
 import { byLanguage, type Language } from '../engine/language.ts';
-import { instantMark } from './marks.ts';
+import { instantMark, type ShowMark, withoutMarks } from './marks.ts';
 
 /** Days and moments as one language writes them, by the clocks of a zone (IANA name). */
 export type Dates = {
@@ -32,3 +32,13 @@ const all = byLanguage(dates);
 
 /** The one place where dates of sentences are formatted. */
 export const datesIn = (language: Language): Dates => all[language];
+
+/** Marks for fronts that know no reader's zone, shown by the clocks that this reader goes by; other marks as they are. */
+export const byClockOf =
+  (zone: string, language: Language): ShowMark =>
+  (meant, text) => {
+    const seconds = /^t:(\d+):f$/.exec(meant)?.[1];
+    return seconds === undefined
+      ? text
+      : withoutMarks(datesIn(language).moment(Number(seconds) * 1000, zone));
+  };

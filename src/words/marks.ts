@@ -21,16 +21,20 @@ export const replaceMarks = (text: string, show: (meant: string, text: string) =
     ? text.replace(pattern, (_, meant: string, plain: string) => show(meant, plain))
     : text;
 
+/** What stands in the place of a mark: what it means to the platform, and the text it carries. */
+export type ShowMark = (meant: string, text: string) => string;
+const asCarried: ShowMark = (_, plain) => plain;
+
 /** The text as it is read where there are no marks. */
-export const withoutMarks = (text: string): string => replaceMarks(text, (_, plain) => plain);
+export const withoutMarks = (text: string): string => replaceMarks(text, asCarried);
 
 /** A whole answer without marks: every text in it, at whatever depth; bytes and functions stay as they are. */
-export function plainThroughout<Value>(value: Value): Value {
-  if (typeof value === 'string') return withoutMarks(value) as Value;
-  if (Array.isArray(value)) return value.map(plainThroughout) as Value;
+export function plainThroughout<Value>(value: Value, show: ShowMark = asCarried): Value {
+  if (typeof value === 'string') return replaceMarks(value, show) as Value;
+  if (Array.isArray(value)) return value.map(one => plainThroughout(one, show)) as Value;
   if (typeof value !== 'object' || value === null || Object.getPrototypeOf(value) !== Object.prototype)
     return value;
   return Object.fromEntries(
-    Object.entries(value).map(([key, inner]) => [key, plainThroughout(inner)]),
+    Object.entries(value).map(([key, inner]) => [key, plainThroughout(inner, show)]),
   ) as Value;
 }

@@ -13,8 +13,10 @@ import { whatToBuy } from '../engine/palettes/what-to-buy.ts';
 import { evenGradient } from '../engine/pouring/gradient.ts';
 import { photoColours } from '../photo/colours.ts';
 import type { Box } from '../photo/reading.ts';
-import { drawBatchCard } from '../pictures/batch-card.ts';
 import { drawBatchPairs } from '../pictures/batch-pairs.ts';
+import { drawBatchCard } from '../pictures/card/phone-card.ts';
+import { printBatchCard } from '../pictures/card/print.ts';
+import { drawTimeline } from '../pictures/card/timeline.ts';
 import { drawChallengeCard } from '../pictures/challenge-card.ts';
 import { drawClassHandout } from '../pictures/class-handout.ts';
 import { drawFitPlot } from '../pictures/fit-plot.ts';
@@ -61,6 +63,8 @@ export const jobs = {
   planBatch,
   planClass: ({ request, ask }: { request: PlanRequest; ask: ClassAsk }) => planClass(request, ask),
   batchCard: drawBatchCard,
+  printBatchCard,
+  timeline: drawTimeline,
   batchPairs: drawBatchPairs,
   classHandout: drawClassHandout,
 };

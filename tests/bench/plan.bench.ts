@@ -7,7 +7,7 @@ import { rateTable, SAPONIFICATION } from '../../src/engine/heat/kinetics.ts';
 import { mouldSection } from '../../src/engine/heat/mould.ts';
 import { runLoaf } from '../../src/engine/heat/run.ts';
 import { USUAL_HEAT } from '../../src/engine/heat/setting.ts';
-import { drawBatchCard } from '../../src/pictures/batch-card.ts';
+import { drawTimeline } from '../../src/pictures/card/timeline.ts';
 import { sayRatio } from './ratio.ts';
 
 const loaf = { shape: 'loaf', widthCm: 9, heightCm: 7 } as const;
@@ -70,25 +70,16 @@ test('a whole plan', async ({ bench }) => {
   sayRatio('the heat band alone against a whole plan', heat, plan);
 });
 
-test('its card', async ({ bench }) => {
+test('its list of times', async ({ bench }) => {
   const line = 'Stir 1/2 tsp gold mica into 1 Tbsp light oil until no dry speck is left.';
-  const drawn = await bench('a card of 40 lines', () => {
-    drawBatchCard({
-      title: 'Batch card',
-      subtitle: line,
-      numbers: [{ label: 'Lye', value: '143.1 g', note: line }],
-      weights: [{ label: 'Olive oil', value: '500 g' }],
-      portions: [{ title: 'Blue', rows: [line, line] }],
-      notes: [{ title: 'Heat', rows: Array.from({ length: 10 }, () => line) }],
-      steps: {
-        title: 'When',
-        rows: Array.from({ length: 20 }, (_, at) => ({ when: `${at} min`, what: line })),
-      },
-      cautions: { title: 'Care', rows: Array.from({ length: 10 }, () => line) },
+  const drawn = await bench('a list of 40 lines', async () => {
+    await drawTimeline({
+      title: 'When',
+      rows: Array.from({ length: 40 }, (_, at) => ({ when: `${at} min`, what: line })),
     });
   }).run(warm);
   const plan = await bench('the plan on it', () => {
     planBatch(request);
   }).run(warm);
-  sayRatio('drawing a card against planning it', drawn, plan);
+  sayRatio('drawing its times against planning it', drawn, plan);
 });

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 
 /**
@@ -25,12 +25,19 @@ type Package = { readonly license?: string };
 const lock = JSON.parse(readFileSync(new URL('../../package-lock.json', import.meta.url), 'utf8')) as {
   packages: Record<string, Package>;
 };
-/** In the lock file, or in the older form that a package's own file may have: `licenses: [{ type }]`. */
+/** What the MIT licence begins with (https://spdx.org/licenses/MIT): a few packages name it in its own file alone. */
+const MIT = 'Permission is hereby granted, free of charge, to any person obtaining a copy';
+
+/** In the lock file, in the older form that a package's own file may have: `licenses: [{ type }]`, or in full beside it. */
 function licenceOf(path: string, { license }: Package): string | undefined {
   if (license) return license;
   const file = new URL(`../../${path}/package.json`, import.meta.url);
   const { licenses } = JSON.parse(readFileSync(file, 'utf8')) as { licenses?: readonly { type: string }[] };
-  return licenses?.map(({ type }) => type).join(' OR ');
+  if (licenses) return licenses.map(({ type }) => type).join(' OR ');
+  const text = new URL(`../../${path}/LICENSE`, import.meta.url);
+  return existsSync(text) && readFileSync(text, 'utf8').replaceAll(/\s+/g, ' ').includes(MIT)
+    ? 'MIT'
+    : undefined;
 }
 
 const packages = Object.entries(lock.packages)

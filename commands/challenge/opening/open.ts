@@ -37,7 +37,7 @@ async function opened(
   const { choices: _offeredInTheChannel, ...announcement } = told;
   const notes = [
     ...shifted.map(fixed => shiftOf(fixed, context)),
-    whereTold(id, channel, context),
+    whereTold(channel, context),
     ...(await besideTold(channel, context)),
     ...(now.terms.decides === 'votes' ? [] : [say.challengeSteps.unscoredKinds]),
   ];
@@ -53,13 +53,13 @@ async function opened(
 }
 
 /** Where the group hears of it; or that it does not, by what is missing there, and where it would. */
-function whereTold(id: string, channel: Named | undefined, context: Context): string {
+function whereTold(channel: Named | undefined, context: Context): string {
   const { here, say } = context;
   const words = say.challengeSteps;
-  if (!channel && context.channel === undefined) return words.openedHere({ id });
+  if (!channel && context.channel === undefined) return words.openedHere;
   const lacks = channel ? (channel.lacks ?? []) : (here?.lacks ?? []);
-  if (lacks.length > 0) return words.openedUntold({ id, lacks, instead: here?.betterPlaces() ?? [] });
-  return channel ? words.openedInOther({ id, channel: channel.name }) : words.openedInChannel({ id });
+  if (lacks.length > 0) return words.openedUntold({ lacks, instead: here?.betterPlaces() ?? [] });
+  return channel ? words.openedInOther({ channel: channel.name }) : words.openedInChannel;
 }
 
 /** What will not stand beside the news although the group wants it, by what we may not do there. */

@@ -5,6 +5,8 @@ import type { Challenge } from '../../../src/engine/challenges/challenge.ts';
 import type { Chosen } from '../../../src/engine/challenges/voting/voting.ts';
 import type { StoredChallenge } from '../../../src/records/challenges/index.ts';
 import { inTheRunning, type NumberedBar, nameOfBar, numberedBars, numberedName } from '../bars.ts';
+import { scopeOf } from '../lookup.ts';
+import { barsPicture } from '../pictures.ts';
 
 /** Where on the ballot the next pick goes: after so many ranks, or into the last of them; and which page is shown. */
 export type Step = { readonly depth: number; readonly tie: boolean; readonly page: number };
@@ -20,6 +22,7 @@ type BallotArgs = {
 export type BallotLeads = {
   readonly pick: (to: BallotArgs) => Follow;
   readonly turn: (to: BallotArgs) => Follow;
+  readonly back: (cast: { readonly challenge: string; readonly cause: string }) => Follow;
 };
 
 export type Ballot = {
@@ -31,6 +34,10 @@ export type Ballot = {
   /** Whether the ballot was cast just now, before, or has been overtaken by a later one of the same member. */
   readonly saved: 'now' | 'before' | 'superseded';
   readonly ownLeftOut?: boolean;
+  /** The interaction that cast it just now. */
+  readonly cause?: string;
+  /** Said before the ballot itself. */
+  readonly said?: string;
 };
 
 /** The platform shows so many items in a menu. */
@@ -53,12 +60,12 @@ export function stillStanding(chosen: Chosen, bars: readonly NumberedBar[]): Cho
   return chosen.map(tied => tied.filter(entry => running.has(entry))).filter(tied => tied.length > 0);
 }
 
-/** A member's ballot: what is on it, what may go on it next. */
-export function ballotReply(
-  { challenge, now, chosen, step, saved, ownLeftOut = false }: Ballot,
+/** A member's ballot: what is on it, what may go on it next, and the bars to look at while choosing. */
+export async function ballotReply(
+  { challenge, now, chosen, step, saved, ownLeftOut = false, cause, said }: Ballot,
   leads: BallotLeads,
   context: Context,
-): Reply {
+): Promise<Reply> {
   const { say } = context;
   const steps = say.challengeSteps;
   const { terms } = now;
@@ -72,7 +79,7 @@ export function ballotReply(
   };
   const count = ranks.flat().length;
   const notes = [
-    ...(ownLeftOut ? [steps.ownLeftOut] : []),
+    ...(ownLeftOut || bars.some(({ by }) => by === context.asker.id) ? [steps.ownLeftOut] : []),
     ...(terms.method === 'schulze' && count > 0 && count < others.length ? [steps.restShare] : []),
     ...(step ? [steps.changeUntil({ until: say.challenges.moment(terms.votesUntil, terms.zone) })] : []),
   ];
@@ -87,7 +94,12 @@ export function ballotReply(
       numbered: terms.method === 'schulze',
     });
   blocks.push({ kind: 'text', text: notes.join('\n') });
-  const headline = steps.ballot[count === 0 ? 'empty' : saved]({ title: terms.title, bars: count });
+  if (step) {
+    const marks = marksOf(ranks, terms.method, steps);
+    const ballot = { voter: context.asker.id, marks };
+    blocks.push(...(await barsPicture(context.workers, scopeOf(context), { challenge, now, say }, ballot)));
+  }
+  const headline = said ?? steps.ballot[count === 0 ? 'empty' : saved]({ title: terms.title, bars: count });
   return {
     kind: 'reply',
     headline,
@@ -100,8 +112,34 @@ export function ballotReply(
     },
     blocks: blocks.filter(block => block.kind !== 'text' || block.text !== ''),
     cautions: [],
-    choices: step ? ballotChoices({ challenge, now, others, ranks, step }, leads, context) : [],
+    choices: [
+      ...(step ? ballotChoices({ challenge, now, others, ranks, step }, leads, context) : []),
+      ...(cause === undefined
+        ? []
+        : [
+            {
+              kind: 'button',
+              label: say.undo.button,
+              follow: leads.back({ challenge: challenge.id, cause }),
+            } as const,
+          ]),
+    ],
   };
+}
+
+/** What a voter gave each bar: its rank, or that it was chosen. */
+function marksOf(
+  ranks: Chosen,
+  method: Challenge['terms']['method'],
+  steps: Context['say']['challengeSteps'],
+): ReadonlyMap<string, string> {
+  return new Map(
+    ranks.flatMap((tied, at) =>
+      tied.map(
+        entry => [entry, method === 'schulze' ? steps.ranks({ place: at + 1 }) : steps.chosen] as const,
+      ),
+    ),
+  );
 }
 
 type Filling = {

@@ -12,6 +12,7 @@ import {
   choiceOf,
   requireChallenge,
   type StoredChallenge,
+  undoBallot,
 } from '../../../src/records/challenges/index.ts';
 import { inTheRunning, numberedBars } from '../bars.ts';
 import { chooseChallenge, madeBy, scopeOf } from '../lookup.ts';
@@ -25,9 +26,13 @@ import {
   withoutOwn,
 } from './ballot.ts';
 
-const leads: BallotLeads = { pick: to => pick.with(to), turn: to => turn.with(to) };
+const leads: BallotLeads = {
+  pick: to => pick.with(to),
+  turn: to => turn.with(to),
+  back: to => back.with(to),
+};
 
-const shown = (ballot: Ballot, context: Context): Reply => ballotReply(ballot, leads, context);
+const shown = (ballot: Ballot, context: Context): Promise<Reply> => ballotReply(ballot, leads, context);
 
 /** The first page of the first rank. */
 const beginning: Step = { depth: 0, tie: false, page: 0 };
@@ -96,6 +101,7 @@ async function cast(challenge: StoredChallenge, chosen: Chosen, context: Context
       step: { ...beginning, depth: done.chosen.length },
       saved: done.superseded ? 'superseded' : 'now',
       ownLeftOut: chosen.flat().length > done.chosen.flat().length,
+      ...(!done.superseded && { cause: madeBy(context).id }),
     },
     context,
   );
@@ -153,6 +159,25 @@ function joined(
   const last = kept.at(-1);
   return step.tie && last ? [...kept.slice(0, -1), [...last, ...picked]] : [...kept, picked];
 }
+
+/** Takes the ballot back that was just cast: the one before it counts again, or none. */
+export const back = followUp({
+  seenBy: 'asker',
+  replaces: true,
+  hours: 1,
+  args: { challenge: z.string(), cause: z.string() },
+  async answer({ challenge: id, cause }, context) {
+    const made = madeBy(context);
+    const { repeated, name } = await undoBallot(scopeOf(context), id, { cause, made });
+    const challenge = await requireChallenge(scopeOf(context), id);
+    const now = voting(challenge, context);
+    const chosen = await choiceNow(challenge, now, context);
+    const { undo } = context.say;
+    const said = repeated ? undo.already : undo.done.ballot({ name });
+    const step = { ...beginning, depth: chosen.length };
+    return shown({ challenge, now, chosen, step, saved: 'before', said }, context);
+  },
+});
 
 /** Another page, another rank, or the first rank anew: shows, casts nothing. */
 export const turn = followUp({

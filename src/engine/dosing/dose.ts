@@ -56,9 +56,9 @@ function powderFor(
 ): number {
   switch (strength.by) {
     case 'name':
-      return full * STRENGTH_SHARES[strength.name];
+      return (full * STRENGTH_SHARES[strength.name]) / timesOf(asked);
     case 'share':
-      return full * strength.ofFull;
+      return (full * strength.ofFull) / timesOf(asked);
     case 'percent-of-oils': {
       const grams = (oilsIn(portionMillilitres, batter) * strength.percent) / 100;
       const { colourant, gramsPerTeaspoon } = asked;
@@ -74,6 +74,10 @@ function powderFor(
       );
   }
 }
+
+/** Amounts that were said in spoons or percent are taken as said, however strong the jar. */
+const timesOf = ({ timesKind = 1, strength }: DoseAsked): number =>
+  strength.by === 'name' || strength.by === 'share' ? timesKind : 1;
 
 /** Whether more was asked for than the ceiling allows; a hair over, from rounding, is not. */
 export function isAboveCeiling({ askedMillilitres, ceilingMillilitres }: Wanted): boolean {
@@ -104,7 +108,7 @@ export function measuredDose(
     colourant: { id: colourant.id, kind: colourant.kind },
     strength,
     teaspoons: tidy(teaspoons),
-    spoons: practicalSpoons(teaspoons, mostMillilitres / measures.teaspoon),
+    spoons: practicalSpoons(teaspoons, mostMillilitres / measures.teaspoon, measures.owned),
     millilitres: tidy(millilitres),
     grams,
     weighedSpoon: gramsPerTeaspoon !== undefined,
@@ -113,6 +117,7 @@ export function measuredDose(
     perCup: tidy(perMillilitre * measures.cup),
     perPoundOfOils: tidy(perMillilitre * batterFromOils(POUND_G, batter)),
     ...(isAboveCeiling(wanted) ? { askedTeaspoons: tidy(wanted.askedMillilitres / measures.teaspoon) } : {}),
+    ...(timesOf(asked) === 1 ? {} : { timesKind: timesOf(asked) }),
     ...wetting(asked, { millilitres, grams }, measures),
   };
 }
@@ -122,7 +127,8 @@ export const tidy = (value: number): number => Number(value.toPrecision(12));
 
 function wetting(asked: DoseAsked, dry: Pick<Dose, 'millilitres' | 'grams'>, measures: Measures) {
   const { colourant, premix, carrier, dishTest } = asked;
-  const spoonsOf = (millilitres: number) => practicalSpoons(millilitres / measures.teaspoon);
+  const spoonsOf = (millilitres: number) =>
+    practicalSpoons(millilitres / measures.teaspoon, undefined, measures.owned);
   if (premix === undefined) {
     const advice = carrierFor({
       colourant,

@@ -29,6 +29,8 @@ export type DoseAsked = {
   /** What one level teaspoon of this jar weighs, grams; else the kind's bulk density speaks. */
   readonly gramsPerTeaspoon?: number;
   readonly dishTest?: DishTest;
+  /** How strong this jar is over its kind, 1 as usual: a strength by name is a depth of colour, so it takes the less. */
+  readonly timesKind?: number;
   readonly premix?: Premix;
   /** The carrier the member wants, or that the premix is in. */
   readonly carrier?: Carrier;
@@ -70,6 +72,8 @@ export type Dose = {
   readonly perPoundOfOils: number;
   /** Teaspoons asked for, when more than this answer gives. */
   readonly askedTeaspoons?: number;
+  /** How strong the jar is over its kind, where that changed the dose. */
+  readonly timesKind?: number;
   readonly carrier: CarrierAdvice & { readonly spoons: PracticalSpoons };
   /** Present when the colourant comes already wet: spoon this, not the dry powder. */
   readonly premix?: PremixUse;

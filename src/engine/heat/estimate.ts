@@ -2,7 +2,7 @@ import type { Band } from '../origin.ts';
 import { GEL_ONSET_SPREAD, gelKind, gelOnset, ONSET_OFFSETS } from './gel.ts';
 import { rateTable, SAPONIFICATION, SAPONIFICATION_HEAT } from './kinetics.ts';
 import { type HeatShape, mouldSection } from './mould.ts';
-import { gelledShare, type LoafRun, runLoaf } from './run.ts';
+import { CURVE_MINUTES, gelledShare, type LoafRun, runLoaf } from './run.ts';
 import type { GelOdds, HeatSetting } from './setting.ts';
 import { outsideTemperature, TRANSFER } from './surroundings.ts';
 
@@ -40,6 +40,8 @@ export type HeatEstimate = {
   readonly ring: { readonly chance: number; readonly millimetresFromSide: number | undefined };
   /** Chance that the core passes 85 C, where loaves crack, heave or separate (common practice). */
   readonly overheatChance: number;
+  /** The core from the pour until it has cooled well past its peak; the band over the runs that still go, C. */
+  readonly curve: readonly (Band & { readonly hours: number })[];
 };
 
 /** Below this, no outcome is likely enough to be called. */
@@ -83,6 +85,14 @@ export function estimateHeat(shape: HeatShape, batter: HotBatter, setting: HeatS
     gelledShare: gelledShare(typical, onset),
     ring: { chance: gel.partial, millimetresFromSide: ringDistance(runs, onset, shape) },
     overheatChance: sumOf(runs, run => (run.peakCoreC >= OVERHEATED_C ? 1 : 0)),
+    curve: typical.curve.map((_, at) => ({
+      hours: (at * CURVE_MINUTES) / 60,
+      ...bandOver(
+        runs.filter(({ run }) => run.curve.length > at),
+        typical,
+        run => run.curve[at]!,
+      ),
+    })),
   };
 }
 
@@ -154,10 +164,11 @@ function bandOver(runs: readonly WeightedRun[], typical: LoafRun, value: (run: L
   const rising = runs
     .map(({ run, weight }) => ({ value: value(run), weight }))
     .sort((a, b) => a.value - b.value);
+  const all = rising.reduce((sum, { weight }) => sum + weight, 0);
   const quantile = (share: number) => {
     let sum = 0;
     for (const one of rising) {
-      sum += one.weight;
+      sum += one.weight / all;
       if (sum >= share - 1e-12) return one.value;
     }
     return rising.at(-1)!.value;

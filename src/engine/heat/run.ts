@@ -12,6 +12,8 @@ export type LoafRun = {
   /** What each soap cell reached while there was soap to gel, C, with its share of the section; hottest first. */
   readonly reached: readonly { readonly celsius: number; readonly share: number; readonly at: number }[];
   readonly converted: number;
+  /** The hottest soap cell at the pour and at every {@link CURVE_MINUTES} after it, C. */
+  readonly curve: readonly number[];
 };
 
 export type LoafDrive = {
@@ -24,6 +26,9 @@ export type LoafDrive = {
   /** From `rateTable`. */
   readonly rates: Float64Array;
 };
+
+/** Time between two points of a curve. */
+export const CURVE_MINUTES = 10;
 
 const DAY = 24 * 3600;
 /** There is no gel without soap: what must have converted for a hot cell to count. */
@@ -46,6 +51,7 @@ export function runLoaf(drive: LoafDrive): LoafRun {
   const width = section.widths[edge % section.columns]!;
   const beyond = (width / 2 - EDGE_DEPTH) / width;
   const peak = { core: drive.startC, hours: 0, edge: drive.startC };
+  const curve = [drive.startC];
   let growth = { step: Number.NaN, table: rates };
   const react = (temperature: Float64Array, heat: Float64Array, step: number) => {
     if (growth.step !== step) growth = { step, table: growthTable(rates, step) };
@@ -68,6 +74,7 @@ export function runLoaf(drive: LoafDrive): LoafRun {
       if (here > hottest) hottest = here;
       if (here > reached[at]! && converted[at]! >= SOAP_ENOUGH) reached[at] = here;
     }
+    if (seconds >= curve.length * CURVE_MINUTES * 60) curve.push(hottest);
     if (hottest > peak.core) {
       peak.core = hottest;
       peak.hours = seconds / 3600;
@@ -86,6 +93,7 @@ export function runLoaf(drive: LoafDrive): LoafRun {
     reached: Array.from(soap, at => ({ celsius: reached[at]!, share: volume[at]! / all, at })).sort(
       (a, b) => b.celsius - a.celsius,
     ),
+    curve,
     converted: soap.reduce((sum, at) => sum + converted[at]! * volume[at]!, 0) / all,
   };
 }

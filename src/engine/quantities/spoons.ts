@@ -52,6 +52,10 @@ const SIZES: readonly (readonly [Spoon, number])[] = SPOONS.map(spoon => {
   return [spoon, (unit === 'tablespoon' ? 96 : 32) / part];
 });
 
+type Sizes = typeof SIZES;
+/** The sizes of the spoons somebody owns; each still divides those above it. */
+const sizesOf = (owned: readonly Spoon[]): Sizes => SIZES.filter(([spoon]) => owned.includes(spoon));
+
 /** A spoon reached by division or through millilitres must still count as that spoon. */
 const ROUNDING = 1e-7;
 
@@ -65,21 +69,28 @@ const TOO_COARSE = 0.1;
 
 /**
  * The sum of real spoons for a dose in teaspoons: the nearest sum of one kind of spoon if it is within 3 %, else of two
- * kinds within 6.5 %, else the nearest of more; never more than `atMost` teaspoons. Below 1/32 tsp, a paste of which one part holds the dose.
+ * kinds within 6.5 %, else the nearest of more; never more than `atMost` teaspoons, and only in the spoons that are `owned`,
+ * one at least. Below the smallest of them, a paste of which one part holds the dose.
  * Throws RangeError for a dose that is not positive and finite.
  * @example practicalSpoons(0.75).spoons // [{ spoon: '1/2 tsp', count: 1 }, { spoon: '1/4 tsp', count: 1 }]
  */
-export function practicalSpoons(teaspoons: number, atMost = Number.POSITIVE_INFINITY): PracticalSpoons {
+export function practicalSpoons(
+  teaspoons: number,
+  atMost = Number.POSITIVE_INFINITY,
+  owned: readonly Spoon[] = SPOONS,
+): PracticalSpoons {
   if (!(teaspoons > 0 && Number.isFinite(teaspoons))) throw new RangeError('a dose is positive and finite');
+  const sizes = sizesOf(owned);
+  const least = sizes.at(-1)![1];
   const most = Math.floor(atMost * 32 * (1 + ROUNDING));
   const target = settled(teaspoons * 32);
-  if (target < 1 - ROUNDING || most < 1) return { spoons: [], ...byPaste(teaspoons) };
-  const thirtySeconds = fewest(Math.min(target, most), most);
-  const spoons = spoonsOf(thirtySeconds);
+  if (target < least - ROUNDING || most < least) return { spoons: [], ...byPaste(teaspoons, sizes) };
+  const thirtySeconds = fewest(Math.min(target, most), most, sizes);
+  const spoons = spoonsOf(thirtySeconds, sizes);
   const held = thirtySeconds / 32;
   const off = (thirtySeconds - target) / target;
   const plain = { spoons, teaspoons: held, off };
-  return Math.abs(off) > TOO_COARSE ? { ...plain, paste: pasteFor(teaspoons) } : plain;
+  return Math.abs(off) > TOO_COARSE ? { ...plain, paste: pasteFor(teaspoons, sizes) } : plain;
 }
 
 /**
@@ -96,23 +107,27 @@ export function teaspoonsIn(spoons: readonly SpoonCount[]): number {
 }
 
 /** Thirty-seconds of a teaspoon nearest the target with the fewest kinds of spoon that come near enough. */
-function fewest(target: number, most: number): number {
-  let best = 1;
-  for (let kinds = 1; kinds <= SIZES.length; kinds += 1) {
-    best = nearest(target, most, kinds);
+function fewest(target: number, most: number, sizes: Sizes): number {
+  let best = sizes.at(-1)![1];
+  for (let kinds = 1; kinds <= sizes.length; kinds += 1) {
+    best = nearest(target, most, { kinds, sizes });
     if (Math.abs(best - target) <= GOOD_ENOUGH[Math.min(kinds, 3) - 1]! * target) return best;
   }
   return best;
 }
 
 /** The nearest sum of at most `kinds` kinds of spoon, not above `most`. */
-function nearest(target: number, most: number, kinds: number): number {
+function nearest(
+  target: number,
+  most: number,
+  { kinds, sizes }: { readonly kinds: number; readonly sizes: Sizes },
+): number {
   const sums = new Set<number>();
   const add = (rest: number, held: number, from: number, left: number): void => {
     if (held > 0) sums.add(held);
     if (left === 0) return;
-    for (let at = from; at < SIZES.length; at += 1) {
-      const size = SIZES[at]![1];
+    for (let at = from; at < sizes.length; at += 1) {
+      const size = sizes[at]![1];
       const below = Math.floor(rest / size);
       for (const count of [below, below + 1]) {
         if (count > 0) add(Math.max(0, rest - count * size), held + count * size, at + 1, left - 1);
@@ -120,37 +135,41 @@ function nearest(target: number, most: number, kinds: number): number {
     }
   };
   add(target, 0, 0, kinds);
-  const allowed = [...sums].filter(sum => sum <= most && kindsIn(sum) <= kinds);
-  return allowed.reduce((near, sum) => (Math.abs(sum - target) < Math.abs(near - target) ? sum : near), 1);
+  const allowed = [...sums].filter(sum => sum <= most && kindsIn(sum, sizes) <= kinds);
+  return allowed.reduce(
+    (near, sum) => (Math.abs(sum - target) < Math.abs(near - target) ? sum : near),
+    sizes.at(-1)![1],
+  );
 }
 
-function kindsIn(thirtySeconds: number): number {
+function kindsIn(thirtySeconds: number, sizes: Sizes): number {
   let rest = thirtySeconds;
   let kinds = 0;
-  for (const [, size] of SIZES) {
+  for (const [, size] of sizes) {
     if (rest >= size) kinds += 1;
     rest %= size;
   }
   return kinds;
 }
 
-function spoonsOf(thirtySeconds: number): SpoonCount[] {
+function spoonsOf(thirtySeconds: number, sizes: Sizes): SpoonCount[] {
   let rest = thirtySeconds;
-  return SIZES.flatMap(([spoon, size]) => {
+  return sizes.flatMap(([spoon, size]) => {
     const count = Math.floor(rest / size);
     rest -= count * size;
     return count > 0 ? [{ spoon, count }] : [];
   });
 }
 
-function byPaste(teaspoons: number) {
-  const paste = pasteFor(teaspoons);
+function byPaste(teaspoons: number, owned: Sizes) {
+  const paste = pasteFor(teaspoons, owned);
   return { teaspoons: paste.teaspoons, off: (paste.teaspoons - teaspoons) / teaspoons, paste };
 }
 
-/** The smallest paste, from 1/8 tsp of powder up, whose whole number of parts comes within 5 % and not above the dose. */
-function pasteFor(teaspoons: number): DilutionPaste {
-  const sizes = SIZES.filter(([, size]) => size >= 4 && size <= 96).toReversed();
+/** The smallest paste, from 1/8 tsp of powder up where such a spoon is owned, whose whole number of parts comes within 5 % and not above the dose. */
+function pasteFor(teaspoons: number, owned: Sizes): DilutionPaste {
+  const spooned = owned.filter(([, size]) => size >= 4);
+  const sizes = (spooned.length > 0 ? spooned : owned).toReversed();
   const fits = ([, size]: readonly [Spoon, number]) => {
     const parts = size / 32 / teaspoons;
     return (

@@ -1,4 +1,5 @@
 import type { Origin } from '../origin.ts';
+import type { Spoon } from './spoons.ts';
 
 /** Millilitres in one level US customary teaspoon: 231 cubic inches a gallon, 768 teaspoons a gallon, exact. */
 export const US_TEASPOON_ML = 4.92892159375;
@@ -15,6 +16,8 @@ export type Measures = {
   readonly teaspoon: number;
   readonly tablespoon: number;
   readonly cup: number;
+  /** The spoons that are there to measure with; every one unless said. */
+  readonly owned?: readonly Spoon[] | undefined;
   readonly origin: Origin;
 };
 

@@ -52,7 +52,22 @@ function sheetElement(colour: number | null | undefined, inside: readonly Node[]
     sheet.style.setProperty('--asked', hex);
     document.dispatchEvent(new CustomEvent('asked-colour', { detail: hex }));
   }
+  setTallAside(sheet);
   return sheet;
+}
+
+/** So much higher than wide, a picture stands beside the words until somebody enlarges it. */
+const TALL = 1.3;
+
+/** A tall picture pushes what is read or pressed off the screen: it goes to the side, under the number. */
+function setTallAside(sheet: HTMLElement): void {
+  for (const gallery of sheet.querySelectorAll<HTMLElement>(':scope > .gallery')) {
+    const images = gallery.querySelectorAll('img');
+    const [image] = images;
+    if (images.length !== 1 || !image || image.height < TALL * image.width) continue;
+    gallery.classList.add('aside');
+    sheet.querySelector(':scope > h2')?.after(gallery);
+  }
 }
 
 /** Files come from the page's own server, below the page's address: the address in the message is the host's. */
@@ -70,7 +85,14 @@ function picture({ url, width, height }: Media, description: string | null | und
     loading: 'lazy',
     ...(width && height && { width, height }),
   });
-  return element('a', { href: source, target: '_blank', rel: 'noopener', class: 'picture' }, image);
+  const link = element('a', { href: source, target: '_blank', rel: 'noopener', class: 'picture' }, image);
+  // A press enlarges it where it stands; with Ctrl or the middle button it opens as any link does.
+  link.addEventListener('click', event => {
+    if (event.ctrlKey || event.metaKey || event.shiftKey) return;
+    event.preventDefault();
+    link.classList.toggle('large');
+  });
+  return link;
 }
 
 function fileLink({ name = '', size = 0 }: Component, file: Media, { say }: Hands): HTMLElement {

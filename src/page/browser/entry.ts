@@ -24,9 +24,27 @@ export function entryElement(message: Shown, around: Around): HTMLElement {
     onlyYou && element('p', { class: 'badge' }, say.onlyYou),
     pending
       ? element('p', { class: 'working' }, say.working)
-      : element('div', { class: 'body' }, ...bodyNodes(message, around)),
+      : withFewButtons(element('div', { class: 'body' }, ...bodyNodes(message, around)), around),
     element('footer', {}, stamp(message, around), ...doings(message, around)),
   );
+}
+
+/** So many buttons show on a phone before the rest waits behind one more. */
+const MOST_BUTTONS = 2;
+
+/** On a phone the first buttons show, and one that brings the others; a wide screen has room for all. */
+function withFewButtons(body: HTMLElement, { say }: Pick<Around, 'say'>): HTMLElement {
+  const buttons = [...body.querySelectorAll<HTMLElement>(':scope > .row > button')];
+  const extra = buttons.slice(MOST_BUTTONS);
+  if (extra.length < 2) return body;
+  for (const one of extra) one.classList.add('extra');
+  const more = element('button', { type: 'button', class: 'more' }, say.moreButtons({ count: extra.length }));
+  more.addEventListener('click', () => {
+    body.classList.add('all');
+    extra[0]?.focus();
+  });
+  extra[0]?.before(more);
+  return body;
 }
 
 /** A question that nothing answers yet. */

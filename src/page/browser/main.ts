@@ -48,7 +48,7 @@ function openRoom(seat: Seat): void {
       }
       options[option] ??= values.get(option) ?? '';
       const found = await suggestionsFor(seat, { command: `/${action.path}`, options, focused: option });
-      return found.map(({ name, value }) => ({ label: name, value: String(value) }));
+      return found.map(({ name, value, hex }) => ({ label: name, value: String(value), hex }));
     },
   });
   const examples = say.examples.map(({ label, line }) => {

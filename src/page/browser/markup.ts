@@ -37,7 +37,7 @@ export const withPatches = (text: string): readonly (Node | string)[] =>
     .flatMap(part => (/^#[\da-f]{6}$/iu.test(part) ? [patch(part), part] : [part]));
 
 /** What is inside is for eyes only: the hex beside it says the same. */
-function patch(hex: string): HTMLElement {
+export function patch(hex: string): HTMLElement {
   const made = element('span', { class: 'patch', 'aria-hidden': 'true' });
   made.style.backgroundColor = hex;
   return made;

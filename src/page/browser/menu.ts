@@ -29,6 +29,9 @@ export function menuElement(menu: Component, hands: Hands): HTMLElement {
   return element('div', { class: 'menu' }, picker.field, button, trouble);
 }
 
+/** More boxes than these wait behind their heading: an answer is one screen. */
+const MOST_OPEN = 4;
+
 type Picker = { readonly field: HTMLElement; values(): readonly string[] };
 
 function pickOne(options: readonly MenuOption[], placeholder: string): Picker {
@@ -36,12 +39,13 @@ function pickOne(options: readonly MenuOption[], placeholder: string): Picker {
   const select = element(
     'select',
     { id },
-    element('option', { value: '' }, '—'),
+    element('option', { value: '' }, placeholder || '—'),
     ...options.map(({ label, value, description, default: chosen }) =>
       element('option', { value, selected: chosen }, description ? `${label} (${description})` : label),
     ),
   );
-  const label = element('label', { for: id }, placeholder);
+  // The list itself shows what it asks for: a line above it would say it twice.
+  const label = element('label', { for: id, class: 'unseen' }, placeholder);
   return {
     field: element('div', { class: 'field' }, label, select),
     values: () => (select.value === '' ? [] : [select.value]),
@@ -55,8 +59,15 @@ function tickSome(options: readonly MenuOption[], placeholder: string): Picker {
   const lines = options.map(({ label, description }, index) =>
     element('label', { class: 'tick' }, boxes[index], description ? `${label} (${description})` : label),
   );
+  const fieldset = element('fieldset', {}, element('legend', { class: 'unseen' }, placeholder), ...lines);
+  const isLong = options.length > MOST_OPEN;
   return {
-    field: element('fieldset', {}, element('legend', {}, placeholder), ...lines),
+    field: element(
+      'details',
+      { class: 'ticks', open: !isLong },
+      element('summary', {}, placeholder),
+      fieldset,
+    ),
     values: () => boxes.filter(box => box.checked).map(box => box.value),
   };
 }

@@ -48,6 +48,27 @@ export function learntOf({ colourant, lot: { learnt } }: ShelfItem): JarBelief |
   };
 }
 
+/** Nearer to its kind than this, a jar is as strong as it: level spoons scatter by as much (common practice). */
+const AS_STRONG = 0.08;
+/** The least and the most that is believed of a jar's strength when it is dosed. */
+const BELIEVED = { least: 0.4, most: 3 } as const;
+
+/**
+ * How strong an item is over its kind by its own test bars and cured batches, 1 as usual; a white by how it covers.
+ * Undefined where nothing was learnt, or nothing that a spoon shows.
+ */
+export function timesItsKind({ colourant, item }: Jar): number | undefined {
+  if (!item) return undefined;
+  const isWhite = colourant.kind === 'white';
+  const learnt = learntOf(item);
+  const scale = calibrationOf(item)?.scale;
+  const times = learnt
+    ? Math.exp(learnt.parameters[isWhite ? 1 : 0])
+    : scale && (isWhite ? scale.s : scale.k);
+  if (times === undefined || Math.abs(Math.log(times)) < AS_STRONG) return undefined;
+  return Math.min(BELIEVED.most, Math.max(BELIEVED.least, times));
+}
+
 export const sourceOf = ({ measured, learnt, pool }: ColourJar): ColourSource =>
   measured || learnt ? 'own-bars' : pool ? 'shared-bars' : 'kind';
 

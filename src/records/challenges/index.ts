@@ -25,4 +25,4 @@ export {
   type Opening,
   openChallenge,
 } from './steward.ts';
-export { ballotsOf, type Cast, castBallot, choiceOf } from './votes.ts';
+export { ballotsOf, type Cast, castBallot, choiceOf, undoBallot } from './votes.ts';

@@ -4,6 +4,14 @@ import { refuse } from '../../engine/refusal.ts';
 import { challengeBallot, challengeBallots, challengeBallotsOf, challengeEnd, under } from '../keys.ts';
 import { type RecordOf, read, written } from '../record.ts';
 import { absent, add, drop, type Entry, everything } from '../store.ts';
+import {
+  dropOutlivedUndoables,
+  notUndone,
+  takeBack,
+  UNDO_MINUTES,
+  type Undone,
+  undoable,
+} from '../undo/index.ts';
 import { inPhase, requireChallenge } from './mutations.ts';
 import type { ChallengeScope, Made } from './queries.ts';
 import { ballotKind, endKind } from './schema.ts';
@@ -40,16 +48,42 @@ export async function castBallot(
   const endKey = challengeEnd(group, id);
   const ballotKey = challengeBallot(group, id, made.by, made.at, made.id);
   const older = before.filter(({ ballot }) => ballot.id !== made.id);
+  const value = written(ballotKind, { ...made, chosen: kept });
+  const change = { cause: made.id, at: new Date(made.at) };
+  const back = older.map(({ key, ballot }) => ({ key, value: written(ballotKind, ballot) }));
+  await dropOutlivedUndoables({ store, member: made.by }, change.at);
   const result = await store.commit([
     absent(endKey),
-    add(ballotKey, written(ballotKind, { ...made, chosen: kept })),
+    notUndone(made.by, change),
+    add(ballotKey, value),
+    undoable(made.by, change, {
+      what: 'ballot',
+      name: now.terms.title,
+      back,
+      made: [{ key: ballotKey, value }],
+      absent: [endKey],
+    }),
     ...older.map(({ key }) => drop(key)),
   ]);
   const changed = older.length > 0;
   // The same interaction once more: it is in already.
-  if (result.done || result.clash === ballotKey) return { chosen: kept, changed, superseded: false };
+  if (result.done || result.clash !== endKey) return { chosen: kept, changed, superseded: false };
   const [end] = await store.get([endKey]);
   return refuse('challenge-not-now', { phase: read(endKind, endKey, end).how, needs: 'voting' });
+}
+
+/**
+ * Takes a ballot back while the vote runs: the one before it counts again, or none. Throws the Refusals of
+ * `takeBack`, and `challenge-not-now`.
+ */
+export async function undoBallot(
+  { store, group }: ChallengeScope,
+  id: string,
+  { cause, made }: { readonly cause: string; readonly made: Made },
+): Promise<Undone> {
+  inPhase(await requireChallenge({ store, group }, id), made, 'voting');
+  const undone = await takeBack({ store, member: made.by }, cause, new Date(made.at));
+  return undone ?? refuse('undo-nothing', { minutes: UNDO_MINUTES });
 }
 
 /** What a member chose last; undefined when they have not voted. */

@@ -67,6 +67,8 @@ export const kinds: ReadonlyMap<string, OwnedKind | Unowned> = new Map<string, O
   ['late-match', mine('recent')],
   ['asked', mine('recent')],
   ['late-fold', mine('recent')],
+  ['late-undo', mine('recent')],
+  ['undone', mine('recent')],
   ['evidence', mine('evidence', 3)],
   ['flaw-case', { topic: 'flaws', owner: { head: 'member' }, erasure: 'drop' }],
   ['flaw-outcome', { topic: 'flaws', owner: { field: 'member' }, erasure: 'rename' }],

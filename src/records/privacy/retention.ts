@@ -4,6 +4,7 @@ import { putDue } from '../dues.ts';
 import { flawCases, leftAt, leftOf, part, under } from '../keys.ts';
 import { moment, readable, recordKind, written } from '../record.ts';
 import { add, drop, everything, pages, type Store, type Write } from '../store.ts';
+import { sweepUndoables } from '../undo/index.ts';
 import { erase } from './erase.ts';
 import { groupPartOf } from './kinds.ts';
 import { membersIn } from './members.ts';
@@ -60,6 +61,7 @@ export async function sweep(sweeping: Sweep): Promise<void> {
   await noteLeft(sweeping, failures);
   await eraseLeft(sweeping);
   await dropOutlived(store, group, now);
+  await sweepUndoables(store, now);
   if (failures.length > 0) throw failures[0];
 }
 

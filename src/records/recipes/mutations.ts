@@ -12,6 +12,7 @@ import { type RecordOf, read, written } from '../record.ts';
 import { tidyName } from '../shelf/names.ts';
 import type { Change } from '../shelf/shelf.ts';
 import { add, drop, type Store } from '../store.ts';
+import { dropOutlivedUndoables, type UndoableWhat, undoable } from '../undo/index.ts';
 import { findOwn, findShared } from './queries.ts';
 import { type Found, type KeptPlan, mostRecipes, type Recipe, type RecipeShelf } from './recipe.ts';
 import { recipeKind, removalKind } from './schema.ts';
@@ -96,11 +97,23 @@ export async function shareRecipe(
 }
 
 /** Drops a recipe, once for its cause: a second delivery does not touch a recipe that came under the name since. */
-async function take(store: Store, key: string, recipe: Recipe, member: string, change: Change) {
+async function take(
+  store: Store,
+  { key, what, name }: { readonly key: string; readonly what: UndoableWhat; readonly name: string },
+  member: string,
+  change: Change,
+) {
+  await dropOutlivedUndoables({ store, member }, change.at);
   const once = recipeIdempotency(member, change.cause);
-  const removal = written(removalKind, { name: recipe.name, at: change.at });
-  const { done } = await store.commit([add(once, removal), drop(key)]);
-  return { name: recipe.name, repeated: !done };
+  const removal = written(removalKind, { name, at: change.at });
+  const [value] = await store.get([key]);
+  const back = value === undefined ? [] : [{ key, value }];
+  const { done } = await store.commit([
+    add(once, removal),
+    undoable(member, change, { what, name, back }),
+    drop(key),
+  ]);
+  return { name, repeated: !done };
 }
 
 async function doneBefore(
@@ -123,7 +136,8 @@ export async function removeRecipe(
   const before = await doneBefore(store, member, change);
   if (before) return before;
   const recipe = await findOwn(shelf, asked);
-  return take(store, recipeKey(member, foldName(recipe.name)), recipe, member, change);
+  const key = recipeKey(member, foldName(recipe.name));
+  return take(store, { key, what: 'recipe-removed', name: recipe.name }, member, change);
 }
 
 /**
@@ -141,5 +155,6 @@ export async function unshareRecipe(
   const recipe: Found = await findShared(shelf, asked);
   if (recipe.by !== member && !change.steward)
     refuse('recipe-not-yours', { name: recipe.name, by: recipe.byName });
-  return take(store, sharedKey(group, foldName(recipe.name)), recipe, member, change);
+  const key = sharedKey(group, foldName(recipe.name));
+  return take(store, { key, what: 'recipe-unshared', name: recipe.name }, member, change);
 }

@@ -19,4 +19,4 @@ export { findItem, listShelf, nearestNames, showItem } from './queries.ts';
 export * from './shelf.ts';
 export { setAsideOn } from './snapshot.ts';
 export { restockItem, type Taking, useItem, useItems } from './stock.ts';
-export { lastMovement, UNDO_MINUTES, undoMovement } from './undo.ts';
+export { lastOnShelf, type ShelfUndone, undoOnShelf } from './undo.ts';

@@ -16,7 +16,7 @@ export const ask = {
   readAs: (v: { name: string }) => `Read as ${v.name}.`,
   sameForAll: (v: { text: string; names: readonly string[] }) =>
     `“${v.text}” can be several: ${list(v.names)}. The dose is the same for all of them; pick yours for what lye does to it.`,
-  change: 'Change it',
+  change: 'Ask it another way',
   changeLabel: 'The command, or your question in other words',
   doIt: 'Do it',
   confirm: (v: { line: string }) => `Shall I do this? ${v.line}`,

@@ -87,6 +87,8 @@ export const dosing = {
   /** How near the ceiling. */
   ceiling: (v: { spoons: string; percent: number }) =>
     `${v.percent} % of the most this portion takes (${v.spoons}).`,
+  learnt: (v: { name: string; times: number; usual: string | undefined }) =>
+    `“${v.name}” is ${plain(v.times)} times as strong as usual by your own bars${v.usual === undefined ? ': counted in.' : `: a usual jar takes ${v.usual}.`}`,
   perMeasure: (v: { perCup: number; perPound: number }) =>
     `That is ${plain(v.perCup)} tsp per cup of batter, or ${plain(v.perPound)} tsp per pound of oils.`,
   shareOfPaste: (v: { percent: number; grams: number; spoons: string }) =>

@@ -54,6 +54,9 @@ export const flaws = {
   question: (v: { at: number; most: number; text: string }) => `Question ${v.at} of ${v.most}: ${v.text}`,
   answers: { yes: 'Yes', no: 'No', unsure: 'I don’t know' },
   answered: (v: { text: string; answer: string }) => `${v.text} ${v.answer}.`,
+  /** A colour on the photo of a bar, where its colour is what went wrong. */
+  seenColour: (v: { word: string }) => `On the photo: ${v.word}`,
+  seenHex: (v: { hex: string; plusMinus: number }) => `${v.hex}, give or take ${v.plusMinus}`,
   yourAnswers: 'You answered',
   notIt: 'That’s not it: take back something I noticed',
   turnedOut: 'What did it turn out to be?',

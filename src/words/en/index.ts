@@ -31,6 +31,7 @@ import { privacyRefusals } from './privacy.ts';
 import { quantitiesRefusals } from './quantities.ts';
 import { shelfRefusals } from './shelf.ts';
 import { testBarsRefusals } from './test-bars.ts';
+import { undoRefusals } from './undo.ts';
 
 export { ask } from './ask.ts';
 export { backup } from './backup.ts';
@@ -68,6 +69,7 @@ export { quantities } from './quantities.ts';
 export { shelf } from './shelf.ts';
 export { stability } from './stability.ts';
 export { testBars } from './test-bars.ts';
+export { undo } from './undo.ts';
 
 export const refusals: RefusalSentences = {
   ...askRefusals,
@@ -102,4 +104,5 @@ export const refusals: RefusalSentences = {
   ...quantitiesRefusals,
   ...shelfRefusals,
   ...testBarsRefusals,
+  ...undoRefusals,
 };

@@ -128,6 +128,11 @@ export const calibrating = {
   plainBar: (v: { hex: string }) => `Plain bar ${v.hex}: the base is judged by it`,
   doseOf: (v: { spoons: string }) => `${v.spoons} per cup`,
   bars: 'Your test bars',
+  fullCup: 'Full colour in a cup',
+  spoonsNow: (v: { now: string; usual: string }) =>
+    v.now === v.usual
+      ? `${v.now}, as ever`
+      : `${v.now} now, where a usual jar takes ${v.usual}: /dose uses it`,
   covering: 'Hiding power',
   strength: 'Colour strength',
   timesKind: (v: { times: number }) => `${plain(v.times)} times the usual`,

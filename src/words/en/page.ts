@@ -41,6 +41,7 @@ export const page = {
   onlyYou: 'Only you see this',
   edited: 'changed since',
   working: 'Working on it…',
+  moreButtons: (v: { count: number }) => `${v.count} more`,
   copy: 'Copy',
   copied: 'Copied',
   print: 'Print',

@@ -1,3 +1,8 @@
+import { numbersIn } from '../numbers.ts';
+
+const { plain } = numbersIn('en');
+const list = new Intl.ListFormat('en');
+
 export const prefer = {
   headline: 'This is how I answer you.',
   spoons: {
@@ -5,6 +10,10 @@ export const prefer = {
     label: 'Spoons: nutrition label, 5 ml teaspoon, 240 ml cup',
     metric: 'Spoons: metric, 5 ml teaspoon, 250 ml cup',
   },
+  owned: (v: { spoons: readonly string[]; all: boolean }) =>
+    v.all ? 'You own: every spoon down to 1/32 tsp' : `You own: ${list.format(v.spoons)}`,
+  scale: (v: { grams: number | undefined }) =>
+    v.grams === undefined ? 'Scale: 0.1 g, unless a plan says else' : `Scale: steps of ${plain(v.grams)} g`,
   temperature: {
     celsius: 'Temperature: °C first, °F beside it',
     fahrenheit: 'Temperature: °F first, °C beside it',

@@ -13,7 +13,7 @@ export const privacy = {
     preferences: 'Your preferences',
     recipes: 'Your recipes',
     batches: 'Your batches',
-    recent: 'Recent plans and matches',
+    recent: 'Recent plans, matches and undos',
     evidence: 'Your reports',
     flaws: 'Your questions about flaws',
     challenges: 'Your part in challenges',
@@ -23,7 +23,8 @@ export const privacy = {
     preferences: 'Kept until you erase them.',
     recipes: 'Kept until you remove them.',
     batches: 'Kept with their photos until you remove them.',
-    recent: 'Kept for two days, the newest 20.',
+    recent:
+      'Kept for two days, the newest 20; what an undo needs, for ten minutes and until the night at most.',
     evidence: 'Kept until you take them back.',
     flaws:
       'Words for two days; what it turned out to be stays, for the group’s count; pictures you gave, until you take them back.',

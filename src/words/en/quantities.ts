@@ -46,6 +46,7 @@ export const quantities = {
 
 export const quantitiesRefusals: Pick<
   RefusalSentences,
+  | 'spoons-owned-unreadable'
   | 'amount-without-unit'
   | 'amount-unit-unknown'
   | 'amount-vessel'
@@ -58,6 +59,8 @@ export const quantitiesRefusals: Pick<
   | 'strength-percent-large'
   | 'colour-unreadable'
 > = {
+  'spoons-owned-unreadable': ({ text }) =>
+    `I can’t read “${text}” as spoons. List those you own, such as “1 tsp, 1/2, 1/4, 1/8”, or “all”.`,
   'amount-without-unit': ({ text }) =>
     `“${text}” needs a unit: ${UNITS}, such as “2 cups”, “500 g” or “1 lb oils”.`,
   'amount-unit-unknown': ({ unit }) =>

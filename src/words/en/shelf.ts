@@ -59,12 +59,11 @@ export const shelf = {
     `I don’t know what “${v.name}” is made of: say it with /shelf describe, and I can dose it.`,
   low: (v: { name: string; left: number }) =>
     v.left === 0 ? `“${v.name}” is used up.` : `Running low: ${g(v.left)} of “${v.name}” left.`,
-  undo: 'Undo',
   undone: (v: { name: string; left: number }) => `Taken back: ${g(v.left)} of “${v.name}” now.`,
   takenAlready: (v: { name: string; left?: number | undefined }) =>
     `Already taken: ${g(v.left ?? 0)} of “${v.name}” left.`,
   removeSure: (v: { name: string; lines: number }) =>
-    `Remove “${v.name}” and the ${v.lines} lines of its history? This can’t be undone.`,
+    `Remove “${v.name}” and the ${v.lines} lines of its history?`,
   removeYes: (v: { name: string }) => `Remove “${clip(v.name)}”`,
   repeated: 'I had already noted that, so nothing was counted twice.',
   empty: 'Your shelf is empty. Add your first colourant with /shelf add.',
@@ -97,14 +96,8 @@ export const shelfRefusals: Pick<
   | 'store-scheme-unknown'
   | 'jar-unidentified'
   | 'spoons-not-weighed'
-  | 'undo-nothing'
-  | 'undo-too-late'
   | 'shelf-undo-not-enough'
 > = {
-  'undo-nothing': ({ minutes }) =>
-    `There is nothing to take back: a use or a restock can be undone for ${minutes} minutes.`,
-  'undo-too-late': ({ minutes }) =>
-    `That is more than ${minutes} minutes ago: put it right with /shelf use or /shelf restock.`,
   'shelf-undo-not-enough': ({ name, left }) =>
     `Only ${g(left)} of “${name}” left, less than was put there: put it right with /shelf use.`,
   'records-not-read': () =>

@@ -12,7 +12,7 @@ export const ask: typeof en.ask = {
   readAs: ({ name }) => `Leído como ${name}.`,
   sameForAll: ({ text, names }) =>
     `«${text}» puede ser varios: ${list(names)}. La dosis es la misma para todos; elige el tuyo para saber qué le hace la sosa.`,
-  change: 'Cambiarlo',
+  change: 'Preguntarlo de otro modo',
   changeLabel: 'El comando, o tu pregunta con otras palabras',
   doIt: 'Hazlo',
   confirm: ({ line }) => `¿Hago esto? ${line}`,

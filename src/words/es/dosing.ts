@@ -75,6 +75,8 @@ export const dosing: typeof en.dosing = {
   weighYourSpoon: ({ colourant }) =>
     `Los gramos son muy aproximados: pesa una cucharadita rasa de tu ${colourant} y los afino.`,
   ceiling: ({ spoons, percent }) => `${percent} % de lo máximo para esta porción (${spoons}).`,
+  learnt: ({ name, times, usual }) =>
+    `«${name}» es ${plain(times)} veces tan fuerte como lo normal, según tus propias pastillas${usual === undefined ? ': ya va contado.' : `: de un bote normal serían ${usual}.`}`,
   perMeasure: ({ perCup, perPound }) =>
     `Son ${plain(perCup)} cdta por taza de masa, o ${plain(perPound)} cdta por libra de aceites.`,
   shareOfPaste: ({ percent, grams, spoons }) =>

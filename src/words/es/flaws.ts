@@ -51,6 +51,8 @@ export const flaws: typeof en.flaws = {
   question: v => `Pregunta ${v.at} de ${v.most}: ${v.text}`,
   answers: { yes: 'Sí', no: 'No', unsure: 'No lo sé' },
   answered: v => `${v.text} ${v.answer}.`,
+  seenColour: v => `En la foto: ${v.word}`,
+  seenHex: v => `${v.hex}, ${v.plusMinus} arriba o abajo`,
   yourAnswers: 'Respondiste',
   notIt: 'Eso no es: quita algo que noté',
   turnedOut: '¿Qué resultó ser?',

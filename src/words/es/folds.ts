@@ -3,7 +3,7 @@ import type { RefusalSentences } from '../sentence.ts';
 
 const names: typeof en.names = {
   steps: 'Pasos',
-  numbers: 'Todas las cifras',
+  numbers: 'Cifras',
   portions: 'Partes',
   others: 'Otras formas',
   why: 'Por qué',

@@ -110,6 +110,9 @@ export const calibrating: typeof en.calibrating = {
   plainBar: ({ hex }) => `Barra sin color ${hex}: por ella se juzga la base`,
   doseOf: ({ spoons }) => `${spoons} por taza`,
   bars: 'Tus barras de prueba',
+  fullCup: 'Color pleno en una taza',
+  spoonsNow: ({ now, usual }) =>
+    now === usual ? `${now}, como siempre` : `ahora ${now}; de un bote normal, ${usual}: /dose ya lo usa`,
   covering: 'Poder cubriente',
   strength: 'Fuerza de color',
   timesKind: ({ times }) => `${plain(times)} veces lo habitual`,

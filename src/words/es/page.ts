@@ -42,6 +42,7 @@ export const page: typeof en = {
   onlyYou: 'Solo lo ves tú',
   edited: 'cambiado después',
   working: 'En ello…',
+  moreButtons: v => `${v.count} más`,
   copy: 'Copiar',
   copied: 'Copiado',
   print: 'Imprimir',

@@ -1,5 +1,10 @@
 import type { prefer as en } from '../en/prefer.ts';
 
+import { numbersIn } from '../numbers.ts';
+
+const { plain } = numbersIn('es');
+const list = new Intl.ListFormat('es');
+
 export const prefer: typeof en = {
   headline: 'Así te respondo.',
   spoons: {
@@ -7,6 +12,12 @@ export const prefer: typeof en = {
     label: 'Cucharas: etiqueta nutricional, cucharadita de 5 ml, taza de 240 ml',
     metric: 'Cucharas: métricas, cucharadita de 5 ml, taza de 250 ml',
   },
+  owned: ({ spoons, all }) =>
+    all ? 'Tienes: todas las cucharas, hasta 1/32 cdta' : `Tienes: ${list.format(spoons)}`,
+  scale: ({ grams }) =>
+    grams === undefined
+      ? 'Báscula: 0,1 g, si el plan no dice otra cosa'
+      : `Báscula: pasos de ${plain(grams)} g`,
   temperature: {
     celsius: 'Temperatura: primero °C, al lado °F',
     fahrenheit: 'Temperatura: primero °F, al lado °C',

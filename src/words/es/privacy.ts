@@ -13,7 +13,7 @@ export const privacy: typeof en = {
     preferences: 'Tus preferencias',
     recipes: 'Tus recetas',
     batches: 'Tus lotes',
-    recent: 'Planes y recetas de color recientes',
+    recent: 'Planes, recetas de color y deshaceres recientes',
     evidence: 'Tus informes',
     flaws: 'Tus preguntas sobre defectos',
     challenges: 'Tu parte en los retos',
@@ -23,7 +23,8 @@ export const privacy: typeof en = {
     preferences: 'Hasta que las borres.',
     recipes: 'Hasta que las quites.',
     batches: 'Con sus fotos, hasta que los quites.',
-    recent: 'Dos días, los 20 más nuevos.',
+    recent:
+      'Dos días, los 20 más nuevos; lo que pide un «Deshacer», diez minutos y hasta la noche como mucho.',
     evidence: 'Hasta que los retires.',
     flaws:
       'Las palabras, dos días; lo que resultó ser queda para la cuenta del grupo; las fotos que diste, hasta que las retires.',

@@ -41,6 +41,8 @@ export const quantities: typeof en.quantities = {
 };
 
 export const quantitiesRefusals: typeof en.quantitiesRefusals = {
+  'spoons-owned-unreadable': ({ text }) =>
+    `No leo «${text}» como cucharas. Di las que tienes, como «1 cdta, 1/2, 1/4, 1/8», o «todas».`,
   'amount-without-unit': ({ text }) =>
     `A «${text}» le falta la unidad: ${UNITS}, por ejemplo «2 tazas», «500 g» o «1 lb de aceites».`,
   'amount-unit-unknown': ({ unit }) =>

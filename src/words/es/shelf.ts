@@ -50,10 +50,9 @@ export const shelf: typeof en.shelf = {
   unidentified: ({ name }) =>
     `No sé de qué está hecho «${name}»: dilo con /shelf describe y podré dosificarlo.`,
   low: ({ name, left }) => (left === 0 ? `«${name}» se ha acabado.` : `Queda poco: ${g(left)} de «${name}».`),
-  undo: 'Deshacer',
   undone: v => `Deshecho: ahora ${g(v.left)} de «${v.name}».`,
   takenAlready: v => `Ya estaba sacado: quedan ${g(v.left ?? 0)} de «${v.name}».`,
-  removeSure: v => `¿Quitar «${v.name}» y las ${v.lines} líneas de su historial? No se puede deshacer.`,
+  removeSure: v => `¿Quitar «${v.name}» y las ${v.lines} líneas de su historial?`,
   removeYes: v => `Quitar «${clip(v.name)}»`,
   repeated: 'Ya lo tenía anotado: nada se ha contado dos veces.',
   empty: 'Tu estantería está vacía. Añade tu primer colorante con /shelf add.',
@@ -67,10 +66,6 @@ export const shelf: typeof en.shelf = {
 };
 
 export const shelfRefusals: typeof en.shelfRefusals = {
-  'undo-nothing': ({ minutes }) =>
-    `No hay nada que deshacer: sacar o reponer se puede deshacer durante ${minutes} minutos.`,
-  'undo-too-late': ({ minutes }) =>
-    `De eso hace más de ${minutes} minutos: corrígelo con /shelf use o /shelf restock.`,
   'shelf-undo-not-enough': ({ name, left }) =>
     `Solo quedan ${g(left)} de «${name}», menos de lo repuesto: corrígelo con /shelf use.`,
   'records-not-read': () =>

@@ -54,6 +54,24 @@ describe('/calibrate', () => {
     expect(JSON.stringify(answer.raw.components)).toContain('against dose, measured and predicted');
   });
 
+  test('says what changes in spoons, and /dose takes them and says why, until a new lot', async () => {
+    const item = await jar('Heather');
+    const dose = async () => (await room.member.run('/dose', { colourant: item, portion: '1 cup' })).text;
+    expect(headline(await dose())).toBe('## 1/4 tsp Heather for 1 cup');
+    const answer = await room.member.run('/calibrate bars', { item, ...bars });
+    const [, now] =
+      /Full colour in a cup:\*\* (.*) now, where a usual jar takes 1\/4 tsp/.exec(answer.text) ?? [];
+    // Half as strong as its kind, so about twice the spoons; 1/2 tsp is the most a cup takes.
+    expect(now).toMatch(/^1\/2 tsp$/);
+    const learnt = await dose();
+    expect(headline(learnt)).toBe(`## ${now} Heather for 1 cup`);
+    expect(learnt).toMatch(
+      /“Heather” is 0\.[45]\d* times as strong as usual by your own bars: a usual jar takes 1\/4 tsp/,
+    );
+    await room.member.run('/shelf new-lot', { item });
+    expect(headline(await dose())).toBe('## 1/4 tsp Heather for 1 cup');
+  });
+
   test('what was learnt is used by /preview, and voided by a new lot', async () => {
     const item = await jar('Mauve hour');
     const ask = () => room.member.run('/preview', { mix: `${item} 1/4 tsp` });

@@ -152,6 +152,17 @@ describe('a colour challenge', () => {
     );
   });
 
+  test('takes a ballot back for ten minutes: the one before it counts again, or none', async () => {
+    const before = (await fair.cleo.run('/challenge ballot')).text;
+    const cast = await fair.cleo.run('/challenge vote', { ranking: '2' });
+    const undo = controlOf(cast, 'Undo');
+    expect((await fair.cleo.press(cast, undo)).text).toMatch(/^## Taken back: your ballot/);
+    expect((await fair.cleo.run('/challenge ballot')).text).toBe(before);
+    const odd = await fair.steward.run('/challenge vote', { ranking: '1' });
+    expect((await fair.steward.press(odd, controlOf(odd, 'Undo'))).text).toContain('Taken back');
+    expect((await fair.steward.run('/challenge ballot')).text).toContain('is still empty');
+  });
+
   test('tells nobody how it stands before the end', async () => {
     const early = await fair.steward.run('/challenge results');
     expect(early.text).toBe('The challenge is being voted on; this works only while it is over.');

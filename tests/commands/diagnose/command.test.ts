@@ -158,6 +158,15 @@ describe('/diagnose from a photo', () => {
     );
   });
 
+  test('shows the colours of the bar where its colour is what went wrong, and nowhere else', async () => {
+    const faded = await photo(await barPhoto(), {
+      words: 'the purple faded away after two months on a sunny window sill',
+    });
+    expect(faded.text).toMatch(/\*\*On the photo: [a-z ]+:\*\* #[\da-f]{6}, give or take \d+/);
+    const ash = await photo(await barPhoto(), { words: 'white powdery soda ash on top' });
+    expect(ash.text).not.toMatch(/On the photo: /);
+  });
+
   test('a clean bar is no verdict', async () => {
     const answer = await photo(await barPhoto());
     expect(first(answer)).toMatch(/can’t tell yet/);

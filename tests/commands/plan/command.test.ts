@@ -55,8 +55,26 @@ describe('/plan in one line', () => {
   test('comes with a card to print, described for those who cannot see it', async () => {
     const answer = await plan();
     const card = answer.files.find(({ name }) => name === 'batch-card.png');
-    expect(JSON.stringify(answer.components)).toContain('"description":"Batch card to print: 143.1 g NaOH');
+    expect(JSON.stringify(answer.components)).toContain('"description":"Batch card: 143.1 g NaOH');
     expect([...(card?.bytes() ?? []).slice(1, 4)]).toEqual([...Buffer.from('PNG')]);
+    expect(answer.files.map(({ name }) => name)).toContain('timeline.png');
+  });
+
+  test('prints on one page: A4, or Letter for whoever weighs in ounces', async () => {
+    const { member } = room;
+    const print = async () => {
+      const answer = await plan();
+      const { customId = '' } = answer.controls.find(({ label }) => label === 'Print on one page') ?? {};
+      const printed = await member.press(answer, customId);
+      const page = printed.files.find(({ name }) => name === 'batch-card.pdf');
+      return Buffer.from(page?.bytes() ?? []).toString('latin1');
+    };
+    const a4 = await print();
+    expect(a4.match(/\/MediaBox \[[^\]]*\]/g)).toEqual(['/MediaBox [0 0 595.28 841.89]']);
+    await member.run('/prefer', { mass: 'ounces' });
+    const letter = await print();
+    expect(letter.match(/\/MediaBox \[[^\]]*\]/g)).toEqual(['/MediaBox [0 0 612 792]']);
+    await member.run('/prefer', { mass: 'grams' });
   });
 
   test('plans a soap without colours, and one for a mould in inches', async () => {

@@ -37,6 +37,24 @@ describe('one colour in one portion', () => {
     expect(one('2 cups', ask('ultramarine-blue', '3/8 tsp per cup')).teaspoons).toBe(0.75);
   });
 
+  test('a jar that is stronger than its kind takes fewer spoons for a depth of colour, and as many as are said', () => {
+    const twice = { timesKind: 2 };
+    expect(one('2 cups', ask('ultramarine-blue', 'full', twice))).toMatchObject({
+      teaspoons: 0.25,
+      timesKind: 2,
+    });
+    expect(one('2 cups', ask('ultramarine-blue', 'pastel', twice)).teaspoons).toBe(0.0625);
+    const said = one('2 cups', ask('ultramarine-blue', '1/4 tsp per cup', twice));
+    expect(said.teaspoons).toBe(0.5);
+    expect(said).not.toHaveProperty('timesKind');
+  });
+
+  test('a weak jar takes more, never beyond the ceiling, and that is said', () => {
+    const weak = ask('ultramarine-blue', 'full', { timesKind: 0.4 });
+    expect(one('2 cups', weak)).toMatchObject({ teaspoons: 1, ceilingShare: 1, askedTeaspoons: 1.25 });
+    expect(cautionsOf('2 cups', weak)).toContain('capped-at-ceiling');
+  });
+
   test('beyond the ceiling the answer is the ceiling, and says so', () => {
     const asked = ask('ultramarine-blue', '1 tsp per cup');
     expect(one('1 cup', asked)).toMatchObject({

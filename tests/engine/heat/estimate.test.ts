@@ -172,3 +172,31 @@ describe('white pigment', () => {
     expect(score(1, 36)).toBeLessThan(score(1, 27));
   });
 });
+
+describe('the curve of the core', () => {
+  test.each([
+    ['left to itself', {}],
+    ['wrapped', { process: 'insulated' }],
+    ['in the fridge', { process: 'fridge', roomC: 18, startC: 34 }],
+  ] satisfies readonly (readonly [string, Partial<HeatSetting>])[])(
+    'begins at the pour, has the peak that is told, and lies within its band (%s)',
+    (_, setting) => {
+      const { curve, peakCoreC, peakHours } = heated(setting);
+      expect(curve[0]).toMatchObject({ hours: 0, typical: { ...USUAL_HEAT, ...setting }.startC });
+      const hottest = curve.reduce((best, one) => (one.typical > best.typical ? one : best));
+      expect(Math.abs(hottest.typical - peakCoreC)).toBeLessThan(1);
+      expect(Math.abs(hottest.hours - peakHours)).toBeLessThan(0.4);
+      for (const { low, typical, high } of curve) {
+        expect(low).toBeLessThanOrEqual(high);
+        expect(Number.isFinite(typical)).toBe(true);
+      }
+      // The typical run is one of those the band is made of, early on, before any of them has ended.
+      const early = curve.filter(({ hours }) => hours <= peakHours / 2);
+      for (const { low, typical, high } of early) {
+        expect(typical).toBeGreaterThanOrEqual(low - 1e-9);
+        expect(typical).toBeLessThanOrEqual(high + 1e-9);
+      }
+      for (const [at, { hours }] of curve.entries()) expect(hours).toBeCloseTo(at / 6, 9);
+    },
+  );
+});

@@ -20,7 +20,7 @@ let groups = 0;
 const emptyScope = (): EvidenceScope => ({ store, group: `1900000000${++groups}` });
 
 let causes = 0;
-const by = (member: string, cause = `9100${++causes}`) => ({ member, cause });
+const by = (member: string, cause = `9100${++causes}`) => ({ member, cause, name: 'Gold mica' });
 const saw = (more: Partial<Report> = {}): Report => ({
   identity: 'gold-mica',
   result: 'held',
@@ -62,7 +62,11 @@ describe('what a group has seen', () => {
       repeated: true,
     });
     expect((await reportsOn(scope, 'gold-mica', '1')).here.map(({ result }) => result)).toEqual(['shifted']);
-    await withdrawReports(scope, 'gold-mica', { member: '1', process: undefined });
+    await withdrawReports(scope, 'gold-mica', {
+      ...by('1'),
+      process: undefined,
+      change: { cause: `9200${++causes}`, at: new Date('2026-03-01T10:00:00Z') },
+    });
     await keepReport(scope, saw(), by('1', 'second'));
     expect((await reportsOn(scope, 'gold-mica', '1')).here).toEqual([]);
   });
@@ -73,12 +77,27 @@ describe('what a group has seen', () => {
       await keepReport(scope, saw({ process }), by('1'));
       await keepReport(scope, saw({ process }), by('2'));
     }
-    expect(await withdrawReports(scope, 'gold-mica', { member: '1', process: 'gel' })).toEqual(['gel']);
-    expect(await withdrawReports(scope, 'gold-mica', { member: '1', process: undefined })).toEqual([
-      'ambient',
-      'other',
-    ]);
-    expect(await withdrawReports(scope, 'gold-mica', { member: '1', process: undefined })).toEqual([]);
+    expect(
+      await withdrawReports(scope, 'gold-mica', {
+        ...by('1'),
+        process: 'gel',
+        change: { cause: `9200${++causes}`, at: new Date('2026-03-01T10:00:00Z') },
+      }),
+    ).toEqual(['gel']);
+    expect(
+      await withdrawReports(scope, 'gold-mica', {
+        ...by('1'),
+        process: undefined,
+        change: { cause: `9200${++causes}`, at: new Date('2026-03-01T10:00:00Z') },
+      }),
+    ).toEqual(['ambient', 'other']);
+    expect(
+      await withdrawReports(scope, 'gold-mica', {
+        ...by('1'),
+        process: undefined,
+        change: { cause: `9200${++causes}`, at: new Date('2026-03-01T10:00:00Z') },
+      }),
+    ).toEqual([]);
     const { here } = await reportsOn(scope, 'gold-mica', '1');
     expect(here).toHaveLength(3);
     expect(here.some(({ mine }) => mine)).toBe(false);

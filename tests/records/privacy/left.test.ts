@@ -33,7 +33,7 @@ const report = (group: string) =>
   keepReport(
     { store, group },
     { identity: 'ultramarine-blue', result: 'held', process: 'gel', at: start },
-    { member: me, cause: `report-${group}` },
+    { member: me, name: 'Bram', cause: `report-${group}` },
   );
 const night = (group: string, days: number) =>
   sweep({

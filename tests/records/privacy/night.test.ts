@@ -48,7 +48,7 @@ describe('that something was done once', () => {
     await keepReport(
       { store, group: here },
       { identity: 'ultramarine-blue', result: 'held', process: 'gel', at: start },
-      { member: me, cause: '3' },
+      { member: me, name: 'Bram', cause: '3' },
     );
     await store.commit([put(`recipe-once/${me}/4`, { v: 1, name: 'Dusk', at: start.toISOString() })]);
   };

@@ -19,6 +19,7 @@ import { kinds, topics } from '../../../src/records/privacy/kinds.ts';
 import { retention, sweep } from '../../../src/records/privacy/retention.ts';
 import { addItem, listShelf, removeItem, useItem } from '../../../src/records/shelf/index.ts';
 import { everything, put, type Store } from '../../../src/records/store.ts';
+import { sweepUndoables } from '../../../src/records/undo/index.ts';
 import { PATIENT } from '../patience.ts';
 import { exportOf } from './exported.ts';
 
@@ -76,7 +77,7 @@ async function live() {
       await keepReport(
         { store, group },
         { identity: 'ultramarine-blue', result: 'held', process: 'gel', at, note: `note of ${member}` },
-        { member, cause: `${member}${group}` },
+        { member, cause: `${member}${group}`, name: 'Ultramarine blue' },
       );
     }
   }
@@ -107,7 +108,7 @@ async function live() {
 describe('every kind of record', () => {
   /** Whatever a function of the layout is given, it makes a key, or a span of keys, that begins with its kind. */
   const firstPartOf = ([name, made]: [string, unknown]): string[] => {
-    if (typeof made !== 'function' || name === 'part' || name === 'under') return [];
+    if (typeof made !== 'function' || ['part', 'textOfPart', 'under'].includes(name)) return [];
     const parts = Array.from({ length: made.length }, () => '1');
     const key: unknown = made(...(name === 'dueBy' || name === 'dueKey' ? [new Date(0), ...parts] : parts));
     const text = typeof key === 'string' ? key : (key as { from: string }).from;
@@ -188,12 +189,16 @@ describe('my part in a challenge', () => {
   });
 });
 
-it('a jar taken off the shelf leaves its name nowhere', async () => {
+it('a jar taken off the shelf leaves its name nowhere once that can no longer be undone', async () => {
   const shelf = { store, member: me };
   await addItem(shelf, { name: 'Secret dusk', grams: 20 }, change('1'));
   await useItem(shelf, 'Secret dusk', 2, change('2'));
   await addItem(shelf, { name: 'Moss', grams: 20 }, change('3'));
   await removeItem(shelf, 'Secret dusk', change('4'));
+  const later = (minutes: number) => new Date(at.getTime() + minutes * 60_000);
+  await sweepUndoables(store, later(10));
+  expect(await textOf()).toMatch(/secret dusk/i);
+  await sweepUndoables(store, later(10.1));
   expect(await textOf()).not.toMatch(/secret/i);
   expect(await textOf()).toContain('Moss');
   expect((await useItem(shelf, 'Moss', 1, change('2'))).repeated).toBe(true);

@@ -50,6 +50,6 @@ function draw(portion: PlannedPortion, millilitres: number, pot: Pot, measures: 
 function withMeasuredCarrier(dose: Dose, { carrier, asked }: PlannedColour, measures: Measures): Dose {
   if (carrier?.millilitres === undefined || asked.premix !== undefined) return dose;
   const { millilitres } = carrier;
-  const spoons = practicalSpoons(millilitres / measures.teaspoon);
+  const spoons = practicalSpoons(millilitres / measures.teaspoon, undefined, measures.owned);
   return { ...dose, carrier: { ...dose.carrier, millilitres, spoons } };
 }

@@ -30,7 +30,7 @@ export async function lineSuggestions(
     : option.choices.filter(({ label }) => label.toLowerCase().startsWith(at.typed.toLowerCase()));
   return offered
     .filter(({ value }) => value !== at.typed)
-    .map(({ label, value }) => ({ label, value: `${quoted(value)} ` }));
+    .map(one => ({ ...one, value: `${quoted(one.value)} ` }));
 }
 
 function commandsLike(typed: string, actions: readonly Action[]): readonly Suggestion[] {

@@ -1,7 +1,14 @@
 import type { page } from '../../../words/en/page.ts';
 import { element, freshId } from '../element.ts';
+import { patch } from '../markup.ts';
 
-export type Suggestion = { readonly label: string; readonly note?: string; readonly value: string };
+export type Suggestion = {
+  readonly label: string;
+  readonly note?: string;
+  readonly value: string;
+  /** Shown as a patch before it, `#rrggbb`. */
+  readonly hex?: string | undefined;
+};
 
 type Asks = {
   readonly say: typeof page;
@@ -112,7 +119,7 @@ export function suggesting(field: HTMLInputElement, { say, lookUp, accept }: Ask
   return element('div', { class: 'suggestions' }, list, count);
 }
 
-const itemOf = ({ label, note }: Suggestion, take: () => void): HTMLElement =>
+const itemOf = ({ label, note, hex }: Suggestion, take: () => void): HTMLElement =>
   element(
     'li',
     {
@@ -123,6 +130,6 @@ const itemOf = ({ label, note }: Suggestion, take: () => void): HTMLElement =>
       pointerdown: event => event.preventDefault(),
       click: take,
     },
-    element('span', { class: 'label' }, label),
+    element('span', { class: 'label' }, hex !== undefined && patch(hex), label),
     note !== undefined && note !== label && element('span', { class: 'note' }, note),
   );

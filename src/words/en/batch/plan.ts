@@ -73,7 +73,21 @@ export const plan = {
     `You named no mould, so I took a loaf ${one(v.widthCm)} cm wide and ${one(v.heightCm)} cm high.`,
   timeline: 'What to do when',
   cardTitle: (v: { name: string | undefined }) => v.name ?? 'Batch card',
-  cardAlt: (v: { headline: string }) => `Batch card to print: ${v.headline}.`,
+  cardAlt: (v: { headline: string }) => `Batch card: ${v.headline}.`,
+  timelineAlt: (v: { headline: string }) => `What to do when, as a list to tick: ${v.headline}.`,
+  card: {
+    across: 'Cut across the loaf',
+    byVolume: 'By volume, without a swirl.',
+    ring: (v: { millimetres: number }) =>
+      `By volume. Dashed: where a gel ring may show, ${Math.round(v.millimetres)} mm in.`,
+    gelsFrom: 'gels from here',
+    hours: (v: { hours: number }) => `${v.hours} h`,
+  },
+  print: 'Print on one page',
+  printed: {
+    a4: 'Your batch card on one A4 page, to print and tick.',
+    letter: 'Your batch card on one Letter page, to print and tick.',
+  },
   handoutAlt: (v: { headline: string }) => `Class handout to print: ${v.headline}`,
   handoutTitle: 'Class handout',
   stations: 'Stations',

@@ -47,13 +47,29 @@ export const challengeSteps = {
   colourScore: (v: { score: string }) =>
     `colour ${v.score} away from the palette (0 is exact, 2 just visible)`,
   votes: (v: { votes: number }) => count(v.votes, 'vote', 'votes'),
-  pairsWon: (v: { won: number; of: number; number: number }) =>
-    `bar ${v.number}: preferred to ${v.won} of ${v.of}`,
+  pairsWon: ({ won, of }: { won: number; of: number }) =>
+    won === of
+      ? 'more ballots prefer it to every other bar than the other way round'
+      : won === 0
+        ? 'every other bar is preferred to it, or as many ballots say so as not'
+        : `more ballots prefer it to ${won} of the ${of} others`,
+  /** How near a bar measures to the palette, in words; CIEDE2000. */
+  nearPalette: (v: { score: number }): string =>
+    v.score <= 2
+      ? 'the palette, to the eye'
+      : v.score <= 5
+        ? 'very near the palette'
+        : v.score <= 10
+          ? 'near the palette'
+          : v.score <= 20
+            ? 'some way off the palette'
+            : 'far off the palette',
+  twoPlaces: (v: { votes: number; colour: number }) =>
+    `${plain(v.votes)} by vote + ${plain(v.colour)} by colour = ${plain(v.votes + v.colour)}`,
 
   opened: (v: { title: string }) => `“${v.title}” is opened.`,
-  openedInChannel: (v: { id: string }) =>
-    `I announce it in this channel and keep its time. Its number is ${v.id}.`,
-  openedHere: (v: { id: string }) => `Nobody is told from here: there is no channel. Its number is ${v.id}.`,
+  openedInChannel: 'I announce it in this channel and keep its time.',
+  openedHere: 'Nobody is told from here: there is no channel.',
   unscoredKinds:
     'Colour is measured in photos with a plain white sheet. Bars with neons or micas (pearl) get no colour score; members are told so as they enter.',
   openTitle: 'A new challenge',
@@ -77,6 +93,7 @@ export const challengeSteps = {
     colourants: 'By your shelf’s names, apart by commas',
     made: 'Like 2026-11-20',
   },
+  drawnForShelves: 'Drawn for what the shelves here can make.',
   drawnWith: (v: { seed: string }) => `Drawn with the seed “${v.seed}”.`,
   photoPalette: 'The main colours of the photo, the largest first.',
   drawnPalette: (v: { seed: string; percent: number; shelves: number }) =>
@@ -112,6 +129,8 @@ export const challengeSteps = {
     superseded: (v: Ballot) => `A later vote of yours counts for “${v.title}”.`,
   },
   ownLeftOut: 'Your own bar is left out: nobody votes for their own.',
+  ranks: (v: { place: number }) => ordinal(v.place),
+  chosen: 'yours',
   restShare: 'Bars you leave out share the last place.',
   choose: {
     schulze: ({ place }) => (place === 1 ? 'Which bar do you like best?' : `Your ${ordinal(place)} place`),
@@ -154,15 +173,13 @@ export const challengeSteps = {
   entriesEnd: (v: { title: string }) => `“${v.title}”: entries end`,
   votesEnd: (v: { title: string }) => `“${v.title}”: the vote ends`,
   calendarSays: 'The last hour before the deadline. See /challenge show.',
-  openedInOther: (v: { id: string; channel: string }) =>
-    `I announce it in #${v.channel} and keep its time. Its number is ${v.id}.`,
-  openedUntold: (v: { id: string; lacks: readonly Lack[]; instead: readonly string[] }) =>
+  openedInOther: (v: { channel: string }) => `I announce it in #${v.channel} and keep its time.`,
+  openedUntold: (v: { lacks: readonly Lack[]; instead: readonly string[] }) =>
     [
       `I keep its time, yet I cannot announce it there: ${v.lacks.map(lack => lacks[lack]).join('; ')}.`,
       v.instead.length > 0
         ? `Change that, or cancel it and open it in ${v.instead.join(', ')}.`
         : 'Change that, and the next news follows by itself.',
-      `Its number is ${v.id}.`,
     ].join(' '),
 
   bars: (v: { bars: number }) => count(v.bars, 'bar', 'bars'),

@@ -100,9 +100,12 @@ export const challenges = {
       `The clocks show that time twice; I took the first: ${wallTime(v.at, v.zone)}.`,
   },
   /** How a shared place comes about, and how a tie is broken where a challenge asks for that. */
-  sharedTies: 'Equal bars share a place.',
-  brokenTies: (v: { seed: string }) =>
-    `Ties are broken by ballots drawn at random, one after the other (random voter hierarchy, seed “${v.seed}”).`,
+  sharedTies: 'Equal bars share a place, and the places after it stay free: two on 1st, then 3rd.',
+  brokenTies:
+    'Ties are broken by ballots drawn at random, one after the other, until one tells the bars apart.',
+  /** For whoever wants to draw it again. */
+  tieSeed: (v: { seed: string }) => `Ties: random voter hierarchy, seed “${v.seed}”.`,
+  ownEntry: 'Nobody votes for or against their own bar: it stands on no ballot of theirs.',
   withinError: 'Bars that measure the same within their errors share a place.',
   quorumMissed: (v: { cast: number; needed: number }) =>
     `${count(v.cast, 'ballot', 'ballots')} of the ${v.needed} needed.`,
@@ -141,8 +144,11 @@ export const challenges = {
   nobodyPlaced: (v: { title: string }) => `“${v.title}” is over, and nobody is placed.`,
   byMaker: (v: { title: string; maker: string }) => `“${v.title}” by ${v.maker}`,
   places: 'Places',
-  placed: (v: { place: number; bar: string; number: number; score: string | undefined }) =>
-    `${v.place}. ${v.bar} (bar ${v.number}${v.score === undefined ? '' : `, colour ${v.score}`})`,
+  placed: (v: { place: string; bar: string; number: number; why: string }) =>
+    `${v.place}. ${v.bar} (bar ${v.number})${v.why === '' ? '' : `: ${v.why}`}`,
+  colourNumber: (v: { number: number; score: string }) =>
+    `Bar ${v.number}: ${v.score} away from the palette (0 is exact, 2 just visible)`,
+  colourNumbers: 'Measured colour',
   unplaced: (v: { bar: string; why: string }) => `not placed: ${v.bar}. ${v.why}`,
   ballotsCounted: (v: { ballots: number }) => `${count(v.ballots, 'ballot', 'ballots')} counted.`,
   takenOut: 'Taken out by a steward',

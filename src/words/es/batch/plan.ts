@@ -58,7 +58,21 @@ export const plan: typeof en.plan = {
     `No has dicho molde: he supuesto una barra de ${one(v.widthCm)} cm de ancho y ${one(v.heightCm)} cm de alto.`,
   timeline: 'Qué hacer y cuándo',
   cardTitle: v => v.name ?? 'Ficha del lote',
-  cardAlt: v => `Ficha para imprimir: ${v.headline}.`,
+  cardAlt: v => `Ficha del lote: ${v.headline}.`,
+  timelineAlt: v => `Qué hacer y cuándo, para ir marcando: ${v.headline}.`,
+  card: {
+    across: 'Corte del pan de jabón',
+    byVolume: 'Por volumen, sin remolino.',
+    ring: v =>
+      `Por volumen. A trazos: donde puede verse el anillo de gel, a ${Math.round(v.millimetres)} mm.`,
+    gelsFrom: 'gelifica desde aquí',
+    hours: v => `${v.hours} h`,
+  },
+  print: 'Imprimir en una página',
+  printed: {
+    a4: 'Tu ficha en una página A4, para imprimir y marcar.',
+    letter: 'Tu ficha en una página Carta, para imprimir y marcar.',
+  },
   handoutAlt: v => `Hoja de clase para imprimir: ${v.headline}`,
   handoutTitle: 'Hoja de clase',
   stations: 'Mesas',

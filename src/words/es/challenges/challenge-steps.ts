@@ -35,11 +35,27 @@ export const challengeSteps: typeof en.challengeSteps = {
   pairwise: 'Papeletas que ponen la barra de la fila por encima de la de la columna',
   colourScore: v => `color a ${v.score} de la paleta (0 es exacto, 2 apenas se nota)`,
   votes: v => count(v.votes, 'voto', 'votos'),
-  pairsWon: v => `barra ${v.number}: preferida a ${v.won} de ${v.of}`,
+  pairsWon: ({ won, of }) =>
+    won === of
+      ? 'más papeletas la prefieren a cualquier otra que al revés'
+      : won === 0
+        ? 'se prefieren las otras, o queda a la par con alguna'
+        : `más papeletas la prefieren a ${won} de las otras ${of}`,
+  nearPalette: v =>
+    v.score <= 2
+      ? 'la paleta, a simple vista'
+      : v.score <= 5
+        ? 'muy cerca de la paleta'
+        : v.score <= 10
+          ? 'cerca de la paleta'
+          : v.score <= 20
+            ? 'algo lejos de la paleta'
+            : 'lejos de la paleta',
+  twoPlaces: v => `${plain(v.votes)} por voto + ${plain(v.colour)} por color = ${plain(v.votes + v.colour)}`,
 
   opened: v => `«${v.title}» queda abierto.`,
-  openedInChannel: v => `Lo anuncio en este canal y llevo los plazos. Su número es ${v.id}.`,
-  openedHere: v => `Desde aquí no se avisa a nadie: no hay canal. Su número es ${v.id}.`,
+  openedInChannel: 'Lo anuncio en este canal y llevo los plazos.',
+  openedHere: 'Desde aquí no se avisa a nadie: no hay canal.',
   unscoredKinds:
     'El color se mide en fotos con una hoja blanca lisa. Las barras con neones o micas (perlados) no reciben nota de color; se avisa al inscribirlas.',
   openTitle: 'Un reto nuevo',
@@ -63,6 +79,7 @@ export const challengeSteps: typeof en.challengeSteps = {
     colourants: 'Con los nombres de tu estante, entre comas',
     made: 'Como 2026-11-20',
   },
+  drawnForShelves: 'Sacada para lo que pueden hacer los estantes de aquí.',
   drawnWith: v => `Sacada con la semilla «${v.seed}».`,
   photoPalette: 'Los colores principales de la foto, el mayor primero.',
   drawnPalette: v =>
@@ -98,6 +115,8 @@ export const challengeSteps: typeof en.challengeSteps = {
     superseded: v => `En «${v.title}» cuenta un voto tuyo posterior.`,
   },
   ownLeftOut: 'Tu barra queda fuera: nadie vota la suya.',
+  ranks: v => `${v.place}.º`,
+  chosen: 'tuya',
   restShare: 'Las barras que dejas fuera comparten el último puesto.',
   choose: {
     schulze: ({ place }) => (place === 1 ? '¿Qué barra te gusta más?' : `Tu ${place}.º puesto`),
@@ -139,14 +158,13 @@ export const challengeSteps: typeof en.challengeSteps = {
   entriesEnd: v => `«${v.title}»: acaban las inscripciones`,
   votesEnd: v => `«${v.title}»: acaba la votación`,
   calendarSays: 'La última hora antes del plazo. Mira /challenge show.',
-  openedInOther: v => `Lo anuncio en #${v.channel} y llevo sus plazos. Su número es ${v.id}.`,
+  openedInOther: v => `Lo anuncio en #${v.channel} y llevo sus plazos.`,
   openedUntold: v =>
     [
       `Llevo sus plazos, pero no puedo anunciarlo allí: ${v.lacks.map(lack => lacks[lack]).join('; ')}.`,
       v.instead.length > 0
         ? `Cámbialo, o cancélalo y ábrelo en ${v.instead.join(', ')}.`
         : 'Cámbialo y el próximo aviso llegará solo.',
-      `Su número es ${v.id}.`,
     ].join(' '),
 
   bars: v => count(v.bars, 'barra', 'barras'),

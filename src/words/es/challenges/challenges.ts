@@ -68,9 +68,12 @@ export const challenges: typeof en.challenges = {
     skipped: v => `El reloj se salta esa hora; la moví ${v.minutes} minutos: ${wallTime(v.at, v.zone)}.`,
     twice: v => `El reloj da esa hora dos veces; tomé la primera: ${wallTime(v.at, v.zone)}.`,
   },
-  sharedTies: 'Las barras iguales comparten puesto.',
-  brokenTies: v =>
-    `Los empates se deshacen con papeletas sacadas al azar, una tras otra (jerarquía de votantes al azar, semilla «${v.seed}»).`,
+  sharedTies:
+    'Las barras iguales comparten puesto, y los siguientes quedan libres: dos en el 1.º, luego el 3.º.',
+  brokenTies:
+    'Los empates se deshacen con papeletas sacadas al azar, una tras otra, hasta que una distingue las barras.',
+  tieSeed: v => `Empates: jerarquía de votantes al azar, semilla «${v.seed}».`,
+  ownEntry: 'Nadie vota a favor ni en contra de su barra: no está en su papeleta.',
   withinError: 'Las barras que miden igual dentro de su error comparten puesto.',
   quorumMissed: v => `${count(v.cast, 'papeleta', 'papeletas')} de las ${v.needed} necesarias.`,
   closedLate: v =>
@@ -105,7 +108,9 @@ export const challenges: typeof en.challenges = {
   nobodyPlaced: v => `«${v.title}» ha terminado y nadie queda clasificado.`,
   byMaker: v => `«${v.title}» de ${v.maker}`,
   places: 'Puestos',
-  placed: v => `${v.place}. ${v.bar} (barra ${v.number}${v.score === undefined ? '' : `, color ${v.score}`})`,
+  placed: v => `${v.place}. ${v.bar} (barra ${v.number})${v.why === '' ? '' : `: ${v.why}`}`,
+  colourNumber: v => `Barra ${v.number}: a ${v.score} de la paleta (0 es exacto, 2 apenas se nota)`,
+  colourNumbers: 'Color medido',
   unplaced: v => `sin puesto: ${v.bar}. ${v.why}`,
   ballotsCounted: v => (v.ballots === 1 ? '1 papeleta contada.' : `${v.ballots} papeletas contadas.`),
   takenOut: 'Retiradas por un responsable',

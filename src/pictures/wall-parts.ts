@@ -1,21 +1,13 @@
-import { FAINT, INK, Sheet } from './sheet.ts';
+import { FAINT, INK, type Sheet } from './sheet.ts';
 import { widthOf } from './type.ts';
 
-/** Everything on a batch card, already in the reader's words. */
-export type BatchCard = {
-  readonly title: string;
-  readonly subtitle: string;
-  /** The numbers that decide the pour, large. */
-  readonly numbers: readonly { readonly label: string; readonly value: string; readonly note?: string }[];
-  /** What else is weighed. */
-  readonly weights: readonly { readonly label: string; readonly value: string }[];
-  readonly portions: readonly CardSection[];
-  /** Warnings, colours, heat. */
-  readonly notes: readonly CardSection[];
-  readonly steps: { readonly title: string; readonly rows: readonly { when: string; what: string }[] };
-  readonly cautions: CardSection;
-};
-
+/** The large numbers of a sheet for the wall. */
+export type LargeNumbers = readonly {
+  readonly label: string;
+  readonly value: string;
+  readonly note?: string;
+}[];
+export type Weighed = readonly { readonly label: string; readonly value: string }[];
 export type CardSection = { readonly title: string; readonly rows: readonly string[] };
 
 const WIDTH = 900;
@@ -24,39 +16,12 @@ const INNER = WIDTH - 2 * MARGIN;
 const BODY = 25;
 const SMALL = 21;
 const TICK = 22;
-const NUMBER_AND_UNIT =
-  /(?<=\d) (?=(?:g|oz|ml|l|tsp|Tbsp|cdtas?|cdas?|cups?|tazas?|cm|mm|h|min|%|°C|°F|\(\d)(?![\p{L}]))/gu;
 /** Device pixels to the CSS pixel: sharp on a phone and on A4 at 200 dpi. */
 const SCALE = 1.5;
 
-/**
- * Draws a batch card: dark on light, boxes to tick, nothing that colour alone says, so that it prints in black and
- * white. Returns a PNG.
- */
-export function drawBatchCard(written: BatchCard): Uint8Array {
-  const card = unbroken(written);
-  const sheet = new Sheet(WIDTH);
-  let y = drawTitle(sheet, card, MARGIN);
-  y = drawNumbers(sheet, card.numbers, y + 14);
-  y = drawWeights(sheet, card.weights, y + 12);
-  for (const portion of card.portions) y = drawTicked(sheet, portion, y + 18);
-  y = drawSteps(sheet, card.steps, y + 26);
-  for (const note of card.notes) y = drawSection(sheet, note, y + 22);
-  y = drawCautions(sheet, card.cautions, y + 28);
-  return sheet.png(y + MARGIN, SCALE);
-}
-
-/** A number and its unit on one line, wherever they stand in the card. */
-export function unbroken<T>(value: T): T {
-  if (typeof value === 'string') return value.replaceAll(NUMBER_AND_UNIT, '\u00a0') as T;
-  if (Array.isArray(value)) return value.map(unbroken) as T;
-  if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, unbroken(one)])) as T;
-}
-
 export function drawTitle(
   sheet: Sheet,
-  { title, subtitle }: Pick<BatchCard, 'title' | 'subtitle'>,
+  { title, subtitle }: { readonly title: string; readonly subtitle: string },
   top: number,
 ): number {
   const under = sheet.paragraph(title, MARGIN, top, INNER, { size: 42, weight: 'bold' });
@@ -66,7 +31,7 @@ export function drawTitle(
 }
 
 /** Two columns of large numbers, their small print below each. */
-export function drawNumbers(sheet: Sheet, numbers: BatchCard['numbers'], top: number): number {
+export function drawNumbers(sheet: Sheet, numbers: LargeNumbers, top: number): number {
   const gap = 24;
   const column = (INNER - gap) / 2;
   let y = top;
@@ -87,7 +52,7 @@ const largest = (value: string, width: number): number =>
   [42, 36, 31].find(size => widthOf(value, size, 'bold') <= width) ?? 28;
 
 /** What to weigh, one a line with a box to tick: name left, grams right. */
-export function drawWeights(sheet: Sheet, weights: BatchCard['weights'], top: number): number {
+export function drawWeights(sheet: Sheet, weights: Weighed, top: number): number {
   let y = top;
   for (const { label, value } of weights) {
     const valueWidth = widthOf(value, BODY, 'bold');
@@ -102,42 +67,6 @@ export function drawWeights(sheet: Sheet, weights: BatchCard['weights'], top: nu
 
 const tick = (sheet: Sheet, x: number, top: number) =>
   sheet.box(x, top + 5, TICK, TICK, 'none', { radius: 3, edge: INK });
-
-/** A portion in a frame: its name and volume, then a box to tick for each line. */
-function drawTicked(sheet: Sheet, { title, rows }: CardSection, top: number): number {
-  const inset = 20;
-  const width = INNER - 2 * inset;
-  const x = MARGIN + inset;
-  let y = sheet.paragraph(title, x, top + 14, width, { size: 30, weight: 'bold' }) + 4;
-  rows.forEach((row, at) => {
-    // The last line tells how it comes out: nothing to tick.
-    const facts = at === rows.length - 1;
-    if (!facts) tick(sheet, x, y);
-    const indent = facts ? 0 : 38;
-    y = sheet.paragraph(row, x + indent, y, width - indent, {
-      size: facts ? SMALL : BODY,
-      colour: facts ? FAINT : INK,
-    });
-    y += 4;
-  });
-  sheet.box(MARGIN, top, INNER, y + 12 - top, 'none', { radius: 10, edge: INK });
-  return y + 12;
-}
-
-/** The prep list: when on the left, what on the right. */
-function drawSteps(sheet: Sheet, { title, rows }: BatchCard['steps'], top: number): number {
-  let y = heading(sheet, title, top);
-  const when = Math.max(...rows.map(row => widthOf(row.when, SMALL, 'bold'))) + 18;
-  let last = '';
-  for (const row of rows) {
-    tick(sheet, MARGIN, y);
-    if (row.when !== last) sheet.text(row.when, MARGIN + 38, y + SMALL + 2, { size: SMALL, weight: 'bold' });
-    last = row.when;
-    const x = MARGIN + 38 + when;
-    y = sheet.paragraph(row.what, x, y, WIDTH - MARGIN - x, { size: BODY }) + 6;
-  }
-  return y;
-}
 
 export function heading(sheet: Sheet, title: string, top: number): number {
   const y = sheet.paragraph(title, MARGIN, top, INNER, { size: 30, weight: 'bold' });

@@ -1,0 +1,166 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { MessageView } from '../../src/loopback/index.ts';
+import { openRoom } from '../loopback/room.ts';
+
+/* What changes a record can be taken back for ten minutes, once, and the record then reads as it did before. */
+
+let now = Date.UTC(2026, 5, 1, 12);
+let room: Awaited<ReturnType<typeof openRoom>>;
+beforeAll(async () => {
+  room = await openRoom({ host: { now: () => now } });
+});
+afterAll(async () => {
+  expect(room.faults).toEqual([]);
+  await room[Symbol.asyncDispose]();
+});
+
+const idOf = (message: MessageView, label: RegExp): string => {
+  const found = message.controls.find(one => label.test(one.label));
+  if (!found?.customId)
+    throw new Error(
+      `no ${label} among ${message.controls.map(one => one.label).join(', ')}: ${message.text}`,
+    );
+  return found.customId;
+};
+const run = (line: string, options: Record<string, string> = {}) => room.member.run(line, options);
+const press = (message: MessageView, label: RegExp) => room.member.press(message, idOf(message, label));
+const first = ({ text }: MessageView) => text.split('\n')[0];
+const shown = async (item: string) => (await run('/shelf show', { item })).text;
+
+const ALREADY = '## Already taken back: nothing was changed now.';
+
+describe('what a plan or a match takes', () => {
+  const stock = async () =>
+    ['Sea', 'Sun'].map(async name => /: ([\d.]+ g)/.exec(await shown(name))?.[1] ?? 'none');
+
+  test('goes back jar for jar with one press, and with /shelf undo', async () => {
+    await run('/shelf add', { item: 'Sea', amount: '30 g', colourant: 'ultramarine blue' });
+    await run('/shelf add', { item: 'Sun', amount: '30 g', colourant: 'gold mica' });
+    const plan = await run('/plan', {
+      oils: 'olive 70%, coconut 30%',
+      size: '1000 g oils',
+      portions: '2 cups Sea; 1 cup Sun; rest plain',
+    });
+    const taken = await press(plan, /^Take/);
+    expect(await Promise.all(await stock())).not.toContain('30 g');
+    const back = await press(taken, /^Undo$/);
+    expect(first(back)).toMatch(/^## Taken back: now .*Sea.*30 g.* and .*Sun.*30 g/);
+    expect(await Promise.all(await stock())).toEqual(['30 g', '30 g']);
+    expect(first(await press(taken, /^Undo$/))).toBe(ALREADY);
+    await press(
+      await run('/plan', { oils: 'olive 100%', size: '500 g oils', portions: '1 cup Sea; 1 cup Sun' }),
+      /^Take/,
+    );
+    expect(first(await run('/shelf undo'))).toMatch(/Sea.*30 g.*Sun.*30 g/);
+    expect(await Promise.all(await stock())).toEqual(['30 g', '30 g']);
+    expect((await run('/shelf undo')).text).toMatch(/nothing to take back/);
+  });
+
+  test('goes back for a match', async () => {
+    const match = await run('/match', { target: '#3f6fa8' });
+    const take = match.controls.find(({ label }) => /take it off my shelf/.test(label));
+    const taken = await room.member.press(match, take?.customId ?? '');
+    expect((await shown('Sea')).includes('Sea: 30 g')).toBe(false);
+    expect(first(await press(taken, /^Undo$/))).toMatch(/^## Taken back: .*30 g/);
+    expect(await Promise.all(await stock())).toEqual(['30 g', '30 g']);
+  });
+});
+
+describe('a new lot', () => {
+  test('is closed again, with the tests of the lot before it', async () => {
+    await run('/shelf dish-test', { item: 'Sea', result: 'oil' });
+    const opened = await run('/shelf new-lot', { item: 'Sea', amount: '10 g', lot: 'B7' });
+    expect(await shown('Sea')).toMatch(/Sea: 40 g;.*lot B7/);
+    expect(first(await press(opened, /^Undo$/))).toMatch(/lot before counts again for “Sea”.*30 g in all/);
+    expect(await shown('Sea')).toMatch(/Sea: 30 g;.*goes into oil, not water/);
+    expect(await shown('Sea')).not.toMatch(/lot B7/);
+    expect(first(await press(opened, /^Undo$/))).toBe(ALREADY);
+  });
+
+  test('stays once something is known of it', async () => {
+    const opened = await run('/shelf new-lot', { item: 'Sea', lot: 'C1' });
+    now += 1_000;
+    await run('/shelf dish-test', { item: 'Sea', result: 'water' });
+    expect((await press(opened, /^Undo$/)).text).toMatch(/Something else has been noted for “Sea” since/);
+    expect(await shown('Sea')).toMatch(/lot C1; swirls into water/);
+  });
+
+  test('is the last change for /shelf undo', async () => {
+    now += 11 * 60_000;
+    await run('/shelf new-lot', { item: 'Sun', lot: 'S2' });
+    expect(first(await run('/shelf undo'))).toMatch(/lot before counts again for “Sun”/);
+    expect((await run('/shelf undo')).text).toMatch(/nothing to take back/);
+  });
+});
+
+describe('a jar that was removed', () => {
+  test('stands again with its history, once, for ten minutes', async () => {
+    await run('/shelf use', { item: 'Sea', amount: '1 g' });
+    const before = await shown('Sea');
+    const asked = await run('/shelf remove', { item: 'Sea' });
+    const removed = await press(asked, /Remove “Sea”/);
+    expect(removed.text).toMatch(/You can undo this for 10 minutes/);
+    expect(await shown('Sea')).toMatch(/not on your shelf/);
+    const back = await press(removed, /^Undo$/);
+    expect(first(back)).toBe('## Taken back: “Sea” is on your shelf again, with its history.');
+    expect(await shown('Sea')).toBe(before);
+    expect(first(await press(removed, /^Undo$/))).toBe(ALREADY);
+  });
+
+  test('comes back by /shelf undo, not over a new jar of its name, and not after ten minutes', async () => {
+    await press(await run('/shelf remove', { item: 'Sea' }), /Remove “Sea”/);
+    expect(first(await run('/shelf undo'))).toMatch(/“Sea” is on your shelf again/);
+    const again = await press(await run('/shelf remove', { item: 'Sea' }), /Remove “Sea”/);
+    await run('/shelf add', { item: 'sea', amount: '5 g', colourant: 'gold mica' });
+    expect((await press(again, /^Undo$/)).text).toMatch(/Something else has been noted for “Sea” since/);
+    expect(await shown('sea')).toMatch(/sea: 5 g/);
+    const gone = await run('/shelf remove', { item: 'sea' });
+    now += 10 * 60_000 + 1_000;
+    expect((await press(gone, /^Undo$/)).text).toMatch(/more than 10 minutes ago/);
+  });
+});
+
+describe('a recipe', () => {
+  test('that was removed, or taken back from the group, is there again', async () => {
+    await run('/plan', { oils: 'olive 70%, coconut 30%', size: '1000 g oils', 'save-as': 'Open sea' });
+    await run('/recipe share', { recipe: 'Open sea' });
+    const list = (await run('/recipe list')).text;
+    const unshared = await run('/recipe unshare', { recipe: 'Open sea' });
+    expect((await run('/recipe list')).text).not.toBe(list);
+    expect(first(await press(unshared, /^Undo$/))).toMatch(/shared with this group again/);
+    const removed = await run('/recipe remove', { recipe: 'Open sea' });
+    expect((await run('/recipe list')).text).not.toBe(list);
+    expect(first(await press(removed, /^Undo$/))).toMatch(/“Open sea” is among your recipes again/);
+    expect((await run('/recipe list')).text).toBe(list);
+    expect(first(await press(removed, /^Undo$/))).toBe(ALREADY);
+  });
+});
+
+describe('a report on a colour', () => {
+  const evidence = async () => (await run('/colourant evidence', { item: 'gold mica' })).text;
+  const report = (result: string) => run('/colourant report', { item: 'gold mica', result, process: 'gel' });
+
+  test('taken back leaves the one before it, or none', async () => {
+    const none = await evidence();
+    const one = await report('held');
+    const held = await evidence();
+    const two = await report('faded');
+    expect(await evidence()).not.toBe(held);
+    expect((await press(one, /^Undo$/)).text).toMatch(/Something else has been noted/);
+    expect(first(await press(two, /^Undo$/))).toMatch(
+      /what you reported on gold mica.* is as it was before/i,
+    );
+    expect(await evidence()).toBe(held);
+    expect(first(await press(one, /^Undo$/))).toMatch(/as it was before/);
+    expect(await evidence()).toBe(none);
+  });
+
+  test('withdrawn counts again', async () => {
+    await report('held');
+    const held = await evidence();
+    const gone = await run('/colourant withdraw', { item: 'gold mica' });
+    expect(await evidence()).not.toBe(held);
+    expect(first(await press(gone, /^Undo$/))).toMatch(/counts again/);
+    expect(await evidence()).toBe(held);
+  });
+});
