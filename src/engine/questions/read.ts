@@ -6,6 +6,7 @@ import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
 import { isHotProcess, type Outside, outsideField } from './scope.ts';
+import { wishIn } from './target-in.ts';
 
 /** One way to read a question: the job, how likely it is meant (0 to 1), and the command that does it. */
 export type Reading = Command & { readonly job: Job; readonly score: number };
@@ -26,6 +27,8 @@ const NEAR = 0.25;
 /** A field that is named by its own words is taken for meant from this chance on, any other only if it is likelier than not. */
 const NAMED_FIELD = 0.08;
 const LIKELY = 0.5;
+/** Where something of ours is named, it takes more. */
+const SURE = 0.8;
 
 /**
  * Reads a plain question: which command it asks for, with which options, as far as its own words tell. Nothing is added that
@@ -37,12 +40,15 @@ export function readQuestion(question: string): QuestionRead {
   const things = thingsIn(typed);
   const words = settled(typed, things);
   const amounts = amountsIn(words, things);
-  const facts = factsOf(question, words, { things, amounts });
-  const found = { things, amounts, facts };
+  const told = factsOf(question, words, { things, amounts });
+  const found = { things, amounts, facts: told };
   const chances = words.words.length === 0 ? [] : chancesOf(words, found);
   const outside = fieldOf(words, found, chances);
   const jobs = chances.filter((one): one is Chance & { of: Job } => one.of !== 'outside');
   const best = jobs[0]?.chance ?? 0;
+  // Where a mix is asked for, the colour that is named is the one that is wished.
+  const facts =
+    jobs[0]?.of === 'mix' && told.target === undefined ? { ...told, target: wishIn(words, things) } : told;
   const isUnderstood = outside === undefined && (best >= LEAST || isOurs(words, found));
   return {
     readings: isUnderstood
@@ -73,7 +79,7 @@ function fieldOf(words: Words, found: Found, chances: readonly Chance[]): Outsid
   const chance = chances.find(({ of }) => of === 'outside')?.chance ?? 0;
   const named = outsideField(words.text);
   if (named !== undefined) return chance >= NAMED_FIELD ? named : undefined;
-  if (chance >= LIKELY) return 'other';
+  if (chance >= (found.things.length > 0 || found.facts.target !== undefined ? SURE : LIKELY)) return 'other';
   // What speaks of nothing of ours and asks for nothing we do is somebody else's.
   const isNothing = (chances[0]?.chance ?? 0) < LEAST && !isOurs(words, found);
   return isNothing && words.words.length > 2 ? 'other' : undefined;

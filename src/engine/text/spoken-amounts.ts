@@ -35,6 +35,14 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/(?<=\d\s?)mils\b/giu, 'ml'],
 ];
 
+/** "A cup and three quarters", "2 tazas y 3/4". */
+const UNIT_AND_PART = new RegExp(
+  String.raw`\b(\d{1,3}) (${UNIT}) (?:and|n|y|&) (?:(?:an?|un|una) )?(?:([1-7])\s?\/\s?([2-8])|(3|three|tres) (?:quarters|cuartos)|(2|two|dos) (?:thirds|tercios))\b`,
+  'giu',
+);
+const unitAndPart = (_: string, whole: string, unit: string, over?: string, under?: string, three?: string) =>
+  `${whole} ${over === undefined ? (three === undefined ? '2/3' : '3/4') : `${over}/${under}`} ${unit}`;
+
 const DOZENS = /\b(\d{1,2}) (?:dozens?|docenas?)(?: de| of)?\b/giu;
 /** "un kilo doscientos": the grams go without saying, as in "2 kilos 300". */
 const KILOS = /\b(\d{1,3}) (?:kilos?|kgs?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))/giu;
@@ -55,6 +63,7 @@ export function spokenAmounts(text: string): string {
   said = said.replace(LEVEL, '');
   for (const [pattern, figure] of PARTS) said = said.replace(pattern, figure);
   return said
+    .replace(UNIT_AND_PART, unitAndPart)
     .replace(DOZENS, (_, count: string) => `${Number(count) * 12} `)
     .replace(KILOS, (_, kilos: string, grams: string) => `${Number(kilos) * 1000 + Number(grams)} g`)
     .replace(METRIC_POUNDS, (_, count: string, of = '') => `${Number(count.replace(',', '.')) * 500} g${of}`)

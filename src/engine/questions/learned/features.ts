@@ -27,6 +27,7 @@ function masked({ words }: Words, { things, amounts }: Found): readonly string[]
     if (thing) said.push('<thing>');
     else if (amount) said.push(`<${amount.of}>`);
     else if (MARK.test(word)) said.push(...(word === ',' ? ['<,>'] : []));
+    else if (word.startsWith('#')) said.push('<hex>');
     else if (/^\d/u.test(word)) said.push('<figure>');
     else if (isOil(words, at)) said.push('<oil>');
     else if (isColourWord(foldedColour(word))) said.push('<colour>');
