@@ -42,7 +42,7 @@ export function readQuestion(question: string): QuestionRead {
   const amounts = amountsIn(words, things);
   const told = factsOf(question, words, { things, amounts });
   const found = { things, amounts, facts: told };
-  const chances = words.words.length === 0 ? [] : chancesOf(words, found);
+  const chances = words.text === '' ? [] : chancesOf(words, found);
   const outside = fieldOf(words, found, chances);
   const jobs = chances.filter((one): one is Chance & { of: Job } => one.of !== 'outside');
   const best = jobs[0]?.chance ?? 0;
