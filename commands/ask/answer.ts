@@ -82,7 +82,7 @@ type Told = { readonly given: Given; readonly read: QuestionRead; readonly conte
 
 const asDiagnosis = (question: string): Reading => ({
   job: 'diagnose',
-  score: 0,
+  score: 1,
   command: 'diagnose',
   given: question.trim() === '' ? {} : { words: question },
   missing: [],

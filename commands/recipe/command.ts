@@ -14,7 +14,7 @@ const recipe = text(
   { en: 'A recipe by its name, yours or the group’s', es: 'Una receta por su nombre, tuya o del grupo' },
   { most: 100 },
 );
-const name = text({ en: 'A name for it', es: 'Un nombre para ella' }, { most: 100 });
+const saveAs = text({ en: 'A name to keep it under', es: 'Un nombre con que guardarla' }, { most: 100 });
 
 const suggest = async (typed: string, context: Context): Promise<readonly Suggestion[]> =>
   (await recipes.nearestRecipes(context.recipes, typed, 25)).map(one => ({ name: one, value: one }));
@@ -128,11 +128,12 @@ export default commandGroup(
     save: action({
       purpose: { en: 'Keep the last plan I made for you', es: 'Guarda el último plan que te hice' },
       seenBy: 'asker',
-      options: { name },
+      options: { 'save-as': saveAs },
+      formerly: { name: 'save-as' },
       async answer(asked, context) {
         const { say } = context;
         const plan = await recipes.lastPlan(context.shelf);
-        const kept = await recipes.saveRecipe(context.recipes, asked.name, plan, context.change);
+        const kept = await recipes.saveRecipe(context.recipes, asked['save-as'], plan, context.change);
         return told(say.recipes.saved(kept), kept, context);
       },
     }),
@@ -142,12 +143,13 @@ export default commandGroup(
         es: 'Haz tuya una receta, con su nombre u otro',
       },
       seenBy: 'asker',
-      options: { recipe, name: name.optional() },
+      options: { recipe, 'save-as': saveAs.optional() },
+      formerly: { name: 'save-as' },
       completes: { recipe: suggest },
       async answer(asked, context) {
         const shelf = context.recipes;
         const found = await recipes.findRecipe(shelf, asked.recipe);
-        const kept = await recipes.saveRecipe(shelf, asked.name ?? found.name, found, context.change);
+        const kept = await recipes.saveRecipe(shelf, asked['save-as'] ?? found.name, found, context.change);
         return told(context.say.recipes.copied({ ...kept, from: found.name }), kept, context);
       },
     }),
@@ -159,27 +161,28 @@ export default commandGroup(
       seenBy: 'asker',
       options: {
         recipe,
-        to: text({
+        size: text({
           en: 'How many times (“2”, “1/2”), or the new size: “1500 g oils”, “mould 25x9x7 cm”',
           es: 'Cuántas veces («2», «1/2») o el tamaño nuevo: «1500 g de aceites»',
         }),
-        'save-as': name.optional(),
+        'save-as': saveAs.optional(),
       },
+      formerly: { to: 'size' },
       completes: { recipe: suggest },
       async answer(asked, context) {
         const { say } = context;
         const found = await recipes.findRecipe(context.recipes, asked.recipe);
-        const { plan, factor } = await rescaled(found, asked.to, context);
-        const saveAs = asked['save-as'];
+        const { plan, factor } = await rescaled(found, asked.size, context);
+        const keptAs = asked['save-as'];
         const reply = await answerPlan(
           plan,
-          { name: saveAs ?? found.name, saveAs, seenBy: 'asker' },
+          { name: keptAs ?? found.name, saveAs: keptAs, seenBy: 'asker' },
           context,
         );
         const said =
-          saveAs === undefined
+          keptAs === undefined
             ? say.recipes.rescaled({ name: found.name, factor })
-            : say.recipes.rescaledKept({ name: saveAs, from: found.name, factor });
+            : say.recipes.rescaledKept({ name: keptAs, from: found.name, factor });
         return {
           ...reply,
           data: { ...reply.data, factor },

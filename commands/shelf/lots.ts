@@ -1,5 +1,7 @@
 import { action } from '../../src/conversation/command.ts';
-import { choice, number, text } from '../../src/conversation/option.ts';
+import { choice, text } from '../../src/conversation/option.ts';
+import { parseStock } from '../../src/engine/quantities/stock.ts';
+import { refuse } from '../../src/engine/refusal.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
 import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
 import { compareReply } from './compare.ts';
@@ -21,6 +23,20 @@ import {
 } from './options.ts';
 import { priceAsked } from './price.ts';
 import { describedReply } from './view.ts';
+
+declare module '../../src/engine/refusal.ts' {
+  interface Reasons {
+    'spoon-weight-unreadable': { text: string };
+  }
+}
+
+/** Grams of a level teaspoon as they were told. Throws a Refusal `spoon-weight-unreadable` where it is no weight. */
+function spoonGrams(text: string): number {
+  const weight = parseStock(text);
+  return weight.measure === 'mass'
+    ? weight.grams
+    : refuse('spoon-weight-unreadable', { text: text.slice(0, 60) });
+}
 
 /** What a jar and its lot are like: tests, weights, what it is, when it runs low. */
 export const lotActions = {
@@ -60,15 +76,17 @@ export const lotActions = {
     seenBy: 'asker',
     options: {
       item,
-      grams: number(
-        { en: 'Grams of one level teaspoon', es: 'Gramos de una cucharadita rasa' },
-        { least: 0.01, most: 50 },
-      ),
+      amount: text({
+        en: 'What one level teaspoon weighs: “2.4 g”. A bare number is grams',
+        es: 'Lo que pesa una cucharadita rasa: «2,4 g». Un número solo son gramos',
+      }),
     },
+    formerly: { grams: 'amount' },
     completes: { item: suggestItems },
-    async answer({ item: name, grams }, context) {
-      const weight = { grams, spoonMillilitres: (await measuresOf(context)).teaspoon };
-      const outcome = await shelf.weighSpoon(context.shelf, name, weight, context.change);
+    async answer({ item: name, amount: weight }, context) {
+      const grams = spoonGrams(weight);
+      const spoon = { grams, spoonMillilitres: (await measuresOf(context)).teaspoon };
+      const outcome = await shelf.weighSpoon(context.shelf, name, spoon, context.change);
       return told(context.say.shelf.weighed({ name: outcome.name, grams }), outcome, context);
     },
   }),
@@ -150,13 +168,16 @@ export const lotActions = {
     seenBy: 'asker',
     options: {
       item,
-      grams: number(
-        { en: 'Grams left; 0 for only when empty', es: 'Gramos restantes; 0 solo cuando se acabe' },
-        { least: 0, most: 100_000 },
-      ),
+      amount: text({
+        en: 'How much is left then: “10 g”, “1 tsp”; 0 for only when empty',
+        es: 'Cuánto queda entonces: «10 g», «1 cdta»; 0 solo cuando se acabe',
+      }),
     },
+    formerly: { grams: 'amount' },
     completes: { item: suggestItems },
-    async answer({ item: name, grams }, context) {
+    async answer({ item: name, amount: left }, context) {
+      const isEmpty = Number(left.replace(',', '.')) === 0;
+      const grams = isEmpty ? 0 : await gramsAsked({ item: name, amount: left }, context);
       const outcome = await shelf.setLowMark(context.shelf, name, grams, context.change);
       return told(context.say.shelf.lowMarkSet({ name: outcome.name, grams }), outcome, context);
     },

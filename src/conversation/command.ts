@@ -101,10 +101,13 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     formerly: declared.formerly ?? {},
     ...(namesJar && {
       namesJar: async (given: Given, context: Context) =>
-        await namesJar(validOptions(schema, options, renamed(given, declared.formerly)), context),
+        await namesJar(validOptions(schema, options, renamed(given, options, declared.formerly)), context),
     }),
     async take(given, context) {
-      return declared.answer(validOptions(schema, options, renamed(given, declared.formerly)), context);
+      return declared.answer(
+        validOptions(schema, options, renamed(given, options, declared.formerly)),
+        context,
+      );
     },
     async complete(option, typed, context) {
       const completer = completes[option.replace(/-\d$/, '')] ?? completes[option];
@@ -113,13 +116,19 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   };
 }
 
-/** What was given, under the names the options have now. */
-const renamed = (given: Given, formerly: Readonly<Record<string, string>> = {}): Given =>
+/** What was given, under the names the options have now; a number where a text is asked today is read as it was typed. */
+const renamed = (
+  given: Given,
+  options: readonly DeclaredOption[],
+  formerly: Readonly<Record<string, string>> = {},
+): Given =>
   Object.fromEntries(
-    Object.entries(given).map(([name, value]) => [
-      Object.hasOwn(formerly, name) ? formerly[name]! : name,
-      value,
-    ]),
+    Object.entries(given).map(([name, value]) => {
+      if (!Object.hasOwn(formerly, name)) return [name, value];
+      const now = formerly[name]!;
+      const isText = options.find(one => one.name === now)?.kind === 'text';
+      return [now, isText && typeof value === 'number' ? String(value) : value];
+    }),
   );
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */

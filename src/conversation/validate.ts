@@ -2,12 +2,14 @@ import type { z } from 'zod';
 import { refuse } from '../engine/refusal.ts';
 import type { DeclaredOption } from './declared.ts';
 import { repeatedName } from './declared.ts';
+import { optionMeant } from './option-meant.ts';
 import type { Given } from './question.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
     'option-missing': { option: string };
-    'option-unknown': { option: string; known: readonly string[] };
+    /** `meant`: the option that was likely meant. */
+    'option-unknown': { option: string; known: readonly string[]; meant: string | undefined };
     'option-too-long': { option: string; most: number };
     'option-not-offered': { option: string; offered: readonly string[] };
     'option-not-a-number': { option: string };
@@ -30,7 +32,8 @@ export function validOptions<S extends z.ZodObject>(
 ): z.output<S> {
   const known = options.map(option => option.name);
   for (const name of Object.keys(given))
-    if (!known.includes(name)) refuse('option-unknown', { option: name, known });
+    if (!known.includes(name))
+      refuse('option-unknown', { option: name, known, meant: optionMeant(name, known) });
   for (const option of options) check(option, given[option.name]);
   return schema.parse(gathered(schema, given));
 }

@@ -7,6 +7,7 @@ import { fold } from '../engine/text/fold.ts';
 import { type AskedLine, askedLineOf, keepAskedLine } from '../records/asked/index.ts';
 import { type Action, followUp } from './command.ts';
 import type { Context } from './context.ts';
+import { lineOf } from './line-of.ts';
 import type { Given } from './question.ts';
 import type { Choice, Form, Reply } from './reply.ts';
 
@@ -112,6 +113,11 @@ export async function takeOrOffer(
     return await action.take(given, context);
   } catch (refusal) {
     if (!(refusal instanceof Refusal)) throw refusal;
+    const renamed = underMeantName(refusal, given);
+    if (renamed) {
+      const again = await buttonFor({ command, action, given: renamed }, context);
+      throw new Offer(refusal, [again]);
+    }
     const unclear = unclearIn(refusal, context.language);
     const option = unclear && optionWith(unclear.text, given);
     if (!unclear || !option) throw refusal;
@@ -172,6 +178,26 @@ async function sameForAll(
     replies.flatMap(reply => reply.cautions.map(caution => [caution.id, caution] as const)),
   );
   return { ...first, cautions: [...cautions.values()] };
+}
+
+/** What was given, with the option that was likely meant in place of one that the command does not have. */
+function underMeantName({ id, values }: Refusal, given: Given): Given | undefined {
+  const { option, meant } = values as Readonly<Record<string, unknown>>;
+  if (id !== 'option-unknown' || typeof option !== 'string' || typeof meant !== 'string') return undefined;
+  const { [option]: value, ...rest } = given;
+  return value === undefined || rest[meant] !== undefined ? undefined : { ...rest, [meant]: value };
+}
+
+/** A button that asks the command with other options. */
+async function buttonFor({ command, action, given }: Asked, context: Context): Promise<Choice> {
+  const line: AskedLine = { command, given: plainGiven(given), candidates: [] };
+  await keepAskedLine(context.shelf, context.idempotencyKey, line, context.change.at);
+  const again = action.seenBy === 'group' ? againForGroup : againForAsker;
+  return {
+    kind: 'button',
+    label: lineOf(command, given).slice(0, 80),
+    follow: again.with({ line: context.idempotencyKey, at: 0 }),
+  };
 }
 
 async function choicesFor(

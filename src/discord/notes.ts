@@ -30,8 +30,8 @@ export async function answerNote(message: Message, { conversation, posting }: No
 const LONGEST_QUESTION = 300;
 /** What is about a member's own shelf is not told to everybody. */
 const OWN: ReadonlySet<string> = new Set(['shelf-add', 'shelf-use', 'shelf-show']);
-/** How sure a reading must be before anybody's note is answered unasked: a turn of phrase, and what it is about. */
-const SURE = 3.5;
+/** How likely a reading must be before anybody’s note is answered unasked. */
+const SURE = 0.9;
 
 /**
  * Whether a note is a question to us: it mentions us, is told to us alone, or asks with a question mark for something that we

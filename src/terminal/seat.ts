@@ -70,7 +70,10 @@ async function ask(line: string, { registry }: Conversation) {
   if (!line.trim().startsWith('/'))
     return { kind: 'command' as const, path: ['ask'], given: { question: line.trim() } };
   const optionNames = (action: Action | undefined) =>
-    action?.options.flatMap(({ name }) => [name, name.replace(/-1$/, '')]);
+    action && [
+      ...action.options.flatMap(({ name }) => [name, name.replace(/-1$/, '')]),
+      ...Object.keys(action.formerly),
+    ];
   const { path, options } = readCommandLine(line, known => optionNames(registry.actions.get(known)));
   const declared = registry.actions.get(path.join(' '))?.options ?? [];
   return { kind: 'command' as const, path, given: await givenFrom(options, declared) };

@@ -11,8 +11,8 @@ beforeAll(async () => {
   ] as const)
     await room.member.run('/shelf add', { item, colourant, amount: '50 g', ...(price && { price }) });
   // A level teaspoon that weighs twice what Night's does.
-  await room.member.run('/shelf weigh', { item: 'Sea', grams: 6 });
-  await room.member.run('/shelf weigh', { item: 'Night', grams: 3 });
+  await room.member.run('/shelf weigh', { item: 'Sea', amount: '6 g' });
+  await room.member.run('/shelf weigh', { item: 'Night', amount: '3 g' });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 

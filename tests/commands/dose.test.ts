@@ -158,7 +158,7 @@ describe('a jar on the shelf changes the dose', () => {
     const { member } = room;
     await member.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine blue' });
     await member.run('/shelf dish-test', { item: 'Evening sky', result: 'oil' });
-    await member.run('/shelf weigh', { item: 'Evening sky', grams: 3 });
+    await member.run('/shelf weigh', { item: 'Evening sky', amount: '3 g' });
     const answer = await dose({ colourant: 'evening sky', portion: '2 cups' });
     expect(answer.text).toContain('1/2 tsp Evening sky');
     expect(answer.text).toContain('about 1.5 g');

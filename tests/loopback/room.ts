@@ -17,6 +17,8 @@ import { openJudgedHost } from './judged-host.ts';
 
 export const registry = await readCommands(new URL('../../commands/', import.meta.url));
 const token = 'loopback-token';
+/** Bit 15 of the gateway's intents. */
+const MESSAGE_CONTENT = 1 << 15;
 
 export type RoomOptions = {
   readonly store?: Store;
@@ -24,6 +26,8 @@ export type RoomOptions = {
   readonly log?: string;
   /** Steward and member are answered whole, nothing folded: for tests of what an answer says in all. */
   readonly whole?: boolean;
+  /** The bot reads every message, as where the platform granted it the intent. */
+  readonly readsMessages?: boolean;
   /** Declared besides our own. */
   readonly commands?: readonly Command[];
 };
@@ -37,11 +41,16 @@ export async function openRoom({
   host: hostOptions,
   log = 'silent',
   whole = false,
+  readsMessages = false,
   commands,
 }: RoomOptions = {}) {
   const known = commands ? indexCommands([...registry.commands, ...commands]) : registry;
   // The platform waits three seconds; on a busy machine that would be a test of the machine.
-  const host = await openJudgedHost({ acknowledgeWithinMs: 60_000, ...hostOptions });
+  const host = await openJudgedHost({
+    acknowledgeWithinMs: 60_000,
+    ...(readsMessages && { privilegedIntents: MESSAGE_CONTENT }),
+    ...hostOptions,
+  });
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench', 'show-and-tell'] });
   const kept = store ?? (await openStore('sqlite::memory:', PATIENT));
   const faults: unknown[] = [];
@@ -62,7 +71,12 @@ export async function openRoom({
     onFault: fault => faults.push(fault),
   };
   await register(known, { token, api: host.api });
-  const connection = await connect({ token, api: host.api }, conversation, pino({ level: log }), watcher);
+  const connection = await connect(
+    { token, api: host.api, readsMessages },
+    conversation,
+    pino({ level: log }),
+    watcher,
+  );
   const outbox = discordOutbox(connection, conversation, now);
   watch = startScheduler({
     store: kept,

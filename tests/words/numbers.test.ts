@@ -108,7 +108,7 @@ describe('one decimal sign in an answer', () => {
   const SHELF = [
     '/shelf add item:"Evening sky" colourant:"ultramarine blue" amount:"30.5 g"',
     '/shelf add item:"Amber" colourant:"yellow iron oxide" amount:"12.25 g"',
-    '/shelf weigh item:Amber grams:2.35',
+    '/shelf weigh item:Amber amount:2.35',
   ];
   const ANSWERED = [
     '/dose colourant:"ultramarine blue" portion:"3 cups" strength:pastel',

@@ -1,5 +1,6 @@
 import { knownOil } from '../batch/oils/find-oil.ts';
-import { parsePortionRange } from '../quantities/amount.ts';
+import { type Amount, parseAmount, parsePortionRange } from '../quantities/amount.ts';
+import { unitOfWord } from '../quantities/unit-words.ts';
 import { Refusal } from '../refusal.ts';
 import type { NamedThing, Words } from './entities.ts';
 
@@ -14,16 +15,23 @@ export type ToldAmount = {
   readonly perPound: boolean;
 };
 
-const UNIT =
-  /^(?:tsps?|teaspoons?|cdtas?|cditas?|cucharaditas?|tbsps?|tablespoons?|cdas?|cucharadas?|cups?|c|tazas?|pints?|pts?|pintas?|quarts?|qts?|gallons?|ml|l|lts?|lit(?:er|re|ro)s?|mililitros?|g|gr|grs|grams?|gramos?|kg|kilos?|kilogramos?|kilograms?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\.?$/u;
-const SPOON =
-  /^(?:t|tsps?|teaspoons?|cdtas?|cditas?|cucharaditas?|tbsps?|tablespoons?|cdas?|cucharadas?)\.?$/u;
+const SPOONS: ReadonlySet<string> = new Set(['teaspoon', 'tablespoon']);
 const COUNT =
-  /^(?:~?\d+(?:[.,]\d+)?(?:\/\d+)?(?:-\d+(?:[.,]\d+)?(?:\/\d+)?)?|\.\d+|[½¼¾⅓⅔⅛]|an?|one|two|three|four|five|six|eight|ten|half|quarter|third|couple|dozen|un|una|uno|dos|tres|cuatro|cinco|seis|ocho|diez|media|medio|cuarto|tercio)$/u;
-const JOIN = /^(?:of|and|n|a|an|de|y|un|una|to|or|-|o)$/u;
+  /^(?:~?\d[\d.,]*(?:\/\d+)?(?:-\d+(?:[.,]\d+)?(?:\/\d+)?)?|\.\d+|an?|one|un|una|uno|half|quarter|third|couple|dozen|media|medio|cuarto|tercio|between|entre)$/u;
+/** What may stand between the first figure of an amount and its last unit. */
+const WITHIN =
+  /^(?:of|and|n|&|plus|with|an?|de|y|e|con|un|una|to|or|-|o|a|hasta|halves|quarters|thirds|cuartos|tercios|fl|fluid|metric|imperial|us)$/u;
+/** A part after the unit: "libra y media", "2 cups and a half". */
+const PART = /^(?:half|medi[ao]|cuarto|quarter|tercio|third)$/u;
+/** Between an amount and what it is of: "840 g entre todos los aceites". */
+const BETWEEN =
+  /^(?:of|de|del|my|mi|mis|our|raw|the|in|en|el|la|los|las|total|left|worth|entre|between|all|todos?|todas?|together)$/u;
 const OILS = /^(?:oils?|fats?|aceites?|grasas?)$/u;
 const BATTER = /^(?:batter|soap|mezcla|masa|jabon|pasta|batch|lote|raw|crudo)$/u;
-const PER_POUND = /^(?:ppo|tpo)$/u;
+const PER_POUND =
+  /^(?:(?:ppo|tpo)\b|(?:(?:per|por|a|each|every|cada|por cada|for (?:each|every)|to (?:each|every|the)) (?:1 )?(?:lb|pound|libra)\b))/u;
+/** A unit after these is what an amount is counted by, and no amount. */
+const PER = /^(?:per|por|each|every|cada|the|la|el|this|that|esa|ese|this)$/u;
 
 /** Grams below which a bare mass beside a colourant is of powder: a portion of batter is no spoonful. */
 const MOST_POWDER_G = 60;
@@ -42,45 +50,83 @@ export function amountsIn({ words }: Words, things: readonly NamedThing[]): read
 
 type Read = { readonly text: string; readonly from: number; readonly to: number; readonly unit: string };
 
+const isUnit = (word = '') => unitOfWord(word.replace(/\.$/u, '')) !== undefined;
+/** One letter is a unit only behind a figure. */
+const isUnitAfter = (before: string | undefined, word: string): boolean =>
+  isUnit(word) && (word.length > 1 || /\d$/u.test(before ?? ''));
+const LONGEST = 8;
+
+/** The longest run of words from there that the options' own grammar reads as one amount. */
 function amountAt(words: readonly string[], from: number): Read | undefined {
+  const first = words[from] ?? '';
   // "a 1/2 litro": the preposition counts nothing.
-  if (/^(?:an?|un|una)$/u.test(words[from] ?? '') && /^\d/u.test(words[from + 1] ?? '')) return undefined;
-  if (!COUNT.test(words[from] ?? '')) {
-    // "taza y media" counts one without a figure.
-    if (
-      !UNIT.test(words[from] ?? '') ||
-      !/^y$/u.test(words[from + 1] ?? '') ||
-      !/^medi[ao]$/u.test(words[from + 2] ?? '')
-    )
-      return undefined;
-    return { text: words.slice(from, from + 3).join(' '), from, to: from + 3, unit: words[from]! };
-  }
-  for (let to = from + 1; to < Math.min(words.length, from + 7); to += 1) {
-    const word = words[to]!;
-    if (UNIT.test(word) && readable(words.slice(from, to + 1).join(' '))) {
-      let end = to + 1;
-      if (/^(?:and|n|y)$/u.test(words[end] ?? '') && /^(?:a|half|medi[ao])$/u.test(words[end + 1] ?? '')) {
-        const more = words[end + 1] === 'a' ? 3 : 2;
-        const longer = words
-          .slice(from, end + more)
-          .join(' ')
-          .replace(/ n /u, ' and ');
-        if (/(?:half|medi[ao])$/u.test(longer) && readable(longer)) end += more;
-      }
-      const text = words.slice(from, end).join(' ').replace(/ n /gu, ' and ');
-      return { text, from, to: end, unit: word };
-    }
-    if (!COUNT.test(word) && !JOIN.test(word)) return undefined;
+  if (/^(?:an?|un|una)$/u.test(first) && /^\d/u.test(words[from + 1] ?? '')) return undefined;
+  if (!COUNT.test(first) && !isUnit(first)) return undefined;
+  for (let to = Math.min(words.length, from + LONGEST); to > from; to -= 1) {
+    const span = words.slice(from, to);
+    const last = span.at(-1)!;
+    if (!isUnit(last) && !(PART.test(last) && span.some(isUnit))) continue;
+    if (!span.every((word, at) => COUNT.test(word) || WITHIN.test(word) || isUnitAfter(span[at - 1], word)))
+      continue;
+    const text = isUnit(first) && span.length === 1 ? loneUnit(words, from) : written(span, words, to);
+    if (text === undefined || !isOneAmount(span) || amountOf(text) === undefined) continue;
+    return { text, from, to, unit: span.findLast(isUnit)! };
   }
   return undefined;
 }
 
-function readable(text: string): boolean {
+/** "kilo of oils" is one; "per kilo" and "the pound" are none. */
+const loneUnit = (words: readonly string[], at: number): string | undefined =>
+  words[at]!.length > 2 &&
+  !PER.test(words[at - 1] ?? '') &&
+  /^(?:of|de)$/u.test(words[at + 1] ?? '') &&
+  (OILS.test(words[at + 2] ?? '') || BATTER.test(words[at + 2] ?? ''))
+    ? `1 ${words[at]}`
+    : undefined;
+
+/** As it stands, "n" and "&" as the grammar spells them; thousands apart from the decimals of a batter that nobody weighs. */
+function written(span: readonly string[], words: readonly string[], to: number): string {
+  const text = span.join(' ').replace(/ (?:n|&|plus) /gu, ' and ');
+  const [, thousands, rest] = /^([1-9])[.,](\d{3} (?:g|gr|grs|grams?|gramos?|ml))$/u.exec(text) ?? [];
+  if (thousands === undefined) return text;
+  const next = words.slice(to).find(word => !BETWEEN.test(word)) ?? '';
+  return OILS.test(next) || BATTER.test(next) ? `${thousands}${rest}` : text;
+}
+
+/** Larger and smaller units that are said in one breath. */
+const TOGETHER: readonly (readonly [larger: string, smaller: string])[] = [
+  ['kilogram', 'gram'],
+  ['pound', 'ounce'],
+  ['litre', 'millilitre'],
+];
+
+/** "1 lb 8 oz" is one amount; "1 kg 5 g" and "2 cups 1 tsp" are two, unless "and" joins spoons and cups. */
+function isOneAmount(span: readonly string[]): boolean {
+  const units = span.flatMap((word, at) => (isUnit(word) ? [{ unit: unitOfWord(word)!, at }] : []));
+  const [larger, smaller, third] = units;
+  if (third) return false;
+  if (!larger || !smaller || larger.unit === smaller.unit) return true;
+  if (TOGETHER.some(([one, other]) => one === larger.unit && other === smaller.unit))
+    return Number(span[smaller.at - 1]) >= (smaller.unit === 'ounce' ? 1 : 50);
+  return SPOONS.has(smaller.unit) && /^(?:and|y|n|&|plus|con|mas)$/u.test(span[larger.at + 1] ?? '');
+}
+
+/** What an amount comes to at least; undefined where the grammar does not read it. */
+export function amountOf(text: string): Amount | undefined {
   try {
-    parsePortionRange(text);
-    return true;
+    return parsePortionRange(text).low;
   } catch (refusal) {
-    if (refusal instanceof Refusal) return false;
+    if (!(refusal instanceof Refusal)) throw refusal;
+    // A pinch is no portion that could be poured, and an amount all the same.
+    return refusal.id === 'amount-out-of-range' ? smallAmount(text) : undefined;
+  }
+}
+
+function smallAmount(text: string): Amount | undefined {
+  try {
+    return parseAmount(text);
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
     throw refusal;
   }
 }
@@ -90,13 +136,12 @@ function placed(
   words: readonly string[],
   things: readonly NamedThing[],
 ): ToldAmount {
-  const { low } = parsePortionRange(text);
-  const { measure } = low;
-  const after = words.slice(to, to + 4);
-  const skip = after.findIndex(word => !/^(?:of|de|del|my|mi|raw|the|in|total|left|worth)$/u.test(word));
+  const amount = amountOf(text)!;
+  const { measure } = amount;
+  const after = words.slice(to, to + 5);
+  const skip = after.findIndex(word => !BETWEEN.test(word));
   const next = after[Math.max(skip, 0)] ?? '';
-  const perPound =
-    PER_POUND.test(after[0] ?? '') || /^(?:per|por|a) (?:lb|pound|libra)/u.test(after.slice(0, 2).join(' '));
+  const perPound = PER_POUND.test(words.slice(afterName(words, to, things), to + 8).join(' '));
   const thing = things.find(
     one =>
       one.from >= to &&
@@ -110,10 +155,16 @@ function placed(
   if (!isIn && isOil(words, to + Math.max(skip, 0))) return { ...base, of: 'oil' };
   if (OILS.test(next)) return { ...base, of: 'oils' };
   if (BATTER.test(next)) return { ...base, of: 'batter' };
-  if (SPOON.test(unit)) return { ...base, of: 'powder' };
+  if (SPOONS.has(unitOfWord(unit) ?? '')) return { ...base, of: 'powder' };
   if (measure === 'volume') return { ...base, of: 'batter' };
-  const grams = low.measure === 'mass' ? low.grams : 0;
+  const grams = amount.measure === 'mass' ? amount.grams : 0;
   return { ...base, of: thing && grams <= MOST_POWDER_G ? 'powder' : 'unsaid' };
+}
+
+/** Past the name of what is measured: "2 teaspoons of madder for every pound". */
+function afterName(words: readonly string[], to: number, things: readonly NamedThing[]): number {
+  const of = /^(?:of|de)$/u.test(words[to] ?? '') ? to + 1 : to;
+  return things.find(({ from }) => from === of)?.to ?? to;
 }
 
 /** Whether an oil's own name stands there: "500 g olive oil", "300 g de aceite de coco". */

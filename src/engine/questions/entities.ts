@@ -4,6 +4,7 @@ import type { Colourant } from '../colourants/colourant.ts';
 import { colourantsMeant, colourantsNamed } from '../colourants/find.ts';
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { barredIn } from '../hazards/index.ts';
+import { unitOfWord } from '../quantities/unit-words.ts';
 import { substanceNamed, substanceNumbered, substanceWithE } from '../stability/names.ts';
 import { COLOUR_WORDS } from '../text/colour-words.ts';
 import { distance } from '../text/edit-distance.ts';
@@ -102,16 +103,31 @@ const SHORT: ReadonlyMap<string, string> = new Map([
   ['tsps', 'tsp'],
 ]);
 
+const FRACTION = /(?<=(\d)?)\s?([½¼¾⅓⅔⅛⅜⅝⅞])/gu;
+/** One sign for a fraction, with what keeps it from the figure before it. */
+const fractionOf = (_sign: string, before: string | undefined, sign: string): string =>
+  `${before === undefined ? '' : ' '}${sign.normalize('NFKD').replace('⁄', '/')}`;
+
+/** Recipes tell the large spoon by a capital. */
+const TABLESPOON = /(\d)\s?T(?=\s|$)/gu;
+/** "2lb4oz", "1kg500". */
+const TIGHT = /(\d)(lbs?|kgs?|kilos?|l)(?=\d)/gu;
+
+/** "500g" is told as "500 g"; what is no unit stays as it is. */
+const apart = (whole: string, figure: string, unit: string): string =>
+  unitOfWord(unit) === undefined ? whole : `${figure} ${unit}`;
+
 /** Reads a question's words. Only the first 2,000 letters and 300 words count. */
 export function wordsOf(question: string): Words {
-  const plain = unaccented(question, LONGEST)
+  const plain = unaccented(question.replace(FRACTION, fractionOf).replace(TABLESPOON, '$1 tbsp'), LONGEST)
     .replace(/[’‘`´]/gu, "'")
     .replace(/(\p{L})\1{2,}/gu, '$1$1')
     .replace(/¿|¡/gu, ' ')
     .replace(/\bgray/gu, 'grey')
     .replace(/\bcolor(?!e)/gu, 'colour')
-    .replace(/(\d)(?=(?:g|gr|kg|ml|oz|lbs?|tsp|tbsp|cups?|tazas?|cdtas?|cdas?|c|l)\b)/gu, '$1 ')
-    .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d))/gu, ' $1 ')
+    .replace(TIGHT, '$1 $2 ')
+    .replace(/(?<![#\p{L}\d])(\d[\d.,/]*)(\p{L}+)/gu, apart)
+    .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d)| [-–—]+ )/gu, ' $1 ')
     .replace(/\s+/gu, ' ')
     .trim();
   const corrections: Correction[] = [];
@@ -173,7 +189,7 @@ const EDGE = new Set(
 /** Certified colours end in a figure: "red 40", "blue 1". */
 const NUMBERED =
   /(?:red|rojo|blue|azul|yellow|amarillo|green|verde|orange|naranja|violet|ext)(?: no)? \d{1,2}$/u;
-const MARK = /^[?!;,.:()]$/u;
+const MARK = /^(?:[?!;,.:()]|[-–—]+)$/u;
 const MOST_IN_NAME = 6;
 
 /** Single words that name a colour far more often than what colours. */

@@ -35,6 +35,14 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/(?<=\d\s?)mils\b/giu, 'ml'],
 ];
 
+/** "A cup and three quarters", "2 tazas y 3/4". */
+const UNIT_AND_PART = new RegExp(
+  String.raw`\b(\d{1,3}) (${UNIT}) (?:and|n|y|&) (?:(?:an?|un|una) )?(?:([1-7])\s?\/\s?([2-8])|(3|three|tres) (?:quarters|cuartos)|(2|two|dos) (?:thirds|tercios))\b`,
+  'giu',
+);
+const unitAndPart = (_: string, whole: string, unit: string, over?: string, under?: string, three?: string) =>
+  `${whole} ${over === undefined ? (three === undefined ? '2/3' : '3/4') : `${over}/${under}`} ${unit}`;
+
 const DOZENS = /\b(\d{1,2}) (?:dozens?|docenas?)(?: de| of)?\b/giu;
 /** "2 x 3 cups": two portions alike, in measures that no mould is told in. */
 const TIMES =
@@ -63,6 +71,7 @@ export function spokenAmounts(text: string): string {
   for (const [pattern, figure] of PARTS) said = said.replace(pattern, figure);
   return said
     .replace(TIMES, (_, count: string, size: string) => product(count, size))
+    .replace(UNIT_AND_PART, unitAndPart)
     .replace(DOZENS, (_, count: string) => `${Number(count) * 12} `)
     .replace(KILOS, (_, kilos: string, grams: string) => `${Number(kilos) * 1000 + Number(grams)} g`)
     .replace(METRIC_POUNDS, (_, count: string, of = '') => `${Number(count.replace(',', '.')) * 500} g${of}`)

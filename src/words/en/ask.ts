@@ -1,4 +1,4 @@
-import type { Job } from '../../engine/questions/cues.ts';
+import type { Job } from '../../engine/questions/jobs.ts';
 import type { Outside } from '../../engine/questions/scope.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';

@@ -37,9 +37,9 @@ export type ConversationReason = Extract<
 
 export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = {
   'option-missing': ({ option }) => `Please fill in “${option}”.`,
-  'option-unknown': ({ option, known }) =>
+  'option-unknown': ({ option, known, meant }) =>
     known.length > 0
-      ? `There is no option “${option}” here. The options are: ${list(known)}.`
+      ? `There is no option “${option}” here.${meant === undefined ? '' : ` Did you mean “${meant}”?`} The options are: ${list(known)}.`
       : `There is no option “${option}” here: this command takes none.`,
   'option-too-long': ({ option, most }) => `“${option}” is too long: at most ${most} characters fit.`,
   'option-not-offered': ({ option, offered }) => `“${option}” must be one of: ${list(offered)}.`,

@@ -95,6 +95,7 @@ export const shelfRefusals: Pick<
   | 'shelf-spoon-unfit'
   | 'store-scheme-unknown'
   | 'jar-unidentified'
+  | 'spoon-weight-unreadable'
   | 'spoons-not-weighed'
   | 'shelf-undo-not-enough'
 > = {
@@ -130,6 +131,7 @@ export const shelfRefusals: Pick<
     `A level spoon like that holds between ${g(least)} and ${g(most)}: weigh several and divide.`,
   'jar-unidentified': ({ name }) =>
     `I don’t know what “${name}” is made of: say it once with /shelf describe, such as colourant: gold mica.`,
+  'spoon-weight-unreadable': ({ text }) => `“${text}” is no weight of a spoon: write grams, such as “2.4 g”.`,
   'spoons-not-weighed': ({ name }) =>
     `I don’t know what a spoon of “${name}” weighs: give grams, or weigh a level teaspoon with /shelf weigh.`,
   'store-scheme-unknown': ({ address, known }) =>

@@ -24,9 +24,9 @@ export const conversation: typeof en = {
 
 export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = {
   'option-missing': ({ option }) => `Falta rellenar «${option}».`,
-  'option-unknown': ({ option, known }) =>
+  'option-unknown': ({ option, known, meant }) =>
     known.length > 0
-      ? `Aquí no hay ninguna opción «${option}». Las opciones son: ${list(known)}.`
+      ? `Aquí no hay ninguna opción «${option}».${meant === undefined ? '' : ` ¿Será «${meant}»?`} Las opciones son: ${list(known)}.`
       : `Aquí no hay ninguna opción «${option}»: esta orden no lleva ninguna.`,
   'option-too-long': ({ option, most }) =>
     `«${option}» es demasiado largo: caben ${most} caracteres como máximo.`,

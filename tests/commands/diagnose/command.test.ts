@@ -228,7 +228,7 @@ describe('a kept recipe', () => {
       portions: '500 ml titanium dioxide 2 tsp per cup; rest plain',
       process: 'insulated',
     });
-    await member.run('/recipe save', { name: 'Too white' });
+    await member.run('/recipe save', { 'save-as': 'Too white' });
     const answer = await member.run('/diagnose', {
       words: 'a net of fine cracks in the white part',
       recipe: 'too white',

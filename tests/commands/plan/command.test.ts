@@ -196,7 +196,7 @@ describe('/plan as forms', () => {
   test('a form that says the same again changes nothing of a rescaled recipe', async () => {
     const { member } = room;
     await plan({ ...ONE_LINE, 'save-as': 'Formed' });
-    const double = await member.run('/recipe rescale', { recipe: 'Formed', to: '2' });
+    const double = await member.run('/recipe rescale', { recipe: 'Formed', size: '2' });
     const change = double.controls.find(({ label }) => label === 'Change');
     const form = await member.pressForForm(double, change?.customId ?? '');
     const sent = Object.fromEntries(

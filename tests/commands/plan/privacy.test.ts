@@ -24,7 +24,7 @@ test.for([
   ['/dose', { recipe: 'Secret sea', colourant: 'gold mica', portion: '1 cup' }],
   ['/diagnose', { recipe: 'Secret sea', words: 'white powder on top of the bar' }],
   ['/recipe show', { recipe: 'Secret sea' }],
-  ['/recipe rescale', { recipe: 'Secret sea', to: '2' }],
+  ['/recipe rescale', { recipe: 'Secret sea', size: '2' }],
 ] as const)('%s from a private recipe is for who asked: %o', async ([command, options]) => {
   expect((await room.member.run(command, options)).ephemeral).toBe(true);
 });

@@ -18,7 +18,7 @@ describe('a recipe', () => {
   test('is kept from the last plan, and planned again to the same numbers', async () => {
     const { member } = room;
     const first = await member.run('/plan', SEA);
-    expect((await member.run('/recipe save', { name: 'Open sea' })).text).toContain('“Open sea” is kept');
+    expect((await member.run('/recipe save', { 'save-as': 'Open sea' })).text).toContain('“Open sea” is kept');
     const again = await member.run('/plan', { recipe: 'open SEA' });
     expect(numbers(again.text)).toEqual(numbers(first.text));
     expect((await member.run('/recipe list')).text).toContain(
@@ -46,19 +46,19 @@ describe('a recipe', () => {
 
   test('is rescaled with all its volumes, by a factor or to a size', async () => {
     const { member } = room;
-    const double = await member.run('/recipe rescale', { recipe: 'Open sea', to: '2', 'save-as': 'Big sea' });
+    const double = await member.run('/recipe rescale', { recipe: 'Open sea', size: '2', 'save-as': 'Big sea' });
     expect(double.text).toContain('for 2000 g oils');
     expect(double.text).toContain('Ultramarine blue: 946 ml (4 cups)');
     expect(double.text).toContain('2 Tbsp olive oil');
     const again = await member.run('/plan', { recipe: 'Big sea' });
     expect(again.text).toContain('Ultramarine blue: 946 ml (4 cups)');
-    const sized = await member.run('/recipe rescale', { recipe: 'Big sea', to: '500 g oils' });
+    const sized = await member.run('/recipe rescale', { recipe: 'Big sea', size: '500 g oils' });
     expect(sized.text).toContain('for 500 g oils');
     expect(sized.text).toContain('Ultramarine blue: 237 ml (1 cup)');
-    expect((await member.run('/recipe rescale', { recipe: 'Big sea', to: 'huge' })).text).toMatch(
+    expect((await member.run('/recipe rescale', { recipe: 'Big sea', size: 'huge' })).text).toMatch(
       /can’t rescale by “huge”/,
     );
-    expect((await member.run('/recipe rescale', { recipe: 'Big sea', to: '1000' })).text).toMatch(
+    expect((await member.run('/recipe rescale', { recipe: 'Big sea', size: '1000' })).text).toMatch(
       /outside 0.01 to 100/,
     );
   });
@@ -100,7 +100,7 @@ describe('another member’s recipe', () => {
     // The jar is not on the steward's shelf; what is in it travelled with the recipe.
     expect((await steward.run('/plan', { recipe: 'Bay' })).text).toContain('1/4 tsp ultramarine blue');
     expect((await steward.run('/recipe list')).text).toContain('Bay, by Bram');
-    expect((await steward.run('/recipe copy', { recipe: 'Bay', name: 'My bay' })).text).toContain(
+    expect((await steward.run('/recipe copy', { recipe: 'Bay', 'save-as': 'My bay' })).text).toContain(
       'is yours now',
     );
     await steward.run('/recipe remove', { recipe: 'My bay' });

@@ -1,0 +1,80 @@
+import { foldedColour, isColourWord } from '../../text/colour-lists.ts';
+import { ideaCounts, pieceCounts, wordCounts } from '../../text/learned/hashes.ts';
+import type { Features } from '../../text/learned/model.ts';
+import { stem } from '../../text/tokens.ts';
+import { isOil, type ToldAmount } from '../amounts.ts';
+import type { NamedThing, Words } from '../entities.ts';
+import type { Facts } from '../facts.ts';
+
+/** What was found in a question before it is asked which job it is. */
+export type Found = {
+  readonly things: readonly NamedThing[];
+  readonly amounts: readonly ToldAmount[];
+  readonly facts: Facts;
+};
+
+/** Words beyond these say little of what is asked. */
+const MOST_WORDS = 120;
+const MARK = /^[!;,.:()]$/u;
+
+/** Which colourant, how much and which colour do not tell what is asked: each stands as what it is. */
+function masked({ words }: Words, { things, amounts }: Found): readonly string[] {
+  const said: string[] = [];
+  for (let at = 0; at < Math.min(words.length, MOST_WORDS); ) {
+    const thing = things.find(({ from, to }) => at >= from && at < to);
+    const amount = amounts.find(({ from, to }) => at >= from && at < to);
+    const word = words[at]!;
+    if (thing) said.push('<thing>');
+    else if (amount) said.push(`<${amount.of}>`);
+    else if (MARK.test(word)) said.push(...(word === ',' ? ['<,>'] : []));
+    else if (word.startsWith('#')) said.push('<hex>');
+    else if (/^\d/u.test(word)) said.push('<figure>');
+    else if (isOil(words, at)) said.push('<oil>');
+    else if (isColourWord(foldedColour(word))) said.push('<colour>');
+    else said.push(word);
+    at = thing?.to ?? amount?.to ?? at + 1;
+  }
+  return said;
+}
+
+const counted = (name: string, count: number, most: number) => `${name} ${Math.min(count, most)}`;
+
+/** What is named and told, as far as it bears upon what is asked. */
+function ideasOf({ words }: Words, { things, amounts, facts }: Found, said: readonly string[]) {
+  const has = (name: string, is: boolean) => (is ? [name] : [`no ${name}`]);
+  return [
+    counted('things', things.length, 3),
+    counted('words', Math.ceil(words.length / 6), 5),
+    counted('findings', facts.findings, 2),
+    ...['batter', 'oils', 'powder', 'oil', 'unsaid'].flatMap(of =>
+      has(
+        of,
+        amounts.some(one => one.of === of),
+      ),
+    ),
+    ...has('colours', said.includes('<colour>')),
+    ...has('oil list', facts.oils !== undefined),
+    ...has('target', facts.target !== undefined),
+    ...has('region', facts.region !== undefined),
+    ...has('strength', facts.strength !== undefined),
+    ...has('?', words.includes('?')),
+    // How a question begins tells more than the rest of it.
+    `first ${said[0]}`,
+    `first ${said.slice(0, 2).join(' ')}`,
+    `last ${said.at(-1)}`,
+  ];
+}
+
+const LENGTHS = { words: 1, stems: 0.7, pieces: 0.8, ideas: 0.8 } as const;
+
+/** A question's words, their stems and pieces, and what is named in it. */
+export function featuresOf(words: Words, found: Found): Features {
+  const said = masked(words, found);
+  const plain = said.filter(word => word !== '<,>' && word !== '?');
+  return [
+    { counts: wordCounts(plain), length: LENGTHS.words },
+    { counts: wordCounts(plain.map(word => `~${stem(word)}`)), length: LENGTHS.stems },
+    { counts: pieceCounts(plain.filter(word => !word.startsWith('<'))), length: LENGTHS.pieces },
+    { counts: ideaCounts(ideasOf(words, found, said)), length: LENGTHS.ideas },
+  ];
+}

@@ -1,0 +1,58 @@
+import { parseOils } from '../batch/oils/oil-list.ts';
+import { Refusal } from '../refusal.ts';
+import { isOil, type ToldAmount } from './amounts.ts';
+import type { Words } from './entities.ts';
+
+/** From the first oil or its amount to the last, where that reads as a list of oils. */
+export function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string | undefined {
+  const oils = words.flatMap((_, at) => (isOil(words, at) ? [at] : []));
+  const [first] = oils;
+  if (first === undefined || !/\d/u.test(words.join(' '))) return undefined;
+  const masses = amounts.filter(({ measure, of }) => measure === 'mass' && of !== 'powder');
+  // "720 oliva, 80 coco": figures without a unit.
+  const bare = words.flatMap((word, at) =>
+    /^\d+$/u.test(word) &&
+    (isOil(words, at + 1) || (/^(?:de|of)$/u.test(words[at + 1] ?? '') && isOil(words, at + 2)))
+      ? [at]
+      : [],
+  );
+  const starts = [Math.min(first, ...bare, ...masses.map(({ from }) => from))];
+  const last = oils.at(-1)!;
+  const ends = [last + 5, last + 4, last + 3, last + 2, last + 1, ...masses.map(({ to }) => to)].sort(
+    (a, b) => b - a,
+  );
+  for (const start of starts)
+    for (const end of ends) {
+      const list = words
+        .slice(start, end)
+        .filter(word => !/^[?!;.()]$/u.test(word))
+        .join(' ')
+        .replace(/\b(?:with|con|at|al|a|for|superfat|please|de lye)$/u, '')
+        .trim();
+      if (parses(list)) return list;
+      const grams = inGrams(list);
+      if (grams !== undefined && parses(grams)) return grams;
+    }
+  return undefined;
+}
+
+/**
+ * Whole figures without any unit that are too large for percents are grams, as kitchen scales tell them; the line that is
+ * shown says so.
+ */
+function inGrams(list: string): string | undefined {
+  const figures = list.match(/\d+/gu)?.map(Number) ?? [];
+  const sum = figures.reduce((total, figure) => total + figure, 0);
+  if (sum <= 101 || figures.some(figure => figure < 10) || /\d\s*(?:%|g|kg|oz|lb)\b/u.test(list))
+    return undefined;
+  return list.replace(/\d+/gu, figure => `${figure} g`);
+}
+
+function parses(list: string): boolean {
+  try {
+    return parseOils(list).shares.length > 0;
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return false;
+    throw refusal;
+  }
+}

@@ -1,0 +1,62 @@
+import type { Counts } from './hashes.ts';
+
+/** What a text is weighed by: kinds of features, each scaled to a length of its own. */
+export type Features = readonly { readonly counts: Counts; readonly length: number }[];
+
+/**
+ * A multinomial logistic regression over {@link Features}. `idf` and `weights` are whole numbers: a feature's rarity is
+ * `idf / RARITY_STEPS`, its weight for class `c` is `weights[row * steps.length + c] * steps[c]`.
+ */
+export type Model = {
+  readonly rows: ReadonlyMap<number, number>;
+  readonly idf: Uint8Array;
+  readonly weights: Int8Array;
+  readonly steps: readonly number[];
+  readonly intercepts: readonly number[];
+};
+
+const RARITY_STEPS = 24;
+
+/** How rare a feature is that stands in `holding` of `all` texts, as kept in {@link Model}: 1 + ln((1+n)/(1+df)). */
+export const rarity = (holding: number, all: number): number =>
+  Math.min(255, Math.round(RARITY_STEPS * (1 + Math.log((1 + all) / (1 + holding)))));
+
+/**
+ * Calls `take` with the row and value of each known feature: 1 + ln(count) times its rarity, each kind scaled to its
+ * length.
+ */
+export function eachValue(
+  features: Features,
+  { rows, idf }: Pick<Model, 'rows' | 'idf'>,
+  take: (row: number, value: number) => void,
+): void {
+  for (const { counts, length: whole } of features) {
+    const known: number[] = [];
+    const values: number[] = [];
+    let square = 0;
+    for (const [hash, times] of counts) {
+      const row = rows.get(hash);
+      if (row === undefined) continue;
+      const value = (1 + Math.log(times)) * idf[row]!;
+      known.push(row);
+      values.push(value);
+      square += value * value;
+    }
+    const length = Math.sqrt(square);
+    for (let i = 0; i < known.length; i += 1) take(known[i]!, (values[i]! * whole) / length);
+  }
+}
+
+/** The natural logarithm of each class's probability, in the order of the model's classes. */
+export function logChances(features: Features, model: Model): readonly number[] {
+  const { weights, steps, intercepts } = model;
+  const width = steps.length;
+  const sums = new Float64Array(width);
+  eachValue(features, model, (row, value) => {
+    for (let c = 0; c < width; c += 1) sums[c]! += value * weights[row * width + c]!;
+  });
+  const scores = intercepts.map((intercept, c) => intercept + sums[c]! * steps[c]!);
+  const most = Math.max(...scores);
+  const all = most + Math.log(scores.reduce((sum, score) => sum + Math.exp(score - most), 0));
+  return scores.map(score => score - all);
+}

@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import { parsePortionRange } from '../../../src/engine/quantities/amount.ts';
+import { readQuestion } from '../../../src/engine/questions/read.ts';
+import { shareOfBatter } from '../../../src/engine/questions/share-of-batter.ts';
+
+/** Millilitres or grams of the portion that a question tells; cups and pounds by NIST Handbook 44, appendix C. */
+const CUP = 236.588;
+const POUND = 453.592;
+const OUNCE = 28.3495;
+const portionOf = (question: string): number | undefined => {
+  const { portion } = readQuestion(question).facts;
+  if (portion === undefined) return undefined;
+  const { low } = parsePortionRange(portion);
+  return low.measure === 'mass' ? low.grams : low.millilitres;
+};
+
+describe('amounts are read whole, as the options read them', () => {
+  test.each([
+    ['red oxide for 1 kg 200 g of batter', 1200],
+    ['red oxide for 1lb 8oz of oils', POUND + 8 * OUNCE],
+    ['red oxide for 2lb4oz oils', 2 * POUND + 4 * OUNCE],
+    ['óxido rojo para un litro y cuarto de mezcla', 1250],
+    ['óxido rojo para 3 cuartos de litro de masa', 750],
+    ['óxido rojo para kilo y cuarto de aceites', 1250],
+    ['red oxide in a cup and three quarters', 1.75 * CUP],
+    ['red oxide in 1 & 1/2 cups', 1.5 * CUP],
+    ['1½ kg oils, red oxide', 1500],
+    ['¾ cup batter red oxide', 0.75 * CUP],
+    ['óxido rojo para 1.250 g de aceites', 1250],
+    ['red oxide for 1,200 g oils', 1200],
+    ['red oxide in a kilo of batter', 1000],
+    ['kilo of oils and red oxide how much', 1000],
+    ['500cc de masa con óxido rojo', 500],
+    ['350 gms batter red oxide', 350],
+    ['840 gramos entre todos los aceites, óxido rojo', 840],
+  ])('%s', (question, expected) => expect(portionOf(question)).toBeCloseTo(expected, 0));
+
+  test('both ends of a range stay together', () => {
+    const { portion } = readQuestion('óxido rojo para entre 2 y 3 tazas').facts;
+    expect(parsePortionRange(portion!).high).toMatchObject({ millilitres: expect.closeTo(3 * CUP, 0) });
+  });
+
+  test.each([
+    ['what does 1 tsp charcoal in 2 cups look like', '2 cups', '1 tsp'],
+    ['1 kg of batter with 5 g charcoal', '1 kg batter', '5 g'],
+    ['1/8 tsp charcoal in 2 cups', '2 cups', '1/8 tsp'],
+    ['2 T of rose clay in 1 kg of batter', '1 kg batter', '2 tbsp'],
+  ])('%s: a portion and a powder are two amounts', (question, portion, powder) =>
+    expect(readQuestion(question).facts).toMatchObject({ portion, powder }),
+  );
+
+  test('what stands for every pound of oils is a strength', () => {
+    const { strength, portion } = readQuestion(
+      '2 teaspoons of madder for every pound of oils, i have 40 ounces of oils',
+    ).facts;
+    expect({ strength, portion }).toEqual({ strength: '2 teaspoons ppo', portion: '40 ounces oils' });
+  });
+});
+
+test.each([
+  ['6 cups of batter, one third gets ultramarine pink', '1/3'],
+  ['56 oz of oils, half will be coloured with indigo', '1/2'],
+  ['500 g of batter, colour half with indigo', '1/2'],
+  ['indigo, dose for that half?', '1/2'],
+  ['un kilo de masa, la mitad va a ser azul', '1/2'],
+  ['1,8 kg de masa, color medio', undefined],
+  ['tint 1/4 cup with mica', undefined],
+  ['half the usual dose in 2 cups', undefined],
+])('%s: %s of the batter', (question, share) => expect(shareOfBatter(question)).toBe(share));
+
+test.each([
+  ['charcoal in 2 cups, almost black', 'full'],
+  ['a smidge of charcoal in 2 cups', 'tint'],
+  ['azul en 2 tazas, celestito', 'pastel'],
+  ['charcoal in 2 cups, not too dark', 'medium'],
+  ['charcoal in 2 cups was too dark', undefined],
+  ['charcoal in 2 cups, as black as possible', 'full'],
+  ['charcoal in 2 cups, half as strong', 'half'],
+])('%s: %s', (question, strength) => expect(readQuestion(question).facts.strength).toBe(strength));
+
+test.each([
+  ['how would one obtain a periwinkle from ultramarine blue and ultramarine pink', 'periwinkle'],
+  ['hex 8a9a5b please with yellow oxide and charcoal', '#8a9a5b'],
+  ['how do i hit #3b6e8f', '#3b6e8f'],
+])('%s: %s', (question, target) => expect(readQuestion(question).facts.target?.text).toBe(target));

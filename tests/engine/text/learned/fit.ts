@@ -1,0 +1,120 @@
+import { eachValue, type Features, type Model, rarity } from '../../../../src/engine/text/learned/model.ts';
+import { minimise } from '../../hazards/minimise.ts';
+
+/** A text's features and which class it is of, by number; `weight` where it counts for more or less than one text. */
+export type Lesson = { readonly features: Features; readonly label: number; readonly weight?: number };
+
+export type Fit = {
+  readonly classes: number;
+  /** How much the texts weigh against small weights: the inverse of the ridge penalty. */
+  readonly trust: number;
+  /** So many features are kept. */
+  readonly most: number;
+  /** Features in fewer texts are accidents of one writer. */
+  readonly least: number;
+};
+
+const ROUNDS = 60;
+const SIFTING_ROUNDS = 15;
+
+type Known = Pick<Model, 'rows' | 'idf'>;
+
+function knownIn(lessons: readonly Lesson[], least: number): Known {
+  const holding = new Map<number, number>();
+  for (const { features } of lessons)
+    for (const { counts } of features)
+      for (const hash of counts.keys()) holding.set(hash, (holding.get(hash) ?? 0) + 1);
+  const kept = [...holding].filter(([, texts]) => texts >= least);
+  return {
+    rows: new Map(kept.map(([hash], at) => [hash, at])),
+    idf: Uint8Array.from(kept, ([, texts]) => rarity(texts, lessons.length)),
+  };
+}
+
+/** Weights, row by row, and behind them the intercepts: minimum of the ridge-penalised cross-entropy. */
+function descend(lessons: readonly Lesson[], known: Known, rounds: number, { classes, trust }: Fit) {
+  const size = known.idf.length * classes;
+  const texts = lessons.map(({ features, label, weight = 1 }) => {
+    const rows: number[] = [];
+    const values: number[] = [];
+    eachValue(features, known, (row, value) => {
+      rows.push(row * classes);
+      values.push(value);
+    });
+    return { rows: Int32Array.from(rows), values: Float64Array.from(values), label, weight };
+  });
+  const odds = new Float64Array(classes);
+  return minimise(new Float64Array(size + classes), rounds, (weights, slope) => {
+    let loss = 0;
+    for (let i = 0; i < size; i += 1) {
+      slope[i] = weights[i]! / trust;
+      loss += (weights[i]! * weights[i]!) / (2 * trust);
+    }
+    for (let c = 0; c < classes; c += 1) slope[size + c] = 0;
+    for (const { rows, values, label, weight } of texts) {
+      for (let c = 0; c < classes; c += 1) odds[c] = weights[size + c]!;
+      for (let i = 0; i < rows.length; i += 1)
+        for (let c = 0, row = rows[i]!, value = values[i]!; c < classes; c += 1)
+          odds[c]! += value * weights[row + c]!;
+      loss += weight * softmax(odds, label);
+      odds[label]! -= 1;
+      for (let c = 0; c < classes; c += 1) odds[c]! *= weight;
+      for (let i = 0; i < rows.length; i += 1)
+        for (let c = 0, row = rows[i]!, value = values[i]!; c < classes; c += 1)
+          slope[row + c]! += value * odds[c]!;
+      for (let c = 0; c < classes; c += 1) slope[size + c]! += odds[c]!;
+    }
+    return loss;
+  });
+}
+
+/** Scores into probabilities, in place; the cross-entropy of the right one. */
+function softmax(scores: Float64Array, right: number): number {
+  const most = Math.max(...scores);
+  let sum = 0;
+  for (const score of scores) sum += Math.exp(score - most);
+  const loss = Math.log(sum) - (scores[right]! - most);
+  for (let c = 0; c < scores.length; c += 1) scores[c] = Math.exp(scores[c]! - most) / sum;
+  return loss;
+}
+
+/** The `most` features whose weights are farthest from alike, after a short fit. */
+function sifted(lessons: readonly Lesson[], fit: Fit): Known {
+  const known = knownIn(lessons, fit.least);
+  const { classes } = fit;
+  const weights = descend(lessons, known, SIFTING_ROUNDS, fit);
+  const kept = [...known.rows]
+    .map(([hash, row]) => ({
+      hash,
+      row,
+      says: weights.subarray(row * classes, row * classes + classes).reduce((sum, one) => sum + one * one, 0),
+    }))
+    .toSorted((a, b) => b.says - a.says || a.hash - b.hash)
+    .slice(0, fit.most)
+    .toSorted((a, b) => a.hash - b.hash);
+  return {
+    rows: new Map(kept.map(({ hash }, at) => [hash, at])),
+    idf: Uint8Array.from(kept, ({ row }) => known.idf[row]!),
+  };
+}
+
+/** Learns from texts; the same texts give the same model. */
+export function fitModel(lessons: readonly Lesson[], fit: Fit): Model {
+  const { classes } = fit;
+  const known = sifted(lessons, fit);
+  const fitted = descend(lessons, known, ROUNDS, fit);
+  const size = known.idf.length * classes;
+  const steps = Array.from({ length: classes }, (_, c) => {
+    let largest = 0;
+    for (let i = c; i < size; i += classes) largest = Math.max(largest, Math.abs(fitted[i]!));
+    return Number((largest / 127 || 1).toPrecision(6));
+  });
+  return {
+    ...known,
+    weights: Int8Array.from(fitted.subarray(0, size), (weight, i) =>
+      Math.round(weight / steps[i % classes]!),
+    ),
+    steps,
+    intercepts: [...fitted.subarray(size)].map(one => Number(one.toFixed(4))),
+  };
+}
