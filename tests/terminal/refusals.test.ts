@@ -1,9 +1,12 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
 import { askLine, type Seat } from '../../src/terminal/seat.ts';
+import { wordsIn } from '../../src/words/index.ts';
 import { photoOf } from '../commands/challenge/room.ts';
 import { openConversation } from '../sets/open-conversation.ts';
 
@@ -13,6 +16,14 @@ beforeAll(async () => {
   conversation = await openConversation();
   folder = await mkdtemp(join(tmpdir(), 'refused-'));
   await writeFile(join(folder, 'bar.jpg'), (await photoOf(['#3f6fa8'])).bytes);
+  // A bar on a table, and nothing white beside it.
+  const bar = { create: { width: 300, height: 200, channels: 3, background: '#3f6fa8' } } as const;
+  const table = { create: { width: 800, height: 600, channels: 3, background: '#6a4a30' } } as const;
+  const laid = await sharp(bar).png().toBuffer();
+  await sharp(table)
+    .composite([{ input: laid, left: 250, top: 200 }])
+    .png()
+    .toFile(join(folder, 'wood.png'));
 });
 afterAll(async () => {
   await conversation[Symbol.asyncDispose]();
@@ -24,39 +35,45 @@ const MINUTE = 60_000;
 
 /** Each case has a group and members of its own: none sees what another did. */
 let groups = 0;
-const seatIn = (group: string, member = 'odile', minutes = 0): Seat => ({
+const seatIn = (group: string, { member = 'odile', minutes = 0, elsewhere = false }: By): Seat => ({
   member: `${member}-${group}`,
-  group,
+  group: elsewhere ? `${group}-b` : group,
   language: 'en',
   manages: true,
   roles: [],
   at: AT + minutes * MINUTE,
 });
 
-/** `[who, when]` before a line: another member of the group, or minutes later. */
-type Line = string | readonly [line: string, by: { readonly member?: string; readonly minutes?: number }];
+/** A line, and where it is not by the same member in the same group at once. */
+type By = { readonly member?: string; readonly minutes?: number; readonly elsewhere?: boolean };
+type Line = string | readonly [line: string, by: By];
 
-/** Says the lines one after another (`/fill FORM` fills the form before it); the last is refused, the others are answered. */
+/** Says the lines one after another (`/fill FORM` fills the form before it, `/press 2` presses the second button so far); the last is refused, the others are answered. */
 async function refused(lines: readonly Line[]) {
   groups += 1;
   const group = `refusals-${groups}`;
   const answers = [];
   let form = '';
+  const pressable: string[] = [];
   for (const line of lines) {
-    const [text, { member, minutes }] = typeof line === 'string' ? [line, {}] : line;
+    const [text, by]: readonly [string, By] = typeof line === 'string' ? [line, {}] : line;
     const { answer } = await askLine(
-      text.replace('BAR.jpg', join(folder, 'bar.jpg')).replace(/^\/fill FORM/, `fill ${form}`),
-      seatIn(group, member, minutes),
+      text
+        .replace(/(BAR\.jpg|WOOD\.png)/, name => join(folder, name.toLowerCase()))
+        .replace('/fill FORM', `fill ${form}`)
+        .replace(/^\/(press|choose) (\d)/, (_, verb, at) => `${verb} ${pressable[Number(at) - 1]}`),
+      seatIn(group, by),
       conversation,
     );
     if (answer.kind === 'form') form = answer.follow;
+    if (answer.kind === 'reply') pressable.push(...(answer.choices ?? []).map(({ follow }) => follow));
     answers.push(
       answer.kind === 'problem'
         ? { id: answer.id, text: answer.text }
         : { id: answer.kind, text: answer.kind === 'reply' ? answer.headline : '' },
     );
   }
-  for (const before of answers.slice(0, -1)) expect(['reply', 'form'], before.text).toContain(before.id);
+  expect(answers.slice(0, -1).filter(({ id }) => id !== 'reply' && id !== 'form')).toEqual([]);
   return answers.at(-1)!;
 }
 
@@ -83,6 +100,7 @@ const CASES: Readonly<
     [`/batch poured made:"${many(13, '1 cup plain', '; ')}"`, 'batch-portions-many', 'At most'],
     ['/batch poured', 'batch-nothing-said', '/plan'],
     ['/batch poured recipe:Tide made:"2 cups plain"', 'batch-two-sources', 'not both'],
+    [[POURED, ['/batch share', { elsewhere: true }]], 'batch-not-here', 'poured in another place'],
     [[POURED, '/batch cured colours:"sky #aabbcc"'], 'batch-colours-unreadable', 'sky #aabbcc'],
   ],
   challenges: [
@@ -93,6 +111,12 @@ const CASES: Readonly<
     ],
     [[OPEN, OPEN.replace('Blue hour', 'Red hour'), ENTER], 'challenge-which', '“Blue hour”'],
     ['/challenge open title:Blue joined-before:lately', 'challenge-date-unreadable', '2026-11-20'],
+    [
+      [`${OPEN} entries:2`, ENTER, ENTER.replace('Tide', 'Foam'), '/challenge withdraw'],
+      'challenge-entry-which',
+      'Tide',
+    ],
+    [[`${OPEN} cure-days:28`, `${ENTER} made:2026-11-19`], 'challenge-entry-unfit', '28'],
     [[OPEN, '/challenge withdraw'], 'challenge-entry-none', '/challenge enter'],
     [[OPEN, ENTER.replace('ultramarine blue', ' , ')], 'challenge-colourants-missing', 'apart by commas'],
     ['/challenge open title:Blue palette:"teal 60%, gold 20%"', 'challenge-shares-unfit', '80 %'],
@@ -126,6 +150,11 @@ const CASES: Readonly<
     ['/colourant label market:eu', 'label-nothing-named', 'Name the colours'],
     ['/colourant withdraw item:"ultramarine blue"', 'report-none-of-yours', 'nothing to take back'],
     ['/help topic:zzzz', 'topic-unknown', 'zzzz'],
+    [
+      ['/diagnose words:"white powder on top"', '/choose 1 moonbeams'],
+      'flaw-choice-unknown',
+      'from the menu',
+    ],
     [['/diagnose', '/fill FORM words:""'], 'flaw-nothing-given', 'what you see'],
   ],
   'mixing and matching': [
@@ -133,6 +162,11 @@ const CASES: Readonly<
     ['/match', 'match-without-target', '#6b3fa0'],
     ['/match target:teal photo:BAR.jpg', 'match-two-targets', 'not both'],
     [[JAR, '/calibrate bars item:Dusk photo:BAR.jpg'], 'calibration-photo-without-dose', 'dose'],
+    [
+      [JAR, '/calibrate bars item:Dusk photo:WOOD.png dose:"1/4 tsp per cup"'],
+      'calibration-photo-without-white',
+      'white paper',
+    ],
     [
       [JAR, '/calibrate bars item:Dusk bar-1:"0, #f0e8d8"'],
       'calibration-without-bars',
@@ -162,6 +196,16 @@ const CASES: Readonly<
     ['/shelf add item:Dusk price:"8 €"', 'price-without-size', '50 g'],
     ['/shelf add item:Dusk size:"50 g"', 'size-without-price', 'price'],
     ['/plan oils:"olive 100%" size:"500 g oils" prices:";"', 'oil-price-unreadable', '8 €/kg'],
+    [
+      [JAR, '/shelf use item:Dusk amount:"5 g"', ['/press 1', { minutes: 40 }]],
+      'undo-too-late',
+      '/shelf use or /shelf restock',
+    ],
+    [
+      [JAR, '/shelf restock item:Dusk amount:"20 g"', '/shelf use item:Dusk amount:"60 g"', '/press 1'],
+      'shelf-undo-not-enough',
+      'Only 10 g',
+    ],
     ['/shelf undo', 'undo-nothing', 'nothing to take back'],
     [
       ['/shelf add item:Mystery', '/dose colourant:Mystery portion:"2 cups"'],
@@ -217,4 +261,10 @@ describe.each(Object.entries(CASES))('%s', (_, cases) => {
     const told = await refused((isOne ? [lines] : lines) as readonly Line[]);
     expect(told).toEqual({ id, text: expect.stringContaining(says) });
   });
+});
+
+test('a form that cannot be read says so and opens again', async () => {
+  const told = await refused(['/plan', '/fill FORM oils:"olive 100%" size:"500 g oils" superfat:lots']);
+  const no = new Refusal('number-unreadable', { field: 'Superfat, percent' });
+  expect(told.text).toBe(wordsIn('en').refusal(no));
 });
