@@ -10,8 +10,8 @@ export type Room = {
 const whole = (folder: string): readonly string[] => [`src/engine/${folder}/**/*.ts`];
 const batch = ['tests/engine/batch/*.test.ts', 'tests/standards/{lye,densities,units}.test.ts'];
 const lye = [
-  'tests/engine/batch/{lye*,writing,amounts-that-hurt,cannot-work,jug-strength}.test.ts',
-  'tests/standards/{lye,densities}.test.ts',
+  'tests/engine/batch/{lye*,amounts-that-hurt}.test.ts',
+  'tests/standards/{lye,lye-solution,densities}.test.ts',
 ];
 
 /** Where a wrong number can hurt, nine in ten; elsewhere four in five. */
