@@ -60,8 +60,8 @@ describe('alkali behaviour agrees with the published chemistry', () => {
     ['chromium oxide green', 'stable', 'Gettens and Stout, Painting Materials, p. 107'],
     ['red iron oxide', 'stable', 'pigment handbooks, from memory'],
     ['iron blue mica', 'destroyed', 'Field and Salter, Chromatography'],
-    ['manganese violet mica', 'destroyed', 'ColourLex'],
-    ['carmine', 'shifts', 'foodcolor.eu'],
+    ['manganese violet mica', 'destroyed', 'Buxbaum'],
+    ['carmine', 'shifts', 'JECFA'],
     ['ultramarine violet', 'conditional', 'Kirk-Othmer and Buxbaum, from memory'],
     ['charcoal', 'stable', 'Encyclopaedia Britannica 1911'],
   ])('%s is %s (%s)', (text, behaviour) => {

@@ -100,6 +100,12 @@ describe('a plan warns', () => {
     ['of vanillin', { fragrance: '3%, vanillin 8%' }, 'fragrance-browns'],
     ['of much fragrance', { fragrance: '5.5%' }, 'fragrance-limit'],
     ['of honey’s heat', { additives: 'honey 20 g' }, 'additive-heats'],
+    ['that honey browns with lye', { additives: 'honey 20 g' }, 'additive-browns'],
+    [
+      'of milk that goes into the oils',
+      { liquid: 'coconut milk 100 g in the oils' },
+      'liquid-goes-into-oils',
+    ],
     ['to keep milk cold', { additives: 'milk 200 g' }, 'milk-keep-cold'],
     ['that clay drinks', { additives: 'clay 20 g' }, 'additive-drinks-water'],
     ['that salt hardens', { additives: 'salt 5%' }, 'additive-hardens'],

@@ -11,7 +11,6 @@ import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
 import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
 import type { Optics } from '../../../src/engine/colour/mixing/optics.ts';
 import { colourDifference, type Lab } from '../../../src/engine/colour/spectra/cielab.ts';
-import { Refusal } from '../../../src/engine/refusal.ts';
 import { candidates } from './shelves.ts';
 
 const base = plainBase('white', false);
@@ -100,9 +99,13 @@ describe('test bars', () => {
   });
 
   test('are needed, with a dose one can believe', () => {
-    expect(() => of([])).toThrow(Refusal);
+    expect(() => of([])).toThrow(
+      expect.objectContaining({ id: 'calibration-without-bars' }),
+    );
     const absurd = [{ grams: -1, lab: { l: 50, a: 0, b: 0 }, plusMinus: 2 }];
-    expect(() => of(absurd)).toThrow(Refusal);
+    expect(() => of(absurd)).toThrow(
+      expect.objectContaining({ id: 'calibration-dose-unusable', values: { grams: absurd[0]!.grams } }),
+    );
   });
 });
 

@@ -38,6 +38,10 @@ const soap = {
 } as const;
 
 describe('a palette in words', () => {
+  test.for([' ', 'teal, '.repeat(70)])('“%s” is no palette', text => {
+    expect(() => readPalette(text)).toThrow(expect.objectContaining({ id: 'palette-unreadable' }));
+  });
+
   test.each([
     ['sunset, four layers', 'sunset', 4],
     ['atardecer, cinco capas', 'sunset', 5],

@@ -194,7 +194,9 @@ export const lakes: readonly Colourant[] = [
     origins: {
       ...lake.origins,
       identity: published('21 CFR 73.2087; Regulation (EC) 1223/2009 Annex IV entry 115'),
-      alkali: published('foodcolor.eu: acceptable from pH 3.5 to 9.0, purple above; soluble in alkali'),
+      alkali: remembered(
+        'JECFA specification of carmines, FNP 52 Add 8 (2000): violet once alkaline, and soluble',
+      ),
     },
   },
   {

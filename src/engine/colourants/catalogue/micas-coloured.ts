@@ -15,7 +15,7 @@ const ironBlueDies = alkaliFrom(
 );
 const carmineShifts: Colourant['origins'] = {
   ...alkaliFrom(
-    published('foodcolor.eu: carmine is acceptable from pH 3.5 to 9.0 and purple above; soluble in alkali'),
+    remembered('JECFA specification of carmines, FNP 52 Add 8 (2000): violet once alkaline, and soluble'),
   ),
   light: remembered('food chemistry: carmine fades slowly'),
 };
@@ -158,7 +158,9 @@ export const colouredMicas: readonly Colourant[] = [
     alkali: { behaviour: 'destroyed', towards: 'beige' },
     hex: '#8c5ba6',
     hints: ['choose-ultramarine-instead', ...mica.hints],
-    origins: alkaliFrom(published('ColourLex: manganese violet is destroyed by strong acids and alkalis')),
+    origins: alkaliFrom(
+      remembered('pigment handbooks (Buxbaum): strong acids and alkalis destroy manganese violet'),
+    ),
   },
   {
     ...mica,

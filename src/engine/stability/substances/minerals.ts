@@ -165,7 +165,7 @@ export const minerals: readonly Substance[] = [
     ci: ['77742'],
     us: ['73.2775'],
     alkali: { behaviour: 'destroyed', towards: 'beige' },
-    source: published('ColourLex: manganese violet is destroyed by strong acids and alkalis'),
+    source: remembered('pigment handbooks (Buxbaum): strong acids and alkalis destroy manganese violet'),
     names:
       named(`Manganese Violet; violeta de manganeso; violeta manganeso; violet de manganèse; Manganviolett; violetto di manganese; viola di manganese; violeta de manganês; ammonium manganese pyrophosphate;
       manganese ammonium pyrophosphate; ammonium manganese diphosphate; pigment violet 16`),

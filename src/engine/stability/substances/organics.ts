@@ -1,4 +1,4 @@
-import { published, remembered } from '../../colourants/catalogue/origins.ts';
+import { remembered } from '../../colourants/catalogue/origins.ts';
 import { stable, unknown } from './alkali.ts';
 import { certifiedColours } from './certified.ts';
 import { named, type Substance } from './substance.ts';
@@ -60,7 +60,9 @@ export const organics: readonly Substance[] = [
     confidence: 'high',
     like: 'carmine',
     alkali: { behaviour: 'shifts', towards: 'purple-then-dull' },
-    source: published('foodcolor.eu: acceptable from pH 3.5 to 9.0, purple above; soluble in alkali'),
+    source: remembered(
+      'JECFA specification of carmines, FNP 52 Add 8 (2000): violet once alkaline, and soluble',
+    ),
     names: named(
       'Carmine; carmines; cochineal; cochineal extract; carminic acid; natural red 4; carmín; carmín de cochinilla; cochinilla; ácido carmínico; carmin; carmin de cochenille; cochenille; Karmin; Karminsäure; carminio; cocciniglia; carmim; cochonilha; crimson lake; carmine lake',
     ),

@@ -1,0 +1,30 @@
+import type { InstrumenterContext, MutantCoverage } from '@stryker-mutator/api/core';
+import type { TestResult } from '@stryker-mutator/api/test-runner';
+
+/** What Stryker's side and the worker that holds the tests say to one another, over a broadcast channel. */
+export type FromWorker =
+  | { readonly says: 'ready'; readonly tests: readonly TestResult[]; readonly coverage: MutantCoverage }
+  | {
+      readonly says: 'tried';
+      readonly failed: { readonly test: string; readonly message: string } | undefined;
+      readonly ran: number;
+      readonly hits: number;
+    };
+
+export type ToWorker =
+  | {
+      readonly asks: 'try';
+      readonly mutant: string;
+      readonly tests: readonly string[] | undefined;
+      readonly hitLimit: number | undefined;
+    }
+  | { readonly asks: 'end' };
+
+export const CHANNEL = 'mutants';
+
+/** Where instrumented code looks for the mutant that is switched on; always this one object. */
+export function switches(): InstrumenterContext {
+  const holder = globalThis as { __stryker__?: InstrumenterContext };
+  holder.__stryker__ ??= {};
+  return holder.__stryker__;
+}

@@ -1,0 +1,135 @@
+import { BroadcastChannel } from 'node:worker_threads';
+import { type TestResult, TestStatus } from '@stryker-mutator/api/test-runner';
+import { type RunnerTask, type RunnerTestCase, type RunnerTestSuite, TestRunner } from 'vitest';
+import { CHANNEL, type FromWorker, switches, type ToWorker } from './messages.ts';
+
+const testsIn = (task: RunnerTask): readonly RunnerTestCase[] =>
+  task.type === 'test' ? [task] : task.tasks.flatMap(testsIn);
+
+/** Green tests of every file of this worker; vitest makes a runner anew for each file. */
+const loaded: RunnerTestCase[] = [];
+let filesDone = 0;
+
+/** Property tests ask vitest which test they are in. */
+let running: RunnerTestCase | undefined;
+const inVitest = TestRunner.getCurrentTest;
+TestRunner.getCurrentTest = (() => running ?? inVitest()) as typeof TestRunner.getCurrentTest;
+
+/** Outermost first. */
+function suitesOf(test: RunnerTestCase): readonly RunnerTestSuite[] {
+  const suites: RunnerTestSuite[] = [];
+  for (let suite: RunnerTestSuite | undefined = test.suite ?? test.file; suite; suite = suite.suite)
+    suites.unshift(suite);
+  return suites;
+}
+
+/** The message of a red test, its hooks included. */
+async function failureOf(test: RunnerTestCase): Promise<string | undefined> {
+  const suites = suitesOf(test);
+  running = test;
+  try {
+    test.result = { state: 'run', startTime: performance.now(), retryCount: 0, repeatCount: 0 };
+    for (const suite of suites)
+      for (const hook of TestRunner.getSuiteHooks(suite).beforeEach) await hook(test.context, suite);
+    await TestRunner.getTestFn(test)();
+    for (const suite of suites.toReversed())
+      for (const hook of TestRunner.getSuiteHooks(suite).afterEach) await hook(test.context, suite);
+    return (test.result.state as string) === 'fail' ? (test.result.errors?.[0]?.message ?? 'red') : undefined;
+  } catch (error) {
+    return error instanceof Error ? error.message : String(error);
+  } finally {
+    running = undefined;
+  }
+}
+
+/**
+ * Every test a second time, to see what it reaches once all is loaded. What only loading or the first run reached is
+ * computed once for the process: it stands under `static`, since no later run would notice a change there.
+ */
+async function measured(): Promise<FromWorker & { says: 'ready' }> {
+  const context = switches();
+  // The instrumented files hold on to this object.
+  context.mutantCoverage ??= { static: {}, perTest: {} };
+  const tests: TestResult[] = [];
+  for (const test of loaded) {
+    context.currentTestId = test.id;
+    const began = performance.now();
+    const failureMessage = await failureOf(test);
+    const timeSpentMs = performance.now() - began;
+    const result = { id: test.id, name: test.fullName, fileName: test.file.filepath, timeSpentMs };
+    tests.push(
+      failureMessage === undefined
+        ? { ...result, status: TestStatus.Success }
+        : { ...result, status: TestStatus.Failed, failureMessage },
+    );
+  }
+  delete context.currentTestId;
+  const { static: once, perTest } = context.mutantCoverage;
+  const again = new Set(Object.values(perTest).flatMap(reached => Object.keys(reached)));
+  const onlyOnce = Object.fromEntries(Object.entries(once).filter(([mutant]) => !again.has(mutant)));
+  return { says: 'ready', tests, coverage: { static: onlyOnce, perTest } };
+}
+
+/** Runs these tests with the mutant switched on, until one is red. */
+async function tried(
+  { mutant, hitLimit }: ToWorker & { asks: 'try' },
+  tests: readonly RunnerTestCase[],
+): Promise<FromWorker> {
+  const context = switches();
+  Object.assign(context, { activeMutant: mutant, hitCount: 0, hitLimit });
+  const told = (ran: number, failed?: { test: string; message: string }): FromWorker => ({
+    says: 'tried',
+    failed,
+    ran,
+    hits: context.hitCount ?? 0,
+  });
+  try {
+    for (const [before, test] of tests.entries()) {
+      const message = await failureOf(test);
+      if (message !== undefined) return told(before + 1, { test: test.id, message });
+    }
+    return told(tests.length);
+  } finally {
+    delete context.activeMutant;
+  }
+}
+
+/**
+ * A vitest runner that stays when its files are done and then runs single tests over and over, a mutant switched on
+ * each time. Stryker's own runner for vitest loads all files anew for every mutant, which takes a second or two; this
+ * takes as long as the tests themselves, milliseconds.
+ */
+export default class SwitchingRunner extends TestRunner {
+  override async onAfterRunSuite(suite: RunnerTestSuite): Promise<void> {
+    await super.onAfterRunSuite(suite);
+    if (suite.id !== suite.file.id) return;
+    loaded.push(...testsIn(suite).filter(({ result }) => result?.state === 'pass'));
+    filesDone += 1;
+    if (filesDone === Number(process.env.MUTANT_FILES)) await this.#serve();
+  }
+
+  async #serve(): Promise<void> {
+    const channel = new BroadcastChannel(CHANNEL);
+    const ended = Promise.withResolvers<void>();
+    const ready = await measured();
+    const millis = new Map(ready.tests.map(({ id, timeSpentMs }) => [id, timeSpentMs]));
+    const quickestFirst = loaded.toSorted((one, other) => millis.get(one.id)! - millis.get(other.id)!);
+    const answer = async (asked: ToWorker & { asks: 'try' }) => {
+      const wanted = asked.tests && new Set(asked.tests);
+      channel.postMessage(
+        await tried(
+          asked,
+          quickestFirst.filter(({ id }) => wanted?.has(id) ?? true),
+        ),
+      );
+    };
+    channel.onmessage = event => {
+      const message = (event as { data: ToWorker }).data;
+      if (message.asks === 'end') ended.resolve();
+      else void answer(message);
+    };
+    channel.postMessage(ready);
+    await ended.promise;
+    channel.close();
+  }
+}

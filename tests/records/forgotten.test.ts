@@ -1,0 +1,42 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { askedLineOf } from '../../src/records/asked/index.ts';
+import { batchOf } from '../../src/records/batches/queries.ts';
+import { refusalOf, StoreFailure } from '../../src/records/failure.ts';
+import { foldsOfAnswer } from '../../src/records/folds/index.ts';
+import { recentMatchOf } from '../../src/records/matches/index.ts';
+import { openStore } from '../../src/records/open.ts';
+import { wordsIn } from '../../src/words/index.ts';
+import { PATIENT } from './patience.ts';
+
+let store: Awaited<ReturnType<typeof openStore>>;
+beforeAll(async () => {
+  store = await openStore('sqlite::memory:', PATIENT);
+});
+afterAll(() => store.close());
+
+const says = (refusal: Parameters<ReturnType<typeof wordsIn>['refusal']>[0]) =>
+  wordsIn('en').refusal(refusal);
+
+test.for([
+  ['fold-forgotten', () => foldsOfAnswer({ store, member: 'odile' }, 'gone'), 'Ask the question again'],
+  ['line-forgotten', () => askedLineOf({ store, member: 'odile' }, 'gone'), 'ask it again'],
+  ['match-forgotten', () => recentMatchOf({ store, member: 'odile' }, 'gone'), '/match'],
+  ['batch-gone', () => batchOf({ store, member: 'odile' }, 'gone'), 'no longer in your book'],
+] as const)('%s: what has run out is said to have run out', async ([id, look, words]) => {
+  const refusal = await look().then(
+    () => undefined,
+    error => error,
+  );
+  expect(refusal).toMatchObject({ id });
+  expect(says(refusal)).toContain(words);
+});
+
+test('a store that fails is never said to have saved', () => {
+  const failed = (during: 'read' | 'write', saved?: 'no' | 'unknown') =>
+    refusalOf(new StoreFailure('unreachable', during, 'the line is cut', saved ? { saved } : {}));
+  expect(failed('read').id).toBe('records-not-read');
+  expect(says(failed('read'))).toContain('Nothing was changed');
+  expect(failed('write', 'no').id).toBe('records-not-saved');
+  expect(failed('write', 'unknown').id).toBe('records-maybe-saved');
+  expect(says(failed('write', 'unknown'))).toContain('Look before you try again');
+});
