@@ -65,7 +65,7 @@ const asks = (path: readonly string[], more: Partial<Question> = {}): Question =
 
 test('what belongs to a group is not done where a member only brought us along', async () => {
   await using conversation = await openConversation();
-  const here = { letInBy: 'member', lacks: [], betterPlaces: () => [] } as const;
+  const here = { letInBy: 'member', lacks: [], lacksBeside: [], betterPlaces: () => [] } as const;
   expect(await receive(asks(['challenge', 'list'], { here }), conversation)).toMatchObject({
     kind: 'problem',
     id: 'group-only',
