@@ -48,8 +48,7 @@ describe('/calibrate bars of several jars', () => {
     const { text } = await run(bars);
     expect(times(text, 'Sky')).toBeGreaterThan(0.4);
     expect(times(text, 'Sky')).toBeLessThan(0.65);
-    expect(times(text, 'Brick')).toBeGreaterThan(0.8);
-    expect(times(text, 'Brick')).toBeLessThan(1.25);
+    expect(text).toMatch(/“Brick” is (?:as strong as usual|(?:0\.[89]|1\.[012])\d* times)/);
     const [, now = '99', before = '0'] =
       /“Sky” is .*give or take ([\d.]+) now, ([\d.]+) before/.exec(text) ?? [];
     expect(Number(now)).toBeLessThan(0.6 * Number(before));

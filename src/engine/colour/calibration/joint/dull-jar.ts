@@ -10,6 +10,8 @@ import { DUST, type JarBelief, type JarParameters, USUAL_SPREAD } from './jar-pa
  * judges by makers of another market.
  */
 const DULL_GREY = 1.8;
+/** Nor more than so many times its own mean K: what is mostly dirt nobody sells as that colour, least of all a white. From memory. */
+const MOST_GREY = 2;
 /** How unlike dull jars are, in units of the dust (one standard deviation). From memory. */
 const DULL_SPREAD = 0.6;
 
@@ -18,7 +20,7 @@ export type IfDull = { readonly belief: JarBelief; readonly odds: number };
 
 /** The dust of a dull jar of a kind. */
 const dullDust = ({ full, k }: Optics): number =>
-  dustOf((DULL_GREY * BAND_COUNT) / (full * k.reduce((sum, value) => sum + value, 0)));
+  dustOf(Math.min((DULL_GREY * BAND_COUNT) / (full * k.reduce((sum, value) => sum + value, 0)), MOST_GREY));
 
 /**
  * What is believed of a jar is about the usual one; some are dull, and no spread about the usual one holds these. So both are
