@@ -1,47 +1,17 @@
-import { action, commandGroup, type Suggestion } from '../../src/conversation/command.ts';
+import { action, commandGroup } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { picture, text, yesNo } from '../../src/conversation/option.ts';
-import { cut } from '../../src/engine/text/cut.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
-import { nearestBatches } from '../../src/records/batches/index.ts';
 import { nearestRecipes } from '../../src/records/recipes/index.ts';
 import { nearestNames } from '../../src/records/shelf/index.ts';
-import { bookOf } from './book.ts';
 import { curedReply } from './cured.ts';
 import { batchActs } from './deadlines.ts';
 import { exportReply } from './export.ts';
 import { batchFollowUps } from './follow-ups.ts';
 import { datesReply, listReply, notedReply, shownReply, weighedReply } from './keeping.ts';
+import { batch, completes, on, weights } from './options.ts';
 import { pouredReply } from './poured.ts';
 import { removedReply, sharedReply, unsharedReply } from './sharing.ts';
-
-const batch = text(
-  { en: 'The batch by its name; the newest unless you say', es: 'El lote por su nombre; si no, el último' },
-  { most: 100 },
-);
-const on = text(
-  {
-    en: 'On which day: “2026-11-03”, “yesterday”. Today unless you say',
-    es: 'Qué día: «2026-11-03», «ayer». Hoy si no dices nada',
-  },
-  { most: 20 },
-).optional();
-const weights = text(
-  {
-    en: 'Bars on the scale, always the same ones: “112 g, 108 g”',
-    es: 'Barras en la báscula, siempre las mismas: «112 g, 108 g»',
-  },
-  { most: 500 },
-);
-
-async function suggest(typed: string, context: Context): Promise<readonly Suggestion[]> {
-  const found = await nearestBatches(bookOf(context), typed, 25);
-  return found.map(({ name, at }) => ({
-    name: `${cut(name, 80)}, ${at.toISOString().slice(0, 10)}`,
-    value: name,
-  }));
-}
-const completes = { batch: suggest };
 
 export default commandGroup(
   'batch',

@@ -71,7 +71,7 @@ export async function calibrateReply(asked: CalibrateAsked, context: Context): P
     given.mixed.length > 0 || afresh
       ? await learnMixedBars(given.mixed, { soap, afresh }, context)
       : undefined;
-  const shared = said && said.kept ? await shareMixed(said, asked.share, context) : [];
+  const shared = said?.kept ? await shareMixed(said, asked.share, context) : [];
   if (said && given.mixed.length > 0 && (!item || given.bars.length === 0))
     return mixedReply(said, { dosed, shared }, context);
   return await singleReply(asked, { item: item!, jar: jar!, measures, given, said }, context);

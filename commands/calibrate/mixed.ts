@@ -9,11 +9,11 @@ import { learnMixed, type MixedLearnt } from '../../src/presenting/colour/learn.
 import { shareJars, unshareJars } from '../../src/presenting/colour/share-jars.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import type { JarLearnt } from '../../src/presenting/colour/what-bars-say.ts';
-import { rough } from '../../src/presenting/dose.ts';
 import type { LessonBar } from '../../src/records/batches/lessons.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 import type { MixedBar } from './given-bars.ts';
+import { strongView } from './view.ts';
 
 export type Soap = { readonly shades: readonly ShadeShare[]; readonly gelled: boolean };
 
@@ -72,8 +72,8 @@ function numberOf({
 }: Pick<LessonBar, 'mix' | 'others' | 'gelled'> & { base: object }): number {
   const step = (grams: number) => Math.round(Math.log(grams) / SAME_DOSE);
   const text = JSON.stringify([
-    mix.map(({ item, lot, grams }) => [item, lot, step(grams)]).sort(),
-    others.map(({ colourant, grams }) => [colourant, step(grams)]).sort(),
+    mix.map(({ item, lot, grams }) => `${item} ${lot} ${step(grams)}`).toSorted(),
+    others.map(({ colourant, grams }) => `${colourant} ${step(grams)}`).toSorted(),
     base,
     gelled,
   ]);
@@ -120,7 +120,7 @@ const jarRow = ({ item, after }: JarLearnt, say: Context['say']): readonly strin
     ? [
         say.calibrating.headline({
           name: item.name,
-          times: say.calibrating.stronger({ times: rough(Math.exp(after.parameters[0])) }),
+          times: strongView(Math.exp(after.parameters[0]), say),
           before: tenth(after.plusMinus.before),
           after: tenth(after.plusMinus.after),
         }),

@@ -37,13 +37,16 @@ export type CalibrationView = {
 /** Nearer to its kind than this, a jar is as strong as it (level spoons scatter by as much). */
 const AS_STRONG = 0.08;
 
+/** How strong a jar is beside its kind, in words; `times` on its K. */
+export const strongView = (times: number, { calibrating }: Words): string =>
+  Math.abs(times - 1) < AS_STRONG ? calibrating.asStrong : calibrating.stronger({ times: rough(times) });
+
 export function calibrationHeadline({ item, found, outcome, say }: CalibrationView): string {
   const { scale, plusMinus, after } = found;
   if (outcome === 'not-kept') return say.calibrating.notKept({ name: item.name, off: tenth(after) });
-  const same = Math.abs(scale.k - 1) < AS_STRONG;
   return say.calibrating.headline({
     name: item.name,
-    times: same ? say.calibrating.asStrong : say.calibrating.stronger({ times: rough(scale.k) }),
+    times: strongView(scale.k, say),
     before: tenth(plusMinus.before),
     after: tenth(plusMinus.after),
   });

@@ -24,7 +24,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 type Said = { readonly what: string; readonly name: string; readonly id: string };
 
 async function killOnce(address: string, round: number): Promise<readonly Said[]> {
-  const script = join(import.meta.dirname, 'batch-writer.ts');
+  const script = join(import.meta.dirname, 'store-batch-writer.ts');
   const writer = spawn(
     process.execPath,
     ['--disable-warning=ExperimentalWarning', script, address, String(round)],

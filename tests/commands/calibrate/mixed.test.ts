@@ -48,8 +48,7 @@ describe('/calibrate bars of several jars', () => {
     const { text } = await run(bars);
     expect(times(text, 'Sky')).toBeGreaterThan(0.4);
     expect(times(text, 'Sky')).toBeLessThan(0.65);
-    expect(times(text, 'Brick')).toBeGreaterThan(0.8);
-    expect(times(text, 'Brick')).toBeLessThan(1.25);
+    expect(text).toMatch(/“Brick” is (?:as strong as usual|(?:0\.[89]|1\.[012])\d* times)/);
     const [, now = '99', before = '0'] =
       /“Sky” is .*give or take ([\d.]+) now, ([\d.]+) before/.exec(text) ?? [];
     expect(Number(now)).toBeLessThan(0.6 * Number(before));
@@ -74,10 +73,11 @@ describe('/calibrate bars of several jars', () => {
   test('the same mix again takes the place of the first; afresh forgets those of a jar', async () => {
     await room.member.run('/shelf add', { item: 'Fen', amount: '9 g', colourant: 'ultramarine blue' });
     const one = `Fen 1/4 tsp + Brick 1/32 tsp: ${barOf(1 / 4, 1 / 32)}`;
-    await run({ 'bar-1': one });
-    const again = await run({ 'bar-1': one });
-    const count = /Fen[\s\S]*/.exec(again.text) && again.text;
-    expect(count).toContain('“Fen” is');
+    const fen = (text: string) => /“Fen” is .*/.exec(text)?.[0];
+    const first = fen((await run({ 'bar-1': one })).text);
+    expect(first).toContain('give or take');
+    // Counted twice it would be known better.
+    expect(fen((await run({ 'bar-1': one })).text)).toBe(first);
     const stored = async () => (await room.member.run('/preview', { mix: 'Fen 1/4 tsp' })).text;
     expect(await stored()).toContain('From your own test bars');
     await run({ item: 'Fen', afresh: true, 'bar-1': `1/4 tsp per cup ${barOf(1 / 4, 0)}` });

@@ -94,6 +94,8 @@ describe('of a jar that nobody tried', () => {
     // A tenth of a full dose of black changes black little, and yellow much.
     expect(stated('black-iron-oxide')).toBeLessThan(9);
     expect(stated('yellow-iron-oxide')).toBeGreaterThan(25);
+    // A white is no mixture with an eighth of black.
+    expect(stated('titanium-dioxide')).toBeLessThan(8);
     const all = KINDS.map(stated);
     expect(all.reduce((sum, one) => sum + one, 0) / all.length).toBeLessThan(27);
   });

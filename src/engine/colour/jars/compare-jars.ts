@@ -1,4 +1,4 @@
-import { barLab } from '../mixing/bar.ts';
+import { barLab, predictBar } from '../mixing/bar.ts';
 import { plainBase } from '../mixing/base-soap.ts';
 import type { BaseOptics, Optics } from '../mixing/optics.ts';
 import { chromaOf, colourDifference, hexOfLab, hueOf, type Lab } from '../spectra/cielab.ts';
@@ -37,7 +37,7 @@ export type JarComparison = {
   readonly deltaE: number;
   /** What the other is beside the first, what tells most first; empty where no eye would tell. */
   readonly turns: readonly HueTurn[];
-  /** CIEDE2000 expected of each at full dose. */
+  /** CIEDE2000 stated of each at full dose. */
   readonly plusMinus: readonly [number, number];
   /** The other does not get as deep before its ceiling. */
   readonly outOfReach: boolean;
@@ -56,6 +56,7 @@ const SHARE = 0.5;
  */
 export function compareJars(one: ComparedJar, other: ComparedJar): JarComparison {
   const base = plainBase('cream', false);
+  const statedOf = (optics: Optics, grams: number) => predictBar([{ optics, grams }], base).plusMinus;
   const jars = [opticsOfJar(one.jar), opticsOfJar(other.jar)] as const;
   const depth = one.white && other.white ? scatteringOf : depthOf;
   const first = SHARE * one.fullTspPerCup;
@@ -74,7 +75,10 @@ export function compareJars(one: ComparedJar, other: ComparedJar): JarComparison
     colours: [seen(labs[0]), seen(labs[1])],
     deltaE,
     turns: deltaE < ALIKE ? [] : turnsOf(labs[0], labs[1]),
-    plusMinus: [jars[0].plusMinus, jars[1].plusMinus],
+    plusMinus: [
+      statedOf(jars[0], hundred(one.fullTspPerCup, one)),
+      statedOf(jars[1], hundred(other.fullTspPerCup, other)),
+    ],
     outOfReach: second > other.ceilingTspPerCup * (1 + 1e-6),
   };
 }

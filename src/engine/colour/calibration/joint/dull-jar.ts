@@ -10,15 +10,23 @@ import { DUST, type JarBelief, type JarParameters, USUAL_SPREAD } from './jar-pa
  * judges by makers of another market.
  */
 const DULL_GREY = 1.8;
+/** Nor more than so many times the mean K that the eye sees of its own: what is mostly dirt nobody sells as that colour, least of all a white. From memory. */
+const MOST_GREY = 2;
 /** How unlike dull jars are, in units of the dust (one standard deviation). From memory. */
 const DULL_SPREAD = 0.6;
 
 /** A jar as it would be were it one of the dull ones, and by how much bars bear that out rather than a usual one: 1 where they said nothing. */
 export type IfDull = { readonly belief: JarBelief; readonly odds: number };
 
+/** Below this band (420 nm) white absorbs as no eye sees it. */
+const SEEN_FROM = 4;
+
 /** The dust of a dull jar of a kind. */
-const dullDust = ({ full, k }: Optics): number =>
-  dustOf((DULL_GREY * BAND_COUNT) / (full * k.reduce((sum, value) => sum + value, 0)));
+function dullDust({ full, k }: Optics): number {
+  const mean = k.reduce((sum, value) => sum + value, 0) / BAND_COUNT;
+  const seen = k.slice(SEEN_FROM).reduce((sum, value) => sum + value, 0) / (BAND_COUNT - SEEN_FROM);
+  return dustOf(Math.min(DULL_GREY / full, MOST_GREY * seen) / mean);
+}
 
 /**
  * What is believed of a jar is about the usual one; some are dull, and no spread about the usual one holds these. So both are

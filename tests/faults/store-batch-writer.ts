@@ -1,5 +1,5 @@
 /*
- * A process that pours, cures and takes back batches through the commands until it is killed: `batch-writer.ts ADDRESS ROUND`.
+ * A process that pours, cures and takes back batches through the commands until it is killed: `store-batch-writer.ts ADDRESS ROUND`.
  * Prints a line for each answer it was given: `poured`, `cured` or `undone`, then the name and the id of the batch.
  */
 import { pino } from 'pino';
