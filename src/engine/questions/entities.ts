@@ -199,7 +199,7 @@ const isNameOf = ({ names, synonyms }: Colourant, text: string): boolean =>
 
 function meantBy(words: readonly string[]): readonly Colourant[] {
   const text = words.join(' ');
-  if (words.length === 1) return HUES.has(text) ? [] : colourantsNamed(text);
+  if (words.length === 1) return HUES.has(text) || HUES.has(text.replace(/s$/u, '')) ? [] : colourantsNamed(text);
   // "White white" is how strong, no thing.
   if (new Set(words).size === 1) return [];
   const isJoined = words.some(word => JOINS.test(word));
