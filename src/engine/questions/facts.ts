@@ -1,11 +1,12 @@
 import { diagnose } from '../flaws/diagnose.ts';
 import { Refusal } from '../refusal.ts';
 import type { ToldAmount } from './amounts.ts';
-import type { NamedThing, Words } from './entities.ts';
+import type { NamedThing } from './entities.ts';
 import { oilsIn } from './oils-in.ts';
 import { type Region, regionIn } from './regions.ts';
 import { strengthIn } from './strength-in.ts';
 import { type Target, targetIn } from './target-in.ts';
+import type { Words } from './words-of.ts';
 
 /** What a question tells, each part in words that the options' grammars read; what it does not tell is undefined. */
 export type Facts = {
