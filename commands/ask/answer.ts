@@ -1,20 +1,20 @@
 import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
 import { lineOf } from '../../src/conversation/line-of.ts';
-import type { Attachment, Given } from '../../src/conversation/question.ts';
-import type { Block, Choice, Form, Reply } from '../../src/conversation/reply.ts';
+import type { Attachment } from '../../src/conversation/question.ts';
+import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { Offer } from '../../src/conversation/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
-import { shareOfBatter } from '../../src/engine/questions/share-of-batter.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
-import { acidIn } from '../../src/engine/text/acid-words.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { lyeAnswer } from './lye.ts';
+import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { scentReply } from './scents.ts';
+import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -29,7 +29,6 @@ export type Asked = {
 
 /** Commands that write something: what was understood is shown first, and done on a press. */
 const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);
-/** What a portion is taken for where a question tells none: doses are told by the cup. */
 
 /** Answers a plain question: what was understood in one line as the command it runs, then that command's answer. */
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
@@ -78,8 +77,6 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   };
 }
 
-type Told = { readonly given: Given; readonly read: QuestionRead; readonly context: Context };
-
 const asDiagnosis = (question: string): Reading => ({
   job: 'diagnose',
   score: 1,
@@ -87,57 +84,6 @@ const asDiagnosis = (question: string): Reading => ({
   given: question.trim() === '' ? {} : { words: question },
   missing: [],
 });
-
-/** Questions of what a colour bears, in which an acid beside an ultramarine decides. */
-const BEARING: ReadonlySet<string> = new Set(['survives-lye', 'law', 'wet']);
-
-/** An acid that a question names beside an ultramarine is checked with it, and not dropped. */
-function withItsAcid(reading: Reading, question: string): Reading {
-  const acid = acidIn(question);
-  const { ingredients } = reading.given;
-  // The reader knows "acid" alone: one that is a fat is not the acid that was found in the list.
-  if (acid === undefined && typeof ingredients === 'string')
-    return {
-      ...reading,
-      given: { ...reading.given, ingredients: ingredients.replace(/, acid(?:o)?(?=,|$)/u, '') },
-    };
-  if (acid === undefined || !/\b(?:ultramar|77007)/iu.test(question) || !BEARING.has(reading.job))
-    return reading;
-  const listed = typeof ingredients === 'string' ? ingredients : 'ultramarine';
-  return {
-    ...reading,
-    command: 'colourant check',
-    given: { ingredients: acidIn(listed) === undefined ? `${listed}, ${acid}` : listed },
-    missing: [],
-  };
-}
-
-const textsOf = (given: Given): Readonly<Record<string, string>> =>
-  Object.fromEntries(
-    Object.entries(given).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
-  );
-
-/** Options as the command wants them: a dose without a portion is told by the cup, and says so. */
-function filled({ command, given, missing }: Reading, { say }: Context): Given {
-  return command === 'dose' &&
-    given.colourant !== undefined &&
-    given.portion === undefined &&
-    missing.length <= 1
-    ? { ...given, portion: say.match.oneCup }
-    : given;
-}
-
-/** A dose for a part of the batter is not that of the whole. */
-function ofPart(question: string, given: Given): Given {
-  const { colourant, portion } = given;
-  const share = shareOfBatter(question);
-  const told =
-    colourant !== undefined &&
-    typeof portion === 'string' &&
-    /\d/u.test(question) &&
-    !/\d\/\d of /u.test(portion);
-  return share !== undefined && told ? { ...given, portion: `${share} of ${portion}` } : given;
-}
 
 /** The command's own answer, or what it lacks and the nearest thing that can be done. */
 async function answered(
@@ -222,50 +168,6 @@ const shownAsReply = (answer: Reply | Form, { say }: Context): Reply =>
   answer.kind === 'reply'
     ? answer
     : { kind: 'reply', headline: say.ask.lacks.plan, data: {}, blocks: [], cautions: [] };
-
-/** Slips that were put right in words that the command was given. */
-const usedCorrections = ({ corrections }: QuestionRead, given: Given) =>
-  corrections.filter(({ to }) => Object.values(textsOf(given)).some(text => text.toLowerCase().includes(to)));
-
-function understoodBlock(reading: Reading, { given, read, context }: Told): Block {
-  const { say } = context;
-  const corrections = usedCorrections(read, given).map(({ from, to }) => say.ask.corrected({ from, to }));
-  const { target } = read.facts;
-  const shade = reading.job === 'mix' && target ? [say.ask.target(target)] : [];
-  const line =
-    reading.command === 'compare'
-      ? say.ask.comparing({ names: read.facts.named })
-      : lineOf(reading.command, given);
-  return { kind: 'text', text: [say.ask.understood({ line }), ...shade, ...corrections].join(' ') };
-}
-
-/** What a question says that its command has no option for. */
-function notes(
-  { job }: Reading,
-  { read, context: { say } }: { readonly read: QuestionRead; readonly context: Context },
-): readonly Block[] {
-  const { facts } = read;
-  const lines = [
-    ...(read.hotProcess ? [say.ask.hotProcess] : []),
-    ...(job === 'dose' && facts.portion === undefined ? [say.ask.byTheCup] : []),
-    ...(job === 'law' && facts.named.length === 0 ? [say.ask.lawOfSelling] : []),
-  ];
-  return lines.map(text => ({ kind: 'text', text }));
-}
-
-/** The other readings that are near, and a way to put this one right. */
-function choicesOf(others: readonly Reading[], { say, idempotencyKey: line }: Context): readonly Choice[] {
-  return [
-    ...others.map(
-      ({ job }, at): Choice => ({
-        kind: 'button',
-        label: say.ask.ratherThat({ job: say.ask.jobs[job] }),
-        follow: askFollowUps.run.with({ line, at: at + 1 }),
-      }),
-    ),
-    { kind: 'button', label: say.ask.change, follow: askFollowUps.change.with({ line }) },
-  ];
-}
 
 function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): Reply {
   return {

@@ -14,7 +14,7 @@ const photo = { name: 'bar.png', bytes: png };
 
 describe('“Answer this” on anybody’s message', () => {
   test.each([
-    ['why is there white powder on top of my bars', /soda ash[^]*\/diagnose/iu],
+    ['why is there white powder on top of my bars', /soda ash[\s\S]*\/diagnose/iu],
     [
       'how much ultramarine blue for 2 cups of batter',
       /\/dose colourant:"?ultramarine blue"? portion:"?2 cups/u,
@@ -29,7 +29,7 @@ describe('“Answer this” on anybody’s message', () => {
   });
 
   test.each([
-    ['por qué mi jabón tiene polvo blanco por encima', /ceniza[^]*\/diagnose/iu],
+    ['por qué mi jabón tiene polvo blanco por encima', /ceniza[\s\S]*\/diagnose/iu],
     ['cuánto óxido rojo para 500 g de masa', /\/dose colourant:"?oxido rojo"? portion:"?500 g batter/u],
     ['me saltó sosa al ojo', /agua/iu],
   ])('%s', async (text, expected) => {

@@ -2,7 +2,8 @@ import { knownOil } from '../batch/oils/find-oil.ts';
 import { type Amount, parseAmount, parsePortionRange } from '../quantities/amount.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
 import { Refusal } from '../refusal.ts';
-import type { NamedThing, Words } from './entities.ts';
+import type { NamedThing } from './entities.ts';
+import type { Words } from './words-of.ts';
 
 /** An amount told in a question, in words that the options' grammars read. */
 export type ToldAmount = {

@@ -2,11 +2,12 @@ import { diagnose } from '../flaws/diagnose.ts';
 import { Refusal } from '../refusal.ts';
 import type { ToldAmount } from './amounts.ts';
 import { carrierIn } from './carrier-told.ts';
-import type { NamedThing, Words } from './entities.ts';
+import type { NamedThing } from './entities.ts';
 import { oilsIn } from './oils-in.ts';
 import { type Region, regionIn } from './regions.ts';
 import { strengthIn } from './strength-in.ts';
 import { type Target, targetIn } from './target-in.ts';
+import type { Words } from './words-of.ts';
 
 /** What a question tells, each part in words that the options' grammars read; what it does not tell is undefined. */
 export type Facts = {
@@ -42,6 +43,7 @@ type Seen = { readonly things: readonly NamedThing[]; readonly amounts: readonly
 export function factsOf(question: string, words: Words, { things, amounts }: Seen): Facts {
   const { text } = words;
   const asPortion =
+    amounts.find(one => isTaken(one, words)) ??
     amounts.find(({ of }) => of === 'batter' || of === 'oils') ??
     amounts.find(({ of, measure }) => of === 'unsaid' && measure === 'mass');
   const powder = amounts.find(({ of }) => of === 'powder');
@@ -74,6 +76,13 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     findings: findingsIn(question),
   };
 }
+
+/** What is taken out of a larger pot is the portion: "6 cups, gonna pull 1.5 cups for the black". */
+const isTaken = ({ of, from }: ToldAmount, { words }: Words): boolean =>
+  of === 'batter' &&
+  /\b(?:tak(?:e|en|ing)|took|pull(?:ed|ing)?|pour(?:ed|ing)? off|reserv(?:e|ed|ing)|set(?:ting)? aside|split off|saco|sacar|saque|aparto|apartar|aparte|separo|separar|separe|reservo)(?: \p{L}+){0,2}$/u.test(
+    words.slice(Math.max(0, from - 5), from).join(' '),
+  );
 
 const unique = (names: readonly string[]) => [...new Set(names)];
 

@@ -1,7 +1,7 @@
 import { parseOils } from '../batch/oils/oil-list.ts';
 import { Refusal } from '../refusal.ts';
 import { isOil, type ToldAmount } from './amounts.ts';
-import type { Words } from './entities.ts';
+import type { Words } from './words-of.ts';
 
 /** From the first oil or its amount to the last, where that reads as a list of oils. */
 export function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string | undefined {

@@ -1,12 +1,13 @@
 import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
-import { type Correction, settled, thingsIn, type Words, wordsOf } from './entities.ts';
+import { settled, thingsIn } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
 import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
 import { isHotProcess, type Outside, outsideField } from './scope.ts';
 import { wishIn } from './target-in.ts';
+import { type Correction, type Words, wordsOf } from './words-of.ts';
 
 /** One way to read a question: the job, how likely it is meant (0 to 1), and the command that does it. */
 export type Reading = Command & { readonly job: Job; readonly score: number };

@@ -1,4 +1,5 @@
-import type { NamedThing, Words } from './entities.ts';
+import type { NamedThing } from './entities.ts';
+import type { Words } from './words-of.ts';
 
 const HUE =
   'white|black|red|blue|green|pink|purple|yellow|orange|brown|grey|blanc[oa]|negr[oa]|roj[oa]|azul|verde|morad[oa]|amarill[oa]|rosa|naranja|cafe|marron|gris';

@@ -1,6 +1,7 @@
 import { foldedColour, isColourWord, openNames } from '../text/colour-lists.ts';
 import { colourNamed } from '../text/colour-name.ts';
-import type { NamedThing, Words } from './entities.ts';
+import type { NamedThing } from './entities.ts';
+import type { Words } from './words-of.ts';
 
 /** A wished colour: as it was typed, and what was understood. */
 export type Target = { readonly text: string; readonly hex: string; readonly name: string };

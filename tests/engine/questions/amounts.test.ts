@@ -29,6 +29,8 @@ describe('amounts are read whole, as the options read them', () => {
     ['óxido rojo para 1.250 g de aceites', 1250],
     ['red oxide for 1,200 g oils', 1200],
     ['red oxide in a kilo of batter', 1000],
+    ['the pot has about 6 cups, gonna take out 1.5 cups for the red oxide', 1.5 * CUP],
+    ['tengo 2 litros de masa, aparto medio litro para el óxido rojo', 500],
     ['kilo of oils and red oxide how much', 1000],
     ['500cc de masa con óxido rojo', 500],
     ['350 gms batter red oxide', 350],

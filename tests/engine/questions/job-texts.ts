@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { amountsIn } from '../../../src/engine/questions/amounts.ts';
-import { settled, thingsIn, wordsOf } from '../../../src/engine/questions/entities.ts';
+import { settled, thingsIn } from '../../../src/engine/questions/entities.ts';
 import { factsOf } from '../../../src/engine/questions/facts.ts';
 import { CLASSES, type Class } from '../../../src/engine/questions/learned/classes.ts';
 import { featuresOf } from '../../../src/engine/questions/learned/features.ts';
+import { wordsOf } from '../../../src/engine/questions/words-of.ts';
 import { chatSpelt } from '../../../src/engine/text/chat-spelling.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
 import type { Lesson } from '../text/learned/fit.ts';

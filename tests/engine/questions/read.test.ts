@@ -125,3 +125,10 @@ test('stains are a flaw, and no slip of the thumb for a tea', () => {
     expect(corrections).toEqual([]);
   }
 });
+
+test.each([
+  ['how much mica for melt and pour base 1 lb', 'melt-and-pour'],
+  ['can i use this mica in soy candles', 'candles'],
+  ['does turmeric work in cold process or only in melt and pour', undefined],
+  ['my sister wants to sell at the market, is carmine allowed in germany', undefined],
+])('%s: field %s', (question, field) => expect(readQuestion(question).outside).toBe(field));

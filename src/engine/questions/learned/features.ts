@@ -3,8 +3,9 @@ import { ideaCounts, pieceCounts, wordCounts } from '../../text/learned/hashes.t
 import type { Features } from '../../text/learned/model.ts';
 import { stem } from '../../text/tokens.ts';
 import { isOil, type ToldAmount } from '../amounts.ts';
-import type { NamedThing, Words } from '../entities.ts';
+import type { NamedThing } from '../entities.ts';
 import type { Facts } from '../facts.ts';
+import type { Words } from '../words-of.ts';
 
 /** What was found in a question before it is asked which job it is. */
 export type Found = {

@@ -1,0 +1,51 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Given } from '../../src/conversation/question.ts';
+import type { Reading } from '../../src/engine/questions/read.ts';
+import { shareOfBatter } from '../../src/engine/questions/share-of-batter.ts';
+import { acidIn } from '../../src/engine/text/acid-words.ts';
+
+/** Questions of what a colour bears, in which an acid beside an ultramarine decides. */
+const BEARING: ReadonlySet<string> = new Set(['survives-lye', 'law', 'wet']);
+
+/** An acid that a question names beside an ultramarine is checked with it, and not dropped. */
+export function withItsAcid(reading: Reading, question: string): Reading {
+  const acid = acidIn(question);
+  const { ingredients } = reading.given;
+  // The reader knows "acid" alone: one that is a fat is not the acid that was found in the list.
+  if (acid === undefined && typeof ingredients === 'string')
+    return {
+      ...reading,
+      given: { ...reading.given, ingredients: ingredients.replace(/, acid(?:o)?(?=,|$)/u, '') },
+    };
+  if (acid === undefined || !/\b(?:ultramar|77007)/iu.test(question) || !BEARING.has(reading.job))
+    return reading;
+  const listed = typeof ingredients === 'string' ? ingredients : 'ultramarine';
+  return {
+    ...reading,
+    command: 'colourant check',
+    given: { ingredients: acidIn(listed) === undefined ? `${listed}, ${acid}` : listed },
+    missing: [],
+  };
+}
+
+/** Options as the command wants them: a dose without a portion is told by the cup, and says so. */
+export function filled({ command, given, missing }: Reading, { say }: Context): Given {
+  return command === 'dose' &&
+    given.colourant !== undefined &&
+    given.portion === undefined &&
+    missing.length <= 1
+    ? { ...given, portion: say.match.oneCup }
+    : given;
+}
+
+/** A dose for a part of the batter is not that of the whole. */
+export function ofPart(question: string, given: Given): Given {
+  const { colourant, portion } = given;
+  const share = shareOfBatter(question);
+  const told =
+    colourant !== undefined &&
+    typeof portion === 'string' &&
+    /\d/u.test(question) &&
+    !/\d\/\d of /u.test(portion);
+  return share !== undefined && told ? { ...given, portion: `${share} of ${portion}` } : given;
+}

@@ -1,0 +1,63 @@
+import type { Context } from '../../src/conversation/context.ts';
+import { lineOf } from '../../src/conversation/line-of.ts';
+import type { Given } from '../../src/conversation/question.ts';
+import type { Block, Choice } from '../../src/conversation/reply.ts';
+import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { askFollowUps } from './follow-ups.ts';
+
+/** What was told to a command, how the question was read, and where. */
+export type Told = { readonly given: Given; readonly read: QuestionRead; readonly context: Context };
+
+/** The options that are text. */
+export const textsOf = (given: Given): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(given).filter((entry): entry is [string, string] => typeof entry[1] === 'string'),
+  );
+
+/** Slips that were put right in words that the command was given. */
+export const usedCorrections = ({ corrections }: QuestionRead, given: Given) =>
+  corrections.filter(({ to }) => Object.values(textsOf(given)).some(text => text.toLowerCase().includes(to)));
+
+/** What was understood, in one line as the command it runs. */
+export function understoodBlock(reading: Reading, { given, read, context }: Told): Block {
+  const { say } = context;
+  const corrections = usedCorrections(read, given).map(({ from, to }) => say.ask.corrected({ from, to }));
+  const { target } = read.facts;
+  const shade = reading.job === 'mix' && target ? [say.ask.target(target)] : [];
+  const line =
+    reading.command === 'compare'
+      ? say.ask.comparing({ names: read.facts.named })
+      : lineOf(reading.command, given);
+  return { kind: 'text', text: [say.ask.understood({ line }), ...shade, ...corrections].join(' ') };
+}
+
+/** What a question says that its command has no option for. */
+export function notes(
+  { job }: Reading,
+  { read, context: { say } }: { readonly read: QuestionRead; readonly context: Context },
+): readonly Block[] {
+  const { facts } = read;
+  const lines = [
+    ...(read.hotProcess ? [say.ask.hotProcess] : []),
+    ...(job === 'dose' && facts.portion === undefined ? [say.ask.byTheCup] : []),
+    ...(job === 'law' && facts.named.length === 0 ? [say.ask.lawOfSelling] : []),
+  ];
+  return lines.map(text => ({ kind: 'text', text }));
+}
+
+/** The other readings that are near, and a way to put this one right. */
+export function choicesOf(
+  others: readonly Reading[],
+  { say, idempotencyKey: line }: Context,
+): readonly Choice[] {
+  return [
+    ...others.map(
+      ({ job }, at): Choice => ({
+        kind: 'button',
+        label: say.ask.ratherThat({ job: say.ask.jobs[job] }),
+        follow: askFollowUps.run.with({ line, at: at + 1 }),
+      }),
+    ),
+    { kind: 'button', label: say.ask.change, follow: askFollowUps.change.with({ line }) },
+  ];
+}

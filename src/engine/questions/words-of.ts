@@ -1,0 +1,138 @@
+import { knownOil } from '../batch/oils/find-oil.ts';
+import { colourants } from '../colourants/catalogue.ts';
+import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
+import { unitOfWord } from '../quantities/unit-words.ts';
+import { COLOUR_WORDS } from '../text/colour-words.ts';
+import { distance } from '../text/edit-distance.ts';
+import { fold } from '../text/fold.ts';
+import { speller } from '../text/speller.ts';
+import { spokenAmounts } from '../text/spoken-amounts.ts';
+import { unaccented } from '../text/unaccented.ts';
+import { kitchenColoursNamed } from './kitchen-colours.ts';
+
+/** A correction of a slip of the finger. */
+export type Correction = {
+  readonly from: string;
+  readonly to: string;
+  /** Which of the words it is. */
+  readonly at: number;
+};
+
+const LONGEST = 2000;
+const MOST_WORDS = 300;
+
+/** Everyday words of questions, which no slip of the finger turns into a colourant. */
+export const PLAIN = new Set(
+  `${PLAIN_WORDS.join(' ')} about allowed colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos grasa grasas completo completa glicerina media libra libras onzas litro molde barra barras noche manana casa perfume`.split(
+    /\s+/u,
+  ),
+);
+
+const vocabulary = [
+  ...new Set(
+    [
+      ...colourants.flatMap(({ names, synonyms }) => [names.en, names.es, ...synonyms]),
+      ...COLOUR_WORDS.keys(),
+      'coconut',
+      'olive',
+      'castor',
+      'palm',
+      'shea',
+      'oliva',
+      'ricino',
+      'cup',
+      'cups',
+      'batter',
+      'superfat',
+      'stronger',
+      'survive',
+      'challenge',
+      'glycerin',
+    ].flatMap(name => fold(name).split(' ')),
+  ),
+].filter(word => word.length > 4 && /^\p{L}+$/u.test(word));
+const KNOWN: ReadonlySet<string> = new Set(vocabulary);
+const spelt = speller(vocabulary, PLAIN);
+
+/** A question's words: lower case, no accents, marks that matter kept; and what slips were put right in them. */
+export type Words = {
+  readonly words: readonly string[];
+  readonly text: string;
+  readonly corrections: readonly Correction[];
+};
+
+/** Phones' short hands, word by word. */
+const SHORT: ReadonlyMap<string, string> = new Map([
+  ['u', 'you'],
+  ['ur', 'your'],
+  ['r', 'are'],
+  ['pls', 'please'],
+  ['plz', 'please'],
+  ['tumeric', 'turmeric'],
+  ['td', 'titanium dioxide'],
+  ['tio2', 'titanium dioxide'],
+  ['ti02', 'titanium dioxide'],
+  ['um', 'ultramarine'],
+  ['eoo', 'olive oil'],
+  ['xa', 'para'],
+  ['pa', 'para'],
+  ['q', 'que'],
+  ['k', 'que'],
+  ['ke', 'que'],
+  ['kiero', 'quiero'],
+  ['cuanto', 'cuanto'],
+  ['cnto', 'cuanto'],
+  ['mezclo', 'mezclo'],
+  ['wht', 'what'],
+  ['hw', 'how'],
+  ['mch', 'much'],
+  ['tsps', 'tsp'],
+]);
+
+const FRACTION = /(?<=(\d)?)\s?([½¼¾⅓⅔⅛⅜⅝⅞])/gu;
+/** One sign for a fraction, with what keeps it from the figure before it. */
+const fractionOf = (_sign: string, before: string | undefined, sign: string): string =>
+  `${before === undefined ? '' : ' '}${sign.normalize('NFKD').replace('⁄', '/')}`;
+
+/** Recipes tell the large spoon by a capital. */
+const TABLESPOON = /(\d)\s?T(?=\s|$)/gu;
+/** "2lb4oz", "1kg500". */
+const TIGHT = /(\d)(lbs?|kgs?|kilos?|l)(?=\d)/gu;
+
+/** "500g" is told as "500 g"; what is no unit stays as it is. */
+const apart = (whole: string, figure: string, unit: string): string =>
+  unitOfWord(unit) === undefined ? whole : `${figure} ${unit}`;
+
+/** Reads a question's words. Only the first 2,000 letters and 300 words count. */
+export function wordsOf(question: string): Words {
+  const plain = unaccented(question.replace(FRACTION, fractionOf).replace(TABLESPOON, '$1 tbsp'), LONGEST)
+    .replace(/[’‘`´]/gu, "'")
+    .replace(/(\p{L})\1{2,}/gu, '$1$1')
+    .replace(/¿|¡/gu, ' ')
+    .replace(/\bgray/gu, 'grey')
+    .replace(/\bcolor(?!e)/gu, 'colour')
+    .replace(TIGHT, '$1 $2 ')
+    .replace(/(?<![#\p{L}\d])(\d[\d.,/]*)(\p{L}+)/gu, apart)
+    .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d)| [-–—]+ )/gu, ' $1 ')
+    .replace(/\s+/gu, ' ')
+    .trim();
+  const corrections: Correction[] = [];
+  const words: string[] = [];
+  for (const word of kitchenColoursNamed(spokenAmounts(plain)).split(' ').slice(0, MOST_WORDS)) {
+    const right = corrected(word);
+    if (right !== undefined) corrections.push({ from: word, to: right, at: words.length });
+    words.push(...(right === undefined ? (SHORT.get(word) ?? word).split(' ') : [right]));
+  }
+  return { words, text: words.join(' ').replaceAll('colour', 'color'), corrections };
+}
+
+/** Words of flaws that lie one letter from a colour's name. */
+const NO_SLIPS: ReadonlySet<string> = new Set(['mancha', 'manchas', 'manchado', 'manchada', 'manchar']);
+
+/** The word a slip was meant for; one slip only in words of up to eight letters, which differ too little. */
+function corrected(word: string): string | undefined {
+  if (SHORT.has(word) || NO_SLIPS.has(word) || !/^\p{L}{5,20}$/u.test(word) || KNOWN.has(word) || KNOWN.has(fold(word)))
+    return undefined;
+  const right = knownOil(word) === undefined ? spelt(fold(word)) : undefined;
+  return right !== undefined && distance(fold(word), right) <= (word.length < 9 ? 1 : 2) ? right : undefined;
+}
