@@ -25,6 +25,25 @@ describe('/plan in one line', () => {
     expect(answer.text.split('\n')[0]).toMatch(/^## 143\.1 g NaOH in 2\d\d\.\d g water for 1000 g oils$/);
   });
 
+  test('weights that a size scales are told in the first line, and only those', async () => {
+    const first = async (options: Record<string, string>) => (await plan(options)).text.split('\n')[0];
+    const oils = 'olive 500 g, coconut 300 g';
+    expect(await first({ oils, size: 'mould 25x9x7 cm' })).toMatch(
+      /for (\d+(?:\.\d)?) g oils\. Your 800 g of oils were scaled to \1 g to fill the mould\.$/,
+    );
+    expect(await first({ oils, size: '1000 g oils' })).toMatch(
+      /Your 800 g of oils were scaled to 1000 g to make the size you gave\.$/,
+    );
+    expect(await first({ oils })).toMatch(/for 800 g oils$/);
+    expect(await first({ oils, size: '800 g oils' })).toMatch(/for 800 g oils$/);
+  });
+
+  test('a loaf that would boil is told on the face, whatever is folded', async () => {
+    const { text } = await plan({ ...ONE_LINE, start: '60 C' });
+    expect(text).toMatch(/May erupt: the core may reach 1\d\d °C/);
+    expect((await plan()).text).not.toMatch(/May erupt/);
+  });
+
   test('echoes the water in all three ways', async () => {
     const { text } = await plan();
     expect(text).toContain('33 % lye = 2.03:1 water to lye = 29.1 % of oils');

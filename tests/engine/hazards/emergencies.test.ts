@@ -218,6 +218,23 @@ describe('the language of the words', () => {
     }
   });
 
+  test.each([
+    ['bebí lejía', 'es'],
+    ['el jabón huele a huevo podrido', 'es'],
+    ['sosa en el ojo, ¡ayuda!', 'es'],
+    ['lye in my eye help', 'en'],
+    ['the café purée got into my eye', 'en'],
+  ])('%s is in %s', (text, language) => {
+    expect(clearLanguageOf(text)).toBe(language);
+  });
+
+  test('letters that only Spanish writes tell as a word does', () => {
+    expect(clearLanguageOf('tragó algún líquido así')).toBeUndefined();
+    expect(clearLanguageOf('se tragó algún líquido')).toBe('es');
+    expect(clearLanguageOf('el líquido')).toBe('es');
+    expect(clearLanguageOf('el liquido')).toBeUndefined();
+  });
+
   test('a word or two, or both languages at once, are not clear', () => {
     for (const text of ['', 'lye', 'sosa ojo', '🧼', 'constructor', 'the eye, el ojo, my hand, mi mano'])
       expect(clearLanguageOf(text)).toBeUndefined();
