@@ -4,8 +4,8 @@ import { planHeat } from './heat.ts';
 import { type PlanView, planNumbers, planWeights, portionSection, type Section } from './view.ts';
 import { planColourCautions, planUrgent, planWatch } from './watch.ts';
 
-/** Words on the face of a plan. */
-export const MOST_PLAN_WORDS = 130;
+/** Words on the face of a plan: as many as leave it on one screen of a phone with its card and its buttons. */
+export const MOST_PLAN_WORDS = 112;
 
 /** The pour step by step: when, and what. */
 export const planSteps = ({ answer, say }: PlanView) =>

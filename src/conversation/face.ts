@@ -84,7 +84,8 @@ export const faceWords = (reply: Reply<unknown>): number => sizeOf(reply).words;
 
 const fits = (reply: Reply<unknown>, most: number): boolean => {
   const { words, characters } = sizeOf(reply);
-  return words <= most && characters <= MOST_CHARACTERS;
+  // An opened fold has no limit: another fold in it would hide what was just asked for.
+  return words <= most && (most === Number.POSITIVE_INFINITY || characters <= MOST_CHARACTERS);
 };
 
 /**

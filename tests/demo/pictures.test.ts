@@ -12,7 +12,7 @@ describe('the pictures of the README', () => {
   let now: ReadonlyMap<string, Uint8Array>;
   beforeAll(async () => {
     now = await demoPictures();
-  }, 120_000);
+  }, 400_000);
 
   test('show what the demo’s commands draw today', async () => {
     expect([...now.keys()].sort()).toEqual(['batch-card', 'board', 'marked-photo', 'swatch-card']);
@@ -23,7 +23,7 @@ describe('the pictures of the README', () => {
   test('are told apart where they differ: one is not mistaken for another', async () => {
     const swatches = await small(now.get('swatch-card')!);
     // One swatch in another colour is enough.
-    const { width = 0, height = 0 } = await sharp(swatches).metadata();
+    const { width, height } = await sharp(swatches).metadata();
     const size = { width: Math.round(width / 4), height: Math.round(height / 10) };
     const patch = await sharp({ create: { ...size, channels: 3, background: '#c04040' } })
       .png()

@@ -46,7 +46,7 @@ const warnings: WarningSentences = {
     `El álcali se redondea ${g(grams)} hacia abajo por tu báscula: el sobreengrasado sube ${one(points)} puntos.`,
   'purity-assumed': ({ alkali, percent }) =>
     percent === 100
-      ? `Tomo el ${alkali} como puro. Si la etiqueta dice menos, dímelo: el sobreengrasado sube un poco.`
+      ? `Tomo el ${alkali} como puro; si lo es menos, dímelo: sube el sobreengrasado.`
       : `Tomo el ${alkali} con ${pc(percent)} de pureza. Mira la etiqueta: uno más puro baja el sobreengrasado.`,
   'hold-back-short': ({ carrierWaterGrams, heldBackGrams }) =>
     `Los colores traen ${g(carrierWaterGrams)} de agua y solo se pueden reservar ${g(heldBackGrams)}: el álcali necesita al menos su peso en agua.`,
