@@ -1,17 +1,13 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Block, Measure, Next, Reply } from '../../src/conversation/reply.ts';
-import type { ColourJar } from '../../src/engine/colour/jars/jar.ts';
 import { fullGrams } from '../../src/engine/colour/jars/jar-spoons.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
-import { CARD_STRENGTHS, type Preview } from '../../src/engine/colour/mixing/preview.ts';
-import { parseBase, USUAL_BASE, type WrittenBase } from '../../src/engine/colour/reading/base-text.ts';
+import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import type { CautionId } from '../../src/engine/dosing/cautions.ts';
-import type { Dose, DoseAnswer } from '../../src/engine/dosing/request.ts';
+import type { Dose } from '../../src/engine/dosing/request.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
-import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
-import { STRENGTH_SHARES, type StrengthName } from '../../src/engine/quantities/strength.ts';
-import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { colourJar, knownAs, sourceOf, sourceView, spooned } from '../../src/presenting/colour/jars.ts';
 import { readMix } from '../../src/presenting/colour/mix.ts';
 import {
@@ -26,8 +22,9 @@ import {
 import { doseCautions, rough, spoonsOf } from '../../src/presenting/dose.ts';
 import { doseData } from '../../src/presenting/dose-data.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
+import { altOf, cardOf } from './card.ts';
+import { namesOf, type PreviewView } from './view.ts';
 
 export type PreviewAsked = {
   readonly mix: string;
@@ -45,22 +42,6 @@ const OF_THE_COLOUR: ReadonlySet<CautionId> = new Set([
   'fades-in-light',
   'premix-strength-unknown',
 ]);
-
-/** The smallest spoon, in neutral writing. */
-const SMALLEST = '1/32 tsp';
-
-/** Everything a preview is told from. */
-type PreviewView = {
-  readonly jars: readonly Jar[];
-  readonly colours: readonly ColourJar[];
-  readonly answer: DoseAnswer;
-  readonly base: WrittenBase;
-  readonly gelled: boolean;
-  readonly portion: string;
-  readonly preview: Preview;
-  readonly measures: Measures;
-  readonly say: Words;
-};
 
 /** Whether a jar on the asker's shelf goes into the mix. */
 export async function previewNamesJar({ mix }: PreviewAsked, context: Context): Promise<boolean> {
@@ -130,8 +111,6 @@ function nextOf({ mix }: PreviewAsked, portion: string, say: Words): readonly Ne
 const spooningOf = ({ premix, spoons, teaspoons }: Dose): number =>
   premix ? 1 : spoons.teaspoons / teaspoons;
 
-const namesOf = ({ jars, say }: PreviewView): readonly string[] => jars.map(jar => knownAs(jar, say));
-
 function headlineOf(view: PreviewView): string {
   const { predicted } = view.preview;
   return view.say.preview.headline({
@@ -189,67 +168,6 @@ function notesOf({ preview, colours, say }: PreviewView): readonly Block[] {
       ].join('\n'),
     },
   ];
-}
-
-/** What to spoon of each colourant for one row of the card. */
-function rowMeasures(
-  { answer, jars, preview, measures, say }: PreviewView,
-  strength: StrengthName,
-): readonly string[] {
-  const colours = answer.doses.some(({ colourant }) => colourant.kind !== 'white');
-  return answer.doses.map((dose, at) => {
-    const jar = spooned(jars[at]!, measures);
-    const steady = colours && dose.colourant.kind === 'white';
-    const share = preview.fullShares[at]! * (steady ? 1 : STRENGTH_SHARES[strength]);
-    const grams = (share * fullGrams(jar, measures) * answer.portion.grams) / 100;
-    const { typical } = dose.grams;
-    const teaspoons = ((dose.premix?.teaspoons ?? dose.teaspoons) * grams) / typical;
-    const { spoons } = practicalSpoons(teaspoons);
-    const measure =
-      spoons.length === 0
-        ? say.preview.under({ spoon: say.quantities.spoon(SMALLEST) })
-        : say.quantities.measure({ spoons });
-    return say.match.part({ spoons: measure, name: knownAs(jars[at]!, say) });
-  });
-}
-
-function cardOf(view: PreviewView) {
-  const { preview, portion, base, say } = view;
-  const { card, columns, colour } = say.preview;
-  const { predicted, plain } = preview;
-  const field = ({ word, hex }: BarPrediction) => ({ hex, label: say.colour.names[word] });
-  return {
-    title: capital(namesOf(view).join(' + ')),
-    subtitle: [capital(baseView(base, say)), card.inPortion({ portion })].join(', '),
-    mix: {
-      hex: predicted.hex,
-      title: card.mix,
-      label: `${colour({ word: capital(wordOf(predicted, say)), hex: predicted.hex })}, ${gelView(view.gelled, say)}`,
-      note: card.expected({ plusMinus: whole(predicted.plusMinus) }),
-    },
-    plain: { hex: plain.hex, title: card.plain, label: `${wordOf(plain, say)}, ${plain.hex}` },
-    columns: [capital(say.colour.notGelled), capital(say.colour.gelled)] as const,
-    rows: CARD_STRENGTHS.map((strength, at) => ({
-      title: columns[strength],
-      measures: rowMeasures(view, strength),
-      fields: [
-        field(preview.swatches[at]!.predicted),
-        field(preview.swatches[at + CARD_STRENGTHS.length]!.predicted),
-      ] as const,
-    })),
-    note: card.note,
-  };
-}
-
-function altOf({ preview, say }: PreviewView): string {
-  const { alt, altField, columns } = say.preview;
-  const list = preview.swatches
-    .filter(({ gelled }) => !gelled)
-    .map(({ strength, predicted: { word, hex } }) =>
-      altField({ strength: columns[strength], word: say.colour.names[word], hex }),
-    );
-  const { word, hex } = preview.predicted;
-  return alt({ word: say.colour.names[word], hex, list: list.join('; ') });
 }
 
 function dataOf({ preview, answer, jars, colours, base, gelled, portion }: PreviewView): object {

@@ -28,20 +28,16 @@ function sourcesOf({ sources }: Room): readonly string[] {
   return files.filter(file => !away.some(glob => matchesGlob(file, glob))).toSorted();
 }
 
-/** Files of the engine that differ from the main branch, committed or not. */
-const changed = (): ReadonlySet<string> =>
-  new Set(
-    execFileSync(
-      'git',
-      ['diff', '--name-only', '--diff-filter=d', '--merge-base', 'main', '--', 'src/engine'],
-      {
-        cwd: root,
-        encoding: 'utf8',
-      },
-    )
-      .split('\n')
-      .filter(path => path !== ''),
-  );
+const git = (...args: readonly string[]): string =>
+  execFileSync('git', args, { cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
+
+/** Files of the engine that differ from the main branch, committed or not; from the last commit where there is none. */
+function changed(): ReadonlySet<string> {
+  const hasMain = git('branch', '--list', 'main').trim() !== '';
+  const since = hasMain ? ['--merge-base', 'main'] : ['HEAD'];
+  const paths = git('diff', '--name-only', '--diff-filter=d', ...since, '--', 'src/engine').split('\n');
+  return new Set(paths.filter(path => path !== ''));
+}
 
 /** Every mutant of these files that a test could notice, and what became of it. */
 async function mutantsOf(
@@ -78,7 +74,7 @@ async function mutantsOf(
 function original({ fileName, location: { start, end } }: MutantResult): string {
   const lines = readFileSync(fileName, 'utf8')
     .split('\n')
-    .slice(start.line, end.line + 1);
+    .slice(start.line - 1, end.line);
   lines[lines.length - 1] = lines.at(-1)!.slice(0, end.column - 1);
   lines[0] = lines[0]!.slice(start.column - 1);
   return lines.join(' ').replaceAll(/\s+/g, ' ');

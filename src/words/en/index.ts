@@ -3,7 +3,7 @@ import { askRefusals } from './ask.ts';
 import { backupRefusals } from './backup.ts';
 import { askedBackRefusals } from './batch/asked-back.ts';
 import { batchRefusals } from './batch/batch.ts';
-import { bookRefusals } from './batch/book.ts';
+import { bookRefusals } from './batch/book-refusals.ts';
 import { heatRefusals } from './batch/heat.ts';
 import { planRefusals } from './batch/plan.ts';
 import { challengeStepsRefusals } from './challenges/challenge-steps.ts';

@@ -22,6 +22,16 @@ describe('a carrier changes the portion it goes into', () => {
     expect(lyeAfterWater(batter, 250, 20)).toBeCloseTo(30 / 119.96, 12);
   });
 
+  test('of a batter of 1.05 g/ml, a litre holds 420 g of lye solution: 30 % of it and 80 g of water make 25.2 %', () => {
+    const batter = { gramsPerMillilitre: 1.05, oilsShare: 0.6, lyeConcentration: 0.3, superfat: 0.05 };
+    expect(lyeAfterWater(batter, 1000, 80 / 0.998)).toBeCloseTo(126 / 500, 9);
+  });
+
+  test('a batter without water is none', () => {
+    const masses = { oilsGrams: 1000, lyeGrams: 134, waterGrams: 0, millilitres: 1441, superfat: 0.05 };
+    expect(() => batterOf(masses)).toThrow('a batter has oils, lye, water and a volume');
+  });
+
   test('water is held back only down to as much water as lye', () => {
     expect(heldBackWater(100, 200, 30)).toBe(30);
     expect(heldBackWater(100, 120, 30)).toBe(20);

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { checkIngredients } from '../../../src/engine/stability/check.ts';
-import { otherUseOf } from '../../../src/engine/stability/legal-share.ts';
-import { nameIn } from '../../../src/engine/stability/permitted.ts';
+import { legalShareOf, otherUseOf, underLaw } from '../../../src/engine/stability/legal-share.ts';
+import { nameIn, permittedUses } from '../../../src/engine/stability/permitted.ts';
 import { permittedSummary } from '../../../src/engine/stability/permitted-summary.ts';
 
 const summaryOf = (list: string) => permittedSummary(checkIngredients(list).components);
@@ -77,4 +78,46 @@ test.for([
   ['Glycerin', undefined],
 ] as const)('%s is listed for %s alone', ([list, use]) => {
   expect(otherUseOf(checkIngredients(list).components[0]!)).toBe(use);
+});
+
+describe('the uses of one component', () => {
+  const usesOf = (list: string) => permittedUses(checkIngredients(list).components[0]!);
+
+  test('what is no known substance has none', () => {
+    expect(permittedUses({ id: 'no such id', as: 'Moon dust' })).toEqual({ us: [], eu: [] });
+  });
+
+  test('what is not listed is told by its name', () => {
+    expect(usesOf('Charcoal Powder').us).toEqual([{ status: 'not-listed', name: 'Charcoal Powder' }]);
+    expect(usesOf('Disodium EDTA').us).toEqual([{ status: 'no-colour', name: 'Disodium EDTA' }]);
+  });
+
+  // 21 CFR 82: lakes are those of certified colours; carmine is a lake by its making, and exempt from certification.
+  test.for([
+    ['Blue 1 Lake', true],
+    ['Blue 1', false],
+    ['Carmine', false],
+    ['Iron Oxides', false],
+  ] as const)('%s: a certified lake: %s', ([list, lake]) => {
+    expect(usesOf(list).us).toEqual([expect.objectContaining({ status: 'listed', lake })]);
+  });
+});
+
+describe('the tightest share', () => {
+  const componentsOf = (list: string) => checkIngredients(list).components;
+
+  // Annex IV: CI 12085 to 3 %, CI 42520 to 5 ppm.
+  test('is that of the colour with the least, wherever it stands', () => {
+    for (const list of ['CI 12085, CI 42520', 'CI 42520, CI 12085'])
+      expect(legalShareOf(componentsOf(list))?.share).toBeCloseTo(5e-6, 12);
+  });
+
+  test('is none of a colour that is not in the powder', () => {
+    expect(legalShareOf([{ ...componentsOf('D&C Green No. 8')[0]!, percent: 0 }])).toBeUndefined();
+  });
+
+  test('holds the full dose too, not the ceiling alone', () => {
+    const { dose } = underLaw(colourantById('red-40-dye')!, componentsOf('D&C Green No. 8'));
+    expect(dose.fullTspPerCup).toBeLessThanOrEqual(dose.ceilingTspPerCup);
+  });
 });
