@@ -15,16 +15,7 @@ const made = new WeakSet<Store>();
 export function forOneQuestion(conversation: Conversation, { group, at }: Origin): Conversation {
   const { services } = conversation;
   if (made.has(services.store)) return conversation;
-  const { commit } = lookedAfter(services.store, { group, at });
-  const { get, range, close, patience } = services.store;
-  const looked: Store = {
-    get: get.bind(services.store),
-    range: range.bind(services.store),
-    close: close.bind(services.store),
-    commit,
-    ...(patience !== undefined && { patience }),
-  };
-  const store = readOnce(inTimeForOne(looked), 'preference/');
+  const store = readOnce(inTimeForOne(lookedAfter(services.store, { group, at })), 'preference/');
   made.add(store);
   return { ...conversation, services: { ...services, store } };
 }

@@ -114,12 +114,16 @@ export function colourantsMeant(text: string): readonly Colourant[] {
 
 /** The catalogue entries whose names are nearest to a text by edit distance, nearest first. */
 export function nearestColourants(text: string, limit: number): readonly Colourant[] {
-  const name = fold(text.slice(0, longestName));
+  // Spelled out, some characters become eighteen.
+  const name = fold(text.slice(0, longestName)).slice(0, longestName);
   const sorted = wordSet(name);
   const best = new Map<Colourant, number>();
   for (const row of nameRows) {
     const edits = Math.min(distance(name, row.name), distance(sorted, row.sorted));
-    const begun = distance(name, row.name.slice(0, name.length)) / Math.max(name.length, 1);
+    // What is as long as the row's name is no beginning of it: that would be the same distance again.
+    const isBegun = name.length < row.name.length;
+    const begun =
+      (isBegun ? distance(name, row.name.slice(0, name.length)) : edits) / Math.max(name.length, 1);
     // Hardly anybody gets the first letter wrong.
     const start = row.name[0] === name[0] || row.sorted[0] === sorted[0] ? 0 : otherStart;
     const share = Math.min(edits / Math.max(name.length, row.name.length, 1), begun + unfinished) + start;

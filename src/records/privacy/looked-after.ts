@@ -16,11 +16,15 @@ const noted = new WeakMap<Store, Map<string, number>>();
 export function lookedAfter(
   store: Store,
   { group, at }: { readonly group: string; readonly at: number },
-): Pick<Store, 'commit'> {
+): Store {
   const groups = noted.get(store) ?? new Map<string, number>();
   noted.set(store, groups);
   const today = Math.floor(at / day);
   return {
+    get: keys => store.get(keys),
+    range: (from, to, limit) => store.range(from, to, limit),
+    close: () => store.close(),
+    ...(store.patience !== undefined && { patience: store.patience }),
     async commit(writes) {
       if (groups.get(group) === today || !writes.some(isKept)) return await store.commit(writes);
       const due = sweepDue(group, new Date(at));
