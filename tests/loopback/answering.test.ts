@@ -206,8 +206,8 @@ describe('a slow answer', () => {
     // Every look into it takes longer than the platform waits.
     const slow: Store = {
       ...kept,
-      get: async keys => (await sleep(4_000), kept.get(keys)),
-      range: async (...of) => (await sleep(4_000), kept.range(...of)),
+      get: keys => sleep(4_000).then(() => kept.get(keys)),
+      range: (...of) => sleep(4_000).then(() => kept.range(...of)),
       commit: writes => kept.commit(writes),
       close: () => kept.close(),
     };

@@ -9,7 +9,7 @@ beforeAll(async () => {
 afterAll(() => room[Symbol.asyncDispose]());
 
 /** What stands under a note: our answer, or nothing once a later note has been answered. */
-async function after(who: Member, note: string, context?: 'bot-dm'): Promise<MessageView> {
+async function answerTo(who: Member, note: string, context?: 'bot-dm'): Promise<MessageView> {
   const place = context && { context };
   const seen = new Set(who.sees(place).map(({ id }) => id));
   const posted = await who.postMessage(note, [], place);
@@ -24,7 +24,7 @@ const answers = () => room.member.sees().filter(({ raw }) => raw.author.id === r
 
 describe('a note', () => {
   test('that mentions us is a question, answered for everybody, with its folds behind buttons for everybody', async () => {
-    const told = await after(room.member, `${us()} how much ultramarine blue for 2 cups?`);
+    const told = await answerTo(room.member, `${us()} how much ultramarine blue for 2 cups?`);
     expect(told.text).toMatch(/^## 1\/2 tsp ultramarine blue for 2 cups/);
     expect(told.controls.map(({ label }) => label)).toEqual([
       expect.stringContaining('numbers'),
@@ -38,19 +38,21 @@ describe('a note', () => {
   });
 
   test('in private needs no mention, and is read in Spanish too', async () => {
-    expect((await after(room.member, 'how much gold mica for 2 cups', 'bot-dm')).text).toMatch(/gold mica/);
-    const spanish = await after(room.member, '¿cuánta sosa para 500 g de aceite de oliva?', 'bot-dm');
+    expect((await answerTo(room.member, 'how much gold mica for 2 cups', 'bot-dm')).text).toMatch(
+      /gold mica/,
+    );
+    const spanish = await answerTo(room.member, '¿cuánta sosa para 500 g de aceite de oliva?', 'bot-dm');
     expect(spanish.text).toMatch(/NaOH/);
   });
 
   test('that mentions us and tells of somebody hurt gets the first aid, before all else', async () => {
-    const told = await after(room.member, `${us()} lye splashed in my eye, what do I do`);
+    const told = await answerTo(room.member, `${us()} lye splashed in my eye, what do I do`);
     expect(told.text).toMatch(/rinse/i);
     expect(told.text).not.toMatch(/tsp/);
   });
 
   test('with a flaw that mentions us is looked into', async () => {
-    const told = await after(room.member, `${us()} why is my white crackly?`);
+    const told = await answerTo(room.member, `${us()} why is my white crackly?`);
     expect(told.text).toMatch(/crackle|rivers/i);
   });
 
@@ -58,7 +60,7 @@ describe('a note', () => {
     const before = answers();
     await room.member.postMessage('what lovely blue, how did you do it?');
     await room.member.postMessage('lunch?');
-    await after(room.member, `${us()} how much gold mica for 1 cup?`);
+    await answerTo(room.member, `${us()} how much gold mica for 1 cup?`);
     expect(answers()).toBe(before + 1);
   });
 

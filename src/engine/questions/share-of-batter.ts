@@ -6,12 +6,14 @@ const SHARES: readonly (readonly [share: string, words: string])[] = [
   ['1/2', String.raw`half|1\/2|(?:la )?mitad|medi[oa]`],
 ];
 /** What tells that a part that stands alone is one of the batter. */
-const GETS = String.raw`(?:of (?:it|that|this) |de eso )?(?:gets?|goes|(?:will|to) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|lo quiero|la quiero|va a ser|van? con|lleva|se pinta|la pinto|lo pinto)`;
-const COLOURED = String.raw`(?:colou?r|colou?ring|tint|dye|pint(?:o|ar)|coloreo|colorear|tenir) (?:only |just |solo |nada mas |nomas )?`;
-const THAT = String.raw`(?:for|para|in|en) (?:that|this|esa|ese|cada|each) `;
+const GETS =
+  '(?:of (?:it|that|this) |de eso )?(?:gets?|goes|(?:will|to) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|lo quiero|la quiero|va a ser|van? con|lleva|se pinta|la pinto|lo pinto)';
+const COLOURED =
+  '(?:colou?r|colou?ring|tint|dye|pint(?:o|ar)|coloreo|colorear|tenir) (?:only |just |solo |nada mas |nomas )?';
+const THAT = '(?:for|para|in|en) (?:that|this|esa|ese|cada|each) ';
 /** "Color medio" tells a strength and no part. */
 const alone = (words: string): string => words.replace('|medi[oa]', '');
-const WHOLE = String.raw`(?:batter|batch|soap|loaf|pot|masa|mezcla|lote|jabon|olla)`;
+const WHOLE = '(?:batter|batch|soap|loaf|pot|masa|mezcla|lote|jabon|olla)';
 
 /**
  * The part of a batch that a question is about, `2/3` of "two thirds of the batter", where the whole is told elsewhere in
@@ -21,10 +23,10 @@ export function shareOfBatter(question: string): string | undefined {
   const plain = question.slice(0, 2000).normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
   return SHARES.find(([, words]) =>
     [
-      String.raw`(?:${words}) (?:of |de |del )?(?:the |my |our |this |la |el |mi |un |una )*${WHOLE}`,
-      String.raw`(?:${alone(words)}),? ${GETS}`,
+      `(?:${words}) (?:of |de |del )?(?:the |my |our |this |la |el |mi |un |una )*${WHOLE}`,
+      `(?:${alone(words)}),? ${GETS}`,
       String.raw`${COLOURED}(?:a |one |the |un |una |la )?(?:${alone(words)})(?= (?:of (?:it|the|my|that)|de (?:la|el|eso)|with|con)(?!\p{L})|$|\s?[,.?])`,
-      String.raw`${THAT}(?:${alone(words)})`,
+      `${THAT}(?:${alone(words)})`,
     ].some(phrase => new RegExp(String.raw`(?<![\p{L}\d/])(?:${phrase})(?!\p{L})`, 'u').test(plain)),
   )?.[0];
 }

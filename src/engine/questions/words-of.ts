@@ -131,7 +131,13 @@ const NO_SLIPS: ReadonlySet<string> = new Set(['mancha', 'manchas', 'manchado', 
 
 /** The word a slip was meant for; one slip only in words of up to eight letters, which differ too little. */
 function corrected(word: string): string | undefined {
-  if (SHORT.has(word) || NO_SLIPS.has(word) || !/^\p{L}{5,20}$/u.test(word) || KNOWN.has(word) || KNOWN.has(fold(word)))
+  if (
+    SHORT.has(word) ||
+    NO_SLIPS.has(word) ||
+    !/^\p{L}{5,20}$/u.test(word) ||
+    KNOWN.has(word) ||
+    KNOWN.has(fold(word))
+  )
     return undefined;
   const right = knownOil(word) === undefined ? spelt(fold(word)) : undefined;
   return right !== undefined && distance(fold(word), right) <= (word.length < 9 ? 1 : 2) ? right : undefined;

@@ -98,7 +98,8 @@ export const shelfRefusals: typeof en.shelfRefusals = {
     `Una cucharada rasa así pesa entre ${g(least)} y ${g(most)}: pesa varias y divide.`,
   'jar-unidentified': ({ name }) =>
     `No sé de qué está hecho «${name}»: dilo una vez con /shelf describe, por ejemplo colourant: mica dorada.`,
-  'spoon-weight-unreadable': ({ text }) => `«${text}» no es el peso de una cuchara: escribe gramos, como «2,4 g».`,
+  'spoon-weight-unreadable': ({ text }) =>
+    `«${text}» no es el peso de una cuchara: escribe gramos, como «2,4 g».`,
   'spoons-not-weighed': ({ name }) =>
     `No sé cuánto pesa una cucharada de «${name}»: di gramos, o pesa una cucharadita rasa con /shelf weigh.`,
   'store-scheme-unknown': ({ address, known }) =>

@@ -18,7 +18,9 @@ describe('a recipe', () => {
   test('is kept from the last plan, and planned again to the same numbers', async () => {
     const { member } = room;
     const first = await member.run('/plan', SEA);
-    expect((await member.run('/recipe save', { 'save-as': 'Open sea' })).text).toContain('“Open sea” is kept');
+    expect((await member.run('/recipe save', { 'save-as': 'Open sea' })).text).toContain(
+      '“Open sea” is kept',
+    );
     const again = await member.run('/plan', { recipe: 'open SEA' });
     expect(numbers(again.text)).toEqual(numbers(first.text));
     expect((await member.run('/recipe list')).text).toContain(
@@ -46,7 +48,11 @@ describe('a recipe', () => {
 
   test('is rescaled with all its volumes, by a factor or to a size', async () => {
     const { member } = room;
-    const double = await member.run('/recipe rescale', { recipe: 'Open sea', size: '2', 'save-as': 'Big sea' });
+    const double = await member.run('/recipe rescale', {
+      recipe: 'Open sea',
+      size: '2',
+      'save-as': 'Big sea',
+    });
     expect(double.text).toContain('for 2000 g oils');
     expect(double.text).toContain('Ultramarine blue: 946 ml (4 cups)');
     expect(double.text).toContain('2 Tbsp olive oil');

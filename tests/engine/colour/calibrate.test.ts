@@ -99,9 +99,7 @@ describe('test bars', () => {
   });
 
   test('are needed, with a dose one can believe', () => {
-    expect(() => of([])).toThrow(
-      expect.objectContaining({ id: 'calibration-without-bars' }),
-    );
+    expect(() => of([])).toThrow(expect.objectContaining({ id: 'calibration-without-bars' }));
     const absurd = [{ grams: -1, lab: { l: 50, a: 0, b: 0 }, plusMinus: 2 }];
     expect(() => of(absurd)).toThrow(
       expect.objectContaining({ id: 'calibration-dose-unusable', values: { grams: absurd[0]!.grams } }),

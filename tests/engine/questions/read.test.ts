@@ -104,8 +104,7 @@ describe('what a dose is asked with', () => {
     ['how much ultramarine blue for 2 cups of olive oil soap', undefined, undefined],
   ])('%s', (question, portion, carrier) => {
     const told = given(question);
-    if (portion !== undefined) expect(told?.portion).toBe(portion);
-    expect(told?.carrier).toBe(carrier);
+    expect([portion === undefined ? undefined : told?.portion, told?.carrier]).toEqual([portion, carrier]);
   });
 
   test.each([

@@ -13,7 +13,8 @@ const MATTERS = [
   new RegExp(String.raw`\bagua\b.{0,12}\b(?:sobre|encima de|en|a)\b(?: la)? ${LYE}\b`, 'u'),
   new RegExp(String.raw`\b${METAL}\b.{0,40}\b${LYE}\b|\b${LYE}\b.{0,40}\b${METAL}\b`, 'u'),
 ];
-const HELLO = String.raw`^(?:(?:hi|hello|hey|so|ok|okay|please|hola|oye|and|y|una pregunta|quick question|question)[ ,:]+)*`;
+const HELLO =
+  '^(?:(?:hi|hello|hey|so|ok|okay|please|hola|oye|and|y|una pregunta|quick question|question)[ ,:]+)*';
 /** Opens a question whether something may be done. */
 const MAY = new RegExp(
   String.raw`${HELLO}(?:can|could|may|should|shall|is it (?:ok|okay|safe|fine)|do i|puedo|podria|se puede|debo|deberia|es seguro|da igual)\b`,
@@ -26,7 +27,7 @@ const BARE = new RegExp(
 );
 /** "Aluminium pot for lye": a thing and its use, and nothing that was done. */
 const FOR_LYE = new RegExp(
-  String.raw`${HELLO}(?:an? |una? |the |la )?(?:${METAL} ${VESSEL}|${VESSEL} de ${METAL}) (?:for|para)(?: mixing| mezclar)?(?: the| my| la| mi)? ${LYE}[ ?.!]*$`,
+  `${HELLO}(?:an? |una? |the |la )?(?:${METAL} ${VESSEL}|${VESSEL} de ${METAL}) (?:for|para)(?: mixing| mezclar)?(?: the| my| la| mi)? ${LYE}[ ?.!]*$`,
   'u',
 );
 /** Anything of this was done already, is going on, or hurts. */

@@ -14,7 +14,7 @@ const NAMES = ADDITIVES.flatMap(({ synonyms, liquid }) =>
       (MILK.test(name) || knownOil(name) === undefined),
   )
   .sort((a, b) => b.name.length - a.name.length);
-const SPOONED = String.raw`(?:${MASS}|${COUNT} ?(?:%|percent|por ciento|tbsps?|tsps?|tablespoons?|teaspoons?|cups?|ml|cdas?|cdtas?|cucharadas?|cucharaditas?|tazas?))`;
+const SPOONED = `(?:${MASS}|${COUNT} ?(?:%|percent|por ciento|tbsps?|tsps?|tablespoons?|teaspoons?|cups?|ml|cdas?|cdtas?|cucharadas?|cucharaditas?|tazas?))`;
 
 /** What is stirred in and what stands in the place of water, as `/plan` takes them. */
 export function addedIn(rest: Remaining): { additives?: string; liquid?: string } {
@@ -25,14 +25,14 @@ export function addedIn(rest: Remaining): { additives?: string; liquid?: string 
     const plain = name.replace(/[.*+?^${}()|[\]\\]/gu, String.raw`\$&`);
     const amount = told(
       rest.take(
-        String.raw`(?:with |con |and |y |plus |mas )*(${SPOONED}) (?:of |de )?${plain}(?! (?:oil|butter|seed|wax|fat))`,
-        String.raw`(?:with |con |and |y |plus |mas )*${plain} (${SPOONED})(?! (?:of |de )?(?:olive|coconut|palm|[a-z]+ (?:oil|butter)))`,
+        `(?:with |con |and |y |plus |mas )*(${SPOONED}) (?:of |de )?${plain}(?! (?:oil|butter|seed|wax|fat))`,
+        `(?:with |con |and |y |plus |mas )*${plain} (${SPOONED})(?! (?:of |de )?(?:olive|coconut|palm|[a-z]+ (?:oil|butter)))`,
       ),
     );
     if (amount !== undefined) additives.push(`${name} ${amount}`);
     else if (
       rest.take(
-        String.raw`(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|fat))(?: (?:instead|in place) of (?:the )?water| en (?:vez|lugar) del? agua)?`,
+        `(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|fat))(?: (?:instead|in place) of (?:the )?water| en (?:vez|lugar) del? agua)?`,
       )
     )
       (isLiquid ? liquids : additives).push(name);

@@ -11,7 +11,7 @@ export type Alkali = {
 const LIKE_A_PURITY = 80;
 /** "170 g KOH 85%": what was weighed, and how pure it is. */
 const WEIGHED_AT = new RegExp(
-  String.raw`(${MASS}(?: of| de)? ${LYE}) (?:at |al |de |del )?${PERCENT}(?: pure| purity| pura| de pureza)?`,
+  `(${MASS}(?: of| de)? ${LYE}) (?:at |al |de |del )?${PERCENT}(?: pure| purity| pura| de pureza)?`,
   'u',
 );
 
@@ -27,9 +27,9 @@ export function alkaliIn(rest: Remaining): Alkali {
   if (both) return { given: { lye: bothIn(rest) }, potassium: false, purityTold: true, purity: undefined };
   const dissolved = told(
     rest.take(
-      String.raw`(?:a |my |with |using |con |en )*${PERCENT} ?(?:${LYE} )?(?:solution|solucion|master ?batch(?:ed)?)(?: of ${LYE}| de ${LYE})?`,
-      String.raw`(?:una )?(?:solucion|disolucion)(?: de ${LYE})? (?:al |de |del )?${PERCENT}`,
-      String.raw`${LYE} solution (?:at |of )?${PERCENT}`,
+      `(?:a |my |with |using |con |en )*${PERCENT} ?(?:${LYE} )?(?:solution|solucion|master ?batch(?:ed)?)(?: of ${LYE}| de ${LYE})?`,
+      `(?:una )?(?:solucion|disolucion)(?: de ${LYE})? (?:al |de |del )?${PERCENT}`,
+      `${LYE} solution (?:at |of )?${PERCENT}`,
     ),
   );
   // Weaker than that it is the strength of a batch's lye water, which /plan calls water.
@@ -43,13 +43,13 @@ export function alkaliIn(rest: Remaining): Alkali {
     };
   const purity = told(
     rest.take(
-      String.raw`(?:the |my |la |mi |with |con |is |of )*(?:${LYE} )?(?:purity|pureza)(?: of ${LYE}| de la ${LYE})? ?(?:of |is |at |es |de |del |al |: ?)*${PERCENT}(?: ${LYE})?`,
-      String.raw`${LYE} (?:at |of |is |al |de |del |es |con )*${PERCENT} ?(?:pure|purity|pura|puro|de pureza|pureza)`,
-      String.raw`${PERCENT} ?(?:pure|purity|pura|de pureza) (?:${LYE})?`,
+      `(?:the |my |la |mi |with |con |is |of )*(?:${LYE} )?(?:purity|pureza)(?: of ${LYE}| de la ${LYE})? ?(?:of |is |at |es |de |del |al |: ?)*${PERCENT}(?: ${LYE})?`,
+      `${LYE} (?:at |of |is |al |de |del |es |con )*${PERCENT} ?(?:pure|purity|pura|puro|de pureza|pureza)`,
+      `${PERCENT} ?(?:pure|purity|pura|de pureza) (?:${LYE})?`,
       ...(potassium
         ? [
-            String.raw`${LYE} (?:at |al |de |del )?${PERCENT}(?! ?(?:of |de )?(?!for|para|in|en|on|with|con|y|and)[a-z])`,
-            String.raw`${PERCENT} ?(?:koh|potassium hydroxide|potasa(?: caustica)?|hidroxido de potasio)`,
+            `${LYE} (?:at |al |de |del )?${PERCENT}(?! ?(?:of |de )?(?!for|para|in|en|on|with|con|y|and)[a-z])`,
+            `${PERCENT} ?(?:koh|potassium hydroxide|potasa(?: caustica)?|hidroxido de potasio)`,
           ]
         : []),
     ),
@@ -69,11 +69,10 @@ export function alkaliIn(rest: Remaining): Alkali {
 
 /** Shares of two alkalis; untold, `/plan` says what it takes. */
 function bothIn(rest: Remaining): string {
-  const share = (of: string) =>
-    told(rest.take(String.raw`${PERCENT} ?(?:of |de )?${of}`, String.raw`${of} ?${PERCENT}`));
-  const koh = share(String.raw`(?:koh|potassium hydroxide|potasa(?: caustica)?|hidroxido de potasio)`);
-  const naoh = share(String.raw`(?:naoh|sodium hydroxide|sosa(?: caustica)?|hidroxido de sodio)`);
-  rest.take(String.raw`(?:with |con )?(?:dual lye|both lyes|lye mix)`);
+  const share = (of: string) => told(rest.take(`${PERCENT} ?(?:of |de )?${of}`, `${of} ?${PERCENT}`));
+  const koh = share('(?:koh|potassium hydroxide|potasa(?: caustica)?|hidroxido de potasio)');
+  const naoh = share('(?:naoh|sodium hydroxide|sosa(?: caustica)?|hidroxido de sodio)');
+  rest.take('(?:with |con )?(?:dual lye|both lyes|lye mix)');
   if (koh === undefined && naoh === undefined) return 'both';
   if (koh === undefined) return `NaOH ${naoh}% + KOH ${100 - decimal(naoh!)}%`;
   return `NaOH ${naoh ?? 100 - decimal(koh)}% + KOH ${koh}%`;

@@ -4,7 +4,7 @@ import type { WeighedLye } from './check.ts';
 import { decimal, FAT, gramsOf, LYE, MASS, PERCENT, type Remaining, told } from './words.ts';
 
 export function superfatIn(rest: Remaining): { superfat?: number } {
-  if (rest.take(String.raw`(?:no|zero|without(?: any)?|sin|cero) (?:de )?${FAT}`)) return { superfat: 0 };
+  if (rest.take(`(?:no|zero|without(?: any)?|sin|cero) (?:de )?${FAT}`)) return { superfat: 0 };
   const percent = told(
     rest.take(
       String.raw`(?:a |at |at a |con |with |with a |al |un )*(-? ?\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de |of )?${FAT}`,
@@ -21,16 +21,16 @@ export function waterIn(rest: Remaining): { water?: string } {
   if (ratio) return { water: `${ratio[1]}:${ratio[2]}` };
   const strength = told(
     rest.take(
-      String.raw`(?:a |at |at a |with |con |with a |al )*${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|strength)(?: (?:of|de) ${LYE})?`,
-      String.raw`(?:${LYE} )?(?:concentration|concentracion|strength)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
-      String.raw`(?:a |at |with |con |al )*${PERCENT} ?(?:de )?${LYE}`,
+      `(?:a |at |at a |with |con |with a |al )*${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|strength)(?: (?:of|de) ${LYE})?`,
+      `(?:${LYE} )?(?:concentration|concentracion|strength)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
+      `(?:a |at |with |con |al )*${PERCENT} ?(?:de )?${LYE}`,
     ),
   );
   if (strength !== undefined) return { water: `${strength}% lye` };
   const ofOils = told(
     rest.take(
-      String.raw`(?:a |at |with |con |al )*${PERCENT} ?(?:de |of )?(?:water|agua)(?: (?:of|as|de|del|sobre)(?: the| los)? (?:oils?|aceites?|percent of oils))?`,
-      String.raw`(?:water|agua) ?(?:at |of |al |del |is |: ?)*${PERCENT}(?: (?:of|de) (?:the |los )?(?:oils?|aceites?))?`,
+      `(?:a |at |with |con |al )*${PERCENT} ?(?:de |of )?(?:water|agua)(?: (?:of|as|de|del|sobre)(?: the| los)? (?:oils?|aceites?|percent of oils))?`,
+      `(?:water|agua) ?(?:at |of |al |del |is |: ?)*${PERCENT}(?: (?:of|de) (?:the |los )?(?:oils?|aceites?))?`,
     ),
   );
   return ofOils === undefined ? {} : { water: `${ofOils}% of oils` };
@@ -39,8 +39,8 @@ export function waterIn(rest: Remaining): { water?: string } {
 export function weighedIn(rest: Remaining, { potassium, purity }: Alkali): WeighedLye | undefined {
   const mass = told(
     rest.take(
-      String.raw`(${MASS})(?: of| de)?(?: the| my| la)? ${LYE}`,
-      String.raw`${LYE}(?: is|:|=| es)? ?(${MASS})(?! ?(?:of |de )?[a-z]+(?: oil)?)`,
+      `(${MASS})(?: of| de)?(?: the| my| la)? ${LYE}`,
+      `${LYE}(?: is|:|=| es)? ?(${MASS})(?! ?(?:of |de )?[a-z]+(?: oil)?)`,
     ),
   );
   if (mass === undefined) return undefined;

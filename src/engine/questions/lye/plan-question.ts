@@ -50,7 +50,7 @@ export function readPlanQuestion(question: string): PlanQuestion | undefined {
   const water = waterIn(rest);
   const added = addedIn(rest);
   const size = rest.take(
-    String.raw`(${MASS})(?: total| of| de| in)* (?:total )?(?:oils|oil|fats|aceites|aceite|grasas)(?: in all| in total| en total)?(?! de | [a-z]+ oil)`,
+    `(${MASS})(?: total| of| de| in)* (?:total )?(?:oils|oil|fats|aceites|aceite|grasas)(?: in all| in total| en total)?(?! de | [a-z]+ oil)`,
   )?.[1];
   const pieces = rest.text
     .split(/[;,](?!\d)|\b(?:with|con|and then|plus|mas)\b|\b(?:and|y)\b(?= (?:\d|a |an |some |un |una ))/u)

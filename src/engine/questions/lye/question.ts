@@ -21,15 +21,16 @@ export type LyeQuestion = {
 };
 
 /** The unit of every bare figure, told once. */
-const ALL_IN_GRAMS = String.raw`(?:all|everything|todo|todos|todas|weights|pesos) (?:is |are |va |van |esta |estan )?(?:in|en) (?:grams?|gramos|gr|g)`;
+const ALL_IN_GRAMS =
+  '(?:all|everything|todo|todos|todas|weights|pesos) (?:is |are |va |van |esta |estan )?(?:in|en) (?:grams?|gramos|gr|g)';
 /** What is asked, and what is said beside it that changes nothing of the lye, wherever it stands. */
 const ASIDES = [
-  String.raw`(?:how (?:much|many)|cuant[oa]s?) (?:gram(?:o)?s (?:of |de )?)?(?:the |la )?${LYE}(?: (?:and|n|y|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
-  String.raw`for comparison(?: only)?`,
-  String.raw`(?:i|we) (?:shall|will|am|are) not (?:be )?(?:making|using|going to make) (?:it|any|this)`,
-  String.raw`(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)`,
-  String.raw`(?:that s|thats|eso es) (?:all|it|todo)`,
-  String.raw`(?:castile|castilla)(?: soap)?`,
+  `(?:how (?:much|many)|cuant[oa]s?) (?:gram(?:o)?s (?:of |de )?)?(?:the |la )?${LYE}(?: (?:and|n|y|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
+  'for comparison(?: only)?',
+  '(?:i|we) (?:shall|will|am|are) not (?:be )?(?:making|using|going to make) (?:it|any|this)',
+  '(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)',
+  '(?:that s|thats|eso es) (?:all|it|todo)',
+  '(?:castile|castilla)(?: soap)?',
 ];
 
 /**
@@ -48,7 +49,7 @@ export function readLyeQuestion(question: string): LyeQuestion {
   const inGrams = rest.take(ALL_IN_GRAMS) !== undefined;
   for (const aside of ASIDES) rest.take(aside);
   const size = rest.take(
-    String.raw`(${MASS})(?: total| of| de| in)* (?:total )?(?:oils|oil|fats|aceites|aceite|grasas)(?: in all| in total| en total)?(?! de | [a-z]+ oil)`,
+    `(${MASS})(?: total| of| de| in)* (?:total )?(?:oils|oil|fats|aceites|aceite|grasas)(?: in all| in total| en total)?(?! de | [a-z]+ oil)`,
   )?.[1];
   const oils = oilsIn(rest.text, { inGrams });
   return {

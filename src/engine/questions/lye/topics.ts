@@ -46,8 +46,10 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   ),
 };
 
-const LYE = String.raw`(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium |potassium )?hydroxide|sosa|soda caustica|lejia|potasa|hidroxido)`;
-const GLASS = String.raw`(?:glass|pyrex)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|mason jar|pyrex|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)`;
+const LYE =
+  '(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium |potassium )?hydroxide|sosa|soda caustica|lejia|potasa|hidroxido)';
+const GLASS =
+  '(?:glass|pyrex)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|mason jar|pyrex|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)';
 const ALUMINIUM = String.raw`(?:alumini?um|zinc|tin|galvani[sz]ed)(?: \w+)? (?:pots?|pans?|bowls?|jugs?|spoons?|buckets?)|(?:in|use|using) alumini?um|(?:olla|cazo|bol|cuchara|cubo|jarra)s? de (?:aluminio|zinc)|en aluminio`;
 const near = (before: string, after: string, gap = 40) =>
   new RegExp(String.raw`\b(?:${before})\b.{0,${gap}}\b(?:${after})\b`, 'u');
@@ -59,7 +61,7 @@ const TOPICS: readonly (readonly [topic: LyeTopic, patterns: readonly RegExp[]])
     [
       near(
         String.raw`neutrali[sz]\w*|clean(?:ing)? ?up|clean(?= (?:the |my |up )?(?:lye|naoh|caustic))|get rid of|dispose(?: of)?|throw (?:out|away)|pour (?:away|down)|mop(?: up)?|limpi\w*|deshag\w*|deshacer\w*|tirar|desech\w*|recog\w*`,
-        String.raw`${LYE}(?: (?:water|flakes|crystals|solution))?`,
+        `${LYE}(?: (?:water|flakes|crystals|solution))?`,
       ),
       near(
         String.raw`spill\w*|spilt|leftover|left over|sobr(?:o|a|ante|ado)|derram\w*|se me cayo|cay(?:o|eron)`,
@@ -81,7 +83,7 @@ const TOPICS: readonly (readonly [topic: LyeTopic, patterns: readonly RegExp[]])
     'bleach',
     [
       /\b(?:lejia (?:de (?:la )?ropa|de lavar|de limpiar|domestica|blanqueadora|del super\w*|normal)|lavandina|agua lavandina|cloro de (?:la )?ropa)\b/u,
-      near(String.raw`bleach|hypochlorite|hipoclorito`, String.raw`${LYE}|make soap|hacer jabon`),
+      near('bleach|hypochlorite|hipoclorito', `${LYE}|make soap|hacer jabon`),
       near(LYE, 'bleach|hypochlorite|hipoclorito'),
     ],
   ],
@@ -90,10 +92,10 @@ const TOPICS: readonly (readonly [topic: LyeTopic, patterns: readonly RegExp[]])
     [
       near(
         String.raw`baking soda|washing soda|soda ash|bicarbonat\w*|(?:sodium )?carbonate|carbonato(?: de sodio)?`,
-        String.raw`instead of|in place of|replace|for (?:the )?lye|as lye|en (?:vez|lugar) de|por (?:la )?sosa|como sosa`,
+        'instead of|in place of|replace|for (?:the )?lye|as lye|en (?:vez|lugar) de|por (?:la )?sosa|como sosa',
       ),
       near(
-        String.raw`instead of|replace|swap|substitute|en (?:vez|lugar) de|sustituir|reemplazar`,
+        'instead of|replace|swap|substitute|en (?:vez|lugar) de|sustituir|reemplazar',
         String.raw`baking soda|washing soda|soda ash|bicarbonat\w*|carbonato`,
       ),
     ],
@@ -103,19 +105,15 @@ const TOPICS: readonly (readonly [topic: LyeTopic, patterns: readonly RegExp[]])
     [
       near(
         String.raw`(?:pour|add|put|tip)(?:ing)?(?: the)?(?: \w+)? water`,
-        String.raw`(?:on ?to|on|in ?to|to|over)(?: the| my)? ${LYE}`,
+        `(?:on ?to|on|in ?to|to|over)(?: the| my)? ${LYE}`,
         8,
       ),
       near(
-        String.raw`(?:echar|echo|echas?|verter|vierto|anadir|anado|pongo|poner)(?:le)?(?: el)? agua`,
-        String.raw`(?:sobre|encima de|a|en|sobre de)(?: la)? ${LYE}`,
+        '(?:echar|echo|echas?|verter|vierto|anadir|anado|pongo|poner)(?:le)?(?: el)? agua',
+        `(?:sobre|encima de|a|en|sobre de)(?: la)? ${LYE}`,
         8,
       ),
-      near(
-        String.raw`${LYE}`,
-        String.raw`(?:in)?to (?:the )?water or (?:the )?water|al agua o (?:el )?agua`,
-        8,
-      ),
+      near(`${LYE}`, '(?:in)?to (?:the )?water or (?:the )?water|al agua o (?:el )?agua', 8),
     ],
   ],
   ['glass-jug', [near(GLASS, LYE, 60), near(LYE, GLASS, 60)]],
@@ -125,7 +123,7 @@ const TOPICS: readonly (readonly [topic: LyeTopic, patterns: readonly RegExp[]])
     [
       near(
         String.raw`forget|forgot|without|no|skip|need|don ?t have|sin|olvid\w*|hacen? falta|necesito|no tengo`,
-        String.raw`goggles|gloves|eye protection|gafas|guantes`,
+        'goggles|gloves|eye protection|gafas|guantes',
         24,
       ),
     ],
@@ -133,23 +131,23 @@ const TOPICS: readonly (readonly [topic: LyeTopic, patterns: readonly RegExp[]])
   [
     'lye-twice',
     [
-      near(String.raw`${LYE}`, 'twice|two times|dos veces|doble|otra vez', 24),
-      near(String.raw`twice|dos veces|two times`, LYE, 24),
+      near(`${LYE}`, 'twice|two times|dos veces|doble|otra vez', 24),
+      near('twice|dos veces|two times', LYE, 24),
     ],
   ],
   [
     'wrong-unit',
     [
       /\b(?:scale|balanza|bascula|peso)\b.{0,24}\b(?:was|were|set|estaba|marcaba|puesta)\b.{0,16}\b(?:in )?(?:en )?(?:ounces|oz|onzas|pounds|libras|grams|gramos)\b/u,
-      near(String.raw`ounces|oz|onzas`, String.raw`instead of grams|en (?:vez|lugar) de gramos`, 12),
-      near(String.raw`grams|gramos`, String.raw`instead of ounces|en (?:vez|lugar) de onzas`, 12),
+      near('ounces|oz|onzas', 'instead of grams|en (?:vez|lugar) de gramos', 12),
+      near('grams|gramos', 'instead of ounces|en (?:vez|lugar) de onzas', 12),
     ],
   ],
   [
     'lye-forgotten',
     [
       near(
-        String.raw`(?:if|whether|si) (?:i |le |he |ya )*(?:have |had |already )*(?:added|put in|put|poured|used|eche|puse|anadi|agregue|echado|puesto)`,
+        '(?:if|whether|si) (?:i |le |he |ya )*(?:have |had |already )*(?:added|put in|put|poured|used|eche|puse|anadi|agregue|echado|puesto)',
         LYE,
         12,
       ),
@@ -160,22 +158,18 @@ const TOPICS: readonly (readonly [topic: LyeTopic, patterns: readonly RegExp[]])
     'harder-by-lye',
     [
       near(
-        String.raw`(?:double|more|extra|add|increase|doblar|duplicar|mas|aumentar|subir)(?: the| la| de)?(?: more| extra)? ${LYE}`,
+        `(?:double|more|extra|add|increase|doblar|duplicar|mas|aumentar|subir)(?: the| la| de)?(?: more| extra)? ${LYE}`,
         String.raw`hard(?:er|en)?|firm(?:er)?|set faster|dur[oa]s?|endure\w*|firme|cuaj\w*`,
         40,
       ),
-      near(
-        String.raw`(?:can|could|should|may) i|puedo|podria`,
-        String.raw`(?:double|doblar|duplicar)(?: the| la)? ${LYE}`,
-        8,
-      ),
+      near('(?:can|could|should|may) i|puedo|podria', `(?:double|doblar|duplicar)(?: the| la)? ${LYE}`, 8),
     ],
   ],
   [
     'too-little-water',
     [
       /\b(?:too little|not enough|too few|less|forgot the|very little|poca|muy poca|demasiado poca|falta|menos)\b.{0,10}\b(?:water|agua)\b.{0,40}\b(?:lye|naoh|sosa|soap|jabon|batter|masa)\b/u,
-      near(LYE, String.raw`(?:too little|not enough|poca|demasiado poca|muy poca) (?:water|agua)`, 40),
+      near(LYE, '(?:too little|not enough|poca|demasiado poca|muy poca) (?:water|agua)', 40),
       /^(?:i (?:used|added|put|have) |use |puse |eche )?(?:too little|not enough|(?:muy |demasiado )?poca) (?:water|agua)\b[ ?!.]*$/u,
     ],
   ],

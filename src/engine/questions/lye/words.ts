@@ -1,16 +1,17 @@
 import { OUNCE_G, POUND_G } from '../../quantities/units.ts';
 import { spokenAmounts } from '../../text/spoken-amounts.ts';
 
-export const LYE = String.raw`(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio))`;
+export const LYE =
+  '(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio))';
 export const POTASSIUM =
   /\b(?:koh|potassium hydroxide|caustic potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))\b/u;
 export const SODIUM =
   /\b(?:naoh|sodium hydroxide|caustic soda|sosa(?: caustica)?|soda caustica|hidroxido (?:de )?sod(?:ico|io))\b/u;
 export const UNIT = String.raw`(?:kg|kilos?|kilograms?|kilogramos?|g|gr|grams?|gramos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b`;
 export const COUNT = String.raw`(?:\d+\/\d+|\d+(?:[.,]\d+)?(?: \d+\/\d+)?)`;
-export const MASS = String.raw`${COUNT} ?${UNIT}`;
+export const MASS = `${COUNT} ?${UNIT}`;
 export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)`;
-export const FAT = String.raw`(?:superfat(?:ting|ted)?|sf|sobre ?engrasado|sobre ?engrase|sobregrasa)`;
+export const FAT = '(?:superfat(?:ting|ted)?|sf|sobre ?engrasado|sobre ?engrase|sobregrasa)';
 
 const IN_GRAMS: readonly (readonly [unit: RegExp, grams: number])[] = [
   [/^k/u, 1000],
