@@ -25,6 +25,9 @@ type LyeReading = Omit<Reading, 'job'> & {
 /** Another substance, or a spill: these are answered even where an amount of lye is asked for. */
 const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set(['clean-up', 'drain-cleaner', 'bleach', 'baking-soda']);
 
+/** Whoever opens with the word wants the whole plan, however many oils follow. */
+const PLAN_FIRST = /^\W*(?:please |por favor )?plan(?:e[ae]\w*|ifi\w*)? /iu;
+
 /**
  * What a question about lye is answered with: its handling, a check of lye that was weighed, water for it, or a reading
  * for `/plan` that holds every word of it. Undefined where it is no such question.
@@ -40,7 +43,8 @@ export async function lyeAnswer(
   const topic = lyeTopicIn(question);
   if (topic && (BEFORE_AMOUNTS.has(topic) || !(asked.amount || asked.weighed)))
     return topicReply(topic, context);
-  if (job === 'plan' && !asked.amount && !asked.weighed) return planReading(question, read, context);
+  if ((job === 'plan' || PLAN_FIRST.test(question)) && !asked.amount && !asked.weighed)
+    return planReading(question, read, context);
   const coloured = job === 'dose' && read.facts.named.length > 0 && !asked.weighed;
   if (!(asked.amount || asked.weighed || job === 'lye') || coloured) return undefined;
   if (asked.amount && isBleachOrLye(question))

@@ -112,7 +112,7 @@ export const pictureActions = {
     seenBy: 'asker',
     access: 'steward',
     options: {
-      picture: text(
+      file: text(
         {
           en: 'Its name in the file of /flaws pictures: “3f09c2a1b7de.jpg”',
           es: 'Su nombre en el archivo de /flaws pictures: «3f09c2a1b7de.jpg»',
@@ -120,8 +120,8 @@ export const pictureActions = {
         { most: 60 },
       ),
     },
-    async answer({ picture }, context): Promise<Reply> {
-      const cause = await flaws.dropPicture(context, picture);
+    async answer({ file }, context): Promise<Reply> {
+      const cause = await flaws.dropPicture(context, file);
       const { pictures: say, causes, somethingElse } = context.say.flaws;
       const name = cause === 'something-else' ? somethingElse : causes[cause].name;
       return { kind: 'reply', headline: say.dropped({ name }), data: { cause }, blocks: [], cautions: [] };

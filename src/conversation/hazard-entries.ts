@@ -108,7 +108,7 @@ export const HAZARD_ENTRIES: Readonly<Record<string, readonly EntryKind[]>> = {
   'dose strength': strength,
   'dose with': colourant,
   'first-aid what': words,
-  'flaws drop picture': words,
+  'flaws drop file': words,
   'help topic': words,
   'match base': words,
   'match portion': words,

@@ -22,7 +22,10 @@ export async function answerNote(message: Message, { conversation, posting }: No
   if (answer?.kind !== 'reply') return false;
   // A post has no buttons that are one member's own.
   const payload = payloadOf({ ...answer, choices: [] }, wordsIn(answer.language));
-  await posting.post(Routes.channelMessages(message.channelId), requestOf(payload));
+  const { body, files } = requestOf(payload);
+  // Told once, also where its receipt was lost and the library sends it anew.
+  const once = { nonce: message.id, enforce_nonce: true };
+  await posting.post(Routes.channelMessages(message.channelId), { body: { ...body, ...once }, files });
   return true;
 }
 

@@ -88,8 +88,10 @@ describe.skipIf(!hasChromium)('the page for everybody', () => {
   test('nothing moves for whoever asked for less motion', async () => {
     const page = await (await browser.newContext({ ...PHONE, reducedMotion: 'reduce' })).newPage();
     await page.goto(room.seat(room.member));
-    room.host.delayNext('POST', /callback/, 1_500);
+    // Long enough to be seen on a busy machine.
+    room.host.delayNext('POST', /callback/, 8_000);
     await hands(page).line.fill('/help');
+    await page.keyboard.press('Escape');
     await page.keyboard.press('Enter');
     await page.locator('.working').waitFor();
     const moving = await page.evaluate(() => document.getAnimations().length);

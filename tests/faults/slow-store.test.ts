@@ -85,12 +85,15 @@ describe.each([
     // Loads what the commands need, which is not what is timed.
     for (const n of questions.keys()) await took(n);
     adapter.delay = delay;
-    // Each alone, the best of three: the machine is another's too.
-    for (const n of questions.keys()) {
-      let best = Number.POSITIVE_INFINITY;
-      for (let time = 0; time < 3 && best > IN_TIME; time += 1) best = Math.min(best, await took(n));
-      expect([questions[n]?.[0], Math.round(best) <= IN_TIME, best]).toEqual([questions[n]?.[0], true, best]);
-    }
+    // Side by side, since they only wait; the best of three, since the machine is another's too.
+    const best = await Promise.all(
+      questions.map(async ([command], n) => {
+        let least = Number.POSITIVE_INFINITY;
+        for (let time = 0; time < 3 && least > IN_TIME; time += 1) least = Math.min(least, await took(n));
+        return [command, least] as const;
+      }),
+    );
+    expect(best.filter(([, least]) => least > IN_TIME)).toEqual([]);
     adapter.delay = 0;
     const { text } = await askers[0]!.run('/shelf list');
     expect(text).toContain('Dusk');

@@ -214,7 +214,7 @@ describe('a slow answer', () => {
     await using other = await openRoom({ commands: [probe], store: slow });
     const taken: number[] = [];
     // The least of three: a busy machine holds up a single one.
-    for (let n = 0; n < 3; n++) {
+    for (let n = 0; n < 3 && !(taken.at(-1)! < 2_200); n++) {
       const began = performance.now();
       const acknowledged = Promise.withResolvers<number>();
       const leave = other.host.watchRequests(({ path }) => {

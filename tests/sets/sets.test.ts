@@ -32,6 +32,12 @@ const sets = [
     held: { questions: 59, amounts: 50, colours: 50, scope: 25 },
   },
   {
+    file: 'club-of-five.json',
+    // Run once, before anything was tuned on it; of its 110 flaws 106 came first and 109 in the first three.
+    first: { questions: 54, amounts: 45, colours: 38, scope: 24 },
+    held: { questions: 54, amounts: 47, colours: 43, scope: 24 },
+  },
+  {
     file: 'four-of-one-group.json',
     // Run once, before anything was tuned on it; of its 110 flaws 107 came first and 108 in the first three.
     first: { questions: 42, amounts: 44, colours: 47, scope: 20 },

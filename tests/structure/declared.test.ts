@@ -27,6 +27,8 @@ const UNREACHED: Readonly<Record<string, string>> = {
   'batches-full': 'a thousand batches',
   'batch-events-full': 'five hundred notes',
   'recipes-full': 'two hundred recipes',
+  'undo-changed-since': 'by its sentence, in tests/commands/undo.test.ts',
+  'privacy-under-way': 'two looks through one’s records at once, by its sentence in tests/commands/privacy',
 };
 
 const registry = await readCommands(new URL('commands/', root));

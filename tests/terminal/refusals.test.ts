@@ -199,7 +199,7 @@ const CASES: Readonly<
     [
       [JAR, '/shelf use item:Dusk amount:"5 g"', ['/press 1', { minutes: 40 }]],
       'undo-too-late',
-      '/shelf use or /shelf restock',
+      'more than 10 minutes ago',
     ],
     [
       [JAR, '/shelf restock item:Dusk amount:"20 g"', '/shelf use item:Dusk amount:"60 g"', '/press 1'],
@@ -242,10 +242,23 @@ const CASES: Readonly<
   pouring: [
     ['/pour swirl mould:"25x9x7 cm" shares:blue', 'swirl-shares-unreadable', 'blue 50%'],
     ['/pour swirl mould:"25x9x7 cm" shares:"blue 70%, white 60%"', 'swirl-shares-over', '130 %'],
-    ['/pour swirl mould:"mould round 8x30 cm" shares:"blue 50%, white 50%"', 'pour-not-a-loaf', '25x9x7 cm'],
+    ['/pour swirl mould:"2 cups" shares:"blue 50%, white 50%"', 'pour-not-a-mould', 'cylinder 8x25 cm'],
+    ['/pour line mould:"12 cavities x 100 ml"', 'pour-cavity-depth', '3 cm deep'],
+    ['/pour layers mould:"cylinder 8x25 cm" layers:3 raised:2', 'pour-tilt-round', 'loaf or slab'],
     ['/pour swirl mould:"25x9x7 cm" shares:"blue 50%, white 50%" depth:9', 'swirl-too-deep', '7 cm'],
     ['/pour infusion bar:brownish target:mustard', 'infusion-bar-unreadable', '20% #d9b86a'],
     ['/pour infusion bar:"20% #d9b86a"', 'infusion-without-target', 'colour you want'],
+  ],
+  'what is no colour, no lye, no jar': [
+    ['/dose colourant:henna portion:"2 cups"', 'colour-not-for-soap', 'hair colour only'],
+    ['/plan oils:"olive 100%" size:"500 g oils" lye:lejía', 'lye-or-bleach', 'write “NaOH”'],
+    ['/calibrate bars bar-1:"1/8 tsp per cup #8b93bd"', 'calibration-without-item', 'Which jar?'],
+    [
+      '/calibrate bars bar-1:"gold mica 1 tsp + titanium dioxide 1/2 tsp #8899bb"',
+      'calibration-mix-without-jar',
+      'no jar of your shelf',
+    ],
+    ['/flaws drop file:"bar.jpg"', 'flaw-picture-unknown', '/flaws pictures'],
   ],
   'files and lines': [
     ['/match photo:/nowhere/bar.jpg', 'file-not-found', '/nowhere/bar.jpg'],

@@ -81,7 +81,7 @@ export function parseSize(text: string): BatchSize {
   const mould =
     each !== null && leadingAmount(each[2]!) !== undefined
       ? readCavities(Number(each[1]), each[2]!)
-      : readMould(plain);
+      : (mouldOfVolume(plain) ?? readMould(plain));
   if (mould === undefined) return readAmount(plain);
   return within(mouldMillilitres(mould), plain, { by: 'mould', mould });
 }
@@ -116,6 +116,19 @@ function heldBy(text: string): ReturnType<typeof leadingAmount> {
     return head?.amount.measure === 'mass' ? [head] : [];
   });
   return weights.length === 1 ? weights[0] : undefined;
+}
+
+/** A mould that is told by what it holds: "a 2 litre mould", "molde de 2 litros". */
+function mouldOfVolume(text: string): Mould | undefined {
+  if (SIDES.test(text) || !/\b(?:mou?ld|molde|loaf|tray|bandeja)\b/iu.test(text)) return undefined;
+  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])\d/gu)].map(({ index }) => index);
+  const volumes = starts.flatMap(at => {
+    const head = leadingAmount(text.slice(at).replace(/^([\d.,/ ]*\d)-(?=\p{L})/u, '$1 '));
+    return head?.amount.measure === 'volume' ? [head.amount.millilitres] : [];
+  });
+  const [eachMillilitres] = volumes;
+  if (eachMillilitres === undefined || starts.length > 1) return undefined;
+  return { shape: 'cavities', count: 1, eachMillilitres };
 }
 
 const OF_OILS = /\b(?:oils?|fats?|aceites?|grasas?)\b/iu;

@@ -23,7 +23,7 @@ const MOST_WORDS = 300;
 
 /** Everyday words of questions, which no slip of the finger turns into a colourant. */
 export const PLAIN = new Set(
-  `${PLAIN_WORDS.join(' ')} about allowed colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos grasa grasas completo completa glicerina media libra libras onzas litro molde barra barras noche manana casa perfume`.split(
+  `${PLAIN_WORDS.join(' ')} about allowed number numbers colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos grasa grasas completo completa glicerina media libra libras onzas litro molde barra barras noche manana casa perfume`.split(
     /\s+/u,
   ),
 );
@@ -110,6 +110,7 @@ export function wordsOf(question: string): Words {
     .replace(/(\p{L})\1{2,}/gu, '$1$1')
     .replace(/¿|¡/gu, ' ')
     .replace(/\bgray/gu, 'grey')
+    .replace(/\bultra[ -](?=marin)/gu, 'ultra')
     .replace(/\bcolor(?!e)/gu, 'colour')
     .replace(TIGHT, '$1 $2 ')
     .replace(/(?<![#\p{L}\d])(\d[\d.,/]*)(\p{L}+)/gu, apart)

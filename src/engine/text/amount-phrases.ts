@@ -59,7 +59,7 @@ const DIVIDED =
 const PIECES =
   'bars?|barras?|barritas?|pastillas?|jabones|jaboncitos|soaps?|jugs?|jarras?|vasos?|containers?|recipientes?|tazones|bowls?|slots?|squares?|cavit\\w*|cavidad\\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|unidades|cupcakes?';
 const COUNT_OF_EACH = new RegExp(
-  String.raw`^(?:(?:enough |oil |batter )?(?:for|para|makes?|salen|fills?|llena) |(?:an? |un |my |mi |the |el )?(?:\p{L}+ ){0,2}(?:moulds?|molds?|moldes?|trays?|bandeja)[,:]? (?:de |of |with |con )?)?(\d{1,3}|an?|one|una?)[ -]*(?:silicone |silicona )?(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$`,
+  String.raw`^(?:(?:enough |oil |batter )?(?:for|para|makes?|salen|fills?|llena) |(?:an? |un |my |mi |the |el )?(?:\p{L}+ ){0,2}(?:moulds?|molds?|moldes?|trays?|bandeja)[,:]? (?:de |of |with |con )?)?(\d{1,3}|an?|one|una?)[ -]*(?:(?:silicone|silicona|wee|small|little|tiny|mini|guest|hand|travel|round|square) ){0,2}(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$`,
   'iu',
 );
 const COUNT_EACH_OF = new RegExp(

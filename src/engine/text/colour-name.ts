@@ -195,13 +195,23 @@ function named(said: string): NamedColour | undefined {
   return { hex, name: shift ? said : found.name, corrected: false };
 }
 
+/** Six figures anywhere among the words: "something near #8fae9b". */
+const HEX = /#[\da-f]{6}(?![\da-f])/iu;
+
+/** "rgb 120 40 60", channels of sRGB from 0 to 255. */
+function channelsOf(text: string): string | undefined {
+  const channels = /\brgb[ :]+(\d{1,3})[ ,;]+(\d{1,3})[ ,;]+(\d{1,3})\b/iu.exec(text)?.slice(1);
+  return channels && written(`rgb(${channels.join(', ')})`);
+}
+
 /**
  * The colour somebody names: as hex, `rgb()` or a CSS name, as a word of the trade in either language, by a name of the
  * open list, or as one of these with "light", "dusty", "darker than" and the like. Slips of the finger are put right and
  * said so. Undefined where no word of it names a colour.
  */
 export function colourNamed(text: string): NamedColour | undefined {
-  const hex = /#|\(|^[\da-f]{6}$/iu.test(text) ? written(text) : undefined;
+  const hex =
+    HEX.exec(text)?.[0] ?? channelsOf(text) ?? (/#|\(|^[\da-f]{6}$/iu.test(text) ? written(text) : undefined);
   if (hex !== undefined) return { hex, name: hex, corrected: false };
   const typed = fold(text.slice(0, LONGEST));
   if (typed === '') return undefined;

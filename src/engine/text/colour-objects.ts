@@ -16,7 +16,9 @@ export const OBJECTS_BY_HEX: Readonly<Record<string, string>> = {
     'agua de jamaica|flor de jamaica|hibiscus tea|te de jamaica|beet juice|jugo de remolacha|cranberry juice',
   '#f2c84b': 'passion fruit|maracuya|parcha|chinola|pineapple juice|cerveza clara|lager|light beer',
   '#5a1a24': 'oporto|cherry cola|grape must|mosto',
+  '#9c5a24': 'aguapanela|agua de panela',
   // sweets and cooking
+  '#e6dcc6': 'porridge|gachas|avena cocida',
   '#b5762f':
     'panela|piloncillo|papelon|chancaca|brown sugar|azucar morena|azucar moreno|raw sugar|demerara|maple syrup|golden syrup|sirope',
   '#7a4318':

@@ -66,7 +66,7 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
     'dark red|rojo oscuro|blood red|blood|sangre|rojo sangre|deep red|garnet|granate|rojo quemado|brick blood',
   '#800020': 'burgundy|borgona|burdeos|burdeo|bordo|bordeaux|oxblood|merlot',
   '#6e1230':
-    'guinda|wine|vino|tinto|vino tinto|red wine|color vino|sangria|black cherry|cereza negra|wine red|rojo vino',
+    'guinda|wine|vino|vinotinto|tinto|vino tinto|red wine|color vino|sangria|black cherry|cereza negra|wine red|rojo vino',
   '#5d1a28': 'maroon|marron rojo oscuro',
   '#a5402d': 'brick|ladrillo|color ladrillo|brick red|rojo ladrillo|rojo oxido|rust red',
   '#c4673f':

@@ -149,7 +149,6 @@ function finished(
     ...(listOf(body.options).length > 0 && { options: body.options }),
     ...(scope === undefined
       ? { contexts: body.contexts ?? null, integration_types: body.integration_types ?? [0] }
-      : // As observed: a group's own command says that it is of the group's installation.
-        { guild_id: scope, contexts: null, integration_types: [0] }),
+      : { guild_id: scope }),
   } as unknown as APIApplicationCommand;
 }

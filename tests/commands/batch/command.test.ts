@@ -57,6 +57,8 @@ describe('/batch poured', () => {
     });
     expect(headline(told)).toMatch(/^1\.92 g “Dusk”, 0\.39 g “Sun” off your shelf for “Plum”/);
     expect(told.text).toContain('plain: no colour, expected cream');
+    const yellow = await member.run('/batch poured', { made: '1 cup plain', base: 'yellow' });
+    expect(yellow.text).toMatch(/plain: no colour, expected (?!cream)/);
   });
 
   test('says where the shelf had less than went in, takes what is there, and keeps the batch', async () => {

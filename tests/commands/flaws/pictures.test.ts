@@ -230,8 +230,8 @@ describe('one picture out of the set', () => {
 
   test('goes by the name that it has in the file, for stewards alone', async () => {
     const [first, second] = await named();
-    expect((await room.member.run('/flaws drop', { picture: first! })).text).toMatch(/steward/i);
-    const gone = await room.steward.run('/flaws drop', { picture: ` ${first!.toUpperCase()} ` });
+    expect((await room.member.run('/flaws drop', { file: first! })).text).toMatch(/steward/i);
+    const gone = await room.steward.run('/flaws drop', { file: ` ${first!.toUpperCase()} ` });
     expect(gone.ephemeral).toBe(true);
     expect(gone.text).toMatch(
       /Erased from the set: the picture kept as (?:white-pigment crackle|soda ash)\. Files exported before/,
@@ -243,11 +243,11 @@ describe('one picture out of the set', () => {
   test('of another name, or twice, changes nothing and says which names there are', async () => {
     const [left] = await named();
     for (const picture of ['🧼', 'constructor', '../etc', 'x'.repeat(60)])
-      expect((await room.steward.run('/flaws drop', { picture })).text).toMatch(
+      expect((await room.steward.run('/flaws drop', { file: picture })).text).toMatch(
         /Nothing in the set is called[\s\S]*\/flaws pictures/,
       );
     expect(await kept()).toBe(1);
-    await Promise.all([1, 2].map(() => room.steward.run('/flaws drop', { picture: left! })));
+    await Promise.all([1, 2].map(() => room.steward.run('/flaws drop', { file: left! })));
     expect(await kept()).toBe(0);
   });
 });

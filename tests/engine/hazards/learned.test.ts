@@ -21,7 +21,7 @@ test('the weights written down are those that the texts give, and small', () => 
  * Figures of texts by writers whose texts were not learned from. The lexicon and its weights owe nothing to the fourth,
  * fifth, sixth and seventh writers; the others they know, so that only what was learned is new to those.
  */
-const BOUNDS = [
+const ALL = [
   { writer: 'first', shown: 1, two: 1, questions: 1, alarms: 0.09 },
   { writer: 'third', shown: 1, two: 1, questions: 0.93, alarms: 0.12 },
   { writer: 'own', shown: 0.97, two: 0.97, questions: 1, alarms: 0.18 },
@@ -31,6 +31,10 @@ const BOUNDS = [
   { writer: 'sixth', shown: 0.93, two: 0.9, questions: 0.8, alarms: 0.28 },
   { writer: 'seventh', shown: 0.97, two: 0.97, questions: 0.7, alarms: 0.04 },
 ] as const;
+/** A fit takes seconds: those whose hands are farthest from the others', or all where that is asked. */
+const BOUNDS =
+  process.env.LEFT_OUT === 'all' ? ALL : ALL.filter(({ writer }) => /^(?:fifth|seventh)$/.test(writer));
+const PLAIN = ['beginner-in-a-hurry', 'market-seller', 'flaws 0', 'flaws 1', 'flaws 2', 'flaws 3'];
 const PLAIN_ALARMS = 0.02;
 
 describe('writers whose texts were not learned from are understood', () => {
@@ -62,7 +66,7 @@ describe('writers whose texts were not learned from are understood', () => {
     120_000,
   );
 
-  test.each(['beginner-in-a-hurry', 'market-seller', 'flaws 0', 'flaws 1', 'flaws 2', 'flaws 3'])(
+  test.each(process.env.LEFT_OUT === 'all' ? PLAIN : ['market-seller'])(
     'plain questions and flaws: %s',
     writer => {
       const model = fitWithout(text => text.writer === writer);

@@ -1,0 +1,32 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { expect, test } from 'vitest';
+import { readEmergencies } from '../../../src/engine/hazards/index.ts';
+
+type Told = { readonly text: string; readonly id: string };
+/** Texts that nothing was learned from; see the note in the file. */
+const unseen = JSON.parse(readFileSync(join(import.meta.dirname, 'emergencies-eighth.json'), 'utf8')) as {
+  readonly emergencies: readonly Told[];
+  readonly 'first-aid-questions': readonly Told[];
+  readonly 'no-alarm': readonly { readonly text: string }[];
+};
+const idsIn = ({ text }: { readonly text: string }) => readEmergencies(text).map(({ id }) => id);
+
+test('of emergencies that it never saw, first aid is shown for nearly all, and the right one', () => {
+  const shown = unseen.emergencies.filter(one => idsIn(one).length > 0);
+  expect(unseen.emergencies.filter(one => !shown.includes(one)).length).toBeLessThanOrEqual(1);
+  const right = unseen.emergencies.filter(one => (idsIn(one) as readonly string[]).includes(one.id));
+  expect(right.length).toBeGreaterThanOrEqual(74);
+});
+
+test('whoever asks ahead what to do if it happens is told', () => {
+  const told = unseen['first-aid-questions'].filter(one =>
+    (idsIn(one) as readonly string[]).includes(one.id),
+  );
+  expect(told.length).toBeGreaterThanOrEqual(21);
+});
+
+test('near misses alarm one time in ten at most', () => {
+  const alarmed = unseen['no-alarm'].filter(one => idsIn(one).length > 0);
+  expect(alarmed.map(({ text }) => text).length).toBeLessThanOrEqual(8);
+});
