@@ -36,22 +36,27 @@ const OWN: ReadonlySet<string> = new Set(['shelf-add', 'shelf-use', 'shelf-show'
 /** How likely a reading must be before anybody’s note is answered unasked. */
 const SURE = 0.9;
 
+const OF_SOAP =
+  /\b(?:soaps?|bars?|batter|loaf|loaves|batch|swirl\w*|mica|pigment\w*|jab[oó]n\w*|barras?|pastillas?|masa|lote|micas)\b/iu;
+
 /**
  * Whether a note is a question to us: it mentions us, is told to us alone, or asks with a question mark for something that we
  * surely do and that nothing is missing for.
  */
 function isQuestion({ content, mentions, client, guild }: Message): boolean {
   if (content.length > LONGEST_QUESTION) return false;
-  const [reading] = readQuestion(content).readings;
+  const { readings, facts } = readQuestion(content);
+  const [reading] = readings;
   if (!reading || OWN.has(reading.job)) return false;
   if (
     guild === null ||
     (client.user !== null && mentions.has(client.user, { ignoreEveryone: true, ignoreRoles: true }))
   )
     return true;
-  return (
-    content.includes('?') && reading.score >= SURE && reading.missing.length === 0 && reading.job !== 'help'
-  );
+  // Turns of phrase alone do not tell a flaw of a bar from talk.
+  const tellsFlaw = facts.findings > 0 && OF_SOAP.test(content);
+  const isTalk = reading.job === 'help' || (reading.job === 'diagnose' && !tellsFlaw);
+  return content.includes('?') && reading.score >= SURE && reading.missing.length === 0 && !isTalk;
 }
 
 const answerInWords = (message: Message, conversation: Conversation) =>
