@@ -38,6 +38,8 @@ export type Ballot = {
   readonly cause?: string;
   /** Said before the ballot itself. */
   readonly said?: string;
+  /** Cast in one line by somebody who knows the numbers: no picture of the bars. */
+  readonly written?: boolean;
 };
 
 /** The platform shows so many items in a menu. */
@@ -62,7 +64,7 @@ export function stillStanding(chosen: Chosen, bars: readonly NumberedBar[]): Cho
 
 /** A member's ballot: what is on it, what may go on it next, and the bars to look at while choosing. */
 export async function ballotReply(
-  { challenge, now, chosen, step, saved, ownLeftOut = false, cause, said }: Ballot,
+  { challenge, now, chosen, step, saved, ownLeftOut = false, cause, said, written = false }: Ballot,
   leads: BallotLeads,
   context: Context,
 ): Promise<Reply> {
@@ -94,10 +96,12 @@ export async function ballotReply(
       numbered: terms.method === 'schulze',
     });
   blocks.push({ kind: 'text', text: notes.join('\n') });
-  if (step) {
+  if (step && !written) {
     const marks = marksOf(ranks, terms.method, steps);
     const ballot = { voter: context.asker.id, marks };
-    blocks.push(...(await barsPicture(context.workers, scopeOf(context), { challenge, now, say }, ballot)));
+    const drawing = barsPicture(context.workers, scopeOf(context), { challenge, now, say }, ballot);
+    // What was cast is cast: a group that crowds the drawing of pictures votes all the same.
+    blocks.push(...(await drawing.catch(() => [])));
   }
   const headline = said ?? steps.ballot[count === 0 ? 'empty' : saved]({ title: terms.title, bars: count });
   return {

@@ -51,7 +51,7 @@ export async function vote(
   const entries = new Map(
     inTheRunning(numberedBars(challenge, now)).map(({ number, entry }) => [number, entry]),
   );
-  return cast(challenge, readRanking(ranking, entries), context);
+  return cast(challenge, readRanking(ranking, entries), context, { written: true });
 }
 
 /** The ballot of a member as it stands, ready to be filled in. */
@@ -86,7 +86,12 @@ function voting(challenge: StoredChallenge, { at }: Context): Challenge {
   return now;
 }
 
-async function cast(challenge: StoredChallenge, chosen: Chosen, context: Context): Promise<Reply> {
+async function cast(
+  challenge: StoredChallenge,
+  chosen: Chosen,
+  context: Context,
+  how: Pick<Ballot, 'written'> = {},
+): Promise<Reply> {
   const done = await castBallot(
     scopeOf(context),
     challenge.id,
@@ -102,6 +107,7 @@ async function cast(challenge: StoredChallenge, chosen: Chosen, context: Context
       saved: done.superseded ? 'superseded' : 'now',
       ownLeftOut: chosen.flat().length > done.chosen.flat().length,
       ...(!done.superseded && { cause: madeBy(context).id }),
+      ...how,
     },
     context,
   );
