@@ -15,7 +15,7 @@ import { photoColours } from '../photo/colours.ts';
 import type { Box } from '../photo/reading.ts';
 import { drawBatchPairs } from '../pictures/batch-pairs.ts';
 import { drawBatchCard } from '../pictures/card/phone-card.ts';
-import { printBatchCard } from '../pictures/card/print.ts';
+import type { printBatchCard } from '../pictures/card/print.ts';
 import { drawTimeline } from '../pictures/card/timeline.ts';
 import { drawChallengeCard } from '../pictures/challenge-card.ts';
 import { drawClassHandout } from '../pictures/class-handout.ts';
@@ -63,7 +63,9 @@ export const jobs = {
   planBatch,
   planClass: ({ request, ask }: { request: PlanRequest; ask: ClassAsk }) => planClass(request, ask),
   batchCard: drawBatchCard,
-  printBatchCard,
+  // Loaded with the first page to print: few plans are, and its fonts and streams are large.
+  printBatchCard: async (asked: Parameters<typeof printBatchCard>[0]) =>
+    (await import('../pictures/card/print.ts')).printBatchCard(asked),
   timeline: drawTimeline,
   batchPairs: drawBatchPairs,
   classHandout: drawClassHandout,
