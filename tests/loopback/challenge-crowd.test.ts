@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
 import { chanceFrom } from '../../src/engine/challenges/voting/chance.ts';
-import { type Host, openHost } from '../../src/loopback/index.ts';
+import type { Host } from '../../src/loopback/index.ts';
 import type { Member } from '../../src/loopback/interface.ts';
 import {
   asOf,
@@ -18,6 +18,7 @@ import {
 } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { bar, made, terms } from '../records/challenges/fair.ts';
+import { openJudgedHost } from './judged-host.ts';
 import { registry } from './room.ts';
 
 const TOKEN = 'loopback-token';
@@ -35,7 +36,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'crowd-'));
   address = `sqlite:${join(folder, 'records.sqlite')}`;
   // How long an answer takes is no matter here, only whether what was answered is true.
-  host = await openHost({ acknowledgeWithinMs: 20_000, patienceMs: 20_000 });
+  host = await openJudgedHost({ acknowledgeWithinMs: 20_000, patienceMs: 20_000 });
   await register(registry, { token: TOKEN, api: host.api });
 });
 afterAll(async () => {
@@ -68,7 +69,7 @@ async function prepare(group: string) {
   const { id } = await openChallenge(
     scope,
     { terms: { ...terms, ...times, decides: 'votes' }, channel: '', language: 'en' },
-    made('steward', now - 49 * hour),
+    made('1001', now - 49 * hour),
   );
   for (let number = 1; number <= BARS; number++)
     await enterBar(
