@@ -2,12 +2,12 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { OILS } from '../../../src/engine/batch/oils/index.ts';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
+import { CLASSES, type Class } from '../../../src/engine/hazards/emergencies/learned/classes.ts';
 import { featuresOf } from '../../../src/engine/hazards/emergencies/learned/features.ts';
-import type { Class } from '../../../src/engine/hazards/emergencies/learned/model.ts';
 import { groundsIn } from '../../../src/engine/hazards/emergencies/read.ts';
 import { BARRED, type EmergencyId } from '../../../src/engine/hazards/index.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
-import type { Lesson } from './fit-learned.ts';
+import type { Lesson } from '../text/learned/fit.ts';
 
 /** A text with what it tells of. `writer`: whose words they are; one writer is left out at a time. */
 export type LearnedText = {
@@ -99,5 +99,5 @@ export const learnedTexts = (): readonly LearnedText[] => [...told(), ...plain()
 
 export const lessonOf = ({ text, label }: LearnedText): Lesson => ({
   features: featuresOf(groundsIn(text)),
-  label,
+  label: CLASSES.indexOf(label),
 });

@@ -1,14 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import weightsFile from '../../../src/engine/hazards/emergencies/learned/weights.json' with { type: 'json' };
-import { written } from '../../../src/engine/hazards/emergencies/learned/weights.ts';
 import { readEmergencies } from '../../../src/engine/hazards/emergencies/read.ts';
-import { fitLearned } from './fit-learned.ts';
+import { written } from '../../../src/engine/text/learned/written.ts';
+import { fitModel } from '../text/learned/fit.ts';
+import { FIT } from './fit-emergencies.ts';
 import { type LearnedText, learnedTexts, lessonOf } from './learned-texts.ts';
 
 const texts = learnedTexts();
 const lessons = new Map(texts.map(text => [text, lessonOf(text)]));
 const fitWithout = (away: (text: LearnedText) => boolean) =>
-  fitLearned(texts.filter(text => !away(text)).map(text => lessons.get(text)!));
+  fitModel(
+    texts.filter(text => !away(text)).map(text => lessons.get(text)!),
+    FIT,
+  );
 
 test('the weights written down are those that the texts give, and small', () => {
   const { origin, ...model } = weightsFile;

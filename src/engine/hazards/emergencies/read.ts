@@ -1,4 +1,5 @@
 import { cut } from '../../text/cut.ts';
+import type { Model } from '../../text/learned/model.ts';
 import { LONGEST_WORDS } from '../../text/tokens.ts';
 import { isAskedBefore } from './asked-before.ts';
 import { EMERGENCY_IDS, type Emergency, type EmergencyId } from './emergency.ts';
@@ -7,7 +8,6 @@ import WEIGHTS from './evidence/weights.json' with { type: 'json' };
 import { isTakenBack } from './false-alarm.ts';
 import type { Grounds } from './grounds.ts';
 import { joined } from './join.ts';
-import type { Model } from './learned/model.ts';
 import { readLearned } from './learned/read.ts';
 import { outrightIn } from './outright/read.ts';
 import type { Scene } from './patterns.ts';

@@ -47,15 +47,20 @@ export function eachValue(
   }
 }
 
-/** The natural logarithm of each class's probability, in the order of the model's classes. */
-export function logChances(features: Features, model: Model): readonly number[] {
+/** The score of each class, natural logarithm of its odds up to a common constant, in the order of the model's classes. */
+export function scoresOf(features: Features, model: Model): readonly number[] {
   const { weights, steps, intercepts } = model;
   const width = steps.length;
   const sums = new Float64Array(width);
   eachValue(features, model, (row, value) => {
     for (let c = 0; c < width; c += 1) sums[c]! += value * weights[row * width + c]!;
   });
-  const scores = intercepts.map((intercept, c) => intercept + sums[c]! * steps[c]!);
+  return intercepts.map((intercept, c) => intercept + sums[c]! * steps[c]!);
+}
+
+/** The natural logarithm of each class's probability, in the order of the model's classes. */
+export function logChances(features: Features, model: Model): readonly number[] {
+  const scores = scoresOf(features, model);
   const most = Math.max(...scores);
   const all = most + Math.log(scores.reduce((sum, score) => sum + Math.exp(score - most), 0));
   return scores.map(score => score - all);

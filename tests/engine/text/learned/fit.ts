@@ -10,8 +10,8 @@ export type Fit = {
   readonly trust: number;
   /** So many features are kept. */
   readonly most: number;
-  /** Features in fewer texts are accidents of one writer. */
-  readonly least: number;
+  /** Features in fewer texts are accidents of one writer: counted over all kinds of feature, or for each kind. */
+  readonly least: number | readonly number[];
 };
 
 const ROUNDS = 60;
@@ -19,12 +19,21 @@ const SIFTING_ROUNDS = 15;
 
 type Known = Pick<Model, 'rows' | 'idf'>;
 
-function knownIn(lessons: readonly Lesson[], least: number): Known {
+/** In how many texts each feature stands, of one kind or of all. */
+function holdingIn(lessons: readonly Lesson[], kind?: number): ReadonlyMap<number, number> {
   const holding = new Map<number, number>();
   for (const { features } of lessons)
-    for (const { counts } of features)
+    for (const { counts } of kind === undefined ? features : [features[kind]!])
       for (const hash of counts.keys()) holding.set(hash, (holding.get(hash) ?? 0) + 1);
-  const kept = [...holding].filter(([, texts]) => texts >= least);
+  return holding;
+}
+
+function knownIn(lessons: readonly Lesson[], least: Fit['least']): Known {
+  const counted =
+    typeof least === 'number'
+      ? [{ holding: holdingIn(lessons), least }]
+      : least.map((one, kind) => ({ holding: holdingIn(lessons, kind), least: one }));
+  const kept = counted.flatMap(one => [...one.holding].filter(([, texts]) => texts >= one.least));
   return {
     rows: new Map(kept.map(([hash], at) => [hash, at])),
     idf: Uint8Array.from(kept, ([, texts]) => rarity(texts, lessons.length)),

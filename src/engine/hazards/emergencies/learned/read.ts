@@ -1,8 +1,18 @@
+import { type Model, scoresOf } from '../../../text/learned/model.ts';
+import { modelOf } from '../../../text/learned/written.ts';
 import type { EmergencyId } from '../emergency.ts';
 import type { Grounds } from '../grounds.ts';
+import { CLASSES } from './classes.ts';
 import { featuresOf } from './features.ts';
-import { type Model, scoresOf } from './model.ts';
-import { CLASSES, learned } from './weights.ts';
+import WRITTEN from './weights.json' with { type: 'json' };
+
+let unpacked: Model | undefined;
+
+/** What was learned from every text; unpacked when first asked for. */
+const learned = (): Model => {
+  unpacked ??= modelOf(WRITTEN);
+  return unpacked;
+};
 
 /** `odds`: natural logarithm of the odds that a text tells of any emergency; each with its score, the likeliest first. */
 export type LearnedReading = {
