@@ -84,30 +84,16 @@ async function answerAtOnce(line: Line, answer: Answer): Promise<void> {
   // A problem never wipes away the message that the button was on.
   const updates = replacing && answer.kind === 'reply';
   const payload = payloadFor(answer);
-  const act = () => (updates ? update(line, payload) : send(line, payload, onlyAsker || !isReply(answer)));
-  try {
-    await act();
-  } catch (error) {
-    if (!mayHaveArrived(error)) throw error;
-    await editOr(line, payload, act);
-  }
+  await surely(line, payload, () =>
+    updates ? update(line, payload) : send(line, payload, onlyAsker || !isReply(answer)),
+  );
 }
 
 /** A form that is late is opened by the button that is sent meanwhile; anything else takes its place. */
 async function answerAfterWaiting(line: Line, answering: Promise<Answer>, waiting: Payload): Promise<void> {
-  await sendSurely(line, waiting);
+  await surely(line, waiting, () => send(line, waiting, line.onlyAsker));
   const answer = await answering;
   if (answer.kind !== 'form') await edit(line, payloadFor(answer));
-}
-
-async function sendSurely(line: Line, payload: Payload): Promise<void> {
-  const act = () => send(line, payload, line.onlyAsker);
-  try {
-    await act();
-  } catch (error) {
-    if (!mayHaveArrived(error)) throw error;
-    await editOr(line, payload, act);
-  }
 }
 
 const isReply = ({ kind }: Answer) => kind === 'reply';
@@ -137,13 +123,18 @@ async function announceAndAnswer(line: Line, answering: Promise<Answer>): Promis
   }
 }
 
-/** Puts an answer that may have arrived in its place again; where nothing arrived, sends it once more. */
-async function editOr(line: Line, payload: Payload, again: () => Promise<void>): Promise<void> {
+/** Sends something; where it may have arrived, puts it in its place again, and sends it once more where nothing stands. */
+async function surely(line: Line, payload: Payload, act: () => Promise<void>): Promise<void> {
   try {
-    await edit(line, payload);
-  } catch (error) {
-    if (!hasCode(error, UNANSWERED)) throw error;
-    await again();
+    await act();
+  } catch (lost) {
+    if (!mayHaveArrived(lost)) throw lost;
+    try {
+      await edit(line, payload);
+    } catch (error) {
+      if (!hasCode(error, UNANSWERED)) throw error;
+      await act();
+    }
   }
 }
 
