@@ -122,9 +122,16 @@ describe('beside its announcement', () => {
     const [channel] = fair.group.channels as [Channel];
     services.room.host.faultNext('POST', /\/threads$/, 'lost');
     await open(channel);
+    await fair.wait(0);
+    expect(services.room.faults.splice(0)).toHaveLength(1);
     await fair.wait(day / 24);
     expect(fair.group.threads).toHaveLength(1);
-    services.room.faults.length = 0;
+    // That it stands is known, so nothing asks for it again.
+    const posts = await services.room.store.range('challenge-post/', 'challenge-post0', 500);
+    expect(
+      posts.map(({ key }) => key).filter(key => key.includes(fair.group.id) && /thread/.test(key)),
+    ).toHaveLength(1);
+    expect(fair.faults).toEqual([]);
   });
 
   test('nobody is called but the role that the stewards chose, and then only that', async () => {
@@ -212,6 +219,11 @@ describe('beside its announcement', () => {
       '## “Dusk” is being voted on.',
       expect.stringMatching(/^## “Dusk”: 0 entries are in, vote until/),
     ]);
+    // Nobody asks the platform for what it surely refuses.
+    const asked = services.room.host.requests.filter(({ path }) =>
+      path.includes(`${hall.id}/scheduled-events`),
+    );
+    expect(asked.filter(({ status = 0 }) => status >= 400)).toEqual([]);
     expect(fair.faults).toEqual([]);
   });
 });
@@ -237,6 +249,33 @@ describe('at its opening', () => {
     const cellar = fair.group.addChannel('cellar');
     cellar.allowBot(0n);
     expect((await open(bench, { channel: cellar, title: 'Fog' })).text).toContain('(View Channel)');
+  });
+
+  test('it says what will not stand beside it, and nothing of what the group does not want', async () => {
+    const [bench] = fair.group.channels as [Channel];
+    // A group lets us open threads, and enter nothing in its calendar.
+    const first = (await open(bench)).text;
+    expect(first).toContain('Create Events');
+    expect(first).not.toContain('Create Public Threads');
+    bench.allowBot(fair.permissions & ~permissionBits.createPublicThreads);
+    expect((await open(bench, { title: 'Fog' })).text).toContain('(Create Public Threads)');
+    await fair.steward.run('/challenge settings', { threads: false, calendar: false });
+    expect((await open(bench, { title: 'Rain' })).text).not.toMatch(/Create (?:Public Threads|Events)/);
+    const hall = services.room.host.addGuild({
+      name: 'Open hall',
+      botPermissions: fair.permissions | permissionBits.createEvents,
+    });
+    const steward = hall.addMember({ name: 'Odile', permissions: permissionBits.manageGuild });
+    const told = await steward.run('/challenge open', { title: 'Dawn' });
+    expect(told.text).not.toMatch(/Create (?:Public Threads|Events)/);
+  });
+
+  test('a role that nobody can call is named as such when it is chosen, others are not', async () => {
+    const quiet = fair.group.addRole('Quiet', 0n, false);
+    const uncallable = /lets nobody be called/;
+    expect((await fair.steward.run('/challenge settings', { calls: quiet })).text).toMatch(uncallable);
+    const callers = fair.group.addRole('Challengers');
+    expect((await fair.steward.run('/challenge settings', { calls: callers })).text).not.toMatch(uncallable);
   });
 
   test('a locked thread is named as such', async () => {
