@@ -1,61 +1,19 @@
 import type { JugMethod } from '../../engine/batch/jug.ts';
 import type { PlanWarnings } from '../../engine/batch/planning/plan-warning.ts';
 import type { PrepSteps } from '../../engine/batch/planning/prep-step.ts';
-import type { AdditiveId, LiquidId } from '../../engine/batch/request.ts';
-import { fahrenheit } from '../../engine/quantities/units.ts';
+import type { AdditiveId } from '../../engine/batch/request.ts';
+import { fahrenheit, OUNCE_G } from '../../engine/quantities/units.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
+import { additives, liquids } from './liquid-names.ts';
 
-const { one, two } = numbersIn('en');
+const { down, one } = numbersIn('en');
 const g = (grams: number) => `${one(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
-const OUNCE = 28.349523125;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
-const weight = (grams: number) =>
-  `${one(grams)} g (${two(Math.floor((100 * grams) / OUNCE + 1e-6) / 100)} oz)`;
+const weight = (grams: number) => `${one(grams)} g (${down(grams / OUNCE_G, 2)} oz)`;
 
-const liquids: Readonly<Record<LiquidId, string>> = {
-  milk: 'milk',
-  'goat-milk': 'goat’s milk',
-  'coconut-milk': 'coconut milk',
-  cream: 'cream',
-  buttermilk: 'buttermilk',
-  yoghurt: 'yoghurt',
-  'oat-drink': 'oat drink',
-  'almond-drink': 'almond drink',
-  'soy-drink': 'soy drink',
-  beer: 'beer (boiled, flat)',
-  wine: 'wine (boiled)',
-  cider: 'cider (boiled, flat)',
-  tea: 'tea',
-  coffee: 'coffee',
-  'aloe-juice': 'aloe juice',
-  'aloe-gel': 'aloe gel',
-  'fruit-puree': 'fruit purée',
-  'vegetable-puree': 'vegetable purée',
-  vinegar: 'vinegar',
-  'lemon-juice': 'lemon juice',
-  hydrosol: 'hydrosol',
-  'witch-hazel': 'witch hazel (boiled)',
-  kombucha: 'kombucha (boiled, flat)',
-  'coconut-water': 'coconut water',
-  'fruit-juice': 'fruit juice',
-  'sea-water': 'sea water',
-  brine: 'brine',
-  ice: 'ice',
-};
-const additives: Readonly<Record<AdditiveId, string>> = {
-  ...liquids,
-  honey: 'honey',
-  sugar: 'sugar',
-  salt: 'salt',
-  clay: 'clay',
-  'citric-acid': 'citric acid',
-  'citric-anhydrous': 'anhydrous citric acid',
-  'sodium-lactate': 'sodium lactate',
-  oatmeal: 'oatmeal',
-};
 const name = (id: AdditiveId) => additives[id];
 const bare = (id: AdditiveId) => name(id).replace(/ \(.*\)$/u, '');
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,59 +1,17 @@
 import type { PrepSteps } from '../../engine/batch/planning/prep-step.ts';
-import type { AdditiveId, LiquidId } from '../../engine/batch/request.ts';
-import { fahrenheit } from '../../engine/quantities/units.ts';
+import type { AdditiveId } from '../../engine/batch/request.ts';
+import { fahrenheit, OUNCE_G } from '../../engine/quantities/units.ts';
 import type * as en from '../en/liquids.ts';
 import { numbersIn } from '../numbers.ts';
+import { additives, liquids } from './liquid-names.ts';
 
-const { one, two } = numbersIn('es');
+const { down, one } = numbersIn('es');
 const g = (grams: number) => `${one(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
-const OUNCE = 28.349523125;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
-const weight = (grams: number) =>
-  `${one(grams)} g (${two(Math.floor((100 * grams) / OUNCE + 1e-6) / 100)} oz)`;
+const weight = (grams: number) => `${one(grams)} g (${down(grams / OUNCE_G, 2)} oz)`;
 
-const liquids: Readonly<Record<LiquidId, string>> = {
-  milk: 'leche',
-  'goat-milk': 'leche de cabra',
-  'coconut-milk': 'leche de coco',
-  cream: 'nata',
-  buttermilk: 'suero de mantequilla',
-  yoghurt: 'yogur',
-  'oat-drink': 'bebida de avena',
-  'almond-drink': 'bebida de almendra',
-  'soy-drink': 'bebida de soja',
-  beer: 'cerveza (hervida, sin gas)',
-  wine: 'vino (hervido)',
-  cider: 'sidra (hervida, sin gas)',
-  tea: 'té',
-  coffee: 'café',
-  'aloe-juice': 'jugo de aloe',
-  'aloe-gel': 'gel de aloe',
-  'fruit-puree': 'puré de fruta',
-  'vegetable-puree': 'puré de verdura',
-  vinegar: 'vinagre',
-  'lemon-juice': 'zumo de limón',
-  hydrosol: 'hidrolato',
-  'witch-hazel': 'hamamelis (hervido)',
-  kombucha: 'kombucha (hervida, sin gas)',
-  'coconut-water': 'agua de coco',
-  'fruit-juice': 'zumo de fruta',
-  'sea-water': 'agua de mar',
-  brine: 'salmuera',
-  ice: 'hielo',
-};
-const additives: Readonly<Record<AdditiveId, string>> = {
-  ...liquids,
-  honey: 'miel',
-  sugar: 'azúcar',
-  salt: 'sal',
-  clay: 'arcilla',
-  'citric-acid': 'ácido cítrico',
-  'citric-anhydrous': 'ácido cítrico anhidro',
-  'sodium-lactate': 'lactato de sodio',
-  oatmeal: 'avena',
-};
 const name = (id: AdditiveId) => additives[id];
 const bare = (id: AdditiveId) => name(id).replace(/ \(.*\)$/u, '');
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,14 +1,12 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
+import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import type { Outcome } from '../../../records/shelf/shelf.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { shelf } from '../shelf.ts';
 import { batch } from './batch.ts';
 
-const { figure, one } = numbersIn('en');
-const OUNCE = 28.349523125;
-/** Never above what it stands for: a scale that shows so much holds no more. */
-const down = (value: number, decimals: number) => Math.floor(value * 10 ** decimals + 1e-6) / 10 ** decimals;
+const { down, figure, one } = numbersIn('en');
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
 const orList = new Intl.ListFormat('en', { type: 'disjunction' });
@@ -21,10 +19,10 @@ export const plan = {
   figure,
   /** One unit alone, where there is no room for two. Ounces are rounded down, so that lye never grows by it. */
   mass: (grams: number, { decimals, first }: Shown) =>
-    first === 'grams' ? `${figure(grams, decimals)} g` : `${figure(down(grams / OUNCE, 2), 2)} oz`,
+    first === 'grams' ? `${figure(grams, decimals)} g` : `${down(grams / OUNCE_G, 2)} oz`,
   /** Both units. */
   weight: (grams: number, { decimals, first }: Shown) => {
-    const both = [`${figure(grams, decimals)} g`, `${figure(down(grams / OUNCE, 2), 2)} oz`] as const;
+    const both = [`${figure(grams, decimals)} g`, `${down(grams / OUNCE_G, 2)} oz`] as const;
     return first === 'grams' ? `${both[0]} (${both[1]})` : `${both[1]} (${both[0]})`;
   },
   volume: (v: { millilitres: number; cups: number }) =>

@@ -1,13 +1,11 @@
 import { oilById } from '../../../engine/batch/oils/find-oil.ts';
+import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import type * as en from '../../en/batch/plan.ts';
 import { numbersIn } from '../../numbers.ts';
 import { shelf } from '../shelf.ts';
 import { batch } from './batch.ts';
 
-const { figure, one } = numbersIn('es');
-const OUNCE = 28.349523125;
-/** Never above what it stands for: a scale that shows so much holds no more. */
-const down = (value: number, decimals: number) => Math.floor(value * 10 ** decimals + 1e-6) / 10 ** decimals;
+const { down, figure, one } = numbersIn('es');
 const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
 const orList = new Intl.ListFormat('es', { type: 'disjunction' });
@@ -16,9 +14,9 @@ const cups = (count: string) => (count === '1' ? '1 taza' : `${count} tazas`);
 export const plan: typeof en.plan = {
   figure,
   mass: (grams, { decimals, first }) =>
-    first === 'grams' ? `${figure(grams, decimals)} g` : `${figure(down(grams / OUNCE, 2), 2)} oz`,
+    first === 'grams' ? `${figure(grams, decimals)} g` : `${down(grams / OUNCE_G, 2)} oz`,
   weight: (grams, { decimals, first }) => {
-    const both = [`${figure(grams, decimals)} g`, `${figure(down(grams / OUNCE, 2), 2)} oz`] as const;
+    const both = [`${figure(grams, decimals)} g`, `${down(grams / OUNCE_G, 2)} oz`] as const;
     return first === 'grams' ? `${both[0]} (${both[1]})` : `${both[1]} (${both[0]})`;
   },
   volume: v => `${figure(v.millilitres, 0)} ml (${cups(figure(v.cups, v.cups < 10 ? 1 : 0))})`,

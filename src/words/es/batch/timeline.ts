@@ -1,18 +1,17 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
-import { fahrenheit } from '../../../engine/quantities/units.ts';
+import { fahrenheit, OUNCE_G } from '../../../engine/quantities/units.ts';
 import type * as en from '../../en/batch/timeline.ts';
 import { numbersIn } from '../../numbers.ts';
 import { dispersion } from '../dispersion.ts';
 import { quantities } from '../quantities.ts';
 import { batch } from './batch.ts';
 
-const { one, two } = numbersIn('es');
+const { down, one } = numbersIn('es');
 const COLOUR = 'su color';
 const COLOURS = 'sus colores';
-const OUNCE = 28.349523125;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
-const ounces = (grams: number) => Math.floor((100 * grams) / OUNCE + 1e-6) / 100;
-const weight = (grams: number) => `${one(grams)} g (${two(ounces(grams))} oz)`;
+const ounces = (grams: number) => down(grams / OUNCE_G, 2);
+const weight = (grams: number) => `${one(grams)} g (${ounces(grams)} oz)`;
 const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const spoons = quantities.measure;
 const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
