@@ -27,6 +27,8 @@ export interface Outbox {
   serves(group: string): boolean;
   /** True when this process is the one that does what is due for no group. */
   leads?(): boolean;
+  /** Which shards this process is, of how many; absent where there is only one. */
+  shards?(): { readonly ids: readonly number[]; readonly of: number };
   /** The groups that this process speaks to now. */
   groups?(): readonly string[];
   /** Whether somebody is in a group; rejects when that cannot be told just now. Absent where nobody leaves. */

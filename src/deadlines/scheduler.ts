@@ -1,4 +1,5 @@
 import type { DeadlineActs } from '../conversation/deadline.ts';
+import type { Shards } from '../records/due-buckets.ts';
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
 import { leaveGroup, leftGroups, rejoinGroup } from '../records/left-groups.ts';
 import type { Store } from '../records/store.ts';
@@ -9,6 +10,8 @@ export type Schedule = {
   readonly store: Store;
   /** True for the groups that this process acts for. */
   readonly serves: (group: string) => boolean;
+  /** Which shards this process is: only where their groups can lie is looked. Everywhere where it is not said. */
+  readonly shards?: () => Shards;
   /** True for the groups that it would act for, had they not put us out. */
   readonly isGone?: (group: string) => boolean;
   /** Notes anew what is to be done for a group that took us in again. */
@@ -95,7 +98,7 @@ export function startScheduler(schedule: Schedule): Scheduler {
 /** What is due in the groups that this process acts for; those that put us out are left, and others taken up again. */
 async function dueNow(schedule: Schedule): Promise<readonly Due[]> {
   await takeUpAgain(schedule);
-  const dues = await duesBy(schedule.store, new Date(schedule.now()));
+  const dues = await duesBy(schedule.store, new Date(schedule.now()), schedule.shards?.());
   const gone = new Set(dues.map(({ group }) => group).filter(group => schedule.isGone?.(group)));
   for (const group of gone) await leaveGroup(schedule.store, group, new Date(schedule.now()));
   return dues.filter(due => schedule.serves(due.group));

@@ -56,6 +56,7 @@ export function discordOutbox(
     // Source: Gateway > Sharding.
     serves: group => (isDirect(group) ? client.ws.shards.has(0) : client.guilds.cache.has(group)),
     leads: () => client.ws.shards.has(0),
+    shards: () => ({ ids: [...client.ws.shards.keys()], of: shardCountOf(client) }),
     groups: () => [...client.guilds.cache.keys()],
     async hasMember(group, member) {
       // What the platform cannot know it cannot have lost.
@@ -182,11 +183,12 @@ async function unarchiving(rest: REST, channel: string, edit: () => Promise<unkn
   }
 }
 
+const shardCountOf = ({ options, ws }: Client): number => options.shardCount ?? ws.shards.size;
+
 /** True for a group of our own shards that we are no longer in: not one that is only out of order for a while. */
 function isGone(client: Client, group: string): boolean {
   if (!client.isReady() || !/^\d+$/.test(group) || client.guilds.cache.has(group)) return false;
-  const { shardCount } = client.options;
-  const shard = ShardClientUtil.shardIdForGuildId(group, shardCount ?? client.ws.shards.size);
+  const shard = ShardClientUtil.shardIdForGuildId(group, shardCountOf(client));
   return client.ws.shards.get(shard)?.status === Status.Ready;
 }
 

@@ -1,7 +1,8 @@
 import { z } from 'zod';
-import { dueBy, dueKey, dues } from './keys.ts';
+import { bucketOf, bucketsOf, type Shards } from './due-buckets.ts';
+import { dueBy, dueKey, dues, duesBeforeBuckets } from './keys.ts';
 import { moment, readable, recordKind, written } from './record.ts';
-import { drop, type Entry, everything, put, type Store, type Write } from './store.ts';
+import { drop, type Entry, everything, pages, put, type Store, type Write } from './store.ts';
 
 /** Something to do at a time, for a group. `what` says what, `id` for which record. */
 export type Due = { readonly at: Date; readonly group: string; readonly what: string; readonly id: string };
@@ -19,16 +20,31 @@ export const putDue = (due: Due): Write => put(keyOf(due), written(dueKind, due)
 /** Strikes something off: the last thing to do about it. */
 export const dropDue = (due: Due): Write => drop(keyOf(due));
 
-/** All that is due by now, the earliest first, of every group. One that does not read is set aside. */
-export async function duesBy(store: Store, now: Date): Promise<readonly Due[]> {
-  const entries = await everything(store, dueBy(now));
-  return readable(dueKind, entries).map(({ fields }) => fields);
+/**
+ * All that is due by now, the earliest first: of every group, or of those in whose buckets the groups of some shards
+ * lie. One that does not read is set aside.
+ */
+export async function duesBy(store: Store, now: Date, shards?: Shards): Promise<readonly Due[]> {
+  const found = await Promise.all(bucketsOf(shards).map(bucket => everything(store, dueBy(now, bucket))));
+  return readable(dueKind, found.flat())
+    .map(({ key, fields }) => ({ order: key.split('/').slice(2).join('/'), fields }))
+    .sort((a, b) => (a.order < b.order ? -1 : 1))
+    .map(({ fields }) => fields);
 }
 
-/** All that is ever to be done for a group, as it lies in the store. Reads every group's: for rare occasions. */
+/** All that is ever to be done for a group, as it lies in the store. Reads all of its bucket: for rare occasions. */
 export async function duesOfGroup(store: Store, group: string): Promise<readonly Entry[]> {
-  const entries = await everything(store, dues());
+  const entries = await everything(store, dues(bucketOf(group)));
   const theirs = readable(dueKind, entries).filter(({ fields }) => fields.group === group);
   const keys = new Set(theirs.map(({ key }) => key));
   return entries.filter(({ key }) => keys.has(key));
+}
+
+/**
+ * Puts what programs before format 2 noted into the buckets. One that does not read stays where it is, set aside. Safe
+ * to do again, and to be stopped halfway.
+ */
+export async function divideDues(store: Store): Promise<void> {
+  for await (const page of pages(store, duesBeforeBuckets()))
+    await store.commit(readable(dueKind, page).flatMap(({ key, fields }) => [drop(key), putDue(fields)]));
 }

@@ -1,3 +1,4 @@
+import { bucketOf } from './due-buckets.ts';
 import type { Span } from './store.ts';
 
 /*
@@ -183,6 +184,8 @@ export const signingKey = () => key('meta', 'signing-key');
 export const formatKey = () => key('meta', 'format');
 /** What is written and dropped to see whether the store can be written to. */
 export const probeKey = (who: string) => key('meta', 'probe', who);
+/** That it is written down whose every record is, and of which kinds. */
+export const ownedMarker = () => key('meta', 'owned');
 /** That a store is being filled from a backup or another store. */
 export const fillingKey = () => key('meta', 'filling');
 
@@ -274,6 +277,12 @@ export const placings = (group: string, member: string) => key('placing', group,
 export const placing = (group: string, member: string, id: string, entry: string) =>
   key('placing', group, member, id, entry);
 
+// Whose what is.
+/** What groups keep of a member is written down under this key. */
+export const ownedRecords = (member: string) => key('owned', member);
+/** That a record, by its key, is a member's. */
+export const ownedRecord = (member: string, record: string) => `${ownedRecords(member)}/${record}`;
+
 // What did not reach a group.
 /** What a member is to be told with their next answer lies under this key. */
 export const notices = (member: string) => key('notice', member);
@@ -303,13 +312,16 @@ export const seasonVote = (group: string, member: string) => key('season-vote', 
 export const season = (group: string) => key('season', group);
 
 // Deadlines.
-/** Something to do at a time: the time first, so that what is due is one span. */
+const inBucket = (bucket: number) => String(bucket).padStart(2, '0');
+/** Something to do at a time: in its group's bucket, the time first, so that what is due there is one span. */
 export const dueKey = (at: Date, group: string, what: string, id: string) =>
-  key('due', at.toISOString(), group, what, id);
-/** All that is to be done, at whatever time. */
-export const dues = (): Span => ({ from: 'due/', to: 'due0' });
-/** What is due by a time, that millisecond included. */
-export const dueBy = (now: Date): Span => ({
-  from: 'due/',
-  to: key('due', new Date(now.getTime() + 1).toISOString()),
+  key('due', inBucket(bucketOf(group)), at.toISOString(), group, what, id);
+/** All that is to be done in a bucket, at whatever time. */
+export const dues = (bucket: number): Span => under(key('due', inBucket(bucket)));
+/** What is due in a bucket by a time, that millisecond included. */
+export const dueBy = (now: Date, bucket: number): Span => ({
+  from: dues(bucket).from,
+  to: key('due', inBucket(bucket), new Date(now.getTime() + 1).toISOString()),
 });
+/** Where programs before format 2 wrote what is due: the year (of four digits, in this century) where the bucket is. */
+export const duesBeforeBuckets = (): Span => ({ from: 'due/200', to: 'due/21' });

@@ -1,9 +1,11 @@
 import { refuse } from '../engine/refusal.ts';
 import type { RecordAdapter } from './adapters/adapter.ts';
 import { SqliteAdapter } from './adapters/sqlite.ts';
+import { divideDues } from './dues.ts';
 import { fillingKey, formatKey } from './keys.ts';
+import { noteAll, noting } from './privacy/owned-index.ts';
 import { ReadingHere } from './reading-here.ts';
-import { add, type Store } from './store.ts';
+import { add, put, type Store } from './store.ts';
 import { StrictStore } from './strict.ts';
 
 declare module '../engine/refusal.ts' {
@@ -35,12 +37,13 @@ const known = ['sqlite:PATH', 'sqlite::memory:', 'redis://HOST', 'rediss://HOST'
  * Opens the store that an address names: `sqlite:PATH`, `sqlite::memory:`, `redis://...`, `postgres://...`.
  * `patience` is how long one call may take, ms; 2 s unless said. Refuses an unknown scheme, naming those that work, and a
  * store that was filled only in part, except to whoever goes on `filling` it; rejects with a `StoreFailure` if it cannot
- * be reached.
+ * be reached. A store of an earlier format is brought to this one, unless it is opened `asItIs` (as by whoever fills
+ * it): then nothing is written to it but what is committed.
  */
 export async function openStore(
   address: string,
   patience?: number,
-  { filling = false }: { readonly filling?: boolean } = {},
+  { filling = false, asItIs = filling }: { readonly filling?: boolean; readonly asItIs?: boolean } = {},
 ): Promise<Store> {
   const scheme = Object.keys(openers).find(
     start => address.startsWith(start) && address.length > start.length,
@@ -52,28 +55,44 @@ export async function openStore(
   }
   const store = new StrictStore(await opener(address), patience);
   try {
-    await checkFormat(store);
+    const format = await formatOf(store);
     if (!filling) await checkFilled(store);
+    if (!asItIs) await bringUp(store, format);
   } catch (error) {
     await store.close();
     throw error;
   }
-  return scheme === 'sqlite:' ? ReadingHere.of(store, address.slice(scheme.length)) : store;
+  const noted = asItIs ? store : noting(store);
+  return scheme === 'sqlite:' ? ReadingHere.of(noted, address.slice(scheme.length)) : noted;
 }
 
 /**
  * The format of a store as a whole: it goes up when an older program could no longer work on it without harm. Kinds of
  * record have versions of their own.
  */
-export const FORMAT = 1;
+export const FORMAT = 2;
 
-/** Throws a Refusal `store-newer` for a store that a newer program has taken over; marks one that nobody has. */
-async function checkFormat(store: Store): Promise<void> {
+/** The format of a store; marks one that nobody has used. Throws a Refusal `store-newer` for one that a newer program has taken over. */
+async function formatOf(store: Store): Promise<number> {
   const [stored] = await store.get([formatKey()]);
-  if (stored === undefined) return void (await store.commit([add(formatKey(), { v: 1, format: FORMAT })]));
+  if (stored === undefined) {
+    await store.commit([add(formatKey(), { v: 1, format: FORMAT })]);
+    return FORMAT;
+  }
   const { format } = stored as { format?: unknown };
-  if (typeof format !== 'number' || format > FORMAT)
-    refuse('store-newer', { format: Number(format) || 0, known: FORMAT });
+  if (typeof format === 'number' && format <= FORMAT) return format;
+  return refuse('store-newer', { format: Number(format) || 0, known: FORMAT });
+}
+
+/**
+ * Format 2: dues lie in buckets, and whose every record is is noted. The format first, so that no older program begins
+ * on what it would not understand; each step can be stopped halfway, and is done again at the next opening where
+ * anything is left to do: a program of format 1 that ran on for a while may have left something.
+ */
+async function bringUp(store: Store, format: number): Promise<void> {
+  if (format < FORMAT) await store.commit([put(formatKey(), { v: 1, format: FORMAT })]);
+  await divideDues(store);
+  await noteAll(store);
 }
 
 /** Throws a Refusal `store-half-filled` for a store whose restore or move was broken off: what is missing would be taken for gone. */

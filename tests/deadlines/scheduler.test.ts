@@ -122,6 +122,35 @@ describe('what is due', () => {
     await vi.waitFor(() => expect(done).toEqual(['a']));
   });
 
+  test('in the groups of other shards is not even read', async () => {
+    // Groups of the shards 0 to 3 of four: (id >> 22) % 4. Source: platform documentation, Gateway > Sharding.
+    const groups = [8n, 9n, 10n, 11n].map(n => String(n << 22n));
+    await store.commit(groups.map(group => putDue(due('a', noon, group))));
+    const read: string[] = [];
+    const watched: Store = {
+      get: keys => store.get(keys),
+      commit: writes => store.commit(writes),
+      close: () => store.close(),
+      async range(...span) {
+        const found = await store.range(...span);
+        read.push(...found.map(({ key }) => key).filter(key => key.startsWith('due/')));
+        return found;
+      },
+    };
+    watch = startScheduler({
+      store: watched,
+      serves: group => group === groups[1],
+      shards: () => ({ ids: [1], of: 4 }),
+      acts: { test: note },
+      now: () => now,
+      onFault: fault => faults.push((fault as Error).message),
+    });
+    await watch.check();
+    expect([done, faults]).toEqual([['a'], []]);
+    expect(new Set(read.map(key => key.split('/')[3]))).toEqual(new Set([groups[1]]));
+    expect(await left()).toHaveLength(3);
+  });
+
   test('in a group of another shard is left to that shard', async () => {
     await store.commit([due('mine'), due('theirs', noon, 'others')].map(putDue));
     await watchWith(undefined, group => group === 'soapers').check();

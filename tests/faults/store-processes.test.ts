@@ -1,13 +1,11 @@
-import { execFile, spawn } from 'node:child_process';
+import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { createInterface } from 'node:readline';
-import { promisify } from 'node:util';
 import { afterAll, describe, expect, it } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
-import { addItem, findItem, showItem } from '../../src/records/shelf/index.ts';
 import { PATIENT } from '../records/patience.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'records-'));
@@ -47,27 +45,7 @@ describe('a process killed while it writes', () => {
   );
 });
 
-describe('processes that take from one jar at once', () => {
-  it('take what is there to the gram and never more, and every gram has its line', async () => {
-    const address = `sqlite:${join(folder, 'shared.sqlite')}`;
-    const store = await openStore(address, PATIENT);
-    const mine = { store, member: '7' };
-    await addItem(mine, { name: 'Ultramarine', grams: 100 }, { cause: 'add', at: new Date() });
-    const told = await Promise.all(
-      ['a', 'b', 'c'].map(async name => {
-        const run = promisify(execFile);
-        const { stdout } = await run(process.execPath, [script('store-shelf-user.ts'), address, name, '60']);
-        return JSON.parse(stdout) as { taken: number; refused: number };
-      }),
-    );
-    const sum = (field: 'taken' | 'refused') => told.reduce((total, one) => total + one[field], 0);
-    expect({ taken: sum('taken'), refused: sum('refused') }).toEqual({ taken: 100, refused: 80 });
-    expect((await findItem(mine, 'ultramarine')).stock.grams).toBe(0);
-    const { history } = await showItem(mine, 'ultramarine', 500);
-    expect(history.map(({ left }) => left)).toEqual(Array.from({ length: 101 }, (_, left) => left));
-    await store.close();
-  });
-
+describe('processes', () => {
   it('open a new file together', async () => {
     const address = `sqlite:${join(folder, 'new.sqlite')}`;
     const stores = await Promise.all(Array.from({ length: 6 }, () => openStore(address, PATIENT)));

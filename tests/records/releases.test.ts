@@ -4,16 +4,18 @@ import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { listChallenges, photosOf, resultAt, standingBars } from '../../src/records/challenges/index.ts';
+import { duesBy } from '../../src/records/dues.ts';
 import { groupSettings } from '../../src/records/group.ts';
 import { sharedShelves } from '../../src/records/group-shelves.ts';
 import { formatKey, groupSettingsKey } from '../../src/records/keys.ts';
 import { FORMAT, openStore } from '../../src/records/open.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
+import { isAllNoted } from '../../src/records/privacy/owned-index.ts';
 import { listRecipes } from '../../src/records/recipes/index.ts';
 import { read, recordKind, written } from '../../src/records/record.ts';
 import { setAsideByKind } from '../../src/records/set-aside.ts';
 import { listShelf, showItem, useItem } from '../../src/records/shelf/index.ts';
-import { put, type Store } from '../../src/records/store.ts';
+import { everything, put, type Store } from '../../src/records/store.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { exportOf } from './privacy/exported.ts';
 
@@ -51,6 +53,22 @@ describe('a store of the first release', () => {
     expect(photos.filter(photo => photo !== undefined)).toHaveLength(1);
     expect((await resultAt({ store, group }, challenge!, now)).ranking.flat()).toHaveLength(3);
     expect(setAsideByKind()).toEqual(before);
+  });
+
+  it('has its deadlines where they are looked for now', async () => {
+    const dues = await duesBy(store, new Date('2026-12-04T00:00:00Z'), { ids: [0], of: 1 });
+    expect(dues.map(({ at, group: whose, what }) => [at.toISOString(), whose, what])).toEqual([
+      ['2026-12-02T01:56:00.000Z', group, 'challenge-votes-soon'],
+      ['2026-12-03T01:56:05.000Z', group, 'challenge-close'],
+    ]);
+    const keys = (await everything(store, { from: 'due/', to: 'due0' })).map(({ key }) => key);
+    expect(keys.map(key => key.split('/').length)).toEqual([6, 6]);
+  });
+
+  it('has noted whose what is, and an older program leaves it alone from then on', async () => {
+    expect(await isAllNoted(store)).toBe(true);
+    expect((await exportOf(store, bram, new Date())).records.challenges.length).toBeGreaterThan(1);
+    expect(await store.get([formatKey()])).toEqual([{ v: 1, format: FORMAT }]);
   });
 
   it('goes on being written', async () => {
@@ -107,7 +125,7 @@ describe('a store of a newer program', () => {
     const refusal = await openStore(address).catch((error: unknown) => error);
     expect(refusal).toMatchObject({ name: 'Refusal', id: 'store-newer' });
     expect(wordsIn('en').refusal(refusal as never)).toMatch(
-      /newer version \(format 2, I know 1\): start that version/,
+      /newer version \(format 3, I know 2\): start that version/,
     );
   });
 });

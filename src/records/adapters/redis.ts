@@ -9,14 +9,19 @@ import { RecordAdapter, type TextEntry, type TextWrite } from './adapter.ts';
  * Redis keeps in byte order. The braces put both on one node of a cluster.
  */
 
+/** What a script answers where the server is not the one that was opened, or was emptied since. */
+const EMPTIED = 'EMPTIED';
+const checkMark = `
+if redis.call('GET', KEYS[3]) ~= ARGV[1] then return redis.error_reply('${EMPTIED}') end`;
+
 /** Looks at every condition before it writes anything; Redis runs a script as one. Gives the clash, or nil. */
-const commitScript = `
-for i = 1, #ARGV, 3 do
+const commitScript = `${checkMark}
+for i = 2, #ARGV, 3 do
   if (ARGV[i] == 'add' or ARGV[i] == 'absent') and redis.call('HEXISTS', KEYS[1], ARGV[i + 1]) == 1 then
     return ARGV[i + 1]
   end
 end
-for i = 1, #ARGV, 3 do
+for i = 2, #ARGV, 3 do
   if ARGV[i] == 'put' or ARGV[i] == 'add' then
     redis.call('HSET', KEYS[1], ARGV[i + 1], ARGV[i + 2])
     redis.call('ZADD', KEYS[2], 0, ARGV[i + 1])
@@ -27,8 +32,8 @@ for i = 1, #ARGV, 3 do
 end
 return nil`;
 
-const rangeScript = `
-local keys = redis.call('ZRANGEBYLEX', KEYS[2], ARGV[1], ARGV[2], 'LIMIT', 0, ARGV[3])
+const rangeScript = `${checkMark}
+local keys = redis.call('ZRANGEBYLEX', KEYS[2], ARGV[2], ARGV[3], 'LIMIT', 0, ARGV[4])
 local entries = {}
 for i, key in ipairs(keys) do
   entries[2 * i - 1] = key
@@ -36,12 +41,12 @@ for i, key in ipairs(keys) do
 end
 return entries`;
 
-/** How often is looked whether the server still holds the records, ms: one that was emptied stays connected. */
-const LOOK_EVERY_MS = 60_000;
+/** Tries to connect at opening: while much is being loaded the answer may lie unread until the time for it is over. */
+const MOST_TRIES = 4;
 
 type Client = ReturnType<typeof clientOf>;
 
-/** A client that comes back by itself after a lost connection once `stays()`, and gives up at once before. */
+/** A client that comes back by itself after a lost connection once `stays()`, and gives up after a few tries before. */
 function clientOf(address: string, stays: () => boolean) {
   return createClient({
     url: address,
@@ -51,7 +56,8 @@ function clientOf(address: string, stays: () => boolean) {
     socket: {
       connectTimeout: 5000,
       socketTimeout: 10_000,
-      reconnectStrategy: tries => (stays() ? Math.min(2000, 50 * 2 ** tries) : false),
+      reconnectStrategy: tries =>
+        stays() || tries < MOST_TRIES - 1 ? Math.min(2000, 50 * 2 ** tries) : false,
     },
   });
 }
@@ -64,7 +70,6 @@ export class RedisAdapter extends RecordAdapter {
   #known: string | undefined;
   /** Rejects while the server that was reconnected to must not be used. */
   #sound: Promise<void> = Promise.resolve();
-  #looking: NodeJS.Timeout | undefined;
 
   private constructor(client: Client) {
     super();
@@ -72,7 +77,7 @@ export class RedisAdapter extends RecordAdapter {
   }
 
   /** Connects to `redis://` or `rediss://`; rejects where the server would not keep what it acknowledges. */
-  static async open(address: string, lookEvery = LOOK_EVERY_MS): Promise<RedisAdapter> {
+  static async open(address: string): Promise<RedisAdapter> {
     let opened = false;
     const client = clientOf(address, () => opened);
     // Every call that fails says so itself; without a listener the event would end the process.
@@ -86,17 +91,13 @@ export class RedisAdapter extends RecordAdapter {
       throw new StoreFailure('unreachable', 'open', 'cannot reach the Redis server', { cause: error });
     }
     opened = true;
-    return await RedisAdapter.#watched(client, lookEvery);
+    return await RedisAdapter.#watched(client);
   }
 
-  /**
-   * Looks again after each reconnection, and now and then: a server that came back may be another one, and one that
-   * stayed may have been emptied.
-   */
-  static async #watched(client: Client, lookEvery: number): Promise<RedisAdapter> {
+  /** Looks again after each reconnection: a server that came back may be another one. */
+  static async #watched(client: Client): Promise<RedisAdapter> {
     const adapter = new RedisAdapter(client);
     await adapter.#mark();
-    adapter.#looking = setInterval(() => void adapter.#look(), lookEvery).unref();
     client.on('ready', () => {
       adapter.#sound = adapter.#checkSame();
       // Whoever calls next hears of it.
@@ -107,48 +108,32 @@ export class RedisAdapter extends RecordAdapter {
 
   /** Marks the server as the one that this store is in, where nobody has; and learns its mark. */
   async #mark(): Promise<void> {
-    const key = `${this.#keys()[0]}:mark`;
+    const [, , key] = this.#keys();
     await this.#client.set(key, randomUUID(), { condition: 'NX' });
     this.#known = (await this.#client.get(key)) ?? undefined;
   }
 
-  async #look(): Promise<void> {
-    if (!this.#client.isReady) return;
-    try {
-      await this.#checkMark();
-    } catch (error) {
-      // What only could not be asked is told by the next call, and checked after the reconnection.
-      if (!(error instanceof StoreFailure)) return;
-      this.#sound = Promise.reject(error);
-      this.#sound.catch(() => {});
-    }
-  }
-
   async #checkSame(): Promise<void> {
     await checkDurable(this.#client);
-    await this.#checkMark();
-  }
-
-  async #checkMark(): Promise<void> {
-    const mark = await this.#client.get(`${this.#keys()[0]}:mark`);
-    if (mark !== this.#known)
-      throw new StoreFailure(
-        'unreachable',
-        'open',
-        'the Redis server came back without the records: restore them, then start anew',
-      );
+    if ((await this.#client.get(this.#keys()[2])) !== this.#known) throw emptied();
   }
 
   texts(keys: readonly string[]): Promise<readonly (string | undefined)[]> {
     return this.#call('read', async () => {
-      const found = await this.#client.hmGet(this.#keys()[0], [...keys]);
+      const [texts, , key] = this.#keys();
+      // Both in one message, the mark last: where it stands then, the records stood when they were read.
+      const [found, mark] = await Promise.all([this.#client.hmGet(texts, [...keys]), this.#client.get(key)]);
+      if (mark !== this.#known) throw emptied();
       return found.map(text => text ?? undefined);
     });
   }
 
   range(from: string, to: string, limit: number): Promise<readonly TextEntry[]> {
     return this.#call('read', async () => {
-      const span = { keys: this.#keys(), arguments: [`[${from}`, `(${to}`, String(limit)] };
+      const span = {
+        keys: this.#keys(),
+        arguments: [this.#known ?? '', `[${from}`, `(${to}`, String(limit)],
+      };
       const flat = (await this.#client.eval(rangeScript, span)) as (string | null)[];
       return flat.flatMap((key, index): TextEntry[] => {
         if (index % 2 === 1) return [];
@@ -163,7 +148,7 @@ export class RedisAdapter extends RecordAdapter {
   commit(writes: readonly TextWrite[]): Promise<CommitResult> {
     return this.#call('write', async () => {
       const steps = writes.flatMap(write => [write.kind, write.key, 'text' in write ? write.text : '']);
-      const asked = { keys: this.#keys(), arguments: steps };
+      const asked = { keys: this.#keys(), arguments: [this.#known ?? '', ...steps] };
       const clash = (await this.#client.eval(commitScript, asked)) as string | null;
       return clash === null ? { done: true } : { done: false, clash };
     });
@@ -172,13 +157,13 @@ export class RedisAdapter extends RecordAdapter {
   async disconnect(): Promise<void> {
     if (this.#closed) return;
     this.#closed = true;
-    clearInterval(this.#looking);
     if (this.#client.isReady) await this.#client.close();
     else this.#client.destroy();
   }
 
-  #keys(): [texts: string, keys: string] {
-    return [`{${this.namespace ?? ''}}:texts`, `{${this.namespace ?? ''}}:keys`];
+  #keys(): [texts: string, keys: string, mark: string] {
+    const texts = `{${this.namespace ?? ''}}:texts`;
+    return [texts, `{${this.namespace ?? ''}}:keys`, `${texts}:mark`];
   }
 
   async #call<T>(during: 'read' | 'write', work: () => Promise<T>): Promise<T> {
@@ -186,13 +171,22 @@ export class RedisAdapter extends RecordAdapter {
     try {
       await this.#sound;
       return await work();
-    } catch (error) {
+    } catch (thrown) {
+      const error = thrown instanceof ErrorReply && thrown.message.includes(EMPTIED) ? emptied() : thrown;
       if (error instanceof StoreFailure && error.during === 'open')
         throw new StoreFailure(error.kind, during, error.message, { saved: 'no', cause: error });
       throw failureOf(error, during);
     }
   }
 }
+
+/** It may have been emptied while it was connected, too. */
+const emptied = (): StoreFailure =>
+  new StoreFailure(
+    'unreachable',
+    'open',
+    'the Redis server came back without the records: restore them, then start anew',
+  );
 
 function failureOf(error: unknown, during: 'read' | 'write'): StoreFailure {
   if (error instanceof StoreFailure) return error;

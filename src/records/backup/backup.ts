@@ -77,7 +77,8 @@ async function within<Result>(
   work: (store: Awaited<ReturnType<typeof openStore>>) => Promise<Result>,
   how: { readonly filling?: boolean } = {},
 ): Promise<Result> {
-  const store = await openStore(address, PATIENCE, how);
+  // What is copied is copied as it is, and brought up to date by whoever uses it next.
+  const store = await openStore(address, PATIENCE, { ...how, asItIs: true });
   try {
     return await work(store);
   } finally {

@@ -3,7 +3,7 @@ import { createReadStream } from 'node:fs';
 import { open } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
 import { refuse } from '../../engine/refusal.ts';
-import { fillingKey, formatKey } from '../keys.ts';
+import { fillingKey, formatKey, ownedMarker } from '../keys.ts';
 import { drop, type Entry, pages, put, type Store, type Write } from '../store.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -36,11 +36,20 @@ function sorted(value: unknown): unknown {
   return Object.fromEntries(fields.map(([name, one]) => [name, sorted(one)]));
 }
 
+/**
+ * Every record, page by page, but that it is noted whose each of them is: of what changes meanwhile a record may be in a
+ * backup and its note not, so whoever opens the copy notes all anew.
+ */
+async function* recordsOf(store: Pick<Store, 'range'>): AsyncGenerator<readonly Entry[]> {
+  for await (const page of pages(store, EVERYTHING, PAGE))
+    yield page.filter(({ key }) => key !== ownedMarker());
+}
+
 /** Counts a store and sums it up: equal stores have equal tallies, whatever they are made of. */
 export async function tallyOf(store: Pick<Store, 'range'>): Promise<Tally> {
   const hash = createHash('sha256');
   let records = 0;
-  for await (const page of pages(store, EVERYTHING, PAGE))
+  for await (const page of recordsOf(store))
     for (const entry of page) {
       hash.update(`${lineOf(entry)}\n`);
       records += 1;
@@ -58,7 +67,7 @@ export async function writeLines(store: Pick<Store, 'range'>, path: string): Pro
     const hash = createHash('sha256');
     let records = 0;
     await file.write(`${JSON.stringify({ format: FORMAT, version: VERSION })}\n`);
-    for await (const page of pages(store, EVERYTHING, PAGE)) {
+    for await (const page of recordsOf(store)) {
       const text = page.map(entry => `${lineOf(entry)}\n`).join('');
       hash.update(text);
       records += page.length;
@@ -142,7 +151,7 @@ export async function openStored(
   store: Pick<Store, 'range'>,
 ): Promise<{ tally: Tally; records: AsyncIterable<Entry> }> {
   const records = async function* () {
-    for await (const page of pages(store, EVERYTHING, PAGE)) yield* page;
+    for await (const page of recordsOf(store)) yield* page;
   };
   return { tally: await tallyOf(store), records: records() };
 }
@@ -150,7 +159,7 @@ export async function openStored(
 /** Holds what a store is being filled from, until it is. */
 const FILLING = fillingKey();
 /** What a store that nobody has used holds. */
-const UNUSED: ReadonlySet<string> = new Set([FILLING, formatKey()]);
+const UNUSED: ReadonlySet<string> = new Set([FILLING, formatKey(), ownedMarker()]);
 
 /**
  * Fills a store that holds nothing yet, verified by count and checksum; goes on where the same source was stopped
@@ -182,5 +191,5 @@ async function begin(store: Store, { sha256 }: Tally): Promise<void> {
   if ((before as { source?: unknown } | undefined)?.source === sha256) return;
   const first = await store.range(EVERYTHING.from, EVERYTHING.to, UNUSED.size + 1);
   if (before !== undefined || first.some(({ key }) => !UNUSED.has(key))) refuse('restore-not-empty', {});
-  await store.commit([put(FILLING, { v: 1, source: sha256 })]);
+  await store.commit([put(FILLING, { v: 1, source: sha256 }), drop(ownedMarker())]);
 }

@@ -1,9 +1,10 @@
 import { randomBytes } from 'node:crypto';
-import { challengeEnd, part } from '../keys.ts';
+import { challengeEnd, ownedRecord, part } from '../keys.ts';
 import { drop, put, type Store, type Write } from '../store.ts';
 import { groupPartOf, type Topic } from './kinds.ts';
-import { ERASED } from './members.ts';
+import { ERASED } from './members-named.ts';
 import { type Owned, ownedBy } from './owned.ts';
+import { forgetNotes, isNoted } from './owned-index.ts';
 
 /** What an erasure did: how many records are gone, and how many stay without a name. */
 export type Erased = { readonly dropped: number; readonly renamed: number };
@@ -39,6 +40,7 @@ export async function erase(
     renamed += writes.filter((_, at) => stays(some[at]!, ended[at] === true)).length;
     dropped += writes.filter((_, at) => !stays(some[at]!, ended[at] === true)).length;
   }
+  if (asked === undefined && group === undefined) await forgetNotes(store, member);
   return { dropped, renamed };
 }
 
@@ -61,13 +63,14 @@ async function endedOf(store: Store, some: readonly Owned[]): Promise<readonly b
 }
 
 /** The same record under a name that leads to nobody. */
-function renaming({ key, value }: Owned, member: string, alias: string): readonly Write[] {
+function renaming({ key, value, held }: Owned, member: string, alias: string): readonly Write[] {
   const renamedKey = key
     .split('/')
     .map((one, at) => (at > 0 && one === part(member) ? part(alias) : one))
     .join('/');
   const written = put(renamedKey, nameless(value, member, alias));
-  return renamedKey === key ? [written] : [drop(key), written];
+  const unnoted = isNoted(held) ? [drop(ownedRecord(member, key))] : [];
+  return renamedKey === key ? [written, ...unnoted] : [drop(key), written, ...unnoted];
 }
 
 /** Fields that hold a name as somebody was called then. */

@@ -39,8 +39,11 @@ export type OwnedKind = { readonly topic: Topic; readonly owner: OwnedBy; readon
 
 const mine = (topic: Topic, part = 1): OwnedKind => ({ topic, owner: { part }, erasure: 'drop' });
 
-/** What belongs to no member: `group` lies under a group and goes with it, `house` lies under none. */
-type Unowned = 'group' | 'house';
+/**
+ * What belongs to no member: `group` lies under a group and goes with it, `house` lies under none, and `index` only
+ * tells where records are and goes with them.
+ */
+type Unowned = 'group' | 'house' | 'index';
 
 /** Kinds of record by the first part of their key, and whose they are. */
 export const kinds: ReadonlyMap<string, OwnedKind | Unowned> = new Map<string, OwnedKind | Unowned>([
@@ -87,7 +90,7 @@ export const kinds: ReadonlyMap<string, OwnedKind | Unowned> = new Map<string, O
   ['challenge-end', 'group'],
   ['challenge-post', 'group'],
   // What is due in a group is nobody's; what is due between one member and us is theirs.
-  ['due', { topic: 'batches', owner: { direct: 2 }, erasure: 'drop' }],
+  ['due', { topic: 'batches', owner: { direct: 3 }, erasure: 'drop' }],
   // Says that an interaction was done, not whose.
   ['evidence-once', 'group'],
   ['evidence-sharing', 'group'],
@@ -96,6 +99,7 @@ export const kinds: ReadonlyMap<string, OwnedKind | Unowned> = new Map<string, O
   ['group', 'group'],
   ['group-left', 'group'],
   ['meta', 'house'],
+  ['owned', 'index'],
 ]);
 
 /** Kinds whose values are pictures: a page of them is read a few at a time. */
@@ -111,7 +115,7 @@ export const PICTURES: ReadonlySet<string> = new Set([
  * lies in none: what a member has in every group, and what is the house's.
  */
 export function groupPartOf(held: OwnedKind | Unowned): number | undefined {
-  if (held === 'house') return undefined;
+  if (held === 'house' || held === 'index') return undefined;
   if (held === 'group') return 1;
   if ('direct' in held.owner) return held.owner.direct;
   return 'part' in held.owner && held.owner.part === 1 ? undefined : 1;

@@ -1,13 +1,10 @@
 import { part, under } from '../keys.ts';
 import type { Entry, Store } from '../store.ts';
 import { groupPartOf, isOwned, kinds, type OwnedKind, PICTURES } from './kinds.ts';
-import { fieldOf, partsUnder, turns } from './owned.ts';
+import { DIRECT, ERASED } from './members-named.ts';
+import { fieldOf, ownedBy, partsUnder, turns } from './owned.ts';
 
 const PAGE = 100;
-/** Names that erased members are kept under begin so; they lead to nobody. */
-export const ERASED = 'erased-';
-/** Direct messages are a group of one, called after its member. */
-const DIRECT = 'direct-';
 
 /**
  * Everybody of whom something is kept in a group, whatever kind of record it is: by its key or by what it says. In a
@@ -48,33 +45,14 @@ function memberOf(entry: Entry, owner: OwnedKind['owner']): unknown {
   return 'head' in owner ? fieldOf(entry, owner.head) : undefined;
 }
 
-/** Which of these members another group holds something of, their own talk with us among them. */
-export async function heldElsewhere(
-  store: Store,
-  group: string,
-  members: ReadonlySet<string>,
-): Promise<ReadonlySet<string>> {
-  const held = new Set<string>();
-  for (const [kind, owned] of kinds) {
+/** The groups that hold something of a member's, as their keys write them; their own talk with us is one. */
+export async function groupsOf(store: Store, member: string): Promise<ReadonlySet<string>> {
+  const groups = new Set<string>();
+  const liesInOne = (_topic: unknown, kind: string) => groupPartOf(kinds.get(kind) ?? 'house') !== undefined;
+  for await (const { key, kind, held } of ownedBy(store, member, liesInOne)) {
+    const group = key.split('/')[groupPartOf(held) ?? -1];
     // That they left a group is nothing that it holds for them.
-    if (!isOwned(owned) || groupPartOf(owned) === undefined || kind === 'left') continue;
-    for await (const [where, member] of placesOf(store, kind, owned))
-      if (where !== part(group) && members.has(member)) held.add(member);
+    if (group !== undefined && kind !== 'left') groups.add(group);
   }
-  return held;
-}
-
-/** Each group and member of whom a record of a kind is kept there. */
-async function* placesOf(store: Store, kind: string, owned: OwnedKind): AsyncGenerator<[string, string]> {
-  if (PICTURES.has(kind)) {
-    if ('event' in owned.owner) return;
-    for await (const group of partsUnder(store, kind))
-      for await (const member of partsUnder(store, `${kind}/${group}`)) yield [group, member];
-    return;
-  }
-  for await (const entry of turns(store, under(kind), PAGE)) {
-    const group = entry.key.split('/')[groupPartOf(owned) ?? -1] ?? '';
-    const member = 'direct' in owned.owner ? group.replace(DIRECT, '') : memberOf(entry, owned.owner);
-    if (typeof member === 'string') yield [group, member];
-  }
+  return groups;
 }

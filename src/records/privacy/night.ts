@@ -2,7 +2,7 @@ import { groupsLeft, part, under } from '../keys.ts';
 import { leftAt, leftGroups, rejoinGroup } from '../left-groups.ts';
 import { drop, pages, put, type Store } from '../store.ts';
 import { groupPartOf, isOwned, kinds, PICTURES } from './kinds.ts';
-import { heldElsewhere, membersIn } from './members.ts';
+import { groupsOf, membersIn } from './members.ts';
 import { dropOlder } from './outlived.ts';
 import { fieldOf } from './owned.ts';
 import { retention } from './retention.ts';
@@ -67,13 +67,13 @@ async function dateUndated(store: Store, kind: string, now: Date): Promise<void>
  * Members of whom nothing is left in any other group are erased with it.
  */
 async function dropGroup(store: Store, group: string): Promise<void> {
-  const members = await membersIn(store, group);
-  const held = await heldElsewhere(store, group, members);
-  for (const member of members)
-    if (!held.has(member))
+  for (const member of await membersIn(store, group)) {
+    const others = [...(await groupsOf(store, member))].filter(other => other !== part(group));
+    if (others.length === 0)
       for (const [kind, owned] of kinds)
         if (isOwned(owned) && groupPartOf(owned) === undefined)
           await dropAt(store, `${kind}/${part(member)}`, sizeFor(kind));
+  }
   for (const [kind, owned] of kinds) {
     if (groupPartOf(owned) !== 1 || kind === groupsLeft()) continue;
     await dropAt(store, `${kind}/${part(group)}`, sizeFor(kind));

@@ -1,6 +1,7 @@
 import { part, under } from '../keys.ts';
 import { type Entry, pages, type Span, type Store } from '../store.ts';
 import { isOwned, kinds, type OwnedKind, PICTURES, type Topic } from './kinds.ts';
+import { isAllNoted, isNoted, notedOf } from './owned-index.ts';
 
 /** A record of one member's. */
 export type Owned = Entry & { readonly kind: string; readonly held: OwnedKind };
@@ -10,20 +11,21 @@ const PAGE = 100;
 const PAGE_OF_PICTURES = 4;
 
 /**
- * Every record that belongs to a member, of these topics or of all, in every group. What lies under their own key is
- * one span; of what groups keep all is looked through, a small page in each turn of the event loop, and of pictures
- * only theirs is read.
+ * Every record that belongs to a member, of these topics and kinds or of all, in every group, a small page in each turn
+ * of the event loop. What lies under their own key is one span, and of what lies under groups it is noted what is
+ * theirs. Where that is not noted (a store that is just being filled) all that groups keep is looked through.
  */
 export async function* ownedBy(
   store: Store,
   member: string,
-  asked: (topic: Topic) => boolean = () => true,
+  asked: (topic: Topic, kind: string) => boolean = () => true,
 ): AsyncGenerator<Owned> {
   const events: Event[] = [];
+  const isAll = await isAllNoted(store);
   for (const [kind, held] of kinds) {
-    if (!isOwned(held) || !asked(held.topic)) continue;
+    if (!isOwned(held) || !asked(held.topic, kind)) continue;
     let head = '';
-    for await (const entry of entriesOf(store, { kind, held, member, events })) {
+    for await (const entry of entriesOf(store, { kind, held, member, events, isAll })) {
       const parts = entry.key.split('/');
       if ('head' in held.owner && parts.length === 3 && fieldOf(entry, 'member') === member) head = entry.key;
       if (!isOwn(entry, parts, { held, member, head })) continue;
@@ -43,14 +45,23 @@ type Wanted = {
   readonly member: string;
   /** Events that the member made. */
   readonly events: readonly Event[];
+  /** Whether it is noted what is theirs. */
+  readonly isAll: boolean;
 };
 
 /** Entries among which all of the member's of a kind are. */
 async function* entriesOf(store: Store, wanted: Wanted): AsyncGenerator<Entry> {
-  const { kind, held, member, events } = wanted;
+  const { kind, held, member, events, isAll } = wanted;
   const { owner } = held;
   if ('event' in owner) {
     yield* photosOf(store, kind, events);
+    return;
+  }
+  if (isAll && isNoted(held)) {
+    for await (const entry of notedOf(store, member, kind)) {
+      yield entry;
+      if ('head' in owner) yield* turns(store, under(entry.key), PAGE);
+    }
     return;
   }
   const isLeapt = 'part' in owner && owner.part === 2 && PICTURES.has(kind);

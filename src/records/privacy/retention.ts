@@ -6,10 +6,10 @@ import { moment, readable, recordKind, written } from '../record.ts';
 import { add, drop, everything, pages, type Store, type Write } from '../store.ts';
 import { sweepUndoables } from '../undo/index.ts';
 import { erase } from './erase.ts';
-import { groupPartOf } from './kinds.ts';
-import { membersIn } from './members.ts';
+import { groupsOf, membersIn } from './members.ts';
 import { dropOlder } from './outlived.ts';
-import { fieldOf, ownedBy } from './owned.ts';
+import { fieldOf } from './owned.ts';
+import { noteGroup } from './owned-index.ts';
 
 const minute = 60_000;
 const day = 1_440 * minute;
@@ -58,6 +58,7 @@ export type Sweep = {
 export async function sweep(sweeping: Sweep): Promise<void> {
   const { store, group, now } = sweeping;
   const failures: unknown[] = [];
+  await noteGroup(store, group);
   await noteLeft(sweeping, failures);
   await eraseLeft(sweeping);
   await dropOutlived(store, group, now);
@@ -106,16 +107,6 @@ async function isElsewhere({ store, group, now, hasMember }: Sweep, member: stri
     if (await hasMember(member, other).catch(() => true)) return true;
   }
   return false;
-}
-
-/** The groups that hold something of a member's, as their keys write them. */
-export async function groupsOf(store: Store, member: string): Promise<ReadonlySet<string>> {
-  const groups = new Set<string>();
-  for await (const { key, kind, held } of ownedBy(store, member)) {
-    const group = key.split('/')[groupPartOf(held) ?? -1];
-    if (group !== undefined && kind !== 'left') groups.add(group);
-  }
-  return groups;
 }
 
 async function dropOutlived(store: Store, group: string, now: Date): Promise<void> {

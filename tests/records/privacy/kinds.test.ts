@@ -9,9 +9,11 @@ import { exportOf } from './exported.ts';
 
 const [me, you] = ['701234567890123456', '709999999999999999'];
 const group = '501';
-/** All but what the house keeps for itself. */
+/** All but what the house keeps for itself, and the notes of whose what is. */
 const allOf = async (store: Store) =>
-  (await everything(store, { from: '!', to: '~' })).filter(({ key }) => !key.startsWith('meta/'));
+  (await everything(store, { from: '!', to: '~' })).filter(({ key }) => !/^(?:meta|owned)\//.test(key));
+const notesOf = async (store: Store) =>
+  (await everything(store, { from: 'owned/', to: 'owned0' })).map(({ key }) => key);
 
 let store: Store;
 beforeEach(async () => {
@@ -27,7 +29,7 @@ function ofKind(kind: string, { owner }: OwnedKind, member: string): [string, ob
     parts[owner.part] = member;
     return [[parts.join('/'), { v: 1, mark }]];
   }
-  if ('direct' in owner) return [[`${kind}/2026/direct-${member}/what/${mark}`, { v: 1, mark }]];
+  if ('direct' in owner) return [[`${kind}/00/2026/direct-${member}/what/${mark}`, { v: 1, mark }]];
   if ('field' in owner)
     return [[`${kind}/${group}/9/${mark}`, { v: 1, [owner.field]: member, name: 'Bram' }]];
   if ('head' in owner) {
@@ -68,6 +70,7 @@ describe.each(owned)('%s', (kind, held) => {
     const { dropped, renamed } = await erase(store, me);
     const after = await allOf(store);
     expect(JSON.stringify(after)).not.toContain(me);
+    expect((await notesOf(store)).filter(key => key.includes(me))).toEqual([]);
     expect(after.filter(({ key }) => others.includes(key))).toEqual(before);
     expect(dropped + renamed).toBeGreaterThan(0);
     // Of a picture of a challenge the event stays, without a name.

@@ -159,7 +159,7 @@ describe('the next look through a group', () => {
   it('of all groups is spread over the day', () => {
     const hours = new Array<number>(24).fill(0);
     for (let group = 0; group < 2_400; group += 1) {
-      const at = /^due\/([^/]+)/.exec(sweepDue(`70123456789012${1_000 + group}`, start).key)?.[1] ?? '';
+      const at = /^due\/\d\d\/([^/]+)/.exec(sweepDue(`70123456789012${1_000 + group}`, start).key)?.[1] ?? '';
       hours[Number(at.slice(11, 13))]! += 1;
     }
     // 100 each by chance, give or take 10: four standard deviations.
