@@ -1,6 +1,7 @@
 import type { Conversation } from './conversation/conversation.ts';
 import { GrowingRegistry } from './conversation/growing-registry.ts';
 import type { Outbox } from './conversation/outbox.ts';
+import { setLooks } from './deadlines/looks.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
 import type { Connection, Platform } from './discord/client.ts';
 import type { Environment } from './environment.ts';
@@ -11,7 +12,6 @@ import { reviveChallenges } from './records/challenges/index.ts';
 import { HOUSE } from './records/dues.ts';
 import { anonymousGroup, StoreFailure } from './records/failure.ts';
 import { SWEEP, sweepDue } from './records/privacy/retention.ts';
-import type { Store } from './records/store.ts';
 import { openWorkers } from './workers/workers.ts';
 
 type Barred = { readonly group: string; readonly channel: string; readonly what: string };
@@ -52,16 +52,6 @@ function keepTime(
     onLate: late => metrics?.dues(late),
     onFault: (fault, due) => onStoreFault(fault, due?.what),
   });
-}
-
-/** Sets of a commit at a start. */
-const AT_ONCE = 200;
-
-/** Sets the next look through every group that is spoken to, and the night of what lies in none. */
-async function setLooks(store: Store, outbox: Outbox, now: number): Promise<void> {
-  const groups = [...(outbox.leads?.() === false ? [] : [HOUSE]), ...(outbox.groups?.() ?? [])];
-  for (let from = 0; from < groups.length; from += AT_ONCE)
-    await store.commit(groups.slice(from, from + AT_ONCE).map(group => sweepDue(group, new Date(now))));
 }
 
 /** Health and metrics, for those who run it. Ready is who is connected and can read its records. */
@@ -117,6 +107,8 @@ export async function answerOn(platform: Platform, environment: Environment, log
     conversation,
     keepTime: scheduler.check,
     lost: connection.lost,
+    /** True once it is closed, where a thread would hold up the end of the process. */
+    isStuck: () => workers.isStuck(),
     async close() {
       await Promise.all([scheduler.stop(), connection.close()]);
       await operations?.close();

@@ -3,6 +3,7 @@ import { answerOn } from './answer-on.ts';
 import { isBackupMode, runBackup } from './backup.ts';
 import { readCommands } from './conversation/registry.ts';
 import type { Platform } from './discord/client.ts';
+import { endAtOnce } from './end-at-once.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
@@ -54,7 +55,12 @@ async function serve(environment: Environment, token: string): Promise<number> {
   const why = await Promise.race([toldToStop(), answering.lost]);
   log.info({ why }, 'stopping');
   await answering.close();
-  return why === 'SIGTERM' || why === 'SIGINT' ? 0 : 1;
+  const code = why === 'SIGTERM' || why === 'SIGINT' ? 0 : 1;
+  if (answering.isStuck()) {
+    log.warn('a thread is stuck and is left behind');
+    endAtOnce(code);
+  }
+  return code;
 }
 
 /** The room on this machine, in the browser and in this terminal: no chat server needed. */

@@ -19,7 +19,10 @@ function fontOf(weight: Weight): Font {
   const known = fonts.get(weight);
   if (known) return known;
   const bytes = readFileSync(fontFiles[weight]);
-  const font = opentype.parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength));
+  // Glyphs are read when they are first used: of some two thousand a picture uses a hundred.
+  const font = opentype.parse(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength), {
+    lowMemory: true,
+  });
   fonts.set(weight, font);
   return font;
 }

@@ -23,8 +23,8 @@ export type Pool = {
   readonly threads: number;
   /** Rejects with a {@link TookTooLong} beyond its limits: the thread is then ended, and another takes its place. */
   run(task: Task, more: Limits & { readonly moves: readonly ArrayBuffer[] }): Promise<Finished>;
-  /** Ends every thread, whatever it is doing, and waits a second at most for that. */
-  end(): Promise<void>;
+  /** Ends every thread, whatever it is doing, and waits a second at most for that: false where one is still at it. */
+  end(): Promise<boolean>;
 };
 
 /** A task that was stopped since it had run for as long as it may. */
@@ -102,13 +102,14 @@ export function openPool(script: URL, threads = THREADS): Pool {
     },
     async end() {
       const pool = await opening;
-      if (!pool) return;
+      if (!pool) return true;
       // Ending a thread that is inside native code waits for that code; stopping does not.
       let timer: NodeJS.Timeout | undefined;
-      const patience = new Promise<void>(resolve => {
-        timer = setTimeout(resolve, END_WITHIN_MS);
+      const patience = new Promise<boolean>(resolve => {
+        timer = setTimeout(() => resolve(false), END_WITHIN_MS);
       });
-      await Promise.race([pool.destroy(), patience]).finally(() => clearTimeout(timer));
+      const ended = pool.destroy().then(() => true);
+      return await Promise.race([ended, patience]).finally(() => clearTimeout(timer));
     },
   };
 }

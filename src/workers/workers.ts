@@ -35,6 +35,8 @@ export type Workers = {
 /** Workers, and what they have to do. */
 export type WatchedWorkers = Workers & {
   load(): { readonly waiting: number; readonly running: number };
+  /** True once they are closed and a thread is still inside native code: no ordinary exit would come. */
+  isStuck(): boolean;
 };
 
 export type WorkersSettings = {
@@ -91,6 +93,7 @@ export function openWorkers({
       }
     },
     load: () => ({ waiting: line.waiting, running: line.running }),
+    isStuck: () => line.isStuck,
     close: () => line.close(graceMs),
   };
 }
@@ -103,6 +106,7 @@ class Line {
   readonly #running = new Set<Promise<void>>();
   #seconds = FIRST_GUESS;
   #closed = false;
+  isStuck = false;
 
   constructor(pool: Pool, limits: Limits) {
     this.#pool = pool;
@@ -140,7 +144,7 @@ class Line {
       timer = setTimeout(resolve, graceMs);
     });
     await Promise.race([Promise.all(this.#running), grace]).finally(() => clearTimeout(timer));
-    await this.#pool.end();
+    this.isStuck = !(await this.#pool.end());
   }
 
   #next(): void {

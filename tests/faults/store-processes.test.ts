@@ -36,7 +36,7 @@ describe('a process killed while it writes', () => {
       expect(acknowledged.length).toBeGreaterThanOrEqual(count);
       const store = await openStore(address, PATIENT);
       const written = await store.range('written/', 'written0', 100_000);
-      const beside = await store.range('beside/', 'beside0', 100_000);
+      const beside = await store.range('season-vote/beside/', 'season-vote/beside0', 100_000);
       const kept = new Set(written.map(({ value }) => (value as { n: number }).n));
       expect(acknowledged.filter(n => !kept.has(n))).toEqual([]);
       expect(beside.map(({ value }) => value)).toEqual(written.map(({ value }) => value));

@@ -1,7 +1,9 @@
 /*
  * A process that writes until it is killed: `store-writer.ts ADDRESS [ROUND]`. Each number it prints is one whose
- * two records the store has acknowledged; with a round their keys begin with it.
+ * two records the store has acknowledged; with a round their keys begin with it, and it waits for a line on its
+ * standard input before it begins, warm by then.
  */
+import { once } from 'node:events';
 import { openStore } from '../../src/records/open.ts';
 import { add, put } from '../../src/records/store.ts';
 import { PATIENT } from '../records/patience.ts';
@@ -14,8 +16,10 @@ let next = 0;
 async function writeOnAndOn(): Promise<never> {
   while (true) {
     const n = next++;
-    await store.commit([add(`written/${named(n)}`, { n }), put(`beside/${named(n)}`, { n })]);
+    // The second is a member's, so it is noted whose it is: a third record of the same commit.
+    await store.commit([add(`written/${named(n)}`, { n }), put(`season-vote/beside/${named(n)}`, { n })]);
     process.stdout.write(`${n}\n`);
   }
 }
+if (round !== undefined) await once(process.stdin, 'data');
 await Promise.all(Array.from({ length: 8 }, writeOnAndOn));

@@ -42,6 +42,7 @@ export function sharedWorkers(): WatchedWorkers {
       return running;
     },
     load: () => threads.load(),
+    isStuck: () => threads.isStuck(),
     async close() {
       await Promise.allSettled(underWay);
     },
