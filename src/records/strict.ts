@@ -124,13 +124,18 @@ export class StrictStore implements Store {
   }
 }
 
-/** The same, or a failure once it has taken too long: a write may then be done after all. */
+/**
+ * The same, or a failure once it has taken too long: a write may then be done after all. Where it was this thread that
+ * was held up, the answer has come and waits to be read: it is read before the call is given up.
+ */
 function inTime<T>(work: Promise<T>, ms: number, during: 'read' | 'write'): Promise<T> {
   return new Promise((resolve, reject) => {
-    const timer = setTimeout(() => {
+    const giveUp = () => {
       const saved = during === 'write' ? 'unknown' : 'no';
       reject(new StoreFailure('unreachable', during, `no answer in ${ms} ms`, { saved }));
-    }, ms);
+    };
+    // Two turns: the first reads what has come from a thread or a server, the second what that was an answer to.
+    const timer = setTimeout(() => setImmediate(() => setImmediate(giveUp)), ms);
     work.then(resolve, reject).finally(() => clearTimeout(timer));
   });
 }

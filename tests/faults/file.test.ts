@@ -40,6 +40,17 @@ async function told(work: Promise<unknown>) {
   return { outcome, ms: performance.now() - began };
 }
 
+it('a call that was answered in time is not given up since this thread was held up meanwhile', async () => {
+  const hasty = new StrictStore(await SqliteAdapter.open(join(folder, 'hasty.sqlite')), 200);
+  const writing = hasty.commit([put('a', 1)]);
+  // The call is on its way to the store's thread, which answers while this one does something else.
+  await new Promise(resolve => setImmediate(resolve));
+  const until = performance.now() + 1_500;
+  while (performance.now() < until);
+  expect(await writing).toEqual({ done: true });
+  await hasty.close();
+});
+
 describe('a database file', () => {
   it('that is moved away and put back serves on by itself', async () => {
     renameSync(file, `${file}.away`);
