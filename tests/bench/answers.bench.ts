@@ -12,10 +12,15 @@ const patient = { timeout: 300_000 };
 const dose = (member: Member) => member.run('/dose', { colourant: 'ultramarine blue', portion: '2 cups' });
 const use = (member: Member) => member.run('/shelf use', { item: 'Moss', amount: '1 mg' });
 
-/** What the bot last sent as an answer. */
-function lastMessage({ host }: Bot): string {
-  const sent = host.requests.filter(({ path }) => /\/callback$/.test(path)).at(-1);
-  return JSON.stringify((sent?.body as { data?: unknown } | undefined)?.data);
+/** What the bot sends as an answer; a first one may be announced as slow, on a crowded machine a second one too. */
+async function messageOf({ host, members }: Bot, ask: (member: Member) => Promise<unknown>): Promise<string> {
+  for (let time = 0; time < 20; time += 1) {
+    await ask(members[0] as Member);
+    const sent = host.requests.filter(({ path }) => /\/callback$/.test(path)).at(-1);
+    const data = (sent?.body as { data?: { components?: readonly unknown[] } } | undefined)?.data;
+    if (data?.components?.length) return JSON.stringify(data);
+  }
+  throw new Error('no answer came at once');
 }
 
 /**
@@ -49,8 +54,7 @@ const say = (what: string, { throughput, processor, middle, slowest }: Told) =>
 test('/dose beside a bare bot of the same library that sends the same message', patient, async () => {
   const folder = await mkdtemp(join(tmpdir(), 'tintmoot-'));
   const first = await startBot(OURS, { TINTMOOT_STORE: `sqlite:${join(folder, 'first.sqlite')}` });
-  await dose(first.members[0] as Member);
-  const message = { BARE_MESSAGE: lastMessage(first) };
+  const message = { BARE_MESSAGE: await messageOf(first, dose) };
   await first.close();
   // Starts in turn too; the first of each only fills the caches of the disk.
   const starts: { ours: number; bare: number }[] = [];
@@ -84,9 +88,8 @@ test('/shelf use beside a bare bot that writes one durable row', patient, async 
   const ours = await startBot(OURS, { TINTMOOT_STORE: `sqlite:${join(folder, 'records.sqlite')}` });
   for (const member of ours.members)
     await member.run('/shelf add', { item: 'Moss', amount: '900 g', colourant: 'chromium oxide green' });
-  await use(ours.members[0] as Member);
   const bare = await startBot(BARE, {
-    BARE_MESSAGE: lastMessage(ours),
+    BARE_MESSAGE: await messageOf(ours, use),
     BARE_ROWS: join(folder, 'rows.sqlite'),
   });
   const told = await inTurns(ours, bare, use);

@@ -22,8 +22,9 @@ const looking = setInterval(() => {
   // Some moments more, until it really is.
   setTimeout(() => process.stdout.write('stuck\n'), 500);
 }, 20);
-process.once('SIGTERM', async () => {
+async function stop(): Promise<void> {
   await workers.close();
   if (workers.isStuck()) endAtOnce(Number(process.argv[2]));
   process.exitCode = NOT_STUCK;
-});
+}
+process.once('SIGTERM', () => void stop());

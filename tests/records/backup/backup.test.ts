@@ -11,10 +11,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { SqliteAdapter } from '../../../src/records/adapters/sqlite.ts';
 import { backUp, move, restore } from '../../../src/records/backup/backup.ts';
 import { fill as fillFrom, tallyOf } from '../../../src/records/backup/lines.ts';
+import { duesBy } from '../../../src/records/dues.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { put, type Store } from '../../../src/records/store.ts';
+import { StrictStore } from '../../../src/records/strict.ts';
 import { PATIENT } from '../patience.ts';
 import { hasPostgres, hasRedis, type Server, startPostgres, startRedis } from '../servers.ts';
 
@@ -185,6 +188,24 @@ describe('from any store into any other', () => {
     await (await openStore(to)).close();
   });
 });
+
+it('what an older program kept has its owners noted after a move into a store that was opened before', async () => {
+  const [from, to] = [freshSqlite(), freshSqlite()];
+  const older = new StrictStore(await SqliteAdapter.open(from.slice('sqlite:'.length)), PATIENT);
+  await older.commit([
+    put('season-vote/501/701', { v: 1 }),
+    put('due/2026-12-02T01_3a56_3a00_2e000Z/501/ring/1', DUE),
+  ]);
+  await older.close();
+  await (await openStore(to, PATIENT)).close();
+  expect((await move(from, to)).records).toBe(3);
+  const kept = await inStore(to, store => store.range('owned/', 'owned0', 9));
+  expect(kept.map(({ key }) => key)).toEqual(['owned/701/season-vote/501/701']);
+  expect(await inStore(to, store => duesBy(store, new Date('2027-01-01')))).toMatchObject([
+    { group: '501', id: '1' },
+  ]);
+});
+const DUE = { v: 1, at: '2026-12-02T01:56:00.000Z', group: '501', what: 'ring', id: '1' };
 
 describe('a store that is in use is not filled over', () => {
   it('by a move or a restore', async () => {

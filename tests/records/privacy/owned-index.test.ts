@@ -75,6 +75,9 @@ describe('what is noted of whose what is', () => {
       for (const one of steps) await store.commit([writeOf(one)]);
       for (const member of members)
         expect(await byNotes(store, member)).toEqual(await byLooking(store, member));
+      // Nothing is noted of what is gone.
+      const noted = (await notes(store)).map(note => note.split('/').slice(2).join('/'));
+      expect((await store.get(noted)).map(value => value !== undefined)).toEqual(noted.map(() => true));
       for (const member of members) await erase(store, member);
       expect(await notes(store)).toEqual([]);
     },
