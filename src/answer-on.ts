@@ -41,7 +41,7 @@ function keepTime(
       await reviveChallenges({ store, group }, now());
       await store.commit([sweepDue(group, new Date(now()))]);
     },
-    ...(outbox.shards && { shards: outbox.shards }),
+    shards: () => outbox.shards?.(),
     isGone: group => outbox.isGone?.(group) ?? false,
     acts: async () => {
       await registry.complete?.();

@@ -11,7 +11,7 @@ export type Schedule = {
   /** True for the groups that this process acts for. */
   readonly serves: (group: string) => boolean;
   /** Which shards this process is: only where their groups can lie is looked. Everywhere where it is not said. */
-  readonly shards?: () => Shards;
+  readonly shards?: () => Shards | undefined;
   /** True for the groups that it would act for, had they not put us out. */
   readonly isGone?: (group: string) => boolean;
   /** Notes anew what is to be done for a group that took us in again. */

@@ -107,7 +107,7 @@ function* mixedTexts(seed: number, expanding: boolean, most = 6_000): Generator<
   const letter = (one: string) => (draw(5) === 0 ? (EXPANDING[draw(EXPANDING.length)] ?? '') : one);
   const word = () => {
     const drawn = WORDS[draw(WORDS.length)] ?? '';
-    return expanding && draw(4) === 0 ? [...drawn].map(letter).join('') : drawn;
+    return expanding && draw(4) === 0 ? drawn.split('').map(letter).join('') : drawn;
   };
   while (true) {
     let text = '';
