@@ -1,8 +1,11 @@
 import { clearLanguageOf } from '../engine/hazards/index.ts';
 import type { Language } from '../engine/language.ts';
+import { cut } from '../engine/text/cut.ts';
 import { freeTexts } from './first-aid.ts';
 import type { Question } from './question.ts';
 
+/** So many characters tell it. */
+const ENOUGH = 600;
 /** Fewer characters are a name, and names are written in any language. */
 const SENTENCE = 16;
 
@@ -13,5 +16,5 @@ const SENTENCE = 16;
 export function languageWritten(question: Question): Language {
   if (question.kind !== 'command') return question.language;
   const sentences = freeTexts(question).filter(text => text.length >= SENTENCE);
-  return clearLanguageOf(sentences.join('\n')) ?? question.language;
+  return clearLanguageOf(cut(sentences.join('\n'), ENOUGH)) ?? question.language;
 }

@@ -34,7 +34,7 @@ export const lyeSafety = {
   },
   'zap-test': {
     answer:
-      'Not with your tongue on fresh soap: wet a gloved finger, rub the bar, and touch only the tip of the tongue for a moment.',
+      'Never lick it. If at all: a cured bar, a wet finger rubbed on it, and that finger to the tip of the tongue.',
     why: 'Only on bars that look sound and are cured some weeks, never on batter, white spots, oozing drops or soft places. A sting like a small battery is free lye: rinse the mouth with water at once, spit out, and do not use the bar. Phenolphthalein or pH paper on the wetted bar needs no tongue at all: 11 and over is suspect. Nobody has to do the tongue test.',
   },
   'soap-ph': {

@@ -37,7 +37,7 @@ export const lyeSafety: typeof english = {
   },
   'zap-test': {
     answer:
-      'Con la lengua no en jabón fresco: moja un dedo con guante, frota la pastilla y toca un momento solo la punta de la lengua.',
+      'No lo lamas. Si acaso: una pastilla curada, un dedo mojado frotado en ella, y ese dedo a la punta de la lengua.',
     why: 'Solo en pastillas con buen aspecto y curadas unas semanas, nunca en masa, manchas blancas, gotas o zonas blandas. Un pinchazo como de pila es sosa libre: enjuaga la boca con agua, escupe, y no uses la pastilla. La fenolftaleína o el papel de pH sobre la pastilla mojada no necesitan lengua: 11 o más es sospechoso. Nadie tiene que hacer la prueba de la lengua.',
   },
   'soap-ph': {

@@ -3,15 +3,19 @@ import { MADE_PATTERNS } from './made-patterns.ts';
 import type { LyeTopic } from './topic.ts';
 import { SUBSTANCE_PATTERNS } from './topic-patterns.ts';
 
+/** Longer texts tell of a batch, and ask nothing that is answered alike for all. */
+const LONGEST = 600;
+
 /** The first that fits counts: what was made already stands before what is asked beforehand. */
 const PATTERNS = [...MADE_PATTERNS, ...HANDLING_PATTERNS, ...SUBSTANCE_PATTERNS];
 
 /** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
 export function lyeTopicIn(question: string): LyeTopic | undefined {
   const plain = question
-    .slice(0, 2000)
+    .slice(0, LONGEST)
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
+    .slice(0, LONGEST)
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
