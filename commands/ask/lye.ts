@@ -9,7 +9,8 @@ import {
   lyeAskedIn,
   readLyeQuestion,
 } from '../../src/engine/questions/lye/question.ts';
-import { type LyeTopic, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
@@ -23,7 +24,16 @@ type LyeReading = Omit<Reading, 'job'> & {
 };
 
 /** Another substance, or a spill: these are answered even where an amount of lye is asked for. */
-const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set(['clean-up', 'drain-cleaner', 'bleach', 'baking-soda']);
+const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
+  'clean-up',
+  'drain-cleaner',
+  'bleach',
+  'baking-soda',
+  'spooned-lye',
+  'koh-for-naoh',
+  'disposal',
+  'hot-loaf',
+]);
 
 /** Whoever opens with the word wants the whole plan, however many oils follow. */
 const PLAN_FIRST = /^\W*(?:please |por favor )?plan(?:e[ae]\w*|ifi\w*)? /iu;
@@ -122,7 +132,7 @@ function readingOf({ given, usualKoh }: LyeQuestion, { say }: Context): LyeReadi
     command: 'plan',
     given: texts,
     missing: given.oils === undefined ? ['oils'] : [],
-    notes: usualKoh ? [{ kind: 'text', text: say.lyeQuestions.usualKoh }] : [],
+    notes: usualKoh ? [{ kind: 'text', text: say.lyeQuestions.usualKoh, firm: true }] : [],
   };
 }
 
@@ -178,6 +188,10 @@ async function weighedReply(
   );
 }
 
+/** Somebody has the lye in a jug, a batter or a bar already. */
+const MADE =
+  /\b(?:put|added|poured|used|mixed|made|weighed|went in|eché|eche|echó|puse|puso|hice|usé|use|agregué|añadí|mezclé|pesé)\b/iu;
+
 /** No number: something was not understood. The question itself comes back in a form to be put right. */
 async function stopped(
   headline: string,
@@ -201,7 +215,9 @@ async function stopped(
     data: { understood: { lye: 'stopped' }, problem },
     blocks: [
       { kind: 'text', text: say.lyeQuestions.noNumber },
-      ...(weighed ? [{ kind: 'text' as const, text: say.lyeQuestions.weighedButUnread }] : []),
+      ...(weighed && MADE.test(question)
+        ? [{ kind: 'text' as const, text: say.lyeQuestions.weighedButUnread }]
+        : []),
     ],
     cautions: cautions(context),
     choices: [

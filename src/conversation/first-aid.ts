@@ -8,6 +8,7 @@ import {
   readEmergencies,
 } from '../engine/hazards/index.ts';
 import { LANGUAGES } from '../engine/language.ts';
+import { isAskedGenerally } from '../engine/questions/lye/asked-generally.ts';
 import { type Words, wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';
 import { followUp } from './command.ts';
@@ -74,7 +75,9 @@ const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[
 function readEach(texts: readonly string[]): readonly (readonly Emergency[])[] {
   const known = readings.get(texts);
   if (known) return known;
-  const read = texts.map(text => readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral')));
+  const read = texts.map(text =>
+    isAskedGenerally(text) ? [] : readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral')),
+  );
   readings.set(texts, read);
   return read;
 }

@@ -13,6 +13,7 @@ import type { Conversation } from './conversation.ts';
 import { withFace } from './faces.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
 import { inOunces } from './in-ounces.ts';
+import { languageWritten } from './language-written.ts';
 import { checkLegible, isShort } from './legible.ts';
 import { forOneQuestion } from './one-question.ts';
 import type { Origin, Question } from './question.ts';
@@ -33,7 +34,7 @@ declare module '../engine/refusal.ts' {
 export async function receive(asked: Question, shared: Conversation): Promise<Answer> {
   const conversation = forOneQuestion(shared, asked);
   const wishes = await wishesOf(asked, conversation);
-  const language = languageOfHelp(freeTexts(asked), wishes?.language ?? asked.language);
+  const language = languageOfHelp(freeTexts(asked), wishes?.language ?? languageWritten(asked));
   const question = { ...asked, language };
   const [answered, notices] = await Promise.all([
     answerTo(question, conversation),

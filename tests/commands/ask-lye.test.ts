@@ -143,7 +143,9 @@ describe('lye that is asked for is that of the whole question', () => {
     ['how much lye for 1000 g olive at 40% lye concentration', 60 / 40],
   ])('water as told: %s', async (question, expected) => {
     const [first = ''] = (await ask(question)).split('\n');
-    const [, lye, water] = /([\d.]+) g NaOH in ([\d.]+) g/u.exec(first)!.map(Number);
+    const [, lye, water] = /([\d.]+) g (?:de )?NaOH (?:in|en) ([\d.]+) g/u
+      .exec(first.replaceAll(/(\d),(\d)/gu, '$1.$2'))!
+      .map(Number);
     const told = expected < 10 ? water! / lye! : water!;
     expect(Math.abs(told / expected - 1)).toBeLessThan(0.01);
   });
@@ -370,7 +372,7 @@ describe('handling of lye is answered before colours', () => {
 });
 
 describe('a part of the batter', () => {
-  const grams = (text: string) => Number(/about ([\d.]+) g/u.exec(text)?.[1]);
+  const grams = (text: string) => Number(/(?:about|unos) ([\d.,]+) g/u.exec(text)?.[1]?.replace(',', '.'));
   test.each([
     ['dose for half my batter: ultramarine, 1 kg oils batch', 1 / 2],
     ['dose for two thirds of the batter: ultramarine, 1 kg oils batch', 2 / 3],

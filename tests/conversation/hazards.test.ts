@@ -455,9 +455,10 @@ describe('first aid speaks the language that is typed', () => {
     expect(shared.kind === 'reply' && shared.headline).toBe(headline);
   });
 
-  test('words that tell of no emergency change nothing', async () => {
+  test('what is clearly written in the other language is answered in it, a name or two is not', async () => {
     const answer = await run('diagnose', { words: 'el jabón tiene manchas en la superficie' }, 'en');
-    expect(answer.language).toBe('en');
+    expect(answer.language).toBe('es');
+    expect((await run('diagnose', { words: 'manchas' }, 'en')).language).toBe('en');
   });
 });
 

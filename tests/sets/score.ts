@@ -83,7 +83,7 @@ export async function score(set: TextSet, conversation: Conversation): Promise<S
       const isOutside = data.understood?.outside !== undefined || data.emergency !== undefined;
       if (outside) return isOutside ? undefined : `answered inside: ${data.understood?.command ?? 'nothing'}`;
       if (isOutside) return `sent away: ${data.understood?.outside ?? 'first aid'}`;
-      return data.understood?.command === undefined ? 'not understood' : undefined;
+      return (data.understood?.command ?? data.understood?.lye) === undefined ? 'not understood' : undefined;
     }),
     misses,
   };
@@ -93,6 +93,8 @@ type Answered = {
   readonly understood?: {
     readonly job?: string;
     readonly command?: string;
+    /** The matter of handling lye that it asks about. */
+    readonly lye?: string;
     readonly outside?: string;
     readonly given?: Readonly<Record<string, string>>;
     readonly facts?: {

@@ -1,5 +1,6 @@
 export { BARRED, type BarredReason } from './colours/barred.ts';
 export { barredIn, refuseBarred, refuseBarredJar, refusePoisonIn } from './colours/refuse.ts';
+export { hasHappened } from './emergencies/asked-before.ts';
 export {
   EMERGENCY_IDS,
   type Emergency,

@@ -74,7 +74,7 @@ export const firstAid = {
       'Add nothing: no water, no vinegar. Do not lean over it; do not breathe the steam. Open a window if you can reach it.',
       'On skin: running water for at least 20 minutes. In an eye: at least 30 minutes, then hospital.',
       `Call ${call} if anybody is hurt or coughs, or if it spreads or melts things${poison}.`,
-      'Wait until it is quiet and cold. Then with goggles, gloves and covered skin: soak it up, wash with plenty of water.',
+      'Wait until it is quiet and cold. Then with goggles, gloves and covered skin: sweep up what is dry, soak up what is wet, wash with plenty of water.',
     ],
     'animal-exposed': () => [
       'Put gloves on. Keep it from licking: hold it in a towel.',

@@ -1,12 +1,14 @@
 import type { LyeCheck } from '../../engine/questions/lye/check.ts';
-import type { LyeTopic } from '../../engine/questions/lye/topics.ts';
+import type { LyeTopic } from '../../engine/questions/lye/topic.ts';
 import { numbersIn } from '../numbers.ts';
+import { lyeSafety } from './lye-safety.ts';
 
 const { figure, one } = numbersIn('en');
 
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions = {
   topics: {
+    ...lyeSafety,
     'clean-up': {
       answer: 'Do not neutralise it: sweep dry lye up, then wash the place with plenty of water.',
       why: 'Goggles and gloves first; keep children and pets away. Dry flakes: sweep them up dry into a plastic tub, never by hand. Liquid: soak it up with paper or cloths, then rinse with much cold water several times. Carpet or wood: pick up every flake dry before any water, then rinse; if it stays slippery or gets warm, rinse on. Never vinegar or any acid on skin, or on a spill: it heats. Only the last traces on a rinsed bench may be wiped with weak vinegar. Leftover lye water: label it and keep it closed for the next batch, or ask your local waste service; what may go down a drain is a matter of local rules. Never into an aluminium sink or pipe.',

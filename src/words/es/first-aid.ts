@@ -69,7 +69,7 @@ export const firstAid: typeof english = {
       'No le añadas nada: ni agua ni vinagre. No te inclines encima; no respires el vapor. Abre una ventana si la alcanzas.',
       'En la piel: agua corriente al menos 20 minutos. En un ojo: al menos 30 minutos, y al hospital.',
       `Llama a ${call} si alguien está herido o tose, o si se extiende o derrite cosas${poison}.`,
-      'Espera a que esté quieto y frío. Después, con gafas, guantes y la piel cubierta: absorbe y lava con mucha agua.',
+      'Espera a que esté quieto y frío. Después, con gafas, guantes y la piel cubierta: barre lo seco, absorbe lo mojado y lava con mucha agua.',
     ],
     'animal-exposed': () => [
       'Ponte guantes. Que no se lama: sujétalo con una toalla.',

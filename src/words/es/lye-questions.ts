@@ -1,12 +1,14 @@
 import type { LyeCheck } from '../../engine/questions/lye/check.ts';
 import type { lyeQuestions as english } from '../en/lye-questions.ts';
 import { numbersIn } from '../numbers.ts';
+import { lyeSafety } from './lye-safety.ts';
 
 const { figure, one } = numbersIn('es');
 
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions: typeof english = {
   topics: {
+    ...lyeSafety,
     'clean-up': {
       answer: 'No la neutralices: barre la sosa seca y luego lava el sitio con mucha agua.',
       why: 'Primero gafas y guantes; niños y mascotas lejos. Escamas secas: bárrelas en seco a un bote de plástico, nunca con la mano. Líquido: empápalo con papel o trapos y aclara varias veces con mucha agua fría. Alfombra o madera: recoge cada escama en seco antes de echar agua y luego aclara; si sigue resbaladizo o se calienta, sigue aclarando. Nunca vinagre ni otro ácido sobre la piel ni sobre el derrame: calienta. Solo las últimas trazas de una mesa ya aclarada pueden limpiarse con vinagre flojo. Agua de sosa sobrante: ponle etiqueta y guárdala cerrada para el próximo lote, o pregunta a tu servicio local de residuos; lo que puede ir por el desagüe lo dicen las normas locales. Nunca a un fregadero o tubería de aluminio.',

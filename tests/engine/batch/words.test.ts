@@ -27,6 +27,7 @@ const plan = (written: Written) => () => planBatch(asked(written));
 /** Every reason the batch can give, by something a member could have typed. */
 const REFUSED: Readonly<Record<keyof typeof enRefusals, () => unknown>> = {
   'oil-unknown': () => parseOils('moonshine 100%'),
+  'oil-not-clarified': () => parseOils('butter 500 g'),
   'oils-empty': () => parseOils(' '),
   'oil-without-amount': () => parseOils('olive'),
   'oil-by-volume': () => parseOils('olive 2 cups'),

@@ -36,6 +36,7 @@ const WRITERS = {
   fifth: 'fifth',
   sixth: 'sixth',
   seventh: 'seventh',
+  eighth: 'eighth',
 } as const;
 
 function told(): readonly LearnedText[] {
@@ -75,21 +76,32 @@ const names = (): readonly string[] => [
 ];
 
 /** Asked of us, and no flaw: somebody is hurt. */
-const HURT =
-  /my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rozaduras del bebe/u;
+export const HURT =
+  /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe/u;
 
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {
-  const all = ['beginner-in-a-hurry', 'market-seller', 'three-generations', 'four-of-one-group'].flatMap(
-    name => {
-      const set = read(`../../sets/${name}.json`) as Record<string, readonly { text: string }[] | string>;
-      return Object.values(set).flatMap(part =>
-        typeof part === 'string' ? [] : part.map(({ text }) => ({ text, writer: name })),
-      );
-    },
+  const all = [
+    'beginner-in-a-hurry',
+    'market-seller',
+    'three-generations',
+    'four-of-one-group',
+    'club-of-five',
+  ].flatMap(name => {
+    const set = read(`../../sets/${name}.json`) as Record<string, readonly { text: string }[] | string>;
+    return Object.values(set).flatMap(part =>
+      typeof part === 'string' ? [] : part.map(({ text }) => ({ text, writer: name })),
+    );
+  });
+  // Kept out of tuning the causes; that they alarm nobody is learned from, so that others are asked for what is not known.
+  const kept = ['part-1', 'part-2', 'part-3', 'part-4', 'second'].flatMap(name =>
+    (read(`../flaws/heldout/${name}.json`) as readonly { text: string }[]).map(({ text }) => ({
+      text,
+      writer: 'kept flaws',
+    })),
   );
   const flaws = EXAMPLES.map(({ text }, at) => ({ text, writer: `flaws ${at % 4}` }));
-  return [...all, ...flaws, ...names().map(text => ({ text, writer: 'names' }))]
+  return [...all, ...kept, ...flaws, ...names().map(text => ({ text, writer: 'names' }))]
     .filter(({ text }) => groundsIn(text).told.length === 0 && !HURT.test(text))
     .map(({ text, writer }) => ({ text, writer, label: 'none' as const, kind: 'plain' as const }));
 }

@@ -23,7 +23,7 @@ test('the weights written down are those that the texts give, and small', () => 
 
 /**
  * Figures of texts by writers whose texts were not learned from. The lexicon and its weights owe nothing to the fourth,
- * fifth, sixth and seventh writers; the others they know, so that only what was learned is new to those.
+ * fifth, sixth, seventh and eighth writers; the others they know, so that only what was learned is new to those.
  */
 const ALL = [
   { writer: 'first', shown: 1, two: 1, questions: 1, alarms: 0.09 },
@@ -31,14 +31,24 @@ const ALL = [
   { writer: 'own', shown: 0.97, two: 0.97, questions: 1, alarms: 0.18 },
   { writer: 'reviewed', shown: 0.85, two: 0.9, questions: 1, alarms: 0.17 },
   { writer: 'fourth', shown: 0.97, two: 0.97, questions: 0.8, alarms: 0.04 },
-  { writer: 'fifth', shown: 0.86, two: 0.88, questions: 0.75, alarms: 0.06 },
+  { writer: 'fifth', shown: 0.85, two: 0.88, questions: 0.75, alarms: 0.06 },
   { writer: 'sixth', shown: 0.93, two: 0.9, questions: 0.8, alarms: 0.28 },
   { writer: 'seventh', shown: 0.97, two: 0.97, questions: 0.7, alarms: 0.04 },
+  { writer: 'eighth', shown: 0.97, two: 0.95, questions: 0.95, alarms: 0.1 },
 ] as const;
 /** A fit takes seconds: those whose hands are farthest from the others', or all where that is asked. */
 const BOUNDS =
   process.env.LEFT_OUT === 'all' ? ALL : ALL.filter(({ writer }) => /^(?:fifth|seventh)$/.test(writer));
-const PLAIN = ['beginner-in-a-hurry', 'market-seller', 'flaws 0', 'flaws 1', 'flaws 2', 'flaws 3'];
+const PLAIN = [
+  'beginner-in-a-hurry',
+  'market-seller',
+  'club-of-five',
+  'kept flaws',
+  'flaws 0',
+  'flaws 1',
+  'flaws 2',
+  'flaws 3',
+];
 const PLAIN_ALARMS = 0.02;
 
 describe('writers whose texts were not learned from are understood', () => {
@@ -70,7 +80,7 @@ describe('writers whose texts were not learned from are understood', () => {
     120_000,
   );
 
-  test.each(process.env.LEFT_OUT === 'all' ? PLAIN : ['market-seller'])(
+  test.each(process.env.LEFT_OUT === 'all' ? PLAIN : ['club-of-five'])(
     'plain questions and flaws: %s',
     writer => {
       const model = fitWithout(text => text.writer === writer);

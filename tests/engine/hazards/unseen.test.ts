@@ -5,7 +5,7 @@ import { readEmergencies } from '../../../src/engine/hazards/index.ts';
 
 type Told = { readonly text: string; readonly id: string };
 /** Texts that nothing was learned from; see the note in the file. */
-const unseen = JSON.parse(readFileSync(join(import.meta.dirname, 'emergencies-eighth.json'), 'utf8')) as {
+const unseen = JSON.parse(readFileSync(join(import.meta.dirname, 'emergencies-ninth.json'), 'utf8')) as {
   readonly emergencies: readonly Told[];
   readonly 'first-aid-questions': readonly Told[];
   readonly 'no-alarm': readonly { readonly text: string }[];
@@ -14,19 +14,19 @@ const idsIn = ({ text }: { readonly text: string }) => readEmergencies(text).map
 
 test('of emergencies that it never saw, first aid is shown for nearly all, and the right one', () => {
   const shown = unseen.emergencies.filter(one => idsIn(one).length > 0);
-  expect(unseen.emergencies.filter(one => !shown.includes(one)).length).toBeLessThanOrEqual(1);
+  expect(unseen.emergencies.filter(one => !shown.includes(one)).length).toBeLessThanOrEqual(0);
   const right = unseen.emergencies.filter(one => (idsIn(one) as readonly string[]).includes(one.id));
-  expect(right.length).toBeGreaterThanOrEqual(74);
+  expect(right.length).toBeGreaterThanOrEqual(76);
 });
 
 test('whoever asks ahead what to do if it happens is told', () => {
   const told = unseen['first-aid-questions'].filter(one =>
     (idsIn(one) as readonly string[]).includes(one.id),
   );
-  expect(told.length).toBeGreaterThanOrEqual(21);
+  expect(told.length).toBeGreaterThanOrEqual(22);
 });
 
-test('near misses alarm one time in ten at most', () => {
+test('near misses alarm one time in sixteen at most', () => {
   const alarmed = unseen['no-alarm'].filter(one => idsIn(one).length > 0);
-  expect(alarmed.map(({ text }) => text).length).toBeLessThanOrEqual(8);
+  expect(alarmed.map(({ text }) => text).length).toBeLessThanOrEqual(5);
 });

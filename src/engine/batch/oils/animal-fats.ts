@@ -62,7 +62,7 @@ export const ANIMAL_FATS: readonly Oil[] = [
     es: 'Mantequilla clarificada',
     inci: 'Butyris',
     oilClass: 'animal-fat',
-    words: 'ghee|butter|clarified butter|mantequilla|butterfat|milk fat',
+    words: 'ghee|clarified butter|butterfat|milk fat|mantequilla clarificada|anhydrous milk fat',
     saponification: [218, 235],
     iodine: [26, 42],
     relativeDensity: [0.9, 0.912],

@@ -36,6 +36,10 @@ const HAPPENED =
 const USE_OPENS = new RegExp(String.raw`${HELLO}use\b`, 'u');
 const MAY_USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b/u;
 
+/** True where a word says that something was done already, is going on, or hurts. Reads the first 200 characters. */
+export const hasHappened = (words: string): boolean =>
+  /ech[óé]|vert[íi][óo]?\b/u.test(words) || HAPPENED.test(unaccented(words, LONGEST));
+
 /**
  * True where somebody asks before doing it whether water may go onto lye, or whether lye may meet a metal that it eats:
  * that is answered as a question of handling. One word of what happened, or of what hurts, and it is none.

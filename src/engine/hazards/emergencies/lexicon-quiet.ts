@@ -19,10 +19,53 @@ export const QUIET_WORDS = {
     ),
     pairs(pairs('sosa, lejia', 'quemo, quema, ha quemado'), pairs('la, el, mi', QUEMADO)),
     pairs(
-      pairs('dog, cat, puppy, paw, duck, bunny, horse', 'bone, shaped, shape, face, print'),
+      pairs('dog, cat, puppy, paw, duck, bunny, horse', 'bone, bowl, shaped, shape, face, print'),
       'mould, moulds, cutter, stamp, soap, soaps, bar, bars',
     ),
     pairs('dog, cat, paw, duck, bunny, rabbit, horse', 'mould, moulds'),
+    // What soap does to things, what lye does while it cures, and eyes that only look.
+    pairs(
+      'ate, eats, ate up, has eaten, ate into, ate through',
+      pairs(
+        'the, my, our',
+        'towel, hand towel, tea towel, varnish, finish, liner, paint, lining, label, table, mould',
+      ),
+    ),
+    pairs(
+      'comio, comido, come, comiendo',
+      'el barniz, la pintura, el molde, el forro, el color, la etiqueta, el esmalte, la madera',
+    ),
+    pairs('lye, soda, alcohol', 'burns off, burn off, burned off, burnt off, cooks off, cooks out'),
+    pairs(
+      'eye, eyes',
+      'popped, popping, literally popped, nearly popped, almost popped, shaped, level, roll, test',
+    ),
+    pairs('easy on, feast for, sight for sore, hit, hits, please, pleases', 'the eye, the eyes, eye, eyes'),
+    pairs(
+      'faint',
+      'diagonal, parallel, vertical, horizontal, straight, wavy, thin, grooves, groove, streak, streaks, mark, marks, ring, rings, halo, haze, swirl, swirls, veins, specks, dots, white, grey, yellow, brown, orange, purple, red, shadow, edge, band, bands, crackle, bloom, film, odour, scratches, ridges',
+    ),
+    pairs('red, blue, green, white, yellow, pink, black, purple, dark, light, coloured, orange', 'bit, bits'),
+    // Of a loaf, what runs out is what did not stay in.
+    pairs(
+      'oil, oils, yellow oil, orange oil, clear liquid, glycerin, juice, brine',
+      'ran out, runs out, oozed out, seeped out, leaked out, weeps out',
+    ),
+    pairs('aceite, liquido, glicerina, jugo', 'se salio, salio, sale, escurrio'),
+    // An oil, and not a hand's.
+    pairs(
+      'shea and, coconut and, olive and, lard and, tallow and, butter and, oil and, coco and, babassu and, rbd, red, no, sustainable',
+      'palm',
+    ),
+    pairs(
+      'palm and',
+      'shea, coconut, olive, lard, tallow, butter, coco, babassu, canola, sunflower, soy, castor',
+    ),
+    // Colours that are named after animals.
+    'duck egg, robins egg, dove grey, dove gray, mouse grey, elephant grey, flamingo pink, salmon pink, canary yellow, peacock blue, oxblood, teal duck, camel brown, fawn brown, gris raton, gris elefante, rosa flamenco, azul pavo, amarillo canario, amarillo pollito, color camello, color salmon',
+    'caught my eye, catches my eye, catch my eye, catches the eye, caught the eye, evil eye, googly eyes, mal de ojo, ojo turco, entra por los ojos, entran por los ojos',
+    'whiff of ammonia, smell of ammonia from the milk, olorcito a amoniaco, olor a amoniaco de la leche',
+    'en medio, en el medio, por el medio, al medio, por en medio, en medio de',
     pairs(
       pairs('molde, moldes, jabon, sello', 'de, con forma de'),
       'perro, gato, hueso de perro, huella, huellas, pata, patas, pato, conejo, caballo',

@@ -23,6 +23,7 @@ export const EVERYDAY_WORDS: readonly string[] = [
   'scale scales scaled small smell smells smelled smelling spell shell shells still steel sheet short shirt shift',
   'estado estada estados raspa raspar raspo formaron formo formado tomate tomar toma temperatura mejor granulado corner corners splotch splotches seed seeds',
   'traigo traer trae traje batido batida saltar salado salada salir salido salgo sigue sigo soga sopa solas sola sodio',
+  'noon noons afternoon midday morning evening mediodia',
   'pupil pupils estan destapado destapada destapar',
   'marte marta martes marzo mareas bajamar pleamar',
   'brillo blando blanda rato plato trato dato pato gasa tasa taza tazas grasa grasas',

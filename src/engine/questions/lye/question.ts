@@ -26,6 +26,7 @@ const ALL_IN_GRAMS =
 /** What is asked, and what is said beside it that changes nothing of the lye, wherever it stands. */
 const ASIDES = [
   `(?:how (?:much|many)|cuant[oa]s?) (?:gram(?:o)?s (?:of |de )?)?(?:the |la )?${LYE}(?: (?:and|n|y|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
+  `(?:instead of|in place of|rather than|not|en (?:vez|lugar) de)(?: the| los)? ${MASS}(?: (?:of )?${LYE})?`,
   'for comparison(?: only)?',
   '(?:i|we) (?:shall|will|am|are) not (?:be )?(?:making|using|going to make) (?:it|any|this)',
   '(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)',

@@ -131,6 +131,7 @@ export const batchRefusals: Pick<
   RefusalSentences,
   | keyof typeof jug.refusals
   | keyof typeof scents.refusals
+  | 'oil-not-clarified'
   | 'oil-unknown'
   | 'oils-empty'
   | 'oil-without-amount'
@@ -175,6 +176,8 @@ export const batchRefusals: Pick<
 > = {
   ...jug.refusals,
   ...scents.refusals,
+  'oil-not-clarified': ({ text }) =>
+    `“${text}” is about 82 % fat, the rest water and milk, and would get too much lye. Clarify it and write “ghee”, or take another fat.`,
   'oil-unknown': ({ text, nearest }) =>
     `I don’t know the oil “${text}”. Did you mean ${nearest.map(({ en }) => en).join(', ')}?`,
   'oils-empty': () => 'Please name your oils, such as “coconut 30%, olive 50%, palm 20%”.',

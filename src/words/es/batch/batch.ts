@@ -133,6 +133,8 @@ export const batch: typeof en.batch = {
 export const batchRefusals: typeof en.batchRefusals = {
   ...jug.refusals,
   ...scents.refusals,
+  'oil-not-clarified': ({ text }) =>
+    `«${text}» tiene cerca de un 82 % de grasa, el resto agua y leche, y llevaría demasiada sosa. Clarifícala y escribe «mantequilla clarificada», o usa otra grasa.`,
   'oil-unknown': ({ text, nearest }) =>
     `No conozco el aceite «${text}». ¿Quieres decir ${nearest.map(({ es }) => es).join(', ')}?`,
   'oils-empty': () => 'Dime tus aceites, por ejemplo «coco 30%, oliva 50%, palma 20%».',

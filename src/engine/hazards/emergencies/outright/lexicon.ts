@@ -102,6 +102,17 @@ export const OUTRIGHT_WORDS = {
   kept: 'keep, keeps, store, stored, storing, weigh, weighed, mix, mixed, mixing, leave, put, sits, sitting, container, jar, tub, bag, guardo, guardar, dejo, pongo, pesar, peso, mezclo, mezclar, scale, set up, cleaned',
   container:
     'jug, pitcher, lye container, lye bucket, lye jar, plastic container, plastic jug, glass jug, jarra, jarra de plastico, recipiente, bidon',
+  moldout: [
+    'volcanoing, volcano ing, is volcanoing, is erupting',
+    pairs(
+      pairs(
+        'climbing, coming, rising, spilling, pouring, pushing, crawling, flowing, running',
+        'out of, over',
+      ),
+      'the mould, the mold, my mould, my mold, its mould, the sides of the mould',
+    ),
+    'overflowing the mould, overflowing the mold, se esta saliendo del molde, esta saliendo del molde, se esta desbordando del molde, esta rebosando del molde, sube y se sale del molde',
+  ].join(', '),
   givesway:
     'melting, melted, melts, warping, buckling, collapsing, shattered, shattering, cracking, exploded, se derrite, derritiendo, se esta derritiendo, se deforma, se rompio, reventó, revento, estallo',
   fat: 'oil, oils, butter, butters, wax, coconut, shea, palm, lard, tallow, chocolate, aceite, aceites, manteca, cera, coco, melt and pour, base',
@@ -116,7 +127,7 @@ export const OUTRIGHT_WORDS = {
   chlorine: 'chlorine, chloramine, bleach fumes, bleach gas, cloro, cloramina, gas de cloro, chlorine gas',
   reek: 'smell, smells, smelling, smelled, smelt, stink, stinks, gas, fumes, vapour, vapor, cloud, olor, huele, olia, huelo, apesta, vapores, nube, strong',
   alight:
-    'caught fire, caught on fire, catching fire, catches fire, burst into flames, up in flames, went up in flames, in flames, is in flames, se prendio fuego, se incendio, prendio fuego, agarro fuego, cogio fuego, en llamas, se esta incendiando, echa llamas',
+    'caught fire, caught on fire, catching fire, catches fire, burst into flames, up in flames, went up in flames, in flames, is in flames, se prendio fuego, se incendio, prendio fuego, agarro fuego, cogio fuego, en llamas, se esta incendiando, echa llamas, ignited, has ignited, ignites, igniting, flames are, flames coming, encendio en llamas, salen llamas',
   blaze: `${pairs('kitchen, grease, oil, stove, house, oven, microwave, pan, electrical', 'fire')}, incendio, incendio en la cocina, fuego en la cocina, hay fuego, hay un fuego, hay llamas, there is a fire, theres a fire, a fire started, fire in the kitchen, fire on the stove, set fire to, set on fire, flames on the stove, flames coming out`,
   onfire: 'on fire, ardiendo, flames, llamas, fuego',
   burnable:

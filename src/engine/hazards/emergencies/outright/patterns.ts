@@ -45,6 +45,7 @@ export const OUTRIGHT_PATTERNS = {
     'spill caustic container ~6',
     'container givesway ~3 !fat',
     'caustic givesway container ~6 !fat',
+    'moldout !simile',
   ],
   metal: ['metalpot gassing ~6'],
   'toxic-gas': [

@@ -1,0 +1,107 @@
+import type { Origin } from '../../origin.ts';
+
+/** A question about handling lye that has one answer, whatever the recipe; `src/words` speaks each. */
+export type LyeTopic =
+  | 'clean-up'
+  | 'drain-cleaner'
+  | 'baking-soda'
+  | 'bleach'
+  | 'water-onto-lye'
+  | 'glass-jug'
+  | 'aluminium'
+  | 'no-goggles'
+  | 'lye-twice'
+  | 'wrong-unit'
+  | 'lye-forgotten'
+  | 'harder-by-lye'
+  | 'too-little-water'
+  | 'disposal'
+  | 'drink-bottle'
+  | 'storing'
+  | 'clumped'
+  | 'children'
+  | 'microwave'
+  | 'more-lye'
+  | 'zap-use'
+  | 'zap-test'
+  | 'soap-ph'
+  | 'milk-at-once'
+  | 'scorched-milk'
+  | 'spooned-lye'
+  | 'no-lye'
+  | 'lye-gone'
+  | 'when-safe'
+  | 'koh-for-naoh'
+  | 'bleach-in-soap'
+  | 'acid-in-batter'
+  | 'acid-on-soap'
+  | 'cure-lye-heavy'
+  | 'rebatch-lye-heavy'
+  | 'baby'
+  | 'hot-loaf'
+  | 'lye-and-water-swapped'
+  | 'lye-on-skin'
+  | 'lye-fumes';
+
+const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
+const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
+
+/** @public Where each answer comes from. */
+export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
+  'clean-up': MEMORY(
+    'safety data sheets of sodium hydroxide, section 6 (sweep up dry, then flush) and 4 (rinse skin with water only)',
+  ),
+  'drain-cleaner': MEMORY(
+    'safety data sheets of crystal drain openers: aluminium chips, nitrates, surfactants',
+  ),
+  'baking-soda': MEMORY('sodium hydrogen carbonate does not saponify fats (textbook chemistry)'),
+  bleach: MEMORY('household bleach is sodium hypochlorite; sodium hydroxide is another substance (labels)'),
+  'water-onto-lye': MEMORY(
+    'safety data sheets of sodium hydroxide, section 7: always the solid into cold water',
+  ),
+  'glass-jug': TRADE,
+  aluminium: MEMORY(
+    'safety data sheets of sodium hydroxide, section 10: hydrogen with aluminium, zinc and tin',
+  ),
+  'no-goggles': MEMORY('safety data sheets of sodium hydroxide, section 8: tight goggles; H314, H318'),
+  'lye-twice': TRADE,
+  'wrong-unit': TRADE,
+  'lye-forgotten': TRADE,
+  'harder-by-lye': TRADE,
+  'too-little-water': MEMORY(
+    'solubility of sodium hydroxide: about its own weight of water at 20 C, CRC Handbook',
+  ),
+  disposal: MEMORY(
+    'safety data sheets of sodium hydroxide, section 13: by local rules; section 7: closed and labelled',
+  ),
+  'drink-bottle': MEMORY('poison centres on caustics: never in a bottle for drinks'),
+  storing: MEMORY(
+    'safety data sheets of sodium hydroxide, section 7: closed, dry, labelled, away from acids and metals',
+  ),
+  clumped: MEMORY('sodium hydroxide draws water and carbon dioxide out of the air (textbook chemistry)'),
+  children: MEMORY('poison centres on caustics: locked away, children and animals out of the room'),
+  microwave: TRADE,
+  'more-lye': TRADE,
+  'zap-use': TRADE,
+  'zap-test': TRADE,
+  'soap-ph': MEMORY('soap in water hydrolyses to a pH of about 9 to 10.5 (textbook chemistry)'),
+  'milk-at-once': TRADE,
+  'scorched-milk': TRADE,
+  'spooned-lye': TRADE,
+  'no-lye': MEMORY('saponification (textbook chemistry)'),
+  'lye-gone': MEMORY('saponification (textbook chemistry)'),
+  'when-safe': TRADE,
+  'koh-for-naoh': MEMORY('molar masses 40.00 and 56.11 g/mol; KOH is usually sold at about 90 %'),
+  'bleach-in-soap': MEMORY(
+    'safety data sheets of sodium hypochlorite, section 10: chlorine with acids, chloramines with ammonia',
+  ),
+  'acid-in-batter': MEMORY('acid and base neutralise by their moles (textbook chemistry)'),
+  'acid-on-soap': TRADE,
+  'cure-lye-heavy': TRADE,
+  'rebatch-lye-heavy': TRADE,
+  baby: MEMORY('EU Regulation 1223/2009, Annex I: a separate assessment for children under three'),
+  'hot-loaf': TRADE,
+  'lye-and-water-swapped': TRADE,
+  'lye-on-skin': MEMORY('safety data sheets of sodium hydroxide, sections 4 and 11: H314'),
+  'lye-fumes': MEMORY('safety data sheets of sodium hydroxide, sections 4, 7 and 8: mist and dust'),
+};
