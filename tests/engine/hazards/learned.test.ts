@@ -35,9 +35,8 @@ const ALL = [
   { writer: 'sixth', shown: 0.93, two: 0.9, questions: 0.8, alarms: 0.28 },
   { writer: 'seventh', shown: 0.97, two: 0.97, questions: 0.7, alarms: 0.04 },
 ] as const;
-/** A fit takes seconds: those whose hands are farthest from the others', or all where that is asked. */
-const BOUNDS =
-  process.env.LEFT_OUT === 'all' ? ALL : ALL.filter(({ writer }) => /^(?:fifth|seventh)$/.test(writer));
+/** A fit takes seconds: the one whose hand is farthest from the others', or all where that is asked. */
+const BOUNDS = process.env.LEFT_OUT === 'all' ? ALL : ALL.filter(({ writer }) => writer === 'fifth');
 const PLAIN = ['beginner-in-a-hurry', 'market-seller', 'flaws 0', 'flaws 1', 'flaws 2', 'flaws 3'];
 const PLAIN_ALARMS = 0.02;
 
