@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, relative } from 'node:path';
 import type { LogLevel, MutantResult } from '@stryker-mutator/api/core';
@@ -22,6 +22,8 @@ async function resultsOf({ places, testFiles, draw }: Trial): Promise<readonly M
   process.env.MUTANT_TESTS = testFiles.join(',');
   process.env.MUTANT_FILES = String(testFiles.length);
   process.env.MUTANT_DRAW = JSON.stringify(draw);
+  const measured = join(tmpdir(), `mutants-${process.pid}-measured.json`);
+  process.env.MUTANT_MEASURED = measured;
   process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
   const results = await new Stryker({
     mutate: [...places],
@@ -33,7 +35,7 @@ async function resultsOf({ places, testFiles, draw }: Trial): Promise<readonly M
     // What runs once, while a file is loaded, would need all tests loaded anew for each mutant.
     ignoreStatic: true,
     concurrency: 1,
-    timeoutMS: 20_000,
+    timeoutMS: 10_000,
     reporters: ['progress-append-only'],
     logLevel: 'error' as LogLevel,
     // There is none of that name: Stryker would rewrite it with an interface that TypeScript 7 no longer has.
@@ -41,7 +43,9 @@ async function resultsOf({ places, testFiles, draw }: Trial): Promise<readonly M
     tempDirName: join(tmpdir(), `mutants-${process.pid}`),
     ignorePatterns: ['.tintmoot', '*.sqlite', 'src/photo/training', 'tests/photo', 'coverage'],
     allowConsoleColors: false,
-  }).runMutationTest();
+  })
+    .runMutationTest()
+    .finally(() => rmSync(measured, { force: true }));
   return results.filter(
     ({ id, status }) => status !== 'Ignored' && status !== 'CompileError' && isDrawn(id, draw),
   );
