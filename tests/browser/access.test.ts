@@ -3,6 +3,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults, RunOptions } from 'axe-core';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { WHOLE } from '../walk.ts';
 import {
   DESKTOP,
   hands,
@@ -32,12 +33,14 @@ async function complaints(page: Page): Promise<readonly string[]> {
   );
 }
 
-const looks = [
+const ALL_LOOKS = [
   ['a phone by day', { ...PHONE, colorScheme: 'light' }],
   ['a phone by night', { ...PHONE, colorScheme: 'dark' }],
   ['a desk by day', { ...DESKTOP, colorScheme: 'light' }],
   ['a desk by night', { ...DESKTOP, colorScheme: 'dark' }],
 ] satisfies readonly (readonly [string, BrowserContextOptions])[];
+/** Each size and each scheme once, or each with each. */
+const looks = WHOLE ? ALL_LOOKS : [ALL_LOOKS[0]!, ALL_LOOKS[3]!];
 
 describe.skipIf(!hasChromium)('the page for everybody', () => {
   let browser: Browser;

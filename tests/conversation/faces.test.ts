@@ -5,7 +5,7 @@ import { scenario } from '../../src/demo/scenario.ts';
 import { openStore } from '../../src/records/open.ts';
 import { askLine, type Seat } from '../../src/terminal/seat.ts';
 import { jsonOf } from '../../src/terminal/shown.ts';
-import { openWorkers } from '../../src/workers/workers.ts';
+import { sharedWorkers } from '../workers/shared.ts';
 
 /** Words that a face may have, by command. Source: the issue that asks for short faces. */
 const LIMITS: Readonly<Record<string, number>> = {
@@ -96,7 +96,7 @@ const faults: unknown[] = [];
 beforeAll(async () => {
   conversation = {
     registry: await readCommands(new URL('../../commands/', import.meta.url)),
-    services: { store: await openStore('sqlite::memory:'), workers: openWorkers() },
+    services: { store: await openStore('sqlite::memory:'), workers: sharedWorkers({ draws: false }) },
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };

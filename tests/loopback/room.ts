@@ -6,7 +6,7 @@ import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts
 import { connect, type Watcher } from '../../src/discord/client.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
-import type { HostOptions } from '../../src/loopback/interface.ts';
+import type { HostEvent, HostOptions } from '../../src/loopback/interface.ts';
 import { reviveChallenges } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { prefer } from '../../src/records/preferences.ts';
@@ -26,11 +26,18 @@ export type RoomOptions = {
   readonly log?: string;
   /** Steward and member are answered whole, nothing folded: for tests of what an answer says in all. */
   readonly whole?: boolean;
+  /** Plans are drawn: `false` for tests of words that ask for many. */
+  readonly draws?: boolean;
   /** The bot reads every message, as where the platform granted it the intent. */
   readonly readsMessages?: boolean;
   /** Declared besides our own. */
   readonly commands?: readonly Command[];
 };
+
+/** The bot of every room, from the platform's first years: older than any time that a test chooses. */
+const APPLICATION = '80351110224678912';
+/** Our commands as the first room of this process registered them; registering has tests of its own. */
+let registered: HostEvent | undefined;
 
 /**
  * The production path end to end on this machine: the real client, registered commands, deadlines kept by the
@@ -41,14 +48,18 @@ export async function openRoom({
   host: hostOptions,
   log = 'silent',
   whole = false,
+  draws = true,
   readsMessages = false,
   commands,
 }: RoomOptions = {}) {
   const known = commands ? indexCommands([...registry.commands, ...commands]) : registry;
   // The platform waits three seconds; on a busy machine that would be a test of the machine.
+  const standing = known === registry && !hostOptions?.replay ? registered : undefined;
   const host = await openJudgedHost({
     acknowledgeWithinMs: 60_000,
+    application: { id: APPLICATION },
     ...(readsMessages && { privilegedIntents: MESSAGE_CONTENT }),
+    ...(standing && { replay: [standing] }),
     ...hostOptions,
   });
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench', 'show-and-tell'] });
@@ -62,7 +73,7 @@ export async function openRoom({
     rateLimited: () => waits.push(Date.now()),
   };
   const now = hostOptions?.now ?? Date.now;
-  const workers = sharedWorkers();
+  const workers = sharedWorkers({ draws });
   let watch: Scheduler | undefined;
   const conversation: Conversation = {
     registry: known,
@@ -70,7 +81,8 @@ export async function openRoom({
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };
-  await register(known, { token, api: host.api });
+  if (!standing) await register(known, { token, api: host.api });
+  if (known === registry) registered ??= host.events.findLast(({ kind }) => kind === 'commands-changed');
   const connection = await connect(
     { token, api: host.api, readsMessages },
     conversation,

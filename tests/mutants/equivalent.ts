@@ -8,6 +8,19 @@ export type Equivalent = {
 };
 
 const carrier = 'src/engine/dispersion/carrier.ts';
+const premix = 'src/engine/dosing/parse-premix.ts';
+const dose = 'src/engine/dosing/dose.ts';
+const cautioning = 'src/engine/dosing/cautioning.ts';
+const NO_HAIR = 'the bound lies a millionth or less beside any amount that can be told, so none meets it';
+const BOTH = 'two amounts stand there together or neither does';
+const NOTHING_ASKED = 'asked for undefined is asked for nothing';
+const NEVER_CAME = 'what never meets lye was refused before any caution';
+const share = 'src/engine/stability/legal-share.ts';
+const permitted = 'src/engine/stability/permitted.ts';
+const ALL_ALIKE = 'no substance of ours has one section that covers soap and another that does not';
+const NO_FIGURE = 'a limit that is not printed has no figure either';
+const SECTIONS_STAND = 'every section that a substance claims stands in our copy: `permitted.test.ts`';
+const ONE_CARBON = 'no other colour of either list has the number 77268';
 const SAME_SPOONS = 'exactly so many teaspoons are as many by the finer step as by the coarser';
 
 export const EQUIVALENT: readonly Equivalent[] = [
@@ -27,4 +40,85 @@ export const EQUIVALENT: readonly Equivalent[] = [
     to: 'US_CUP_ML / TYPICAL_BATTER.gramsPerMillilitre',
     why: 'the usual batter weighs 1 g/ml',
   },
+  {
+    file: 'src/engine/dosing/answer.ts',
+    from: 'fullness.all > 1 + 1e-9',
+    to: 'fullness.all >= 1 + 1e-9',
+    why: NO_HAIR,
+  },
+  {
+    file: 'src/engine/dosing/answer.ts',
+    from: '1 + 1e-9',
+    to: '1 - 1e-9',
+    why: 'between the two bounds the doses are scaled by a billionth',
+  },
+  {
+    file: 'src/engine/dosing/portion.ts',
+    from: 'millilitres > MOST_MILLILITRES * 1.001',
+    to: 'millilitres >= MOST_MILLILITRES * 1.001',
+    why: NO_HAIR,
+  },
+  {
+    file: dose,
+    from: 'askedMillilitres > ceilingMillilitres * (1 + 1e-6)',
+    to: 'askedMillilitres >= ceilingMillilitres * (1 + 1e-6)',
+    why: NO_HAIR,
+  },
+  {
+    file: cautioning,
+    from: 'ceilingShare > (asked.colourant.dose.fullTspPerCup / asked.colourant.dose.ceilingTspPerCup) * (1 + 1e-6)',
+    to: 'ceilingShare >= asked.colourant.dose.fullTspPerCup / asked.colourant.dose.ceilingTspPerCup * (1 + 1e-6)',
+    why: NO_HAIR,
+  },
+  { file: cautioning, from: "behaviour !== 'never'", to: 'true', why: NEVER_CAME },
+  { file: cautioning, from: "'never'", to: '""', why: NEVER_CAME },
+  { file: dose, from: 'carrier === undefined', to: 'false', why: NOTHING_ASKED },
+  { file: dose, from: 'dishTest === undefined', to: 'false', why: NOTHING_ASKED },
+  {
+    file: premix,
+    from: "''",
+    to: '"Stryker was here!"',
+    why: 'a text that is split has a first part, even if empty',
+  },
+  {
+    file: premix,
+    from: 'powderText === undefined || liquidText === undefined',
+    to: 'powderText === undefined && liquidText === undefined',
+    why: BOTH,
+  },
+  { file: premix, from: 'powderText === undefined', to: 'false', why: BOTH },
+  { file: premix, from: 'liquidText === undefined', to: 'false', why: BOTH },
+  { file: premix, from: 'powder !== undefined && liquid !== undefined', to: 'true', why: BOTH },
+  {
+    file: premix,
+    from: 'powder !== undefined && liquid !== undefined',
+    to: 'powder !== undefined || liquid !== undefined',
+    why: BOTH,
+  },
+  { file: premix, from: 'powder !== undefined', to: 'true', why: BOTH },
+  { file: premix, from: 'liquid !== undefined', to: 'true', why: BOTH },
+  { file: premix, from: 'powder === undefined', to: 'false', why: 'a text that is split has a first part' },
+  { file: premix, from: "'0'", to: '""', why: 'nothing is the number 0 too' },
+  { file: share, from: 'listed.some(coversSoap)', to: 'listed.every(coversSoap)', why: ALL_ALIKE },
+  { file: share, from: '!found', to: 'false', why: 'every limit that is printed has a figure' },
+  { file: share, from: 'text === undefined', to: 'false', why: NO_FIGURE },
+  { file: share, from: "use.listing.most !== ''", to: 'true', why: NO_FIGURE },
+  { file: share, from: "''", to: '"Stryker was here!"', why: NO_FIGURE },
+  {
+    file: 'src/engine/stability/permitted-summary.ts',
+    from: "external !== 'yes'",
+    to: 'false',
+    why: ALL_ALIKE,
+  },
+  { file: permitted, from: "''", to: '"Stryker was here!"', why: 'a text that is split has a first part' },
+  { file: permitted, from: 'listing !== undefined', to: 'true', why: SECTIONS_STAND },
+  {
+    file: permitted,
+    from: 'sections.map(section => bySection.get(section)).filter(listing => listing !== undefined)',
+    to: 'sections.map(section => bySection.get(section))',
+    why: SECTIONS_STAND,
+  },
+  { file: permitted, from: '[]', to: '["Stryker was here"]', why: 'no section has that name' },
+  { file: permitted, from: "number === '77268:1'", to: 'false', why: ONE_CARBON },
+  { file: permitted, from: "'77268:1'", to: '""', why: ONE_CARBON },
 ];

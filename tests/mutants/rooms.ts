@@ -2,6 +2,7 @@
 export type Room = {
   /** Globs from the root; lists of data are left out, since Stryker changes no number: see `constants.ts`. */
   readonly sources: readonly string[];
+  /** What fits models anew or runs hundreds of cases would take a minute for each change, and is left out. */
   readonly tests: readonly string[];
   /** Percent. */
   readonly atLeast: number;
@@ -44,7 +45,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
         'estimate',
       ].map(file => `src/engine/heat/${file}.ts`),
     ],
-    tests: ['tests/engine/heat/*.test.ts', 'tests/standards/heat.test.ts'],
+    tests: [
+      'tests/engine/heat/*.test.ts',
+      '!tests/engine/heat/solver.test.ts',
+      'tests/standards/heat.test.ts',
+    ],
     atLeast: 90,
   },
   'heat solver': {
@@ -61,7 +66,10 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   tally: {
     sources: ['src/engine/challenges/voting/*.ts'],
-    tests: ['tests/engine/challenges/*.test.ts', 'tests/standards/{voting,voting-lots}.test.ts'],
+    tests: [
+      'tests/engine/challenges/{challenge,combine,result,rules,tally,written-ballot}.test.ts',
+      'tests/standards/{voting,voting-lots}.test.ts',
+    ],
     atLeast: 90,
   },
   stability: {
@@ -74,7 +82,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   hazards: {
     sources: [...whole('hazards'), '!src/engine/hazards/emergencies/lexicon-*.ts'],
-    tests: ['tests/engine/hazards/*.test.ts', 'tests/conversation/hazards.test.ts'],
+    tests: ['tests/engine/hazards/*.test.ts', '!tests/engine/hazards/learned.test.ts'],
     atLeast: 80,
   },
   batch: {
@@ -113,7 +121,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   },
   flaws: {
     sources: [...whole('flaws'), '!src/engine/flaws/reading/lexicon/*.ts'],
-    tests: ['tests/engine/flaws/*.test.ts'],
+    tests: ['tests/engine/flaws/*.test.ts', '!tests/engine/flaws/{tuning,makers,diagnose}.test.ts'],
     atLeast: 80,
   },
   text: {
@@ -121,7 +129,11 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     tests: ['tests/engine/{text,quantities,colourants}/*.test.ts'],
     atLeast: 80,
   },
-  questions: { sources: whole('questions'), tests: ['tests/engine/questions/*.test.ts'], atLeast: 80 },
+  questions: {
+    sources: whole('questions'),
+    tests: ['tests/engine/questions/*.test.ts', '!tests/engine/questions/learned.test.ts'],
+    atLeast: 80,
+  },
   cost: { sources: whole('cost'), tests: ['tests/engine/cost/*.test.ts'], atLeast: 80 },
   palettes: { sources: whole('palettes'), tests: ['tests/engine/palettes/*.test.ts'], atLeast: 80 },
   pouring: { sources: whole('pouring'), tests: ['tests/engine/pouring/*.test.ts'], atLeast: 80 },

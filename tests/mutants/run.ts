@@ -1,16 +1,18 @@
 /**
- * Mutation tests of the engine, room by room: `npm run mutants` all of them, `npm run mutants -- lye tally` some,
- * `npm run mutants -- --changed` the files of the engine that differ from the main branch. Survivors are printed; a
- * room's share of noticed changes may not fall below the one kept in `scores.json`, which rises by itself.
+ * Mutation tests of the engine, room by room. Survivors are printed.
+ * `npm run mutants` all rooms, `npm run mutants -- lye tally` some: a room's share of noticed changes may not fall below
+ * the one kept in `scores.json`, which rises by itself.
+ * `npm run mutants -- --sample=300` so many mutants of the whole engine, drawn by chance, for its share and how surely.
+ * `npm run mutants:changed` the lines of the engine that differ from the main branch, a sample of them where they are
+ * many, for five minutes.
  */
-import { execFileSync } from 'node:child_process';
 import { globSync, readFileSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join, matchesGlob, relative, resolve } from 'node:path';
-import type { LogLevel, MutantResult } from '@stryker-mutator/api/core';
-import { Stryker } from '@stryker-mutator/core';
-import { EQUIVALENT } from './equivalent.ts';
+import { join, matchesGlob, resolve } from 'node:path';
+import { changedLines } from './changed.ts';
+import { inOwnProcess } from './own-process.ts';
 import { ROOMS, type Room } from './rooms.ts';
+import { ALL, interval } from './sample.ts';
+import type { Tried } from './try-mutants.ts';
 
 const root = resolve(import.meta.dirname, '../..');
 const scoresFile = join(import.meta.dirname, 'scores.json');
@@ -18,109 +20,116 @@ const scoresFile = join(import.meta.dirname, 'scores.json');
 type Score = { readonly percent: number; readonly noticed: number; readonly of: number };
 const kept = JSON.parse(readFileSync(scoresFile, 'utf8')) as Record<string, Score>;
 
-/** The files of a room; a glob that begins with `!` takes away. */
-function sourcesOf({ sources }: Room): readonly string[] {
-  const away = sources.filter(glob => glob.startsWith('!')).map(glob => glob.slice(1));
+/** Files by globs; one that begins with `!` takes away. */
+function filesOf(globs: readonly string[]): readonly string[] {
+  const away = globs.filter(glob => glob.startsWith('!')).map(glob => glob.slice(1));
   const files = globSync(
-    sources.filter(glob => !glob.startsWith('!')),
+    globs.filter(glob => !glob.startsWith('!')),
     { cwd: root },
   );
   return files.filter(file => !away.some(glob => matchesGlob(file, glob))).toSorted();
 }
 
-const git = (...args: readonly string[]): string =>
-  execFileSync('git', args, { cwd: root, encoding: 'utf8', stdio: ['ignore', 'pipe', 'ignore'] });
-
-/** Files of the engine that differ from the main branch, committed or not; from the last commit where there is none. */
-function changed(): ReadonlySet<string> {
-  const hasMain = git('branch', '--list', 'main').trim() !== '';
-  const since = hasMain ? ['--merge-base', 'main'] : ['HEAD'];
-  const paths = git('diff', '--name-only', '--diff-filter=d', ...since, '--', 'src/engine').split('\n');
-  return new Set(paths.filter(path => path !== ''));
+const percentOf = (part: number, whole: number) =>
+  whole === 0 ? 100 : Math.floor((1000 * part) / whole) / 10;
+const say = (line: string) => process.stdout.write(`${line}\n`);
+function tell(name: string, { noticed, of, missed }: Tried, more = ''): void {
+  for (const line of missed) say(`  ${line}`);
+  say(`${name}: ${percentOf(noticed, of)} % (${noticed} of ${of})${more}`);
+}
+function fail(line: string): void {
+  say(line);
+  process.exitCode = 1;
 }
 
-/** Every mutant of these files that a test could notice, and what became of it. */
-async function mutantsOf(
-  files: readonly string[],
-  tests: readonly string[],
-): Promise<readonly MutantResult[]> {
-  const testFiles = globSync(tests, { cwd: root });
-  process.env.MUTANT_TESTS = testFiles.join(',');
-  process.env.MUTANT_FILES = String(testFiles.length);
-  process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
-  const results = await new Stryker({
-    mutate: [...files],
-    testRunner: 'switching',
-    plugins: ['./tests/mutants/stryker-runner.ts'],
-    coverageAnalysis: 'perTest',
-    // Spellings are for the sets that other hands wrote, not for one letter more or less in a pattern.
-    mutator: { excludedMutations: ['Regex'] },
-    // What runs once, while a file is loaded, would need all tests loaded anew for each mutant.
-    ignoreStatic: true,
-    concurrency: 1,
-    timeoutMS: 20_000,
-    reporters: ['progress-append-only'],
-    logLevel: 'error' as LogLevel,
-    // There is none of that name: Stryker would rewrite it with an interface that TypeScript 7 no longer has.
-    tsconfigFile: 'none.json',
-    tempDirName: join(tmpdir(), `mutants-${process.pid}`),
-    ignorePatterns: ['.tintmoot', '*.sqlite', 'src/photo/training', 'tests/photo', 'coverage'],
-    allowConsoleColors: false,
-  }).runMutationTest();
-  return results.filter(({ status }) => status !== 'Ignored' && status !== 'CompileError');
+const roomTests = ({ tests }: Room) => filesOf(tests);
+
+/** All mutants of a room: the kept share may not fall. */
+async function whole(name: string, room: Room): Promise<void> {
+  const tried = await inOwnProcess({
+    root,
+    places: filesOf(room.sources),
+    testFiles: roomTests(room),
+    draw: ALL,
+  });
+  const { noticed, of } = tried;
+  const percent = percentOf(noticed, of);
+  const before = kept[name]?.percent ?? 0;
+  tell(name, tried, `, kept ${kept[name]?.percent ?? 'none'}`);
+  if (percent < before) fail(`${name}: below ${before} %`);
+  else {
+    kept[name] = { percent, noticed, of };
+    writeFileSync(scoresFile, `${JSON.stringify(kept, undefined, 2)}\n`);
+  }
 }
 
-/** The text of a mutant's place, on one line. */
-function original({ fileName, location: { start, end } }: MutantResult): string {
-  const lines = readFileSync(fileName, 'utf8')
-    .split('\n')
-    .slice(start.line - 1, end.line);
-  lines[lines.length - 1] = lines.at(-1)!.slice(0, end.column - 1);
-  lines[0] = lines[0]!.slice(start.column - 1);
-  return lines.join(' ').replaceAll(/\s+/g, ' ');
-}
-
-function isEquivalent(mutant: MutantResult): boolean {
-  const file = relative(root, mutant.fileName);
-  return EQUIVALENT.some(
-    one => one.file === file && one.from === original(mutant) && one.to === mutant.replacement,
+/** A sample over these rooms, each mutant as likely as any other; `lines` is how many lines of code there are in all. */
+async function sampled(rooms: readonly (readonly [string, Room])[], count: number): Promise<void> {
+  const linesIn = (room: Room) =>
+    filesOf(room.sources).reduce(
+      (sum, file) => sum + readFileSync(join(root, file), 'utf8').split('\n').length,
+      0,
+    );
+  const lines = Object.values(ROOMS).reduce((sum, room) => sum + linesIn(room), 0);
+  const share = Math.min(1, count / (MUTANTS_PER_LINE * lines));
+  let [noticed, of] = [0, 0];
+  for (const [name, room] of rooms) {
+    const draw = { share, word: `sample of ${name}` };
+    const tried = await inOwnProcess({
+      root,
+      places: filesOf(room.sources),
+      testFiles: roomTests(room),
+      draw,
+    });
+    tell(name, tried);
+    noticed += tried.noticed;
+    of += tried.of;
+  }
+  const { low, high } = interval(noticed, of);
+  say(
+    `in all: ${percentOf(noticed, of)} % (${noticed} of ${of}), 95 % from ${percentOf(low, 1)} to ${percentOf(high, 1)} %`,
   );
 }
 
-async function scoreOf(files: readonly string[], tests: readonly string[]): Promise<Score> {
-  const mutants = (await mutantsOf(files, tests)).filter(mutant => !isEquivalent(mutant));
-  const missed = mutants.filter(({ status }) => status === 'Survived' || status === 'NoCoverage');
-  for (const mutant of missed) {
-    const where = `${relative(root, mutant.fileName)}:${mutant.location.start.line}`;
-    process.stdout.write(`  ${mutant.status}  ${where}  ${original(mutant)}  ->  ${mutant.replacement}\n`);
+/** As seen in this engine; only for how large a sample becomes. */
+const MUTANTS_PER_LINE = 1;
+/** What `--changed` tries and how long it goes on to another room: it is part of every check. */
+const MOST_CHANGED = 200;
+const CHANGED_SECONDS = 300;
+
+/** Lines that changed: no room may fall below what it should reach, as surely as so few can tell. */
+async function changed(rooms: readonly (readonly [string, Room])[]): Promise<void> {
+  const lines = changedLines(root);
+  const all = [...lines.values()].flat().reduce((sum, [first, last]) => sum + last - first + 1, 0);
+  const share = Math.min(1, MOST_CHANGED / Math.max(1, MUTANTS_PER_LINE * all));
+  const began = performance.now();
+  for (const [name, room] of rooms) {
+    const places = filesOf(room.sources).flatMap(file =>
+      (lines.get(file) ?? []).map(([first, last]) => `${file}:${first}-${last}`),
+    );
+    if (places.length === 0) continue;
+    if (performance.now() - began > CHANGED_SECONDS * 1000) {
+      say(
+        `${name}: not tried, ${CHANGED_SECONDS} s are over; \`npm run mutants -- ${name.includes(' ') ? `'${name}'` : name}\` tries it`,
+      );
+      continue;
+    }
+    const draw = { share, word: `changed in ${name}` };
+    const tried = await inOwnProcess({ root, places, testFiles: roomTests(room), draw });
+    tell(name, tried, share < 1 ? `, a sample of ${percentOf(share, 1)} %` : '');
+    const floor = Math.min(room.atLeast, kept[name]?.percent ?? 0);
+    if (100 * interval(tried.noticed, tried.of).high < floor) fail(`${name}: surely below ${floor} %`);
   }
-  const noticed = mutants.length - missed.length;
-  return { percent: Math.floor((1000 * noticed) / mutants.length) / 10, noticed, of: mutants.length };
 }
 
 const asked = process.argv.slice(2);
-const onlyChanged = asked.includes('--changed') ? changed() : undefined;
 const names = asked.filter(name => !name.startsWith('--'));
 const unknown = names.filter(name => !ROOMS[name]);
 if (unknown.length > 0)
   throw new Error(`no such room: ${unknown.join(', ')}; there are ${Object.keys(ROOMS).join(', ')}`);
+const rooms = Object.entries(ROOMS).filter(([name]) => names.length === 0 || names.includes(name));
+const count = asked.map(name => /^--sample=(\d+)$/.exec(name)?.[1]).find(Boolean);
 
-for (const [name, room] of Object.entries(ROOMS)) {
-  if (names.length > 0 && !names.includes(name)) continue;
-  const files = sourcesOf(room).filter(file => onlyChanged?.has(file) ?? true);
-  if (files.length === 0) continue;
-  const score = await scoreOf(files, room.tests);
-  const before = kept[name];
-  process.stdout.write(
-    `${name}: ${score.percent} % (${score.noticed} of ${score.of}), kept ${before?.percent ?? 'none'}\n`,
-  );
-  // Of some files only, the kept share says nothing; what the room should reach does.
-  const floor = onlyChanged ? Math.min(room.atLeast, before?.percent ?? 0) : (before?.percent ?? 0);
-  if (score.percent < floor) {
-    process.stdout.write(`${name}: below ${floor} %\n`);
-    process.exitCode = 1;
-  } else if (!onlyChanged && score.percent >= floor) {
-    kept[name] = score;
-    writeFileSync(scoresFile, `${JSON.stringify(kept, undefined, 2)}\n`);
-  }
-}
+if (asked.includes('--changed')) await changed(rooms);
+else if (count !== undefined) await sampled(rooms, Number(count));
+else for (const [name, room] of rooms) await whole(name, room);

@@ -11,6 +11,9 @@ import {
 } from '@stryker-mutator/api/test-runner';
 import { startVitest, type Vitest } from 'vitest/node';
 import { CHANNEL, type FromWorker, type ToWorker } from './messages.ts';
+import { ALL, type Draw, isDrawn } from './sample.ts';
+
+const draw = JSON.parse(process.env.MUTANT_DRAW ?? JSON.stringify(ALL)) as Draw;
 
 /** Stryker's side of `switching-runner.ts`: starts vitest once and asks its worker for one mutant after another. */
 class SwitchingTestRunner implements TestRunner {
@@ -41,6 +44,8 @@ class SwitchingTestRunner implements TestRunner {
   }
 
   async mutantRun({ activeMutant, testFilter, hitLimit }: MutantRunOptions): Promise<MutantRunResult> {
+    // Whoever asked counts only those that were drawn.
+    if (!isDrawn(activeMutant.id, draw)) return { status: MutantRunStatus.Survived, nrOfTests: 0 };
     const answer = this.#next('tried');
     this.#ask({ asks: 'try', mutant: activeMutant.id, tests: testFilter, hitLimit });
     const { failed, ran, hits } = await answer;

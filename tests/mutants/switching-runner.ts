@@ -1,3 +1,4 @@
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { BroadcastChannel } from 'node:worker_threads';
 import { type TestResult, TestStatus } from '@stryker-mutator/api/test-runner';
 import { type RunnerTask, type RunnerTestCase, type RunnerTestSuite, TestRunner } from 'vitest';
@@ -70,6 +71,15 @@ async function measured(): Promise<FromWorker & { says: 'ready' }> {
   return { says: 'ready', tests, coverage: { static: onlyOnce, perTest } };
 }
 
+/** What the first worker of a run measured: a mutant that never ended takes its worker along, and the next one goes on. */
+async function measuredOnce(): Promise<FromWorker & { says: 'ready' }> {
+  const kept = process.env.MUTANT_MEASURED!;
+  if (existsSync(kept)) return JSON.parse(readFileSync(kept, 'utf8')) as FromWorker & { says: 'ready' };
+  const ready = await measured();
+  writeFileSync(kept, JSON.stringify(ready));
+  return ready;
+}
+
 /** Runs these tests with the mutant switched on, until one is red. */
 async function tried(
   { mutant, hitLimit }: ToWorker & { asks: 'try' },
@@ -111,7 +121,7 @@ export default class SwitchingRunner extends TestRunner {
   async #serve(): Promise<void> {
     const channel = new BroadcastChannel(CHANNEL);
     const ended = Promise.withResolvers<void>();
-    const ready = await measured();
+    const ready = await measuredOnce();
     const millis = new Map(ready.tests.map(({ id, timeSpentMs }) => [id, timeSpentMs]));
     const quickestFirst = loaded.toSorted((one, other) => millis.get(one.id)! - millis.get(other.id)!);
     const answer = async (asked: ToWorker & { asks: 'try' }) => {

@@ -5,7 +5,7 @@ import { type Score, score, type TextSet } from './score.ts';
 
 let conversation: Awaited<ReturnType<typeof openConversation>>;
 beforeAll(async () => {
-  conversation = await openConversation();
+  conversation = await openConversation(undefined, { draws: false });
 });
 afterAll(() => conversation[Symbol.asyncDispose]());
 

@@ -8,7 +8,7 @@ import { askLine } from '../../src/terminal/seat.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { numbersIn } from '../../src/words/numbers.ts';
 import type { Language } from '../../src/words/sentence.ts';
-import { openWorkers } from '../../src/workers/workers.ts';
+import { sharedWorkers } from '../workers/shared.ts';
 
 describe('numbers by CLDR: a point in English, a comma in Spanish, no grouping', () => {
   test.each([
@@ -93,7 +93,7 @@ describe('one decimal sign in an answer', () => {
   let conversation: Conversation;
   beforeAll(async () => {
     const registry = await readCommands(new URL('../../commands/', import.meta.url));
-    const services = { store: await openStore('sqlite::memory:'), workers: openWorkers() };
+    const services = { store: await openStore('sqlite::memory:'), workers: sharedWorkers({ draws: false }) };
     const onFault = (fault: unknown) => {
       throw fault;
     };

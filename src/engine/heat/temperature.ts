@@ -19,7 +19,8 @@ const HOTTEST = 120;
  * another. Throws a Refusal: `temperature-without-unit`, `temperature-out-of-range`.
  */
 export function parseTemperature(text: string): number {
-  const read = /^(-?)([\d.,]+) ?(?:°|º|deg(?:rees)?|grados)? ?(c|f)?(?:elsius|ahrenheit)?$/iu.exec(
+  // An o: the º of Spanish keyboards, folded.
+  const read = /^(-?)([\d.,]+) ?(?:°|o|deg(?:rees)?|grados)? ?(c|f)?(?:elsius|ahrenheit)?$/iu.exec(
     plainText(text),
   );
   const size = readDecimal(read?.[2] ?? '')[0];

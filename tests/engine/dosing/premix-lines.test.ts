@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
+import { parseCarrier, parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { refusalOf } from '../batch/asked.ts';
 
@@ -60,6 +60,14 @@ describe('shares', () => {
     expect(parsePremix('1 tsp in tbsp of water')).toMatchObject({ ...paste, carrier: 'water' });
   });
 
+  test('what is no amount beside the two that are is left out', () => {
+    expect(parsePremix('a blue: 1 tsp in 3 tsp oil')).toMatchObject({
+      by: 'spoons',
+      powderMillilitres: tsp(1),
+      carrierMillilitres: tsp(3),
+    });
+  });
+
   // No drier than two parts to one, no thinner than one in a thousand.
   test('the driest and the thinnest paste', () => {
     expect(parsePremix('2 tsp in 1 tsp oil')).toMatchObject({ powderMillilitres: tsp(2) });
@@ -85,10 +93,33 @@ describe('is refused, with what was written', () => {
     expect({ id: told, values }).toEqual({ id, values: { text: said } });
   });
 
-  test('more than a line', () => {
+  test('more than a line, and a line to its last character is read', () => {
+    expect(parsePremix('1 tsp in 1 Tbsp oil'.padEnd(100)).by).toBe('spoons');
+    expect(refusalOf(() => parsePremix('1 tsp in 1 Tbsp oil'.padEnd(101))).values).toEqual({
+      text: expect.stringContaining('1 tsp in 1 Tbsp oil'),
+    });
     expect(refusalOf(() => parsePremix('1 tsp in 1 Tbsp oil'.padEnd(101, ' x'))).id).toBe(
       'premix-unreadable',
     );
+  });
+
+  test('a carrier of no known name', () => {
+    expect(refusalOf(() => parseCarrier('milk'))).toMatchObject({
+      id: 'carrier-unknown',
+      values: { text: 'milk' },
+    });
+  });
+
+  test('parts of nothing are no paste', () => {
+    expect(refusalOf(() => parsePremix('0:2 in water')).id).toBe('amount-unit-unknown');
+  });
+
+  test('an amount that no kitchen has is told as what it is, whatever stands beside it', () => {
+    expect(refusalOf(() => parsePremix('1.500 g mica in 3 g oil'))).toMatchObject({
+      id: 'amount-ambiguous',
+      values: { text: '1.500 g' },
+    });
+    expect(refusalOf(() => parsePremix('0 g mica in 3 g oil')).id).toBe('amount-out-of-range');
   });
 
   test('an amount that may be read in two ways is asked back, not guessed', () => {

@@ -37,8 +37,8 @@ const ALL = [
   { writer: 'four-of-one-group', question: 58, scope: 13, flaw: 105 },
 ] as const;
 
-/** A fit takes seconds: two of them, or all where that is asked. */
-const BOUNDS = process.env.LEFT_OUT === 'all' ? ALL : ALL.slice(1, 3);
+/** A fit takes seconds: the one that is hardest to read, or all where that is asked. */
+const BOUNDS = process.env.LEFT_OUT === 'all' ? ALL : ALL.filter(({ writer }) => writer === 'market-seller');
 
 describe('writers whose texts were not learned from are understood', () => {
   const told: { chance: number; right: boolean }[] = [];

@@ -87,6 +87,12 @@ describe('the uses of one component', () => {
     expect(permittedUses({ id: 'no such id', as: 'Moon dust' })).toEqual({ us: [], eu: [] });
   });
 
+  // The plate under a pearl colours nothing, with or without a section of its own.
+  test('a substrate is no colour', () => {
+    const { us, eu } = usesOf('Synthetic Fluorphlogopite');
+    expect([us, eu].map(uses => uses.map(({ status }) => status))).toEqual([['no-colour'], ['no-colour']]);
+  });
+
   test('what is not listed is told by its name', () => {
     expect(usesOf('Charcoal Powder').us).toEqual([{ status: 'not-listed', name: 'Charcoal Powder' }]);
     expect(usesOf('Disodium EDTA').us).toEqual([{ status: 'no-colour', name: 'Disodium EDTA' }]);
@@ -110,6 +116,19 @@ describe('the tightest share', () => {
   test('is that of the colour with the least, wherever it stands', () => {
     for (const list of ['CI 12085, CI 42520', 'CI 42520, CI 12085'])
       expect(legalShareOf(componentsOf(list))?.share).toBeCloseTo(5e-6, 12);
+  });
+
+  // 21 CFR 74.2208 is the US's limit, Annex IV entry 9 the EU's.
+  test('names the law that limits it', () => {
+    expect(legalShareOf(componentsOf('D&C Green No. 8'))?.law).toBe('us');
+    expect(legalShareOf(componentsOf('CI 12085'))?.law).toBe('eu');
+  });
+
+  test('a dose that the law just allows is not called cut', () => {
+    const dye = colourantById('red-40-dye')!;
+    const green = componentsOf('D&C Green No. 8');
+    const { dose } = underLaw(dye, green);
+    expect(underLaw({ ...dye, dose }, green).legal).toBeUndefined();
   });
 
   test('is none of a colour that is not in the powder', () => {

@@ -1,10 +1,13 @@
 import { expect, test } from 'vitest';
+import { WHOLE } from '../../walk.ts';
 import { compare } from './compare.ts';
 
-test('5,000 random plans spoiled on purpose agree with the published formulas, or say why not', () => {
-  const { wrong, refused, planned } = compare('nasty', 1, 5000);
+const PLANS = WHOLE ? 5000 : 1500;
+
+test(`${PLANS} random plans spoiled on purpose agree with the published formulas, or say why not`, () => {
+  const { wrong, refused, planned } = compare('nasty', 1, PLANS);
   expect(wrong.slice(0, 5)).toEqual([]);
-  expect(planned).toBeGreaterThan(800);
+  expect(planned).toBeGreaterThan(0.16 * PLANS);
   // The reasons that keep lye out of harm's way are all met.
   expect([...refused.keys()]).toEqual(
     expect.arrayContaining([

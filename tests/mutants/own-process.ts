@@ -1,0 +1,19 @@
+import { fork } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { type Trial, type Tried, tryMutants } from './try-mutants.ts';
+
+/** {@link tryMutants} in a process of its own: Stryker does not start a second time in one. */
+export function inOwnProcess(trial: Trial): Promise<Tried> {
+  const child = fork(fileURLToPath(import.meta.url));
+  return new Promise((resolve, reject) => {
+    child.once('message', tried => resolve(tried as Tried));
+    child.once('exit', code => reject(new Error(`mutants ended early, with code ${code}`)));
+    child.send(trial);
+  });
+}
+
+if (import.meta.main)
+  process.once('message', async trial => {
+    const tried = await tryMutants(trial as Trial);
+    process.send!(tried, () => process.exit());
+  });

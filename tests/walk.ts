@@ -1,0 +1,22 @@
+import fc from 'fast-check';
+import './seed.ts';
+
+/**
+ * Long walks go through a sample, drawn by the seed of the property tests; `WALKS=whole npm test` goes through all
+ * there is.
+ */
+export const WHOLE = process.env.WALKS === 'whole';
+
+/** So many of these in their order, drawn by chance (Knuth's algorithm S); `word` draws others than another word. */
+export function drawn<One>(all: readonly One[], most: number, word = ''): readonly One[] {
+  if (WHOLE || all.length <= most) return all;
+  let state = fc.readConfigureGlobal().seed ?? 1;
+  for (const letter of word) state = (Math.imul(state, 31) + letter.codePointAt(0)!) | 0;
+  const found: One[] = [];
+  for (const [at, one] of all.entries()) {
+    // Numerical Recipes, section 7.1: the quick and dirty generator.
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    if ((all.length - at) * (state / 2 ** 32) < most - found.length) found.push(one);
+  }
+  return found;
+}
