@@ -110,7 +110,7 @@ function weighedPieces(text: string): { readonly by: 'batter-mass'; readonly gra
 
 /** What a mould is said to hold, where only one weight is told: "10 inch loaf mold holds 3 lb", "molde de kilo y medio". */
 function heldBy(text: string): ReturnType<typeof leadingAmount> {
-  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?:\d|kilo\b|libra\b)/giu)].map(({ index }) => index);
+  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?:(?<!\d (?=\d\/))\d|kilo\b|libra\b)/giu)].map(({ index }) => index);
   const weights = starts.flatMap(at => {
     const head = leadingAmount(text.slice(at).replace(/^(kilo|libra)\b/iu, '1 $1'));
     return head?.amount.measure === 'mass' ? [head] : [];
@@ -121,7 +121,7 @@ function heldBy(text: string): ReturnType<typeof leadingAmount> {
 /** A mould that is told by what it holds: "a 2 litre mould", "molde de 2 litros". */
 function mouldOfVolume(text: string): Mould | undefined {
   if (SIDES.test(text) || !/\b(?:mou?ld|molde|loaf|tray|bandeja)\b/iu.test(text)) return undefined;
-  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])\d/gu)].map(({ index }) => index);
+  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?<!\d (?=\d\/))\d/gu)].map(({ index }) => index);
   const volumes = starts.flatMap(at => {
     const head = leadingAmount(text.slice(at).replace(/^([\d.,/ ]*\d)-(?=\p{L})/u, '$1 '));
     return head?.amount.measure === 'volume' ? [head.amount.millilitres] : [];

@@ -28,11 +28,13 @@ const MASS = String.raw`(?:each |every |cada |a |an |one |un |una |the )*((?:\d[
 const OF_OILS = String.raw`(?:of|de)?\s*(?:the |los |tus |my |mis |total )?(?:oils?|fats?|aceites?|grasas?)\b(?: weight)?`;
 /** To so much of the oils: "per pound of oils", "por cada medio kilo de aceite", "to 500 g oils", "x libra". */
 const PER_MASS = new RegExp(
-  String.raw`(?:(?:\b(?:per|por|x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|(?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})`,
+  String.raw`(?:(?:\b(?:per|por|(?<!\d\s?)x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|(?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})`,
   'iu',
 );
 const HOLDER =
   /\b(?:bags?|jars?|packets?|pouch(?:es)?|tubs?|pots?|sachets?|bolsas?|bolsitas?|botes?|frascos?|tarros?|paquetes?|sobres?)\b/giu;
+/** "dos bolsitas de 25 g", "3 tubs of 10g": so many holders of so much each. */
+const HOLDERS = new RegExp(String.raw`(?<![\d.,/])(\d{1,2}) ${HOLDER.source} (?:of |de )?(?=\d)`, 'giu');
 const LONGEST_WORDS = 8;
 
 /**
@@ -43,6 +45,7 @@ export function readPowder(text: string): WrittenPowder {
   const plain = spokenAmounts(plainText(text.slice(0, 200)));
   const per = perMassIn(plain);
   const said = (per?.rest ?? plain.replace(PPO, ' '))
+    .replace(HOLDERS, '$1 x ')
     .replace(HOLDER, ' ')
     .replace(/^\s*(?:(?:an?|one|un|una|el|la|the)\s+)?(?:de|of|del)?\s+(?=\d)/iu, '')
     .replace(/\s+/gu, ' ')

@@ -134,6 +134,11 @@ const MOSTLY =
 const PARTS_TO =
   /\s+(?:to|por|a|y|and|con|with)\s+(\d+|one|una?)\s+(?:(?:parts?|partes?)\s+)?(?:(?:of|de)\s+)?(?=\p{L})/giu;
 
+/** "una taza de rojo y dos de blanco": the unit of the first goes for the next. */
+const SAME_UNIT =
+  /((?:\d[\d.,/ ]*)\s*(cups?|tazas?|pints?|partes|parts|ml|g|oz|kg)\b (?:of |de )\p{L}[\p{L} ]*?)(\s*(?:,|and|y|&)\s*)(\d[\d/.,]*) (?=(?:of|de) \p{L})/giu;
+const unitsSaid = (text: string): string => text.replace(SAME_UNIT, '$1$3$4 $2 ');
+
 const LAYERS =
   /^(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:iguales|finas|of|de))*\s*[:,-]?\s*(.+)$/iu;
 const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|-?>|→|\/)\s*/iu;
@@ -185,7 +190,7 @@ export function layersIn(text: string): readonly string[] | undefined {
  */
 export function sharesPhrase(text: string): string {
   const said = percentsMarked(
-    spokenAmounts(plainText(text.replaceAll('\n', ';')))
+    unitsSaid(spokenAmounts(plainText(text.replaceAll('\n', ';'))))
       .replace(/\b50 50\b/gu, '50/50')
       .replace(/[.\s]+$/u, ''),
   );
