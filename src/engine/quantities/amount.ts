@@ -60,6 +60,10 @@ const BATTER: ReadonlySet<string> = new Set([
   'loaf',
   'bar',
   'full',
+  'measure',
+  'cavity',
+  'hueco',
+  'cavidad',
   'lleno',
   'llena',
   'mould',
@@ -89,6 +93,10 @@ const BATTER: ReadonlySet<string> = new Set([
 const VESSEL =
   /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|tuppers?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
 
+/** Words about oils that tell nothing about how much. */
+const ASIDE: ReadonlySet<string> = new Set(
+  'only solo pure puro puros my mi mis our worth soaping base wee un una the ( )'.split(' '),
+);
 /** The colour a batter has already tells nothing about how much of it there is. */
 const BATTER_COLOUR: ReadonlySet<string> = new Set(
   'white uncoloured uncolored plain coloured colored blanca blanco natural fresh thin thick liquid fresca liquida'.split(
@@ -126,6 +134,7 @@ export function parsePortion(text: string, measures: Measures = MEASURES.us): Po
     word =>
       !OILS.has(word) &&
       !BATTER.has(word) &&
+      !(words.length > 1 && ASIDE.has(word)) &&
       // A vessel beside its size: "a 250 ml pot of batter", "500 ml jug full".
       !VESSEL.test(word) &&
       !(words.length > 1 && BATTER_COLOUR.has(word)),

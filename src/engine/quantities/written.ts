@@ -27,6 +27,7 @@ const JOINING: ReadonlySet<string> = new Set([
   'e',
   'plus',
   'mas',
+  'con',
   '+',
   'of',
   'de',
