@@ -91,7 +91,7 @@ const BATTER: ReadonlySet<string> = new Set([
 ]);
 /** What batter is parted into and stirred in at home, each of any size. */
 const VESSEL =
-  /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|tuppers?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
+  /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
 
 /** Words about oils that tell nothing about how much. */
 const ASIDE: ReadonlySet<string> = new Set(

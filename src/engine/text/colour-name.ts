@@ -215,7 +215,11 @@ function named(said: string): NamedColour | undefined {
   const thing = huedThing(words);
   if (thing) {
     const more = shiftOf(said, thing.name);
-    return { hex: more ? shifted(thing.hex, more.shift, more.share) : thing.hex, name: said, corrected: false };
+    return {
+      hex: more ? shifted(thing.hex, more.shift, more.share) : thing.hex,
+      name: said,
+      corrected: false,
+    };
   }
   const found = longestName(words) ?? longestName(telling(words)) ?? likened(words);
   if (!found) return undefined;

@@ -66,6 +66,10 @@ const ONLY_LAST = /[\s,]*\b(?:only|nothing else|nada m[aá]s|[uú]nicamente|sola
 /** "un kilo de oliva y medio de coco": the unit goes without saying. */
 const HALF_OF_IT = /\b(kilo|kg|libra|lb|pound)s?\b(.*?)\b(?:y|and)\s+(?:medio|media|half)\s+(?:de|of)\s+/iu;
 
+/** A courtesy at the end of a list is no oil. */
+const COURTESY =
+  /[\s,.]+(?:please|pls|plz|thanks?(?: you)?|thx|ty|cheers|por favor|porfa|gracias|xfa)[\s.!]*$/iu;
+
 /** A list of oils as it is spoken, in the list's own grammar: amounts in figures, ratios as percents, what is left out put in. */
 function asSpoken(text: string): string {
   const plain = spokenAmounts(plainText(text.replaceAll('\n', ';')))
@@ -73,7 +77,8 @@ function asSpoken(text: string): string {
     .replace(/(?<=\p{L}|\d|%)\s+\/\s+(?=\p{L}|\d)/gu, '; ')
     .replace(HALF_OF_IT, '$1$2; 1/2 $1 de ')
     .replace(/(?<=^|[\s,;])(?:un|una|one|an?)\s+(?=(?:kilo|kg|libra|lb|pound)\b)/giu, '1 ')
-    .trim();
+    .trim()
+    .replace(COURTESY, '');
   const listed = inGrams(plain);
   const alone = listed.replace(ONLY, '').replace(ONLY_LAST, '');
   if (knowsOil(alone) && alone !== listed) return `100% ${alone}`;

@@ -49,7 +49,7 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
 const LYE =
   '(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium |potassium )?hydroxide|sosa|soda caustica|lejia|potasa|hidroxido)';
 const GLASS =
-  '(?:glass|pyrex)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|mason jar|pyrex|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)';
+  '(?:glass|oven glass)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|preserving jar|oven glass|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)';
 const ALUMINIUM = String.raw`(?:alumini?um|zinc|tin|galvani[sz]ed)(?: \w+)? (?:pots?|pans?|bowls?|jugs?|spoons?|buckets?)|(?:in|use|using) alumini?um|(?:olla|cazo|bol|cuchara|cubo|jarra)s? de (?:aluminio|zinc)|en aluminio`;
 const near = (before: string, after: string, gap = 40) =>
   new RegExp(String.raw`\b(?:${before})\b.{0,${gap}}\b(?:${after})\b`, 'u');
