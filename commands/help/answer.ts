@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { nearest } from '../../src/conversation/nearest.ts';
 import type { Next, Reply } from '../../src/conversation/reply.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { nearestNames } from '../../src/engine/text/closest-name.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { findTopic, type Topic, topicNames } from './topics.ts';
 
@@ -43,7 +43,7 @@ export function topicReply(typed: string, context: Context): Reply {
   if (!topic)
     return refuse('topic-unknown', {
       text: cut(typed.trim(), 60),
-      nearest: nearest(typed.replace(/^\//, ''), [...topicNames(context)], 3),
+      nearest: nearestNames(typed.replace(/^\//, ''), [...topicNames(context)], 3),
     });
   return {
     kind: 'reply',

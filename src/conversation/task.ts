@@ -1,10 +1,10 @@
 import { refuse } from '../engine/refusal.ts';
+import { nearestNames } from '../engine/text/closest-name.ts';
 import { isCallForHelp } from './call-for-help.ts';
 import { type ResponseMode, seenByFor } from './command.ts';
 import type { Context } from './context.ts';
 import type { Conversation } from './conversation.ts';
 import { open } from './follow.ts';
-import { nearest } from './nearest.ts';
 import type { Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
 import type { Form, Reply } from './reply.ts';
@@ -84,4 +84,4 @@ const helpCommand = (typed: string, registry: CommandRegistry) =>
   isCallForHelp(typed) ? registry.actions.get('first-aid') : undefined;
 
 export const unknownCommand = (typed: string, registry: CommandRegistry): never =>
-  refuse('command-unknown', { typed, nearest: nearest(typed, [...registry.actions.keys()], 3) });
+  refuse('command-unknown', { typed, nearest: nearestNames(typed, [...registry.actions.keys()], 3) });

@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { barredIn } from '../engine/hazards/index.ts';
 import { byLanguage, type Language } from '../engine/language.ts';
+import { isNearBarred } from '../engine/questions/near-barred.ts';
 import { Refusal } from '../engine/refusal.ts';
-import { distance, slipsIn } from '../engine/text/edit-distance.ts';
+import { closestThing, slipsInName } from '../engine/text/closest-name.ts';
+import { distance } from '../engine/text/edit-distance.ts';
 import { fold } from '../engine/text/fold.ts';
 import { type AskedLine, askedLineOf, keepAskedLine } from '../records/asked/index.ts';
 import { type Action, followUp } from './command.ts';
@@ -77,26 +79,14 @@ const SLIPS: ReadonlySet<string> = new Set(['colourant-unknown', 'oil-unknown'])
  * a word is as near to a colour that must stay out of soap: such a correction is asked, never made.
  */
 function slipOf({ text, candidates }: Unclear): Candidate | undefined {
-  const words = fold(text).split(' ');
-  const allowed = Math.min(
-    3,
-    words.reduce((sum, word) => sum + slipsIn(word.length), 0),
+  if (fold(text).split(' ').some(nearBarred)) return undefined;
+  return closestThing(
+    candidates.map(thing => ({ thing, far: distance(fold(text), fold(thing.text)) })),
+    { most: slipsInName(text), margin: 1, alike: () => false },
   );
-  const near = candidates
-    .map(candidate => ({ candidate, far: distance(fold(text), fold(candidate.text)) }))
-    .sort((a, b) => a.far - b.far);
-  const [first, second] = near;
-  if (!first || first.far > allowed || (second && second.far - first.far < 1)) return undefined;
-  return words.some(nearBarred) ? undefined : first.candidate;
 }
 
-/** Words of refused colours that a slip may have been meant for: "cinabar", "cadmiun". */
-const BARRED_WORDS =
-  'cadmium cadmio cinnabar cinabrio vermilion mercury mercurio arsenic arsenico plomo minium minio realgar orpiment litharge uranium antimony cobalto nickel chromate cromato'.split(
-    ' ',
-  );
-const nearBarred = (word: string): boolean =>
-  barredIn(word)?.hue === false || BARRED_WORDS.some(known => distance(word, known) <= slipsIn(known.length));
+const nearBarred = (word: string): boolean => barredIn(word)?.hue === false || isNearBarred(word);
 
 type Asked = { readonly command: string; readonly action: Action; readonly given: Given };
 

@@ -3,6 +3,8 @@ import type { Conversation } from '../conversation/conversation.ts';
 import type { Origin } from '../conversation/question.ts';
 import { firstAidForWords, receive } from '../conversation/receive.ts';
 import { readQuestion } from '../engine/questions/read.ts';
+import { BAR_WORDS } from '../engine/questions/soap-words.ts';
+import { unaccented } from '../engine/text/unaccented.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
 import { requestOf } from './post.ts';
 import { payloadOf } from './render.ts';
@@ -36,9 +38,6 @@ const OWN: ReadonlySet<string> = new Set(['shelf-add', 'shelf-use', 'shelf-show'
 /** How likely a reading must be before anybody’s note is answered unasked. */
 const SURE = 0.9;
 
-const OF_SOAP =
-  /\b(?:soaps?|bars?|batter|loaf|loaves|batch|swirl\w*|mica|pigment\w*|jab[oó]n\w*|barras?|pastillas?|masa|lote|micas)\b/iu;
-
 /**
  * Whether a note is a question to us: it mentions us, is told to us alone, or asks with a question mark for something that we
  * surely do and that nothing is missing for.
@@ -54,7 +53,7 @@ function isQuestion({ content, mentions, client, guild }: Message): boolean {
   )
     return true;
   // Turns of phrase alone do not tell a flaw of a bar from talk.
-  const tellsFlaw = facts.findings > 0 && OF_SOAP.test(content);
+  const tellsFlaw = facts.findings > 0 && BAR_WORDS.test(unaccented(content, LONGEST_QUESTION));
   const isTalk = reading.job === 'help' || (reading.job === 'diagnose' && !tellsFlaw);
   return content.includes('?') && reading.score >= SURE && reading.missing.length === 0 && !isTalk;
 }

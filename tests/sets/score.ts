@@ -210,7 +210,11 @@ function wrongOils(text: string, wanted: Readonly<Record<string, number>>): stri
   return asShares || near(totalGrams ?? Number.NaN, sum) ? undefined : `in all ${totalGrams}`;
 }
 
-function wrongAmount({ ask = false, ...item }: TextSet['amounts'][number]): string | undefined {
+/** What is wrong with how an amount is read; undefined where it is right. Throws where the reader does. */
+export function wrongAmount({
+  ask = false,
+  ...item
+}: Omit<TextSet['amounts'][number], 'language'>): string | undefined {
   if (!ask) return wrongReading(item);
   try {
     parsePortionRange(item.text);
@@ -222,7 +226,11 @@ function wrongAmount({ ask = false, ...item }: TextSet['amounts'][number]): stri
   }
 }
 
-function wrongReading({ text, kind, expect }: TextSet['amounts'][number]): string | undefined {
+function wrongReading({
+  text,
+  kind,
+  expect,
+}: Omit<TextSet['amounts'][number], 'language'>): string | undefined {
   switch (kind) {
     case 'portion':
     case 'oils': {

@@ -35,7 +35,7 @@ const sets = [
     file: 'club-of-five.json',
     // Run once, before anything was tuned on it; of its 110 flaws 106 came first and 109 in the first three.
     first: { questions: 54, amounts: 45, colours: 38, scope: 24 },
-    held: { questions: 54, amounts: 47, colours: 43, scope: 24 },
+    held: { questions: 54, amounts: 49, colours: 48, scope: 24 },
   },
   {
     file: 'four-of-one-group.json',

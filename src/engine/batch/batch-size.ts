@@ -97,20 +97,23 @@ const SIDES =
 /** `10 bars of 4 oz` and `a 2 lb loaf`: by what it weighs a mould holds that much batter (common practice). */
 function weighedPieces(text: string): { readonly by: 'batter-mass'; readonly grams: number } | undefined {
   if (SIDES.test(text)) return undefined;
-  const pieces = piecesOf(text);
+  const told = piecesOf(text);
+  const pieces = told?.named ? told : undefined;
   const loaf =
     /^(?:an? |one |una? |mi |my )?(?:(?:loaf|log|barra|mould|mold|molde)\b.*?(?:of |de |for |para )?)?([\d.,/ ]*\d[\s-]*\p{L}+)\.?(?: (?:of|de))?(?: \p{L}+)?[\s-]*(?:loaf|log|brick|mou?lds?|moldes?|barra|bread pan|pan)?\b.*$/iu;
   const isLoaf = /\b(?:loaf|log|mou?ld|molde|brick|bread pan)\b/iu.test(text) && !OF_OILS.test(text);
   const weight = pieces?.each ?? (isLoaf ? loaf.exec(text)?.[1]?.replace('-', ' ') : undefined);
-  const told = weight === undefined ? undefined : leadingAmount(weight);
-  const head = told?.amount.measure === 'mass' || !isLoaf ? told : (heldBy(text) ?? told);
+  const first = weight === undefined ? undefined : leadingAmount(weight);
+  const head = first?.amount.measure === 'mass' || !isLoaf ? first : (heldBy(text) ?? first);
   if (head?.amount.measure !== 'mass') return undefined;
   return { by: 'batter-mass', grams: head.amount.grams * (pieces?.count ?? 1) };
 }
 
 /** What a mould is said to hold, where only one weight is told: "10 inch loaf mold holds 3 lb", "molde de kilo y medio". */
 function heldBy(text: string): ReturnType<typeof leadingAmount> {
-  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?:\d|kilo\b|libra\b)/giu)].map(({ index }) => index);
+  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?:(?<!\d (?=\d\/))\d|kilo\b|libra\b)/giu)].map(
+    ({ index }) => index,
+  );
   const weights = starts.flatMap(at => {
     const head = leadingAmount(text.slice(at).replace(/^(kilo|libra)\b/iu, '1 $1'));
     return head?.amount.measure === 'mass' ? [head] : [];
@@ -120,8 +123,9 @@ function heldBy(text: string): ReturnType<typeof leadingAmount> {
 
 /** A mould that is told by what it holds: "a 2 litre mould", "molde de 2 litros". */
 function mouldOfVolume(text: string): Mould | undefined {
-  if (SIDES.test(text) || !/\b(?:mou?ld|molde|loaf|tray|bandeja)\b/iu.test(text)) return undefined;
-  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])\d/gu)].map(({ index }) => index);
+  if (SIDES.test(text) || !/\b(?:mou?ld|molde|loaf|tray|bandeja|carton|cart[oó]n|box|caja)\b/iu.test(text))
+    return undefined;
+  const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?<!\d (?=\d\/))\d/gu)].map(({ index }) => index);
   const volumes = starts.flatMap(at => {
     const head = leadingAmount(text.slice(at).replace(/^([\d.,/ ]*\d)-(?=\p{L})/u, '$1 '));
     return head?.amount.measure === 'volume' ? [head.amount.millilitres] : [];
@@ -148,7 +152,7 @@ function readCavities(count: number, each: string): Mould {
 
 /** A mould by its sides, or undefined when the text speaks of none. */
 function readMould(text: string): Mould | undefined {
-  const round = /cyl|cilind|tube|tubo|pipe|round|redond|column/iu.test(text);
+  const round = /cyl|cilind|tube|tubo|pipe|round|redond|column|\bdiam|\bdia\b/iu.test(text);
   const sides = [...text.matchAll(SIDE)];
   const crossed =
     /\d[^\p{L}x]*(?:cms?|mm|in|inch|inches|pulgadas|cent[ií]metros)?\s*(?:x|by|por)\s*\d/iu.test(text) ||

@@ -77,7 +77,7 @@ function refuseUnknownLiquid(plain: string): void {
 }
 
 const FIGURE = String.raw`(\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?|uno)`;
-const RATIO = new RegExp(String.raw`(?:^|\s)${FIGURE} ?: ?${FIGURE}(?=\s|$)`, 'iu');
+const RATIO = new RegExp(String.raw`(?:^|\s)${FIGURE} ?[:+] ?${FIGURE}(?=\s|$)`, 'iu');
 const PARTS = new RegExp(
   String.raw`^${FIGURE} (?:parts?|partes?)\b.*?(?:\b(?:to|in|into|with|por|en|a|con|y|and)\b|,|\s) ?${FIGURE}(?: (?:parts?|partes?)\b| (?:of|de) )`,
   'iu',

@@ -1,5 +1,6 @@
 import { refuse } from '../refusal.ts';
 import { amountPhrase } from '../text/amount-phrases.ts';
+import { withoutRemark } from '../text/amount-remarks.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
 import { type Unit, unitSize } from './unit-words.ts';
@@ -57,6 +58,14 @@ const BATTER: ReadonlySet<string> = new Set([
   'batch',
   'left',
   'loaf',
+  'bar',
+  'full',
+  'measure',
+  'cavity',
+  'hueco',
+  'cavidad',
+  'lleno',
+  'llena',
   'mould',
   'mold',
   'molde',
@@ -82,8 +91,12 @@ const BATTER: ReadonlySet<string> = new Set([
 ]);
 /** What batter is parted into and stirred in at home, each of any size. */
 const VESSEL =
-  /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|tuppers?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
+  /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
 
+/** Words about oils that tell nothing about how much. */
+const ASIDE: ReadonlySet<string> = new Set(
+  'only solo pure puro puros my mi mis our worth soaping base wee un una the ( )'.split(' '),
+);
 /** The colour a batter has already tells nothing about how much of it there is. */
 const BATTER_COLOUR: ReadonlySet<string> = new Set(
   'white uncoloured uncolored plain coloured colored blanca blanco natural fresh thin thick liquid fresca liquida'.split(
@@ -114,10 +127,17 @@ export function parseAmount(
  * @example parsePortion('500 g oils') // { measure: 'mass', grams: 500, of: 'oils' }
  */
 export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
-  refuseVessel(text);
-  const { amount, words } = read(text, measures, ANY_PORTION);
+  const said = withoutRemark(text.slice(0, LONGEST_AMOUNT + 1));
+  refuseVessel(said);
+  const { amount, words } = read(said, measures, ANY_PORTION);
   const strange = words.filter(
-    word => !OILS.has(word) && !BATTER.has(word) && !(words.length > 1 && BATTER_COLOUR.has(word)),
+    word =>
+      !OILS.has(word) &&
+      !BATTER.has(word) &&
+      !(words.length > 1 && ASIDE.has(word)) &&
+      // A vessel beside its size: "a 250 ml pot of batter", "500 ml jug full".
+      !VESSEL.test(word) &&
+      !(words.length > 1 && BATTER_COLOUR.has(word)),
   );
   if (strange.length > 0) refuse('amount-unit-unknown', { unit: excerpt(strange.join(' ')) });
   return { ...amount, of: words.some(word => OILS.has(word)) ? 'oils' : 'batter' };
@@ -136,7 +156,7 @@ export type PortionRange = { readonly low: Portion; readonly high?: Portion; rea
 
 /** Reads a portion or a range of them, such as `2-3 cups`. Throws as {@link parsePortion} does, but for ranges. */
 export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
-  const { low, high, about } = amountPhrase(text.slice(0, LONGEST_AMOUNT + 1));
+  const { low, high, about } = amountPhrase(withoutRemark(text.slice(0, LONGEST_AMOUNT + 1)));
   if (high === undefined) return { low: parsePortion(text, measures), about };
   return { low: parsePortion(low, measures), high: parsePortion(high, measures), about };
 }

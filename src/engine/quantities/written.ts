@@ -27,6 +27,7 @@ const JOINING: ReadonlySet<string> = new Set([
   'e',
   'plus',
   'mas',
+  'con',
   '+',
   'of',
   'de',
@@ -36,6 +37,7 @@ const JOINING: ReadonlySet<string> = new Set([
   'las',
   ',',
 ]);
+const LESS: ReadonlySet<string> = new Set(['less', 'minus', 'menos']);
 const IMPERIAL: ReadonlySet<string> = new Set(['imperial', 'uk', 'british']);
 const METRIC: ReadonlySet<string> = new Set(['metric', 'metrica', 'metricas']);
 
@@ -48,6 +50,10 @@ export function readWritten(text: string): Written | undefined {
   const words: string[] = [];
   let at = negative ? 1 : 0;
   while (at < tokens.length) {
+    // "a cup less a tablespoon"
+    const isLess = terms.length > 0 && LESS.has(plainWord(tokens[at]!));
+    if (isLess && readCount(tokens, at + 1) !== undefined) at += 1;
+    const taken = isLess && at > 0 && LESS.has(plainWord(tokens[at - 1]!));
     const count = readCount(tokens, at);
     // A minus inside ("1 cup - 2 Tbsp") or a figure we cannot read is never guessed at.
     if (count === undefined && (tokens[at] === '-' || (/\d/u.test(tokens[at]!) && tokens[at] !== 'cm3')))
@@ -63,7 +69,7 @@ export function readWritten(text: string): Written | undefined {
     const half = unit === undefined ? undefined : readHalf(tokens, next);
     // A unit alone is a count of one only in "taza y media"; otherwise the count is missing.
     if (count === undefined && half === undefined) return undefined;
-    const counts = (count?.readings ?? [1]).map(value => value + (half?.more ?? 0));
+    const counts = (count?.readings ?? [1]).map(value => (taken ? -1 : 1) * (value + (half?.more ?? 0)));
     at = half?.next ?? next;
     terms.push({ counts, written: count?.written ?? '1', unit: unit?.unit });
   }

@@ -63,6 +63,8 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
         ...wanted(
           {
             oils: facts.oils,
+            // Shares alone tell no amount: how much is told beside them.
+            size: facts.oils?.includes('%') ? facts.size : undefined,
             superfat: facts.superfat === undefined ? undefined : String(facts.superfat),
             water: facts.concentration === undefined ? undefined : `${facts.concentration}% lye`,
           },

@@ -1,4 +1,5 @@
 import { diagnose } from '../flaws/diagnose.ts';
+import { FINDINGS, type FindingGroup } from '../flaws/findings.ts';
 import { Refusal } from '../refusal.ts';
 import type { ToldAmount } from './amounts.ts';
 import { carrierIn } from './carrier-told.ts';
@@ -132,10 +133,13 @@ const SUBJECT =
 const subjectIn = (text: string): string | undefined =>
   SUBJECT.exec(text)?.[1]?.split(' ').slice(0, 5).join(' ');
 
+/** What a maker complains of; what was used or done, where and when, every question may tell. */
+const SIGNS: ReadonlySet<FindingGroup> = new Set(['seen', 'felt', 'batter', 'named']);
+
 /** Signs of a flaw that the flaws' own reader finds; metals in soap are a matter of their own. */
 function findingsIn(question: string): number {
   try {
-    return diagnose(question.slice(0, 600)).findings.length;
+    return diagnose(question.slice(0, 600)).findings.filter(({ id }) => SIGNS.has(FINDINGS[id].group)).length;
   } catch (refusal) {
     if (refusal instanceof Refusal) return 1;
     throw refusal;

@@ -5,6 +5,7 @@ import { type Facts, factsOf } from './facts.ts';
 import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
+import { OUR_WORDS } from './soap-words.ts';
 import { isHotProcess, type Outside, outsideField } from './scope.ts';
 import { wishIn } from './target-in.ts';
 import { type Correction, type Words, wordsOf } from './words-of.ts';
@@ -63,10 +64,6 @@ export function readQuestion(question: string): QuestionRead {
     hotProcess: isHotProcess(words.text),
   };
 }
-
-/** Words that only soap makers' questions have. */
-const OUR_WORDS =
-  /\b(?:soaps?|jabon\w*|jaboncit\w*|batter|masa|mezcla|lye|sosa|soda|lejia|naoh|saponif\w*|bars?|barras?|pastillas?|micas?|pigment\w*|colou?rante?s?|colou?r\w*|oxid\w*|clay|arcilla|trace|traza|swirl|mould|mold|molde|loaf|superfat|curado|cure)\b/u;
 
 const isOurs = ({ text }: Words, { things, facts }: Found): boolean =>
   things.length > 0 ||

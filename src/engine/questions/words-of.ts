@@ -9,6 +9,7 @@ import { speller } from '../text/speller.ts';
 import { spokenAmounts } from '../text/spoken-amounts.ts';
 import { unaccented } from '../text/unaccented.ts';
 import { kitchenColoursNamed } from './kitchen-colours.ts';
+import { isBarredWord, isNearBarred } from './near-barred.ts';
 
 /** A correction of a slip of the finger. */
 export type Correction = {
@@ -141,5 +142,7 @@ function corrected(word: string): string | undefined {
   )
     return undefined;
   const right = knownOil(word) === undefined ? spelt(fold(word)) : undefined;
-  return right !== undefined && distance(fold(word), right) <= (word.length < 9 ? 1 : 2) ? right : undefined;
+  if (right === undefined || distance(fold(word), right) > (word.length < 9 ? 1 : 2)) return undefined;
+  // What may be meant for a colour that hurts is asked back, never read as another.
+  return !isBarredWord(right) && isNearBarred(fold(word)) ? undefined : right;
 }

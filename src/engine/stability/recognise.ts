@@ -1,5 +1,6 @@
 import { colourantsNamed } from '../colourants/find.ts';
 import { metalIn } from '../colourants/metals.ts';
+import { closestThing } from '../text/closest-name.ts';
 import { distance } from '../text/edit-distance.ts';
 import { fold, foldedWords } from '../text/fold.ts';
 import { type Entry, readEntries } from './entries.ts';
@@ -35,28 +36,36 @@ const metallised =
 /** Letters a misspelling may differ by; none in short words. */
 const slips = (length: number): number => (length < 5 ? 0 : length < 8 ? 1 : length < 14 ? 2 : 3);
 
+/** Whether lye and the law treat two substances alike, so that one may be read for the other without harm. */
+const isTreatedAlike = (one: Substance, other: Substance): boolean =>
+  one.alkali.behaviour === other.alkali.behaviour &&
+  String(one.us) === String(other.us) &&
+  String(one.ci) === String(other.ci);
+
 /**
  * The substance a misspelt name is nearest to, if only one is. A metal that must never meet lye wins over a nearer
- * harmless name by one letter, so that a slip of the pen never hides it ("aluminm" is no alumina).
+ * harmless name by one letter, so that a slip of the pen never hides it ("aluminm" is no alumina); else another that lye
+ * or the law treats otherwise must be farther by two letters.
  */
-function nearest(name: string): Substance | undefined {
+function nearest(name: string): Substance | 'contested' | undefined {
   const key = fold(name);
   if (key.length > 60 || /\d/.test(key)) return undefined;
   const most = slips(key.length);
   if (most === 0) return undefined;
-  let best = most + 1;
-  let closest: Substance | undefined;
-  let tied = false;
-  for (let length = key.length - most - 1; length <= key.length + most + 1; length += 1) {
-    for (const [candidate, substance] of namesByLength.get(length) ?? []) {
-      const edits = distance(key, candidate) - (substance.alkali.behaviour === 'never' ? 1 : 0);
-      if (edits > most || edits > best) continue;
-      tied = edits === best && closest !== undefined && closest !== substance;
-      best = edits;
-      closest = substance;
-    }
-  }
-  return tied ? undefined : closest;
+  const scored = Array.from({ length: 2 * most + 5 }, (_, at) => key.length - most - 2 + at)
+    .flatMap(length => namesByLength.get(length) ?? [])
+    .map(([candidate, thing]) => ({
+      thing,
+      far: distance(key, candidate) - (thing.alkali.behaviour === 'never' ? 1 : 0),
+    }));
+  const near = scored.filter(({ far }) => far <= most).sort((a, b) => a.far - b.far);
+  const [first] = near;
+  if (first === undefined) return undefined;
+  const second = near.find(({ thing }) => thing !== first.thing);
+  const isAlarm =
+    first.thing.alkali.behaviour === 'never' && (second === undefined || second.far > first.far);
+  if (isAlarm) return first.thing;
+  return closestThing(scored, { most, margin: 2, alike: isTreatedAlike }) ?? 'contested';
 }
 
 /** Words of one row that are looked at, so that work stays bounded: no label has that many without a comma. */
@@ -93,6 +102,7 @@ function scanned(text: string): Recognised {
 
 function misspelt(name: string): Recognised | undefined {
   const substance = nearest(name);
+  if (substance === 'contested') return { substances: [], unknown: [name] };
   return substance === undefined ? undefined : found(substance);
 }
 
@@ -116,8 +126,8 @@ function divided(name: string): Recognised | undefined {
     .filter(part => part.trim() !== '');
   if ((parts.length < 2 && !headed) || parts.length > 12) return undefined;
   const read = parts.map(part => {
-    const substance = substanceNamed(part) ?? nearest(part);
-    return substance === undefined ? scanned(part.trim()) : found(substance);
+    const substance = substanceNamed(part);
+    return substance === undefined ? (misspelt(part) ?? scanned(part.trim())) : found(substance);
   });
   const substances = read.flatMap(part => part.substances);
   return substances.length === 0

@@ -34,7 +34,7 @@ const BLEACH =
 const LYE =
   /\b(?:lye|naoh|koh|caustic|drain cleaner|sosa|soda caustica|potasa|hidroxido|hydroxide|desatascador|destapacanos)\b/u;
 const PETROLEUM =
-  /\b(?:(?:motor|engine|lamp|mineral|baby|fuel|machine|hydraulic|transformer|diesel|heating|silicone|gear|paraffin|white) oil|aceite (?:de |para )?(?:motor|lampara|mineral|bebe|maquina|silicona|coche|parafina)|kerosene|queroseno|petrol|gasoline|gasolina|diesel|paraffin|parafina|petroleum jelly|vaselina|petrolatum|petroleum|silicone|silicona|turpentine|trementina|paint thinner|white spirit|aguarras)\b/u;
+  /\b(?:(?:motor|engine|lamp|mineral|baby|fuel|machine|hydraulic|transformer|diesel|heating|silicone|gear|paraffin|white) oil|aceite (?:de |para )?(?:motor|lampara|mineral|bebe|maquina|silicona|coche|parafina)|kerosene|queroseno|petrol|gasoline|gasolina|diesel|paraffin|parafina|petroleum jelly|jalea de petroleo|petrolato|petrolatum|petroleum|silicone|silicona|turpentine|trementina|paint thinner|white spirit|aguarras)\b/u;
 const PLANT =
   'peppermint|spearmint|mint|lavender|lavandin|tea tree|eucalyptus|rosemary|lemongrass|citronella|clove|cinnamon|patchouli|ylang|ylang ylang|bergamot|geranium|cedarwood|sandalwood|frankincense|lemon|lime|orange|sweet orange|grapefruit|tangerine|thyme|oregano|basil|sage|vetiver|anise|wintergreen|pine|fir|juniper|rose|jasmine|neroli|vanilla|camphor|menta|lavanda|arbol de te|eucalipto|romero|citronela|clavo|canela|pachuli|bergamota|geranio|cedro|sandalo|incienso|limon|lima|naranja|pomelo|mandarina|tomillo|albahaca|salvia|anis|gaulteria|pino|enebro|rosa|jazmin|vainilla|alcanfor';
 /** Oils steamed or pressed for their smell; "rose hip oil" and "sage seed oil" are fats. */

@@ -13,11 +13,13 @@ import {
   between,
   type FoundColour as Found,
   huedBy,
+  isHue,
   likeness,
   SHIFTS,
   shadeOf,
   shifted,
   shiftOf,
+  thingOfHue,
 } from './colour-shades.ts';
 import { speller } from './speller.ts';
 
@@ -79,6 +81,30 @@ function longestName(words: readonly string[]): Found | undefined {
     if (best?.trade) return best;
   }
   return best;
+}
+
+/** Every name of the trade's in a wish, longest first, none over another. */
+function namesOfTrade(words: readonly string[]): readonly Found[] {
+  const found: Found[] = [];
+  const taken = new Set<number>();
+  for (let length = Math.min(6, words.length); length > 0; length -= 1)
+    for (let at = 0; at + length <= words.length; at += 1) {
+      const places = Array.from({ length }, (_, step) => at + step);
+      const name = words.slice(at, at + length).join(' ');
+      const hex = FOLDED_WORDS.get(name);
+      if (hex === undefined || places.some(place => taken.has(place))) continue;
+      for (const place of places) taken.add(place);
+      found.push({ hex, name, length, trade: true });
+    }
+  return found;
+}
+
+/** A hue that is told beside the names of things: which thing is meant, in that hue. */
+function huedThing(words: readonly string[]): Found | undefined {
+  const names = namesOfTrade(words);
+  const hues = names.filter(({ name }) => isHue(name));
+  const things = names.filter(({ name }) => !isHue(name));
+  return hues.length === 1 && things.length > 0 ? thingOfHue(hues[0]!.name, things) : undefined;
 }
 
 /** Single words of the trade that a slip may be meant for. */
@@ -185,6 +211,15 @@ function named(said: string): NamedColour | undefined {
   if (first && second && first.name !== second.name) {
     const little = /\b(?:tiny|hint|touch|drop|pizca|toque|little|bit)\b/u.test(said);
     return { hex: between(first.hex, second.hex, little ? 0.15 : 0.4), name: said, corrected: false };
+  }
+  const thing = huedThing(words);
+  if (thing) {
+    const more = shiftOf(said, thing.name);
+    return {
+      hex: more ? shifted(thing.hex, more.shift, more.share) : thing.hex,
+      name: said,
+      corrected: false,
+    };
   }
   const found = longestName(words) ?? longestName(telling(words)) ?? likened(words);
   if (!found) return undefined;

@@ -32,7 +32,7 @@ export const OBJECTS_BY_HEX: Readonly<Record<string, string>> = {
   '#5a3322':
     'mole|salsa de mole|gravy|soy sauce|salsa de soja|soya|balsamic|tamarind|tamarindo|datil|datiles|raisin|pasa|pasas|prune juice|brownie|fudge|brigadeiro',
   '#ffb27a':
-    'sherbet|orange sherbet|sorbete de naranja|creamsicle|orange cream|cheddar|cheese|queso|mac and cheese|queso amarillo',
+    'sherbet|orange sherbet|sorbete de naranja|orange ice cream|orange cream|cheddar|cheese|queso|mac and cheese|queso amarillo',
   '#f4e3b0':
     'popcorn|palomitas|crispetas|white chocolate|chocolate blanco|cheesecake|egg nog|rompope|ponche|mayonnaise|mayonesa|noodle|arepa|masa de maiz',
   '#b5cf8f':
@@ -144,4 +144,56 @@ export const OBJECTS_BY_HEX: Readonly<Record<string, string>> = {
     'raincloud|rain clouds|nube gris|nube de lluvia|cielo gris|grey sky|cielo nublado|overcast|lead|plomo|battleship|shark|tiburon|whale|ballena|wolf|lobo|asphalt light|wet pavement|pavimento mojado|smoke|humo|koala|rhino|rinoceronte|hippo|hipopotamo|elephant skin',
   '#2d2d30':
     'asphalt|asfalto|onyx|onix|obsidian|obsidiana|crow|cuervo|raven|panther|pantera|black cat|gato negro|liquorice|licorice|regaliz|black bean|frijol negro|oil spill|petroleo crudo|tire rubber|caucho|burnt wood|madera quemada|charred wood|chimney|hollin|soot|bbq charcoal|burnt toast|black tea leaf|truffle|vinyl|vinilo|blackboard|emo|goth|gotico',
+  // places, weather, plants and things about the house
+  '#56666e':
+    'loch|loch water|lake in winter|lago en invierno|estuary|estuario|rainy sky|cielo lluvioso|dia lluvioso|dull day|dia gris',
+  '#3f7f9a': 'lake|lago|pond|fjord|fiordo|river|rio',
+  '#63c8cf': 'caribbean sea|pileta',
+  '#9ba6ad': 'drizzle|llovizna|nublado|cloudy sky|puddle|charco|rainy morning|manana lluviosa',
+  '#e6c9bf': 'first light|aurora rosa|madrugada',
+  '#6b6080': 'gloaming',
+  '#1c2340': 'starry night|noche estrellada',
+  '#c9dfe9': 'iceberg|icicle|carambano|frozen lake',
+  '#e9e6df': 'chalk cliff|acantilado blanco|nubes|salt flat|salar|sea foam white',
+  '#b08f63': 'brown paper|papel kraft|papel de estraza|hessian|straw hat|sombrero de paja',
+  '#d8bd8a': 'oat|oat straw|sawdust|aserrin|serrin',
+  '#cfae7e': 'sandstone|piedra arenisca|arenisca',
+  '#b5533a':
+    'canyon|red rock|roca roja|red earth|tierra roja|flowerpot|roof tile|brick dust|polvo de ladrillo|rooftop',
+  '#e3a587':
+    'bisque|bisque pink|earthenware|loza|terracotta pink|unglazed clay|unglazed earthenware|barro crudo',
+  '#43a18a': 'old copper',
+  '#2e3133':
+    'iron railing|wrought iron|hierro forjado|cast iron|hierro colado|gunpowder|polvora|magpie|blackbird|mirlo|lava rock|roca volcanica|basalt|basalto',
+  '#b8c169': 'gooseberry|uva espina|green gage|greengage|pear skin|lima pelada|pomelo verde|willow',
+  '#c9566a': 'rhubarb|ruibarbo|pink rhubarb|rhubarb stalk|rabanito',
+  '#a83f50': 'fig inside|inside of a fig|higo por dentro|fig flesh|pulpa de higo|blood moon|luna de sangre',
+  '#f2a38f': 'inside of a shell|interior de concha|prawn pink',
+  '#d9b581': 'fudge candy|penuche|vanilla fudge|shortbread|mantecado|polvoron|turron|nougat',
+  '#f4efe0':
+    'rice|arroz|rice milk|pulpa de coco|egg white|clara de huevo|feta|mozzarella|queso fresco|ricotta|requeson',
+  '#a5b36b': 'young leaf|hoja tierna|lupulo',
+  '#3f7a35': 'coriander|lawn|jardin|holly|acebo|meadow|prado|pradera|hedge|seto|vineyard|rainforest|selva',
+  '#4b5a32': 'swamp|pantano|marsh|cienaga|caiman',
+  '#3a2a1e': 'dark soil|humus|poso de cafe',
+  '#a3622b': 'bracken|helecho seco|hoja de otono|fallen leaves|fox fur',
+  '#9c7a45': 'dried leaves|tobacco leaf|hoja de tabaco',
+  '#9b7ca6': 'heath|moorland|moor',
+  '#6a6fc9': 'bluebells|hyacinth|jacinto|iris flower|jacaranda azul',
+  '#a07bd0': 'lilac blossom|statice',
+  '#c15a9b': 'foxglove|dedalera|sweet pea|cosmos flower|rhododendron|rododendro',
+  '#e8447a': 'camellia|camelia',
+  '#f2c21a': 'tojo|broom flower|mimosa flower|flor amarilla|rapeseed',
+  '#2c3e66': 'uniforme|vaqueros|tejanos|work overall|overol|mono azul',
+  '#8ca5c1': 'vaqueros gastados',
+  '#0e6b74': 'pato real|kingfisher|martin pescador',
+  '#c62828': 'post box|buzon|phone box|ladybird|chilli pepper|aji rojo',
+  '#8e1b2a': 'velvet red|terciopelo rojo|cardinal robe|theatre curtain|telon|rose petal red|petalo de rosa',
+  '#e7e2da': 'mushroom cap|concha de mar|moonlight|luz de luna',
+  '#a39b8f': 'hongo|madera de playa|taupe stone|galvanised',
+  '#6d5c4b': 'river mud|barro de rio|wet clay|castor animal',
+  '#cdb4e0': 'lavender field pale|unicorn|unicornio|fairy|hada|mermaid lilac',
+  '#5fd0b5': 'cristal de mar|peppermint|hierbabuena|toothpaste|pasta de dientes',
+  '#ffb347': 'clownfish|pez payaso|tangerine flesh|candle flame|hoguera|lantern',
+  '#d8a0a6': 'ballet slipper|petal|petalo|dried petals|tea rose|plaster pink|yeso rosa|nude lipstick',
 };

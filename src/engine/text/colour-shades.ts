@@ -23,6 +23,10 @@ export const SHIFTS: readonly (readonly [RegExp, Shift])[] = [
   [/\b(?:darkest|deepest|nearly black|almost black|casi negro|oscurisimo|oscurisima)\b/u, { l: -32, c: 0.8 }],
   [/\b(?:very|real|really|super|muy) (?:dark|deep|oscuro|oscura)\b/u, { l: -22, c: 0.9 }],
   [
+    /\b(?:wash|thin|diluted|sheer|translucent|see through|frosted|whisper of|watercolou?r|translucido|translucida|aguada|acuarela|esmerilado)\b/u,
+    { l: 22, c: 0.5 },
+  ],
+  [
     /\b(?:light|lighter|clear|clearer|pale|paler|clarito|clarita|claro|clara|claritos|palido|palida|soft|suave|pastel|baby|bebe|faded|deslavado|deslavada|gastado|gastada|washed|whiter|weak|powdery|chalky|milky|aguado|aguada|bajito|bajita|tenue|palido)\b/u,
     { l: 13, c: 0.7 },
   ],
@@ -35,7 +39,7 @@ export const SHIFTS: readonly (readonly [RegExp, Shift])[] = [
     { l: -1, c: 1.4 },
   ],
   [
-    /\b(?:dusty|muted|dull|dirty|dustier|duller|greyer|apagado|apagada|empolvado|empolvada|viejo|vieja|sucio|sucia|grayish|greyish|grisaceo|grisacea|old|vintage|antique|smoky|cenizo|ceniza)\b/u,
+    /\b(?:dusty|muted|dull|dirty|dustier|duller|greyer|apagado|apagada|empolvado|empolvada|viejo|vieja|sucio|sucia|grayish|greyish|grisaceo|grisacea|old|vintage|antique|dirtier|dull day|rainy|overcast|misty|foggy|nublado|neblina|lluvioso|brumoso|smoky|cenizo|ceniza)\b/u,
     { l: 0, c: 0.5 },
   ],
 ];
@@ -85,6 +89,23 @@ export function huedBy({ hex, name }: FoundColour, words: readonly string[]): st
   const family = FOLDED_WORDS.get(hue);
   if (family === undefined) return undefined;
   return apart(hex, family) > ANOTHER_FAMILY ? family : between(hex, family, 0.35);
+}
+
+/** Whether a word names a hue rather than a thing. */
+export const isHue = (word: string): boolean => FAMILY.test(word);
+
+/**
+ * A hue and one or more things beside it, wherever they stand: of "copper green, the verdigris sort" verdigris, drawn to green. Undefined
+ * where no thing is of the hue's family.
+ */
+export function thingOfHue(hue: string, things: readonly FoundColour[]): FoundColour | undefined {
+  const family = FOLDED_WORDS.get(hue);
+  if (family === undefined) return undefined;
+  const [near] = things
+    .map(thing => ({ thing, far: apart(thing.hex, family) }))
+    .sort((a, b) => a.far - b.far);
+  if (near === undefined || near.far > ANOTHER_FAMILY) return undefined;
+  return { ...near.thing, hex: between(near.thing.hex, family, 0.35) };
 }
 
 /** Endings that make a colour of a thing: "lemony", "coppery", "sandy". */

@@ -89,7 +89,7 @@ export function ratioIn(text: string, knows: Knows): Ratio | undefined {
   const figures = written.split(/[/:-]/u).map(Number);
   const sum = figures.reduce((total, figure) => total + figure, 0);
   const isPercents = sum === 100 || (/:/u.test(written) && sum > 0);
-  const names = namesIn(list.replaceAll(/\s+(?:to|a|vs)\s+/giu, ', '), knows, figures.length);
+  const names = namesIn(list.replaceAll(/\s+(?:to|a|vs)\s+|\s*:\s*/giu, ', '), knows, figures.length);
   if (!isPercents || names.length !== figures.length || figures.includes(0)) return undefined;
   return figures.map((figure, at) => ({ percent: (100 * figure) / sum, name: names[at]! }));
 }

@@ -48,7 +48,7 @@ function belowThousand(words: readonly string[], from: number): Run | undefined 
   let value = 0;
   const small = SMALL.get(words[at] ?? '');
   const one = ONE.test(words[at] ?? '') && hundred(words[at + 1]);
-  if (one || (small !== undefined && small < 10 && hundred(words[at + 1]))) {
+  if (one || (small !== undefined && small < 20 && hundred(words[at + 1]))) {
     value = (small ?? 1) * 100;
     at += 2;
   } else if (HUNDREDS.has(words[at] ?? '')) {

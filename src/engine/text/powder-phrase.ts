@@ -28,11 +28,18 @@ const MASS = String.raw`(?:each |every |cada |a |an |one |un |una |the )*((?:\d[
 const OF_OILS = String.raw`(?:of|de)?\s*(?:the |los |tus |my |mis |total )?(?:oils?|fats?|aceites?|grasas?)\b(?: weight)?`;
 /** To so much of the oils: "per pound of oils", "por cada medio kilo de aceite", "to 500 g oils", "x libra". */
 const PER_MASS = new RegExp(
-  String.raw`(?:(?:\b(?:per|por|x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|(?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})`,
+  String.raw`(?:(?:\b(?:per|por|(?<!\d\s?)x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|(?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})`,
   'iu',
 );
 const HOLDER =
   /\b(?:bags?|jars?|packets?|pouch(?:es)?|tubs?|pots?|sachets?|bolsas?|bolsitas?|botes?|frascos?|tarros?|paquetes?|sobres?)\b/giu;
+/** "dos bolsitas de 25 g", "3 tubs of 10g": so many holders of so much each. */
+const HOLDERS = new RegExp(String.raw`(?<![\d.,/])(\d{1,2}) ${HOLDER.source} (?:of |de )?(?=\d)`, 'giu');
+/** "a teaspoon a pound", "1 tsp to the pound". */
+const A_POUND =
+  /\b(tsps?|tbsps?|teaspoons?|tablespoons?|g|grams?|oz|ounces?|cdtas?|cdas?|cucharad(?:it)?as?|gramos?) (?:an?|la|el|(?:to|a) (?:the|la|el)) (?=(?:pound|lb|kilo|kg|libra)\b)/giu;
+/** A spoon that nobody counts is one. */
+const LONE_SPOON = /^(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
 const LONGEST_WORDS = 8;
 
 /**
@@ -40,9 +47,17 @@ const LONGEST_WORDS = 8;
  * mica 5 g`. Throws a Refusal `powder-without-amount`, or one of the amounts' own.
  */
 export function readPowder(text: string): WrittenPowder {
-  const plain = spokenAmounts(plainText(text.slice(0, 200)));
+  const plain = spokenAmounts(
+    plainText(text.slice(0, 200))
+      .replace(/\bp\. ?p\. ?o\b\.?|\/ ?ppo\b/giu, ' ppo')
+      .replace(A_POUND, '$1 per ')
+      .replace(/(?<=tsp|tbsp)['’]s\b/giu, '')
+      .replace(/[()]/gu, ' ')
+      .replace(LONE_SPOON, '1 '),
+  ).replace(/\s+/gu, ' ');
   const per = perMassIn(plain);
   const said = (per?.rest ?? plain.replace(PPO, ' '))
+    .replace(HOLDERS, '$1 x ')
     .replace(HOLDER, ' ')
     .replace(/^\s*(?:(?:an?|one|un|una|el|la|the)\s+)?(?:de|of|del)?\s+(?=\d)/iu, '')
     .replace(/\s+/gu, ' ')
@@ -50,13 +65,15 @@ export function readPowder(text: string): WrittenPowder {
   const perPound = per !== undefined || PPO.test(plain);
   const perGrams = per?.grams ?? POUND_G;
   const percent =
-    /^(?:at |al |el |a |@ ?)?(\d+(?:[.,]\d+)?|1\/2) ?(?:%|percent|por ?ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |el )?(?:(?:total|weight|peso)\s+(?:of\s+|de\s+)?(?:the |los |el )?)?(?:oils?|fats?|aceites?|grasas?)?(?: weight| total)?\s*(.*)$/iu.exec(
+    /^(?:at |al |el |a |@ ?)?((?:(?:\d+|one|uno?) (?:and |y )?(?:an? )?)?(?:1\/2|half|medio)|\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|on|de|del|sobre|en)\s+)?(?:the |los |el )?(?:(?:total|weight|peso)\s+(?:of\s+|de\s+)?(?:the |los |el )?)?(?:oils?|fats?|aceites?|grasas?)?(?: weight| total)?\s*(.*)$/iu.exec(
       said,
     );
   if (percent)
     return {
       low: undefined,
-      percentOfOils: percent[1] === '1/2' ? 0.5 : Number(percent[1]!.replace(',', '.')),
+      percentOfOils: /(?:1\/2|half|medio)$/iu.test(percent[1]!)
+        ? halves(percent[1]!)
+        : Number(percent[1]!.replace(',', '.')),
       perPound,
       name: (percent[2] ?? '').replace(/^(?:of|de)\s+/iu, ''),
     };
@@ -92,6 +109,10 @@ function perMassIn(text: string): { readonly grams: number; readonly rest: strin
     rest: `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`,
   };
 }
+
+/** "1/2", "1 and a half", "uno y medio". */
+const halves = (written: string): number =>
+  (/^(?:one|uno?|1)\b(?!\/)/iu.test(written) ? 1 : Number(/^\d+(?= )/u.exec(written)?.[0] ?? 0)) + 0.5;
 
 type Ends<T extends Amount | undefined> = { readonly low: T; readonly high?: Amount };
 

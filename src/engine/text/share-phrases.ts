@@ -119,6 +119,7 @@ function parted({ share, name }: Piece, told: number): readonly Piece[] {
   const names = namesIn(bare(name.replace(AGAIN, ' ').replace(/\s+/gu, ' ').trim()), knowsColour);
   const isEach = /\beach\b|\bcada\b/iu.test(name);
   const whole = share === 'rest' ? 100 - told : Number(/^([\d.]+)%$/u.exec(share ?? '')?.[1]);
+  if (names.length > 1 && isEach && !(whole > 0)) return names.map(one => ({ share, name: one }));
   if (names.length < 2 || !(whole > 0)) return [{ share, name: names.join(' ') }];
   return names.map(one => ({ share: percent(whole / 100 / (isEach ? 1 : names.length)), name: one }));
 }
@@ -128,11 +129,16 @@ const percentsOf = (pieces: readonly Piece[]) =>
 
 /** "mostly white with 20% blue", "white base, 20% blue": what is no part is the rest. */
 const MOSTLY =
-  /^(?:(?:mostly|mainly|all|casi tod[oa]|mayormente|sobre todo|principalmente)\s+(.+?)|(?:base (?:de |of )?)(.+?)|(.+?) (?:base|background|de fondo|de base))(?:\s*,\s*|\s+)(?:with |con |and |y )?(?=an? |1\/|un |\d)(.+)$/iu;
+  /^(?:(?:mostly|mainly|all|casi tod[oa]|mayormente|sobre todo|principalmente)\s+(.+?)|(?:base (?:de |of )?)(.+?)|(?:main(?:ly)? )?(.+?) (?:base|background|de fondo|de base)|main (.+?)(?=,)|(.+?)(?= (?:with|con|except|excepto|salvo|menos|but) ))(?:\s*,\s*|\s+)(?:with |con |and |y |except |excepto |salvo |menos |but )?(?=an? |1\/|un |\d)(.+)$/iu;
 
 /** "two parts white to one part blue", "2 partes de blanco por una de azul": the later parts go without the word. */
 const PARTS_TO =
   /\s+(?:to|por|a|y|and|con|with)\s+(\d+|one|una?)\s+(?:(?:parts?|partes?)\s+)?(?:(?:of|de)\s+)?(?=\p{L})/giu;
+
+/** "una taza de rojo y dos de blanco": the unit of the first goes for the next. */
+const SAME_UNIT =
+  /((?:\d[\d.,/ ]*)\s*(cups?|tazas?|pints?|partes|parts|ml|g|oz|kg)\b (?:of |de )\p{L}[\p{L} ]*?)(\s*(?:,|and|y|&)\s*)(\d[\d/.,]*) (?=(?:of|de) \p{L})/giu;
+const unitsSaid = (text: string): string => text.replace(SAME_UNIT, '$1$3$4 $2 ');
 
 const LAYERS =
   /^(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:iguales|finas|of|de))*\s*[:,-]?\s*(.+)$/iu;
@@ -185,7 +191,7 @@ export function layersIn(text: string): readonly string[] | undefined {
  */
 export function sharesPhrase(text: string): string {
   const said = percentsMarked(
-    spokenAmounts(plainText(text.replaceAll('\n', ';')))
+    unitsSaid(spokenAmounts(plainText(text.replaceAll('\n', ';'))))
       .replace(/\b50 50\b/gu, '50/50')
       .replace(/[.\s]+$/u, ''),
   );
@@ -193,8 +199,8 @@ export function sharesPhrase(text: string): string {
   const ratio = ratioIn(said, knowsColour);
   if (ratio) return ratio.map(one => `${percent(one.percent / 100)} ${one.name}`).join('; ');
   const mostly = MOSTLY.exec(said);
-  const main = mostly?.[1] ?? mostly?.[2] ?? mostly?.[3];
-  if (mostly && main !== undefined && knowsColour(main)) return sharesPhrase(`${mostly[4]}, rest ${main}`);
+  const main = mostly?.slice(1, 6).find(name => name !== undefined);
+  if (mostly && main !== undefined && knowsColour(main)) return sharesPhrase(`${mostly[6]}, rest ${main}`);
   const inParts = /^(?:\d+|an?|one|una?) (?:parts?|partes?)\b/iu.test(said)
     ? said.replace(PARTS_TO, ', $1 parts ')
     : said;

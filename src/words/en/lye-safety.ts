@@ -112,4 +112,8 @@ export const lyeSafety = {
     answer: 'Yes: keep your face out of the steam, and mix in a strong draught or outside.',
     why: 'While lye dissolves, the steam carries fine caustic drops that hurt nose, throat and eyes; dust from the tub does the same. Cold water, lye in slowly, arm’s length, window open, nobody else in the room; asthma: let somebody else mix it. Whoever coughs, wheezes or has a sore throat goes into fresh air and calls a doctor or poison centre.',
   },
+  vessel: {
+    answer: 'Lye goes in polypropylene (PP, recycling mark 5) or stainless steel, and in nothing else.',
+    why: 'It must stand hot, strong lye: PP stands 100 °C, thin or brittle plastics soften and crack. Never aluminium, tin, zinc, copper, brass, cast iron, non-stick coatings or glass, heat-resistant glass too: lye etches it until one day it bursts. A spoon of silicone or stainless steel. Use it for lye alone, never again for food.',
+  },
 };

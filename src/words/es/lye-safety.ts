@@ -117,4 +117,8 @@ export const lyeSafety: typeof english = {
     answer: 'Sí: aparta la cara del vapor y mezcla con mucha corriente o fuera.',
     why: 'Mientras la sosa se disuelve, el vapor lleva gotas finas cáusticas que dañan nariz, garganta y ojos; el polvo del bote, igual. Agua fría, sosa despacio, brazo estirado, ventana abierta, nadie más en el cuarto; con asma, que la mezcle otra persona. Quien tose, silba al respirar o le duele la garganta sale al aire fresco y llama a un médico o al centro de intoxicaciones.',
   },
+  vessel: {
+    answer: 'La sosa va en polipropileno (PP, marca 5) o acero inoxidable, y en nada más.',
+    why: 'Debe aguantar sosa fuerte y caliente: el PP aguanta 100 °C, los plásticos finos o quebradizos se ablandan y rajan. Nunca aluminio, estaño, zinc, cobre, latón, hierro fundido, antiadherente ni vidrio, tampoco el resistente al calor: la sosa lo ataca hasta que un día revienta. Cuchara de silicona o acero inoxidable. Úsalo solo para la sosa, nunca más para comida.',
+  },
 };

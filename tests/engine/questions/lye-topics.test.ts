@@ -39,6 +39,8 @@ const ASKED: readonly (readonly [question: string, topic: string])[] = [
   ['my 5 kg loaf is 95 C in the middle, wrap it more?', 'hot-loaf'],
   ['I mixed up the lye and water amounts', 'lye-and-water-swapped'],
   ['puedo usar una olla de aluminio', 'aluminium'],
+  ['can I use my old casserole dish to mix lye', 'vessel'],
+  ['what kind of jug is right for lye', 'vessel'],
   ['se me olvidó la sosa, qué hago', 'lye-forgotten'],
 ];
 

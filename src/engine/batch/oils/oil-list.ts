@@ -57,12 +57,18 @@ const knowsOil = (name: string): boolean => knownOil(name) !== undefined;
 /** "todo en gramos": the unit of every bare figure is told once, at the end. */
 const ALL_GRAMS =
   /[\s,;(]*\b(?:(?:all|everything|todo|todos|todas|cada uno|weights?|pesos?)\s+)?(?:in|en)\s+(?:grams?|gramos|g)\b(?:\s+(?:all|each|todo|todos))?\)?[\s.]*$/iu;
+/** "olive 400 coconut 200 castor 40 grams": the unit stands behind the last figure alone. */
+const GRAMS_LAST = /^(?:[^\d]*\p{L}[\s:=-]*\d+){2,}\s*(?:grams|gramos)$/iu;
 /** One oil alone: "all olive oil", "solo aceite de oliva, 800 g". */
 const ONLY =
   /^(?:all|only|just|pure|straight|solo|s[oó]lo|solamente|puro|pura|todo|nada mas que|nada más que)\s+(?:de\s+)?/iu;
 const ONLY_LAST = /[\s,]*\b(?:only|nothing else|nada m[aá]s|[uú]nicamente|solamente|y ya)$/iu;
 /** "un kilo de oliva y medio de coco": the unit goes without saying. */
 const HALF_OF_IT = /\b(kilo|kg|libra|lb|pound)s?\b(.*?)\b(?:y|and)\s+(?:medio|media|half)\s+(?:de|of)\s+/iu;
+
+/** A courtesy at the end of a list is no oil. */
+const COURTESY =
+  /[\s,.]+(?:please|pls|plz|thanks?(?: you)?|thx|ty|cheers|por favor|porfa|gracias|xfa)[\s.!]*$/iu;
 
 /** A list of oils as it is spoken, in the list's own grammar: amounts in figures, ratios as percents, what is left out put in. */
 function asSpoken(text: string): string {
@@ -71,16 +77,21 @@ function asSpoken(text: string): string {
     .replace(/(?<=\p{L}|\d|%)\s+\/\s+(?=\p{L}|\d)/gu, '; ')
     .replace(HALF_OF_IT, '$1$2; 1/2 $1 de ')
     .replace(/(?<=^|[\s,;])(?:un|una|one|an?)\s+(?=(?:kilo|kg|libra|lb|pound)\b)/giu, '1 ')
-    .trim();
-  const grams = ALL_GRAMS.test(plain);
-  const listed = grams
-    ? plain.replace(ALL_GRAMS, '').replace(/\d+(?:[.,]\d+)?(?!\s*(?:%|g\b|kg|oz|lb))(?![\d.,])/gu, '$& g')
-    : plain;
+    .trim()
+    .replace(COURTESY, '');
+  const listed = inGrams(plain);
   const alone = listed.replace(ONLY, '').replace(ONLY_LAST, '');
   if (knowsOil(alone) && alone !== listed) return `100% ${alone}`;
   const ratio = ratioIn(listed, knowsOil);
   if (ratio) return ratio.map(({ percent, name }) => `${percent}% ${name}`).join('; ');
   return percentsMarked(alone).replace(/^(\p{L}[\p{L} ]*?),\s*(\d[^,;]*)$/u, '$1 $2');
+}
+
+/** Every bare figure in grams, where the unit is told once at the end. */
+function inGrams(text: string): string {
+  if (!ALL_GRAMS.test(text) && !GRAMS_LAST.test(text)) return text;
+  const bare = text.replace(ALL_GRAMS, '').replace(/\s*(?:grams|gramos)$/iu, '');
+  return bare.replace(/\d+(?:[.,]\d+)?(?!\s*(?:%|g\b|kg|oz|lb))(?![\d.,])/gu, '$& g');
 }
 
 const COUNT = String.raw`\d[\d.,/]*(?: \d+\/\d+)?`;
@@ -90,10 +101,11 @@ const AND = /\s+(?:and|y|n|&|e|con|with)\s+/iu;
 /** `coconut 30% olive 70%`, `olive 50 coconut 30 palm 20`, `16 oz olive and 8 oz coconut`: no commas, yet only one meaning. */
 function withBreaks(text: string): string {
   const percents = text
-    .replace(/\b(?:la )?(?:mitad|half)\b/giu, '50%')
+    .replace(/\b(?:la |the )?(?:other |otra )?(?:mitad|half)\b/giu, '50%')
     .replace(/\b(?:un cuarto|a quarter|quarter|cuarto)\b/giu, '25%');
   // The melting point in the trade's name is no amount, where one follows or stands before.
-  const named = (/%|\brest|\bresto/iu.test(text) ? percents : text)
+  const isShared = /%|\brest|\bresto|\b(?:half|mitad)\b.*\b(?:half|mitad)\b/iu.test(text);
+  const named = (isShared ? percents : text)
     .replace(/\b(coconut|coco)((?: oil)?) (?:76|92)(?: ?(?:deg(?:rees)?|f|°f?))?(?=[\s:=-]+\d)/giu, '$1$2')
     .replace(
       new RegExp(

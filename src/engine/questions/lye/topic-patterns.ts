@@ -5,7 +5,7 @@ export type TopicPatterns = readonly (readonly [topic: LyeTopic, patterns: reado
 export const LYE =
   '(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium |potassium )?hydroxide|sosa|soda caustica|lejia|potasa|hidroxido)';
 const GLASS =
-  '(?:glass|pyrex)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|mason jar|pyrex|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)';
+  '(?:glass|oven glass)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|preserving jar|mason jar|oven glass|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)';
 const ALUMINIUM = String.raw`(?:alumini?um|zinc|tin|galvani[sz]ed)(?: \w+)? (?:pots?|pans?|bowls?|jugs?|spoons?|buckets?)|(?:in|use|using) alumini?um|(?:stir|mix|spoon)\w* (?:with|in) alumini?um|(?:olla|cazo|bol|cuchara|cubo|jarra)s? de (?:aluminio|zinc)|en aluminio`;
 /** One thing named not more than `gap` characters before another; both as patterns. */
 export const near = (before: string, after: string, gap = 40) =>
@@ -134,6 +134,21 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
       /\b(?:too little|not enough|too few|less|forgot the|very little|poca|muy poca|demasiado poca|falta|menos)\b.{0,10}\b(?:water|agua)\b.{0,40}\b(?:lye|naoh|sosa|soap|jabon|batter|masa)\b/u,
       near(LYE, '(?:too little|not enough|poca|demasiado poca|muy poca) (?:water|agua)', 40),
       /^(?:i (?:used|added|put|have) |use |puse |eche )?(?:too little|not enough|(?:muy |demasiado )?poca) (?:water|agua)\b[ ?!.]*$/u,
+    ],
+  ],
+  [
+    'vessel',
+    [
+      near(
+        '(?:can|could|should|may|do) i|is it (?:ok|okay|safe) to|puedo|se puede|debo',
+        `(?:jugs?|jars?|bowls?|dish|dishes|pots?|pans?|buckets?|containers?|cups?|pitchers?|spoons?|jarras?|botes?|bol(?:es)?|ollas?|cubos?|recipientes?|cucharas?|cazos?)\\b.{0,30}\\b${LYE}`,
+        30,
+      ),
+      near(
+        `(?:what|which|que)(?: kind of| sort of| type of| tipo de)? (?:jugs?|bowls?|pots?|containers?|jarra|recipiente|olla)`,
+        LYE,
+        40,
+      ),
     ],
   ],
 ];

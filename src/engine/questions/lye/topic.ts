@@ -41,7 +41,8 @@ export type LyeTopic =
   | 'hot-loaf'
   | 'lye-and-water-swapped'
   | 'lye-on-skin'
-  | 'lye-fumes';
+  | 'lye-fumes'
+  | 'vessel';
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
@@ -103,5 +104,6 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   'hot-loaf': TRADE,
   'lye-and-water-swapped': TRADE,
   'lye-on-skin': MEMORY('safety data sheets of sodium hydroxide, sections 4 and 11: H314'),
+  vessel: MEMORY('chemical resistance tables: sodium hydroxide 50 % and polypropylene, HDPE, stainless steel 304'),
   'lye-fumes': MEMORY('safety data sheets of sodium hydroxide, sections 4, 7 and 8: mist and dust'),
 };

@@ -1,0 +1,11 @@
+const BAR =
+  'soaps?|bars?|batter|loaf|loaves|batch|swirl\\w*|micas?|pigment\\w*|jabon\\w*|jaboncit\\w*|barras?|pastillas?|masa|lote';
+
+/** Words of a bar and of its making, in text without accents: a note that has none tells of no bar. */
+export const BAR_WORDS = new RegExp(String.raw`\b(?:${BAR})\b`, 'iu');
+
+/** Words that only soap makers' questions have, those of the bar among them; in text without accents. */
+export const OUR_WORDS = new RegExp(
+  String.raw`\b(?:${BAR}|mezcla|lye|sosa|soda|lejia|naoh|saponif\w*|colou?rante?s?|colou?r\w*|oxid\w*|clay|arcilla|trace|traza|mould|mold|molde|superfat|curado|cure)\b`,
+  'iu',
+);
