@@ -46,8 +46,9 @@ const SEEN = ['seen'];
 const ANY = ['seen', 'possibly'];
 
 /** What the reading reached when it was made, a little less: it may not get worse unseen. */
-const MEAN_SEEN = 0.5;
-const MEAN_POSSIBLY = 0.75;
+const MEAN_SEEN = 0.3;
+const MEAN_POSSIBLY = 0.69;
+const OWN_POSSIBLY = 0.8;
 const NOTHING_TOLD = 0.3;
 
 const EDGES = [0, 0.02, 0.1, 0.3, 0.5, 0.7, 0.9, 1.001] as const;
@@ -112,6 +113,12 @@ describe('drawn bars that the model was not trained on', () => {
     );
     expect(mean(row => row.seen)).toBeGreaterThan(MEAN_SEEN);
     expect(mean(row => row.possibly)).toBeGreaterThan(MEAN_POSSIBLY);
+    const shares = TAUGHT_IDS.flatMap(id => {
+      const there = counted.slice(0, own.length).filter(one => one.there.includes(id));
+      return there.length === 0 ? [] : there.filter(one => says(one, ANY, id)).length / there.length;
+    });
+    expect(shares).toHaveLength(11);
+    expect(shares.reduce((sum, share) => sum + share, 0) / shares.length).toBeGreaterThan(OWN_POSSIBLY);
   });
 
   test('a clean bar is called flawed once in twenty, one that deceives once in ten', () => {
