@@ -1,5 +1,5 @@
 import { decodePhoto, type Pixels } from './decode.ts';
-import { showsNoSoap } from './findings/answers.ts';
+import { isTooPoor, showsNoSoap } from './findings/answers.ts';
 import { findingsOf } from './findings/found.ts';
 import { faceColours } from './findings/main-colours.ts';
 import { look, type Seen } from './network/passes.ts';
@@ -13,8 +13,9 @@ import { type Scene, sceneOf } from './scene/scene.ts';
 
 /** Blur from which small things are gone, as a fraction of the bar's width. Chosen: the smallest flaws are 0.01 wide. */
 const TOO_BLURRED = 0.02;
-/** Brightness of a picture's brightest twentieth under which it is night. Chosen. */
+/** Brightness of a picture's brightest twentieth under which it is night, and under which night is why it is poor. Chosen. */
 const TOO_DARK = 0.2;
+const DIM = 0.4;
 
 /**
  * Reads a photo of soap: bars, white reference, main colours and flaws; see {@link PhotoReading}. Flaws are those of
@@ -47,7 +48,7 @@ export function readingOf(photo: Pixels, seen: Seen | undefined): PhotoReading {
   }
   const face = faceOf(photo, first, scene.factor, light.matrix);
   const quality = qualityOf(photo, scene.small, face);
-  const unread = unreadable(quality);
+  const unread = unreadable(quality, isTooPoor(seen.poor));
   return {
     ...common,
     unread,
@@ -57,9 +58,9 @@ export function readingOf(photo: Pixels, seen: Seen | undefined): PhotoReading {
   };
 }
 
-function unreadable({ blur, light }: PhotoQuality): Unread | undefined {
-  if (light < TOO_DARK) return 'dark';
-  return blur > TOO_BLURRED ? 'blur' : undefined;
+function unreadable({ blur, light }: PhotoQuality, tooPoor: boolean): Unread | undefined {
+  if (light < TOO_DARK || (tooPoor && light < DIM)) return 'dark';
+  return tooPoor || blur > TOO_BLURRED ? 'blur' : undefined;
 }
 
 function barOf({ rectangle, rectangularity }: Thing, { small }: Scene): Bar {

@@ -2,8 +2,11 @@
  * Draws bars with the tests' own renderer, which the model was not trained on, and writes what the model says of them:
  * node tests/photo/measure.ts measured.json [pictures of each flaw] [clean ones]
  * node tests/photo/measure.ts --tricky measured-tricky.json [clean ones with something that deceives]
+ * node tests/photo/measure.ts --poor measured-poor.json [too poor to read]
+ * node tests/photo/measure.ts --folder measured-elsewhere.json FOLDER   a set that another hand drew; see training/score.ts
  */
-import { writeFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { decodePhoto } from '../../src/photo/decode.ts';
 import { look } from '../../src/photo/network/passes.ts';
 import { DECEITS, type Deceit } from './render/bar.ts';
@@ -24,6 +27,18 @@ export type Measured = {
   readonly seed: number;
   readonly answers: readonly number[] | undefined;
   readonly noSoap: number | undefined;
+  readonly poor: number | undefined;
+};
+
+/** A picture that another hand drew, and what was said of it. Each half has as many of each kind. */
+export type Elsewhere = Omit<Measured, 'drawn' | 'seed'> & {
+  readonly file: string;
+  readonly kind: 'bar' | 'nothing' | 'poor';
+  readonly tricky: boolean;
+  readonly present: readonly string[];
+  /** Those that cover at least 0.3 % of the bar. */
+  readonly large: readonly string[];
+  readonly half: 'fitted' | 'counted';
 };
 
 const FIRST_SEED = 50_000;
@@ -58,6 +73,16 @@ export function trickyShot(index: number): { readonly deceit: Deceit; readonly s
   return { deceit, shot: shotOf(seed, CAMERAS[index % 8 < 4 ? 0 : 1], { colours, design }) };
 }
 
+/** The `index`th picture that nothing can be read in: by turns out of focus, and at night with grain. */
+export function poorShot(index: number): Shot {
+  const seed = FIRST_SEED + 40_000 + index * 47;
+  const dice = chance(seed);
+  const blurred = { blur: dice.between(30, 70), noise: dice.between(1, 8), quality: 85 };
+  const dark = { blur: dice.between(1, 6), noise: dice.between(4, 14), quality: 85 };
+  const light = dice.between(0.006, 0.025);
+  return index % 2 === 0 ? shotOf(seed, blurred) : shotOf(seed, dark, { cast: [light, light, light * 0.8] });
+}
+
 /** What the model says of one clean bar with something that deceives. */
 export async function measuredTricky(index: number): Promise<Measured> {
   const { deceit, shot } = trickyShot(index);
@@ -70,9 +95,17 @@ export async function measured(drawn: Drawn, index: number): Promise<Measured> {
 }
 
 async function said(drawn: string, shot: Shot): Promise<Measured> {
-  const seen = await look(await decodePhoto(await shoot(shot)));
-  const rounded = seen?.answers.map(value => Math.round(1000 * value) / 1000);
-  return { drawn, seed: shot.seed, answers: rounded, noSoap: seen?.noSoap };
+  return { drawn, seed: shot.seed, ...(await logitsOf(await shoot(shot))) };
+}
+
+async function logitsOf(bytes: Uint8Array): Promise<Pick<Measured, 'answers' | 'noSoap' | 'poor'>> {
+  const seen = await look(await decodePhoto(bytes));
+  const rounded = (value: number) => Math.round(1000 * value) / 1000;
+  return {
+    answers: seen?.answers.map(rounded),
+    noSoap: seen && rounded(seen.noSoap),
+    poor: seen && rounded(seen.poor),
+  };
 }
 
 async function all(each: number, clean: number): Promise<readonly Measured[]> {
@@ -82,16 +115,53 @@ async function all(each: number, clean: number): Promise<readonly Measured[]> {
   return rows;
 }
 
-async function allTricky(count: number): Promise<readonly Measured[]> {
+async function each(count: number, one: (index: number) => Promise<Measured>): Promise<readonly Measured[]> {
   const rows: Measured[] = [];
-  for (let i = 0; i < count; i++) rows.push(await measuredTricky(i));
+  for (let i = 0; i < count; i++) rows.push(await one(i));
+  return rows;
+}
+
+type Label = {
+  readonly file: string;
+  readonly present: readonly string[];
+  readonly share?: Readonly<Record<string, number>>;
+  readonly tricky?: boolean;
+  readonly soap?: boolean;
+  readonly poor?: boolean;
+};
+
+/** A set that another hand drew; of each kind of picture every second one is left for counting. */
+async function elsewhere(folder: string): Promise<readonly Elsewhere[]> {
+  const rows: Elsewhere[] = [];
+  const met: Record<string, number> = {};
+  const labels = JSON.parse(readFileSync(join(folder, 'labels.json'), 'utf8')) as readonly Label[];
+  for (const { file, present, share = {}, tricky = false, soap = true, poor = false } of labels) {
+    const kind = poor ? 'poor' : soap ? 'bar' : 'nothing';
+    const what = `${kind} ${present[0] ?? tricky}`;
+    met[what] = (met[what] ?? 0) + 1;
+    rows.push({
+      file,
+      kind,
+      tricky,
+      present,
+      large: present.filter(id => (share[id] ?? 1) >= 0.003),
+      half: met[what] % 2 === 1 ? 'fitted' : 'counted',
+      ...(await logitsOf(readFileSync(join(folder, file)))),
+    });
+  }
   return rows;
 }
 
 if (process.argv[1] === import.meta.filename) {
-  const given = process.argv.slice(2).filter(word => word !== '--tricky');
-  const tricky = given.length < process.argv.length - 2;
-  const [target = 'measured.json', first, clean = '80'] = given;
-  const rows = tricky ? await allTricky(Number(first ?? 48)) : await all(Number(first ?? 14), Number(clean));
+  const [, , which = '', ...rest] = process.argv;
+  const [target = 'measured.json', first, clean = '60'] = which.startsWith('--') ? rest : [which, ...rest];
+  const rows =
+    which === '--tricky'
+      ? await each(Number(first ?? 48), measuredTricky)
+      : which === '--poor'
+        ? await each(Number(first ?? 24), index => said('poor', poorShot(index)))
+        : which === '--folder'
+          ? await elsewhere(first ?? '.')
+          : await all(Number(first ?? 10), Number(clean));
   writeFileSync(target, JSON.stringify(rows));
 }

@@ -100,6 +100,7 @@ function seen(told: Partial<Record<TaughtId, { logit: number; map: Plane }>>): S
   return {
     square: { x: 50, y: 50, half: 50 },
     noSoap: -5,
+    poor: -5,
     bar: mapOf(() => true),
     maps: TAUGHT_IDS.map(id => told[id]?.map ?? plane(SIDE, SIDE)),
     answers: TAUGHT_IDS.map(id => told[id]?.logit ?? -9),

@@ -15,9 +15,12 @@ const reading = z.strictObject({
   ratios: z.strictObject({ possibly: z.number().positive(), seen: z.number().positive() }),
 });
 
+const otherAnswer = z.strictObject({ slope: z.number().positive(), offset: z.number(), from: z.number() });
+
 const calibration = z
   .strictObject({
-    noSoap: z.strictObject({ slope: z.number().positive(), offset: z.number(), from: z.number() }),
+    noSoap: otherAnswer,
+    poor: otherAnswer,
     findings: z.record(z.string(), reading),
   })
   .parse(calibrationFile);
@@ -50,6 +53,10 @@ export function answered(logits: readonly number[]): readonly Answered[] {
 /** The chance that there is no soap in the picture is high enough to say so. */
 export const showsNoSoap = (logit: number): boolean =>
   chanceOf(calibration.noSoap.slope, calibration.noSoap.offset, logit) >= calibration.noSoap.from;
+
+/** The chance that nothing can be read in the picture, for blur, night or grain, is high enough to say so. */
+export const isTooPoor = (logit: number): boolean =>
+  chanceOf(calibration.poor.slope, calibration.poor.offset, logit) >= calibration.poor.from;
 
 function readingOf(id: TaughtId): z.output<typeof reading> {
   const found = calibration.findings[id];

@@ -14,11 +14,16 @@ const LEAST_PIECE = 0.05;
 /** A mask with less of the picture than this is none. */
 const LEAST_SHARE = 0.003;
 
+/** After the findings' answers come "no soap in view" and "too poor to read". */
+const OTHER_ANSWERS = 2;
+
 /** What the network sees in a picture, in maps of chances 0 to 1 over the square `square` of it. */
 export type Seen = {
   readonly square: Square;
   /** Chance that there is soap at all, uncalibrated: the logit of "no soap in view", and whether a bar was outlined. */
   readonly noSoap: number;
+  /** The logit of "too poor to read", of the bar's own look. */
+  readonly poor: number;
   readonly bar: Plane;
   readonly maps: readonly Plane[];
   /** Logits, one a finding, in the order of the maps. */
@@ -32,10 +37,11 @@ export async function look(photo: Pixels): Promise<Seen | undefined> {
   const square = squareRound(chances(first.maps, 0, first.side), whole);
   if (!square) return undefined;
   const second = await said(cutSquare(photo, square, CLOSE), CLOSE);
-  const count = second.answers.length - 1;
+  const count = second.answers.length - OTHER_ANSWERS;
   return {
     square,
     noSoap: first.answers[count]!,
+    poor: second.answers[count + 1]!,
     bar: chances(second.maps, 0, second.side),
     maps: Array.from({ length: count }, (_, i) => chances(second.maps, i + 1, second.side)),
     answers: [...second.answers.subarray(0, count)],

@@ -3,7 +3,8 @@ import { env, InferenceSession, Tensor } from 'onnxruntime-web';
 
 /**
  * What the network says of a square picture: logits of the bar's map and of each finding's, rows of `side` values, one
- * map after another; and logits of the answers, each finding's, then "no soap in view".
+ * map after another; and logits of the answers, each finding's, then "no soap in view" and
+ * "too poor to read".
  */
 export type Said = { readonly side: number; readonly maps: Float32Array; readonly answers: Float32Array };
 

@@ -11,7 +11,7 @@ KEPT = ("answers", "present", "tricky", "kind", "overlap", "share", "seen_share"
 
 @torch.no_grad()
 def read(model, image):
-    """Both passes. Returns answers [n,17], the bar's chances at half size, maps of the close look, its square."""
+    """Both passes. Returns answers [n,18], the bar's chances at half size, maps of the close look, its square."""
     n, _, h, w = image.shape
     middle = torch.tensor([w / 2, h / 2], device=image.device).repeat(n, 1)
     half = torch.full((n, 1), max(w, h) / 2, device=image.device)
@@ -24,7 +24,7 @@ def read(model, image):
     middle, half = boxes(soap)
     middle, half = middle * 2, (half * 2 * MARGIN).clamp(min=16)
     maps, answers = model(shrunk_square(image, middle, half, CLOSE))
-    return torch.cat([answers[:, :16], told[:, 16:]], 1), soap, maps, middle, half
+    return torch.cat([answers[:, :16], told[:, 16:17], answers[:, 17:]], 1), soap, maps, middle, half
 
 
 @torch.no_grad()

@@ -23,7 +23,7 @@ class Residual(nn.Module):
 class Reader(nn.Module):
     """
     image [n,3,H,W] sRGB 0..1, sides multiples of 32. Returns map logits [n,1+K,H/2,W/2], the bar's first, and
-    answer logits [n,K+1]: each finding, then "no soap in view".
+    answer logits [n,K+2]: each finding, then "no soap in view", then "too poor to read".
     """
 
     def __init__(self, findings=16):
@@ -43,7 +43,7 @@ class Reader(nn.Module):
             self.up.append(Residual(WIDTHS[i]))
         self.maps = nn.Conv2d(WIDTHS[0], 1 + k, 1)
         pooled = 2 * WIDTHS[4] + 2 * WIDTHS[3]
-        self.whole = nn.Sequential(nn.Linear(pooled, 128), nn.ReLU(), nn.Linear(128, k + 1))
+        self.whole = nn.Sequential(nn.Linear(pooled, 128), nn.ReLU(), nn.Linear(128, k + 2))
         self.from_maps = nn.Parameter(torch.tensor([0.3, 0.2, 0.1, 1.0]).view(1, 4, 1).repeat(1, 1, k))
         nn.init.constant_(self.maps.bias, -3.0)
 

@@ -1,94 +1,91 @@
-"""Pictures drawn by some processes and learned from by others: rings in shared memory, and copies of them on each GPU."""
+"""Pictures drawn in threads beside the learning, and kept on the same GPU."""
 import importlib
-import mmap
-import os
+import threading
 import time
+import traceback
 
-import numpy as np
 import torch
 import torch.nn.functional as F
 
 SIZE = (384, 512)
 FINDINGS = 16
-SLOTS = 1536
-BATCH = 96
-
-
-def shapes(size):
-    h, w = size
-    return {"image": (3, h, w), "bar": (1, h, w), "maps": (FINDINGS, h // 2, w // 2), "labels": (FINDINGS + 1,)}
-
-
-class Ring:
-    """The latest pictures of one drawing process, in memory that forked processes share."""
-
-    def __init__(self, slots=None, size=None):
-        self.slots, self.size = slots or SLOTS, size or SIZE
-        self.parts = {}
-        for name, shape in shapes(self.size).items():
-            memory = mmap.mmap(-1, self.slots * int(np.prod(shape)))
-            self.parts[name] = np.frombuffer(memory, dtype=np.uint8).reshape(self.slots, *shape)
-        self.written = np.frombuffer(mmap.mmap(-1, 8), dtype=np.int64)
-
-    def put(self, drawn):
-        count = len(drawn["image"])
-        where = (int(self.written[0]) + np.arange(count)) % self.slots
-        for name, part in self.parts.items():
-            part[where] = drawn[name]
-        self.written[0] += count
+BATCH = 64
+# Maps kept of one picture: no renderer draws more findings into one.
+PARTS = 4
 
 
 def as_bytes(d):
-    """What `draw` returns, as bytes; maps at half size, labels with `kind` last."""
+    """What `draw` returns, as bytes; the bar and the maps that are not empty at half size, labels with `kind` last."""
     whole = lambda x: (torch.nan_to_num(x.float()).clamp(0, 1) * 255 + 0.5).to(torch.uint8)
-    return {"image": whole(d["image"]), "bar": whole(d["bar"]), "maps": whole(F.avg_pool2d(d["maps"].float(), 2)),
+    maps = F.avg_pool2d(d["maps"].float(), 2)
+    which = maps.flatten(2).sum(2).topk(PARTS, 1).indices
+    parts = maps.gather(1, which.view(*which.shape, 1, 1).expand(-1, -1, *maps.shape[2:]))
+    return {"image": whole(d["image"]), "bar": whole(F.avg_pool2d(d["bar"].float(), 2)), "parts": whole(parts), "which": which.to(torch.uint8),
             "labels": torch.cat([d["present"], d["kind"].view(-1, 1).float()], 1).to(torch.uint8)}
-
-
-def keep_drawing(rings, device, seed, end):
-    """Draws with each renderer by turns, as many pictures of each, until the time is up."""
-    torch.set_num_threads(4)
-    draws = {name: importlib.import_module(name).draw for name in rings}
-    at = 0
-    while time.time() < end:
-        for i, (name, ring) in enumerate(rings.items()):
-            try:
-                drawn = as_bytes(draws[name](BATCH, ring.size, seed + 10_000_000 * i + at, device))
-            except torch.cuda.OutOfMemoryError:
-                torch.cuda.empty_cache()
-                continue
-            ring.put({key: value.cpu().numpy() for key, value in drawn.items()})
-        at += BATCH
-    os._exit(0)
 
 
 class Store:
     """The latest pictures of one renderer on a GPU."""
 
-    def __init__(self, rings, room, device):
-        self.rings, self.room, self.device = rings, room, device
-        self.read = [0] * len(rings)
-        self.filled = 0
-        self.kept = {name: torch.zeros((room, *shape), dtype=torch.uint8, device=device) for name, shape in shapes(rings[0].size).items()}
+    def __init__(self, room, device, size=SIZE):
+        h, w = size
+        self.room, self.device, self.filled = room, device, 0
+        shapes = {"image": (3, h, w), "bar": (1, h // 2, w // 2), "parts": (PARTS, h // 2, w // 2), "which": (PARTS,), "labels": (FINDINGS + 1,)}
+        self.kept = {name: torch.zeros((room, *shape), dtype=torch.uint8, device=device) for name, shape in shapes.items()}
 
-    def refresh(self, most=64):
-        """Takes over what was drawn since; at most so many a ring, the oldest first."""
-        for i, ring in enumerate(self.rings):
-            written = int(ring.written[0])
-            # What a drawing process may be writing over just now is left alone.
-            self.read[i] = max(self.read[i], written - ring.slots + 2 * BATCH)
-            count = min(most, written - self.read[i])
-            if count <= 0:
-                continue
-            source = (self.read[i] + np.arange(count)) % ring.slots
-            where = (self.filled + torch.arange(count, device=self.device)) % self.room
-            for name, part in ring.parts.items():
-                self.kept[name][where] = torch.from_numpy(part[source]).to(self.device)
-            self.read[i] += count
-            self.filled += count
+    def put(self, drawn):
+        count = len(drawn["image"])
+        where = (self.filled + torch.arange(count, device=self.device)) % self.room
+        for name, part in drawn.items():
+            self.kept[name][where] = part
+        if self.device.type == "cuda":
+            torch.cuda.current_stream().synchronize()
+        self.filled += count
 
     def some(self, count, generator):
         i = torch.randint(0, min(self.filled, self.room), (count,), device=self.device, generator=generator)
-        batch = {name: self.kept[name][i].float() / 255 for name in ("image", "bar", "maps")}
+        batch = {name: self.kept[name][i].float() / 255 for name in ("image", "bar", "parts")}
         labels = self.kept["labels"][i].float()
-        return {**batch, "present": labels[:, :FINDINGS], "kind": labels[:, FINDINGS]}
+        return {**batch, "which": self.kept["which"][i].long(), "present": labels[:, :FINDINGS], "kind": labels[:, FINDINGS]}
+
+    def grounds(self, count, generator):
+        """Pictures without soap, as they come; none while there are none."""
+        kinds = self.kept["labels"][: min(self.filled, self.room), FINDINGS].float()
+        i = torch.multinomial(kinds + 1e-6, count, replacement=True, generator=generator)
+        return self.kept["image"][i].float() / 255
+
+
+class Drawing:
+    """One thread a renderer draws into its store, none far ahead of the others."""
+
+    def __init__(self, stores, device, seed, ahead, clean, count=BATCH, shares=None):
+        self.stores, self.device, self.seed, self.ahead, self.clean, self.count, self.over = stores, device, seed, ahead, clean, count, False
+        self.shares = {name: (shares or {}).get(name, 1.0) for name in stores}
+        self.threads = [threading.Thread(target=self.keep_drawing, args=(i, name), daemon=True) for i, name in enumerate(stores)]
+        for thread in self.threads:
+            thread.start()
+
+    def keep_drawing(self, i, name):
+        draw, store, at = importlib.import_module(name).draw, self.stores[name], 0
+        size = tuple(store.kept["image"].shape[2:])
+        if self.device.type == "cuda":
+            torch.cuda.set_stream(torch.cuda.Stream(priority=0))
+        while not self.over:
+            least = min(other.filled / self.shares[one] for one, other in self.stores.items())
+            if store.filled > least * self.shares[name] * self.ahead + 4 * self.count:
+                time.sleep(0.02)
+                continue
+            try:
+                with torch.no_grad():
+                    store.put(as_bytes(draw(self.count, size, self.seed + 10_000_000 * i + at, str(self.device), self.clean)))
+            except torch.cuda.OutOfMemoryError:
+                torch.cuda.empty_cache()
+            except Exception:
+                traceback.print_exc()
+                time.sleep(1)
+            at += self.count
+
+    def stop(self):
+        self.over = True
+        for thread in self.threads:
+            thread.join()

@@ -2,6 +2,8 @@
 import torch
 import torch.nn.functional as F
 
+from disturb import chance, disturbed
+
 WHOLE, CLOSE = 256, 384
 MARGIN = 1.12
 
@@ -48,33 +50,48 @@ def shrunk_square(x, middle, half, side):
     return square(x, middle, half, side)
 
 
-def chance(n, device, generator, low=0.0, high=1.0, width=1):
-    return low + (high - low) * torch.rand((n, width), device=device, generator=generator)
-
-
 def turns(n, device, generator):
     """One of eight ways to turn and mirror a square; [n,2,2]."""
     k = torch.randint(0, 4, (n,), device=device, generator=generator)
-    c, s = torch.tensor([1.0, 0, -1, 0], device=device)[k], torch.tensor([0.0, 1, 0, -1], device=device)[k]
+    c, s = ((k == 0).float() - (k == 2).float()), ((k == 1).float() - (k == 3).float())
     m = torch.where(chance(n, device, generator)[:, 0] < 0.5, 1.0, -1.0)
     return torch.stack([torch.stack([c * m, -s], 1), torch.stack([s * m, c], 1)], 1)
 
 
-def training_view(batch, generator, whole):
-    """A view of each picture with its targets. `batch`: image, bar, maps (half size), present, kind."""
-    image, bar, maps, present, kind = (batch[key] for key in ("image", "bar", "maps", "present", "kind"))
+def elsewhere(image, bar, kind, grounds, generator):
+    """Some bars cut out along their masks and laid on pictures without soap, so that the surroundings tell nothing."""
+    n, device = len(image), image.device
+    moved = ((chance(n, device, generator) < 0.25) & (kind.view(n, 1) == 0)).view(n, 1, 1, 1)
+    mask = F.interpolate(bar, scale_factor=2.0, mode="bilinear", align_corners=False)
+    flipped = torch.where((chance(n, device, generator) < 0.5).view(n, 1, 1, 1), grounds.flip(3), grounds)
+    gain = torch.exp(chance(n, device, generator, -0.4, 0.3)).view(n, 1, 1, 1)
+    return torch.where(moved, flipped * gain + (image - flipped * gain) * mask, image)
+
+
+def training_view(batch, grounds, generator, whole):
+    """
+    A view of each picture with its targets. `batch`: image; bar and parts (maps of a few findings) at half its size;
+    which (the findings of the parts), present, kind. `grounds`: as many pictures without soap.
+    """
+    image, bar, parts, which, present, kind = (batch[key] for key in ("image", "bar", "parts", "which", "present", "kind"))
     n, _, h, w = image.shape
     device = image.device
     r = lambda low, high, width=1: chance(n, device, generator, low, high, width)
+    image = elsewhere(image, bar, kind, grounds, generator)
+    box_middle, box_half = boxes(bar)
+    box_middle, box_half = box_middle * 2, box_half * 2
     if whole:
-        middle = torch.tensor([w / 2, h / 2], device=device).repeat(n, 1)
+        middle = torch.cat([torch.full((n, 1), w / 2, device=device), torch.full((n, 1), h / 2, device=device)], 1)
         half = torch.full((n, 1), max(w, h) / 2, device=device)
+        # Some nearer, some further off: phones do not frame as a renderer does.
+        near = r(0, 1) < 0.5
+        middle = middle + half * torch.where(near, r(-0.12, 0.12, 2), torch.zeros_like(middle))
+        half = half * torch.where(near, r(0.7, 1.2), torch.ones_like(half))
         side = WHOLE
     else:
-        middle, half = boxes(bar)
         near = r(0, 1) < 0.15
-        middle = middle + half * torch.where(near, r(-0.6, 0.6, 2), r(-0.08, 0.08, 2))
-        half = (half * torch.where(near, r(0.35, 0.8), MARGIN * r(0.9, 1.2))).clamp(min=16)
+        middle = box_middle + box_half * torch.where(near, r(-0.6, 0.6, 2), r(-0.08, 0.08, 2))
+        half = (box_half * torch.where(near, r(0.35, 0.8), MARGIN * r(0.9, 1.2))).clamp(min=16)
         side = CLOSE
     turn = turns(n, device, generator)
     stretch = torch.exp(r(-0.14, 0.14, 1)) if not whole else torch.ones(n, 1, device=device)
@@ -85,24 +102,18 @@ def training_view(batch, generator, whole):
         seen = square(image, middle / 2, half / 2, side, turn)
     else:
         seen = square(image, middle, reach, side, turn)
-    targets = square(torch.cat([F.avg_pool2d(bar, 2), maps], 1), middle / 2, reach / 2, side // 2, turn)
+    targets = square(torch.cat([bar, parts], 1), middle / 2, reach / 2, side // 2, turn)
     # Beyond the picture's edge there is nothing to be found: what the edge drags along is not asked for.
     scale = (reach[:, 0] * reach[:, 1] * 4 / (side // 2) ** 2 / 4).view(n, 1)
-    there = maps.flatten(2).sum(2)
-    kept = targets[:, 1:].flatten(2).sum(2) * scale / there.clamp(min=1e-3)
+    spread = lambda values: torch.zeros(n, present.shape[1], device=device).scatter_(1, which, values)
+    there = spread(parts.flatten(2).sum(2))
+    kept = spread(targets[:, 1:].flatten(2).sum(2)) * scale / there.clamp(min=1e-3)
     wanted = present * (kept > 0.5)
     unsure = ((there > 1.0) & (present == 0)) | ((present > 0) & (kept <= 0.5) & (kept > 0.03))
-    return disturbed(seen, generator), targets, wanted, unsure, kind.float()
-
-
-def disturbed(x, generator):
-    """What another renderer or camera would have done otherwise: colour cast, tone, softness, grain."""
-    n, device = x.shape[0], x.device
-    r = lambda low, high, width=1: chance(n, device, generator, low, high, width).view(n, -1, 1, 1)
-    x = x.clamp(0, 1) ** torch.exp(r(-0.25, 0.25)) * torch.exp(r(-0.12, 0.12, 3)) * torch.exp(r(-0.15, 0.12))
-    grey = x.mean(1, keepdim=True)
-    x = grey + (x - grey) * r(0.7, 1.3)
-    soft = F.avg_pool2d(F.pad(x, (1, 1, 1, 1), mode="replicate"), 3, 1)
-    x = x + (soft - x) * r(-0.6, 1.0) * (r(0, 1) < 0.5)
-    grain = torch.randn(x.shape, device=device, generator=generator) * r(0, 0.03) * (r(0, 1) < 0.4)
-    return (x + grain).clamp(0, 1)
+    widths = (box_half / half * side)[:, 0]
+    seen, poor, told = disturbed(seen, targets[:, :1], widths, generator)
+    maps = torch.zeros(n, present.shape[1], side // 2, side // 2, device=device)
+    maps = maps.scatter_(1, which.view(n, -1, 1, 1).expand(-1, -1, side // 2, side // 2), targets[:, 1:])
+    # Where nothing can be read, nothing is asked but whether that is so.
+    unsure = unsure | (poor > 0).view(n, 1)
+    return seen, torch.cat([targets[:, :1], maps], 1), wanted, unsure, kind.float(), poor, told.float()
