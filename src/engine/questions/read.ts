@@ -5,8 +5,8 @@ import { type Facts, factsOf } from './facts.ts';
 import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
-import { OUR_WORDS } from './soap-words.ts';
 import { isHotProcess, type Outside, outsideField } from './scope.ts';
+import { OUR_WORDS } from './soap-words.ts';
 import { wishIn } from './target-in.ts';
 import { type Correction, type Words, wordsOf } from './words-of.ts';
 

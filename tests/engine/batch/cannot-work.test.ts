@@ -60,7 +60,14 @@ describe('a plan that cannot work says so', () => {
   test('a wax is half no soap, and paraffin none at all', () => {
     expect(warned({ oils: 'olive 90%, jojoba 10%' })).toContain('wax-stays');
     expect(refused({ oils: 'beeswax 100%', start: '80 C' })).toBe('wax-too-much');
-    for (const name of ['paraffin', 'mineral oil', 'candle wax', 'jalea de petroleo', 'parafina', 'silicone oil'])
+    for (const name of [
+      'paraffin',
+      'mineral oil',
+      'candle wax',
+      'jalea de petroleo',
+      'parafina',
+      'silicone oil',
+    ])
       expect(refused({ oils: `${name} 20%, olive 80%` })).toBe('oil-never-soap');
   });
 

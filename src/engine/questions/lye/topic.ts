@@ -104,6 +104,8 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   'hot-loaf': TRADE,
   'lye-and-water-swapped': TRADE,
   'lye-on-skin': MEMORY('safety data sheets of sodium hydroxide, sections 4 and 11: H314'),
-  vessel: MEMORY('chemical resistance tables: sodium hydroxide 50 % and polypropylene, HDPE, stainless steel 304'),
+  vessel: MEMORY(
+    'chemical resistance tables: sodium hydroxide 50 % and polypropylene, HDPE, stainless steel 304',
+  ),
   'lye-fumes': MEMORY('safety data sheets of sodium hydroxide, sections 4, 7 and 8: mist and dust'),
 };
