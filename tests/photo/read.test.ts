@@ -60,11 +60,11 @@ describe('where the bar and the paper are', () => {
     background: 'cloth',
   });
 
-  test('the bar is outlined within a hundredth of the picture, the paper beside it is the white reference', async () => {
+  test('the bar is outlined within a twenty-fifth of the picture, the paper beside it is the white reference', async () => {
     const { bars, whiteReference } = await readPhoto(await shoot(shot));
     expect(bars).toHaveLength(1);
     const { box } = bars[0]!;
-    expect(Math.abs(box.x + box.width / 2 - 0.4)).toBeLessThan(0.02);
+    expect(Math.abs(box.x + box.width / 2 - 0.4)).toBeLessThan(0.04);
     expect(whiteReference!.box.x).toBeGreaterThan(0.7);
     expect(whiteReference!.clipped).toBe(false);
   });
@@ -148,12 +148,10 @@ describe('what a finding carries', () => {
     expect(unknown).toEqual(['layer-gap', 'wrinkled-top', 'mould-dimples', 'pit-or-speck']);
   });
 
-  test('what was measured on no unknown renderer weighs nothing', () => {
+  test('what the model tells too poorly to be evidence weighs nothing', () => {
     const told = answered(TAUGHT_IDS.map(() => 9));
     const silent = told.filter(({ ratio }) => ratio === 1).map(({ id }) => id);
-    expect(silent).toEqual(
-      expect.arrayContaining(['smears', 'drag-lines', 'layer-gap', 'wrinkled-top', 'mould-dimples']),
-    );
+    expect(silent).toEqual(['mould-dimples']);
     expect(silent).not.toContain('orange-spots');
     expect(told.every(({ ratio }) => ratio >= 1)).toBe(true);
   });
