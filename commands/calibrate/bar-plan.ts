@@ -68,6 +68,7 @@ export async function barPlanReply(asked: BarPlanAsked, context: Context): Promi
     jars: planned,
     shades: base.shades,
     gelled: asked.gel ?? false,
+    owned: measures.owned,
     portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },
     reading: READING,
     within: asked.within ?? USUAL_WITHIN,

@@ -10,6 +10,8 @@ import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 /** The soap and the size of portion a palette is worked out for. */
 export type Soap = {
   readonly measures: Measures;
+  /** The spoons there are to measure with; every one where it is undefined. */
+  readonly owned: Measures['owned'];
   readonly shades: readonly ShadeShare[];
   readonly gelled: boolean;
   readonly portion: { readonly cups: number; readonly grams: number };
@@ -33,6 +35,7 @@ export async function soapAsked(
   const { shades } = base === undefined ? USUAL_BASE : parseBase(base);
   return {
     measures,
+    owned: measures.owned,
     shades,
     gelled: gel ?? false,
     portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },

@@ -1,5 +1,6 @@
 import type { Block, Caution } from '../../src/conversation/reply.ts';
 import type { PrepStepId } from '../../src/engine/batch/planning/prep-step.ts';
+import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { planHeat } from './heat.ts';
 import { type PlanView, planNumbers, planWeights, portionSection, type Section } from './view.ts';
 import { planColourCautions, planUrgent, planWatch } from './watch.ts';
@@ -39,6 +40,7 @@ export function planBlocks(
 ): readonly Block[] {
   const { say, answer } = view;
   const steps = planSteps(view);
+  const learnt = learntNote(view.read.jars.flat(), say);
   return [
     ...onFace(MIXING_LYE, view).map((text): Block => ({ kind: 'text', text, fold: 'face', firm: true })),
     { kind: 'measures', measures: planNumbers(view), fold: 'numbers' },
@@ -47,6 +49,7 @@ export function planBlocks(
     ...filled(planWatch(view)),
     ...onFace(SPLITTING, view).map((text): Block => ({ kind: 'text', text, fold: 'face' })),
     ...answer.portions.map((_, at): Block => ({ ...rowsOf(portionSection(view, at)), fold: 'portions' })),
+    ...learnt.map((block): Block => ({ ...block, fold: 'portions' })),
     ...folded('shelf', { title: say.plan.stock, rows: stock }),
     ...cost.map((block): Block => ({ ...block, fold: 'numbers' })),
     ...folded('colours', planColourCautions(view)),
