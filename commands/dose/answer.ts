@@ -92,14 +92,18 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
   const costs = portionCostView(cost, portionMillilitres(portion, pot) * pot.gramsPerMillilitre, say);
   return {
     kind: 'reply',
-    headline: headlineOf(jars, { doses, portion: ends?.low ?? asked.portion.trim() }, say),
+    headline: headlineOf(
+      jars,
+      { doses, portion: say.quantities.typed(ends?.low ?? asked.portion.trim()) },
+      say,
+    ),
     data: {
       ...doseAnswerData(answer),
       ...(more && { upTo: doseAnswerData(more) }),
       ...(cost && { cost }),
     },
     blocks: [
-      ...(more ? [upperEnd(more, { portion: ends?.high ?? '', doses }, say)] : []),
+      ...(more ? [upperEnd(more, { portion: say.quantities.typed(ends?.high ?? ''), doses }, say)] : []),
       ...doseBlocks(
         doses,
         jars.map(({ colourant }) => colourant),

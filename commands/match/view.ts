@@ -62,7 +62,7 @@ export function matchHeadline({ target, asked, answer, shown, say }: MatchView):
   }
   return say.match.headline({
     recipe: recipeView(best, say),
-    portion: asked.portion,
+    portion: say.quantities.typed(asked.portion),
     nearness: closenessOf(best, say),
   });
 }

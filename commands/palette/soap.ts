@@ -30,7 +30,7 @@ export async function soapAsked(
   { store, asker, say }: Context,
 ): Promise<Soap> {
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = portion?.trim() ?? say.match.oneCup;
+  const written = say.quantities.typed(portion?.trim() ?? say.match.oneCup);
   const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
   const { shades } = base === undefined ? USUAL_BASE : parseBase(base);
   return {

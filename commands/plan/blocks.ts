@@ -1,4 +1,5 @@
 import type { Block, Caution } from '../../src/conversation/reply.ts';
+import type { LyeCautionId } from '../../src/engine/batch/lye/lye-cautions.ts';
 import type { PrepStepId } from '../../src/engine/batch/planning/prep-step.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { planHeat } from './heat.ts';
@@ -15,6 +16,12 @@ export const planSteps = ({ answer, say }: PlanView) =>
     what: (say.timeline.steps[step] as (given: typeof values) => string)(values),
   }));
 
+/**
+ * Told in full to whoever plans for the first time: what lye does, what to wear, what to do when it goes wrong. How to mix is
+ * a step on the face of every plan; the rest is said in its line, and in full a press away.
+ */
+const WHOLE: ReadonlySet<LyeCautionId> = new Set(['lye-burns', 'lye-gear', 'lye-first-aid'] as const);
+
 /** What anybody who handles lye must be told: all of it the first time, and what prevents harm at once every time. */
 export const lyeCautions = ({ answer, say }: PlanView): readonly Caution[] =>
   answer.cautions.map(({ id }) => ({
@@ -22,6 +29,7 @@ export const lyeCautions = ({ answer, say }: PlanView): readonly Caution[] =>
     text: say.batch.lyeCautions[id],
     firm: true,
     brief: say.batch.lyeBriefs[id as keyof typeof say.batch.lyeBriefs] ?? say.batch.lyeBrief,
+    ...(!WHOLE.has(id) && { briefAtOnce: true }),
   }));
 
 /** The steps in which lye meets water. */

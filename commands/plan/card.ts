@@ -4,6 +4,7 @@ import { fahrenheit } from '../../src/engine/quantities/units.ts';
 import { colourJar } from '../../src/presenting/colour/jars.ts';
 import type { Jobs } from '../../src/workers/jobs.ts';
 import { lyeCautions } from './blocks.ts';
+import { planWorst } from './watch.ts';
 import { type PlanView, planNumbers, planWeights, portionSection } from './view.ts';
 
 /** What the card is drawn from. */
@@ -49,6 +50,7 @@ export function cardOf(view: PlanView, name: string | undefined, hexes: readonly
     }),
     loaf: loafOf(view, hexes),
     heat: heatOf(view),
+    warnings: planWorst(view),
     care: lyeCautions(view)
       .map(({ brief }) => brief)
       .filter((brief, at, all) => all.indexOf(brief) === at)

@@ -54,7 +54,7 @@ export async function previewNamesJar({ mix }: PreviewAsked, context: Context): 
 export async function previewReply(asked: PreviewAsked, context: Context): Promise<Reply> {
   const { say, store, asker, workers } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = asked.portion?.trim() ?? say.match.oneCup;
+  const written = say.quantities.typed(asked.portion?.trim() ?? say.match.oneCup);
   const portion = parsePortion(written, measures);
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const gelled = asked.gel ?? false;

@@ -115,7 +115,8 @@ export const batch: typeof en.batch = {
   portionName,
   warnings,
   lyeCautions,
-  lyeBrief: 'La sosa quema: aire, nada de aluminio, sin niños ni animales, jarra rotulada, sosa con báscula.',
+  lyeBrief:
+    'La sosa quema: mucho aire, nada de aluminio, jarra abierta de polipropileno, rotulada, báscula, sin niños ni animales.',
   lyeBriefs: {
     'lye-gear': 'Gafas estancas, guantes, manga larga, zapatos cerrados.',
     'lye-first-aid':
