@@ -80,7 +80,7 @@ const warnings: WarningSentences = {
 };
 
 const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
-  'lye-burns': 'La sosa quema la piel y los ojos gravemente; la masa cruda también, uno o dos días.',
+  'lye-burns': 'Sosa y masa cruda (1 o 2 días) queman gravemente la piel y los ojos.',
   'lye-gear':
     'Gafas estancas, guantes resistentes a químicos, manga larga y zapato cerrado hasta fregarlo todo.',
   'lye-into-water':
@@ -116,7 +116,7 @@ export const batch: typeof en.batch = {
   warnings,
   lyeCautions,
   lyeBrief:
-    'La sosa quema: mucho aire, nada de aluminio, jarra abierta de polipropileno, rotulada, báscula, sin niños ni animales.',
+    'Mucho aire, nada de aluminio, jarra abierta de polipropileno, rotulada, báscula, sin niños ni animales.',
   lyeBriefs: {
     'lye-gear': 'Gafas estancas, guantes, manga larga, zapatos cerrados.',
     'lye-first-aid':
