@@ -6,6 +6,7 @@ import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
+import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { nameOf, rough, spoonsOf } from '../../src/presenting/dose.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { listShelf, type ShelfItem } from '../../src/records/shelf/index.ts';
@@ -116,6 +117,7 @@ export async function compareReply(
         kind: 'rows',
         rows: rows.map(({ name, dose }) => say.ask.fullInACup({ name, spoons: spoonsOf(dose, say) })),
       },
+      ...learntNote(jars, say),
       { kind: 'text', text: say.ask.compareNote },
     ],
     cautions: [],

@@ -37,6 +37,7 @@ const changed = followUp({
 /** The line that a question was read as, in a form to change it. */
 const change = followUp({
   seenBy: 'asker',
+  opensForm: true,
   args: line,
   async answer({ line: id }, context) {
     const { candidates } = await askedLineOf(context.shelf, id);

@@ -86,7 +86,7 @@ export async function curedReply(asked: CuredAsked, context: Context): Promise<R
     },
     blocks: [
       ...(await pairsBlocks(batch, seen.measured, context)),
-      ...learntBlocks(batch, learnt, say),
+      ...learntBlocks(batch, learnt, { measures: kitchenOf(wishes), say }),
       ...(notes.length > 0 ? [{ kind: 'text' as const, text: notes.join('\n') }] : []),
       ...nextBlock(batch, clockOf(wishes), context),
     ],

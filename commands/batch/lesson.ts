@@ -2,9 +2,11 @@ import type { Block } from '../../src/conversation/reply.ts';
 import { gramsPerHundred, usualTeaspoon } from '../../src/engine/colour/jars/colourant-optics.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
 import { whole } from '../../src/presenting/colour/view.ts';
 import type { JarLearnt } from '../../src/presenting/colour/what-bars-say.ts';
 import { rough } from '../../src/presenting/dose.ts';
+import { spoonedOut } from '../../src/presenting/spoons.ts';
 import type { Batch, Measured, PouredColour, PouredPortion } from '../../src/records/batches/index.ts';
 import type { LessonBar } from '../../src/records/batches/lessons.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -33,7 +35,11 @@ const AS_BEFORE = 0.08;
 const WORTH_SAYING = 0.7;
 
 /** What changes in spoons: for each jar how strong it is, and what to take for the colour that was foretold. */
-export function learntBlocks(batch: Batch, learnt: readonly JarLearnt[], say: Words): readonly Block[] {
+export function learntBlocks(
+  batch: Batch,
+  learnt: readonly JarLearnt[],
+  { measures, say }: { readonly measures: Pick<Measures, 'owned'>; readonly say: Words },
+): readonly Block[] {
   const words = say.batches;
   const rows = learnt.flatMap(({ item, before, after, bars }) => {
     if (!after) return [];
@@ -53,7 +59,7 @@ export function learntBlocks(batch: Batch, learnt: readonly JarLearnt[], say: Wo
           used && next && next > 0 && used.colour.teaspoons > 0 && !isSame
             ? {
                 used: say.quantities.measure(practicalSpoons(used.colour.teaspoons)),
-                next: say.quantities.measure(practicalSpoons(next)),
+                next: spoonedOut(next, measures, say),
                 capped: next < used.colour.teaspoons * ratio,
               }
             : undefined,

@@ -11,7 +11,7 @@ import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';
 import { parseBase } from '../../src/engine/colour/reading/base-text.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { spooned, timesItsKind } from '../../src/presenting/colour/jars.ts';
+import { spooned } from '../../src/presenting/colour/jars.ts';
 import { learnAgain } from '../../src/presenting/colour/learn.ts';
 import {
   isShared,
@@ -28,6 +28,7 @@ import {
 } from '../../src/records/shelf/calibration.ts';
 import { findItem, keepCalibration } from '../../src/records/shelf/index.ts';
 import { type Jar, jarOf } from '../../src/records/shelf/jar.ts';
+import { timesItsKind } from '../../src/records/shelf/learnt-strength.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 import { calibrationData } from './data.ts';
 import { type GivenBars, givenBars } from './given-bars.ts';
@@ -115,6 +116,7 @@ async function singleReply(asked: CalibrateAsked, known: Known, context: Context
     outcome,
     others: pool.length,
     otherBase: batch.otherBase,
+    owned: measures.owned,
     teaspoonsPerCup: grams => grams / perTeaspoon(jar, measures),
     fullGrams: fullGrams(spooned(jar, measures), measures),
     mostPerCup: (ceilingPerCup(spooned(jar, measures), measures) * measures.cup) / MEASURES.us.cup,

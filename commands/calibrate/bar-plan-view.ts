@@ -12,6 +12,7 @@ import type { Measures } from '../../src/engine/quantities/units.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { predictedData, tenth, wordOf } from '../../src/presenting/colour/view.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
+import { spoonedOut } from '../../src/presenting/spoons.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -66,11 +67,11 @@ function perCup({ teaspoons }: PlannedDose, { portion, measures, say }: BarPlanV
 }
 
 function dosesView({ doses }: PlannedBar, view: BarPlanView): string {
-  const { say } = view;
+  const { measures, say } = view;
   return doses
     .map(dose =>
       say.testBars.dose({
-        spoons: say.quantities.measure(practicalSpoons(dose.teaspoons)),
+        spoons: spoonedOut(dose.teaspoons, measures, say),
         name: nameOfDose(dose, view),
       }),
     )
@@ -168,7 +169,7 @@ export function barPlanData(view: BarPlanView): object {
         item: dose.id,
         name: nameOfDose(dose, view),
         teaspoons: dose.teaspoons,
-        spoons: spoonsData(practicalSpoons(dose.teaspoons)),
+        spoons: spoonsData(practicalSpoons(dose.teaspoons, undefined, view.measures.owned)),
         label: perCup(dose, view),
       })),
       predicted: predictedData(bar.predicted),

@@ -57,7 +57,7 @@ export async function barPlanReply(asked: BarPlanAsked, context: Context): Promi
   const { store, asker, workers, say } = context;
   const owner = { owner: asker.id };
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = asked.portion?.trim() ?? say.testBars.usualPortion;
+  const written = say.quantities.typed(asked.portion?.trim() ?? say.testBars.usualPortion);
   const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
   if (millilitres < PORTION.least || millilitres > PORTION.most)
     refuse('plan-bars-portion', { text: excerpt(written) });
@@ -68,6 +68,7 @@ export async function barPlanReply(asked: BarPlanAsked, context: Context): Promi
     jars: planned,
     shades: base.shades,
     gelled: asked.gel ?? false,
+    owned: measures.owned,
     portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },
     reading: READING,
     within: asked.within ?? USUAL_WITHIN,

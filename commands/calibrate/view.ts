@@ -3,9 +3,11 @@ import type { JarCalibration } from '../../src/engine/colour/calibration/calibra
 import type { TestBar } from '../../src/engine/colour/calibration/test-bar.ts';
 import { chromaOf, hexOfLab, type Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
 import { swatchHex } from '../../src/presenting/colour/swatch.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { rough } from '../../src/presenting/dose.ts';
+import { spoonedOut } from '../../src/presenting/spoons.ts';
 import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -25,6 +27,8 @@ export type CalibrationView = {
   /** Earlier bars were dropped, being of another base. */
   readonly otherBase: boolean;
   /** Grams per 100 g of batter as teaspoons of the jar to the member's cup. */
+  /** The spoons there are to measure with. */
+  readonly owned: Measures['owned'];
   readonly teaspoonsPerCup: (grams: number) => number;
   /** A full dose of a usual jar, grams per 100 g of batter, and the most teaspoons a cup takes. */
   readonly fullGrams: number;
@@ -83,7 +87,7 @@ export function calibrationBlocks(view: CalibrationView, plot: Block): readonly 
 function spoonsNow(view: CalibrationView): readonly Measure[] {
   const { jar, say, teaspoonsPerCup, fullGrams, mostPerCup, times } = view;
   const usual = teaspoonsPerCup(fullGrams);
-  const spoken = (teaspoons: number) => say.quantities.measure(practicalSpoons(teaspoons));
+  const spoken = (teaspoons: number) => spoonedOut(teaspoons, view, say);
   const now = Math.min(usual / times, mostPerCup);
   return [
     {

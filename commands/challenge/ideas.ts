@@ -70,6 +70,7 @@ async function recipesFor(
         shades: USUAL_BASE.shades,
         gelled: false,
         portion: oneCup,
+        owned: measures.owned,
       };
       const answer = await workers.run('matchJars', { ...asked, most, recipes: 1 }, { owner: asker.id });
       return { target, recipe: recipesOf(answer, usable, measures)[0] };

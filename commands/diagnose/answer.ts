@@ -1,4 +1,3 @@
-import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { Known } from '../../src/engine/flaws/consider.ts';
 import { diagnose } from '../../src/engine/flaws/diagnose.ts';
@@ -9,7 +8,7 @@ import { answered, MOST_QUESTIONS } from '../../src/engine/flaws/questions.ts';
 import type { FlawFile, Learned, PhotoShown } from '../../src/records/flaws/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { seenColours } from './seen-colours.ts';
-import { flawAdvice, flawCautions, flawHeadline, flawReasons } from './view.ts';
+import { type Bench, flawAdvice, flawCautions, flawHeadline, flawReasons } from './view.ts';
 
 /** A case looked at with all that is known by now, and what would tell most next. */
 export type Looked = {
@@ -58,7 +57,7 @@ const MOST_WORDS = 110;
 export function flawReply(
   id: string,
   { file, diagnosis, question }: Looked,
-  { say, marked }: Pick<Context, 'say'> & { readonly marked: Uint8Array | undefined },
+  { say, measures, marked }: Bench & { readonly marked: Uint8Array | undefined },
 ): Reply {
   const { photo } = file.opened;
   const questionText = question && say.flaws.questions[question];
@@ -74,7 +73,7 @@ export function flawReply(
       }),
     },
     blocks: [
-      ...flawAdvice(diagnosis, say),
+      ...flawAdvice(diagnosis, { measures, say }),
       ...seenColours(diagnosis, photo, say),
       ...(marked && photo ? [picture(photo, marked, say)] : []),
       ...flawReasons(diagnosis, say),

@@ -15,7 +15,7 @@ import { planEvidence } from '../../src/engine/flaws/plan-evidence.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import * as flaws from '../../src/records/flaws/index.ts';
-import { preferencesOf } from '../../src/records/preferences.ts';
+import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe, nearestRecipes } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { flawReply, lookAt } from './answer.ts';
@@ -91,11 +91,16 @@ const turnedOut = followUp({
 /** The case as it stands, with what the member may press next. */
 async function shown(id: string, context: Context): Promise<Reply> {
   const scope = scopeOf(context);
-  const [file, learned] = await Promise.all([flaws.fileOf(scope, id), flaws.learnedIn(scope)]);
+  const { say, store, asker } = context;
+  const [file, learned, wishes] = await Promise.all([
+    flaws.fileOf(scope, id),
+    flaws.learnedIn(scope),
+    preferencesOf(store, asker.id),
+  ]);
   const looked = lookAt(file, learned);
   return {
-    ...flawReply(id, looked, { say: context.say, marked: marked.of(id)?.png }),
-    choices: flawChoices(id, looked, { reply, notIt, turnedOut }, context.say),
+    ...flawReply(id, looked, { say, measures: kitchenOf(wishes), marked: marked.of(id)?.png }),
+    choices: flawChoices(id, looked, { reply, notIt, turnedOut }, say),
   };
 }
 

@@ -5,6 +5,8 @@ import type { CauseId } from '../../src/engine/flaws/cause.ts';
 import type { Diagnosis, RankedCause, Weight } from '../../src/engine/flaws/diagnosis.ts';
 import type { RemedyId } from '../../src/engine/flaws/remedies.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
+import { spoonedOut } from '../../src/presenting/spoons.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** Causes that are shown with their reasons, and the least chance of one; the rest would only blur the picture. */
@@ -37,8 +39,12 @@ function verdict({ causes, together }: Diagnosis, say: Words): string {
   return first ? ranked(first, say) : say.flaws.cantTell['nothing-known'];
 }
 
+/** The words a maker reads, and the spoons they own. */
+export type Bench = { readonly measures: Pick<Measures, 'owned'>; readonly say: Words };
+
 /** The warning, what happened, and what to do with this batch and the next. */
-export function flawAdvice(diagnosis: Diagnosis, say: Words): readonly Block[] {
+export function flawAdvice(diagnosis: Diagnosis, bench: Bench): readonly Block[] {
+  const { say } = bench;
   const { causes, cantTell, firstAid, together, batch } = diagnosis;
   const warning = lyeWarning(diagnosis, say);
   if (cantTell && !firstAid) return warning;
@@ -56,7 +62,7 @@ export function flawAdvice(diagnosis: Diagnosis, say: Words): readonly Block[] {
       say.flaws.thisBatch,
       now.map(id => say.flaws.remedies[id]),
     ),
-    ...(cantTell ? [] : [inFold('steps', rows(say.flaws.nextBatch, remedies(next, batch, say)))]),
+    ...(cantTell ? [] : [inFold('steps', rows(say.flaws.nextBatch, remedies(next, batch, bench)))]),
   ].filter(block => block.kind !== 'rows' || block.rows.length > 0);
 }
 
@@ -155,24 +161,32 @@ function reasons(cause: RankedCause, diagnosis: Diagnosis, say: Words): readonly
 }
 
 /** Remedies, each with the numbers of this batch that make it plain; no number twice. */
-function remedies(ids: readonly RemedyId[], batch: BatchNumbers, say: Words): readonly string[] {
+function remedies(ids: readonly RemedyId[], batch: BatchNumbers, bench: Bench): readonly string[] {
+  const { say } = bench;
   const told = new Set<string>();
   return ids.map(id => {
-    const lines = numbersFor(id, batch).map(one => numberLine(one, say));
+    const lines = numbersFor(id, batch).map(one => numberLine(one, bench));
     const fresh = lines.filter(line => !told.has(line));
     for (const line of fresh) told.add(line);
     return [say.flaws.remedies[id], ...fresh].join(' ');
   });
 }
 
-function numberLine(number: RemedyNumber, say: Words): string {
+function numberLine(number: RemedyNumber, { measures, say }: Bench): string {
   const words = say.flaws.numbers;
   switch (number.id) {
     case 'rate': {
-      const { portion, colourant, perCup, full, most } = number.rate;
+      const { portion, colourant, perCup, full, most, timesKind } = number.rate;
       const spoons = (value: number) => say.quantities.measure(practicalSpoons(value));
       const name = colourantById(colourant)?.names[say.language] ?? colourant;
-      return words.rate({ portion, name, had: spoons(perCup), full: spoons(full), most: spoons(most) });
+      return words.rate({
+        portion,
+        name,
+        had: spoons(perCup),
+        full: spoonedOut(full, measures, say),
+        most: spoons(most),
+        learnt: timesKind !== undefined,
+      });
     }
     case 'lever': {
       const { id, to = 0, peakCoreC, gelChance } = number.lever;

@@ -17,7 +17,6 @@ import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { amountPhrase } from '../../src/engine/text/amount-phrases.ts';
 import { carrierNamed } from '../../src/engine/text/carrier-name.ts';
-import { timesItsKind } from '../../src/presenting/colour/jars.ts';
 import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
 import {
   doseBlocks,
@@ -93,14 +92,18 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
   const costs = portionCostView(cost, portionMillilitres(portion, pot) * pot.gramsPerMillilitre, say);
   return {
     kind: 'reply',
-    headline: headlineOf(jars, { doses, portion: ends?.low ?? asked.portion.trim() }, say),
+    headline: headlineOf(
+      jars,
+      { doses, portion: say.quantities.typed(ends?.low ?? asked.portion.trim()) },
+      say,
+    ),
     data: {
       ...doseAnswerData(answer),
       ...(more && { upTo: doseAnswerData(more) }),
       ...(cost && { cost }),
     },
     blocks: [
-      ...(more ? [upperEnd(more, { portion: ends?.high ?? '', doses }, say)] : []),
+      ...(more ? [upperEnd(more, { portion: say.quantities.typed(ends?.high ?? ''), doses }, say)] : []),
       ...doseBlocks(
         doses,
         jars.map(({ colourant }) => colourant),
@@ -111,7 +114,7 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
     ],
     cautions: [...notes.cautions, ...doseCautions(withoutCatalogueLye(answer.cautions, jars), say)],
     choices: doses.flatMap(({ dose }, index) => takeChoice(jars[index] as Jar, dose, context)),
-    next: nextOf(asked, doses, say),
+    next: nextOf(asked, say),
     most: MOST_DOSE_WORDS,
   };
 }
@@ -163,11 +166,7 @@ function refuseTwoLiquids({ premix, carrier }: Pick<DoseOptions, 'premix' | 'car
 }
 
 /** The colour to see, and the same in another strength. */
-function nextOf(
-  { with: others, ...asked }: DoseOptions,
-  doses: readonly NamedDose[],
-  say: Words,
-): readonly Next[] {
+function nextOf({ with: others, ...asked }: DoseOptions, say: Words): readonly Next[] {
   const given = Object.fromEntries(
     [...Object.entries(asked), ...others.map((one, at) => [`with-${at + 1}`, one] as const)].filter(
       (entry): entry is [string, string] => entry[1] !== undefined,
@@ -176,14 +175,10 @@ function nextOf(
   const { colourant, portion, strength } = asked;
   const isNamed = strength !== undefined && Object.hasOwn(say.quantities.strengths, strength);
   const named = isNamed ? `${colourant} ${strength}` : colourant;
-  // What was learnt of a jar changed its spoons: those are what is looked at.
-  const [dose] = doses;
-  const learnt = dose && dose.dose.timesKind !== undefined && !dose.dose.premix;
-  const first = learnt ? `${dose.name} ${tidySpoons(dose.dose.teaspoons)} tsp` : named;
   return [
     {
       label: say.folds.next.preview,
-      line: lineOf('preview', { mix: [first, ...others].join(' + '), portion }),
+      line: lineOf('preview', { mix: [named, ...others].join(' + '), portion }),
     },
     {
       label: say.folds.next.otherStrength,
@@ -193,8 +188,6 @@ function nextOf(
     },
   ];
 }
-
-const tidySpoons = (teaspoons: number): number => Number(teaspoons.toPrecision(3));
 
 /** The doses of the upper end of a range, in a line. */
 const upperEnd = (
@@ -234,9 +227,9 @@ async function findColoured(asked: string, shelf: Parameters<typeof findJar>[0])
 }
 
 /** What the member's own jar is known to do narrows the answer. */
-function doseAsked({ jar, strength }: Coloured, measures: Measures): DoseAsked {
-  const timesKind = timesItsKind(jar);
-  return { ...knownOf(jar, measures), strength, ...(timesKind !== undefined && { timesKind }) };
-}
+const doseAsked = ({ jar, strength }: Coloured, measures: Measures): DoseAsked => ({
+  ...knownOf(jar, measures),
+  strength,
+});
 
 const knownAs = ({ item, colourant }: Jar, say: Words) => item?.name ?? nameOf(colourant, say);

@@ -9,7 +9,12 @@ import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
-import { type Choice, catalogueChoice, shelfChoice } from '../../src/presenting/colour/candidates.ts';
+import {
+  type Choice,
+  catalogueChoice,
+  refuseTooLarge,
+  shelfChoice,
+} from '../../src/presenting/colour/candidates.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
 import { cheapestHolding } from '../../src/presenting/cost.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
@@ -40,8 +45,10 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
   const soap = {
     shades: base.shades,
     gelled: asked.gelled,
+    owned: measures.owned,
     portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },
   };
+  refuseTooLarge(choice, soap.portion, measures);
   const answer: MatchAnswer = await workers.run(
     'matchJars',
     {

@@ -17,7 +17,9 @@ export function matchCard({ target, asked, shown, base, say }: MatchView) {
   return {
     card: {
       title: `${card.target}: ${wanted}`,
-      subtitle: [asked.portion, baseView(base, say), gelView(asked.gelled, say)].join(', '),
+      subtitle: [say.quantities.typed(asked.portion), baseView(base, say), gelView(asked.gelled, say)].join(
+        ', ',
+      ),
       target: { hex: target.hex, label: wanted },
       recipes,
       note: card.note,

@@ -5,6 +5,7 @@ import type { ColourWord } from '../../src/engine/colour/reading/plain-words.ts'
 import type { Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import type { AlkaliBehaviour } from '../../src/engine/colourants/colourant.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
+import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import type { Recipe, RecipeDose } from '../../src/presenting/colour/recipe.ts';
 import {
   baseView,
@@ -61,7 +62,7 @@ export function matchHeadline({ target, asked, answer, shown, say }: MatchView):
   }
   return say.match.headline({
     recipe: recipeView(best, say),
-    portion: asked.portion,
+    portion: say.quantities.typed(asked.portion),
     nearness: closenessOf(best, say),
   });
 }
@@ -80,6 +81,10 @@ export function matchBlocks(
     ...why,
     ...buy,
     { kind: 'measures', measures: faceMeasures(best, view), fold: 'face' },
+    ...learntNote(
+      best.doses.map(({ jar }) => jar),
+      say,
+    ),
     {
       kind: 'measures',
       measures: [...best.doses.map(dose => doseMeasure(dose, say)), ...sums(best, say)],

@@ -2,8 +2,9 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { readPalette } from '../../src/engine/palettes/read-palette.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { shelfChoice } from '../../src/presenting/colour/candidates.ts';
+import { refuseTooLarge, shelfChoice } from '../../src/presenting/colour/candidates.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
+import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
 import { closenessOf, tenth } from '../../src/presenting/colour/view.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -20,6 +21,7 @@ export async function makeReply(
   const { colours, theme } = readPalette(asked.colours);
   const { usable } = await shelfChoice(measures, context);
   if (usable.length === 0) refuse('palette-without-jars', {});
+  refuseTooLarge({ usable }, soap.portion, measures);
   const candidates = usable.map(({ candidate }) => candidate);
   const made: { readonly hex: string; readonly recipe: Recipe | undefined; readonly reached: boolean }[] = [];
   for (const { hex, lab } of colours) {
@@ -74,6 +76,10 @@ export async function makeReply(
     },
     blocks: [
       { kind: 'rows', rows },
+      ...learntNote(
+        made.flatMap(({ recipe }) => recipe?.doses.map(({ jar }) => jar) ?? []),
+        say,
+      ),
       { kind: 'picture', name: 'palette.png', png, alt: say.palettes.picture({ list: rows.join('; ') }) },
       ...(reached < made.length ? [{ kind: 'text' as const, text: say.palettes.reachMore }] : []),
     ],

@@ -10,6 +10,8 @@ import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 /** The soap and the size of portion a palette is worked out for. */
 export type Soap = {
   readonly measures: Measures;
+  /** The spoons there are to measure with; every one where it is undefined. */
+  readonly owned: Measures['owned'];
   readonly shades: readonly ShadeShare[];
   readonly gelled: boolean;
   readonly portion: { readonly cups: number; readonly grams: number };
@@ -28,11 +30,12 @@ export async function soapAsked(
   { store, asker, say }: Context,
 ): Promise<Soap> {
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = portion?.trim() ?? say.match.oneCup;
+  const written = say.quantities.typed(portion?.trim() ?? say.match.oneCup);
   const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
   const { shades } = base === undefined ? USUAL_BASE : parseBase(base);
   return {
     measures,
+    owned: measures.owned,
     shades,
     gelled: gel ?? false,
     portion: { cups: millilitres / US_CUP_ML, grams: millilitres * TYPICAL_BATTER.gramsPerMillilitre },

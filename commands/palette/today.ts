@@ -2,11 +2,14 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import type { HueScheme } from '../../src/engine/palettes/hue-schemes.ts';
 import type { MadePalette, Makeable } from '../../src/engine/palettes/makeable.ts';
-import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
+import type { Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { shelfChoice, type Usable } from '../../src/presenting/colour/candidates.ts';
+import { refuseTooLarge, shelfChoice, type Usable } from '../../src/presenting/colour/candidates.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
+import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { capital, predictedData, wordOf } from '../../src/presenting/colour/view.ts';
+import { spoonedOut } from '../../src/presenting/spoons.ts';
+import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type SoapAsked, soapAsked } from './soap.ts';
 
@@ -26,6 +29,7 @@ export async function todayReply(
   const { measures, written, ...soap } = await soapAsked(asked, context);
   const { usable } = await shelfChoice(measures, context);
   if (usable.length === 0) refuse('palette-without-jars', {});
+  refuseTooLarge({ usable }, soap.portion, measures);
   const candidates = usable.filter(({ candidate }) => candidate.risk < 0.5).map(({ candidate }) => candidate);
   const found = await workers.run('makeablePalettes', { ...soap, candidates, scheme: asked.scheme }, owner);
   const palettes = found.toSorted((a, b) => b.chroma - a.chroma);
@@ -39,8 +43,9 @@ export async function todayReply(
       blocks: [{ kind: 'text', text: say.palettes.nothingTodayWhy }],
       cautions: [],
     };
-  const rows = palettes.map(palette => rowOf(palette, usable, say));
-  const strips = stripsOf(palettes, usable, say);
+  const view: TodayView = { usable, measures, say };
+  const rows = palettes.map(palette => rowOf(palette, view));
+  const strips = stripsOf(palettes, view);
   const png = await workers.run('paletteStrips', strips, owner);
   const alt = say.palettes.picture({ list: rows.join('; ') });
   const words = first.colours.map(({ predicted }) => wordOf(predicted, say)).join(', ');
@@ -52,37 +57,51 @@ export async function todayReply(
       { kind: 'rows', rows },
       { kind: 'picture', name: 'palettes.png', png, alt },
       { kind: 'text', text: say.palettes.inPortion({ portion: written }) },
+      ...learntNote(
+        palettes.flatMap(({ colours }) =>
+          colours.flatMap(({ doses }) => doses.map(({ id }) => jarOf(id, view))),
+        ),
+        say,
+      ),
       { kind: 'text', folds: true, fold: 'why', text: say.palettes.schemeNote } satisfies Block,
     ],
     cautions: [],
   };
 }
 
-const dosesOf = ({ doses }: Makeable, usable: readonly Usable[], say: Words): string =>
+/** What palettes are told from. */
+type TodayView = { readonly usable: readonly Usable[]; readonly measures: Measures; readonly say: Words };
+
+const jarOf = (id: string, { usable }: TodayView): Jar =>
+  usable.find(({ candidate }) => candidate.id === id)!.jar;
+
+const dosesOf = ({ doses }: Makeable, view: TodayView): string =>
   doses
     .map(({ id, teaspoons }) =>
-      say.palettes.dose({
-        spoons: say.quantities.measure(practicalSpoons(teaspoons)),
-        name: knownAs(usable.find(({ candidate }) => candidate.id === id)!.jar, say),
+      view.say.palettes.dose({
+        spoons: spoonedOut(teaspoons, view.measures, view.say),
+        name: knownAs(jarOf(id, view), view.say),
       }),
     )
     .join(' + ');
 
-function rowOf({ scheme, colours }: MadePalette, usable: readonly Usable[], say: Words): string {
+function rowOf({ scheme, colours }: MadePalette, view: TodayView): string {
+  const { say } = view;
   const list = colours.map(colour =>
-    say.palettes.colour({ word: wordOf(colour.predicted, say), doses: dosesOf(colour, usable, say) }),
+    say.palettes.colour({ word: wordOf(colour.predicted, say), doses: dosesOf(colour, view) }),
   );
   return say.palettes.row({ scheme: capital(say.palettes.schemes[scheme]), list: list.join('; ') });
 }
 
-function stripsOf(palettes: readonly MadePalette[], usable: readonly Usable[], say: Words) {
+function stripsOf(palettes: readonly MadePalette[], view: TodayView) {
+  const { say } = view;
   return {
     title: say.palettes.todayTitle,
     rows: palettes.map(({ scheme, colours }) => ({
       title: capital(say.palettes.schemes[scheme]),
       fields: colours.map(colour => ({
         hex: colour.predicted.hex,
-        label: `${colour.predicted.hex}: ${dosesOf(colour, usable, say)}`,
+        label: `${colour.predicted.hex}: ${dosesOf(colour, view)}`,
       })),
     })),
     note: say.palettes.pictureNote,

@@ -17,7 +17,7 @@ import { costBlocks, costData, costOfPlan } from './cost.ts';
 import { classHeadline, classSections, handoutOf } from './handout.ts';
 import { type Need, needsOf, stockData, stockRows, usesOf } from './stock.ts';
 import { type PlanView, planHeadline } from './view.ts';
-import { planColourCautions, planWarned } from './watch.ts';
+import { planColourCautions, planWarned, planWorst } from './watch.ts';
 
 /** What a plan is asked for besides itself. */
 export type Asking = {
@@ -108,7 +108,11 @@ export async function printPlan(plan: KeptPlan, context: Context): Promise<Reply
   const { view } = await viewOf(plan, {}, context);
   const hexes = await portionHexes(view, context);
   const size = view.wishes.mass === 'ounces' ? 'letter' : 'a4';
-  const notes = [planWarned(view), planColourCautions(view)].flatMap(({ rows }) => rows);
+  // The worst stand on the card already, which is on the page too.
+  const worst = planWorst(view);
+  const notes = [planWarned(view), planColourCautions(view)]
+    .flatMap(({ rows }) => rows)
+    .filter(row => !worst.includes(row));
   const bytes = await workers.run(
     'printBatchCard',
     {

@@ -1,5 +1,7 @@
 import type { Block, Caution } from '../../src/conversation/reply.ts';
+import type { LyeCautionId } from '../../src/engine/batch/lye/lye-cautions.ts';
 import type { PrepStepId } from '../../src/engine/batch/planning/prep-step.ts';
+import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { planHeat } from './heat.ts';
 import { type PlanView, planNumbers, planWeights, portionSection, type Section } from './view.ts';
 import { planColourCautions, planUrgent, planWatch } from './watch.ts';
@@ -14,6 +16,12 @@ export const planSteps = ({ answer, say }: PlanView) =>
     what: (say.timeline.steps[step] as (given: typeof values) => string)(values),
   }));
 
+/**
+ * Told in full to whoever plans for the first time: what lye does, what to wear, what to do when it goes wrong. How to mix is
+ * a step on the face of every plan; the rest is said in its line, and in full a press away.
+ */
+const WHOLE: ReadonlySet<LyeCautionId> = new Set(['lye-burns', 'lye-gear', 'lye-first-aid'] as const);
+
 /** What anybody who handles lye must be told: all of it the first time, and what prevents harm at once every time. */
 export const lyeCautions = ({ answer, say }: PlanView): readonly Caution[] =>
   answer.cautions.map(({ id }) => ({
@@ -21,6 +29,7 @@ export const lyeCautions = ({ answer, say }: PlanView): readonly Caution[] =>
     text: say.batch.lyeCautions[id],
     firm: true,
     brief: say.batch.lyeBriefs[id as keyof typeof say.batch.lyeBriefs] ?? say.batch.lyeBrief,
+    ...(!WHOLE.has(id) && { briefAtOnce: true }),
   }));
 
 /** The steps in which lye meets water. */
@@ -39,6 +48,7 @@ export function planBlocks(
 ): readonly Block[] {
   const { say, answer } = view;
   const steps = planSteps(view);
+  const learnt = learntNote(view.read.jars.flat(), say);
   return [
     ...onFace(MIXING_LYE, view).map((text): Block => ({ kind: 'text', text, fold: 'face', firm: true })),
     { kind: 'measures', measures: planNumbers(view), fold: 'numbers' },
@@ -47,6 +57,7 @@ export function planBlocks(
     ...filled(planWatch(view)),
     ...onFace(SPLITTING, view).map((text): Block => ({ kind: 'text', text, fold: 'face' })),
     ...answer.portions.map((_, at): Block => ({ ...rowsOf(portionSection(view, at)), fold: 'portions' })),
+    ...learnt.map((block): Block => ({ ...block, fold: 'portions' })),
     ...folded('shelf', { title: say.plan.stock, rows: stock }),
     ...cost.map((block): Block => ({ ...block, fold: 'numbers' })),
     ...folded('colours', planColourCautions(view)),

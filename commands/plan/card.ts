@@ -5,6 +5,7 @@ import { colourJar } from '../../src/presenting/colour/jars.ts';
 import type { Jobs } from '../../src/workers/jobs.ts';
 import { lyeCautions } from './blocks.ts';
 import { type PlanView, planNumbers, planWeights, portionSection } from './view.ts';
+import { planWorst } from './watch.ts';
 
 /** What the card is drawn from. */
 type BatchCard = Parameters<Jobs['batchCard']>[0];
@@ -49,6 +50,7 @@ export function cardOf(view: PlanView, name: string | undefined, hexes: readonly
     }),
     loaf: loafOf(view, hexes),
     heat: heatOf(view),
+    warnings: planWorst(view),
     care: lyeCautions(view)
       .map(({ brief }) => brief)
       .filter((brief, at, all) => all.indexOf(brief) === at)

@@ -13,10 +13,39 @@ const URGENT: ReadonlySet<PlanAnswer['warnings'][number]['id']> = new Set([
   'citric-eats-lye',
 ] as const);
 
-const warned = ({ answer, say }: PlanView, urgent: boolean): readonly string[] =>
-  answer.warnings
-    .filter(({ id }) => URGENT.has(id) === urgent)
-    .map(({ id, values }) => (say.batch.warnings[id] as (given: typeof values) => string)(values));
+type WarningId = PlanAnswer['warnings'][number]['id'];
+
+const spoken = ({ id, values }: PlanAnswer['warnings'][number], { say }: PlanView): string =>
+  (say.batch.warnings[id] as (given: typeof values) => string)(values);
+
+const warned = (view: PlanView, urgent: boolean): readonly string[] =>
+  view.answer.warnings.filter(({ id }) => URGENT.has(id) === urgent).map(one => spoken(one, view));
+
+/** What stands on the card and its print, the worst first: lye that is left or strong, heat, what hurts to breathe or touch. */
+const WORST: readonly WarningId[] = [
+  'boils-over',
+  'superfat-may-go-negative',
+  'portion-superfat-negative',
+  'liquid-eats-lye',
+  'citric-eats-lye',
+  'jug-strong',
+  'lye-strong',
+  'additive-heats',
+  'start-hot',
+  'melts-above-pour',
+  'scent-hurts',
+  'boil-off-alcohol',
+  'batch-large',
+];
+const MOST_ON_CARD = 2;
+
+/** The one or two warnings that matter most where the card lies beside the pot. */
+export const planWorst = (view: PlanView): readonly string[] =>
+  view.answer.warnings
+    .filter(({ id }) => WORST.includes(id))
+    .toSorted((a, b) => WORST.indexOf(a.id) - WORST.indexOf(b.id))
+    .slice(0, MOST_ON_CARD)
+    .map(one => spoken(one, view));
 
 export const planUrgent = (view: PlanView): readonly string[] => warned(view, true);
 

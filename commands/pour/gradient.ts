@@ -7,11 +7,13 @@ import type { Gradient, Pot } from '../../src/engine/pouring/gradient.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { colourJar, knownAs } from '../../src/presenting/colour/jars.ts';
+import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { readMix } from '../../src/presenting/colour/mix.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { doseCautions, spoonsOf } from '../../src/presenting/dose.ts';
 import { volumeView } from '../../src/presenting/volume.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
+import type { Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
 export type GradientAsked = {
@@ -29,14 +31,14 @@ const ALIKE = 1;
 const PLAIN = /^(?:plain|none|bare|no colou?r|uncolou?red|sin color|natural|solo|sola)$/iu;
 
 /** A pot as it is asked: what goes in, and how that reads. */
-type PotRead = { readonly pot: Pot; readonly told: string };
+type PotRead = { readonly pot: Pot; readonly jars: readonly Jar[]; readonly told: string };
 
 /** How much of two pots goes into each step, so that the steps look even. */
 export async function gradientReply(asked: GradientAsked, context: Context): Promise<Reply> {
   const { say, store, asker, workers } = context;
   const owner = { owner: asker.id };
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = asked.portion?.trim() ?? say.match.oneCup;
+  const written = say.quantities.typed(asked.portion?.trim() ?? say.match.oneCup);
   const millilitres = portionMillilitres(parsePortion(written, measures), TYPICAL_BATTER);
   const { shades } = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const steps = asked.steps ?? USUAL_STEPS;
@@ -67,6 +69,7 @@ export async function gradientReply(asked: GradientAsked, context: Context): Pro
     data: { ...found, portion: { written, millilitres } },
     blocks: [
       { kind: 'text', text: say.pouring.pots({ a: from.told, b: to.told }) },
+      ...learntNote([...from.jars, ...to.jars], say),
       { kind: 'rows', rows },
       {
         kind: 'picture',
@@ -88,11 +91,12 @@ export async function gradientReply(asked: GradientAsked, context: Context): Pro
 
 async function potOf(text: string, measures: Measures, context: Context): Promise<PotRead> {
   const { say } = context;
-  if (PLAIN.test(text.trim())) return { pot: [], told: say.pouring.plainPot };
+  if (PLAIN.test(text.trim())) return { pot: [], jars: [], told: say.pouring.plainPot };
   const portion = parsePortion(say.match.oneCup, measures);
   const { jars, answer } = await readMix(text, { portion, measures }, context);
   const colours = await Promise.all(jars.map(jar => colourJar(jar, context)));
   return {
+    jars,
     pot: answer.doses.map(({ grams }, at) => ({
       jar: colours[at]!,
       grams: (100 * grams.typical) / answer.portion.grams,

@@ -22,11 +22,11 @@ import {
 } from '../../src/engine/pouring/pour-mould.ts';
 import { readSwirlShares } from '../../src/engine/pouring/swirl-shares.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
-import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { type Measures, US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { doseCautions, rough } from '../../src/presenting/dose.ts';
+import { spoonedOut } from '../../src/presenting/spoons.ts';
 import { volumeView } from '../../src/presenting/volume.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
@@ -139,7 +139,7 @@ export async function lineReply(
   const spoon =
     knownOf(jar, measures).gramsPerTeaspoon ??
     (usualTeaspoon(jar.colourant) * measures.teaspoon) / US_TEASPOON_ML;
-  const spoons = (of: number) => say.quantities.measure(practicalSpoons(of / spoon));
+  const spoons = (of: number) => spoonedOut(of / spoon, measures, say);
   const words = say.pouring;
   return {
     kind: 'reply',

@@ -1,14 +1,14 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Block, Measure, Next, Reply } from '../../src/conversation/reply.ts';
-import { fullGrams } from '../../src/engine/colour/jars/jar-spoons.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import type { CautionId } from '../../src/engine/dosing/cautions.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { parsePortion } from '../../src/engine/quantities/amount.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
-import { colourJar, knownAs, sourceOf, sourceView, spooned } from '../../src/presenting/colour/jars.ts';
+import { colourJar, fullOf, knownAs, sourceOf, sourceView } from '../../src/presenting/colour/jars.ts';
+import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { readMix } from '../../src/presenting/colour/mix.ts';
 import {
   baseView,
@@ -54,7 +54,7 @@ export async function previewNamesJar({ mix }: PreviewAsked, context: Context): 
 export async function previewReply(asked: PreviewAsked, context: Context): Promise<Reply> {
   const { say, store, asker, workers } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const written = asked.portion?.trim() ?? say.match.oneCup;
+  const written = say.quantities.typed(asked.portion?.trim() ?? say.match.oneCup);
   const portion = parsePortion(written, measures);
   const base = asked.base === undefined ? USUAL_BASE : parseBase(asked.base);
   const gelled = asked.gel ?? false;
@@ -66,7 +66,7 @@ export async function previewReply(asked: PreviewAsked, context: Context): Promi
       parts: answer.doses.map((dose, at) => ({
         jar: colours[at]!,
         grams: (100 * dose.grams.typical * spooningOf(dose)) / answer.portion.grams,
-        full: fullGrams(spooned(jars[at]!, measures), measures),
+        full: fullOf(jars[at]!, measures),
         white: dose.colourant.kind === 'white',
       })),
       shades: base.shades,
@@ -84,6 +84,7 @@ export async function previewReply(asked: PreviewAsked, context: Context): Promi
       { kind: 'measures', measures: spoonedOf(view), fold: 'face' },
       { kind: 'measures', measures: measuresOf(view), fold: 'numbers' },
       { kind: 'picture', name: 'swatches.png', png, alt: altOf(view) },
+      ...learntNote(jars, say),
       ...notesOf(view),
     ],
     cautions: doseCautions(

@@ -1,9 +1,8 @@
-import { fullGrams } from '../../src/engine/colour/jars/jar-spoons.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { CARD_STRENGTHS } from '../../src/engine/colour/mixing/preview.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { STRENGTH_SHARES, type StrengthName } from '../../src/engine/quantities/strength.ts';
-import { knownAs, spooned } from '../../src/presenting/colour/jars.ts';
+import { fullOf, knownAs } from '../../src/presenting/colour/jars.ts';
 import { baseView, capital, gelView, whole, wordOf } from '../../src/presenting/colour/view.ts';
 import { namesOf, type PreviewView } from './view.ts';
 
@@ -17,16 +16,16 @@ function rowMeasures(
 ): readonly string[] {
   const colours = answer.doses.some(({ colourant }) => colourant.kind !== 'white');
   return answer.doses.map((dose, at) => {
-    const jar = spooned(jars[at]!, measures);
     const steady = colours && dose.colourant.kind === 'white';
     const share = preview.fullShares[at]! * (steady ? 1 : STRENGTH_SHARES[strength]);
-    const grams = (share * fullGrams(jar, measures) * answer.portion.grams) / 100;
+    const grams = (share * fullOf(jars[at]!, measures) * answer.portion.grams) / 100;
     const { typical } = dose.grams;
     const teaspoons = ((dose.premix?.teaspoons ?? dose.teaspoons) * grams) / typical;
-    const { spoons } = practicalSpoons(teaspoons);
+    const { spoons } = practicalSpoons(teaspoons, undefined, measures.owned);
+    const smallest = measures.owned?.at(-1) ?? SMALLEST;
     const measure =
       spoons.length === 0
-        ? say.preview.under({ spoon: say.quantities.spoon(SMALLEST) })
+        ? say.preview.under({ spoon: say.quantities.spoon(smallest) })
         : say.quantities.measure({ spoons });
     return say.match.part({ spoons: measure, name: knownAs(jars[at]!, say) });
   });

@@ -7,12 +7,12 @@ import {
 } from '../../src/engine/colour/jars/compare-jars.ts';
 import { ceilingPerCup, pigmentPerTeaspoon } from '../../src/engine/colour/jars/jar-spoons.ts';
 import { costOf, type Money } from '../../src/engine/cost/money.ts';
-import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { colourJar, knownAs, spooned } from '../../src/presenting/colour/jars.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { rough } from '../../src/presenting/dose.ts';
+import { spoonedOut } from '../../src/presenting/spoons.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findJar, type Jar } from '../../src/records/shelf/jar.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -48,7 +48,7 @@ export async function compareReply(
   const rows = [0, 1].map(at =>
     say.comparing.row({
       name: names[at]!,
-      spoons: say.quantities.measure(practicalSpoons(found.teaspoons[at]! * cup)),
+      spoons: spoonedOut(found.teaspoons[at]! * cup, measures, say),
       grams: rough((found.grams[at]! * cup) / (jars[at]!.item?.pigmentFraction ?? 1)),
       hex: found.colours[at]!.hex,
     }),

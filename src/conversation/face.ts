@@ -3,6 +3,8 @@ import { FOLDS } from './reply.ts';
 
 /** Words a face has at most where its command says nothing else. */
 export const MOST_WORDS = 130;
+/** And with what is said in full because it is new to the member: one screen of a phone, with its picture and its buttons. */
+const MOST_WITH_NEW = 136;
 /** And characters: what is written without spaces is long too. */
 const MOST_CHARACTERS = 2_400;
 /** Cautions that stay on a face which grew too long; the others are a press away. */
@@ -72,9 +74,12 @@ const withoutNew = (reply: Reply<unknown>): Reply<unknown> => ({
 });
 
 const sizeOf = (reply: Reply<unknown>) => {
-  const texts = textsOf(withoutNew(faceOf(reply)));
+  const face = faceOf(reply);
+  const texts = textsOf(withoutNew(face));
+  const wordsOf = (all: readonly string[]) => all.reduce((sum, text) => sum + wordsIn(text), 0);
   return {
-    words: texts.reduce((sum, text) => sum + wordsIn(text), 0),
+    words: wordsOf(texts),
+    withNew: wordsOf(textsOf(face)),
     characters: texts.reduce((sum, text) => sum + text.length, 0),
   };
 };
@@ -83,9 +88,10 @@ const sizeOf = (reply: Reply<unknown>) => {
 export const faceWords = (reply: Reply<unknown>): number => sizeOf(reply).words;
 
 const fits = (reply: Reply<unknown>, most: number): boolean => {
-  const { words, characters } = sizeOf(reply);
+  const { words, withNew, characters } = sizeOf(reply);
   // An opened fold has no limit: another fold in it would hide what was just asked for.
-  return words <= most && (most === Number.POSITIVE_INFINITY || characters <= MOST_CHARACTERS);
+  if (most === Number.POSITIVE_INFINITY) return true;
+  return words <= most && withNew <= Math.max(most, MOST_WITH_NEW) && characters <= MOST_CHARACTERS;
 };
 
 /**

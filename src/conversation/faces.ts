@@ -40,7 +40,10 @@ const unfolded = (reply: Reply<string>): Reply<string> => ({
   cautions: reply.cautions.flatMap(({ fold, ...caution }) => (fold === 'face' ? [] : [caution])),
 });
 
-/** Standing cautions in full for whoever has not met them; in one line, with the whole in a fold, for the others. */
+/**
+ * Standing cautions in full for whoever has not met them, but for those whose line says enough; in one line, with the
+ * whole in a fold, for the others.
+ */
 async function withMet(
   reply: Reply<string>,
   { store, origin }: { readonly store: Store; readonly origin: Origin },
@@ -53,7 +56,7 @@ async function withMet(
   const met = await metBefore(whose, ids).catch(() => new Set<string>());
   const fresh = ids.filter(id => !met.has(id));
   if (fresh.length > 0) await meet(whose, fresh, new Date(origin.at)).catch(() => undefined);
-  const known = standing.filter(({ id }) => met.has(id));
+  const known = standing.filter(({ id, briefAtOnce }) => briefAtOnce || met.has(id));
   if (known.length === 0) return reply;
   const line: Caution = {
     id: 'standing',
@@ -64,7 +67,9 @@ async function withMet(
   const others = reply.cautions.map(one =>
     known.includes(one) && one.fold === undefined ? { ...one, fold: 'safety' as const } : one,
   );
-  return { ...reply, cautions: [line, ...others] };
+  // What is told in full stands before the line of the rest.
+  const first = others.filter(({ fold }) => fold === undefined);
+  return { ...reply, cautions: [...first, line, ...others.filter(one => !first.includes(one))] };
 }
 
 /** The reply with buttons for its folds and what is asked next; all of it, without them, where they cannot be kept. */

@@ -65,6 +65,8 @@ export type Caution = {
   readonly firm?: boolean;
   /** What is left of it on the face once the member has met it in full: a caution of every such answer. */
   readonly brief?: string;
+  /** The line says all that one acts on: it stands for the caution at the first meeting too, the whole a press away. */
+  readonly briefAtOnce?: boolean;
 };
 
 /** Something the reader may do next; `Target` is a {@link Follow} inside, a signed id once sealed. */

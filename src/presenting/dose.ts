@@ -142,7 +142,7 @@ function stepsOf({ dose }: NamedDose, say: Words): readonly string[] {
 
 const dilutionOf = (paste: NonNullable<Dose['spoons']['paste']>, say: Words) => ({
   powder: say.quantities.spoon(paste.powder),
-  carrier: say.quantities.measure(practicalSpoons(paste.carrierTeaspoons)),
+  carrier: say.quantities.measure({ spoons: paste.carrierSpoons }),
   parts: paste.parts,
 });
 

@@ -1,6 +1,6 @@
-import { practicalSpoons } from '../engine/quantities/spoons.ts';
 import type { Measures } from '../engine/quantities/units.ts';
 import type { Words } from '../words/index.ts';
+import { spoonedOut } from './spoons.ts';
 
 /** Cups below which batter is measured by the spoon. */
 const LEAST_CUPS = 0.25;
@@ -13,6 +13,6 @@ export function volumeView(millilitres: number, measures: Measures, say: Words):
   if (cups >= LEAST_CUPS || teaspoons < LEAST_TEASPOONS) return say.plan.volume({ millilitres, cups });
   return say.pouring.spooned({
     millilitres: millilitres < 10 ? Number(millilitres.toFixed(1)) : Math.round(millilitres),
-    spoons: say.quantities.measure(practicalSpoons(teaspoons)),
+    spoons: spoonedOut(teaspoons, measures, say),
   });
 }

@@ -13,13 +13,15 @@ export type MeasureNames = {
 
 /** How one language writes what is spooned and weighed, from the names of its spoons. */
 export function measuresIn(language: Language, names: MeasureNames) {
-  const { plain, mixed } = numbersIn(language);
+  const { plain, mixed, typed } = numbersIn(language);
   const spoons = (spoon: Spoon, count: number): string => {
     const { unit, part } = SPOON_PARTS[spoon];
     if (part === 1) return `${count} ${names[unit]}`;
     return `${count === 1 ? '' : `${count} x `}1/${part} ${names[unit]}`;
   };
   return {
+    /** An amount that was typed, as this language writes numbers. */
+    typed,
     /** `1 Tbsp + 1/4 tsp`, `2 x 1/4 tsp`; where no spoon is small enough, a part of a paste: `1/8 of 1/8 tsp`. */
     measure: ({ spoons: counts, paste }: Measured): string =>
       counts.length > 0 || paste === undefined

@@ -17,6 +17,8 @@ export type Numbers = {
   readonly plain: (value: number) => string;
   /** As kitchens write it: `1 1/2` where a kitchen fraction is within 1 in 500; else {@link Numbers.plain}. */
   readonly mixed: (value: number) => string;
+  /** An amount as somebody typed it, once it was read, with this language's decimal sign: one answer has one. */
+  readonly typed: (amount: string) => string;
 };
 
 const numbers = (language: Language): Numbers => {
@@ -27,6 +29,7 @@ const numbers = (language: Language): Numbers => {
   };
   const decimals = Array.from({ length: 5 }, (_, most) => written({ maximumFractionDigits: most }));
   const significant = written({ maximumSignificantDigits: 3 });
+  const sign = written({ minimumFractionDigits: 1 })(0.5).charAt(1);
   const plain = (value: number) => (Math.abs(value) >= 100 ? decimals[0]! : significant)(value);
   return {
     figure: (value, most) => (decimals[most] ?? written({ maximumFractionDigits: most }))(value),
@@ -35,6 +38,7 @@ const numbers = (language: Language): Numbers => {
     two: decimals[2]!,
     tenths: written({ minimumFractionDigits: 1, maximumFractionDigits: 1 }),
     plain,
+    typed: amount => amount.replaceAll(/(?<=\d)[.,](?=\d)/gu, sign),
     mixed: value => {
       const near = kitchenFraction(value);
       return near ? `${near.whole === 0 ? '' : `${near.whole} `}${near.over}/${near.under}` : plain(value);

@@ -1,4 +1,4 @@
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { Guild } from '../../src/loopback/index.ts';
 import { permissionBits } from '../../src/loopback/index.ts';
@@ -11,6 +11,18 @@ import {
   PHONE,
   type ServedRoom,
 } from './chromium.ts';
+
+/** Whether all of it is between what stays at the top of the screen and what stays at its end. */
+const isSeen = (one: Locator): Promise<boolean> =>
+  one.evaluate(node => {
+    const { top, bottom } = node.getBoundingClientRect();
+    const inForm = node.closest('dialog') !== null;
+    const from = inForm ? 0 : (document.querySelector('.top')?.getBoundingClientRect().bottom ?? 0);
+    const to = inForm
+      ? node.closest('dialog')!.getBoundingClientRect().bottom
+      : (document.querySelector('.bottom')?.getBoundingClientRect().top ?? window.innerHeight);
+    return top >= from && bottom <= to;
+  });
 
 const addSteward = (group: Guild) =>
   group.addMember({ name: 'Odile', permissions: permissionBits.manageGuild });
@@ -135,6 +147,95 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     expect(await taken.textContent()).toContain('Plum mica');
     const list = await hands(page).ask('/shelf list');
     expect(await list.textContent()).not.toContain('25 g');
+  });
+
+  test('a button on an old message brings its answer into view; a fold moves nobody', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    const { ask, entries } = hands(page);
+    const old = await ask('/dose colourant:"gold mica" portion:"1 cup"');
+    for (const portion of ['2 cups', '3 cups', '4 cups'])
+      await ask(`/dose colourant:"ultramarine blue" portion:"${portion}"`);
+    const why = old.locator('summary', { hasText: 'Why' });
+    await why.scrollIntoViewIfNeeded();
+    const before = await page.evaluate(() => scrollY);
+    await why.click();
+    await old.locator('details[open] .fold-body *').first().waitFor();
+    expect(await page.evaluate(() => scrollY)).toBe(before);
+    await old.getByRole('button', { name: 'See the colour' }).click();
+    const answer = entries.nth(4).getByRole('heading').first();
+    await answer.waitFor();
+    await expect.poll(() => isSeen(answer)).toBe(true);
+  });
+
+  test('opens at its end, and stays there when pictures come late', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    const { ask, entries } = hands(page);
+    for (const mix of ['gold mica', 'ultramarine blue', 'red iron oxide', 'chromium oxide green'])
+      await ask(`/preview mix:"${mix}"`);
+    await page.route('**/files/**', async route => {
+      await new Promise(resolve => setTimeout(resolve, 400));
+      await route.continue();
+    });
+    await page.reload();
+    await entries.nth(3).locator('.body').waitFor();
+    const last = entries.last().locator('img').first();
+    await expect
+      .poll(() => last.evaluate(image => (image as HTMLImageElement).naturalWidth))
+      .toBeGreaterThan(0);
+    await page.waitForTimeout(600);
+    const left = await page.evaluate(
+      () => document.documentElement.scrollHeight - window.scrollY - window.innerHeight,
+    );
+    expect(left).toBeLessThan(4);
+  });
+
+  test('copies what was said, without what is pressed', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member), {
+      ...PHONE,
+      permissions: ['clipboard-read', 'clipboard-write'],
+    });
+    const answer = await hands(page).ask('/dose colourant:"gold mica" portion:"1 cup"');
+    await answer.getByRole('button', { name: 'Copy' }).click();
+    await answer.getByRole('button', { name: 'Copied' }).waitFor();
+    const copied = await page.evaluate(() => navigator.clipboard.readText());
+    expect(copied).toMatch(/^1 tsp gold mica/);
+    expect(copied).toMatch(/Gloves and goggles/);
+    expect(copied).not.toMatch(/See the colour|Choose|Why|pastel/);
+  });
+
+  test.each(['en-US', 'es-ES'])('hints and what sends a form fit a phone, in %s', async locale => {
+    const { group } = freshGroup();
+    const page = await visit(served.seat(group.addMember({ name: 'Ana', locale })), {
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      locale,
+    });
+    const { line } = hands(page);
+    await line.waitFor();
+    // As wide as the hint would have it, in the letters of the line.
+    const fits = await line.evaluate(input => {
+      const { font, paddingLeft, paddingRight } = getComputedStyle(input);
+      const pen = document.createElement('canvas').getContext('2d')!;
+      pen.font = font;
+      const room = input.clientWidth - Number.parseFloat(paddingLeft) - Number.parseFloat(paddingRight);
+      return pen.measureText((input as HTMLInputElement).placeholder).width <= room;
+    });
+    expect(fits).toBe(true);
+    // The form stands over nothing, and what is suggested over no field.
+    await line.fill('/dose colourant:ultramarin');
+    await page.locator('.line [role=option]').first().waitFor();
+    expect(await page.locator('.command-form').isVisible()).toBe(false);
+    await page.keyboard.press('Escape');
+    await page.locator('.command-form').waitFor();
+    await line.fill('/diagnose');
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Enter');
+    const send = page.locator('dialog button[type=submit]');
+    await send.waitFor();
+    expect(await isSeen(send)).toBe(true);
   });
 
   test('a member in Spanish has the page and the answers in Spanish', async () => {

@@ -1,52 +1,32 @@
 import { writeFile } from 'node:fs/promises';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { readCommandLine } from '../../src/conversation/command-line.ts';
+import { photographBar } from '../../src/demo/bar-photo.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
+import { type Member, type Options, permissionBits } from '../../src/loopback/index.ts';
+import { givenFrom } from '../../src/terminal/given.ts';
+import { registry } from '../loopback/room.ts';
+import { ALL } from '../replies/lines.ts';
 import { hands, hasChromium, openBrowser, openServedRoom, type ServedRoom } from './chromium.ts';
 
 /*
  * A face is one screen of a phone, 390 by 844 points as many have: everything of an answer that is seen before a fold is
- * opened, with its picture and its buttons.
+ * opened, with its picture and its buttons. TABLE=1 prints how many words and screens each has.
  */
 const SCREEN = { width: 390, height: 844 };
 
-/** What is asked before: standing cautions are then known, and there is something to show. */
-const BEFORE = [
-  '/dose colourant:"ultramarine blue" portion:"2 cups"',
-  '/plan oils:"coconut 30%, olive 70%" size:"1000 g oils" portions:"2 cups ultramarine blue; rest plain"',
-  '/shelf add item:Dusk colourant:"ultramarine violet" amount:"50 g" price:"8.50 €"',
-  '/shelf add item:Sun colourant:"gold mica" amount:"50 g"',
-  '/shelf add item:Leaf colourant:"chromium oxide green" amount:"50 g"',
-  '/shelf add item:Brick colourant:"red iron oxide" amount:"50 g"',
-];
-/** The kinds of answer, and the longest of each that is asked in earnest. */
-const LINES = [
-  '/dose colourant:Dusk portion:"2 cups"',
-  '/dose colourant:"ultramarine blue" portion:"1 cup" with-1:"gold mica" with-2:"titanium dioxide tint" with-3:"red iron oxide" with-4:"chromium oxide green"',
-  '/plan oils:"coconut 30%, olive 50%, palm 20%" size:"1000 g oils" portions:"2 cups Dusk; 500 ml Sun pastel; rest plain"',
-  '/plan oils:"coconut 30%, olive 50%, palm 20%" size:"1000 g oils" portions:"2 cups ultramarine blue; rest plain" liquid:"goat milk" fragrance:"3%, vanillin 8%" additives:"honey 10 g, salt 5%"',
-  '/plan oils:"coconut 30%, olive 70%" size:"1000 g oils" people:6 stations:3',
-  '/match target:#6b3fa0 portion:"500 ml"',
-  '/match target:#6b3fa0 portion:"500 ml" from:catalogue',
-  '/preview mix:"ultramarine blue + gold mica" portion:"1 cup"',
-  '/preview mix:"neon pink + titanium dioxide + gold mica" gel:true',
-  '/diagnose words:"white crackly veins on top, the soap got hot, oozing liquid, zaps"',
-  '/diagnose words:"it looks odd"',
-  '/colourant check ingredients:"Mica (CI 77019), Carmine (CI 75470), Titanium Dioxide (CI 77891), Blue 1 Lake, Iron Oxides (CI 77491), Tin Oxide, Red 40 Lake"',
-  '/help',
-  '/shelf list',
-  '/palette today',
-  '/palette make colours:"#4b3a78, #b14e78, #de6f4d, #f2b95c"',
-  '/pour layers mould:"25x9x6 cm" layers:12 raised:0.2',
-  '/pour gradient from:"ultramarine blue full" to:plain steps:8',
-  '/calibrate plan',
-  '/calibrate bars item:Dusk bar-1:"1/8 tsp per cup #8b93bd" bar-2:"1/2 tsp per cup #4d5aa0"',
-  '/batch poured name:Lagoon',
-  '/batch show batch:Lagoon',
-  '/prefer',
-];
+type Face = { readonly line: string; readonly height: number; readonly words: number };
+const BAR = {
+  name: 'bar.png',
+  bytes: photographBar({ colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 }),
+};
 
-const TALL = /^\/(?:plan|match|colourant check|calibrate plan|diagnose words:"white)/u;
+/** The longest plan that somebody new may meet: every caution of lye is new to them. */
+const FIRST_PLAN =
+  '/plan oils:"coconut 30%, olive 50%, palm 20%" size:"1000 g oils" portions:"2 cups ultramarine blue; 500 ml gold mica pastel; rest plain" liquid:"goat milk" fragrance:"3%, vanillin 8%" additives:"honey 10 g, salt 5%"';
+const PLAIN_FIRST_PLAN =
+  '/plan oils:"coconut 30%, olive 50%, palm 20%" size:"1000 g oils" portions:"2 cups ultramarine blue; 500 ml gold mica pastel; rest plain"';
 
 /** Where the pictures of the faces go, for whoever wants to look at them. */
 const LOOK = process.env.SCREENS;
@@ -54,30 +34,52 @@ const LOOK = process.env.SCREENS;
 describe.skipIf(!hasChromium)('a face is one screen of a phone', () => {
   let browser: Browser;
   let room: ServedRoom;
+  let now = Date.UTC(2026, 10, 2, 10);
   beforeAll(async () => {
-    [browser, room] = await Promise.all([openBrowser(), openServedRoom()]);
+    [browser, room] = await Promise.all([openBrowser(), openServedRoom({ host: { now: () => now } })]);
   });
   afterAll(async () => {
     await browser.close();
     await room[Symbol.asyncDispose]();
   });
 
-  async function heightsOf(page: Page, lines: readonly string[], language: string) {
-    const me = hands(page);
-    await me.line.waitFor();
-    for (const line of BEFORE) await me.ask(line);
-    const heights: (readonly [string, number])[] = [];
-    for (const [at, line] of lines.entries()) {
-      const entry = await me.ask(line);
-      await entry.locator('.working').waitFor({ state: 'detached' });
-      await page.waitForFunction(() => [...document.images].every(({ complete }) => complete));
-      const height = await entry
-        .locator('.body')
-        .evaluate(one => Math.round(one.getBoundingClientRect().height));
-      heights.push([line, height]);
-      if (LOOK) await writeFile(`${LOOK}/${language}-${at}.png`, await entry.screenshot());
+  /** Asks a line as the page would, by the platform's own way. */
+  async function ask(member: Member, line: string): Promise<string> {
+    const declared = (path: string) => registry.actions.get(path);
+    const { path, options } = readCommandLine(line, known =>
+      declared(known)?.options.flatMap(({ name }) => [name, name.replace(/-1$/, '')]),
+    );
+    const given = await givenFrom(options, declared(path.join(' '))?.options ?? []);
+    const typed = Object.entries(given).map(([name, value]) => [
+      name,
+      typeof value === 'object' ? BAR : value,
+    ]);
+    const { id } = await member.run(`/${path.join(' ')}`, Object.fromEntries(typed) as Options);
+    return id;
+  }
+
+  /** How high the face of each answer stands on the phone, pixels, and how many words it has. */
+  async function facesOf(page: Page, asked: ReadonlyMap<string, string>): Promise<readonly Face[]> {
+    const last = [...asked.keys()].at(-1);
+    await page.locator(`[data-message="${last}"] .body`).waitFor();
+    await page.evaluate(() => {
+      for (const image of document.images) image.loading = 'eager';
+    });
+    await page.waitForFunction(() => [...document.images].every(({ complete }) => complete));
+    const faces: Face[] = [];
+    for (const [id, line] of asked) {
+      const [height, words] = await page.locator(`[data-message="${id}"] .body`).evaluate(body => {
+        const read = body.cloneNode(true) as HTMLElement;
+        for (const one of read.querySelectorAll('button, details, select, label, a')) one.remove();
+        const walker = document.createTreeWalker(read, NodeFilter.SHOW_TEXT);
+        let count = 0;
+        while (walker.nextNode())
+          count += (walker.currentNode.nodeValue ?? '').split(/\s+/).filter(Boolean).length;
+        return [Math.round(body.getBoundingClientRect().height), count] as const;
+      });
+      faces.push({ line, height, words });
     }
-    return heights;
+    return faces;
   }
 
   test('what is suggested shows the colour it is', async () => {
@@ -97,18 +99,52 @@ describe.skipIf(!hasChromium)('a face is one screen of a phone', () => {
     await page.context().close();
   });
 
-  test.each([
-    ['en-US', LINES],
-    // The tallest, which are taller in Spanish.
-    ['es-ES', LINES.filter(line => TALL.test(line))],
-  ] as const)('in %s', { timeout: 600_000 }, async (locale, lines) => {
-    const context = await browser.newContext({ viewport: SCREEN, hasTouch: true, locale });
-    const page = await context.newPage();
+  test.each(['en-US', 'es-ES'])('in %s', { timeout: 900_000 }, async locale => {
     const group = room.host.addGuild({ name: `Soapers ${locale}`, channels: ['bench'] });
-    await page.goto(room.seat(group.addMember({ name: 'Bram', locale })));
-    const heights = await heightsOf(page, lines, locale);
-    if (LOOK) await writeFile(`${LOOK}/${locale}.json`, JSON.stringify(heights, null, 1));
-    await context.close();
-    expect(heights.filter(([, height]) => height > SCREEN.height)).toEqual([]);
+    const join = (name: string) => group.addMember({ name, locale, permissions: permissionBits.manageGuild });
+    const members = {
+      reader: join('Bram'),
+      maker: join('Odile'),
+      newcomer: join('Ilse'),
+      starter: join('Ana'),
+    };
+    const asked = new Map(Object.values(members).map(member => [member, new Map<string, string>()]));
+    const note = async (member: Member, line: string) =>
+      asked.get(member)!.set(await ask(member, line.replaceAll('{photo}', 'package.json')), line);
+    await note(members.newcomer, FIRST_PLAN);
+    await note(members.starter, PLAIN_FIRST_PLAN);
+    for (const { by, line, later } of ALL) {
+      now += later * 3_600_000 + 60_000;
+      await room.watch.check();
+      await note(members[by], line);
+    }
+    const faces: Face[] = [];
+    for (const [member, lines] of asked) {
+      const context = await browser.newContext({ viewport: SCREEN, hasTouch: true, locale });
+      const page = await context.newPage();
+      await page.goto(room.seat(member));
+      faces.push(...(await facesOf(page, lines)));
+      if (LOOK)
+        for (const [at, id] of [...lines.keys()].entries())
+          await page
+            .locator(`[data-message="${id}"]`)
+            .screenshot({ path: `${LOOK}/${locale}-${member.name}-${at}.png` });
+      await context.close();
+    }
+    if (process.env.TABLE) console.log(tableOf(locale, faces));
+    if (LOOK) await writeFile(`${LOOK}/${locale}.json`, JSON.stringify(faces, null, 1));
+    expect(faces.filter(({ height }) => height > SCREEN.height)).toEqual([]);
   });
 });
+
+/** Every reply with its words and screens, the longest first. */
+const tableOf = (locale: string, faces: readonly Face[]): string =>
+  [
+    `${locale}: words, screens of ${SCREEN.width} x ${SCREEN.height}`,
+    ...faces
+      .toSorted((a, b) => b.height - a.height)
+      .map(
+        ({ line, height, words }) =>
+          `${String(words).padStart(4)}  ${(height / SCREEN.height).toFixed(2)}  ${line.slice(0, 100)}`,
+      ),
+  ].join('\n');

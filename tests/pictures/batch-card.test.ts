@@ -5,6 +5,7 @@ import { drawBatchCard, laidOut, PHONE_WIDTH } from '../../src/pictures/card/pho
 import { drawPage, printBatchCard } from '../../src/pictures/card/print.ts';
 import { drawTimeline } from '../../src/pictures/card/timeline.ts';
 import { Sheet } from '../../src/pictures/sheet.ts';
+import { wordsIn } from '../../src/words/index.ts';
 import { decoded } from './colours-in.ts';
 
 const curve = Array.from({ length: 25 }, (_, at) => {
@@ -57,7 +58,8 @@ const card = {
     hours: [0, 1, 2, 3, 4, 5, 6].map(at => ({ at, label: `${at} h` })),
     degrees: [38, 83].map(at => ({ at, label: `${at}°` })),
   },
-  care: 'Lye burns: strong draught, no aluminium, children and pets out, jug labelled, lye by scale. Sealed goggles, gloves, long sleeves, closed shoes. In the eyes: rinse at once for 30 minutes, get medical help. On skin: clothes off, rinse long. No vinegar.',
+  warnings: ['In this mould the core could come to 96 °C: the loaf may erupt.'],
+  care: 'Lye burns: strong draught, no aluminium, open polypropylene jug, labelled, lye by scale, children and pets out. Sealed goggles, gloves, long sleeves, closed shoes. In the eyes: rinse at once for 30 minutes, get medical help. On skin: clothes off, rinse long. No vinegar.',
 } satisfies BatchCard;
 
 const steps = (many: number) => ({
@@ -68,6 +70,23 @@ const steps = (many: number) => ({
 const sizesIn = (svg: string) => [...svg.matchAll(/font-size="([\d.]+)"/g)].map(([, size]) => Number(size));
 
 describe('a batch card', () => {
+  test('says first, in heavy letters, what may go wrong with this batch', () => {
+    const said = (one: BatchCard) => {
+      const { sheet, height } = laidOut(one);
+      return sheet.svg(height);
+    };
+    const heavy = (svg: string) =>
+      [...svg.matchAll(/<text[^>]*font-weight="700"[^>]*>([^<]*)/g)].map(([, text]) => text).join(' ');
+    expect(heavy(said(card))).toMatch(/96.°C: the loaf may/);
+    expect(heavy(said({ ...card, warnings: [] }))).not.toMatch(/may erupt/);
+  });
+
+  test('sets a long value in more lines, never in letters too small to read', () => {
+    const value = 'none to add: the lye goes into the 334.1 g goat’s milk, frozen';
+    const { sheet, height } = laidOut({ ...card, numbers: [card.numbers[0]!, { label: 'Water', value }] });
+    expect(Math.min(...sizesIn(sheet.svg(height)))).toBeGreaterThanOrEqual(11);
+  });
+
   test('is one screen of a phone, and is read there as it is: no letter under 11 pixels', () => {
     const { sheet, height } = laidOut(card);
     // 390 by 844 points: the screen that the issue names; 360 the narrowest one.
@@ -113,7 +132,8 @@ describe('a batch card', () => {
 });
 
 describe('a printed batch card', () => {
-  const cautions = Array.from({ length: 12 }, () => card.care);
+  // What stands on every print, and two notes on the colours.
+  const cautions = [...Object.values(wordsIn('en').batch.lyeCautions), DOSE, DOSE];
   const pdfText = async (given: Parameters<typeof printBatchCard>[0]) =>
     Buffer.from(await printBatchCard(given)).toString('latin1');
 

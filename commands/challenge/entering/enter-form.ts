@@ -24,6 +24,9 @@ export const enterFilled = followUp({
     enter({ challenge, ...validSent(sentBar, fields) }, context),
 });
 
+/** The platform's room for the title of a form, characters. */
+const MOST_TITLE = 45;
+
 /** The button under the announcement: asks for the bar. */
 export const enterButton = followUp({
   for: 'group',
@@ -37,7 +40,8 @@ export const enterButton = followUp({
     const { challengeSteps: steps } = context.say;
     return {
       kind: 'form',
-      title: terms.title,
+      // A name that the head of a form has no room for stands on the message behind it.
+      title: [...terms.title].length <= MOST_TITLE ? terms.title : steps.enterBar,
       fields: [
         {
           kind: 'picture',

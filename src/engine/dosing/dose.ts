@@ -118,6 +118,7 @@ export function measuredDose(
     perPoundOfOils: tidy(perMillilitre * batterFromOils(POUND_G, batter)),
     ...(isAboveCeiling(wanted) ? { askedTeaspoons: tidy(wanted.askedMillilitres / measures.teaspoon) } : {}),
     ...(timesOf(asked) === 1 ? {} : { timesKind: timesOf(asked) }),
+    ...(asked.timesKind === undefined ? {} : { overKind: asked.timesKind }),
     ...wetting(asked, { millilitres, grams }, measures),
   };
 }

@@ -74,6 +74,8 @@ export type Dose = {
   readonly askedTeaspoons?: number;
   /** How strong the jar is over its kind, where that changed the dose. */
   readonly timesKind?: number;
+  /** The same, whether it changed the dose or the dose was said in spoons. */
+  readonly overKind?: number;
   readonly carrier: CarrierAdvice & { readonly spoons: PracticalSpoons };
   /** Present when the colourant comes already wet: spoon this, not the dry powder. */
   readonly premix?: PremixUse;

@@ -9,8 +9,11 @@ export type ColourRate = {
   readonly colourant: string;
   readonly kind: ColourantKind;
   readonly perCup: number;
+  /** By its kind, or by what bars taught of the jar. */
   readonly full: number;
   readonly most: number;
+  /** How strong the jar is over its kind, where that is known. */
+  readonly timesKind?: number | undefined;
 };
 
 /** What is known in numbers of the batch that went wrong, from the words or from the member's plan. */

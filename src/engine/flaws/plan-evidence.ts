@@ -139,15 +139,22 @@ function heatOf({ heat: { gel, overheatChance } }: PlanAnswer): Findings {
 
 function numbersOf({ portions, water, lye, superfat, heat }: PlanAnswer): BatchNumbers {
   const rates = portions.flatMap(({ name, doses }) =>
-    doses.flatMap(
-      ({ colourant: { id, kind }, perCup, teaspoons, askedTeaspoons = teaspoons }): ColourRate[] => {
-        const { fullTspPerCup: full, ceilingTspPerCup: most } = colourantById(id)?.dose ?? {};
-        if (full === undefined || most === undefined) return [];
-        return [
-          { portion: name, colourant: id, kind, perCup: (perCup * askedTeaspoons) / teaspoons, full, most },
-        ];
-      },
-    ),
+    doses.flatMap(({ colourant: { id, kind }, perCup, teaspoons, ...dose }): ColourRate[] => {
+      const { fullTspPerCup, ceilingTspPerCup: most } = colourantById(id)?.dose ?? {};
+      if (fullTspPerCup === undefined || most === undefined) return [];
+      const { askedTeaspoons = teaspoons, overKind: timesKind } = dose;
+      return [
+        {
+          portion: name,
+          colourant: id,
+          kind,
+          perCup: (perCup * askedTeaspoons) / teaspoons,
+          full: Math.min(most, fullTspPerCup / (timesKind ?? 1)),
+          most,
+          ...(timesKind !== undefined && { timesKind }),
+        },
+      ];
+    }),
   );
   return {
     rates,

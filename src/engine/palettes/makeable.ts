@@ -3,6 +3,7 @@ import type { JarCandidate } from '../colour/matching/match-jars.ts';
 import { spoonDoses } from '../colour/matching/spoon-grid.ts';
 import { type BarPrediction, predictBar } from '../colour/mixing/bar.ts';
 import { baseSoap, type ShadeShare } from '../colour/mixing/base-soap.ts';
+import type { Spoon } from '../quantities/spoons.ts';
 import { HUE_SCHEMES, type HueScheme, paletteOf, type SchemeFound } from './hue-schemes.ts';
 
 export type MakeableAsk = {
@@ -10,6 +11,8 @@ export type MakeableAsk = {
   readonly shades: readonly ShadeShare[];
   readonly gelled: boolean;
   readonly portion: { readonly cups: number; readonly grams: number };
+  /** The spoons there are to measure with; every one unless said. */
+  readonly owned?: readonly Spoon[] | undefined;
   /** Every scheme unless said. */
   readonly scheme?: HueScheme | undefined;
 };
@@ -37,11 +40,11 @@ export function makeablePalettes(ask: MakeableAsk): readonly MadePalette[] {
 }
 
 /** Colours of single jars, of pairs, and of either with the first white. */
-function makeable({ candidates, shades, gelled, portion }: MakeableAsk): readonly Makeable[] {
+function makeable({ candidates, shades, gelled, portion, owned }: MakeableAsk): readonly Makeable[] {
   const base = baseSoap(shades, gelled);
   const optics = new Map(candidates.map(({ id, jar }) => [id, opticsOfJar(jar)]));
   const grids = new Map(
-    candidates.map(({ id, ceilingTspPerCup }) => [id, spoonDoses(ceilingTspPerCup * portion.cups)]),
+    candidates.map(({ id, ceilingTspPerCup }) => [id, spoonDoses(ceilingTspPerCup * portion.cups, owned)]),
   );
   const colours = candidates.filter(({ white }) => !white);
   const white = candidates.find(candidate => candidate.white);

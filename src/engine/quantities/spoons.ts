@@ -9,6 +9,8 @@ export type DilutionPaste = {
   readonly powder: Spoon;
   /** Teaspoons of carrier to wet the powder in. */
   readonly carrierTeaspoons: number;
+  /** The same in spoons that are owned. */
+  readonly carrierSpoons: readonly SpoonCount[];
   /** Use one of this many equal parts (by weight, or by spoon). */
   readonly parts: number;
   /** Teaspoons of powder that one part holds. */
@@ -181,5 +183,6 @@ function pasteFor(teaspoons: number, owned: Sizes): DilutionPaste {
   const parts = Math.max(1, Math.ceil((size / 32 / teaspoons) * (1 - ROUNDING)));
   // A part should be worth measuring: at least 1/8 tsp of paste, and a tablespoon of carrier to wet in.
   const carrierTeaspoons = Math.max(3, (size / 32) * 3, Math.ceil(parts / 8 / 3) * 3);
-  return { powder, carrierTeaspoons, parts, teaspoons: size / 32 / parts };
+  const carrierSpoons = spoonsOf(carrierTeaspoons * 32, owned);
+  return { powder, carrierTeaspoons, carrierSpoons, parts, teaspoons: size / 32 / parts };
 }

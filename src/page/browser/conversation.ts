@@ -9,6 +9,8 @@ export type Conversation = {
   wait(waiting: Waiting): void;
   settle(interaction: string): void;
   remove(id: string): void;
+  /** Whoever pressed, chose or asked is shown the next answer, wherever on the page they are. */
+  expectAnswer(): void;
 };
 
 type Asks = {
@@ -27,25 +29,41 @@ export function conversation({ label, empty, around }: Asks): Conversation {
 
   // Pictures come late and push down what was in view: whoever read the end is kept there.
   let atEnd = true;
+  let height = 0;
   addEventListener('scroll', () => {
+    const now = document.documentElement.scrollHeight;
+    // The page grew under its reader: that is no going away from the end.
+    if (now !== height) {
+      height = now;
+      return;
+    }
     atEnd = window.scrollY + window.innerHeight >= document.documentElement.scrollHeight - NEAR_END;
   });
   log.addEventListener(
     'load',
     () => {
       if (atEnd) showStart(log.lastElementChild);
+      height = document.documentElement.scrollHeight;
     },
     true,
   );
 
   const find = (id: string) => log.querySelector(`[data-message="${CSS.escape(id)}"]`);
   const findWaiting = (id: string) => log.querySelector(`[data-waiting="${CSS.escape(id)}"]`);
-  /** Whoever reads the last entry is shown the next: its start, where the number stands. */
+  let expected = false;
+  /**
+   * Whoever reads the last entry is shown the next: its start, where the number stands. So is whoever waits for an answer,
+   * unless it takes the place of what they pressed.
+   */
   const follow = (change: () => void) => {
     const atLast = (log.lastElementChild?.getBoundingClientRect().top ?? 0) < window.innerHeight;
+    const last = log.lastElementChild;
     change();
     empty.hidden = log.childElementCount > 0;
-    if (atLast) showStart(log.lastElementChild);
+    const came = expected && log.lastElementChild !== last;
+    if (atLast || came) showStart(log.lastElementChild);
+    height = document.documentElement.scrollHeight;
+    if (came) atEnd = true;
   };
   /** Folds that were opened, by the message that they belong to. */
   const opened = new Map<string, Shown[]>();
@@ -92,16 +110,23 @@ export function conversation({ label, empty, around }: Asks): Conversation {
       }),
     show: message => {
       // A fold opens where it stands; nobody is taken elsewhere.
-      if (putFold(message)) return;
+      if (putFold(message)) {
+        expected = false;
+        return;
+      }
       follow(() => {
         if (message.interaction !== undefined) findWaiting(message.interaction)?.remove();
         put(message);
       });
+      if (!message.pending) expected = false;
     },
     wait: waiting => {
       if (!waiting.unfolds) follow(() => log.append(waitingElement(waiting, around(NOTHING))));
     },
     settle: interaction => follow(() => findWaiting(interaction)?.remove()),
+    expectAnswer: () => {
+      expected = true;
+    },
     remove: id =>
       follow(() => {
         made.delete(id);

@@ -117,8 +117,12 @@ function copyButton({ say }: Around): HTMLElement {
   const button = element('button', { type: 'button', class: 'quiet' }, say.copy);
   button.addEventListener('click', async () => {
     const body = button.closest('.entry')?.querySelector<HTMLElement>('.sheet, .body');
-    // biome-ignore lint/performance/useDomNodeTextContent: lines stay lines, and a closed fold stays out.
-    await navigator.clipboard.writeText(body?.innerText ?? '');
+    // What is pressed and what is folded is not part of what was said.
+    body?.classList.add('to-copy');
+    // biome-ignore lint/performance/useDomNodeTextContent: lines stay lines, and what is hidden stays out.
+    const said = body?.innerText ?? '';
+    body?.classList.remove('to-copy');
+    await navigator.clipboard.writeText(said.trim());
     button.textContent = say.copied;
   });
   return button;

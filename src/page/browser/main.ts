@@ -27,6 +27,7 @@ function openRoom(seat: Seat): void {
   const trouble = element('p', { class: 'trouble', role: 'alert' });
 
   const send = async (pageAction: PageAction, files?: Attached): Promise<string | undefined> => {
+    if (pageAction.do !== 'put-away') log.expectAnswer();
     const result = await perform(seat, pageAction, files).catch(() => undefined);
     if (!result) return say.fault;
     if (result.done) return undefined;

@@ -26,6 +26,8 @@ export type BatchCard = {
   }[];
   readonly loaf: LoafSection & { readonly title: string; readonly note: string };
   readonly heat: HeatCurve & { readonly title: string; readonly note: string };
+  /** What may go wrong with this very batch, the worst first: one or two. */
+  readonly warnings: readonly string[];
   /** What keeps one from harm, in a line or two. */
   readonly care: string;
 };
@@ -56,7 +58,7 @@ export function drawNumbers(
       const size = at === 0 ? number : number * 0.72;
       let under = paper.paragraph(label, left, top, column, { size: small, colour: FAINT });
       under = paper.paragraph(value, left, under - 2, column, {
-        size: fitting(value, size, column),
+        size: Math.max(small, fitting(value, size, column)),
         weight: 'bold',
       });
       return other ? paper.paragraph(other, left, under - 2, column, { size: small, colour: FAINT }) : under;
@@ -148,11 +150,13 @@ export function drawHeading(paper: Paper, title: string, { x, y, width }: Area, 
 /** In a heavy frame: found at a glance, also on a grey printout. */
 export function drawCare(
   paper: Paper,
-  rows: readonly string[],
+  { warnings, rows }: { readonly warnings: readonly string[]; readonly rows: readonly string[] },
   { x, y, width }: Area,
   { small }: Sizes,
 ): number {
   let under = y + 6;
+  for (const row of warnings)
+    under = paper.paragraph(row, x + 8, under, width - 16, { size: small, weight: 'bold' }) + 2;
   for (const row of rows) under = paper.paragraph(row, x + 8, under, width - 16, { size: small }) + 1;
   for (const offset of [0, 1])
     paper.box(x + offset, y + offset, width - 2 * offset, under + 5 - y - 2 * offset, 'none', {

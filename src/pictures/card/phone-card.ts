@@ -37,7 +37,7 @@ export function laidOut(written: BatchCard): { readonly sheet: Sheet; readonly h
   y = drawHeading(sheet, card.loaf.title, area(y + 6), SIZES);
   y = drawLoafAndPortions(sheet, card, area(y + 3), SIZES);
   y = drawHeading(sheet, card.heat.title, area(y + 4), SIZES);
-  y = drawHeat(sheet, card, { ...area(y + 4), height: 96 }, SIZES);
-  y = drawCare(sheet, [card.care], area(y + 8), SIZES);
+  y = drawHeat(sheet, card, { ...area(y + 4), height: 76 }, SIZES);
+  y = drawCare(sheet, { warnings: card.warnings, rows: [card.care] }, area(y + 8), SIZES);
   return { sheet, height: y + MARGIN - 2 };
 }

@@ -57,5 +57,6 @@ export function drawPage(paper: Paper, { card, steps, cautions }: Omit<PrintedCa
   const right = { x: COLUMN + GAP, width: COLUMN };
   let under = drawHeading(paper, steps.title, { ...right, y: top + 12 }, SIZES);
   under = drawSteps(paper, steps.rows, { ...right, y: under + 4 }, STEP);
-  return drawCare(paper, cautions, { x: 0, y: Math.max(y, under) + 12, width: WIDTH }, SIZES);
+  const care = { warnings: card.warnings, rows: cautions };
+  return drawCare(paper, care, { x: 0, y: Math.max(y, under) + 12, width: WIDTH }, SIZES);
 }

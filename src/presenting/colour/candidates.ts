@@ -1,12 +1,21 @@
 import type { Context } from '../../conversation/context.ts';
 import { ceilingPerCup, pigmentPerTeaspoon } from '../../engine/colour/jars/jar-spoons.ts';
 import type { JarCandidate } from '../../engine/colour/matching/match-jars.ts';
+import { spoonDoses } from '../../engine/colour/matching/spoon-grid.ts';
 import { colourantById, colourants } from '../../engine/colourants/catalogue.ts';
 import type { AlkaliBehaviour, ColourantKind } from '../../engine/colourants/colourant.ts';
+import type { Spoon } from '../../engine/quantities/spoons.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
+import { refuse } from '../../engine/refusal.ts';
 import { listShelf } from '../../records/shelf/index.ts';
 import { type Jar, jarOf } from '../../records/shelf/jar.ts';
 import { colourJar, spooned } from './jars.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    'spoons-too-large': { readonly smallest: Spoon };
+  }
+}
 
 /** How likely lye spoils a colour, 0 to 1: our own choice, for ordering recipes only. */
 export const LYE_RISK: Readonly<Record<AlkaliBehaviour, number>> = {
@@ -92,4 +101,18 @@ export async function catalogueChoice(measures: Measures, context: Context): Pro
   );
   const usable = offered.map(colourant => usableOf({ colourant }, colourant.id, measures, context));
   return { usable: await Promise.all(usable), unidentified: [] };
+}
+
+/** Throws a Refusal `spoons-too-large` where none of the spoons owned is small enough for any of the colours in such a portion. */
+export function refuseTooLarge(
+  { usable }: Pick<Choice, 'usable'>,
+  { cups }: { readonly cups: number },
+  { owned }: Pick<Measures, 'owned'>,
+): void {
+  const smallest = owned?.at(-1);
+  if (smallest === undefined || usable.length === 0) return;
+  const fits = usable.some(
+    ({ candidate }) => spoonDoses(candidate.ceilingTspPerCup * cups, owned).length > 1,
+  );
+  if (!fits) refuse('spoons-too-large', { smallest });
 }

@@ -3,11 +3,12 @@ import type { JarBelief } from '../../engine/colour/calibration/joint/jar-parame
 import { lookAfterLye } from '../../engine/colour/jars/colourant-looks.ts';
 import { opticsOf } from '../../engine/colour/jars/colourant-optics.ts';
 import type { ColourJar } from '../../engine/colour/jars/jar.ts';
-import type { SpoonedJar } from '../../engine/colour/jars/jar-spoons.ts';
+import { fullGrams, type SpoonedJar } from '../../engine/colour/jars/jar-spoons.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { poolFor } from '../../records/calibrations/index.ts';
 import { calibrationOf } from '../../records/shelf/calibration.ts';
 import type { Jar } from '../../records/shelf/jar.ts';
+import { timesItsKind } from '../../records/shelf/learnt-strength.ts';
 import type { ShelfItem } from '../../records/shelf/shelf.ts';
 import type { Words } from '../../words/index.ts';
 import { nameOf } from '../dose.ts';
@@ -48,27 +49,6 @@ export function learntOf({ colourant, lot: { learnt } }: ShelfItem): JarBelief |
   };
 }
 
-/** Nearer to its kind than this, a jar is as strong as it: level spoons scatter by as much (common practice). */
-const AS_STRONG = 0.08;
-/** The least and the most that is believed of a jar's strength when it is dosed. */
-const BELIEVED = { least: 0.4, most: 3 } as const;
-
-/**
- * How strong an item is over its kind by its own test bars and cured batches, 1 as usual; a white by how it covers.
- * Undefined where nothing was learnt, or nothing that a spoon shows.
- */
-export function timesItsKind({ colourant, item }: Jar): number | undefined {
-  if (!item) return undefined;
-  const isWhite = colourant.kind === 'white';
-  const learnt = learntOf(item);
-  const scale = calibrationOf(item)?.scale;
-  const times = learnt
-    ? Math.exp(learnt.parameters[isWhite ? 1 : 0])
-    : scale && (isWhite ? scale.s : scale.k);
-  if (times === undefined || Math.abs(Math.log(times)) < AS_STRONG) return undefined;
-  return Math.min(BELIEVED.most, Math.max(BELIEVED.least, times));
-}
-
 export const sourceOf = ({ measured, learnt, pool }: ColourJar): ColourSource =>
   measured || learnt ? 'own-bars' : pool ? 'shared-bars' : 'kind';
 
@@ -92,3 +72,9 @@ export function spooned({ colourant, item }: Jar, { teaspoon }: Pick<Measures, '
 
 /** The name its reader knows a jar by: their own, else the colourant's. */
 export const knownAs = ({ item, colourant }: Jar, say: Words): string => item?.name ?? nameOf(colourant, say);
+
+/**
+ * A full dose of a jar, grams per 100 g of typical batter: by its owner's spoon, and by what bars taught of its strength.
+ */
+export const fullOf = (jar: Jar, measures: Pick<Measures, 'teaspoon'>): number =>
+  fullGrams(spooned(jar, measures), measures) / (timesItsKind(jar) ?? 1);

@@ -62,6 +62,7 @@ const rate = z.object({
   perCup: z.number(),
   full: z.number(),
   most: z.number(),
+  timesKind: z.number().exactOptional(),
 });
 
 const lever = z.object({

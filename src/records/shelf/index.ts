@@ -10,12 +10,12 @@ export {
   dishTest,
   keepCalibration,
   keepIngredients,
-  removeItem,
   setLowMark,
   startLot,
   weighSpoon,
 } from './mutations.ts';
 export { findItem, listShelf, nearestNames, showItem } from './queries.ts';
+export { removeItem } from './removal.ts';
 export * from './shelf.ts';
 export { setAsideOn } from './snapshot.ts';
 export { restockItem, type Taking, useItem, useItems } from './stock.ts';

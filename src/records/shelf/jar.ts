@@ -10,6 +10,7 @@ import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { legalShareOf, underLaw } from '../../engine/stability/legal-share.ts';
 import { cut } from '../../engine/text/cut.ts';
+import { timesItsKind } from './learnt-strength.ts';
 import { ownElseCatalogue } from './own-jar.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 
@@ -81,16 +82,16 @@ function refuseTooLittle(text: string): void {
 /** Below this share of a bar (0.1 %) a full dose of dye is over the law: such a colour is dosed from its own label only. */
 const LEAST_SPOONED = 0.001;
 
-/** What dosing needs to know of a jar: what it is, and what its owner found out about it. */
-export function knownOf(
-  { colourant, item, pigmentFraction = item?.pigmentFraction }: Jar,
-  { teaspoon }: Pick<Measures, 'teaspoon'>,
-): FoundColour {
+/** What dosing needs to know of a jar: what it is, and what its owner and its bars found out about it. */
+export function knownOf(jar: Jar, { teaspoon }: Pick<Measures, 'teaspoon'>): FoundColour {
+  const { colourant, item, pigmentFraction = item?.pigmentFraction } = jar;
   const { dishTest, spoonWeight } = item?.lot ?? {};
+  const timesKind = timesItsKind(jar);
   return {
     colourant,
     ...(spoonWeight && { gramsPerTeaspoon: (spoonWeight.grams * teaspoon) / spoonWeight.spoonMillilitres }),
     ...(dishTest && { dishTest }),
+    ...(timesKind !== undefined && { timesKind }),
     ...(pigmentFraction !== undefined && {
       premix: { by: 'percent', pigmentShare: pigmentFraction, carrier: 'glycerin' },
     }),

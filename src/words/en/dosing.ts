@@ -89,6 +89,9 @@ export const dosing = {
     `${v.percent} % of the most this portion takes (${v.spoons}).`,
   learnt: (v: { name: string; times: number; usual: string | undefined }) =>
     `“${v.name}” is ${plain(v.times)} times as strong as usual by your own bars${v.usual === undefined ? ': counted in.' : `: a usual jar takes ${v.usual}.`}`,
+  /** That the spoons of an answer go by what bars taught of some jars. */
+  learntIn: (v: { jars: readonly { name: string; times: number }[] }) =>
+    `Counted in, by your own bars: ${v.jars.map(({ name, times }) => `“${name}” is ${plain(times)} times as strong as usual`).join(', ')}.`,
   perMeasure: (v: { perCup: number; perPound: number }) =>
     `That is ${plain(v.perCup)} tsp per cup of batter, or ${plain(v.perPound)} tsp per pound of oils.`,
   shareOfPaste: (v: { percent: number; grams: number; spoons: string }) =>

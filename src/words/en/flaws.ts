@@ -129,7 +129,8 @@ export const flawsRefusals: Pick<
 > = {
   'metal-and-hurt': ({ text, metal, where }) =>
     `${flaws.firstAid[where]} ${colourantsRefusals['metal-never-in-lye']({ text, metal })}`,
-  'flaw-nothing-given': () => 'Tell me what you see in words:, or add a picture in photo:, or both.',
+  'flaw-nothing-given': () =>
+    'Tell me what you see in your own words (words:), or add a picture (photo:), or both.',
   'flaw-message-without-picture': () =>
     'That message has no picture. Point at one with a photo of the bar, or use /diagnose.',
   'flaw-case-gone': () => 'That was too long ago to go on with. Ask again with /diagnose.',

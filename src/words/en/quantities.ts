@@ -47,6 +47,7 @@ export const quantities = {
 export const quantitiesRefusals: Pick<
   RefusalSentences,
   | 'spoons-owned-unreadable'
+  | 'spoons-too-large'
   | 'amount-without-unit'
   | 'amount-unit-unknown'
   | 'amount-vessel'
@@ -61,6 +62,8 @@ export const quantitiesRefusals: Pick<
 > = {
   'spoons-owned-unreadable': ({ text }) =>
     `I can’t read “${text}” as spoons. List those you own, such as “1 tsp, 1/2, 1/4, 1/8”, or “all”.`,
+  'spoons-too-large': ({ smallest }) =>
+    `Your smallest spoon, ${measures.spoon(smallest)}, is more than any colour here may have in that portion. Take a larger portion, or list a smaller spoon with /prefer.`,
   'amount-without-unit': ({ text }) =>
     `“${text}” needs a unit: ${UNITS}, such as “2 cups”, “500 g” or “1 lb oils”.`,
   'amount-unit-unknown': ({ unit }) =>

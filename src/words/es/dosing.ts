@@ -77,6 +77,8 @@ export const dosing: typeof en.dosing = {
   ceiling: ({ spoons, percent }) => `${percent} % de lo máximo para esta porción (${spoons}).`,
   learnt: ({ name, times, usual }) =>
     `«${name}» es ${plain(times)} veces tan fuerte como lo normal, según tus propias pastillas${usual === undefined ? ': ya va contado.' : `: de un bote normal serían ${usual}.`}`,
+  learntIn: ({ jars }) =>
+    `Ya contado, según tus propias pastillas: ${jars.map(({ name, times }) => `«${name}» es ${plain(times)} veces tan fuerte como lo normal`).join(', ')}.`,
   perMeasure: ({ perCup, perPound }) =>
     `Son ${plain(perCup)} cdta por taza de masa, o ${plain(perPound)} cdta por libra de aceites.`,
   shareOfPaste: ({ percent, grams, spoons }) =>

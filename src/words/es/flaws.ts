@@ -115,7 +115,8 @@ export const flaws: typeof en.flaws = {
 export const flawsRefusals: typeof en.flawsRefusals = {
   'metal-and-hurt': ({ text, metal, where }) =>
     `${flaws.firstAid[where]} ${colourantsRefusals['metal-never-in-lye']({ text, metal })}`,
-  'flaw-nothing-given': () => 'Dime qué ves en words:, o añade una foto en photo:, o las dos cosas.',
+  'flaw-nothing-given': () =>
+    'Dime qué ves con tus palabras (words:), o añade una foto (photo:), o las dos cosas.',
   'flaw-message-without-picture': () =>
     'Ese mensaje no tiene foto. Señala uno con una foto de la barra, o usa /diagnose.',
   'flaw-case-gone': () => 'De eso hace demasiado para seguir. Pregunta otra vez con /diagnose.',

@@ -53,7 +53,7 @@ export const page: typeof en = {
   menuNothing: 'Elige uno primero.',
   menuCount: v => (v.least === v.most ? `Elige ${v.least}.` : `Elige de ${v.least} a ${v.most}.`),
   command: 'Tu pregunta',
-  commandHint: 'Pregunta, o escribe /',
+  commandHint: 'Pregunta, o /',
   ask: 'Preguntar',
   attach: 'Adjuntar',
   attachDrop: 'Suelta aquí una foto, pégala o elige un archivo',

@@ -43,6 +43,8 @@ export const quantities: typeof en.quantities = {
 export const quantitiesRefusals: typeof en.quantitiesRefusals = {
   'spoons-owned-unreadable': ({ text }) =>
     `No leo «${text}» como cucharas. Di las que tienes, como «1 cdta, 1/2, 1/4, 1/8», o «todas».`,
+  'spoons-too-large': ({ smallest }) =>
+    `Tu cuchara más pequeña, ${measures.spoon(smallest)}, ya es más de lo que admite cualquier color en esa porción. Toma una porción mayor, o anota una cuchara menor con /prefer.`,
   'amount-without-unit': ({ text }) =>
     `A «${text}» le falta la unidad: ${UNITS}, por ejemplo «2 tazas», «500 g» o «1 lb de aceites».`,
   'amount-unit-unknown': ({ unit }) =>

@@ -39,7 +39,13 @@ describe('a dose is said in spoons that exist', () => {
     const { spoons, paste, off } = measured;
     expect(spoons).toEqual([]);
     expect(measure(measured)).toBe('1/8 of 1/8 tsp');
-    expect(paste).toEqual({ powder: '1/8 tsp', carrierTeaspoons: 3, parts: 8, teaspoons: 1 / 64 });
+    expect(paste).toEqual({
+      powder: '1/8 tsp',
+      carrierTeaspoons: 3,
+      carrierSpoons: [{ spoon: '1 Tbsp', count: 1 }],
+      parts: 8,
+      teaspoons: 1 / 64,
+    });
     expect(off).toBe(0);
   });
 

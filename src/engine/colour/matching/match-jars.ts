@@ -13,6 +13,7 @@ export type JarMatchAsk = {
   readonly shades: readonly ShadeShare[];
   readonly gelled: boolean;
   readonly portion: MatchRequest['portion'];
+  readonly owned?: MatchRequest['owned'];
   readonly most: number;
   readonly recipes?: number;
 };

@@ -1,3 +1,4 @@
+import type { Spoon } from '../../quantities/spoons.ts';
 import type { BaseOptics, Optics } from '../mixing/optics.ts';
 import type { Lab } from '../spectra/cielab.ts';
 
@@ -22,6 +23,8 @@ export type MatchRequest = {
   readonly candidates: readonly MatchCandidate[];
   readonly base: BaseOptics;
   readonly portion: { readonly cups: number; readonly grams: number };
+  /** The spoons there are to measure with; every one unless said. */
+  readonly owned?: readonly Spoon[] | undefined;
   /** Colourants beside the white: 1 to 3. */
   readonly most: number;
   /** Recipes wanted. */

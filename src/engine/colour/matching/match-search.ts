@@ -36,7 +36,7 @@ const DOUBT = { factor: 1.3, offset: 0.6 } as const;
 /** The best spoon recipe of every set of colourants that was worth rounding. */
 export function searchRecipes(request: MatchRequest): RoundedRecipe[] {
   const grids = request.candidates.map(({ ceilingTspPerCup }) =>
-    spoonDoses(ceilingTspPerCup * request.portion.cups),
+    spoonDoses(ceilingTspPerCup * request.portion.cups, request.owned),
   );
   const components = request.candidates.map(({ optics, gramsPerTeaspoon, ceilingTspPerCup }) => ({
     optics,

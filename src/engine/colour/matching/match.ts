@@ -74,14 +74,17 @@ export function matchColour(request: MatchRequest): MatchAnswer {
   return { recipes, reached, miss: reached ? undefined : explainMiss(request.target, best.predicted.lab) };
 }
 
-function described(recipe: RoundedRecipe, { candidates, base, portion, target }: MatchRequest): MatchRecipe {
+function described(
+  recipe: RoundedRecipe,
+  { candidates, base, portion, owned, target }: MatchRequest,
+): MatchRecipe {
   const doses = recipe.doses.map(({ member, teaspoons }): MatchDose => {
     const candidate = candidates[member]!;
     return {
       id: candidate.id,
       teaspoons,
       grams: teaspoons * candidate.gramsPerTeaspoon,
-      spoons: spoonsHolding(Math.round(teaspoons * 32)),
+      spoons: spoonsHolding(Math.round(teaspoons * 32), owned),
       ofCeiling: teaspoons / (candidate.ceilingTspPerCup * portion.cups),
       short: Math.max(0, teaspoons - (candidate.stockTeaspoons ?? Number.POSITIVE_INFINITY)),
     };

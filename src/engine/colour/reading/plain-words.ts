@@ -1,6 +1,9 @@
 import { colourDifference, type Lab, labOfHex } from '../spectra/cielab.ts';
 
-/** Plain colour words and the middle of what people mean by them. From memory, after large naming surveys. */
+/**
+ * Plain colour words and the middle of what people mean by them, as soap shows it: duller than on a screen. From memory; a
+ * test holds each beside what a survey of colour names measured (tests/standards/colour-words.test.ts).
+ */
 const MIDDLES = {
   white: '#f8f7f3',
   cream: '#f1e7cd',
@@ -13,7 +16,7 @@ const MIDDLES = {
   black: '#161616',
   charcoal: '#3a3a3c',
   grey: '#808080',
-  'light-grey': '#c4c4c4',
+  'light-grey': '#cdcfcb',
   'pale-pink': '#f3d0d3',
   pink: '#f08fb0',
   'hot-pink': '#ff3fa0',

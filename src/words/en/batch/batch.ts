@@ -110,7 +110,8 @@ export const batch = {
   warnings,
   lyeCautions,
   /** What is left of the other lye cautions for whoever has met them. */
-  lyeBrief: 'Lye burns: strong draught, no aluminium, children and pets out, jug labelled, lye by scale.',
+  lyeBrief:
+    'Lye burns: strong draught, no aluminium, open polypropylene jug, labelled, lye by scale, children and pets out.',
   /** Those that stay a line of their own. */
   lyeBriefs: {
     'lye-gear': 'Sealed goggles, gloves, long sleeves, closed shoes.',

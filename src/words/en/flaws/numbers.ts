@@ -12,8 +12,16 @@ export const where = (v: { portion: string | undefined; name: string }, portion:
 
 /** The number behind a remedy, of this batch. */
 export const flawNumbers = {
-  rate: (v: { portion: string | undefined; name: string; had: string; full: string; most: string }) =>
-    `${where(v, `“${v.portion}”`)}: you had ${v.had} a cup. Full is ${v.full}, the most ${v.most}.`,
+  rate: (v: {
+    portion: string | undefined;
+    name: string;
+    had: string;
+    full: string;
+    most: string;
+    /** Bars taught how strong the jar is. */
+    learnt: boolean;
+  }) =>
+    `${where(v, `“${v.portion}”`)}: you had ${v.had} a cup. Full is ${v.full}${v.learnt ? ' by your own bars' : ''}, the most ${v.most}.`,
   carrier: (v: { portion: string; millilitres: number; superfat: number }) =>
     `“${v.portion}”: ${whole(v.millilitres)} ml of liquid with its colours, ${whole(v.superfat)} % superfat there.`,
   water: (v: { grams: number; strength: number; atThirdGrams: number }) =>

@@ -80,9 +80,9 @@ const warnings: WarningSentences = {
 };
 
 const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
-  'lye-burns': 'La sosa quema la piel y los ojos gravemente, y la masa cruda también durante uno o dos días.',
+  'lye-burns': 'Sosa y masa cruda (1 o 2 días) queman gravemente la piel y los ojos.',
   'lye-gear':
-    'Gafas cerradas, guantes resistentes a químicos, manga larga y zapato cerrado hasta que todo esté lavado.',
+    'Gafas estancas, guantes resistentes a químicos, manga larga y zapato cerrado hasta fregarlo todo.',
   'lye-into-water':
     'Echa la sosa despacio en agua fría, nunca el agua en la sosa: se calienta mucho al momento.',
   'lye-air': 'Mézclala al aire libre o con mucha corriente, con la cara lejos del vapor.',
@@ -94,7 +94,7 @@ const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
     'Usa polipropileno resistente al calor o acero inoxidable, no vidrio. Nunca cierres el recipiente herméticamente.',
   'lye-label': 'Etiqueta la jarra «SOSA, cáustico» antes de llenarla.',
   'lye-first-aid':
-    'En los ojos: aclara enseguida con agua corriente al menos 30 minutos y pide ayuda médica. En la piel: quita la ropa y aclara mucho rato. Sin vinagre.',
+    'En los ojos: aclara ya con agua corriente, 30 minutos o más, y pide ayuda médica. En la piel: ropa fuera y aclara mucho rato. Sin vinagre.',
   'tested-recipe':
     'Esto no sustituye una receta probada, las normas de tu zona ni una evaluación profesional del producto. Prueba primero en pequeño.',
 };
@@ -115,7 +115,8 @@ export const batch: typeof en.batch = {
   portionName,
   warnings,
   lyeCautions,
-  lyeBrief: 'La sosa quema: aire, nada de aluminio, sin niños ni animales, jarra rotulada, sosa con báscula.',
+  lyeBrief:
+    'Mucho aire, nada de aluminio, jarra abierta de polipropileno, rotulada, báscula, sin niños ni animales.',
   lyeBriefs: {
     'lye-gear': 'Gafas estancas, guantes, manga larga, zapatos cerrados.',
     'lye-first-aid':

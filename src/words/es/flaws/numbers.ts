@@ -7,7 +7,7 @@ const whole = (value: number) => `${Math.round(value)}`;
 
 export const flawNumbers: typeof en = {
   rate: v =>
-    `${where(v, `«${v.portion}»`)}: pusiste ${v.had} por taza. Pleno es ${v.full}, lo máximo ${v.most}.`,
+    `${where(v, `«${v.portion}»`)}: pusiste ${v.had} por taza. Pleno es ${v.full}${v.learnt ? ' según tus propias pastillas' : ''}, lo máximo ${v.most}.`,
   carrier: v =>
     `«${v.portion}»: ${whole(v.millilitres)} ml de líquido con sus colores, ${whole(v.superfat)} % de sobreengrasado ahí.`,
   water: v =>

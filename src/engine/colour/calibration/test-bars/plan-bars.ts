@@ -1,3 +1,4 @@
+import type { Spoon } from '../../../quantities/spoons.ts';
 import { type ColourJar, opticsOfJar } from '../../jars/jar.ts';
 import { spoonDoses } from '../../matching/spoon-grid.ts';
 import { type BarPrediction, predictBar } from '../../mixing/bar.ts';
@@ -25,6 +26,8 @@ export type BarPlanAsk = {
   readonly gelled: boolean;
   /** The size of one test bar: US cups and grams of batter. */
   readonly portion: { readonly cups: number; readonly grams: number };
+  /** The spoons there are to measure with; every one unless said. */
+  readonly owned?: readonly Spoon[] | undefined;
   /** Error of reading a bar's colour, CIEDE2000. */
   readonly reading: number;
   /** Known well enough: what is stated at full dose and at a quarter is to be at most this, CIEDE2000. */
@@ -160,8 +163,8 @@ function described(
 }
 
 /** Bars of one jar, jar by jar and weakest first, then of every two jars that fit one bar together. */
-function candidatesOf({ jars, portion, mixes }: BarPlanAsk): readonly Candidate[] {
-  const single = jars.map((jar, at) => dosesOf(jar, portion.cups).map(dose => ({ ...dose, jar: at })));
+function candidatesOf({ jars, portion, owned, mixes }: BarPlanAsk): readonly Candidate[] {
+  const single = jars.map((jar, at) => dosesOf(jar, { portion, owned }).map(dose => ({ ...dose, jar: at })));
   const grams = ({ jar, teaspoons }: Candidate['doses'][number]) =>
     (100 * teaspoons * jars[jar]!.gramsPerTeaspoon) / portion.grams;
   const bar = (doses: Candidate['doses']): Candidate => ({
@@ -184,8 +187,11 @@ function candidatesOf({ jars, portion, mixes }: BarPlanAsk): readonly Candidate[
 }
 
 /** The real spoons nearest the usual strengths in one test bar, each once, weakest first. */
-function dosesOf({ id, fullTspPerCup, ceilingTspPerCup }: PlannedJar, cups: number): readonly PlannedDose[] {
-  const spoons = spoonDoses(ceilingTspPerCup * cups).filter(teaspoons => teaspoons > 0);
+function dosesOf(
+  { id, fullTspPerCup, ceilingTspPerCup }: PlannedJar,
+  { portion: { cups }, owned }: Pick<BarPlanAsk, 'portion' | 'owned'>,
+): readonly PlannedDose[] {
+  const spoons = spoonDoses(ceilingTspPerCup * cups, owned).filter(teaspoons => teaspoons > 0);
   const near = SHARES.map(share => nearest(spoons, share * fullTspPerCup * cups));
   return [...new Set(near)]
     .filter(teaspoons => teaspoons !== undefined)
