@@ -51,4 +51,5 @@ export const usualCard = {
     degrees: [38, 83].map(at => ({ at, label: `${at}°` })),
   },
   care: 'Lye burns: strong draught, no aluminium, children and pets out, jug labelled, lye by scale. Sealed goggles, gloves, long sleeves, closed shoes. In the eyes: rinse at once for 30 minutes, get medical help. On skin: clothes off, rinse long. No vinegar.',
+  warnings: [],
 } satisfies BatchCard;

@@ -152,7 +152,9 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
   test('a button on an old message brings its answer into view; a fold moves nobody', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
-    const { ask, entries } = hands(page);
+    const bench = hands(page);
+    const { entries } = bench;
+    const ask = (line: string) => bench.ask(line);
     const old = await ask('/dose colourant:"gold mica" portion:"1 cup"');
     for (const portion of ['2 cups', '3 cups', '4 cups'])
       await ask(`/dose colourant:"ultramarine blue" portion:"${portion}"`);
@@ -171,7 +173,9 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
   test('opens at its end, and stays there when pictures come late', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
-    const { ask, entries } = hands(page);
+    const bench = hands(page);
+    const { entries } = bench;
+    const ask = (line: string) => bench.ask(line);
     for (const mix of ['gold mica', 'ultramarine blue', 'red iron oxide', 'chromium oxide green'])
       await ask(`/preview mix:"${mix}"`);
     await page.route('**/files/**', async route => {

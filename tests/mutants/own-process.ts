@@ -13,7 +13,6 @@ export function inOwnProcess(trial: Trial): Promise<Tried> {
 }
 
 if (import.meta.main)
-  process.once('message', async trial => {
-    const tried = await tryMutants(trial as Trial);
-    process.send!(tried, () => process.exit());
+  process.once('message', trial => {
+    void tryMutants(trial as Trial).then(tried => process.send!(tried, () => process.exit()));
   });

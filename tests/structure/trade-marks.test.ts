@@ -12,7 +12,7 @@ const root = join(import.meta.dirname, '../..');
 const MARKS =
   'nolfet nólfet somreht sesomreht xeryp dia-look dialook naras erawrepput repput srepput aloyarc enilesav anilesav colpiz kcolpiz hod-yalp hodyalp enicitsalp anilitsalp o-llej ollej eiprahs oediv soediv oedív soedív ebutuoy kotkit margatsni koobecaf ppastahw ti-tsop dia-dnab xeneelk alletun oero selttiks orclev maoforyts ximomreht topkcorc top-kcorc kirbartet kapartet ocsabat ahcarirs eniretsil xorolc losyl onard lotted nolvas mercodus lyrdaneb lonelyt livda edarotag etimram etimegev kiuqsen xeppit kcat-ulb epatolles izzucaj eebsirf acimrof salgixelp xepsrep elcispop elcismaerc obirah soteehc ocsirc adnelps aneziam reztles-akla reztles labla asula tdnub elkcaps taplis kcitspahc'
     .split(' ')
-    .map(word => [...word].reverse().join(''));
+    .map(word => Array.from(word).reverse().join(''));
 
 const files = execFileSync('git', ['ls-files'], { cwd: root, encoding: 'utf8' })
   .split('\n')

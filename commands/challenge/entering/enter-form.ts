@@ -41,7 +41,7 @@ export const enterButton = followUp({
     return {
       kind: 'form',
       // A name that the head of a form has no room for stands on the message behind it.
-      title: [...terms.title].length <= MOST_TITLE ? terms.title : steps.enterBar,
+      title: Array.from(terms.title).length <= MOST_TITLE ? terms.title : steps.enterBar,
       fields: [
         {
           kind: 'picture',

@@ -6,10 +6,10 @@ const LETTERS = 'aeiourstnldcmp';
 
 /** Every word with one letter left out, put in, changed or swapped. */
 const slipsOf = (word: string): readonly string[] =>
-  [...word].flatMap((_, at) => [
+  Array.from(word).flatMap((_, at) => [
     word.slice(0, at) + word.slice(at + 1),
     at === 0 ? word : word.slice(0, at - 1) + word[at] + word[at - 1] + word.slice(at + 1),
-    ...[...LETTERS].flatMap(letter => [
+    ...LETTERS.split('').flatMap(letter => [
       word.slice(0, at) + letter + word.slice(at),
       word.slice(0, at) + letter + word.slice(at + 1),
     ]),
