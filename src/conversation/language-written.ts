@@ -1,13 +1,14 @@
 import { clearLanguageOf } from '../engine/hazards/index.ts';
 import type { Language } from '../engine/language.ts';
 import { cut } from '../engine/text/cut.ts';
-import { freeTexts } from './first-aid.ts';
 import type { Question } from './question.ts';
 
 /** So many characters tell it. */
 const ENOUGH = 600;
 /** Fewer characters are a name, and names are written in any language. */
-const SENTENCE = 16;
+const SHORTEST = 16;
+/** The options in which members write sentences; in the others stand names, lists and amounts. */
+const SENTENCES = ['question', 'words'] as const;
 
 /**
  * The language that a member's own sentences are clearly written in, else the one they read the platform in. The message
@@ -15,6 +16,8 @@ const SENTENCE = 16;
  */
 export function languageWritten(question: Question): Language {
   if (question.kind !== 'command') return question.language;
-  const sentences = freeTexts(question).filter(text => text.length >= SENTENCE);
+  const sentences = SENTENCES.map(name => question.given[name]).filter(
+    text => typeof text === 'string' && text.length >= SHORTEST,
+  );
   return clearLanguageOf(cut(sentences.join('\n'), ENOUGH)) ?? question.language;
 }

@@ -9,7 +9,7 @@ import { openWorkers } from '../../src/workers/workers.ts';
 import { registry } from '../loopback/room.ts';
 
 /** Interactions; `SOAK=1000000` for the whole ordeal. Of fewer the noise of the heap is larger than the bound. */
-const interactions = Number(process.env.SOAK ?? 8_000);
+const interactions = Number(process.env.SOAK ?? 20_000);
 const SAMPLES = 40;
 /** The share of the run after which the heap must have found its size. */
 const WARM_UP = 0.25;

@@ -16,6 +16,8 @@ const PHOTO = `${FOLDER}/bar.png`;
 const CITED = /\d+ CFR [\d.]+(?: (?:and|y) [\d.]+)?/gu;
 const WRONG = { en: /\d,\d/u, es: /\d\.\d/u } as const;
 
+const IN_SPANISH = ['how much ultramarine blue for 2 cups?', '¿cuánto azul ultramar para 2 tazas?'] as const;
+
 type Asked = {
   readonly by: string;
   readonly line: string;
@@ -46,7 +48,9 @@ async function askedIn(language: 'en' | 'es'): Promise<readonly Asked[]> {
       roles: [],
       at,
     };
-    const shown = await jsonOf(await askLine(line.replaceAll('{photo}', PHOTO), seat, conversation), FOLDER);
+    // A question is answered in the language it is written in.
+    const typed = language === 'es' ? line.replace(...IN_SPANISH) : line;
+    const shown = await jsonOf(await askLine(typed.replaceAll('{photo}', PHOTO), seat, conversation), FOLDER);
     if (!shown.ok || !('face' in shown)) throw new Error(`${line}: ${JSON.stringify(shown).slice(0, 300)}`);
     const { command, face, text } = shown;
     asked.push({ by, line, command, words: face.split(/\s+/u).filter(Boolean).length, text });

@@ -38,6 +38,12 @@ const sets = [
     held: { questions: 54, amounts: 49, colours: 48, scope: 24 },
   },
   {
+    file: 'six-voices.json',
+    // Run once, before anything was tuned on it; of its 110 flaws 103 came first and all in the first three.
+    first: { questions: 53, amounts: 48, colours: 47, scope: 21 },
+    held: { questions: 53, amounts: 48, colours: 47, scope: 21 },
+  },
+  {
     file: 'four-of-one-group.json',
     // Run once, before anything was tuned on it; of its 110 flaws 107 came first and 108 in the first three.
     first: { questions: 42, amounts: 44, colours: 47, scope: 20 },

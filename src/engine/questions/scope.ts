@@ -26,7 +26,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'body-care',
-    /\blotions?\b|\blocion(?:es)?\b|\blip ?balms?\b|\bbalsamo labial\b|\blip ?gloss\b|\blip ?sticks? (?:recipe|for)\b|\bbody butters?\b|\bface (?:cream|mask)\b|\bcrema (?:es buena|hidratante|para|facial|corporal|de manos)\b|\bcremas? para\b|\bdeodorants?\b|\bdesodorante\b|\bsugar scrub\b|\bsunscreen\b|\bprotector solar\b|\bserum\b|\bnail polish\b|\bhair dye\b|\btinte (?:de|para el) (?:pelo|cabello)\b|\bmascarilla\b|\bperfume recipe\b|\blabial(?:es)?\b|\bpomada\b/,
+    /\blotions?\b|\blocion(?:es)?\b|\blip ?balms?\b|\bbalsamo labial\b|\blip ?gloss\b|\blip ?sticks? (?:recipe|for)\b|\bbody butters?\b|\bface (?:cream|mask)\b|\bcrema (?:es buena|hidratante|para|facial|corporal|de manos)\b|\bcremas? para\b|\bdeodorants?\b|\bdesodorante\b|\bsugar scrub\b|\bsunscreen\b|\bprotector solar\b|\bserum\b|\bnail (?:polish|varnish|lacquer)\b|\besmalte de unas\b|\bunas (?:acrilicas|de gel)\b|\bhair dye\b|\btinte (?:de|para el) (?:pelo|cabello)\b|\bmascarilla\b|\bperfume recipe\b|\blabial(?:es)?\b|\bpomada\b/,
   ],
   [
     'medical',
@@ -34,7 +34,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'food',
-    /\bsourdough\b|\bbread\b|\bpan de\b|\breceta (?:de|del|para|pa) (?:el |la |los |las |un |una |hacer )?(?:pan|panes|pastel(?:es)?|panque|pay|bizcocho|bunuelos|galletas?|tamales|mole|pizza|arroz|pollo|carne|caldo|sopa|salsa|pozole|atole|enchiladas?|ensalada|gelatina|postre|flan|tortillas?)\b|\brecipe (?:for|of) (?:\w+ )?(?:bread|cake|cookies|soup|stew|pie|pancakes|muffins|chicken|pasta|jam|biscuits|rolls|casserole|chili)\b|\b(?:bread|cake|cookie|soup|stew|pancake|muffin|jam|biscuit|casserole) recipes?\b|\b(?:dry|bread|instant) yeast\b|\blevadura (?:de|para|pa) pan\b|\b(?:knead|amas\w+ (?:el )?pan)\b|\bcake recipe\b|\bbake (?:a|bread|cookies)\b|\bcookies?\b|\bcook(?:ing)? (?:dinner|rice|chicken)\b|\bdinner\b|\bcenar\b|\bmacarons?\b|\bfrosting for (?:a )?(?:birthday )?cakes?\b|\bpizza\b|\btortillas?\b|\bmermelada\b|\bpie recipe\b/,
+    /\bsourdough\b|\bbread\b|\bpan de\b|\breceta (?:de|del|para|pa) (?:el |la |los |las |un |una |hacer )?(?:pan|panes|pastel(?:es)?|panque|pay|bizcocho|bunuelos|galletas?|tamales|mole|pizza|arroz|pollo|carne|caldo|sopa|salsa|pozole|atole|enchiladas?|ensalada|gelatina|postre|flan|tortillas?)\b|\brecipe (?:for|of) (?:\w+ )?(?:bread|cake|cookies|soup|stew|pie|pancakes|muffins|chicken|pasta|jam|biscuits|rolls|casserole|chili)\b|\b(?:bread|cake|cookie|soup|stew|pancake|muffin|jam|biscuit|casserole) recipes?\b|\b(?:dry|bread|instant) yeast\b|\blevadura (?:de|para|pa) pan\b|\b(?:knead|amas\w+ (?:el )?pan)\b|\bcake recipe\b|\bbake (?:a|bread|cookies)\b|\bcookies?\b|\bcook(?:ing)? (?:dinner|rice|chicken)\b|\bdinner\b|\bcenar\b|\bmacarons?\b|\bfrosting for (?:a )?(?:birthday )?cakes?\b|\bpizza\b|\btortillas?\b|\bmermelada\b|\bpie recipe\b|\b(?:hard |soft |cottage |goats? )?cheese (?:recipe|making)\b|\b(?:make|mak|making) (?:\w+ ){0,3}(?:cheese|yogh?urt|butter|kefir)\b(?! soap)|\b(?:hacer|hago) (?:\w+ ){0,2}(?:queso|yogur|kefir|requeson)\b/,
   ],
   [
     'textiles',
@@ -56,7 +56,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   [
     'other',
     // Animals of a farm, and what ails them.
-    /\boff (?:her|his|its|their) feed\b|\b(?:udder|mastitis|hoof|hooves|deworm\w*|wormer|lambing|calving|kidding season|farrowing|molting hens?|laying hens?|desparasit\w*|ubre|veterinari[oa]|vet bills?|livestock|ganado)\b|\b(?:my|one of my|one of the|our|mi|mis|una de mis|uno de mis) (?:\w+ )?(?:doe|does|buck|goats?|kids? goats?|cows?|calf|calves|sheep|ewes?|lambs?|hens?|chickens?|roosters?|horses?|mare|pigs?|sow|piglets?|donkey|vacas?|cabras?|chivos?|borregos?|gallinas?|pollos?|puercos?|cerdos?|caballos?|becerros?) (?:is|are|has|have|won'?t|wont|keeps?|got|stopped|isn'?t|aren'?t|esta|estan|no|tiene|tienen|anda|se)\b/,
+    /\b(?:off|aff) (?:her|his|its|their) feed\b|\b(?:udder|mastitis|hoof|hooves|deworm\w*|wormer|lambing|calving|kidding season|farrowing|molting hens?|laying hens?|desparasit\w*|ubre|veterinari[oa]|vet bills?|livestock|ganado)\b|\b(?:my|one of my|one of the|our|mi|mis|una de mis|uno de mis) (?:\w+ )?(?:doe|does|buck|goats?|kids? goats?|cows?|calf|calves|sheep|ewes?|lambs?|hens?|chickens?|roosters?|horses?|mare|pigs?|sow|piglets?|donkey|vacas?|cabras?|chivos?|borregos?|gallinas?|pollos?|puercos?|cerdos?|caballos?|becerros?) (?:is|are|has|have|won'?t|wont|keeps?|got|stopped|isn'?t|aren'?t|esta|estan|no|tiene|tienen|anda|se)\b/,
   ],
   [
     'other',

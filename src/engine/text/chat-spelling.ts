@@ -39,6 +39,18 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [word('wat|wut'), 'what'],
   [word('gunna|gona'), 'gonna'],
   [word('lol|lmao|haha+|jaja(?:ja)*|jeje|omg'), ''],
+  // Scots, as it is typed.
+  [
+    /(?<=\b(?:pounds?|kilos?|grams?|cups?|pints?|lbs?|oz|ounces?|kg|g|ml|tsps?|tbsps?|spoons?)\s)o'?(?=\s\p{L})/giu,
+    'of',
+  ],
+  [word('fur', '(?=\\s(?:the|a|an|my|\\d))'), 'for'],
+  [word('hoo', '(?=\\s(?:much|many))'), 'how'],
+  [word('whit'), 'what'],
+  [word('dae'), 'do'],
+  [word('mak'), 'make'],
+  [word('fae'), 'from'],
+  [word('afore'), 'before'],
   // Dictated words that sound like those of the trade.
   [word('micah'), 'mica'],
   [

@@ -77,7 +77,7 @@ const names = (): readonly string[] => [
 
 /** Asked of us, and no flaw: somebody is hurt. */
 export const HURT =
-  /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe/u;
+  /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|fizzed and stank|burbujeo solita|se trago un pedazo|huevo podrido|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe/u;
 
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {
@@ -87,6 +87,7 @@ function plain(): readonly LearnedText[] {
     'three-generations',
     'four-of-one-group',
     'club-of-five',
+    'six-voices',
   ].flatMap(name => {
     const set = read(`../../sets/${name}.json`) as Record<string, readonly { text: string }[] | string>;
     return Object.values(set).flatMap(part =>

@@ -25,7 +25,14 @@ type TextSet = {
   readonly flaws: readonly { readonly text: string }[];
 };
 
-const SETS = ['beginner-in-a-hurry', 'market-seller', 'three-generations', 'four-of-one-group'] as const;
+const SETS = [
+  'beginner-in-a-hurry',
+  'market-seller',
+  'three-generations',
+  'four-of-one-group',
+  'club-of-five',
+  'six-voices',
+] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */
 const ofShelf = (text: string): Class =>

@@ -27,6 +27,7 @@ const ALL_IN_GRAMS =
 const ASIDES = [
   `(?:how (?:much|many)|cuant[oa]s?) (?:gram(?:o)?s (?:of |de )?)?(?:the |la )?${LYE}(?: (?:and|n|y|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
   `(?:instead of|in place of|rather than|not|en (?:vez|lugar) de)(?: the| los)? ${MASS}(?: (?:of )?${LYE})?`,
+  '(?:please |por favor |prefiero que |i(?: would)? prefer (?:that )?(?:you )?)?(?:me )?(?:show(?: me)?|muestr\\w+(?:me)?|ensen\\w+(?:me)?)(?: (?:me|the|your|all|la|las|el|los|toda))* (?:workings?|sums?|maths?|calculations?|cuentas?|calculos?|operacion(?:es)?)',
   'for comparison(?: only)?',
   '(?:i|we) (?:shall|will|am|are) not (?:be )?(?:making|using|going to make) (?:it|any|this)',
   '(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)',
