@@ -49,7 +49,7 @@ describe('the judge', () => {
     // Commands are registered once for all rooms of a process: what is judged here is what answers send.
     for (const topic of ['plan', 'dose', 'match', 'shelf', 'challenge', 'diagnose'])
       await room.member.run('/help', { topic });
-    expect(room.judging.judged).toBeGreaterThan(10);
+    expect(room.judging.judged).toBeGreaterThan(5);
   });
 
   test.each([
