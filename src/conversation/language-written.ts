@@ -16,8 +16,10 @@ const SENTENCES = ['question', 'words'] as const;
  */
 export function languageWritten(question: Question): Language {
   if (question.kind !== 'command') return question.language;
-  const sentences = SENTENCES.map(name => question.given[name]).filter(
-    text => typeof text === 'string' && text.length >= SHORTEST,
-  );
+  const { given } = question;
+  const sentences = SENTENCES.flatMap(name => {
+    const text = given[name];
+    return typeof text === 'string' && text.length >= SHORTEST ? [text] : [];
+  });
   return clearLanguageOf(cut(sentences.join('\n'), ENOUGH)) ?? question.language;
 }

@@ -31,6 +31,8 @@ describe('what the law lists', () => {
     ['Aluminum Powder', ['73.2645'], ['117']],
     ['Beetroot Red', ['not-listed'], ['148']],
     ['CI 12120', ['no-row'], ['10']],
+    ['Basic Blue 26', ['not-listed'], ['69']],
+    ['Acid Red 52', ['not-listed'], ['71']],
   ])('%s: US %j, EU %j', (list, us, eu) => {
     expect(usSections(list)).toEqual(us);
     expect(euEntries(list)).toEqual(eu);

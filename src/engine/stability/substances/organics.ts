@@ -14,6 +14,12 @@ const fluorescent = {
   source: remembered('pigment handbooks on daylight-fluorescent dyes'),
 } as const;
 
+/** Of those that Annex IV of Regulation (EC) No 1223/2009 lists by name, entries 69 and 71, the number that it gives. */
+const LISTED_AS: ReadonlyMap<string, readonly string[]> = new Map([
+  ['Basic Blue 26', ['44045']],
+  ['Acid Red 52', ['45100']],
+]);
+
 /** Dyes that neon resins hold. */
 const fluorescentDyes: readonly Substance[] = (
   [
@@ -41,6 +47,7 @@ const fluorescentDyes: readonly Substance[] = (
   ] as const
 ).map(name => ({
   ...fluorescent,
+  ci: LISTED_AS.get(name) ?? [],
   id: name.toLowerCase().replace(/[ :]/g, '-'),
   names: name === 'Basic Violet 10' ? named('Basic Violet 10; rhodamine b; rodamina b') : [name],
 }));
