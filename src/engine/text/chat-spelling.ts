@@ -41,7 +41,7 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [word('lol|lmao|haha+|jaja(?:ja)*|jeje|omg'), ''],
   // Scots, as it is typed.
   [
-    /(?<=\b(?:pounds?|kilos?|grams?|cups?|pints?|lbs?|oz|ounces?|kg|g|ml|tsps?|tbsps?|spoons?)\s)o'?(?=\s\p{L})/giu,
+    /(?<=\b(?:pounds?|kilos?|grams?|cups?|pints?|lbs?|oz|ounces?|kg|g|ml|tsps?|tbsps?|spoons?)\s)o'?(?=\s(?:(?:my|the|raw|melted|soap) )?(?:oils?|batter|soap|lye|clay|mica|water|milk|butter|tallow|lard|powder|oxide|cocoa|salt)\b)/giu,
     'of',
   ],
   [word('fur', '(?=\\s(?:the|a|an|my|\\d))'), 'for'],

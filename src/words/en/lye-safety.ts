@@ -116,4 +116,24 @@ export const lyeSafety = {
     answer: 'Lye goes in polypropylene (PP, recycling mark 5) or stainless steel, and in nothing else.',
     why: 'It must stand hot, strong lye: PP stands 100 °C, thin or brittle plastics soften and crack. Never aluminium, tin, zinc, copper, brass, cast iron, non-stick coatings or glass, heat-resistant glass too: lye etches it until one day it bursts. A spoon of silicone or stainless steel. Use it for lye alone, never again for food.',
   },
+  'liquid-instead': {
+    answer: 'Yes, but never as plain water with lye: each has its own method.',
+    why: 'Milk, cream, purée and aloe: frozen to slush, lye a spoonful at a time over ice, or stirred into the oils. Beer, wine and cider: boiled until flat and without alcohol, chilled or frozen first, or they foam over. Juices and other sugars heat: frozen, small share. Vinegar and lemon use lye up and spit: only cold, the lye they take is added. Always as much water as lye by weight in the jug. /plan with liquid:“goat milk”, “half beer” or “vinegar” weighs it all. Goggles, gloves, draught.',
+  },
+  sugars: {
+    answer: 'At most 30 g per kg of oils (3 %), dissolved in water first: sugar and honey make soap hot.',
+    why: '10 to 20 g per kg is enough for lather. More overheats: the loaf cracks, rises or separates, and honey in hot lye foams over. Dissolve it in a little of the recipe’s water, cold, and stir it into the oils or at thin trace, never into lye water. Pour cool (under 38 °C), no insulation. /plan additives:“honey 15 g” counts its heat.',
+  },
+  'hot-oven': {
+    answer: 'No: soap in an oven that hot boils, rises and separates.',
+    why: 'To force gel: oven to 60 °C at most, switched off, the loaf in a covered mould on a tray, an hour or two, somebody near. Never overnight with the heat on, never with sugar, milk or a scent that heats, and never with food. If it is in there already: oven off, door ajar, gloves and goggles, do not move it while it is soft.',
+  },
+  'hot-oils': {
+    answer: 'No: let the oils cool first, to 35 to 50 °C, and the lye water too.',
+    why: 'Hot oils with lye thicken at once, may boil up and spit, and the loaf overheats. Stand the pot in cold water, stir, measure. Then pour the lye water in slowly, goggles and gloves on.',
+  },
+  'candle-scent': {
+    answer: 'Only if its certificate states a share for rinse-off soap (IFRA category 9).',
+    why: 'Many scents for candles or rooms are not meant for skin, and may burn, redden or seize the batter. Ask the seller for the IFRA certificate and keep to its category 9 figure; without one leave it out. Scent is dosed by weight of oils, never by spoon: /plan fragrance:“3%”.',
+  },
 };

@@ -121,4 +121,25 @@ export const lyeSafety: typeof english = {
     answer: 'La sosa va en polipropileno (PP, marca 5) o acero inoxidable, y en nada más.',
     why: 'Debe aguantar sosa fuerte y caliente: el PP aguanta 100 °C, los plásticos finos o quebradizos se ablandan y rajan. Nunca aluminio, estaño, zinc, cobre, latón, hierro fundido, antiadherente ni vidrio, tampoco el resistente al calor: la sosa lo ataca hasta que un día revienta. Cuchara de silicona o acero inoxidable. Úsalo solo para la sosa, nunca más para comida.',
   },
+  'liquid-instead': {
+    answer: 'Sí, pero nunca como si fuera agua con la sosa: cada uno tiene su método.',
+    why: 'Leche, nata, puré y aloe: congelados como granizado, la sosa a cucharadas sobre hielo, o mezclados con los aceites. Cerveza, vino y sidra: hervidos hasta perder el gas y el alcohol, y fríos o congelados, o rebosan. Zumos y otros azúcares calientan: congelados, en poca parte. Vinagre y limón gastan sosa y salpican: solo fríos, y se añade la sosa que toman. Siempre tanta agua como sosa en peso en la jarra. /plan con liquid:«leche de cabra», «mitad cerveza» o «vinagre» lo pesa todo. Gafas, guantes, corriente de aire.',
+  },
+  sugars: {
+    answer:
+      'Como mucho 30 g por kg de aceites (3 %), disueltos antes en agua: el azúcar y la miel calientan el jabón.',
+    why: 'Con 10 a 20 g por kg basta para la espuma. Con más se recalienta: el pan se raja, sube o se separa, y la miel en sosa caliente rebosa. Disuélvela en un poco del agua de la receta, en frío, y mézclala con los aceites o en traza fina, nunca en el agua de sosa. Vierte fresco (menos de 38 °C), sin abrigar. /plan additives:«miel 15 g» cuenta su calor.',
+  },
+  'hot-oven': {
+    answer: 'No: en un horno tan caliente el jabón hierve, sube y se separa.',
+    why: 'Para forzar el gel: horno a 60 °C como mucho, apagado, el molde tapado sobre una bandeja, una o dos horas, con alguien cerca. Nunca toda la noche con calor, nunca con azúcar, leche o un aroma que caliente, y nunca con comida. Si ya está dentro: apaga, entreabre la puerta, guantes y gafas, y no lo muevas mientras esté blando.',
+  },
+  'hot-oils': {
+    answer: 'No: deja que los aceites se enfríen antes, a 35 a 50 °C, y el agua de sosa también.',
+    why: 'Los aceites calientes con sosa espesan al momento, pueden hervir y salpicar, y el pan se recalienta. Pon la olla en agua fría, remueve, mide. Después echa el agua de sosa despacio, con gafas y guantes.',
+  },
+  'candle-scent': {
+    answer: 'Solo si su certificado da una dosis para jabón que se aclara (IFRA, categoría 9).',
+    why: 'Muchos aromas para velas o ambientes no son para la piel, y pueden quemar, enrojecer o cortar la masa. Pide al vendedor el certificado IFRA y no pases de su cifra de la categoría 9; sin él, no lo uses. El aroma se dosifica por peso de aceites, nunca por cucharas: /plan fragrance:«3%».',
+  },
 };

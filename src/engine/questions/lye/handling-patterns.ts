@@ -31,8 +31,8 @@ export const HANDLING_PATTERNS: TopicPatterns = [
         24,
       ),
       near(
-        `${MAY}\\b.{0,16}\\b(?:add|put|dissolve|mix|pour|echar?|echo|disolver|disuelvo|mezclar|pongo)(?: the| my| la| mi)? ${LYE}`,
-        `(?:in ?to|in|with|to|en|con)(?: the| my| la| mi)? ${MILK}`,
+        `${MAY}\\b.{0,16}\\b(?:add|put|dissolve|mix|pour|tip|echar?|echo|disolver|disuelvo|mezclar|pongo)(?: the| my| la| mi)? ${LYE}`,
+        `(?:in ?to|in|with|to|en|con)(?: the| my| la| mi)?(?: warm| hot| cold| fresh)? ${MILK}`,
         12,
       ),
     ],

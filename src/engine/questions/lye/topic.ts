@@ -42,7 +42,12 @@ export type LyeTopic =
   | 'lye-and-water-swapped'
   | 'lye-on-skin'
   | 'lye-fumes'
-  | 'vessel';
+  | 'vessel'
+  | 'liquid-instead'
+  | 'sugars'
+  | 'hot-oven'
+  | 'hot-oils'
+  | 'candle-scent';
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
@@ -104,6 +109,11 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   'hot-loaf': TRADE,
   'lye-and-water-swapped': TRADE,
   'lye-on-skin': MEMORY('safety data sheets of sodium hydroxide, sections 4 and 11: H314'),
+  'liquid-instead': TRADE,
+  sugars: TRADE,
+  'hot-oven': TRADE,
+  'hot-oils': TRADE,
+  'candle-scent': MEMORY('IFRA Standards: a certificate states the most for category 9, rinse-off products'),
   vessel: MEMORY(
     'chemical resistance tables: sodium hydroxide 50 % and polypropylene, HDPE, stainless steel 304',
   ),
