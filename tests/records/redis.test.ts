@@ -115,7 +115,7 @@ describe.skipIf(!hasRedis)('a Redis server', () => {
     await store.commit([put('a', 1)]);
     await server.stop();
     const back = await startRedis(['--port', new URL(server.address).port, '--dir', folder]);
-    await expect.poll(() => store.get(['a']).catch(() => undefined)).toEqual([1]);
+    await expect.poll(() => store.get(['a']).catch(() => undefined), { timeout: 30_000 }).toEqual([1]);
     expect(await store.commit([put('a', 2)])).toEqual({ done: true });
     await store.close();
     await back.stop();
