@@ -161,6 +161,21 @@ export class RedisAdapter extends RecordAdapter {
     else this.#client.destroy();
   }
 
+  /** What could not be asked of a server that came back, while it was loading or busy, is asked again by the next call. */
+  async #isSound(): Promise<void> {
+    const looked = this.#sound;
+    try {
+      await looked;
+    } catch (error) {
+      if (error instanceof StoreFailure && error.during === 'open') throw error;
+      if (this.#sound === looked) {
+        this.#sound = this.#checkSame();
+        this.#sound.catch(() => {});
+      }
+      await this.#sound;
+    }
+  }
+
   #keys(): [texts: string, keys: string, mark: string] {
     const texts = `{${this.namespace ?? ''}}:texts`;
     return [texts, `{${this.namespace ?? ''}}:keys`, `${texts}:mark`];
@@ -169,7 +184,7 @@ export class RedisAdapter extends RecordAdapter {
   async #call<T>(during: 'read' | 'write', work: () => Promise<T>): Promise<T> {
     if (this.#closed) throw new StoreFailure('closed', during, 'the store is closed');
     try {
-      await this.#sound;
+      await this.#isSound();
       return await work();
     } catch (thrown) {
       const error = thrown instanceof ErrorReply && thrown.message.includes(EMPTIED) ? emptied() : thrown;
