@@ -1,5 +1,5 @@
 import { StoreFailure } from './failure.ts';
-import type { Store } from './store.ts';
+import { instead, type Store } from './store.ts';
 
 /**
  * How much of what one call may take one question waits for the store altogether: a sentence that comes in time is
@@ -60,11 +60,9 @@ export function inTimeForOne(store: Store): Store {
     });
   }
 
-  return {
+  return instead(store, {
     get: keys => call('read', () => store.get(keys)),
     range: (from, to, limit) => call('read', () => store.range(from, to, limit)),
     commit: writes => call('write', () => store.commit(writes)),
-    close: () => store.close(),
-    ...(store.patience !== undefined && { patience: store.patience }),
-  };
+  });
 }

@@ -1,4 +1,4 @@
-import type { Store } from './store.ts';
+import { instead, type Store } from './store.ts';
 
 /**
  * The store as one question sees it: what it has read under `span` (a start of keys, such as `preference/`) is not
@@ -7,7 +7,7 @@ import type { Store } from './store.ts';
  */
 export function readOnce(store: Store, span: string): Store {
   const known = new Map<string, Promise<readonly unknown[]>>();
-  return {
+  return instead(store, {
     get(keys) {
       if (!keys.every(key => key.startsWith(span))) return store.get(keys);
       const name = keys.join(' ');
@@ -19,7 +19,6 @@ export function readOnce(store: Store, span: string): Store {
       reading.catch(() => known.delete(name));
       return reading;
     },
-    range: (from, to, limit) => store.range(from, to, limit),
     async commit(writes) {
       try {
         return await store.commit(writes);
@@ -27,7 +26,5 @@ export function readOnce(store: Store, span: string): Store {
         known.clear();
       }
     },
-    close: () => store.close(),
-    ...(store.patience !== undefined && { patience: store.patience }),
-  };
+  });
 }

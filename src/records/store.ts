@@ -74,3 +74,13 @@ export async function* pages(
     from = `${last.key}-`;
   }
 }
+
+/** The store, but for the calls that are given `instead`. */
+export const instead = (store: Store, calls: Partial<Pick<Store, 'get' | 'range' | 'commit'>>): Store => ({
+  get: keys => store.get(keys),
+  range: (from, to, limit) => store.range(from, to, limit),
+  commit: writes => store.commit(writes),
+  close: () => store.close(),
+  ...(store.patience !== undefined && { patience: store.patience }),
+  ...calls,
+});

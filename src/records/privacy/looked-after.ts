@@ -1,4 +1,4 @@
-import type { Store, Write } from '../store.ts';
+import { instead, type Store, type Write } from '../store.ts';
 import { isOwned, kinds } from './kinds.ts';
 import { sweepDue } from './retention.ts';
 
@@ -20,11 +20,7 @@ export function lookedAfter(
   const groups = noted.get(store) ?? new Map<string, number>();
   noted.set(store, groups);
   const today = Math.floor(at / day);
-  return {
-    get: keys => store.get(keys),
-    range: (from, to, limit) => store.range(from, to, limit),
-    close: () => store.close(),
-    ...(store.patience !== undefined && { patience: store.patience }),
+  return instead(store, {
     async commit(writes) {
       if (groups.get(group) === today || !writes.some(isKept)) return await store.commit(writes);
       const due = sweepDue(group, new Date(at));
@@ -34,7 +30,7 @@ export function lookedAfter(
       if (result.done) groups.set(group, today);
       return result;
     },
-  };
+  });
 }
 
 /** True for a record of somebody's that is kept until they want it gone: what buttons go on with goes by itself. */

@@ -4,7 +4,7 @@
  * through what their groups keep.
  */
 import { ownedMarker, ownedRecord, ownedRecords, part, textOfPart, under } from '../keys.ts';
-import { absent, drop, type Entry, pages, put, type Store, type Write } from '../store.ts';
+import { absent, drop, type Entry, instead, pages, put, type Store, type Write } from '../store.ts';
 import { groupPartOf, isOwned, kinds, type OwnedKind, PICTURES } from './kinds.ts';
 import { DIRECT, ERASED } from './members-named.ts';
 
@@ -50,18 +50,14 @@ function isToldByValue(key: string): boolean {
 
 /** The store, which notes with everything it writes whose that is, and strikes the note off with the record. */
 export function noting(store: Store): Store {
-  return {
-    get: keys => store.get(keys),
-    range: (from, to, limit) => store.range(from, to, limit),
-    close: () => store.close(),
-    ...(store.patience !== undefined && { patience: store.patience }),
+  return instead(store, {
     async commit(writes) {
       const notes = await notesOf(store, writes);
       if (notes.length === 0) return await store.commit(writes);
       const given = new Set(writes.map(({ key }) => key));
       return await store.commit([...writes, ...notes.filter(({ key }) => !given.has(key))]);
     },
-  };
+  });
 }
 
 async function notesOf(store: Store, writes: readonly Write[]): Promise<readonly Write[]> {

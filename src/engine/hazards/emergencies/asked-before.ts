@@ -36,16 +36,19 @@ const HAPPENED =
 const USE_OPENS = new RegExp(String.raw`${HELLO}use\b`, 'u');
 const MAY_USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b/u;
 
+/** Done by somebody: without its accent the same word is what is to be done. */
+const DONE = /ech[óé]|vert[íi][óo]?\b/u;
+
 /** True where a word says that something was done already, is going on, or hurts. Reads the first 200 characters. */
 export const hasHappened = (words: string): boolean =>
-  /ech[óé]|vert[íi][óo]?\b/u.test(words) || HAPPENED.test(unaccented(words, LONGEST));
+  DONE.test(words) || HAPPENED.test(unaccented(words, LONGEST));
 
 /**
  * True where somebody asks before doing it whether water may go onto lye, or whether lye may meet a metal that it eats:
  * that is answered as a question of handling. One word of what happened, or of what hurts, and it is none.
  */
 export function isAskedBefore(words: string): boolean {
-  if (words.length > LONGEST || /ech[óé]|vert[íi][óo]?\b/u.test(words)) return false;
+  if (words.length > LONGEST || DONE.test(words)) return false;
   const text = unaccented(words, LONGEST).replace(/[¿¡]/gu, '').trim();
   if (!MATTERS.some(matter => matter.test(text))) return false;
   const told = MAY_USE.test(text) || USE_OPENS.test(text) ? text.replace(/\buse\b/u, '') : text;

@@ -1,13 +1,8 @@
-import { LYE, near, type TopicPatterns } from './topic-patterns.ts';
+import { ACID, LYE, MAY, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
-const MAY =
-  '(?:can|could|should|may|must|do|does|is it|are|how|when|what|will|would|puedo|puede|pueden|podria|debo|se puede|es|como|cuando|que|hay que)';
-const SOAP = '(?:soaps?|bars?|loaf|loaves|jabon(?:es)?|pastillas?|barras?|pan(?:es)? de jabon)';
 const BATTER = '(?:raw soap|soap batter|batter|raw loaf|jabon crudo|masa(?: de jabon)?|mezcla de jabon)';
 const KIDS =
   '(?:kids?|child|children|toddlers?|grandkids|grandchild(?:ren)?|ninos?|ninas?|hij[oa]s?|niet[oa]s?|peques)';
-const ACID =
-  '(?:vinegar|citric acid|lemon juice|lemon|acid|vinagre|acido citrico|zumo de limon|jugo de limon|limon)';
 const MILK = '(?:milk|goat milk|goats milk|coconut milk|buttermilk|cream|leche|leche de \\w+|nata|crema)';
 const DRINK =
   '(?:drinks?|water|soda|pop|cola|juice|milk|beer|wine|lemonade|sports|agua|refresco|gaseosa|zumo|jugo|leche|vino|bebidas?)';
@@ -26,7 +21,7 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     [
       near(`all (?:of )?(?:the |my )?${LYE}|toda (?:la |mi )?${LYE}`, MILK, 24),
       near(
-        `${LYE}`,
+        LYE,
         `${MILK}\\b.{0,24}\\b(?:at once|in one go|straight|directly|de golpe|de una vez|directamente)`,
         24,
       ),
@@ -51,7 +46,7 @@ export const HANDLING_PATTERNS: TopicPatterns = [
         'use|ok|okay|good|still|usar|sirve|vale',
         40,
       ),
-      near(`clumped|lumpy|apelmazada`, `${LYE}`, 8),
+      near(`clumped|lumpy|apelmazada`, LYE, 8),
     ],
   ],
   [
@@ -65,7 +60,7 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     'children',
     [
       near(
-        `${MAY}`,
+        MAY,
         `${KIDS}\\b.{0,30}\\b(?:help|make|making|mix|stir|join|watch|ayudar\\w*|hacer|mezclar|remover|mirar|participar)\\b.{0,40}\\b(?:${SOAP}|${LYE}|${BATTER}|cold process)`,
         24,
       ),

@@ -22,18 +22,15 @@ export const KITCHEN_PATTERNS: TopicPatterns = [
       ),
     ],
   ],
-  [
-    'sugars',
-    [near(`${ASKS}`, `${SUGAR}\\b.{0,40}\\b(?:oils?|batter|soap|batch|aceites?|masa|jabon|lote)`, 40)],
-  ],
+  ['sugars', [near(ASKS, `${SUGAR}\\b.{0,40}\\b(?:oils?|batter|soap|batch|aceites?|masa|jabon|lote)`, 40)]],
   [
     'hot-oven',
     [
       near('(?:soap|soaps|loaf|bars?|mould|mold|jabon|molde|barra)', `(?:oven|horno)\\b.{0,16}\\b${HOT}`, 30),
-      near(`${ASKS}`, `(?:oven|horno)\\b.{0,16}\\b${HOT}.{0,24}\\b(?:soap|loaf|jabon|overnight|gel)`, 24),
+      near(ASKS, `(?:oven|horno)\\b.{0,16}\\b${HOT}.{0,24}\\b(?:soap|loaf|jabon|overnight|gel)`, 24),
     ],
   ],
-  ['hot-oils', [near('(?:oils?|fats?|aceites?|grasas?)\\b.{0,24}\\b' + HOT, LYE, 60)]],
+  ['hot-oils', [near(`(?:oils?|fats?|aceites?|grasas?)\\b.{0,24}\\b${HOT}`, LYE, 60)]],
   [
     'spooned-lye',
     [
@@ -48,12 +45,12 @@ export const KITCHEN_PATTERNS: TopicPatterns = [
     'children',
     [
       near(
-        `${ASKS}`,
+        ASKS,
         String.raw`(?:\d{1,2} (?:years? old|yo|anos))\b.{0,30}\b(?:help|make|mix|stir|ayudar|hacer|mezclar)\b.{0,30}\b(?:soap|jabon)`,
         24,
       ),
       near(
-        `${ASKS}`,
+        ASKS,
         String.raw`(?:soap making|make soap|soaping|hacer jabon)\b.{0,24}\b(?:kids?|child(?:ren)?|toddler|baby|bebe|ninos?|hij[oa]s?)\b.{0,16}\b(?:room|asleep|home|house|around|cuarto|casa|dormid[oa])`,
         24,
       ),
@@ -63,12 +60,12 @@ export const KITCHEN_PATTERNS: TopicPatterns = [
     'candle-scent',
     [
       near(
-        `${ASKS}`,
+        ASKS,
         '(?:candle|wax melt|room|diffuser|velas?|difusor)\\b.{0,12}\\b(?:fragrances?|scents?|oils?|perfume|fragancia|aroma|esencia)',
         24,
       ),
       near(
-        `${ASKS}`,
+        ASKS,
         '(?:fragancia|aroma|esencia|fragrance|scent)\\b.{0,16}\\b(?:de|para|for|from)(?: \\w+)? (?:candles?|velas?|difusor)',
         24,
       ),

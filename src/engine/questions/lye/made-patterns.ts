@@ -1,23 +1,18 @@
-import { LYE, near, type TopicPatterns } from './topic-patterns.ts';
+import { ACID, LYE, MAY, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
-const MAY =
-  '(?:can|could|should|may|must|do|does|is it|are|how|when|what|will|would|puedo|puede|pueden|podria|debo|se puede|es|como|cuando|que|hay que)';
-const SOAP = '(?:soaps?|bars?|loaf|loaves|jabon(?:es)?|pastillas?|barras?|pan(?:es)? de jabon)';
 const ZAP =
   '(?:zaps?|zapped|zapping|zap test|da corriente|da calambre|pica (?:en )?la lengua|pica al tocarlo con la lengua)';
 const HEAVY =
   '(?:lye heavy|too much lye|excess lye|demasiada (?:sosa|lejia)|exceso de (?:sosa|lejia)|mucha sosa|pasado de sosa)';
-const ACID =
-  '(?:vinegar|citric acid|lemon juice|lemon|acid|vinagre|acido citrico|zumo de limon|jugo de limon|limon)';
 
 /** Of lye water, batter and bars that are made already; plain text. */
 export const MADE_PATTERNS: TopicPatterns = [
   [
     'acid-on-soap',
     [
-      near(String.raw`neutrali[sz]\w*`, `${SOAP}`, 30),
+      near(String.raw`neutrali[sz]\w*`, SOAP, 30),
       near(ACID, `${SOAP}\\b.{0,24}\\b(?:${HEAVY}|${ZAP})`, 40),
-      near(`${HEAVY}|${ZAP}`, `${ACID}`, 40),
+      near(`${HEAVY}|${ZAP}`, ACID, 40),
     ],
   ],
   [
@@ -58,7 +53,7 @@ export const MADE_PATTERNS: TopicPatterns = [
         `can i|could i|should i|is it (?:ok|okay|safe)|still use|just use|sell|puedo|se puede|lo uso|usarl[oa]`,
         60,
       ),
-      near(`${MAY}\\b.{0,24}\\b(?:use|sell|wash|usar|vender)`, `${ZAP}`, 40),
+      near(`${MAY}\\b.{0,24}\\b(?:use|sell|wash|usar|vender)`, ZAP, 40),
     ],
   ],
   [

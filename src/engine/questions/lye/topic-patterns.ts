@@ -4,6 +4,11 @@ export type TopicPatterns = readonly (readonly [topic: LyeTopic, patterns: reado
 
 export const LYE =
   '(?:lye|naoh|koh|caustic(?: soda| potash)?|(?:sodium |potassium )?hydroxide|sosa|soda caustica|lejia|potasa|hidroxido)';
+export const MAY =
+  '(?:can|could|should|may|must|do|does|is it|are|how|when|what|will|would|puedo|puede|pueden|podria|debo|se puede|es|como|cuando|que|hay que)';
+export const SOAP = '(?:soaps?|bars?|loaf|loaves|jabon(?:es)?|pastillas?|barras?|pan(?:es)? de jabon)';
+export const ACID =
+  '(?:vinegar|citric acid|lemon juice|lemon|acid|vinagre|acido citrico|zumo de limon|jugo de limon|limon)';
 const GLASS =
   '(?:glass|oven glass)(?: (?:jug|jar|bowl|pitcher|measuring|container|cup|bottle|beaker))|preserving jar|mason jar|oven glass|(?:in|use|using) (?:a )?glass|(?:jarra|vaso|bote|frasco|bol|recipiente|tarro)s? de (?:vidrio|cristal)|en (?:vidrio|cristal)';
 const ALUMINIUM = String.raw`(?:alumini?um|zinc|tin|galvani[sz]ed)(?: \w+)? (?:pots?|pans?|bowls?|jugs?|spoons?|buckets?)|(?:in|use|using) alumini?um|(?:stir|mix|spoon)\w* (?:with|in) alumini?um|(?:olla|cazo|bol|cuchara|cubo|jarra)s? de (?:aluminio|zinc)|en aluminio`;
@@ -64,7 +69,7 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
         `(?:sobre|encima de|a|en|sobre de)(?: la)? ${LYE}`,
         8,
       ),
-      near(`${LYE}`, '(?:in)?to (?:the )?water or (?:the )?water|al agua o (?:el )?agua', 8),
+      near(LYE, '(?:in)?to (?:the )?water or (?:the )?water|al agua o (?:el )?agua', 8),
     ],
   ],
   ['glass-jug', [near(GLASS, LYE, 60), near(LYE, GLASS, 60)]],
@@ -94,7 +99,7 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
         '(?:twice|two times|dos veces|doble|otra vez)(?! as)',
         16,
       ),
-      near(`${LYE}`, '(?:twice|two times|dos veces)(?! as)', 3),
+      near(LYE, '(?:twice|two times|dos veces)(?! as)', 3),
       near('(?:twice|two times|dos veces)', `(?:the|la|in the)? ?${LYE}`, 6),
     ],
   ],

@@ -12,7 +12,7 @@ sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
 from bulk_camera import glare, light_field, photographed, shaded  # noqa: E402
 from bulk_deceits import DECEITS  # noqa: E402
 from bulk_designs import design, painted, palettes  # noqa: E402
-from bulk_fields import Dice, fade, noise, over, softened  # noqa: E402
+from bulk_fields import Dice, fade, noise, over, picture_plane, softened  # noqa: E402
 from bulk_flaws import BY_RELIEF, DRAWN  # noqa: E402
 from bulk_places import clutter, crumbs, fingers, stand, table_top  # noqa: E402
 
@@ -32,8 +32,7 @@ def draw(n, size, seed, device="cpu", clean=0.4):
     """See the contract in README.md: image, bar, maps, present, tricky, kind; the same for a seed and device."""
     height, width = size
     dice = Dice(n, device, seed)
-    y, x = torch.meshgrid(torch.linspace(-1, 1, height, device=device), torch.linspace(-1, 1, width, device=device) * width / height, indexing="ij")
-    q = torch.stack([x, y]).expand(n, 2, height, width)
+    q = picture_plane(n, size, device)
     kind = dice.chance(NO_SOAP, n).long()
     soap = (1 - kind).view(n, 1, 1, 1).float()
     wanted, tricky = plan(dice, clean, kind)

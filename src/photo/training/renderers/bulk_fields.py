@@ -5,6 +5,13 @@ import torch
 import torch.nn.functional as F
 
 
+def picture_plane(n, size, device):
+    """Where each pixel lies, [n, 2, H, W]: x and y, -1 to 1 from top to bottom, x as far as the picture is wide."""
+    height, width = size
+    y, x = torch.meshgrid(torch.linspace(-1, 1, height, device=device), torch.linspace(-1, 1, width, device=device) * width / height, indexing="ij")
+    return torch.stack([x, y]).expand(n, 2, height, width)
+
+
 class Dice:
     """Everything random comes from here: one generator on the device, so that a seed draws the same pictures."""
 

@@ -10,7 +10,7 @@ import torch
 sys.path.insert(0, os.path.dirname(os.path.abspath(__file__)))
 from bulk_camera import light_field, photographed  # noqa: E402
 from bulk_designs import colours  # noqa: E402
-from bulk_fields import Dice, cells, fade, noise, over, scattered, turned  # noqa: E402
+from bulk_fields import Dice, cells, fade, noise, over, picture_plane, scattered, turned  # noqa: E402
 from bulk_places import box_distance, clutter, crumbs, table_top  # noqa: E402
 
 FINDINGS = 16
@@ -170,8 +170,7 @@ def draw(n, size, seed, device="cpu", clean=0.4):
     """See the contract in README.md; every picture is without soap, and `clean` says nothing here."""
     height, width = size
     dice = Dice(n, device, seed)
-    y, x = torch.meshgrid(torch.linspace(-1, 1, height, device=device), torch.linspace(-1, 1, width, device=device) * width / height, indexing="ij")
-    q = torch.stack([x, y]).expand(n, 2, height, width)
+    q = picture_plane(n, size, device)
     ground = crumbs(dice, q, clutter(dice, q, table_top(dice, q), busy=False))
     wide = width / height
     for place in range(4):
