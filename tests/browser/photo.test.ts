@@ -89,9 +89,10 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
     await hands(page).line.fill('/diagnose words:"dots"');
     await handOver(page, how);
     await page.getByText(`Attached: ${how}.png`).waitFor();
-    expect(
-      await page.locator('.attachments img').evaluate((image: HTMLImageElement) => image.naturalWidth),
-    ).toBe(960);
+    // The name stands there at once; the picture is decoded after it.
+    await expect
+      .poll(() => page.locator('.attachments img').evaluate((image: HTMLImageElement) => image.naturalWidth))
+      .toBe(960);
     await page.getByRole('button', { name: `Remove ${how}.png` }).click();
     expect(await page.locator('.attachments li').count()).toBe(0);
   });
