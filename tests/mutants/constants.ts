@@ -1,6 +1,6 @@
 /**
  * Changes one constant at a time in a copy of the project and runs the tests that should mind: each change must
- * turn one red. `npm run mutants` prints a line a change and fails if any went unnoticed.
+ * turn one red. `npm run mutants:constants` prints a line a change and fails if any went unnoticed.
  */
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';

@@ -24,6 +24,24 @@ const ONE_CARBON = 'no other colour of either list has the number 77268';
 const SAME_SPOONS = 'exactly so many teaspoons are as many by the finer step as by the coarser';
 
 export const EQUIVALENT: readonly Equivalent[] = [
+  {
+    file: 'src/engine/batch/lye/lye.ts',
+    from: '(scale.oilGrams * points) / COARSEST_STEP_POINTS',
+    to: 'scale.oilGrams * points * COARSEST_STEP_POINTS',
+    why: 'the coarsest step is one point',
+  },
+  {
+    file: 'src/engine/batch/lye/lye-choice.ts',
+    from: 'potassium < sodium',
+    to: 'potassium <= sodium',
+    why: 'two words never begin at one place',
+  },
+  {
+    file: 'src/engine/batch/lye/lye-solution.ts',
+    from: 'px >= x',
+    to: 'px > x',
+    why: 'a point of the table lies on the line before it and on the line after it',
+  },
   { file: carrier, from: 'dishTest === undefined', to: 'false', why: 'no carrier is called undefined' },
   { file: carrier, from: 'teaspoons < 3', to: 'teaspoons <= 3', why: SAME_SPOONS },
   { file: carrier, from: 'teaspoons < 12', to: 'teaspoons <= 12', why: SAME_SPOONS },

@@ -5,6 +5,7 @@ import {
   interpolate,
   lyeMixingRise,
   lyeSolutionDensity,
+  neutralisingRise,
 } from '../../src/engine/batch/lye/lye-solution.ts';
 import { waterGrams, waterWays } from '../../src/engine/batch/lye/water.ts';
 
@@ -60,6 +61,16 @@ describe('heat of dissolving (Felder and Rousseau, Elementary Principles of Chem
   test('thinning a mole from three of water to ten gives the difference, 13.64 kJ', () => {
     const rise = dilutionRise(NAOH, { waterBefore: 3 * WATER, waterAfter: 10 * WATER });
     expect(rise).toBeCloseTo(13_640 / ((NAOH + 10 * WATER) * HEAT_CAPACITY), 1);
+    const half = dilutionRise(NAOH / 2, { waterBefore: 1.5 * WATER, waterAfter: 5 * WATER });
+    expect(half).toBeCloseTo(rise, 9);
+  });
+
+  test('a mole of strong acid gives the lye that takes it 55.8 to 57.3 kJ (CRC Handbook): 15.9 to 16.4 K in 1 kg', () => {
+    const rise = neutralisingRise(1, 1000);
+    expect(rise).toBeGreaterThan(55_800 / (1000 * HEAT_CAPACITY));
+    expect(rise).toBeLessThan(57_300 / (1000 * HEAT_CAPACITY));
+    expect(neutralisingRise(0.5, 250)).toBeCloseTo(2 * rise, 9);
+    expect(neutralisingRise(0, 250)).toBe(0);
   });
 
   test('100 g of ice takes 41.8 kJ to become water of 20 C: 334 J/g and 4.18 J/(g K) (CRC Handbook, from memory)', () => {

@@ -33,6 +33,9 @@ describe('lye that is refused says what was written', () => {
     ['both, KOH 80%', 'lye-shares-unclear'],
     ['50% 30% lye solution', 'lye-unreadable'],
     ['0% lye solution', 'lye-unreadable'],
+    // Caustic to some, household bleach to others.
+    ['lejía', 'lye-or-bleach'],
+    ['lejia 4%', 'lye-or-bleach'],
   ] as const)('%s: %s', ([text, id]) => {
     expect(no(() => parseLye(text))).toEqual({ id, values: { text } });
   });
@@ -57,9 +60,11 @@ describe('lye that is refused says what was written', () => {
 
 describe('lye that is read', () => {
   test.for([
+    ['lejía cáustica NaOH', { kind: 'NaOH' }],
     ['potasa cáustica', { kind: 'KOH' }],
     ['caustic potash', { kind: 'KOH' }],
     ['KOH 90', { kind: 'KOH', kohPurity: 0.9 }],
+    ['NaOH 98', { kind: 'NaOH', naohPurity: 0.98 }],
     ['KOH 85,5 %', { kind: 'KOH', kohPurity: 0.855 }],
     ['50% NaOH solution', { kind: 'NaOH', solutionPercent: 50 }],
     ['KOH solution 45%', { kind: 'KOH', solutionPercent: 45 }],
@@ -71,7 +76,7 @@ describe('lye that is read', () => {
     // Lye kept dissolved is nearly always half water (common practice).
     ['premixed lye', { kind: 'NaOH', solutionPercent: 50 }],
   ] as const)('%s', ([text, lye]) => {
-    expect(parseLye(text)).toEqual(lye);
+    expect(parseLye(text)).toStrictEqual(lye);
   });
 
   test.for([
@@ -84,6 +89,7 @@ describe('lye that is read', () => {
     ['both, 12 potassium', 0.12],
     ['KOH 30% NaOH 70%', 0.3],
     ['NaOH 70% KOH 30%', 0.3],
+    ['sodium hydroxide 5 potassium hydroxide 95', 0.95],
     // Rounded shares still make a whole within half a percent.
     ['NaOH 66.7% KOH 33.8%', 0.338],
     ['dual lye 50/50', 0.5],
