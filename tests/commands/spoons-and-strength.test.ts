@@ -133,7 +133,7 @@ describe('the spoons one owns', () => {
   });
 
   test('where even the smallest is too much for any colour, that is said', async () => {
-    await ask('/prefer owned:"1 tsp"');
+    await ask('/prefer owned:"1 Tbsp, 1 tsp"');
     for (const line of ['/match target:#8f7fb0 portion:"2 Tbsp"', '/palette today portion:"2 Tbsp"']) {
       const { id, problem } = await ask(line);
       expect(id).toBe('spoons-too-large');
