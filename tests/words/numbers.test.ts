@@ -93,7 +93,7 @@ describe('one decimal sign in an answer', () => {
   let conversation: Conversation;
   beforeAll(async () => {
     const registry = await readCommands(new URL('../../commands/', import.meta.url));
-    const services = { store: await openStore('sqlite::memory:'), workers: sharedWorkers({ draws: false }) };
+    const services = { store: await openStore('sqlite::memory:'), workers: sharedWorkers() };
     const onFault = (fault: unknown) => {
       throw fault;
     };
