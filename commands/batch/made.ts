@@ -1,5 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { additiveById } from '../../src/engine/batch/additives.ts';
+import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { cureDays } from '../../src/engine/batch/curing/cure-time.ts';
 import { leadingAmount } from '../../src/engine/batch/leading-amount.ts';
 import type { MadeColour, MadePortion } from '../../src/engine/batch/made/made.ts';

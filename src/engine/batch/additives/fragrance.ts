@@ -1,11 +1,11 @@
-import { type RiskyScent, riskyScents } from '../hazards/scents/read.ts';
-import { NEEDS_CERTIFICATE, type ScentRisk } from '../hazards/scents/scents.ts';
-import { plainText, readDecimal } from '../quantities/number.ts';
-import { refuse } from '../refusal.ts';
-import type { FragranceAsk } from './request.ts';
-import { shown } from './shown.ts';
+import { type RiskyScent, riskyScents } from '../../hazards/scents/read.ts';
+import { NEEDS_CERTIFICATE, type ScentRisk } from '../../hazards/scents/scents.ts';
+import { plainText, readDecimal } from '../../quantities/number.ts';
+import { refuse } from '../../refusal.ts';
+import type { FragranceAsk } from '../request.ts';
+import { shown } from '../shown.ts';
 
-declare module '../refusal.ts' {
+declare module '../../refusal.ts' {
   interface Reasons {
     'percent-unreadable': { text: string };
     /** One percent beside the word vanillin, or two of which neither is marked: dose or content? */

@@ -1,5 +1,5 @@
-import type { Origin } from '../origin.ts';
-import { type Additive, type AdditiveEffect, FOOD, type JugManner } from './additive.ts';
+import type { Origin } from '../../origin.ts';
+import { type Additive, type AdditiveEffect, FOOD, type JugManner } from '../additives/additive.ts';
 
 /** A liquid as the food tables print it: percents of its mass. */
 type Row = {

@@ -1,13 +1,13 @@
-import { plainText, readDecimal } from '../quantities/number.ts';
-import { refuse } from '../refusal.ts';
-import { fold } from '../text/fold.ts';
-import { additiveById, gramsOf, knownAdditive, refuseSpirit } from './additives.ts';
-import { leadingAmount } from './leading-amount.ts';
+import { plainText, readDecimal } from '../../quantities/number.ts';
+import { refuse } from '../../refusal.ts';
+import { fold } from '../../text/fold.ts';
+import { additiveById, gramsOf, knownAdditive, refuseSpirit } from '../additives/additives.ts';
+import { leadingAmount } from '../leading-amount.ts';
 import { LIQUIDS } from './liquid-table.ts';
-import type { AdditiveAsk, AdditiveId } from './request.ts';
-import { shown } from './shown.ts';
+import type { AdditiveAsk, AdditiveId } from '../request.ts';
+import { shown } from '../shown.ts';
 
-declare module '../refusal.ts' {
+declare module '../../refusal.ts' {
   interface Reasons {
     /** Strong drink or alcohol: it burns, and seizes the batter. */
     'liquid-is-spirit': { text: string };

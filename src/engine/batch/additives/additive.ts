@@ -1,5 +1,5 @@
-import type { Band, Origin } from '../origin.ts';
-import type { AdditiveId } from './request.ts';
+import type { Band, Origin } from '../../origin.ts';
+import type { AdditiveId } from '../request.ts';
 
 /** What an additive does besides weighing something; `src/words` speaks each. */
 export type AdditiveEffect =

@@ -1,12 +1,12 @@
-import { additiveById } from './additives.ts';
-import { isPaste, isSaltBar, isSoft, SALT_BAR_HOURS } from './bar-kind.ts';
-import { solidAt } from './blend-limits.ts';
-import { hydroxideDemand, superfatPercent } from './lye/lye.ts';
-import { oilById } from './oils/find-oil.ts';
-import type { PlanWarning } from './planning/plan-warning.ts';
-import type { Filled } from './portions/portions.ts';
-import { batchWaterGrams, kohShareOf, type Recipe, saltPercentOf } from './recipe.ts';
-import type { AdditiveId } from './request.ts';
+import { additiveById } from '../additives/additives.ts';
+import { isPaste, isSaltBar, isSoft, SALT_BAR_HOURS } from '../bar-kind.ts';
+import { solidAt } from '../blend-limits.ts';
+import { hydroxideDemand, superfatPercent } from '../lye/lye.ts';
+import { oilById } from '../oils/find-oil.ts';
+import type { PlanWarning } from '../planning/plan-warning.ts';
+import type { Filled } from '../portions/portions.ts';
+import { batchWaterGrams, kohShareOf, type Recipe, saltPercentOf } from '../recipe.ts';
+import type { AdditiveId } from '../request.ts';
 
 /** Grams of lye below which nobody need hear of it. */
 const WORTH_WEIGHING = 0.1;

@@ -1,22 +1,22 @@
-import { metalIn, refuseMetal } from '../colourants/metals.ts';
-import { refuseBarred } from '../hazards/colours/refuse.ts';
-import { riskyScents } from '../hazards/scents/read.ts';
-import type { Amount } from '../quantities/amount.ts';
-import { plainText, readDecimal } from '../quantities/number.ts';
-import { refuse } from '../refusal.ts';
-import { fold } from '../text/fold.ts';
+import { metalIn, refuseMetal } from '../../colourants/metals.ts';
+import { refuseBarred } from '../../hazards/colours/refuse.ts';
+import { riskyScents } from '../../hazards/scents/read.ts';
+import type { Amount } from '../../quantities/amount.ts';
+import { plainText, readDecimal } from '../../quantities/number.ts';
+import { refuse } from '../../refusal.ts';
+import { fold } from '../../text/fold.ts';
 import type { Additive } from './additive.ts';
 import { ADDITIVES } from './additive-table.ts';
-import { leadingAmount } from './leading-amount.ts';
-import { oilById } from './oils/find-oil.ts';
-import type { OilMass } from './oils/oil.ts';
-import type { AdditiveAsk, AdditiveId } from './request.ts';
-import { shown } from './shown.ts';
+import { leadingAmount } from '../leading-amount.ts';
+import { oilById } from '../oils/find-oil.ts';
+import type { OilMass } from '../oils/oil.ts';
+import type { AdditiveAsk, AdditiveId } from '../request.ts';
+import { shown } from '../shown.ts';
 
 export type { Additive, AdditiveEffect } from './additive.ts';
 export { ADDITIVES };
 
-declare module '../refusal.ts' {
+declare module '../../refusal.ts' {
   interface Reasons {
     'additive-unknown': { text: string; known: readonly AdditiveId[] };
     'additive-without-amount': { text: string };

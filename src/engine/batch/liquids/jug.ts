@@ -1,9 +1,9 @@
-import { heldBackWater } from '../dispersion/shift.ts';
-import { refuse } from '../refusal.ts';
-import type { AdditiveMass } from './additives.ts';
-import type { AdditiveId } from './request.ts';
+import { heldBackWater } from '../../dispersion/shift.ts';
+import { refuse } from '../../refusal.ts';
+import type { AdditiveMass } from '../additives/additives.ts';
+import type { AdditiveId } from '../request.ts';
 
-declare module '../refusal.ts' {
+declare module '../../refusal.ts' {
   interface Reasons {
     'lye-too-strong': { percent: number; most: number };
     'milk-more-than-water': { additiveGrams: number; waterGrams: number };
