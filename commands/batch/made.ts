@@ -22,7 +22,7 @@ import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import type { KeptPlan } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
-import { findJar, type Jar } from '../../src/records/shelf/jar.ts';
+import { findJar, type Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
 declare module '../../src/engine/refusal.ts' {

@@ -1,7 +1,7 @@
-import { Refusal } from '../../engine/refusal.ts';
-import { fold } from '../../engine/text/fold.ts';
-import { findItem, listShelf } from './queries.ts';
-import type { Shelf, ShelfItem } from './shelf.ts';
+import { Refusal } from '../../../engine/refusal.ts';
+import { fold } from '../../../engine/text/fold.ts';
+import { findItem, listShelf } from '../queries.ts';
+import type { Shelf, ShelfItem } from '../shelf.ts';
 
 /** The item of exactly that id or name, as colours are compared. */
 export const ownNamed = (own: readonly ShelfItem[], text: string): ShelfItem | undefined =>

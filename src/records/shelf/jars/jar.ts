@@ -1,20 +1,20 @@
-import type { FoundColour } from '../../engine/batch/planning/written-plan.ts';
-import { colourantById } from '../../engine/colourants/catalogue.ts';
-import type { Colourant } from '../../engine/colourants/colourant.ts';
-import { findColourant } from '../../engine/colourants/find.ts';
-import { refuseBarredJar } from '../../engine/hazards/index.ts';
-import type { Amount } from '../../engine/quantities/amount.ts';
-import type { Measures } from '../../engine/quantities/units.ts';
-import { Refusal, refuse } from '../../engine/refusal.ts';
-import { checkIngredients } from '../../engine/stability/check.ts';
-import { checkColourant } from '../../engine/stability/check-colourant.ts';
-import { legalShareOf, underLaw } from '../../engine/stability/legal-share.ts';
-import { cut } from '../../engine/text/cut.ts';
+import type { FoundColour } from '../../../engine/batch/planning/written-plan.ts';
+import { colourantById } from '../../../engine/colourants/catalogue.ts';
+import type { Colourant } from '../../../engine/colourants/colourant.ts';
+import { findColourant } from '../../../engine/colourants/find.ts';
+import { refuseBarredJar } from '../../../engine/hazards/index.ts';
+import type { Amount } from '../../../engine/quantities/amount.ts';
+import type { Measures } from '../../../engine/quantities/units.ts';
+import { Refusal, refuse } from '../../../engine/refusal.ts';
+import { checkIngredients } from '../../../engine/stability/check.ts';
+import { checkColourant } from '../../../engine/stability/check-colourant.ts';
+import { legalShareOf, underLaw } from '../../../engine/stability/legal-share.ts';
+import { cut } from '../../../engine/text/cut.ts';
 import { timesItsKind } from './learnt-strength.ts';
 import { ownElseCatalogue } from './own-jar.ts';
-import type { Shelf, ShelfItem } from './shelf.ts';
+import type { Shelf, ShelfItem } from '../shelf.ts';
 
-declare module '../../engine/refusal.ts' {
+declare module '../../../engine/refusal.ts' {
   interface Reasons {
     'jar-unidentified': { readonly name: string };
     'spoons-not-weighed': { readonly name: string };

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import { StoreFailure } from '../failure.ts';
-import type { Calibration, ShelfItem } from './shelf.ts';
+import { StoreFailure } from '../../failure.ts';
+import type { Calibration, ShelfItem } from '../shelf.ts';
 
 const belief = z.object({ ln: z.number(), spread: z.number().positive() });
 /** Natural logarithms of the scales on K and S, as `engine/colour` believes them. */

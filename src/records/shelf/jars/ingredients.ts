@@ -1,12 +1,12 @@
-import { refusePoisonIn } from '../../engine/hazards/index.ts';
-import { refuse } from '../../engine/refusal.ts';
-import { checkIngredients } from '../../engine/stability/check.ts';
-import { permittedSummary } from '../../engine/stability/permitted-summary.ts';
-import type { IngredientReport } from '../../engine/stability/report.ts';
-import { cut } from '../../engine/text/cut.ts';
-import { written } from '../record.ts';
-import { ingredientsKind } from './schema.ts';
-import type { Ingredients } from './shelf.ts';
+import { refusePoisonIn } from '../../../engine/hazards/index.ts';
+import { refuse } from '../../../engine/refusal.ts';
+import { checkIngredients } from '../../../engine/stability/check.ts';
+import { permittedSummary } from '../../../engine/stability/permitted-summary.ts';
+import type { IngredientReport } from '../../../engine/stability/report.ts';
+import { cut } from '../../../engine/text/cut.ts';
+import { written } from '../../record.ts';
+import { ingredientsKind } from '../schema.ts';
+import type { Ingredients } from '../shelf.ts';
 
 /**
  * An ingredient list as an item keeps it, and what the chemistry makes of it. Refuses a list with a metal that must
