@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Block, Next, Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { oilGramsFor } from '../../src/engine/batch/fit.ts';
 import { fillPortions } from '../../src/engine/batch/portions/portions.ts';
 import { batterOfPot } from '../../src/engine/batch/portions/pot.ts';

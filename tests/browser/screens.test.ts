@@ -1,7 +1,7 @@
 import { writeFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readCommandLine } from '../../src/conversation/command-line.ts';
+import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
 import { photographBar } from '../../src/demo/bar-photo.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type Member, type Options, permissionBits } from '../../src/loopback/index.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { parseAdditives } from '../../../src/engine/batch/additives/additives.ts';
-import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parseFragrance } from '../../../src/engine/batch/additives/fragrance.ts';
+import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parseLiquids } from '../../../src/engine/batch/liquids/liquid-list.ts';
 import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
 import { parseWater } from '../../../src/engine/batch/lye/water.ts';

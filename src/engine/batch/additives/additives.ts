@@ -5,13 +5,13 @@ import type { Amount } from '../../quantities/amount.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import { fold } from '../../text/fold.ts';
-import type { Additive } from './additive.ts';
-import { ADDITIVES } from './additive-table.ts';
 import { leadingAmount } from '../leading-amount.ts';
 import { oilById } from '../oils/find-oil.ts';
 import type { OilMass } from '../oils/oil.ts';
 import type { AdditiveAsk, AdditiveId } from '../request.ts';
 import { shown } from '../shown.ts';
+import type { Additive } from './additive.ts';
+import { ADDITIVES } from './additive-table.ts';
 
 export type { Additive, AdditiveEffect } from './additive.ts';
 export { ADDITIVES };

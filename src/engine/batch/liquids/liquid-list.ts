@@ -3,9 +3,9 @@ import { refuse } from '../../refusal.ts';
 import { fold } from '../../text/fold.ts';
 import { additiveById, gramsOf, knownAdditive, refuseSpirit } from '../additives/additives.ts';
 import { leadingAmount } from '../leading-amount.ts';
-import { LIQUIDS } from './liquid-table.ts';
 import type { AdditiveAsk, AdditiveId } from '../request.ts';
 import { shown } from '../shown.ts';
+import { LIQUIDS } from './liquid-table.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {

@@ -1,8 +1,8 @@
 import { parseStock } from '../../../engine/quantities/stock.ts';
 import type { Measures } from '../../../engine/quantities/units.ts';
-import { gramsOf } from './jar.ts';
 import { findItem } from '../queries.ts';
 import type { Shelf } from '../shelf.ts';
+import { gramsOf } from './jar.ts';
 
 /** An amount of an item in grams: spoons count by the member's own weighing, else by what such a powder weighs. */
 export async function itemGrams(

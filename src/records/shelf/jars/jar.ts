@@ -10,9 +10,9 @@ import { checkIngredients } from '../../../engine/stability/check.ts';
 import { checkColourant } from '../../../engine/stability/check-colourant.ts';
 import { legalShareOf, underLaw } from '../../../engine/stability/legal-share.ts';
 import { cut } from '../../../engine/text/cut.ts';
+import type { Shelf, ShelfItem } from '../shelf.ts';
 import { timesItsKind } from './learnt-strength.ts';
 import { ownElseCatalogue } from './own-jar.ts';
-import type { Shelf, ShelfItem } from '../shelf.ts';
 
 declare module '../../../engine/refusal.ts' {
   interface Reasons {

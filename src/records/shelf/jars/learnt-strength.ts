@@ -1,6 +1,6 @@
 import type { Colourant } from '../../../engine/colourants/colourant.ts';
-import { calibrationOf } from './calibration.ts';
 import type { ShelfItem } from '../shelf.ts';
+import { calibrationOf } from './calibration.ts';
 
 /** Nearer to its kind than this, a jar is as strong as it: level spoons scatter by as much (common practice). */
 const AS_STRONG = 0.08;

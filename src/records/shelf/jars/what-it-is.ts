@@ -3,9 +3,9 @@ import type { Colourant } from '../../../engine/colourants/colourant.ts';
 import { refuseBarredJar } from '../../../engine/hazards/index.ts';
 import { Refusal } from '../../../engine/refusal.ts';
 import type { IngredientReport } from '../../../engine/stability/report.ts';
+import type { Ingredients } from '../shelf.ts';
 import { readIngredients } from './ingredients.ts';
 import { identify } from './jar.ts';
-import type { Ingredients } from '../shelf.ts';
 
 /** What an item was found to be, and from which list. */
 export type WhatItIs = {

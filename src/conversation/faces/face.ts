@@ -1,5 +1,5 @@
-import type { Block, Caution, FoldId, Reply } from './reply.ts';
-import { FOLDS } from './reply.ts';
+import type { Block, Caution, FoldId, Reply } from '../reply.ts';
+import { FOLDS } from '../reply.ts';
 
 /** Words a face has at most where its command says nothing else. */
 export const MOST_WORDS = 130;

@@ -1,5 +1,5 @@
-import { distance, slipsIn } from '../engine/text/edit-distance.ts';
-import { fold } from '../engine/text/fold.ts';
+import { distance, slipsIn } from '../../engine/text/edit-distance.ts';
+import { fold } from '../../engine/text/fold.ts';
 
 /** Words that makers use for one thing which commands call by one name each, in both languages. */
 const ALIKE: readonly (readonly string[])[] = [

@@ -1,7 +1,7 @@
-import { refuse } from '../engine/refusal.ts';
-import type { Question } from './question.ts';
+import { refuse } from '../../engine/refusal.ts';
+import type { Question } from '../question.ts';
 
-declare module '../engine/refusal.ts' {
+declare module '../../engine/refusal.ts' {
   interface Reasons {
     'text-too-long': { readonly most: number };
   }

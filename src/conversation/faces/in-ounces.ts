@@ -1,6 +1,6 @@
-import { ouncesFirst } from '../words/masses.ts';
-import type { Language } from '../words/sentence.ts';
-import type { Block, Reply } from './reply.ts';
+import { ouncesFirst } from '../../words/masses.ts';
+import type { Language } from '../../words/sentence.ts';
+import type { Block, Reply } from '../reply.ts';
 
 /** A reply for whoever weighs in ounces: see `ouncesFirst`. A recipe as its maker wrote it (small print) stays so. */
 export function inOunces<Target>(reply: Reply<Target>, language: Language): Reply<Target> {

@@ -1,5 +1,5 @@
-import { quoted } from '../engine/text/option-line.ts';
-import type { Given } from './question.ts';
+import { quoted } from '../../engine/text/option-line.ts';
+import type { Given } from '../question.ts';
 
 /** A command with its options as it would be typed; files are left out. */
 export const lineOf = (command: string, given: Given): string =>

@@ -1,6 +1,6 @@
-import type { Words } from '../words/index.ts';
+import type { Words } from '../../words/index.ts';
+import type { Block, Form, Reply } from '../reply.ts';
 import { faceOf } from './face.ts';
-import type { Block, Form, Reply } from './reply.ts';
 
 /** A reply as plain text: the number first, then the why, then the caution. */
 export function textOf(reply: Reply<unknown>, say: Words): string {

@@ -1,15 +1,15 @@
 import { randomBytes } from 'node:crypto';
-import { keepFolds } from '../records/folds/index.ts';
-import { meet, metBefore } from '../records/met.ts';
-import { preferencesOf } from '../records/preferences.ts';
-import type { Store } from '../records/store.ts';
-import type { Conversation } from './conversation.ts';
+import { keepFolds } from '../../records/folds/index.ts';
+import { meet, metBefore } from '../../records/met.ts';
+import { preferencesOf } from '../../records/preferences.ts';
+import type { Store } from '../../records/store.ts';
+import type { Conversation } from '../conversation.ts';
+import type { Follow } from '../follow.ts';
+import type { Origin } from '../question.ts';
+import type { Caution, Choice, Next, Reply } from '../reply.ts';
+import { holderOf, signed } from '../sealed.ts';
 import { foldsOf, shortened } from './face.ts';
-import type { Follow } from './follow.ts';
 import { askNext, openFold, packed } from './open-fold.ts';
-import type { Origin } from './question.ts';
-import type { Caution, Choice, Next, Reply } from './reply.ts';
-import { holderOf, signed } from './sealed.ts';
 
 /**
  * A reply with its face as this member is shown it: standing cautions that they have met are one line, what does not fit

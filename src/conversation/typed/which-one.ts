@@ -1,11 +1,11 @@
 import { z } from 'zod';
-import { Refusal } from '../engine/refusal.ts';
-import { type AskedLine, askedLineOf, keepAskedLine } from '../records/asked/index.ts';
-import { type Action, followUp } from './command.ts';
-import type { Context } from './context.ts';
+import { Refusal } from '../../engine/refusal.ts';
+import { type AskedLine, askedLineOf, keepAskedLine } from '../../records/asked/index.ts';
+import { type Action, followUp } from '../command.ts';
+import type { Context } from '../context.ts';
+import type { Given } from '../question.ts';
+import type { Choice, Form, Reply } from '../reply.ts';
 import { lineOf } from './line-of.ts';
-import type { Given } from './question.ts';
-import type { Choice, Form, Reply } from './reply.ts';
 import {
   type Candidate,
   optionWith,

@@ -1,10 +1,10 @@
 import { z } from 'zod';
-import { type FoldedAnswer, foldsOfAnswer } from '../records/folds/index.ts';
-import { followUp } from './command.ts';
-import { readCommandLine } from './command-line.ts';
-import type { Context } from './context.ts';
+import { type FoldedAnswer, foldsOfAnswer } from '../../records/folds/index.ts';
+import { followUp } from '../command.ts';
+import type { Context } from '../context.ts';
+import { type Block, FOLDS, type Reply } from '../reply.ts';
+import { readCommandLine } from '../typed/command-line.ts';
 import { foldsOf } from './face.ts';
-import { type Block, FOLDS, type Reply } from './reply.ts';
 
 /** The answer is filed under the member whom it was given to; whoever reads it may press. */
 const kept = { member: z.string(), answer: z.string() };

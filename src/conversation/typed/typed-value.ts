@@ -1,6 +1,6 @@
-import { numberTyped, yesNoTyped } from '../engine/text/option-value.ts';
-import type { DeclaredOption } from './declared.ts';
-import type { OptionValue } from './question.ts';
+import { numberTyped, yesNoTyped } from '../../engine/text/option-value.ts';
+import type { DeclaredOption } from '../declared.ts';
+import type { OptionValue } from '../question.ts';
 
 /** A text as the option's kind wants it; as it stands where it is none, so that validation names what is wrong. */
 export function typedValue({ kind }: Pick<DeclaredOption, 'kind'>, text: string): OptionValue {

@@ -1,11 +1,11 @@
 import type { z } from 'zod';
-import { refuse } from '../engine/refusal.ts';
-import type { DeclaredOption } from './declared.ts';
-import { repeatedName } from './declared.ts';
+import { refuse } from '../../engine/refusal.ts';
+import type { DeclaredOption } from '../declared.ts';
+import { repeatedName } from '../declared.ts';
+import type { Given } from '../question.ts';
 import { optionMeant } from './option-meant.ts';
-import type { Given } from './question.ts';
 
-declare module '../engine/refusal.ts' {
+declare module '../../engine/refusal.ts' {
   interface Reasons {
     'option-missing': { option: string };
     /** `meant`: the option that was likely meant. */

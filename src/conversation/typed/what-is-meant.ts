@@ -1,12 +1,12 @@
 import { z } from 'zod';
-import { barredIn } from '../engine/hazards/index.ts';
-import { byLanguage, type Language } from '../engine/language.ts';
-import { isNearBarred } from '../engine/questions/near-barred.ts';
-import type { Refusal } from '../engine/refusal.ts';
-import { closestThing, slipsInName } from '../engine/text/closest-name.ts';
-import { distance } from '../engine/text/edit-distance.ts';
-import { fold } from '../engine/text/fold.ts';
-import type { Given } from './question.ts';
+import { barredIn } from '../../engine/hazards/index.ts';
+import { byLanguage, type Language } from '../../engine/language.ts';
+import { isNearBarred } from '../../engine/questions/near-barred.ts';
+import type { Refusal } from '../../engine/refusal.ts';
+import { closestThing, slipsInName } from '../../engine/text/closest-name.ts';
+import { distance } from '../../engine/text/edit-distance.ts';
+import { fold } from '../../engine/text/fold.ts';
+import type { Given } from '../question.ts';
 
 /** One thing that may be meant: what a button says, and what takes the place of the unclear text. */
 export type Candidate = { readonly label: string; readonly text: string };

@@ -1,7 +1,7 @@
-import { clearLanguageOf } from '../engine/hazards/index.ts';
-import type { Language } from '../engine/language.ts';
-import { cut } from '../engine/text/cut.ts';
-import type { Question } from './question.ts';
+import { clearLanguageOf } from '../../engine/hazards/index.ts';
+import type { Language } from '../../engine/language.ts';
+import { cut } from '../../engine/text/cut.ts';
+import type { Question } from '../question.ts';
 
 /** So many characters tell it. */
 const ENOUGH = 600;

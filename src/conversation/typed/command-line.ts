@@ -1,14 +1,14 @@
-import { refuse } from '../engine/refusal.ts';
-import { cut } from '../engine/text/cut.ts';
+import { refuse } from '../../engine/refusal.ts';
+import { cut } from '../../engine/text/cut.ts';
 import {
   type FoundOption,
   nextOption,
   OPENING,
   oneSpelling,
   quotedValue,
-} from '../engine/text/option-line.ts';
+} from '../../engine/text/option-line.ts';
 
-declare module '../engine/refusal.ts' {
+declare module '../../engine/refusal.ts' {
   interface Reasons {
     'line-not-a-command': Record<string, never>;
     'line-quote-open': { option: string };
