@@ -1,4 +1,4 @@
-import { tmpdir } from 'node:os';
+import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
 
@@ -10,8 +10,8 @@ const rooms = (...names: readonly string[]) => names.map(room => `tests/${room}/
 
 /** Computing alone: no socket, no thread, no process. */
 const pure = rooms('engine', 'standards', 'conversation', 'words', 'terminal', 'structure');
-/** Kills, races and floods, the browser, and what counts threads or memory: each file in a process of its own. */
-const alone = rooms('faults', 'browser', 'workers');
+/** What counts threads or memory: each file in a process of its own, which costs some five seconds. */
+const alone = [...rooms('workers'), 'tests/faults/{soak,stuck}.test.ts'];
 
 export default defineConfig({
   test: {
@@ -20,8 +20,8 @@ export default defineConfig({
     hookTimeout: 300_000,
     expect: { poll: { timeout: 60_000 } },
     setupFiles: ['tests/seed.ts'],
-    // Every core there is. Files that start threads or wait for a socket leave room for one another.
-    maxWorkers: '100%',
+    // One more than there are cores: files that wait, for a clock or for a process, leave room for another.
+    maxWorkers: availableParallelism() + 1,
     // Node itself loads what is tested, as in production, instead of a bundler's module runner.
     experimental: { viteModuleRunner: false },
     projects: [

@@ -7,6 +7,9 @@ import './seed.ts';
  */
 export const WHOLE = process.env.WALKS === 'whole';
 
+/** How many of something long the usual run does, and how many the whole walk. */
+export const howMany = (usual: number, whole: number): number => (WHOLE ? whole : usual);
+
 /** So many of these in their order, drawn by chance (Knuth's algorithm S); `word` draws others than another word. */
 export function drawn<One>(all: readonly One[], most: number, word = ''): readonly One[] {
   if (WHOLE || all.length <= most) return all;

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
-import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
 import type { Form, Reply } from '../../src/conversation/reply.ts';
-import { Offer } from '../../src/conversation/which-one.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { Offer } from '../../src/conversation/typed/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';

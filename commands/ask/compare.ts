@@ -10,7 +10,7 @@ import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { nameOf, rough, spoonsOf } from '../../src/presenting/dose.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { listShelf, type ShelfItem } from '../../src/records/shelf/index.ts';
-import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
+import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts';
 
 /** More jars than this are no comparison. */
 const MOST = 5;

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
-import { readCommandLine } from '../../src/conversation/command-line.ts';
 import type { Context } from '../../src/conversation/context.ts';
+import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';
 

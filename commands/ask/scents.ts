@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import { refuseSpirit } from '../../src/engine/batch/additives.ts';
+import { refuseSpirit } from '../../src/engine/batch/additives/additives.ts';
 import { riskyScents } from '../../src/engine/hazards/index.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { foldedWords } from '../../src/engine/text/fold.ts';

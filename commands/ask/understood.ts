@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import type { Block, Choice } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { askFollowUps } from './follow-ups.ts';
 

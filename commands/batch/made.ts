@@ -1,5 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { additiveById } from '../../src/engine/batch/additives.ts';
+import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { cureDays } from '../../src/engine/batch/curing/cure-time.ts';
 import { leadingAmount } from '../../src/engine/batch/leading-amount.ts';
 import type { MadeColour, MadePortion } from '../../src/engine/batch/made/made.ts';
@@ -22,7 +22,7 @@ import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import type { KeptPlan } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
-import { findJar, type Jar } from '../../src/records/shelf/jar.ts';
+import { findJar, type Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
 declare module '../../src/engine/refusal.ts' {

@@ -21,14 +21,14 @@ import {
   withdrawCalibration,
 } from '../../src/records/calibrations/index.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
+import { findItem, keepCalibration } from '../../src/records/shelf/index.ts';
 import {
   calibrationOf,
   calibrationRecord,
   type LotCalibration,
-} from '../../src/records/shelf/calibration.ts';
-import { findItem, keepCalibration } from '../../src/records/shelf/index.ts';
-import { type Jar, jarOf } from '../../src/records/shelf/jar.ts';
-import { timesItsKind } from '../../src/records/shelf/learnt-strength.ts';
+} from '../../src/records/shelf/jars/calibration.ts';
+import { type Jar, jarOf } from '../../src/records/shelf/jars/jar.ts';
+import { timesItsKind } from '../../src/records/shelf/jars/learnt-strength.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 import { calibrationData } from './data.ts';
 import { type GivenBars, givenBars } from './given-bars.ts';

@@ -13,7 +13,7 @@ import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { predictedData, tenth, wordOf } from '../../src/presenting/colour/view.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** Everything a plan of test bars is told from. */

@@ -14,9 +14,9 @@ import { LYE_RISK } from '../../src/presenting/colour/candidates.ts';
 import { colourJar, spooned } from '../../src/presenting/colour/jars.ts';
 import { doseCautions } from '../../src/presenting/dose.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import { calibrationOf } from '../../src/records/shelf/calibration.ts';
 import { findItem, listShelf } from '../../src/records/shelf/index.ts';
-import { type Jar, jarOf } from '../../src/records/shelf/jar.ts';
+import { calibrationOf } from '../../src/records/shelf/jars/calibration.ts';
+import { type Jar, jarOf } from '../../src/records/shelf/jars/jar.ts';
 import {
   type BarPlanView,
   barPlanBlocks,

@@ -16,7 +16,7 @@ import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
-import { findJar, type Jar } from '../../src/records/shelf/jar.ts';
+import { findJar, type Jar } from '../../src/records/shelf/jars/jar.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {

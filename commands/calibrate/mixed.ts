@@ -10,7 +10,7 @@ import { shareJars, unshareJars } from '../../src/presenting/colour/share-jars.t
 import { tenth } from '../../src/presenting/colour/view.ts';
 import type { JarLearnt } from '../../src/presenting/colour/what-bars-say.ts';
 import type { LessonBar } from '../../src/records/batches/lessons.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 import type { MixedBar } from './given-bars.ts';
 import { strongView } from './view.ts';

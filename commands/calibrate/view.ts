@@ -8,7 +8,7 @@ import { swatchHex } from '../../src/presenting/colour/swatch.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { rough } from '../../src/presenting/dose.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 import type { Words } from '../../src/words/index.ts';
 

@@ -3,7 +3,7 @@ import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
-import { validSent } from '../../src/conversation/validate.ts';
+import { validSent } from '../../src/conversation/typed/validate.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import * as flaws from '../../src/records/flaws/index.ts';
 import { type BarePhoto, PHOTO_LIMITS } from '../../src/workers/photo.ts';

@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Block, Next, Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { oilGramsFor } from '../../src/engine/batch/fit.ts';
 import { fillPortions } from '../../src/engine/batch/portions/portions.ts';
 import { batterOfPot } from '../../src/engine/batch/portions/pot.ts';
@@ -31,7 +31,7 @@ import { colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.t
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
-import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
+import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { takeChoice } from './follow-ups.ts';
 import { lawOf } from './law.ts';

@@ -4,7 +4,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Choice } from '../../src/conversation/reply.ts';
 import type { NamedDose } from '../../src/presenting/dose.ts';
 import { useItem } from '../../src/records/shelf/index.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
 
 const take = followUp({

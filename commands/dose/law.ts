@@ -4,7 +4,7 @@ import { type OtherUse, otherUseOf } from '../../src/engine/stability/legal-shar
 import { permittedSummary } from '../../src/engine/stability/permitted-summary.ts';
 import { inNoList } from '../../src/presenting/check.ts';
 import { partName } from '../../src/presenting/ingredient-name.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import { meantByItem } from '../../src/records/shelf/meant.ts';
 import type { Words } from '../../src/words/index.ts';
 

@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Next, Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { MatchAnswer } from '../../src/engine/colour/matching/match.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';

@@ -22,7 +22,7 @@ import {
 } from '../../src/records/matches/index.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findItem, useItems } from '../../src/records/shelf/index.ts';
-import { type Jar, jarOf, knownOf } from '../../src/records/shelf/jar.ts';
+import { type Jar, jarOf, knownOf } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
 

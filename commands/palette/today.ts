@@ -9,7 +9,7 @@ import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
 import { capital, predictedData, wordOf } from '../../src/presenting/colour/view.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { type SoapAsked, soapAsked } from './soap.ts';
 

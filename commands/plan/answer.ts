@@ -10,7 +10,7 @@ import { colourNotes } from '../../src/presenting/warning.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { type KeptPlan, keepRecentPlan, type Use } from '../../src/records/recipes/index.ts';
 import { type PlanRead, readKept } from '../../src/records/recipes/kept-plan.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import { lyeCautions, MOST_PLAN_WORDS, planBlocks, planSteps } from './blocks.ts';
 import { cardOf, portionHexes } from './card.ts';
 import { costBlocks, costData, costOfPlan } from './cost.ts';

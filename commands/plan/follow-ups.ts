@@ -18,7 +18,8 @@ import { useItems } from '../../src/records/shelf/index.ts';
 import type { Words } from '../../src/words/index.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
 import { type Asking, makePlan, printPlan } from './answer.ts';
-import { emptied, type FormName, fieldsOf, textOf, typedIn, unlike, wordsIn } from './forms.ts';
+import { emptied, type FormName, fieldsOf, typedIn, unlike, wordsIn } from './forms.ts';
+import { nameSent, save } from './save.ts';
 import { planNamesJar, whoSees } from './who-sees.ts';
 import { changed } from './written.ts';
 
@@ -145,33 +146,6 @@ const opener = (name: FormName): FollowUp<Shown> =>
     },
   });
 const openers = { begin: opener('begin'), more: opener('more'), heat: opener('heat') };
-
-const nameSent = followUp({
-  seenBy: 'asker',
-  args: planId,
-  async answer({ plan: id }, context, { fields: sent }) {
-    const { say } = context;
-    const plan = await recentPlanOf(context.shelf, id);
-    const kept = await saveRecipe(context.recipes, textOf(sent.name), plan, context.change);
-    return { kind: 'reply', headline: say.recipes.saved(kept), data: kept, blocks: [], cautions: [] };
-  },
-});
-
-const save = followUp({
-  seenBy: 'asker',
-  opensForm: true,
-  args: planId,
-  async answer({ plan: id }, context) {
-    const { forms } = context.say.plan;
-    await recentPlanOf(context.shelf, id);
-    return {
-      kind: 'form',
-      title: forms.save,
-      fields: [{ kind: 'line', name: 'name', label: forms.name, required: true, most: 80 }],
-      follow: nameSent.with({ plan: id }),
-    };
-  },
-});
 
 /** The same plan again, for everybody. */
 const show = followUp({

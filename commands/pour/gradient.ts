@@ -13,7 +13,7 @@ import { tenth } from '../../src/presenting/colour/view.ts';
 import { doseCautions, spoonsOf } from '../../src/presenting/dose.ts';
 import { volumeView } from '../../src/presenting/volume.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
 export type GradientAsked = {

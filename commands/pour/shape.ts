@@ -29,7 +29,7 @@ import { doseCautions, rough } from '../../src/presenting/dose.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';
 import { volumeView } from '../../src/presenting/volume.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import { findJar, type Jar, knownOf } from '../../src/records/shelf/jar.ts';
+import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {

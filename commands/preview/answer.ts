@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
-import { lineOf } from '../../src/conversation/line-of.ts';
 import type { Block, Measure, Next, Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import type { CautionId } from '../../src/engine/dosing/cautions.ts';

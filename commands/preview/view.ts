@@ -4,7 +4,7 @@ import type { WrittenBase } from '../../src/engine/colour/reading/base-text.ts';
 import type { DoseAnswer } from '../../src/engine/dosing/request.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
-import type { Jar } from '../../src/records/shelf/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** Everything a preview is told from. */

@@ -14,7 +14,7 @@ import { tenth } from '../../src/presenting/colour/view.ts';
 import { rough } from '../../src/presenting/dose.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import { findJar, type Jar } from '../../src/records/shelf/jar.ts';
+import { findJar, type Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 
 declare module '../../src/engine/refusal.ts' {

@@ -3,7 +3,7 @@ import { choice, text } from '../../src/conversation/option.ts';
 import { parseStock } from '../../src/engine/quantities/stock.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
-import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
+import { whatItIs } from '../../src/records/shelf/jars/what-it-is.ts';
 import { compareReply } from './compare.ts';
 import { undoChoice } from './follow-ups.ts';
 import {

@@ -4,7 +4,7 @@ import { number, text } from '../../src/conversation/option.ts';
 import { completeColourants } from '../../src/engine/colourants/complete.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
-import { itemGrams } from '../../src/records/shelf/item-grams.ts';
+import { itemGrams } from '../../src/records/shelf/jars/item-grams.ts';
 import { changedReply } from './view.ts';
 
 export const item = text({

@@ -3,7 +3,7 @@ import { parseMoney } from '../../src/engine/cost/money.ts';
 import { parseStock } from '../../src/engine/quantities/stock.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { gramsOf, type Spooned } from '../../src/records/shelf/jar.ts';
+import { gramsOf, type Spooned } from '../../src/records/shelf/jars/jar.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {

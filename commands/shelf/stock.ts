@@ -5,8 +5,8 @@ import { parseStock } from '../../src/engine/quantities/stock.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { noteShelf } from '../../src/records/group-shelves.ts';
 import * as shelf from '../../src/records/shelf/index.ts';
-import { gramsOf } from '../../src/records/shelf/jar.ts';
-import { whatItIs } from '../../src/records/shelf/what-it-is.ts';
+import { gramsOf } from '../../src/records/shelf/jars/jar.ts';
+import { whatItIs } from '../../src/records/shelf/jars/what-it-is.ts';
 import { askRemove, removedReply, undoChoice, undone } from './follow-ups.ts';
 import {
   amount,

@@ -7,8 +7,8 @@ import { kindName } from '../../src/presenting/check-dose.ts';
 import { swatchHex } from '../../src/presenting/colour/swatch.ts';
 import { itemWarning, warningSentence } from '../../src/presenting/warning.ts';
 import type { LedgerLine, Outcome, ShelfItem } from '../../src/records/shelf/index.ts';
+import type { WhatItIs } from '../../src/records/shelf/jars/what-it-is.ts';
 import { meantByItem } from '../../src/records/shelf/meant.ts';
-import type { WhatItIs } from '../../src/records/shelf/what-it-is.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** An item in one line: what is left of it first, then what is known of it. */

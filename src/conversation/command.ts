@@ -6,7 +6,7 @@ import { type DeclaredOption, declaredOptions } from './declared.ts';
 import type { Follow, FollowTarget } from './follow.ts';
 import type { Given, Pointed } from './question.ts';
 import type { Form, Reply } from './reply.ts';
-import { validArgs, validOptions } from './validate.ts';
+import { validArgs, validOptions } from './typed/validate.ts';
 
 /** Who sees the answer. Fixed by the declaration, because it must be known before the answer is. */
 export type SeenBy = 'asker' | 'group';

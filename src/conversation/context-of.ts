@@ -5,8 +5,8 @@ import type { Context, Listed } from './context.ts';
 import type { Conversation } from './conversation.ts';
 import type { Given, Origin } from './question.ts';
 import { unknownCommand } from './task.ts';
-import { typedValue } from './typed-value.ts';
-import { takeOrOffer } from './which-one.ts';
+import { typedValue } from './typed/typed-value.ts';
+import { takeOrOffer } from './typed/which-one.ts';
 
 export const contextOf = (
   origin: Origin,

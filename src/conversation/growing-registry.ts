@@ -1,7 +1,7 @@
 import type { Command } from './command.ts';
 import type { DeadlineActs, DeadlineServices } from './deadline.ts';
+import { commonFollowUps } from './faces/open-fold.ts';
 import { followUpNameIn } from './follow.ts';
-import { commonFollowUps } from './open-fold.ts';
 import type { Question } from './question.ts';
 import { type CommandRegistry, commandFiles, indexCommands, loadCommand } from './registry.ts';
 

@@ -10,18 +10,18 @@ import { keepingFirstAid } from './call-for-help.ts';
 import type { Suggestion } from './command.ts';
 import { contextOf } from './context-of.ts';
 import type { Conversation } from './conversation.ts';
-import { withFace } from './faces.ts';
+import { withFace } from './faces/faces.ts';
+import { inOunces } from './faces/in-ounces.ts';
+import { checkLegible, isShort } from './faces/legible.ts';
 import { emergenciesIn, firstAidFor, freeTexts, languageOfHelp } from './first-aid.ts';
-import { inOunces } from './in-ounces.ts';
-import { languageWritten } from './language-written.ts';
-import { checkLegible, isShort } from './legible.ts';
 import { forOneQuestion } from './one-question.ts';
 import type { Origin, Question } from './question.ts';
 import type { Answer, Problem } from './reply.ts';
 import { isBroughtAlong, responseModeOf } from './response-mode.ts';
 import { allKnown, holderOf, sealed, sealedChoice, type Unspoken } from './sealed.ts';
 import { findTask } from './task.ts';
-import { Offer } from './which-one.ts';
+import { languageWritten } from './typed/language-written.ts';
+import { Offer } from './typed/which-one.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {

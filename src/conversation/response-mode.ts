@@ -2,8 +2,8 @@ import { preferencesOf } from '../records/preferences.ts';
 import type { ResponseMode, SeenBy } from './command.ts';
 import { contextOf } from './context-of.ts';
 import type { Conversation } from './conversation.ts';
+import { checkLegible } from './faces/legible.ts';
 import { emergenciesIn, freeTexts } from './first-aid.ts';
-import { checkLegible } from './legible.ts';
 import type { Origin, Question } from './question.ts';
 import { findTask } from './task.ts';
 

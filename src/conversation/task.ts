@@ -9,7 +9,7 @@ import type { Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
 import type { Form, Reply } from './reply.ts';
 import { holderOf } from './sealed.ts';
-import { takeOrOffer } from './which-one.ts';
+import { takeOrOffer } from './typed/which-one.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {

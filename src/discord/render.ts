@@ -8,8 +8,8 @@ import {
   ComponentType,
   escapeMarkdown,
 } from 'discord.js';
-import { faceOf, wholeOf } from '../conversation/face.ts';
-import { textOf } from '../conversation/plain-text.ts';
+import { faceOf, wholeOf } from '../conversation/faces/face.ts';
+import { textOf } from '../conversation/faces/plain-text.ts';
 import type { Block, Choice, Problem, Reply } from '../conversation/reply.ts';
 import { cut } from '../engine/text/cut.ts';
 import type { Words } from '../words/index.ts';

@@ -3,7 +3,7 @@ import type { Caution as DoseCaution } from '../engine/dosing/cautions.ts';
 import { type EvidenceScope, reportsOn } from '../records/evidence/index.ts';
 import { calledByOwner } from '../records/shelf/called.ts';
 import type { ShelfItem } from '../records/shelf/index.ts';
-import type { Jar } from '../records/shelf/jar.ts';
+import type { Jar } from '../records/shelf/jars/jar.ts';
 import { type Meant, meantByItem } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
 import { deciding } from './check.ts';

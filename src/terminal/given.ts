@@ -2,7 +2,7 @@ import { open, stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import type { DeclaredOption } from '../conversation/declared.ts';
 import type { Attachment, Given, OptionValue } from '../conversation/question.ts';
-import { typedValue } from '../conversation/typed-value.ts';
+import { typedValue } from '../conversation/typed/typed-value.ts';
 import { refuse } from '../engine/refusal.ts';
 
 declare module '../engine/refusal.ts' {

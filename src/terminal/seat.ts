@@ -1,10 +1,10 @@
 import { randomInt } from 'node:crypto';
 import type { Action } from '../conversation/command.ts';
-import { readCommandLine } from '../conversation/command-line.ts';
 import type { Conversation } from '../conversation/conversation.ts';
 import type { Given, Question } from '../conversation/question.ts';
 import { firstAidForWords, receive } from '../conversation/receive.ts';
 import type { Answer, Problem } from '../conversation/reply.ts';
+import { readCommandLine } from '../conversation/typed/command-line.ts';
 import { Refusal } from '../engine/refusal.ts';
 import { wordsIn } from '../words/index.ts';
 import type { Language } from '../words/sentence.ts';

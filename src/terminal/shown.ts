@@ -1,5 +1,5 @@
-import { foldsOf, wholeOf } from '../conversation/face.ts';
-import { faceText, formText, textOf } from '../conversation/plain-text.ts';
+import { foldsOf, wholeOf } from '../conversation/faces/face.ts';
+import { faceText, formText, textOf } from '../conversation/faces/plain-text.ts';
 import type { Answer, Choice, Next } from '../conversation/reply.ts';
 import { wordsIn } from '../words/index.ts';
 import { savePictures } from './pictures.ts';

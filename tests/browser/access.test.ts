@@ -1,17 +1,19 @@
 import { readFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import type { AxeResults, RunOptions } from 'axe-core';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { WHOLE } from '../walk.ts';
 import {
+  closeWindows,
   DESKTOP,
   hands,
   hasChromium,
-  openBrowser,
   openServedRoom,
   PHONE,
   type ServedRoom,
+  sitDown,
+  standUp,
 } from './chromium.ts';
 
 const axeSource = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -43,20 +45,19 @@ const ALL_LOOKS = [
 const looks = WHOLE ? ALL_LOOKS : [ALL_LOOKS[0]!, ALL_LOOKS[3]!];
 
 describe.skipIf(!hasChromium)('the page for everybody', () => {
-  let browser: Browser;
   let room: ServedRoom;
   beforeAll(async () => {
-    [browser, room] = await Promise.all([openBrowser(), openServedRoom()]);
+    room = await openServedRoom();
   });
+  afterEach(standUp);
   afterAll(async () => {
-    await browser.close();
+    await closeWindows();
     await room[Symbol.asyncDispose]();
   });
 
   test.each(looks)('on %s axe has nothing to say, whatever is open', async (_, size) => {
     const group = room.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
-    const page = await (await browser.newContext(size)).newPage();
-    await page.goto(room.seat(group.addMember({ name: 'Bram' })));
+    const page = await sitDown(room.seat(group.addMember({ name: 'Bram' })), size);
     const me = hands(page);
     const { line } = me;
     await line.waitFor();
@@ -72,25 +73,23 @@ describe.skipIf(!hasChromium)('the page for everybody', () => {
     expect(await complaints(page)).toEqual([]);
     await page.keyboard.press('Escape');
     await page.keyboard.press('Enter');
+    await page.getByText('Please fill in').first().waitFor();
     expect(await complaints(page)).toEqual([]);
 
     await page.getByRole('button', { name: 'New seat' }).click();
+    await page.getByRole('dialog').waitFor();
     expect(await complaints(page)).toEqual([]);
-    await page.context().close();
   });
 
   test('answers are read out, and those of before are not', async () => {
-    const page = await (await browser.newContext(PHONE)).newPage();
-    await page.goto(room.seat(room.member));
+    const page = await sitDown(room.seat(room.member));
     const log = page.getByRole('log', { name: 'Conversation' });
     await hands(page).ask('/help');
     expect(await log.getAttribute('aria-live')).toBe('polite');
-    await page.context().close();
   });
 
   test('nothing moves for whoever asked for less motion', async () => {
-    const page = await (await browser.newContext({ ...PHONE, reducedMotion: 'reduce' })).newPage();
-    await page.goto(room.seat(room.member));
+    const page = await sitDown(room.seat(room.member), { ...PHONE, reducedMotion: 'reduce' });
     // Long enough to be seen on a busy machine.
     room.host.delayNext('POST', /callback/, 8_000);
     await hands(page).line.fill('/help');
@@ -99,29 +98,24 @@ describe.skipIf(!hasChromium)('the page for everybody', () => {
     await page.locator('.working').waitFor();
     const moving = await page.evaluate(() => document.getAnimations().length);
     expect(moving).toBe(0);
-    await page.context().close();
   });
 
   test('the page never scrolls sideways, down to 320 points', async () => {
-    const page = await (await browser.newContext({ viewport: { width: 320, height: 640 } })).newPage();
-    await page.goto(room.seat(room.member));
+    const page = await sitDown(room.seat(room.member), { viewport: { width: 320, height: 640 } });
     await hands(page).ask(`/dose colourant:"ultramarine blue" portion:"2 cups"`);
     await hands(page).ask('x'.repeat(300));
-    const { width, all } = await page.evaluate(() => ({
-      width: document.documentElement.clientWidth,
-      all: document.documentElement.scrollWidth,
-    }));
-    expect(all).toBe(width);
-    await page.context().close();
+    const beyond = () =>
+      page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    await expect.poll(beyond).toBe(0);
   });
 
   test('the browser speaks to nobody but this machine', async () => {
-    const page = await (await browser.newContext(PHONE)).newPage();
+    const page = await sitDown(room.seat(room.member));
     const asked = new Set<string>();
     page.on('request', request => asked.add(new URL(request.url()).host));
     const refused: string[] = [];
     page.on('console', message => refused.push(message.text()));
-    await page.goto(room.seat(room.member));
+    await page.reload();
     await hands(page).ask('/help');
     expect([...asked]).toEqual([new URL(room.url).host]);
     expect(refused).toEqual([]);
@@ -135,7 +129,6 @@ describe.skipIf(!hasChromium)('the page for everybody', () => {
       }
     });
     expect(escaped).toContain('Failed to fetch');
-    expect(refused.join()).toContain('Content Security Policy');
-    await page.context().close();
+    await expect.poll(() => refused.join()).toContain('Content Security Policy');
   });
 });

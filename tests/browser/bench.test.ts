@@ -1,15 +1,17 @@
-import type { Browser, BrowserContextOptions, Locator, Page } from 'playwright-core';
+import type { Locator } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import type { Guild } from '../../src/loopback/index.ts';
 import { permissionBits } from '../../src/loopback/index.ts';
 import {
+  closeWindows,
   DESKTOP,
   hands,
   hasChromium,
-  openBrowser,
   openServedRoom,
   PHONE,
   type ServedRoom,
+  standUp,
+  sitDown as visit,
 } from './chromium.ts';
 
 /** Whether all of it is between what stays at the top of the screen and what stays at its end. */
@@ -27,29 +29,22 @@ const isSeen = (one: Locator): Promise<boolean> =>
 const addSteward = (group: Guild) =>
   group.addMember({ name: 'Odile', permissions: permissionBits.manageGuild });
 
-describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 }, () => {
-  let browser: Browser;
+describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
   let served: ServedRoom;
   beforeAll(async () => {
-    [browser, served] = await Promise.all([openBrowser(), openServedRoom()]);
+    served = await openServedRoom();
   });
   afterAll(async () => {
-    await browser.close();
+    await closeWindows();
     await served[Symbol.asyncDispose]();
   });
 
-  afterEach(() => Promise.all(browser.contexts().map(context => context.close())));
+  afterEach(standUp);
 
   /** A group that no other test has been in. */
   const freshGroup = () => {
     const group = served.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
     return { group, member: group.addMember({ name: 'Bram' }), steward: addSteward(group) };
-  };
-
-  const visit = async (address: string, size: BrowserContextOptions = PHONE): Promise<Page> => {
-    const page = await (await browser.newContext(size)).newPage();
-    await page.goto(address);
-    return page;
   };
 
   test('a dose is asked with the keyboard alone, and the number comes first', async () => {
@@ -71,8 +66,8 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     await page.keyboard.press('Enter');
     const heading = entries.last().getByRole('heading');
     await heading.waitFor();
-    expect(await heading.textContent()).toMatch(/^1\/2 tsp/);
-    expect(await entries.last().textContent()).toContain('Bram asked /dose');
+    await expect.poll(() => heading.textContent()).toMatch(/^1\/2 tsp/);
+    await expect.poll(() => entries.last().textContent()).toContain('Bram asked /dose');
   });
 
   test('the fields below the line say the same as the line', async () => {
@@ -81,12 +76,14 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     const { line, last } = hands(page);
     await line.fill('/dose colourant:"red iron oxide"');
     await page.keyboard.press('Escape');
-    expect(await page.getByLabel('colourant', { exact: true }).inputValue()).toBe('red iron oxide');
+    await expect
+      .poll(() => page.getByLabel('colourant', { exact: true }).inputValue())
+      .toBe('red iron oxide');
     await page.getByLabel('portion', { exact: true }).fill('1 cup');
-    expect(await line.inputValue()).toBe('/dose colourant:"red iron oxide" portion:"1 cup"');
+    await expect.poll(() => line.inputValue()).toBe('/dose colourant:"red iron oxide" portion:"1 cup"');
     await page.getByRole('button', { name: 'Ask' }).click();
     await last.getByRole('heading').waitFor();
-    expect(await line.inputValue()).toBe('');
+    await expect.poll(() => line.inputValue()).toBe('');
   });
 
   test('what is missing is said beside its field, before anything is sent', async () => {
@@ -97,16 +94,18 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     await page.keyboard.press('Escape');
     await page.keyboard.press('Enter');
     const portion = page.getByLabel('portion', { exact: true });
-    expect(await portion.getAttribute('aria-invalid')).toBe('true');
-    expect(await portion.evaluate(field => field === document.activeElement)).toBe(true);
+    await expect.poll(() => portion.getAttribute('aria-invalid')).toBe('true');
+    await expect.poll(() => portion.evaluate(field => field === document.activeElement)).toBe(true);
     // In one line, which the focused field is described by, so that it is read out too.
-    expect(await page.getByText('Please fill in').count()).toBe(1);
-    const said = await portion.evaluate(field =>
-      (field.getAttribute('aria-describedby') ?? '')
-        .split(' ')
-        .map(id => document.getElementById(id)?.textContent),
-    );
-    expect(said.join(' ')).toContain('Please fill in “portion”');
+    await expect.poll(() => page.getByText('Please fill in').count()).toBe(1);
+    const said = () =>
+      portion.evaluate(field =>
+        (field.getAttribute('aria-describedby') ?? '')
+          .split(' ')
+          .map(id => document.getElementById(id)?.textContent)
+          .join(' '),
+      );
+    await expect.poll(said).toContain('Please fill in “portion”');
     expect(await entries.count()).toBe(0);
   });
 
@@ -115,7 +114,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     const page = await visit(served.seat(room.member));
     const other = await visit(served.seat(room.steward), DESKTOP);
     const answer = await hands(page).ask('/dose colourant:moonshine portion:"2 cups"');
-    expect(await answer.textContent()).toContain('Only you see this');
+    await expect.poll(() => answer.textContent()).toContain('Only you see this');
     const seen = await hands(page).ask('/dose colourant:"titanium dioxide" portion:"1 cup"');
     expect(await seen.textContent()).not.toContain('Only you see this');
     await hands(other).entries.first().waitFor();
@@ -130,8 +129,8 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     const before = await page.getByRole('log').innerHTML();
     await page.reload();
     await hands(page).entries.first().waitFor();
-    expect(await page.getByRole('log').innerHTML()).toBe(before);
-    expect(await hands(page).line.inputValue()).toBe('/shelf us');
+    await expect.poll(() => page.getByRole('log').innerHTML()).toBe(before);
+    await expect.poll(() => hands(page).line.inputValue()).toBe('/shelf us');
     const list = await hands(page).ask('/shelf list');
     expect(await list.textContent()).toContain('Plum mica');
   });
@@ -144,7 +143,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     await dose.getByRole('button', { name: /Plum mica/ }).click();
     const taken = hands(page).entries.nth(2);
     await taken.locator('.body').waitFor();
-    expect(await taken.textContent()).toContain('Plum mica');
+    await expect.poll(() => taken.textContent()).toContain('Plum mica');
     const list = await hands(page).ask('/shelf list');
     expect(await list.textContent()).not.toContain('25 g');
   });
@@ -189,10 +188,9 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
       .poll(() => last.evaluate(image => (image as HTMLImageElement).naturalWidth))
       .toBeGreaterThan(0);
     await page.waitForTimeout(600);
-    const left = await page.evaluate(
-      () => document.documentElement.scrollHeight - window.scrollY - window.innerHeight,
-    );
-    expect(left).toBeLessThan(4);
+    const left = () =>
+      page.evaluate(() => document.documentElement.scrollHeight - window.scrollY - window.innerHeight);
+    await expect.poll(left).toBeLessThan(4);
   });
 
   test('copies what was said, without what is pressed', async () => {
@@ -218,7 +216,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
       locale,
     });
     const { line } = hands(page);
-    await line.waitFor();
+    await expect.poll(() => line.getAttribute('placeholder')).toBeTruthy();
     // As wide as the hint would have it, in the letters of the line.
     const fits = await line.evaluate(input => {
       const { font, paddingLeft, paddingRight } = getComputedStyle(input);
@@ -231,7 +229,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     // The form stands over nothing, and what is suggested over no field.
     await line.fill('/dose colourant:ultramarin');
     await page.locator('.line [role=option]').first().waitFor();
-    expect(await page.locator('.command-form').isVisible()).toBe(false);
+    await expect.poll(() => page.locator('.command-form').isVisible()).toBe(false);
     await page.keyboard.press('Escape');
     await page.locator('.command-form').waitFor();
     await line.fill('/diagnose');
@@ -239,14 +237,14 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     await page.keyboard.press('Enter');
     const send = page.locator('dialog button[type=submit]');
     await send.waitFor();
-    expect(await isSeen(send)).toBe(true);
+    await expect.poll(() => isSeen(send)).toBe(true);
   });
 
   test('a member in Spanish has the page and the answers in Spanish', async () => {
     const room = freshGroup();
     const ana = room.group.addMember({ name: 'Ana', locale: 'es-ES' });
     const page = await visit(served.seat(ana));
-    expect(await page.getAttribute('html', 'lang')).toBe('es');
+    await expect.poll(() => page.getAttribute('html', 'lang')).toBe('es');
     const answer = await hands(page).ask('/dose colourant:"azul ultramar" portion:"2 tazas"');
     expect(await answer.textContent()).toContain('Ana preguntó');
     expect(await answer.getByRole('heading').textContent()).toMatch(/cdta/);
@@ -276,7 +274,7 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', { timeout: 60_000 },
     await dialog.getByRole('checkbox').check();
     await Promise.all([page.waitForURL(/seat=/), dialog.getByRole('button', { name: 'Sit down' }).click()]);
     await page.getByLabel('Eres').waitFor();
-    const chosen = await page.getByLabel('Eres').locator('option:checked').textContent();
-    expect(chosen).toBe('Pia, Harbour suds (encargada)');
+    const chosen = page.getByLabel('Eres').locator('option:checked');
+    await expect.poll(() => chosen.textContent()).toBe('Pia, Harbour suds (encargada)');
   });
 });

@@ -1,33 +1,24 @@
-import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { shoot } from '../photo/render/scene.ts';
 import { shotOf } from '../photo/render/shots.ts';
-import { hands, hasChromium, openBrowser, openServedRoom, PHONE, type ServedRoom } from './chromium.ts';
+import { closeWindows, hands, hasChromium, openServedRoom, type ServedRoom, sitDown } from './chromium.ts';
 
 const DAY = 24 * 3_600_000;
 const camera = { blur: 1, noise: 2, quality: 85 };
 
 describe.skipIf(!hasChromium)('a whole challenge, from four seats of one browser', () => {
-  let browser: Browser;
   let room: ServedRoom;
   /** How far the room's clock is ahead of the wall's. */
   let ahead = 0;
   beforeAll(async () => {
-    [browser, room] = await Promise.all([
-      openBrowser(),
-      openServedRoom({ host: { now: () => Date.now() + ahead } }),
-    ]);
+    room = await openServedRoom({ host: { now: () => Date.now() + ahead } });
   });
   afterAll(async () => {
-    await browser.close();
+    await closeWindows();
     await room[Symbol.asyncDispose]();
   });
 
-  const sit = async (member: Parameters<ServedRoom['seat']>[0]): Promise<Page> => {
-    const page = await (await browser.newContext(PHONE)).newPage();
-    await page.goto(room.seat(member));
-    return page;
-  };
+  const sit = (member: Parameters<ServedRoom['seat']>[0]) => sitDown(room.seat(member));
 
   test('a steward opens it, three members enter and vote, and the results appear to all', async () => {
     const { steward, member, group, watch } = room;
@@ -85,7 +76,7 @@ describe.skipIf(!hasChromium)('a whole challenge, from four seats of one browser
     for (const page of [stewardPage, ...pages]) {
       const results = page.getByRole('article').last();
       await results.getByRole('img', { name: /Results of “Winter sea”/ }).waitFor();
-      expect(await results.textContent()).toMatch(/Tide 3.*Tide 2.*Tide 1/s);
+      await expect.poll(() => results.textContent()).toMatch(/Tide 3.*Tide 2.*Tide 1/s);
     }
   });
 });

@@ -3,13 +3,15 @@ import { type Browser, type BrowserContextOptions, chromium, type Page } from 'p
 import { openPage } from '../../src/page/index.ts';
 import { openRoom, type RoomOptions } from '../loopback/room.ts';
 
-const executablePath = process.env.CHROMIUM ?? '/usr/bin/chromium';
+/** The one without windows of its own takes a third of the other's time, and shows pages the same. */
+const KNOWN = ['/usr/lib/chromium/chromium-headless-shell', '/usr/bin/chromium'];
+const executablePath = process.env.CHROMIUM ?? KNOWN.find(existsSync) ?? 'chromium';
 
 /** Whether there is a browser to test with. Where there is none, say so: a skipped test proves nothing. */
 export const hasChromium = existsSync(executablePath);
 if (!hasChromium)
   console.warn(
-    `NO CHROMIUM at ${executablePath}: the page is NOT tested. apt-get install chromium, or set CHROMIUM.`,
+    `NO CHROMIUM at ${executablePath}: the page is NOT tested. apt-get install chromium-headless-shell, or set CHROMIUM.`,
   );
 
 /** A phone as many carry: 360 by 740 points. */
@@ -30,9 +32,66 @@ export const openBrowser = (): Promise<Browser> =>
     ],
   });
 
+let shared: Promise<Browser> | undefined;
+
+/** The browser of this process: to start one takes seconds, so the files that look at the page share it to its end. */
+function sharedBrowser(): Promise<Browser> {
+  shared ??= openBrowser();
+  return shared;
+}
+
+/** As long as what never comes is waited for, ms: a photo that is looked at on a crowded machine takes half a minute. */
+const LONG_ENOUGH = 120_000;
+
+async function openWindow(kind: BrowserContextOptions): Promise<Page> {
+  const context = await (await sharedBrowser()).newContext(kind);
+  context.setDefaultTimeout(LONG_ENOUGH);
+  return await context.newPage();
+}
+
+type Windows = { readonly free: Page[]; readonly taken: Page[] };
+const windows = new Map<string, Windows>();
+
+/** A window of that kind at that address, with nothing left of whoever sat there before. */
+export async function sitDown(address: string, kind: BrowserContextOptions = PHONE): Promise<Page> {
+  const key = JSON.stringify(kind);
+  const { free, taken } = windows.get(key) ?? { free: [], taken: [] };
+  windows.set(key, { free, taken });
+  const known = free.pop();
+  const page = known ?? (await openWindow(kind));
+  taken.push(page);
+  if (known)
+    await known.evaluate(() => {
+      localStorage.clear();
+      sessionStorage.clear();
+    });
+  await page.goto(address);
+  return page;
+}
+
+/** Gives every window free for who sits down next: to open one anew takes the browser seconds. */
+export async function standUp(): Promise<void> {
+  for (const { free, taken } of windows.values()) {
+    for (const page of taken) await page.unrouteAll({ behavior: 'ignoreErrors' });
+    free.push(...taken.splice(0));
+  }
+}
+
+/** Closes every window: what it looked at is gone. */
+export async function closeWindows(): Promise<void> {
+  windows.clear();
+  if (!shared) return;
+  const contexts = (await shared).contexts();
+  await Promise.all(contexts.map(context => context.close()));
+}
+
 /** The whole room: the host, the real client, the page's server. Patient, since browsers are heavy company. */
 export async function openServedRoom(options: RoomOptions = {}) {
-  const room = await openRoom({ ...options, host: { acknowledgeWithinMs: 20_000, ...options.host } });
+  const room = await openRoom({
+    draws: true,
+    ...options,
+    host: { acknowledgeWithinMs: 60_000, ...options.host },
+  });
   const page = await openPage(room.host, { port: 0 });
   page.ready();
   return {

@@ -1,7 +1,15 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { photographBar } from '../../src/demo/bar-photo.ts';
-import { hands, hasChromium, openBrowser, openServedRoom, PHONE, type ServedRoom } from './chromium.ts';
+import {
+  closeWindows,
+  hands,
+  hasChromium,
+  openServedRoom,
+  type ServedRoom,
+  sitDown,
+  standUp,
+} from './chromium.ts';
 
 const specked = photographBar({ colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 });
 const photo = { name: 'specks.png', mimeType: 'image/png', buffer: Buffer.from(specked) };
@@ -23,26 +31,23 @@ const handOver = (page: Page, how: 'drop' | 'paste') =>
   );
 
 describe.skipIf(!hasChromium)('photos on the page', () => {
-  let browser: Browser;
   let served: ServedRoom;
   beforeAll(async () => {
-    [browser, served] = await Promise.all([openBrowser(), openServedRoom()]);
+    served = await openServedRoom();
   });
-  afterEach(() => Promise.all(browser.contexts().map(context => context.close())));
+  afterEach(standUp);
   afterAll(async () => {
-    await browser.close();
+    await closeWindows();
     await served[Symbol.asyncDispose]();
   });
 
-  const sitDown = async (): Promise<Page> => {
+  const visit = (): Promise<Page> => {
     const group = served.host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
-    const page = await (await browser.newContext(PHONE)).newPage();
-    await page.goto(served.seat(group.addMember({ name: 'Bram' })));
-    return page;
+    return sitDown(served.seat(group.addMember({ name: 'Bram' })));
   };
 
   test('a bare /diagnose opens boxes to tick, which are enough for an answer', async () => {
-    const page = await sitDown();
+    const page = await visit();
     const { line, last } = hands(page);
     await line.fill('/diagnose');
     await page.keyboard.press('Escape');
@@ -55,11 +60,11 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
     expect(height).toBeGreaterThanOrEqual(44);
     await page.getByRole('button', { name: 'Send' }).click();
     await last.getByRole('heading').first().waitFor();
-    expect(await last.textContent()).toMatch(/soda ash/i);
+    await expect.poll(() => last.textContent()).toMatch(/soda ash/i);
   });
 
   test('a flaw is read from a photo chosen by button, and a question is answered by button', async () => {
-    const page = await sitDown();
+    const page = await visit();
     const { line, last } = hands(page);
     await line.fill('/diagnose ');
     await page.keyboard.press('Escape');
@@ -69,10 +74,10 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
     ]);
     await chooser.setFiles(photo);
     await page.getByText('Attached: specks.png').waitFor();
-    expect(await page.getByLabel('photo').inputValue()).toContain('specks.png');
+    await expect.poll(() => page.getByLabel('photo').inputValue()).toContain('specks.png');
     await page.getByRole('button', { name: 'Ask' }).click();
     await last.getByRole('heading').first().waitFor();
-    expect(await last.textContent()).toContain('/diagnose photo:specks.png');
+    await expect.poll(() => last.textContent()).toContain('/diagnose photo:specks.png');
     await last.getByRole('img').first().waitFor();
 
     const before = await last.locator('.body').textContent();
@@ -85,7 +90,7 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
   });
 
   test.each(['drop', 'paste'] as const)('a photo can come by %s, and be taken away again', async how => {
-    const page = await sitDown();
+    const page = await visit();
     await hands(page).line.fill('/diagnose words:"dots"');
     await handOver(page, how);
     await page.getByText(`Attached: ${how}.png`).waitFor();
@@ -94,11 +99,11 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
       .poll(() => page.locator('.attachments img').evaluate((image: HTMLImageElement) => image.naturalWidth))
       .toBe(960);
     await page.getByRole('button', { name: `Remove ${how}.png` }).click();
-    expect(await page.locator('.attachments li').count()).toBe(0);
+    await expect.poll(() => page.locator('.attachments li').count()).toBe(0);
   });
 
   test('a photo on the bench is diagnosed from its own button, for the asker only', async () => {
-    const page = await sitDown();
+    const page = await visit();
     await handOver(page, 'drop');
     const note = await hands(page).ask('my last bar');
     expect(await page.getByRole('listbox').count()).toBe(0);
@@ -106,12 +111,12 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
     await note.getByRole('button', { name: 'Diagnose this picture' }).click();
     const verdict = hands(page).entries.nth(1);
     await verdict.getByRole('heading').first().waitFor();
-    expect(await verdict.textContent()).toContain('Bram pressed “Diagnose this picture”');
-    expect(await verdict.textContent()).toContain('Only you see this');
+    await expect.poll(() => verdict.textContent()).toContain('Bram pressed “Diagnose this picture”');
+    await expect.poll(() => verdict.textContent()).toContain('Only you see this');
   });
 
   test('a file that no option takes is not sent along in silence', async () => {
-    const page = await sitDown();
+    const page = await visit();
     await hands(page).line.fill('/help');
     await handOver(page, 'drop');
     await page.getByText('Attached: drop.png').waitFor();
@@ -122,7 +127,7 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
   });
 
   test('a colour is matched in spoons, with a picture of what to expect', async () => {
-    const page = await sitDown();
+    const page = await visit();
     const answer = await hands(page).ask('/match target:"#6f8fb8" portion:"2 cups" from:catalogue');
     expect(await answer.getByRole('heading').first().textContent()).toMatch(/tsp|Tbsp/);
     await answer.getByRole('img').first().waitFor();

@@ -1,14 +1,23 @@
 import { writeFile } from 'node:fs/promises';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { readCommandLine } from '../../src/conversation/command-line.ts';
+import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
 import { photographBar } from '../../src/demo/bar-photo.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type Member, type Options, permissionBits } from '../../src/loopback/index.ts';
 import { givenFrom } from '../../src/terminal/given.ts';
 import { registry } from '../loopback/room.ts';
-import { ALL } from '../replies/lines.ts';
-import { hands, hasChromium, openBrowser, openServedRoom, type ServedRoom } from './chromium.ts';
+import { ALL, REST } from '../replies/lines.ts';
+import { WHOLE } from '../walk.ts';
+import {
+  closeWindows,
+  hands,
+  hasChromium,
+  openServedRoom,
+  type ServedRoom,
+  sitDown,
+  standUp,
+} from './chromium.ts';
 
 /*
  * A face is one screen of a phone, 390 by 844 points as many have: everything of an answer that is seen before a fold is
@@ -32,17 +41,19 @@ const PLAIN_FIRST_PLAN =
 const LOOK = process.env.SCREENS;
 
 /** Spanish says the same in more words: in the usual run it stands for both. */
-const LOCALES = process.env.TABLE || process.env.WALKS === 'whole' ? ['en-US', 'es-ES'] : ['es-ES'];
+const LOCALES = process.env.TABLE || WHOLE ? ['en-US', 'es-ES'] : ['es-ES'];
+
+/** What is left of the commands is half of all, and looked at in the whole walk; how many words it has is told by tests/conversation. */
+const WALKED = process.env.TABLE || WHOLE ? ALL : ALL.slice(0, -REST.length);
 
 describe.skipIf(!hasChromium)('a face is one screen of a phone', () => {
-  let browser: Browser;
   let room: ServedRoom;
   let now = Date.UTC(2026, 10, 2, 10);
   beforeAll(async () => {
-    [browser, room] = await Promise.all([openBrowser(), openServedRoom({ host: { now: () => now } })]);
+    room = await openServedRoom({ host: { now: () => now } });
   });
   afterAll(async () => {
-    await browser.close();
+    await closeWindows();
     await room[Symbol.asyncDispose]();
   });
 
@@ -86,20 +97,18 @@ describe.skipIf(!hasChromium)('a face is one screen of a phone', () => {
   }
 
   test('what is suggested shows the colour it is', async () => {
-    const page = await (await browser.newContext({ viewport: SCREEN, hasTouch: true })).newPage();
-    await page.goto(room.seat(room.member));
+    const page = await sitDown(room.seat(room.member), { viewport: SCREEN, hasTouch: true });
     const { line } = hands(page);
     await line.fill('/dose colourant:ultramarine bl');
     const option = page.getByRole('option', { name: /^Ultramarine blue/ }).first();
     await option.waitFor();
-    const shown = await option.locator('.patch').evaluate(one => getComputedStyle(one).backgroundColor);
+    const shown = () => option.locator('.patch').evaluate(one => getComputedStyle(one).backgroundColor);
     const { hex } = colourantById('ultramarine-blue')!;
     const channels = [1, 3, 5].map(at => Number.parseInt(hex.slice(at, at + 2), 16));
-    expect(shown).toBe(`rgb(${channels.join(', ')})`);
+    await expect.poll(shown).toBe(`rgb(${channels.join(', ')})`);
     await line.fill('/dose strength:');
     await page.getByRole('option', { name: 'pastel' }).waitFor();
-    expect(await page.locator('.suggestions .patch').count()).toBe(0);
-    await page.context().close();
+    await expect.poll(() => page.locator('.suggestions .patch').count()).toBe(0);
   });
 
   test.each(LOCALES)('in %s', { timeout: 900_000 }, async locale => {
@@ -116,23 +125,21 @@ describe.skipIf(!hasChromium)('a face is one screen of a phone', () => {
       asked.get(member)!.set(await ask(member, line.replaceAll('{photo}', 'package.json')), line);
     await note(members.newcomer, FIRST_PLAN);
     await note(members.starter, PLAIN_FIRST_PLAN);
-    for (const { by, line, later } of ALL) {
+    for (const { by, line, later } of WALKED) {
       now += later * 3_600_000 + 60_000;
       await room.watch.check();
       await note(members[by], line);
     }
     const faces: Face[] = [];
     for (const [member, lines] of asked) {
-      const context = await browser.newContext({ viewport: SCREEN, hasTouch: true, locale });
-      const page = await context.newPage();
-      await page.goto(room.seat(member));
+      const page = await sitDown(room.seat(member), { viewport: SCREEN, hasTouch: true, locale });
       faces.push(...(await facesOf(page, lines)));
       if (LOOK)
         for (const [at, id] of [...lines.keys()].entries())
           await page
             .locator(`[data-message="${id}"]`)
             .screenshot({ path: `${LOOK}/${locale}-${member.name}-${at}.png` });
-      await context.close();
+      await standUp();
     }
     if (process.env.TABLE) console.log(tableOf(locale, faces));
     if (LOOK) await writeFile(`${LOOK}/${locale}.json`, JSON.stringify(faces, null, 1));

@@ -4,7 +4,7 @@ import { openRoom } from '../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom({ whole: true, draws: false });
+  room = await openRoom({ whole: true });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 

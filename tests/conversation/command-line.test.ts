@@ -1,6 +1,6 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { readCommandLine } from '../../src/conversation/command-line.ts';
+import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
 
 const optionsOf = (path: string) =>
   ({ dose: ['colourant', 'portion'], 'shelf add': ['item', 'grams'] })[path];

@@ -1,6 +1,6 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { faceOf, faceWords, foldsOf, shortened, wholeOf } from '../../src/conversation/face.ts';
+import { faceOf, faceWords, foldsOf, shortened, wholeOf } from '../../src/conversation/faces/face.ts';
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 
 const reply = (blocks: readonly Block[], cautions: readonly Caution[] = [], most = 20): Reply => ({

@@ -14,7 +14,7 @@ const faults: unknown[] = [];
 beforeAll(async () => {
   conversation = {
     registry: await readCommands(new URL('../../commands/', import.meta.url)),
-    services: { store: await openStore('sqlite::memory:'), workers: sharedWorkers({ draws: false }) },
+    services: { store: await openStore('sqlite::memory:'), workers: sharedWorkers() },
     key: new Uint8Array(32).fill(7),
     onFault: fault => faults.push(fault),
   };

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { runBackup } from '../../src/backup.ts';
 import type { Question } from '../../src/conversation/question.ts';
 import { receive } from '../../src/conversation/receive.ts';
-import { validArgs } from '../../src/conversation/validate.ts';
+import { validArgs } from '../../src/conversation/typed/validate.ts';
 import { matchColour } from '../../src/engine/colour/matching/match.ts';
 import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { readPowder } from '../../src/engine/text/powder-phrase.ts';

@@ -16,7 +16,7 @@ const WIDTH = 640;
 /** The pictures that the demo's commands give, by name, as PNG. */
 export async function demoPictures(): Promise<ReadonlyMap<string, Uint8Array>> {
   const clock = demoClock(7, () => PLAYED);
-  await using room = await openRoom({ host: { now: clock.now } });
+  await using room = await openRoom({ draws: true, host: { now: clock.now } });
   furnishDemo(room.host);
   await playDemo({ host: room.host, keepTime: () => room.watch.check(), onAsked: () => {} }, clock);
   const members = room.host.guilds.flatMap(guild => guild.members);

@@ -11,9 +11,10 @@ import { duesBy } from '../../src/records/dues.ts';
 import { openStore } from '../../src/records/open.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { PATIENT } from '../records/patience.ts';
+import { howMany } from '../walk.ts';
 
-/** How many times the writer is killed; `KILLS=200` for the whole ordeal. */
-const kills = Number(process.env.KILLS ?? 4);
+/** How many times the writer is killed: it loads every command before it writes. */
+const kills = howMany(2, 100);
 /** Answers after which it may be killed, and how much later at most, ms. */
 const ANSWERS = 3;
 const SPREAD = 250;

@@ -8,9 +8,10 @@ import { afterAll, expect, it } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
 import { everything } from '../../src/records/store.ts';
 import { PATIENT } from '../records/patience.ts';
+import { howMany } from '../walk.ts';
 
-/** How many times the writer is killed; `KILLS=200` for the whole ordeal: a start takes most of a second. */
-const kills = Number(process.env.KILLS ?? 20);
+/** How many times the writer is killed: a start takes most of a second. */
+const kills = howMany(8, 200);
 
 const folder = mkdtempSync(join(tmpdir(), 'kills-'));
 afterAll(() => rmSync(folder, { recursive: true }));

@@ -7,9 +7,10 @@ import { receive, suggest } from '../../src/conversation/receive.ts';
 import { openStore } from '../../src/records/open.ts';
 import { openWorkers } from '../../src/workers/workers.ts';
 import { registry } from '../loopback/room.ts';
+import { howMany } from '../walk.ts';
 
-/** Interactions; `SOAK=1000000` for the whole ordeal. Of fewer the noise of the heap is larger than the bound. */
-const interactions = Number(process.env.SOAK ?? 20_000);
+/** Interactions; `SOAK=1000000` for so many. Of few the noise of the heap is larger than the bound. */
+const interactions = Number(process.env.SOAK ?? howMany(10_000, 200_000));
 const SAMPLES = 40;
 /** The share of the run after which the heap must have found its size. */
 const WARM_UP = 0.25;

@@ -204,10 +204,11 @@ describe('a slow answer', () => {
   test('is announced in time although who sees it has to be looked up first', async () => {
     const kept = await openStore('sqlite::memory:', PATIENT);
     // Every look into it takes longer than the platform waits.
+    let looks = 4_000;
     const slow: Store = {
       ...kept,
-      get: keys => sleep(4_000).then(() => kept.get(keys)),
-      range: (...of) => sleep(4_000).then(() => kept.range(...of)),
+      get: keys => sleep(looks).then(() => kept.get(keys)),
+      range: (...of) => sleep(looks).then(() => kept.range(...of)),
       commit: writes => kept.commit(writes),
       close: () => kept.close(),
     };
@@ -223,7 +224,9 @@ describe('a slow answer', () => {
       const answered = other.member.run('/dose', { colourant: 'gold mica', portion: '2 cups' });
       taken.push(await acknowledged.promise);
       leave();
+      looks = 0;
       await answered;
+      looks = 4_000;
     }
     // Not the second that looking takes and then a second and a half.
     expect(Math.min(...taken)).toBeLessThan(2_200);

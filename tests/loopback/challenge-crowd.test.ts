@@ -18,6 +18,7 @@ import {
 } from '../../src/records/challenges/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { bar, made, terms } from '../records/challenges/fair.ts';
+import { howMany } from '../walk.ts';
 import { openJudgedHost } from './judged-host.ts';
 import { registry } from './room.ts';
 
@@ -25,7 +26,7 @@ const TOKEN = 'loopback-token';
 const main = new URL('../../src/main.ts', import.meta.url).pathname;
 const hour = 3_600_000;
 const BARS = 8;
-const MEMBERS = 500;
+const MEMBERS = howMany(150, 500);
 
 let folder: string;
 let address: string;
@@ -89,7 +90,7 @@ function rankingOf(member: number): readonly number[] {
   return Array.from({ length: BARS }, () => left.splice(chance.below(left.length), 1)[0] ?? 0);
 }
 
-test('500 members vote at once and the assistant is killed in the middle: every acknowledged ballot is in the tally', async () => {
+test(`${MEMBERS} members vote at once and the assistant is killed in the middle: every acknowledged ballot is in the tally`, async () => {
   const group = host.addGuild({ name: 'Everybody', channels: ['bench'] });
   const { id, votesUntil } = await prepare(group.id);
   await start();

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { permissionBits } from '../../src/loopback/index.ts';
 import type { Channel } from '../../src/loopback/interface.ts';
 import { duesOfGroup } from '../../src/records/dues.ts';
@@ -7,13 +7,12 @@ import { day, type Fair, type FairRooms, openFair } from '../commands/challenge/
 
 let services: FairRooms;
 let fair: Fair;
-beforeAll(async () => {
+// A room for each: in one of all, every day that passes is one of the groups before, too.
+beforeEach(async () => {
   services = await openFair();
-});
-beforeEach(() => {
   fair = services.group();
 });
-afterAll(() => services[Symbol.asyncDispose]());
+afterEach(() => services[Symbol.asyncDispose]());
 
 const open = (channel: Channel, options: Record<string, unknown> = {}) =>
   fair.steward.run('/challenge open', { title: 'Dusk', 'entries-until': 'in 3 days', ...options } as never, {

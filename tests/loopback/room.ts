@@ -26,7 +26,7 @@ export type RoomOptions = {
   readonly log?: string;
   /** Steward and member are answered whole, nothing folded: for tests of what an answer says in all. */
   readonly whole?: boolean;
-  /** Plans are drawn: `false` for tests of words that ask for many. */
+  /** Pictures are drawn, for tests that look at them. */
   readonly draws?: boolean;
   /** The bot reads every message, as where the platform granted it the intent. */
   readonly readsMessages?: boolean;
@@ -48,7 +48,7 @@ export async function openRoom({
   host: hostOptions,
   log = 'silent',
   whole = false,
-  draws = true,
+  draws = false,
   readsMessages = false,
   commands,
 }: RoomOptions = {}) {

@@ -54,7 +54,7 @@ const mutants: readonly Mutant[] = [
   },
   {
     what: 'a jug of 60 % lye',
-    file: 'src/engine/batch/jug.ts',
+    file: 'src/engine/batch/liquids/jug.ts',
     from: 'STRONGEST_LYE = 50',
     to: 'STRONGEST_LYE = 60',
     minds: 'tests/engine/batch',

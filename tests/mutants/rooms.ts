@@ -89,7 +89,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
     sources: [
       ...whole('batch'),
       '!src/engine/batch/lye/*.ts',
-      '!src/engine/batch/*-table.ts',
+      '!src/engine/batch/**/*-table.ts',
       '!src/engine/batch/oils/table-*.ts',
     ],
     tests: [...batch, 'tests/engine/{heat,dosing}/*.test.ts'],

@@ -73,31 +73,27 @@ async function run(url: string, command: string, options: Record<string, string>
 }
 
 describe('npm start without a chat server', () => {
-  test('opens the room, answers in it, and ends well when told to stop', async () => {
-    const { child, url, exited, said } = start();
-    const address = await url;
-    expect((await snapshotAt(address)).messages).toEqual([]);
-    expect(await run(address, '/shelf add', { item: 'Plum', amount: '25 g' })).toEqual({ done: true });
-    child.kill('SIGTERM');
-    expect(await exited).toEqual([0, null]);
-    expect(said.err).toBe('');
-    expect(await readdir(join(folder, 'room'))).not.toContain('open-in');
-  });
-
-  test('finds the room as it was left, with the same shelf', async () => {
+  test('opens the room, answers in it, ends well when told to stop, and finds it as it was left, with the same shelf', async () => {
     const first = start();
     const address = await first.url;
-    await snapshotAt(address);
-    await run(address, '/shelf add', { item: 'Plum', amount: '25 g' });
+    expect((await snapshotAt(address)).messages).toEqual([]);
+    expect(await run(address, '/shelf add', { item: 'Plum', amount: '25 g' })).toEqual({ done: true });
     first.child.kill('SIGTERM');
-    await first.exited;
-    const second = start();
+    expect(await first.exited).toEqual([0, null]);
+    expect(first.said.err).toBe('');
+    expect(await readdir(join(folder, 'room'))).not.toContain('open-in');
+
+    // It stays open when nothing is piped in.
+    const second = start('');
     const again = await second.url;
     const before = await snapshotAt(again);
     expect(before.messages).toHaveLength(1);
     expect(before.messages[0]).toMatchObject({ asked: { by: 'Me', line: '/shelf add' }, onlyYou: true });
     await run(again, '/shelf list', {});
     expect(JSON.stringify((await snapshotAt(again)).messages.at(-1)?.components)).toContain('Plum');
+    expect((await fetch(again)).status).toBe(200);
+    second.child.kill('SIGINT');
+    expect(await second.exited).toEqual([0, null]);
   });
 
   test('answers what is piped in, plainly, and ends with it', async () => {
@@ -108,14 +104,5 @@ describe('npm start without a chat server', () => {
     expect(said.out).toContain('1/2 tsp ultramarine blue for 2 cups');
     expect(said.out).not.toMatch(/›|Goodbye|The room/);
     expect(said.err).toContain('The room is open at http://127.0.0.1:');
-  });
-
-  test('stays open when nothing was piped in', async () => {
-    const { child, url, exited } = start('');
-    const address = await url;
-    await snapshotAt(address);
-    expect((await fetch(address)).status).toBe(200);
-    child.kill('SIGINT');
-    expect(await exited).toEqual([0, null]);
   });
 });

@@ -7,11 +7,15 @@ import {
   xyzOfLab,
 } from '../../src/engine/colour/spectra/reconstruct.ts';
 import { photoColours } from '../../src/photo/colours.ts';
+import { drawn, WHOLE } from '../walk.ts';
 import { LIGHTS, labOfHex, seenUnder } from './render/lights.ts';
 import { shoot } from './render/scene.ts';
 import { shotOf } from './render/shots.ts';
 
-const BARS = ['#7f5fa8', '#c96a5a', '#4f8a6a', '#d9c48a', '#3f6fa8', '#ece4d2'];
+const ALL_BARS = ['#7f5fa8', '#c96a5a', '#4f8a6a', '#d9c48a', '#3f6fa8', '#ece4d2'];
+/** A photo takes more than a second to draw and to read: half of the bars, under the warmest and the coolest light. */
+const BARS = drawn(ALL_BARS, 3);
+const SHONE = WHOLE ? LIGHTS : LIGHTS.filter(({ name }) => /2700|9000/.test(name));
 
 /** The bar as it is in daylight: the colour of the reflectance that was lit. */
 const trueLab = (hex: string) => labOfXyz(xyzOfReflectance(reflectanceOfLab(labOfHex(hex), 0)));
@@ -19,9 +23,9 @@ const trueLab = (hex: string) => labOfXyz(xyzOfReflectance(reflectanceOfLab(labO
 describe('the colour of a bar with white paper in view', () => {
   test('is within 3 CIEDE2000 of the truth on the mean under each light', async () => {
     const rows = [];
-    for (const light of LIGHTS) {
+    for (const light of SHONE) {
       const misses = [];
-      for (const [i, hex] of BARS.entries()) {
+      for (const hex of BARS) {
         const given = {
           colours: [hex],
           paper: 'beside',
@@ -30,7 +34,7 @@ describe('the colour of a bar with white paper in view', () => {
           cast: [1, 1, 1],
         } as const;
         const photo = await shoot(
-          shotOf(300 + i, { blur: 2, noise: 4, quality: 85 }, given),
+          shotOf(300 + ALL_BARS.indexOf(hex), { blur: 2, noise: 4, quality: 85 }, given),
           seenUnder(light),
         );
         const { colours, whiteReference } = await photoColours(photo);
@@ -80,5 +84,5 @@ describe('the colour of a bar with white paper in view', () => {
 });
 
 test('the drawn truth is real: each bar has a reflectance', () => {
-  for (const hex of BARS) expect(smoothestReflectance(xyzOfLab(labOfHex(hex)))).toBeDefined();
+  for (const hex of ALL_BARS) expect(smoothestReflectance(xyzOfLab(labOfHex(hex)))).toBeDefined();
 });

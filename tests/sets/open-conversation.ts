@@ -6,12 +6,9 @@ import { PATIENT } from '../records/patience.ts';
 import { sharedWorkers } from '../workers/shared.ts';
 
 /** The real conversation with every command, over an empty store unless one is named; faults end the test. */
-export async function openConversation(
-  address = 'sqlite::memory:',
-  { draws = true }: { readonly draws?: boolean } = {},
-): Promise<Conversation & AsyncDisposable> {
+export async function openConversation(address = 'sqlite::memory:'): Promise<Conversation & AsyncDisposable> {
   const store = await openStore(address, PATIENT);
-  const workers = sharedWorkers({ draws });
+  const workers = sharedWorkers();
   return {
     registry: await readCommands(new URL('../../commands/', import.meta.url)),
     services: { store, workers },

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { additiveById } from '../../src/engine/batch/additives.ts';
+import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { hydroxideDemand, hydroxideIn, superfatPercent, weighLye } from '../../src/engine/batch/lye/lye.ts';
 import { waterGrams } from '../../src/engine/batch/lye/water.ts';
 import {

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
-import { textOf } from '../../src/conversation/plain-text.ts';
+import { textOf } from '../../src/conversation/faces/plain-text.ts';
 import { askLine } from '../../src/terminal/seat.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { openConversation } from '../sets/open-conversation.ts';

@@ -118,6 +118,11 @@ const CASES: Readonly<
     ],
     [[`${OPEN} cure-days:28`, `${ENTER} made:2026-11-19`], 'challenge-entry-unfit', '28'],
     [[OPEN, '/challenge withdraw'], 'challenge-entry-none', '/challenge enter'],
+    [
+      [OPEN, '/challenge show', '/press 1', '/fill FORM photo:BAR.jpg title:" " colourants:"gold mica"'],
+      'challenge-bar-title-unfit',
+      '1 to 80',
+    ],
     [[OPEN, ENTER.replace('ultramarine blue', ' , ')], 'challenge-colourants-missing', 'apart by commas'],
     ['/challenge open title:Blue palette:"teal 60%, gold 20%"', 'challenge-shares-unfit', '80 %'],
     ['/challenge recipe recipe:Tide', 'bar-not-won', 'No bar of yours came first'],

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
-import { textOf } from '../../src/conversation/plain-text.ts';
+import { textOf } from '../../src/conversation/faces/plain-text.ts';
 import { readCommands } from '../../src/conversation/registry.ts';
 import { practicalSpoons, SPOON_PARTS, SPOONS, teaspoonsIn } from '../../src/engine/quantities/spoons.ts';
 import { openStore } from '../../src/records/open.ts';
@@ -93,7 +93,7 @@ describe('one decimal sign in an answer', () => {
   let conversation: Conversation;
   beforeAll(async () => {
     const registry = await readCommands(new URL('../../commands/', import.meta.url));
-    const services = { store: await openStore('sqlite::memory:'), workers: sharedWorkers({ draws: false }) };
+    const services = { store: await openStore('sqlite::memory:'), workers: sharedWorkers() };
     const onFault = (fault: unknown) => {
       throw fault;
     };

@@ -2,18 +2,34 @@ import { createHash } from 'node:crypto';
 import { serialize } from 'node:v8';
 import type { JobName, Jobs } from '../../src/workers/jobs.ts';
 import { openWorkers, type WatchedWorkers, type WorkFor } from '../../src/workers/workers.ts';
+import { WHOLE } from '../walk.ts';
 
 type Output<Name extends JobName> = Awaited<ReturnType<Jobs[Name]>>;
 
-/** What a plan's pictures are to tests of what is said: a single point. */
+/** What pictures are to tests of what is said: a single point. */
 const POINT = Uint8Array.from(
   Buffer.from(
     'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGP4DwABAQEAsTj2FAAAAABJRU5ErkJggg==',
     'base64',
   ),
 );
-/** Half of the processor time that a plan takes. */
-const DRAWN: ReadonlySet<JobName> = new Set<JobName>(['batchCard', 'timeline']);
+/** Jobs that paint what is known already, for the eye alone: half of the processor time of most answers. */
+const DRAWN: ReadonlySet<JobName> = new Set<JobName>([
+  'batchCard',
+  'batchPairs',
+  'challengeBars',
+  'challengeCard',
+  'challengeMeasured',
+  'challengeResults',
+  'classHandout',
+  'fitPlot',
+  'labelSheet',
+  'matchCard',
+  'paletteStrips',
+  'photoPalette',
+  'swatchCard',
+  'timeline',
+]);
 
 let pool: WatchedWorkers | undefined;
 const known = new Map<string, unknown>();
@@ -23,9 +39,9 @@ let views = 0;
  * Workers for one test, over threads that all tests of this process share: to start one, with the network that looks
  * at photos, takes longer than most tests. Members of one test are nobody in another. A job is a pure function of its
  * input, so what was computed once is known; the pool itself, its queue and its budgets have tests of their own.
- * `draws: false` is for files that look at words alone and ask for many plans.
+ * `draws` is for files that look at pictures; what else is asked gets a point for each, unless all is walked through.
  */
-export function sharedWorkers({ draws = true }: { readonly draws?: boolean } = {}): WatchedWorkers {
+export function sharedWorkers({ draws = false }: { readonly draws?: boolean } = {}): WatchedWorkers {
   pool ??= openWorkers();
   const threads = pool;
   views += 1;
@@ -37,7 +53,7 @@ export function sharedWorkers({ draws = true }: { readonly draws?: boolean } = {
     input: Parameters<Jobs[Name]>[0],
     { owner, group = owner, moves }: WorkFor,
   ): Promise<Output<Name>> => {
-    if (!draws && DRAWN.has(name)) return POINT as Output<Name>;
+    if (!draws && !WHOLE && DRAWN.has(name)) return POINT as Output<Name>;
     const key = `${name} ${createHash('sha256').update(serialize(input)).digest('base64')}`;
     if (!known.has(key)) {
       const more = { owner: place(owner), group: place(group), ...(moves && { moves }) };

@@ -4,7 +4,7 @@ import { completeColourants } from '../../../src/engine/colourants/complete.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
 import { fold } from '../../../src/engine/text/fold.ts';
 import { listShelf } from '../../../src/records/shelf/index.ts';
-import { findJar } from '../../../src/records/shelf/jar.ts';
+import { findJar } from '../../../src/records/shelf/jars/jar.ts';
 
 declare module '../../../src/engine/refusal.ts' {
   interface Reasons {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { followUp } from '../../../src/conversation/command.ts';
 import type { Attachment } from '../../../src/conversation/question.ts';
-import { validSent } from '../../../src/conversation/validate.ts';
+import { validSent } from '../../../src/conversation/typed/validate.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
 import { asOf, requireChallenge } from '../../../src/records/challenges/index.ts';
 import { scopeOf } from '../lookup.ts';

@@ -3,7 +3,7 @@ import { followUp } from '../../../src/conversation/command.ts';
 import type { Context } from '../../../src/conversation/context.ts';
 import type { Named } from '../../../src/conversation/question.ts';
 import type { Form, Reply } from '../../../src/conversation/reply.ts';
-import { validSent } from '../../../src/conversation/validate.ts';
+import { validSent } from '../../../src/conversation/typed/validate.ts';
 import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import type { Fixed } from '../../../src/engine/challenges/wall-time.ts';
 import { openChallenge, requireChallenge } from '../../../src/records/challenges/index.ts';

@@ -3,7 +3,7 @@ import type { MatchCandidate } from '../../../src/engine/colour/matching/match-r
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { LYE_RISK } from '../../../src/presenting/colour/candidates.ts';
-import { jarOf } from '../../../src/records/shelf/jar.ts';
+import { jarOf } from '../../../src/records/shelf/jars/jar.ts';
 import type { ShelfItem } from '../../../src/records/shelf/shelf.ts';
 
 /**

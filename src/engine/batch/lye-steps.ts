@@ -1,5 +1,5 @@
-import { additiveById } from './additives.ts';
-import type { Jug, PlacedLiquid } from './jug.ts';
+import { additiveById } from './additives/additives.ts';
+import type { Jug, PlacedLiquid } from './liquids/jug.ts';
 import type { LyePart } from './lye/lye.ts';
 import { at, type TimelineStep } from './planning/prep-step.ts';
 import type { AdditiveId } from './request.ts';

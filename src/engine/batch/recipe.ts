@@ -7,9 +7,9 @@ import {
   additiveTotals,
   checkCeilings,
   weighAdditives,
-} from './additives.ts';
+} from './additives/additives.ts';
 import { checkBlend } from './blend-limits.ts';
-import { type Jug, lyeJug } from './jug.ts';
+import { type Jug, lyeJug } from './liquids/jug.ts';
 import { checkSuperfat, hydroxideDemand, hydroxideIn, type LyePart, weighLye } from './lye/lye.ts';
 import { type WaterWays, waterGrams, waterWays } from './lye/water.ts';
 import type { OilMass } from './oils/oil.ts';

@@ -1,4 +1,4 @@
-import { additiveById } from '../batch/additives.ts';
+import { additiveById } from '../batch/additives/additives.ts';
 import { oilById } from '../batch/oils/find-oil.ts';
 import type { FattyAcid, Profile } from '../batch/oils/oil.ts';
 import type { PlanAnswer } from '../batch/planning/plan-answer.ts';

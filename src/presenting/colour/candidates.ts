@@ -8,7 +8,7 @@ import type { Spoon } from '../../engine/quantities/spoons.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { listShelf } from '../../records/shelf/index.ts';
-import { type Jar, jarOf } from '../../records/shelf/jar.ts';
+import { type Jar, jarOf } from '../../records/shelf/jars/jar.ts';
 import { colourJar, spooned } from './jars.ts';
 
 declare module '../../engine/refusal.ts' {

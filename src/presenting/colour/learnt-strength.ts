@@ -1,6 +1,6 @@
 import type { Block } from '../../conversation/reply.ts';
-import type { Jar } from '../../records/shelf/jar.ts';
-import { timesItsKind } from '../../records/shelf/learnt-strength.ts';
+import type { Jar } from '../../records/shelf/jars/jar.ts';
+import { timesItsKind } from '../../records/shelf/jars/learnt-strength.ts';
 import type { Words } from '../../words/index.ts';
 import { rough } from '../dose.ts';
 import { knownAs } from './jars.ts';

@@ -11,7 +11,7 @@ import type { Strength } from '../../engine/quantities/strength.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { fold } from '../../engine/text/fold.ts';
 import { listShelf } from '../../records/shelf/index.ts';
-import { findJar, type Jar, knownOf } from '../../records/shelf/jar.ts';
+import { findJar, type Jar, knownOf } from '../../records/shelf/jars/jar.ts';
 import { spooned } from './jars.ts';
 
 /** A mix with its jars found and its doses held under their ceilings. */

@@ -1,7 +1,7 @@
 import { ceilingPerCup } from '../../engine/colour/jars/jar-spoons.ts';
 import type { MatchAnswer, MatchDose, MatchRecipe } from '../../engine/colour/matching/match.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
-import type { Jar } from '../../records/shelf/jar.ts';
+import type { Jar } from '../../records/shelf/jars/jar.ts';
 import type { Usable } from './candidates.ts';
 
 /** A dose of a recipe with the jar it comes from. */

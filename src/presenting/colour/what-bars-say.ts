@@ -6,8 +6,8 @@ import { baseSoap } from '../../engine/colour/mixing/base-soap.ts';
 import { parseBase } from '../../engine/colour/reading/base-text.ts';
 import type { Lesson, LessonBar } from '../../records/batches/lessons.ts';
 import { poolFor } from '../../records/calibrations/index.ts';
-import { calibrationOf } from '../../records/shelf/calibration.ts';
 import { listShelf, type ShelfItem } from '../../records/shelf/index.ts';
+import { calibrationOf } from '../../records/shelf/jars/calibration.ts';
 import { learntOf } from './jars.ts';
 
 export type Asking = Pick<Context, 'store' | 'asker' | 'group' | 'workers' | 'change'>;

@@ -9,7 +9,7 @@ import type { ScaleBelief } from '../../engine/colour/calibration/test-bar.ts';
 import { foldName } from '../../engine/text/own-names.ts';
 import { calibrationBy, calibrationsOf, under } from '../keys.ts';
 import { moment, readable, recordKind, written } from '../record.ts';
-import { scaleBelief } from '../shelf/calibration.ts';
+import { scaleBelief } from '../shelf/jars/calibration.ts';
 import type { ShelfItem } from '../shelf/shelf.ts';
 import { drop, everything, put, type Store } from '../store.ts';
 

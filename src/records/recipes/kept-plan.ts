@@ -6,7 +6,7 @@ import { MEASURES, type Measures } from '../../engine/quantities/units.ts';
 import { exactlyNamed } from '../../engine/text/own-names.ts';
 import { calledByOwner } from '../shelf/called.ts';
 import { listShelf, type Shelf } from '../shelf/index.ts';
-import { findJar, type Jar, jarOf, knownOf } from '../shelf/jar.ts';
+import { findJar, type Jar, jarOf, knownOf } from '../shelf/jars/jar.ts';
 import type { KeptPlan, KnownColour, Times } from './index.ts';
 
 /** A kept plan read anew: what to plan, the jar behind each colour of each portion, and what the colours are. */

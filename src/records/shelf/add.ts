@@ -4,7 +4,7 @@ import { shelfIngredients, shelfItem, shelfLot, shelfLowMark, shelfName } from '
 import { written } from '../record.ts';
 import { add, put, type Write } from '../store.ts';
 import { changeOnce } from './idempotency.ts';
-import { ingredientsRecord } from './ingredients.ts';
+import { ingredientsRecord } from './jars/ingredients.ts';
 import { checkGramsOrNone, checkPigment } from './limits.ts';
 import { tidyName } from './names.ts';
 import { itemKind, lotKind, lowMarkKind, nameKind } from './schema.ts';

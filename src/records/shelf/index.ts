@@ -4,7 +4,7 @@
  */
 
 export { addItem } from './add.ts';
-export { readIngredients } from './ingredients.ts';
+export { readIngredients } from './jars/ingredients.ts';
 export {
   describeItem,
   dishTest,

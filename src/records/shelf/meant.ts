@@ -9,7 +9,7 @@ import { checkColourant } from '../../engine/stability/check-colourant.ts';
 import { identityOf } from '../../engine/stability/identity.ts';
 import type { Component, IngredientReport } from '../../engine/stability/report.ts';
 import { cut } from '../../engine/text/cut.ts';
-import { ownElseCatalogue, ownNamed } from './own-jar.ts';
+import { ownElseCatalogue, ownNamed } from './jars/own-jar.ts';
 import { listShelf } from './queries.ts';
 import type { Shelf, ShelfItem } from './shelf.ts';
 

@@ -11,7 +11,7 @@ import {
 import { written } from '../record.ts';
 import { absent, add, put } from '../store.ts';
 import { changeOnce } from './idempotency.ts';
-import { ingredientsRecord } from './ingredients.ts';
+import { ingredientsRecord } from './jars/ingredients.ts';
 import { checkGrams, checkGramsOrNone, checkPigment, checkSpoon } from './limits.ts';
 import { pickFromSnapshot } from './pick-from-snapshot.ts';
 import { calibrationKind, dishTestKind, itemKind, lotKind, lowMarkKind, spoonWeightKind } from './schema.ts';

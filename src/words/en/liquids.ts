@@ -1,4 +1,4 @@
-import type { JugMethod } from '../../engine/batch/jug.ts';
+import type { JugMethod } from '../../engine/batch/liquids/jug.ts';
 import type { PlanWarnings } from '../../engine/batch/planning/plan-warning.ts';
 import type { PrepSteps } from '../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId } from '../../engine/batch/request.ts';

@@ -1,4 +1,4 @@
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { nextDates } from '../../../commands/batch/dates.ts';
 import { batchActs } from '../../../commands/batch/deadlines.ts';
 import type { Outbox } from '../../../src/conversation/outbox.ts';
@@ -12,10 +12,11 @@ import { controlOf, day, hour } from '../challenge/room.ts';
 import { type Book, headline, letters, openBook, planned } from './book.ts';
 
 let book: Book;
-beforeAll(async () => {
+// A room for each: in one of all, every day that passes is one of the groups before, too.
+beforeEach(async () => {
   book = await openBook();
 });
-afterAll(() => book[Symbol.asyncDispose]());
+afterEach(() => book[Symbol.asyncDispose]());
 
 const headlines = (member: Parameters<typeof letters>[0]) => letters(member).map(headline);
 

@@ -15,7 +15,7 @@ import { photoOf } from '../challenge/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom({ whole: true });
+  room = await openRoom({ whole: true, draws: true });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 

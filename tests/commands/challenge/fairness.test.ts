@@ -1,17 +1,16 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { enterBar, listChallenges } from '../../../src/records/challenges/index.ts';
 import { bar, made } from '../../records/challenges/fair.ts';
 import { controlOf, day, type Fair, type FairRooms, hour, instant, openFair, photoOf } from './room.ts';
 
 let rooms: FairRooms;
 let fair: Fair;
-beforeAll(async () => {
+// A room for each: in one of all, every day that passes is one of the groups before, too.
+beforeEach(async () => {
   rooms = await openFair();
-});
-beforeEach(() => {
   fair = rooms.group();
 });
-afterAll(() => rooms[Symbol.asyncDispose]());
+afterEach(() => rooms[Symbol.asyncDispose]());
 
 const open = (more: Record<string, string | number | boolean> = {}) =>
   fair.steward.run('/challenge open', {

@@ -1,15 +1,14 @@
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { controlOf, day, type Fair, type FairRooms, instant, openFair, photoOf } from './room.ts';
 
 let rooms: FairRooms;
 let fair: Fair;
-beforeAll(async () => {
+// A room for each: in one of all, every day that passes is one of the groups before, too.
+beforeEach(async () => {
   rooms = await openFair();
-});
-beforeEach(() => {
   fair = rooms.group();
 });
-afterAll(() => rooms[Symbol.asyncDispose]());
+afterEach(() => rooms[Symbol.asyncDispose]());
 
 const open = (options: Record<string, unknown>) => fair.steward.run('/challenge open', options as never);
 

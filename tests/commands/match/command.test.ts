@@ -9,7 +9,7 @@ import { photoOf } from '../challenge/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom({ whole: true });
+  room = await openRoom({ whole: true, draws: true });
   const { member } = room;
   await member.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine violet' });
   await member.run('/shelf add', { item: 'Deep sea', amount: '30 g', colourant: 'ultramarine blue' });

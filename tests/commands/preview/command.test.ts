@@ -5,7 +5,7 @@ import { decoded } from '../../pictures/colours-in.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
 beforeAll(async () => {
-  room = await openRoom({ whole: true });
+  room = await openRoom({ whole: true, draws: true });
 });
 afterAll(() => room[Symbol.asyncDispose]());
 

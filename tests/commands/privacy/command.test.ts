@@ -2,6 +2,7 @@ import { expect, test } from 'vitest';
 import { duesBy } from '../../../src/records/dues.ts';
 import { openStore } from '../../../src/records/open.ts';
 import type { Store } from '../../../src/records/store.ts';
+import { refusals } from '../../../src/words/en/index.ts';
 import { openRoom } from '../../loopback/room.ts';
 import { PATIENT } from '../../records/patience.ts';
 
@@ -61,7 +62,7 @@ test('looks through everything for one member once at a time, and for others mea
       member.run('/privacy show'),
       steward.run('/privacy show'),
     ]);
-    const refused = told.map(({ text }) => text.includes('still looking'));
+    const refused = told.map(({ text }) => text.includes(refusals['privacy-under-way']({})));
     expect(refused.filter(Boolean)).toHaveLength(1);
     expect(refused[2]).toBe(false);
     expect((await member.run('/privacy show')).text).not.toContain('still looking');

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { ADDITIVES, additiveById, parseAdditives } from '../../../src/engine/batch/additives.ts';
-import { parseFragrance } from '../../../src/engine/batch/fragrance.ts';
+import { ADDITIVES, additiveById, parseAdditives } from '../../../src/engine/batch/additives/additives.ts';
+import { parseFragrance } from '../../../src/engine/batch/additives/fragrance.ts';
 import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';

@@ -1,8 +1,8 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { planHeadline } from '../../../commands/plan/view.ts';
-import { ADDITIVES, additiveById } from '../../../src/engine/batch/additives.ts';
-import { type Jug, lyeJug, STRONGEST_LYE } from '../../../src/engine/batch/jug.ts';
+import { ADDITIVES, additiveById } from '../../../src/engine/batch/additives/additives.ts';
+import { type Jug, lyeJug, STRONGEST_LYE } from '../../../src/engine/batch/liquids/jug.ts';
 import { planClass } from '../../../src/engine/batch/planning/class-kits.ts';
 import { planBatch, planNumbers } from '../../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../../src/engine/batch/planning/plan-answer.ts';

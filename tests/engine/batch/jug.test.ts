@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type Jug, STRONGEST_LYE } from '../../../src/engine/batch/jug.ts';
+import { type Jug, STRONGEST_LYE } from '../../../src/engine/batch/liquids/jug.ts';
 import { checkPlan, planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { asked, filled, refusalOf, type Written } from './asked.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { additiveById, parseAdditives } from '../../../src/engine/batch/additives.ts';
-import { parseLiquids } from '../../../src/engine/batch/liquid-list.ts';
+import { additiveById, parseAdditives } from '../../../src/engine/batch/additives/additives.ts';
+import { parseLiquids } from '../../../src/engine/batch/liquids/liquid-list.ts';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 import { asked, refusalOf } from './asked.ts';

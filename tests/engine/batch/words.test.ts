@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { parseAdditives } from '../../../src/engine/batch/additives.ts';
+import { parseAdditives } from '../../../src/engine/batch/additives/additives.ts';
+import { parseFragrance } from '../../../src/engine/batch/additives/fragrance.ts';
 import { parseSize } from '../../../src/engine/batch/batch-size.ts';
-import { parseFragrance } from '../../../src/engine/batch/fragrance.ts';
-import { parseLiquids } from '../../../src/engine/batch/liquid-list.ts';
+import { parseLiquids } from '../../../src/engine/batch/liquids/liquid-list.ts';
 import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
 import { parseWater } from '../../../src/engine/batch/lye/water.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';

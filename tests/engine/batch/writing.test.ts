@@ -1,8 +1,8 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
-import { parseAdditives } from '../../../src/engine/batch/additives.ts';
+import { parseAdditives } from '../../../src/engine/batch/additives/additives.ts';
+import { parseFragrance } from '../../../src/engine/batch/additives/fragrance.ts';
 import { mouldMillilitres, parseSize } from '../../../src/engine/batch/batch-size.ts';
-import { parseFragrance } from '../../../src/engine/batch/fragrance.ts';
 import { parseLye } from '../../../src/engine/batch/lye/lye-choice.ts';
 import { parseWater } from '../../../src/engine/batch/lye/water.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';

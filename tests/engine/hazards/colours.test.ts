@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseAdditives } from '../../../src/engine/batch/additives.ts';
+import { parseAdditives } from '../../../src/engine/batch/additives/additives.ts';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { findColourant } from '../../../src/engine/colourants/find.ts';
 import {

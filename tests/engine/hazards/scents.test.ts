@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parseFragrance } from '../../../src/engine/batch/fragrance.ts';
+import { parseFragrance } from '../../../src/engine/batch/additives/fragrance.ts';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { SCENTS } from '../../../src/engine/hazards/scents/scents.ts';
 import { meantByText } from '../../../src/records/shelf/meant.ts';

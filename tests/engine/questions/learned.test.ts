@@ -3,6 +3,7 @@ import { CLASSES, type Class } from '../../../src/engine/questions/learned/class
 import weightsFile from '../../../src/engine/questions/learned/weights.json' with { type: 'json' };
 import { logChances, type Model } from '../../../src/engine/text/learned/model.ts';
 import { modelOf } from '../../../src/engine/text/learned/written.ts';
+import { WHOLE } from '../../walk.ts';
 import { fitModel } from '../text/learned/fit.ts';
 import { FIT } from './fit-jobs.ts';
 import { type JobText, jobTexts, lessonOf } from './job-texts.ts';
@@ -38,7 +39,7 @@ const ALL = [
 ] as const;
 
 /** A fit takes seconds: the one that is hardest to read, or all where that is asked. */
-const BOUNDS = process.env.LEFT_OUT === 'all' ? ALL : ALL.filter(({ writer }) => writer === 'market-seller');
+const BOUNDS = WHOLE ? ALL : ALL.filter(({ writer }) => writer === 'market-seller');
 
 describe('writers whose texts were not learned from are understood', () => {
   const told: { chance: number; right: boolean }[] = [];

@@ -1,9 +1,9 @@
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterAll, afterEach, beforeAll, describe, expect, it } from 'vitest';
 import { openStore } from '../../../src/records/open.ts';
 import { erase } from '../../../src/records/privacy/erase.ts';
 import { groupPartOf, isOwned, kinds, type OwnedKind, topics } from '../../../src/records/privacy/kinds.ts';
 import { membersIn } from '../../../src/records/privacy/members.ts';
-import { everything, put, type Store } from '../../../src/records/store.ts';
+import { drop, everything, put, type Store } from '../../../src/records/store.ts';
 import { PATIENT } from '../patience.ts';
 import { exportOf } from './exported.ts';
 
@@ -16,10 +16,16 @@ const notesOf = async (store: Store) =>
   (await everything(store, { from: 'owned/', to: 'owned0' })).map(({ key }) => key);
 
 let store: Store;
-beforeEach(async () => {
+beforeAll(async () => {
   store = await openStore('sqlite::memory:', PATIENT);
 });
-afterEach(() => store.close());
+afterEach(async () => {
+  const left = (await everything(store, { from: '!', to: '~' })).filter(
+    ({ key }) => !key.startsWith('meta/'),
+  );
+  await store.commit(left.map(({ key }) => drop(key)));
+});
+afterAll(() => store.close());
 
 /** What one member has of a kind: its owner stands where the table says, its group where every key has it. */
 function ofKind(kind: string, { owner }: OwnedKind, member: string): [string, object][] {

@@ -1,4 +1,4 @@
-import { additiveById } from '../../../src/engine/batch/additives.ts';
+import { additiveById } from '../../../src/engine/batch/additives/additives.ts';
 import { findOil, oilById } from '../../../src/engine/batch/oils/find-oil.ts';
 import type { PlanNumbers } from '../../../src/engine/batch/planning/plan.ts';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { additiveById, knownAdditive } from '../../../src/engine/batch/additives.ts';
+import { additiveById, knownAdditive } from '../../../src/engine/batch/additives/additives.ts';
 import { findOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { overLaw } from './agreement.ts';
 import * as again from './recompute.ts';

@@ -4,8 +4,8 @@ import {
   type Additive,
   MALIC_MOLES_PER_GRAM,
   TARTARIC_MOLES_PER_GRAM,
-} from '../additive.ts';
-import { liquid, SWEET } from '../liquid-row.ts';
+} from '../additives/additive.ts';
+import { liquid, SWEET } from './liquid-row.ts';
 
 const BREWED: Origin = {
   trust: 'from memory',

@@ -3,8 +3,8 @@ import {
   type Additive,
   CITRIC_MOLES_PER_GRAM,
   MALIC_MOLES_PER_GRAM,
-} from '../additive.ts';
-import { liquid, SWEET } from '../liquid-row.ts';
+} from '../additives/additive.ts';
+import { liquid, SWEET } from './liquid-row.ts';
 
 /** Juices and purées, sour liquids, waters of plants and of the sea. */
 export const FRUIT_AND_WATER: readonly Additive[] = [

@@ -1,5 +1,5 @@
-import { type Additive, LACTIC_MOLES_PER_GRAM } from '../additive.ts';
-import { liquid, SWEET } from '../liquid-row.ts';
+import { type Additive, LACTIC_MOLES_PER_GRAM } from '../additives/additive.ts';
+import { liquid, SWEET } from './liquid-row.ts';
 
 /** Milks of animals and plants. */
 export const MILKS: readonly Additive[] = [

@@ -1,7 +1,7 @@
 import type { Caution } from '../../dosing/cautions.ts';
 import type { Dose } from '../../dosing/request.ts';
 import type { BatchHeat } from '../batch-heat.ts';
-import type { Jug } from '../jug.ts';
+import type { Jug } from '../liquids/jug.ts';
 import type { LyePart, PlanSuperfat } from '../lye/lye.ts';
 import type { LYE_CAUTIONS } from '../lye/lye-cautions.ts';
 import type { AdditiveId } from '../request.ts';

@@ -1,9 +1,9 @@
 import { OVEN_C } from '../../heat/surroundings.ts';
 import type { Band } from '../../origin.ts';
-import { additiveById } from '../additives.ts';
+import { additiveById } from '../additives/additives.ts';
 import { batchHeat } from '../batch-heat.ts';
 import { oilGramsFor } from '../fit.ts';
-import type { Jug } from '../jug.ts';
+import type { Jug } from '../liquids/jug.ts';
 import { hydroxideDemand, scaleStepPoints, superfatPercent } from '../lye/lye.ts';
 import { LYE_CAUTIONS } from '../lye/lye-cautions.ts';
 import { dilutionRise, iceCooling, lyeMixingRise, neutralisingRise } from '../lye/lye-solution.ts';

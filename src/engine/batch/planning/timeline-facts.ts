@@ -1,4 +1,4 @@
-import type { Jug } from '../jug.ts';
+import type { Jug } from '../liquids/jug.ts';
 import type { LyePart } from '../lye/lye.ts';
 import type { AdditiveId } from '../request.ts';
 

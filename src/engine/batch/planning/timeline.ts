@@ -1,6 +1,6 @@
 import type { CarrierAdvice } from '../../dispersion/advice.ts';
 import { BOILING_C } from '../../heat/estimate.ts';
-import { type AdditiveEffect, additiveById } from '../additives.ts';
+import { type AdditiveEffect, additiveById } from '../additives/additives.ts';
 import { isPaste } from '../bar-kind.ts';
 import { lyeSteps } from '../lye-steps.ts';
 import type { Filled } from '../portions/portions.ts';

@@ -1,7 +1,7 @@
 import { BOILING_C } from '../../heat/estimate.ts';
-import { CITRIC_MOLES_PER_GRAM, CITRIC_MONOHYDRATE_MOLES_PER_GRAM } from '../additive.ts';
+import { CITRIC_MOLES_PER_GRAM, CITRIC_MONOHYDRATE_MOLES_PER_GRAM } from '../additives/additive.ts';
 import { isSaltBar } from '../bar-kind.ts';
-import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../jug-warnings.ts';
+import { aboutBlend, aboutJug, acidWarning, gramsPerMole } from '../liquids/jug-warnings.ts';
 import { DEFAULT_PURITY, type PlanSuperfat, superfatPercent } from '../lye/lye.ts';
 import type { Filled } from '../portions/portions.ts';
 import { potSuperfat } from '../portions/pot.ts';

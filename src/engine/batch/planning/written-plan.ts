@@ -3,10 +3,10 @@ import { type HeatProcess, type HeatSetting, type MouldMaterial, USUAL_HEAT } fr
 import { parseTemperature } from '../../heat/temperature.ts';
 import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
-import { parseAdditives } from '../additives.ts';
+import { parseAdditives } from '../additives/additives.ts';
+import { parseFragrance } from '../additives/fragrance.ts';
 import { checkPlainSize, parseSize } from '../batch-size.ts';
-import { parseFragrance } from '../fragrance.ts';
-import { parseLiquids } from '../liquid-list.ts';
+import { parseLiquids } from '../liquids/liquid-list.ts';
 import { parseLye, speaksOfMasterbatch } from '../lye/lye-choice.ts';
 import { parseWater } from '../lye/water.ts';
 import { parseOils } from '../oils/oil-list.ts';

@@ -2,7 +2,7 @@ import { CARRIER_DENSITY } from '../../dispersion/batter.ts';
 import type { Caution } from '../../dosing/cautions.ts';
 import type { Dose } from '../../dosing/request.ts';
 import { refuse } from '../../refusal.ts';
-import type { Jug } from '../jug.ts';
+import type { Jug } from '../liquids/jug.ts';
 import { hydroxideDemand, superfatPercent } from '../lye/lye.ts';
 import { oilById } from '../oils/find-oil.ts';
 import type { Oil, OilMass } from '../oils/oil.ts';

@@ -1,4 +1,4 @@
-import { ADDITIVES } from '../../batch/additives.ts';
+import { ADDITIVES } from '../../batch/additives/additives.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { COUNT, MASS, plainWords, type Remaining, told } from './words.ts';
 

@@ -1,4 +1,4 @@
-import { additiveTotals, parseAdditives, weighAdditives } from '../../batch/additives.ts';
+import { additiveTotals, parseAdditives, weighAdditives } from '../../batch/additives/additives.ts';
 import { hydroxideDemand, hydroxideIn, superfatPercent } from '../../batch/lye/lye.ts';
 import { parseWater, waterGrams } from '../../batch/lye/water.ts';
 import { OILS } from '../../batch/oils/index.ts';

@@ -1,0 +1,157 @@
+import type { Block, Caution, FoldId, Reply } from '../reply.ts';
+import { FOLDS } from '../reply.ts';
+
+/** Words a face has at most where its command says nothing else. */
+export const MOST_WORDS = 130;
+/** And with what is said in full because it is new to the member: one screen of a phone, with its picture and its buttons. */
+const MOST_WITH_NEW = 136;
+/** And characters: what is written without spaces is long too. */
+const MOST_CHARACTERS = 2_400;
+/** Cautions that stay on a face which grew too long; the others are a press away. */
+const MOST_CAUTIONS = 2;
+
+/** One named fold of a reply. */
+export type Fold = {
+  readonly id: FoldId;
+  readonly blocks: readonly Block[];
+  readonly cautions: readonly Caution[];
+};
+
+const isFolded = ({ fold }: { readonly fold?: FoldId | 'face' }): boolean =>
+  fold !== undefined && fold !== 'face';
+
+/** What is seen of a reply before anything is opened. */
+export const faceOf = <Target>(reply: Reply<Target>): Reply<Target> => ({
+  ...reply,
+  blocks: reply.blocks.filter(one => !isFolded(one)),
+  cautions: reply.cautions.filter(one => !isFolded(one)),
+});
+
+/** All of a reply: what only the face shortens is left to the parts that say it in full. */
+export const wholeOf = <Target>(reply: Reply<Target>): Reply<Target> => ({
+  ...reply,
+  blocks: reply.blocks.filter(({ fold }) => fold !== 'face'),
+  cautions: reply.cautions.filter(({ fold }) => fold !== 'face'),
+});
+
+/** The folds of a reply that hold anything, in the order they are offered. */
+export function foldsOf({ blocks, cautions }: Pick<Reply<unknown>, 'blocks' | 'cautions'>): readonly Fold[] {
+  return FOLDS.map(id => ({
+    id,
+    blocks: blocks.filter(({ fold }) => fold === id),
+    cautions: cautions.filter(({ fold }) => fold === id),
+  })).filter(fold => fold.blocks.length > 0 || fold.cautions.length > 0);
+}
+
+/** Words of a text, whatever stands between spaces: signs that mark a line count too. */
+export const wordsIn = (text: string): number => text.split(/\s+/u).filter(Boolean).length;
+
+/** Everything that is read on a face, one text a part; what a picture shows is no text. */
+export function textsOf({ headline, blocks, cautions }: Reply<unknown>): readonly string[] {
+  const texts = blocks.flatMap((block): readonly string[] => {
+    switch (block.kind) {
+      case 'text':
+        return [block.text];
+      case 'rows':
+        return [block.title ?? '', ...block.rows.map(row => `- ${row}`)];
+      case 'measures':
+        return block.measures.map(({ label, value, note = '' }) => `${label} ${value} ${note}`);
+      default:
+        return [];
+    }
+  });
+  const heading = cautions.length > 0 ? [CAUTION_HEADING] : [];
+  return [headline, ...texts, ...heading, ...cautions.map(({ text }) => `! ${text}`)];
+}
+
+/** As long as the heading of the cautions is in any language. */
+const CAUTION_HEADING = 'Take care';
+
+/** What is said in full because it is new to this member comes on top. */
+const withoutNew = (reply: Reply<unknown>): Reply<unknown> => ({
+  ...reply,
+  cautions: reply.cautions.filter(({ brief }) => brief === undefined),
+});
+
+const sizeOf = (reply: Reply<unknown>) => {
+  const face = faceOf(reply);
+  const texts = textsOf(withoutNew(face));
+  const wordsOf = (all: readonly string[]) => all.reduce((sum, text) => sum + wordsIn(text), 0);
+  return {
+    words: wordsOf(texts),
+    withNew: wordsOf(textsOf(face)),
+    characters: texts.reduce((sum, text) => sum + text.length, 0),
+  };
+};
+
+/** Words on the face of a reply, but for standing cautions that the member meets for the first time. */
+export const faceWords = (reply: Reply<unknown>): number => sizeOf(reply).words;
+
+const fits = (reply: Reply<unknown>, most: number): boolean => {
+  const { words, withNew, characters } = sizeOf(reply);
+  // An opened fold has no limit: another fold in it would hide what was just asked for.
+  if (most === Number.POSITIVE_INFINITY) return true;
+  return words <= most && withNew <= Math.max(most, MOST_WITH_NEW) && characters <= MOST_CHARACTERS;
+};
+
+/**
+ * A reply whose face has at most its `most` words, {@link MOST_WORDS} where it says none: cautions after the second go
+ * into the fold of safety, then parts from the end into that of the rest; of a list the first rows stay; last the other
+ * cautions, the first of them last. The headline
+ * and whatever is `firm` stay in any case.
+ */
+export function shortened<Target>(reply: Reply<Target>): Reply<Target> {
+  const most = reply.most ?? MOST_WORDS;
+  if (fits(reply, most)) return reply;
+  let kept = 0;
+  const cautions = reply.cautions.map((one): Caution => {
+    if (isFolded(one) || one.fold === 'face' || one.firm) return one;
+    kept += 1;
+    return kept > MOST_CAUTIONS ? { ...one, fold: 'safety' } : one;
+  });
+  let now: Reply<Target> = { ...reply, cautions };
+  for (let at = reply.blocks.length - 1; at >= 0 && !fits(now, most); at--) {
+    const block = now.blocks[at]!;
+    if (isFolded(block) || block.firm || block.kind === 'picture' || block.kind === 'file') continue;
+    now = withBlocks(now, at, folded(block, wordsLeft(now, at, most)));
+  }
+  return withFewerCautions(now, most);
+}
+
+/** Where the headline alone is long, the last cautions go into their fold too; what is in there already is not said twice. */
+function withFewerCautions<Target>(reply: Reply<Target>, most: number): Reply<Target> {
+  let now = reply;
+  for (let at = reply.cautions.length - 1; at >= 0 && !fits(now, most); at--) {
+    const caution = now.cautions[at]!;
+    if (isFolded(caution) || caution.firm) continue;
+    const inFold: readonly Caution[] = caution.fold === 'face' ? [] : [{ ...caution, fold: 'safety' }];
+    now = { ...now, cautions: [...now.cautions.slice(0, at), ...inFold, ...now.cautions.slice(at + 1)] };
+  }
+  return now;
+}
+
+const withBlocks = <Target>(reply: Reply<Target>, at: number, blocks: readonly Block[]): Reply<Target> => ({
+  ...reply,
+  blocks: [...reply.blocks.slice(0, at), ...blocks, ...reply.blocks.slice(at + 1)],
+});
+
+/** Words that a part may have where everything else on the face stays. */
+const wordsLeft = (reply: Reply<unknown>, at: number, most: number): number =>
+  most - faceWords(withBlocks(reply, at, []));
+
+const isSteps = (block: Block): boolean => block.kind === 'rows' && block.numbered === true;
+
+/** A part in the fold of the rest, steps in that of steps; the rows of it that fit are on the face too. */
+function folded(block: Block, room: number): readonly Block[] {
+  // What stood on the face only is said in full by another fold.
+  const rest: readonly Block[] =
+    block.fold === 'face' ? [] : [{ ...block, fold: isSteps(block) ? 'steps' : 'more' }];
+  if (block.kind !== 'rows') return rest;
+  let left = room - wordsIn(block.title ?? '');
+  const over = block.rows.findIndex(row => {
+    left -= wordsIn(`- ${row}`);
+    return left < 0;
+  });
+  const rows = block.rows.slice(0, Math.max(over, 0));
+  return rows.length === 0 ? rest : [{ ...block, rows, fold: 'face' }, ...rest];
+}

@@ -1,0 +1,25 @@
+import { clearLanguageOf } from '../../engine/hazards/index.ts';
+import type { Language } from '../../engine/language.ts';
+import { cut } from '../../engine/text/cut.ts';
+import type { Question } from '../question.ts';
+
+/** So many characters tell it. */
+const ENOUGH = 600;
+/** Fewer characters are a name, and names are written in any language. */
+const SHORTEST = 16;
+/** The options in which members write sentences; in the others stand names, lists and amounts. */
+const SENTENCES = ['question', 'words'] as const;
+
+/**
+ * The language that a member's own sentences are clearly written in, else the one they read the platform in. The message
+ * of somebody else, and what a button sends back, tell nothing about who asks.
+ */
+export function languageWritten(question: Question): Language {
+  if (question.kind !== 'command') return question.language;
+  const { given } = question;
+  const sentences = SENTENCES.flatMap(name => {
+    const text = given[name];
+    return typeof text === 'string' && text.length >= SHORTEST ? [text] : [];
+  });
+  return clearLanguageOf(cut(sentences.join('\n'), ENOUGH)) ?? question.language;
+}

@@ -1,0 +1,194 @@
+import { z } from 'zod';
+import { Refusal } from '../../engine/refusal.ts';
+import { type AskedLine, askedLineOf, keepAskedLine } from '../../records/asked/index.ts';
+import { type Action, followUp } from '../command.ts';
+import type { Context } from '../context.ts';
+import type { Given } from '../question.ts';
+import type { Choice, Form, Reply } from '../reply.ts';
+import { lineOf } from './line-of.ts';
+import {
+  type Candidate,
+  optionWith,
+  replaced,
+  SLIPS,
+  slipOf,
+  type Unclear,
+  unclearIn,
+  underMeantName,
+} from './what-is-meant.ts';
+
+/** A "no" that names what may be meant, each a button. */
+export class Offer extends Error {
+  override readonly name = 'Offer';
+  readonly refusal: Refusal;
+  readonly choices: readonly Choice[];
+
+  constructor(refusal: Refusal, choices: readonly Choice[]) {
+    super(refusal.id);
+    this.refusal = refusal;
+    this.choices = choices;
+  }
+}
+
+type Asked = { readonly command: string; readonly action: Action; readonly given: Given };
+
+/**
+ * Takes a question to its command. Where a name in it is unclear the answer is no dead end: a plain slip of the finger is put
+ * right and said so; where every candidate gives the same answer it is given first; else each candidate is a button.
+ * Throws an {@link Offer} then, and every other Refusal as it is.
+ */
+export async function takeOrOffer(
+  { command, action, given }: Asked,
+  context: Context,
+): Promise<Reply | Form> {
+  try {
+    return await action.take(given, context);
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    const renamed = underMeantName(refusal, given);
+    if (renamed) {
+      const again = await buttonFor({ command, action, given: renamed }, context);
+      throw new Offer(refusal, [again]);
+    }
+    const unclear = unclearIn(refusal, context.language);
+    const option = unclear && optionWith(unclear.text, given);
+    if (!unclear || !option) throw refusal;
+    const [name, value] = option;
+    const withText = (by: string): Given => ({ ...given, [name]: replaced(value, unclear.text, by) });
+    const slip = SLIPS.has(refusal.id) ? slipOf(unclear) : undefined;
+    if (slip)
+      return readAs(
+        slip,
+        await takeOrOffer({ command, action, given: withText(slip.text) }, context),
+        context,
+      );
+    const choices = await choicesFor({ command, action, given, option: name }, unclear, context);
+    // Names that are merely near are no candidates of one meaning.
+    const isOneOf = 'candidates' in refusal.values;
+    const same = !isOneOf
+      ? undefined
+      : await sameForAll(
+          action,
+          unclear.candidates.map(({ text }) => withText(text)),
+          context,
+        );
+    if (!same) throw new Offer(refusal, choices);
+    const note = context.say.ask.sameForAll({
+      text: unclear.text,
+      names: unclear.candidates.map(({ label }) => label),
+    });
+    return { ...same, blocks: [{ kind: 'text', text: note }, ...same.blocks], choices };
+  }
+}
+
+function readAs({ label }: Candidate, answer: Reply | Form, { say }: Context): Reply | Form {
+  if (answer.kind === 'form') return answer;
+  const note = { kind: 'text', text: say.ask.readAs({ name: label }) } as const;
+  return { ...answer, data: { ...answer.data, readAs: label }, blocks: [note, ...answer.blocks] };
+}
+
+/** The answer that all of several questions get, with everybody's cautions; undefined where they differ. */
+async function sameForAll(
+  action: Action,
+  asked: readonly Given[],
+  context: Context,
+): Promise<Reply | undefined> {
+  const { essence } = action;
+  if (!essence || asked.length < 2) return undefined;
+  const replies: Reply[] = [];
+  for (const given of asked) {
+    const answer = await Promise.resolve(action.take(given, context)).catch((refusal: unknown) => {
+      if (refusal instanceof Refusal) return undefined;
+      throw refusal;
+    });
+    if (answer?.kind !== 'reply') return undefined;
+    replies.push(answer);
+  }
+  const [first, ...others] = replies;
+  if (!first || others.some(one => essence(one) !== essence(first))) return undefined;
+  const cautions = new Map(
+    replies.flatMap(reply => reply.cautions.map(caution => [caution.id, caution] as const)),
+  );
+  return { ...first, cautions: [...cautions.values()] };
+}
+
+/** A button that asks the command with other options. */
+async function buttonFor({ command, action, given }: Asked, context: Context): Promise<Choice> {
+  const line: AskedLine = { command, given: plainGiven(given), candidates: [] };
+  await keepAskedLine(context.shelf, context.idempotencyKey, line, context.change.at);
+  const again = action.seenBy === 'group' ? againForGroup : againForAsker;
+  return {
+    kind: 'button',
+    label: lineOf(command, given).slice(0, 80),
+    follow: again.with({ line: context.idempotencyKey, at: 0 }),
+  };
+}
+
+async function choicesFor(
+  { command, action, given, option }: Asked & { readonly option: string },
+  { text, candidates }: Unclear,
+  context: Context,
+): Promise<readonly Choice[]> {
+  const line: AskedLine = {
+    command,
+    given: plainGiven(given),
+    option,
+    replaces: text,
+    candidates: candidates.map(one => one.text),
+  };
+  await keepAskedLine(context.shelf, context.idempotencyKey, line, context.change.at);
+  const again = action.seenBy === 'group' ? againForGroup : againForAsker;
+  return candidates.map(({ label }, at) => ({
+    kind: 'button',
+    label,
+    follow: again.with({ line: context.idempotencyKey, at }),
+  }));
+}
+
+/** What was given without its files: those cannot be kept. */
+export const plainGiven = (given: Given): AskedLine['given'] =>
+  Object.fromEntries(
+    Object.entries(given).filter(
+      (entry): entry is [string, string | number | boolean] => typeof entry[1] !== 'object',
+    ),
+  );
+
+const args = { line: z.string(), at: z.string().transform(Number) };
+
+type Pressed = { readonly line: string; readonly at: number };
+
+const pressed = async (args: Pressed, context: Context) => {
+  const { command, given } = await lineMeant(args, context);
+  return context.run(command, given);
+};
+
+/** What was unclear may turn out to be a jar of the asker's. */
+const meansJar = async (args: Pressed, context: Context): Promise<boolean> => {
+  const { command, given } = await lineMeant(args, context);
+  return context.namesJar(command, given);
+};
+
+/** The command that was asked, with the candidate that was pressed in place of what was unclear. */
+async function lineMeant({ line, at }: Pressed, context: Context) {
+  const kept = await askedLineOf(context.shelf, line);
+  const { option, replaces, candidates, command } = kept;
+  const by = candidates[at];
+  const value = option === undefined ? undefined : kept.given[option];
+  const given =
+    option === undefined || by === undefined || typeof value !== 'string'
+      ? kept.given
+      : { ...kept.given, [option]: replaced(value, replaces ?? value, by) };
+  return { command, given };
+}
+
+const againForGroup = followUp({
+  seenBy: 'group',
+  pace: 'slow',
+  args,
+  namesJar: meansJar,
+  answer: pressed,
+});
+const againForAsker = followUp({ seenBy: 'asker', pace: 'slow', args, answer: pressed });
+
+/** The buttons of "which one?"; one command registers them for all. */
+export const whichOneFollowUps = { again: againForGroup, 'again-alone': againForAsker };
