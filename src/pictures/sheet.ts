@@ -1,5 +1,5 @@
 import { Resvg } from '@resvg/resvg-js';
-import { fontFiles, type Weight, wrap } from './type.ts';
+import { outlineOf, type Weight, wrap } from './type.ts';
 
 /** Paper and ink of every picture: dark on light, so that it also prints in black and white. */
 export const PAPER = '#faf7f0';
@@ -27,15 +27,29 @@ export type PathStyle = {
 export const LINE_HEIGHT = 1.35;
 
 const escaped = (text: string) =>
-  text
-    .replaceAll('&', '&amp;')
-    .replaceAll('<', '&lt;')
-    .replaceAll('>', '&gt;')
-    .replaceAll('"', '&quot;')
-    // Control characters are not allowed in XML, whatever a member typed.
-    .replaceAll(/[\p{Cc}\ufffe\uffff]/gu, '');
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+
+/** Control characters are not allowed in XML, and have no letter, whatever a member typed. */
+const CONTROL = /[\p{Cc}\ufffe\uffff]/gu;
 
 const round = (value: number) => Math.round(value * 100) / 100;
+
+/** A line of text with its baseline at `y`. */
+type Line = Required<TextStyle> & { readonly text: string; readonly x: number; readonly y: number };
+
+const asText = ({ text, x, y, size, weight, colour, anchor }: Line): string => {
+  const bold = weight === 'bold' ? ' font-weight="700"' : '';
+  return `<text x="${round(x)}" y="${round(y)}" font-family="Inter" font-size="${size}"${bold} fill="${colour}" text-anchor="${anchor}">${escaped(text)}</text>`;
+};
+
+/** A painter that is given text maps the font file anew for every letter, and takes as long again for each line. */
+function asOutline({ text, x, y, size, weight, colour, anchor }: Line): string {
+  const { d, width, unitsPerEm } = outlineOf(text, weight);
+  const scale = size / unitsPerEm;
+  const left = anchor === 'start' ? x : anchor === 'end' ? x - width * scale : x - (width * scale) / 2;
+  const place = `translate(${round(left)} ${round(y)}) scale(${scale} ${-scale})`;
+  return `<path transform="${place}" fill="${colour}" d="${d}"/>`;
+}
 
 /**
  * A picture drawn top-left to bottom-right in CSS pixels. Nothing is measured back from the drawing: text is
@@ -43,7 +57,7 @@ const round = (value: number) => Math.round(value * 100) / 100;
  */
 export class Sheet {
   readonly width: number;
-  readonly #parts: string[] = [];
+  readonly #parts: (string | Line)[] = [];
 
   constructor(width: number) {
     this.width = width;
@@ -89,10 +103,7 @@ export class Sheet {
   /** One line of text with its baseline at `y`. */
   text(text: string, x: number, y: number, style: TextStyle = {}): this {
     const { size = 16, weight = 'regular', colour = INK, anchor = 'start' } = style;
-    const bold = weight === 'bold' ? ' font-weight="700"' : '';
-    this.#parts.push(
-      `<text x="${round(x)}" y="${round(y)}" font-family="Inter" font-size="${size}"${bold} fill="${colour}" text-anchor="${anchor}">${escaped(text)}</text>`,
-    );
+    this.#parts.push({ text: text.replaceAll(CONTROL, ''), x, y, size, weight, colour, anchor });
     return this;
   }
 
@@ -107,18 +118,23 @@ export class Sheet {
     return y;
   }
 
-  /** The drawing as SVG of the given height. */
+  /** The drawing as SVG of the given height, its text as text. */
   svg(height: number): string {
-    const size = `width="${this.width}" height="${round(height)}"`;
-    return `<svg xmlns="http://www.w3.org/2000/svg" ${size}><rect ${size} fill="${PAPER}"/>${this.#parts.join('')}</svg>`;
+    return this.#drawn(height, asText);
   }
 
   /** The drawing as PNG, `scale` device pixels to the CSS pixel. */
   png(height: number, scale = 2): Uint8Array {
-    const drawn = new Resvg(this.svg(Math.ceil(height)), {
+    const drawn = new Resvg(this.#drawn(Math.ceil(height), asOutline), {
       fitTo: { mode: 'zoom', value: scale },
-      font: { fontFiles: Object.values(fontFiles), loadSystemFonts: false, defaultFontFamily: 'Inter' },
+      font: { loadSystemFonts: false },
     });
     return drawn.render().asPng();
+  }
+
+  #drawn(height: number, line: (line: Line) => string): string {
+    const size = `width="${this.width}" height="${round(height)}"`;
+    const parts = this.#parts.map(part => (typeof part === 'string' ? part : line(part)));
+    return `<svg xmlns="http://www.w3.org/2000/svg" ${size}><rect ${size} fill="${PAPER}"/>${parts.join('')}</svg>`;
   }
 }

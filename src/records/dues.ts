@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { bucketOf, bucketsOf, type Shards } from './due-buckets.ts';
 import { dueBy, dueKey, dues, duesBeforeBuckets } from './keys.ts';
 import { moment, readable, recordKind, written } from './record.ts';
-import { drop, type Entry, everything, pages, put, type Store, type Write } from './store.ts';
+import { drop, type Entry, everything, everythingIn, pages, put, type Store, type Write } from './store.ts';
 
 /** Something to do at a time, for a group. `what` says what, `id` for which record. */
 export type Due = { readonly at: Date; readonly group: string; readonly what: string; readonly id: string };
@@ -25,8 +25,8 @@ export const dropDue = (due: Due): Write => drop(keyOf(due));
  * lie. One that does not read is set aside.
  */
 export async function duesBy(store: Store, now: Date, shards?: Shards): Promise<readonly Due[]> {
-  const found = await Promise.all(bucketsOf(shards).map(bucket => everything(store, dueBy(now, bucket))));
-  return readable(dueKind, found.flat())
+  const spans = bucketsOf(shards).map(bucket => dueBy(now, bucket));
+  return readable(dueKind, await everythingIn(store, spans))
     .map(({ key, fields }) => ({ order: key.split('/').slice(2).join('/'), fields }))
     .sort((a, b) => (a.order < b.order ? -1 : 1))
     .map(({ fields }) => fields);

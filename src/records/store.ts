@@ -30,6 +30,8 @@ export interface Store {
   get(keys: readonly string[]): Promise<readonly unknown[]>;
   /** At most `limit` entries of the span `from <= key < to`, in the byte order of their keys. */
   range(from: string, to: string, limit: number): Promise<readonly Entry[]>;
+  /** As `range` of each span, in one message where a store is asked by messages; without it they are asked one by one. */
+  ranges?(spans: readonly Span[], limit: number): Promise<readonly (readonly Entry[])[]>;
   /**
    * All of the writes or none of them, on disk before it resolves. Each key at most once a commit: which of
    * two writes to one key comes first is not a question worth having.
@@ -58,6 +60,29 @@ export async function everything(store: Store, span: Span, pageSize = 500): Prom
   return entries;
 }
 
+/** Every entry of several spans, one span after another: where few hold more than a page, asked in one message. */
+export async function everythingIn(
+  store: Store,
+  spans: readonly Span[],
+  pageSize = 500,
+): Promise<readonly Entry[]> {
+  const firsts = store.ranges
+    ? await store.ranges(spans, pageSize)
+    : await Promise.all(spans.map(({ from, to }) => store.range(from, to, pageSize)));
+  const whole = await Promise.all(
+    spans.map(async ({ to }, at) => {
+      const first = firsts[at] ?? [];
+      const last = first.at(-1);
+      if (last === undefined || first.length < pageSize) return first;
+      return [...first, ...(await everything(store, { from: after(last), to }, pageSize))];
+    }),
+  );
+  return whole.flat();
+}
+
+/** Where a span goes on behind an entry: '-' is the lowest character that a key may hold, so nothing lies between. */
+const after = ({ key }: Entry): string => `${key}-`;
+
 /** The entries of a span page by page, for those too many to hold. */
 export async function* pages(
   store: Pick<Store, 'range'>,
@@ -70,8 +95,7 @@ export async function* pages(
     if (page.length > 0) yield page;
     const last = page.at(-1);
     if (last === undefined || page.length < pageSize) return;
-    // '-' is the lowest character a key may hold, so nothing lies between a key and the key with it appended.
-    from = `${last.key}-`;
+    from = after(last);
   }
 }
 
@@ -79,6 +103,8 @@ export async function* pages(
 export const instead = (store: Store, calls: Partial<Pick<Store, 'get' | 'range' | 'commit'>>): Store => ({
   get: keys => store.get(keys),
   range: (from, to, limit) => store.range(from, to, limit),
+  // Whoever stands before `range` stands before this one too: it is then asked span by span.
+  ...(store.ranges && !calls.range && { ranges: store.ranges.bind(store) }),
   commit: writes => store.commit(writes),
   close: () => store.close(),
   ...(store.patience !== undefined && { patience: store.patience }),

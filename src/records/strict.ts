@@ -1,7 +1,7 @@
 import Keyv from 'keyv';
-import type { RecordAdapter, TextWrite } from './adapters/adapter.ts';
+import type { RecordAdapter, TextEntry, TextWrite } from './adapters/adapter.ts';
 import { anonymous, StoreFailure } from './failure.ts';
-import { type CommitResult, type Entry, type Store, Unreadable, type Write } from './store.ts';
+import { type CommitResult, type Entry, type Span, type Store, Unreadable, type Write } from './store.ts';
 
 /** Only what comes back as it went in: no Date, Map, NaN, undefined or class of any kind. */
 function assertPlain(value: unknown, path: string): void {
@@ -69,9 +69,17 @@ export class StrictStore implements Store {
 
   range(from: string, to: string, limit: number): Promise<readonly Entry[]> {
     return this.#track('read', async () => {
-      if (!Number.isSafeInteger(limit) || limit < 1) throw new RangeError(`limit ${limit}`);
-      const entries = await this.#adapter.range(from, to, limit);
-      return Promise.all(entries.map(async ([key, text]) => ({ key, value: await this.#decode(text) })));
+      checkLimit(limit);
+      return await this.#decoded(await this.#adapter.range(from, to, limit));
+    });
+  }
+
+  ranges(spans: readonly Span[], limit: number): Promise<readonly (readonly Entry[])[]> {
+    return this.#track('read', async () => {
+      checkLimit(limit);
+      if (spans.length === 0) return [];
+      const found = await this.#adapter.ranges(spans, limit);
+      return await Promise.all(found.map(entries => this.#decoded(entries)));
     });
   }
 
@@ -115,6 +123,10 @@ export class StrictStore implements Store {
     return text === undefined ? undefined : await this.#decode(text);
   }
 
+  #decoded(entries: readonly TextEntry[]): Promise<readonly Entry[]> {
+    return Promise.all(entries.map(async ([key, text]) => ({ key, value: await this.#decode(text) })));
+  }
+
   async #decode(text: string): Promise<unknown> {
     try {
       return (await this.#keyv.decode(text))?.value;
@@ -138,6 +150,10 @@ function inTime<T>(work: Promise<T>, ms: number, during: 'read' | 'write'): Prom
     const timer = setTimeout(() => setImmediate(() => setImmediate(giveUp)), ms);
     work.then(resolve, reject).finally(() => clearTimeout(timer));
   });
+}
+
+function checkLimit(limit: number): void {
+  if (!Number.isSafeInteger(limit) || limit < 1) throw new RangeError(`limit ${limit}`);
 }
 
 function checkKeys(keys: readonly string[], during: 'read' | 'write'): void {

@@ -7,14 +7,14 @@ import { plainBase } from '../../src/engine/colour/mixing/base-soap.ts';
 import { MixKernel } from '../../src/engine/colour/mixing/mix-kernel.ts';
 import { candidates } from '../engine/colour/shelves.ts';
 import type { MatchJob } from './colour-worker.ts';
-import { sayRatio } from './ratio.ts';
+import { hold, timesAsMany } from './figures.ts';
 
 const base = plainBase('white', false);
 const ROUNDS = 500;
 const warm = { time: 800, warmupTime: 300 };
 
 /** Mixing: the same number of components, colours at hand beforehand, CIELAB here and sRGB there. */
-test.for([2, 3, 4])('mixing %i components', async (count, { bench }) => {
+test.for([2, 3, 4])('mixing %i components', async (count, { bench, task }) => {
   const shelf = candidates('ultramarine-blue', 'red-iron-oxide', 'chromium-oxide-green', 'titanium-dioxide');
   const kernel = new MixKernel(
     shelf.map(({ optics, gramsPerTeaspoon }) => ({ optics, gramsPerUnit: gramsPerTeaspoon })),
@@ -39,14 +39,21 @@ test.for([2, 3, 4])('mixing %i components', async (count, { bench }) => {
     }
   }).run(warm);
   if (!Number.isFinite(seen)) throw new Error('no colour came out');
-  sayRatio(`mixing ${count} components against spectral.js`, ours, theirs);
+  hold(task, [
+    {
+      what: `mixing ${count} components beside spectral.js`,
+      seen: timesAsMany(ours, theirs),
+      least: 1,
+      unit: 'times',
+    },
+  ]);
 });
 
 /**
  * The same 9,918 subsets of a 40-item shelf in a worker thread: our match up to its spoons, the simplex without any
  * rounding and with its customary stopping rule (values within 1e-4, at most 200 steps an unknown).
  */
-test.for(['#8fb3c9', '#c0506a', '#6b3fa0'])('matching %s', async (hex, { bench }) => {
+test.for(['#8fb3c9', '#c0506a', '#6b3fa0'])('matching %s', async (hex, { bench, task }) => {
   const worker = new Worker(new URL('./colour-worker.ts', import.meta.url));
   let asked = 0;
   /** Answers come in the order of the questions, but a stray earlier one must not end this one. */
@@ -68,8 +75,19 @@ test.for(['#8fb3c9', '#c0506a', '#6b3fa0'])('matching %s', async (hex, { bench }
     iterations: 1,
     warmup: false,
   });
-  sayRatio(`matching ${hex} against a downhill simplex`, ours, theirs);
-  const late = delay.percentile(99) / 1e6 - 1;
-  console.info(`main thread late by ${late.toFixed(1)} ms at the 99th percentile while a worker matched`);
   await worker.terminate();
+  hold(task, [
+    {
+      what: `matching ${hex} beside a downhill simplex`,
+      seen: timesAsMany(ours, theirs),
+      least: 5,
+      unit: 'times',
+    },
+    {
+      what: `matching ${hex}: the main thread late, 99 %`,
+      seen: delay.percentile(99) / 1e6 - 1,
+      most: 20,
+      unit: 'ms',
+    },
+  ]);
 });

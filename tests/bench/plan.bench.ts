@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { test } from 'vitest';
 import { planBatch } from '../../src/engine/batch/planning/plan.ts';
 import { readPlan, withColours } from '../../src/engine/batch/planning/written-plan.ts';
 import { findColourant } from '../../src/engine/colourants/find.ts';
@@ -9,13 +9,16 @@ import { runLoaf } from '../../src/engine/heat/run.ts';
 import { USUAL_HEAT } from '../../src/engine/heat/setting.ts';
 import { drawBatchCard } from '../../src/pictures/card/phone-card.ts';
 import { drawTimeline } from '../../src/pictures/card/timeline.ts';
-import { cpuOf } from '../cpu-time.ts';
+import { cpuOf, leastCpu } from '../cpu-time.ts';
 import { median } from './bots/side-by-side.ts';
-import { sayRatio } from './ratio.ts';
+import { hold, timesAsMany } from './figures.ts';
 import { usualCard } from './usual-card.ts';
 
-/** Of this most is looking letters up in the font files, which the painter does for every glyph, and three pixels to the point. */
-const MOST_CARD_MS = 400;
+/**
+ * Of this a half is asking the kernel for the memory of 720 by 1,600 pixels, twice, and filling it: 25 ms where a page
+ * costs as much as on a crowded virtual machine, a few on another. So the least of some rounds is held to it.
+ */
+const MOST_CARD_MS = 120;
 
 const loaf = { shape: 'loaf', widthCm: 9, heightCm: 7 } as const;
 const batter: HotBatter = {
@@ -38,14 +41,14 @@ const request = withColours(
   text => ({ colourant: findColourant(text) }),
 );
 
-test('the band of what is not known about heat', async ({ bench }) => {
+test('the band of what is not known about heat', async ({ bench, task }) => {
   const whole = await bench('27 runs of the heat equation', () => {
     estimateHeat(loaf, batter, USUAL_HEAT);
   }).run(warm);
   const quick = await bench('9 runs, heat loss held typical', () => {
     quickHeat(loaf, batter, USUAL_HEAT);
   }).run(warm);
-  sayRatio('heat: 9 runs against 27', quick, whole);
+  hold(task, [{ what: 'heat: 9 runs beside 27', seen: timesAsMany(quick, whole), least: 2, unit: 'times' }]);
 });
 
 /** Processor time of each of so many rounds, ms: what else the machine does has little part in the middle one. */
@@ -55,7 +58,7 @@ async function rounds(count: number, work: () => unknown): Promise<readonly numb
   return took;
 }
 
-test('the cells of 7.5 mm against cells of 1.25 mm, in degrees', () => {
+test('the cells of 7.5 mm against cells of 1.25 mm, in degrees', ({ task }) => {
   const runs = [0.0075, 0.00125].map(cell =>
     runLoaf({
       section: mouldSection(loaf, USUAL_HEAT, 2.4e6, 8, cell),
@@ -72,29 +75,26 @@ test('the cells of 7.5 mm against cells of 1.25 mm, in degrees', () => {
     edge: ours.peakEdgeC - fine.peakEdgeC,
     curve: Math.max(...ours.curve.map((celsius, at) => Math.abs(celsius - (fine.curve[at] ?? celsius)))),
   };
-  console.info(
-    `cells of 7.5 mm are off by ${off.core.toFixed(2)} C in the core, ${off.edge.toFixed(2)} C at the edge, and ` +
-      `${off.curve.toFixed(2)} C at most on the way (of 1.25 mm)`,
-  );
-  expect(Math.abs(off.core)).toBeLessThan(0.5);
-  expect(Math.abs(off.edge)).toBeLessThan(0.5);
-  expect(off.curve).toBeLessThan(1);
+  hold(task, [
+    { what: 'heat, cells of 7.5 mm: core off', seen: Math.abs(off.core), most: 0.5, unit: 'C' },
+    { what: 'heat, cells of 7.5 mm: edge off', seen: Math.abs(off.edge), most: 0.5, unit: 'C' },
+    { what: 'heat, cells of 7.5 mm: off on the way', seen: off.curve, most: 1, unit: 'C' },
+  ]);
 });
 
-test('a plan and its card in processor time', async () => {
+test('a plan and its card in processor time', async ({ task }) => {
   const [firstPlan] = await rounds(1, () => planBatch(request));
   const plan = median(await rounds(30, () => planBatch(request)));
   const [firstCard] = await rounds(1, () => drawBatchCard(usualCard));
-  const card = median(await rounds(10, () => drawBatchCard(usualCard)));
-  console.info(
-    `a plan ${plan.toFixed(1)} ms (the first of a thread ${firstPlan?.toFixed(0)}), ` +
-      `its card ${card.toFixed(0)} ms (${firstCard?.toFixed(0)})`,
-  );
-  expect(plan).toBeLessThan(40);
-  expect(card).toBeLessThan(MOST_CARD_MS);
+  const card = await leastCpu(() => drawBatchCard(usualCard), 0, 15);
+  console.info(`the first of a thread: a plan ${firstPlan?.toFixed(0)} ms, a card ${firstCard?.toFixed(0)}`);
+  hold(task, [
+    { what: 'a plan', seen: plan, most: 40, unit: 'ms of processor time' },
+    { what: 'its card', seen: card, most: MOST_CARD_MS, unit: 'ms of processor time' },
+  ]);
 });
 
-test('27 runs against as many in cells of 5 mm', async ({ bench }) => {
+test('27 runs against as many in cells of 5 mm', async ({ bench, task }) => {
   const runs = (cell: number) => () => {
     const section = mouldSection(loaf, USUAL_HEAT, 2.4e6, 8, cell);
     for (let run = 0; run < 27; run += 1)
@@ -109,21 +109,29 @@ test('27 runs against as many in cells of 5 mm', async ({ bench }) => {
   };
   const ours = await bench('cells of 7.5 mm', runs(0.0075)).run(warm);
   const finer = await bench('cells of 5 mm', runs(0.005)).run(warm);
-  sayRatio('heat: cells of 7.5 mm against 5 mm', ours, finer);
-  expect(ours.throughput.mean / finer.throughput.mean).toBeGreaterThan(1.5);
+  hold(task, [
+    { what: 'heat: cells of 7.5 mm beside 5 mm', seen: timesAsMany(ours, finer), least: 1.5, unit: 'times' },
+  ]);
 });
 
-test('a whole plan', async ({ bench }) => {
+test('a whole plan', async ({ bench, task }) => {
   const plan = await bench('plan with its heat and what lowers it', () => {
     planBatch(request);
   }).run(warm);
   const heat = await bench('27 runs of the heat equation alone', () => {
     estimateHeat(loaf, batter, USUAL_HEAT);
   }).run(warm);
-  sayRatio('the heat band alone against a whole plan', heat, plan);
+  hold(task, [
+    {
+      what: 'a whole plan beside its heat alone',
+      seen: timesAsMany(heat, plan),
+      most: 4,
+      unit: 'times as long',
+    },
+  ]);
 });
 
-test('its list of times', async ({ bench }) => {
+test('its list of times', async ({ bench, task }) => {
   const line = 'Stir 1/2 tsp gold mica into 1 Tbsp light oil until no dry speck is left.';
   const drawn = await bench('a list of 40 lines', async () => {
     await drawTimeline({
@@ -134,5 +142,12 @@ test('its list of times', async ({ bench }) => {
   const plan = await bench('the plan on it', () => {
     planBatch(request);
   }).run(warm);
-  sayRatio('drawing its times against planning it', drawn, plan);
+  hold(task, [
+    {
+      what: 'drawing its times beside planning it',
+      seen: timesAsMany(plan, drawn),
+      most: 40,
+      unit: 'times as long',
+    },
+  ]);
 });

@@ -1,4 +1,4 @@
-import { setFlagsFromString } from 'node:v8';
+import { getHeapSpaceStatistics, setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { expect, it } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
@@ -12,13 +12,32 @@ import { howMany } from '../walk.ts';
 /** Interactions; `SOAK=1000000` for so many. Of few the noise of the heap is larger than the bound. */
 const interactions = Number(process.env.SOAK ?? howMany(10_000, 200_000));
 const SAMPLES = 40;
-/** The share of the run after which the heap must have found its size. */
+/** The share of the run after which objects must have found their number. */
 const WARM_UP = 0.25;
+/** From so many on a run shows what is left of growth once all is warm. */
+const LONG = 200_000;
 /**
- * Bytes that an interaction may leave. 26 ± 4 were seen over 20,000 and 5.7 ± 0.9 over 60,000, so most of it is warming
- * up; the rest is not yet accounted for. The aim is less than 1.
+ * Bytes of objects that an interaction may leave: 4.5 ± 1.0 were seen between 5,000 and 20,000, 1.9 ± 0.3 up to 40,000,
+ * 1.0 ± 0.4 between 63,000 and 84,000. What grew between two snapshots, 15,000 and 33,000, was code and lists of the
+ * compilers: no text, no entry of a map.
  */
-const MOST = 48;
+const MOST = interactions >= LONG ? 1 : 12;
+/**
+ * Spaces of the heap for machine code, bytecode and their tables. They grow while more is compiled and shrink where
+ * code is dropped, by 100 KB from one look to the next, which hid everything else.
+ */
+const COMPILED: ReadonlySet<string> = new Set([
+  'code_space',
+  'code_large_object_space',
+  'trusted_space',
+  'trusted_large_object_space',
+]);
+
+/** Bytes that objects take, of whatever age and size. */
+const objectsHeld = (): number =>
+  getHeapSpaceStatistics()
+    .filter(({ space_name }) => !COMPILED.has(space_name))
+    .reduce((sum, { space_used_size }) => sum + space_used_size, 0);
 
 setFlagsFromString('--expose-gc');
 const collect = runInNewContext('gc') as () => void;
@@ -102,7 +121,7 @@ it(`${interactions} mixed interactions are all answered, and the heap does not g
     answered += answers.filter(answer => answer !== undefined).length;
     if (answered % every < batch.length) {
       collect();
-      points.push([answered, process.memoryUsage().heapUsed]);
+      points.push([answered, objectsHeld()]);
     }
   }
   await services.workers.close();
@@ -110,8 +129,10 @@ it(`${interactions} mixed interactions are all answered, and the heap does not g
   process.off('unhandledRejection', note);
   const { slope, within } = slopeOf(points.filter(([x]) => x > WARM_UP * interactions));
   if (process.env.SOAK) console.info(points.map(([x, y]) => `${x} ${(y / 1024).toFixed(0)} KiB`).join('\n'));
-  console.info(`heap: ${slope.toFixed(2)} ± ${within.toFixed(2)} bytes an interaction over ${interactions}`);
+  console.info(
+    `objects: ${slope.toFixed(2)} ± ${within.toFixed(2)} bytes an interaction over ${interactions}`,
+  );
   expect({ answered, faults, unhandled }).toEqual({ answered: interactions, faults: [], unhandled: [] });
   // A long run must show that it is less; a short one only must not show that it is more.
-  expect(interactions >= 100_000 ? slope + within : slope - within).toBeLessThan(MOST);
+  expect(interactions >= LONG ? slope + within : slope - within).toBeLessThan(MOST);
 });

@@ -4,7 +4,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { RecordAdapter } from '../../src/records/adapters/adapter.ts';
 import { StoreFailure } from '../../src/records/failure.ts';
 import { part, under } from '../../src/records/keys.ts';
-import { absent, add, drop, everything, put, Unreadable } from '../../src/records/store.ts';
+import {
+  absent,
+  add,
+  drop,
+  everything,
+  everythingIn,
+  put,
+  type Span,
+  Unreadable,
+} from '../../src/records/store.ts';
 import { StrictStore } from '../../src/records/strict.ts';
 
 /** A storage under contract. */
@@ -119,6 +128,37 @@ export function keepsTheContract(storage: () => Storage): void {
       for (const pageSize of [1, 2, 5, 24, 25, 26]) {
         expect(await everything(store, under(at), pageSize)).toEqual(whole);
       }
+    });
+
+    it('of several spans are each as it is alone, whatever their order and however they overlap', async () => {
+      const at = fresh();
+      const names = Array.from({ length: 23 }, (_, index) => `${at}/${String(index).padStart(2, '0')}`);
+      await store.commit(names.map((name, index) => put(name, index)));
+      const spans: readonly Span[] = [
+        { from: `${at}/15`, to: `${at}/20` },
+        { from: `${at}/nothing`, to: `${at}/nowhere` },
+        { from: `${at}/00`, to: `${at}/17` },
+        { from: `${at}/15`, to: `${at}/20` },
+        { from: `${at}/20`, to: `${at}/15` },
+      ];
+      for (const limit of [1, 3, 5, 6, 99])
+        expect(await store.ranges(spans, limit)).toEqual(
+          await Promise.all(spans.map(({ from, to }) => store.range(from, to, limit))),
+        );
+      expect(await store.ranges([], 9)).toEqual([]);
+      await expect(store.ranges(spans, 0)).rejects.toThrow('limit 0');
+    });
+
+    it('of several spans go on beyond their first page', async () => {
+      const at = fresh();
+      const names = Array.from({ length: 23 }, (_, index) => `${at}/${String(index).padStart(2, '0')}`);
+      await store.commit(names.map((name, index) => put(name, index)));
+      const spans = [
+        { from: `${at}/00`, to: `${at}/11` },
+        { from: `${at}/11`, to: `${at}/99` },
+      ];
+      for (const pageSize of [1, 5, 11, 12, 24])
+        expect((await everythingIn(store, spans, pageSize)).map(({ key }) => key)).toEqual(names);
     });
 
     it('order keys in any script as their encoded parts', async () => {

@@ -1,7 +1,7 @@
 import type { KeyvStorageAdapter, KeyvStorageCapability, KeyvStorageEntry } from 'keyv';
 import { keyvStorageCapability } from 'keyv';
 import { anonymous, StoreFailure } from '../failure.ts';
-import type { CommitResult } from '../store.ts';
+import type { CommitResult, Span } from '../store.ts';
 
 /** A step of a commit as an adapter sees it: values are text already. */
 export type TextWrite =
@@ -39,6 +39,10 @@ export abstract class RecordAdapter implements Pick<KeyvStorageAdapter, AdapterM
   abstract texts(keys: readonly string[]): Promise<readonly (string | undefined)[]>;
   /** At most `limit` entries with `from <= key < to`, in byte order. */
   abstract range(from: string, to: string, limit: number): Promise<readonly TextEntry[]>;
+  /** `range` of each span; to be overridden where one message can ask for all. */
+  async ranges(spans: readonly Span[], limit: number): Promise<readonly (readonly TextEntry[])[]> {
+    return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
+  }
   /** All or nothing, durable when it resolves; the keys are distinct. */
   abstract commit(writes: readonly TextWrite[]): Promise<CommitResult>;
   /** Waits for what is in flight, then lets go. */

@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import { DatabaseError, Pool, type PoolClient } from 'pg';
 import { type FailureKind, StoreFailure } from '../failure.ts';
-import type { CommitResult } from '../store.ts';
+import type { CommitResult, Span } from '../store.ts';
 import { RecordAdapter, type TextEntry, type TextWrite } from './adapter.ts';
 
 /** SQLSTATE codes (PostgreSQL manual, appendix A) after which the same transaction may well go through. */
@@ -73,6 +73,24 @@ export class PostgresAdapter extends RecordAdapter {
         values: [this.namespace ?? '', from, to, limit],
       });
       return rows.map(({ key, text }) => [key, text] as const);
+    });
+  }
+
+  /** One query: asked one by one they would open every connection of the pool, a process of the server each. */
+  override ranges(spans: readonly Span[], limit: number): Promise<readonly (readonly TextEntry[])[]> {
+    return this.#read(async () => {
+      const { rows } = await this.#pool.query<{ at: number; key: string; text: string }>({
+        name: 'ranges',
+        text: `SELECT span.at::int, found.key, found.text
+          FROM unnest($2::text[], $3::text[]) WITH ORDINALITY AS span(low, high, at), LATERAL (
+            SELECT key, text FROM tintmoot_records
+            WHERE ns = $1 AND key >= span.low AND key < span.high ORDER BY key LIMIT $4) AS found
+          ORDER BY span.at, found.key`,
+        values: [this.namespace ?? '', spans.map(({ from }) => from), spans.map(({ to }) => to), limit],
+      });
+      const found: TextEntry[][] = spans.map(() => []);
+      for (const { at, key, text } of rows) found[at - 1]?.push([key, text]);
+      return found;
     });
   }
 

@@ -1,7 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { ClientOfflineError, createClient, ErrorReply } from '@redis/client';
 import { anonymous, StoreFailure } from '../failure.ts';
-import type { CommitResult } from '../store.ts';
+import type { CommitResult, Span } from '../store.ts';
 import { RecordAdapter, type TextEntry, type TextWrite } from './adapter.ts';
 
 /*
@@ -32,14 +32,30 @@ for i = 2, #ARGV, 3 do
 end
 return nil`;
 
-const rangeScript = `${checkMark}
-local keys = redis.call('ZRANGEBYLEX', KEYS[2], ARGV[2], ARGV[3], 'LIMIT', 0, ARGV[4])
-local entries = {}
-for i, key in ipairs(keys) do
-  entries[2 * i - 1] = key
-  entries[2 * i] = redis.call('HGET', KEYS[1], key)
+/** At most ARGV[2] entries of each span that follows, a list a span. */
+const rangesScript = `${checkMark}
+local spans = {}
+for at = 3, #ARGV, 2 do
+  local keys = redis.call('ZRANGEBYLEX', KEYS[2], ARGV[at], ARGV[at + 1], 'LIMIT', 0, ARGV[2])
+  local entries = {}
+  for i, key in ipairs(keys) do
+    entries[2 * i - 1] = key
+    entries[2 * i] = redis.call('HGET', KEYS[1], key)
+  end
+  spans[#spans + 1] = entries
 end
-return entries`;
+return spans`;
+
+/** Keys and texts in turns, as a script gives them. */
+function entriesIn(flat: readonly (string | null)[]): readonly TextEntry[] {
+  return flat.flatMap((key, index): TextEntry[] => {
+    if (index % 2 === 1) return [];
+    const text = flat[index + 1];
+    if (typeof text !== 'string')
+      throw new StoreFailure('corrupt', 'read', `${anonymous(String(key))}: listed but not there`);
+    return [[String(key), text]];
+  });
+}
 
 /** Tries to connect at opening: while much is being loaded the answer may lie unread until the time for it is over. */
 const MOST_TRIES = 4;
@@ -128,20 +144,16 @@ export class RedisAdapter extends RecordAdapter {
     });
   }
 
-  range(from: string, to: string, limit: number): Promise<readonly TextEntry[]> {
+  async range(from: string, to: string, limit: number): Promise<readonly TextEntry[]> {
+    const [entries] = await this.ranges([{ from, to }], limit);
+    return entries ?? [];
+  }
+
+  override ranges(spans: readonly Span[], limit: number): Promise<readonly (readonly TextEntry[])[]> {
     return this.#call('read', async () => {
-      const span = {
-        keys: this.#keys(),
-        arguments: [this.#known ?? '', `[${from}`, `(${to}`, String(limit)],
-      };
-      const flat = (await this.#client.eval(rangeScript, span)) as (string | null)[];
-      return flat.flatMap((key, index): TextEntry[] => {
-        if (index % 2 === 1) return [];
-        const text = flat[index + 1];
-        if (typeof text !== 'string')
-          throw new StoreFailure('corrupt', 'read', `${anonymous(String(key))}: listed but not there`);
-        return [[String(key), text]];
-      });
+      const ends = spans.flatMap(({ from, to }) => [`[${from}`, `(${to}`]);
+      const asked = { keys: this.#keys(), arguments: [this.#known ?? '', String(limit), ...ends] };
+      return ((await this.#client.eval(rangesScript, asked)) as (string | null)[][]).map(entriesIn);
     });
   }
 
