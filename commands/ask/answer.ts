@@ -9,9 +9,10 @@ import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { barredReading } from './barred.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
-import { lyeAnswer } from './lye.ts';
+import { lyeAnswer, unsureReply } from './lye.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { scentReply } from './scents.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
@@ -39,9 +40,13 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   if (ofLye?.kind === 'reply') return ofLye;
   const scent = photo || ofLye ? undefined : scentReply(question, read, context);
   if (scent) return scent;
-  if (read.outside !== undefined && !ofLye) return outsideReply(read, context);
+  const barred = photo || ofLye ? undefined : barredReading(question, read);
+  const unsure = photo || ofLye || barred ? undefined : unsureReply(question, read, context);
+  if (unsure) return unsure;
+  if (read.outside !== undefined && !ofLye && !barred) return outsideReply(read, context);
   const first =
     ofLye ??
+    barred ??
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return notUnderstood(read, context);

@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
 import type { LyeCautionId } from '../../src/engine/batch/lye/lye-cautions.ts';
 import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
+import { type OilsForLye, oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
 import { readPlanQuestion } from '../../src/engine/questions/lye/plan-question.ts';
 import {
   isBleachOrLye,
@@ -33,6 +34,9 @@ const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
   'koh-for-naoh',
   'disposal',
   'hot-loaf',
+  'lye-with-cleaner',
+  'scale-batch',
+  'no-superfat',
 ]);
 
 /** Whoever opens with the word wants the whole plan, however many oils follow. */
@@ -63,6 +67,8 @@ export async function lyeAnswer(
       { question, weighed: asked.weighed, problem: 'lye-or-bleach' },
       context,
     );
+  const inverse = asked.weighed ? oilsForLye(question) : undefined;
+  if (inverse) return oilsReply(inverse, context);
   try {
     const told = readLyeQuestion(question);
     if (told.weighed) return weighedReply(told, question, context);
@@ -101,6 +107,28 @@ function topicReply(topic: LyeTopic, context: Context): Reply {
   };
 }
 
+const NEAR_LYE =
+  /\b(?:lye|naoh|koh|caustic soda|sodium hydroxide|sosa|soda c[aá]ustica|raw soap|(?:soap )?batter|jab[oó]n crudo|masa de jab[oó]n)\b/iu;
+/** What lye does to a colour is asked of by these. */
+const OF_COLOUR =
+  /\b(?:surviv\w*|hold\w*|stay\w*|fade\w*|bleed\w*|stable|mica|pigment\w*|oxide|dye|lake|colou?r\w*|swirl\w*|aguant\w*|resist\w*|destiñ\w*|tono|tinte|colorante\w*)\b/iu;
+
+/**
+ * To a question near lye of which nothing is understood: what always holds. Undefined where a colour may be meant, or
+ * something in it is known.
+ */
+export function unsureReply(question: string, read: QuestionRead, context: Context): Reply | undefined {
+  const [reading] = read.readings;
+  const { facts, outside } = read;
+  const isNothing =
+    outside === 'other' ||
+    reading === undefined ||
+    (outside === undefined && /^(?:dose|colourant check)$/u.test(reading.command));
+  const isKnown = facts.named.length > 0 || facts.target !== undefined;
+  if (!isNothing || isKnown || !NEAR_LYE.test(question) || OF_COLOUR.test(question)) return undefined;
+  return topicReply('unsure', context);
+}
+
 /** A whole plan asked for in plain words: every part of it is taken into the plan or named as left out. */
 function planReading(question: string, read: QuestionRead, { say }: Context): LyeReading | undefined {
   const [reading] = read.readings;
@@ -133,6 +161,18 @@ function readingOf({ given, usualKoh }: LyeQuestion, { say }: Context): LyeReadi
     given: texts,
     missing: given.oils === undefined ? ['oils'] : [],
     notes: usualKoh ? [{ kind: 'text', text: say.lyeQuestions.usualKoh, firm: true }] : [],
+  };
+}
+
+/** How much oil takes lye that is weighed already. */
+function oilsReply(inverse: OilsForLye, context: Context): Reply {
+  const words = context.say.lyeQuestions;
+  return {
+    kind: 'reply',
+    headline: words.oilsFor(inverse),
+    data: { understood: { lye: 'oils-for-lye' }, oilsForLye: inverse },
+    blocks: [{ kind: 'text', text: words.oilsForWhy(inverse), firm: true }],
+    cautions: cautions(context),
   };
 }
 

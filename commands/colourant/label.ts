@@ -38,6 +38,9 @@ export function plannedParts(
   };
 }
 
+const coloursNothing = (components: readonly LabelComponent[]): boolean =>
+  components.every(({ role }) => role === 'additive' || role === 'carrier');
+
 /** The colours of a finished bar as its label declares them; refuses when one of them must not meet lye. */
 export function labelled(
   components: readonly LabelComponent[],
@@ -52,7 +55,7 @@ export function labelled(
   const legal = legalShareOf(components);
   const doubtful = standing.standing !== 'listed' && standing.standing !== 'no-colour';
   return {
-    headline: line.line,
+    headline: coloursNothing(components) ? words.coloursNothing : line.line,
     data: { market, ...line, unknown, standing, ...(legal && { legal }) },
     blocks: [
       {

@@ -2,7 +2,7 @@ import { refuse } from '../../src/engine/refusal.ts';
 import { checkColourant } from '../../src/engine/stability/check-colourant.ts';
 import { type OtherUse, otherUseOf } from '../../src/engine/stability/legal-share.ts';
 import { permittedSummary } from '../../src/engine/stability/permitted-summary.ts';
-import { inNoList } from '../../src/presenting/check.ts';
+import { inNoList } from '../../src/presenting/check-dose.ts';
 import { partName } from '../../src/presenting/ingredient-name.ts';
 import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import { meantByItem } from '../../src/records/shelf/meant.ts';

@@ -6,6 +6,7 @@ import { byClockOf } from '../words/dates.ts';
 import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
 import { requireSteward } from './access.ts';
+import { onArrival } from './arrival.ts';
 import { keepingFirstAid } from './call-for-help.ts';
 import type { Suggestion } from './command.ts';
 import { contextOf } from './context-of.ts';
@@ -41,11 +42,17 @@ export async function receive(asked: Question, shared: Conversation): Promise<An
     waitingFor(question, conversation),
   ]);
   const kept = keepingFirstAid(answered, freeTexts(question), wordsIn(language));
-  const told = await withNotices(kept, notices, question, conversation);
+  const told = withNotices(kept, notices, question);
   const weighed = told.kind === 'reply' && wishes?.mass === 'ounces' ? inOunces(told, language) : told;
   const answer = weighed.kind === 'reply' ? await withFace(weighed, question, conversation) : weighed;
   const clock = wishes?.zone === undefined ? undefined : byClockOf(wishes.zone, language);
-  return { ...(asked.readsMarks ? answer : plainThroughout(answer, clock)), language };
+  const shown: Answer = { ...(asked.readsMarks ? answer : plainThroughout(answer, clock)), language };
+  // An answer that is lost on its way has told nobody: what came along waits for the next.
+  if (told !== kept)
+    onArrival(shown, () =>
+      dropNotices(conversation.services.store, question.asker.id, notices).catch(() => undefined),
+    );
+  return shown;
 }
 
 /** What a member is told along with the answer to a command that only they see: that something did not reach a group. */
@@ -57,16 +64,10 @@ async function waitingFor(question: Question, conversation: Conversation): Promi
   return await noticesFor(conversation.services.store, question.asker.id).catch(() => []);
 }
 
-async function withNotices(
-  answer: Unspoken,
-  notices: readonly Notice[],
-  { asker, language }: Origin,
-  { services: { store } }: Conversation,
-): Promise<Unspoken> {
+function withNotices(answer: Unspoken, notices: readonly Notice[], { language }: Origin): Unspoken {
   if (answer.kind !== 'reply' || notices.length === 0) return answer;
   // Nothing stands before what to do; it waits for the next answer.
   if ('emergency' in answer.data) return answer;
-  await dropNotices(store, asker.id, notices).catch(() => undefined);
   const { notTold } = wordsIn(language).conversation;
   const told = notices.map(({ title }) => ({ kind: 'text', text: notTold({ title }) }) as const);
   return { ...answer, blocks: [...told, ...answer.blocks] };

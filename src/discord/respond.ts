@@ -1,4 +1,5 @@
 import { type AutocompleteInteraction, DiscordAPIError, InteractionWebhook, MessageFlags } from 'discord.js';
+import { arrived } from '../conversation/arrival.ts';
 import type { Conversation } from '../conversation/conversation.ts';
 import { forOneQuestion } from '../conversation/one-question.ts';
 import type { Question } from '../conversation/question.ts';
@@ -64,7 +65,9 @@ export async function respond(
     await answerAtOnce(line, await answering);
   else if (!opensForm) await announceAndAnswer(line, answering);
   else await answerAfterWaiting(line, answering, lateForms.keep(question.asker.id, answering, say));
-  return await answering;
+  const answer = await answering;
+  await arrived(answer);
+  return answer;
 }
 
 type Line = {

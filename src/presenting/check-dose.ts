@@ -1,9 +1,11 @@
 import type { Block } from '../conversation/reply.ts';
 import { colourantById } from '../engine/colourants/catalogue.ts';
+import { batchPartIn } from '../engine/hazards/index.ts';
 import { practicalSpoons } from '../engine/quantities/spoons.ts';
 import { isUltramarine } from '../engine/stability/check.ts';
 import { otherUseOf } from '../engine/stability/legal-share.ts';
-import type { PowderKind } from '../engine/stability/report.ts';
+import type { Component, IngredientReport, PowderKind } from '../engine/stability/report.ts';
+import { cut } from '../engine/text/cut.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
 import { partName } from './ingredient-name.ts';
@@ -13,16 +15,32 @@ export const texts = (...lines: readonly (string | undefined)[]): readonly Block
   return text === '' ? [] : [{ kind: 'text', text }];
 };
 
+/** Sold as a colour by the name of a listed one, and in no list itself. */
+const IN_NO_LIST: ReadonlySet<string> = new Set(['strontium-aluminate']);
+
+/** True of an ingredient that is sold as a colour and stands in no list of them. */
+export const inNoList = ({ id }: Component): boolean => IN_NO_LIST.has(id);
+
 /** The name of what a powder is. */
 export const kindName = (kind: PowderKind, say: Words): string =>
   ({ ...say.colourants.kinds, ...say.stability.kinds })[kind];
+
+/** What colours nothing gets no dose: what it is in the batch instead, each kind once. */
+function partsOfBatch({ components }: IngredientReport, say: Words): readonly string[] {
+  const parts = components.map(({ as }) => ({ as, part: batchPartIn(as) ?? 'plain' }));
+  const telling = parts.filter(
+    ({ part }, at) => part !== 'plain' && parts.findIndex(one => one.part === part) === at,
+  );
+  return telling.slice(0, 3).map(({ as, part }) => say.checking.inBatch({ name: cut(as, 40), part }));
+}
 
 export function doseBlock({ report }: Meant, say: Words): readonly Block[] {
   const { kind, dose, carriers, light, verdictIfPresent } = report;
   const kinds = { label: say.checking.kind, value: kindName(kind, say), note: say.colourants.light[light] };
   if (verdictIfPresent === 'never') return [{ kind: 'text', text: say.checking.noDose }];
+  if (kind === 'plain') return texts(...partsOfBatch(report, say));
   // What is listed for something else gets no dose that reads like leave to use it.
-  const elsewhere = report.components.some(part => otherUseOf(part));
+  const elsewhere = report.components.some(part => otherUseOf(part) || inNoList(part));
   if (!dose || elsewhere)
     return [
       { kind: 'measures', measures: [{ label: kinds.label, value: kinds.value }] },

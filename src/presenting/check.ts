@@ -6,7 +6,7 @@ import type { Component, IngredientReport } from '../engine/stability/report.ts'
 import { cut } from '../engine/text/cut.ts';
 import type { Meant } from '../records/shelf/meant.ts';
 import type { Words } from '../words/index.ts';
-import { doseBlock, hintsOf, sourcesBlock, texts } from './check-dose.ts';
+import { doseBlock, hintsOf, inNoList, sourcesBlock, texts } from './check-dose.ts';
 import { doseCautions } from './dose.ts';
 import { evidenceLines, identityName, type Weighed, weighedBlock } from './evidence.ts';
 import { longestPart, partName, plainName } from './ingredient-name.ts';
@@ -56,6 +56,7 @@ export const meantName = ({ item, colourant }: Meant, say: Words): string | unde
 function checkHeadline(meant: Meant, say: Words): string {
   if (meant.report.acidMeetsUltramarine) return say.stability.acidMeetsUltramarine;
   const name = meantName(meant, say);
+  if (meant.report.kind === 'plain') return say.checking.coloursNothing;
   const weak = weakIfPresent(meant.report);
   const verdict =
     meant.report.verdict === 'stable' && weak.length > 0 && meant.report.verdictIfPresent !== 'never'
@@ -64,12 +65,6 @@ function checkHeadline(meant: Meant, say: Words): string {
   const told = name ? say.checking.named({ name, verdict: lower(verdict) }) : verdict;
   return lawFirst(meant.report, { told, verdict }, say);
 }
-
-/** Sold as a colour by the name of a listed one, and in no list itself. */
-const IN_NO_LIST: ReadonlySet<string> = new Set(['strontium-aluminate']);
-
-/** True of an ingredient that is sold as a colour and stands in no list of them. */
-export const inNoList = ({ id }: Component): boolean => IN_NO_LIST.has(id);
 
 /** What the US lists a colour for where that is not soap; undefined where it is, or where nothing lists it. */
 function notForSoap(

@@ -1,4 +1,5 @@
 import { randomInt } from 'node:crypto';
+import { arrived } from '../conversation/arrival.ts';
 import type { Action } from '../conversation/command.ts';
 import type { Conversation } from '../conversation/conversation.ts';
 import type { Given, Question } from '../conversation/question.ts';
@@ -42,7 +43,9 @@ export async function askLine(line: string, seat: Seat, conversation: Conversati
     const asked = following ? await follow(following) : await ask(line, conversation);
     const question: Question = { ...originOf(seat), ...asked };
     const path = asked.kind === 'command' ? asked.path.join(' ') : command;
-    return { command: path, answer: await receive(question, conversation) };
+    const answer = await receive(question, conversation);
+    await arrived(answer);
+    return { command: path, answer };
   } catch (error) {
     if (!(error instanceof Refusal)) throw error;
     const firstAid = await firstAidForWords(line, originOf(seat), conversation);

@@ -205,6 +205,61 @@ const METALS: Readonly<Record<Language, readonly string[]>> = {
   es: ['polvo de aluminio'],
 };
 
+/** What stands in a kitchen, by its kinds; the names are ours to choose (common practice). */
+const COLOURLESS: Readonly<Record<Language, readonly string[]>> = {
+  en: [
+    'red wine',
+    'orange juice',
+    'goat milk',
+    'sugar',
+    'vinegar',
+    'olive oil',
+    'lavender essential oil',
+    'salt',
+    'chamomile extract',
+    'beeswax',
+    'lye',
+    'vodka',
+  ],
+  es: [
+    'vino tinto',
+    'jugo de naranja',
+    'leche de cabra',
+    'azúcar',
+    'vinagre',
+    'aceite de oliva',
+    'aceite esencial de lavanda',
+    'sal',
+    'extracto de manzanilla',
+    'cera de abejas',
+    'sosa cáustica',
+    'aguardiente',
+  ],
+};
+
+describe('what colours nothing, through every entry that names a colourant', () => {
+  const { must } = HAZARDS.find(({ id }) => id === 'nothing-that-colours')!;
+  const cases = Object.keys(COLOURANT_WAYS).flatMap(way => languages.map(language => ({ way, language })));
+  test.each(cases)('$way in $language gets no dose', async ({ way, language }) => {
+    await run('shelf add', { item: 'known jar', colourant: 'gold mica' });
+    const listed = /ingredients|check|label|shelf add item/.test(way);
+    for (const name of COLOURLESS[language]) {
+      const [path, given] = COLOURANT_WAYS[way]!(name);
+      const answer = await run(path, given, language);
+      // A list is read and a jar is kept by any name, but neither is told an amount.
+      const isUndosed =
+        answer.kind === 'reply' &&
+        listed &&
+        (answer.data as { dose?: object }).dose === undefined &&
+        !/\d ?(?:tsp|cdta)/u.test(`${answer.headline} ${JSON.stringify(answer.blocks)}`);
+      // The jar of the name before is kept under the same name.
+      const isKept = way === 'shelf add ingredients' && problemOf(answer) === 'shelf-name-taken';
+      const isRefused = isKept || ('refuse' in must && must.refuse.includes(problemOf(answer)));
+      expect(`${name}: ${isUndosed || isRefused || problemOf(answer)}`).toBe(`${name}: true`);
+    }
+  });
+});
+
 describe('poisonous colours and metal powders, through every entry that names a colourant', () => {
   const ways = Object.entries(HAZARD_ENTRIES).filter(([, kinds]) => kinds.includes('colourant'));
 

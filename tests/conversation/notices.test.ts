@@ -1,4 +1,5 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { arrived } from '../../src/conversation/arrival.ts';
 import { action, command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import { text } from '../../src/conversation/option.ts';
@@ -30,7 +31,7 @@ beforeEach(async () => {
 });
 afterEach(() => store.close());
 
-async function told(what: string): Promise<string> {
+async function told(what: string, isLost = false): Promise<string> {
   const conversation: Conversation = {
     registry: indexCommands([note]),
     services: {
@@ -56,10 +57,18 @@ async function told(what: string): Promise<string> {
     },
     conversation,
   );
+  if (!isLost) await arrived(answer);
   return JSON.stringify(answer);
 }
 
 test('what did not reach a group comes along once', async () => {
+  expect(await told('batter')).toContain('Dusk');
+  expect(await noticesFor(store, 'bram')).toEqual([]);
+});
+
+test('an answer that never arrived has told nobody', async () => {
+  expect(await told('batter', true)).toContain('Dusk');
+  expect(await noticesFor(store, 'bram')).toHaveLength(1);
   expect(await told('batter')).toContain('Dusk');
   expect(await noticesFor(store, 'bram')).toEqual([]);
 });

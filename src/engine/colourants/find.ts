@@ -1,4 +1,4 @@
-import { refuseNoColour } from '../hazards/colours/no-colour.ts';
+import { refuseBatchPart, refuseNoColour } from '../hazards/colours/no-colour.ts';
 import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
 import { cut } from '../text/cut.ts';
@@ -140,7 +140,8 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
  * name in either language, or synonym; accents, spelling (color, gray) and word order do not matter.
  * Refuses `colourant-ambiguous` with all candidates when several match, `colourant-unknown` with the three
  * nearest names when none does; metal powders, flakes and glitter as {@link refuseMetal} says,
- * poisons and prohibited colours as {@link refuseBarred} does, fillers and glow powders as {@link refuseNoColour}.
+ * poisons and prohibited colours as {@link refuseBarred} does, fillers and glow powders as {@link refuseNoColour},
+ * what else is in a batch and colours nothing as {@link refuseBatchPart}.
  * @example findColourant('oxide, red').id // 'red-iron-oxide'
  */
 export function findColourant(text: string): Colourant {
@@ -148,6 +149,8 @@ export function findColourant(text: string): Colourant {
   refuseMetal(asked);
   refuseBarred(asked);
   refuseNoColour(asked);
+  // Only a colourant's own name stands before what the kitchen calls so: no likeness makes wine a mica.
+  if (colourantsByNumber(asked).length === 0 && colourantsNamed(asked).length === 0) refuseBatchPart(asked);
   const matches = colourantsMeant(asked);
   const [only] = matches;
   if (only === undefined) {

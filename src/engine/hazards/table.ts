@@ -30,6 +30,7 @@ export type Hazard = {
     | EmergencyId
     | 'poisonous-colour'
     | 'metal-powder'
+    | 'nothing-that-colours'
     | 'share-over-the-law'
     | 'strength-misread'
     | 'scent-that-burns'
@@ -62,6 +63,11 @@ export const HAZARDS: readonly Hazard[] = [
   {
     id: 'metal-powder',
     must: { refuse: ['metal-never-in-lye', 'metal-or-mica', 'glitter-read-label'] },
+    entries: ['colourant'],
+  },
+  {
+    id: 'nothing-that-colours',
+    must: { refuse: ['no-colour', 'liquid-is-spirit', 'liquid-is-bleach', 'list-nothing-recognised'] },
     entries: ['colourant'],
   },
   { id: 'share-over-the-law', must: { hold: 'dose-under-law' }, entries: ['colourant'] },

@@ -2,7 +2,13 @@ import { choiceOf, colourantById } from '../../engine/colourants/catalogue.ts';
 import type { Colourant } from '../../engine/colourants/colourant.ts';
 import { colourantsByNumber, colourantsNamed, findColourant } from '../../engine/colourants/find.ts';
 import { metalIn, refuseMetal } from '../../engine/colourants/metals.ts';
-import { refuseBarred, refuseBarredJar, refusePerfume, refusePoisonIn } from '../../engine/hazards/index.ts';
+import {
+  refuseBarred,
+  refuseBarredJar,
+  refusePerfume,
+  refusePoisonIn,
+  refuseSpirits,
+} from '../../engine/hazards/index.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { checkIngredients } from '../../engine/stability/check.ts';
 import { checkColourant } from '../../engine/stability/check-colourant.ts';
@@ -69,6 +75,7 @@ export function meantByText(text: string): Meant {
     if (metal === 'unclear' || (metal === 'metal' && !never)) refuseMetal(name);
   }
   if (never) return { report, identity: undefined };
+  if (report.kind === 'plain' && isName(name)) refuseSpirits(name);
   if (isName(name)) {
     const known = exactColourant(name);
     if (known) return meantByColourant(known);

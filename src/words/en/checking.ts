@@ -1,7 +1,9 @@
+import type { BatchPart } from '../../engine/hazards/index.ts';
 import type { OtherUse } from '../../engine/stability/legal-share.ts';
 import type { Standing } from '../../engine/stability/permitted-summary.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
+import { batchPart } from './hazards.ts';
 
 const { plain } = numbersIn('en');
 const list = (names: readonly string[]) => names.join(', ');
@@ -62,6 +64,9 @@ export const checking = {
   neverWater: 'Not in water: it does not mix in.',
   doseInVain: 'No dose keeps its colour in raw soap.',
   noDose: 'No dose: this must not go into raw soap.',
+  /** Of a list in which nothing is a colour. */
+  coloursNothing: 'Nothing in it colours: I give no amount.',
+  inBatch: (v: { name: string; part: BatchPart }) => `“${v.name}” ${batchPart[v.part]}.`,
   noDoseKnown: 'No dose known: start with 1/4 tsp per cup in a test bar.',
   sure: (v: { level: string }) => `How sure: ${v.level}.`,
   mayBeUsed: 'May it be used',

@@ -166,7 +166,7 @@ const steps: { readonly [Id in Stepped]: (values: PrepSteps[Id]) => string } = {
   'mix-lye': v =>
     `Weigh ${lyes(v.lye)}; add ${v.sour ? 'very slowly, by the spoonful,' : 'slowly'} to ${inJug(v.waterGrams, v.liquids, v.sour ? 'ice-cold ' : 'cold ')}${v.sour ? ', jug in an ice bath' : ''}${held(v.holdBackGrams)}, never the other way round.${v.sour ? ' Acid and lye heat and spit.' : ''} ${hottest(v.hottestC)} Let it cool.`,
   'mix-lye-frozen': v =>
-    `Weigh ${lyes(v.lye)}. Jug in an ice bath with ${inJug(v.waterGrams, v.liquids, 'frozen ')}${held(v.holdBackGrams)}: a spoonful of lye at a time, stir until it melts in, wait while it is above 40 °C (104 °F). Takes 15 to 30 minutes. Never liquid onto lye. It may smell and turn yellow.`,
+    `Weigh ${lyes(v.lye)}. Jug in an ice bath with ${inJug(v.waterGrams, v.liquids, 'frozen ')}${held(v.holdBackGrams)}: a spoonful of lye at a time, stir until it melts in, wait while it is above 40 °C (104 °F). Takes 15 to 30 minutes. Never liquid onto lye.${v.liquids.every(({ additive }) => additive === 'ice') ? '' : ' It may smell and turn yellow.'}`,
   'pour-solution': v =>
     `Weigh ${weight(v.grams)} of the ${pc(v.percent)} ${v.alkali} solution${v.waterGrams > 0.05 ? `; pour it slowly into ${weight(v.waterGrams)} cold water${held(v.holdBackGrams)}` : ''}. Gloves and goggles: it burns as it is.`,
   'dissolve-acid': v =>

@@ -114,7 +114,7 @@ export const lyeSafety = {
   },
   vessel: {
     answer: 'Lye goes in polypropylene (PP, recycling mark 5) or stainless steel, and in nothing else.',
-    why: 'It must stand hot, strong lye: PP stands 100 °C, thin or brittle plastics soften and crack. Never aluminium, tin, zinc, copper, brass, cast iron, non-stick coatings or glass, heat-resistant glass too: lye etches it until one day it bursts. A spoon of silicone or stainless steel. Use it for lye alone, never again for food.',
+    why: 'It must stand hot, strong lye: PP stands 100 °C, thin or brittle plastics soften and crack. Never aluminium, tin, zinc, copper, brass, cast iron, non-stick coatings or glass, heat-resistant glass too: lye etches it until one day it bursts. A spoon or spatula of silicone or stainless steel; wood frays and keeps lye. Nothing that closes tight. Use it for lye alone, never again for food.',
   },
   'liquid-instead': {
     answer: 'Yes, but never as plain water with lye: each has its own method.',

@@ -1,7 +1,9 @@
+import type { BatchPart } from '../../engine/hazards/index.ts';
 import type { OtherUse } from '../../engine/stability/legal-share.ts';
 import type { Standing } from '../../engine/stability/permitted-summary.ts';
 import type * as en from '../en/checking.ts';
 import { numbersIn } from '../numbers.ts';
+import { batchPart } from './hazards.ts';
 
 const { plain } = numbersIn('es');
 const list = (names: readonly string[]) => names.join(', ');
@@ -57,6 +59,8 @@ export const checking: typeof en.checking = {
   neverWater: 'En agua no: no se mezcla.',
   doseInVain: 'Ninguna dosis conserva su color en jabón crudo.',
   noDose: 'Sin dosis: no debe entrar en jabón crudo.',
+  coloursNothing: 'No lleva nada que coloree: no doy cantidad.',
+  inBatch: (v: { name: string; part: BatchPart }) => `«${v.name}» ${batchPart[v.part]}.`,
   noDoseKnown: 'Dosis desconocida: empieza con 1/4 cdta por taza en una pastilla de prueba.',
   sure: v => `Certeza: ${v.level}.`,
   mayBeUsed: 'Se puede usar',

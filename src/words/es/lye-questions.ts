@@ -1,13 +1,18 @@
 import type { LyeCheck } from '../../engine/questions/lye/check.ts';
 import type { lyeQuestions as english } from '../en/lye-questions.ts';
 import { numbersIn } from '../numbers.ts';
+import { lyeBench } from './lye-bench.ts';
+import { lyeHouse } from './lye-house.ts';
 import { lyeSafety } from './lye-safety.ts';
 
 const { figure, one } = numbersIn('es');
+const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
 
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions: typeof english = {
   topics: {
+    ...lyeBench,
+    ...lyeHouse,
     ...lyeSafety,
     'clean-up': {
       answer: 'No la neutralices: barre la sosa seca y luego lava el sitio con mucha agua.',
@@ -65,6 +70,10 @@ export const lyeQuestions: typeof english = {
   water: v => `${figure(v.water, 0)} g de agua para ${figure(v.lye, 1)} g de sosa`,
   waterWhy: v =>
     `Es sosa al ${one(v.percent)} %: agua = sosa × (100 − ${one(v.percent)}) / ${one(v.percent)}. Nunca menos agua que sosa. Dime los aceites y compruebo también la sosa.`,
+  oilsFor: v =>
+    `${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g de ${lower(names.es)}`).join(' + ')} para ${figure(v.lye.grams, 1)} g de ${v.lye.alkali}, con ${one(v.superfat)} % de sobreengrasado`,
+  oilsForWhy: v =>
+    `Nunca menos aceite: sobraría sosa. Los aceites varían: servirían en total entre ${figure(v.grams.low, 0)} y ${figure(v.grams.high, 0)} g. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Pesa tus aceites y pregunta al revés, como «cuánta sosa para 800 g de aceite de oliva», o usa /plan para el agua.`,
   checked(v: LyeCheck) {
     const what = `${figure(v.lye.grams, 1)} g de ${v.lye.alkali} para ${figure(v.oilGrams, 0)} g de aceites`;
     const superfat = `sobreengrasado ${one(v.superfat.typical)} %`;

@@ -119,7 +119,7 @@ export const lyeSafety: typeof english = {
   },
   vessel: {
     answer: 'La sosa va en polipropileno (PP, marca 5) o acero inoxidable, y en nada más.',
-    why: 'Debe aguantar sosa fuerte y caliente: el PP aguanta 100 °C, los plásticos finos o quebradizos se ablandan y rajan. Nunca aluminio, estaño, zinc, cobre, latón, hierro fundido, antiadherente ni vidrio, tampoco el resistente al calor: la sosa lo ataca hasta que un día revienta. Cuchara de silicona o acero inoxidable. Úsalo solo para la sosa, nunca más para comida.',
+    why: 'Debe aguantar sosa fuerte y caliente: el PP aguanta 100 °C, los plásticos finos o quebradizos se ablandan y rajan. Nunca aluminio, estaño, zinc, cobre, latón, hierro fundido, antiadherente ni vidrio, tampoco el resistente al calor: la sosa lo ataca hasta que un día revienta. Cuchara o espátula de silicona o acero inoxidable; la madera se deshilacha y guarda sosa. Nada que cierre del todo. Úsalo solo para la sosa, nunca más para comida.',
   },
   'liquid-instead': {
     answer: 'Sí, pero nunca como si fuera agua con la sosa: cada uno tiene su método.',

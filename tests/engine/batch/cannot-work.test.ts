@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../../src/engine/batch/planning/plan-answer.ts';
+import { wordsIn } from '../../../src/words/index.ts';
 import { asked, refusalOf, type Written } from './asked.ts';
 
 const plan = (written: Written): PlanAnswer => planBatch(asked(written));
@@ -39,12 +40,41 @@ describe('a plan that cannot work says so', () => {
     },
   );
 
-  test('a salt bar is made at 20 % superfat; more than 25 is a lot in any bar', () => {
-    const salted = { oils: 'coconut 100%', additives: 'salt 80%' };
-    const high = { oils: 'coconut 100%' };
+  // A salt bar and one of all coconut are made at 15 to 20 % (common practice).
+  test('a salt bar or one of coconut is made at 20 % superfat; more than 25 is a lot in any bar', () => {
+    const salted = { oils: 'olive 30%, coconut 70%', additives: 'salt 80%' };
+    const coconut = { oils: 'coconut 100%' };
+    const high = { oils: 'olive 30%, coconut 70%' };
+    expect(warned({ ...coconut, superfat: 20.5 })).not.toContain('superfat-high');
+    expect(warned({ ...coconut, superfat: 26 })).toContain('superfat-high');
     expect(warned({ ...salted, superfat: 20.5 })).not.toContain('superfat-high');
     expect(warned({ ...high, superfat: 20.5 })).toContain('superfat-high');
     expect(warned({ ...salted, superfat: 26 })).toContain('superfat-high');
+  });
+
+  test('a paste goes into a tub, a bar into its mould', () => {
+    const paste = stepsOf({ oils: 'olive 70%, coconut 30%', lye: 'KOH 90%' });
+    expect(paste).toContain('into-tub');
+    expect(paste.filter(step => step.startsWith('pour-'))).toEqual([]);
+    expect(stepsOf({ oils: 'olive 70%, coconut 30%' })).not.toContain('into-tub');
+  });
+
+  test.each([
+    ['1:2', 'water-turned-round'],
+    ['1:3', 'water-turned-round'],
+    ['0.8:1', 'lye-too-strong'],
+    ['1:9', 'lye-too-strong'],
+  ])('water %s', (water, id) => {
+    expect(refused({ water })).toBe(id);
+  });
+
+  test.each(['en', 'es'] as const)('plain ice neither smells nor turns yellow: %s', language => {
+    const said = (liquid: string) => {
+      const step = plan({ liquid }).timeline.find(one => one.step === 'mix-lye-frozen')!;
+      return wordsIn(language).batch.jug.steps['mix-lye-frozen'](step.values as never);
+    };
+    expect(said('ice')).not.toMatch(/smell|oler/);
+    expect(said('goat milk')).toMatch(/smell|oler/);
   });
 
   test('beeswax and stearic acid melt above the pour', () => {

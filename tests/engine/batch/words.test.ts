@@ -62,6 +62,7 @@ const REFUSED: Readonly<Record<keyof typeof enRefusals, () => unknown>> = {
   'percent-unreadable': () => parseFragrance('lots'),
   'scale-too-coarse': plan({ size: '100 g oils', scale: 1 }),
   'lye-too-strong': plan({ water: '60% lye' }),
+  'water-turned-round': () => parseWater('1:2'),
   'lye-too-weak': plan({ water: '5% lye' }),
   'milk-more-than-water': plan({ additives: 'milk 900 g' }),
   'dip-too-deep': plan({ portions: '3 cups ultramarine blue in 8 Tbsp dipped oil; rest' }),

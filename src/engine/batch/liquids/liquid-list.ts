@@ -2,6 +2,7 @@ import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
 import { fold } from '../../text/fold.ts';
 import { additiveById, gramsOf, knownAdditive, refuseSpirit } from '../additives/additives.ts';
+import { refuseBleach } from '../bleach.ts';
 import { leadingAmount } from '../leading-amount.ts';
 import type { AdditiveAsk, AdditiveId } from '../request.ts';
 import { shown } from '../shown.ts';
@@ -11,8 +12,6 @@ declare module '../../refusal.ts' {
   interface Reasons {
     /** Strong drink or alcohol: it burns, and seizes the batter. */
     'liquid-is-spirit': { text: string };
-    /** Bleach or hydrogen peroxide. */
-    'liquid-is-bleach': { text: string };
     /** Water by weight, which the plan works out from what is written for water. */
     'liquid-water-weight': { text: string };
     'liquid-unknown': { text: string; known: readonly AdditiveId[] };
@@ -22,8 +21,6 @@ declare module '../../refusal.ts' {
 }
 
 const WATER = /^(?:distilled |plain |cold )?(?:water|agua(?: destilada| fria)?)$/u;
-const BLEACH =
-  /\b(?:bleach|chlorine|hypochlorite|peroxide|lejia|cloro|lavandina|hipoclorito|peroxido|agua oxigenada)\b/u;
 const FROZEN = /\b(?:frozen|freeze|slush|congelad[oa]s?|helad[oa]s?)\b/giu;
 const INTO_OILS =
   /\b(?:(?:in|into|with|to) (?:the )?oils?|(?:at|after) trace|(?:in|into) (?:the )?batter|(?:en|con|a) los aceites|(?:a|en) la traza|en la masa)\b/giu;
@@ -84,7 +81,7 @@ function readPiece(piece: string): Piece {
   if (WATER.test(fold(name)))
     return { ask: 'water', amount: written === undefined ? undefined : waterShare(written, piece) };
   refuseSpirit(name);
-  if (BLEACH.test(fold(name))) refuse('liquid-is-bleach', { text: shown(piece) });
+  refuseBleach(name, piece);
   const id = knownAdditive(name);
   if (id === undefined || additiveById(id).liquid === undefined) {
     return refuse('liquid-unknown', { text: shown(piece), known: LIQUIDS.map(one => one.id) });

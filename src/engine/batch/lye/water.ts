@@ -7,6 +7,8 @@ declare module '../../refusal.ts' {
   interface Reasons {
     'water-bare-percent': { percent: string };
     'water-unreadable': { text: string };
+    /** More lye than water as it is written; the other way round it would be usual. */
+    'water-turned-round': { text: string; water: string; lye: string };
     /** How strong the batch's lye is to be, or how the lye is kept? */
     'water-or-masterbatch': { percent: string };
   }
@@ -14,6 +16,10 @@ declare module '../../refusal.ts' {
 
 /** Percent from which a "lye solution" is more likely lye kept dissolved than the strength of a batch. */
 const LIKE_A_MASTERBATCH = 45;
+
+/** Parts of lye to one of water from which they were likelier written the other way round, and the most water there is (common practice). */
+const TURNED_ROUND = 1.5;
+const MOST_WATER = 4;
 
 /** The same water in the three ways makers write it. */
 export type WaterWays = {
@@ -33,6 +39,8 @@ export function parseWater(text: string): WaterAsk {
   const ratio = /^([\d.,]+) ?(?::|to|a) ?([\d.,]+)(?: ?(?:water|agua).*)?$/u.exec(plain);
   if (ratio) {
     const [water, lye] = [positive(ratio[1]!, text), positive(ratio[2]!, text)];
+    if (lye / water >= TURNED_ROUND && lye / water <= MOST_WATER)
+      refuse('water-turned-round', { text: shown(text), water: ratio[1]!, lye: ratio[2]! });
     return { by: 'ratio', waterPerLye: water / lye };
   }
   const percent = /([\d.,]+) ?(?:%|percent|por ciento)/u.exec(plain);

@@ -72,6 +72,8 @@ export interface PrepSteps {
   'pour-layered': { order: readonly string[] };
   'pour-hanger': Record<never, never>;
   'pour-single': Record<never, never>;
+  /** A paste is poured into no mould. */
+  'into-tub': Record<never, never>;
   'leave-open': Record<never, never>;
   'keep-cool': Record<never, never>;
   wrap: Record<never, never>;

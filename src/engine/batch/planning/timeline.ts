@@ -71,7 +71,7 @@ export function timelineOf(
   filled: Filled,
   facts: TimelineFacts,
 ): readonly TimelineStep[] {
-  const last = fromSplitting(request, filled);
+  const last = fromSplitting(request, filled, facts.kohShare);
   const blendAt =
     last.reduce((most, { minutesBeforePour }) => Math.max(most, minutesBeforePour), 0) + BLENDING;
   const steps = [
@@ -164,7 +164,7 @@ function blending(request: PlanRequest, facts: TimelineFacts, blendAt: number): 
 }
 
 /** From the split to the pour: whisked portions, then stick-blended ones, scent last of all in each. */
-function fromSplitting(request: PlanRequest, filled: Filled): TimelineStep[] {
+function fromSplitting(request: PlanRequest, filled: Filled, kohShare: number): TimelineStep[] {
   const portions = filled.portions.map((portion, which) => ({
     portion,
     colours: (request.portions[which]?.colours ?? []).map(({ asked }) => asked.colourant.names),
@@ -191,7 +191,7 @@ function fromSplitting(request: PlanRequest, filled: Filled): TimelineStep[] {
     ...scented.map(({ name, fragranceGrams }) =>
       at(scentAt, 'scent-portion', { name, grams: fragranceGrams }),
     ),
-    pouring(request.swirl, filled),
+    isPaste(kohShare) ? at(0, 'into-tub', {}) : pouring(request.swirl, filled),
   ];
 }
 

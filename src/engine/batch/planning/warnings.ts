@@ -14,6 +14,8 @@ import type { PlanWarning } from './plan-warning.ts';
 const HIGH_SUPERFAT = 20;
 /** A salt bar is mostly coconut and made at 15 to 20 %, which carriers and rounding lift (common practice). */
 const HIGH_IN_SALT_BAR = 25;
+/** Percent of lauric acid: coconut and its like hold 45 to 50 (Codex CXS 210-1999). */
+const MOSTLY_LAURIC = 35;
 const STRONG_LYE = 40;
 const WEAK_LYE = 25;
 /** A rinse-off product rarely carries more fragrance; the maker's own certificate decides (IFRA category 9). */
@@ -70,7 +72,8 @@ function aboutStart(startC: number): PlanWarning[] {
 
 function aboutSuperfat(recipe: Recipe, superfat: PlanSuperfat): PlanWarning[] {
   const warnings: PlanWarning[] = [];
-  if (superfat.effective > (isSaltBar(saltPercentOf(recipe)) ? HIGH_IN_SALT_BAR : HIGH_SUPERFAT)) {
+  const usedHigh = isSaltBar(saltPercentOf(recipe)) || isMostlyLauric(recipe);
+  if (superfat.effective > (usedHigh ? HIGH_IN_SALT_BAR : HIGH_SUPERFAT)) {
     warnings.push({ id: 'superfat-high', values: { percent: superfat.effective } });
   }
   if (superfat.band.low < 0) {
@@ -81,6 +84,10 @@ function aboutSuperfat(recipe: Recipe, superfat: PlanSuperfat): PlanWarning[] {
   }
   return warnings;
 }
+
+/** Soap of coconut, babassu or palm kernel strips skin, and is made at 15 to 20 % (common practice). */
+const isMostlyLauric = ({ oils, oilGrams }: Recipe): boolean =>
+  oils.reduce((sum, { oil, grams }) => sum + grams * (oil.profile?.['C12:0'] ?? 0), 0) > MOSTLY_LAURIC * oilGrams;
 
 /** The oil whose range makes the lye least certain. */
 function widestOil(recipe: Recipe) {

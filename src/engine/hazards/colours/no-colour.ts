@@ -1,12 +1,15 @@
+import { refuseSpirit } from '../../batch/additives/additives.ts';
+import { refuseBleach } from '../../batch/bleach.ts';
 import { refuse } from '../../refusal.ts';
 import { cut } from '../../text/cut.ts';
 import { fold } from '../../text/fold.ts';
+import { type BatchPart, batchPartIn, isCalledColour } from './batch-part.ts';
 
 /**
  * What is asked for as a colour and is none. `filler`: white minerals and starches that only lighten; `talc` besides may
  * hold asbestos; `stone`: ground lapis lazuli, which is the gem with its calcite and pyrite; `glow`: powders that shine in the dark, which no list of colours allows in soap.
  */
-export type NoColour = 'filler' | 'talc' | 'glow' | 'stone';
+export type NoColour = 'filler' | 'talc' | 'glow' | 'stone' | BatchPart;
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -46,4 +49,22 @@ export function noColourIn(text: string): NoColour | undefined {
 export function refuseNoColour(text: string): void {
   const kind = noColourIn(text);
   if (kind) refuse('no-colour', { text: cut(text, 80), kind });
+}
+
+/** Throws `liquid-is-spirit` for strong drink and alcohol, `liquid-is-bleach` for bleach, unless a colour is called so. */
+export function refuseSpirits(text: string): void {
+  if (isCalledColour(text)) return;
+  refuseSpirit(text);
+  refuseBleach(text);
+}
+
+/**
+ * Throws `no-colour` where what is asked for as a colour is a liquid, a sugar, an acid, a fat, a scent and the like, so
+ * that it is neither dosed by the spoon nor taken for a colour that is called after it; strong drink and bleach are
+ * refused as they are in place of water. Meant for names that are no colourant's own.
+ */
+export function refuseBatchPart(text: string): void {
+  refuseSpirits(text);
+  const part = batchPartIn(text);
+  if (part) refuse('no-colour', { text: cut(text, 80), kind: part });
 }

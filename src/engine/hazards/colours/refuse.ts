@@ -2,6 +2,7 @@ import { refuse } from '../../refusal.ts';
 import { cut } from '../../text/cut.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
+import { poisonSlipped } from './in-sentence.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -130,12 +131,19 @@ const MISPLACED: ReadonlySet<BarredReason> = new Set([
   'candle-dye',
   'cloth-dye',
   'food-colouring',
+  'make-up',
 ]);
 
 /** Throws `colour-barred` where a colourant's name asks for one that must stay out of soap. */
 export function refuseBarred(text: string): void {
-  const found = barredIn(text);
+  const found = barredIn(text) ?? slippedIn(text);
   if (found) refuse('colour-barred', { text: cut(text, 80), reason: found.reason, hue: found.hue });
+}
+
+/** A poison that a name is one letter off: "calmium red". */
+function slippedIn(text: string): Barred | undefined {
+  const poison = foldedWords(text.slice(0, 200)).map(poisonSlipped).find(Boolean);
+  return poison === undefined ? undefined : barredIn(`${poison} pigment`);
 }
 
 /** Throws `colour-barred` where an ingredient list holds a poison; a dye inside a resin is for the law to judge. */

@@ -22,21 +22,71 @@ const IN_ITS_WORDS: ReadonlySet<LyeTopic> = new Set([
   'more-lye',
   'acid-on-soap',
   'acid-in-batter',
+  'cooling-lye',
+  'no-goggles',
+  'gear',
+  'dust',
+  'when-safe',
 ]);
 
 const OPENS =
-  /^\W*(?:(?:hi|hello|hey|hola|oye|so|and|y|please|por favor|just asking|una duda|una pregunta|quick question)\W+)*(?:can|could|should|shall|may|must|do|does|is|are|how|when|what (?:happens|would|ph)|will|would|why|which|puedo|puede|pueden|podr[ií]a|debo|se puede|es|son|c[oó]mo|cu[aá]ndo|cu[aá]nto|qu[eé] pasa|por qu[eé]|hay que)\b/iu;
+  /^\W*(?:(?:hi|hello|hey|hola|oye|so|and|y|please|por favor|just asking|una duda|una pregunta|quick question)\W+)*(?:can|could|should|shall|may|must|do|does|is|are|how|when|what (?:happens|would|ph)|will|would|why|which|puedo|puede|pueden|podr[ií]a|debo|se puede|es|son|aguantan?|resisten?|sirven?|c[oó]mo|cu[aá]ndo|cu[aá]nto|qu[eé] pasa|por qu[eé]|hay que)\b/iu;
+/** What is asked at the end of what is told. */
+const ASKS_ADVICE = /\b(?:what (?:do|should|can) i do|qu[eé] (?:hago|puedo hacer))\b/giu;
+/** "Use" in a question is no past. */
+const USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b/giu;
 const NOT_NOW =
-  /\bjust (?:asking|curious|wondering|in case|want to know)\b|\bmixed up\b|\bswapped\b|\bno longer\b|\b(?:inhale|breathe)\b.{0,12}\bsteam\b|\bsteam\b(?= (?:of|from))/giu;
+  /\bjust (?:asking|curious|wondering|in case|want to know)\b|\bmixed up\b|\bswapped\b|\bno longer\b|\b(?:hot|boiling|warm)(?= (?:lye )?water)|\b(?:hirviendo|caliente)\b|\b(?:inhale|breathe)\b.{0,12}\bsteam\b|\bsteam\b(?= (?:of|from))/giu;
+
+/** A thing is told, and asked about at the end. */
+const ENDS =
+  /\b(?:is (?:that|this|it)|that) (?:fine|ok|okay|safe|alright|all right|allowed|right)\W*$|,? (?:ok|okay|right|yes or no)\?+\s*$|\b(?:est[aá] bien|es seguro|pasa algo|vale|se puede|lo puedo usar)\W*$/iu;
+/** Who is hurt, by what, or what is going on: of this nothing is only asked. */
+const SOMEBODY =
+  /\b(?:eyes?|skin|hands?|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|lungs?|chest|stomach|feet|foot|hair|son|daughter|kids?|child(?:ren)?|baby|toddler|husband|wife|mum|mom|dad|dogs?|cats?|pets?|puppy|somebody|someone|drank|drinks?|swallow\w*|eat|ate|eaten|lick\w*|breath\w*|inhal\w*|cough\w*|chok\w*|vomit\w*|dizzy|faint\w*|rash\w*|itch\w*|blister\w*|sting\w*|burns?|burning|pain\w*|red|sore|smell\w*|stink\w*|gas|fumes?|flames?|fire|alight|explo\w*|erupt\w*|volcan\w*|overflow\w*|doctor|hospital|ambulance|poison\w*|emergency|first aid|what do i do|ojos?|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|lengua|garganta|nariz|pulm\w+|pecho|est[oó]mago|pies?|pelo|hij[oa]s?|ni[nñ][oa]s?|beb[eé]s?|marido|esposa?|perr[oa]s?|gat[oa]s?|mascotas?|gallinas?|cabras?|vacas?|pollos?|p[aá]jaros?|peces|hens?|chickens?|birds?|goats?|cows?|horses?|fish|parrots?|rabbits?|alguien|bebi[oó]|beber|trag\w*|comi[oó]|lami\w*|respir\w*|inhal\w*|tos\w*|v[oó]mit\w*|mare\w*|desmay\w*|sarpullido|ampollas?|picor|arde\w*|duele\w*|dolor|rojo|roja|huele\w*|olor|humos?|llamas?|fuego|explot\w*|desbord\w*|m[eé]dic[oa]|urgencias|ambulancia|t[oó]xic\w*|veneno\w*|qu[eé] hago)\b/iu;
+/** What an animal only gives. */
+const MILKED = /\b(?:goat|cow)(?:'?s)? milk\b|\bleche de (?:cabra|vaca)\b/giu;
+/** Going on at this moment: "is rising", "se está saliendo". */
+const GOING_ON =
+  /\b(?:is|are|it'?s|its|keeps?|started|starts|est[aá]n?|sigue|empez[oó]|empieza)\b(?: \w+){0,2} (?:\w+ing|\w+ndo)\b/iu;
+/** What holds the lye has given way. */
+const BROKE =
+  /\b(?:crack\w*|broke\w*|shatter\w*|burst\w*|leak\w*|spill\w*|spilt|melt\w*|romp\w*|rot[oa]|raj\w*|grieta|revent\w*|derram\w*|gote\w*|derrit\w*)\b/iu;
+/** What a loaf does that has only overheated is told calmly, unless it does more. */
+const MORE_THAN_A_CRACK =
+  /\b(?:ris(?:es|ing|en)|spit\w*|smok\w*|steam\w*|boil\w*|foam\w*|bubbl\w*|ooz\w*|leak\w*|spill\w*|out of|over the|sub(?:e|iendo)|salpica\w*|hierv\w*|espuma|burbuj\w*|rebos\w*|sale\w*|saliendo)\b/iu;
+
+/** Asked of a colour or an ingredient: what lye does to it. */
+const BEARS =
+  /^\W*(?:does|will|do|can|aguantan?|resisten?|sobreviven?)\b.{0,60}\b(?:survive|hold up|bear|soap|batter|lye|sosa|jab[oó]n|masa)\b[^.!?]*\?*\s*$/iu;
+
+/** Two cleaners are a matter of gas, unless it is asked plainly whether they may meet. */
+const CLEANERS = /\b(?:bleach|chlorine|ammonia|clean\w*|lej[ií]a|cloro|amoniaco|limpi\w*)\b/iu;
+/** More is told behind the question. */
+const GOES_ON = /[.!?]\s+\S+\s+\S/u;
+
+const isQuestion = (words: string): boolean =>
+  (OPENS.test(words) && !GOES_ON.test(words)) || ENDS.test(words);
 
 /**
- * True where a short question asks in general about handling lye or about its harm, and nothing in it says that anything
- * has happened: it is answered, and first aid would only frighten. Asking what to do if it happens is not meant.
+ * True where a short question asks whether something may be done, or of lye and its harm in general, and nothing in it
+ * says that anything has happened, that somebody is hurt, or that it is going on: it is answered, and first aid would only
+ * frighten. Asking what to do if it happens is not meant.
  */
 export function isAskedGenerally(words: string): boolean {
   if (words.length > LONGEST) return false;
   const topic = lyeTopicIn(words);
-  if (topic === undefined || !IN_ITS_WORDS.has(topic)) return false;
-  if (!OPENS.test(words) && topic !== 'lye-and-water-swapped') return false;
-  return !hasHappened(words.replace(NOT_NOW, ' '));
+  if (topic === 'hot-crack')
+    return ![SOMEBODY, MORE_THAN_A_CRACK].some(told => told.test(words.replace(ASKS_ADVICE, ' ')));
+  const isOfLye =
+    topic !== undefined &&
+    IN_ITS_WORDS.has(topic) &&
+    (OPENS.test(words) ||
+      topic === 'lye-and-water-swapped' ||
+      (topic === 'no-goggles' && words.includes('?') && !SOMEBODY.test(words)));
+  if (isOfLye) return !hasHappened(words.replace(NOT_NOW, ' '));
+  // Only what has an answer of its own; of all else first aid is shown in doubt.
+  if (topic === undefined ? !BEARS.test(words) || CLEANERS.test(words) : topic === 'bleach') return false;
+  if (!isQuestion(words) || SOMEBODY.test(words.replace(MILKED, ' ')) || GOING_ON.test(words) || BROKE.test(words)) return false;
+  return !hasHappened(words.replace(NOT_NOW, ' ').replace(USE, ' '));
 }

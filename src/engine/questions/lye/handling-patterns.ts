@@ -90,7 +90,7 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     'bleach-in-soap',
     [
       near(
-        String.raw`(?:mix|add|put|use|stir|pour|mezclar|echar|anadir|poner|usar)(?:ing)?(?: \w+){0,2} (?:bleach|cloro|lavandina|hypochlorite)`,
+        String.raw`(?:mix|add|put|use|stir|pour|mezclar|h?echar|h?echo|anadir|poner|pongo|usar)(?:ing)?(?: \w+){0,2} (?:bleach|cloro|lavandina|hypochlorite|(?:hydrogen )?peroxide|agua oxigenada)`,
         `${SOAP}|${BATTER}|whiten|lighten|blanquear|aclarar`,
         40,
       ),

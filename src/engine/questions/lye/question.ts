@@ -35,6 +35,9 @@ const ASIDES = [
   '(?:castile|castilla)(?: soap)?',
 ];
 
+/** One weight for several oils: "700 g olive and coconut oils". */
+const OILS_TOGETHER = `(${MASS})(?: of| de)? [a-z]+(?: [a-z]+)?(?: (?:and|y|e|,) [a-z]+(?: [a-z]+)?)+ (?:oils|aceites)|(${MASS})(?: de) aceites? de [a-z]+(?:,? (?:y|e)(?: de)? [a-z]+)+`;
+
 /**
  * Takes a question about lye apart: what `/plan` has an option for, lye weighed already, and all the rest, which must read
  * as a list of oils. Nothing is passed by: what is neither understood nor a word that changes nothing is refused, as
@@ -53,18 +56,20 @@ export function readLyeQuestion(question: string): LyeQuestion {
   const size = rest.take(
     `(${MASS})(?: total| of| de| in)* (?:total )?(?:oils|oil|fats|aceites|aceite|grasas)(?: in all| in total| en total)?(?! de | [a-z]+ oil)`,
   )?.[1];
+  const together = size === undefined && weighed ? rest.take(OILS_TOGETHER)?.[1] : undefined;
   const oils = oilsIn(rest.text, { inGrams });
+  const whole = size ?? together;
   return {
     given: {
       ...(oils !== undefined && { oils }),
-      ...(size !== undefined && { size: `${size} oils` }),
+      ...(whole !== undefined && { size: `${whole} oils` }),
       ...superfat,
       ...alkali.given,
       ...water,
       ...added,
     },
     weighed,
-    oilGrams: size === undefined ? undefined : gramsOf(size),
+    oilGrams: whole === undefined ? undefined : gramsOf(whole),
     asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(plainWords(question)),
     usualKoh: alkali.potassium && !alkali.purityTold,
   };

@@ -47,7 +47,25 @@ export type LyeTopic =
   | 'sugars'
   | 'hot-oven'
   | 'hot-oils'
-  | 'candle-scent';
+  | 'candle-scent'
+  | 'lye-with-cleaner'
+  | 'hot-crack'
+  | 'batter-away'
+  | 'safe-test'
+  | 'no-superfat'
+  | 'vanillin'
+  | 'scale-batch'
+  | 'gear'
+  | 'dust'
+  | 'cooling-lye'
+  | 'unattended'
+  | 'other-alkali'
+  | 'oil-swapped'
+  | 'less-lye'
+  | 'scale'
+  | 'scent-dose'
+  | 'old-oil'
+  | 'unsure';
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
@@ -114,6 +132,28 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   'hot-oven': TRADE,
   'hot-oils': TRADE,
   'candle-scent': MEMORY('IFRA Standards: a certificate states the most for category 9, rinse-off products'),
+  'lye-with-cleaner': MEMORY(
+    'safety data sheets of sodium hypochlorite, section 10: chlorine with acids, chloramines with ammonia; of sodium hydroxide: heat',
+  ),
+  'hot-crack': TRADE,
+  'batter-away': TRADE,
+  'safe-test': TRADE,
+  'no-superfat': TRADE,
+  vanillin: MEMORY('vanillin browns in alkali; sellers of fragrance state its share (trade practice)'),
+  gear: MEMORY(
+    'safety data sheets of sodium hydroxide, section 8: tight goggles, nitrile, neoprene or natural rubber gloves',
+  ),
+  dust: MEMORY('safety data sheets of titanium dioxide, iron oxide and mica, section 8: dust'),
+  'cooling-lye': MEMORY('safety data sheets of sodium hydroxide, section 7: cold water, heat of solution'),
+  unattended: TRADE,
+  'other-alkali': MEMORY('carbonate and lime do not saponify fats at room temperature (textbook chemistry)'),
+  'oil-swapped': MEMORY('saponification values: Codex CXS 33 and 210'),
+  'less-lye': TRADE,
+  scale: TRADE,
+  'scent-dose': MEMORY('IFRA Standards: a certificate states the most for category 9, rinse-off products'),
+  'old-oil': TRADE,
+  unsure: TRADE,
+  'scale-batch': MEMORY('lye and water go in proportion to the oils (stoichiometry)'),
   vessel: MEMORY(
     'chemical resistance tables: sodium hydroxide 50 % and polypropylene, HDPE, stainless steel 304',
   ),

@@ -1,4 +1,6 @@
+import { BENCH_PATTERNS } from './bench-patterns.ts';
 import { HANDLING_PATTERNS } from './handling-patterns.ts';
+import { HOUSE_PATTERNS } from './house-patterns.ts';
 import { KITCHEN_PATTERNS } from './kitchen-patterns.ts';
 import { MADE_PATTERNS } from './made-patterns.ts';
 import type { LyeTopic } from './topic.ts';
@@ -8,7 +10,14 @@ import { SUBSTANCE_PATTERNS } from './topic-patterns.ts';
 const LONGEST = 600;
 
 /** The first that fits counts: what was made already stands before what is asked beforehand. */
-const PATTERNS = [...MADE_PATTERNS, ...HANDLING_PATTERNS, ...KITCHEN_PATTERNS, ...SUBSTANCE_PATTERNS];
+const PATTERNS = [
+  ...MADE_PATTERNS,
+  ...HANDLING_PATTERNS,
+  ...HOUSE_PATTERNS,
+  ...KITCHEN_PATTERNS,
+  ...SUBSTANCE_PATTERNS,
+  ...BENCH_PATTERNS,
+];
 
 /** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
 export function lyeTopicIn(question: string): LyeTopic | undefined {

@@ -34,7 +34,10 @@ type WarningSentences = { readonly [Id in keyof PlanWarnings]: (values: PlanWarn
 const warnings: WarningSentences = {
   'start-hot': ({ startC }) =>
     `${Math.round(startC)} °C is only for the wax: hotter than cold process is poured. It can foam up and burns skin; deep pot, gloves, mould at hand, no cover.`,
-  'superfat-high': ({ percent }) => `${pc(percent)} superfat is a lot: a soft bar that may go rancid early.`,
+  'superfat-high': ({ percent }) =>
+    percent > 30
+      ? `${pc(percent)} superfat: so much of the oil stays loose that it is hardly soap: soft, greasy, soon rancid. Is it meant? 5 % is usual.`
+      : `${pc(percent)} superfat is a lot: a soft bar that may go rancid early.`,
   'superfat-may-go-negative': ({ lowest, oil, low, high }) =>
     `If your oils sit at the low end of their ranges, superfat could be ${pc(lowest)}: too much lye. ${oil.en} is the least certain (${low} to ${high} mg KOH/g). Raise the superfat, or use the value on your supplier’s certificate.`,
   'lye-strong': ({ percent }) =>
@@ -167,6 +170,7 @@ export const batchRefusals: Pick<
   | 'lye-shares-sum'
   | 'percent-unreadable'
   | 'scale-too-coarse'
+  | 'water-turned-round'
   | 'lye-too-strong'
   | 'lye-too-weak'
   | 'milk-more-than-water'
@@ -238,6 +242,8 @@ export const batchRefusals: Pick<
     `I can’t read “${text}” as a fragrance. Write “3%” of the oils (6 % at most), with “vanillin 8%” if the label says.`,
   'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
     `One step of your ${stepGrams} g scale moves superfat by ${one(points)} points in this batch. Use a finer scale, or at least ${leastOilGrams} g of oils.`,
+  'water-turned-round': ({ text, water, lye }) =>
+    `I read “${text}” as ${water} water to ${lye} lye, which is too strong to dissolve safely. Did you mean ${lye}:${water} (water to lye)? Then write that.`,
   'lye-too-strong': ({ percent, most }) =>
     `${pc(percent)} lye is too strong to dissolve safely: use at least as much water as lye (${most} %); 33 % is usual.`,
   'lye-too-weak': ({ percent, least }) =>

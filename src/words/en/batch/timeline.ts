@@ -72,6 +72,7 @@ const steps: StepSentences = {
   'pour-layered': v =>
     `Pour in layers: ${v.order.map(portion).join(', then ')}. Thickest first; each must carry the next: pour over a spatula.`,
   'pour-hanger': () => 'Pour the colours side by side or in turns, then draw the hanger through in loops.',
+  'into-tub': () => 'Scrape it into the tub and smooth the top.',
   'pour-single': () => 'Pour into the mould and tap out the air.',
   'leave-open': () => 'Leave it on the bench, lightly covered.',
   'keep-cool': () =>

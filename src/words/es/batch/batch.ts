@@ -35,7 +35,9 @@ const warnings: WarningSentences = {
   'start-hot': ({ startC }) =>
     `${Math.round(startC)} °C es solo por la cera: más de lo que se vierte en frío. Puede subir de golpe y quema; olla honda, guantes, molde a mano, sin tapar.`,
   'superfat-high': ({ percent }) =>
-    `${pc(percent)} de sobreengrasado es mucho: jabón blando que puede enranciarse pronto.`,
+    percent > 30
+      ? `${pc(percent)} de sobreengrasado: queda tanto aceite suelto que apenas es jabón: blando, graso, pronto rancio. ¿Es lo que quieres? Lo normal es 5 %.`
+      : `${pc(percent)} de sobreengrasado es mucho: jabón blando que puede enranciarse pronto.`,
   'superfat-may-go-negative': ({ lowest, oil, low, high }) =>
     `Si tus aceites están en lo bajo de su rango, el sobreengrasado podría ser ${pc(lowest)}: demasiada sosa. El menos seguro es ${oil.es} (${one(low)} a ${one(high)} mg KOH/g). Sube el sobreengrasado o usa el valor del certificado de tu proveedor.`,
   'lye-strong': ({ percent }) =>
@@ -196,6 +198,8 @@ export const batchRefusals: typeof en.batchRefusals = {
     `No entiendo «${text}» como aroma. Escribe «3%» de los aceites (como mucho 6 %), y «vainillina 8%» si lo dice la etiqueta.`,
   'scale-too-coarse': ({ stepGrams, points, leastOilGrams }) =>
     `Un paso de tu báscula de ${one(stepGrams)} g mueve el sobreengrasado ${one(points)} puntos en este lote. Usa una báscula más fina o al menos ${leastOilGrams} g de aceites.`,
+  'water-turned-round': ({ text, water, lye }) =>
+    `Leo «${text}» como ${water} de agua por ${lye} de sosa: demasiado fuerte para disolverse con seguridad. ¿Querías decir ${lye}:${water} (agua a sosa)? Entonces escribe eso.`,
   'lye-too-strong': ({ percent, most }) =>
     `Lejía al ${pc(percent)}: demasiado fuerte para disolverse con seguridad. Usa al menos tanta agua como álcali (${most} %); lo normal es 33 %.`,
   'lye-too-weak': ({ percent, least }) =>

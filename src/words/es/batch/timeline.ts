@@ -73,6 +73,7 @@ const steps: StepSentences = {
   'pour-layered': v =>
     `Vierte por capas: ${v.order.map(portion).join(', luego ')}. Lo más espeso primero; cada capa debe aguantar la siguiente: vierte sobre una espátula.`,
   'pour-hanger': () => 'Vierte los colores lado a lado o por turnos y pasa la percha haciendo lazos.',
+  'into-tub': () => 'Pásalo al tarro y alisa la superficie.',
   'pour-single': () => 'Vierte en el molde y golpéalo para sacar el aire.',
   'leave-open': () => 'Déjalo sobre la mesa, apenas tapado.',
   'keep-cool': () =>

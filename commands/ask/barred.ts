@@ -1,0 +1,61 @@
+import { barredInSentence, batchPartIn } from '../../src/engine/hazards/index.ts';
+import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+
+/** What is told of a bar that is made, or done on a shelf, names a thing without asking to put it into soap. */
+const ELSEWHERE = /^(?:diagnose|shelf|plan|lye|help|challenge)/u;
+const OF_SOAP =
+  /\b(?:soaps?|batter|lye|cold process|jab[oó]n(?:es)?|masa|sosa|colou?r\w*|te[nñ]ir|dar color|loaf|bars?)\b/iu;
+const MAY =
+  /^\W*(?:\w+,? )?(?:how much|can|could|may|should|is|are|will|does|would|puedo|se puede|podr[ií]a|sirven?|vale|cu[aá]nt[oa])\b/iu;
+const SCENT =
+  /\b(?:(?:\w+ )?(?:essential|fragrance) oils?|aceites? esencial(?:es)?(?: de \p{L}+)?|vanilla (?:fragrance|extract)|fragancias?(?: de \p{L}+)?)\b/iu;
+
+/**
+ * A question for a thing that stays out of soap, or for a scent that lye is asked about, as a check of that thing by its
+ * name, whatever else the sentence was read as; undefined where it asks for neither.
+ */
+export function barredReading(question: string, read: QuestionRead): Reading | undefined {
+  const [reading] = read.readings;
+  const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
+  if (isElsewhere || (read.outside !== undefined && !OF_SOAP.test(question))) return undefined;
+  const barred = barredInSentence(question);
+  if (barred !== undefined) return checkOf(barred);
+  const pressed = pressedOf(question, read);
+  if (pressed !== undefined) return checkOf(pressed);
+  const spirit = OF_SOAP.test(question) && MAY.test(question) ? SPIRIT.exec(question)?.[0] : undefined;
+  if (spirit !== undefined && read.facts.named.length < 2 && !/wine|beer|vino|cerveza/iu.test(question))
+    return checkOf(spirit);
+  const { item } = reading?.given ?? {};
+  const isOfNothing = reading?.command === 'colourant check' && read.facts.named.length === 0;
+  const scent = isOfNothing ? SCENT.exec(question)?.[0] : undefined;
+  const isKnown = typeof item === 'string' && batchPartIn(item) === 'scent';
+  return scent === undefined || isKnown ? undefined : checkOf(scent);
+}
+
+const SPIRIT =
+  /\b(?:rubbing alcohol|isopropyl alcohol|alcohol isoprop[ií]lico|alcohol|vodka|rum|gin|whisk(?:e?y)|tequila|mezcal|aguardiente|hydrogen peroxide|agua oxigenada)\b/iu;
+
+/** A colour's plant as a juice, a tea or an oil is that, and no powder to be dosed by the spoon. */
+function pressedOf(
+  question: string,
+  { facts: { named }, readings: [reading] }: QuestionRead,
+): string | undefined {
+  if (reading === undefined || !/^(?:colourant check|dose)$/u.test(reading.command)) return undefined;
+  return named
+    .map(name => {
+      const plain = name.replace(/[^\p{L}\p{N} ]/gu, '.');
+      return new RegExp(
+        `\\b${plain}(?:root)? (?:juice|water|milk|wine|syrup|vinegar|extract)\\b|\\b(?:zumo|jugo|agua|leche|vino|jarabe|extracto) de ${plain}\\b`,
+        'iu',
+      ).exec(question)?.[0];
+    })
+    .find(found => found !== undefined);
+}
+
+const checkOf = (item: string): Reading => ({
+  job: 'survives-lye',
+  score: 1,
+  command: 'colourant check',
+  given: { item },
+  missing: [],
+});
