@@ -1,0 +1,24 @@
+/*
+ * Writes the common words of both languages that a speller must know:
+ *   node tests/engine/text/spelling/write-common.ts
+ * The commonest whole, since a slip of the finger may be meant for any of them; of the rarer ones those that lie so near to a
+ * word of the trade that they would be taken for a slip of it. Sources in NOTICE.md.
+ */
+import { writeFileSync } from 'node:fs';
+import { TRADE_WORDS } from '../../../../src/engine/text/spelling/trade-words.ts';
+import { wordSpeller } from '../../../../src/engine/text/spelling/word-speller.ts';
+import { englishWords, spanishWords } from './common-lists.ts';
+
+const { meant } = wordSpeller(TRADE_WORDS, new Set());
+const commonest = [...englishWords([10]), ...spanishWords(3500)].filter(word => word.length > 2);
+const near = [...englishWords([20, 35]), ...spanishWords(10_000)].filter(word => meant(word) !== undefined);
+const words = [...new Set([...commonest, ...near])].filter(word => !TRADE_WORDS.has(word)).sort();
+const rows: string[] = [];
+for (let at = 0; at < words.length; at += 16) rows.push(words.slice(at, at + 16).join(' '));
+const source =
+  'English: SCOWL sizes 10 to 35, (c) 2000-2019 Kevin Atkinson. Spanish: Wiktionary, frequency list by Matthias Buchmeier, CC BY-SA. See NOTICE.md';
+writeFileSync(
+  new URL('../../../../src/engine/text/spelling/common-words.json', import.meta.url),
+  `${JSON.stringify({ source, words: rows }, undefined, 2)}\n`,
+);
+console.info(`${commonest.length} of the commonest, ${near.length} near ones, ${words.length} in all`);
