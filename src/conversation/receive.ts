@@ -123,7 +123,10 @@ async function offered(
     kind: 'problem',
     id: refusal.id,
     text: wordsIn(question.language).refusal(refusal),
-    choices: choices.map(one => sealedChoice(one, sealing, conversation)),
+    // A registry of a few commands, as other programs may open, need not hold the one that these buttons belong to.
+    choices: choices
+      .filter(({ follow }) => registry.nameOf.has(follow.followUp))
+      .map(one => sealedChoice(one, sealing, conversation)),
   };
 }
 
