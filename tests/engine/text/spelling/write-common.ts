@@ -9,9 +9,13 @@ import { TRADE_WORDS } from '../../../../src/engine/text/spelling/trade-words.ts
 import { wordSpeller } from '../../../../src/engine/text/spelling/word-speller.ts';
 import { englishWords, spanishWords } from './common-lists.ts';
 
-const { meant } = wordSpeller(TRADE_WORDS, new Set());
+const { near: nearTo } = wordSpeller(TRADE_WORDS, new Set());
+/** As far as a word may be that makes a whole name of its neighbours. */
+const FAR = 1.25;
 const commonest = [...englishWords([10]), ...spanishWords(3500)].filter(word => word.length > 2);
-const near = [...englishWords([20, 35]), ...spanishWords(10_000)].filter(word => meant(word) !== undefined);
+const near = [...englishWords([20, 35]), ...spanishWords(10_000)].filter(
+  word => nearTo(word, FAR).length > 0,
+);
 const words = [...new Set([...commonest, ...near])].filter(word => !TRADE_WORDS.has(word)).sort();
 const rows: string[] = [];
 for (let at = 0; at < words.length; at += 16) rows.push(words.slice(at, at + 16).join(' '));
