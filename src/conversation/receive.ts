@@ -123,10 +123,7 @@ async function offered(
     kind: 'problem',
     id: refusal.id,
     text: wordsIn(question.language).refusal(refusal),
-    // A registry of a few commands, as other programs may open, need not hold the one that these buttons belong to.
-    choices: choices
-      .filter(({ follow }) => registry.nameOf.has(follow.followUp))
-      .map(one => sealedChoice(one, sealing, conversation)),
+    choices: choices.map(one => sealedChoice(one, sealing, conversation)),
   };
 }
 

@@ -9,7 +9,7 @@ import type { Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
 import type { Form, Reply } from './reply.ts';
 import { holderOf } from './sealed.ts';
-import { offerCommands, takeOrOffer } from './which-one.ts';
+import { offerCommands, takeOrOffer, whichOneFollowUps } from './which-one.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -35,6 +35,9 @@ export function findTask(question: Question, { registry, key, keyBefore: before 
       const known = registry.actions.get(path);
       const found = known ?? helpCommand(path, registry);
       if (!found) {
+        // A registry of a few commands need not hold what the buttons lead to.
+        if (!registry.complete && !registry.nameOf.has(whichOneFollowUps['again-alone']))
+          return unknownCommand(path, registry);
         const nearest = nearestCommands(path, registry);
         return {
           seenBy: 'asker',
