@@ -7,6 +7,7 @@ import { Offer } from '../../src/conversation/typed/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { barredReading } from './barred.ts';
@@ -36,9 +37,11 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   const read = readQuestion(question);
-  const ofLye = photo ? undefined : await lyeAnswer(question, read, context);
+  const ofLye = photo ? undefined : await lyeAnswer(rightWords(question, read), read, context);
   if (ofLye?.kind === 'reply') return ofLye;
-  const scent = photo || ofLye ? undefined : scentReply(question, read, context);
+  // Candles and creams are scented too.
+  const isElsewhere = read.outside !== undefined && read.outside !== 'other';
+  const scent = photo || ofLye || isElsewhere ? undefined : scentReply(question, read, context);
   if (scent) return scent;
   const barred = photo || ofLye ? undefined : barredReading(question, read);
   const unsure = photo || ofLye || barred ? undefined : unsureReply(question, read, context);
@@ -81,6 +84,13 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
 }
+
+/** The question with the slips that its reader put right, which the line that is shown tells. */
+const rightWords = (question: string, { corrections }: QuestionRead): string =>
+  question.replace(/\p{L}[\p{L}\p{M}]*/gu, word => {
+    const typed = unaccented(word);
+    return corrections.find(({ from }) => from === typed)?.to ?? word;
+  });
 
 const asDiagnosis = (question: string): Reading => ({
   job: 'diagnose',

@@ -9,7 +9,7 @@ import type { Question } from './question.ts';
 import type { CommandRegistry } from './registry.ts';
 import type { Form, Reply } from './reply.ts';
 import { holderOf } from './sealed.ts';
-import { takeOrOffer } from './typed/which-one.ts';
+import { offerCommands, takeOrOffer, whichOneFollowUps } from './typed/which-one.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -33,7 +33,23 @@ export function findTask(question: Question, { registry, key, keyBefore: before 
     case 'typing': {
       const path = question.path.join(' ');
       const known = registry.actions.get(path);
-      const found = known ?? helpCommand(path, registry) ?? unknownCommand(path, registry);
+      const found = known ?? helpCommand(path, registry);
+      if (!found) {
+        // A registry of a few commands need not hold what the buttons lead to.
+        if (!registry.complete && !registry.nameOf.has(whichOneFollowUps['again-alone']))
+          return unknownCommand(path, registry);
+        const nearest = nearestCommands(path, registry);
+        return {
+          seenBy: 'asker',
+          pace: 'quick',
+          access: 'member',
+          opensForm: false,
+          replaces: false,
+          anywhere: true,
+          idempotencyKey: question.id,
+          run: context => offerCommands({ typed: path, nearest, given: question.given }, context),
+        };
+      }
       const isBare = Object.keys(question.given).length === 0;
       return {
         ...found,
@@ -83,5 +99,8 @@ export function findTask(question: Question, { registry, key, keyBefore: before 
 const helpCommand = (typed: string, registry: CommandRegistry) =>
   isCallForHelp(typed) ? registry.actions.get('first-aid') : undefined;
 
+const nearestCommands = (typed: string, registry: CommandRegistry): readonly string[] =>
+  nearestNames(typed, [...registry.actions.keys()], 3);
+
 export const unknownCommand = (typed: string, registry: CommandRegistry): never =>
-  refuse('command-unknown', { typed, nearest: nearestNames(typed, [...registry.actions.keys()], 3) });
+  refuse('command-unknown', { typed, nearest: nearestCommands(typed, registry) });

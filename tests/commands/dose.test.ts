@@ -49,7 +49,7 @@ describe('/dose on the chat platform', () => {
 
   test('puts a slip of the finger right and says so', async () => {
     const answer = await dose({ colourant: 'utlramarine blu', portion: '2 cups' });
-    expect(answer.text).toMatch(/^## 1\/2 tsp ultramarine blue for 2 cups\n[\s\S]*Read as Ultramarine blue/);
+    expect(answer.text).toMatch(/^## 1\/2 tsp ultramarine blue for 2 cups\n[\s\S]*Read as ultramarine blue/);
   });
 
   test('asks before it reads a slip that may mean a poison', async () => {

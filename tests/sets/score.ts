@@ -14,6 +14,7 @@ import { substanceNamed } from '../../src/engine/stability/names.ts';
 import { apart, colourNamed } from '../../src/engine/text/colour-name.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { readPowder } from '../../src/engine/text/powder-phrase.ts';
+import { respelt } from '../../src/engine/text/spelling/respelt.ts';
 import { askLine } from '../../src/terminal/seat.ts';
 
 /** A set of texts by one kind of maker, as its writer labelled it. */
@@ -187,7 +188,9 @@ const near = (got: number, wanted: unknown) =>
 /** Two names of one thing, as far as the catalogue and the list of substances know it. */
 function sameThing(got: string, wanted: string): boolean {
   if (fold(got) === fold(wanted)) return true;
-  const [a, b] = [got, wanted].map(name => new Set(colourantsMeant(name).map(({ id }) => id)));
+  const ids = (name: string) => new Set(colourantsMeant(name).map(({ id }) => id));
+  // A command puts slips right where the name as it stands is unknown.
+  const [a, b] = [ids(colourantsMeant(got).length > 0 ? got : respelt(got).text), ids(wanted)];
   if (b!.size > 0 && [...b!].some(id => a!.has(id))) return true;
   const [one, other] = [substanceNamed(got), substanceNamed(wanted)];
   if (one !== undefined && one === other) return true;
@@ -215,7 +218,7 @@ export function wrongAmount({
   ask = false,
   ...item
 }: Omit<TextSet['amounts'][number], 'language'>): string | undefined {
-  if (!ask) return wrongReading(item);
+  if (!ask) return wrongOrRespelt(item);
   try {
     parsePortionRange(item.text);
     return 'read without asking';
@@ -223,6 +226,17 @@ export function wrongAmount({
     return refusal instanceof Refusal && refusal.id === 'amount-vessel'
       ? undefined
       : `threw ${String(refusal)}`;
+  }
+}
+
+/** As a command reads it: where it is refused as it stands, with its slips put right. */
+function wrongOrRespelt(item: Omit<TextSet['amounts'][number], 'language'>): string | undefined {
+  try {
+    return wrongReading(item);
+  } catch (refusal) {
+    const text = respelt(item.text).text;
+    if (!(refusal instanceof Refusal) || text === item.text) throw refusal;
+    return wrongReading({ ...item, text });
   }
 }
 
@@ -353,7 +367,7 @@ const PLAIN = /^(?:plain|uncolou?red|natural|base|none|no colou?r)$/iu;
 function sameColour(got: string, wanted: string): boolean {
   if (PLAIN.test(got) && PLAIN.test(wanted)) return true;
   if (fold(got) === fold(wanted) || sameThing(got, wanted)) return true;
-  const [a, b] = [colourNamed(got), colourNamed(wanted)];
+  const [a, b] = [colourNamed(respelt(got).text), colourNamed(wanted)];
   return a !== undefined && b !== undefined && apart(a.hex, b.hex) <= NEAR / 2;
 }
 

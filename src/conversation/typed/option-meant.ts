@@ -1,5 +1,5 @@
-import { distance, slipsIn } from '../../engine/text/edit-distance.ts';
 import { fold } from '../../engine/text/fold.ts';
+import { mostOff, slipCost } from '../../engine/text/spelling/slip-cost.ts';
 
 /** Words that makers use for one thing which commands call by one name each, in both languages. */
 const ALIKE: readonly (readonly string[])[] = [
@@ -22,8 +22,8 @@ const ALIKE: readonly (readonly string[])[] = [
 export function optionMeant(typed: string, known: readonly string[]): string | undefined {
   const said = fold(typed).replaceAll(' ', '-').slice(0, 40);
   const spelt = known
-    .map(name => ({ name, far: distance(said, name) }))
-    .filter(({ name, far }) => far <= Math.max(1, slipsIn(name.length)) && name.length > 2)
+    .map(name => ({ name, far: slipCost(said, name) }))
+    .filter(({ name, far }) => far <= Math.max(1, mostOff(name.length)) && name.length > 2)
     .sort((a, b) => a.far - b.far)[0];
   if (spelt) return spelt.name;
   const alike = ALIKE.filter(names => names.some(name => fold(name) === said || name === said)).flat();

@@ -1,11 +1,7 @@
 import { z } from 'zod';
-import { barredIn } from '../../engine/hazards/index.ts';
 import { byLanguage, type Language } from '../../engine/language.ts';
-import { isNearBarred } from '../../engine/questions/near-barred.ts';
 import type { Refusal } from '../../engine/refusal.ts';
-import { closestThing, slipsInName } from '../../engine/text/closest-name.ts';
-import { distance } from '../../engine/text/edit-distance.ts';
-import { fold } from '../../engine/text/fold.ts';
+import { respelt } from '../../engine/text/spelling/respelt.ts';
 import type { Given } from '../question.ts';
 
 /** One thing that may be meant: what a button says, and what takes the place of the unclear text. */
@@ -53,22 +49,51 @@ export const replaced = (value: string, text: string, by: string): string => {
   return at < 0 ? by : `${value.slice(0, at)}${by}${value.slice(at + text.replace(/…$/u, '').length)}`;
 };
 
-/** Names that a slip may be put right in without asking: nothing is written, and the reply says how it was read. */
-export const SLIPS: ReadonlySet<string> = new Set(['colourant-unknown', 'oil-unknown']);
+/** A longer text is told by the words that were put right in it. UTF-16 units. */
+const LONGEST_SHOWN = 60;
+
+/** Texts that no grammar reads as they stand, and that slips of the finger may have made so: nothing is written yet. */
+const MISSPELT: ReadonlySet<string> = new Set([
+  'colourant-unknown',
+  'oil-unknown',
+  'amount-unit-unknown',
+  'amount-unreadable',
+  'amount-without-unit',
+  'carrier-unknown',
+  'colour-unreadable',
+  'mould-without-unit',
+  'oil-without-amount',
+  'palette-unreadable',
+  'portion-without-amount',
+  'powder-without-amount',
+  'premix-unreadable',
+  'size-unreadable',
+  'strength-unreadable',
+  'swirl-shares-unreadable',
+]);
 
 /**
- * The one candidate that a slip of the finger was meant for; undefined where two are as near, where it is too far, or where
- * a word is as near to a colour that must stay out of soap: such a correction is asked, never made.
+ * What was given with the slips of the finger in the unreadable option put right, and how it was read; undefined where nothing in
+ * it is a slip of a word of the trade.
  */
-export function slipOf({ text, candidates }: Unclear): Candidate | undefined {
-  if (fold(text).split(' ').some(nearBarred)) return undefined;
-  return closestThing(
-    candidates.map(thing => ({ thing, far: distance(fold(text), fold(thing.text)) })),
-    { most: slipsInName(text), margin: 1, alike: () => false },
-  );
+export function givenRespelt(
+  { id, values }: Refusal,
+  given: Given,
+): { readonly given: Given; readonly label: string } | undefined {
+  if (!MISSPELT.has(id)) return undefined;
+  const said = values as Readonly<Record<string, unknown>>;
+  const part = said.text ?? said.unit ?? said.asked;
+  const option = typeof part === 'string' && part.trim() !== '' ? optionWith(part.trim(), given) : undefined;
+  if (!option) return undefined;
+  const [name, value] = option;
+  const { text, changes } = respelt(value);
+  return changes.length === 0
+    ? undefined
+    : {
+        given: { ...given, [name]: text },
+        label: text.length > LONGEST_SHOWN ? [...new Set(changes.map(({ to }) => to))].join(', ') : text,
+      };
 }
-
-const nearBarred = (word: string): boolean => barredIn(word)?.hue === false || isNearBarred(word);
 
 /** What was given, with the option that was likely meant in place of one that the command does not have. */
 export function underMeantName({ id, values }: Refusal, given: Given): Given | undefined {

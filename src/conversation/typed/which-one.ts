@@ -7,11 +7,9 @@ import type { Given } from '../question.ts';
 import type { Choice, Form, Reply } from '../reply.ts';
 import { lineOf } from './line-of.ts';
 import {
-  type Candidate,
+  givenRespelt,
   optionWith,
   replaced,
-  SLIPS,
-  slipOf,
   type Unclear,
   unclearIn,
   underMeantName,
@@ -30,6 +28,9 @@ export class Offer extends Error {
   }
 }
 
+/** UTF-16 units of what was typed for a command's name that are kept. */
+const LONGEST_COMMAND = 80;
+
 type Asked = { readonly command: string; readonly action: Action; readonly given: Given };
 
 /**
@@ -47,21 +48,15 @@ export async function takeOrOffer(
     if (!(refusal instanceof Refusal)) throw refusal;
     const renamed = underMeantName(refusal, given);
     if (renamed) {
-      const again = await buttonFor({ command, action, given: renamed }, context);
-      throw new Offer(refusal, [again]);
+      throw new Offer(refusal, [await buttonFor({ command, action, given: renamed }, context)]);
     }
+    const again = await respeltAnswer({ command, action, given }, refusal, context);
+    if (again) return again;
     const unclear = unclearIn(refusal, context.language);
     const option = unclear && optionWith(unclear.text, given);
     if (!unclear || !option) throw refusal;
     const [name, value] = option;
     const withText = (by: string): Given => ({ ...given, [name]: replaced(value, unclear.text, by) });
-    const slip = SLIPS.has(refusal.id) ? slipOf(unclear) : undefined;
-    if (slip)
-      return readAs(
-        slip,
-        await takeOrOffer({ command, action, given: withText(slip.text) }, context),
-        context,
-      );
     const choices = await choicesFor({ command, action, given, option: name }, unclear, context);
     // Names that are merely near are no candidates of one meaning.
     const isOneOf = 'candidates' in refusal.values;
@@ -81,7 +76,26 @@ export async function takeOrOffer(
   }
 }
 
-function readAs({ label }: Candidate, answer: Reply | Form, { say }: Context): Reply | Form {
+/** The answer to a question whose slips of the finger are put right; undefined where there are none, or still nothing to read. */
+async function respeltAnswer(
+  { command, action, given }: Asked,
+  refusal: Refusal,
+  context: Context,
+): Promise<Reply | Form | undefined> {
+  const meant = givenRespelt(refusal, given);
+  if (!meant) return undefined;
+  try {
+    const answer = await takeOrOffer({ command, action, given: meant.given }, context);
+    return readAs(meant.label, answer, context);
+  } catch (again) {
+    // The first answer speaks of what was typed.
+    if (again instanceof Refusal && again.id === refusal.id) return undefined;
+    if (again instanceof Offer && again.refusal.id === refusal.id) return undefined;
+    throw again;
+  }
+}
+
+function readAs(label: string, answer: Reply | Form, { say }: Context): Reply | Form {
   if (answer.kind === 'form') return answer;
   const note = { kind: 'text', text: say.ask.readAs({ name: label }) } as const;
   return { ...answer, data: { ...answer.data, readAs: label }, blocks: [note, ...answer.blocks] };
@@ -145,6 +159,31 @@ async function choicesFor(
   }));
 }
 
+/** The refusal of a command that there is not, each near one a button that asks it with what was given. */
+export async function offerCommands(
+  {
+    typed,
+    nearest,
+    given,
+  }: { readonly typed: string; readonly nearest: readonly string[]; readonly given: Given },
+  context: Context,
+): Promise<never> {
+  const line: AskedLine = {
+    command: typed.slice(0, LONGEST_COMMAND),
+    given: plainGiven(given),
+    candidates: [...nearest],
+  };
+  await keepAskedLine(context.shelf, context.idempotencyKey, line, context.change.at);
+  throw new Offer(
+    new Refusal('command-unknown', { typed, nearest }),
+    nearest.map((name, at) => ({
+      kind: 'button',
+      label: `/${name}`,
+      follow: againForAsker.with({ line: context.idempotencyKey, at }),
+    })),
+  );
+}
+
 /** What was given without its files: those cannot be kept. */
 export const plainGiven = (given: Given): AskedLine['given'] =>
   Object.fromEntries(
@@ -173,6 +212,8 @@ async function lineMeant({ line, at }: Pressed, context: Context) {
   const kept = await askedLineOf(context.shelf, line);
   const { option, replaces, candidates, command } = kept;
   const by = candidates[at];
+  // Without an option it is the command that was unclear.
+  if (option === undefined && by !== undefined) return { command: by, given: kept.given };
   const value = option === undefined ? undefined : kept.given[option];
   const given =
     option === undefined || by === undefined || typeof value !== 'string'

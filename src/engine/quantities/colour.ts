@@ -5,7 +5,8 @@ import { plainText } from './number.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
-    'colour-unreadable': { text: string };
+    /** `nearest`: names of colours that are spelt most like it. */
+    'colour-unreadable': { text: string; nearest?: readonly string[] };
   }
 }
 

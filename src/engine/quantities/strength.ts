@@ -66,6 +66,12 @@ const BY_WORD: ReadonlyMap<string, StrengthName> = new Map(
   ),
 );
 
+/** Every single word for a strength, lower case without accents. */
+export const STRENGTH_WORDS: readonly string[] = [
+  ...BY_WORD.keys(),
+  ...Object.keys(MULTIPLES).filter(name => !name.includes(' ')),
+];
+
 /** Whether a strength could be meant at all; the ceiling of a colourant is another matter. */
 function isPossible(strength: Strength): boolean {
   const within = (value: number, most: number) => value >= 1e-4 && value <= most;

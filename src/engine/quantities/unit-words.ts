@@ -128,3 +128,6 @@ export function qualifiedUnit(unit: Unit, qualifier: 'imperial' | 'metric'): Uni
   if (unit === 'pint') return 'imperial-pint';
   return unit === 'fluid-ounce' ? 'imperial-fluid-ounce' : undefined;
 }
+
+/** Every word for a unit, lower case without accents. */
+export const UNIT_WORDS: readonly string[] = [...BY_WORD.keys()];

@@ -16,30 +16,6 @@ export type NamedThing = {
   readonly colourants: readonly Colourant[];
 };
 
-/** Words of the questions themselves, which a slip may be meant for too. */
-const ASKED: ReadonlySet<string> = new Set([
-  'batter',
-  'superfat',
-  'stronger',
-  'survive',
-  'challenge',
-  'coconut',
-  'olive',
-  'castor',
-  'oliva',
-  'ricino',
-]);
-
-/** Slips stay put right only where that names a thing or is a word of questions: any other word is left as it was typed. */
-export function settled({ words, corrections }: Words, things: readonly NamedThing[]): Words {
-  const kept = corrections.filter(
-    ({ at, to }) => ASKED.has(to) || things.some(({ from, to: end }) => at >= from && at < end),
-  );
-  const back = new Map(corrections.filter(one => !kept.includes(one)).map(({ at, from }) => [at, from]));
-  const right = words.map((word, at) => back.get(at) ?? word);
-  return { words: right, text: right.join(' ').replaceAll('colour', 'color'), corrections: kept };
-}
-
 const EDGE = new Set(
   'a an al and con de del el en for in la las los of para the to un una y o or my mi mis some this that is it its as i you me do does will with per por lo le su your by on at be if so is are pigment pigmento powder polvo dye colour color shade tint tone tono want need like soap jabon batter mezcla masa oil oils aceite aceites water agua bars bar no not put use add poner echar usar puedo can'.split(
     ' ',

@@ -1,11 +1,12 @@
 import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
-import { settled, thingsIn } from './entities.ts';
+import { thingsIn } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
 import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
 import { isHotProcess, type Outside, outsideField } from './scope.ts';
+import { settled } from './settled.ts';
 import { OUR_WORDS } from './soap-words.ts';
 import { wishIn } from './target-in.ts';
 import { type Correction, type Words, wordsOf } from './words-of.ts';
@@ -31,6 +32,8 @@ const NAMED_FIELD = 0.08;
 const LIKELY = 0.5;
 /** Where something of ours is named, it takes more. */
 const SURE = 0.8;
+/** And where its words are the trade's. */
+const LIKELIER = 0.7;
 
 /**
  * Reads a plain question: which command it asks for, with which options, as far as its own words tell. Nothing is added that
@@ -77,7 +80,8 @@ function fieldOf(words: Words, found: Found, chances: readonly Chance[]): Outsid
   const chance = chances.find(({ of }) => of === 'outside')?.chance ?? 0;
   const named = outsideField(words.text);
   if (named !== undefined) return chance >= NAMED_FIELD ? named : undefined;
-  if (chance >= (found.things.length > 0 || found.facts.target !== undefined ? SURE : LIKELY)) return 'other';
+  const isNamed = found.things.length > 0 || found.facts.target !== undefined;
+  if (chance >= (isNamed ? SURE : OUR_WORDS.test(words.text) ? LIKELIER : LIKELY)) return 'other';
   // What speaks of nothing of ours and asks for nothing we do is somebody else's.
   const isNothing = (chances[0]?.chance ?? 0) < LEAST && !isOurs(words, found);
   return isNothing && words.words.length > 2 ? 'other' : undefined;

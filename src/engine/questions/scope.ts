@@ -26,11 +26,11 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'body-care',
-    /\blotions?\b|\blocion(?:es)?\b|\blip ?balms?\b|\bbalsamo labial\b|\blip ?gloss\b|\blip ?sticks? (?:recipe|for)\b|\bbody butters?\b|\bface (?:cream|mask)\b|\bcrema (?:es buena|hidratante|para|facial|corporal|de manos)\b|\bcremas? para\b|\bdeodorants?\b|\bdesodorante\b|\bsugar scrub\b|\bsunscreen\b|\bprotector solar\b|\bserum\b|\bnail (?:polish|varnish|lacquer)\b|\besmalte de unas\b|\bunas (?:acrilicas|de gel)\b|\bhair dye\b|\btinte (?:de|para el) (?:pelo|cabello)\b|\bmascarilla\b|\bperfume recipe\b|\blabial(?:es)?\b|\bpomada\b/,
+    /\blotions?\b|\blocion(?:es)?\b|\blip ?balms?\b|\bbalsamo labial\b|\blip ?gloss\b|\blip ?sticks? (?:recipe|for)\b|\bbody butters?\b|\bface (?:cream|mask)\b|\bcrema (?:es buena|hidratante|para|facial|corporal|de manos)\b|\bcremas? para\b|\bdeodorants?\b|\bdesodorante\b|\bsugar scrub\b|\bsunscreen\b|\bprotector solar\b|\bserum\b|\bnail (?:polish|varnish|lacquer)\b|\besmalte de unas\b|\bunas (?:acrilicas|de gel)\b|\bhair dye\b|\btinte (?:de|para el) (?:pelo|cabello)\b|\bmascarilla\b|\bperfume recipe\b|\beau de (?:parfum|toilette|cologne)\b|\bagua de colonia\b|\blabial(?:es)?\b|\bpomada\b/,
   ],
   [
     'medical',
-    /\bcure[sd]?\b.*\b(?:my|eczema|acne|psoriasis|rash)|\beczema\b|\bpsoriasis\b|\bdermatitis\b|\bacne\b|\brosacea\b|\bcur(?:a|ar|e) (?:el|la|mi|las|los)\b|\b(?:what|which|que) (?:cream|crema|ointment|medicine|medicina)\b|\brash\b.*\b(?:take|cream|what)\b|\bsarpullido\b|\bhongos? (?:en|de) (?:la|los|las)? ?(?:piel|pies|unas)\b|\bdiabet\w*\b|\bpregnan\w*\b|\bembaraz\w*\b|\bheadache\b|\bdolor de\b|\bfever\b|\bfiebre\b|\bantibiotic\w*\b|\bmanchas de la cara\b|\bdoctor\b|\bblood pressure\b/,
+    /\bcure[sd]?\b.*\b(?:my|eczema|acne|psoriasis|rash)|\beczema\b|\bpsoriasis\b|\bdermatitis\b|\bacne\b|\brosacea\b|\bcur(?:a|ar|e) (?:el|la|mi|las|los)\b|\b(?:what|which|que) (?:cream|crema|ointment|medicine|medicina)\b|\brash\b.*\b(?:take|cream|what)\b|\bsarpullido\b|\bhongos? (?:en|de) (?:la|los|las)? ?(?:piel|pies|unas)\b|\bdiabet\w*\b|\bpoison (?:ivy|oak|sumac)\b|\bhiedra venenosa\b|\bpregnan\w*\b|\bembaraz\w*\b|\bheadache\b|\bdolor de\b|\bfever\b|\bfiebre\b|\bantibiotic\w*\b|\bmanchas de la cara\b|\bdoctor\b|\bblood pressure\b/,
   ],
   [
     'food',
@@ -38,7 +38,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'textiles',
-    /\b(?:dye|tie dye|tenir|tintar|pintar|colou?r)\b.*\b(?:t-? ?shirts?|fabric|wool|yarn|cotton|cloth(?:es)?|socks|playeras?|camisetas?|telas?|lana|ropa|algodon|pared|wall|walls|wood|furniture|muebles)\b|\bresin (?:art|mold|table)\b|\bepoxy\b|\bpaint my (?:wall|house|room|nails)\b|\bresina\b/,
+    /\b(?:dye|tie dye|tenir|tintar|pintar|colou?r)\b.*\b(?:t-? ?shirts?|fabric|wool|yarn|cotton|cloth(?:es)?|socks|playeras?|camisetas?|telas?|lana|ropa|algodon|pared|wall|walls|wood|furniture|muebles)\b|\b(?:tint|colou?r|stain|tenir|pigmentar)\w* (?:\w+ ){0,2}(?:concrete|grout|mortar|paving|hormigon)\b(?! grey| gray)|\bresin (?:art|mold|table)\b|\bepoxy\b|\bpaint my (?:wall|house|room|nails)\b|\bresina\b/,
   ],
   [
     'business',

@@ -23,7 +23,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ],
   [
     'medium',
-    /\b(?:medium|mid|middling|moderate|intermedi[oa]|medi[oa]n[oa]|(?:tono|color|intensidad|azul|rojo|verde|rosa|amarillo|fuerza) medi[oa]|half strength|not too \w+|ni (?:muy )?clar[oa] ni (?:muy )?oscur[oa]|ni (?:muy )?fuerte ni (?:muy )?\w+)\b/u,
+    /\b(?:medium|med|mid|middling|moderate|intermedi[oa]|medi[oa]n[oa]|(?:tono|color|intensidad|azul|rojo|verde|rosa|amarillo|fuerza) medi[oa]|half strength|not too \w+|ni (?:muy )?clar[oa] ni (?:muy )?oscur[oa]|ni (?:muy )?fuerte ni (?:muy )?\w+)\b/u,
   ],
   [
     'full',

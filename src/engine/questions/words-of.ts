@@ -1,15 +1,9 @@
-import { knownOil } from '../batch/oils/find-oil.ts';
-import { colourants } from '../colourants/catalogue.ts';
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
-import { COLOUR_WORDS } from '../text/colour-words.ts';
-import { distance } from '../text/edit-distance.ts';
-import { fold } from '../text/fold.ts';
-import { speller } from '../text/speller.ts';
+import { slipsAmong } from '../text/spelling/respelt.ts';
 import { spokenAmounts } from '../text/spoken-amounts.ts';
 import { unaccented } from '../text/unaccented.ts';
 import { kitchenColoursNamed } from './kitchen-colours.ts';
-import { isBarredWord, isNearBarred } from './near-barred.ts';
 
 /** A correction of a slip of the finger. */
 export type Correction = {
@@ -28,32 +22,6 @@ export const PLAIN = new Set(
     /\s+/u,
   ),
 );
-
-const vocabulary = [
-  ...new Set(
-    [
-      ...colourants.flatMap(({ names, synonyms }) => [names.en, names.es, ...synonyms]),
-      ...COLOUR_WORDS.keys(),
-      'coconut',
-      'olive',
-      'castor',
-      'palm',
-      'shea',
-      'oliva',
-      'ricino',
-      'cup',
-      'cups',
-      'batter',
-      'superfat',
-      'stronger',
-      'survive',
-      'challenge',
-      'glycerin',
-    ].flatMap(name => fold(name).split(' ')),
-  ),
-].filter(word => word.length > 4 && /^\p{L}+$/u.test(word));
-const KNOWN: ReadonlySet<string> = new Set(vocabulary);
-const spelt = speller(vocabulary, PLAIN);
 
 /** A question's words: lower case, no accents, marks that matter kept; and what slips were put right in them. */
 export type Words = {
@@ -118,31 +86,15 @@ export function wordsOf(question: string): Words {
     .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d)| [-–—]+ )/gu, ' $1 ')
     .replace(/\s+/gu, ' ')
     .trim();
-  const corrections: Correction[] = [];
-  const words: string[] = [];
-  for (const word of kitchenColoursNamed(spokenAmounts(plain)).split(' ').slice(0, MOST_WORDS)) {
-    const right = corrected(word);
-    if (right !== undefined) corrections.push({ from: word, to: right, at: words.length });
-    words.push(...(right === undefined ? (SHORT.get(word) ?? word).split(' ') : [right]));
-  }
+  const typed = kitchenColoursNamed(spokenAmounts(plain))
+    .split(' ')
+    .slice(0, MOST_WORDS)
+    .flatMap(word => (SHORT.get(word) ?? word).split(' '));
+  const slips = slipsAmong(typed, word => PLAIN.has(word) || NO_SLIPS.has(word));
+  const words = typed.map((word, at) => slips.get(at) ?? word);
+  const corrections = [...slips].map(([at, to]) => ({ from: typed[at]!, to, at }));
   return { words, text: words.join(' ').replaceAll('colour', 'color'), corrections };
 }
 
 /** Words of flaws that lie one letter from a colour's name. */
 const NO_SLIPS: ReadonlySet<string> = new Set(['mancha', 'manchas', 'manchado', 'manchada', 'manchar']);
-
-/** The word a slip was meant for; one slip only in words of up to eight letters, which differ too little. */
-function corrected(word: string): string | undefined {
-  if (
-    SHORT.has(word) ||
-    NO_SLIPS.has(word) ||
-    !/^\p{L}{5,20}$/u.test(word) ||
-    KNOWN.has(word) ||
-    KNOWN.has(fold(word))
-  )
-    return undefined;
-  const right = knownOil(word) === undefined ? spelt(fold(word)) : undefined;
-  if (right === undefined || distance(fold(word), right) > (word.length < 9 ? 1 : 2)) return undefined;
-  // What may be meant for a colour that hurts is asked back, never read as another.
-  return !isBarredWord(right) && isNearBarred(fold(word)) ? undefined : right;
-}

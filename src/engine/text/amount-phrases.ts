@@ -54,7 +54,7 @@ const DIVIDED =
 
 /** So many bars or cavities of so much each. */
 const PIECES =
-  'bars?|barras?|pots?|mugs?|glasses|beakers?|ollas?|barritas?|pastillas?|jabones|jaboncitos|soaps?|jugs?|jarras?|vasos?|containers?|recipientes?|tazones|bowls?|slots?|squares?|cavit\\w*|cavidad\\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|unidades|cupcakes?|loaf|loaves|logs?|panes?|hogazas?|slabs?|blocks?|bloques?|tandas?|batches|lotes?';
+  'bars?|barras?|pucks?|patties|pots?|mugs?|glasses|beakers?|ollas?|barritas?|pastillas?|jabones|jaboncitos|soaps?|jugs?|jarras?|vasos?|containers?|recipientes?|tazones|bowls?|slots?|squares?|cavit\\w*|cavidad\\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|unidades|cupcakes?|loaf|loaves|logs?|panes?|hogazas?|slabs?|blocks?|bloques?|tandas?|batches|lotes?';
 const COUNT_OF_EACH = new RegExp(
   String.raw`^(?:(?:enough |oil |batter )?(?:for|para|makes?|salen|fills?|llena) |(?:an? |un |my |mi |the |el )?(?:\p{L}+ ){0,2}(?:moulds?|molds?|moldes?|trays?|bandeja)[,:]? (?:(?:de|of) \p{L}+ )?(?:de |of |with |con )?)?(\d{1,3}|an?|one|una?)[ -]*(?:(?:silicone|silicona|wee|small|little|tiny|mini|guest|hand|travel|round|square) ){0,2}(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$`,
   'iu',

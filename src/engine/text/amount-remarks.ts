@@ -21,7 +21,7 @@ const HEDGES = new RegExp(
 
 /** Words at the end that change no amount. */
 const TRAILING =
-  /[\s,(]+(?:each|ea|apiece|in (?:all|total)|all together|altogether|en total|todo junto|cada un[oa])[).]*$/iu;
+  /[\s,(]+(?:each(?: one)?|ea|apiece|a go|a piece|a pop|by weight|in (?:all|total)|all together|altogether|en total|al peso|todo junto|cada un[oa])[).]*$/iu;
 /** What an amount leaves out is no part of it: "750 g of oils, without the water". */
 const WITHOUT =
   /\s*[,(]\s*(?:without|sin|not|no|aparte|that|que|i |y eso|(?:the )?(?:lye|water|sosa|agua)\b[^\d]*\b(?:not|extra|apart|aparte|no))\b[^\d]*$/iu;

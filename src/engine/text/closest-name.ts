@@ -1,5 +1,4 @@
-import { distance, slipsIn } from './edit-distance.ts';
-import { fold } from './fold.ts';
+import { distance } from './edit-distance.ts';
 
 /** The `most` names closest in spelling to what was typed, closest first. */
 export function nearestNames(typed: string, names: readonly string[], most: number): readonly string[] {
@@ -9,15 +8,6 @@ export function nearestNames(typed: string, names: readonly string[], most: numb
     .slice(0, most)
     .map(({ name }) => name);
 }
-
-/** Slips of the finger allowed in a name of several words: those of its words together, three at most. */
-export const slipsInName = (name: string): number =>
-  Math.min(
-    3,
-    fold(name)
-      .split(' ')
-      .reduce((sum, word) => sum + slipsIn(word.length), 0),
-  );
 
 /** A thing under one of its names, and by how many letters that name is off. */
 type Scored<Thing> = { readonly thing: Thing; readonly far: number };

@@ -1,6 +1,8 @@
 import { parseColour } from '../quantities/colour.ts';
 import { excerpt } from '../quantities/excerpt.ts';
 import { Refusal, refuse } from '../refusal.ts';
+import { nearestNames } from './closest-name.ts';
+import { comparedIn, longestName, turnedIn } from './colour-comparisons.ts';
 import {
   FOLDED_WORDS,
   foldedColour as fold,
@@ -21,7 +23,10 @@ import {
   shiftOf,
   thingOfHue,
 } from './colour-shades.ts';
-import { speller } from './speller.ts';
+import { COLOUR_WORDS } from './colour-words.ts';
+import { wordMeant } from './spelling/respelt.ts';
+import { COMMON_WORDS } from './spelling/trade-words.ts';
+import { wordSpeller } from './spelling/word-speller.ts';
 
 /** A colour as it was named: what was understood, and whether a slip of the finger was put right for it. */
 export type NamedColour = {
@@ -40,48 +45,7 @@ const FILLERS = new Set(
   ).split(' '),
 );
 
-/** Hue turns towards the other colour: "purple but more on the blue side", "white with a tiny bit of pink". */
-const TOWARDS =
-  /^(.+?)\s+(?:but |pero )?(?:w|with|con|and|y)?\s*(?:more on the|leaning(?: to| toward)?s?|tirando a|mas hacia el|hacia el|toward|towards|que tira a|un toque de|tiny bit of|a tiny bit of|hint of|a hint of|touch of|a touch of|a drop of|una pizca de|con un toque|a little|a bit of|mas)\s+(.+?)(?: side| tone)?$/u;
-/** "somewhere between teal and navy", "a medio camino entre azul y morado". */
-const BETWEEN = /\b(?:between|entre)\s+(.+?)\s+(?:and|y|n)\s+(.+)$/u;
-/** "more orange than peach", "less yellow than mustard", "mas verde que el oliva". */
-const MORE_THAN =
-  /\b(more|less|mas|menos) (\p{L}+(?: \p{L}+)?) (?:than|que) (?:the |el |la |a |an |un |una )?(.+)$/u;
-/** "olive but greener", "teal leaning green", "slate, leaning to blue": a hue in -er, -ish or -y. */
-const HUED =
-  /^(.+?) (?:but|pero|only|leaning|tirando a?) (?:a bit |a little |slightly |un poco |more |mas |to |towards )*(red|orange|yellow|green|blue|purple|pink|brown|gre?y|white|black|redd|bluer?|greener?|pinker?|redder|yellower|browner|rojo|naranja|amarillo|verde|azul|morado|rosa|gris|blanco|negro|rojizo|verdoso|azulado|rosado|amarillento|grisaceo)(?:er|r|ish)?$/u;
-const PLAIN_HUE: Readonly<Record<string, string>> = {
-  redder: 'red',
-  greener: 'green',
-  bluer: 'blue',
-  pinker: 'pink',
-  yellower: 'yellow',
-  browner: 'brown',
-  rojizo: 'rojo',
-  verdoso: 'verde',
-  azulado: 'azul',
-  rosado: 'rosa',
-  amarillento: 'amarillo',
-  grisaceo: 'gris',
-};
 const ALMOST = /\b(?:almost|casi|nearly)\s+(\p{L}+)/u;
-
-/** The longest run of words that is a colour's name; among equals the trade's own words, then the last. */
-function longestName(words: readonly string[]): Found | undefined {
-  let best: Found | undefined;
-  for (let length = Math.min(6, words.length); length > 0; length -= 1) {
-    for (let at = 0; at + length <= words.length; at += 1) {
-      const name = words.slice(at, at + length).join(' ');
-      const trade = FOLDED_WORDS.get(name);
-      const hex = trade ?? (length > 1 || words.length === 1 ? openNames().get(name) : undefined);
-      if (hex !== undefined && (best === undefined || (trade !== undefined && !best.trade)))
-        best = { hex, name, length, trade: trade !== undefined };
-    }
-    if (best?.trade) return best;
-  }
-  return best;
-}
 
 /** Every name of the trade's in a wish, longest first, none over another. */
 function namesOfTrade(words: readonly string[]): readonly Found[] {
@@ -108,20 +72,17 @@ function huedThing(words: readonly string[]): Found | undefined {
 }
 
 /** Single words of the trade that a slip may be meant for. */
-const spelt = speller(
-  [...FOLDED_WORDS.keys()].flatMap(name => name.split(' ')).filter(word => word.length > 4),
-  new Set(FILLERS),
-);
-const KNOWN = new Set([...FOLDED_WORDS.keys()].flatMap(name => name.split(' ')));
+const KNOWN: ReadonlySet<string> = new Set([...FOLDED_WORDS.keys()].flatMap(name => name.split(' ')));
+const spelt = wordSpeller(new Set([...KNOWN].filter(word => word.length > 3)), COMMON_WORDS);
 
 /** The words with their slips put right where a word is no colour's as it stands. */
 function corrected(words: readonly string[]): readonly string[] {
   return words.map(word => {
     if (KNOWN.has(word) || FILLERS.has(word)) return word;
-    const right = spelt(word);
+    const right = wordMeant(word) ?? spelt.meant(word);
     // A short word with another first letter is another word: "gorse" is no horse.
     const isFar = right !== undefined && right[0] !== word[0] && word.length < 8;
-    return right === undefined || isFar ? word : right;
+    return right === undefined || isFar || !KNOWN.has(right) ? word : right;
   });
 }
 
@@ -143,21 +104,6 @@ function written(text: string): string | undefined {
     if (refusal instanceof Refusal) return undefined;
     throw refusal;
   }
-}
-
-function comparedIn(said: string): string | undefined {
-  const ends = BETWEEN.exec(said)
-    ?.slice(1)
-    .map(end => longestName(end.split(' ')));
-  if (ends?.[0] && ends[1]) return between(ends[0].hex, ends[1].hex, 0.5);
-  const more = MORE_THAN.exec(said);
-  const hue = HUED.exec(said);
-  const [towards, base] = more
-    ? [longestName(more[2]!.split(' ')), longestName(more[3]!.split(' '))]
-    : [longestName([PLAIN_HUE[hue?.[2] ?? ''] ?? hue?.[2] ?? '']), longestName((hue?.[1] ?? '').split(' '))];
-  if (!towards || !base || towards.name === base.name) return undefined;
-  const isLess = more?.[1] === 'less' || more?.[1] === 'menos';
-  return between(base.hex, towards.hex, isLess ? -0.2 : 0.25);
 }
 
 /**
@@ -206,12 +152,8 @@ function named(said: string): NamedColour | undefined {
   }
   const compared = comparedIn(said);
   if (compared !== undefined) return { hex: compared, name: said, corrected: false };
-  const towards = TOWARDS.exec(said);
-  const [first, second] = [towards?.[1], towards?.[2]].map(part => part && longestName(part.split(' ')));
-  if (first && second && first.name !== second.name) {
-    const little = /\b(?:tiny|hint|touch|drop|pizca|toque|little|bit)\b/u.test(said);
-    return { hex: between(first.hex, second.hex, little ? 0.15 : 0.4), name: said, corrected: false };
-  }
+  const turned = turnedIn(said);
+  if (turned !== undefined) return { hex: turned, name: said, corrected: false };
   const thing = huedThing(words);
   if (thing) {
     const more = shiftOf(said, thing.name);
@@ -262,9 +204,15 @@ export function colourNamed(text: string): NamedColour | undefined {
   return exact ?? (css === undefined ? undefined : { hex: css, name: said, corrected: false });
 }
 
-/** {@link colourNamed}. Throws a Refusal `colour-unreadable`. */
+/** {@link colourNamed}. Throws a Refusal `colour-unreadable` with the three names that are spelt most like it. */
 export function readColour(text: string): NamedColour {
-  return colourNamed(text) ?? refuse('colour-unreadable', { text: excerpt(text) });
+  return (
+    colourNamed(text) ??
+    refuse('colour-unreadable', {
+      text: excerpt(text),
+      nearest: nearestNames(fold(text.slice(0, LONGEST)), [...COLOUR_WORDS.keys()], 3),
+    })
+  );
 }
 
 export { apart };

@@ -3,6 +3,16 @@
  * memory, as {@link COLOUR_WORDS} is.
  */
 export const OBJECTS_BY_HEX: Readonly<Record<string, string>> = {
+  // fruits, flowers and resins of places
+  '#dd9a45': 'lucuma|pulpa de lucuma|egg fruit|canistel',
+  '#17a8b4': 'calipso|calypso|azul calipso',
+  '#f2b5bd': 'frutilla con leche|leche con fresa|fresas con crema|strawberries and cream',
+  '#c72c56': 'copihue|rosado copihue|copihue rosado',
+  '#c9d6a0': 'absinthe|absenta|ajenjo|louched absinthe',
+  '#a39b8b': 'ambergris|ambar gris',
+  '#5a2f17': 'labdanum|ladano|myrrh|mirra|opoponax',
+  '#b9aec4': 'orris|orris root|raiz de lirio|powdered violet',
+  '#e39a2d': 'onoto|amarillo onoto|achiote en aceite',
   // drinks
   '#b07a4a': 'milky tea|tea with milk|te con un poco de leche|builders tea|masala chai',
   '#a5601f': 'tea|sweet tea|black tea|te negro|strong tea|te cargado|iced tea|te helado|broth|cider|sidra',

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { amountsIn } from '../../../src/engine/questions/amounts.ts';
-import { settled, thingsIn } from '../../../src/engine/questions/entities.ts';
+import { thingsIn } from '../../../src/engine/questions/entities.ts';
 import { factsOf } from '../../../src/engine/questions/facts.ts';
 import { CLASSES, type Class } from '../../../src/engine/questions/learned/classes.ts';
 import { featuresOf } from '../../../src/engine/questions/learned/features.ts';
+import { settled } from '../../../src/engine/questions/settled.ts';
 import { wordsOf } from '../../../src/engine/questions/words-of.ts';
 import { chatSpelt } from '../../../src/engine/text/chat-spelling.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
@@ -32,6 +33,8 @@ const SETS = [
   'four-of-one-group',
   'club-of-five',
   'six-voices',
+  'station-and-stall',
+  'tablet-and-hall',
 ] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */

@@ -1,6 +1,6 @@
 import { refuse } from '../../refusal.ts';
-import { distance } from '../../text/edit-distance.ts';
 import { foldedWords } from '../../text/fold.ts';
+import { slipCost } from '../../text/spelling/slip-cost.ts';
 import { isNeverSoap } from '../not-soap.ts';
 import { shown } from '../shown.ts';
 import { OILS } from './index.ts';
@@ -35,7 +35,7 @@ function nameKey(text: string): string {
 }
 
 /** All the names an oil answers to. */
-function namesOf(oil: Oil): readonly string[] {
+export function namesOf(oil: Oil): readonly string[] {
   return [oil.id.replaceAll('-', ' '), oil.names.en, oil.names.es, oil.inci, ...oil.synonyms];
 }
 
@@ -51,6 +51,9 @@ export function oilById(id: string): Oil {
   return oil;
 }
 
+/** No oil's name is longer; cut, so that work stays bounded. */
+const LONGEST_KEY = 60;
+
 /** The oils whose names are closest in spelling to `text`, the closest first. */
 export function nearestOils(text: string, count: number): readonly Oil[] {
   const key = nameKey(text);
@@ -58,7 +61,7 @@ export function nearestOils(text: string, count: number): readonly Oil[] {
     const apart = namesOf(oil).map(name => {
       const other = nameKey(name);
       const starts = key.length > 2 && other.startsWith(key);
-      return starts ? 0 : distance(key, other) / Math.max(key.length, other.length, 1);
+      return starts ? 0 : slipCost(key.slice(0, LONGEST_KEY), other) / Math.max(key.length, other.length, 1);
     });
     return { oil, apart: Math.min(...apart) };
   });

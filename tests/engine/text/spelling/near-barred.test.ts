@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { isBarredWord } from '../../../src/engine/questions/near-barred.ts';
-import { wordsOf } from '../../../src/engine/questions/words-of.ts';
+import { wordsOf } from '../../../../src/engine/questions/words-of.ts';
+import { isBarredWord } from '../../../../src/engine/text/spelling/near-barred.ts';
 
 const LETTERS = 'aeiourstnldcmp';
 

@@ -1,0 +1,45 @@
+import { namesOf } from '../../batch/oils/find-oil.ts';
+import { OILS } from '../../batch/oils/index.ts';
+import { colourants } from '../../colourants/catalogue.ts';
+import { STRENGTH_WORDS } from '../../quantities/strength.ts';
+import { UNIT_WORDS } from '../../quantities/unit-words.ts';
+import { COLOUR_WORDS } from '../colour-words.ts';
+import { foldedWords } from '../fold.ts';
+import { unaccented } from '../unaccented.ts';
+import COMMON from './common-words.json' with { type: 'json' };
+import { wordSpeller } from './word-speller.ts';
+
+/** Words of the kitchen and the bench that stand in no table, and liquids in which colours are wetted. */
+const BENCH =
+  'dose doses dosis dosage portion portions porcion porciones shelf plan match preview compare water agua glycerin glycerol glicerina oil oils aceite aceites batter masa mezcla powder polvo superfat challenge survive stronger layers capas colour colourant pigment pigmento fragrance fragancia extract extracto essential distilled destilada';
+
+/** Each word as it is compared and as it is written, plurals too. */
+const wordsOf = (names: readonly string[]): ReadonlySet<string> =>
+  new Set(
+    names
+      .flatMap(name => [...foldedWords(name), ...unaccented(name).split(' ')])
+      .filter(word => word.length > 1 && /^\p{L}+$/u.test(word)),
+  );
+
+const namesOfColourants = colourants.flatMap(({ names, synonyms }) => [names.en, names.es, ...synonyms]);
+
+/** Words of names, one by one, lower case without accents: of colourants, oils, units, strengths and colours. */
+export const TRADE_WORDS: ReadonlySet<string> = wordsOf([
+  ...namesOfColourants,
+  ...OILS.flatMap(namesOf),
+  ...UNIT_WORDS,
+  ...STRENGTH_WORDS,
+  ...COLOUR_WORDS.keys(),
+  BENCH,
+]);
+
+/** Common words of both languages, lower case without accents, that no slip of the finger turns into one of the trade's. */
+export const COMMON_WORDS: ReadonlySet<string> = new Set(
+  COMMON.words.flatMap(row => row.split(' ')).filter(word => !TRADE_WORDS.has(word)),
+);
+
+/** Shorter words differ too little from one another to be what a slip was meant for. */
+const TARGETS: ReadonlySet<string> = new Set([...TRADE_WORDS].filter(word => word.length > 3));
+
+/** Which word of the trade a single word, lower case without accents, was meant for. */
+export const tradeWords = wordSpeller(TARGETS, COMMON_WORDS);

@@ -1,0 +1,121 @@
+import { mostOff, slipCost } from './slip-cost.ts';
+
+/** Two words are told apart only where one is nearer by so much; otherwise whoever asks is asked back. */
+const MARGIN = 0.3;
+const LONGEST = 24;
+const MOST_SEEN = 5000;
+
+/** Every string that is `word` with up to `most` letters left out, itself included. */
+function shortened(word: string, most: number): Set<string> {
+  const all = new Set([word]);
+  let edge = [word];
+  for (let round = 0; round < most; round += 1) {
+    const next: string[] = [];
+    for (const text of edge)
+      for (let at = 0; at < text.length; at += 1) {
+        const shorter = text.slice(0, at) + text.slice(at + 1);
+        if (!all.has(shorter)) next.push(shorter);
+        all.add(shorter);
+      }
+    edge = next;
+  }
+  return all;
+}
+
+/** Two letters that are heard as one. */
+const HEARD: readonly (readonly [RegExp, string])[] = [
+  [/y/u, 'll'],
+  [/f/u, 'ph'],
+  [/k/u, 'qu'],
+  [/k/u, 'ck'],
+  [/sh/u, 'ch'],
+];
+const COST_HEARD = 0.5;
+
+const slipsIn = (length: number) => (length < 8 ? 1 : 2);
+
+type Index = ReadonlyMap<string, readonly string[]>;
+
+/** Symmetric-delete index (Garbe 2012): a look-up costs the same however many words are known. */
+function indexOf(words: Iterable<string>, most: (length: number) => number): Index {
+  const index = new Map<string, string[]>();
+  for (const word of words)
+    for (const key of shortened(word, most(word.length))) {
+      const bucket = index.get(key);
+      if (bucket) bucket.push(word);
+      else index.set(key, [word]);
+    }
+  return index;
+}
+
+/** Forms of one word: "oliva" and "olive", "oxide" and "oxyde". */
+const isForm = (one: string, other: string): boolean => {
+  const begun = Math.max(4, Math.min(one.length, other.length) - 2);
+  return one.slice(0, begun) === other.slice(0, begun) || (one.length > 4 && slipCost(one, other) <= 0.6);
+};
+
+/** A known word, and how far from it another one is (`slipCost`). */
+export type Near = { readonly word: string; readonly cost: number };
+
+export type WordSpeller = {
+  /**
+   * Every known word that may be meant, nearest first, whether or not what was typed is a word of its own; `most`: how far one may
+   * be, as usual for its length where it is not told.
+   */
+  readonly near: (word: string, most?: number) => readonly Near[];
+  /** The known word that a slip was meant for; undefined for words that are known or common, and where two are as near. */
+  readonly meant: (word: string) => string | undefined;
+};
+
+/**
+ * A speller over `known` words (lower case, no accents). What is one of the `common` words is never a slip, and what lies nearer
+ * to one of them than to any known word was meant for that.
+ */
+export function wordSpeller(known: ReadonlySet<string>, common: ReadonlySet<string>): WordSpeller {
+  let index: Index | undefined;
+  let decoys: Index | undefined;
+  const seen = new Map<string, string | undefined>();
+
+  const near = (word: string, most = mostOff(word.length)): readonly Near[] => {
+    if (word.length < 3 || word.length > LONGEST) return [];
+    index ??= indexOf(known, slipsIn);
+    const costs = new Map<string, number>();
+    for (const key of shortened(word, slipsIn(word.length)))
+      for (const candidate of index.get(key) ?? [])
+        if (!costs.has(candidate)) costs.set(candidate, slipCost(word, candidate));
+    for (const [one, two] of HEARD) {
+      const heard = word.replace(one, two);
+      if (heard !== word && known.has(heard)) costs.set(heard, COST_HEARD);
+    }
+    return [...costs]
+      .map(([candidate, cost]) => ({ word: candidate, cost }))
+      .filter(({ cost }) => cost <= most)
+      .sort((a, b) => a.cost - b.cost || (a.word < b.word ? -1 : 1));
+  };
+
+  const nearest = (word: string): string | undefined => {
+    const [best, ...others] = near(word);
+    if (best === undefined) return undefined;
+    const rival = others.find(other => !isForm(other.word, best.word));
+    if (rival !== undefined && rival.cost - best.cost < MARGIN) return undefined;
+    decoys ??= indexOf(
+      [...common].filter(one => one.length > 2 && !known.has(one)),
+      () => 1,
+    );
+    for (const key of shortened(word, 1))
+      for (const decoy of decoys.get(key) ?? []) if (slipCost(word, decoy) < best.cost) return undefined;
+    return best.word;
+  };
+
+  return {
+    near,
+    meant: word => {
+      if (word.length < 4 || word.length > LONGEST || known.has(word) || common.has(word)) return undefined;
+      if (!seen.has(word)) {
+        if (seen.size > MOST_SEEN) seen.clear();
+        seen.set(word, nearest(word));
+      }
+      return seen.get(word);
+    },
+  };
+}

