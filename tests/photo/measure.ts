@@ -30,7 +30,7 @@ export type Measured = {
   readonly poor: number | undefined;
 };
 
-/** A picture that another hand drew, and what was said of it. Each half has as many of each kind. */
+/** A picture that another hand drew, and what was said of it. */
 export type Elsewhere = Omit<Measured, 'drawn' | 'seed'> & {
   readonly file: string;
   readonly kind: 'bar' | 'nothing' | 'poor';
@@ -38,7 +38,6 @@ export type Elsewhere = Omit<Measured, 'drawn' | 'seed'> & {
   readonly present: readonly string[];
   /** Those that cover at least 0.3 % of the bar. */
   readonly large: readonly string[];
-  readonly half: 'fitted' | 'counted';
 };
 
 const FIRST_SEED = 50_000;
@@ -130,22 +129,18 @@ type Label = {
   readonly poor?: boolean;
 };
 
-/** A set that another hand drew; of each kind of picture every second one is left for counting. */
+/** A set that another hand drew. */
 async function elsewhere(folder: string): Promise<readonly Elsewhere[]> {
   const rows: Elsewhere[] = [];
-  const met: Record<string, number> = {};
   const labels = JSON.parse(readFileSync(join(folder, 'labels.json'), 'utf8')) as readonly Label[];
   for (const { file, present, share = {}, tricky = false, soap = true, poor = false } of labels) {
     const kind = poor ? 'poor' : soap ? 'bar' : 'nothing';
-    const what = `${kind} ${present[0] ?? tricky}`;
-    met[what] = (met[what] ?? 0) + 1;
     rows.push({
       file,
       kind,
       tricky,
       present,
       large: present.filter(id => (share[id] ?? 1) >= 0.003),
-      half: met[what] % 2 === 1 ? 'fitted' : 'counted',
       ...(await logitsOf(readFileSync(join(folder, file)))),
     });
   }

@@ -115,7 +115,7 @@ describe('a hole or a speck', () => {
   test('both possible in the same places are told as one, which is evidence of neither', () => {
     const found = findingsOf(
       photo,
-      seen({ pinholes: { logit: 3, map: here }, 'coloured-specks': { logit: 3, map: here } }),
+      seen({ pinholes: { logit: -1, map: here }, 'coloured-specks': { logit: -1, map: here } }),
     );
     expect(found.map(({ id }) => id)).toEqual(['pit-or-speck']);
     expect(found[0]).toMatchObject({ answer: 'possibly', ratio: 1 });

@@ -148,12 +148,10 @@ describe('what a finding carries', () => {
     expect(unknown).toEqual(['layer-gap', 'wrinkled-top', 'mould-dimples', 'pit-or-speck']);
   });
 
-  test('what the model tells too poorly to be evidence weighs nothing', () => {
-    const told = answered(TAUGHT_IDS.map(() => 9));
-    const silent = told.filter(({ ratio }) => ratio === 1).map(({ id }) => id);
-    expect(silent).toEqual(['mould-dimples']);
-    expect(silent).not.toContain('orange-spots');
-    expect(told.every(({ ratio }) => ratio >= 1)).toBe(true);
+  test('what is not seen weighs nothing, and nothing that is seen weighs against its finding', () => {
+    const unseen = answered(TAUGHT_IDS.map(() => -9));
+    expect(unseen.every(({ answer, ratio }) => answer === 'not seen' && ratio === 1)).toBe(true);
+    expect(answered(TAUGHT_IDS.map(() => 9)).every(({ ratio }) => ratio >= 1)).toBe(true);
   });
 });
 

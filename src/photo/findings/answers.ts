@@ -17,13 +17,18 @@ const reading = z.strictObject({
 
 const otherAnswer = z.strictObject({ slope: z.number().positive(), offset: z.number(), from: z.number() });
 
-const calibration = z
-  .strictObject({
-    noSoap: otherAnswer,
-    poor: otherAnswer,
-    findings: z.record(z.string(), reading),
-  })
-  .parse(calibrationFile);
+const calibration = z.strictObject({
+  noSoap: otherAnswer,
+  poor: otherAnswer,
+  findings: z.record(z.string(), reading),
+});
+
+export type Calibration = z.output<typeof calibration>;
+
+/** Reads what training/calibrate.py wrote; throws where it is something else. */
+export const calibrationOf = (written: unknown): Calibration => calibration.parse(written);
+
+const SET = calibrationOf(calibrationFile);
 
 export type Answer = 'seen' | 'possibly' | 'not seen';
 
@@ -39,9 +44,9 @@ const chanceOf = (slope: number, offset: number, logit: number): number =>
   1 / (1 + Math.exp(-(slope * logit + offset)));
 
 /** Reads one logit a finding, in the order of {@link TAUGHT_IDS}. */
-export function answered(logits: readonly number[]): readonly Answered[] {
+export function answered(logits: readonly number[], by: Calibration = SET): readonly Answered[] {
   return TAUGHT_IDS.map((id, i) => {
-    const { slope, offset, seen, possibly, ratios } = readingOf(id);
+    const { slope, offset, seen, possibly, ratios } = readingOf(id, by);
     const chance = chanceOf(slope, offset, logits[i] ?? Number.NEGATIVE_INFINITY);
     // A threshold of 1 is none, also where a chance is rounded up to 1.
     if (seen < 1 && chance >= seen) return { id, answer: 'seen', chance, ratio: ratios.seen };
@@ -51,15 +56,15 @@ export function answered(logits: readonly number[]): readonly Answered[] {
 }
 
 /** The chance that there is no soap in the picture is high enough to say so. */
-export const showsNoSoap = (logit: number): boolean =>
-  chanceOf(calibration.noSoap.slope, calibration.noSoap.offset, logit) >= calibration.noSoap.from;
+export const showsNoSoap = (logit: number, { noSoap }: Calibration = SET): boolean =>
+  chanceOf(noSoap.slope, noSoap.offset, logit) >= noSoap.from;
 
 /** The chance that nothing can be read in the picture, for blur, night or grain, is high enough to say so. */
-export const isTooPoor = (logit: number): boolean =>
-  chanceOf(calibration.poor.slope, calibration.poor.offset, logit) >= calibration.poor.from;
+export const isTooPoor = (logit: number, { poor }: Calibration = SET): boolean =>
+  chanceOf(poor.slope, poor.offset, logit) >= poor.from;
 
-function readingOf(id: TaughtId): z.output<typeof reading> {
-  const found = calibration.findings[id];
+function readingOf(id: TaughtId, { findings }: Calibration): z.output<typeof reading> {
+  const found = findings[id];
   if (!found) throw new Error(`calibration.json lacks ${id}`);
   return found;
 }

@@ -1,6 +1,7 @@
 import type { Pixels } from '../decode.ts';
 import { components } from '../pixels/components.ts';
 import { type Mask, maskWhere, type Plane, sample } from '../pixels/plane.ts';
+import { meanWithMirrored, mirrored } from './mirrored.ts';
 import { said } from './session.ts';
 import { cutSquare, type Square, wholeSquare } from './square.ts';
 
@@ -30,13 +31,17 @@ export type Seen = {
   readonly answers: readonly number[];
 };
 
-/** Looks twice: at the whole picture for the bar, then at the bar. Undefined where no bar can be outlined. */
+/**
+ * Looks at the whole picture for the bar, then at the bar as it is and mirrored: what is there shows in both, what is
+ * mistaken for a flaw often in one alone. Undefined where no bar can be outlined.
+ */
 export async function look(photo: Pixels): Promise<Seen | undefined> {
   const whole = wholeSquare(photo);
   const first = await said(cutSquare(photo, whole, WHOLE), WHOLE);
   const square = squareRound(chances(first.maps, 0, first.side), whole);
   if (!square) return undefined;
-  const second = await said(cutSquare(photo, square, CLOSE), CLOSE);
+  const close = cutSquare(photo, square, CLOSE);
+  const second = meanWithMirrored(await said(close, CLOSE), await said(mirrored(close, CLOSE), CLOSE));
   const count = second.answers.length - OTHER_ANSWERS;
   return {
     square,

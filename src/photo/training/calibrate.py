@@ -1,8 +1,9 @@
 """
 Reads what the model said of pictures that it was not trained on (tests/photo/measure.ts) and writes how its answers are
 to be read:
-    python3 calibrate.py MEASURED.json MEASURED-TRICKY.json MEASURED-POOR.json MEASURED-ELSEWHERE.json ../model/calibration.json
-Half of each kind of picture is used; the others are left for the test that counts.
+    python3 calibrate.py ../model/calibration.json left-out.json MEASURED.json MEASURED-TRICKY.json MEASURED-POOR.json MEASURED-ELSEWHERE.json ...
+The calibration is set on all of them. What it is worth is counted with LEFT-OUT: for each source (the tests' own
+renderer, then each hand) the calibration that the other sources alone give.
 """
 import json
 import sys
@@ -12,17 +13,19 @@ import numpy as np
 TAUGHT = ["coloured-specks", "smears", "white-specks", "translucent-veins", "crackle-network", "powdery-film",
           "dark-centre-ring", "orange-spots", "pinholes", "crack", "brown-outside-in", "colour-bled", "drag-lines",
           "layer-gap", "wrinkled-top", "mould-dimples"]
-# Chances from which a finding is called possible, and seen at the least: likelier than not. Chosen.
-POSSIBLY, SEEN = 0.15, 0.5
-# "Seen" is said from so far beyond every clean bar that was used, in logits: the least of these steps that keeps false
-# alarms, on clean bars that had no part in it, within these shares (of plain ones, of those with something that deceives).
-MARGINS = np.arange(-1.5, 2.01, 0.125)
-ALARMS = (0.04, 0.08)
-FOLDS = 6
+# "Seen" is said of a finding only where that is at least so much oftener right than wrong, by intervals. Chosen.
+WORTH = 4
+# Chance from which a finding is called possible, chosen; seen is said from 0.5 at the least, a logit of 0.
+POSSIBLY = 0.15
+# "Seen" is said from those thresholds that find most on the mean while so many of the clean bars are called flawed at most
+# (plain ones, those with something that deceives), where every logit may be off by about SPREAD, as it is between
+# pictures of different hands.
+ALARMS = (0.05, 0.10)
+SPREAD = 0.3
+STEPS = np.append(np.arange(0, 6.01, 0.25), np.inf)
+PRICES = np.geomspace(0.5, 20, 12)
 # How strongly a finding's own offset is held to the offset of all: there are few pictures of each.
 HOLD = 0.05
-# Four kinds of what deceives come by turns: each half has as many of each.
-KINDS = 4
 # Of bars at most so many may be taken for no soap, and of good pictures for poor ones.
 LOST = 0.01
 
@@ -49,39 +52,56 @@ def wilson(hits, of):
     return [round(float(middle - half), 3), round(float(middle + half), 3)]
 
 
-def gathered(measured, tricky, poor, elsewhere):
-    """All pictures as one list: answers, what is there, what is known, kind, deceives, used."""
+def gathered(measured, tricky, poor, *elsewhere):
+    """All pictures as one list: answers, what is there, what is known, kind, deceives, source."""
     rows = []
-    for i, row in enumerate(json.load(open(measured))):
+    for row in json.load(open(measured)):
         # A centre drawn lighter than its rim is nothing that was taught, and nothing that must not be answered either.
         rows.append({**row, "there": {row["drawn"]} - {"clean"}, "unknown": row["drawn"] == "light-centre-ring", "kind": "bar",
-                     "deceives": False, "used": i % 2 == 0})
-    for i, row in enumerate(json.load(open(tricky))):
-        rows.append({**row, "there": set(), "unknown": False, "kind": "bar", "deceives": True, "used": i // KINDS % 2 == 0})
-    for i, row in enumerate(json.load(open(poor))):
-        rows.append({**row, "there": set(), "unknown": True, "kind": "poor", "deceives": False, "used": i // 2 % 2 == 0})
-    for row in json.load(open(elsewhere)):
-        rows.append({**row, "there": set(row["present"]), "small": set(row["present"]) - set(row["large"]), "unknown": False,
-                     "deceives": row["tricky"] and not row["present"], "used": row["half"] == "fitted"})
-    return [row for row in rows if row.get("answers")]
+                     "deceives": False})
+    for row in json.load(open(tricky)):
+        rows.append({**row, "there": set(), "unknown": False, "kind": "bar", "deceives": True})
+    for row in json.load(open(poor)):
+        rows.append({**row, "there": set(), "unknown": True, "kind": "poor", "deceives": False})
+    for hand, row in ((i, row) for i, file in enumerate(elsewhere) for row in json.load(open(file))):
+        rows.append({**row, "source": hand + 1, "there": set(row["present"]), "small": set(row["present"]) - set(row["large"]), "unknown": False,
+                     "deceives": row["tricky"] and not row["present"]})
+    return [{"source": 0, **row} for row in rows if row.get("answers")]
 
 
-def thresholds(z, clean, floor, margin):
-    """Logits from which each finding is seen: beyond every clean bar by the margin, and never under the floor."""
-    return np.maximum(z[clean].max(0) + margin, floor)
+def evenly(which, source):
+    """Weights with which each source that has any of `which` counts alike; they sum to 1."""
+    weight = np.zeros(len(which))
+    for one in np.unique(source[which]):
+        part = which & (source == one)
+        weight[part] = 1 / part.sum()
+    return weight / max(weight.sum(), 1e-9)
 
 
-def margin_that_holds(z, plain, deceiving, floor):
-    """The least margin that keeps false alarms within bounds on clean bars left out of setting it, each in its turn."""
-    fold = np.arange(len(z)) % FOLDS
-    for margin in MARGINS:
-        alarms = np.zeros(len(z), bool)
-        for k in range(FOLDS):
-            at = thresholds(z, (plain | deceiving) & (fold != k), floor, margin)
-            alarms[fold == k] = (z[fold == k] >= at).any(1)
-        if alarms[plain].mean() <= ALARMS[0] and alarms[deceiving].mean() <= ALARMS[1]:
-            break
-    return margin
+def thresholds(z, there, plain, deceiving, source):
+    """
+    Logits (`z`, calibrated) from which each finding is seen. At each of a row of prices for a false alarm the thresholds
+    are improved one by one until none can be; of the prices that keep within ALARMS the one that finds most is taken.
+    """
+    beyond = 1 / (1 + np.exp(np.clip((STEPS - z[:, :, None]) / SPREAD, -50, 50)))
+    found = np.stack([evenly(there[:, k], source) @ beyond[:, k] for k in range(z.shape[1])])
+    clean = [evenly(kind, source) for kind in (plain, deceiving)]
+    best, kept = -1.0, np.full(z.shape[1], len(STEPS) - 1)
+    every = np.arange(z.shape[1])
+    for price in PRICES:
+        at = np.full(z.shape[1], len(STEPS) - 1)
+        for _ in range(8):
+            before = at.copy()
+            for k in every:
+                silent = np.prod(1 - beyond[:, every, at][:, every != k], 1)
+                alarm = 1 - silent[:, None] * (1 - beyond[:, k])
+                at[k] = np.argmax(found[k] - price * sum(weight @ alarm / most for weight, most in zip(clean, ALARMS)) / 2)
+            if (at == before).all():
+                break
+        alarm = 1 - np.prod(1 - beyond[:, every, at], 1)
+        if all(weight @ alarm <= most for weight, most in zip(clean, ALARMS)) and found[every, at].mean() > best:
+            best, kept = found[every, at].mean(), at
+    return STEPS[kept]
 
 
 def said_from(good, bad):
@@ -90,61 +110,59 @@ def said_from(good, bad):
     return {"slope": 1.0, "offset": round(-float(at) - 1e-3, 2), "from": 0.5}
 
 
-def main(measured, tricky, poor, elsewhere, target):
-    everything = gathered(measured, tricky, poor, elsewhere)
-    rows = [row for row in everything if row["kind"] == "bar" and not row["unknown"]]
+def worth(called, there, absent, answer):
+    """How much oftener an answer is given where the finding is than where it is not, at the least: few pictures, so by their 95 % intervals."""
+    least = wilson((called[there] == answer).sum(), there.sum())[0]
+    return least / max(1e-3, wilson((called[absent] == answer).sum(), absent.sum())[1])
+
+
+def findings_of(rows):
     z = np.array([row["answers"] for row in rows])
     y = np.array([[float(id in row["there"]) for id in TAUGHT] for row in rows])
     known = np.array([[float(id not in row.get("small", ())) for id in TAUGHT] for row in rows])
-    use = np.array([row["used"] for row in rows])
+    source = np.array([row["source"] for row in rows])
     deceiving = np.array([row["deceives"] for row in rows])
     plain = (y.sum(1) == 0) & ~deceiving
-    slope, common, own = fitted(z[use], y[use], known[use])
+    large = (y == 1) & (known == 1)
+    slope, common, own = fitted(z, y, known)
     offset = common + own
     logit = slope * z + offset
     chance = 1 / (1 + np.exp(-logit))
-    floor = np.log(SEEN / (1 - SEEN))
-    # In a fixed mixed order, so that every fold has some of each kind.
-    order = np.random.default_rng(1).permutation(np.flatnonzero(use))
-    margin = margin_that_holds(logit[order], plain[order], deceiving[order], floor)
-    from_ = thresholds(logit, use & (plain | deceiving), floor, margin)
+    sayable = np.ones(len(TAUGHT), bool)
+    while True:
+        # Worth little by its intervals: possible at most, and its share of the false alarms is the others'.
+        at = np.full(len(TAUGHT), np.inf)
+        at[sayable] = thresholds(logit[:, sayable], large[:, sayable], plain, deceiving, source)
+        seen = np.minimum(1, np.ceil(1000 / (1 + np.exp(-at))) / 1000)
+        called = np.where((chance >= seen) & (seen < 1), 2, np.where(chance >= POSSIBLY, 1, 0))
+        ratios = [[worth(called[:, k], large[:, k], y[:, k] == 0, answer) for answer in (1, 2)] for k in range(len(TAUGHT))]
+        dropped = sayable & np.array([surely < WORTH for _, surely in ratios])
+        if not dropped.any():
+            break
+        # The least worth first: what it leaves may do for another.
+        sayable[min(np.flatnonzero(dropped), key=lambda k: ratios[k][1])] = False
     findings = {}
     for k, id in enumerate(TAUGHT):
-        seen = min(1.0, float(np.ceil(1000 / (1 + np.exp(-from_[k]))) / 1000))
-        there, not_there = (y[:, k] == 1) & (known[:, k] == 1), y[:, k] == 0
-        called = np.where(chance[:, k] >= seen, 2, np.where(chance[:, k] >= POSSIBLY, 1, 0))
-        # Few pictures: the least that recall, and the most that false answers may be, by their 95 % intervals.
-        ratio = lambda answer: (wilson((called[there & use] == answer).sum(), (there & use).sum())[0]
-                                / max(1e-3, wilson((called[not_there & use] == answer).sum(), (not_there & use).sum())[1]))
-        ratios = {"possibly": round(float(max(1, ratio(1))), 2), "seen": round(float(max(1, ratio(2))), 2)}
-        if ratio(2) <= 1:
-            # Nothing that is worth anything by its intervals: possible at most.
-            seen = 1.0
-            ratios["seen"] = 1.0
-        findings[id] = {"slope": round(float(slope), 4), "offset": round(float(offset[k]), 4), "possibly": POSSIBLY, "seen": seen, "ratios": ratios}
-        for name, part in (("fitted", use), ("left", ~use)):
-            hits, of = int((chance[part & there, k] >= seen).sum()), int((part & there).sum())
-            false = int((chance[part & not_there, k] >= seen).sum())
-            print(f"{id:18s} {name:7s} from {seen:.3f} seen {hits}/{of} {wilson(hits, of)} or possibly {int((chance[part & there, k] >= POSSIBLY).sum())} "
-                  f"falsely seen {false}/{int((part & not_there).sum())}")
-    at = np.array([findings[id]["seen"] for id in TAUGHT])
-    alarm = ((chance >= at) & (at < 1)).any(1)
-    print("margin", margin, "slope", round(float(slope), 3), "offsets", np.round(offset, 2).tolist())
-    for name, which in (("plain", plain), ("deceiving", deceiving)):
-        for half, part in (("fitted", use), ("left", ~use)):
-            print(f"{name}, {half}: a false alarm on {int(alarm[which & part].sum())} of {int((which & part).sum())}")
-    other = {}
-    for name, key, bad_kind, against in (("noSoap", "noSoap", "nothing", ("bar",)), ("poor", "poor", "poor", ("bar",))):
-        value = np.array([row[key] for row in everything])
-        used = np.array([row["used"] for row in everything])
-        bad = np.array([row["kind"] == bad_kind for row in everything])
-        good = np.array([row["kind"] in against for row in everything])
-        other[name] = said_from(value[good & used], value[bad & used])
-        said = value + other[name]["offset"] >= 0
-        for half, part in (("fitted", used), ("left", ~used)):
-            print(f"{name}, {half}: said of {int(said[bad & part].sum())} of {int((bad & part).sum())}, falsely of {int(said[good & part].sum())} of {int((good & part).sum())}")
-    json.dump({**other, "findings": findings}, open(target, "w"), indent=2)
+        possibly, surely = ratios[k]
+        findings[id] = {"slope": round(float(slope), 4), "offset": round(float(offset[k]), 4), "possibly": POSSIBLY, "seen": float(seen[k]),
+                        "ratios": {"possibly": round(float(max(1, possibly)), 2), "seen": round(float(max(1, surely)), 2)}}
+    return findings
+
+
+def calibration(rows):
+    bars = [row for row in rows if row["kind"] == "bar"]
+    of = lambda key, some: np.array([row[key] for row in some])
+    others = {name: said_from(of(name, bars), of(name, [row for row in rows if row["kind"] == kind]))
+              for name, kind in (("noSoap", "nothing"), ("poor", "poor"))}
+    return {**others, "findings": findings_of([row for row in bars if not row["unknown"]])}
+
+
+def main(target, left_out, *files):
+    rows = gathered(*files)
+    sources = sorted({row["source"] for row in rows})
+    json.dump(calibration(rows), open(target, "w"), indent=2)
+    json.dump([calibration([row for row in rows if row["source"] != one]) for one in sources], open(left_out, "w"), indent=2)
 
 
 if __name__ == "__main__":
-    main(*sys.argv[1:6])
+    main(*sys.argv[1:])
