@@ -23,7 +23,7 @@ const calibration = z.strictObject({
   findings: z.record(z.string(), reading),
 });
 
-export type Calibration = z.output<typeof calibration>;
+type Calibration = z.output<typeof calibration>;
 
 /** Reads what training/calibrate.py wrote; throws where it is something else. */
 export const calibrationOf = (written: unknown): Calibration => calibration.parse(written);
