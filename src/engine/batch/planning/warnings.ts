@@ -87,7 +87,8 @@ function aboutSuperfat(recipe: Recipe, superfat: PlanSuperfat): PlanWarning[] {
 
 /** Soap of coconut, babassu or palm kernel strips skin, and is made at 15 to 20 % (common practice). */
 const isMostlyLauric = ({ oils, oilGrams }: Recipe): boolean =>
-  oils.reduce((sum, { oil, grams }) => sum + grams * (oil.profile?.['C12:0'] ?? 0), 0) > MOSTLY_LAURIC * oilGrams;
+  oils.reduce((sum, { oil, grams }) => sum + grams * (oil.profile?.['C12:0'] ?? 0), 0) >
+  MOSTLY_LAURIC * oilGrams;
 
 /** The oil whose range makes the lye least certain. */
 function widestOil(recipe: Recipe) {

@@ -87,6 +87,12 @@ export function isAskedGenerally(words: string): boolean {
   if (isOfLye) return !hasHappened(words.replace(NOT_NOW, ' '));
   // Only what has an answer of its own; of all else first aid is shown in doubt.
   if (topic === undefined ? !BEARS.test(words) || CLEANERS.test(words) : topic === 'bleach') return false;
-  if (!isQuestion(words) || SOMEBODY.test(words.replace(MILKED, ' ')) || GOING_ON.test(words) || BROKE.test(words)) return false;
+  if (
+    !isQuestion(words) ||
+    SOMEBODY.test(words.replace(MILKED, ' ')) ||
+    GOING_ON.test(words) ||
+    BROKE.test(words)
+  )
+    return false;
   return !hasHappened(words.replace(NOT_NOW, ' ').replace(USE, ' '));
 }

@@ -43,18 +43,22 @@ function namedWith(words: readonly string[], at: number, word: string): string |
   return undefined;
 }
 
+/** One word of the trade, or several that are as near. */
+type WordInName = { readonly word: string } | { readonly contested: true };
+const CONTESTED = { contested: true } as const;
+
 /**
  * The word of the trade that stands for the one at `at` in the name it is part of: "mader root" is madder root, "caster oil"
- * castor oil, "act charcoal" activated charcoal. `contested` where two words make names that are as near; undefined where none
+ * castor oil, "act charcoal" activated charcoal. Contested where two words make names that are as near; undefined where none
  * does. Words in lower case without accents.
  */
-export function wordInName(words: readonly string[], at: number): string | 'contested' | undefined {
+export function wordInName(words: readonly string[], at: number): WordInName | undefined {
   const word = words[at];
   const beside = [words[at - 2], words[at - 1], words[at + 1], words[at + 2]];
   if (!isWord(word) || TRADE_WORDS.has(word) || JOINS.test(word)) return undefined;
   if (!beside.some(one => one !== undefined && TRADE_WORDS.has(one))) return undefined;
   const heard = HEARD.get(word);
-  if (COMMON_WORDS.has(word)) return heard && namedWith(words, at, heard) ? heard : undefined;
+  if (COMMON_WORDS.has(word)) return heard && namedWith(words, at, heard) ? { word: heard } : undefined;
   const near = tradeWords
     .near(word, MOST)
     .map(one => ({ ...one, things: namedWith(words, at, one.word) }))
@@ -63,14 +67,14 @@ export function wordInName(words: readonly string[], at: number): string | 'cont
   if (first) {
     const isRival = ({ cost, things }: (typeof near)[number]) =>
       cost < first.cost + MARGIN && things !== first.things;
-    return others.some(isRival) ? 'contested' : first.word;
+    return others.some(isRival) ? CONTESTED : { word: first.word };
   }
   if (word.length < SHORTEST_BEGUN) return undefined;
   const begun = [...TRADE_WORDS]
     .filter(one => one.startsWith(word))
     .map(one => ({ word: one, things: namedWith(words, at, one) }))
     .filter(({ things }) => things !== undefined);
-  return new Set(begun.map(({ things }) => things)).size === 1 ? begun[0]!.word : undefined;
+  return new Set(begun.map(({ things }) => things)).size === 1 ? { word: begun[0]!.word } : undefined;
 }
 
 /** Whether `word` in the place of the one at `at` makes a name of its neighbours, where what stands there makes none. */

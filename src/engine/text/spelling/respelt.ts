@@ -44,8 +44,9 @@ export function slipsAmong(
     for (const [at, word] of words.entries()) {
       if (slips.has(at)) continue;
       const meant = wordInName(said, at);
-      if (meant === 'contested') contested.add(at);
-      else if (meant !== undefined && !mayBeBarred(word, meant)) slips.set(at, meant);
+      if (meant === undefined) continue;
+      if ('contested' in meant) contested.add(at);
+      else if (!mayBeBarred(word, meant.word)) slips.set(at, meant.word);
     }
     return contested;
   };

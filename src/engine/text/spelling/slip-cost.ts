@@ -5,11 +5,13 @@ const ROWS = ['qwertyuiop', 'asdfghjklñ', 'zxcvbnm'] as const;
 
 const NEIGHBOURS: ReadonlySet<string> = new Set(
   ROWS.flatMap((row, at) =>
-    [...row].flatMap((key, place) =>
-      [row[place - 1], row[place + 1], ROWS[at + 1]?.[place], ROWS[at + 1]?.[place - 1]].flatMap(other =>
-        other === undefined ? [] : [key + other, other + key],
+    row
+      .split('')
+      .flatMap((key, place) =>
+        [row[place - 1], row[place + 1], ROWS[at + 1]?.[place], ROWS[at + 1]?.[place - 1]].flatMap(other =>
+          other === undefined ? [] : [key + other, other + key],
+        ),
       ),
-    ),
   ),
 );
 /** Letters that one ear takes for the other, in English or Spanish. */

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { givenRespelt } from '../../../../src/conversation/what-is-meant.ts';
+import { givenRespelt } from '../../../../src/conversation/typed/what-is-meant.ts';
 import { findOil, knownOil } from '../../../../src/engine/batch/oils/find-oil.ts';
 import { OILS } from '../../../../src/engine/batch/oils/index.ts';
 import { colourants } from '../../../../src/engine/colourants/catalogue.ts';
