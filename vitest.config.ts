@@ -10,8 +10,8 @@ const rooms = (...names: readonly string[]) => names.map(room => `tests/${room}/
 
 /** Computing alone: no socket, no thread, no process. */
 const pure = rooms('engine', 'standards', 'conversation', 'words', 'terminal', 'structure');
-/** What counts threads or memory: each file in a process of its own, which costs some five seconds. */
-const alone = [...rooms('workers'), 'tests/faults/{soak,stuck}.test.ts'];
+/** What counts threads, memory or calls: each file in a process of its own, which costs some five seconds. */
+const alone = [...rooms('workers'), 'tests/faults/{soak,stuck,long-lists}.test.ts'];
 
 export default defineConfig({
   test: {

@@ -37,7 +37,9 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   const read = readQuestion(question);
-  const ofLye = photo ? undefined : await lyeAnswer(rightWords(question, read), read, context);
+  const ofLye = photo
+    ? undefined
+    : await lyeAnswer(rightWords(question, read), { typed: question, read, context });
   if (ofLye?.kind === 'reply') return ofLye;
   // Candles and creams are scented too.
   const isElsewhere = read.outside !== undefined && read.outside !== 'other';

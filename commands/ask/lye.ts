@@ -43,18 +43,21 @@ const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
 const PLAN_FIRST = /^\W*(?:please |por favor )?plan(?:e[ae]\w*|ifi\w*)? /iu;
 
 /**
- * What a question about lye is answered with: its handling, a check of lye that was weighed, water for it, or a reading
+ * What a question about lye, its slips put right, is answered with: its handling (as it was `typed`, too), a check of lye that was weighed, water for it, or a reading
  * for `/plan` that holds every word of it. Undefined where it is no such question.
  */
 export async function lyeAnswer(
   question: string,
-  read: QuestionRead,
-  context: Context,
+  {
+    typed,
+    read,
+    context,
+  }: { readonly typed: string; readonly read: QuestionRead; readonly context: Context },
 ): Promise<Reply | LyeReading | undefined> {
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf')) return undefined;
   const asked = lyeAskedIn(question);
-  const topic = lyeTopicIn(question);
+  const topic = lyeTopicIn(typed) ?? lyeTopicIn(question);
   if (topic && (BEFORE_AMOUNTS.has(topic) || !(asked.amount || asked.weighed)))
     return topicReply(topic, context);
   if ((job === 'plan' || PLAN_FIRST.test(question)) && !asked.amount && !asked.weighed)

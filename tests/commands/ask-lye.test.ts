@@ -164,7 +164,7 @@ describe('lye that is asked for is that of the whole question', () => {
 describe('what is not understood stops the answer', () => {
   test.each([
     ['how much lye for 500 g olive and 500 g emu oil', /emu oil/],
-    ['how much lye for 500 g argon oil', /argon oil/],
+    ['how much lye for 500 g blorbo oil', /blorbo oil/],
     ['how much lye for 500 g motor oil', /motor oil/],
     ['cuánta sosa para 500 g de aceite de motor', /motor/],
     ['how much lye for 2 cups olive', /[Ww]eigh/],

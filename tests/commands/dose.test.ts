@@ -26,7 +26,7 @@ describe('/dose on the chat platform', () => {
   test.each([
     [
       'an unknown colourant with the nearest names',
-      { colourant: 'ultraviolet brine', portion: '1 cup' },
+      { colourant: 'ultraviolet shine', portion: '1 cup' },
       /Ultramarine/,
     ],
     [

@@ -2,9 +2,9 @@ import { LYE, MAY, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
 const CAUSTIC = `(?:${LYE}|lye water|soap batter|batter|raw soap|jabon crudo|masa)`;
 const TOOL =
-  '(?:spoons?|spatulas?|whisk|sticks?|pots?|pans?|bowls?|jugs?|cans?|mou?lds?|trays?|thermos|flask|blender|cuchar(?:a|on)s?|espatulas?|varilla|palo|ollas?|cazos?|bol(?:es)?|jarras?|latas?|moldes?|termo|batidora)';
+  '(?:spoons?|spatulas?|whisk|sticks?|pots?|pans?|bowls?|jugs?|cans?|mou?lds?|trays?|flask|blender|cuchar(?:a|on)s?|espatulas?|varilla|palo|ollas?|cazos?|bol(?:es)?|jarras?|latas?|moldes?|termo|batidora)';
 const STUFF =
-  '(?:wood(?:en)?|bamboo|silicone|copper|brass|tin|cast iron|iron|teflon|non ?stick|enamel(?:led)?|ceramic|plastic|madera|bambu|silicona|cobre|laton|lata|hierro|teflon|antiadherente|esmaltad[oa]|ceramica|plastico)';
+  '(?:wood(?:en)?|bamboo|silicone|copper|brass|tin|cast iron|iron|non ?stick|enamel(?:led)?|ceramic|plastic|madera|bambu|silicona|cobre|laton|lata|hierro|antiadherente|esmaltad[oa]|ceramica|plastico)';
 const OTHER_ALKALI =
   '(?:wood ash(?:es)?|ash lye|ashes|sodium carbonate|washing soda|calcium hydroxide|slaked lime|quicklime|oven cleaner|ceniza|lejia de ceniza|carbonato de sodio|hidroxido de calcio|cal (?:viva|apagada)|limpiahornos)';
 const OIL_NAME =
@@ -188,7 +188,7 @@ export const BENCH_PATTERNS: TopicPatterns = [
     [
       near(`${STUFF} ${TOOL}|${TOOL} de ${STUFF}`, `${CAUSTIC}|soap|jabon|mou?ld|molde`, 50),
       near(`${CAUSTIC}|soap|jabon`, `${STUFF} ${TOOL}|${TOOL} de ${STUFF}`, 50),
-      near(CAUSTIC, 'thermos|flask|termo', 24),
+      near(CAUSTIC, 'flask|termo', 24),
       near(
         'soap pot|soap pan|lye jug|lye pot|soap blender|olla de(?:l)? jabon',
         'cook\\w*|food|eat\\w*|kitchen|cocinar|comida',

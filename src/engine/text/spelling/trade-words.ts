@@ -11,7 +11,7 @@ import { wordSpeller } from './word-speller.ts';
 
 /** Words of the kitchen and the bench that stand in no table, and liquids in which colours are wetted. */
 const BENCH =
-  'dose doses dosis dosage portion portions porcion porciones shelf plan match preview compare water agua glycerin glycerol glicerina oil oils aceite aceites batter masa mezcla powder polvo superfat challenge survive stronger layers capas colour colourant pigment pigmento fragrance fragancia extract extracto essential distilled destilada';
+  'dose doses dosis dosage portion portions porcion porciones shelf match preview compare water agua glycerin glycerol glicerina oil oils aceite aceites batter masa mezcla powder polvo superfat challenge survive stronger layers capas colour colourant pigment pigmento fragrance fragancia extract extracto essential distilled destilada aluminio estano vidrio';
 
 /** Each word as it is compared and as it is written, plurals too. */
 const wordsOf = (names: readonly string[]): ReadonlySet<string> =>
