@@ -75,9 +75,10 @@ const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[
 function readEach(texts: readonly string[]): readonly (readonly Emergency[])[] {
   const known = readings.get(texts);
   if (known) return known;
-  const read = texts.map(text =>
-    isAskedGenerally(text) ? [] : readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral')),
-  );
+  const read = texts.map(text => {
+    const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral'));
+    return told.length > 0 && isAskedGenerally(text) ? [] : told;
+  });
   readings.set(texts, read);
   return read;
 }

@@ -1,5 +1,5 @@
 /** Nothing a member writes is longer: the platform's longest option holds 6,000. UTF-16 units. */
-const LONGEST_TEXT = 6000;
+export const LONGEST_TEXT = 6000;
 
 /**
  * A text in compatibility form, its length bounded before and after: a single ligature may unfold into eighteen letters

@@ -24,12 +24,15 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/fiber/g, 'fibre'],
   [/glycerine|glycerin|glicerin$/g, 'glycerin'],
 ];
+/** Something that one of the spellings is about; most words are not. */
+const SPELT_TWO_WAYS = /color|gray|mold|fiber|gl[iy]cerin/;
 
 /** Folds one word: case, accents, apostrophes, drawn-out letters ("soooo"), US and UK spelling. */
 export function fold(raw: string): string {
   let text = unaccented(raw, LONGEST_WORDS)
     .replace(/['’‘`´]/g, '')
     .replace(/(\p{L})\1{2,}/gu, '$1$1');
+  if (!SPELT_TWO_WAYS.test(text)) return text;
   for (const [pattern, spelling] of SPELLINGS) text = text.replace(pattern, spelling);
   return text;
 }

@@ -1,5 +1,10 @@
-import { unfolded } from './bounded.ts';
+import { LONGEST_TEXT, unfolded } from './bounded.ts';
+
+/** What has neither accents nor another form: nearly every word of the lexicons. */
+const PLAIN = /^[\x20-\x7e]*$/;
 
 /** Lower case without accents, of bounded length: how every reader here takes a text before it compares. */
-export const unaccented = (text: string, most?: number): string =>
-  unfolded(text, 'NFKD', most).replace(/\p{M}/gu, '').toLowerCase();
+export const unaccented = (text: string, most = LONGEST_TEXT): string =>
+  text.length <= most && PLAIN.test(text)
+    ? text.toLowerCase()
+    : unfolded(text, 'NFKD', most).replace(/\p{M}/gu, '').toLowerCase();
