@@ -24,6 +24,19 @@ const ONE_CARBON = 'no other colour of either list has the number 77268';
 const SAME_SPOONS = 'exactly so many teaspoons are as many by the finer step as by the coarser';
 
 export const EQUIVALENT: readonly Equivalent[] = [
+  ...(
+    [
+      ['place < soap.length', 'place <= soap.length'],
+      ['growth.step !== step', 'true'],
+      ['here > hottest', 'here >= hottest'],
+      ['here > reached[at]!', 'here >= reached[at]!'],
+    ] as const
+  ).map(([from, to]) => ({
+    file: 'src/engine/heat/run.ts',
+    from,
+    to,
+    why: 'a cell beyond the last is none, a table made again is the same, and the larger of two equals is either',
+  })),
   {
     file: 'src/engine/batch/lye/lye.ts',
     from: '(scale.oilGrams * points) / COARSEST_STEP_POINTS',
