@@ -115,6 +115,16 @@ describe('a jar twice as strong as its kind', () => {
     expect(dose.timesKind).toBe(2);
   });
 
+  test('takes half of a quarter of full, where a share of full is asked', () => {
+    const quarter = {
+      ...ask('gold-mica', 'full', strong),
+      strength: { by: 'share', ofFull: 1 / 4 } as const,
+    };
+    const dose = one('1 cup', quarter);
+    expect(dose.teaspoons).toBeCloseTo(1 / 8, 9);
+    expect([dose.timesKind, dose.overKind]).toEqual([2, 2]);
+  });
+
   test('and what was said in spoons is taken as said', () => {
     const dose = one('1 cup', ask('gold-mica', '1/2 tsp per cup', strong));
     expect(dose.teaspoons).toBeCloseTo(0.5, 9);
