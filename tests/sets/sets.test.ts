@@ -54,13 +54,19 @@ const sets = [
     file: 'station-and-stall.json',
     // Run once, before anything was tuned on it; of its 110 flaws 103 came first.
     first: { questions: 48, amounts: 43, colours: 38, scope: 21 },
-    held: { questions: 54, amounts: 48, colours: 48, scope: 24 },
+    held: { questions: 55, amounts: 48, colours: 48, scope: 24 },
   },
   {
     file: 'tablet-and-hall.json',
     // Of 80 questions, 60 amounts, 60 colours and 60 of the field or not: run once, with the speller and before learning from it.
     first: { questions: 60, amounts: 46, colours: 52, scope: 56 },
-    held: { questions: 73, amounts: 59, colours: 56, scope: 59 },
+    held: { questions: 74, amounts: 59, colours: 60, scope: 59 },
+  },
+  {
+    file: 'bakery-and-balcony.json',
+    // Run once, before anything was tuned on it; of its 110 flaws 104 came first.
+    first: { questions: 52, amounts: 47, colours: 46, scope: 22 },
+    held: { questions: 55, amounts: 49, colours: 48, scope: 24 },
   },
 ];
 

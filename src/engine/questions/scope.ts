@@ -14,7 +14,7 @@ export type Outside =
 const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   [
     'melt-and-pour',
-    /\bmelt (?:and|n|&) pour\b|\bm ?& ?p\b|\bmp (?:base|soap)\b|\b(?:glycerin|glicerina) (?:soap )?base\b|\bbase de (?:glicerina|jabon)\b|\bglicerina de derretir\b|\bjabon de glicerina\b|\bglicerina para derretir\b|\bglicerina\b.*\bmicroondas\b|\b(?:derr[ei]t\w+|fund\w+) (?:la |mi |una |el |en )?(?:base|glicerina)\b|\bmicrowave\b.*\b(?:base|glycerine?)\b|\b(?:base|glycerine?)\b.*\bmicrowave\b|\bmelt (?:my |the |a |some |down )*(?:\w+ )?base\b|\b(?:derretir|fundir) y verter\b|\bsoap base\b|\bbase (?:para )?(?:derretir|fundir)\b/,
+    /\bmelt[ -]?(?:and|n|&)[ -]?pour\b|\bm ?& ?p\b|\bmp (?:base|soap)\b|\b(?:glycerin|glicerina) (?:soap )?base\b|\bbase de (?:glicerina|jabon)\b|\bglicerina de derretir\b|\bjabon de glicerina\b|\bglicerina para derretir\b|\bglicerina\b.*\bmicroondas\b|\b(?:derr[ei]t\w+|fund\w+) (?:la |mi |una |el |en )?(?:base|glicerina)\b|\bmicrowave\b.*\b(?:base|glycerine?)\b|\b(?:base|glycerine?)\b.*\bmicrowave\b|\bmelt (?:my |the |a |some |down )*(?:\w+ )?base\b|\b(?:derretir|fundir) y verter\b|\bsoap base\b|\bbase (?:para )?(?:derretir|fundir)\b/,
   ],
   [
     'candles',
@@ -30,7 +30,7 @@ const FIELDS: readonly (readonly [Outside, RegExp])[] = [
   ],
   [
     'medical',
-    /\bcure[sd]?\b.*\b(?:my|eczema|acne|psoriasis|rash)|\beczema\b|\bpsoriasis\b|\bdermatitis\b|\bacne\b|\brosacea\b|\bcur(?:a|ar|e) (?:el|la|mi|las|los)\b|\b(?:what|which|que) (?:cream|crema|ointment|medicine|medicina)\b|\brash\b.*\b(?:take|cream|what)\b|\bsarpullido\b|\bhongos? (?:en|de) (?:la|los|las)? ?(?:piel|pies|unas)\b|\bdiabet\w*\b|\bpoison (?:ivy|oak|sumac)\b|\bhiedra venenosa\b|\bpregnan\w*\b|\bembaraz\w*\b|\bheadache\b|\bdolor de\b|\bfever\b|\bfiebre\b|\bantibiotic\w*\b|\bmanchas de la cara\b|\bdoctor\b|\bblood pressure\b/,
+    /\bcure[sd]?\b.*\b(?:my|eczema|acne|psoriasis|rash)|\beczema\b|\bpsoriasis\b|\bdermatitis\b|\bacne\b|\brosacea\b|\bcur(?:a|ar|e) (?:el|la|mi|las|los)\b|\b(?:what|which|que) (?:cream|crema|ointment|medicine|medicina)\b|\brash\b.*\b(?:take|cream|what)\b|\bsarpullido\b|\bhongos? (?:en|de) (?:la|los|las)? ?(?:piel|pies|unas)\b|\bdiabet\w*\b|\bpoison (?:ivy|oak|sumac)\b|\bhiedra venenosa\b|\bpregnan\w*\b|\bembaraz\w*\b|\bheadache\b|\bdolor de\b|\bfever\b|\bfiebre\b|\bantibiotic\w*\b|\bmanchas de la cara\b|\bdoctor\b|\bblood pressure\b|\b(?:tension|presion) (?:alta|baja|arterial)\b|\b(?:open|deep|infected|bleeding) (?:burns?|wounds?|cuts?|sores?|blisters?)\b|\b(?:heridas?|quemaduras?|llagas?|ampollas?) (?:abiert\w+|infectad\w+|profund\w+|que (?:sangra|supura)\w*)\b|\b(?:puedo|podemos|puede|se puede|podria) (?:me |mi \w+ )?(?:tomar(?:me|se)?|beber(?:me|se)?) (?:el |la |un |una )?(?:infusion|te|jugo|zumo|agua|cocimiento)\b|\b(?:can|could|may|should) (?:i|we|you) drink (?:the |a |my |some )?(?:\w+ )?(?:tea|infusion|juice|brew)\b/,
   ],
   [
     'food',

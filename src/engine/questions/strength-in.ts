@@ -11,7 +11,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ['double', /\b(?:double|twice(?: as| the)?|el doble|doble|dos veces mas)\b/u],
   [
     'half',
-    /\b(?:half (?:of )?(?:the )?(?:usual|normal|strength|dose)|half as (?:strong|dark|much colou?r|intense)|(?:a )?la mitad de (?:lo|fuerte|intenso|oscuro)|media (?:fuerza|dosis|intensidad))\b/u,
+    /\b(?:half (?:of )?(?:the )?(?:usual|normal|stren\w+|stregn\w+|strngth|dose)|half as (?:strong|dark|much colou?r|intense)|(?:a )?la mitad de (?:lo|fuerte|intenso|oscuro)|media (?:fuerza|dosis|intensidad))\b/u,
   ],
   [
     'tint',
@@ -36,7 +36,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
 
 /** What was not wished: "too strong", "demasiado oscuro", "it came out dark". */
 const UNWISHED = new RegExp(
-  String.raw`\b(?:(?<!not )too|demasiado|tan|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clar[oa]|palid[oa]|bajit[oa])\b`,
+  String.raw`\b(?:(?<!not )too|demasiado|tan|nada|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|bajit[oa]|pastel|suave|suavecit[oa]|soft)\b`,
   'gu',
 );
 

@@ -51,6 +51,14 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [word('mak'), 'make'],
   [word('fae'), 'from'],
   [word('afore'), 'before'],
+  // Figures that sound like words: "lye 4 1000 g lard", "4 a 1 lb batch". "4 500 g bars" counts, and stays.
+  [word('4', '(?=\\s(?:an?|the|my|me|this|these)\\s)'), 'for'],
+  [
+    /(?<=\b(?:lye|naoh|koh|much|many|needed?|water)\s)4(?=\s\d+(?:[.,]\d+)?\s?(?:g|gr|grams?|kg|kilos?|oz|ounces?|lbs?|pounds?|cups?|ml)\b)(?![^;,?]*\b(?:bars?|loaves|soaps|moulds?|molds?|batches|layers)\b)/giu,
+    'for',
+  ],
+  [word('2', '(?=\\s(?:make|do|use|get|put|add|know|go|be|colou?r|mix)\\b)'), 'to'],
+  [/(?<=\d)\s?n(?=\s(?:an? )?(?:half|quarter|third)\b)/giu, ' and'],
   // Dictated words that sound like those of the trade.
   [word('micah'), 'mica'],
   [

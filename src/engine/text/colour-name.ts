@@ -7,6 +7,7 @@ import {
   FOLDED_WORDS,
   foldedColour as fold,
   hexOf,
+  isColourWord,
   LONGEST_COLOUR as LONGEST,
   openNames,
 } from './colour-lists.ts';
@@ -194,11 +195,15 @@ export function colourNamed(text: string): NamedColour | undefined {
   if (typed === '') return undefined;
   const said = FOLDED_WORDS.has(typed) ? typed : inSingular(typed);
   const exact = named(said);
-  if (exact && FOLDED_WORDS.has(exact.name)) return exact;
   const words = said.split(' ');
   const right = corrected(words);
-  const changed = right.some((word, at) => word !== words[at]);
-  const second = changed ? named(right.join(' ')) : undefined;
+  const changed = right.filter((word, at) => word !== words[at]);
+  const second = changed.length > 0 ? named(right.join(' ')) : undefined;
+  if (exact && FOLDED_WORDS.has(exact.name)) {
+    // Half a name is no name: in "midnite blue" more than the blue is told, and in "turkesa como el mar" the hue.
+    const isWhole = second === undefined || !(second.name.includes(exact.name) || changed.some(isColourWord));
+    return isWhole || second.name === exact.name ? exact : { ...second, corrected: true };
+  }
   if (second && (!exact || !openNames().has(exact.name))) return { ...second, corrected: true };
   const css = exact ? undefined : written(text);
   return exact ?? (css === undefined ? undefined : { hex: css, name: said, corrected: false });

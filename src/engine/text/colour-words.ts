@@ -20,7 +20,7 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
   '#7b5233':
     'brown|marron|cafe|castano|color cafe|wood|madera|color madera|cinnamon stick|tierra|earth|dirt|mud',
   '#4a3122':
-    'dark brown|marron oscuro|cafe oscuro|chocolate|dark chocolate|espresso|coffee|coffee brown|color chocolate|chocolate amargo|walnut|nogal|brown black|expreso',
+    'dark brown|marron oscuro|cafe oscuro|chocolate|dark chocolate|dark choc|choc|espresso|coffee|coffee brown|color chocolate|chocolate amargo|walnut|nogal|brown black|expreso',
   '#7a4a2b': 'milk chocolate|chocolate con leche|hazelnut|avellana|acorn|bellota|mocha|moca|cocoa|cacao',
   '#7e3b2b': 'reddish brown|marron rojizo|cafe rojizo|chestnut|castana|mahogany|caoba|auburn|oxblood brown',
   '#6e4023': 'horse|horse brown|caballo|bay horse|leather|cuero|saddle|tabaco|tobacco',
@@ -103,7 +103,7 @@ const WORDS_BY_HEX: Readonly<Record<string, string>> = {
   '#7a7a35': 'olive|oliva|verde oliva|aceituna|verde aceituna|color oliva|moss light',
   '#5d6b34': 'olive green|moss|musgo|verde musgo|moss green|pickle|pepinillo|verde olivo|olivo',
   '#5c5e34':
-    'olive drab|army|army green|army color|verde militar|militar|verde ejercito|camo|camuflaje|military green|verde caqui|khaki green',
+    'olive drab|od green|army|army green|army color|verde militar|militar|verde ejercito|camo|camuflaje|military green|verde caqui|khaki green',
   '#a6dd34':
     'lime|lima|verde lima|lime green|chartreuse|verde limon|neon green|verde neon|key lime|limon verde|verde manzana|granny smith|apple green|green apple|manzana verde|kiwi|pistachio bright|verde chillon',
   '#5cb531':

@@ -80,11 +80,35 @@ function asSpoken(text: string): string {
     .trim()
     .replace(COURTESY, '');
   const listed = inGrams(plain);
+  const shared = sharedInWords(listed);
+  if (shared !== undefined) return shared;
   const alone = listed.replace(ONLY, '').replace(ONLY_LAST, '');
   if (knowsOil(alone) && alone !== listed) return `100% ${alone}`;
   const ratio = ratioIn(listed, knowsOil);
   if (ratio) return ratio.map(({ percent, name }) => `${percent}% ${name}`).join('; ');
   return percentsMarked(alone).replace(/^(\p{L}[\p{L} ]*?),\s*(\d[^,;]*)$/u, '$1 $2');
+}
+
+const PARTS_OF_WHOLE: readonly (readonly [RegExp, number])[] = [
+  [/^(?:two|2|dos)/iu, 200 / 3],
+  [/^(?:three|3|tres)/iu, 75],
+  [/half$|mitad$/iu, 50],
+  [/(?:third|tercio)$/iu, 100 / 3],
+  [/./u, 25],
+];
+const PART_OF_WHOLE =
+  /[\s,;]*(?:\b(?:and|y|the other|la otra)\s+)?\b((?:(?:two|2|dos)[ -](?:thirds|tercios))|(?:three|3|tres)[ -](?:quarters|cuartos)|(?:(?:an?|one|un|una|la|1)\s+)?(?:half|mitad|third|tercio|quarter|cuarto))\b(?:\s+(?:of|de))?\s+/giu;
+
+/** "half olive quarter coconut quarter shea": parts in words that make a whole; undefined where they make none. */
+function sharedInWords(text: string): string | undefined {
+  const parts = [...text.matchAll(PART_OF_WHOLE)].map(
+    ({ 1: part = '' }) => PARTS_OF_WHOLE.find(([pattern]) => pattern.test(part))![1],
+  );
+  const sum = parts.reduce((total, part) => total + part, 0);
+  if (parts.length < 2 || Math.abs(sum - 100) > 0.1 || /\d/u.test(text.replace(PART_OF_WHOLE, '')))
+    return undefined;
+  let at = 0;
+  return text.replace(PART_OF_WHOLE, () => `; ${Number(parts[at++]!.toFixed(2))}% `);
 }
 
 /** Every bare figure in grams, where the unit is told once at the end. */

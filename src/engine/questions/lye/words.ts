@@ -10,7 +10,7 @@ export const SODIUM =
 export const UNIT = String.raw`(?:kg|kilos?|kilograms?|kilogramos?|g|gr|grams?|gramos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b`;
 export const COUNT = String.raw`(?:\d+\/\d+|\d+(?:[.,]\d+)?(?: \d+\/\d+)?)`;
 export const MASS = `${COUNT} ?${UNIT}`;
-export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)`;
+export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|per cent|por ciento)`;
 export const FAT = '(?:superfat(?:ting|ted)?|sf|sobre ?engrasado|sobre ?engrase|sobregrasa)';
 
 const IN_GRAMS: readonly (readonly [unit: RegExp, grams: number])[] = [
@@ -45,6 +45,8 @@ export function plainWords(question: string): string {
         (_, pounds: string, ounces: string) =>
           `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
       )
+      .replace(/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water')
+      .replace(/\bh2o\b/gu, 'water')
       // In much of America soda alone is the caustic one, where an amount of it is asked for.
       .replace(/\b(cuanta|calcul\w+ la) soda\b(?! caustica)/gu, '$1 soda caustica')
       .replace(/\s+/gu, ' ')
