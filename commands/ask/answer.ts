@@ -13,7 +13,7 @@ import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { barredReading } from './barred.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
-import { lyeAnswer, unsureReply } from './lye.ts';
+import { isBlindDiagnosis, isGuessedColour, lyeAnswer, topicReply, unsureReply } from './lye.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { scentReply } from './scents.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
@@ -55,18 +55,14 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return notUnderstood(read, context);
+  if (!photo && !ofLye && !barred && isBlindDiagnosis(reading, question, read))
+    return unsureWithReadings(question, read, context);
   const given = { ...ofPart(question, filled(reading, context)), ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
   const lines = [
     reading.command === 'compare' ? question : lineOf(reading.command, given),
     ...others.map(other => lineOf(other.command, filled(other, context))),
   ];
-  await keepAskedLine(
-    context.shelf,
-    context.idempotencyKey,
-    { command: 'ask', given: {}, candidates: lines },
-    context.change.at,
-  );
   const understood = understoodBlock(reading, { given, read, context });
   const choices = choicesOf(others, context);
   const data = {
@@ -79,12 +75,33 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     },
   };
   const answer = await answered(reading, { question, given, read, context });
+  if (!ofLye && !barred && isGuessedColour(answer, reading, { question, read }))
+    return unsureWithReadings(question, read, context);
+  await keepAskedLine(
+    context.shelf,
+    context.idempotencyKey,
+    { command: 'ask', given: {}, candidates: lines },
+    context.change.at,
+  );
   return {
     ...answer,
     data: { ...answer.data, ...data },
     blocks: [understood, ...notes(reading, { read, context }), ...(ofLye?.notes ?? []), ...answer.blocks],
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
+}
+
+/** What always holds near lye, with every reading of the question to choose from. */
+async function unsureWithReadings(question: string, read: QuestionRead, context: Context): Promise<Reply> {
+  const readings = read.readings.filter(({ command }) => command !== 'compare');
+  const lines = readings.map(reading => lineOf(reading.command, filled(reading, context)));
+  await keepAskedLine(
+    context.shelf,
+    context.idempotencyKey,
+    { command: 'ask', given: {}, candidates: [question, ...lines] },
+    context.change.at,
+  );
+  return { ...topicReply('unsure', context), choices: choicesOf(readings, context) };
 }
 
 /** The question with the slips that its reader put right, which the line that is shown tells. */

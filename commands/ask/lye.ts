@@ -13,7 +13,9 @@ import {
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { BAR_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
 
@@ -37,6 +39,8 @@ const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
   'lye-with-cleaner',
   'scale-batch',
   'no-superfat',
+  'water-forgotten',
+  'not-an-oil',
 ]);
 
 /** Whoever opens with the word wants the whole plan, however many oils follow. */
@@ -99,7 +103,7 @@ const SHORT_CAUTIONS: readonly LyeCautionId[] = [
 const cautions = ({ say }: Context): readonly Caution[] =>
   SHORT_CAUTIONS.map(id => ({ id, text: say.batch.lyeCautions[id] }));
 
-function topicReply(topic: LyeTopic, context: Context): Reply {
+export function topicReply(topic: LyeTopic, context: Context): Reply {
   const { answer, why } = context.say.lyeQuestions.topics[topic];
   return {
     kind: 'reply',
@@ -127,9 +131,36 @@ export function unsureReply(question: string, read: QuestionRead, context: Conte
     outside === 'other' ||
     reading === undefined ||
     (outside === undefined && /^(?:dose|colourant check)$/u.test(reading.command));
-  const isKnown = facts.named.length > 0 || facts.target !== undefined;
-  if (!isNothing || isKnown || !NEAR_LYE.test(question) || OF_COLOUR.test(question)) return undefined;
-  return topicReply('unsure', context);
+  if (isKnown(facts) || OF_COLOUR.test(question)) return undefined;
+  const isOfSoap = NEAR_LYE.test(question) || (outside === 'other' && BAR_WORDS.test(unaccented(question)));
+  return isNothing && isOfSoap ? topicReply('unsure', context) : undefined;
+}
+
+const isKnown = ({ named, target }: QuestionRead['facts']): boolean =>
+  named.length > 0 || target !== undefined;
+
+/** Causes of a flaw that nobody told. */
+export const isBlindDiagnosis = ({ job }: Reading, question: string, { facts }: QuestionRead): boolean =>
+  job === 'diagnose' && facts.findings === 0 && !isKnown(facts) && !OF_COLOUR.test(question);
+
+/** A colour guessed from a leftover phrase, or asked back for where none was spoken of. */
+export function isGuessedColour(
+  { data }: Reply,
+  { command }: Reading,
+  asked: { readonly question: string; readonly read: QuestionRead },
+): boolean {
+  if (
+    !/^(?:dose|colourant check)$/u.test(command) ||
+    isKnown(asked.read.facts) ||
+    OF_COLOUR.test(asked.question)
+  )
+    return false;
+  const { problem, lacking } = data as { readonly problem?: unknown; readonly lacking?: unknown };
+  return (
+    problem === 'colourant-unknown' ||
+    problem === 'colourant-ambiguous' ||
+    (lacking !== undefined && asked.read.facts.portion === undefined)
+  );
 }
 
 /** A whole plan asked for in plain words: every part of it is taken into the plan or named as left out. */

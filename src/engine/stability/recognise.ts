@@ -42,6 +42,10 @@ const isTreatedAlike = (one: Substance, other: Substance): boolean =>
   String(one.us) === String(other.us) &&
   String(one.ci) === String(other.ci);
 
+/** What is spoken of beside an ingredient is none that was spelt wrongly: "jabón" is two letters off "latón". */
+const BENCH_WORDS =
+  /^(?:(?:the|my|el|la|mi|un|una) )?(?:soaps?|jabon(?:es)?|batter|masa|bars?|barras?|loaf|ovens?|hornos?|spoons?|cucharas?|moulds?|molds?|moldes?|fridge|nevera)$/u;
+
 /**
  * The substance a misspelt name is nearest to, if only one is. A metal that must never meet lye wins over a nearer
  * harmless name by one letter, so that a slip of the pen never hides it ("aluminm" is no alumina); else another that lye
@@ -49,6 +53,7 @@ const isTreatedAlike = (one: Substance, other: Substance): boolean =>
  */
 function nearest(name: string): Substance | 'contested' | undefined {
   const key = fold(name);
+  if (BENCH_WORDS.test(key)) return undefined;
   if (key.length > 60 || /\d/.test(key)) return undefined;
   const most = slips(key.length);
   if (most === 0) return undefined;

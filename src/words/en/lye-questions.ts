@@ -3,7 +3,9 @@ import type { OilsForLye } from '../../engine/questions/lye/inverse.ts';
 import type { LyeTopic } from '../../engine/questions/lye/topic.ts';
 import { numbersIn } from '../numbers.ts';
 import { lyeBench } from './lye-bench.ts';
+import { lyeClass } from './lye-class.ts';
 import { lyeHouse } from './lye-house.ts';
+import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
 
 const { figure, one } = numbersIn('en');
@@ -14,6 +16,8 @@ export const lyeQuestions = {
   topics: {
     ...lyeBench,
     ...lyeHouse,
+    ...lyeMixing,
+    ...lyeClass,
     ...lyeSafety,
     'clean-up': {
       answer: 'Do not neutralise it: sweep dry lye up, then wash the place with plenty of water.',

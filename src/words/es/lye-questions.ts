@@ -2,7 +2,9 @@ import type { LyeCheck } from '../../engine/questions/lye/check.ts';
 import type { lyeQuestions as english } from '../en/lye-questions.ts';
 import { numbersIn } from '../numbers.ts';
 import { lyeBench } from './lye-bench.ts';
+import { lyeClass } from './lye-class.ts';
 import { lyeHouse } from './lye-house.ts';
+import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
 
 const { figure, one } = numbersIn('es');
@@ -13,6 +15,8 @@ export const lyeQuestions: typeof english = {
   topics: {
     ...lyeBench,
     ...lyeHouse,
+    ...lyeMixing,
+    ...lyeClass,
     ...lyeSafety,
     'clean-up': {
       answer: 'No la neutralices: barre la sosa seca y luego lava el sitio con mucha agua.',

@@ -29,6 +29,9 @@ const IN_ITS_WORDS: ReadonlySet<LyeTopic> = new Set([
   'when-safe',
 ]);
 
+/** Their own words are read as an accident's, and hold none: "conchas" as a rash, a tube of crisps, asthma. */
+const HARMLESS: ReadonlySet<LyeTopic> = new Set(['sand-and-shells', 'mould-stuff', 'asthma', 'cooling-lye']);
+
 const OPENS =
   /^\W*(?:(?:hi|hello|hey|hola|oye|so|and|y|please|por favor|just asking|una duda|una pregunta|quick question)\W+)*(?:can|could|should|shall|may|must|do|does|is|are|how|when|what (?:happens|would|ph)|will|would|why|which|puedo|puede|pueden|podr[ií]a|debo|se puede|es|son|aguantan?|resisten?|sirven?|c[oó]mo|cu[aá]ndo|cu[aá]nto|qu[eé] pasa|por qu[eé]|hay que)\b/iu;
 /** What is asked at the end of what is told. */
@@ -68,6 +71,20 @@ const GOES_ON = /[.!?]\s+\S+\s+\S/u;
 const isQuestion = (words: string): boolean =>
   (OPENS.test(words) && !GOES_ON.test(words)) || ENDS.test(words);
 
+/** Of lye that is mixed and of metal first aid is shown in doubt all the same. */
+const LYE_OR_METAL = /\b(?:soda|mezcla\w*|latas?|tins?|alumini\w*|metal\w*)\b/iu;
+
+function isHarmless(words: string): boolean {
+  const told = words
+    .replace(NOT_NOW, ' ')
+    .replace(USE, ' ')
+    .replace(
+      /\b(?:i have|tengo) (?=asthma|asma)|\b(?:melts?|dissolves?)(?= (?:faster|quicker|better))/giu,
+      ' ',
+    );
+  return ![SOMEBODY, GOING_ON, BROKE, LYE_OR_METAL].some(word => word.test(told)) && !hasHappened(told);
+}
+
 /**
  * True where a short question asks whether something may be done, or of lye and its harm in general, and nothing in it
  * says that anything has happened, that somebody is hurt, or that it is going on: it is answered, and first aid would only
@@ -78,6 +95,7 @@ export function isAskedGenerally(words: string): boolean {
   const topic = lyeTopicIn(words);
   if (topic === 'hot-crack')
     return ![SOMEBODY, MORE_THAN_A_CRACK].some(told => told.test(words.replace(ASKS_ADVICE, ' ')));
+  if (topic !== undefined && HARMLESS.has(topic) && isHarmless(words)) return true;
   const isOfLye =
     topic !== undefined &&
     IN_ITS_WORDS.has(topic) &&

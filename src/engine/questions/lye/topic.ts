@@ -65,6 +65,30 @@ export type LyeTopic =
   | 'scale'
   | 'scent-dose'
   | 'old-oil'
+  | 'other-water'
+  | 'lye-in-oil'
+  | 'water-forgotten'
+  | 'mixing-temperature'
+  | 'back-to-food'
+  | 'pregnant'
+  | 'asthma'
+  | 'contact-lenses'
+  | 'pets-washed'
+  | 'bad-batch-away'
+  | 'washing-up'
+  | 'outdoors'
+  | 'electric-blanket'
+  | 'oven-to-hurry'
+  | 'fridge-with-food'
+  | 'flame'
+  | 'mould-stuff'
+  | 'not-an-oil'
+  | 'sand-and-shells'
+  | 'fresh-plants'
+  | 'craft-glitter'
+  | 'household-scent'
+  | 'ink'
+  | 'hot-oils-of-scent'
   | 'unsure';
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
@@ -152,6 +176,42 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   scale: TRADE,
   'scent-dose': MEMORY('IFRA Standards: a certificate states the most for category 9, rinse-off products'),
   'old-oil': TRADE,
+  'other-water': MEMORY(
+    'safety data sheets of sodium hydroxide, section 7 (cold water), and of hydrogen peroxide, section 10 (alkali)',
+  ),
+  'lye-in-oil': MEMORY(
+    'sodium hydroxide is insoluble in fats and gives off heat in water (textbook chemistry)',
+  ),
+  'water-forgotten': MEMORY(
+    'sodium hydroxide is insoluble in fats and gives off heat in water (textbook chemistry)',
+  ),
+  'mixing-temperature': TRADE,
+  'back-to-food': TRADE,
+  pregnant: TRADE,
+  asthma: MEMORY(
+    'safety data sheets of sodium hydroxide, section 11: irritates airways; asthma needs a doctor',
+  ),
+  'contact-lenses': MEMORY(
+    'safety data sheets of sodium hydroxide, section 4: remove contact lenses; section 8: tight goggles',
+  ),
+  'pets-washed': MEMORY('poison centres on tea tree oil in dogs and cats'),
+  'bad-batch-away': MEMORY('safety data sheets of sodium hydroxide, section 13: by local rules'),
+  'washing-up': TRADE,
+  outdoors: TRADE,
+  'electric-blanket': TRADE,
+  'oven-to-hurry': TRADE,
+  'fridge-with-food': TRADE,
+  flame: TRADE,
+  'mould-stuff': MEMORY(
+    'safety data sheets of sodium hydroxide, section 10: hydrogen with aluminium, zinc and tin; softening points of PS and PVC (handbook tables)',
+  ),
+  'not-an-oil': MEMORY('hydrocarbons do not saponify (textbook chemistry)'),
+  'sand-and-shells': TRADE,
+  'fresh-plants': TRADE,
+  'craft-glitter': MEMORY('glitter is cut polyester film, often coated with aluminium (trade practice)'),
+  'household-scent': TRADE,
+  ink: MEMORY('EU Regulation 1223/2009, Annex IV lists the colours allowed on skin'),
+  'hot-oils-of-scent': MEMORY('IFRA Standards: cinnamal and eugenol are restricted, category 9'),
   unsure: TRADE,
   'scale-batch': MEMORY('lye and water go in proportion to the oils (stoichiometry)'),
   vessel: MEMORY(

@@ -1,8 +1,11 @@
 import { BENCH_PATTERNS } from './bench-patterns.ts';
+import { CLASS_PATTERNS } from './class-patterns.ts';
 import { HANDLING_PATTERNS } from './handling-patterns.ts';
 import { HOUSE_PATTERNS } from './house-patterns.ts';
 import { KITCHEN_PATTERNS } from './kitchen-patterns.ts';
 import { MADE_PATTERNS } from './made-patterns.ts';
+import { MIXING_PATTERNS } from './mixing-patterns.ts';
+import { PUT_IN_PATTERNS } from './put-in-patterns.ts';
 import type { LyeTopic } from './topic.ts';
 import { SUBSTANCE_PATTERNS } from './topic-patterns.ts';
 
@@ -17,6 +20,9 @@ const PATTERNS = [
   ...KITCHEN_PATTERNS,
   ...SUBSTANCE_PATTERNS,
   ...BENCH_PATTERNS,
+  ...MIXING_PATTERNS,
+  ...CLASS_PATTERNS,
+  ...PUT_IN_PATTERNS,
 ];
 
 /** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
