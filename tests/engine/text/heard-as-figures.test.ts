@@ -31,7 +31,9 @@ describe('oils in parts of a whole', () => {
     );
   });
   test('parts that make no whole are asked', () =>
-    expect(() => parseOils('half olive, a quarter coconut')).toThrow());
+    expect(() => parseOils('half olive, a quarter coconut')).toThrow(
+      expect.objectContaining({ id: expect.any(String) }),
+    ));
 });
 
 describe('a strength under a negation', () => {
