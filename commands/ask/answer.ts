@@ -13,10 +13,11 @@ import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { barredReading } from './barred.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
-import { isBlindDiagnosis, isGuessedColour, lyeAnswer, topicReply, unsureReply } from './lye.ts';
+import { lyeAnswer, topicReply } from './lye.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { scentReply } from './scents.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
+import { isBlindDiagnosis, isGuessedColour, unsureReply } from './unsure.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {

@@ -5,7 +5,7 @@ const BOX =
   '(?:(?:milk |juice |drinks? )?cartons?|\\w*briks?|pvc(?: pipes?)?|(?:drain )?pipes?|yogh?urt (?:pots?|cups?|tubs?)|(?:crisps?|chips?) (?:tubes?|cans?)|tubes?(?= mou?ld)|(?:sardine|tuna|baking|cake|biscuit|coffee) tins?|tin cans?|tubo de patatas(?: fritas)?|tubos? de pvc|tuberias?(?: de pvc)?|latas?(?: de \\w+)?|vasitos? de yogur|(?:vasos?|envases?|botes?) de yogur|carton de (?:leche|zumo))';
 const HOT_OIL = '(?:cinnamon|clove|thyme|oregano|lemongrass|peppermint|canela|clavo|tomillo|menta)';
 const SPIRIT_SCENT =
-  '(?:fabric softener|laundry softener|softener|aftershave|cologne|body spray|(?:vanilla |almond |lemon |kitchen )?(?:essence|extract)\\b.{0,12}\\bkitchen|(?:kitchen|baking|supermarket) (?:vanilla |almond |lemon )?(?:essence|extract|flavou?ring)|perfume from|suavizante|colonia(?: de \\w+)?|esencia de \\w+ (?:del super\\w*|de cocina|de reposteria)|air freshener|ambientador)';
+  '(?:fabric softener|laundry softener|softener|aftershave|(?<!eau de )cologne|body spray|(?:vanilla |almond |lemon |kitchen )?(?:essence|extract)\\b.{0,12}\\bkitchen|(?:kitchen|baking|supermarket) (?:vanilla |almond |lemon )?(?:essence|extract|flavou?ring)|perfume from|suavizante|(?<!agua de )colonia(?: de \\w+)?|esencia de \\w+ (?:del super\\w*|de cocina|de reposteria)|air freshener|ambientador)';
 const BED =
   '(?:electric blankets?|heating pads?|heat mats?|hot water bottles?|mantas? electricas?|esterillas? electricas?|almohadillas? termicas?)';
 

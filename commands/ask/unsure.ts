@@ -1,0 +1,55 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { BAR_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { topicReply } from './lye.ts';
+
+const NEAR_LYE =
+  /\b(?:lye|naoh|koh|caustic soda|sodium hydroxide|sosa|soda c[aá]ustica|raw soap|(?:soap )?batter|jab[oó]n crudo|masa de jab[oó]n)\b/iu;
+/** What lye does to a colour is asked of by these. */
+const OF_COLOUR =
+  /\b(?:surviv\w*|hold\w*|stay\w*|fade\w*|bleed\w*|stable|mica|pigment\w*|oxide|dye|lake|colou?r\w*|swirl\w*|aguant\w*|resist\w*|destiñ\w*|tono|tinte|colorante\w*)\b/iu;
+
+/**
+ * To a question near lye of which nothing is understood: what always holds. Undefined where a colour may be meant, or
+ * something in it is known.
+ */
+export function unsureReply(question: string, read: QuestionRead, context: Context): Reply | undefined {
+  const [reading] = read.readings;
+  const { facts, outside } = read;
+  const isNothing =
+    outside === 'other' ||
+    reading === undefined ||
+    (outside === undefined && /^(?:dose|colourant check)$/u.test(reading.command));
+  if (isKnown(facts) || OF_COLOUR.test(question)) return undefined;
+  const isOfSoap = NEAR_LYE.test(question) || (outside === 'other' && BAR_WORDS.test(unaccented(question)));
+  return isNothing && isOfSoap ? topicReply('unsure', context) : undefined;
+}
+
+const isKnown = ({ named, target }: QuestionRead['facts']): boolean =>
+  named.length > 0 || target !== undefined;
+
+/** Causes of a flaw that nobody told. */
+export const isBlindDiagnosis = ({ job }: Reading, question: string, { facts }: QuestionRead): boolean =>
+  job === 'diagnose' && facts.findings === 0 && !isKnown(facts) && !OF_COLOUR.test(question);
+
+/** A colour guessed from a leftover phrase, or asked back for where none was spoken of. */
+export function isGuessedColour(
+  { data }: Reply,
+  { command }: Reading,
+  asked: { readonly question: string; readonly read: QuestionRead },
+): boolean {
+  if (
+    !/^(?:dose|colourant check)$/u.test(command) ||
+    isKnown(asked.read.facts) ||
+    OF_COLOUR.test(asked.question)
+  )
+    return false;
+  const { problem, lacking } = data as { readonly problem?: unknown; readonly lacking?: unknown };
+  return (
+    problem === 'colourant-unknown' ||
+    problem === 'colourant-ambiguous' ||
+    (lacking !== undefined && asked.read.facts.portion === undefined)
+  );
+}
