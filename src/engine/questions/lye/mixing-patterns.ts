@@ -10,7 +10,9 @@ const PUT =
   '(?:put|pour|add|dissolve|mix|stir|melt|echar?|echo|eche|hecho|pongo|poner|disolver|disuelvo|mezclar|mezclo|anadir|echarle|ponerle|le pongo|le echo)';
 const MORE_PUT =
   '(?:echar(?:le)?|eche|pon(?:er(?:le)?|go)|anad(?:ir(?:le)?|o)|agreg(?:ar(?:le)?|o)|meter(?:le)?|add|put|stir in)';
-const DEGREES = '\\d{2,3} ?(?:degrees|grados|c|f)?';
+/** No amount of grams, ounces or percent. */
+const DEGREES =
+  '\\d{2,3}(?!\\d)(?! ?(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|percent|por ciento)\\b) ?(?:degrees|grados|c|f)?';
 
 /** Of lye and its water, how they are mixed, weighed and cooled, by whoever does it for the first time; plain text. */
 export const MIXING_PATTERNS: TopicPatterns = [
@@ -32,10 +34,14 @@ export const MIXING_PATTERNS: TopicPatterns = [
   [
     'drink-bottle',
     [
-      near('(?:bottles?|botellas?|garrafas?|thermos|tupper\\w*|jam jar|bote de mermelada)', `(?:${LYE})`, 50),
+      near(
+        '(?:bottles?|botellas?|garrafas?|flask|termo|lunch ?box|fiambrera|jam jar|bote de mermelada)',
+        `(?:${LYE})`,
+        50,
+      ),
       near(
         `(?:store|keep|guardar|guardo|conservar)\\b.{0,16}\\b${LYE}`,
-        '(?:bottles?|botellas?|garrafas?|tupper\\w*)',
+        '(?:bottles?|botellas?|garrafas?|flask|termo|lunch ?box|fiambrera)',
         40,
       ),
     ],

@@ -16,7 +16,7 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
     'oven-to-hurry',
     [
       new RegExp(
-        `^(?!.*\\b\\d{2,3}\\b)(?=.*\\b(?:oven|horno)\\b)(?!.*\\b(?:clean\\w*|limpi\\w*|glass|mitts?)\\b)(?=.*\\b(?:${SOAP}|loaf|mou?ld|molde)\\b)`,
+        `^(?!.*\\b\\d{2,3}\\b)(?=.*\\b(?:oven|horno)\\b)(?!.*\\b(?:clean\\w*|limpi\\w*|glass|mitts?|burns?|wounds?|cuts?|quemaduras?|heridas?)\\b)(?=.*\\b(?:${SOAP}|loaf|mou?ld|molde)\\b)`,
         'u',
       ),
     ],
@@ -46,7 +46,7 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
   [
     'not-an-oil',
     [
-      /\b(?:motor|engine|machine|mineral|baby|paraffin|lamp) oil\b|\baceite (?:de )?(?:motor|coche|maquina|mineral|vaselina|parafina)\b/u,
+      /\b(?:motor|engine|machine|mineral|baby|paraffin|lamp) oil\b|\baceite (?:de )?(?:motor|coche|maquina|mineral|parafina)\b/u,
       near(
         'aceite|oil',
         '(?:de (?:las |una )?latas? de|from (?:a |the )?(?:tins?|cans?) of|of tinned|de) ?(?:atun|sardinas?|anchoas|tuna|sardines?|anchov\\w+)',
