@@ -31,7 +31,7 @@ describe('oils in parts of a whole', () => {
     );
   });
   test('parts that make no whole are asked', () =>
-    expect(() => parseOils('half olive, a quarter coconut')).toThrow());
+    expect(() => parseOils('half olive, a quarter coconut')).toThrow('oil-unknown'));
 });
 
 describe('a strength under a negation', () => {
