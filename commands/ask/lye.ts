@@ -9,6 +9,7 @@ import {
   type LyeQuestion,
   lyeAskedIn,
   readLyeQuestion,
+  refuseFigureOrWord,
 } from '../../src/engine/questions/lye/question.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
@@ -75,6 +76,7 @@ export async function lyeAnswer(
   const inverse = asked.weighed ? oilsForLye(question) : undefined;
   if (inverse) return oilsReply(inverse, context);
   try {
+    refuseFigureOrWord(typed);
     const told = readLyeQuestion(question);
     if (told.weighed) return weighedReply(told, question, context);
     return readingOf(told, context);

@@ -165,6 +165,9 @@ describe('what is not understood stops the answer', () => {
   test.each([
     ['how much lye for 500 g olive and 500 g emu oil', /emu oil/],
     ['how much lye for 500 g blorbo oil', /blorbo oil/],
+    // "4" for "for", or four and a half kilos.
+    ['lye 4 500g lard', /“4 500 g” could be 500 or 4500/],
+    ['lye 4 500g lard bars', /“4 500 g” could be 500 or 4500/],
     ['how much lye for 500 g motor oil', /motor oil/],
     ['cuánta sosa para 500 g de aceite de motor', /motor/],
     ['how much lye for 2 cups olive', /[Ww]eigh/],

@@ -1,4 +1,5 @@
 import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
+import { refuse } from '../../refusal.ts';
 import { addedIn } from './added.ts';
 import { alkaliIn } from './alkali.ts';
 import { superfatIn, waterIn, weighedIn } from './amounts.ts';
@@ -37,6 +38,20 @@ const ASIDES = [
 
 /** One weight for several oils: "700 g olive and coconut oils". */
 const OILS_TOGETHER = `(${MASS})(?: of| de)? [a-z]+(?: [a-z]+)?(?: (?:and|y|e|,) [a-z]+(?: [a-z]+)?)+ (?:oils|aceites)|(${MASS})(?: de) aceites? de [a-z]+(?:,? (?:y|e)(?: de)? [a-z]+)+`;
+
+/** "lye 4 500g lard": five hundred, "4" for "for", or four and a half thousand. */
+const FIGURE_OR_WORD = new RegExp(`\\b${LYE} ([24]) (\\d{3}) ?(?:g|gr|grams?|gramos?)\\b`, 'iu');
+
+/** Throws the Refusal `amount-ambiguous` where a figure as it was typed may be a word or the thousands of the next one. */
+export function refuseFigureOrWord(typed: string): void {
+  const [, figure, hundreds] = FIGURE_OR_WORD.exec(typed) ?? [];
+  if (figure !== undefined && hundreds !== undefined)
+    refuse('amount-ambiguous', {
+      text: `${figure} ${hundreds} g`,
+      small: hundreds,
+      large: figure + hundreds,
+    });
+}
 
 /**
  * Takes a question about lye apart: what `/plan` has an option for, lye weighed already, and all the rest, which must read
