@@ -60,7 +60,7 @@ export async function lyeAnswer(
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf')) return undefined;
   const asked = lyeAskedIn(question);
-  const topic = lyeTopicIn(typed) ?? lyeTopicIn(question);
+  const topic = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
   if (topic && (BEFORE_AMOUNTS.has(topic) || !(asked.amount || asked.weighed)))
     return topicReply(topic, context);
   if ((job === 'plan' || PLAN_FIRST.test(question)) && !asked.amount && !asked.weighed)

@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Class } from '../../../src/engine/questions/learned/classes.ts';
+import { mulberry32 } from '../../mulberry32.ts';
 
 type Language = 'en' | 'es';
 
@@ -60,17 +61,6 @@ const FILLS: Readonly<Record<Language, Readonly<Record<string, readonly string[]
   },
 };
 
-/** Numbers from 0 to 1, always the same ones (mulberry32). */
-function drawn(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d_2b_79_f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
-  };
-}
-
 const folder = join(import.meta.dirname, 'phrasings');
 
 /** The lines of one file under each heading in brackets. */
@@ -107,7 +97,7 @@ const ofJob = (file: string): Class => {
  * amounts, some with what people say before or after, some with slips. The same every time.
  */
 export function phrasings(times: number): readonly { readonly text: string; readonly label: Class }[] {
-  const draw = drawn(20_260_501);
+  const draw = mulberry32(20_260_501);
   const pick = <One>(list: readonly One[]): One => list[Math.floor(draw() * list.length)]!;
   const asides = linesOf('asides.txt');
   const files = readdirSync(folder)

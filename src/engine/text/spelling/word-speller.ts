@@ -1,26 +1,10 @@
 import { mostOff, slipCost } from './slip-cost.ts';
+import { type DeleteIndex, deleteIndex, shortened } from './symmetric-delete.ts';
 
 /** Two words are told apart only where one is nearer by so much; otherwise whoever asks is asked back. */
 const MARGIN = 0.3;
 const LONGEST = 24;
 const MOST_SEEN = 5000;
-
-/** Every string that is `word` with up to `most` letters left out, itself included. */
-function shortened(word: string, most: number): Set<string> {
-  const all = new Set([word]);
-  let edge = [word];
-  for (let round = 0; round < most; round += 1) {
-    const next: string[] = [];
-    for (const text of edge)
-      for (let at = 0; at < text.length; at += 1) {
-        const shorter = text.slice(0, at) + text.slice(at + 1);
-        if (!all.has(shorter)) next.push(shorter);
-        all.add(shorter);
-      }
-    edge = next;
-  }
-  return all;
-}
 
 /** Two letters that are heard as one. */
 const HEARD: readonly (readonly [RegExp, string])[] = [
@@ -33,20 +17,6 @@ const HEARD: readonly (readonly [RegExp, string])[] = [
 const COST_HEARD = 0.5;
 
 const slipsIn = (length: number) => (length < 8 ? 1 : 2);
-
-type Index = ReadonlyMap<string, readonly string[]>;
-
-/** Symmetric-delete index (Garbe 2012): a look-up costs the same however many words are known. */
-function indexOf(words: Iterable<string>, most: (length: number) => number): Index {
-  const index = new Map<string, string[]>();
-  for (const word of words)
-    for (const key of shortened(word, most(word.length))) {
-      const bucket = index.get(key);
-      if (bucket) bucket.push(word);
-      else index.set(key, [word]);
-    }
-  return index;
-}
 
 /** Forms of one word: "oliva" and "olive", "oxide" and "oxyde". */
 const isForm = (one: string, other: string): boolean => {
@@ -72,13 +42,13 @@ export type WordSpeller = {
  * to one of them than to any known word was meant for that.
  */
 export function wordSpeller(known: ReadonlySet<string>, common: ReadonlySet<string>): WordSpeller {
-  let index: Index | undefined;
-  let decoys: Index | undefined;
+  let index: DeleteIndex | undefined;
+  let decoys: DeleteIndex | undefined;
   const seen = new Map<string, string | undefined>();
 
   const near = (word: string, most = mostOff(word.length)): readonly Near[] => {
     if (word.length < 3 || word.length > LONGEST) return [];
-    index ??= indexOf(known, slipsIn);
+    index ??= deleteIndex(known, slipsIn);
     const costs = new Map<string, number>();
     for (const key of shortened(word, slipsIn(word.length)))
       for (const candidate of index.get(key) ?? [])
@@ -98,7 +68,7 @@ export function wordSpeller(known: ReadonlySet<string>, common: ReadonlySet<stri
     if (best === undefined) return undefined;
     const rival = others.find(other => !isForm(other.word, best.word));
     if (rival !== undefined && rival.cost - best.cost < MARGIN) return undefined;
-    decoys ??= indexOf(
+    decoys ??= deleteIndex(
       [...common].filter(one => one.length > 2 && !known.has(one)),
       () => 1,
     );

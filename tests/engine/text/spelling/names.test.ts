@@ -7,7 +7,8 @@ import type { Colourant } from '../../../../src/engine/colourants/colourant.ts';
 import { colourantsMeant, findColourant } from '../../../../src/engine/colourants/find.ts';
 import { Refusal } from '../../../../src/engine/refusal.ts';
 import { unaccented } from '../../../../src/engine/text/unaccented.ts';
-import { drawn, SLIPS, slipped } from './slips.ts';
+import { mulberry32 } from '../../../mulberry32.ts';
+import { SLIPS, slipped } from './slips.ts';
 
 type Outcome = 'right' | 'asked' | 'wrong';
 /** How many slips of each kind each name gets; a sample of them in the usual run. */
@@ -44,7 +45,7 @@ function tried<Thing>(
   unknown: 'oil-unknown' | 'colourant-unknown',
   named: Named<Thing>,
 ): readonly Row[] {
-  const draw = drawn(20_261_128);
+  const draw = mulberry32(20_261_128);
   return names.flatMap(({ name, isRight }) =>
     Object.keys(SLIPS).flatMap(kind =>
       Array.from({ length: TIMES }, () => slipped(name, kind, draw))

@@ -1,14 +1,3 @@
-/** Numbers from 0 to 1, always the same ones (mulberry32). */
-export function drawn(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d_2b_79_f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 4_294_967_296;
-  };
-}
-
 const KEYS = ['qwertyuiop', 'asdfghjkl', 'zxcvbnm'] as const;
 const beside = (letter: string): string => {
   const row = KEYS.find(keys => keys.includes(letter)) ?? '';
