@@ -290,3 +290,11 @@ describe('asked in general, in the words of an accident', () => {
     expect(taken.map(({ text }) => text)).toEqual([]);
   });
 });
+
+test.each([
+  'cuanta sosa para 700 gr de aceite de oliva y 300 gr de coco',
+  'lye for oils 500 g olive 20 g castor oils',
+  'sosa para aceites 70 g oliva, aceite 30 g coco',
+])('grams of lye and oils are no degrees: %s', question => {
+  expect(lyeTopicIn(question)).not.toBe('mixing-temperature');
+});
