@@ -61,21 +61,22 @@ async function recipesFor(
   const steps = say.challengeSteps;
   const { most, whites } = allowed(terms);
   const candidates = usable.map(({ candidate }) => candidate).filter(({ white }) => whites || !white);
-  const found = await Promise.all(
-    terms.palette.map(async (target): Promise<Idea> => {
-      if (candidates.length === 0) return { target, recipe: undefined };
-      const asked = {
-        target: target.lab,
-        candidates,
-        shades: USUAL_BASE.shades,
-        gelled: false,
-        portion: oneCup,
-        owned: measures.owned,
-      };
-      const answer = await workers.run('matchJars', { ...asked, most, recipes: 1 }, { owner: asker.id });
-      return { target, recipe: recipesOf(answer, usable, measures)[0] };
-    }),
-  );
+  const found: Idea[] = [];
+  // One after the other: a palette may hold more colours than a member may have searches under way.
+  for (const target of terms.palette) {
+    const asked = {
+      target: target.lab,
+      candidates,
+      shades: USUAL_BASE.shades,
+      gelled: false,
+      portion: oneCup,
+      owned: measures.owned,
+    };
+    const answer =
+      candidates.length > 0 &&
+      (await workers.run('matchJars', { ...asked, most, recipes: 1 }, { owner: asker.id }));
+    found.push({ target, recipe: answer ? recipesOf(answer, usable, measures)[0] : undefined });
+  }
   const near = found.filter(({ recipe }) => recipe !== undefined && recipe.deltaE <= withinReach).length;
   return {
     kind: 'reply',

@@ -119,6 +119,8 @@ const isNo = (outcome: Outcome): boolean =>
 async function walk(asked: string, outcome: Outcome, member: Member): Promise<void> {
   // What was answered since the last look: nothing where it was a "no".
   const answered = isNo(outcome) ? undefined : answers.at(-1);
+  // One who presses a button once and waits for its answer has nothing else under way.
+  if (isNo(outcome) && /still being worked on/.test(JSON.stringify(outcome))) lost.push([asked, ['busy']]);
   answers.length = 0;
   if (outcome.kind === 'silence') return;
   if (outcome.kind === 'form') {

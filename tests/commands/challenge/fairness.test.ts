@@ -87,6 +87,17 @@ describe('a bar', () => {
     expect(ideas.text).toMatch(/Moss: .*green #[0-9a-f]{6} at the most, .* #[0-9a-f]{6} at a quarter/);
   });
 
+  test('is thought of from the shelf for each colour of the largest palette there may be', async () => {
+    const colours = ['#3f6f9f', '#ece4d2', '#7faf6f', '#b14e78', '#f2b95c', '#8a6f4a'];
+    await open({ palette: colours.join(', ') });
+    await fair.wait(0);
+    for (const colourant of ['ultramarine blue', 'titanium dioxide', 'yellow iron oxide'])
+      await fair.ana.run('/shelf add', { item: `My ${colourant}`, amount: '40 g', colourant });
+    const card = fair.channel()[0]!;
+    const ideas = await fair.ana.press(card, controlOf(card, 'From my shelf'));
+    expect(ideas.text).toMatch(/can come near [1-6] of 6 colours/);
+  });
+
   test('can be replaced in part and withdrawn while entries are taken, which frees its place', async () => {
     await open({ palette: '#3f6fa8' });
     await enter('ana');
