@@ -29,6 +29,18 @@ export const lyeMixing = {
     answer: 'Only on top or a little fine, washed and dried; nothing sharp in a bar that rubs skin.',
     why: 'Beach sand and shells bring salt, dirt and sharp edges: wash and boil them, dry them, take shells off before use. Lye does not hurt shell (calcium carbonate) or quartz sand. Sand scratches: at most 1 tsp of the finest per 500 g oils, never for a face, a child or broken skin. As a mould: line a shell, or the soap sticks. Mind local rules: many beaches forbid taking them.',
   },
+  'no-trace': {
+    answer: 'Add no lye. Warm it gently to about 40 °C and blend in short bursts, then check the weights.',
+    why: 'Olive and much water can take an hour by hand; cool fats look thick and are not. Still thin after 30 minutes of a stick blender: too little lye, too much water or a wrong oil is likely. Go over each weight (tell me “I put 64 g lye and 150 g water in 500 g olive”). Goggles and gloves stay on: it burns as long as it is not soap. In doubt it is not poured as soap but kept labelled, and discarded by your local rules.',
+  },
+  'kitchen-spice': {
+    answer: 'Better not: cinnamon, clove, chilli, pepper and mustard irritate skin, more so while raw.',
+    why: 'The spice rack is no cosmetic: cinnamon and clove are among the commonest causes of skin allergy, chilli burns eyes and hands. They also scratch and go brown. For that brown take red or brown iron oxide, or cocoa; for yellow, turmeric or annatto in oil: ask “how much annatto for 500 g oils”.',
+  },
+  puree: {
+    answer: 'At most 1 Tbsp (15 g) per 500 g oils, cooked and very fine, in place of as much of the water.',
+    why: 'Its sugar heats: lye, oils and room cool (under 35 °C), not wrapped, no oven. More, or with bits, goes mouldy, brown or soft. Its water counts: /plan with additives:“pumpkin puree 15 g” takes it out of the water and never below as much water as lye. Into the oils, never onto lye. Its colour mostly fades to beige.',
+  },
   'fresh-plants': {
     answer: 'No: fresh petals, leaves and fruit brown in lye and go mouldy.',
     why: 'They bring water that nobody counts, and rot. Dried, on top only, and they may still brown; calendula petals alone keep their yellow. Fruit as a purée: cooked, fine, at most 1 Tbsp per 500 g oils, in place of some of the water.',

@@ -31,6 +31,18 @@ export const lyeMixing: typeof english = {
     answer: 'Solo encima, o un poco muy fina, lavada y seca; nada que corte en una barra que roza la piel.',
     why: 'La arena y las conchas de la playa traen sal, suciedad y bordes que cortan: lávalas y hiérvelas, sécalas, y quita las conchas antes de usarlo. La sosa no daña la concha (carbonato de calcio) ni la arena de cuarzo. La arena raspa: como mucho 1 cdta de la más fina por 500 g de aceites, nunca para la cara, un niño o piel herida. Como molde: forra la concha, o se pega. Mira las normas locales: en muchas playas está prohibido llevárselas.',
   },
+  'no-trace': {
+    answer: 'No eches más sosa. Templa la masa a unos 40 °C, bate a golpes cortos y revisa los pesos.',
+    why: 'La oliva y mucha agua pueden tardar una hora a mano; las grasas frías parecen espesas y no lo están. Si tras 30 minutos de batidora sigue líquida, lo probable es poca sosa, agua de más o un aceite equivocado. Repasa cada peso (dime «eché 64 g de sosa y 150 g de agua en 500 g de oliva»). Gafas y guantes puestos: quema mientras no sea jabón. En la duda no se moldea: se guarda con etiqueta y se desecha según tus normas locales.',
+  },
+  'kitchen-spice': {
+    answer: 'Mejor no: canela, clavo, guindilla, pimienta y mostaza irritan la piel, más aún en crudo.',
+    why: 'Las especias de cocina no son cosméticos: canela y clavo están entre las causas más comunes de alergia en la piel, y la guindilla quema ojos y manos. Además arañan y se ponen marrones. Para ese marrón usa óxido de hierro rojo o marrón, o cacao; para amarillo, cúrcuma o achiote en aceite: pregunta «cuánto achiote para 500 g de aceites».',
+  },
+  puree: {
+    answer: 'Como mucho 1 cda (15 g) por 500 g de aceites, cocido y muy fino, en lugar de otra tanta agua.',
+    why: 'Su azúcar calienta: sosa, aceites y cuarto frescos (menos de 35 °C), sin tapar ni horno. Más, o con trozos, cría moho, oscurece o ablanda. Su agua cuenta: /plan con additives:«puré de calabaza 15 g» la quita del agua y nunca deja menos agua que sosa. A los aceites, nunca sobre la sosa. Su color casi siempre queda en beis.',
+  },
   'fresh-plants': {
     answer: 'No: los pétalos, hojas y frutas frescos se ponen marrones en la sosa y crían moho.',
     why: 'Traen agua que nadie cuenta, y se pudren. Secos, solo encima, y aun así pueden oscurecer; solo los de caléndula guardan su amarillo. La fruta en puré: cocida, fina, como mucho 1 cda por 500 g de aceites, en lugar de parte del agua.',

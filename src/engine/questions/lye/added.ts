@@ -32,7 +32,7 @@ export function addedIn(rest: Remaining): { additives?: string; liquid?: string 
     if (amount !== undefined) additives.push(`${name} ${amount}`);
     else if (
       rest.take(
-        `(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|fat))(?: (?:instead|in place) of (?:the )?water| en (?:vez|lugar) del? agua| (?:for|as) (?:the |my )?water| (?:por|como)(?: el)? agua)?`,
+        `(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|fat))(?: (?:frozen|fria|frio|congelad[oa]))?(?: (?:instead|in place) of (?:the )?water| en (?:vez|lugar) del? agua| (?:for|as) (?:the |my )?water| (?:por|como)(?: el)? agua)?`,
       )
     )
       (isLiquid ? liquids : additives).push(name);

@@ -114,7 +114,7 @@ export const CLASS_PATTERNS: TopicPatterns = [
       ),
       near(
         '(?:throw|tip|dump|pour|tirar|tiro|echar|verter)',
-        '(?:batch|soap|lye|batter|jabon|sosa|lote|masa)\\b.{0,20}\\b(?:sea|river|lake|compost|garden|mar|rio|lago|campo|jardin)',
+        '(?:batch|soap|lye|batter|jabon|sosa|lote|masa)\\b.{0,20}\\b(?:sea(?! ?shells?)|river|lake|compost|garden|mar|rio|lago|campo|jardin)',
         20,
       ),
     ],

@@ -148,6 +148,11 @@ export const HOUSE_PATTERNS: TopicPatterns = [
         `(?:twice|double|two times|three times|triple|half|bigger|larger|smaller|doble|triple|mitad|mas grande|mas pequen[oa])\\b.{0,40}\\b(?:${LYE})`,
         24,
       ),
+      near(
+        `${LYE}`,
+        '(?:for|para) (?:a |an )?(?:half|double|twice|triple|medi[oa]|la mitad|el doble)(?: (?:a|an|the|of|de|del))* ?(?:batch|recipe|lote|receta|masa)',
+        40,
+      ),
     ],
   ],
 ];

@@ -17,6 +17,24 @@ const DEGREES =
 /** Of lye and its water, how they are mixed, weighed and cooled, by whoever does it for the first time; plain text. */
 export const MIXING_PATTERNS: TopicPatterns = [
   [
+    'no-trace',
+    [
+      near(
+        '(?:batter|mix|mixture|it|soap|trace|pot|masa|mezcla|jabon|traza)',
+        '(?:won ?t|wont|doesn ?t|doesnt|does not|didn ?t|never|not|isn ?t|isnt|is not|still (?:not|thin|liquid|runny|like water)|no|nunca) ?(?:\\w+ ){0,3}?(?:thick\\w*|trac\\w+|come together|set|espes\\w+|traza|cuaj\\w+|lig[ao]\\w*)\\b.{0,60}\\b(?:hours?|minutes?|mins?|blend\\w*|stir\\w*|whisk\\w*|horas?|minutos?|bat\\w+|remov\\w+)',
+        30,
+      ),
+      near(
+        '(?:hours?|hrs?|minutes?|mins?|ages|forever|blend\\w*|stir\\w*|whisk\\w*|horas?|rato|minutos?|batiendo|removiendo)',
+        '(?:won ?t|wont|doesn ?t|doesnt|does not|never|not|isn ?t|still (?:not|thin|liquid|runny|like water)|no|sigue) ?(?:\\w+ ){0,3}?(?:thick\\w*|trac\\w+|espes\\w+|traza|cuaj\\w+|liquid[ao]|lig[ao]\\w*)',
+        40,
+      ),
+      /\b(?:not|isn ?t|still not|nada) (?:thick|espes[oa]|thickening|espesando)\b.{0,30}\b(?:stir\w*|blend\w*|mixing|whisk\w*|removiendo|batiendo|remover|batir)\b/u,
+      /\b(?:no|never) (?:llega a |reach\w* |comes? to |came to |llego a )(?:la )?(?:trace|traza)\b/u,
+      /\b(?:will not|won ?t|wont|does not|doesn ?t|doesnt|no) (?:trace|espesa|traza)\b/u,
+    ],
+  ],
+  [
     'bleach-in-soap',
     [
       near(

@@ -76,6 +76,26 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
     ],
   ],
   [
+    'puree',
+    [
+      near(
+        '(?:purees?|pures?|mashed|mash|pulp|pulpa|smoothie)',
+        `of|de|pumpkin|avocado|banana|carrot|cucumber|fruit|calabaza|aguacate|platano|zanahoria|pepino|fruta|${SOAP}|en el jabon`,
+        4,
+      ),
+      near('(?:pumpkin|avocado|banana|carrot|cucumber|fruit)', 'purees?', 2),
+    ],
+  ],
+  [
+    'kitchen-spice',
+    [
+      /\b(?:ground |powdered )?(?:cinnamon|cloves?|chill?i(?: powder)?|cayenne|black pepper|mustard powder|ginger powder)\b(?! (?:oil|essential|leaf|bark|coloured|colored|brown))(?=.{0,60}\b(?:soap|colou?r|kitchen|bar|how much|cup|oils|batter)\b)/u,
+      /\b(?:soap|colou?r|how much|can i|add|put)\b(?=.{0,40}\b(?:(?:ground|powdered|kitchen) (?:cinnamon|cloves?|chill?i|pepper|ginger)|cinnamon powder|cayenne)\b)/u,
+      /\b(?:canela|clavo|clavos|guindilla|chile en polvo|aji molido|cayena|pimienta|jengibre en polvo|mostaza en polvo)\b(?=.{0,60}\b(?:jabon|color|cocina|cuant[oa]|taza|aceites?|masa)\b)/u,
+      /\b(?:jabon|cuant[oa]|puedo|echar|poner)\b(?!.{0,40}\baceite esencial\b)(?=.{0,40}\b(?:canela|clavo|guindilla|aji molido|cayena)\b)/u,
+    ],
+  ],
+  [
     'fresh-plants',
     [
       near(

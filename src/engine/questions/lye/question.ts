@@ -34,6 +34,8 @@ const ASIDES = [
   '(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)',
   '(?:that s|thats|eso es) (?:all|it|todo)',
   '(?:castile|castilla)(?: soap)?',
+  '(?:it s |its |it is |this is |es |para )?(?:just |only |solo |nomas )?(?:as )?(?:an? |un |una )?(?:small |little |tiny |first |pequen[oa] )?(?:trial|tester|test batch|try ?out|experiment|prueba)(?: run| batch)?',
+  '(?:the )?first time|(?:mi )?primera vez',
 ];
 
 /** One weight for several oils: "700 g olive and coconut oils". */
@@ -71,9 +73,10 @@ export function readLyeQuestion(question: string): LyeQuestion {
   const size = rest.take(
     `(${MASS})(?: total| of| de| in)* (?:total )?(?:oils|oil|fats|aceites|aceite|grasas)(?: in all| in total| en total)?(?! de | [a-z]+ oil)`,
   )?.[1];
+  const lone = size === undefined && !weighed ? massBesideShares(rest) : undefined;
   const together = size === undefined && weighed ? rest.take(OILS_TOGETHER)?.[1] : undefined;
   const oils = oilsIn(rest.text, { inGrams });
-  const whole = size ?? together;
+  const whole = size ?? lone ?? together;
   return {
     given: {
       ...(oils !== undefined && { oils }),
@@ -88,6 +91,14 @@ export function readLyeQuestion(question: string): LyeQuestion {
     asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(plainWords(question)),
     usualKoh: alkali.potassium && !alkali.purityTold,
   };
+}
+
+/** The one mass that stands by itself where every oil has a share: the weight of all of them. */
+function massBesideShares(rest: Remaining): string | undefined {
+  const masses = rest.text.match(new RegExp(MASS, 'gu')) ?? [];
+  if (masses.length !== 1 || !rest.text.includes('%')) return undefined;
+  const alone = rest.text.split(/[;,](?!\d)/u).some(piece => piece.trim() === masses[0]);
+  return alone ? rest.take(masses[0]!.replaceAll('.', String.raw`\.`))?.[0] : undefined;
 }
 
 const ASKED = new RegExp(

@@ -89,6 +89,9 @@ export type LyeTopic =
   | 'household-scent'
   | 'ink'
   | 'hot-oils-of-scent'
+  | 'no-trace'
+  | 'kitchen-spice'
+  | 'puree'
   | 'unsure';
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
@@ -212,6 +215,9 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   'household-scent': TRADE,
   ink: MEMORY('EU Regulation 1223/2009, Annex IV lists the colours allowed on skin'),
   'hot-oils-of-scent': MEMORY('IFRA Standards: cinnamal and eugenol are restricted, category 9'),
+  'no-trace': TRADE,
+  'kitchen-spice': MEMORY('IFRA Standards: cinnamal and eugenol are restricted, category 9'),
+  puree: TRADE,
   unsure: TRADE,
   'scale-batch': MEMORY('lye and water go in proportion to the oils (stoichiometry)'),
   vessel: MEMORY(
