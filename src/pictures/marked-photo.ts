@@ -1,3 +1,4 @@
+import sharp from 'sharp';
 import { INK, PAPER, Sheet } from './sheet.ts';
 
 /** A place as fractions of the picture's width and height, origin top left. */
@@ -43,17 +44,16 @@ const DASHES = '10 6';
 
 const penOf = ({ number }: Mark): string => PENS[(number - 1) % PENS.length] ?? INK;
 
+/** Device pixels to the CSS pixel. */
+const SCALE = 1.5;
+
 /** Draws outlines and numbers over a photo, the legend as text under it. Returns a PNG. */
-export function drawMarkedPhoto({ photo, title, bars, marks }: MarkedPhoto): Uint8Array {
+export async function drawMarkedPhoto({ photo, title, bars, marks }: MarkedPhoto): Promise<Uint8Array> {
   const sheet = new Sheet(WIDTH);
   const wide = WIDTH - 2 * MARGIN;
   const high = (wide * photo.height) / photo.width;
   const top = sheet.paragraph(title, MARGIN, MARGIN - 4, wide, { size: 34, weight: 'bold' }) + 8;
   const at = ({ x, y }: Spot): Spot => ({ x: MARGIN + x * wide, y: top + y * high });
-  const data = Buffer.from(photo.bytes).toString('base64');
-  sheet.element(
-    `<image x="${MARGIN}" y="${top}" width="${wide}" height="${high}" href="data:image/jpeg;base64,${data}"/>`,
-  );
   for (const bar of bars)
     outline(sheet, { kind: 'path', points: bar, closed: true }, INK, { at, wide, pen: 1.5, sure: true });
   for (const mark of marks)
@@ -66,7 +66,41 @@ export function drawMarkedPhoto({ photo, title, bars, marks }: MarkedPhoto): Uin
     const under = sheet.paragraph(mark.label, MARGIN + 3 * BADGE, y + 1, wide - 3 * BADGE, { size: LEGEND });
     y = Math.max(y + 2 * BADGE, under) + 8;
   }
-  return sheet.png(y + 8, 1.5);
+  return over(photo.bytes, sheet.overlay(y + 8, SCALE), {
+    left: Math.round(MARGIN * SCALE),
+    top: Math.round(top * SCALE),
+    width: Math.round(wide * SCALE),
+    height: Math.round(high * SCALE),
+  });
+}
+
+/** The photo in its place on paper, under what was drawn: a painter of outlines takes a tenth of a second for a photo. */
+async function over(
+  jpeg: Uint8Array,
+  { data, width, height }: ReturnType<Sheet['overlay']>,
+  place: { readonly left: number; readonly top: number; readonly width: number; readonly height: number },
+): Promise<Uint8Array> {
+  const photo = await sharp(jpeg)
+    .resize(place.width, place.height, { fit: 'fill' })
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  const { channels } = photo.info;
+  return sharp({ create: { width, height, channels: 3, background: PAPER } })
+    .composite([
+      {
+        input: photo.data,
+        raw: { width: place.width, height: place.height, channels },
+        left: place.left,
+        top: place.top,
+      },
+      {
+        input: Buffer.from(data.buffer, data.byteOffset, data.length),
+        raw: { width, height, channels: 4, premultiplied: true },
+        premultiplied: true,
+      },
+    ])
+    .png({ compressionLevel: 3 })
+    .toBuffer();
 }
 
 type Pen = {

@@ -51,6 +51,9 @@ function asOutline({ text, x, y, size, weight, colour, anchor }: Line): string {
   return `<path transform="${place}" fill="${colour}" d="${d}"/>`;
 }
 
+const painted = (svg: string, scale: number) =>
+  new Resvg(svg, { fitTo: { mode: 'zoom', value: scale }, font: { loadSystemFonts: false } }).render();
+
 /**
  * A picture drawn top-left to bottom-right in CSS pixels. Nothing is measured back from the drawing: text is
  * wrapped with the font's own widths before it is placed.
@@ -125,16 +128,21 @@ export class Sheet {
 
   /** The drawing as PNG, `scale` device pixels to the CSS pixel. */
   png(height: number, scale = 2): Uint8Array {
-    const drawn = new Resvg(this.#drawn(Math.ceil(height), asOutline), {
-      fitTo: { mode: 'zoom', value: scale },
-      font: { loadSystemFonts: false },
-    });
-    return drawn.render().asPng();
+    return painted(this.#drawn(Math.ceil(height), asOutline), scale).asPng();
   }
 
-  #drawn(height: number, line: (line: Line) => string): string {
+  /** The drawing without its paper, as RGBA rows (8 bits, premultiplied), to be laid over a photo. */
+  overlay(
+    height: number,
+    scale = 2,
+  ): { readonly data: Uint8Array; readonly width: number; readonly height: number } {
+    const { pixels, width, height: rows } = painted(this.#drawn(Math.ceil(height), asOutline, 'none'), scale);
+    return { data: pixels, width, height: rows };
+  }
+
+  #drawn(height: number, line: (line: Line) => string, paper = PAPER): string {
     const size = `width="${this.width}" height="${round(height)}"`;
     const parts = this.#parts.map(part => (typeof part === 'string' ? part : line(part)));
-    return `<svg xmlns="http://www.w3.org/2000/svg" ${size}><rect ${size} fill="${PAPER}"/>${parts.join('')}</svg>`;
+    return `<svg xmlns="http://www.w3.org/2000/svg" ${size}><rect ${size} fill="${paper}"/>${parts.join('')}</svg>`;
   }
 }

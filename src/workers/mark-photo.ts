@@ -13,7 +13,7 @@ export type PhotoToMark = {
  * The photo with what was seen outlined and numbered, as PNG: finding `i` of the reading gets number `i + 1` and
  * `labels[i]` in the legend. A finding whose label is missing is left out.
  */
-export function markPhoto({ photo, reading, title, labels }: PhotoToMark): Uint8Array {
+export function markPhoto({ photo, reading, title, labels }: PhotoToMark): Promise<Uint8Array> {
   return drawMarkedPhoto({
     photo: { bytes: photo.jpeg, width: photo.width, height: photo.height },
     title,

@@ -36,7 +36,7 @@ async function answered() {
     const before = process.cpuUsage();
     const began = performance.now();
     const { reading, photo } = await readPhoto({ bytes });
-    markPhoto({ photo, reading, title: 'What I see', labels: reading.findings.map(({ id }) => id) });
+    await markPhoto({ photo, reading, title: 'What I see', labels: reading.findings.map(({ id }) => id) });
     clock.push(performance.now() - began);
     const { user, system } = process.cpuUsage(before);
     times.push((user + system) / 1000);

@@ -41,7 +41,12 @@ async function drawn(marks: readonly Mark[]) {
   const bytes = await sharp({ create: { width: 600, height: 400, channels: 3, background: '#d8c8b0' } })
     .jpeg({ quality: 100 })
     .toBuffer();
-  const png = drawMarkedPhoto({ photo: { bytes, width: 600, height: 400 }, title: 'Seen', bars: [], marks });
+  const png = await drawMarkedPhoto({
+    photo: { bytes, width: 600, height: 400 },
+    title: 'Seen',
+    bars: [],
+    marks,
+  });
   const { data, info } = await sharp(png).removeAlpha().raw().toBuffer({ resolveWithObject: true });
   return { data, ...info };
 }
