@@ -19,7 +19,7 @@ const WORDS = [
   'engine/text/option-line.ts',
   'engine/text/option-value.ts',
   'words/locales.ts',
-  ...LANGUAGES.map(language => `words/${language}/page.ts`),
+  ...LANGUAGES.map(language => `words/${language}/fronts/page.ts`),
 ];
 
 /**
