@@ -1,6 +1,6 @@
 import type { Carrier } from '../../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../../engine/dosing/cautions.ts';
-import type { HarmfulLiquid } from '../../../engine/text/carrier-name.ts';
+import type { HarmfulLiquid } from '../../../engine/text/names/carrier-name.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { quantities } from '../quantities.ts';

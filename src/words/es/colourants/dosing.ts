@@ -1,6 +1,6 @@
 import type { Carrier } from '../../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../../engine/dosing/cautions.ts';
-import type { HarmfulLiquid } from '../../../engine/text/carrier-name.ts';
+import type { HarmfulLiquid } from '../../../engine/text/names/carrier-name.ts';
 import type * as en from '../../en/colourants/dosing.ts';
 import { numbersIn } from '../../numbers.ts';
 import { quantities } from '../quantities.ts';

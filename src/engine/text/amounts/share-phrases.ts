@@ -1,6 +1,6 @@
-import { plainText } from '../quantities/number.ts';
-import { knowsColour } from './known-colours.ts';
-import { namesIn, percentsMarked, ratioIn } from './listed-names.ts';
+import { plainText } from '../../quantities/number.ts';
+import { knowsColour } from '../colours/known-colours.ts';
+import { namesIn, percentsMarked, ratioIn } from '../names/listed-names.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
 /** Named parts of a whole, in both languages, longest first. */

@@ -1,4 +1,4 @@
-import { distance } from './edit-distance.ts';
+import { distance } from '../spelling/edit-distance.ts';
 
 /** The `most` names closest in spelling to what was typed, closest first. */
 export function nearestNames(typed: string, names: readonly string[], most: number): readonly string[] {

@@ -1,4 +1,4 @@
-import { distance } from './edit-distance.ts';
+import { distance } from '../spelling/edit-distance.ts';
 
 /* Names that people give to things of their own, and which of them is meant by what somebody types. */
 

@@ -1,4 +1,4 @@
-import { foldedWords } from './fold.ts';
+import { foldedWords } from '../fold.ts';
 
 /** Acids of the kitchen and of labels; fatty acids and the acids of preservatives are too weak to count. */
 const NAMED =

@@ -1,5 +1,5 @@
 import { converter, formatHex } from 'culori';
-import { colourDifference, labOfHex } from '../colour/spectra/cielab.ts';
+import { colourDifference, labOfHex } from '../../colour/spectra/cielab.ts';
 import { FOLDED_WORDS } from './colour-lists.ts';
 
 /** A name found in a wish. */

@@ -1,4 +1,4 @@
-import { unitOfWord } from '../quantities/unit-words.ts';
+import { unitOfWord } from '../../quantities/unit-words.ts';
 
 /** A vowel with or without its accent. */
 const anyAccent = (words: string): string =>

@@ -1,4 +1,4 @@
-import { chatSpelt } from './chat-spelling.ts';
+import { chatSpelt } from '../spelling/chat-spelling.ts';
 import { figuresOf } from './number-words.ts';
 
 /** Units that a part or an article stands before, in both languages; short marks only where no word is like them. */

@@ -1,14 +1,14 @@
-import { knownOil } from '../batch/oils/find-oil.ts';
-import type { Carrier } from '../colourants/colourant.ts';
-import { refuse } from '../refusal.ts';
+import { knownOil } from '../../batch/oils/find-oil.ts';
+import type { Carrier } from '../../colourants/colourant.ts';
+import { refuse } from '../../refusal.ts';
+import { cut } from '../cut.ts';
+import { foldedWords } from '../fold.ts';
 import { acidIn } from './acid-words.ts';
-import { cut } from './cut.ts';
-import { foldedWords } from './fold.ts';
 
 /** Why a liquid wets no colour. */
 export type HarmfulLiquid = 'acid' | 'bleach' | 'lye' | 'petroleum';
 
-declare module '../refusal.ts' {
+declare module '../../refusal.ts' {
   interface Reasons {
     /** A scent is no wetting liquid: what it does to the batter is another matter. */
     'carrier-is-fragrance': { text: string };

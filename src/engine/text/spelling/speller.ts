@@ -1,5 +1,5 @@
 import { distance, slipsIn } from './edit-distance.ts';
-import { type DeleteIndex, deleteIndex, shortened } from './spelling/symmetric-delete.ts';
+import { type DeleteIndex, deleteIndex, shortened } from './symmetric-delete.ts';
 
 /** Finds the word of a fixed list that a misspelling was meant for; the list is indexed once. */
 export type Speller = (word: string) => string | undefined;

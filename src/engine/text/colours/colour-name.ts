@@ -1,7 +1,10 @@
-import { parseColour } from '../quantities/colour.ts';
-import { excerpt } from '../quantities/excerpt.ts';
-import { Refusal, refuse } from '../refusal.ts';
-import { nearestNames } from './closest-name.ts';
+import { parseColour } from '../../quantities/colour.ts';
+import { excerpt } from '../../quantities/excerpt.ts';
+import { Refusal, refuse } from '../../refusal.ts';
+import { nearestNames } from '../names/closest-name.ts';
+import { wordMeant } from '../spelling/respelt.ts';
+import { COMMON_WORDS } from '../spelling/trade-words.ts';
+import { wordSpeller } from '../spelling/word-speller.ts';
 import { comparedIn, longestName, turnedIn } from './colour-comparisons.ts';
 import {
   FOLDED_WORDS,
@@ -25,9 +28,6 @@ import {
   thingOfHue,
 } from './colour-shades.ts';
 import { COLOUR_WORDS } from './colour-words.ts';
-import { wordMeant } from './spelling/respelt.ts';
-import { COMMON_WORDS } from './spelling/trade-words.ts';
-import { wordSpeller } from './spelling/word-speller.ts';
 
 /** A colour as it was named: what was understood, and whether a slip of the finger was put right for it. */
 export type NamedColour = {

@@ -1,6 +1,6 @@
-import { plainText } from '../quantities/number.ts';
-import { unitOfWord, unitSize } from '../quantities/unit-words.ts';
-import { MEASURES } from '../quantities/units.ts';
+import { plainText } from '../../quantities/number.ts';
+import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
+import { MEASURES } from '../../quantities/units.ts';
 import { hedged, unframed } from './amount-remarks.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 

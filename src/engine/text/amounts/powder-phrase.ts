@@ -1,12 +1,12 @@
-import { type Amount, parseAmount } from '../quantities/amount.ts';
-import { plainText } from '../quantities/number.ts';
-import { POUND_G } from '../quantities/units.ts';
-import { Refusal, refuse } from '../refusal.ts';
+import { type Amount, parseAmount } from '../../quantities/amount.ts';
+import { plainText } from '../../quantities/number.ts';
+import { POUND_G } from '../../quantities/units.ts';
+import { Refusal, refuse } from '../../refusal.ts';
+import { cut } from '../cut.ts';
 import { amountPhrase } from './amount-phrases.ts';
-import { cut } from './cut.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
-declare module '../refusal.ts' {
+declare module '../../refusal.ts' {
   interface Reasons {
     'powder-without-amount': { text: string };
   }

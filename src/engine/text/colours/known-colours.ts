@@ -1,4 +1,4 @@
-import { colourantsNamed } from '../colourants/find.ts';
+import { colourantsNamed } from '../../colourants/find.ts';
 import { foldedColour, isColourWord } from './colour-lists.ts';
 
 const BEFORE =
