@@ -1,5 +1,5 @@
-import type { Language } from '../words/sentence.ts';
-import type { Reply } from './reply.ts';
+import type { Language } from '../../words/sentence.ts';
+import type { Reply } from '../reply.ts';
 
 /** Where a group is told things, and in which language. */
 export type Place = { readonly group: string; readonly channel: string; readonly language: Language };

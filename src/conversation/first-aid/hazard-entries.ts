@@ -1,4 +1,4 @@
-import type { EntryKind } from '../engine/hazards/index.ts';
+import type { EntryKind } from '../../engine/hazards/index.ts';
 
 const words = ['words'] as const;
 const colourant = ['words', 'colourant'] as const;

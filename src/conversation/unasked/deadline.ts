@@ -1,6 +1,6 @@
-import type { Due } from '../records/dues.ts';
-import type { Store } from '../records/store.ts';
-import type { Workers } from '../workers/workers.ts';
+import type { Due } from '../../records/dues.ts';
+import type { Store } from '../../records/store.ts';
+import type { Workers } from '../../workers/workers.ts';
 import type { Outbox } from './outbox.ts';
 
 /** What there is to act with when a time has come: nobody has asked, so there is no context. */

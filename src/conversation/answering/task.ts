@@ -1,17 +1,17 @@
-import { refuse } from '../engine/refusal.ts';
-import { nearestNames } from '../engine/text/names/closest-name.ts';
-import { isCallForHelp } from './call-for-help.ts';
-import { type ResponseMode, seenByFor } from './command.ts';
-import type { Context } from './context.ts';
-import type { Conversation } from './conversation.ts';
-import { open } from './follow.ts';
-import type { Question } from './question.ts';
-import type { CommandRegistry } from './registry.ts';
-import type { Form, Reply } from './reply.ts';
-import { holderOf } from './sealed.ts';
-import { offerCommands, takeOrOffer, whichOneFollowUps } from './typed/which-one.ts';
+import { refuse } from '../../engine/refusal.ts';
+import { nearestNames } from '../../engine/text/names/closest-name.ts';
+import { type ResponseMode, seenByFor } from '../command.ts';
+import type { Context } from '../context.ts';
+import type { Conversation } from '../conversation.ts';
+import { isCallForHelp } from '../first-aid/call-for-help.ts';
+import { open } from '../follow-ups/follow.ts';
+import { holderOf } from '../follow-ups/sealed.ts';
+import type { Question } from '../question.ts';
+import type { CommandRegistry } from '../registry/registry.ts';
+import type { Form, Reply } from '../reply.ts';
+import { offerCommands, takeOrOffer, whichOneFollowUps } from '../typed/which-one.ts';
 
-declare module '../engine/refusal.ts' {
+declare module '../../engine/refusal.ts' {
   interface Reasons {
     'command-unknown': { typed: string; nearest: readonly string[] };
   }

@@ -1,10 +1,10 @@
-import { preferencesOf } from '../records/preferences.ts';
-import type { ResponseMode, SeenBy } from './command.ts';
+import { preferencesOf } from '../../records/preferences.ts';
+import type { ResponseMode, SeenBy } from '../command.ts';
+import type { Conversation } from '../conversation.ts';
+import { checkLegible } from '../faces/legible.ts';
+import { emergenciesIn, freeTexts } from '../first-aid/first-aid.ts';
+import type { Origin, Question } from '../question.ts';
 import { contextOf } from './context-of.ts';
-import type { Conversation } from './conversation.ts';
-import { checkLegible } from './faces/legible.ts';
-import { emergenciesIn, freeTexts } from './first-aid.ts';
-import type { Origin, Question } from './question.ts';
 import { findTask } from './task.ts';
 
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */

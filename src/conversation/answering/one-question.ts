@@ -1,9 +1,9 @@
-import { inTimeForOne } from '../records/in-time.ts';
-import { lookedAfter } from '../records/privacy/looked-after.ts';
-import { readOnce } from '../records/read-once.ts';
-import type { Store } from '../records/store.ts';
-import type { Conversation } from './conversation.ts';
-import type { Origin } from './question.ts';
+import { inTimeForOne } from '../../records/in-time.ts';
+import { lookedAfter } from '../../records/privacy/looked-after.ts';
+import { readOnce } from '../../records/read-once.ts';
+import type { Store } from '../../records/store.ts';
+import type { Conversation } from '../conversation.ts';
+import type { Origin } from '../question.ts';
 
 /** Stores that are made for one question already. */
 const made = new WeakSet<Store>();

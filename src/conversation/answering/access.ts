@@ -1,8 +1,8 @@
-import { refuse } from '../engine/refusal.ts';
-import { groupSettings } from '../records/group.ts';
-import type { Context } from './context.ts';
+import { refuse } from '../../engine/refusal.ts';
+import { groupSettings } from '../../records/group.ts';
+import type { Context } from '../context.ts';
 
-declare module '../engine/refusal.ts' {
+declare module '../../engine/refusal.ts' {
   interface Reasons {
     'stewards-only': Record<string, never>;
   }

@@ -1,7 +1,7 @@
-import { isTakenBack } from '../engine/hazards/index.ts';
-import { unaccented } from '../engine/text/unaccented.ts';
-import type { Words } from '../words/index.ts';
-import type { Form, Problem, Reply } from './reply.ts';
+import { isTakenBack } from '../../engine/hazards/index.ts';
+import { unaccented } from '../../engine/text/unaccented.ts';
+import type { Words } from '../../words/index.ts';
+import type { Form, Problem, Reply } from '../reply.ts';
 
 /** What is typed for a command by who needs help and knows no command's name. */
 const CALL =

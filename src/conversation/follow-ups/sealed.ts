@@ -1,7 +1,7 @@
-import type { Conversation } from './conversation.ts';
+import type { Conversation } from '../conversation.ts';
+import type { Origin } from '../question.ts';
+import type { Choice, Form, Problem, Reply } from '../reply.ts';
 import { type Follow, type Holder, seal } from './follow.ts';
-import type { Origin } from './question.ts';
-import type { Choice, Form, Problem, Reply } from './reply.ts';
 
 export type Unspoken = Reply<string> | Form<string> | Problem;
 

@@ -1,7 +1,7 @@
 import { createHmac, randomBytes, timingSafeEqual } from 'node:crypto';
-import { refuse } from '../engine/refusal.ts';
+import { refuse } from '../../engine/refusal.ts';
 
-declare module '../engine/refusal.ts' {
+declare module '../../engine/refusal.ts' {
   interface Reasons {
     'follow-up-expired': Record<string, never>;
     'follow-up-not-yours': Record<string, never>;

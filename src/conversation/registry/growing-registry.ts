@@ -1,8 +1,8 @@
-import type { Command } from './command.ts';
-import type { DeadlineActs, DeadlineServices } from './deadline.ts';
-import { commonFollowUps } from './faces/open-fold.ts';
-import { followUpNameIn } from './follow.ts';
-import type { Question } from './question.ts';
+import type { Command } from '../command.ts';
+import { commonFollowUps } from '../faces/open-fold.ts';
+import { followUpNameIn } from '../follow-ups/follow.ts';
+import type { Question } from '../question.ts';
+import type { DeadlineActs, DeadlineServices } from '../unasked/deadline.ts';
 import { type CommandRegistry, commandFiles, indexCommands, loadCommand } from './registry.ts';
 
 /**

@@ -1,4 +1,4 @@
-import type { Answer } from './reply.ts';
+import type { Answer } from '../reply.ts';
 
 const acts = new WeakMap<Answer, () => Promise<void>>();
 

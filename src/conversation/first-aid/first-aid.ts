@@ -6,15 +6,15 @@ import {
   type EmergencyId,
   helpFor,
   readEmergencies,
-} from '../engine/hazards/index.ts';
-import { LANGUAGES } from '../engine/language.ts';
-import { isAskedGenerally } from '../engine/questions/lye/asked-generally.ts';
-import { type Words, wordsIn } from '../words/index.ts';
-import type { Language } from '../words/sentence.ts';
-import { followUp } from './command.ts';
-import type { Origin, Question } from './question.ts';
-import type { CommandRegistry } from './registry.ts';
-import type { Block, Reply } from './reply.ts';
+} from '../../engine/hazards/index.ts';
+import { LANGUAGES } from '../../engine/language.ts';
+import { isAskedGenerally } from '../../engine/questions/lye/asked-generally.ts';
+import { type Words, wordsIn } from '../../words/index.ts';
+import type { Language } from '../../words/sentence.ts';
+import { followUp } from '../command.ts';
+import type { Origin, Question } from '../question.ts';
+import type { CommandRegistry } from '../registry/registry.ts';
+import type { Block, Reply } from '../reply.ts';
 
 /** More than this at once is no help to anybody in a hurry. */
 const MOST_SHOWN = 3;

@@ -1,12 +1,12 @@
-import { wordsIn } from '../words/index.ts';
+import { wordsIn } from '../../words/index.ts';
+import { type Action, type Command, isAction } from '../command.ts';
+import type { Context, Listed } from '../context.ts';
+import type { Conversation } from '../conversation.ts';
+import type { Given, Origin } from '../question.ts';
+import { typedValue } from '../typed/typed-value.ts';
+import { takeOrOffer } from '../typed/which-one.ts';
 import { requireSteward } from './access.ts';
-import { type Action, type Command, isAction } from './command.ts';
-import type { Context, Listed } from './context.ts';
-import type { Conversation } from './conversation.ts';
-import type { Given, Origin } from './question.ts';
 import { unknownCommand } from './task.ts';
-import { typedValue } from './typed/typed-value.ts';
-import { takeOrOffer } from './typed/which-one.ts';
 
 export const contextOf = (
   origin: Origin,

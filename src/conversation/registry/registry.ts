@@ -1,10 +1,10 @@
 import { readdir } from 'node:fs/promises';
-import type { Action, Command, FollowUp, MenuEntry } from './command.ts';
-import { isAction } from './command.ts';
-import type { DeadlineAct, DeadlineActs, DeadlineServices } from './deadline.ts';
-import { commonFollowUps } from './faces/open-fold.ts';
-import type { FollowTarget } from './follow.ts';
-import type { Question } from './question.ts';
+import type { Action, Command, FollowUp, MenuEntry } from '../command.ts';
+import { isAction } from '../command.ts';
+import { commonFollowUps } from '../faces/open-fold.ts';
+import type { FollowTarget } from '../follow-ups/follow.ts';
+import type { Question } from '../question.ts';
+import type { DeadlineAct, DeadlineActs, DeadlineServices } from '../unasked/deadline.ts';
 
 /** Every command there is, and every way into one. */
 export type CommandRegistry = {
