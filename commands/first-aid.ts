@@ -1,5 +1,5 @@
 import { action, command } from '../src/conversation/command.ts';
-import { firstAidReply, shareFirstAid } from '../src/conversation/first-aid.ts';
+import { firstAidReply, shareFirstAid } from '../src/conversation/first-aid/first-aid.ts';
 import { text } from '../src/conversation/option.ts';
 import {
   EMERGENCY_IDS,

@@ -1,6 +1,6 @@
 import type { Conversation } from './conversation/conversation.ts';
-import { GrowingRegistry } from './conversation/growing-registry.ts';
-import type { Outbox } from './conversation/outbox.ts';
+import { GrowingRegistry } from './conversation/registry/growing-registry.ts';
+import type { Outbox } from './conversation/unasked/outbox.ts';
 import { setLooks } from './deadlines/looks.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
 import type { Connection, Platform } from './discord/client.ts';

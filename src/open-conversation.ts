@@ -1,6 +1,6 @@
 import { pino } from 'pino';
 import type { Conversation } from './conversation/conversation.ts';
-import { type CommandRegistry, readCommands } from './conversation/registry.ts';
+import { type CommandRegistry, readCommands } from './conversation/registry/registry.ts';
 import type { Environment } from './environment.ts';
 import { StoreFailure } from './records/failure.ts';
 import { openStore } from './records/open.ts';

@@ -1,7 +1,7 @@
 import { rm } from 'node:fs/promises';
 import { answerOn } from './answer-on.ts';
 import { isBackupMode, runBackup } from './backup.ts';
-import { readCommands } from './conversation/registry.ts';
+import { readCommands } from './conversation/registry/registry.ts';
 import type { Platform } from './discord/client.ts';
 import { endAtOnce } from './end-at-once.ts';
 import { Refusal } from './engine/refusal.ts';

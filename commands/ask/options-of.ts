@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import type { Reading } from '../../src/engine/questions/read.ts';
 import { shareOfBatter } from '../../src/engine/questions/share-of-batter.ts';
-import { acidIn } from '../../src/engine/text/acid-words.ts';
+import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 
 /** Questions of what a colour bears, in which an acid beside an ultramarine decides. */
 const BEARING: ReadonlySet<string> = new Set(['survives-lye', 'law', 'wet']);

@@ -1,5 +1,5 @@
-import type { DeadlineAct, DeadlineActs, DeadlineServices } from '../../src/conversation/deadline.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
+import type { DeadlineAct, DeadlineActs, DeadlineServices } from '../../src/conversation/unasked/deadline.ts';
 import {
   DAY,
   isInTime,

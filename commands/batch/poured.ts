@@ -7,7 +7,7 @@ import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.t
 import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { cut } from '../../src/engine/text/cut.ts';
-import { foldName } from '../../src/engine/text/own-names.ts';
+import { foldName } from '../../src/engine/text/names/own-names.ts';
 import { colourJar } from '../../src/presenting/colour/jars.ts';
 import {
   keepPhoto,

@@ -1,7 +1,7 @@
 /** What stands beside the announcement of a challenge: a thread to talk in, and its deadlines in the calendar. */
 
-import type { DeadlineServices } from '../../src/conversation/deadline.ts';
-import type { Appointment, Posted } from '../../src/conversation/outbox.ts';
+import type { DeadlineServices } from '../../src/conversation/unasked/deadline.ts';
+import type { Appointment, Posted } from '../../src/conversation/unasked/outbox.ts';
 import type { Challenge } from '../../src/engine/challenges/challenge.ts';
 import {
   asOf,

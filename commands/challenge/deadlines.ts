@@ -1,4 +1,4 @@
-import type { DeadlineAct, DeadlineServices } from '../../src/conversation/deadline.ts';
+import type { DeadlineAct, DeadlineServices } from '../../src/conversation/unasked/deadline.ts';
 import type { Phase } from '../../src/engine/challenges/events.ts';
 import {
   asOf,

@@ -1,6 +1,6 @@
-import type { DeadlineServices } from '../../src/conversation/deadline.ts';
-import type { Place, Posted } from '../../src/conversation/outbox.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { DeadlineServices } from '../../src/conversation/unasked/deadline.ts';
+import type { Place, Posted } from '../../src/conversation/unasked/outbox.ts';
 import {
   type ChallengeScope,
   keepPost,

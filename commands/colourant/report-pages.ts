@@ -1,4 +1,4 @@
-import type { Follow } from '../../src/conversation/follow.ts';
+import type { Follow } from '../../src/conversation/follow-ups/follow.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
 import {
   evidenceLines,

@@ -1,6 +1,6 @@
 import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
-import type { Follow } from '../../src/conversation/follow.ts';
+import type { Follow } from '../../src/conversation/follow-ups/follow.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
 import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { FINDINGS, type FindingId } from '../../src/engine/flaws/findings.ts';

@@ -15,8 +15,8 @@ import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { parseStrength, type Strength, splitStrength } from '../../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { amountPhrase } from '../../src/engine/text/amount-phrases.ts';
-import { carrierNamed } from '../../src/engine/text/carrier-name.ts';
+import { amountPhrase } from '../../src/engine/text/amounts/amount-phrases.ts';
+import { carrierNamed } from '../../src/engine/text/names/carrier-name.ts';
 import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
 import {
   doseBlocks,

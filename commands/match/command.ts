@@ -2,7 +2,7 @@ import { action, command } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { choice, picture, text, whole, yesNo } from '../../src/conversation/option.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { readColour } from '../../src/engine/text/colour-name.ts';
+import { readColour } from '../../src/engine/text/colours/colour-name.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
 import { matchReply, targetOf } from './answer.ts';
 import { matchFollowUps } from './follow-ups.ts';

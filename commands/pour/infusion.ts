@@ -7,7 +7,7 @@ import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { readDecimal } from '../../src/engine/quantities/number.ts';
 import { parseStock } from '../../src/engine/quantities/stock.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { readColour } from '../../src/engine/text/colour-name.ts';
+import { readColour } from '../../src/engine/text/colours/colour-name.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 
 declare module '../../src/engine/refusal.ts' {

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import { action, commandGroup, followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
-import type { DeadlineActs, DeadlineServices } from '../../src/conversation/deadline.ts';
 import { choice } from '../../src/conversation/option.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import type { DeadlineActs, DeadlineServices } from '../../src/conversation/unasked/deadline.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { HOUSE } from '../../src/records/dues.ts';
 import { erase } from '../../src/records/privacy/erase.ts';

@@ -1,4 +1,4 @@
-import { isSteward } from '../../src/conversation/access.ts';
+import { isSteward } from '../../src/conversation/answering/access.ts';
 import { action, commandGroup, type Suggestion } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';

@@ -4,7 +4,7 @@ import { text } from '../../src/conversation/option.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { refuse } from '../../src/engine/refusal.ts';
-import { readColour } from '../../src/engine/text/colour-name.ts';
+import { readColour } from '../../src/engine/text/colours/colour-name.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import {

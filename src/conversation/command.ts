@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import type { Phrase } from '../words/sentence.ts';
 import type { Context, Sent } from './context.ts';
-import type { DeadlineActs, DeadlineServices } from './deadline.ts';
 import { type DeclaredOption, declaredOptions } from './declared.ts';
-import type { Follow, FollowTarget } from './follow.ts';
+import type { Follow, FollowTarget } from './follow-ups/follow.ts';
 import type { Given, Pointed } from './question.ts';
 import type { Form, Reply } from './reply.ts';
 import { validArgs, validOptions } from './typed/validate.ts';
+import type { DeadlineActs, DeadlineServices } from './unasked/deadline.ts';
 
 /** Who sees the answer. Fixed by the declaration, because it must be known before the answer is. */
 export type SeenBy = 'asker' | 'group';

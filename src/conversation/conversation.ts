@@ -1,5 +1,5 @@
 import type { Services } from './context.ts';
-import type { CommandRegistry } from './registry.ts';
+import type { CommandRegistry } from './registry/registry.ts';
 
 /** Everything a question needs to be answered; one for the whole process. */
 export type Conversation = {

@@ -1,5 +1,5 @@
 import type { Language } from '../words/sentence.ts';
-import type { Follow } from './follow.ts';
+import type { Follow } from './follow-ups/follow.ts';
 
 /** The folds an answer may have, in the order they are offered. */
 export const FOLDS = [

@@ -1,4 +1,4 @@
-import type { Outbox } from '../conversation/outbox.ts';
+import type { Outbox } from '../conversation/unasked/outbox.ts';
 import { HOUSE } from '../records/dues.ts';
 import { sweepDue } from '../records/privacy/retention.ts';
 import type { Store } from '../records/store.ts';

@@ -1,4 +1,4 @@
-import type { DeadlineActs } from '../conversation/deadline.ts';
+import type { DeadlineActs } from '../conversation/unasked/deadline.ts';
 import type { Shards } from '../records/due-buckets.ts';
 import { type Due, dropDue, duesBy } from '../records/dues.ts';
 import { leaveGroup, leftGroups, rejoinGroup } from '../records/left-groups.ts';

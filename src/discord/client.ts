@@ -10,7 +10,7 @@ import {
 } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Conversation } from '../conversation/conversation.ts';
-import { followUpNameIn } from '../conversation/follow.ts';
+import { followUpNameIn } from '../conversation/follow-ups/follow.ts';
 import type { Question } from '../conversation/question.ts';
 import type { Answer } from '../conversation/reply.ts';
 import { attachmentOrigins } from './download.ts';

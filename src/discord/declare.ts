@@ -11,7 +11,7 @@ import {
 } from 'discord.js';
 import { type Action, type Command, isAction } from '../conversation/command.ts';
 import type { DeclaredOption } from '../conversation/declared.ts';
-import type { CommandRegistry } from '../conversation/registry.ts';
+import type { CommandRegistry } from '../conversation/registry/registry.ts';
 import { LOCALES } from '../words/locales.ts';
 import type { Language, Phrase } from '../words/sentence.ts';
 

@@ -12,9 +12,9 @@ import {
   Status,
 } from 'discord.js';
 import type { Conversation } from '../conversation/conversation.ts';
-import type { Appointment, Outbox, Place } from '../conversation/outbox.ts';
+import { sealedPost } from '../conversation/follow-ups/sealed.ts';
 import type { Reply } from '../conversation/reply.ts';
-import { sealedPost } from '../conversation/sealed.ts';
+import type { Appointment, Outbox, Place } from '../conversation/unasked/outbox.ts';
 import { cut } from '../engine/text/cut.ts';
 import { wordsIn } from '../words/index.ts';
 import { payloadOf } from './render.ts';

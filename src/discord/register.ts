@@ -1,6 +1,6 @@
 import { isDeepStrictEqual } from 'node:util';
 import { type APIApplicationCommand, type APIPartialGuild, REST, Routes } from 'discord.js';
-import type { CommandRegistry } from '../conversation/registry.ts';
+import type { CommandRegistry } from '../conversation/registry/registry.ts';
 import { declarations } from './declare.ts';
 import { inviteLink } from './invite.ts';
 

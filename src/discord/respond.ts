@@ -1,11 +1,11 @@
 import { type AutocompleteInteraction, DiscordAPIError, InteractionWebhook, MessageFlags } from 'discord.js';
-import { arrived } from '../conversation/arrival.ts';
+import { arrived } from '../conversation/answering/arrival.ts';
+import { forOneQuestion } from '../conversation/answering/one-question.ts';
+import { responseModeOf, seenByOf } from '../conversation/answering/response-mode.ts';
 import type { Conversation } from '../conversation/conversation.ts';
-import { forOneQuestion } from '../conversation/one-question.ts';
 import type { Question } from '../conversation/question.ts';
 import { receive, suggest } from '../conversation/receive.ts';
 import type { Answer } from '../conversation/reply.ts';
-import { responseModeOf, seenByOf } from '../conversation/response-mode.ts';
 import { cut } from '../engine/text/cut.ts';
 import { wordsIn } from '../words/index.ts';
 import { modalOf } from './form.ts';

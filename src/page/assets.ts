@@ -16,10 +16,10 @@ const TYPES: Readonly<Record<string, string>> = {
 /** The words of the page, its languages and how a line is read are the only modules outside its folder that the browser loads. */
 const WORDS = [
   'engine/language.ts',
-  'engine/text/option-line.ts',
-  'engine/text/option-value.ts',
+  'engine/text/lines/option-line.ts',
+  'engine/text/lines/option-value.ts',
   'words/locales.ts',
-  ...LANGUAGES.map(language => `words/${language}/page.ts`),
+  ...LANGUAGES.map(language => `words/${language}/fronts/page.ts`),
 ];
 
 /**

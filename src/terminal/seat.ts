@@ -1,5 +1,5 @@
 import { randomInt } from 'node:crypto';
-import { arrived } from '../conversation/arrival.ts';
+import { arrived } from '../conversation/answering/arrival.ts';
 import type { Action } from '../conversation/command.ts';
 import type { Conversation } from '../conversation/conversation.ts';
 import type { Given, Question } from '../conversation/question.ts';

@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { isCallForHelp } from '../../src/conversation/call-for-help.ts';
 import type { Conversation } from '../../src/conversation/conversation.ts';
+import { isCallForHelp } from '../../src/conversation/first-aid/call-for-help.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import { receive } from '../../src/conversation/receive.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { EMERGENCY_IDS } from '../../src/engine/hazards/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { wordsIn } from '../../src/words/index.ts';

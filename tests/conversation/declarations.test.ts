@@ -2,7 +2,7 @@ import { readdirSync } from 'node:fs';
 import { SlashCommandBuilder } from 'discord.js';
 import { describe, expect, test } from 'vitest';
 import { type Action, isAction } from '../../src/conversation/command.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import type { Phrase } from '../../src/words/sentence.ts';
 
 const folder = new URL('../../commands/', import.meta.url);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
-import { open, seal } from '../../src/conversation/follow.ts';
+import { open, seal } from '../../src/conversation/follow-ups/follow.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 
 const key = new Uint8Array(32).fill(1);

@@ -1,9 +1,9 @@
 import { describe, expect, it, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
-import { seal } from '../../src/conversation/follow.ts';
+import { seal } from '../../src/conversation/follow-ups/follow.ts';
 import type { Attachment, Given, Question } from '../../src/conversation/question.ts';
 import { receive } from '../../src/conversation/receive.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { sharedWorkers } from '../workers/shared.ts';
 import { emptyStore } from './empty-store.ts';
 

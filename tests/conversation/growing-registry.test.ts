@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import { responseModeOf } from '../../src/conversation/answering/response-mode.ts';
 import type { Conversation } from '../../src/conversation/conversation.ts';
-import { firstAidFor } from '../../src/conversation/first-aid.ts';
-import { GrowingRegistry } from '../../src/conversation/growing-registry.ts';
+import { firstAidFor } from '../../src/conversation/first-aid/first-aid.ts';
 import type { Question } from '../../src/conversation/question.ts';
-import { indexCommands, readCommands } from '../../src/conversation/registry.ts';
-import { responseModeOf } from '../../src/conversation/response-mode.ts';
+import { GrowingRegistry } from '../../src/conversation/registry/growing-registry.ts';
+import { indexCommands, readCommands } from '../../src/conversation/registry/registry.ts';
 import { wordsIn } from '../../src/words/index.ts';
 
 const folder = new URL('../../commands/', import.meta.url);

@@ -5,7 +5,7 @@ import type { Conversation } from '../../src/conversation/conversation.ts';
 import type { DeclaredOption } from '../../src/conversation/declared.ts';
 import type { Given, OptionValue, Question } from '../../src/conversation/question.ts';
 import { firstAidForWords, receive, suggest } from '../../src/conversation/receive.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { leastCpu } from '../cpu-time.ts';
 import { PATIENT } from '../records/patience.ts';

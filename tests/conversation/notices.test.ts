@@ -1,10 +1,10 @@
 import { afterEach, beforeEach, expect, test } from 'vitest';
-import { arrived } from '../../src/conversation/arrival.ts';
+import { arrived } from '../../src/conversation/answering/arrival.ts';
 import { action, command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import { text } from '../../src/conversation/option.ts';
 import { receive } from '../../src/conversation/receive.ts';
-import { indexCommands } from '../../src/conversation/registry.ts';
+import { indexCommands } from '../../src/conversation/registry/registry.ts';
 import { keepNotice, noticesFor } from '../../src/records/notices.ts';
 import { openStore } from '../../src/records/open.ts';
 import { prefer } from '../../src/records/preferences.ts';

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
+import { responseModeOf } from '../../src/conversation/answering/response-mode.ts';
 import { action, command, followUp } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import { choice, picture, several, text, whole, yesNo } from '../../src/conversation/option.ts';
 import type { Question } from '../../src/conversation/question.ts';
 import { receive, suggest } from '../../src/conversation/receive.ts';
-import { indexCommands } from '../../src/conversation/registry.ts';
+import { indexCommands } from '../../src/conversation/registry/registry.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import { responseModeOf } from '../../src/conversation/response-mode.ts';
 import { StoreFailure } from '../../src/records/failure.ts';
 import { emptyStore } from './empty-store.ts';
 

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import { receive } from '../../src/conversation/receive.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { modalOf } from '../../src/discord/form.ts';
 import { payloadOf, problemPayload } from '../../src/discord/render.ts';
 import { openStore } from '../../src/records/open.ts';

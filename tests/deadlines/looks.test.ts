@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import type { Outbox } from '../../src/conversation/outbox.ts';
+import type { Outbox } from '../../src/conversation/unasked/outbox.ts';
 import { setLooks } from '../../src/deadlines/looks.ts';
 import { duesBy, HOUSE } from '../../src/records/dues.ts';
 import { openStore } from '../../src/records/open.ts';

@@ -65,7 +65,7 @@ export function pageInputs(): string {
       .sort();
   const files = [
     ...folder('src/page/browser/'),
-    ...['src/words/en/page.ts', 'src/presenting/dose.ts', 'src/demo/scenario.ts'].map(
+    ...['src/words/en/fronts/page.ts', 'src/presenting/dose.ts', 'src/demo/scenario.ts'].map(
       path => new URL(path, SOURCE).pathname,
     ),
   ];

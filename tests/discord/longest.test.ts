@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { wholeOf } from '../../src/conversation/faces/face.ts';
 import { formText, textOf } from '../../src/conversation/faces/plain-text.ts';
-import { followUpNameIn } from '../../src/conversation/follow.ts';
+import { followUpNameIn } from '../../src/conversation/follow-ups/follow.ts';
 import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { photographBar } from '../../src/demo/bar-photo.ts';
 import type { Control, Member, MessageView, OpenForm, Options, Outcome } from '../../src/loopback/index.ts';

@@ -1,9 +1,9 @@
 import { expect, test, vi } from 'vitest';
 import { checkIngredients } from '../../src/engine/stability/check.ts';
-import * as edits from '../../src/engine/text/edit-distance.ts';
+import * as edits from '../../src/engine/text/spelling/edit-distance.ts';
 
 // Counted, not timed; in a file of its own, since a spy needs modules that nobody has loaded.
-vi.mock('../../src/engine/text/edit-distance.ts', { spy: true });
+vi.mock('../../src/engine/text/spelling/edit-distance.ts', { spy: true });
 
 test('twice the text takes twice the comparisons, not four times', () => {
   const distance = vi.mocked(edits.distance);

@@ -1,7 +1,7 @@
 import { pino } from 'pino';
 import type { Command } from '../../src/conversation/command.ts';
 import type { Conversation } from '../../src/conversation/conversation.ts';
-import { indexCommands, readCommands } from '../../src/conversation/registry.ts';
+import { indexCommands, readCommands } from '../../src/conversation/registry/registry.ts';
 import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
 import { connect, type Watcher } from '../../src/discord/client.ts';
 import { discordOutbox } from '../../src/discord/post.ts';

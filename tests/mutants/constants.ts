@@ -110,7 +110,7 @@ const mutants: readonly Mutant[] = [
   },
   {
     what: 'a button anybody can press',
-    file: 'src/conversation/follow.ts',
+    file: 'src/conversation/follow-ups/follow.ts',
     from: "scope === 'a' ? asker : ''",
     to: "''",
     minds: 'tests/conversation',

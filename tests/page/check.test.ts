@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { checkOption } from '../../src/page/browser/check.ts';
 import type { Option } from '../../src/page/browser/declared.ts';
-import { page as say } from '../../src/words/en/page.ts';
+import { page as say } from '../../src/words/en/fronts/page.ts';
 
 const of = (kind: Option['kind'], over: Partial<Option> = {}): Option => ({
   name: 'bars',

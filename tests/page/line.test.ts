@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { quoted } from '../../src/engine/text/option-line.ts';
+import { quoted } from '../../src/engine/text/lines/option-line.ts';
 import { readLine, writeLine } from '../../src/page/browser/composer/line.ts';
 import type { Action, Option } from '../../src/page/browser/declared.ts';
 

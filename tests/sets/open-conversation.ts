@@ -1,5 +1,5 @@
 import type { Conversation } from '../../src/conversation/conversation.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { openStore } from '../../src/records/open.ts';
 import { signingKeyFile, signingKeyOf } from '../../src/records/signing-key.ts';
 import { PATIENT } from '../records/patience.ts';

@@ -11,9 +11,9 @@ import { type Portion, parsePortionRange } from '../../src/engine/quantities/amo
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { substanceNamed } from '../../src/engine/stability/names.ts';
-import { apart, colourNamed } from '../../src/engine/text/colour-name.ts';
+import { readPowder } from '../../src/engine/text/amounts/powder-phrase.ts';
+import { apart, colourNamed } from '../../src/engine/text/colours/colour-name.ts';
 import { fold } from '../../src/engine/text/fold.ts';
-import { readPowder } from '../../src/engine/text/powder-phrase.ts';
 import { respelt } from '../../src/engine/text/spelling/respelt.ts';
 import { askLine } from '../../src/terminal/seat.ts';
 

@@ -1,6 +1,6 @@
 import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { LYE_CAUTIONS } from '../../src/engine/batch/lye/lye-cautions.ts';
 import * as say from '../../src/words/en/index.ts';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { isAction } from '../../src/conversation/command.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { INTENTS, PERMISSIONS, SCOPES } from '../../src/discord/invite.ts';
 
 const registry = await readCommands(new URL('../../commands/', import.meta.url));

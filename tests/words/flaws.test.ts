@@ -3,8 +3,8 @@ import { CAUSE_IDS } from '../../src/engine/flaws/cause.ts';
 import { CAUSES } from '../../src/engine/flaws/causes.ts';
 import { FINDING_IDS, FINDINGS } from '../../src/engine/flaws/findings.ts';
 import { REMEDY_IDS } from '../../src/engine/flaws/remedies.ts';
-import { flaws as en } from '../../src/words/en/flaws.ts';
-import { flaws as es } from '../../src/words/es/flaws.ts';
+import { flaws as en } from '../../src/words/en/flaws/flaws.ts';
+import { flaws as es } from '../../src/words/es/flaws/flaws.ts';
 
 describe.each([
   ['English', en],

@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import { textOf } from '../../src/conversation/faces/plain-text.ts';
-import { readCommands } from '../../src/conversation/registry.ts';
+import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { practicalSpoons, SPOON_PARTS, SPOONS, teaspoonsIn } from '../../src/engine/quantities/spoons.ts';
 import { openStore } from '../../src/records/open.ts';
 import { askLine } from '../../src/terminal/seat.ts';

@@ -1,5 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Follow } from '../../../src/conversation/follow.ts';
+import type { Follow } from '../../../src/conversation/follow-ups/follow.ts';
 import type { Block, Choice, Reply } from '../../../src/conversation/reply.ts';
 import { hexOfLab } from '../../../src/engine/colour/spectra/cielab.ts';
 import { refuse } from '../../../src/engine/refusal.ts';

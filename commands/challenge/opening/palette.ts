@@ -10,7 +10,7 @@ import { USUAL_BASE } from '../../../src/engine/colour/reading/base-text.ts';
 import { hexOfLab, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 import { findColourant } from '../../../src/engine/colourants/find.ts';
 import { Refusal, refuse } from '../../../src/engine/refusal.ts';
-import { readColour } from '../../../src/engine/text/colour-name.ts';
+import { readColour } from '../../../src/engine/text/colours/colour-name.ts';
 import { sharedShelves } from '../../../src/records/group-shelves.ts';
 import { candidatesOf } from './shelf-candidates.ts';
 

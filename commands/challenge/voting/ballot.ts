@@ -1,5 +1,5 @@
 import type { Context } from '../../../src/conversation/context.ts';
-import type { Follow } from '../../../src/conversation/follow.ts';
+import type { Follow } from '../../../src/conversation/follow-ups/follow.ts';
 import type { Block, Choice, Reply } from '../../../src/conversation/reply.ts';
 import type { Challenge } from '../../../src/engine/challenges/challenge.ts';
 import type { Chosen } from '../../../src/engine/challenges/voting/voting.ts';

@@ -4,10 +4,10 @@ import { meet, metBefore } from '../../records/met.ts';
 import { preferencesOf } from '../../records/preferences.ts';
 import type { Store } from '../../records/store.ts';
 import type { Conversation } from '../conversation.ts';
-import type { Follow } from '../follow.ts';
+import type { Follow } from '../follow-ups/follow.ts';
+import { holderOf, signed } from '../follow-ups/sealed.ts';
 import type { Origin } from '../question.ts';
 import type { Caution, Choice, Next, Reply } from '../reply.ts';
-import { holderOf, signed } from '../sealed.ts';
 import { foldsOf, shortened } from './face.ts';
 import { askNext, openFold, packed } from './open-fold.ts';
 

@@ -6,7 +6,7 @@ import {
   OPENING,
   oneSpelling,
   quotedValue,
-} from '../../engine/text/option-line.ts';
+} from '../../engine/text/lines/option-line.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {

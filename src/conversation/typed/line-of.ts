@@ -1,4 +1,4 @@
-import { quoted } from '../../engine/text/option-line.ts';
+import { quoted } from '../../engine/text/lines/option-line.ts';
 import type { Given } from '../question.ts';
 
 /** A command with its options as it would be typed; files are left out. */

@@ -1,4 +1,4 @@
-import { numberTyped, yesNoTyped } from '../../engine/text/option-value.ts';
+import { numberTyped, yesNoTyped } from '../../engine/text/lines/option-value.ts';
 import type { DeclaredOption } from '../declared.ts';
 import type { OptionValue } from '../question.ts';
 

@@ -1,8 +1,8 @@
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
-import { amountPhrase, piecesOf } from '../text/amount-phrases.ts';
-import { spokenAmounts } from '../text/spoken-amounts.ts';
+import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
+import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { shown } from './shown.ts';

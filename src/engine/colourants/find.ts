@@ -2,8 +2,8 @@ import { refuseBatchPart, refuseNoColour } from '../hazards/colours/no-colour.ts
 import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
 import { cut } from '../text/cut.ts';
-import { distance } from '../text/edit-distance.ts';
 import { fold, foldedWords, wordSet } from '../text/fold.ts';
+import { distance } from '../text/spelling/edit-distance.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
 import { refuseMetal } from './metals.ts';

@@ -5,8 +5,8 @@ import { plainText, readDecimal } from '../quantities/number.ts';
 import { plainWord } from '../quantities/unit-words.ts';
 import { MEASURES, type Measures } from '../quantities/units.ts';
 import { Refusal, refuse } from '../refusal.ts';
-import { carrierNamed } from '../text/carrier-name.ts';
-import { spokenAmounts } from '../text/spoken-amounts.ts';
+import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
+import { carrierNamed } from '../text/names/carrier-name.ts';
 import type { Premix } from './request.ts';
 
 declare module '../refusal.ts' {

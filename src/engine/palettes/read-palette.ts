@@ -3,7 +3,7 @@ import { excerpt } from '../quantities/excerpt.ts';
 import { countOf } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { unfolded } from '../text/bounded.ts';
-import { readColour } from '../text/colour-name.ts';
+import { readColour } from '../text/colours/colour-name.ts';
 import { evenAlong } from './even-steps.ts';
 import { THEMES } from './themes.ts';
 

@@ -1,6 +1,6 @@
 import { refuse } from '../refusal.ts';
-import { amountPhrase } from '../text/amount-phrases.ts';
-import { withoutRemark } from '../text/amount-remarks.ts';
+import { amountPhrase } from '../text/amounts/amount-phrases.ts';
+import { withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
 import { type Unit, unitSize } from './unit-words.ts';

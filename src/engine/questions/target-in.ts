@@ -1,5 +1,5 @@
-import { foldedColour, isColourWord, openNames } from '../text/colour-lists.ts';
-import { colourNamed } from '../text/colour-name.ts';
+import { foldedColour, isColourWord, openNames } from '../text/colours/colour-lists.ts';
+import { colourNamed } from '../text/colours/colour-name.ts';
 import type { NamedThing } from './entities.ts';
 import type { Words } from './words-of.ts';
 

@@ -1,7 +1,7 @@
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
+import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { slipsAmong } from '../text/spelling/respelt.ts';
-import { spokenAmounts } from '../text/spoken-amounts.ts';
 import { unaccented } from '../text/unaccented.ts';
 import { kitchenColoursNamed } from './kitchen-colours.ts';
 

@@ -1,5 +1,5 @@
 import type { AlkaliBehaviour, Carrier, Colourant } from '../colourants/colourant.ts';
-import { acidIn } from '../text/acid-words.ts';
+import { acidIn } from '../text/names/acid-words.ts';
 import { type Entry, readEntries } from './entries.ts';
 import { underLaw } from './legal-share.ts';
 import { alike } from './like.ts';

@@ -1,8 +1,8 @@
 import { colourantsNamed } from '../colourants/find.ts';
 import { metalIn } from '../colourants/metals.ts';
-import { closestThing } from '../text/closest-name.ts';
-import { distance } from '../text/edit-distance.ts';
 import { fold, foldedWords } from '../text/fold.ts';
+import { closestThing } from '../text/names/closest-name.ts';
+import { distance } from '../text/spelling/edit-distance.ts';
 import { type Entry, readEntries } from './entries.ts';
 import { namesByLength, substanceNamed, substanceNumbered, substanceWithE } from './names.ts';
 import { substanceById } from './substances/index.ts';

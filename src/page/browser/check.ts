@@ -1,5 +1,5 @@
-import { numberTyped, yesNoTyped } from '../../engine/text/option-value.ts';
-import type { page } from '../../words/en/page.ts';
+import { numberTyped, yesNoTyped } from '../../engine/text/lines/option-value.ts';
+import type { page } from '../../words/en/fronts/page.ts';
 import type { Option } from './declared.ts';
 
 type Say = typeof page;

@@ -35,7 +35,7 @@ export type Media = { readonly url: string; readonly width?: number | null; read
 
 /** What the member can do with a message. Both resolve when the answer has come. */
 export type Hands = {
-  readonly say: typeof import('../../words/en/page.ts').page;
+  readonly say: typeof import('../../words/en/fronts/page.ts').page;
   press(customId: string, label: string): Promise<void>;
   choose(customId: string, values: readonly string[], label: string): Promise<void>;
 };

@@ -1,4 +1,4 @@
-import type { page } from '../../words/en/page.ts';
+import type { page } from '../../words/en/fronts/page.ts';
 import type { ShownForm } from '../model.ts';
 import type { Attached } from './api-client.ts';
 import type { Component } from './component.ts';

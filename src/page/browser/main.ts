@@ -1,5 +1,5 @@
-import { page as en } from '../../words/en/page.ts';
-import { page as es } from '../../words/es/page.ts';
+import { page as en } from '../../words/en/fronts/page.ts';
+import { page as es } from '../../words/es/fronts/page.ts';
 import type { Change, Command, PageAction, Seat, ShownForm, Snapshot } from '../model.ts';
 import { type Attached, allSeats, closeForms, listen, perform, suggestionsFor } from './api-client.ts';
 import { batterBand } from './batter.ts';

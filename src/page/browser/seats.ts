@@ -1,4 +1,4 @@
-import type { page } from '../../words/en/page.ts';
+import type { page } from '../../words/en/fronts/page.ts';
 import type { Language, Seat } from '../model.ts';
 import { takeNewSeat } from './api-client.ts';
 import { element, freshId } from './element.ts';

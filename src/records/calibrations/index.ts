@@ -6,7 +6,7 @@
 
 import { z } from 'zod';
 import type { ScaleBelief } from '../../engine/colour/calibration/test-bar.ts';
-import { foldName } from '../../engine/text/own-names.ts';
+import { foldName } from '../../engine/text/names/own-names.ts';
 import { calibrationBy, calibrationsOf, under } from '../keys.ts';
 import { moment, readable, recordKind, written } from '../record.ts';
 import { scaleBelief } from '../shelf/jars/calibration.ts';

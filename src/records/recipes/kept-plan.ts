@@ -3,7 +3,7 @@ import { coloursNamed, readPlan, withColours } from '../../engine/batch/planning
 import type { PlanRequest } from '../../engine/batch/request.ts';
 import { colourantById } from '../../engine/colourants/catalogue.ts';
 import { MEASURES, type Measures } from '../../engine/quantities/units.ts';
-import { exactlyNamed } from '../../engine/text/own-names.ts';
+import { exactlyNamed } from '../../engine/text/names/own-names.ts';
 import { calledByOwner } from '../shelf/called.ts';
 import { listShelf, type Shelf } from '../shelf/index.ts';
 import { findJar, type Jar, jarOf, knownOf } from '../shelf/jars/jar.ts';

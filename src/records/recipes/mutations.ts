@@ -1,5 +1,5 @@
 import { refuse } from '../../engine/refusal.ts';
-import { foldName } from '../../engine/text/own-names.ts';
+import { foldName } from '../../engine/text/names/own-names.ts';
 import {
   recipeIdempotency,
   recipe as recipeKey,

@@ -1,6 +1,6 @@
 import { refuse } from '../../engine/refusal.ts';
 import { cut } from '../../engine/text/cut.ts';
-import { foldName, nearestNamed } from '../../engine/text/own-names.ts';
+import { foldName, nearestNamed } from '../../engine/text/names/own-names.ts';
 import { recipes, sharedRecipes, under } from '../keys.ts';
 import { readable } from '../record.ts';
 import { everything, type Store } from '../store.ts';

@@ -1,5 +1,5 @@
 import { refuse } from '../../engine/refusal.ts';
-import { foldName } from '../../engine/text/own-names.ts';
+import { foldName } from '../../engine/text/names/own-names.ts';
 import { shelfIngredients, shelfItem, shelfLot, shelfLowMark, shelfName } from '../keys.ts';
 import { written } from '../record.ts';
 import { add, put, type Write } from '../store.ts';

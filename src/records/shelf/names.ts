@@ -5,7 +5,7 @@ import {
   LONGEST_NAME,
   maybeNamed,
   nearestNamed,
-} from '../../engine/text/own-names.ts';
+} from '../../engine/text/names/own-names.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {

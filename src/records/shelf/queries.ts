@@ -1,4 +1,4 @@
-import { nearestNamed } from '../../engine/text/own-names.ts';
+import { nearestNamed } from '../../engine/text/names/own-names.ts';
 import { pick } from './names.ts';
 import type { LedgerLine, Shelf, ShelfItem } from './shelf.ts';
 import { readLedger, readShelf } from './snapshot.ts';

@@ -1,4 +1,4 @@
-import { exactlyNamed, foldName } from '../../engine/text/own-names.ts';
+import { exactlyNamed, foldName } from '../../engine/text/names/own-names.ts';
 import {
   ledger,
   ledgerLine,

@@ -1,8 +1,8 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { nextDates } from '../../../commands/batch/dates.ts';
 import { batchActs } from '../../../commands/batch/deadlines.ts';
-import type { Outbox } from '../../../src/conversation/outbox.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
+import type { Outbox } from '../../../src/conversation/unasked/outbox.ts';
 import { startScheduler } from '../../../src/deadlines/scheduler.ts';
 import { listBatches } from '../../../src/records/batches/index.ts';
 import { duesBy } from '../../../src/records/dues.ts';

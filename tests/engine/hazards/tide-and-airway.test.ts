@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { firstAidReply } from '../../../src/conversation/first-aid.ts';
+import { firstAidReply } from '../../../src/conversation/first-aid/first-aid.ts';
 import { readEmergencies } from '../../../src/engine/hazards/index.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 

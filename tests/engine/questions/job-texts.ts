@@ -7,7 +7,7 @@ import { CLASSES, type Class } from '../../../src/engine/questions/learned/class
 import { featuresOf } from '../../../src/engine/questions/learned/features.ts';
 import { settled } from '../../../src/engine/questions/settled.ts';
 import { wordsOf } from '../../../src/engine/questions/words-of.ts';
-import { chatSpelt } from '../../../src/engine/text/chat-spelling.ts';
+import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
 import type { Lesson } from '../text/learned/fit.ts';
 import { phrasings } from './phrasings.ts';

@@ -2,7 +2,7 @@ import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { checkIngredients, componentsOf } from '../../../src/engine/stability/check.ts';
-import * as en from '../../../src/words/en/stability.ts';
+import * as en from '../../../src/words/en/colourants/stability.ts';
 import { heldOut } from './lists/held-out.ts';
 import { tuned } from './lists/tuned.ts';
 

@@ -7,7 +7,7 @@ test.each([
 ])('no sentence about colourants (%s) promises more than chemistry can', (language, promise) => {
   for (const subject of ['stability', 'colourants']) {
     const sentences = readFileSync(
-      new URL(`../../../src/words/${language}/${subject}.ts`, import.meta.url),
+      new URL(`../../../src/words/${language}/colourants/${subject}.ts`, import.meta.url),
       'utf8',
     );
     expect(sentences).not.toMatch(promise);

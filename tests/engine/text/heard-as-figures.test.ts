@@ -3,8 +3,8 @@ import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { outsideField } from '../../../src/engine/questions/scope.ts';
 import { strengthIn } from '../../../src/engine/questions/strength-in.ts';
 import { wordsOf } from '../../../src/engine/questions/words-of.ts';
-import { colourNamed } from '../../../src/engine/text/colour-name.ts';
-import { spokenAmounts } from '../../../src/engine/text/spoken-amounts.ts';
+import { spokenAmounts } from '../../../src/engine/text/amounts/spoken-amounts.ts';
+import { colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 
 // The wordings are our own, after kinds of misses in sets by other hands (tests/sets).
 describe('figures that stand for words', () => {

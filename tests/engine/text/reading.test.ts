@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { parsePortionRange } from '../../../src/engine/quantities/amount.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
-import { amountPhrase } from '../../../src/engine/text/amount-phrases.ts';
-import { colourNamed } from '../../../src/engine/text/colour-name.ts';
-import { distance, slipsIn } from '../../../src/engine/text/edit-distance.ts';
+import { amountPhrase } from '../../../src/engine/text/amounts/amount-phrases.ts';
+import { sharesPhrase } from '../../../src/engine/text/amounts/share-phrases.ts';
+import { colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 import { fold } from '../../../src/engine/text/fold.ts';
-import { sharesPhrase } from '../../../src/engine/text/share-phrases.ts';
+import { distance, slipsIn } from '../../../src/engine/text/spelling/edit-distance.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 import { leastCpu } from '../../cpu-time.ts';
 

@@ -5,9 +5,9 @@ import { parsePortions } from '../../../src/engine/batch/portions/portion-list.t
 import { parseAmount } from '../../../src/engine/quantities/amount.ts';
 import { POUND_G, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
-import { apart, colourNamed } from '../../../src/engine/text/colour-name.ts';
-import { figuresOf } from '../../../src/engine/text/number-words.ts';
-import { readPowder } from '../../../src/engine/text/powder-phrase.ts';
+import { figuresOf } from '../../../src/engine/text/amounts/number-words.ts';
+import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
+import { apart, colourNamed } from '../../../src/engine/text/colours/colour-name.ts';
 
 test.each([
   ['two hundred and fifty ml', '250 ml'],

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, test } from 'vitest';
-import { readCommands } from '../../../src/conversation/registry.ts';
+import { readCommands } from '../../../src/conversation/registry/registry.ts';
 import { keepReport } from '../../../src/records/evidence/index.ts';
 import { keepGroupSettings } from '../../../src/records/group.ts';
 import { noteShelf } from '../../../src/records/group-shelves.ts';

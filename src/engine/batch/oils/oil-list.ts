@@ -1,8 +1,8 @@
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
 import { refuse } from '../../refusal.ts';
-import { percentsMarked, ratioIn } from '../../text/listed-names.ts';
-import { spokenAmounts } from '../../text/spoken-amounts.ts';
+import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
+import { percentsMarked, ratioIn } from '../../text/names/listed-names.ts';
 import { leadingAmount } from '../leading-amount.ts';
 import type { OilBlend } from '../request.ts';
 import { shown } from '../shown.ts';

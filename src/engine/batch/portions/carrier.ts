@@ -1,6 +1,6 @@
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
-import { carrierNamed } from '../../text/carrier-name.ts';
+import { carrierNamed } from '../../text/names/carrier-name.ts';
 import { leadingAmount } from '../leading-amount.ts';
 import { findOil, knownOil } from '../oils/find-oil.ts';
 import type { CarrierAsk } from '../request.ts';

@@ -3,7 +3,7 @@ import { plainText, readDecimal } from '../../quantities/number.ts';
 import { parseStrength, type Strength, splitStrength } from '../../quantities/strength.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
-import { sharesPhrase } from '../../text/share-phrases.ts';
+import { sharesPhrase } from '../../text/amounts/share-phrases.ts';
 import { leadingAmount } from '../leading-amount.ts';
 import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from '../request.ts';
 import { shown } from '../shown.ts';

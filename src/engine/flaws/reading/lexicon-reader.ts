@@ -1,4 +1,4 @@
-import { speller } from '../../text/speller.ts';
+import { speller } from '../../text/spelling/speller.ts';
 import { stem, type Token, tokenise } from '../../text/tokens.ts';
 
 /** Ideas by name, each with the words and phrases that stand for it, parted by `, `. */

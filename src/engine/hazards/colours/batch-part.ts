@@ -2,8 +2,8 @@ import { additiveById, knownAdditive } from '../../batch/additives/additives.ts'
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { Refusal } from '../../refusal.ts';
 import { substanceNamed } from '../../stability/names.ts';
-import { acidIn } from '../../text/acid-words.ts';
 import { foldedWords } from '../../text/fold.ts';
+import { acidIn } from '../../text/names/acid-words.ts';
 import { riskyScents } from '../scents/read.ts';
 
 /**

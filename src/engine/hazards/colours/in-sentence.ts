@@ -1,5 +1,5 @@
-import { distance } from '../../text/edit-distance.ts';
 import { foldedWords } from '../../text/fold.ts';
+import { distance } from '../../text/spelling/edit-distance.ts';
 import { BARRED, type BarredColour, type BarredReason } from './barred.ts';
 
 /** Says nothing of which thing is meant: "tinte para el pelo". */

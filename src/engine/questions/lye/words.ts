@@ -1,5 +1,5 @@
 import { OUNCE_G, POUND_G } from '../../quantities/units.ts';
-import { spokenAmounts } from '../../text/spoken-amounts.ts';
+import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 
 export const LYE =
   '(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio))';

@@ -1,6 +1,6 @@
 import { BARRED } from '../../hazards/index.ts';
-import { distance, slipsIn } from '../edit-distance.ts';
 import { fold } from '../fold.ts';
+import { distance, slipsIn } from './edit-distance.ts';
 import { slipCost } from './slip-cost.ts';
 
 /** Words of names that are refused and yet are everyday words, which a slip is far likelier meant for something harmless by. */

@@ -3,7 +3,7 @@ import { OILS } from '../../batch/oils/index.ts';
 import { colourants } from '../../colourants/catalogue.ts';
 import { STRENGTH_WORDS } from '../../quantities/strength.ts';
 import { UNIT_WORDS } from '../../quantities/unit-words.ts';
-import { COLOUR_WORDS } from '../colour-words.ts';
+import { COLOUR_WORDS } from '../colours/colour-words.ts';
 import { foldedWords } from '../fold.ts';
 import { unaccented } from '../unaccented.ts';
 import COMMON from './common-words.json' with { type: 'json' };

@@ -1,4 +1,4 @@
-import type { page } from '../../../words/en/page.ts';
+import type { page } from '../../../words/en/fronts/page.ts';
 import type { Action } from '../declared.ts';
 import { element } from '../element.ts';
 

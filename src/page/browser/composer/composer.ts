@@ -1,4 +1,4 @@
-import type { page } from '../../../words/en/page.ts';
+import type { page } from '../../../words/en/fronts/page.ts';
 import type { PageAction } from '../../model.ts';
 import type { Attached } from '../api-client.ts';
 import { checkOption } from '../check.ts';

@@ -1,4 +1,4 @@
-import { quoted } from '../../../engine/text/option-line.ts';
+import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type { Action } from '../declared.ts';
 import type { Typed } from './line.ts';
 import type { Suggestion } from './suggest.ts';

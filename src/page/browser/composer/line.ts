@@ -1,4 +1,10 @@
-import { nextOption, OPENING, oneSpelling, quoted, quotedValue } from '../../../engine/text/option-line.ts';
+import {
+  nextOption,
+  OPENING,
+  oneSpelling,
+  quoted,
+  quotedValue,
+} from '../../../engine/text/lines/option-line.ts';
 import type { Action } from '../declared.ts';
 
 /** A line as far as it has been typed. */

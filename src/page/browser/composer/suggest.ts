@@ -1,4 +1,4 @@
-import type { page } from '../../../words/en/page.ts';
+import type { page } from '../../../words/en/fronts/page.ts';
 import { element, freshId } from '../element.ts';
 import { patch } from '../markup.ts';
 

@@ -3,7 +3,7 @@ import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import type { Outcome } from '../../../records/shelf/shelf.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
-import { shelf } from '../shelf.ts';
+import { shelf } from '../members/shelf.ts';
 import { batch } from './batch.ts';
 
 const { down, figure, one } = numbersIn('en');

@@ -1,7 +1,7 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
 import { fahrenheit, OUNCE_G } from '../../../engine/quantities/units.ts';
 import { numbersIn } from '../../numbers.ts';
-import { dispersion } from '../dispersion.ts';
+import { dispersion } from '../colourants/dispersion.ts';
 import { quantities } from '../quantities.ts';
 import { batch } from './batch.ts';
 

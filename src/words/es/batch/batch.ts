@@ -4,9 +4,9 @@ import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.t
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import type * as en from '../../en/batch/batch.ts';
 import { numbersIn } from '../../numbers.ts';
-import { jug } from '../liquids.ts';
-import { scents } from '../scents.ts';
+import { scents } from '../hazards/scents.ts';
 import { limits, portionSuperfat } from './limits.ts';
+import { jug } from './liquids.ts';
 
 const { one, two } = numbersIn('es');
 /** A tenth is what most scales show; less than that still says that it is something. */

@@ -2,7 +2,7 @@ import { oilById } from '../../../engine/batch/oils/find-oil.ts';
 import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import type * as en from '../../en/batch/plan.ts';
 import { numbersIn } from '../../numbers.ts';
-import { shelf } from '../shelf.ts';
+import { shelf } from '../members/shelf.ts';
 import { batch } from './batch.ts';
 
 const { down, figure, one } = numbersIn('es');

@@ -2,7 +2,7 @@ import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/p
 import { fahrenheit, OUNCE_G } from '../../../engine/quantities/units.ts';
 import type * as en from '../../en/batch/timeline.ts';
 import { numbersIn } from '../../numbers.ts';
-import { dispersion } from '../dispersion.ts';
+import { dispersion } from '../colourants/dispersion.ts';
 import { quantities } from '../quantities.ts';
 import { batch } from './batch.ts';
 

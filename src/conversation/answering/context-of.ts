@@ -1,0 +1,75 @@
+import { wordsIn } from '../../words/index.ts';
+import { type Action, type Command, isAction } from '../command.ts';
+import type { Context, Listed } from '../context.ts';
+import type { Conversation } from '../conversation.ts';
+import type { Given, Origin } from '../question.ts';
+import { typedValue } from '../typed/typed-value.ts';
+import { takeOrOffer } from '../typed/which-one.ts';
+import { requireSteward } from './access.ts';
+import { unknownCommand } from './task.ts';
+
+export const contextOf = (
+  origin: Origin,
+  { services, registry }: Conversation,
+  idempotencyKey: string,
+): Context => {
+  const { id, at, asker, group, channel, here, language, locale } = origin;
+  const { store } = services;
+  const context: Context = {
+    id,
+    at,
+    asker,
+    group,
+    channel,
+    here,
+    language,
+    locale,
+    ...services,
+    workers: {
+      ...services.workers,
+      run: (name, input, more) => services.workers.run(name, input, { group, ...more }),
+    },
+    shelf: { store, member: asker.id },
+    recipes: { store, member: asker.id, group },
+    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
+    get commands() {
+      return registry.commands.map(listed);
+    },
+    say: wordsIn(language),
+    idempotencyKey,
+    async run(command, given) {
+      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
+      if (action.access === 'steward') await requireSteward(context);
+      return takeOrOffer({ command, action, given: typedFor(action, given) }, context);
+    },
+    async namesJar(command, given) {
+      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
+      return (await action.namesJar?.(typedFor(action, given), context)) ?? false;
+    },
+  };
+  return context;
+};
+
+/** A command as lists of commands show it. */
+function listed({ name, purpose, does }: Command): Listed {
+  const asks = isAction(does) ? { [name]: does } : does;
+  return {
+    name,
+    purpose,
+    subcommands: isAction(does) ? [] : Object.keys(does),
+    asks: Object.entries(asks).map(([path, ask]) => ({
+      path: path === name ? name : `${name} ${path}`,
+      purpose: ask.purpose,
+      options: ask.options.map(option => ({ name: option.name, says: option.says })),
+    })),
+  };
+}
+
+/** What was kept as text, as the values that the options of an action want. */
+const typedFor = ({ options }: Action, given: Given): Given =>
+  Object.fromEntries(
+    Object.entries(given).map(([name, value]) => {
+      const option = options.find(one => one.name === name);
+      return [name, option && typeof value === 'string' ? typedValue(option, value) : value] as const;
+    }),
+  );

@@ -1,0 +1,21 @@
+import { inTimeForOne } from '../../records/in-time.ts';
+import { lookedAfter } from '../../records/privacy/looked-after.ts';
+import { readOnce } from '../../records/read-once.ts';
+import type { Store } from '../../records/store.ts';
+import type { Conversation } from '../conversation.ts';
+import type { Origin } from '../question.ts';
+
+/** Stores that are made for one question already. */
+const made = new WeakSet<Store>();
+
+/**
+ * What answers one question: its store reads preferences once, waits only so long altogether, and sets the group's next
+ * look for what retention asks for. The same again for the same question.
+ */
+export function forOneQuestion(conversation: Conversation, { group, at }: Origin): Conversation {
+  const { services } = conversation;
+  if (made.has(services.store)) return conversation;
+  const store = readOnce(inTimeForOne(lookedAfter(services.store, { group, at })), 'preference/');
+  made.add(store);
+  return { ...conversation, services: { ...services, store } };
+}

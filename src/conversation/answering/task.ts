@@ -1,0 +1,106 @@
+import { refuse } from '../../engine/refusal.ts';
+import { nearestNames } from '../../engine/text/names/closest-name.ts';
+import { type ResponseMode, seenByFor } from '../command.ts';
+import type { Context } from '../context.ts';
+import type { Conversation } from '../conversation.ts';
+import { isCallForHelp } from '../first-aid/call-for-help.ts';
+import { open } from '../follow-ups/follow.ts';
+import { holderOf } from '../follow-ups/sealed.ts';
+import type { Question } from '../question.ts';
+import type { CommandRegistry } from '../registry/registry.ts';
+import type { Form, Reply } from '../reply.ts';
+import { offerCommands, takeOrOffer, whichOneFollowUps } from '../typed/which-one.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    'command-unknown': { typed: string; nearest: readonly string[] };
+  }
+}
+
+export type Task = ResponseMode & {
+  readonly replaces: boolean;
+  /** True when it works where only the asker brought us along. */
+  readonly anywhere: boolean;
+  readonly idempotencyKey: string;
+  run(context: Context): Promise<Reply | Form> | Reply | Form;
+  /** Whether the answer would name a jar of the asker's. */
+  namesOwnJar?(context: Context): Promise<boolean>;
+};
+
+export function findTask(question: Question, { registry, key, keyBefore: before }: Conversation): Task {
+  switch (question.kind) {
+    case 'command':
+    case 'typing': {
+      const path = question.path.join(' ');
+      const known = registry.actions.get(path);
+      const found = known ?? helpCommand(path, registry);
+      if (!found) {
+        // A registry of a few commands need not hold what the buttons lead to.
+        if (!registry.complete && !registry.nameOf.has(whichOneFollowUps['again-alone']))
+          return unknownCommand(path, registry);
+        const nearest = nearestCommands(path, registry);
+        return {
+          seenBy: 'asker',
+          pace: 'quick',
+          access: 'member',
+          opensForm: false,
+          replaces: false,
+          anywhere: true,
+          idempotencyKey: question.id,
+          run: context => offerCommands({ typed: path, nearest, given: question.given }, context),
+        };
+      }
+      const isBare = Object.keys(question.given).length === 0;
+      return {
+        ...found,
+        opensForm: found.opensForm === 'bare' ? isBare : found.opensForm,
+        seenBy: seenByFor(found.seenBy, question.given),
+        replaces: false,
+        idempotencyKey: question.id,
+        run: context =>
+          takeOrOffer({ command: path, action: found, given: known ? question.given : {} }, context),
+        ...(found.namesJar && {
+          namesOwnJar: async (context: Context) => (await found.namesJar?.(question.given, context)) ?? false,
+        }),
+      };
+    }
+    case 'follow': {
+      const opened = open(question.sealed, { key, before, holder: holderOf(question), at: question.at });
+      const found = registry.followUps.get(opened.name) ?? refuse('follow-up-invalid', {});
+      const args = Object.fromEntries(found.argNames.map((name, index) => [name, opened.args[index] ?? '']));
+      const sent = { values: question.values, fields: question.fields };
+      const seenBy = seenByFor(found.seenBy, args);
+      return {
+        ...found,
+        seenBy,
+        anywhere: true,
+        idempotencyKey: opened.nonce,
+        run: context => found.take(args, context, sent),
+        ...(found.namesJar && {
+          namesOwnJar: async (context: Context) => (await found.namesJar?.(args, context, sent)) ?? false,
+        }),
+      };
+    }
+    case 'point': {
+      const found = registry.menuEntries.get(question.entry) ?? unknownCommand(question.entry, registry);
+      return {
+        ...found,
+        anywhere: found.anywhere ?? false,
+        opensForm: false,
+        replaces: false,
+        idempotencyKey: question.id,
+        run: context => found.take(question.message, context),
+      };
+    }
+  }
+}
+
+/** First aid, for whoever calls for help under a name that no command has. */
+const helpCommand = (typed: string, registry: CommandRegistry) =>
+  isCallForHelp(typed) ? registry.actions.get('first-aid') : undefined;
+
+const nearestCommands = (typed: string, registry: CommandRegistry): readonly string[] =>
+  nearestNames(typed, [...registry.actions.keys()], 3);
+
+export const unknownCommand = (typed: string, registry: CommandRegistry): never =>
+  refuse('command-unknown', { typed, nearest: nearestCommands(typed, registry) });

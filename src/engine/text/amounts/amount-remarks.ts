@@ -1,0 +1,83 @@
+import { unitOfWord } from '../../quantities/unit-words.ts';
+
+/** A vowel with or without its accent. */
+const anyAccent = (words: string): string =>
+  words.replace(/(?<!\\)[aeiou]/gu, vowel => `[${vowel}${'áéíóú'['aeiou'.indexOf(vowel)]}]`);
+
+const LITTLE = '(?:just|a (?:little|bit|touch|tad|hair|smidge)|slightly|somewhat) ';
+const BEYOND = '(?:over|under|more than|less than|above|below|shy of)';
+/** Said before an amount, these make it a rough one. */
+const BEFORE = anyAccent(
+  `${LITTLE}${BEYOND}|not quite|anywhere|somewhere|something like|about|bout|around|abt|a good|at least|at most|approx(?:imately)?\\.?|roughly|circa|ca\\.|prob(?:ably|s)?|prolly|maybe|like|just|only|exactly|almost|nearly|some|say|idk|i (?:think|guess|reckon)|more or less|give or take|aprox(?:imadamente)?\\.?|algo asi como|como|unos|unas|casi|cerca de|alrededor de|mas o menos|sobre|tirando a|(?:un )?(?:poco|poquito|pelin) (?:mas|menos) de|algo (?:mas|menos) de|por ahi de|eso de|serian?|seran?|creo que|digamos|pues|minimo|maximo|quizas?|tal vez|pon(?:gamos)?`,
+);
+/** Said behind it. */
+const BEHIND = anyAccent(
+  '(?:more or less|or so|i (?:think|guess|reckon)|o asi|(?:poco )?mas o menos|y (?:pico|algo)|and (?:change|a bit|a little|some))(?!\\p{L})',
+);
+const HEDGES = new RegExp(
+  String.raw`^(?:${BEYOND}|up to) |(?:^|(?<=[\s(¿]))(?:${BEFORE})(?=\s|\d|$)|~|(?<=\p{L}|\d|\s)[- ]?ish\b|(?<!\p{L})${BEHIND}`,
+  'giu',
+);
+
+/** Words at the end that change no amount. */
+const TRAILING =
+  /[\s,(]+(?:each(?: one)?|ea|apiece|a go|a piece|a pop|by weight|in (?:all|total)|all together|altogether|en total|al peso|todo junto|cada un[oa])[).]*$/iu;
+/** What an amount leaves out is no part of it: "750 g of oils, without the water". */
+const WITHOUT =
+  /\s*[,(]\s*(?:without|sin|not|no|aparte|that|que|i |y eso|(?:the )?(?:lye|water|sosa|agua)\b[^\d]*\b(?:not|extra|apart|aparte|no))\b[^\d]*$/iu;
+/** "a 2 lb loaf", "receta de 1 kg": an article, and the whole that an amount is the size of. */
+const LEADING =
+  /^(?:(?:an?|el|la|the|my|mi|our|this|esta?|(?:one|una?)(?! \d\/\d)) )?(?:(?:batch|recipe|loaf|bar|mould|mold|jug|pot|bowl|receta|lote|tanda|pan|masa|mezcla|jab[oó]n|barra|pastilla|molde|jarra|olla|vaso) (?:of|de) |(?=(?:oils?|aceites?|batter|masa): ))?(?:(?:an?|el|la|the|(?:one|una?)(?! \d\/\d)) )?(?=\d|(?:oils?|aceites?|batter|masa): )/iu;
+
+/** The hedges of an amount left out, and whether there were any. */
+export function hedged(text: string): { readonly text: string; readonly about: boolean } {
+  // "taza y pico" is one and a little.
+  const firm = text.replace(/^(?=\p{L}+ y (?:pico|algo)\b)/iu, '1 ').replace(HEDGES, ' ');
+  return { text: firm, about: firm !== text };
+}
+
+/** An amount without what stands before and behind it and changes nothing. */
+export const unframed = (text: string): string =>
+  text
+    .replace(/[?!¿¡]+/gu, ' ')
+    .replace(/\s+/gu, ' ')
+    .trim()
+    .replace(LEADING, '')
+    .replace(WITHOUT, '')
+    .replace(TRAILING, '');
+
+const PART =
+  /^(?:half|third|quarter|medi[ao]|cuartos?|tercios?|quarters|thirds|an?|un|una|and|y|tres|three)$/iu;
+const OF_SOAP = /^(?:of|de|del|raw|my|mi|the|la|el|batter|soap|masa|mezcla|pasta|jab[oó]n|total|bars?)$/iu;
+/** What begins a remark on an amount: where it stands, what it is for, how it was measured, or a courtesy. */
+const REMARK =
+  /^(?:in (?:the|my|a)\b|en (?:la|el|mi|un|una)\b|on (?:the|my)\b|to the\b|(?:from|out of|taken|de la|del) |(?:for|para|per|por) (?:the |my |each |every |la |el |mi |cada )?(?!(?:lb|pound|kilo|kg|libra)\b)\p{L}|by eye|left\b|sobrantes?\b|que (?:me )?(?:sobra|queda)|max(?:imum)?\b|tops\b|min(?:imum)?\b|pl(?:ease|s|z)\b|por favor|thanks?\b|thx\b|gracias|'?\s?worth\b(?! of)|(?:bien )?(?:llen|escas|coplet|complet|generos|colmad)[oa]s?\b|full\b|if\b|because\b|give or take)/iu;
+
+/**
+ * How much is to be coloured, without a remark behind it: "250 ml in the measuring jug" is 250 ml, "2 cups per colour" 2 cups.
+ * What holds another figure, another unit or oils is left as it was written.
+ */
+export function withoutRemark(text: string): string {
+  const words = [...text.matchAll(/[\p{L}\p{M}'’]+\.?/gu)];
+  const unit = words.findIndex(({ 0: word, index }) => isUnit(word) && isCounted(text.slice(0, index)));
+  if (unit < 0) return text;
+  let at = unit + 1;
+  while (
+    at < words.length &&
+    (PART.test(words[at]![0]) || OF_SOAP.test(words[at]![0])) &&
+    /^\s*$/u.test(between(text, words, at))
+  )
+    at += 1;
+  const from = words[at]?.index;
+  if (from === undefined) return text;
+  const rest = text.slice(from);
+  if (/\d|\b(?:oils?|fats?|aceites?|grasas?)\b/iu.test(rest)) return text;
+  if (words.slice(at).some(({ 0: word }) => word.length > 2 && isUnit(word))) return text;
+  const isAside = /[,;(–-]\s*$/u.test(text.slice(0, from)) && !/\b(?:or|o|maybe|quizas?)\b/iu.test(rest);
+  return isAside || REMARK.test(rest) ? text.slice(0, from).replace(/[\s,;('’–-]+$/u, '') : text;
+}
+
+const between = (text: string, words: readonly RegExpExecArray[], at: number): string =>
+  text.slice(words[at - 1]!.index + words[at - 1]![0].length, words[at]!.index);
+const isUnit = (word: string): boolean => unitOfWord(word.replace(/[.'’]+$/u, '')) !== undefined;
+const isCounted = (before: string): boolean => /(?:^|[\d½¼¾⅓⅔⅛]|\p{L})\s*$/u.test(before);

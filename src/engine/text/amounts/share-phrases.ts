@@ -1,0 +1,245 @@
+import { plainText } from '../../quantities/number.ts';
+import { knowsColour } from '../colours/known-colours.ts';
+import { namesIn, percentsMarked, ratioIn } from '../names/listed-names.ts';
+import { spokenAmounts } from './spoken-amounts.ts';
+
+/** Named parts of a whole, in both languages, longest first. */
+const FRACTIONS: readonly (readonly [RegExp, number])[] = [
+  [/^(?:three quarters|three fourths|tres cuartos|tres cuartas partes|3 quarters)\b/iu, 3 / 4],
+  [/^(?:two thirds|dos tercios|dos terceras partes)\b/iu, 2 / 3],
+  [/^(?:two fifths|dos quintos)\b/iu, 2 / 5],
+  [
+    /^(?:(?:(?:an?|one|1|the|un|una|la|el) )?(?:other |another |otra |otro )?(?:half|mitad|medio|media))\b/iu,
+    1 / 2,
+  ],
+  [
+    /^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:third|tercio|tercera parte))\b/iu,
+    1 / 3,
+  ],
+  [
+    /^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:quarter|fourth|cuarto|cuarta parte))\b/iu,
+    1 / 4,
+  ],
+  [/^(?:(?:an?|one|1|un|una)? ?(?:fifth|quinto|quinta parte))\b/iu, 1 / 5],
+  [/^(?:(?:an?|one|1|un|una)? ?(?:sixth|sexto))\b/iu, 1 / 6],
+  [/^(?:(?:an?|one|1|un|una)? ?(?:eighth|octavo))\b/iu, 1 / 8],
+];
+const WRITTEN_FRACTION =
+  /^(\d{1,2}) ?\/ ?(\d{1,2})(?!\d|\s*(?:cups?|tazas?|tsp|tbsp|cdas?|cdtas?|c\b|l\b|lb|oz|kg|pints?|quarts?|litr|teasp|tablesp|cuchar))/iu;
+const REST =
+  /^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|whatever'?s? (?:is )?left(?: over)?|what'?s left|leftover|balance|resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b/iu;
+const PERCENT = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|pct|por ?ciento)/iu;
+const PARTS = /^(\d+(?:[.,]\d+)?|an?|one|una?) (?:parts?|partes?)\b/iu;
+const AMOUNT =
+  /^(?:\d[\d.,/ ]*|half (?:an? )?|an? |one |una? |media |dos |two )\s*(?:cups?|c|tazas?|ml|l|litros?|liters?|litres?|g|gr|grams?|gramos?|kg|oz|onzas?|ounces?|lbs?|pounds?|libras?|pints?|quarts?|tbsp|cdas?|tsp|cdtas?)\b/iu;
+const COUNTED: ReadonlyMap<string, string> = new Map([
+  ['a', '1'],
+  ['an', '1'],
+  ['one', '1'],
+  ['un', '1'],
+  ['una', '1'],
+]);
+
+type Share = { readonly canonical: string; readonly length: number };
+
+/** The share at the head of a text, as `33.333333%`, `2 parts`, `rest` or the amount itself; undefined where none is. */
+function shareAt(text: string, bareIsPercent = false): Share | undefined {
+  const article = /^(?:el|the|un|a)\s+(?=\d)/iu.exec(text)?.[0].length ?? 0;
+  const share = bareShareAt(text.slice(article), bareIsPercent);
+  return share && { ...share, length: share.length + article };
+}
+
+function bareShareAt(text: string, bareIsPercent: boolean): Share | undefined {
+  const rest = REST.exec(text);
+  if (rest) return { canonical: 'rest', length: rest[0].length };
+  const written = WRITTEN_FRACTION.exec(text);
+  if (written && Number(written[2]) > 0 && Number(written[1]) < Number(written[2]))
+    return { canonical: percent(Number(written[1]) / Number(written[2])), length: written[0].length };
+  const exact = PERCENT.exec(text);
+  if (exact) return { canonical: `${exact[1]!.replace(',', '.')}%`, length: exact[0].length };
+  const parts = PARTS.exec(text);
+  if (parts)
+    return {
+      canonical: `${COUNTED.get(parts[1]!.toLowerCase()) ?? parts[1]} parts`,
+      length: parts[0].length,
+    };
+  const amount = AMOUNT.exec(text);
+  if (amount) return { canonical: amount[0], length: amount[0].length };
+  const bareFigure = bareIsPercent ? /^\d{1,2}(?=\s+\p{L}|$)/u.exec(text) : undefined;
+  if (bareFigure) return { canonical: `${bareFigure[0]}%`, length: bareFigure[0].length };
+  for (const [pattern, share] of FRACTIONS) {
+    const match = pattern.exec(text);
+    if (match && !/^ (?:layers?|capas?)\b/iu.test(text.slice(match[0].length)))
+      return { canonical: percent(share), length: match[0].length };
+  }
+  return undefined;
+}
+
+/** Six decimals: thirds then add up to the whole as nearly as the split can tell. */
+const percent = (share: number) => `${String(Number((share * 100).toFixed(6)))}%`;
+
+type Piece = { readonly share: string | undefined; readonly name: string };
+
+/** What an amount after these words tells is a carrier or a dose, not a share. */
+const IS_DOSE = /(?:^|\s)(?:in|en|at|@|per|por|with|con|each|cada)\s+(?:an? |una? )?$/iu;
+
+/** Splits at every share, whatever stands between: `half blue half white`, `teal 50% gray 30%`. */
+function piecesIn(text: string): readonly Piece[] {
+  const marks: { at: number; end: number; canonical: string }[] = [];
+  for (const { index } of text.matchAll(/(?<![\p{L}\p{N}.,/])[\p{L}\p{N}]/gu)) {
+    if (index < (marks.at(-1)?.end ?? 0) || IS_DOSE.test(text.slice(0, index))) continue;
+    // "teal 50% grey 30": a figure beside percents is one too.
+    const share = shareAt(text.slice(index), text.includes('%'));
+    if (share) marks.push({ at: index, end: index + share.length, canonical: share.canonical });
+  }
+  const nameFirst = marks.length > 0 && /\p{L}/u.test(bare(text.slice(0, marks[0]!.at)));
+  return marks.map(({ at, end, canonical }, index) => {
+    if (!nameFirst || canonical === 'rest' || /^rest/u.test(canonical))
+      return { share: canonical, name: bare(text.slice(end, marks[index + 1]?.at)) };
+    return { share: canonical, name: bare(text.slice(index === 0 ? 0 : marks[index - 1]!.end, at)) };
+  });
+}
+
+/** A colour's words without what joins them to their share or to the next one. */
+const bare = (text: string): string =>
+  text
+    .replace(/^[\s,:;=-]+|[\s,:;=-]+$/gu, '')
+    .replace(/^(?:of|de|en|in|is|for|para|is left|con|with)\s+/iu, '')
+    .replace(/(?:^|\s+)(?:and|y|n|&|con|then|luego|después|despues|,)$/iu, '')
+    .replace(/^(?:and|y|n|&)\s+/iu, '')
+    .trim();
+
+/** What of a share's words tells that it is parted again: "split between blue and green", "azul y verde por igual". */
+const AGAIN =
+  /\b(?:split|divided?|shared|equally|evenly|between|among|entre|partes? iguales|equal parts|por igual|iguales|repartid[oa]s?|dividid[oa]s?|se (?:parte|reparte|divide)n?|half and half|mitad y mitad|each|cada un[oa]|in two|en dos)\b/giu;
+
+/** A share whose colours divide it evenly among them, as a share for each; any other comes back alone. */
+function parted({ share, name }: Piece, told: number): readonly Piece[] {
+  if (name.search(AGAIN) < 0) return [{ share, name }];
+  const names = namesIn(bare(name.replace(AGAIN, ' ').replace(/\s+/gu, ' ').trim()), knowsColour);
+  const isEach = /\beach\b|\bcada\b/iu.test(name);
+  const whole = share === 'rest' ? 100 - told : Number(/^([\d.]+)%$/u.exec(share ?? '')?.[1]);
+  if (names.length > 1 && isEach && !(whole > 0)) return names.map(one => ({ share, name: one }));
+  if (names.length < 2 || !(whole > 0)) return [{ share, name: names.join(' ') }];
+  return names.map(one => ({ share: percent(whole / 100 / (isEach ? 1 : names.length)), name: one }));
+}
+
+const percentsOf = (pieces: readonly Piece[]) =>
+  pieces.reduce((sum, { share }) => sum + Number(/^([\d.]+)%$/u.exec(share ?? '')?.[1] ?? 0), 0);
+
+/** "mostly white with 20% blue", "white base, 20% blue": what is no part is the rest. */
+const MOSTLY =
+  /^(?:(?:mostly|mainly|all|casi tod[oa]|mayormente|sobre todo|principalmente)\s+(.+?)|(?:base (?:de |of )?)(.+?)|(?:main(?:ly)? )?(.+?) (?:base|background|de fondo|de base)|main (.+?)(?=,)|(.+?)(?= (?:with|con|except|excepto|salvo|menos|but) ))(?:\s*,\s*|\s+)(?:with |con |and |y |except |excepto |salvo |menos |but )?(?=an? |1\/|un |\d)(.+)$/iu;
+
+/** "two parts white to one part blue", "2 partes de blanco por una de azul": the later parts go without the word. */
+const PARTS_TO =
+  /\s+(?:to|por|a|y|and|con|with)\s+(\d+|one|una?)\s+(?:(?:parts?|partes?)\s+)?(?:(?:of|de)\s+)?(?=\p{L})/giu;
+
+/** "una taza de rojo y dos de blanco": the unit of the first goes for the next. */
+const SAME_UNIT =
+  /((?:\d[\d.,/ ]*)\s*(cups?|tazas?|pints?|partes|parts|ml|g|oz|kg)\b (?:of |de )\p{L}[\p{L} ]*?)(\s*(?:,|and|y|&)\s*)(\d[\d/.,]*) (?=(?:of|de) \p{L})/giu;
+const unitsSaid = (text: string): string => text.replace(SAME_UNIT, '$1$3$4 $2 ');
+
+const LAYERS =
+  /^(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:iguales|finas|of|de))*\s*[:,-]?\s*(.+)$/iu;
+const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|-?>|→|\/)\s*/iu;
+/** Places and ordinals; what stands between two of them is one layer. */
+const PLACE =
+  /(?:\b(?:(?:on |at |in |for )?(?:the )?(?:very )?(?:bottom|top|middle|cent(?:er|re)|base)(?: layer| one)?(?: is)?|(?:the )?(?:first|second|third|fourth|fifth|last|next|primera?|segunda|tercera|cuarta|quinta|ultima|última)(?: (?:layer|capa|one))?(?: is| de)?|(?:layer|capa) \d{1,2}|layer|(?:la )?(?:de )?(?:abajo|arriba|al fondo|en el fondo|en medio|encima|en el medio|en el centro)(?: del todo| de)?|capa de|capa|finally|start(?:ing)? with|empezando (?:con|por)|primero|al final|por ultimo|por último|ending with|arriba del todo)\b|(?<![\d.,])\d{1,2}[.)](?=\s))[:]?/giu;
+const UPWARDS =
+  /[\s,:]*\b(?:from (?:the )?bottom(?: to (?:the )?top| up)?|bottom (?:to top|up)|de abajo (?:hacia|a|para) arriba|desde abajo)\b[\s,:]*/iu;
+const DOWNWARDS =
+  /[\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|para) abajo|desde arriba)\b[\s,:]*/iu;
+/** "pink over white over blue" is told from the top. */
+const OVER = /\s+(?:over|on top of|sobre|encima de)\s+/iu;
+/** What the layers are to look like is no layer: "amarillo azul y rojo como la bandera". */
+const LIKENESS = /[\s,]+(?:like|como|tipo|igual que)\s+(?:the |a |an |la |el |una? |mi |my )[\p{L} ]+$/iu;
+
+/** Layers from the bottom up, in equal parts; undefined where the text is no such list. */
+export function layersIn(text: string): readonly string[] | undefined {
+  const isDown = DOWNWARDS.test(text);
+  const said = plainText(text).replace(DOWNWARDS, ' ').replace(UPWARDS, ' ').replace(LIKENESS, '').trim();
+  const listed = LAYERS.exec(said);
+  const body = (listed?.[2] ?? said).replace(UPWARDS, ' ').trim();
+  const over = body.split(OVER);
+  if (over.length > 1 && over.every(name => knowsColour(bare(name)))) return over.map(bare).reverse();
+  const [top, bottom] = [/\b(?:top|arriba|encima)\b/iu, /\b(?:bottom|abajo|fondo)\b/iu].map(place =>
+    body.search(place),
+  );
+  const isTopFirst =
+    isDown ||
+    (top! >= 0 &&
+      (bottom! < 0 ? /^\W*(?:on |at |the )*(?:top|arriba|encima)\b/iu.test(body) : top! < bottom!));
+  const placed = body.replace(PLACE, ' , ');
+  const pieces = placed
+    .split(STACKED)
+    .map(piece => bare(piece.replace(/\s+/gu, ' ').trim()))
+    .map(piece => bare(piece.replace(/^(?:and|y|a|an|una?|the|el|la)\s+/iu, '')))
+    .filter(piece => piece !== '');
+  const count = listed?.[1] === undefined ? undefined : Number(/^\p{L}/u.test(listed[1]) ? 1 : listed[1]);
+  const split = listed
+    ? namesIn(pieces.join(', '), knowsColour, count)
+    : pieces.flatMap(piece => (/\s(?:and|y|n|&)\s/iu.test(piece) ? namesIn(piece, knowsColour) : [piece]));
+  const layers = isTopFirst ? split.toReversed() : split;
+  return layers.length > 1 || (listed && count === 1) ? layers : undefined;
+}
+
+/**
+ * How a batter is divided, as people say it, in the portions' own grammar: `1/3 red; 1/3 white; rest blue`,
+ * `half blue half white`, `60/40 pink and purple`, `4 layers: red, orange, yellow, green`, with commas for semicolons. What
+ * already stands apart by `;` is only read share by share. A text that tells no shares comes back as it was.
+ */
+export function sharesPhrase(text: string): string {
+  const said = percentsMarked(
+    unitsSaid(spokenAmounts(plainText(text.replaceAll('\n', ';'))))
+      .replace(/\b50 50\b/gu, '50/50')
+      .replace(/[.\s]+$/u, ''),
+  );
+  if (said.includes(';')) return joinedShares(said.split(';').flatMap(piece => piecesOrWhole(piece)));
+  const ratio = ratioIn(said, knowsColour);
+  if (ratio) return ratio.map(one => `${percent(one.percent / 100)} ${one.name}`).join('; ');
+  const mostly = MOSTLY.exec(said);
+  const main = mostly?.slice(1, 6).find(name => name !== undefined);
+  if (mostly && main !== undefined && knowsColour(main)) return sharesPhrase(`${mostly[6]}, rest ${main}`);
+  const inParts = /^(?:\d+|an?|one|una?) (?:parts?|partes?)\b/iu.test(said)
+    ? said.replace(PARTS_TO, ', $1 parts ')
+    : said;
+  const pieces = piecesIn(inParts);
+  const told = inParts.split(',').map(piece => piece.trim());
+  if (told.length > 1 && told.length >= pieces.length && told.every(piece => shareAt(piece) !== undefined))
+    return joinedShares(told.flatMap(piece => piecesOrWhole(piece)));
+  if (pieces.length > 1 && pieces.every(({ name }) => name !== '' && !/\d/u.test(name)))
+    return joinedShares(pieces);
+  if (pieces.length > 0) return pieces.length === 1 ? settled(inParts) : said;
+  const layers = layersIn(said);
+  return layers === undefined ? said : layers.map(name => `1 parts ${name}`).join('; ');
+}
+
+/** A text of one share as a piece; what tells none, or carries more than a name, stays as it is written. */
+function piecesOrWhole(text: string): readonly Piece[] {
+  const [piece, ...more] = piecesIn(text);
+  return piece && more.length === 0 && piece.name.search(AGAIN) >= 0
+    ? [piece]
+    : [{ share: undefined, name: settled(text) }];
+}
+
+function joinedShares(pieces: readonly Piece[]): string {
+  const told =
+    percentsOf(pieces) +
+    pieces.reduce((sum, { share, name }) => (share === undefined ? sum + headPercent(name) : sum), 0);
+  return pieces
+    .flatMap(piece => parted(piece, told))
+    .map(({ share, name }) => (share === undefined ? name : `${share} ${name}`))
+    .join('; ');
+}
+
+const headPercent = (text: string): number => Number(/^([\d.]+)%/u.exec(text)?.[1] ?? 0);
+
+function settled(piece: string): string {
+  const trimmed = piece.trim();
+  const label = /^(\p{L}[\p{L}\p{N} '-]{0,30}:)\s*(.+)$/u.exec(trimmed);
+  const body = label?.[2] ?? trimmed;
+  const share = shareAt(body);
+  if (!share || AMOUNT.test(body)) return trimmed;
+  return `${label ? `${label[1]} ` : ''}${share.canonical} ${body.slice(share.length).trim()}`.trim();
+}

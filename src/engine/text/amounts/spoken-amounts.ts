@@ -1,0 +1,141 @@
+import { chatSpelt } from '../spelling/chat-spelling.ts';
+import { figuresOf } from './number-words.ts';
+
+/** Units that a part or an article stands before, in both languages; short marks only where no word is like them. */
+const UNIT = String.raw`(?:teaspoon(?:ful)?s?|tsps?|tablespoon(?:ful)?s?|tbsps?|tbs|cups?|cupfuls?|pints?|quarts?|gallons?|lit(?:er|re)s?|ounces?|oz|pounds?|lbs?|kilos?|kgs?|kilograms?|grams?|percent|por ?ciento|cucharaditas?|cucharadas?|cdtas?|cditas?|cdas?|tazas?|tacitas?|litros?|libras?|onzas?|kilogramos?|gramos?|pintas?|galones|galon)\b`;
+const before = (words: string) => new RegExp(String.raw`\b(?:${words})\s+(?=${UNIT})`, 'giu');
+
+/** Parts and articles before a unit, as figures: "half a cup", "un cuarto de taza", "a tsp". */
+const PARTS: readonly (readonly [RegExp, string])[] = [
+  [before('(?:an? |one |1 )?half(?: of)?(?: an?| one)?|media|medio'), '1/2 '],
+  [
+    before('(?:three|3)[ -](?:quarter|fourth)s?(?: of)?(?: an?| one)?|(?:tres|3) cuartos(?: de)?(?: una?)?'),
+    '3/4 ',
+  ],
+  [
+    before('(?:an? |one |1 )?(?:quarter|fourth)(?: of)?(?: an?| one)?|(?:un |1 )?cuarto(?: de)?(?: una?)?'),
+    '1/4 ',
+  ],
+  [before('two[ -]thirds(?: of)?(?: an?| one)?|(?:dos|2) tercios(?: de)?(?: una?)?'), '2/3 '],
+  [before('(?:an? |one |1 )?third(?: of)?(?: an?| one)?|(?:un |1 )?tercio(?: de)?(?: una?)?'), '1/3 '],
+  [before('(?:an? |one |1 )?eighth(?: of)?(?: an?| one)?|(?:un |1 )?octavo(?: de)?(?: una?)?'), '1/8 '],
+  [before('too'), '2 '],
+  [new RegExp(String.raw`(?<=\d\/\d) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
+  [before('an?|one|una?'), '1 '],
+];
+
+/** Before a unit these tell only how it is filled, or which measure it is; "heaping" and the like are left to who doses by them. */
+const LEVEL =
+  /(?<=(?:\d|\b(?:an?|one|una?|half|media|medio))\s)(?:level(?:led|ed)?|scant|measuring|standard|flat)\s+(?=\p{L})|(?<=\p{L})\s+(?:rasas?|rasos?|al ras|soperas?|level)\b(?=\s|$)/giu;
+/** A cup or a jug that is well filled is one. */
+const FILLED =
+  /(?<=(?:\d|\b(?:an?|one|una?|half|media))\s)(?:full|generous|heap(?:ed|ing)|brimming|whole|large|big|small|wee|proper)\s+(?=(?:half )?(?:cup|pint|quart|lit(?:er|re)|kilo|pound)s?\b)/giu;
+
+/** Units as phones and hurry spell them. */
+const SLIPS: readonly (readonly [RegExp, string])[] = [
+  [/(?<!\p{L})(?:cps|cupps?|cus|cpus)\b/giu, 'cups'],
+  [/\b(?:tasas?|tzas?|tazaz)\b/giu, 'tazas'],
+  [/\b(?:tea ?sp|tspn|teasp|teaspons?|teespoons?|teaspooms?|tspoons?)\b/giu, 'tsp'],
+  [/\b(?:tablesp|tblspn|tblspoons?|tablespons?|table spoons?)\b/giu, 'tbsp'],
+  [/\b(?:tea spoons?)\b/giu, 'tsp'],
+  [/\b(?:cucharitas?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
+  [/\b(?:onsas?)\b/giu, 'onzas'],
+  [/\b(?:gramoz|grmos|gramso)\b/giu, 'gramos'],
+  [/\b(?:ounzes|onces|ouces|ounces?s)\b/giu, 'ounces'],
+  [/\b(?:ponds|puonds|pouns)\b/giu, 'pounds'],
+  [/(?<=\d\s?)(?:mils|millis|milis)\b/giu, 'ml'],
+  [/(?<=\d\s?)c\.\s?c\.?(?=\s|$)/giu, 'cc'],
+];
+
+/** "A cup and three quarters", "2 tazas y 3/4", "taza y media", "kilo y cuarto"; what stands before a unit of its own is a sum. */
+const UNIT_AND_PART = new RegExp(
+  String.raw`(?<![\d.,/]\s?)(?:(\d{1,4}) )?\b(${UNIT}) (?:(?:and|an|n|y|con|&|\+) (?:(?:an?|one|un|una|1) )?|(?=\d\/\d$))(?:([1-7])\s?\/\s?([2-8])|((?:three|tres|3|two|dos|2) )?(half|medi[ao]|(?:third|tercio|quarter|fourth|cuarto|eighth|octavo)s?))\b(?!\s*(?:of |de |an? |una? )*(?:${UNIT}))`,
+  'giu',
+);
+const UNDER: readonly (readonly [RegExp, number])[] = [
+  [/^(?:half|medi)/iu, 2],
+  [/^(?:third|terci)/iu, 3],
+  [/^(?:quarter|fourth|cuart)/iu, 4],
+  [/^(?:eighth|octav)/iu, 8],
+];
+type Part = [whole?: string, unit?: string, over?: string, under?: string, several?: string, part?: string];
+const unitAndPart = (all: string, ...[whole = '1', unit, over, under, several = '1', part = '']: Part) => {
+  if (over !== undefined) return `${whole} ${over}/${under} ${unit}`;
+  const parts = UNDER.find(([pattern]) => pattern.test(part))?.[1];
+  const count = /^[t3]/iu.test(several) && !/^two/iu.test(several) ? 3 : /^[d2t]/iu.test(several) ? 2 : 1;
+  return parts === undefined ? all : `${whole} ${count}/${parts} ${unit}`;
+};
+/** "two and a quarter cups", "2 and three quarter cups": the part was put in figures before. */
+const COUNT_AND_PART = new RegExp(
+  String.raw`(?<![\d.,/])(\d{1,3}) (?:and|an|n|y|&) (?:(?:1|an?) )?(\d\/\d) (?=${UNIT})`,
+  'giu',
+);
+
+/** A decimal as it is dictated: "two point five", "uno coma dos", "point five". */
+const DECIMAL =
+  /(?<![\d.,/\p{L}])(?:(\d+|one|una?|uno|zero|cero|nought|naught)\s(?:point|punto|coma)|point)\s((?:\d+|one|uno|zero|cero|oh)(?:\s(?:\d|one|uno|zero|cero|oh)(?!\p{L}))*)(?![\d/.,\p{L}])/giu;
+const digits = (words: string): string =>
+  words
+    .toLowerCase()
+    .replace(/\b(?:one|una?|uno)\b/gu, '1')
+    .replace(/\b(?:zero|cero|oh|nought|naught)\b/gu, '0')
+    .replace(/\s/gu, '');
+
+/** Ounces that are poured. */
+const POURED =
+  /\b(?:liquid|fluid) (?:oz|ounces?)\b|\b(?:oz|ounces?|onzas?),? (?:(?:by|in|de|en|por) volum\p{L}*|liquid|l[ií]quidas?|fluidas?)(?!\p{L})/giu;
+/** A mass that is said to be one. */
+const WEIGHED =
+  /(?<=\b(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)) (?:by|in|de|en|por) (?:weight|peso)(?!\p{L})/giu;
+/** "2 out of 6 cups", "2 tazas de las 6": the whole is told beside the part. */
+const OUT_OF = new RegExp(
+  String.raw`(?<![\d.,/])(\d+(?:[.,]\d+)?|\d+\/\d+) ?(${UNIT})? (?:out of|de (?:las|los)|of (?:the|my)) (?:the |my )?\d+(?: (${UNIT}))?(?![\d/])`,
+  'giu',
+);
+const DOZENS = /\b(\d{1,2}) (?:dozens?|docenas?)(?: de| of)?\b/giu;
+/** "2 x 3 cups": two portions alike, in measures that no mould is told in. */
+const TIMES =
+  /(?<![\d.,/] ?|[x×] ?)(\d{1,2}) ?(?:x|×|times|veces|por) ?(\d+(?:[.,]\d+)?|\d+\/\d+) ?(?=(?:cups?|tazas?|pints?|pintas?)\b)/giu;
+const product = (count: string, size: string): string => {
+  const [over = 0, under = 1] = size.replace(',', '.').split('/').map(Number);
+  return `${Number(((Number(count) * over) / under).toFixed(4))} `;
+};
+/** "un kilo doscientos": the grams go without saying, as in "2 kilos 300". */
+const KILOS = /(?<![\d.,/]\s?)\b(?:(\d{1,3}) )?(?:kilos?|kgs?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))/giu;
+
+/** Where a pound is 500 g, makers say so: "dos libras de aceite, de las de 500 gramos". */
+const METRIC_POUNDS =
+  /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b500 ?(?:g|gr|gramos|grams)\b.*$/iu;
+
+/**
+ * An amount as it is spoken, in figures: spellings of chats, spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo
+ * doscientos". Names beside it stay as they are.
+ * @example spokenAmounts('doce jabones de cien gramos') // '12 jabones de 100 gramos'
+ * @example spokenAmounts('a tsp n a half') // '1 tsp n a half'
+ */
+export function spokenAmounts(text: string): string {
+  let said = figuresOf(chatSpelt(text)).replace(
+    DECIMAL,
+    (_, whole = '0', part: string) => `${digits(whole)}.${digits(part)}`,
+  );
+  for (const [pattern, right] of SLIPS) said = said.replace(pattern, right);
+  said = said.replace(LEVEL, '').replace(FILLED, '');
+  for (const [pattern, figure] of PARTS) said = said.replace(pattern, figure);
+  return said
+    .replace(TIMES, (_, count: string, size: string) => product(count, size))
+    .replace(POURED, 'fl oz')
+    .replace(WEIGHED, '')
+    .replace(OUT_OF, (all, part: string, one = '', other = '') =>
+      one === '' && other === '' ? all : `${part} ${one === '' ? other : one}`,
+    )
+    .replace(COUNT_AND_PART, '$1 $2 ')
+    .replace(UNIT_AND_PART, unitAndPart)
+    .replace(DOZENS, (_, count: string) => `${Number(count) * 12} `)
+    .replace(
+      KILOS,
+      (_, kilos: string | undefined, grams: string) => `${Number(kilos ?? 1) * 1000 + Number(grams)} g`,
+    )
+    .replace(METRIC_POUNDS, (_, count: string, of = '') => `${Number(count.replace(',', '.')) * 500} g${of}`)
+    .replace(/\s+/gu, ' ')
+    .trim();
+}

@@ -1,0 +1,32 @@
+import { colornames } from 'color-name-list';
+import { unaccented } from '../unaccented.ts';
+import { COLOUR_OBJECTS, COLOUR_WORDS } from './colour-words.ts';
+
+/** Longer wishes are stories; cut, so that work stays bounded. */
+export const LONGEST_COLOUR = 200;
+/** A name as colours are compared: lower case, no accents, British grey, single spaces. */
+export const foldedColour = (text: string): string =>
+  unaccented(text, LONGEST_COLOUR)
+    .replace(/['’]/gu, '')
+    .replace(/[^\p{L}\p{N}#]+/gu, ' ')
+    .replace(/\bgray/gu, 'grey')
+    .trim();
+
+/** The open list: some 30,000 names; folded once, when the first name is asked that the trade's words lack. */
+let open: ReadonlyMap<string, string> | undefined;
+export const openNames = (): ReadonlyMap<string, string> => {
+  open ??= new Map(colornames.map(({ name, hex }) => [foldedColour(name), hex]));
+  return open;
+};
+
+/** Words of the trade and things, folded. */
+export const FOLDED_WORDS: ReadonlyMap<string, string> = new Map(
+  [...COLOUR_OBJECTS, ...COLOUR_WORDS].map(([word, hex]) => [foldedColour(word), hex]),
+);
+const TRADE: ReadonlySet<string> = new Set([...COLOUR_WORDS.keys()].map(foldedColour));
+
+/** Whether a folded name is one of the trade's own colour words. */
+export const isColourWord = (folded: string): boolean => TRADE.has(folded);
+
+/** The colour that a folded name stands for in either list. */
+export const hexOf = (name: string): string | undefined => FOLDED_WORDS.get(name) ?? openNames().get(name);

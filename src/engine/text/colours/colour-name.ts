@@ -1,0 +1,223 @@
+import { parseColour } from '../../quantities/colour.ts';
+import { excerpt } from '../../quantities/excerpt.ts';
+import { Refusal, refuse } from '../../refusal.ts';
+import { nearestNames } from '../names/closest-name.ts';
+import { wordMeant } from '../spelling/respelt.ts';
+import { COMMON_WORDS } from '../spelling/trade-words.ts';
+import { wordSpeller } from '../spelling/word-speller.ts';
+import { comparedIn, longestName, turnedIn } from './colour-comparisons.ts';
+import {
+  FOLDED_WORDS,
+  foldedColour as fold,
+  hexOf,
+  isColourWord,
+  LONGEST_COLOUR as LONGEST,
+  openNames,
+} from './colour-lists.ts';
+import {
+  apart,
+  between,
+  type FoundColour as Found,
+  huedBy,
+  isHue,
+  likeness,
+  SHIFTS,
+  shadeOf,
+  shifted,
+  shiftOf,
+  thingOfHue,
+} from './colour-shades.ts';
+import { COLOUR_WORDS } from './colour-words.ts';
+
+/** A colour as it was named: what was understood, and whether a slip of the finger was put right for it. */
+export type NamedColour = {
+  readonly hex: string;
+  /** The name that was understood, in the member's language; the hex where one was written. */
+  readonly name: string;
+  readonly corrected: boolean;
+};
+
+const MOST_WORDS = 14;
+
+/** Words that say nothing about which colour is meant. */
+const FILLERS = new Set(
+  fold(
+    'a an the my mi de del el la los las un una color colour colored coloured shade tone tono tipo like como as of in en and y kinda kind sort bit idk just plain solo soap jabon bar bars please pls por favor want quiero i it its that this something algo one real really super mas muy que sea con with w for para look looks looking ugly feo not no choc chip side inside the mostly medio tirando',
+  ).split(' '),
+);
+
+const ALMOST = /\b(?:almost|casi|nearly)\s+(\p{L}+)/u;
+
+/** Every name of the trade's in a wish, longest first, none over another. */
+function namesOfTrade(words: readonly string[]): readonly Found[] {
+  const found: Found[] = [];
+  const taken = new Set<number>();
+  for (let length = Math.min(6, words.length); length > 0; length -= 1)
+    for (let at = 0; at + length <= words.length; at += 1) {
+      const places = Array.from({ length }, (_, step) => at + step);
+      const name = words.slice(at, at + length).join(' ');
+      const hex = FOLDED_WORDS.get(name);
+      if (hex === undefined || places.some(place => taken.has(place))) continue;
+      for (const place of places) taken.add(place);
+      found.push({ hex, name, length, trade: true });
+    }
+  return found;
+}
+
+/** A hue that is told beside the names of things: which thing is meant, in that hue. */
+function huedThing(words: readonly string[]): Found | undefined {
+  const names = namesOfTrade(words);
+  const hues = names.filter(({ name }) => isHue(name));
+  const things = names.filter(({ name }) => !isHue(name));
+  return hues.length === 1 && things.length > 0 ? thingOfHue(hues[0]!.name, things) : undefined;
+}
+
+/** Single words of the trade that a slip may be meant for. */
+const KNOWN: ReadonlySet<string> = new Set([...FOLDED_WORDS.keys()].flatMap(name => name.split(' ')));
+const spelt = wordSpeller(new Set([...KNOWN].filter(word => word.length > 3)), COMMON_WORDS);
+
+/** The words with their slips put right where a word is no colour's as it stands. */
+function corrected(words: readonly string[]): readonly string[] {
+  return words.map(word => {
+    if (KNOWN.has(word) || FILLERS.has(word)) return word;
+    const right = wordMeant(word) ?? spelt.meant(word);
+    // A short word with another first letter is another word: "gorse" is no horse.
+    const isFar = right !== undefined && right[0] !== word[0] && word.length < 8;
+    return right === undefined || isFar || !KNOWN.has(right) ? word : right;
+  });
+}
+
+/** "las puertas azules", "lemons": a plural that no name has is read in the singular. */
+const inSingular = (said: string): string =>
+  said
+    .split(' ')
+    .map(word =>
+      FOLDED_WORDS.has(word) || !word.endsWith('s') || word.length < 5
+        ? word
+        : ([word.slice(0, -1), word.slice(0, -2)].find(one => FOLDED_WORDS.has(one)) ?? word),
+    )
+    .join(' ');
+
+function written(text: string): string | undefined {
+  try {
+    return parseColour(text);
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
+  }
+}
+
+/**
+ * The last resort: a thing's name with an ending, or one of its words in the open list. Words of talk are no colours, so only
+ * what tells is looked at, and the last of it first, where English has its noun.
+ */
+function likened(words: readonly string[]): Found | undefined {
+  const left = telling(words).filter(
+    word => word.length > 3 && !SHIFTS.some(([pattern]) => pattern.test(word)),
+  );
+  for (const word of left)
+    for (const thing of likeness(word)) {
+      const hex = FOLDED_WORDS.get(thing);
+      if (hex !== undefined) return { hex, name: thing, length: 1, trade: true };
+    }
+  if (left.length > 3) return undefined;
+  const word = left.findLast(one => openNames().has(one));
+  return word === undefined
+    ? undefined
+    : { hex: openNames().get(word)!, name: word, length: 1, trade: false };
+}
+
+/** What is left when fillers and words that only shift a colour are taken out. */
+const telling = (words: readonly string[]) => words.filter(word => !FILLERS.has(word));
+
+function named(said: string): NamedColour | undefined {
+  const whole = hexOf(said);
+  const shade = shadeOf(said);
+  // The open list has poets' names too: a shade of a word of the trade is believed where the two differ.
+  if (whole !== undefined)
+    return {
+      hex: shade !== undefined && !FOLDED_WORDS.has(said) && apart(shade, whole) > 15 ? shade : whole,
+      name: said,
+      corrected: false,
+    };
+  if (shade !== undefined) return { hex: shade, name: said, corrected: false };
+  const words = said.split(' ').slice(0, MOST_WORDS);
+  const bare = telling(words).join(' ');
+  const bareHex = hexOf(bare);
+  if (bareHex !== undefined) return { hex: bareHex, name: bare, corrected: false };
+  const almost = ALMOST.exec(said)?.[1];
+  if (almost !== undefined && FOLDED_WORDS.has(almost)) {
+    const other = longestName(telling(words.filter(word => word !== almost)));
+    const hex = FOLDED_WORDS.get(almost)!;
+    return { hex: other ? between(other.hex, hex, 0.75) : hex, name: said, corrected: false };
+  }
+  const compared = comparedIn(said);
+  if (compared !== undefined) return { hex: compared, name: said, corrected: false };
+  const turned = turnedIn(said);
+  if (turned !== undefined) return { hex: turned, name: said, corrected: false };
+  const thing = huedThing(words);
+  if (thing) {
+    const more = shiftOf(said, thing.name);
+    return {
+      hex: more ? shifted(thing.hex, more.shift, more.share) : thing.hex,
+      name: said,
+      corrected: false,
+    };
+  }
+  const found = longestName(words) ?? longestName(telling(words)) ?? likened(words);
+  if (!found) return undefined;
+  const hued = huedBy(found, words);
+  if (hued !== undefined) return { hex: hued, name: said, corrected: false };
+  const shift = shiftOf(said, found.name);
+  const hex = shift ? shifted(found.hex, shift.shift, shift.share) : found.hex;
+  return { hex, name: shift ? said : found.name, corrected: false };
+}
+
+/** Six figures anywhere among the words: "something near #8fae9b". */
+const HEX = /#[\da-f]{6}(?![\da-f])/iu;
+
+/** "rgb 120 40 60", channels of sRGB from 0 to 255. */
+function channelsOf(text: string): string | undefined {
+  const channels = /\brgb[ :]+(\d{1,3})[ ,;]+(\d{1,3})[ ,;]+(\d{1,3})\b/iu.exec(text)?.slice(1);
+  return channels && written(`rgb(${channels.join(', ')})`);
+}
+
+/**
+ * The colour somebody names: as hex, `rgb()` or a CSS name, as a word of the trade in either language, by a name of the
+ * open list, or as one of these with "light", "dusty", "darker than" and the like. Slips of the finger are put right and
+ * said so. Undefined where no word of it names a colour.
+ */
+export function colourNamed(text: string): NamedColour | undefined {
+  const hex =
+    HEX.exec(text)?.[0] ?? channelsOf(text) ?? (/#|\(|^[\da-f]{6}$/iu.test(text) ? written(text) : undefined);
+  if (hex !== undefined) return { hex, name: hex, corrected: false };
+  const typed = fold(text.slice(0, LONGEST));
+  if (typed === '') return undefined;
+  const said = FOLDED_WORDS.has(typed) ? typed : inSingular(typed);
+  const exact = named(said);
+  const words = said.split(' ');
+  const right = corrected(words);
+  const changed = right.filter((word, at) => word !== words[at]);
+  const second = changed.length > 0 ? named(right.join(' ')) : undefined;
+  if (exact && FOLDED_WORDS.has(exact.name)) {
+    // Half a name is no name: in "midnite blue" more than the blue is told, and in "turkesa como el mar" the hue.
+    const isWhole = second === undefined || !(second.name.includes(exact.name) || changed.some(isColourWord));
+    return isWhole || second.name === exact.name ? exact : { ...second, corrected: true };
+  }
+  if (second && (!exact || !openNames().has(exact.name))) return { ...second, corrected: true };
+  const css = exact ? undefined : written(text);
+  return exact ?? (css === undefined ? undefined : { hex: css, name: said, corrected: false });
+}
+
+/** {@link colourNamed}. Throws a Refusal `colour-unreadable` with the three names that are spelt most like it. */
+export function readColour(text: string): NamedColour {
+  return (
+    colourNamed(text) ??
+    refuse('colour-unreadable', {
+      text: excerpt(text),
+      nearest: nearestNames(fold(text.slice(0, LONGEST)), [...COLOUR_WORDS.keys()], 3),
+    })
+  );
+}
+
+export { apart };

@@ -1,0 +1,106 @@
+import type { Job } from '../../../engine/questions/jobs.ts';
+import type { Outside } from '../../../engine/questions/scope.ts';
+import { numbersIn } from '../../numbers.ts';
+import type { RefusalSentences } from '../../sentence.ts';
+
+const { plain } = numbersIn('en');
+const list = (names: readonly string[]) => names.join(', ');
+
+/** What is said to a plain question. */
+export const ask = {
+  understood: (v: { line: string }) => `Understood as: ${v.line}`,
+  comparing: (v: { names: readonly string[] }) =>
+    `compare the strength of ${v.names.length > 1 ? v.names.join(' and ') : 'your jars'}`,
+  target: (v: { name: string; hex: string }) => `The colour: ${v.name}, about ${v.hex}.`,
+  corrected: (v: { from: string; to: string }) => `(“${v.from}” read as “${v.to}”)`,
+  readAs: (v: { name: string }) => `Read as ${v.name}.`,
+  sameForAll: (v: { text: string; names: readonly string[] }) =>
+    `“${v.text}” can be several: ${list(v.names)}. The dose is the same for all of them; pick yours for what lye does to it.`,
+  change: 'Ask it another way',
+  changeLabel: 'The command, or your question in other words',
+  doIt: 'Do it',
+  confirm: (v: { line: string }) => `Shall I do this? ${v.line}`,
+  ratherThat: (v: { job: string }) => `I meant: ${v.job}`,
+  byTheCup: 'You named no portion, so this is for 1 cup of batter.',
+  hotProcess:
+    'You speak of hot process: doses are the same, but the paste is thick and hot, so wet the colour well and expect some heat-sensitive colours to shift more.',
+  lawOfSelling:
+    'What must stand on a label depends on where and as what you sell: look it up at your own authority. I can tell where a colour stands by law; name the colour.',
+  jobs: {
+    dose: 'how much to use',
+    'survives-lye': 'whether it survives lye',
+    law: 'whether it is allowed',
+    diagnose: 'what went wrong',
+    mix: 'how to get a colour',
+    preview: 'what it will look like',
+    lye: 'lye and water',
+    plan: 'plan the batch',
+    compare: 'which is stronger',
+    wet: 'what to wet it in',
+    'shelf-add': 'add to the shelf',
+    'shelf-use': 'take off the shelf',
+    'shelf-show': 'how much is left',
+    challenge: 'colour challenges',
+    help: 'what I can do',
+  } satisfies Record<Job, string>,
+  lacks: {
+    dose: 'Which colourant, and for how much batter? Such as “ultramarine blue for 2 cups”.',
+    'survives-lye': 'Which colour or ingredient list? Such as “will mica, CI 45410 survive lye”.',
+    law: 'Which colour? I can say where a colour stands by US and EU law, such as “is titanium dioxide allowed in Europe”.',
+    diagnose: 'What do you see? Describe the bar, or send a picture with /diagnose.',
+    mix: 'Which colour do you want? Name it, such as “how do I make dusty rose”, or give its hex.',
+    preview: 'What goes in, and into how much? Such as “what does 1/4 tsp charcoal in 2 cups look like”.',
+    lye: 'Which oils, and how much of each? Such as “how much lye for 500 g olive oil and 200 g coconut oil”. I never guess an oil.',
+    plan: 'For a plan I need your oils with percents or weights, such as “olive 50%, coconut 30%, palm 20%”. Use /plan with oils, size and portions; /plan alone opens a form.',
+    compare: 'Which two colours? Such as “which is stronger, red oxide or red mica”.',
+    wet: 'Which colourant do you want to wet?',
+    'shelf-add': 'What shall I add, and how much? Such as “add 50 g titanium dioxide to my shelf”.',
+    'shelf-use': 'What did you use, and how much? Such as “used 2 g gold mica, take it off my shelf”.',
+    'shelf-show': 'Which item? /shelf list shows them all.',
+    challenge: 'See /challenge list.',
+    help: 'See /help.',
+  } satisfies Record<Job, string>,
+  mixWithoutTarget: (v: { mix: string }) =>
+    `I can't list every colour these make. Name the colour you want (“how do I make sage”), or see one mix: /preview mix:"${v.mix}".`,
+  notUnderstood: 'I did not understand that as a question about soap colour, so I will not guess.',
+  nearestFor: (v: { name: string }) =>
+    `About ${v.name} I can say: how much (“how much ${v.name} for 2 cups”), whether it survives lye, what to wet it in, where the law stands.`,
+  canDo:
+    'I can say how much colour and how to wet it, whether it survives lye and is allowed, what went wrong with a bar, how to get a colour, and lye and water for your oils. /help shows it all.',
+  outside: {
+    'melt-and-pour': 'Melt and pour is outside my field: my doses are for cold-process batter made with lye.',
+    candles: 'Candles are outside my field: I know colour in cold-process soap only.',
+    'bath-products': 'Bath products are outside my field: I know colour in cold-process soap only.',
+    'body-care': 'Lotions, balms and creams are outside my field: I know colour in cold-process soap only.',
+    medical:
+      'That is a medical question, and I give no medical advice: ask a doctor or pharmacist. If lye or raw soap hurts somebody now: /first-aid.',
+    food: 'Cooking is outside my field: I know colour in cold-process soap only.',
+    textiles: 'Dyeing other things is outside my field: I know colour in cold-process soap only.',
+    business: 'Prices, shops and advertising are outside my field: I know colour in cold-process soap only.',
+    other: 'That is outside my field: I know colour in cold-process soap only.',
+  } satisfies Record<Outside, string>,
+  stronger: (v: { one: string; other: string; times: number }) =>
+    `${v.one} is stronger: about ${plain(v.times)} times ${v.other}, spoon for spoon`,
+  asStrong: (v: { one: string; other: string }) =>
+    `${v.one} and ${v.other} are about as strong, spoon for spoon`,
+  fullInACup: (v: { name: string; spoons: string }) => `${v.name}: ${v.spoons} for full colour in 1 cup`,
+  compareNote:
+    'This is by kind (common practice). Two jars of one kind differ by lot: only test bars tell them apart, see /calibrate.',
+  compareWhich: (v: { names: readonly string[] }) =>
+    v.names.length === 0
+      ? 'Which two colours? Your shelf is empty.'
+      : `Which two? On your shelf: ${list(v.names)}.`,
+  wetIn: (v: { carrier: string; name: string }) => `Wet ${v.name} in ${v.carrier}`,
+  bothEnds: (v: { portion: string; doses: string }) => `For ${v.portion}: ${v.doses}`,
+};
+
+export const askRefusals: Pick<
+  RefusalSentences,
+  'question-empty' | 'line-forgotten' | 'powder-without-amount'
+> = {
+  'question-empty': () =>
+    'There is nothing to answer: ask a question, such as “how much ultramarine for 2 cups?”.',
+  'powder-without-amount': ({ text }) =>
+    `“${text}” says no amount: write it like “2 tsp rose clay” or “5 g”.`,
+  'line-forgotten': () => 'That question is too long ago. Please ask it again.',
+};

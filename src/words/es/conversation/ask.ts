@@ -1,0 +1,102 @@
+import type * as en from '../../en/conversation/ask.ts';
+import { numbersIn } from '../../numbers.ts';
+
+const { plain } = numbersIn('es');
+const list = (names: readonly string[]) => names.join(', ');
+
+export const ask: typeof en.ask = {
+  understood: ({ line }) => `Entendido como: ${line}`,
+  comparing: ({ names }) => `comparar la fuerza de ${names.length > 1 ? names.join(' y ') : 'tus botes'}`,
+  target: ({ name, hex }) => `El color: ${name}, más o menos ${hex}.`,
+  corrected: ({ from, to }) => `(«${from}» leído como «${to}»)`,
+  readAs: ({ name }) => `Leído como ${name}.`,
+  sameForAll: ({ text, names }) =>
+    `«${text}» puede ser varios: ${list(names)}. La dosis es la misma para todos; elige el tuyo para saber qué le hace la sosa.`,
+  change: 'Preguntarlo de otro modo',
+  changeLabel: 'El comando, o tu pregunta con otras palabras',
+  doIt: 'Hazlo',
+  confirm: ({ line }) => `¿Hago esto? ${line}`,
+  ratherThat: ({ job }) => `Quería decir: ${job}`,
+  byTheCup: 'No dijiste cuánta masa, así que esto es para 1 taza.',
+  hotProcess:
+    'Hablas de proceso en caliente: las dosis son las mismas, pero la masa está espesa y caliente; humedece bien el color y cuenta con que los sensibles al calor cambien más.',
+  lawOfSelling:
+    'Lo que debe llevar una etiqueta depende de dónde y como qué vendas: consúltalo con tu autoridad. Puedo decirte qué dice la norma de un color; dime cuál.',
+  jobs: {
+    dose: 'cuánto poner',
+    'survives-lye': 'si aguanta la sosa',
+    law: 'si está permitido',
+    diagnose: 'qué salió mal',
+    mix: 'cómo lograr un color',
+    preview: 'cómo se verá',
+    lye: 'sosa y agua',
+    plan: 'planear el lote',
+    compare: 'cuál es más fuerte',
+    wet: 'en qué humedecerlo',
+    'shelf-add': 'añadir a la estantería',
+    'shelf-use': 'sacar de la estantería',
+    'shelf-show': 'cuánto queda',
+    challenge: 'retos de color',
+    help: 'qué sé hacer',
+  },
+  lacks: {
+    dose: '¿Qué colorante y para cuánta masa? Por ejemplo «azul ultramar para 2 tazas».',
+    'survives-lye': '¿Qué color o lista de ingredientes? Por ejemplo «aguanta la sosa: mica, CI 45410».',
+    law: '¿Qué color? Puedo decir qué dicen las normas de EE. UU. y la UE, por ejemplo «¿se permite el dióxido de titanio en Europa?».',
+    diagnose: '¿Qué ves? Describe la pastilla, o manda una foto con /diagnose.',
+    mix: '¿Qué color quieres? Nómbralo, por ejemplo «cómo hago rosa viejo», o da su código hex.',
+    preview: '¿Qué lleva y en cuánta masa? Por ejemplo «cómo se ve 1/4 cdta de carbón en 2 tazas».',
+    lye: '¿Qué aceites y cuánto de cada uno? Por ejemplo «cuánta sosa para 500 g de oliva y 200 g de coco». Nunca supongo un aceite.',
+    plan: 'Para un plan necesito tus aceites con porcentajes o pesos, por ejemplo «oliva 50%, coco 30%, palma 20%». Usa /plan con oils, size y portions; /plan solo abre un formulario.',
+    compare: '¿Qué dos colores? Por ejemplo «cuál es más fuerte, el óxido rojo o la mica roja».',
+    wet: '¿Qué colorante quieres humedecer?',
+    'shelf-add': '¿Qué añado y cuánto? Por ejemplo «añade 50 g de dióxido de titanio a mi estantería».',
+    'shelf-use': '¿Qué usaste y cuánto? Por ejemplo «usé 2 g de mica dorada, quítala de mi estantería».',
+    'shelf-show': '¿Qué producto? /shelf list los enseña todos.',
+    challenge: 'Mira /challenge list.',
+    help: 'Mira /help.',
+  },
+  mixWithoutTarget: ({ mix }) =>
+    `No puedo listar todos los colores que salen de ahí. Dime el color que quieres («cómo hago verde salvia»), o mira una mezcla: /preview mix:"${mix}".`,
+  notUnderstood: 'No lo entendí como una pregunta sobre color en jabón, así que no voy a adivinar.',
+  nearestFor: ({ name }) =>
+    `De ${name} puedo decir: cuánto («cuánto ${name} para 2 tazas»), si aguanta la sosa, en qué humedecerlo y qué dice la norma.`,
+  canDo:
+    'Puedo decir cuánto color y cómo humedecerlo, si aguanta la sosa y se permite, qué salió mal, cómo lograr un color, y sosa y agua para tus aceites. /help lo enseña todo.',
+  outside: {
+    'melt-and-pour':
+      'La base para derretir está fuera de mi campo: mis dosis son para masa de proceso en frío, hecha con sosa.',
+    candles: 'Las velas están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    'bath-products':
+      'Los productos de baño están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    'body-care':
+      'Cremas, lociones y bálsamos están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    medical:
+      'Es una pregunta médica y no doy consejos médicos: consulta con un médico o farmacéutico. Si la sosa o el jabón crudo hacen daño a alguien ahora: /first-aid.',
+    food: 'La cocina está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    textiles: 'Teñir otras cosas está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    business:
+      'Precios, tiendas y publicidad están fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+    other: 'Eso está fuera de mi campo: solo sé de color en jabón de proceso en frío.',
+  },
+  stronger: ({ one, other, times }) =>
+    `${one} es más fuerte: unas ${plain(times)} veces ${other}, cucharada a cucharada`,
+  asStrong: ({ one, other }) => `${one} y ${other} son más o menos igual de fuertes, cucharada a cucharada`,
+  fullInACup: ({ name, spoons }) => `${name}: ${spoons} para color pleno en 1 taza`,
+  compareNote:
+    'Esto es por tipo (práctica común). Dos botes del mismo tipo varían por lote: solo las pastillas de prueba lo dicen, mira /calibrate.',
+  compareWhich: ({ names }) =>
+    names.length === 0
+      ? '¿Qué dos colores? Tu estantería está vacía.'
+      : `¿Cuáles dos? En tu estantería: ${list(names)}.`,
+  wetIn: ({ carrier, name }) => `Humedece ${name} en ${carrier}`,
+  bothEnds: ({ portion, doses }) => `Para ${portion}: ${doses}`,
+};
+
+export const askRefusals: typeof en.askRefusals = {
+  'question-empty': () =>
+    'No hay nada que responder: haz una pregunta, por ejemplo «¿cuánto ultramar para 2 tazas?».',
+  'powder-without-amount': ({ text }) =>
+    `«${text}» no dice cuánto: escríbelo como «2 cdtas arcilla rosa» o «5 g».`,
+  'line-forgotten': () => 'Esa pregunta es de hace mucho. Hazla otra vez.',
+};

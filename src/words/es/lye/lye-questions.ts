@@ -1,0 +1,125 @@
+import type { LyeCheck } from '../../../engine/questions/lye/check.ts';
+import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
+import { numbersIn } from '../../numbers.ts';
+import { lyeBench } from './lye-bench.ts';
+import { lyeClass } from './lye-class.ts';
+import { lyeHouse } from './lye-house.ts';
+import { lyeMixing } from './lye-mixing.ts';
+import { lyeSafety } from './lye-safety.ts';
+
+const { figure, one } = numbersIn('es');
+const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
+
+/** What is said to questions about lye: amounts that were weighed already, and its handling. */
+export const lyeQuestions: typeof english = {
+  topics: {
+    ...lyeBench,
+    ...lyeHouse,
+    ...lyeMixing,
+    ...lyeClass,
+    ...lyeSafety,
+    'clean-up': {
+      answer: 'No la neutralices: barre la sosa seca y luego lava el sitio con mucha agua.',
+      why: 'Primero gafas y guantes; niños y mascotas lejos. Escamas secas: bárrelas en seco a un bote de plástico, nunca con la mano. Líquido: empápalo con papel o trapos y aclara varias veces con mucha agua fría. Alfombra o madera: recoge cada escama en seco antes de echar agua y luego aclara; si sigue resbaladizo o se calienta, sigue aclarando. Nunca vinagre ni otro ácido sobre la piel ni sobre el derrame: calienta. Solo las últimas trazas de una mesa ya aclarada pueden limpiarse con vinagre flojo. Agua de sosa sobrante: ponle etiqueta y guárdala cerrada para el próximo lote, o pregunta a tu servicio local de residuos; lo que puede ir por el desagüe lo dicen las normas locales. Nunca a un fregadero o tubería de aluminio.',
+    },
+    'drain-cleaner': {
+      answer: 'No: nunca uses desatascador como sosa.',
+      why: 'Aunque la etiqueta diga sosa puede llevar trozos de aluminio (sueltan hidrógeno), lejía, sales, perfume o tinte, y no se sabe su fuerza. Compra hidróxido de sodio puro, con la pureza en la etiqueta.',
+    },
+    'baking-soda': {
+      answer: 'No: el bicarbonato o el carbonato no hacen jabón del aceite.',
+      why: 'Son sales del ácido carbónico, demasiado flojas. Solo lo hacen el hidróxido de sodio (pastillas) o el de potasio (jabón blando). Lo otro queda en una pasta grasienta.',
+    },
+    bleach: {
+      answer: 'No: la lejía de la ropa no es sosa.',
+      why: 'La lejía doméstica es hipoclorito de sodio en agua. No hace jabón, y con ácidos suelta cloro tóxico. Necesitas hidróxido de sodio (NaOH, sosa cáustica).',
+    },
+    'water-onto-lye': {
+      answer: 'No: siempre la sosa al agua fría, despacio; nunca agua sobre la sosa.',
+      why: 'El agua sobre un montón de sosa hierve al momento y salpica gotas cáusticas. Pesa antes el agua fría y espolvorea la sosa mientras remueves, con corriente de aire.',
+    },
+    'glass-jug': {
+      answer: 'Vidrio no: la sosa lo ataca y el calor puede romperlo.',
+      why: 'Usa una jarra que aguante el calor, de polipropileno (PP, marca 5), o de acero inoxidable. El vidrio que aguantó muchas veces se rompe sin aviso, también el resistente al calor.',
+    },
+    aluminium: {
+      answer: 'No: nunca aluminio, estaño ni zinc con sosa.',
+      why: 'La sosa los disuelve y suelta hidrógeno, que arde. Usa acero inoxidable o polipropileno (PP 5).',
+    },
+    'no-goggles': {
+      answer: 'No empieces sin gafas y guantes: una gota de sosa puede costar un ojo.',
+      why: 'Las gafas normales no bastan: gafas cerradas por todos lados, guantes para químicos, manga larga. Si te faltan a medias, apártate, tapa la jarra sin cerrarla y póntelos antes de seguir.',
+    },
+    'lye-twice': {
+      answer: 'No lo uses: con el doble de sosa sobra sosa y quema la piel.',
+      why: 'Guantes y gafas puestos. La masa solo se salva si sabes justo lo que lleva: dime «eché 300 g de sosa en 1000 g de oliva» y te digo cuánto se pasa, y se rehace con los aceites que faltan. Si no sabes las cantidades, deséchala como residuo cáustico según tus normas locales.',
+    },
+    'wrong-unit': {
+      answer: 'No lo uses todavía: con la unidad equivocada puede sobrar mucha sosa.',
+      why: '1 oz son 28,35 g. Apunta lo que marcaba la báscula de cada cosa y en qué unidad, y calcula lo que de verdad entró; luego dime «eché 150 g de sosa en 1000 g de oliva». Si dudas, trátalo como si sobrara sosa: guantes, nada de piel, deséchalo según tus normas locales.',
+    },
+    'lye-forgotten': {
+      answer: 'No eches sosa a ojo, y no uses el jabón hasta saberlo.',
+      why: 'Pesa lo que queda en el bote de sosa, o la olla frente a sus aceites y su agua: la diferencia lo dice. La masa sin sosa nunca espesa y sigue siendo aceite. Si no puedes saberlo, trátala como cáustica, con guantes, y deséchala según tus normas locales.',
+    },
+    'harder-by-lye': {
+      answer: 'No: más sosa no da un jabón más duro, da uno que quema.',
+      why: 'La sosa que los aceites no gastan se queda en la pastilla como sosa. Para más dureza: más grasas duras (palma, sebo, manteca de cacao), menos agua, sal o lactato de sodio, y más curado; recalcula la sosa con cada cambio de aceites.',
+    },
+    'too-little-water': {
+      answer: 'Nunca menos agua que sosa en peso: no se disuelve.',
+      why: 'Los cristales sin disolver se quedan en la pastilla y queman. Lo usual es de 1,5 a 2 veces el peso de la sosa (al 33 % son 2,03 veces). Si el agua de sosa estaba clara y todo disuelto, el jabón puede estar bien, solo más espeso y caliente; si había cristales, guantes, no lo uses, y rehazlo con agua o deséchalo.',
+    },
+  },
+  water: v => `${figure(v.water, 0)} g de agua para ${figure(v.lye, 1)} g de sosa`,
+  waterWhy: v =>
+    `Es sosa al ${one(v.percent)} %: agua = sosa × (100 − ${one(v.percent)}) / ${one(v.percent)}. Nunca menos agua que sosa. Dime los aceites y compruebo también la sosa.`,
+  oilsFor: v =>
+    `${v.oils.map(({ names, grams }) => `${figure(Math.ceil(grams), 0)} g de ${lower(names.es)}`).join(' + ')} para ${figure(v.lye.grams, 1)} g de ${v.lye.alkali}, con ${one(v.superfat)} % de sobreengrasado`,
+  oilsForWhy: v =>
+    `Nunca menos aceite: sobraría sosa. Los aceites varían: servirían en total entre ${figure(v.grams.low, 0)} y ${figure(v.grams.high, 0)} g. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Pesa tus aceites y pregunta al revés, como «cuánta sosa para 800 g de aceite de oliva», o usa /plan para el agua.`,
+  checked(v: LyeCheck) {
+    const what = `${figure(v.lye.grams, 1)} g de ${v.lye.alkali} para ${figure(v.oilGrams, 0)} g de aceites`;
+    const superfat = `sobreengrasado ${one(v.superfat.typical)} %`;
+    switch (v.verdict) {
+      case 'lye-heavy':
+        return `No lo uses: con ${what} sobra sosa, ${superfat}`;
+      case 'may-be-heavy':
+        return `Demasiado justo: con ${what} puede sobrar sosa, ${superfat}`;
+      case 'soft':
+        return `Poca sosa: ${what} deja ${superfat}`;
+      case 'usual':
+        return `${what} deja ${superfat}: no sobra sosa`;
+    }
+  },
+  checkedWhy: v =>
+    `Los aceites varían: el sobreengrasado queda entre ${one(v.superfat.low)} y ${one(v.superfat.high)} %. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Al 5 % de sobreengrasado serían ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
+  remedy: {
+    'lye-heavy':
+      'No lo pongas en la piel. Masa o pastilla, con guantes y gafas. Puede rehacerse con los aceites que faltan, solo si cada peso es seguro; después, la prueba de la lengua tiene que salir limpia. Si no, deséchalo como residuo cáustico según tus normas locales. Esperar no lo arregla.',
+    'may-be-heavy':
+      'Si aún no lo has mezclado, usa la sosa de la línea del 5 %. Si está hecho: guantes, cúralo cuatro semanas y prueba (lengua, o papel de pH en la pastilla mojada); si pica, no lo uses: rehazlo con más aceite o deséchalo.',
+    soft: 'No será cáustico, pero sí blando, y se enranciará pronto. Si aún no lo has mezclado, usa la sosa de la línea del 5 %.',
+    usual: 'Prueba igualmente la pastilla curada antes de usarla.',
+  },
+  tooMuchForAll: v =>
+    `No: ${figure(v.lye, 1)} g de sosa es más de lo que gastan ${figure(v.oils, 0)} g de cualquier aceite que conozco`,
+  hangsOnOils: v =>
+    `Aún no sé si ${figure(v.lye, 1)} g de sosa van bien con ${figure(v.oils, 0)} g de aceites: cada aceite gasta la suya. ¿Qué aceites?`,
+  nameOils:
+    'Dime los aceites y los gramos de cada uno, como «200 g de sosa en 700 g de oliva y 300 g de coco». Hasta entonces, no lo uses.',
+  noNumber:
+    'Así que no doy cantidad de sosa: con algo mal leído sería la de otra receta. Corrígelo con el botón, o usa /plan.',
+  weighedButUnread: 'Hasta calcular su sosa, trátalo como si sobrara: guantes y gafas, nada de piel.',
+  bleachOrLye:
+    '«Lejía»: ¿sosa cáustica (NaOH) o la de limpiar? La de limpiar (hipoclorito) no hace jabón y nunca debe entrar. Si la etiqueta dice hidróxido de sodio, pregunta otra vez con «sosa».',
+  leftOut: ({ left }) =>
+    `No ha entrado en este plan: ${left
+      .slice(0, 5)
+      .map(one => `«${one.slice(0, 40)}»`)
+      .join(
+        ', ',
+      )}. Pulsa Cambiar y añádelo, como portions:«1 taza mica dorada», fragrance:«3%» o additives:«sal 20 g».`,
+  usualKoh:
+    'No dijiste pureza, así que el KOH se cuenta al 90 %. Mira la etiqueta: con otra pureza la cantidad es otra.',
+};
