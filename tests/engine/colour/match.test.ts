@@ -4,7 +4,7 @@ import { matchColour } from '../../../src/engine/colour/matching/match.ts';
 import type { MatchRequest } from '../../../src/engine/colour/matching/match-request.ts';
 import { barLab } from '../../../src/engine/colour/mixing/bar.ts';
 import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
-import { chromaOf, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
+import { chromaOf, hueOf, labOfHex } from '../../../src/engine/colour/spectra/cielab.ts';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { bestByTryingAll } from './exhaustive.ts';
@@ -51,9 +51,21 @@ describe('the best recipe', () => {
       const css = `#${rgb.map(value => value.toString(16).padStart(2, '0')).join('')}`;
       const request = ask(css, [...ids, 'titanium-dioxide'], { most: 2 });
       const best = Math.min(...matchColour(request).recipes.map(recipe => recipe.deltaE));
-      expect(best).toBeLessThan(bestByTryingAll(request) + 0.1);
+      const truth = bestByTryingAll(request);
+      // Further off, hue decides beside CIEDE2000.
+      expect(best).toBeLessThan(truth + (truth > 10 ? 3 : 0.1));
     },
   );
+
+  // CIEDE2000 puts this grey nearer to magenta than the violet (15 and 22): nobody who looks at them does.
+  test('for a colour far out of reach keeps its hue', () => {
+    const shelf = ['ultramarine-blue', 'titanium-dioxide', 'rose-clay', 'ultramarine-violet-mica', 'indigo', 'gold-mica'];
+    const hueApart = (css: string) => {
+      const [best] = matchColour(ask(css, shelf)).recipes;
+      return Math.abs(((hueOf(best!.predicted.lab) - hueOf(labOfHex(css)) + 540) % 360) - 180);
+    };
+    for (const css of ['#ff00ff', '#ff7000', '#3f00ff']) expect([css, hueApart(css) < 45]).toEqual([css, true]);
+  });
 
   test('finds again the recipe a colour was made with', () => {
     const shelf = candidates('ultramarine-violet', 'ultramarine-blue', 'red-iron-oxide', 'titanium-dioxide');

@@ -2,7 +2,7 @@ import type { SpoonCount } from '../../quantities/spoons.ts';
 import { refuse } from '../../refusal.ts';
 import { type BarPrediction, predictBar } from '../mixing/bar.ts';
 import { MOST_IN_MIX } from '../mixing/mix-kernel.ts';
-import { colourDifference } from '../spectra/cielab.ts';
+import { colourDifference, differenceFrom, type Lab } from '../spectra/cielab.ts';
 import { explainMiss, type Miss } from './match-miss.ts';
 import type { MatchRequest } from './match-request.ts';
 import { type RoundedRecipe, searchRecipes } from './match-search.ts';
@@ -53,11 +53,19 @@ const USUAL_RECIPES = 5;
 /** CIEDE2000 that two bars of one batch may show: nearer than that counts as reached (common practice). */
 const REACHED = 3;
 
+/** CIEDE2000 from which a colour is another one, and what a person would point at as the nearest is asked instead. */
+const FAR = 10;
+/** Parts of the target's chroma that are aimed at where the whole of it is out of reach. Chosen. */
+const DULLER = [0.75, 0.55, 0.4, 0.25] as const;
+/** Of each aim, the best recipes are looked at. */
+const OF_EACH_AIM = 12;
+
 /**
  * The recipes in real spoons that come nearest to a colour: every subset of at most `most` colourants, with or
  * without a white, is solved for its best doses within the ceilings (dose over ceiling sums to 1 at most, whites
  * included), then rounded by searching spoon sums around and along the solution. Ranked by CIEDE2000 to a tenth;
- * then fewer colourants, less risk, no shortage, less pigment.
+ * then fewer colourants, less risk, no shortage, less pigment. Where the best is further than 10, duller colours of the
+ * target's hue are aimed at too, and recipes are ranked by {@link differenceFrom} the target.
  * Throws a Refusal: `match-without-colourants`, `match-too-many-colourants`.
  * @example matchColour({ target: labOfHex('#3f6fa8'), candidates: [{ id: 'blue', optics: opticsOf(findColourant('ultramarine blue')), gramsPerTeaspoon: 2.6, ceilingTspPerCup: 0.5, white: false, risk: 0 }], base: plainBase('white', false), portion: { cups: 1, grams: 236.6 }, most: 1 }).recipes[0].doses[0].id // 'blue'
  */
@@ -65,13 +73,38 @@ export function matchColour(request: MatchRequest): MatchAnswer {
   const { candidates, most, base } = request;
   if (candidates.length === 0) refuse('match-without-colourants', {});
   if (!(most >= 1 && most < MOST_IN_MIX)) refuse('match-too-many-colourants', { most: MOST_IN_MIX - 1 });
-  const found = searchRecipes(request).map(recipe => described(recipe, request));
-  const recipes = found.sort(byMerit).slice(0, request.recipes ?? USUAL_RECIPES);
+  const near = searchRecipes(request)
+    .map(recipe => described(recipe, request))
+    .sort(byMerit);
+  const isFar = near[0] !== undefined && near[0].deltaE > FAR;
+  const recipes = (isFar ? fromAfar(near, request) : near).slice(0, request.recipes ?? USUAL_RECIPES);
   const best = recipes[0];
   if (best === undefined)
     return { recipes, reached: false, miss: explainMiss(request.target, predictBar([], base).lab) };
   const reached = best.deltaE <= REACHED;
   return { recipes, reached, miss: reached ? undefined : explainMiss(request.target, best.predicted.lab) };
+}
+
+/** What a person would point at as nearest, best first: the hue counts where the colour itself is out of reach. */
+function fromAfar(near: readonly MatchRecipe[], request: MatchRequest): MatchRecipe[] {
+  const { l, a, b } = request.target;
+  const aims = DULLER.map((share): Lab => ({ l, a: share * a, b: share * b }));
+  const duller = aims.flatMap(target =>
+    searchRecipes({ ...request, target })
+      .slice(0, OF_EACH_AIM)
+      .map(recipe => described(recipe, request)),
+  );
+  const off = ({ predicted }: MatchRecipe) => Math.round(2 * differenceFrom(request.target, predicted.lab));
+  const best = new Map<string, MatchRecipe>();
+  for (const recipe of [...near, ...duller]) {
+    const set = recipe.doses
+      .map(({ id }) => id)
+      .sort()
+      .join(' ');
+    const known = best.get(set);
+    if (!known || off(recipe) < off(known)) best.set(set, recipe);
+  }
+  return [...best.values()].sort((one, other) => off(one) - off(other) || byMerit(one, other));
 }
 
 function described(

@@ -1,4 +1,4 @@
-import { converter, differenceCiede2000, formatHex, inGamut, toGamut } from 'culori';
+import { converter, differenceCie94, differenceCiede2000, formatHex, inGamut, toGamut } from 'culori';
 import { WHITE_POINT, type Xyz, xyzOfReflectance } from './observer.ts';
 import type { Spectrum } from './spectrum.ts';
 
@@ -41,6 +41,16 @@ const lab65 = ({ l, a, b }: Lab) => ({ mode: 'lab65' as const, l, a, b });
 /** CIEDE2000 between two colours, kL = kC = kH = 1. */
 export function colourDifference(one: Lab, other: Lab): number {
   return ciede2000(lab65(one), lab65(other));
+}
+
+const cie94 = differenceCie94();
+
+/**
+ * CIE94 of a colour from the one that was wanted (CIE 116-1995), for colours that lie far apart. CIEDE2000 holds up to 5
+ * (CIE 142-2001): its rotation term for blues has magenta nearer to a grey than to a violet. CIE94 has none.
+ */
+export function differenceFrom(wanted: Lab, other: Lab): number {
+  return cie94(lab65(wanted), lab65(other));
 }
 
 const toLab65 = converter('lab65');
