@@ -59,12 +59,20 @@ describe('the best recipe', () => {
 
   // CIEDE2000 puts this grey nearer to magenta than the violet (15 and 22): nobody who looks at them does.
   test('for a colour far out of reach keeps its hue', () => {
-    const shelf = ['ultramarine-blue', 'titanium-dioxide', 'rose-clay', 'ultramarine-violet-mica', 'indigo', 'gold-mica'];
+    const shelf = [
+      'ultramarine-blue',
+      'titanium-dioxide',
+      'rose-clay',
+      'ultramarine-violet-mica',
+      'indigo',
+      'gold-mica',
+    ];
     const hueApart = (css: string) => {
       const [best] = matchColour(ask(css, shelf)).recipes;
       return Math.abs(((hueOf(best!.predicted.lab) - hueOf(labOfHex(css)) + 540) % 360) - 180);
     };
-    for (const css of ['#ff00ff', '#ff7000', '#3f00ff']) expect([css, hueApart(css) < 45]).toEqual([css, true]);
+    for (const css of ['#ff00ff', '#ff7000', '#3f00ff'])
+      expect([css, hueApart(css) < 45]).toEqual([css, true]);
   });
 
   test('finds again the recipe a colour was made with', () => {
