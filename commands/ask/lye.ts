@@ -136,7 +136,7 @@ function planReading(question: string, read: QuestionRead, { say }: Context): Ly
   };
 }
 
-function readingOf({ given, usualKoh }: LyeQuestion, { say }: Context): LyeReading {
+function readingOf({ given, usualKoh, left }: LyeQuestion, { say }: Context): LyeReading {
   const texts = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
   return {
     kind: 'reading',
@@ -145,7 +145,10 @@ function readingOf({ given, usualKoh }: LyeQuestion, { say }: Context): LyeReadi
     command: 'plan',
     given: texts,
     missing: given.oils === undefined ? ['oils'] : [],
-    notes: usualKoh ? [{ kind: 'text', text: say.lyeQuestions.usualKoh, firm: true }] : [],
+    notes: [
+      ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
+      ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),
+    ].map(text => ({ kind: 'text', text, firm: true })),
   };
 }
 
@@ -163,7 +166,7 @@ function oilsReply(inverse: OilsForLye, context: Context): Reply {
 
 /** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
 async function weighedReply(
-  { given, weighed, oilGrams, asksWater }: LyeQuestion,
+  { given, weighed, oilGrams, waterGrams, asksWater, left }: LyeQuestion,
   question: string,
   context: Context,
 ): Promise<Reply> {
@@ -173,7 +176,12 @@ async function weighedReply(
     return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
   const { oils, additives } = given;
   const check = oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams });
-  const checked = check && [words.checkedWhy(check), words.remedy[check.verdict]];
+  const checked = check && [
+    ...(waterGrams === undefined ? [] : [words.waterBeside({ water: waterGrams, lye: weighed.grams })]),
+    words.checkedWhy(check),
+    words.remedy[check.verdict],
+    ...(left.length > 0 ? [words.passedBy({ left })] : []),
+  ];
   const reply = (headline: string, texts: readonly string[], data: object): Reply => ({
     kind: 'reply',
     headline,

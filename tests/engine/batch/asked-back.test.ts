@@ -190,6 +190,29 @@ test.each(['shortening', 'manteca vegetal', 'aceite vegetal', 'almond butter', '
   },
 );
 
+test.each([
+  'peanut butter',
+  'coconut butter',
+  'mantequilla de maní',
+  'olives',
+  'aceitunas',
+  'walnuts',
+  'almonds',
+])('%s is a food, and lye for its whole weight would burn', food => {
+  expect(spoken(() => parseOils(`300 g ${food}, 200 g lard`), 'oil-is-food')[0]).toContain('only some fat');
+});
+
+test.each([
+  'chicken fat',
+  'olive',
+  'aceite de almendras',
+  'almendras dulces',
+  'avocado',
+  'aceite de aguacate',
+])('%s is an oil', oil => {
+  expect(parseOils(`300 g ${oil}`).shares).toHaveLength(1);
+});
+
 test('of a sour liquid it is said that a weaker one leaves lye in the bar', () => {
   const plan = planBatch(asked({ liquid: 'half vinegar' }));
   const warning = plan.warnings.find(({ id }) => id === 'liquid-eats-lye')!;

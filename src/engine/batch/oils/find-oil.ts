@@ -1,6 +1,7 @@
 import { refuse } from '../../refusal.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
+import { unaccented } from '../../text/unaccented.ts';
 import { isNeverSoap } from '../not-soap.ts';
 import { shown } from '../shown.ts';
 import { OILS } from './index.ts';
@@ -15,6 +16,8 @@ declare module '../../refusal.ts' {
     'oil-is-liquid': { text: string };
     /** A kitchen name that stands for different fats, each with a lye of its own. */
     'oil-unclear': { text: string };
+    /** A food of which only a part is fat: fruit, nuts, meat, nut butter. */
+    'oil-is-food': { text: string };
     /** Lye makes no soap of it: paraffin, mineral oil, silicones. */
     'oil-never-soap': { text: string };
   }
@@ -102,11 +105,27 @@ const KITCHEN_BUTTER =
 const LIQUID =
   /^(?:(?:fresh|whole|raw|skimmed|goats?|cows?|sheep|coconut|almond|oat|soy|rice|human|breast|powdered|canned) )*(?:milk|buttermilk|cream|yogh?urt|kefir|whey|water|beer|wine|tea|coffee|honey|vinegar|juice|aloe(?: vera)?(?: juice| gel)?)$|^(?:leche|suero|yogur|agua|cerveza|vino|te|cafe|miel|vinagre|zumo|jugo|nata)(?: (?:de|entera?|fresca?|cruda?|descremada?|cabra|vaca|oveja|coco|almendras?|avena|soja|soya|arroz|limon|naranja|manzana|rosas?|aloe|vera))*$/u;
 
-/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, `oil-is-liquid`, `oil-unclear`, `oil-not-clarified` or `oil-never-soap`. */
+/**
+ * The fruit, the nut or the animal itself, and what is ground of it: a tenth to two thirds of it is fat, so that lye for
+ * an oil of its weight would burn (USDA FoodData Central: chicken about 9 %, olives 11 %, avocado 15 %, peanut butter 50 %,
+ * walnuts 65 %; from memory). "Olive", "avocado" and "sweet almond" in the singular are what makers call the oils.
+ */
+const FOOD =
+  /^(?:(?:fresh|raw|roasted|salted|green|black|ripe|crudos?|tostad[oa]s?|salad[oa]s?) )*(?:olives|avocados|coconuts|almonds|walnuts|hazelnuts|peanuts|cashews?|pistachios|pecans|macadamias|cocoa|cacao|chocolate|aceitunas|olivas|aguacates|cocos|almendras|nueces|nuez|avellanas|cacahuetes|cacahuates|manies|anacardos|pistachos|chicken|pork|beef|duck|goose|lamb|mutton|turkey|bacon|ham|sausage|meat|pollo|cerdo|vaca|ternera|pato|oca|ganso|cordero|pavo|tocino|panceta|jamon|carne)(?: (?:meat|breasts?|legs?|skin|flesh|pechuga|piel|powder|en polvo))*$|\b(?:peanut|coconut|cashew|hazelnut|walnut|nut) butter\b|\b(?:mantequilla|manteca|crema) de (?:cacahuetes?|cacahuates?|mani|anacardos?|avellanas?)\b|\bmantequilla de coco\b/u;
+
+/** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, `oil-is-liquid`, `oil-is-food`, `oil-unclear`, `oil-not-clarified` or `oil-never-soap`. */
 export function findOil(text: string): Oil {
   const plain = foldedWords(text).join(' ');
   if (UNCLEAR.test(plain)) refuse('oil-unclear', { text: shown(text) });
   if (KITCHEN_BUTTER.test(plain)) refuse('oil-not-clarified', { text: shown(text) });
+  if (
+    FOOD.test(
+      unaccented(text)
+        .trim()
+        .replace(/^(?:de|of) /u, ''),
+    )
+  )
+    refuse('oil-is-food', { text: shown(text) });
   if (
     LIQUID.test(
       foldedWords(text)

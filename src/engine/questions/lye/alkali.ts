@@ -1,5 +1,11 @@
 import { decimal, LYE, MASS, PERCENT, POTASSIUM, type Remaining, SODIUM, told } from './words.ts';
 
+/** "sosa al 98%", "KOH at 85": dry alkali of that purity; lye water is never so strong. */
+const PURE = new RegExp(
+  `(${LYE}) (?:at|al|del|of) ((?:8|9)\\d(?:[.,]\\d+)?|100)(?: ?(?:%|percent|por ciento))?(?: pure| purity| pura| de pureza)?(?![\\d.,]| ?(?:g|gr|kg|oz|lb))`,
+  'u',
+);
+
 export type Alkali = {
   readonly given: { lye?: string; purity?: number };
   readonly potassium: boolean;
@@ -20,6 +26,7 @@ export function alkaliIn(rest: Remaining): Alkali {
   rest.text = rest.text.replace(WEIGHED_AT, (whole: string, mass: string, percent: string) =>
     decimal(percent) >= LIKE_A_PURITY ? `${mass} ; purity ${percent}%` : whole,
   );
+  rest.text = rest.text.replace(PURE, '$1 ; purity $2%');
   const potassium = POTASSIUM.test(rest.text);
   const both =
     (potassium && SODIUM.test(rest.text)) || /\b(?:dual lye|both lyes|doble sosa|lye mix)\b/u.test(rest.text);

@@ -1,11 +1,12 @@
 import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
-import { refuse } from '../../refusal.ts';
+import { Refusal, refuse } from '../../refusal.ts';
 import { addedIn } from './added.ts';
 import { alkaliIn } from './alkali.ts';
 import { superfatIn, waterIn, weighedIn } from './amounts.ts';
 import type { WeighedLye } from './check.ts';
 import { oilsIn } from './oils.ts';
-import { gramsOf, LYE, MASS, plainWords, Remaining } from './words.ts';
+import { oilsAmongWords } from './oils-among-words.ts';
+import { gramsOf, LYE, MASS, plainWords, Remaining, told } from './words.ts';
 
 /** What of a lye question `/plan` takes, in its own words, and lye or water that the question itself weighs. */
 export type LyeQuestion = {
@@ -16,7 +17,11 @@ export type LyeQuestion = {
   readonly weighed: WeighedLye | undefined;
   /** Grams of oils where they are told for the whole, and not oil by oil. */
   readonly oilGrams: number | undefined;
+  /** Grams of water that the question weighs. */
+  readonly waterGrams: number | undefined;
   readonly asksWater: boolean;
+  /** Words that were passed by. */
+  readonly left: readonly string[];
   /** True where the alkali is KOH and its purity is not told. */
   readonly usualKoh: boolean;
 };
@@ -68,6 +73,11 @@ export function readLyeQuestion(question: string): LyeQuestion {
   const water = waterIn(rest);
   const weighed = weighedIn(rest, alkali);
   const added = addedIn(rest);
+  const weighedWater = told(
+    rest.take(
+      `(?:in |en |with |con )?(${MASS}|\\d{2,4})(?: (?:of|de))?(?: (?:the|el|distilled|cold))? (?:water|agua)(?: destilada| fria)?`,
+    ),
+  );
   const inGrams = rest.take(ALL_IN_GRAMS) !== undefined;
   for (const aside of ASIDES) rest.take(aside);
   const size = rest.take(
@@ -75,7 +85,7 @@ export function readLyeQuestion(question: string): LyeQuestion {
   )?.[1];
   const lone = size === undefined && !weighed ? massBesideShares(rest) : undefined;
   const together = size === undefined && weighed ? rest.take(OILS_TOGETHER)?.[1] : undefined;
-  const oils = oilsIn(rest.text, { inGrams });
+  const { oils, left } = listedOils(rest.text, { inGrams, isChecked: weighed !== undefined });
   const whole = size ?? lone ?? together;
   return {
     given: {
@@ -88,17 +98,51 @@ export function readLyeQuestion(question: string): LyeQuestion {
     },
     weighed,
     oilGrams: whole === undefined ? undefined : gramsOf(whole),
+    waterGrams:
+      weighedWater === undefined
+        ? undefined
+        : gramsOf(/^\d+$/u.test(weighedWater) ? `${weighedWater} g` : weighedWater),
+    left,
     asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(plainWords(question)),
     usualKoh: alkali.potassium && !alkali.purityTold,
   };
 }
 
+/**
+ * What is left as a list of oils. Where lye was weighed and is only to be checked, strange words may stand beside oils that
+ * have weights: an oil missed shows too much lye, never too little. Lye that is yet to be weighed wants every word understood.
+ */
+function listedOils(
+  text: string,
+  { inGrams, isChecked }: { readonly inGrams: boolean; readonly isChecked: boolean },
+): { readonly oils: string | undefined; readonly left: readonly string[] } {
+  try {
+    return { oils: oilsIn(text, { inGrams }), left: [] };
+  } catch (refusal) {
+    const isStrange =
+      isChecked &&
+      refusal instanceof Refusal &&
+      (refusal.id === 'oil-unknown' || refusal.id === 'oil-without-amount');
+    const among = isStrange ? oilsAmongWords(text) : undefined;
+    if (!among) throw refusal;
+    return among;
+  }
+}
+
 /** The one mass that stands by itself where every oil has a share: the weight of all of them. */
 function massBesideShares(rest: Remaining): string | undefined {
   const masses = rest.text.match(new RegExp(MASS, 'gu')) ?? [];
-  if (masses.length !== 1 || !rest.text.includes('%')) return undefined;
-  const alone = rest.text.split(/[;,](?!\d)/u).some(piece => piece.trim() === masses[0]);
-  return alone ? rest.take(masses[0]!.replaceAll('.', String.raw`\.`))?.[0] : undefined;
+  const [mass] = masses;
+  if (mass === undefined || masses.length > 1 || !rest.text.includes('%')) return undefined;
+  const others = rest.text.replace(mass, ' ; ');
+  try {
+    return oilsIn(others, { inGrams: false }) === undefined
+      ? undefined
+      : rest.take(mass.replaceAll('.', String.raw`\.`))?.[0];
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
+  }
 }
 
 const ASKED = new RegExp(

@@ -11,7 +11,8 @@ export const UNIT = String.raw`(?:kg|kilos?|kilograms?|kilogramos?|g|gr|grams?|g
 export const COUNT = String.raw`(?:\d+\/\d+|\d+(?:[.,]\d+)?(?: \d+\/\d+)?)`;
 export const MASS = `${COUNT} ?${UNIT}`;
 export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|per cent|por ciento)`;
-export const FAT = '(?:superfat(?:ting|ted)?|sf|sobre ?engrasado|sobre ?engrase|sobregrasa)';
+export const FAT =
+  '(?:superfat(?:ting|ted)?|(?:lye )?discount|descuento(?: de sosa)?|sf|sobre ?engrasado|sobre ?engrase|sobregrasa)';
 
 const IN_GRAMS: readonly (readonly [unit: RegExp, grams: number])[] = [
   [/^k/u, 1000],

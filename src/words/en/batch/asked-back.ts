@@ -6,6 +6,7 @@ export const askedBackRefusals: Pick<
   RefusalSentences,
   | 'additive-over-usual'
   | 'oil-unclear'
+  | 'oil-is-food'
   | 'oil-is-liquid'
   | 'oils-without-unit'
   | 'lye-not-hydroxide'
@@ -45,6 +46,8 @@ export const askedBackRefusals: Pick<
     `${Math.round(percent)} % of the oils is far too much ${batch.additives[id]}${id === 'honey' || id === 'sugar' ? ' (all sugars together)' : ''}: ${most} % at most.${id === 'honey' || id === 'sugar' ? ' More overheats the loaf, which can erupt.' : ''} Look at the amount again.`,
   'oil-unclear': ({ text }) =>
     `“${text}”: which fat is in it? Read the label and name each one, such as “soybean 60%, palm 40%”; every fat needs its own lye.`,
+  'oil-is-food': ({ text }) =>
+    `“${text}” is a food with only some fat in it: lye for its whole weight would burn. Name the fat alone, such as “almond oil”, “lard” or “cocoa butter”.`,
   'oils-without-unit': () =>
     'These numbers are no percents: they make more than 100. Add g or oz to each, such as “olive 500 g, coconut 300 g”.',
 };

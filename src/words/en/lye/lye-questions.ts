@@ -117,6 +117,15 @@ export const lyeQuestions = {
   bleachOrLye:
     '“Lejía”: caustic soda (NaOH), or the bleach for cleaning? Bleach (hypochlorite) makes no soap and must never go in. If the label says sodium hydroxide, ask again with “sosa”.',
   /** Parts of a question that the plan has not taken in. */
+  passedBy: ({ left }: { readonly left: readonly string[] }) =>
+    `Passed by: ${left
+      .slice(0, 5)
+      .map(one => `“${one.slice(0, 40)}”`)
+      .join(', ')}. If one of them is an oil, give its weight and ask again.`,
+  waterBeside: ({ water, lye }: { readonly water: number; readonly lye: number }) =>
+    water < lye
+      ? `Too little water: ${figure(water, 0)} g for ${figure(lye, 1)} g lye. Never less water than lye, or it stays undissolved and burns.`
+      : `Lye water of ${figure((100 * lye) / (lye + water), 0)} %${lye / (lye + water) < 0.22 ? ': very thin, it thickens late and dries slowly' : ''}.`,
   leftOut: ({ left }: { readonly left: readonly string[] }) =>
     `Not taken into this plan: ${left
       .slice(0, 5)

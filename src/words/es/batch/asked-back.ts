@@ -28,6 +28,8 @@ export const askedBackRefusals: typeof en = {
     `${Math.round(percent)} % de los aceites es demasiado (${batch.additives[id]}${id === 'honey' || id === 'sugar' ? ', todo el azúcar junto' : ''}): como mucho ${most} %.${id === 'honey' || id === 'sugar' ? ' Más recalienta la barra, que puede salirse.' : ''} Revisa la cantidad.`,
   'oil-unclear': ({ text }) =>
     `«${text}»: ¿qué grasa lleva? Lee la etiqueta y nombra cada una, como «soja 60%, palma 40%»; cada grasa pide su propia sosa.`,
+  'oil-is-food': ({ text }) =>
+    `«${text}» es un alimento con solo algo de grasa: la sosa para todo su peso quemaría. Nombra la grasa sola, como «aceite de almendras», «manteca de cerdo» o «manteca de cacao».`,
   'oils-without-unit': () =>
     'Estos números no son porcentajes: suman más de 100. Añade g u oz a cada uno, como «oliva 500 g, coco 300 g».',
 };

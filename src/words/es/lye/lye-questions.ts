@@ -113,6 +113,15 @@ export const lyeQuestions: typeof english = {
   weighedButUnread: 'Hasta calcular su sosa, trátalo como si sobrara: guantes y gafas, nada de piel.',
   bleachOrLye:
     '«Lejía»: ¿sosa cáustica (NaOH) o la de limpiar? La de limpiar (hipoclorito) no hace jabón y nunca debe entrar. Si la etiqueta dice hidróxido de sodio, pregunta otra vez con «sosa».',
+  passedBy: ({ left }) =>
+    `Dejado de lado: ${left
+      .slice(0, 5)
+      .map(one => `«${one.slice(0, 40)}»`)
+      .join(', ')}. Si es un aceite, da su peso y pregunta otra vez.`,
+  waterBeside: ({ water, lye }) =>
+    water < lye
+      ? `Poca agua: ${figure(water, 0)} g para ${figure(lye, 1)} g de sosa. Nunca menos agua que sosa: queda sin disolver y quema.`
+      : `Agua de sosa al ${figure((100 * lye) / (lye + water), 0)} %${lye / (lye + water) < 0.22 ? ': muy floja, espesa tarde y seca despacio' : ''}.`,
   leftOut: ({ left }) =>
     `No ha entrado en este plan: ${left
       .slice(0, 5)
