@@ -17,8 +17,21 @@ export type Looked = {
   readonly question: FindingId | undefined;
 };
 
-/** Weighs everything in a case. Throws the Refusals of `diagnose`. */
-export function lookAt(file: FlawFile, { turnedOut }: Learned): Looked {
+/**
+ * Weighs everything in a case: what was said of lye before the last answer stands until it was tested. Throws the
+ * Refusals of `diagnose`.
+ */
+export function lookAt(file: FlawFile, learned: Learned): Looked {
+  const now = lookOnce(file, learned, { warned: false });
+  if (now.diagnosis.doNotUse) return now;
+  const warned = file.answers.some((_, at) => {
+    const before = { ...file, answers: file.answers.slice(0, at) };
+    return lookOnce(before, learned, { warned: false }).diagnosis.doNotUse;
+  });
+  return warned ? lookOnce(file, learned, { warned }) : now;
+}
+
+function lookOnce(file: FlawFile, { turnedOut }: Learned, { warned }: { readonly warned: boolean }): Looked {
   const { opened, answers, withdrawn } = file;
   const { words } = opened;
   const known: Known = {
@@ -26,6 +39,7 @@ export function lookAt(file: FlawFile, { turnedOut }: Learned): Looked {
     withdrawn,
     unanswered: answers.filter(({ answer }) => answer === 'unsure').map(({ finding }) => finding),
     turnedOut,
+    warned,
     ...(opened.plan && { batch: opened.plan.numbers }),
   };
   const diagnosis = diagnose(words, known);

@@ -20,11 +20,17 @@ const LYE_PERCENT = 15;
 export function flawHeadline(diagnosis: Diagnosis, say: Words): string {
   const { firstAid, cantTell, doNotUse } = diagnosis;
   if (firstAid) return say.flaws.firstAid[firstAid];
+  if (leadsByLye(diagnosis)) return say.flaws.lyeFirst({ percent: percent(diagnosis.freeLye) });
   if (cantTell) return say.flaws.cantTell[cantTell];
   if (!doNotUse) return verdict(diagnosis, say);
   const lye = diagnosis.causes[0]?.doNotUse;
   return `${lye ? say.flaws.dontUse : say.flaws.dontUseYet} ${verdict(diagnosis, say)}`;
 }
+
+/** What else the bar has comes after lye that is as likely as not. */
+const LYE_LEADS = 0.5;
+const leadsByLye = ({ causes, freeLye, doNotUse }: Diagnosis): boolean =>
+  doNotUse && freeLye >= LYE_LEADS && causes[0]?.doNotUse !== true;
 
 function verdict({ causes, together }: Diagnosis, say: Words): string {
   const [first] = causes;
@@ -46,8 +52,10 @@ export type Bench = { readonly measures: Pick<Measures, 'owned'>; readonly say: 
 export function flawAdvice(diagnosis: Diagnosis, bench: Bench): readonly Block[] {
   const { say } = bench;
   const { causes, cantTell, firstAid, together, batch } = diagnosis;
-  const warning = lyeWarning(diagnosis, say);
-  if (cantTell && !firstAid) return warning;
+  const warning =
+    leadsByLye(diagnosis) && !firstAid ? [firm(say.flaws.doNotUse)] : lyeWarning(diagnosis, say);
+  if (cantTell && !firstAid)
+    return leadsByLye(diagnosis) ? [...warning, text(say.flaws.cantTell[cantTell])] : warning;
   const told = causes.slice(0, together ? 2 : 1);
   const now = each(told, ({ thisBatch }) => thisBatch);
   const next = each(told, ({ nextBatch }) => nextBatch).filter(id => !now.includes(id));
@@ -56,7 +64,7 @@ export function flawAdvice(diagnosis: Diagnosis, bench: Bench): readonly Block[]
   return [
     ...warning,
     ...unsure,
-    ...(firstAid && !cantTell ? [text(verdict(diagnosis, say))] : []),
+    ...((firstAid || leadsByLye(diagnosis)) && !cantTell ? [text(verdict(diagnosis, say))] : []),
     ...(cantTell ? [] : told.map(({ id }) => text(why(id, told.length > 1, say)))),
     rows(
       say.flaws.thisBatch,

@@ -14,6 +14,8 @@ export type Known = {
   /** Asked and answered "I don't know": not asked again. */
   readonly unanswered?: readonly FindingId[];
   readonly turnedOut?: TurnedOut;
+  /** "Do not use it" was said before the last answer. */
+  readonly warned?: boolean;
   /** Numbers of the batch beside those in the words. */
   readonly batch?: BatchNumbers;
 };

@@ -10,6 +10,10 @@ export const LYE_CAUSES = CAUSE_IDS.filter(id => CAUSES[id].doNotUse);
 /** From this chance of free lye on nobody is told to use, cut or mend the soap. Chosen for caution, not measured. */
 const LEAST_LYE = 0.15;
 
+/** As much once "do not use it" was said and until a strip or a tongue has told. Chosen for caution. */
+const LEAST_LYE_ONCE_WARNED = 0.04;
+const TOLD_BY_TEST: ReadonlySet<FindingId> = new Set(['zaps', 'high-ph']);
+
 /** Signs that are enough alone, whatever else explains the bar. */
 const BITES: ReadonlySet<FindingId> = new Set(['burns-skin', 'zaps', 'zaps-in-spots', 'high-ph']);
 
@@ -31,11 +35,16 @@ export function hurt(evidence: readonly Evidence[], words: string): 'skin' | 'ey
 /** The chance, 0 to 1, that a cause is at work which leaves free lye. */
 export const freeLye = (posterior: Posterior): number => chanceOfAny(posterior, LYE_CAUSES);
 
-/** Whether the soap may hold free lye: it bites somebody, or such a cause is likely enough. */
-export function mayHoldLye(evidence: readonly Evidence[], posterior: Posterior): boolean {
+/** Whether the soap may hold free lye: it bites somebody, or such a cause is likely enough; `warned` where that was said before. */
+export function mayHoldLye(
+  evidence: readonly Evidence[],
+  posterior: Posterior,
+  { warned }: { readonly warned: boolean },
+): boolean {
   const there = evidence.filter(item => item.probability > 0.5);
   if (there.some(item => BITES.has(item.finding))) return true;
-  return there.length > 0 && freeLye(posterior) >= LEAST_LYE;
+  const isUntested = warned && !evidence.some(item => TOLD_BY_TEST.has(item.finding));
+  return there.length > 0 && freeLye(posterior) >= (isUntested ? LEAST_LYE_ONCE_WARNED : LEAST_LYE);
 }
 
 /** What comes first where the soap may hold free lye. */

@@ -34,7 +34,8 @@ export function diagnose(words: string, known: Known = {}): Diagnosis {
   const { evidence, posterior } = considered;
   const firstAid = hurt(evidence, words.slice(0, LONGEST_WORDS));
   refuseMetalPowder(words.slice(0, LONGEST_WORDS), firstAid);
-  const doNotUse = firstAid !== undefined || mayHoldLye(evidence, posterior);
+  const doNotUse =
+    firstAid !== undefined || mayHoldLye(evidence, posterior, { warned: known.warned === true });
   const cantTell = doubt(evidence, posterior);
   const settled = [
     ...evidence.map(item => item.finding),

@@ -276,6 +276,42 @@ describe('the questions', () => {
     expect(message.controls.map(({ label }) => label)).not.toContain('Yes');
   });
 
+  /** Texts of a case as its questions are answered: the first pattern that a question fits says how. */
+  async function walked(text: string, replies: readonly (readonly [RegExp, string])[]): Promise<string[]> {
+    let message = await words(text);
+    const told = [message.text];
+    for (let asked = question(message)?.[2]; asked; asked = question(message)?.[2]) {
+      const reply = replies.find(([pattern]) => pattern.test(asked ?? ''))![1];
+      message = await press(message, reply);
+      told.push(message.text);
+    }
+    return told;
+  }
+  const TEST = /strip|pH paper|zap/iu;
+
+  test('a strip of 11 is what comes first, whatever else crumbles and whitens the bar', async () => {
+    const told = await walked('why is my bar crumbly and white?', [
+      [/titanium/u, 'Yes'],
+      [TEST, 'Yes'],
+      [/./u, 'I don’t know'],
+    ]);
+    expect(told.at(-1)).toMatch(/^## Don’t use it[.:]/u);
+    expect(told.at(-1)?.split('\n')[0]).toMatch(/lye/u);
+  });
+
+  test('that it is not to be used stands until a strip or a tongue has told', async () => {
+    const told = await walked('why is my bar crumbly and white?', [
+      [/titanium/u, 'Yes'],
+      [TEST, 'I don’t know'],
+      [/./u, 'No'],
+    ]);
+    expect(told.length).toBeGreaterThan(2);
+    for (const text of told) {
+      expect(text).toContain('Don’t use it');
+      expect(text).not.toMatch(/Grate the broken bars|cut with a thin wire/u);
+    }
+  });
+
   test('stop when one cause is sure enough', async () => {
     const answer = await words('orange spots on the old bars and they smell rancid like crayons');
     expect(question(answer)).toBeNull();

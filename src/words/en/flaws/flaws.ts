@@ -33,6 +33,7 @@ export const flaws = {
   doNotUse: 'Do not use this soap: it may hold free lye.',
   crumbly:
     'A bar that crumbles can hold too much lye: gloves and goggles while you cut or grate, no breathing of its dust, and pH paper on a wet bar before anybody uses it. Well above 10: do not use it.',
+  lyeFirst: (v: { percent: number }) => `Don’t use it: free lye, ${v.percent} % sure. Gloves on.`,
   mayHoldLye: (v: { percent: number }) =>
     `It may hold free lye (${v.percent} %). Until you know: do not use it, and gloves on.`,
   notThere: (v: { finding: string }) => `no sign of ${v.finding}`,

@@ -31,6 +31,7 @@ export const flaws: typeof en.flaws = {
   doNotUse: 'No uses este jabón: puede tener sosa libre.',
   crumbly:
     'Una pastilla que se desmorona puede tener sosa de más: guantes y gafas al cortar o rallar, sin respirar su polvo, y papel de pH sobre la pastilla mojada antes de que nadie la use. Si pasa bastante de 10, no la uses.',
+  lyeFirst: v => `No lo uses: sosa libre, ${v.percent} % seguro. Guantes puestos.`,
   mayHoldLye: v => `Puede tener sosa libre (${v.percent} %). Hasta saberlo: no lo uses, y guantes puestos.`,
   notThere: v => `sin señal de ${v.finding}`,
   seenBy: v => `${v.findings} (${v.witnesses})`,
