@@ -5,17 +5,20 @@ import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { Offer } from '../../src/conversation/typed/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
+import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
 import { compareReply } from './compare.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { lyeAnswer, topicReply } from './lye.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { scentReply } from './scents.ts';
+import { toldAmountHeadline } from './told-amount.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
 import { isBlindDiagnosis, isGuessedColour, unsureReply } from './unsure.ts';
 
@@ -37,7 +40,11 @@ const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
-  const read = readQuestion(question);
+  const own = withOwnJars(
+    question,
+    (await listShelf(context.shelf)).map(({ name }) => name),
+  );
+  const read = own.restore(readQuestion(own.text));
   const ofLye = photo
     ? undefined
     : await lyeAnswer(rightWords(question, read), { typed: question, read, context });
@@ -150,7 +157,9 @@ async function answered(
   try {
     if (reading.command === 'compare') return await compareReply(read.facts.named, question, context);
     const answer = shownAsReply(await context.run(reading.command, given), context);
-    return reading.job === 'wet' ? wettingFirst(answer, context) : answer;
+    if (reading.job === 'wet') return wettingFirst(answer, context);
+    const told = reading.job === 'dose' ? toldAmountHeadline(answer, { question, read }, context) : undefined;
+    return told === undefined ? answer : { ...answer, headline: told };
   } catch (error) {
     // A "no" is shown with what was understood, so that the misreading can be put right.
     if (error instanceof Offer)

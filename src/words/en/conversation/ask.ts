@@ -21,6 +21,11 @@ export const ask = {
   doIt: 'Do it',
   confirm: (v: { line: string }) => `Shall I do this? ${v.line}`,
   ratherThat: (v: { job: string }) => `I meant: ${v.job}`,
+  /** `times` is what was told as a part of the most. */
+  toldAmount: (v: { told: string; times: number; most: string; full: string }) =>
+    v.times > 1.05
+      ? `Too much: at most ${v.most}; ${v.told} is ${plain(Number(v.times.toPrecision(2)))} times that. Full colour: ${v.full}`
+      : `Not too much: the most is ${v.most}; ${v.told} is ${plain(Math.min(100, Math.round(100 * v.times)))} % of that. Full colour: ${v.full}`,
   byTheCup: 'You named no portion, so this is for 1 cup of batter.',
   hotProcess:
     'You speak of hot process: doses are the same, but the paste is thick and hot, so wet the colour well and expect some heat-sensitive colours to shift more.',

@@ -17,6 +17,10 @@ export const ask: typeof en.ask = {
   doIt: 'Hazlo',
   confirm: ({ line }) => `¿Hago esto? ${line}`,
   ratherThat: ({ job }) => `Quería decir: ${job}`,
+  toldAmount: v =>
+    v.times > 1.05
+      ? `Demasiado: como mucho ${v.most}; ${v.told} es ${plain(Number(v.times.toPrecision(2)))} veces eso. Color pleno: ${v.full}`
+      : `No es demasiado: lo máximo es ${v.most}; ${v.told} es el ${plain(Math.min(100, Math.round(100 * v.times)))} %. Color pleno: ${v.full}`,
   byTheCup: 'No dijiste cuánta masa, así que esto es para 1 taza.',
   hotProcess:
     'Hablas de proceso en caliente: las dosis son las mismas, pero la masa está espesa y caliente; humedece bien el color y cuenta con que los sensibles al calor cambien más.',

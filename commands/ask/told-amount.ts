@@ -1,0 +1,57 @@
+import { z } from 'zod';
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { parseAmount } from '../../src/engine/quantities/amount.ts';
+import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
+import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
+import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
+
+const dosed = z.object({
+  doses: z.tuple([
+    z.object({
+      teaspoons: z.number().positive(),
+      ceilingTeaspoons: z.number().positive(),
+      grams: z.object({ typical: z.number().positive() }),
+    }),
+  ]),
+});
+
+const TOO_MUCH =
+  /\b(?:too (?:much|many|little)|enough|overdo\w*|demasiad[oa]s?|me (?:he pasado|pas[eé])|basta|alcanza)\b/iu;
+/** An amount beside these may be what is there, or what is poured. */
+const HOW_MUCH = /\b(?:how (?:much|many)|cu[aá]nt[oa]s?|what (?:amount|dose)|qu[eé] (?:cantidad|dosis))\b/iu;
+
+/**
+ * Who names how much they would put in is told first whether that is too much; the dose follows. Undefined where no
+ * amount of powder was told, or several colours were.
+ */
+export function toldAmountHeadline(
+  answer: Reply,
+  { question, read: { facts } }: { readonly question: string; readonly read: QuestionRead },
+  { say }: Pick<Context, 'say'>,
+): string | undefined {
+  const isJudged = TOO_MUCH.test(question) || !HOW_MUCH.test(question);
+  const told = isJudged && facts.named.length === 1 ? facts.powder : undefined;
+  const dose = dosed.safeParse(answer.data).data?.doses[0];
+  if (told === undefined || !dose) return undefined;
+  const teaspoons = teaspoonsOf(told, dose.grams.typical / dose.teaspoons);
+  if (teaspoons === undefined) return undefined;
+  const spoons = (value: number) => say.quantities.measure(practicalSpoons(value));
+  return say.ask.toldAmount({
+    told,
+    times: teaspoons / dose.ceilingTeaspoons,
+    most: spoons(dose.ceilingTeaspoons),
+    full: spoons(dose.teaspoons),
+  });
+}
+
+function teaspoonsOf(text: string, gramsPerTeaspoon: number): number | undefined {
+  try {
+    const amount = parseAmount(text);
+    return amount.measure === 'mass' ? amount.grams / gramsPerTeaspoon : amount.millilitres / US_TEASPOON_ML;
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
+  }
+}
