@@ -15,6 +15,7 @@ import {
   apart,
   between,
   type FoundColour as Found,
+  hueApart,
   huedBy,
   isHue,
   likeness,
@@ -38,8 +39,8 @@ export type NamedColour = {
 };
 
 const MOST_WORDS = 14;
-/** Farther apart (CIEDE2000) no two people mean one colour. */
-const ANOTHER = 20;
+/** Degrees of hue (CIELAB) beyond which a thing is not what a hue's name is said of. */
+const ANOTHER_HUE = 60;
 
 /** Words that say nothing about which colour is meant. */
 const FILLERS = new Set(
@@ -242,8 +243,10 @@ export function colourNamed(text: string): NamedColour | undefined {
     // Half a name is no name: in "midnite blue" more than the blue is told, and in "turkesa como el mar" the hue.
     const isWhole = second === undefined || !(second.name.includes(exact.name) || changed.some(isColourWord));
     // Beside a hue, a word that a slip would make a thing of quite another colour is a word that is not known: "rosa capote".
-    const isOther =
-      second !== undefined && !changed.some(isColourWord) && apart(second.hex, exact.hex) > ANOTHER;
+    const isOther = changed.some(word => {
+      const hex = FOLDED_WORDS.get(word);
+      return hex !== undefined && isHue(exact.name) && hueApart(hex, exact.hex) > ANOTHER_HUE;
+    });
     return isWhole || isOther || second.name === exact.name ? exact : { ...second, corrected: true };
   }
   if (second && (!exact || !openNames().has(exact.name))) return { ...second, corrected: true };

@@ -22,9 +22,12 @@ test.each([
   ['moss green, not too yellowish', '#5d7348'],
 ])('%s is about %s', (text, hex) => expect(apart(colourNamed(text)!.hex, hex)).toBeLessThanOrEqual(NEAR));
 
-test('beside a hue an unknown word is no thing of quite another colour', () => {
-  expect(apart(colourNamed('rosa capote')!.hex, colourNamed('rosa')!.hex)).toBeLessThan(1);
-  expect(colourNamed('rosa capote')!.corrected).toBe(false);
+test.each([
+  ['rosa capote', 'rosa'],
+  ['azul caballa', 'azul'],
+])('in %s the unknown word is no thing of quite another colour than %s', (text, hue) => {
+  expect(apart(colourNamed(text)!.hex, colourNamed(hue)!.hex)).toBeLessThan(1);
+  expect(colourNamed(text)!.corrected).toBe(false);
 });
 
 test('a slip within a name is still put right', () => {
