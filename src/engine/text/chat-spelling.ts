@@ -25,6 +25,26 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   // "1 de polvo x 2 de aceite"
   [/(?<=\bde \p{L}{2,20}\s)x(?=\s\d+ de\s)/giu, 'por'],
   [word('tmb|tb|tmbn|tambn'), 'también'],
+  [word('sossa|soza|zosa|ssoa'), 'sosa'],
+  // A slip in the very word that asks: it stands before what is counted.
+  [
+    word(
+      'canta|cuata|cunta|cuanat|kuanta|kanta|quanta|qanta|cnta',
+      String.raw`(?=\s(?:de\s)?(?:sosa|soda|agua|potasa|lej[ií]a|mica|arcilla|cantidad|masa|cucharad\w*|espirulina|c[uú]rcuma)(?![\p{L}]))`,
+    ),
+    'cuánta',
+  ],
+  [
+    word(
+      'canto|cuato|cunto|cuanot|kuanto|kanto|quanto|qanto|cnto',
+      String.raw`(?=\s(?:de\s)?(?:[oó]xido|carb[oó]n|hidr[oó]xido|pigmento|ultramar|colorante|polvo|di[oó]xido|color|le|pongo|echo|uso|necesito|lleva)(?![\p{L}]))`,
+    ),
+    'cuánto',
+  ],
+  [word('(?:how|hwo|hw|ho|hoow|haw) ?(?:mcuh|muhc|mutch|muc|mush|moch|mucg|mcu|mch|muchh|much)'), 'how much'],
+  [/\b(?<=how much )(?:ley|yle|lyee|lyle)\b/giu, 'lye'],
+  [word('calcualte|calulate|claculate|calcuate|caluclate'), 'calculate'],
+  [/\bsodium (?:hydroxyde|hidroxide|hydrixide|hydoxide|hydroxid|hydrox|hidroxyde)\b/giu, 'sodium hydroxide'],
   [word('cmo|komo'), 'como'],
   [word('fierro'), 'hierro'],
   [word('bioxido|bióxido'), 'dioxido'],
