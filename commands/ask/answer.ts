@@ -14,6 +14,7 @@ import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
 import { compareReply } from './compare.ts';
+import { doubtReply } from './doubt.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { lyeAnswer, topicReply } from './lye.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
@@ -63,6 +64,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return notUnderstood(read, context);
+  if (reading.job === 'doubt') return doubtReply(read, context);
   if (!photo && !ofLye && !barred && isBlindDiagnosis(reading, question, read))
     return unsureWithReadings(question, read, context);
   const given = { ...ofPart(question, filled(reading, context)), ...(photo && { photo }) };

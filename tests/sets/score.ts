@@ -115,7 +115,9 @@ type Answered = {
 
 function wrongQuestion({ understood }: Answered, job: string, expect: Expect): string | undefined {
   const { facts, given = {} } = understood ?? {};
-  const got = understood?.job?.startsWith('shelf') ? 'shelf' : understood?.job;
+  // The sets have one name for the contest and for a member who disputes an answer.
+  const said = understood?.job === 'doubt' ? 'challenge' : understood?.job;
+  const got = said?.startsWith('shelf') ? 'shelf' : said;
   if (got !== job) return `${got ?? understood?.outside ?? 'nothing'} for ${job}`;
   const names = facts?.named ?? [];
   for (const [key, value] of Object.entries(expect)) {

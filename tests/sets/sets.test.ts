@@ -63,6 +63,12 @@ const sets = [
     held: { questions: 74, amounts: 59, colours: 60, scope: 59 },
   },
   {
+    file: 'cab-and-quay.json',
+    // Of 60 questions, 50 amounts, 50 colours and 40 of the field or not: run once, before anything was tuned on it.
+    first: { questions: 53, amounts: 47, colours: 45, scope: 35 },
+    held: { questions: 60, amounts: 50, colours: 50, scope: 40 },
+  },
+  {
     file: 'bakery-and-balcony.json',
     // Run once, before anything was tuned on it; of its 110 flaws 104 came first.
     first: { questions: 52, amounts: 47, colours: 46, scope: 22 },

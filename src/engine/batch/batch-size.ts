@@ -2,7 +2,9 @@ import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';
 import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
+import { unframed } from '../text/amounts/amount-remarks.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
+import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { shown } from './shown.ts';
@@ -68,7 +70,7 @@ export function mouldMillilitres(mould: Mould): number {
  * `size-out-of-range`, `mould-without-unit`, `mould-sides`, `cavity-by-mass`, or one of the amounts' own.
  */
 export function parseSize(text: string): BatchSize {
-  const plain = spokenAmounts(plainText(text).replace(/[×✕*]/gu, 'x'));
+  const plain = thousandsPlain(spokenAmounts(plainText(text).replace(/[×✕*]/gu, 'x')));
   const weighed = weighedPieces(plain);
   if (weighed) return within(weighed.grams, plain, weighed);
   const pieces = SIDES.test(plain) ? undefined : piecesOf(plain);
@@ -184,7 +186,7 @@ function readAmount(text: string): BatchSize {
   if (high !== undefined) refuse('amount-range', { text: shown(text), low: shown(low), high: shown(high) });
   const head = leadingAmount(low) ?? whole(text);
   const { amount } = head;
-  const rest = head.rest.replace(/(?:^| )(?:total|in all|en total|altogether)$/iu, '').trim();
+  const rest = unframed(head.rest);
   const ofOils = /^(?:of |de |worth of )?(?:oils?|fats?|aceites?|grasas?)$/iu.test(rest);
   const ofBatter = /^(?:of |de )?(?:batter|soap|masa|mezcla|jab[oó]n)$/iu.test(rest);
   if (rest !== '' && !ofOils && !ofBatter) refuse('size-unreadable', { text: shown(text) });

@@ -1,6 +1,7 @@
 import { refuse } from '../refusal.ts';
 import { amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { withoutRemark } from '../text/amounts/amount-remarks.ts';
+import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
 import { type Unit, unitSize } from './unit-words.ts';
@@ -107,7 +108,7 @@ const BATTER_COLOUR: ReadonlySet<string> = new Set(
 /**
  * Reads an amount such as `1 1/2 cups`, `250ml`, `1 lb 4 oz`, `media taza`. Spoons and cups are those of `measures`.
  * "About", "two cups", `1/3 of 3 lb` and `10 bars of 4 oz` are read too. Throws a Refusal: `amount-without-unit`,
- * `amount-unit-unknown`, `amount-unreadable`, `amount-range` (`2-3 cups`), `amount-ambiguous` (`1,500 g`),
+ * `amount-unit-unknown`, `amount-unreadable`, `amount-range` (`2-3 cups`), `amount-ambiguous` (`1,500 oz`),
  * `amount-out-of-range`.
  */
 export function parseAmount(
@@ -122,12 +123,12 @@ export function parseAmount(
 
 /**
  * Reads how much is to be coloured: an amount of batter (`2 cups`, `500 g batter`) or the oils that went into it
- * (`1 lb oils`, `500 g de aceites`). 1 ml to 200 l, 1 g to 200 kg. Throws as {@link parseAmount} does, and a Refusal
+ * (`1 lb oils`, `500 g de aceites`); `1,250 g` is 1,250 g. 1 ml to 200 l, 1 g to 200 kg. Throws as {@link parseAmount} does, and a Refusal
  * `amount-vessel` (`half a pail`).
  * @example parsePortion('500 g oils') // { measure: 'mass', grams: 500, of: 'oils' }
  */
 export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
-  const said = withoutRemark(text.slice(0, LONGEST_AMOUNT + 1));
+  const said = withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1)));
   refuseVessel(said);
   const { amount, words } = read(said, measures, ANY_PORTION);
   const strange = words.filter(
@@ -156,7 +157,7 @@ export type PortionRange = { readonly low: Portion; readonly high?: Portion; rea
 
 /** Reads a portion or a range of them, such as `2-3 cups`. Throws as {@link parsePortion} does, but for ranges. */
 export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
-  const { low, high, about } = amountPhrase(withoutRemark(text.slice(0, LONGEST_AMOUNT + 1)));
+  const { low, high, about } = amountPhrase(withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1))));
   if (high === undefined) return { low: parsePortion(text, measures), about };
   return { low: parsePortion(low, measures), high: parsePortion(high, measures), about };
 }

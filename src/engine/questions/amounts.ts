@@ -2,6 +2,7 @@ import { knownOil } from '../batch/oils/find-oil.ts';
 import { type Amount, parseAmount, parsePortionRange } from '../quantities/amount.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
 import { Refusal } from '../refusal.ts';
+import { thousandsPlain } from '../text/amounts/thousands.ts';
 import type { NamedThing } from './entities.ts';
 import type { Words } from './words-of.ts';
 
@@ -85,13 +86,17 @@ const loneUnit = (words: readonly string[], at: number): string | undefined =>
     ? `1 ${words[at]}`
     : undefined;
 
-/** As it stands, "n" and "&" as the grammar spells them; thousands apart from the decimals of a batter that nobody weighs. */
+/** What may be counted before its size: "2 500 g loaves" are two. */
+const PIECES =
+  /^(?:bars|loaves|logs|batches|moulds|molds|slabs|barras|pastillas|moldes|lotes|tandas|panes)$/u;
+
+/** As it stands, "n" and "&" as the grammar spells them; thousands and pieces apart from decimals and thousands. */
 function written(span: readonly string[], words: readonly string[], to: number): string {
   const text = span.join(' ').replace(/ (?:n|&|plus) /gu, ' and ');
-  const [, thousands, rest] = /^([1-9])[.,](\d{3} (?:g|gr|grs|grams?|gramos?|ml))$/u.exec(text) ?? [];
-  if (thousands === undefined) return text;
   const next = words.slice(to).find(word => !BETWEEN.test(word)) ?? '';
-  return OILS.test(next) || BATTER.test(next) ? `${thousands}${rest}` : text;
+  const [, count, each] = /^(\d{1,2}) (\d{3} \p{L}+)$/u.exec(text) ?? [];
+  if (count !== undefined && PIECES.test(words[to] ?? '')) return `${count} x ${each}`;
+  return OILS.test(next) || BATTER.test(next) ? thousandsPlain(text) : text;
 }
 
 /** Larger and smaller units that are said in one breath. */

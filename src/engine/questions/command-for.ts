@@ -91,6 +91,7 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
         : { command: 'shelf show', ...wanted({ item: thing }) };
     case 'challenge':
       return { command: 'challenge list', given: {}, missing: [] };
+    case 'doubt':
     case 'help':
       return { command: 'help', given: {}, missing: [] };
   }

@@ -14,6 +14,8 @@ export const JOBS = [
   'shelf-use',
   'shelf-show',
   'challenge',
+  /** An earlier answer is called into question. */
+  'doubt',
   'help',
 ] as const;
 export type Job = (typeof JOBS)[number];

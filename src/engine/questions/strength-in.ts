@@ -6,6 +6,52 @@ const HUE =
 const DEEP =
   'dark|deep|strong|bold|bright|intense|vivid|saturated|oscur[oa]|fuerte|intens[oa]|viv[oa]|cargad[oa]|saturad[oa]|profund[oa]';
 
+const OF = '(?: (?:of )?(?:the |la |el |de )?|-)';
+/** The word itself, as it is clipped or slips: "str", "strngth", "fza". */
+const STRENGTH = String.raw`(?:str(?:e?n?gt?h?|e?ngh?t|en|n|nth|engt)?\b\.?|stren\w*|stregn\w*|dose|intensity|(?:full |normal |usual )colou?r\b|fza\.?|fuerza|intens(?:idad)?\b\.?|dosis)`;
+const part = (words: string) =>
+  new RegExp(String.raw`(?<![\d/.,] ?)\b(?:${words})${OF}(?:full )?${STRENGTH}`, 'u');
+
+/** Parts of full colour, as the strengths' own grammar takes them. */
+const PARTS: readonly (readonly [name: string, RegExp])[] = [
+  ['double', part('2x|x2|dbl|doble')],
+  ['double', /\bx ?2 (?:strength|str)\b/u],
+  ['75%', part('3/4|3 4|three[- ]quarters?|tres cuartos')],
+  ['25%', part('1/4|quarter|a quarter|un cuarto')],
+  ['67%', part('2/3|two[- ]thirds|dos tercios')],
+  ['33%', part('1/3|(?:a |one )?third|un tercio')],
+  ['half', part('half|1/2|mitad|media|medio')],
+  ['half', /\b(?:at|a) (?:half|1\/2|medio|mitad de) color\b/u],
+];
+const PERCENT = new RegExp(
+  String.raw`(?<![\d.,])([1-9]\d|1\d\d|200) ?%(?: (?:of|de))?(?: full)? ${STRENGTH}`,
+  'u',
+);
+
+const LITTLE =
+  '(?:a (?:notch|shade|touch|tad|bit|little|hair|step|smidge)|slightly|one (?:notch|shade|step)|un (?:poco|poquito|pelin|punto|tono)|algo|tantito)';
+const LIGHTER =
+  '(?:lighter|paler|softer|gentler|weaker|mas (?:clar[oa]|suave|palid[oa]|flojo|tenue|bajit[oa]))';
+const DARKER =
+  '(?:darker|deeper|stronger|bolder|brighter|mas (?:oscur[oa]|fuerte|intens[oa]|cargad[oa]|subid[oa]|viv[oa]))';
+/** Words that others hide in: "a notch lighter" is no touch, "lightish" no light. */
+const CLIPPED: readonly (readonly [RegExp, string])[] = [
+  [new RegExp(String.raw`\b${LITTLE} ${LIGHTER}`, 'gu'), 'medium'],
+  [new RegExp(String.raw`\b${LITTLE} ${DARKER}`, 'gu'), 'full'],
+  [/\b(?:v|vry|rly)\.? (?=(?:pale|light|lt|soft|faint)\b)/gu, 'very '],
+  [/\blt\b(?! (?:of|brown|green))/gu, 'light'],
+  [/\b(?:drk|dk)\b/gu, 'dark'],
+  [/\b(?:pale|light|soft)-?ish\b/gu, 'pastel'],
+  [/\b(?:dark|deep|strong|bold|bright)-?ish\b/gu, 'full'],
+  [/\b(?:flat out|full (?:whack|send|on|bore)|all the way|al tope|a todo(?: color)?|con todo)\b/gu, 'full'],
+  [
+    /\b(?:middle of the road|in[- ]between|middle strength|normal strength|usual strength|half ?way|ni mucho ni poco|termino medio|intensidad normal|fuerza normal)\b/gu,
+    'medium',
+  ],
+  [/\b(?:apenitas|casi nadita|a whiff|a breath)\b/gu, 'tint'],
+  [/\b(?:clarin|claritito|palidin)\b/gu, 'pastel'],
+];
+
 /** Strengths in the words of makers, looked for in this order; from memory. */
 const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ['double', /\b(?:double|twice(?: as| the)?|el doble|doble|dos veces mas)\b/u],
@@ -40,12 +86,20 @@ const UNWISHED = new RegExp(
   'gu',
 );
 
+function percentIn(text: string): string | undefined {
+  const percent = PERCENT.exec(text)?.[1];
+  return percent === '50' ? 'half' : percent && `${percent}%`;
+}
+
 /** The strength a question wishes, looked for outside the colourants' names. */
 export function strengthIn({ words }: Words, things: readonly NamedThing[]): string | undefined {
-  const rest = words
+  const said = words
     .map((word, at) => (things.some(({ from, to }) => at >= from && at < to) ? ';' : word))
     .join(' ')
     .replaceAll('colour', 'color')
     .replace(UNWISHED, ';');
+  const share = PARTS.find(([, pattern]) => pattern.test(said))?.[0] ?? percentIn(said);
+  if (share !== undefined) return share;
+  const rest = CLIPPED.reduce((text, [pattern, meant]) => text.replace(pattern, meant), said);
   return STRENGTHS.find(([, pattern]) => pattern.test(rest))?.[0];
 }

@@ -1,6 +1,7 @@
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
+import { figuresHeard } from '../text/spelling/chat-spelling.ts';
 import { slipsAmong } from '../text/spelling/respelt.ts';
 import { unaccented } from '../text/unaccented.ts';
 import { kitchenColoursNamed } from './kitchen-colours.ts';
@@ -74,7 +75,10 @@ const apart = (whole: string, figure: string, unit: string): string =>
 
 /** Reads a question's words. Only the first 2,000 letters and 300 words count. */
 export function wordsOf(question: string): Words {
-  const plain = unaccented(question.replace(FRACTION, fractionOf).replace(TABLESPOON, '$1 tbsp'), LONGEST)
+  const plain = unaccented(
+    figuresHeard(question.replace(FRACTION, fractionOf)).replace(TABLESPOON, '$1 tbsp'),
+    LONGEST,
+  )
     .replace(/[’‘`´]/gu, "'")
     .replace(/(\p{L})\1{2,}/gu, '$1$1')
     .replace(/¿|¡/gu, ' ')

@@ -11,6 +11,7 @@ const spellings: ReadonlyMap<string, string> = new Map(
     glycerine: 'glycerin',
     sulfate: 'sulphate',
     moulded: 'molded',
+    ox: 'oxide',
     titaniumdioxide: 'titanium dioxide',
     // A zero for the letter, as phones write it.
     ti02: 'tio2',

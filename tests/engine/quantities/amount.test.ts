@@ -152,8 +152,8 @@ describe('what cannot be meant is refused with its reason', () => {
     ['201 l', 'amount-out-of-range'],
     ['201 kg', 'amount-out-of-range'],
     [`${'9'.repeat(80)} g`, 'amount-out-of-range'],
-    ['1,500 g', 'amount-ambiguous'],
-    ['1.500 g', 'amount-ambiguous'],
+    ['1,500 oz', 'amount-ambiguous'],
+    ['12.500 g', 'amount-ambiguous'],
   ])('%s: %s', (text, id) => {
     expect(refused(() => parsePortion(text))).toBe(id);
   });

@@ -23,7 +23,7 @@ export type JobText = {
 type TextSet = {
   readonly questions: readonly { readonly text: string; readonly job: string }[];
   readonly scope: readonly { readonly text: string; readonly outside: boolean }[];
-  readonly flaws: readonly { readonly text: string }[];
+  readonly flaws?: readonly { readonly text: string }[];
 };
 
 const SETS = [
@@ -35,6 +35,8 @@ const SETS = [
   'six-voices',
   'station-and-stall',
   'tablet-and-hall',
+  'bakery-and-balcony',
+  'cab-and-quay',
 ] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */
@@ -45,6 +47,10 @@ const ofShelf = (text: string): Class =>
       ? 'shelf-show'
       : 'shelf-add';
 
+/** Some sets call it a challenge where an earlier answer is called into question. */
+const ofChallenge = (text: string): Class =>
+  /\b(?:told|wrong|answer|figure|numbers?|dijiste|dices|segur[oa])\b/iu.test(text) ? 'doubt' : 'challenge';
+
 function ofSet(writer: string): readonly JobText[] {
   const file = join(import.meta.dirname, `../../sets/${writer}.json`);
   const set = JSON.parse(readFileSync(file, 'utf8')) as TextSet;
@@ -52,7 +58,7 @@ function ofSet(writer: string): readonly JobText[] {
     ...set.questions.map(
       ({ text, job }): JobText => ({
         text,
-        label: job === 'shelf' ? ofShelf(text) : (job as Class),
+        label: job === 'shelf' ? ofShelf(text) : job === 'challenge' ? ofChallenge(text) : (job as Class),
         writer,
         part: 'question',
       }),
@@ -60,7 +66,7 @@ function ofSet(writer: string): readonly JobText[] {
     ...set.scope
       .filter(({ outside }) => outside)
       .map(({ text }): JobText => ({ text, label: 'outside', writer, part: 'scope' })),
-    ...set.flaws.map(({ text }): JobText => ({ text, label: 'diagnose', writer, part: 'flaw' })),
+    ...(set.flaws ?? []).map(({ text }): JobText => ({ text, label: 'diagnose', writer, part: 'flaw' })),
   ];
 }
 

@@ -30,6 +30,25 @@ const FOR_LYE = new RegExp(
   `${HELLO}(?:an? |una? |the |la )?(?:${METAL} ${VESSEL}|${VESSEL} de ${METAL}) (?:for|para)(?: mixing| mezclar)?(?: the| my| la| mi)? ${LYE}[ ?.!]*$`,
   'u',
 );
+const HOLDS =
+  '(?:aguantan?|resisten?|soportan?|sobreviven?|survives?|withstands?|tolerates?|hold up (?:to|in))';
+const NAME = String.raw`(?:\p{L}+ ?){1,4}`;
+/** What lye does to a colour, in one bare sentence: "la curcuma aguanta la soda caustica", "aguanta la sosa la mica rosa?". */
+const WITHSTANDS = [
+  new RegExp(
+    `${HELLO}(?:(?:does|do|will|si|sabes si) )?(${NAME}) ${HOLDS}(?: a)?(?: la| the)? ${LYE}[ ?.!]*$`,
+    'u',
+  ),
+  new RegExp(`${HELLO}${HOLDS}(?: a)?(?: la| the)? ${LYE} (${NAME})[ ?.!]*$`, 'u'),
+];
+/** Somebody or a part of somebody is no colour. */
+const SOMEBODY =
+  /\b(?:nin[oa]s?|hij[oa]s?|beb[ea]s?|madre|padre|abuel[oa]|herman[oa]|espos[oa]|marido|vecin[oa]|senora?|perr[oa]s?|gat[oa]s?|manos?|piel|ojos?|boca|cara|dedos?|brazos?|lengua|estomago|nadie|alguien|quien|yo|ella?|child|children|kids?|baby|son|daughter|husband|wife|mum|mom|dad|dog|cat|hands?|skin|eyes?|mouth|face|fingers?|arms?|tongue|he|she|they|nobody|somebody|who|i|we|you)\b/u;
+
+/** True where a bare sentence asks whether a colour withstands lye. */
+const isOfColour = (text: string): boolean =>
+  WITHSTANDS.some(pattern => pattern.test(text)) && !SOMEBODY.test(text);
+
 /** Anything of this was done already, is going on, or hurts. */
 const HAPPENED =
   /\b(?:poured|added|mixed|used|spil\w*|fizz\w*|bubbl\w*|boil\w*|foam\w*|froth\w*|smok\w*|steam\w*|hiss\w*|erupt\w*|help|now|burn\w*|hurt\w*|splash\w*|hot|melt\w*|just|already|black|gr[ae]y|i put|we put|got|eche|echamos|echaron|puse|pusimos|puso|verti\w*|use|usamos|mezcle|derram\w*|hierv\w*|hirv\w*|burbuj\w*|humo|humea\w*|quem\w*|ayuda|auxilio|ya|ahora|acab\w*|salpic\w*|espuma|negr[oa]|caliente)\b/u;
@@ -50,6 +69,7 @@ export const hasHappened = (words: string): boolean =>
 export function isAskedBefore(words: string): boolean {
   if (words.length > LONGEST || DONE.test(words)) return false;
   const text = unaccented(words, LONGEST).replace(/[¿¡]/gu, '').trim();
+  if (isOfColour(text) && !HAPPENED.test(text)) return true;
   if (!MATTERS.some(matter => matter.test(text))) return false;
   const told = MAY_USE.test(text) || USE_OPENS.test(text) ? text.replace(/\buse\b/u, '') : text;
   if (HAPPENED.test(told)) return false;

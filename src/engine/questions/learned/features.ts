@@ -5,7 +5,9 @@ import { stem } from '../../text/tokens.ts';
 import { isOil, type ToldAmount } from '../amounts.ts';
 import type { NamedThing } from '../entities.ts';
 import type { Facts } from '../facts.ts';
+import { OUR_WORDS } from '../soap-words.ts';
 import type { Words } from '../words-of.ts';
+import { topicsIn } from './topics.ts';
 
 /** What was found in a question before it is asked which job it is. */
 export type Found = {
@@ -40,8 +42,23 @@ function masked({ words }: Words, { things, amounts }: Found): readonly string[]
 
 const counted = (name: string, count: number, most: number) => `${name} ${Math.min(count, most)}`;
 
+/** Matters that are none of ours, and whether anything of ours stands beside them. */
+function matters(words: readonly string[], { things, facts }: Found): readonly string[] {
+  const free = words.filter((_, at) => !things.some(({ from, to }) => at >= from && at < to));
+  const topics = topicsIn(free);
+  const ours = words.filter(word => OUR_WORDS.test(word)).length;
+  const isOurs = ours > 0 || things.length > 0 || facts.oils !== undefined;
+  return [
+    counted('ours', ours, 2),
+    counted('topics', topics.length, 2),
+    `${topics.length > 0 ? 'a topic' : 'no topic'}, ${isOurs ? 'ours' : 'nothing of ours'}`,
+    ...topics.map(topic => `of ${topic}`),
+  ];
+}
+
 /** What is named and told, as far as it bears upon what is asked. */
-function ideasOf({ words }: Words, { things, amounts, facts }: Found, said: readonly string[]) {
+function ideasOf({ words }: Words, found: Found, said: readonly string[]) {
+  const { things, amounts, facts } = found;
   const has = (name: string, is: boolean) => (is ? [name] : [`no ${name}`]);
   return [
     counted('things', things.length, 3),
@@ -59,6 +76,7 @@ function ideasOf({ words }: Words, { things, amounts, facts }: Found, said: read
     ...has('region', facts.region !== undefined),
     ...has('strength', facts.strength !== undefined),
     ...has('?', words.includes('?')),
+    ...matters(words, found),
     // How a question begins tells more than the rest of it.
     `first ${said[0]}`,
     `first ${said.slice(0, 2).join(' ')}`,

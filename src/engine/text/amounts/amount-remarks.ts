@@ -21,7 +21,10 @@ const HEDGES = new RegExp(
 
 /** Words at the end that change no amount. */
 const TRAILING =
-  /[\s,(]+(?:each(?: one)?|ea|apiece|a go|a piece|a pop|by weight|in (?:all|total)|all together|altogether|en total|al peso|todo junto|cada un[oa])[).]*$/iu;
+  /(?:^|[\s,(–-]+)(?:each(?: one)?|ea|apiece|a go|a piece|a pop|by weight|al peso|cada un[oa]|(?:(?:and |y |counting |contando |sumando |entre )(?:everything|todos?|todas?|it all)|(?:in |grand |the )?(?:all|tot(?:al)?)|all (?:told|up|in)|(?:all |put )?together|altogether|overall|combined|everything (?:together|in(?:cluded)?|counted)|en total|en conjunto|total(?:es)?|(?:todos?|todas?) (?:junt[oa]s?|incluid[oa]s?|sumad[oa]s?)|junt[oa]s|sumad[oa]s))[).]*$/iu;
+/** The same before it: "a total of 2 kg", "todo junto 800 g". */
+const TOTAL_OF =
+  /^(?:(?:(?:a|un|the|el|in|en) )?total(?: of| de| es| is|:)?|all (?:told|together|in all)|altogether|in all|todo (?:junto|sumado)|entre (?:todo|todos|todas)|en conjunto)[,:]? (?=\d)/iu;
 /** What an amount leaves out is no part of it: "750 g of oils, without the water". */
 const WITHOUT =
   /\s*[,(]\s*(?:without|sin|not|no|aparte|that|que|i |y eso|(?:the )?(?:lye|water|sosa|agua)\b[^\d]*\b(?:not|extra|apart|aparte|no))\b[^\d]*$/iu;
@@ -42,6 +45,7 @@ export const unframed = (text: string): string =>
     .replace(/[?!¿¡]+/gu, ' ')
     .replace(/\s+/gu, ' ')
     .trim()
+    .replace(TOTAL_OF, '')
     .replace(LEADING, '')
     .replace(WITHOUT, '')
     .replace(TRAILING, '');

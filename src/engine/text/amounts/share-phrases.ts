@@ -235,8 +235,33 @@ function joinedShares(pieces: readonly Piece[]): string {
 
 const headPercent = (text: string): number => Number(/^([\d.]+)%/u.exec(text)?.[1] ?? 0);
 
+/** Amounts that are poured for a portion; spoons and a few grams behind a name are its dose. */
+const POURED =
+  /^[\d.,/ ]+(?:cups?|c|tazas?|ml|l|litros?|lit(?:er|re)s?|kg|kilos?|lbs?|pounds?|libras?|pints?|quarts?)$|^\d{3,4} ?(?:g|gr|grams?|gramos?)$/iu;
+
+/** "White 50%", "crema (1/3)", "azul la mitad": the share behind its name. */
+function nameFirst(text: string): Piece | undefined {
+  const said = text.replace(/[\s).,]+$/u, '');
+  if (shareAt(said)) return undefined;
+  for (const { index } of said.matchAll(/(?<![\p{L}\p{N}.,/])[\p{L}\p{N}]/gu)) {
+    const [head, tail] = [said.slice(0, index), said.slice(index)];
+    const share = index === 0 || IS_DOSE.test(head) ? undefined : shareAt(tail);
+    if (share?.length !== tail.length) continue;
+    const name = bare(head.replace(/[\s(=]+$/u, ''));
+    const isShare = /%$|parts$|^rest$/u.test(share.canonical) || POURED.test(tail);
+    // "top: 50%" names a plain portion.
+    const isColour = !/:\s*$/u.test(head) || knowsColour(name);
+    return isShare && isColour && name !== '' && !/\d/u.test(name)
+      ? { share: share.canonical, name }
+      : undefined;
+  }
+  return undefined;
+}
+
 function settled(piece: string): string {
   const trimmed = piece.trim();
+  const behind = nameFirst(trimmed);
+  if (behind) return `${behind.share} ${behind.name}`;
   const label = /^(\p{L}[\p{L}\p{N} '-]{0,30}:)\s*(.+)$/u.exec(trimmed);
   const body = label?.[2] ?? trimmed;
   const share = shareAt(body);

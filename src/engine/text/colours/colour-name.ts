@@ -18,6 +18,7 @@ import {
   apart,
   between,
   type FoundColour as Found,
+  hueApart,
   huedBy,
   isHue,
   likeness,
@@ -38,6 +39,8 @@ export type NamedColour = {
 };
 
 const MOST_WORDS = 14;
+/** Degrees of hue (CIELAB) beyond which a thing is not what a hue's name is said of. */
+const ANOTHER_HUE = 60;
 
 /** Words that say nothing about which colour is meant. */
 const FILLERS = new Set(
@@ -79,16 +82,21 @@ const spelt = wordSpeller(new Set([...KNOWN].filter(word => word.length > 3)), C
 /** The words with their slips put right where a word is no colour's as it stands. */
 function corrected(words: readonly string[]): readonly string[] {
   return words.map(word => {
-    if (KNOWN.has(word) || FILLERS.has(word)) return word;
+    // What the open lists name is a thing of its own: a beech is no beach.
+    if (KNOWN.has(word) || FILLERS.has(word) || openNames().has(word)) return word;
     const right = wordMeant(word) ?? spelt.meant(word);
     // A short word with another first letter is another word: "gorse" is no horse.
     const isFar = right !== undefined && right[0] !== word[0] && word.length < 8;
-    return right === undefined || isFar || !KNOWN.has(right) ? word : right;
+    // Short words are near too many things: "molde" is no mole.
+    const isShort = word.length < 6 && right !== undefined && !isColourWord(right);
+    return right === undefined || isFar || isShort || !KNOWN.has(right) ? word : right;
   });
 }
 
 /** "las puertas azules", "lemons": a plural that no name has is read in the singular. */
 const inSingular = (said: string): string =>
+  FOLDED_WORDS.has(said.replace(/s$/u, '')) ? said.replace(/s$/u, '') : singularWords(said);
+const singularWords = (said: string): string =>
   said
     .split(' ')
     .map(word =>
@@ -130,9 +138,39 @@ function likened(words: readonly string[]): Found | undefined {
 /** What is left when fillers and words that only shift a colour are taken out. */
 const telling = (words: readonly string[]) => words.filter(word => !FILLERS.has(word));
 
+/** "forget me not blue": one of our things and its hue. */
+function ownThingInHue(said: string): string | undefined {
+  const words = said.split(' ');
+  for (const [hue, rest] of [
+    [words.at(-1)!, words.slice(0, -1)],
+    [words[0]!, words.slice(1)],
+  ] as const) {
+    const name = rest.join(' ');
+    const turned = FOLDED_WORDS.get(`${hue} ${name}`) ?? FOLDED_WORDS.get(`${name} ${hue}`);
+    if (isHue(hue) && turned !== undefined) return turned;
+    const hex = FOLDED_WORDS.get(name);
+    if (isHue(hue) && hex !== undefined && !isHue(name))
+      return huedBy({ hex, name, length: rest.length, trade: true }, words);
+  }
+  return undefined;
+}
+
+/** What a word of likeness at the end turns a colour to: "a leaf in november, coppery". */
+function turnedAtEnd(said: string): NamedColour | undefined {
+  const words = said.split(' ');
+  const last = words.at(-1)!;
+  const like = likeness(last)
+    .map(thing => FOLDED_WORDS.get(thing))
+    .find(hex => hex !== undefined);
+  const isDenied = words.slice(-4, -1).some(word => /^(?:not?|less|than|sin|ni|menos|nada)$/u.test(word));
+  if (like === undefined || isDenied || words.length < 3 || FOLDED_WORDS.has(last)) return undefined;
+  const head = named(words.slice(0, -1).join(' '));
+  return head && { ...head, hex: between(head.hex, like, 0.5), name: said };
+}
+
 function named(said: string): NamedColour | undefined {
   const whole = hexOf(said);
-  const shade = shadeOf(said);
+  const shade = shadeOf(said) ?? ownThingInHue(said);
   // The open list has poets' names too: a shade of a word of the trade is believed where the two differ.
   if (whole !== undefined)
     return {
@@ -145,6 +183,8 @@ function named(said: string): NamedColour | undefined {
   const bare = telling(words).join(' ');
   const bareHex = hexOf(bare);
   if (bareHex !== undefined) return { hex: bareHex, name: bare, corrected: false };
+  const ended = turnedAtEnd(said);
+  if (ended) return ended;
   const almost = ALMOST.exec(said)?.[1];
   if (almost !== undefined && FOLDED_WORDS.has(almost)) {
     const other = longestName(telling(words.filter(word => word !== almost)));
@@ -202,7 +242,12 @@ export function colourNamed(text: string): NamedColour | undefined {
   if (exact && FOLDED_WORDS.has(exact.name)) {
     // Half a name is no name: in "midnite blue" more than the blue is told, and in "turkesa como el mar" the hue.
     const isWhole = second === undefined || !(second.name.includes(exact.name) || changed.some(isColourWord));
-    return isWhole || second.name === exact.name ? exact : { ...second, corrected: true };
+    // Beside a hue, a word that a slip would make a thing of quite another colour is a word that is not known: "rosa capote".
+    const isOther = changed.some(word => {
+      const hex = FOLDED_WORDS.get(word);
+      return hex !== undefined && isHue(exact.name) && hueApart(hex, exact.hex) > ANOTHER_HUE;
+    });
+    return isWhole || isOther || second.name === exact.name ? exact : { ...second, corrected: true };
   }
   if (second && (!exact || !openNames().has(exact.name))) return { ...second, corrected: true };
   const css = exact ? undefined : written(text);

@@ -62,6 +62,14 @@ export const between = (one: string, other: string, share: number): string => {
   return formatHex({ mode: 'lab65', l: at(a.l, b.l), a: at(a.a, b.a), b: at(a.b, b.b) });
 };
 
+/** Degrees between the hues of two colours, 0 to 180; of a grey's hue nothing is known, so it lies beside all. */
+export const hueApart = (one: string, other: string): number => {
+  const [a, b] = [lch(one)?.h, lch(other)?.h];
+  if (a === undefined || b === undefined) return 0;
+  const gap = Math.abs(a - b) % 360;
+  return Math.min(gap, 360 - gap);
+};
+
 /** How far apart two colours look, CIEDE2000. */
 export const apart = (one: string, other: string): number => colourDifference(labOfHex(one), labOfHex(other));
 

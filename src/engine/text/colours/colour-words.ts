@@ -1,3 +1,4 @@
+import { MATERIALS_BY_HEX } from './colour-materials.ts';
 import { OBJECTS_BY_HEX } from './colour-objects.ts';
 
 /**
@@ -181,4 +182,7 @@ const byWord = (words: Readonly<Record<string, string>>): readonly (readonly [st
 /** Every word of the trade with its hex. */
 export const COLOUR_WORDS: ReadonlyMap<string, string> = new Map(byWord(WORDS_BY_HEX));
 /** What colours are likened to; a word of the trade comes before its namesake here. */
-export const COLOUR_OBJECTS: ReadonlyMap<string, string> = new Map(byWord(OBJECTS_BY_HEX));
+export const COLOUR_OBJECTS: ReadonlyMap<string, string> = new Map([
+  ...byWord(OBJECTS_BY_HEX),
+  ...byWord(MATERIALS_BY_HEX),
+]);

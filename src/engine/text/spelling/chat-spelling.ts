@@ -25,6 +25,26 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   // "1 de polvo x 2 de aceite"
   [/(?<=\bde \p{L}{2,20}\s)x(?=\s\d+ de\s)/giu, 'por'],
   [word('tmb|tb|tmbn|tambn'), 'también'],
+  [word('sossa|soza|zosa|ssoa'), 'sosa'],
+  // A slip in the very word that asks: it stands before what is counted.
+  [
+    word(
+      'canta|cuata|cunta|cuanat|kuanta|kanta|quanta|qanta|cnta',
+      String.raw`(?=\s(?:de\s)?(?:sosa|soda|agua|potasa|lej[ií]a|mica|arcilla|cantidad|masa|cucharad\w*|espirulina|c[uú]rcuma)(?![\p{L}]))`,
+    ),
+    'cuánta',
+  ],
+  [
+    word(
+      'canto|cuato|cunto|cuanot|kuanto|kanto|quanto|qanto|cnto',
+      String.raw`(?=\s(?:de\s)?(?:[oó]xido|carb[oó]n|hidr[oó]xido|pigmento|ultramar|colorante|polvo|di[oó]xido|color|le|pongo|echo|uso|necesito|lleva)(?![\p{L}]))`,
+    ),
+    'cuánto',
+  ],
+  [word('(?:how|hwo|hw|ho|hoow|haw) ?(?:mcuh|muhc|mutch|muc|mush|moch|mucg|mcu|mch|muchh|much)'), 'how much'],
+  [/\b(?<=how much )(?:ley|yle|lyee|lyle)\b/giu, 'lye'],
+  [word('calcualte|calulate|claculate|calcuate|caluclate'), 'calculate'],
+  [/\bsodium (?:hydroxyde|hidroxide|hydrixide|hydoxide|hydroxid|hydrox|hidroxyde)\b/giu, 'sodium hydroxide'],
   [word('cmo|komo'), 'como'],
   [word('fierro'), 'hierro'],
   [word('bioxido|bióxido'), 'dioxido'],
@@ -67,6 +87,32 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   ],
   [/\b(candle|food|fabric|cloth|egg|hair|easter egg)s? dies?(?=\s|$)/giu, '$1 dye'],
 ];
+
+const NO_NOUN = 'to|in|into|for|with|of|and|n|or|about|around|like|the|my|have|got|makes?|is|at|than';
+/** Where a sentence lacks its joining word, and the hundreds stand glued to their unit. */
+const HEARD: readonly (readonly [RegExp, string])[] = [
+  [
+    new RegExp(
+      String.raw`(?<=\b(?:add|put|stir|mix|chuck|throw|dump|tip|blend)\b[^.;?]{0,40}\d[^.;?]{0,40}\p{L}\s)(?<!\b(?:${NO_NOUN})\s)2(?=\s\d{3}(?:g|gr|ml)\b)(?!\s\S+\s(?:bars|loaves|batches|moulds|molds)\b)`,
+      'giu',
+    ),
+    'to',
+  ],
+  [
+    new RegExp(
+      String.raw`(?<=\bhow (?:much|many)\b[^.;?]{1,40}[\p{L}\d]\s)(?<!\b(?:${NO_NOUN})\s)(?<!\b\d+\s)4(?=\s\d{3}(?:g|gr|ml)\b)(?!\s\S+\s(?:bars|loaves|batches|moulds|molds)\b)`,
+      'giu',
+    ),
+    'for',
+  ],
+];
+
+/**
+ * Figures that were heard for the words "to" and "for" before hundreds of their own: "add 1 tsp red oxide 2 500g batter". For text whose
+ * figures still stand as they were typed: "2 500 g" is two and a half thousand.
+ */
+export const figuresHeard = (text: string): string =>
+  HEARD.reduce((said, [pattern, meant]) => said.replace(pattern, meant), text);
 
 /**
  * A text as it is meant where a chat or a dictating phone spelt it: "medio kilo d masa" is "medio kilo de masa", "how much

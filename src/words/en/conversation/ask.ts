@@ -46,6 +46,7 @@ export const ask = {
     'shelf-use': 'take off the shelf',
     'shelf-show': 'how much is left',
     challenge: 'colour challenges',
+    doubt: 'how an answer came about',
     help: 'what I can do',
   } satisfies Record<Job, string>,
   lacks: {
@@ -63,10 +64,17 @@ export const ask = {
     'shelf-use': 'What did you use, and how much? Such as “used 2 g gold mica, take it off my shelf”.',
     'shelf-show': 'Which item? /shelf list shows them all.',
     challenge: 'See /challenge list.',
+    doubt: 'Which answer? Ask it again.',
     help: 'See /help.',
   } satisfies Record<Job, string>,
   mixWithoutTarget: (v: { mix: string }) =>
     `I can't list every colour these make. Name the colour you want (“how do I make sage”), or see one mix: /preview mix:"${v.mix}".`,
+  doubted: {
+    headline: 'Fair to ask: I can be wrong. Ask it again with the colour, the amount and the strength.',
+    why: 'An answer of half or twice as much mostly hangs on one of these: grams of oils or of batter, another strength, another kind of the same colour, another size of spoon.',
+    how: 'Such as “ultramarine blue, 500 g batter, half strength”. “Understood as” shows what I read; “Why” and “All numbers” show how it came about.',
+    lye: 'Was it about lye? Pour nothing until it is settled: weigh the oils again, run /plan, and compare with a second reckoning.',
+  },
   notUnderstood: 'I did not understand that as a question about soap colour, so I will not guess.',
   nearestFor: (v: { name: string }) =>
     `About ${v.name} I can say: how much (“how much ${v.name} for 2 cups”), whether it survives lye, what to wet it in, where the law stands.`,

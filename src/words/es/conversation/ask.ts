@@ -41,6 +41,7 @@ export const ask: typeof en.ask = {
     'shelf-use': 'sacar de la estantería',
     'shelf-show': 'cuánto queda',
     challenge: 'retos de color',
+    doubt: 'cómo salió una respuesta',
     help: 'qué sé hacer',
   },
   lacks: {
@@ -58,10 +59,18 @@ export const ask: typeof en.ask = {
     'shelf-use': '¿Qué usaste y cuánto? Por ejemplo «usé 2 g de mica dorada, quítala de mi estantería».',
     'shelf-show': '¿Qué producto? /shelf list los enseña todos.',
     challenge: 'Mira /challenge list.',
+    doubt: '¿Qué respuesta? Pregúntalo otra vez.',
     help: 'Mira /help.',
   },
   mixWithoutTarget: ({ mix }) =>
     `No puedo listar todos los colores que salen de ahí. Dime el color que quieres («cómo hago verde salvia»), o mira una mezcla: /preview mix:"${mix}".`,
+  doubted: {
+    headline:
+      'Haces bien en preguntar: puedo equivocarme. Pregúntalo otra vez con el color, la cantidad y la intensidad.',
+    why: 'Si ahora sale la mitad o el doble, casi siempre es por una de estas cosas: gramos de aceites o de masa, otra intensidad, otro tipo del mismo color, otro tamaño de cuchara.',
+    how: 'Por ejemplo «azul ultramar, 500 g de masa, media intensidad». «Entendido como» enseña qué leí; «Por qué» y «Todos los números» enseñan de dónde sale.',
+    lye: '¿Era sobre la sosa? No viertas nada hasta aclararlo: pesa otra vez los aceites, usa /plan y compáralo con otra cuenta.',
+  },
   notUnderstood: 'No lo entendí como una pregunta sobre color en jabón, así que no voy a adivinar.',
   nearestFor: ({ name }) =>
     `De ${name} puedo decir: cuánto («cuánto ${name} para 2 tazas»), si aguanta la sosa, en qué humedecerlo y qué dice la norma.`,

@@ -1,0 +1,18 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import type { QuestionRead } from '../../src/engine/questions/read.ts';
+
+/** What an answer hangs on and where it shows how it came about, for who calls one into question. */
+export function doubtReply({ facts }: QuestionRead, { say }: Context): Reply {
+  const { headline, why, how, lye } = say.ask.doubted;
+  return {
+    kind: 'reply',
+    headline,
+    data: { understood: { job: 'doubt', command: 'help', facts } },
+    blocks: [
+      { kind: 'text', text: why },
+      { kind: 'text', text: how },
+    ],
+    cautions: [{ id: 'lye', text: lye, firm: true }],
+  };
+}

@@ -1,0 +1,47 @@
+/**
+ * Words of matters that are none of soap making, by matter, in both languages, lower case without accents; a star stands for any ending.
+ * From memory. What soap shares with them (pan, pastilla, oil, colours, water, skin) is left out.
+ */
+const WORDS = {
+  hair: 'beard* barba* bigote* mustache moustache haircut* hair pelo cabello* peluca wig* eyebrow* ceja* lashes pestana* barber* barbero* peluquer* afeitad* shave corte fade flequillo bangs scalp tattoo* tatuaje* makeup maquillaje',
+  health:
+    'patient* paciente* doctor* medic* nurse* enfermer* pill* antibiotic* fever fiebre headache* dolor duele cough tos pregnan* embaraz* pressure diabet* heel* talon* tooth teeth diente* muela* knee* rodilla* hospital* vitamin* sprain* asthma asma',
+  vehicle:
+    'engine motor* truck* camion* car cars coche* carro* van brake* freno* tire* tyre* llanta* neumatic* gearbox clutch embrague windshield parabrisas bumper headlight* faro* battery bateria* mileage radiator radiador* exhaust escape* boat* barco* bote ship hull casco deck cubierta lancha* anchor ancla outboard bike bici* motorbike moto tractor* trailer* remolque* mechanic* mecanico* gasolina transmission uphill highway autopista',
+  weather:
+    'weather frost* helada* forecast* pronostico* rain lluvia* llover llueve snow* nieve nevar wind* viento* tide* marea* drizzle* fog niebla heatwave hurricane* huracan* thunderstorm* tornado* sunrise',
+  house:
+    'wall* pared* fence* valla* roof* tejado* techo* floor* suelo* piso carpet* alfombra* sofa* furniture mueble* window* ventana* concrete hormigon cemento grout tile* azulejo* plumbing plomer* fontaner* drain* desague* toilet* inodoro boiler* caldera* ceiling gutter* lawnmower patio varnish barniz* sandpaper lija* garage garaje bathtub* banera*',
+  garden:
+    'garden* jardin* seedling* semillero* lawn* cesped prun* podar poda compost* weeds maleza manure abono fertili* slug* babosa* greenhouse invernadero hens gallina* goat* cabra* cow* vaca* udder ubre* vet veterinari* hoof harvest* cosecha* tractor orchard* huerto* huerta fish* pesca* bait carnada net nets redes',
+  cloth:
+    'shirt* camisa* camiseta* jeans wool lana* yarn fabric* tela* dress* vestido* curtain* cortina* shoes zapato* sock* calcetin* bolso sew* coser costura knit* tejer blouse* blusa*',
+  food: 'bread* pancake* pastel* cake* dinner* cena* lunch almuerzo breakfast desayuno soup* sopa* chicken* pollo* cheese* queso* stew* guiso* tortilla* pizza* rice arroz beans frijol* bake* baking hornear cook* cocinar roast* asar pie pies jam mermelada sourdough yeast levadura freezer',
+  office:
+    'charge cobro cobrar price* precio* invoice* factura* tax* impuesto* iva vat rent alquiler wage* sueldo* salary mortgage* hipoteca* loan* prestamo* bank* banco* refund* insurance lawyer* abogado* visa passport pasaporte spreadsheet* excel printer* impresora*',
+  leisure:
+    'football futbol game* partido* movie* pelicula* song* cancion* phone* telefono* movil wifi internet email* correo* password* contrasena* laptop* computer* ordenador computadora app apps tv television netflix homework exam* examen* essay* ensayo* poem* poema* joke* chiste* dog dogs perro* cat cats gato* puppy hotel* flight* vuelo* train* tren bus autobus airport aeropuerto church iglesia school escuela',
+} as const;
+
+export type Topic = keyof typeof WORDS;
+
+const PATTERNS = Object.entries(WORDS).map(([topic, words]) => ({
+  topic: topic as Topic,
+  whole: new Set(words.split(' ').filter(word => !word.endsWith('*'))),
+  heads: words
+    .split(' ')
+    .filter(word => word.endsWith('*'))
+    .map(word => word.slice(0, -1)),
+}));
+
+const ENDING = 4;
+
+/** Which matters that are none of ours a question's words speak of. */
+export function topicsIn(words: readonly string[]): readonly Topic[] {
+  return PATTERNS.filter(({ whole, heads }) =>
+    words.some(
+      word =>
+        whole.has(word) || heads.some(head => word.startsWith(head) && word.length <= head.length + ENDING),
+    ),
+  ).map(({ topic }) => topic);
+}

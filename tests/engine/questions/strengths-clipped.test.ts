@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { readQuestion } from '../../../src/engine/questions/read.ts';
+
+// Written from memory of how hurried thumbs clip words.
+test.each([
+  ['how much tio2 for 1c batter at half str', 'half'],
+  ['ultramarine 2 cups 1/2 strngth', 'half'],
+  ['half-str blue mica, 2 cups', 'half'],
+  ['cuanto ultramar para 2 tazas a media fza', 'half'],
+  ['charcoal 1 kg batter 3/4 strength', '75%'],
+  ['charcoal 1 kg batter at quarter str', '25%'],
+  ['charcoal 1 kg batter at 60% strength', '60%'],
+  ['charcoal 2 cups 2x strength', 'double'],
+  ['red oxide 500g batter full-str', 'full'],
+  ['blue mica lightish 2 cups', 'pastel'],
+  ['purple mica 3 cups v pale', 'tint'],
+  ['how much rose clay for 2 cups, a notch lighter than full', 'medium'],
+  ['cuanto ultramar para 2 tazas un pelin mas claro', 'medium'],
+  ['green oxide 2 cups, a notch darker', 'full'],
+  // No strength: a part of the batter, a figure of a recipe, a colour of two halves.
+  ['half the batter blue mica 2 cups', undefined],
+  ['i want half color half white, blue mica for 2 cups', undefined],
+  ['how much blue mica for 2 1/2 cups', undefined],
+])('%s: %s', (text, strength) => expect(readQuestion(text).facts.strength).toBe(strength));
+
+test('a part of full colour reaches the command as a share', () =>
+  expect(readQuestion('how much charcoal for 2 cups at 3/4 strength').readings[0]?.given).toMatchObject({
+    strength: '75%',
+  }));
