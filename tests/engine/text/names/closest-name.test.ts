@@ -50,6 +50,9 @@ describe('names that people gave', () => {
 
   test('those that begin so come before those with such a word, then by slips, equals by the alphabet', () => {
     expect(names(nearestNamed(items, 'de'))).toEqual(['Deep green', 'Dusk blue', 'Dust blue']);
+    const short = [{ id: 'dust', name: 'Dust' }, ...items];
+    // A whole name that is a letter off comes before one that only begins nearly so.
+    expect(names(nearestNamed(short, 'dusy'))[0]).toBe('Dust');
     expect(names(nearestNamed(items, 'green'))).toEqual(['Deep green', 'Dusk blue', 'Dust blue']);
   });
 });

@@ -38,6 +38,8 @@ test('of two words as near, the lexicons take the first by the alphabet; who mea
   expect(speller(words, new Set())('xalmy')).toBe('balmy');
   expect(speller(words, new Set())('palny')).toBe('palmy');
   expect(speller(words, new Set(['xalmy']))('xalmy')).toBeUndefined();
+  // Two slips in five letters are no slip: one letter moved across the word.
+  expect(speller(words, new Set())('almyb')).toBeUndefined();
   const { meant } = wordSpeller(new Set(words), new Set());
   expect(meant('xalmy')).toBeUndefined();
   expect(meant('palny')).toBe('palmy');
