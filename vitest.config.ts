@@ -38,6 +38,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'rooms',
+          globalSetup: 'tests/run.ts',
           include: ['tests/**/*.test.ts'],
           exclude: [...pure, ...alone],
           isolate: false,

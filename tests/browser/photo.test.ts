@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { photographBar } from '../../src/demo/bar-photo.ts';
+import { speckedBar } from '../photo/render/specked-bar.ts';
 import {
   closeWindows,
   hands,
@@ -11,7 +11,7 @@ import {
   standUp,
 } from './chromium.ts';
 
-const specked = photographBar({ colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 });
+const specked = speckedBar();
 const photo = { name: 'specks.png', mimeType: 'image/png', buffer: Buffer.from(specked) };
 
 /** Lets go of a file over the page, or pastes it, as a browser reports it. */

@@ -2,11 +2,11 @@ import { writeFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
-import { photographBar } from '../../src/demo/bar-photo.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { type Member, type Options, permissionBits } from '../../src/loopback/index.ts';
 import { givenFrom } from '../../src/terminal/given.ts';
 import { registry } from '../loopback/room.ts';
+import { speckedBar } from '../photo/render/specked-bar.ts';
 import { ALL, REST } from '../replies/lines.ts';
 import { WHOLE } from '../walk.ts';
 import {
@@ -28,7 +28,7 @@ const SCREEN = { width: 390, height: 844 };
 type Face = { readonly line: string; readonly height: number; readonly words: number };
 const BAR = {
   name: 'bar.png',
-  bytes: photographBar({ colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 }),
+  bytes: speckedBar(),
 };
 
 /** The longest plan that somebody new may meet: every caution of lye is new to them. */

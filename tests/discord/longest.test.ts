@@ -3,10 +3,10 @@ import { wholeOf } from '../../src/conversation/faces/face.ts';
 import { formText, textOf } from '../../src/conversation/faces/plain-text.ts';
 import { followUpNameIn } from '../../src/conversation/follow-ups/follow.ts';
 import type { Form, Reply } from '../../src/conversation/reply.ts';
-import { photographBar } from '../../src/demo/bar-photo.ts';
 import type { Control, Member, MessageView, OpenForm, Options, Outcome } from '../../src/loopback/index.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { openRoom, registry } from '../loopback/room.ts';
+import { speckedBar } from '../photo/render/specked-bar.ts';
 import { LONGEST, longJar, UNREACHED } from './longest.ts';
 
 /*
@@ -92,7 +92,7 @@ async function lostOf(reply: Reply, answer: MessageView, member: Member): Promis
 const reached = new Set<string>();
 const photo = () => ({
   name: 'bar.png',
-  bytes: photographBar({ colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 }),
+  bytes: speckedBar(),
 });
 type FieldValue = Parameters<Member['submit']>[1][string];
 const LONG_TEXT = 'as long as a field takes, and then some more of it ';

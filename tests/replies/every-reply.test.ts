@@ -1,8 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { photographBar } from '../../src/demo/bar-photo.ts';
 import { askLine } from '../../src/terminal/seat.ts';
 import { jsonOf } from '../../src/terminal/shown.ts';
+import { speckedBar } from '../photo/render/specked-bar.ts';
 import { openConversation } from '../sets/open-conversation.ts';
 import { ALL, LIMITS, MOST, signLines, UNASKED } from './lines.ts';
 
@@ -29,7 +29,7 @@ type Asked = {
 let conversation: Awaited<ReturnType<typeof openConversation>>;
 beforeAll(async () => {
   mkdirSync(FOLDER, { recursive: true });
-  writeFileSync(PHOTO, photographBar({ colours: ['#c3d3e6', '#1f3f8a'], design: 'specks', seed: 42 }));
+  writeFileSync(PHOTO, speckedBar());
   conversation = await openConversation();
 });
 afterAll(() => conversation[Symbol.asyncDispose]());

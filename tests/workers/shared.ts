@@ -1,5 +1,7 @@
 import { createHash } from 'node:crypto';
-import { serialize } from 'node:v8';
+import { readFile, rename, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { deserialize, serialize } from 'node:v8';
 import type { JobName, Jobs } from '../../src/workers/jobs.ts';
 import { openWorkers, type WatchedWorkers, type WorkFor } from '../../src/workers/workers.ts';
 import { WHOLE } from '../walk.ts';
@@ -32,8 +34,22 @@ const DRAWN: ReadonlySet<JobName> = new Set<JobName>([
 ]);
 
 let pool: WatchedWorkers | undefined;
-const known = new Map<string, unknown>();
+const known = new Map<string, Promise<unknown>>();
 let views = 0;
+
+/** Computes it, unless another process of this run has done so. */
+async function onceInThisRun(key: string, compute: () => Promise<unknown>): Promise<unknown> {
+  const folder = process.env.COMPUTED_IN_THIS_RUN;
+  if (!folder) return await compute();
+  const file = join(folder, createHash('sha256').update(key).digest('hex'));
+  const found = await readFile(file).catch(() => undefined);
+  if (found) return deserialize(found);
+  const output = await compute();
+  const draft = `${file}.${process.pid}`;
+  await writeFile(draft, serialize(output));
+  await rename(draft, file);
+  return output;
+}
 
 /**
  * Workers for one test, over threads that all tests of this process share: to start one, with the network that looks
@@ -55,11 +71,16 @@ export function sharedWorkers({ draws = false }: { readonly draws?: boolean } = 
   ): Promise<Output<Name>> => {
     if (!draws && !WHOLE && DRAWN.has(name)) return POINT as Output<Name>;
     const key = `${name} ${createHash('sha256').update(serialize(input)).digest('base64')}`;
-    if (!known.has(key)) {
-      const more = { owner: place(owner), group: place(group), ...(moves && { moves }) };
-      known.set(key, await threads.run(name, input, more));
-    }
-    return structuredClone(known.get(key) as Output<Name>);
+    const running =
+      known.get(key) ??
+      onceInThisRun(key, async () => {
+        const more = { owner: place(owner), group: place(group), ...(moves && { moves }) };
+        return await threads.run(name, input, more);
+      });
+    known.set(key, running);
+    // A "no" may hang on how much else was asked: whoever asks again is answered anew.
+    running.catch(() => known.delete(key));
+    return structuredClone((await running) as Output<Name>);
   };
   return {
     run(name, input, more) {

@@ -3,6 +3,7 @@ import { refuseBarred } from '../hazards/colours/refuse.ts';
 import { refuse } from '../refusal.ts';
 import { cut } from '../text/cut.ts';
 import { fold, foldedWords, wordSet } from '../text/fold.ts';
+import { byNearness } from '../text/names/closest-name.ts';
 import { distance } from '../text/spelling/edit-distance.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
@@ -117,8 +118,7 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
   // Spelled out, some characters become eighteen.
   const name = fold(text.slice(0, longestName)).slice(0, longestName);
   const sorted = wordSet(name);
-  const best = new Map<Colourant, number>();
-  for (const row of nameRows) {
+  const scored = nameRows.map(row => {
     const edits = Math.min(distance(name, row.name), distance(sorted, row.sorted));
     // What is as long as the row's name is no beginning of it: that would be the same distance again.
     const isBegun = name.length < row.name.length;
@@ -127,12 +127,11 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
     // Hardly anybody gets the first letter wrong.
     const start = row.name[0] === name[0] || row.sorted[0] === sorted[0] ? 0 : otherStart;
     const share = Math.min(edits / Math.max(name.length, row.name.length, 1), begun + unfinished) + start;
-    if (share < (best.get(row.colourant) ?? Number.POSITIVE_INFINITY)) best.set(row.colourant, share);
-  }
-  return [...best]
-    .sort((a, b) => a[1] - b[1])
+    return { thing: row.colourant, far: share };
+  });
+  return byNearness(scored)
     .slice(0, limit)
-    .map(([colourant]) => colourant);
+    .map(({ thing }) => thing);
 }
 
 /**

@@ -4,10 +4,10 @@ import { CAUSES } from './causes.ts';
 import { type Considered, consider, type Known } from './consider.ts';
 import { freeLye, guarded, hurt, mayHoldLye } from './danger.ts';
 import type { Diagnosis, Evidence, RankedCause, ReadFinding } from './diagnosis.ts';
-import { FINDINGS, type FindingGroup } from './findings.ts';
 import { chanceOfBoth, type Posterior, weigh } from './inference.ts';
 import { tellingFindings, worthAsking } from './questions.ts';
 import { refuseMetalPowder } from './reading/metal-powder.ts';
+import { isSign } from './signs.ts';
 
 /** A cause below this chance is not worth a line. */
 const LEAST_SHOWN = 0.02;
@@ -16,9 +16,6 @@ const VERDICT = 0.4;
 /** A contribution below this says nothing. */
 const LEAST_WEIGHT = 0.15;
 const LOOK_AT = 3;
-
-/** Groups whose findings show a flaw; what was done and when only tells causes apart. */
-const SIGN: ReadonlySet<FindingGroup> = new Set(['seen', 'felt', 'batter', 'named']);
 
 /** Two causes are told as a pair when both at once are likelier than not, or nearly. */
 const TOGETHER = 0.4;
@@ -105,7 +102,7 @@ const asRead = ({ finding, from, via, probability }: Evidence): ReadFinding => (
 function doubt(evidence: readonly Evidence[], posterior: Posterior): Diagnosis['cantTell'] {
   const [first = 0, second = 0] = Object.values(posterior.causes).sort((a, b) => b - a);
   if (!evidence.some(item => item.probability > 0.5)) return 'nothing-known';
-  const signs = evidence.some(item => item.probability > 0.5 && SIGN.has(FINDINGS[item.finding].group));
+  const signs = evidence.some(item => item.probability > 0.5 && isSign(item.finding));
   if (first >= VERDICT && signs) return undefined;
   return second > first * 0.8 && first > VERDICT / 2 ? 'evenly-matched' : 'too-little';
 }

@@ -156,23 +156,30 @@ export function hedged(posterior: Posterior, share: number, turnedOut: TurnedOut
   return summed(posterior.hypotheses.map((p, h) => share * p + (1 - share) * before[h]!));
 }
 
-/** p log2 p, and 0 at 0. */
-const bits = (p: number): number => (p > 0 ? p * Math.log2(p) : 0);
+/** Bits of doubt about a yes or no whose chance is `p`: the binary entropy (Shannon 1948). */
+const doubt = (p: number): number => (p > 0 && p < 1 ? -p * Math.log2(p) - (1 - p) * Math.log2(1 - p) : 0);
+
+/** The doubt about a finding that is left under each hypothesis. */
+function doubtLeft(finding: FindingId): Float64Array {
+  const kept = doubts.get(finding) ?? presence(finding).map(doubt);
+  doubts.set(finding, kept);
+  return kept;
+}
+const doubts = new Map<FindingId, Float64Array>();
 
 /**
- * Bits, on average, that a plain yes or no about the finding would tell about the hypotheses (Lindley 1956). With the
- * weights w of one answer and their sum c, its share of the entropy left is c log2 c - sum of w log2 w.
+ * Bits, on average, that a plain yes or no about the finding would tell about the hypotheses (Lindley 1956): the doubt about the
+ * answer now, less what is left of it once the hypothesis is known (mutual information is symmetric).
  */
 export function informationGain({ hypotheses }: Posterior, finding: FindingId): number {
   const likelihood = presence(finding);
-  let [chance, gain] = [0, 0];
+  const left = doubtLeft(finding);
+  let [chance, rest] = [0, 0];
   for (let h = 0; h < hypotheses.length; h += 1) {
-    const weight = hypotheses[h]!;
-    const there = weight * likelihood[h]!;
-    chance += there;
-    gain += bits(there) + bits(weight - there) - bits(weight);
+    chance += hypotheses[h]! * likelihood[h]!;
+    rest += hypotheses[h]! * left[h]!;
   }
-  return gain - bits(chance) - bits(1 - chance);
+  return doubt(chance) - rest;
 }
 
 /** How much one report moved one cause against the other causes taken together: natural log of the ratio. */

@@ -1,6 +1,4 @@
-import { diagnose } from '../flaws/diagnose.ts';
-import { FINDINGS, type FindingGroup } from '../flaws/findings.ts';
-import { Refusal } from '../refusal.ts';
+import { signsIn } from '../flaws/signs.ts';
 import type { ToldAmount } from './amounts.ts';
 import { carrierIn } from './carrier-told.ts';
 import type { NamedThing } from './entities.ts';
@@ -74,7 +72,7 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
         text,
       ),
     subject: first?.text ?? subjectIn(text),
-    findings: findingsIn(question),
+    findings: signsIn(question.slice(0, 600)),
   };
 }
 
@@ -132,16 +130,3 @@ const SUBJECT =
 /** What stands where the thing asked about would stand. */
 const subjectIn = (text: string): string | undefined =>
   SUBJECT.exec(text)?.[1]?.split(' ').slice(0, 5).join(' ');
-
-/** What a maker complains of; what was used or done, where and when, every question may tell. */
-const SIGNS: ReadonlySet<FindingGroup> = new Set(['seen', 'felt', 'batter', 'named']);
-
-/** Signs of a flaw that the flaws' own reader finds; metals in soap are a matter of their own. */
-function findingsIn(question: string): number {
-  try {
-    return diagnose(question.slice(0, 600)).findings.filter(({ id }) => SIGNS.has(FINDINGS[id].group)).length;
-  } catch (refusal) {
-    if (refusal instanceof Refusal) return 1;
-    throw refusal;
-  }
-}

@@ -1,7 +1,7 @@
 import { colourantsNamed } from '../colourants/find.ts';
 import { metalIn } from '../colourants/metals.ts';
 import { fold, foldedWords } from '../text/fold.ts';
-import { closestThing } from '../text/names/closest-name.ts';
+import { byNearness, closestThing } from '../text/names/closest-name.ts';
 import { distance } from '../text/spelling/edit-distance.ts';
 import { type Entry, readEntries } from './entries.ts';
 import { namesByLength, substanceNamed, substanceNumbered, substanceWithE } from './names.ts';
@@ -57,20 +57,20 @@ function nearest(name: string): Substance | 'contested' | undefined {
   if (key.length > 60 || /\d/.test(key)) return undefined;
   const most = slips(key.length);
   if (most === 0) return undefined;
-  const scored = Array.from({ length: 2 * most + 5 }, (_, at) => key.length - most - 2 + at)
-    .flatMap(length => namesByLength.get(length) ?? [])
-    .map(([candidate, thing]) => ({
-      thing,
-      far: distance(key, candidate) - (thing.alkali.behaviour === 'never' ? 1 : 0),
-    }));
-  const near = scored.filter(({ far }) => far <= most).sort((a, b) => a.far - b.far);
-  const [first] = near;
-  if (first === undefined) return undefined;
-  const second = near.find(({ thing }) => thing !== first.thing);
+  const near = byNearness(
+    Array.from({ length: 2 * most + 5 }, (_, at) => key.length - most - 2 + at)
+      .flatMap(length => namesByLength.get(length) ?? [])
+      .map(([candidate, thing]) => ({
+        thing,
+        far: distance(key, candidate) - (thing.alkali.behaviour === 'never' ? 1 : 0),
+      })),
+  );
+  const [first, second] = near;
+  if (first === undefined || first.far > most) return undefined;
   const isAlarm =
     first.thing.alkali.behaviour === 'never' && (second === undefined || second.far > first.far);
   if (isAlarm) return first.thing;
-  return closestThing(scored, { most, margin: 2, alike: isTreatedAlike }) ?? 'contested';
+  return closestThing(near, { most, margin: 2, alike: isTreatedAlike }) ?? 'contested';
 }
 
 /** Words of one row that are looked at, so that work stays bounded: no label has that many without a comma. */

@@ -1,15 +1,15 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { enterBar, listChallenges } from '../../../src/records/challenges/index.ts';
-import { bar, made } from '../../records/challenges/fair.ts';
-import { controlOf, day, type Fair, type FairRooms, hour, instant, openFair, photoOf } from './room.ts';
+import { day, type Fair, type FairRooms, instant, openFair, photoOf } from './room.ts';
 
 let rooms: FairRooms;
 let fair: Fair;
+
 // A room for each: in one of all, every day that passes is one of the groups before, too.
 beforeEach(async () => {
   rooms = await openFair();
   fair = rooms.group();
 });
+
 afterEach(() => rooms[Symbol.asyncDispose]());
 
 const open = (more: Record<string, string | number | boolean> = {}) =>
@@ -19,6 +19,7 @@ const open = (more: Record<string, string | number | boolean> = {}) =>
     'votes-until': 'in 2 days',
     ...more,
   });
+
 const enter = async (who: 'ana' | 'bea' | 'cleo', more: Record<string, string> = {}) =>
   fair[who].run('/challenge enter', {
     photo: await photoOf(['#3f6fa8']),
@@ -26,6 +27,7 @@ const enter = async (who: 'ana' | 'bea' | 'cleo', more: Record<string, string> =
     colourants: 'ultramarine blue',
     ...more,
   });
+
 const vote = (who: 'ana' | 'bea' | 'cleo' | 'member', ranking: string) =>
   fair[who].run('/challenge vote', { ranking });
 
@@ -58,195 +60,6 @@ describe('who may', () => {
     expect(opened.text).toContain('“By role” is opened.');
     // Six hours behind UTC in winter.
     expect(opened.text).toContain(instant(Date.UTC(2026, 11, 6, 0)));
-  });
-});
-
-describe('a bar', () => {
-  test('that breaks the terms is told everything that is wrong with it, at once', async () => {
-    await open({ rule: 'one-pigment', 'cure-days': 28, 'made-from': '2026-10-01' });
-    const refused = await enter('ana', { colourants: 'ultramarine blue, gold mica', made: '2026-11-30' });
-    expect(refused.text).toContain('One pigment only; yours names 2.');
-    expect(refused.text).toContain('26 days to go: the bar cures at least 28 days');
-    const fine = await enter('ana', { made: '2026-10-20' });
-    expect(fine.text).toContain('Bar 1');
-  });
-
-  test('“from one’s own shelf” may hold a kind of which its maker keeps a jar, and nothing else', async () => {
-    await open({ rule: 'own-shelf' });
-    expect((await enter('ana')).text).toContain('not on it: Ultramarine blue');
-    await fair.ana.run('/shelf add', { item: 'Evening sky', amount: '40 g', colourant: 'ultramarine blue' });
-    expect((await enter('ana', { colourants: 'evening sky' })).text).toContain('Bar 1');
-  });
-
-  test('of one pigment is thought of from each jar on the shelf, deep and pale', async () => {
-    await open({ rule: 'one-pigment' });
-    await fair.wait(0);
-    await fair.ana.run('/shelf add', { item: 'Moss', amount: '40 g', colourant: 'chromium oxide green' });
-    const card = fair.channel()[0]!;
-    const ideas = await fair.ana.press(card, controlOf(card, 'From my shelf'));
-    expect(ideas.text).toMatch(/Moss: .*green #[0-9a-f]{6} at the most, .* #[0-9a-f]{6} at a quarter/);
-  });
-
-  test('is thought of from the shelf for each colour of the largest palette there may be', async () => {
-    const colours = ['#3f6f9f', '#ece4d2', '#7faf6f', '#b14e78', '#f2b95c', '#8a6f4a'];
-    await open({ palette: colours.join(', ') });
-    await fair.wait(0);
-    for (const colourant of ['ultramarine blue', 'titanium dioxide', 'yellow iron oxide'])
-      await fair.ana.run('/shelf add', { item: `My ${colourant}`, amount: '40 g', colourant });
-    const card = fair.channel()[0]!;
-    const ideas = await fair.ana.press(card, controlOf(card, 'From my shelf'));
-    expect(ideas.text).toMatch(/can come near [1-6] of 6 colours/);
-  });
-
-  test('can be replaced in part and withdrawn while entries are taken, which frees its place', async () => {
-    await open({ palette: '#3f6fa8' });
-    await enter('ana');
-    const replaced = await fair.ana.run('/challenge replace', { title: 'Better' });
-    expect(replaced.text).toContain('Bar 1, “Better”');
-    expect(replaced.files.map(({ name }) => name)).toEqual(['measured.png']);
-    const withdrawn = await fair.ana.press(replaced, controlOf(replaced, 'Withdraw this bar'));
-    expect(withdrawn.text).toContain('“Better” is withdrawn');
-    expect((await fair.ana.run('/challenge withdraw')).text).toContain('You have no bar');
-    expect((await enter('ana')).text).toContain('Bar 2');
-  });
-
-  test('of somebody else can be neither replaced nor withdrawn', async () => {
-    await open();
-    await enter('ana');
-    expect((await fair.bea.run('/challenge withdraw', { entry: 1 })).text).toContain('not yours');
-    expect((await fair.bea.run('/challenge replace', { entry: 1, title: 'Mine' })).text).toContain(
-      'not yours',
-    );
-  });
-
-  test('is no bar when the file is no photo', async () => {
-    await open();
-    const refused = await fair.ana.run('/challenge enter', {
-      photo: { name: 'bar.jpg', bytes: new TextEncoder().encode('not a photo at all') },
-      title: 'Trick',
-      colourants: 'ultramarine blue',
-    });
-    expect(refused.text).toMatch(/picture|photo/i);
-    expect((await fair.ana.run('/challenge show')).text).not.toContain('Trick');
-  });
-
-  test('without a white sheet has no score, and is told so', async () => {
-    await open({ palette: '#3f6fa8', decides: 'colour' });
-    const entered = await fair.ana.run('/challenge enter', {
-      photo: await photoOf(['#3f6fa8'], 'none'),
-      title: 'No paper',
-      colourants: 'ultramarine blue',
-    });
-    expect(entered.text).toContain('No score: the photo shows no white sheet');
-  });
-});
-
-describe('a vote', () => {
-  test('that comes after the deadline does not count, one made before it does', async () => {
-    await open();
-    await enter('ana');
-    await enter('bea');
-    await fair.wait(day);
-    await vote('cleo', '2');
-    await fair.wait(day - 1);
-    await vote('member', '2');
-    await fair.wait(1);
-    expect((await vote('ana', '2')).text).toContain('No challenge here');
-    await fair.wait(6_000);
-    const { text } = await fair.member.run('/challenge results');
-    expect(text).toContain('2 ballots counted');
-    expect(text).toContain('First in “Slate”: “Bar of bea” by Bea');
-  });
-
-  test('delivered twice counts once', async () => {
-    await open();
-    await enter('ana');
-    await enter('bea');
-    await fair.wait(day);
-    const voted = await vote('member', '1');
-    fair.host.redeliver(voted.interactionId ?? '');
-    await fair.wait(day + 6_000);
-    expect((await fair.member.run('/challenge results')).text).toContain('1 ballot counted');
-  });
-
-  test('of an account that joined too late is refused with the reason', async () => {
-    await open({ 'joined-before': new Date(fair.now() + day).toISOString().slice(0, 10) });
-    await enter('ana');
-    await fair.wait(day + hour);
-    const late = fair.group.addMember({ name: 'Late' });
-    expect((await late.run('/challenge vote', { ranking: '1' })).text).toContain(
-      'Only members who joined before',
-    );
-    expect((await vote('member', '1')).text).toContain('Saved');
-  });
-
-  test('for one’s own bar alone is refused', async () => {
-    await open();
-    await enter('ana');
-    await enter('bea');
-    await fair.wait(day);
-    expect((await vote('ana', '1')).text).toContain('Nobody votes for their own bar');
-  });
-
-  test('by approval names any bars, by single choice one', async () => {
-    await open({ method: 'approval' });
-    await enter('ana');
-    await enter('bea');
-    await enter('cleo');
-    await fair.wait(day);
-    const ballot = await fair.member.run('/challenge vote');
-    const both = await fair.member.choose(ballot, controlOf(ballot, /Every bar you like/), ['1', '3']);
-    expect(both.text).toContain('Saved: 2 bars');
-    const one = await fair.member.choose(both, controlOf(both, /Every bar you like/), ['2']);
-    expect(one.text).toContain('Saved: 1 bar');
-    await fair.wait(day + 6_000);
-    await open({ title: 'Single', method: 'single' });
-    await enter('ana');
-    await enter('bea');
-    await fair.wait(day);
-    expect((await vote('member', '1,2')).text).toContain('Choose one bar; you chose 2.');
-  });
-
-  test('among more bars than a menu holds turns pages', async () => {
-    await open();
-    const scope = { store: rooms.room.conversation.services.store, group: fair.group.id };
-    const [challenge] = await listChallenges(scope);
-    for (let number = 1; number <= 30; number++)
-      await enterBar(
-        scope,
-        challenge?.id ?? '',
-        { bar: bar(`Bar ${number}`, `Maker ${number}`) },
-        made(`maker-${number}`, fair.now() + number),
-      );
-    await fair.wait(day);
-    const first = await fair.member.run('/challenge vote');
-    expect(first.controls[0]?.options).toHaveLength(25);
-    const second = await fair.member.press(first, controlOf(first, 'More bars'));
-    expect(second.controls[0]?.options.map(({ value }) => value)).toEqual(['26', '27', '28', '29', '30']);
-    const picked = await fair.member.choose(second, controlOf(second, /like best/), ['28']);
-    expect(picked.text).toContain('“Bar 28” (bar 28)');
-    expect(picked.controls[0]?.label).toBe('Your 2nd place');
-  });
-
-  test('is counted aloud only where the terms say so, and even then names no makers', async () => {
-    await open({ totals: true });
-    await enter('ana');
-    await enter('bea');
-    await fair.wait(day);
-    await vote('member', '2,1');
-    const { text } = await fair.member.run('/challenge results');
-    expect(text).toContain('“Slate” so far');
-    expect(text).toContain('1\\. “Bar of bea”');
-    expect(text).not.toMatch(/by (Ana|Bea)/);
-  });
-
-  test('below the quorum places nobody', async () => {
-    await open({ quorum: 3 });
-    await enter('ana');
-    await fair.wait(day);
-    await vote('member', '1');
-    await fair.wait(day + 6_000);
-    expect((await fair.member.run('/challenge results')).text).toContain('1 ballot of the 3 needed');
   });
 });
 

@@ -2,9 +2,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
+
 beforeAll(async () => {
   room = await openRoom({ whole: true });
 });
+
 afterAll(() => room[Symbol.asyncDispose]());
 
 const ONE_LINE = {
@@ -16,6 +18,7 @@ const ONE_LINE = {
   portions:
     '2 cups ultramarine blue full in 1 Tbsp olive; 500 ml titanium dioxide medium + gold mica pastel in water; rest plain unscented',
 };
+
 const plan = (options: Record<string, string | number> = ONE_LINE) => room.member.run('/plan', options);
 
 describe('/plan in one line', () => {
@@ -161,153 +164,5 @@ describe('/plan says no in one sentence', () => {
     const answer = await plan({ ...base, portions: `1 cup ${'blå '.repeat(370)}` });
     expect(answer.text.length).toBeLessThan(400);
     await expect(plan({ ...base, portions: 'x'.repeat(5000) })).rejects.toThrow(/1500/);
-  });
-});
-
-describe('/plan as forms', () => {
-  const filled = { oils: 'olive 70%, coconut 30%', size: '1000 g oils', water: '2:1', superfat: '6' };
-
-  test('bare, it asks five things and plans what is sent', async () => {
-    const form = await room.member.openForm('/plan');
-    expect(form.fields.map(({ label }) => label)).toEqual([
-      'Oils',
-      'Size',
-      'Water',
-      'Superfat, percent',
-      'Portions and colours',
-    ]);
-    const answer = await room.member.submit(form, { ...filled, portions: '2 cups ultramarine blue; rest' });
-    expect(answer.text).toContain('2:1 water to lye');
-    expect(answer.text).toContain('Asked: 6 %');
-  });
-
-  test('a wrong field costs nothing: one press opens the form again with all that was typed', async () => {
-    const { member } = room;
-    const refused = await member.submit(await member.openForm('/plan'), { ...filled, water: '33%' });
-    expect(refused.text).toMatch(/33% of what/);
-    const again = await member.pressForForm(refused, refused.controls[0]?.customId ?? '');
-    expect(again.fields.find(({ label }) => label === 'Oils')?.value).toBe(filled.oils);
-    const answer = await member.submit(again, { ...filled, water: '33% lye' });
-    expect(answer.text).toContain('for 1000 g oils');
-  });
-
-  test('more stands behind buttons, and keeps what was planned', async () => {
-    const { member } = room;
-    const first = await plan();
-    const more = first.controls.find(({ label }) => label === 'Lye, scent, extras');
-    const form = await member.pressForForm(first, more?.customId ?? '');
-    const second = await member.submit(form, {
-      lye: 'NaOH 98%',
-      additives: 'honey 10 g, citric acid 5 g',
-      fragrance: '3%',
-    });
-    expect(second.text).toContain('for 1000 g oils');
-    expect(second.text).toContain('Citric acid');
-    const heat = second.controls.find(({ label }) => label === 'Mould, heat, scale');
-    const third = await member.submit(await member.pressForForm(second, heat?.customId ?? ''), {
-      process: ['fridge'],
-      scale: '1',
-    });
-    expect(third.text.split('\n')[0]).toMatch(/^## \d+ g NaOH in \d+ g water/);
-    expect(third.text).toContain('Citric acid');
-  });
-
-  test('a form that says the same again changes nothing of a rescaled recipe', async () => {
-    const { member } = room;
-    await plan({ ...ONE_LINE, 'save-as': 'Formed' });
-    const double = await member.run('/recipe rescale', { recipe: 'Formed', size: '2' });
-    const change = double.controls.find(({ label }) => label === 'Change');
-    const form = await member.pressForForm(double, change?.customId ?? '');
-    const sent = Object.fromEntries(
-      form.fields.map(({ customId, value }) => [customId, String(value ?? '')]),
-    );
-    const answer = await member.submit(form, sent);
-    expect(answer.text).toContain('for 2000 g oils');
-    expect(answer.text).toContain('946 ml');
-  });
-});
-
-describe('the shelf behind a plan', () => {
-  const withJars = {
-    oils: 'olive 70%, coconut 30%',
-    size: '1000 g oils',
-    portions: '2 cups Lagoon; 2 cups Sunrise in oil; rest Lagoon tint',
-  };
-  const pressed = (answer: Awaited<ReturnType<typeof plan>>, wanted: string) =>
-    room.member.press(answer, answer.controls.find(({ label }) => label === wanted)?.customId ?? '');
-  const stock = async (item: string) => (await room.member.run('/shelf show', { item })).text;
-
-  test('is looked at, and one press takes every colour off, once', async () => {
-    const { member } = room;
-    await member.run('/shelf add', { item: 'Lagoon', amount: '40 g', colourant: 'ultramarine blue' });
-    await member.run('/shelf add', { item: 'Sunrise', amount: '12 g', colourant: 'gold mica' });
-    const alone = await plan(withJars);
-    expect(alone.ephemeral).toBe(true);
-    expect(alone.text).toMatch(/“Lagoon”: .* needed, 40 g there/);
-    await member.run('/prefer', { jars: 'shown' });
-    const answer = await plan(withJars);
-    // The jars' names may be known; what stands on a shelf is for its owner alone all the same.
-    expect(answer.ephemeral).toBe(false);
-    expect(answer.text).not.toContain('40 g there');
-    const mine = await pressed(answer, 'My shelf for it');
-    expect(mine.ephemeral).toBe(true);
-    expect(mine.text).toMatch(/“Lagoon”: .* needed, 40 g there/);
-    expect(mine.text).toMatch(/“Sunrise”: .*Low after this/);
-    const [take] = answer.controls;
-    expect(take?.label).toBe('Take all 2 colours off my shelf');
-    const taken = await member.press(answer, take?.customId ?? '');
-    expect(taken.text).toMatch(/Taken off your shelf: .* “Lagoon”, .* “Sunrise”/);
-    const [lagoon, sunrise] = [await stock('Lagoon'), await stock('Sunrise')];
-    expect(lagoon).not.toContain('Lagoon: 40 g');
-    const again = await member.press(answer, take?.customId ?? '');
-    expect(again.text).toContain('nothing was counted twice');
-    expect(await stock('Lagoon')).toBe(lagoon);
-    expect(await stock('Sunrise')).toBe(sunrise);
-  });
-
-  test('is left alone when one colour does not reach', async () => {
-    const { member } = room;
-    await member.run('/shelf add', { item: 'Ember', amount: '0.1 g', colourant: 'red iron oxide' });
-    const answer = await plan({ ...withJars, portions: '2 cups Ember; rest Lagoon' });
-    expect((await pressed(answer, 'My shelf for it')).text).toMatch(/Not enough “Ember”/);
-    expect(answer.controls.map(({ label }) => label)).not.toContain('Take all 2 colours off my shelf');
-  });
-
-  test('gives all or nothing when it was emptied between the answer and the press', async () => {
-    const { member } = room;
-    await member.run('/shelf restock', { item: 'Sunrise', amount: '10 g' });
-    const answer = await plan(withJars);
-    const left = /Sunrise: ([\d.]+) g/.exec(await stock('Sunrise'))?.[1];
-    await member.run('/shelf use', { item: 'Sunrise', amount: `${left} g` });
-    const before = await stock('Lagoon');
-    const pressed = await member.press(answer, answer.controls[0]?.customId ?? '');
-    expect(pressed.text).toMatch(/Only 0\.00\d g of “Sunrise” left|None of “Sunrise” is left/);
-    expect(await stock('Lagoon')).toBe(before);
-  });
-
-  test('is nobody else’s: their press takes nothing', async () => {
-    await room.member.run('/shelf restock', { item: 'Sunrise', amount: '20 g' });
-    const answer = await plan(withJars);
-    const pressed = await room.steward.press(answer, answer.controls[0]?.customId ?? '');
-    expect(pressed.text).toContain('somebody else');
-  });
-});
-
-describe('/plan for a class', () => {
-  test('weighs the lye of each station, and hands out a picture', async () => {
-    const answer = await plan({
-      oils: 'olive 70%, coconut 30%',
-      size: '300 g oils',
-      people: 10,
-      stations: 4,
-    });
-    expect(answer.text.split('\n')[0]).toMatch(
-      /^## 4 stations \(10 people\), at each: 42\.6 g NaOH in 86\.\d g water/,
-    );
-    const whole = answer.files.find(({ name }) => name === 'answer.txt');
-    const text = Buffer.from(whole?.bytes() ?? []).toString() + answer.text;
-    expect(text).toContain('never handed out unweighed');
-    expect(text).toContain('11 pairs of goggles');
-    expect(answer.files.map(({ name }) => name)).toContain('class-handout.png');
   });
 });

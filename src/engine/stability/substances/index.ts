@@ -1,4 +1,5 @@
 import { annexColours } from './annex.ts';
+import { carbons } from './carbons.ts';
 import { carriers } from './carriers.ts';
 import { clays } from './clays.ts';
 import { effects } from './effects.ts';
@@ -10,6 +11,7 @@ import type { Substance } from './substance.ts';
 
 const described: readonly Substance[] = [
   ...minerals,
+  ...carbons,
   ...effects,
   ...films,
   ...organics,

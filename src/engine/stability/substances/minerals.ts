@@ -25,7 +25,7 @@ const ironBlue = {
   ),
 } as const;
 
-/** Mineral pigments: oxides, ultramarines, chromiums, iron blue, manganese violet, whites and carbons. */
+/** Mineral pigments: oxides, ultramarines, chromiums, iron blue, manganese violet and whites. */
 export const minerals: readonly Substance[] = [
   {
     ...ironOxide,
@@ -209,43 +209,6 @@ export const minerals: readonly Substance[] = [
     source: remembered('general inorganic chemistry: hydrolyses toward the oxide'),
     names: named(
       'Bismuth Oxychloride; bismuth chloride oxide; oxicloruro de bismuto; oxychlorure de bismuth; Bismutoxychlorid; Bismutchloridoxid; ossicloruro di bismuto; oxicloreto de bismuto; bismuth oxichloride',
-    ),
-  },
-  {
-    ...pigment,
-    id: 'carbon-black',
-    kind: 'carbon',
-    ci: ['77266'],
-    us: ['74.2052'],
-    like: 'carbon-black',
-    source: published('Encyclopaedia Britannica 1911, pigments: carbon is not liable to change'),
-    names: named(
-      'Black 2; carbon black; D&C Black No. 2; D&C Black 2; black no. 2; black no 2; negro de humo; negro de carbón; negro de carbono; negro 2; noir de carbone; Ruß; Carbon Schwarz; nero carbone; nerofumo; negro de fumo; furnace black; lamp black; pigment black 7',
-    ),
-  },
-  {
-    ...pigment,
-    id: 'charcoal',
-    kind: 'carbon',
-    ci: ['77268:1'],
-    e: ['153'],
-    us: 'none',
-    like: 'activated-charcoal',
-    source: published('Encyclopaedia Britannica 1911, pigments: carbon is not liable to change'),
-    names:
-      named(`Charcoal Powder; charcoal; activated charcoal; activated carbon; vegetable carbon; vegetable charcoal; bamboo charcoal; bamboo charcoal powder; bambusa arundinacea charcoal; coconut shell charcoal; coke black; carbón activado; carbón activo; carbón vegetal;
-      carbón de bambú; charbon actif; charbon végétal; charbon végétal actif; Aktivkohle; Pflanzenkohle; carbone attivo; carbone vegetale; carvão ativado; carvão vegetal; carbo medicinalis`),
-  },
-  {
-    ...pigment,
-    id: 'bone-black',
-    kind: 'carbon',
-    ci: ['77267'],
-    us: ['74.2053'],
-    like: 'bone-black',
-    source: published('Encyclopaedia Britannica 1911, pigments: carbon is not liable to change'),
-    names: named(
-      'Black 3; bone black; bone char; ivory black; D&C Black No. 3; D&C Black 3; black no. 3; negro de hueso; negro de huesos; negro de marfil; noir d’os; noir d’ivoire; Knochenkohle; Knochenschwarz; nero avorio; pigment black 9',
     ),
   },
   {

@@ -1,23 +1,30 @@
 import { distance } from '../spelling/edit-distance.ts';
 
-/** The `most` names closest in spelling to what was typed, closest first. */
-export function nearestNames(typed: string, names: readonly string[], most: number): readonly string[] {
-  return names
-    .map(name => ({ name, away: distance(typed.toLowerCase(), name.toLowerCase()) }))
-    .sort((a, b) => a.away - b.away)
-    .slice(0, most)
-    .map(({ name }) => name);
+/* Which of some names was meant by what was typed, and how surely. Each reader tells by itself how far a name is. */
+
+/** A thing under one of its names, and by how much that name is off: letters, unless its reader weighs otherwise. */
+export type Scored<Thing> = { readonly thing: Thing; readonly far: number };
+
+/** Each thing once, by the nearest of its names; nearest first, equals in the order in which those names came. */
+export function byNearness<Thing>(scored: Iterable<Scored<Thing>>): readonly Scored<Thing>[] {
+  const things = new Set<Thing>();
+  return [...scored]
+    .sort((a, b) => a.far - b.far)
+    .filter(({ thing }) => !things.has(thing) && things.add(thing));
 }
 
-/** A thing under one of its names, and by how many letters that name is off. */
-type Scored<Thing> = { readonly thing: Thing; readonly far: number };
+/** The `most` names closest in spelling to what was typed, closest first. */
+export const nearestNames = (typed: string, names: readonly string[], most: number): readonly string[] =>
+  byNearness(names.map(name => ({ thing: name, far: distance(typed.toLowerCase(), name.toLowerCase()) })))
+    .slice(0, most)
+    .map(({ thing }) => thing);
 
 /**
- * The one thing that a misspelt name was meant for: within `most` slips, and nearer by `margin` slips than any other that is not
- * `alike`. Undefined where two are as near, so that whoever asks is asked back.
+ * The one thing that a misspelt name was meant for, of things {@link byNearness}: within `most`, and nearer by `margin` than any
+ * other that is not `alike`. Undefined where two are as near, so that whoever asks is asked back.
  */
 export function closestThing<Thing>(
-  scored: Iterable<Scored<Thing>>,
+  near: readonly Scored<Thing>[],
   {
     most,
     margin,
@@ -28,9 +35,15 @@ export function closestThing<Thing>(
     readonly alike: (one: Thing, other: Thing) => boolean;
   },
 ): Thing | undefined {
-  const near = [...scored].filter(({ far }) => far < most + margin).sort((a, b) => a.far - b.far);
-  const [first] = near;
+  const [first, ...others] = near;
   if (first === undefined || first.far > most) return undefined;
-  const rival = near.find(({ thing }) => thing !== first.thing && !alike(thing, first.thing));
+  const rival = others.find(({ thing }) => !alike(thing, first.thing));
   return rival !== undefined && rival.far - first.far < margin ? undefined : first.thing;
+}
+
+/** All things that are as near as the nearest, where that one is within `most`. */
+export function allClosest<Thing>(near: readonly Scored<Thing>[], most: number): readonly Thing[] {
+  const [first] = near;
+  if (first === undefined || first.far > most) return [];
+  return near.filter(({ far }) => far === first.far).map(({ thing }) => thing);
 }

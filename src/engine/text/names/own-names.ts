@@ -1,4 +1,5 @@
 import { distance } from '../spelling/edit-distance.ts';
+import { allClosest, byNearness } from './closest-name.ts';
 
 /* Names that people give to things of their own, and which of them is meant by what somebody types. */
 
@@ -38,10 +39,8 @@ export function nearestNamed<Item extends Named>(items: readonly Item[], typed: 
     // Compared with as much of the name as was typed: people type beginnings.
     return 2 + Math.min(distance(folded, name), 1 + distance(folded, name.slice(0, folded.length)));
   };
-  return items
-    .map(item => ({ item, far: far(item) }))
-    .sort((a, b) => a.far - b.far || a.item.name.localeCompare(b.item.name))
-    .map(({ item }) => item);
+  const byName = items.toSorted((a, b) => a.name.localeCompare(b.name));
+  return byNearness(byName.map(item => ({ thing: item, far: far(item) }))).map(({ thing }) => thing);
 }
 
 /** The item of that id or exactly that name, capitals and accents aside. */
@@ -64,7 +63,6 @@ export function maybeNamed<Item extends Named>(items: readonly Item[], asked: st
   if (starting.length > 0) return starting;
   const within = items.filter(({ name }) => foldName(name).includes(` ${folded}`));
   if (within.length > 0) return within;
-  const far = items.map(({ name }) => distance(folded, foldName(name)));
-  const closest = Math.min(...far);
-  return closest > slips(folded.length) ? [] : items.filter((_, index) => far[index] === closest);
+  const near = byNearness(items.map(item => ({ thing: item, far: distance(folded, foldName(item.name)) })));
+  return allClosest(near, slips(folded.length));
 }

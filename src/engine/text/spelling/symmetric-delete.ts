@@ -1,8 +1,5 @@
-/** Words by everything that is left of each where letters are left out. */
-export type DeleteIndex = ReadonlyMap<string, readonly string[]>;
-
 /** Every string that is `word` with up to `most` letters left out, itself included. */
-export function shortened(word: string, most: number): ReadonlySet<string> {
+function shortened(word: string, most: number): ReadonlySet<string> {
   const all = new Set([word]);
   let edge = [word];
   for (let round = 0; round < most; round += 1) {
@@ -19,16 +16,44 @@ export function shortened(word: string, most: number): ReadonlySet<string> {
 }
 
 /**
- * Symmetric-delete index (Garbe 2012) of different words: a look-up of `shortened` costs the same however many words are known.
- * `most`: how many letters may be left out of a word of so many.
+ * Which of some different words lie near a word, and some that lie farther: symmetric-delete index (Garbe 2012), made at the first
+ * look-up, which costs the same however many words are known. `most`: how many letters may be left out of a word of so many.
  */
-export function deleteIndex(words: Iterable<string>, most: (length: number) => number): DeleteIndex {
-  const index = new Map<string, string[]>();
-  for (const word of words)
-    for (const key of shortened(word, most(word.length))) {
-      const bucket = index.get(key);
-      if (bucket) bucket.push(word);
-      else index.set(key, [word]);
-    }
-  return index;
+export function wordsAround(
+  words: () => Iterable<string>,
+  most: (length: number) => number,
+): (word: string) => ReadonlySet<string> {
+  let index: Map<string, string[]> | undefined;
+  const indexed = () => {
+    const made = new Map<string, string[]>();
+    for (const word of words())
+      for (const key of shortened(word, most(word.length))) {
+        const bucket = made.get(key);
+        if (bucket) bucket.push(word);
+        else made.set(key, [word]);
+      }
+    return made;
+  };
+  return word => {
+    index ??= indexed();
+    const around = new Set<string>();
+    for (const key of shortened(word, most(word.length)))
+      for (const other of index.get(key) ?? []) around.add(other);
+    return around;
+  };
+}
+
+/** As many words as are remembered before all are forgotten. */
+const MOST_SEEN = 5000;
+
+/** A look-up that remembers what it found: members use few words, again and again. */
+export function remembered<Found>(find: (word: string) => Found): (word: string) => Found {
+  const seen = new Map<string, Found>();
+  return word => {
+    if (seen.has(word)) return seen.get(word)!;
+    if (seen.size > MOST_SEEN) seen.clear();
+    const found = find(word);
+    seen.set(word, found);
+    return found;
+  };
 }

@@ -1,10 +1,9 @@
 import { mostOff, slipCost } from './slip-cost.ts';
-import { type DeleteIndex, deleteIndex, shortened } from './symmetric-delete.ts';
+import { remembered, wordsAround } from './symmetric-delete.ts';
 
 /** Two words are told apart only where one is nearer by so much; otherwise whoever asks is asked back. */
 const MARGIN = 0.3;
 const LONGEST = 24;
-const MOST_SEEN = 5000;
 
 /** Two letters that are heard as one. */
 const HEARD: readonly (readonly [RegExp, string])[] = [
@@ -42,17 +41,16 @@ export type WordSpeller = {
  * to one of them than to any known word was meant for that.
  */
 export function wordSpeller(known: ReadonlySet<string>, common: ReadonlySet<string>): WordSpeller {
-  let index: DeleteIndex | undefined;
-  let decoys: DeleteIndex | undefined;
-  const seen = new Map<string, string | undefined>();
+  const around = wordsAround(() => known, slipsIn);
+  const decoysAround = wordsAround(
+    () => [...common].filter(one => one.length > 2 && !known.has(one)),
+    () => 1,
+  );
 
   const near = (word: string, most = mostOff(word.length)): readonly Near[] => {
     if (word.length < 3 || word.length > LONGEST) return [];
-    index ??= deleteIndex(known, slipsIn);
     const costs = new Map<string, number>();
-    for (const key of shortened(word, slipsIn(word.length)))
-      for (const candidate of index.get(key) ?? [])
-        if (!costs.has(candidate)) costs.set(candidate, slipCost(word, candidate));
+    for (const candidate of around(word)) costs.set(candidate, slipCost(word, candidate));
     for (const [one, two] of HEARD) {
       const heard = word.replace(one, two);
       if (heard !== word && known.has(heard)) costs.set(heard, COST_HEARD);
@@ -63,29 +61,20 @@ export function wordSpeller(known: ReadonlySet<string>, common: ReadonlySet<stri
       .sort((a, b) => a.cost - b.cost || (a.word < b.word ? -1 : 1));
   };
 
-  const nearest = (word: string): string | undefined => {
+  const nearest = remembered((word: string): string | undefined => {
     const [best, ...others] = near(word);
     if (best === undefined) return undefined;
     const rival = others.find(other => !isForm(other.word, best.word));
     if (rival !== undefined && rival.cost - best.cost < MARGIN) return undefined;
-    decoys ??= deleteIndex(
-      [...common].filter(one => one.length > 2 && !known.has(one)),
-      () => 1,
-    );
-    for (const key of shortened(word, 1))
-      for (const decoy of decoys.get(key) ?? []) if (slipCost(word, decoy) < best.cost) return undefined;
-    return best.word;
-  };
+    const nearer = [...decoysAround(word)].some(decoy => slipCost(word, decoy) < best.cost);
+    return nearer ? undefined : best.word;
+  });
 
   return {
     near,
-    meant: word => {
-      if (word.length < 4 || word.length > LONGEST || known.has(word) || common.has(word)) return undefined;
-      if (!seen.has(word)) {
-        if (seen.size > MOST_SEEN) seen.clear();
-        seen.set(word, nearest(word));
-      }
-      return seen.get(word);
-    },
+    meant: word =>
+      word.length < 4 || word.length > LONGEST || known.has(word) || common.has(word)
+        ? undefined
+        : nearest(word),
   };
 }

@@ -1,4 +1,3 @@
-import type { LyeCautionId } from '../../../engine/batch/lye/lye-cautions.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
@@ -7,6 +6,7 @@ import type { RefusalSentences } from '../../sentence.ts';
 import { scents } from '../hazards/scents.ts';
 import { limits, portionSuperfat } from './limits.ts';
 import { jug } from './liquids.ts';
+import { lyeCautions } from './lye-cautions.ts';
 
 const { one, two } = numbersIn('en');
 /** A tenth is what most scales show; less than that still says that it is something. */
@@ -80,23 +80,6 @@ const warnings: WarningSentences = {
       : `${g(grams)} of anhydrous citric acid eats ${g(lyeGrams)} of lye; that much is added. If the label says monohydrate, write “citric acid”: superfat would be ${one(points)} points lower than shown.`,
 };
 
-const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
-  'lye-burns': 'Lye burns skin and eyes severely, and so does raw batter for a day or two.',
-  'lye-gear':
-    'Wear sealed goggles, chemical-resistant gloves, long sleeves and closed shoes until all is washed up.',
-  'lye-into-water': 'Add lye slowly to cold water, never water to lye: it gets very hot at once.',
-  'lye-air': 'Mix outdoors or in a strong draught, and keep your face away from the steam.',
-  'lye-children': 'Keep children and pets out of the room. Never leave lye alone.',
-  'lye-by-scale': 'Weigh lye on a scale, never by spoon or cup.',
-  'lye-aluminium': 'No aluminium, tin or zinc: lye attacks them and aluminium gives off flammable hydrogen.',
-  'lye-vessel': 'Use heatproof polypropylene or stainless steel, not glass. Never close the vessel tight.',
-  'lye-label': 'Label the jug “LYE, caustic” before it is filled.',
-  'lye-first-aid':
-    'In the eyes: rinse at once with running water for at least 30 minutes and get medical help. On skin: clothes off, rinse long. No vinegar.',
-  'tested-recipe':
-    'This does not replace a tested recipe, your local rules or a licensed product assessment. Test small first.',
-};
-
 const classSteps: Readonly<Record<ClassStep['id'], string>> = {
   'gear-for-all': 'Goggles and gloves for everyone, the leader too, before anything is opened.',
   'lye-weighed-by-leader':
@@ -111,16 +94,7 @@ export const batch = {
   additives,
   portionName,
   warnings,
-  lyeCautions,
-  /** What is left of the other lye cautions for whoever has met them. */
-  lyeBrief:
-    'Lye burns: strong draught, no aluminium, open polypropylene jug, labelled, lye by scale, children and pets out.',
-  /** Those that stay a line of their own. */
-  lyeBriefs: {
-    'lye-gear': 'Sealed goggles, gloves, long sleeves, closed shoes.',
-    'lye-first-aid':
-      'In the eyes: rinse at once for 30 minutes, get medical help. On skin: clothes off, rinse long. No vinegar.',
-  },
+  ...lyeCautions,
   classSteps,
   headline: jug.headline,
   scaled: limits.scaled,

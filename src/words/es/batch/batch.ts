@@ -1,4 +1,3 @@
-import type { LyeCautionId } from '../../../engine/batch/lye/lye-cautions.ts';
 import type { ClassStep } from '../../../engine/batch/planning/class-kits.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
@@ -7,6 +6,7 @@ import { numbersIn } from '../../numbers.ts';
 import { scents } from '../hazards/scents.ts';
 import { limits, portionSuperfat } from './limits.ts';
 import { jug } from './liquids.ts';
+import { lyeCautions } from './lye-cautions.ts';
 
 const { one, two } = numbersIn('es');
 /** A tenth is what most scales show; less than that still says that it is something. */
@@ -81,26 +81,6 @@ const warnings: WarningSentences = {
       : `${g(grams)} de ácido cítrico anhidro se comen ${g(lyeGrams)} de álcali; ya están sumados. Si la etiqueta dice monohidrato, escribe «ácido cítrico»: el sobreengrasado bajaría ${one(points)} puntos.`,
 };
 
-const lyeCautions: Readonly<Record<LyeCautionId, string>> = {
-  'lye-burns': 'Sosa y masa cruda (1 o 2 días) queman gravemente la piel y los ojos.',
-  'lye-gear':
-    'Gafas estancas, guantes resistentes a químicos, manga larga y zapato cerrado hasta fregarlo todo.',
-  'lye-into-water':
-    'Echa la sosa despacio en agua fría, nunca el agua en la sosa: se calienta mucho al momento.',
-  'lye-air': 'Mézclala al aire libre o con mucha corriente, con la cara lejos del vapor.',
-  'lye-children': 'Niños y animales, fuera. Nunca dejes la sosa sola.',
-  'lye-by-scale': 'Pesa la sosa en una báscula; nunca con cuchara ni taza.',
-  'lye-aluminium':
-    'Nada de aluminio, estaño ni zinc: la sosa los ataca, y el aluminio suelta hidrógeno inflamable.',
-  'lye-vessel':
-    'Usa polipropileno resistente al calor o acero inoxidable, no vidrio. Nunca cierres el recipiente herméticamente.',
-  'lye-label': 'Etiqueta la jarra «SOSA, cáustico» antes de llenarla.',
-  'lye-first-aid':
-    'En los ojos: aclara ya con agua corriente, 30 minutos o más, y pide ayuda médica. En la piel: ropa fuera y aclara mucho rato. Sin vinagre.',
-  'tested-recipe':
-    'Esto no sustituye una receta probada, las normas de tu zona ni una evaluación profesional del producto. Prueba primero en pequeño.',
-};
-
 const classSteps: Readonly<Record<ClassStep['id'], string>> = {
   'gear-for-all': 'Gafas y guantes para todos, también quien enseña, antes de abrir nada.',
   'lye-weighed-by-leader':
@@ -116,14 +96,7 @@ export const batch: typeof en.batch = {
   additives,
   portionName,
   warnings,
-  lyeCautions,
-  lyeBrief:
-    'Mucho aire, nada de aluminio, jarra abierta de polipropileno, rotulada, báscula, sin niños ni animales.',
-  lyeBriefs: {
-    'lye-gear': 'Gafas estancas, guantes, manga larga, zapatos cerrados.',
-    'lye-first-aid':
-      'En los ojos: enjuaga ya 30 minutos y pide ayuda médica. En la piel: ropa fuera, enjuaga mucho. Sin vinagre.',
-  },
+  ...lyeCautions,
   classSteps,
   headline: jug.headline,
   scaled: limits.scaled,
