@@ -9,13 +9,13 @@ import type { Origin } from './question.ts';
 const made = new WeakSet<Store>();
 
 /**
- * What answers one question: its store reads preferences once, waits only so long altogether, and sets the group's next
+ * What answers one question: its store reads preferences and shelves once, waits only so long altogether, and sets the group's next
  * look for what retention asks for. The same again for the same question.
  */
 export function forOneQuestion(conversation: Conversation, { group, at }: Origin): Conversation {
   const { services } = conversation;
   if (made.has(services.store)) return conversation;
-  const store = readOnce(inTimeForOne(lookedAfter(services.store, { group, at })), 'preference/');
+  const store = readOnce(inTimeForOne(lookedAfter(services.store, { group, at })), 'preference/', 'shelf/');
   made.add(store);
   return { ...conversation, services: { ...services, store } };
 }

@@ -8,6 +8,12 @@ const NAMESPACE = 'tintmoot';
 const LOOK_EVERY_MS = 1_000;
 /** More than this is left to the store's own thread: reading it would hold up everybody's answers. */
 const MOST_HERE = 5_000;
+/** So many keys are asked for in one statement. */
+const MOST_KEYS = 32;
+/** Prepared statements kept; then all are made anew. */
+const MOST_STATEMENTS = 100;
+
+type Row = readonly [key: string, text: string];
 
 /**
  * A store in an SQLite file whose reads are made on this thread, beside the thread that writes: a read takes some
@@ -19,8 +25,7 @@ export class ReadingHere implements Store {
   readonly #inner: Store;
   readonly #path: string;
   readonly #db: DatabaseSync;
-  readonly #select: StatementSync;
-  readonly #range: StatementSync;
+  readonly #statements = new Map<string, StatementSync>();
   readonly #begin: StatementSync;
   readonly #end: StatementSync;
   readonly #file: string;
@@ -37,12 +42,6 @@ export class ReadingHere implements Store {
     this.#file = identityOf(path);
     this.#begin = db.prepare('BEGIN');
     this.#end = db.prepare('COMMIT');
-    this.#select = db.prepare('SELECT text FROM records WHERE ns = ? AND key = ?');
-    this.#range = db.prepare(
-      'SELECT key, text FROM records WHERE ns = ? AND key >= ? AND key < ? ORDER BY key LIMIT ?',
-    );
-    this.#select.setReturnArrays(true);
-    this.#range.setReturnArrays(true);
   }
 
   /** The store with its reads made here; the store as it is where the file cannot be read from here. */
@@ -60,24 +59,24 @@ export class ReadingHere implements Store {
   }
 
   async get(keys: readonly string[]): Promise<readonly unknown[]> {
-    if (!this.#ready()) return await this.#inner.get(keys);
+    if (!this.#ready() || keys.length > MOST_KEYS) return await this.#inner.get(keys);
     try {
       this.#look();
-      return keys.map(key => {
-        const row = this.#select.get(NAMESPACE, key) as unknown as readonly [string] | undefined;
-        return row && valueIn(row[0]);
-      });
+      const marks = Array.from(keys, () => '?').join(', ');
+      const rows = this.#rows(`key IN (${marks})`, keys);
+      const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
+      return keys.map(key => found.get(key));
     } catch {
       return await this.#inner.get(keys);
     }
   }
 
   async range(from: string, to: string, limit: number): Promise<readonly Entry[]> {
-    if (!this.#ready() || !(limit >= 1 && limit <= MOST_HERE))
+    if (!this.#ready() || !Number.isInteger(limit) || limit < 1 || limit > MOST_HERE)
       return await this.#inner.range(from, to, limit);
     try {
       this.#look();
-      const rows = this.#range.all(NAMESPACE, from, to, limit) as unknown as readonly [string, string][];
+      const rows = this.#rows(`key >= ? AND key < ? ORDER BY key LIMIT ${limit}`, [from, to]);
       return rows.map(([key, text]) => ({ key, value: valueIn(text) }));
     } catch {
       return await this.#inner.range(from, to, limit);
@@ -97,6 +96,17 @@ export class ReadingHere implements Store {
     this.#sound = false;
     if (this.#db.isOpen) this.#db.close();
     await this.#inner.close();
+  }
+
+  /** The rows of a condition. One prepared for each number of keys and each limit: a bound limit costs as much as the search. */
+  #rows(where: string, values: readonly string[]): readonly Row[] {
+    const known = this.#statements.get(where);
+    if (known) return known.all(...values) as unknown as readonly Row[];
+    const made = this.#db.prepare(`SELECT key, text FROM records WHERE ns = '${NAMESPACE}' AND ${where}`);
+    made.setReturnArrays(true);
+    if (this.#statements.size >= MOST_STATEMENTS) this.#statements.clear();
+    this.#statements.set(where, made);
+    return made.all(...values) as unknown as readonly Row[];
   }
 
   /**

@@ -13,6 +13,8 @@ export const askedLines = (member: string) => key('asked', member);
 /** One of them, under the id of the answer that offered the buttons. */
 export const askedLine = (member: string, id: string) => key('asked', member, id);
 
+/** What answers to everybody folded away lies under this key. */
+export const allFoldedAnswers = () => key('late-fold');
 /** What answers to a member folded away lies under this key. */
 export const foldedAnswers = (member: string) => key('late-fold', member);
 /** What one answer folded away, under the id that its buttons carry. */
