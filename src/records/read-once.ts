@@ -1,16 +1,42 @@
-import { type Entry, instead, type Store } from './store.ts';
+import { type Entry, everythingIn, instead, type Span, type Store } from './store.ts';
 
 /**
  * The store as one question sees it: what it has read under one of `spans` (starts of keys, such as `preference/`) is
- * not read again, until it writes. For records that a question asks for in several places and that nothing else
- * changes while it is answered.
+ * not read again, until it writes; what lies under `together` is read all at once with the first of its keys. For
+ * records that a question asks for in several places and that nothing else changes while it is answered.
  */
-export function readOnce(store: Store, ...spans: readonly string[]): Store {
+export function readOnce(
+  store: Store,
+  { spans, together = [] }: { readonly spans: readonly string[]; readonly together?: readonly Span[] },
+): Store {
   const gets = new Map<string, Promise<readonly unknown[]>>();
   const ranges = new Map<string, Promise<readonly Entry[]>>();
+  let gathered: Promise<ReadonlyMap<string, unknown>> | undefined;
   const isKnown = (key: string) => spans.some(span => key.startsWith(span));
+  const isTogether = (key: string) => together.some(({ from, to }) => key >= from && key < to);
+
+  async function gather(): Promise<ReadonlyMap<string, unknown>> {
+    const entries = await everythingIn(store, together);
+    return new Map(entries.map(({ key, value }) => [key, value]));
+  }
+  async function fromGathered(keys: readonly string[]): Promise<readonly unknown[]> {
+    const reading = gathered ?? gather();
+    gathered = reading;
+    try {
+      const found = await reading;
+      return keys.map(key => found.get(key));
+    } catch (failure) {
+      // A failure is nothing to remember: the next one who asks may be luckier.
+      if (gathered === reading) gathered = undefined;
+      throw failure;
+    }
+  }
+
   return instead(store, {
-    get: keys => (keys.every(isKnown) ? once(gets, keys.join(' '), () => store.get(keys)) : store.get(keys)),
+    get(keys) {
+      if (keys.length > 0 && keys.every(isTogether)) return fromGathered(keys);
+      return keys.every(isKnown) ? once(gets, keys.join(' '), () => store.get(keys)) : store.get(keys);
+    },
     range(from, to, limit) {
       if (!isKnown(from)) return store.range(from, to, limit);
       const name = `${from} ${to} ${limit}`;
@@ -21,12 +47,14 @@ export function readOnce(store: Store, ...spans: readonly string[]): Store {
         return found;
       });
     },
+    ...(store.ranges && { ranges: store.ranges.bind(store) }),
     async commit(writes) {
       try {
         return await store.commit(writes);
       } finally {
         gets.clear();
         ranges.clear();
+        gathered = undefined;
       }
     },
   });

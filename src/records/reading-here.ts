@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 import { DatabaseSync, type StatementSync } from 'node:sqlite';
-import type { CommitResult, Entry, Store, Write } from './store.ts';
+import type { CommitResult, Entry, Span, Store, Write } from './store.ts';
 
 /** Where the adapters keep their records, unless told otherwise. */
 const NAMESPACE = 'tintmoot';
@@ -13,7 +13,19 @@ const MOST_KEYS = 32;
 /** Prepared statements kept; then all are made anew. */
 const MOST_STATEMENTS = 100;
 
+/** Of several spans asked for at once, as many entries at most. */
+const MOST_AT_ONCE = 20_000;
+
 type Row = readonly [key: string, text: string];
+/** With the place of the span that it lies in. */
+type Numbered = readonly [key: string, text: string, at: number];
+
+const SELECT = `SELECT key, text FROM records WHERE ns = '${NAMESPACE}'`;
+const rangeOf = (limit: number) => `${SELECT} AND key >= ? AND key < ? ORDER BY key LIMIT ${limit}`;
+const unionOf = (spans: number, limit: number) =>
+  Array.from({ length: spans }, (_, at) => `SELECT key, text, ${at} FROM (${rangeOf(limit)})`).join(
+    ' UNION ALL ',
+  );
 
 /**
  * A store in an SQLite file whose reads are made on this thread, beside the thread that writes: a read takes some
@@ -63,7 +75,9 @@ export class ReadingHere implements Store {
     try {
       this.#look();
       const marks = Array.from(keys, () => '?').join(', ');
-      const rows = this.#rows(`key IN (${marks})`, keys);
+      const rows = this.#statement(`${SELECT} AND key IN (${marks})`).all(
+        ...keys,
+      ) as unknown as readonly Row[];
       const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
       return keys.map(key => found.get(key));
     } catch {
@@ -76,10 +90,29 @@ export class ReadingHere implements Store {
       return await this.#inner.range(from, to, limit);
     try {
       this.#look();
-      const rows = this.#rows(`key >= ? AND key < ? ORDER BY key LIMIT ${limit}`, [from, to]);
+      const rows = this.#statement(rangeOf(limit)).all(from, to) as unknown as readonly Row[];
       return rows.map(([key, text]) => ({ key, value: valueIn(text) }));
     } catch {
       return await this.#inner.range(from, to, limit);
+    }
+  }
+
+  async ranges(spans: readonly Span[], limit: number): Promise<readonly (readonly Entry[])[]> {
+    if (spans.length === 0) return [];
+    const isBounded = Number.isInteger(limit) && limit >= 1 && limit * spans.length <= MOST_AT_ONCE;
+    if (!isBounded || spans.length > MOST_KEYS || !this.#ready())
+      return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
+    try {
+      this.#look();
+      const found: Entry[][] = spans.map(() => []);
+      const bounds = spans.flatMap(({ from, to }) => [from, to]);
+      for (const [key, text, at] of this.#statement(unionOf(spans.length, limit)).all(
+        ...bounds,
+      ) as unknown as readonly Numbered[])
+        found[at]?.push({ key, value: valueIn(text) });
+      return found;
+    } catch {
+      return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
     }
   }
 
@@ -98,15 +131,15 @@ export class ReadingHere implements Store {
     await this.#inner.close();
   }
 
-  /** The rows of a condition. One prepared for each number of keys and each limit: a bound limit costs as much as the search. */
-  #rows(where: string, values: readonly string[]): readonly Row[] {
-    const known = this.#statements.get(where);
-    if (known) return known.all(...values) as unknown as readonly Row[];
-    const made = this.#db.prepare(`SELECT key, text FROM records WHERE ns = '${NAMESPACE}' AND ${where}`);
+  /** Prepared once for each number of keys or spans and each limit: a bound limit costs as much as the search. */
+  #statement(sql: string): StatementSync {
+    const known = this.#statements.get(sql);
+    if (known) return known;
+    const made = this.#db.prepare(sql);
     made.setReturnArrays(true);
     if (this.#statements.size >= MOST_STATEMENTS) this.#statements.clear();
-    this.#statements.set(where, made);
-    return made.all(...values) as unknown as readonly Row[];
+    this.#statements.set(sql, made);
+    return made;
   }
 
   /**

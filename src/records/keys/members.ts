@@ -1,9 +1,13 @@
 import { key } from './key.ts';
 
 // A member.
+/** What a member wishes lies under this key. */
+export const preferences = (member: string) => key('preference', member);
 /** One wish about how a member is answered. */
 export const preference = (member: string, wish: string) => key('preference', member, wish);
 
+/** Which standing cautions a member was given in full lies under this key. */
+export const mets = (member: string) => key('met', member);
 /** That a member was given a standing caution in full. */
 export const met = (member: string, caution: string) => key('met', member, caution);
 
