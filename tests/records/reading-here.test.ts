@@ -157,6 +157,7 @@ test('several spans are read here as each is alone, pieces that do not read by t
     { from: 'b', to: 'c' },
     { from: 'a/0', to: 'a/7' },
   ];
+  expect((await here.range('a/5', 'a/7', 9)).map(({ key }) => key)).toEqual(['a/5', 'a/6']);
   for (const limit of [1, 3, 9])
     expect(await here.ranges?.(spans, limit)).toEqual(
       await Promise.all(spans.map(({ from, to }) => store.range(from, to, limit))),

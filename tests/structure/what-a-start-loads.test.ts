@@ -6,15 +6,19 @@ const src = new URL('../../src/', import.meta.url);
 
 /** The files that a process has loaded once it answers on the platform, and once it has spoken Spanish. */
 async function loaded(): Promise<{ readonly start: readonly string[]; readonly spanish: readonly string[] }> {
+  const [wiring, client, post, words] = [
+    'wiring.ts',
+    'discord/client.ts',
+    'discord/post.ts',
+    'words/index.ts',
+  ].map(file => JSON.stringify(new URL(file, src).href));
   const program = `
-    import { registerHooks } from 'node:module';
+    const { registerHooks } = await import("node:module");
     const urls = [];
     registerHooks({ load(url, context, next) { urls.push(url); return next(url, context); } });
-    await import('${src.href}wiring.ts');
-    await import('${src.href}discord/client.ts');
-    await import('${src.href}discord/post.ts');
+    for (const one of [${wiring}, ${client}, ${post}]) await import(one);
     const start = [...urls];
-    const { wordsIn } = await import('${src.href}words/index.ts');
+    const { wordsIn } = await import(${words});
     const said = wordsIn('es').language + wordsIn('es').folds.next.preview;
     if (!said.startsWith('es')) throw new Error(said);
     console.log(JSON.stringify({ start, spanish: urls.slice(start.length) }));
