@@ -8,7 +8,6 @@ import type { Environment } from './environment.ts';
 import { COMMANDS, closeConversation, type Log, openConversation } from './open-conversation.ts';
 import type { Metrics } from './operations/metrics.ts';
 import { readinessOf } from './readiness.ts';
-import { reviveChallenges } from './records/challenges/index.ts';
 import { HOUSE } from './records/dues.ts';
 import { anonymousGroup, StoreFailure } from './records/failure.ts';
 import { SWEEP, sweepDue } from './records/privacy/retention.ts';
@@ -38,6 +37,7 @@ function keepTime(
     store,
     serves: group => (group === HOUSE ? (outbox.leads?.() ?? true) : outbox.serves(group)),
     async revive(group) {
+      const { reviveChallenges } = await import('./records/challenges/index.ts');
       await reviveChallenges({ store, group }, now());
       await store.commit([sweepDue(group, new Date(now()))]);
     },
@@ -75,6 +75,10 @@ async function openOperations(
   });
 }
 
+/** The command that is asked most is loaded once this process answers, ms: who asks it first then waits for nothing. */
+const MOST_ASKED = 'dose';
+const AHEAD_AFTER_MS = 1_000;
+
 /** Answers on a chat platform and keeps the groups' time, until closed. */
 export async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
   let scheduler: Scheduler | undefined;
@@ -82,8 +86,9 @@ export async function answerOn(platform: Platform, environment: Environment, log
   const { TINTMOOT_OPERATIONS: at } = environment;
   // Nobody who does not look pays for counting.
   const metrics = at && (await import('./operations/metrics.ts')).openMetrics(() => workers.load());
+  const registry = GrowingRegistry.of(COMMANDS);
   const opening = openConversation(environment, log, {
-    registry: GrowingRegistry.of(COMMANDS),
+    registry,
     checkDue: () => void scheduler?.check(),
     workers,
     onStoreFailure: failure => metrics?.storeFailed(failure),
@@ -103,6 +108,7 @@ export async function answerOn(platform: Platform, environment: Environment, log
     now,
     metrics,
   });
+  const ahead = setTimeout(() => void registry.then(one => one.ahead(MOST_ASKED)), AHEAD_AFTER_MS).unref();
   return {
     conversation,
     keepTime: scheduler.check,
@@ -110,6 +116,7 @@ export async function answerOn(platform: Platform, environment: Environment, log
     /** True once it is closed, where a thread would hold up the end of the process. */
     isStuck: () => workers.isStuck(),
     async close() {
+      clearTimeout(ahead);
       await Promise.all([scheduler.stop(), connection.close()]);
       await operations?.close();
       await closeConversation(conversation);

@@ -1,6 +1,5 @@
 import { parseArgs } from 'node:util';
 import { refuse } from './engine/refusal.ts';
-import { backUp, move, restore } from './records/backup/backup.ts';
 import type { Words } from './words/index.ts';
 
 declare module './engine/refusal.ts' {
@@ -20,6 +19,7 @@ export async function runBackup(
   { store, say }: { readonly store: string; readonly say: Words },
 ): Promise<string> {
   const { from, to, file } = read(mode, args);
+  const { backUp, move, restore } = await import('./records/backup/backup.ts');
   if (mode === 'move') {
     if (!from || !to) return refuse('backup-how', { mode });
     return say.backup.moved(await move(from, to));

@@ -1,4 +1,5 @@
 import { rm } from 'node:fs/promises';
+import { flushCompileCache } from 'node:module';
 import { answerOn } from './answer-on.ts';
 import { isBackupMode, runBackup } from './backup.ts';
 import { readCommands } from './conversation/registry/registry.ts';
@@ -46,12 +47,19 @@ async function registerCommands({
   return 0;
 }
 
+/** How long after the start what was compiled is kept for the next one, ms: the first answers do not wait for it. */
+const KEEP_AFTER_MS = 5_000;
+
+/** Otherwise it is kept at the end only, and a process that is killed leaves the next one to compile all anew. */
+const keepCompiled = () => setTimeout(flushCompileCache, KEEP_AFTER_MS).unref();
+
 /** Answers on the chat platform until told to stop, or until the platform closes the door. */
 async function serve(environment: Environment, token: string): Promise<number> {
   const log = logger(environment);
   const { DISCORD_API: api, DISCORD_SHARDS: shard } = environment;
   const answering = await answerOn({ token, ...(api && { api }), ...(shard && { shard }) }, environment, log);
   log.info('answering on the chat platform');
+  keepCompiled();
   const why = await Promise.race([toldToStop(), answering.lost]);
   log.info({ why }, 'stopping');
   await answering.close();

@@ -4,6 +4,7 @@ import {
   GatewayIntentBits,
   type Interaction,
   type Message,
+  Options,
   Partials,
   type REST,
   Status,
@@ -66,6 +67,20 @@ const LEAVE_WITHIN_MS = 5_000;
 /** Interactions remembered to tell a second delivery: a resumed connection repeats the last few at most. */
 const REMEMBERED = 10_000;
 
+/**
+ * What the library keeps of what it hears: groups, their channels and roles, and ourselves. Every question brings its
+ * own asker and message, and nobody looks for another's.
+ */
+const REMEMBERED_BY_LIBRARY = {
+  MessageManager: 0,
+  GuildMemberManager: { maxSize: 0, keepOverLimit: isOurs },
+  UserManager: { maxSize: 0, keepOverLimit: isOurs },
+};
+
+function isOurs({ id, client }: { readonly id: string; readonly client: Client }): boolean {
+  return id === client.user?.id;
+}
+
 /** Connects to the chat platform and answers what comes. Rejects when the platform turns us away. */
 export async function connect(
   { token, api, shard, readsMessages = false }: Platform,
@@ -79,6 +94,7 @@ export async function connect(
       ...(readsMessages ? [GatewayIntentBits.MessageContent] : []),
     ],
     partials: [Partials.Channel],
+    makeCache: Options.cacheWithLimits(REMEMBERED_BY_LIBRARY),
     ...(shard && { shards: [shard.id], shardCount: shard.of }),
     allowedMentions: { parse: [] },
     rest: { globalRequestsPerSecond: REQUESTS_PER_SECOND, timeout: REST_TIMEOUT_MS, ...(api && { api }) },

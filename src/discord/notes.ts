@@ -2,8 +2,6 @@ import { type Message, type REST, Routes } from 'discord.js';
 import type { Conversation } from '../conversation/conversation.ts';
 import type { Origin } from '../conversation/question.ts';
 import { firstAidForWords, receive } from '../conversation/receive.ts';
-import { readQuestion } from '../engine/questions/read.ts';
-import { BAR_WORDS } from '../engine/questions/soap-words.ts';
 import { unaccented } from '../engine/text/unaccented.ts';
 import { languageOf, wordsIn } from '../words/index.ts';
 import { requestOf } from './post.ts';
@@ -20,7 +18,8 @@ export async function answerNote(message: Message, { conversation, posting }: No
   if (message.author.bot || message.content === '' || !message.channel.isSendable()) return false;
   const origin = originOf(message);
   const firstAid = await firstAidForWords(message.content, origin, conversation);
-  const answer = firstAid ?? (isQuestion(message) ? await answerInWords(message, conversation) : undefined);
+  const answer =
+    firstAid ?? ((await isQuestion(message)) ? await answerInWords(message, conversation) : undefined);
   if (answer?.kind !== 'reply') return false;
   // A post has no buttons that are one member's own.
   const payload = payloadOf({ ...answer, choices: [] }, wordsIn(answer.language));
@@ -42,8 +41,13 @@ const SURE = 0.9;
  * Whether a note is a question to us: it mentions us, is told to us alone, or asks with a question mark for something that we
  * surely do and that nothing is missing for.
  */
-function isQuestion({ content, mentions, client, guild }: Message): boolean {
+async function isQuestion({ content, mentions, client, guild }: Message): Promise<boolean> {
   if (content.length > LONGEST_QUESTION) return false;
+  // A third of all that is loaded: with the first note, so that no start waits for it.
+  const [{ readQuestion }, { BAR_WORDS }] = await Promise.all([
+    import('../engine/questions/read.ts'),
+    import('../engine/questions/soap-words.ts'),
+  ]);
   const { readings, facts } = readQuestion(content);
   const [reading] = readings;
   if (!reading || OWN.has(reading.job)) return false;

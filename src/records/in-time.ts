@@ -60,7 +60,9 @@ export function inTimeForOne(store: Store): Store {
     });
   }
 
+  const ranges = store.ranges?.bind(store);
   return instead(store, {
+    ...(ranges && { ranges: (spans, limit) => call('read', () => ranges(spans, limit)) }),
     get: keys => call('read', () => store.get(keys)),
     range: (from, to, limit) => call('read', () => store.range(from, to, limit)),
     commit: writes => call('write', () => store.commit(writes)),

@@ -2,11 +2,12 @@ import { refuse } from '../engine/refusal.ts';
 import type { RecordAdapter } from './adapters/adapter.ts';
 import { SqliteAdapter } from './adapters/sqlite.ts';
 import { divideDues } from './dues.ts';
-import { fillingKey, formatKey } from './keys.ts';
+import { allFoldedAnswers, fillingKey, formatKey, under } from './keys.ts';
 import { noteAll, noting } from './privacy/owned-index.ts';
 import { ReadingHere } from './reading-here.ts';
 import { add, put, type Store } from './store.ts';
 import { StrictStore } from './strict.ts';
+import { WriteBehind } from './write-behind.ts';
 
 declare module '../engine/refusal.ts' {
   interface Reasons {
@@ -63,7 +64,8 @@ export async function openStore(
     throw error;
   }
   const noted = asItIs ? store : noting(store);
-  return scheme === 'sqlite:' ? ReadingHere.of(noted, address.slice(scheme.length)) : noted;
+  const read = scheme === 'sqlite:' ? ReadingHere.of(noted, address.slice(scheme.length)) : noted;
+  return asItIs ? read : new WriteBehind(read, under(allFoldedAnswers()));
 }
 
 /**

@@ -1,30 +1,71 @@
-import { instead, type Store } from './store.ts';
+import { type Entry, everythingIn, instead, type Span, type Store } from './store.ts';
 
 /**
- * The store as one question sees it: what it has read under `span` (a start of keys, such as `preference/`) is not
- * read again, until it writes. For records that a question asks for in several places and that nothing else changes
- * while it is answered.
+ * The store as one question sees it: what it has read under one of `spans` (starts of keys, such as `preference/`) is
+ * not read again, until it writes; what lies under `together` is read all at once with the first of its keys. For
+ * records that a question asks for in several places and that nothing else changes while it is answered.
  */
-export function readOnce(store: Store, span: string): Store {
-  const known = new Map<string, Promise<readonly unknown[]>>();
+export function readOnce(
+  store: Store,
+  { spans, together = [] }: { readonly spans: readonly string[]; readonly together?: readonly Span[] },
+): Store {
+  const gets = new Map<string, Promise<readonly unknown[]>>();
+  const ranges = new Map<string, Promise<readonly Entry[]>>();
+  let gathered: Promise<ReadonlyMap<string, unknown>> | undefined;
+  const isKnown = (key: string) => spans.some(span => key.startsWith(span));
+  const isTogether = (key: string) => together.some(({ from, to }) => key >= from && key < to);
+
+  async function gather(): Promise<ReadonlyMap<string, unknown>> {
+    const entries = await everythingIn(store, together);
+    return new Map(entries.map(({ key, value }) => [key, value]));
+  }
+  async function fromGathered(keys: readonly string[]): Promise<readonly unknown[]> {
+    const reading = gathered ?? gather();
+    gathered = reading;
+    try {
+      const found = await reading;
+      return keys.map(key => found.get(key));
+    } catch (failure) {
+      // A failure is nothing to remember: the next one who asks may be luckier.
+      if (gathered === reading) gathered = undefined;
+      throw failure;
+    }
+  }
+
   return instead(store, {
     get(keys) {
-      if (!keys.every(key => key.startsWith(span))) return store.get(keys);
-      const name = keys.join(' ');
-      const before = known.get(name);
-      if (before) return before;
-      const reading = store.get(keys);
-      known.set(name, reading);
-      // A failure is nothing to remember: the next one who asks may be luckier.
-      reading.catch(() => known.delete(name));
-      return reading;
+      if (keys.length > 0 && keys.every(isTogether)) return fromGathered(keys);
+      return keys.every(isKnown) ? once(gets, keys.join(' '), () => store.get(keys)) : store.get(keys);
     },
+    range(from, to, limit) {
+      if (!isKnown(from)) return store.range(from, to, limit);
+      const name = `${from} ${to} ${limit}`;
+      const reading = once(ranges, name, () => store.range(from, to, limit));
+      // What is read in pieces may have changed between two of them: whoever looks again then looks anew.
+      return reading.then(found => {
+        if (found.length >= limit) ranges.delete(name);
+        return found;
+      });
+    },
+    ...(store.ranges && { ranges: store.ranges.bind(store) }),
     async commit(writes) {
       try {
         return await store.commit(writes);
       } finally {
-        known.clear();
+        gets.clear();
+        ranges.clear();
+        gathered = undefined;
       }
     },
   });
+}
+
+function once<T>(known: Map<string, Promise<T>>, name: string, read: () => Promise<T>): Promise<T> {
+  const before = known.get(name);
+  if (before) return before;
+  const reading = read();
+  known.set(name, reading);
+  // A failure is nothing to remember: the next one who asks may be luckier.
+  reading.catch(() => known.delete(name));
+  return reading;
 }

@@ -1,6 +1,6 @@
 import { statSync } from 'node:fs';
 import { DatabaseSync, type StatementSync } from 'node:sqlite';
-import type { CommitResult, Entry, Store, Write } from './store.ts';
+import type { CommitResult, Entry, Span, Store, Write } from './store.ts';
 
 /** Where the adapters keep their records, unless told otherwise. */
 const NAMESPACE = 'tintmoot';
@@ -8,6 +8,24 @@ const NAMESPACE = 'tintmoot';
 const LOOK_EVERY_MS = 1_000;
 /** More than this is left to the store's own thread: reading it would hold up everybody's answers. */
 const MOST_HERE = 5_000;
+/** So many keys are asked for in one statement. */
+const MOST_KEYS = 32;
+/** Prepared statements kept; then all are made anew. */
+const MOST_STATEMENTS = 100;
+
+/** Of several spans asked for at once, as many entries at most. */
+const MOST_AT_ONCE = 20_000;
+
+type Row = readonly [key: string, text: string];
+/** With the place of the span that it lies in. */
+type Numbered = readonly [key: string, text: string, at: number];
+
+const SELECT = `SELECT key, text FROM records WHERE ns = '${NAMESPACE}'`;
+const rangeOf = (limit: number) => `${SELECT} AND key >= ? AND key < ? ORDER BY key LIMIT ${limit}`;
+const unionOf = (spans: number, limit: number) =>
+  Array.from({ length: spans }, (_, at) => `SELECT key, text, ${at} FROM (${rangeOf(limit)})`).join(
+    ' UNION ALL ',
+  );
 
 /**
  * A store in an SQLite file whose reads are made on this thread, beside the thread that writes: a read takes some
@@ -19,8 +37,7 @@ export class ReadingHere implements Store {
   readonly #inner: Store;
   readonly #path: string;
   readonly #db: DatabaseSync;
-  readonly #select: StatementSync;
-  readonly #range: StatementSync;
+  readonly #statements = new Map<string, StatementSync>();
   readonly #begin: StatementSync;
   readonly #end: StatementSync;
   readonly #file: string;
@@ -37,12 +54,6 @@ export class ReadingHere implements Store {
     this.#file = identityOf(path);
     this.#begin = db.prepare('BEGIN');
     this.#end = db.prepare('COMMIT');
-    this.#select = db.prepare('SELECT text FROM records WHERE ns = ? AND key = ?');
-    this.#range = db.prepare(
-      'SELECT key, text FROM records WHERE ns = ? AND key >= ? AND key < ? ORDER BY key LIMIT ?',
-    );
-    this.#select.setReturnArrays(true);
-    this.#range.setReturnArrays(true);
   }
 
   /** The store with its reads made here; the store as it is where the file cannot be read from here. */
@@ -60,27 +71,48 @@ export class ReadingHere implements Store {
   }
 
   async get(keys: readonly string[]): Promise<readonly unknown[]> {
-    if (!this.#ready()) return await this.#inner.get(keys);
+    if (!this.#ready() || keys.length > MOST_KEYS) return await this.#inner.get(keys);
     try {
       this.#look();
-      return keys.map(key => {
-        const row = this.#select.get(NAMESPACE, key) as unknown as readonly [string] | undefined;
-        return row && valueIn(row[0]);
-      });
+      const marks = Array.from(keys, () => '?').join(', ');
+      const rows = this.#statement(`${SELECT} AND key IN (${marks})`).all(
+        ...keys,
+      ) as unknown as readonly Row[];
+      const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
+      return keys.map(key => found.get(key));
     } catch {
       return await this.#inner.get(keys);
     }
   }
 
   async range(from: string, to: string, limit: number): Promise<readonly Entry[]> {
-    if (!this.#ready() || !(limit >= 1 && limit <= MOST_HERE))
+    if (!this.#ready() || !Number.isInteger(limit) || limit < 1 || limit > MOST_HERE)
       return await this.#inner.range(from, to, limit);
     try {
       this.#look();
-      const rows = this.#range.all(NAMESPACE, from, to, limit) as unknown as readonly [string, string][];
+      const rows = this.#statement(rangeOf(limit)).all(from, to) as unknown as readonly Row[];
       return rows.map(([key, text]) => ({ key, value: valueIn(text) }));
     } catch {
       return await this.#inner.range(from, to, limit);
+    }
+  }
+
+  async ranges(spans: readonly Span[], limit: number): Promise<readonly (readonly Entry[])[]> {
+    if (spans.length === 0) return [];
+    const isBounded = Number.isInteger(limit) && limit >= 1 && limit * spans.length <= MOST_AT_ONCE;
+    if (!isBounded || spans.length > MOST_KEYS || !this.#ready())
+      return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
+    try {
+      this.#look();
+      const found: Entry[][] = spans.map(() => []);
+      const bounds = spans.flatMap(({ from, to }) => [from, to]);
+      for (const [key, text, at] of this.#statement(unionOf(spans.length, limit)).all(
+        ...bounds,
+      ) as unknown as readonly Numbered[])
+        found[at]?.push({ key, value: valueIn(text) });
+      return found;
+    } catch {
+      return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
     }
   }
 
@@ -97,6 +129,17 @@ export class ReadingHere implements Store {
     this.#sound = false;
     if (this.#db.isOpen) this.#db.close();
     await this.#inner.close();
+  }
+
+  /** Prepared once for each number of keys or spans and each limit: a bound limit costs as much as the search. */
+  #statement(sql: string): StatementSync {
+    const known = this.#statements.get(sql);
+    if (known) return known;
+    const made = this.#db.prepare(sql);
+    made.setReturnArrays(true);
+    if (this.#statements.size >= MOST_STATEMENTS) this.#statements.clear();
+    this.#statements.set(sql, made);
+    return made;
   }
 
   /**

@@ -100,7 +100,10 @@ export async function* pages(
 }
 
 /** The store, but for the calls that are given `instead`. */
-export const instead = (store: Store, calls: Partial<Pick<Store, 'get' | 'range' | 'commit'>>): Store => ({
+export const instead = (
+  store: Store,
+  calls: Partial<Pick<Store, 'get' | 'range' | 'ranges' | 'commit'>>,
+): Store => ({
   get: keys => store.get(keys),
   range: (from, to, limit) => store.range(from, to, limit),
   // Whoever stands before `range` stands before this one too: it is then asked span by span.

@@ -1,6 +1,7 @@
+import { createRequire } from 'node:module';
 import type { Refusal } from '../engine/refusal.ts';
 import * as en from './en/index.ts';
-import * as es from './es/index.ts';
+import type * as spanish from './es/index.ts';
 import type { Language, RefusalSentences } from './sentence.ts';
 
 export { LOCALES, languageOf } from './locales.ts';
@@ -19,10 +20,21 @@ const voice = (language: Language, subjects: Subjects, refusals: RefusalSentence
   refusal: ({ id, values }) => (refusals[id] as (given: typeof values) => string)(values),
 });
 
-const words: Readonly<Record<Language, Words>> = {
-  en: voice('en', en, en.refusals),
-  es: voice('es', es, es.refusals),
-};
+/** At once, as a sentence cannot wait; English is what faults and logs speak, so it is always there. */
+const load = createRequire(import.meta.url);
 
-/** The words of a language. */
-export const wordsIn = (language: Language): Words => words[language];
+const voices: Readonly<Record<Language, () => Words>> = {
+  en: () => voice('en', en, en.refusals),
+  es() {
+    const es = load('./es/index.ts') as typeof spanish;
+    return voice('es', es, es.refusals);
+  },
+};
+const words = new Map<Language, Words>();
+
+/** The words of a language, which are loaded with the first who reads it. */
+export function wordsIn(language: Language): Words {
+  const known = words.get(language) ?? voices[language]();
+  words.set(language, known);
+  return known;
+}

@@ -31,6 +31,15 @@ test('knows no command until it is asked for, and then that one', async () => {
   expect([...registry.actions.keys()]).toContain('shelf add');
 });
 
+test('loads one ahead of whoever asks, and minds none that is not there', async () => {
+  const registry = await GrowingRegistry.of(folder);
+  await registry.ahead('doze');
+  expect(names(registry)).toEqual([]);
+  await registry.ahead('dose');
+  expect(names(registry)).toEqual(['dose']);
+  expect(registry.prepare(run('dose'))).toBeUndefined();
+});
+
 test.for([
   ['an unknown name', run('doze')],
   ['a question about every command', run('help')],

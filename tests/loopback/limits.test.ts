@@ -166,3 +166,19 @@ describe('the host', () => {
     expect(await list('?with_localizations=true')).toContain('"es-ES"');
   });
 });
+
+test('the library keeps ourselves, groups and channels, and nobody else and no message of what it heard', async () => {
+  await using room = await openRoom();
+  for (const name of ['Ana', 'Bea', 'Cleo']) {
+    const member = room.group.addMember({ name });
+    await member.run('/dose', { colourant: 'ultramarine blue', portion: '1 cup' });
+  }
+  const { client } = room.connection;
+  const guild = client.guilds.cache.first();
+  expect([...client.users.cache.keys()]).toEqual([client.user?.id]);
+  expect([...(guild?.members.cache.keys() ?? [])]).toEqual([client.user?.id]);
+  expect(guild?.members.me?.permissions).toBeDefined();
+  const channels = [...client.channels.cache.values()].filter(channel => channel.isTextBased());
+  expect(channels.length).toBeGreaterThan(0);
+  expect(channels.map(channel => channel.messages.cache.size)).toEqual(channels.map(() => 0));
+});

@@ -2,7 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { askedLineOf } from '../../src/records/asked/index.ts';
 import { batchOf } from '../../src/records/batches/queries.ts';
 import { refusalOf, StoreFailure } from '../../src/records/failure.ts';
-import { foldsOfAnswer } from '../../src/records/folds/index.ts';
+import { foldsOfAnswer, keepFolds } from '../../src/records/folds/index.ts';
 import { recentMatchOf } from '../../src/records/matches/index.ts';
 import { openStore } from '../../src/records/open.ts';
 import { wordsIn } from '../../src/words/index.ts';
@@ -39,4 +39,18 @@ test('a store that fails is never said to have saved', () => {
   expect(failed('write', 'no').id).toBe('records-not-saved');
   expect(failed('write', 'unknown').id).toBe('records-maybe-saved');
   expect(says(failed('write', 'unknown'))).toContain('Look before you try again');
+});
+
+test('what answers folded away is kept of the newest: twenty for sure, and never more than as many again', async () => {
+  const whose = { store, member: 'folding' };
+  const folded = (at: number) => ({ headline: String(at), blocks: [], cautions: [] });
+  const kept = () => store.range('late-fold/folding/', 'late-fold/folding0', 999);
+  for (let at = 0; at < 90; at += 1) {
+    await keepFolds(whose, `fold-${at}`, folded(at), new Date(Date.UTC(2026, 2, 1) + 60_000 * at));
+    const count = (await kept()).length;
+    expect(count).toBeGreaterThanOrEqual(Math.min(at + 1, 20));
+    expect(count).toBeLessThan(40);
+  }
+  const ids = (await kept()).map(({ key }) => Number(key.split('fold-')[1]));
+  expect(Math.min(...ids)).toBe(90 - ids.length);
 });

@@ -136,7 +136,7 @@ test('a question reads a record once, unless it writes or the reading failed', a
     range: (...span) => store.range(...span),
     commit: writes => store.commit(writes),
   };
-  const asking = readOnce(counted, 'preference/');
+  const asking = readOnce(counted, { spans: ['preference/'] });
   await expect(asking.get(['preference/ana/spoons'])).rejects.toThrow('stalled');
   broken = false;
   expect(await asking.get(['preference/ana/spoons'])).toEqual([undefined]);
@@ -147,4 +147,92 @@ test('a question reads a record once, unless it writes or the reading failed', a
   await asking.get(['shelf/ana']);
   await asking.get(['shelf/ana']);
   expect(reads).toBe(5);
+});
+
+test('several spans are read here as each is alone, pieces that do not read by the store', async () => {
+  const { store: here, asked } = watched(store);
+  await store.commit(Array.from({ length: 9 }, (_, at) => put(`a/${at}`, at)));
+  const spans = [
+    { from: 'a/5', to: 'a/9' },
+    { from: 'b', to: 'c' },
+    { from: 'a/0', to: 'a/7' },
+  ];
+  expect((await here.range('a/5', 'a/7', 9)).map(({ key }) => key)).toEqual(['a/5', 'a/6']);
+  for (const limit of [1, 3, 9])
+    expect(await here.ranges?.(spans, limit)).toEqual(
+      await Promise.all(spans.map(({ from, to }) => store.range(from, to, limit))),
+    );
+  expect(await here.ranges?.([], 9)).toEqual([]);
+  expect(asked).toEqual([]);
+  const db = new DatabaseSync(path);
+  db.prepare("INSERT INTO records VALUES ('tintmoot', 'b', '{torn')").run();
+  db.close();
+  await nextTurn();
+  const [, torn] = (await here.ranges?.(spans, 9)) ?? [];
+  expect(torn).toStrictEqual([{ key: 'b', value: new Unreadable() }]);
+});
+
+test('more than this thread should read is left to the store', async () => {
+  const { store: here, asked } = watched(store);
+  await here.range('a', 'b', 5_001);
+  await here.get(Array.from({ length: 33 }, (_, at) => `a/${at}`));
+  await here.ranges?.(
+    Array.from({ length: 5 }, () => ({ from: 'a', to: 'b' })),
+    5_001,
+  );
+  expect(asked).toEqual(['range', 'get', 'range', 'range', 'range', 'range', 'range']);
+});
+
+test('what a question needs together is read in one go with its first key, and anew once it writes', async () => {
+  const asked: string[] = [];
+  const counted: Store = {
+    get(keys) {
+      asked.push(`get ${keys.join(' ')}`);
+      return store.get(keys);
+    },
+    range: (...span) => store.range(...span),
+    ranges(spans, limit) {
+      asked.push(`ranges ${spans.map(({ from }) => from).join(' ')}`);
+      if (asked.length === 1) return Promise.reject(new Error('stalled'));
+      return Promise.all(spans.map(({ from, to }) => store.range(from, to, limit)));
+    },
+    commit: writes => store.commit(writes),
+    close: () => store.close(),
+  };
+  await store.commit([put('wish/ana/spoons', 'us'), put('met/ana/dust', 1), put('met/bea/dust', 2)]);
+  const asking = readOnce(counted, {
+    spans: ['wish/'],
+    together: [
+      { from: 'wish/ana/', to: 'wish/ana0' },
+      { from: 'met/ana/', to: 'met/ana0' },
+    ],
+  });
+  const gathering = 'ranges wish/ana/ met/ana/';
+  await expect(asking.get(['wish/ana/spoons'])).rejects.toThrow('stalled');
+  expect(await asking.get(['wish/ana/hour', 'wish/ana/spoons'])).toEqual([undefined, 'us']);
+  expect(await asking.get(['met/ana/dust', 'met/ana/lye'])).toEqual([1, undefined]);
+  expect(asked).toEqual([gathering, gathering]);
+  expect(await asking.get(['met/ana/dust', 'met/bea/dust'])).toEqual([1, 2]);
+  await asking.commit([put('wish/ana/spoons', 'label')]);
+  expect(await asking.get(['wish/ana/spoons'])).toEqual(['label']);
+  expect(asked).toEqual([gathering, gathering, 'get met/ana/dust met/bea/dust', gathering]);
+});
+
+test('a span that is read in pieces is read anew by whoever looks again', async () => {
+  let reads = 0;
+  const counted: Store = {
+    get: keys => store.get(keys),
+    range(...span) {
+      reads += 1;
+      return store.range(...span);
+    },
+    commit: writes => store.commit(writes),
+    close: () => store.close(),
+  };
+  await store.commit([put('shelf/ana/1', 1), put('shelf/ana/2', 2)]);
+  const asking = readOnce(counted, { spans: ['shelf/'] });
+  for (let time = 0; time < 3; time += 1) await asking.range('shelf/ana/', 'shelf/ana0', 9);
+  expect(reads).toBe(1);
+  for (let time = 0; time < 3; time += 1) await asking.range('shelf/ana/', 'shelf/ana0', 2);
+  expect(reads).toBe(4);
 });

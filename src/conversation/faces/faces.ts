@@ -1,10 +1,9 @@
-import { randomBytes } from 'node:crypto';
 import { keepFolds } from '../../records/folds/index.ts';
 import { meet, metBefore } from '../../records/met.ts';
 import { preferencesOf } from '../../records/preferences.ts';
 import type { Store } from '../../records/store.ts';
 import type { Conversation } from '../conversation.ts';
-import type { Follow } from '../follow-ups/follow.ts';
+import { type Follow, nonce } from '../follow-ups/follow.ts';
 import { holderOf, signed } from '../follow-ups/sealed.ts';
 import type { Origin } from '../question.ts';
 import type { Caution, Choice, Next, Reply } from '../reply.ts';
@@ -83,7 +82,7 @@ async function withButtons(
   if (!origin.opensFolds || (folds.length === 0 && next.length === 0)) return reply;
   const lines = next.flatMap(one => ('line' in one ? [one.line] : one.lines.map(({ line }) => line)));
   const member = origin.asker.id;
-  const answer = randomBytes(6).toString('base64url');
+  const answer = nonce();
   try {
     const { store } = conversation.services;
     await keepFolds({ store, member }, answer, packed(reply, lines), new Date(origin.at));

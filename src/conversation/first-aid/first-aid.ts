@@ -69,16 +69,29 @@ function typedIn(question: Question): readonly string[] {
 const ALUMINIUM_COMPOUND =
   /\balumini?um\s+(?:hydrox[iy]de|oxide|silicate|stearate|distearate|tristearate)\b|\b(?:hidr[oó]xido|[oó]xido|silicato|estearato)\s+de\s+aluminio\b/giu;
 
+/** Short texts that tell of nothing: names, amounts and commands come again and again. */
+const quiet = new Set<string>();
+const MOST_QUIET = 1_000;
+/** Longer ones are hardly ever typed twice, characters. */
+const LONGEST_QUIET = 48;
+
+function readOne(text: string): readonly Emergency[] {
+  if (quiet.has(text)) return [];
+  const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral'));
+  if (told.length > 0) return isAskedGenerally(text) ? [] : told;
+  if (text.length > LONGEST_QUIET) return [];
+  if (quiet.size >= MOST_QUIET) quiet.clear();
+  quiet.add(text);
+  return [];
+}
+
 const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[]>();
 
 /** What each text tells. A question is looked at more than once on its way; it is read once. */
 function readEach(texts: readonly string[]): readonly (readonly Emergency[])[] {
   const known = readings.get(texts);
   if (known) return known;
-  const read = texts.map(text => {
-    const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral'));
-    return told.length > 0 && isAskedGenerally(text) ? [] : told;
-  });
+  const read = texts.map(readOne);
   readings.set(texts, read);
   return read;
 }

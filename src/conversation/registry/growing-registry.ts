@@ -59,6 +59,11 @@ export class GrowingRegistry implements CommandRegistry {
     return this.#load([name]).then(([loaded]) => (loaded?.listsCommands ? this.complete() : undefined));
   }
 
+  /** Loads a command before anybody asks for it; one that is not there, or does not load, waits for whoever asks. */
+  async ahead(name: string): Promise<void> {
+    if (this.#files.has(name)) await this.#load([name]).catch(() => undefined);
+  }
+
   /** Loads every command; undefined when they are there already. */
   complete(): Promise<void> | undefined {
     if (this.#known.commands.length === this.#files.size) return undefined;

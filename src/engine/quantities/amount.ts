@@ -1,5 +1,5 @@
 import { refuse } from '../refusal.ts';
-import { amountPhrase } from '../text/amounts/amount-phrases.ts';
+import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { excerpt } from './excerpt.ts';
@@ -116,7 +116,8 @@ export function parseAmount(
   measures: Measures = MEASURES.us,
   bounds: Bounds = ANY_AMOUNT,
 ): Amount {
-  const { amount, words } = read(text, measures, bounds);
+  const phrase = amountPhrase(text.slice(0, LONGEST_AMOUNT + 1));
+  const { amount, words } = readPhrase(text, phrase, { measures, bounds });
   if (words.length > 0) refuse('amount-unit-unknown', { unit: excerpt(words.join(' ')) });
   return amount;
 }
@@ -129,8 +130,12 @@ export function parseAmount(
  */
 export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
   const said = withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1)));
-  refuseVessel(said);
-  const { amount, words } = read(said, measures, ANY_PORTION);
+  return portionOf(said, amountPhrase(said.slice(0, LONGEST_AMOUNT + 1)), measures);
+}
+
+function portionOf(said: string, phrase: AmountPhrase, measures: Measures): Portion {
+  refuseVessel(phrase);
+  const { amount, words } = readPhrase(said, phrase, { measures, bounds: ANY_PORTION });
   const strange = words.filter(
     word =>
       !OILS.has(word) &&
@@ -145,8 +150,8 @@ export function parsePortion(text: string, measures: Measures = MEASURES.us): Po
 }
 
 /** Throws a Refusal `amount-vessel` where a portion is counted in jugs and nothing else tells its size. */
-function refuseVessel(text: string): void {
-  const written = readWritten(amountPhrase(text.slice(0, LONGEST_AMOUNT + 1)).low);
+function refuseVessel({ low }: AmountPhrase): void {
+  const written = readWritten(low);
   const vessel = written?.words.find(word => VESSEL.test(word));
   if (vessel !== undefined && written?.terms.every(({ unit }) => unit === undefined))
     refuse('amount-vessel', { vessel: excerpt(vessel) });
@@ -157,18 +162,19 @@ export type PortionRange = { readonly low: Portion; readonly high?: Portion; rea
 
 /** Reads a portion or a range of them, such as `2-3 cups`. Throws as {@link parsePortion} does, but for ranges. */
 export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
-  const { low, high, about } = amountPhrase(withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1))));
-  if (high === undefined) return { low: parsePortion(text, measures), about };
+  const said = withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1)));
+  const phrase = amountPhrase(said);
+  const { low, high, about } = phrase;
+  if (high === undefined) return { low: portionOf(said, phrase, measures), about };
   return { low: parsePortion(low, measures), high: parsePortion(high, measures), about };
 }
 
-function read(
+/** What a text of which `phrase` was made says, and its words that are no units. */
+function readPhrase(
   text: string,
-  measures: Measures,
-  bounds: Bounds,
+  { low, high }: AmountPhrase,
+  { measures, bounds }: { readonly measures: Measures; readonly bounds: Bounds },
 ): { amount: Amount; words: readonly string[] } {
-  const phrase = amountPhrase(text.slice(0, LONGEST_AMOUNT + 1));
-  const { low, high } = phrase;
   if (high !== undefined)
     refuse('amount-range', { text: excerpt(text), low: excerpt(low), high: excerpt(high) });
   const written = text.length > LONGEST_AMOUNT ? undefined : readWritten(low);

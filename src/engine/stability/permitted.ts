@@ -55,14 +55,27 @@ function usUses(substance: Substance, name: string): readonly UsUse[] {
 /** The number of a dye without the suffix of its lake or salt; `77268:1` is a number of its own. */
 const base = (number: string): string => (number === '77268:1' ? number : (number.split(':')[0] ?? ''));
 
-function euUses(substance: Substance, name: string): readonly EuUse[] {
+const listedInEu = new WeakMap<Substance, readonly EuListing[]>();
+
+/** The entries of Annex IV for a substance, looked up once. */
+function euListingsOf(substance: Substance): readonly EuListing[] {
+  const known = listedInEu.get(substance) ?? foundInEu(substance);
+  listedInEu.set(substance, known);
+  return known;
+}
+
+function foundInEu(substance: Substance): readonly EuListing[] {
   const numbers = new Set(substance.ci.map(base));
   const names = new Set(substance.names.map(known => known.toLowerCase()));
-  const listings = euListings.filter(
+  return euListings.filter(
     listing =>
       listing.ci.some(number => numbers.has(base(number))) ||
       (listing.ci.length === 0 && listing.names.some(known => names.has(known.toLowerCase()))),
   );
+}
+
+function euUses(substance: Substance, name: string): readonly EuUse[] {
+  const listings = euListingsOf(substance);
   if (listings.length > 0) return listings.map(listing => ({ status: 'listed', listing }));
   const colourless = uncoloured.has(substance.role) || substance.role === 'substrate';
   return [{ status: colourless ? 'no-colour' : 'no-row', name }];

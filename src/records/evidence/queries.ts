@@ -3,7 +3,7 @@ import type { ResultCounts } from '../../engine/stability/evidence.ts';
 import { identitiesAlike } from '../../engine/stability/identity.ts';
 import { evidence, evidenceOn, part, under } from '../keys.ts';
 import { read, readable } from '../record.ts';
-import { type Entry, everything, type Span } from '../store.ts';
+import { type Entry, everything, everythingIn } from '../store.ts';
 import { filed } from './filed.ts';
 import type { EvidenceScope, Report } from './report.ts';
 import { reportKind } from './schema.ts';
@@ -32,22 +32,19 @@ const viewsOf = (entries: readonly Entry[], viewer: string): readonly ReportView
     mine: key.split('/')[3] === part(viewer),
   }));
 
-const entriesIn = async ({ store }: EvidenceScope, spans: readonly Span[]): Promise<readonly Entry[]> =>
-  (await Promise.all(spans.map(span => everything(store, span)))).flat();
-
 /**
  * Every report on a colour, newest first, those on its bare ingredients and on their catalogue entries included; and
  * the counts of other groups where both share.
  */
 export async function reportsOn(scope: EvidenceScope, identity: string, viewer: string): Promise<Evidence> {
   const colours = identitiesAlike(identity).map(filed);
-  const own = await entriesIn(
-    scope,
+  const own = await everythingIn(
+    scope.store,
     colours.map(colour => under(evidenceOn(scope.group, colour))),
   );
   const known = new Set(own.map(makerOf));
-  const others = await entriesIn(
-    scope,
+  const others = await everythingIn(
+    scope.store,
     (await sharedWith(scope)).flatMap(group => colours.map(colour => under(evidenceOn(group, colour)))),
   );
   const shared = new Map(others.filter(entry => !known.has(makerOf(entry))).map(one => [makerOf(one), one]));

@@ -1,6 +1,5 @@
 /* What an answer folded away: its buttons open it for whoever reads the answer. */
 
-import { randomInt } from 'node:crypto';
 import { z } from 'zod';
 import { refuse } from '../../engine/refusal.ts';
 import { foldedAnswer, foldedAnswers, under } from '../keys.ts';
@@ -68,8 +67,19 @@ type Member = { readonly store: Store; readonly member: string };
 /** As many answers of a member keep their folds, the newest; and no longer than their buttons live, milliseconds. */
 const remembered = 20;
 const lifetime = 48 * 3_600_000;
-/** One answer in so many looks for those too old: between two looks a few more are kept. */
-const LOOKS_EVERY = 8;
+/** As many members' answers are counted; then all are counted anew, and the nightly look finds what is too old. */
+const MOST_COUNTED = 10_000;
+
+/** How many answers of a member were kept by this process since it looked for those too old. */
+const counted = new Map<string, number>();
+
+/** True with every twentieth answer of a member: between two looks as many again are kept. */
+function isTimeToLook(member: string): boolean {
+  const count = (counted.get(member) ?? 0) + 1;
+  if (counted.size >= MOST_COUNTED) counted.clear();
+  counted.set(member, count % remembered);
+  return count >= remembered;
+}
 
 /** Remembers what an answer to a member folded away, under an id that its buttons carry. */
 export async function keepFolds(
@@ -79,7 +89,7 @@ export async function keepFolds(
   at: Date,
 ): Promise<void> {
   const key = foldedAnswer(member, id);
-  const old = randomInt(LOOKS_EVERY) === 0 ? await outlived({ store, member }, at) : [];
+  const old = isTimeToLook(member) ? await outlived({ store, member }, at) : [];
   await store.commit([
     put(key, written(kind, { ...folded, at })),
     ...old.filter(one => one !== key).map(drop),

@@ -1,9 +1,13 @@
 import { key } from './key.ts';
 
 // A member.
+/** What a member wishes lies under this key. */
+export const preferences = (member: string) => key('preference', member);
 /** One wish about how a member is answered. */
 export const preference = (member: string, wish: string) => key('preference', member, wish);
 
+/** Which standing cautions a member was given in full lies under this key. */
+export const mets = (member: string) => key('met', member);
 /** That a member was given a standing caution in full. */
 export const met = (member: string, caution: string) => key('met', member, caution);
 
@@ -13,6 +17,8 @@ export const askedLines = (member: string) => key('asked', member);
 /** One of them, under the id of the answer that offered the buttons. */
 export const askedLine = (member: string, id: string) => key('asked', member, id);
 
+/** What answers to everybody folded away lies under this key. */
+export const allFoldedAnswers = () => key('late-fold');
 /** What answers to a member folded away lies under this key. */
 export const foldedAnswers = (member: string) => key('late-fold', member);
 /** What one answer folded away, under the id that its buttons carry. */

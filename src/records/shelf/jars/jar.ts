@@ -64,9 +64,14 @@ function lawful(colourant: Colourant, { name, ingredients, lot }: ShelfItem): Co
   return underLaw(colourant, components, spoonWeight && spoonWeight.grams / spoonWeight.spoonMillilitres);
 }
 
+const lawfulKinds = new WeakMap<Colourant, Colourant>();
+
 /** A catalogue's colourant with its dose held under the law. */
-const lawfulKind = (colourant: Colourant): Colourant =>
-  underLaw(colourant, checkColourant(colourant).components);
+function lawfulKind(colourant: Colourant): Colourant {
+  const known = lawfulKinds.get(colourant) ?? underLaw(colourant, checkColourant(colourant).components);
+  lawfulKinds.set(colourant, known);
+  return known;
+}
 
 /** A colour that no spoon measures out, so little of it the law allows. */
 function refuseTooLittle(text: string): void {
