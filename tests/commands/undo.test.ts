@@ -68,6 +68,52 @@ describe('what a plan or a match takes', () => {
   });
 });
 
+describe('a button pressed again after its undo', () => {
+  const grams = async (item: string) => Number(/: ([\d.]+) g/.exec(await shown(item))?.[1]);
+
+  test.for([
+    ['/dose', { colourant: 'Dusk', portion: '2 cups' }, /^Take .* off my shelf/],
+    ['/match', { target: '#6f5fa8' }, /take it off my shelf/],
+    [
+      '/plan',
+      { oils: 'olive 100%', size: '1000 g oils', portions: '2 cups Dusk; 1 cup Dawn; rest plain' },
+      /^Take/,
+    ],
+  ] as const)('of %s takes it anew, and twice without an undo only once', async ([line, options, button]) => {
+    await run('/shelf add', { item: 'Dusk', amount: '60 g', colourant: 'ultramarine violet' }).catch(() => 0);
+    await run('/shelf add', { item: 'Dawn', amount: '60 g', colourant: 'ultramarine blue' }).catch(() => 0);
+    const before = await grams('Dusk');
+    const answer = await run(line, options);
+    const taken = await press(answer, button);
+    const after = await grams('Dusk');
+    expect(after).toBeLessThan(before);
+    await press(answer, button);
+    expect(await grams('Dusk')).toBe(after);
+    await press(taken, /^Undo$/);
+    expect(await grams('Dusk')).toBe(before);
+    // The first press, delivered once more by the platform, is no press.
+    room.host.redeliver(taken.interactionId!);
+    await run('/prefer');
+    expect(await grams('Dusk')).toBe(before);
+
+    const anew = await press(answer, button);
+    expect(first(anew)).not.toMatch(/already/i);
+    expect(await grams('Dusk')).toBe(after);
+    await press(answer, button);
+    room.host.redeliver(anew.interactionId!);
+    await run('/prefer');
+    expect(await grams('Dusk')).toBe(after);
+    expect(first(await press(taken, /^Undo$/))).toBe(ALREADY);
+    expect(await grams('Dusk')).toBe(after);
+    await press(anew, /^Undo$/);
+    expect(await grams('Dusk')).toBe(before);
+    expect(first(await press(anew, /^Undo$/))).toBe(ALREADY);
+    await press(answer, button);
+    expect(first(await run('/shelf undo'))).toMatch(/^## Taken back/);
+    expect(await grams('Dusk')).toBe(before);
+  });
+});
+
 describe('a new lot', () => {
   test('is closed again, with the tests of the lot before it', async () => {
     await run('/shelf dish-test', { item: 'Sea', result: 'oil' });

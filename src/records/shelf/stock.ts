@@ -96,7 +96,7 @@ export async function useItems(
   change: Change,
 ): Promise<readonly Outcome[]> {
   for (const { grams } of takings) checkGrams(grams);
-  return changeAllOnce(shelf, { cause: change.cause, at: change.at, many: takings.length }, all =>
+  return changeAllOnce(shelf, { ...change, many: takings.length }, all =>
     takings.map(({ item, grams }, n) =>
       planUse(shelf, pickFromSnapshot(all, item), grams, { ...change, cause: `${change.cause}-${n + 1}` }),
     ),
