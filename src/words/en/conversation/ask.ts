@@ -1,5 +1,6 @@
 import type { Job } from '../../../engine/questions/jobs.ts';
 import type { Outside } from '../../../engine/questions/scope.ts';
+import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -61,7 +62,7 @@ export const ask = {
     help: 'See /help.',
   } satisfies Record<Job, string>,
   mixWithoutTarget: (v: { mix: string }) =>
-    `I can't list every colour these make. Name the colour you want (“how do I make sage”), or see one mix: /preview mix:"${v.mix}".`,
+    `I can't list every colour these make. Name the colour you want (“how do I make sage”), or see one mix: /preview mix:${quoted(v.mix)}.`,
   notUnderstood: 'I did not understand that as a question about soap colour, so I will not guess.',
   nearestFor: (v: { name: string }) =>
     `About ${v.name} I can say: how much (“how much ${v.name} for 2 cups”), whether it survives lye, what to wet it in, where the law stands.`,

@@ -1,4 +1,5 @@
 import { cut } from '../../../engine/text/cut.ts';
+import { quoted as asValue } from '../../../engine/text/lines/option-line.ts';
 import type { LedgerLine, Outcome } from '../../../records/shelf/shelf.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -44,7 +45,7 @@ export const shelf = {
   weighed: (v: { name: string; grams: number }) =>
     `${g(v.grams)} a level teaspoon of “${v.name}”: doses now use it.`,
   oddSpoon: (v: { name: string; grams: number }) =>
-    `The teaspoon you once weighed of “${v.name}” (${g(v.grams)}) cannot be right, so it is counted as its kind usually weighs. Weigh a level one again: /shelf weigh item:“${v.name}” grams:…`,
+    `The teaspoon you once weighed of “${v.name}” (${g(v.grams)}) cannot be right, so it is counted as its kind usually weighs. Weigh a level one again: /shelf weigh item:${asValue(v.name)} grams:…`,
   lotStarted: (v: { name: string; left?: number | undefined }) =>
     `New lot of “${v.name}”${v.left === undefined ? '' : `, ${g(v.left)} in all`}. Do its dish test and weigh a level teaspoon: the last lot’s no longer count.`,
   lowMarkSet: (v: { name: string; grams: number }) =>

@@ -1,3 +1,4 @@
+import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/conversation/ask.ts';
 import { numbersIn } from '../../numbers.ts';
 
@@ -57,7 +58,7 @@ export const ask: typeof en.ask = {
     help: 'Mira /help.',
   },
   mixWithoutTarget: ({ mix }) =>
-    `No puedo listar todos los colores que salen de ahí. Dime el color que quieres («cómo hago verde salvia»), o mira una mezcla: /preview mix:"${mix}".`,
+    `No puedo listar todos los colores que salen de ahí. Dime el color que quieres («cómo hago verde salvia»), o mira una mezcla: /preview mix:${quoted(mix)}.`,
   notUnderstood: 'No lo entendí como una pregunta sobre color en jabón, así que no voy a adivinar.',
   nearestFor: ({ name }) =>
     `De ${name} puedo decir: cuánto («cuánto ${name} para 2 tazas»), si aguanta la sosa, en qué humedecerlo y qué dice la norma.`,

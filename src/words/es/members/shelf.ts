@@ -1,4 +1,5 @@
 import { cut } from '../../../engine/text/cut.ts';
+import { quoted as asValue } from '../../../engine/text/lines/option-line.ts';
 import type { LedgerLine } from '../../../records/shelf/shelf.ts';
 import type * as en from '../../en/members/shelf.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -39,7 +40,7 @@ export const shelf: typeof en.shelf = {
   dishTested: ({ name, result }) => `Anotado: este lote de «${name}» ${dishTests[result]}.`,
   weighed: ({ name, grams }) => `${g(grams)} por cucharadita rasa de «${name}»: las dosis ya lo usan.`,
   oddSpoon: ({ name, grams }) =>
-    `La cucharadita que pesaste de «${name}» (${g(grams)}) no puede ser, así que cuenta lo que suele pesar su tipo. Pesa otra vez una rasa: /shelf weigh item:«${name}» grams:…`,
+    `La cucharadita que pesaste de «${name}» (${g(grams)}) no puede ser, así que cuenta lo que suele pesar su tipo. Pesa otra vez una rasa: /shelf weigh item:${asValue(name)} grams:…`,
   lotStarted: ({ name, left }) =>
     `Lote nuevo de «${name}»${left === undefined ? '' : `, ${g(left)} en total`}. Haz su prueba en el plato y pesa una cucharadita rasa: las del lote anterior ya no valen.`,
   lowMarkSet: ({ name, grams }) => `Te avisaré cuando queden ${g(grams)} de «${name}».`,
