@@ -114,6 +114,34 @@ describe('a button pressed again after its undo', () => {
   });
 });
 
+describe('sums of a jar', () => {
+  test('add up as they are shown, and a line of the history says that it took one back', async () => {
+    await run('/shelf add', { item: 'Sums', amount: '60 g', colourant: 'ultramarine blue' });
+    const used = await run('/shelf use', { item: 'Sums', amount: '1 tsp' });
+    expect(first(used)).toBe('## 57.44 g of “Sums” left after taking 2.56 g.');
+    expect(first(await run('/shelf restock', { item: 'Sums', amount: '1 oz' }))).toBe(
+      '## 85.79 g of “Sums” now, 28.35 g of it new.',
+    );
+    await press(used, /^Undo$/);
+    expect(await shown('Sums')).toMatch(/taken back 2\.56 g, 88\.35 g left/);
+    // Whoever takes all that was shown takes all there is.
+    expect(first(await run('/shelf use', { item: 'Sums', amount: '88.35 g' }))).toContain(
+      '0 g of “Sums” left',
+    );
+  });
+
+  test('a jar that was just bought is not running low, one that was used is', async () => {
+    expect(
+      (await run('/shelf add', { item: 'Tiny', amount: '10 g', colourant: 'gold mica' })).text,
+    ).not.toMatch(/low/i);
+    expect(await shown('Tiny')).not.toMatch(/low/i);
+    expect((await run('/shelf use', { item: 'Tiny', amount: '4 g' })).text).toContain(
+      'Running low: 6 g of “Tiny” left.',
+    );
+    expect(await shown('Tiny')).toMatch(/Running low/);
+  });
+});
+
 describe('a new lot', () => {
   test('is closed again, with the tests of the lot before it', async () => {
     await run('/shelf dish-test', { item: 'Sea', result: 'oil' });
@@ -181,6 +209,10 @@ describe('a recipe', () => {
     expect(first(await press(removed, /^Undo$/))).toMatch(/“Open sea” is among your recipes again/);
     expect((await run('/recipe list')).text).toBe(list);
     expect(first(await press(removed, /^Undo$/))).toBe(ALREADY);
+    // In a terminal there is no button to press.
+    now += 1_000;
+    await run('/recipe remove', { recipe: 'Open sea' });
+    expect(first(await run('/shelf undo'))).toMatch(/“Open sea” is among your recipes again/);
   });
 });
 

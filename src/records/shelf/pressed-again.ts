@@ -2,6 +2,7 @@ import { shelfIdempotency, undone } from '../keys.ts';
 import { read } from '../record.ts';
 import { idempotencyKind } from './schema.ts';
 import type { Change, Shelf } from './shelf.ts';
+import { UNDO_CAUSE } from './snapshot.ts';
 
 /** Takes and undoes of one button that are looked through: nobody presses it so often within its hours. */
 const MOST_ROUNDS = 200;
@@ -21,8 +22,8 @@ export async function pressedAgain(
     const [alone, first, backAlone, backFirst, removedBack] = await store.get([
       once(made),
       once(`${made}-1`),
-      once(`undo-${made}`),
-      once(`undo-${made}-1`),
+      once(`${UNDO_CAUSE}${made}`),
+      once(`${UNDO_CAUSE}${made}-1`),
       undone(member, made),
     ]);
     const done = alone ?? first;

@@ -106,6 +106,8 @@ export type LedgerLine = {
   /** What was there after it, g. */
   readonly left: number;
   readonly lot: number;
+  /** Where it took an earlier line back. */
+  readonly undoes?: boolean;
 };
 
 export type Action =

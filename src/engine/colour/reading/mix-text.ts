@@ -2,7 +2,12 @@ import { leadingAmount } from '../../batch/leading-amount.ts';
 import { parseAmount } from '../../quantities/amount.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
-import { parseStrength, type Strength, splitStrength, type WantedStrength } from '../../quantities/strength.ts';
+import {
+  parseStrength,
+  type Strength,
+  splitStrength,
+  type WantedStrength,
+} from '../../quantities/strength.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 
