@@ -9,6 +9,7 @@ import { rough } from '../../src/presenting/dose.ts';
 import { spoonedOut } from '../../src/presenting/spoons.ts';
 import type { Batch, Measured, PouredColour, PouredPortion } from '../../src/records/batches/index.ts';
 import type { LessonBar } from '../../src/records/batches/lessons.ts';
+import { countedTimes } from '../../src/records/shelf/jars/learnt-strength.ts';
 import type { Words } from '../../src/words/index.ts';
 
 /** What clean readings of a cured batch say of the maker's jars; a portion without a jar of theirs says nothing. */
@@ -43,7 +44,9 @@ export function learntBlocks(
   const words = say.batches;
   const rows = learnt.flatMap(({ item, before, after, bars }) => {
     if (!after) return [];
-    const [strength, , hue, dust] = after.parameters;
+    const [strength, covering, hue, dust] = after.parameters;
+    const kind = colourantById(item.colourant ?? '');
+    const counted = kind && countedTimes(kind, { k: Math.exp(strength), s: Math.exp(covering) });
     const used = colourOf(batch, item.id);
     const ratio = Math.exp((before?.parameters[0] ?? 0) - strength);
     const next = used && Math.min(used.colour.teaspoons * ratio, mostOf(used));
@@ -51,7 +54,7 @@ export function learntBlocks(
     return [
       words.learnt({
         name: item.name,
-        times: rough(Math.exp(strength)),
+        times: rough(counted ?? Math.exp(strength)),
         bars,
         before: whole(after.plusMinus.before),
         after: whole(after.plusMinus.after),

@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { cureDays } from '../../src/engine/batch/curing/cure-time.ts';
-import { leadingAmount } from '../../src/engine/batch/leading-amount.ts';
+import { leadingBatter } from '../../src/engine/batch/leading-amount.ts';
 import type { MadeColour, MadePortion } from '../../src/engine/batch/made/made.ts';
 import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
@@ -14,6 +14,7 @@ import { colourantsNamed } from '../../src/engine/colourants/find.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
+import type { WantedStrength } from '../../src/engine/quantities/strength.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
@@ -56,8 +57,15 @@ const USUAL_LYE = 33;
 const MOST_PORTIONS = 12;
 const PLAIN = /^(?:plain|uncolou?red|natural|no colou?r|none|sin color|sin colorear)$/iu;
 
-/** What a plan makes, as it stands on paper. Throws the Refusals of `readKept` and `planBatch`. */
-export async function plannedBy(plan: KeptPlan, context: Context): Promise<Planned> {
+/**
+ * What a plan makes: as it stands on paper, or with its colours `asSaid`, under no ceiling and in no rounded spoons, where
+ * the words are of what was poured. Throws the Refusals of `readKept` and `planBatch`.
+ */
+export async function plannedBy(
+  plan: KeptPlan,
+  context: Context,
+  { asSaid = false }: { readonly asSaid?: boolean } = {},
+): Promise<Planned> {
   const { store, asker, shelf, workers, say } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const read = await readKept(plan, shelf, measures);
@@ -73,7 +81,12 @@ export async function plannedBy(plan: KeptPlan, context: Context): Promise<Plann
       name,
       grams,
       millilitres,
-      colours: doses.map((dose, which) => fromDose(dose, read.jars[at]![which]!, grams, say)),
+      colours: doses.map((dose, which) => {
+        const jar = read.jars[at]![which]!;
+        if (!asSaid) return fromDose(dose, jar, grams, say);
+        const { strength } = read.request.portions[at]!.colours[which]!.asked;
+        return colourSaid(jar, strength, { grams, measures, say });
+      }),
     })),
     plan: { ...plan, colours: read.colours },
     shades: shares.map(({ oil, share }) => ({ shade: shadeOfOil(oil), share })),
@@ -111,6 +124,28 @@ function fromDose(dose: Dose, jar: Jar, batterGrams: number, say: Words): JarCol
     teaspoons: premix ? premix.teaspoons : practical.teaspoons,
     grams: premix ? premix.grams.typical : grams.typical * spoons,
     pigment: (100 * grams.typical * spoons) / batterGrams,
+  };
+}
+
+/** A colour as its maker says that it went into so many grams of batter. */
+function colourSaid(
+  jar: Jar,
+  dose: WantedStrength,
+  { grams, measures, say }: { readonly grams: number; readonly measures: Measures; readonly say: Words },
+): JarColour {
+  const spoon = spooned(jar, measures);
+  const pigment =
+    dose.by === 'amount'
+      ? (100 * pigmentIn(dose.amount, spoon, measures)) / grams
+      : barGrams(dose, spoon, measures);
+  const pigmentGrams = (pigment * grams) / 100;
+  return {
+    jar,
+    name: knownAs(jar, say),
+    colourant: jar.colourant.id,
+    teaspoons: pigmentGrams / pigmentPerTeaspoon(spoon, measures),
+    grams: pigmentGrams / (spoon.pigmentFraction ?? 1),
+    pigment,
   };
 }
 
@@ -154,7 +189,7 @@ async function portionInWords(
   { shelf, say }: Pick<Context, 'shelf' | 'say'>,
 ): Promise<Planned['portions'][number]> {
   const label = /^(\p{L}[\p{L}\p{N} '-]{0,30}):\s*(.+)$/u.exec(piece);
-  const head = leadingAmount(label?.[2] ?? piece, measures);
+  const head = leadingBatter(label?.[2] ?? piece, measures);
   if (!head) return refuse('batch-portion-unsized', { text: excerpt(piece) });
   const { amount } = head;
   const density = TYPICAL_BATTER.gramsPerMillilitre;
@@ -163,23 +198,9 @@ async function portionInWords(
   const mix = head.rest.replace(/^(?:of|de|:)\s*/iu, '').trim();
   const parts = mix === '' || PLAIN.test(mix) ? [] : parseMix(mix, measures, isName);
   const colours = await Promise.all(
-    parts.map(async ({ name, dose }): Promise<JarColour> => {
-      const jar = await findJar(shelf, name);
-      const spoon = spooned(jar, measures);
-      const pigment =
-        dose.by === 'amount'
-          ? (100 * pigmentIn(dose.amount, spoon, measures)) / grams
-          : barGrams(dose, spoon, measures);
-      const pigmentGrams = (pigment * grams) / 100;
-      return {
-        jar,
-        name: knownAs(jar, say),
-        colourant: jar.colourant.id,
-        teaspoons: pigmentGrams / pigmentPerTeaspoon(spoon, measures),
-        grams: pigmentGrams / (spoon.pigmentFraction ?? 1),
-        pigment,
-      };
-    }),
+    parts.map(async ({ name, dose }) =>
+      colourSaid(await findJar(shelf, name), dose, { grams, measures, say }),
+    ),
   );
   const name = label?.[1] ?? (colours.map(one => one.name).join(' + ') || 'plain');
   return { name, grams, millilitres: grams / density, colours };

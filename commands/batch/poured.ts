@@ -109,7 +109,7 @@ async function whatWasPlanned(
   if (oils !== undefined) {
     const words = { oils, ...(size && { size }), ...(made && { portions: made }) };
     const plan: KeptPlan = { written: words, spoons: wishes.spoons, times: ONCE, colours: [] };
-    return { planned: await plannedBy(inPlace(plan, changes), context) };
+    return { planned: await plannedBy(inPlace(plan, changes), context, { asSaid: made !== undefined }) };
   }
   if (recipe !== undefined) {
     const found = await findRecipe(context.recipes, recipe);

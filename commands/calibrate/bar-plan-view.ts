@@ -9,6 +9,7 @@ import { predictBar } from '../../src/engine/colour/mixing/bar.ts';
 import { baseSoap } from '../../src/engine/colour/mixing/base-soap.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
+import { quoted } from '../../src/engine/text/lines/option-line.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { predictedData, tenth, wordOf } from '../../src/presenting/colour/view.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
@@ -115,7 +116,8 @@ function notes(view: BarPlanView, left: string): readonly string[] {
   const words = say.testBars;
   const single = plan.bars.find(({ doses }) => doses.length === 1)?.doses[0];
   const mixed = plan.bars.find(({ doses }) => doses.length > 1);
-  const example = single && `item:"${nameOfDose(single, view)}" bar-1:"${perCup(single, view)} #……"`;
+  const example =
+    single && `item:${quoted(nameOfDose(single, view))} bar-1:${quoted(`${perCup(single, view)} #……`)}`;
   return [
     other && ask.mixes ? words.singly({ bars: other.bars.length }) : '',
     other && !ask.mixes && other.bars.length < plan.bars.length

@@ -1,8 +1,10 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { POOR_FIT } from '../../src/engine/colour/calibration/calibrate-jar.ts';
+import type { LearntJar } from '../../src/engine/colour/calibration/joint/learn-jars.ts';
 import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';
 import { hexOfLab } from '../../src/engine/colour/spectra/cielab.ts';
+import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { learnMixed, type MixedLearnt } from '../../src/presenting/colour/learn.ts';
@@ -11,6 +13,7 @@ import { tenth } from '../../src/presenting/colour/view.ts';
 import type { JarLearnt } from '../../src/presenting/colour/what-bars-say.ts';
 import type { LessonBar } from '../../src/records/batches/lessons.ts';
 import type { Jar } from '../../src/records/shelf/jars/jar.ts';
+import { countedTimes } from '../../src/records/shelf/jars/learnt-strength.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 import type { MixedBar } from './given-bars.ts';
 import { strongView } from './view.ts';
@@ -115,12 +118,18 @@ export function mixedBlocks(said: MixedSaid, dosed: Dosed, { say }: Context): re
   ];
 }
 
+/** As `/dose` counts it. */
+function countedOf({ colourant }: ShelfItem, [k, s]: LearntJar['parameters']): number {
+  const kind = colourantById(colourant ?? '');
+  return (kind && countedTimes(kind, { k: Math.exp(k), s: Math.exp(s) })) ?? 1;
+}
+
 const jarRow = ({ item, after }: JarLearnt, say: Context['say']): readonly string[] =>
   after
     ? [
         say.calibrating.headline({
           name: item.name,
-          times: strongView(Math.exp(after.parameters[0]), say),
+          times: strongView(countedOf(item, after.parameters), say),
           before: tenth(after.plusMinus.before),
           after: tenth(after.plusMinus.after),
         }),

@@ -45,12 +45,12 @@ const AS_STRONG = 0.08;
 export const strongView = (times: number, { calibrating }: Words): string =>
   Math.abs(times - 1) < AS_STRONG ? calibrating.asStrong : calibrating.stronger({ times: rough(times) });
 
-export function calibrationHeadline({ item, found, outcome, say }: CalibrationView): string {
-  const { scale, plusMinus, after } = found;
+export function calibrationHeadline({ item, found, outcome, times, say }: CalibrationView): string {
+  const { plusMinus, after } = found;
   if (outcome === 'not-kept') return say.calibrating.notKept({ name: item.name, off: tenth(after) });
   return say.calibrating.headline({
     name: item.name,
-    times: strongView(scale.k, say),
+    times: strongView(times, say),
     before: tenth(plusMinus.before),
     after: tenth(plusMinus.after),
   });
@@ -98,10 +98,15 @@ function spoonsNow(view: CalibrationView): readonly Measure[] {
   ];
 }
 
-const scales = ({ found: { scale }, say: { calibrating: words } }: CalibrationView): readonly Measure[] => [
-  { label: words.strength, value: words.timesKind({ times: rough(scale.k) }) },
-  { label: words.covering, value: words.timesKind({ times: rough(scale.s) }) },
-];
+/** What it is dosed by stands here as it is counted there, the other as the bars say. */
+function scales({ found: { scale }, jar, times, say }: CalibrationView): readonly Measure[] {
+  const words = say.calibrating;
+  const isWhite = jar.colourant.kind === 'white';
+  return [
+    { label: words.strength, value: words.timesKind({ times: rough(isWhite ? scale.k : times) }) },
+    { label: words.covering, value: words.timesKind({ times: rough(isWhite ? times : scale.s) }) },
+  ];
+}
 
 function barRows(view: CalibrationView): readonly string[] {
   const { found, bars, say } = view;

@@ -21,7 +21,7 @@ import {
   recentMatchOf,
 } from '../../src/records/matches/index.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import { findItem, useItems } from '../../src/records/shelf/index.ts';
+import { findItem, pressedAgain, useItems } from '../../src/records/shelf/index.ts';
 import { type Jar, jarOf, knownOf } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
@@ -54,7 +54,9 @@ const take = followUp({
     const takings = recipe.doses.flatMap(({ item, milligrams }) =>
       item === undefined ? [] : [{ item, grams: milligrams / 1000 }],
     );
-    const change = { cause: `match-${args.match}-${args.recipe}`, at: new Date(at) };
+    const press = context.id;
+    const cause = await pressedAgain(context.shelf, { cause: `match-${args.match}-${args.recipe}`, press });
+    const change = { cause, at: new Date(at), press };
     const outcomes = await useItems(context.shelf, takings, change);
     const list = outcomes.map(({ name, left = 0 }) => say.match.left({ name, grams: say.shelf.grams(left) }));
     const notices = [

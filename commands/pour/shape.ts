@@ -22,6 +22,7 @@ import {
 } from '../../src/engine/pouring/pour-mould.ts';
 import { readSwirlShares } from '../../src/engine/pouring/swirl-shares.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
+import { practicalSpoons, timesSpoons } from '../../src/engine/quantities/spoons.ts';
 import { type Measures, US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
@@ -139,18 +140,23 @@ export async function lineReply(
   const spoon =
     knownOf(jar, measures).gramsPerTeaspoon ??
     (usualTeaspoon(jar.colourant) * measures.teaspoon) / US_TEASPOON_ML;
-  const spoons = (of: number) => spoonedOut(of / spoon, measures, say);
+  const each = practicalSpoons(grams / lines / spoon, undefined, measures.owned);
+  // What is spooned out in all is what the lines take one by one.
+  const inAll =
+    each.spoons.length > 0
+      ? say.quantities.measure({ spoons: timesSpoons(each.spoons, lines, measures.owned) })
+      : spoonedOut(grams / spoon, measures, say);
   const words = say.pouring;
   return {
     kind: 'reply',
-    headline: words.line({ spoons: spoons(grams), grams: rough(grams), name: knownAs(jar, say) }),
+    headline: words.line({ spoons: inAll, grams: rough(grams), name: knownAs(jar, say) }),
     data: { grams, teaspoons: grams / spoon, areaCm2, lines, thickness },
     blocks: [
       {
         kind: 'text',
         text: [
           words.lineArea({ area: Math.round(areaCm2) }),
-          ...(lines > 1 ? [words.lineEach({ lines, spoons: spoons(grams / lines) })] : []),
+          ...(lines > 1 ? [words.lineEach({ lines, spoons: say.quantities.measure(each) })] : []),
           ...(LINE_GRAMS_PER_CM2[thickness] > PARTING_GRAMS_PER_CM2 / 2 ? [words.lineParts] : []),
         ].join('\n'),
       },

@@ -20,6 +20,8 @@ export type Change = {
   readonly cause: string;
   readonly at: Date;
   readonly byName: string;
+  /** The interaction itself: another press of the same button is another. */
+  readonly press: string;
 };
 
 /** A command as a list of commands shows it; `subcommands` by name. */

@@ -2,6 +2,7 @@ import { Refusal, refuse } from '../engine/refusal.ts';
 import { refusalOf, StoreFailure } from '../records/failure.ts';
 import { dropNotices, type Notice, noticesFor } from '../records/notices.ts';
 import { preferencesOf } from '../records/preferences.ts';
+import { pressedAgain } from '../records/shelf/index.ts';
 import { byClockOf } from '../words/dates.ts';
 import { wordsIn } from '../words/index.ts';
 import { plainThroughout } from '../words/marks.ts';
@@ -10,7 +11,7 @@ import { onArrival } from './answering/arrival.ts';
 import { contextOf } from './answering/context-of.ts';
 import { forOneQuestion } from './answering/one-question.ts';
 import { isBroughtAlong, responseModeOf } from './answering/response-mode.ts';
-import { findTask } from './answering/task.ts';
+import { findTask, type Task } from './answering/task.ts';
 import type { Suggestion } from './command.ts';
 import type { Conversation } from './conversation.ts';
 import { withFace } from './faces/faces.ts';
@@ -84,6 +85,20 @@ async function wishesOf({ asker }: Origin, { services: { store } }: Conversation
   return await Promise.race([looked, late]).finally(() => clearTimeout(timer));
 }
 
+/** The id under which a question changes something; a button whose change was taken back makes it anew. */
+async function causeOf(
+  { kind, id, asker }: Question,
+  { idempotencyKey: cause }: Pick<Task, 'idempotencyKey'>,
+  { services: { store } }: Conversation,
+): Promise<string> {
+  if (kind !== 'follow') return cause;
+  return pressedAgain({ store, member: asker.id }, { cause, press: id }).catch((failure: unknown) => {
+    // What changes nothing is answered without the records too; what does will meet the same failure.
+    if (failure instanceof StoreFailure) return cause;
+    throw failure;
+  });
+}
+
 async function answerTo(question: Question, conversation: Conversation): Promise<Unspoken> {
   const say = wordsIn(question.language);
   try {
@@ -94,7 +109,7 @@ async function answerTo(question: Question, conversation: Conversation): Promise
     checkLegible(question);
     await registry.prepare?.(question);
     const task = findTask(question, conversation);
-    const context = contextOf(question, conversation, task.idempotencyKey);
+    const context = contextOf(question, conversation, await causeOf(question, task, conversation));
     if (!task.anywhere && isBroughtAlong(question)) refuse('group-only', {});
     if (task.access === 'steward') await requireSteward(context);
     const answer = await task.run(context);

@@ -101,7 +101,7 @@ function measureOf({ dose, name }: NamedDose, say: Words): Measure {
   const spoken = say.quantities.measure;
   const { premix, ceilingShare, ceilingTeaspoons } = dose;
   const ceiling = say.dosing.ceiling({
-    spoons: spoken(practicalSpoons(ceilingTeaspoons)),
+    spoons: spoken(practicalSpoons(ceilingTeaspoons, ceilingTeaspoons)),
     percent: Math.round(ceilingShare * 100),
   });
   if (!premix) return { label: name, value: `${spoken(dose.spoons)}, ${weightOf(dose, say)}`, note: ceiling };

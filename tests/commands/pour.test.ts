@@ -55,6 +55,10 @@ describe('/pour', () => {
     const { text } = await run('/pour line', { mould: '25x9x6 cm', lines: 2 });
     expect(text).toMatch(/tsp.* gold mica.*, about 1\.[34]\d* g/);
     expect(text).toContain('for each of 2 lines');
+    const told = (await run('/pour line', { mould: 'cylinder 8x25 cm', colourant: 'charcoal', lines: 2 }))
+      .text;
+    expect(told).toMatch(/1\/8 tsp \+ 1\/16 tsp (?:activated )?charcoal/i);
+    expect(told).toContain('1/16 tsp + 1/32 tsp for each of 2 lines');
     expect((await run('/pour line', { mould: '25x9x6 cm', thickness: 'thick' })).text).toContain(
       'layers part',
     );

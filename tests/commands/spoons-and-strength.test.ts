@@ -53,6 +53,39 @@ const asker = (member: string) => async (line: string) =>
 
 const PLAN = '/plan oils:"olive 70%, coconut 30%" size:"1000 g oils" portions:"2 cups Dusk; rest plain"';
 
+describe('a jar far weaker than its kind', () => {
+  const ask = asker('weak');
+
+  test('is told by one figure wherever it is told, and nobody is said to have asked for its spoons', async () => {
+    await ask('/shelf add item:"ultramarine blue" amount:"60 g"');
+    await ask('/shelf weigh item:"ultramarine blue" amount:"3 g"');
+    const told = await ask(
+      '/calibrate bars item:"ultramarine blue" bar-1:"1/4 tsp per cup #5a68b8" bar-2:"1/8 tsp per cup #7d8bc8" bar-3:"plain #efe6cf"',
+    );
+    const dose = await ask('/dose colourant:"ultramarine blue" portion:"2 cups"');
+    const preview = await ask('/preview mix:"ultramarine blue" portion:"2 cups"');
+    const figures = [told, dose, preview].map(({ text }) =>
+      [...text.matchAll(/([\d.]+) times (?:as strong as usual|the usual)/g)].map(([, times]) => times),
+    );
+    // Beside it /calibrate tells how well the jar covers.
+    expect(new Set([figures[0]![0], figures[0]![1], ...figures[1]!, ...figures[2]!])).toEqual(
+      new Set(['0.4']),
+    );
+    for (const { text } of [dose, preview]) {
+      expect(text).toMatch(/Your jar is weak: so deep a colour would need about 1 1\/4 tsp of/);
+      expect(text).not.toContain('You asked for');
+    }
+    expect(
+      (await ask('/dose colourant:"ultramarine blue" portion:"2 cups" strength:"2 tsp per cup"')).text,
+    ).toMatch(/You asked for 4 tsp of/);
+  });
+
+  test('the most is told in spoons that there are, and never more than it', async () => {
+    const { text } = await ask('/dose colourant:"titanium dioxide" portion:"1.5 kg"');
+    expect(text).toContain('never more than 2 Tbsp + 1/4 tsp in this portion');
+  });
+});
+
 describe('how strong bars found a jar to be', () => {
   const ask = asker('strong');
   let asItsKind: string;

@@ -68,6 +68,80 @@ describe('what a plan or a match takes', () => {
   });
 });
 
+describe('a button pressed again after its undo', () => {
+  const grams = async (item: string) => Number(/: ([\d.]+) g/.exec(await shown(item))?.[1]);
+
+  test.for([
+    ['/dose', { colourant: 'Dusk', portion: '2 cups' }, /^Take .* off my shelf/],
+    ['/match', { target: '#6f5fa8' }, /take it off my shelf/],
+    [
+      '/plan',
+      { oils: 'olive 100%', size: '1000 g oils', portions: '2 cups Dusk; 1 cup Dawn; rest plain' },
+      /^Take/,
+    ],
+  ] as const)('of %s takes it anew, and twice without an undo only once', async ([line, options, button]) => {
+    await run('/shelf add', { item: 'Dusk', amount: '60 g', colourant: 'ultramarine violet' }).catch(() => 0);
+    await run('/shelf add', { item: 'Dawn', amount: '60 g', colourant: 'ultramarine blue' }).catch(() => 0);
+    const before = await grams('Dusk');
+    const answer = await run(line, options);
+    const taken = await press(answer, button);
+    const after = await grams('Dusk');
+    expect(after).toBeLessThan(before);
+    await press(answer, button);
+    expect(await grams('Dusk')).toBe(after);
+    await press(taken, /^Undo$/);
+    expect(await grams('Dusk')).toBe(before);
+    // The first press, delivered once more by the platform, is no press.
+    room.host.redeliver(taken.interactionId!);
+    await run('/prefer');
+    expect(await grams('Dusk')).toBe(before);
+
+    const anew = await press(answer, button);
+    expect(first(anew)).not.toMatch(/already/i);
+    expect(await grams('Dusk')).toBe(after);
+    await press(answer, button);
+    room.host.redeliver(anew.interactionId!);
+    await run('/prefer');
+    expect(await grams('Dusk')).toBe(after);
+    expect(first(await press(taken, /^Undo$/))).toBe(ALREADY);
+    expect(await grams('Dusk')).toBe(after);
+    await press(anew, /^Undo$/);
+    expect(await grams('Dusk')).toBe(before);
+    expect(first(await press(anew, /^Undo$/))).toBe(ALREADY);
+    await press(answer, button);
+    expect(first(await run('/shelf undo'))).toMatch(/^## Taken back/);
+    expect(await grams('Dusk')).toBe(before);
+  });
+});
+
+describe('sums of a jar', () => {
+  test('add up as they are shown, and a line of the history says that it took one back', async () => {
+    await run('/shelf add', { item: 'Sums', amount: '60 g', colourant: 'ultramarine blue' });
+    const used = await run('/shelf use', { item: 'Sums', amount: '1 tsp' });
+    expect(first(used)).toBe('## 57.44 g of “Sums” left after taking 2.56 g.');
+    expect(first(await run('/shelf restock', { item: 'Sums', amount: '1 oz' }))).toBe(
+      '## 85.79 g of “Sums” now, 28.35 g of it new.',
+    );
+    await press(used, /^Undo$/);
+    expect(await shown('Sums')).toMatch(/taken back 2\.56 g, 88\.35 g left/);
+    // Whoever takes all that was shown takes all there is.
+    expect(first(await run('/shelf use', { item: 'Sums', amount: '88.35 g' }))).toContain(
+      '0 g of “Sums” left',
+    );
+  });
+
+  test('a jar that was just bought is not running low, one that was used is', async () => {
+    expect(
+      (await run('/shelf add', { item: 'Tiny', amount: '10 g', colourant: 'gold mica' })).text,
+    ).not.toMatch(/low/i);
+    expect(await shown('Tiny')).not.toMatch(/low/i);
+    expect((await run('/shelf use', { item: 'Tiny', amount: '4 g' })).text).toContain(
+      'Running low: 6 g of “Tiny” left.',
+    );
+    expect(await shown('Tiny')).toMatch(/Running low/);
+  });
+});
+
 describe('a new lot', () => {
   test('is closed again, with the tests of the lot before it', async () => {
     await run('/shelf dish-test', { item: 'Sea', result: 'oil' });
@@ -135,6 +209,10 @@ describe('a recipe', () => {
     expect(first(await press(removed, /^Undo$/))).toMatch(/“Open sea” is among your recipes again/);
     expect((await run('/recipe list')).text).toBe(list);
     expect(first(await press(removed, /^Undo$/))).toBe(ALREADY);
+    // In a terminal there is no button to press.
+    now += 1_000;
+    await run('/recipe remove', { recipe: 'Open sea' });
+    expect(first(await run('/shelf undo'))).toMatch(/“Open sea” is among your recipes again/);
   });
 });
 

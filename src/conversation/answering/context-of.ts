@@ -31,7 +31,7 @@ export const contextOf = (
     },
     shelf: { store, member: asker.id },
     recipes: { store, member: asker.id, group },
-    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name },
+    change: { cause: idempotencyKey, at: new Date(at), byName: asker.name, press: id },
     get commands() {
       return registry.commands.map(listed);
     },

@@ -1,4 +1,5 @@
 import { type Amount, parseAmount } from '../quantities/amount.ts';
+import { plainText } from '../quantities/number.ts';
 import type { Measures } from '../quantities/units.ts';
 import { Refusal } from '../refusal.ts';
 
@@ -22,6 +23,22 @@ export function leadingAmount(text: string, measures?: Measures): LeadingAmount 
     if (amount !== undefined) return { amount, rest: words.slice(count).join(' ') };
   }
   return undefined;
+}
+
+const DOSE_NEXT = /^(.*?\p{L})[\s:,]+(?=\d[\d.,/ ]*(?:tsps?|teaspoons?|cdtas?|cucharaditas?)\b\s*[^\s\d])/iu;
+const ADDED = /(?:^|\s)(?:and|plus|less|minus|y|mas|más|menos|con)$/iu;
+
+/**
+ * The batter at the head of a portion, and its colours: as {@link leadingAmount}, but teaspoons that follow without "plus" or
+ * "less" are the dose of the colour behind them, as in `2 cups 1/2 tsp ultramarine blue`. Throws the same Refusals.
+ */
+export function leadingBatter(text: string, measures?: Measures): LeadingAmount | undefined {
+  const plain = plainText(text);
+  const dosed = DOSE_NEXT.exec(plain);
+  const batter = dosed && !ADDED.test(dosed[1]!) ? leadingAmount(dosed[1]!, measures) : undefined;
+  return batter?.rest === ''
+    ? { amount: batter.amount, rest: plain.slice(dosed![0].length) }
+    : leadingAmount(text, measures);
 }
 
 function amountOrNothing(text: string, measures: Measures | undefined): Amount | undefined {

@@ -2,7 +2,7 @@ import type { Carrier } from '../colourants/colourant.ts';
 import type { DoseAsked } from '../dosing/request.ts';
 import type { RiskyScent } from '../hazards/scents/read.ts';
 import type { HeatSetting } from '../heat/setting.ts';
-import type { Strength } from '../quantities/strength.ts';
+import type { WantedStrength } from '../quantities/strength.ts';
 import type { Measures } from '../quantities/units.ts';
 import type { Oil } from './oils/oil.ts';
 
@@ -124,7 +124,7 @@ export type CarrierAsk = {
 export type ColourAsk = {
   readonly text: string;
   /** Full unless the member says otherwise. */
-  readonly strength: Strength;
+  readonly strength: WantedStrength;
   readonly carrier: CarrierAsk | undefined;
 };
 export type PortionAsk = {
@@ -136,7 +136,10 @@ export type PortionAsk = {
 };
 
 /** A colour whose colourant is known: what `/dose` is asked, and the liquid it is wetted in. */
-export type PlannedColour = { readonly asked: DoseAsked; readonly carrier: CarrierAsk | undefined };
+export type PlannedColour = {
+  readonly asked: Omit<DoseAsked, 'strength'> & { readonly strength: WantedStrength };
+  readonly carrier: CarrierAsk | undefined;
+};
 export type PlannedPortion = Omit<PortionAsk, 'colours' | 'name'> & {
   readonly name: string;
   readonly colours: readonly PlannedColour[];

@@ -2,7 +2,7 @@ import { testedCarrier } from '../dispersion/carrier.ts';
 import type { Measures } from '../quantities/units.ts';
 import type { Caution } from './cautions.ts';
 import { isAboveCeiling, tidy, type Wanted } from './dose.ts';
-import type { Dose, DoseAnswer, DoseRequest } from './request.ts';
+import type { Dose, DoseAnswer, DoseAsked, DoseRequest } from './request.ts';
 
 /** All that a caution may follow from. */
 export type Dosed = {
@@ -34,6 +34,11 @@ export function cautionsFor(dosed: Dosed): readonly Caution[] {
   return unrepeated(cautions);
 }
 
+function howSaid({ strength, timesKind = 1 }: DoseAsked): 'amount' | 'depth' | 'depth-of-weak-jar' {
+  if (strength.by !== 'name' && strength.by !== 'share') return 'amount';
+  return timesKind < 1 ? 'depth-of-weak-jar' : 'depth';
+}
+
 function aboutAmounts({ wanted, fullness, scale, measures }: Dosed): Caution[] {
   const { teaspoon } = measures;
   const capped = wanted.filter(isAboveCeiling).map(
@@ -41,6 +46,7 @@ function aboutAmounts({ wanted, fullness, scale, measures }: Dosed): Caution[] {
       id: 'capped-at-ceiling',
       values: {
         colourant: asked.colourant.names,
+        said: howSaid(asked),
         askedTeaspoons: tidy(askedMillilitres / teaspoon),
         ceilingTeaspoons: tidy(ceilingMillilitres / teaspoon),
       },

@@ -7,7 +7,12 @@ type Nothing = Readonly<Record<never, never>>;
 export interface DoseCautions {
   'raw-batter': Nothing;
   dust: Nothing;
-  'capped-at-ceiling': Named & { readonly askedTeaspoons: number; readonly ceilingTeaspoons: number };
+  /** `said` in spoons or percent, or as a depth of colour, which a jar weaker than its kind needs more for. */
+  'capped-at-ceiling': Named & {
+    readonly said: 'amount' | 'depth' | 'depth-of-weak-jar';
+    readonly askedTeaspoons: number;
+    readonly ceilingTeaspoons: number;
+  };
   'capped-by-law': Named & { readonly law: 'us' | 'eu'; readonly percent: number };
   'percent-of-oils': Named & { readonly percent: number; readonly oilsGrams: number };
   'mix-scaled': { readonly percent: number };

@@ -108,6 +108,15 @@ export function teaspoonsIn(spoons: readonly SpoonCount[]): number {
   return spoons.reduce((sum, { spoon, count }) => sum + (count * sizes.get(spoon)!) / 32, 0);
 }
 
+/** So many times the same spoons, in the fewest that hold just as much. */
+export function timesSpoons(
+  spoons: readonly SpoonCount[],
+  times: number,
+  owned: readonly Spoon[] = SPOONS,
+): readonly SpoonCount[] {
+  return spoonsOf(Math.round(teaspoonsIn(spoons) * times * 32), sizesOf(owned));
+}
+
 /** Thirty-seconds of a teaspoon nearest the target with the fewest kinds of spoon that come near enough. */
 function fewest(target: number, most: number, sizes: Sizes): number {
   let best = sizes.at(-1)![1];

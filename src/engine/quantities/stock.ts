@@ -5,6 +5,12 @@ import { MEASURES, type Measures } from './units.ts';
 /** From a speck to more than a cupboard holds: 1 mg to 100 kg, or as many litres. */
 const STOCK = { low: 0.001, high: 100_000 };
 
+/** Decimals in which grams of a jar are shown: as scales for them show. */
+export const stockDecimals = (grams: number): number => (grams < 1 ? 3 : grams < 100 ? 2 : 1);
+
+/** Half of the last digit that is shown: whoever asks for what they were shown asks for all there is. */
+export const shownSlack = (grams: number): number => 10 ** -stockDecimals(grams) / 2;
+
 /**
  * Reads an amount of colourant on hand: `25 g`, `1 oz`, `1/2 tsp`; a bare number is grams, because jars and
  * scales say grams. Throws a Refusal as {@link parseAmount} does.

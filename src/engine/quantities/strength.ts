@@ -1,4 +1,5 @@
 import { Refusal, refuse } from '../refusal.ts';
+import type { Amount } from './amount.ts';
 import { excerpt } from './excerpt.ts';
 import { plainText, printMixed, printNumber, readDecimal } from './number.ts';
 import { plainWord } from './unit-words.ts';
@@ -14,6 +15,12 @@ export type Strength =
   | { readonly by: 'percent-of-oils'; readonly percent: number }
   | { readonly by: 'cup'; readonly tspPerCup: number }
   | { readonly by: 'pound-of-oils'; readonly tspPerPound: number };
+
+/**
+ * How deep a colour is wanted in one portion: a strength, which holds for a portion of any size, or so much of what is in
+ * the jar, in the whole of this one.
+ */
+export type WantedStrength = Strength | { readonly by: 'amount'; readonly amount: Amount };
 
 declare module '../refusal.ts' {
   interface Reasons {

@@ -1,13 +1,12 @@
 import type { Context } from '../../conversation/context.ts';
-import { pigmentIn } from '../../engine/colour/jars/jar-spoons.ts';
 import { parseMix, type WrittenPart } from '../../engine/colour/reading/mix-text.ts';
 import { colourantsNamed } from '../../engine/colourants/find.ts';
 import { TYPICAL_BATTER } from '../../engine/dispersion/batter.ts';
+import { strengthInPortion } from '../../engine/dosing/amount-in-portion.ts';
 import { answerDose } from '../../engine/dosing/answer.ts';
 import { portionMillilitres } from '../../engine/dosing/portion.ts';
 import type { DoseAnswer } from '../../engine/dosing/request.ts';
 import type { Portion } from '../../engine/quantities/amount.ts';
-import type { Strength } from '../../engine/quantities/strength.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { fold } from '../../engine/text/fold.ts';
 import { listShelf } from '../../records/shelf/index.ts';
@@ -32,7 +31,7 @@ export async function readMix(
   const millilitres = portionMillilitres(portion, TYPICAL_BATTER);
   const colourants = found.map(({ part, jar }) => ({
     ...knownOf(jar, measures),
-    strength: strengthOf(part.dose, { jar, millilitres, measures }),
+    strength: strengthInPortion(part.dose, spooned(jar, measures), { millilitres, measures }),
   }));
   return { jars: found.map(({ jar }) => jar), answer: answerDose({ portion, colourants, measures }) };
 }
@@ -42,18 +41,4 @@ async function jarOfPart({ name, dose }: WrittenPart, shelf: Parameters<typeof f
   if (dose.by !== 'name') return findJar(shelf, name);
   const whole = await findJar(shelf, `${name} ${dose.name}`).catch(() => undefined);
   return whole?.item && fold(whole.item.name) === fold(`${name} ${dose.name}`) ? whole : findJar(shelf, name);
-}
-
-/** An amount in the whole portion as spoons of dry powder to the cup. */
-function strengthOf(
-  dose: WrittenPart['dose'],
-  { jar, millilitres, measures }: { jar: Jar; millilitres: number; measures: Measures },
-): Strength {
-  if (dose.by !== 'amount') return dose;
-  const { colourant } = jar;
-  const own = spooned(jar, measures);
-  const dry = own.pigmentFraction === undefined ? own : { colourant };
-  const powder = dry.gramsPerTeaspoon ?? colourant.bulkDensity.typical * measures.teaspoon;
-  const teaspoons = pigmentIn(dose.amount, own, measures) / powder;
-  return { by: 'cup', tspPerCup: (teaspoons * measures.cup) / millilitres };
 }

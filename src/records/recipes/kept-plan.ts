@@ -5,8 +5,9 @@ import { colourantById } from '../../engine/colourants/catalogue.ts';
 import { MEASURES, type Measures } from '../../engine/quantities/units.ts';
 import { exactlyNamed } from '../../engine/text/names/own-names.ts';
 import { calledByOwner } from '../shelf/called.ts';
-import { listShelf, type Shelf } from '../shelf/index.ts';
+import { listShelf, type Shelf, type ShelfItem } from '../shelf/index.ts';
 import { findJar, type Jar, jarOf, knownOf } from '../shelf/jars/jar.ts';
+import { ownOfKind } from '../shelf/jars/own-jar.ts';
 import type { KeptPlan, KnownColour, Times } from './index.ts';
 
 /** A kept plan read anew: what to plan, the jar behind each colour of each portion, and what the colours are. */
@@ -27,7 +28,7 @@ export async function readKept(plan: KeptPlan, shelf: Shelf, measures: Measures)
   const own = await listShelf(shelf);
   for (const text of coloursNamed(read)) {
     const item = exactlyNamed(own, text);
-    jars.set(text, item ? jarOf(item) : await knownJar(text, plan, shelf));
+    jars.set(text, item ? jarOf(item) : await knownJar(text, plan, { shelf, own }));
   }
   const jar = (text: string) => jars.get(text)!;
   const request = withColours(read, text => knownOf(underOwnName(jar(text)), measures));
@@ -38,10 +39,16 @@ export async function readKept(plan: KeptPlan, shelf: Shelf, measures: Measures)
   };
 }
 
-async function knownJar(text: string, { colours }: KeptPlan, shelf: Shelf): Promise<Jar> {
+async function knownJar(
+  text: string,
+  { colours }: KeptPlan,
+  { shelf, own }: { readonly shelf: Shelf; readonly own: readonly ShelfItem[] },
+): Promise<Jar> {
   const known = colours.find(one => one.text === text);
   const colourant = known && colourantById(known.colourant);
   if (!colourant) return findJar(shelf, text);
+  const item = ownOfKind(own, text, colourant);
+  if (item) return jarOf(item);
   return {
     colourant,
     ...(known.pigmentFraction !== undefined && { pigmentFraction: known.pigmentFraction }),

@@ -28,7 +28,7 @@ export async function changeOnce(
     if (before !== undefined) return { ...outcomeOf(read(idempotencyKind, key, before)), repeated: true };
     const { writes, outcome } = await plan(await readShelf(shelf));
     const result = await shelf.store.commit([
-      add(key, written(idempotencyKind, kept(outcome, change.at))),
+      add(key, written(idempotencyKind, kept(outcome, change))),
       ...writes,
     ]);
     if (result.done) return { ...outcome, repeated: false };
@@ -42,16 +42,20 @@ export async function changeOnce(
  */
 export async function changeAllOnce(
   shelf: Shelf,
-  { cause, at, many }: Change & { readonly many: number },
+  { many, ...change }: Change & { readonly many: number },
   plan: (snapshot: readonly ItemSnapshot[]) => readonly Planned[],
 ): Promise<readonly Outcome[]> {
-  const keys = Array.from({ length: many }, (_, n) => shelfIdempotency(shelf.member, `${cause}-${n + 1}`));
+  const keys = Array.from({ length: many }, (_, n) =>
+    shelfIdempotency(shelf.member, `${change.cause}-${n + 1}`),
+  );
   for (let round = 0; round < mostRounds; round += 1) {
     const before = await shelf.store.get(keys);
     if (before[0] !== undefined)
       return before.map((one, n) => ({ ...outcomeOf(read(idempotencyKind, keys[n]!, one)), repeated: true }));
     const planned = plan(await readShelf(shelf));
-    const once = planned.map(({ outcome }, n) => add(keys[n]!, written(idempotencyKind, kept(outcome, at))));
+    const once = planned.map(({ outcome }, n) =>
+      add(keys[n]!, written(idempotencyKind, kept(outcome, change))),
+    );
     const result = await shelf.store.commit([...once, ...planned.flatMap(({ writes }) => writes)]);
     if (result.done) return planned.map(({ outcome }) => ({ ...outcome, repeated: false }));
   }
@@ -61,10 +65,11 @@ export async function changeAllOnce(
 /** What a removed jar was called is not kept. */
 const kept = (
   { change, left, lowAt, name, ...rest }: Planned['outcome'],
-  at: Date,
+  { cause, at, press }: Change,
 ): RecordOf<typeof idempotencyKind> => ({
   ...rest,
   at,
+  ...(press !== undefined && press !== cause && { press }),
   name: rest.action === 'remove' ? '' : name,
   change: change === undefined ? undefined : toMilligrams(change),
   left: left === undefined ? undefined : toMilligrams(left),
@@ -76,6 +81,7 @@ const outcomeOf = ({
   left,
   lowAt,
   at: _at,
+  press: _press,
   ...rest
 }: RecordOf<typeof idempotencyKind>): Planned['outcome'] => ({
   ...rest,

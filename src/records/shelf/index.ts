@@ -14,6 +14,7 @@ export {
   startLot,
   weighSpoon,
 } from './mutations.ts';
+export { pressedAgain } from './pressed-again.ts';
 export { findItem, listShelf, nearestNames, showItem } from './queries.ts';
 export { removeItem } from './removal.ts';
 export * from './shelf.ts';

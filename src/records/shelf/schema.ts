@@ -94,4 +94,6 @@ export const idempotencyKind = recordKind('shelf change', {
   lot: z.int().min(1),
   /** When it was made; absent in what an earlier program wrote, until a night dates it. */
   at: moment.optional(),
+  /** The interaction that made it, where its cause is a button's. */
+  press: z.string().optional(),
 });

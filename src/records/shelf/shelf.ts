@@ -6,9 +6,10 @@ export type Shelf = { readonly store: Store; readonly member: string };
 
 /**
  * What brings a change about. `cause` is the id of the interaction (or a button's nonce): a change that was
- * already made for it is not made again, its first outcome is told again.
+ * already made for it is not made again, its first outcome is told again. `press` is the id of the interaction that pressed
+ * the button: a change that was taken back is made anew by another press of it.
  */
-export type Change = { readonly cause: string; readonly at: Date };
+export type Change = { readonly cause: string; readonly at: Date; readonly press?: string };
 
 /** Where a pinch of it went in a dish of water: in, only into oil, or into neither. */
 export type DishTestResult = 'water' | 'oil' | 'neither';
@@ -105,6 +106,8 @@ export type LedgerLine = {
   /** What was there after it, g. */
   readonly left: number;
   readonly lot: number;
+  /** Where it took an earlier line back. */
+  readonly undoes?: boolean;
 };
 
 export type Action =

@@ -20,6 +20,9 @@ import { type LedgerLine, type Shelf, type ShelfItem, usualLowMark } from './she
 /** An item, and how many lines its ledger has. */
 export type ItemSnapshot = { readonly item: ShelfItem; readonly lines: number };
 
+/** Before a cause: the change that takes its change back. */
+export const UNDO_CAUSE = 'undo-';
+
 export const toGrams = (mass: number) => mass / 1000;
 export const toMilligrams = (grams: number) => Math.round(grams * 1000);
 
@@ -85,6 +88,8 @@ function snapshotOf(key: string, facts: Facts): ItemSnapshot {
   const stock = fact(stockKind, facts, 'stock');
   const lowMark = fact(lowMarkKind, facts, 'low-mark');
   const grams = stock && toGrams(stock.left);
+  // A jar that never held more than the usual mark is no low jar.
+  const isUntouched = stock?.line === 1;
   const lowAt = lowMark ? toGrams(lowMark.at) : usualLowMark;
   return {
     lines: stock?.line ?? 0,
@@ -101,7 +106,11 @@ function snapshotOf(key: string, facts: Facts): ItemSnapshot {
         calibration: fact(calibrationKind, facts, `${newestLot}/calibration`)?.found,
         learnt: fact(learntKind, facts, `${newestLot}/learnt`),
       },
-      stock: { grams, lowAt, low: grams !== undefined && grams <= lowAt },
+      stock: {
+        grams,
+        lowAt,
+        low: grams !== undefined && grams <= lowAt && (!isUntouched || lowMark !== undefined || grams === 0),
+      },
     },
   };
 }
@@ -117,7 +126,8 @@ export async function readLedger(
   const to = ledgerLine(shelf.member, snapshot.item.id, 0);
   const entries = await shelf.store.range(from, to, most);
   return readable(ledgerKind, entries).map(({ fields }) => {
-    const { change, left, cause: _cause, ...line } = fields;
-    return { ...line, change: toGrams(change), left: toGrams(left) };
+    const { change, left, cause, ...line } = fields;
+    const undoes = cause.startsWith(UNDO_CAUSE);
+    return { ...line, change: toGrams(change), left: toGrams(left), ...(undoes && { undoes }) };
   });
 }

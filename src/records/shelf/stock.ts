@@ -1,3 +1,4 @@
+import { shownSlack } from '../../engine/quantities/stock.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { ledgerLine, shelfGone, shelfStock } from '../keys.ts';
 import { type RecordOf, written } from '../record.ts';
@@ -64,7 +65,8 @@ export function outcomeOf(
     name: item.name,
     left,
     lowAt,
-    low: left !== undefined && left <= lowAt,
+    // Nobody is told that little is left of what they just put there.
+    low: left !== undefined && left <= lowAt && (action !== 'add' || left === 0),
     lot: item.lot.number,
   };
 }
@@ -96,7 +98,7 @@ export async function useItems(
   change: Change,
 ): Promise<readonly Outcome[]> {
   for (const { grams } of takings) checkGrams(grams);
-  return changeAllOnce(shelf, { cause: change.cause, at: change.at, many: takings.length }, all =>
+  return changeAllOnce(shelf, { ...change, many: takings.length }, all =>
     takings.map(({ item, grams }, n) =>
       planUse(shelf, pickFromSnapshot(all, item), grams, { ...change, cause: `${change.cause}-${n + 1}` }),
     ),
@@ -106,10 +108,15 @@ export async function useItems(
 function planUse(shelf: Shelf, snapshot: ItemSnapshot, grams: number, change: Change): Planned {
   const { name, stock, lot } = snapshot.item;
   if (stock.grams === undefined) return refuse('shelf-amount-unknown', { name });
-  if (toMilligrams(grams) > toMilligrams(stock.grams)) {
+  if (toMilligrams(grams) > toMilligrams(stock.grams + shownSlack(stock.grams))) {
     return refuse('shelf-not-enough', { name, asked: grams, left: stock.grams });
   }
-  return planMovement(shelf, snapshot, { action: 'use', grams: -grams, lot: lot.number }, change);
+  return planMovement(
+    shelf,
+    snapshot,
+    { action: 'use', grams: -Math.min(grams, stock.grams), lot: lot.number },
+    change,
+  );
 }
 
 /** Puts grams of the same lot on; a new lot is {@link startLot}. */

@@ -21,7 +21,7 @@ import { pickFromSnapshot } from './pick-from-snapshot.ts';
 import { listShelf } from './queries.ts';
 import { idempotencyKind, ledgerKind } from './schema.ts';
 import type { Change, Outcome, Shelf } from './shelf.ts';
-import { type ItemSnapshot, toGrams } from './snapshot.ts';
+import { type ItemSnapshot, toGrams, UNDO_CAUSE } from './snapshot.ts';
 import { move, outcomeOf } from './stock.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -34,8 +34,6 @@ declare module '../../engine/refusal.ts' {
 const MOST_LINES = 50;
 /** Jars that one press can take from: every one of a full plan. */
 const MOST_PARTS = 500;
-
-const PREFIX = 'undo-';
 
 type Done = RecordOf<typeof idempotencyKind>;
 /** One change of a cause, under its own part of it. */
@@ -79,7 +77,7 @@ export async function undoOnShelf(
   const parts = await partsOf(shelf, cause);
   const [first] = parts;
   if (!first) return refuse('undo-nothing', { minutes: UNDO_MINUTES });
-  const undoing = { at, cause: `${PREFIX}${cause}` };
+  const undoing = { at, cause: `${UNDO_CAUSE}${cause}` };
   if (first.cause === cause)
     return {
       outcomes: [await changeOnce(shelf, undoing, async all => planBack(shelf, all, first, undoing))],
@@ -91,7 +89,7 @@ export async function undoOnShelf(
   );
   const outcomes = await changeAllOnce(shelf, { ...undoing, many: parts.length }, all =>
     parts.map(part => {
-      const partly = { at, cause: `${PREFIX}${part.cause}` };
+      const partly = { at, cause: `${UNDO_CAUSE}${part.cause}` };
       return backFrom(shelf, all, { part, lines: lines.get(part.done.id) ?? [] }, partly);
     }),
   );
@@ -171,15 +169,21 @@ async function lotBack(
   };
 }
 
-/** What was changed last on the shelf and can still be taken back, by its cause. Throws a Refusal `undo-nothing`. */
+/** Removals that are taken back like a jar’s: where there is no button to press, `/shelf undo` is the way. */
+const REMOVALS = ['jar-removed', 'recipe-removed', 'recipe-unshared'] as const;
+
+/**
+ * What was changed last on the shelf, or of the member's recipes, and can still be taken back, by its cause. Throws a
+ * Refusal `undo-nothing`.
+ */
 export async function lastOnShelf(shelf: Shelf, now: Date): Promise<{ readonly cause: string }> {
-  const removed = await lastUndoable(shelf, ['jar-removed'], now);
+  const removed = await lastUndoable(shelf, REMOVALS, now);
   const newest = [
     ...(await movements(shelf, now)),
     ...(await newLots(shelf, now)),
     ...(removed ? [removed] : []),
   ].sort((a, b) => b.at.getTime() - a.at.getTime());
-  const undoneKeys = newest.map(({ cause }) => shelfIdempotency(shelf.member, `${PREFIX}${cause}`));
+  const undoneKeys = newest.map(({ cause }) => shelfIdempotency(shelf.member, `${UNDO_CAUSE}${cause}`));
   const marks = newest.map(({ cause }) => undone(shelf.member, cause));
   const before = await shelf.store.get([...undoneKeys, ...marks]);
   const found = newest.find((_, at) => before[at] === undefined && before[newest.length + at] === undefined);
@@ -194,7 +198,9 @@ async function movements(shelf: Shelf, now: Date): Promise<readonly Made[]> {
   const lines = await Promise.all((await listShelf(shelf)).map(({ id }) => linesOf(shelf, id, MOST_LINES)));
   const fresh = lines
     .flat()
-    .filter(({ action, at, cause }) => isMovement(action) && canUndo(at, now) && !cause.startsWith(PREFIX));
+    .filter(
+      ({ action, at, cause }) => isMovement(action) && canUndo(at, now) && !cause.startsWith(UNDO_CAUSE),
+    );
   const pours = await shelf.store.get(fresh.map(({ cause }) => batch(shelf.member, baseOf(cause))));
   return fresh.filter((_, at) => pours[at] === undefined);
 }
@@ -207,7 +213,7 @@ async function newLots(shelf: Shelf, now: Date): Promise<readonly Made[]> {
     if (fields.action !== 'new-lot') return [];
     const item = fresh.find(({ id, lot }) => id === fields.id && lot.number === fields.lot);
     const cause = textOfPart(key.split('/')[2] ?? '');
-    return item && !cause.startsWith(PREFIX) ? [{ cause, at: item.lot.since }] : [];
+    return item && !cause.startsWith(UNDO_CAUSE) ? [{ cause, at: item.lot.since }] : [];
   });
 }
 

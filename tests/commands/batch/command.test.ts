@@ -13,8 +13,8 @@ afterAll(() => book[Symbol.asyncDispose]());
 
 /** A full dose of ultramarine violet in two cups is 1/2 tsp, by its density 1.28 g: see /dose. */
 const PLANNED_DUSK = 1.282;
-/** Never more than is in a jar: hundredths are cut off. */
-const shownLeft = (grams: number) => Math.floor(Number((grams * 100).toFixed(6))) / 100;
+/** To hundredths, as scales for jars show. */
+const shownLeft = (grams: number) => Number(grams.toFixed(2));
 
 describe('/batch poured', () => {
   test('keeps the last plan as it was made, and takes every colour off the shelf in one step', async () => {

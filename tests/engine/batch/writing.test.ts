@@ -134,6 +134,33 @@ describe('portions', () => {
     });
   });
 
+  test('take an amount without “per cup” as what goes into the portion', () => {
+    const strengthOf = (text: string) => parsePortions(text)[0]!.colours[0]!.strength;
+    const half = { by: 'amount', amount: { measure: 'volume', millilitres: US_TEASPOON_ML / 2 } };
+    expect(strengthOf('2 cups gold mica 1/2 tsp')).toEqual(half);
+    expect(strengthOf('rest 1/2 tsp gold mica')).toEqual(half);
+    expect(strengthOf('2 tazas mica dorada 1/2 cdta')).toEqual(half);
+    expect(strengthOf('2 cups 1/2 tsp gold mica')).toEqual(half);
+    expect(parsePortions('half blue 1/2 tsp half white 1/2 tsp').map(({ share }) => share)).toEqual([
+      { by: 'percent', percent: 50 },
+      { by: 'percent', percent: 50 },
+    ]);
+    expect(parsePortions('2 cups gold mica 1/2 tsp in 1 cup olive')[0]!.colours[0]!.carrier).toMatchObject({
+      millilitres: US_CUP_ML,
+    });
+    expect(parsePortions('1 cup plus 2 tsp gold mica')[0]!.share).toEqual({
+      by: 'volume',
+      millilitres: US_CUP_ML + 2 * US_TEASPOON_ML,
+    });
+    expect(strengthOf('2 cups gold mica 1/2 tsp + red oxide 1 tsp')).toEqual(half);
+    for (const perCup of ['1/2 tsp a cup', '1/2 tsp/cup', '1/2 tsp to the cup', 'media cdta por cada taza'])
+      expect(strengthOf(`2 cups gold mica ${perCup}`), perCup).toEqual({ by: 'cup', tspPerCup: 0.5 });
+    expect(strengthOf('2 cups gold mica 2 g')).toEqual({
+      by: 'amount',
+      amount: { measure: 'mass', grams: 2 },
+    });
+  });
+
   test.for([
     ['ultramarine blue', 'portion-without-amount'],
     ['rest blue; rest red', 'portions-two-rests'],

@@ -52,7 +52,13 @@ describe('one colour in one portion', () => {
   test('a weak jar takes more, never beyond the ceiling, and that is said', () => {
     const weak = ask('ultramarine-blue', 'full', { timesKind: 0.4 });
     expect(one('2 cups', weak)).toMatchObject({ teaspoons: 1, ceilingShare: 1, askedTeaspoons: 1.25 });
-    expect(cautionsOf('2 cups', weak)).toContain('capped-at-ceiling');
+    expect(answer('2 cups', [weak]).cautions.find(({ id }) => id === 'capped-at-ceiling')).toMatchObject({
+      values: { said: 'depth-of-weak-jar' },
+    });
+    const deep = ask('ultramarine-blue', '300% of full');
+    expect(answer('2 cups', [deep]).cautions.find(({ id }) => id === 'capped-at-ceiling')).toMatchObject({
+      values: { said: 'depth' },
+    });
   });
 
   test('beyond the ceiling the answer is the ceiling, and says so', () => {
@@ -65,7 +71,7 @@ describe('one colour in one portion', () => {
     });
     expect(answer('1 cup', [asked]).cautions).toContainEqual({
       id: 'capped-at-ceiling',
-      values: { colourant: asked.colourant.names, askedTeaspoons: 1, ceilingTeaspoons: 0.5 },
+      values: { colourant: asked.colourant.names, said: 'amount', askedTeaspoons: 1, ceilingTeaspoons: 0.5 },
     });
   });
 

@@ -87,6 +87,7 @@ describe('what a caution says', () => {
     ] as const;
     expect(caution('capped-at-ceiling', ...given)).toEqual({
       ...named(BLUE),
+      said: 'amount',
       askedTeaspoons: 4,
       ceilingTeaspoons: 1,
     });

@@ -210,7 +210,7 @@ describe('taking something off the shelf', () => {
     expect(new Set(left)).toEqual(new Set(['late-undo', 'shelf-gone', 'shelf-once']));
     await addItem(shelf, { name: 'Clay', grams: 7 }, by());
     const { item, history } = await showItem(shelf, 'clay');
-    expect(item.stock).toEqual({ grams: 7, lowAt: 10, low: true });
+    expect(item.stock).toEqual({ grams: 7, lowAt: 10, low: false });
     expect(history).toHaveLength(1);
   });
 

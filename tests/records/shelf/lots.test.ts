@@ -114,7 +114,7 @@ describe('a spoon that was weighed before there was a limit', () => {
     for (const language of ['en', 'es'] as const) {
       const scope = { store: shelf.store, group: 'g' };
       const { cautions } = await colourNotes([jar], { scope, viewer: 'm', say: wordsIn(language) });
-      expect(cautions.map(({ text }) => text).join()).toMatch(/\/shelf weigh item:.Blue/);
+      expect(cautions.map(({ text }) => text).join()).toMatch(/\/shelf weigh item:Blue /);
     }
     await weighSpoon(shelf, 'blue', spoon, by());
     expect((await findItem(shelf, 'blue')).lot).toMatchObject({ spoonWeight: spoon });

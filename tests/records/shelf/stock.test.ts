@@ -34,9 +34,9 @@ describe('taking grams', () => {
   it('refuses more than is left, says how much that is, and changes nothing', async () => {
     await addItem(shelf, { name: 'Blue', grams: 3 }, by());
     const before = await snapshot(shelf);
-    expect(await refusalOf(useItem(shelf, 'blue', 3.001, by()))).toEqual({
+    expect(await refusalOf(useItem(shelf, 'blue', 3.006, by()))).toEqual({
       id: 'shelf-not-enough',
-      values: { name: 'Blue', asked: 3.001, left: 3 },
+      values: { name: 'Blue', asked: 3.006, left: 3 },
     });
     expect(await snapshot(shelf)).toEqual(before);
     await useItem(shelf, 'blue', 3, by());

@@ -13,7 +13,7 @@ describe('a shelf speaks', () => {
     expect(shelf.used({ name: 'Blue', taken: 1.25, left: 0.1 + 0.2 })).toBe(
       '0.3 g of “Blue” left after taking 1.25 g.',
     );
-    expect(shelf.added({ name: 'Blue', grams: 1234.567 })).toBe('1234.5 g of “Blue” on your shelf.');
+    expect(shelf.added({ name: 'Blue', grams: 1234.567 })).toBe('1234.6 g of “Blue” on your shelf.');
     expect(wordsIn('es').shelf.used({ name: 'Azul', taken: 1.25, left: 0.3 })).toBe(
       'Quedan 0,3 g de «Azul» tras sacar 1,25 g.',
     );

@@ -1,3 +1,4 @@
+import type { WantedStrength } from '../../quantities/strength.ts';
 import { refuse } from '../../refusal.ts';
 import type {
   AdditiveAsk,
@@ -19,7 +20,7 @@ declare module '../../refusal.ts' {
 const MOST_FACTOR = 100;
 
 /**
- * The same recipe `factor` times as big: every mass and volume in it, the member's own spoons of carrier included.
+ * The same recipe `factor` times as big: every mass and volume in it, the member's own spoons of colour and carrier included.
  * Percents, parts and strengths stay. A loaf or cylinder grows in length, so that its heat stays the same; cavities
  * grow in number where that is whole. Throws a Refusal `rescale-out-of-range` beyond a
  * hundredth or a hundred times.
@@ -74,9 +75,21 @@ function rescalePortion(portion: PlannedPortion, factor: number): PlannedPortion
     ...portion,
     share: rescaleShare(portion.share, factor),
     colours: portion.colours.map(colour => ({
-      ...colour,
+      asked: { ...colour.asked, strength: rescaleAmount(colour.asked.strength, factor) },
       carrier: colour.carrier && rescaleCarrier(colour.carrier, factor),
     })),
+  };
+}
+
+function rescaleAmount(strength: WantedStrength, factor: number): WantedStrength {
+  if (strength.by !== 'amount') return strength;
+  const { amount } = strength;
+  return {
+    by: 'amount',
+    amount:
+      amount.measure === 'mass'
+        ? { ...amount, grams: amount.grams * factor }
+        : { ...amount, millilitres: amount.millilitres * factor },
   };
 }
 

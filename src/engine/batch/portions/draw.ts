@@ -1,6 +1,7 @@
+import { strengthInPortion } from '../../dosing/amount-in-portion.ts';
 import { answerDose } from '../../dosing/answer.ts';
 import type { Caution } from '../../dosing/cautions.ts';
-import type { Dose } from '../../dosing/request.ts';
+import type { Dose, DoseAsked } from '../../dosing/request.ts';
 import { practicalSpoons } from '../../quantities/spoons.ts';
 import type { Measures } from '../../quantities/units.ts';
 import type { PlannedColour, PlannedPortion, PlanRequest } from '../request.ts';
@@ -36,14 +37,27 @@ function draw(portion: PlannedPortion, millilitres: number, pot: Pot, measures: 
   }
   const answer = answerDose({
     portion: { measure: 'volume', millilitres, of: 'batter' },
-    colourants: portion.colours.map(({ asked, carrier }) =>
-      carrier === undefined ? asked : { ...asked, carrier: carrier.choice },
-    ),
+    colourants: portion.colours.map(colour => doseAsked(colour, { millilitres, measures })),
     batter: batterOfPot(pot),
     measures,
   });
   const doses = answer.doses.map((dose, at) => withMeasuredCarrier(dose, portion.colours[at]!, measures));
   return { portion, millilitres, doses, cautions: answer.cautions };
+}
+
+/** What `/dose` is asked for a colour in a portion of so many millilitres. */
+function doseAsked(
+  { asked, carrier }: PlannedColour,
+  portion: { readonly millilitres: number; readonly measures: Measures },
+): DoseAsked {
+  const { colourant, gramsPerTeaspoon, premix } = asked;
+  const jar = {
+    colourant,
+    ...(gramsPerTeaspoon !== undefined && { gramsPerTeaspoon }),
+    ...(premix?.by === 'percent' && { pigmentFraction: premix.pigmentShare }),
+  };
+  const dose = { ...asked, strength: strengthInPortion(asked.strength, jar, portion) };
+  return carrier === undefined ? dose : { ...dose, carrier: carrier.choice };
 }
 
 /** A carrier the member measured themselves stands instead of the advised amount. */

@@ -1,10 +1,10 @@
+import { readPart } from '../../colour/reading/mix-text.ts';
 import { refuseNoColour } from '../../hazards/colours/no-colour.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
-import { parseStrength, type Strength, splitStrength } from '../../quantities/strength.ts';
-import type { Measures } from '../../quantities/units.ts';
+import { MEASURES, type Measures } from '../../quantities/units.ts';
 import { refuse } from '../../refusal.ts';
 import { sharesPhrase } from '../../text/amounts/share-phrases.ts';
-import { leadingAmount } from '../leading-amount.ts';
+import { leadingBatter } from '../leading-amount.ts';
 import type { CarrierAsk, ColourAsk, PortionAsk, PortionShare } from '../request.ts';
 import { shown } from '../shown.ts';
 import { parseWetting } from './carrier.ts';
@@ -30,7 +30,8 @@ const SCENTED = /[\s,]*\b(?:scented|with (?:fragrance|scent)|con (?:aroma|perfum
 
 /**
  * Reads the split of a batter: portions apart by `;`, each a share (`2 cups`, `500 ml`, `500 g`, `2 parts`, `25%`,
- * `rest`) and its colours with strength and carrier, as in
+ * `rest`) and its colours with strength and carrier; an amount with a colour (`1/2 tsp`, `2 g`) is that much in the whole portion,
+ * unless it says `per cup`. As in
  * `2 cups ultramarine blue full in 1 Tbsp olive; 500 ml titanium dioxide medium + gold mica pastel in water; rest plain
  * unscented`; also as people say it (`half blue half white`, `60/40 pink and purple`, `4 layers: red, orange, yellow, green`). A carrier after the last colour serves all the colours before it that name none. A label may stand in
  * front (`Sky: 2 cups ...`). English or Spanish. Throws a Refusal: `portion-without-amount`, `portions-many`,
@@ -65,7 +66,7 @@ function readShare(text: string, measures: Measures | undefined): { share: Porti
   const percent = PERCENT.exec(text);
   if (percent)
     return { share: { by: 'percent', percent: positive(percent[1]!, text) }, rest: after(percent) };
-  const head = leadingAmount(text, measures) ?? refuse('portion-without-amount', { text: shown(text) });
+  const head = leadingBatter(text, measures) ?? refuse('portion-without-amount', { text: shown(text) });
   const { amount } = head;
   const share: PortionShare =
     amount.measure === 'volume'
@@ -90,19 +91,8 @@ function readColour(piece: string, measures: Measures | undefined): ColourAsk {
   refuseNoColour(piece);
   const wetted = /^(.+?)\s+(?:in|en)\s+(.+)$/iu.exec(piece);
   const carrier = wetted ? parseWetting(wetted[2]!, measures) : undefined;
-  return { ...nameAndStrength(wetted?.[1] ?? piece), carrier };
-}
-
-const FULL: Strength = { by: 'name', name: 'full' };
-
-/** `gold mica pastel`, `gold mica at 1/4 tsp per cup`, `gold mica 0.5%` (of oils). */
-function nameAndStrength(text: string): { text: string; strength: Strength } {
-  const measured =
-    /^(\p{L}.*?)\s+(?:(?:at|@|a)\s+)?([\d.,][^\p{L}]*(?:%|tsp|teaspoon|cdta|cucharadita|tbsp).*)$/iu;
-  const number = measured.exec(text);
-  if (number) return { text: number[1]!, strength: parseStrength(number[2]!) };
-  const { rest, strength } = splitStrength(text);
-  return { text: rest, strength: strength ?? FULL };
+  const { name, dose } = readPart(wetted?.[1] ?? piece, measures ?? MEASURES.us);
+  return { text: name, strength: dose, carrier };
 }
 
 /** One cup of liquid wets every colour that stands before it and names none; its amount is shared evenly. */

@@ -1,8 +1,13 @@
 import { leadingAmount } from '../../batch/leading-amount.ts';
-import { type Amount, parseAmount } from '../../quantities/amount.ts';
+import { parseAmount } from '../../quantities/amount.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
-import { parseStrength, type Strength, splitStrength } from '../../quantities/strength.ts';
+import {
+  parseStrength,
+  type Strength,
+  splitStrength,
+  type WantedStrength,
+} from '../../quantities/strength.ts';
 import type { Measures } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 
@@ -17,7 +22,7 @@ declare module '../../refusal.ts' {
 /** One colourant of a mix as it is written: an amount is in the whole portion, a strength is whatever the portion. */
 export type WrittenPart = {
   readonly name: string;
-  readonly dose: { readonly by: 'amount'; readonly amount: Amount } | Strength;
+  readonly dose: WantedStrength;
 };
 
 /** More colourants than this in one portion are mud. */
@@ -69,7 +74,8 @@ function joined(pieces: readonly string[], measures: Measures): readonly string[
   return before === '' ? parts : [...parts, before];
 }
 
-function readPart(piece: string, measures: Measures): WrittenPart {
+/** One colourant of a mix, as in {@link parseMix}. Throws its Refusals. */
+export function readPart(piece: string, measures: Measures): WrittenPart {
   const last = doseLast(piece, measures);
   if (last) return last;
   const first = STRENGTH_FIRST.exec(piece);

@@ -83,12 +83,25 @@ type Piece = { readonly share: string | undefined; readonly name: string };
 /** What an amount after these words tells is a carrier or a dose, not a share. */
 const IS_DOSE = /(?:^|\s)(?:in|en|at|@|per|por|with|con|each|cada)\s+(?:an? |una? )?$/iu;
 
+const SPOON_WORDS = 'tsps?|tbsps?|tblsp|teaspoons?|tablespoons?|cdt?as?|cdita|cucharad(?:it)?as?';
+/** A spoonful is what goes into a portion, and no portion. */
+const SPOONFUL = new RegExp(String.raw`^[\d.,/ ]+(?:${SPOON_WORDS})\b`, 'iu');
+const EVERY_CUP = new RegExp(
+  String.raw`(?<=\d ?(?:${SPOON_WORDS})) ?(?:\/|\b(?:per|por|for|para|to)? ?(?:an?|each|every|one|1|the|la|cada|una?)?) ?(?:us )?(?:cups?|tazas?)\b`,
+  'giu',
+);
+/** "1/2 tsp a cup", "1/2 tsp/cup", "media cdta por cada taza": the cup in it is no share. */
+const perCup = (text: string): string => text.replace(EVERY_CUP, ' per cup');
+
+const DOSE_LAST = new RegExp(String.raw`\s[\d.,/ ]+(?:${SPOON_WORDS})(?: per cup)?$`, 'iu');
+
 /** Splits at every share, whatever stands between: `half blue half white`, `teal 50% gray 30%`. */
 function piecesIn(text: string): readonly Piece[] {
   const marks: { at: number; end: number; canonical: string }[] = [];
   for (const { index } of text.matchAll(/(?<![\p{L}\p{N}.,/])[\p{L}\p{N}]/gu)) {
     if (index < (marks.at(-1)?.end ?? 0) || IS_DOSE.test(text.slice(0, index))) continue;
     // "teal 50% grey 30": a figure beside percents is one too.
+    if (SPOONFUL.test(text.slice(index))) continue;
     const share = shareAt(text.slice(index), text.includes('%'));
     if (share) marks.push({ at: index, end: index + share.length, canonical: share.canonical });
   }
@@ -191,7 +204,7 @@ export function layersIn(text: string): readonly string[] | undefined {
  */
 export function sharesPhrase(text: string): string {
   const said = percentsMarked(
-    unitsSaid(spokenAmounts(plainText(text.replaceAll('\n', ';'))))
+    unitsSaid(spokenAmounts(perCup(plainText(text.replaceAll('\n', ';')))))
       .replace(/\b50 50\b/gu, '50/50')
       .replace(/[.\s]+$/u, ''),
   );
@@ -208,7 +221,10 @@ export function sharesPhrase(text: string): string {
   const told = inParts.split(',').map(piece => piece.trim());
   if (told.length > 1 && told.length >= pieces.length && told.every(piece => shareAt(piece) !== undefined))
     return joinedShares(told.flatMap(piece => piecesOrWhole(piece)));
-  if (pieces.length > 1 && pieces.every(({ name }) => name !== '' && !/\d/u.test(name)))
+  if (
+    pieces.length > 1 &&
+    pieces.every(({ name }) => name !== '' && !/\d/u.test(name.replace(DOSE_LAST, '')))
+  )
     return joinedShares(pieces);
   if (pieces.length > 0) return pieces.length === 1 ? settled(inParts) : said;
   const layers = layersIn(said);

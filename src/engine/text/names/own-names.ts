@@ -25,15 +25,18 @@ export function foldName(name: string): string {
     .trim();
 }
 
+/** A folded name by its words alone: quotes, brackets and signs are rarely typed again. Names without words stay as they are. */
+const wordsAlone = (folded: string): string => folded.replace(/[^\p{L}\p{N}\p{M}]+/gu, ' ').trim() || folded;
+
 /** What is typed for a name, folded; longer than any name it is like none, and comparing would take long. */
 const foldTyped = (typed: string): string =>
   foldName(typed.slice(0, 2 * LONGEST_NAME)).slice(0, 2 * LONGEST_NAME);
 
 /** The items whose name is the nearest to what was typed, best first. */
 export function nearestNamed<Item extends Named>(items: readonly Item[], typed: string): readonly Item[] {
-  const folded = foldTyped(typed);
+  const folded = wordsAlone(foldTyped(typed));
   const far = (item: Item) => {
-    const name = foldName(item.name);
+    const name = wordsAlone(foldName(item.name));
     if (name.startsWith(folded)) return 0;
     if (name.includes(` ${folded}`)) return 1;
     // Compared with as much of the name as was typed: people type beginnings.
@@ -57,12 +60,13 @@ const slips = (length: number) => (length < 4 ? 0 : Math.max(1, Math.floor(lengt
  * spelling.
  */
 export function maybeNamed<Item extends Named>(items: readonly Item[], asked: string): readonly Item[] {
-  const folded = foldTyped(asked);
+  const folded = wordsAlone(foldTyped(asked));
   if (folded === '') return [];
-  const starting = items.filter(({ name }) => foldName(name).startsWith(folded));
+  const names = items.map(({ name }) => wordsAlone(foldName(name)));
+  const starting = items.filter((_, at) => names[at]!.startsWith(folded));
   if (starting.length > 0) return starting;
-  const within = items.filter(({ name }) => foldName(name).includes(` ${folded}`));
+  const within = items.filter((_, at) => names[at]!.includes(` ${folded}`));
   if (within.length > 0) return within;
-  const near = byNearness(items.map(item => ({ thing: item, far: distance(folded, foldName(item.name)) })));
+  const near = byNearness(items.map((thing, at) => ({ thing, far: distance(folded, names[at]!) })));
   return allClosest(near, slips(folded.length));
 }

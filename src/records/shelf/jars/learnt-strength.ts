@@ -19,11 +19,19 @@ export function timesItsKind({
   readonly item?: ShelfItem;
 }): number | undefined {
   if (!item) return undefined;
-  const isWhite = colourant.kind === 'white';
   const { learnt } = item.lot;
-  const belief = learnt?.colourant === item.colourant ? learnt?.parameters[isWhite ? 1 : 0] : undefined;
-  const scale = calibrationOf(item)?.scale;
-  const times = belief === undefined ? scale && (isWhite ? scale.s : scale.k) : Math.exp(belief);
-  if (times === undefined || Math.abs(Math.log(times)) < AS_STRONG) return undefined;
+  const [k, s] = (learnt?.colourant === item.colourant && learnt?.parameters) || [];
+  const scale =
+    k === undefined || s === undefined ? calibrationOf(item)?.scale : { k: Math.exp(k), s: Math.exp(s) };
+  return scale && countedTimes(colourant, scale);
+}
+
+/** How strong a jar of that scale over its kind counts, wherever it is told or dosed: see {@link timesItsKind}. */
+export function countedTimes(
+  { kind }: Pick<Colourant, 'kind'>,
+  { k, s }: { readonly k: number; readonly s: number },
+): number | undefined {
+  const times = kind === 'white' ? s : k;
+  if (Math.abs(Math.log(times)) < AS_STRONG) return undefined;
   return Math.min(BELIEVED.most, Math.max(BELIEVED.least, times));
 }

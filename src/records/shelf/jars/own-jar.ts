@@ -1,5 +1,7 @@
+import type { Colourant } from '../../../engine/colourants/colourant.ts';
+import { colourantsNamed } from '../../../engine/colourants/find.ts';
 import { Refusal } from '../../../engine/refusal.ts';
-import { fold } from '../../../engine/text/fold.ts';
+import { fold, foldedWords } from '../../../engine/text/fold.ts';
 import { findItem, listShelf } from '../queries.ts';
 import type { Shelf, ShelfItem } from '../shelf.ts';
 
@@ -7,10 +9,31 @@ import type { Shelf, ShelfItem } from '../shelf.ts';
 export const ownNamed = (own: readonly ShelfItem[], text: string): ShelfItem | undefined =>
   own.find(({ id, name }) => id === text || fold(name) === fold(text));
 
+/**
+ * The one jar that a name of the catalogue means on this shelf: of that colourant, and called by those words or by another
+ * name of it, as "activated charcoal" is charcoal. Undefined where none is, or more than one.
+ */
+export function ownOfKind(
+  own: readonly ShelfItem[],
+  text: string,
+  colourant: Pick<Colourant, 'id'>,
+): ShelfItem | undefined {
+  const asked = foldedWords(text);
+  const fitting = own.filter(item => {
+    if (item.colourant !== colourant.id) return false;
+    const words = new Set(foldedWords(item.name));
+    return (
+      (asked.length > 0 && asked.every(word => words.has(word))) ||
+      colourantsNamed(item.name).some(({ id }) => id === colourant.id)
+    );
+  });
+  return fitting.length === 1 ? fitting[0] : undefined;
+}
+
 type Readings<Found> = {
   readonly byItem: (item: ShelfItem) => Found;
   /** By the catalogue; throws its Refusal. */
-  readonly byText: (text: string) => Found;
+  readonly byText: (text: string) => Found & { readonly colourant?: Colourant | undefined };
   /** Ids of its refusals after which a close spelling on the shelf may still be meant. */
   readonly undecided: ReadonlySet<string>;
   /** Asked before a close spelling is looked for. */
@@ -18,18 +41,21 @@ type Readings<Found> = {
 };
 
 /**
- * What somebody means by a name: their own item by its exact name, else what the catalogue makes of it, else their own
- * item by a close spelling. Throws the catalogue's Refusal when nothing fits.
+ * What somebody means by a name: their own item by its exact name, else what the catalogue makes of it (the one jar of that
+ * colourant that is called so, where there is one), else their own item by a close spelling. Throws the catalogue's Refusal when nothing fits.
  */
 export async function ownElseCatalogue<Found>(
   shelf: Shelf,
   text: string,
   { byItem, byText, undecided, beforeSpelling }: Readings<Found>,
 ): Promise<Found> {
-  const own = ownNamed(await listShelf(shelf), text);
+  const shelved = await listShelf(shelf);
+  const own = ownNamed(shelved, text);
   if (own) return byItem(own);
   try {
-    return byText(text);
+    const found = byText(text);
+    const item = found.colourant && ownOfKind(shelved, text, found.colourant);
+    return item ? byItem(item) : found;
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !undecided.has(refusal.id)) throw refusal;
     beforeSpelling?.(text);

@@ -1,3 +1,4 @@
+import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -25,7 +26,8 @@ export const testBars = {
     `Two jars in one bar would do it in ${v.bars}: ask with mixes. One bad bar then harms two jars.`,
   handIn: (v: { example: string }) =>
     `Cured, hand each in: /calibrate bars ${v.example}. Wait four weeks or more: young bars are darker (common practice).`,
-  handInMixed: (v: { example: string }) => `A bar of two jars names them: bar-1:“${v.example} #……”.`,
+  handInMixed: (v: { example: string }) =>
+    `A bar of two jars names them: bar-1:${quoted(`${v.example} #……`)}.`,
   steps:
     'One batch, one pour, one place to cure: then only the colour differs. Weigh the colourant if you can; level spoons scatter by a tenth.',
   leftOut: (v: { names: string }) => `Not in this plan: ${v.names}. Name jars to choose.`,

@@ -1,12 +1,18 @@
 import type { Carrier } from '../../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../../engine/dosing/cautions.ts';
+import { practicalSpoons } from '../../../engine/quantities/spoons.ts';
 import type { HarmfulLiquid } from '../../../engine/text/names/carrier-name.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 import { quantities } from '../quantities.ts';
 import { dispersion } from './dispersion.ts';
 
-const { teaspoons } = quantities;
+const { teaspoons, measure } = quantities;
+/** The most, in spoons that there are, and none of it more. */
+const inSpoons = (most: number): string => measure(practicalSpoons(most, most));
+/** A need that nobody spoons out, to a quarter of a teaspoon where it is one or more. */
+const about = (needed: number): string =>
+  needed < 1 ? measure(practicalSpoons(needed)) : teaspoons(Math.ceil(needed * 4) / 4);
 const { plain } = numbersIn('en');
 
 type CautionSentences = { readonly [Id in keyof DoseCautions]: (values: DoseCautions[Id]) => string };
@@ -26,8 +32,14 @@ const cautions: CautionSentences = {
     'Gloves and goggles: raw batter burns skin and eyes for a day or two, washing-up included.',
   dust: () =>
     'Don’t breathe the powder: no draught, dust mask on, and powder under the liquid before any power.',
-  'capped-at-ceiling': ({ colourant, askedTeaspoons, ceilingTeaspoons }) =>
-    `You asked for ${teaspoons(askedTeaspoons)} of ${colourant.en}; ${teaspoons(ceilingTeaspoons)} is the most this portion takes, so that is what I give.`,
+  'capped-at-ceiling': ({ colourant, said, askedTeaspoons, ceilingTeaspoons }) => {
+    const most = `${inSpoons(ceilingTeaspoons)} is the most this portion takes, so that is what I give.`;
+    if (said === 'amount') return `You asked for ${teaspoons(askedTeaspoons)} of ${colourant.en}; ${most}`;
+    const needed = `would need about ${about(askedTeaspoons)} of ${colourant.en}`;
+    return said === 'depth-of-weak-jar'
+      ? `Your jar is weak: so deep a colour ${needed}; ${most}`
+      : `So deep a colour ${needed}; ${most}`;
+  },
   'capped-by-law': ({ colourant, law, percent }) =>
     `${law === 'us' ? 'US' : 'EU'} law allows at most ${plain(percent)} % of the finished bar of ${colourant.en}: the dose is held under that.`,
   'percent-of-oils': ({ colourant, percent, oilsGrams }) =>
@@ -37,10 +49,10 @@ const cautions: CautionSentences = {
   'whites-scaled': ({ percent }) =>
     `All white pigments count together and these are too much: each colour is cut to ${percent} % of what you asked.`,
   'coloured-lather': ({ colourant, ceilingTeaspoons }) =>
-    `${colourant.en} above full colour can tint the lather. Never more than ${teaspoons(ceilingTeaspoons)} in this portion.`,
+    `${colourant.en} above full colour can tint the lather. Never more than ${inSpoons(ceilingTeaspoons)} in this portion.`,
   staining: ({ colourant }) => `${colourant.en} stains hands, cloths and counters, wet or dry.`,
   brittle: ({ ceilingTeaspoons }) =>
-    `As little white as does it, never more than ${teaspoons(ceilingTeaspoons)} in this portion: more makes a brittle bar, and heat makes it crackle.`,
+    `As little white as does it, never more than ${inSpoons(ceilingTeaspoons)} in this portion: more makes a brittle bar, and heat makes it crackle.`,
   'stick-blend-thickens': () => 'A stick-blended portion thickens: do it last, or pour it first.',
   'froth-cup-only': () => 'The frother is for the cup. Never put it in batter.',
   'dish-test-first': ({ colourant, carrier }) =>

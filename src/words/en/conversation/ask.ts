@@ -1,5 +1,6 @@
 import type { Job } from '../../../engine/questions/jobs.ts';
 import type { Outside } from '../../../engine/questions/scope.ts';
+import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
@@ -68,7 +69,7 @@ export const ask = {
     help: 'See /help.',
   } satisfies Record<Job, string>,
   mixWithoutTarget: (v: { mix: string }) =>
-    `I can't list every colour these make. Name the colour you want (“how do I make sage”), or see one mix: /preview mix:"${v.mix}".`,
+    `I can't list every colour these make. Name the colour you want (“how do I make sage”), or see one mix: /preview mix:${quoted(v.mix)}.`,
   doubted: {
     headline: 'Fair to ask: I can be wrong. Ask it again with the colour, the amount and the strength.',
     why: 'An answer of half or twice as much mostly hangs on one of these: grams of oils or of batter, another strength, another kind of the same colour, another size of spoon.',

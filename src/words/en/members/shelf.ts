@@ -1,11 +1,15 @@
+import { stockDecimals } from '../../../engine/quantities/stock.ts';
 import { cut } from '../../../engine/text/cut.ts';
+import { quoted as asValue } from '../../../engine/text/lines/option-line.ts';
 import type { LedgerLine, Outcome } from '../../../records/shelf/shelf.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
-const { down, figure, one } = numbersIn('en');
+const { figure, one } = numbersIn('en');
 /** Grams as a scale shows them: no digit that nobody can weigh. */
-const g = (grams: number) => `${down(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
+const g = (grams: number) => `${figure(grams, stockDecimals(grams))} g`;
+/** What is left, half down: with what was taken, half up, it adds up to what was there. Stock is in whole milligrams. */
+const leftG = (grams: number) => g(Math.max(0, grams - 1e-4));
 
 const clip = (name: string) => cut(name, 40);
 const quoted = (names: readonly string[]) => names.map(name => `“${name}”`);
@@ -26,27 +30,27 @@ const dishTests = {
 };
 
 export const shelf = {
-  grams: g,
+  grams: leftG,
   dishTests,
   movements,
   added: (v: { name: string; grams?: number | undefined }) =>
     v.grams === undefined ? `“${v.name}” is on your shelf.` : `${g(v.grams)} of “${v.name}” on your shelf.`,
   used: (v: { name: string; taken: number; left: number }) =>
-    `${g(v.left)} of “${v.name}” left after taking ${g(v.taken)}.`,
+    `${leftG(v.left)} of “${v.name}” left after taking ${g(v.taken)}.`,
   /** On a button of a dose: it has to fit 80 characters. */
   take: (v: { name: string; grams: number }) => `Take ${g(v.grams)} of “${clip(v.name)}” off my shelf`,
   taken: ({ name, change = 0, left = 0 }: Outcome): string => shelf.used({ name, taken: -change, left }),
   restocked: (v: { name: string; put: number; left: number }) =>
-    `${g(v.left)} of “${v.name}” now, ${g(v.put)} of it new.`,
+    `${leftG(v.left)} of “${v.name}” now, ${g(v.put)} of it new.`,
   removed: (v: { name: string }) => `“${v.name}” is off your shelf, with its history.`,
   dishTested: (v: { name: string; result: keyof typeof dishTests }) =>
     `Noted: this lot of “${v.name}” ${dishTests[v.result]}.`,
   weighed: (v: { name: string; grams: number }) =>
     `${g(v.grams)} a level teaspoon of “${v.name}”: doses now use it.`,
   oddSpoon: (v: { name: string; grams: number }) =>
-    `The teaspoon you once weighed of “${v.name}” (${g(v.grams)}) cannot be right, so it is counted as its kind usually weighs. Weigh a level one again: /shelf weigh item:“${v.name}” grams:…`,
+    `The teaspoon you once weighed of “${v.name}” (${g(v.grams)}) cannot be right, so it is counted as its kind usually weighs. Weigh a level one again: /shelf weigh item:${asValue(v.name)} grams:…`,
   lotStarted: (v: { name: string; left?: number | undefined }) =>
-    `New lot of “${v.name}”${v.left === undefined ? '' : `, ${g(v.left)} in all`}. Do its dish test and weigh a level teaspoon: the last lot’s no longer count.`,
+    `New lot of “${v.name}”${v.left === undefined ? '' : `, ${leftG(v.left)} in all`}. Do its dish test and weigh a level teaspoon: the last lot’s no longer count.`,
   lowMarkSet: (v: { name: string; grams: number }) =>
     `I’ll tell you when “${v.name}” is down to ${g(v.grams)}.`,
   ingredientsKept: (v: { name: string }) => `The ingredients of “${v.name}” are noted.`,
@@ -58,10 +62,10 @@ export const shelf = {
   unidentified: (v: { name: string }) =>
     `I don’t know what “${v.name}” is made of: say it with /shelf describe, and I can dose it.`,
   low: (v: { name: string; left: number }) =>
-    v.left === 0 ? `“${v.name}” is used up.` : `Running low: ${g(v.left)} of “${v.name}” left.`,
-  undone: (v: { name: string; left: number }) => `Taken back: ${g(v.left)} of “${v.name}” now.`,
+    v.left === 0 ? `“${v.name}” is used up.` : `Running low: ${leftG(v.left)} of “${v.name}” left.`,
+  undone: (v: { name: string; left: number }) => `Taken back: ${leftG(v.left)} of “${v.name}” now.`,
   takenAlready: (v: { name: string; left?: number | undefined }) =>
-    `Already taken: ${g(v.left ?? 0)} of “${v.name}” left.`,
+    `Already taken: ${leftG(v.left ?? 0)} of “${v.name}” left.`,
   removeSure: (v: { name: string; lines: number }) =>
     `Remove “${v.name}” and the ${v.lines} lines of its history?`,
   removeYes: (v: { name: string }) => `Remove “${clip(v.name)}”`,
@@ -74,8 +78,8 @@ export const shelf = {
     v.label === undefined ? `lot ${v.number}` : `lot ${v.label}`,
   spoon: (v: { grams: number }) => `${g(v.grams)} a level teaspoon`,
   pigment: (v: { percent: number }) => `${one(v.percent)} % pigment`,
-  line: (v: { date: string; action: LedgerLine['action']; change: number; left: number }) =>
-    `${v.date}: ${movements[v.action]} ${g(Math.abs(v.change))}, ${g(v.left)} left`,
+  line: (v: Pick<LedgerLine, 'action' | 'change' | 'left' | 'undoes'> & { date: string }) =>
+    `${v.date}: ${v.undoes ? 'taken back' : movements[v.action]} ${g(Math.abs(v.change))}, ${leftG(v.left)} left`,
 };
 
 export const shelfRefusals: Pick<
@@ -100,7 +104,7 @@ export const shelfRefusals: Pick<
   | 'shelf-undo-not-enough'
 > = {
   'shelf-undo-not-enough': ({ name, left }) =>
-    `Only ${g(left)} of “${name}” left, less than was put there: put it right with /shelf use.`,
+    `Only ${leftG(left)} of “${name}” left, less than was put there: put it right with /shelf use.`,
   'records-not-read': () =>
     'I can’t reach my records just now. Nothing was changed: please try again in a minute.',
   'records-not-saved': () =>
@@ -125,7 +129,7 @@ export const shelfRefusals: Pick<
   'shelf-not-enough': ({ name, left }) =>
     left === 0
       ? `None of “${name}” is left: restock it first.`
-      : `Only ${g(left)} of “${name}” left: take that much or less, or restock it first.`,
+      : `Only ${leftG(left)} of “${name}” left: take that much or less, or restock it first.`,
   'shelf-pigment-unfit': () => 'The pigment in it is more than 0 and at most 100 percent of its weight.',
   'shelf-spoon-unfit': ({ least, most }) =>
     `A level spoon like that holds between ${g(least)} and ${g(most)}: weigh several and divide.`,

@@ -1,3 +1,4 @@
+import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/colour/test-bars.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
@@ -24,7 +25,7 @@ export const testBars: typeof en.testBars = {
     `Con dos botes en una barra bastan ${bars}: pídelo con mixes. Una barra mala daña entonces a dos botes.`,
   handIn: ({ example }) =>
     `Curadas, entrega cada una: /calibrate bars ${example}. Espera cuatro semanas o más: las barras jóvenes son más oscuras (práctica común).`,
-  handInMixed: ({ example }) => `Una barra de dos botes los nombra: bar-1:«${example} #……».`,
+  handInMixed: ({ example }) => `Una barra de dos botes los nombra: bar-1:${quoted(`${example} #……`)}.`,
   steps:
     'Una tanda, un vertido, un mismo lugar de curado: así solo cambia el color. Pesa el colorante si puedes; las cucharas rasas varían una décima parte.',
   leftOut: ({ names }) => `No entran en este plan: ${names}. Nombra botes para elegir.`,

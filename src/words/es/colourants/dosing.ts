@@ -1,12 +1,16 @@
 import type { Carrier } from '../../../engine/colourants/colourant.ts';
 import type { DoseCautions } from '../../../engine/dosing/cautions.ts';
+import { practicalSpoons } from '../../../engine/quantities/spoons.ts';
 import type { HarmfulLiquid } from '../../../engine/text/names/carrier-name.ts';
 import type * as en from '../../en/colourants/dosing.ts';
 import { numbersIn } from '../../numbers.ts';
 import { quantities } from '../quantities.ts';
 import { dispersion } from './dispersion.ts';
 
-const { teaspoons } = quantities;
+const { teaspoons, measure } = quantities;
+const inSpoons = (most: number): string => measure(practicalSpoons(most, most));
+const about = (needed: number): string =>
+  needed < 1 ? measure(practicalSpoons(needed)) : teaspoons(Math.ceil(needed * 4) / 4);
 const { plain } = numbersIn('es');
 const inCarrier = (carrier: Carrier) => dispersion.carriers[carrier];
 
@@ -36,8 +40,14 @@ export const dosing: typeof en.dosing = {
       'Guantes y gafas: la masa cruda quema piel y ojos durante uno o dos días, también al fregar.',
     dust: () =>
       'No respires el polvo: sin corrientes, con mascarilla, y el polvo bajo el líquido antes de encender nada.',
-    'capped-at-ceiling': ({ colourant, askedTeaspoons, ceilingTeaspoons }) =>
-      `Pediste ${teaspoons(askedTeaspoons)} de ${colourant.es}; ${teaspoons(ceilingTeaspoons)} es lo máximo para esta porción, y eso te doy.`,
+    'capped-at-ceiling': ({ colourant, said, askedTeaspoons, ceilingTeaspoons }) => {
+      const most = `${inSpoons(ceilingTeaspoons)} es lo máximo para esta porción, y eso te doy.`;
+      if (said === 'amount') return `Pediste ${teaspoons(askedTeaspoons)} de ${colourant.es}; ${most}`;
+      const needed = `pediría unas ${about(askedTeaspoons)} de ${colourant.es}`;
+      return said === 'depth-of-weak-jar'
+        ? `Tu bote es flojo: un color tan intenso ${needed}; ${most}`
+        : `Un color tan intenso ${needed}; ${most}`;
+    },
     'capped-by-law': ({ colourant, law, percent }) =>
       `La ley de ${law === 'us' ? 'EE. UU.' : 'la UE'} permite como mucho un ${plain(percent)} % de la pastilla de ${colourant.es}: la dosis queda por debajo.`,
     'percent-of-oils': ({ colourant, percent, oilsGrams }) =>
@@ -47,10 +57,10 @@ export const dosing: typeof en.dosing = {
     'whites-scaled': ({ percent }) =>
       `Los pigmentos blancos cuentan juntos y aquí son demasiado: cada color baja al ${percent} % de lo pedido.`,
     'coloured-lather': ({ colourant, ceilingTeaspoons }) =>
-      `${colourant.es} por encima del color pleno puede teñir la espuma. Nunca más de ${teaspoons(ceilingTeaspoons)} en esta porción.`,
+      `${colourant.es} por encima del color pleno puede teñir la espuma. Nunca más de ${inSpoons(ceilingTeaspoons)} en esta porción.`,
     staining: ({ colourant }) => `${colourant.es} mancha manos, paños y encimera, seco o mojado.`,
     brittle: ({ ceilingTeaspoons }) =>
-      `El mínimo blanco que baste, nunca más de ${teaspoons(ceilingTeaspoons)} en esta porción: más hace la barra quebradiza, y el calor la agrieta.`,
+      `El mínimo blanco que baste, nunca más de ${inSpoons(ceilingTeaspoons)} en esta porción: más hace la barra quebradiza, y el calor la agrieta.`,
     'stick-blend-thickens': () =>
       'La porción pasada por batidora espesa: hazla la última, o viértela la primera.',
     'froth-cup-only': () => 'El espumador es para el vaso. Nunca en la masa.',

@@ -1,3 +1,4 @@
+import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/conversation/ask.ts';
 import { numbersIn } from '../../numbers.ts';
 
@@ -63,7 +64,7 @@ export const ask: typeof en.ask = {
     help: 'Mira /help.',
   },
   mixWithoutTarget: ({ mix }) =>
-    `No puedo listar todos los colores que salen de ahí. Dime el color que quieres («cómo hago verde salvia»), o mira una mezcla: /preview mix:"${mix}".`,
+    `No puedo listar todos los colores que salen de ahí. Dime el color que quieres («cómo hago verde salvia»), o mira una mezcla: /preview mix:${quoted(mix)}.`,
   doubted: {
     headline:
       'Haces bien en preguntar: puedo equivocarme. Pregúntalo otra vez con el color, la cantidad y la intensidad.',

@@ -1,10 +1,13 @@
+import { stockDecimals } from '../../../engine/quantities/stock.ts';
 import { cut } from '../../../engine/text/cut.ts';
+import { quoted as asValue } from '../../../engine/text/lines/option-line.ts';
 import type { LedgerLine } from '../../../records/shelf/shelf.ts';
 import type * as en from '../../en/members/shelf.ts';
 import { numbersIn } from '../../numbers.ts';
 
-const { down, figure, one } = numbersIn('es');
-const g = (grams: number) => `${down(grams, grams < 1 ? 3 : grams < 100 ? 2 : 1)} g`;
+const { figure, one } = numbersIn('es');
+const g = (grams: number) => `${figure(grams, stockDecimals(grams))} g`;
+const leftG = (grams: number) => g(Math.max(0, grams - 1e-4));
 
 const clip = (name: string) => cut(name, 40);
 const quoted = (names: readonly string[]) => names.map(name => `«${name}»`);
@@ -24,24 +27,24 @@ const dishTests: typeof en.shelf.dishTests = {
 };
 
 export const shelf: typeof en.shelf = {
-  grams: g,
+  grams: leftG,
   dishTests,
   movements,
   added: ({ name, grams }) =>
     grams === undefined
       ? `«${name}» ya está en tu estantería.`
       : `${g(grams)} de «${name}» en tu estantería.`,
-  used: ({ name, taken, left }) => `Quedan ${g(left)} de «${name}» tras sacar ${g(taken)}.`,
+  used: ({ name, taken, left }) => `Quedan ${leftG(left)} de «${name}» tras sacar ${g(taken)}.`,
   take: ({ name, grams }) => `Sacar ${g(grams)} de «${clip(name)}» de mi estantería`,
   taken: ({ name, change = 0, left = 0 }) => shelf.used({ name, taken: -change, left }),
-  restocked: ({ name, put, left }) => `Ahora hay ${g(left)} de «${name}», ${g(put)} recién puestos.`,
+  restocked: ({ name, put, left }) => `Ahora hay ${leftG(left)} de «${name}», ${g(put)} recién puestos.`,
   removed: ({ name }) => `«${name}» ya no está en tu estantería, ni su historial.`,
   dishTested: ({ name, result }) => `Anotado: este lote de «${name}» ${dishTests[result]}.`,
   weighed: ({ name, grams }) => `${g(grams)} por cucharadita rasa de «${name}»: las dosis ya lo usan.`,
   oddSpoon: ({ name, grams }) =>
-    `La cucharadita que pesaste de «${name}» (${g(grams)}) no puede ser, así que cuenta lo que suele pesar su tipo. Pesa otra vez una rasa: /shelf weigh item:«${name}» grams:…`,
+    `La cucharadita que pesaste de «${name}» (${g(grams)}) no puede ser, así que cuenta lo que suele pesar su tipo. Pesa otra vez una rasa: /shelf weigh item:${asValue(name)} grams:…`,
   lotStarted: ({ name, left }) =>
-    `Lote nuevo de «${name}»${left === undefined ? '' : `, ${g(left)} en total`}. Haz su prueba en el plato y pesa una cucharadita rasa: las del lote anterior ya no valen.`,
+    `Lote nuevo de «${name}»${left === undefined ? '' : `, ${leftG(left)} en total`}. Haz su prueba en el plato y pesa una cucharadita rasa: las del lote anterior ya no valen.`,
   lowMarkSet: ({ name, grams }) => `Te avisaré cuando queden ${g(grams)} de «${name}».`,
   ingredientsKept: ({ name }) => `Anotados los ingredientes de «${name}».`,
   calibrated: ({ name }) => `Este lote de «${name}» está calibrado: las predicciones ya lo usan.`,
@@ -49,9 +52,10 @@ export const shelf: typeof en.shelf = {
   identified: ({ colourant }) => `Lo cuento como ${colourant}. Si no es así, di qué es con /shelf describe.`,
   unidentified: ({ name }) =>
     `No sé de qué está hecho «${name}»: dilo con /shelf describe y podré dosificarlo.`,
-  low: ({ name, left }) => (left === 0 ? `«${name}» se ha acabado.` : `Queda poco: ${g(left)} de «${name}».`),
-  undone: v => `Deshecho: ahora ${g(v.left)} de «${v.name}».`,
-  takenAlready: v => `Ya estaba sacado: quedan ${g(v.left ?? 0)} de «${v.name}».`,
+  low: ({ name, left }) =>
+    left === 0 ? `«${name}» se ha acabado.` : `Queda poco: ${leftG(left)} de «${name}».`,
+  undone: v => `Deshecho: ahora ${leftG(v.left)} de «${v.name}».`,
+  takenAlready: v => `Ya estaba sacado: quedan ${leftG(v.left ?? 0)} de «${v.name}».`,
   removeSure: v => `¿Quitar «${v.name}» y las ${v.lines} líneas de su historial?`,
   removeYes: v => `Quitar «${clip(v.name)}»`,
   repeated: 'Ya lo tenía anotado: nada se ha contado dos veces.',
@@ -61,13 +65,13 @@ export const shelf: typeof en.shelf = {
   lot: ({ number, label }) => (label === undefined ? `lote ${number}` : `lote ${label}`),
   spoon: ({ grams }) => `${g(grams)} por cucharadita rasa`,
   pigment: ({ percent }) => `${one(percent)} % de pigmento`,
-  line: ({ date, action, change, left }) =>
-    `${date}: ${movements[action]} ${g(Math.abs(change))}, quedan ${g(left)}`,
+  line: ({ date, action, change, left, undoes }) =>
+    `${date}: ${undoes ? 'deshecho' : movements[action]} ${g(Math.abs(change))}, quedan ${leftG(left)}`,
 };
 
 export const shelfRefusals: typeof en.shelfRefusals = {
   'shelf-undo-not-enough': ({ name, left }) =>
-    `Solo quedan ${g(left)} de «${name}», menos de lo repuesto: corrígelo con /shelf use.`,
+    `Solo quedan ${leftG(left)} de «${name}», menos de lo repuesto: corrígelo con /shelf use.`,
   'records-not-read': () =>
     'Ahora mismo no llego a mis registros. No se ha cambiado nada: prueba otra vez en un minuto.',
   'records-not-saved': () =>
@@ -92,7 +96,7 @@ export const shelfRefusals: typeof en.shelfRefusals = {
   'shelf-not-enough': ({ name, left }) =>
     left === 0
       ? `No queda «${name}»: repónlo antes.`
-      : `Solo quedan ${g(left)} de «${name}»: saca eso o menos, o repónlo antes.`,
+      : `Solo quedan ${leftG(left)} de «${name}»: saca eso o menos, o repónlo antes.`,
   'shelf-pigment-unfit': () => 'El pigmento que lleva es más de 0 y como mucho el 100 % de su peso.',
   'shelf-spoon-unfit': ({ least, most }) =>
     `Una cucharada rasa así pesa entre ${g(least)} y ${g(most)}: pesa varias y divide.`,
