@@ -190,6 +190,7 @@ async function describe(
     title: named,
     maker: context.asker.name,
     colourants: used.map(({ name }) => name),
+    kinds: [...new Set(used.flatMap(({ colourant }) => colourant ?? []))],
     ...(note?.trim() && { note: note.trim() }),
     ...(madeOn !== undefined && { madeOn }),
     ...(technique && { technique }),

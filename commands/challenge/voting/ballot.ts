@@ -4,7 +4,14 @@ import type { Block, Choice, Reply } from '../../../src/conversation/reply.ts';
 import type { Challenge } from '../../../src/engine/challenges/challenge.ts';
 import type { Chosen } from '../../../src/engine/challenges/voting/voting.ts';
 import type { StoredChallenge } from '../../../src/records/challenges/index.ts';
-import { inTheRunning, type NumberedBar, nameOfBar, numberedBars, numberedName } from '../bars.ts';
+import {
+  colourantsOfBar,
+  inTheRunning,
+  type NumberedBar,
+  nameOfBar,
+  numberedBars,
+  numberedName,
+} from '../bars.ts';
 import { scopeOf } from '../lookup.ts';
 import { barsPicture } from '../pictures.ts';
 
@@ -179,7 +186,7 @@ function ballotChoices(
       items: items.map(bar => ({
         label: numberedName(bar, now, say),
         value: String(bar.number),
-        note: bar.bar.colourants.join(', '),
+        note: colourantsOfBar(bar, now, say).join(', '),
       })),
       least: 1,
       most: method === 'approval' ? items.length : 1,
