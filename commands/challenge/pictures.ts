@@ -126,7 +126,9 @@ export async function resultsPicture(
       rows: shown.map(({ bar, place }, index) => ({
         place,
         name: nameOfBar(bar, now, say),
-        lines: [...linesOf(result, bar, say), colourantsOfBar(bar, now, say).join(', ')].filter(Boolean),
+        lines: [...linesOf(result, bar, known, say), colourantsOfBar(bar, now, say).join(', ')].filter(
+          Boolean,
+        ),
         photo: photos[index],
         pairs: pairsOf(now, bar, result.colour.get(bar.entry)),
       })),
@@ -165,13 +167,18 @@ export function pairsOf(
 }
 
 /** What put a bar in its place; where vote and colour both did, what each of them says of it. */
-function linesOf(result: Result, { entry }: NumberedBar, say: Words): readonly string[] {
-  const placed = placedBy(result, entry, say);
+function linesOf(
+  result: Result,
+  { entry }: NumberedBar,
+  numbers: ReadonlyMap<string, NumberedBar>,
+  say: Words,
+): readonly string[] {
+  const placed = placedBy(result, entry, numbers, say);
   if (result.decidedBy !== 'both') return [placed];
   const measured = result.colour.get(entry);
   const near =
     measured && 'score' in measured ? [say.challengeSteps.nearPalette({ score: measured.score.score })] : [];
-  return [placed, [votedFor(result, entry, say.challengeSteps), ...near].filter(Boolean).join('; ')];
+  return [placed, [votedFor(result, entry, numbers, say), ...near].filter(Boolean).join('; ')];
 }
 
 /** A table of more bars than this is unreadable on a phone; the whole of it is in the answer's text or the export. */

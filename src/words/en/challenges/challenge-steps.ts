@@ -53,6 +53,8 @@ export const challengeSteps = {
       : won === 0
         ? 'every other bar is preferred to it, or as many ballots say so as not'
         : `more ballots prefer it to ${won} of the ${of} others`,
+  aheadOf: (v: { bar: number; ahead: number; behind: number }) =>
+    `${v.ahead} to ${v.behind} against bar ${v.bar}`,
   /** How near a bar measures to the palette, in words; CIEDE2000. */
   nearPalette: (v: { score: number }): string =>
     v.score <= 2

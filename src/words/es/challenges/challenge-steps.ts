@@ -41,6 +41,7 @@ export const challengeSteps: typeof en.challengeSteps = {
       : won === 0
         ? 'se prefieren las otras, o queda a la par con alguna'
         : `más papeletas la prefieren a ${won} de las otras ${of}`,
+  aheadOf: v => `${v.ahead} a ${v.behind} frente a la barra ${v.bar}`,
   nearPalette: v =>
     v.score <= 2
       ? 'la paleta, a simple vista'
