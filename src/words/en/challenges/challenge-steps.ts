@@ -133,6 +133,7 @@ export const challengeSteps = {
   ownLeftOut: 'Your own bar is left out: nobody votes for their own.',
   ranks: (v: { place: number }) => ordinal(v.place),
   chosen: 'yours',
+  countsUntilChosen: 'This ballot counts until you choose a new first place.',
   restShare: 'Bars you leave out share the last place.',
   choose: {
     schulze: ({ place }) => (place === 1 ? 'Which bar do you like best?' : `Your ${ordinal(place)} place`),

@@ -118,6 +118,7 @@ export const challengeSteps: typeof en.challengeSteps = {
   ownLeftOut: 'Tu barra queda fuera: nadie vota la suya.',
   ranks: v => `${v.place}.º`,
   chosen: 'tuya',
+  countsUntilChosen: 'Esta papeleta cuenta hasta que elijas un nuevo primer puesto.',
   restShare: 'Las barras que dejas fuera comparten el último puesto.',
   choose: {
     schulze: ({ place }) => (place === 1 ? '¿Qué barra te gusta más?' : `Tu ${place}.º puesto`),
