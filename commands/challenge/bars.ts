@@ -26,6 +26,15 @@ export const numberedBars = (challenge: StoredChallenge, { entries }: Challenge)
 export const inTheRunning = (bars: readonly NumberedBar[]) =>
   bars.filter(({ state }) => state === 'standing');
 
+/** A member's own bars that a steward took out, with the reason. */
+export const takenOutOf = (
+  bars: readonly NumberedBar[],
+  member: string,
+): readonly { readonly title: string; readonly reason: string }[] =>
+  bars.flatMap(one =>
+    one.by === member && one.state === 'disqualified' ? [{ title: one.bar.title, reason: one.reason }] : [],
+  );
+
 /** False while it is not to be said who made what: until the results, where the terms ask for that. */
 export const makersAreKnown = ({ terms, phase }: Challenge): boolean =>
   !terms.anonymous || phase === 'closed';

@@ -187,6 +187,8 @@ export const challengeSteps = {
 
   bars: (v: { bars: number }) => count(v.bars, 'bar', 'bars'),
   yours: (v: { bar: string }) => `${v.bar} (yours)`,
+  takenOutOfYours: (v: { title: string; reason: string }) =>
+    `Your bar “${v.title}” was taken out by a steward: ${/[.!?…]$/.test(v.reason) ? v.reason : `${v.reason}.`}`,
   listed: (v: { challenges: number }) =>
     v.challenges === 0
       ? 'No challenge yet: a steward opens one with /challenge open.'
@@ -227,6 +229,10 @@ export const challengeStepsRefusals: Pick<RefusalSentences, ChallengeStepReason>
     `No challenge here ${phases[needs[0] ?? 'entering']} now. See /challenge list.`,
   'challenge-which': ({ titles }) =>
     `Which challenge: ${titles.map(title => `“${title}”`).join(', ')}? Name it with the option “challenge”.`,
+  'challenge-title-taken': ({ title }) =>
+    `A challenge “${title}” is running already: give this one another title, or cancel the other first.`,
+  'challenge-bar-taken-out': v =>
+    `${challengeSteps.takenOutOfYours(v)} It keeps its place: no other bar takes it.`,
   'challenge-date-unreadable': ({ text }) => `I can't read “${text}” as a day. Write it like 2026-11-20.`,
   'challenge-entry-unfit': ({ violations }) =>
     violations.map(one => (challenges.violations[one.id] as (v: typeof one) => string)(one)).join(' '),
