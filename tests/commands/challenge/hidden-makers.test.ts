@@ -44,7 +44,7 @@ async function seen(): Promise<{ readonly texts: string; readonly drawn: string 
   const drawn = JSON.stringify(run.mock.calls.map(([name, given]) => [name, given]));
   run.mockRestore();
   const files = shown.flatMap(({ files: all }) => all.filter(({ name }) => /json|csv/.test(name)));
-  const read = await Promise.all(files.map(async file => new TextDecoder().decode(await file.bytes())));
+  const read = files.map(file => new TextDecoder().decode(file.bytes()));
   return { texts: [JSON.stringify(shown), ...read].join('\n'), drawn };
 }
 
