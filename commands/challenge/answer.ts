@@ -12,7 +12,7 @@ import {
   resultAt,
   type StoredChallenge,
 } from '../../src/records/challenges/index.ts';
-import { inTheRunning, numberedBars, numberedName } from './bars.ts';
+import { inTheRunning, numberedBars, numberedName, takenOutOf } from './bars.ts';
 import { chooseToLookAt, scopeOf, settled, zoneOfGroup } from './lookup.ts';
 import { announcementPicture, barsPicture, resultsPicture } from './pictures.ts';
 import { announcementReply, resultsReply } from './view.ts';
@@ -29,7 +29,9 @@ export async function show(asked: Which, context: Context): Promise<Reply> {
   const challenge = await settled(context, await chooseToLookAt(context, asked.challenge, rank));
   const now = asOf(challenge, at);
   const telling = { challenge, now, say };
-  const bars = inTheRunning(numberedBars(challenge, now));
+  const all = numberedBars(challenge, now);
+  const bars = inTheRunning(all);
+  const gone = takenOutOf(all, asker.id);
   const announcement = announcementReply(challenge, now, say);
   const isRules = (block: Block) => block.kind === 'rows' && block.title === say.challenges.rules;
   const list: Block[] =
@@ -57,6 +59,7 @@ export async function show(asked: Which, context: Context): Promise<Reply> {
       })),
     },
     blocks: [
+      ...gone.map(bar => ({ kind: 'text' as const, text: say.challengeSteps.takenOutOfYours(bar) })),
       ...(await announcementPicture(workers, telling)),
       // Where not all fits, the rules fold, not the bars.
       ...announcement.blocks.filter(block => !isRules(block)),

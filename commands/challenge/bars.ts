@@ -1,4 +1,5 @@
 import type { Challenge, EntryState } from '../../src/engine/challenges/challenge.ts';
+import { colourantById, colourants } from '../../src/engine/colourants/catalogue.ts';
 import { type Bar, barOf, type StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
 
@@ -25,6 +26,15 @@ export const numberedBars = (challenge: StoredChallenge, { entries }: Challenge)
 export const inTheRunning = (bars: readonly NumberedBar[]) =>
   bars.filter(({ state }) => state === 'standing');
 
+/** A member's own bars that a steward took out, with the reason. */
+export const takenOutOf = (
+  bars: readonly NumberedBar[],
+  member: string,
+): readonly { readonly title: string; readonly reason: string }[] =>
+  bars.flatMap(one =>
+    one.by === member && one.state === 'disqualified' ? [{ title: one.bar.title, reason: one.reason }] : [],
+  );
+
 /** False while it is not to be said who made what: until the results, where the terms ask for that. */
 export const makersAreKnown = ({ terms, phase }: Challenge): boolean =>
   !terms.anonymous || phase === 'closed';
@@ -33,6 +43,26 @@ export const makersAreKnown = ({ terms, phase }: Challenge): boolean =>
 export function nameOfBar({ bar }: { bar: Bar }, challenge: Challenge, say: Words): string {
   return makersAreKnown(challenge) ? say.challenges.byMaker(bar) : say.challengeSteps.quoted(bar);
 }
+
+/**
+ * What a bar is coloured with as members may know it now. A jar's own name tells whose shelf it stands on: while
+ * makers are hidden a colourant goes by its name in the catalogue, and one that is not there by none.
+ */
+export function colourantsOfBar(
+  { bar }: { bar: Bar },
+  challenge: Challenge,
+  { language }: Words,
+): readonly string[] {
+  if (makersAreKnown(challenge)) return bar.colourants;
+  return [...new Set(kindsOf(bar).flatMap(id => colourantById(id)?.names[language] ?? []))];
+}
+
+/** Of a bar that was kept without its kinds, only what the catalogue calls by the very same name. */
+const kindsOf = (bar: Bar): readonly string[] =>
+  bar.kinds ??
+  colourants
+    .filter(({ names }) => bar.colourants.includes(names.en) || bar.colourants.includes(names.es))
+    .map(({ id }) => id);
 
 /** The same with its number before it. */
 export const numberedName = (bar: NumberedBar, challenge: Challenge, say: Words): string =>

@@ -3,7 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { csv } from '../../src/presenting/csv.ts';
 import { asOf, exportElection, resultAt } from '../../src/records/challenges/index.ts';
 import { requireCountable } from './answer.ts';
-import { numberedBars } from './bars.ts';
+import { colourantsOfBar, makersAreKnown, numberedBars } from './bars.ts';
 import { chooseToLookAt, scopeOf, settled } from './lookup.ts';
 import { placesOf } from './pictures.ts';
 import { resultData } from './view.ts';
@@ -30,7 +30,7 @@ export async function exportChallenge(
   ]);
   const places = new Map(placesOf(result).map(({ entry, place }) => [entry, place]));
   // While votes are cast nobody learns whose bar is whose, stewards included.
-  const hidden = now.terms.anonymous && now.phase !== 'closed';
+  const hidden = !makersAreKnown(now);
   const entries = numberedBars(challenge, now).map(({ number, entry, by, bar, ...state }) => {
     const measured = result.colour.get(entry);
     const score = measured && 'score' in measured ? measured.score : undefined;
@@ -40,7 +40,7 @@ export async function exportChallenge(
       member: hidden ? undefined : by,
       title: bar.title,
       maker: hidden ? undefined : bar.maker,
-      colourants: bar.colourants,
+      colourants: colourantsOfBar({ bar }, now, say),
       state: state.state,
       ...(state.state === 'disqualified' && { reason: state.reason }),
       place: places.get(entry),

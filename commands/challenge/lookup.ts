@@ -18,6 +18,8 @@ declare module '../../src/engine/refusal.ts' {
   interface Reasons {
     'challenge-none-such': { readonly needs: readonly Phase[] };
     'challenge-which': { readonly titles: readonly string[] };
+    'challenge-bar-taken-out': { readonly title: string; readonly reason: string };
+    'challenge-title-taken': { readonly title: string };
   }
 }
 
@@ -39,27 +41,31 @@ const fold = (text: string) => unaccented(text).trim();
 
 const titleOf = (challenge: StoredChallenge, { at }: Context) => asOf(challenge, at).terms.title;
 
+const OVER: ReadonlySet<Phase> = new Set(['closed', 'cancelled']);
+
+/** Refuses a title under which another challenge is still running: nobody could tell the two apart. */
+export async function requireOtherTitle(title: string, id: string, context: Context): Promise<void> {
+  const all = await listChallenges(scopeOf(context));
+  const taken = all.some(one => {
+    const now = asOf(one, context.at);
+    return one.id !== id && !OVER.has(now.phase) && fold(now.terms.title) === fold(title);
+  });
+  if (taken) refuse('challenge-title-taken', { title });
+}
+
 /**
- * The challenge that is meant: by its id or its title; without either the one that is in one of these phases. Refuses
- * when there is none, or more than one.
+ * The challenge that is meant: by its id or its title; without either the one that is in one of these phases. Of one
+ * title, the one that can be acted on comes before one that only runs, and that before what is over. Refuses when
+ * there is none, or more than one.
  */
 export async function chooseChallenge(
   context: Context,
   asked: string | undefined,
   phases: readonly Phase[],
 ): Promise<StoredChallenge> {
-  const scope = scopeOf(context);
-  if (asked !== undefined && /^\d+$/.test(asked)) {
-    const found = await readChallenge(scope, asked);
-    if (found) return found;
-  }
-  const all = await listChallenges(scope);
-  if (asked !== undefined) {
-    const wanted = fold(asked);
-    const exact = all.find(one => fold(titleOf(one, context)) === wanted);
-    const found = exact ?? all.find(one => fold(titleOf(one, context)).includes(wanted));
-    return found ?? refuse('challenge-unknown', { id: asked });
-  }
+  if (asked !== undefined)
+    return named(context, asked, phase => (phases.includes(phase) ? 0 : OVER.has(phase) ? 2 : 1));
+  const all = await listChallenges(scopeOf(context));
   const fitting = all.filter(one => phases.includes(asOf(one, context.at).phase));
   const [only] = fitting;
   if (fitting.length > 1)
@@ -73,10 +79,31 @@ export async function chooseToLookAt(
   asked: string | undefined,
   rank: (phase: Phase) => number,
 ): Promise<StoredChallenge> {
-  if (asked !== undefined) return chooseChallenge(context, asked, []);
-  const all = await listChallenges(scopeOf(context));
-  const [best] = [...all].sort((a, b) => rank(asOf(a, context.at).phase) - rank(asOf(b, context.at).phase));
+  if (asked !== undefined) return named(context, asked, rank);
+  const [best] = await ranked(context, rank);
   return best ?? refuse('challenge-none-such', { needs: ['entering'] });
+}
+
+/** The challenges of the group by the rank of their phases, the newest first among equals. */
+async function ranked(context: Context, rank: (phase: Phase) => number): Promise<readonly StoredChallenge[]> {
+  const all = await listChallenges(scopeOf(context));
+  return [...all].sort((a, b) => rank(asOf(a, context.at).phase) - rank(asOf(b, context.at).phase));
+}
+
+/** By its id or its title. Throws a Refusal `challenge-unknown`. */
+async function named(
+  context: Context,
+  asked: string,
+  rank: (phase: Phase) => number,
+): Promise<StoredChallenge> {
+  const byId = /^\d+$/.test(asked) ? await readChallenge(scopeOf(context), asked) : undefined;
+  if (byId) return byId;
+  const all = await ranked(context, rank);
+  const wanted = fold(asked);
+  const found =
+    all.find(one => fold(titleOf(one, context)) === wanted) ??
+    all.find(one => fold(titleOf(one, context)).includes(wanted));
+  return found ?? refuse('challenge-unknown', { id: asked });
 }
 
 /** Closes a challenge whose time was over when this was asked, where nobody else has; and reads it as it is now. */

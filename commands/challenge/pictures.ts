@@ -7,7 +7,14 @@ import { photosOf } from '../../src/records/challenges/entries.ts';
 import type { ChallengeScope, StoredChallenge } from '../../src/records/challenges/queries.ts';
 import type { Words } from '../../src/words/index.ts';
 import { withoutMarks } from '../../src/words/marks.ts';
-import { inTheRunning, makersAreKnown, type NumberedBar, nameOfBar, numberedBars } from './bars.ts';
+import {
+  colourantsOfBar,
+  inTheRunning,
+  makersAreKnown,
+  type NumberedBar,
+  nameOfBar,
+  numberedBars,
+} from './bars.ts';
 import { placedBy, votedFor } from './placing.ts';
 import { rulesOf } from './rules.ts';
 
@@ -84,7 +91,7 @@ export async function barsPicture(
         number,
         mark: ballot?.marks.get(entry),
         name: bar.title,
-        below: makersAreKnown(now) ? bar.maker : bar.colourants.join(', '),
+        below: makersAreKnown(now) ? bar.maker : colourantsOfBar({ bar }, now, say).join(', '),
         photo: photos[index],
       })),
     },
@@ -119,7 +126,9 @@ export async function resultsPicture(
       rows: shown.map(({ bar, place }, index) => ({
         place,
         name: nameOfBar(bar, now, say),
-        lines: [...linesOf(result, bar, say), bar.bar.colourants.join(', ')].filter(Boolean),
+        lines: [...linesOf(result, bar, known, say), colourantsOfBar(bar, now, say).join(', ')].filter(
+          Boolean,
+        ),
         photo: photos[index],
         pairs: pairsOf(now, bar, result.colour.get(bar.entry)),
       })),
@@ -158,13 +167,18 @@ export function pairsOf(
 }
 
 /** What put a bar in its place; where vote and colour both did, what each of them says of it. */
-function linesOf(result: Result, { entry }: NumberedBar, say: Words): readonly string[] {
-  const placed = placedBy(result, entry, say);
+function linesOf(
+  result: Result,
+  { entry }: NumberedBar,
+  numbers: ReadonlyMap<string, NumberedBar>,
+  say: Words,
+): readonly string[] {
+  const placed = placedBy(result, entry, numbers, say);
   if (result.decidedBy !== 'both') return [placed];
   const measured = result.colour.get(entry);
   const near =
     measured && 'score' in measured ? [say.challengeSteps.nearPalette({ score: measured.score.score })] : [];
-  return [placed, [votedFor(result, entry, say.challengeSteps), ...near].filter(Boolean).join('; ')];
+  return [placed, [votedFor(result, entry, numbers, say), ...near].filter(Boolean).join('; ')];
 }
 
 /** A table of more bars than this is unreadable on a phone; the whole of it is in the answer's text or the export. */

@@ -120,7 +120,7 @@ function placeRows(
       const bar = bars.get(entry);
       if (!bar) continue;
       const shared = tied.length > 1 ? `${place}=` : String(place);
-      const why = placedBy(result, entry, say);
+      const why = placedBy(result, entry, bars, say);
       rows.push(words.placed({ place: shared, bar: nameOfBar(bar, now, say), number: bar.number, why }));
     }
     place += tied.length;

@@ -1,5 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Next, Reply } from '../../src/conversation/reply.ts';
+import type { Choice as Button, Next, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { MatchAnswer } from '../../src/engine/colour/matching/match.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
@@ -18,12 +18,16 @@ import {
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
 import { cheapestHolding } from '../../src/presenting/cost.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
-import { keepRecentMatch, type MatchAsked, type RecentRecipe } from '../../src/records/matches/index.ts';
+import {
+  keepRecentMatch,
+  type MatchAsked,
+  type RecentMatch,
+  type RecentRecipe,
+} from '../../src/records/matches/index.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { buyBlocks, toBuy } from './buy.ts';
 import { matchCard } from './card.ts';
 import { matchData } from './data.ts';
-import { matchChoices } from './follow-ups.ts';
 import { type MatchView, matchBlocks, matchCautions, matchHeadline } from './view.ts';
 
 /** Recipes that are looked through for the cheapest, and told to programs. */
@@ -34,8 +38,20 @@ const SHOWN = 3;
 /** A recipe this much farther off than the best (CIEDE2000) is no choice but another colour. */
 const MUCH_WORSE = 5;
 
+/** Who a match is told to, and what they can do with its recipes. */
+export type MatchTold = {
+  /** What the shelf holds and what jars cost is told to nobody but their owner. */
+  readonly to: 'its-maker' | 'everyone';
+  readonly choices: (recipes: RecentMatch['recipes']) => readonly Button[];
+};
+
 /** The recipes for a colour, in the worker pool, with their picture and what can be done with them. */
-export async function matchReply(target: Lab, asked: MatchAsked, context: Context): Promise<Reply> {
+export async function makeMatch(
+  target: Lab,
+  asked: MatchAsked,
+  { to, choices }: MatchTold,
+  context: Context,
+): Promise<Reply> {
   const { store, asker, shelf, workers, say, idempotencyKey, change } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const millilitres = portionMillilitres(parsePortion(asked.portion, measures), TYPICAL_BATTER);
@@ -60,7 +76,9 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     },
     owner,
   );
-  const all = recipesOf(answer, choice.usable, measures);
+  const own = to === 'its-maker';
+  const found = recipesOf(answer, choice.usable, measures);
+  const all = own ? found : found.map(withoutStock);
   const recipes = all.slice(0, TOLD);
   const best = recipes[0]?.deltaE ?? 0;
   const shown = recipes.slice(0, SHOWN).filter(({ deltaE }) => deltaE <= best + MUCH_WORSE);
@@ -75,17 +93,19 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     recipes,
     shown,
     cheapest: cheapestHolding(all),
-    unidentified: choice.unidentified,
+    unidentified: own ? choice.unidentified : [],
+    tellsStock: own,
     say,
   };
-  await keepRecentMatch(
-    shelf,
-    idempotencyKey,
-    { asked, colours: [], recipes: shown.map(recentOf) },
-    change.at,
-  );
+  if (own)
+    await keepRecentMatch(
+      shelf,
+      idempotencyKey,
+      { asked, target, colours: [], recipes: shown.map(recentOf) },
+      change.at,
+    );
   const buying =
-    from === 'shelf'
+    own && from === 'shelf'
       ? await toBuy(target, { own: choice.usable, soap, answer, measures }, context)
       : undefined;
   const card = shown.length > 0 ? [await picture(view, context)] : [];
@@ -95,9 +115,10 @@ export async function matchReply(target: Lab, asked: MatchAsked, context: Contex
     headline: matchHeadline(view),
     data: { ...matchData(view), ...(buying && { buy: buying }) },
     blocks: matchBlocks(view, card, buy),
-    cautions: matchCautions(view),
-    choices: matchChoices(idempotencyKey, { asked, recipes: shown.map(recentOf) }, say),
-    next: buyNext(view),
+    // Its maker reads how to handle it with the dose; others have no button that leads there.
+    cautions: [...matchCautions(view), ...(own ? [] : [{ id: 'gloves', text: say.challengeSteps.gloves }])],
+    choices: choices(shown.map(recentOf)),
+    ...(own && { next: buyNext(view) }),
     most: MOST_WORDS,
   };
 }
@@ -115,6 +136,19 @@ const buyNext = ({ from, target, asked, say }: MatchView): readonly Next[] =>
           line: lineOf('match', { target: target.hex, portion: asked.portion, from: 'catalogue' }),
         },
       ];
+
+/** A recipe as others may know it: by the names of its jars, not by what is in them or what they cost. */
+const withoutStock = (recipe: Recipe): Recipe => ({
+  ...recipe,
+  takeable: false,
+  doses: recipe.doses.map(dose => {
+    const { item, ...jar } = dose.jar;
+    if (!item) return dose;
+    const { price: _price, ...known } = item;
+    const stock = { ...item.stock, grams: undefined };
+    return { ...dose, short: 0, jar: { ...jar, item: { ...known, stock } } };
+  }),
+});
 
 async function picture(view: MatchView, { workers, asker }: Context) {
   const { card, alt } = matchCard(view);

@@ -4,8 +4,8 @@ import { choice, picture, text, whole, yesNo } from '../../src/conversation/opti
 import { refuse } from '../../src/engine/refusal.ts';
 import { readColour } from '../../src/engine/text/colours/colour-name.ts';
 import { suggestBases } from '../../src/presenting/colour/suggest.ts';
-import { matchReply, targetOf } from './answer.ts';
-import { matchFollowUps } from './follow-ups.ts';
+import { targetOf } from './answer.ts';
+import { matchFollowUps, matchReply } from './follow-ups.ts';
 import { matchPhoto, matchPhotoFollowUps } from './photo.ts';
 
 declare module '../../src/engine/refusal.ts' {

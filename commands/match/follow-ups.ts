@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { followUp, type SeenBy } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
+import type { Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
@@ -25,6 +26,7 @@ import { findItem, pressedAgain, useItems } from '../../src/records/shelf/index.
 import { type Jar, jarOf, knownOf } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
 import { undoChoice } from '../shelf/follow-ups.ts';
+import { makeMatch } from './answer.ts';
 
 const recipeId = { match: z.string(), recipe: z.string().transform(Number) };
 
@@ -110,8 +112,29 @@ async function howToDose(args: { match: string; recipe: number }, context: Conte
 
 const dose = followUp({ seenBy: seenIn, args: shownRecipe, answer: howToDose });
 
-/** The same for everybody, once its maker wants to show it. */
-const show = followUp({ seenBy: 'group', args: recipeId, answer: howToDose });
+/** A colour's recipes for whoever asked, with all that can be done with them. */
+export const matchReply = (target: Lab, asked: MatchAsked, context: Context): Promise<Reply> =>
+  makeMatch(
+    target,
+    asked,
+    {
+      to: 'its-maker',
+      choices: recipes => matchChoices(context.idempotencyKey, { asked, recipes }, context.say),
+    },
+    context,
+  );
+
+/** The same for everybody, once its maker wants to show it; what only its maker could press is not under it. */
+const show = followUp({
+  seenBy: 'group',
+  pace: 'slow',
+  args: recipeId,
+  async answer(args, context) {
+    const { asked, target } = await recentMatchOf(context.shelf, args.match);
+    if (!target) return refuse('match-forgotten', {});
+    return makeMatch(target, asked, { to: 'everyone', choices: () => [] }, context);
+  },
+});
 
 async function jarOfDose(
   { item, colourant: id }: RecentRecipe['doses'][number],

@@ -7,8 +7,7 @@ import { nearestWord } from '../../src/engine/colour/reading/plain-words.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { capital, whole } from '../../src/presenting/colour/view.ts';
 import { keepRecentMatch, type MatchAsked, recentMatchOf } from '../../src/records/matches/index.ts';
-import { matchReply } from './answer.ts';
-import { seenIn, seenOf } from './follow-ups.ts';
+import { matchReply, seenIn, seenOf } from './follow-ups.ts';
 
 /** Which of a photo's colours is wanted: the number comes from a menu, which nobody signed. */
 const pick = followUp({

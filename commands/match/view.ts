@@ -38,6 +38,8 @@ export type MatchView = {
   /** The cheapest recipe that holds, where prices are known. */
   readonly cheapest: ReturnType<typeof cheapestHolding>;
   readonly unidentified: readonly string[];
+  /** Whether it is said what stands on the shelf. */
+  readonly tellsStock: boolean;
   readonly say: Words;
 };
 
@@ -87,7 +89,7 @@ export function matchBlocks(
     ),
     {
       kind: 'measures',
-      measures: [...best.doses.map(dose => doseMeasure(dose, say)), ...sums(best, say)],
+      measures: [...best.doses.map(dose => doseMeasure(dose, view)), ...sums(best, say)],
       fold: 'numbers',
     },
     ...card,
@@ -121,10 +123,10 @@ const faceMeasures = (best: Recipe, { answer, say }: MatchView): readonly Measur
   ...sums(best, say).slice(0, 1),
 ];
 
-function doseMeasure(dose: RecipeDose, say: Words): Measure {
+function doseMeasure(dose: RecipeDose, { say, tellsStock }: MatchView): Measure {
   const { jar, spoons, offShelfGrams } = dose;
   const grams = say.match.gramsOf({ grams: rough(offShelfGrams) });
-  const stock = stockView(dose, say);
+  const stock = tellsStock ? stockView(dose, say) : '';
   return {
     label: knownAs(jar, say),
     value: `${say.quantities.measure({ spoons })}, ${grams}`,

@@ -11,6 +11,7 @@ import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { type KeptPlan, keepRecentPlan, type Use } from '../../src/records/recipes/index.ts';
 import { type PlanRead, readKept } from '../../src/records/recipes/kept-plan.ts';
 import type { Jar } from '../../src/records/shelf/jars/jar.ts';
+import { requireNames } from './additives-named.ts';
 import { lyeCautions, MOST_PLAN_WORDS, planBlocks, planSteps } from './blocks.ts';
 import { cardOf, portionHexes } from './card.ts';
 import { costBlocks, costData, costOfPlan } from './cost.ts';
@@ -89,6 +90,7 @@ async function viewOf(
   { lesson: ask }: Pick<Asking, 'lesson'>,
   { store, asker, shelf, workers, say, group }: Context,
 ): Promise<{ readonly view: PlanView; readonly lesson: ClassPlan | undefined }> {
+  requireNames(plan.written.additives);
   const wishes = await preferencesOf(store, asker.id);
   const kept = await readKept(plan, shelf, kitchenOf(wishes));
   // A plan that names no scale is weighed on the member's own.

@@ -4,9 +4,11 @@ import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import type { KeptPlan } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
+import { requireNames } from './additives-named.ts';
 
-/** True where a colour of the plan comes from a jar on the asker's shelf. Throws the Refusals of `readKept`. */
+/** True where a colour of the plan comes from a jar on the asker's shelf. Throws as `requireNames` and `readKept` do. */
 export async function planNamesJar(plan: KeptPlan, { shelf }: Context): Promise<boolean> {
+  requireNames(plan.written.additives);
   const { jars } = await readKept(plan, shelf, MEASURES[plan.spoons]);
   return jars.flat().some(({ item }) => item !== undefined);
 }

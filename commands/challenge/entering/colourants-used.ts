@@ -1,7 +1,8 @@
 import type { Suggestion } from '../../../src/conversation/command.ts';
 import type { Context } from '../../../src/conversation/context.ts';
+import type { Terms } from '../../../src/engine/challenges/terms.ts';
 import { completeColourants } from '../../../src/engine/colourants/complete.ts';
-import { refuse } from '../../../src/engine/refusal.ts';
+import { Refusal, refuse } from '../../../src/engine/refusal.ts';
 import { fold } from '../../../src/engine/text/fold.ts';
 import { listShelf } from '../../../src/records/shelf/index.ts';
 import { findJar } from '../../../src/records/shelf/jars/jar.ts';
@@ -19,11 +20,23 @@ export type Used = {
   readonly onShelf: boolean;
 };
 
+/** Refusals of a name that is only not known; what must not go into soap stays refused. */
+const UNKNOWN: ReadonlySet<string> = new Set([
+  'colourant-unknown',
+  'colourant-ambiguous',
+  'jar-unidentified',
+]);
+
 /**
  * Reads `Evening sky, titanium dioxide`: jars of the member's own shelf by their names, else colourants of the
- * catalogue. A kind of which they keep a jar counts as theirs. Refuses names nobody knows, and none at all.
+ * catalogue. A kind of which they keep a jar counts as theirs. A name that nobody knows is taken as it is written
+ * where any colourants are allowed, and refused where a rule hangs on what it is; none at all is refused.
  */
-export async function readUsed(text: string, { shelf, say }: Context): Promise<readonly Used[]> {
+export async function readUsed(
+  text: string,
+  { constraint }: Pick<Terms, 'constraint'>,
+  { shelf, say }: Context,
+): Promise<readonly Used[]> {
   const names = text
     .split(/[,;\n]/)
     .map(name => name.trim())
@@ -34,7 +47,13 @@ export async function readUsed(text: string, { shelf, say }: Context): Promise<r
     names.map(async (name): Promise<Used> => {
       const kept = own.find(item => fold(item.name) === fold(name));
       if (kept) return { name: kept.name, colourant: kept.colourant, onShelf: true };
-      const { colourant, item } = await findJar(shelf, name);
+      const found = await findJar(shelf, name).catch((refusal: unknown) => {
+        const asWritten = constraint === 'none' && refusal instanceof Refusal && UNKNOWN.has(refusal.id);
+        if (asWritten) return undefined;
+        throw refusal;
+      });
+      if (!found) return { name, onShelf: false };
+      const { colourant, item } = found;
       const onShelf = item !== undefined || own.some(one => one.colourant === colourant.id);
       return { name: item?.name ?? colourant.names[say.language], colourant: colourant.id, onShelf };
     }),

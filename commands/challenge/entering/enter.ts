@@ -18,7 +18,7 @@ import {
   withdrawBar,
 } from '../../../src/records/challenges/index.ts';
 import { noteShelf } from '../../../src/records/group-shelves.ts';
-import { inTheRunning, type NumberedBar, numberedBars } from '../bars.ts';
+import { inTheRunning, type NumberedBar, numberedBars, takenOutOf } from '../bars.ts';
 import { chooseChallenge, madeBy, scopeOf } from '../lookup.ts';
 import { readDate } from '../opening/terms.ts';
 import { readUsed, type Used } from './colourants-used.ts';
@@ -54,7 +54,8 @@ const shown = (done: EntryDone, context: Context): Promise<Reply> => enteredRepl
 export async function enter(asked: EnterAsked, context: Context): Promise<Reply> {
   const challenge = await chooseChallenge(context, asked.challenge, ['entering']);
   const now = entering(challenge, context);
-  const used = await readUsed(asked.colourants, context);
+  requireRoom(challenge, now, context);
+  const used = await readUsed(asked.colourants, now.terms, context);
   const described = await describe({ ...asked, used }, now, context);
   const photo = await keptPhoto(asked.photo, context);
   const bar = await measured(described, { photo: photo.bytes, used }, context);
@@ -74,7 +75,7 @@ export async function replace(asked: ReplaceAsked, context: Context): Promise<Re
   const challenge = await chooseChallenge(context, asked.challenge, ['entering']);
   const now = entering(challenge, context);
   const old = ownEntry(challenge, now, asked.entry, context);
-  const used = await readUsed(asked.colourants ?? old.bar.colourants.join(', '), context);
+  const used = await readUsed(asked.colourants ?? old.bar.colourants.join(', '), now.terms, context);
   const said = {
     title: asked.title ?? old.bar.title,
     note: asked.note ?? old.bar.note,
@@ -102,7 +103,7 @@ export async function measureAgain(
   const old = numberedBars(challenge, now).find(bar => bar.entry === entry && bar.by === context.asker.id);
   if (!old) return refuse('challenge-entry-unknown', { entry });
   const photo = await photoOf(challenge, old, context);
-  const used = await readUsed(old.bar.colourants.join(', '), context);
+  const used = await readUsed(old.bar.colourants.join(', '), now.terms, context);
   const { region: _before, ...described } = old.bar;
   const bar = await measured(described, { photo, used, part }, context);
   await replaceBar(scopeOf(context), id, { entry, bar, photo }, madeBy(context));
@@ -152,7 +153,18 @@ function ownEntry(
     refuse('challenge-entry-unknown', { entry: String(number) });
   if (found.length > 1)
     refuse('challenge-entry-which', { entries: found.map(bar => `${bar.number}: ${bar.bar.title}`) });
-  return found[0] ?? refuse('challenge-entry-none', {});
+  const [gone] = takenOutOf(numberedBars(challenge, now), asker.id);
+  return found[0] ?? (gone ? refuse('challenge-bar-taken-out', gone) : refuse('challenge-entry-none', {}));
+}
+
+/** Refuses another bar of a member whose last place is that of a bar that was taken out. */
+function requireRoom(challenge: StoredChallenge, now: Challenge, { asker }: Context): void {
+  const bars = numberedBars(challenge, now);
+  const gone = takenOutOf(bars, asker.id);
+  const mine = inTheRunning(bars).filter(({ by }) => by === asker.id).length;
+  const [first] = gone;
+  if (first && mine < now.terms.entriesPerMember && mine + gone.length >= now.terms.entriesPerMember)
+    refuse('challenge-bar-taken-out', first);
 }
 
 type EntryText = {
@@ -190,6 +202,7 @@ async function describe(
     title: named,
     maker: context.asker.name,
     colourants: used.map(({ name }) => name),
+    kinds: [...new Set(used.flatMap(({ colourant }) => colourant ?? []))],
     ...(note?.trim() && { note: note.trim() }),
     ...(madeOn !== undefined && { madeOn }),
     ...(technique && { technique }),

@@ -8,7 +8,7 @@ import { challengeAt } from '../../../src/engine/challenges/challenge.ts';
 import type { Fixed } from '../../../src/engine/challenges/wall-time.ts';
 import { openChallenge, requireChallenge } from '../../../src/records/challenges/index.ts';
 import { groupSettings } from '../../../src/records/group.ts';
-import { madeBySteward, scopeOf } from '../lookup.ts';
+import { madeBySteward, requireOtherTitle, scopeOf } from '../lookup.ts';
 import { announcementPicture } from '../pictures.ts';
 import { announcementReply } from '../view.ts';
 import { type OpenAsked, readTerms } from './terms.ts';
@@ -18,6 +18,7 @@ export async function open(asked: OpenAsked, context: Context): Promise<Reply | 
   if (Object.keys(asked).length === 0) return openForm(context);
   const { terms, shifted } = await readTerms(asked, context);
   const made = madeBySteward(context);
+  await requireOtherTitle(terms.title, made.id, context);
   const { language } = context;
   const channel = asked.channel?.id ?? context.channel ?? '';
   const { id } = await openChallenge(scopeOf(context), { terms, channel, language }, made);

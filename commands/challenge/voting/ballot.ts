@@ -4,7 +4,14 @@ import type { Block, Choice, Reply } from '../../../src/conversation/reply.ts';
 import type { Challenge } from '../../../src/engine/challenges/challenge.ts';
 import type { Chosen } from '../../../src/engine/challenges/voting/voting.ts';
 import type { StoredChallenge } from '../../../src/records/challenges/index.ts';
-import { inTheRunning, type NumberedBar, nameOfBar, numberedBars, numberedName } from '../bars.ts';
+import {
+  colourantsOfBar,
+  inTheRunning,
+  type NumberedBar,
+  nameOfBar,
+  numberedBars,
+  numberedName,
+} from '../bars.ts';
 import { scopeOf } from '../lookup.ts';
 import { barsPicture } from '../pictures.ts';
 
@@ -83,6 +90,7 @@ export async function ballotReply(
   const notes = [
     ...(ownLeftOut || bars.some(({ by }) => by === context.asker.id) ? [steps.ownLeftOut] : []),
     ...(terms.method === 'schulze' && count > 0 && count < others.length ? [steps.restShare] : []),
+    ...(step && terms.method === 'schulze' && step.depth < ranks.length ? [steps.countsUntilChosen] : []),
     ...(step ? [steps.changeUntil({ until: say.challenges.moment(terms.votesUntil, terms.zone) })] : []),
   ];
   const blocks: Block[] = [];
@@ -91,9 +99,8 @@ export async function ballotReply(
       kind: 'rows',
       rows:
         terms.method === 'schulze'
-          ? ranks.map(tied => tied.map(nameOf).join(' = '))
+          ? ranks.map((tied, at) => `${placeOf(ranks, at)}. ${tied.map(nameOf).join(' = ')}`)
           : ranks.flat().map(nameOf),
-      numbered: terms.method === 'schulze',
     });
   blocks.push({ kind: 'text', text: notes.join('\n') });
   if (step && !written) {
@@ -131,6 +138,10 @@ export async function ballotReply(
   };
 }
 
+/** The place of a rank: those tied share one, and as many after it stay free. */
+const placeOf = (ranks: Chosen, rank: number): number =>
+  1 + ranks.slice(0, rank).reduce((above, tied) => above + tied.length, 0);
+
 /** What a voter gave each bar: its rank, or that it was chosen. */
 function marksOf(
   ranks: Chosen,
@@ -140,7 +151,8 @@ function marksOf(
   return new Map(
     ranks.flatMap((tied, at) =>
       tied.map(
-        entry => [entry, method === 'schulze' ? steps.ranks({ place: at + 1 }) : steps.chosen] as const,
+        entry =>
+          [entry, method === 'schulze' ? steps.ranks({ place: placeOf(ranks, at) }) : steps.chosen] as const,
       ),
     ),
   );
@@ -174,12 +186,12 @@ function ballotChoices(
     choices.push({
       kind: 'menu',
       label: step.tie
-        ? steps.sharePlace({ place: step.depth })
-        : steps.choose[method]({ place: step.depth + 1 }),
+        ? steps.sharePlace({ place: placeOf(ranks, step.depth - 1) })
+        : steps.choose[method]({ place: placeOf(ranks, step.depth) }),
       items: items.map(bar => ({
         label: numberedName(bar, now, say),
         value: String(bar.number),
-        note: bar.bar.colourants.join(', '),
+        note: colourantsOfBar(bar, now, say).join(', '),
       })),
       least: 1,
       most: method === 'approval' ? items.length : 1,
@@ -190,7 +202,8 @@ function ballotChoices(
   const pages = Math.ceil(left.length / pageSize);
   if (pages > 1) button(steps.moreBars, { page: (step.page + 1) % pages });
   if (ranked && step.depth > 0) {
-    if (items.length > 0 && !step.tie) button(steps.tieNext({ place: step.depth }), { tie: true, page: 0 });
+    if (items.length > 0 && !step.tie)
+      button(steps.tieNext({ place: placeOf(ranks, step.depth - 1) }), { tie: true, page: 0 });
     button(steps.startAgain, { depth: 0, tie: false, page: 0 });
   }
   return choices;

@@ -1,3 +1,5 @@
+import type { Language } from '../model.ts';
+
 /** Any component, as far as the page reads it. Types: platform documentation, Components > Component Types. */
 export type Component = {
   readonly type: number;
@@ -36,6 +38,7 @@ export type Media = { readonly url: string; readonly width?: number | null; read
 /** What the member can do with a message. Both resolve when the answer has come. */
 export type Hands = {
   readonly say: typeof import('../../words/en/fronts/page.ts').page;
+  readonly language: Language;
   press(customId: string, label: string): Promise<void>;
   choose(customId: string, values: readonly string[], label: string): Promise<void>;
 };

@@ -21,7 +21,7 @@ export function componentNodes(component: Component, hands: Hands): readonly Nod
       return [element('div', { class: 'section' }, element('div', {}, ...inside()), beside)];
     }
     case 10:
-      return markupNodes(component.content ?? '');
+      return markupNodes(component.content ?? '', hands.language);
     case 11:
       return component.media ? [picture(component.media, component.description, hands)] : [];
     case 12:

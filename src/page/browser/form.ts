@@ -121,8 +121,10 @@ function inputPartOf({ label = '', description }: Label, field: Field): Part {
     node: element('div', { class: 'field' }, element('label', { for: id }, label), hint, input),
     name: input.name,
     filled() {
-      if (isFile || input.value === '') return undefined;
-      return input instanceof HTMLSelectElement ? [input.value] : input.value;
+      if (isFile) return undefined;
+      // A text that was emptied is sent as empty: left out, it would stand as the form was opened.
+      if (!(input instanceof HTMLSelectElement)) return input.value;
+      return input.value === '' ? undefined : [input.value];
     },
     ...(isFile && { files: () => [...((input as HTMLInputElement).files ?? [])] }),
     kept: () => input.value,

@@ -1,13 +1,14 @@
+import type { Language } from '../model.ts';
 import { element } from './element.ts';
 
 type Span = { readonly text: string; readonly bold: boolean };
 
 /** The platform's markup as far as answers use it: headings, small print, lists, bold, and escapes. */
-export function markupNodes(content: string): readonly HTMLElement[] {
+export function markupNodes(content: string, language: Language): readonly HTMLElement[] {
   const blocks: HTMLElement[] = [];
   for (const line of content.split('\n')) {
     const [, mark = '', rest = ''] = /^(#{1,3} |-# |- |\d+\. )?(.*)$/s.exec(line) ?? [];
-    const spans = spansOf(rest).map(spanNode);
+    const spans = spansOf(rest, language).map(spanNode);
     if (mark.startsWith('#')) blocks.push(element(mark.length === 4 ? 'h3' : 'h2', {}, ...spans));
     else if (mark === '-# ') blocks.push(element('p', { class: 'small' }, ...spans));
     else if (mark === '') {
@@ -44,7 +45,7 @@ export function patch(hex: string): HTMLElement {
 }
 
 /** Text with its bold stretches; a backslash makes the sign after it plain. */
-export function spansOf(text: string): readonly Span[] {
+export function spansOf(text: string, language: Language): readonly Span[] {
   const spans: Span[] = [];
   let bold = false;
   let held = '';
@@ -56,7 +57,7 @@ export function spansOf(text: string): readonly Span[] {
     const sign = text[at] as string;
     const mark = /^<(t:(\d+):f|@&(\d+))>/.exec(text.slice(at));
     if (mark) {
-      held += mark[2] === undefined ? `@${mark[3]}` : instantOf(Number(mark[2]));
+      held += mark[2] === undefined ? `@${mark[3]}` : instantOf(Number(mark[2]), language);
       at += mark[0].length - 1;
     } else if (sign === '\\' && at + 1 < text.length) {
       at++;
@@ -71,6 +72,11 @@ export function spansOf(text: string): readonly Span[] {
   return spans;
 }
 
-/** An instant as the reader's own clock shows it; seconds since 1970 UTC. */
-const instantOf = (seconds: number): string =>
-  new Intl.DateTimeFormat(undefined, { dateStyle: 'medium', timeStyle: 'short' }).format(seconds * 1000);
+/** Day before month in English too, as in every other date that is told. */
+const LOCALES = { en: 'en-GB', es: 'es' } as const;
+
+/** An instant by the reader's own clock, in the reader's language; seconds since 1970 UTC. */
+const instantOf = (seconds: number, language: Language): string =>
+  new Intl.DateTimeFormat(LOCALES[language], { dateStyle: 'medium', timeStyle: 'short' }).format(
+    seconds * 1000,
+  );

@@ -43,6 +43,8 @@ const bar = z.object({
   maker: z.string(),
   note: z.string().optional(),
   colourants: z.array(z.string()).readonly(),
+  /** Ids in the catalogue of those that are known there. */
+  kinds: z.array(z.string()).readonly().optional(),
   madeOn: z.string().optional(),
   technique: z.string().optional(),
   /** Where the photo was handed in: its address would expire, this does not. */

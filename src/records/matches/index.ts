@@ -25,6 +25,8 @@ const asked = z.object({
 
 const kind = recordKind('late match', {
   asked,
+  /** The colour that was matched; absent where one is still to be chosen, and in what an earlier program wrote. */
+  target: lab.exactOptional(),
   /** Colours of a photo to choose from; empty where the target was given. */
   colours: z.array(z.object({ lab, hex: z.string() })),
   recipes: z.array(

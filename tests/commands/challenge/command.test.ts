@@ -133,7 +133,11 @@ describe('a colour challenge', () => {
     ballot = await ana.press(ballot, controlOf(ballot, 'Add one to 1st place'));
     ballot = await ana.choose(ballot, controlOf(ballot, /Shares/), ['2']);
     expect(ballot.text).toContain('“Flamingo” (bar 3) = “Green tide” (bar 2)');
+    expect(ballot.text).not.toContain('This ballot counts');
     ballot = await ana.press(ballot, controlOf(ballot, 'Start again'));
+    // Nothing is cast by starting again: what was cast still counts, and says so.
+    expect(ballot.text).toContain('This ballot counts until you choose a new first place.');
+    expect(ballot.text).toContain('“Flamingo” (bar 3)');
     ballot = await ana.choose(ballot, controlOf(ballot, /like best/), ['2']);
     const seen = await ana.run('/challenge ballot');
     expect(seen.text).toContain('“Green tide” (bar 2)');
@@ -146,6 +150,11 @@ describe('a colour challenge', () => {
     );
     expect((await fair.cleo.run('/challenge vote', { ranking: '1 > 2' })).text).toContain('Saved: 2 bars');
     expect((await fair.member.run('/challenge vote', { ranking: '1,2=3' })).text).toContain('Saved: 3 bars');
+    // Two that share the first place leave the second free, as in the results.
+    const tied = await fair.member.run('/challenge vote', { ranking: '1=2,3' });
+    expect(tied.text).toMatch(/1\\?\. .*bar 1.* = .*bar 2/);
+    expect(tied.text).toMatch(/3\\?\. .*bar 3/);
+    await fair.member.run('/challenge vote', { ranking: '1,2=3' });
     expect((await fair.member.run('/challenge vote', { ranking: '1,9' })).text).toContain('number 9');
     expect((await fair.member.run('/challenge vote', { ranking: 'all' })).text).toContain(
       "I can't read “all”",

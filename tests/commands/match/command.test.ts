@@ -131,8 +131,14 @@ describe('/match from a shelf', () => {
     expect((await pressed(answer, '1: how to dose it')).ephemeral).toBe(true);
     const shown = await pressed(answer, 'Show everyone');
     expect(shown.ephemeral).toBe(false);
-    const take = shown.controls.find(({ label }) => label === '1: take it off my shelf');
-    expect((await room.steward.press(shown, take?.customId ?? '')).text).toContain('somebody else');
+    expect(shown.text.split('\n')[0]).toBe(answer.text.split('\n')[0]);
+    expect(shown.files.map(({ name }) => name)).toContain('match.png');
+    expect(shown.text).toContain('Gloves and goggles');
+    // What stands on a shelf, and what only its owner could press, is not for the others.
+    expect(answer.text).toMatch(/ g on your shelf/);
+    expect(shown.text).not.toMatch(/on your shelf|Mystery/);
+    const folds = shown.controls.filter(({ label }) => !label.startsWith('▸'));
+    expect(folds).toEqual([]);
   });
 
   test('a jar that would run short is said to, and is not offered to be taken', async () => {

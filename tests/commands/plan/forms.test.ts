@@ -69,6 +69,34 @@ describe('/plan as forms', () => {
     expect(third.text).toContain('Citric acid');
   });
 
+  test('a field that is emptied takes its word out of the plan', async () => {
+    const { member } = room;
+    const first = await plan({ ...ONE_LINE, additives: 'honey 10 g', fragrance: '3%', water: '2:1' });
+    expect(first.text).toMatch(/Honey/);
+    expect(first.text).toMatch(/Fragrance/);
+    const press = (label: string, of: typeof first) =>
+      member.pressForForm(of, of.controls.find(one => one.label === label)?.customId ?? '');
+    const plainer = await member.submit(await press('Lye, scent, extras', first), {
+      additives: '',
+      fragrance: '',
+    });
+    expect(plainer.text).not.toMatch(/Honey|Fragrance/);
+    const again = await press('Lye, scent, extras', plainer);
+    const typed = again.fields.filter(({ label }) => /Additives|Fragrance/.test(label));
+    expect(typed.map(({ value }) => value ?? '')).toEqual(['', '']);
+    const bare = await member.submit(await press('Change', plainer), { water: '', portions: '' });
+    expect(bare.text).not.toMatch(/2:1|ltramarine/);
+  });
+
+  test('an amount of nothing is named, with where a scent belongs', async () => {
+    const { text } = await plan({ ...ONE_LINE, additives: '3%' });
+    expect(text).toBe(
+      '“3%” of which additive? Write its name too: “honey 10 g”. Scent goes under Fragrance.',
+    );
+    expect((await plan({ ...ONE_LINE, additives: 'honey 10 g, 2,5 %' })).text).toContain('“2,5 %” of which');
+    expect((await plan({ ...ONE_LINE, additives: 'salt 5%' })).text).toContain('Salt');
+  });
+
   test('a form that says the same again changes nothing of a rescaled recipe', async () => {
     const { member } = room;
     await plan({ ...ONE_LINE, 'save-as': 'Formed' });

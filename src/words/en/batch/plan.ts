@@ -186,6 +186,7 @@ export const planRefusals: Pick<
   | 'recipes-full'
   | 'plan-forgotten'
   | 'oils-missing'
+  | 'additive-without-name'
   | 'number-unreadable'
   | 'factor-unreadable'
 > = {
@@ -207,6 +208,8 @@ export const planRefusals: Pick<
   'plan-forgotten': () => 'I no longer have that plan at hand: ask /plan again.',
   'oils-missing': () =>
     'Which oils? Add oils:“coconut 30%, olive 50%, palm 20%”, or recipe: with the name of a recipe.',
+  'additive-without-name': ({ text }) =>
+    `“${text}” of which additive? Write its name too: “honey 10 g”. Scent goes under Fragrance.`,
   'number-unreadable': ({ field }) => `“${field}” needs a plain number, such as 5 or 0.1.`,
   'factor-unreadable': ({ text }) =>
     `I can’t rescale by “${text}”. Write “2”, “1/2”, “x3”, or a size such as “1500 g oils” or “mould 25x9x7 cm”.`,

@@ -53,6 +53,8 @@ export const challengeSteps = {
       : won === 0
         ? 'every other bar is preferred to it, or as many ballots say so as not'
         : `more ballots prefer it to ${won} of the ${of} others`,
+  aheadOf: (v: { bar: number; ahead: number; behind: number }) =>
+    `${v.ahead} to ${v.behind} against bar ${v.bar}`,
   /** How near a bar measures to the palette, in words; CIEDE2000. */
   nearPalette: (v: { score: number }): string =>
     v.score <= 2
@@ -131,6 +133,7 @@ export const challengeSteps = {
   ownLeftOut: 'Your own bar is left out: nobody votes for their own.',
   ranks: (v: { place: number }) => ordinal(v.place),
   chosen: 'yours',
+  countsUntilChosen: 'This ballot counts until you choose a new first place.',
   restShare: 'Bars you leave out share the last place.',
   choose: {
     schulze: ({ place }) => (place === 1 ? 'Which bar do you like best?' : `Your ${ordinal(place)} place`),
@@ -184,6 +187,8 @@ export const challengeSteps = {
 
   bars: (v: { bars: number }) => count(v.bars, 'bar', 'bars'),
   yours: (v: { bar: string }) => `${v.bar} (yours)`,
+  takenOutOfYours: (v: { title: string; reason: string }) =>
+    `Your bar “${v.title}” was taken out by a steward: ${/[.!?…]$/.test(v.reason) ? v.reason : `${v.reason}.`}`,
   listed: (v: { challenges: number }) =>
     v.challenges === 0
       ? 'No challenge yet: a steward opens one with /challenge open.'
@@ -224,6 +229,10 @@ export const challengeStepsRefusals: Pick<RefusalSentences, ChallengeStepReason>
     `No challenge here ${phases[needs[0] ?? 'entering']} now. See /challenge list.`,
   'challenge-which': ({ titles }) =>
     `Which challenge: ${titles.map(title => `“${title}”`).join(', ')}? Name it with the option “challenge”.`,
+  'challenge-title-taken': ({ title }) =>
+    `A challenge “${title}” is running already: give this one another title, or cancel the other first.`,
+  'challenge-bar-taken-out': v =>
+    `${challengeSteps.takenOutOfYours(v)} It keeps its place: no other bar takes it.`,
   'challenge-date-unreadable': ({ text }) => `I can't read “${text}” as a day. Write it like 2026-11-20.`,
   'challenge-entry-unfit': ({ violations }) =>
     violations.map(one => (challenges.violations[one.id] as (v: typeof one) => string)(one)).join(' '),

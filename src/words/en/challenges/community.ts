@@ -33,7 +33,7 @@ export const community = {
     wants: string | undefined;
   }) =>
     `“${v.name}”${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${one(v.grams)} g`}, by ${v.by}${v.wants ? `, for ${v.wants}` : ''}`,
-  offerGone: (v: { name: string }) => `“${v.name}” is not offered here.`,
+  offerGone: (v: { name: string }) => `“${v.name}” is no longer offered here.`,
   recipeGiven: (v: { title: string; bar: string; recipe: string }) =>
     `The recipe of “${v.bar}”, first in “${v.title}”, is here by leave of its maker: keep it with /recipe copy recipe:${v.recipe}`,
 };

@@ -2,6 +2,8 @@
 export type ChallengeStepReason =
   | 'challenge-none-such'
   | 'challenge-which'
+  | 'challenge-title-taken'
+  | 'challenge-bar-taken-out'
   | 'challenge-date-unreadable'
   | 'challenge-entry-unfit'
   | 'challenge-entry-which'

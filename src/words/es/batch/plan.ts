@@ -173,6 +173,8 @@ export const planRefusals: typeof en.planRefusals = {
   'plan-forgotten': () => 'Ya no tengo ese plan a mano: pide /plan otra vez.',
   'oils-missing': () =>
     '¿Qué aceites? Añade oils:«coco 30%, oliva 50%, palma 20%», o recipe: con el nombre de una receta.',
+  'additive-without-name': ({ text }) =>
+    `¿«${text}» de qué aditivo? Pon también su nombre: «miel 10 g». El aroma va en Fragancia.`,
   'number-unreadable': ({ field }) => `«${field}» necesita un número solo, como 5 o 0,1.`,
   'factor-unreadable': ({ text }) =>
     `No puedo escalar con «${text}». Escribe «2», «1/2», «x3» o un tamaño como «1500 g de aceites» o «molde 25x9x7 cm».`,

@@ -41,6 +41,7 @@ export const challengeSteps: typeof en.challengeSteps = {
       : won === 0
         ? 'se prefieren las otras, o queda a la par con alguna'
         : `más papeletas la prefieren a ${won} de las otras ${of}`,
+  aheadOf: v => `${v.ahead} a ${v.behind} frente a la barra ${v.bar}`,
   nearPalette: v =>
     v.score <= 2
       ? 'la paleta, a simple vista'
@@ -117,6 +118,7 @@ export const challengeSteps: typeof en.challengeSteps = {
   ownLeftOut: 'Tu barra queda fuera: nadie vota la suya.',
   ranks: v => `${v.place}.º`,
   chosen: 'tuya',
+  countsUntilChosen: 'Esta papeleta cuenta hasta que elijas un nuevo primer puesto.',
   restShare: 'Las barras que dejas fuera comparten el último puesto.',
   choose: {
     schulze: ({ place }) => (place === 1 ? '¿Qué barra te gusta más?' : `Tu ${place}.º puesto`),
@@ -169,6 +171,8 @@ export const challengeSteps: typeof en.challengeSteps = {
 
   bars: v => count(v.bars, 'barra', 'barras'),
   yours: v => `${v.bar} (tuya)`,
+  takenOutOfYours: v =>
+    `Un responsable retiró tu barra «${v.title}»: ${/[.!?…]$/.test(v.reason) ? v.reason : `${v.reason}.`}`,
   listed: v =>
     v.challenges === 0
       ? 'Aún no hay retos: un responsable abre uno con /challenge open.'
@@ -207,6 +211,10 @@ export const challengeStepsRefusals: typeof en.challengeStepsRefusals = {
     `Ahora ningún reto de aquí ${phases[needs[0] ?? 'entering']}. Mira /challenge list.`,
   'challenge-which': ({ titles }) =>
     `¿Qué reto: ${titles.map(title => `«${title}»`).join(', ')}? Nómbralo con la opción «challenge».`,
+  'challenge-title-taken': ({ title }) =>
+    `Ya hay un reto «${title}» en marcha: da otro título a este, o cancela antes el otro.`,
+  'challenge-bar-taken-out': v =>
+    `${challengeSteps.takenOutOfYours(v)} Su lugar sigue ocupado: ninguna otra lo toma.`,
   'challenge-date-unreadable': ({ text }) => `No entiendo «${text}» como día. Escríbelo como 2026-11-20.`,
   'challenge-entry-unfit': ({ violations: found }) =>
     found.map(one => (violations[one.id] as (v: typeof one) => string)(one)).join(' '),

@@ -33,7 +33,7 @@ export const community = {
     wants: string | undefined;
   }) =>
     `«${v.name}»${v.kind && v.kind.toLowerCase() !== v.name.toLowerCase() ? ` (${v.kind})` : ''}${v.grams === undefined ? '' : `, ${one(v.grams)} g`}, de ${v.by}${v.wants ? `, por ${v.wants}` : ''}`,
-  offerGone: (v: { name: string }) => `«${v.name}» no se ofrece aquí.`,
+  offerGone: (v: { name: string }) => `«${v.name}» ya no se ofrece aquí.`,
   recipeGiven: (v: { title: string; bar: string; recipe: string }) =>
     `La receta de «${v.bar}», primera en «${v.title}», está aquí con permiso de quien la hizo: guárdala con /recipe copy recipe:${v.recipe}`,
 };
