@@ -39,6 +39,47 @@ test.each([
 });
 
 test.each([
+  ['put lye in the flour by mistake', 'en', /^Nobody eats it/],
+  ['confundi el azucar con la sosa y la eche en el bizcocho', 'es', /^Nadie lo come/],
+  [
+    'i put 300 g lye and 120 g water instead of 120 g lye and 300 g water, what now',
+    'en',
+    /^Stop: do not use/,
+  ],
+  ['the stick blender gave me a shock', 'en', /^Switch off at the mains/],
+  ['lye to water or water to lye', 'en', /^Lye into cold water/],
+  ['el aceite humea, le echo la sosa ya?', 'es', /^Apaga el fuego y no eches nada/],
+  ['polvo blanco encima del jabon, lo puedo tocar', 'es', /^Guantes hasta saberlo/],
+  ['chrome oxide green, artist grade, safe?', 'en', /^No: colour for art/],
+  ['can i pour lye into hot coffee to make coffee soap', 'en', /^No: only ice-cold or frozen/],
+  ['ultramarine and citric acid together ok?', 'en', /hydrogen sulfide/],
+  [
+    'i forgot to put the coconut oil, 400 g olive with lye for 400 olive and 200 coconut',
+    'en',
+    /^Do not use it/,
+  ],
+] as const)('%s', async (line, language, says) => {
+  const { data, headline, cautions } = await asked(line, language);
+  expect(headline).toMatch(says);
+  expect(cautions.map(({ id }) => id)).toContain('lye-burns');
+  expect(data).not.toHaveProperty('emergency');
+});
+
+test.each(['first aid', 'Emergency!', 'ambulance please', 'primeros auxilios', 'urgencia', '¡socorro!'])(
+  '%s opens the list of first aid',
+  async line => {
+    expect((await asked(line)).data).toMatchObject({ emergencies: expect.arrayContaining(['lye-eye']) });
+  },
+);
+
+test.each(['emergency exit sign colours', 'first aid kit for soap class'])(
+  '%s is no call for first aid',
+  async line => {
+    expect((await asked(line)).data).not.toHaveProperty('emergencies');
+  },
+);
+
+test.each([
   'should I test my soap with my tongue',
   'what happens if I pour water onto lye',
   'is it dangerous to inhale steam from lye water',
