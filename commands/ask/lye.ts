@@ -169,7 +169,7 @@ function oilsReply(inverse: OilsForLye, context: Context): Reply {
 
 /** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
 async function weighedReply(
-  { given, weighed, oilGrams, asksWater }: LyeQuestion,
+  { given, weighed, waterGrams, oilGrams, asksWater }: LyeQuestion,
   question: string,
   context: Context,
 ): Promise<Reply> {
@@ -201,7 +201,11 @@ async function weighedReply(
       },
     );
   }
-  if (check) return reply(words.checked(check), checked ?? [], { check });
+  const { answer: tooDry, why: tooDryWhy } = words.topics['too-little-water'];
+  const isDry = waterGrams !== undefined && waterGrams < weighed.grams;
+  if (check && isDry && check.verdict !== 'lye-heavy')
+    return reply(tooDry, [tooDryWhy, words.checked(check), ...(checked ?? [])], { check, waterGrams });
+  if (check) return reply(words.checked(check), [...(checked ?? []), ...(isDry ? [tooDry] : [])], { check });
   if (oilGrams === undefined)
     return stopped(
       say.refusal(new Refusal('oils-empty', {})),

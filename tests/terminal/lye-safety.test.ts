@@ -122,6 +122,30 @@ test('lye beside what it should have been is checked by what was weighed', async
   expect(headline).toMatch(/^Do not use it: 150 g NaOH for 700 g oils is lye-heavy/);
 });
 
+// Figures of a craft tutor's own reckoning: 90 g for 500 g olive is -32.7 %, 120 g for 1 kg coconut leaves 34 %.
+test.each([
+  [
+    'a recipe I found online: 500 g olive oil, 90 g lye, 150 g water. good?',
+    /^Do not use it: 90 g NaOH for 500 g oils.*-32\.[678]/,
+  ],
+  ['receta: 1 kg coco, 120 g sosa, 300 agua. esta bien?', /^Poca sosa: 120 g de NaOH.* 34(?:,\d)? %/],
+  [
+    'i put 65 g lye in 300 g olive and 100 g coconut, 150 g water',
+    /^Do not use it: 65 g NaOH for 400 g oils.*-(?:9|10)/,
+  ],
+] as const)('water that was weighed beside it hides no lye: %s', async (line, says) => {
+  const { headline } = await asked(line, /receta/.test(line) ? 'es' : 'en');
+  expect(headline.replace('−', '-')).toMatch(says);
+});
+
+test('less water than lye is told before a lye that fits', async () => {
+  const dry = await asked('puse 64 g de sosa y 40 g de agua en 500 g de oliva', 'es');
+  expect(dry.headline).toMatch(/^Nunca menos agua que sosa/);
+  expect(dry.all).toContain('64 g de NaOH');
+  const wet = await asked('puse 64 g de sosa y 64 g de agua en 500 g de oliva', 'es');
+  expect(wet.headline).toMatch(/^64 g de NaOH/);
+});
+
 test('lye that nothing was made with is not called lye-heavy', async () => {
   const heavy = /treat it as lye-heavy/;
   expect(

@@ -1,7 +1,7 @@
 import { DEFAULT_PURITY } from '../../batch/lye/lye.ts';
 import type { Alkali } from './alkali.ts';
 import type { WeighedLye } from './check.ts';
-import { decimal, FAT, gramsOf, LYE, MASS, PERCENT, type Remaining, told } from './words.ts';
+import { COUNT, decimal, FAT, gramsOf, LYE, MASS, PERCENT, type Remaining, told } from './words.ts';
 
 export function superfatIn(rest: Remaining): { superfat?: number } {
   if (rest.take(`(?:no|zero|without(?: any)?|sin|cero) (?:de )?${FAT}`)) return { superfat: 0 };
@@ -46,4 +46,12 @@ export function weighedIn(rest: Remaining, { potassium, purity }: Alkali): Weigh
   if (mass === undefined) return undefined;
   const alkali = potassium ? 'KOH' : 'NaOH';
   return { alkali, grams: gramsOf(mass), purity: purity ?? DEFAULT_PURITY[alkali] };
+}
+
+/** Grams of water that somebody weighed beside lye; a bare figure beside it is grams. */
+export function waterWeighedIn(rest: Remaining): number | undefined {
+  const mass = told(rest.take(`(?:only |just |solo )?(${MASS})(?: of| de)?(?: the| my| el)? (?:water|agua)`));
+  if (mass !== undefined) return gramsOf(mass);
+  const bare = told(rest.take(`(${COUNT}) (?:of |de )?(?:water|agua)`));
+  return bare === undefined ? undefined : gramsOf(`${bare} g`);
 }

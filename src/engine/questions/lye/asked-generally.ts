@@ -41,13 +41,14 @@ const HARMLESS: ReadonlySet<LyeTopic> = new Set([
 /** Harm that may be going on: whatever first aid knows of it stands before. */
 const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
   'bleach',
-  'bleach-mixed',
   'swallowed',
   'electric-shock',
   'soap-in-wound',
   'lye-in-food',
   'ultramarine-acid',
 ]);
+/** Two cleaners are spoken of in general only where it is asked for leave. */
+const MAY_I = /^\W*(?:can|could|may|should) (?:i|we)\b|^\W*(?:puedo|podemos|se puede|es seguro)\b/iu;
 /** Something is in the oil already, and then it is no longer the oil alone that smokes. */
 const IN_THE_OIL =
   /\b(?:added|poured|put|stirred|mixed|ech[eé]|puse|a[nñ]ad[ií]|vert[ií]|mezcl\w+|batter|masa|soap|jab[oó]n|jug|jarra)\b/iu;
@@ -114,6 +115,7 @@ export function isAskedGenerally(words: string): boolean {
   if (words.length > LONGEST) return false;
   const topic = lyeTopicIn(words);
   if (topic !== undefined && NEVER_IN_GENERAL.has(topic)) return false;
+  if (topic === 'bleach-mixed' && !MAY_I.test(words)) return false;
   if (topic === 'smoking-oil') return ![SOMEBODY, BROKE, IN_THE_OIL].some(told => told.test(words));
   if (topic === 'hot-crack')
     return ![SOMEBODY, MORE_THAN_A_CRACK].some(told => told.test(words.replace(ASKS_ADVICE, ' ')));

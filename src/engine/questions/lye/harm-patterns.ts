@@ -34,6 +34,10 @@ export const HARM_PATTERNS: TopicPatterns = [
         `^(?!.*\\b${ANIMAL}\\b).*\\b(?:drank|drunk|swallowed|ate|eaten|bebio|bebido|trago|tragado|comio|comido)\\b.{0,20}\\b${RAW}\\b`,
         'u',
       ),
+      new RegExp(
+        `^(?!.*\\b${ANIMAL}\\b).*\\b${LYE}\\b.{0,60}\\b(?:(?:they|we|she|he|i|kids|somebody|someone|people|everybody) (?:all )?(?:ate|drank|tasted|have eaten)|(?:(?:se )?l[oa]s? )?(?:comio|comieron|comimos|probo|probaron|probamos|bebieron))\\b`,
+        'u',
+      ),
       near(
         'vomit\\w*|throwing up|nause\\w+|mareos?|devolv\\w+|(?:tongue|mouth|throat|lengua|boca|garganta) (?:is )?(?:burn\\w*|sore|blister\\w*|quem\\w+|hinchad\\w*)',
         'zap(?: ?test)?|tongue test|(?:prueba|test) de la lengua',

@@ -2,7 +2,7 @@ import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
 import { refuse } from '../../refusal.ts';
 import { addedIn } from './added.ts';
 import { alkaliIn } from './alkali.ts';
-import { superfatIn, waterIn, weighedIn } from './amounts.ts';
+import { superfatIn, waterIn, waterWeighedIn, weighedIn } from './amounts.ts';
 import type { WeighedLye } from './check.ts';
 import { oilsIn } from './oils.ts';
 import { gramsOf, LYE, MASS, plainWords, Remaining } from './words.ts';
@@ -14,6 +14,8 @@ export type LyeQuestion = {
   >;
   /** Lye that somebody weighed already. */
   readonly weighed: WeighedLye | undefined;
+  /** Grams of water that were weighed with it. */
+  readonly waterGrams: number | undefined;
   /** Grams of oils where they are told for the whole, and not oil by oil. */
   readonly oilGrams: number | undefined;
   readonly asksWater: boolean;
@@ -30,6 +32,8 @@ const ASIDES = [
   `(?:instead of|in place of|rather than|not|en (?:vez|lugar) de)(?: the| los)? ${MASS}(?: (?:of )?${LYE})?`,
   '(?:please |por favor |prefiero que |i(?: would)? prefer (?:that )?(?:you )?)?(?:me )?(?:show(?: me)?|muestr\\w+(?:me)?|ensen\\w+(?:me)?)(?: (?:me|the|your|all|la|las|el|los|toda))* (?:workings?|sums?|maths?|calculations?|cuentas?|calculos?|operacion(?:es)?)',
   'for comparison(?: only)?',
+  '(?:a |the |this |my )?recipe (?:that )?(?:i |we )?(?:found|saw|got)(?: (?:online|on the (?:internet|web)|on a blog|in a (?:book|video)|somewhere))? ?:?',
+  '(?:una |la |esta )?receta (?:que )?(?:encontre|vi|halle|me dieron)(?: (?:en (?:internet|la red|un (?:libro|video|blog))|por ahi))? ?:?',
   '(?:i|we) (?:shall|will|am|are) not (?:be )?(?:making|using|going to make) (?:it|any|this)',
   '(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)',
   '(?:that s|thats|eso es) (?:all|it|todo)',
@@ -67,6 +71,7 @@ export function readLyeQuestion(question: string): LyeQuestion {
   const alkali = alkaliIn(rest);
   const water = waterIn(rest);
   const weighed = weighedIn(rest, alkali);
+  const waterGrams = weighed && waterWeighedIn(rest);
   const added = addedIn(rest);
   const inGrams = rest.take(ALL_IN_GRAMS) !== undefined;
   for (const aside of ASIDES) rest.take(aside);
@@ -87,6 +92,7 @@ export function readLyeQuestion(question: string): LyeQuestion {
       ...added,
     },
     weighed,
+    waterGrams,
     oilGrams: whole === undefined ? undefined : gramsOf(whole),
     asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(plainWords(question)),
     usualKoh: alkali.potassium && !alkali.purityTold,
