@@ -16,6 +16,7 @@ import { barredReading } from './barred.ts';
 import { compareReply } from './compare.ts';
 import { doubtReply } from './doubt.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { callsForFirstAid } from './help-at-once.ts';
 import { lyeAnswer, topicReply } from './lye.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { scentReply } from './scents.ts';
@@ -41,6 +42,7 @@ const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);
 export async function answerQuestion(asked: Asked, context: Context): Promise<Reply> {
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
+  if (callsForFirstAid(question)) return shownAsReply(await context.run('first-aid', {}), context);
   const own = withOwnJars(
     question,
     (await listShelf(context.shelf)).map(({ name }) => name),

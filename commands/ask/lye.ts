@@ -25,7 +25,7 @@ type LyeReading = Omit<Reading, 'job'> & {
   readonly notes: readonly Block[];
 };
 
-/** Another substance, or a spill: these are answered even where an amount of lye is asked for. */
+/** Another substance, a spill, or harm: these are answered even where an amount of lye is asked for. */
 const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
   'clean-up',
   'drain-cleaner',
@@ -40,6 +40,12 @@ const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
   'no-superfat',
   'water-forgotten',
   'not-an-oil',
+  'swallowed',
+  'electric-shock',
+  'lye-in-food',
+  'amounts-swapped',
+  'oil-forgotten',
+  'hot-liquid',
 ]);
 
 /** Whoever opens with the word wants the whole plan, however many oils follow. */
@@ -203,7 +209,11 @@ async function weighedReply(
       },
     );
   }
-  if (check) return reply(words.checked(check), checked ?? [], { check });
+  const { answer: tooDry, why: tooDryWhy } = words.topics['too-little-water'];
+  const isDry = waterGrams !== undefined && waterGrams < weighed.grams;
+  if (check && isDry && check.verdict !== 'lye-heavy')
+    return reply(tooDry, [tooDryWhy, words.checked(check), ...(checked ?? [])], { check, waterGrams });
+  if (check) return reply(words.checked(check), [...(checked ?? []), ...(isDry ? [tooDry] : [])], { check });
   if (oilGrams === undefined)
     return stopped(
       say.refusal(new Refusal('oils-empty', {})),

@@ -101,7 +101,7 @@ describe('a jar of a short name', () => {
     await ask(
       String.raw`/shelf add item:"🌈 Grandma's \"odd\" pink & co" amount:"20 g" colourant:"rose clay"`,
     );
-    const { text } = await ask(String.raw`/calibrate plan jars:"Grandma's odd pink"`);
+    const { text } = await ask(`/calibrate plan jars:"Grandma's odd pink"`);
     const line = /\/calibrate bars .*"/.exec(text)?.[0];
     const answer = await ask(line!.replace('#……', '#d0a090'));
     expect(answer.headline).toContain('odd');

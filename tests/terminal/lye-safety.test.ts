@@ -39,6 +39,47 @@ test.each([
 });
 
 test.each([
+  ['put lye in the flour by mistake', 'en', /^Nobody eats it/],
+  ['confundi el azucar con la sosa y la eche en el bizcocho', 'es', /^Nadie lo come/],
+  [
+    'i put 300 g lye and 120 g water instead of 120 g lye and 300 g water, what now',
+    'en',
+    /^Stop: do not use/,
+  ],
+  ['the stick blender gave me a shock', 'en', /^Switch off at the mains/],
+  ['lye to water or water to lye', 'en', /^Lye into cold water/],
+  ['el aceite humea, le echo la sosa ya?', 'es', /^Apaga el fuego y no eches nada/],
+  ['polvo blanco encima del jabon, lo puedo tocar', 'es', /^Guantes hasta saberlo/],
+  ['chrome oxide green, artist grade, safe?', 'en', /^No: colour for art/],
+  ['can i pour lye into hot coffee to make coffee soap', 'en', /^No: only ice-cold or frozen/],
+  ['ultramarine and citric acid together ok?', 'en', /hydrogen sulfide/],
+  [
+    'i forgot to put the coconut oil, 400 g olive with lye for 400 olive and 200 coconut',
+    'en',
+    /^Do not use it/,
+  ],
+] as const)('%s', async (line, language, says) => {
+  const { data, headline, cautions } = await asked(line, language);
+  expect(headline).toMatch(says);
+  expect(cautions.map(({ id }) => id)).toContain('lye-burns');
+  expect(data).not.toHaveProperty('emergency');
+});
+
+test.each(['first aid', 'Emergency!', 'ambulance please', 'primeros auxilios', 'urgencia', '¡socorro!'])(
+  '%s opens the list of first aid',
+  async line => {
+    expect((await asked(line)).data).toMatchObject({ emergencies: expect.arrayContaining(['lye-eye']) });
+  },
+);
+
+test.each(['emergency exit sign colours', 'first aid kit for soap class'])(
+  '%s is no call for first aid',
+  async line => {
+    expect((await asked(line)).data).not.toHaveProperty('emergencies');
+  },
+);
+
+test.each([
   'should I test my soap with my tongue',
   'what happens if I pour water onto lye',
   'is it dangerous to inhale steam from lye water',
@@ -79,6 +120,30 @@ test('that KOH is counted at 90 % stands in the face, with its amount', async ()
 test('lye beside what it should have been is checked by what was weighed', async () => {
   const { headline } = await asked('I weighed 150 g lye instead of 100 g for 700 g olive oil, is it safe');
   expect(headline).toMatch(/^Do not use it: 150 g NaOH for 700 g oils is lye-heavy/);
+});
+
+// Figures of a craft tutor's own reckoning: 90 g for 500 g olive is -32.7 %, 120 g for 1 kg coconut leaves 34 %.
+test.each([
+  [
+    'a recipe I found online: 500 g olive oil, 90 g lye, 150 g water. good?',
+    /^Do not use it: 90 g NaOH for 500 g oils.*-32\.[678]/,
+  ],
+  ['receta: 1 kg coco, 120 g sosa, 300 agua. esta bien?', /^Poca sosa: 120 g de NaOH.* 34(?:,\d)? %/],
+  [
+    'i put 65 g lye in 300 g olive and 100 g coconut, 150 g water',
+    /^Do not use it: 65 g NaOH for 400 g oils.*-(?:9|10)/,
+  ],
+] as const)('water that was weighed beside it hides no lye: %s', async (line, says) => {
+  const { headline } = await asked(line, /receta/.test(line) ? 'es' : 'en');
+  expect(headline.replace('−', '-')).toMatch(says);
+});
+
+test('less water than lye is told before a lye that fits', async () => {
+  const dry = await asked('puse 64 g de sosa y 40 g de agua en 500 g de oliva', 'es');
+  expect(dry.headline).toMatch(/^Nunca menos agua que sosa/);
+  expect(dry.all).toContain('64 g de NaOH');
+  const wet = await asked('puse 64 g de sosa y 64 g de agua en 500 g de oliva', 'es');
+  expect(wet.headline).toMatch(/^64 g de NaOH/);
 });
 
 test('lye that nothing was made with is not called lye-heavy', async () => {

@@ -208,7 +208,7 @@ const ASKED: readonly (readonly [question: string, topic: string])[] = [
   ['se puede hacer en clase con 12 alumnos', 'children'],
   ['how do i burn the top to make it shiny with a torch', 'flame'],
   ['i put 64 g lye in 500 g olive but forgot the water', 'water-forgotten'],
-  ['olvide poner el coco que eran 200, ya lleva la sosa', 'oil-swapped'],
+  ['olvide poner el coco que eran 200, ya lleva la sosa', 'oil-forgotten'],
   ['jabon en el horno', 'oven-to-hurry'],
   ['conchas en el jabon', 'sand-and-shells'],
 ];
@@ -296,7 +296,12 @@ describe('asked in general, in the words of an accident', () => {
         isAskedGenerally(text),
       );
     });
-    expect(taken.map(({ text }) => text)).toEqual([]);
+    // Which goes into which is a question with one answer, and first aid in its place told nobody.
+    expect(taken.map(({ text }) => text).sort()).toEqual([
+      "lye into water or water into lye? I always forget and I'm starting tomorrow",
+      'water into lye or lye into water, and what goes wrong the other way round',
+      'whats that rhyme about snow falling on the lake, is it lye into water or water into lye? want it straight before saturday',
+    ]);
   });
 });
 

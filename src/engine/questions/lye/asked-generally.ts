@@ -30,16 +30,37 @@ const IN_ITS_WORDS: ReadonlySet<LyeTopic> = new Set([
 ]);
 
 /** Their own words are read as an accident's, and hold none: "conchas" as a rash, a tube of crisps, asthma. */
-const HARMLESS: ReadonlySet<LyeTopic> = new Set(['sand-and-shells', 'mould-stuff', 'asthma', 'cooling-lye']);
+const HARMLESS: ReadonlySet<LyeTopic> = new Set([
+  'sand-and-shells',
+  'mould-stuff',
+  'asthma',
+  'cooling-lye',
+  'lye-into-water',
+]);
+
+/** Harm that may be going on: whatever first aid knows of it stands before. */
+const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
+  'bleach',
+  'swallowed',
+  'electric-shock',
+  'soap-in-wound',
+  'lye-in-food',
+  'ultramarine-acid',
+]);
+/** Two cleaners are spoken of in general only where it is asked for leave. */
+const MAY_I = /^\W*(?:can|could|may|should) (?:i|we)\b|^\W*(?:puedo|podemos|se puede|es seguro)\b/iu;
+/** Something is in the oil already, and then it is no longer the oil alone that smokes. */
+const IN_THE_OIL =
+  /\b(?:added|poured|put|stirred|mixed|ech[eé]|puse|a[nñ]ad[ií]|vert[ií]|mezcl\w+|batter|masa|soap|jab[oó]n|jug|jarra)\b/iu;
 
 const OPENS =
   /^\W*(?:(?:hi|hello|hey|hola|oye|so|and|y|please|por favor|just asking|una duda|una pregunta|quick question)\W+)*(?:can|could|should|shall|may|must|do|does|is|are|how|when|what (?:happens|would|ph)|will|would|why|which|puedo|puede|pueden|podr[ií]a|debo|se puede|es|son|aguantan?|resisten?|sirven?|c[oó]mo|cu[aá]ndo|cu[aá]nto|qu[eé] pasa|por qu[eé]|hay que)\b/iu;
 /** What is asked at the end of what is told. */
 const ASKS_ADVICE = /\b(?:what (?:do|should|can) i do|qu[eé] (?:hago|puedo hacer))\b/giu;
-/** "Use" in a question is no past. */
-const USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b/giu;
+/** "Use" and "put" in a question are no past. */
+const USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b|\bhow do (?:i|we|you) put\b/giu;
 const NOT_NOW =
-  /\bjust (?:asking|curious|wondering|in case|want to know)\b|\bmixed up\b|\bswapped\b|\bno longer\b|\b(?:hot|boiling|warm)(?= (?:lye )?water)|\b(?:hirviendo|caliente)\b|\b(?:inhale|breathe)\b.{0,12}\bsteam\b|\bsteam\b(?= (?:of|from))/giu;
+  /\bjust (?:asking|curious|wondering|in case|want to know)\b|\bmixed up\b|\bswapped\b|\bno longer\b|\b(?:hot|boiling|warm)(?= (?:lye )?water)|\b(?:hirviendo|caliente)\b|\b(?:inhale|breathe)\b.{0,12}\bsteam\b|\bsteam\b(?= (?:of|from))|\b(?:does|can|will) it explode\b|\bexplota\b(?=\W*$)/giu;
 
 /** A thing is told, and asked about at the end. */
 const ENDS =
@@ -93,6 +114,9 @@ function isHarmless(words: string): boolean {
 export function isAskedGenerally(words: string): boolean {
   if (words.length > LONGEST) return false;
   const topic = lyeTopicIn(words);
+  if (topic !== undefined && NEVER_IN_GENERAL.has(topic)) return false;
+  if (topic === 'bleach-mixed' && !MAY_I.test(words)) return false;
+  if (topic === 'smoking-oil') return ![SOMEBODY, BROKE, IN_THE_OIL].some(told => told.test(words));
   if (topic === 'hot-crack')
     return ![SOMEBODY, MORE_THAN_A_CRACK].some(told => told.test(words.replace(ASKS_ADVICE, ' ')));
   if (topic !== undefined && HARMLESS.has(topic) && isHarmless(words)) return true;
@@ -104,7 +128,7 @@ export function isAskedGenerally(words: string): boolean {
       (topic === 'no-goggles' && words.includes('?') && !SOMEBODY.test(words)));
   if (isOfLye) return !hasHappened(words.replace(NOT_NOW, ' '));
   // Only what has an answer of its own; of all else first aid is shown in doubt.
-  if (topic === undefined ? !BEARS.test(words) || CLEANERS.test(words) : topic === 'bleach') return false;
+  if (topic === undefined && (!BEARS.test(words) || CLEANERS.test(words))) return false;
   if (
     !isQuestion(words) ||
     SOMEBODY.test(words.replace(MILKED, ' ')) ||

@@ -35,6 +35,8 @@ const ASIDES = [
   `(?:instead of|in place of|rather than|not|en (?:vez|lugar) de)(?: the| los)? ${MASS}(?: (?:of )?${LYE})?`,
   '(?:please |por favor |prefiero que |i(?: would)? prefer (?:that )?(?:you )?)?(?:me )?(?:show(?: me)?|muestr\\w+(?:me)?|ensen\\w+(?:me)?)(?: (?:me|the|your|all|la|las|el|los|toda))* (?:workings?|sums?|maths?|calculations?|cuentas?|calculos?|operacion(?:es)?)',
   'for comparison(?: only)?',
+  '(?:a |the |this |my )?recipe (?:that )?(?:i |we )?(?:found|saw|got)(?: (?:online|on the (?:internet|web)|on a blog|in a book|somewhere))? ?:?',
+  '(?:una |la |esta )?receta (?:que )?(?:encontre|vi|halle|me dieron)(?: (?:en (?:internet|la red|un (?:libro|blog))|por ahi))? ?:?',
   '(?:i|we) (?:shall|will|am|are) not (?:be )?(?:making|using|going to make) (?:it|any|this)',
   '(?:and |y |with |con )?(?:nothing (?:more|else)|nada mas)',
   '(?:that s|thats|eso es) (?:all|it|todo)',

@@ -1,6 +1,10 @@
+import { AMISS_PATTERNS } from './amiss-patterns.ts';
+import { AT_HAND_PATTERNS } from './at-hand-patterns.ts';
 import { BENCH_PATTERNS } from './bench-patterns.ts';
 import { CLASS_PATTERNS } from './class-patterns.ts';
+import { FIRE_PATTERNS } from './fire-patterns.ts';
 import { HANDLING_PATTERNS } from './handling-patterns.ts';
+import { HARM_PATTERNS } from './harm-patterns.ts';
 import { HOUSE_PATTERNS } from './house-patterns.ts';
 import { KITCHEN_PATTERNS } from './kitchen-patterns.ts';
 import { MADE_PATTERNS } from './made-patterns.ts';
@@ -12,8 +16,12 @@ import { SUBSTANCE_PATTERNS } from './topic-patterns.ts';
 /** Longer texts tell of a batch, and ask nothing that is answered alike for all. */
 const LONGEST = 600;
 
-/** The first that fits counts: what was made already stands before what is asked beforehand. */
+/** The first that fits counts: harm stands before all, and what was made already before what is asked beforehand. */
 const PATTERNS = [
+  ...HARM_PATTERNS,
+  ...AMISS_PATTERNS,
+  ...FIRE_PATTERNS,
+  ...AT_HAND_PATTERNS,
   ...MADE_PATTERNS,
   ...HANDLING_PATTERNS,
   ...HOUSE_PATTERNS,

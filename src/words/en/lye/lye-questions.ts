@@ -4,6 +4,7 @@ import type { LyeTopic } from '../../../engine/questions/lye/topic.ts';
 import { numbersIn } from '../../numbers.ts';
 import { lyeBench } from './lye-bench.ts';
 import { lyeClass } from './lye-class.ts';
+import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
 import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
@@ -14,6 +15,7 @@ const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => firs
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions = {
   topics: {
+    ...lyeHarm,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,

@@ -118,7 +118,7 @@ export const lyeSafety = {
   },
   'liquid-instead': {
     answer: 'Yes, but never as plain water with lye: each has its own method.',
-    why: 'Milk, cream, purée and aloe: frozen to slush, lye a spoonful at a time over ice, or stirred into the oils. Beer, wine and cider: boiled until flat and without alcohol, chilled or frozen first, or they foam over. Juices and other sugars heat: frozen, small share. Vinegar and lemon use lye up and spit: only cold, the lye they take is added. Always as much water as lye by weight in the jug. /plan with liquid:“goat milk”, “half beer” or “vinegar” weighs it all. Goggles, gloves, draught.',
+    why: 'Milk, cream, purée and aloe: frozen to slush, lye a spoonful at a time over ice, or stirred into the oils. Beer, wine and cider: boiled until flat and without alcohol, chilled or frozen first, or they foam over. Coffee and tea: brewed beforehand, ice-cold or frozen, never hot. Juices and other sugars heat: frozen, small share. Vinegar and lemon use lye up and spit: only cold, the lye they take is added. Always as much water as lye by weight in the jug. /plan with liquid:“goat milk”, “half beer” or “vinegar” weighs it all. Goggles, gloves, draught.',
   },
   sugars: {
     answer: 'At most 30 g per kg of oils (3 %), dissolved in water first: sugar and honey make soap hot.',

@@ -3,6 +3,7 @@ import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
 import { numbersIn } from '../../numbers.ts';
 import { lyeBench } from './lye-bench.ts';
 import { lyeClass } from './lye-class.ts';
+import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
 import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
@@ -13,6 +14,7 @@ const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => firs
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions: typeof english = {
   topics: {
+    ...lyeHarm,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,

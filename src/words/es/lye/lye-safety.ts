@@ -123,7 +123,7 @@ export const lyeSafety: typeof english = {
   },
   'liquid-instead': {
     answer: 'Sí, pero nunca como si fuera agua con la sosa: cada uno tiene su método.',
-    why: 'Leche, nata, puré y aloe: congelados como granizado, la sosa a cucharadas sobre hielo, o mezclados con los aceites. Cerveza, vino y sidra: hervidos hasta perder el gas y el alcohol, y fríos o congelados, o rebosan. Zumos y otros azúcares calientan: congelados, en poca parte. Vinagre y limón gastan sosa y salpican: solo fríos, y se añade la sosa que toman. Siempre tanta agua como sosa en peso en la jarra. /plan con liquid:«leche de cabra», «mitad cerveza» o «vinagre» lo pesa todo. Gafas, guantes, corriente de aire.',
+    why: 'Leche, nata, puré y aloe: congelados como granizado, la sosa a cucharadas sobre hielo, o mezclados con los aceites. Cerveza, vino y sidra: hervidos hasta perder el gas y el alcohol, y fríos o congelados, o rebosan. Café y té: hechos antes, helados o congelados, nunca calientes. Zumos y otros azúcares calientan: congelados, en poca parte. Vinagre y limón gastan sosa y salpican: solo fríos, y se añade la sosa que toman. Siempre tanta agua como sosa en peso en la jarra. /plan con liquid:«leche de cabra», «mitad cerveza» o «vinagre» lo pesa todo. Gafas, guantes, corriente de aire.',
   },
   sugars: {
     answer:
