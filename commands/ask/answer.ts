@@ -17,7 +17,9 @@ import { compareReply } from './compare.ts';
 import { doubtReply } from './doubt.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { callsForFirstAid } from './help-at-once.ts';
-import { lyeAnswer, topicReply } from './lye.ts';
+import { lyeAnswer } from './lye.ts';
+import { topicReply } from './matter.ts';
+import { withNearest } from './nearest.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { scentReply } from './scents.ts';
 import { toldAmountHeadline } from './told-amount.ts';
@@ -58,17 +60,22 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   if (scent) return scent;
   const barred = photo || ofLye ? undefined : barredReading(question, read);
   const unsure = photo || ofLye || barred ? undefined : unsureReply(question, read, context);
-  if (unsure) return unsure;
-  if (read.outside !== undefined && !ofLye && !barred) return outsideReply(read, context);
+  const nearestOr = (reply: Reply, isOfSoap = true) =>
+    photo ? reply : withNearest(reply, question, { context, isOfSoap });
+  if (unsure) return nearestOr(unsure);
+  if (read.outside !== undefined && !ofLye && !barred) {
+    const outside = outsideReply(read, context);
+    return read.outside === 'other' ? nearestOr(outside, false) : outside;
+  }
   const first =
     ofLye ??
     barred ??
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
-  if (!reading) return notUnderstood(read, context);
+  if (!reading) return nearestOr(notUnderstood(read, context), false);
   if (reading.job === 'doubt') return doubtReply(read, context);
   if (!photo && !ofLye && !barred && isBlindDiagnosis(reading, question, read))
-    return unsureWithReadings(question, read, context);
+    return nearestOr(await unsureWithReadings(question, read, context));
   const given = { ...ofPart(question, filled(reading, context)), ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
   const lines = [
@@ -88,7 +95,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   };
   const answer = await answered(reading, { question, given, read, context });
   if (!ofLye && !barred && isGuessedColour(answer, reading, { question, read }))
-    return unsureWithReadings(question, read, context);
+    return nearestOr(await unsureWithReadings(question, read, context));
   await keepAskedLine(
     context.shelf,
     context.idempotencyKey,

@@ -2,8 +2,10 @@ import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
+import { isLyeMatter } from '../../src/engine/questions/lye/topic.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';
+import { topicReply } from './matter.ts';
 
 const line = { line: z.string() };
 
@@ -60,4 +62,11 @@ const change = followUp({
   },
 });
 
-export const askFollowUps = { run, change, changed };
+/** Answers the matter of lye that somebody says they meant; a button may be older than its matter. */
+const matter = followUp({
+  seenBy: 'asker',
+  args: { topic: z.string() },
+  answer: ({ topic }, context) => topicReply(isLyeMatter(topic) ? topic : 'unsure', context),
+});
+
+export const askFollowUps = { run, change, changed, matter };

@@ -1,6 +1,5 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Block, Caution, Reply } from '../../src/conversation/reply.ts';
-import type { LyeCautionId } from '../../src/engine/batch/lye/lye-cautions.ts';
+import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
 import { type OilsForLye, oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
 import { readPlanQuestion } from '../../src/engine/questions/lye/plan-question.ts';
@@ -17,6 +16,7 @@ import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { cautions, topicReply } from './matter.ts';
 
 /** A reading that `/plan` answers, with what must be said beside it. */
 type LyeReading = Omit<Reading, 'job'> & {
@@ -96,28 +96,6 @@ export async function lyeAnswer(
       context,
     );
   }
-}
-
-const SHORT_CAUTIONS: readonly LyeCautionId[] = [
-  'lye-burns',
-  'lye-gear',
-  'lye-into-water',
-  'lye-first-aid',
-  'tested-recipe',
-];
-
-const cautions = ({ say }: Context): readonly Caution[] =>
-  SHORT_CAUTIONS.map(id => ({ id, text: say.batch.lyeCautions[id] }));
-
-export function topicReply(topic: LyeTopic, context: Context): Reply {
-  const { answer, why } = context.say.lyeQuestions.topics[topic];
-  return {
-    kind: 'reply',
-    headline: answer,
-    data: { understood: { lye: topic } },
-    blocks: [{ kind: 'text', text: why }],
-    cautions: cautions(context),
-  };
 }
 
 /** A whole plan asked for in plain words: every part of it is taken into the plan or named as left out. */

@@ -3,7 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { BAR_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
-import { topicReply } from './lye.ts';
+import { topicReply } from './matter.ts';
 
 const NEAR_LYE =
   /\b(?:lye|naoh|koh|caustic soda|sodium hydroxide|sosa|soda c[aá]ustica|raw soap|(?:soap )?batter|jab[oó]n crudo|masa de jab[oó]n)\b/iu;

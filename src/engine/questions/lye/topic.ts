@@ -96,6 +96,9 @@ export type LyeTopic =
   | 'puree'
   | 'unsure';
 
+/** A matter that has an answer of its own. */
+export type LyeMatter = Exclude<LyeTopic, 'unsure'>;
+
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
 
@@ -228,3 +231,7 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   ),
   'lye-fumes': MEMORY('safety data sheets of sodium hydroxide, sections 4, 7 and 8: mist and dust'),
 };
+
+/** True of the id of a matter that has an answer of its own. */
+export const isLyeMatter = (id: string): id is LyeMatter =>
+  id !== 'unsure' && Object.hasOwn(LYE_TOPIC_ORIGINS, id);

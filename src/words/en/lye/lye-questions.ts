@@ -6,6 +6,7 @@ import { lyeBench } from './lye-bench.ts';
 import { lyeClass } from './lye-class.ts';
 import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
+import { lyeMatters } from './lye-matters.ts';
 import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
 
@@ -14,6 +15,8 @@ const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => firs
 
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions = {
+  /** Each matter as a short question, to choose from. */
+  matters: lyeMatters,
   topics: {
     ...lyeHarm,
     ...lyeBench,

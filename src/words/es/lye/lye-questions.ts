@@ -5,6 +5,7 @@ import { lyeBench } from './lye-bench.ts';
 import { lyeClass } from './lye-class.ts';
 import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
+import { lyeMatters } from './lye-matters.ts';
 import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
 
@@ -13,6 +14,7 @@ const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => firs
 
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions: typeof english = {
+  matters: lyeMatters,
   topics: {
     ...lyeHarm,
     ...lyeBench,

@@ -1,0 +1,54 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { lyeMatters as english } from '../../../src/words/en/lye/lye-matters.ts';
+import { lyeMatters as spanish } from '../../../src/words/es/lye/lye-matters.ts';
+import { jobTexts } from './job-texts.ts';
+
+/** A question with the matter of lye that it is about, or `none`; `writer`: whose words they are. */
+export type MatterText = { readonly text: string; readonly label: string; readonly writer: string };
+
+/** Who asked of handling lye without having seen what finds it: one is left out at a time. */
+export const REVIEWERS = ['chemist', 'second-maker', 'least-prepared', 'fourth-reviewer'] as const;
+
+const folder = join(import.meta.dirname, 'lye-matters');
+
+/** One file a writer: matters in brackets, and under each the questions about it, a line each. */
+function ofFile(file: string): readonly MatterText[] {
+  const texts: MatterText[] = [];
+  let label = 'none';
+  for (const line of readFileSync(join(folder, file), 'utf8').split('\n')) {
+    const heading = /^\[(.+)\]$/u.exec(line)?.[1];
+    if (heading !== undefined) label = heading;
+    else if (line.trim() !== '') texts.push({ text: line.trim(), label, writer: file.replace('.txt', '') });
+  }
+  return texts;
+}
+
+/** What is asked beside lye, by writers of other things; these two are kept to try the model on. */
+export const KEPT = ['six-voices', 'tablet-and-hall'] as const;
+
+const elsewhere = (): readonly MatterText[] =>
+  jobTexts()
+    .filter(
+      ({ part, label }, at) =>
+        (part !== 'flaw' || at % 4 === 0) && (part !== 'own' || (at % 12 === 0 && label !== 'lye')),
+    )
+    .map(({ text, writer }) => ({
+      text,
+      label: 'none',
+      writer: writer === 'own' ? 'own-elsewhere' : writer,
+    }));
+
+const ofWords = (): readonly MatterText[] =>
+  [english, spanish].flatMap(matters =>
+    Object.entries(matters).map(([label, text]) => ({ text, label, writer: 'own' })),
+  );
+
+/** Every text, those that are kept out too. */
+export const matterTexts = (): readonly MatterText[] => [
+  ...readdirSync(folder).sort().flatMap(ofFile),
+  ...ofWords(),
+  ...elsewhere(),
+];
+
+export const isLearned = ({ writer }: MatterText) => !KEPT.some(kept => kept === writer);

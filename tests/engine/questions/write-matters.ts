@@ -1,0 +1,15 @@
+import { writeFileSync } from 'node:fs';
+import { written } from '../../../src/engine/text/learned/written.ts';
+import { fitModel } from '../text/learned/fit.ts';
+import { FIT, lessonOf, MATTERS } from './fit-matters.ts';
+import { isLearned, matterTexts } from './matter-texts.ts';
+
+// npx node tests/engine/questions/write-matters.ts; whenever a matter, the texts, or what is read in them change.
+const file = new URL('../../../src/engine/questions/lye/nearest/weights.json', import.meta.url);
+const texts = matterTexts().filter(isLearned);
+const model = {
+  origin: `fitted on ${texts.length} texts`,
+  classes: MATTERS,
+  ...written(fitModel(texts.map(lessonOf), FIT)),
+};
+writeFileSync(file, `${JSON.stringify(model, undefined, 2)}\n`);
