@@ -31,7 +31,6 @@ const matters = ({ choices = [] }: Extract<Answer, { kind: 'reply' }>) =>
 
 describe('where no pattern fits', () => {
   test.each([
-    ['which goes first the water or the lye', 'water-onto-lye'],
     ['se evapora la sosa', 'lye-gone'],
     ['how do i clean my stick blender after soaping', 'washing-up'],
   ])('%s is answered by %s, and what was understood is told', async (line, topic) => {

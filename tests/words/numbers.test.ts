@@ -127,7 +127,7 @@ describe('one decimal sign in an answer', () => {
     '/shelf show item:Amber',
     '/colourant check item:"ultramarine blue"',
     '/colourant check ingredients:"Mica (CI 77019), Tin Oxide, Titanium Dioxide"',
-    'which is stronger, red oxide or gold mica?',
+    'stronger, red oxide or gold mica?',
   ];
   const REFUSED = [
     '/dose colourant:"gold mica" portion:"1 cup" strength:"99%"',

@@ -5,6 +5,7 @@ import {
   listChallenges,
   openChallenge,
 } from '../../../src/records/challenges/index.ts';
+import * as say from '../../../src/words/en/index.ts';
 import { made } from '../../records/challenges/fair.ts';
 import { day, type Fair, type FairRooms, hour, openFair, photoOf } from './room.ts';
 
@@ -56,9 +57,8 @@ describe('two challenges of one title', () => {
   test('do not run at once: the second is refused, capitals and accents or not', async () => {
     await open({ title: 'Twín' });
     const second = await open({ title: 'TWIN' });
-    expect(second.text).toBe(
-      'A challenge “TWIN” is running already: give this one another title, or cancel the other first.',
-    );
+    expect(second.text).toBe(say.refusals['challenge-title-taken']({ title: 'TWIN' }));
+    expect(second.text).toContain('“TWIN” is running already');
     expect((await fair.member.run('/challenge list')).text).toContain('1 challenge');
   });
 
@@ -89,6 +89,9 @@ describe('a bar that was taken out', () => {
     await enter('ana');
     await fair.steward.run('/challenge disqualify', { entry: 1, reason: 'a copy' });
     const told = 'Your bar “Bar of ana” was taken out by a steward: a copy.';
+    expect(say.refusals['challenge-bar-taken-out']({ title: 'Bar of ana', reason: 'a copy' })).toContain(
+      told,
+    );
     expect((await fair.ana.run('/challenge show')).text).toContain(told);
     expect((await enter('ana')).text).toContain(told);
     expect((await fair.ana.run('/challenge replace', { title: 'Anew' })).text).toContain(told);

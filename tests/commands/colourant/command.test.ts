@@ -59,7 +59,7 @@ describe('/colourant check on the chat platform', () => {
     ['is ultramarine blue stable in soap?', false],
   ])('the acid that a question names is not dropped: %s', async (question, refused) => {
     const { text } = await room.member.run('/ask', { question });
-    expect(/^## No\. (?:Acid destroys|El ácido destruye)/.test(text)).toBe(refused);
+    expect(/^## No[.:] (?:Acid|El ácido|acid|ácido) .*(?:ultramar|sulf)/i.test(text)).toBe(refused);
   });
 
   test.each([

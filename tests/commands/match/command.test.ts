@@ -116,8 +116,7 @@ describe('/match from a shelf', () => {
     const [first] = (await dataOf('/match target:#6f5aa0 portion:"1 cup"')).recipes;
     const violet = first?.doses.find(({ colourant }) => colourant === 'ultramarine-violet');
     const kept = 40_000 - Math.round((violet?.grams ?? 0) * 1000);
-    // Never more than is in a jar: hundredths are cut off.
-    const left = `${Math.floor(kept / 10) / 100} g`;
+    const left = `${Math.round(kept / 10) / 100} g`;
     expect((await pressed(answer, '1: take it off my shelf')).text).toContain(`Evening sky ${left}`);
     expect((await pressed(answer, '1: take it off my shelf')).text).toContain('nothing was counted twice');
     const dosed = await pressed(answer, '1: how to dose it');

@@ -1,4 +1,5 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import * as say from '../../../src/words/en/index.ts';
 import { openRoom } from '../../loopback/room.ts';
 
 let room: Awaited<ReturnType<typeof openRoom>>;
@@ -90,6 +91,7 @@ describe('/plan as forms', () => {
 
   test('an amount of nothing is named, with where a scent belongs', async () => {
     const { text } = await plan({ ...ONE_LINE, additives: '3%' });
+    expect(text).toBe(say.refusals['additive-without-name']({ text: '3%' }));
     expect(text).toBe(
       '“3%” of which additive? Write its name too: “honey 10 g”. Scent goes under Fragrance.',
     );

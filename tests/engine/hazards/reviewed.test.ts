@@ -56,3 +56,17 @@ describe('"false alarm" takes back only where it is bare, at the start or the en
     expect(isTakenBack(text)).toBe(false);
   });
 });
+
+describe('behind a "false alarm" that opens the words', () => {
+  test('what may cost a life is still told', () => {
+    expect(readEmergencies('falsa alarma, mi hijo ha bebido sosa')[0]?.id).toBe('lye-swallowed');
+  });
+  test.each([
+    'false alarm, my son did not drink lye',
+    'mi hijo ha bebido sosa, falsa alarma',
+    'false alarm my eye is fine',
+    'Falsa alarma!! era agua',
+  ])('all else is taken back: %s', text => {
+    expect(readEmergencies(text)).toEqual([]);
+  });
+});

@@ -23,9 +23,9 @@ describe('a recipe told among other words', () => {
   });
 
   test('tells its water, and which words were passed by', () => {
-    const told = readLyeQuestion('a recipe I found online: 500 g olive oil, 90 g lye, 150 g water. good?');
+    const told = readLyeQuestion('recipe from auntie: 500 g olive oil, 90 g lye, 150 g water. good?');
     expect(told.waterGrams).toBe(150);
-    expect(told.left).toEqual(['found online', 'good']);
+    expect(told.left).toEqual(['auntie']);
     expect(readLyeQuestion('receta: 1 kg coco, 120 g sosa, 300 agua').waterGrams).toBe(300);
   });
 

@@ -32,7 +32,7 @@ const FOR_LYE = new RegExp(
 );
 const HOLDS =
   '(?:aguantan?|resisten?|soportan?|sobreviven?|survives?|withstands?|tolerates?|hold up (?:to|in))';
-const NAME = String.raw`(?:\p{L}+ ?){1,4}`;
+const NAME = String.raw`\p{L}+(?: \p{L}+){0,3}`;
 /** What lye does to a colour, in one bare sentence: "la curcuma aguanta la soda caustica", "aguanta la sosa la mica rosa?". */
 const WITHSTANDS = [
   new RegExp(

@@ -14,6 +14,15 @@ const NOT_BARE_AFTER =
 const TODAY =
   /^(but|however|today|now|just|again|really|actually|pero|sino|hoy|ahora|ahorita|recien|acaba|acabo|esta)$/;
 
+/** What is told behind a "false alarm" that opens the words, or undefined where none does. */
+export function toldAfterAlarm(words: string): string | undefined {
+  const tokens = tokenise(words);
+  const first = tokens.findIndex(({ kind }) => kind === 'word');
+  return first >= 0 && isAlarm(tokens, first)
+    ? words.replace(/^.*?(?:false|falsa)\s+(?:alarm|alarma)\b/isu, '').trim()
+    : undefined;
+}
+
 /**
  * True where a member takes an alarm back: a bare "false alarm" or "falsa alarma" at the very start or end of the words,
  * neither denied nor asked nor told of another day. Anything else may be somebody who is hurt.

@@ -5,7 +5,7 @@ import { isAskedBefore } from './asked-before.ts';
 import { EMERGENCY_IDS, type Emergency, type EmergencyId } from './emergency.ts';
 import { accountsOf, type Weighed, type Weights, weighAll } from './evidence/weigh.ts';
 import WEIGHTS from './evidence/weights.json' with { type: 'json' };
-import { isTakenBack } from './false-alarm.ts';
+import { isTakenBack, toldAfterAlarm } from './false-alarm.ts';
 import type { Grounds } from './grounds.ts';
 import { joined } from './join.ts';
 import { readLearned } from './learned/read.ts';
@@ -47,7 +47,8 @@ const CLEARLY = 1;
  */
 export function readEmergencies(words: string, model?: Model): readonly Emergency[] {
   const text = words.slice(0, LONGEST_WORDS);
-  if (isTakenBack(text) || isAskedBefore(text)) return [];
+  if (isTakenBack(text)) return stillTold(text, model);
+  if (isAskedBefore(text)) return [];
   const found = scenesIn(text);
   // What is only spoken of is silent; what is told outright is not.
   if (isIdle(found)) return withOutright(text, found, []);
@@ -56,6 +57,16 @@ export function readEmergencies(words: string, model?: Model): readonly Emergenc
     from: cut(text.trim(), 120),
     isOver: isFinished(found),
   });
+}
+
+/** What may cost a life, and is told for sure behind a "false alarm", is not taken back by it. */
+const NOT_TAKEN_BACK: ReadonlySet<EmergencyId> = new Set(['lye-swallowed']);
+
+function stillTold(text: string, model: Model | undefined): readonly Emergency[] {
+  const told = toldAfterAlarm(text);
+  if (told === undefined || told === '') return [];
+  const read = readEmergencies(told, model);
+  return read.some(({ id, inDoubt }) => !inDoubt && NOT_TAKEN_BACK.has(id)) ? read : [];
 }
 
 /** By the lexicon: patterns, and the evidence weighed. */

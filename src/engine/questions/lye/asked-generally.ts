@@ -38,6 +38,22 @@ const HARMLESS: ReadonlySet<LyeTopic> = new Set([
   'lye-into-water',
 ]);
 
+/** What is asked before doing it, with somebody or something hot in it to whom nothing has happened. */
+const ASKED_AHEAD: ReadonlySet<LyeTopic> = new Set([
+  'hot-liquid',
+  'hands-full',
+  'birds',
+  'no-window',
+  'heating-lye',
+  'lye-by-food',
+]);
+const LEAVE =
+  /\b(?:(?:can|could|may|should|shall) (?:i|we)|is it (?:ok|okay|safe|fine|allowed)|puedo|podemos|se puede|es seguro|est[aá] bien)\b/iu;
+const HEAT = /\b(?:hot|warm|boiled|boiling|caliente|hirviendo|reci[eé]n hervid[oa])\b/giu;
+/** Somebody or an animal that is not well. */
+const UNWELL =
+  /\b(?:cough\w*|gasp\w*|chok\w*|wheez\w*|shak\w*|limp|dead|dying|died|sick|ill|unwell|faint\w*|dizzy|vomit\w*|cry\w*|scream\w*|tos\w*|ahog\w*|tiembl\w*|muert[oa]|enferm\w*|mare\w*|llor\w*|grit\w*|respira mal)\b/iu;
+
 /** Harm that may be going on: whatever first aid knows of it stands before. */
 const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
   'bleach',
@@ -120,6 +136,10 @@ export function isAskedGenerally(words: string): boolean {
   if (topic === 'hot-crack')
     return ![SOMEBODY, MORE_THAN_A_CRACK].some(told => told.test(words.replace(ASKS_ADVICE, ' ')));
   if (topic !== undefined && HARMLESS.has(topic) && isHarmless(words)) return true;
+  if (topic !== undefined && ASKED_AHEAD.has(topic) && LEAVE.test(words))
+    return (
+      ![UNWELL, GOING_ON, BROKE].some(told => told.test(words)) && !hasHappened(words.replace(HEAT, ' '))
+    );
   const isOfLye =
     topic !== undefined &&
     IN_ITS_WORDS.has(topic) &&

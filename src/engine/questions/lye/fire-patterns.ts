@@ -17,7 +17,7 @@ const ULTRAMARINE = '(?:ultramarines?|ultramar(?:ino)?)';
 const IRON_BLUE =
   '(?:prussian blue|milori blue|iron blue|azul (?:de )?prusia|(?:ferric )?ferrocyanide|ferrocianuro)';
 const ACID =
-  '(?:vinegar|(?:citric|lactic|acetic|tartaric|ascorbic|fruit) acid|acids?(?! (?:green|yellow|verde|amarillo))|lemon juice|lemon (?=on|over|to|and rub)|squeezed lemon|vinagre|acidos?(?: citrico| lactico)?(?! (?:verde|hialuronico|estearico))|(?:zumo|jugo) de limon|limon (?=sobre|en|al|encima|con))';
+  '(?:vinegar|(?:citric|lactic|acetic|tartaric|ascorbic|fruit) acid|(?<!(?:stearic|palmitic|lauric|myristic|oleic|fatty|hyaluronic) )acids?(?! (?:green|yellow|verde|amarillo))|lemon juice|lemon (?=on|over|to|and rub)|squeezed lemon|vinagre|acidos?(?: citrico| lactico)?(?! (?:verde|hialuronico|estearico|palmitico|laurico|oleico|grasos?))|(?:zumo|jugo) de limon|limon (?=sobre|en|al|encima|con))';
 /** What is said not to be there. */
 const NONE = '(?:no|not|without|not adding|not using|isn t|sin|no uso|ni)';
 const POUR =

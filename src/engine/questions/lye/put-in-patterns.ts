@@ -89,10 +89,10 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
   [
     'kitchen-spice',
     [
-      /\b(?:ground |powdered )?(?:cinnamon|cloves?|chill?i(?: powder)?|cayenne|black pepper|mustard powder|ginger powder)\b(?! (?:oil|essential|leaf|bark|coloured|colored|brown))(?=.{0,60}\b(?:soap|colou?r|kitchen|bar|how much|cup|oils|batter)\b)/u,
+      /\b(?:ground |powdered )?(?:cinnamon|cloves?|chill?i(?: powder)?|cayenne|black pepper|mustard powder|ginger powder)\b(?! (?:oil|essential|leaf|bark|bud|e ?o\b|coloured|colored|brown))(?=.{0,60}\b(?:soap|colou?r|kitchen|bar|how much|cup|oils|batter)\b)/u,
       /\b(?:soap|colou?r|how much|can i|add|put)\b(?=.{0,40}\b(?:(?:ground|powdered|kitchen) (?:cinnamon|cloves?|chill?i|pepper|ginger)|cinnamon powder|cayenne)\b)/u,
-      /\b(?:canela|clavo|clavos|guindilla|chile en polvo|aji molido|cayena|pimienta|jengibre en polvo|mostaza en polvo)\b(?=.{0,60}\b(?:jabon|color|cocina|cuant[oa]|taza|aceites?|masa)\b)/u,
-      /\b(?:jabon|cuant[oa]|puedo|echar|poner)\b(?!.{0,40}\baceite esencial\b)(?=.{0,40}\b(?:canela|clavo|guindilla|aji molido|cayena)\b)/u,
+      /^(?!.*\b(?:esencial(?:es)?|fragancia|aroma|essential|fragrance)\b).*\b(?:canela|clavo|clavos|guindilla|chile en polvo|aji molido|cayena|pimienta|jengibre en polvo|mostaza en polvo)\b(?=.{0,60}\b(?:jabon|color|cocina|cuant[oa]|taza|aceites?|masa)\b)/u,
+      /\b(?:jabon|cuant[oa]|puedo|echar|poner)\b(?!.{0,60}\b(?:esencial(?:es)?|fragancia|aroma)\b)(?=.{0,40}\b(?:canela|clavo|guindilla|aji molido|cayena)\b)/u,
     ],
   ],
   [
@@ -142,6 +142,7 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
         '(?:essential )?oils?\\b.{0,40}\\b(?:how|much|many|drops?|ml|lots|soap|ok|safe)',
         4,
       ),
+      near('how (?:much|many)', `(?:${HOT_OIL})(?: leaf| bark| bud)? (?:essential )?oils?`, 12),
       near(
         `(?:aceites? esencial(?:es)?|esencia|aceite) de ${HOT_OIL}`,
         '\\d|cuant\\w+|puedo|se puede|gotas|mucho|jabon',

@@ -207,7 +207,7 @@ export function sharesPhrase(text: string): string {
     unitsSaid(spokenAmounts(perCup(plainText(text.replaceAll('\n', ';')))))
       .replace(/\b50 50\b/gu, '50/50')
       .replace(/[.\s]+$/u, ''),
-  );
+  ).replace(/\(\s*(\d[\d.,]*%)\s*\)/gu, '$1');
   if (said.includes(';')) return joinedShares(said.split(';').flatMap(piece => piecesOrWhole(piece)));
   const ratio = ratioIn(said, knowsColour);
   if (ratio) return ratio.map(one => `${percent(one.percent / 100)} ${one.name}`).join('; ');

@@ -98,7 +98,7 @@ export const lyeMatters: Readonly<Record<LyeMatter, string>> = {
   'maybe-lye': '¿este polvo es sosa?',
   'not-for-washing': '¿jabón en heridas, dientes, comida?',
   'soap-in-wound': 'entró jabón en un corte',
-  'amounts-swapped': 'cambié la sosa por el agua',
+  'amounts-swapped': 'puse los gramos del agua en la sosa',
   'oil-forgotten': 'olvidé un aceite',
   'ph-high': 'pH 11 o más: ¿lo uso?',
   'ash-or-lye': 'lo blanco de encima, ¿ceniza o sosa?',
