@@ -87,6 +87,10 @@ function lyeRows(view: PlanView): readonly Measure[] {
   }));
 }
 
+/** Whether any colour is wetted in oil, which no lye was weighed for. */
+const isWettedInOil = ({ answer }: PlanView): boolean =>
+  answer.portions.some(({ doses }) => doses.some(({ carrier }) => carrier.choice === 'oil'));
+
 /** Lye, water, batter, superfat: what decides the pour. */
 export function planNumbers(view: PlanView): readonly Measure[] {
   const { answer, say } = view;
@@ -134,7 +138,7 @@ export function planNumbers(view: PlanView): readonly Measure[] {
       value: plan.percent({ percent: superfat.effective }),
       note: plan.superfatNote({
         asked: superfat.asked,
-        carriers: superfat.effective > superfat.asked + 0.5 && !fat,
+        carriers: superfat.effective > superfat.asked + 0.5 && !fat && isWettedInOil(view),
         low: superfat.band.low,
         high: superfat.band.high,
       }),

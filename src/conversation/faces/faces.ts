@@ -9,6 +9,7 @@ import type { Origin } from '../question.ts';
 import type { Caution, Choice, Next, Reply } from '../reply.ts';
 import { foldsOf, shortened } from './face.ts';
 import { askNext, openFold, packed } from './open-fold.ts';
+import { fahrenheitFirst } from './temperatures.ts';
 
 /**
  * A reply with its face as this member is shown it: standing cautions that they have met are one line, what does not fit
@@ -16,13 +17,17 @@ import { askNext, openFold, packed } from './open-fold.ts';
  * whole answers, gets all at once; so does everybody where the folds cannot be kept.
  */
 export async function withFace(
-  reply: Reply<string>,
+  told: Reply<string>,
   origin: Origin,
   conversation: Conversation,
 ): Promise<Reply<string>> {
   const { store } = conversation.services;
-  if (isUrgent(reply.data)) return unfolded(reply);
-  const { answers } = await preferencesOf(store, origin.asker.id).catch(() => ({ answers: 'short' }));
+  if (isUrgent(told.data)) return unfolded(told);
+  const { answers, temperature } = await preferencesOf(store, origin.asker.id).catch(() => ({
+    answers: 'short',
+    temperature: 'celsius',
+  }));
+  const reply = temperature === 'fahrenheit' ? fahrenheitFirst(told) : told;
   if (answers === 'whole') return await withButtons(unfolded(reply), origin, conversation);
   const faced = shortened(await withMet(reply, { store, origin }));
   return origin.opensFolds ? await withButtons(faced, origin, conversation) : faced;

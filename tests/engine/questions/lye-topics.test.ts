@@ -66,7 +66,6 @@ const ASKED: readonly (readonly [question: string, topic: string])[] = [
   ['puré de aguacate en el jabón, cuánto', 'puree'],
   ['can i use cinnamon from the kitchen for colour how much', 'kitchen-spice'],
   ['puedo echar canela en polvo al jabón', 'kitchen-spice'],
-  ['how much clove bud oil can I use in 1 kg of oils?', 'hot-oils-of-scent'],
   ['¿cuánto aceite esencial de canela para 1 kg de aceites?', 'hot-oils-of-scent'],
   ['shells as mould can i pour soap in sea shells', 'sand-and-shells'],
   ['how much is 64 g of lye in water for half a batch', 'scale-batch'],

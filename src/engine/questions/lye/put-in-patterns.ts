@@ -142,7 +142,6 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
         '(?:essential )?oils?\\b.{0,40}\\b(?:how|much|many|drops?|ml|lots|soap|ok|safe)',
         4,
       ),
-      near('how (?:much|many)', `(?:${HOT_OIL})(?: leaf| bark| bud)? (?:essential )?oils?`, 12),
       near(
         `(?:aceites? esencial(?:es)?|esencia|aceite) de ${HOT_OIL}`,
         '\\d|cuant\\w+|puedo|se puede|gotas|mucho|jabon',
