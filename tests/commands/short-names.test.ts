@@ -61,7 +61,7 @@ describe('“charcoal”, where one jar is “activated charcoal”', () => {
   test('is previewed, planned and poured as that jar', async () => {
     expect((await ask('/preview mix:charcoal')).headline).toMatch(/: activated charcoal$/);
     for (const line of [`/plan ${PLAN} portions:"2 cups charcoal; rest plain"`, '/recipe show recipe:Night'])
-      expect((await ask(line)).text, line).toContain('“activated charcoal”');
+      expect((await ask(line)).text).toContain('“activated charcoal”');
     expect((await ask('/batch poured made:"300 ml charcoal 1 tsp"')).headline).toMatch(
       /^1 g “activated charcoal” off your shelf/,
     );
@@ -91,7 +91,7 @@ describe('a jar of a short name', () => {
       String.raw`/shelf add item:"mica \"lilac dream\"" amount:"1 oz" ingredients:"Mica, Titanium Dioxide, Ultramarine Violet"`,
     );
     for (const name of ['lilac dream', 'lilac', 'dream', 'mica lilac dream'])
-      expect((await ask(`/dose colourant:"${name}" portion:"500 g"`)).headline, name).toContain(
+      expect((await ask(`/dose colourant:"${name}" portion:"500 g"`)).headline).toContain(
         'mica "lilac dream"',
       );
     expect((await ask('/shelf use item:"lilac dream" amount:"1 g"')).headline).toContain('lilac dream');

@@ -154,7 +154,7 @@ describe('portions', () => {
     });
     expect(strengthOf('2 cups gold mica 1/2 tsp + red oxide 1 tsp')).toEqual(half);
     for (const perCup of ['1/2 tsp a cup', '1/2 tsp/cup', '1/2 tsp to the cup', 'media cdta por cada taza'])
-      expect(strengthOf(`2 cups gold mica ${perCup}`), perCup).toEqual({ by: 'cup', tspPerCup: 0.5 });
+      expect(strengthOf(`2 cups gold mica ${perCup}`)).toEqual({ by: 'cup', tspPerCup: 0.5 });
     expect(strengthOf('2 cups gold mica 2 g')).toEqual({
       by: 'amount',
       amount: { measure: 'mass', grams: 2 },
