@@ -1,6 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { checkLye } from '../../../src/engine/questions/lye/check.ts';
 import { readLyeQuestion } from '../../../src/engine/questions/lye/question.ts';
+import * as english from '../../../src/words/en/index.ts';
+import * as spanish from '../../../src/words/es/index.ts';
 
 /*
  * Whole recipes to be looked over, told among other words. Asked by a tutor who had seen nothing of the reader; superfats
@@ -60,5 +62,13 @@ describe('lye', () => {
       superfat: 20,
     });
     expect(readLyeQuestion('lye for 500 g olive and 500 g lard 10% lye discount').given.superfat).toBe(10);
+  });
+});
+
+describe('water that was weighed beside lye', () => {
+  test.each([english, spanish])('is told by its strength, or as too little', ({ lyeQuestions }) => {
+    expect(lyeQuestions.waterBeside({ water: 150, lye: 90 })).toMatch(/38 %/u);
+    expect(lyeQuestions.waterBeside({ water: 63, lye: 64 })).toMatch(/^(?:Too little water|Poca agua)/u);
+    expect(lyeQuestions.waterBeside({ water: 400, lye: 64 })).toMatch(/late|tarde/u);
   });
 });
