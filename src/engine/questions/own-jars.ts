@@ -33,9 +33,9 @@ export function withOwnJars(question: string, names: readonly string[]): Questio
   for (const name of [...names].sort((a, b) => b.length - a.length)) {
     const stand = free[swaps.length];
     if (stand === undefined) break;
-    if (name.length < 3 || colourantsNamed(name).length > 0 || knownOil(name) !== undefined) continue;
-    const at = placeOf(text, name);
-    if (at === undefined) continue;
+    // To look for a name is quick, to look it up in the catalogue is not, and a shelf may hold hundreds.
+    const at = name.length < 3 ? undefined : placeOf(text, name);
+    if (at === undefined || colourantsNamed(name).length > 0 || knownOil(name) !== undefined) continue;
     text = `${text.slice(0, at)}${stand}${text.slice(at + name.length)}`;
     swaps.push({ name, stand });
   }
