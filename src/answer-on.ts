@@ -1,9 +1,8 @@
 import type { Conversation } from './conversation/conversation.ts';
-import { GrowingRegistry } from './conversation/registry/growing-registry.ts';
 import type { Outbox } from './conversation/unasked/outbox.ts';
 import { setLooks } from './deadlines/looks.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
-import type { Connection, Platform } from './discord/client.ts';
+import type { Platform } from './discord/client.ts';
 import type { Environment } from './environment.ts';
 import { COMMANDS, closeConversation, type Log, openConversation } from './open-conversation.ts';
 import type { Metrics } from './operations/metrics.ts';
@@ -86,23 +85,30 @@ export async function answerOn(platform: Platform, environment: Environment, log
   const { TINTMOOT_OPERATIONS: at } = environment;
   // Nobody who does not look pays for counting.
   const metrics = at && (await import('./operations/metrics.ts')).openMetrics(() => workers.load());
-  const registry = GrowingRegistry.of(COMMANDS);
+  // What knows the commands is read behind the connection: nobody can ask before.
+  const { promise: connected, resolve: connectedNow } = Promise.withResolvers<void>();
+  const registry = connected
+    .then(() => import('./conversation/registry/growing-registry.ts'))
+    .then(({ GrowingRegistry }) => GrowingRegistry.of(COMMANDS));
+  // The store opens in its own thread while this one reads the library.
   const opening = openConversation(environment, log, {
     registry,
     checkDue: () => void scheduler?.check(),
     workers,
     onStoreFailure: failure => metrics?.storeFailed(failure),
   });
-  // The store opens in its own thread while this one reads the library.
-  const [conversation, { connect }, { discordOutbox }] = await Promise.all([
-    opening,
-    import('./discord/client.ts'),
-    import('./discord/post.ts'),
-  ]);
-  let connection: Connection | undefined;
-  const closed = () => (connection?.open() ? undefined : 'not connected to the chat platform');
+  // Heard below: the platform may turn us away before.
+  opening.catch(() => undefined);
+  const { connect } = await import('./discord/client.ts');
+  const connection = await connect(platform, opening, log, metrics);
+  connectedNow();
+  const conversation = await opening.catch(async fault => {
+    await connection.close();
+    throw fault;
+  });
+  const closed = () => (connection.open() ? undefined : 'not connected to the chat platform');
   const operations = at && metrics && (await openOperations(at, { metrics, conversation, closed }));
-  connection = await connect(platform, conversation, log, metrics);
+  const { discordOutbox } = await import('./discord/post.ts');
   scheduler = keepTime(conversation, discordOutbox(connection, conversation, now), {
     log,
     now,

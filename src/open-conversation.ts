@@ -1,6 +1,6 @@
 import { pino } from 'pino';
 import type { Conversation } from './conversation/conversation.ts';
-import { type CommandRegistry, readCommands } from './conversation/registry/registry.ts';
+import type { CommandRegistry } from './conversation/registry/registry.ts';
 import type { Environment } from './environment.ts';
 import { StoreFailure } from './records/failure.ts';
 import { openStore } from './records/open.ts';
@@ -21,11 +21,13 @@ type Opening = {
   readonly onStoreFailure?: (failure: StoreFailure) => void;
 };
 
+const everyCommand = async () => (await import('./conversation/registry/registry.ts')).readCommands(COMMANDS);
+
 /** Opens everything a question needs. */
 export async function openConversation(
   environment: Environment,
   log: Log,
-  { registry = readCommands(COMMANDS), checkDue, workers = openWorkers(), onStoreFailure }: Opening = {},
+  { registry = everyCommand(), checkDue, workers = openWorkers(), onStoreFailure }: Opening = {},
 ): Promise<Conversation> {
   const {
     TINTMOOT_STORE: address,

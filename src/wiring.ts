@@ -2,14 +2,23 @@ import { rm } from 'node:fs/promises';
 import { flushCompileCache } from 'node:module';
 import { answerOn } from './answer-on.ts';
 import { isBackupMode, runBackup } from './backup.ts';
-import { readCommands } from './conversation/registry/registry.ts';
 import type { Platform } from './discord/client.ts';
 import { endAtOnce } from './end-at-once.ts';
 import { Refusal } from './engine/refusal.ts';
 import { type Environment, readEnvironment } from './environment.ts';
 import type { Scene } from './local-room.ts';
 import { COMMANDS, closeConversation, logger, openConversation } from './open-conversation.ts';
-import { languageOf, wordsIn } from './words/index.ts';
+
+/** The sentences, for who is told something: a bot that answers reads them behind its connection. */
+const words = () => import('./words/index.ts');
+/** Those of this machine's language. */
+const wordsHere = async () => {
+  const { languageOf, wordsIn } = await words();
+  return wordsIn(languageOf(process.env.LANG ?? ''));
+};
+
+/** All commands, for those who list them. */
+const allCommands = async () => (await import('./conversation/registry/registry.ts')).readCommands(COMMANDS);
 
 const DEMO_FOLDER = '.tintmoot/demo';
 
@@ -38,7 +47,7 @@ async function registerCommands({
 }: Environment) {
   if (!token) throw new Error('Set DISCORD_TOKEN to register the commands with the chat platform.');
   const { register } = await import('./discord/register.ts');
-  const done = await register(await readCommands(COMMANDS), {
+  const done = await register(await allCommands(), {
     token,
     ...(api && { api }),
     ...(guild && { guild }),
@@ -81,10 +90,10 @@ async function localRoom(environment: Environment, args: readonly string[], scen
   const stop = new AbortController();
   void toldToStop().then(signal => stop.abort(signal));
   const { runLocalRoom } = await import('./local-room.ts');
-  const say = wordsIn(languageOf(process.env.LANG ?? ''));
+  const say = await wordsHere();
   const answerAt = async (platform: Platform, now: () => number) => {
     const { register } = await import('./discord/register.ts');
-    await register(await readCommands(COMMANDS), platform);
+    await register(await allCommands(), platform);
     return await answerOn({ ...platform, readsMessages: true }, environment, log, now);
   };
   await runLocalRoom(
@@ -111,7 +120,7 @@ async function dispatch([mode, ...rest]: readonly string[]): Promise<number> {
   const environment = readEnvironment(process.env);
   if (mode === 'ask') return await ask(environment, rest);
   if (isBackupMode(mode)) {
-    const say = wordsIn(languageOf(process.env.LANG ?? ''));
+    const say = await wordsHere();
     process.stdout.write(`${await runBackup(mode, rest, { store: environment.TINTMOOT_STORE, say })}\n`);
     return 0;
   }
@@ -126,7 +135,8 @@ export async function run(args: readonly string[]): Promise<number> {
   try {
     return await dispatch(args);
   } catch (error) {
-    const text = error instanceof Refusal ? wordsIn('en').refusal(error) : (error as Error).message;
+    const text =
+      error instanceof Refusal ? (await words()).wordsIn('en').refusal(error) : (error as Error).message;
     process.stderr.write(`${text}\n`);
     return 1;
   }

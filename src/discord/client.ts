@@ -1,26 +1,11 @@
-import {
-  Client,
-  Events,
-  GatewayIntentBits,
-  type Interaction,
-  type Message,
-  Options,
-  Partials,
-  type REST,
-  Status,
-} from 'discord.js';
+import { Client, Events, GatewayIntentBits, Options, Partials, type REST, Status } from 'discord.js';
 import type { Logger } from 'pino';
 import type { Conversation } from '../conversation/conversation.ts';
-import { followUpNameIn } from '../conversation/follow-ups/follow.ts';
-import type { Question } from '../conversation/question.ts';
-import type { Answer } from '../conversation/reply.ts';
 import { attachmentOrigins } from './download.ts';
+import type { Answers } from './interactions.ts';
 import { INTENT_NAMES } from './invite.ts';
-import { LateForms } from './late-forms.ts';
-import { answerNote, type NoteDesk } from './notes.ts';
-import { isTooLate, respond, respondTyping } from './respond.ts';
 import { postingRest, REST_TIMEOUT_MS, Tally } from './rest.ts';
-import { questionOf } from './route.ts';
+import type { Watcher } from './watcher.ts';
 
 /** A running client. */
 export type Connection = {
@@ -46,14 +31,6 @@ export type Platform = {
   readonly shard?: { readonly id: number; readonly of: number };
 };
 
-type Outcome = 'answered' | 'refused' | 'fault' | 'lost';
-
-/** Who is told how questions ended; `command` is the name of a command or of what follows one, never a member's word. */
-export type Watcher = {
-  answered(about: { readonly command: string; readonly outcome: Outcome; readonly seconds: number }): void;
-  /** The platform told us to wait. */
-  rateLimited(): void;
-};
 const unwatched: Watcher = { answered: () => undefined, rateLimited: () => undefined };
 
 /**
@@ -81,10 +58,13 @@ function isOurs({ id, client }: { readonly id: string; readonly client: Client }
   return id === client.user?.id;
 }
 
-/** Connects to the chat platform and answers what comes. Rejects when the platform turns us away. */
+/**
+ * Connects to the chat platform and answers what comes, once the conversation is there. Rejects when the platform turns us
+ * away. What answers is loaded behind the connection: the platform has to be spoken to before anybody can ask.
+ */
 export async function connect(
   { token, api, shard, readsMessages = false }: Platform,
-  conversation: Conversation,
+  conversation: Conversation | Promise<Conversation>,
   log: Logger,
   watcher: Watcher = unwatched,
 ): Promise<Connection> {
@@ -103,7 +83,14 @@ export async function connect(
   const tally = new Tally(() => watcher.rateLimited());
   tally.listen(client.rest);
   const posting = postingRest(client, token, tally);
-  const desk = { conversation, log, watcher, lateForms: new LateForms(), origins: attachmentOrigins(api) };
+  let loading: Promise<Answers> | undefined;
+  const answers = () => {
+    loading ??= Promise.all([import('./interactions.ts'), conversation]).then(
+      ([{ answersOf }, conversation]) =>
+        answersOf({ conversation, posting, log, watcher, origins: attachmentOrigins(api) }),
+    );
+    return loading;
+  };
   const { promise: lost, resolve: lose } = Promise.withResolvers<string>();
   client.on(Events.ShardDisconnect, ({ code }) => lose(`the platform closed the connection (${code})`));
   client.on(Events.Invalidated, () => lose('the platform ended the session'));
@@ -112,26 +99,34 @@ export async function connect(
   );
   client.on(Events.Error, error => log.error({ error: error.message }, 'client error'));
 
+  // Whoever opens the conversation hears why it does not open, and ends this.
+  const notLoaded = (error: unknown) => lose(`what answers could not be loaded: ${(error as Error).message}`);
   const inFlight = new Set<Promise<void>>();
   const taken = new Set<string>();
   let closing = false;
   client.on(Events.InteractionCreate, interaction => {
     if (closing || taken.has(interaction.id)) return;
     remember(taken, interaction.id);
-    const answering = answer(interaction, desk).finally(() => inFlight.delete(answering));
+    const began = performance.now();
+    const answering = answers()
+      .then(({ toInteraction }) => toInteraction(interaction, began))
+      .catch(notLoaded)
+      .finally(() => inFlight.delete(answering));
     inFlight.add(answering);
   });
   client.on(Events.MessageCreate, message => {
     if (closing || taken.has(message.id)) return;
-    const answering = noteTaken(message, { conversation, posting }, log).finally(() =>
-      inFlight.delete(answering),
-    );
+    const answering = answers()
+      .then(({ toNote }) => toNote(message))
+      .catch(notLoaded)
+      .finally(() => inFlight.delete(answering));
     inFlight.add(answering);
   });
 
   const ready = new Promise<void>(resolve => client.once(Events.ClientReady, () => resolve()));
   await client.login(token);
   await ready;
+  answers().catch(notLoaded);
   return {
     client,
     posting,
@@ -144,70 +139,6 @@ export async function connect(
       await within(LEAVE_WITHIN_MS, client.destroy());
     },
   };
-}
-
-type Desk = {
-  readonly conversation: Conversation;
-  readonly log: Logger;
-  readonly watcher: Watcher;
-  readonly lateForms: LateForms;
-  readonly origins: ReadonlySet<string>;
-};
-
-/** Never rejects: an interaction that cannot be read or answered is noted, and the next one is taken. */
-async function answer(interaction: Interaction, desk: Desk): Promise<void> {
-  const { conversation, log, watcher, lateForms, origins } = desk;
-  const began = performance.now();
-  let question: Question | undefined;
-  const ended = (outcome: Outcome) => {
-    const [command, ms] = [askedFor(question, conversation), performance.now() - began];
-    watcher.answered({ command, outcome, seconds: ms / 1000 });
-    const kind = question?.kind ?? 'unread';
-    return { kind, command, outcome, interaction: interaction.id, ms: Math.round(ms) };
-  };
-  try {
-    if (interaction.isButton() && LateForms.isFor(interaction.customId))
-      return await lateForms.press(interaction);
-    question = questionOf(interaction, origins);
-    if (!question) return;
-    let outcome: Outcome = 'answered';
-    if (question.kind === 'typing' && interaction.isAutocomplete())
-      await respondTyping(interaction, question, conversation);
-    else if (interaction.isRepliable())
-      outcome = outcomeOf(await respond(interaction as Parameters<typeof respond>[0], question, desk));
-    log.info(ended(outcome), 'answered');
-  } catch (error) {
-    const { name, message, stack } = error as Error;
-    const late = isTooLate(error);
-    const level = late || question?.kind === 'typing' ? 'warn' : 'error';
-    log[level]({ ...ended(late ? 'lost' : 'fault'), name, message, stack }, 'not answered');
-  }
-}
-
-const outcomeOf = (given: Answer): Outcome => {
-  if (given.kind !== 'problem') return 'answered';
-  return OUR_FAULTS.test(given.id) ? 'fault' : 'refused';
-};
-/** Ids of the refusals that tell of a fault of ours, or of the store's. */
-const OUR_FAULTS = /^(?:our-fault|records-|work-took-too-long)/;
-
-/** What was asked for, by a name that is declared: whatever else is claimed, or could not be read, is `unknown`. */
-function askedFor(question: Question | undefined, { registry }: Conversation): string {
-  switch (question?.kind) {
-    case undefined:
-      return 'unknown';
-    case 'command':
-    case 'typing': {
-      const name = question.path.join(' ');
-      return registry.actions.has(name) ? name : 'unknown';
-    }
-    case 'follow': {
-      const name = followUpNameIn(question.sealed);
-      return registry.followUps.has(name) ? name : 'unknown';
-    }
-    case 'point':
-      return registry.menuEntries.has(question.entry) ? question.entry : 'unknown';
-  }
 }
 
 /**
@@ -226,16 +157,6 @@ function guardPackets(client: Client, log: Logger): void {
       return false;
     }
   };
-}
-
-/** Answers a note that tells of an emergency; says nothing of any other, nor of what it said. */
-async function noteTaken(message: Message, desk: NoteDesk, log: Logger): Promise<void> {
-  try {
-    if (await answerNote(message, desk)) log.info({ kind: 'note', message: message.id }, 'answered');
-  } catch (error) {
-    const { name, message: what, stack } = error as Error;
-    log.error({ kind: 'note', message: message.id, name, what, stack }, 'not answered');
-  }
 }
 
 /** Keeps the newest ids; the oldest go first, as a Set remembers the order of insertion. */

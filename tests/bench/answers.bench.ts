@@ -6,7 +6,7 @@ import type { Member } from '../../src/loopback/index.ts';
 import { type Bot, type Driven, drive, median, quantile, startBot } from './bots/side-by-side.ts';
 import { hold } from './figures.ts';
 
-const OURS = new URL('../../src/main.ts', import.meta.url);
+const OURS = new URL('../../src/main.js', import.meta.url);
 const BARE = new URL('./bots/bare-bot.ts', import.meta.url);
 const patient = { timeout: 300_000 };
 

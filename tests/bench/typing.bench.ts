@@ -35,7 +35,7 @@ async function typing({ members }: Bot): Promise<readonly number[]> {
 
 test('suggestions while photos are read', { timeout: 600_000 }, async ({ task }) => {
   const folder = await mkdtemp(join(tmpdir(), 'tintmoot-'));
-  const bot = await startBot(new URL('../../src/main.ts', import.meta.url), {
+  const bot = await startBot(new URL('../../src/main.js', import.meta.url), {
     TINTMOOT_STORE: `sqlite:${join(folder, 'records.sqlite')}`,
   });
   const { flaw, colours = [] } = FLAW_DRAWINGS['translucent-veins'](1034);

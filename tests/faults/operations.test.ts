@@ -28,7 +28,7 @@ test('a process in production tells that it is ready, what it answered, and logs
   const host = await openJudgedHost({ acknowledgeWithinMs: PATIENT });
   await register(registry, { token: TOKEN, api: host.api });
   const port = await freePort();
-  child = spawn(process.execPath, [new URL('../../src/main.ts', import.meta.url).pathname], {
+  child = spawn(process.execPath, [new URL('../../src/main.js', import.meta.url).pathname], {
     env: {
       ...process.env,
       DISCORD_TOKEN: TOKEN,

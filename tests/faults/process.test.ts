@@ -11,7 +11,7 @@ import { registry } from '../loopback/room.ts';
 import { PATIENT } from '../records/patience.ts';
 
 const TOKEN = 'very-secret-token';
-const main = new URL('../../src/main.ts', import.meta.url).pathname;
+const main = new URL('../../src/main.js', import.meta.url).pathname;
 
 let folder: string;
 let host: Host;

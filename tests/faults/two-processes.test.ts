@@ -19,7 +19,7 @@ import { hasPostgres, hasRedis, type Server, startPostgres, startRedis } from '.
 import { WHOLE } from '../walk.ts';
 
 const TOKEN = 'bench-token';
-const main = new URL('../../src/main.ts', import.meta.url).pathname;
+const main = new URL('../../src/main.js', import.meta.url).pathname;
 const script = join(import.meta.dirname, 'store-shelf-user.ts');
 const day = 86_400_000;
 

@@ -23,7 +23,7 @@ import { openJudgedHost } from './judged-host.ts';
 import { registry } from './room.ts';
 
 const TOKEN = 'loopback-token';
-const main = new URL('../../src/main.ts', import.meta.url).pathname;
+const main = new URL('../../src/main.js', import.meta.url).pathname;
 const hour = 3_600_000;
 const BARS = 8;
 const MEMBERS = howMany(150, 500);

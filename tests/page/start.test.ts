@@ -7,7 +7,7 @@ import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import type { Change, Snapshot } from '../../src/page/model.ts';
 import { HOME } from '../../src/page/seats.ts';
 
-const main = new URL('../../src/main.ts', import.meta.url).pathname;
+const main = new URL('../../src/main.js', import.meta.url).pathname;
 
 let folder: string;
 let running: ChildProcess[];

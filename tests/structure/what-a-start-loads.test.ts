@@ -4,49 +4,66 @@ import { expect, test } from 'vitest';
 
 const src = new URL('../../src/', import.meta.url);
 
-/** The files that a process has loaded once it answers on the platform, and once it has spoken Spanish. */
-async function loaded(): Promise<{ readonly start: readonly string[]; readonly spanish: readonly string[] }> {
-  const [wiring, client, post, words] = [
-    'wiring.ts',
-    'discord/client.ts',
-    'discord/post.ts',
-    'words/index.ts',
-  ].map(file => JSON.stringify(new URL(file, src).href));
+type Loaded = Readonly<Record<'start' | 'answering' | 'dose' | 'spanish', readonly string[]>>;
+
+/** The files that a process has loaded when it connects, and further ones that answering, `/dose` and Spanish bring. */
+async function loaded(): Promise<Loaded> {
+  const files = (...names: readonly string[]) => JSON.stringify(names.map(name => new URL(name, src).href));
   const program = `
     const { registerHooks } = await import("node:module");
     const urls = [];
     registerHooks({ load(url, context, next) { urls.push(url); return next(url, context); } });
-    for (const one of [${wiring}, ${client}, ${post}]) await import(one);
-    const start = [...urls];
-    const { wordsIn } = await import(${words});
+    const bring = async files => {
+      const before = urls.length;
+      for (const one of files) await import(one);
+      return urls.slice(before);
+    };
+    const start = await bring(${files('wiring.ts', 'discord/client.ts')});
+    const answering = await bring(${files('discord/interactions.ts', 'discord/post.ts', 'conversation/registry/growing-registry.ts')});
+    const dose = await bring(${files('../commands/dose/command.ts')});
+    const before = urls.length;
+    const { wordsIn } = await import(${files('words/index.ts')}[0]);
     const said = wordsIn('es').language + wordsIn('es').folds.next.preview;
     if (!said.startsWith('es')) throw new Error(said);
-    console.log(JSON.stringify({ start, spanish: urls.slice(start.length) }));
+    console.log(JSON.stringify({ start, answering, dose, spanish: urls.slice(before) }));
   `;
   const { stdout } = await promisify(execFile)(
     process.execPath,
     ['--disable-warning=ExperimentalWarning', '--input-type=module', '--eval', program],
     { maxBuffer: 1e8 },
   );
-  return JSON.parse(stdout) as Awaited<ReturnType<typeof loaded>>;
+  return JSON.parse(stdout) as Loaded;
 }
 
+const amongst = (urls: readonly string[], patterns: readonly RegExp[]) =>
+  patterns.map(pattern => urls.find(url => pattern.test(url)));
+const none = (patterns: readonly RegExp[]) => patterns.map(() => undefined);
+
 /*
- * What a start must not wait for: each of these is a tenth to a third of all that is loaded, and one answer in many
- * needs it. A single import from the wrong place brings it back unnoticed.
+ * What must wait: each of these is a tenth to a third of all that is loaded, and one answer in many needs it. A single
+ * import from the wrong place brings it back unnoticed.
  */
-test('a start loads neither what questions in words need, nor colour lists, nor a second language, nor a command', async () => {
-  const { start, spanish } = await loaded();
-  const late = [
-    /\/src\/engine\/questions\/read\.ts$/,
-    /\/node_modules\/color-name-list\//,
-    /\/node_modules\/culori\//,
-    /\/src\/words\/es\//,
-    /\/src\/records\/backup\//,
-    /\/node_modules\/(?:sharp|@resvg|pdfkit|onnxruntime-web|pg|@redis)\//,
-    /\/commands\//,
-  ];
-  expect(late.map(pattern => start.find(url => pattern.test(url)))).toEqual(late.map(() => undefined));
-  expect(start.some(url => url.endsWith('/src/words/en/index.ts'))).toBe(true);
+const RARE = [
+  /\/src\/engine\/questions\/read\.ts$/,
+  /\/node_modules\/color-name-list\//,
+  /\/src\/words\/es\//,
+  /\/src\/records\/backup\//,
+  /\/node_modules\/(?:sharp|@resvg|pdfkit|onnxruntime-web|pg|@redis)\//,
+];
+/** What answers, but nobody can ask before the platform has let us in. */
+const ANSWERS = [
+  /\/src\/words\//,
+  /\/src\/engine\/(?!refusal\.ts)/,
+  /\/src\/conversation\//,
+  /\/commands\//,
+  /\/node_modules\/culori\//,
+];
+
+test('a start loads what connects; what answers comes behind it, and what is rarely asked with the first who asks', async () => {
+  const { start, answering, dose, spanish } = await loaded();
+  expect(amongst(start, [...RARE, ...ANSWERS])).toEqual(none([...RARE, ...ANSWERS]));
+  expect(amongst([...answering, ...dose], RARE)).toEqual(none(RARE));
+  expect(answering.some(url => url.endsWith('/src/words/en/index.ts'))).toBe(true);
+  expect(dose.some(url => url.endsWith('/commands/dose/answer.ts'))).toBe(true);
   expect(spanish.some(url => url.endsWith('/src/words/es/index.ts'))).toBe(true);
 });

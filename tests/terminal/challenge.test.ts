@@ -10,7 +10,7 @@ import { jsonOf } from '../../src/terminal/shown.ts';
 import { photoOf } from '../commands/challenge/room.ts';
 import { openConversation } from '../sets/open-conversation.ts';
 
-const main = new URL('../../src/main.ts', import.meta.url).pathname;
+const main = new URL('../../src/main.js', import.meta.url).pathname;
 let folder: string;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'rehearsal-'));

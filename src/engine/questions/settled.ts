@@ -1,6 +1,6 @@
 import { STRENGTH_WORDS } from '../quantities/strength.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
-import { foldedColour, isColourWord } from '../text/colours/colour-lists.ts';
+import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import { isOil } from './amounts.ts';
 import type { NamedThing } from './entities.ts';
 import type { Words } from './words-of.ts';

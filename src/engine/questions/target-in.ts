@@ -1,5 +1,6 @@
-import { foldedColour, isColourWord, openNames } from '../text/colours/colour-lists.ts';
+import { openNames } from '../text/colours/colour-lists.ts';
 import { colourNamed } from '../text/colours/colour-name.ts';
+import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import type { NamedThing } from './entities.ts';
 import type { Words } from './words-of.ts';
 

@@ -27,6 +27,9 @@ const reasonOf = (failure: unknown): string =>
  * Records in one SQLite file, shared by as many processes as open it on this machine. A path, or `:memory:`
  * for one that lives as long as the adapter.
  */
+/** Its rows live for one call: the collector would otherwise give them as much room as all else together. */
+const YOUNG_MB = 3;
+
 export class SqliteAdapter extends RecordAdapter {
   readonly #worker: Worker;
   readonly #waiting = new Map<number, Waiting>();
@@ -58,7 +61,10 @@ export class SqliteAdapter extends RecordAdapter {
    */
   static async open(path: string, patience = 5000, mostPages?: number): Promise<SqliteAdapter> {
     const opening: Opening = { path, patience, ...(mostPages !== undefined && { mostPages }) };
-    const worker = new Worker(new URL('./sqlite-thread.ts', import.meta.url), { workerData: opening });
+    const worker = new Worker(new URL('./sqlite-thread.ts', import.meta.url), {
+      workerData: opening,
+      resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
+    });
     const adapter = new SqliteAdapter(worker);
     try {
       // The first answer tells that the file is open.

@@ -1,4 +1,4 @@
-import { foldedColour, isColourWord } from '../../text/colours/colour-lists.ts';
+import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
 import { ideaCounts, pieceCounts, wordCounts } from '../../text/learned/hashes.ts';
 import type { Features } from '../../text/learned/model.ts';
 import { stem } from '../../text/tokens.ts';

@@ -1,5 +1,6 @@
-import { FOLDED_WORDS, openNames } from './colour-lists.ts';
+import { openNames } from './colour-lists.ts';
 import { between, type FoundColour as Found } from './colour-shades.ts';
+import { FOLDED_WORDS } from './folded-colours.ts';
 
 /* Colours that are told by way of two others: "between teal and navy", "olive but greener", "white with a bit of pink". */
 

@@ -6,14 +6,7 @@ import { wordMeant } from '../spelling/respelt.ts';
 import { COMMON_WORDS } from '../spelling/trade-words.ts';
 import { wordSpeller } from '../spelling/word-speller.ts';
 import { comparedIn, longestName, turnedIn } from './colour-comparisons.ts';
-import {
-  FOLDED_WORDS,
-  foldedColour as fold,
-  hexOf,
-  isColourWord,
-  LONGEST_COLOUR as LONGEST,
-  openNames,
-} from './colour-lists.ts';
+import { hexOf, openNames } from './colour-lists.ts';
 import {
   apart,
   between,
@@ -29,6 +22,12 @@ import {
   thingOfHue,
 } from './colour-shades.ts';
 import { COLOUR_WORDS } from './colour-words.ts';
+import {
+  FOLDED_WORDS,
+  foldedColour as fold,
+  isColourWord,
+  LONGEST_COLOUR as LONGEST,
+} from './folded-colours.ts';
 
 /** A colour as it was named: what was understood, and whether a slip of the finger was put right for it. */
 export type NamedColour = {

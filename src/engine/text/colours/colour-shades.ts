@@ -1,6 +1,6 @@
 import { converter, formatHex } from 'culori';
 import { colourDifference, labOfHex } from '../../colour/spectra/cielab.ts';
-import { FOLDED_WORDS } from './colour-lists.ts';
+import { FOLDED_WORDS } from './folded-colours.ts';
 
 /** A name found in a wish. */
 export type FoundColour = {

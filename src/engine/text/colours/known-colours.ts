@@ -1,5 +1,5 @@
 import { colourantsNamed } from '../../colourants/find.ts';
-import { foldedColour, isColourWord } from './colour-lists.ts';
+import { foldedColour, isColourWord } from './folded-colours.ts';
 
 const BEFORE =
   /^(?:very |muy )?(?:light|dark|pale|bright|deep|hot|soft|dusty|medium|mid|baby|neon|pastel|dirty|muted|warm|cool|plain|true) /u;
