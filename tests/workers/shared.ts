@@ -1,9 +1,8 @@
 import { createHash } from 'node:crypto';
-import { readFile, rename, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { deserialize, serialize } from 'node:v8';
+import { serialize } from 'node:v8';
 import type { JobName, Jobs } from '../../src/workers/jobs.ts';
 import { openWorkers, type WatchedWorkers, type WorkFor } from '../../src/workers/workers.ts';
+import { onceInThisRun } from '../once-in-this-run.ts';
 import { WHOLE } from '../walk.ts';
 
 type Output<Name extends JobName> = Awaited<ReturnType<Jobs[Name]>>;
@@ -36,20 +35,6 @@ const DRAWN: ReadonlySet<JobName> = new Set<JobName>([
 let pool: WatchedWorkers | undefined;
 const known = new Map<string, Promise<unknown>>();
 let views = 0;
-
-/** Computes it, unless another process of this run has done so. */
-async function onceInThisRun(key: string, compute: () => Promise<unknown>): Promise<unknown> {
-  const folder = process.env.COMPUTED_IN_THIS_RUN;
-  if (!folder) return await compute();
-  const file = join(folder, createHash('sha256').update(key).digest('hex'));
-  const found = await readFile(file).catch(() => undefined);
-  if (found) return deserialize(found);
-  const output = await compute();
-  const draft = `${file}.${process.pid}`;
-  await writeFile(draft, serialize(output));
-  await rename(draft, file);
-  return output;
-}
 
 /**
  * Workers for one test, over threads that all tests of this process share: to start one, with the network that looks
