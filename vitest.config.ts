@@ -29,6 +29,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'pure',
+          globalSetup: 'tests/run.ts',
           include: pure,
           isolate: false,
           benchmark: { include: ['tests/bench/**/*.bench.ts'] },
