@@ -1,6 +1,7 @@
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
+import LongestFirst from './tests/longest-first.ts';
 
 // Test files, the threads and the processes that they start are plain Node running TypeScript: what one of them
 // has compiled, the next one reads. The folder is the one that the program itself uses.
@@ -20,6 +21,7 @@ export default defineConfig({
     hookTimeout: 300_000,
     expect: { poll: { timeout: 60_000 } },
     setupFiles: ['tests/seed.ts'],
+    sequence: { sequencer: LongestFirst },
     // One more than there are cores: files that wait, for a clock or for a process, leave room for another.
     maxWorkers: availableParallelism() + 1,
     // Node itself loads what is tested, as in production, instead of a bundler's module runner.
@@ -29,6 +31,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'pure',
+          globalSetup: 'tests/run.ts',
           include: pure,
           isolate: false,
           benchmark: { include: ['tests/bench/**/*.bench.ts'] },

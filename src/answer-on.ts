@@ -1,4 +1,5 @@
 import type { Conversation } from './conversation/conversation.ts';
+import type { GrowingRegistry } from './conversation/registry/growing-registry.ts';
 import type { Outbox } from './conversation/unasked/outbox.ts';
 import { setLooks } from './deadlines/looks.ts';
 import { type Scheduler, startScheduler } from './deadlines/scheduler.ts';
@@ -74,9 +75,18 @@ async function openOperations(
   });
 }
 
-/** The command that is asked most is loaded once this process answers, ms: who asks it first then waits for nothing. */
+/** The command that is asked most, and a text that tells of no harm. */
 const MOST_ASKED = 'dose';
+const NO_HARM = 'a spoon of blue';
+/** How long after the start this process makes ready, ms: who asks first then waits for nothing. */
 const AHEAD_AFTER_MS = 1_000;
+
+/** Loads the command that is asked most, and builds what looks for harm in every text. */
+async function makeReady(registry: GrowingRegistry): Promise<void> {
+  const { emergenciesIn } = await import('./conversation/first-aid/first-aid.ts');
+  emergenciesIn([NO_HARM]);
+  await registry.ahead(MOST_ASKED);
+}
 
 /** Answers on a chat platform and keeps the groups' time, until closed. */
 export async function answerOn(platform: Platform, environment: Environment, log: Log, now = Date.now) {
@@ -114,7 +124,7 @@ export async function answerOn(platform: Platform, environment: Environment, log
     now,
     metrics,
   });
-  const ahead = setTimeout(() => void registry.then(one => one.ahead(MOST_ASKED)), AHEAD_AFTER_MS).unref();
+  const ahead = setTimeout(() => void registry.then(makeReady), AHEAD_AFTER_MS).unref();
   return {
     conversation,
     keepTime: scheduler.check,

@@ -1,27 +1,15 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Conversation } from '../../src/conversation/conversation.ts';
-import { readCommands } from '../../src/conversation/registry/registry.ts';
-import { openStore } from '../../src/records/open.ts';
-import { askLine } from '../../src/terminal/seat.ts';
-import { jsonOf } from '../../src/terminal/shown.ts';
-import { openWorkers } from '../../src/workers/workers.ts';
+import { openTerminalRoom, type TerminalRoom } from './terminal-room.ts';
 
 /* Nobody types a jar's whole name: what fits one jar alone means that jar, with its own weight and stock, everywhere. */
 
-let conversation: Conversation;
-const faults: unknown[] = [];
+let room: TerminalRoom<Shown>;
 beforeAll(async () => {
-  conversation = {
-    registry: await readCommands(new URL('../../commands/', import.meta.url)),
-    services: { store: await openStore('sqlite::memory:'), workers: openWorkers() },
-    key: new Uint8Array(32).fill(5),
-    onFault: fault => faults.push(fault),
-  };
+  room = await openTerminalRoom('names');
 });
 afterAll(async () => {
-  await conversation.services.workers.close();
-  await conversation.services.store.close();
-  expect(faults).toEqual([]);
+  await room[Symbol.asyncDispose]();
+  expect(room.faults).toEqual([]);
 });
 
 type Shown = {
@@ -30,11 +18,7 @@ type Shown = {
   readonly choices: readonly { readonly label: string }[];
   readonly data: { readonly doses: readonly { readonly grams: { readonly typical: number } }[] };
 };
-const asker = (member: string) => async (line: string) =>
-  (await jsonOf(
-    await askLine(line, { member, group: 'names', language: 'en', manages: false, roles: [] }, conversation),
-    '.tintmoot/test-pictures',
-  )) as unknown as Shown;
+const asker = (member: string) => (line: string) => room.ask(member, line);
 
 const PLAN = 'oils:"olive 700 g, coconut 300 g"';
 

@@ -1,30 +1,18 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Conversation } from '../../src/conversation/conversation.ts';
-import { readCommands } from '../../src/conversation/registry/registry.ts';
 import { colourDifference, labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
-import { openStore } from '../../src/records/open.ts';
-import { askLine } from '../../src/terminal/seat.ts';
-import { jsonOf } from '../../src/terminal/shown.ts';
-import { openWorkers } from '../../src/workers/workers.ts';
+import { openTerminalRoom, type TerminalRoom } from './terminal-room.ts';
 
 /*
  * What a member's bench is like holds in every command: which spoons lie on it, and how strong bars found a jar to be.
  */
 
-let conversation: Conversation;
-const faults: unknown[] = [];
+let room: TerminalRoom<Shown>;
 beforeAll(async () => {
-  conversation = {
-    registry: await readCommands(new URL('../../commands/', import.meta.url)),
-    services: { store: await openStore('sqlite::memory:'), workers: openWorkers() },
-    key: new Uint8Array(32).fill(7),
-    onFault: fault => faults.push(fault),
-  };
+  room = await openTerminalRoom('bench');
 });
 afterAll(async () => {
-  await conversation.services.workers.close();
-  await conversation.services.store.close();
-  expect(faults).toEqual([]);
+  await room[Symbol.asyncDispose]();
+  expect(room.faults).toEqual([]);
 });
 
 type Dosed = { readonly teaspoons: number; readonly timesKind?: number };
@@ -38,18 +26,7 @@ type Shown = {
   readonly problem?: string;
   readonly id?: string;
 };
-const seatOf = (member: string) => ({
-  member,
-  group: 'bench',
-  language: 'en' as const,
-  manages: false,
-  roles: [],
-});
-const asker = (member: string) => async (line: string) =>
-  (await jsonOf(
-    await askLine(line, seatOf(member), conversation),
-    '.tintmoot/test-pictures',
-  )) as unknown as Shown;
+const asker = (member: string) => (line: string) => room.ask(member, line);
 
 const PLAN = '/plan oils:"olive 70%, coconut 30%" size:"1000 g oils" portions:"2 cups Dusk; rest plain"';
 

@@ -1,30 +1,18 @@
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Conversation } from '../../src/conversation/conversation.ts';
-import { readCommands } from '../../src/conversation/registry/registry.ts';
-import { openStore } from '../../src/records/open.ts';
-import { askLine } from '../../src/terminal/seat.ts';
-import { jsonOf } from '../../src/terminal/shown.ts';
-import { openWorkers } from '../../src/workers/workers.ts';
+import { openTerminalRoom, type TerminalRoom } from './terminal-room.ts';
 
 /*
  * A spoon written beside a colour of a portion is what a maker drops into that portion, in every command that takes one:
  * what was planned with a line can be poured with the same line. Only “per cup” makes it a strength (common practice).
  */
 
-let conversation: Conversation;
-const faults: unknown[] = [];
+let room: TerminalRoom<Shown>;
 beforeAll(async () => {
-  conversation = {
-    registry: await readCommands(new URL('../../commands/', import.meta.url)),
-    services: { store: await openStore('sqlite::memory:'), workers: openWorkers() },
-    key: new Uint8Array(32).fill(9),
-    onFault: fault => faults.push(fault),
-  };
+  room = await openTerminalRoom('cups');
 });
 afterAll(async () => {
-  await conversation.services.workers.close();
-  await conversation.services.store.close();
-  expect(faults).toEqual([]);
+  await room[Symbol.asyncDispose]();
+  expect(room.faults).toEqual([]);
 });
 
 type Dosed = { readonly teaspoons: number };
@@ -36,11 +24,7 @@ type Shown = {
     readonly portions?: readonly { readonly doses: readonly Dosed[] }[];
   };
 };
-const asker = (member: string) => async (line: string) =>
-  (await jsonOf(
-    await askLine(line, { member, group: 'cups', language: 'en', manages: false, roles: [] }, conversation),
-    '.tintmoot/test-pictures',
-  )) as unknown as Shown;
+const asker = (member: string) => (line: string) => room.ask(member, line);
 
 const BATTER = 'oils:"coconut 30%, olive 70%" size:"1000 g oils"';
 

@@ -131,9 +131,9 @@ const mutants: readonly Mutant[] = [
   },
   {
     what: 'a store that forgets the last commit',
-    file: 'src/records/adapters/sqlite-thread.ts',
-    from: "db.exec('COMMIT')",
-    to: "db.exec('ROLLBACK')",
+    file: 'src/records/adapters/sqlite-database.ts',
+    from: "this.#db.exec('COMMIT')",
+    to: "this.#db.exec('ROLLBACK')",
     minds: 'tests/records',
   },
 ];

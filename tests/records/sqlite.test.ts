@@ -23,6 +23,20 @@ describe('records in an SQLite file', () => {
   }));
 });
 
+describe('records in memory', () => {
+  let only: Promise<SqliteAdapter> | undefined;
+  keepsTheContract(() => ({
+    open: () => {
+      only ??= SqliteAdapter.open(':memory:');
+      return only;
+    },
+    openApart: () => SqliteAdapter.open(':memory:'),
+    async spoil(key, text) {
+      await (await only)?.commit([{ kind: 'put', key, text }]);
+    },
+  }));
+});
+
 describe('an SQLite address', () => {
   it('makes the file, and the folder it lies in, where they are missing', async () => {
     const store = await openStore(`sqlite:${join(folder, 'new', 'folder', 'records.sqlite')}`);

@@ -27,10 +27,16 @@ afterAll(() => rm(copy, { recursive: true, force: true }));
 /** Lines of the compiler that begin an error: file, and what is wrong. */
 async function errors(): Promise<readonly { readonly file: string; readonly wrong: string }[]> {
   const tsc = join(root, 'node_modules/typescript/bin/tsc');
-  const { stdout } = await promisify(execFile)(process.execPath, [tsc, '--pretty', 'false'], {
-    cwd: copy,
-    maxBuffer: 1e8,
-  }).catch((failed: { stdout: string }) => failed);
+  // On one thread it takes half the processor time, and a fifth less where its garbage is collected seldom.
+  const { stdout } = await promisify(execFile)(
+    process.execPath,
+    [tsc, '--pretty', 'false', '--singleThreaded'],
+    {
+      cwd: copy,
+      maxBuffer: 1e8,
+      env: { ...process.env, GOGC: '400' },
+    },
+  ).catch((failed: { stdout: string }) => failed);
   const lines = stdout.split(/\n(?=\S+\(\d+,\d+\): error)/u);
   return lines.flatMap(text => {
     const [, file, wrong] = /^(\S+?)\(\d+,\d+\): error ([\s\S]*)$/u.exec(text) ?? [];

@@ -1,10 +1,9 @@
 import { createHash } from 'node:crypto';
-import { readFile, rename, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { deserialize, serialize } from 'node:v8';
+import { serialize } from 'node:v8';
 import type { JobName, Jobs } from '../../src/workers/jobs.ts';
 import { openWorkers, type WatchedWorkers, type WorkFor } from '../../src/workers/workers.ts';
 import { WHOLE } from '../walk.ts';
+import { askService } from './ask-service.ts';
 
 type Output<Name extends JobName> = Awaited<ReturnType<Jobs[Name]>>;
 
@@ -34,34 +33,23 @@ const DRAWN: ReadonlySet<JobName> = new Set<JobName>([
 ]);
 
 let pool: WatchedWorkers | undefined;
+/** Threads of this process, where a file is run by itself or watched. */
+const here = () => {
+  pool ??= openWorkers();
+  return pool;
+};
 const known = new Map<string, Promise<unknown>>();
 let views = 0;
 
-/** Computes it, unless another process of this run has done so. */
-async function onceInThisRun(key: string, compute: () => Promise<unknown>): Promise<unknown> {
-  const folder = process.env.COMPUTED_IN_THIS_RUN;
-  if (!folder) return await compute();
-  const file = join(folder, createHash('sha256').update(key).digest('hex'));
-  const found = await readFile(file).catch(() => undefined);
-  if (found) return deserialize(found);
-  const output = await compute();
-  const draft = `${file}.${process.pid}`;
-  await writeFile(draft, serialize(output));
-  await rename(draft, file);
-  return output;
-}
-
 /**
- * Workers for one test, over threads that all tests of this process share: to start one, with the network that looks
+ * Workers for one test, over threads that all tests of a run share (`service.ts`): to start one, with the network that looks
  * at photos, takes longer than most tests. Members of one test are nobody in another. A job is a pure function of its
  * input, so what was computed once is known; the pool itself, its queue and its budgets have tests of their own.
  * `draws` is for files that look at pictures; what else is asked gets a point for each, unless all is walked through.
  */
 export function sharedWorkers({ draws = false }: { readonly draws?: boolean } = {}): WatchedWorkers {
-  pool ??= openWorkers();
-  const threads = pool;
   views += 1;
-  const view = views;
+  const view = `${process.pid} ${views}`;
   const place = (id: string) => `${view} ${id}`;
   const underWay = new Set<Promise<unknown>>();
   const compute = async <Name extends JobName>(
@@ -71,12 +59,13 @@ export function sharedWorkers({ draws = false }: { readonly draws?: boolean } = 
   ): Promise<Output<Name>> => {
     if (!draws && !WHOLE && DRAWN.has(name)) return POINT as Output<Name>;
     const key = `${name} ${createHash('sha256').update(serialize(input)).digest('base64')}`;
+    const more = { owner: place(owner), group: place(group) };
+    const socket = process.env.WORKERS_OF_THIS_RUN;
     const running =
       known.get(key) ??
-      onceInThisRun(key, async () => {
-        const more = { owner: place(owner), group: place(group), ...(moves && { moves }) };
-        return await threads.run(name, input, more);
-      });
+      (socket
+        ? askService(socket, { name, input, more })
+        : here().run(name, input, { ...more, ...(moves && { moves }) }));
     known.set(key, running);
     // A "no" may hang on how much else was asked: whoever asks again is answered anew.
     running.catch(() => known.delete(key));
@@ -90,8 +79,8 @@ export function sharedWorkers({ draws = false }: { readonly draws?: boolean } = 
       running.then(done, done);
       return running;
     },
-    load: () => threads.load(),
-    isStuck: () => threads.isStuck(),
+    load: () => ({ waiting: 0, running: underWay.size }),
+    isStuck: () => false,
     async close() {
       await Promise.allSettled(underWay);
     },

@@ -2,7 +2,14 @@ import { Worker } from 'node:worker_threads';
 import { type FailureKind, StoreFailure } from '../failure.ts';
 import type { CommitResult } from '../store.ts';
 import { RecordAdapter, type TextEntry, type TextWrite } from './adapter.ts';
-import type { Call, Done, Opening, Task } from './sqlite-thread.ts';
+import {
+  type Call,
+  type Done,
+  IN_MEMORY,
+  type Opening,
+  SqliteDatabase,
+  type Task,
+} from './sqlite-database.ts';
 
 type Waiting = {
   readonly during: 'read' | 'write';
@@ -19,6 +26,71 @@ const kinds: Readonly<Record<number, FailureKind>> = {
   26: 'corrupt',
 };
 
+/** Whoever has the database: takes calls, and tells what became of each. */
+type Owner = {
+  ask(call: Call): void;
+  /** Whether the process goes on for as long as an answer is waited for. */
+  hold(isWaitedFor: boolean): void;
+  /** Ends when what it was asked is answered. */
+  end(): void;
+};
+type Told = { answered(done: Done): void; lost(why: string): void; ended(): void };
+
+/** Its rows live for one call: the collector would otherwise give them as much room as all else together. */
+const YOUNG_MB = 3;
+
+/** A file: waiting for the lock of another process, or for the disk, holds up a thread of its own. */
+function inThread(opening: Opening, told: Told): Owner {
+  const worker = new Worker(new URL('./sqlite-thread.ts', import.meta.url), {
+    workerData: opening,
+    resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
+  });
+  worker.on('message', (done: Done) => told.answered(done));
+  worker.on('error', (error: Error) => told.lost(`the store's thread failed: ${error.message}`));
+  worker.once('exit', () => told.ended());
+  return {
+    ask: call => worker.postMessage(call),
+    hold: isWaitedFor => void (isWaitedFor ? worker.ref() : worker.unref()),
+    end: () => worker.postMessage('close'),
+  };
+}
+
+/**
+ * Memory: nobody else holds a lock and no disk is waited for, so a message to another thread would take longer than what
+ * is asked. As there, what one turn of the loop asks is answered together, reads first.
+ */
+function here(opening: Opening, told: Told): Owner {
+  const db = new SqliteDatabase(opening);
+  let asked: Call[] = [];
+  let isEnding = false;
+  let isDue = false;
+  const answer = () => {
+    isDue = false;
+    const calls = asked;
+    asked = [];
+    for (const done of db.answers(calls)) told.answered(done);
+    if (!isEnding) return;
+    db.close();
+    told.ended();
+  };
+  const soon = () => {
+    if (!isDue) setImmediate(answer);
+    isDue = true;
+  };
+  return {
+    ask(call) {
+      asked.push(call);
+      soon();
+    },
+    // What is due at the end of this turn keeps the process by itself.
+    hold: () => {},
+    end() {
+      isEnding = true;
+      soon();
+    },
+  };
+}
+
 /** Why, without the words around it. */
 const reasonOf = (failure: unknown): string =>
   failure instanceof Error ? failure.message.replace(/^the store's thread failed: /, '') : String(failure);
@@ -27,31 +99,26 @@ const reasonOf = (failure: unknown): string =>
  * Records in one SQLite file, shared by as many processes as open it on this machine. A path, or `:memory:`
  * for one that lives as long as the adapter.
  */
-/** Its rows live for one call: the collector would otherwise give them as much room as all else together. */
-const YOUNG_MB = 3;
-
 export class SqliteAdapter extends RecordAdapter {
-  readonly #worker: Worker;
+  readonly #owner: Owner;
   readonly #waiting = new Map<number, Waiting>();
   readonly #exited: Promise<void>;
   #ended: string | undefined;
   #calls = 0;
 
-  private constructor(worker: Worker) {
+  private constructor(opening: Opening) {
     super();
-    this.#worker = worker;
-    worker.on('message', (done: Done) => {
-      this.#settle(done);
-    });
-    worker.on('error', (error: Error) => {
-      this.#lose(`the store's thread failed: ${error.message}`);
-    });
-    this.#exited = new Promise(resolve => {
-      worker.once('exit', () => {
+    const exited = Promise.withResolvers<void>();
+    this.#exited = exited.promise;
+    const told: Told = {
+      answered: done => this.#settle(done),
+      lost: why => this.#lose(why),
+      ended: () => {
         this.#lose("the store's thread ended");
-        resolve();
-      });
-    });
+        exited.resolve();
+      },
+    };
+    this.#owner = opening.path === IN_MEMORY ? here(opening, told) : inThread(opening, told);
   }
 
   /**
@@ -61,11 +128,7 @@ export class SqliteAdapter extends RecordAdapter {
    */
   static async open(path: string, patience = 5000, mostPages?: number): Promise<SqliteAdapter> {
     const opening: Opening = { path, patience, ...(mostPages !== undefined && { mostPages }) };
-    const worker = new Worker(new URL('./sqlite-thread.ts', import.meta.url), {
-      workerData: opening,
-      resourceLimits: { maxYoungGenerationSizeMb: YOUNG_MB },
-    });
-    const adapter = new SqliteAdapter(worker);
+    const adapter = new SqliteAdapter(opening);
     try {
       // The first answer tells that the file is open.
       await adapter.texts([]);
@@ -90,8 +153,8 @@ export class SqliteAdapter extends RecordAdapter {
   }
 
   async disconnect(): Promise<void> {
-    this.#worker.ref();
-    if (this.#ended === undefined) this.#worker.postMessage('close');
+    this.#owner.hold(true);
+    if (this.#ended === undefined) this.#owner.end();
     this.#ended ??= 'the store is closed';
     await this.#exited;
   }
@@ -105,8 +168,8 @@ export class SqliteAdapter extends RecordAdapter {
     const call: Call = { id, namespace: this.namespace ?? '', ...task };
     return new Promise((resolve, reject) => {
       this.#waiting.set(id, { during, resolve, reject });
-      this.#worker.ref();
-      this.#worker.postMessage(call);
+      this.#owner.hold(true);
+      this.#owner.ask(call);
     });
   }
 
@@ -114,7 +177,7 @@ export class SqliteAdapter extends RecordAdapter {
     const waiting = this.#waiting.get(done.id);
     if (!waiting) return;
     this.#waiting.delete(done.id);
-    if (this.#waiting.size === 0) this.#worker.unref();
+    if (this.#waiting.size === 0) this.#owner.hold(false);
     if ('answer' in done) waiting.resolve(done.answer as never);
     else {
       const kind = kinds[done.fault.sqlite] ?? 'unreachable';

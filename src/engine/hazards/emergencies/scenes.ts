@@ -1,9 +1,10 @@
-import { FLAW_WORDS } from '../../flaws/reading/concepts.ts';
+import { flawWords } from '../../flaws/reading/concepts.ts';
 import { PLAIN_WORDS } from '../../flaws/reading/lexicon/plain.ts';
 import { lexiconReader, type Mentioned } from '../../flaws/reading/lexicon-reader.ts';
 import { compileOver, type Match, matches } from '../../flaws/reading/pattern.ts';
 import { polarity, type Reading } from '../../flaws/reading/polarity.ts';
 import { type Token, tokenise } from '../../text/tokens.ts';
+import { whenAsked } from '../../when-asked.ts';
 import { ABOUT_WORDS } from './evidence/lexicon-about.ts';
 import { WHAT_WORDS } from './evidence/lexicon-what.ts';
 import { WHO_WORDS } from './evidence/lexicon-who.ts';
@@ -30,14 +31,14 @@ type Mention = Mentioned<Concept>;
 
 /** Only these shut out what their words mean alone. */
 const reader = lexiconReader<Concept>(LEXICON, {
-  plain: [...PLAIN_WORDS, ...FLAW_WORDS, ...EVERYDAY_WORDS],
+  plain: () => [...PLAIN_WORDS, ...flawWords(), ...EVERYDAY_WORDS],
   open: /^(?!harmless$|noscene$|noharm$|notdeny$)/,
   spelt: /^(eye|mouth|swallow|drool|breathe|cough|caustic|fume|alu|rotten|erupt|contact|rash|help)$/,
 });
 /** Every word of the lexicon of emergencies. */
-export const EMERGENCY_WORDS: ReadonlySet<string> = reader.words;
+export const emergencyWords: () => ReadonlySet<string> = reader.words;
 
-const PATTERNS = compileOver<Scene>(SCENES, reader.isConcept);
+const patterns = whenAsked(() => compileOver<Scene>(SCENES, reader.isConcept));
 
 const GRAMMAR = new Set<string>(Object.keys(EMERGENCY_GRAMMAR));
 
@@ -56,7 +57,7 @@ function withoutNames(tokens: readonly Token[], all: readonly Mention[]): readon
   const isName = ({ concept, from, to }: Mention) =>
     concept === 'swallow' &&
     to - from === 1 &&
-    !reader.words.has(tokens[from]!.text) &&
+    !reader.words().has(tokens[from]!.text) &&
     GOODS.test(tokens[to]?.text ?? '');
   return all.filter(mention => !isName(mention));
 }
@@ -119,6 +120,6 @@ export function scenesIn(text: string): Found {
   for (const { concept, from, to } of mentions) put(concept, from, to);
   const isPast = pastIn(tokens, mentions);
   const reading = putPast(polarity(tokens, mentions), isPast);
-  const held = matches(PATTERNS, places, reading).filter(({ present }) => present);
+  const held = matches(patterns(), places, reading).filter(({ present }) => present);
   return { tokens, mentions, reading, isPast, scenes: Map.groupBy(held, ({ finding }) => finding) };
 }

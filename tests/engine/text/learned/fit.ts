@@ -79,12 +79,17 @@ function descend(lessons: readonly Lesson[], known: Known, rounds: number, { cla
 
 /** Scores into probabilities, in place; the cross-entropy of the right one. */
 function softmax(scores: Float64Array, right: number): number {
-  const most = Math.max(...scores);
+  let most = Number.NEGATIVE_INFINITY;
+  for (let c = 0; c < scores.length; c += 1) most = Math.max(most, scores[c]!);
+  const far = scores[right]! - most;
   let sum = 0;
-  for (const score of scores) sum += Math.exp(score - most);
-  const loss = Math.log(sum) - (scores[right]! - most);
-  for (let c = 0; c < scores.length; c += 1) scores[c] = Math.exp(scores[c]! - most) / sum;
-  return loss;
+  for (let c = 0; c < scores.length; c += 1) {
+    const one = Math.exp(scores[c]! - most);
+    scores[c] = one;
+    sum += one;
+  }
+  for (let c = 0; c < scores.length; c += 1) scores[c]! /= sum;
+  return Math.log(sum) - far;
 }
 
 /** The `most` features whose weights are farthest from alike, after a short fit. */

@@ -1,25 +1,28 @@
-import { FLAW_WORDS } from '../../../flaws/reading/concepts.ts';
+import { flawWords } from '../../../flaws/reading/concepts.ts';
 import { PLAIN_WORDS } from '../../../flaws/reading/lexicon/plain.ts';
 import { lexiconReader } from '../../../flaws/reading/lexicon-reader.ts';
 import { compileOver, matches } from '../../../flaws/reading/pattern.ts';
 import type { Reading } from '../../../flaws/reading/polarity.ts';
 import type { Token } from '../../../text/tokens.ts';
+import { whenAsked } from '../../../when-asked.ts';
 import type { EmergencyId } from '../emergency.ts';
 import { EVERYDAY_WORDS } from '../plain.ts';
 import { OUTRIGHT_WORDS, type OutrightWord } from './lexicon.ts';
 import { OUTRIGHT_PATTERNS, type OutrightScene } from './patterns.ts';
 
 const reader = lexiconReader<OutrightWord>(OUTRIGHT_WORDS, {
-  plain: [...PLAIN_WORDS, ...FLAW_WORDS, ...EVERYDAY_WORDS],
+  plain: () => [...PLAIN_WORDS, ...flawWords(), ...EVERYDAY_WORDS],
   open: /^(?!harmless$|notdeny$)/,
   // A slip of the thumb is put right only where hardly another word is near.
   spelt: /^(swell|allergy|seizure|outcold)$/,
 });
-const PATTERNS = compileOver<OutrightScene>(
-  Object.fromEntries(
-    Object.entries(OUTRIGHT_PATTERNS).map(([scene, all]) => [scene, all.join('; ')]),
-  ) as Record<OutrightScene, string>,
-  reader.isConcept,
+const patterns = whenAsked(() =>
+  compileOver<OutrightScene>(
+    Object.fromEntries(
+      Object.entries(OUTRIGHT_PATTERNS).map(([scene, all]) => [scene, all.join('; ')]),
+    ) as Record<OutrightScene, string>,
+    reader.isConcept,
+  ),
 );
 
 const EMERGENCY_OF: { readonly [One in OutrightScene]: EmergencyId } = {
@@ -63,7 +66,7 @@ export function outrightIn(tokens: readonly Token[], reading: Reading): readonly
     if (concept === 'airway' && spouts.some(spout => spout.from <= from && spout.to >= to)) continue;
     put(concept, from, to);
   }
-  const held = matches(PATTERNS, places, reading).filter(({ present }) => present);
+  const held = matches(patterns(), places, reading).filter(({ present }) => present);
   const scenes = Map.groupBy(held, ({ finding }) => finding);
   // Where lye or raw soap is named, what it swells is its burn.
   const burns = places.has('caustic') || places.has('rawsoap');
