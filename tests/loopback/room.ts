@@ -4,6 +4,8 @@ import type { Conversation } from '../../src/conversation/conversation.ts';
 import { indexCommands, readCommands } from '../../src/conversation/registry/registry.ts';
 import { type Scheduler, startScheduler } from '../../src/deadlines/scheduler.ts';
 import { connect } from '../../src/discord/client.ts';
+// What answers is loaded behind a connection: here before it, so that the first question of a file is answered as any other.
+import '../../src/discord/interactions.ts';
 import { discordOutbox } from '../../src/discord/post.ts';
 import { register } from '../../src/discord/register.ts';
 import type { Watcher } from '../../src/discord/watcher.ts';
