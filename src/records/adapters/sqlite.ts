@@ -50,7 +50,10 @@ function inThread(opening: Opening, told: Told): Owner {
   worker.once('exit', () => told.ended());
   return {
     ask: call => worker.postMessage(call),
-    hold: isWaitedFor => void (isWaitedFor ? worker.ref() : worker.unref()),
+    hold(isWaitedFor) {
+      if (isWaitedFor) worker.ref();
+      else worker.unref();
+    },
     end: () => worker.postMessage('close'),
   };
 }

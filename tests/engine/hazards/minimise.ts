@@ -62,8 +62,8 @@ function turnBy(past: readonly Step[], way: Float64Array): void {
  */
 export function minimise(start: Float64Array, rounds: number, slopeAt: Slope): Float64Array {
   const free: Float64Array[] = [];
-  const vector = () => free.pop() ?? new Float64Array(start.length);
-  let here = start.slice();
+  const vector = (): Float64Array => free.pop() ?? new Float64Array(start.length);
+  let here: Float64Array = start.slice();
   let slope = vector();
   let value = slopeAt(here, slope);
   const past: Step[] = [];
