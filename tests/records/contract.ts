@@ -129,6 +129,7 @@ export function keepsTheContract(storage: () => Storage): void {
       const whole = await store.range(`${at}/`, `${at}0`, 100);
       for (const pageSize of [1, 2, 5, 24, 25, 26]) {
         expect(await everything(store, under(at), pageSize)).toEqual(whole);
+        expect(await store.range(`${at}/`, `${at}0`, pageSize)).toEqual(whole.slice(0, pageSize));
       }
     });
 

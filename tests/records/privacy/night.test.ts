@@ -40,6 +40,15 @@ test.each(['asked', 'late-plan', 'late-match', 'late-fold'])(
   },
 );
 
+test('a case of flaws goes with its group’s night after two days, and not before', async () => {
+  await store.commit([put(`flaw-case/${here}/${'1'.padStart(20, '0')}`, { v: 1, at: start.toISOString() })]);
+  const night = (days: number) => sweep({ store, group: here, now: on(days), hasMember: async () => true });
+  await night(1.9);
+  expect(await kindsKept()).toContain('flaw-case');
+  await night(2.1);
+  expect(await kindsKept()).not.toContain('flaw-case');
+});
+
 describe('that something was done once', () => {
   const shelf = () => ({ store, member: me });
   const fill = async () => {
