@@ -8,7 +8,7 @@ import { openStore } from '../../../src/records/open.ts';
 import { prefer } from '../../../src/records/preferences.ts';
 import { lookedAfter } from '../../../src/records/privacy/looked-after.ts';
 import { isBare, nightSweep } from '../../../src/records/privacy/night.ts';
-import { retention, sweepDue } from '../../../src/records/privacy/retention.ts';
+import { retention, sweep, sweepDue } from '../../../src/records/privacy/retention.ts';
 import { addItem, useItem } from '../../../src/records/shelf/index.ts';
 import { everything, put, type Store } from '../../../src/records/store.ts';
 import { PATIENT } from '../patience.ts';
