@@ -159,13 +159,19 @@ function placed(
   // "2 cups in olive oil": the oil is what the colour is wetted in.
   const isIn = words[to] === 'in' || words[to] === 'en';
   if (!isIn && isOil(words, to + Math.max(skip, 0))) return { ...base, of: 'oil' };
-  if (OILS.test(next)) return { ...base, of: 'oils' };
+  if (OILS.test(next) || isOfOils(words, from)) return { ...base, of: 'oils' };
   if (BATTER.test(next)) return { ...base, of: 'batter' };
   if (SPOONS.has(unitOfWord(unit) ?? '')) return { ...base, of: 'powder' };
   if (measure === 'volume') return { ...base, of: 'batter' };
   const grams = amount.measure === 'mass' ? amount.grams : 0;
   return { ...base, of: thing && grams <= MOST_POWDER_G ? 'powder' : 'unsaid' };
 }
+
+/** "My oils are 640 g", "los aceites pesan 640 g". */
+const isOfOils = (words: readonly string[], from: number): boolean =>
+  /(?:^| )(?:oils?|fats?|aceites?|grasas?) (?:(?:are|is|r|weigh|weighs|weight|come to|total|totals|all|in|en|sum|suman|son|pesan?|total(?:es)?|de|of|about|:|=|at) ?)+$/u.test(
+    `${words.slice(Math.max(0, from - 4), from).join(' ')} `,
+  );
 
 /** Past the name of what is measured: "2 teaspoons of madder for every pound". */
 function afterName(words: readonly string[], to: number, things: readonly NamedThing[]): number {

@@ -74,7 +74,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   [
     'full',
     new RegExp(
-      String.raw`\b(?:full|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|saturacion (?:plena|total|maxima)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
+      String.raw`\b(?:full|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|saturacion (?:plena|total|maxima)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|(?:the )?(?:whitest|blackest|darkest|brightest|deepest|strongest|boldest|reddest|bluest|greenest)|(?:bright|dark|strong|white|black) as poss\w*|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
       'u',
     ),
   ],

@@ -80,6 +80,7 @@ const SHORT: ReadonlyMap<string, string> = new Map([
   ['oo', 'olive'],
   ['eoo', 'olive'],
   ['co', 'coconut'],
+  ['coc', 'coconut'],
   ['po', 'palm'],
   ['pko', 'palm kernel'],
   ['rbo', 'rice bran'],
