@@ -182,7 +182,7 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
     }
     case 'grams':
     case 'tsp': {
-      const read = facts?.powder === undefined ? undefined : parsePortionRange(facts.powder).low;
+      const read = facts?.powder === undefined ? undefined : readPowder(facts.powder).low;
       const amount = read?.measure === 'mass' ? read.grams : read && read.millilitres / US_TEASPOON_ML;
       return amount !== undefined && near(amount, value) ? undefined : `got ${facts?.powder}`;
     }
@@ -200,7 +200,7 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
         : `got ${facts?.superfat}`;
     case 'oils': {
       const oils = given.oils ?? facts?.oils;
-      return oils === undefined ? 'no oils' : wrongOils(oils, value as Record<string, number>);
+      return oils === undefined ? 'no oils' : wrongOils(oils, value as Record<string, number>, given.size);
     }
     default:
       return undefined;
@@ -226,8 +226,14 @@ function sameThing(got: string, wanted: string): boolean {
   return fold(got).includes(fold(wanted)) || (fold(wanted).includes(fold(got)) && fold(got).length > 3);
 }
 
-function wrongOils(text: string, wanted: Readonly<Record<string, number>>): string | undefined {
-  const { shares, totalGrams } = parseOils(text);
+function wrongOils(
+  text: string,
+  wanted: Readonly<Record<string, number>>,
+  sized?: string,
+): string | undefined {
+  const { shares, ...told } = parseOils(text);
+  const size = sized === undefined ? undefined : parseSize(sized);
+  const totalGrams = told.totalGrams ?? (size?.by === 'oils' ? size.grams : undefined);
   const entries = Object.entries(wanted);
   const asShares = entries.every(([, amount]) => amount <= 1);
   const sum = entries.reduce((all, [, amount]) => all + amount, 0);

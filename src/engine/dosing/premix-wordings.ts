@@ -5,7 +5,7 @@ import { carrierNamed } from '../text/names/carrier-name.ts';
 export type Parts = { readonly powder: number; readonly liquid: number };
 
 const FIGURE = String.raw`(?:\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?|uno|half|medi[oa]|mitad)`;
-const PART = String.raw`(?:(?:equal )?(?:parts?|partes?|pts?|shares?|measures?|medidas?) )?(?:of |de )?`;
+const PART = `(?:(?:equal )?(?:parts?|partes?|pts?|shares?|measures?|medidas?) )?(?:of |de )?`;
 /** "three of water to one of clay", "2 partes aceite, una pigmento", "half powder half sunflower": each part with its name. */
 const NAMED_PARTS = new RegExp(
   String.raw`^(?:(?:mixed|mezclad[oa]|mojad[oa]) )?(${FIGURE}) ${PART}(\p{L}[\p{L} ]*?),? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|cada|the other|la otra|otra) )*(${FIGURE}) ${PART}(\p{L}[\p{L} ]*)$`,
@@ -14,6 +14,18 @@ const NAMED_PARTS = new RegExp(
 /** "1 to 4 rice bran oil", "1 a 10, achiote en oliva": two bare figures, powder first, and the liquid behind them. */
 const BARE =
   /^(\d+(?:[.,]\d+)?|una?|uno|one) (?:to|a|por|:) ?(\d+(?:[.,]\d+)?|una?|uno|one)(?=[\s,]+\p{L})(.+)$/iu;
+const MEASURE =
+  '(?:tsps?|tbsps?|teaspoons?|tablespoons?|spoons?|scoops?|cups?|g|grams?|gramos?|cdt?as?|cucharad(?:it)?as?|cucharas?|tazas?|medidas?) (?:of |de )?';
+/** "2 cucharadas de agua por cada una de arcilla": one measure for both. */
+const ONE_MEASURE = new RegExp(
+  String.raw`^(${FIGURE}) (${MEASURE})(\p{L}[\p{L} ]*?),? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|each|cada|per) )*(${FIGURE}) (?:(${MEASURE})|(?:of |de ))(\p{L}[\p{L} ]*)$`,
+  'iu',
+);
+/** "charcoal 2 parts, palm kernel oil 5 parts". */
+const PARTS_BEHIND = new RegExp(
+  String.raw`^(\p{L}[\p{L} ]*?) (${FIGURE}) (?:parts?|partes?|pts?)[\s,]+(?:and |y |to |por )?(\p{L}[\p{L} ]*?) (${FIGURE}) (?:parts?|partes?|pts?)$`,
+  'iu',
+);
 const UNIT =
   /^[\s,]*(?:tsps?|tbsps?|teaspoons?|tablespoons?|cups?|g|gr|grams?|gramos?|ml|cc|oz|ounces?|cdt?as?|cucharad\p{L}*|tazas?|kg|kilos?)\b/iu;
 const TIMES =
@@ -35,6 +47,8 @@ const countOf = (written: string): number => {
     ? Number(written.replace(',', '.'))
     : Number(whole) + Number(over) / Number(under);
 };
+
+const stemOf = (measure: string): string => measure.trim().split(' ')[0]!.toLowerCase().replace(/s$/u, '');
 
 /** Whether a name is one of a liquid; what harms is one too, and refused where the carrier is read. */
 function isLiquid(name: string): boolean {
@@ -72,6 +86,13 @@ export function wordedParts(text: string): Parts | undefined {
     const known = parted(countOf(one), name!, countOf(other!), otherName!);
     if (known) return known;
   }
+  const measured = ONE_MEASURE.exec(said);
+  const isOne = measured && (measured[5] === undefined || stemOf(measured[5]) === stemOf(measured[2]!));
+  const behind = PARTS_BEHIND.exec(said);
+  const known = isOne
+    ? parted(countOf(measured[1]!), measured[3]!, countOf(measured[4]!), measured[6]!)
+    : behind && parted(countOf(behind[2]!), behind[1]!, countOf(behind[4]!), behind[3]!);
+  if (known) return known;
   const [, powder, liquid, rest = ''] = BARE.exec(said) ?? [];
   return powder !== undefined && !UNIT.test(rest) && isLiquid(rest)
     ? { powder: countOf(powder), liquid: countOf(liquid!) }

@@ -28,12 +28,12 @@ const LEAST = 0.35;
 /** A second reading with at least this share of the first one's chance is offered beside it. */
 const NEAR = 0.25;
 /** A field that is named by its own words is taken for meant from this chance on, any other only if it is likelier than not. */
-const NAMED_FIELD = 0.08;
-const LIKELY = 0.5;
+const NAMED_FIELD = 0.15;
+const LIKELY = 0.4;
 /** Where something of ours is named, it takes more. */
-const SURE = 0.8;
+const SURE = 0.5;
 /** And where its words are the trade's. */
-const LIKELIER = 0.7;
+const LIKELIER = 0.45;
 
 /**
  * Reads a plain question: which command it asks for, with which options, as far as its own words tell. Nothing is added that

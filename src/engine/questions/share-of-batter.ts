@@ -17,9 +17,9 @@ const WHOLE = '(?:batter|batch|soap|loaf|pot|masa|mezcla|lote|jabon|olla)';
 
 /** "Split in 2 equal, one half charcoal", "dividida en tres, una con carbón". */
 const EVEN_PARTS =
-  /(?:split|divided?|parted|dividid[oa]|repartid[oa]|partid[oa]|la divido|lo divido) (?:in|into|en|by) (\d|two|three|four|five|dos|tres|cuatro|cinco)(?!\p{L}|\d)/u;
+  /(?:split|divided?|parted|dividid[oa]|repartid[oa]|partid[oa]|la divido|lo divido) (?:(?:in|into|en|by) )?(\d(?! ?(?:k?g|ml|oz|lb|l)(?!\p{L}))|two|three|four|five|dos|tres|cuatro|cinco)(?!\p{L}|\d)/u;
 const ONE_OF_THEM =
-  /(?<!\p{L})(?:one (?:half|part|third|quarter|portion|jug|pot|of (?:them|those|the))|una (?:mitad|parte|porcion|de ellas)|un (?:tercio|cuarto)|one (?:is|gets|goes|will)|una (?:va|lleva|con))(?!\p{L})/u;
+  /(?<!\p{L})(?:one (?:half|part|third|quarter|portion|jug|pot|of (?:them|'?em|those|the))|una (?:mitad|parte|porcion|de ellas)|un (?:tercio|cuarto)|one (?:is|gets|goes|will)|una (?:va|lleva|con))(?!\p{L})/u;
 const FIGURES: ReadonlyMap<string, string> = new Map([
   ['two', '2'],
   ['three', '3'],

@@ -81,6 +81,7 @@ const SHORT: ReadonlyMap<string, string> = new Map([
   ['eoo', 'olive'],
   ['co', 'coconut'],
   ['coc', 'coconut'],
+  ['vco', 'coconut'],
   ['po', 'palm'],
   ['pko', 'palm kernel'],
   ['rbo', 'rice bran'],

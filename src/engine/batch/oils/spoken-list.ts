@@ -14,7 +14,7 @@ type Amount = Extract<Piece, { readonly is: 'amount' }>;
 
 /** Words of a list of oils that tell neither an oil nor how much of it. */
 const IDLE = new Set(
-  "a an the el la los las un una of de del and y e n plus mas con with to por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta eso as like vida toda usual life old school viejo tradicional".split(
+  "an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta by weight peso mass fraction fractions eso as like vida toda usual life old school viejo tradicional".split(
     ' ',
   ),
 );
@@ -22,11 +22,13 @@ const IDLE = new Set(
 const THAT_IS = /^(?:o sea|osea|aka|i mean|that is|es decir|alias)$/u;
 const REST = /^(?:rest|remainder|resto|demas|balance)$/u;
 const EVEN = /^(?:equal|equally|even|evenly|iguales|igual|parejo|same)$/u;
+const JOINS = /^(?:and|y|n|e|plus|mas)$/u;
 const PARTS = /^(?:parts?|partes?|share|shares)$/u;
 const ONE = /^(?:an?|one|una?)$/u;
 const PERCENT = /^(?:%|percent|pct|porciento|porcentaje)$/u;
 /** Percents may miss a hundred by their rounding. */
 const ROUNDING = 1;
+const PART_ROUNDING = 0.011;
 const LONGEST_NAME = 5;
 const LONGEST_LIST = 400;
 /** Grams below which a bare figure is no kitchen scale's. */
@@ -38,11 +40,11 @@ const MASSES: ReadonlyMap<string, string> = new Map([
   ['pound', 'lb'],
 ]);
 
-const TOKENS = /\d+(?:[.,]\d+)?(?: \d\/\d)?|\d\/\d|(?<!\S)\.\d+|[\p{L}'’]+|[%,;:+/()-]/gu;
+const TOKENS = /(?<![\d.,])\d\/\d(?!\d)|\d+(?:[.,]\d+)?(?: \d\/\d)?|(?<!\S)\.\d+|[\p{L}'’]+|[%,;:+/()-]/gu;
 /** Between words these tell nothing; any other sign may. */
 const SIGNS = /^[\s.!?"“”&=~@*]*$/u;
 /** A figure with a sign or a mark glued before it: less than nothing, or a slip. */
-const GLUED = /(?<!\S)-\d|(?<![\d\s(]),\d|\d[.,](?=\d+[.,])|(?<=\S)\.\d+(?<!\d\.\d+)/u;
+const GLUED = /(?<!\S)-\d|(?<![\d\s(]),\d|\d[.,](?=\d+[.,]\d)|(?<=\S)\.\d+(?<!\d\.\d+)/u;
 
 /** The pieces of a list, every word of it; undefined where a word is none of a list's. */
 function piecesIn(text: string): readonly Piece[] | undefined {
@@ -77,8 +79,10 @@ function amountAt(words: readonly string[], at: number): Taken | undefined {
   // "three parts olive to one of coconut"
   if (ONE.test(written) && /^(?:de|of|parts?|partes?)$/u.test(next) && words.some(word => PARTS.test(word)))
     return { piece: { is: 'amount', figure: 1, unit: 'part' }, length: PARTS.test(next) ? 2 : 1 };
-  if (!/^\.?\d/u.test(written) || /^\d\/\d$/u.test(written)) return undefined;
-  const [whole = '', part] = written.split(' ');
+  // Half of what follows is a share, half a pound an amount.
+  const isPart = /^\d\/\d$/u.test(written);
+  if (!/^\.?\d/u.test(written) || (isPart && !isMass(unitOf(next)))) return undefined;
+  const [whole = '', part] = isPart ? ['0', written] : written.split(' ');
   const [over = 0, under = 1] = (part ?? '0/1').split('/').map(Number);
   const [figure, other] = readDecimal(whole);
   if (figure === undefined || other !== undefined) return undefined;
@@ -105,14 +109,16 @@ function partAt(words: readonly string[], at: number): Taken | undefined {
 
 function wordAt(words: readonly string[], at: number): Taken | undefined {
   const word = words[at]!;
-  if (/^[,;:+/()-]$/u.test(word)) return { piece: { is: 'break' }, length: 1 };
+  if (/^[,;:+/()-]$/u.test(word) || JOINS.test(word)) return { piece: { is: 'break' }, length: 1 };
   if (REST.test(word)) return { piece: { is: 'rest' }, length: 1 };
   if (EVEN.test(word)) return { piece: { is: 'even' }, length: 1 };
   if (PERCENT.test(word)) return { piece: { is: 'unit', unit: '%' }, length: 1 };
   if (word === 'por' && words[at + 1] === 'ciento') return { piece: { is: 'unit', unit: '%' }, length: 2 };
   if (word.length > 1 && unitOf(word) !== undefined && unitOf(word) !== 'part')
     return { piece: { is: 'unit', unit: unitOf(word)! }, length: 1 };
-  if (PARTS.test(word) || IDLE.has(word)) return { length: 1 };
+  // "Three parts olive to one of coconut"; elsewhere these may join an amount to what it is not of.
+  const isRatio = /^(?:a|to)$/u.test(word) && words.some(one => PARTS.test(one));
+  if (PARTS.test(word) || IDLE.has(word) || isRatio) return { length: 1 };
   const twins = [words.slice(at, at + 2).join(' '), word].find(said => THAT_IS.test(said));
   return twins === undefined ? undefined : { length: twins.split(' ').length };
 }
@@ -176,6 +182,9 @@ function written(entries: readonly Entry[], marked: string | undefined): string 
     if (rests > 0 || amounts.some(({ unit }) => unit !== undefined && unit !== 'part')) return undefined;
     return list('%', ({ figure }) => (100 * figure) / sum);
   }
+  // Parts of one: "olive 0.42, palm 0.33, coconut 0.25".
+  if (only === undefined && rests === 0 && Math.abs(sum - 1) < PART_ROUNDING)
+    return list('%', ({ figure }) => 100 * figure);
   const isWhole = rests === 1 ? sum < 100 : Math.abs(sum - 100) <= ROUNDING;
   if (only === '%' || only === undefined) {
     if (isWhole && rests < 2) return list('%');

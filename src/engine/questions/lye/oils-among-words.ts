@@ -85,7 +85,7 @@ function namesOil(text: string): boolean {
 const CLAUSES = /[;,](?!\d)|:(?= |$)|(?<=\p{L}) [-–—]+ (?=\p{L})/u;
 /** What joins another oil to those that are weighed. */
 const JOINED =
-  /(?<!\p{L})(?:and|y|e|n|plus|with|con|mas|some|bit|splash|touch|poco|poquito|algo|chorrito|cucharad\p{L}*)(?!\p{L})/u;
+  /(?<!\p{L})(?:and|y|e|n|plus|with|con|mas|some|bits? of|splash|touch|poco|poquito|algo|chorrito|cucharad\p{L}*)(?!\p{L})/u;
 
 /**
  * The clauses of a question that hold its oils and their amounts, as one list, and those that hold neither: who gave the recipe, what
@@ -115,14 +115,22 @@ export function clausesOfOils(
 const TELLS =
   /(?<!\p{L})(?:i|i'?m|me|my|we|us|our|you|he|she|they|it|is|was|are|gave|said|says|made|mak\p{L}+|render\p{L}*|melt\p{L}*|need|want|hurry|first|today|tonight|tomorrow|recipe|mum|mom|gran\p{L}*|sister|neighbou?r|friend|teacher|class|market|wedding|christmas|se|mi|nos|le|les|lo|es|son|era|fue|tengo|dio|dijo|dice|regal\p{L}+|hac\p{L}+|hago|hice|derret\p{L}+|primer\p{L}?|hoy|manana|receta|suegra|vecin\p{L}|abuel\p{L}|herman\p{L}|amig\p{L}|clase|mercado|boda|navidad|prisa|cay\p{L}+)(?!\p{L})/u;
 const SOMETHING =
-  /(?<!\p{L})(?:some|any|bits?|splash|touch|dash|drizzle|drop|drops|spoon\p{L}*|handful|poco|poquito|algo|algun\p{L}*|chorrito|gotas?|cucharad\p{L}*|pizca|punado)(?!\p{L})/u;
+  /(?<!\p{L})(?:some|any|bits? of|splash|touch|dash|drizzle|drop|drops|spoon\p{L}*|handful|poco|poquito|algo|algun\p{L}*|chorrito|gotas?|cucharad\p{L}*|pizca|punado)(?!\p{L})/u;
+
+/** Four words and more with one that only sentences have. */
+const isSentence = (words: string): boolean =>
+  words.split(' ').length >= 4 &&
+  /(?<!\p{L})(?:on|so|at|the|this|that|just|very|not? sure|in|to|esta|este|la|el|muy|ya|asi|en)(?!\p{L})/u.test(
+    words,
+  ) &&
+  !JOINED.test(words);
 
 const isPassedBy = (words: string): boolean =>
   !CHANGES.test(words) &&
   !FAT.test(words) &&
   !namesOil(words) &&
   !SOMETHING.test(words) &&
-  (TELLS.test(words) || trimmed(words) === '');
+  (TELLS.test(words) || trimmed(words) === '' || isSentence(words));
 
 /** How it was always made, who it is for, why: "como hacía mi abuelo", "for my sister". */
 const REASON = /^(.*?\p{L}) (?=(?:como|like|as|para|for|since|because|porque|ya que|pues) )([^\d]*)$/u;

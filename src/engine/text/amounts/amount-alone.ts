@@ -5,7 +5,7 @@ import { spokenAmounts } from './spoken-amounts.ts';
 
 /** Words that stand before an amount and change nothing of it: who has it, what it comes to. */
 const BEFORE = new Set(
-  "i i've ive i'm im we we've you it it's its there there's theres is are was be will should comes come came weighs weigh makes make made holds hold takes got have has had gives the a an all that that's thats this what what's whats whole lot of to at out my our mum's mums usual still left over leftover batch batter recipe soap oil oils fat fats total just only exactly say call lets let's need want use using doing going with for amount size weight measured weighed poured one ok okay well yes no so son es sera seran serian tengo tenemos hay queda quedan quedaron quedo sobra sobran sobraron sobro me nos le te se sale salen salieron pesa pesan peso lleva llevo llevan hago hice uso usamos total totales todo todos toda todas el la lo los las un una de en con mi mis nuestra masa mezcla pasta jabon aceite aceites grasa grasas solo nomas justo pues mira bueno a ver creo que receta lote tanda cantidad quiero necesito voy hacer usar para aqui ya si junto juntos bucket jug pot bowl jar pail container mould mold jarra olla balde cubeta molde vaso recipiente".split(
+  "i i've ive i'm im we we've you it it's its there there's theres is are was be will should comes come came weighs weigh makes make made holds hold takes got have has had gives the a an all that that's thats this what what's whats whole lot of to at out my our mum's mums usual still left over leftover batch batter recipe soap oil oils fat fats total just only exactly say call lets let's need want use using doing going with for amount size weight measured weighed poured one ok okay well yes no so son es sera seran serian tengo tenemos hay queda quedan quedaron quedo sobra sobran sobraron sobro me nos le te se sale salen salieron pesa pesan peso lleva llevo llevan hago hice uso usamos total totales todo todos toda todas el la lo los las un una de en con mi mis nuestra masa mezcla pasta jabon aceite aceites grasa grasas solo nomas justo pues mira bueno a ver creo que receta lote tanda cantidad quiero necesito voy hacer usar para aqui ya si junto juntos bucket jug pot bowl jar pail container mould mold na mga po remain remains remaining about jarra olla balde cubeta molde vaso recipiente".split(
     ' ',
   ),
 );
@@ -16,6 +16,9 @@ const OF_OILS = /(?<!\p{L})(?:oils?|fats?|aceites?|grasas?)(?!\p{L})/iu;
 /** A measure that is said not to be meant: "pesado no en taza", "by weight not cups". */
 const NOT_IN =
   /[\s,]*(?:(?:by weight|weighed|pesad[oa]s?)[\s,]+)?(?<!\p{L})(?:not?|nunca|never)(?: (?:en|in|by|de))? (?:tazas?|cups?|volum\p{L}+|gram\p{L}*|ml|onzas?|ounces?|ojo)(?!\p{L})/giu;
+/** What it is told to be without is no part of it. */
+const WITHOUT =
+  /[\s,]*(?<!\p{L})(?:no|not|without|sin)(?: (?:the|el|la|any|counting|contar))* (?:water|lye|agua|sosa|soda)(?: (?:and|y|or|ni|nor) (?:(?:the|el|la) )?(?:water|lye|agua|sosa|soda))?(?: (?:join|yet|added|in(?: it)?|todav[ií]a|a[uú]n))?(?=[\s.,)]*$)/iu;
 /** A comma is none inside a figure. */
 const CLAUSES = /[;()–—]|[,.](?!\d)|\.{2,}|\s-\s/u;
 
@@ -82,7 +85,7 @@ function partOfTold(text: string): string | undefined {
  * may change it. Pure.
  */
 export function amountAlone(text: string): string | undefined {
-  const spoken = spokenAmounts(text.replace(NOT_IN, ''));
+  const spoken = spokenAmounts(text.replace(NOT_IN, '').replace(WITHOUT, ''));
   const told = sumOf(spoken) ?? partOfTold(spoken);
   if (told !== undefined) return told;
   const said = hedged(spoken).text;
@@ -94,7 +97,7 @@ export function amountAlone(text: string): string | undefined {
   const first = clause.search(/\d/u);
   const head = clause.slice(0, first);
   if (!wordsOf(head).every(word => BEFORE.has(word))) return undefined;
-  const amount = withoutRemark(clause.slice(first));
+  const amount = withoutRemark(clause.slice(first)).replace(/\s+(?:remains?|remaining|left over|po)$/iu, '');
   const rest = clause.slice(first + amount.length);
   if (CHANGES.test(rest)) return undefined;
   const oils = OF_OILS.exec(`${head} ${others.join(' ')}`)?.[0];

@@ -26,6 +26,9 @@ const COUNTS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:a )?couple(?: of)?\b|\b(?:un )?par de\b/giu, '2'],
 ];
 
+/** "80 g 80 g" is how some tell eighty grams each. */
+const TWICE = /(?<![\d.,])(\d[\d.,]* ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?|ml))\s+\1(?![\p{L}\d])/giu;
+
 const AND = /(?<=\s)(?:n|'n'|'n|&)(?=\s)|(?<=\s)an(?= (?:a )?half\b)/giu;
 const NUMBER = String.raw`(?:\d+ \d+\/\d+|\d+-\d+\/\d+|\d+\/\d+|\d*[.,]?\d+)`;
 const WORDED =
@@ -117,7 +120,7 @@ function tidied(text: string): { readonly text: string; readonly about: boolean 
   const { text: firm, about } = hedged(plain);
   let said = spokenAmounts(firm).replace(AND, 'and');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
-  said = said.replace(SIZE_OF_BARS, '$1 ');
+  said = said.replace(SIZE_OF_BARS, '$1 ').replace(TWICE, '$1');
   return { text: unframed(said.replace(/\s+/gu, ' ')), about };
 }
 

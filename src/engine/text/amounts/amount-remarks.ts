@@ -40,8 +40,13 @@ export function hedged(text: string): { readonly text: string; readonly about: b
 }
 
 /** An amount without what stands before and behind it and changes nothing. */
+/** "Sumando grasa y aceite", "all the oils and fats together". */
+const OILS_COUNTED =
+  /[\s,(]+(?:sumando|contando|juntando|entre|counting|adding)(?: (?:the|all|el|los|las|la|todos?|todas?))* (?:oils?|fats?|butters?|aceites?|grasas?|mantecas?)(?: (?:and|y) (?:(?:the|los|las|la|el) )?(?:oils?|fats?|butters?|aceites?|grasas?|mantecas?))?[).]*$/iu;
+
 export const unframed = (text: string): string =>
   text
+    .replace(OILS_COUNTED, ' oils')
     .replace(/[?!¿¡]+/gu, ' ')
     .replace(/\s+/gu, ' ')
     .trim()

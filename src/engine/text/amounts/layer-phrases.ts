@@ -20,7 +20,7 @@ const LIKENESS = /[\s,]+(?:like|como|tipo|igual que)\s+(?:the |a |an |la |el |un
 
 /** What tells at the end that the list before it is one of layers, or how they are to look. */
 const IN_LAYERS =
-  /[\s,]*(?:(?:en|in) (?:capas|layers|franjas|stripes)|por capas|layered|stacked|apilad[oa]s?|(?:an? |un )?(?:degrad[eé]|gradient|ombr[eé]|fade)(?: (?:de|of|in|en) \d{1,2}(?: (?:capas|layers|tonos|shades))?)?)[\s.!]*$/iu;
+  /[\s,]*(?:(?:en|in) (?:\d{1,2} )?(?:capas|layers|franjas|stripes)|por capas|layered|stacked|apilad[oa]s?|(?:an? |un )?(?:degrad[eé]|gradient|ombr[eé]|fade)(?: (?:de|of|in|en) \d{1,2}(?: (?:capas|layers|tonos|shades))?)?)[\s.!]*$/iu;
 /** "Three: turquoise, coral, melon", "Four. Sand, coral, sand, coral". */
 const COUNTED = /^(?:(?:son|van|just|only|solo)\s+)?(\d{1,2})\s*[:.]\s*(?=\p{L})/iu;
 
@@ -32,11 +32,29 @@ function runTogether(text: string): readonly string[] | undefined {
   return isRun && names.every(name => knowsColour(name)) ? names : undefined;
 }
 
+/** "Grey and white alternating, 5 layers, grey first": two colours by turns. */
+const BY_TURNS =
+  /^(?:alternating |alternando |alternated )?(.+?) (?:and|y|n|con|with) (.+?)[\s,]+(?:alternat(?:ing|ed|e)|alternand[oa]|alternad[oa]s|by turns|por turnos)?[\s,]*(\d{1,2}) (?:layers|capas|franjas|stripes)(?:[\s,]+(?:empieza|empezando|start\p{L}*|begin\p{L}*)(?: (?:con|with|el|la|on|from|por))* (.+)|[\s,]+(.+?) (?:first|primero|abajo|at the bottom))?$/iu;
+const MOST_TURNS = 12;
+
+function byTurns(text: string): readonly string[] | undefined {
+  if (!/altern|turn/iu.test(text)) return undefined;
+  const [, one, other, count, starts, first] = BY_TURNS.exec(text) ?? [];
+  if (one === undefined || other === undefined || !(Number(count) <= MOST_TURNS)) return undefined;
+  const [a, b] = [bare(one), bare(other)];
+  const lead = starts ?? first;
+  const [from, next] = lead !== undefined && bare(lead) === b ? [b, a] : [a, b];
+  if (!knowsColour(a) || !knowsColour(b) || (lead !== undefined && bare(lead) !== from)) return undefined;
+  return Array.from({ length: Number(count) }, (_, at) => (at % 2 === 0 ? from : next));
+}
+
 /** Layers from the bottom up, in equal parts; undefined where the text is no such list. */
 export function layersIn(text: string): readonly string[] | undefined {
   const isDown = DOWNWARDS.test(text);
   const told = plainText(text).replace(DOWNWARDS, ' ').replace(UPWARDS, ' ').replace(LIKENESS, '').trim();
   const said = told.replace(IN_LAYERS, '').replace(COUNTED, '$1 layers: ');
+  const turns = byTurns(told);
+  if (turns) return isDown ? turns.toReversed() : turns;
   const run = runTogether(said);
   if (run) return isDown ? run.toReversed() : run;
   const isStack = said !== told && !COUNTED.test(told);

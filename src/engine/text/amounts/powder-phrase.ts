@@ -96,7 +96,8 @@ export function readPowder(text: string): WrittenPowder {
   const upper = high === undefined ? undefined : headOf(high);
   const name = (upper ?? head).rest
     .replace(/^(?:of|de|del|level|heaping|rasas?|raso|colmadas?|in|en)\s+/iu, '')
-    .replace(/^(?:of|de)\s+/iu, '');
+    .replace(/^(?:of|de)\s+/iu, '')
+    .replace(/^(?:that|this|those|the|my|mi|ese|esa|este|esta)\s+(?=\p{L})/iu, '');
   return { ...scaled({ low: head.amount, ...(upper && { high: upper.amount }) }, perGrams), perPound, name };
 }
 

@@ -9,7 +9,7 @@ import { spokenAmounts } from './spoken-amounts.ts';
 type Piece = { readonly share: string | undefined; readonly name: string };
 
 /** What an amount after these words tells is a carrier or a dose, not a share. */
-const IS_DOSE = /(?:^|\s)(?:in|en|at|@|per|por|with|con|each|cada)\s+(?:an? |una? )?$/iu;
+const IS_DOSE = /(?:^|\s)(?:in|en|at|@|per|por|with|con|each|cada)\s+(?:an? |una? |el |la |the )?$/iu;
 
 const SPOON_WORDS = 'tsps?|tbsps?|tblsp|teaspoons?|tablespoons?|cdt?as?|cdita|cucharad(?:it)?as?';
 /** A spoonful is what goes into a portion, and no portion. */

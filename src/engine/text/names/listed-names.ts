@@ -53,7 +53,7 @@ const FIRST = new RegExp(
   'iu',
 );
 const LAST = new RegExp(
-  String.raw`^(.+?)[\s,:]+(?:in |at |a |al |en )?(${FIGURES})(?:\s+(?:split|mix|ratio))?$`,
+  String.raw`^(.+?)[\s,:]+(?:(?:in|at) (?:the |a )?(?:ratio|proportions?)(?: of)? |en (?:la )?(?:proporci[oó]n|relaci[oó]n)(?: de)? |ratio |in |at |a |al |en )?(${FIGURES})(?:\s+(?:split|mix|ratio))?$`,
   'iu',
 );
 const HALVES =

@@ -72,6 +72,10 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [word('dae'), 'do'],
   [word('mak'), 'make'],
   [word('fae'), 'from'],
+  [word('duble|dubble|doubel|dobule'), 'double'],
+  [word('eql|eqal|equl'), 'equal'],
+  [word('layrs|laers|leyers|layars|layeres'), 'layers'],
+  [word('fr', '(?=\\s\\d)'), 'for'],
   [word('afore'), 'before'],
   // Figures that sound like words: "lye 4 1000 g lard", "4 a 1 lb batch". "4 500 g bars" counts, and stays.
   [word('4', '(?=\\s(?:an?|the|my|me|this|these|half|quarter)\\s)'), 'for'],
