@@ -72,19 +72,19 @@ const sets = [
     file: 'ward-and-woolshed.json',
     // Of 150 questions, 120 amounts, 40 colours and 100 of the field or not: run once, before anything was tuned on it.
     first: { questions: 114, amounts: 78, colours: 28, scope: 74 },
-    held: { questions: 0, amounts: 120, colours: 28, scope: 0 },
+    held: { questions: 138, amounts: 120, colours: 28, scope: 92 },
   },
   {
     file: 'six-countries.json',
     // As many; run once, before anything was tuned on it, while lines in two languages were still counted as missed.
     first: { questions: 92, amounts: 79, colours: 37, scope: 67 },
-    held: { questions: 0, amounts: 117, colours: 37, scope: 0 },
+    held: { questions: 133, amounts: 117, colours: 37, scope: 88 },
   },
   {
     file: 'barrio-and-bayou.json',
     // As many; run once, when the two before had been learned from and nothing was tuned on it.
     first: { questions: 115, amounts: 100, colours: 33, scope: 82 },
-    held: { questions: 0, amounts: 117, colours: 33, scope: 0 },
+    held: { questions: 134, amounts: 117, colours: 33, scope: 88 },
   },
   {
     file: 'bakery-and-balcony.json',

@@ -112,7 +112,7 @@ export const jobTexts = (): readonly JobText[] => [
 ];
 
 /** How much a text counts: flaws are many and alike. */
-const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 1 } as const;
+const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 2.5 } as const;
 
 type Prepared = { readonly words: Words; readonly found: Found; readonly stems: readonly number[] };
 
