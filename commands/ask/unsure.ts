@@ -39,6 +39,12 @@ export const isBlindDiagnosis = ({ job }: Reading, question: string, { facts }: 
   !OF_COLOUR.test(question) &&
   !hasColours(question);
 
+const SURE_DOUBT = 0.8;
+
+/** What is near lye is hardly a doubt about an answer of ours, unless it is surely one. */
+export const isHardlyDoubt = ({ job, score }: Reading, question: string): boolean =>
+  job === 'doubt' && score < SURE_DOUBT && NEAR_LYE.test(question);
+
 /** A colour it was and one it became are a flaw that is told. */
 const hasColours = (question: string): boolean =>
   (question.match(/\p{L}+/gu) ?? []).some(word => isColourWord(foldedColour(word)));
