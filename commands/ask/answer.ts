@@ -24,7 +24,7 @@ import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { scentReply } from './scents.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
-import { isBlindDiagnosis, isGuessedColour, unsureReply } from './unsure.ts';
+import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureReply } from './unsure.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -73,8 +73,9 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return nearestOr(notUnderstood(read, context), false);
-  if (reading.job === 'doubt') return doubtReply(read, context);
-  if (!photo && !ofLye && !barred && isBlindDiagnosis(reading, question, read))
+  const isHardly = isHardlyDoubt(reading, question);
+  if (reading.job === 'doubt' && !isHardly) return doubtReply(read, context);
+  if (!photo && !ofLye && !barred && (isHardly || isBlindDiagnosis(reading, question, read)))
     return nearestOr(await unsureWithReadings(question, read, context));
   const given = { ...ofPart(question, filled(reading, context)), ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');

@@ -54,6 +54,6 @@ export function ofPart(question: string, given: Given): Given {
     colourant !== undefined &&
     typeof portion === 'string' &&
     /\d/u.test(question) &&
-    !/\d\/\d of /u.test(portion);
+    !/\d\/\d of |^(?:(?:an?|one|la|un|una) )?(?:half|thirds?|quarters?|mitad|tercio|cuarto)\b/u.test(portion);
   return share !== undefined && told ? { ...given, portion: `${share} of ${portion}` } : given;
 }

@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { BAR_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { foldedColour, isColourWord } from '../../src/engine/text/colours/colour-lists.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { topicReply } from './matter.ts';
 
@@ -32,16 +33,34 @@ const isKnown = ({ named, target }: QuestionRead['facts']): boolean =>
 
 /** Causes of a flaw that nobody told. */
 export const isBlindDiagnosis = ({ job }: Reading, question: string, { facts }: QuestionRead): boolean =>
-  job === 'diagnose' && facts.findings === 0 && !isKnown(facts) && !OF_COLOUR.test(question);
+  job === 'diagnose' &&
+  facts.findings === 0 &&
+  !isKnown(facts) &&
+  !OF_COLOUR.test(question) &&
+  !hasColours(question);
+
+const SURE_DOUBT = 0.8;
+
+/** What is near lye is hardly a doubt about an answer of ours, unless it is surely one. */
+export const isHardlyDoubt = ({ job, score }: Reading, question: string): boolean =>
+  job === 'doubt' && score < SURE_DOUBT && NEAR_LYE.test(question);
+
+/** A colour it was and one it became are a flaw that is told. */
+const hasColours = (question: string): boolean =>
+  (question.match(/\p{L}+/gu) ?? []).some(word => isColourWord(foldedColour(word)));
+
+const SURELY = 0.95;
 
 /** A colour guessed from a leftover phrase, or asked back for where none was spoken of. */
 export function isGuessedColour(
   { data }: Reply,
-  { command }: Reading,
+  { command, job, score }: Reading,
   asked: { readonly question: string; readonly read: QuestionRead },
 ): boolean {
   if (
     !/^(?:dose|colourant check)$/u.test(command) ||
+    // What is surely asked of law or of wetting, away from lye, is told which name is not known.
+    (/^(?:law|wet)$/u.test(job) && score >= SURELY && !NEAR_LYE.test(asked.question)) ||
     isKnown(asked.read.facts) ||
     OF_COLOUR.test(asked.question)
   )

@@ -7,7 +7,7 @@ import type { ColourAsk } from '../../src/engine/batch/request.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
 import { barredIn } from '../../src/engine/hazards/index.ts';
-import { type Portion, parsePortionRange } from '../../src/engine/quantities/amount.ts';
+import { type Portion, parsePortion, parsePortionRange } from '../../src/engine/quantities/amount.ts';
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { substanceNamed } from '../../src/engine/stability/names.ts';
@@ -20,7 +20,7 @@ import { askLine } from '../../src/terminal/seat.ts';
 /** A set of texts by one kind of maker, as its writer labelled it. */
 export type TextSet = {
   readonly writer: string;
-  readonly questions: readonly { text: string; language: 'en' | 'es'; job: string; expect: Expect }[];
+  readonly questions: readonly { text: string; language: Written; job: string; expect: Expect }[];
   readonly amounts: readonly {
     text: string;
     language: string;
@@ -30,8 +30,10 @@ export type TextSet = {
     ask?: boolean;
   }[];
   readonly colours: readonly { text: string; hex: string }[];
-  readonly scope: readonly { text: string; language: 'en' | 'es'; outside: boolean }[];
+  readonly scope: readonly { text: string; language: Written; outside: boolean }[];
 };
+/** Some makers write both in one line. */
+type Written = 'en' | 'es' | 'mixed';
 type Expect = Readonly<Record<string, unknown>>;
 export type Part = { readonly right: number; readonly total: number };
 export type Score = Readonly<Record<'questions' | 'amounts' | 'colours' | 'scope', Part>> & {
@@ -59,7 +61,8 @@ export async function score(set: TextSet, conversation: Conversation): Promise<S
     }
     return { right, total: items.length };
   };
-  const asked = async (text: string, language: 'en' | 'es') => {
+  const asked = async (text: string, written: Written) => {
+    const language = written === 'mixed' ? mostly(text) : written;
     const seat = { member: `reader-${Math.random()}`, group: 'sets', language, manages: false, roles: [] };
     return (await askLine(`/ask question:${JSON.stringify(text.replaceAll('\n', ' '))}`, seat, conversation))
       .answer;
@@ -90,6 +93,23 @@ export async function score(set: TextSet, conversation: Conversation): Promise<S
   };
 }
 
+const SPANISH = new Set(
+  'a al algo así con cual cuando cuanto cuántos cuánto de del el en es esta está la las lo los más me mi no o para pero por porque puedo que qué se si sin sobre su un una y ya yo'.split(
+    ' ',
+  ),
+);
+const ENGLISH = new Set(
+  'a about an and are can did do for from get got have how i in is it like me my no of on or please so that the this to we what when which why will with you'.split(
+    ' ',
+  ),
+);
+/** The language that most of a text's small words are of. */
+function mostly(text: string): 'en' | 'es' {
+  const words = text.toLowerCase().split(/[^\p{L}]+/u);
+  const of = (list: ReadonlySet<string>) => words.filter(word => list.has(word)).length;
+  return of(SPANISH) > of(ENGLISH) ? 'es' : 'en';
+}
+
 type Answered = {
   readonly understood?: {
     readonly job?: string;
@@ -116,7 +136,9 @@ type Answered = {
 function wrongQuestion({ understood }: Answered, job: string, expect: Expect): string | undefined {
   const { facts, given = {} } = understood ?? {};
   // The sets have one name for the contest and for a member who disputes an answer.
-  const said = understood?.job === 'doubt' ? 'challenge' : understood?.job;
+  // No number near lye where something is unclear: it is asked for.
+  const asked = understood?.lye === 'stopped' ? 'lye' : understood?.job;
+  const said = asked === 'doubt' ? 'challenge' : asked;
   const got = said?.startsWith('shelf') ? 'shelf' : said;
   if (got !== job) return `${got ?? understood?.outside ?? 'nothing'} for ${job}`;
   const names = facts?.named ?? [];
@@ -136,10 +158,10 @@ type Got = {
 };
 
 function wrongFact(key: string, value: unknown, { names, facts, given, job }: Got): string | undefined {
-  const portion = facts?.portion === undefined ? undefined : parsePortionRange(facts.portion).low;
+  // Of a dose counts what it was run with.
   const isDose = job === 'dose' || job === 'preview';
-  if (isDose && key.startsWith('portion') && given.portion !== facts?.portion)
-    return `ran with ${given.portion}`;
+  const told = isDose ? given.portion : facts?.portion;
+  const portion = told === undefined ? undefined : parsePortionRange(told).low;
   switch (key) {
     case 'colourant': {
       const all = [...names, given.colourant, given.item, given.mix].filter(name => name !== undefined);
@@ -160,7 +182,7 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
     }
     case 'grams':
     case 'tsp': {
-      const read = facts?.powder === undefined ? undefined : parsePortionRange(facts.powder).low;
+      const read = facts?.powder === undefined ? undefined : readPowder(facts.powder).low;
       const amount = read?.measure === 'mass' ? read.grams : read && read.millilitres / US_TEASPOON_ML;
       return amount !== undefined && near(amount, value) ? undefined : `got ${facts?.powder}`;
     }
@@ -176,8 +198,10 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
       return [facts?.superfat, facts?.percent, facts?.concentration].includes(Number(value))
         ? undefined
         : `got ${facts?.superfat}`;
-    case 'oils':
-      return facts?.oils === undefined ? 'no oils' : wrongOils(facts.oils, value as Record<string, number>);
+    case 'oils': {
+      const oils = given.oils ?? facts?.oils;
+      return oils === undefined ? 'no oils' : wrongOils(oils, value as Record<string, number>, given.size);
+    }
     default:
       return undefined;
   }
@@ -202,8 +226,14 @@ function sameThing(got: string, wanted: string): boolean {
   return fold(got).includes(fold(wanted)) || (fold(wanted).includes(fold(got)) && fold(got).length > 3);
 }
 
-function wrongOils(text: string, wanted: Readonly<Record<string, number>>): string | undefined {
-  const { shares, totalGrams } = parseOils(text);
+function wrongOils(
+  text: string,
+  wanted: Readonly<Record<string, number>>,
+  sized?: string,
+): string | undefined {
+  const { shares, ...told } = parseOils(text);
+  const size = sized === undefined ? undefined : parseSize(sized);
+  const totalGrams = told.totalGrams ?? (size?.by === 'oils' ? size.grams : undefined);
   const entries = Object.entries(wanted);
   const asShares = entries.every(([, amount]) => amount <= 1);
   const sum = entries.reduce((all, [, amount]) => all + amount, 0);
@@ -215,6 +245,9 @@ function wrongOils(text: string, wanted: Readonly<Record<string, number>>): stri
   return asShares || near(totalGrams ?? Number.NaN, sum) ? undefined : `in all ${totalGrams}`;
 }
 
+/** Refusals that ask for what an amount does not tell: the size of a jug, a unit. */
+const ASKED_BACK: ReadonlySet<string> = new Set(['amount-vessel', 'amount-without-unit']);
+
 /** What is wrong with how an amount is read; undefined where it is right. Throws where the reader does. */
 export function wrongAmount({
   ask = false,
@@ -222,12 +255,10 @@ export function wrongAmount({
 }: Omit<TextSet['amounts'][number], 'language'>): string | undefined {
   if (!ask) return wrongOrRespelt(item);
   try {
-    parsePortionRange(item.text);
+    wrongReading(item);
     return 'read without asking';
   } catch (refusal) {
-    return refusal instanceof Refusal && refusal.id === 'amount-vessel'
-      ? undefined
-      : `threw ${String(refusal)}`;
+    return refusal instanceof Refusal && ASKED_BACK.has(refusal.id) ? undefined : `threw ${String(refusal)}`;
   }
 }
 
@@ -256,6 +287,7 @@ function wrongReading({
     case 'powder':
       return wrongPowder(text, expect);
     case 'size': {
+      if (expect.g_low !== undefined) return wrongEnds(text, expect);
       const size = parseSize(text);
       const got =
         size.by === 'mould'
@@ -270,6 +302,7 @@ function wrongReading({
         : `got ${JSON.stringify(size)}`;
     }
     case 'premix': {
+      if (expect.carrier === 'alcohol') return refusedAs('carrier-is-alcohol', () => parsePremix(text));
       const read = parsePremix(text);
       const ratio =
         read.by === 'spoons'
@@ -277,7 +310,8 @@ function wrongReading({
           : read.by === 'percent'
             ? (1 - read.pigmentShare) / read.pigmentShare
             : Number.NaN;
-      const wanted = Number(expect.carrier_parts) / Number(expect.powder_parts);
+      const wanted =
+        Number(expect.carrier_parts ?? expect.carrier_g) / Number(expect.powder_parts ?? expect.powder_g);
       const carrier = expect.carrier === undefined || parseCarrier(expect.carrier as string) === read.carrier;
       return near(ratio, wanted) && carrier ? undefined : `got ${JSON.stringify(read)}`;
     }
@@ -294,6 +328,31 @@ function wrongReading({
     }
     default:
       return `unknown kind ${kind}`;
+  }
+}
+
+/** What spoils soap is understood where it is refused by its name. */
+function refusedAs(id: string, read: () => unknown): string | undefined {
+  try {
+    read();
+    return 'read without a refusal';
+  } catch (refusal) {
+    return refusal instanceof Refusal && refusal.id === id ? undefined : `threw ${String(refusal)}`;
+  }
+}
+
+/** A batch has one size: of two ends, both are read and asked about. */
+function wrongEnds(text: string, { g_low: low, g_high: high }: Expect): string | undefined {
+  try {
+    parseSize(text);
+    return 'read without asking';
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal) || refusal.id !== 'amount-range') throw refusal;
+    const ends = refusal.values as { readonly low: string; readonly high: string };
+    return wrongAmountOf(
+      { low: parsePortion(ends.low), high: parsePortion(ends.high) },
+      { g_low: low, g_high: high },
+    );
   }
 }
 
@@ -342,7 +401,7 @@ function wrongPowder(text: string, label: Readonly<Record<string, unknown>>): st
     (read.perPound
       ? bad(expect.tsp, undefined) || bad(expect.g, undefined)
       : bad(expect.tsp, tsp(read.low)) || bad(expect.g, grams(read.low))) ||
-    bad(expect.percent_oils, read.percentOfOils) ||
+    bad(expect.percent_oils ?? expect.percent, read.percentOfOils) ||
     bad(expect.tsp_low, tsp(read.low)) ||
     bad(expect.tsp_high, tsp(read.high)) ||
     bad(expect.g_low, grams(read.low)) ||

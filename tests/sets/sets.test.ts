@@ -69,6 +69,24 @@ const sets = [
     held: { questions: 60, amounts: 50, colours: 50, scope: 40 },
   },
   {
+    file: 'ward-and-woolshed.json',
+    // Of 150 questions, 120 amounts, 40 colours and 100 of the field or not: run once, before anything was tuned on it.
+    first: { questions: 114, amounts: 78, colours: 28, scope: 74 },
+    held: { questions: 138, amounts: 120, colours: 28, scope: 92 },
+  },
+  {
+    file: 'six-countries.json',
+    // As many; run once, before anything was tuned on it, while lines in two languages were still counted as missed.
+    first: { questions: 92, amounts: 79, colours: 37, scope: 67 },
+    held: { questions: 133, amounts: 117, colours: 37, scope: 88 },
+  },
+  {
+    file: 'barrio-and-bayou.json',
+    // As many; run once, when the two before had been learned from and nothing was tuned on it.
+    first: { questions: 115, amounts: 100, colours: 33, scope: 82 },
+    held: { questions: 134, amounts: 117, colours: 33, scope: 88 },
+  },
+  {
     file: 'bakery-and-balcony.json',
     // Run once, before anything was tuned on it; of its 110 flaws 104 came first.
     first: { questions: 52, amounts: 47, colours: 46, scope: 22 },

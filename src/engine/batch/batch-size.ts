@@ -63,6 +63,10 @@ export function mouldMillilitres(mould: Mould): number {
   }
 }
 
+/** Of a side: "two and a half", "8 y medio". */
+const AND_PART =
+  /(?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b))/giu;
+
 /**
  * Reads a batch size: `1000 g oils`, `1.2 l batter`, `1500 g batter`, `mould 25x9x7 cm` (length, width, height),
  * `cylinder 8 x 25 cm` (diameter, length), `12 cavities x 100 ml`; English or Spanish, centimetres or inches.
@@ -70,7 +74,10 @@ export function mouldMillilitres(mould: Mould): number {
  * `size-out-of-range`, `mould-without-unit`, `mould-sides`, `cavity-by-mass`, or one of the amounts' own.
  */
 export function parseSize(text: string): BatchSize {
-  const plain = thousandsPlain(spokenAmounts(plainText(text).replace(/[×✕*]/gu, 'x')));
+  const plain = thousandsPlain(spokenAmounts(plainText(text).replace(/[×✕*]/gu, 'x'))).replace(
+    AND_PART,
+    (_, whole: string, part: string) => `${whole} ${/^(?:half|medi)/iu.test(part) ? '1/2' : '1/4'}`,
+  );
   const weighed = weighedPieces(plain);
   if (weighed) return within(weighed.grams, plain, weighed);
   const pieces = SIDES.test(plain) ? undefined : piecesOf(plain);
@@ -125,7 +132,12 @@ function heldBy(text: string): ReturnType<typeof leadingAmount> {
 
 /** A mould that is told by what it holds: "a 2 litre mould", "molde de 2 litros". */
 function mouldOfVolume(text: string): Mould | undefined {
-  if (SIDES.test(text) || !/\b(?:mou?ld|molde|loaf|tray|bandeja|carton|cart[oó]n|box|caja)\b/iu.test(text))
+  if (
+    SIDES.test(text) ||
+    !/\b(?:mou?ld|molde|loaf|tray|bandeja|carton|cart[oó]n|box|caja|tub|tupper|container|envase|recipiente|tarrina|bote|pot|jug|jarra|bottle|botella|bucket|cubeta|balde)\b/iu.test(
+      text,
+    )
+  )
     return undefined;
   const starts = [...text.matchAll(/(?<![\p{L}\d.,/])(?<!\d (?=\d\/))\d/gu)].map(({ index }) => index);
   const volumes = starts.flatMap(at => {

@@ -7,6 +7,7 @@ import { MEASURES, type Measures } from '../quantities/units.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { carrierNamed } from '../text/names/carrier-name.ts';
+import { type Parts, wordedParts } from './premix-wordings.ts';
 import type { Premix } from './request.ts';
 
 declare module '../refusal.ts' {
@@ -43,7 +44,9 @@ export function parseCarrier(text: string): Carrier {
  */
 export function parsePremix(text: string, measures: Measures = MEASURES.us): Premix {
   if (text.length > 100) refuse('premix-unreadable', { text: excerpt(text) });
-  const plain = spokenAmounts(plainText(text));
+  const plain = spokenAmounts(plainText(text))
+    .replace(/^(?:al|at|a|@) ?(?=\d[\d.,]* ?%)/iu, '')
+    .replace(LONE_SPOON, '1 ');
   const carrier = carrierNamed(plain);
   if (carrier === undefined) refuseUnknownLiquid(plain);
   const percent = /^([\d.,]{1,8}) ?%/u.exec(plain)?.[1];
@@ -58,6 +61,9 @@ export function parsePremix(text: string, measures: Measures = MEASURES.us): Pre
     return refuse('premix-unreadable', { text: excerpt(text) });
   return ownPaste(parseAmount(powderText, measures), parseAmount(liquidText, measures), carrier, text);
 }
+
+/** A spoon that nobody counts is one. */
+const LONE_SPOON = /^(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
 
 const UNIT =
   '(?:tsp|teaspoons?|tbsp|tablespoons?|cups?|g|gr|grams?|ml|cc|oz|ounces?|cdtas?|cdas?|cucharaditas?|cucharadas?|tazas?|gramos?|onzas?|t)';
@@ -99,7 +105,7 @@ const ELIDED = new RegExp(
   'iu',
 );
 const EVEN =
-  /\b(?:equal (?:parts?|amounts?)|same amount|half and half|half n half|partes iguales|misma cantidad|mitad y mitad)\b/iu;
+  /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of each|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|partes iguales|misma cantidad|mitad y mitad)\b/iu;
 const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu');
 const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de|much)\b/iu;
 const TRIPLE =
@@ -119,7 +125,9 @@ const COUNTED: ReadonlyMap<string, number> = new Map([
 ]);
 
 /** `1:2 in water`, "1 part to 3 parts": parts by volume, as spoons are. Undefined where no parts are told. */
-function partsOf(plain: string): { readonly powder: number; readonly liquid: number } | undefined {
+function partsOf(plain: string): Parts | undefined {
+  const worded = wordedParts(plain);
+  if (worded) return worded;
   if (DOUBLE.test(plain)) return { powder: 1, liquid: 2 };
   if (TRIPLE.test(plain)) return { powder: 1, liquid: 3 };
   if (EVEN.test(plain)) return { powder: 1, liquid: 1 };

@@ -1,6 +1,7 @@
-import { refuse } from '../refusal.ts';
+import { Refusal, refuse } from '../refusal.ts';
+import { amountAlone } from '../text/amounts/amount-alone.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
-import { withoutRemark } from '../text/amounts/amount-remarks.ts';
+import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
@@ -76,6 +77,7 @@ const BATTER: ReadonlySet<string> = new Set([
   'raw',
   'masa',
   'mezcla',
+  'mix',
   'pasta',
   'jabon',
   'crudo',
@@ -96,7 +98,9 @@ const VESSEL =
 
 /** Words about oils that tell nothing about how much. */
 const ASIDE: ReadonlySet<string> = new Set(
-  'only solo pure puro puros my mi mis our worth soaping base wee un una the ( )'.split(' '),
+  'only solo pure puro puros my mi mis our worth soaping base wee un una the todo todos el los junto juntos ( )'.split(
+    ' ',
+  ),
 );
 /** The colour a batter has already tells nothing about how much of it there is. */
 const BATTER_COLOUR: ReadonlySet<string> = new Set(
@@ -160,11 +164,30 @@ function refuseVessel({ low }: AmountPhrase): void {
 /** A portion, or the two ends of a range of portions; `about` where the member said so. */
 export type PortionRange = { readonly low: Portion; readonly high?: Portion; readonly about: boolean };
 
-/** Reads a portion or a range of them, such as `2-3 cups`. Throws as {@link parsePortion} does, but for ranges. */
+const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unreadable']);
+
+/**
+ * Reads a portion or a range of them, such as `2-3 cups`, and what people say around it ("all that's left, about 900 ml").
+ * Throws as {@link parsePortion} does, but for ranges.
+ */
 export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
+  try {
+    return rangeOf(text, measures);
+  } catch (refusal) {
+    const alone =
+      refusal instanceof Refusal && STRANGE.has(refusal.id) && text.length <= LONGEST_AMOUNT
+        ? amountAlone(text)
+        : undefined;
+    if (alone === undefined) throw refusal;
+    return { ...rangeOf(alone, measures), about: hedged(text).about };
+  }
+}
+
+function rangeOf(text: string, measures: Measures): PortionRange {
   const said = withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1)));
   const phrase = amountPhrase(said);
-  const { low, high, about } = phrase;
+  const { low, high } = phrase;
+  const { about } = hedged(text);
   if (high === undefined) return { low: portionOf(said, phrase, measures), about };
   return { low: parsePortion(low, measures), high: parsePortion(high, measures), about };
 }

@@ -92,7 +92,7 @@ const WORDS: Readonly<Record<Unit, string>> = {
   decilitre: 'dl decilitre decilitres deciliter deciliters decilitro decilitros',
   litre: 'l lt lts ltr litre litres liter liters litro litros',
   milligram: 'mg milligram milligrams milligramme milligrammes miligramo miligramos',
-  gram: 'gramito gramitos g gr grs gm gms gram grams gramme grammes gramo gramos',
+  gram: 'gramito gramitos g gs gr grs gm gms gram grams gramme grammes gramo gramos',
   kilogram: 'kilito kilitos kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos',
   ounce: 'oz ozs ounce ounces onza onzas',
   pound: 'lb lbs pound pounds libra libras #',

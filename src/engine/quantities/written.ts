@@ -39,6 +39,16 @@ const JOINING: ReadonlySet<string> = new Set([
 ]);
 const LESS: ReadonlySet<string> = new Set(['less', 'minus', 'menos']);
 const IMPERIAL: ReadonlySet<string> = new Set(['imperial', 'uk', 'british']);
+/** Cups, spoons and pints are those of the United States unless said. */
+const CUSTOMARY: ReadonlySet<string> = new Set([
+  'us',
+  'usa',
+  'american',
+  'americana',
+  'americanas',
+  'gringa',
+  'gringas',
+]);
 const METRIC: ReadonlySet<string> = new Set(['metric', 'metrica', 'metricas']);
 
 /** Splits a text into counts with units and the words around them. Undefined when a number in it cannot be read. */
@@ -139,7 +149,7 @@ function readUnit(tokens: readonly string[], from: number): { unit: Unit; next: 
   let at = from;
   let word = plainWord(tokens[at] ?? '');
   const before = qualifierOf(word);
-  if (before !== undefined || word === 'us') word = plainWord(tokens[++at] ?? '');
+  if (before !== undefined || CUSTOMARY.has(word)) word = plainWord(tokens[++at] ?? '');
   let unit: Unit | undefined;
   const second = plainWord(tokens[at + 1] ?? '');
   if (['fl', 'fluid'].includes(word) && unitOfWord(second) === 'ounce') [unit, at] = ['fluid-ounce', at + 1];
@@ -147,7 +157,9 @@ function readUnit(tokens: readonly string[], from: number): { unit: Unit; next: 
     [unit, at] = ['fluid-ounce', at + 1];
   else unit = unitOfWord(tokens[at] ?? '');
   if (unit === undefined) return undefined;
-  const after = before ?? qualifierOf(plainWord(tokens[at + 1] ?? ''));
+  const behind = plainWord(tokens[at + 1] ?? '');
+  if (before === undefined && CUSTOMARY.has(behind)) return { unit, next: at + 2 };
+  const after = before ?? qualifierOf(behind);
   if (after === undefined) return { unit, next: at + 1 };
   const qualified = qualifiedUnit(unit, after);
   return qualified === undefined ? undefined : { unit: qualified, next: at + (before === undefined ? 2 : 1) };

@@ -37,12 +37,14 @@ const PER = /^(?:per|por|each|every|cada|the|la|el|this|that|esa|ese|this)$/u;
 
 /** Grams below which a bare mass beside a colourant is of powder: a portion of batter is no spoonful. */
 const MOST_POWDER_G = 60;
+/** Four tablespoons. */
+const MOST_SPOONS_ML = 60;
 
 /** The amounts of a question in order, each with what it is an amount of as far as the words tell. */
 export function amountsIn({ words }: Words, things: readonly NamedThing[]): readonly ToldAmount[] {
   const told: ToldAmount[] = [];
   for (let at = 0; at < words.length; at += 1) {
-    const read = amountAt(words, at);
+    const read = piecesAt(words, at) ?? amountAt(words, at);
     if (!read) continue;
     told.push(placed(read, words, things));
     at = read.to - 1;
@@ -75,6 +77,29 @@ function amountAt(words: readonly string[], from: number): Read | undefined {
     return { text, from, to, unit: span.findLast(isUnit)! };
   }
   return undefined;
+}
+
+const BARS =
+  /^(?:bars?|soaps?|cakes?|loaves|logs|moulds|molds|slabs|rounds|hearts|barras?|barritas?|pastillas?|jabones|jaboncitos|moldes|panes|groups|grupos)$/u;
+const HOLDERS =
+  /^(?:jars|tubs|pots|bags|packets|pouches|sachets|tins|botes|frascos|tarros|bolsas|bolsitas|paquetes|sobres|potes)$/u;
+const OF_EACH = /^(?:of|de|at|@|x|,|:|each|cada|uno|una|a|con|with|in|en|weighing)$/u;
+const JOINTS = 4;
+
+/** "12 jabones de 100 g", "10 bars, 100 g each", "2 botes de 30 g": so many of so much. */
+function piecesAt(words: readonly string[], from: number): (Read & { readonly bars: boolean }) | undefined {
+  const count = words[from] ?? '';
+  if (!/^\d{1,3}$/u.test(count)) return undefined;
+  const at = [from + 1, from + 2].find(one => BARS.test(words[one] ?? '') || HOLDERS.test(words[one] ?? ''));
+  if (at === undefined) return undefined;
+  let next = at + 1;
+  while (next <= at + JOINTS && OF_EACH.test(words[next] ?? '')) next += 1;
+  const each = amountAt(words, next);
+  if (!each || !/^\d/u.test(each.text) || amountOf(each.text)?.measure !== 'mass') return undefined;
+  const text = `${count} x ${each.text}`;
+  return amountOf(text) === undefined
+    ? undefined
+    : { text, from, to: each.to, unit: each.unit, bars: BARS.test(words[at]!) };
 }
 
 /** "kilo of oils" is one; "per kilo" and "the pound" are none. */
@@ -138,7 +163,7 @@ function smallAmount(text: string): Amount | undefined {
 }
 
 function placed(
-  { text, from, to, unit }: Read,
+  { text, from, to, unit, bars }: Read & { readonly bars?: boolean },
   words: readonly string[],
   things: readonly NamedThing[],
 ): ToldAmount {
@@ -155,17 +180,30 @@ function placed(
       !words.slice(to, one.from).some(word => !/^(?:of|de|the)$/u.test(word)),
   );
   const base = { text, from, to, measure, perPound };
+  if (bars !== undefined) return { ...base, of: bars ? 'batter' : 'powder' };
   if (perPound) return { ...base, of: 'powder' };
   // "2 cups in olive oil": the oil is what the colour is wetted in.
   const isIn = words[to] === 'in' || words[to] === 'en';
-  if (!isIn && isOil(words, to + Math.max(skip, 0))) return { ...base, of: 'oil' };
-  if (OILS.test(next)) return { ...base, of: 'oils' };
+  // Cocoa is a colour by the spoon, whatever its butter is.
+  const isColour = thing !== undefined && thing.colourants.length > 0 && isPinch(amount);
+  if (!isIn && !isColour && isOil(words, to + Math.max(skip, 0))) return { ...base, of: 'oil' };
+  if (OILS.test(next) || isOfOils(words, from)) return { ...base, of: 'oils' };
   if (BATTER.test(next)) return { ...base, of: 'batter' };
   if (SPOONS.has(unitOfWord(unit) ?? '')) return { ...base, of: 'powder' };
   if (measure === 'volume') return { ...base, of: 'batter' };
   const grams = amount.measure === 'mass' ? amount.grams : 0;
   return { ...base, of: thing && grams <= MOST_POWDER_G ? 'powder' : 'unsaid' };
 }
+
+/** What is no portion of batter, and no oil that anybody weighs. */
+const isPinch = (amount: Amount): boolean =>
+  amount.measure === 'mass' ? amount.grams <= MOST_POWDER_G : amount.millilitres <= MOST_SPOONS_ML;
+
+/** "My oils are 640 g", "los aceites pesan 640 g". */
+const isOfOils = (words: readonly string[], from: number): boolean =>
+  /(?:^| )(?:(?:oils|fats|aceites|grasas)|(?:oils?|fats?|aceites?|grasas?) (?:(?:are|is|r|weigh|weighs|weight|come to|total|totals|all|in|en|sum|suman|son|pesan?|total(?:es)?|de|of|about|:|=|at) ?)+) ?$/u.test(
+    `${words.slice(Math.max(0, from - 4), from).join(' ')} `,
+  );
 
 /** Past the name of what is measured: "2 teaspoons of madder for every pound". */
 function afterName(words: readonly string[], to: number, things: readonly NamedThing[]): number {

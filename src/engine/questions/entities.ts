@@ -52,7 +52,7 @@ function meantBy(words: readonly string[]): readonly Colourant[] {
   // "Red oxide and brown oxide" are two, "cocoa for brown" is one and what it is for; "salt and pepper" may be a name.
   if (named.length > 0 && (!isJoined || named.some(one => isNameOf(one, text)))) return named;
   if (isJoined) return [];
-  return /\b(?:mica|oxide|oxido|lake|laca|clay|arcilla|ultramarine|ultramar|neon|dye|colorante|chromium|iron)s?\b/u.test(
+  return /\b(?:mica|oxide|oxido|lake|laca|clay|arcilla|ultramarine|ultramar|neon|dye|colorante|chromium|chrome|iron)s?\b/u.test(
     text,
   )
     ? colourantsMeant(text)

@@ -5,6 +5,7 @@ import { type Facts, factsOf } from './facts.ts';
 import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
+import { topicsIn } from './learned/topics.ts';
 import { isHotProcess, type Outside, outsideField } from './scope.ts';
 import { settled } from './settled.ts';
 import { OUR_WORDS } from './soap-words.ts';
@@ -28,12 +29,13 @@ const LEAST = 0.35;
 /** A second reading with at least this share of the first one's chance is offered beside it. */
 const NEAR = 0.25;
 /** A field that is named by its own words is taken for meant from this chance on, any other only if it is likelier than not. */
-const NAMED_FIELD = 0.08;
-const LIKELY = 0.5;
+const NAMED_FIELD = 0.15;
+const LIKELY = 0.4;
 /** Where something of ours is named, it takes more. */
-const SURE = 0.8;
+const SURE = 0.5;
+const DOSED = 0.9;
 /** And where its words are the trade's. */
-const LIKELIER = 0.7;
+const LIKELIER = 0.45;
 
 /**
  * Reads a plain question: which command it asks for, with which options, as far as its own words tell. Nothing is added that
@@ -81,6 +83,9 @@ function fieldOf(words: Words, found: Found, chances: readonly Chance[]): Outsid
   const named = outsideField(words.text);
   if (named !== undefined) return chance >= NAMED_FIELD ? named : undefined;
   const isNamed = found.things.length > 0 || found.facts.target !== undefined;
+  // A colourant and how much batter it goes into, with no word of another matter, is ours.
+  const isDosed = found.things.length > 0 && found.amounts.some(({ of }) => of !== 'powder');
+  if (isDosed && topicsIn(words.words).length === 0 && chance < DOSED) return undefined;
   if (chance >= (isNamed ? SURE : OUR_WORDS.test(words.text) ? LIKELIER : LIKELY)) return 'other';
   // What speaks of nothing of ours and asks for nothing we do is somebody else's.
   const isNothing = (chances[0]?.chance ?? 0) < LEAST && !isOurs(words, found);

@@ -7,7 +7,7 @@ const SHARES: readonly (readonly [share: string, words: string])[] = [
 ];
 /** What tells that a part that stands alone is one of the batter. */
 const GETS =
-  '(?:of (?:it|that|this) |de eso )?(?:gets?|goes|(?:will|to) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|lo quiero|la quiero|va a ser|van? con|lleva|se pinta|la pinto|lo pinto)';
+  '(?:of (?:it|that|this|those|them|which) |de (?:eso|esto|ella|ellos) )?(?:gets?|goes|(?:will|to|is to|has to|should|needs to|must) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|lo quiero|la quiero|va a ser|van? con|lleva|se pinta|la pinto|lo pinto)';
 const COLOURED =
   '(?:colou?r|colou?ring|tint|dye|pint(?:o|ar)|coloreo|colorear|tenir) (?:only |just |solo |nada mas |nomas )?';
 const THAT = '(?:for|para|in|en) (?:that|this|esa|ese|cada|each) ';
@@ -15,18 +15,37 @@ const THAT = '(?:for|para|in|en) (?:that|this|esa|ese|cada|each) ';
 const alone = (words: string): string => words.replace('|medi[oa]', '');
 const WHOLE = '(?:batter|batch|soap|loaf|pot|masa|mezcla|lote|jabon|olla)';
 
+/** "Split in 2 equal, one half charcoal", "dividida en tres, una con carbón". */
+const EVEN_PARTS =
+  /(?:split|divided?|parted|dividid[oa]|repartid[oa]|partid[oa]|la divido|lo divido) (?:(?:in|into|en|by) )?(\d(?! ?(?:k?g|ml|oz|lb|l)(?!\p{L}))|two|three|four|five|dos|tres|cuatro|cinco)(?!\p{L}|\d)/u;
+const ONE_OF_THEM =
+  /(?<!\p{L})(?:one (?:half|part|third|quarter|portion|jug|pot|of (?:them|'?em|those|the))|una (?:mitad|parte|porcion|de ellas)|un (?:tercio|cuarto)|one (?:is|gets|goes|will)|una (?:va|lleva|con))(?!\p{L})/u;
+const FIGURES: ReadonlyMap<string, string> = new Map([
+  ['two', '2'],
+  ['three', '3'],
+  ['four', '4'],
+  ['five', '5'],
+  ['dos', '2'],
+  ['tres', '3'],
+  ['cuatro', '4'],
+  ['cinco', '5'],
+]);
+
 /**
  * The part of a batch that a question is about, `2/3` of "two thirds of the batter", where the whole is told elsewhere in
  * it; English or Spanish. Undefined where it is the whole.
  */
 export function shareOfBatter(question: string): string | undefined {
   const plain = question.slice(0, 2000).normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+  const parts = EVEN_PARTS.exec(plain)?.[1];
+  if (parts !== undefined && ONE_OF_THEM.test(plain)) return `1/${FIGURES.get(parts) ?? parts}`;
   return SHARES.find(([, words]) =>
     [
       `(?:${words}) (?:of |de |del )?(?:the |my |our |this |la |el |mi |un |una )*${WHOLE}`,
       `(?:${alone(words)}),? ${GETS}`,
       String.raw`${COLOURED}(?:a |one |the |un |una |la )?(?:${alone(words)})(?= (?:of (?:it|the|my|that)|de (?:la|el|eso)|with|con)(?!\p{L})|$|\s?[,.?])`,
       `${THAT}(?:${alone(words)})`,
+      String.raw`(?:${words}) (?:of|de) (?:the |my |los |mis |these |estos )?\d[\d.,]* ?(?:k?g|gr|grams?|gramos?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|l|lit(?:er|re)s?|litros?|cups?|tazas?)`,
     ].some(phrase => new RegExp(String.raw`(?<![\p{L}\d/])(?:${phrase})(?!\p{L})`, 'u').test(plain)),
   )?.[0];
 }

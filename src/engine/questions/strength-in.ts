@@ -57,11 +57,11 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ['double', /\b(?:double|twice(?: as| the)?|el doble|doble|dos veces mas)\b/u],
   [
     'half',
-    /\b(?:half (?:of )?(?:the )?(?:usual|normal|stren\w+|stregn\w+|strngth|dose)|half as (?:strong|dark|much colou?r|intense)|(?:a )?la mitad de (?:lo|fuerte|intenso|oscuro)|media (?:fuerza|dosis|intensidad))\b/u,
+    /\b(?:half (?:of )?(?:the )?(?:usual|normal|stren\w+|stregn\w+|strngth|dose)|half as (?:strong|dark|much colou?r|intense)|(?:a )?la mitad de (?:lo|fuerte|intenso|oscuro|la (?:dosis|fuerza|intensidad))|media (?:fuerza|dosis|intensidad))\b/u,
   ],
   [
     'tint',
-    /\b(?:hint|tint|barely(?: there)?|just a touch|touch|smidge[n]?|tiny bit|ever so (?:slightly|faint(?:ly)?)|(?:the )?(?:slightest|faintest|palest)|faint(?:ly)?|ghost(?:ly)?|kiss of|a wash of|suggestion of|hardly any|apenas|toque|pizca|un pelin|tantit[oa]|poquitit[oa]|levemente|levisim[oa]|casi (?:blanco|nada|transparente)|whisper|(?:very|really|super|so) (?:light|pale|soft|faint)(?:ly)?|muy (?:clar\w*|palid\w*|suave\w*|tenue)|palidisim[oa]|clarisim[oa])\b/u,
+    /\b(?:hint|tint|barely(?: there)?|just a touch|touch|smidge[n]?|tiny bit|ever so (?:slightly|faint(?:ly)?)|(?:the )?(?:slightest|faintest|palest)|faint(?:ly)?|ghost(?:ly)?|kiss of|a wash of|suggestion of|hardly any|apenas|toque|pizca|un pelin|tantit[oa]|poquitit[oa]|levemente|levisim[oa]|casi (?:blanco|nada|transparente)|matiz|whisper|(?:very|really|super|so) (?:light|pale|soft|faint)(?:ly)?|muy (?:clar\w*|palid\w*|suave\w*|tenue)|palidisim[oa]|clarisim[oa])\b/u,
   ],
   [
     'pastel',
@@ -74,7 +74,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   [
     'full',
     new RegExp(
-      String.raw`\b(?:full|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|saturacion (?:plena|total|maxima)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
+      String.raw`\b(?:full|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|(?:saturacion|intensidad|fuerza) (?:plena|total|maxima|completa)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|(?:the )?(?:whitest|blackest|darkest|brightest|deepest|strongest|boldest|reddest|bluest|greenest)|(?:bright|dark|strong|white|black) as poss\w*|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
       'u',
     ),
   ],

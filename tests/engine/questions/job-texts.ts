@@ -4,18 +4,22 @@ import { amountsIn } from '../../../src/engine/questions/amounts.ts';
 import { thingsIn } from '../../../src/engine/questions/entities.ts';
 import { factsOf } from '../../../src/engine/questions/facts.ts';
 import { CLASSES, type Class } from '../../../src/engine/questions/learned/classes.ts';
-import { featuresOf } from '../../../src/engine/questions/learned/features.ts';
+import { type Found, featuresOf, saidIn } from '../../../src/engine/questions/learned/features.ts';
+import { tellingStems } from '../../../src/engine/questions/learned/strange-words.ts';
 import { settled } from '../../../src/engine/questions/settled.ts';
-import { wordsOf } from '../../../src/engine/questions/words-of.ts';
+import { type Words, wordsOf } from '../../../src/engine/questions/words-of.ts';
 import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
 import { EXAMPLES } from '../flaws/examples.ts';
 import type { Lesson } from '../text/learned/fit.ts';
-import { phrasings } from './phrasings.ts';
+import { linesOf, phrasings } from './phrasings.ts';
 
-/** A text with what it asks for. `writer`: whose words they are; one writer is left out at a time. */
+/**
+ * A text with what it asks for, or `inside` where only that is known: that it is no other field's. `writer`: whose words they
+ * are; one writer is left out at a time.
+ */
 export type JobText = {
   readonly text: string;
-  readonly label: Class;
+  readonly label: Class | 'inside';
   readonly writer: string;
   readonly part: 'question' | 'scope' | 'flaw' | 'own';
 };
@@ -37,6 +41,9 @@ const SETS = [
   'tablet-and-hall',
   'bakery-and-balcony',
   'cab-and-quay',
+  'ward-and-woolshed',
+  'six-countries',
+  'barrio-and-bayou',
 ] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */
@@ -63,34 +70,87 @@ function ofSet(writer: string): readonly JobText[] {
         part: 'question',
       }),
     ),
-    ...set.scope
-      .filter(({ outside }) => outside)
-      .map(({ text }): JobText => ({ text, label: 'outside', writer, part: 'scope' })),
+    ...set.scope.map(
+      ({ text, outside }): JobText => ({
+        text,
+        label: outside ? 'outside' : 'inside',
+        writer,
+        part: 'scope',
+      }),
+    ),
     ...(set.flaws ?? []).map(({ text }): JobText => ({ text, label: 'diagnose', writer, part: 'flaw' })),
   ];
+}
+
+/** Lines that one hand wrote as dozens of makers, under a heading each for what they ask. */
+function ofCorpus(): readonly JobText[] {
+  const folder = join(import.meta.dirname, 'corpus');
+  return ['en.txt', 'es.txt'].flatMap(name =>
+    [...linesOf(join(folder, name))].flatMap(([heading, lines]) =>
+      lines.map((text): JobText => {
+        const label =
+          heading === 'shelf'
+            ? ofShelf(text)
+            : heading === 'survives'
+              ? 'survives-lye'
+              : (heading as JobText['label']);
+        const part = label === 'outside' || label === 'inside' ? 'scope' : 'question';
+        return { text, label, writer: 'dozens', part };
+      }),
+    ),
+  );
 }
 
 /** Every text that is learned from. */
 export const jobTexts = (): readonly JobText[] => [
   ...SETS.flatMap(ofSet),
-  ...phrasings(3).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
+  ...ofCorpus(),
+  ...phrasings(1).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
   ...EXAMPLES.filter((_, at) => at % 3 === 0).map(
     ({ text }): JobText => ({ text, label: 'diagnose', writer: 'own', part: 'own' }),
   ),
 ];
 
 /** How much a text counts: flaws are many and alike. */
-const WEIGHTS = { question: 3, scope: 2, flaw: 0.3, own: 1 } as const;
+const WEIGHTS = { question: 3, scope: 3, flaw: 0.2, own: 2.5 } as const;
 
-export function lessonOf({ text, label, part }: JobText): Lesson {
+type Prepared = { readonly words: Words; readonly found: Found; readonly stems: readonly number[] };
+
+function prepared({ text }: JobText): Prepared {
   const typed = wordsOf(chatSpelt(text));
   const things = thingsIn(typed);
   const words = settled(typed, things);
   const amounts = amountsIn(words, things);
-  const facts = factsOf(text, words, { things, amounts });
-  return {
-    features: featuresOf(words, { things, amounts, facts }),
-    label: CLASSES.indexOf(label),
-    weight: WEIGHTS[part],
+  const found = { things, amounts, facts: factsOf(text, words, { things, amounts }) };
+  return { words, found, stems: tellingStems(saidIn(words, found)) };
+}
+
+const ANY_BUT_OUTSIDE = CLASSES.flatMap((one, at) => (one === 'outside' ? [] : [at]));
+/** One hand wrote as many makers: each knows words that the others do not. */
+const VOICES = 8;
+
+/** What each text teaches, and the words that makers use; a text's own writer is no witness to its words. */
+export function lessonsOf(texts: readonly JobText[]): {
+  readonly lessons: ReadonlyMap<JobText, Lesson>;
+  readonly known: ReadonlySet<number>;
+} {
+  const read = texts.map(prepared);
+  const voices = texts.map(({ writer }, at) =>
+    writer === 'dozens' || writer === 'own' ? `${writer} ${at % VOICES}` : writer,
+  );
+  const users = new Map<number, Set<string>>();
+  for (const [at, { stems }] of read.entries())
+    if (texts[at]!.label !== 'outside')
+      for (const stem of stems) users.set(stem, (users.get(stem) ?? new Set()).add(voices[at]!));
+  const isKnown = (stem: number, voice: string) => {
+    const all = users.get(stem);
+    return all !== undefined && (all.size > 1 || !all.has(voice));
   };
+  const lessons = texts.map((text, at): [JobText, Lesson] => {
+    const { words, found, stems } = read[at]!;
+    const known = new Set(stems.filter(stem => isKnown(stem, voices[at]!)));
+    const label = text.label === 'inside' ? ANY_BUT_OUTSIDE : CLASSES.indexOf(text.label);
+    return [text, { features: featuresOf(words, found, known), label, weight: WEIGHTS[text.part] }];
+  });
+  return { lessons: new Map(lessons), known: new Set(users.keys()) };
 }

@@ -64,10 +64,10 @@ const FILLS: Readonly<Record<Language, Readonly<Record<string, readonly string[]
 const folder = join(import.meta.dirname, 'phrasings');
 
 /** The lines of one file under each heading in brackets. */
-function linesOf(name: string): ReadonlyMap<string, readonly string[]> {
+export function linesOf(file: string): ReadonlyMap<string, readonly string[]> {
   const parts = new Map<string, string[]>();
   let part: string[] = [];
-  for (const line of readFileSync(join(folder, name), 'utf8').split('\n')) {
+  for (const line of readFileSync(file, 'utf8').split('\n')) {
     const heading = /^\[(.+)\]$/u.exec(line)?.[1];
     if (heading !== undefined) {
       part = [];
@@ -99,12 +99,12 @@ const ofJob = (file: string): Class => {
 export function phrasings(times: number): readonly { readonly text: string; readonly label: Class }[] {
   const draw = mulberry32(20_260_501);
   const pick = <One>(list: readonly One[]): One => list[Math.floor(draw() * list.length)]!;
-  const asides = linesOf('asides.txt');
+  const asides = linesOf(join(folder, 'asides.txt'));
   const files = readdirSync(folder)
     .filter(file => file.endsWith('.txt') && file !== 'asides.txt')
     .sort();
   return files.flatMap(file =>
-    [...linesOf(file)].flatMap(([language, lines]) =>
+    [...linesOf(join(folder, file))].flatMap(([language, lines]) =>
       lines.flatMap(line =>
         Array.from({ length: times }, (_, round) => {
           const fills = FILLS[language as Language];

@@ -80,6 +80,8 @@ const SHORT: ReadonlyMap<string, string> = new Map([
   ['oo', 'olive'],
   ['eoo', 'olive'],
   ['co', 'coconut'],
+  ['coc', 'coconut'],
+  ['vco', 'coconut'],
   ['po', 'palm'],
   ['pko', 'palm kernel'],
   ['rbo', 'rice bran'],

@@ -9,7 +9,7 @@ export const NUT_OILS: readonly Oil[] = [
     es: 'Aceite de cacahuete',
     inci: 'Arachis Hypogaea Oil',
     oilClass: 'oil',
-    words: 'peanut|arachis|groundnut|cacahuete|mani',
+    words: 'peanut|arachis|groundnut|cacahuete|cacahuate|mani',
     saponification: [187, 196],
     iodine: [77, 107],
     relativeDensity: [0.909, 0.92],

@@ -1,6 +1,6 @@
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { plainText, readDecimal } from '../../quantities/number.ts';
-import { refuse } from '../../refusal.ts';
+import { Refusal, refuse } from '../../refusal.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { percentsMarked, ratioIn } from '../../text/names/listed-names.ts';
 import { leadingAmount } from '../leading-amount.ts';
@@ -9,6 +9,7 @@ import { shown } from '../shown.ts';
 import { findOil, knownOil } from './find-oil.ts';
 import type { Oil } from './oil.ts';
 import { withRest } from './rest-of-oils.ts';
+import { spokenOilList } from './spoken-list.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -40,6 +41,36 @@ type Entry = { readonly oil: Oil; readonly share: Share };
  * `oil-number-spaced`, or one of the amounts' own.
  */
 export function parseOils(text: string): OilBlend {
+  return readOils(text).blend;
+}
+
+/** {@link parseOils}, and the list as it was read: as it stands, or as it is meant where it is told in other words. */
+export function readOils(text: string): { readonly list: string; readonly blend: OilBlend } {
+  try {
+    return { list: text, blend: listedOils(text) };
+  } catch (refusal) {
+    const spoken = refusal instanceof Refusal && UNREAD.has(refusal.id) ? spokenOilList(text) : undefined;
+    if (spoken === undefined) throw refusal;
+    return { list: spoken.replaceAll(';', ','), blend: listedOils(spoken) };
+  }
+}
+
+/** Refusals of a list that may only be told in other words. */
+const UNREAD: ReadonlySet<string> = new Set([
+  'oil-unknown',
+  'oil-without-amount',
+  'oils-mixed-units',
+  'amount-unit-unknown',
+  'amount-unreadable',
+]);
+
+/** ",5 kg" behind a space: half a kilo, or five behind a comma that stands on the wrong side. */
+const COMMA_AHEAD = /\s,(\d{1,2}) ?(kgs?|kilos?|lbs?|pounds?|libras?)\b/iu;
+
+function listedOils(text: string): OilBlend {
+  const [, figure, unit] = COMMA_AHEAD.exec(text) ?? [];
+  if (figure !== undefined)
+    refuse('amount-ambiguous', { text: `,${figure} ${unit}`, small: `0.${figure}`, large: figure });
   const entries = withRest(
     withBreaks(asSpoken(text))
       .split(/[;|]|,(?!\d)|\s\+\s/u)

@@ -9,7 +9,7 @@ export const SUNFLOWER_AND_SAFFLOWER: readonly Oil[] = [
     es: 'Aceite de girasol',
     inci: 'Helianthus Annuus Seed Oil',
     oilClass: 'oil',
-    words: 'sunflower|girasol',
+    words: 'sunflower|girasol|maravilla',
     saponification: [187, 194],
     iodine: [118, 141],
     relativeDensity: [0.916, 0.923],

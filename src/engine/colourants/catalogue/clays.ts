@@ -95,6 +95,17 @@ export const clays: readonly Colourant[] = [
   },
   {
     ...clay,
+    id: 'purple-clay',
+    names: { en: 'Purple clay', es: 'Arcilla morada' },
+    synonyms: namesIn(
+      `brazilian purple clay, purple brazilian clay, violet clay, purple kaolin, arcilla violeta, arcilla lila, arcilla morada brasileña`,
+    ),
+    inci: 'Kaolin, Iron Oxides',
+    ci: ['77004', '77491'],
+    hex: '#8f7580',
+  },
+  {
+    ...clay,
     id: 'yellow-clay',
     names: { en: 'Yellow clay', es: 'Arcilla amarilla' },
     synonyms: namesIn(

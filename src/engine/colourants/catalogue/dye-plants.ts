@@ -35,7 +35,7 @@ export const dyePlants: readonly Colourant[] = [
     id: 'alkanet',
     names: { en: 'Alkanet root', es: 'Raíz de alcana' },
     synonyms: namesIn(
-      `alkanet, alkanet root powder, alkanna tinctoria, alkannin, ratanjot, alcana, orcaneta, orcanette, palomilla de tintes, onoquiles, alkannawurzel, anchusa, alkanet powder`,
+      `alkanet, alkanna, alkanet root powder, alkanna tinctoria, alkannin, ratanjot, alcana, orcaneta, orcanette, palomilla de tintes, onoquiles, alkannawurzel, anchusa, alkanet powder`,
     ),
     ci: ['75530'],
     inci: 'Alkanna Tinctoria Root Powder',

@@ -7,6 +7,7 @@ import type { NamedThing } from '../entities.ts';
 import type { Facts } from '../facts.ts';
 import { OUR_WORDS } from '../soap-words.ts';
 import type { Words } from '../words-of.ts';
+import { strangeness } from './strange-words.ts';
 import { topicsIn } from './topics.ts';
 
 /** What was found in a question before it is asked which job it is. */
@@ -77,6 +78,7 @@ function ideasOf({ words }: Words, found: Found, said: readonly string[]) {
     ...has('strength', facts.strength !== undefined),
     ...has('?', words.includes('?')),
     ...matters(words, found),
+    lyeAndOils(words, found),
     // How a question begins tells more than the rest of it.
     `first ${said[0]}`,
     `first ${said.slice(0, 2).join(' ')}`,
@@ -84,16 +86,32 @@ function ideasOf({ words }: Words, found: Found, said: readonly string[]) {
   ];
 }
 
-const LENGTHS = { words: 1, stems: 0.7, pieces: 0.8, ideas: 0.8 } as const;
+const LYE =
+  /^(?:lye|naoh|koh|sosa|soda|lejia|caustic\p{L}?|hydroxide|hidroxido|potash|potasa|superfat|sobreengrasad\p{L}|saponif\p{L}*)$/u;
 
-/** A question's words, their stems and pieces, and what is named in it. */
-export function featuresOf(words: Words, found: Found): Features {
-  const said = masked(words, found);
-  const plain = said.filter(word => word !== '<,>' && word !== '?');
+/** Whether lye is spoken of, oils are listed, and a colour is named: a bare recipe asks for lye, one with a colour for a plan. */
+const lyeAndOils = (words: readonly string[], { things, facts }: Found): string =>
+  [
+    words.some(word => LYE.test(word)) ? 'lye' : 'no lye',
+    facts.oils === undefined ? 'no oils' : 'oils',
+    things.length > 0 || facts.target !== undefined ? 'colour' : 'no colour',
+  ].join(', ');
+
+/** Chosen, with the ridge's strength, by leaving out one writer at a time: pieces carry furthest. */
+const LENGTHS = { words: 0.7, stems: 0.7, pieces: 1.5, ideas: 0.6, strange: 0.7 } as const;
+
+/** A question's words without what is named, told and marked in it. */
+export const saidIn = (words: Words, found: Found): readonly string[] =>
+  masked(words, found).filter(word => word !== '<,>' && word !== '?');
+
+/** A question's words, their stems and pieces, what is named in it, and how many of its words no maker was `known` to use. */
+export function featuresOf(words: Words, found: Found, known: ReadonlySet<number>): Features {
+  const plain = saidIn(words, found);
   return [
     { counts: wordCounts(plain), length: LENGTHS.words },
     { counts: wordCounts(plain.map(word => `~${stem(word)}`)), length: LENGTHS.stems },
     { counts: pieceCounts(plain.filter(word => !word.startsWith('<'))), length: LENGTHS.pieces },
-    { counts: ideaCounts(ideasOf(words, found, said)), length: LENGTHS.ideas },
+    { counts: ideaCounts(ideasOf(words, found, masked(words, found))), length: LENGTHS.ideas },
+    { counts: ideaCounts(strangeness(plain, known)), length: LENGTHS.strange },
   ];
 }

@@ -1,5 +1,5 @@
 import { logChances, type Model } from '../../text/learned/model.ts';
-import { modelOf } from '../../text/learned/written.ts';
+import { hashesOf, modelOf } from '../../text/learned/written.ts';
 import type { Words } from '../words-of.ts';
 import { CLASSES, type Class } from './classes.ts';
 import { type Found, featuresOf } from './features.ts';
@@ -9,6 +9,7 @@ import WRITTEN from './weights.json' with { type: 'json' };
 export type Chance = { readonly of: Class; readonly chance: number };
 
 let model: Model | undefined;
+let known: ReadonlySet<number> | undefined;
 
 /**
  * What a question may ask for, the likeliest first; the chances sum to 1. Learned from what makers of many kinds wrote; a
@@ -16,7 +17,8 @@ let model: Model | undefined;
  */
 export function chancesOf(words: Words, found: Found): readonly Chance[] {
   model ??= modelOf(WRITTEN);
-  const logs = logChances(featuresOf(words, found), model);
+  known ??= hashesOf(WRITTEN.known);
+  const logs = logChances(featuresOf(words, found, known), model);
   return CLASSES.map((of, at) => ({ of, chance: Math.exp(logs[at]!) })).toSorted(
     (a, b) => b.chance - a.chance,
   );

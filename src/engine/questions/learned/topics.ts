@@ -17,6 +17,21 @@ const WORDS = {
   cloth:
     'shirt* camisa* camiseta* jeans wool lana* yarn fabric* tela* dress* vestido* curtain* cortina* shoes zapato* sock* calcetin* bolso sew* coser costura knit* tejer blouse* blusa*',
   food: 'bread* pancake* pastel* cake* dinner* cena* lunch almuerzo breakfast desayuno soup* sopa* chicken* pollo* cheese* queso* stew* guiso* tortilla* pizza* rice arroz beans frijol* bake* baking hornear cook* cocinar roast* asar pie pies jam mermelada sourdough yeast levadura freezer',
+  paint:
+    'paint* painter* pintura* pintor* watercolour* watercolor* acuarela* acrylic* acrilico* canvas lienzo gouache tempera temple easel brush* pincel* mural* fresco varnish barniz oleo linseed linaza graffiti spray',
+  building:
+    'concrete hormigon cement* plaster* yeso stucco estuco* mortar mortero brick* ladrillo* paving paver* adoquin* driveway render grout lechada limewash encalar facade fachada* woodstain decking plywood lumber timber resin* resina* epoxy epoxi* fibreglass jewellery jewelry joyeria bisuteria',
+  pottery:
+    'pottery potter* ceramic* ceramica* glaze* esmalt* kiln* stoneware gres porcelain porcelana raku engobe earthenware clayware torno',
+  leather: 'leather* cuero* saddle* tannin* tanning curtir hide hides boots bota* belt* cinturon* purse*',
+  cosmetics:
+    'lipstick* lipgloss gloss labial* eyeshadow* sombra* rubor mascara maquillaj* foundation nail nails unas moisturi* lotion* locion* balm* balsamo* serum* deodorant* desodorante* toothpaste dentifric* shampoo* champu* conditioner* acondicionador* sunscreen protector bronzer scrub* mascarilla* perfume* colonia aftershave sanitiser sanitizer diffuser* difusor*',
+  candle: 'candle* vela velas veladora* wick* pabilo* mecha* paraffin parafina soywax incense incienso',
+  plants:
+    'tomato* tomate* plant plants planta* soil tierra sow sowing siembr* sembrar seed* semilla* fertili* pest* aphid* pulgon* leaf leaves hoja* bloom* florec* watering riego riega* potting maceta* orchid* orquidea* weeds',
+  stains:
+    'stain* mancha* manchad* tunic* tablecloth* mantel* laundry lavadora* bleach* washing detergent* detergente* rug',
+  eggs: 'egg eggs huevo* easter pascua icing glaseado* fondant frosting macaron* sprinkles candy caramelo*',
   office:
     'charge cobro cobrar price* precio* invoice* factura* tax* impuesto* iva vat rent alquiler wage* sueldo* salary mortgage* hipoteca* loan* prestamo* bank* banco* refund* insurance lawyer* abogado* visa passport pasaporte spreadsheet* excel printer* impresora*',
   leisure:

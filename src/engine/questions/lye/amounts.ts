@@ -21,8 +21,8 @@ export function waterIn(rest: Remaining): { water?: string } {
   if (ratio) return { water: `${ratio[1]}:${ratio[2]}` };
   const strength = told(
     rest.take(
-      `(?:a |at |at a |with |con |with a |al )*${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|strength)(?: (?:of|de) ${LYE})?`,
-      `(?:${LYE} )?(?:concentration|concentracion|strength)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
+      `(?:a |at |at a |with |con |with a |al )*${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|conc|strength)(?: (?:of|de) ${LYE})?`,
+      `(?:${LYE} )?(?:concentration|concentracion|conc|strength)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
       `(?:a |at |with |con |al )*${PERCENT} ?(?:de )?${LYE}`,
     ),
   );

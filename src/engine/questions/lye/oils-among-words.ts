@@ -81,3 +81,81 @@ function namesOil(text: string): boolean {
       .some((__, more) => knownOil(words.slice(from, from + more + 1).join(' '))),
   );
 }
+
+const CLAUSES = /[;,](?!\d)|:(?= |$)|(?<=\p{L}) [-–—]+ (?=\p{L})/u;
+/** What joins another oil to those that are weighed. */
+const JOINED =
+  /(?<!\p{L})(?:and|y|e|n|plus|with|con|mas|some|bits? of|splash|touch|poco|poquito|algo|chorrito|cucharad\p{L}*)(?!\p{L})/u;
+
+/**
+ * The clauses of a question that hold its oils and their amounts, as one list, and those that hold neither: who gave the recipe, what
+ * happened, how soon it is needed. Words in front of the first amount of a clause may go too; nothing behind it does, since an oil
+ * that nobody weighed may stand there. Undefined where a clause beside the oils names a fat or may change an amount. Pure.
+ */
+export function clausesOfOils(
+  text: string,
+): { readonly list: string; readonly left: readonly string[] } | undefined {
+  const list: string[] = [];
+  const left: string[] = [];
+  for (const clause of text.split(CLAUSES).map(one => one.trim())) {
+    if (clause === '') continue;
+    if (/\d/u.test(clause) || namesOil(clause)) {
+      const [whole, tail] = withoutTail(clause);
+      const { head, rest } = withoutHead(whole);
+      list.push(rest);
+      left.push(head, tail);
+    } else if (isPassedBy(clause)) left.push(trimmed(clause));
+    else return undefined;
+  }
+  const told = left.filter(one => one !== '');
+  return list.length === 0 || told.length === 0 ? undefined : { list: list.join(', '), left: told };
+}
+
+/** Who tells of something speaks of people, of times and of doing; a lone name or "a bit of" something tells of none. */
+const TELLS =
+  /(?<!\p{L})(?:i|i'?m|me|my|we|us|our|you|he|she|they|it|is|was|are|gave|said|says|made|mak\p{L}+|render\p{L}*|melt\p{L}*|need|want|hurry|first|today|tonight|tomorrow|recipe|mum|mom|gran\p{L}*|sister|neighbou?r|friend|teacher|class|market|wedding|christmas|se|mi|nos|le|les|lo|es|son|era|fue|tengo|dio|dijo|dice|regal\p{L}+|hac\p{L}+|hago|hice|derret\p{L}+|primer\p{L}?|hoy|manana|receta|suegra|vecin\p{L}|abuel\p{L}|herman\p{L}|amig\p{L}|clase|mercado|boda|navidad|prisa|cay\p{L}+)(?!\p{L})/u;
+const SOMETHING =
+  /(?<!\p{L})(?:some|any|bits? of|splash|touch|dash|drizzle|drop|drops|spoon\p{L}*|handful|poco|poquito|algo|algun\p{L}*|chorrito|gotas?|cucharad\p{L}*|pizca|punado)(?!\p{L})/u;
+
+/** Four words and more with one that only sentences have. */
+const isSentence = (words: string): boolean =>
+  words.split(' ').length >= 4 &&
+  /(?<!\p{L})(?:on|so|at|the|this|that|just|very|not? sure|in|to|esta|este|la|el|muy|ya|asi|en)(?!\p{L})/u.test(
+    words,
+  ) &&
+  !JOINED.test(words);
+
+const isPassedBy = (words: string): boolean =>
+  !CHANGES.test(words) &&
+  !FAT.test(words) &&
+  !namesOil(words) &&
+  !SOMETHING.test(words) &&
+  (TELLS.test(words) || trimmed(words) === '' || isSentence(words));
+
+/** How it was always made, who it is for, why: "como hacía mi abuelo", "for my sister". */
+const REASON = /^(.*?\p{L}) (?=(?:como|like|as|para|for|since|because|porque|ya que|pues) )([^\d]*)$/u;
+
+function withoutTail(clause: string): readonly [whole: string, tail: string] {
+  const [, whole, tail] = REASON.exec(clause) ?? [];
+  const isTail = whole !== undefined && tail !== undefined && namesOil(whole) && /\d/u.test(whole);
+  return isTail && isPassedBy(tail) && !JOINED.test(tail) ? [whole, trimmed(tail)] : [clause, ''];
+}
+
+/** "my neighbour gave us 1 kg emu oil": what stands before the first weight or oil and joins nothing to it. */
+function withoutHead(clause: string): { readonly head: string; readonly rest: string } {
+  const words = clause.split(' ');
+  const from = words.findIndex(
+    (word, at) =>
+      /^\d/u.test(word) ||
+      namesOil(
+        words
+          .slice(at, at + LONGEST)
+          .join(' ')
+          .split(/ \d/u)[0]!,
+      ),
+  );
+  const head = trimmed(words.slice(0, from).join(' '));
+  return from > 0 && head !== '' && isPassedBy(head) && !JOINED.test(head)
+    ? { head, rest: words.slice(from).join(' ') }
+    : { head: '', rest: clause };
+}

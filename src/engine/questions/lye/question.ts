@@ -5,8 +5,8 @@ import { alkaliIn } from './alkali.ts';
 import { superfatIn, waterIn, weighedIn } from './amounts.ts';
 import type { WeighedLye } from './check.ts';
 import { oilsIn } from './oils.ts';
-import { oilsAmongWords } from './oils-among-words.ts';
-import { gramsOf, LYE, MASS, plainWords, Remaining, told } from './words.ts';
+import { clausesOfOils, oilsAmongWords } from './oils-among-words.ts';
+import { FAT, gramsOf, LYE, MASS, plainWords, Remaining, told } from './words.ts';
 
 /** What of a lye question `/plan` takes, in its own words, and lye or water that the question itself weighs. */
 export type LyeQuestion = {
@@ -35,6 +35,8 @@ const ASIDES = [
   `(?:instead of|in place of|rather than|not|en (?:vez|lugar) de)(?: the| los)? ${MASS}(?: (?:of )?${LYE})?`,
   '(?:please |por favor |prefiero que |i(?: would)? prefer (?:that )?(?:you )?)?(?:me )?(?:show(?: me)?|muestr\\w+(?:me)?|ensen\\w+(?:me)?)(?: (?:me|the|your|all|la|las|el|los|toda))* (?:workings?|sums?|maths?|calculations?|cuentas?|calculos?|operacion(?:es)?)',
   'for comparison(?: only)?',
+  `(?:with |at |con |and |y )?(?:the |my |a |el |un )?(?:usual|normal|standard|default|regular) ${FAT}`,
+  `(?:con |with |y )?(?:el |un )?${FAT} (?:normal|habitual|de siempre|usual|estandar)`,
   '(?:a |the |this |my )?recipe (?:that )?(?:i |we )?(?:found|saw|got)(?: (?:online|on the (?:internet|web)|on a blog|in a book|somewhere))? ?:?',
   '(?:una |la |esta )?receta (?:que )?(?:encontre|vi|halle|me dieron)(?: (?:en (?:internet|la red|un (?:libro|blog))|por ahi))? ?:?',
   '(?:i|we) (?:shall|will|am|are) not (?:be )?(?:making|using|going to make) (?:it|any|this)',
@@ -69,7 +71,7 @@ export function refuseFigureOrWord(typed: string): void {
  * @example readLyeQuestion('how much KOH 90% for 500 g olive').given // { lye: 'KOH 90%', oils: '500 g olive' }
  */
 export function readLyeQuestion(question: string): LyeQuestion {
-  const rest = new Remaining(plainWords(question));
+  const rest = new Remaining(plainWords(question, { clauses: true }));
   const superfat = superfatIn(rest);
   const alkali = alkaliIn(rest);
   const water = waterIn(rest);
@@ -112,7 +114,8 @@ export function readLyeQuestion(question: string): LyeQuestion {
 
 /**
  * What is left as a list of oils. Where lye was weighed and is only to be checked, strange words may stand beside oils that
- * have weights: an oil missed shows too much lye, never too little. Lye that is yet to be weighed wants every word understood.
+ * have weights: an oil missed shows too much lye, never too little. Lye that is yet to be weighed wants every word understood
+ * that stands with the oils; only clauses of their own, which name no fat and count nothing, are passed by and told.
  */
 function listedOils(
   text: string,
@@ -122,12 +125,25 @@ function listedOils(
     return { oils: oilsIn(text, { inGrams }), left: [] };
   } catch (refusal) {
     const isStrange =
-      isChecked &&
-      refusal instanceof Refusal &&
-      (refusal.id === 'oil-unknown' || refusal.id === 'oil-without-amount');
-    const among = isStrange ? oilsAmongWords(text) : undefined;
-    if (!among) throw refusal;
-    return among;
+      refusal instanceof Refusal && (refusal.id === 'oil-unknown' || refusal.id === 'oil-without-amount');
+    const among = isStrange && isChecked ? oilsAmongWords(text) : undefined;
+    const apart = isStrange ? oilsApart(text, inGrams) : undefined;
+    const found = among ?? apart;
+    if (!found) throw refusal;
+    return found;
+  }
+}
+
+/** {@link clausesOfOils} as a list, the clauses beside them passed by. */
+function oilsApart(text: string, inGrams: boolean) {
+  const clauses = clausesOfOils(text);
+  if (!clauses) return undefined;
+  try {
+    const oils = oilsIn(clauses.list, { inGrams });
+    return oils === undefined ? undefined : { oils, left: clauses.left };
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
   }
 }
 

@@ -2,7 +2,7 @@ import { OUNCE_G, POUND_G } from '../../quantities/units.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 
 export const LYE =
-  '(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio))';
+  '(?:lye|naoh|koh|caustic soda|caustic potash|(?:sodium|potassium) hydroxide|sosa caustica|sosa|soda caustica|lejia|potasa caustica|potasa|potash|hidroxido (?:de )?(?:sodico|sodio|potasico|potasio)|caustic(?! soda| potash))';
 export const POTASSIUM =
   /\b(?:koh|potassium hydroxide|caustic potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))\b/u;
 export const SODIUM =
@@ -32,10 +32,17 @@ export function gramsOf(mass: string): number {
 
 const neat = (grams: number) => String(Number(grams.toFixed(2)));
 
-/** Lower case without accents, spelt numbers as figures, thousands and pounds with ounces as one figure of grams. */
-export function plainWords(question: string): string {
+/** Where a sentence ends; a full stop behind a short unit ends none. */
+const SENTENCE_END = /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|no))\.+(?!\d)|[?!]+|\n+/gu;
+
+/**
+ * Lower case without accents, spelt numbers as figures, thousands and pounds with ounces as one figure of grams; `clauses` leaves
+ * a semicolon where a sentence ends.
+ */
+export function plainWords(question: string, { clauses = false } = {}): string {
+  const said = question.slice(0, 2000);
   return (
-    spokenAmounts(question.slice(0, 2000))
+    spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said)
       .normalize('NFD')
       .replace(/\p{M}/gu, '')
       .toLowerCase()
@@ -47,7 +54,11 @@ export function plainWords(question: string): string {
           `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
       )
       .replace(/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water')
+      .replace(/\b(lye|naoh|koh|sosa|soda) ?\+ ?(?=water\b|agua\b)/gu, '$1 and ')
       .replace(/\bh2o\b/gu, 'water')
+      .replace(/\bhow much soda\b(?! ?(?:ash|water|bread|crystals|bicarb))/gu, 'how much caustic soda')
+      // A dash before a weight parts it from what stands before.
+      .replace(new RegExp(`(?<!\\b${UNIT}) [-–—]+ (?=${MASS})`, 'gu'), ', ')
       // In much of America soda alone is the caustic one, where an amount of it is asked for.
       .replace(/\b(cuanta|calcul\w+ la) soda\b(?! caustica)/gu, '$1 soda caustica')
       .replace(/\s+/gu, ' ')

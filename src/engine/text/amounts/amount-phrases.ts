@@ -2,7 +2,7 @@ import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
 import { hedged, unframed } from './amount-remarks.ts';
-import { spokenAmounts } from './spoken-amounts.ts';
+import { SIZE_OF_BARS, spokenAmounts } from './spoken-amounts.ts';
 
 /** An amount in a member's words, told once (`low`) or as a range, in words that the amounts' own grammar reads. */
 export type AmountPhrase = {
@@ -13,11 +13,21 @@ export type AmountPhrase = {
 };
 
 const COUNTS: readonly (readonly [RegExp, string])[] = [
+  [/\b(?:half (?:a )?dozen|media docena)(?: (?:at|of|de|@))? (?=\d[\d.,/]* ?\p{L})/giu, '6 bars of '],
+  [/\b(?:(?:a|one|una)\s+)?(?:dozen|docena)(?: (?:at|of|de|@))? (?=\d[\d.,/]* ?\p{L})/giu, '12 bars of '],
+  // "a loaf of 10, each one 115 g"
+  [
+    /^(?:an? |una? |my |mi )?(?:loaf|log|batch|tray|mou?ld|lote|tanda|molde|bandeja) (?:of|de) (\d{1,3})[, ]+(?:each(?: one)?|cada un[oa])(?: (?:of|de|at|is|es))? (?=\d)/giu,
+    '$1 bars of ',
+  ],
   [/\b(?:half (?:a )?dozen|media docena(?: de)?)\b/giu, '6'],
   [/\b(?:a|one|una)\s+(?:dozen|docena)(?: de| of)?\b/giu, '12'],
   [/\b(?:dozen|docena)\b(?: de| of)?/giu, '12'],
   [/\b(?:a )?couple(?: of)?\b|\b(?:un )?par de\b/giu, '2'],
 ];
+
+/** "80 g 80 g" is how some tell eighty grams each. */
+const TWICE = /(?<![\d.,])(\d[\d.,]* ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?|ml))\s+\1(?![\p{L}\d])/giu;
 
 const AND = /(?<=\s)(?:n|'n'|'n|&)(?=\s)|(?<=\s)an(?= (?:a )?half\b)/giu;
 const NUMBER = String.raw`(?:\d+ \d+\/\d+|\d+-\d+\/\d+|\d+\/\d+|\d*[.,]?\d+)`;
@@ -54,7 +64,7 @@ const DIVIDED =
 
 /** So many bars or cavities of so much each. */
 const PIECES =
-  'bars?|barras?|pucks?|patties|pots?|mugs?|glasses|beakers?|ollas?|barritas?|pastillas?|jabones|jaboncitos|soaps?|jugs?|jarras?|vasos?|containers?|recipientes?|tazones|bowls?|slots?|squares?|cavit\\w*|cavidad\\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|unidades|cupcakes?|loaf|loaves|logs?|panes?|hogazas?|slabs?|blocks?|bloques?|tandas?|batches|lotes?';
+  'bars?|barras?|pucks?|patties|pots?|mugs?|glasses|beakers?|ollas?|barritas?|pastillas?|jabones|jaboncitos|soaps?|jugs?|jarras?|vas(?:o|ito)s?|pot(?:e|ecito)s?|containers?|recipientes?|tazones|bowls?|slots?|squares?|cavit\\w*|cavidad\\w*|huecos?|holes?|moulds?|molds?|moldes?|pieces?|piezas?|cubes?|rounds?|hearts?|unidades|cupcakes?|loaf|loaves|logs?|panes?|hogazas?|slabs?|blocks?|bloques?|tandas?|batches|lotes?';
 const COUNT_OF_EACH = new RegExp(
   String.raw`^(?:(?:enough |oil |batter )?(?:for|para|makes?|salen|fills?|llena) |(?:an? |un |my |mi |the |el )?(?:\p{L}+ ){0,2}(?:moulds?|molds?|moldes?|trays?|bandeja)[,:]? (?:(?:de|of) \p{L}+ )?(?:de |of |with |con )?)?(\d{1,3}|an?|one|una?)[ -]*(?:(?:silicone|silicona|wee|small|little|tiny|mini|guest|hand|travel|round|square) ){0,2}(?:${PIECES})\b[^\d]*?(?:(?:x|at|of|de|,|:)\s*)*(\d.*)$`,
   'iu',
@@ -110,6 +120,7 @@ function tidied(text: string): { readonly text: string; readonly about: boolean 
   const { text: firm, about } = hedged(plain);
   let said = spokenAmounts(firm).replace(AND, 'and');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
+  said = said.replace(SIZE_OF_BARS, '$1 ').replace(TWICE, '$1');
   return { text: unframed(said.replace(/\s+/gu, ' ')), about };
 }
 

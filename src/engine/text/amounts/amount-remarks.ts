@@ -8,11 +8,11 @@ const LITTLE = '(?:just|a (?:little|bit|touch|tad|hair|smidge)|slightly|somewhat
 const BEYOND = '(?:over|under|more than|less than|above|below|shy of)';
 /** Said before an amount, these make it a rough one. */
 const BEFORE = anyAccent(
-  `${LITTLE}${BEYOND}|not quite|anywhere|somewhere|something like|about|bout|around|abt|a good|at least|at most|approx(?:imately)?\\.?|roughly|circa|ca\\.|prob(?:ably|s)?|prolly|maybe|like|just|only|exactly|almost|nearly|some|say|idk|i (?:think|guess|reckon)|more or less|give or take|aprox(?:imadamente)?\\.?|algo asi como|como|unos|unas|casi|cerca de|alrededor de|mas o menos|sobre|tirando a|(?:un )?(?:poco|poquito|pelin) (?:mas|menos) de|algo (?:mas|menos) de|por ahi de|eso de|serian?|seran?|creo que|digamos|pues|minimo|maximo|quizas?|tal vez|pon(?:gamos)?`,
+  `${LITTLE}${BEYOND}|not quite|anywhere|somewhere|something like|about|bout|around|abt|a good|at least|at most|approx(?:imately)?\\.?|roughly|circa|ca\\.|prob(?:ably|s)?|prolly|maybe|like|just|only|exactly|almost|nearly|some|say|idk|i (?:think|guess|reckon)|more or less|give or take|aprox(?:imadamente)?\\.?|algo asi como|como|unos|unas|casi|cerca de|alrededor de|mas o menos|sobre|tirando a|(?:un )?(?:poco|poquito|pelin) (?:mas|menos) de|algo (?:mas|menos) de|por ahi de|eso de|serian?|seran?|creo que|digamos|pues|minimo|maximo|quizas?|tal vez|pon(?:gamos|le)?|calculo(?: que)?|masomenos|may ?be|perhaps|nigh on|close to|near(?:ly)?(?! enough)`,
 );
 /** Said behind it. */
 const BEHIND = anyAccent(
-  '(?:more or less|or so|i (?:think|guess|reckon)|o asi|(?:poco )?mas o menos|y (?:pico|algo)|and (?:change|a bit|a little|some))(?!\\p{L})',
+  '(?:more or less|or so|or (?:thereabouts|near(?: enough)?|close(?: to it)?)|(?:near|close)(?: as)? enough|i (?:think|guess|reckon)|o (?:asi|algo asi|por ahi)|por ahi|(?:poco )?mas o menos|masomenos|y (?:pico|tantos?|algo)|aprox(?:imad(?:o|a|amente))?|(?:(?:o|or) )?(?:una? |a )?(?:tantito|poquito|poco|pelin|bit|tad|touch|little|hair|smidge) (?:mas|menos|more|less|under|over|shy)(?! (?:de|of|than|que)\\b)|and (?:change|a bit|a little|some))(?!\\p{L})',
 );
 const HEDGES = new RegExp(
   String.raw`^(?:${BEYOND}|up to) |(?:^|(?<=[\s(¿]))(?:${BEFORE})(?=\s|\d|$)|~|(?<=\p{L}|\d|\s)[- ]?ish\b|(?<!\p{L})${BEHIND}`,
@@ -27,7 +27,7 @@ const TOTAL_OF =
   /^(?:(?:(?:a|un|the|el|in|en) )?total(?: of| de| es| is|:)?|all (?:told|together|in all)|altogether|in all|todo (?:junto|sumado)|entre (?:todo|todos|todas)|en conjunto)[,:]? (?=\d)/iu;
 /** What an amount leaves out is no part of it: "750 g of oils, without the water". */
 const WITHOUT =
-  /\s*[,(]\s*(?:without|sin|not|no|aparte|that|que|i |y eso|(?:the )?(?:lye|water|sosa|agua)\b[^\d]*\b(?:not|extra|apart|aparte|no))\b[^\d]*$/iu;
+  /\s*[,(](?![^\d]*(?<!\p{L})(?:half|mitad|double|doble|thirds?|tercios?|quarters?|cuartos?)(?!\p{L}))\s*(?:without|sin|not|no|aparte|that|que|i |y eso|(?:the )?(?:lye|water|sosa|agua)\b[^\d]*\b(?:not|extra|apart|aparte|no))\b[^\d]*$/iu;
 /** "a 2 lb loaf", "receta de 1 kg": an article, and the whole that an amount is the size of. */
 const LEADING =
   /^(?:(?:an?|el|la|the|my|mi|our|this|esta?|(?:one|una?)(?! \d\/\d)) )?(?:(?:batch|recipe|loaf|bar|mould|mold|jug|pot|bowl|receta|lote|tanda|pan|masa|mezcla|jab[oó]n|barra|pastilla|molde|jarra|olla|vaso) (?:of|de) |(?=(?:oils?|aceites?|batter|masa): ))?(?:(?:an?|el|la|the|(?:one|una?)(?! \d\/\d)) )?(?=\d|(?:oils?|aceites?|batter|masa): )/iu;
@@ -40,8 +40,13 @@ export function hedged(text: string): { readonly text: string; readonly about: b
 }
 
 /** An amount without what stands before and behind it and changes nothing. */
+/** "Sumando grasa y aceite", "all the oils and fats together". */
+const OILS_COUNTED =
+  /[\s,(]+(?:sumando|contando|juntando|entre|counting|adding)(?: (?:the|all|el|los|las|la|todos?|todas?))* (?:oils?|fats?|butters?|aceites?|grasas?|mantecas?)(?: (?:and|y) (?:(?:the|los|las|la|el) )?(?:oils?|fats?|butters?|aceites?|grasas?|mantecas?))?[).]*$/iu;
+
 export const unframed = (text: string): string =>
   text
+    .replace(OILS_COUNTED, ' oils')
     .replace(/[?!¿¡]+/gu, ' ')
     .replace(/\s+/gu, ' ')
     .trim()
@@ -52,10 +57,15 @@ export const unframed = (text: string): string =>
 
 const PART =
   /^(?:half|third|quarter|medi[ao]|cuartos?|tercios?|quarters|thirds|an?|un|una|and|y|tres|three)$/iu;
-const OF_SOAP = /^(?:of|de|del|raw|my|mi|the|la|el|batter|soap|masa|mezcla|pasta|jab[oó]n|total|bars?)$/iu;
+const OF_SOAP =
+  /^(?:of|de|del|raw|my|mi|the|la|el|los|las|oils?|fats?|aceites?|grasas?|batter|soap|masa|mezcla|pasta|jab[oó]n|total|bars?)$/iu;
 /** What begins a remark on an amount: where it stands, what it is for, how it was measured, or a courtesy. */
 const REMARK =
-  /^(?:in (?:the|my|a)\b|en (?:la|el|mi|un|una)\b|on (?:the|my)\b|to the\b|(?:from|out of|taken|de la|del) |(?:for|para|per|por) (?:the |my |each |every |la |el |mi |cada )?(?!(?:lb|pound|kilo|kg|libra)\b)\p{L}|by eye|left\b|sobrantes?\b|que (?:me )?(?:sobra|queda)|max(?:imum)?\b|tops\b|min(?:imum)?\b|pl(?:ease|s|z)\b|por favor|thanks?\b|thx\b|gracias|'?\s?worth\b(?! of)|(?:bien )?(?:llen|escas|coplet|complet|generos|colmad)[oa]s?\b|full\b|if\b|because\b|give or take)/iu;
+  /^(?:(?:it|it['’]?s|that|that['’]?s|which|what|whatever|as|so|nothing|same|like|always|usually|cos|coz|because|i|i['’]?(?:ve|m)|he|she|they|we|is|was|ok|okay|thank|ya|que|segun|seg[uú]n|porque|pues|eso|esto|asi|as[ií]|creo|digo|o sea|osea|lo que|nom[aá]s|no m[aá]s|nada m[aá]s|contando|por ah[ií]|tops|level|exact\p{L}*|exacto|justos?|justas?|dear|love|luv|mate|hun|honey|darling|bro|man|dude|mij[oa]|hij[oa]|amig[oa]|vecin[oa]|comadre|che|oig[ae]n?|oye|parce|po|we[yi]|gü?ey|no (?:more|less)|not (?:more|less|a))(?!\p{L})|in (?:the|my|a)\b|en (?:la|el|mi|un|una)\b|on (?:the|my)\b|to the\b|(?:from|out of|taken|de la|del) |(?:for|para|per|por) (?:the |my |each |every |la |el |mi |cada )?(?!(?:lb|pound|kilo|kg|libra)\b)\p{L}|by eye|left\b|sobrantes?\b|que (?:me )?(?:sobra|queda)|max(?:imum)?\b|tops\b|min(?:imum)?\b|pl(?:ease|s|z)\b|por favor|thanks?\b|thx\b|gracias|'?\s?worth\b(?! of)|(?:bien )?(?:llen|escas|coplet|complet|generos|colmad)[oa]s?\b|full\b|if\b|because\b|give or take)/iu;
+
+/** Said behind an amount, these may change how much of it is meant. */
+const CHANGES =
+  /(?<!\p{L})(?:half|halves|double|twice|triple|thirds?|quarters?|except|minus|less than|mitad|doble|triple|tercios?|cuartos?|salvo|excepto|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?!\p{L})/iu;
 
 /**
  * How much is to be coloured, without a remark behind it: "250 ml in the measuring jug" is 250 ml, "2 cups per colour" 2 cups.
@@ -63,7 +73,11 @@ const REMARK =
  */
 export function withoutRemark(text: string): string {
   const words = [...text.matchAll(/[\p{L}\p{M}'’]+\.?/gu)];
-  const unit = words.findIndex(({ 0: word, index }) => isUnit(word) && isCounted(text.slice(0, index)));
+  const figured = words.findLastIndex(
+    ({ 0: word, index }) => isUnit(word) && /[\d½¼¾⅓⅔⅛]\s*$/u.test(text.slice(0, index)),
+  );
+  const counted = words.findIndex(({ 0: word, index }) => isUnit(word) && isCounted(text.slice(0, index)));
+  const unit = Math.max(figured, counted);
   if (unit < 0) return text;
   let at = unit + 1;
   while (
@@ -75,7 +89,7 @@ export function withoutRemark(text: string): string {
   const from = words[at]?.index;
   if (from === undefined) return text;
   const rest = text.slice(from);
-  if (/\d|\b(?:oils?|fats?|aceites?|grasas?)\b/iu.test(rest)) return text;
+  if (/\d|\b(?:oils?|fats?|aceites?|grasas?)\b/iu.test(rest) || CHANGES.test(rest)) return text;
   if (words.slice(at).some(({ 0: word }) => word.length > 2 && isUnit(word))) return text;
   const isAside = /[,;(–-]\s*$/u.test(text.slice(0, from)) && !/\b(?:or|o|maybe|quizas?)\b/iu.test(rest);
   return isAside || REMARK.test(rest) ? text.slice(0, from).replace(/[\s,;('’–-]+$/u, '') : text;

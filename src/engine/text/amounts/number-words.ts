@@ -16,14 +16,14 @@ const TENS: ReadonlyMap<string, number> = new Map(
 const HUNDREDS: ReadonlyMap<string, number> = new Map(
   [
     'cien ciento',
-    'doscientos doscientas',
-    'trescientos trescientas',
-    'cuatrocientos cuatrocientas',
-    'quinientos quinientas',
-    'seiscientos seiscientas',
-    'setecientos setecientas',
-    'ochocientos ochocientas',
-    'novecientos novecientas',
+    'doscientos doscientas dosientos dosientas',
+    'trescientos trescientas tresientos tresientas',
+    'cuatrocientos cuatrocientas cuatrosientos cuatrosientas',
+    'quinientos quinientas kinientos kinientas',
+    'seiscientos seiscientas seisientos seisientas',
+    'setecientos setecientas setesientos setesientas',
+    'ochocientos ochocientas ochosientos ochosientas',
+    'novecientos novecientas novesientos nobecientos',
   ].flatMap((words, at) => words.split(' ').map(word => [word, (at + 1) * 100] as const)),
 );
 const ONE = /^(?:an?|one|una?|uno)$/u;

@@ -42,6 +42,12 @@ const A_POUND =
 const LONE_SPOON = /^(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
 const LONGEST_WORDS = 8;
 
+/** Who speaks of an amount may begin so; and what is said of it behind the name is no part of the name. */
+const USED =
+  /^(?:(?:it['’]?s|it|is|that['’]?s|es|son|ser[ií]an?|i|we|use|used|put|add|uso|us[eé]|pongo|echo|le|just|only|solo|nom[aá]s|the|el|la|los|las)\s+)+(?=\d)/iu;
+const BEHIND =
+  /\s*[,;(]\s*(?:poquit[oa]|muy poc[oa]|un poco|level|flat|rasas?|rasos?|al ras|please|por favor|exact(?:ly|o)?|maybe|nom[aá]s|no m[aá]s|as (?:always|usual)|como siempre|that['’]?s (?:all|it)|thats (?:all|it)|i think|creo(?: yo)?|y ya)\)?[\s.!]*$/iu;
+
 /**
  * Reads an amount of powder and what it is of: `2 tsp rose clay`, `1/4-1/2 tsp`, `2 oz bag of zinc oxide`, `1/2 tsp ppo`, `gold
  * mica 5 g`. Throws a Refusal `powder-without-amount`, or one of the amounts' own.
@@ -60,6 +66,8 @@ export function readPowder(text: string): WrittenPowder {
     .replace(HOLDERS, '$1 x ')
     .replace(HOLDER, ' ')
     .replace(/^\s*(?:(?:an?|one|un|una|el|la|the)\s+)?(?:de|of|del)?\s+(?=\d)/iu, '')
+    .replace(USED, '')
+    .replace(BEHIND, '')
     .replace(/\s+/gu, ' ')
     .trim();
   const perPound = per !== undefined || PPO.test(plain);
@@ -88,7 +96,8 @@ export function readPowder(text: string): WrittenPowder {
   const upper = high === undefined ? undefined : headOf(high);
   const name = (upper ?? head).rest
     .replace(/^(?:of|de|del|level|heaping|rasas?|raso|colmadas?|in|en)\s+/iu, '')
-    .replace(/^(?:of|de)\s+/iu, '');
+    .replace(/^(?:of|de)\s+/iu, '')
+    .replace(/^(?:that|this|those|the|my|mi|ese|esa|este|esta)\s+(?=\p{L})/iu, '');
   return { ...scaled({ low: head.amount, ...(upper && { high: upper.amount }) }, perGrams), perPound, name };
 }
 

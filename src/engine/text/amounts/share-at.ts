@@ -1,28 +1,41 @@
-/** Named parts of a whole, in both languages, longest first. */
-const FRACTIONS: readonly (readonly [RegExp, number])[] = [
-  [/^(?:three quarters|three fourths|tres cuartos|tres cuartas partes|3 quarters)\b/iu, 3 / 4],
-  [/^(?:two thirds|dos tercios|dos terceras partes)\b/iu, 2 / 3],
-  [/^(?:two fifths|dos quintos)\b/iu, 2 / 5],
-  [
-    /^(?:(?:(?:an?|one|1|the|un|una|la|el) )?(?:other |another |otra |otro )?(?:half|mitad|medio|media))\b/iu,
-    1 / 2,
-  ],
-  [
-    /^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:third|tercio|tercera parte))\b/iu,
-    1 / 3,
-  ],
-  [
-    /^(?:(?:(?:an?|one|1|the|un|una|el|la) )?(?:other |another |otra |otro )?(?:quarter|fourth|cuarto|cuarta parte))\b/iu,
-    1 / 4,
-  ],
-  [/^(?:(?:an?|one|1|un|una)? ?(?:fifth|quinto|quinta parte))\b/iu, 1 / 5],
-  [/^(?:(?:an?|one|1|un|una)? ?(?:sixth|sexto))\b/iu, 1 / 6],
-  [/^(?:(?:an?|one|1|un|una)? ?(?:eighth|octavo))\b/iu, 1 / 8],
+const COUNTS =
+  '(?:an?|the|un|una|la|el|one|two|three|four|five|six|seven|nine|dos|tres|cuatro|cinco|seis|siete|nueve|[1-9])';
+const UNDER: readonly (readonly [RegExp, number])[] = [
+  [/^(?:hal|mit|medi)/iu, 2],
+  [/^(?:third|terc)/iu, 3],
+  [/^(?:quarter|fourth|cuart)/iu, 4],
+  [/^(?:fifth|quint)/iu, 5],
+  [/^(?:sixth|sext)/iu, 6],
+  [/^(?:eighth|octav)/iu, 8],
+  [/^(?:tenth|d[eé]cim)/iu, 10],
 ];
+/** Named parts of a whole, in both languages: "a third", "four fifths", "tres cuartas partes", "a tenth of it". */
+const FRACTION = new RegExp(
+  String.raw`^(?:(${COUNTS}) )?(?:other |another |otra |otro )?(half|halves|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?|mitad(?:es)?|mit[aá]|medi[oa]|tercios?|cuartos?|quintos?|sextos?|octavos?|d[eé]cimos?|(?:tercera|cuarta|quinta|sexta|octava|d[eé]cima)s? partes?)(?!\p{L})(?: of (?:it|them|that|the (?:batter|batch|pot|lot|whole))(?: (?:is|goes|in))?(?!\p{L}))?`,
+  'iu',
+);
+const OVER: ReadonlyMap<string, number> = new Map(
+  'two three four five six seven nine dos tres cuatro cinco seis siete nueve'
+    .split(' ')
+    .map((word, at) => [word, [2, 3, 4, 5, 6, 7, 9][at % 7]!] as const),
+);
+
+/** The part at the head of a text, and how many letters tell it; undefined where it is none, or the whole and more. */
+function fractionAt(text: string): { readonly share: number; readonly length: number } | undefined {
+  const match = FRACTION.exec(text);
+  if (!match || /^ (?:layers?|capas?)\b/iu.test(text.slice(match[0].length))) return undefined;
+  const [whole, count = '1', part = ''] = match;
+  const over = OVER.get(count.toLowerCase()) ?? (/^\d$/u.test(count) ? Number(count) : 1);
+  const under = UNDER.find(([pattern]) => pattern.test(part))![1];
+  // "A tercios" tells how all are parted, not one part.
+  const isOneOfMany = /(?:s|s partes)$/iu.test(part) && over === 1 && !/^halves$/iu.test(part);
+  return over < under && !isOneOfMany ? { share: over / under, length: whole.length } : undefined;
+}
+
 const WRITTEN_FRACTION =
   /^(\d{1,2}) ?\/ ?(\d{1,2})(?!\d|\s*(?:cups?|tazas?|tsp|tbsp|cdas?|cdtas?|c\b|l\b|lb|oz|kg|pints?|quarts?|litr|teasp|tablesp|cuchar))/iu;
 const REST =
-  /^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|whatever'?s? (?:is )?left(?: over)?|what'?s left|leftover|balance|resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b/iu;
+  /^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|whatever'?s? (?:is )?left(?: over)?|what'?s left|leftover|balance|lo otro|all the others?|resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b/iu;
 const PERCENT = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|pct|por ?ciento)/iu;
 const PARTS = /^(\d+(?:[.,]\d+)?|an?|one|una?) (?:parts?|partes?)\b/iu;
 export const AMOUNT =
@@ -62,13 +75,18 @@ function bareShareAt(text: string, bareIsPercent: boolean): Share | undefined {
   if (amount) return { canonical: amount[0], length: amount[0].length };
   const bareFigure = bareIsPercent ? /^\d{1,2}(?=\s+\p{L}|$)/u.exec(text) : undefined;
   if (bareFigure) return { canonical: `${bareFigure[0]}%`, length: bareFigure[0].length };
-  for (const [pattern, share] of FRACTIONS) {
-    const match = pattern.exec(text);
-    if (match && !/^ (?:layers?|capas?)\b/iu.test(text.slice(match[0].length)))
-      return { canonical: percent(share), length: match[0].length };
-  }
-  return undefined;
+  const part = fractionAt(text);
+  return part && { canonical: percent(part.share), length: part.length };
 }
 
 /** Six decimals: thirds then add up to the whole as nearly as the split can tell. */
 export const percent = (share: number) => `${String(Number((share * 100).toFixed(6)))}%`;
+
+/** A colour's words without what joins them to their share or to the next one. */
+export const bare = (text: string): string =>
+  text
+    .replace(/^[\s,:;=.-]+|[\s,:;=.-]+$/gu, '')
+    .replace(/^(?:of|de|en|in|is|for|para|is left|con|with)\s+/iu, '')
+    .replace(/(?:^|\s+)(?:and|y|n|&|con|then|luego|después|despues|,)$/iu, '')
+    .replace(/^(?:and|y|n|&)\s+/iu, '')
+    .trim();

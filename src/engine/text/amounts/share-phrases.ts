@@ -1,13 +1,15 @@
 import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { namesIn, percentsMarked, ratioIn } from '../names/listed-names.ts';
-import { AMOUNT, percent, shareAt } from './share-at.ts';
+import { layersIn } from './layer-phrases.ts';
+import { AMOUNT, bare, percent, shareAt } from './share-at.ts';
+import { tidiedShares, wordedShares } from './share-wordings.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
 type Piece = { readonly share: string | undefined; readonly name: string };
 
 /** What an amount after these words tells is a carrier or a dose, not a share. */
-const IS_DOSE = /(?:^|\s)(?:in|en|at|@|per|por|with|con|each|cada)\s+(?:an? |una? )?$/iu;
+const IS_DOSE = /(?:^|\s)(?:in|en|at|@|per|por|with|con|each|cada)\s+(?:an? |una? |el |la |the )?$/iu;
 
 const SPOON_WORDS = 'tsps?|tbsps?|tblsp|teaspoons?|tablespoons?|cdt?as?|cdita|cucharad(?:it)?as?';
 /** A spoonful is what goes into a portion, and no portion. */
@@ -38,15 +40,6 @@ function piecesIn(text: string): readonly Piece[] {
     return { share: canonical, name: bare(text.slice(index === 0 ? 0 : marks[index - 1]!.end, at)) };
   });
 }
-
-/** A colour's words without what joins them to their share or to the next one. */
-const bare = (text: string): string =>
-  text
-    .replace(/^[\s,:;=-]+|[\s,:;=-]+$/gu, '')
-    .replace(/^(?:of|de|en|in|is|for|para|is left|con|with)\s+/iu, '')
-    .replace(/(?:^|\s+)(?:and|y|n|&|con|then|luego|después|despues|,)$/iu, '')
-    .replace(/^(?:and|y|n|&)\s+/iu, '')
-    .trim();
 
 /** What of a share's words tells that it is parted again: "split between blue and green", "azul y verde por igual". */
 const AGAIN =
@@ -79,49 +72,9 @@ const SAME_UNIT =
   /((?:\d[\d.,/ ]*)\s*(cups?|tazas?|pints?|partes|parts|ml|g|oz|kg)\b (?:of |de )\p{L}[\p{L} ]*?)(\s*(?:,|and|y|&)\s*)(\d[\d/.,]*) (?=(?:of|de) \p{L})/giu;
 const unitsSaid = (text: string): string => text.replace(SAME_UNIT, '$1$3$4 $2 ');
 
-const LAYERS =
-  /^(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:iguales|finas|of|de))*\s*[:,-]?\s*(.+)$/iu;
-const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|-?>|→|\/)\s*/iu;
-/** Places and ordinals; what stands between two of them is one layer. */
-const PLACE =
-  /(?:\b(?:(?:on |at |in |for )?(?:the )?(?:very )?(?:bottom|top|middle|cent(?:er|re)|base)(?: layer| one)?(?: is)?|(?:the )?(?:first|second|third|fourth|fifth|last|next|primera?|segunda|tercera|cuarta|quinta|ultima|última)(?: (?:layer|capa|one))?(?: is| de)?|(?:layer|capa) \d{1,2}|layer|(?:la )?(?:de )?(?:abajo|arriba|al fondo|en el fondo|en medio|encima|en el medio|en el centro)(?: del todo| de)?|capa de|capa|finally|start(?:ing)? with|empezando (?:con|por)|primero|al final|por ultimo|por último|ending with|arriba del todo)\b|(?<![\d.,])\d{1,2}[.)](?=\s))[:]?/giu;
-const UPWARDS =
-  /[\s,:]*\b(?:from (?:the )?bottom(?: to (?:the )?top| up)?|bottom (?:to top|up)|de abajo (?:hacia|a|para) arriba|desde abajo)\b[\s,:]*/iu;
-const DOWNWARDS =
-  /[\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|para) abajo|desde arriba)\b[\s,:]*/iu;
-/** "pink over white over blue" is told from the top. */
-const OVER = /\s+(?:over|on top of|sobre|encima de)\s+/iu;
-/** What the layers are to look like is no layer: "amarillo azul y rojo como la bandera". */
-const LIKENESS = /[\s,]+(?:like|como|tipo|igual que)\s+(?:the |a |an |la |el |una? |mi |my )[\p{L} ]+$/iu;
-
-/** Layers from the bottom up, in equal parts; undefined where the text is no such list. */
-export function layersIn(text: string): readonly string[] | undefined {
-  const isDown = DOWNWARDS.test(text);
-  const said = plainText(text).replace(DOWNWARDS, ' ').replace(UPWARDS, ' ').replace(LIKENESS, '').trim();
-  const listed = LAYERS.exec(said);
-  const body = (listed?.[2] ?? said).replace(UPWARDS, ' ').trim();
-  const over = body.split(OVER);
-  if (over.length > 1 && over.every(name => knowsColour(bare(name)))) return over.map(bare).reverse();
-  const [top, bottom] = [/\b(?:top|arriba|encima)\b/iu, /\b(?:bottom|abajo|fondo)\b/iu].map(place =>
-    body.search(place),
-  );
-  const isTopFirst =
-    isDown ||
-    (top! >= 0 &&
-      (bottom! < 0 ? /^\W*(?:on |at |the )*(?:top|arriba|encima)\b/iu.test(body) : top! < bottom!));
-  const placed = body.replace(PLACE, ' , ');
-  const pieces = placed
-    .split(STACKED)
-    .map(piece => bare(piece.replace(/\s+/gu, ' ').trim()))
-    .map(piece => bare(piece.replace(/^(?:and|y|a|an|una?|the|el|la)\s+/iu, '')))
-    .filter(piece => piece !== '');
-  const count = listed?.[1] === undefined ? undefined : Number(/^\p{L}/u.test(listed[1]) ? 1 : listed[1]);
-  const split = listed
-    ? namesIn(pieces.join(', '), knowsColour, count)
-    : pieces.flatMap(piece => (/\s(?:and|y|n|&)\s/iu.test(piece) ? namesIn(piece, knowsColour) : [piece]));
-  const layers = isTopFirst ? split.toReversed() : split;
-  return layers.length > 1 || (listed && count === 1) ? layers : undefined;
-}
+/** "Layer 1 turquoise; layer 2 white". */
+const NUMBERED =
+  /^\s*(?:(?:layer|capa|stripe|franja) \d{1,2}|\d{1,2}(?:st|nd|rd|th|[.ªº)]))\s*[:=-]?\s*(\p{L}[^\d]*)$/iu;
 
 /**
  * How a batter is divided, as people say it, in the portions' own grammar: `1/3 red; 1/3 white; rest blue`,
@@ -130,11 +83,16 @@ export function layersIn(text: string): readonly string[] | undefined {
  */
 export function sharesPhrase(text: string): string {
   const said = percentsMarked(
-    unitsSaid(spokenAmounts(perCup(plainText(text.replaceAll('\n', ';')))))
+    unitsSaid(spokenAmounts(tidiedShares(perCup(plainText(text.replaceAll('\n', ';'))))))
       .replace(/\b50 50\b/gu, '50/50')
       .replace(/[.\s]+$/u, ''),
   ).replace(/\(\s*(\d[\d.,]*%)\s*\)/gu, '$1');
+  const numbered = said.split(';').map(piece => NUMBERED.exec(piece)?.[1]);
+  if (numbered.length > 1 && numbered.every(name => name !== undefined))
+    return numbered.map(name => `1 parts ${name}`).join('; ');
   if (said.includes(';')) return joinedShares(said.split(';').flatMap(piece => piecesOrWhole(piece)));
+  const worded = wordedShares(said);
+  if (worded !== undefined) return worded;
   const ratio = ratioIn(said, knowsColour);
   if (ratio) return ratio.map(one => `${percent(one.percent / 100)} ${one.name}`).join('; ');
   const mostly = MOSTLY.exec(said);

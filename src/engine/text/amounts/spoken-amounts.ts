@@ -21,7 +21,7 @@ const PARTS: readonly (readonly [RegExp, string])[] = [
   [before('(?:an? |one |1 )?eighth(?: of)?(?: an?| one)?|(?:un |1 )?octavo(?: de)?(?: una?)?'), '1/8 '],
   [before('too'), '2 '],
   [new RegExp(String.raw`(?<=\d\/\d) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
-  [before('an?|one|una?'), '1 '],
+  [before('another|an?|one|una?|otr[oa]'), '1 '],
 ];
 
 /** Before a unit these tell only how it is filled, or which measure it is; "heaping" and the like are left to who doses by them. */
@@ -43,7 +43,11 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:gramoz|grmos|gramso)\b/giu, 'gramos'],
   [/\b(?:ounzes|onces|ouces|ounces?s)\b/giu, 'ounces'],
   [/\b(?:ponds|puonds|pouns)\b/giu, 'pounds'],
-  [/(?<=\d\s?)(?:mils|millis|milis)\b/giu, 'ml'],
+  [
+    /(?<=\d\s?)(?:mils|millis|milis)\b|(?<=\d\s?)mil(?=\s*(?:$|[,.;)]|of\b|left\b|(?:soap |raw )?batter\b))/giu,
+    'ml',
+  ],
+  [/\bper cents?\b/giu, 'percent'],
   [/(?<=\d\s?)c\.\s?c\.?(?=\s|$)/giu, 'cc'],
 ];
 
@@ -92,7 +96,12 @@ const OUT_OF = new RegExp(
   String.raw`(?<![\d.,/])(\d+(?:[.,]\d+)?|\d+\/\d+) ?(${UNIT})? (?:out of|de (?:las|los)|of (?:the|my)) (?:the |my )?\d+(?: (${UNIT}))?(?![\d/])`,
   'giu',
 );
-const DOZENS = /\b(\d{1,2}) (?:dozens?|docenas?)(?: de| of)?\b/giu;
+const DOZENS = /\b(\d{1,2}) (?:dozens?|docenas?)\b(?: de| of| at| @)?(?= ?(\d)?)/giu;
+/** "24 bars of 3 oz bars" is what a dozen of named pieces came to. */
+export const SIZE_OF_BARS =
+  /(\d{1,3}) bars of (?=\d[\d.,/ ]*[\s-]*\p{L}+\.?[\s-]+(?:\p{L}+ )?(?:bars?|soaps?|cavit\p{L}*|cavidad\p{L}*|huecos?|pastillas?|barras?|jabones|jaboncitos|mou?lds?|moldes?|rounds?|hearts?|loaves|loaf|cakes?)(?!\p{L}))/giu;
+const DOZEN_AND_HALF =
+  /\b(?:(?:a|one|1|una) )?(?:dozen and (?:a )?half|docena y media)\b(?: de| of| at| @)?(?= ?(\d)?)/giu;
 /** "2 x 3 cups": two portions alike, in measures that no mould is told in. */
 const TIMES =
   /(?<![\d.,/] ?|[x×] ?)(\d{1,2}) ?(?:x|×|times|veces|por) ?(\d+(?:[.,]\d+)?|\d+\/\d+) ?(?=(?:cups?|tazas?|pints?|pintas?)\b)/giu;
@@ -130,7 +139,12 @@ export function spokenAmounts(text: string): string {
     )
     .replace(COUNT_AND_PART, '$1 $2 ')
     .replace(UNIT_AND_PART, unitAndPart)
-    .replace(DOZENS, (_, count: string) => `${Number(count) * 12} `)
+    .replace(DOZEN_AND_HALF, (_, next?: string) => (next === undefined ? '18 ' : '18 bars of '))
+    .replace(
+      DOZENS,
+      (_, count: string, next?: string) => `${Number(count) * 12} ${next === undefined ? '' : 'bars of '}`,
+    )
+    .replace(SIZE_OF_BARS, '$1 ')
     .replace(
       KILOS,
       (_, kilos: string | undefined, grams: string) => `${Number(kilos ?? 1) * 1000 + Number(grams)} g`,

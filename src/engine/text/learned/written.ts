@@ -11,6 +11,18 @@ export function written({ rows, idf, weights, steps, intercepts }: Model): Writt
   return { steps, intercepts, data: btoa(bytes.map(byte => String.fromCharCode(byte)).join('')) };
 }
 
+/** Hashes of words as they are written down: base64, three bytes each, low first. */
+export const hashesWritten = (hashes: Iterable<number>): string =>
+  btoa([...hashes].map(hash => String.fromCharCode(hash & 255, (hash >> 8) & 255, hash >> 16)).join(''));
+
+export function hashesOf(written: string): ReadonlySet<number> {
+  const text = atob(written);
+  const hashes = new Set<number>();
+  for (let at = 0; at < text.length; at += HASH_BYTES)
+    hashes.add(text.charCodeAt(at) | (text.charCodeAt(at + 1) << 8) | (text.charCodeAt(at + 2) << 16));
+  return hashes;
+}
+
 export function modelOf({ steps, intercepts, data }: WrittenModel): Model {
   const text = atob(data);
   const bytes = new Uint8Array(text.length);

@@ -1,3 +1,5 @@
+import { unitOfWord } from '../../quantities/unit-words.ts';
+
 /** Whether some words together are the name of one thing of the kind that is listed. */
 export type Knows = (name: string) => boolean;
 
@@ -46,9 +48,12 @@ function apart(piece: string, knows: Knows): readonly string[] {
 export type Ratio = readonly { readonly percent: number; readonly name: string }[];
 
 const FIGURES = String.raw`\d{1,3}(?:\s?[/:-]\s?\d{1,3}){1,7}`;
-const FIRST = new RegExp(String.raw`^(${FIGURES})(?:\s+(?:split|mix|blend|of|de|mezcla))*\s+(.+)$`, 'iu');
+const FIRST = new RegExp(
+  String.raw`^(${FIGURES})(?:\s+(?:split|mix|blend|of|de|mezcla))*(?:\s*:)?\s+(.+)$`,
+  'iu',
+);
 const LAST = new RegExp(
-  String.raw`^(.+?)[\s,:]+(?:in |at |a |al |en )?(${FIGURES})(?:\s+(?:split|mix|ratio))?$`,
+  String.raw`^(.+?)[\s,:]+(?:(?:in|at) (?:the |a )?(?:ratio|proportions?)(?: of)? |en (?:la )?(?:proporci[oó]n|relaci[oó]n)(?: de)? |ratio |in |at |a |al |en )?(${FIGURES})(?:\s+(?:split|mix|ratio))?$`,
   'iu',
 );
 const HALVES =
@@ -99,17 +104,28 @@ const evenly = (names: readonly string[], wanted = names.length): Ratio | undefi
     ? names.map(name => ({ percent: 100 / names.length, name }))
     : undefined;
 
+/** Whether any figure has a unit. */
+const isMeasured = (text: string): boolean =>
+  [...text.matchAll(/\d ?(\p{L}+)/gu)].some(({ 1: word = '' }) => unitOfWord(word) !== undefined);
+const LEFT_OVER =
+  /(?<!\p{L})(?:rest|remainder|resto|lo dem[aá]s|lo que (?:queda|quede|sobra|sobre)|lo otro|the others?)(?!\p{L})/iu;
+
 /** "70 white 30 blue", "olive 50 coconut 30 palm 20": bare figures that make up a hundred are percents. */
 export function percentsMarked(text: string): string {
   const said = text.replace(/(?<=\d) ?(?:percent|per cent|pct|por ?ciento)\b/giu, '%');
   if (/\d\s*[/:-]\s*\d/u.test(said)) return text;
   const figures = [
     ...said.matchAll(
-      /(?<![\d.,\p{L}])\d{1,2}(?:[.,]\d)?(?![\d.,])(?!\s*(?:parts?|partes?|layers?|capas?|g|gr|grams?|gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b)/gu,
+      /(?<![\d.,\p{L}])\d{1,2}(?:[.,]\d)?(?!\d|[.,]\d)(?!\s*(?:parts?|partes?|layers?|capas?|g|gr|grams?|gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b)/gu,
     ),
   ];
   const sum = figures.reduce((total, [figure]) => total + Number(figure.replace(',', '.')), 0);
   const all = said.match(/\d+(?:[.,]\d+)?/gu)?.length;
-  if (figures.length < 2 || figures.length !== all || Math.abs(sum - 100) > 1e-9) return text;
-  return said.replace(/(\d(?:[.,]\d)?)(?![\d.,]|\s*%)/gu, '$1%');
+  // "Rosa 70 y el resto beige": what one figure leaves of a hundred is told beside it.
+  const isWhole =
+    Math.abs(sum - 100) < 1e-9
+      ? figures.length > 1
+      : sum >= 5 && sum < 100 && LEFT_OVER.test(said) && !isMeasured(said);
+  if (figures.length !== all || !isWhole) return text;
+  return said.replace(/(\d(?:[.,]\d)?)(?!\d|[.,]\d|\s*%)/gu, '$1%');
 }

@@ -26,6 +26,8 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/(?<=\bde \p{L}{2,20}\s)x(?=\s\d+ de\s)/giu, 'por'],
   [word('tmb|tb|tmbn|tambn'), 'también'],
   [word('sossa|soza|zosa|ssoa'), 'sosa'],
+  [/(?<=\bcu[aá]nta )sos\b/giu, 'sosa'],
+  [word('pl+[sz]{2,}|plea+[sz]e{2,}|ple+a?se{2,}'), 'please'],
   // A slip in the very word that asks: it stands before what is counted.
   [
     word(
@@ -70,9 +72,27 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [word('dae'), 'do'],
   [word('mak'), 'make'],
   [word('fae'), 'from'],
+  [word('duble|dubble|doubel|dobule'), 'double'],
+  [word('eql|eqal|equl'), 'equal'],
+  [word('layrs|laers|leyers|layars|layeres'), 'layers'],
+  [word('fr', '(?=\\s\\d)'), 'for'],
   [word('afore'), 'before'],
   // Figures that sound like words: "lye 4 1000 g lard", "4 a 1 lb batch". "4 500 g bars" counts, and stays.
-  [word('4', '(?=\\s(?:an?|the|my|me|this|these)\\s)'), 'for'],
+  [word('4', '(?=\\s(?:an?|the|my|me|this|these|half|quarter)\\s)'), 'for'],
+  [
+    word(
+      'oc?xid[oa]s?|ocsido|oxsido|ocsid|oxio',
+      '(?=\\s(?:de\\s)?(?:hierro|zinc|cromo|roj|negr|amarill|verde|marr|caf|naranj|caoba|violet))',
+    ),
+    'oxido',
+  ],
+  // Written in one word: "oxidoamarillo", "micadorada".
+  [
+    /(?<!\p{L})(oxido|óxido|mica|arcilla|ultramar|carb[oó]n|dioxido)(?=(?:roj|negr|amarill|verde|azul|rosa|blanc|dorad|plat|morad|activ|de)[\p{L}]{0,7}(?!\p{L}))(?!de(?!l|titanio))/giu,
+    '$1 ',
+  ],
+  // Chile's word for clay.
+  [word('gredas?'), 'arcilla'],
   [
     /(?<=\b(?:lye|naoh|koh|much|many|needed?|water)\s)4(?=\s\d+(?:[.,]\d+)?\s?(?:g|gr|grams?|kg|kilos?|oz|ounces?|lbs?|pounds?|cups?|ml)\b)(?![^;,?]*\b(?:bars?|loaves|soaps|moulds?|molds?|batches|layers)\b)/giu,
     'for',

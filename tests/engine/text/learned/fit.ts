@@ -1,8 +1,15 @@
 import { eachValue, type Features, type Model, rarity } from '../../../../src/engine/text/learned/model.ts';
 import { minimise } from '../../hazards/minimise.ts';
 
-/** A text's features and which class it is of, by number; `weight` where it counts for more or less than one text. */
-export type Lesson = { readonly features: Features; readonly label: number; readonly weight?: number };
+/**
+ * A text's features and which class it is of, by number, or one of which it is; `weight` where it counts for more or less than one
+ * text.
+ */
+export type Lesson = {
+  readonly features: Features;
+  readonly label: number | readonly number[];
+  readonly weight?: number;
+};
 
 export type Fit = {
   readonly classes: number;
@@ -50,7 +57,8 @@ function descend(lessons: readonly Lesson[], known: Known, rounds: number, { cla
       rows.push(row * classes);
       values.push(value);
     });
-    return { rows: Int32Array.from(rows), values: Float64Array.from(values), label, weight };
+    const right = typeof label === 'number' ? [label] : label;
+    return { rows: Int32Array.from(rows), values: Float64Array.from(values), right, weight };
   });
   const odds = new Float64Array(classes);
   return minimise(new Float64Array(size + classes), rounds, (weights, slope) => {
@@ -60,13 +68,14 @@ function descend(lessons: readonly Lesson[], known: Known, rounds: number, { cla
       loss += (weights[i]! * weights[i]!) / (2 * trust);
     }
     for (let c = 0; c < classes; c += 1) slope[size + c] = 0;
-    for (const { rows, values, label, weight } of texts) {
+    for (const { rows, values, right, weight } of texts) {
       for (let c = 0; c < classes; c += 1) odds[c] = weights[size + c]!;
       for (let i = 0; i < rows.length; i += 1)
         for (let c = 0, row = rows[i]!, value = values[i]!; c < classes; c += 1)
           odds[c]! += value * weights[row + c]!;
-      loss += weight * softmax(odds, label);
-      odds[label]! -= 1;
+      loss += weight * softmax(odds, right);
+      const sum = right.reduce((all, c) => all + odds[c]!, 0);
+      for (const c of right) odds[c]! -= odds[c]! / sum;
       for (let c = 0; c < classes; c += 1) odds[c]! *= weight;
       for (let i = 0; i < rows.length; i += 1)
         for (let c = 0, row = rows[i]!, value = values[i]!; c < classes; c += 1)
@@ -77,19 +86,20 @@ function descend(lessons: readonly Lesson[], known: Known, rounds: number, { cla
   });
 }
 
-/** Scores into probabilities, in place; the cross-entropy of the right one. */
-function softmax(scores: Float64Array, right: number): number {
+/** Scores into probabilities, in place; the cross-entropy of the right ones together. */
+function softmax(scores: Float64Array, right: readonly number[]): number {
   let most = Number.NEGATIVE_INFINITY;
   for (let c = 0; c < scores.length; c += 1) most = Math.max(most, scores[c]!);
-  const far = scores[right]! - most;
   let sum = 0;
   for (let c = 0; c < scores.length; c += 1) {
     const one = Math.exp(scores[c]! - most);
     scores[c] = one;
     sum += one;
   }
+  let told = 0;
+  for (const c of right) told += scores[c]!;
   for (let c = 0; c < scores.length; c += 1) scores[c]! /= sum;
-  return Math.log(sum) - far;
+  return Math.log(sum) - Math.log(told);
 }
 
 /** The `most` features whose weights are farthest from alike, after a short fit. */
