@@ -118,7 +118,7 @@ test('a jar may be called “Of the sea”, and is poured as what it is', async 
   const { member } = await book.maker();
   await member.run('/shelf add', { item: 'Of the sea', amount: '20 g', colourant: 'ultramarine blue' });
   for (const words of ['1 cup Of the sea 1/4 tsp', '1 cup of Of the sea 1/4 tsp', '1 cup 1/4 tsp Of the sea'])
-    expect(headline(await member.run('/batch poured', { made: words })), words).toMatch(
+    expect(headline(await member.run('/batch poured', { made: words }))).toMatch(
       /^0\.64 g “Of the sea” off your shelf/,
     );
   expect(headline(await member.run('/batch poured', { made: '2 cups of Dusk 1/2 tsp' }))).toMatch(
