@@ -24,7 +24,8 @@ const DEMO_FOLDER = '.tintmoot/demo';
 
 /** `npm run ask`: answers one command, or one a line, and exits. */
 async function ask(environment: Environment, args: readonly string[]): Promise<number> {
-  const { readAskArguments, runAsk } = await import('./terminal/ask.ts');
+  const { readAskArguments, runAsk, toldUsage } = await import('./terminal/ask.ts');
+  if (toldUsage(args)) return 0;
   const asked = readAskArguments(args);
   if (!asked) return 2;
   const log = logger({

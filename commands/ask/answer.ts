@@ -21,7 +21,10 @@ import { lyeAnswer } from './lye.ts';
 import { topicReply } from './matter.ts';
 import { withNearest } from './nearest.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
+import { plainRequestReply } from './plain-request.ts';
+import { oilsWithoutShares, withPortions } from './plan-lacks.ts';
 import { scentReply } from './scents.ts';
+import { severalJarsReply } from './several-jars.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
 import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureReply } from './unsure.ts';
@@ -45,6 +48,8 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const { question, photo } = asked;
   if (question.trim() === '' && !photo) refuse('question-empty', {});
   if (callsForFirstAid(question)) return shownAsReply(await context.run('first-aid', {}), context);
+  const plain = photo ? undefined : await plainRequestReply(question, context);
+  if (plain) return plain;
   const own = withOwnJars(
     question,
     (await listShelf(context.shelf)).map(({ name }) => name),
@@ -77,7 +82,11 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   if (reading.job === 'doubt' && !isHardly) return doubtReply(read, context);
   if (!photo && !ofLye && !barred && (isHardly || isBlindDiagnosis(reading, question, read)))
     return nearestOr(await unsureWithReadings(question, read, context));
-  const given = { ...ofPart(question, filled(reading, context)), ...(photo && { photo }) };
+  const several =
+    reading.command === 'shelf add' ? await severalJarsReply(question, read.facts.named, context) : undefined;
+  if (several) return several;
+  const told = withPortions(reading, ofPart(question, filled(reading, context)), question);
+  const given = { ...told, ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
   const lines = [
     reading.command === 'compare' ? question : lineOf(reading.command, given),
@@ -152,7 +161,7 @@ async function answered(
     const text =
       reading.job === 'mix' && names.length > 1
         ? say.ask.mixWithoutTarget({ mix: names.slice(0, 3).join(' + ') })
-        : say.ask.lacks[reading.job];
+        : (oilsWithoutShares(reading, given, { question, context }) ?? say.ask.lacks[reading.job]);
     return { kind: 'reply', headline: text, data: { lacking }, blocks: [], cautions: [] };
   }
   if (WRITES.has(reading.command)) {

@@ -8,10 +8,11 @@ import { curedReply } from './cured.ts';
 import { batchActs } from './deadlines.ts';
 import { exportReply } from './export.ts';
 import { batchFollowUps } from './follow-ups.ts';
-import { datesReply, listReply, notedReply, shownReply, weighedReply } from './keeping.ts';
+import { datesReply, listReply, notedReply, shownReply } from './keeping.ts';
 import { batch, completes, on, weights } from './options.ts';
 import { pouredReply } from './poured.ts';
 import { removedReply, sharedReply, unsharedReply } from './sharing.ts';
+import { weighedReply, weighingFollowUps } from './weighing.ts';
 
 export default commandGroup(
   'batch',
@@ -220,5 +221,5 @@ export default commandGroup(
       answer: (_, context) => exportReply(context),
     }),
   },
-  { followUps: batchFollowUps, deadlines: batchActs },
+  { followUps: { ...batchFollowUps, ...weighingFollowUps }, deadlines: batchActs },
 );

@@ -44,7 +44,7 @@ export function duesFor(
 export function nextDates(batch: Batch, now: number): readonly StageDate[] {
   if (newest(batch, 'cured')) return [];
   const drying = dryingOf(weighingsOf(batch));
-  return datesOf(batch)
+  const dates = datesOf(batch)
     .map(date => {
       if (date.stage === 'turn') return { ...date, at: nextTurn(lastTold(batch) ?? date.at, now) };
       if (date.stage !== 'cured' || !drying) return date;
@@ -52,6 +52,9 @@ export function nextDates(batch: Batch, now: number): readonly StageDate[] {
     })
     .filter(({ stage, at }) => !isDone(batch, stage) && (stage === 'cured' || isInTime(stage, at, now)))
     .sort((a, b) => a.at - b.at);
+  // Cured bars are turned no more.
+  const cured = dates.find(({ stage }) => stage === 'cured');
+  return dates.filter(({ stage, at }) => stage !== 'turn' || cured === undefined || at < cured.at);
 }
 
 /** When the bars were last said to be turned (ms since 1970 UTC); weeks count from there. */

@@ -3,7 +3,8 @@ import { followUp } from '../../src/conversation/command.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { DAY, nextHour, STAGES } from '../../src/engine/batch/curing/stages.ts';
 import { unlearn as takeBack } from '../../src/presenting/colour/learn.ts';
-import { batchOf, noteEvent, undoPour } from '../../src/records/batches/index.ts';
+import { pourUndone } from '../../src/presenting/pour-undone.ts';
+import { batchOf, noteEvent } from '../../src/records/batches/index.ts';
 import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
 import { bookOf } from './book.ts';
 import { dueOf } from './dates.ts';
@@ -25,16 +26,7 @@ const undo = followUp({
   seenBy: 'asker',
   hours: 48,
   args: { batch: z.string() },
-  async answer({ batch: id }, context) {
-    const { say, change } = context;
-    const { batch, outcomes } = await undoPour(bookOf(context), id, change);
-    await takeBack(id, context);
-    if (!batch) return said(say.batches.undoneBefore, { undone: false });
-    const back = outcomes.flatMap(({ name, change: grams = 0 }) =>
-      name && grams > 0 ? [{ name, grams }] : [],
-    );
-    return said(say.batches.undone({ name: batch.name, back }), { undone: true, outcomes });
-  },
+  answer: ({ batch: id }, context) => pourUndone(id, context),
 });
 
 const about = { batch: z.string(), stage: z.enum(STAGES) };

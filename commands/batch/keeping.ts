@@ -1,22 +1,21 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
-import { parseWeights } from '../../src/engine/batch/curing/weight-loss.ts';
 import { dateAt } from '../../src/engine/challenges/wall-time.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import {
   type Batch,
-  batchOf,
   findBatch,
   listBatches,
   listShared,
   noteEvent,
   photoOf,
 } from '../../src/records/batches/index.ts';
-import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
+import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
 import { bookOf } from './book.ts';
 import { duesFor, nextDates } from './dates.ts';
 import { dayAfterPour, dayOf } from './day.ts';
-import { batchRow, batchView, dryingView, nextBlock, portionView } from './view.ts';
+import { batchRow, batchView, dateView, portionView } from './view.ts';
 
 const said = (headline: string, data: object, blocks: readonly Block[] = []): Reply => ({
   kind: 'reply',
@@ -25,36 +24,6 @@ const said = (headline: string, data: object, blocks: readonly Block[] = []): Re
   blocks,
   cautions: [],
 });
-
-/** Notes that it was cut, or weighed; either with the weights of its bars. */
-export async function weighedReply(
-  kind: 'cut' | 'weighed',
-  asked: {
-    readonly batch?: string | undefined;
-    readonly weights?: string | undefined;
-    readonly on?: string | undefined;
-  },
-  context: Context,
-): Promise<Reply> {
-  const { say, store, asker, change } = context;
-  const book = bookOf(context);
-  const found = await findBatch(book, asked.batch);
-  const wishes = await preferencesOf(store, asker.id);
-  const at = await dayAfterPour(asked.on, found, context);
-  const grams = asked.weights === undefined ? undefined : [...parseWeights(asked.weights, kitchenOf(wishes))];
-  const did = kind === 'cut' ? { kind, ...(grams && { grams }) } : { kind, grams: grams ?? [] };
-  const noted = await noteEvent(book, found, did, { at, cause: change.cause });
-  const batch = await batchOf(book, found.id);
-  const lines = [...(noted ? [] : [say.shelf.repeated]), ...dryingView(batch, say)];
-  const headline =
-    kind === 'cut'
-      ? say.batches.cut({ name: batch.name, bars: grams?.length })
-      : say.batches.weighed({ name: batch.name, grams: grams ?? [] });
-  return said(headline, { batch: batch.id, grams, noted }, [
-    ...(lines.length > 0 ? [{ kind: 'text' as const, text: lines.join('\n') }] : []),
-    ...nextBlock(batch, clockOf(wishes), context),
-  ]);
-}
 
 export async function notedReply(
   asked: { readonly batch?: string | undefined; readonly text: string; readonly on?: string | undefined },
@@ -67,9 +36,12 @@ export async function notedReply(
     book,
     batch,
     { kind: 'noted', text: asked.text.trim() },
-    { at, cause: context.change.cause },
+    { at, now: context.change.at, cause: context.change.cause },
   );
-  return said(context.say.batches.noteKept({ name: batch.name }), { batch: batch.id, noted });
+  return {
+    ...said(context.say.batches.noteKept({ name: batch.name }), { batch: batch.id, noted }),
+    choices: undoChoice({ repeated: !noted }, context.change.cause, context),
+  };
 }
 
 /** One batch with its newest photo. */
@@ -179,12 +151,11 @@ export async function datesReply(
   const dates = all
     .flatMap(batch => nextDates(batch, now).map(date => ({ batch, ...date })))
     .sort((a, b) => a.at - b.at);
-  const rows = dates.slice(0, 25).map(({ batch, stage, at, exact }) =>
-    words.dateOf({
-      name: batch.name,
-      date: words.date({ what: words.stages[stage], at, zone: clock.zone, exact }),
-    }),
-  );
+  const rows = dates
+    .slice(0, 25)
+    .map(({ batch, ...date }) =>
+      words.dateOf({ name: batch.name, date: dateView(date, { zone: clock.zone, now }, say) }),
+    );
   const [first] = dates;
   return said(
     first

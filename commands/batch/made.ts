@@ -1,7 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import { additiveById } from '../../src/engine/batch/additives/additives.ts';
 import { cureDays } from '../../src/engine/batch/curing/cure-time.ts';
-import { leadingBatter } from '../../src/engine/batch/leading-amount.ts';
+import { leadingBatter, tailNamed } from '../../src/engine/batch/leading-amount.ts';
 import type { MadeColour, MadePortion } from '../../src/engine/batch/made/made.ts';
 import { checkPlan } from '../../src/engine/batch/planning/plan.ts';
 import type { PlanAnswer } from '../../src/engine/batch/planning/plan-answer.ts';
@@ -16,7 +16,7 @@ import type { Dose } from '../../src/engine/dosing/request.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import type { WantedStrength } from '../../src/engine/quantities/strength.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
-import { refuse } from '../../src/engine/refusal.ts';
+import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { knownAs, spooned } from '../../src/presenting/colour/jars.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
@@ -183,6 +183,19 @@ export async function plannedInWords(
   };
 }
 
+/** Whether the first colour of a mix is called so. */
+function isCalled(
+  mix: string,
+  { measures, isName }: { measures: Measures; isName: (text: string) => boolean },
+): boolean {
+  try {
+    return isName(parseMix(mix, measures, isName)[0]?.name ?? '');
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return false;
+    throw refusal;
+  }
+}
+
 async function portionInWords(
   piece: string,
   { measures, isName }: { measures: Measures; isName: (text: string) => boolean },
@@ -195,7 +208,9 @@ async function portionInWords(
   const density = TYPICAL_BATTER.gramsPerMillilitre;
   const grams = amount.measure === 'mass' ? amount.grams : amount.millilitres * density;
   if (grams < 1) refuse('batch-portion-unsized', { text: excerpt(piece) });
-  const mix = head.rest.replace(/^(?:of|de|:)\s*/iu, '').trim();
+  const mix =
+    tailNamed(piece, head.rest, tail => isCalled(tail, { measures, isName })) ??
+    head.rest.replace(/^(?:(?:of|de)\s+|:\s*)/iu, '').trim();
   const parts = mix === '' || PLAIN.test(mix) ? [] : parseMix(mix, measures, isName);
   const colours = await Promise.all(
     parts.map(async ({ name, dose }) =>

@@ -57,8 +57,11 @@ export async function pouredReply(asked: PouredAsked, context: Context): Promise
   const gelled = made.gelled ?? planned.gelled;
   const predicted = await predictions(made.portions, { ...planned, gelled }, context);
   const photo = asked.photo && (await smallPhoto(asked.photo, context));
+  const wantedName = tidyName(
+    cut(asked.name ?? recipe ?? made.portions.map(({ name }) => name).join(', '), 60),
+  );
   const poured: ToPour = {
-    name: await nameFor(asked.name ?? recipe ?? made.portions.map(({ name }) => name).join(', '), context),
+    name: await nameFor(wantedName, context),
     at,
     group,
     language,
@@ -93,7 +96,7 @@ export async function pouredReply(asked: PouredAsked, context: Context): Promise
     also: [...dues, ...shelfNoted],
   });
   if (photo) await keepPhoto(bookOf(context), outcome.batch.id, { cause: change.cause, bytes: photo });
-  return pouredView(outcome, { changes, takings, photo: photo !== undefined, wishes }, context);
+  return pouredView(outcome, { changes, takings, photo: photo !== undefined, wishes, wantedName }, context);
 }
 
 /** The plan, recipe or words it was made from; exactly one of them, the last plan where none is named. */
@@ -184,8 +187,7 @@ export const smallPhoto = async (photo: Attachment, { workers, asker }: Context)
   (await workers.run('keepEntryPhoto', { bytes: await photo.read() }, { owner: asker.id })).bytes;
 
 /** A name unlike those of the member's other batches; names are what they ask by. */
-async function nameFor(wanted: string, context: Context): Promise<string> {
-  const name = tidyName(cut(wanted, 60));
+async function nameFor(name: string, context: Context): Promise<string> {
   const taken = new Set((await listBatches(bookOf(context))).map(one => foldName(one.name)));
   if (!taken.has(foldName(name))) return name;
   for (let count = 2; ; count += 1) {

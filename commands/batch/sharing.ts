@@ -17,6 +17,8 @@ import {
   showBatch,
 } from '../../src/records/batches/index.ts';
 import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
+import { UNDO_MINUTES } from '../../src/records/undo/index.ts';
+import { undoChoice } from '../shelf/follow-ups.ts';
 import { bookOf } from './book.ts';
 import { dueOf } from './dates.ts';
 import { portionView } from './view.ts';
@@ -79,13 +81,19 @@ export async function unsharedReply(
   return said(context.say.batches.unshared({ name: batch.name }), { batch: batch.id });
 }
 
-/** Only its whole name will do, or its id: what is gone is gone. */
+/** Only its whole name will do, or its id. */
 export async function removedReply(asked: { readonly batch: string }, context: Context): Promise<Reply> {
   const book = bookOf(context);
   const batch = await findBatch(book, asked.batch);
   if (batch.id !== asked.batch && fold(batch.name) !== fold(asked.batch))
     refuse('batch-unknown', { asked: cut(asked.batch, 60), nearest: [batch.name] });
-  await removeBatch(book, batch);
+  await removeBatch(book, batch, context.change);
   await unlearn(batch.id, context);
-  return said(context.say.batches.removed({ name: batch.name }), { batch: batch.id });
+  const { say, change } = context;
+  return {
+    ...said(say.batches.removed({ name: batch.name }), { batch: batch.id }, [
+      { kind: 'text', text: say.undo.within({ minutes: UNDO_MINUTES }) },
+    ]),
+    choices: undoChoice({ repeated: false }, change.cause, context),
+  };
 }

@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { StageDate } from '../../src/engine/batch/curing/stages.ts';
 import { dryingOf } from '../../src/engine/batch/curing/weight-loss.ts';
 import type { Change } from '../../src/engine/batch/made/changes.ts';
 import { dateAt } from '../../src/engine/challenges/wall-time.ts';
@@ -70,11 +71,14 @@ export function pouredView(
     takings,
     photo,
     wishes,
+    wantedName,
   }: {
     readonly changes: readonly Change[];
     readonly takings: readonly Taking[];
     readonly photo: boolean;
     readonly wishes: Preferences;
+    /** What it was to be called. */
+    readonly wantedName: string;
   },
   context: Context,
 ): Reply {
@@ -91,6 +95,7 @@ export function pouredView(
   );
   const notes = [
     ...(repeated ? [say.shelf.repeated] : []),
+    ...(batch.name === wantedName ? [] : [words.renamed({ wanted: wantedName, name: batch.name })]),
     ...short,
     ...low,
     ...(changes.length > batch.asides.length ? [words.changed] : []),
@@ -137,12 +142,20 @@ export function nextBlock(
     {
       kind: 'rows',
       title: isStopped(batch) ? say.batches.nextSilent : say.batches.next,
-      rows: dates.map(({ stage, at, exact }) =>
-        say.batches.date({ what: say.batches.stages[stage], at, zone: clock.zone, exact }),
-      ),
+      rows: dates.map(date => dateView(date, { zone: clock.zone, now }, say)),
     },
   ];
 }
+
+/** One date in a line; bars that are cured already are so since it. */
+export const dateView = (
+  { stage, at, exact }: StageDate,
+  { zone, now }: { readonly zone: string; readonly now: number },
+  say: Words,
+): string =>
+  stage === 'cured' && at < now
+    ? say.batches.curedSince({ at, zone })
+    : say.batches.date({ what: say.batches.stages[stage], at, zone, exact });
 
 /** The batch as programs have it. */
 export const dataOf = (batch: Batch): object => ({

@@ -31,7 +31,7 @@ import { type Jar, jarOf } from '../../src/records/shelf/jars/jar.ts';
 import { timesItsKind } from '../../src/records/shelf/jars/learnt-strength.ts';
 import type { ShelfItem } from '../../src/records/shelf/shelf.ts';
 import { calibrationData } from './data.ts';
-import { type GivenBars, givenBars } from './given-bars.ts';
+import { type GivenBars, givenBars, soleJarNamed } from './given-bars.ts';
 import { learnMixedBars, type MixedSaid, mixedBlocks, mixedData, mixedReply, shareMixed } from './mixed.ts';
 import {
   type CalibrationView,
@@ -61,7 +61,10 @@ const MOST_BARS = 20;
 export async function calibrateReply(asked: CalibrateAsked, context: Context): Promise<Reply> {
   const { store, asker, shelf } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
-  const item = asked.item === undefined ? undefined : await findItem(shelf, asked.item);
+  const item =
+    asked.item === undefined
+      ? await soleJarNamed(asked.bar, measures, context)
+      : await findItem(shelf, asked.item);
   const jar = item && jarOf(item);
   const given = await givenBars(asked, { jar, measures }, context);
   if (!item && given.mixed.length === 0) return refuse('calibration-without-item', {});
@@ -74,9 +77,15 @@ export async function calibrateReply(asked: CalibrateAsked, context: Context): P
       : undefined;
   const shared = said?.kept ? await shareMixed(said, asked.share, context) : [];
   if (said && given.mixed.length > 0 && (!item || given.bars.length === 0))
-    return mixedReply(said, { dosed, shared }, context);
+    return withPlain(mixedReply(said, { dosed, shared }, context), given, context);
   return await singleReply(asked, { item: item!, jar: jar!, measures, given, said }, context);
 }
+
+/** A plain bar that told nothing of the jars named beside it is not passed over in silence. */
+const withPlain = (reply: Reply, { plainLeftOut }: GivenBars, { say }: Context): Reply =>
+  plainLeftOut === undefined
+    ? reply
+    : { ...reply, blocks: [...reply.blocks, { kind: 'text', text: say.calibrating.plainLeftOut }] };
 
 type Known = {
   readonly item: ShelfItem;

@@ -15,7 +15,7 @@ import type { Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
-import { listShelf } from '../../src/records/shelf/index.ts';
+import { listShelf, type ShelfItem } from '../../src/records/shelf/index.ts';
 import { findJar, type Jar } from '../../src/records/shelf/jars/jar.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -40,6 +40,8 @@ export type GivenBars = {
   readonly bars: readonly TestBar[];
   readonly mixed: readonly MixedBar[];
   readonly photo?: { readonly hex: string; readonly plusMinus: number };
+  /** Plain bars beside bars of several jars: they are of none of them. */
+  readonly plainLeftOut?: number;
 };
 
 type Asked = {
@@ -60,14 +62,15 @@ export async function givenBars(
   { jar, measures }: { readonly jar: Jar | undefined; readonly measures: Measures },
   context: Context,
 ): Promise<GivenBars> {
-  const own = new Set((await listShelf(context.shelf)).map(({ name }) => fold(name)));
-  const isName = (one: string) => own.has(fold(one)) || colourantsNamed(one).length > 0;
-  const reading = { jar, measures, isName, context };
+  const reading = { jar, measures, isName: await namesKnown(context), context };
+  const plain = jar ? [] : asked.bar.filter(text => isPlain(text, measures));
   const typed = await Promise.all(
-    asked.bar.map(async text => {
-      const { parts, lab } = written(text, reading);
-      return { parts: await jarsOf(parts, text, reading), lab, plusMinus: TYPED_PLUS_MINUS };
-    }),
+    asked.bar
+      .filter(text => !plain.includes(text))
+      .map(async text => {
+        const { parts, lab } = written(text, reading);
+        return { parts: await jarsOf(parts, text, reading), lab, plusMinus: TYPED_PLUS_MINUS };
+      }),
   );
   const pictured = asked.photo && (await photographed(asked.photo, asked.dose, reading));
   const all = [...typed, ...(pictured ? [pictured.bar] : [])];
@@ -78,8 +81,50 @@ export async function givenBars(
       .map(({ parts, lab, plusMinus }) => ({ grams: parts[0]!.grams, lab, plusMinus })),
     mixed: all.filter(bar => !isOfOne(bar)),
     ...(pictured && { photo: pictured.seen }),
+    ...(plain.length > 0 && { plainLeftOut: plain.length }),
   };
 }
+
+/** Whether a bar is one without any colour. */
+function isPlain(text: string, measures: Measures): boolean {
+  try {
+    return parseBar(text, measures).dose.by === 'plain';
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return false;
+    throw refusal;
+  }
+}
+
+/**
+ * The one jar that all bars but a plain one name: the plain bar is then its bar too. Undefined where no plain bar is there, or
+ * several jars are named.
+ */
+export async function soleJarNamed(
+  bars: readonly string[],
+  measures: Measures,
+  context: Context,
+): Promise<ShelfItem | undefined> {
+  const coloured = bars.filter(text => !isPlain(text, measures));
+  if (coloured.length === bars.length || coloured.length === 0) return undefined;
+  const reading = { jar: undefined, measures, isName: await namesKnown(context), context };
+  const jars = await Promise.all(
+    coloured.map(async text => {
+      const { parts } = written(text, reading);
+      return Array.isArray(parts)
+        ? (await jarsOf(parts, text, reading)).map(({ jar }) => jar.item)
+        : [undefined];
+    }),
+  );
+  const [first, ...others] = jars.flat();
+  return first && jars.every(one => one.length === 1) && others.every(one => one?.id === first.id)
+    ? first
+    : undefined;
+}
+
+const namesKnown = async ({ shelf }: Context) => {
+  const own = new Set((await listShelf(shelf)).map(({ name }) => fold(name)));
+  return (one: string) => own.has(fold(one)) || colourantsNamed(one).length > 0;
+};
 
 type Reading = {
   readonly jar: Jar | undefined;

@@ -40,10 +40,12 @@ export async function toBuy(
 ): Promise<ToBuy | undefined> {
   if (answer.reached) return undefined;
   const offered = await offersBeside(own, measures, context);
+  const [made] = answer.recipes;
   const found = await context.workers.run(
     'whatToBuy',
     {
       targets: [target],
+      made: [made && { hex: made.predicted.hex, deltaE: made.deltaE }],
       own: own.map(({ candidate }) => candidate),
       offered: offered.map(({ candidate }) => candidate),
       ...soap,

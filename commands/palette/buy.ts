@@ -20,11 +20,22 @@ export async function buyReply(
   const { colours } = readPalette(asked.colours);
   const own = (await shelfChoice(measures, context)).usable;
   const offered = await offersBeside(own, measures, context);
+  const candidates = own.map(({ candidate }) => candidate);
+  // The recipes that /palette make gives, so that both tell the same of the shelf as it is.
+  const made = await Promise.all(
+    colours.map(async ({ lab }) => {
+      if (candidates.length === 0) return undefined;
+      const ask = { target: lab, candidates, most: 2, recipes: 1, ...soap };
+      const [best] = (await workers.run('matchJars', ask, owner)).recipes;
+      return best && { hex: best.predicted.hex, deltaE: best.deltaE };
+    }),
+  );
   const answer = await workers.run(
     'whatToBuy',
     {
       targets: colours.map(({ lab }) => lab),
-      own: own.map(({ candidate }) => candidate),
+      own: candidates,
+      made,
       offered: offered.map(({ candidate }) => candidate),
       ...soap,
     },

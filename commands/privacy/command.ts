@@ -7,7 +7,7 @@ import type { DeadlineActs, DeadlineServices } from '../../src/conversation/unas
 import { refuse } from '../../src/engine/refusal.ts';
 import { HOUSE } from '../../src/records/dues.ts';
 import { erase } from '../../src/records/privacy/erase.ts';
-import { countOf, exportPart } from '../../src/records/privacy/export.ts';
+import { exportPart, thingsOf } from '../../src/records/privacy/export.ts';
 import { type Topic, topics } from '../../src/records/privacy/kinds.ts';
 import { isBare, nightSweep } from '../../src/records/privacy/night.ts';
 import { retention, SWEEP, sweep, sweepDue } from '../../src/records/privacy/retention.ts';
@@ -92,11 +92,11 @@ async function alone<Result>(member: string, work: () => Promise<Result>): Promi
 }
 
 async function shown({ store, asker, say }: Context): Promise<Reply> {
-  const counts = await alone(asker.id, () => countOf(store, asker.id));
+  const { things: counts, records } = await alone(asker.id, () => thingsOf(store, asker.id));
   return {
     kind: 'reply',
-    headline: say.privacy.kept({ records: topics.reduce((sum, topic) => sum + counts[topic], 0) }),
-    data: { counts, retentionDays: retention },
+    headline: say.privacy.kept({ records }),
+    data: { counts, records, retentionDays: retention },
     blocks: [
       {
         kind: 'rows',
@@ -108,6 +108,7 @@ async function shown({ store, asker, say }: Context): Promise<Reply> {
           }),
         ),
       },
+      { kind: 'text', text: say.privacy.notesBeside },
       { kind: 'text', text: say.privacy.leaving({ days: retention.left }) },
       { kind: 'text', text: say.privacy.next },
     ],

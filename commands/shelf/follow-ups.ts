@@ -2,6 +2,9 @@ import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
+import { relearn } from '../../src/presenting/colour/learn.ts';
+import { pourUndone } from '../../src/presenting/pour-undone.ts';
+import { batchAmong, readBatch } from '../../src/records/batches/index.ts';
 import { type Outcome, removeItem, undoOnShelf } from '../../src/records/shelf/index.ts';
 import { UNDO_MINUTES } from '../../src/records/undo/index.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -17,10 +20,13 @@ const undo = followUp({
 
 /** Takes a change back and says how things stand now. Throws the Refusals of `undoOnShelf`. */
 export async function undone(made: { readonly cause: string }, context: Context): Promise<Reply> {
-  const { shelf, at, say } = context;
+  const { shelf, at, say, store, asker } = context;
+  if (await readBatch({ store, member: asker.id }, made.cause)) return pourUndone(made.cause, context);
   const done = await undoOnShelf(shelf, made, { at: new Date(at) });
   if ('change' in done) {
-    const { what, name, repeated } = done.change;
+    const { what, name, repeated, back } = done.change;
+    const batch = what === 'batch-removed' ? batchAmong(back) : undefined;
+    if (batch !== undefined) await relearn(batch, context);
     return plainReply(repeated ? say.undo.already : say.undo.done[what]({ name }), done.change);
   }
   const { outcomes } = done;

@@ -4,7 +4,7 @@ import type { Price } from '../../src/engine/cost/money.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { wholeVerdict } from '../../src/presenting/check.ts';
 import { kindName } from '../../src/presenting/check-dose.ts';
-import { swatchHex } from '../../src/presenting/colour/swatch.ts';
+import { jarSwatchHex } from '../../src/presenting/colour/jar-swatch.ts';
 import { itemWarning, warningSentence } from '../../src/presenting/warning.ts';
 import type { LedgerLine, Outcome, ShelfItem } from '../../src/records/shelf/index.ts';
 import type { WhatItIs } from '../../src/records/shelf/jars/what-it-is.ts';
@@ -18,7 +18,7 @@ export function itemRow(item: ShelfItem, say: Words): string {
   const known = kind?.names[say.language];
   const facts = [
     known && known.toLowerCase() !== name.toLowerCase() ? known : undefined,
-    kind && swatchHex(kind),
+    kind && jarSwatchHex(item, kind),
     pigmentFraction === undefined ? undefined : say.shelf.pigment({ percent: pigmentFraction * 100 }),
     price && priceView(price, say),
     lot.number > 1 || lot.label !== undefined ? say.shelf.lot(lot) : undefined,

@@ -8,7 +8,18 @@ import { jsonOf, linesOf } from './shown.ts';
 
 const USAGE = `usage: npm run -s ask -- [--all | --json | --lines] [--member ID] [--group ID] [--steward] [--role ID]
                         [--language en|es|en-US|es-MX|..] [--pictures FOLDER] [--at TIME] '/command option:value'
-       TIME is ISO 8601, such as 2026-12-01T18:00Z: rehearses what takes days, as if it were asked then`;
+       or a question in plain words: npm run -s ask -- 'how much ultramarine for 2 cups?'
+  --all       everything at once, nothing folded
+  --json      the answer as JSON, with its data and buttons
+  --lines     one command or question a line from standard input, each answered as a line of JSON
+  --member    who asks; without it you are the owner and may do what a steward may
+  --group     in which group, “home” unless said
+  --steward   the member may do what a steward may
+  --role      a role of the member; may be said again
+  --language  the language that the member reads
+  --pictures  where pictures go, .tintmoot/pictures unless said
+  --at TIME   ISO 8601, such as 2026-12-01T18:00Z: rehearses what takes days, as if it were asked then
+  --help      this; /help says what can be asked`;
 
 /** Whoever sits at the machine owns the store: without --member they may do what a steward may. */
 const OWNER = 'me';
@@ -21,6 +32,14 @@ export type AskArguments = {
   readonly json: boolean;
   readonly pictures: string;
 };
+
+/** Tells how `ask` is used where that is what was asked; false where it was not. */
+export function toldUsage(args: readonly string[]): boolean {
+  const [first] = args;
+  const isAsked = args.length === 1 && (first === '--help' || first === '-h');
+  if (isAsked) process.stdout.write(`${USAGE}\n`);
+  return isAsked;
+}
 
 /** Reads the arguments of `ask`; undefined, with the usage on standard error, when they make no sense. */
 export function readAskArguments(args: readonly string[]): AskArguments | undefined {

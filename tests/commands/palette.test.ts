@@ -39,6 +39,16 @@ describe('/palette', () => {
     expect(Number(after)).toBeLessThan(Number(before));
   });
 
+  test('buy tells of the shelf at least what make gives with real spoons', async () => {
+    const colours = '#26436b, #f1e7cf, #c9a13c';
+    const made = (await room.member.run('/palette make', { colours })).text;
+    const each = [...made.matchAll(/off by ([\d.]+), /g)].map(([, off]) => Number(off));
+    expect(each).toHaveLength(3);
+    const bought = (await room.member.run('/palette buy', { colours })).text;
+    const now = Number(/([\d.]+) now/.exec(bought)?.[1]);
+    expect(now).toBeLessThanOrEqual(each.reduce((sum, one) => sum + one, 0) / 3 + 0.05);
+  });
+
   test('an empty shelf buys from plain soap, and makes nothing', async () => {
     expect((await room.steward.run('/palette buy', { colours: 'teal' })).text).toContain(
       'starts from plain soap',

@@ -162,6 +162,11 @@ export const LONGEST: readonly Longest[] = [
     given: { batch: 'Seen', weights: Array.from({ length: 24 }, () => '108.5 g').join(', ') },
     later: 200,
   },
+  // Another number of bars is asked about.
+  {
+    path: 'batch weigh',
+    given: { batch: 'Seen', weights: Array.from({ length: 23 }, () => '107.5 g').join(', ') },
+  },
   { path: 'batch cured', given: { batch: 'Seen', colours: `${EXAMPLE.jar} #6b5aa8` }, later: 900 },
   { path: 'batch share', given: { batch: 'Seen' } },
   { path: 'batch unshare', given: { batch: 'Seen' } },

@@ -3,6 +3,7 @@ import { refuse } from '../../engine/refusal.ts';
 import type { DeclaredOption } from '../declared.ts';
 import { repeatedName } from '../declared.ts';
 import type { Given } from '../question.ts';
+import { choiceTyped } from './choice-typed.ts';
 import { optionMeant } from './option-meant.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -34,8 +35,20 @@ export function validOptions<S extends z.ZodObject>(
   for (const name of Object.keys(given))
     if (!known.includes(name))
       refuse('option-unknown', { option: name, known, meant: optionMeant(name, known) });
-  for (const option of options) check(option, given[option.name]);
-  return schema.parse(gathered(schema, given));
+  const meant = withChoices(options, given);
+  for (const option of options) check(option, meant[option.name]);
+  return schema.parse(gathered(schema, meant));
+}
+
+/** What was given, each choice by its value however it was typed. */
+function withChoices(options: readonly DeclaredOption[], given: Given): Given {
+  const chosen = options.flatMap(option => {
+    const value = given[option.name];
+    return option.kind === 'choice' && typeof value === 'string'
+      ? [[option.name, choiceTyped(option, value)]]
+      : [];
+  });
+  return chosen.length === 0 ? given : { ...given, ...(Object.fromEntries(chosen) as Given) };
 }
 
 function check(option: DeclaredOption, value: Given[string] | undefined): void {

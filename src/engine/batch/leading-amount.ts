@@ -41,6 +41,23 @@ export function leadingBatter(text: string, measures?: Measures): LeadingAmount 
     : leadingAmount(text, measures);
 }
 
+/** Words that an amount takes for its own: "1 cup of the". */
+const MOST_LINKS = 3;
+
+/**
+ * What follows the amount of a text, where that is a name that begins with a linking word, as a jar called “Of the sea”;
+ * undefined where `isName` takes none. `rest` is what {@link leadingAmount} left.
+ */
+export function tailNamed(text: string, rest: string, isName: (tail: string) => boolean): string | undefined {
+  const words = text.trim().split(/\s+/u);
+  const from = words.length - rest.split(/\s+/u).length;
+  for (let at = Math.max(1, from - MOST_LINKS); at <= from; at += 1) {
+    const tail = words.slice(at).join(' ');
+    if (/^(?:of|de|the|el|la|los|las)\s/iu.test(tail) && isName(tail)) return tail;
+  }
+  return undefined;
+}
+
 function amountOrNothing(text: string, measures: Measures | undefined): Amount | undefined {
   if (!/[\p{N}\p{L}]/u.test(text)) return undefined;
   try {

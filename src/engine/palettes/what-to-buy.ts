@@ -14,7 +14,12 @@ export type BuyAsk = {
   readonly shades: readonly ShadeShare[];
   readonly gelled: boolean;
   readonly portion: { readonly cups: number; readonly grams: number };
+  /** What the jars there are were found to make of each target already; nothing is told to come less near than that. */
+  readonly made?: readonly (Nearest | undefined)[];
 };
+
+/** The colour that comes nearest to a target, and how far off it is, CIEDE2000. */
+type Nearest = { readonly hex: string; readonly deltaE: number };
 
 /** How near a set of jars comes to each target. */
 export type Reach = readonly { readonly hex: string; readonly deltaE: number }[];
@@ -43,8 +48,6 @@ const SHOWN = 3;
 const WORTH = 0.5;
 const STEPS = 5;
 
-type Nearest = { readonly hex: string; readonly deltaE: number };
-
 /**
  * Which one and which two of the jars on offer bring a whole palette nearest, beside the jars there are. Every mix of up to two
  * colours with or without a white, of which at most two are bought, is solved for its best doses; a purchase is as good as the
@@ -52,7 +55,7 @@ type Nearest = { readonly hex: string; readonly deltaE: number };
  */
 export function whatToBuy(ask: BuyAsk): BuyAnswer {
   const { targets, offered } = ask;
-  const tables = targets.map(target => nearestByPurchase(target, ask));
+  const tables = targets.map((target, at) => withMade(nearestByPurchase(target, ask), ask.made?.[at]));
   const purchase = (bought: readonly number[]): Purchase => {
     const reach = tables.map(table => nearestWith(table, bought));
     return { ids: bought.map(at => offered[at]!.id), reach, off: offOf(reach), mean: meanOf(reach) };
@@ -79,6 +82,12 @@ const meanOf = (reach: Reach): number =>
 
 /** The nearest colour by what has to be bought for it: `''`, `3`, `3+7`. */
 type Table = ReadonlyMap<string, Nearest>;
+
+/** Without buying anything there is at least what was made already. */
+function withMade(table: Table, made: Nearest | undefined): Table {
+  const own = table.get('');
+  return made && own && made.deltaE < own.deltaE ? new Map([...table, ['', made]]) : table;
+}
 
 const keyOf = (bought: readonly number[]): string => bought.toSorted((a, b) => a - b).join('+');
 

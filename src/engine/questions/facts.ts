@@ -6,6 +6,7 @@ import { oilsIn } from './oils-in.ts';
 import { type Region, regionIn } from './regions.ts';
 import { strengthIn } from './strength-in.ts';
 import { type Target, targetIn } from './target-in.ts';
+import { whiteBeside } from './white-beside.ts';
 import type { Words } from './words-of.ts';
 
 /** What a question tells, each part in words that the options' grammars read; what it does not tell is undefined. */
@@ -56,7 +57,7 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     powder: (powder ?? amounts.find(({ of }) => of === 'unsaid'))?.text,
     carrier: carrierIn(text),
     strength: perPound ? `${perPound.text} ppo` : strengthIn(words, things),
-    mix: mixOf(things, amounts),
+    mix: withWhite(mixOf(things, amounts), text),
     oils: oilsIn(words, amounts),
     superfat: superfatIn(text),
     percent: figureBefore(text, /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)/u),
@@ -107,6 +108,13 @@ function mixOf(things: readonly NamedThing[], amounts: readonly ToldAmount[]): s
       return own ? `${own.text} ${text}` : text;
     })
     .join(' + ');
+}
+
+/** A white that is only called white is a part of the mix, unless a white pigment is named. */
+function withWhite(mix: string | undefined, text: string): string | undefined {
+  const white =
+    mix === undefined || /titan|zinc|white|blanco|kaolin|caolin/u.test(mix) ? undefined : whiteBeside(text);
+  return white === undefined ? mix : `${mix} + ${white}`;
 }
 
 function superfatIn(text: string): number | undefined {

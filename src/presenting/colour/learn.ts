@@ -7,6 +7,7 @@ import {
   type Lesson,
   type LessonBar,
   type LotLearnt,
+  lastLessonOf,
   lessonsOf,
 } from '../../records/batches/lessons.ts';
 import { StoreFailure } from '../../records/failure.ts';
@@ -71,6 +72,12 @@ export const unlearn = (batch: string, asking: Asking): Promise<readonly JarLear
     const before = standing.find(one => one.batch === batch);
     return before && { batch, bars: [], undoes: before.cause };
   });
+
+/** Learns anew what a batch said that stands in the book again; nothing where it never said anything. */
+export async function relearn(batch: string, asking: Asking): Promise<void> {
+  const said = await lastLessonOf({ store: asking.store, member: asking.asker.id }, batch);
+  if (said) await learn({ batch, bars: said.bars }, asking);
+}
 
 /** The line to write after those that stand; undefined where there is none. */
 type Next = (standing: readonly Lesson[]) => Omit<Lesson, 'at' | 'cause'> | undefined;

@@ -16,6 +16,7 @@ export {
   undoPour,
 } from './mutations.ts';
 export {
+  batchAmong,
   batchOf,
   findBatch,
   isShared,

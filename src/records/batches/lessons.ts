@@ -56,6 +56,12 @@ export async function lessonsOf({
   };
 }
 
+/** The newest lesson of a batch with bars in it, whether it still counts or not; undefined where it never taught anything. */
+export async function lastLessonOf({ store, member }: BatchBook, batch: string): Promise<Lesson | undefined> {
+  const all = readable(lessonKind, await everything(store, under(lessons(member))));
+  return all.map(({ fields }) => fields).findLast(one => one.batch === batch && one.bars.length > 0);
+}
+
 /** What is now known of a lot; `learnt` is undefined where nothing is left of it. */
 export type LotLearnt = {
   readonly item: string;

@@ -9,6 +9,7 @@ import {
   batchReminder,
   sharedBatch,
   under,
+  undoable as undoableKey,
 } from '../keys.ts';
 import { written } from '../record.ts';
 import { changeAllOnce, type Planned } from '../shelf/idempotency.ts';
@@ -17,6 +18,7 @@ import type { Change, Outcome } from '../shelf/shelf.ts';
 import { type ItemSnapshot, toGrams, toMilligrams } from '../shelf/snapshot.ts';
 import { move, outcomeOf, type Taking } from '../shelf/stock.ts';
 import { add, drop, everything, put, type Write } from '../store.ts';
+import { dropOutlivedUndoables, notUndone, undoable } from '../undo/index.ts';
 import { type Batch, type BatchBook, type Did, mostBatches, mostEvents, type Poured } from './batch.ts';
 import { batchOf, readBatch } from './queries.ts';
 import { batchKind, eventKind, photoKind, reminderKind, sharedKind } from './schema.ts';
@@ -56,6 +58,7 @@ export async function pourBatch(
   const head = (taken: Poured['taken']): readonly Write[] => [
     add(batchKey(member, id), written(batchKind, { ...poured, cause: id, taken })),
     put(batchReminder(poured.group, id), written(reminderKind, { member })),
+    undoable(member, change, { what: 'poured', name: poured.name }),
     ...also,
   ];
   if (takings.length === 0) {
@@ -110,7 +113,7 @@ export async function undoPour(
 ): Promise<{ readonly batch: Batch | undefined; readonly outcomes: readonly Outcome[] }> {
   const batch = await readBatch(book, id);
   if (!batch) return { batch: undefined, outcomes: [] };
-  const keys = await everyKeyOf(book, batch);
+  const keys = [...(await everyKeyOf(book, batch)), undoableKey(book.member, id)];
   const cause = `undo-${id}`;
   const { taken } = batch;
   if (taken.length === 0) {
@@ -142,27 +145,51 @@ const goneOutcome = (id: string): Planned['outcome'] => ({
   lot: 1,
 });
 
-/** Removes a batch with its photos and all that became of it; the shelf stays as it is. */
-export async function removeBatch(book: BatchBook, batch: Batch): Promise<void> {
+/**
+ * Removes a batch with its photos and all that became of it, which can be taken back for some minutes; the shelf stays as
+ * it is.
+ */
+export async function removeBatch(book: BatchBook, batch: Batch, change: Change): Promise<void> {
+  const { store, member } = book;
+  await dropOutlivedUndoables(book, change.at);
   const keys = await everyKeyOf(book, batch);
-  await book.store.commit(keys.map(drop));
+  const values = await store.get(keys);
+  const back = keys.flatMap((key, at) => (values[at] === undefined ? [] : [{ key, value: values[at] }]));
+  await store.commit([
+    notUndone(member, change),
+    undoable(member, change, { what: 'batch-removed', name: batch.name, back }),
+    ...keys.map(drop),
+  ]);
 }
 
+/** What a maker notes by hand, and may want to take back. */
+const BY_HAND: ReadonlySet<Did['kind']> = new Set(['cut', 'weighed', 'noted']);
+
 /**
- * Notes what happened to a batch, once for its cause; `also` goes into the same commit. False where it was noted
+ * Notes what happened to a batch at a time, once for its cause; what is noted by hand can be taken back for some minutes from
+ * `now` on. `also` goes into the same commit. False where it was noted
  * before. Throws a Refusal: `batch-gone`, `batch-events-full`.
  */
 export async function noteEvent(
   book: BatchBook,
   batch: Batch,
   did: Did,
-  { at, cause, also = [] }: Change & { readonly also?: readonly Write[] },
+  { at, now = at, cause, also = [] }: Change & { readonly now?: Date; readonly also?: readonly Write[] },
 ): Promise<boolean> {
   const { store, member } = book;
   if (batch.events.length >= mostEvents) refuse('batch-events-full', { most: mostEvents });
   if (batch.events.some(event => event.cause === cause)) return false;
-  const key = batchEvent(member, batch.id, at.getTime(), cause);
-  const result = await store.commit([add(key, written(eventKind, { at, cause, did })), ...also]);
+  const event = {
+    key: batchEvent(member, batch.id, at.getTime(), cause),
+    value: written(eventKind, { at, cause, did }),
+  };
+  const back = BY_HAND.has(did.kind)
+    ? [
+        notUndone(member, { cause }),
+        undoable(member, { cause, at: now }, { what: 'batch-event', name: batch.name, made: [event] }),
+      ]
+    : [];
+  const result = await store.commit([add(event.key, event.value), ...back, ...also]);
   return result.done;
 }
 

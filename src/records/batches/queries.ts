@@ -10,6 +10,7 @@ import {
   batchReminder,
   sharedBatch,
   sharedBatches,
+  textOfPart,
   under,
 } from '../keys.ts';
 import { read, readable } from '../record.ts';
@@ -52,6 +53,14 @@ export async function readBatch({ store, member }: BatchBook, id: string): Promi
   const events = readable(eventKind, happened).map(({ fields }) => fields);
   return { ...read(batchKind, key, value), id, events: events.sort(byTime) };
 }
+
+/** The id of the batch whose own key is among these; undefined where there is none. */
+export const batchAmong = (keys: readonly string[]): string | undefined => {
+  const found = keys
+    .map(key => key.split('/'))
+    .find(([kind, , id, ...more]) => kind === 'batch' && id && more.length === 0);
+  return found?.[2] === undefined ? undefined : textOfPart(found[2]);
+};
 
 /** One batch by its id. Throws a Refusal `batch-gone` where there is none. */
 export const batchOf = async (book: BatchBook, id: string): Promise<Batch> =>

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
 import { challengeEnd, ownedRecord, part } from '../keys.ts';
 import { drop, put, type Store, type Write } from '../store.ts';
+import { forgetUndoables } from '../undo/index.ts';
 import { groupPartOf, type Topic } from './kinds.ts';
 import { ERASED } from './members-named.ts';
 import { type Owned, ownedBy } from './owned.ts';
@@ -40,6 +41,8 @@ export async function erase(
     renamed += writes.filter((_, at) => stays(some[at]!, ended[at] === true)).length;
     dropped += writes.filter((_, at) => !stays(some[at]!, ended[at] === true)).length;
   }
+  // What an undo would bring back may be of any topic.
+  if (asked !== undefined && group === undefined) await forgetUndoables({ store, member });
   if (asked === undefined && group === undefined) await forgetNotes(store, member);
   return { dropped, renamed };
 }

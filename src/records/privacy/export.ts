@@ -48,6 +48,26 @@ export async function exportPart(
   return { bytes: Buffer.from(`{${head},"records":{\n${byTopic.join(',\n')}\n}}\n`), records, next };
 }
 
+/** Records that a member knows as one thing, by their kind and the parts of their key; all others stand beside one of these. */
+const THINGS: Readonly<Record<string, number>> = { shelf: 3, preference: 3, recipe: 3, batch: 3 };
+const COUNTED_WHOLE: ReadonlySet<Topic> = new Set(['recent', 'evidence', 'flaws', 'challenges']);
+
+/** How many things are kept about a member as they would count them, and how many records in all. */
+export async function thingsOf(
+  store: Store,
+  member: string,
+): Promise<{ readonly things: Readonly<Record<Topic, number>>; readonly records: number }> {
+  const things = Object.fromEntries(topics.map(topic => [topic, 0])) as Record<Topic, number>;
+  let records = 0;
+  for await (const { held, kind, key } of ownedBy(store, member)) {
+    if (kind === 'due') continue;
+    records += 1;
+    const isThing = COUNTED_WHOLE.has(held.topic) || THINGS[kind] === key.split('/').length;
+    if (isThing) things[held.topic] += 1;
+  }
+  return { things, records };
+}
+
 /** How many records are kept about a member, by topic. */
 export async function countOf(store: Store, member: string): Promise<Readonly<Record<Topic, number>>> {
   const counts = Object.fromEntries(topics.map(topic => [topic, 0])) as Record<Topic, number>;

@@ -4,6 +4,6 @@
  */
 
 export { removeRecipe, saveRecipe, shareRecipe, unshareRecipe } from './mutations.ts';
-export { findRecipe, findShared, listRecipes, nearestRecipes } from './queries.ts';
+export { findRecipe, findShared, listOwn, listRecipes, nearestRecipes } from './queries.ts';
 export { keepRecentPlan, lastPlan, type RecentPlan, recentPlanOf, type Use } from './recent.ts';
 export * from './recipe.ts';

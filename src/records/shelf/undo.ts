@@ -11,11 +11,12 @@ import {
   shelfLotFact,
   textOfPart,
   under,
+  undoable as undoableKey,
   undone,
 } from '../keys.ts';
 import { type RecordOf, read, readable } from '../record.ts';
 import { absent, drop, everything } from '../store.ts';
-import { canUndo, lastUndoable, takeBack, UNDO_MINUTES, type Undone } from '../undo/index.ts';
+import { canUndo, lastUndoable, newestFirst, takeBack, UNDO_MINUTES, type Undone } from '../undo/index.ts';
 import { changeAllOnce, changeOnce, type Planned } from './idempotency.ts';
 import { pickFromSnapshot } from './pick-from-snapshot.ts';
 import { listShelf } from './queries.ts';
@@ -169,20 +170,27 @@ async function lotBack(
   };
 }
 
-/** Removals that are taken back like a jar’s: where there is no button to press, `/shelf undo` is the way. */
-const REMOVALS = ['jar-removed', 'recipe-removed', 'recipe-unshared'] as const;
+/** Changes that are taken back like those of a jar: where there is no button to press, `/shelf undo` is the way. */
+const CHANGES = [
+  'jar-removed',
+  'recipe-removed',
+  'recipe-unshared',
+  'poured',
+  'batch-removed',
+  'batch-event',
+] as const;
 
 /**
- * What was changed last on the shelf, or of the member's recipes, and can still be taken back, by its cause. Throws a
+ * What was changed last on the shelf, or of the member's recipes and batches, and can still be taken back, by its cause. Throws a
  * Refusal `undo-nothing`.
  */
 export async function lastOnShelf(shelf: Shelf, now: Date): Promise<{ readonly cause: string }> {
-  const removed = await lastUndoable(shelf, REMOVALS, now);
+  const removed = await lastUndoable(shelf, CHANGES, now);
   const newest = [
     ...(await movements(shelf, now)),
     ...(await newLots(shelf, now)),
     ...(removed ? [removed] : []),
-  ].sort((a, b) => b.at.getTime() - a.at.getTime());
+  ].sort(newestFirst);
   const undoneKeys = newest.map(({ cause }) => shelfIdempotency(shelf.member, `${UNDO_CAUSE}${cause}`));
   const marks = newest.map(({ cause }) => undone(shelf.member, cause));
   const before = await shelf.store.get([...undoneKeys, ...marks]);
@@ -201,8 +209,13 @@ async function movements(shelf: Shelf, now: Date): Promise<readonly Made[]> {
     .filter(
       ({ action, at, cause }) => isMovement(action) && canUndo(at, now) && !cause.startsWith(UNDO_CAUSE),
     );
-  const pours = await shelf.store.get(fresh.map(({ cause }) => batch(shelf.member, baseOf(cause))));
-  return fresh.filter((_, at) => pours[at] === undefined);
+  const bases = fresh.map(({ cause }) => baseOf(cause));
+  // A batch that was removed took it all the same.
+  const pours = await shelf.store.get([
+    ...bases.map(base => batch(shelf.member, base)),
+    ...bases.map(base => undoableKey(shelf.member, base)),
+  ]);
+  return fresh.filter((_, at) => pours[at] === undefined && pours[fresh.length + at] === undefined);
 }
 
 async function newLots(shelf: Shelf, now: Date): Promise<readonly Made[]> {

@@ -13,7 +13,7 @@ import {
   undone,
 } from '../keys.ts';
 import { moment, type RecordOf, read, readable, recordKind, written } from '../record.ts';
-import { absent, add, drop, type Entry, pages, put, type Store, type Write } from '../store.ts';
+import { absent, add, drop, type Entry, everything, pages, put, type Store, type Write } from '../store.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -33,6 +33,9 @@ const UNDOABLE = [
   'report',
   'report-gone',
   'ballot',
+  'poured',
+  'batch-removed',
+  'batch-event',
 ] as const;
 export type UndoableWhat = (typeof UNDOABLE)[number];
 
@@ -100,6 +103,8 @@ export type Undone = {
   readonly name: string;
   /** True where it had been taken back before, and nothing was changed now. */
   readonly repeated: boolean;
+  /** Keys of what stands again. */
+  readonly back: readonly string[];
 };
 
 /**
@@ -115,7 +120,7 @@ export async function takeBack(
   const [kept, before] = await store.get([key, doneKey]);
   if (before !== undefined) {
     const { what, name } = read(undoneKind, doneKey, before);
-    return { what, name, repeated: true };
+    return { what, name, repeated: true, back: [] };
   }
   if (kept === undefined) return undefined;
   const change = read(undoableKind, key, kept);
@@ -131,9 +136,9 @@ export async function takeBack(
     ...change.over.map(one => put(one.key, one.value)),
     ...change.made.filter(one => !stands.has(one.key)).map(one => drop(one.key)),
   ]);
-  if (result.done) return { what, name, repeated: false };
+  if (result.done) return { what, name, repeated: false, back: change.back.map(one => one.key) };
   return result.clash === doneKey
-    ? { what, name, repeated: true }
+    ? { what, name, repeated: true, back: [] }
     : refuse('undo-changed-since', { name: change.name });
 }
 
@@ -156,7 +161,21 @@ export async function lastUndoable(
   return readable(undoableKind, await store.range(from, to, 500))
     .filter(({ fields }) => kinds.includes(fields.what) && canUndo(fields.at, now))
     .map(({ key, fields }) => ({ cause: textOfPart(key.split('/')[2] ?? ''), at: fields.at }))
-    .sort((a, b) => b.at.getTime() - a.at.getTime())[0];
+    .sort(newestFirst)[0];
+}
+
+const byNumber = new Intl.Collator('en', { numeric: true });
+
+/** Newest first; of changes at one moment, the one whose interaction came later, since their ids grow. */
+export const newestFirst = (
+  a: { readonly cause: string; readonly at: Date },
+  b: { readonly cause: string; readonly at: Date },
+): number => b.at.getTime() - a.at.getTime() || byNumber.compare(b.cause, a.cause);
+
+/** Drops all that changes of a member could bring back, as when they want some of it gone for good. */
+export async function forgetUndoables({ store, member }: Member): Promise<void> {
+  const keys = (await everything(store, under(undoables(member)))).map(({ key }) => key);
+  if (keys.length > 0) await store.commit(keys.map(drop));
 }
 
 /** What of a member's earlier changes can no longer be taken back: dropped with the next change that is noted. */

@@ -118,3 +118,10 @@ describe('/calibrate bars of several jars', () => {
     expect(room.faults).toEqual([]);
   });
 });
+
+test('a plain bar beside bars that name one jar is that jar’s base; beside several it says that it was left out', async () => {
+  const one = await run({ 'bar-1': 'Sky 1/4 tsp per cup #5a68b8', 'bar-2': 'plain #efe6cf' });
+  expect(one.text).toMatch(/“Sky” is [\d.]+ times as strong as usual/);
+  const two = await run({ 'bar-1': bars['bar-1'], 'bar-2': bars['bar-2'], 'bar-3': 'plain #efe6cf' });
+  expect(two.text).toContain('The plain bar was left out');
+});

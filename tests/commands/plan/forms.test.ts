@@ -29,7 +29,7 @@ describe('/plan as forms', () => {
     const form = await room.member.openForm('/plan');
     expect(form.fields.map(({ label }) => label)).toEqual([
       'Oils',
-      'Size',
+      'Size (needed with percents)',
       'Water',
       'Superfat, percent',
       'Portions and colours',

@@ -15,7 +15,8 @@ test('what is kept can be seen, taken along and erased, by its owner alone', asy
   const shown = await member.run('/privacy show');
   expect(shown.ephemeral).toBe(true);
   expect(shown.text).toMatch(/I keep \d+ notes of you/);
-  expect(shown.text).toContain('Your shelf');
+  expect(shown.text).toContain('Your shelf: 1.');
+  expect(shown.text).toContain('Your preferences: 1.');
   expect(shown.text).toContain('30 days');
 
   const exported = await member.run('/privacy export');

@@ -152,4 +152,16 @@ describe('what to buy', () => {
     expect(found.two!.off).toBeCloseTo(Math.min(...pairs), 1);
     expect(found.one[0]!.off).toBeCloseTo(Math.min(...offered.map(one => offOf([one]))), 1);
   });
+
+  test('what the shelf was found to make already is the least that is told of it, with any purchase too', () => {
+    const targets = [labOfHex('#5467b8')];
+    const bare = whatToBuy({ ...ask, targets });
+    const made = { hex: '#5568b6', deltaE: bare.now.reach[0]!.deltaE / 2 };
+    const found = whatToBuy({ ...ask, targets, made: [made] });
+    expect(found.now.reach).toEqual([made]);
+    for (const one of [...found.one, ...(found.two ? [found.two] : [])])
+      expect(one.mean).toBeLessThanOrEqual(made.deltaE);
+    const worse = { hex: '#000000', deltaE: 90 };
+    expect(whatToBuy({ ...ask, targets, made: [worse] }).now).toEqual(bare.now);
+  });
 });

@@ -52,6 +52,32 @@ export function dryingOf(weighings: readonly Weighing[]): Drying | undefined {
   };
 }
 
+/** What speaks against two weighings being of the same bars: how many there are, or that they gained. */
+export type OtherBars = {
+  readonly why: 'count' | 'gained';
+  readonly before: Weighing;
+  readonly now: Weighing;
+};
+
+/** Grams that a kitchen scale of whole grams may be off a bar, twice (common practice). */
+const SCALE_GRAMS = 2;
+
+/**
+ * Why a weighing cannot be of the bars that were weighed last before it: another number of them, or more weight than the scale
+ * errs by, for drying soap only loses. Undefined where it may be, and for the first weighing.
+ */
+export function otherBars(weighings: readonly Weighing[], now: Weighing): OtherBars | undefined {
+  const before = weighings
+    .filter(({ at }) => at <= now.at)
+    .toSorted((a, b) => a.at - b.at)
+    .at(-1);
+  if (!before) return undefined;
+  if (before.grams.length !== now.grams.length) return { why: 'count', before, now };
+  return total(now) > total(before) + SCALE_GRAMS * now.grams.length
+    ? { why: 'gained', before, now }
+    : undefined;
+}
+
 /** From the newest backwards, only those five days or more apart. */
 function spaced(weighings: readonly Weighing[]): readonly Weighing[] {
   const kept: Weighing[] = [];

@@ -1,4 +1,4 @@
-import { leadingAmount } from '../../batch/leading-amount.ts';
+import { leadingAmount, tailNamed } from '../../batch/leading-amount.ts';
 import { parseAmount } from '../../quantities/amount.ts';
 import { excerpt } from '../../quantities/excerpt.ts';
 import { plainText } from '../../quantities/number.ts';
@@ -58,7 +58,7 @@ export function parseMix(
   const parts = joined(pieces, measures);
   if (parts.length === 0) refuse('mix-empty', {});
   if (parts.length > MOST_PARTS) refuse('mix-too-many', { most: MOST_PARTS });
-  return parts.map(piece => readPart(piece, measures));
+  return parts.map(piece => readPart(piece, measures, isName));
 }
 
 /** `1 Tbsp + 1/4 tsp gold mica` is one colourant: an amount alone goes with what follows it. */
@@ -75,7 +75,11 @@ function joined(pieces: readonly string[], measures: Measures): readonly string[
 }
 
 /** One colourant of a mix, as in {@link parseMix}. Throws its Refusals. */
-export function readPart(piece: string, measures: Measures): WrittenPart {
+export function readPart(
+  piece: string,
+  measures: Measures,
+  isName: (text: string) => boolean = () => false,
+): WrittenPart {
   const last = doseLast(piece, measures);
   if (last) return last;
   const first = STRENGTH_FIRST.exec(piece);
@@ -83,7 +87,7 @@ export function readPart(piece: string, measures: Measures): WrittenPart {
   if (first && strength) return { name: named(first[2]!, piece), dose: strength };
   const head = leadingAmount(piece, measures);
   if (head) {
-    const name = head.rest.replace(/^(?:of|de)\s+/iu, '');
+    const name = tailNamed(piece, head.rest, isName) ?? head.rest.replace(/^(?:of|de)\s+/iu, '');
     return { name: named(name, piece), dose: { by: 'amount', amount: head.amount } };
   }
   const split = splitStrength(piece);

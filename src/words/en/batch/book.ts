@@ -64,6 +64,24 @@ export const batches = {
     v.back.length === 0
       ? `“${v.name}” is out of your book.`
       : `“${v.name}” is out of your book; back on your shelf: ${v.back.map(one => `${g(one.grams)} “${one.name}”`).join(', ')}.`,
+  renamed: (v: { wanted: string; name: string }) =>
+    `There is a “${v.wanted}” already, so this one is called “${v.name}”.`,
+  curedSince: (v: { at: number; zone: string }) => `cured since ${day(v.at, v.zone)}`,
+  otherBars: (v: {
+    name: string;
+    why: 'count' | 'gained';
+    before: readonly number[];
+    now: readonly number[];
+  }) => {
+    const told = (grams: readonly number[]) =>
+      `${count(grams.length, 'bar', 'bars')}, ${g(grams.reduce((sum, one) => sum + one, 0))}`;
+    return v.why === 'count'
+      ? `Are these the same bars of “${v.name}”? Before: ${told(v.before)}; now: ${told(v.now)}.`
+      : `Soap loses weight, it never gains: before ${told(v.before)}, now ${told(v.now)}. Are these the same bars of “${v.name}”?`;
+  },
+  sameBars:
+    'Nothing is kept yet. The loss is only told by the same bars, always all of them: weigh those again, or keep this as a new start.',
+  keepWeights: 'Keep it all the same',
   undoneBefore: 'That batch was taken out before; nothing was changed now.',
   next: 'Next (I write to you)',
   nextSilent: 'Next (reminders are off)',

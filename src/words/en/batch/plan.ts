@@ -107,7 +107,7 @@ export const plan = {
     save: 'Keep this recipe',
     oils: 'Oils',
     oilsHint: 'coconut 30%, olive 50%, palm 20%',
-    size: 'Size',
+    size: 'Size (needed with percents)',
     sizeHint: '1000 g oils, 1.2 l batter, mould 25x9x7 cm, 12 x 100 ml',
     water: 'Water',
     waterHint: '33% lye, 2:1 (water to lye) or 38% of oils. 33% lye unless you say',

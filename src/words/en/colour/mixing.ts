@@ -117,6 +117,8 @@ export const match = {
 };
 
 export const calibrating = {
+  plainLeftOut:
+    'The plain bar was left out: beside several jars I can’t tell whose base it is. Give it with item: and the bars of one jar.',
   headline: (v: { name: string; times: string; before: number; after: number }) =>
     `“${v.name}” is ${v.times}: give or take ${plain(v.after)} now, ${plain(v.before)} before`,
   notKept: (v: { name: string; off: number }) =>

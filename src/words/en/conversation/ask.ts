@@ -19,6 +19,10 @@ export const ask = {
     `“${v.text}” can be several: ${list(v.names)}. The dose is the same for all of them; pick yours for what lye does to it.`,
   change: 'Ask it another way',
   changeLabel: 'The command, or your question in other words',
+  severalJars: (v: { count: number }) => `${v.count} jars: shall I add them? One press for each.`,
+  addJar: (v: { name: string }) => `Add “${v.name}”`,
+  oilsWithoutShares: (v: { oils: readonly string[] }) =>
+    `How much of each oil: ${list(v.oils)}? Give percents or weights that I plan with, such as oils:“olive 50%, coconut 30%, palm 20%”. I never guess a share.`,
   doIt: 'Do it',
   confirm: (v: { line: string }) => `Shall I do this? ${v.line}`,
   ratherThat: (v: { job: string }) => `I meant: ${v.job}`,

@@ -1,5 +1,6 @@
 import type { ReasonId } from '../../../engine/refusal.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+import { terms } from './glossary.ts';
 
 /** What people come for; each leads to the command that does it. */
 const jobs = {
@@ -8,65 +9,6 @@ const jobs = {
   plan: { name: 'Plan a batch', says: 'lye, water, portions, heat', topic: 'plan' },
   trouble: { name: 'What went wrong?', says: 'in words or by photo', topic: 'diagnose' },
   keep: { name: 'My shelf', says: 'what you have, how it behaves', topic: 'shelf' },
-};
-
-/** Words of the trade, in a sentence or two. */
-const terms = {
-  batter: {
-    name: 'batter',
-    text: 'Raw soap while it still pours: oils and lye water blended. It burns skin.',
-  },
-  trace: {
-    name: 'trace',
-    text: 'The moment batter is thick enough that a drizzle stays on top. Light trace pours, thick trace spoons.',
-  },
-  superfat: {
-    name: 'superfat',
-    text: 'Percent of the oils that the lye leaves as oil. 5 is usual; below 0 the bar is caustic.',
-  },
-  gel: {
-    name: 'gel',
-    text: 'A hot, see-through phase of the loaf. Gelled soap looks deeper and clearer; half gelled shows a ring.',
-  },
-  glycerinRivers: {
-    name: 'glycerin rivers',
-    text: 'Clear wandering lines in soap that got hot with much water. Looks only.',
-  },
-  ash: {
-    name: 'soda ash',
-    text: 'White bloom on the surface where young soap meets air. Looks only; steam or a rinse takes it off.',
-  },
-  premix: {
-    name: 'premix',
-    text: 'A colour that comes wetted, bought or made: you measure the paste, not the powder.',
-  },
-  paste: { name: 'paste', text: 'Powder stirred smooth in a little liquid, before it meets the batter.' },
-  portion: {
-    name: 'portion of batter',
-    text: 'The part of the batter that you pull out for one colour: “2 cups”.',
-  },
-  lake: { name: 'lake', text: 'A dye fixed on alumina. Lye lets most of them go: they bleed and stain.' },
-  mica: { name: 'mica', text: 'Pearly flakes. What coats the mica decides whether the colour holds in lye.' },
-  oxide: {
-    name: 'oxide',
-    text: 'Iron and chromium oxides: strong, cheap, safe in lye, clumpy. Wet them well.',
-  },
-  dishTest: {
-    name: 'dish test',
-    text: 'A pinch of the powder in a dish of water. Swirls in: wet it in water. Sits on the bottom: oil or glycerin.',
-  },
-  testBar: {
-    name: 'test bar',
-    text: 'A small bar of a known dose, cured. It tells your own jar’s strength: /calibrate.',
-  },
-  colourUnits: {
-    name: 'colour units',
-    text: 'How far two colours are apart (CIEDE2000): 2 is just visible, 10 is another shade.',
-  },
-  zap: {
-    name: 'zap',
-    text: 'A sting of free lye. Never put soap on your tongue to find out: use pH paper or wait.',
-  },
 };
 
 /** Cautions, under the words they are looked for by. */

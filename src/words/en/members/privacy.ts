@@ -24,12 +24,14 @@ export const privacy = {
     recipes: 'Kept until you remove them.',
     batches: 'Kept with their photos until you remove them.',
     recent:
-      'Kept for two days, the newest 20; what an undo needs, for ten minutes and until the night at most.',
+      'Kept for two days, the newest 20 of each; what an undo needs, for ten minutes and until the night at most.',
     evidence: 'Kept until you take them back.',
     flaws:
       'Words for two days; what it turned out to be stays, for the group’s count; pictures you gave, until you take them back.',
     challenges: 'Entries stay with their results, photos for a year after.',
   },
+  notesBeside:
+    'Counted as you would: jars, recipes, batches. The other notes stand beside them: stock, lots, tests, history.',
   leaving: (v: { days: number }) =>
     `Leave a group, and after ${v.days} days what you kept there is erased; once you are in no group I know of and don’t talk with me in private, all of it.`,
   next: '/privacy export gives you all of it in one file, /privacy erase takes it away.',

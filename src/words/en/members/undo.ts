@@ -15,6 +15,9 @@ export const undo = {
     report: ({ name }: Named) => `Taken back: what you reported on ${name} is as it was before.`,
     'report-gone': ({ name }: Named) => `Taken back: your report on ${name} counts again.`,
     ballot: ({ name }: Named) => `Taken back: your ballot for “${name}” is as it was before.`,
+    poured: ({ name }: Named) => `Taken back: “${name}” is out of your book.`,
+    'batch-removed': ({ name }: Named) => `Taken back: “${name}” is in your book again.`,
+    'batch-event': ({ name }: Named) => `Taken back: what you noted for “${name}” is gone.`,
   },
   several: (v: { readonly lefts: readonly string[] }) => `Taken back: now ${list.format(v.lefts)}.`,
   lot: (v: Named & { readonly left?: string | undefined }) =>

@@ -63,6 +63,24 @@ export const batches = {
     v.back.length === 0
       ? `«${v.name}» está fuera de tu libro.`
       : `«${v.name}» está fuera de tu libro; de vuelta en tu estantería: ${v.back.map(one => `${g(one.grams)} de «${one.name}»`).join(', ')}.`,
+  renamed: (v: { wanted: string; name: string }) =>
+    `Ya hay un «${v.wanted}», así que este se llama «${v.name}».`,
+  curedSince: (v: { at: number; zone: string }) => `curado desde el ${day(v.at, v.zone)}`,
+  otherBars: (v: {
+    name: string;
+    why: 'count' | 'gained';
+    before: readonly number[];
+    now: readonly number[];
+  }) => {
+    const told = (grams: readonly number[]) =>
+      `${count(grams.length, 'barra', 'barras')}, ${g(grams.reduce((sum, one) => sum + one, 0))}`;
+    return v.why === 'count'
+      ? `¿Son las mismas barras de «${v.name}»? Antes: ${told(v.before)}; ahora: ${told(v.now)}.`
+      : `El jabón pierde peso, nunca gana: antes ${told(v.before)}, ahora ${told(v.now)}. ¿Son las mismas barras de «${v.name}»?`;
+  },
+  sameBars:
+    'Aún no se ha guardado nada. La pérdida solo se sabe con las mismas barras, siempre todas: pésalas otra vez, o guarda esto como un nuevo comienzo.',
+  keepWeights: 'Guardarlo igual',
   undoneBefore: 'Ese lote ya se había sacado; ahora no cambió nada.',
   next: 'Lo que sigue (te escribo)',
   nextSilent: 'Lo que sigue (sin avisos)',

@@ -90,7 +90,7 @@ export const plan: typeof en.plan = {
     save: 'Guardar esta receta',
     oils: 'Aceites',
     oilsHint: 'coco 30%, oliva 50%, palma 20%',
-    size: 'Tamaño',
+    size: 'Tamaño (si hay porcentajes)',
     sizeHint: '1000 g de aceites, 1,2 l de masa, molde 25x9x7 cm, 12 x 100 ml',
     water: 'Agua',
     waterHint: '33% sosa, 2:1 (agua a álcali) o 38% de aceites. Si no dices nada, 33% sosa',

@@ -99,6 +99,8 @@ export const match: typeof en.match = {
 };
 
 export const calibrating: typeof en.calibrating = {
+  plainLeftOut:
+    'La barra sin color quedó fuera: con varios botes no sé de cuál es la base. Dala con item: y las barras de un solo bote.',
   headline: ({ name, times, before, after }) =>
     `«${name}» es ${times}: más o menos ${plain(after)} ahora, ${plain(before)} antes`,
   notKept: ({ name, off }) =>

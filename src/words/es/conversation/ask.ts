@@ -15,6 +15,10 @@ export const ask: typeof en.ask = {
     `«${text}» puede ser varios: ${list(names)}. La dosis es la misma para todos; elige el tuyo para saber qué le hace la sosa.`,
   change: 'Preguntarlo de otro modo',
   changeLabel: 'El comando, o tu pregunta con otras palabras',
+  severalJars: ({ count }) => `${count} botes: ¿los añado? Uno por pulsación.`,
+  addJar: ({ name }) => `Añadir «${name}»`,
+  oilsWithoutShares: ({ oils }) =>
+    `¿Cuánto de cada aceite: ${list(oils)}? Da los porcentajes o pesos con que planear, como oils:«oliva 50%, coco 30%, palma 20%». Nunca adivino una parte.`,
   doIt: 'Hazlo',
   confirm: ({ line }) => `¿Hago esto? ${line}`,
   ratherThat: ({ job }) => `Quería decir: ${job}`,

@@ -1,5 +1,6 @@
 import type { help as en, HelpReason } from '../../en/conversation/help.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+import { terms } from './glossary.ts';
 
 const jobs: (typeof en)['jobs'] = {
   dose: { name: '¿Cuánto color?', says: 'cucharas, y cómo humedecerlo', topic: 'dose' },
@@ -7,61 +8,6 @@ const jobs: (typeof en)['jobs'] = {
   plan: { name: 'Planear un lote', says: 'sosa, agua, partes, calor', topic: 'plan' },
   trouble: { name: '¿Qué salió mal?', says: 'con palabras o foto', topic: 'diagnose' },
   keep: { name: 'Mi estantería', says: 'lo que tienes, cómo se porta', topic: 'shelf' },
-};
-
-const terms: (typeof en)['terms'] = {
-  batter: {
-    name: 'masa',
-    text: 'El jabón crudo mientras se vierte: aceites y sosa disuelta, batidos. Quema la piel.',
-  },
-  trace: {
-    name: 'traza',
-    text: 'El momento en que un hilo de masa se queda encima. Traza ligera se vierte, espesa se cucharea.',
-  },
-  superfat: {
-    name: 'sobreengrasado',
-    text: 'Por ciento de aceites que la sosa deja como aceite. 5 es lo normal; bajo 0 la pastilla es cáustica.',
-  },
-  gel: {
-    name: 'gel',
-    text: 'Fase caliente y traslúcida de la barra. Con gel se ve más hondo y claro; a medias, con anillo.',
-  },
-  glycerinRivers: {
-    name: 'ríos de glicerina',
-    text: 'Líneas claras en un jabón que se calentó con mucha agua. Solo es aspecto.',
-  },
-  ash: {
-    name: 'ceniza de sosa',
-    text: 'Velo blanco donde el jabón joven toca el aire. Solo es aspecto; se va con vapor o agua.',
-  },
-  premix: {
-    name: 'premezcla',
-    text: 'Un color ya humedecido, comprado o hecho: se mide la pasta, no el polvo.',
-  },
-  paste: { name: 'pasta', text: 'Polvo removido en poco líquido hasta que queda liso, antes de la masa.' },
-  portion: { name: 'parte de masa', text: 'La masa que apartas para un color: «2 tazas».' },
-  lake: { name: 'laca', text: 'Un tinte fijado en alúmina. La sosa suelta casi todos: migran y manchan.' },
-  mica: { name: 'mica', text: 'Escamas nacaradas. Lo que las cubre decide si el color aguanta la sosa.' },
-  oxide: {
-    name: 'óxido',
-    text: 'Óxidos de hierro y cromo: fuertes, baratos, firmes en sosa, con grumos. Humedécelos bien.',
-  },
-  dishTest: {
-    name: 'prueba del plato',
-    text: 'Una pizca de polvo en un plato de agua. Se reparte: agua. Se queda en el fondo: aceite o glicerina.',
-  },
-  testBar: {
-    name: 'barra de prueba',
-    text: 'Una barra pequeña de dosis conocida, curada. Dice la fuerza de tu bote: /calibrate.',
-  },
-  colourUnits: {
-    name: 'unidades de color',
-    text: 'Cuánto difieren dos colores (CIEDE2000): 2 apenas se ve, 10 es otro tono.',
-  },
-  zap: {
-    name: 'calambre',
-    text: 'Un pinchazo de sosa libre. Nunca pongas jabón en la lengua: usa papel de pH o espera.',
-  },
 };
 
 const cautions: (typeof en)['cautions'] = {

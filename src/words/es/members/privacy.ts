@@ -24,12 +24,14 @@ export const privacy: typeof en = {
     recipes: 'Hasta que las quites.',
     batches: 'Con sus fotos, hasta que los quites.',
     recent:
-      'Dos días, los 20 más nuevos; lo que pide un «Deshacer», diez minutos y hasta la noche como mucho.',
+      'Dos días, los 20 más nuevos de cada clase; lo que pide un «Deshacer», diez minutos y hasta la noche como mucho.',
     evidence: 'Hasta que los retires.',
     flaws:
       'Las palabras, dos días; lo que resultó ser queda para la cuenta del grupo; las fotos que diste, hasta que las retires.',
     challenges: 'Las entradas quedan con sus resultados, las fotos un año más.',
   },
+  notesBeside:
+    'Contado como lo contarías: botes, recetas, lotes. Los demás apuntes van con ellos: existencias, lotes, pruebas, historial.',
   leaving: v =>
     `Si dejas un grupo, a los ${v.days} días se borra lo que guardabas en él; cuando no estés en ninguno que yo conozca ni hables conmigo en privado, se borra todo.`,
   next: '/privacy export te lo da todo en un archivo, /privacy erase lo borra.',

@@ -11,6 +11,9 @@ export const undo: typeof en.undo = {
     report: ({ name }) => `Deshecho: lo que contaste de ${name} queda como antes.`,
     'report-gone': ({ name }) => `Deshecho: tu informe sobre ${name} vuelve a contar.`,
     ballot: ({ name }) => `Deshecho: tu voto en «${name}» queda como antes.`,
+    poured: ({ name }) => `Deshecho: «${name}» ya no está en tu libro.`,
+    'batch-removed': ({ name }) => `Deshecho: «${name}» vuelve a estar en tu libro.`,
+    'batch-event': ({ name }) => `Deshecho: lo que anotaste de «${name}» ya no está.`,
   },
   several: ({ lefts }) => `Deshecho: ahora ${list.format(lefts)}.`,
   lot: ({ name, left }) =>

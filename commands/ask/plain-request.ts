@@ -1,0 +1,63 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Given } from '../../src/conversation/question.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { type PlainRequest, plainRequest } from '../../src/engine/questions/plain-requests.ts';
+import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { listOwn } from '../../src/records/recipes/index.ts';
+import { askFollowUps } from './follow-ups.ts';
+
+type Asked = { readonly command: string; readonly given: Given };
+
+/** The answer to words that can mean one command only; undefined where they are read in the usual way. */
+export async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
+  const request = plainRequest(question);
+  if (!request) return undefined;
+  const asked = await commandOf(request, context);
+  const line = lineOf(asked.command, asked.given);
+  const data = { understood: { job: request.kind, command: asked.command, given: asked.given } };
+  if (request.kind === 'undo') {
+    // It writes: what was understood is shown first, and done on a press.
+    await keepAskedLine(
+      context.shelf,
+      context.idempotencyKey,
+      { command: 'ask', given: {}, candidates: [line] },
+      context.change.at,
+    );
+    const follow = askFollowUps.run.with({ line: context.idempotencyKey, at: 0 });
+    return {
+      kind: 'reply',
+      headline: context.say.ask.confirm({ line }),
+      data,
+      blocks: [],
+      cautions: [],
+      choices: [{ kind: 'button', label: context.say.ask.doIt, weight: 'main', follow }],
+    };
+  }
+  const answer = await context.run(asked.command, asked.given);
+  if (answer.kind !== 'reply') return undefined;
+  return {
+    ...answer,
+    data: { ...answer.data, ...data },
+    blocks: [{ kind: 'text', text: context.say.ask.understood({ line }) }, ...answer.blocks],
+  };
+}
+
+async function commandOf(request: PlainRequest, context: Context): Promise<Asked> {
+  switch (request.kind) {
+    case 'term':
+      return { command: 'help', given: { topic: context.say.help.terms[request.term].name } };
+    case 'today':
+      return { command: 'palette today', given: {} };
+    case 'undo':
+      return { command: 'shelf undo', given: {} };
+    case 'dates':
+      return { command: 'batch dates', given: {} };
+    case 'rescale': {
+      const own = await listOwn(context.recipes);
+      const newest = own.toSorted((a, b) => b.at.getTime() - a.at.getTime())[0];
+      if (!newest) return { command: 'recipe list', given: {} };
+      return { command: 'recipe rescale', given: { recipe: newest.name, size: String(request.times) } };
+    }
+  }
+}

@@ -1,0 +1,52 @@
+import { unaccented } from '../text/unaccented.ts';
+import { type TradeTerm, termAsked } from './trade-terms.ts';
+
+/** What is asked for in words that can mean one thing only; nothing in them has to be learnt. */
+export type PlainRequest =
+  | { readonly kind: 'term'; readonly term: TradeTerm }
+  /** What the shelf makes today. */
+  | { readonly kind: 'today' }
+  | { readonly kind: 'undo' }
+  /** What the batches ask for next. */
+  | { readonly kind: 'dates' }
+  /** The newest kept recipe so many times as big. */
+  | { readonly kind: 'rescale'; readonly times: number };
+
+const COURTESY =
+  /^(?:please|pls|so|ok|okay|hi|hey|hello|hola|oye|pues|bueno|por favor) | (?:please|pls|por favor|thanks|gracias)$/gu;
+
+const TODAY =
+  /^(?:(?:what|which) (?:\p{L}+ )?(?:can|could|shall|should|might) (?:i|we) (?:make|pour|soap|do|create) (?:today|tonight|this (?:morning|afternoon|evening|weekend))|what to (?:make|pour|soap) today|(?:que|cual) (?:\p{L}+ )?(?:puedo|podemos|podria|podriamos) (?:hacer|verter|preparar|crear) (?:hoy|esta (?:noche|tarde)|este finde)|que (?:hago|hacemos|vierto|preparo) hoy)(?: (?:with|from|con|de) (?:my|what is on my|the|mi|lo que hay en mi) (?:shelf|jars|colou?rs|estanteria|botes|colores))?$/u;
+
+const UNDO =
+  /^(?:undo(?: (?:it|that|this|last|the last|my last|last one|the last one|my last change|the last change|what i just did))?|take (?:it|that) back|revert(?: (?:it|that))?|des(?:haz(?:lo)?|hacer(?:lo)?)(?: (?:eso|esto|lo ultimo|el ultimo cambio|lo que acabo de hacer))?)$/u;
+
+const DATES =
+  /^(?:(?:what|when) (?:is|are|s) (?:my|the) (?:next )?(?:batch|soap|bar|curing|cure)(?:s|es)? (?:dates?|due|ready|cured|done)|when is my next (?:batch )?(?:date|step)(?: due)?|(?:show (?:me )?)?my (?:next )?batch dates?|what (?:do|does) my (?:next )?batch(?:es)? (?:need|ask for|want)(?: next)?|what is (?:next|due)(?: (?:for|with) my (?:batch|batches|soap|bars))|cuando (?:estan?|estaran?) (?:listos?|curados?|listas?|curadas?) (?:mi|mis) (?:lotes?|jabon(?:es)?|pastillas?|barras?)|(?:cuales son )?(?:las |mis )?(?:proximas )?fechas de mis? lotes?|cual es (?:la |mi )?proxima fecha(?: de mis? lotes?)?|que (?:le toca a mi lote|les toca a mis lotes)|que piden? mis? lotes?)$/u;
+
+const RESCALE: readonly (readonly [RegExp, number])[] = [
+  [/^(?:double|dobla|doblar|duplica|duplicar)\b/u, 2],
+  [/^(?:triple|triplica|triplicar)\b/u, 3],
+  [/^(?:halve|half of|make half of|la mitad de|haz la mitad de)\b/u, 0.5],
+];
+const LAST_RECIPE =
+  /^\p{L}+(?: \p{L}+){0,3}? (?:my|the|mi|la) (?:last|latest|newest|ultima) (?:saved |kept )?(?:recipe|receta)(?: guardada)?$|^\p{L}+(?: \p{L}+){0,3}? mi ultima receta$/u;
+
+/**
+ * The one thing that a question of few words asks for: a word's meaning, what can be made today, to undo, what is due, the
+ * last recipe bigger or smaller. Undefined where it is read in the usual way. English and Spanish.
+ */
+export function plainRequest(question: string): PlainRequest | undefined {
+  if (question.length > 100) return undefined;
+  const term = termAsked(question);
+  if (term) return { kind: 'term', term };
+  const text = unaccented(question)
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()
+    .replace(COURTESY, '');
+  if (TODAY.test(text)) return { kind: 'today' };
+  if (UNDO.test(text)) return { kind: 'undo' };
+  if (DATES.test(text)) return { kind: 'dates' };
+  const times = LAST_RECIPE.test(text) ? RESCALE.find(([said]) => said.test(text))?.[1] : undefined;
+  return times === undefined ? undefined : { kind: 'rescale', times };
+}
