@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { BAR_WORDS } from '../../src/engine/questions/soap-words.ts';
-import { foldedColour, isColourWord } from '../../src/engine/text/colours/colour-lists.ts';
+import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { topicReply } from './matter.ts';
 
