@@ -135,7 +135,13 @@ const isPassedBy = (words: string): boolean =>
 /** How it was always made, who it is for, why: "como hacía mi abuelo", "for my sister". */
 const REASON = /^(.*?\p{L}) (?=(?:como|like|as|para|for|since|because|porque|ya que|pues) )([^\d]*)$/u;
 
+/** Where the oils stand or lie: "on my scale", "en la olla ya". */
+const PLACE =
+  /^(.*\p{L}) ((?:on|in|at|en|sobre) (?:the|my|our|an?|la|el|mi|una?) (?:(?:kitchen|digital|big|little|double) )?(?:scales?|pots?|pans?|bowls?|boiler|bench|counter|worktop|table|cupboard|pantry|kitchen|shelf|fridge|balanza|bascula|olla|cazo|cazuela|bol|mesa|encimera|cocina|alacena|despensa|estante|nevera|refri)(?: (?:now|here|already|right now|ready|melting|ya|ahora|listos?|listas?))?)$/u;
+
 function withoutTail(clause: string): readonly [whole: string, tail: string] {
+  const [, oils, place] = PLACE.exec(clause) ?? [];
+  if (oils !== undefined && place !== undefined && namesOil(oils)) return [oils, place];
   const [, whole, tail] = REASON.exec(clause) ?? [];
   const isTail = whole !== undefined && tail !== undefined && namesOil(whole) && /\d/u.test(whole);
   return isTail && isPassedBy(tail) && !JOINED.test(tail) ? [whole, trimmed(tail)] : [clause, ''];

@@ -53,9 +53,11 @@ export function plainWords(question: string, { clauses = false } = {}): string {
         (_, pounds: string, ounces: string) =>
           `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
       )
+      .replace(/\b(?:h20|watr|wter|watter|watre)\b/gu, 'water')
       .replace(/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water')
       .replace(/\b(lye|naoh|koh|sosa|soda) ?\+ ?(?=water\b|agua\b)/gu, '$1 and ')
       .replace(/\bh2o\b/gu, 'water')
+      .replace(/\b(lye|naoh|koh|water) fr\b/gu, '$1 for')
       .replace(/\bhow much soda\b(?! ?(?:ash|water|bread|crystals|bicarb))/gu, 'how much caustic soda')
       // A dash before a weight parts it from what stands before.
       .replace(new RegExp(`(?<!\\b${UNIT}) [-–—]+ (?=${MASS})`, 'gu'), ', ')
