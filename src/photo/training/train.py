@@ -82,7 +82,6 @@ class Learner:
         self.own, self.kept = [own[k] for k in floats], [mean[k] for k in floats]
         self.generator = torch.Generator(device=device)
         self.generator.manual_seed(1000 * a.seed + rank)
-        self.loss_of = loss_of
         self.counting = torch.tensor(WEIGHTS, device=device)
         self.log = None
 
@@ -92,32 +91,6 @@ class Learner:
             for value in self.model.state_dict().values():
                 together.broadcast(value, 0)
         self.mean.load_state_dict(self.model.state_dict())
-
-    def faster(self, stores, report):
-        """Lets torch join the network's operations, where that works and gains: every learner decides alike."""
-        def seconds(way, before):
-            self.loss_of = way
-            for _ in range(before):
-                self.step(stores, 1e-4, 0.0)
-            torch.cuda.synchronize()
-            start = time.time()
-            for _ in range(8):
-                self.step(stores, 1e-4, 0.0)
-            torch.cuda.synchronize()
-            return time.time() - start
-
-        plain = seconds(loss_of, 8)
-        try:
-            joined = seconds(torch.compile(loss_of, dynamic=False), 8)
-        except Exception as error:
-            report("not joined:", repr(error)[:500])
-            joined = math.inf
-        both = torch.tensor([plain, min(joined, 1e6)], device=self.counting.device)
-        if self.learners > 1:
-            together.all_reduce(both)
-        if both[0] < both[1]:
-            self.loss_of = loss_of
-        report("eight steps: plain", round(plain, 2), "s, joined", round(joined, 2), "s")
 
     def view(self, stores, side):
         # As many pixels to a step whatever the side.
@@ -136,6 +109,8 @@ class Learner:
         """Gradients and progress, averaged over the learners, so that all take the same step."""
         grads = [p.grad for p in self.parameters]
         flat = torch.cat([g.flatten() for g in grads] + [torch.tensor([progress], device=grads[0].device)])
+        # A picture that cannot be learned from costs a step, not the reader.
+        flat = torch.nan_to_num(flat, 0, 0, 0)
         together.all_reduce(flat)
         flat /= self.learners
         pieces = flat[:-1].split([g.numel() for g in grads])
@@ -147,10 +122,11 @@ class Learner:
         with torch.no_grad():
             sides = LATE if self.progress > LATER else EARLY
             view = self.view(stores, (*sides, WHOLE)[self.steps % 4])
+            view = (torch.nan_to_num(view[0], 0.5), *view[1:])
         for group in self.optimizer.param_groups:
             group["lr"] = rate_at(self.progress, highest)
         self.optimizer.zero_grad(set_to_none=True)
-        loss, log = self.loss_of(self.model, view, self.counting)
+        loss, log = loss_of(self.model, view, self.counting)
         loss.backward()
         if self.learners > 1:
             self.average(progress)
@@ -163,6 +139,7 @@ class Learner:
         elif self.steps % 8 == 0:
             self.progress = float(self.latest)
         self.seen += len(view[0]) * self.learners
+        log = torch.nan_to_num(log, 9, 9, 9)
         self.log = log if self.log is None else 0.98 * self.log + 0.02 * log
         if self.steps % 4 == 0:
             keep = min(0.998, 1 - 1 / (1 + self.steps / 8)) ** 4
@@ -214,9 +191,6 @@ def learn(rank, a, begin):
     report = lambda *words: print(f"{time.time() - begin:.0f}s", *words, flush=True) if rank == 0 else None
     start = told = watching = time.time()
     end = max(begin + 60 * a.minutes, start + 20)
-    if a.compile:
-        learner.faster(stores, report)
-        start = told = watching = time.time()
     report("begins", {name: store.filled for name, store in stores.items()})
     while learner.progress < 1:
         learner.model.train()
@@ -259,7 +233,6 @@ def main():
     ask.add_argument("--wait", type=float, default=90, help="seconds to wait for them")
     ask.add_argument("--ahead", type=float, default=1.6, help="how many times more a fast renderer may draw than a slow one")
     ask.add_argument("--rate", type=float, default=1.5e-3)
-    ask.add_argument("--compile", action="store_true", help="let torch join the network's operations, where that is faster")
     ask.add_argument("--watch", help="a folder with labelled sets that are never learned from: see watch.py")
     ask.add_argument("--every", type=float, default=180, help="seconds between saving and watching")
     ask.add_argument("--tell", type=float, default=15, help="seconds between two lines of the report")

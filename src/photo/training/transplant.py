@@ -29,6 +29,8 @@ def given(seen, targets, which, wanted, unsure, kind, generator):
     n, count = len(seen), len(seen) // ONE_IN
     if count == 0:
         return seen, targets, which, wanted, unsure
+    # Powers are taken: what rounding left below nought would have none.
+    seen = seen.clamp(0, 1)
     chance = lambda: torch.rand(n, device=seen.device, generator=generator)
     movable = torch.zeros(wanted.shape[1], device=seen.device)
     movable[list(MOVABLE)] = 1

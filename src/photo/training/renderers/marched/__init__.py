@@ -4,7 +4,10 @@ from PIL import Image
 
 from single import as_file, packed
 
-from .scenes import NAMES, TRICKS, build, check, finish, nothing, quality, raw
+from .lens import check, finish, quality, raw
+from .other_things import nothing
+from .parts import NAMES, TRICKS
+from .scenes import build
 
 # What may be in one picture together: two at most, as the program keeps two masks.
 PAIRS = [("coloured-specks", "drag-lines"), ("coloured-specks", "crack"), ("coloured-specks", "pinholes"), ("smears", "drag-lines"),

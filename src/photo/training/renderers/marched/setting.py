@@ -1,4 +1,4 @@
-"""Colours, light, the soap's design and its objects, as the C program takes them. Drawn by another hand; see README.md."""
+"""Colours, light, the soap's design and its objects, as the C program takes them. Drawn by another hand; see ../../README.md."""
 from compiled import built
 import ctypes as C, numpy as np, math, json, sys, os, time, io
 from PIL import Image
