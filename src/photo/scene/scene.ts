@@ -19,8 +19,13 @@ export type Scene = {
 
 /** The longer side, in pixels, at which bars and paper are outlined. */
 const SEEK_AT = 256;
-/** A white patch of which more than this is soap is part of the bar. */
+/** A white patch of which more than this is soap is part of the bar, unless it lies by itself. */
 const OF_THE_BAR = 0.3;
+/**
+ * A patch by itself has hardly any soap round it, this many pixels off, other soap elsewhere of at least this part of its
+ * area, and is this much lighter than that (L*). Chosen on two pictures of paper beside a bar that the network takes for soap.
+ */
+const ALONE = { from: 3, to: 6, soap: 0.35, other: 0.4, lighter: 4 } as const;
 /** Beside the bar: its edge, and the light that it throws on the paper next to it, do not count as white. */
 const BESIDE = 2.5;
 const LEAST_PAPER = 0.012;
@@ -33,11 +38,13 @@ export function sceneOf(photo: Pixels, seen: Seen | undefined): Scene {
   const factor = Math.max(1, Math.round(Math.max(photo.width, photo.height) / SEEK_AT));
   const small = shrink(photo, factor);
   const { width, height } = small;
-  const soap = seen
+  const outlined = seen
     ? laidOver(seen.bar, seen.square, { width, height, factor })
     : maskWhere(width, height, () => false);
   const lab = labOf(small);
-  const white = paperBeside(soap, whitePatches(small, lab));
+  const patches = whitePatches(small, lab);
+  const soap = withoutPaper(outlined, patches, lab.l);
+  const white = paperBeside(soap, patches);
   const bars = isBareField(soap, lab.l) ? [] : thingsIn(soap);
   return { small, factor, bars, white: white && shrunk(white, 1.5) };
 }
@@ -48,6 +55,40 @@ function isBareField(soap: Mask, { data }: Plane): boolean {
   const mean = data.reduce((sum, value) => sum + value, 0) / data.length;
   const spread = Math.sqrt(data.reduce((sum, value) => sum + (value - mean) ** 2, 0) / data.length);
   return spread < EVEN;
+}
+
+/** The soap without white patches that lie by themselves beside a darker bar: paper passes for soap to the network. */
+function withoutPaper(soap: Mask, patches: readonly Mask[], lightness: Plane): Mask {
+  const alone = patches
+    .filter(patch => overlap(patch, soap) >= OF_THE_BAR * areaOf(patch) && liesAlone(patch, soap, lightness))
+    .map(patch => grown(patch, ALONE.to));
+  return alone.length === 0
+    ? soap
+    : maskWhere(soap.width, soap.height, i => soap.data[i] === 1 && alone.every(({ data }) => data[i] === 0));
+}
+
+function liesAlone(patch: Mask, soap: Mask, { data: lightness }: Plane): boolean {
+  const [near, round] = [grown(patch, ALONE.from), grown(patch, ALONE.to)];
+  const count = { ring: 0, soapInRing: 0, other: 0 };
+  const sum = { patch: 0, other: 0 };
+  for (let i = 0; i < soap.data.length; i++) {
+    const isSoap = soap.data[i] === 1;
+    if (patch.data[i]) sum.patch += lightness[i]!;
+    else if (near.data[i]) continue;
+    else if (round.data[i]) {
+      count.ring++;
+      if (isSoap) count.soapInRing++;
+    } else if (isSoap) {
+      count.other++;
+      sum.other += lightness[i]!;
+    }
+  }
+  const area = areaOf(patch);
+  return (
+    count.soapInRing < ALONE.soap * count.ring &&
+    count.other > ALONE.other * area &&
+    sum.patch / area > sum.other / Math.max(1, count.other) + ALONE.lighter
+  );
 }
 
 function paperBeside(soap: Mask, patches: readonly Mask[]): Mask | undefined {
