@@ -22,10 +22,10 @@ const SEEK_AT = 256;
 /** A white patch of which more than this is soap is part of the bar, unless it lies by itself. */
 const OF_THE_BAR = 0.3;
 /**
- * A patch by itself has hardly any soap round it, this many pixels off, other soap elsewhere of at least this part of its
+ * A patch by itself has hardly any soap round it, this many pixels off (nearer is its own edge), other soap elsewhere of at least this part of its
  * area, and is this much lighter than that (L*). Chosen on two pictures of paper beside a bar that the network takes for soap.
  */
-const ALONE = { from: 3, to: 6, soap: 0.35, other: 0.4, lighter: 4 } as const;
+const ALONE = { from: 6, to: 9, soap: 0.35, other: 0.4, lighter: 4 } as const;
 /** Beside the bar: its edge, and the light that it throws on the paper next to it, do not count as white. */
 const BESIDE = 2.5;
 const LEAST_PAPER = 0.012;
@@ -61,7 +61,7 @@ function isBareField(soap: Mask, { data }: Plane): boolean {
 function withoutPaper(soap: Mask, patches: readonly Mask[], lightness: Plane): Mask {
   const alone = patches
     .filter(patch => overlap(patch, soap) >= OF_THE_BAR * areaOf(patch) && liesAlone(patch, soap, lightness))
-    .map(patch => grown(patch, ALONE.to));
+    .map(patch => grown(patch, ALONE.from));
   return alone.length === 0
     ? soap
     : maskWhere(soap.width, soap.height, i => soap.data[i] === 1 && alone.every(({ data }) => data[i] === 0));
