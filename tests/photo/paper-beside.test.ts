@@ -69,6 +69,15 @@ describe('a white sheet that passes for soap', () => {
     expect(white).toBeUndefined();
   });
 
+  test('is half of the bar where the other half lies along one side of it', () => {
+    const { bars, white } = scene([
+      [{ x: 30, y: 60, width: 90, height: 120 }, WHITE],
+      [{ x: 120, y: 60, width: 90, height: 120 }, VIOLET],
+    ]);
+    expect(bars).toHaveLength(1);
+    expect(white).toBeUndefined();
+  });
+
   test('is part of the bar where soap lies all along it', () => {
     const { bars, white } = scene([
       [{ x: 30, y: 90, width: 200, height: 40 }, WHITE],

@@ -94,17 +94,18 @@ function squareRound(bar: Plane, { x, y, half }: Square): Square | undefined {
   };
 }
 
-/** A map laid over a picture of `width` x `height` pixels that is `factor` times smaller than the one looked at. */
+/** Where a map, laid over a picture of `width` x `height` pixels that is `factor` times smaller than the one looked at, exceeds `from`. */
 export function laidOver(
   map: Plane,
   { x, y, half }: Square,
   { width, height, factor }: { readonly width: number; readonly height: number; readonly factor: number },
+  from = 0.5,
 ): Mask {
   const unit = map.width / (2 * half);
   return maskWhere(width, height, i => {
     const u = (((i % width) + 0.5) * factor - x + half) * unit - 0.5;
     const v = ((Math.floor(i / width) + 0.5) * factor - y + half) * unit - 0.5;
     if (u < -0.5 || v < -0.5 || u > map.width - 0.5 || v > map.height - 0.5) return false;
-    return sample(map, u, v) > 0.5;
+    return sample(map, u, v) > from;
   });
 }

@@ -22,10 +22,11 @@ const SEEK_AT = 256;
 /** A white patch of which more than this is soap is part of the bar, unless it lies by itself. */
 const OF_THE_BAR = 0.3;
 /**
- * A patch by itself has hardly any soap round it, this many pixels off (nearer is its own edge), other soap elsewhere of at least this part of its
- * area, and is this much lighter than that (L*). Chosen on two pictures of paper beside a bar that the network takes for soap.
+ * A patch by itself is about half or more taken for soap, has hardly any that is sure to be soap round it (so many pixels
+ * off: nearer is its own edge), other soap elsewhere of at least this part of its area, and is this much lighter (L*).
+ * Chosen on three pictures of paper beside a bar that the network takes for soap.
  */
-const ALONE = { from: 6, to: 9, soap: 0.35, other: 0.4, lighter: 4 } as const;
+const ALONE = { soap: 0.45, from: 6, to: 9, round: 0.12, sure: 0.8, other: 0.4, lighter: 4 } as const;
 /** Beside the bar: its edge, and the light that it throws on the paper next to it, do not count as white. */
 const BESIDE = 2.5;
 const LEAST_PAPER = 0.012;
@@ -38,12 +39,13 @@ export function sceneOf(photo: Pixels, seen: Seen | undefined): Scene {
   const factor = Math.max(1, Math.round(Math.max(photo.width, photo.height) / SEEK_AT));
   const small = shrink(photo, factor);
   const { width, height } = small;
-  const outlined = seen
-    ? laidOver(seen.bar, seen.square, { width, height, factor })
-    : maskWhere(width, height, () => false);
+  const laid = (from?: number) =>
+    seen
+      ? laidOver(seen.bar, seen.square, { width, height, factor }, from)
+      : maskWhere(width, height, () => false);
   const lab = labOf(small);
   const patches = whitePatches(small, lab);
-  const soap = withoutPaper(outlined, patches, lab.l);
+  const soap = withoutPaper({ soap: laid(), sure: laid(ALONE.sure), patches, lightness: lab.l });
   const white = paperBeside(soap, patches);
   const bars = isBareField(soap, lab.l) ? [] : thingsIn(soap);
   return { small, factor, bars, white: white && shrunk(white, 1.5) };
@@ -57,35 +59,37 @@ function isBareField(soap: Mask, { data }: Plane): boolean {
   return spread < EVEN;
 }
 
+type Outlined = { readonly soap: Mask; readonly sure: Mask; readonly lightness: Plane };
+
 /** The soap without white patches that lie by themselves beside a darker bar: paper passes for soap to the network. */
-function withoutPaper(soap: Mask, patches: readonly Mask[], lightness: Plane): Mask {
+function withoutPaper({ patches, ...outlined }: Outlined & { readonly patches: readonly Mask[] }): Mask {
+  const { soap } = outlined;
   const alone = patches
-    .filter(patch => overlap(patch, soap) >= OF_THE_BAR * areaOf(patch) && liesAlone(patch, soap, lightness))
+    .filter(patch => overlap(patch, soap) >= ALONE.soap * areaOf(patch) && liesAlone(patch, outlined))
     .map(patch => grown(patch, ALONE.from));
   return alone.length === 0
     ? soap
     : maskWhere(soap.width, soap.height, i => soap.data[i] === 1 && alone.every(({ data }) => data[i] === 0));
 }
 
-function liesAlone(patch: Mask, soap: Mask, { data: lightness }: Plane): boolean {
+function liesAlone(patch: Mask, { soap, sure, lightness }: Outlined): boolean {
   const [near, round] = [grown(patch, ALONE.from), grown(patch, ALONE.to)];
-  const count = { ring: 0, soapInRing: 0, other: 0 };
+  const count = { ring: 0, sureInRing: 0, other: 0 };
   const sum = { patch: 0, other: 0 };
   for (let i = 0; i < soap.data.length; i++) {
-    const isSoap = soap.data[i] === 1;
-    if (patch.data[i]) sum.patch += lightness[i]!;
+    if (patch.data[i]) sum.patch += lightness.data[i]!;
     else if (near.data[i]) continue;
     else if (round.data[i]) {
       count.ring++;
-      if (isSoap) count.soapInRing++;
-    } else if (isSoap) {
+      if (sure.data[i]) count.sureInRing++;
+    } else if (soap.data[i]) {
       count.other++;
-      sum.other += lightness[i]!;
+      sum.other += lightness.data[i]!;
     }
   }
   const area = areaOf(patch);
   return (
-    count.soapInRing < ALONE.soap * count.ring &&
+    count.sureInRing < ALONE.round * count.ring &&
     count.other > ALONE.other * area &&
     sum.patch / area > sum.other / Math.max(1, count.other) + ALONE.lighter
   );
