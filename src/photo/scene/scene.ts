@@ -19,8 +19,14 @@ export type Scene = {
 
 /** The longer side, in pixels, at which bars and paper are outlined. */
 const SEEK_AT = 256;
-/** A white patch of which more than this is soap is part of the bar. */
+/** A white patch of which more than this is soap is part of the bar, unless it lies by itself. */
 const OF_THE_BAR = 0.3;
+/**
+ * A patch by itself is about half or more taken for soap, has hardly any that is sure to be soap round it (so many pixels
+ * off: nearer is its own edge), other soap elsewhere of at least this part of its area, and is this much lighter (L*).
+ * Chosen on three pictures of paper beside a bar that the network takes for soap.
+ */
+const ALONE = { soap: 0.45, from: 6, to: 9, round: 0.12, sure: 0.8, other: 0.4, lighter: 4 } as const;
 /** Beside the bar: its edge, and the light that it throws on the paper next to it, do not count as white. */
 const BESIDE = 2.5;
 const LEAST_PAPER = 0.012;
@@ -33,11 +39,14 @@ export function sceneOf(photo: Pixels, seen: Seen | undefined): Scene {
   const factor = Math.max(1, Math.round(Math.max(photo.width, photo.height) / SEEK_AT));
   const small = shrink(photo, factor);
   const { width, height } = small;
-  const soap = seen
-    ? laidOver(seen.bar, seen.square, { width, height, factor })
-    : maskWhere(width, height, () => false);
+  const laid = (from?: number) =>
+    seen
+      ? laidOver(seen.bar, seen.square, { width, height, factor }, from)
+      : maskWhere(width, height, () => false);
   const lab = labOf(small);
-  const white = paperBeside(soap, whitePatches(small, lab));
+  const patches = whitePatches(small, lab);
+  const soap = withoutPaper({ soap: laid(), sure: laid(ALONE.sure), patches, lightness: lab.l });
+  const white = paperBeside(soap, patches);
   const bars = isBareField(soap, lab.l) ? [] : thingsIn(soap);
   return { small, factor, bars, white: white && shrunk(white, 1.5) };
 }
@@ -48,6 +57,42 @@ function isBareField(soap: Mask, { data }: Plane): boolean {
   const mean = data.reduce((sum, value) => sum + value, 0) / data.length;
   const spread = Math.sqrt(data.reduce((sum, value) => sum + (value - mean) ** 2, 0) / data.length);
   return spread < EVEN;
+}
+
+type Outlined = { readonly soap: Mask; readonly sure: Mask; readonly lightness: Plane };
+
+/** The soap without white patches that lie by themselves beside a darker bar: paper passes for soap to the network. */
+function withoutPaper({ patches, ...outlined }: Outlined & { readonly patches: readonly Mask[] }): Mask {
+  const { soap } = outlined;
+  const alone = patches
+    .filter(patch => overlap(patch, soap) >= ALONE.soap * areaOf(patch) && liesAlone(patch, outlined))
+    .map(patch => grown(patch, ALONE.from));
+  return alone.length === 0
+    ? soap
+    : maskWhere(soap.width, soap.height, i => soap.data[i] === 1 && alone.every(({ data }) => data[i] === 0));
+}
+
+function liesAlone(patch: Mask, { soap, sure, lightness }: Outlined): boolean {
+  const [near, round] = [grown(patch, ALONE.from), grown(patch, ALONE.to)];
+  const count = { ring: 0, sureInRing: 0, other: 0 };
+  const sum = { patch: 0, other: 0 };
+  for (let i = 0; i < soap.data.length; i++) {
+    if (patch.data[i]) sum.patch += lightness.data[i]!;
+    else if (near.data[i]) continue;
+    else if (round.data[i]) {
+      count.ring++;
+      if (sure.data[i]) count.sureInRing++;
+    } else if (soap.data[i]) {
+      count.other++;
+      sum.other += lightness.data[i]!;
+    }
+  }
+  const area = areaOf(patch);
+  return (
+    count.sureInRing < ALONE.round * count.ring &&
+    count.other > ALONE.other * area &&
+    sum.patch / area > sum.other / Math.max(1, count.other) + ALONE.lighter
+  );
 }
 
 function paperBeside(soap: Mask, patches: readonly Mask[]): Mask | undefined {

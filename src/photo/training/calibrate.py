@@ -21,7 +21,7 @@ POSSIBLY = 0.15
 # (plain ones, those with something that deceives), where every logit may be off by about SPREAD, as it is between
 # pictures of different hands.
 ALARMS = (0.05, 0.10)
-SPREAD = 0.3
+SPREAD = 0.5
 STEPS = np.append(np.arange(0, 6.01, 0.25), np.inf)
 PRICES = np.geomspace(0.5, 20, 12)
 # How strongly a finding's own offset is held to the offset of all: there are few pictures of each.
@@ -105,8 +105,9 @@ def thresholds(z, there, plain, deceiving, source):
 
 
 def said_from(good, bad):
-    """An offset: half a chance is where at most LOST of the good ones lie beyond, or half way where the two lie apart."""
-    at = np.quantile(good, 1 - LOST) if bad.min() <= good.max() else (good.max() + bad.min()) / 2
+    """An offset: half a chance is where at most LOST of the good ones lie beyond, or half way to nine in ten of the bad ones where those lie apart."""
+    least = np.quantile(good, 1 - LOST)
+    at = (least + max(least, np.quantile(bad, 0.1))) / 2
     return {"slope": 1.0, "offset": round(-float(at) - 1e-3, 2), "from": 0.5}
 
 

@@ -9,7 +9,7 @@ export function shareOf(hits: number, of: number): string {
   const middle = (p + z2 / (2 * of)) / (1 + z2 / of);
   const half = (1.96 * Math.sqrt((p * (1 - p)) / of + z2 / (4 * of * of))) / (1 + z2 / of);
   const percent = (value: number) => `${(100 * value).toFixed(0)} %`;
-  return `${hits} of ${of}, ${percent(p)} (${percent(middle - half)} to ${percent(middle + half)})`;
+  return `${hits} of ${of}, ${percent(p)} (${percent(Math.max(0, middle - half))} to ${percent(middle + half)})`;
 }
 
 /** Whether a reading gives one of these answers on a finding; a hole or speck told as one counts for both. */

@@ -65,7 +65,8 @@ def blurred(x, generator, widths):
     r = lambda low, high: chance(n, device, generator, low, high).view(n, 1, 1)
     measure = log_chance(n, device, generator, 0.006, 0.11)
     sigma = (measure * widths.view(n, 1)).clamp(0.3, side / 9).view(n, 1, 1)
-    room = side // 6
+    # A length that transforms fast.
+    room = -(-side // 6 // 32) * 32
     full = side + 2 * room
     at = torch.arange(full, device=device).float()
     at = torch.minimum(at, full - at) * torch.where(at > full / 2, -1.0, 1.0)

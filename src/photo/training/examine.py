@@ -10,8 +10,8 @@ KEPT = ("answers", "present", "tricky", "kind", "overlap", "share", "seen_share"
 
 
 @torch.no_grad()
-def read(model, image):
-    """Both passes. Returns answers [n,18], the bar's chances at half size, maps of the close look, its square."""
+def read(model, image, side=CLOSE, mirrored=False):
+    """Both passes, the bar at `side` pixels. Returns answers [n,18], the bar's chances at half size, maps of the close look, its square."""
     n, _, h, w = image.shape
     middle = torch.tensor([w / 2, h / 2], device=image.device).repeat(n, 1)
     half = torch.full((n, 1), max(w, h) / 2, device=image.device)
@@ -23,7 +23,11 @@ def read(model, image):
     soap = soap[:, :, top : top + rows, left : left + columns]
     middle, half = boxes(soap)
     middle, half = middle * 2, (half * 2 * MARGIN).clamp(min=16)
-    maps, answers = model(shrunk_square(image, middle, half, CLOSE))
+    close = shrunk_square(image, middle, half, side)
+    maps, answers = model(close)
+    if mirrored:
+        other, otherwise = model(close.flip(3))
+        maps, answers = (maps + other.flip(3)) / 2, (answers + otherwise) / 2
     return torch.cat([answers[:, :16], told[:, 16:17], answers[:, 17:]], 1), soap, maps, middle, half
 
 

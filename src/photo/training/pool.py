@@ -1,5 +1,6 @@
-"""Pictures drawn in threads beside the learning, and kept on the same GPU."""
-import importlib
+"""Pictures that other processes draw beside the learning (drawing.py), kept on the GPU that learns from them."""
+import os
+import pickle
 import threading
 import time
 import traceback
@@ -7,9 +8,8 @@ import traceback
 import torch
 import torch.nn.functional as F
 
-SIZE = (384, 512)
+SIZE = (480, 640)
 FINDINGS = 16
-BATCH = 64
 # Maps kept of one picture: no renderer draws more findings into one.
 PARTS = 4
 
@@ -55,37 +55,49 @@ class Store:
         return self.kept["image"][i].float() / 255
 
 
-class Drawing:
-    """One thread a renderer draws into its store, none far ahead of the others."""
+class Arriving:
+    """
+    A thread that takes what is drawn into the stores: `folder` holds a folder of batches for each. Of those drawn on GPUs
+    (`even`) none gets far ahead of the others, whose processes wait in their turn for what is left lying.
+    """
 
-    def __init__(self, stores, device, seed, ahead, clean, count=BATCH, shares=None):
-        self.stores, self.device, self.seed, self.ahead, self.clean, self.count, self.over = stores, device, seed, ahead, clean, count, False
-        self.shares = {name: (shares or {}).get(name, 1.0) for name in stores}
-        self.threads = [threading.Thread(target=self.keep_drawing, args=(i, name), daemon=True) for i, name in enumerate(stores)]
-        for thread in self.threads:
-            thread.start()
+    def __init__(self, stores, folder, even, ahead):
+        self.stores, self.folder, self.even, self.ahead, self.over = stores, folder, even, ahead, False
+        for name in stores:
+            os.makedirs(f"{folder}/{name}", exist_ok=True)
+        self.thread = threading.Thread(target=self.keep_taking, daemon=True)
+        self.thread.start()
 
-    def keep_drawing(self, i, name):
-        draw, store, at = importlib.import_module(name).draw, self.stores[name], 0
-        size = tuple(store.kept["image"].shape[2:])
-        if self.device.type == "cuda":
-            torch.cuda.set_stream(torch.cuda.Stream(priority=0))
+    def keep_taking(self):
+        if self.stores[next(iter(self.stores))].device.type == "cuda":
+            device = self.stores[next(iter(self.stores))].device
+            torch.cuda.set_device(device)
+            torch.cuda.set_stream(torch.cuda.Stream())
         while not self.over:
-            least = min(other.filled / self.shares[one] for one, other in self.stores.items())
-            if store.filled > least * self.shares[name] * self.ahead + 4 * self.count:
+            taken = 0
+            # The second least: one that draws nothing does not hold up the others.
+            least = sorted(self.stores[name].filled / share for name, share in self.even.items())[:2]
+            for name, store in self.stores.items():
+                if name in self.even and store.filled > least[-1] * self.even[name] * self.ahead + 256:
+                    continue
+                taken += self.take(name, store)
+            if not taken:
                 time.sleep(0.02)
-                continue
-            try:
-                with torch.no_grad():
-                    store.put(as_bytes(draw(self.count, size, self.seed + 10_000_000 * i + at, str(self.device), self.clean)))
-            except torch.cuda.OutOfMemoryError:
-                torch.cuda.empty_cache()
-            except Exception:
-                traceback.print_exc()
-                time.sleep(1)
-            at += self.count
+
+    def take(self, name, store):
+        for entry in sorted(os.listdir(f"{self.folder}/{name}")):
+            if entry.endswith(".batch"):
+                path = f"{self.folder}/{name}/{entry}"
+                try:
+                    with open(path, "rb") as file:
+                        batch = pickle.load(file)
+                    store.put({key: torch.from_numpy(part).to(store.device) for key, part in batch.items()})
+                except Exception:
+                    traceback.print_exc()
+                os.remove(path)
+                return 1
+        return 0
 
     def stop(self):
         self.over = True
-        for thread in self.threads:
-            thread.join()
+        self.thread.join()

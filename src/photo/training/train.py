@@ -1,10 +1,10 @@
 """
-Trains the reader on one GPU, drawing beside the learning. One command:
-    python3 train.py --out DIR --minutes 24 --start ../model/reader.onnx --watch DIR
+Trains the reader on one or more GPUs as one learner, from what other processes draw (drawing.py; everything.py starts
+all of them):
+    python3 train.py --out DIR --pictures FOLDER --learners 3 --minutes 21 --start ../model/reader.onnx
 What it needs and how long it takes: README.md.
 """
 import argparse
-import importlib
 import json
 import math
 import os
@@ -12,23 +12,32 @@ import sys
 import time
 
 import torch
+import torch.distributed as together
+import torch.multiprocessing
 import torch.nn.functional as F
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 sys.path[:0] = [HERE, os.path.join(HERE, "renderers")]
-from examine import examined, summary  # noqa: E402
 from network import Reader  # noqa: E402
-from pool import Drawing, Store  # noqa: E402
+from pool import Arriving, Store  # noqa: E402
 from start import started  # noqa: E402
-from views import training_view  # noqa: E402
+from views import WHOLE, training_view  # noqa: E402
 from watch import Watched  # noqa: E402
 
-RENDERERS = ["bulk", "geometry", "textures"]
-# Draws no soap at all: a smaller share of each batch.
+# How many pictures of a batch each renderer gives, in parts. Those that draw on a device go evenly, `things` slower.
+SHARES = {"bulk": 0.8, "geometry": 1, "textures": 1, "draw_relief": 1.1, "draw_volume": 1.1, "marched": 1.3, "boxes": 1.3, "things": 0.5}
+ON_PROCESSOR = {"marched", "boxes"}
+# Draws no soap at all.
 NO_SOAP = "things"
+# Answers that earlier readers hardly ever gave count for more: specks, smears, white specks, film, pinholes, bled colour,
+# gaps, wrinkles, dimples.
+WEIGHTS = [1.4, 1.4, 1.5, 1, 1, 1.4, 1, 1, 1.3, 1, 1, 1.5, 1.1, 1.2, 1.2, 1.5]
+# Of four steps the last looks at whole pictures; the sides in pixels of the others, first and from LATER of the time on.
+EARLY, LATE, LATER = (384, 512, 384), (512, 384, 512), 0.55
 
 
-def loss_of(model, view):
+def loss_of(model, view, counting):
+    """The loss, and its parts for the report. `counting`: how much each finding's answer counts."""
     image, targets, wanted, unsure, kind, poor, told = view
     with torch.autocast("cuda" if image.is_cuda else "cpu", dtype=torch.bfloat16, enabled=image.is_cuda):
         maps, answers = model(image.contiguous(memory_format=torch.channels_last))
@@ -47,54 +56,90 @@ def loss_of(model, view):
     there = wanted * clear.view(-1, 1)
     overlap = (overlap * there).sum() / there.sum().clamp(min=1) * 0.5
     answer = F.binary_cross_entropy_with_logits(answers[:, :16], wanted, reduction="none")
-    answer = (answer * weight).sum() / weight.sum()
+    heavy = weight * counting
+    answer = (answer * heavy).sum() / heavy.sum()
     nothing = F.binary_cross_entropy_with_logits(answers[:, 16], kind, reduction="none")
     nothing = (nothing * clear).sum() / clear.sum().clamp(min=1)
     unreadable = F.binary_cross_entropy_with_logits(answers[:, 17], poor, reduction="none")
     unreadable = (unreadable * told).sum() / told.sum().clamp(min=1)
-    return bar_loss + pixel + overlap + 6 * answer + nothing + 0.5 * unreadable, torch.stack([answer, overlap, bar_loss, nothing, unreadable]).detach()
+    return bar_loss + pixel + overlap + 6 * answer + 1.5 * nothing + 0.5 * unreadable, torch.stack([answer, overlap, bar_loss, nothing, unreadable]).detach()
 
 
 class Learner:
-    def __init__(self, label, model, seed, device, batch):
-        self.label, self.batch, self.seen, self.steps = label, batch, 0, 0
+    """One of the processes that learn: its own pictures, gradients averaged with the others'."""
+
+    def __init__(self, model, a, rank, device):
+        self.rank, self.learners, self.batch, self.seen, self.steps, self.progress = rank, a.learners, a.batch, 0, 0, 0.0
         self.model = model.to(device, memory_format=torch.channels_last)
         self.mean = Reader().to(device)
-        self.mean.load_state_dict(self.model.state_dict())
         plain = [p for p in self.model.parameters() if p.ndim < 2]
         heavy = [p for p in self.model.parameters() if p.ndim >= 2]
-        self.optimizer = torch.optim.AdamW([{"params": heavy, "weight_decay": 0.02}, {"params": plain, "weight_decay": 0}], lr=1e-3, fused=device.type == "cuda")
+        self.parameters = plain + heavy
+        self.optimizer = torch.optim.AdamW([{"params": heavy, "weight_decay": 0.02}, {"params": plain, "weight_decay": 0}], lr=1e-3,
+                                           **({"fused": True} if device.type == "cuda" else {}))
         own, mean = self.model.state_dict(), self.mean.state_dict()
         floats = [k for k in mean if mean[k].dtype.is_floating_point]
         self.own, self.kept = [own[k] for k in floats], [mean[k] for k in floats]
         self.generator = torch.Generator(device=device)
-        self.generator.manual_seed(seed)
+        self.generator.manual_seed(1000 * a.seed + rank)
+        self.counting = torch.tensor(WEIGHTS, device=device)
         self.log = None
 
-    def view(self, stores, whole):
-        names = [name for name in stores if name != NO_SOAP]
-        without = self.batch // 16 if NO_SOAP in stores else 0
-        share = (self.batch - without) // len(names)
-        counts = {**{name: share for name in names}, **({NO_SOAP: self.batch - share * len(names)} if without else {})}
+    def begin(self):
+        """All learners go on from what the first one holds."""
+        if self.learners > 1:
+            for value in self.model.state_dict().values():
+                together.broadcast(value, 0)
+        self.mean.load_state_dict(self.model.state_dict())
+
+    def view(self, stores, side):
+        # As many pixels to a step whatever the side.
+        size = int(self.batch * {WHOLE: 1.5, 384: 1.0}.get(side, (384 / side) ** 2))
+        names = [name for name in stores if stores[name].filled]
+        ends = [round(size * sum(SHARES[one] for one in names[: i + 1]) / sum(SHARES[one] for one in names)) for i in range(len(names))]
+        counts = {name: end - begun for name, begun, end in zip(names, [0, *ends], ends) if end > begun}
         parts = [stores[name].some(count, self.generator) for name, count in counts.items()]
-        mixed = torch.randperm(sum(counts.values()), device=parts[0]["image"].device, generator=self.generator)
+        mixed = torch.randperm(size, device=parts[0]["image"].device, generator=self.generator)
         batch = {key: torch.cat([part[key] for part in parts])[mixed] for key in parts[0]}
         grounds = torch.cat([stores[name].grounds(count, self.generator) for name, count in counts.items()])
-        grounds = grounds[torch.randperm(len(grounds), device=grounds.device, generator=self.generator)]
-        return training_view(batch, grounds, self.generator, whole)
+        grounds = grounds[torch.randperm(size, device=grounds.device, generator=self.generator)]
+        return training_view(batch, grounds, self.generator, side)
 
-    def step(self, stores, rate):
+    def average(self, progress):
+        """Gradients and progress, averaged over the learners, so that all take the same step."""
+        grads = [p.grad for p in self.parameters]
+        flat = torch.cat([g.flatten() for g in grads] + [torch.tensor([progress], device=grads[0].device)])
+        # A picture that cannot be learned from costs a step, not the reader.
+        flat = torch.nan_to_num(flat, 0, 0, 0)
+        together.all_reduce(flat)
+        flat /= self.learners
+        pieces = flat[:-1].split([g.numel() for g in grads])
+        for piece, g in zip(pieces, grads):
+            g.copy_(piece.view_as(g))
+        self.latest = flat[-1]
+
+    def step(self, stores, highest, progress):
         with torch.no_grad():
-            view = self.view(stores, whole=self.steps % 4 == 3)
+            sides = LATE if self.progress > LATER else EARLY
+            view = self.view(stores, (*sides, WHOLE)[self.steps % 4])
+            view = (torch.nan_to_num(view[0], 0.5), *view[1:])
         for group in self.optimizer.param_groups:
-            group["lr"] = rate
+            group["lr"] = rate_at(self.progress, highest)
         self.optimizer.zero_grad(set_to_none=True)
-        loss, log = loss_of(self.model, view)
+        loss, log = loss_of(self.model, view, self.counting)
         loss.backward()
-        torch.nn.utils.clip_grad_norm_(self.model.parameters(), 2.0)
+        if self.learners > 1:
+            self.average(progress)
+        torch.nn.utils.clip_grad_norm_(self.parameters, 2.0)
         self.optimizer.step()
         self.steps += 1
-        self.seen += len(view[0])
+        # Read now and then only: reading waits for the device.
+        if self.learners == 1:
+            self.progress = progress
+        elif self.steps % 8 == 0:
+            self.progress = float(self.latest)
+        self.seen += len(view[0]) * self.learners
+        log = torch.nan_to_num(log, 9, 9, 9)
         self.log = log if self.log is None else 0.98 * self.log + 0.02 * log
         if self.steps % 4 == 0:
             keep = min(0.998, 1 - 1 / (1 + self.steps / 8)) ** 4
@@ -102,10 +147,10 @@ class Learner:
                 torch._foreach_mul_(self.kept, keep)
                 torch._foreach_add_(self.kept, self.own, alpha=1 - keep)
 
-    def save(self, out, name=None):
+    def save(self, out, name):
         half = {k: v.half() if v.dtype == torch.float32 else v for k, v in self.mean.state_dict().items()}
-        torch.save({"mean": half, "seen": self.seen, "steps": self.steps}, f"{out}/{self.label}.tmp")
-        os.replace(f"{out}/{self.label}.tmp", f"{out}/{name or self.label}.pt")
+        torch.save({"mean": half, "seen": self.seen, "steps": self.steps}, f"{out}/{name}.tmp")
+        os.replace(f"{out}/{name}.tmp", f"{out}/{name}.pt")
 
 
 def rate_at(progress, highest):
@@ -113,84 +158,92 @@ def rate_at(progress, highest):
     return highest * min(1.0, progress * 50 + 0.02) * 0.5 * (1 + math.cos(math.pi * min(1.0, progress)))
 
 
-def learn(a, begin):
+def stores_of(a, device):
+    names = [name for name in SHARES if name != a.left_out and (not a.only or name in a.only)]
+    rooms = {name: a.room // 3 if name == NO_SOAP else a.room for name in names}
+    return {name: Store(room, device, tuple(a.size)) for name, room in rooms.items()}
+
+
+def learn(rank, a, begin):
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True
-    device = torch.device(a.device)
+    device = torch.device(f"cuda:{rank}" if a.device == "cuda" else a.device)
     if device.type == "cuda":
-        # What is learned goes before what is drawn.
-        torch.cuda.set_stream(torch.cuda.Stream(priority=-1))
-    sys.setswitchinterval(0.001)
-    names = [name for name in RENDERERS if name != a.left_out]
-    stores = {name: Store(a.room, device, a.size) for name in names}
-    stores[NO_SOAP] = Store(a.room // 4, device, a.size)
+        torch.cuda.set_device(device)
+    else:
+        torch.set_num_threads(1)
+    if a.learners > 1:
+        together.init_process_group("nccl" if device.type == "cuda" else "gloo", init_method=f"file://{os.path.abspath(a.out)}/meeting",
+                                    rank=rank, world_size=a.learners)
     torch.manual_seed(a.seed)
-    drawing = Drawing(stores, device, a.seed * 1_000_000, a.ahead, a.clean, a.draws, {NO_SOAP: 0.4})
-    while min(stores[name].filled for name in names) < a.first:
+    stores = stores_of(a, device)
+    even = {name: 0.4 if name == NO_SOAP else 1.0 for name in stores if name not in ON_PROCESSOR}
+    arriving = Arriving(stores, f"{a.pictures}/{rank}", even, a.ahead)
+    # A renderer that does not get going does not hold up the others for ever.
+    while min(store.filled for name, store in stores.items() if name != NO_SOAP) < a.first and time.time() < begin + a.wait:
         time.sleep(0.1)
-    label = f"without-{a.left_out}-{a.seed}" if a.left_out else f"final-{a.seed}"
-    learner = Learner(label, Reader(), a.seed, device, a.batch)
+    learner = Learner(Reader(), a, rank, device)
     if a.start:
         with torch.no_grad():
-            view = learner.view(stores, whole=False)
+            view = learner.view(stores, 384)
         started(learner.model, a.start, view[0])
-        learner.mean.load_state_dict(learner.model.state_dict())
-    watched = Watched(a.watch, device) if a.watch else None
+    learner.begin()
+    watched = Watched(a.watch, device) if a.watch and rank == 0 else None
+    report = lambda *words: print(f"{time.time() - begin:.0f}s", *words, flush=True) if rank == 0 else None
     start = told = watching = time.time()
-    end = begin + 60 * a.minutes
-    if watched:
-        print("before", json.dumps(watched.figures(learner.mean)), flush=True)
-    while time.time() < end:
+    end = max(begin + 60 * a.minutes, start + 20)
+    report("begins", {name: store.filled for name, store in stores.items()})
+    while learner.progress < 1:
         learner.model.train()
-        learner.step(stores, rate_at((time.time() - start) / (end - start), a.rate))
-        if time.time() - told > 15:
+        learner.step(stores, a.rate, (time.time() - start) / (end - start))
+        if learner.steps % 8 == 0 and time.time() - told > a.tell:
             told = time.time()
-            print(f"{told - begin:.0f}s {learner.seen} drawn {[s.filled for s in stores.values()]} {[round(float(v), 4) for v in learner.log]}", flush=True)
-        if time.time() - watching > a.every:
+            report(learner.seen, "views, drawn", {name: store.filled for name, store in stores.items()}, [round(float(v), 4) for v in learner.log])
+        if rank == 0 and time.time() - watching > a.every:
             watching = time.time()
-            learner.save(a.out)
+            learner.save(a.out, f"reader-{a.seed}")
             if watched:
-                print("so far", learner.seen, json.dumps(watched.figures(learner.mean)), flush=True)
-    drawing.stop()
-    learner.save(a.out)
-    if watched:
-        print("at the end", learner.seen, json.dumps(watched.figures(learner.mean)), flush=True)
-    drawn = {name: store.filled for name, store in stores.items()}
-    stores.clear()
-    with open(f"{a.out}/figures.jsonl", "a") as file:
-        file.write(json.dumps({"label": label, "seen": learner.seen, "steps": learner.steps, "drawn": drawn, "seconds": time.time() - begin}) + "\n")
-        for name in RENDERERS if a.examine else []:
-            found = examined([learner.mean], importlib.import_module(name).draw, a.examine, 777_000_000, device, size=a.size)
-            line = json.dumps({"label": label, "asked": name, "seen": learner.seen, **summary(found[0])})
-            print(line, flush=True)
-            file.write(line + "\n")
-            file.flush()
-    print("done", f"{time.time() - begin:.0f}s", flush=True)
+                report("so far", learner.seen, json.dumps(watched.figures(learner.mean)))
+    arriving.stop()
+    counts = {name: store.filled for name, store in stores.items()}
+    with open(f"{a.out}/figures-{rank}.json", "w") as file:
+        json.dump({"seen": learner.seen, "steps": learner.steps, "drawn": counts, "seconds": time.time() - begin}, file)
+    if rank == 0:
+        learner.save(a.out, f"reader-{a.seed}")
+        report("done", learner.seen, learner.steps)
+        if watched:
+            report("at the end", json.dumps(watched.figures(learner.mean)))
+            watched.write(learner.mean, a.out)
+        open(f"{a.out}/done", "w").close()
     os._exit(0)
 
 
 def main():
     ask = argparse.ArgumentParser()
     ask.add_argument("--out", required=True)
-    ask.add_argument("--minutes", type=float, default=24)
+    ask.add_argument("--pictures", required=True, help="the folder that drawing.py fills")
+    ask.add_argument("--learners", type=int, default=1, help="GPUs that learn, from the first one on")
+    ask.add_argument("--minutes", type=float, default=21)
     ask.add_argument("--start", help="a reader to go on from: an ONNX file, or a checkpoint")
-    ask.add_argument("--left-out", choices=RENDERERS)
+    ask.add_argument("--left-out", choices=list(SHARES))
+    ask.add_argument("--only", nargs="*", help="renderers to learn from; all where none is named")
     ask.add_argument("--seed", type=int, default=1)
-    ask.add_argument("--batch", type=int, default=144)
-    ask.add_argument("--room", type=int, default=14000, help="pictures of each renderer kept on the GPU: 0.84 MB each")
-    ask.add_argument("--first", type=int, default=1024, help="pictures of each before learning begins")
-    ask.add_argument("--ahead", type=float, default=2.0, help="how many times more a fast renderer may draw than a slow one")
-    ask.add_argument("--draws", type=int, default=64, help="pictures drawn at a time")
-    ask.add_argument("--clean", type=float, default=0.45)
-    ask.add_argument("--rate", type=float, default=1.2e-3)
-    ask.add_argument("--examine", type=int, default=1024)
-    ask.add_argument("--watch", help="a folder with a labelled set that is never learned from: see watch.py")
-    ask.add_argument("--every", type=float, default=120, help="seconds between saving and watching")
-    ask.add_argument("--size", nargs=2, type=int, default=[384, 512])
+    ask.add_argument("--batch", type=int, default=128, help="views of 384 pixels to a step, for each learner")
+    ask.add_argument("--room", type=int, default=3000, help="pictures of each renderer kept on each GPU: 1.3 MB each")
+    ask.add_argument("--first", type=int, default=256, help="pictures of each before learning begins")
+    ask.add_argument("--wait", type=float, default=90, help="seconds to wait for them")
+    ask.add_argument("--ahead", type=float, default=1.6, help="how many times more a fast renderer may draw than a slow one")
+    ask.add_argument("--rate", type=float, default=1.5e-3)
+    ask.add_argument("--watch", help="a folder with labelled sets that are never learned from: see watch.py")
+    ask.add_argument("--every", type=float, default=180, help="seconds between saving and watching")
+    ask.add_argument("--tell", type=float, default=15, help="seconds between two lines of the report")
+    ask.add_argument("--size", nargs=2, type=int, default=[480, 640])
     ask.add_argument("--device", default="cuda")
     a = ask.parse_args()
-    a.size = tuple(a.size)
     os.makedirs(a.out, exist_ok=True)
-    learn(a, time.time())
+    begin = time.time()
+    if a.learners == 1:
+        learn(0, a, begin)
+    torch.multiprocessing.spawn(learn, (a, begin), a.learners)
 
 
 if __name__ == "__main__":

@@ -3,8 +3,9 @@ import torch
 import torch.nn.functional as F
 
 from disturb import chance, disturbed
+from transplant import given
 
-WHOLE, CLOSE = 256, 384
+WHOLE, CLOSE = 256, 512
 MARGIN = 1.12
 
 
@@ -68,11 +69,13 @@ def elsewhere(image, bar, kind, grounds, generator):
     return torch.where(moved, flipped * gain + (image - flipped * gain) * mask, image)
 
 
-def training_view(batch, grounds, generator, whole):
+def training_view(batch, grounds, generator, side):
     """
     A view of each picture with its targets. `batch`: image; bar and parts (maps of a few findings) at half its size;
-    which (the findings of the parts), present, kind. `grounds`: as many pictures without soap.
+    which (the findings of the parts), present, kind. `grounds`: as many pictures without soap. `side`: of the view in
+    pixels; of the whole picture where it is WHOLE, else of the bar.
     """
+    whole = side == WHOLE
     image, bar, parts, which, present, kind = (batch[key] for key in ("image", "bar", "parts", "which", "present", "kind"))
     n, _, h, w = image.shape
     device = image.device
@@ -87,12 +90,10 @@ def training_view(batch, grounds, generator, whole):
         near = r(0, 1) < 0.5
         middle = middle + half * torch.where(near, r(-0.12, 0.12, 2), torch.zeros_like(middle))
         half = half * torch.where(near, r(0.7, 1.2), torch.ones_like(half))
-        side = WHOLE
     else:
         near = r(0, 1) < 0.15
         middle = box_middle + box_half * torch.where(near, r(-0.6, 0.6, 2), r(-0.08, 0.08, 2))
         half = (box_half * torch.where(near, r(0.35, 0.8), MARGIN * r(0.9, 1.2))).clamp(min=16)
-        side = CLOSE
     turn = turns(n, device, generator)
     stretch = torch.exp(r(-0.14, 0.14, 1)) if not whole else torch.ones(n, 1, device=device)
     reach = torch.cat([half * stretch, half / stretch], 1)
@@ -111,6 +112,8 @@ def training_view(batch, grounds, generator, whole):
     wanted = present * (kept > 0.5)
     unsure = ((there > 1.0) & (present == 0)) | ((present > 0) & (kept <= 0.5) & (kept > 0.03))
     widths = (box_half / half * side)[:, 0]
+    if not whole:
+        seen, targets, which, wanted, unsure = given(seen, targets, which, wanted, unsure, kind, generator)
     seen, poor, told = disturbed(seen, targets[:, :1], widths, generator)
     maps = torch.zeros(n, present.shape[1], side // 2, side // 2, device=device)
     maps = maps.scatter_(1, which.view(n, -1, 1, 1).expand(-1, -1, side // 2, side // 2), targets[:, 1:])
