@@ -13,6 +13,13 @@ const superfatOf = (question: string) => {
   return checkLye(weighed!, { oils: given.oils! }).superfat.typical;
 };
 
+const oilGrams = (list: string) =>
+  [...list.matchAll(/([\d.]+) ?(g|lb|pounds?|oz|ounces?)\b/gu)].reduce(
+    (sum, [, figure, unit = '']) =>
+      sum + Number(figure) * (unit === 'g' ? 1 : /^[lp]/u.test(unit) ? 453.59237 : 28.349523125),
+    0,
+  );
+
 describe('a recipe told among other words', () => {
   test.each([
     ['a recipe I found online: 500 g olive oil, 90 g lye, 150 g water. good?', -33],
@@ -29,6 +36,29 @@ describe('a recipe told among other words', () => {
     expect(told.waterGrams).toBe(150);
     expect(told.left).toEqual(['auntie']);
     expect(readLyeQuestion('receta: 1 kg coco, 120 g sosa, 300 agua').waterGrams).toBe(300);
+  });
+
+  // By the same values: 2 lb lard and 8 oz coconut are 907.2 and 226.8 g, and so on; what is weighed is read to the gram.
+  test.each([
+    ['I have 2 pounds of lard and 8 ounces of coconut oil on the scale. How much lye do I need?', 1134],
+    ['tengo 500 g de oliva y 200 g de coco en la olla ya, cuanta sosa', 700],
+    ['lye n watr fr 500g olive 300 coconut 200 palm 5% sf', 1000],
+    ['how much lye for olive 700g coconut 300g', 1000],
+    [
+      'Kindly work out the sodium hydroxide for 450 g olive oil, 300 g coconut oil and 250 g shea butter with a superfat of 6 %.',
+      1000,
+    ],
+  ])('tells its oils, wherever they stand: %s', (question, grams) => {
+    const { given } = readLyeQuestion(question);
+    expect(oilGrams(given.oils ?? '')).toBeCloseTo(grams, 0);
+  });
+
+  test.each([
+    'how much lye for olive 700g coconut 300g palm',
+    'how much lye for 500 g olive in the bananaberry',
+    'how much lye for 500 g olive on the soft side',
+  ])('that leaves a word which may be an oil is asked back: %s', question => {
+    expect(() => readLyeQuestion(question)).toThrow(expect.objectContaining({ name: 'Refusal' }));
   });
 
   // Each may be an oil, or change the amount of one: nothing of the kind is passed by. Lye that is not weighed yet wants
