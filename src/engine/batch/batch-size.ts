@@ -134,7 +134,7 @@ function heldBy(text: string): ReturnType<typeof leadingAmount> {
 function mouldOfVolume(text: string): Mould | undefined {
   if (
     SIDES.test(text) ||
-    !/\b(?:mou?ld|molde|loaf|tray|bandeja|carton|cart[oó]n|box|caja|tub|tupper|container|envase|recipiente|tarrina|bote|pot|jug|jarra|bottle|botella|bucket|cubeta|balde)\b/iu.test(
+    !/\b(?:mou?ld|molde|loaf|tray|bandeja|carton|cart[oó]n|box|caja|tub|container|envase|recipiente|tarrina|bote|pot|jug|jarra|bottle|botella|bucket|cubeta|balde)\b/iu.test(
       text,
     )
   )

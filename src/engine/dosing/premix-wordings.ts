@@ -15,8 +15,8 @@ const NAMED_PARTS = new RegExp(
 const BARE =
   /^(\d+(?:[.,]\d+)?|una?|uno|one) (?:to|a|por|:) ?(\d+(?:[.,]\d+)?|una?|uno|one)(?=[\s,]+\p{L})(.+)$/iu;
 const MEASURE =
-  '(?:tsps?|tbsps?|teaspoons?|tablespoons?|spoons?|scoops?|cups?|g|grams?|gramos?|cdt?as?|cucharad(?:it)?as?|cucharas?|tazas?|medidas?) (?:of |de )?';
-/** "2 cucharadas de agua por cada una de arcilla": one measure for both. */
+  '(?:tsps?|tbsps?|teaspoons?|tablespoons?|spoons?|scoops?|cups?|cdt?as?|cucharad(?:it)?as?|cucharas?|tazas?|medidas?) (?:of |de )?';
+/** "2 cucharadas de agua por cada una de arcilla": one measure for both, by volume; what is weighed is read elsewhere. */
 const ONE_MEASURE = new RegExp(
   String.raw`^(${FIGURE}) (${MEASURE})(\p{L}[\p{L} ]*?),? (?:(?:to|in|into|on|and|y|with|con|por|a|en|for|every|each|cada|per) )*(${FIGURE}) (?:(${MEASURE})|(?:of |de ))(\p{L}[\p{L} ]*)$`,
   'iu',

@@ -34,6 +34,7 @@ const LIKELY = 0.4;
 /** Where something of ours is named, it takes more. */
 const SURE = 0.5;
 const DOSED = 0.9;
+const FLAWED = 0.99;
 /** And where its words are the trade's. */
 const LIKELIER = 0.45;
 
@@ -85,7 +86,10 @@ function fieldOf(words: Words, found: Found, chances: readonly Chance[]): Outsid
   const isNamed = found.things.length > 0 || found.facts.target !== undefined;
   // A colourant and how much batter it goes into, with no word of another matter, is ours.
   const isDosed = found.things.length > 0 && found.amounts.some(({ of }) => of !== 'powder');
-  if (isDosed && topicsIn(words.words).length === 0 && chance < DOSED) return undefined;
+  const isForeign = topicsIn(words.words).length > 0;
+  if (isDosed && !isForeign && chance < DOSED) return undefined;
+  // So is a flaw that is told by what it is on and how it looks: "why is my white crackly".
+  if (found.facts.findings > 1 && !isForeign && chance < FLAWED) return undefined;
   if (chance >= (isNamed ? SURE : OUR_WORDS.test(words.text) ? LIKELIER : LIKELY)) return 'other';
   // What speaks of nothing of ours and asks for nothing we do is somebody else's.
   const isNothing = (chances[0]?.chance ?? 0) < LEAST && !isOurs(words, found);
