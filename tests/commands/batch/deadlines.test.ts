@@ -254,7 +254,7 @@ describe('across restarts and processes', () => {
       const [batch] = await listBatches({ store, member });
       return nextDates(batch!, at + days * day).find(({ stage }) => stage === 'turn')?.at;
     };
-    expect(await nextTurn(22)).toBeGreaterThan(at + 28 * day);
+    expect(await nextTurn(22.1)).toBeGreaterThan(at + 28 * day);
     // A fortnight down.
     for (const days of [36, 36.1, 37, 37.1, 38, 39, 40, 41]) await runTo(days);
     expect(turns()).toBe(3);
