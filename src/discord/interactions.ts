@@ -21,8 +21,8 @@ type Desk = {
 /** What is done with what comes in: neither rejects. */
 export type Answers = {
   /** `began`: when it came, by `performance.now()`, ms. */
-  toInteraction(interaction: Interaction, began: number): Promise<void>;
-  toNote(message: Message): Promise<void>;
+  readonly toInteraction: (interaction: Interaction, began: number) => Promise<void>;
+  readonly toNote: (message: Message) => Promise<void>;
 };
 
 /** Answers over the client's own line, and notes over the line for what no interaction asked for. */
