@@ -132,7 +132,8 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
       expect((await there.run('/shelf show', { item: 'Moss' })).text).toContain('12 g');
       const shown = await Promise.all([here, there].map(async at => (await at.run('/privacy show')).text));
       const shelves = shown.map(text => /^- Your shelf: (\d+)\./m.exec(text)?.[1]);
-      expect([Number(shelves[0]) > 5, shelves[1]]).toEqual([true, shelves[0]]);
+      // One jar, as its owner would count, through either.
+      expect(shelves).toEqual(['1', '1']);
       for (const [n, maker] of makers.entries())
         await maker.run('/batch poured', { made: '2 cups ultramarine blue 1/2 tsp', name: `Evening ${n}` });
       for (const child of running) child.kill('SIGTERM');
