@@ -1,8 +1,8 @@
 import { action, commandGroup, type Suggestion } from '../src/conversation/command.ts';
 import type { Context } from '../src/conversation/context.ts';
 import { text } from '../src/conversation/option.ts';
-import type { Reply } from '../src/conversation/reply.ts';
 import { colourantById } from '../src/engine/colourants/catalogue.ts';
+import { plainReply } from '../src/presenting/plain-reply.ts';
 import { findItem, nearestNames } from '../src/records/shelf/index.ts';
 import { offerJar, offersIn, withdrawJar } from '../src/records/swaps/index.ts';
 
@@ -10,14 +10,6 @@ const item = text({ en: 'A jar by its name on your shelf', es: 'Un bote por su n
 
 const suggestItems = async (typed: string, { shelf }: Context): Promise<readonly Suggestion[]> =>
   (await nearestNames(shelf, typed, 25)).map(name => ({ name, value: name }));
-
-const said = (headline: string, data: object, rows: readonly string[] = []): Reply => ({
-  kind: 'reply',
-  headline,
-  data,
-  blocks: rows.length > 0 ? [{ kind: 'rows', rows }] : [],
-  cautions: [],
-});
 
 export default commandGroup(
   'swap',
@@ -43,7 +35,7 @@ export default commandGroup(
         const wants = asked.for?.trim();
         const offer = { member: asker.id, byName: asker.name, item: jar, at: new Date(at) };
         await offerJar({ store, group }, { ...offer, ...(wants && { wants }) });
-        return said(say.community.offered({ name: jar.name, by: asker.name, wants }), {
+        return plainReply(say.community.offered({ name: jar.name, by: asker.name, wants }), {
           item: jar.id,
           wants,
         });
@@ -67,7 +59,11 @@ export default commandGroup(
         const data = {
           offers: offers.map(({ jar, byName, wants }) => ({ name: jar.name, by: byName, wants })),
         };
-        return said(say.community.offers({ offers: offers.length }), data, rows);
+        return plainReply(
+          say.community.offers({ offers: offers.length }),
+          data,
+          rows.length > 0 ? [{ kind: 'rows', rows }] : [],
+        );
       },
     }),
     withdraw: action({
@@ -78,7 +74,7 @@ export default commandGroup(
       async answer(asked, { shelf, store, group, asker, say }) {
         const jar = await findItem(shelf, asked.item);
         await withdrawJar({ store, group }, { member: asker.id, item: jar.id });
-        return said(say.community.offerGone({ name: jar.name }), { item: jar.id });
+        return plainReply(say.community.offerGone({ name: jar.name }), { item: jar.id });
       },
     }),
   },

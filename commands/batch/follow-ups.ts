@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
-import type { Reply } from '../../src/conversation/reply.ts';
 import { DAY, nextHour, STAGES } from '../../src/engine/batch/curing/stages.ts';
 import { unlearn as takeBack } from '../../src/presenting/colour/learn.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { pourUndone } from '../../src/presenting/pour-undone.ts';
 import { batchOf, noteEvent } from '../../src/records/batches/index.ts';
 import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
@@ -12,14 +12,6 @@ import { dueOf } from './dates.ts';
 const HOUR = 3_600_000;
 /** Reminders may be answered for two weeks: some mail is read late. */
 const LATE_READERS = 14 * 24;
-
-const said = (headline: string, data: object, more: readonly string[] = []): Reply => ({
-  kind: 'reply',
-  headline,
-  data,
-  blocks: more.map(text => ({ kind: 'text', text })),
-  cautions: [],
-});
 
 /** Takes a pour back, and puts on the shelf what it took. */
 const undo = followUp({
@@ -46,10 +38,10 @@ const done = followUp({
           ? ({ kind: 'cured', measured: [] } as { kind: 'cured'; measured: [] })
           : ({ kind: 'done', stage } as const);
     const noted = await noteEvent(bookOf(context), batch, did, change);
-    return said(
+    return plainReply(
       say.batches.doneNoted({ name: batch.name, what: say.batches.stages[stage] }),
       { batch: id, stage, noted },
-      stage === 'cured' ? [say.batches.photoNext({ name: batch.name })] : [],
+      stage === 'cured' ? [{ kind: 'text', text: say.batches.photoNext({ name: batch.name }) }] : [],
     );
   },
 });
@@ -68,7 +60,7 @@ const later = followUp({
     const did = { kind: 'put-off', stage, until: new Date(until) } as const;
     const also = [dueOf(batch, stage, until)];
     await noteEvent(bookOf(context), batch, did, { ...change, also });
-    return said(say.batches.putOff({ what: say.batches.stages[stage], at: until, zone: clock.zone }), {
+    return plainReply(say.batches.putOff({ what: say.batches.stages[stage], at: until, zone: clock.zone }), {
       batch: id,
       stage,
       until,
@@ -85,7 +77,7 @@ const stop = followUp({
     const { say, change } = context;
     const batch = await batchOf(bookOf(context), id);
     await noteEvent(bookOf(context), batch, { kind: 'stopped' }, change);
-    return said(say.batches.stopped({ name: batch.name }), { batch: id });
+    return plainReply(say.batches.stopped({ name: batch.name }), { batch: id });
   },
 });
 
@@ -99,7 +91,7 @@ const unlearn = followUp({
     const { say } = context;
     const jars = await takeBack(id, context);
     const names = jars.map(({ item }) => item.name);
-    return said(names.length > 0 ? say.batches.unlearnt({ names }) : say.batches.unlearntBefore, {
+    return plainReply(names.length > 0 ? say.batches.unlearnt({ names }) : say.batches.unlearntBefore, {
       batch: id,
       jars: names,
     });

@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { dateAt } from '../../src/engine/challenges/wall-time.ts';
 import { fold } from '../../src/engine/text/fold.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import {
   type Batch,
   findBatch,
@@ -17,14 +18,6 @@ import { duesFor, nextDates } from './dates.ts';
 import { dayAfterPour, dayOf } from './day.ts';
 import { batchRow, batchView, dateView, portionView } from './view.ts';
 
-const said = (headline: string, data: object, blocks: readonly Block[] = []): Reply => ({
-  kind: 'reply',
-  headline,
-  data,
-  blocks,
-  cautions: [],
-});
-
 export async function notedReply(
   asked: { readonly batch?: string | undefined; readonly text: string; readonly on?: string | undefined },
   context: Context,
@@ -39,7 +32,7 @@ export async function notedReply(
     { at, now: context.change.at, cause: context.change.cause },
   );
   return {
-    ...said(context.say.batches.noteKept({ name: batch.name }), { batch: batch.id, noted }),
+    ...plainReply(context.say.batches.noteKept({ name: batch.name }), { batch: batch.id, noted }),
     choices: undoChoice({ repeated: !noted }, context.change.cause, context),
   };
 }
@@ -85,7 +78,7 @@ export async function listReply(asked: ListAsked, context: Context): Promise<Rep
   });
   const words = say.batches;
   const none = all.length === 0 ? (asked.shared ? words.noneShared : words.none) : words.noneFit;
-  return said(
+  return plainReply(
     found.length === 0 ? none : words.count({ batches: found.length, all: all.length }),
     { batches: found.map(({ id, name, at }) => ({ id, name, at })) },
     [
@@ -142,7 +135,7 @@ export async function datesReply(
     const also = asked.remind ? duesFor(batch, { clock, now }) : [];
     await noteEvent(book, batch, { kind }, { ...change, also });
     const name = { name: batch.name };
-    return said(asked.remind ? words.resumed(name) : words.stopped(name), {
+    return plainReply(asked.remind ? words.resumed(name) : words.stopped(name), {
       batch: batch.id,
       remind: asked.remind,
     });
@@ -157,7 +150,7 @@ export async function datesReply(
       words.dateOf({ name: batch.name, date: dateView(date, { zone: clock.zone, now }, say) }),
     );
   const [first] = dates;
-  return said(
+  return plainReply(
     first
       ? words.nextUp({
           name: first.batch.name,

@@ -1,11 +1,12 @@
 import type { Context } from '../../src/conversation/context.ts';
-import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
 import { RETEST_AFTER, toldAt } from '../../src/engine/batch/curing/stages.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { unlearn } from '../../src/presenting/colour/learn.ts';
 import { shareJars, unshareJars } from '../../src/presenting/colour/share-jars.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import {
   type Batch,
   findBatch,
@@ -28,14 +29,6 @@ declare module '../../src/engine/refusal.ts' {
     'batch-not-here': { readonly name: string };
   }
 }
-
-const said = (headline: string, data: object, blocks: readonly Block[] = []): Reply => ({
-  kind: 'reply',
-  headline,
-  data,
-  blocks,
-  cautions: [],
-});
 
 const itemsOf = (batches: readonly Batch[]): ReadonlySet<string> =>
   new Set(
@@ -60,7 +53,7 @@ export async function sharedReply(
   const also = again !== undefined && again > context.at ? [dueOf(batch, 'retest', again)] : [];
   await showBatch(book, batch, { ...change, also });
   const pooled = await shareJars(itemsOf([batch]), context);
-  return said(say.batches.sharedNow({ name: batch.name }), { batch: batch.id, pooled }, [
+  return plainReply(say.batches.sharedNow({ name: batch.name }), { batch: batch.id, pooled }, [
     { kind: 'rows', rows: batch.portions.map((_, at) => portionView(batch, at, say)) },
     ...(pooled.length > 0 ? [{ kind: 'text' as const, text: say.batches.pooled({ names: pooled }) }] : []),
   ]);
@@ -78,7 +71,7 @@ export async function unsharedReply(
   );
   const stay = itemsOf(others.flat());
   await unshareJars(new Set([...itemsOf([batch])].filter(item => !stay.has(item))), context);
-  return said(context.say.batches.unshared({ name: batch.name }), { batch: batch.id });
+  return plainReply(context.say.batches.unshared({ name: batch.name }), { batch: batch.id });
 }
 
 /** Only its whole name will do, or its id. */
@@ -91,7 +84,7 @@ export async function removedReply(asked: { readonly batch: string }, context: C
   await unlearn(batch.id, context);
   const { say, change } = context;
   return {
-    ...said(say.batches.removed({ name: batch.name }), { batch: batch.id }, [
+    ...plainReply(say.batches.removed({ name: batch.name }), { batch: batch.id }, [
       { kind: 'text', text: say.undo.within({ minutes: UNDO_MINUTES }) },
     ]),
     choices: undoChoice({ repeated: false }, change.cause, context),

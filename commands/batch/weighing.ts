@@ -1,8 +1,9 @@
 import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
-import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
 import { type OtherBars, otherBars, parseWeights } from '../../src/engine/batch/curing/weight-loss.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { askedLineOf, keepAskedLine } from '../../src/records/asked/index.ts';
 import { batchOf, findBatch, noteEvent, weighingsOf } from '../../src/records/batches/index.ts';
 import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
@@ -10,14 +11,6 @@ import { undoChoice } from '../shelf/follow-ups.ts';
 import { bookOf } from './book.ts';
 import { dayAfterPour } from './day.ts';
 import { dryingView, nextBlock } from './view.ts';
-
-const said = (headline: string, data: object, blocks: readonly Block[] = []): Reply => ({
-  kind: 'reply',
-  headline,
-  data,
-  blocks,
-  cautions: [],
-});
 
 type WeighedAsked = {
   readonly batch?: string | undefined;
@@ -52,7 +45,7 @@ export async function weighedReply(
       ? say.batches.cut({ name: batch.name, bars: grams?.length })
       : say.batches.weighed({ name: batch.name, grams: grams ?? [] });
   return {
-    ...said(headline, { batch: batch.id, grams, noted }, [
+    ...plainReply(headline, { batch: batch.id, grams, noted }, [
       ...(lines.length > 0 ? [{ kind: 'text' as const, text: lines.join('\n') }] : []),
       ...nextBlock(batch, clockOf(wishes), context),
     ]),
@@ -87,7 +80,7 @@ async function askOtherBars(
   );
   const { why, before, now } = doubt;
   return {
-    ...said(
+    ...plainReply(
       say.batches.otherBars({ name: batch.name, why, before: before.grams, now: now.grams }),
       { batch: batch.id, asks: why, noted: false },
       [{ kind: 'text', text: say.batches.sameBars }],

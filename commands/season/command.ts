@@ -1,12 +1,13 @@
 import { action, commandGroup, type Suggestion } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { text } from '../../src/conversation/option.ts';
-import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { Block } from '../../src/conversation/reply.ts';
 import { labOfHex } from '../../src/engine/colour/spectra/cielab.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { readColour } from '../../src/engine/text/colours/colour-name.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { fold } from '../../src/engine/text/fold.ts';
+import { plainReply } from '../../src/presenting/plain-reply.ts';
 import {
   type Proposal,
   proposals,
@@ -52,14 +53,6 @@ async function drawn(
   return { kind: 'picture', name: 'season.png', png, alt: say.community.palette({ title, colours }) };
 }
 
-const said = (headline: string, data: object, blocks: readonly Block[] = []): Reply => ({
-  kind: 'reply',
-  headline,
-  data,
-  blocks,
-  cautions: [],
-});
-
 /** The palette that is meant, by its title. */
 function named(all: readonly Proposal[], asked: string): Proposal {
   const wanted = fold(asked);
@@ -94,7 +87,7 @@ export default commandGroup(
         const { say } = context;
         const [now, put] = await Promise.all([seasonOf(scopeOf(context)), proposals(scopeOf(context))]);
         const rows = put.map(one => say.community.proposal(one));
-        return said(
+        return plainReply(
           now ? say.community.palette(now) : say.community.noSeason,
           { season: now, proposals: put.map(({ title, colours, votes }) => ({ title, colours, votes })) },
           [
@@ -135,7 +128,7 @@ export default commandGroup(
           at: new Date(context.at),
         };
         await proposePalette(scopeOf(context), proposal);
-        return said(context.say.community.proposed({ title, colours }), { title, colours }, [
+        return plainReply(context.say.community.proposed({ title, colours }), { title, colours }, [
           await drawn(title, colours, context),
         ]);
       },
@@ -154,7 +147,7 @@ export default commandGroup(
         const chosen = named(await proposals(scopeOf(context)), palette);
         const { asker, at } = context;
         await voteFor(scopeOf(context), { member: asker.id, chosen: chosen.id, at: new Date(at) });
-        return said(context.say.community.voted({ title: chosen.title }), { palette: chosen.title });
+        return plainReply(context.say.community.voted({ title: chosen.title }), { palette: chosen.title });
       },
     }),
     settle: action({
@@ -173,9 +166,11 @@ export default commandGroup(
           refuse('season-tie', { titles: [first.title, second.title] });
         const { title, colours, votes } = first;
         await settleSeason(scopeOf(context), { title, colours, votes, at: new Date(context.at) });
-        return said(context.say.community.settled({ title, colours, votes }), { title, colours, votes }, [
-          await drawn(title, colours, context),
-        ]);
+        return plainReply(
+          context.say.community.settled({ title, colours, votes }),
+          { title, colours, votes },
+          [await drawn(title, colours, context)],
+        );
       },
     }),
   },

@@ -106,8 +106,6 @@ const ELIDED = new RegExp(
 );
 const EVEN =
   /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of each|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|partes iguales|misma cantidad|mitad y mitad)\b/iu;
-/** Halves that are not told of what. */
-const HALVES = /\b(?:half (?:and|n) half|mitad y mitad)\b/iu;
 const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu');
 const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de|much)\b/iu;
 const TRIPLE =
@@ -128,7 +126,7 @@ const COUNTED: ReadonlyMap<string, number> = new Map([
 
 /** `1:2 in water`, "1 part to 3 parts": parts by volume, as spoons are. Undefined where no parts are told. */
 function partsOf(plain: string): Parts | undefined {
-  const worded = HALVES.test(plain) ? undefined : wordedParts(plain);
+  const worded = wordedParts(plain);
   if (worded) return worded;
   if (DOUBLE.test(plain)) return { powder: 1, liquid: 2 };
   if (TRIPLE.test(plain)) return { powder: 1, liquid: 3 };

@@ -1,6 +1,6 @@
 import { readOils } from '../../batch/oils/oil-list.ts';
 import { Refusal, refuse } from '../../refusal.ts';
-import { COUNT, MASS, UNIT } from './words.ts';
+import { COUNT, UNIT } from './words.ts';
 
 /** Words that change nothing of the lye, at either end of what is left. */
 const IDLE = new Set(
@@ -34,12 +34,6 @@ const inBareGrams = (list: string) =>
     '$1 g',
   );
 
-const NAME = String.raw`\p{L}[^\d,;]*`;
-/** "olive 700 g coconut 300 g": each weight stands behind its oil, since the first word is a name and the last a weight. */
-const WEIGHTS_BEHIND = new RegExp(`^${NAME} ${MASS}(?: ${NAME} ${MASS})+$`, 'u');
-const parted = (piece: string): string =>
-  WEIGHTS_BEHIND.test(piece) ? piece.replace(new RegExp(`(${MASS}) (?=\\p{L})`, 'gu'), '$1, ') : piece;
-
 /** The list of oils that is left, read by the plan's own reader, which refuses whatever it does not know. */
 export function oilsIn(text: string, { inGrams }: { readonly inGrams: boolean }): string | undefined {
   const shared = SHARES.reduce((all, [pattern, percent]) => all.replace(pattern, percent), text);
@@ -48,7 +42,6 @@ export function oilsIn(text: string, { inGrams }: { readonly inGrams: boolean })
     .split(/[;,](?!\d)/u)
     .map(trimmed)
     .filter(piece => piece !== '' && !/^(?:oils?)$/u.test(piece))
-    .map(parted)
     .join(', ');
   if (list === '') return undefined;
   if (inGrams) return oilsIn(inBareGrams(list), { inGrams: false });
