@@ -5,7 +5,7 @@ import {
   type StageDate,
   stageDates,
   TURN_EVERY,
-  toldAt,
+  toldDates,
 } from '../../src/engine/batch/curing/stages.ts';
 import { dryingOf } from '../../src/engine/batch/curing/weight-loss.ts';
 import { type Batch, isDone, newest, type ToPour, weighingsOf } from '../../src/records/batches/index.ts';
@@ -34,17 +34,21 @@ export function duesFor(
   batch: Dated,
   { clock, now }: { readonly clock: Clock; readonly now: number },
 ): readonly Write[] {
-  return datesOf(batch)
-    .map(date => ({ stage: date.stage, at: toldAt(date, clock) }))
+  return toldDates(datesOf(batch), clock)
     .filter(({ at }) => at > now)
     .map(({ stage, at }) => dueOf(batch, stage, at));
 }
 
-/** What a batch asks for next and when (ms since 1970 UTC); turning goes on week by week until it is cured. */
-export function nextDates(batch: Batch, now: number): readonly StageDate[] {
+/**
+ * What a batch asks for next and when its maker is told (ms since 1970 UTC); turning goes on week by week until it is cured.
+ */
+export function nextDates(
+  batch: Batch,
+  { clock, now }: { readonly clock: Clock; readonly now: number },
+): readonly StageDate[] {
   if (newest(batch, 'cured')) return [];
   const drying = dryingOf(weighingsOf(batch));
-  const dates = datesOf(batch)
+  const dates = toldDates(datesOf(batch), clock)
     .map(date => {
       if (date.stage === 'turn') return { ...date, at: nextTurn(lastTold(batch) ?? date.at, now) };
       if (date.stage !== 'cured' || !drying) return date;

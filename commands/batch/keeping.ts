@@ -142,7 +142,7 @@ export async function datesReply(
   }
   const all = asked.batch === undefined ? await listBatches(book) : [await findBatch(book, asked.batch)];
   const dates = all
-    .flatMap(batch => nextDates(batch, now).map(date => ({ batch, ...date })))
+    .flatMap(batch => nextDates(batch, { clock, now }).map(date => ({ batch, ...date })))
     .sort((a, b) => a.at - b.at);
   const rows = dates
     .slice(0, 25)

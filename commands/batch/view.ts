@@ -22,7 +22,7 @@ import {
 import { clockOf, type Preferences, preferencesOf } from '../../src/records/preferences.ts';
 import type { Taking } from '../../src/records/shelf/index.ts';
 import type { Words } from '../../src/words/index.ts';
-import { nextDates } from './dates.ts';
+import { type Clock, nextDates } from './dates.ts';
 import { batchFollowUps } from './follow-ups.ts';
 
 const DAY = 86_400_000;
@@ -133,10 +133,10 @@ const textBlock = (lines: readonly string[]): readonly Block[] =>
 /** What comes next, and when, by the member's own clock. */
 export function nextBlock(
   batch: Batch,
-  clock: { readonly zone: string },
+  clock: Clock,
   { say, at: now }: Pick<Context, 'say' | 'at'>,
 ): readonly Block[] {
-  const dates = nextDates(batch, now).slice(0, 5);
+  const dates = nextDates(batch, { clock, now }).slice(0, 5);
   if (dates.length === 0) return [];
   return [
     {

@@ -7,16 +7,11 @@ import { batterOfPot } from '../../src/engine/batch/portions/pot.ts';
 import { makeRecipe } from '../../src/engine/batch/recipe.ts';
 import { type Batter, TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
-import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
-import type { DoseAnswer, DoseAsked } from '../../src/engine/dosing/request.ts';
+import type { DoseAnswer } from '../../src/engine/dosing/request.ts';
 import { parsePortionRange } from '../../src/engine/quantities/amount.ts';
-import { excerpt } from '../../src/engine/quantities/excerpt.ts';
-import { parseStrength, type Strength, splitStrength } from '../../src/engine/quantities/strength.ts';
-import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
-import { refuse } from '../../src/engine/refusal.ts';
+import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { amountPhrase } from '../../src/engine/text/amounts/amount-phrases.ts';
-import { carrierNamed } from '../../src/engine/text/names/carrier-name.ts';
 import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
 import {
   doseBlocks,
@@ -31,48 +26,26 @@ import { colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.t
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
-import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts';
+import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
+import { type DoseOptions, readColours } from './asked.ts';
 import { takeChoice } from './follow-ups.ts';
 import { lawOf } from './law.ts';
-
-declare module '../../src/engine/refusal.ts' {
-  interface Reasons {
-    'premix-carrier-twice': { readonly premix: string; readonly carrier: string };
-  }
-}
-
-const FULL: Strength = { by: 'name', name: 'full' };
-
-/** What a dose is asked for with: the options of the command. */
-export type DoseOptions = {
-  readonly colourant: string;
-  readonly portion: string;
-  readonly strength?: string | undefined;
-  readonly carrier?: string | undefined;
-  readonly premix?: string | undefined;
-  readonly with: readonly string[];
-  readonly recipe?: string | undefined;
-};
-
-/** Whether a jar of the asker's would be named. */
-export async function doseNamesJar(
-  { colourant, with: others }: DoseOptions,
-  { shelf }: Context,
-): Promise<boolean> {
-  const found = await Promise.all([colourant, ...others].map(one => findColoured(one, shelf)));
-  return found.some(({ jar }) => jar.item !== undefined);
-}
 
 /** Doses what was asked. Throws the Refusals of reading it, of the shelf and of dosing. */
 export async function doseReply(asked: DoseOptions, context: Context): Promise<Reply> {
   const { say, store, asker } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const { low: portion, high } = parsePortionRange(asked.portion, measures);
-  const { jars, wanted } = await readColours(asked, measures, context);
+  const { jars, wantedIn } = await readColours(asked, measures, context.shelf);
   const batter = asked.recipe === undefined ? undefined : await recipeBatter(asked.recipe, context);
   const doseFor = (amount: typeof portion) =>
-    answerDose({ portion: amount, colourants: wanted, measures, ...(batter && { batter }) });
+    answerDose({
+      portion: amount,
+      colourants: wantedIn(amount, batter ?? TYPICAL_BATTER),
+      measures,
+      ...(batter && { batter }),
+    });
   const answer = doseFor(portion);
   // Of "2-3 cups" both ends are told.
   const more = high && doseFor(high);
@@ -140,31 +113,6 @@ function headlineOf(
   return [...new Set(law), dosed].join(' ');
 }
 
-/** The jars that are meant, and how much is wanted of each. */
-async function readColours(asked: DoseOptions, measures: Measures, { shelf }: Context) {
-  const first = await findColoured(asked.colourant, shelf);
-  const others = await Promise.all(asked.with.map(one => findColoured(one, shelf)));
-  const strength = asked.strength === undefined ? first.strength : parseStrength(asked.strength);
-  refuseTwoLiquids(asked);
-  const wanted = [
-    {
-      ...doseAsked({ ...first, strength }, measures),
-      ...(asked.carrier !== undefined && { carrier: parseCarrier(asked.carrier) }),
-      ...(asked.premix !== undefined && { premix: parsePremix(asked.premix, measures) }),
-    },
-    ...others.map(one => doseAsked(one, measures)),
-  ];
-  return { jars: [first, ...others].map(({ jar }) => jar), wanted };
-}
-
-/** A paste is in one liquid: a carrier beside it may name the one it leaves out, and no other. */
-function refuseTwoLiquids({ premix, carrier }: Pick<DoseOptions, 'premix' | 'carrier'>): void {
-  if (premix === undefined || carrier === undefined) return;
-  const inPaste = carrierNamed(premix);
-  if (inPaste !== undefined && inPaste !== parseCarrier(carrier))
-    refuse('premix-carrier-twice', { premix: excerpt(premix), carrier: excerpt(carrier) });
-}
-
 /** The colour to see, and the same in another strength. */
 function nextOf({ with: others, ...asked }: DoseOptions, say: Words): readonly Next[] {
   const given = Object.fromEntries(
@@ -215,21 +163,5 @@ async function recipeBatter(asked: string, context: Context): Promise<Batter> {
   const { pot } = fillPortions(makeRecipe(request, oilGramsFor(request)), request);
   return batterOfPot(pot);
 }
-
-type Coloured = { readonly jar: Jar; readonly strength: Strength };
-
-/** "gold mica pastel": a jar, and the strength after it unless the whole is the name of one. */
-async function findColoured(asked: string, shelf: Parameters<typeof findJar>[0]): Promise<Coloured> {
-  const { rest, strength } = splitStrength(asked);
-  if (!strength) return { jar: await findJar(shelf, asked), strength: FULL };
-  const whole = await findJar(shelf, asked).catch(() => undefined);
-  return whole?.item ? { jar: whole, strength: FULL } : { jar: await findJar(shelf, rest), strength };
-}
-
-/** What the member's own jar is known to do narrows the answer. */
-const doseAsked = ({ jar, strength }: Coloured, measures: Measures): DoseAsked => ({
-  ...knownOf(jar, measures),
-  strength,
-});
 
 const knownAs = ({ item, colourant }: Jar, say: Words) => item?.name ?? nameOf(colourant, say);

@@ -3,7 +3,8 @@ import { several, text } from '../../src/conversation/option.ts';
 import { suggestJars } from '../../src/presenting/colour/suggest.ts';
 import type { doseAnswerData } from '../../src/presenting/dose-data.ts';
 import { nearestRecipes } from '../../src/records/recipes/index.ts';
-import { doseEssence, doseNamesJar, doseReply } from './answer.ts';
+import { doseEssence, doseReply } from './answer.ts';
+import { doseNamesJar } from './asked.ts';
 import { doseFollowUps } from './follow-ups.ts';
 
 export default command(

@@ -15,6 +15,7 @@ import {
   refuseTooLarge,
   shelfChoice,
 } from '../../src/presenting/colour/candidates.ts';
+import { lyeChanges } from '../../src/presenting/colour/offers.ts';
 import { type Recipe, recipesOf } from '../../src/presenting/colour/recipe.ts';
 import { cheapestHolding } from '../../src/presenting/cost.ts';
 import { spoonsData } from '../../src/presenting/dose-data.ts';
@@ -25,7 +26,7 @@ import {
   type RecentRecipe,
 } from '../../src/records/matches/index.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
-import { buyBlocks, toBuy } from './buy.ts';
+import { buyBlocks, toBuy, toldBuy } from './buy.ts';
 import { matchCard } from './card.ts';
 import { matchData } from './data.ts';
 import { type MatchView, matchBlocks, matchCautions, matchHeadline } from './view.ts';
@@ -113,12 +114,17 @@ export async function makeMatch(
   return {
     kind: 'reply',
     headline: matchHeadline(view),
-    data: { ...matchData(view), ...(buying && { buy: buying }) },
+    data: { ...matchData(view), ...(buying && { buy: toldBuy(buying) }) },
     blocks: matchBlocks(view, card, buy),
     // Its maker reads how to handle it with the dose; others have no button that leads there.
-    cautions: [...matchCautions(view), ...(own ? [] : [{ id: 'gloves', text: say.challengeSteps.gloves }])],
+    cautions: [
+      ...matchCautions(view),
+      ...lyeChanges(buying?.colourants ?? [], say),
+      ...(own ? [] : [{ id: 'gloves', text: say.challengeSteps.gloves }]),
+    ],
     choices: choices(shown.map(recentOf)),
-    ...(own && { next: buyNext(view) }),
+    // What to buy is told already where the shelf does not get there.
+    ...(own && !buying && { next: buyNext(view) }),
     most: MOST_WORDS,
   };
 }

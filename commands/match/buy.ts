@@ -3,9 +3,10 @@ import type { Block } from '../../src/conversation/reply.ts';
 import type { MatchAnswer } from '../../src/engine/colour/matching/match.ts';
 import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';
 import { hexOfLab, type Lab } from '../../src/engine/colour/spectra/cielab.ts';
+import type { Colourant } from '../../src/engine/colourants/colourant.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import type { Usable } from '../../src/presenting/colour/candidates.ts';
-import { offersBeside } from '../../src/presenting/colour/offers.ts';
+import { bestOf, offersBeside, whatIsWorthBuying } from '../../src/presenting/colour/offers.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 
@@ -13,6 +14,7 @@ import { nameOf } from '../../src/presenting/dose.ts';
 export type ToBuy = {
   readonly ids: readonly string[];
   readonly names: readonly string[];
+  readonly colourants: readonly Colourant[];
   /** CIEDE2000 from the target, and the colour it would be, at the best doses. */
   readonly deltaE: number;
   readonly hex: string;
@@ -41,28 +43,30 @@ export async function toBuy(
   if (answer.reached) return undefined;
   const offered = await offersBeside(own, measures, context);
   const [made] = answer.recipes;
-  const found = await context.workers.run(
-    'whatToBuy',
-    {
-      targets: [target],
-      made: [made && { hex: made.predicted.hex, deltaE: made.deltaE }],
-      own: own.map(({ candidate }) => candidate),
-      offered: offered.map(({ candidate }) => candidate),
-      ...soap,
-    },
-    { owner: context.asker.id },
+  const found = await whatIsWorthBuying(offered, jars =>
+    context.workers.run(
+      'whatToBuy',
+      {
+        targets: [target],
+        made: [made && { hex: made.predicted.hex, deltaE: made.deltaE }],
+        own: own.map(({ candidate }) => candidate),
+        offered: jars.map(({ candidate }) => candidate),
+        ...soap,
+      },
+      { owner: context.asker.id },
+    ),
   );
-  const best = found.two ?? found.one[0];
+  const best = bestOf(found);
   const reach = best?.reach[0];
-  const before = answer.recipes[0]?.deltaE ?? found.now.mean;
+  const before = made?.deltaE ?? found.now.mean;
   if (!best || !reach || before - reach.deltaE < WORTH) return undefined;
-  const jarOf = (id: string) => offered.find(({ candidate }) => candidate.id === id)!.jar;
-  return {
-    ids: best.ids,
-    names: best.ids.map(id => nameOf(jarOf(id).colourant, context.say)),
-    ...reach,
-  };
+  const { ids } = best;
+  const colourants = ids.map(id => offered.find(({ candidate }) => candidate.id === id)!.jar.colourant);
+  return { ids, colourants, names: colourants.map(one => nameOf(one, context.say)), ...reach };
 }
+
+/** The same for programs. */
+export const toldBuy = ({ colourants: _, ...told }: ToBuy): object => told;
 
 /** What to buy in a line, and in a fold how it looks before and after. */
 export async function buyBlocks(

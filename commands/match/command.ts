@@ -23,8 +23,8 @@ export default command(
       es: 'Una receta en cucharas para el color que quieres, con lo de tu estantería',
     },
     anywhere: true,
-    // A recipe from the shelf tells what stands on it.
-    seenBy: ({ from }) => (from === 'catalogue' ? 'group' : 'asker'),
+    // A recipe from the shelf tells what stands on it; a colour of a photo is chosen by whoever sent it.
+    seenBy: ({ from, photo }) => (from === 'catalogue' && !photo ? 'group' : 'asker'),
     pace: 'slow',
     options: {
       target: text({

@@ -39,9 +39,9 @@ export const seenIn = ({ seen }: { readonly seen?: string }): SeenBy => (seen ==
 
 async function recipeOf(
   { match: id, recipe: number }: { match: string; recipe: number },
-  context: Context,
+  whose: Context['shelf'],
 ): Promise<{ match: RecentMatch; recipe: RecentRecipe }> {
-  const match = await recentMatchOf(context.shelf, id);
+  const match = await recentMatchOf(whose, id);
   const recipe = match.recipes[number] ?? refuse('match-forgotten', {});
   return { match, recipe };
 }
@@ -52,7 +52,7 @@ const take = followUp({
   args: recipeId,
   async answer(args, context): Promise<Reply> {
     const { say, at } = context;
-    const { recipe } = await recipeOf(args, context);
+    const { recipe } = await recipeOf(args, context.shelf);
     const takings = recipe.doses.flatMap(({ item, milligrams }) =>
       item === undefined ? [] : [{ item, grams: milligrams / 1000 }],
     );
@@ -78,10 +78,14 @@ const take = followUp({
   },
 });
 
-/** How to wet and blend a recipe: its doses as `/dose` tells them. */
-async function howToDose(args: { match: string; recipe: number }, context: Context): Promise<Reply> {
+/** How to wet and blend a recipe: its doses as `/dose` tells them, in the spoons of whoever reads them. */
+async function howToDose(
+  args: { match: string; recipe: number },
+  context: Context,
+  maker = context.asker.id,
+): Promise<Reply> {
   const { say, store, asker } = context;
-  const { match, recipe } = await recipeOf(args, context);
+  const { match, recipe } = await recipeOf(args, { store, member: maker });
   const measures = kitchenOf(await preferencesOf(store, asker.id));
   const jars = await Promise.all(recipe.doses.map(one => jarOfDose(one, context)));
   const answer = dosed(match, recipe, { jars, measures });
@@ -110,7 +114,19 @@ async function howToDose(args: { match: string; recipe: number }, context: Conte
   };
 }
 
-const dose = followUp({ seenBy: seenIn, args: shownRecipe, answer: howToDose });
+const dose = followUp({
+  seenBy: seenIn,
+  args: shownRecipe,
+  answer: (args, context) => howToDose(args, context),
+});
+
+/** The same of a recipe that the group sees, for whoever presses: nothing in it is of anybody's shelf. */
+const doseForAll = followUp({
+  for: 'group',
+  seenBy: 'asker',
+  args: { ...recipeId, maker: z.string() },
+  answer: ({ maker, ...args }, context) => howToDose(args, context, maker),
+});
 
 /** A colour's recipes for whoever asked, with all that can be done with them. */
 export const matchReply = (target: Lab, asked: MatchAsked, context: Context): Promise<Reply> =>
@@ -119,7 +135,7 @@ export const matchReply = (target: Lab, asked: MatchAsked, context: Context): Pr
     asked,
     {
       to: 'its-maker',
-      choices: recipes => matchChoices(context.idempotencyKey, { asked, recipes }, context.say),
+      choices: recipes => matchChoices(context.idempotencyKey, { asked, recipes }, context),
     },
     context,
   );
@@ -181,7 +197,7 @@ const takeButton = ({ match }: { readonly match: string }, recipe: number, say: 
 export function matchChoices(
   match: string,
   { asked, recipes }: Pick<RecentMatch, 'asked' | 'recipes'>,
-  say: Words,
+  { say, asker }: Pick<Context, 'say' | 'asker'>,
 ): readonly Choice[] {
   const seen = seenOf(asked);
   return [
@@ -190,7 +206,10 @@ export function matchChoices(
         kind: 'button',
         label: say.match.dose({ number: recipe + 1 }),
         weight: recipe === 0 ? 'main' : 'plain',
-        follow: dose.with({ match, recipe, seen }),
+        follow:
+          seen === 'g'
+            ? doseForAll.with({ match, recipe, maker: asker.id })
+            : dose.with({ match, recipe, seen }),
       }),
     ),
     ...recipes.flatMap(({ takeable }, recipe) => (takeable ? [takeButton({ match }, recipe, say)] : [])),
@@ -200,4 +219,4 @@ export function matchChoices(
   ];
 }
 
-export const matchFollowUps = { dose, take, show };
+export const matchFollowUps = { dose, 'dose-all': doseForAll, take, show };

@@ -6,6 +6,7 @@ import type { Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import type { AlkaliBehaviour } from '../../src/engine/colourants/colourant.ts';
 import { knownAs } from '../../src/presenting/colour/jars.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
+import { lyeChanges } from '../../src/presenting/colour/offers.ts';
 import type { Recipe, RecipeDose } from '../../src/presenting/colour/recipe.ts';
 import {
   baseView,
@@ -77,7 +78,10 @@ export function matchBlocks(
 ): readonly Block[] {
   const { answer, shown, say } = view;
   const [best, ...others] = shown;
-  const why = answer.miss ? [{ kind: 'text' as const, text: say.colour.misses[answer.miss.why] }] : [];
+  const missed = answer.miss && say.colour.misses[answer.miss.why];
+  // What to buy is better advice than what might help.
+  const helps = answer.miss?.why === 'too-vivid' && buy.length === 0 ? [say.colour.dullIt] : [];
+  const why = missed ? [{ kind: 'text' as const, text: [missed, ...helps].join(' ') }] : [];
   if (!best) return [...why, ...buy, ...notes(view)];
   return [
     ...why,
@@ -221,11 +225,5 @@ function notes(view: MatchView): readonly Block[] {
 
 /** What lye may do to the colourants of the best recipe. */
 export function matchCautions({ shown: [best], say }: MatchView): readonly Caution[] {
-  if (!best) return [];
-  return best.doses.flatMap(({ jar: { colourant } }) => {
-    const { behaviour } = colourant.alkali;
-    if (behaviour === 'stable' || behaviour === 'never') return [];
-    const text = say.dosing.cautions['lye-changes']({ colourant: colourant.names, behaviour });
-    return [{ id: 'lye-changes', text }];
-  });
+  return lyeChanges(best?.doses.map(({ jar }) => jar.colourant) ?? [], say);
 }

@@ -1,9 +1,10 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
+import type { Colourant } from '../../src/engine/colourants/colourant.ts';
 import { readPalette } from '../../src/engine/palettes/read-palette.ts';
 import type { BuyAnswer, Purchase } from '../../src/engine/palettes/what-to-buy.ts';
 import { shelfChoice, type Usable } from '../../src/presenting/colour/candidates.ts';
-import { offersBeside } from '../../src/presenting/colour/offers.ts';
+import { bestOf, lyeChanges, offersBeside, whatIsWorthBuying } from '../../src/presenting/colour/offers.ts';
 import { tenth } from '../../src/presenting/colour/view.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
 import type { Words } from '../../src/words/index.ts';
@@ -30,16 +31,18 @@ export async function buyReply(
       return best && { hex: best.predicted.hex, deltaE: best.deltaE };
     }),
   );
-  const answer = await workers.run(
-    'whatToBuy',
-    {
-      targets: colours.map(({ lab }) => lab),
-      own: candidates,
-      made,
-      offered: offered.map(({ candidate }) => candidate),
-      ...soap,
-    },
-    owner,
+  const answer = await whatIsWorthBuying(offered, jars =>
+    workers.run(
+      'whatToBuy',
+      {
+        targets: colours.map(({ lab }) => lab),
+        own: candidates,
+        made,
+        offered: jars.map(({ candidate }) => candidate),
+        ...soap,
+      },
+      owner,
+    ),
   );
   const view: BuyView = { answer, offered, wanted: colours.map(({ hex }) => hex), ownCount: own.length, say };
   const { strips, alt } = picture(view);
@@ -49,7 +52,7 @@ export async function buyReply(
     headline: headline(view),
     data: { wanted: view.wanted, ...answer },
     blocks: [...rows(view), { kind: 'picture', name: 'to-buy.png', png, alt }, ...notes(view)],
-    cautions: [],
+    cautions: lyeChanges(colourantsOf(bestOf(answer)?.ids ?? [], view), say),
   };
 }
 
@@ -61,12 +64,15 @@ type BuyView = {
   readonly say: Words;
 };
 
-const namesOf = ({ ids }: Purchase, { offered, say }: BuyView): readonly string[] =>
-  ids.map(id => nameOf(offered.find(({ candidate }) => candidate.id === id)!.jar.colourant, say));
+const colourantsOf = (ids: readonly string[], { offered }: BuyView): readonly Colourant[] =>
+  ids.map(id => offered.find(({ candidate }) => candidate.id === id)!.jar.colourant);
+
+const namesOf = ({ ids }: Purchase, view: BuyView): readonly string[] =>
+  colourantsOf(ids, view).map(colourant => nameOf(colourant, view.say));
 
 function headline(view: BuyView): string {
   const { answer, say } = view;
-  const best = answer.two ?? answer.one[0];
+  const best = bestOf(answer);
   const before = tenth(answer.now.mean);
   if (!best) return say.palettes.buyNothing({ off: before, reached: answer.now.off === 0 });
   return say.palettes.buy({ names: namesOf(best, view), off: tenth(best.mean), before });
@@ -91,7 +97,7 @@ const notes = ({ ownCount, say }: BuyView): readonly Block[] => [
 /** What is wanted, what the shelf gives, and what it would give with the purchase, strip under strip. */
 function picture(view: BuyView) {
   const { answer, wanted, say } = view;
-  const best = answer.two ?? answer.one[0];
+  const best = bestOf(answer);
   const reached = (reach: Purchase['reach']) =>
     reach.map(({ hex, deltaE }) => ({ hex, label: say.palettes.off({ hex, deltaE: tenth(deltaE) }) }));
   const strips = [

@@ -52,8 +52,8 @@ export async function makePlan(
   const { shelf, say, change } = context;
   const { view, lesson } = await viewOf(plan, asking, context);
   const { answer, read } = view;
-  const needs = needsOf(answer, read);
-  // A class buys for itself: what one station needs is not what leaves the shelf.
+  const needs = needsOf(answer, read, lesson?.stations);
+  // A class spoons out station by station: nothing leaves the shelf in one press.
   const uses = lesson ? [] : usesOf(needs);
   const cost = costOfPlan(view, { prices: asking.prices, own: !lesson && asking.seenBy === 'asker' });
   const kept = { ...plan, colours: read.colours };
@@ -67,11 +67,7 @@ export async function makePlan(
       headline: lesson ? classHeadline(view, lesson) : planHeadline(view),
       data: { ...dataOf(answer, { needs, lesson, asking }), ...costData(cost) },
       blocks: [
-        ...planBlocks(
-          view,
-          lesson || asking.seenBy === 'group' ? [] : stockRows(needs, say),
-          costBlocks(view, cost),
-        ),
+        ...planBlocks(view, asking.seenBy === 'group' ? [] : stockRows(needs, say), costBlocks(view, cost)),
         ...(lesson
           ? classSections(view, lesson).map(one => ({ kind: 'rows' as const, ...one, fold: 'more' as const }))
           : []),

@@ -163,6 +163,19 @@ const shelf = followUp({
     answerPlan(await recentPlanOf(context.shelf, id), { seenBy: 'asker' }, context),
 });
 
+/** The same of a class: what all its stations need. */
+const classShelf = followUp({
+  seenBy: 'asker',
+  args: {
+    ...planId,
+    people: z.string().transform(Number),
+    stations: z.string().transform(Number),
+    planIsFor: z.enum(['station', 'class']),
+  },
+  answer: async ({ plan: id, ...lesson }, context) =>
+    answerPlan(await recentPlanOf(context.shelf, id), { seenBy: 'asker', lesson }, context),
+});
+
 /** The plan as one page to print. */
 const print = followUp({
   seenBy: 'asker',
@@ -190,7 +203,9 @@ function choicesFor(
     button(plan.forms.heat, openers.heat.with(shown)),
     button(plan.forms.save, save.with({ plan: id })),
     ...(lesson ? [] : [button(plan.print, print.with({ plan: id }))]),
-    ...(seenBy === 'group' && jars > 0 ? [button(plan.myShelf, shelf.with({ plan: id }))] : []),
+    ...(seenBy === 'group' && jars > 0
+      ? [button(plan.myShelf, lesson ? classShelf.with({ plan: id, ...lesson }) : shelf.with({ plan: id }))]
+      : []),
     ...(seenBy === 'asker' && !lesson ? [button(plan.showAll, show.with({ plan: id }))] : []),
   ];
 }
@@ -221,6 +236,7 @@ export const planFollowUps = {
   save,
   show,
   shelf,
+  'class-shelf': classShelf,
   print,
   'name-sent': nameSent,
   begin: openers.begin,

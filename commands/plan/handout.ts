@@ -1,4 +1,6 @@
 import type { ClassPlan } from '../../src/engine/batch/planning/class-kits.ts';
+import { colourantById } from '../../src/engine/colourants/catalogue.ts';
+import { nameOf, rough } from '../../src/presenting/dose.ts';
 import { lyeCautions, planSteps } from './blocks.ts';
 import {
   type PlanView,
@@ -25,6 +27,14 @@ export function classSections(view: PlanView, plan: ClassPlan): readonly Section
       title: say.plan.shopping,
       rows: [
         ...totals.oils.map(({ id, grams }) => say.plan.oil({ id, grams: mass(grams) })),
+        ...totals.colours.map(({ colourant, grams, spoons }) =>
+          say.plan.dose({
+            spoons: say.quantities.measure(spoons),
+            colour: nameOf(colourantById(colourant)!, say),
+            grams: say.plan.figure(rough(grams), 3),
+            liquid: undefined,
+          }),
+        ),
         ...totals.additives.map(({ id, grams }) => `${mass(grams)} ${say.batch.additives[id]}`),
         say.plan.lyeInAll({ grams: mass(totals.lyeGrams) }),
         say.plan.waterInAll({ grams: mass(totals.waterGrams) }),

@@ -7,14 +7,14 @@ import type { Words } from '../../src/words/index.ts';
 /** What the plan needs of one jar on the shelf, grams, over all portions. */
 export type Need = { readonly item: ShelfItem; readonly grams: number };
 
-/** What the plan needs of the member's own jars, each jar once. */
-export function needsOf({ portions }: PlanAnswer, { jars }: PlanRead): readonly Need[] {
+/** What the plan needs of the member's own jars, each jar once; of a class what all its stations need. */
+export function needsOf({ portions }: PlanAnswer, { jars }: PlanRead, stations = 1): readonly Need[] {
   const needs = new Map<string, Need>();
   portions.forEach(({ doses }, at) => {
     doses.forEach((dose, which) => {
       const item = jars[at]?.[which]?.item;
       if (!item) return;
-      const grams = (dose.premix?.grams ?? dose.grams).typical;
+      const grams = (dose.premix?.grams ?? dose.grams).typical * stations;
       needs.set(item.id, { item, grams: grams + (needs.get(item.id)?.grams ?? 0) });
     });
   });

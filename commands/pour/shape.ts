@@ -12,7 +12,9 @@ import {
 import { type Layer, wedgedLayers } from '../../src/engine/pouring/layers.ts';
 import {
   filledCm,
+  type LengthUnit,
   type LevelLayer,
+  lengthUnitOf,
   levelLayers,
   type PourMould,
   parsePourMould,
@@ -49,14 +51,18 @@ export async function layersReply(
   const mould = parsePourMould(asked.mould);
   const raised = asked.raised ?? 0;
   const measures = await measuresOf(context);
+  const unit = lengthUnitOf(asked.mould);
   return raised > 0
-    ? wedgeReply(wedgedLayers(tiltable(mould), asked.layers, raised), { raised, measures }, context)
-    : levelReply(levelLayers(mould, asked.layers), measures, context);
+    ? wedgeReply(wedgedLayers(tiltable(mould), asked.layers, raised), { raised, measures, unit }, context)
+    : levelReply(levelLayers(mould, asked.layers), { measures, unit }, context);
 }
+
+/** How whoever asks measures: with which spoons, and lengths in the unit that the mould was given in. */
+type Measuring = { readonly measures: Measures; readonly unit: LengthUnit };
 
 const gramsIn = (millilitres: number) => Math.round(millilitres * TYPICAL_BATTER.gramsPerMillilitre);
 
-function levelReply(layers: readonly LevelLayer[], measures: Measures, { say }: Context): Reply {
+function levelReply(layers: readonly LevelLayer[], { measures, unit }: Measuring, { say }: Context): Reply {
   const words = say.pouring;
   const volume = (millilitres: number) => volumeView(millilitres, measures, say);
   return {
@@ -73,6 +79,7 @@ function levelReply(layers: readonly LevelLayer[], measures: Measures, { say }: 
             grams: gramsIn(millilitres),
             each: eachMillilitres === undefined ? undefined : volume(eachMillilitres),
             topCm,
+            unit,
           }),
         ),
       },
@@ -84,7 +91,7 @@ function levelReply(layers: readonly LevelLayer[], measures: Measures, { say }: 
 
 function wedgeReply(
   layers: readonly Layer[],
-  { raised, measures }: { readonly raised: number; readonly measures: Measures },
+  { raised, measures, unit }: Measuring & { readonly raised: number },
   { say }: Context,
 ): Reply {
   const words = say.pouring;
@@ -94,6 +101,7 @@ function wedgeReply(
       number: at + 1,
       volume: volumeView(millilitres, measures, say),
       grams: gramsIn(millilitres),
+      unit,
     };
     return Math.abs(high - low) < 1e-9
       ? words.layer({ ...told, each: undefined, topCm: high })
@@ -107,7 +115,7 @@ function wedgeReply(
       { kind: 'text', text: words.wedge({ raised }) },
       { kind: 'rows', rows },
       ...(first!.topCm[0] === 0
-        ? [{ kind: 'text' as const, text: words.across({ across: first!.acrossCm }) }]
+        ? [{ kind: 'text' as const, text: words.across({ across: first!.acrossCm, unit }) }]
         : []),
       { kind: 'text', folds: true, fold: 'steps', text: [words.layerSteps, words.wedgeSteps].join('\n') },
     ],
@@ -204,7 +212,7 @@ export async function swirlReply(
     headline:
       depth === undefined
         ? words.swirlWhole({ list: rows.join(', ') })
-        : words.swirl({ list: rows.join(', '), depth }),
+        : words.swirl({ list: rows.join(', '), depth, unit: lengthUnitOf(asked.mould) }),
     data: {
       shares: shares.map(one => ({ ...one, millilitres: one.share * whole })),
       millilitres: whole,

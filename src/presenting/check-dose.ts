@@ -100,7 +100,7 @@ export function sourcesBlock({ report, colourant }: Meant, say: Words): Block {
     source: { readonly source: string; readonly trust: keyof typeof checking.trust },
     name: string,
   ) => {
-    const key = `${source.source} (${checking.trust[source.trust]})`;
+    const key = `${checking.source(source)} (${checking.trust[source.trust]})`;
     lines.set(key, [...(lines.get(key) ?? []), name]);
   };
   for (const part of report.components) enter(part.source, partName(part));

@@ -133,17 +133,26 @@ function stepsOf({ dose }: NamedDose, say: Words): readonly string[] {
   const amount = `${say.quantities.measure(carrier.spoons)} (${Math.round(carrier.millilitres)} ml)`;
   const wet = say.dispersion.wet[carrier.wet]({ carrier: say.dispersion.carriers[carrier.choice], amount });
   const { paste, spoons } = dose.spoons;
-  const dilution = paste && dilutionOf(paste, say);
+  const dilution = paste && dilutionOf(paste, carrier.choice, say);
   if (!dilution) return [wet, blend];
   return spoons.length === 0
     ? [say.quantities.paste(dilution), blend]
     : [wet, blend, say.quantities.pasteOrSpoons(dilution)];
 }
 
-const dilutionOf = (paste: NonNullable<Dose['spoons']['paste']>, say: Words) => ({
+const dilutionOf = (
+  paste: NonNullable<Dose['spoons']['paste']>,
+  liquid: Dose['carrier']['choice'],
+  say: Words,
+) => ({
   powder: say.quantities.spoon(paste.powder),
-  carrier: say.quantities.measure({ spoons: paste.carrierSpoons }),
+  carrier: say.plan.liquid({
+    spoons: say.quantities.measure({ spoons: paste.carrierSpoons }),
+    liquid: say.dispersion.carriers[liquid],
+    dipped: false,
+  }),
   parts: paste.parts,
+  part: say.quantities.measure({ spoons: paste.partSpoons }),
 });
 
 /** Why that carrier. */

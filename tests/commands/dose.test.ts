@@ -153,6 +153,32 @@ describe('what the law says stands before the spoons', () => {
   );
 });
 
+describe('another colour in the same cup', () => {
+  test('is told in spoons as well as by strength, before or after its name', async () => {
+    const first = async (other: string) =>
+      (await dose({ colourant: 'ultramarine blue', portion: '2 cups', 'with-1': other })).text.split('\n')[0];
+    const told = '## 1/2 tsp ultramarine blue + 1/4 tsp titanium dioxide for 2 cups';
+    expect(await first('titanium dioxide 1/4 tsp')).toBe(told);
+    expect(await first('1/4 tsp titanium dioxide')).toBe(told);
+    // 1/4 tsp a cup is 1/2 tsp in two.
+    expect(await first('titanium dioxide 1/4 tsp per cup')).toContain(
+      '+ 1/2 tsp titanium dioxide for 2 cups',
+    );
+    expect(await first('no such thing 1/4 tsp')).toContain('no such thing');
+  });
+
+  test('in spoons stays so many spoons at both ends of a range', async () => {
+    const range = {
+      colourant: 'ultramarine blue',
+      portion: '2-4 cups',
+      'with-1': 'titanium dioxide 1/4 tsp',
+    };
+    const { text } = await dose(range);
+    expect(text).toContain('1/2 tsp ultramarine blue + 1/4 tsp titanium dioxide for 2 cups');
+    expect(text).toContain('For 4 cups: 1 tsp ultramarine blue + 1/4 tsp titanium dioxide');
+  });
+});
+
 describe('a jar on the shelf changes the dose', () => {
   test('its dish test picks the carrier, its spoon weight the grams, and one press takes it off once', async () => {
     const { member } = room;

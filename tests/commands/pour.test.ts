@@ -23,6 +23,17 @@ describe('/pour', () => {
     );
   });
 
+  test('heights come in the unit that the mould was given in', async () => {
+    // By hand: 2.5 in / 3 = 0.83 in, to an eighth 7/8; two of them 1.67 in, 1 5/8.
+    const { text } = await run('/pour layers', { mould: '10x3.5x2.5 in', layers: 3 });
+    for (const height of ['up to 7/8 in', 'up to 1 5/8 in', 'up to 2 1/2 in']) expect(text).toContain(height);
+    expect(text).not.toMatch(/\d cm/);
+    const inches = await run('/pour layers', { mould: '10" x 3.5" x 2.5"', layers: 3, raised: 1 });
+    expect(inches.text).toMatch(/the wedge: .* from .* in to .* in high/);
+    const top = await run('/pour swirl', { mould: '10x3.5x2.5 inches', shares: 'blue 50%, white 50%' });
+    expect(top.text.split('\n')[0]).toMatch(/for the top 1 in$/);
+  });
+
   test('slabs, cylinders and cavities too; a wedge only where one sets', async () => {
     // By hand: pi/4 x 8^2 x 24 = 1206 ml in three; 12 x 90 ml in three, 30 ml into each.
     const round = await run('/pour layers', { mould: 'cylinder 8x24 cm', layers: 3 });

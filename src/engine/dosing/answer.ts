@@ -1,6 +1,6 @@
 import { oilsIn, TYPICAL_BATTER } from '../dispersion/batter.ts';
 import { lyeAfterWater, superfatAfterOil } from '../dispersion/shift.ts';
-import { MEASURES } from '../quantities/units.ts';
+import { MEASURES, type Measures } from '../quantities/units.ts';
 import { refuse } from '../refusal.ts';
 import { cautionsFor } from './cautioning.ts';
 import { type Kitchen, measuredDose, wantedDose } from './dose.ts';
@@ -67,10 +67,22 @@ export function answerDose(request: DoseRequest): DoseAnswer {
   };
 }
 
+/** Liquid that goes into the portion with a dose, ml: of a paste made because the dose is too small to spoon, its one part. */
+function broughtMillilitres(
+  { carrier, premix, spoons: { spoons, paste } }: Dose,
+  measures: Measures,
+): number {
+  if (premix !== undefined || paste === undefined || spoons.length > 0) return carrier.millilitres;
+  return (paste.carrierTeaspoons * measures.teaspoon) / paste.parts;
+}
+
 /** Percent before and after, to a tenth, in this portion alone. */
-function shiftsOf(doses: readonly Dose[], { portionMillilitres: portion, batter }: Kitchen) {
+function shiftsOf(doses: readonly Dose[], { portionMillilitres: portion, batter, measures }: Kitchen) {
   const brought = (choice: Dose['carrier']['choice']) =>
-    doses.reduce((sum, { carrier }) => sum + (carrier.choice === choice ? carrier.millilitres : 0), 0);
+    doses.reduce(
+      (sum, dose) => sum + (dose.carrier.choice === choice ? broughtMillilitres(dose, measures) : 0),
+      0,
+    );
   const [oil, water] = [brought('oil'), brought('water')];
   const shift = (from: number, to: number): Shift => ({ fromPercent: tenth(from), toPercent: tenth(to) });
   return {

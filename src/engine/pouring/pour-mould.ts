@@ -24,6 +24,12 @@ export type PourMould =
       readonly depthCm: number | undefined;
     };
 
+export type LengthUnit = 'cm' | 'in';
+
+/** What its owner measures a mould in, as they wrote it. */
+export const lengthUnitOf = (text: string): LengthUnit =>
+  /\d\s*(?:["”]|''|ins?\b|inch|pulg)/iu.test(text.slice(0, 120)) ? 'in' : 'cm';
+
 /** `, 3 cm deep`, `de 3 cm de hondo`. */
 const DEEP =
   /[,;]?\s*(?:de\s+)?(\d+(?:[.,]\d+)?)\s*(mm|cm|in|inch|inches|pulgadas?|["”])\s*(?:deep|high|tall|depth|de\s+)?\s*(?:deep|high|tall|depth|hondos?|hondas?|fondo|profundidad|altura|alto)\b/iu;

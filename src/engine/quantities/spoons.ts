@@ -11,8 +11,10 @@ export type DilutionPaste = {
   readonly carrierTeaspoons: number;
   /** The same in spoons that are owned. */
   readonly carrierSpoons: readonly SpoonCount[];
-  /** Use one of this many equal parts (by weight, or by spoon). */
+  /** Use one of this many equal parts. */
   readonly parts: number;
+  /** One of those parts, in spoons that are owned. */
+  readonly partSpoons: readonly SpoonCount[];
   /** Teaspoons of powder that one part holds. */
   readonly teaspoons: number;
 };
@@ -190,8 +192,34 @@ function pasteFor(teaspoons: number, owned: Sizes): DilutionPaste {
   };
   const [powder, size] = sizes.find(fits) ?? sizes.at(-1)!;
   const parts = Math.max(1, Math.ceil((size / 32 / teaspoons) * (1 - ROUNDING)));
-  // A part should be worth measuring: at least 1/8 tsp of paste, and a tablespoon of carrier to wet in.
-  const carrierTeaspoons = Math.max(3, (size / 32) * 3, Math.ceil(parts / 8 / 3) * 3);
-  const carrierSpoons = spoonsOf(carrierTeaspoons * 32, owned);
-  return { powder, carrierTeaspoons, carrierSpoons, parts, teaspoons: size / 32 / parts };
+  const part = partOf(parts, size, sizes);
+  return {
+    powder,
+    carrierTeaspoons: (part * parts) / 32,
+    carrierSpoons: spoonsOf(part * parts, owned),
+    parts,
+    partSpoons: spoonsOf(part, owned),
+    teaspoons: size / 32 / parts,
+  };
+}
+
+/** A tablespoon, in thirty-seconds of a teaspoon: less does not wet. */
+const LEAST_CARRIER = 96;
+/** Carrier to powder (common practice). */
+const CARRIER_PER_POWDER = 3;
+
+/**
+ * One part of a paste, thirty-seconds of a teaspoon: the least of which the parts hold enough carrier to wet the powder, and
+ * that can be spooned, as can all of them together, with two kinds of spoon. Of so thin a paste the powder is no volume.
+ */
+function partOf(parts: number, powder: number, sizes: Sizes): number {
+  const largestFirst = sizes.toReversed();
+  const least = sizes[0]![1];
+  const most = sizes.at(-1)![1];
+  const enough = Math.max(LEAST_CARRIER, CARRIER_PER_POWDER * powder) / parts;
+  const isSpooned = (size: number) => kindsIn(size, largestFirst) <= 2;
+  let part = Math.ceil((enough / least) * (1 - ROUNDING)) * least;
+  // A multiple of the largest spoon is one kind alone, and so are all its parts.
+  while (part % most !== 0 && !(isSpooned(part) && isSpooned(part * parts))) part += least;
+  return part;
 }

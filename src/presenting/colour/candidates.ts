@@ -3,13 +3,14 @@ import { ceilingPerCup, pigmentPerTeaspoon } from '../../engine/colour/jars/jar-
 import type { JarCandidate } from '../../engine/colour/matching/match-jars.ts';
 import { spoonDoses } from '../../engine/colour/matching/spoon-grid.ts';
 import { colourantById, colourants } from '../../engine/colourants/catalogue.ts';
-import type { AlkaliBehaviour, ColourantKind } from '../../engine/colourants/colourant.ts';
+import type { AlkaliBehaviour } from '../../engine/colourants/colourant.ts';
 import type { Spoon } from '../../engine/quantities/spoons.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { refuse } from '../../engine/refusal.ts';
 import { listShelf } from '../../records/shelf/index.ts';
 import { type Jar, jarOf } from '../../records/shelf/jars/jar.ts';
 import { colourJar, spooned } from './jars.ts';
+import { mayBeBought } from './may-be-bought.ts';
 
 declare module '../../engine/refusal.ts' {
   interface Reasons {
@@ -27,9 +28,6 @@ export const LYE_RISK: Readonly<Record<AlkaliBehaviour, number>> = {
   destroyed: 1,
   never: 1,
 };
-
-/** Kinds that bleed or fade are for those who have them, not to be sent out for. */
-const NOT_OFFERED: ReadonlySet<ColourantKind> = new Set(['dye', 'botanical']);
 
 /** A jar that a recipe may use, and its place in a request. */
 export type Usable = { readonly jar: Jar; readonly candidate: JarCandidate };
@@ -93,12 +91,9 @@ function isRather(one: Usable, other: Usable): boolean {
 
 const stockOf = ({ candidate }: Usable): number => candidate.stockTeaspoons ?? 0;
 
-/** The catalogue's pigments that hold in lye. */
+/** The catalogue's pigments that may be bought: they hold in lye and in light, and both laws list them. */
 export async function catalogueChoice(measures: Measures, context: Context): Promise<Choice> {
-  const offered = colourants.filter(
-    ({ kind, alkali, gradeOf }) =>
-      LYE_RISK[alkali.behaviour] <= LYE_RISK.conditional && gradeOf === undefined && !NOT_OFFERED.has(kind),
-  );
+  const offered = colourants.filter(mayBeBought);
   const usable = offered.map(colourant => usableOf({ colourant }, colourant.id, measures, context));
   return { usable: await Promise.all(usable), unidentified: [] };
 }

@@ -38,10 +38,10 @@ export const quantities = {
   oils: 'oils',
   batter: 'batter',
   /** One part of a paste made because the dose is too small to spoon. */
-  paste: (v: { powder: string; carrier: string; parts: number }) =>
-    `Too little to spoon: wet ${v.powder} in ${v.carrier} and use 1 part in ${v.parts} of that paste.`,
-  pasteOrSpoons: (v: { powder: string; carrier: string; parts: number }) =>
-    `For a closer measure: wet ${v.powder} in ${v.carrier} and use 1 part in ${v.parts} of that paste.`,
+  paste: (v: { powder: string; carrier: string; parts: number; part: string }) =>
+    `Too little to spoon: wet ${v.powder} in ${v.carrier}, stir, and use ${v.part} of that paste (1 part in ${v.parts}).`,
+  pasteOrSpoons: (v: { powder: string; carrier: string; parts: number; part: string }) =>
+    `For a closer measure: wet ${v.powder} in ${v.carrier}, stir, and use ${v.part} of that paste (1 part in ${v.parts}).`,
 };
 
 export const quantitiesRefusals: Pick<

@@ -34,10 +34,10 @@ export const quantities: typeof en.quantities = {
   },
   oils: 'de aceites',
   batter: 'de masa',
-  paste: ({ powder, carrier, parts }) =>
-    `Muy poco para una cuchara: moja ${powder} en ${carrier} y usa 1 parte de ${parts} de esa pasta.`,
-  pasteOrSpoons: ({ powder, carrier, parts }) =>
-    `Para medir más fino: moja ${powder} en ${carrier} y usa 1 parte de ${parts} de esa pasta.`,
+  paste: ({ powder, carrier, parts, part }) =>
+    `Muy poco para una cuchara: moja ${powder} en ${carrier}, remueve y usa ${part} de esa pasta (1 parte de ${parts}).`,
+  pasteOrSpoons: ({ powder, carrier, parts, part }) =>
+    `Para medir más fino: moja ${powder} en ${carrier}, remueve y usa ${part} de esa pasta (1 parte de ${parts}).`,
 };
 
 export const quantitiesRefusals: typeof en.quantitiesRefusals = {

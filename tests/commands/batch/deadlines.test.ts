@@ -252,7 +252,9 @@ describe('across restarts and processes', () => {
     expect(turns()).toBe(2);
     const nextTurn = async (days: number) => {
       const [batch] = await listBatches({ store, member });
-      return nextDates(batch!, at + days * day).find(({ stage }) => stage === 'turn')?.at;
+      return nextDates(batch!, { clock: { zone: 'UTC', hour: 9 }, now: at + days * day }).find(
+        ({ stage }) => stage === 'turn',
+      )?.at;
     };
     expect(await nextTurn(22.1)).toBeGreaterThan(at + 28 * day);
     // A fortnight down.

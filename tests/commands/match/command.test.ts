@@ -167,6 +167,42 @@ describe('/match beyond a shelf', () => {
     }
   });
 
+  test('sends out for nothing that a law does not list, or that fades', async () => {
+    for (const target of ['#8977b3', '#ff4fa0', 'lavender']) {
+      const { recipes } = await dataOf(`/match target:"${target}" from:catalogue`, 'nobody');
+      for (const { colourant } of recipes.flatMap(({ doses }) => doses)) {
+        const { kind, light } = colourantById(colourant)!;
+        expect(kind).not.toBe('neon');
+        expect(light).toBe('holds');
+      }
+    }
+  });
+
+  test('names ultramarine violet for a violet that nothing surer reaches, with its caution', async () => {
+    await dataOf('/shelf add item:"ultramarine blue" amount:"20 g"', 'sol');
+    await dataOf('/shelf add item:"titanium dioxide" amount:"20 g"', 'sol');
+    const seat = { member: 'sol', group: 'home', language: 'en', manages: false, roles: [] } as const;
+    const { answer } = await askLine('/match target:"#8977b3" portion:"2 cups"', seat, room.conversation);
+    const { buy } = (answer as { data: { buy: { ids: string[]; deltaE: number } } }).data;
+    expect(buy.ids).toContain('ultramarine-violet');
+    expect(buy.deltaE).toBeLessThan(3);
+    const told = JSON.stringify(answer);
+    expect(told).toContain('Ultramarine violet holds in some batches and not in others');
+    // One answer to one question: no brown or black for a violet, no second way to other jars.
+    expect(told).not.toMatch(/brown or black|from:catalogue/);
+  });
+
+  test('a recipe that all see can be gone on with by all, each in private', async () => {
+    const answer = await match({ target: 'teal', from: 'catalogue', portion: '2 cups' });
+    expect(answer.ephemeral).toBe(false);
+    const button = answer.controls.find(({ label }) => label === '1: how to dose it');
+    for (const whoever of [room.member, room.steward]) {
+      const dosed = await whoever.press(answer, button!.customId);
+      expect(dosed.ephemeral).toBe(true);
+      expect(dosed.text.split('\n')[0]).toMatch(/ for 2 cups$/);
+    }
+  });
+
   test.each([
     ['an unknown colour', { target: 'zxqv wug' }, /as a colour/],
     ['a smile', { target: '🧼' }, /as a colour/],

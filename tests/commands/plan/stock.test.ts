@@ -104,4 +104,17 @@ describe('/plan for a class', () => {
     expect(text).toContain('11 pairs of goggles');
     expect(answer.files.map(({ name }) => name)).toContain('class-handout.png');
   });
+
+  test('lists the colours for all of it, and what the shelf holds of them', async () => {
+    const lesson = { oils: 'olive 70%, coconut 30%', size: '1000 g oils', people: 12, stations: 4 };
+    await room.member.run('/shelf restock', { item: 'Sunrise', amount: '20 g' });
+    const answer = await plan({ ...lesson, portions: '2 cups Sunrise; 1 cup ultramarine blue; rest plain' });
+    const own = answer.controls.find(({ label }) => label === 'My shelf for it');
+    const shown = own ? await room.member.press(answer, own.customId) : answer;
+    const whole = shown.files.find(({ name }) => name === 'answer.txt');
+    const text = Buffer.from(whole?.bytes() ?? []).toString() + shown.text;
+    // 4 x 1/4 tsp; all of it is bought or taken for the class.
+    expect(text).toMatch(/For the whole class[\s\S]*1 tsp ultramarine blue, about \d/);
+    expect(text).toMatch(/“Sunrise”: \d+(?:\.\d+)? g needed/);
+  });
 });

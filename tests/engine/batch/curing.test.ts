@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { cureDays, softShare } from '../../../src/engine/batch/curing/cure-time.ts';
-import { DAY, nextHour, stageDates, toldAt } from '../../../src/engine/batch/curing/stages.ts';
+import { DAY, nextHour, stageDates, toldAt, toldDates } from '../../../src/engine/batch/curing/stages.ts';
 import { CURED_WEEKLY_LOSS, dryingOf, parseWeights } from '../../../src/engine/batch/curing/weight-loss.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';
@@ -136,5 +136,19 @@ describe('the dates of a batch', () => {
     expect(new Date(nextHour(spring, madrid)).toISOString()).toBe('2027-03-28T07:00:00.000Z');
     expect(nextHour(Date.UTC(2026, 10, 29, 8), madrid)).toBe(Date.UTC(2026, 10, 29, 8));
     expect(toldAt({ stage: 'heat', at: poured, exact: true }, madrid)).toBe(poured);
+  });
+
+  test('leave a loaf half a day out of its mould before it is cut, whenever its maker is told', () => {
+    const clock = { zone: 'UTC', hour: 9 };
+    // Poured in the evening: out after 24 h, told the next morning; a cut after 36 h would be told the same minute.
+    const evening = Date.UTC(2026, 10, 28, 18);
+    const told = toldDates(stageDates(evening, facts), clock);
+    const at = (stage: string) => new Date(told.find(one => one.stage === stage)!.at).toISOString();
+    expect(at('unmould')).toBe('2026-11-30T09:00:00.000Z');
+    expect(at('cut')).toBe('2026-12-01T09:00:00.000Z');
+    expect(at('heat')).toBe('2026-11-28T20:30:00.000Z');
+    // A bar full of salt waits for nobody's hour.
+    const salt = toldDates(stageDates(evening, { ...facts, saltPercent: 50 }), clock);
+    expect(salt.find(({ stage }) => stage === 'cut')!.at).toBe(evening + 3_600_000);
   });
 });

@@ -212,6 +212,23 @@ describe('a class', () => {
     expect(kits.totals.oils.reduce((sum, { grams }) => sum + grams, 0)).toBeCloseTo(2000, 6);
   });
 
+  test('is told each colour in all, in the spoons that its stations take one by one', () => {
+    const portions = '2 cups ultramarine blue; 1 cup ultramarine blue pastel + gold mica pastel; rest plain';
+    const { totals, station } = planClass(asked({ size: '1 kg oils', portions }), {
+      people: 12,
+      stations: 4,
+      planIsFor: 'station',
+    });
+    // 4 x (1/2 + 1/16) tsp of blue, 4 x 1/4 tsp of mica.
+    expect(totals.colours).toMatchObject([
+      { colourant: 'ultramarine-blue', spoons: { teaspoons: 2.25 } },
+      { colourant: 'gold-mica', spoons: { spoons: [{ spoon: '1 tsp', count: 1 }] } },
+    ]);
+    const [blue] = station.portions[0]!.doses;
+    const [other] = station.portions[1]!.doses;
+    expect(totals.colours[0]!.grams).toBeCloseTo(4 * (blue!.grams.typical + other!.grams.typical), 9);
+  });
+
   test('too small for the scale once divided, it is refused rather than guessed', () => {
     expect(() =>
       planClass(asked({ size: '2 kg oils', scale: 1 }), { people: 20, stations: 20, planIsFor: 'class' }),

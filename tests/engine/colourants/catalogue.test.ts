@@ -101,6 +101,24 @@ describe('the catalogue', () => {
     );
   });
 
+  test('a dose that is said to be spooned by the pound of oils comes to those spoons', () => {
+    // A pound of oils makes 2.78 cups of typical batter (453.6 g / 0.69 at 1 g/ml, 236.6 ml a cup).
+    const cups = 453.592 / 0.69 / 236.588;
+    const SPOONS: readonly (readonly [RegExp, low: number, high: number])[] = [
+      [/about a tablespoon of .* a pound of oils/, 3, 3],
+      [/one to two teaspoons of .* a pound of oils/, 1, 2],
+      [/start at a sixteenth of a teaspoon a cup/, cups / 16, cups / 16],
+      [/start at half a teaspoon a cup/, cups / 2, cups / 2],
+    ];
+    for (const { id, dose, origins } of colourants) {
+      const [, low, high] = SPOONS.find(([said]) => said.test(origins.dose.source)) ?? [];
+      if (low === undefined) continue;
+      expect(dose.fullTspPerCup * cups, id).toBeGreaterThan(low * 0.9);
+      expect(dose.fullTspPerCup * cups, id).toBeLessThan(high! * 1.1);
+    }
+    expect(colourantById('indigo')!.origins.dose.source).toMatch(/a quarter of that dose/);
+  });
+
   test('neons and lakes never go in water', () => {
     expect(idsWhere(({ kind, carriers }) => /neon|lake/.test(kind) && carriers.includes('water'))).toEqual(
       [],

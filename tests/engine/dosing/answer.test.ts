@@ -20,6 +20,15 @@ const one = (portion: string, asked: DoseAsked, more: Partial<DoseRequest> = {})
 const cautionsOf = (portion: string, ...asked: DoseAsked[]) =>
   answer(portion, asked).cautions.map(({ id }) => id);
 
+describe('a portion so small that its colour is taken from a paste', () => {
+  test('gets one part of the paste’s water, and its lye is thinned by no more', () => {
+    const { doses, lyeShift } = answer('1/4 tsp', [ask('ultramarine-blue')]);
+    expect(doses[0]!.spoons).toMatchObject({ spoons: [], paste: { parts: 96, carrierTeaspoons: 12 } });
+    // By hand: 1.232 g of batter hold 0.382 g of 30 % lye; 12 tsp / 96 = 0.616 ml of water: 0.1146 / 0.997 = 11.5 %.
+    expect(lyeShift).toEqual({ fromPercent: 30, toPercent: 11.5 });
+  });
+});
+
 describe('one colour in one portion', () => {
   test('full ultramarine blue in two cups is half a teaspoon, half way to its ceiling', () => {
     expect(one('2 cups', ask('ultramarine-blue'))).toMatchObject({

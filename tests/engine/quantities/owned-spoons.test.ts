@@ -1,7 +1,7 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { parseOwnedSpoons } from '../../../src/engine/quantities/owned-spoons.ts';
-import { practicalSpoons, SPOONS } from '../../../src/engine/quantities/spoons.ts';
+import { practicalSpoons, SPOONS, teaspoonsIn } from '../../../src/engine/quantities/spoons.ts';
 import { refused } from './refused.ts';
 
 describe('the spoons somebody owns', () => {
@@ -50,6 +50,33 @@ describe('a dose in the spoons that are there', () => {
       paste: { powder: '1/4 tsp', parts: 2 },
     });
   });
+
+  test('too small for them, it is a spoon of a paste, and a spoon that is there', () => {
+    // A tint for a quarter cup: 1/128 tsp. One part in 32 of a tablespoon was less than any of these spoons.
+    const owned = ['1 tsp', '1/2 tsp', '1/4 tsp'] as const;
+    expect(practicalSpoons(1 / 128, undefined, owned).paste).toMatchObject({
+      powder: '1/4 tsp',
+      parts: 32,
+      partSpoons: [{ spoon: '1/4 tsp', count: 1 }],
+      carrierSpoons: [{ spoon: '1 tsp', count: 8 }],
+    });
+  });
+
+  test.prop([fc.double({ min: 1e-4, max: 2, noNaN: true }), fc.subarray([...SPOONS], { minLength: 1 })])(
+    'of a paste all parts together are its carrier, a tablespoon at least and three times the powder',
+    (dose, owned) => {
+      const { paste } = practicalSpoons(dose, undefined, owned);
+      if (!paste) return;
+      const { parts, partSpoons, carrierSpoons, carrierTeaspoons, powder } = paste;
+      expect(teaspoonsIn(partSpoons) * parts).toBeCloseTo(carrierTeaspoons, 9);
+      expect(teaspoonsIn(carrierSpoons)).toBeCloseTo(carrierTeaspoons, 9);
+      expect(carrierTeaspoons).toBeGreaterThanOrEqual(
+        Math.max(3, 3 * teaspoonsIn([{ spoon: powder, count: 1 }])) - 1e-9,
+      );
+      for (const { spoon } of [...partSpoons, ...carrierSpoons]) expect(owned).toContain(spoon);
+      expect(partSpoons.length).toBeLessThanOrEqual(2);
+    },
+  );
 
   test('is as before where every spoon is there', () => {
     for (const dose of [0.03125, 0.1, 0.375, 0.75, 1.3, 3.9])

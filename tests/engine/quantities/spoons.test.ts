@@ -44,6 +44,10 @@ describe('a dose is said in spoons that exist', () => {
       carrierTeaspoons: 3,
       carrierSpoons: [{ spoon: '1 Tbsp', count: 1 }],
       parts: 8,
+      partSpoons: [
+        { spoon: '1/4 tsp', count: 1 },
+        { spoon: '1/8 tsp', count: 1 },
+      ],
       teaspoons: 1 / 64,
     });
     expect(off).toBe(0);

@@ -104,3 +104,16 @@ export const toldAt = (
   { at, exact }: StageDate,
   clock: { readonly zone: string; readonly hour: number },
 ): number => (exact ? at : nextHour(at, clock));
+
+/** The dates as they are told at the maker's hour; a loaf is cut so long after its coming out was told. */
+export function toldDates(
+  dates: readonly StageDate[],
+  clock: { readonly zone: string; readonly hour: number },
+): readonly StageDate[] {
+  const unmould = dates.find(({ stage }) => stage === 'unmould');
+  const firm = unmould === undefined ? 0 : toldAt(unmould, clock) + CUT_AFTER * HOUR;
+  return dates.map(date => {
+    const at = date.stage === 'cut' ? Math.max(date.at, firm) : date.at;
+    return { ...date, at: toldAt({ ...date, at }, clock) };
+  });
+}

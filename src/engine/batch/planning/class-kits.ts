@@ -1,3 +1,4 @@
+import { type PracticalSpoons, practicalSpoons, timesSpoons } from '../../quantities/spoons.ts';
 import { refuse } from '../../refusal.ts';
 import type { AdditiveId, PlanRequest } from '../request.ts';
 import { planBatch } from './plan.ts';
@@ -30,6 +31,14 @@ export type ClassStep = {
     | 'one-at-the-lye';
 };
 
+/** One colour of all stations; of a wet one the paste is told. */
+export type ClassColour = {
+  /** Its id in the catalogue. */
+  readonly colourant: string;
+  readonly grams: number;
+  readonly spoons: PracticalSpoons;
+};
+
 /** The plan of one station, its people, and what to buy for all. Grams. */
 export type ClassPlan = {
   readonly station: PlanAnswer;
@@ -40,6 +49,7 @@ export type ClassPlan = {
     readonly oils: readonly { readonly id: string; readonly grams: number }[];
     /** Liquids in the place of water, and what is stirred in. */
     readonly additives: readonly { readonly id: AdditiveId; readonly grams: number }[];
+    readonly colours: readonly ClassColour[];
     /** Of dissolved lye with its water. */
     readonly lyeGrams: number;
     readonly waterGrams: number;
@@ -84,10 +94,35 @@ export function planClass(request: PlanRequest, ask: ClassAsk): ClassPlan {
     totals: {
       oils: station.oils.map(({ id, grams }) => ({ id, grams: grams * stations })),
       additives: station.additives.map(({ id, grams }) => ({ id, grams: grams * stations })),
+      colours: coloursOf(station, stations, request.measures),
       lyeGrams: (station.jug.solution?.grams ?? station.lye.grams) * stations,
       waterGrams: station.water.grams * stations,
       gear: people + 1,
     },
     steps: STEPS,
   };
+}
+
+/** Each colour once: as many spoons as the stations take one by one, or a paste where one station takes less than a spoon. */
+function coloursOf(
+  { portions }: PlanAnswer,
+  stations: number,
+  { owned }: PlanRequest['measures'],
+): readonly ClassColour[] {
+  const doses = portions.flatMap(portion => portion.doses);
+  const named = Map.groupBy(doses, ({ colourant, premix }) => `${colourant.id}${premix ? ' wet' : ''}`);
+  return [...named.values()].map(same => {
+    const spooned = same.map(({ premix, spoons }) => premix?.spoons ?? spoons);
+    const grams = same.reduce((sum, { premix, grams: dry }) => sum + (premix?.grams ?? dry).typical, 0);
+    const teaspoons = spooned.reduce((sum, one) => sum + one.teaspoons, 0) * stations;
+    const all = spooned.flatMap(({ spoons }) => spoons);
+    const isSpooned = spooned.every(({ spoons }) => spoons.length > 0);
+    return {
+      colourant: same[0]!.colourant.id,
+      grams: grams * stations,
+      spoons: isSpooned
+        ? { spoons: timesSpoons(all, stations, owned), teaspoons, off: 0 }
+        : practicalSpoons(teaspoons, undefined, owned),
+    };
+  });
 }

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
-import { gettensStout, practice, published, remembered, typicalBulk } from './origins.ts';
+import { gettensStout, lessOf, practice, published, remembered, typicalBulk } from './origins.ts';
 
 const carbon = {
   kind: 'carbon',
@@ -13,7 +13,7 @@ const carbon = {
   hints: ['dust-flies', 'grey-lather-above-ceiling'],
   origins: {
     identity: published('Regulation (EC) 1223/2009 Annex IV entries 126 to 128; 21 CFR 74.2052 and 74.2053'),
-    dose: remembered('makers use about a teaspoon of charcoal a pound of oils'),
+    dose: remembered('makers use one to two teaspoons of charcoal a pound of oils'),
     carriers: practice('carbon wets in oil; water takes patience'),
     density: remembered('handbook value of carbon black'),
     bulkDensity: typicalBulk,
@@ -48,6 +48,7 @@ export const carbons: readonly Colourant[] = [
     inci: 'Carbon Black',
     dose: { fullTspPerCup: 0.125, ceilingTspPerCup: 0.25 },
     hex: '#121214',
+    origins: { ...carbon.origins, dose: lessOf('a quarter', 'charcoal') },
   },
   {
     ...carbon,
@@ -61,6 +62,6 @@ export const carbons: readonly Colourant[] = [
     density: { low: 2.2, typical: 2.29, high: 2.4 },
     dose: { fullTspPerCup: 0.25, ceilingTspPerCup: 0.5 },
     hex: '#211c1a',
-    origins: { ...carbon.origins, density: gettensStout },
+    origins: { ...carbon.origins, density: gettensStout, dose: lessOf('half', 'charcoal') },
   },
 ];

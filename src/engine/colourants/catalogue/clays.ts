@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
-import { gettensStout, practice, published, remembered, typicalBulk } from './origins.ts';
+import { gettensStout, lessOf, practice, published, remembered, typicalBulk } from './origins.ts';
 
 const clay = {
   kind: 'clay',
@@ -34,6 +34,7 @@ const earth = {
   origins: {
     ...clay.origins,
     identity: remembered('earth pigments: iron oxides with clay and silica'),
+    dose: lessOf('half', 'clays'),
     density: remembered('earths between clay and iron oxide'),
   },
 } as const satisfies Partial<Colourant>;

@@ -1,11 +1,12 @@
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
-import { plant, toOlive } from './plant.ts';
+import { lessOf } from './origins.ts';
+import { plant, strongPlant, toOlive } from './plant.ts';
 
 /** Plants grown or dug for their dye. The colour in the jar is often not the colour in the bar. */
 export const dyePlants: readonly Colourant[] = [
   {
-    ...plant,
+    ...strongPlant,
     id: 'turmeric',
     names: { en: 'Turmeric', es: 'Cúrcuma' },
     synonyms: namesIn(
@@ -13,12 +14,11 @@ export const dyePlants: readonly Colourant[] = [
     ),
     ci: ['75300'],
     inci: 'Curcuma Longa Root Powder',
-    dose: { fullTspPerCup: 0.5, ceilingTspPerCup: 1 },
     alkali: { behaviour: 'shifts', towards: 'peach-tan' },
     hex: '#d79a1e',
   },
   {
-    ...plant,
+    ...strongPlant,
     id: 'annatto',
     names: { en: 'Annatto', es: 'Achiote' },
     synonyms: namesIn(
@@ -26,7 +26,6 @@ export const dyePlants: readonly Colourant[] = [
     ),
     ci: ['75120'],
     inci: 'Bixa Orellana Seed Powder',
-    dose: { fullTspPerCup: 0.5, ceilingTspPerCup: 1 },
     alkali: { behaviour: 'stable' },
     hex: '#d9691e',
   },
@@ -71,6 +70,7 @@ export const dyePlants: readonly Colourant[] = [
     light: 'fades-slowly',
     hex: '#2e3a5f',
     hints: ['start-small-strong', 'greyer-blue', 'botanical-varies'],
+    origins: { ...plant.origins, dose: lessOf('a quarter', 'other plant powders') },
   },
   {
     ...plant,

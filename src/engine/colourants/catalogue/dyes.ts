@@ -207,6 +207,7 @@ export const dyes: readonly Colourant[] = [
     origins: {
       ...dye.origins,
       identity: published('21 CFR 73.2085; Annex IV entry 146'),
+      dose: remembered('no trade rule known: weaker than other dyes, start at half a teaspoon a cup'),
       alkali: remembered('food chemistry: brown stays brown'),
     },
   },

@@ -1,6 +1,6 @@
 import type { Colourant } from '../colourant.ts';
 import { namesIn } from './name-list.ts';
-import { earthy, plant, toOlive } from './plant.ts';
+import { earthy, plant, strongPlant, toOlive } from './plant.ts';
 
 /** Plant powders from the kitchen and the hedge. The colour in the jar is often not the colour in the bar. */
 export const kitchenPlants: readonly Colourant[] = [
@@ -38,14 +38,13 @@ export const kitchenPlants: readonly Colourant[] = [
     hex: '#2a6fc4',
   },
   {
-    ...plant,
+    ...strongPlant,
     id: 'paprika',
     names: { en: 'Paprika', es: 'Pimentón' },
     synonyms: namesIn(
       `paprika powder, sweet paprika, capsicum annuum, capsanthin, pimentón dulce, páprika, capsantina, e160c, e 160c, paprika oleoresin, pimentón en polvo`,
     ),
     inci: 'Capsicum Annuum Fruit Powder',
-    dose: { fullTspPerCup: 0.5, ceilingTspPerCup: 1 },
     alkali: { behaviour: 'stable' },
     hex: '#b5451f',
     hints: ['scratchy-above-ceiling', ...plant.hints],

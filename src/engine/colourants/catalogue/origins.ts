@@ -15,5 +15,8 @@ export const gettensStout = published(
 export const typicalBulk = remembered('typical loose powder; weigh one level spoon of yours');
 /** Doses and ceilings of the trade. */
 export const tradeDose = practice('level US teaspoons per US cup of raw batter, full saturated colour');
+/** A colour that is stronger than its kind, of which nobody has published a dose. */
+export const lessOf = (part: 'half' | 'a quarter', what: string): Origin =>
+  remembered(`no trade rule known: stronger than ${what}, so ${part} of that dose to begin with`);
 /** Which liquid wets which kind. */
 export const tradeCarrier = practice('what wets this kind of powder');

@@ -1,5 +1,5 @@
 import type { Colourant } from '../colourant.ts';
-import { practice, remembered } from './origins.ts';
+import { lessOf, practice, remembered } from './origins.ts';
 
 /** What plant powders share. */
 export const plant = {
@@ -21,6 +21,13 @@ export const plant = {
     alkali: remembered('food chemistry and indicator tables'),
     light: remembered('plant colours fade in daylight'),
   },
+} as const satisfies Partial<Colourant>;
+
+/** The strong ones among them: half of the dose. */
+export const strongPlant = {
+  ...plant,
+  dose: { fullTspPerCup: 0.5, ceilingTspPerCup: 1 },
+  origins: { ...plant.origins, dose: lessOf('half', 'other plant powders') },
 } as const satisfies Partial<Colourant>;
 
 /** Browns that neither lye nor light moves. */

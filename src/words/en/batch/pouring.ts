@@ -1,8 +1,10 @@
+import type { LengthUnit } from '../../../engine/pouring/pour-mould.ts';
+import { lengthsIn } from '../../lengths.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 const { one, plain } = numbersIn('en');
-const cm = (value: number) => `${one(value)} cm`;
+const length = lengthsIn('en', 'in');
 
 export const pouring = {
   spooned: (v: { millilitres: number; spoons: string }) => `${v.millilitres} ml (${v.spoons})`,
@@ -13,19 +15,28 @@ export const pouring = {
     grams: number;
     each: string | undefined;
     topCm: number | undefined;
+    unit: LengthUnit;
   }) =>
     [
       `Layer ${v.number}: ${v.volume}, ${v.grams} g`,
       v.each === undefined ? '' : `${v.each} into each cavity`,
-      v.topCm === undefined ? '' : `up to ${cm(v.topCm)}`,
+      v.topCm === undefined ? '' : `up to ${length(v.topCm, v.unit)}`,
     ]
       .filter(Boolean)
       .join(', '),
-  wedgeLayer: (v: { number: number; volume: string; grams: number; low: number; high: number }) =>
-    `Layer ${v.number}, the wedge: ${v.volume}, ${v.grams} g, from ${cm(v.low)} to ${cm(v.high)} high`,
-  across: (v: { across: number }) => `The wedge ends ${cm(v.across)} across the bottom.`,
+  wedgeLayer: (v: {
+    number: number;
+    volume: string;
+    grams: number;
+    low: number;
+    high: number;
+    unit: LengthUnit;
+  }) =>
+    `Layer ${v.number}, the wedge: ${v.volume}, ${v.grams} g, from ${length(v.low, v.unit)} to ${length(v.high, v.unit)} high`,
+  across: (v: { across: number; unit: LengthUnit }) =>
+    `The wedge ends ${length(v.across, v.unit)} across the bottom.`,
   wedge: (v: { raised: number }) =>
-    `Set one long side on a block of ${cm(v.raised)} for the first layer; stand it level once that holds.`,
+    `Set one long side on a block of ${length(v.raised)} for the first layer; stand it level once that holds.`,
   layerSteps:
     'Let each layer reach a firm trace before the next, and pour over a spoon. Weigh each: 1 ml of batter is about 1 g.',
   wedgeSteps:
@@ -37,7 +48,8 @@ export const pouring = {
   lineParts: 'A thick line lets the layers part when the bar is cut. Thinner holds.',
   lineOrigin:
     'By area, from memory: 0.003 g of mica to the square centimetre just covers. Your sieve decides.',
-  swirl: (v: { list: string; depth: number }) => `${v.list}, for the top ${cm(v.depth)}`,
+  swirl: (v: { list: string; depth: number; unit: LengthUnit }) =>
+    `${v.list}, for the top ${length(v.depth, v.unit)}`,
   swirlWhole: (v: { list: string }) => `${v.list}, swirled right through`,
   swirlShare: (v: { name: string; volume: string; percent: number }) =>
     `${v.name} ${v.volume} (${v.percent} %)`,
@@ -89,7 +101,7 @@ export const pouringRefusals: Pick<
   | 'infusion-without-target'
 > = {
   'layers-tilt-too-steep': ({ most }) =>
-    `That block is too high for these layers: at most ${cm(Math.floor(most * 10) / 10)}, or the wedge stands out of the second layer.`,
+    `That block is too high for these layers: at most ${length(Math.floor(most * 10) / 10)}, or the wedge stands out of the second layer.`,
   'swirl-shares-unreadable': ({ text }) =>
     `I can’t read “${text}” as shares. Write percents, “blue 50%, white 30%”, or parts, “blue 2, white 1”; at most 8 colours.`,
   'swirl-shares-over': ({ percent }) => `Those shares make ${percent} %: a top has 100.`,
@@ -98,7 +110,7 @@ export const pouringRefusals: Pick<
   'pour-cavity-depth': () => 'How deep is one cavity? Add it: “12 cavities x 100 ml, 3 cm deep”.',
   'pour-tilt-round': ({ shape }) =>
     `${shape === 'cylinder' ? 'A round mould' : 'A tray of cavities'} sets no even wedge when tilted: pour level layers there, or take a loaf or slab mould for the wedge.`,
-  'swirl-too-deep': ({ most }) => `That is deeper than the mould: at most ${cm(most)}.`,
+  'swirl-too-deep': ({ most }) => `That is deeper than the mould: at most ${length(most)}.`,
   'infusion-bar-unreadable': ({ text }) =>
     `I can’t read “${text}” as a bar. Give the share of infused oil, then its colour: “20% #d9b86a”.`,
   'infusion-without-target': () => 'Say the colour you want too, target: “#c79a3c” or “mustard”.',

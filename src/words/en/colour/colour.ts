@@ -75,13 +75,14 @@ const misses: Record<Miss['why'], string> = {
   'not-light-enough': 'Nothing in this choice gets that light; this is as near as spoons get.',
   'not-dark-enough': 'Nothing in this choice gets that dark; this is as near as spoons get.',
   'other-hue': 'Nothing in this choice has that hue; this is the nearest one.',
-  'too-vivid': 'This choice has nothing dull enough for it; a touch of brown or black would help.',
+  'too-vivid': 'This choice has nothing dull enough for it.',
 };
 
 export const colour = {
   names,
   bases,
   misses,
+  dullIt: 'A touch of brown or black would help.',
   gelled: 'gelled',
   notGelled: 'not gelled',
   plusMinus: (v: { units: string }) =>

@@ -74,6 +74,8 @@ export const checking = {
   eu: (v: { standing: Standing; because: readonly string[] }) => eu[v.standing](list(v.because)),
   lawOf: (v: { name: string; lines: readonly string[] }) => `${v.name}. ${v.lines.join(' ')}`,
   sources: (v: { lines: readonly string[] }) => `Where this is from: ${v.lines.join('; ')}.`,
+  /** What a source says of itself, as the catalogue has it. */
+  source: (v: { source: string }) => v.source,
   trust: {
     published: 'published',
     'common practice': 'common practice',

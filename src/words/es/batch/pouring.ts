@@ -1,26 +1,27 @@
 import type * as en from '../../en/batch/pouring.ts';
+import { lengthsIn } from '../../lengths.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 const { one, plain } = numbersIn('es');
-const cm = (value: number) => `${one(value)} cm`;
+const length = lengthsIn('es', 'pulg');
 
 export const pouring: typeof en.pouring = {
   spooned: ({ millilitres, spoons }) => `${String(millilitres).replace('.', ',')} ml (${spoons})`,
   layers: ({ count, volume }) => `${count} capas de ${volume} cada una`,
-  layer: ({ number, volume, grams, each, topCm }) =>
+  layer: ({ number, volume, grams, each, topCm, unit }) =>
     [
       `Capa ${number}: ${volume}, ${grams} g`,
       each === undefined ? '' : `${each} en cada cavidad`,
-      topCm === undefined ? '' : `hasta ${cm(topCm)}`,
+      topCm === undefined ? '' : `hasta ${length(topCm, unit)}`,
     ]
       .filter(Boolean)
       .join(', '),
-  wedgeLayer: ({ number, volume, grams, low, high }) =>
-    `Capa ${number}, la cuña: ${volume}, ${grams} g, de ${cm(low)} a ${cm(high)} de alto`,
-  across: ({ across }) => `La cuña termina a ${cm(across)} del borde, en el fondo.`,
+  wedgeLayer: ({ number, volume, grams, low, high, unit }) =>
+    `Capa ${number}, la cuña: ${volume}, ${grams} g, de ${length(low, unit)} a ${length(high, unit)} de alto`,
+  across: ({ across, unit }) => `La cuña termina a ${length(across, unit)} del borde, en el fondo.`,
   wedge: ({ raised }) =>
-    `Apoya un lado largo en un taco de ${cm(raised)} para la primera capa; ponlo a nivel cuando aguante.`,
+    `Apoya un lado largo en un taco de ${length(raised)} para la primera capa; ponlo a nivel cuando aguante.`,
   layerSteps:
     'Deja que cada capa llegue a traza firme antes de la siguiente y vierte sobre una cuchara. Pesa cada una: 1 ml de masa es 1 g, más o menos.',
   wedgeSteps:
@@ -31,7 +32,8 @@ export const pouring: typeof en.pouring = {
   lineParts: 'Una línea gruesa hace que las capas se separen al cortar. Más fina aguanta.',
   lineOrigin:
     'Por superficie, de memoria: 0,003 g de mica por centímetro cuadrado cubren justo. Decide tu colador.',
-  swirl: ({ list, depth }) => `${list}, para los ${cm(depth)} de arriba`,
+  swirl: ({ list, depth, unit }) =>
+    `${list}, para ${unit === 'in' ? 'las' : 'los'} ${length(depth, unit)} de arriba`,
   swirlWhole: ({ list }) => `${list}, en remolino de arriba abajo`,
   swirlShare: ({ name, volume, percent }) => `${name} ${volume} (${percent} %)`,
   swirlRest: ({ volume, percent }) => `La base conserva ${volume} de arriba (${percent} %).`,
@@ -76,7 +78,7 @@ export const pouringRefusals: Pick<
   | 'infusion-without-target'
 > = {
   'layers-tilt-too-steep': ({ most }) =>
-    `Ese taco es demasiado alto para estas capas: como mucho ${cm(Math.floor(most * 10) / 10)}, o la cuña asoma de la segunda capa.`,
+    `Ese taco es demasiado alto para estas capas: como mucho ${length(Math.floor(most * 10) / 10)}, o la cuña asoma de la segunda capa.`,
   'swirl-shares-unreadable': ({ text }) =>
     `No entiendo «${text}» como partes. Escribe porcentajes, «azul 50%, blanco 30%», o partes, «azul 2, blanco 1»; como mucho 8 colores.`,
   'swirl-shares-over': ({ percent }) => `Eso suma ${percent} %: arriba hay 100.`,
@@ -86,7 +88,7 @@ export const pouringRefusals: Pick<
     '¿Qué profundidad tiene una cavidad? Añádela: «12 cavidades x 100 ml, 3 cm de hondo».',
   'pour-tilt-round': ({ shape }) =>
     `${shape === 'cylinder' ? 'Un molde redondo' : 'Una bandeja de cavidades'} no da una cuña pareja al inclinarlo: vierte ahí capas a nivel, o usa para la cuña un molde de barra o de losa.`,
-  'swirl-too-deep': ({ most }) => `Es más hondo que el molde: como mucho ${cm(most)}.`,
+  'swirl-too-deep': ({ most }) => `Es más hondo que el molde: como mucho ${length(most)}.`,
   'infusion-bar-unreadable': ({ text }) =>
     `No entiendo «${text}» como barra. Da la parte de aceite infusionado y su color: «20% #d9b86a».`,
   'infusion-without-target': () => 'Di también el color que quieres, target: «#c79a3c» o «mostaza».',

@@ -4,6 +4,7 @@ import type { Standing } from '../../../engine/stability/permitted-summary.ts';
 import type * as en from '../../en/colourants/checking.ts';
 import { numbersIn } from '../../numbers.ts';
 import { batchPart } from '../hazards/hazards.ts';
+import { sourceInSpanish } from './sources.ts';
 
 const { plain } = numbersIn('es');
 const list = (names: readonly string[]) => names.join(', ');
@@ -68,6 +69,7 @@ export const checking: typeof en.checking = {
   eu: v => eu[v.standing](list(v.because)),
   lawOf: v => `${v.name}. ${v.lines.join(' ')}`,
   sources: v => `De dónde sale: ${v.lines.join('; ')}.`,
+  source: ({ source }) => sourceInSpanish(source),
   trust: {
     published: 'publicado',
     'common practice': 'práctica común',
