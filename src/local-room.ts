@@ -3,6 +3,7 @@ import type { Conversation } from './conversation/conversation.ts';
 import type { Environment } from './environment.ts';
 import { type Host, openHost } from './loopback/index.ts';
 import { furnish, HOME, openJournal, openPage } from './page/index.ts';
+import { preferencesOf } from './records/preferences.ts';
 import type { Words } from './words/index.ts';
 import type { Language } from './words/sentence.ts';
 
@@ -73,8 +74,13 @@ export async function openLocalRoom(
   journal?.follow(host);
   if (isNew && scene) scene.furnish(host);
   else furnish(host, { ...firstNames(say), language: say.language });
+  const entered: { answering?: Answering } = {};
   const page = await openPage(host, {
     port: environment.TINTMOOT_PORT,
+    languageOf: async member => {
+      const { store } = entered.answering?.conversation.services ?? {};
+      return store && (await preferencesOf(store, member)).language;
+    },
     ...(journal && {
       asked: journal.asked,
       onAsked: (interaction, asked) => journal.noteAsked(interaction, asked),
@@ -83,6 +89,7 @@ export async function openLocalRoom(
   tell(say.page.roomAt({ url: page.url }));
   if (!journal) tell(say.page.notKept);
   const answering = await answerAt({ token: TOKEN, api: host.api }, now);
+  entered.answering = answering;
   if (isNew && scene) {
     tell(say.page.playing);
     const onAsked = (interaction: string, by: string, line: string) =>

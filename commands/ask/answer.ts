@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Context } from '../../src/conversation/context.ts';
+import { callsForFirstAid } from '../../src/conversation/first-aid/call-for-help.ts';
 import type { Attachment } from '../../src/conversation/question.ts';
 import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
@@ -16,13 +17,12 @@ import { barredReading } from './barred.ts';
 import { compareReply } from './compare.ts';
 import { doubtReply } from './doubt.ts';
 import { askFollowUps } from './follow-ups.ts';
-import { callsForFirstAid } from './help-at-once.ts';
 import { lyeAnswer } from './lye.ts';
 import { topicReply } from './matter.ts';
 import { withNearest } from './nearest.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { plainRequestReply } from './plain-request.ts';
-import { oilsWithoutShares, withPortions } from './plan-lacks.ts';
+import { oilsWithoutShares, type PlanLacks, planLacks, withPortions } from './plan-lacks.ts';
 import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
 import { toldAmountHeadline } from './told-amount.ts';
@@ -85,7 +85,9 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const several =
     reading.command === 'shelf add' ? await severalJarsReply(question, read.facts.named, context) : undefined;
   if (several) return several;
-  const told = withPortions(reading, ofPart(question, filled(reading, context)), question);
+  const begun = ofPart(question, filled(reading, context));
+  const lacks = planLacks(reading, begun, question);
+  const told = withPortions(begun, lacks);
   const given = { ...told, ...(photo && { photo }) };
   const others = read.readings.filter(({ job, command }) => job !== reading.job && command !== 'compare');
   const lines = [
@@ -103,7 +105,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
       corrections: usedCorrections(read, given),
     },
   };
-  const answer = await answered(reading, { question, given, read, context });
+  const answer = await answered(reading, { question, given, read, context, lacks });
   if (!ofLye && !barred && isGuessedColour(answer, reading, { question, read }))
     return nearestOr(await unsureWithReadings(question, read, context));
   await keepAskedLine(
@@ -151,7 +153,7 @@ const asDiagnosis = (question: string): Reading => ({
 /** The command's own answer, or what it lacks and the nearest thing that can be done. */
 async function answered(
   reading: Reading,
-  { question, given, read, context }: Told & { readonly question: string },
+  { question, given, read, context, lacks }: Told & { readonly question: string; readonly lacks: PlanLacks },
 ): Promise<Reply> {
   const { say } = context;
   const lacking = reading.missing.filter(name => given[name] === undefined);
@@ -161,7 +163,7 @@ async function answered(
     const text =
       reading.job === 'mix' && names.length > 1
         ? say.ask.mixWithoutTarget({ mix: names.slice(0, 3).join(' + ') })
-        : (oilsWithoutShares(reading, given, { question, context }) ?? say.ask.lacks[reading.job]);
+        : (oilsWithoutShares(lacks, say) ?? say.ask.lacks[reading.job]);
     return { kind: 'reply', headline: text, data: { lacking }, blocks: [], cautions: [] };
   }
   if (WRITES.has(reading.command)) {

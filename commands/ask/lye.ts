@@ -160,8 +160,16 @@ async function weighedReply(
     return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
   const { oils, additives } = given;
   const check = oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams });
+  const beside =
+    waterGrams === undefined ? undefined : words.waterBeside({ water: waterGrams, lye: weighed.grams });
+  // Too little water is the first line, unless the lye itself burns.
+  const isDry =
+    waterGrams !== undefined &&
+    waterGrams < weighed.grams &&
+    check !== undefined &&
+    check.verdict !== 'lye-heavy';
   const checked = check && [
-    ...(waterGrams === undefined ? [] : [words.waterBeside({ water: waterGrams, lye: weighed.grams })]),
+    ...(beside === undefined || isDry ? [] : [beside]),
     words.checkedWhy(check),
     words.remedy[check.verdict],
     ...(left.length > 0 ? [words.passedBy({ left })] : []),
@@ -187,11 +195,12 @@ async function weighedReply(
       },
     );
   }
-  const { answer: tooDry, why: tooDryWhy } = words.topics['too-little-water'];
-  const isDry = waterGrams !== undefined && waterGrams < weighed.grams;
-  if (check && isDry && check.verdict !== 'lye-heavy')
-    return reply(tooDry, [tooDryWhy, words.checked(check), ...(checked ?? [])], { check, waterGrams });
-  if (check) return reply(words.checked(check), [...(checked ?? []), ...(isDry ? [tooDry] : [])], { check });
+  if (isDry && beside !== undefined)
+    return reply(beside, [words.topics['too-little-water'].why, words.checked(check), ...(checked ?? [])], {
+      check,
+      waterGrams,
+    });
+  if (check) return reply(words.checked(check), checked ?? [], { check });
   if (oilGrams === undefined)
     return stopped(
       say.refusal(new Refusal('oils-empty', {})),

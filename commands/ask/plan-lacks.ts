@@ -1,25 +1,21 @@
-import type { Context } from '../../src/conversation/context.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import { planParts } from '../../src/engine/questions/plan-parts.ts';
 import type { Reading } from '../../src/engine/questions/read.ts';
 import { wordsOf } from '../../src/engine/questions/words-of.ts';
+import type { Words } from '../../src/words/index.ts';
 
-const isShort = ({ command }: Reading, given: Given): boolean =>
-  command === 'plan' && given.oils === undefined;
+/** What is told of a plan whose oils have no amounts: which oils, and its colours. Undefined of what is no such plan. */
+export type PlanLacks = ReturnType<typeof planParts> | undefined;
+
+export const planLacks = ({ command }: Reading, given: Given, question: string): PlanLacks =>
+  command === 'plan' && given.oils === undefined ? planParts(wordsOf(question)) : undefined;
 
 /** The options of a plan with the colours that are told beside oils without amounts: they are kept while those are asked. */
-export function withPortions(reading: Reading, given: Given, question: string): Given {
-  if (!isShort(reading, given) || given.portions !== undefined) return given;
-  const { portions } = planParts(wordsOf(question));
-  return portions === undefined ? given : { ...given, portions };
-}
+export const withPortions = (given: Given, lacks: PlanLacks): Given =>
+  lacks?.portions === undefined || given.portions !== undefined
+    ? given
+    : { ...given, portions: lacks.portions };
 
 /** Asks only for the shares of the oils that were named; undefined where none was. */
-export function oilsWithoutShares(
-  reading: Reading,
-  given: Given,
-  { question, context: { say } }: { readonly question: string; readonly context: Context },
-): string | undefined {
-  const { oils } = isShort(reading, given) ? planParts(wordsOf(question)) : { oils: [] };
-  return oils.length === 0 ? undefined : say.ask.oilsWithoutShares({ oils });
-}
+export const oilsWithoutShares = (lacks: PlanLacks, { ask }: Words): string | undefined =>
+  lacks && lacks.oils.length > 0 ? ask.oilsWithoutShares({ oils: lacks.oils }) : undefined;

@@ -16,12 +16,13 @@ import {
   type Measured,
   noteEvent,
 } from '../../src/records/batches/index.ts';
+import type { LessonBar } from '../../src/records/batches/lessons.ts';
 import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { bookOf } from './book.ts';
 import { dueOf } from './dates.ts';
 import { dayAfterPour } from './day.ts';
 import { batchFollowUps } from './follow-ups.ts';
-import { learntBlocks, lessonBars } from './lesson.ts';
+import { learntBlocks, lessonBars, turnedAround } from './lesson.ts';
 import { curedHeadline, pairsBlocks, pairsData } from './pairs.ts';
 import { smallPhoto } from './poured.ts';
 import { dryingView, nextBlock } from './view.ts';
@@ -62,7 +63,8 @@ export async function curedReply(asked: CuredAsked, context: Context): Promise<R
   if (photo) await keepPhoto(book, found.id, { cause: change.cause, bytes: photo });
   const batch = await batchOf(book, found.id);
   const bars = lessonBars(batch, seen.measured);
-  const learnt = bars.length > 0 ? await learn({ batch: batch.id, bars }, context) : [];
+  const taught = await taughtBy(batch, bars, context);
+  const learnt = taught.jars;
   const notes = [
     ...(noted ? [] : [say.shelf.repeated]),
     ...seen.notes,
@@ -87,10 +89,21 @@ export async function curedReply(asked: CuredAsked, context: Context): Promise<R
     blocks: [
       ...(await pairsBlocks(batch, seen.measured, context)),
       ...learntBlocks(batch, learnt, { measures: kitchenOf(wishes), say }),
+      ...taught.doubts.map(is => ({ kind: 'text' as const, text: say.batches.oddBar[is], firm: true })),
       ...(notes.length > 0 ? [{ kind: 'text' as const, text: notes.join('\n') }] : []),
       ...nextBlock(batch, clockOf(wishes), context),
     ],
     cautions: [],
+    ...(taught.doubts.length > 0 && {
+      choices: [
+        {
+          kind: 'button',
+          label: say.batches.teach,
+          weight: 'plain',
+          follow: batchFollowUps.teach.with({ batch: batch.id }),
+        },
+      ],
+    }),
     ...(learnt.length > 0 && {
       choices: [
         {
@@ -102,6 +115,18 @@ export async function curedReply(asked: CuredAsked, context: Context): Promise<R
       ],
     }),
   };
+}
+
+/** What clean bars teach of their jars; where a bar would teach the opposite of what it shows, nothing, until its maker says so. */
+async function taughtBy(batch: Batch, bars: readonly LessonBar[], context: Context) {
+  if (bars.length === 0) return { jars: [], doubts: [] };
+  const doubts = new Set<'duller' | 'livelier'>();
+  const { jars, kept } = await learn({ batch: batch.id, bars }, context, (bar, { predicted }) => {
+    const is = turnedAround(batch, bar, predicted);
+    if (is) doubts.add(is);
+    return is !== undefined;
+  });
+  return { jars: kept ? jars : [], doubts: [...doubts] };
 }
 
 type Seen = {

@@ -1,13 +1,14 @@
 import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import { DAY, nextHour, STAGES } from '../../src/engine/batch/curing/stages.ts';
-import { unlearn as takeBack } from '../../src/presenting/colour/learn.ts';
+import { learn, unlearn as takeBack } from '../../src/presenting/colour/learn.ts';
 import { plainReply } from '../../src/presenting/plain-reply.ts';
 import { pourUndone } from '../../src/presenting/pour-undone.ts';
-import { batchOf, noteEvent } from '../../src/records/batches/index.ts';
-import { clockOf, preferencesOf } from '../../src/records/preferences.ts';
+import { batchOf, newest, noteEvent } from '../../src/records/batches/index.ts';
+import { clockOf, kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { bookOf } from './book.ts';
 import { dueOf } from './dates.ts';
+import { learntBlocks, lessonBars } from './lesson.ts';
 
 const HOUR = 3_600_000;
 /** Reminders may be answered for two weeks: some mail is read late. */
@@ -98,4 +99,34 @@ const unlearn = followUp({
   },
 });
 
-export const batchFollowUps = { undo, done, later, stop, unlearn };
+/** Learns from a cured batch whose bars were doubted: its maker knows that it was that jar, that dose, by daylight. */
+const teach = followUp({
+  seenBy: 'asker',
+  pace: 'slow',
+  hours: LATE_READERS,
+  args: { batch: z.string() },
+  async answer({ batch: id }, context) {
+    const { say, store, asker } = context;
+    const batch = await batchOf(bookOf(context), id);
+    const bars = lessonBars(batch, newest(batch, 'cured')?.did.measured ?? []);
+    const { jars } = await learn({ batch: id, bars }, context);
+    const measures = kitchenOf(await preferencesOf(store, asker.id));
+    return {
+      ...plainReply(say.batches.taught({ name: batch.name }), {
+        batch: id,
+        jars: jars.map(({ item }) => item.name),
+      }),
+      blocks: learntBlocks(batch, jars, { measures, say }),
+      choices: [
+        {
+          kind: 'button',
+          label: say.batches.unlearn,
+          weight: 'plain',
+          follow: unlearn.with({ batch: id }),
+        },
+      ],
+    };
+  },
+});
+
+export const batchFollowUps = { undo, done, later, stop, unlearn, teach };

@@ -1,5 +1,6 @@
 import type { Block } from '../../src/conversation/reply.ts';
 import { gramsPerHundred, usualTeaspoon } from '../../src/engine/colour/jars/colourant-optics.ts';
+import { chromaOf, type Lab } from '../../src/engine/colour/spectra/cielab.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { practicalSpoons } from '../../src/engine/quantities/spoons.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
@@ -28,6 +29,24 @@ export function lessonBars(batch: Batch, measured: readonly Measured[]): LessonB
     );
     return [{ portion, mix, others, shades: batch.shades, gelled: batch.gelled, lab, plusMinus }];
   });
+}
+
+/** A chroma (CIELAB) by which a bar is plainly duller or livelier than was foretold, and one by which a lesson is. */
+const PLAINLY = 5;
+const SEEN = 2;
+
+/** How a bar differs from what was foretold where what it would teach goes the other way; undefined where both agree. */
+export function turnedAround(
+  { portions }: Batch,
+  { portion, lab }: Pick<LessonBar, 'portion' | 'lab'>,
+  predicted: Lab,
+): 'duller' | 'livelier' | undefined {
+  const foretold = portions[portion]?.predicted;
+  if (!foretold) return undefined;
+  const bar = chromaOf(lab) - chromaOf(foretold.lab);
+  const taught = chromaOf(predicted) - chromaOf(foretold.lab);
+  if (Math.abs(bar) < PLAINLY || Math.abs(taught) < SEEN || bar * taught > 0) return undefined;
+  return bar < 0 ? 'duller' : 'livelier';
 }
 
 /** A jar whose strength moved by less than this is as it was (level spoons scatter by as much). */

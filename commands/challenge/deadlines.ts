@@ -15,9 +15,10 @@ import {
 } from '../../src/records/challenges/index.ts';
 import type { Due } from '../../src/records/dues.ts';
 import { wordsIn } from '../../src/words/index.ts';
+import { numberedBars } from './bars.ts';
 import { keepCalendar, openThread } from './beside.ts';
 import { announcementPicture, barsPicture, resultsPicture } from './pictures.ts';
-import { pictured, placeOf, tellOnce, updateAnnouncement } from './telling.ts';
+import { pictured, placeOf, tellMaker, tellOnce, updateAnnouncement } from './telling.ts';
 import { announcementReply, cancelledReply, noticeReply, resultsReply } from './view.ts';
 
 /** After everything that has happened. */
@@ -33,6 +34,7 @@ export function challengeActs(services: DeadlineServices): Readonly<Record<Chall
     'challenge-vote': due => onTime(services, due, 'vote', ['voting']),
     'challenge-votes-soon': due => onTime(services, due, 'votes-soon', ['voting']),
     'challenge-changed': due => onChange(services, due),
+    'challenge-taken-out': due => onTakenOut(services, due),
     'challenge-close': due => onClose(services, due),
   };
 }
@@ -83,6 +85,18 @@ async function onChange(services: DeadlineServices, due: Due): Promise<void> {
   await updateAnnouncement(services, scope, challenge, draw);
   await updateNotice(services, scope, { challenge, now, say });
   await keepCalendar(services, scope, challenge);
+}
+
+/** Tells whoever made a bar that it was taken out, and why. */
+async function onTakenOut(services: DeadlineServices, due: Due): Promise<void> {
+  const challenge = await readChallenge({ store: services.store, group: due.group }, due.id);
+  if (!challenge) return;
+  const bars = numberedBars(challenge, asOf(challenge, atLast));
+  for (const event of challenge.events) {
+    if (event.kind !== 'disqualified' || event.at !== due.at.getTime()) continue;
+    const bar = bars.find(({ entry }) => entry === event.entry);
+    if (bar) await tellMaker(services, challenge, { bar, reason: event.reason });
+  }
 }
 
 /** The message that called for entries, or for votes, says until when. */

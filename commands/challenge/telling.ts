@@ -10,8 +10,10 @@ import {
 } from '../../src/records/challenges/index.ts';
 import { groupSettings } from '../../src/records/group.ts';
 import { keepNotice } from '../../src/records/notices.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import type { Workers } from '../../src/workers/workers.ts';
+import type { NumberedBar } from './bars.ts';
 
 /** Where the group of a challenge hears of it. */
 export const placeOf = ({ group, channel, language }: StoredChallenge): Place => ({
@@ -96,6 +98,27 @@ async function tellSteward(
   };
   // The notice waits for them in any case.
   await outbox.tell?.(opening.by, placeOf(challenge), reply).catch(() => 'barred');
+}
+
+/** Whoever made a bar hears in private that it was taken out; where that cannot reach them, with their next answer. */
+export async function tellMaker(
+  { store, outbox, now }: DeadlineServices,
+  challenge: StoredChallenge,
+  { bar: { entry, by, bar }, reason }: { readonly bar: NumberedBar; readonly reason: string },
+): Promise<void> {
+  const { group } = challenge;
+  const language = (await preferencesOf(store, by)).language ?? challenge.language;
+  const reply: Reply = {
+    kind: 'reply',
+    headline: wordsIn(language).challengeSteps.takenOutOfYours({ title: bar.title, reason }),
+    data: { challenge: challenge.id, entry, reason },
+    blocks: [],
+    cautions: [],
+  };
+  // Told twice only where a process ended between the two: the nonce makes that the same message.
+  const told = await outbox.tell?.(by, { ...placeOf(challenge), language }, reply, `t${entry}`.slice(0, 25));
+  if (told !== 'told')
+    await keepNotice(store, by, { group, id: entry, title: bar.title, reason, at: new Date(now()) });
 }
 
 /** Puts the announcement right. Comes after whatever is to be posted: a message that cannot be edited holds up no news. */

@@ -2,6 +2,7 @@ import type { Block, Caution } from '../../src/conversation/reply.ts';
 import type { LyeCautionId } from '../../src/engine/batch/lye/lye-cautions.ts';
 import type { PrepStepId } from '../../src/engine/batch/planning/prep-step.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';
+import { fahrenheitFirst } from '../../src/words/temperatures.ts';
 import { planHeat } from './heat.ts';
 import { type PlanView, planNumbers, planWeights, portionSection, type Section } from './view.ts';
 import { planColourCautions, planUrgent, planWatch } from './watch.ts';
@@ -10,11 +11,15 @@ import { planColourCautions, planUrgent, planWatch } from './watch.ts';
 export const MOST_PLAN_WORDS = 112;
 
 /** The pour step by step: when, and what. */
-export const planSteps = ({ answer, say }: PlanView) =>
-  answer.timeline.map(({ minutesBeforePour, step, values }) => ({
-    when: say.timeline.when(minutesBeforePour),
-    what: (say.timeline.steps[step] as (given: typeof values) => string)(values),
-  }));
+export const planSteps = ({ answer, say, wishes }: PlanView) =>
+  answer.timeline.map(({ minutesBeforePour, step, values }) => {
+    const what = (say.timeline.steps[step] as (given: typeof values) => string)(values);
+    // They stand in pictures too, which nobody turns later.
+    return {
+      when: say.timeline.when(minutesBeforePour),
+      what: wishes.temperature === 'fahrenheit' ? fahrenheitFirst(what) : what,
+    };
+  });
 
 /**
  * Told in full to whoever plans for the first time: what lye does, what to wear, what to do when it goes wrong. How to mix is

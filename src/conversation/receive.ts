@@ -69,9 +69,13 @@ function withNotices(answer: Unspoken, notices: readonly Notice[], { language }:
   if (answer.kind !== 'reply' || notices.length === 0) return answer;
   // Nothing stands before what to do; it waits for the next answer.
   if ('emergency' in answer.data) return answer;
-  const { notTold } = wordsIn(language).conversation;
-  const told = notices.map(({ title }) => ({ kind: 'text', text: notTold({ title }) }) as const);
-  return { ...answer, blocks: [...told, ...answer.blocks] };
+  const { conversation, challengeSteps } = wordsIn(language);
+  const told = notices.map(({ title, reason }) =>
+    reason === undefined
+      ? conversation.notTold({ title })
+      : challengeSteps.takenOutOfYours({ title, reason }),
+  );
+  return { ...answer, blocks: [...told.map(text => ({ kind: 'text', text }) as const), ...answer.blocks] };
 }
 
 /** How much of what one call may take is waited for what a member prefers: a sound store says it in a few ms. */

@@ -1,10 +1,11 @@
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { freshSecret, type Host, isSecret } from '../loopback/index.ts';
+import { freshSecret, type Host, isSecret, type Member } from '../loopback/index.ts';
+import { LOCALES } from '../words/locales.ts';
 import { type Doing, perform } from './actions.ts';
 import { readAssets } from './assets.ts';
 import { isFromHere, protect } from './guard.ts';
-import type { Asked, Change, NewSeat, PageAction, Suggested, Typing } from './model.ts';
+import type { Asked, Change, Language, NewSeat, PageAction, Suggested, Typing } from './model.ts';
 import { readMultipart } from './multipart.ts';
 import { addSeat, memberAt } from './seats.ts';
 import { suggestedColour } from './suggested-colour.ts';
@@ -17,6 +18,8 @@ export type PageOptions = {
   readonly asked?: ReadonlyMap<string, Asked>;
   /** Hears what an interaction asked, to remember it. */
   readonly onAsked?: (interaction: string, asked: Asked) => void;
+  /** The language in which a member has just chosen to be answered, if any: their page speaks it too. */
+  readonly languageOf?: (member: string) => Promise<Language | undefined>;
 };
 
 export type Page = {
@@ -45,13 +48,15 @@ class RoomServer implements Page {
   readonly #server: Server;
   readonly #streams = new Map<ServerResponse, { group: string; member: string }>();
   readonly #onAsked: PageOptions['onAsked'];
+  readonly #languageOf: PageOptions['languageOf'];
   readonly #secret = freshSecret();
   #port = 0;
 
-  constructor(host: Host, { asked = new Map(), onAsked }: PageOptions, assets: Assets) {
+  constructor(host: Host, { asked = new Map(), onAsked, languageOf }: PageOptions, assets: Assets) {
     this.#host = host;
     this.#assets = assets;
     this.#onAsked = onAsked;
+    this.#languageOf = languageOf;
     this.#view = new View(host, asked);
     this.#server = createServer((request, response) => {
       this.#serve(request, response).catch(() => answer(response, 500, { why: 'fault' }));
@@ -157,8 +162,16 @@ class RoomServer implements Page {
     if (asked !== undefined) {
       this.#view.settle(asked);
       this.#tellMember(id, { kind: 'settled', interaction: asked });
+      await this.#speakAs(member, group);
     }
     answer(response, 200, result);
+  }
+
+  /** Lets the page speak the language that its member is answered in. */
+  async #speakAs(member: Member, group: string): Promise<void> {
+    const language = await this.#languageOf?.(member.id);
+    const seat = this.#view.seats.find(one => one.group === group && one.member === member.id);
+    if (language !== undefined && language !== seat?.language) member.grant({ locale: LOCALES[language][0] });
   }
 
   async #suggest(url: URL, request: IncomingMessage, response: ServerResponse): Promise<void> {

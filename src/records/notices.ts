@@ -8,10 +8,12 @@ const noticeKind = recordKind('notice', {
   /** The record it is about, such as a challenge. */
   id: z.string(),
   title: z.string(),
+  /** Why a bar of theirs, of that title, was taken out; absent where a group could not be told of what it is about. */
+  reason: z.string().exactOptional(),
   at: moment,
 });
 
-/** That a group could not be told of something: whoever answers for it is to hear of it. */
+/** What somebody is to hear of: that their group could not be told of something, or that a bar of theirs was taken out. */
 export type Notice = RecordOf<typeof noticeKind>;
 
 /** Keeps a notice for a member. False when the same one already waits for them. */

@@ -47,6 +47,25 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     return { group, member: group.addMember({ name: 'Bram' }), steward: addSteward(group) };
   };
 
+  test('a question in plain words is answered at once, a note only where it is meant for everyone', async () => {
+    const room = freshGroup();
+    const page = await visit(served.seat(room.member));
+    const me = hands(page);
+    for (const [question, answer] of [
+      ['how much blue for 3 cups?', /Which colourant/],
+      ['show my shelf', /shelf/i],
+    ] as const) {
+      const entry = await me.ask(question);
+      await expect.poll(() => entry.textContent()).toMatch(answer);
+      expect(await entry.textContent()).toContain(`Bram asked “${question}”`);
+    }
+    await me.line.fill('my bars came out lovely');
+    await page.getByRole('button', { name: 'Say it to everyone instead' }).click();
+    await expect.poll(() => me.last.textContent()).toContain('Bram put on the bench');
+    await me.line.fill('/dose ');
+    await expect.poll(() => page.getByRole('button', { name: 'Say it to everyone' }).isVisible()).toBe(false);
+  });
+
   test('a dose is asked with the keyboard alone, and the number comes first', async () => {
     const room = freshGroup();
     const page = await visit(served.seat(room.member));
@@ -248,6 +267,17 @@ describe.skipIf(!hasChromium)('at the bench, in a browser', () => {
     const answer = await hands(page).ask('/dose colourant:"azul ultramar" portion:"2 tazas"');
     expect(await answer.textContent()).toContain('Ana preguntó');
     expect(await answer.getByRole('heading').textContent()).toMatch(/cdta/);
+  });
+
+  test('the page speaks the language that its member chooses to be answered in', async () => {
+    const room = freshGroup();
+    const ana = room.group.addMember({ name: 'Ana', locale: 'es-ES' });
+    const page = await visit(served.seat(ana));
+    await hands(page).ask('/prefer language:en');
+    await expect.poll(() => page.getAttribute('html', 'lang')).toBe('en');
+    await page.getByRole('button', { name: 'Ask', exact: true }).waitFor();
+    // What was answered stays on the page.
+    await expect.poll(() => hands(page).entries.last().textContent()).toContain('This is how I answer you');
   });
 
   test('what a member writes never becomes markup', async () => {

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { type Browser, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
 import { openPage } from '../../src/page/index.ts';
+import { preferencesOf } from '../../src/records/preferences.ts';
 import { openRoom, type RoomOptions } from '../loopback/room.ts';
 
 /** The one without windows of its own takes a third of the other's time, and shows pages the same. */
@@ -92,7 +93,10 @@ export async function openServedRoom(options: RoomOptions = {}) {
     ...options,
     host: { acknowledgeWithinMs: 60_000, ...options.host },
   });
-  const page = await openPage(room.host, { port: 0 });
+  const page = await openPage(room.host, {
+    port: 0,
+    languageOf: async member => (await preferencesOf(room.conversation.services.store, member)).language,
+  });
   page.ready();
   return {
     ...room,

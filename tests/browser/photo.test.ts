@@ -105,7 +105,9 @@ describe.skipIf(!hasChromium)('photos on the page', () => {
   test('a photo on the bench is diagnosed from its own button, for the asker only', async () => {
     const page = await visit();
     await handOver(page, 'drop');
-    const note = await hands(page).ask('my last bar');
+    await hands(page).line.fill('my last bar');
+    await page.getByRole('button', { name: 'Say it to everyone instead' }).click();
+    const note = hands(page).last;
     expect(await page.getByRole('listbox').count()).toBe(0);
     await note.getByRole('img').waitFor();
     await note.getByRole('button', { name: 'Diagnose this picture' }).click();

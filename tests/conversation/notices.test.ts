@@ -79,3 +79,9 @@ test('nothing stands before first aid, and what waits goes on waiting', async ()
   expect(answer).not.toContain('Dusk');
   expect(await noticesFor(store, 'bram')).toHaveLength(1);
 });
+
+test('whose bar was taken out reads why', async () => {
+  const about = { group: 'g', id: '8', title: 'Sea glass', reason: 'a copy', at };
+  await keepNotice(store, 'bram', about);
+  expect(await told('batter')).toContain('Your bar “Sea glass” was taken out by a steward: a copy.');
+});

@@ -9,7 +9,7 @@ import type { Origin } from '../question.ts';
 import type { Caution, Choice, Next, Reply } from '../reply.ts';
 import { foldsOf, shortened } from './face.ts';
 import { askNext, openFold, packed } from './open-fold.ts';
-import { fahrenheitFirst } from './temperatures.ts';
+import { inFahrenheit } from './temperatures.ts';
 
 /**
  * A reply with its face as this member is shown it: standing cautions that they have met are one line, what does not fit
@@ -27,7 +27,7 @@ export async function withFace(
     answers: 'short',
     temperature: 'celsius',
   }));
-  const reply = temperature === 'fahrenheit' ? fahrenheitFirst(told) : told;
+  const reply = temperature === 'fahrenheit' ? inFahrenheit(told) : told;
   if (answers === 'whole') return await withButtons(unfolded(reply), origin, conversation);
   const faced = shortened(await withMet(reply, { store, origin }));
   return origin.opensFolds ? await withButtons(faced, origin, conversation) : faced;

@@ -110,6 +110,9 @@ function openRoom(seat: Seat): void {
       case 'form':
         return showForm(change.form);
       case 'seats':
+        // Another language is another page.
+        if (change.seats.some(one => keyOf(one) === keyOf(seat) && one.language !== seat.language))
+          return location.reload();
         return picker.know(change.seats);
       case 'commands':
         return learn(change.commands);

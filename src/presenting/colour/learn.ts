@@ -20,17 +20,22 @@ const MOST_ROUNDS = 50;
 /**
  * Learns the jars of a cured batch together with everything else that bars say of them and of the jars they were mixed
  * with, and keeps lesson and jars in one commit. What the same batch said before of the same portions no longer counts.
+ * Nothing is kept where `isOdd` says so of one of the bars and what it would teach.
  */
-export const learn = (
-  { batch, bars }: Pick<Lesson, 'batch' | 'bars'>,
+export async function learn(
+  { batch, bars }: { readonly batch: string; readonly bars: readonly LessonBar[] },
   asking: Asking,
-): Promise<readonly JarLearnt[]> =>
-  jarsOf(asking, standing => {
+  isOdd: (bar: LessonBar, fit: LearntBar) => boolean = () => false,
+): Promise<Pick<MixedLearnt, 'jars' | 'kept'>> {
+  const next = (standing: readonly Lesson[]) => {
     if (standing.some(({ cause }) => cause === asking.change.cause)) return undefined;
     const before = standing.find(one => one.batch === batch);
     const kept = before?.bars.filter(old => !bars.some(({ portion }) => portion === old.portion)) ?? [];
     return { batch, bars: [...kept, ...bars], ...(before && { undoes: before.cause }) };
-  });
+  };
+  const isKept = ({ fits }: BarsSay) => !bars.some(bar => fits.has(bar) && isOdd(bar, fits.get(bar)!));
+  return (await written(asking, next, isKept)) ?? { jars: [], kept: true };
+}
 
 /** Lines of test bars that several jars share, kept as if they were portions of one batch. */
 const TEST_BARS = 'test-bars';

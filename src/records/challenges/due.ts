@@ -9,6 +9,7 @@ export type ChallengeDue =
   | 'challenge-vote'
   | 'challenge-votes-soon'
   | 'challenge-changed'
+  | 'challenge-taken-out'
   | 'challenge-close';
 
 /** How long after the deadline a challenge is closed, ms: what was sent in time must get through first. */

@@ -120,6 +120,7 @@ export async function disqualify(
     add(challengeEvent(group, id, made.at, made.id), written(eventKind, { ...made, did })),
     // A result that is out, or that some process is working out just now, must be put right.
     putDue({ what: 'challenge-close', at: new Date(made.at), group, id }),
+    putDue({ what: 'challenge-taken-out', at: new Date(made.at), group, id }),
   ]);
   return { repeated: !result.done };
 }

@@ -64,6 +64,24 @@ describe('a cured batch teaches its jars', () => {
     expect(await foretold(member)).not.toBe(untaught);
   });
 
+  test('a pale, dull red teaches no livelier jar unless its maker says so', async () => {
+    const { member } = await book.maker();
+    await member.run('/shelf add', { item: 'Cherry', amount: '9 g', colourant: 'red 30 lake' });
+    const foretoldRed = async () => headline(await member.run('/preview', { mix: 'Cherry 1 tsp' }));
+    const untaught = await foretoldRed();
+    await member.run('/batch poured', { made: '1 cup Cherry 1 tsp', name: 'Red' });
+    // Foretold is #b73840; as pale as this only a weak jar gets, and the colour of a weak one is livelier.
+    const cured = await member.run('/batch cured', { batch: 'Red', colours: '#d56c6b' });
+    expect(cured.text).toContain('the bar is duller than I foretold');
+    expect(cured.text).not.toContain('What this bar teaches');
+    expect(await foretoldRed()).toBe(untaught);
+    const taught = await member.press(cured, controlOf(cured, 'It was: learn from it'));
+    expect(taught.text).toMatch(/“Cherry” is 0\.\d+ times as strong as usual/);
+    expect(await foretoldRed()).not.toBe(untaught);
+    await member.press(taught, controlOf(taught, 'Forget this lesson'));
+    expect(await foretoldRed()).toBe(untaught);
+  });
+
   test('a second reading of the same bar takes the place of the first; a batch that is gone teaches nothing', async () => {
     const { member } = await book.maker();
     const untaught = await foretold(member);

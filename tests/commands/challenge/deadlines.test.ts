@@ -18,6 +18,7 @@ import {
   readChallenge,
 } from '../../../src/records/challenges/index.ts';
 import { duesBy } from '../../../src/records/dues.ts';
+import { noticesFor } from '../../../src/records/notices.ts';
 import type { Store } from '../../../src/records/store.ts';
 import {
   closingGrace,
@@ -152,6 +153,32 @@ describe('a challenge keeps its own time', () => {
     const results = platform.messages.at(-1)!.shown;
     expect(results.headline).toBe('First in “Dusk over the lagoon”: “bar of bea” by bea');
     expect(JSON.stringify(results.blocks)).toContain('“bar of ana” by ana: bought');
+  });
+
+  test('tells whoever made a bar that it was taken out and why, once and in private', async () => {
+    const { id, entries } = await fairOf(scope, ['ana', 'bea']);
+    await disqualify(scope, id, { entry: entries[0]!, reason: 'a copy' }, made('steward', during));
+    const posted = platform.messages.length;
+    await runAt(during);
+    await runAt(during + day);
+    expect(platform.told.map(({ member, shown }) => [member, shown.headline])).toEqual([
+      ['ana', 'Your bar “bar of ana” was taken out by a steward: a copy.'],
+    ]);
+    expect(
+      platform.messages
+        .slice(posted)
+        .map(({ shown }) => shown.headline)
+        .join(),
+    ).not.toContain('a copy');
+    expect(await noticesFor(scope.store, 'ana')).toEqual([]);
+  });
+
+  test('tells them with their next answer where nothing reaches them in private', async () => {
+    const { id, entries } = await fairOf(scope, ['ana']);
+    platform.closed = true;
+    await disqualify(scope, id, { entry: entries[0]!, reason: 'a copy' }, made('steward', during));
+    await runAt(during);
+    expect(await noticesFor(scope.store, 'ana')).toMatchObject([{ title: 'bar of ana', reason: 'a copy' }]);
   });
 
   test('closes all the same where the channel is gone for good', async () => {

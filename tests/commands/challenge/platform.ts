@@ -8,7 +8,12 @@ export type Message = { readonly id: string; readonly nonce: string; shown: Repl
 export class Platform implements Outbox {
   readonly messages: Message[] = [];
   readonly #served: (group: string) => boolean;
+  /** What members were told in private. */
+  readonly told: { readonly member: string; readonly nonce: string | undefined; readonly shown: Reply }[] =
+    [];
   barred = false;
+  /** Whether members let nothing in. */
+  closed = false;
   failing = false;
 
   constructor(served: (group: string) => boolean = () => true) {
@@ -37,6 +42,12 @@ export class Platform implements Outbox {
     message.shown = reply;
     message.edits += 1;
     return 'edited' as const;
+  }
+
+  async tell(member: string, _place: unknown, reply: Reply, nonce?: string) {
+    if (this.closed) return 'barred' as const;
+    if (!this.told.some(one => one.nonce === nonce)) this.told.push({ member, nonce, shown: reply });
+    return 'told' as const;
   }
 
   /** The headlines in the channel, in the order they were posted. */

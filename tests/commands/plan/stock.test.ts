@@ -110,7 +110,7 @@ describe('/plan for a class', () => {
     await room.member.run('/shelf restock', { item: 'Sunrise', amount: '20 g' });
     const answer = await plan({ ...lesson, portions: '2 cups Sunrise; 1 cup ultramarine blue; rest plain' });
     const own = answer.controls.find(({ label }) => label === 'My shelf for it');
-    const shown = own ? await room.member.press(answer, own.customId) : answer;
+    const shown = own ? await room.member.press(answer, own.customId ?? '') : answer;
     const whole = shown.files.find(({ name }) => name === 'answer.txt');
     const text = Buffer.from(whole?.bytes() ?? []).toString() + shown.text;
     // 4 x 1/4 tsp; all of it is bought or taken for the class.

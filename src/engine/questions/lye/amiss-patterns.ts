@@ -1,7 +1,6 @@
+import { OIL } from './things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
-const OIL =
-  '(?:oils?|fats?|olive|coconut|palm|lard|tallow|shea|castor|sunflower|canola|aceites?|grasas?|oliva|coco|manteca|girasol|ricino|karite)';
 const FORGOT =
   '(?:forgot(?:ten)?|forget|left out|missed(?: out)?|olvide|olvido|olvidado|olvidaron|deje fuera|me falto)';
 const GRAMS = '\\d+(?: \\d)? ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?)?(?: of| de)?';

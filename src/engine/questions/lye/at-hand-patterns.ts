@@ -1,7 +1,6 @@
+import { CHILD } from './things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
-const KID =
-  '(?:kids?|child(?:ren)?|toddlers?|pupils?|students|son|daughter|grand(?:son|daughter|kids?|child(?:ren)?)|ninos?|ninas?|hij[oa]s?|niet[oa]s?|alumn[oa]s?|peques?|crios?)';
 const BABY = '(?:baby|babies|newborn|infant|bebes?|recien nacid[oa])';
 const BIRD =
   '(?:parrots?|budgies?|canar(?:y|ies)|birds?|parakeets?|loros?|periquitos?|canarios?|pajaros?|cotorras?)';
@@ -32,9 +31,9 @@ export const AT_HAND_PATTERNS: TopicPatterns = [
   [
     'zap-child',
     [
-      near('zap ?test|tongue test|(?:prueba|test) de la lengua|lick(?:ing)? test', KID, 30),
+      near('zap ?test|tongue test|(?:prueba|test) de la lengua|lick(?:ing)? test', CHILD, 30),
       near(
-        KID,
+        CHILD,
         '(?:do|does|doing|try|hac\\w+|haga\\w*)\\b.{0,16}\\b(?:zap ?test|tongue test|(?:prueba|test) de la lengua)',
         20,
       ),
@@ -45,7 +44,7 @@ export const AT_HAND_PATTERNS: TopicPatterns = [
     [
       near(
         LYE,
-        `(?:on the phone|phone in|hablo por telefono|telefono en|movil en|kid on my|(?:${BABY}|${KID}) (?:on|in) my (?:arms?|hip|back|lap)|(?:${BABY}|${KID}) en (?:brazos|el brazo|la espalda)|cigarette|cigarrillo|fumando|drunk|after (?:a )?wine)`,
+        `(?:on the phone|phone in|hablo por telefono|telefono en|movil en|kid on my|(?:${BABY}|${CHILD}) (?:on|in) my (?:arms?|hip|back|lap)|(?:${BABY}|${CHILD}) en (?:brazos|el brazo|la espalda)|cigarette|cigarrillo|fumando|drunk|after (?:a )?wine)`,
         40,
       ),
       near(

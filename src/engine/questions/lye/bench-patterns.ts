@@ -1,3 +1,4 @@
+import { OIL } from './things.ts';
 import { LYE, MAY, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
 const CAUSTIC = `(?:${LYE}|lye water|soap batter|batter|raw soap|jabon crudo|masa)`;
@@ -7,8 +8,6 @@ const STUFF =
   '(?:wood(?:en)?|bamboo|silicone|copper|brass|tin|cast iron|iron|non ?stick|enamel(?:led)?|ceramic|plastic|madera|bambu|silicona|cobre|laton|lata|hierro|antiadherente|esmaltad[oa]|ceramica|plastico)';
 const OTHER_ALKALI =
   '(?:wood ash(?:es)?|ash lye|ashes|sodium carbonate|washing soda|calcium hydroxide|slaked lime|quicklime|oven cleaner|ceniza|lejia de ceniza|carbonato de sodio|hidroxido de calcio|cal (?:viva|apagada)|limpiahornos)';
-const OIL_NAME =
-  '(?:oils?|olive|coconut|palm|lard|tallow|shea|castor|sunflower|canola|aceites?|oliva|coco|manteca|girasol|ricino|karite)';
 const POWDER =
   '(?:mica|titanium dioxide|oxides?|clay|charcoal|powders?|soap dust|dioxido de titanio|oxidos?|arcilla|carbon|polvos?)';
 
@@ -84,12 +83,12 @@ export const BENCH_PATTERNS: TopicPatterns = [
     [
       near(
         `replac\\w*|swap\\w*|substitut\\w*|instead of|chang\\w*|switch\\w*|cambi\\w*|sustitu\\w*|reemplaz\\w*|en (?:vez|lugar) de`,
-        `${OIL_NAME}\\b.{0,60}\\b(?:same (?:amount of )?|without changing(?: the)? |misma |sin cambiar(?: la)? )(?:${LYE})`,
+        `${OIL}\\b.{0,60}\\b(?:same (?:amount of )?|without changing(?: the)? |misma |sin cambiar(?: la)? )(?:${LYE})`,
         24,
       ),
       near(
         'ran out of|leave out|left out|skip|forgot|forgotten|me quede sin|quitar|olvid\\w+',
-        `${OIL_NAME}\\b.{0,40}\\b(?:leave it out|left out|${LYE}|sin el)`,
+        `${OIL}\\b.{0,40}\\b(?:leave it out|left out|${LYE}|sin el)`,
         16,
       ),
     ],

@@ -1,20 +1,16 @@
+import { BLENDER, CHILD, PET } from './things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
 const FOOD =
   'soup|food|cook\\w*|eat\\w*|bak\\w+|smoothies?|kitchen|put it back|ice(?: cubes)?|gazpacho|sopa|comida|comer|cocinar|cocina|reposteria|postres?|bizcochos?|hielo';
-const TOOL =
-  '(?:(?:stick |hand |same )?blenders?|mixers?|whisk|moulds?|molds?|(?:ice cube |ice |muffin |baking )?trays?|tins?|muffin pan|batidora|licuadora|minipimer|varillas|moldes?|cubiteras?|bandejas?)';
+const TOOL = `(?:${BLENDER}|whisk|moulds?|molds?|(?:ice cube |ice |muffin |baking )?trays?|tins?|muffin pan|varillas|moldes?|cubiteras?|bandejas?)`;
 const AFTER = '(?:after(?:wards)?|again|then|later|back|too|luego|despues|otra vez|tambien)';
-const KID =
-  '(?:toddlers?|kids?|child(?:ren)?|grand(?:son|daughter|kids?|child(?:ren)?)|pupils|students|year olds?|ninos?|ninas?|niet[oa]s?|hij[oa]s?|sobrin[oa]s?|alumn[oa]s|peques?)';
 const HELPS =
   '(?:help\\w*|stir\\w*|make|making|pour\\w*|mix\\w*|join|ayud\\w+|remov\\w+|mezcl\\w+|echar|hacer(?:lo)?|particip\\w+)';
 const ASKS =
   '(?:can|could|may|should|do|is it|safe|ok|how|puedo|podemos|se puede|puede|debo|es malo|sirve|vale)';
 const MAKING =
   '(?:make|making|do|use|be|stay|around|soap\\w*|lye|it|hacer(?:lo)?|usar|estar|jabon|sosa|mezclar|jabones)';
-const PET =
-  '(?:dogs?|cats?|pets?|pup(?:py|pies)|horses?|perr[oa]s?|gat[oa]s?|mascotas?|cachorr[oa]s?|caballos?)';
 const WASH = '(?:shampoo|soap|wash|bath\\w*|champu|jabon|lavar|banar)';
 
 /** Of the class: who may take part, who is washed, what goes back to the kitchen, and how all is washed up; plain text. */
@@ -50,23 +46,23 @@ export const CLASS_PATTERNS: TopicPatterns = [
     'children',
     [
       near(
-        KID,
+        CHILD,
         `(?:wants? to|would like to|can|could|may|quier\\w+|pued\\w+|va a|me)\\b.{0,12}\\b${HELPS}`,
         24,
       ),
       near(
         '(?:class(?:room)?|school|workshop|clase|escuela|colegio|taller)',
-        `(?:with |con )?\\d* ?${KID}`,
+        `(?:with |con )?\\d* ?${CHILD}`,
         16,
       ),
-      near(KID, '(?:class(?:room)?|school|clase|escuela|colegio)', 24),
+      near(CHILD, '(?:class(?:room)?|school|clase|escuela|colegio)', 24),
       near(
         '(?:with|con)(?: my| the| mis?| los| las| un[oa]?)?(?: \\d+)?(?: small| little)?',
-        `${KID}\\b.{0,24}\\b(?:safe|ok|soap|jabon|lye|sosa)`,
+        `${CHILD}\\b.{0,24}\\b(?:safe|ok|soap|jabon|lye|sosa)`,
         4,
       ),
       near(
-        `\\d{1,2}(?: ?yo| years? old| year old| anos)|${KID}`,
+        `\\d{1,2}(?: ?yo| years? old| year old| anos)|${CHILD}`,
         `(?:${HELPS})\\b.{0,24}\\b(?:${LYE}|${SOAP})`,
         30,
       ),

@@ -1,8 +1,6 @@
+import { CHILD, RAW_BATTER } from './things.ts';
 import { ACID, LYE, MAY, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
-const BATTER = '(?:raw soap|soap batter|batter|raw loaf|jabon crudo|masa(?: de jabon)?|mezcla de jabon)';
-const KIDS =
-  '(?:kids?|child|children|toddlers?|grandkids|grandchild(?:ren)?|ninos?|ninas?|hij[oa]s?|niet[oa]s?|peques)';
 const MILK = '(?:milk|goat milk|goats milk|coconut milk|buttermilk|cream|leche|leche de \\w+|nata|crema)';
 const DRINK =
   '(?:drinks?|water|soda|pop|cola|juice|milk|beer|wine|lemonade|sports|agua|refresco|gaseosa|zumo|jugo|leche|vino|bebidas?)';
@@ -52,8 +50,8 @@ export const HANDLING_PATTERNS: TopicPatterns = [
   [
     'microwave',
     [
-      near('microwave|microondas', `${BATTER}|${LYE}|seized soap`, 30),
-      near(`${BATTER}|${LYE}`, 'microwave|microondas', 40),
+      near('microwave|microondas', `${RAW_BATTER}|${LYE}|seized soap`, 30),
+      near(`${RAW_BATTER}|${LYE}`, 'microwave|microondas', 40),
     ],
   ],
   [
@@ -61,12 +59,12 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     [
       near(
         MAY,
-        `${KIDS}\\b.{0,30}\\b(?:help|make|making|mix|stir|join|watch|ayudar\\w*|hacer|mezclar|remover|mirar|participar)\\b.{0,40}\\b(?:${SOAP}|${LYE}|${BATTER}|cold process)`,
+        `${CHILD}\\b.{0,30}\\b(?:help|make|making|mix|stir|join|watch|ayudar\\w*|hacer|mezclar|remover|mirar|participar)\\b.{0,40}\\b(?:${SOAP}|${LYE}|${RAW_BATTER}|cold process)`,
         24,
       ),
       near(
         `${SOAP}|${LYE}`,
-        `with (?:my |the |small |young )*${KIDS}\\b.{0,24}\\b(?:safe|ok|okay)|con (?:mis |los |las )*${KIDS}\\b.{0,24}\\b(?:segur\\w+|peligr\\w+)`,
+        `with (?:my |the |small |young )*${CHILD}\\b.{0,24}\\b(?:safe|ok|okay)|con (?:mis |los |las )*${CHILD}\\b.{0,24}\\b(?:segur\\w+|peligr\\w+)`,
         24,
       ),
     ],
@@ -91,7 +89,7 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     [
       near(
         String.raw`(?:mix|add|put|use|stir|pour|mezclar|h?echar|h?echo|anadir|poner|pongo|usar)(?:ing)?(?: \w+){0,2} (?:bleach|cloro|lavandina|hypochlorite|(?:hydrogen )?peroxide|agua oxigenada)`,
-        `${SOAP}|${BATTER}|whiten|lighten|blanquear|aclarar`,
+        `${SOAP}|${RAW_BATTER}|whiten|lighten|blanquear|aclarar`,
         40,
       ),
     ],
@@ -101,7 +99,7 @@ export const HANDLING_PATTERNS: TopicPatterns = [
     [
       near(
         `(?:add|put|use|pour|mix|anadir|echar|poner|agregar)(?: \\w+){0,2} ${ACID}`,
-        `(?:${BATTER}|${SOAP})\\b.{0,30}\\b(?:lower|ph|reduce|bring down|bajar|reducir|neutral\\w*)`,
+        `(?:${RAW_BATTER}|${SOAP})\\b.{0,30}\\b(?:lower|ph|reduce|bring down|bajar|reducir|neutral\\w*)`,
         30,
       ),
       near('lower|reduce|bring down|bajar|reducir', `ph\\b.{0,40}\\b${ACID}`, 12),

@@ -1,8 +1,7 @@
+import { BLENDER, PET } from './things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
 const RAW = `(?:${LYE}|raw soap|(?:soap )?batter|jabon crudo|masa de jabon)`;
-const ANIMAL =
-  '(?:dogs?|cats?|pets?|pupp(?:y|ies)|hens?|chickens?|goats?|parrots?|birds?|horses?|perr[oa]s?|gat[oa]s?|mascotas?|gallinas?|loros?|pajaros?)';
 const DISH =
   '(?:flour|cakes?(?: batter| mix)?|(?:bread )?dough|bread|soup|stew|sauce|pancakes?|cookies|meal|dinner|food|harina|bizcocho|tarta|masa del? (?:pan|bizcocho|tarta|pizza)|sopa|guiso|salsa|galletas|comida|cena|puchero)';
 const FOOD_POT =
@@ -11,8 +10,7 @@ const WHITE =
   '(?:white (?:powder|flakes|crystals|granules|beads|stuff)|(?:polvos?|escamas?|cristales|granulos|perlas) blanc[oa]s?)';
 const NO_LABEL =
   '(?:unlabell?ed|unmarked|(?:no|without|lost (?:its|the)|without a) labels?|sin (?:etiquetas?|rotul\\w+))';
-const PLUGGED =
-  '(?:(?:stick |hand )?blenders?|mixers?|cables?|cords?|plugs?|sockets?|extension leads?|hot ?plates?|slow cookers?|batidoras?|minipimers?|licuadoras?|enchufes?|ollas? (?:lenta|electrica))';
+const PLUGGED = `(?:${BLENDER}|cables?|cords?|plugs?|sockets?|extension leads?|hot ?plates?|slow cookers?|enchufes?|ollas? (?:lenta|electrica))`;
 const SHOCK =
   '(?:shocks?|shocked|electrocut\\w*|sparks?|sparking|calambres?|calambrazos?|(?<!agua )corriente|descargas?|chispas?)';
 const WET =
@@ -31,11 +29,11 @@ export const HARM_PATTERNS: TopicPatterns = [
     'swallowed',
     [
       new RegExp(
-        `^(?!.*\\b${ANIMAL}\\b).*\\b(?:drank|drunk|swallowed|ate|eaten|bebio|bebido|trago|tragado|comio|comido)\\b.{0,20}\\b${RAW}\\b`,
+        `^(?!.*\\b${PET}\\b).*\\b(?:drank|drunk|swallowed|ate|eaten|bebio|bebido|trago|tragado|comio|comido)\\b.{0,20}\\b${RAW}\\b`,
         'u',
       ),
       new RegExp(
-        `^(?!.*\\b${ANIMAL}\\b).*\\b${LYE}\\b.{0,60}\\b(?:(?:they|we|she|he|i|kids|somebody|someone|people|everybody) (?:all )?(?:ate|drank|tasted|have eaten)|(?:(?:se )?l[oa]s? )?(?:comio|comieron|comimos|probo|probaron|probamos|bebieron))\\b`,
+        `^(?!.*\\b${PET}\\b).*\\b${LYE}\\b.{0,60}\\b(?:(?:they|we|she|he|i|kids|somebody|someone|people|everybody) (?:all )?(?:ate|drank|tasted|have eaten)|(?:(?:se )?l[oa]s? )?(?:comio|comieron|comimos|probo|probaron|probamos|bebieron))\\b`,
         'u',
       ),
       near(

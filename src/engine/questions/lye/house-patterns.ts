@@ -1,10 +1,10 @@
+import { RAW_BATTER } from './things.ts';
 import { LYE, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
 /** Lye by a name that is no bleach's: "lejía" is both. */
 const CAUSTIC = '(?:lye|naoh|caustic soda|sodium hydroxide|sosa(?: caustica)?|soda caustica)';
 const CLEANER = `(?:bleach|chlorine|hypochlorite|ammonia|toilet cleaner|descaler|limescale remover|drain (?:opener|cleaner)|peroxide|oven cleaner|lejia|cloro|lavandina|amoniaco|agua oxigenada|desatascador|antical|limpiahornos|salfuman|acido muriatico|muriatic acid)`;
 const MIX = '(?:mix|combine|use|put|add|pour|together|mezclar|mezclo|juntar|combinar|usar|echar|poner)';
-const BATTER = '(?:raw soap|(?:soap )?batter|raw loaf|soap scraps|jabon crudo|masa(?: cruda)?(?: de jabon)?)';
 const HOT = '(?:hot|heating up|warm|boiling|caliente|ardiendo|calentando)';
 const COLOURS = String.raw`(?:titanium|mica|oxide|ultramarine|dioxido|ultramar|pigment\w*|oils?|olive|coconut|aceites?|plan)`;
 
@@ -54,12 +54,12 @@ export const HOUSE_PATTERNS: TopicPatterns = [
     [
       near(
         `left ?over|extra|excess|sobrante|sobr[oa]\\w*|pour|throw|tip|put|tirar|tiro|echar|verter`,
-        `${BATTER}\\b.{0,24}\\b(?:sink|drain|toilet|bin|trash|garbage|away|out|fregadero|desague|inodoro|basura)`,
+        `${RAW_BATTER}\\b.{0,24}\\b(?:sink|drain|toilet|bin|trash|garbage|away|out|fregadero|desague|inodoro|basura)`,
         16,
       ),
       near(
         `wash|rinse|clean|lavar|limpiar|fregar`,
-        `${BATTER}\\b.{0,24}\\b(?:sink|drain|dishwasher|fregadero|desague|lavavajillas)`,
+        `${RAW_BATTER}\\b.{0,24}\\b(?:sink|drain|dishwasher|fregadero|desague|lavavajillas)`,
         24,
       ),
     ],

@@ -47,10 +47,12 @@ export function composer({ say, seat, suggest, send }: Asks): Composer {
   const held = attachments(say, () => commandForm?.set(typed().values, held.files));
   const typed = (): Typed => readLine(line.value, actions, line.selectionStart ?? line.value.length);
 
+  const toAll = element('button', { type: 'button', class: 'quiet', hidden: true }, say.putOnBench);
   const refresh = () => {
     trouble.textContent = '';
     past.keep(line.value);
     const { action, values } = typed();
+    toAll.hidden = action !== undefined || !isPlain(line.value);
     if (action !== commandForm?.action) {
       commandForm = action && commandFormFor(action, { say, suggest: fromField, edited, attach: fileChosen });
       place.replaceChildren(
@@ -111,15 +113,18 @@ export function composer({ say, seat, suggest, send }: Asks): Composer {
   attachButton.addEventListener('click', () => chooser.click());
   const ask = element('button', { type: 'submit', class: 'main' }, say.ask);
 
-  const submit = async () => {
-    const found = pageActionOf(typed(), line.value, held.files, say);
+  const submit = async (isNote = false) => {
+    const question = isNote ? undefined : actions.find(({ path }) => path === 'ask');
+    const found = pageActionOf(typed(), line.value, held.files, { say, question });
     if ('wrong' in found) {
       // One sentence, where it is to be put right.
       trouble.textContent = found.options && commandForm ? '' : found.wrong;
       commandForm?.complain(new Map([...(found.options ?? [])].slice(0, 1)));
       return;
     }
-    const files: Attached = new Map([...held.files].map(([name, file]) => [name, [file]]));
+    const files: Attached = new Map(
+      [...held.files].map(([name, file]) => [placeOf(name, found.pageAction), [file]]),
+    );
     const asked = line.value;
     past.add(asked);
     write('');
@@ -130,6 +135,7 @@ export function composer({ say, seat, suggest, send }: Asks): Composer {
     if (line.value === '') write(asked);
     trouble.textContent = wrong;
   };
+  toAll.addEventListener('click', () => void submit(true));
   const form = element(
     'form',
     {
@@ -143,6 +149,7 @@ export function composer({ say, seat, suggest, send }: Asks): Composer {
     place,
     held.element,
     trouble,
+    toAll,
     element('label', { for: id, class: 'unseen' }, say.command),
     element('div', { class: 'line' }, element('div', { class: 'suggested' }, line, list), attachButton, ask),
     chooser,
@@ -172,19 +179,37 @@ type Found =
   | { readonly pageAction: PageAction }
   | { readonly wrong: string; readonly options?: ReadonlyMap<string, string> };
 
-/** What a line asks for, or what is wrong with it. */
+/** Words that name no command. */
+const isPlain = (line: string): boolean => /^\s*[^\s/]/u.test(line);
+
+/** A file of a note is the photo of a question in plain words. */
+const placeOf = (name: string, pageAction: PageAction): string =>
+  name === NOTE && pageAction.do === 'run' ? 'photo' : name;
+
+/**
+ * What a line asks for, or what is wrong with it. Plain words are asked of `question`, the command for them; where that is left
+ * out, and where there is only a file, they are a note for everybody.
+ */
 export function pageActionOf(
   { action, values, stray }: Typed,
   line: string,
   files: ReadonlyMap<string, File>,
-  say: typeof page,
+  { say, question }: { readonly say: typeof page; readonly question?: Action | undefined },
 ): Found {
   const text = line.trim();
   if (!action) {
     if (text.startsWith('/')) return { wrong: say.unknownCommand({ typed: text.slice(0, 60) }) };
-    return text === '' && files.size === 0
-      ? { wrong: say.nothingToSend }
-      : { pageAction: { do: 'post', text } };
+    if (text === '' && files.size === 0) return { wrong: say.nothingToSend };
+    return question === undefined || text === ''
+      ? { pageAction: { do: 'post', text } }
+      : {
+          pageAction: {
+            do: 'run',
+            command: `/${question.path}`,
+            options: { question: text },
+            line: say.askedInWords({ question: text }),
+          },
+        };
   }
   if (stray !== '') return { wrong: say.stray({ text: stray.slice(0, 60) }) };
   if (files.has(NOTE)) return { wrong: say.fileWithoutPlace };

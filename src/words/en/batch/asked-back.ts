@@ -1,4 +1,5 @@
 import type { RefusalSentences } from '../../sentence.ts';
+import { degrees } from '../../temperatures.ts';
 import { batch } from './batch.ts';
 
 /** Amounts and names that are asked back, since a slip there can hurt. */
@@ -35,9 +36,9 @@ export const askedBackRefusals: Pick<
   'lye-weight-told': ({ text }) =>
     `“${text}”: how much lye is worked out from the oils. Say only which: “NaOH” or “KOH”, with its purity in percent if the label has it.`,
   'oven-too-hot': ({ ovenC, most, material }) =>
-    `${Math.round(ovenC)} °C is too hot an oven for soap${material === 'plastic' ? ' in a plastic mould, which softens' : ': it boils up and cracks'}. ${most} °C (${Math.round(most * 1.8 + 32)} °F) at most, then switched off.`,
+    `${degrees(ovenC)} is too hot an oven for soap${material === 'plastic' ? ' in a plastic mould, which softens' : ': it boils up and cracks'}. ${degrees(most)} at most, then switched off.`,
   'start-too-hot': ({ startC, most }) =>
-    `${Math.round(startC)} °C is too hot to pour: batter foams up and burns. ${most} °C (${Math.round(most * 1.8 + 32)} °F) at most here; 38 °C (100 °F) is usual.`,
+    `${degrees(startC)} is too hot to pour: batter foams up and burns. ${degrees(most)} at most here; 38 °C (100 °F) is usual.`,
   'size-very-large': ({ kilograms }) =>
     `That is ${Math.round(kilograms)} kg of oils: really? If so, write the size in kilograms: size:“${Math.round(kilograms)} kg oils”. If not, look at the amounts again.`,
   'oil-number-spaced': ({ text, joined, last }) =>

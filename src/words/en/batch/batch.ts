@@ -3,6 +3,7 @@ import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.t
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+import { degrees } from '../../temperatures.ts';
 import { scents } from '../hazards/scents.ts';
 import { limits, portionSuperfat } from './limits.ts';
 import { jug } from './liquids.ts';
@@ -33,7 +34,7 @@ type WarningSentences = { readonly [Id in keyof PlanWarnings]: (values: PlanWarn
 
 const warnings: WarningSentences = {
   'start-hot': ({ startC }) =>
-    `${Math.round(startC)} °C is only for the wax: hotter than cold process is poured. It can foam up and burns skin; deep pot, gloves, mould at hand, no cover.`,
+    `${degrees(startC)} is only for the wax: hotter than cold process is poured. It can foam up and burns skin; deep pot, gloves, mould at hand, no cover.`,
   'superfat-high': ({ percent }) =>
     percent > 30
       ? `${pc(percent)} superfat: so much of the oil stays loose that it is hardly soap: soft, greasy, soon rancid. Is it meant? 5 % is usual.`

@@ -1,6 +1,7 @@
 import type { Stage } from '../../../engine/batch/curing/stages.ts';
 import { datesIn } from '../../dates.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 
 const { figure: decimals, one, two, plain } = numbersIn('en');
 const whole = (value: number) => decimals(value, 0);
@@ -162,6 +163,15 @@ export const batches = {
     ];
     return `“${v.name}” is ${plain(v.times)} times as strong as usual${looks.length > 0 ? `, ${looks.join(', ')}` : ''}${spoons}. Give or take ${v.after} now, ${v.before} untried; from ${count(v.bars, 'bar', 'bars')}.`;
   },
+  /** A bar that would teach the opposite of what it shows. */
+  oddBar: {
+    duller:
+      'Nothing learned yet: the bar is duller than I foretold, but what fits it would make your jar livelier. Was it this jar, this much, seen by daylight?',
+    livelier:
+      'Nothing learned yet: the bar is livelier than I foretold, but what fits it would make your jar duller. Was it this jar, this much, seen by daylight?',
+  },
+  teach: 'It was: learn from it',
+  taught: (v: { name: string }) => `Learned from “${v.name}”.`,
   unlearn: 'Forget this lesson',
   unlearnt: (v: { names: readonly string[] }) =>
     `Forgotten: ${andList.format(quoted(v.names))} ${v.names.length === 1 ? 'is' : 'are'} as before this bar.`,
@@ -194,7 +204,7 @@ export const batches = {
     `Not cured yet: “${v.name}” still loses ${figure(v.percent)} % a week. Weigh it again in a week.`,
   reminders: {
     heat: (v: { name: string; peakC: number | undefined }) =>
-      `${v.peakC === undefined ? 'About now' : `About ${Math.round(v.peakC)} °C now`}: “${v.name}” is at its hottest, look at it`,
+      `${v.peakC === undefined ? 'About now' : `About ${degrees(v.peakC)} now`}: “${v.name}” is at its hottest, look at it`,
     unmould: (v: { name: string; peakC: number | undefined }) => `Unmould “${v.name}”`,
     cut: (v: { name: string; peakC: number | undefined }) => `Cut “${v.name}”`,
     turn: (v: { name: string; peakC: number | undefined }) => `Turn the bars of “${v.name}”, and weigh one`,

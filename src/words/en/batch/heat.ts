@@ -1,16 +1,15 @@
 import type { Lever } from '../../../engine/heat/crackle.ts';
 import type { GelVerdict } from '../../../engine/heat/estimate.ts';
 import type { HeatProcess, MouldMaterial, RiskLevel } from '../../../engine/heat/setting.ts';
-import { fahrenheit } from '../../../engine/quantities/units.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+import { degrees, degreesBetween } from '../../temperatures.ts';
 
 const { tenths } = numbersIn('en');
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const pc = (share: number) => `${Math.round(share * 100)} %`;
 
 const levers: Readonly<Record<Lever['id'], (to: number) => string>> = {
-  'start-cooler': to => `pour at ${t(to)}`,
+  'start-cooler': to => `pour at ${degrees(to)}`,
   'less-water': to => `use ${Math.round(to)} % lye (less water)`,
   'no-insulation': () => 'leave it unwrapped',
   fridge: () => 'put it in the fridge',
@@ -30,7 +29,7 @@ export const heat = {
     cardboard: 'cardboard',
   } satisfies Record<MouldMaterial, string>,
   peaks: (v: { coreC: number; lowC: number; highC: number; edgeC: number; hours: number }) =>
-    `Core about ${t(v.coreC)} after ${tenths(v.hours)} h (likely ${Math.round(v.lowC)} to ${Math.round(v.highC)} °C), edge ${t(v.edgeC)}.`,
+    `Core about ${degrees(v.coreC)} after ${tenths(v.hours)} h (likely ${degreesBetween(v.lowC, v.highC, 'to')}), edge ${degrees(v.edgeC)}.`,
   gel: (v: { none: number; partial: number; full: number }) =>
     `Gel: none ${pc(v.none)}, partial with a ring ${pc(v.partial)}, full ${pc(v.full)}.`,
   verdicts: {
@@ -43,7 +42,7 @@ export const heat = {
   ring: (v: { millimetres: number }) =>
     `If a ring shows, look about ${Math.round(v.millimetres)} mm in from the sides.`,
   overheat: (v: { chance: number }) =>
-    `${pc(v.chance)} chance that the core passes ${t(85)}, where loaves crack or heave: watch it, and cool it if it bulges.`,
+    `${pc(v.chance)} chance that the core passes ${degrees(85)}, where loaves crack or heave: watch it, and cool it if it bulges.`,
   crackle: {
     none: 'No white pigment, so no white crackle.',
     low: 'White crackle: low risk.',
@@ -51,7 +50,7 @@ export const heat = {
     high: 'White crackle: high risk.',
   } satisfies Record<RiskLevel, string>,
   lever: (v: { id: Lever['id']; to: number; peakC: number; gelChance: number }) =>
-    `To lower it: ${levers[v.id](v.to)} (core ${t(v.peakC)}, gel ${pc(v.gelChance)}).`,
+    `To lower it: ${levers[v.id](v.to)} (core ${degrees(v.peakC)}, gel ${pc(v.gelChance)}).`,
   lessWhite: 'Less white, no forced gel and a fragrance that does not heat up lower it too.',
   estimate:
     'All heat figures are estimates: heat of saponification and gel temperature are known only within a band.',

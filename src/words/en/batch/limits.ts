@@ -1,10 +1,9 @@
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
-import { fahrenheit } from '../../../engine/quantities/units.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 
 const { one } = numbersIn('en');
 const pc = (percent: number) => `${one(percent)} %`;
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 
 type Warned = 'boils-over' | 'batch-large';
 
@@ -16,7 +15,7 @@ export const limits: {
 } = {
   warnings: {
     'boils-over': ({ peakC, startC, sweet }) =>
-      `May erupt: the core may reach ${t(peakC)}, where its water boils, and throw hot, caustic batter out like a volcano. ${startC > 38 ? 'Pour cooler (start:“38 C”)' : 'Pour cooler'}${sweet ? ', with less honey, sugar or milk' : ''}; no wrapping, no oven, a tray under the mould; watch it from a distance, goggles and gloves on.`,
+      `May erupt: the core may reach ${degrees(peakC)}, where its water boils, and throw hot, caustic batter out like a volcano. ${startC > 38 ? 'Pour cooler (start:“38 C”)' : 'Pour cooler'}${sweet ? ', with less honey, sugar or milk' : ''}; no wrapping, no oven, a tray under the mould; watch it from a distance, goggles and gloves on.`,
     'batch-large': ({ kilograms, most }) =>
       `${Math.round(kilograms)} kg of oils is beyond a household batch (about ${most} kg): the heat estimate is of one loaf and does not hold, a spill is an emergency, and so much lye needs the equipment and rules of a workplace. Make it in smaller batches.`,
   },

@@ -2,15 +2,15 @@ import type { JugMethod } from '../../../engine/batch/liquids/jug.ts';
 import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.ts';
 import type { PrepSteps } from '../../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
-import { fahrenheit, OUNCE_G } from '../../../engine/quantities/units.ts';
+import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
+import { degrees } from '../../temperatures.ts';
 import { additives, liquids } from './liquid-names.ts';
 
 const { down, one } = numbersIn('en');
 const g = (grams: number) => `${one(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
 const weight = (grams: number) => `${one(grams)} g (${down(grams / OUNCE_G, 2)} oz)`;
 
@@ -58,7 +58,7 @@ const warnings: { readonly [Id in Warned]: (values: PlanWarnings[Id]) => string 
   'water-over-asked': ({ grams }) =>
     `${g(grams)} more water than you asked: honey and the like bring it, and none can be spared in the lye jug.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
-    `${oil.en} (${pc(percent)}) is solid below about ${t(meltsC)}, and you pour at ${t(startC)}: grains or a false trace. Pour hotter (start:“${Math.ceil(meltsC)} C”) or use less.`,
+    `${oil.en} (${pc(percent)}) is solid below about ${degrees(meltsC)}, and you pour at ${degrees(startC)}: grains or a false trace. Pour hotter (start:“${Math.ceil(meltsC)} C”) or use less.`,
   'acid-thickens-at-once': ({ oil, percent }) =>
     `${oil.en} (${pc(percent)}) reacts with lye in seconds: the batter thickens at once. Have the mould ready; plan no swirl.`,
   'wax-stays': ({ oil, percent }) =>
@@ -93,7 +93,7 @@ const refusals: Pick<
   'additive-eats-lye-by-spoon': ({ additive }) =>
     `${capital(name(additive))} uses up lye, so a spoon of it is too rough: give its weight, such as “${bare(additive)} 10 g”.`,
   'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) =>
-    `${pc(percent)} of the blend (${oil.en.toLowerCase()}) is solid at ${t(startC)}: it can’t be poured. Pour above ${t(meltsC)} (start:“${Math.ceil(meltsC)} C”), or use less of it.`,
+    `${pc(percent)} of the blend (${oil.en.toLowerCase()}) is solid at ${degrees(startC)}: it can’t be poured. Pour above ${degrees(meltsC)} (start:“${Math.ceil(meltsC)} C”), or use less of it.`,
   'wax-too-much': ({ percent, most }) =>
     `${pc(percent)} wax makes no soap: about half of a wax never reacts with lye. ${most} % of the oils at most; 1 to 3 % is usual.`,
   'oil-never-soap': ({ text }) =>
@@ -157,7 +157,7 @@ const inJug = (water: number, list: PrepSteps['mix-lye']['liquids'], kind: strin
 
 /** What boils gets little hotter, but spits. */
 const hottest = (celsius: number) =>
-  celsius < 100 ? `It may reach ${t(celsius)}.` : 'It may boil and spit: chill the liquid first.';
+  celsius < 100 ? `It may reach ${degrees(celsius)}.` : 'It may boil and spit: chill the liquid first.';
 
 const steps: { readonly [Id in Stepped]: (values: PrepSteps[Id]) => string } = {
   'boil-off': v =>
@@ -177,7 +177,7 @@ const steps: { readonly [Id in Stepped]: (values: PrepSteps[Id]) => string } = {
   'ready-tub': () =>
     'Have a wide heatproof polypropylene tub ready: this soap stays a paste. Lay out cups and spatulas.',
   'stays-cool': v =>
-    `Small bars lose heat as fast as they make it (about ${t(v.peakC)} at most): no hot moment to watch. Cover them.`,
+    `Small bars lose heat as fast as they make it (about ${degrees(v.peakC)} at most): no hot moment to watch. Cover them.`,
   'cut-salt-bar': v =>
     `${pc(v.percent)} salt: cut as soon as it is firm, ${v.fromHours} to ${v.toHours} h, gloves on (raw soap burns). Cavities need no cutting. Cure four to six weeks.`,
   'keep-paste': () =>

@@ -75,7 +75,7 @@ export const pouring = {
   infusionGrams: (v: { oil: number; plantLow: number; plantHigh: number }) =>
     `That is ${v.oil} g of infused oil, from ${v.plantLow} to ${v.plantHigh} g of dried plant.`,
   infusionHow:
-    'Dried plant in a closed jar of oil, 1 part to 5 to 10 by weight: four to six weeks in the dark, or two to four hours at 60 °C in a water bath, then strain (common practice).',
+    'Dried plant in a closed jar of oil, 1 part to 5 to 10 by weight: four to six weeks in the dark, or two to four hours at 60 °C (140 °F) in a water bath, then strain (common practice).',
   infusionOtherColour:
     'This plant does not lead to that colour, whatever the share: that is as near as it comes.',
   infusionTooWeak:

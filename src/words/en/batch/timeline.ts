@@ -1,6 +1,7 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
-import { fahrenheit, OUNCE_G } from '../../../engine/quantities/units.ts';
+import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 import { dispersion } from '../colourants/dispersion.ts';
 import { quantities } from '../quantities.ts';
 import { batch } from './batch.ts';
@@ -11,7 +12,6 @@ const COLOURS = 'its colours';
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
 const ounces = (grams: number) => down(grams / OUNCE_G, 2);
 const weight = (grams: number) => `${one(grams)} g (${ounces(grams)} oz)`;
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const spoons = quantities.measure;
 const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
   const measure = spoons(carrierSpoons);
@@ -45,7 +45,7 @@ const steps: StepSentences = {
     `Soak ${spoons(v.spoons)} ${low(v.colour.en)} in ${liquid(v)}. Stir each time you pass.`,
   ...batch.jug.steps,
   'weigh-oils': v => `Weigh the oils: ${weight(v.grams)} in all.`,
-  'melt-oils': v => `Melt the hard oils, then bring all to about ${t(v.startC)}.`,
+  'melt-oils': v => `Melt the hard oils, then bring all to about ${degrees(v.startC)}.`,
   'dip-oil': v => `Dip out ${weight(v.grams)} of oil for the colours, before any lye.`,
   'froth-colour': v =>
     `Stir ${spoons(v.spoons)} ${low(v.colour.en)} under ${liquid(v)} by hand, then froth it smooth in the cup.`,
@@ -53,11 +53,11 @@ const steps: StepSentences = {
   'stir-in-passing': v =>
     v.count === 1 ? 'Stir the soaking colour again.' : 'Stir the soaking colours again.',
   'line-mould': () => 'Line the mould. Lay out cups, spoons, whisk and spatulas.',
-  'warm-oven': v => `Warm the oven to ${t(v.ovenC)}.`,
+  'warm-oven': v => `Warm the oven to ${degrees(v.ovenC)}.`,
   'check-temperatures': v =>
     v.coldLye
-      ? `Check: oils near ${t(v.startC)}. The lye in its liquid stays cold, below 40 °C (104 °F): do not warm it. All weighed, all within reach.`
-      : `Check: oils and lye water near ${t(v.startC)}. All weighed, all within reach.`,
+      ? `Check: oils near ${degrees(v.startC)}. The lye in its liquid stays cold, below 40 °C (104 °F): do not warm it. All weighed, all within reach.`
+      : `Check: oils and lye water near ${degrees(v.startC)}. All weighed, all within reach.`,
   'lye-into-oils': v => `Lye water into the oils. Blend in short bursts to ${traces[v.trace]}.`,
   'add-additive': v => `Stir in ${weight(v.grams)} ${additive(v.additive)}.`,
   split: v =>
@@ -79,11 +79,11 @@ const steps: StepSentences = {
     'Keep it cool: uncovered, air all round, a fan if you have one. White crackles when it overheats.',
   wrap: () => 'Cover and wrap it in towels.',
   'too-hot-to-wrap': v =>
-    `Do not wrap it or put it in the oven: the core would reach about ${t(v.peakC)}. Leave it uncovered, air all round, a tray under it; look every quarter of an hour.`,
-  'into-oven': v => `Oven off (it was at ${t(v.ovenC)}), mould in, door shut. Leave it overnight.`,
+    `Do not wrap it or put it in the oven: the core would reach about ${degrees(v.peakC)}. Leave it uncovered, air all round, a tray under it; look every quarter of an hour.`,
+  'into-oven': v => `Oven off (it was at ${degrees(v.ovenC)}), mould in, door shut. Leave it overnight.`,
   'into-fridge': () => 'Into the fridge, away from food, labelled.',
   'watch-heat': v =>
-    `Hottest about now (core near ${t(v.peakC)}): look for bulges and cracks; cool it if it heaves.`,
+    `Hottest about now (core near ${degrees(v.peakC)}): look for bulges and cracks; cool it if it heaves.`,
   'clean-up': () =>
     'Gloves stay on: batter on tools still burns. Wipe, then wash tomorrow or wash now with gloves.',
   unmould: v => `When firm (${v.hours} h or more): unmould with gloves. Cut; cure four to six weeks.`,

@@ -27,7 +27,7 @@ const cautions = {
   },
   heat: {
     name: 'heat',
-    text: 'A loaf can reach 85 °C and heave. Watch it in the first hours; cool it when it bulges.',
+    text: 'A loaf can reach 85 °C (185 °F) and heave. Watch it in the first hours; cool it when it bulges.',
   },
   metal: {
     name: 'metal in soap',

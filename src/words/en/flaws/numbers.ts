@@ -1,6 +1,5 @@
-import { fahrenheit } from '../../../engine/quantities/units.ts';
+import { degrees, degreesBetween } from '../../temperatures.ts';
 
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const pc = (chance: number) => `${Math.round(100 * chance)} %`;
 const whole = (value: number) => `${Math.round(value)}`;
 
@@ -28,5 +27,5 @@ export const flawNumbers = {
     `Your plan: ${whole(v.grams)} g of water, ${whole(v.strength)} % lye. ${whole(v.atThirdGrams)} g makes 33 %.`,
   superfat: (v: { percent: number }) => `Your plan has ${whole(v.percent)} % superfat.`,
   heat: (v: { peakC: number; lowC: number; highC: number; gelChance: number; overheatChance: number }) =>
-    `Your plan, estimated: core about ${t(v.peakC)}, between ${whole(v.lowC)} and ${whole(v.highC)} °C; gel ${pc(v.gelChance)}, overheating ${pc(v.overheatChance)}.`,
+    `Your plan, estimated: core about ${degrees(v.peakC)}, between ${degreesBetween(v.lowC, v.highC, 'and')}; gel ${pc(v.gelChance)}, overheating ${pc(v.overheatChance)}.`,
 };

@@ -78,7 +78,8 @@ export const flawRemedies: Readonly<Record<RemedyId, string>> = {
   'fragrance-last-hand-stir': 'Warm the fragrance with a little oil, add it last and stir by hand.',
   'thinner-trace-and-cooler': 'Stop at a thinner trace and start cooler.',
   'reach-true-emulsion': 'Blend until no oil shows when you stop; warm enough that no fat sets.',
-  'warm-enough-to-stay-melted': 'Keep oils and lye warm enough that no fat turns cloudy (about 38-43 °C).',
+  'warm-enough-to-stay-melted':
+    'Keep oils and lye warm enough that no fat turns cloudy, about 38-43 °C (100-109 °F).',
   'melt-and-stir-butters': 'Melt all hard fats fully and stir the tub before you take from it.',
   'fresh-oils-lower-superfat': 'Use fresh oils and about 5 % superfat.',
   'fewer-unsaturated-oils': 'Use less of oils that turn fast (sunflower, grapeseed, hemp).',

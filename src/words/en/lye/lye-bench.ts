@@ -11,7 +11,7 @@ export const lyeBench = {
   },
   'cooling-lye': {
     answer: 'Cold water only, and cool the jug from outside: nothing goes into hot lye.',
-    why: 'Lye heats its water by 40 to 60 °C: in warm or boiling water it boils up and spits. Weigh cold water, or part of it as ice, and add the lye slowly to that. Then stand the jug, open, in a basin of cold water or ice; not in a fridge or freezer with food, where it tips and is mistaken. Never water or ice onto lye that is already hot.',
+    why: 'Lye heats its water by 40 to 60 °C (72 to 108 °F): in warm or boiling water it boils up and spits. Weigh cold water, or part of it as ice, and add the lye slowly to that. Then stand the jug, open, in a basin of cold water or ice; not in a fridge or freezer with food, where it tips and is mistaken. Never water or ice onto lye that is already hot.',
   },
   unattended: {
     answer: 'Not open and not alone: lye water is labelled, loosely covered, and behind a locked door.',

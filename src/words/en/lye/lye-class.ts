@@ -38,7 +38,7 @@ export const lyeClass = {
     why: 'The soap heats by itself; more heat makes it rise, crack or spit hot lye, and covered pads can catch fire. A towel around the mould is enough, none with milk, honey or sugar. Look in during the first hours.',
   },
   'oven-to-hurry': {
-    answer: 'Only an oven warmed to 60 °C at most and switched off; it does not shorten the cure.',
+    answer: 'Only an oven warmed to 60 °C (140 °F) at most and switched off; it does not shorten the cure.',
     why: 'It brings on gel, no more: four weeks of cure stay. Loaf in its mould on a tray, an hour or two, somebody near, no food in there. Not with milk, honey, sugar or a scent that heats: it rises and spits hot lye. Never on, never overnight, never a microwave.',
   },
   'fridge-with-food': {

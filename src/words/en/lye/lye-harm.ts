@@ -30,7 +30,7 @@ export const lyeHarm = {
   'amounts-swapped': {
     answer:
       'Stop: do not use it, do not heat it, add no water. It holds far too much lye and too little water.',
-    why: 'Goggles and gloves, everybody else out. In the jug: strong lye gets very hot, and water on it boils and spits; leave it to cool where nobody goes. In the pot or mould: leave it, keep it off skin. When it is cold: a labelled plastic tub (PP or HDPE), caustic waste by your local rules. How far off it is: tell me “I put 300 g lye in 900 g olive”. Then start again, lye into cold water.',
+    why: 'Nothing mixed yet: weigh again, never less water than lye. Else goggles and gloves, everybody else out. In the jug: strong lye gets very hot, and water on it boils and spits; leave it to cool where nobody goes. In the pot or mould: leave it, keep it off skin. When it is cold: a labelled plastic tub (PP or HDPE), caustic waste by your local rules. How far off it is: tell me “I put 300 g lye in 900 g olive”. Then start again, lye into cold water.',
   },
   'oil-forgotten': {
     answer: 'Do not use it: the lye of the oil that is missing stays free and burns.',
@@ -51,19 +51,19 @@ export const lyeHarm = {
   },
   'smoking-oil': {
     answer: 'Heat off, and put nothing in: neither lye nor water. Smoking oil is about to catch fire.',
-    why: 'Leave the pot where it is, lid on, face away, until it has cooled under 50 °C; that takes an hour. If it burns: lid or fire blanket, heat off, never water; everybody out and the emergency number. Oil that smoked smells burnt: better not for soap. Fats are melted on the lowest heat and need no more than 60 °C.',
+    why: 'Leave the pot where it is, lid on, face away, until it has cooled under 50 °C (122 °F); that takes an hour. If it burns: lid or fire blanket, heat off, never water; everybody out and the emergency number. Oil that smoked smells burnt: better not for soap. Fats are melted on the lowest heat and need no more than 60 °C (140 °F).',
   },
   'hot-liquid': {
     answer: 'No: only ice-cold or frozen. Lye in a hot liquid boils up and spits at once.',
-    why: 'Lye alone heats cold water by 40 to 60 °C. Coffee, tea or broth: brew it the day before, strain it, chill or freeze it; milk frozen to slush. At least as much liquid as lye by weight, lye a spoonful at a time, jug in ice, goggles, gloves, draught. Simplest: plain cold water for the lye, and coffee or tea as a weighed part of it: /plan liquid:“half coffee”. Hot broth never goes in.',
+    why: 'Lye alone heats cold water by 40 to 60 °C (72 to 108 °F). Coffee, tea or broth: brew it the day before, strain it, chill or freeze it; milk frozen to slush. At least as much liquid as lye by weight, lye a spoonful at a time, jug in ice, goggles, gloves, draught. Simplest: plain cold water for the lye, and coffee or tea as a weighed part of it: /plan liquid:“half coffee”. Hot broth never goes in.',
   },
   'heating-lye': {
     answer: 'No: lye water is never heated, neither on a flame nor in a microwave.',
-    why: 'It spits, boils over and fills the room with caustic mist. Cold is no fault: lye water at room temperature goes into oils at 35 to 45 °C. Lye that has not dissolved: stir on, in at least its own weight of cold water. Crystals in a stored bottle: loosen the cap and stand it in warm tap water, goggles and gloves on.',
+    why: 'It spits, boils over and fills the room with caustic mist. Cold is no fault: lye water at room temperature goes into oils at 35 to 45 °C (95 to 113 °F). Lye that has not dissolved: stir on, in at least its own weight of cold water. Crystals in a stored bottle: loosen the cap and stand it in warm tap water, goggles and gloves on.',
   },
   'lye-into-water': {
     answer: 'Lye into cold water, slowly, always. Never water onto lye.',
-    why: 'Goggles, gloves, open window. Weigh the cold water into a jug of polypropylene (PP 5) or steel, sprinkle the lye in a little at a time while you stir, face away from the steam, until it is clear. It gets hot, up to about 90 °C, but does not explode. Water poured on a heap of lye boils at once and spits. Snow falls on the lake: lye falls into water.',
+    why: 'Goggles, gloves, open window. Weigh the cold water into a jug of polypropylene (PP 5) or steel, sprinkle the lye in a little at a time while you stir, face away from the steam, until it is clear. It gets hot, up to about 90 °C (194 °F), but does not explode. Water poured on a heap of lye boils at once and spits. Snow falls on the lake: lye falls into water.',
   },
   'bleach-mixed': {
     answer:

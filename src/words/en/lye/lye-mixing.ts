@@ -6,19 +6,19 @@ export const lyeMixing = {
   },
   'lye-in-oil': {
     answer: 'No: lye goes into cold water first, and that lye water into the oils.',
-    why: 'Dry lye does not dissolve in oil: grains stay in the soap and burn skin weeks later. Weigh at least as much water as lye, lye in slowly, stir until clear, let it cool to 35 to 45 °C, then into the oils. Dry lye in the oils already: add no water to it, it heats and spits; gloves, goggles, discard it as caustic waste by your local rules.',
+    why: 'Dry lye does not dissolve in oil: grains stay in the soap and burn skin weeks later. Weigh at least as much water as lye, lye in slowly, stir until clear, let it cool to 35 to 45 °C (95 to 113 °F), then into the oils. Dry lye in the oils already: add no water to it, it heats and spits; gloves, goggles, discard it as caustic waste by your local rules.',
   },
   'water-forgotten': {
     answer: 'Do not pour water on it now, and do not use it.',
     why: 'Dry lye under oil heats and spits when water reaches it, and without water it stays in grains that burn. Goggles and gloves, everybody else out; let it stand cold, scrape it into a labelled plastic tub (PP or HDPE), hand it in as caustic waste by your local rules, and start again: lye into cold water first. Only a batter that had too little water, not none, may go on if all the lye was dissolved.',
   },
   'mixing-temperature': {
-    answer: 'Both at 35 to 45 °C, and not more than about 10 °C apart.',
-    why: 'Lye water at 60 to 70 °C is too hot: stand its jug in cold water (nothing into the jug), goggles on, and wait. Too hot thickens at once, may spit and overheats in the mould; under 30 °C hard fats set before they are soap. Milk, honey or sugar: under 35 °C. Check that your thermometer shows °C: 40 °C is 104 °F.',
+    answer: 'Both at 35 to 45 °C (95 to 113 °F), and not more than about 10 °C (18 °F) apart.',
+    why: 'Lye water at 60 to 70 °C (140 to 158 °F) is too hot: stand its jug in cold water (nothing into the jug), goggles on, and wait. Too hot thickens at once, may spit and overheats in the mould; under 30 °C (86 °F) hard fats set before they are soap. Milk, honey or sugar: under 35 °C (95 °F). Check that your thermometer shows °C: 40 °C is 104 °F.',
   },
   'mould-stuff': {
     answer:
-      'Only what holds no metal and stands 80 °C: silicone, PP (mark 5), wood or card lined with baking paper.',
+      'Only what holds no metal and stands 80 °C (176 °F): silicone, PP (mark 5), wood or card lined with baking paper.',
     why: 'Cartons and crisp tubes have foil or bare card inside: line them with baking paper, whole, no cut edge bare; with aluminium that shows, never: it reacts with lye and makes hydrogen. Tins of aluminium or tinplate: no. Pots of PP are fine, thin PS (mark 6) softens. PVC pipe softens and does not let go: line it, PP is better. Never back to food.',
   },
   'not-an-oil': {
@@ -30,7 +30,8 @@ export const lyeMixing = {
     why: 'Beach sand and shells bring salt, dirt and sharp edges: wash and boil them, dry them, take shells off before use. Lye does not hurt shell (calcium carbonate) or quartz sand. Sand scratches: at most 1 tsp of the finest per 500 g oils, never for a face, a child or broken skin. As a mould: line a shell, or the soap sticks. Mind local rules: many beaches forbid taking them.',
   },
   'no-trace': {
-    answer: 'Add no lye. Warm it gently to about 40 °C and blend in short bursts, then check the weights.',
+    answer:
+      'Add no lye. Warm it gently to about 40 °C (104 °F) and blend in short bursts, then check the weights.',
     why: 'Olive and much water can take an hour by hand; cool fats look thick and are not. Still thin after 30 minutes of a stick blender: too little lye, too much water or a wrong oil is likely. Go over each weight (tell me “I put 64 g lye and 150 g water in 500 g olive”). Goggles and gloves stay on: it burns as long as it is not soap. In doubt it is not poured as soap but kept labelled, and discarded by your local rules.',
   },
   'kitchen-spice': {
@@ -39,7 +40,7 @@ export const lyeMixing = {
   },
   puree: {
     answer: 'At most 1 Tbsp (15 g) per 500 g oils, cooked and very fine, in place of as much of the water.',
-    why: 'Its sugar heats: lye, oils and room cool (under 35 °C), not wrapped, no oven. More, or with bits, goes mouldy, brown or soft. Its water counts: /plan with additives:“pumpkin puree 15 g” takes it out of the water and never below as much water as lye. Into the oils, never onto lye. Its colour mostly fades to beige.',
+    why: 'Its sugar heats: lye, oils and room cool, under 35 °C (95 °F), not wrapped, no oven. More, or with bits, goes mouldy, brown or soft. Its water counts: /plan with additives:“pumpkin puree 15 g” takes it out of the water and never below as much water as lye. Into the oils, never onto lye. Its colour mostly fades to beige.',
   },
   'fresh-plants': {
     answer: 'No: fresh petals, leaves and fruit brown in lye and go mouldy.',

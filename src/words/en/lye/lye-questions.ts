@@ -40,10 +40,9 @@ export const lyeQuestions = {
       answer: 'No: bleach is not lye.',
       why: 'Household bleach is sodium hypochlorite in water. It makes no soap, and gives off toxic chlorine with acids. You need sodium hydroxide (NaOH, caustic soda).',
     },
-    'water-onto-lye': {
-      answer: 'No: always lye into cold water, slowly; never water onto lye.',
-      why: 'Water on a heap of lye boils at once and spits caustic drops. Weigh the cold water first, sprinkle the lye in while you stir, in a draught.',
-    },
+    // Asked the one way and the other, these are one matter.
+    'water-onto-lye': lyeHarm['lye-into-water'],
+    'lye-and-water-swapped': lyeHarm['amounts-swapped'],
     'glass-jug': {
       answer: 'No glass: lye etches it, and the heat can crack it.',
       why: 'Use a heatproof jug of polypropylene (PP, recycling mark 5) or stainless steel. Glass that held many times breaks without warning, heat-resistant glass too.',

@@ -22,7 +22,7 @@ export const lyeSafety = {
   },
   microwave: {
     answer: 'No: never heat raw batter or lye water in a microwave.',
-    why: 'It heats in spots, boils over at once and throws hot lye at whoever opens the door. A batter that is too thick: press it into the mould as it is. One that has gone cold: let it stand in a warm place or a water bath under 45 °C, gloves and goggles on.',
+    why: 'It heats in spots, boils over at once and throws hot lye at whoever opens the door. A batter that is too thick: press it into the mould as it is. One that has gone cold: let it stand in a warm place or a water bath under 45 °C (113 °F), gloves and goggles on.',
   },
   'more-lye': {
     answer: 'No: never add lye to made soap, or to batter, by guess.',
@@ -43,12 +43,12 @@ export const lyeSafety = {
   },
   'milk-at-once': {
     answer: 'No: never all the lye at once into milk. A spoonful at a time into frozen milk, over ice.',
-    why: 'Lye heats milk until it scorches, foams over and smells of ammonia. Freeze the milk to slush, stand the jug in ice, add a spoonful of lye, stir until it is gone, then the next; stay under about 30 °C. Or dissolve the lye in its own weight of water, cold, and stir the rest of the liquid as milk into the oils. Goggles, gloves, open window. /plan liquid:“goat milk” works both out.',
+    why: 'Lye heats milk until it scorches, foams over and smells of ammonia. Freeze the milk to slush, stand the jug in ice, add a spoonful of lye, stir until it is gone, then the next; stay under about 30 °C (86 °F). Or dissolve the lye in its own weight of water, cold, and stir the rest of the liquid as milk into the oils. Goggles, gloves, open window. /plan liquid:“goat milk” works both out.',
   },
   'scorched-milk': {
     answer:
       'Milk that turned orange and smells of ammonia was scorched: open the windows, let it cool, keep your face away.',
-    why: 'Lye breaks up milk sugar and protein when it is hot. The smell goes off within days, the tan stays. If it still rises or foams, step back and leave it. Once it is under 40 °C and smooth it can be used; brown and lumpy: discard it by your local rules. Next time freeze the milk and add the lye a spoonful at a time over ice.',
+    why: 'Lye breaks up milk sugar and protein when it is hot. The smell goes off within days, the tan stays. If it still rises or foams, step back and leave it. Once it is under 40 °C (104 °F) and smooth it can be used; brown and lumpy: discard it by your local rules. Next time freeze the milk and add the lye a spoonful at a time over ice.',
   },
   'spooned-lye': {
     answer: 'Lye is never measured by spoons or cups: weigh it to the gram.',
@@ -99,10 +99,6 @@ export const lyeSafety = {
     answer: 'No: do not wrap it. Unwrap it, move it to moving air, and keep your face away.',
     why: 'At that heat it is near boiling and may rise, crack or spit hot lye. Gloves, goggles; a tray under it; a fan beside it, or stand the mould on a cold floor. Do not press or stir it while it rises. Once it has cooled, look for oil or clear drops that have separated, and use it only if it shows none and does not zap.',
   },
-  'lye-and-water-swapped': {
-    answer: 'Do not use it, do not heat it: that is about twice the lye it should be.',
-    why: 'If nothing is mixed yet: weigh again; never less water than lye. If it is in the jug: do not add water to hot, strong lye; let it cool in a safe place, goggles and gloves on. If it is in the batter or the bar, it is lye-heavy: keep it off skin and tell me “I put 200 g lye in 700 g olive” for how far off it is; discard it as caustic waste by your local rules unless every weight is certain.',
-  },
   'lye-on-skin': {
     answer:
       'It burns, deep, and often hurts only later. Running water at once, for at least 15 minutes, if it ever happens.',
@@ -114,7 +110,7 @@ export const lyeSafety = {
   },
   vessel: {
     answer: 'Lye goes in polypropylene (PP, recycling mark 5) or stainless steel, and in nothing else.',
-    why: 'It must stand hot, strong lye: PP stands 100 °C, thin or brittle plastics soften and crack. Never aluminium, tin, zinc, copper, brass, cast iron, non-stick coatings or glass, heat-resistant glass too: lye etches it until one day it bursts. A spoon or spatula of silicone or stainless steel; wood frays and keeps lye. Nothing that closes tight. Use it for lye alone, never again for food.',
+    why: 'It must stand hot, strong lye: PP stands 100 °C (212 °F), thin or brittle plastics soften and crack. Never aluminium, tin, zinc, copper, brass, cast iron, non-stick coatings or glass, heat-resistant glass too: lye etches it until one day it bursts. A spoon or spatula of silicone or stainless steel; wood frays and keeps lye. Nothing that closes tight. Use it for lye alone, never again for food.',
   },
   'liquid-instead': {
     answer: 'Yes, but never as plain water with lye: each has its own method.',
@@ -122,14 +118,14 @@ export const lyeSafety = {
   },
   sugars: {
     answer: 'At most 30 g per kg of oils (3 %), dissolved in water first: sugar and honey make soap hot.',
-    why: '10 to 20 g per kg is enough for lather. More overheats: the loaf cracks, rises or separates, and honey in hot lye foams over. Dissolve it in a little of the recipe’s water, cold, and stir it into the oils or at thin trace, never into lye water. Pour cool (under 38 °C), no insulation. /plan additives:“honey 15 g” counts its heat.',
+    why: '10 to 20 g per kg is enough for lather. More overheats: the loaf cracks, rises or separates, and honey in hot lye foams over. Dissolve it in a little of the recipe’s water, cold, and stir it into the oils or at thin trace, never into lye water. Pour cool, under 38 °C (100 °F), no insulation. /plan additives:“honey 15 g” counts its heat.',
   },
   'hot-oven': {
     answer: 'No: soap in an oven that hot boils, rises and separates.',
-    why: 'To force gel: oven to 60 °C at most, switched off, the loaf in a covered mould on a tray, an hour or two, somebody near. Never overnight with the heat on, never with sugar, milk or a scent that heats, and never with food. If it is in there already: oven off, door ajar, gloves and goggles, do not move it while it is soft.',
+    why: 'To force gel: oven to 60 °C (140 °F) at most, switched off, the loaf in a covered mould on a tray, an hour or two, somebody near. Never overnight with the heat on, never with sugar, milk or a scent that heats, and never with food. If it is in there already: oven off, door ajar, gloves and goggles, do not move it while it is soft.',
   },
   'hot-oils': {
-    answer: 'No: let the oils cool first, to 35 to 50 °C, and the lye water too.',
+    answer: 'No: let the oils cool first, to 35 to 50 °C (95 to 122 °F), and the lye water too.',
     why: 'Hot oils with lye thicken at once, may boil up and spit, and the loaf overheats. Stand the pot in cold water, stir, measure. Then pour the lye water in slowly, goggles and gloves on.',
   },
   'candle-scent': {

@@ -1,4 +1,5 @@
 import type { askedBackRefusals as en } from '../../en/batch/asked-back.ts';
+import { degrees } from '../../temperatures.ts';
 import { batch } from './batch.ts';
 
 export const askedBackRefusals: typeof en = {
@@ -17,9 +18,9 @@ export const askedBackRefusals: typeof en = {
   'lye-weight-told': ({ text }) =>
     `«${text}»: cuánta sosa hace falta lo calculo por los aceites. Di solo cuál: «NaOH» o «KOH», con su pureza en porcentaje si la etiqueta la da.`,
   'oven-too-hot': ({ ovenC, most, material }) =>
-    `${Math.round(ovenC)} °C es demasiado horno para jabón${material === 'plastic' ? ' en un molde de plástico, que se ablanda' : ': hierve y se agrieta'}. Como mucho ${most} °C (${Math.round(most * 1.8 + 32)} °F), y luego apagado.`,
+    `${degrees(ovenC)} es demasiado horno para jabón${material === 'plastic' ? ' en un molde de plástico, que se ablanda' : ': hierve y se agrieta'}. Como mucho ${degrees(most)}, y luego apagado.`,
   'start-too-hot': ({ startC, most }) =>
-    `${Math.round(startC)} °C es demasiado caliente para verter: la masa sube y quema. Aquí como mucho ${most} °C (${Math.round(most * 1.8 + 32)} °F); lo normal, 38 °C (100 °F).`,
+    `${degrees(startC)} es demasiado caliente para verter: la masa sube y quema. Aquí como mucho ${degrees(most)}; lo normal, 38 °C (100 °F).`,
   'size-very-large': ({ kilograms }) =>
     `Son ${Math.round(kilograms)} kg de aceites: ¿de verdad? Si es así, da el tamaño en kilos: size:«${Math.round(kilograms)} kg de aceites». Si no, revisa las cantidades.`,
   'oil-number-spaced': ({ text, joined, last }) =>

@@ -3,6 +3,7 @@ import type { PlanWarnings } from '../../../engine/batch/planning/plan-warning.t
 import type { AdditiveId } from '../../../engine/batch/request.ts';
 import type * as en from '../../en/batch/batch.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 import { scents } from '../hazards/scents.ts';
 import { limits, portionSuperfat } from './limits.ts';
 import { jug } from './liquids.ts';
@@ -33,7 +34,7 @@ type WarningSentences = { readonly [Id in keyof PlanWarnings]: (values: PlanWarn
 
 const warnings: WarningSentences = {
   'start-hot': ({ startC }) =>
-    `${Math.round(startC)} °C es solo por la cera: más de lo que se vierte en frío. Puede subir de golpe y quema; olla honda, guantes, molde a mano, sin tapar.`,
+    `${degrees(startC)} es solo por la cera: más de lo que se vierte en frío. Puede subir de golpe y quema; olla honda, guantes, molde a mano, sin tapar.`,
   'superfat-high': ({ percent }) =>
     percent > 30
       ? `${pc(percent)} de sobreengrasado: queda tanto aceite suelto que apenas es jabón: blando, graso, pronto rancio. ¿Es lo que quieres? Lo normal es 5 %.`

@@ -1,6 +1,7 @@
 import type { Stage } from '../../../engine/batch/curing/stages.ts';
 import { datesIn } from '../../dates.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 
 const { figure: decimals, one, two, plain } = numbersIn('es');
 const whole = (value: number) => decimals(value, 0);
@@ -160,6 +161,14 @@ export const batches = {
     ];
     return `«${v.name}» es ${plain(v.times)} veces tan fuerte como lo habitual${looks.length > 0 ? `, ${looks.join(', ')}` : ''}${spoons}. Más o menos ${v.after} ahora, ${v.before} sin probar; de ${count(v.bars, 'barra', 'barras')}.`;
   },
+  oddBar: {
+    duller:
+      'Aún no aprendo nada: la barra salió más apagada de lo que dije, pero lo que la explica haría tu bote más vivo. ¿Era ese bote, esa cantidad, con luz de día?',
+    livelier:
+      'Aún no aprendo nada: la barra salió más viva de lo que dije, pero lo que la explica haría tu bote más apagado. ¿Era ese bote, esa cantidad, con luz de día?',
+  },
+  teach: 'Sí: aprende de ella',
+  taught: (v: { name: string }) => `Aprendido de «${v.name}».`,
   unlearn: 'Olvidar esta lección',
   unlearnt: (v: { names: readonly string[] }) =>
     `Olvidado: ${andList.format(quoted(v.names))}, como antes de esta barra.`,
@@ -192,7 +201,7 @@ export const batches = {
     `Aún sin curar: «${v.name}» pierde el ${figure(v.percent)} % por semana. Pésalo otra vez en una semana.`,
   reminders: {
     heat: (v: { name: string; peakC: number | undefined }) =>
-      `${v.peakC === undefined ? 'Más o menos ahora' : `A unos ${Math.round(v.peakC)} °C ahora`}: «${v.name}» está en su punto más caliente, míralo`,
+      `${v.peakC === undefined ? 'Más o menos ahora' : `A unos ${degrees(v.peakC)} ahora`}: «${v.name}» está en su punto más caliente, míralo`,
     unmould: (v: { name: string; peakC: number | undefined }) => `Desmolda «${v.name}»`,
     cut: (v: { name: string; peakC: number | undefined }) => `Corta «${v.name}»`,
     turn: (v: { name: string; peakC: number | undefined }) => `Gira las barras de «${v.name}» y pesa una`,

@@ -1,14 +1,13 @@
 import type { Lever } from '../../../engine/heat/crackle.ts';
-import { fahrenheit } from '../../../engine/quantities/units.ts';
 import type * as en from '../../en/batch/heat.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees, degreesBetween } from '../../temperatures.ts';
 
 const { tenths } = numbersIn('es');
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const pc = (share: number) => `${Math.round(share * 100)} %`;
 
 const levers: Readonly<Record<Lever['id'], (to: number) => string>> = {
-  'start-cooler': to => `vierte a ${t(to)}`,
+  'start-cooler': to => `vierte a ${degrees(to)}`,
   'less-water': to => `usa sosa al ${Math.round(to)} % (menos agua)`,
   'no-insulation': () => 'no lo abrigues',
   fridge: () => 'mételo en la nevera',
@@ -23,7 +22,7 @@ export const heat: typeof en.heat = {
   },
   materials: { silicone: 'silicona', wood: 'madera', plastic: 'plástico', cardboard: 'cartón' },
   peaks: v =>
-    `Centro: unos ${t(v.coreC)} a las ${tenths(v.hours)} h (probable de ${Math.round(v.lowC)} a ${Math.round(v.highC)} °C); borde: ${t(v.edgeC)}.`,
+    `Centro: unos ${degrees(v.coreC)} a las ${tenths(v.hours)} h (probable de ${degreesBetween(v.lowC, v.highC, 'a')}); borde: ${degrees(v.edgeC)}.`,
   gel: v => `Gel: ninguno ${pc(v.none)}, parcial con anillo ${pc(v.partial)}, completo ${pc(v.full)}.`,
   verdicts: {
     none: 'Lo más probable: sin gel.',
@@ -33,14 +32,14 @@ export const heat: typeof en.heat = {
   },
   ring: v => `Si sale un anillo, estará a unos ${Math.round(v.millimetres)} mm de los lados.`,
   overheat: v =>
-    `${pc(v.chance)} de probabilidad de que el centro pase de ${t(85)}, donde se agrieta o se hincha: vigílalo y enfríalo si sube.`,
+    `${pc(v.chance)} de probabilidad de que el centro pase de ${degrees(85)}, donde se agrieta o se hincha: vigílalo y enfríalo si sube.`,
   crackle: {
     none: 'Sin pigmento blanco no hay craquelado blanco.',
     low: 'Craquelado del blanco: riesgo bajo.',
     some: 'Craquelado del blanco: algo de riesgo.',
     high: 'Craquelado del blanco: riesgo alto.',
   },
-  lever: v => `Para bajarlo: ${levers[v.id](v.to)} (centro ${t(v.peakC)}, gel ${pc(v.gelChance)}).`,
+  lever: v => `Para bajarlo: ${levers[v.id](v.to)} (centro ${degrees(v.peakC)}, gel ${pc(v.gelChance)}).`,
   lessWhite: 'También lo bajan menos blanco, no forzar el gel y un aroma que no caliente.',
   estimate:
     'Todas las cifras de calor son estimaciones: el calor de saponificación y la temperatura de gel solo se conocen dentro de un margen.',

@@ -1,15 +1,14 @@
-import { fahrenheit } from '../../../engine/quantities/units.ts';
 import type { limits as en, portionSuperfat as enPortion } from '../../en/batch/limits.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 
 const { one } = numbersIn('es');
 const pc = (percent: number) => `${one(percent)} %`;
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 
 export const limits: typeof en = {
   warnings: {
     'boils-over': ({ peakC, startC, sweet }) =>
-      `Puede salirse: el centro puede llegar a ${t(peakC)}, donde hierve su agua, y lanzar masa caliente y cáustica como un volcán. ${startC > 38 ? 'Vierte más frío (start:«38 C»)' : 'Vierte más frío'}${sweet ? ', con menos miel, azúcar o leche' : ''}; sin abrigar y sin horno, una bandeja bajo el molde; vigílalo de lejos, con gafas y guantes.`,
+      `Puede salirse: el centro puede llegar a ${degrees(peakC)}, donde hierve su agua, y lanzar masa caliente y cáustica como un volcán. ${startC > 38 ? 'Vierte más frío (start:«38 C»)' : 'Vierte más frío'}${sweet ? ', con menos miel, azúcar o leche' : ''}; sin abrigar y sin horno, una bandeja bajo el molde; vigílalo de lejos, con gafas y guantes.`,
     'batch-large': ({ kilograms, most }) =>
       `${Math.round(kilograms)} kg de aceites pasan de un lote casero (unos ${most} kg): la estimación de calor es de una sola barra y no vale, un derrame es una emergencia, y tanta sosa pide el equipo y las normas de un taller. Hazlo en lotes más pequeños.`,
   },

@@ -1,14 +1,14 @@
 import type { PrepSteps } from '../../../engine/batch/planning/prep-step.ts';
 import type { AdditiveId } from '../../../engine/batch/request.ts';
-import { fahrenheit, OUNCE_G } from '../../../engine/quantities/units.ts';
+import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import type * as en from '../../en/batch/liquids.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 import { additives, liquids } from './liquid-names.ts';
 
 const { down, one } = numbersIn('es');
 const g = (grams: number) => `${one(grams)} g`;
 const pc = (percent: number) => `${one(percent)} %`;
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
 const weight = (grams: number) => `${one(grams)} g (${down(grams / OUNCE_G, 2)} oz)`;
 
@@ -38,7 +38,7 @@ const warnings: typeof en.jug.warnings = {
   'water-over-asked': ({ grams }) =>
     `${g(grams)} más de agua de lo pedido: la traen la miel y similares, y de la jarra no se puede quitar.`,
   'melts-above-pour': ({ oil, percent, meltsC, startC }) =>
-    `${oil.es} (${pc(percent)}): por debajo de unos ${t(meltsC)} es sólida, y viertes a ${t(startC)}. Saldrán granos o una falsa traza. Vierte más caliente (start:«${Math.ceil(meltsC)} C») o pon menos.`,
+    `${oil.es} (${pc(percent)}): por debajo de unos ${degrees(meltsC)} es sólida, y viertes a ${degrees(startC)}. Saldrán granos o una falsa traza. Vierte más caliente (start:«${Math.ceil(meltsC)} C») o pon menos.`,
   'acid-thickens-at-once': ({ oil, percent }) =>
     `${oil.es} (${pc(percent)}): reacciona con la sosa en segundos y la masa espesa de golpe. Ten el molde listo; sin dibujos.`,
   'wax-stays': ({ oil, percent }) =>
@@ -55,7 +55,7 @@ const refusals: typeof en.jug.refusals = {
   'additive-eats-lye-by-spoon': ({ additive }) =>
     `${capital(name(additive))}: consume sosa, y una cuchara es demasiado imprecisa. Da su peso, como «${bare(additive)} 10 g».`,
   'blend-sets-before-pour': ({ oil, percent, meltsC, startC }) =>
-    `${pc(percent)} de la mezcla (${oil.es.toLowerCase()}) es sólido a ${t(startC)}: no se puede verter. Vierte por encima de ${t(meltsC)} (start:«${Math.ceil(meltsC)} C») o pon menos.`,
+    `${pc(percent)} de la mezcla (${oil.es.toLowerCase()}) es sólido a ${degrees(startC)}: no se puede verter. Vierte por encima de ${degrees(meltsC)} (start:«${Math.ceil(meltsC)} C») o pon menos.`,
   'wax-too-much': ({ percent, most }) =>
     `Con ${pc(percent)} de cera no sale jabón: cerca de la mitad de una cera no reacciona con la sosa. Como mucho ${most} % de los aceites; lo normal, de 1 a 3 %.`,
   'oil-never-soap': ({ text }) =>
@@ -102,7 +102,7 @@ const inJug = (water: number, list: PrepSteps['mix-lye']['liquids'], kind: strin
 /** Lo que hierve no pasa mucho de ahí, pero salta. */
 const hottest = (celsius: number) =>
   celsius < 100
-    ? `Puede llegar a ${t(celsius)}.`
+    ? `Puede llegar a ${degrees(celsius)}.`
     : 'Puede llegar a hervir y saltar: enfría antes el líquido.';
 
 const steps: typeof en.jug.steps = {
@@ -124,7 +124,7 @@ const steps: typeof en.jug.steps = {
   'ready-tub': () =>
     'Ten lista una cubeta ancha de polipropileno resistente al calor: este jabón se queda en pasta. Prepara vasos y espátulas.',
   'stays-cool': v =>
-    `Las pastillas pequeñas pierden el calor tan rápido como lo hacen (unos ${t(v.peakC)} como mucho): no hay momento caliente que vigilar. Tápalas.`,
+    `Las pastillas pequeñas pierden el calor tan rápido como lo hacen (unos ${degrees(v.peakC)} como mucho): no hay momento caliente que vigilar. Tápalas.`,
   'cut-salt-bar': v =>
     `${pc(v.percent)} de sal: corta en cuanto esté firme, entre ${v.fromHours} y ${v.toHours} h, con guantes (el jabón crudo quema). En cavidades no hay que cortar. Cura de cuatro a seis semanas.`,
   'keep-paste': () =>

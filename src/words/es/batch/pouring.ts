@@ -54,7 +54,7 @@ export const pouring: typeof en.pouring = {
   infusionGrams: ({ oil, plantLow, plantHigh }) =>
     `Son ${oil} g de aceite infusionado, con ${plantLow} a ${plantHigh} g de planta seca.`,
   infusionHow:
-    'Planta seca en un bote cerrado de aceite, 1 parte por 5 a 10 en peso: de cuatro a seis semanas a oscuras, o de dos a cuatro horas a 60 °C al baño maría, y cuela (práctica común).',
+    'Planta seca en un bote cerrado de aceite, 1 parte por 5 a 10 en peso: de cuatro a seis semanas a oscuras, o de dos a cuatro horas a 60 °C (140 °F) al baño maría, y cuela (práctica común).',
   infusionOtherColour: 'Esta planta no lleva a ese color, con ninguna parte: más cerca no llega.',
   infusionTooWeak: 'Ni con todos los aceites infusionados bastaría: más planta en el aceite, o un pigmento.',
   infusionFirst: 'Primero una barra de prueba: 20 % de los aceites infusionados',

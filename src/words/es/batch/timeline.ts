@@ -1,7 +1,8 @@
 import type { PrepSteps, Trace, Wetting } from '../../../engine/batch/planning/prep-step.ts';
-import { fahrenheit, OUNCE_G } from '../../../engine/quantities/units.ts';
+import { OUNCE_G } from '../../../engine/quantities/units.ts';
 import type * as en from '../../en/batch/timeline.ts';
 import { numbersIn } from '../../numbers.ts';
+import { degrees } from '../../temperatures.ts';
 import { dispersion } from '../colourants/dispersion.ts';
 import { quantities } from '../quantities.ts';
 import { batch } from './batch.ts';
@@ -12,7 +13,6 @@ const COLOURS = 'sus colores';
 /** Ounces are rounded down: nobody weighs more lye than the grams say. */
 const ounces = (grams: number) => down(grams / OUNCE_G, 2);
 const weight = (grams: number) => `${one(grams)} g (${ounces(grams)} oz)`;
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const spoons = quantities.measure;
 const liquid = ({ carrier, carrierSpoons, oil, dipped }: Wetting) => {
   const measure = spoons(carrierSpoons);
@@ -46,7 +46,7 @@ const steps: StepSentences = {
     `Remoja ${spoons(v.spoons)} de ${low(v.colour.es)} en ${liquid(v)}. Remueve cada vez que pases.`,
   ...batch.jug.steps,
   'weigh-oils': v => `Pesa los aceites: ${weight(v.grams)} en total.`,
-  'melt-oils': v => `Funde las grasas duras y lleva todo a unos ${t(v.startC)}.`,
+  'melt-oils': v => `Funde las grasas duras y lleva todo a unos ${degrees(v.startC)}.`,
   'dip-oil': v => `Aparta ${weight(v.grams)} de aceite para los colores, antes de la sosa.`,
   'froth-colour': v =>
     `Moja a mano ${spoons(v.spoons)} de ${low(v.colour.es)} bajo ${liquid(v)} y bátelo en el vaso con el espumador hasta que no haya grumos.`,
@@ -54,11 +54,11 @@ const steps: StepSentences = {
   'stir-in-passing': v =>
     v.count === 1 ? 'Remueve otra vez el color en remojo.' : 'Remueve otra vez los colores en remojo.',
   'line-mould': () => 'Forra el molde. Prepara vasos, cucharas, varillas y espátulas.',
-  'warm-oven': v => `Calienta el horno a ${t(v.ovenC)}.`,
+  'warm-oven': v => `Calienta el horno a ${degrees(v.ovenC)}.`,
   'check-temperatures': v =>
     v.coldLye
-      ? `Comprueba: aceites cerca de ${t(v.startC)}. La sosa en su líquido se queda fría, por debajo de 40 °C (104 °F): no la calientes. Todo pesado y a mano.`
-      : `Comprueba: aceites y agua de sosa cerca de ${t(v.startC)}. Todo pesado y a mano.`,
+      ? `Comprueba: aceites cerca de ${degrees(v.startC)}. La sosa en su líquido se queda fría, por debajo de 40 °C (104 °F): no la calientes. Todo pesado y a mano.`
+      : `Comprueba: aceites y agua de sosa cerca de ${degrees(v.startC)}. Todo pesado y a mano.`,
   'lye-into-oils': v => `El agua de sosa sobre los aceites. Bate a toques cortos hasta ${traces[v.trace]}.`,
   'add-additive': v => `Incorpora ${weight(v.grams)} de ${additive(v.additive)}.`,
   split: v =>
@@ -80,12 +80,12 @@ const steps: StepSentences = {
     'Mantenlo fresco: destapado, con aire alrededor, con ventilador si tienes. El blanco se craquela al recalentarse.',
   wrap: () => 'Tápalo y abrígalo con toallas.',
   'too-hot-to-wrap': v =>
-    `No lo abrigues ni lo metas al horno: así el centro llegaría a unos ${t(v.peakC)}. Déjalo destapado, con aire alrededor y una bandeja debajo; míralo cada cuarto de hora.`,
+    `No lo abrigues ni lo metas al horno: así el centro llegaría a unos ${degrees(v.peakC)}. Déjalo destapado, con aire alrededor y una bandeja debajo; míralo cada cuarto de hora.`,
   'into-oven': v =>
-    `Horno apagado (estaba a ${t(v.ovenC)}), molde dentro, puerta cerrada. Déjalo toda la noche.`,
+    `Horno apagado (estaba a ${degrees(v.ovenC)}), molde dentro, puerta cerrada. Déjalo toda la noche.`,
   'into-fridge': () => 'A la nevera, lejos de la comida y con etiqueta.',
   'watch-heat': v =>
-    `Ahora está en lo más caliente (centro cerca de ${t(v.peakC)}): busca bultos y grietas; enfríalo si sube.`,
+    `Ahora está en lo más caliente (centro cerca de ${degrees(v.peakC)}): busca bultos y grietas; enfríalo si sube.`,
   'clean-up': () =>
     'No te quites los guantes: la masa en los utensilios aún quema. Limpia con papel y lava mañana, o lava ahora con guantes.',
   unmould: v =>

@@ -25,7 +25,7 @@ const cautions: (typeof en)['cautions'] = {
   },
   heat: {
     name: 'calor',
-    text: 'Una barra puede llegar a 85 °C y abombarse. Vigílala las primeras horas; enfríala si se hincha.',
+    text: 'Una barra puede llegar a 85 °C (185 °F) y abombarse. Vigílala las primeras horas; enfríala si se hincha.',
   },
   metal: {
     name: 'metal en el jabón',

@@ -1,7 +1,6 @@
-import { fahrenheit } from '../../../engine/quantities/units.ts';
 import { type flawNumbers as en, where } from '../../en/flaws/numbers.ts';
+import { degrees, degreesBetween } from '../../temperatures.ts';
 
-const t = (celsius: number) => `${Math.round(celsius)} °C (${Math.round(fahrenheit(celsius))} °F)`;
 const pc = (chance: number) => `${Math.round(100 * chance)} %`;
 const whole = (value: number) => `${Math.round(value)}`;
 
@@ -14,5 +13,5 @@ export const flawNumbers: typeof en = {
     `Tu plan: ${whole(v.grams)} g de agua, sosa al ${whole(v.strength)} %. Con ${whole(v.atThirdGrams)} g es al 33 %.`,
   superfat: v => `Tu plan tiene ${whole(v.percent)} % de sobreengrasado.`,
   heat: v =>
-    `Tu plan, estimado: centro a unos ${t(v.peakC)}, entre ${whole(v.lowC)} y ${whole(v.highC)} °C; gel ${pc(v.gelChance)}, sobrecalentamiento ${pc(v.overheatChance)}.`,
+    `Tu plan, estimado: centro a unos ${degrees(v.peakC)}, entre ${degreesBetween(v.lowC, v.highC, 'y')}; gel ${pc(v.gelChance)}, sobrecalentamiento ${pc(v.overheatChance)}.`,
 };

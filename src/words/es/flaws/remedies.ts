@@ -76,7 +76,8 @@ export const flawRemedies: typeof en = {
     'Mezcla la fragancia con un poco de aceite tibio, ponla al final y remueve a mano.',
   'thinner-trace-and-cooler': 'Para en una traza más fina y empieza más fresco.',
   'reach-true-emulsion': 'Bate hasta que al parar no se vea aceite, y tibio para que ninguna grasa cuaje.',
-  'warm-enough-to-stay-melted': 'Mantén aceites y sosa tibios para que ninguna grasa se enturbie (38-43 °C).',
+  'warm-enough-to-stay-melted':
+    'Mantén aceites y sosa tibios para que ninguna grasa se enturbie, 38-43 °C (100-109 °F).',
   'melt-and-stir-butters': 'Derrite del todo las grasas duras y remueve el bote antes de sacar.',
   'fresh-oils-lower-superfat': 'Usa aceites frescos y un 5 % de sobreengrasado.',
   'fewer-unsaturated-oils': 'Usa menos aceites que se enrancian rápido (girasol, pepita de uva, cáñamo).',

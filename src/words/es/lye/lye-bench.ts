@@ -13,7 +13,7 @@ export const lyeBench: typeof english = {
   },
   'cooling-lye': {
     answer: 'Solo agua fría, y la jarra se enfría por fuera: nada entra en la sosa caliente.',
-    why: 'La sosa calienta su agua de 40 a 60 °C: en agua templada o hirviendo rompe a hervir y salpica. Pesa agua fría, o parte en hielo, y echa ahí la sosa despacio. Después pon la jarra, abierta, en una pila con agua fría o hielo; no en una nevera o congelador con comida, donde se vuelca y se confunde. Nunca agua ni hielo sobre sosa ya caliente.',
+    why: 'La sosa calienta su agua de 40 a 60 °C (72 a 108 °F): en agua templada o hirviendo rompe a hervir y salpica. Pesa agua fría, o parte en hielo, y echa ahí la sosa despacio. Después pon la jarra, abierta, en una pila con agua fría o hielo; no en una nevera o congelador con comida, donde se vuelca y se confunde. Nunca agua ni hielo sobre sosa ya caliente.',
   },
   unattended: {
     answer:

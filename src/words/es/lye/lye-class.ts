@@ -40,7 +40,7 @@ export const lyeClass: typeof english = {
     why: 'El jabón se calienta solo; con más calor sube, se raja o salpica sosa caliente, y una manta tapada puede arder. Basta una toalla alrededor del molde, y ninguna con leche, miel o azúcar. Míralo en las primeras horas.',
   },
   'oven-to-hurry': {
-    answer: 'Solo un horno calentado a 60 °C como mucho y apagado; no acorta el curado.',
+    answer: 'Solo un horno calentado a 60 °C (140 °F) como mucho y apagado; no acorta el curado.',
     why: 'Hace que gelifique, nada más: las cuatro semanas de curado quedan. El molde sobre una bandeja, una o dos horas, con alguien cerca, sin comida dentro. No con leche, miel, azúcar o un aroma que caliente: sube y salpica sosa caliente. Nunca encendido, nunca toda la noche, nunca el microondas.',
   },
   'fridge-with-food': {

@@ -31,7 +31,7 @@ export const lyeHarm: typeof english = {
   },
   'amounts-swapped': {
     answer: 'Para: no lo uses, no lo calientes, no le eches agua. Lleva demasiada sosa y muy poca agua.',
-    why: 'Gafas y guantes, los demás fuera. En la jarra: la sosa fuerte se pone muy caliente y con agua hierve y salpica; deja que se enfríe donde no entre nadie. En la olla o el molde: déjalo, lejos de la piel. Ya frío: un bote de plástico con etiqueta (PP o HDPE), residuo cáustico según tus normas locales. Para saber cuánto se pasa: dime «he puesto 300 g de sosa en 900 g de oliva». Luego empieza de nuevo, la sosa al agua fría.',
+    why: 'Nada mezclado aún: pesa otra vez, nunca menos agua que sosa. Si no, gafas y guantes, los demás fuera. En la jarra: la sosa fuerte se pone muy caliente y con agua hierve y salpica; deja que se enfríe donde no entre nadie. En la olla o el molde: déjalo, lejos de la piel. Ya frío: un bote de plástico con etiqueta (PP o HDPE), residuo cáustico según tus normas locales. Para saber cuánto se pasa: dime «he puesto 300 g de sosa en 900 g de oliva». Luego empieza de nuevo, la sosa al agua fría.',
   },
   'oil-forgotten': {
     answer: 'No lo uses: la sosa del aceite que falta queda libre y quema.',
@@ -53,19 +53,19 @@ export const lyeHarm: typeof english = {
   },
   'smoking-oil': {
     answer: 'Apaga el fuego y no eches nada: ni sosa ni agua. El aceite que humea está a punto de arder.',
-    why: 'Deja la olla donde está, con tapa, la cara lejos, hasta que baje de 50 °C; tarda una hora. Si arde: tapa o manta ignífuga, fuego apagado, nunca agua; todos fuera y número de emergencias. El aceite que humeó huele a quemado: mejor no para jabón. Las grasas se funden al mínimo y no necesitan más de 60 °C.',
+    why: 'Deja la olla donde está, con tapa, la cara lejos, hasta que baje de 50 °C (122 °F); tarda una hora. Si arde: tapa o manta ignífuga, fuego apagado, nunca agua; todos fuera y número de emergencias. El aceite que humeó huele a quemado: mejor no para jabón. Las grasas se funden al mínimo y no necesitan más de 60 °C (140 °F).',
   },
   'hot-liquid': {
     answer: 'No: solo helado o congelado. La sosa en un líquido caliente hierve y salpica al momento.',
-    why: 'La sosa sola ya calienta el agua fría de 40 a 60 °C. Café, té o caldo: hazlo el día antes, cuélalo, enfríalo o congélalo; la leche, congelada a medias. Al menos tanto líquido como sosa en peso, la sosa a cucharadas, la jarra en hielo, gafas, guantes, corriente de aire. Lo más fácil: agua fría para la sosa, y el café o el té como parte pesada de ella: /plan liquid:“half coffee”. Caldo caliente, nunca.',
+    why: 'La sosa sola ya calienta el agua fría de 40 a 60 °C (72 a 108 °F). Café, té o caldo: hazlo el día antes, cuélalo, enfríalo o congélalo; la leche, congelada a medias. Al menos tanto líquido como sosa en peso, la sosa a cucharadas, la jarra en hielo, gafas, guantes, corriente de aire. Lo más fácil: agua fría para la sosa, y el café o el té como parte pesada de ella: /plan liquid:“half coffee”. Caldo caliente, nunca.',
   },
   'heating-lye': {
     answer: 'No: el agua de sosa no se calienta nunca, ni al fuego ni en el microondas.',
-    why: 'Salpica, rebosa y llena el cuarto de vapor cáustico. Que esté fría no es malo: a temperatura ambiente va bien con aceites a 35 a 45 °C. Si no se ha disuelto: sigue removiendo, en al menos su mismo peso de agua fría. Cristales en una botella guardada: afloja el tapón y métela en agua caliente del grifo, con gafas y guantes.',
+    why: 'Salpica, rebosa y llena el cuarto de vapor cáustico. Que esté fría no es malo: a temperatura ambiente va bien con aceites a 35 a 45 °C (95 a 113 °F). Si no se ha disuelto: sigue removiendo, en al menos su mismo peso de agua fría. Cristales en una botella guardada: afloja el tapón y métela en agua caliente del grifo, con gafas y guantes.',
   },
   'lye-into-water': {
     answer: 'La sosa al agua fría, despacio, siempre. Nunca el agua sobre la sosa.',
-    why: 'Gafas, guantes, ventana abierta. Pesa el agua fría en una jarra de polipropileno (PP 5) o acero y echa la sosa poco a poco mientras remueves, la cara lejos del vapor, hasta que esté clara. Se pone a unos 90 °C, pero no explota. Agua sobre un montón de sosa hierve al momento y salpica. La nieve cae sobre el lago: la sosa cae sobre el agua.',
+    why: 'Gafas, guantes, ventana abierta. Pesa el agua fría en una jarra de polipropileno (PP 5) o acero y echa la sosa poco a poco mientras remueves, la cara lejos del vapor, hasta que esté clara. Se pone a unos 90 °C (194 °F), pero no explota. Agua sobre un montón de sosa hierve al momento y salpica. La nieve cae sobre el lago: la sosa cae sobre el agua.',
   },
   'bleach-mixed': {
     answer:

@@ -8,19 +8,19 @@ export const lyeMixing: typeof english = {
   },
   'lye-in-oil': {
     answer: 'No: la sosa va primero en agua fría, y esa agua de sosa en los aceites.',
-    why: 'La sosa seca no se disuelve en aceite: quedan granos en el jabón que queman la piel semanas después. Pesa al menos tanta agua como sosa, la sosa despacio, remueve hasta que esté clara, deja que baje a 35 a 45 °C, y entonces a los aceites. Si ya está seca en el aceite: no eches agua, calienta y salpica; guantes, gafas, y deséchalo como residuo cáustico según tus normas locales.',
+    why: 'La sosa seca no se disuelve en aceite: quedan granos en el jabón que queman la piel semanas después. Pesa al menos tanta agua como sosa, la sosa despacio, remueve hasta que esté clara, deja que baje a 35 a 45 °C (95 a 113 °F), y entonces a los aceites. Si ya está seca en el aceite: no eches agua, calienta y salpica; guantes, gafas, y deséchalo como residuo cáustico según tus normas locales.',
   },
   'water-forgotten': {
     answer: 'No le eches agua ahora, y no lo uses.',
     why: 'La sosa seca bajo el aceite calienta y salpica cuando le llega agua, y sin agua queda en granos que queman. Gafas y guantes, los demás fuera; déjalo frío, pásalo a un bote de plástico (PP o HDPE) con etiqueta, entrégalo como residuo cáustico según tus normas locales, y empieza de nuevo: la sosa primero en agua fría. Solo una masa con poca agua, no sin agua, puede seguir si toda la sosa estaba disuelta.',
   },
   'mixing-temperature': {
-    answer: 'Los dos a 35 a 45 °C, y con no más de unos 10 °C de diferencia.',
-    why: 'El agua de sosa a 60 o 70 °C está demasiado caliente: pon su jarra en agua fría (nada dentro de la jarra), gafas puestas, y espera. Demasiado caliente espesa al momento, puede salpicar y se recalienta en el molde; por debajo de 30 °C las grasas duras cuajan antes de ser jabón. Leche, miel o azúcar: menos de 35 °C. Mira que tu termómetro marque °C: 40 °C son 104 °F.',
+    answer: 'Los dos a 35 a 45 °C (95 a 113 °F), y con no más de unos 10 °C (18 °F) de diferencia.',
+    why: 'El agua de sosa a 60 o 70 °C (140 o 158 °F) está demasiado caliente: pon su jarra en agua fría (nada dentro de la jarra), gafas puestas, y espera. Demasiado caliente espesa al momento, puede salpicar y se recalienta en el molde; por debajo de 30 °C (86 °F) las grasas duras cuajan antes de ser jabón. Leche, miel o azúcar: menos de 35 °C (95 °F). Mira que tu termómetro marque °C: 40 °C son 104 °F.',
   },
   'mould-stuff': {
     answer:
-      'Solo lo que no lleva metal y aguanta 80 °C: silicona, PP (marca 5), madera o cartón forrado con papel de horno.',
+      'Solo lo que no lleva metal y aguanta 80 °C (176 °F): silicona, PP (marca 5), madera o cartón forrado con papel de horno.',
     why: 'Los briks y los tubos de patatas llevan aluminio o cartón por dentro: fórralos con papel de horno, enteros, sin cortes al aire; con aluminio a la vista, nunca: reacciona con la sosa y desprende hidrógeno. Latas de aluminio u hojalata: no. Los vasitos de PP van bien, los finos de PS (marca 6) se ablandan. El tubo de PVC se ablanda y no suelta: fórralo, o mejor PP. Nunca más para comida.',
   },
   'not-an-oil': {
@@ -32,7 +32,8 @@ export const lyeMixing: typeof english = {
     why: 'La arena y las conchas de la playa traen sal, suciedad y bordes que cortan: lávalas y hiérvelas, sécalas, y quita las conchas antes de usarlo. La sosa no daña la concha (carbonato de calcio) ni la arena de cuarzo. La arena raspa: como mucho 1 cdta de la más fina por 500 g de aceites, nunca para la cara, un niño o piel herida. Como molde: forra la concha, o se pega. Mira las normas locales: en muchas playas está prohibido llevárselas.',
   },
   'no-trace': {
-    answer: 'No eches más sosa. Templa la masa a unos 40 °C, bate a golpes cortos y revisa los pesos.',
+    answer:
+      'No eches más sosa. Templa la masa a unos 40 °C (104 °F), bate a golpes cortos y revisa los pesos.',
     why: 'La oliva y mucha agua pueden tardar una hora a mano; las grasas frías parecen espesas y no lo están. Si tras 30 minutos de batidora sigue líquida, lo probable es poca sosa, agua de más o un aceite equivocado. Repasa cada peso (dime «eché 64 g de sosa y 150 g de agua en 500 g de oliva»). Gafas y guantes puestos: quema mientras no sea jabón. En la duda no se moldea: se guarda con etiqueta y se desecha según tus normas locales.',
   },
   'kitchen-spice': {
@@ -41,7 +42,7 @@ export const lyeMixing: typeof english = {
   },
   puree: {
     answer: 'Como mucho 1 cda (15 g) por 500 g de aceites, cocido y muy fino, en lugar de otra tanta agua.',
-    why: 'Su azúcar calienta: sosa, aceites y cuarto frescos (menos de 35 °C), sin tapar ni horno. Más, o con trozos, cría moho, oscurece o ablanda. Su agua cuenta: /plan con additives:«puré de calabaza 15 g» la quita del agua y nunca deja menos agua que sosa. A los aceites, nunca sobre la sosa. Su color casi siempre queda en beis.',
+    why: 'Su azúcar calienta: sosa, aceites y cuarto frescos, menos de 35 °C (95 °F), sin tapar ni horno. Más, o con trozos, cría moho, oscurece o ablanda. Su agua cuenta: /plan con additives:«puré de calabaza 15 g» la quita del agua y nunca deja menos agua que sosa. A los aceites, nunca sobre la sosa. Su color casi siempre queda en beis.',
   },
   'fresh-plants': {
     answer: 'No: los pétalos, hojas y frutas frescos se ponen marrones en la sosa y crían moho.',

@@ -38,10 +38,9 @@ export const lyeQuestions: typeof english = {
       answer: 'No: la lejía de la ropa no es sosa.',
       why: 'La lejía doméstica es hipoclorito de sodio en agua. No hace jabón, y con ácidos suelta cloro tóxico. Necesitas hidróxido de sodio (NaOH, sosa cáustica).',
     },
-    'water-onto-lye': {
-      answer: 'No: siempre la sosa al agua fría, despacio; nunca agua sobre la sosa.',
-      why: 'El agua sobre un montón de sosa hierve al momento y salpica gotas cáusticas. Pesa antes el agua fría y espolvorea la sosa mientras remueves, con corriente de aire.',
-    },
+    // Asked the one way and the other, these are one matter.
+    'water-onto-lye': lyeHarm['lye-into-water'],
+    'lye-and-water-swapped': lyeHarm['amounts-swapped'],
     'glass-jug': {
       answer: 'Vidrio no: la sosa lo ataca y el calor puede romperlo.',
       why: 'Usa una jarra que aguante el calor, de polipropileno (PP, marca 5), o de acero inoxidable. El vidrio que aguantó muchas veces se rompe sin aviso, también el resistente al calor.',

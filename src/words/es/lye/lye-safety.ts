@@ -25,7 +25,7 @@ export const lyeSafety: typeof english = {
   },
   microwave: {
     answer: 'No: nunca calientes masa cruda ni agua de sosa en el microondas.',
-    why: 'Calienta a trozos, rebosa de golpe y lanza sosa caliente a quien abre la puerta. Si la masa está demasiado espesa, apriétala en el molde tal cual. Si se enfrió, déjala en un sitio templado o al baño maría por debajo de 45 °C, con guantes y gafas.',
+    why: 'Calienta a trozos, rebosa de golpe y lanza sosa caliente a quien abre la puerta. Si la masa está demasiado espesa, apriétala en el molde tal cual. Si se enfrió, déjala en un sitio templado o al baño maría por debajo de 45 °C (113 °F), con guantes y gafas.',
   },
   'more-lye': {
     answer: 'No: nunca eches sosa a ojo a un jabón hecho ni a la masa.',
@@ -47,12 +47,12 @@ export const lyeSafety: typeof english = {
   'milk-at-once': {
     answer:
       'No: nunca toda la sosa de golpe en la leche. Cucharada a cucharada en leche congelada, sobre hielo.',
-    why: 'La sosa calienta la leche hasta quemarla, sube la espuma y huele a amoniaco. Congela la leche hasta que sea granizado, pon la jarra en hielo, echa una cucharada de sosa, remueve hasta que desaparezca, y luego otra; por debajo de unos 30 °C. O disuelve la sosa en su mismo peso de agua, fría, y echa el resto como leche en los aceites. Gafas, guantes, ventana abierta. /plan liquid:«leche de cabra» calcula las dos.',
+    why: 'La sosa calienta la leche hasta quemarla, sube la espuma y huele a amoniaco. Congela la leche hasta que sea granizado, pon la jarra en hielo, echa una cucharada de sosa, remueve hasta que desaparezca, y luego otra; por debajo de unos 30 °C (86 °F). O disuelve la sosa en su mismo peso de agua, fría, y echa el resto como leche en los aceites. Gafas, guantes, ventana abierta. /plan liquid:«leche de cabra» calcula las dos.',
   },
   'scorched-milk': {
     answer:
       'La leche naranja que huele a amoniaco se ha quemado: abre las ventanas, deja que se enfríe, aparta la cara.',
-    why: 'La sosa caliente deshace el azúcar y las proteínas de la leche. El olor se va en días, el tono tostado queda. Si aún sube o espuma, apártate y déjala. Por debajo de 40 °C y lisa se puede usar; marrón y con grumos, deséchala según tus normas locales. Otra vez, congela la leche y echa la sosa a cucharadas sobre hielo.',
+    why: 'La sosa caliente deshace el azúcar y las proteínas de la leche. El olor se va en días, el tono tostado queda. Si aún sube o espuma, apártate y déjala. Por debajo de 40 °C (104 °F) y lisa se puede usar; marrón y con grumos, deséchala según tus normas locales. Otra vez, congela la leche y echa la sosa a cucharadas sobre hielo.',
   },
   'spooned-lye': {
     answer: 'La sosa nunca se mide con cucharas ni tazas: pésala al gramo.',
@@ -104,10 +104,6 @@ export const lyeSafety: typeof english = {
     answer: 'No: no lo envuelvas. Destápalo, ponlo donde corra el aire y aparta la cara.',
     why: 'A ese calor casi hierve y puede subir, rajarse o escupir sosa caliente. Guantes, gafas; una bandeja debajo; un ventilador al lado, o el molde sobre el suelo frío. No lo aprietes ni remuevas mientras sube. Ya frío, busca aceite o gotas claras separadas, y úsalo solo si no las hay y no da calambre.',
   },
-  'lye-and-water-swapped': {
-    answer: 'No lo uses y no lo calientes: es cerca del doble de la sosa debida.',
-    why: 'Si aún no hay nada mezclado: pesa otra vez; nunca menos agua que sosa. Si está en la jarra: no eches agua a la sosa caliente y fuerte; deja que se enfríe en sitio seguro, con gafas y guantes. Si está en la masa o la pastilla, sobra sosa: lejos de la piel, y dime «eché 200 g de sosa en 700 g de oliva» para saber cuánto se pasa; deséchalo como residuo cáustico según tus normas locales, salvo que cada peso sea seguro.',
-  },
   'lye-on-skin': {
     answer:
       'Quema, hondo, y muchas veces duele solo más tarde. Si ocurre: agua corriente enseguida, al menos 15 minutos.',
@@ -119,7 +115,7 @@ export const lyeSafety: typeof english = {
   },
   vessel: {
     answer: 'La sosa va en polipropileno (PP, marca 5) o acero inoxidable, y en nada más.',
-    why: 'Debe aguantar sosa fuerte y caliente: el PP aguanta 100 °C, los plásticos finos o quebradizos se ablandan y rajan. Nunca aluminio, estaño, zinc, cobre, latón, hierro fundido, antiadherente ni vidrio, tampoco el resistente al calor: la sosa lo ataca hasta que un día revienta. Cuchara o espátula de silicona o acero inoxidable; la madera se deshilacha y guarda sosa. Nada que cierre del todo. Úsalo solo para la sosa, nunca más para comida.',
+    why: 'Debe aguantar sosa fuerte y caliente: el PP aguanta 100 °C (212 °F), los plásticos finos o quebradizos se ablandan y rajan. Nunca aluminio, estaño, zinc, cobre, latón, hierro fundido, antiadherente ni vidrio, tampoco el resistente al calor: la sosa lo ataca hasta que un día revienta. Cuchara o espátula de silicona o acero inoxidable; la madera se deshilacha y guarda sosa. Nada que cierre del todo. Úsalo solo para la sosa, nunca más para comida.',
   },
   'liquid-instead': {
     answer: 'Sí, pero nunca como si fuera agua con la sosa: cada uno tiene su método.',
@@ -128,14 +124,15 @@ export const lyeSafety: typeof english = {
   sugars: {
     answer:
       'Como mucho 30 g por kg de aceites (3 %), disueltos antes en agua: el azúcar y la miel calientan el jabón.',
-    why: 'Con 10 a 20 g por kg basta para la espuma. Con más se recalienta: el pan se raja, sube o se separa, y la miel en sosa caliente rebosa. Disuélvela en un poco del agua de la receta, en frío, y mézclala con los aceites o en traza fina, nunca en el agua de sosa. Vierte fresco (menos de 38 °C), sin abrigar. /plan additives:«miel 15 g» cuenta su calor.',
+    why: 'Con 10 a 20 g por kg basta para la espuma. Con más se recalienta: el pan se raja, sube o se separa, y la miel en sosa caliente rebosa. Disuélvela en un poco del agua de la receta, en frío, y mézclala con los aceites o en traza fina, nunca en el agua de sosa. Vierte fresco, menos de 38 °C (100 °F), sin abrigar. /plan additives:«miel 15 g» cuenta su calor.',
   },
   'hot-oven': {
     answer: 'No: en un horno tan caliente el jabón hierve, sube y se separa.',
-    why: 'Para forzar el gel: horno a 60 °C como mucho, apagado, el molde tapado sobre una bandeja, una o dos horas, con alguien cerca. Nunca toda la noche con calor, nunca con azúcar, leche o un aroma que caliente, y nunca con comida. Si ya está dentro: apaga, entreabre la puerta, guantes y gafas, y no lo muevas mientras esté blando.',
+    why: 'Para forzar el gel: horno a 60 °C (140 °F) como mucho, apagado, el molde tapado sobre una bandeja, una o dos horas, con alguien cerca. Nunca toda la noche con calor, nunca con azúcar, leche o un aroma que caliente, y nunca con comida. Si ya está dentro: apaga, entreabre la puerta, guantes y gafas, y no lo muevas mientras esté blando.',
   },
   'hot-oils': {
-    answer: 'No: deja que los aceites se enfríen antes, a 35 a 50 °C, y el agua de sosa también.',
+    answer:
+      'No: deja que los aceites se enfríen antes, a 35 a 50 °C (95 a 122 °F), y el agua de sosa también.',
     why: 'Los aceites calientes con sosa espesan al momento, pueden hervir y salpicar, y el pan se recalienta. Pon la olla en agua fría, remueve, mide. Después echa el agua de sosa despacio, con gafas y guantes.',
   },
   'candle-scent': {
