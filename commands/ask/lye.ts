@@ -102,7 +102,8 @@ export async function lyeAnswer(
 function planReading(question: string, read: QuestionRead, { say }: Context): LyeReading | undefined {
   const [reading] = read.readings;
   const told = readPlanQuestion(question);
-  if (!reading || !told) return undefined;
+  if (!reading) return undefined;
+  if (!told) return withoutOils(reading);
   const { size, ...rest } = reading.given;
   const texts = Object.fromEntries(Object.entries(told.given).map(([name, value]) => [name, String(value)]));
   const weighed =
@@ -118,6 +119,13 @@ function planReading(question: string, read: QuestionRead, { say }: Context): Ly
     missing: [],
     notes: left.length === 0 ? [] : [{ kind: 'text', text: say.lyeQuestions.leftOut({ left }), firm: true }],
   };
+}
+
+/** Oils that do not read as one list are asked for, and a size beside them: lye for some of them is lye for none. */
+function withoutOils(reading: Reading): LyeReading | undefined {
+  if (reading.given.oils === undefined) return undefined;
+  const { oils: _, size: __, ...rest } = reading.given;
+  return { ...reading, kind: 'reading', job: 'plan', given: rest, missing: ['oils'], notes: [] };
 }
 
 function readingOf({ given, usualKoh, left }: LyeQuestion, { say }: Context): LyeReading {

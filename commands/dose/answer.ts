@@ -87,7 +87,7 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
     ],
     cautions: [...notes.cautions, ...doseCautions(withoutCatalogueLye(answer.cautions, jars), say)],
     choices: doses.flatMap(({ dose }, index) => takeChoice(jars[index] as Jar, dose, context)),
-    next: nextOf(asked, say),
+    next: nextOf(asked, ends?.low ?? asked.portion, say),
     most: MOST_DOSE_WORDS,
   };
 }
@@ -113,20 +113,20 @@ function headlineOf(
   return [...new Set(law), dosed].join(' ');
 }
 
-/** The colour to see, and the same in another strength. */
-function nextOf({ with: others, ...asked }: DoseOptions, say: Words): readonly Next[] {
+/** The colour to see, of a range in its lower end, and the same in another strength. */
+function nextOf({ with: others, ...asked }: DoseOptions, seen: string, say: Words): readonly Next[] {
   const given = Object.fromEntries(
     [...Object.entries(asked), ...others.map((one, at) => [`with-${at + 1}`, one] as const)].filter(
       (entry): entry is [string, string] => entry[1] !== undefined,
     ),
   );
-  const { colourant, portion, strength } = asked;
+  const { colourant, strength } = asked;
   const isNamed = strength !== undefined && Object.hasOwn(say.quantities.strengths, strength);
   const named = isNamed ? `${colourant} ${strength}` : colourant;
   return [
     {
       label: say.folds.next.preview,
-      line: lineOf('preview', { mix: [named, ...others].join(' + '), portion }),
+      line: lineOf('preview', { mix: [named, ...others].join(' + '), portion: seen }),
     },
     {
       label: say.folds.next.otherStrength,

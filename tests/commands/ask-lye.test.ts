@@ -387,3 +387,20 @@ describe('a part of the batter', () => {
     expect(Math.abs(grams(await ask(question)) - whole * share)).toBeLessThan(0.15);
   });
 });
+
+describe('a plan in a few words', () => {
+  const first = async (question: string) => (await room.member.run('/ask', { question })).text;
+
+  test('takes oils that are told as one list, and says what it left out', async () => {
+    const text = await first('plan 500 g oils olive 70 coconut 30 w 1 cup blue');
+    // By hand as for 350 g of olive oil and 150 g of coconut oil.
+    expect(text.split('\n')[0]).toMatch(/^## 71 g NaOH in 14\d\.\d g water for 500 g oils$/);
+    expect(text).toContain('Not taken into this plan: “1 cup blue”');
+  });
+
+  test('asks for oils that do not read as one list, and weighs nothing', async () => {
+    const text = await first('plan olive 70 coconut 30 500 g');
+    expect(text).toMatch(/How much of each oil: olive, coconut/);
+    expect(text).not.toMatch(/\d g NaOH/);
+  });
+});

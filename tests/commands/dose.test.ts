@@ -176,6 +176,9 @@ describe('another colour in the same cup', () => {
     const { text } = await dose(range);
     expect(text).toContain('1/2 tsp ultramarine blue + 1/4 tsp titanium dioxide for 2 cups');
     expect(text).toContain('For 4 cups: 1 tsp ultramarine blue + 1/4 tsp titanium dioxide');
+    const answer = await dose(range);
+    const seen = answer.controls.find(({ label }) => label === 'See the colour');
+    expect((await room.member.press(answer, seen?.customId ?? '')).text).toContain('in 2 cups');
   });
 });
 

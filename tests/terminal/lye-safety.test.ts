@@ -140,7 +140,7 @@ test.each([
 
 test('less water than lye is told before a lye that fits', async () => {
   const dry = await asked('puse 64 g de sosa y 40 g de agua en 500 g de oliva', 'es');
-  expect(dry.headline).toMatch(/^Nunca menos agua que sosa/);
+  expect(dry.headline).toMatch(/^Poca agua: 40 g para 64 g de sosa. Nunca menos agua que sosa/);
   expect(dry.all).toContain('64 g de NaOH');
   const wet = await asked('puse 64 g de sosa y 64 g de agua en 500 g de oliva', 'es');
   expect(wet.headline).toMatch(/^64 g de NaOH/);

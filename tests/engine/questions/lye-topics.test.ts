@@ -240,6 +240,35 @@ test('every matter says where its answer comes from', () => {
   }
 });
 
+describe('a first soap, from what is bought to the cut', () => {
+  test.each([
+    ['i want to make my first soap what do i need', 'first-soap'],
+    ['never made soap, where do i start?', 'first-soap'],
+    ['what do i need to make soap', 'first-soap'],
+    ['¿qué necesito para mi primer jabón?', 'first-soap'],
+    ['nunca he hecho jabón, por dónde empiezo', 'first-soap'],
+    ['when do i cut it', 'after-pour'],
+    ['how long before i can unmould my loaf', 'after-pour'],
+    ['how soon can I take it out of the mold?', 'after-pour'],
+    ['ok i poured it now what', 'after-pour'],
+    ['cuando desmoldo', 'after-pour'],
+    ['¿cuándo puedo cortar el jabón?', 'after-pour'],
+    ['ya lo vertí y ahora qué', 'after-pour'],
+  ])('%s', (question, topic) => {
+    expect(lyeTopicIn(question)).toBe(topic);
+  });
+
+  test.each([
+    'when i cut it the soap crumbled',
+    'cuando lo corto se desmorona',
+    'when i unmould my soap it sticks to the mould',
+    'my first soap is blue, how much ultramarine for 2 cups',
+    'how long does ultramarine last',
+  ])('what tells of a bar or asks for a colour is no such question: %s', question => {
+    expect(['first-soap', 'after-pour']).not.toContain(lyeTopicIn(question));
+  });
+});
+
 describe('asked in general, in the words of an accident', () => {
   test.each([
     'should I test my soap with my tongue',

@@ -53,7 +53,7 @@ export function readPlanQuestion(question: string): PlanQuestion | undefined {
     `(${MASS})(?: total| of| de| in)* (?:total )?(?:oils|oil|fats|aceites|aceite|grasas)(?: in all| in total| en total)?(?! de | [a-z]+ oil)`,
   )?.[1];
   const pieces = rest.text
-    .split(/[;,](?!\d)|\b(?:with|con|and then|plus|mas)\b|\b(?:and|y)\b(?= (?:\d|a |an |some |un |una ))/u)
+    .split(/[;,](?!\d)|\b(?:with|w|con|and then|plus|mas)\b|\b(?:and|y)\b(?= (?:\d|a |an |some |un |una ))/u)
     .map(trimmed)
     .filter(piece => piece !== '');
   const oils = pieces.filter(isOils).join(', ');

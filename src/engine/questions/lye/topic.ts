@@ -94,6 +94,8 @@ export type LyeTopic =
   | 'no-trace'
   | 'kitchen-spice'
   | 'puree'
+  | 'first-soap'
+  | 'after-pour'
   | 'unsure';
 
 /** A matter that has an answer of its own. */
@@ -225,6 +227,8 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   'kitchen-spice': MEMORY('IFRA Standards: cinnamal and eugenol are restricted, category 9'),
   puree: TRADE,
   unsure: TRADE,
+  'first-soap': TRADE,
+  'after-pour': TRADE,
   'scale-batch': MEMORY('lye and water go in proportion to the oils (stoichiometry)'),
   vessel: MEMORY(
     'chemical resistance tables: sodium hydroxide 50 % and polypropylene, HDPE, stainless steel 304',

@@ -1,5 +1,15 @@
 /** What is said of who makes soap, washes with it or clears up after it, and what is done to hurry a bar. */
 export const lyeClass = {
+  'first-soap': {
+    answer:
+      'Goggles, gloves, a scale that shows 1 g, lye (NaOH), water, oils, a stick blender, a plastic jug (PP 5) and a mould.',
+    why: 'Plan it before you buy: /plan oils:“olive 70%, coconut 30%” size:“500 g oils” weighs lye and water and tells every step. Begin with one colour: “how much ultramarine for 1 cup”. A room with a draught, no children or pets, an hour in which nobody rings. It can be used after four weeks.',
+  },
+  'after-pour': {
+    answer:
+      'Out of the mould after about 24 hours, when it is firm as cheese; cut half a day later, gloves on.',
+    why: 'Still soft or sticky (much water, milk, no gel): a day or two more, which does no harm. A bar full of salt is cut within one to four hours, or it crumbles. Before that: leave it alone, look at it in the first hours, and cool it if it bulges. Then four weeks on a rack, turned once a week. /batch poured keeps it, and I write to you when each is due.',
+  },
   'back-to-food': {
     answer: 'No: what has held lye or raw batter never goes back to food.',
     why: 'Lye, colour and scent stay in seams, blades, silicone and scratches. Keep a blender, moulds, trays and spoons for soap alone, mark them “SOAP”, and keep them away from the kitchen. Stainless steel without seams could be washed clean, but nobody sees whether it is.',

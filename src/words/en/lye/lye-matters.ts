@@ -89,6 +89,8 @@ export const lyeMatters = {
   'household-scent': 'perfume or softener for scent?',
   ink: 'ink as a colour?',
   'hot-oils-of-scent': 'cinnamon, clove or mint oil?',
+  'first-soap': 'what do I need for my first soap?',
+  'after-pour': 'when do I unmould and cut it?',
   'no-trace': 'my batter does not thicken',
   'kitchen-spice': 'cinnamon or chilli from the kitchen?',
   puree: 'how much purée?',
@@ -119,5 +121,5 @@ export const lyeMatters = {
   'craft-colour': 'artist, resin, hair or cloth dye?',
   'ground-stuff': 'rust, brick or metal powder?',
   filler: 'plaster or talc in soap?',
-  'lye-by-food': 'lye kept beside food?',
+  'lye-by-food': 'lye beside food?',
 } satisfies Record<LyeMatter, string>;

@@ -2,6 +2,16 @@ import type { lyeClass as english } from '../../en/lye/lye-class.ts';
 
 /** What is said of who makes soap, washes with it or clears up after it, and what is done to hurry a bar. */
 export const lyeClass: typeof english = {
+  'first-soap': {
+    answer:
+      'Gafas, guantes, báscula que marque 1 g, sosa (NaOH), agua, aceites, batidora de mano, jarra de plástico (PP 5) y molde.',
+    why: 'Planéalo antes de comprar: /plan oils:«oliva 70%, coco 30%» size:«500 g aceites» pesa la sosa y el agua y dice cada paso. Empieza con un color: «cuánto ultramar para 1 taza». Un cuarto con corriente de aire, sin niños ni animales, una hora en que nadie llame. Se usa a las cuatro semanas.',
+  },
+  'after-pour': {
+    answer:
+      'Fuera del molde a las 24 horas más o menos, firme como un queso; córtalo medio día después, con guantes.',
+    why: 'Aún blando o pegajoso (mucha agua, leche, sin gel): un día o dos más, que no le hace daño. Lleno de sal se corta entre una y cuatro horas, o se desmiga. Antes: déjalo quieto, míralo las primeras horas y enfríalo si se abomba. Después, cuatro semanas en una rejilla, con una vuelta por semana. /batch poured lo guarda, y te escribo cuando toca cada cosa.',
+  },
   'back-to-food': {
     answer: 'No: lo que ha tenido sosa o masa cruda no vuelve nunca a la comida.',
     why: 'La sosa, el color y el aroma se quedan en juntas, cuchillas, silicona y rayas. Ten batidora, moldes, bandejas y cucharas solo para jabón, márcalos «JABÓN» y guárdalos lejos de la cocina. El acero inoxidable sin juntas podría quedar limpio, pero nadie ve si lo está.',

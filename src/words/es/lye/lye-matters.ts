@@ -89,6 +89,8 @@ export const lyeMatters: Readonly<Record<LyeMatter, string>> = {
   'household-scent': '¿perfume o suavizante para dar olor?',
   ink: '¿tinta para dar color?',
   'hot-oils-of-scent': '¿aceite de canela, clavo o menta?',
+  'first-soap': '¿qué necesito para empezar?',
+  'after-pour': '¿cuándo desmoldo y corto?',
   'no-trace': 'la masa no espesa',
   'kitchen-spice': '¿canela o chile de la cocina?',
   puree: '¿cuánto puré?',
