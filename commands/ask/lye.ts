@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
+import { amountsFirst } from '../../src/engine/questions/lye/amounts-first.ts';
 import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
 import { type OilsForLye, oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
 import { readPlanQuestion } from '../../src/engine/questions/lye/plan-question.ts';
@@ -12,6 +13,7 @@ import {
 } from '../../src/engine/questions/lye/question.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { plainWords } from '../../src/engine/questions/lye/words.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
@@ -65,12 +67,13 @@ export async function lyeAnswer(
 ): Promise<Reply | LyeReading | undefined> {
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf')) return undefined;
-  const asked = lyeAskedIn(question);
+  const { ordered, unordered } = inOrder(question);
+  const asked = lyeAskedIn(ordered);
   const topic = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
   if (topic && (BEFORE_AMOUNTS.has(topic) || !(asked.amount || asked.weighed)))
     return topicReply(topic, context);
   if ((job === 'plan' || PLAN_FIRST.test(question)) && !asked.amount && !asked.weighed)
-    return planReading(question, read, context);
+    return planReading(ordered, read, context);
   const coloured = job === 'dose' && read.facts.named.length > 0 && !asked.weighed;
   if (!(asked.amount || asked.weighed || job === 'lye') || coloured) return undefined;
   if (asked.amount && isBleachOrLye(question))
@@ -79,11 +82,12 @@ export async function lyeAnswer(
       { question, weighed: asked.weighed, problem: 'lye-or-bleach' },
       context,
     );
-  const inverse = asked.weighed ? oilsForLye(question) : undefined;
+  const inverse = asked.weighed ? oilsForLye(ordered) : undefined;
   if (inverse) return oilsReply(inverse, context);
   try {
     refuseFigureOrWord(typed);
-    const told = readLyeQuestion(question);
+    if (unordered) throw unordered;
+    const told = readLyeQuestion(ordered);
     if (told.weighed) return weighedReply(told, question, context);
     return readingOf(told, context);
   } catch (refusal) {
@@ -95,6 +99,18 @@ export async function lyeAnswer(
       { question, weighed: asked.weighed, problem: refusal.id },
       context,
     );
+  }
+}
+
+/** A recipe with its amounts before their names, or why it cannot be told whose they are. */
+function inOrder(question: string): { readonly ordered: string; readonly unordered?: Refusal } {
+  const plain = plainWords(question, { clauses: true });
+  try {
+    const ordered = amountsFirst(plain);
+    return { ordered: ordered === plain ? question : ordered };
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    return { ordered: question, unordered: refusal };
   }
 }
 

@@ -19,7 +19,10 @@ export type AmountAmongWords = {
 const LONGEST_TEXT = 120;
 const MOST_PIECES = 200;
 const FIGURE = String.raw`\d\/\d|\d+(?: \d\/\d)?(?:[.,]\d+)?`;
-const TOKEN = new RegExp(String.raw`(${FIGURE})[ -]?(\p{L}+)?|(\p{L}[\p{L}\p{M}'’/]*)|([^\s,.;:()!?¡¿–—-])`, 'giu');
+const TOKEN = new RegExp(
+  String.raw`(${FIGURE})[ -]?(\p{L}+)?|(\p{L}[\p{L}\p{M}'’/]*)|([^\s,.;:()!?¡¿–—-])`,
+  'giu',
+);
 /** "Molde de litro": a unit that nobody counts is one. */
 const LONE_UNIT = /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))/giu;
 const OILS = /^(?:oils?|fats?|aceites?|grasas?)$/iu;
@@ -54,7 +57,10 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
   if (!first || more.length > 0 || (second && (second.measure !== first.measure || counts.length > 0)))
     return undefined;
   const [count] = counts;
-  if (counts.length > 1 || (count !== undefined && !(Number.isInteger(count) && count > 1 && count <= MOST_PIECES)))
+  if (
+    counts.length > 1 ||
+    (count !== undefined && !(Number.isInteger(count) && count > 1 && count <= MOST_PIECES))
+  )
     return undefined;
   const isKnown = (word: string) =>
     isStopWord(word) ||

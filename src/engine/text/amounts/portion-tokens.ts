@@ -54,8 +54,7 @@ function colourAt(words: readonly string[]): { readonly name: string; readonly l
     const isRun = length > 1 && span.every(word => HUE.test(plain(word)));
     // "Azul y", "the blue": joined to a colour, these would be taken for part of its name.
     const isJoined =
-      length > 1 &&
-      (isStopWord(span[0]!) || isStopWord(span.at(-1)!) || span.some(word => JOINT.test(word)));
+      length > 1 && (isStopWord(span[0]!) || isStopWord(span.at(-1)!) || span.some(word => JOINT.test(word)));
     const name = span.join(' ');
     const known = isRun || isJoined ? undefined : [name, asWritten(name)].find(knowsColour);
     if (known !== undefined) return { name: known, letters: name.length };
