@@ -1,9 +1,9 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
-import { amountsFirst } from '../../src/engine/questions/lye/amounts-first.ts';
+import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
 import { type OilsForLye, oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
-import { readPlanQuestion } from '../../src/engine/questions/lye/plan-question.ts';
+import { readPlanQuestion, refuseWeighedFat } from '../../src/engine/questions/lye/plan-question.ts';
 import {
   isBleachOrLye,
   type LyeQuestion,
@@ -13,7 +13,6 @@ import {
 } from '../../src/engine/questions/lye/question.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
-import { plainWords } from '../../src/engine/questions/lye/words.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
@@ -73,7 +72,7 @@ export async function lyeAnswer(
   if (topic && (BEFORE_AMOUNTS.has(topic) || !(asked.amount || asked.weighed)))
     return topicReply(topic, context);
   if ((job === 'plan' || PLAN_FIRST.test(question)) && !asked.amount && !asked.weighed)
-    return planReading(ordered, read, context);
+    return planOrNo(ordered, { read, question, context });
   const coloured = job === 'dose' && read.facts.named.length > 0 && !asked.weighed;
   if (!(asked.amount || asked.weighed || job === 'lye') || coloured) return undefined;
   if (asked.amount && isBleachOrLye(question))
@@ -102,15 +101,20 @@ export async function lyeAnswer(
   }
 }
 
-/** A recipe with its amounts before their names, or why it cannot be told whose they are. */
-function inOrder(question: string): { readonly ordered: string; readonly unordered?: Refusal } {
-  const plain = plainWords(question, { clauses: true });
+/** A plan whose oils are only part of the fats weighed for it would have too little lye for them, and no word of it. */
+async function planOrNo(
+  ordered: string,
+  {
+    read,
+    question,
+    context,
+  }: { readonly read: QuestionRead; readonly question: string; readonly context: Context },
+): Promise<Reply | LyeReading | undefined> {
   try {
-    const ordered = amountsFirst(plain);
-    return { ordered: ordered === plain ? question : ordered };
+    return planReading(ordered, read, context);
   } catch (refusal) {
     if (!(refusal instanceof Refusal)) throw refusal;
-    return { ordered: question, unordered: refusal };
+    return stopped(context.say.refusal(refusal), { question, weighed: false, problem: refusal.id }, context);
   }
 }
 
@@ -125,6 +129,7 @@ function planReading(question: string, read: QuestionRead, { say }: Context): Ly
     told.given.oils !== undefined &&
     /\d ?(?:k?g|kilos?|gramos?|grams?|oz|lbs?|pounds?|libras?)\b/u.test(told.given.oils);
   const { left } = told;
+  for (const piece of left) refuseWeighedFat(piece);
   return {
     ...reading,
     kind: 'reading',

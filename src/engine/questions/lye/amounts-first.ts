@@ -1,8 +1,8 @@
 import { knownAdditive } from '../../batch/additives/additives.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
-import { refuse } from '../../refusal.ts';
+import { Refusal, refuse } from '../../refusal.ts';
 import { isIdleWord } from './oils.ts';
-import { COUNT, FAT, LYE, PERCENT, UNIT } from './words.ts';
+import { COUNT, FAT, LYE, PERCENT, plainWords, UNIT } from './words.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -159,6 +159,14 @@ const same = (a: readonly Pair[], b: readonly Pair[]): boolean =>
   a.length === b.length &&
   a.every(({ name, amount }, at) => name === b[at]!.name && amount === b[at]!.amount);
 
+const isPercent = ({ text }: Token): boolean => /%|percent|por ciento/u.test(text);
+/** The weight of all oils, where each has a percentage. */
+function massBesidePercents(tokens: readonly Token[]): Token | undefined {
+  const amounts = tokens.filter(({ is }) => is === 'amount');
+  const others = amounts.filter(amount => !isPercent(amount));
+  return others.length === 1 && amounts.length > 2 ? others[0] : undefined;
+}
+
 /** Words at either end that may be asked for rather than weighed, and words nobody knows, with and without. */
 function readings(tokens: readonly Token[]): readonly (readonly Pair[])[] {
   const isAsked = (token: Token | undefined) =>
@@ -166,6 +174,7 @@ function readings(tokens: readonly Token[]): readonly (readonly Pair[])[] {
   const names = tokens.filter(({ is }) => is === 'name');
   const end = tokens.findLast(({ is }) => is === 'amount')!.from;
   const [first, last] = [names[0], names.findLast(({ from }) => from > end)];
+  const whole = massBesidePercents(tokens);
   const known = tokens.filter(token => token.is !== 'name' || token.known !== undefined);
   const variants = [
     tokens,
@@ -173,6 +182,7 @@ function readings(tokens: readonly Token[]): readonly (readonly Pair[])[] {
     ...(isAsked(last) ? [tokens.filter(token => token !== last)] : []),
     ...(isAsked(first) && isAsked(last) ? [tokens.filter(token => token !== first && token !== last)] : []),
     known,
+    ...(whole ? [tokens.filter(token => token !== whole)] : []),
   ];
   const found: (readonly Pair[])[] = [];
   for (const variant of variants) {
@@ -216,4 +226,16 @@ export function amountsFirst(text: string): string {
     .replace(/,\s*$/u, '')
     .replace(/\s+/gu, ' ')
     .trim();
+}
+
+/** A recipe of a question with its amounts before their names, or why it cannot be told whose they are. Pure; throws nothing. */
+export function inOrder(question: string): { readonly ordered: string; readonly unordered?: Refusal } {
+  const plain = plainWords(question, { clauses: true });
+  try {
+    const ordered = amountsFirst(plain);
+    return { ordered: ordered === plain ? question : ordered };
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal)) throw refusal;
+    return { ordered: question, unordered: refusal };
+  }
 }
