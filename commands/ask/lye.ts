@@ -213,6 +213,12 @@ async function weighedReply(
   if (check && isDry && check.verdict !== 'lye-heavy')
     return reply(tooDry, [tooDryWhy, words.checked(check), ...(checked ?? [])], { check, waterGrams });
   if (check) return reply(words.checked(check), [...(checked ?? []), ...(isDry ? [tooDry] : [])], { check });
+  if (oilGrams === undefined && waterGrams !== undefined)
+    return reply(
+      isDry ? tooDry : words.waterBeside({ water: waterGrams, lye: weighed.grams }),
+      [...(isDry ? [tooDryWhy] : []), words.nameOils],
+      { waterGrams },
+    );
   if (oilGrams === undefined)
     return stopped(
       say.refusal(new Refusal('oils-empty', {})),
