@@ -25,6 +25,7 @@ const TOKEN = new RegExp(
 );
 /** "Molde de litro": a unit that nobody counts is one. */
 const LONE_UNIT = /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))/giu;
+const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
 const OILS = /^(?:oils?|fats?|aceites?|grasas?)$/iu;
 
 type Told = { readonly text: string; readonly measure: 'mass' | 'volume' };
@@ -41,7 +42,7 @@ function toldBy(figure: string, word: string): Told | undefined {
  */
 export function amountAmongWords(text: string): AmountAmongWords | undefined {
   if (text.length > LONGEST_TEXT) return undefined;
-  const said = spokenAmounts(hedged(plainText(text)).text);
+  const said = spokenAmounts(hedged(plainText(text)).text).replace(NO_MORE, '');
   const amounts: Told[] = [];
   const counts: number[] = [];
   const words: string[] = [];

@@ -132,14 +132,19 @@ function paired(tokens: readonly Token[]): string | undefined {
 
 const evenly = (names: readonly string[]) => names.map(name => `1 parts ${name}`).join('; ');
 
-/** "60 20 20, blue pink uncoloured": bare figures of a hundred, all before the colours or all behind them. */
+/** "60 20 20, blue pink uncoloured": bare figures of a hundred, each with its colour or all before the colours. */
 function listed(tokens: readonly Token[]): string | undefined {
   const figures = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
   const names = coloursIn(tokens);
   const sum = figures.reduce((all, one) => all + one, 0);
   const turns = tokens.filter((token, at) => at > 0 && token.is !== tokens[at - 1]!.is).length;
-  if (figures.length < 2 || figures.length !== names.length || Math.abs(sum - 100) > 1e-9 || turns > 1)
-    return undefined;
+  if (figures.length < 2 || figures.length !== names.length || Math.abs(sum - 100) > 1e-9) return undefined;
+  if (turns > 1)
+    return paired(
+      tokens.map(token =>
+        token.is === 'figure' ? { is: 'share', canonical: percent(token.value / 100) } : token,
+      ),
+    );
   return names.map((name, at) => `${percent(figures[at]! / 100)} ${name}`).join('; ');
 }
 
