@@ -6,6 +6,7 @@ import type { Form, Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { Offer } from '../../src/conversation/typed/which-one.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
+import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
@@ -54,7 +55,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     question,
     (await listShelf(context.shelf)).map(({ name }) => name),
   );
-  const read = own.restore(readQuestion(own.text));
+  const read = own.restore(readQuestion(inOrder(own.text).ordered));
   const ofLye = photo
     ? undefined
     : await lyeAnswer(rightWords(question, read), { typed: question, read, context });

@@ -1,6 +1,7 @@
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
-import { refuse } from '../refusal.ts';
+import { Refusal, refuse } from '../refusal.ts';
+import { amountAmongWords } from '../text/amounts/amount-among-words.ts';
 import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
 import { unframed } from '../text/amounts/amount-remarks.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
@@ -74,6 +75,32 @@ const AND_PART =
  * `size-out-of-range`, `mould-without-unit`, `mould-sides`, `cavity-by-mass`, or one of the amounts' own.
  */
 export function parseSize(text: string): BatchSize {
+  try {
+    return sizeOf(text);
+  } catch (refusal) {
+    const worded = refusal instanceof Refusal && UNREAD.has(refusal.id) ? sizeAmongWords(text) : undefined;
+    if (worded === undefined) throw refusal;
+    return sizeOf(worded);
+  }
+}
+
+/** Refusals of a size that may only be told in other words. */
+const UNREAD: ReadonlySet<string> = new Set([
+  'size-unreadable',
+  'mould-sides',
+  'amount-unit-unknown',
+  'amount-unreadable',
+]);
+
+/** A size among words that change nothing of it, in the sizes' own grammar. */
+function sizeAmongWords(text: string): string | undefined {
+  const { amount, measure, count, ofOils, ofBatter } = amountAmongWords(text) ?? {};
+  if (amount === undefined || (count !== undefined && ofOils)) return undefined;
+  if (count !== undefined) return `${count} ${measure === 'mass' ? 'bars of' : 'cavities x'} ${amount}`;
+  return ofOils ? `${amount} oils` : ofBatter ? `${amount} batter` : amount;
+}
+
+function sizeOf(text: string): BatchSize {
   const plain = thousandsPlain(spokenAmounts(plainText(text).replace(/[×✕*]/gu, 'x'))).replace(
     AND_PART,
     (_, whole: string, part: string) => `${whole} ${/^(?:half|medi)/iu.test(part) ? '1/2' : '1/4'}`,

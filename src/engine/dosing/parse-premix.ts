@@ -46,7 +46,9 @@ export function parsePremix(text: string, measures: Measures = MEASURES.us): Pre
   if (text.length > 100) refuse('premix-unreadable', { text: excerpt(text) });
   const plain = spokenAmounts(plainText(text))
     .replace(/^(?:al|at|a|@) ?(?=\d[\d.,]* ?%)/iu, '')
-    .replace(LONE_SPOON, '1 ');
+    .replace(SAID, '')
+    .replace(LONE_SPOON, '1 ')
+    .replace(SAID_BETWEEN, '$1$2por ');
   const carrier = carrierNamed(plain);
   if (carrier === undefined) refuseUnknownLiquid(plain);
   const percent = /^([\d.,]{1,8}) ?%/u.exec(plain)?.[1];
@@ -62,6 +64,11 @@ export function parsePremix(text: string, measures: Measures = MEASURES.us): Pre
   return ownPaste(parseAmount(powderText, measures), parseAmount(liquidText, measures), carrier, text);
 }
 
+/** Who mixes says so first; "for each spoon of powder I put four of oil" is one to four. */
+const SAID =
+  /^(?:(?:(?:i|we|you) (?:do be |am |be |usually |always )*)?(?:mix|mixing|use|using|do|put|stir|wet)(?: (?:it|up|in|about))* |(?:yo )?(?:le )?(?:pongo|echo|uso|mezclo|hago|mojo) )?(?:(?:por|para|a) cada |(?:for|per|to) (?:each|every) )?(?=\d|an? |una? |half |media |one |tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharad)/iu;
+const SAID_BETWEEN =
+  /^(.*\d.*?\p{L})(\s)(?:(?:yo )?(?:le )?(?:pongo|echo|uso|meto|agrego|añado|van|va|lleva)|(?:i|we|you) (?:use|put|add|need)|(?:goes|go))\s(?=\d)/iu;
 /** A spoon that nobody counts is one. */
 const LONE_SPOON = /^(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
 
@@ -105,7 +112,7 @@ const ELIDED = new RegExp(
   'iu',
 );
 const EVEN =
-  /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of each|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|partes iguales|misma cantidad|mitad y mitad)\b/iu;
+  /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of each|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|partes iguales|misma cantidad|mit(?:ad|[aá]) y mit(?:ad|[aá]))\b/iu;
 const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu');
 const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de|much)\b/iu;
 const TRIPLE =

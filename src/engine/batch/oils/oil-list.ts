@@ -93,7 +93,7 @@ const ALL_GRAMS =
 const GRAMS_LAST = /^(?:[^\d]*\p{L}[\s:=-]*\d+){2,}\s*(?:grams|gramos)$/iu;
 /** One oil alone: "all olive oil", "solo aceite de oliva, 800 g". */
 const ONLY =
-  /^(?:all|only|just|pure|straight|solo|s[oó]lo|solamente|puro|pura|todo|nada mas que|nada más que)\s+(?:de\s+)?/iu;
+  /^(?:(?:it['’]?s|it is|es|son) )?(?:all|only|just|pure|straight|solo|s[oó]lo|solamente|puro|pura|todo|nada mas que|nada más que)\s+(?:de\s+)?/iu;
 const ONLY_LAST = /[\s,]*\b(?:only|nothing else|nada m[aá]s|[uú]nicamente|solamente|y ya)$/iu;
 /** "un kilo de oliva y medio de coco": the unit goes without saying. */
 const HALF_OF_IT = /\b(kilo|kg|libra|lb|pound)s?\b(.*?)\b(?:y|and)\s+(?:medio|media|half)\s+(?:de|of)\s+/iu;

@@ -2,7 +2,9 @@ import { readDecimal } from '../../quantities/number.ts';
 
 const REST =
   /^(?:(?:the |el |la )?(?:rest|remainder|balance|resto|demas|demás))(?:\s+(?:is|of|de|es|in|en|con))?\s+(.+)$/iu;
-const BARE = /^\d[\d.,]*\s+(?:de |of )?\p{L}[\p{L} ]*$|^\p{L}[\p{L} ]*\s\d[\d.,]*$/iu;
+/** A figure and a name, and no unit between them. */
+const BARE =
+  /^\d[\d.,]*\s+(?!(?:kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)\b)(?:de |of )?\p{L}[\p{L} ]*$|^\p{L}[\p{L} ]*\s\d[\d.,]*$/iu;
 const PERCENT = /([\d.,]+)\s*(?:%|percent|por ciento)/iu;
 
 /** Entries of a list of oils; "rest olive" is what the other percents leave of a hundred. */

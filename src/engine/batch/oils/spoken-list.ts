@@ -14,7 +14,7 @@ type Amount = Extract<Piece, { readonly is: 'amount' }>;
 
 /** Words of a list of oils that tell neither an oil nor how much of it. */
 const IDLE = new Set(
-  "an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta by weight peso mass fraction fractions eso as like vida toda usual life old school viejo tradicional".split(
+  "an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta straight po mon dear love luv mate hun lang mi mami by weight peso mass fraction fractions eso as like vida toda usual life old school viejo tradicional".split(
     ' ',
   ),
 );
@@ -22,7 +22,7 @@ const IDLE = new Set(
 const THAT_IS = /^(?:o sea|osea|aka|i mean|that is|es decir|alias)$/u;
 const REST = /^(?:rest|remainder|resto|demas|balance)$/u;
 const EVEN = /^(?:equal|equally|even|evenly|iguales|igual|parejo|same)$/u;
-const JOINS = /^(?:and|y|n|e|plus|mas)$/u;
+const JOINS = /^(?:and|y|n|e|plus|mas|wi)$/u;
 const PARTS = /^(?:parts?|partes?|share|shares)$/u;
 const ONE = /^(?:an?|one|una?)$/u;
 const PERCENT = /^(?:%|percent|pct|porciento|porcentaje)$/u;
@@ -39,6 +39,12 @@ const MASSES: ReadonlyMap<string, string> = new Map([
   ['ounce', 'oz'],
   ['pound', 'lb'],
 ]);
+
+const LEFT =
+  /(?:for |to )?what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|(?:lo|para lo) que (?:quede|queda|sobre|sobra|falte|falta)/giu;
+/** "Avocado and olive 300 g apiece". */
+const APIECE =
+  /(\p{L}+(?: (?:oil|butter))?) (?:and|n|y|&) (\p{L}+(?: (?:oil|butter))?) (\d+(?:[.,]\d+)? ?(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)) (?:apiece|each|cada un[oa]|de cada un[oa])(?!\p{L})/giu;
 
 const TOKENS = /(?<![\d.,])\d\/\d(?!\d)|\d+(?:[.,]\d+)?(?: \d\/\d)?|(?<!\S)\.\d+|[\p{L}'’]+|[%,;:+/()-]/gu;
 /** Between words these tell nothing; any other sign may. */
@@ -212,7 +218,7 @@ function massesOf(entries: readonly Entry[], units: readonly (string | undefined
  */
 export function spokenOilList(text: string): string | undefined {
   if (text.length > LONGEST_LIST) return undefined;
-  const pieces = piecesIn(spokenAmounts(text));
+  const pieces = piecesIn(spokenAmounts(text).replace(LEFT, 'rest').replace(APIECE, '$1 $3, $2 $3'));
   if (!pieces) return undefined;
   const names = pieces.flatMap(piece => (piece.is === 'oil' ? [piece.name] : []));
   const amounts = pieces.flatMap(piece => (piece.is === 'amount' ? [piece] : []));

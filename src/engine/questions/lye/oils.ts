@@ -9,10 +9,13 @@ const IDLE = new Set(
   ),
 );
 
+/** Whether a word changes nothing of the lye. */
+export const isIdleWord = (word: string): boolean => IDLE.has(word.replace(/['’:]/gu, ''));
+
 /** A piece without the words at its ends that change nothing of the lye. */
 export function trimmed(piece: string): string {
   const words = piece.split(' ').filter(word => word !== '');
-  const isIdle = (word: string | undefined) => word !== undefined && IDLE.has(word.replace(/['’:]/gu, ''));
+  const isIdle = (word: string | undefined) => word !== undefined && isIdleWord(word);
   while (isIdle(words[0])) words.shift();
   // An oil's own last word stays: "olive oil".
   while (isIdle(words.at(-1)) && !/^(?:oils?)$/u.test(words.at(-1)!)) words.pop();

@@ -1,3 +1,4 @@
+import { findOil } from '../../batch/oils/find-oil.ts';
 import { parseOils } from '../../batch/oils/oil-list.ts';
 import { Refusal } from '../../refusal.ts';
 import { addedIn } from './added.ts';
@@ -74,4 +75,25 @@ export function readPlanQuestion(question: string): PlanQuestion | undefined {
     },
     left: pieces.filter(piece => !isOils(piece)),
   };
+}
+
+/** Refusals of a name that is a fat, though none that lye can be worked out for. */
+const OF_FATS: ReadonlySet<string> = new Set([
+  'oil-unclear',
+  'oil-not-clarified',
+  'oil-is-food',
+  'oil-never-soap',
+]);
+
+/** Throws the Refusal of a fat that was weighed for a plan and cannot be taken into it ("500 g margarine"). */
+export function refuseWeighedFat(piece: string): void {
+  const [, before = '', after = ''] =
+    new RegExp(`^(.*?)${MASS}(?: (?:of|de))? ?(.*)$`, 'u').exec(piece) ?? [];
+  const name = trimmed(after === '' ? before : after);
+  if (name === '') return;
+  try {
+    findOil(name);
+  } catch (refusal) {
+    if (refusal instanceof Refusal && OF_FATS.has(refusal.id)) throw refusal;
+  }
 }

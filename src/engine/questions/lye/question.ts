@@ -1,3 +1,4 @@
+import { parseOils } from '../../batch/oils/oil-list.ts';
 import type { WrittenPlan } from '../../batch/planning/written-plan.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { addedIn } from './added.ts';
@@ -6,7 +7,7 @@ import { superfatIn, waterIn, weighedIn } from './amounts.ts';
 import type { WeighedLye } from './check.ts';
 import { oilsIn } from './oils.ts';
 import { clausesOfOils, oilsAmongWords } from './oils-among-words.ts';
-import { FAT, gramsOf, LYE, MASS, plainWords, Remaining, told } from './words.ts';
+import { COUNT, FAT, gramsOf, LYE, MASS, plainWords, Remaining, told } from './words.ts';
 
 /** What of a lye question `/plan` takes, in its own words, and lye or water that the question itself weighs. */
 export type LyeQuestion = {
@@ -32,7 +33,7 @@ const ALL_IN_GRAMS =
 /** What is asked, and what is said beside it that changes nothing of the lye, wherever it stands. */
 const ASIDES = [
   `(?:how (?:much|many)|cuant[oa]s?) (?:gram(?:o)?s (?:of |de )?)?(?:the |la )?${LYE}(?: (?:and|n|y|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
-  `(?:instead of|in place of|rather than|not|en (?:vez|lugar) de)(?: the| los)? ${MASS}(?: (?:of )?${LYE})?`,
+  `(?:instead of|in place of|rather than|not|en (?:vez|lugar) de)(?: the| los)? (?:${MASS}|\\d{2,4})(?: (?:of )?${LYE})?`,
   '(?:please |por favor |prefiero que |i(?: would)? prefer (?:that )?(?:you )?)?(?:me )?(?:show(?: me)?|muestr\\w+(?:me)?|ensen\\w+(?:me)?)(?: (?:me|the|your|all|la|las|el|los|toda))* (?:workings?|sums?|maths?|calculations?|cuentas?|calculos?|operacion(?:es)?)',
   'for comparison(?: only)?',
   `(?:with |at |con |and |y )?(?:the |my |a |el |un )?(?:usual|normal|standard|default|regular) ${FAT}`,
@@ -79,7 +80,7 @@ export function readLyeQuestion(question: string): LyeQuestion {
   const added = addedIn(rest);
   const weighedWater = told(
     rest.take(
-      `(?:in |en |with |con )?(${MASS}|\\d{2,4})(?: (?:of|de))?(?: (?:the|el|distilled|cold))? (?:water|agua)(?: destilada| fria)?`,
+      `(?:in |en |with |con )?(${MASS}|${MILLILITRES}|\\d{2,4})(?: (?:of|de))?(?: (?:the|el|distilled|cold))? (?:water|agua)(?: destilada| fria)?`,
     ),
   );
   const inGrams = rest.take(ALL_IN_GRAMS) !== undefined;
@@ -91,6 +92,7 @@ export function readLyeQuestion(question: string): LyeQuestion {
   const together = size === undefined && weighed ? rest.take(OILS_TOGETHER)?.[1] : undefined;
   const { oils, left } = listedOils(rest.text, { inGrams, isChecked: weighed !== undefined });
   const whole = size ?? lone ?? together;
+  const waterGrams = weighedWater === undefined ? undefined : gramsOfWater(weighedWater);
   return {
     given: {
       ...(oils !== undefined && { oils }),
@@ -98,18 +100,37 @@ export function readLyeQuestion(question: string): LyeQuestion {
       ...superfat,
       ...alkali.given,
       ...water,
+      ...(weighed === undefined && water.water === undefined && waterOfOils(waterGrams, oils, whole)),
       ...added,
     },
     weighed,
     oilGrams: whole === undefined ? undefined : gramsOf(whole),
-    waterGrams:
-      weighedWater === undefined
-        ? undefined
-        : gramsOf(/^\d+$/u.test(weighedWater) ? `${weighedWater} g` : weighedWater),
+    waterGrams,
     left,
     asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(plainWords(question)),
     usualKoh: alkali.potassium && !alkali.purityTold,
   };
+}
+
+const MILLILITRES = `${COUNT} ?(?:ml|cc|l|lit(?:er|re)s?|litros?)`;
+
+/** Grams of water by its weight, its volume (a millilitre weighs a gram) or a bare figure, which is in grams. */
+function gramsOfWater(told: string): number {
+  if (/^\d+$/u.test(told)) return Number(told);
+  const litres = told.replace(/ ?(?:l|lit(?:er|re)s?|litros?)$/u, ' kg');
+  return gramsOf(litres.replace(/ ?(?:ml|cc)$/u, ' g'));
+}
+
+/** Water that the question weighs as `/plan` takes it; nothing where the weight of the oils is not told. */
+function waterOfOils(
+  waterGrams: number | undefined,
+  oils: string | undefined,
+  whole: string | undefined,
+): { water?: string } {
+  if (waterGrams === undefined || oils === undefined) return {};
+  const oilGrams = whole === undefined ? parseOils(oils).totalGrams : gramsOf(whole);
+  if (oilGrams === undefined) return {};
+  return { water: `${Number(((100 * waterGrams) / oilGrams).toFixed(2))}% of oils` };
 }
 
 /**

@@ -32,6 +32,12 @@ export function gramsOf(mass: string): number {
 
 const neat = (grams: number) => String(Number(grams.toFixed(2)));
 
+/** Lye that is named before what was put in the place of the right amount. */
+const INSTEAD = new RegExp(
+  `(?<![\\p{L}\\d])(${LYE})((?:,? \\p{L}+){0,4}?),? (puse|eche|use|pese|put|used|added|weighed) (\\d+(?:[.,]\\d+)?)(?: ?(?:g|gr|grams?|gramos?))?(?= (?:en (?:vez|lugar) de|instead of|rather than)(?!\\p{L}))`,
+  'gu',
+);
+
 /** Where a sentence ends; a full stop behind a short unit ends none. */
 const SENTENCE_END = /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|no))\.+(?!\d)|[?!]+|\n+/gu;
 
@@ -59,6 +65,8 @@ export function plainWords(question: string, { clauses = false } = {}): string {
       .replace(/\bh2o\b/gu, 'water')
       .replace(/\b(lye|naoh|koh|water) fr\b/gu, '$1 for')
       .replace(/\bhow much soda\b(?! ?(?:ash|water|bread|crystals|bicarb))/gu, 'how much caustic soda')
+      // "Me pasé de sosa, puse 180 g en vez de 130".
+      .replace(INSTEAD, '$2 $3 $4 g $1')
       // A dash before a weight parts it from what stands before.
       .replace(new RegExp(`(?<!\\b${UNIT}) [-–—]+ (?=${MASS})`, 'gu'), ', ')
       // In much of America soda alone is the caustic one, where an amount of it is asked for.

@@ -1,5 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
+import { amountAmongWords } from './amount-among-words.ts';
 import { hedged, withoutRemark } from './amount-remarks.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
@@ -18,7 +19,7 @@ const NOT_IN =
   /[\s,]*(?:(?:by weight|weighed|pesad[oa]s?)[\s,]+)?(?<!\p{L})(?:not?|nunca|never)(?: (?:en|in|by|de))? (?:tazas?|cups?|volum\p{L}+|gram\p{L}*|ml|onzas?|ounces?|ojo)(?!\p{L})/giu;
 /** What it is told to be without is no part of it. */
 const WITHOUT =
-  /[\s,]*(?<!\p{L})(?:no|not|without|sin)(?: (?:the|el|la|any|counting|contar))* (?:water|lye|agua|sosa|soda)(?: (?:and|y|or|ni|nor) (?:(?:the|el|la) )?(?:water|lye|agua|sosa|soda))?(?: (?:join|yet|added|in(?: it)?|todav[ií]a|a[uú]n))?(?=[\s.,)]*$)/iu;
+  /[\s,]*(?<!\p{L})(?:no|not|without|before|sin|antes de)(?: (?:the|el|la|any|counting|contar|including|incluir))* (?:(?:lye|sosa|soda)[ -]?(?:water|agua)|agua (?:de|con) (?:sosa|soda)|water|lye|agua|sosa|soda)(?: (?:and|y|or|ni|nor) (?:(?:the|el|la) )?(?:water|lye|agua|sosa|soda))?(?: (?:join|yet|added|in(?: it)?|todav[ií]a|a[uú]n))?(?=[\s.,)]*$)/iu;
 /** A comma is none inside a figure. */
 const CLAUSES = /[;()–—]|[,.](?!\d)|\.{2,}|\s-\s/u;
 
@@ -85,6 +86,16 @@ function partOfTold(text: string): string | undefined {
  * may change it. Pure.
  */
 export function amountAlone(text: string): string | undefined {
+  return amountOfWords(text.replace(WITHOUT, '')) ?? amountOfClauses(text);
+}
+
+/** Pieces of so much each are counted by their own reader. */
+function amountOfWords(text: string): string | undefined {
+  const { amount, count, ofOils } = amountAmongWords(text) ?? {};
+  return count === undefined && amount !== undefined ? `${amount}${ofOils ? ' oils' : ''}` : undefined;
+}
+
+function amountOfClauses(text: string): string | undefined {
   const spoken = spokenAmounts(text.replace(NOT_IN, '').replace(WITHOUT, ''));
   const told = sumOf(spoken) ?? partOfTold(spoken);
   if (told !== undefined) return told;

@@ -1,3 +1,4 @@
+import { colourantsNamed } from '../../colourants/find.ts';
 import { type Amount, parseAmount } from '../../quantities/amount.ts';
 import { plainText } from '../../quantities/number.ts';
 import { POUND_G } from '../../quantities/units.ts';
@@ -31,6 +32,9 @@ const PER_MASS = new RegExp(
   String.raw`(?:(?:\b(?:per|por|(?<!\d\s?)x|each|cada|for (?:each|every)|(?:to|a) (?:each|every|cada|an?|la|un|una))|(?<!\d\s?)\/)\s*${MASS}(?:\s+${OF_OILS})?|\b(?:to|a|for|para|in|en)\s*${MASS}\s+${OF_OILS})`,
   'iu',
 );
+/** "Kaolin, 2% of oil weight". */
+const SHARE_LAST =
+  /^(\p{L}[^\d%]*?)[\s,:=-]+(?:at |al |el )?(\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|de|del|sobre|on) )?(?:(?:the|los|el|my|mis) )?(?:(?:total|weight|peso)(?: of| de)? )?(?:(?:the|los) )?(?:oils?|fats?|aceites?|grasas?)(?: weight)?\.?$/iu;
 const HOLDER =
   /\b(?:bags?|jars?|packets?|pouch(?:es)?|tubs?|pots?|sachets?|bolsas?|bolsitas?|botes?|frascos?|tarros?|paquetes?|sobres?)\b/giu;
 /** "dos bolsitas de 25 g", "3 tubs of 10g": so many holders of so much each. */
@@ -39,7 +43,8 @@ const HOLDERS = new RegExp(String.raw`(?<![\d.,/])(\d{1,2}) ${HOLDER.source} (?:
 const A_POUND =
   /\b(tsps?|tbsps?|teaspoons?|tablespoons?|g|grams?|oz|ounces?|cdtas?|cdas?|cucharad(?:it)?as?|gramos?) (?:an?|la|el|(?:to|a) (?:the|la|el)) (?=(?:pound|lb|kilo|kg|libra)\b)/giu;
 /** A spoon that nobody counts is one. */
-const LONE_SPOON = /^(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
+const LONE_SPOON =
+  /^(?:level |flat |rounded )?(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
 const LONGEST_WORDS = 8;
 
 /** Who speaks of an amount may begin so; and what is said of it behind the name is no part of the name. */
@@ -47,6 +52,21 @@ const USED =
   /^(?:(?:it['’]?s|it|is|that['’]?s|es|son|ser[ií]an?|i|we|use|used|put|add|uso|us[eé]|pongo|echo|le|just|only|solo|nom[aá]s|the|el|la|los|las)\s+)+(?=\d)/iu;
 const BEHIND =
   /\s*[,;(]\s*(?:poquit[oa]|muy poc[oa]|un poco|level|flat|rasas?|rasos?|al ras|please|por favor|exact(?:ly|o)?|maybe|nom[aá]s|no m[aá]s|as (?:always|usual)|como siempre|that['’]?s (?:all|it)|thats (?:all|it)|i think|creo(?: yo)?|y ya)\)?[\s.!]*$/iu;
+
+/** A known name before a remark that holds no figure and changes nothing: "caolín, me los pesó mi nuera". */
+function withoutRemark(name: string): string {
+  const [, own, remark = ''] = /^(\p{L}[^,;(]*?)\s*[,;(]\s*([^\d]+)$/u.exec(name) ?? [];
+  const isSplit =
+    /(?<!\p{L})(?:half|mitad|doubl\p{L}*|doble|or|o|and|y|plus|mas|más|without|sin|minus|menos|in|en)(?!\p{L})/iu.test(
+      remark,
+    );
+  return own === undefined ||
+    isSplit ||
+    colourantsNamed(own).length === 0 ||
+    colourantsNamed(remark).length > 0
+    ? name
+    : own;
+}
 
 /**
  * Reads an amount of powder and what it is of: `2 tsp rose clay`, `1/4-1/2 tsp`, `2 oz bag of zinc oxide`, `1/2 tsp ppo`, `gold
@@ -85,6 +105,14 @@ export function readPowder(text: string): WrittenPowder {
       perPound,
       name: (percent[2] ?? '').replace(/^(?:of|de)\s+/iu, ''),
     };
+  const shared = SHARE_LAST.exec(said);
+  if (shared)
+    return {
+      low: undefined,
+      percentOfOils: Number(shared[2]!.replace(',', '.')),
+      perPound,
+      name: shared[1]!.replace(/[\s,:=-]+$/u, ''),
+    };
   const { low, high } = amountPhrase(counted(said));
   const head = headOf(low);
   if (!head) {
@@ -98,7 +126,11 @@ export function readPowder(text: string): WrittenPowder {
     .replace(/^(?:of|de|del|level|heaping|rasas?|raso|colmadas?|in|en)\s+/iu, '')
     .replace(/^(?:of|de)\s+/iu, '')
     .replace(/^(?:that|this|those|the|my|mi|ese|esa|este|esta)\s+(?=\p{L})/iu, '');
-  return { ...scaled({ low: head.amount, ...(upper && { high: upper.amount }) }, perGrams), perPound, name };
+  return {
+    ...scaled({ low: head.amount, ...(upper && { high: upper.amount }) }, perGrams),
+    perPound,
+    name: withoutRemark(name),
+  };
 }
 
 /** What stands for "to so much oil", and the text without it; undefined where the mass is what is dosed ("2 oz in all"). */

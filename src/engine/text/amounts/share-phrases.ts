@@ -2,6 +2,7 @@ import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { namesIn, percentsMarked, ratioIn } from '../names/listed-names.ts';
 import { layersIn } from './layer-phrases.ts';
+import { isPlainDivision, portionsAmongWords } from './portion-tokens.ts';
 import { AMOUNT, bare, percent, shareAt } from './share-at.ts';
 import { tidiedShares, wordedShares } from './share-wordings.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
@@ -82,6 +83,11 @@ const NUMBERED =
  * already stands apart by `;` is only read share by share. A text that tells no shares comes back as it was.
  */
 export function sharesPhrase(text: string): string {
+  const said = saidPhrase(text);
+  return isPlainDivision(said) ? said : (portionsAmongWords(text) ?? said);
+}
+
+function saidPhrase(text: string): string {
   const said = percentsMarked(
     unitsSaid(spokenAmounts(tidiedShares(perCup(plainText(text.replaceAll('\n', ';'))))))
       .replace(/\b50 50\b/gu, '50/50')
@@ -97,7 +103,7 @@ export function sharesPhrase(text: string): string {
   if (ratio) return ratio.map(one => `${percent(one.percent / 100)} ${one.name}`).join('; ');
   const mostly = MOSTLY.exec(said);
   const main = mostly?.slice(1, 6).find(name => name !== undefined);
-  if (mostly && main !== undefined && knowsColour(main)) return sharesPhrase(`${mostly[6]}, rest ${main}`);
+  if (mostly && main !== undefined && knowsColour(main)) return saidPhrase(`${mostly[6]}, rest ${main}`);
   const inParts = /^(?:\d+|an?|one|una?) (?:parts?|partes?)\b/iu.test(said)
     ? said.replace(PARTS_TO, ', $1 parts ')
     : said;

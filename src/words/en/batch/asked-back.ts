@@ -20,6 +20,7 @@ export const askedBackRefusals: Pick<
   | 'lye-drain-cleaner'
   | 'size-very-large'
   | 'oil-number-spaced'
+  | 'amounts-whose'
 > = {
   'oil-is-liquid': ({ text }) =>
     `“${text}” is no fat: lye finds nothing in it to make soap of, and it would all stay in the bar as lye. Name the oils, and write this as liquid:“${text.trim()}”.`,
@@ -41,6 +42,8 @@ export const askedBackRefusals: Pick<
     `${degrees(startC)} is too hot to pour: batter foams up and burns. ${degrees(most)} at most here; 38 °C (100 °F) is usual.`,
   'size-very-large': ({ kilograms }) =>
     `That is ${Math.round(kilograms)} kg of oils: really? If so, write the size in kilograms: size:“${Math.round(kilograms)} kg oils”. If not, look at the amounts again.`,
+  'amounts-whose': ({ text }) =>
+    `“${text}”: I cannot tell which weight belongs to which name. Write each weight before its name, with commas: “500 g olive, 200 g coconut, 230 g water”.`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

@@ -159,7 +159,10 @@ export const batchRefusals: Pick<
   'oil-not-clarified': ({ text }) =>
     `“${text}” is about 82 % fat, the rest water and milk, and would get too much lye. Clarify it and write “ghee”, or take another fat.`,
   'oil-unknown': ({ text, nearest }) =>
-    `I don’t know the oil “${text}”. Did you mean ${nearest.map(({ en }) => en).join(', ')}?`,
+    // So many words, or none, are no name that is only misspelt.
+    text.split(' ').length > 3 || !/\p{L}{2}/u.test(text)
+      ? `I cannot read “${text}” as an oil with its weight. Write each such as “500 g olive, 200 g coconut”.`
+      : `I don’t know the oil “${text}”. Did you mean ${nearest.map(({ en }) => en).join(', ')}?`,
   'oils-empty': () => 'Please name your oils, such as “coconut 30%, olive 50%, palm 20%”.',
   'oil-without-amount': ({ text }) =>
     `“${text}” needs a percent or a weight, such as “olive 50%” or “olive 500 g”.`,

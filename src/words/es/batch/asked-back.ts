@@ -23,6 +23,8 @@ export const askedBackRefusals: typeof en = {
     `${degrees(startC)} es demasiado caliente para verter: la masa sube y quema. Aquí como mucho ${degrees(most)}; lo normal, 38 °C (100 °F).`,
   'size-very-large': ({ kilograms }) =>
     `Son ${Math.round(kilograms)} kg de aceites: ¿de verdad? Si es así, da el tamaño en kilos: size:«${Math.round(kilograms)} kg de aceites». Si no, revisa las cantidades.`,
+  'amounts-whose': ({ text }) =>
+    `«${text}»: no sé qué peso es de qué nombre. Escribe cada peso delante de su nombre, con comas: «500 g oliva, 200 g coco, 230 g agua».`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

@@ -1,0 +1,79 @@
+import { plainText } from '../../quantities/number.ts';
+import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
+import { MEASURES } from '../../quantities/units.ts';
+import { hedged } from './amount-remarks.ts';
+import { spokenAmounts } from './spoken-amounts.ts';
+import { isEachWord, isPieceWord, isStopWord, isVesselWord } from './stop-words.ts';
+
+/** The one amount of a text, in words that the amounts' grammar reads. */
+export type AmountAmongWords = {
+  readonly amount: string;
+  readonly measure: 'mass' | 'volume';
+  /** How many pieces of so much each; undefined where none are counted. */
+  readonly count: number | undefined;
+  readonly ofOils: boolean;
+  /** Whether a vessel, a piece or the batter itself is named beside it. */
+  readonly ofBatter: boolean;
+};
+
+const LONGEST_TEXT = 120;
+const MOST_PIECES = 200;
+const FIGURE = String.raw`\d\/\d|\d+(?: \d\/\d)?(?:[.,]\d+)?`;
+const TOKEN = new RegExp(
+  String.raw`(${FIGURE})[ -]?(\p{L}+)?|(\p{L}[\p{L}\p{M}'’/]*)|([^\s,.;:()!?¡¿–—-])`,
+  'giu',
+);
+/** "Molde de litro": a unit that nobody counts is one. */
+const LONE_UNIT = /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))/giu;
+const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
+const OILS = /^(?:oils?|fats?|aceites?|grasas?)$/iu;
+
+type Told = { readonly text: string; readonly measure: 'mass' | 'volume' };
+
+/** Figure and unit as an amount; undefined where the word behind the figure is no unit. */
+function toldBy(figure: string, word: string): Told | undefined {
+  const unit = unitOfWord(word);
+  return unit && { text: `${figure} ${word}`, measure: unitSize(unit, MEASURES.us).measure };
+}
+
+/**
+ * The one amount of a text of which every other word changes nothing: "wee jug, up to the 250ml line", "silicón de 6 huecos, a 90 ml cada
+ * hueco", "20 pcs 85 grams po". Undefined where another word or figure stands in it. Pure.
+ */
+export function amountAmongWords(text: string): AmountAmongWords | undefined {
+  if (text.length > LONGEST_TEXT) return undefined;
+  const said = spokenAmounts(hedged(plainText(text)).text).replace(NO_MORE, '');
+  const amounts: Told[] = [];
+  const counts: number[] = [];
+  const words: string[] = [];
+  for (const [, figure, behind, word, sign] of said.replace(LONE_UNIT, '1 ').matchAll(TOKEN)) {
+    if (sign !== undefined) return undefined;
+    const told = figure !== undefined && behind !== undefined ? toldBy(figure, behind) : undefined;
+    if (told) amounts.push(told);
+    else if (figure !== undefined) counts.push(Number(figure));
+    if (!told && (behind ?? word) !== undefined) words.push((behind ?? word)!);
+  }
+  const [first, second, ...more] = amounts;
+  // "3 lbs 4 oz" is one amount.
+  if (!first || more.length > 0 || (second && (second.measure !== first.measure || counts.length > 0)))
+    return undefined;
+  const [count] = counts;
+  if (
+    counts.length > 1 ||
+    (count !== undefined && !(Number.isInteger(count) && count > 1 && count <= MOST_PIECES))
+  )
+    return undefined;
+  const isKnown = (word: string) =>
+    isStopWord(word) ||
+    isVesselWord(word) ||
+    OILS.test(word) ||
+    (count !== undefined && (isPieceWord(word) || isEachWord(word)));
+  if (!words.every(isKnown)) return undefined;
+  return {
+    amount: amounts.map(({ text: one }) => one).join(' '),
+    measure: first.measure,
+    count,
+    ofOils: words.some(word => OILS.test(word)),
+    ofBatter: words.some(word => isVesselWord(word) || isPieceWord(word)),
+  };
+}
