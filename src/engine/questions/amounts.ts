@@ -42,17 +42,49 @@ const MOST_SPOONS_ML = 60;
 
 /** The amounts of a question in order, each with what it is an amount of as far as the words tell. */
 export function amountsIn({ words }: Words, things: readonly NamedThing[]): readonly ToldAmount[] {
-  const told: ToldAmount[] = [];
+  const reads: Pieces[] = [];
   for (let at = 0; at < words.length; at += 1) {
     const read = piecesAt(words, at) ?? amountAt(words, at);
     if (!read) continue;
-    told.push(placed(read, words, things));
+    reads.push(read);
     at = read.to - 1;
   }
-  return told;
+  const told = reads.map(read => placed(read, words, things));
+  const before = reads.map(read => namedBefore(read, words, things));
+  return areNamesFirst(reads, before, words)
+    ? told.map((one, at) => ({ ...one, of: before[at] ?? one.of }))
+    : told;
+}
+
+/** What an amount is of by the word right before it: "batter 500 g", "rose clay 5 g". */
+function namedBefore(
+  { from, unit }: Read,
+  words: readonly string[],
+  things: readonly NamedThing[],
+): ToldAmount['of'] | undefined {
+  const before = words[from - 1] ?? '';
+  if (BATTER.test(before)) return 'batter';
+  // A spoon of oil wets a colour; nobody makes soap of it.
+  if (OILS.test(before)) return SPOONS.has(unitOfWord(unit) ?? '') ? 'oil' : 'oils';
+  return things.some(({ to, colourants }) => to === from && colourants.length > 0) ? 'powder' : undefined;
+}
+
+/** Whether every amount of a question stands behind its name: then none is of the name that follows it. */
+function areNamesFirst(
+  reads: readonly Pieces[],
+  before: readonly (ToldAmount['of'] | undefined)[],
+  words: readonly string[],
+): boolean {
+  const last = reads.at(-1);
+  if (!last || before.includes(undefined) || reads.some(({ bars }) => bars !== undefined)) return false;
+  // Powder alone may be a portion whose name comes last.
+  if (before.every(of => of === 'powder')) return false;
+  const next = words[last.to] ?? '';
+  return !/^(?:of|de|in|en)$/u.test(next) && !BATTER.test(next) && !OILS.test(next) && !isOil(words, last.to);
 }
 
 type Read = { readonly text: string; readonly from: number; readonly to: number; readonly unit: string };
+type Pieces = Read & { readonly bars?: boolean };
 
 const isUnit = (word = '') => unitOfWord(word.replace(/\.$/u, '')) !== undefined;
 /** One letter is a unit only behind a figure. */
@@ -163,7 +195,7 @@ function smallAmount(text: string): Amount | undefined {
 }
 
 function placed(
-  { text, from, to, unit, bars }: Read & { readonly bars?: boolean },
+  { text, from, to, unit, bars }: Pieces,
   words: readonly string[],
   things: readonly NamedThing[],
 ): ToldAmount {

@@ -14,6 +14,24 @@ const portionOf = (question: string): number | undefined => {
   return low.measure === 'mass' ? low.grams : low.millilitres;
 };
 
+describe('amounts that stand behind their names are not of the name that follows', () => {
+  test.each([
+    ['ultramarine blue batter 500 g', 500, undefined],
+    ['titanium dioxide 5 g batter 500 g ok?', 500, '5 g'],
+    ['mica 1 tsp batter 2 cups too much?', 2 * CUP, '1 tsp'],
+    ['aceite 1 kg arcilla rosa 20 g es mucho', 1000, '20 g'],
+    ['arcilla rosa 20 g masa 800 g', 800, '20 g'],
+    ['500 g batter 5 g titanium dioxide is it too much', 500, '5 g'],
+  ])('%s', (question, portion, powder) => {
+    expect(portionOf(question)).toBeCloseTo(portion, 0);
+    expect(readQuestion(question).facts.powder).toBe(powder);
+  });
+
+  test('a spoon of oil behind a colour wets it and is no portion', () => {
+    expect(portionOf('wet charcoal 1 tsp oil 1 tbsp enough?')).toBeUndefined();
+  });
+});
+
 describe('amounts are read whole, as the options read them', () => {
   test.each([
     ['red oxide for 1 kg 200 g of batter', 1200],
