@@ -82,8 +82,8 @@ async function measuredOnce(): Promise<FromWorker & { says: 'ready' }> {
 }
 
 /** So many times as often as without it may a test come by a mutant, or by one that it hardly meets: more is no end. */
-const MORE_OFTEN = 100;
-const HARDLY = 100;
+const MORE_OFTEN = 10;
+const HARDLY = 1000;
 
 /**
  * Runs these tests with the mutant switched on, until one is red. Stryker's limit for what never ends is of all tests
