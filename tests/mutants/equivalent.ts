@@ -25,7 +25,7 @@ const SAME_SPOONS = 'exactly so many teaspoons are as many by the finer step as 
 
 const voting = (file: string) => `src/engine/challenges/voting/${file}.ts`;
 const BEYOND_TABLE = 'beyond the table stands nothing, which is neither more nor less than anything';
-const NO_CIRCLE = 'more votes, and stronger paths, never go in a circle (Schulze 2011, section 4.1)';
+const NO_CIRCLE = 'more votes, and stronger paths, never go in a circle (Schulze 2011, on transitivity)';
 
 export const EQUIVALENT: readonly Equivalent[] = [
   {
