@@ -7,12 +7,8 @@ import LongestFirst from './tests/longest-first.ts';
 // has compiled, the next one reads. The folder is the one that the program itself uses.
 process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
 
-const rooms = (...names: readonly string[]) => names.map(room => `tests/${room}/**/*.test.ts`);
-
-/** Computing alone: no socket, no thread, no process. */
-const pure = rooms('engine', 'standards', 'conversation', 'words', 'terminal', 'structure');
 /** What counts threads, memory or calls: each file in a process of its own, which costs some five seconds. */
-const alone = [...rooms('workers'), 'tests/faults/{soak,stuck,long-lists}.test.ts'];
+const alone = ['tests/workers/**/*.test.ts', 'tests/faults/{soak,stuck,long-lists}.test.ts'];
 
 export default defineConfig({
   test: {
@@ -30,22 +26,12 @@ export default defineConfig({
       {
         extends: true,
         test: {
-          name: 'pure',
-          globalSetup: 'tests/run.ts',
-          include: pure,
-          isolate: false,
-          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
-        },
-      },
-      {
-        extends: true,
-        test: {
-          name: 'rooms',
+          name: 'shared',
           globalSetup: 'tests/run.ts',
           include: ['tests/**/*.test.ts'],
-          exclude: [...pure, ...alone],
+          exclude: alone,
           isolate: false,
-          benchmark: { include: [] },
+          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
         },
       },
       { extends: true, test: { name: 'alone', include: alone, benchmark: { include: [] } } },

@@ -1,24 +1,43 @@
 import { BaseSequencer, type TestSpecification } from 'vitest/node';
 
-/** Files that wait longest, for browsers, other processes and clocks: begun last, they would have a core to themselves. */
+/**
+ * Files that take longest, by computing or by waiting for browsers, other processes and clocks: begun last, they would have a
+ * core to themselves. The hundreds of short ones after them keep all cores busy to the end.
+ */
 const LONGEST = [
-  'faults/two-processes',
-  'browser/challenge',
   'photo/read',
-  'browser/screens',
-  'browser/access',
+  'browser/challenge',
+  'sets/sets',
   'browser/bench',
+  'faults/two-processes',
+  'browser/screens',
   'faults/process',
   'page/start',
-  'sets/sets',
-  'browser/photo',
-  'discord/longest',
-  'loopback/challenge-crowd',
-  'records/postgres',
   'terminal/refusals',
-  'structure/third-language',
-  'engine/hazards/learned',
+  'discord/longest',
+  'photo/colours',
+  'browser/access',
   'engine/questions/nearest-matter',
+  'commands/calibrate/command',
+  'browser/photo',
+  'loopback/answering',
+  'engine/hazards/learned',
+  'faults/slow-store',
+  'engine/questions/learned',
+  'commands/batch/command',
+  'loopback/challenge-crowd',
+  'loopback/limits',
+  'commands/diagnose/command',
+  'structure/third-language',
+  'records/postgres',
+  'records/backup/backup',
+  'conversation/hazards',
+  'commands/challenge/command',
+  'faults/kills',
+  'conversation/faces',
+  'commands/ask-lye',
+  'demo/demo',
+  'faults/operations',
 ].map(name => `/tests/${name}.test.ts`);
 
 const placeOf = ({ moduleId }: TestSpecification): number => {
@@ -26,11 +45,14 @@ const placeOf = ({ moduleId }: TestSpecification): number => {
   return at === -1 ? LONGEST.length : at;
 };
 
-/** The longest files of each project first, also on a machine that has run none of them yet; else as vitest orders them. */
+/**
+ * Files that have a process each first, since a process shared by others would end and begin anew between them; then the
+ * longest, also on a machine that has run none of them yet; else as vitest orders them.
+ */
 export default class LongestFirst extends BaseSequencer {
   override async sort(files: TestSpecification[]): Promise<TestSpecification[]> {
     const sorted = await super.sort(files);
-    const byProject = Map.groupBy(sorted, ({ project }) => project.name);
-    return [...byProject.values()].flatMap(own => own.toSorted((a, b) => placeOf(a) - placeOf(b)));
+    const shares = ({ project }: TestSpecification) => Number(project.config.isolate === false);
+    return sorted.toSorted((a, b) => shares(a) - shares(b) || placeOf(a) - placeOf(b));
   }
 }

@@ -23,7 +23,49 @@ const SECTIONS_STAND = 'every section that a substance claims stands in our copy
 const ONE_CARBON = 'no other colour of either list has the number 77268';
 const SAME_SPOONS = 'exactly so many teaspoons are as many by the finer step as by the coarser';
 
+const voting = (file: string) => `src/engine/challenges/voting/${file}.ts`;
+const BEYOND_TABLE = 'beyond the table stands nothing, which is neither more nor less than anything';
+const NO_CIRCLE = 'more votes, and stronger paths, never go in a circle (Schulze 2011, on transitivity)';
+
 export const EQUIVALENT: readonly Equivalent[] = [
+  {
+    file: voting('chance'),
+    from: 'drawn >= usable',
+    to: 'drawn > usable',
+    why: 'one number in 2^53 is the bound itself, and no seed that draws it is known',
+  },
+  { file: voting('count'), from: 'a < b', to: 'a <= b', why: 'no two that are put in order are the same' },
+  { file: voting('count'), from: 'row < size', to: 'row <= size', why: BEYOND_TABLE },
+  { file: voting('count'), from: 'column < size', to: 'column <= size', why: BEYOND_TABLE },
+  {
+    file: voting('lots'),
+    from: '[...omit]',
+    to: '[]',
+    why: 'whom a pile leaves out is whoever its ranking, made whole, does not name',
+  },
+  { file: voting('lots'), from: 'group.length === 1', to: 'false', why: 'one alone is split into one alone' },
+  {
+    file: voting('lots'),
+    from: 'groups.length === candidates.length',
+    to: 'false',
+    why: 'further ballots split nobody who is alone already, and no lot is drawn after them',
+  },
+  { file: voting('schulze'), from: 'from < size', to: 'from <= size', why: BEYOND_TABLE },
+  { file: voting('schulze'), from: 'over < size', to: 'over <= size', why: BEYOND_TABLE },
+  {
+    file: voting('schulze'),
+    from: 'first === 0',
+    to: 'false',
+    why: 'a way with no first step is as strong as none, and is never stronger than what is known',
+  },
+  {
+    file: voting('schulze'),
+    from: 'whole > cells[from * size + to]!',
+    to: 'whole >= cells[from * size + to]!',
+    why: 'the larger of two equals is either',
+  },
+  { file: voting('tally'), from: 'next.length === 0', to: 'false', why: NO_CIRCLE },
+  { file: voting('tally'), from: "'an order in a circle has no first place'", to: '""', why: NO_CIRCLE },
   ...(
     [
       ['place < soap.length', 'place <= soap.length'],

@@ -67,7 +67,7 @@ export const ROOMS: Readonly<Record<string, Room>> = {
   tally: {
     sources: ['src/engine/challenges/voting/*.ts'],
     tests: [
-      'tests/engine/challenges/{challenge,combine,result,rules,tally,written-ballot}.test.ts',
+      'tests/engine/challenges/{challenge,chance,combine,result,rules,tally,ties,written-ballot}.test.ts',
       'tests/standards/{voting,voting-lots}.test.ts',
     ],
     atLeast: 90,

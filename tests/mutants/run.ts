@@ -33,8 +33,8 @@ function filesOf(globs: readonly string[]): readonly string[] {
 const percentOf = (part: number, whole: number) =>
   whole === 0 ? 100 : Math.floor((1000 * part) / whole) / 10;
 const say = (line: string) => process.stdout.write(`${line}\n`);
-function tell(name: string, { noticed, of, missed }: Tried, more = ''): void {
-  for (const line of missed) say(`  ${line}`);
+function tell(name: string, { noticed, of, missed, endless }: Tried, more = ''): void {
+  for (const line of [...endless, ...missed]) say(`  ${line}`);
   say(`${name}: ${percentOf(noticed, of)} % (${noticed} of ${of})${more}`);
 }
 function fail(line: string): void {

@@ -1,5 +1,6 @@
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { BroadcastChannel } from 'node:worker_threads';
+import type { MutantCoverage } from '@stryker-mutator/api/core';
 import { type TestResult, TestStatus } from '@stryker-mutator/api/test-runner';
 import { type RunnerTask, type RunnerTestCase, type RunnerTestSuite, TestRunner } from 'vitest';
 import { CHANNEL, type FromWorker, switches, type ToWorker } from './messages.ts';
@@ -80,22 +81,37 @@ async function measuredOnce(): Promise<FromWorker & { says: 'ready' }> {
   return ready;
 }
 
-/** Runs these tests with the mutant switched on, until one is red. */
+/** So many times as often as without it may a test come by a mutant, or by one that it hardly meets: more is no end. */
+const MORE_OFTEN = 10;
+const HARDLY = 1000;
+
+/**
+ * Runs these tests with the mutant switched on, until one is red. Stryker's limit for what never ends is of all tests
+ * together, which a loop of one takes longer to reach than the time it has.
+ */
 async function tried(
-  { mutant, hitLimit }: ToWorker & { asks: 'try' },
+  { mutant, hitLimit = Number.POSITIVE_INFINITY }: ToWorker & { asks: 'try' },
   tests: readonly RunnerTestCase[],
+  { perTest }: MutantCoverage,
 ): Promise<FromWorker> {
   const context = switches();
-  Object.assign(context, { activeMutant: mutant, hitCount: 0, hitLimit });
+  let hits = 0;
+  const switchOn = ({ id }: RunnerTestCase) => {
+    const usual = Math.max(HARDLY, perTest[id]?.[mutant] ?? 0);
+    const most = Math.min(hitLimit, MORE_OFTEN * usual);
+    Object.assign(context, { activeMutant: mutant, hitCount: 0, hitLimit: most });
+  };
   const told = (ran: number, failed?: { test: string; message: string }): FromWorker => ({
     says: 'tried',
     failed,
     ran,
-    hits: context.hitCount ?? 0,
+    hits,
   });
   try {
     for (const [before, test] of tests.entries()) {
+      switchOn(test);
       const message = await failureOf(test);
+      hits += context.hitCount ?? 0;
       if (message !== undefined) return told(before + 1, { test: test.id, message });
     }
     return told(tests.length);
@@ -130,6 +146,7 @@ export default class SwitchingRunner extends TestRunner {
         await tried(
           asked,
           quickestFirst.filter(({ id }) => wanted?.has(id) ?? true),
+          ready.coverage,
         ),
       );
     };

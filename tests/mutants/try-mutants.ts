@@ -14,8 +14,13 @@ export type Trial = {
   readonly draw: Draw;
 };
 
-/** What became of the mutants that were drawn; `missed` as lines to print. */
-export type Tried = { readonly noticed: number; readonly of: number; readonly missed: readonly string[] };
+/** What became of the mutants that were drawn; `missed`, and those that ran out of time and count as noticed, as lines to print. */
+export type Tried = {
+  readonly noticed: number;
+  readonly of: number;
+  readonly missed: readonly string[];
+  readonly endless: readonly string[];
+};
 
 /** Mutants of these places that a test could notice and that were drawn. */
 async function resultsOf({ places, testFiles, draw }: Trial): Promise<readonly MutantResult[]> {
@@ -35,7 +40,8 @@ async function resultsOf({ places, testFiles, draw }: Trial): Promise<readonly M
     // What runs once, while a file is loaded, would need all tests loaded anew for each mutant.
     ignoreStatic: true,
     concurrency: 1,
-    timeoutMS: 10_000,
+    // What never ends is stopped by how often it comes by its change; on a crowded machine a clock stops others too.
+    timeoutMS: 60_000,
     reporters: ['progress-append-only'],
     logLevel: 'error' as LogLevel,
     // There is none of that name: Stryker would rewrite it with an interface that TypeScript 7 no longer has.
@@ -63,6 +69,8 @@ function original({ fileName, location: { start, end } }: MutantResult): string 
 
 export async function tryMutants(trial: Trial): Promise<Tried> {
   const fileOf = ({ fileName }: MutantResult) => relative(trial.root, fileName);
+  const lineOf = (mutant: MutantResult) =>
+    `${mutant.status}  ${fileOf(mutant)}:${mutant.location.start.line}  ${original(mutant)}  ->  ${mutant.replacement}`;
   const isEquivalent = (mutant: MutantResult) =>
     EQUIVALENT.some(
       one => one.file === fileOf(mutant) && one.from === original(mutant) && one.to === mutant.replacement,
@@ -72,9 +80,7 @@ export async function tryMutants(trial: Trial): Promise<Tried> {
   return {
     noticed: mutants.length - missed.length,
     of: mutants.length,
-    missed: missed.map(
-      mutant =>
-        `${mutant.status}  ${fileOf(mutant)}:${mutant.location.start.line}  ${original(mutant)}  ->  ${mutant.replacement}`,
-    ),
+    missed: missed.map(lineOf),
+    endless: mutants.filter(({ status }) => status === 'Timeout').map(lineOf),
   };
 }

@@ -19,7 +19,8 @@ export type ToldByService =
 export async function askService(socket: string, asked: AskedOfService): Promise<unknown> {
   const body = serialize(asked);
   const told = await new Promise<ToldByService>((resolve, reject) => {
-    const asking = request({ socketPath: socket, method: 'POST' }, response => {
+    // A connection of its own: one that is kept may be closed by the other side while a busy process begins to write.
+    const asking = request({ socketPath: socket, method: 'POST', agent: false }, response => {
       buffer(response).then(answer => resolve(deserialize(answer) as ToldByService), reject);
     });
     asking.on('error', reject);

@@ -38,6 +38,28 @@ describe('votes and measured colour together', () => {
     ]);
   });
 
+  test('share a place where the sums are equal, in the order of their ids', () => {
+    // By hand: a 1 + 4, b 2.5 + 2.5, c 2.5 + 2.5, d 4 + 1.
+    const { ranking, sums } = combinePlaces([['a'], ['c', 'b'], ['d']], [['d'], ['b', 'c'], ['a']]);
+    expect(ranking).toEqual([['a', 'b', 'c', 'd']]);
+    expect(sums.map(({ entry }) => entry)).toEqual(['a', 'b', 'c', 'd']);
+  });
+
+  test('order sums as numbers: 10 comes behind 9', () => {
+    const order = ['a', 'b', 'c', 'd', 'e', 'f'].map(entry => [entry]);
+    // Twice the place: 2, 4, 6, 8, 10, 12.
+    expect(combinePlaces(order, order).ranking).toEqual(order);
+  });
+
+  test('put last by votes whom no vote placed', () => {
+    // By hand: a 1 + 2, b 2.5 + 1, c 2.5 + 3.
+    expect(combinePlaces([['a']], [['b'], ['a'], ['c']]).ranking).toEqual([['a'], ['b'], ['c']]);
+  });
+
+  test('of nobody are nothing', () => {
+    expect(combinePlaces([], [])).toEqual({ ranking: [], sums: [] });
+  });
+
   const entries = ['a', 'b', 'c', 'd', 'e'];
   const anyOrder = fc.shuffledSubarray(entries, { minLength: 5 }).map(order => order.map(entry => [entry]));
   test.prop([anyOrder, anyOrder])(

@@ -34,15 +34,36 @@ describe('a choice', () => {
     expect(ballotOf(challenge(), vote('ana', 'b'))).toEqual({ count: 1, ranking: [['b']], omit: ['a'] });
   });
 
-  const refused: readonly (readonly [string, Partial<Terms>, readonly string[][], string])[] = [
-    ['of nothing but the own bar', {}, [['a']], 'vote-own-only'],
-    ['of nothing', {}, [], 'vote-empty'],
-    ['of a bar that is not there', {}, [['z']], 'vote-entry-unknown'],
-    ['of one bar twice', {}, [['b'], ['b']], 'vote-entry-twice'],
-    ['of two where one is asked', { method: 'single' }, [['b'], ['c']], 'vote-one-only'],
+  test('of somebody without a bar leaves nothing out', () => {
+    expect(ballotOf(challenge(), vote('dora', 'b', 'a'))).toEqual({ count: 1, ranking: [['b'], ['a']] });
+  });
+
+  test('keeps those liked alike together, less the voter’s own', () => {
+    expect(checkChoice(challenge(), 'ana', [['b', 'a'], ['c']])).toEqual([['b'], ['c']]);
+    expect(checkChoice(challenge(), 'dora', [['c'], ['b', 'a']])).toEqual([['c'], ['b', 'a']]);
+    const kept = { member: 'ana', chosen: [['b', 'a'], ['c']] };
+    expect(ballotOf(challenge(), kept)).toEqual({ count: 1, ranking: [['b'], ['c']], omit: ['a'] });
+  });
+
+  test('of one bar is what a single choice asks for, the own bar beside it not counted', () => {
+    const single = challenge({ method: 'single' });
+    expect(checkChoice(single, 'dora', [['b']])).toEqual([['b']]);
+    expect(checkChoice(single, 'ana', [['a'], ['b']])).toEqual([['b']]);
+  });
+
+  type Case = readonly [string, Partial<Terms>, readonly string[][], string, Record<string, unknown>];
+  const refused: readonly Case[] = [
+    ['of nothing but the own bar', {}, [['a']], 'vote-own-only', {}],
+    ['of nothing', {}, [], 'vote-empty', {}],
+    ['of no bar in two ranks', {}, [[], []], 'vote-empty', {}],
+    ['of a bar that is not there', {}, [['b'], ['z']], 'vote-entry-unknown', { entry: 'z' }],
+    ['of one bar twice', {}, [['b'], ['c', 'b']], 'vote-entry-twice', { entry: 'b' }],
+    ['of two where one is asked', { method: 'single' }, [['b'], ['c']], 'vote-one-only', { chosen: 2 }],
   ];
-  test.each(refused)('%s is refused', (_, more, chosen, id) => {
-    expect(() => checkChoice(challenge(more), 'ana', chosen)).toThrow(expect.objectContaining({ id }));
+  test.each(refused)('%s is refused', (_, more, chosen, id, values) => {
+    expect(() => checkChoice(challenge(more), 'ana', chosen)).toThrow(
+      expect.objectContaining({ id, values }),
+    );
   });
 
   test('of several by approval counts all of them alike', () => {
@@ -51,6 +72,10 @@ describe('a choice', () => {
 
   test('loses the bars that were taken out since', () => {
     expect(ballotOf(challenge({}, ['a']), vote('dora', 'a', 'b')).ranking).toEqual([['b']]);
+    expect(ballotOf(challenge({}, ['a']), vote('ana', 'b', 'c'))).toEqual({
+      count: 1,
+      ranking: [['b'], ['c']],
+    });
   });
 });
 
@@ -59,7 +84,7 @@ describe('a voter', () => {
     const strict = challenge({ joinedBefore: opens });
     expect(() => requireVoter(strict, { member: 'dora', joinedAt: opens - 1 })).not.toThrow();
     expect(() => requireVoter(strict, { member: 'dora', joinedAt: opens })).toThrow(
-      expect.objectContaining({ id: 'vote-joined-late' }),
+      expect.objectContaining({ id: 'vote-joined-late', values: { before: opens, zone: 'Europe/Madrid' } }),
     );
     expect(() => requireVoter(strict, { member: 'dora', joinedAt: undefined })).toThrow(
       expect.objectContaining({ id: 'vote-joined-unknown' }),

@@ -23,6 +23,16 @@ describe('a written ballot', () => {
     expect(refused(() => readRanking(text, bars))).toBe('vote-unreadable');
   });
 
+  test('that is refused is quoted, a long one cut at 60 letters', () => {
+    expect(() => readRanking('  the   teal one ', bars)).toThrow(
+      expect.objectContaining({ id: 'vote-unreadable', values: { text: 'the teal one' } }),
+    );
+    const long = 'teal '.repeat(40);
+    expect(() => readRanking(long, bars)).toThrow(
+      expect.objectContaining({ values: { text: `${'teal '.repeat(11).trim()}…` } }),
+    );
+  });
+
   test('with a number that no bar has is refused by that number', () => {
     expect(() => readRanking('1,4', bars)).toThrow(
       expect.objectContaining({ id: 'vote-number-unknown', values: { number: 4 } }),

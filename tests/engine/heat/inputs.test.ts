@@ -68,6 +68,8 @@ describe('degrees as they are written', () => {
     ['C', 'temperature-without-unit'],
     ['38 C warm', 'temperature-without-unit'],
     ['very 38 C', 'temperature-without-unit'],
+    ['., C', 'temperature-without-unit'],
+    ['1,2.3 C', 'temperature-without-unit'],
   ])('%s: %s, with what was written', (text, id) => {
     expect(refusalOf(() => parseTemperature(text))).toMatchObject({ id, values: { text } });
   });
@@ -237,5 +239,26 @@ describe('white that may crackle', () => {
     expect(fridge).not.toHaveProperty('to');
     const least = levers.map(({ gelChance }) => gelChance);
     expect(least).toEqual(least.toSorted((a, b) => a - b));
+  });
+
+  test('the lever of less water is told by the drier batter at 36 % lye, the others by the batter as it is', () => {
+    const asked: number[] = [];
+    const { levers } = crackleRisk({ ceilingShare: 1, lyeStrength: 27 }, gel, {
+      shape,
+      batter: { ...batter, waterPercent: 31 },
+      setting: { ...USUAL_HEAT, process: 'insulated' },
+      drier: strength => {
+        asked.push(strength);
+        return batter;
+      },
+    });
+    expect(asked).toEqual([36]);
+    const of = (id: string) => levers.find(lever => lever.id === id)!;
+    // Three in five gel in either, which is 0.6 in lye of 27 %, and 0.6 times that in lye of 36 %.
+    for (const id of ['less-water', 'no-insulation']) {
+      expect(of(id).gelChance).toBeGreaterThan(0.45);
+      expect(of(id).gelChance).toBeLessThan(0.65);
+    }
+    expect([of('less-water').risk, of('no-insulation').risk]).toEqual(['some', 'high']);
   });
 });

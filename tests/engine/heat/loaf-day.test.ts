@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { estimateHeat, type HotBatter, quickHeat } from '../../../src/engine/heat/estimate.ts';
-import { rateTable, SAPONIFICATION } from '../../../src/engine/heat/kinetics.ts';
+import { rateTable, SAPONIFICATION, SAPONIFICATION_HEAT } from '../../../src/engine/heat/kinetics.ts';
 import { mouldSection } from '../../../src/engine/heat/mould.ts';
-import { type LoafDrive, runLoaf } from '../../../src/engine/heat/run.ts';
+import { gelledShare, type LoafDrive, type LoafRun, runLoaf } from '../../../src/engine/heat/run.ts';
+import { type Layer, sectionOf } from '../../../src/engine/heat/section.ts';
 import { USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
+import { TRANSFER } from '../../../src/engine/heat/surroundings.ts';
+import type { Band } from '../../../src/engine/origin.ts';
 
 const LOAF = { shape: 'loaf', widthCm: 9, heightCm: 7 } as const;
 const BATTER: HotBatter = {
@@ -106,4 +109,134 @@ describe('the estimate over its bands', () => {
     expect(usual.peakEdgeC).toBeLessThan(usual.peakCoreC - 1);
     expect(usual.peakEdgeC).toBeGreaterThan(USUAL_HEAT.roomC + 15);
   });
+
+  test('denser batter warms its loaf more: as much heat in every gram, and more grams behind the same walls', () => {
+    expect(heated({ density: 1.1 }).peakCoreC).toBeGreaterThan(usual.peakCoreC + 1);
+    expect(heated({ density: 0.9 }).peakCoreC).toBeLessThan(usual.peakCoreC - 1);
+  });
+
+  test('a ring in a round mould lies between its side and its middle', () => {
+    const round = estimateHeat({ shape: 'round', diameterCm: 9, heightCm: 9 }, BATTER, USUAL_HEAT);
+    expect(round.ring.chance).toBeGreaterThan(0);
+    expect(round.ring.millimetresFromSide).toBeGreaterThan(0);
+    expect(round.ring.millimetresFromSide).toBeLessThan(45);
+  });
+
+  test('the band of the core leaves one run in ten below it and one in ten above, early and late', () => {
+    const bands = {
+      heat: threeOf(SAPONIFICATION_HEAT),
+      rate: threeOf(SAPONIFICATION.rateAt40C),
+      transfer: threeOf(TRANSFER.ambient),
+    };
+    const runs = bands.transfer.flatMap(([transfer, one]) =>
+      bands.heat.flatMap(([kilojoules, two]) =>
+        bands.rate.map(([rate, three]) => ({
+          weight: one * two * three,
+          run: runLoaf({
+            section: mouldSection(LOAF, USUAL_HEAT, CAPACITY, transfer),
+            startC: USUAL_HEAT.startC,
+            wallStartC: USUAL_HEAT.roomC,
+            outsideC: () => USUAL_HEAT.roomC,
+            heatPerVolume: kilojoules * BATTER.hydroxidePerGram * 1e9,
+            rates: rateTable(SAPONIFICATION, rate),
+          }),
+        })),
+      ),
+    );
+    /** Of the weight of those still going. */
+    const shareWhere = (at: number, is: (celsius: number) => boolean) => {
+      const going = runs.filter(({ run }) => run.curve.length > at);
+      const sum = (some: typeof going) => some.reduce((all, { weight }) => all + weight, 0);
+      return sum(going.filter(({ run }) => is(run.curve[at]!))) / sum(going);
+    };
+    const ends = runs.map(({ run }) => run.curve.length);
+    expect(usual.curve.length).toBeGreaterThan(Math.min(...ends) + 5);
+    for (const [at, { low, high }] of usual.curve.entries()) {
+      expect(shareWhere(at, celsius => celsius < low)).toBeLessThan(0.1);
+      expect(shareWhere(at, celsius => celsius <= low)).toBeGreaterThanOrEqual(0.1);
+      expect(shareWhere(at, celsius => celsius < high)).toBeLessThan(0.9);
+      expect(shareWhere(at, celsius => celsius <= high)).toBeGreaterThanOrEqual(0.9 - 1e-9);
+    }
+  });
+});
+
+/** The ends and the middle of a band, with a quarter, a half and a quarter of the weight. */
+const threeOf = ({ low, typical, high }: Band) =>
+  [
+    [low, 0.25],
+    [typical, 0.5],
+    [high, 0.25],
+  ] as const;
+
+describe('a run', () => {
+  const slow = rateTable(SAPONIFICATION, 1e-6);
+
+  test('of a loaf that nothing warms peaks when it is poured', () => {
+    const { peakCoreC, peakHours } = sealed({ heatPerVolume: 0 });
+    expect([peakCoreC, peakHours]).toEqual([40, 0]);
+  });
+
+  test('that does not cool lasts a day: a point at the pour, and one every ten minutes to the end', () => {
+    expect(sealed().curve).toHaveLength(24 * 6 + 1);
+  });
+
+  test('counts no heat as gel while there is no soap', () => {
+    const hot = sealed({ startC: 90, wallStartC: 90, outsideC: () => 90, heatPerVolume: 0, rates: slow });
+    expect(hot.peakCoreC).toBeCloseTo(90, 6);
+    expect(hot.converted).toBeLessThan(0.4);
+    expect(gelledShare(hot, 62)).toBe(0);
+    expect(gelledShare(sealed({ startC: 90, wallStartC: 90, outsideC: () => 90 }), 62)).toBeCloseTo(1, 9);
+  });
+
+  test('goes on while it cools, until there is soap', () => {
+    const section = mouldSection(LOAF, USUAL_HEAT, CAPACITY, 8);
+    const cooling = { section, outsideC: () => 5, heatPerVolume: 0 };
+    // Without soap to wait for it ends once it is six kelvins below its peak, within some hours.
+    expect(sealed({ ...cooling, rates: rateTable(SAPONIFICATION, 50) }).curve.length).toBeLessThan(6 * 6);
+    expect(sealed({ ...cooling, rates: slow }).curve).toHaveLength(24 * 6 + 1);
+  });
+
+  test('measures its edge at one depth, whatever the width of its cells', () => {
+    const edgeOf = (cell: number) =>
+      sealed({
+        section: mouldSection(LOAF, USUAL_HEAT, CAPACITY, 8, cell),
+        startC: 20,
+        wallStartC: 20,
+        outsideC: seconds => (seconds < 7200 ? 70 : 20),
+        heatPerVolume: 0,
+        rates: slow,
+      }).peakEdgeC;
+    expect(Math.abs(edgeOf(0.0075) - edgeOf(0.0025))).toBeLessThan(0.3);
+  });
+
+  test('measures its edge half way up, far from a cold top', () => {
+    const soap = (thickness: number, cells: number): Layer => ({
+      thickness,
+      cells,
+      substance: { conductivity: 0.3, capacity: CAPACITY },
+      soap: true,
+    });
+    const edgeUnder = (top: number) =>
+      sealed({
+        section: sectionOf({
+          shape: 'plane',
+          outward: [soap(0.04, 5)],
+          upward: [soap(0.4, 10)],
+          faces: { side: 2, top, bottom: 0 },
+        }),
+        startC: 20,
+        outsideC: () => 20,
+      }).peakEdgeC;
+    expect(Math.abs(edgeUnder(1000) - edgeUnder(0))).toBeLessThan(0.5);
+  });
+});
+
+test('a part that just reached the onset has gelled', () => {
+  const reached = [
+    { celsius: 70, share: 0.25, at: 0 },
+    { celsius: 62, share: 0.5, at: 1 },
+    { celsius: 61.9, share: 0.25, at: 2 },
+  ];
+  const run = { reached } as unknown as LoafRun;
+  expect([70, 62, 61, 71].map(onset => gelledShare(run, onset))).toEqual([0.25, 0.75, 1, 0]);
 });

@@ -30,7 +30,7 @@ export function combinePlaces(
   const whole = (ranking: readonly (readonly string[])[]) => {
     const present = new Set(ranking.flat());
     const lacking = entries.filter(entry => !present.has(entry));
-    return meanPlaces(lacking.length > 0 ? [...ranking, lacking] : ranking);
+    return meanPlaces([...ranking, lacking]);
   };
   const [votes, colour] = [whole(byVotes), whole(byColour)];
   const sums = entries.map(entry => ({ entry, byVotes: votes.get(entry)!, byColour: colour.get(entry)! }));

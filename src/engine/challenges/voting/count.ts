@@ -6,9 +6,9 @@ export type Table = { readonly size: number; readonly cells: Float64Array };
 /** Marks a candidate whom a ballot leaves out. */
 const OMITTED = -1;
 
-/** The candidates in the order of their ids, so that the order they were given in decides nothing. */
+/** The candidates, none of them twice, in the order of their ids, so that the order they were given in decides nothing. */
 export const inOrder = (candidates: readonly string[]): readonly string[] =>
-  [...candidates].sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+  [...candidates].sort((a, b) => (a < b ? -1 : 1));
 
 /** The rank each candidate has on a ballot, from 0; the unranked share the rank below all others. */
 export function ranksOn(ballot: Ballot, numbers: ReadonlyMap<string, number>): Int32Array {

@@ -1,7 +1,7 @@
 import type { Table } from './count.ts';
 
 /**
- * The strength of the strongest path from each candidate to each other. A step of a path goes from the winner
+ * The strength of the strongest path from each candidate to each other, and round to itself. A step of a path goes from the winner
  * of a pair to its loser and is as strong as the votes for the winner; a path is as strong as its weakest
  * step; no path is 0. Source: M. Schulze, "A new monotonic, clone-independent, reversal symmetric, and
  * Condorcet-consistent single-winner election method", Social Choice and Welfare 36 (2011), with winning votes;
@@ -18,10 +18,10 @@ export function strongestPaths({ size, cells: votes }: Table): Table {
     for (let from = 0; from < size; from++) {
       const first = cells[from * size + over]!;
       // Without a first step there is no way over here.
-      if (first === 0 || from === over) continue;
+      if (first === 0) continue;
       for (let to = 0; to < size; to++) {
         const whole = Math.min(first, cells[over * size + to]!);
-        if (to !== from && whole > cells[from * size + to]!) cells[from * size + to] = whole;
+        if (whole > cells[from * size + to]!) cells[from * size + to] = whole;
       }
     }
   return { size, cells };

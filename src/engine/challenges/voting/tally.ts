@@ -15,13 +15,16 @@ type Stands = (first: number, second: number) => boolean;
 
 /**
  * Places, from the first: those above whom nobody is left share the next one. A pair that is neither above
- * nor below one another (Schulze's order leaves such) may so come to lie in different places.
+ * nor below one another (Schulze's order leaves such) may so come to lie in different places. Throws where the order goes
+ * in a circle, which neither Schulze's nor that of votes does.
  */
 function places(size: number, stands: Stands): readonly (readonly number[])[] {
   const found: (readonly number[])[] = [];
   let left = Array.from({ length: size }, (_, number) => number);
   while (left.length > 0) {
     const next = left.filter(one => !left.some(other => stands(other, one)));
+    // Else it would look for ever.
+    if (next.length === 0) throw new Error('an order in a circle has no first place');
     found.push(next);
     const taken = new Set(next);
     left = left.filter(one => !taken.has(one));
