@@ -15,6 +15,7 @@ import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { parseStrength, type Strength, splitStrength } from '../../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
+import { remembered } from '../../src/engine/remembered.ts';
 import { amountPhrase } from '../../src/engine/text/amounts/amount-phrases.ts';
 import { carrierNamed } from '../../src/engine/text/names/carrier-name.ts';
 import { colourCost, portionCostView } from '../../src/presenting/cost.ts';
@@ -27,7 +28,7 @@ import {
   spoonsOf,
 } from '../../src/presenting/dose.ts';
 import { doseAnswerData } from '../../src/presenting/dose-data.ts';
-import { colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
+import { type ColourNotes, colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
@@ -35,6 +36,7 @@ import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts'
 import type { Words } from '../../src/words/index.ts';
 import { takeChoice } from './follow-ups.ts';
 import { lawOf } from './law.ts';
+import { keepPlain, plainAnswer } from './plain-answers.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -60,14 +62,19 @@ export async function doseNamesJar(
   { colourant, with: others }: DoseOptions,
   { shelf }: Context,
 ): Promise<boolean> {
-  const found = await Promise.all([colourant, ...others].map(one => findColoured(one, shelf)));
-  return found.some(({ jar }) => jar.item !== undefined);
+  return (await jarsMeant([colourant, ...others], shelf)).some(isOwn);
 }
+
+const isOwn = ({ item }: Jar): boolean => item !== undefined;
+const jarsMeant = async (names: readonly string[], shelf: Context['shelf']): Promise<readonly Jar[]> =>
+  (await Promise.all(names.map(one => findColoured(one, shelf)))).map(({ jar }) => jar);
 
 /** Doses what was asked. Throws the Refusals of reading it, of the shelf and of dosing. */
 export async function doseReply(asked: DoseOptions, context: Context): Promise<Reply> {
   const { say, store, asker } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
+  const before = plainAnswer(asked, measures, say);
+  if (before && (await isAllThereIs(asked, context))) return before;
   const { low: portion, high } = parsePortionRange(asked.portion, measures);
   const { jars, wanted } = await readColours(asked, measures, context);
   const batter = asked.recipe === undefined ? undefined : await recipeBatter(asked.recipe, context);
@@ -77,8 +84,7 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
   // Of "2-3 cups" both ends are told.
   const more = high && doseFor(high);
   const ends = high ? amountPhrase(asked.portion) : undefined;
-  const scope = { store, group: context.group };
-  const notes = await colourNotes(jars, { scope, viewer: asker.id, say });
+  const notes = await notesOn(jars, context);
   const doses = answer.doses.map(
     (dose, index): NamedDose => ({ dose, name: knownAs(jars[index] as Jar, say) }),
   );
@@ -90,7 +96,7 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
   );
   const pot = batter ?? TYPICAL_BATTER;
   const costs = portionCostView(cost, portionMillilitres(portion, pot) * pot.gramsPerMillilitre, say);
-  return {
+  const reply: Reply = {
     kind: 'reply',
     headline: headlineOf(
       jars,
@@ -117,6 +123,18 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
     next: nextOf(asked, say),
     most: MOST_DOSE_WORDS,
   };
+  if (!jars.some(isOwn) && isNothing(notes)) keepPlain(asked, { measures, say, reply });
+  return reply;
+}
+
+const notesOn = (jars: readonly Jar[], { store, group, asker, say }: Context): Promise<ColourNotes> =>
+  colourNotes(jars, { scope: { store, group }, viewer: asker.id, say });
+const isNothing = ({ cautions, asides }: ColourNotes): boolean => cautions.length + asides.length === 0;
+
+/** True where no jar of the asker's is meant, and nobody has reported anything: what is kept of the words alone is the answer. */
+async function isAllThereIs({ colourant, with: others }: DoseOptions, context: Context): Promise<boolean> {
+  const jars = await jarsMeant([colourant, ...others], context.shelf);
+  return !jars.some(isOwn) && isNothing(await notesOn(jars, context));
 }
 
 /** The law before any number, then the number. */
@@ -218,9 +236,11 @@ async function recipeBatter(asked: string, context: Context): Promise<Batter> {
 
 type Coloured = { readonly jar: Jar; readonly strength: Strength };
 
+const split = remembered(splitStrength);
+
 /** "gold mica pastel": a jar, and the strength after it unless the whole is the name of one. */
 async function findColoured(asked: string, shelf: Parameters<typeof findJar>[0]): Promise<Coloured> {
-  const { rest, strength } = splitStrength(asked);
+  const { rest, strength } = split(asked);
   if (!strength) return { jar: await findJar(shelf, asked), strength: FULL };
   const whole = await findJar(shelf, asked).catch(() => undefined);
   return whole?.item ? { jar: whole, strength: FULL } : { jar: await findJar(shelf, rest), strength };

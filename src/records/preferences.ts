@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { LANGUAGES, type Language } from '../engine/language.ts';
 import { SPOONS, type Spoon } from '../engine/quantities/spoons.ts';
 import { MEASURES, type Measures } from '../engine/quantities/units.ts';
+import { remembered } from '../engine/remembered.ts';
 import { preference, preferences, under } from './keys.ts';
 import { type RecordKind, read, recordKind, written } from './record.ts';
 import { drop, type Entry, put, type Store, type Write } from './store.ts';
@@ -58,12 +59,15 @@ const all = Object.keys(wishes) as Wish[];
 /** More wishes than there will be, those of newer programs included. */
 const MOST_WISHES = 100;
 
+/** Asked for in several places of every answer. */
+const wishesOf = remembered(member => under(preferences(member)));
+
 /** What was read of the same entries: a question asks in several places for what its store has read once. */
 const known = new WeakMap<readonly Entry[], Preferences>();
 
 /** The member's preferences, the usual ones where they have none. */
 export async function preferencesOf(store: Store, member: string): Promise<Preferences> {
-  const { from, to } = under(preferences(member));
+  const { from, to } = wishesOf(member);
   const stored = await store.range(from, to, MOST_WISHES);
   if (stored.length === 0) return usualPreferences;
   const before = known.get(stored);

@@ -10,7 +10,7 @@ const LOOK_EVERY_MS = 1_000;
 const MOST_HERE = 5_000;
 /** So many keys are asked for in one statement. */
 const MOST_KEYS = 32;
-/** Prepared statements kept; then all are made anew. */
+/** Prepared statements of each sort kept; then all are made anew. */
 const MOST_STATEMENTS = 100;
 
 /** Of several spans asked for at once, as many entries at most. */
@@ -21,6 +21,7 @@ type Row = readonly [key: string, text: string];
 type Numbered = readonly [key: string, text: string, at: number];
 
 const SELECT = `SELECT key, text FROM records WHERE ns = '${NAMESPACE}'`;
+const keysOf = (count: number) => `${SELECT} AND key IN (${Array.from({ length: count }, () => '?').join(', ')})`;
 const rangeOf = (limit: number) => `${SELECT} AND key >= ? AND key < ? ORDER BY key LIMIT ${limit}`;
 const unionOf = (spans: number, limit: number) =>
   Array.from({ length: spans }, (_, at) => `SELECT key, text, ${at} FROM (${rangeOf(limit)})`).join(
@@ -37,7 +38,9 @@ export class ReadingHere implements Store {
   readonly #inner: Store;
   readonly #path: string;
   readonly #db: DatabaseSync;
-  readonly #statements = new Map<string, StatementSync>();
+  readonly #gets = new Map<number, StatementSync>();
+  /** By limit and number of spans. */
+  readonly #ranges = new Map<number, StatementSync>();
   readonly #begin: StatementSync;
   readonly #end: StatementSync;
   readonly #file: string;
@@ -74,12 +77,12 @@ export class ReadingHere implements Store {
     if (!this.#ready() || keys.length > MOST_KEYS) return await this.#inner.get(keys);
     try {
       this.#look();
-      const marks = Array.from(keys, () => '?').join(', ');
-      const rows = this.#statement(`${SELECT} AND key IN (${marks})`).all(
-        ...keys,
-      ) as unknown as readonly Row[];
-      const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
-      return keys.map(key => found.get(key));
+      const statement = this.#statement(this.#gets, keys.length, () => keysOf(keys.length));
+      const rows = statement.all(...keys) as unknown as readonly Row[];
+      return keys.map(wanted => {
+        const row = rows.find(([key]) => key === wanted);
+        return row && valueIn(row[1]);
+      });
     } catch {
       return await this.#inner.get(keys);
     }
@@ -90,7 +93,7 @@ export class ReadingHere implements Store {
       return await this.#inner.range(from, to, limit);
     try {
       this.#look();
-      const rows = this.#statement(rangeOf(limit)).all(from, to) as unknown as readonly Row[];
+      const rows = this.#rangesOf(1, limit).all(from, to) as unknown as readonly Numbered[];
       return rows.map(([key, text]) => ({ key, value: valueIn(text) }));
     } catch {
       return await this.#inner.range(from, to, limit);
@@ -106,10 +109,8 @@ export class ReadingHere implements Store {
       this.#look();
       const found: Entry[][] = spans.map(() => []);
       const bounds = spans.flatMap(({ from, to }) => [from, to]);
-      for (const [key, text, at] of this.#statement(unionOf(spans.length, limit)).all(
-        ...bounds,
-      ) as unknown as readonly Numbered[])
-        found[at]?.push({ key, value: valueIn(text) });
+      const rows = this.#rangesOf(spans.length, limit).all(...bounds) as unknown as readonly Numbered[];
+      for (const [key, text, at] of rows) found[at]?.push({ key, value: valueIn(text) });
       return found;
     } catch {
       return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
@@ -132,14 +133,18 @@ export class ReadingHere implements Store {
   }
 
   /** Prepared once for each number of keys or spans and each limit: a bound limit costs as much as the search. */
-  #statement(sql: string): StatementSync {
-    const known = this.#statements.get(sql);
+  #statement(kept: Map<number, StatementSync>, which: number, sql: () => string): StatementSync {
+    const known = kept.get(which);
     if (known) return known;
-    const made = this.#db.prepare(sql);
+    const made = this.#db.prepare(sql());
     made.setReturnArrays(true);
-    if (this.#statements.size >= MOST_STATEMENTS) this.#statements.clear();
-    this.#statements.set(sql, made);
+    if (kept.size >= MOST_STATEMENTS) kept.clear();
+    kept.set(which, made);
     return made;
+  }
+
+  #rangesOf(spans: number, limit: number): StatementSync {
+    return this.#statement(this.#ranges, limit * (MOST_KEYS + 1) + spans, () => unionOf(spans, limit));
   }
 
   /**

@@ -9,6 +9,9 @@ import type { Origin } from '../question.ts';
 /** Stores that are made for one question already. */
 const made = new WeakSet<Store>();
 
+/** Whether a conversation is what {@link forOneQuestion} made. */
+export const isForOneQuestion = ({ services }: Conversation): boolean => made.has(services.store);
+
 /**
  * What answers one question: its store reads preferences and shelves once, waits only so long altogether, and sets the
  * group's next look for what retention asks for. The same again for the same question.

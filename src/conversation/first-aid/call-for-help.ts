@@ -1,4 +1,5 @@
 import { isTakenBack } from '../../engine/hazards/index.ts';
+import { remembered } from '../../engine/remembered.ts';
 import { unaccented } from '../../engine/text/unaccented.ts';
 import type { Words } from '../../words/index.ts';
 import type { Form, Problem, Reply } from '../reply.ts';
@@ -12,13 +13,15 @@ export function isCallForHelp(path: string): boolean {
   return CALL.test(unaccented(path).replaceAll(/[^a-z0-9]/g, ''));
 }
 
+const takesBack = remembered(isTakenBack);
+
 /** An answer with the way to first aid kept under it, where the member took an alarm back in any of the texts. */
 export function keepingFirstAid(
   answer: Reply<string> | Form<string> | Problem,
   texts: readonly string[],
   say: Words,
 ): Reply<string> | Form<string> | Problem {
-  if (!texts.some(isTakenBack)) return answer;
+  if (!texts.some(takesBack)) return answer;
   const text = say.firstAid.stillHere;
   if (answer.kind === 'reply') return { ...answer, blocks: [...answer.blocks, { kind: 'text', text }] };
   return answer.kind === 'problem' ? { ...answer, text: `${answer.text} ${text}` } : answer;
