@@ -1,5 +1,6 @@
 import { colourants } from '../../engine/colourants/catalogue.ts';
 import type { ResultCounts } from '../../engine/stability/evidence.ts';
+import { remembered } from '../../engine/remembered.ts';
 import { identitiesAlike } from '../../engine/stability/identity.ts';
 import { evidence, evidenceOn, part, under } from '../keys.ts';
 import { read, readable } from '../record.ts';
@@ -32,6 +33,8 @@ const viewsOf = (entries: readonly Entry[], viewer: string): readonly ReportView
     mine: key.split('/')[3] === part(viewer),
   }));
 
+const filedFor = remembered(identity => identitiesAlike(identity).map(filed));
+
 const NOTHING: Evidence = { here: [], elsewhere: tally([]) };
 
 /**
@@ -39,7 +42,7 @@ const NOTHING: Evidence = { here: [], elsewhere: tally([]) };
  * the counts of other groups where both share.
  */
 export async function reportsOn(scope: EvidenceScope, identity: string, viewer: string): Promise<Evidence> {
-  const colours = identitiesAlike(identity).map(filed);
+  const colours = filedFor(identity);
   const [own, sharing] = await Promise.all([
     everythingIn(
       scope.store,
