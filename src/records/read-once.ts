@@ -1,5 +1,8 @@
 import { type Entry, everythingIn, instead, type Span, type Store } from './store.ts';
 
+/** As many entries of a span in one answer of the store, which is one moment of it: a full shelf. */
+const PAGE = 5_000;
+
 /**
  * The store as one question sees it: what it has read under one of `spans` (starts of keys, such as `preference/`) is
  * not read again, until it writes; what lies under `together` is read all at once with the first of its keys. For
@@ -18,7 +21,7 @@ export function readOnce(
     together.some(span => from >= span.from && to <= span.to);
 
   async function gather(): Promise<readonly Entry[]> {
-    const reading = gathered ?? everythingIn(store, together);
+    const reading = gathered ?? everythingIn(store, together, PAGE);
     gathered = reading;
     try {
       return await reading;
