@@ -34,6 +34,7 @@ import { findRecipe } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
+import type { DoseOptions } from './asked.ts';
 import { takeChoice } from './follow-ups.ts';
 import { lawOf } from './law.ts';
 import { keepPlain, plainAnswer } from './plain-answers.ts';
@@ -45,17 +46,6 @@ declare module '../../src/engine/refusal.ts' {
 }
 
 const FULL: Strength = { by: 'name', name: 'full' };
-
-/** What a dose is asked for with: the options of the command. */
-export type DoseOptions = {
-  readonly colourant: string;
-  readonly portion: string;
-  readonly strength?: string | undefined;
-  readonly carrier?: string | undefined;
-  readonly premix?: string | undefined;
-  readonly with: readonly string[];
-  readonly recipe?: string | undefined;
-};
 
 /** Whether a jar of the asker's would be named. */
 export async function doseNamesJar(

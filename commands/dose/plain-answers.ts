@@ -2,7 +2,7 @@ import { givenAgain } from '../../src/conversation/faces/given-again.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import type { Words } from '../../src/words/index.ts';
-import type { DoseOptions } from './answer.ts';
+import type { DoseOptions } from './asked.ts';
 
 /** So many answers are kept, some 10 KB each; then all are made anew. */
 const MOST_KEPT = 200;

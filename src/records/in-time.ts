@@ -11,30 +11,6 @@ const USUAL_MS = 2_000;
 /** Waiting is counted in ticks of the event loop: one that is held up by something else counts for one, ms. */
 const TICK_MS = 50;
 
-/** A question that waits for the store. */
-type Waiting = { tick(): void; isNew: boolean };
-const waiting = new Set<Waiting>();
-let clock: NodeJS.Timeout | undefined;
-
-/** One clock for all questions, which goes on while any waits: one made for each call costs as much as a read does. */
-function wait(one: Waiting): void {
-  one.isNew = true;
-  waiting.add(one);
-  clock ??= setInterval(tickAll, TICK_MS).unref();
-}
-
-function tickAll(): void {
-  if (waiting.size === 0) {
-    clearInterval(clock);
-    clock = undefined;
-  }
-  for (const one of [...waiting]) {
-    // Begun within this tick: no whole one has gone by.
-    if (one.isNew) one.isNew = false;
-    else one.tick();
-  }
-}
-
 /**
  * The store as one question sees it, which waits for it only so long altogether; what comes after fails at once, and so
  * does all that comes after a first failure to reach it. Time in which no call is under way does not count, nor does
@@ -43,19 +19,16 @@ function tickAll(): void {
 export function inTimeForOne(store: Store): Store {
   let ticks = Math.floor((SHARE * (store.patience ?? USUAL_MS)) / TICK_MS);
   let isGone = false;
+  let ticking: NodeJS.Timeout | undefined;
   const underWay = new Set<() => void>();
 
   const giveUp = () => {
     isGone = true;
-    waiting.delete(own);
     for (const end of underWay) end();
   };
-  const own: Waiting = {
-    isNew: true,
-    tick() {
-      ticks -= 1;
-      if (ticks <= 0) giveUp();
-    },
+  const tick = () => {
+    ticks -= 1;
+    if (ticks <= 0) giveUp();
   };
 
   function call<T>(during: 'read' | 'write', work: () => Promise<T>): Promise<T> {
@@ -64,12 +37,14 @@ export function inTimeForOne(store: Store): Store {
       const saved = during === 'write' ? 'unknown' : 'no';
       const end = () =>
         reject(new StoreFailure('unreachable', during, 'too slow for one question', { saved }));
-      if (underWay.size === 0) wait(own);
       underWay.add(end);
+      ticking ??= setInterval(tick, TICK_MS);
       // Before whoever waits goes on: the next call is another one.
       const settle = () => {
         underWay.delete(end);
-        if (underWay.size === 0) waiting.delete(own);
+        if (underWay.size > 0) return;
+        clearInterval(ticking);
+        ticking = undefined;
       };
       work().then(
         value => {
