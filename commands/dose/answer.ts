@@ -22,20 +22,25 @@ import {
   spoonsOf,
 } from '../../src/presenting/dose.ts';
 import { doseAnswerData } from '../../src/presenting/dose-data.ts';
-import { colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
+import { type ColourNotes, colourNotes, withoutCatalogueLye } from '../../src/presenting/warning.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 import { findRecipe } from '../../src/records/recipes/index.ts';
 import { readKept } from '../../src/records/recipes/kept-plan.ts';
 import type { Jar } from '../../src/records/shelf/jars/jar.ts';
 import type { Words } from '../../src/words/index.ts';
-import { type DoseOptions, readColours } from './asked.ts';
+import { type DoseOptions, jarsMeant, readColours } from './asked.ts';
 import { takeChoice } from './follow-ups.ts';
 import { lawOf } from './law.ts';
+import { keepPlain, plainAnswer } from './plain-answers.ts';
+
+const isOwn = ({ item }: Jar): boolean => item !== undefined;
 
 /** Doses what was asked. Throws the Refusals of reading it, of the shelf and of dosing. */
 export async function doseReply(asked: DoseOptions, context: Context): Promise<Reply> {
   const { say, store, asker } = context;
   const measures = kitchenOf(await preferencesOf(store, asker.id));
+  const before = plainAnswer(asked, measures, say);
+  if (before && (await isAllThereIs(asked, context))) return before;
   const { low: portion, high } = parsePortionRange(asked.portion, measures);
   const { jars, wantedIn } = await readColours(asked, measures, context.shelf);
   const batter = asked.recipe === undefined ? undefined : await recipeBatter(asked.recipe, context);
@@ -50,8 +55,7 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
   // Of "2-3 cups" both ends are told.
   const more = high && doseFor(high);
   const ends = high ? amountPhrase(asked.portion) : undefined;
-  const scope = { store, group: context.group };
-  const notes = await colourNotes(jars, { scope, viewer: asker.id, say });
+  const notes = await notesOn(jars, context);
   const doses = answer.doses.map(
     (dose, index): NamedDose => ({ dose, name: knownAs(jars[index] as Jar, say) }),
   );
@@ -63,7 +67,7 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
   );
   const pot = batter ?? TYPICAL_BATTER;
   const costs = portionCostView(cost, portionMillilitres(portion, pot) * pot.gramsPerMillilitre, say);
-  return {
+  const reply: Reply = {
     kind: 'reply',
     headline: headlineOf(
       jars,
@@ -90,6 +94,18 @@ export async function doseReply(asked: DoseOptions, context: Context): Promise<R
     next: nextOf(asked, ends?.low ?? asked.portion, say),
     most: MOST_DOSE_WORDS,
   };
+  if (!jars.some(isOwn) && isNothing(notes)) keepPlain(asked, { measures, say, reply });
+  return reply;
+}
+
+const notesOn = (jars: readonly Jar[], { store, group, asker, say }: Context): Promise<ColourNotes> =>
+  colourNotes(jars, { scope: { store, group }, viewer: asker.id, say });
+const isNothing = ({ cautions, asides }: ColourNotes): boolean => cautions.length + asides.length === 0;
+
+/** True where no jar of the asker's is meant, and nobody has reported anything: what is kept of the words alone is the answer. */
+async function isAllThereIs({ colourant, with: others }: DoseOptions, context: Context): Promise<boolean> {
+  const jars = await jarsMeant([colourant, ...others], context.shelf);
+  return !jars.some(isOwn) && isNothing(await notesOn(jars, context));
 }
 
 /** The law before any number, then the number. */

@@ -10,6 +10,7 @@ import { excerpt } from '../../src/engine/quantities/excerpt.ts';
 import { parseStrength, splitStrength, type WantedStrength } from '../../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
+import { remembered } from '../../src/engine/remembered.ts';
 import { carrierNamed } from '../../src/engine/text/names/carrier-name.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts';
@@ -40,9 +41,12 @@ export async function doseNamesJar(
   { colourant, with: others }: DoseOptions,
   { shelf }: Context,
 ): Promise<boolean> {
-  const found = await Promise.all([colourant, ...others].map(one => findColoured(one, MEASURES.us, shelf)));
-  return found.some(({ jar }) => jar.item !== undefined);
+  return (await jarsMeant([colourant, ...others], shelf)).some(({ item }) => item !== undefined);
 }
+
+/** The jars that these names mean, whatever amounts are told beside them. */
+export const jarsMeant = async (names: readonly string[], shelf: Shelf): Promise<readonly Jar[]> =>
+  (await Promise.all(names.map(one => findColoured(one, MEASURES.us, shelf)))).map(({ jar }) => jar);
 
 /** The jars that are meant, and how much is wanted of each in a portion of that batter. */
 export async function readColours(asked: DoseOptions, measures: Measures, shelf: Shelf) {
@@ -77,12 +81,14 @@ function refuseTwoLiquids({ premix, carrier }: Pick<DoseOptions, 'premix' | 'car
     refuse('premix-carrier-twice', { premix: excerpt(premix), carrier: excerpt(carrier) });
 }
 
+const split = remembered(splitStrength);
+
 type Coloured = { readonly jar: Jar; readonly strength: WantedStrength };
 
 /** "gold mica pastel", "gold mica 1 tsp": a jar, and how much of it is told beside, unless the whole is the name of one. */
 async function findColoured(asked: string, measures: Measures, shelf: Shelf): Promise<Coloured> {
   const whole = await findJar(shelf, asked).catch(orUnread);
-  const { rest, strength } = splitStrength(asked);
+  const { rest, strength } = split(asked);
   if (strength)
     return !(whole instanceof Refusal) && whole.item
       ? { jar: whole, strength: FULL }

@@ -89,6 +89,14 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   const schema = z.object(declared.options);
   const completes: Readonly<Record<string, Completer | undefined>> = declared.completes ?? {};
   const options = declaredOptions(schema, new Set(Object.keys(completes)));
+  const read = new WeakMap<Given, z.output<typeof schema>>();
+  // Who sees an answer is decided by the same options as the answer: they are read once.
+  const optionsIn = (given: Given): z.output<typeof schema> => {
+    const known =
+      read.get(given) ?? validOptions(schema, options, renamed(given, options, declared.formerly));
+    read.set(given, known);
+    return known;
+  };
   return {
     purpose: declared.purpose,
     seenBy: declared.seenBy,
@@ -100,14 +108,10 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     essence: declared.essence,
     formerly: declared.formerly ?? {},
     ...(namesJar && {
-      namesJar: async (given: Given, context: Context) =>
-        await namesJar(validOptions(schema, options, renamed(given, options, declared.formerly)), context),
+      namesJar: async (given: Given, context: Context) => await namesJar(optionsIn(given), context),
     }),
     async take(given, context) {
-      return declared.answer(
-        validOptions(schema, options, renamed(given, options, declared.formerly)),
-        context,
-      );
+      return declared.answer(optionsIn(given), context);
     },
     async complete(option, typed, context) {
       const completer = completes[option.replace(/-\d$/, '')] ?? completes[option];
@@ -120,9 +124,10 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
 const renamed = (
   given: Given,
   options: readonly DeclaredOption[],
-  formerly: Readonly<Record<string, string>> = {},
-): Given =>
-  Object.fromEntries(
+  formerly?: Readonly<Record<string, string>>,
+): Given => {
+  if (!formerly) return given;
+  return Object.fromEntries(
     Object.entries(given).map(([name, value]) => {
       if (!Object.hasOwn(formerly, name)) return [name, value];
       const now = formerly[name]!;
@@ -130,6 +135,7 @@ const renamed = (
       return [now, isText && typeof value === 'number' ? String(value) : value];
     }),
   );
+};
 
 /** What happens when a button is pressed, a menu chosen from, or a form sent. */
 export type FollowUp<Args = never> = Omit<ResponseMode, 'seenBy'> &

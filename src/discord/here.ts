@@ -63,8 +63,13 @@ export function hereOf(interaction: Interaction): Here | undefined {
     return undefined;
   return {
     letInBy: isOurs ? 'group' : 'member',
-    lacks: isOurs ? lacksIn(channel as Channelish | null, appPermissions) : ['view'],
-    lacksBeside: isOurs ? lacksBesideIn(channel as Channelish | null, appPermissions) : [],
+    // Looked for by the few who post something.
+    get lacks() {
+      return isOurs ? lacksIn(channel as Channelish | null, appPermissions) : (['view'] as const);
+    },
+    get lacksBeside() {
+      return isOurs ? lacksBesideIn(channel as Channelish | null, appPermissions) : [];
+    },
     betterPlaces: () => (isOurs ? placesIn(interaction) : []),
   };
 }

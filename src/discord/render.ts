@@ -9,6 +9,7 @@ import {
   escapeMarkdown,
 } from 'discord.js';
 import { faceOf, wholeOf } from '../conversation/faces/face.ts';
+import { onceFor } from '../conversation/faces/given-again.ts';
 import { textOf } from '../conversation/faces/plain-text.ts';
 import type { Block, Choice, Problem, Reply } from '../conversation/reply.ts';
 import { cut } from '../engine/text/cut.ts';
@@ -40,8 +41,9 @@ const escaped = (text: string): string =>
 /** A reply as components: its face with its folds as buttons where it has such, else all of it. */
 export function payloadOf(given: Reply<string>, say: Words): Payload {
   const { unfold = [] } = given;
-  const reply = unfold.length > 0 ? faceOf(given) : wholeOf(given);
-  const { components, files } = bodyOf(reply, say);
+  const shows = unfold.length > 0 ? faceOf : wholeOf;
+  const name = `${shows.name} in ${say.language} on the platform`;
+  const { components, files } = onceFor(given, name, () => bodyOf(shows(given), say));
   const folds = unfold.map(
     ({ id, follow }): Choice<string> => ({
       kind: 'button',

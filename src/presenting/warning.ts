@@ -55,14 +55,14 @@ export async function colourNotes(
     jars.map(async ({ colourant, item }) => {
       const own = item && itemWarning(item, say);
       const identity = item ? meantByItem(item).identity : colourant.id;
-      const name = item?.name ?? nameOf(colourant, say);
+      const name = () => item?.name ?? nameOf(colourant, say);
       const evidence = identity === undefined ? undefined : await reportsOn(scope, identity, viewer);
       const seen =
         identity === undefined || evidence === undefined || nobodyReported(evidence)
           ? {}
-          : evidenceForDose(name, weigh(identity, evidence), say);
+          : evidenceForDose(name(), weigh(identity, evidence), say);
       const grams = item?.lot.oddSpoonGrams;
-      const odd = grams === undefined ? undefined : say.shelf.oddSpoon({ name, grams });
+      const odd = grams === undefined ? undefined : say.shelf.oddSpoon({ name: name(), grams });
       return {
         own: own ? { id: 'label-lye-changes', text: own } : undefined,
         odd: odd === undefined ? undefined : { id: 'spoon-odd', text: odd },

@@ -8,6 +8,6 @@ export * from './keys/deadlines.ts';
 export * from './keys/flaws.ts';
 export * from './keys/groups.ts';
 export * from './keys/house.ts';
-export { part, textOfPart, under } from './keys/key.ts';
+export { alone, part, textOfPart, under } from './keys/key.ts';
 export * from './keys/members.ts';
 export * from './keys/shelf.ts';

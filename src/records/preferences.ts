@@ -2,9 +2,10 @@ import { z } from 'zod';
 import { LANGUAGES, type Language } from '../engine/language.ts';
 import { SPOONS, type Spoon } from '../engine/quantities/spoons.ts';
 import { MEASURES, type Measures } from '../engine/quantities/units.ts';
-import { preference } from './keys.ts';
+import { remembered } from '../engine/remembered.ts';
+import { preference, preferences, under } from './keys.ts';
 import { type RecordKind, read, recordKind, written } from './record.ts';
-import { drop, put, type Store, type Write } from './store.ts';
+import { drop, type Entry, put, type Store, type Write } from './store.ts';
 
 /** How a member likes to be answered. */
 export type Preferences = {
@@ -55,17 +56,32 @@ const wishes: { readonly [W in Wish]: RecordKind<{ choice: string }> } = {
 };
 const all = Object.keys(wishes) as Wish[];
 
+/** More wishes than there will be, those of newer programs included. */
+const MOST_WISHES = 100;
+
+/** Asked for in several places of every answer. */
+const wishesOf = remembered(member => under(preferences(member)));
+
+/** What was read of the same entries: a question asks in several places for what its store has read once. */
+const known = new WeakMap<readonly Entry[], Preferences>();
+
 /** The member's preferences, the usual ones where they have none. */
 export async function preferencesOf(store: Store, member: string): Promise<Preferences> {
-  const stored = await store.get(all.map(wish => preference(member, wish)));
-  const chosen = all.flatMap((wish, index) => {
-    const value = stored[index];
-    if (value === undefined) return [];
-    const { choice } = read(wishes[wish], preference(member, wish), value);
-    return [[wish, readWish(wish, choice)]];
+  const { from, to } = wishesOf(member);
+  const stored = await store.range(from, to, MOST_WISHES);
+  if (stored.length === 0) return usualPreferences;
+  const before = known.get(stored);
+  if (before) return before;
+  const chosen = stored.flatMap(({ key, value }) => {
+    const wish = key.slice(from.length);
+    return isWish(wish) ? [[wish, readWish(wish, read(wishes[wish], key, value).choice)]] : [];
   });
-  return { ...usualPreferences, ...Object.fromEntries(chosen) };
+  const wished: Preferences = { ...usualPreferences, ...Object.fromEntries(chosen) };
+  known.set(stored, wished);
+  return wished;
 }
+
+const isWish = (name: string): name is Wish => Object.hasOwn(wishes, name);
 
 /** A wish as it is used, of the text it is kept as. */
 function readWish(wish: Wish, choice: string): unknown {

@@ -1,5 +1,8 @@
 import { type Entry, everythingIn, instead, type Span, type Store } from './store.ts';
 
+/** As many entries of a span in one answer of the store, which is one moment of it: a full shelf. */
+const PAGE = 5_000;
+
 /**
  * The store as one question sees it: what it has read under one of `spans` (starts of keys, such as `preference/`) is
  * not read again, until it writes; what lies under `together` is read all at once with the first of its keys. For
@@ -11,35 +14,41 @@ export function readOnce(
 ): Store {
   const gets = new Map<string, Promise<readonly unknown[]>>();
   const ranges = new Map<string, Promise<readonly Entry[]>>();
-  let gathered: Promise<ReadonlyMap<string, unknown>> | undefined;
+  let gathered: Promise<readonly Entry[]> | undefined;
   const isKnown = (key: string) => spans.some(span => key.startsWith(span));
   const isTogether = (key: string) => together.some(({ from, to }) => key >= from && key < to);
+  const liesTogether = (from: string, to: string) =>
+    together.some(span => from >= span.from && to <= span.to);
 
-  async function gather(): Promise<ReadonlyMap<string, unknown>> {
-    const entries = await everythingIn(store, together);
-    return new Map(entries.map(({ key, value }) => [key, value]));
-  }
-  async function fromGathered(keys: readonly string[]): Promise<readonly unknown[]> {
-    const reading = gathered ?? gather();
+  async function gather(): Promise<readonly Entry[]> {
+    const reading = gathered ?? everythingIn(store, together, PAGE);
     gathered = reading;
     try {
-      const found = await reading;
-      return keys.map(key => found.get(key));
+      return await reading;
     } catch (failure) {
       // A failure is nothing to remember: the next one who asks may be luckier.
       if (gathered === reading) gathered = undefined;
       throw failure;
     }
   }
+  async function keysGathered(keys: readonly string[]): Promise<readonly unknown[]> {
+    const found = await gather();
+    return keys.map(wanted => found.find(({ key }) => key === wanted)?.value);
+  }
+  async function rangeGathered(from: string, to: string, limit: number): Promise<readonly Entry[]> {
+    const found = await gather();
+    return found.filter(({ key }) => key >= from && key < to).slice(0, limit);
+  }
 
   return instead(store, {
     get(keys) {
-      if (keys.length > 0 && keys.every(isTogether)) return fromGathered(keys);
+      if (keys.length > 0 && keys.every(isTogether)) return keysGathered(keys);
       return keys.every(isKnown) ? once(gets, keys.join(' '), () => store.get(keys)) : store.get(keys);
     },
     range(from, to, limit) {
-      if (!isKnown(from)) return store.range(from, to, limit);
       const name = `${from} ${to} ${limit}`;
+      if (liesTogether(from, to)) return once(ranges, name, () => rangeGathered(from, to, limit));
+      if (!isKnown(from)) return store.range(from, to, limit);
       const reading = once(ranges, name, () => store.range(from, to, limit));
       // What is read in pieces may have changed between two of them: whoever looks again then looks anew.
       return reading.then(found => {

@@ -10,7 +10,10 @@ const LOOK_EVERY_MS = 1_000;
 const MOST_HERE = 5_000;
 /** So many keys are asked for in one statement. */
 const MOST_KEYS = 32;
-/** Prepared statements kept; then all are made anew. */
+/** So many answers of an unchanged file are kept, each of so many entries at most. */
+const MOST_KEPT = 1_000;
+const MOST_ENTRIES_KEPT = 50;
+/** Prepared statements of each sort kept; then all are made anew. */
 const MOST_STATEMENTS = 100;
 
 /** Of several spans asked for at once, as many entries at most. */
@@ -21,6 +24,7 @@ type Row = readonly [key: string, text: string];
 type Numbered = readonly [key: string, text: string, at: number];
 
 const SELECT = `SELECT key, text FROM records WHERE ns = '${NAMESPACE}'`;
+const keysOf = (count: number) => `${SELECT} AND key IN (${Array.from({ length: count }, () => '?').join(', ')})`;
 const rangeOf = (limit: number) => `${SELECT} AND key >= ? AND key < ? ORDER BY key LIMIT ${limit}`;
 const unionOf = (spans: number, limit: number) =>
   Array.from({ length: spans }, (_, at) => `SELECT key, text, ${at} FROM (${rangeOf(limit)})`).join(
@@ -37,7 +41,14 @@ export class ReadingHere implements Store {
   readonly #inner: Store;
   readonly #path: string;
   readonly #db: DatabaseSync;
-  readonly #statements = new Map<string, StatementSync>();
+  readonly #gets = new Map<number, StatementSync>();
+  /** By limit and number of spans. */
+  readonly #ranges = new Map<number, StatementSync>();
+  /** What was read since the file last changed, by key and by span: a busy group asks for the same again and again. */
+  readonly #values = new Map<string, unknown>();
+  readonly #entries = new Map<string, readonly Entry[]>();
+  #version: unknown;
+  readonly #versionNow: StatementSync;
   readonly #begin: StatementSync;
   readonly #end: StatementSync;
   readonly #file: string;
@@ -52,6 +63,8 @@ export class ReadingHere implements Store {
     this.#path = path;
     this.#db = db;
     this.#file = identityOf(path);
+    // Changes with every commit of another connection, that of our own writer included (sqlite.org/pragma.html#pragma_data_version).
+    this.#versionNow = db.prepare('PRAGMA data_version');
     this.#begin = db.prepare('BEGIN');
     this.#end = db.prepare('COMMIT');
   }
@@ -74,12 +87,8 @@ export class ReadingHere implements Store {
     if (!this.#ready() || keys.length > MOST_KEYS) return await this.#inner.get(keys);
     try {
       this.#look();
-      const marks = Array.from(keys, () => '?').join(', ');
-      const rows = this.#statement(`${SELECT} AND key IN (${marks})`).all(
-        ...keys,
-      ) as unknown as readonly Row[];
-      const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
-      return keys.map(key => found.get(key));
+      if (!keys.every(key => this.#values.has(key))) this.#readValues(keys);
+      return keys.map(key => this.#values.get(key));
     } catch {
       return await this.#inner.get(keys);
     }
@@ -90,8 +99,7 @@ export class ReadingHere implements Store {
       return await this.#inner.range(from, to, limit);
     try {
       this.#look();
-      const rows = this.#statement(rangeOf(limit)).all(from, to) as unknown as readonly Row[];
-      return rows.map(([key, text]) => ({ key, value: valueIn(text) }));
+      return this.#entriesOf([{ from, to }], limit)[0] ?? [];
     } catch {
       return await this.#inner.range(from, to, limit);
     }
@@ -104,13 +112,7 @@ export class ReadingHere implements Store {
       return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
     try {
       this.#look();
-      const found: Entry[][] = spans.map(() => []);
-      const bounds = spans.flatMap(({ from, to }) => [from, to]);
-      for (const [key, text, at] of this.#statement(unionOf(spans.length, limit)).all(
-        ...bounds,
-      ) as unknown as readonly Numbered[])
-        found[at]?.push({ key, value: valueIn(text) });
-      return found;
+      return this.#entriesOf(spans, limit);
     } catch {
       return await Promise.all(spans.map(({ from, to }) => this.range(from, to, limit)));
     }
@@ -131,15 +133,47 @@ export class ReadingHere implements Store {
     await this.#inner.close();
   }
 
+  #readValues(keys: readonly string[]): void {
+    const statement = this.#statement(this.#gets, keys.length, () => keysOf(keys.length));
+    const rows = statement.all(...keys) as unknown as readonly Row[];
+    const found = new Map(rows.map(([key, text]) => [key, valueIn(text)]));
+    if (this.#values.size >= MOST_KEPT) this.#values.clear();
+    for (const key of keys) this.#values.set(key, found.get(key));
+  }
+
+  #entriesOf(spans: readonly Span[], limit: number): readonly (readonly Entry[])[] {
+    const names = spans.map(({ from, to }) => `${from} ${to} ${limit}`);
+    const known = names.map(name => this.#entries.get(name));
+    const missing = spans.filter((_, at) => known[at] === undefined);
+    if (missing.length === 0) return known as readonly (readonly Entry[])[];
+    const bounds = missing.flatMap(({ from, to }) => [from, to]);
+    const rows = this.#rangesOf(missing.length, limit).all(...bounds) as unknown as readonly Numbered[];
+    const read: Entry[][] = missing.map(() => []);
+    for (const [key, text, at] of rows) read[at]?.push({ key, value: valueIn(text) });
+    let next = 0;
+    return known.map((before, at) => before ?? this.#keep(names[at] ?? '', read[next++] ?? []));
+  }
+
+  #keep(name: string, entries: readonly Entry[]): readonly Entry[] {
+    if (entries.length > MOST_ENTRIES_KEPT) return entries;
+    if (this.#entries.size >= MOST_KEPT) this.#entries.clear();
+    this.#entries.set(name, entries);
+    return entries;
+  }
+
   /** Prepared once for each number of keys or spans and each limit: a bound limit costs as much as the search. */
-  #statement(sql: string): StatementSync {
-    const known = this.#statements.get(sql);
+  #statement(kept: Map<number, StatementSync>, which: number, sql: () => string): StatementSync {
+    const known = kept.get(which);
     if (known) return known;
-    const made = this.#db.prepare(sql);
+    const made = this.#db.prepare(sql());
     made.setReturnArrays(true);
-    if (this.#statements.size >= MOST_STATEMENTS) this.#statements.clear();
-    this.#statements.set(sql, made);
+    if (kept.size >= MOST_STATEMENTS) kept.clear();
+    kept.set(which, made);
     return made;
+  }
+
+  #rangesOf(spans: number, limit: number): StatementSync {
+    return this.#statement(this.#ranges, limit * (MOST_KEYS + 1) + spans, () => unionOf(spans, limit));
   }
 
   /**
@@ -149,6 +183,12 @@ export class ReadingHere implements Store {
   #look(): void {
     if (this.#db.isTransaction) return;
     this.#begin.run();
+    const version = this.#versionNow.get()?.data_version;
+    if (version !== this.#version) {
+      this.#values.clear();
+      this.#entries.clear();
+      this.#version = version;
+    }
     setImmediate(() => {
       this.#endLook();
     });

@@ -55,8 +55,11 @@ export const drop = (key: string): Write => ({ kind: 'drop', key });
 
 /** Every entry of a span, read page by page so that no answer of the store grows without bound. */
 export async function everything(store: Store, span: Span, pageSize = 500): Promise<readonly Entry[]> {
-  const entries: Entry[] = [];
-  for await (const page of pages(store, span, pageSize)) entries.push(...page);
+  const first = await store.range(span.from, span.to, pageSize);
+  const last = first.at(-1);
+  if (last === undefined || first.length < pageSize) return first;
+  const entries = [...first];
+  for await (const page of pages(store, { from: after(last), to: span.to }, pageSize)) entries.push(...page);
   return entries;
 }
 
@@ -69,6 +72,7 @@ export async function everythingIn(
   const firsts = store.ranges
     ? await store.ranges(spans, pageSize)
     : await Promise.all(spans.map(({ from, to }) => store.range(from, to, pageSize)));
+  if (firsts.every(first => first.length < pageSize)) return firsts.flat();
   const whole = await Promise.all(
     spans.map(async ({ to }, at) => {
       const first = firsts[at] ?? [];

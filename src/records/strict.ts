@@ -3,28 +3,36 @@ import type { RecordAdapter, TextEntry, TextWrite } from './adapters/adapter.ts'
 import { anonymous, StoreFailure } from './failure.ts';
 import { type CommitResult, type Entry, type Span, type Store, Unreadable, type Write } from './store.ts';
 
-/** Only what comes back as it went in: no Date, Map, NaN, undefined or class of any kind. */
-function assertPlain(value: unknown, path: string): void {
-  if (value === null || typeof value === 'string' || typeof value === 'boolean') return;
-  if (typeof value === 'number' && Number.isFinite(value)) return;
+/**
+ * The way to what would not come back as it went in: a Date, Map, NaN, undefined or class of any kind; undefined where
+ * there is nothing of the sort.
+ */
+function oddIn(value: unknown): string | undefined {
+  if (value === null || typeof value === 'string' || typeof value === 'boolean') return undefined;
+  if (typeof value === 'number' && Number.isFinite(value)) return undefined;
   if (Array.isArray(value)) {
-    value.forEach((one, index) => {
-      assertPlain(one, `${path}[${index}]`);
-    });
-    return;
+    for (let index = 0; index < value.length; index += 1) {
+      const odd = oddIn(value[index]);
+      if (odd !== undefined) return `[${index}]${odd}`;
+    }
+    return undefined;
   }
   const prototype = typeof value === 'object' ? Object.getPrototypeOf(value) : undefined;
-  if (prototype !== Object.prototype && prototype !== null) throw new TypeError(`${path} is not plain JSON`);
-  for (const [name, one] of Object.entries(value as object)) {
+  if (prototype !== Object.prototype && prototype !== null) return '';
+  for (const name of Object.keys(value as object)) {
+    const one = (value as Readonly<Record<string, unknown>>)[name];
     // A field that is undefined is a field that is not there, before and after.
-    if (one !== undefined) assertPlain(one, `${path}.${name}`);
+    const odd = one === undefined ? undefined : oddIn(one);
+    if (odd !== undefined) return `.${name}${odd}`;
   }
+  return undefined;
 }
 
 /** keyv's envelope `{"value": ...}`, told apart from anything else: to keyv itself `null` or `5` is "absent". */
 const envelope = {
   stringify(data: unknown): string {
-    assertPlain((data as { value: unknown }).value, 'value');
+    const odd = oddIn((data as { value: unknown }).value);
+    if (odd !== undefined) throw new TypeError(`value${odd} is not plain JSON`);
     return JSON.stringify(data);
   },
   parse<T>(text: string): T {
@@ -90,7 +98,7 @@ export class StrictStore implements Store {
         writes.map(({ key }) => key),
         'write',
       );
-      return this.#adapter.commit(await Promise.all(writes.map(write => this.#encode(write))));
+      return this.#adapter.commit(writes.map(encoded));
     });
   }
 
@@ -104,18 +112,6 @@ export class StrictStore implements Store {
     const running = work().finally(() => this.#inFlight.delete(running));
     this.#inFlight.add(running);
     return inTime(running, this.patience, during);
-  }
-
-  async #encode(write: Write): Promise<TextWrite> {
-    if (write.kind === 'absent' || write.kind === 'drop') return { kind: write.kind, key: write.key };
-    try {
-      const text = await this.#keyv.encode({ value: write.value });
-      return { kind: write.kind, key: write.key, text: String(text) };
-    } catch (error) {
-      throw new StoreFailure('unfit', 'write', `${anonymous(write.key)}: not a value to store`, {
-        cause: error,
-      });
-    }
   }
 
   async #one(key: string): Promise<unknown> {
@@ -133,6 +129,17 @@ export class StrictStore implements Store {
     } catch {
       return new Unreadable();
     }
+  }
+}
+
+function encoded(write: Write): TextWrite {
+  if (write.kind === 'absent' || write.kind === 'drop') return { kind: write.kind, key: write.key };
+  try {
+    return { kind: write.kind, key: write.key, text: envelope.stringify({ value: write.value }) };
+  } catch (error) {
+    throw new StoreFailure('unfit', 'write', `${anonymous(write.key)}: not a value to store`, {
+      cause: error,
+    });
   }
 }
 

@@ -41,6 +41,7 @@ export class WriteBehind implements Store {
   }
 
   async get(keys: readonly string[]): Promise<readonly unknown[]> {
+    if (this.#ahead.size === 0 || !keys.some(this.#holds)) return await this.#inner.get(keys);
     const ahead = keys.map(key => this.#ahead.get(key));
     if (ahead.every(write => write !== undefined)) return ahead.map(storedBy);
     const found = await this.#inner.get(keys);

@@ -1,5 +1,6 @@
+import { remembered } from '../../engine/remembered.ts';
 import { inTimeForOne } from '../../records/in-time.ts';
-import { mets, preferences, under } from '../../records/keys.ts';
+import { alone, evidenceSharedBy, mets, preferences, shelf, under } from '../../records/keys.ts';
 import { lookedAfter } from '../../records/privacy/looked-after.ts';
 import { readOnce } from '../../records/read-once.ts';
 import type { Store } from '../../records/store.ts';
@@ -8,6 +9,12 @@ import type { Origin } from '../question.ts';
 
 /** Stores that are made for one question already. */
 const made = new WeakSet<Store>();
+
+/** What most questions ask of their asker's, wherever they lead: read in one message. */
+const spansOf = remembered(member => [preferences(member), mets(member), shelf(member)].map(under));
+
+/** Whether a conversation is what {@link forOneQuestion} made. */
+export const isForOneQuestion = ({ services }: Conversation): boolean => made.has(services.store);
 
 /**
  * What answers one question: its store reads preferences and shelves once, waits only so long altogether, and sets the
@@ -18,7 +25,7 @@ export function forOneQuestion(conversation: Conversation, { group, at, asker }:
   if (made.has(services.store)) return conversation;
   const store = readOnce(inTimeForOne(lookedAfter(services.store, { group, at })), {
     spans: ['preference/', 'shelf/'],
-    together: [under(preferences(asker.id)), under(mets(asker.id))],
+    together: [...spansOf(asker.id), alone(evidenceSharedBy(group))],
   });
   made.add(store);
   return { ...conversation, services: { ...services, store } };

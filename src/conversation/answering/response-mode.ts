@@ -5,13 +5,23 @@ import { checkLegible } from '../faces/legible.ts';
 import { emergenciesIn, freeTexts } from '../first-aid/first-aid.ts';
 import type { Origin, Question } from '../question.ts';
 import { contextOf } from './context-of.ts';
+import { isForOneQuestion } from './one-question.ts';
 import { findTask } from './task.ts';
 
+type Mode = ResponseMode & { readonly replaces: boolean };
+
+/** For what answers one question alone: it is asked in several places on the way. */
+const modes = new WeakMap<Conversation, Promise<Mode>>();
+
 /** Who sees the answer, how fast it comes, and whether it replaces the message: known before answering. */
-export async function responseModeOf(
-  question: Question,
-  conversation: Conversation,
-): Promise<ResponseMode & { replaces: boolean }> {
+export function responseModeOf(question: Question, conversation: Conversation): Promise<Mode> {
+  if (!isForOneQuestion(conversation)) return modeOf(question, conversation);
+  const mode = modes.get(conversation) ?? modeOf(question, conversation);
+  modes.set(conversation, mode);
+  return mode;
+}
+
+async function modeOf(question: Question, conversation: Conversation): Promise<Mode> {
   if (emergenciesIn(freeTexts(question)).length > 0) return TO_ASKER;
   try {
     await conversation.registry.prepare?.(question);

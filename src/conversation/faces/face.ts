@@ -44,7 +44,23 @@ export function foldsOf({ blocks, cautions }: Pick<Reply<unknown>, 'blocks' | 'c
 }
 
 /** Words of a text, whatever stands between spaces: signs that mark a line count too. */
-export const wordsIn = (text: string): number => text.split(/\s+/u).filter(Boolean).length;
+export function wordsIn(text: string): number {
+  let words = 0;
+  let isInWord = false;
+  for (let at = 0; at < text.length; at += 1) {
+    const isSpace = isSpaceAt(text, at);
+    if (!isSpace && !isInWord) words += 1;
+    isInWord = !isSpace;
+  }
+  return words;
+}
+
+/** Of the plain ones by their number: a face is counted with every answer, and a pattern for each letter would show. */
+function isSpaceAt(text: string, at: number): boolean {
+  const code = text.charCodeAt(at);
+  if (code <= 32) return code === 32 || (code >= 9 && code <= 13);
+  return code >= 0xa0 && /\s/u.test(text.charAt(at));
+}
 
 /** Everything that is read on a face, one text a part; what a picture shows is no text. */
 export function textsOf({ headline, blocks, cautions }: Reply<unknown>): readonly string[] {
@@ -75,11 +91,13 @@ const withoutNew = (reply: Reply<unknown>): Reply<unknown> => ({
 
 const sizeOf = (reply: Reply<unknown>) => {
   const face = faceOf(reply);
-  const texts = textsOf(withoutNew(face));
+  const all = textsOf(face);
+  const hasNew = face.cautions.some(({ brief }) => brief !== undefined);
+  const texts = hasNew ? textsOf(withoutNew(face)) : all;
   const wordsOf = (all: readonly string[]) => all.reduce((sum, text) => sum + wordsIn(text), 0);
   return {
     words: wordsOf(texts),
-    withNew: wordsOf(textsOf(face)),
+    withNew: wordsOf(all),
     characters: texts.reduce((sum, text) => sum + text.length, 0),
   };
 };

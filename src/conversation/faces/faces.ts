@@ -8,6 +8,7 @@ import { holderOf, signed } from '../follow-ups/sealed.ts';
 import type { Origin } from '../question.ts';
 import type { Caution, Choice, Next, Reply } from '../reply.ts';
 import { foldsOf, shortened } from './face.ts';
+import { givenAgain, isGivenAgain, onceFor } from './given-again.ts';
 import { askNext, openFold, packed } from './open-fold.ts';
 import { inFahrenheit } from './temperatures.ts';
 
@@ -29,7 +30,11 @@ export async function withFace(
   }));
   const reply = temperature === 'fahrenheit' ? inFahrenheit(told) : told;
   if (answers === 'whole') return await withButtons(unfolded(reply), origin, conversation);
-  const faced = shortened(await withMet(reply, { store, origin }));
+  const met = await metCautions(reply, { store, origin });
+  const faced = onceFor(reply, `face for ${[...met].join(' ')}`, () => {
+    const face = shortened(withMet(reply, met));
+    return isGivenAgain(reply) ? givenAgain(face) : face;
+  });
   return origin.opensFolds ? await withButtons(faced, origin, conversation) : faced;
 }
 
@@ -44,22 +49,29 @@ const unfolded = (reply: Reply<string>): Reply<string> => ({
   cautions: reply.cautions.flatMap(({ fold, ...caution }) => (fold === 'face' ? [] : [caution])),
 });
 
-/**
- * Standing cautions in full for whoever has not met them, but for those whose line says enough; in one line, with the
- * whole in a fold, for the others.
- */
-async function withMet(
+const standingIn = (reply: Reply<string>) => reply.cautions.filter(({ brief }) => brief !== undefined);
+
+/** The standing cautions of a reply that the member has met; notes that they now meet the others. */
+async function metCautions(
   reply: Reply<string>,
   { store, origin }: { readonly store: Store; readonly origin: Origin },
-): Promise<Reply<string>> {
-  const standing = reply.cautions.filter(({ brief }) => brief !== undefined);
-  if (standing.length === 0) return reply;
+): Promise<ReadonlySet<string>> {
+  const ids = [...new Set(standingIn(reply).map(({ id }) => id))];
+  if (ids.length === 0) return new Set();
   const whose = { store, member: origin.asker.id };
-  const ids = [...new Set(standing.map(({ id }) => id))];
   // What cannot be looked up is said in full.
   const met = await metBefore(whose, ids).catch(() => new Set<string>());
   const fresh = ids.filter(id => !met.has(id));
   if (fresh.length > 0) await meet(whose, fresh, new Date(origin.at)).catch(() => undefined);
+  return met;
+}
+
+/**
+ * Standing cautions in full for whoever has not met them, but for those whose line says enough; in one line, with the
+ * whole in a fold, for the others.
+ */
+function withMet(reply: Reply<string>, met: ReadonlySet<string>): Reply<string> {
+  const standing = standingIn(reply);
   const known = standing.filter(({ id, briefAtOnce }) => briefAtOnce || met.has(id));
   if (known.length === 0) return reply;
   const line: Caution = {
@@ -83,14 +95,15 @@ async function withButtons(
   conversation: Conversation,
 ): Promise<Reply<string>> {
   const { next = [] } = reply;
-  const folds = foldsOf(reply);
+  const folds = onceFor(reply, 'folds', () => foldsOf(reply));
   if (!origin.opensFolds || (folds.length === 0 && next.length === 0)) return reply;
   const lines = next.flatMap(one => ('line' in one ? [one.line] : one.lines.map(({ line }) => line)));
   const member = origin.asker.id;
   const answer = nonce();
   try {
     const { store } = conversation.services;
-    await keepFolds({ store, member }, answer, packed(reply, lines), new Date(origin.at));
+    const kept = onceFor(reply, 'kept', () => packed(reply, lines));
+    await keepFolds({ store, member }, answer, kept, new Date(origin.at));
   } catch {
     return unfolded(reply);
   }

@@ -12,8 +12,12 @@ export const mostTyped = 6_000;
 /** What is typed into an option that suggests; what is longer is no beginning of a name. */
 const mostSuggested = 200;
 
+/** U+FDFA, the longest of them (Unicode FAQ, Normalization: how far a text can grow). */
+const MOST_SPELLED = 18;
+
 /** True while the text is no longer than that, also once compatibility characters are spelled out: some become eighteen. */
-const fits = (text: string, most: number) => text.length <= most && text.normalize('NFKC').length <= most;
+const fits = (text: string, most: number) =>
+  text.length * MOST_SPELLED <= most || (text.length <= most && text.normalize('NFKC').length <= most);
 
 /** Whether a text that is being typed is worth suggestions. */
 export const isShort = (typed: string): boolean => fits(typed, mostSuggested);

@@ -1,4 +1,5 @@
 import { isTakenBack } from '../../engine/hazards/index.ts';
+import { remembered } from '../../engine/remembered.ts';
 import { unaccented } from '../../engine/text/unaccented.ts';
 import type { Words } from '../../words/index.ts';
 import type { Form, Problem, Reply } from '../reply.ts';
@@ -18,6 +19,7 @@ const NOTHING_BUT_HELP =
 
 /** True where a question is nothing but a call for first aid; what happened is then asked beside the list of it. */
 export const callsForFirstAid = (question: string): boolean => NOTHING_BUT_HELP.test(question);
+const takesBack = remembered(isTakenBack);
 
 /** An answer with the way to first aid kept under it, where the member took an alarm back in any of the texts. */
 export function keepingFirstAid(
@@ -25,7 +27,7 @@ export function keepingFirstAid(
   texts: readonly string[],
   say: Words,
 ): Reply<string> | Form<string> | Problem {
-  if (!texts.some(isTakenBack)) return answer;
+  if (!texts.some(takesBack)) return answer;
   const text = say.firstAid.stillHere;
   if (answer.kind === 'reply') return { ...answer, blocks: [...answer.blocks, { kind: 'text', text }] };
   return answer.kind === 'problem' ? { ...answer, text: `${answer.text} ${text}` } : answer;

@@ -85,6 +85,7 @@ function readOne(text: string): readonly Emergency[] {
   return [];
 }
 
+const NOTHING: readonly Emergency[] = [];
 const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[]>();
 
 /** What each text tells. A question is looked at more than once on its way; it is read once. */
@@ -99,6 +100,7 @@ function readEach(texts: readonly string[]): readonly (readonly Emergency[])[] {
 /** The emergencies told in any of the texts, each once: those told outright before those only in doubt. */
 function readAll(texts: readonly string[]): readonly Emergency[] {
   const all = readEach(texts);
+  if (all.every(read => read.length === 0)) return NOTHING;
   const outright = all.filter(([first]) => first?.inDoubt === false);
   // One text keeps its own order, by what is likeliest; several are put together by urgency.
   const [only, ...others] = outright.length > 0 ? outright : all.filter(read => read.length > 0);
@@ -124,6 +126,7 @@ function shownOf([first, ...others]: readonly EmergencyId[]): readonly Emergency
  */
 export function languageOfHelp(texts: readonly string[], language: Language): Language {
   const told = readEach(texts);
+  if (told.every(read => read.length === 0)) return language;
   const telling = texts.filter((_, at) => (told[at]?.length ?? 0) > 0);
   return telling.length === 0 ? language : (clearLanguageOf(telling.join('\n')) ?? language);
 }

@@ -21,5 +21,6 @@ export function languageWritten(question: Question): Language {
     const text = given[name];
     return typeof text === 'string' && text.length >= SHORTEST ? [text] : [];
   });
+  if (sentences.length === 0) return question.language;
   return clearLanguageOf(cut(sentences.join('\n'), ENOUGH)) ?? question.language;
 }

@@ -1,5 +1,6 @@
 import { colourants } from '../../engine/colourants/catalogue.ts';
 import type { ResultCounts } from '../../engine/stability/evidence.ts';
+import { remembered } from '../../engine/remembered.ts';
 import { identitiesAlike } from '../../engine/stability/identity.ts';
 import { evidence, evidenceOn, part, under } from '../keys.ts';
 import { read, readable } from '../record.ts';
@@ -32,20 +33,28 @@ const viewsOf = (entries: readonly Entry[], viewer: string): readonly ReportView
     mine: key.split('/')[3] === part(viewer),
   }));
 
+const filedFor = remembered(identity => identitiesAlike(identity).map(filed));
+
+const NOTHING: Evidence = { here: [], elsewhere: tally([]) };
+
 /**
  * Every report on a colour, newest first, those on its bare ingredients and on their catalogue entries included; and
  * the counts of other groups where both share.
  */
 export async function reportsOn(scope: EvidenceScope, identity: string, viewer: string): Promise<Evidence> {
-  const colours = identitiesAlike(identity).map(filed);
-  const own = await everythingIn(
-    scope.store,
-    colours.map(colour => under(evidenceOn(scope.group, colour))),
-  );
+  const colours = filedFor(identity);
+  const [own, sharing] = await Promise.all([
+    everythingIn(
+      scope.store,
+      colours.map(colour => under(evidenceOn(scope.group, colour))),
+    ),
+    sharedWith(scope),
+  ]);
+  if (own.length === 0 && sharing.length === 0) return NOTHING;
   const known = new Set(own.map(makerOf));
   const others = await everythingIn(
     scope.store,
-    (await sharedWith(scope)).flatMap(group => colours.map(colour => under(evidenceOn(group, colour)))),
+    sharing.flatMap(group => colours.map(colour => under(evidenceOn(group, colour)))),
   );
   const shared = new Map(others.filter(entry => !known.has(makerOf(entry))).map(one => [makerOf(one), one]));
   return {

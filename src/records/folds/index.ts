@@ -3,7 +3,7 @@
 import { z } from 'zod';
 import { refuse } from '../../engine/refusal.ts';
 import { foldedAnswer, foldedAnswers, under } from '../keys.ts';
-import { moment, read, readable, recordKind, written } from '../record.ts';
+import { moment, read, readable, recordKind } from '../record.ts';
 import { drop, put, type Store } from '../store.ts';
 
 declare module '../../engine/refusal.ts' {
@@ -67,18 +67,34 @@ type Member = { readonly store: Store; readonly member: string };
 /** As many answers of a member keep their folds, the newest; and no longer than their buttons live, milliseconds. */
 const remembered = 20;
 const lifetime = 48 * 3_600_000;
-/** As many members' answers are counted; then all are counted anew, and the nightly look finds what is too old. */
-const MOST_COUNTED = 10_000;
+/** As many members' answers are known; then all are forgotten, and the nightly look finds what is too old. */
+const MOST_KNOWN = 2_000;
 
-/** How many answers of a member were kept by this process since it looked for those too old. */
-const counted = new Map<string, number>();
+/** Keys of a member's answers that this process kept, oldest first, and whether it has looked for those of others. */
+type Kept = { readonly keys: string[]; hasLooked: boolean };
+const kept = new Map<string, Kept>();
 
-/** True with every twentieth answer of a member: between two looks as many again are kept. */
-function isTimeToLook(member: string): boolean {
-  const count = (counted.get(member) ?? 0) + 1;
-  if (counted.size >= MOST_COUNTED) counted.clear();
-  counted.set(member, count % remembered);
-  return count >= remembered;
+function keptOf(member: string): Kept {
+  const known = kept.get(member);
+  if (known) return known;
+  if (kept.size >= MOST_KNOWN) kept.clear();
+  const fresh = { keys: [], hasLooked: false };
+  kept.set(member, fresh);
+  return fresh;
+}
+
+/**
+ * The answers that make room for one more. With a member's first twenty the store is looked through for what an earlier
+ * process left; from then on this one knows what it kept, and twenty at once go: reading them all for their times was a
+ * tenth of what an answer took.
+ */
+async function toMakeRoom({ store, member }: Member, key: string, at: Date): Promise<readonly string[]> {
+  const known = keptOf(member);
+  known.keys.push(key);
+  if (known.keys.length < (known.hasLooked ? 2 : 1) * remembered) return [];
+  if (known.hasLooked) return known.keys.splice(0, remembered);
+  known.hasLooked = true;
+  return await outlived({ store, member }, at);
 }
 
 /** Remembers what an answer to a member folded away, under an id that its buttons carry. */
@@ -89,11 +105,10 @@ export async function keepFolds(
   at: Date,
 ): Promise<void> {
   const key = foldedAnswer(member, id);
-  const old = isTimeToLook(member) ? await outlived({ store, member }, at) : [];
-  await store.commit([
-    put(key, written(kind, { ...folded, at })),
-    ...old.filter(one => one !== key).map(drop),
-  ]);
+  const old = await toMakeRoom({ store, member }, key, at);
+  // Made here of what its type holds, so it is checked by whoever reads it; checking it here too took as long as keeping it.
+  const record = { v: kind.version, ...folded, at: at.toISOString() };
+  await store.commit([put(key, record), ...old.filter(one => one !== key).map(drop)]);
 }
 
 async function outlived({ store, member }: Member, at: Date): Promise<readonly string[]> {

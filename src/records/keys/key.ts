@@ -40,6 +40,9 @@ export function under(parent: string): Span {
   return { from: `${parent}/`, to: `${parent}0` };
 }
 
+/** The span of one key and nothing else: '-' is the lowest character that a key may hold. */
+export const alone = (key: string): Span => ({ from: key, to: `${key}-` });
+
 /** Numbers in the order they were given. */
 export const serial = (n: number) => String(n).padStart(6, '0');
 

@@ -29,12 +29,20 @@ export const toMilligrams = (grams: number) => Math.round(grams * 1000);
 /** Enough for a full shelf in one answer of the store, which is one moment of it. */
 const pageSize = 5000;
 
+/** What was made of the same entries: a question asks in several places for what its store has read once. */
+const assembled = new WeakMap<readonly Entry[], readonly ItemSnapshot[]>();
+
 /** Everything on the shelf, in no order; a jar of which something does not read is set aside whole, and alone. */
 export async function readShelf(shelf: Shelf): Promise<readonly ItemSnapshot[]> {
   const span = under(shelfKey(shelf.member));
   const entries = await everything(shelf.store, span, pageSize);
+  if (entries.length === 0) return [];
+  const before = assembled.get(entries);
+  if (before) return before;
   try {
-    return assemble(entries, span.from, entries.length < pageSize);
+    const found = assemble(entries, span.from, entries.length < pageSize);
+    assembled.set(entries, found);
+    return found;
   } catch (failure) {
     // An item removed between two pages leaves half of itself: look once more before setting it aside.
     if (!(failure instanceof StoreFailure)) throw failure;

@@ -26,9 +26,11 @@ export type LexiconReader<Name extends string> = {
   readonly mentions: (tokens: readonly Token[]) => Mentioned<Name>[];
 };
 
-type Node<Name> = { readonly next: Map<string, Node<Name>>; readonly concepts: Name[] };
+/** Most nodes end a phrase or begin longer ones, and not both: what a node lacks it has no room for. */
+type Node<Name> = { next: Map<string, Node<Name>> | undefined; concepts: readonly Name[] };
 
-const node = <Name>(): Node<Name> => ({ next: new Map(), concepts: [] });
+const NONE: readonly never[] = [];
+const node = <Name>(): Node<Name> => ({ next: undefined, concepts: NONE });
 
 function grow<Name extends string>(lexicon: Lexicon<Name>): { root: Node<Name>; words: Set<string> } {
   const root = node<Name>();
@@ -39,11 +41,12 @@ function grow<Name extends string>(lexicon: Lexicon<Name>): { root: Node<Name>; 
       for (const token of tokenise(phrase)) {
         if (token.kind === 'word') words.add(token.text);
         const key = stem(token.text);
+        at.next ??= new Map();
         const child = at.next.get(key) ?? node<Name>();
         at.next.set(key, child);
         at = child;
       }
-      if (!at.concepts.includes(concept)) at.concepts.push(concept);
+      if (!at.concepts.includes(concept)) at.concepts = [...at.concepts, concept];
     }
   return { root, words };
 }
@@ -104,7 +107,7 @@ function mentionsIn<Name extends string>(
     let best: Mentioned<Name>[] = [];
     const shorter: Mentioned<Name>[] = [];
     for (let to = from; to < keys.length && at; to += 1) {
-      at = at.next.get(keys[to]!);
+      at = at.next?.get(keys[to]!);
       if (!at || at.concepts.length === 0) continue;
       shorter.push(...best);
       best = at.concepts.map(concept => ({ concept, from, to: to + 1 }));

@@ -6,6 +6,7 @@ import { refuseBarredJar } from '../../../engine/hazards/index.ts';
 import type { Amount } from '../../../engine/quantities/amount.ts';
 import type { Measures } from '../../../engine/quantities/units.ts';
 import { Refusal, refuse } from '../../../engine/refusal.ts';
+import { remembered } from '../../../engine/remembered.ts';
 import { checkIngredients } from '../../../engine/stability/check.ts';
 import { checkColourant } from '../../../engine/stability/check-colourant.ts';
 import { legalShareOf, underLaw } from '../../../engine/stability/legal-share.ts';
@@ -41,7 +42,7 @@ export type Jar = {
 export const findJar = (shelf: Shelf, text: string): Promise<Jar> =>
   ownElseCatalogue<Jar>(shelf, text, {
     byItem: jarOf,
-    byText: name => ({ colourant: lawfulKind(findColourant(name)) }),
+    byText: name => ({ colourant: inCatalogue(name) }),
     undecided: UNDECIDED,
     beforeSpelling: refuseTooLittle,
   });
@@ -72,6 +73,8 @@ function lawfulKind(colourant: Colourant): Colourant {
   lawfulKinds.set(colourant, known);
   return known;
 }
+
+const inCatalogue = remembered(name => lawfulKind(findColourant(name)));
 
 /** A colour that no spoon measures out, so little of it the law allows. */
 function refuseTooLittle(text: string): void {

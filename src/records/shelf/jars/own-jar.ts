@@ -18,6 +18,7 @@ export function ownOfKind(
   text: string,
   colourant: Pick<Colourant, 'id'>,
 ): ShelfItem | undefined {
+  if (own.length === 0) return undefined;
   const asked = foldedWords(text);
   const fitting = own.filter(item => {
     if (item.colourant !== colourant.id) return false;

@@ -1,0 +1,38 @@
+import { givenAgain } from '../../src/conversation/faces/given-again.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
+import type { Words } from '../../src/words/index.ts';
+import type { DoseOptions } from './asked.ts';
+
+/** So many answers are kept, some 10 KB each; then all are made anew. */
+const MOST_KEPT = 200;
+/** Longer questions are hardly asked twice, UTF-16 units. */
+const LONGEST = 300;
+
+/** Answers that hang on the words of the question, the language and the kind of spoons alone. */
+const kept = new Map<string, Reply>();
+
+/** Under what an answer is kept; undefined for one that a recipe or somebody's own spoons decide too. */
+function nameOf(asked: DoseOptions, measures: Measures, { language }: Words): string | undefined {
+  if (asked.recipe !== undefined || MEASURES[measures.id] !== measures) return undefined;
+  const { colourant, portion, strength, carrier, premix, with: others } = asked;
+  const name = JSON.stringify([language, measures.id, colourant, portion, strength, carrier, premix, others]);
+  return name.length > LONGEST ? undefined : name;
+}
+
+/** The answer to the same question asked before, by whomever. Whose jars and reports it may hang on is for the caller to look up. */
+export function plainAnswer(asked: DoseOptions, measures: Measures, say: Words): Reply | undefined {
+  const name = nameOf(asked, measures, say);
+  return name === undefined ? undefined : kept.get(name);
+}
+
+/** Keeps an answer in which no jar, report or recipe had a part: members ask for the same colours in the same cups. */
+export function keepPlain(
+  asked: DoseOptions,
+  { measures, say, reply }: { readonly measures: Measures; readonly say: Words; readonly reply: Reply },
+): void {
+  const name = nameOf(asked, measures, say);
+  if (name === undefined) return;
+  if (kept.size >= MOST_KEPT) kept.clear();
+  kept.set(name, givenAgain(reply));
+}
