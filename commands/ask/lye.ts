@@ -1,7 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
-import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
-import { type OilsForLye, oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
+import { oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
 import { readPlanQuestion } from '../../src/engine/questions/lye/plan-question.ts';
 import {
   isBleachOrLye,
@@ -14,9 +13,9 @@ import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
-import { keepAskedLine } from '../../src/records/asked/index.ts';
-import { askFollowUps } from './follow-ups.ts';
-import { cautions, topicReply } from './matter.ts';
+import { topicReply } from './matter.ts';
+import { stopped } from './stopped-lye.ts';
+import { oilsReply, weighedReply } from './weighed-lye.ts';
 
 /** A reading that `/plan` answers, with what must be said beside it. */
 type LyeReading = Omit<Reading, 'job'> & {
@@ -141,125 +140,5 @@ function readingOf({ given, usualKoh, left }: LyeQuestion, { say }: Context): Ly
       ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
       ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),
     ].map(text => ({ kind: 'text', text, firm: true })),
-  };
-}
-
-/** How much oil takes lye that is weighed already. */
-function oilsReply(inverse: OilsForLye, context: Context): Reply {
-  const words = context.say.lyeQuestions;
-  return {
-    kind: 'reply',
-    headline: words.oilsFor(inverse),
-    data: { understood: { lye: 'oils-for-lye' }, oilsForLye: inverse },
-    blocks: [{ kind: 'text', text: words.oilsForWhy(inverse), firm: true }],
-    cautions: cautions(context),
-  };
-}
-
-/** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
-async function weighedReply(
-  { given, weighed, oilGrams, waterGrams, asksWater, left }: LyeQuestion,
-  question: string,
-  context: Context,
-): Promise<Reply> {
-  const { say } = context;
-  const words = say.lyeQuestions;
-  if (weighed === undefined || given.lye?.match(/both|\+|solution/u))
-    return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
-  const { oils, additives } = given;
-  const check = oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams });
-  const beside =
-    waterGrams === undefined ? undefined : words.waterBeside({ water: waterGrams, lye: weighed.grams });
-  // Too little water is the first line, unless the lye itself burns.
-  const isDry =
-    waterGrams !== undefined &&
-    waterGrams < weighed.grams &&
-    check !== undefined &&
-    check.verdict !== 'lye-heavy';
-  const checked = check && [
-    ...(beside === undefined || isDry ? [] : [beside]),
-    words.checkedWhy(check),
-    words.remedy[check.verdict],
-    ...(left.length > 0 ? [words.passedBy({ left })] : []),
-  ];
-  const reply = (headline: string, texts: readonly string[], data: object): Reply => ({
-    kind: 'reply',
-    headline,
-    data: { understood: { lye: 'weighed', weighed }, ...data },
-    blocks: texts.map(text => ({ kind: 'text', text })),
-    cautions: cautions(context),
-  });
-  if (asksWater) {
-    const water = waterForLye(weighed.grams, given.water, check?.oilGrams ?? oilGrams);
-    const said = { water: water.grams, lye: weighed.grams, percent: water.percent };
-    // Lye that burns is told before its water.
-    if (check?.verdict === 'lye-heavy') return reply(words.checked(check), checked ?? [], { check });
-    return reply(
-      words.water(said),
-      [words.waterWhy(said), ...(check ? [words.checked(check), ...(checked ?? [])] : [])],
-      {
-        water,
-        ...(check && { check }),
-      },
-    );
-  }
-  if (isDry && beside !== undefined)
-    return reply(beside, [words.topics['too-little-water'].why, words.checked(check), ...(checked ?? [])], {
-      check,
-      waterGrams,
-    });
-  if (check) return reply(words.checked(check), checked ?? [], { check });
-  if (oilGrams === undefined)
-    return stopped(
-      say.refusal(new Refusal('oils-empty', {})),
-      { question, weighed: true, problem: 'oils-empty' },
-      context,
-    );
-  const said = { lye: weighed.grams, oils: oilGrams };
-  const verdict = lyeForAnyOil(weighed, oilGrams);
-  return reply(
-    verdict === 'too-much-for-all' ? words.tooMuchForAll(said) : words.hangsOnOils(said),
-    [words.nameOils],
-    {
-      verdict,
-    },
-  );
-}
-
-/** Somebody has the lye in a jug, a batter or a bar already. */
-const MADE =
-  /\b(?:put|added|poured|used|mixed|made|weighed|went in|eché|eche|echó|puse|puso|hice|usé|use|agregué|añadí|mezclé|pesé)\b/iu;
-
-/** No number: something was not understood. The question itself comes back in a form to be put right. */
-async function stopped(
-  headline: string,
-  {
-    question,
-    weighed,
-    problem,
-  }: { readonly question: string; readonly weighed: boolean; readonly problem: string },
-  context: Context,
-): Promise<Reply> {
-  const { say, shelf, idempotencyKey, change } = context;
-  await keepAskedLine(
-    shelf,
-    idempotencyKey,
-    { command: 'ask', given: {}, candidates: [question] },
-    change.at,
-  );
-  return {
-    kind: 'reply',
-    headline,
-    data: { understood: { lye: 'stopped' }, problem },
-    blocks: [
-      { kind: 'text', text: say.lyeQuestions.noNumber },
-      ...(weighed && MADE.test(question)
-        ? [{ kind: 'text' as const, text: say.lyeQuestions.weighedButUnread }]
-        : []),
-    ],
-    cautions: cautions(context),
-    choices: [
-      { kind: 'button', label: say.ask.change, follow: askFollowUps.change.with({ line: idempotencyKey }) },
-    ],
   };
 }

@@ -1,0 +1,90 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
+import type { OilsForLye } from '../../src/engine/questions/lye/inverse.ts';
+import type { LyeQuestion } from '../../src/engine/questions/lye/question.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
+import { cautions } from './matter.ts';
+import { stopped } from './stopped-lye.ts';
+
+/** How much oil takes lye that is weighed already. */
+export function oilsReply(inverse: OilsForLye, context: Context): Reply {
+  const words = context.say.lyeQuestions;
+  return {
+    kind: 'reply',
+    headline: words.oilsFor(inverse),
+    data: { understood: { lye: 'oils-for-lye' }, oilsForLye: inverse },
+    blocks: [{ kind: 'text', text: words.oilsForWhy(inverse), firm: true }],
+    cautions: cautions(context),
+  };
+}
+
+/** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
+export async function weighedReply(
+  { given, weighed, oilGrams, waterGrams, asksWater, left }: LyeQuestion,
+  question: string,
+  context: Context,
+): Promise<Reply> {
+  const { say } = context;
+  const words = say.lyeQuestions;
+  if (weighed === undefined || given.lye?.match(/both|\+|solution/u))
+    return stopped(words.nameOils, { question, weighed: true, problem: 'lye-mixed' }, context);
+  const { oils, additives } = given;
+  const check = oils === undefined ? undefined : checkLye(weighed, { oils, additives, sizeGrams: oilGrams });
+  const beside =
+    waterGrams === undefined ? undefined : words.waterBeside({ water: waterGrams, lye: weighed.grams });
+  // Too little water is the first line, unless the lye itself burns.
+  const isDry =
+    waterGrams !== undefined &&
+    waterGrams < weighed.grams &&
+    check !== undefined &&
+    check.verdict !== 'lye-heavy';
+  const checked = check && [
+    ...(beside === undefined || isDry ? [] : [beside]),
+    words.checkedWhy(check),
+    words.remedy[check.verdict],
+    ...(left.length > 0 ? [words.passedBy({ left })] : []),
+  ];
+  const reply = (headline: string, texts: readonly string[], data: object): Reply => ({
+    kind: 'reply',
+    headline,
+    data: { understood: { lye: 'weighed', weighed }, ...data },
+    blocks: texts.map(text => ({ kind: 'text', text })),
+    cautions: cautions(context),
+  });
+  if (asksWater) {
+    const water = waterForLye(weighed.grams, given.water, check?.oilGrams ?? oilGrams);
+    const said = { water: water.grams, lye: weighed.grams, percent: water.percent };
+    // Lye that burns is told before its water.
+    if (check?.verdict === 'lye-heavy') return reply(words.checked(check), checked ?? [], { check });
+    return reply(
+      words.water(said),
+      [words.waterWhy(said), ...(check ? [words.checked(check), ...(checked ?? [])] : [])],
+      {
+        water,
+        ...(check && { check }),
+      },
+    );
+  }
+  if (isDry && beside !== undefined)
+    return reply(beside, [words.topics['too-little-water'].why, words.checked(check), ...(checked ?? [])], {
+      check,
+      waterGrams,
+    });
+  if (check) return reply(words.checked(check), checked ?? [], { check });
+  if (oilGrams === undefined)
+    return stopped(
+      say.refusal(new Refusal('oils-empty', {})),
+      { question, weighed: true, problem: 'oils-empty' },
+      context,
+    );
+  const said = { lye: weighed.grams, oils: oilGrams };
+  const verdict = lyeForAnyOil(weighed, oilGrams);
+  return reply(
+    verdict === 'too-much-for-all' ? words.tooMuchForAll(said) : words.hangsOnOils(said),
+    [words.nameOils],
+    {
+      verdict,
+    },
+  );
+}
