@@ -66,7 +66,7 @@ export async function toBuy(
 }
 
 /** The same for programs. */
-export const toldBuy = ({ colourants: _, ...told }: ToBuy): object => told;
+export const toldBuy = ({ ids, names, deltaE, hex }: ToBuy): object => ({ ids, names, deltaE, hex });
 
 /** What to buy in a line, and in a fold how it looks before and after. */
 export async function buyBlocks(
