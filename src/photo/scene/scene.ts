@@ -1,5 +1,5 @@
 import type { Pixels } from '../decode.ts';
-import { laidOver, type Outlined as Looked } from '../network/passes.ts';
+import { type Outlined as Looked, laidOver } from '../network/passes.ts';
 import { labOf } from '../pixels/lab.ts';
 import { grown, shrunk } from '../pixels/nearest.ts';
 import { areaOf, type Mask, maskWhere, type Plane } from '../pixels/plane.ts';
