@@ -2,7 +2,7 @@ import { refuse } from '../engine/refusal.ts';
 import { decodePhoto, type Pixels } from './decode.ts';
 import { showsNoSoap } from './findings/answers.ts';
 import { faceColours, mainColours, softened } from './findings/main-colours.ts';
-import { look } from './network/passes.ts';
+import { outline } from './network/passes.ts';
 import { type LightMatrix, labOf } from './pixels/lab.ts';
 import type { Box, MainColour, PhotoColours } from './reading.ts';
 import { faceOf } from './scene/face.ts';
@@ -22,7 +22,8 @@ declare module '../engine/refusal.ts' {
  */
 export async function photoColours(bytes: Uint8Array, region?: Box): Promise<PhotoColours> {
   const photo = await decodePhoto(bytes);
-  const seen = await look(photo);
+  // Which flaws there are is not asked: one look is enough.
+  const seen = await outline(photo);
   const scene = sceneOf(photo, seen && !showsNoSoap(seen.noSoap) ? seen : undefined);
   const { matrix, reference, plusMinus } = lightOf(scene);
   const told = (colours: MainColour[]) => ({ colours, whiteReference: reference !== undefined });

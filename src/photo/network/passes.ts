@@ -19,18 +19,31 @@ const LEAST_SHARE = 0.003;
 /** After the findings' answers come "no soap in view" and "too poor to read". */
 const OTHER_ANSWERS = 2;
 
-/** What the network sees in a picture, in maps of chances 0 to 1 over the square `square` of it. */
-export type Seen = {
+/** Where the network sees soap in a picture, in a map of chances 0 to 1 over the square `square` of it. */
+export type Outlined = {
   readonly square: Square;
   /** Chance that there is soap at all, uncalibrated: the logit of "no soap in view", and whether a bar was outlined. */
   readonly noSoap: number;
+  readonly bar: Plane;
+};
+
+/** What the network sees in a picture, in such maps. */
+export type Seen = Outlined & {
   /** The logit of "too poor to read", of the bar's own look. */
   readonly poor: number;
-  readonly bar: Plane;
   readonly maps: readonly Plane[];
   /** Logits, one a finding, in the order of the maps. */
   readonly answers: readonly number[];
 };
+
+/** Looks at the whole picture for the bar, in a fifth of the time of {@link look}. Undefined where none can be outlined. */
+export async function outline(photo: Pixels): Promise<Outlined | undefined> {
+  const square = wholeSquare(photo);
+  const { maps, answers, side } = await said(cutSquare(photo, square, WHOLE), WHOLE);
+  const bar = chances(maps, 0, side);
+  if (!squareRound(bar, square)) return undefined;
+  return { square, noSoap: answers[answers.length - OTHER_ANSWERS]!, bar: firm(bar) };
+}
 
 /**
  * Looks at the whole picture for the bar, then at the bar. Undefined where no bar can be outlined.

@@ -7,7 +7,7 @@ export function median(values: ArrayLike<number>): number {
 export function quantile(values: ArrayLike<number>, share: number): number {
   if (values.length === 0) return 0;
   const place = Math.min(values.length - 1, Math.floor(share * values.length));
-  return selected(Float64Array.from(values), place);
+  return selected(new Float64Array(values), place);
 }
 
 /** The value that sorting would bring to `place`, found without sorting (C. A. R. Hoare, "Find", CACM 4 (1961) 321). */

@@ -1,5 +1,5 @@
 import type { Pixels } from '../decode.ts';
-import { laidOver, type Seen } from '../network/passes.ts';
+import { type Outlined as Looked, laidOver } from '../network/passes.ts';
 import { labOf } from '../pixels/lab.ts';
 import { grown, shrunk } from '../pixels/nearest.ts';
 import { areaOf, type Mask, maskWhere, type Plane } from '../pixels/plane.ts';
@@ -35,7 +35,7 @@ const FILLS = 0.97;
 const EVEN = 1.5;
 
 /** The bars that the network outlined, and white paper among the rest. Nothing seen: no bars, and any white is paper. */
-export function sceneOf(photo: Pixels, seen: Seen | undefined): Scene {
+export function sceneOf(photo: Pixels, seen: Looked | undefined): Scene {
   const factor = Math.max(1, Math.round(Math.max(photo.width, photo.height) / SEEK_AT));
   const small = shrink(photo, factor);
   const { width, height } = small;

@@ -19,8 +19,9 @@ WORTH = 4
 POSSIBLY = 0.15
 # "Seen" is said from those thresholds that find most on the mean while so many of the clean bars are called flawed at most
 # (plain ones, those with something that deceives), where every logit may be off by about SPREAD, as it is between
-# pictures of different hands.
-ALARMS = (0.05, 0.10)
+# pictures of different hands. A little less than the 5 and 10 % asked for: on sources left out it comes to more than on
+# those that set it.
+ALARMS = (0.04, 0.08)
 SPREAD = 0.5
 STEPS = np.append(np.arange(0, 6.01, 0.25), np.inf)
 PRICES = np.geomspace(0.5, 20, 12)

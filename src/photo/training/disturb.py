@@ -94,13 +94,44 @@ def cast(x, generator):
     """Colour cast, tone, light that falls off, and now and then one tone curve a channel."""
     n, device, side = x.shape[0], x.device, x.shape[-1]
     r = lambda low, high, width=1: chance(n, device, generator, low, high, width).view(n, -1, 1, 1)
-    x = x.clamp(0, 1) ** torch.exp(r(-0.35, 0.35)) * torch.exp(r(-0.15, 0.15, 3)) * torch.exp(r(-0.25, 0.15))
+    x = x.clamp(0, 1) ** torch.exp(r(-0.45, 0.45)) * torch.exp(r(-0.2, 0.2, 3)) * torch.exp(r(-0.25, 0.15))
+    mean = x.mean((1, 2, 3), keepdim=True)
+    x = torch.where(r(0, 1) < 0.5, mean + (x - mean) * torch.exp(r(-0.4, 0.35)), x)
+    # Another sensor's colours: each channel sees a little of the others.
+    mixed = torch.einsum("nij,njhw->nihw", torch.eye(3, device=device) + 0.07 * torch.randn((n, 3, 3), device=device, generator=generator), x)
+    x = torch.where(r(0, 1) < 0.3, mixed, x)
     curve = 1 + 0.25 * torch.sin(x * 3.1416) * r(-1, 1, 3)
     x = torch.where(r(0, 1) < 0.3, x * curve, x)
     fall = torch.exp(field(n, side, device, generator, 0.5, 2) * r(0, 0.25))
     x = torch.where(r(0, 1) < 0.35, x * fall, x)
     grey = x.mean(1, keepdim=True)
-    return grey + (x - grey) * r(0.5, 1.4)
+    return grey + (x - grey) * r(0.45, 1.6)
+
+
+def evened(x, generator):
+    """As a phone evens out light and dark parts, and sharpens what it has, with halos; each in some pictures."""
+    n, device, side = x.shape[0], x.device, x.shape[-1]
+    r = lambda low, high: chance(n, device, generator, low, high).view(n, 1, 1, 1)
+    light = F.avg_pool2d(x.clamp(0, 1).mean(1, keepdim=True), 8)
+    wide = F.avg_pool2d(light, side // 48 * 2 + 1, 1, side // 48, count_include_pad=False)
+    gain = ((light.mean((2, 3), keepdim=True) + 0.1) / (wide + 0.1)) ** (r(0, 0.6) * (r(0, 1) < 0.25))
+    x = x * F.interpolate(gain, scale_factor=8.0, mode="bilinear", align_corners=False)
+    soft = F.avg_pool2d(F.pad(x, (3, 3, 3, 3), mode="replicate"), 7, 1)
+    return x + (x - soft) * r(0.3, 1.3) * (r(0, 1) < 0.2)
+
+
+def resampled(x, generator):
+    """Kept with fewer pixels and brought back, a third of the batch by one measure; the smallest marks are left."""
+    n, side = len(x), x.shape[-1]
+    count = n // 3
+    if count == 0:
+        return x
+    some = torch.rand(3, device="cpu")
+    small = max(32, int(side * (0.5 + 0.45 * float(some[0]))))
+    at = int((n - count) * float(some[1]))
+    part = F.interpolate(x[at : at + count], (small, small), mode="bilinear", align_corners=False, antialias=bool(some[2] < 0.6))
+    part = F.interpolate(part, (side, side), mode="bicubic" if some[2] < 0.4 else "bilinear", align_corners=False)
+    return torch.cat([x[:at], part, x[at + count :]])
 
 
 def packed(x, generator):
@@ -129,6 +160,7 @@ def disturbed(x, bar, widths, generator):
     x = cast(x, generator)
     soft = F.avg_pool2d(F.pad(x, (2, 2, 2, 2), mode="replicate"), 5, 1)
     x = x + (soft - x) * r(-0.5, 1.0) * (r(0, 1) < 0.4)
+    x = resampled(evened(x, generator), generator)
     parts = list(x.split([n - 2 * (n // ONE_IN), n // ONE_IN, n // ONE_IN]))
     first, some = len(parts[0]), len(parts[1])
     # The second part is blurred, the last one dim; the rest is good.

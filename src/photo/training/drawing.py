@@ -41,6 +41,16 @@ def left(folder, batch, name):
     os.replace(f"{folder}/{name}.part", f"{folder}/{name}.batch")
 
 
+def left_to_all(folders, batch, name):
+    """The same batch for every learner."""
+    path = f"{folders[0]}/{name}.part"
+    with open(path, "wb") as file:
+        pickle.dump(batch, file, protocol=5)
+    for folder in folders:
+        os.link(path, f"{folder}/{name}.batch")
+    os.remove(path)
+
+
 def waiting(folder):
     return sum(name.endswith(".batch") for name in os.listdir(folder))
 
@@ -52,11 +62,12 @@ def keep_drawing(a):
     draw, at, turn = batch_of(a.renderer, a), a.seed * 10_000_000, a.seed
     while not os.path.exists(f"{a.folder}/over"):
         free = [folder for folder in folders if waiting(folder) < WAITING]
-        if not free:
+        if len(free) < (a.learners if a.same else 1):
             time.sleep(0.05)
             continue
         try:
-            left(free[turn % len(free)], draw(at), f"{a.seed}-{at}")
+            name = f"{a.seed}-{at}"
+            left_to_all(folders, draw(at), name) if a.same else left(free[turn % len(free)], draw(at), name)
         except Exception:
             traceback.print_exc()
             time.sleep(0.2)
@@ -68,6 +79,7 @@ def main():
     ask.add_argument("renderer")
     ask.add_argument("folder")
     ask.add_argument("--learners", type=int, default=1)
+    ask.add_argument("--same", action="store_true", help="every learner is given every picture")
     ask.add_argument("--seed", type=int, default=1)
     ask.add_argument("--device", default="cpu")
     ask.add_argument("--size", nargs=2, type=int, default=[480, 640])

@@ -1,7 +1,8 @@
 """
 Starts all that learning needs on one machine and leaves it running: processes that draw, and the learners.
     python3 everything.py OUT --gpus 4 --cores 64 --minutes 21
-One GPU of several draws, the others learn; a single one does both. Processors draw for the renderers that need no GPU.
+One GPU of several draws, the others learn; a single one does both. With --apart each GPU draws and has a learner of its
+own, which is told what follows --learning and, the first, --one, the second, --two; all see the same pictures. Processors draw for the renderers that need no GPU.
 """
 import argparse
 import os
@@ -9,8 +10,8 @@ import subprocess
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
-# Slow ones twice: a process is held up by starting small operations more than by the GPU.
-ON_GPU = ["bulk", "geometry", "textures", "draw_relief", "draw_volume", "things", "geometry", "textures", "draw_relief", "draw_volume"]
+# The slowest twice. Each holds 6 to 18 GB of its GPU's memory.
+ON_GPU = ["bulk", "geometry", "textures", "draw_relief", "draw_volume", "draw_scatter", "things", "textures"]
 ON_PROCESSOR = ["marched", "boxes"]
 
 
@@ -23,13 +24,13 @@ def started(command, log, **more):
 
 def drawers(a, learners):
     """Commands of the processes that draw, with their logs."""
-    size = ["--size", *map(str, a.size)]
+    size = ["--size", *map(str, a.size), *(["--same"] if a.apart else [])]
     given = lambda name, seed: [f"{HERE}/drawing.py", name, a.pictures, "--learners", str(learners), "--seed", str(seed), "--count", "48", *size]
     first = learners if a.gpus > learners else 0
-    commands = [(given(name, 10 + i) + ["--device", f"cuda:{first}"], name) for i, name in enumerate(ON_GPU)]
+    commands = [(given(name, a.seed + i) + ["--device", f"cuda:{i % a.gpus if a.apart else first}"], name) for i, name in enumerate(ON_GPU)]
     # A core for each process with a GPU, and some to spare.
     spare = max(2, a.cores - 2 * learners - len(ON_GPU) - 4)
-    return commands + [(given(ON_PROCESSOR[i % 2], 100 + i), ON_PROCESSOR[i % 2]) for i in range(spare)]
+    return commands + [(given(ON_PROCESSOR[i % 2], a.seed + 100 + i), ON_PROCESSOR[i % 2]) for i in range(spare)]
 
 
 def main():
@@ -40,16 +41,24 @@ def main():
     ask.add_argument("--pictures", default="/dev/shm/pictures")
     ask.add_argument("--size", nargs=2, type=int, default=[480, 640])
     ask.add_argument("--part", choices=["draw", "learn", "both"], default="both")
+    ask.add_argument("--seed", type=int, default=10, help="of the first process that draws; the others count on")
+    ask.add_argument("--apart", action="store_true")
+    ask.add_argument("--one", type=str.split, default=[])
+    ask.add_argument("--two", type=str.split, default=[])
     ask.add_argument("--learning", nargs=argparse.REMAINDER, default=[], help="what else train.py is told, last")
     a = ask.parse_args()
     os.makedirs(a.out, exist_ok=True)
-    learners = max(1, a.gpus - 1)
+    learners = a.gpus if a.apart else max(1, a.gpus - 1)
     if a.part != "learn":
         for i, (command, name) in enumerate(drawers(a, learners)):
             started(command, f"{a.out}/draw-{name}.log", PYTHONHASHSEED=str(i))
     if a.part != "draw":
-        told = ["--out", a.out, "--pictures", a.pictures, "--learners", str(learners), "--size", *map(str, a.size)]
-        print("learning:", started([f"{HERE}/train.py", *told, *a.learning], f"{a.out}/train.log"))
+        told = ["--pictures", a.pictures, "--size", *map(str, a.size)]
+        if not a.apart:
+            print("learning:", started([f"{HERE}/train.py", "--out", a.out, *told, "--learners", str(learners), *a.learning], f"{a.out}/train.log"))
+        for i, own in enumerate((a.one, a.two)[: learners if a.apart else 0]):
+            command = [f"{HERE}/train.py", "--out", f"{a.out}/{i}", *told, "--folder", str(i), "--gpu", str(i), *a.learning, *own]
+            print("learning:", started(command, f"{a.out}/train-{i}.log"))
 
 
 if __name__ == "__main__":

@@ -12,6 +12,7 @@ import torch.nn as nn
 from onnx import TensorProto, helper, numpy_helper
 
 from network import Reader
+from pretrained import PretrainedReader
 
 OPSET = 16
 
@@ -53,8 +54,8 @@ def halved(model):
 
 def main(checkpoint, target):
     warnings.filterwarnings("ignore")
-    reader = Reader()
-    state = torch.load(checkpoint, map_location="cpu")["mean"] if checkpoint != "untrained" else reader.state_dict()
+    state = torch.load(checkpoint, map_location="cpu")["mean"]
+    reader = PretrainedReader() if "deepest.0.weight" in state else Reader()
     reader.load_state_dict({k: v.float() if v.dtype == torch.float16 else v for k, v in state.items()})
     reader = folded(reader.eval())
     axes = {"image": {2: "height", 3: "width"}, "maps": {2: "rows", 3: "columns"}}

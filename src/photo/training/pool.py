@@ -61,8 +61,8 @@ class Arriving:
     (`even`) none gets far ahead of the others, whose processes wait in their turn for what is left lying.
     """
 
-    def __init__(self, stores, folder, even, ahead):
-        self.stores, self.folder, self.even, self.ahead, self.over = stores, folder, even, ahead, False
+    def __init__(self, stores, folder, even, ahead, fresh=1000.0):
+        self.stores, self.folder, self.even, self.ahead, self.fresh, self.over = stores, folder, even, ahead, fresh, False
         for name in stores:
             os.makedirs(f"{folder}/{name}", exist_ok=True)
         self.thread = threading.Thread(target=self.keep_taking, daemon=True)
@@ -73,8 +73,13 @@ class Arriving:
             device = self.stores[next(iter(self.stores))].device
             torch.cuda.set_device(device)
             torch.cuda.set_stream(torch.cuda.Stream())
+        begin, first = time.time(), 1500 * len(self.stores)
         while not self.over:
             taken = 0
+            # Drawing slows learning down where both use one device: after a good many no more than are asked for.
+            if sum(store.filled for store in self.stores.values()) > max(first, self.fresh * (time.time() - begin)):
+                time.sleep(0.05)
+                continue
             # The second least: one that draws nothing does not hold up the others.
             least = sorted(self.stores[name].filled / share for name, share in self.even.items())[:2]
             for name, store in self.stores.items():

@@ -11,7 +11,9 @@ def started(model, path, views):
     own, and scale and offset undo them.
     """
     if path.endswith(".pt"):
-        held = torch.load(path, map_location="cpu")["mean"]
+        held = torch.load(path, map_location="cpu")
+        # A checkpoint of a reader, or what backbone.py wrote.
+        model, held = (model, held["mean"]) if "mean" in held else (model.backbone, held)
         fill(model, {k: v.float() if v.dtype == torch.float16 else v for k, v in held.items()})
         return
     import onnx
@@ -43,6 +45,8 @@ def started(model, path, views):
 def fill(model, weights):
     own = model.state_dict()
     for name, value in weights.items():
+        # What earlier files keep beside the rest.
+        name = name if name in own else f"answers.{name}"
         if own[name].shape == value.shape:
             own[name].copy_(value)
         else:

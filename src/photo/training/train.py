@@ -5,6 +5,7 @@ all of them):
 What it needs and how long it takes: README.md.
 """
 import argparse
+import copy
 import json
 import math
 import os
@@ -14,55 +15,26 @@ import time
 import torch
 import torch.distributed as together
 import torch.multiprocessing
-import torch.nn.functional as F
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 sys.path[:0] = [HERE, os.path.join(HERE, "renderers")]
+from loss import WEIGHTS, loss_of  # noqa: E402
 from network import Reader  # noqa: E402
 from pool import Arriving, Store  # noqa: E402
+from pretrained import PretrainedReader  # noqa: E402
 from start import started  # noqa: E402
 from views import WHOLE, training_view  # noqa: E402
 from watch import Watched  # noqa: E402
 
 # How many pictures of a batch each renderer gives, in parts. Those that draw on a device go evenly, `things` slower.
-SHARES = {"bulk": 0.8, "geometry": 1, "textures": 1, "draw_relief": 1.1, "draw_volume": 1.1, "marched": 1.3, "boxes": 1.3, "things": 0.5}
+SHARES = {"bulk": 0.8, "geometry": 1, "textures": 1, "draw_relief": 1.1, "draw_volume": 1.1, "draw_scatter": 1.2, "marched": 1.3, "boxes": 1.3, "things": 0.5}
 ON_PROCESSOR = {"marched", "boxes"}
 # Draws no soap at all.
 NO_SOAP = "things"
-# Answers that earlier readers hardly ever gave count for more: specks, smears, white specks, film, pinholes, bled colour,
-# gaps, wrinkles, dimples.
-WEIGHTS = [1.4, 1.4, 1.5, 1, 1, 1.4, 1, 1, 1.3, 1, 1, 1.5, 1.1, 1.2, 1.2, 1.5]
 # Of four steps the last looks at whole pictures; the sides in pixels of the others, first and from LATER of the time on.
 EARLY, LATE, LATER = (384, 512, 384), (512, 384, 512), 0.55
-
-
-def loss_of(model, view, counting):
-    """The loss, and its parts for the report. `counting`: how much each finding's answer counts."""
-    image, targets, wanted, unsure, kind, poor, told = view
-    with torch.autocast("cuda" if image.is_cuda else "cpu", dtype=torch.bfloat16, enabled=image.is_cuda):
-        maps, answers = model(image.contiguous(memory_format=torch.channels_last))
-    maps, answers = maps.float(), answers.float()
-    clear = 1 - poor
-    bar, found = maps[:, :1], maps[:, 1:]
-    bar_loss = F.binary_cross_entropy_with_logits(bar, targets[:, :1])
-    p = torch.sigmoid(bar)
-    bar_loss = bar_loss + 1 - ((2 * (p * targets[:, :1]).sum((1, 2, 3)) + 100) / ((p + targets[:, :1]).sum((1, 2, 3)) + 100)).mean()
-    weight = (~unsure).float()
-    t = targets[:, 1:]
-    pixel = F.binary_cross_entropy_with_logits(found, t, reduction="none") * (1 + 4 * t)
-    pixel = (pixel.mean((2, 3)) * weight).sum() / weight.sum() * 6
-    q = torch.sigmoid(found)
-    overlap = 1 - (2 * (q * t).sum((2, 3)) + 20) / ((q + t).sum((2, 3)) + 20)
-    there = wanted * clear.view(-1, 1)
-    overlap = (overlap * there).sum() / there.sum().clamp(min=1) * 0.5
-    answer = F.binary_cross_entropy_with_logits(answers[:, :16], wanted, reduction="none")
-    heavy = weight * counting
-    answer = (answer * heavy).sum() / heavy.sum()
-    nothing = F.binary_cross_entropy_with_logits(answers[:, 16], kind, reduction="none")
-    nothing = (nothing * clear).sum() / clear.sum().clamp(min=1)
-    unreadable = F.binary_cross_entropy_with_logits(answers[:, 17], poor, reduction="none")
-    unreadable = (unreadable * told).sum() / told.sum().clamp(min=1)
-    return bar_loss + pixel + overlap + 6 * answer + 1.5 * nothing + 0.5 * unreadable, torch.stack([answer, overlap, bar_loss, nothing, unreadable]).detach()
+# What was learned from photographs is to stay: so much slower its first layers and its later ones learn than the rest.
+SLOW = {"stem": 0.05, "blocks": 0.15}
 
 
 class Learner:
@@ -71,11 +43,9 @@ class Learner:
     def __init__(self, model, a, rank, device):
         self.rank, self.learners, self.batch, self.seen, self.steps, self.progress = rank, a.learners, a.batch, 0, 0, 0.0
         self.model = model.to(device, memory_format=torch.channels_last)
-        self.mean = Reader().to(device)
-        plain = [p for p in self.model.parameters() if p.ndim < 2]
-        heavy = [p for p in self.model.parameters() if p.ndim >= 2]
-        self.parameters = plain + heavy
-        self.optimizer = torch.optim.AdamW([{"params": heavy, "weight_decay": 0.02}, {"params": plain, "weight_decay": 0}], lr=1e-3,
+        self.mean = copy.deepcopy(self.model)
+        self.parameters = list(self.model.parameters())
+        self.optimizer = torch.optim.AdamW(groups_of(self.model), lr=1e-3,
                                            **({"fused": True} if device.type == "cuda" else {}))
         own, mean = self.model.state_dict(), self.mean.state_dict()
         floats = [k for k in mean if mean[k].dtype.is_floating_point]
@@ -124,12 +94,15 @@ class Learner:
             view = self.view(stores, (*sides, WHOLE)[self.steps % 4])
             view = (torch.nan_to_num(view[0], 0.5), *view[1:])
         for group in self.optimizer.param_groups:
-            group["lr"] = rate_at(self.progress, highest)
+            group["lr"] = rate_at(self.progress, highest) * group["part"]
         self.optimizer.zero_grad(set_to_none=True)
         loss, log = loss_of(self.model, view, self.counting)
         loss.backward()
         if self.learners > 1:
             self.average(progress)
+        else:
+            for p in self.parameters:
+                p.grad.nan_to_num_(0, 0, 0)
         torch.nn.utils.clip_grad_norm_(self.parameters, 2.0)
         self.optimizer.step()
         self.steps += 1
@@ -153,9 +126,27 @@ class Learner:
         os.replace(f"{out}/{name}.tmp", f"{out}/{name}.pt")
 
 
+def groups_of(model):
+    """Parameters by how fast they learn, and whether they are held small."""
+    groups = {}
+    for name, p in model.named_parameters():
+        part = SLOW[name.split(".")[1]] if name.startswith("backbone.") else 1.0
+        groups.setdefault((part, p.ndim >= 2), []).append(p)
+    return [{"params": those, "part": part, "weight_decay": 0.02 if heavy and part == 1 else 0} for (part, heavy), those in groups.items()]
+
+
 def rate_at(progress, highest):
     """Rises for a fiftieth of the time, then falls to nought along half a cosine."""
     return highest * min(1.0, progress * 50 + 0.02) * 0.5 * (1 + math.cos(math.pi * min(1.0, progress)))
+
+
+def ending(path, end):
+    """When to end, seconds since 1970, where a file says so: a borrowed machine goes back earlier or later than planned."""
+    try:
+        with open(path) as file:
+            return float(file.read())
+    except (OSError, ValueError):
+        return end
 
 
 def stores_of(a, device):
@@ -166,7 +157,7 @@ def stores_of(a, device):
 
 def learn(rank, a, begin):
     torch.backends.cuda.matmul.allow_tf32 = torch.backends.cudnn.allow_tf32 = True
-    device = torch.device(f"cuda:{rank}" if a.device == "cuda" else a.device)
+    device = torch.device(f"cuda:{rank + a.gpu}" if a.device == "cuda" else a.device)
     if device.type == "cuda":
         torch.cuda.set_device(device)
     else:
@@ -177,11 +168,11 @@ def learn(rank, a, begin):
     torch.manual_seed(a.seed)
     stores = stores_of(a, device)
     even = {name: 0.4 if name == NO_SOAP else 1.0 for name in stores if name not in ON_PROCESSOR}
-    arriving = Arriving(stores, f"{a.pictures}/{rank}", even, a.ahead)
+    arriving = Arriving(stores, f"{a.pictures}/{a.folder if a.learners == 1 else rank}", even, a.ahead, a.fresh)
     # A renderer that does not get going does not hold up the others for ever.
     while min(store.filled for name, store in stores.items() if name != NO_SOAP) < a.first and time.time() < begin + a.wait:
         time.sleep(0.1)
-    learner = Learner(Reader(), a, rank, device)
+    learner = Learner(PretrainedReader() if a.network == "pretrained" else Reader(), a, rank, device)
     if a.start:
         with torch.no_grad():
             view = learner.view(stores, 384)
@@ -189,7 +180,7 @@ def learn(rank, a, begin):
     learner.begin()
     watched = Watched(a.watch, device) if a.watch and rank == 0 else None
     report = lambda *words: print(f"{time.time() - begin:.0f}s", *words, flush=True) if rank == 0 else None
-    start = told = watching = time.time()
+    start = told = watching = saved = time.time()
     end = max(begin + 60 * a.minutes, start + 20)
     report("begins", {name: store.filled for name, store in stores.items()})
     while learner.progress < 1:
@@ -198,11 +189,13 @@ def learn(rank, a, begin):
         if learner.steps % 8 == 0 and time.time() - told > a.tell:
             told = time.time()
             report(learner.seen, "views, drawn", {name: store.filled for name, store in stores.items()}, [round(float(v), 4) for v in learner.log])
-        if rank == 0 and time.time() - watching > a.every:
-            watching = time.time()
+            end = ending(a.until, end)
+        if rank == 0 and time.time() - saved > a.every:
+            saved = time.time()
             learner.save(a.out, f"reader-{a.seed}")
-            if watched:
-                report("so far", learner.seen, json.dumps(watched.figures(learner.mean)))
+        if watched and time.time() - watching > a.look:
+            watching = time.time()
+            report("so far", learner.seen, json.dumps(watched.figures(learner.mean)))
     arriving.stop()
     counts = {name: store.filled for name, store in stores.items()}
     with open(f"{a.out}/figures-{rank}.json", "w") as file:
@@ -223,7 +216,7 @@ def main():
     ask.add_argument("--pictures", required=True, help="the folder that drawing.py fills")
     ask.add_argument("--learners", type=int, default=1, help="GPUs that learn, from the first one on")
     ask.add_argument("--minutes", type=float, default=21)
-    ask.add_argument("--start", help="a reader to go on from: an ONNX file, or a checkpoint")
+    ask.add_argument("--start", default="", help="a reader to go on from: an ONNX file, or a checkpoint")
     ask.add_argument("--left-out", choices=list(SHARES))
     ask.add_argument("--only", nargs="*", help="renderers to learn from; all where none is named")
     ask.add_argument("--seed", type=int, default=1)
@@ -231,10 +224,16 @@ def main():
     ask.add_argument("--room", type=int, default=3000, help="pictures of each renderer kept on each GPU: 1.3 MB each")
     ask.add_argument("--first", type=int, default=256, help="pictures of each before learning begins")
     ask.add_argument("--wait", type=float, default=90, help="seconds to wait for them")
+    ask.add_argument("--folder", type=int, default=0, help="which of the folders with pictures a single learner takes")
+    ask.add_argument("--gpu", type=int, default=0, help="the first one that learns")
+    ask.add_argument("--fresh", type=float, default=1000, help="new pictures taken in a second at most")
+    ask.add_argument("--network", choices=["plain", "pretrained"], default="plain")
     ask.add_argument("--ahead", type=float, default=1.6, help="how many times more a fast renderer may draw than a slow one")
     ask.add_argument("--rate", type=float, default=1.5e-3)
     ask.add_argument("--watch", help="a folder with labelled sets that are never learned from: see watch.py")
-    ask.add_argument("--every", type=float, default=180, help="seconds between saving and watching")
+    ask.add_argument("--every", type=float, default=60, help="seconds between saving")
+    ask.add_argument("--look", type=float, default=400, help="seconds between watching")
+    ask.add_argument("--until", default="", help="a file that may tell, while this runs, when to end: seconds since 1970")
     ask.add_argument("--tell", type=float, default=15, help="seconds between two lines of the report")
     ask.add_argument("--size", nargs=2, type=int, default=[480, 640])
     ask.add_argument("--device", default="cuda")

@@ -14,7 +14,7 @@ from examine import auc, read
 
 SIDE = 640
 # Ways to look at the bar: the square's side in pixels, and whether it is looked at mirrored as well.
-LOOKS = {"384 and mirrored": (384, True), "448": (448, False), "512": (512, False), "512 and mirrored": (512, True)}
+LOOKS = {"384": (384, False), "384 and mirrored": (384, True), "448": (448, False), "512": (512, False), "512 and mirrored": (512, True)}
 IDS = ["coloured-specks", "smears", "white-specks", "translucent-veins", "crackle-network", "powdery-film",
        "dark-centre-ring", "orange-spots", "pinholes", "crack", "brown-outside-in", "colour-bled", "drag-lines",
        "layer-gap", "wrinkled-top", "mould-dimples"]
@@ -38,7 +38,7 @@ class Watched:
                 out[where[at : at + 48]] = read(model, image, *LOOKS[look])[0].float().cpu().numpy()
         return out
 
-    def figures(self, model, looks=("384 and mirrored", "512")):
+    def figures(self, model, looks=("384", "512")):
         return {f"{name}, {look}": counted(self.sets[name][0], self.answers(model, name, look)) for name in self.sets for look in looks}
 
     def write(self, model, out):
@@ -84,7 +84,7 @@ def pack(folder, target):
     for label in labels:
         picture = Image.open(f"{folder}/{label['file']}").convert("RGB")
         scale = min(1, SIDE / max(picture.size))
-        picture.resize((round(picture.width * scale), round(picture.height * scale)), Image.LANCZOS).save(f"{target}/{label['file']}", quality=90)
+        picture.resize((round(picture.width * scale), round(picture.height * scale)), Image.LANCZOS).save(f"{target}/{label['file']}", "WEBP", quality=84)
     json.dump(labels, open(f"{target}/labels.json", "w"))
 
 
