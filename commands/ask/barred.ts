@@ -5,8 +5,12 @@ import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 const ELSEWHERE = /^(?:diagnose|shelf|plan|lye|help|challenge)/u;
 const OF_SOAP =
   /\b(?:soaps?|batter|lye|cold process|jab[oó]n(?:es)?|masa|sosa|colou?r\w*|te[nñ]ir|dar color|loaf|bars?)\b/iu;
+/** Colour goes into baths and candles too. */
+const IN_SOAP = /\b(?:soaps?|batter|lye|cold process|jab[oó]n(?:es)?|sosa|loaf)\b/iu;
 const MAY =
   /^\W*(?:\w+,? )?(?:how much|can|could|may|should|is|are|will|does|would|puedo|se puede|podr[ií]a|sirven?|vale|cu[aá]nt[oa])\b/iu;
+/** "1 lb oils pastel" is how much and how strong, and no crayon. */
+const OILS_AND_STRENGTH = /\boils (?=pastels?\b)/giu;
 const SCENT =
   /\b(?:(?:\w+ )?(?:essential|fragrance) oils?|aceites? esencial(?:es)?(?: de \p{L}+)?|vanilla (?:fragrance|extract)|fragancias?(?: de \p{L}+)?)\b/iu;
 
@@ -17,8 +21,10 @@ const SCENT =
 export function barredReading(question: string, read: QuestionRead): Reading | undefined {
   const [reading] = read.readings;
   const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
-  if (isElsewhere || (read.outside !== undefined && !OF_SOAP.test(question))) return undefined;
-  const barred = barredInSentence(question);
+  const isNamedField = read.outside !== undefined && read.outside !== 'other';
+  if (isElsewhere || (read.outside !== undefined && !(isNamedField ? IN_SOAP : OF_SOAP).test(question)))
+    return undefined;
+  const barred = barredInSentence(question.replace(OILS_AND_STRENGTH, 'oils, as pale as '));
   if (barred !== undefined) return checkOf(barred);
   const pressed = pressedOf(question, read);
   if (pressed !== undefined) return checkOf(pressed);

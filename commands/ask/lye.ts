@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import { oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
+import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import { readPlanQuestion, refuseWeighedFat } from '../../src/engine/questions/lye/plan-question.ts';
 import {
   isBleachOrLye,
@@ -67,13 +68,17 @@ export async function lyeAnswer(
   if (job?.startsWith('shelf')) return undefined;
   const { ordered, unordered } = inOrder(question);
   const asked = lyeAskedIn(ordered);
-  const topic = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
+  const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
+  // "Does manganese violet hold at pH 13" asks of the colour.
+  const isOfColour = found === 'soap-ph' && job === 'survives-lye' && read.facts.named.length > 0;
+  const topic = isOfColour ? undefined : found;
   if (topic && (BEFORE_AMOUNTS.has(topic) || !(asked.amount || asked.weighed)))
     return topicReply(topic, context);
   if ((job === 'plan' || PLAN_FIRST.test(question)) && !asked.amount && !asked.weighed)
     return planOrNo(ordered, { read, question, context });
   const coloured = job === 'dose' && read.facts.named.length > 0 && !asked.weighed;
-  if (!(asked.amount || asked.weighed || job === 'lye') || coloured) return undefined;
+  if (!(asked.amount || asked.weighed || job === 'lye') || coloured || isOfNoAmount(question, read))
+    return undefined;
   if (asked.amount && isBleachOrLye(question))
     return stopped(
       context.say.lyeQuestions.bleachOrLye,

@@ -36,10 +36,12 @@ export async function plainRequestReply(question: string, context: Context): Pro
   }
   const answer = await context.run(asked.command, asked.given);
   if (answer.kind !== 'reply') return undefined;
+  const understood = { kind: 'text' as const, text: context.say.ask.understood({ line }) };
   return {
     ...answer,
     data: { ...answer.data, ...data },
-    blocks: [{ kind: 'text', text: context.say.ask.understood({ line }) }, ...answer.blocks],
+    // Who asks what a word means wants the whole of its meaning before how the question was read.
+    blocks: request.kind === 'term' ? [...answer.blocks, understood] : [understood, ...answer.blocks],
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { BAR_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
@@ -22,8 +23,11 @@ export function unsureReply(question: string, read: QuestionRead, context: Conte
   const isNothing =
     outside === 'other' ||
     reading === undefined ||
-    (outside === undefined && /^(?:dose|colourant check)$/u.test(reading.command));
+    (outside === undefined &&
+      (/^(?:dose|colourant check)$/u.test(reading.command) || isOfNoAmount(question, read)));
   if (isKnown(facts) || OF_COLOUR.test(question)) return undefined;
+  // An amount for an amount is a dose: which colourant it is of is asked.
+  if (reading?.job === 'dose' && facts.portion !== undefined && facts.powder !== undefined) return undefined;
   const isOfSoap = NEAR_LYE.test(question) || (outside === 'other' && BAR_WORDS.test(unaccented(question)));
   return isNothing && isOfSoap ? topicReply('unsure', context) : undefined;
 }

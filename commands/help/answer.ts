@@ -47,7 +47,7 @@ export function topicReply(typed: string, context: Context): Reply {
     });
   return {
     kind: 'reply',
-    headline: headlineOf(topic),
+    headline: headlineOf(topic, context),
     data: topic,
     blocks: blocksOf(topic, context),
     cautions: [],
@@ -56,12 +56,18 @@ export function topicReply(typed: string, context: Context): Reply {
   };
 }
 
-function headlineOf(topic: Topic): string {
+function headlineOf(topic: Topic, { say }: Context): string {
   if (topic.kind === 'command') {
     const [first, ...others] = topic.asks;
     return others.length === 0 && first ? `/${first.path}: ${first.purpose}` : `/${topic.name}`;
   }
-  return topic.kind === 'option' ? `${topic.name}:` : topic.name;
+  return topic.kind === 'option' ? `${topic.name}:` : say.help.meaning(told(topic));
+}
+
+/** What a word means in its first sentence, and what else is said of it. */
+function told({ name, text }: Extract<Topic, { kind: 'term' | 'caution' }>) {
+  const [means = '', ...rest] = text.split(/(?<=[.!?]) (?=\p{Lu})/u);
+  return { name, means, rest: rest.join(' ') };
 }
 
 function blocksOf(topic: Topic, { say }: Context): Reply['blocks'] {
@@ -79,8 +85,10 @@ function blocksOf(topic: Topic, { say }: Context): Reply['blocks'] {
     case 'option':
       return [{ kind: 'rows', rows: topic.rows }];
     case 'term':
-    case 'caution':
-      return [{ kind: 'text', text: topic.text }];
+    case 'caution': {
+      const { rest } = told(topic);
+      return rest === '' ? [] : [{ kind: 'text', text: rest }];
+    }
   }
 }
 

@@ -25,9 +25,9 @@ const textOf = (reply: Awaited<ReturnType<typeof asked>>) => JSON.stringify(repl
 
 test('a word of the trade is explained in a few short sentences, in the reader’s language', async () => {
   const trace = await asked('what is trace?');
-  expect(trace.headline).toBe('trace');
-  expect(textOf(trace)).toContain('thick enough that a drizzle stays on top');
-  expect(textOf(await asked('¿qué es la traza?', 'es'))).toContain('hilo de masa');
+  expect(trace.headline).toBe('Trace: the moment batter is thick enough that a drizzle stays on top.');
+  expect(textOf(trace)).toMatch(/Light trace pours.*\/help/u);
+  expect((await asked('¿qué es la traza?', 'es')).headline).toContain('hilo de masa');
   for (const language of ['en', 'es'] as const)
     for (const term of TRADE_TERMS) {
       const { text } = wordsIn(language).help.terms[term];
@@ -38,6 +38,7 @@ test('a word of the trade is explained in a few short sentences, in the reader�
 });
 
 test('zap is explained with the caution that the tongue is no test (common practice)', async () => {
+  expect((await asked('what is the zap test?')).headline).toContain('sting of free lye');
   expect(textOf(await asked('what is the zap test?'))).toContain('Never put soap on your tongue');
 });
 

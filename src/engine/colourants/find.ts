@@ -69,6 +69,9 @@ const BASES: ReadonlySet<string> = new Set(
   ),
 );
 
+/** The dear stigmas are no entry's, though turmeric is called Indian saffron. */
+const OF_ANOTHER: ReadonlySet<string> = new Set(['saffron', 'azafran']);
+
 /** Grades (water- or oil-dispersible) stand behind the general entry when both match a number or an INCI name. */
 function withoutGrades(matches: readonly Colourant[]): readonly Colourant[] {
   const general = matches.filter(colourant => colourant.gradeOf === undefined);
@@ -104,6 +107,7 @@ export function colourantsMeant(text: string): readonly Colourant[] {
   const byName = colourantsNamed(text);
   if (byName.length > 0) return byName;
   const asked = foldedWords(text);
+  if (asked.length === 1 && OF_ANOTHER.has(asked[0]!)) return [];
   if (asked.some(word => BASES.has(word)) && asked.every(word => BASES.has(word) || word === 'lake'))
     return [];
   const partial = wordsByEntry.filter(

@@ -35,7 +35,7 @@ const HUES = new Set(
 );
 
 /** A name does not run over what joins a sentence: "gold mica in the olive one". */
-const JOINS = /^(?:in|the|for|with|to|or|and|en|con|para|o|y|is|vs|than|que)$/u;
+const JOINS = /^(?:in|the|for|with|to|or|and|an?|some|en|con|para|o|y|un|una|is|vs|than|que)$/u;
 
 /** Whether a text is one of the entry's own names, word by word. */
 const isNameOf = ({ names, synonyms }: Colourant, text: string): boolean =>
@@ -94,6 +94,8 @@ const catalogued = (span: readonly string[]): readonly Colourant[] | undefined =
 
 /** Kitchen colours and the like that are refused by name wherever they are named. */
 const refused = (span: readonly string[]): readonly Colourant[] | undefined => {
+  // "1 lb oils pastel" is how much and how strong, and no crayon.
+  if (span.includes('oils')) return undefined;
   const barred = span.length <= 3 ? barredIn(span.join(' ')) : undefined;
   // A name ends where it is whole: "food colouring work" says one word more.
   if (span.length > 1 && barredIn(span.slice(0, -1).join(' ')) !== undefined) return undefined;

@@ -1,3 +1,4 @@
+import { parseOils } from '../batch/oils/oil-list.ts';
 import { signsIn } from '../flaws/signs.ts';
 import type { ToldAmount } from './amounts.ts';
 import { carrierIn } from './carrier-told.ts';
@@ -42,23 +43,28 @@ type Seen = { readonly things: readonly NamedThing[]; readonly amounts: readonly
 /** Gathers what a question tells. */
 export function factsOf(question: string, words: Words, { things, amounts }: Seen): Facts {
   const { text } = words;
-  const asPortion =
-    amounts.find(one => isTaken(one, words)) ??
-    amounts.find(({ of }) => of === 'batter' || of === 'oils') ??
-    amounts.find(({ of, measure }) => of === 'unsaid' && measure === 'mass');
-  const powder = amounts.find(({ of }) => of === 'powder');
+  const base = amounts.find(one => isBase(one, words));
+  const apart = amounts.filter(one => one !== base);
+  const asPortion = portionAmong(apart, words) ?? base;
+  // "1 tsp per 500 g of batter, for 1 kg": a teaspoon is not what goes into the kilo.
+  const isRate = base !== undefined && asPortion !== base;
+  const powder = isRate ? undefined : amounts.find(({ of }) => of === 'powder');
+  const oils = oilsIn(words, amounts);
+  // A list of weighed oils is a whole batch; one of its weights is no portion.
+  const whole = asPortion?.of === 'batter' || asPortion?.of === 'oils' ? undefined : gramsOfAll(oils);
   const perPound = amounts.find(one => one.perPound);
-  const portion = asPortion && withMeasured(asPortion);
+  const told = asPortion && withMeasured(asPortion);
+  const portion = whole === undefined ? told : `${whole} g oils`;
   const first = things[0];
   return {
     named: unique(things.map(thing => thing.text)),
     portion,
-    size: portion,
-    powder: (powder ?? amounts.find(({ of }) => of === 'unsaid'))?.text,
+    size: told,
+    powder: (powder ?? apart.find(({ of }) => of === 'unsaid'))?.text,
     carrier: carrierIn(text),
     strength: perPound ? `${perPound.text} ppo` : strengthIn(words, things),
     mix: withWhite(mixOf(things, amounts), text),
-    oils: oilsIn(words, amounts),
+    oils,
     superfat: superfatIn(text),
     percent: figureBefore(text, /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)/u),
     concentration: figureBefore(
@@ -76,6 +82,22 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     findings: signsIn(question.slice(0, 600)),
   };
 }
+
+/** Grams of two weighed oils and more together. */
+function gramsOfAll(oils: string | undefined): number | undefined {
+  if (oils === undefined) return undefined;
+  const { shares, totalGrams } = parseOils(oils);
+  return shares.length > 1 && totalGrams !== undefined ? Number(totalGrams.toFixed(1)) : undefined;
+}
+
+const portionAmong = (amounts: readonly ToldAmount[], words: Words): ToldAmount | undefined =>
+  amounts.find(one => isTaken(one, words)) ??
+  amounts.find(({ of }) => of === 'batter' || of === 'oils') ??
+  amounts.find(({ of, measure }) => of === 'unsaid' && measure === 'mass');
+
+/** To how much a rate is told: "per 500 g of batter", "por cada medio kilo". */
+const isBase = ({ from, perPound }: ToldAmount, { words }: Words): boolean =>
+  !perPound && /^(?:per|every|cada|x)$|^por$/u.test(words[from - 1] ?? '');
 
 /** What is taken out of a larger pot is the portion: "6 cups, gonna pull 1.5 cups for the black". */
 const isTaken = ({ of, from }: ToldAmount, { words }: Words): boolean =>
@@ -119,7 +141,7 @@ function withWhite(mix: string | undefined, text: string): string | undefined {
 
 function superfatIn(text: string): number | undefined {
   const match =
-    /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de )?(?:superfat|sf|sobre ?engrasado|sobregrasa)|(?:superfat|sf|sobre ?engrasado|sobregrasa) (?:of |de |del |at |al )?(\d+(?:[.,]\d+)?)/u.exec(
+    /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)? ?(?:de )?(?:superfat|sf|(?:sobre|super) ?engrasado|sobregrasa)|(?:superfat|sf|(?:sobre|super) ?engrasado|sobregrasa) (?:of |de |del |at |al )?(\d+(?:[.,]\d+)?)/u.exec(
       text,
     );
   const figure = match?.[1] ?? match?.[2];

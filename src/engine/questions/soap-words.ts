@@ -9,3 +9,7 @@ export const OUR_WORDS = new RegExp(
   String.raw`\b(?:${BAR}|mezcla|lye|sosa|soda|lejia|naoh|saponif\w*|colou?rante?s?|colou?r\w*|oxid\w*|clay|arcilla|trace|traza|mould|mold|molde|superfat|curado|cure)\b`,
   'iu',
 );
+
+/** Words that are of making soap and of no other craft, whatever pigments both share; in text without accents. */
+export const SOAP_WORDS =
+  /\b(?:soap\w*|jabon\w*|batter|lye|sosa|soda|caustic\w?|lejia|naoh|koh|saponif\w*|trace|traza|superfat|lather|suds|espuma|unmou?ld\w*|desmold\w*|cured?|curing|curado|curar|gel(?:led|ling|ifica\w*)?|loaf|loaves|batch\w*|lotes?|tandas?|swirls?|masa|mezcla|moldes?|mou?lds?|bars?|barras?|barritas?|pastillas?|cp|cold process|proceso frio|tallow|lard|sebo|seiz\w*|ppo)\b/iu;

@@ -65,7 +65,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ],
   [
     'pastel',
-    /\b(?:pastel|pale|palish|light(?:ly|er)?|soft(?:er|ly)?|gentle|subtle|baby|bebe|milky|washed out|clarit[oa]s?|clar[oa]s?|claron|palid[oa]s?|palidit[oa]s?|suave|suavecit[oa]|tenue|sutil|liger[oa]|ligerit[oa]|deslavad[oa]|apagad[oa]|delicad[oa]|minty|muted|delicate|bajit[oa]|(?:azul|rosad|celest|verdec|amarill|lil|rosit)it[oa]s?|rosita)\b/u,
+    /\b(?:pastel|pastelit[oa]s?|pale|palish|light(?:ly|er)?|soft(?:er|ly)?|gentle|subtle|baby|bebe|milky|washed out|clarit[oa]s?|clar[oa]s?|claron|palid[oa]s?|palidit[oa]s?|suave|suavecit[oa]|tenue|sutil|liger[oa]|ligerit[oa]|deslavad[oa]|apagad[oa]|delicad[oa]|minty|muted|delicate|bajit[oa]|(?:azul|rosad|celest|verdec|amarill|lil|rosit)it[oa]s?|rosita)\b/u,
   ],
   [
     'medium',

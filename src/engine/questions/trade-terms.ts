@@ -39,9 +39,27 @@ const BY_NAME: ReadonlyMap<string, TradeTerm> = new Map(
   ),
 );
 
+/** A word that stands alone is asked for its meaning, but for what one may have or pour. */
+const OWNED: ReadonlySet<TradeTerm> = new Set([
+  'batter',
+  'paste',
+  'portion',
+  'lake',
+  'mica',
+  'oxide',
+  'premix',
+  'testBar',
+]);
+const BARE: ReadonlySet<string> = new Set(
+  [...BY_NAME].filter(([, term]) => !OWNED.has(term)).map(([name]) => name),
+);
+
 const ARTICLE = '(?:(?:a|an|the|el|la|los|las|un|una|lo) )?';
 const FRAMES = [
-  `(?:what(?: is|'s|s| are)|whats|define|explain|describe) (?:meant by )?${ARTICLE}(.+?)`,
+  `(?:wh?[aou]?t(?: is|'s|s| are)|whats|define|explain|describe) (?:meant by |exactly is )?${ARTICLE}(.+?)`,
+  `what (?:do (?:you|u|they|people|we) mean (?:by|with)|on earth is|exactly is|is (?:this|that)) ${ARTICLE}(.+?)`,
+  `que (?:es|significa) (?:eso|esto) de(?:l)? ${ARTICLE}(.+?)`,
+  `a que (?:le |se le )?llam(?:an?|as|amos) ${ARTICLE}(.+?)`,
   `(?:what (?:does|do)|tell me what) ${ARTICLE}(.+?) (?:mean|means|stand for)`,
   `(?:the )?(?:meaning|definition) of ${ARTICLE}(.+?)`,
   `${ARTICLE}(.+?) (?:meaning|definition)`,
@@ -56,7 +74,7 @@ const FRAMES = [
 );
 
 /**
- * The word of the trade that a question asks the meaning of and nothing else: "what is trace?", "¿qué es la traza?".
+ * The word of the trade that a question asks the meaning of and nothing else: "what is trace?", "¿qué es la traza?", "trace?".
  * Undefined for any other question.
  */
 export function termAsked(question: string): TradeTerm | undefined {
@@ -64,6 +82,8 @@ export function termAsked(question: string): TradeTerm | undefined {
   const text = unaccented(question)
     .replace(/[^\p{L}\p{N}']+/gu, ' ')
     .trim();
+  const bare = BARE.has(fold(text)) ? BY_NAME.get(fold(text)) : undefined;
+  if (bare) return bare;
   for (const frame of FRAMES) {
     const word = frame.exec(text)?.[1];
     const term = word === undefined ? undefined : BY_NAME.get(fold(word));

@@ -84,6 +84,7 @@ export function wordsOf(question: string): Words {
     .replace(/¿|¡/gu, ' ')
     .replace(/\bgray/gu, 'grey')
     .replace(/\bultra[ -](?=marin)/gu, 'ultra')
+    .replace(/\bcoco powder\b/gu, 'cocoa powder')
     .replace(/\bcolor(?!e)/gu, 'colour')
     .replace(TIGHT, '$1 $2 ')
     .replace(/(?<![#\p{L}\d])(\d[\d.,/]*)(\p{L}+)/gu, apart)

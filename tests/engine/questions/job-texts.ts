@@ -44,13 +44,19 @@ const SETS = [
   'ward-and-woolshed',
   'six-countries',
   'barrio-and-bayou',
+  'jeepney-and-pasture',
+  'bazaar-and-bothy',
 ] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */
 const ofShelf = (text: string): Class =>
-  /\b(?:used|gast\w+|us[eé]|take|quita\w*|resta\w*|off)\b/iu.test(text)
+  /\b(?:used|gast\w+|us[eé]|take|quita\w*|resta\w*|off|subtract\w*|minus|baj[aeo]\w*|finished|acab\w+|spil[lt]\w*|knocked|remove|delete|bin it|borr\w+|s[aá]ca\w*|se (?:me )?cay\w+|r[eé]sta\w*)\b/iu.test(
+    text,
+  )
     ? 'shelf-use'
-    : /\b(?:left|queda\w*|have i|do i|tengo|still)\b/iu.test(text)
+    : /\b(?:left|queda\w*|have i|do i|tengo|still|restantes?|existencias|inventari?o\w*|how much|cu[aá]nt[oa]s?|which|cu[aá]l\w*|what|whats|list|longest|hay|qu[eé] (?:me|hay))\b/iu.test(
+          text,
+        )
       ? 'shelf-show'
       : 'shelf-add';
 
@@ -82,9 +88,12 @@ function ofSet(writer: string): readonly JobText[] {
   ];
 }
 
-/** Lines that one hand wrote as dozens of makers, under a heading each for what they ask. */
-function ofCorpus(): readonly JobText[] {
-  const folder = join(import.meta.dirname, 'corpus');
+/** Two hands that each wrote lines as dozens of makers, under a heading each for what they ask. */
+const CORPORA = ['first', 'second'] as const;
+const DOZENS: ReadonlySet<string> = new Set(CORPORA.map(hand => `${hand} dozens`));
+
+function ofCorpus(hand: (typeof CORPORA)[number]): readonly JobText[] {
+  const folder = join(import.meta.dirname, 'corpus', hand);
   return ['en.txt', 'es.txt'].flatMap(name =>
     [...linesOf(join(folder, name))].flatMap(([heading, lines]) =>
       lines.map((text): JobText => {
@@ -95,7 +104,7 @@ function ofCorpus(): readonly JobText[] {
               ? 'survives-lye'
               : (heading as JobText['label']);
         const part = label === 'outside' || label === 'inside' ? 'scope' : 'question';
-        return { text, label, writer: 'dozens', part };
+        return { text, label, writer: `${hand} dozens`, part };
       }),
     ),
   );
@@ -104,7 +113,7 @@ function ofCorpus(): readonly JobText[] {
 /** Every text that is learned from. */
 export const jobTexts = (): readonly JobText[] => [
   ...SETS.flatMap(ofSet),
-  ...ofCorpus(),
+  ...CORPORA.flatMap(ofCorpus),
   ...phrasings(1).map(({ text, label }): JobText => ({ text, label, writer: 'own', part: 'own' })),
   ...EXAMPLES.filter((_, at) => at % 3 === 0).map(
     ({ text }): JobText => ({ text, label: 'diagnose', writer: 'own', part: 'own' }),
@@ -136,7 +145,7 @@ export function lessonsOf(texts: readonly JobText[]): {
 } {
   const read = texts.map(prepared);
   const voices = texts.map(({ writer }, at) =>
-    writer === 'dozens' || writer === 'own' ? `${writer} ${at % VOICES}` : writer,
+    DOZENS.has(writer) || writer === 'own' ? `${writer} ${at % VOICES}` : writer,
   );
   const users = new Map<number, Set<string>>();
   for (const [at, { stems }] of read.entries())

@@ -26,7 +26,7 @@ const MOST_WRONG = 0.02;
 test('the weights written down were fitted on these texts, read them right, and are small', () => {
   const { origin, known: words, ...written } = weightsFile;
   expect(origin).toBe(`fitted on ${texts.length} texts`);
-  expect(written.data.length).toBeLessThan(260_000);
+  expect(written.data.length).toBeLessThan(400_000);
   expect(hashesOf(words)).toEqual(known);
   const model = modelOf(written);
   const hands = texts.filter(({ part }) => part === 'question' || part === 'scope');
@@ -45,6 +45,9 @@ const ALL = [
   // Of 150 questions and 100 lines of the field or not; without these three and the dozens 129, 120 questions of the first two.
   { writer: 'ward-and-woolshed', question: 135, scope: 84, flaw: 0 },
   { writer: 'six-countries', question: 128, scope: 84, flaw: 0 },
+  // Left out of all, the second dozens included, 139 and 92, 134 and 85; of what was learned before them 133 and 94, 133 and 84.
+  { writer: 'jeepney-and-pasture', question: 134, scope: 90, flaw: 0 },
+  { writer: 'bazaar-and-bothy', question: 130, scope: 82, flaw: 0 },
 ] as const;
 
 /** A fit takes seconds: the one that is hardest to read, or all where that is asked. */
@@ -73,7 +76,7 @@ describe('writers whose texts were not learned from are understood', () => {
       }
       told.push(...read.map(one => ({ chance: one.chance, right: isRight(one, one.job) })));
     },
-    120_000,
+    300_000,
   );
 
   test('how likely a reading is told to be is how often it is right', () => {

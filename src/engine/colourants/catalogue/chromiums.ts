@@ -47,7 +47,7 @@ export const chromiums: readonly Colourant[] = [
     synonyms:
       namesIn(`chromium hydroxide green, hydrated chromium oxide, hydrated chromium oxide green, hydrated chrome oxide,
       hydrated chrome green, hydrated green oxide, chromium hydroxide, chrome hydroxide, viridian, viridian green, teal oxide,
-      turquoise oxide, emerald oxide, guignet green, verde viridiana, viridiana, verde esmeralda óxido, hidróxido de cromo,
+      turquoise oxide, emerald oxide, guignet green, verde viridiana, viridiana, verde de cromo hidratado, verde esmeralda óxido, hidróxido de cromo,
       verde hidróxido de cromo, óxido de cromo hidratado, óxido turquesa, pigment green 18, vert émeraude, chromhydroxidgrün,
       verde idrossido di cromo`),
     ci: ['77289'],

@@ -9,8 +9,8 @@ const OPAQUE = [
   String.raw`(?:at |with |con |al |a )*-? ?\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)? ?(?:de |of )?${FAT}`,
   String.raw`${FAT} ?(?:of |at |de |del |al |is |=|: ?)*-? ?\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)?`,
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?`,
-  String.raw`${PERCENT} ?(?:de |of )?(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
-  String.raw`(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza) ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
+  `${PERCENT} ?(?:de |of )?(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
+  `(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza) ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
   String.raw`(?:how (?:much|many)|cuant[oa]s?|calcul\w*|que cantidad(?: de)?|amount of)(?: \p{L}+){0,3}? ${LYE}(?: (?:and|n|y|e|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
   String.raw`${LYE}(?: (?:and|y|&) (?:water|agua))? (?:for|para|pa|needed for)\b`,
 ];

@@ -12,7 +12,7 @@ export const COUNT = String.raw`(?:\d+\/\d+|\d+(?:[.,]\d+)?(?: \d+\/\d+)?)`;
 export const MASS = `${COUNT} ?${UNIT}`;
 export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|per cent|por ciento)`;
 export const FAT =
-  '(?:superfat(?:ting|ted)?|(?:lye )?discount|descuento(?: de sosa)?|sf|sobre ?engrasado|sobre ?engrase|sobregrasa)';
+  '(?:superfat(?:ting|ted)?|(?:lye )?discount|descuento(?: de sosa)?|sf|(?:sobre|super) ?engrasado|sobre ?engrase|sobregrasa)';
 
 const IN_GRAMS: readonly (readonly [unit: RegExp, grams: number])[] = [
   [/^k/u, 1000],
@@ -41,12 +41,18 @@ const INSTEAD = new RegExp(
 /** Where a sentence ends; a full stop behind a short unit ends none. */
 const SENTENCE_END = /(?<!(?<!\p{L})(?:oz|lbs?|kgs?|gr?s?|ml|approx|aprox|ca|no))\.+(?!\d)|[?!]+|\n+/gu;
 
+/** "Olive 700g coconut 300g. Lye?": what stands behind the stop is asked for, and was not weighed. */
+const ASKED_LAST = new RegExp(
+  String.raw`(?<=\d ?(?:kgs?|gr?s?|oz|lbs?|kilos?|grams?|gramos?|ounces?|onzas?|pounds?|libras?))\s*\.+\s+(?=(?:(?:and|y|how much|cu[aá]nt[ao]|the|la)\s+)*${LYE}(?:\s+(?:and|n|y|\+|&)\s+(?:water|agua))?\s*(?:(?:quantity|qty|amount|weight|needed|required|please|pls|plz|cantidad|por favor|porfa)\W*$|\?))`,
+  'giu',
+);
+
 /**
  * Lower case without accents, spelt numbers as figures, thousands and pounds with ounces as one figure of grams; `clauses` leaves
  * a semicolon where a sentence ends.
  */
 export function plainWords(question: string, { clauses = false } = {}): string {
-  const said = question.slice(0, 2000);
+  const said = question.slice(0, 2000).replace(ASKED_LAST, ' ; ');
   return (
     spokenAmounts(clauses ? said.replace(SENTENCE_END, ' ; ') : said)
       .normalize('NFD')

@@ -35,6 +35,9 @@ const PER_MASS = new RegExp(
 /** "Kaolin, 2% of oil weight". */
 const SHARE_LAST =
   /^(\p{L}[^\d%]*?)[\s,:=-]+(?:at |al |el )?(\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|de|del|sobre|on) )?(?:(?:the|los|el|my|mis) )?(?:(?:total|weight|peso)(?: of| de)? )?(?:(?:the|los) )?(?:oils?|fats?|aceites?|grasas?)(?: weight)?\.?$/iu;
+/** Batter is oils with lye and water, how much of them hangs on the recipe. */
+const OF_BATTER =
+  /^\s*(?:(?:of|de)\s+)?(?:(?:the|my|raw|soap|la|el|mi)\s+)*(?:batter|soap|masa|mezcla|jab[oó]n|batch|lote|pasta)\b/iu;
 const HOLDER =
   /\b(?:bags?|jars?|packets?|pouch(?:es)?|tubs?|pots?|sachets?|bolsas?|bolsitas?|botes?|frascos?|tarros?|paquetes?|sobres?)\b/giu;
 /** "dos bolsitas de 25 g", "3 tubs of 10g": so many holders of so much each. */
@@ -70,7 +73,8 @@ function withoutRemark(name: string): string {
 
 /**
  * Reads an amount of powder and what it is of: `2 tsp rose clay`, `1/4-1/2 tsp`, `2 oz bag of zinc oxide`, `1/2 tsp ppo`, `gold
- * mica 5 g`. Throws a Refusal `powder-without-amount`, or one of the amounts' own.
+ * mica 5 g`. Throws a Refusal `powder-without-amount`, `strength-unreadable` where it is to so much batter by weight, or one of
+ * the amounts' own.
  */
 export function readPowder(text: string): WrittenPowder {
   const plain = spokenAmounts(
@@ -145,6 +149,8 @@ function perMassIn(text: string): { readonly grams: number; readonly rest: strin
     (amountOf(text.slice(0, match.index).trim()) === undefined && !/\d/u.test(text.slice(0, match.index)))
   )
     return undefined;
+  if (OF_BATTER.test(text.slice(match.index + match[0].length)))
+    refuse('strength-unreadable', { text: cut(text.trim(), 60) });
   return {
     grams: amount.grams,
     rest: `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`,

@@ -116,6 +116,10 @@ const KILOS = /(?<![\d.,/]\s?)\b(?:(\d{1,3}) )?(?:kilos?|kgs?) (?:y |and |con )?
 const METRIC_POUNDS =
   /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b500 ?(?:g|gr|gramos|grams)\b.*$/iu;
 
+/** "Medio kilo de girasol y otro medio de oliva", "half a kilo of lard and another half of olive". */
+const ANOTHER_HALF =
+  /\b(medi[oa]|half an?) (kilo|kg|libra|litro|pound|lb|lit(?:er|re))((?: (?:de|of))? [\p{L} ]{3,30}?),? (?:y|and|n|&) (?:otr[oa] medi[oa]|another half)(?! (?:kilo|kg|libra|litro|an? )) (?=de |of )/giu;
+
 /**
  * An amount as it is spoken, in figures: spellings of chats, spelt numbers, parts and articles before a unit, slips in units, dozens, and "un kilo
  * doscientos". Names beside it stay as they are.
@@ -123,7 +127,7 @@ const METRIC_POUNDS =
  * @example spokenAmounts('a tsp n a half') // '1 tsp n a half'
  */
 export function spokenAmounts(text: string): string {
-  let said = figuresOf(chatSpelt(text)).replace(
+  let said = figuresOf(chatSpelt(text).replace(ANOTHER_HALF, '$1 $2$3, $1 $2 ')).replace(
     DECIMAL,
     (_, whole = '0', part: string) => `${digits(whole)}.${digits(part)}`,
   );

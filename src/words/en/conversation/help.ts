@@ -39,6 +39,9 @@ export const help = {
   headline: 'Ask me in your own words, or pick a job.',
   job: (v: { name: string; topic: string; says: string }) => `${v.name} /${v.topic}: ${v.says}`,
   jobs,
+  /** The meaning of a word of the trade first: “Trace: the moment …”. */
+  meaning: ({ name, means }: { name: string; means: string }) =>
+    `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${means.charAt(0).toLowerCase()}${means.slice(1)}`,
   terms,
   cautions,
   /** Lines to try a command with. */

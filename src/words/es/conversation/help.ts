@@ -37,6 +37,9 @@ export const help: typeof en = {
   headline: 'Pregúntame con tus palabras, o elige.',
   job: v => `${v.name} /${v.topic}: ${v.says}`,
   jobs,
+  /** The meaning of a word of the trade first: “Trace: the moment …”. */
+  meaning: ({ name, means }: { name: string; means: string }) =>
+    `${name.charAt(0).toUpperCase()}${name.slice(1)}: ${means.charAt(0).toLowerCase()}${means.slice(1)}`,
   terms,
   cautions,
   examples: {
