@@ -1,5 +1,6 @@
 import { barredInSentence, batchPartIn } from '../../src/engine/hazards/index.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 
 /** What is told of a bar that is made, or done on a shelf, names a thing without asking to put it into soap. */
 const ELSEWHERE = /^(?:diagnose|shelf|plan|lye|help|challenge)/u;
@@ -22,9 +23,13 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
   const [reading] = read.readings;
   const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
   const isNamedField = read.outside !== undefined && read.outside !== 'other';
-  if (isElsewhere || (read.outside !== undefined && !(isNamedField ? IN_SOAP : OF_SOAP).test(question)))
-    return undefined;
   const barred = barredInSentence(question.replace(OILS_AND_STRENGTH, 'oils, as pale as '));
+  const isOnlyNamed = barred !== undefined && isNothingBut(barred, question);
+  if (
+    isElsewhere ||
+    (read.outside !== undefined && !isOnlyNamed && !(isNamedField ? IN_SOAP : OF_SOAP).test(question))
+  )
+    return undefined;
   if (barred !== undefined) return checkOf(barred);
   const pressed = pressedOf(question, read);
   if (pressed !== undefined) return checkOf(pressed);
@@ -36,6 +41,15 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
   const scent = isOfNothing ? SCENT.exec(question)?.[0] : undefined;
   const isKnown = typeof item === 'string' && batchPartIn(item) === 'scent';
   return scent === undefined || isKnown ? undefined : checkOf(scent);
+}
+
+/** True of a few words that are names of what stays out of soap and nothing else: "red lead", "cinnabar, vermilion pigment". */
+function isNothingBut(barred: string, question: string): boolean {
+  const rest = unaccented(question)
+    .replace(barred, ' ')
+    .replace(/\b(?:pigments?|powder|pigmento|polvo)\b|\P{L}+/gu, ' ')
+    .trim();
+  return rest === '' || (rest.split(' ').length < 3 && barredInSentence(rest) !== undefined);
 }
 
 const SPIRIT =

@@ -12,9 +12,10 @@ import {
   refuseFigureOrWord,
 } from '../../src/engine/questions/lye/question.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
-import { lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
+import { inPassing } from './in-passing.ts';
 import { stopped } from './lye-stopped.ts';
 import { topicReply } from './matter.ts';
 import { oilsReply, weighedReply } from './weighed-lye.ts';
@@ -64,6 +65,10 @@ export async function lyeAnswer(
     context,
   }: { readonly typed: string; readonly read: QuestionRead; readonly context: Context },
 ): Promise<Reply | LyeReading | undefined> {
+  const care = careTopicIn(typed);
+  if (care) return topicReply(care, context);
+  const passing = inPassing(typed, context);
+  if (passing) return passing;
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf')) return undefined;
   const { ordered, unordered } = inOrder(question);

@@ -234,7 +234,8 @@ describe('lye that was weighed is checked', () => {
 
   test('lye that burns is told with what to do', async () => {
     const text = await ask('I put 150 g lye in 1000 g olive by mistake');
-    for (const word of [/zap/, /discard/, /rebatch/, /local rules/]) expect(text).toMatch(word);
+    for (const word of [/pH paper/, /no tongue/, /discard/, /rebatch/, /local rules/])
+      expect(text).toMatch(word);
   });
 
   test('lye near the edge is no all-clear: some olive oil takes less', async () => {

@@ -1,4 +1,5 @@
 import { hasHappened } from '../../hazards/index.ts';
+import { isCareOnly } from './care-only.ts';
 import type { LyeTopic } from './topic.ts';
 import { lyeTopicIn } from './topics.ts';
 
@@ -132,6 +133,7 @@ export function isAskedGenerally(words: string): boolean {
   const topic = lyeTopicIn(words);
   if (topic !== undefined && NEVER_IN_GENERAL.has(topic)) return false;
   if (topic === 'bleach-mixed' && !MAY_I.test(words)) return false;
+  if (topic !== undefined && isCareOnly(topic, words)) return true;
   if (topic === 'smoking-oil') return ![SOMEBODY, BROKE, IN_THE_OIL].some(told => told.test(words));
   if (topic === 'hot-crack')
     return ![SOMEBODY, MORE_THAN_A_CRACK].some(told => told.test(words.replace(ASKS_ADVICE, ' ')));

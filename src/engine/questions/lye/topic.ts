@@ -1,9 +1,11 @@
 import type { Origin } from '../../origin.ts';
+import { CARE_TOPIC_ORIGINS, type CareTopic } from './care-topic.ts';
 import { HARM_TOPIC_ORIGINS, type HarmTopic } from './harm-topic.ts';
 
 /** A question about handling lye that has one answer, whatever the recipe; `src/words` speaks each. */
 export type LyeTopic =
   | HarmTopic
+  | CareTopic
   | 'clean-up'
   | 'drain-cleaner'
   | 'baking-soda'
@@ -107,6 +109,7 @@ const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling 
 /** @public Where each answer comes from. */
 export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   ...HARM_TOPIC_ORIGINS,
+  ...CARE_TOPIC_ORIGINS,
   'clean-up': MEMORY(
     'safety data sheets of sodium hydroxide, section 6 (sweep up dry, then flush) and 4 (rinse skin with water only)',
   ),

@@ -1,17 +1,22 @@
 import { AMISS_PATTERNS } from './amiss-patterns.ts';
+import { AROUND_PATTERNS } from './around-patterns.ts';
 import { AT_HAND_PATTERNS } from './at-hand-patterns.ts';
 import { BENCH_PATTERNS } from './bench-patterns.ts';
 import { CLASS_PATTERNS } from './class-patterns.ts';
+import { DOUBT_PATTERNS } from './doubt-patterns.ts';
 import { FIRE_PATTERNS } from './fire-patterns.ts';
 import { HANDLING_PATTERNS } from './handling-patterns.ts';
 import { HARM_PATTERNS } from './harm-patterns.ts';
 import { HOUSE_PATTERNS } from './house-patterns.ts';
+import { JUG_PATTERNS } from './jug-patterns.ts';
 import { KITCHEN_PATTERNS } from './kitchen-patterns.ts';
+import { LATER_PATTERNS } from './later-patterns.ts';
 import { MADE_PATTERNS } from './made-patterns.ts';
 import { MIXING_PATTERNS } from './mixing-patterns.ts';
 import { PUT_IN_PATTERNS } from './put-in-patterns.ts';
 import type { LyeTopic } from './topic.ts';
-import { SUBSTANCE_PATTERNS } from './topic-patterns.ts';
+import { SUBSTANCE_PATTERNS, type TopicPatterns } from './topic-patterns.ts';
+import { putInAmiss } from './weighed-amiss.ts';
 
 /** Longer texts tell of a batch, and ask nothing that is answered alike for all. */
 const LONGEST = 600;
@@ -33,9 +38,11 @@ const PATTERNS = [
   ...PUT_IN_PATTERNS,
 ];
 
-/** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
-export function lyeTopicIn(question: string): LyeTopic | undefined {
-  const plain = question
+/** Weights that went wrong, the jug, and who stands near: answered whatever else is asked beside it. */
+const CARE_PATTERNS = [...DOUBT_PATTERNS, ...JUG_PATTERNS, ...AROUND_PATTERNS, ...LATER_PATTERNS];
+
+const plainOf = (question: string): string =>
+  question
     .slice(0, LONGEST)
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
@@ -43,5 +50,17 @@ export function lyeTopicIn(question: string): LyeTopic | undefined {
     .toLowerCase()
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
-  return PATTERNS.find(([, patterns]) => patterns.some(pattern => pattern.test(plain)))?.[0];
+
+const foundIn = (plain: string, among: TopicPatterns): LyeTopic | undefined =>
+  among.find(([, patterns]) => patterns.some(pattern => pattern.test(plain)))?.[0];
+
+/** A matter that is answered before any amount of lye in the same question; harm stands before it. */
+export function careTopicIn(question: string): LyeTopic | undefined {
+  const plain = plainOf(question);
+  if (foundIn(plain, HARM_PATTERNS) !== undefined) return undefined;
+  return putInAmiss(question.slice(0, LONGEST)) ?? foundIn(plain, CARE_PATTERNS);
 }
+
+/** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
+export const lyeTopicIn = (question: string): LyeTopic | undefined =>
+  careTopicIn(question) ?? foundIn(plainOf(question), PATTERNS);

@@ -3,6 +3,8 @@ import type { OilsForLye } from '../../../engine/questions/lye/inverse.ts';
 import type { LyeTopic } from '../../../engine/questions/lye/topic.ts';
 import { numbersIn } from '../../numbers.ts';
 import { lyeBench } from './lye-bench.ts';
+import { lyeByLitre } from './lye-by-litre.ts';
+import { lyeCare } from './lye-care.ts';
 import { lyeClass } from './lye-class.ts';
 import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
@@ -17,8 +19,10 @@ const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => firs
 export const lyeQuestions = {
   /** Each matter as a short question, to choose from. */
   matters: lyeMatters,
+  byLitre: lyeByLitre,
   topics: {
     ...lyeHarm,
+    ...lyeCare,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,
@@ -103,9 +107,9 @@ export const lyeQuestions = {
     `Oils differ: the superfat lies between ${one(v.superfat.low)} and ${one(v.superfat.high)} %. ${v.lye.alkali} counted at ${one(v.lye.purity * 100)} % purity. At 5 % superfat it would be ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
   remedy: {
     'lye-heavy':
-      'Keep it off skin. Batter or bar, gloves and goggles on. It may be rebatched with the oils that are missing, only if every weight is certain; a zap test after that must be clear. Otherwise discard it as caustic waste by your local rules. Waiting does not cure it.',
+      'Keep it off skin. Batter or bar, gloves and goggles on. It may be rebatched with the oils that are missing, only if every weight is certain; then reckon it anew. Otherwise discard it as caustic waste by your local rules. Waiting does not cure it, pH paper does not clear it, and no tongue on it.',
     'may-be-heavy':
-      'If not yet mixed, use the lye of the 5 % line. If it is made: gloves, let it cure four weeks, then test (zap, or pH paper of a wet bar); if it zaps, do not use it: rebatch with more oil, or discard it.',
+      'If not yet mixed, use the lye of the 5 % line. If it is made: gloves, let it cure four weeks, then pH paper on a wet bar, never the tongue: 11 or more, or it stings, do not use it: rebatch with more oil, or discard it.',
     soft: 'It will be no caustic bar, but soft, and soon rancid. If not yet mixed, use the lye of the 5 % line.',
     usual: 'Still test the cured bar before it is used.',
   } satisfies Record<LyeCheck['verdict'], string>,

@@ -34,8 +34,8 @@ export const lyeSafety = {
   },
   'zap-test': {
     answer:
-      'Never lick it. If at all: a cured bar, a wet finger rubbed on it, and that finger to the tip of the tongue.',
-    why: 'Only on bars that look sound and are cured some weeks, never on batter, white spots, oozing drops or soft places. A sting like a small battery is free lye: rinse the mouth with water at once, spit out, and do not use the bar. Phenolphthalein or pH paper on the wetted bar needs no tongue at all: 11 and over is suspect. Nobody has to do the tongue test.',
+      'No: the tongue is no instrument. pH paper in the lather of a cured bar, and the weights reckoned again.',
+    why: 'Free lye burns a mouth at once, and a tongue finds only the spot that it touches. Wet a cured bar, rub up a lather, pH paper or phenolphthalein on it: 11 and over is suspect; a good figure alone proves nothing. First the numbers: tell me “I put 100 g lye in 700 g olive”. Who licked it and feels a sting like a small battery: rinse the mouth with water at once, spit out, do not use the bar.',
   },
   'soap-ph': {
     answer: 'Sound bar soap is about pH 9 to 10.5; 11 and over is suspect.',
@@ -89,7 +89,7 @@ export const lyeSafety = {
   },
   'rebatch-lye-heavy': {
     answer: 'Only if every weight is certain: then with exactly the oils that are missing.',
-    why: 'Tell me what went in (“I put 150 g lye in 1000 g olive”), and I say how far off it is. Gloves and goggles: it is caustic. Grate it, melt it slowly with a little water in a covered stainless pot or slow cooker, stir in the missing oils, cook until it is even, mould it, cure four weeks, test for a zap. If the weights are not certain, discard it as caustic waste.',
+    why: 'Tell me what went in (“I put 150 g lye in 1000 g olive”), and I say how far off it is. Gloves and goggles: it is caustic. Grate it, melt it slowly with a little water in a covered stainless pot or slow cooker, stir in the missing oils, cook until it is even, mould it, cure four weeks, pH paper in its lather, no tongue. If the weights are not certain, discard it as caustic waste.',
   },
   baby: {
     answer: 'Cured four to six weeks and without a zap for adults; for a baby ask a doctor first.',

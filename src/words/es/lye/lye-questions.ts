@@ -2,6 +2,8 @@ import type { LyeCheck } from '../../../engine/questions/lye/check.ts';
 import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
 import { numbersIn } from '../../numbers.ts';
 import { lyeBench } from './lye-bench.ts';
+import { lyeByLitre } from './lye-by-litre.ts';
+import { lyeCare } from './lye-care.ts';
 import { lyeClass } from './lye-class.ts';
 import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
@@ -15,8 +17,10 @@ const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => firs
 /** What is said to questions about lye: amounts that were weighed already, and its handling. */
 export const lyeQuestions: typeof english = {
   matters: lyeMatters,
+  byLitre: lyeByLitre,
   topics: {
     ...lyeHarm,
+    ...lyeCare,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,
@@ -99,9 +103,9 @@ export const lyeQuestions: typeof english = {
     `Los aceites varían: el sobreengrasado queda entre ${one(v.superfat.low)} y ${one(v.superfat.high)} %. ${v.lye.alkali} contado al ${one(v.lye.purity * 100)} % de pureza. Al 5 % de sobreengrasado serían ${figure(Math.floor(v.usualGrams * 10) / 10, 1)} g.`,
   remedy: {
     'lye-heavy':
-      'No lo pongas en la piel. Masa o pastilla, con guantes y gafas. Puede rehacerse con los aceites que faltan, solo si cada peso es seguro; después, la prueba de la lengua tiene que salir limpia. Si no, deséchalo como residuo cáustico según tus normas locales. Esperar no lo arregla.',
+      'No lo pongas en la piel. Masa o pastilla, con guantes y gafas. Puede rehacerse con los aceites que faltan, solo si cada peso es seguro; después se calcula otra vez. Si no, deséchalo como residuo cáustico según tus normas locales. Esperar no lo arregla, el papel de pH no lo absuelve, y nada de lengua.',
     'may-be-heavy':
-      'Si aún no lo has mezclado, usa la sosa de la línea del 5 %. Si está hecho: guantes, cúralo cuatro semanas y prueba (lengua, o papel de pH en la pastilla mojada); si pica, no lo uses: rehazlo con más aceite o deséchalo.',
+      'Si aún no lo has mezclado, usa la sosa de la línea del 5 %. Si está hecho: guantes, cúralo cuatro semanas y prueba con papel de pH en la pastilla mojada, nunca la lengua: con 11 o más, o si pica, no lo uses: rehazlo con más aceite o deséchalo.',
     soft: 'No será cáustico, pero sí blando, y se enranciará pronto. Si aún no lo has mezclado, usa la sosa de la línea del 5 %.',
     usual: 'Prueba igualmente la pastilla curada antes de usarla.',
   },

@@ -37,8 +37,8 @@ export const lyeSafety: typeof english = {
   },
   'zap-test': {
     answer:
-      'No lo lamas. Si acaso: una pastilla curada, un dedo mojado frotado en ella, y ese dedo a la punta de la lengua.',
-    why: 'Solo en pastillas con buen aspecto y curadas unas semanas, nunca en masa, manchas blancas, gotas o zonas blandas. Un pinchazo como de pila es sosa libre: enjuaga la boca con agua, escupe, y no uses la pastilla. La fenolftaleína o el papel de pH sobre la pastilla mojada no necesitan lengua: 11 o más es sospechoso. Nadie tiene que hacer la prueba de la lengua.',
+      'No: la lengua no es un instrumento. Papel de pH en la espuma de una pastilla curada, y los pesos otra vez.',
+    why: 'La sosa libre quema la boca enseguida, y la lengua solo encuentra el punto que toca. Moja una pastilla curada, haz espuma, y papel de pH o fenolftaleína: 11 o más es sospechoso; una buena cifra sola no prueba nada. Primero los números: dime «puse 100 g de sosa en 700 g de oliva». Quien la lamió y nota un pinchazo como de pila: enjuaga la boca con agua, escupe, y no uses la pastilla.',
   },
   'soap-ph': {
     answer: 'Un jabón sano tiene un pH de 9 a 10,5; 11 o más es sospechoso.',
@@ -93,7 +93,7 @@ export const lyeSafety: typeof english = {
   },
   'rebatch-lye-heavy': {
     answer: 'Solo si cada peso es seguro: entonces, con justo los aceites que faltan.',
-    why: 'Dime lo que entró («eché 150 g de sosa en 1000 g de oliva») y te digo cuánto se pasa. Guantes y gafas: es cáustico. Rállalo, fúndelo despacio con un poco de agua en una olla de acero inoxidable tapada u olla lenta, mezcla los aceites que faltan, cuécelo hasta que esté parejo, moldéalo, cura cuatro semanas y prueba que no dé calambre. Si los pesos no son seguros, deséchalo como residuo cáustico.',
+    why: 'Dime lo que entró («eché 150 g de sosa en 1000 g de oliva») y te digo cuánto se pasa. Guantes y gafas: es cáustico. Rállalo, fúndelo despacio con un poco de agua en una olla de acero inoxidable tapada u olla lenta, mezcla los aceites que faltan, cuécelo hasta que esté parejo, moldéalo, cura cuatro semanas y mira el papel de pH en su espuma, sin lengua. Si los pesos no son seguros, deséchalo como residuo cáustico.',
   },
   baby: {
     answer:

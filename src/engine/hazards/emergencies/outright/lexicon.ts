@@ -111,8 +111,11 @@ export const OUTRIGHT_WORDS = {
       ),
       'the mould, the mold, my mould, my mold, its mould, the sides of the mould',
     ),
+    'saliendose del molde, saliendo del molde, desbordandose del molde, rebosando del molde, se sale del molde',
     'overflowing the mould, overflowing the mold, se esta saliendo del molde, esta saliendo del molde, se esta desbordando del molde, esta rebosando del molde, sube y se sale del molde',
   ].join(', '),
+  volcano: 'volcano, a volcano, volcan, un volcan',
+  greyed: 'grey, gray, greyish, grayish, gris, grisacea, plomiza',
   givesway:
     'melting, melted, melts, warping, buckling, collapsing, shattered, shattering, cracking, exploded, se derrite, derritiendo, se esta derritiendo, se deforma, se rompio, reventó, revento, estallo',
   fat: 'oil, oils, butter, butters, wax, coconut, shea, palm, lard, tallow, chocolate, aceite, aceites, manteca, cera, coco, melt and pour, base',

@@ -46,8 +46,9 @@ export const OUTRIGHT_PATTERNS = {
     'container givesway ~3 !fat',
     'caustic givesway container ~6 !fat',
     'moldout !simile',
+    'moldout volcano ~5',
   ],
-  metal: ['metalpot gassing ~6'],
+  metal: ['metalpot gassing ~6', 'lyewater greyed gassing ~14'],
   'toxic-gas': [
     'bleach sour joined ~8',
     'bleach sour reek|breathless|chesty ~12',
