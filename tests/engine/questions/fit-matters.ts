@@ -10,7 +10,7 @@ export const MATTERS: readonly string[] = [
 ];
 
 /** Letters of base64 that the weights take at most. */
-const LARGEST = 290_000;
+const LARGEST = 390_000;
 /** Bytes of a feature beside its weights: its hash and its rarity. */
 const BESIDE = 4;
 

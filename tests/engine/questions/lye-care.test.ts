@@ -156,6 +156,13 @@ describe('a figure that is held up once more', () => {
 });
 
 test.each([
+  ['can i wear wool gloves', 'gear'],
+  ['can i wear shorts', 'weak-gear'],
+])('what is worn: %s', (question, topic) => {
+  expect(careTopicIn(question)).toBe(topic);
+});
+
+test.each([
   ['i used 150 g naoh instead of 115 in the batter', 'too-much-in'],
   ['i used 100 g naoh instead of 115 in the batter', 'too-little-in'],
   ['water 20 g for 100 g lye', 'too-little-water'],
