@@ -31,7 +31,7 @@ test('the weights written down know every matter, were fitted on these texts, an
   expect(weightsFile.classes).toEqual(MATTERS);
   expect(weightsFile.origin).toBe(`fitted on ${texts.filter(isLearned).length} texts`);
   const file = new URL('../../../src/engine/questions/lye/nearest/weights.json', import.meta.url);
-  expect(statSync(file).size).toBeLessThan(400_000);
+  expect(statSync(file).size).toBeLessThan(300_000);
   const asked = texts.filter(({ label, writer }) => label !== 'none' && writer !== 'own');
   const wrong = asked.filter(({ label, text }) => toldOf(label, nearestMatters(text)) === 'wrong');
   expect(wrong.map(({ text }) => text)).toEqual([]);
