@@ -47,7 +47,7 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
 function isNothingBut(barred: string, question: string): boolean {
   const rest = unaccented(question)
     .replace(barred, ' ')
-    .replace(/\b(?:pigments?|powder|pigmento|polvo)\b|\P{L}+/gu, ' ')
+    .replace(/\b(?:pigments?|powder|pigmento|polvo|vermill?ion|bermellon)\b|\P{L}+/gu, ' ')
     .trim();
   return rest === '' || (rest.split(' ').length < 3 && barredInSentence(rest) !== undefined);
 }

@@ -1,13 +1,10 @@
 import { featuresOf } from '../../../src/engine/questions/lye/nearest/features.ts';
-import { LYE_TOPIC_ORIGINS } from '../../../src/engine/questions/lye/topic.ts';
+import { isLyeMatter, LYE_TOPIC_ORIGINS } from '../../../src/engine/questions/lye/topic.ts';
 import type { Fit, Lesson } from '../text/learned/fit.ts';
 import type { MatterText } from './matter-texts.ts';
 
 /** What a question may be about; `none` where it is none of the matters. */
-export const MATTERS: readonly string[] = [
-  ...Object.keys(LYE_TOPIC_ORIGINS).filter(topic => topic !== 'unsure'),
-  'none',
-];
+export const MATTERS: readonly string[] = [...Object.keys(LYE_TOPIC_ORIGINS).filter(isLyeMatter), 'none'];
 
 /** Letters of base64 that the weights take at most. */
 const LARGEST = 290_000;

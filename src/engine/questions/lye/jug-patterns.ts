@@ -183,6 +183,7 @@ export const JUG_PATTERNS: TopicPatterns = [
         `^(?:(?:an?|the|my|una?|la|el) )*(?:(?:${WITHSTANDS}) (?:${POT})|(?:${POT})(?: de)? (?:${WITHSTANDS})|pressure cookers?|ollas? (?:a presion|express?|rapidas?)|thermos(?: flask)?|termo)(?: \\w+){0,3}$`,
         'u',
       ),
+      said(['stainless|inoxidable', 'magnet\\w*|iman\\w*', POT]),
       said(
         [
           'paint (?:bucket|tub|pot)|cubo de pintura|thermos|tupper\\w*|yogh?urt (?:pot|cup)|ice cream tub|tarrina',

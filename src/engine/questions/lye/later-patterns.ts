@@ -170,8 +170,8 @@ export const LATER_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          '(?:hair dye|latex|vinyl|garden|cotton|leather|disposable|washing up|kitchen|food) gloves|guantes de (?:tinte|latex|vinilo|jardin|algodon|cocina|fregar|cuero)|(?:ski|swimming|swim|diving|cycling|reading) (?:goggles|glasses)|gafas de (?:buceo|nadar|natacion|piscina|esqui|leer|bici)',
-          'ok|okay|enough|fine|for|safe|lye|soap|vale\\w*|sirve\\w*|para|jabon|sosa',
+          '(?:hair dye|latex|vinyl|garden|cotton|wool(?:len)?|leather|disposable|washing up|kitchen|food) gloves|guantes de (?:tinte|lana|latex|vinilo|jardin|algodon|cocina|fregar|cuero)|(?:ski|swimming|swim|diving|cycling|reading) (?:goggles|glasses)|gafas de (?:buceo|nadar|natacion|piscina|esqui|leer|bici)',
+          'ok|okay|enough|fine|for|safe|wear|lye|soap|vale\\w*|sirve\\w*|para|jabon|sosa',
         ],
         HURT,
       ),
@@ -188,8 +188,8 @@ export const LATER_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          'barefoot|bare feet|descalz[oa]|in socks|en calcetines',
-          'can i|ok|puedo|do it|soap|jabon|lye|sosa|hacerlo',
+          'barefoot|bare feet|wear shorts|in shorts|short sleeves|en pantalon corto|descalz[oa]|in socks|en calcetines',
+          'can i|may i|ok|puedo|do it|soap|jabon|lye|sosa|hacerlo',
         ],
         HURT,
       ),

@@ -100,8 +100,8 @@ export type LyeTopic =
   | 'after-pour'
   | 'unsure';
 
-/** A matter that has an answer of its own. */
-export type LyeMatter = Exclude<LyeTopic, 'unsure'>;
+/** A matter that can be offered to choose from: what care has to say is found by its patterns alone. */
+export type LyeMatter = Exclude<LyeTopic, 'unsure' | CareTopic>;
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
@@ -241,4 +241,4 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
 
 /** True of the id of a matter that has an answer of its own. */
 export const isLyeMatter = (id: string): id is LyeMatter =>
-  id !== 'unsure' && Object.hasOwn(LYE_TOPIC_ORIGINS, id);
+  id !== 'unsure' && Object.hasOwn(LYE_TOPIC_ORIGINS, id) && !Object.hasOwn(CARE_TOPIC_ORIGINS, id);
