@@ -16,14 +16,14 @@ const within = ({ x, y, width, height }: Rectangle, i: number): boolean => {
   return px >= x && px < x + width && py >= y && py < y + height;
 };
 
-/** Even rectangles on a table, all of which the network takes for soap. */
-function scene(things: readonly (readonly [Rectangle, Colour])[]) {
+/** Even rectangles on a table, all of which the network takes for soap; and `unsure`, where it is in two minds. */
+function scene(things: readonly (readonly [Rectangle, Colour])[], unsure?: Rectangle) {
   const rgb = new Uint8Array(3 * SIDE * SIDE);
   const soap = new Float32Array(SIDE * SIDE);
   for (let i = 0; i < SIDE * SIDE; i++) {
     const thing = things.find(([where]) => within(where, i));
     rgb.set(thing?.[1] ?? TABLE, 3 * i);
-    soap[i] = thing ? 1 : 0;
+    soap[i] = unsure && within(unsure, i) ? 0.6 : thing && thing[0] !== sheetInPart ? 1 : 0;
   }
   const photo: Pixels = { width: SIDE, height: SIDE, rgb };
   const seen: Seen = {
@@ -39,6 +39,8 @@ function scene(things: readonly (readonly [Rectangle, Colour])[]) {
 
 const bar = { x: 30, y: 60, width: 100, height: 110 };
 const sheet = { x: 170, y: 60, width: 60, height: 110 };
+/** Another such sheet, which the network does not take for soap. */
+const sheetInPart = { x: 20, y: 20, width: 200, height: 40 };
 
 describe('a white sheet that passes for soap', () => {
   test('is paper where it lies by itself beside a darker bar', () => {
@@ -48,6 +50,21 @@ describe('a white sheet that passes for soap', () => {
     ]);
     expect(bars).toHaveLength(1);
     expect(white?.data[100 * SIDE + 200]).toBe(1);
+  });
+
+  test('is paper where a part of it passes, and what joins it to the bar: the outline is the bar', () => {
+    const below = { x: 60, y: 76, width: 100, height: 120 };
+    const joins = { x: 90, y: 24, width: 40, height: 52 };
+    const { bars, white } = scene(
+      [
+        [below, VIOLET],
+        [sheetInPart, WHITE],
+      ],
+      joins,
+    );
+    expect(bars).toHaveLength(1);
+    expect(bars[0]!.rectangle.height).toBeLessThan(135);
+    expect(white?.data[40 * SIDE + 30]).toBe(1);
   });
 
   test('is a bar where the other bar is as white', () => {
