@@ -209,6 +209,14 @@ describe('a run', () => {
     expect(Math.abs(edgeOf(0.0075) - edgeOf(0.0025))).toBeLessThan(0.3);
   });
 
+  test('measures its edge 2.5 mm inside: with cells of 5 mm, in the middle of an outermost one', () => {
+    const section = mouldSection(LOAF, USUAL_HEAT, CAPACITY, 8, 0.005);
+    const { reached, peakEdgeC } = sealed({ section });
+    // The last column is the wall.
+    const outermost = reached.filter(({ at }) => at % section.columns === section.columns - 2);
+    expect(Math.min(...outermost.map(({ celsius }) => Math.abs(celsius - peakEdgeC)))).toBeLessThan(1e-6);
+  });
+
   test('measures its edge half way up, far from a cold top', () => {
     const soap = (thickness: number, cells: number): Layer => ({
       thickness,
