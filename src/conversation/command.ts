@@ -92,7 +92,8 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
   const read = new WeakMap<Given, z.output<typeof schema>>();
   // Who sees an answer is decided by the same options as the answer: they are read once.
   const optionsIn = (given: Given): z.output<typeof schema> => {
-    const known = read.get(given) ?? validOptions(schema, options, renamed(given, options, declared.formerly));
+    const known =
+      read.get(given) ?? validOptions(schema, options, renamed(given, options, declared.formerly));
     read.set(given, known);
     return known;
   };
@@ -107,8 +108,7 @@ export function action<Shape extends z.core.$ZodLooseShape>(declared: {
     essence: declared.essence,
     formerly: declared.formerly ?? {},
     ...(namesJar && {
-      namesJar: async (given: Given, context: Context) =>
-        await namesJar(optionsIn(given), context),
+      namesJar: async (given: Given, context: Context) => await namesJar(optionsIn(given), context),
     }),
     async take(given, context) {
       return declared.answer(optionsIn(given), context);

@@ -42,9 +42,6 @@ function keptFor(reply: Shown): Kept['made'] | undefined {
   if (!known) return undefined;
   const { headline, blocks, next, most } = known.of;
   const isSame =
-    reply.headline === headline &&
-    reply.blocks === blocks &&
-    reply.next === next &&
-    reply.most === most;
+    reply.headline === headline && reply.blocks === blocks && reply.next === next && reply.most === most;
   return isSame ? known.made : undefined;
 }
