@@ -24,7 +24,8 @@ type Row = readonly [key: string, text: string];
 type Numbered = readonly [key: string, text: string, at: number];
 
 const SELECT = `SELECT key, text FROM records WHERE ns = '${NAMESPACE}'`;
-const keysOf = (count: number) => `${SELECT} AND key IN (${Array.from({ length: count }, () => '?').join(', ')})`;
+const keysOf = (count: number) =>
+  `${SELECT} AND key IN (${Array.from({ length: count }, () => '?').join(', ')})`;
 const rangeOf = (limit: number) => `${SELECT} AND key >= ? AND key < ? ORDER BY key LIMIT ${limit}`;
 const unionOf = (spans: number, limit: number) =>
   Array.from({ length: spans }, (_, at) => `SELECT key, text, ${at} FROM (${rangeOf(limit)})`).join(

@@ -1,6 +1,6 @@
 import { colourants } from '../../engine/colourants/catalogue.ts';
-import type { ResultCounts } from '../../engine/stability/evidence.ts';
 import { remembered } from '../../engine/remembered.ts';
+import type { ResultCounts } from '../../engine/stability/evidence.ts';
 import { identitiesAlike } from '../../engine/stability/identity.ts';
 import { evidence, evidenceOn, part, under } from '../keys.ts';
 import { read, readable } from '../record.ts';

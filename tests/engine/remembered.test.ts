@@ -1,0 +1,29 @@
+import { expect, test } from 'vitest';
+import { remembered } from '../../src/engine/remembered.ts';
+
+test('a short text is read once, a long one and one that cannot be read each time', () => {
+  const read: string[] = [];
+  const lengthOf = remembered(text => {
+    read.push(text);
+    if (text === 'torn') throw new Error('torn');
+    return text.length;
+  });
+  const long = 'x'.repeat(81);
+  for (const text of ['gold mica', 'gold mica', long, long]) expect(lengthOf(text)).toBe(text.length);
+  for (let time = 0; time < 2; time += 1) expect(() => lengthOf('torn')).toThrow('torn');
+  expect(read).toEqual(['gold mica', long, long, 'torn', 'torn']);
+});
+
+test('what gives undefined is remembered too, and after many texts all are read anew', () => {
+  let reads = 0;
+  const nothing = remembered(() => {
+    reads += 1;
+    return undefined;
+  });
+  for (let at = 0; at < 500; at += 1) nothing(String(at));
+  nothing('0');
+  expect(reads).toBe(500);
+  nothing('one more');
+  nothing('0');
+  expect(reads).toBe(502);
+});
