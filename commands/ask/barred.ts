@@ -21,6 +21,8 @@ const SCENT =
  */
 export function barredReading(question: string, read: QuestionRead): Reading | undefined {
   const [reading] = read.readings;
+  const forWater = FOR_WATER.test(question) ? SPIRIT.exec(question)?.[0] : undefined;
+  if (forWater !== undefined) return checkOf(forWater);
   const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
   const isNamedField = read.outside !== undefined && read.outside !== 'other';
   const barred = barredInSentence(question.replace(OILS_AND_STRENGTH, 'oils, as pale as '));
@@ -52,6 +54,8 @@ function isNothingBut(barred: string, question: string): boolean {
   return rest === '' || (rest.split(' ').length < 3 && barredInSentence(rest) !== undefined);
 }
 
+/** Whatever the sentence is taken for, a spirit for the water is one. */
+const FOR_WATER = /\b(?:instead of|in place of|en (?:vez|lugar) de(?:l)?) (?:the )?(?:water|agua)\b/iu;
 const SPIRIT =
   /\b(?:rubbing alcohol|isopropyl alcohol|alcohol isoprop[ií]lico|alcohol|vodka|rum|gin|whisk(?:e?y)|tequila|mezcal|aguardiente|hydrogen peroxide|agua oxigenada)\b/iu;
 
