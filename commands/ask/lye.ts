@@ -50,6 +50,21 @@ const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
   'hot-liquid',
 ]);
 
+/** What a figure answers better, where the whole recipe is told. */
+const OF_A_WEIGHED_RECIPE: ReadonlySet<string> = new Set(['too-much-in', 'too-little-in', 'extra-lye']);
+
+/** Whether lye and its oils are weighed in a question, so that it can be checked. */
+function isWeighedRecipe(question: string): boolean {
+  if (!lyeAskedIn(question).weighed) return false;
+  try {
+    const { weighed, given } = readLyeQuestion(question);
+    return weighed !== undefined && given.oils !== undefined;
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return false;
+    throw refusal;
+  }
+}
+
 /** Whoever opens with the word wants the whole plan, however many oils follow. */
 const PLAN_FIRST = /^\W*(?:please |por favor )?plan(?:e[ae]\w*|ifi\w*)? /iu;
 
@@ -65,13 +80,13 @@ export async function lyeAnswer(
     context,
   }: { readonly typed: string; readonly read: QuestionRead; readonly context: Context },
 ): Promise<Reply | LyeReading | undefined> {
+  const { ordered, unordered } = inOrder(question);
   const care = careTopicIn(typed);
-  if (care) return topicReply(care, context);
+  if (care && !(OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered))) return topicReply(care, context);
   const passing = inPassing(typed, context);
   if (passing) return passing;
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf')) return undefined;
-  const { ordered, unordered } = inOrder(question);
   const asked = lyeAskedIn(ordered);
   const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
   // "Does manganese violet hold at pH 13" asks of the colour.

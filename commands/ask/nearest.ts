@@ -3,6 +3,7 @@ import type { Choice, Reply } from '../../src/conversation/reply.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import type { LyeMatter } from '../../src/engine/questions/lye/topic.ts';
+import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { topicReply } from './matter.ts';
 
@@ -28,7 +29,9 @@ export async function withNearest(
   // Most questions never come this far, and the weights are large.
   const { MOST_OFFERED, nearestMatters } = await import('../../src/engine/questions/lye/nearest/read.ts');
   const { sure, offered, nothing } = nearestMatters(question);
-  const told = AMOUNT.test(question) ? undefined : sure;
+  // Stearic acid is a fat: what acid does to ultramarine it does not.
+  const isWithoutAcid = sure?.topic === 'ultramarine-acid' && acidIn(question) === undefined;
+  const told = AMOUNT.test(question) || isWithoutAcid ? undefined : sure;
   const near = sure && !told ? [sure.topic, ...offered] : offered;
   const may = isOfSoap || nothing < ELSEWHERE ? near.slice(0, MOST_OFFERED) : [];
   const choices = [...may.map(topic => meant(topic, context)), ...(reply.choices ?? [])];

@@ -84,7 +84,7 @@ describe('first aid', () => {
       path: ['diagnose'],
       given: { words: words[0]! },
     };
-    const conversation = { registry } as unknown as Conversation;
+    const conversation = { registry, services: { store: {} } } as unknown as Conversation;
     expect(await responseModeOf(asked, conversation)).toMatchObject({ seenBy: 'asker', pace: 'quick' });
     expect(names(registry)).toEqual([]);
   });

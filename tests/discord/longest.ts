@@ -299,4 +299,8 @@ export const UNREACHED: ReadonlySet<string> = new Set([
   'match.pick',
   'diagnose.filled',
   'flaws.takeAllBack',
+  // Where a cured bar teaches the opposite of what it shows, where another looks at the catalogue, and in a class.
+  'batch.teach',
+  'match.dose-all',
+  'plan.class-shelf',
 ]);

@@ -30,7 +30,7 @@ describe('a batch keeps its own dates', () => {
     expect(headlines(member)).toEqual([]);
     await wait(2 * hour);
     expect(headlines(member)).toEqual([
-      expect.stringMatching(/^About \d\d °C now: “Evening” is at its hottest, look at it$/),
+      expect.stringMatching(/^About \d\d °C \(\d{3} °F\) now: “Evening” is at its hottest, look at it$/),
     ]);
     let before = letters(member).length;
     const hours = new Set<number>();

@@ -90,7 +90,7 @@ function ofSet(writer: string): readonly JobText[] {
 
 /** Two hands that each wrote lines as dozens of makers, under a heading each for what they ask. */
 const CORPORA = ['first', 'second'] as const;
-const DOZENS: ReadonlySet<string> = new Set(CORPORA.map(hand => `${hand} dozens`));
+export const DOZENS: ReadonlySet<string> = new Set(CORPORA.map(hand => `${hand} dozens`));
 
 function ofCorpus(hand: (typeof CORPORA)[number]): readonly JobText[] {
   const folder = join(import.meta.dirname, 'corpus', hand);

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { lyeMatters as english } from '../../../src/words/en/lye/lye-matters.ts';
 import { lyeMatters as spanish } from '../../../src/words/es/lye/lye-matters.ts';
-import { jobTexts } from './job-texts.ts';
+import { DOZENS, jobTexts } from './job-texts.ts';
 
 /** A question with the matter of lye that it is about, or `none`; `writer`: whose words they are. */
 export type MatterText = { readonly text: string; readonly label: string; readonly writer: string };
@@ -32,7 +32,7 @@ export const KEPT = ['six-voices', 'tablet-and-hall'] as const;
 
 const elsewhere = (): readonly MatterText[] =>
   jobTexts()
-    .filter(({ label, writer }) => label !== 'inside' && writer !== 'dozens')
+    .filter(({ label, writer }) => label !== 'inside' && !DOZENS.has(writer))
     .filter(
       ({ part, label }, at) =>
         (part !== 'flaw' || at % 4 === 0) && (part !== 'own' || (at % 12 === 0 && label !== 'lye')),

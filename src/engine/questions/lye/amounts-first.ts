@@ -11,7 +11,7 @@ declare module '../../refusal.ts' {
 
 /** What follows these was not used, or stands for something else. */
 const TURNED =
-  /(?<!\p{L})(?:instead|rather|switch\p{L}*|swap\p{L}*|mixed up|en vez|en lugar|cambi\p{L}*|confund\p{L}*|replac\p{L}*|reemplaz\p{L}*|sustitu\p{L}*)(?!\p{L})/u;
+  /(?<!\p{L})(?:but|pero|except|excepto|salvo|instead|rather|switch\p{L}*|swap\p{L}*|mixed up|en vez|en lugar|cambi\p{L}*|confund\p{L}*|replac\p{L}*|reemplaz\p{L}*|sustitu\p{L}*)(?!\p{L})/u;
 type Pair = { readonly name: Token; readonly amount: Token };
 
 /** A run of names and amounts by turns as pairs; undefined where they do not take turns to the end. */
@@ -56,7 +56,7 @@ function massBesidePercents(tokens: readonly Token[]): Token | undefined {
 /** Words at either end that may be asked for rather than weighed, and words nobody knows, with and without. */
 function readings(tokens: readonly Token[]): readonly (readonly Pair[])[] {
   const isAsked = (token: Token | undefined) =>
-    token?.is === 'name' && (token.known === 'lye' || token.known === 'water' || token.known === undefined);
+    token?.is === 'name' && token.known !== 'oil' && token.known !== 'other';
   const names = tokens.filter(({ is }) => is === 'name');
   const end = tokens.findLast(({ is }) => is === 'amount')!.from;
   const [first, last] = [names[0], names.findLast(({ from }) => from > end)];
@@ -88,6 +88,8 @@ function isNameFirst(tokens: readonly Token[]): boolean {
 
 const isOfSoap = ({ name }: Pair): boolean =>
   name.is === 'name' && name.known !== undefined && name.known !== 'other';
+const knownNames = (pairs: readonly Pair[]): number =>
+  pairs.filter(({ name }) => name.is === 'name' && name.known !== undefined).length;
 /** An oil, or lye and its water. */
 const isOfLye = (tokens: readonly Token[]): boolean => {
   const known = new Set(tokens.map(token => (token.is === 'name' ? token.known : undefined)));
@@ -104,16 +106,23 @@ const inGrams = (amount: string, isMetric: boolean): string =>
  * where an amount between two names may be of either ("oil 1 kg coconut 300 g water").
  */
 export function amountsFirst(text: string): string {
+  if ((text.match(/\d+/gu)?.length ?? 0) < 2) return text;
   const tokens = tokensOf(text);
   const amounts = tokens.filter(({ is }) => is === 'amount');
   if (amounts.length < 2 || !isOfLye(tokens) || TURNED.test(text)) return text;
-  const [pairs, other] = readings(tokens).filter(one => one.some(isOfSoap));
+  const found = readings(tokens).filter(one => one.some(isOfSoap));
+  const most = Math.max(...found.map(knownNames));
+  const [pairs, other] = found.filter(one => knownNames(one) === most);
   if (other || (!pairs && isNameFirst(tokens))) refuse('amounts-whose', { text: text.slice(0, 80) });
   if (!pairs) return text;
   const isMetric =
     amounts.every(({ text: one }) => METRIC.test(one) || /^[\d.,]+$/u.test(one)) &&
     amounts.some(({ text: one }) => METRIC.test(one));
-  const behind = pairs.filter(({ name, amount }) => name.from < amount.from);
+  // A share of something strange is a scent's or a colour's, and reads the same on either side.
+  const behind = pairs.filter(
+    ({ name, amount }) =>
+      name.from < amount.from && !(name.is === 'name' && name.known === undefined && isPercent(amount)),
+  );
   return behind
     .reduceRight(
       (said, { name, amount }) =>

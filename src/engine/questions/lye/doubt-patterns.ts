@@ -9,7 +9,7 @@ const CLEAN =
 const MADE_SAFE =
   'vinegar|vinagre|acid|acido|lemon|limon|cur(?:e|es|ing|ado)|rebatch\\w*|rebati\\w+|rehac\\w+|sav(?:e|ed)|rescue|salv\\w+|rescat\\w+|zaps?|wait|months?|meses|harder|dur[oa]';
 const BOOK =
-  '(?:book|books|calc\\w*|chart|table|site|website|web|app|page|friend|teacher|video|libro|libros|calculador\\w*|tabla|pagina|amiga|profesora?|video)';
+  '(?:book|books|calc\\w*|chart|table|site|website|web|app|page|friend|teacher|film|libro|libros|calculador\\w*|tabla|pagina|amiga|profesora?|film)';
 const LATER =
   '(?:tomorrow|later|next (?:day|week)|in an hour|in \\d+ (?:hours?|days?)|when (?:it|the)(?: \\w+)? comes|manana|luego|despues|mas tarde|otro dia|cuando (?:llegue|venga|la compre)|la semana que viene)';
 

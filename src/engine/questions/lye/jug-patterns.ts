@@ -9,7 +9,7 @@ const SPIRIT =
 const FLAME =
   'flames?|stove|candles?|hob|gas|fire|lighter|llamas?|vela|fuego|cigar\\w+|fum\\w+|hornillo|cocina';
 const SWEET = '(?:honey|sugar|syrup|molasses|salt|miel|azucar|panela|melaza|sal)';
-const WITHSTANDS = `(?:silicone|polystyrene|styrofoam|enamel(?:led)?|copper|ceramic|terracotta|clay|teflon|non ?stick|wooden|paper|cardboard|thermos|melamine|porcelain|esmaltad[oa]|cobre|ceramica|barro|teflon|antiadherente|madera|melamina|porcelana|carton|silicona|poliestireno|poliespan)`;
+const WITHSTANDS = `(?:silicone|polystyrene|polystyrene foam|enamel(?:led)?|copper|ceramic|terracotta|clay|non ?stick|wooden|paper|cardboard|vacuum flask|melamine|porcelain|esmaltad[oa]|cobre|ceramica|barro|antiadherente|madera|melamina|porcelana|carton|silicona|poliestireno|poliespan)`;
 const POT =
   '(?:cups?|mugs?|pots?|pans?|bowls?|buckets?|jugs?|kettles?|saucepans?|spoons?|beakers?|vasos?|tazas?|ollas?|perol(?:es)?|cazos?|bol(?:es)?|cubos?|jarras?|cucharas?|calderos?)';
 const FOOD_JAR =
@@ -140,7 +140,7 @@ export const JUG_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          'pyrex|pirex|borosilicate|borosilicato',
+          'oven ?glass|pirex|borosilicate|borosilicato',
           `${CAUSTIC}|jugs?|jarras?|mix\\w*|mezcl\\w+|soap|jabon|why|por que|ok|safe`,
         ],
         `oven at|${HURT}|mou?ld|broke|shatter\\w*|rompio|crack\\w*|mica|burst`,
@@ -180,13 +180,13 @@ export const JUG_PATTERNS: TopicPatterns = [
         `${HURT}|mou?lds?|moldes?|microwave|microondas|eat|food|comer|cortar|swirl`,
       ),
       new RegExp(
-        `^(?:(?:an?|the|my|una?|la|el) )*(?:(?:${WITHSTANDS}) (?:${POT})|(?:${POT})(?: de)? (?:${WITHSTANDS})|pressure cookers?|ollas? (?:a presion|express?|rapidas?)|thermos(?: flask)?|termo)(?: \\w+){0,3}$`,
+        `^(?:(?:an?|the|my|una?|la|el) )*(?:(?:${WITHSTANDS}) (?:${POT})|(?:${POT})(?: de)? (?:${WITHSTANDS})|pressure cookers?|ollas? (?:a presion|express?|rapidas?)|vacuum flask|hot[ -]drink flask|termo)(?: \\w+){0,3}$`,
         'u',
       ),
       said(['stainless|inoxidable', 'magnet\\w*|iman\\w*', POT]),
       said(
         [
-          'paint (?:bucket|tub|pot)|cubo de pintura|thermos|tupper\\w*|yogh?urt (?:pot|cup)|ice cream tub|tarrina',
+          'paint (?:bucket|tub|pot)|cubo de pintura|vacuum flask|food (?:box|tub)|fiambrera\\w*|yogh?urt (?:pot|cup)|ice cream tub|tarrina',
           CAUSTIC,
         ],
         HURT,

@@ -200,7 +200,7 @@ export const LATER_PATTERNS: TopicPatterns = [
     [
       said(
         [
-          '(?:blender|beaker|batidora|vaso de la batidora|minipimer|food processor|thermomix|robot de cocina)',
+          '(?:blender|beaker|batidora|vaso de la batidora|minipimer|food processor|robot de cocina|robot de cocina)',
           'mayonnaise|mayonesa|smoothies?|food|soup|sopa|pures?|comida|gazpacho',
           'can i|ok|use|puedo|usar|vale|sirve',
         ],

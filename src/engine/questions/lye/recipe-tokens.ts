@@ -9,6 +9,8 @@ const OPAQUE = [
   String.raw`(?:at |with |con |al |a )*-? ?\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)? ?(?:de |of )?${FAT}`,
   String.raw`${FAT} ?(?:of |at |de |del |al |is |=|: ?)*-? ?\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)?`,
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?`,
+  // What all oils weigh together.
+  String.raw`${COUNT} ?${UNIT}(?: total| of| de| in)* (?:total )?(?:oils|fats|aceites|grasas)(?![ :]+\d)`,
   `${PERCENT} ?(?:de |of )?(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
   `(?:${LYE}|concentration|concentracion|conc|strength|solution|solucion|purity|pureza) ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
   String.raw`(?:how (?:much|many)|cuant[oa]s?|calcul\w*|que cantidad(?: de)?|amount of)(?: \p{L}+){0,3}? ${LYE}(?: (?:and|n|y|e|or|&) (?:how much |cuanta )?(?:the |el )?(?:water|agua))?`,
@@ -18,7 +20,7 @@ const TOKENS = new RegExp(
   String.raw`(?<opaque>(?<![\p{L}\d])(?:${OPAQUE.join('|')})(?![\p{L}\d]))|(?<amount>(?<![\p{L}\d.,])${COUNT} ?(?:${MEASURE})?(?![\p{L}\d]))|(?<word>(?:coconut|coco)(?: oil)? (?:76|92)(?:f|°f| deg(?:rees)?)?(?=[\s:=-]+\d)|[\p{L}][\p{L}\p{M}'’-]*)|(?<mark>[;,+/]|[^\s])`,
   'gu',
 );
-const JOINT = /^(?:and|y|e|n|plus|mas|con|with|in|en|into|then|luego|for|para|[;,+/&])$/u;
+const JOINT = /^(?:w|and|y|e|n|plus|mas|con|with|in|en|into|then|luego|for|para|[;,+/&])$/u;
 /** Inside a name these join its words: "aceite de oliva". */
 const OF = /^(?:of|de|del|the|el|la)$/u;
 const LONGEST_NAME = 4;
@@ -30,14 +32,18 @@ const isWater = (name: string): boolean =>
 
 export type Token = { readonly from: number; readonly to: number; readonly text: string } & (
   | { readonly is: 'amount' | 'joint' | 'opaque' }
-  | { readonly is: 'name'; readonly known: 'oil' | 'lye' | 'water' | 'other' | undefined }
+  | { readonly is: 'name'; readonly known: 'oil' | 'any-oil' | 'lye' | 'water' | 'other' | undefined }
 );
 
+/** A name for any oil. */
+const ANY_OIL = /^(?:oils?|fats?|aceites?|grasas?)$/u;
+
 /** What an ingredient of these words is known as. */
-function knownAs(name: string): 'oil' | 'lye' | 'water' | 'other' | undefined {
+function knownAs(name: string): 'oil' | 'any-oil' | 'lye' | 'water' | 'other' | undefined {
   if (isLye(name)) return 'lye';
   if (isWater(name)) return 'water';
   if (knownOil(name) !== undefined) return 'oil';
+  if (ANY_OIL.test(name)) return 'any-oil';
   return knownAdditive(name) === undefined ? undefined : 'other';
 }
 

@@ -26,6 +26,9 @@ const TOKEN = new RegExp(
 /** "Molde de litro": a unit that nobody counts is one. */
 const LONE_UNIT = /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))/giu;
 const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
+/** What a carton held is not what it holds now. */
+const CARTON =
+  /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caja|cart[oó]n|envase|tarrina) de (?:leche|jugo|zumo|helado))\b/giu;
 const OILS = /^(?:oils?|fats?|aceites?|grasas?)$/iu;
 
 type Told = { readonly text: string; readonly measure: 'mass' | 'volume' };
@@ -42,10 +45,14 @@ function toldBy(figure: string, word: string): Told | undefined {
  */
 export function amountAmongWords(text: string): AmountAmongWords | undefined {
   if (text.length > LONGEST_TEXT) return undefined;
-  const said = spokenAmounts(hedged(plainText(text)).text).replace(NO_MORE, '');
+  const said = spokenAmounts(hedged(plainText(text)).text)
+    .replace(NO_MORE, '')
+    .replace(CARTON, 'carton');
   const amounts: Told[] = [];
   const counts: number[] = [];
   const words: string[] = [];
+  // "2 cups - 2 Tbsp" may take away.
+  if (/\s[-–—]\s*\d/u.test(said)) return undefined;
   for (const [, figure, behind, word, sign] of said.replace(LONE_UNIT, '1 ').matchAll(TOKEN)) {
     if (sign !== undefined) return undefined;
     const told = figure !== undefined && behind !== undefined ? toldBy(figure, behind) : undefined;

@@ -36,6 +36,8 @@ const LEFT =
   /^(?:and |y )?(?:for )?(?:(?:the|el|la|lo) )?(?:what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|left ?overs?|que (?:quede|queda|sobre|sobra|falte|falta)|lo que (?:quede|queda|sobre|sobra|falte|falta))(?!\p{L})/iu;
 
 const LONGEST_NAME = 4;
+/** Percent, thirds rounded up. */
+const WHOLE = 100.01;
 const LONGEST_TEXT = 200;
 const HUE =
   /^(?:red|orange|yellow|green|blue|purple|violet|pink|white|black|brown|gr[ae]y|rojo|roja|naranja|amarillo|verde|azul|morado|violeta|rosa|rosado|blanco|negro|marron|gris)$/u;
@@ -127,7 +129,8 @@ function paired(tokens: readonly Token[]): string | undefined {
     if (share.is !== 'share' || colour.is !== 'colour' || one.is !== told[0]!.is) return undefined;
     pairs.push(`${share.canonical} ${colour.name}`);
   }
-  return pairs.join('; ');
+  const sum = pairs.reduce((all, pair) => all + (/^([\d.]+)%/u.test(pair) ? Number.parseFloat(pair) : 0), 0);
+  return sum > WHOLE ? undefined : pairs.join('; ');
 }
 
 const evenly = (names: readonly string[]) => names.map(name => `1 parts ${name}`).join('; ');
@@ -168,7 +171,7 @@ function stacked(tokens: readonly Token[]): string | undefined {
  * uncoloured". Undefined where another word stands in it, or where it may be read in two ways. Pure.
  */
 export function portionsAmongWords(text: string): string | undefined {
-  if (text.length > LONGEST_TEXT) return undefined;
+  if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
   const tokens = tokensOf(spokenAmounts(plainText(text)));
   if (!tokens) return undefined;
   const shares = tokens.filter(({ is }) => is === 'share').length;

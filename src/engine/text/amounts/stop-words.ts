@@ -23,7 +23,7 @@ const STOP_WORDS = words(`
 const VESSELS = words(`
   mould moulds mold molds molde moldes loaf log slab tray trays pan box tub tubs tin carton container jug jar pot bowl bucket pail pipe tube bottle bag cup glass beaker brick
   bandeja caja cajita tarro tarrina frasco envase recipiente jarra jarrita olla balde cubeta cubo botella bolsa tubo vaso bote lata barra hogaza taza
-  silicone silicon silicona silicon plastic wood wooden metal cardboard glass pvc madera plastico vidrio acero milk leche juice jugo cream helado
+  silicone silicon silicona silicon plastic wood wooden metal cardboard glass pvc madera plastico vidrio acero
   soap soaps jabon jabones jaboncito jaboncitos batter masa mezcla pasta mix batch lote tanda receta recipe
   volume volumen capacity capacidad usable util inside internal interno interna dentro total full lleno llena llenita llenito brim line mark marca raya
   measuring measure medir medidora medidor graduated kitchen cocina scale scales bascula balanza weighed weighs weigh weight pesa pesan pesado peso

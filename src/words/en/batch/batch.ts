@@ -159,8 +159,8 @@ export const batchRefusals: Pick<
   'oil-not-clarified': ({ text }) =>
     `“${text}” is about 82 % fat, the rest water and milk, and would get too much lye. Clarify it and write “ghee”, or take another fat.`,
   'oil-unknown': ({ text, nearest }) =>
-    // So many words, or none, are no name that is only misspelt.
-    text.split(' ').length > 3 || !/\p{L}{2}/u.test(text)
+    // So many words, or a figure, are no name that is only misspelt.
+    text.split(' ').length > 3 || /^\d/u.test(text)
       ? `I cannot read “${text}” as an oil with its weight. Write each such as “500 g olive, 200 g coconut”.`
       : `I don’t know the oil “${text}”. Did you mean ${nearest.map(({ en }) => en).join(', ')}?`,
   'oils-empty': () => 'Please name your oils, such as “coconut 30%, olive 50%, palm 20%”.',

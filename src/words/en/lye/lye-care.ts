@@ -54,7 +54,7 @@ export const lyeCare = {
   'undissolved-lye': {
     answer:
       'Keep it out of the oils until it is clear: stir on, cold water round the jug. No poking, no heating.',
-    why: 'Grains that go into the oils burn weeks later. At least as much water as lye by weight, better twice. A lump at the bottom: wait, stir gently with silicone or steel, never force it, it spits. Set or frozen in the cold (lye of 50 % does at 15 °C): the open jug in warm tap water, stir until clear; never microwave or flame. It stays cloudy: let it settle.',
+    why: 'Grains that go into the oils burn weeks later. At least as much water as lye by weight, better twice. A lump at the bottom: wait, stir gently with silicone or steel, never force it, it spits. Set or frozen in the cold (lye of 50 % does at 15 °C (59 °F)): the open jug in warm tap water, stir until clear; never microwave or flame. It stays cloudy: let it settle.',
   },
   'honey-in-lye': {
     answer: 'Never honey or sugar into lye water that is made: it heats, foams over and turns brown.',
@@ -62,7 +62,7 @@ export const lyeCare = {
   },
   'alcohol-in-lye': {
     answer:
-      'No: no alcohol into lye water. Lye reaches 90 °C, alcohol boils at 78 °C: it spits and its vapour burns.',
+      'No: no alcohol into lye water. Lye reaches 90 °C (194 °F), alcohol boils at 78 °C (172 °F): it spits and its vapour burns.',
     why: 'Nor vodka against ash: a spray on the poured top is what some use, with no flame in the room. Against soda ash: less water, cover the mould, gel, or a plane afterwards. Wine and beer: boiled until flat and free of alcohol, then ice-cold.',
   },
   'water-was-put-on': {
@@ -105,7 +105,7 @@ export const lyeCare = {
   },
   'left-halfway': {
     answer: 'No: do not stop half way. Batter separates or sets, and it is caustic in the pot.',
-    why: 'Begin only with two free hours. Not in the fridge, not overnight, not in anything for food. If you must go: pour it at trace, or let somebody stay with goggles on. Left already: goggles, gloves, look: oil on top and liquid below is blended again, warm to 40 °C, until it holds together; hard: scrape it out as a rebatch. Wet drops that burn: do not use it.',
+    why: 'Begin only with two free hours. Not in the fridge, not overnight, not in anything for food. If you must go: pour it at trace, or let somebody stay with goggles on. Left already: goggles, gloves, look: oil on top and liquid below is blended again, warm to 40 °C (104 °F), until it holds together; hard: scrape it out as a rebatch. Wet drops that burn: do not use it.',
   },
   'batter-in-hair': {
     answer: 'Running water now, 20 minutes, head tilted so that nothing runs into the eyes.',

@@ -113,7 +113,7 @@ export const batchRefusals: typeof en.batchRefusals = {
   'oil-not-clarified': ({ text }) =>
     `«${text}» tiene cerca de un 82 % de grasa, el resto agua y leche, y llevaría demasiada sosa. Clarifícala y escribe «mantequilla clarificada», o usa otra grasa.`,
   'oil-unknown': ({ text, nearest }) =>
-    text.split(' ').length > 3 || !/\p{L}{2}/u.test(text)
+    text.split(' ').length > 3 || /^\d/u.test(text)
       ? `No puedo leer «${text}» como un aceite con su peso. Escribe cada uno así: «500 g oliva, 200 g coco».`
       : `No conozco el aceite «${text}». ¿Quieres decir ${nearest.map(({ es }) => es).join(', ')}?`,
   'oils-empty': () => 'Dime tus aceites, por ejemplo «coco 30%, oliva 50%, palma 20%».',

@@ -57,7 +57,7 @@ export const lyeCare: typeof english = {
   'undissolved-lye': {
     answer:
       'Que no entre en el aceite hasta estar clara: sigue removiendo, con agua fría alrededor. Ni pinchar ni calentar.',
-    why: 'Los granos que pasan al aceite queman semanas después. Al menos tanta agua como sosa en peso, mejor el doble. Un terrón en el fondo: espera, remueve suave con silicona o acero, nunca a la fuerza, salpica. Cuajada, con cristales o helada por el frío (la del 50 % lo hace a 15 °C): la jarra abierta en agua templada del grifo, remueve hasta que esté clara; nunca microondas ni fuego. Si sigue turbia: deja que se pose.',
+    why: 'Los granos que pasan al aceite queman semanas después. Al menos tanta agua como sosa en peso, mejor el doble. Un terrón en el fondo: espera, remueve suave con silicona o acero, nunca a la fuerza, salpica. Cuajada, con cristales o helada por el frío (la del 50 % lo hace a 15 °C (59 °F)): la jarra abierta en agua templada del grifo, remueve hasta que esté clara; nunca microondas ni fuego. Si sigue turbia: deja que se pose.',
   },
   'honey-in-lye': {
     answer: 'Nunca miel ni azúcar en sosa ya disuelta: se calienta, sube con espuma y se pone marrón.',
@@ -65,7 +65,7 @@ export const lyeCare: typeof english = {
   },
   'alcohol-in-lye': {
     answer:
-      'No: nada de alcohol en el agua de sosa. Llega a 90 °C y el alcohol hierve a 78 °C: salpica y arde.',
+      'No: nada de alcohol en el agua de sosa. Llega a 90 °C (194 °F) y el alcohol hierve a 78 °C (172 °F): salpica y arde.',
     why: 'Tampoco vodka contra la ceniza: hay quien lo rocía sobre la masa ya vertida, sin ninguna llama en la habitación. Contra la ceniza: menos agua, tapar el molde, gel, o cepillarla después. Vino y cerveza: hervidos hasta que no tengan gas ni alcohol, y helados.',
   },
   'water-was-put-on': {
@@ -109,7 +109,7 @@ export const lyeCare: typeof english = {
   },
   'left-halfway': {
     answer: 'No: no pares a mitad. La masa se separa o cuaja, y en la olla es cáustica.',
-    why: 'Empieza solo con dos horas libres. Ni en la nevera, ni hasta mañana, ni en nada que sea de comida. Si tienes que irte: viértela en traza, o que se quede alguien con gafas. Si ya la dejaste: gafas, guantes, mira: aceite arriba y líquido abajo se bate otra vez, templado a 40 °C, hasta que no se separe; dura: se saca y se rehace. Gotas mojadas que queman: no lo uses.',
+    why: 'Empieza solo con dos horas libres. Ni en la nevera, ni hasta mañana, ni en nada que sea de comida. Si tienes que irte: viértela en traza, o que se quede alguien con gafas. Si ya la dejaste: gafas, guantes, mira: aceite arriba y líquido abajo se bate otra vez, templado a 40 °C (104 °F), hasta que no se separe; dura: se saca y se rehace. Gotas mojadas que queman: no lo uses.',
   },
   'batter-in-hair': {
     answer: 'Agua corriente ya, 20 minutos, con la cabeza ladeada para que no caiga nada en los ojos.',
