@@ -17,6 +17,7 @@ const LIKELY = 0.5;
 const SURE = 0.5;
 const DOSED = 0.9;
 const FLAWED = 0.99;
+const NAMED_ALONE = 0.95;
 /** What speaks of another craft and of no soap is that craft's but where the words are surely ours. */
 const OF_CRAFT = 0.01;
 /** And where a colouring thing is named that no list of ours holds. */
@@ -48,6 +49,8 @@ export function fieldOf(words: Words, found: Found, chances: readonly Chance[]):
   const isDosed = found.things.length > 0 && found.amounts.some(({ of }) => of !== 'powder');
   const isForeign = topicsIn(words.words).length > 0;
   if (isDosed && !isForeign && chance < DOSED) return undefined;
+  // So is a colourant by its name, with no word of another matter.
+  if (found.things.length > 0 && !isForeign && chance < NAMED_ALONE) return undefined;
   // So is a flaw that is told by what it is on and how it looks: "why is my white crackly".
   if (found.facts.findings > 1 && !isForeign && chance < FLAWED) return undefined;
   if (!isNamed && chance < UNLISTED && isUnlisted(words)) return undefined;
