@@ -115,6 +115,7 @@ const BARS =
   /^(?:bars?|soaps?|cakes?|loaves|logs|moulds|molds|slabs|rounds|hearts|barras?|barritas?|pastillas?|jabones|jaboncitos|moldes|panes|groups|grupos)$/u;
 const HOLDERS =
   /^(?:jars|tubs|pots|bags|packets|pouches|sachets|tins|botes|frascos|tarros|bolsas|bolsitas|paquetes|sobres|potes)$/u;
+const WORTH = /^(?:['’]|s|worth|of|de|wet|raw|fresh|mix|batter|soap|masa|mezcla|my|the|mi|la)$/u;
 const OF_EACH = /^(?:of|de|at|@|x|,|:|each|cada|uno|una|a|con|with|in|en|weighing)$/u;
 const JOINTS = 4;
 
@@ -122,16 +123,21 @@ const JOINTS = 4;
 function piecesAt(words: readonly string[], from: number): (Read & { readonly bars: boolean }) | undefined {
   const count = words[from] ?? '';
   if (!/^\d{1,3}$/u.test(count)) return undefined;
-  const at = [from + 1, from + 2].find(one => BARS.test(words[one] ?? '') || HOLDERS.test(words[one] ?? ''));
+  const nameAt = (at: number) => (words[at] ?? '').replace(/['’]$/u, '');
+  const at = [from + 1, from + 2].find(one => BARS.test(nameAt(one)) || HOLDERS.test(nameAt(one)));
   if (at === undefined) return undefined;
   let next = at + 1;
-  while (next <= at + JOINTS && OF_EACH.test(words[next] ?? '')) next += 1;
+  // "Ten bars' worth of wet mix, 100 g apiece".
+  const isWorth = words.slice(next, next + 2).includes('worth');
+  while (isWorth && next <= at + LONGEST && WORTH.test(words[next] ?? '')) next += 1;
+  const last = next + JOINTS;
+  while (next < last && OF_EACH.test(words[next] ?? '')) next += 1;
   const each = amountAt(words, next);
   if (!each || !/^\d/u.test(each.text) || amountOf(each.text)?.measure !== 'mass') return undefined;
   const text = `${count} x ${each.text}`;
   return amountOf(text) === undefined
     ? undefined
-    : { text, from, to: each.to, unit: each.unit, bars: BARS.test(words[at]!) };
+    : { text, from, to: each.to, unit: each.unit, bars: BARS.test(nameAt(at)) };
 }
 
 /** "kilo of oils" is one; "per kilo" and "the pound" are none. */

@@ -31,12 +31,17 @@ const FIGURES: ReadonlyMap<string, string> = new Map([
   ['cinco', '5'],
 ]);
 
+/** "The half is about 3 cups": what is told is the part. */
+const PART_MEASURED =
+  /(?<!\p{L})(?:half|third|quarter|part|portion|mitad|tercio|cuarto|parte|porcion)(?: of it)? (?:is|are|was|comes to|weighs|makes|es|son|pesa|sale|mide)(?: (?:about|abt|around|roughly|some|like|como|unos|unas|casi|mas o menos))* (?=\d|(?:an?|one|two|three|four|five|una?|dos|tres|cuatro|cinco)(?!\p{L}))/u;
+
 /**
  * The part of a batch that a question is about, `2/3` of "two thirds of the batter", where the whole is told elsewhere in
  * it; English or Spanish. Undefined where it is the whole.
  */
 export function shareOfBatter(question: string): string | undefined {
   const plain = question.slice(0, 2000).normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+  if (PART_MEASURED.test(plain)) return undefined;
   const parts = EVEN_PARTS.exec(plain)?.[1];
   if (parts !== undefined && ONE_OF_THEM.test(plain)) return `1/${FIGURES.get(parts) ?? parts}`;
   return SHARES.find(([, words]) =>

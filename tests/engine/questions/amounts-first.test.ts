@@ -97,6 +97,31 @@ describe('a recipe reads the same whichever side its weights stand on', () => {
   });
 });
 
+describe('words around a recipe that change nothing of it', () => {
+  test.each([
+    [
+      'Lye for 16 oz lard, 8 oz coconut oil and 8 oz olive oil pls and ty',
+      { lard: 454, coconut: 227, olive: 227 },
+    ],
+    [
+      'need the caustic worked out on 450g tallow, 300g olive oil and 20g of my own beeswax',
+      { tallow: 450, olive: 300, beeswax: 20 },
+    ],
+    [
+      'para sebo de res 600 g y aceite de girasol 400 gramos cuanta sosa y cuanta agua',
+      { tallow: 600, sunflower: 400 },
+    ],
+  ])('%s', (text, oils) => {
+    expect(gramsOf(text)).toEqual(oils);
+  });
+
+  test('of two alkalis the one that is not meant is none', () => {
+    expect(readLyeQuestion('need KOH not NaOH hey, for 300 g castor and 700 g sunflower').given.lye).toBe(
+      'KOH',
+    );
+  });
+});
+
 describe('where a weight may be of either neighbour', () => {
   test.each(['aceite 1 kg coco 300 g agua', 'lard 1000 g lye water 250 g'])('%s', text => {
     expect(refusalOf(() => ordered(text))).toBe('amounts-whose');

@@ -14,6 +14,15 @@ const portionOf = (question: string): number | undefined => {
   return low.measure === 'mass' ? low.grams : low.millilitres;
 };
 
+describe('a part whose size is told, and pieces whose worth is poured', () => {
+  test.each([
+    ['titanium dioxide to whiten half my batch. the half is abt 3 cups', 3 * CUP],
+    ['la mitad va con ultramar, la mitad son unas 2 tazas', 2 * CUP],
+    ["I've ten bars' worth of wet mix, 100 gram apiece, and a tub o' rose clay", 1000],
+    ['rose clay for 10 bars, 100 g each', 1000],
+  ])('%s', (question, expected) => expect(portionOf(question)).toBeCloseTo(expected, 0));
+});
+
 describe('amounts that stand behind their names are not of the name that follows', () => {
   test.each([
     ['ultramarine blue batter 500 g', 500, undefined],
