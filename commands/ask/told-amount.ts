@@ -32,7 +32,9 @@ export function toldAmountHeadline(
   { say }: Pick<Context, 'say'>,
 ): string | undefined {
   const isJudged = TOO_MUCH.test(question) || !HOW_MUCH.test(question);
-  const told = isJudged && facts.named.length === 1 ? facts.powder : undefined;
+  // One amount cannot be both what is coloured and what colours it.
+  const isPortion = facts.powder === facts.portion && !TOO_MUCH.test(question);
+  const told = isJudged && !isPortion && facts.named.length === 1 ? facts.powder : undefined;
   const dose = dosed.safeParse(answer.data).data?.doses[0];
   if (told === undefined || !dose) return undefined;
   const teaspoons = teaspoonsOf(told, dose.grams.typical / dose.teaspoons);

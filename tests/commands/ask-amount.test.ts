@@ -24,5 +24,6 @@ describe('whoever names how much they would put in', () => {
 
   test('is told the dose alone where the amount is what is there', async () => {
     expect(await first('how much ultramarine for 2 cups, i have 5 g')).toMatch(/^## 1\/2 tsp/);
+    expect(await first('ultramarine blue batter 500 g')).toMatch(/^## 1\/2 tsp/);
   });
 });

@@ -23,6 +23,12 @@ describe('a part whose size is told, and pieces whose worth is poured', () => {
   ])('%s', (question, expected) => expect(portionOf(question)).toBeCloseTo(expected, 0));
 });
 
+test('a part whose size is told is no part of that size', () => {
+  expect(shareOfBatter('titanium dioxide to whiten half my batch. the half is abt 3 cups')).toBeUndefined();
+  expect(shareOfBatter('la mitad va con ultramar, la mitad son unas 2 tazas')).toBeUndefined();
+  expect(shareOfBatter('titanium dioxide to whiten half my batch of 3 cups')).toBe('1/2');
+});
+
 describe('amounts that stand behind their names are not of the name that follows', () => {
   test.each([
     ['ultramarine blue batter 500 g', 500, undefined],
@@ -31,6 +37,7 @@ describe('amounts that stand behind their names are not of the name that follows
     ['aceite 1 kg arcilla rosa 20 g es mucho', 1000, '20 g'],
     ['arcilla rosa 20 g masa 800 g', 800, '20 g'],
     ['500 g batter 5 g titanium dioxide is it too much', 500, '5 g'],
+    ['ultramarine blue 500 g', 500, '500 g'],
   ])('%s', (question, portion, powder) => {
     expect(portionOf(question)).toBeCloseTo(portion, 0);
     expect(readQuestion(question).facts.powder).toBe(powder);

@@ -31,6 +31,8 @@ describe('a division told among words that change nothing of it', () => {
     ['a gradient from one to another', 'from blue to white'],
     ['what is not to be there', 'red, not blue, white'],
     ['figures that make no hundred', '60 20 blue pink'],
+    ['shares beyond the whole', 'I want 80% red and 70% blue please'],
+    ['less than nothing', 'blue -50%, white 50% and the rest plain'],
     ['more parts than colours', 'thirds: red and blue'],
   ])('%s keeps it from being guessed', (_, text) => {
     expect(portionsAmongWords(text)).toBeUndefined();
