@@ -118,12 +118,6 @@ describe('words around a recipe that change nothing of it', () => {
   ])('%s', (text, oils) => {
     expect(gramsOf(text)).toEqual(oils);
   });
-
-  test('of two alkalis the one that is not meant is none', () => {
-    expect(readLyeQuestion('need KOH not NaOH hey, for 300 g castor and 700 g sunflower').given.lye).toBe(
-      'KOH',
-    );
-  });
 });
 
 describe('where a weight may be of either neighbour', () => {

@@ -16,9 +16,6 @@ export type Alkali = {
 /** "KOH no, NaOH": the alkali that is not meant. */
 const NOT_THIS = new RegExp(`(?<![\\p{L}\\d])${LYE},? no(?= ?[,;] ?(?:si )?${LYE})`, 'gu');
 
-/** "KOH not NaOH". */
-const NOT_THAT = new RegExp(`(?<![\\p{L}\\d])(${LYE}),? (?:and |y )?(?:not|no) (?:the |la )?${LYE}`, 'gu');
-
 /** Percent from which dry alkali is sold. */
 const LIKE_A_PURITY = 80;
 /** "170 g KOH 85%": what was weighed, and how pure it is. */
@@ -29,7 +26,7 @@ const WEIGHED_AT = new RegExp(
 
 /** Which alkali, how pure, and whether it comes dissolved. */
 export function alkaliIn(rest: Remaining): Alkali {
-  rest.text = rest.text.replace(NOT_THIS, ' ; ').replace(NOT_THAT, '$1');
+  rest.text = rest.text.replace(NOT_THIS, ' ; ');
   rest.text = rest.text.replace(WEIGHED_AT, (whole: string, mass: string, percent: string) =>
     decimal(percent) >= LIKE_A_PURITY ? `${mass} ; purity ${percent}%` : whole,
   );
