@@ -2,6 +2,7 @@ import { Refusal, refuse } from '../refusal.ts';
 import { amountAlone } from '../text/amounts/amount-alone.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
+import { isAnyOil } from '../text/amounts/stop-words.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
@@ -43,16 +44,6 @@ const ANY_AMOUNT: Bounds = { low: 0.001, high: 200_000 };
 /** A coloured portion below a millilitre cannot be poured. */
 const ANY_PORTION: Bounds = { low: 1, high: 200_000 };
 
-const OILS: ReadonlySet<string> = new Set([
-  'oil',
-  'oils',
-  'fat',
-  'fats',
-  'aceite',
-  'aceites',
-  'grasa',
-  'grasas',
-]);
 const BATTER: ReadonlySet<string> = new Set([
   'total',
   'in',
@@ -142,7 +133,7 @@ function portionOf(said: string, phrase: AmountPhrase, measures: Measures): Port
   const { amount, words } = readPhrase(said, phrase, { measures, bounds: ANY_PORTION });
   const strange = words.filter(
     word =>
-      !OILS.has(word) &&
+      !isAnyOil(word) &&
       !BATTER.has(word) &&
       !(words.length > 1 && ASIDE.has(word)) &&
       // A vessel beside its size: "a 250 ml pot of batter", "500 ml jug full".
@@ -150,7 +141,7 @@ function portionOf(said: string, phrase: AmountPhrase, measures: Measures): Port
       !(words.length > 1 && BATTER_COLOUR.has(word)),
   );
   if (strange.length > 0) refuse('amount-unit-unknown', { unit: excerpt(strange.join(' ')) });
-  return { ...amount, of: words.some(word => OILS.has(word)) ? 'oils' : 'batter' };
+  return { ...amount, of: words.some(isAnyOil) ? 'oils' : 'batter' };
 }
 
 /** Throws a Refusal `amount-vessel` where a portion is counted in jugs and nothing else tells its size. */

@@ -1,5 +1,6 @@
 import { knownAdditive } from '../../batch/additives/additives.ts';
 import { knownOil } from '../../batch/oils/find-oil.ts';
+import { isAnyOil } from '../../text/amounts/stop-words.ts';
 import { isIdleWord } from './oils.ts';
 import { COUNT, FAT, LYE, PERCENT, UNIT } from './words.ts';
 
@@ -26,7 +27,7 @@ const OF = /^(?:of|de|del|the|el|la)$/u;
 const LONGEST_NAME = 4;
 /** A name nobody here knows has no more words. */
 const LONGEST_STRANGE = 3;
-const isLye = (name: string): boolean => new RegExp(`^${LYE}$`, 'u').test(name);
+const IS_LYE = new RegExp(`^${LYE}$`, 'u');
 const isWater = (name: string): boolean =>
   /^(?:(?:distilled|cold) )?(?:water|agua)(?: destilada| fria)?$/u.test(name);
 
@@ -35,15 +36,12 @@ export type Token = { readonly from: number; readonly to: number; readonly text:
   | { readonly is: 'name'; readonly known: 'oil' | 'any-oil' | 'lye' | 'water' | 'other' | undefined }
 );
 
-/** A name for any oil. */
-const ANY_OIL = /^(?:oils?|fats?|aceites?|grasas?)$/u;
-
 /** What an ingredient of these words is known as. */
 function knownAs(name: string): 'oil' | 'any-oil' | 'lye' | 'water' | 'other' | undefined {
-  if (isLye(name)) return 'lye';
+  if (IS_LYE.test(name)) return 'lye';
   if (isWater(name)) return 'water';
   if (knownOil(name) !== undefined) return 'oil';
-  if (ANY_OIL.test(name)) return 'any-oil';
+  if (isAnyOil(name)) return 'any-oil';
   return knownAdditive(name) === undefined ? undefined : 'other';
 }
 

@@ -3,7 +3,7 @@ import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
 import { hedged } from './amount-remarks.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
-import { isEachWord, isPieceWord, isStopWord, isVesselWord } from './stop-words.ts';
+import { isAnyOil, isEachWord, isPieceWord, isStopWord, isVesselWord } from './stop-words.ts';
 
 /** The one amount of a text, in words that the amounts' grammar reads. */
 export type AmountAmongWords = {
@@ -29,7 +29,6 @@ const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L}
 /** What a carton held is not what it holds now. */
 const CARTON =
   /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caja|cart[oó]n|envase|tarrina) de (?:leche|jugo|zumo|helado))\b/giu;
-const OILS = /^(?:oils?|fats?|aceites?|grasas?)$/iu;
 
 type Told = { readonly text: string; readonly measure: 'mass' | 'volume' };
 
@@ -73,14 +72,14 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
   const isKnown = (word: string) =>
     isStopWord(word) ||
     isVesselWord(word) ||
-    OILS.test(word) ||
+    isAnyOil(word) ||
     (count !== undefined && (isPieceWord(word) || isEachWord(word)));
   if (!words.every(isKnown)) return undefined;
   return {
     amount: amounts.map(({ text: one }) => one).join(' '),
     measure: first.measure,
     count,
-    ofOils: words.some(word => OILS.test(word)),
+    ofOils: words.some(isAnyOil),
     ofBatter: words.some(word => isVesselWord(word) || isPieceWord(word)),
   };
 }

@@ -1,5 +1,6 @@
 import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
+import { isName } from '../names/listed-names.ts';
 import { percent, shareAt } from './share-at.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 import { isStopWord } from './stop-words.ts';
@@ -39,9 +40,6 @@ const LONGEST_NAME = 4;
 /** Percent, thirds rounded up. */
 const WHOLE = 100.01;
 const LONGEST_TEXT = 200;
-const HUE =
-  /^(?:red|orange|yellow|green|blue|purple|violet|pink|white|black|brown|gr[ae]y|rojo|roja|naranja|amarillo|verde|azul|morado|violeta|rosa|rosado|blanco|negro|marron|gris)$/u;
-
 const plain = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 /** "Morao", "dorao": as they are spoken in Andalusia and round the Caribbean. */
@@ -53,13 +51,12 @@ const JOINT = /^(?:and|with|in|y|e|con|en|plus|n)$/iu;
 function colourAt(words: readonly string[]): { readonly name: string; readonly letters: number } | undefined {
   for (let length = Math.min(LONGEST_NAME, words.length); length > 0; length -= 1) {
     const span = words.slice(0, length);
-    const isRun = length > 1 && span.every(word => HUE.test(plain(word)));
     // "Azul y", "the blue": joined to a colour, these would be taken for part of its name.
     const isJoined =
       length > 1 && (isStopWord(span[0]!) || isStopWord(span.at(-1)!) || span.some(word => JOINT.test(word)));
     const name = span.join(' ');
-    const known = isRun || isJoined ? undefined : [name, asWritten(name)].find(knowsColour);
-    if (known !== undefined) return { name: known, letters: name.length };
+    const known = isJoined ? undefined : [span, span.map(asWritten)].find(one => isName(one, knowsColour));
+    if (known !== undefined) return { name: known.join(' '), letters: name.length };
   }
   return undefined;
 }

@@ -39,6 +39,9 @@ const EACH = words('each every apiece ea cada cu c/u');
 /** A word as these lists hold it: lower case without accents or marks around it. */
 const listed = (word: string): string => plainWord(word.replace(/’/gu, "'").replace(/^'+|'+$/gu, ''));
 
+/** Whether a word names oils of no kind: what an amount beside it is counted by. */
+export const isAnyOil = (word: string): boolean => /^(?:oils?|fats?|aceites?|grasas?)$/u.test(listed(word));
+
 /** Whether a word changes nothing of the amounts or colours that it stands among. */
 export const isStopWord = (word: string): boolean => STOP_WORDS.has(listed(word));
 /** Whether a word names what holds or shapes batter, or how full it is. */

@@ -26,7 +26,8 @@ export function namesIn(text: string, knows: Knows, count?: number): readonly st
 /** Two plain hues side by side in a list are two colours, though "blue green" alone is one. */
 const HUE =
   /^(?:red|orange|yellow|green|blue|purple|violet|pink|white|black|brown|gr[ae]y|rojo|roja|naranja|amarillo|verde|azul|morado|violeta|rosa|rosado|blanco|negro|marr[oó]n|gris)$/iu;
-const isName = (words: readonly string[], knows: Knows): boolean =>
+/** Whether words together are one name that is known, and no run of plain hues. */
+export const isName = (words: readonly string[], knows: Knows): boolean =>
   (words.length === 1 || !words.every(word => HUE.test(word))) && knows(words.join(' '));
 
 /** One name, or the known names that a run of words is made of; a run that holds anything unknown is one name. */
