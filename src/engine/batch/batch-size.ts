@@ -6,6 +6,7 @@ import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
 import { unframed } from '../text/amounts/amount-remarks.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
+import { toldAmount } from '../text/amounts/told-amount.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { shown } from './shown.ts';
@@ -64,6 +65,9 @@ export function mouldMillilitres(mould: Mould): number {
   }
 }
 
+/** "30 cm square": two sides alike. */
+const SQUARE =
+  /(\d+(?:[.,]\d+)?)\s?(cms?|mm|in|inch(?:es)?|pulgadas)\s(?:square|sq|cuadrad[oa]s?)(?!\p{L})/giu;
 /** Of a side: "two and a half", "8 y medio". */
 const AND_PART =
   /(?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b))/giu;
@@ -92,19 +96,33 @@ const UNREAD: ReadonlySet<string> = new Set([
   'amount-unreadable',
 ]);
 
+/** "A mould of 800 g and one of 400": both are poured. */
+const TWO_MOULDS =
+  /^(?:tengo |i have |i've got )?(?:an?|one|un|una) (?:mou?ld|molde|loaf|barra|box|caja)s? (?:of|de|holds|for|para) (\d[\d.,]*) ?(\p{L}+),? (?:and|y|plus|m[aá]s) (?:an?|one|another|un[oa]?|otr[oa])(?: (?:mou?ld|molde|loaf|barra|box|caja))? (?:of|de|for|para) (\d[\d.,]*)(?: ?(g|gr|grams?|gramos?|ml|kg|kilos?|oz|l|lit(?:er|re)s?|litros?))?(?![\p{L}\d])/iu;
+function twoMoulds(text: string): string | undefined {
+  const [, one, unit, other, otherUnit = unit] = TWO_MOULDS.exec(text) ?? [];
+  if (one === undefined || other === undefined || unit !== otherUnit) return undefined;
+  const sum = [one, other].reduce((all, figure) => all + Number(figure.replace(',', '.')), 0);
+  return sum > 0 ? `${sum} ${unit} batter` : undefined;
+}
+
 /** A size among words that change nothing of it, in the sizes' own grammar. */
 function sizeAmongWords(text: string): string | undefined {
   const { amount, measure, count, ofOils, ofBatter } = amountAmongWords(text) ?? {};
-  if (amount === undefined || (count !== undefined && ofOils)) return undefined;
+  if (amount === undefined) return toldAmount(text);
+  if (count !== undefined && ofOils) return undefined;
   if (count !== undefined) return `${count} ${measure === 'mass' ? 'bars of' : 'cavities x'} ${amount}`;
   return ofOils ? `${amount} oils` : ofBatter ? `${amount} batter` : amount;
 }
 
 function sizeOf(text: string): BatchSize {
-  const plain = thousandsPlain(spokenAmounts(plainText(text).replace(/[×✕*]/gu, 'x'))).replace(
+  const squared = plainText(text).replace(/[×✕*]/gu, 'x').replace(SQUARE, '$1 x $1 $2');
+  const plain = thousandsPlain(spokenAmounts(squared)).replace(
     AND_PART,
     (_, whole: string, part: string) => `${whole} ${/^(?:half|medi)/iu.test(part) ? '1/2' : '1/4'}`,
   );
+  const both = twoMoulds(plain);
+  if (both !== undefined) return readAmount(both);
   const weighed = weighedPieces(plain);
   if (weighed) return within(weighed.grams, plain, weighed);
   const pieces = SIDES.test(plain) ? undefined : piecesOf(plain);

@@ -1,20 +1,23 @@
 import { readDecimal } from '../../quantities/number.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
+import { isEverydayWord, isHarmlessWord } from '../../text/amounts/everyday-words.ts';
 import { shareAt } from '../../text/amounts/share-at.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
+import { respelt } from '../../text/spelling/respelt.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { knownOil } from './find-oil.ts';
 
 type Piece =
   | { readonly is: 'oil'; readonly name: string }
   | { readonly is: 'amount'; readonly figure: number; readonly unit: string | undefined }
-  | { readonly is: 'rest' | 'even' | 'break' }
+  /** `word`: one of everyday speech that tells nothing of a list. */
+  | { readonly is: 'rest' | 'even' | 'break' | 'word' }
   | { readonly is: 'unit'; readonly unit: string };
 type Amount = Extract<Piece, { readonly is: 'amount' }>;
 
 /** Words of a list of oils that tell neither an oil nor how much of it. */
 const IDLE = new Set(
-  "an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta straight po mon dear love luv mate hun lang mi mami by weight peso mass fraction fractions eso as like vida toda usual life old school viejo tradicional".split(
+  "an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta straight po mon dear love luv mate hun lang mi mami by weight peso mass agrego agregue puse eche anado sobraba sobro fraction fractions eso as like vida toda usual life old school viejo tradicional".split(
     ' ',
   ),
 );
@@ -126,7 +129,8 @@ function wordAt(words: readonly string[], at: number): Taken | undefined {
   const isRatio = /^(?:a|to)$/u.test(word) && words.some(one => PARTS.test(one));
   if (PARTS.test(word) || IDLE.has(word) || isRatio) return { length: 1 };
   const twins = [words.slice(at, at + 2).join(' '), word].find(said => THAT_IS.test(said));
-  return twins === undefined ? undefined : { length: twins.split(' ').length };
+  if (twins !== undefined) return { length: twins.split(' ').length };
+  return /^\p{L}/u.test(word) && isEverydayWord(word) ? { piece: { is: 'word' }, length: 1 } : undefined;
 }
 
 /** One oil by two names, joined by words that say so, is one; two oils so joined are no list. */
@@ -155,8 +159,26 @@ function entriesOf(pieces: readonly Piece[]): readonly Entry[] | undefined {
     if (oil.is !== 'oil' || amount.is === 'oil') return undefined;
     entries.push({ name: oil.name, amount: amount.is === 'amount' ? amount : undefined });
   }
+  const said = pieces.some(({ is }) => is === 'word');
+  if (said && (isMixed(told) || isParted(pieces, told) || isQualified(pieces))) return undefined;
   return sidesAgree(pieces, told) ? entries : undefined;
 }
+
+const isMixed = (told: readonly Piece[]): boolean =>
+  new Set(told.filter((_, at) => at % 2 === 0).map(({ is }) => is === 'oil')).size > 1;
+/** Whether a word of everyday speech stands between an oil and its amount: what it is of may be another thing. */
+const isParted = (pieces: readonly Piece[], told: readonly Piece[]): boolean =>
+  told.some((piece, at) => {
+    if (at % 2 === 1) return false;
+    const between = pieces.slice(pieces.indexOf(piece) + 1, pieces.indexOf(told[at + 1]!));
+    return between.some(({ is }) => is === 'word');
+  });
+
+/** Whether a word stands right beside an oil: used, mixed or infused oil is another. */
+const isQualified = (pieces: readonly Piece[]): boolean =>
+  pieces.some(
+    ({ is }, at) => is === 'oil' && (pieces[at - 1]?.is === 'word' || pieces[at + 1]?.is === 'word'),
+  );
 
 /** Where some oils stand before their amount and others behind, marks between the pairs must tell which is whose. */
 function sidesAgree(pieces: readonly Piece[], told: readonly Piece[]): boolean {
@@ -218,6 +240,30 @@ function massesOf(entries: readonly Entry[], units: readonly (string | undefined
  */
 export function spokenOilList(text: string): string | undefined {
   if (text.length > LONGEST_LIST) return undefined;
+  return spokenList(text) ?? spokenList(withoutAsides(text)) ?? spokenList(withoutAsides(respelt(text).text));
+}
+
+/** Liquids that are told of without an amount leave the oils as they are. */
+const LIQUIDS = /^(?:water|agua|lye|naoh|sosa|soda|milk|leche)$/iu;
+/** Clauses that hold no amount and no oil: "which is how I have made it since the old days". */
+const withoutAsides = (text: string): string =>
+  text
+    .replace(/^(\d+(?:\s?\/\s?\d+)+)\s*[,:]\s*/u, '$1 ')
+    .split(/(?<=[,;.](?!\d))/u)
+    .filter((clause, at) => at === 0 || !isAside(clause))
+    .join('')
+    .replace(/[\s,;.]+$/u, '');
+
+function isAside(clause: string): boolean {
+  const said = spokenAmounts(clause);
+  const words = said.match(/[\p{L}\p{M}'’]+/gu) ?? [];
+  const tells =
+    /\d/u.test(said) ||
+    words.some((word, at) => REST.test(unaccented(word)) || partAt(words.slice(at), 0) !== undefined);
+  return !tells && words.every(word => LIQUIDS.test(word) || isHarmlessWord(word));
+}
+
+function spokenList(text: string): string | undefined {
   const pieces = piecesIn(spokenAmounts(text).replace(LEFT, 'rest').replace(APIECE, '$1 $3, $2 $3'));
   if (!pieces) return undefined;
   const names = pieces.flatMap(piece => (piece.is === 'oil' ? [piece.name] : []));
@@ -227,6 +273,7 @@ export function spokenOilList(text: string): string | undefined {
   if (names.length === 0 || marks.size > 1) return undefined;
   if (pieces.some(({ is }) => is === 'even') && amounts.length === 0 && names.length > 1)
     return names.map(name => `${neat(100 / names.length)}% ${name}`).join('; ');
+  if (names.length === 1 && isQualified(pieces)) return undefined;
   if (names.length === 1) return ofOne(names[0]!, amounts, marked);
   const entries = entriesOf(pieces);
   return entries && written(entries, marked);

@@ -1,6 +1,8 @@
 import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { isName } from '../names/listed-names.ts';
+import { respelt } from '../spelling/respelt.ts';
+import { isEverydayWord } from './everyday-words.ts';
 import { percent, shareAt } from './share-at.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 import { isStopWord } from './stop-words.ts';
@@ -11,15 +13,18 @@ type Token =
   | { readonly is: 'figure'; readonly value: number }
   /** So many equal parts, such as "thirds". */
   | { readonly is: 'even'; readonly parts: number }
-  /** `bound`: a colour goes into another, or turns to it. */
-  | { readonly is: 'bottom' | 'top' | 'bound' };
+  /** `bound`: a colour goes into another, or turns to it. `first`: what follows is told from the bottom up. */
+  | { readonly is: 'bottom' | 'middle' | 'top' | 'first' | 'bound' };
 
 /** What is made of a batter, and how its parts lie: none of them tells how much. */
 const PARTING =
-  /^(?:layers?|stripes?|bands?|colou?rs?|shades?|tones?|parts?|drizzle|swirl|base|background|line|batter|soap|loaf|middle|cent(?:er|re)|between|then|first|second|third|fourth|fifth|last|next|finally|start(?:ing|s)?|end(?:ing|s)?|finish(?:ing)?|up|down|upwards?|downwards?|mostly|mainly|ways|apiece|each|them|equal|even|same|split|capas?|franjas?|bandas?|rayas?|tonos?|color(?:es)?|partes?|remolino|fondo|linea|masa|jabon|medio|centro|entre|luego|despues|primer[oa]?|segund[oa]|tercer[oa]?|cuart[oa]|quint[oa]|ultim[oa]|final(?:mente)?|terminar|termino|terminando|empez(?:ar|ando)|empiezo|seguid[oa]|encima de|iguales)$/u;
+  /^(?:layers?|stripes?|bands?|colou?rs?|shades?|tones?|parts?|drizzle|swirl|base|background|line|batter|soap|loaf|then|second|third|fourth|fifth|last|next|finally|end(?:ing|s)?|finish(?:ing)?|up|down|upwards?|downwards?|mostly|mainly|ways|apiece|each|them|equal|even|same|split|capas?|franjas?|bandas?|rayas?|tonos?|color(?:es)?|partes?|remolino|fondo|linea|masa|jabon|luego|despues|segund[oa]|tercer[oa]?|cuart[oa]|quint[oa]|ultim[oa]|final(?:mente)?|terminar|termino|terminando|seguid[oa]|encima de|iguales)$/u;
 /** "Al medio crema": half of nothing. */
 const MIDDLE = /^(?:al |en (?:el )?|por el )(?:medio|centro)(?!\p{L})/iu;
 const BOTTOM = /^(?:bottom|under(?:neath)?|below|abajo|debajo|fondo)$/u;
+const IN_MIDDLE = /^(?:middle|cent(?:er|re)|between|medio|centro|entre)$/u;
+const FIRST =
+  /^(?:first|start(?:s|ing|ed)?|begin(?:s|ning)?|primer[oa]?|empez(?:ar|ando|amos)|empiezo|comenz(?:ar|ando))$/u;
 const TOP = /^(?:top|over|above|arriba|encima)$/u;
 const EVEN: ReadonlyMap<string, number> = new Map([
   ['halves', 2],
@@ -34,7 +39,7 @@ const EVEN: ReadonlyMap<string, number> = new Map([
 /** Between two colours. */
 const BOUND = /^(?:with|wi|con|to|a|al|as|than|que)$/u;
 const LEFT =
-  /^(?:and |y )?(?:for )?(?:(?:the|el|la|lo) )?(?:what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|left ?overs?|que (?:quede|queda|sobre|sobra|falte|falta)|lo que (?:quede|queda|sobre|sobra|falte|falta))(?!\p{L})/iu;
+  /^(?:and |y )?(?:for )?(?:(?:the|el|la|lo) )?(?:what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|(?:the )?remaining (?:stuff|bit|batter|part|soap)|left ?overs?|que (?:quede|queda|sobre|sobra|falte|falta)|lo que (?:quede|queda|sobre|sobra|falte|falta))(?!\p{L})/iu;
 
 const LONGEST_NAME = 4;
 /** Percent, thirds rounded up. */
@@ -91,7 +96,7 @@ function tokenAt(rest: string): { readonly token?: Token; readonly length: numbe
   const left = LEFT.exec(rest)?.[0];
   if (left !== undefined) return { token: { is: 'share', canonical: 'rest' }, length: left.length };
   const middle = MIDDLE.exec(rest)?.[0];
-  if (middle !== undefined) return { length: middle.length };
+  if (middle !== undefined) return { token: { is: 'middle' }, length: middle.length };
   const [word = ''] = /^[\p{L}\p{M}'’]+|^\d+(?:[.,]\d+)?/u.exec(rest) ?? [];
   const even = EVEN.get(plain(word));
   if (even !== undefined) return { token: { is: 'even', parts: even }, length: word.length };
@@ -107,8 +112,10 @@ function tokenAt(rest: string): { readonly token?: Token; readonly length: numbe
   const said = plain(word);
   if (BOTTOM.test(said)) return { token: { is: 'bottom' }, length: word.length };
   if (TOP.test(said)) return { token: { is: 'top' }, length: word.length };
+  if (IN_MIDDLE.test(said)) return { token: { is: 'middle' }, length: word.length };
+  if (FIRST.test(said)) return { token: { is: 'first' }, length: word.length };
   if (BOUND.test(said)) return { token: { is: 'bound' }, length: word.length };
-  return PARTING.test(said) || isStopWord(word) ? { length: word.length } : undefined;
+  return PARTING.test(said) || isEverydayWord(word) ? { length: word.length } : undefined;
 }
 
 type Colour = Extract<Token, { is: 'colour' }>;
@@ -148,6 +155,57 @@ function listed(tokens: readonly Token[]): string | undefined {
   return names.map((name, at) => `${percent(figures[at]! / 100)} ${name}`).join('; ');
 }
 
+const RANKS: ReadonlyMap<Token['is'], number> = new Map([
+  ['bottom', 0],
+  ['middle', 1],
+  ['top', 2],
+]);
+
+/** "Bottom burgundy, top cream, in the middle dusty rose": each colour with its place, in any order. */
+function placed(tokens: readonly Token[]): string | undefined {
+  const told = tokens.filter(({ is }) => is === 'colour' || RANKS.has(is));
+  const places = told.filter(({ is }) => RANKS.has(is)).map(({ is }) => is);
+  if (places.length < 2 || told.length !== 2 * places.length || new Set(places).size < places.length)
+    return undefined;
+  const layers: { readonly name: string; readonly rank: number }[] = [];
+  for (let at = 0; at < told.length; at += 2) {
+    const [one, other] = [told[at]!, told[at + 1]!];
+    const [colour, place] = one.is === 'colour' ? [one, other] : [other, one];
+    const rank = RANKS.get(place.is);
+    if (colour.is !== 'colour' || rank === undefined || (one.is === 'colour') !== (told[0]!.is === 'colour'))
+      return undefined;
+    layers.push({ name: colour.name, rank });
+  }
+  return evenly(layers.toSorted((a, b) => a.rank - b.rank).map(({ name }) => name));
+}
+
+/** "White sits on teal, teal on navy": from the top down. */
+const RESTS =
+  /^(?:the |el |la )?([^,;.]+?) (?:(?:sits|rests|goes|lies|is|va|queda) )?(?:on(?: top of)?|over|above|sobre|encima de(?:l)?) (?:the |el |la )?([^,;.]+)$/iu;
+function resting(text: string): string | undefined {
+  const steps = text.split(/\s*[,;.]\s*(?:and |y |then )?/u).filter(step => step !== '');
+  const names: string[] = [];
+  for (const step of steps) {
+    const [, above = '', below = ''] = RESTS.exec(step) ?? [];
+    if (![above, below].every(name => isName(name.split(' '), knowsColour))) return undefined;
+    if (names.length > 0 && plain(names.at(-1)!) !== plain(above)) return undefined;
+    names.push(...(names.length === 0 ? [above, below] : [below]));
+  }
+  return names.length > 2 ? evenly(names.toReversed()) : undefined;
+}
+
+/** "3:2:1 as yellow, orange, red": as many parts as colours. */
+const RATIO = /(?<![\d.,:/])\d{1,2}(?:\s?:\s?\d{1,2}){1,5}(?![\d.,:/])/u;
+function inRatio(text: string): string | undefined {
+  const ratio = RATIO.exec(text);
+  if (!ratio) return undefined;
+  const parts = ratio[0].split(':').map(Number);
+  const tokens = tokensOf(`${text.slice(0, ratio.index)} ${text.slice(ratio.index + ratio[0].length)}`);
+  const names = tokens && tokens.every(({ is }) => is === 'colour') ? coloursIn(tokens) : [];
+  if (names.length !== parts.length || !parts.every(part => part > 0)) return undefined;
+  return names.map((name, at) => `${parts[at]} parts ${name}`).join('; ');
+}
+
 /** Layers from the bottom up: told from the top where the top is named first. */
 function stacked(tokens: readonly Token[]): string | undefined {
   const names = coloursIn(tokens);
@@ -158,7 +216,9 @@ function stacked(tokens: readonly Token[]): string | undefined {
   if (tops.length > 1 || places.length - tops.length > 1) return undefined;
   const [top, bottom] = [tops[0]?.at, places.find(({ is }) => is === 'bottom')?.at];
   const middle = tokens.length / 2;
-  const isTopFirst = top !== undefined && (bottom === undefined ? top < middle : top < bottom);
+  const first = tokens.findIndex(({ is }) => is === 'first');
+  const isTopFirst =
+    top !== undefined && !(first >= 0 && first < top) && (bottom === undefined ? top < middle : top < bottom);
   return evenly(isTopFirst ? names.toReversed() : names);
 }
 
@@ -169,8 +229,22 @@ function stacked(tokens: readonly Token[]): string | undefined {
  */
 export function portionsAmongWords(text: string): string | undefined {
   if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
-  const tokens = tokensOf(spokenAmounts(plainText(text)));
-  if (!tokens) return undefined;
+  const said = spokenAmounts(plainText(text).replace(PART_IS, '$1 is')).replace(ASIDE, '');
+  return divided(said) ?? divided(respelt(said).text);
+}
+
+const PART_IS = /\b(half|thirds?|quarters?|fifths?|rest|bottom|top|middle)['’]s(?!\p{L})/giu;
+/** What is said of the whole behind a comma tells of no part. */
+const ASIDE =
+  /[,;.]\s*(?:if|since|because|cos|cuz|which is|like|as in|si|porque|como|pues)(?!\p{L})[^,;.\d]*[.!]*$/iu;
+/** A share of what an earlier share left. */
+const OF_WHAT_IS_LEFT =
+  /(?<!\p{L})(?:of|de)\s+(?:the (?:rest|remainder|other half)|what(?:['’]?s| is| was|ever(?:['’]s| is| was)?) left|what remain(?:s|ed)|la otra mitad|lo que (?:queda|quedaba|qued[oó]|sobra|sobraba)|el resto|del resto)(?!\p{L})/iu;
+
+function divided(said: string): string | undefined {
+  if (OF_WHAT_IS_LEFT.test(said)) return undefined;
+  const tokens = tokensOf(said);
+  if (!tokens) return resting(said) ?? inRatio(said);
   const shares = tokens.filter(({ is }) => is === 'share').length;
   const even = tokens.flatMap(token => (token.is === 'even' ? [token.parts] : []));
   if (even.length > 0) {
@@ -178,7 +252,7 @@ export function portionsAmongWords(text: string): string | undefined {
     return shares === 0 && even.every(parts => parts === names.length) ? evenly(names) : undefined;
   }
   if (shares > 0) return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens);
-  return listed(tokens) ?? stacked(tokens);
+  return inRatio(said) ?? listed(tokens) ?? resting(said) ?? placed(tokens) ?? stacked(tokens);
 }
 
 /** Whether every portion of a division is a share with colours that are known, or with none. */
