@@ -201,7 +201,7 @@ function inRatio(text: string): string | undefined {
   if (!ratio) return undefined;
   const parts = ratio[0].split(':').map(Number);
   const tokens = tokensOf(`${text.slice(0, ratio.index)} ${text.slice(ratio.index + ratio[0].length)}`);
-  const names = tokens && tokens.every(({ is }) => is === 'colour') ? coloursIn(tokens) : [];
+  const names = tokens?.every(({ is }) => is === 'colour') ? coloursIn(tokens) : [];
   if (names.length !== parts.length || !parts.every(part => part > 0)) return undefined;
   return names.map((name, at) => `${parts[at]} parts ${name}`).join('; ');
 }

@@ -45,12 +45,15 @@ type Told = {
 
 /** Parts in words, one by one, with where they stand. */
 function partsIn(text: string): readonly Told[] {
-  return [...text.matchAll(/(?<![\p{L}\p{N}.,/])(?:\p{L}|\d\/\d)/gu)].flatMap(({ index }) => {
+  const parts: Told[] = [];
+  for (const { index } of text.matchAll(/(?<![\p{L}\p{N}.,/])(?:\p{L}|\d\/\d)/gu)) {
+    if (index < (parts.at(-1)?.end ?? 0)) continue;
     const share = shareAt(text.slice(index));
     const percent = /^([\d.]+)%$/u.exec(share?.canonical ?? '')?.[1];
-    if (share === undefined || percent === undefined || unitBehind(text, index + share.length)) return [];
-    return [{ value: Number(percent) / 100, unit: undefined, at: index, end: index + share.length }];
-  });
+    if (share === undefined || percent === undefined || unitBehind(text, index + share.length)) continue;
+    parts.push({ value: Number(percent) / 100, unit: undefined, at: index, end: index + share.length });
+  }
+  return parts;
 }
 
 const unitBehind = (text: string, at: number): boolean => {
