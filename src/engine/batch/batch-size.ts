@@ -1,15 +1,14 @@
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { Refusal, refuse } from '../refusal.ts';
-import { amountAmongWords } from '../text/amounts/amount-among-words.ts';
 import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
 import { unframed } from '../text/amounts/amount-remarks.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
-import { toldAmount } from '../text/amounts/told-amount.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { shown } from './shown.ts';
+import { sizeAmongWords, twoMoulds } from './size-among-words.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -95,25 +94,6 @@ const UNREAD: ReadonlySet<string> = new Set([
   'amount-unit-unknown',
   'amount-unreadable',
 ]);
-
-/** "A mould of 800 g and one of 400": both are poured. */
-const TWO_MOULDS =
-  /^(?:tengo |i have |i've got )?(?:an?|one|un|una) (?:mou?ld|molde|loaf|barra|box|caja)s? (?:of|de|holds|for|para) (\d[\d.,]*) ?(\p{L}+),? (?:and|y|plus|m[aá]s) (?:an?|one|another|un[oa]?|otr[oa])(?: (?:mou?ld|molde|loaf|barra|box|caja))? (?:of|de|for|para) (\d[\d.,]*)(?: ?(g|gr|grams?|gramos?|ml|kg|kilos?|oz|l|lit(?:er|re)s?|litros?))?(?![\p{L}\d])/iu;
-function twoMoulds(text: string): string | undefined {
-  const [, one, unit, other, otherUnit = unit] = TWO_MOULDS.exec(text) ?? [];
-  if (one === undefined || other === undefined || unit !== otherUnit) return undefined;
-  const sum = [one, other].reduce((all, figure) => all + Number(figure.replace(',', '.')), 0);
-  return sum > 0 ? `${sum} ${unit} batter` : undefined;
-}
-
-/** A size among words that change nothing of it, in the sizes' own grammar. */
-function sizeAmongWords(text: string): string | undefined {
-  const { amount, measure, count, ofOils, ofBatter } = amountAmongWords(text) ?? {};
-  if (amount === undefined) return toldAmount(text);
-  if (count !== undefined && ofOils) return undefined;
-  if (count !== undefined) return `${count} ${measure === 'mass' ? 'bars of' : 'cavities x'} ${amount}`;
-  return ofOils ? `${amount} oils` : ofBatter ? `${amount} batter` : amount;
-}
 
 function sizeOf(text: string): BatchSize {
   const squared = plainText(text).replace(/[×✕*]/gu, 'x').replace(SQUARE, '$1 x $1 $2');

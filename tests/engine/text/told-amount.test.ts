@@ -8,7 +8,7 @@ import { parsePortionRange } from '../../../src/engine/quantities/amount.ts';
 import { parseStock } from '../../../src/engine/quantities/stock.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import { isHarmlessWord } from '../../../src/engine/text/amounts/everyday-words.ts';
-import { portionsAmongWords } from '../../../src/engine/text/amounts/portion-tokens.ts';
+import { portionsAmongWords } from '../../../src/engine/text/amounts/portions-among-words.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
 import { toldAmount } from '../../../src/engine/text/amounts/told-amount.ts';
 

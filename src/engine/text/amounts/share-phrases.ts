@@ -2,7 +2,7 @@ import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { namesIn, percentsMarked, ratioIn } from '../names/listed-names.ts';
 import { layersIn } from './layer-phrases.ts';
-import { isPlainDivision, portionsAmongWords } from './portion-tokens.ts';
+import { isPlainDivision, portionsAmongWords } from './portions-among-words.ts';
 import { AMOUNT, bare, percent, shareAt } from './share-at.ts';
 import { tidiedShares, wordedShares } from './share-wordings.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
