@@ -1,7 +1,6 @@
 import { type Amount, parseAmount } from '../quantities/amount.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { Refusal, refuse } from '../refusal.ts';
-import { amountAmongWords } from '../text/amounts/amount-among-words.ts';
 import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
 import { unframed } from '../text/amounts/amount-remarks.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
@@ -9,6 +8,7 @@ import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { leadingAmount } from './leading-amount.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { shown } from './shown.ts';
+import { sizeAmongWords, twoMoulds } from './size-among-words.ts';
 
 declare module '../refusal.ts' {
   interface Reasons {
@@ -64,6 +64,9 @@ export function mouldMillilitres(mould: Mould): number {
   }
 }
 
+/** "30 cm square": two sides alike. */
+const SQUARE =
+  /(\d+(?:[.,]\d+)?)\s?(cms?|mm|in|inch(?:es)?|pulgadas)\s(?:square|sq|cuadrad[oa]s?)(?!\p{L})/giu;
 /** Of a side: "two and a half", "8 y medio". */
 const AND_PART =
   /(?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b))/giu;
@@ -92,19 +95,14 @@ const UNREAD: ReadonlySet<string> = new Set([
   'amount-unreadable',
 ]);
 
-/** A size among words that change nothing of it, in the sizes' own grammar. */
-function sizeAmongWords(text: string): string | undefined {
-  const { amount, measure, count, ofOils, ofBatter } = amountAmongWords(text) ?? {};
-  if (amount === undefined || (count !== undefined && ofOils)) return undefined;
-  if (count !== undefined) return `${count} ${measure === 'mass' ? 'bars of' : 'cavities x'} ${amount}`;
-  return ofOils ? `${amount} oils` : ofBatter ? `${amount} batter` : amount;
-}
-
 function sizeOf(text: string): BatchSize {
-  const plain = thousandsPlain(spokenAmounts(plainText(text).replace(/[×✕*]/gu, 'x'))).replace(
+  const squared = plainText(text).replace(/[×✕*]/gu, 'x').replace(SQUARE, '$1 x $1 $2');
+  const plain = thousandsPlain(spokenAmounts(squared)).replace(
     AND_PART,
     (_, whole: string, part: string) => `${whole} ${/^(?:half|medi)/iu.test(part) ? '1/2' : '1/4'}`,
   );
+  const both = twoMoulds(plain);
+  if (both !== undefined) return readAmount(both);
   const weighed = weighedPieces(plain);
   if (weighed) return within(weighed.grams, plain, weighed);
   const pieces = SIDES.test(plain) ? undefined : piecesOf(plain);

@@ -5,6 +5,7 @@ import { plainText, readDecimal } from '../quantities/number.ts';
 import { plainWord } from '../quantities/unit-words.ts';
 import { MEASURES, type Measures } from '../quantities/units.ts';
 import { Refusal, refuse } from '../refusal.ts';
+import { powderFromFigure } from '../text/amounts/powder-among-words.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { carrierNamed } from '../text/names/carrier-name.ts';
 import { type Parts, wordedParts } from './premix-wordings.ts';
@@ -18,6 +19,7 @@ declare module '../refusal.ts' {
   }
 }
 
+const LONGEST = 200;
 const UNKNOWN: ReadonlySet<string> = new Set([
   '?',
   'unknown',
@@ -43,12 +45,36 @@ export function parseCarrier(text: string): Carrier {
  * Throws a Refusal: `premix-unreadable`, `premix-out-of-range`, `carrier-unknown`, or one of `parseAmount`.
  */
 export function parsePremix(text: string, measures: Measures = MEASURES.us): Premix {
-  if (text.length > 100) refuse('premix-unreadable', { text: excerpt(text) });
+  try {
+    return premixOf(text, measures);
+  } catch (refusal) {
+    const from = refusal instanceof Refusal && UNREAD.has(refusal.id) ? powderFromFigure(text) : undefined;
+    if (from === undefined) throw refusal;
+    return premixOf(`${from}${liquidBefore(text, from)}`, measures);
+  }
+}
+
+/** Refusals of a premix that may only be told in more words. */
+const UNREAD: ReadonlySet<string> = new Set([
+  'premix-unreadable',
+  'amount-unit-unknown',
+  'amount-unreadable',
+]);
+
+/** The liquid that was named before the figures began. */
+function liquidBefore(text: string, from: string): string {
+  const liquid = carrierNamed(from) === undefined ? carrierNamed(text) : undefined;
+  return liquid === undefined ? '' : ` in ${liquid}`;
+}
+
+function premixOf(text: string, measures: Measures): Premix {
+  if (text.length > LONGEST) refuse('premix-unreadable', { text: excerpt(text) });
   const plain = spokenAmounts(plainText(text))
     .replace(/^(?:al|at|a|@) ?(?=\d[\d.,]* ?%)/iu, '')
     .replace(SAID, '')
     .replace(LONE_SPOON, '1 ')
-    .replace(SAID_BETWEEN, '$1$2por ');
+    .replace(SAID_BETWEEN, '$1$2por ')
+    .replace(NAMES_FIRST, '$2 parts $1 to $4 parts $3');
   const carrier = carrierNamed(plain);
   if (carrier === undefined) refuseUnknownLiquid(plain);
   const percent = /^([\d.,]{1,8}) ?%/u.exec(plain)?.[1];
@@ -69,6 +95,9 @@ const SAID =
   /^(?:(?:(?:i|we|you) (?:do be |am |be |usually |always )*)?(?:mix|mixing|use|using|do|put|stir|wet)(?: (?:it|up|in|about))* |(?:yo )?(?:le )?(?:pongo|echo|uso|mezclo|hago|mojo) )?(?:(?:por|para|a) cada |(?:for|per|to) (?:each|every) )?(?=\d|an? |una? |half |media |one |tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharad)/iu;
 const SAID_BETWEEN =
   /^(.*\d.*?\p{L})(\s)(?:(?:yo )?(?:le )?(?:pongo|echo|uso|meto|agrego|añado|van|va|lleva)|(?:i|we|you) (?:use|put|add|need)|(?:goes|go))\s(?=\d)/iu;
+/** "Clay one part, water three parts". */
+const NAMES_FIRST =
+  /^(?:the )?(\p{L}+(?: \p{L}+)?) (\d+|an?|one|una?) (?:parts?|partes?)[,;]? (?:and |y )?(?:the )?(\p{L}+(?: \p{L}+)?) (\d+|an?|one|una?) (?:parts?|partes?)(?!\p{L}).*$/iu;
 /** A spoon that nobody counts is one. */
 const LONE_SPOON = /^(?=(?:tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharadita|cucharada)\b(?! [\d½¼¾]))/iu;
 
@@ -108,11 +137,11 @@ const SCOOPS = new RegExp(
 );
 /** "una cucharadita de arcilla con tres de agua": the second unit goes without saying. */
 const ELIDED = new RegExp(
-  String.raw`^${FIGURE} (tsp|teaspoon|tbsp|tablespoon|cup|g|gram|ml|cdta|cda|cucharadita|cucharada|taza|gramo|oz|ounce)s?\b.*? (?:in|into|to|with|por|en|a|con|and|y) ${FIGURE} (?:of |de )`,
+  String.raw`^${FIGURE} (tsp|teaspoon|tbsp|tablespoon|spoon|spoonful|cup|g|gram|ml|cdta|cda|cucharadita|cucharada|taza|gramo|oz|ounce)s?\b.*? (?:(?:in|into|to|with|for|por|para|en|a|con|and|y)(?: (?:each|every|cada))?) ${FIGURE} (?:of (?:the same (?:\p{L}+ )?(?:of )?)?|de )`,
   'iu',
 );
 const EVEN =
-  /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of each|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|partes iguales|misma cantidad|mit(?:ad|[aá]) y mit(?:ad|[aá]))\b/iu;
+  /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of each|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|mitad \p{L}+,? (?:y )?mitad \p{L}+|partes iguales|misma cantidad|mit(?:ad|[aá]) y mit(?:ad|[aá]))\b/iu;
 const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu');
 const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de|much)\b/iu;
 const TRIPLE =

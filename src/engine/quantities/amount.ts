@@ -4,6 +4,7 @@ import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.
 import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { isAnyOil } from '../text/amounts/stop-words.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
+import { toldAmount } from '../text/amounts/told-amount.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
 import { type Unit, unitSize } from './unit-words.ts';
@@ -155,23 +156,30 @@ function refuseVessel({ low }: AmountPhrase): void {
 /** A portion, or the two ends of a range of portions; `about` where the member said so. */
 export type PortionRange = { readonly low: Portion; readonly high?: Portion; readonly about: boolean };
 
-const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unreadable']);
+/** How long a text may be in which an amount is sought among other words. */
+const LONGEST_TOLD = 200;
+const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unreadable', 'amount-vessel']);
 
 /**
  * Reads a portion or a range of them, such as `2-3 cups`, and what people say around it ("all that's left, about 900 ml").
  * Throws as {@link parsePortion} does, but for ranges.
  */
 export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
-  try {
-    return rangeOf(text, measures);
-  } catch (refusal) {
-    const alone =
-      refusal instanceof Refusal && STRANGE.has(refusal.id) && text.length <= LONGEST_AMOUNT
-        ? amountAlone(text)
-        : undefined;
-    if (alone === undefined) throw refusal;
-    return { ...rangeOf(alone, measures), about: hedged(text).about };
+  const readings = [text, () => amountAlone(text), () => toldAmount(text)];
+  let first: Refusal | undefined;
+  for (const reading of readings) {
+    const said = typeof reading === 'string' ? reading : reading();
+    if (said === undefined) continue;
+    try {
+      const range = rangeOf(said, measures);
+      return said === text ? range : { ...range, about: hedged(text).about };
+    } catch (refusal) {
+      if (!(refusal instanceof Refusal) || text.length > LONGEST_TOLD) throw refusal;
+      if (!STRANGE.has(refusal.id)) throw refusal;
+      first ??= refusal;
+    }
   }
+  throw first;
 }
 
 function rangeOf(text: string, measures: Measures): PortionRange {

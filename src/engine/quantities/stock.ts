@@ -1,3 +1,6 @@
+import { Refusal } from '../refusal.ts';
+import { powderFromFigure } from '../text/amounts/powder-among-words.ts';
+import { toldAmount } from '../text/amounts/told-amount.ts';
 import { type Amount, parseAmount } from './amount.ts';
 import { readDecimal } from './number.ts';
 import { MEASURES, type Measures } from './units.ts';
@@ -13,9 +16,23 @@ export const shownSlack = (grams: number): number => 10 ** -stockDecimals(grams)
 
 /**
  * Reads an amount of colourant on hand: `25 g`, `1 oz`, `1/2 tsp`; a bare number is grams, because jars and
- * scales say grams. Throws a Refusal as {@link parseAmount} does.
+ * scales say grams. What is said around it ("le puse 2 cucharaditas, che") is left out where it changes nothing. Throws a Refusal as {@link parseAmount} does.
  */
 export function parseStock(text: string, measures: Measures = MEASURES.us): Amount {
   const bare = readDecimal(text.trim()).length > 0;
-  return parseAmount(bare ? `${text.trim()} g` : text, measures, STOCK);
+  const asked = bare ? `${text.trim()} g` : text;
+  try {
+    return parseAmount(asked, measures, STOCK);
+  } catch (refusal) {
+    const told = refusal instanceof Refusal && UNREAD.has(refusal.id) ? toldStock(asked) : undefined;
+    if (told === undefined) throw refusal;
+    return parseAmount(told, measures, STOCK);
+  }
 }
+
+const UNREAD: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unreadable']);
+/** Members write a sentence at the most. */
+const LONGEST_TOLD = 120;
+
+const toldStock = (text: string): string | undefined =>
+  text.length > LONGEST_TOLD ? undefined : (toldAmount(text) ?? powderFromFigure(text));

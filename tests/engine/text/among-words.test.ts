@@ -3,7 +3,7 @@ import { parseSize } from '../../../src/engine/batch/batch-size.ts';
 import { parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/amount.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
-import { portionsAmongWords } from '../../../src/engine/text/amounts/portion-tokens.ts';
+import { portionsAmongWords } from '../../../src/engine/text/amounts/portions-among-words.ts';
 import { readPowder } from '../../../src/engine/text/amounts/powder-phrase.ts';
 import { sharesPhrase } from '../../../src/engine/text/amounts/share-phrases.ts';
 

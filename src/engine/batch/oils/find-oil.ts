@@ -88,6 +88,14 @@ const SHORT: ReadonlyMap<string, string> = new Map([
   ['sao', 'sweet almond'],
   ['sb', 'shea butter'],
   ['cb', 'cocoa butter'],
+  ['avo', 'avocado'],
+  ['til oil', 'sesame'],
+  ['cocoa butta', 'cocoa butter'],
+  ['shea butta', 'shea butter'],
+  ['soya bean oil', 'soybean'],
+  ['soya bean', 'soybean'],
+  // Lard in the north-west of Spain (from memory).
+  ['unto', 'lard'],
 ]);
 
 /** The oil a member means, in English, Spanish or INCI, or undefined. Word order and accents do not matter. */

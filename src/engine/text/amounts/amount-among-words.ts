@@ -2,8 +2,9 @@ import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
 import { hedged } from './amount-remarks.ts';
+import { isEverydayWord } from './everyday-words.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
-import { isAnyOil, isEachWord, isPieceWord, isStopWord, isVesselWord } from './stop-words.ts';
+import { isAnyOil, isEachWord, isPieceWord, isVesselWord } from './stop-words.ts';
 
 /** The one amount of a text, in words that the amounts' grammar reads. */
 export type AmountAmongWords = {
@@ -28,7 +29,7 @@ const LONE_UNIT = /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))/
 const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
 /** What a carton held is not what it holds now. */
 const CARTON =
-  /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caja|cart[oó]n|envase|tarrina) de (?:leche|jugo|zumo|helado))\b/giu;
+  /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caj(?:it)?as?|cart[oó]n(?:es|citos)?|envases?|tarrinas?) de (?:leche|jugo|zumo|helado))\b/giu;
 
 type Told = { readonly text: string; readonly measure: 'mass' | 'volume' };
 
@@ -70,7 +71,7 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
   )
     return undefined;
   const isKnown = (word: string) =>
-    isStopWord(word) ||
+    isEverydayWord(word) ||
     isVesselWord(word) ||
     isAnyOil(word) ||
     (count !== undefined && (isPieceWord(word) || isEachWord(word)));

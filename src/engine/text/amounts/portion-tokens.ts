@@ -1,25 +1,28 @@
-import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { isName } from '../names/listed-names.ts';
-import { percent, shareAt } from './share-at.ts';
-import { spokenAmounts } from './spoken-amounts.ts';
+import { isEverydayWord } from './everyday-words.ts';
+import { shareAt } from './share-at.ts';
 import { isStopWord } from './stop-words.ts';
 
-type Token =
+/** What a word of a division tells. */
+export type Token =
   | { readonly is: 'colour'; readonly name: string }
   | { readonly is: 'share'; readonly canonical: string }
   | { readonly is: 'figure'; readonly value: number }
   /** So many equal parts, such as "thirds". */
   | { readonly is: 'even'; readonly parts: number }
-  /** `bound`: a colour goes into another, or turns to it. */
-  | { readonly is: 'bottom' | 'top' | 'bound' };
+  /** `bound`: a colour goes into another, or turns to it. `first`: what follows is told from the bottom up. */
+  | { readonly is: 'bottom' | 'middle' | 'top' | 'first' | 'bound' };
 
 /** What is made of a batter, and how its parts lie: none of them tells how much. */
 const PARTING =
-  /^(?:layers?|stripes?|bands?|colou?rs?|shades?|tones?|parts?|drizzle|swirl|base|background|line|batter|soap|loaf|middle|cent(?:er|re)|between|then|first|second|third|fourth|fifth|last|next|finally|start(?:ing|s)?|end(?:ing|s)?|finish(?:ing)?|up|down|upwards?|downwards?|mostly|mainly|ways|apiece|each|them|equal|even|same|split|capas?|franjas?|bandas?|rayas?|tonos?|color(?:es)?|partes?|remolino|fondo|linea|masa|jabon|medio|centro|entre|luego|despues|primer[oa]?|segund[oa]|tercer[oa]?|cuart[oa]|quint[oa]|ultim[oa]|final(?:mente)?|terminar|termino|terminando|empez(?:ar|ando)|empiezo|seguid[oa]|encima de|iguales)$/u;
+  /^(?:layers?|stripes?|bands?|colou?rs?|shades?|tones?|parts?|drizzle|swirl|base|background|line|batter|soap|loaf|then|second|third|fourth|fifth|last|next|finally|end(?:ing|s)?|finish(?:ing)?|up|down|upwards?|downwards?|mostly|mainly|ways|apiece|each|them|equal|even|same|split|capas?|franjas?|bandas?|rayas?|tonos?|color(?:es)?|partes?|remolino|fondo|linea|masa|jabon|luego|despues|segund[oa]|tercer[oa]?|cuart[oa]|quint[oa]|ultim[oa]|final(?:mente)?|terminar|termino|terminando|seguid[oa]|encima de|iguales)$/u;
 /** "Al medio crema": half of nothing. */
 const MIDDLE = /^(?:al |en (?:el )?|por el )(?:medio|centro)(?!\p{L})/iu;
 const BOTTOM = /^(?:bottom|under(?:neath)?|below|abajo|debajo|fondo)$/u;
+const IN_MIDDLE = /^(?:middle|cent(?:er|re)|between|medio|centro|entre)$/u;
+const FIRST =
+  /^(?:first|start(?:s|ing|ed)?|begin(?:s|ning)?|primer[oa]?|empez(?:ar|ando|amos)|empiezo|comenz(?:ar|ando))$/u;
 const TOP = /^(?:top|over|above|arriba|encima)$/u;
 const EVEN: ReadonlyMap<string, number> = new Map([
   ['halves', 2],
@@ -34,13 +37,11 @@ const EVEN: ReadonlyMap<string, number> = new Map([
 /** Between two colours. */
 const BOUND = /^(?:with|wi|con|to|a|al|as|than|que)$/u;
 const LEFT =
-  /^(?:and |y )?(?:for )?(?:(?:the|el|la|lo) )?(?:what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|left ?overs?|que (?:quede|queda|sobre|sobra|falte|falta)|lo que (?:quede|queda|sobre|sobra|falte|falta))(?!\p{L})/iu;
+  /^(?:and |y )?(?:for )?(?:(?:the|el|la|lo) )?(?:what(?:ever)?(?:['’]?s| is) left(?: over)?|what remains|(?:the )?remaining (?:stuff|bit|batter|part|soap)|left ?overs?|que (?:quede|queda|sobre|sobra|falte|falta)|lo que (?:quede|queda|sobre|sobra|falte|falta))(?!\p{L})/iu;
 
 const LONGEST_NAME = 4;
-/** Percent, thirds rounded up. */
-const WHOLE = 100.01;
-const LONGEST_TEXT = 200;
-const plain = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
+/** A word without accents, in small letters. */
+export const plain = (word: string): string => word.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
 
 /** "Morao", "dorao": as they are spoken in Andalusia and round the Caribbean. */
 const asWritten = (name: string): string => name.replace(/ao(?=s?(?:\s|$))/giu, 'ado');
@@ -61,8 +62,8 @@ function colourAt(words: readonly string[]): { readonly name: string; readonly l
   return undefined;
 }
 
-/** Every word of a division as what it tells; undefined where one tells something else. */
-function tokensOf(text: string): readonly Token[] | undefined {
+/** Every word of a division as what it tells; undefined where one tells something else. Pure. */
+export function tokensOf(text: string): readonly Token[] | undefined {
   const tokens: Token[] = [];
   for (let at = 0; at < text.length; ) {
     const rest = text.slice(at);
@@ -91,7 +92,7 @@ function tokenAt(rest: string): { readonly token?: Token; readonly length: numbe
   const left = LEFT.exec(rest)?.[0];
   if (left !== undefined) return { token: { is: 'share', canonical: 'rest' }, length: left.length };
   const middle = MIDDLE.exec(rest)?.[0];
-  if (middle !== undefined) return { length: middle.length };
+  if (middle !== undefined) return { token: { is: 'middle' }, length: middle.length };
   const [word = ''] = /^[\p{L}\p{M}'’]+|^\d+(?:[.,]\d+)?/u.exec(rest) ?? [];
   const even = EVEN.get(plain(word));
   if (even !== undefined) return { token: { is: 'even', parts: even }, length: word.length };
@@ -107,88 +108,8 @@ function tokenAt(rest: string): { readonly token?: Token; readonly length: numbe
   const said = plain(word);
   if (BOTTOM.test(said)) return { token: { is: 'bottom' }, length: word.length };
   if (TOP.test(said)) return { token: { is: 'top' }, length: word.length };
+  if (IN_MIDDLE.test(said)) return { token: { is: 'middle' }, length: word.length };
+  if (FIRST.test(said)) return { token: { is: 'first' }, length: word.length };
   if (BOUND.test(said)) return { token: { is: 'bound' }, length: word.length };
-  return PARTING.test(said) || isStopWord(word) ? { length: word.length } : undefined;
+  return PARTING.test(said) || isEverydayWord(word) ? { length: word.length } : undefined;
 }
-
-type Colour = Extract<Token, { is: 'colour' }>;
-const coloursIn = (tokens: readonly Token[]) =>
-  tokens.filter((token): token is Colour => token.is === 'colour').map(({ name }) => name);
-
-/** Shares and colours by turns, whichever stands first; undefined where they do not alternate. */
-function paired(tokens: readonly Token[]): string | undefined {
-  const told = tokens.filter(({ is }) => is === 'share' || is === 'colour');
-  if (told.length < 2 || told.length % 2 === 1) return undefined;
-  const pairs: string[] = [];
-  for (let at = 0; at < told.length; at += 2) {
-    const [one, other] = [told[at]!, told[at + 1]!];
-    const [share, colour] = one.is === 'share' ? [one, other] : [other, one];
-    if (share.is !== 'share' || colour.is !== 'colour' || one.is !== told[0]!.is) return undefined;
-    pairs.push(`${share.canonical} ${colour.name}`);
-  }
-  const sum = pairs.reduce((all, pair) => all + (/^([\d.]+)%/u.test(pair) ? Number.parseFloat(pair) : 0), 0);
-  return sum > WHOLE ? undefined : pairs.join('; ');
-}
-
-const evenly = (names: readonly string[]) => names.map(name => `1 parts ${name}`).join('; ');
-
-/** "60 20 20, blue pink uncoloured": bare figures of a hundred, each with its colour or all before the colours. */
-function listed(tokens: readonly Token[]): string | undefined {
-  const figures = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
-  const names = coloursIn(tokens);
-  const sum = figures.reduce((all, one) => all + one, 0);
-  const turns = tokens.filter((token, at) => at > 0 && token.is !== tokens[at - 1]!.is).length;
-  if (figures.length < 2 || figures.length !== names.length || Math.abs(sum - 100) > 1e-9) return undefined;
-  if (turns > 1)
-    return paired(
-      tokens.map(token =>
-        token.is === 'figure' ? { is: 'share', canonical: percent(token.value / 100) } : token,
-      ),
-    );
-  return names.map((name, at) => `${percent(figures[at]! / 100)} ${name}`).join('; ');
-}
-
-/** Layers from the bottom up: told from the top where the top is named first. */
-function stacked(tokens: readonly Token[]): string | undefined {
-  const names = coloursIn(tokens);
-  const counts = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
-  if (names.length < 2 || counts.some(count => count !== names.length)) return undefined;
-  const places = tokens.flatMap(({ is }, at) => (is === 'top' || is === 'bottom' ? [{ is, at }] : []));
-  const tops = places.filter(({ is }) => is === 'top');
-  if (tops.length > 1 || places.length - tops.length > 1) return undefined;
-  const [top, bottom] = [tops[0]?.at, places.find(({ is }) => is === 'bottom')?.at];
-  const middle = tokens.length / 2;
-  const isTopFirst = top !== undefined && (bottom === undefined ? top < middle : top < bottom);
-  return evenly(isTopFirst ? names.toReversed() : names);
-}
-
-/**
- * A division of a batter of which every word is a share, a colour, a place or a word that changes nothing, in the portions' own grammar:
- * "just the two dear, brown under and tan over", "ten percent red for the drizzle and what is left stays plain", "60 20 20, blue pink
- * uncoloured". Undefined where another word stands in it, or where it may be read in two ways. Pure.
- */
-export function portionsAmongWords(text: string): string | undefined {
-  if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
-  const tokens = tokensOf(spokenAmounts(plainText(text)));
-  if (!tokens) return undefined;
-  const shares = tokens.filter(({ is }) => is === 'share').length;
-  const even = tokens.flatMap(token => (token.is === 'even' ? [token.parts] : []));
-  if (even.length > 0) {
-    const names = coloursIn(tokens);
-    return shares === 0 && even.every(parts => parts === names.length) ? evenly(names) : undefined;
-  }
-  if (shares > 0) return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens);
-  return listed(tokens) ?? stacked(tokens);
-}
-
-/** Whether every portion of a division is a share with colours that are known, or with none. */
-export const isPlainDivision = (division: string): boolean => {
-  const pieces = division.split(';').map(piece => piece.trim());
-  return (
-    pieces.length > 1 &&
-    pieces.every(piece => {
-      const share = shareAt(piece);
-      return share !== undefined && knowsColour(piece.slice(share.length).trim());
-    })
-  );
-};

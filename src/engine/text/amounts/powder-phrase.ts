@@ -5,6 +5,7 @@ import { POUND_G } from '../../quantities/units.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { cut } from '../cut.ts';
 import { amountPhrase } from './amount-phrases.ts';
+import { colourantAmongWords, isChangedBeside, NO_MORE, powderFromFigure } from './powder-among-words.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
 declare module '../../refusal.ts' {
@@ -77,8 +78,27 @@ function withoutRemark(name: string): string {
  * the amounts' own.
  */
 export function readPowder(text: string): WrittenPowder {
+  const read = powderOrFromFigure(text);
+  if (isChangedBeside(read.name)) refuse('powder-without-amount', { text: cut(read.name, 80) });
+  return { ...read, name: colourantAmongWords(read.name) };
+}
+
+function powderOrFromFigure(text: string): WrittenPowder {
+  try {
+    return powderOf(text);
+  } catch (refusal) {
+    const from =
+      refusal instanceof Refusal && refusal.id === 'powder-without-amount'
+        ? powderFromFigure(text)
+        : undefined;
+    if (from === undefined) throw refusal;
+    return powderOf(from);
+  }
+}
+
+function powderOf(text: string): WrittenPowder {
   const plain = spokenAmounts(
-    plainText(text.slice(0, 200))
+    plainText(text.slice(0, 200).replace(NO_MORE, ' '))
       .replace(/\bp\. ?p\. ?o\b\.?|\/ ?ppo\b/giu, ' ppo')
       .replace(A_POUND, '$1 per ')
       .replace(/(?<=tsp|tbsp)['’]s\b/giu, '')

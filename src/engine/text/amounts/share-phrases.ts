@@ -2,7 +2,7 @@ import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { namesIn, percentsMarked, ratioIn } from '../names/listed-names.ts';
 import { layersIn } from './layer-phrases.ts';
-import { isPlainDivision, portionsAmongWords } from './portion-tokens.ts';
+import { isPlainDivision, portionsAmongWords } from './portions-among-words.ts';
 import { AMOUNT, bare, percent, shareAt } from './share-at.ts';
 import { tidiedShares, wordedShares } from './share-wordings.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
@@ -66,7 +66,7 @@ const MOSTLY =
 
 /** "two parts white to one part blue", "2 partes de blanco por una de azul": the later parts go without the word. */
 const PARTS_TO =
-  /\s+(?:to|por|a|y|and|con|with)\s+(\d+|one|una?)\s+(?:(?:parts?|partes?)\s+)?(?:(?:of|de)\s+)?(?=\p{L})/giu;
+  /\s+(?:to (?:each|every)|to|(?:por|para|a) cada|por|a|y|and|con|with)\s+(\d+|one|una?)\s+(?:(?:parts?|partes?)\s+)?(?:(?:of|de)\s+)?(?=\p{L})/giu;
 
 /** "una taza de rojo y dos de blanco": the unit of the first goes for the next. */
 const SAME_UNIT =

@@ -44,7 +44,7 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:ounzes|onces|ouces|ounces?s)\b/giu, 'ounces'],
   [/\b(?:ponds|puonds|pouns)\b/giu, 'pounds'],
   [
-    /(?<=\d\s?)(?:mils|millis|milis)\b|(?<=\d\s?)mil(?=\s*(?:$|[,.;)]|of\b|left\b|(?:soap |raw )?batter\b))/giu,
+    /(?<=\d\s?)(?:mils|millis|milis)\b|(?<=\d\s?)mil(?=\s*(?:$|[,.;)]|of\b|left\b|i\b|(?:soap |raw )?batter\b))/giu,
     'ml',
   ],
   [/\bper cents?\b/giu, 'percent'],
@@ -53,7 +53,7 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
 
 /** "A cup and three quarters", "2 tazas y 3/4", "taza y media", "kilo y cuarto"; what stands before a unit of its own is a sum. */
 const UNIT_AND_PART = new RegExp(
-  String.raw`(?<![\d.,/]\s?)(?:(\d{1,4}) )?\b(${UNIT}) (?:(?:and|an|n|y|con|&|\+) (?:(?:an?|one|un|una|1) )?|(?=\d\/\d$))(?:([1-7])\s?\/\s?([2-8])|((?:three|tres|3|two|dos|2) )?(half|medi[ao]|(?:third|tercio|quarter|fourth|cuarto|eighth|octavo)s?))\b(?!\s*(?:of |de |an? |una? )*(?:${UNIT}))`,
+  String.raw`(?<!\d[.,/]?\s?)(?:(\d{1,4}) )?\b(${UNIT}) (?:(?:and|an|n|y|con|&|\+) (?:(?:an?|one|un|una|1) )?|(?=\d\/\d$))(?:([1-7])\s?\/\s?([2-8])|((?:three|tres|3|two|dos|2) )?(half|medi[ao]|(?:third|tercio|quarter|fourth|cuarto|eighth|octavo)s?))\b(?!\s*(?:of |de |an? |una? )*(?:${UNIT}))`,
   'giu',
 );
 const UNDER: readonly (readonly [RegExp, number])[] = [
@@ -112,6 +112,9 @@ const product = (count: string, size: string): string => {
 /** "un kilo doscientos": the grams go without saying, as in "2 kilos 300". */
 const KILOS = /(?<![\d.,/]\s?)\b(?:(\d{1,3}) )?(?:kilos?|kgs?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))/giu;
 
+/** "1 litro 800", "one litre eight hundred": the millilitres go without saying. */
+const LITRES =
+  /(?<!\d[.,/]?\s?)\b(?:(\d{1,2}) )?(?:litros?|lit(?:er|re)s?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))(?!\d)/giu;
 /** Where a pound is 500 g, makers say so: "dos libras de aceite, de las de 500 gramos". */
 const METRIC_POUNDS =
   /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b500 ?(?:g|gr|gramos|grams)\b.*$/iu;
@@ -152,6 +155,10 @@ export function spokenAmounts(text: string): string {
     .replace(
       KILOS,
       (_, kilos: string | undefined, grams: string) => `${Number(kilos ?? 1) * 1000 + Number(grams)} g`,
+    )
+    .replace(
+      LITRES,
+      (_, litres: string | undefined, more: string) => `${Number(litres ?? 1) * 1000 + Number(more)} ml`,
     )
     .replace(METRIC_POUNDS, (_, count: string, of = '') => `${Number(count.replace(',', '.')) * 500} g${of}`)
     .replace(/\s+/gu, ' ')

@@ -10,6 +10,7 @@ const STOP_WORDS = words(`
   want wants need needs like likes make makes made making use uses used using put puts putting go goes going gone going do say said says call called
   just only about some okay ok well now here all right yes oh aye eh mind please pls plz thanks thank cheers ta dear love luv mate hun pet lads lass mon man bro
   one's ones same usual always today again also too really actually think thinking guess reckon maybe fine nice good big small wee little lovely
+  pour poured pours pouring off em stuff stay stays keep kept dont doesnt count took
   comes come came holds hold held takes take fits fit works out up stays stay stayed left remains
   yo me mi mis tu su sus se nos le les lo los la las el un una unos unas al del de que y e o en con por para pa como cuando donde ya
   es son era eran esta estan este estos estas eso esa esos esas seria serian sera seran soy somos hay habia tengo tiene tienen tenemos tenia quiero queria quisiera
@@ -22,7 +23,7 @@ const STOP_WORDS = words(`
 /** What batter is kept, poured and shaped in, and what the shape is of: they tell no size of their own beside one that is told. */
 const VESSELS = words(`
   mould moulds mold molds molde moldes loaf log slab tray trays pan box tub tubs tin carton container jug jar pot bowl bucket pail pipe tube bottle bag cup glass beaker brick
-  bandeja caja cajita tarro tarrina frasco envase recipiente jarra jarrita olla balde cubeta cubo botella bolsa tubo vaso bote lata barra hogaza taza
+  bandeja caja cajas cajita cajitas carton cartons cartones tarro tarrina frasco envase recipiente jarra jarrita olla balde cubeta cubo botella bolsa tubo vaso bote lata barra hogaza taza
   silicone silicon silicona silicon plastic wood wooden metal cardboard glass pvc madera plastico vidrio acero
   soap soaps jabon jabones jaboncito jaboncitos batter masa mezcla pasta mix batch lote tanda receta recipe
   volume volumen capacity capacidad usable util inside internal interno interna dentro total full lleno llena llenita llenito brim line mark marca raya

@@ -62,6 +62,20 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [word('gunna|gona'), 'gonna'],
   [word('lol|lmao|haha+|jaja(?:ja)*|jeje|omg'), ''],
   // Scots, as it is typed.
+  [word('haufa'), 'half a'],
+  [word('hauf|haulf'), 'half'],
+  [word('aboot|bout'), 'about'],
+  [word("twixt|'tween|tween|atween"), 'between'],
+  [word('hunner|hunnert|hundert'), 'hundred'],
+  [word('tree', '(?=\\s(?:quarters?|hundred|cups?|pounds?|spoons?)(?!\\p{L}))'), 'three'],
+  [word('grms?|gms'), 'g'],
+  [/(?<=\d\s?)(?:gramiños|gramitos|graminos)(?!\p{L})/giu, 'g'],
+  [/(?<=(?:^|\s)(?:\d+|one|two|three|four)\s)an(?=\s(?:an? )?(?:half|quarter|third)(?!\p{L}))/giu, 'and'],
+  [
+    /(?<=\b(?:tsps?|teaspoons?|tablespoons?|tbsps?|spoons?|g|grams?|pounds?|oz)\s)(?:ay|a)(?=\s(?:the |di )?(?:oils?|charcoal|clay|mica|oxide|powder|batter|soap)(?!\p{L}))/giu,
+    'of',
+  ],
+  [word('fi', '(?=\\s(?:every|each|one|di|the)\\s)'), 'for'],
   [
     /(?<=\b(?:pounds?|kilos?|grams?|cups?|pints?|lbs?|oz|ounces?|kg|g|ml|tsps?|tbsps?|spoons?)\s)o'?(?=\s(?:(?:my|the|raw|melted|soap) )?(?:oils?|batter|soap|lye|clay|mica|water|milk|butter|tallow|lard|powder|oxide|cocoa|salt)\b)/giu,
     'of',

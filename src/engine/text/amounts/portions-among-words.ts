@@ -1,0 +1,160 @@
+import { plainText } from '../../quantities/number.ts';
+import { knowsColour } from '../colours/known-colours.ts';
+import { isName } from '../names/listed-names.ts';
+import { respelt } from '../spelling/respelt.ts';
+import { plain, type Token, tokensOf } from './portion-tokens.ts';
+import { percent, shareAt } from './share-at.ts';
+import { spokenAmounts } from './spoken-amounts.ts';
+
+const LONGEST_TEXT = 200;
+/** Percent, thirds rounded up. */
+const WHOLE = 100.01;
+
+type Colour = Extract<Token, { is: 'colour' }>;
+const coloursIn = (tokens: readonly Token[]) =>
+  tokens.filter((token): token is Colour => token.is === 'colour').map(({ name }) => name);
+
+/** Shares and colours by turns, whichever stands first; undefined where they do not alternate. */
+function paired(tokens: readonly Token[]): string | undefined {
+  const told = tokens.filter(({ is }) => is === 'share' || is === 'colour');
+  if (told.length < 2 || told.length % 2 === 1) return undefined;
+  const pairs: string[] = [];
+  for (let at = 0; at < told.length; at += 2) {
+    const [one, other] = [told[at]!, told[at + 1]!];
+    const [share, colour] = one.is === 'share' ? [one, other] : [other, one];
+    if (share.is !== 'share' || colour.is !== 'colour' || one.is !== told[0]!.is) return undefined;
+    pairs.push(`${share.canonical} ${colour.name}`);
+  }
+  const sum = pairs.reduce((all, pair) => all + (/^([\d.]+)%/u.test(pair) ? Number.parseFloat(pair) : 0), 0);
+  return sum > WHOLE ? undefined : pairs.join('; ');
+}
+
+const evenly = (names: readonly string[]) => names.map(name => `1 parts ${name}`).join('; ');
+
+/** "60 20 20, blue pink uncoloured": bare figures of a hundred, each with its colour or all before the colours. */
+function listed(tokens: readonly Token[]): string | undefined {
+  const figures = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
+  const names = coloursIn(tokens);
+  const sum = figures.reduce((all, one) => all + one, 0);
+  const turns = tokens.filter((token, at) => at > 0 && token.is !== tokens[at - 1]!.is).length;
+  if (figures.length < 2 || figures.length !== names.length || Math.abs(sum - 100) > 1e-9) return undefined;
+  if (turns > 1)
+    return paired(
+      tokens.map(token =>
+        token.is === 'figure' ? { is: 'share', canonical: percent(token.value / 100) } : token,
+      ),
+    );
+  return names.map((name, at) => `${percent(figures[at]! / 100)} ${name}`).join('; ');
+}
+
+const RANKS: ReadonlyMap<Token['is'], number> = new Map([
+  ['bottom', 0],
+  ['middle', 1],
+  ['top', 2],
+]);
+
+/** "Bottom burgundy, top cream, in the middle dusty rose": each colour with its place, in any order. */
+function placed(tokens: readonly Token[]): string | undefined {
+  const told = tokens.filter(({ is }) => is === 'colour' || RANKS.has(is));
+  const places = told.filter(({ is }) => RANKS.has(is)).map(({ is }) => is);
+  if (places.length < 2 || told.length !== 2 * places.length || new Set(places).size < places.length)
+    return undefined;
+  const layers: { readonly name: string; readonly rank: number }[] = [];
+  for (let at = 0; at < told.length; at += 2) {
+    const [one, other] = [told[at]!, told[at + 1]!];
+    const [colour, place] = one.is === 'colour' ? [one, other] : [other, one];
+    const rank = RANKS.get(place.is);
+    if (colour.is !== 'colour' || rank === undefined || (one.is === 'colour') !== (told[0]!.is === 'colour'))
+      return undefined;
+    layers.push({ name: colour.name, rank });
+  }
+  return evenly(layers.toSorted((a, b) => a.rank - b.rank).map(({ name }) => name));
+}
+
+/** "White sits on teal, teal on navy": from the top down. */
+const RESTS =
+  /^(?:the |el |la )?([^,;.]+?) (?:(?:sits|rests|goes|lies|is|va|queda) )?(?:on(?: top of)?|over|above|sobre|encima de(?:l)?) (?:the |el |la )?([^,;.]+)$/iu;
+function resting(text: string): string | undefined {
+  const steps = text.split(/\s*[,;.]\s*(?:and |y |then )?/u).filter(step => step !== '');
+  const names: string[] = [];
+  for (const step of steps) {
+    const [, above = '', below = ''] = RESTS.exec(step) ?? [];
+    if (![above, below].every(name => isName(name.split(' '), knowsColour))) return undefined;
+    if (names.length > 0 && plain(names.at(-1)!) !== plain(above)) return undefined;
+    names.push(...(names.length === 0 ? [above, below] : [below]));
+  }
+  return names.length > 2 ? evenly(names.toReversed()) : undefined;
+}
+
+/** "3:2:1 as yellow, orange, red": as many parts as colours. */
+const RATIO = /(?<![\d.,:/])\d{1,2}(?:\s?:\s?\d{1,2}){1,5}(?![\d.,:/])/u;
+function inRatio(text: string): string | undefined {
+  const ratio = RATIO.exec(text);
+  if (!ratio) return undefined;
+  const parts = ratio[0].split(':').map(Number);
+  const tokens = tokensOf(`${text.slice(0, ratio.index)} ${text.slice(ratio.index + ratio[0].length)}`);
+  const names = tokens?.every(({ is }) => is === 'colour') ? coloursIn(tokens) : [];
+  if (names.length !== parts.length || !parts.every(part => part > 0)) return undefined;
+  return names.map((name, at) => `${parts[at]} parts ${name}`).join('; ');
+}
+
+/** Layers from the bottom up: told from the top where the top is named first. */
+function stacked(tokens: readonly Token[]): string | undefined {
+  const names = coloursIn(tokens);
+  const counts = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
+  if (names.length < 2 || counts.some(count => count !== names.length)) return undefined;
+  const places = tokens.flatMap(({ is }, at) => (is === 'top' || is === 'bottom' ? [{ is, at }] : []));
+  const tops = places.filter(({ is }) => is === 'top');
+  if (tops.length > 1 || places.length - tops.length > 1) return undefined;
+  const [top, bottom] = [tops[0]?.at, places.find(({ is }) => is === 'bottom')?.at];
+  const middle = tokens.length / 2;
+  const first = tokens.findIndex(({ is }) => is === 'first');
+  const isTopFirst =
+    top !== undefined && !(first >= 0 && first < top) && (bottom === undefined ? top < middle : top < bottom);
+  return evenly(isTopFirst ? names.toReversed() : names);
+}
+
+/**
+ * A division of a batter of which every word is a share, a colour, a place or a word that changes nothing, in the portions' own grammar:
+ * "just the two dear, brown under and tan over", "ten percent red for the drizzle and what is left stays plain", "60 20 20, blue pink
+ * uncoloured". Undefined where another word stands in it, or where it may be read in two ways. Pure.
+ */
+export function portionsAmongWords(text: string): string | undefined {
+  if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
+  const said = spokenAmounts(plainText(text).replace(PART_IS, '$1 is')).replace(ASIDE, '');
+  return divided(said) ?? divided(respelt(said).text);
+}
+
+const PART_IS = /\b(half|thirds?|quarters?|fifths?|rest|bottom|top|middle)['’]s(?!\p{L})/giu;
+/** What is said of the whole behind a comma tells of no part. */
+const ASIDE =
+  /[,;.]\s*(?:if|since|because|cos|cuz|which is|like|as in|si|porque|como|pues)(?!\p{L})[^,;.\d]*[.!]*$/iu;
+/** A share of what an earlier share left. */
+const OF_WHAT_IS_LEFT =
+  /(?<!\p{L})(?:of|de)\s+(?:the (?:rest|remainder|other half)|what(?:['’]?s| is| was|ever(?:['’]s| is| was)?) left|what remain(?:s|ed)|la otra mitad|lo que (?:queda|quedaba|qued[oó]|sobra|sobraba)|el resto|del resto)(?!\p{L})/iu;
+
+function divided(said: string): string | undefined {
+  if (OF_WHAT_IS_LEFT.test(said)) return undefined;
+  const tokens = tokensOf(said);
+  if (!tokens) return resting(said) ?? inRatio(said);
+  const shares = tokens.filter(({ is }) => is === 'share').length;
+  const even = tokens.flatMap(token => (token.is === 'even' ? [token.parts] : []));
+  if (even.length > 0) {
+    const names = coloursIn(tokens);
+    return shares === 0 && even.every(parts => parts === names.length) ? evenly(names) : undefined;
+  }
+  if (shares > 0) return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens);
+  return inRatio(said) ?? listed(tokens) ?? resting(said) ?? placed(tokens) ?? stacked(tokens);
+}
+
+/** Whether every portion of a division is a share with colours that are known, or with none. */
+export const isPlainDivision = (division: string): boolean => {
+  const pieces = division.split(';').map(piece => piece.trim());
+  return (
+    pieces.length > 1 &&
+    pieces.every(piece => {
+      const share = shareAt(piece);
+      return share !== undefined && knowsColour(piece.slice(share.length).trim());
+    })
+  );
+};

@@ -1,0 +1,191 @@
+import { plainText } from '../../quantities/number.ts';
+import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
+import { MEASURES } from '../../quantities/units.ts';
+import { hedged } from './amount-remarks.ts';
+import { isHarmlessWord } from './everyday-words.ts';
+import { shareAt } from './share-at.ts';
+import { spokenAmounts } from './spoken-amounts.ts';
+import { isAnyOil } from './stop-words.ts';
+
+const LONGEST_TEXT = 200;
+const FIGURE = String.raw`\d\/\d|\d+(?: \d\/\d)?(?:[.,]\d+)?`;
+const TOKEN = new RegExp(
+  String.raw`(?<figure>${FIGURE})[ -]?(?<unit>\p{L}+)?|(?<word>\p{L}[\p{L}\p{M}'’/]*)|(?<sign>[^\s,.;:()!?¡¿–—-])`,
+  'giu',
+);
+/** "ml: 250", "mls that is": the unit away from its figure. */
+const UNIT_AHEAD =
+  /(?<!\d[\d.,/ ]*)(?<!\p{L})(mls?|g|grs?|grams?|gramos?)(?:\s\p{L}+)?\s?:\s?(\d+(?:[.,]\d+)?)(?!\s?\p{L}|[\d.,/])/giu;
+const UNIT_BEHIND = /(?<![\d.,/])(\d{2,4}),\s(mls?|grams|gramos)(?!\p{L})/giu;
+const STOPPED = /(?<=\d)\.\s+(?=(?:ml|g|grams?|gramos?|oz|kilos?|kg)(?!\p{L}))/giu;
+/** Said of an amount, these leave it as it is. */
+const NO_MORE =
+  /[\s,]*(?<!\p{L})(?:no|not|nothing|nada|ni|y no) (?:more|less|m[aá]s|menos)(?: (?:and|y|ni|or|nor) (?:no |not )?(?:less|more|menos|m[aá]s))?(?: (?:than|dan|que) (?:that|dat|eso|esto))?(?!\p{L})/giu;
+/** The water is told to be no part of it. */
+const APART =
+  /[\s,.;(]*(?<!\p{L})(?:the |el )?(?:lye|water|agua|sosa|milk|leche)(?: (?:is|es|va|goes|and lye|y sosa))* (?:separate(?:ly)?|apart|aparte|extra|not (?:counted|in it|included)|no (?:cuenta|incluida))(?!\p{L})/giu;
+const RANGE =
+  /(?<![\d.,/])(?:between |entre |from |de )?(?:\d[\d.,]*|\d\/\d)(?:\s?\p{L}+)?\s?(?:-|–|to|and|y|a|or|o|hasta)\s?(?:\d[\d.,]*|\d\/\d)\s?\p{L}+/iu;
+/** What stands before the amount that is meant, where another was told first. */
+const CORRECTS =
+  /(?<!\p{L})(?:no,? wait|wait|hang on|hold on|sorry|scratch that|i mean|rather|actually|make (?:it|that)|not? that|oops|perd[oó]n|mejor dicho|digo|quise decir|espera|esperen?|corrijo|me equivoqu[eé]|disculp\p{L}*|miento)(?!\p{L})/iu;
+/** What stands before what figures come to. */
+const COMES_TO =
+  /(?<!\p{L})(?:so|leaves?|leaving|left|remains?|makes?|is|are|total|altogether|that['’]?s|which is|quedan?|quedaron|son|sobran?|o sea|osea|en total|total|suman?|da|dan|dej[ao]|me dejan?)(?!\p{L})|=/iu;
+/** A part of what was told is meant where it is kept, taken or asked for. */
+const KEPT =
+  /(?<!\p{L})(?:kept|keep|took|take|taken|pulled|drew|set aside|using|use|saqu[eé]|saco|tom[oé]|apart[eé]|separ[eé]|guard[eé]|uso)(?!\p{L})/iu;
+
+type Told = {
+  readonly value: number;
+  readonly unit: string | undefined;
+  readonly at: number;
+  readonly end: number;
+};
+
+/** Parts in words, one by one, with where they stand. */
+function partsIn(text: string): readonly Told[] {
+  const parts: Told[] = [];
+  for (const { index } of text.matchAll(/(?<![\p{L}\p{N}.,/])(?:\p{L}|\d\/\d)/gu)) {
+    if (index < (parts.at(-1)?.end ?? 0)) continue;
+    const share = shareAt(text.slice(index));
+    const percent = /^([\d.]+)%$/u.exec(share?.canonical ?? '')?.[1];
+    if (share === undefined || percent === undefined || unitBehind(text, index + share.length)) continue;
+    parts.push({ value: Number(percent) / 100, unit: undefined, at: index, end: index + share.length });
+  }
+  return parts;
+}
+
+const unitBehind = (text: string, at: number): boolean => {
+  const word = /^\s*(\p{L}+)/u.exec(text.slice(at))?.[1];
+  return word !== undefined && unitOfWord(word) !== undefined;
+};
+
+const figureOf = (written: string): number => {
+  const [, whole = '0', over, under] = /^(?:(\d+) )?(\d)\/(\d)$/u.exec(written) ?? [];
+  return over === undefined
+    ? Number(written.replace(',', '.'))
+    : Number(whole) + Number(over) / Number(under);
+};
+
+/** Two ends of one unit among words that change nothing. */
+function rangeIn(text: string): string | undefined {
+  const match = RANGE.exec(text);
+  if (!match) return undefined;
+  const unit = unitOfWord(/\p{L}+$/u.exec(match[0])![0]);
+  const rest = `${text.slice(0, match.index)} ${text.slice(match.index + match[0].length)}`;
+  const words = rest.match(/\p{L}[\p{L}\p{M}'’]*/gu) ?? [];
+  if (unit === undefined || /\d/u.test(rest) || !words.every(word => isAnyOil(word) || isHarmlessWord(word)))
+    return undefined;
+  return `${match[0]}${words.some(isAnyOil) ? ' oils' : ''}`;
+}
+
+type Read = { readonly amounts: readonly Told[]; readonly bare: readonly Told[]; readonly ofOils: boolean };
+
+/** Every figure of a text with its unit; undefined where a word beside them may change what they are of. */
+function read(text: string, parts: readonly Told[]): Read | undefined {
+  const amounts: Told[] = [];
+  const bare: Told[] = [];
+  let ofOils = false;
+  for (const { 0: all, index, groups = {} } of text.matchAll(TOKEN)) {
+    if (groups.sign !== undefined) return undefined;
+    if (parts.some(({ at, end }) => index >= at && index < end)) continue;
+    const { figure, unit = '', word } = groups;
+    const isUnit = figure !== undefined && unit !== '' && unitOfWord(unit) !== undefined;
+    const value = figure === undefined ? 0 : figureOf(figure);
+    if (figure !== undefined)
+      (isUnit ? amounts : bare).push({
+        value,
+        unit: isUnit ? unit : undefined,
+        at: index,
+        end: index + all.length,
+      });
+    const said = word ?? (isUnit ? undefined : unit);
+    if (said === undefined || said === '') continue;
+    if (isAnyOil(said)) ofOils = true;
+    // "2 cups, US cups"
+    else if (amounts.length > 0 && isSameUnit(said, amounts.at(-1)!.unit!)) continue;
+    else if (!isHarmlessWord(said)) return undefined;
+  }
+  return { amounts, bare, ofOils };
+}
+
+const isSameUnit = (word: string, unit: string): boolean =>
+  word.length > 2 && unitOfWord(word) !== undefined && unitOfWord(word) === unitOfWord(unit);
+const same = (a: number, b: number): boolean => Math.abs(a - b) <= 0.011 * Math.max(a, b);
+
+/** Whether the last of some figures is what the others come to: their sum, what is left of the first, or a part of it. */
+function comesOut(values: readonly number[], parts: readonly number[]): boolean {
+  const [first = 0, ...others] = values.slice(0, -1);
+  const last = values.at(-1)!;
+  const sum = others.reduce((all, one) => all + one, 0);
+  const results = [
+    ...(others.length > 0 ? [first + sum, Math.abs(first - sum)] : []),
+    ...(others.length === 0 ? parts.flatMap(part => [first * part, first * (1 - part)]) : []),
+  ];
+  return results.some(result => result > 0 && same(result, last));
+}
+
+/** The part of an amount that is asked for: "half of the 900 gram batter", "it was 1.2 kg and I kept a fourth". */
+function partOf(text: string, [part, ...more]: readonly Told[], amount: Told): number | undefined {
+  if (part === undefined || more.length > 0) return undefined;
+  const between = text.slice(part.end, amount.at);
+  const isOf = part.end <= amount.at && /^\s*(?:(?:of|de|del|out of)\s+)?(?:\p{L}+\s+){0,3}$/u.test(between);
+  const isKept = part.at > amount.end && KEPT.test(text.slice(amount.end, part.at));
+  return isOf || isKept ? part.value * amount.value : undefined;
+}
+
+/**
+ * The amount that is meant where a text tells several: the one that puts another right ("4 cups, no wait, 3"), what figures come to
+ * where they do ("had 600 g, gave 200 away, so 400"), one told twice, or a part of one. No word around them may change an
+ * amount. Undefined where the figures do not tell which is meant. In millilitres or grams, in the amounts' own grammar. Pure.
+ * @example toldAmount('I had 600 grams and gave 200 of it to the white, so it is 400') // '400 g'
+ */
+export function toldAmount(text: string): string | undefined {
+  if (text.length > LONGEST_TEXT) return undefined;
+  const said = spokenAmounts(hedged(plainText(text)).text)
+    .replace(STOPPED, ' ')
+    .replace(NO_MORE, '')
+    .replace(APART, '')
+    .replace(UNIT_AHEAD, '$2 $1')
+    .replace(UNIT_BEHIND, '$1 $2');
+  const range = rangeIn(said);
+  if (range !== undefined) return range;
+  const parts = partsIn(said);
+  const { amounts, bare, ofOils } = read(said, parts) ?? { amounts: [], bare: [], ofOils: false };
+  const units = new Set(amounts.map(({ unit }) => unitOfWord(unit!)));
+  const [unit] = units;
+  if (unit === undefined || (units.size > 1 && bare.length > 0)) return undefined;
+  const { measure } = unitSize(unit, MEASURES.us);
+  const sizes = amounts.map(amount => unitSize(unitOfWord(amount.unit!)!, MEASURES.us));
+  if (sizes.some(size => size.measure !== measure)) return undefined;
+  const own = unitSize(unit, MEASURES.us).size;
+  const all = [
+    ...amounts.map((amount, at) => ({ ...amount, value: amount.value * sizes[at]!.size })),
+    ...bare.map(figure => ({ ...figure, value: figure.value * own })),
+  ].toSorted((a, b) => a.at - b.at);
+  const value = meant(said, all, parts);
+  if (value === undefined || !(value > 0)) return undefined;
+  return `${Number(value.toFixed(2))} ${measure === 'mass' ? 'g' : 'ml'}${ofOils ? ' oils' : ''}`;
+}
+
+function meant(text: string, all: readonly Told[], parts: readonly Told[]): number | undefined {
+  const last = all.at(-1)!;
+  const values = all.map(({ value }) => value);
+  if (parts.length > 0) {
+    if (all.length === 1) return partOf(text, parts, last);
+    return comesOut(
+      values,
+      parts.map(({ value }) => value),
+    ) && all.length === 2
+      ? last.value
+      : undefined;
+  }
+  if (values.every(value => same(value, last.value))) return last.value;
+  const before = text.slice(all.at(-2)!.end, last.at);
+  if (all.length === 2 && CORRECTS.test(before)) return last.value;
+  if (COMES_TO.test(before) && comesOut(values, [])) return last.value;
+  // "4 cups, no wait, I poured one out, 3"
+  const first = text.slice(all[0]!.end, last.at);
+  return CORRECTS.test(first) && comesOut(values, []) ? last.value : undefined;
+}
