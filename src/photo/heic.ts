@@ -23,8 +23,11 @@ export class HeicBroken extends Error {
 
 /** The decoder's memory, bytes: 50 megapixels in YCbCr twice and in RGBA need 350 MB. Beyond it decoding fails. */
 const MOST_MEMORY = 400e6;
-/** A decoder that grew beyond this for one photo is not kept for the next: its memory never shrinks. */
-const KEPT_MEMORY = 160e6;
+/**
+ * Bytes. A decoder that grew beyond this for one photo is not kept for the next: its memory never shrinks, and the network
+ * needs its own after it. 12 megapixels in tiles need 56 MB; another decoder costs no more than opening it, compiled once.
+ */
+const KEPT_MEMORY = 48e6;
 
 type Handle = object;
 type Failed = { readonly code: object; readonly message: string };

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import sharp from 'sharp';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { ReasonId } from '../../src/engine/refusal.ts';
 import { decodePhoto, type Pixels } from '../../src/photo/decode.ts';
 import { holdTo, withHeic } from '../../src/photo/heic.ts';
@@ -182,6 +182,23 @@ describe('told by its content', () => {
 });
 
 describe('bounds', () => {
+  test('a decoder is kept for the next photo, but not after 12 megapixels: its memory never shrinks', async () => {
+    const opened = vi.spyOn(WebAssembly, 'Instance');
+    const small = heic({ tile });
+    const grid = { rows: 6, columns: 8, size: { width: 4000, height: 3000 } };
+    const large = heic({ tile: codedIn('grain.heic'), grid });
+    const openedFor = async (bytes: Uint8Array) => {
+      opened.mockClear();
+      await withHeic(bytes, () => Promise.resolve(1));
+      return opened.mock.calls.length;
+    };
+    await openedFor(small);
+    expect(await openedFor(small)).toBe(0);
+    expect(await openedFor(large)).toBe(0);
+    expect(await openedFor(small)).toBe(1);
+    opened.mockRestore();
+  });
+
   test('the decoder’s memory ends where we say', () => {
     const memory = new WebAssembly.Memory({ initial: 1 });
     holdTo(4 * 65_536, memory);

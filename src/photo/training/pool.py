@@ -73,17 +73,15 @@ class Arriving:
             device = self.stores[next(iter(self.stores))].device
             torch.cuda.set_device(device)
             torch.cuda.set_stream(torch.cuda.Stream())
-        begin, first = time.time(), 1500 * len(self.stores)
+        begin, first = time.time(), 500 * len(self.stores)
         while not self.over:
             taken = 0
             # Drawing slows learning down where both use one device: after a good many no more than are asked for.
-            if sum(store.filled for store in self.stores.values()) > max(first, self.fresh * (time.time() - begin)):
-                time.sleep(0.05)
-                continue
+            enough = sum(store.filled for store in self.stores.values()) > max(first, self.fresh * (time.time() - begin))
             # The second least: one that draws nothing does not hold up the others.
             least = sorted(self.stores[name].filled / share for name, share in self.even.items())[:2]
             for name, store in self.stores.items():
-                if name in self.even and store.filled > least[-1] * self.even[name] * self.ahead + 256:
+                if name in self.even and (enough or store.filled > least[-1] * self.even[name] * self.ahead + 256):
                     continue
                 taken += self.take(name, store)
             if not taken:

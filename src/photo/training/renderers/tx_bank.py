@@ -54,7 +54,7 @@ class Bank:
         o = torch.from_numpy(o).permute(0, 3, 1, 2).float() / 255
         self.obj = torch.cat([o[:, :, :192], o[:, :1, 192:].clamp(.08, .92).sub(.08).div(.84)], 1).to(device)
         idx = {n: i for i, n in enumerate(self.names)}
-        self.g = {k: np.array([idx[n] for n in v.split()]) for k, v in GROUPS.items()}
+        self.g = {k: np.array([idx[n] for n in v.split() if n in idx]) for k, v in GROUPS.items()}
         self.g["photo"] = np.array(sorted(self.big_of))
         dull = "Fossa Opal Pastel fluent rhythm string umang Shell Volna rollpaper Painting DarkestHour Storm summer Milky Elephants InfiniteSea wood".split()
         self.clear = np.array([self.big_of[i] for i, f in enumerate(self.names) if f[0] == "p" and (f.endswith("_0") or f[2:8] in ("friend", "Evenin", "Colorf", "Path_1", "life_1"))
