@@ -65,7 +65,9 @@ export const SETTINGS = Object.keys(right) as readonly Name[];
 /** Names that look like settings of ours and are none: a slip of the finger would otherwise be no setting at all. */
 export const unknownSettings = (variables: NodeJS.ProcessEnv): readonly string[] =>
   Object.keys(variables).filter(
-    name => /^TINTMOOT_|^DISCORD_(?:TOKEN|GUILD|API|SHARD)/.test(name) && !(SETTINGS as readonly string[]).includes(name),
+    name =>
+      /^TINTMOOT_|^DISCORD_(?:TOKEN|GUILD|API|SHARD)/.test(name) &&
+      !(SETTINGS as readonly string[]).includes(name),
   );
 
 /**

@@ -16,8 +16,10 @@ function reasonBehind({ message, cause }: Error): string {
 /** One sentence on why a start ended: which setting to look at, where it is one, and what is wrong. Never what is in the setting. */
 export function whyNotStarted(error: Error): string {
   const { code = '', syscall = '' } = error as NodeJS.ErrnoException;
-  if (error instanceof StoreFailure && error.during === 'open') return `TINTMOOT_STORE: ${reasonBehind(error)}.`;
-  if (syscall === 'listen') return `TINTMOOT_OPERATIONS: its address cannot be listened on (${error.message}).`;
+  if (error instanceof StoreFailure && error.during === 'open')
+    return `TINTMOOT_STORE: ${reasonBehind(error)}.`;
+  if (syscall === 'listen')
+    return `TINTMOOT_OPERATIONS: its address cannot be listened on (${error.message}).`;
   if (NO_TOKEN.test(`${code} ${error.message}`))
     return 'DISCORD_TOKEN: the chat platform does not know that token; copy it anew from your application there.';
   if (NOT_THERE.test(String(code)))

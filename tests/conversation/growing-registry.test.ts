@@ -68,7 +68,9 @@ describe('a command that another one goes on to', () => {
     await registry.ahead('dose');
     const context = contextIn(registry);
     // Half a question is refused by the command itself, not as one that there is not.
-    await expect(context.run('preview', {})).rejects.toMatchObject({ id: expect.not.stringMatching('command') });
+    await expect(context.run('preview', {})).rejects.toMatchObject({
+      id: expect.not.stringMatching('command'),
+    });
     expect(names(registry)).toEqual(['dose', 'preview']);
     await expect(context.namesJar('match', { target: 'sage' })).resolves.toBe(false);
     expect(names(registry)).toEqual(['dose', 'match', 'preview']);

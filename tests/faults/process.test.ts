@@ -6,8 +6,8 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
 import type { Host } from '../../src/loopback/index.ts';
-import { openJudgedHost } from '../loopback/judged-host.ts';
 import { wordsIn } from '../../src/words/index.ts';
+import { openJudgedHost } from '../loopback/judged-host.ts';
 import { registry } from '../loopback/room.ts';
 import { PATIENT } from '../records/patience.ts';
 
