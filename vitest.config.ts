@@ -8,7 +8,7 @@ import LongestFirst from './tests/longest-first.ts';
 process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
 
 /** What counts threads, memory or calls: each file in a process of its own, which costs some five seconds. */
-const alone = ['tests/workers/**/*.test.ts', 'tests/faults/{soak,stuck,long-lists}.test.ts'];
+const alone = ['tests/workers/**/*.test.ts', 'tests/faults/{soak,stuck,long-lists,names-compared}.test.ts'];
 
 export default defineConfig({
   test: {

@@ -117,7 +117,15 @@ export async function answerOn(platform: Platform, environment: Environment, log
     throw fault;
   });
   const closed = () => (connection.open() ? undefined : 'not connected to the chat platform');
-  const operations = at && metrics && (await openOperations(at, { metrics, conversation, closed }));
+  const operations =
+    at &&
+    metrics &&
+    (await openOperations(at, { metrics, conversation, closed }).catch(async fault => {
+      // Connected and without deadlines it would go on answering for ever.
+      await connection.close();
+      await closeConversation(conversation);
+      throw fault;
+    }));
   const { discordOutbox } = await import('./discord/post.ts');
   scheduler = keepTime(conversation, discordOutbox(connection, conversation, now), {
     log,

@@ -34,7 +34,7 @@ const schema = z.object({
   TINTMOOT_PORT: z.coerce.number().int().min(0).max(65535).default(4747),
   /** Where health and metrics are served, `127.0.0.1:9464`; without it they are not. */
   TINTMOOT_OPERATIONS: address.optional(),
-  /** Base64 of at least 32 bytes; without it a key is made and kept in the store. */
+  /** Base64 of at least 32 bytes; without it a key is made and kept in a file beside the records. */
   TINTMOOT_SIGNING_KEY: signingKey.optional(),
   /** The key before it: what it signed stays valid while both are given. */
   TINTMOOT_SIGNING_KEY_BEFORE: signingKey.optional(),
@@ -61,6 +61,14 @@ const right: Readonly<Record<Name, string>> = {
 
 /** The names of all settings. */
 export const SETTINGS = Object.keys(right) as readonly Name[];
+
+/** Names that look like settings of ours and are none: a slip of the finger would otherwise be no setting at all. */
+export const unknownSettings = (variables: NodeJS.ProcessEnv): readonly string[] =>
+  Object.keys(variables).filter(
+    name =>
+      /^TINTMOOT_|^DISCORD_(?:TOKEN|GUILD|API|SHARD)/.test(name) &&
+      !(SETTINGS as readonly string[]).includes(name),
+  );
 
 /**
  * The settings from the environment; an empty variable counts as none. Throws an Error with one sentence for each

@@ -5,9 +5,10 @@ import { isBackupMode, runBackup } from './backup.ts';
 import type { Platform } from './discord/client.ts';
 import { endAtOnce } from './end-at-once.ts';
 import { Refusal } from './engine/refusal.ts';
-import { type Environment, readEnvironment } from './environment.ts';
+import { type Environment, readEnvironment, unknownSettings } from './environment.ts';
 import type { Scene } from './local-room.ts';
 import { COMMANDS, closeConversation, logger, openConversation } from './open-conversation.ts';
+import { whyNotStarted } from './why-not-started.ts';
 
 /** The sentences, for who is told something: a bot that answers reads them behind its connection. */
 const words = () => import('./words/index.ts');
@@ -66,6 +67,8 @@ const keepCompiled = () => setTimeout(flushCompileCache, KEEP_AFTER_MS).unref();
 /** Answers on the chat platform until told to stop, or until the platform closes the door. */
 async function serve(environment: Environment, token: string): Promise<number> {
   const log = logger(environment);
+  // A newer release may know them, so that a rollback starts all the same.
+  for (const setting of unknownSettings(process.env)) log.warn({ setting }, 'there is no such setting');
   const { DISCORD_API: api, DISCORD_SHARDS: shard } = environment;
   const answering = await answerOn({ token, ...(api && { api }), ...(shard && { shard }) }, environment, log);
   log.info('answering on the chat platform');
@@ -137,7 +140,7 @@ export async function run(args: readonly string[]): Promise<number> {
     return await dispatch(args);
   } catch (error) {
     const text =
-      error instanceof Refusal ? (await words()).wordsIn('en').refusal(error) : (error as Error).message;
+      error instanceof Refusal ? (await words()).wordsIn('en').refusal(error) : whyNotStarted(error as Error);
     process.stderr.write(`${text}\n`);
     return 1;
   }

@@ -13,6 +13,7 @@ import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { remembered } from '../../src/engine/remembered.ts';
 import { carrierNamed } from '../../src/engine/text/names/carrier-name.ts';
 import { spooned } from '../../src/presenting/colour/jars.ts';
+import { listShelf } from '../../src/records/shelf/index.ts';
 import { findJar, type Jar, knownOf } from '../../src/records/shelf/jars/jar.ts';
 
 declare module '../../src/engine/refusal.ts' {
@@ -52,10 +53,10 @@ export const jarsMeant = async (names: readonly string[], shelf: Shelf): Promise
 export async function readColours(asked: DoseOptions, measures: Measures, shelf: Shelf) {
   const first = await findColoured(asked.colourant, measures, shelf);
   const others = await Promise.all(asked.with.map(one => findColoured(one, measures, shelf)));
-  const strength = asked.strength === undefined ? first.strength : parseStrength(asked.strength);
+  const strength = asked.strength === undefined ? first.strength : strengthOf(asked.strength);
   refuseTwoLiquids(asked);
   const wetted = {
-    ...(asked.carrier !== undefined && { carrier: parseCarrier(asked.carrier) }),
+    ...(asked.carrier !== undefined && { carrier: carrierOf(asked.carrier) }),
     ...(asked.premix !== undefined && { premix: parsePremix(asked.premix, measures) }),
   };
   const coloured = [{ ...first, strength }, ...others];
@@ -81,14 +82,21 @@ function refuseTwoLiquids({ premix, carrier }: Pick<DoseOptions, 'premix' | 'car
     refuse('premix-carrier-twice', { premix: excerpt(premix), carrier: excerpt(carrier) });
 }
 
-const split = remembered(splitStrength);
+// There are a dozen ways to say either.
+const [split, strengthOf, carrierOf] = [
+  remembered(splitStrength),
+  remembered(parseStrength),
+  remembered(parseCarrier),
+];
 
 type Coloured = { readonly jar: Jar; readonly strength: WantedStrength };
 
 /** "gold mica pastel", "gold mica 1 tsp": a jar, and how much of it is told beside, unless the whole is the name of one. */
 async function findColoured(asked: string, measures: Measures, shelf: Shelf): Promise<Coloured> {
-  const whole = await findJar(shelf, asked).catch(orUnread);
   const { rest, strength } = split(asked);
+  // Only a jar of one's own can be called so as a whole; whoever has none is not looked for.
+  if (strength && (await listShelf(shelf)).length === 0) return { jar: await findJar(shelf, rest), strength };
+  const whole = await findJar(shelf, asked).catch(orUnread);
   if (strength)
     return !(whole instanceof Refusal) && whole.item
       ? { jar: whole, strength: FULL }

@@ -11,28 +11,39 @@ const LONGEST = 300;
 
 /** Answers that hang on the words of the question, the language and the kind of spoons alone. */
 const kept = new Map<string, Reply>();
+/** So many questions are known to have been asked, by their names; then all are forgotten. */
+const MOST_ASKED = 2_000;
+const asked = new Set<string>();
+
+/** False for the first who asks it: most questions come once, and what is kept for nobody costs the collector. */
+function isAskedAgain(name: string): boolean {
+  if (asked.has(name)) return true;
+  if (asked.size >= MOST_ASKED) asked.clear();
+  asked.add(name);
+  return false;
+}
 
 /** Under what an answer is kept; undefined for one that a recipe or somebody's own spoons decide too. */
-function nameOf(asked: DoseOptions, measures: Measures, { language }: Words): string | undefined {
-  if (asked.recipe !== undefined || MEASURES[measures.id] !== measures) return undefined;
-  const { colourant, portion, strength, carrier, premix, with: others } = asked;
+function nameOf(options: DoseOptions, measures: Measures, { language }: Words): string | undefined {
+  if (options.recipe !== undefined || MEASURES[measures.id] !== measures) return undefined;
+  const { colourant, portion, strength, carrier, premix, with: others } = options;
   const name = JSON.stringify([language, measures.id, colourant, portion, strength, carrier, premix, others]);
   return name.length > LONGEST ? undefined : name;
 }
 
 /** The answer to the same question asked before, by whomever. Whose jars and reports it may hang on is for the caller to look up. */
-export function plainAnswer(asked: DoseOptions, measures: Measures, say: Words): Reply | undefined {
-  const name = nameOf(asked, measures, say);
+export function plainAnswer(options: DoseOptions, measures: Measures, say: Words): Reply | undefined {
+  const name = nameOf(options, measures, say);
   return name === undefined ? undefined : kept.get(name);
 }
 
 /** Keeps an answer in which no jar, report or recipe had a part: members ask for the same colours in the same cups. */
 export function keepPlain(
-  asked: DoseOptions,
+  options: DoseOptions,
   { measures, say, reply }: { readonly measures: Measures; readonly say: Words; readonly reply: Reply },
 ): void {
-  const name = nameOf(asked, measures, say);
-  if (name === undefined) return;
+  const name = nameOf(options, measures, say);
+  if (name === undefined || !isAskedAgain(name)) return;
   if (kept.size >= MOST_KEPT) kept.clear();
   kept.set(name, givenAgain(reply));
 }

@@ -92,10 +92,9 @@ export const stockActions = {
       const reply = shelfReply(await shelf.listShelf(context.shelf), context.say);
       const count = await shelf.setAsideOn(context.shelf);
       if (count === 0) return reply;
-      return {
-        ...reply,
-        blocks: [...reply.blocks, { kind: 'text', text: context.say.privacy.jarsSetAside({ count }) }],
-      };
+      // Before the list, which may be long, and never folded: it is their own jar.
+      const told = { kind: 'text', text: context.say.privacy.jarsSetAside({ count }), firm: true } as const;
+      return { ...reply, blocks: [told, ...reply.blocks] };
     },
   }),
   show: action({

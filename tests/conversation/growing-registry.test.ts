@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { contextOf } from '../../src/conversation/answering/context-of.ts';
 import { responseModeOf } from '../../src/conversation/answering/response-mode.ts';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import { firstAidFor } from '../../src/conversation/first-aid/first-aid.ts';
@@ -6,6 +7,7 @@ import type { Question } from '../../src/conversation/question.ts';
 import { GrowingRegistry } from '../../src/conversation/registry/growing-registry.ts';
 import { indexCommands, readCommands } from '../../src/conversation/registry/registry.ts';
 import { wordsIn } from '../../src/words/index.ts';
+import { emptyStore } from './empty-store.ts';
 
 const folder = new URL('../../commands/', import.meta.url);
 const origin = {
@@ -53,6 +55,34 @@ test.for([
   const all = await readCommands(folder);
   expect(names(registry)).toEqual(all.commands.map(({ name }) => name));
   expect(registry.complete()).toBeUndefined();
+});
+
+describe('a command that another one goes on to', () => {
+  const contextIn = (registry: GrowingRegistry) => {
+    const services = { store: emptyStore, workers: { run: () => Promise.reject(new Error('no worker')) } };
+    return contextOf(origin, { registry, services } as unknown as Conversation, '1');
+  };
+
+  test('is loaded, and no other', async () => {
+    const registry = await GrowingRegistry.of(folder);
+    await registry.ahead('dose');
+    const context = contextIn(registry);
+    // Half a question is refused by the command itself, not as one that there is not.
+    await expect(context.run('preview', {})).rejects.toMatchObject({
+      id: expect.not.stringMatching('command'),
+    });
+    expect(names(registry)).toEqual(['dose', 'preview']);
+    await expect(context.namesJar('match', { target: 'sage' })).resolves.toBe(false);
+    expect(names(registry)).toEqual(['dose', 'match', 'preview']);
+  });
+
+  test('that there is not is refused with those that come near', async () => {
+    const registry = await GrowingRegistry.of(folder);
+    await expect(contextIn(registry).run('doze', {})).rejects.toMatchObject({
+      id: 'command-unknown',
+      values: { nearest: expect.arrayContaining(['dose']) },
+    });
+  });
 });
 
 describe('first aid', () => {

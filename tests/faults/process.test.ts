@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { register } from '../../src/discord/register.ts';
 import type { Host } from '../../src/loopback/index.ts';
+import { wordsIn } from '../../src/words/index.ts';
 import { openJudgedHost } from '../loopback/judged-host.ts';
 import { registry } from '../loopback/room.ts';
 import { PATIENT } from '../records/patience.ts';
@@ -69,6 +70,18 @@ describe('a process', () => {
     await first.exited;
     await start();
     expect((await member.run('/shelf show', { item: 'Moss' })).text).toContain('15 g');
+  });
+
+  test('goes on from an answer with a command that nobody has asked since the start', async () => {
+    await start();
+    const member = group().addMember({ name: 'Bram' });
+    const dose = await member.run('/dose', { colourant: 'gold mica', portion: '2 cups' });
+    const see = dose.controls.find(({ label }) => label === wordsIn('en').folds.next.preview);
+    expect((await member.press(dose, see?.customId ?? '')).text).toMatch(/gold/i);
+    const other = dose.controls.find(({ label }) => label === wordsIn('en').folds.next.otherStrength);
+    const [first] = other?.options ?? [];
+    const chosen = await member.choose(dose, other?.customId ?? '', [first?.value ?? '']);
+    expect(chosen.text).toContain('gold mica');
   });
 
   test('turned away by the platform for good ends with an error, not in silence', async () => {

@@ -1,6 +1,16 @@
-import { chmodSync, mkdirSync, mkdtempSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { DatabaseSync } from 'node:sqlite';
 import { afterAll, describe, expect, it } from 'vitest';
 import { openStore } from '../../src/records/open.ts';
 import { put } from '../../src/records/store.ts';
@@ -51,5 +61,21 @@ describe('the file of a store', () => {
     const junk = join(folder, 'junk.sqlite');
     writeFileSync(junk, 'this is no database. '.repeat(500));
     await expect(openStore(`sqlite:${junk}`)).rejects.toThrow(/not a database/);
+  });
+
+  it('that is somebody else’s stays as it was, whatever a setting says', async () => {
+    const text = join(folder, 'accounts');
+    writeFileSync(text, 'root:x:0:0:root:/root:/bin/sh\n'.repeat(50), { mode: 0o644 });
+    await expect(openStore(`sqlite:${text}`)).rejects.toThrow(/not a database/);
+    const other = join(folder, 'other.sqlite');
+    const database = new DatabaseSync(other);
+    database.exec('CREATE TABLE accounts (name TEXT)');
+    database.close();
+    chmodSync(other, 0o644);
+    const before = readFileSync(other);
+    await expect(openStore(`sqlite:${other}`)).rejects.toThrow(/another program/);
+    expect([modeOf(text), modeOf(other)]).toEqual([0o644, 0o644]);
+    expect(readFileSync(other).equals(before)).toBe(true);
+    expect(readdirSync(folder).filter(name => /^(?:accounts|other).*-(?:wal|shm)$/.test(name))).toEqual([]);
   });
 });

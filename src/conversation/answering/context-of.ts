@@ -15,6 +15,12 @@ export const contextOf = (
 ): Context => {
   const { id, at, asker, group, channel, here, language, locale } = origin;
   const { store } = services;
+  /** Another command than the one that was asked: nobody may have needed it since the start. */
+  const actionNamed = async (command: string): Promise<Action> => {
+    if (!registry.actions.has(command))
+      await registry.prepare?.({ ...origin, kind: 'command', path: command.split(' '), given: {} });
+    return registry.actions.get(command) ?? unknownCommand(command, registry);
+  };
   const context: Context = {
     id,
     at,
@@ -38,12 +44,12 @@ export const contextOf = (
     say: wordsIn(language),
     idempotencyKey,
     async run(command, given) {
-      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
+      const action = await actionNamed(command);
       if (action.access === 'steward') await requireSteward(context);
       return takeOrOffer({ command, action, given: typedFor(action, given) }, context);
     },
     async namesJar(command, given) {
-      const action = registry.actions.get(command) ?? unknownCommand(command, registry);
+      const action = await actionNamed(command);
       return (await action.namesJar?.(typedFor(action, given), context)) ?? false;
     },
   };

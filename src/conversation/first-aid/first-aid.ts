@@ -8,6 +8,7 @@ import {
   readEmergencies,
 } from '../../engine/hazards/index.ts';
 import { LANGUAGES } from '../../engine/language.ts';
+import { plainAmount } from '../../engine/quantities/plain-amount.ts';
 import { isAskedGenerally } from '../../engine/questions/lye/asked-generally.ts';
 import { type Words, wordsIn } from '../../words/index.ts';
 import type { Language } from '../../words/sentence.ts';
@@ -75,8 +76,11 @@ const MOST_QUIET = 1_000;
 /** Longer ones are hardly ever typed twice, characters. */
 const LONGEST_QUIET = 48;
 
+const NOTHING: readonly Emergency[] = [];
+
 function readOne(text: string): readonly Emergency[] {
-  if (quiet.has(text)) return [];
+  // "500 ml" tells of nothing, and hardly comes twice.
+  if (quiet.has(text) || plainAmount(text)) return NOTHING;
   const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral'));
   if (told.length > 0) return isAskedGenerally(text) ? [] : told;
   if (text.length > LONGEST_QUIET) return [];
@@ -85,7 +89,6 @@ function readOne(text: string): readonly Emergency[] {
   return [];
 }
 
-const NOTHING: readonly Emergency[] = [];
 const readings = new WeakMap<readonly string[], readonly (readonly Emergency[])[]>();
 
 /** What each text tells. A question is looked at more than once on its way; it is read once. */

@@ -5,6 +5,7 @@ import { cut } from '../text/cut.ts';
 import { fold, foldedWords, wordSet } from '../text/fold.ts';
 import { byNearness } from '../text/names/closest-name.ts';
 import { distance } from '../text/spelling/edit-distance.ts';
+import { whenAsked } from '../when-asked.ts';
 import { type ColourantChoice, choiceOf, colourants } from './catalogue.ts';
 import type { Colourant } from './colourant.ts';
 import { refuseMetal } from './metals.ts';
@@ -157,9 +158,13 @@ export function findColourant(text: string): Colourant {
   const matches = colourantsMeant(asked);
   const [only] = matches;
   if (only === undefined) {
+    const near = whenAsked(() => nearestColourants(asked, 3).map(choiceOf));
     refuse('colourant-unknown', {
       text: cut(text, longestName),
-      nearest: nearestColourants(asked, 3).map(choiceOf),
+      // Most who ask whether a text is a colourant go on without: comparing it with every name waits for who looks.
+      get nearest() {
+        return near();
+      },
     });
   }
   if (matches.length > 1)

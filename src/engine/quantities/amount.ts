@@ -7,6 +7,7 @@ import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
+import { plainAmount } from './plain-amount.ts';
 import { type Unit, unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
 import { LONGEST_AMOUNT, readWritten, type Term } from './written.ts';
@@ -165,6 +166,8 @@ const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unr
  * Throws as {@link parsePortion} does, but for ranges.
  */
 export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
+  const plain = plainPortion(text, measures);
+  if (plain) return { low: plain, about: false };
   const readings = [text, () => amountAlone(text), () => toldAmount(text)];
   let first: Refusal | undefined;
   for (const reading of readings) {
@@ -180,6 +183,17 @@ export function parsePortionRange(text: string, measures: Measures = MEASURES.us
     }
   }
   throw first;
+}
+
+/** A portion in range that is a figure with its unit; undefined where there is more to read, or to refuse. */
+function plainPortion(text: string, measures: Measures): Portion | undefined {
+  const plain = plainAmount(text);
+  if (!plain) return undefined;
+  const { measure, size } = unitSize(plain.unit, measures);
+  const value = plain.count * size;
+  if (value < ANY_PORTION.low || value > ANY_PORTION.high) return undefined;
+  const of = plain.of !== undefined && isAnyOil(plain.of) ? 'oils' : 'batter';
+  return measure === 'volume' ? { measure, millilitres: value, of } : { measure, grams: value, of };
 }
 
 function rangeOf(text: string, measures: Measures): PortionRange {

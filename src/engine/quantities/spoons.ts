@@ -129,30 +129,30 @@ function fewest(target: number, most: number, sizes: Sizes): number {
   return best;
 }
 
-/** The nearest sum of at most `kinds` kinds of spoon, not above `most`. */
+/** The nearest sum of at most `kinds` kinds of spoon, not above `most`; of two as near the one that takes larger spoons first. */
 function nearest(
   target: number,
   most: number,
   { kinds, sizes }: { readonly kinds: number; readonly sizes: Sizes },
 ): number {
-  const sums = new Set<number>();
+  let best = sizes.at(-1)![1];
+  let off = Math.abs(best - target);
   const add = (rest: number, held: number, from: number, left: number): void => {
-    if (held > 0) sums.add(held);
+    const far = Math.abs(held - target);
+    if (held > 0 && far < off && held <= most && kindsIn(held, sizes) <= kinds) {
+      best = held;
+      off = far;
+    }
     if (left === 0) return;
     for (let at = from; at < sizes.length; at += 1) {
       const size = sizes[at]![1];
       const below = Math.floor(rest / size);
-      for (const count of [below, below + 1]) {
-        if (count > 0) add(Math.max(0, rest - count * size), held + count * size, at + 1, left - 1);
-      }
+      if (below > 0) add(rest - below * size, held + below * size, at + 1, left - 1);
+      add(Math.max(0, rest - (below + 1) * size), held + (below + 1) * size, at + 1, left - 1);
     }
   };
   add(target, 0, 0, kinds);
-  const allowed = [...sums].filter(sum => sum <= most && kindsIn(sum, sizes) <= kinds);
-  return allowed.reduce(
-    (near, sum) => (Math.abs(sum - target) < Math.abs(near - target) ? sum : near),
-    sizes.at(-1)![1],
-  );
+  return best;
 }
 
 function kindsIn(thirtySeconds: number, sizes: Sizes): number {

@@ -29,18 +29,39 @@ export const IN_MEMORY = ':memory:';
 /** SQLITE_BUSY (sqlite.org/rescode.html). */
 const BUSY = 5;
 
-/** The file, and its folder where that is new, for this user alone; SQLite makes what lies beside it alike. */
-function makePrivate(path: string): void {
+/** The file, and its folder, where they are new, for this user alone. What is there already may be anybody's, and stays as it is. */
+function makeMissing(path: string): void {
   mkdirSync(dirname(path), { recursive: true, mode: 0o700 });
   closeSync(openSync(path, 'a', 0o600));
+}
+
+/** Throws what SQLite throws where the file is no database, and an Error where it is another program's. */
+function checkOurs(opened: DatabaseSync): void {
+  const tables = opened.prepare("SELECT name FROM sqlite_schema WHERE type = 'table'").all();
+  if (tables.length > 0 && !tables.some(({ name }) => name === 'records'))
+    throw new Error('it is a database of another program');
+}
+
+/** Our file for this user alone, and what SQLite keeps beside it. */
+function makePrivate(path: string): void {
   for (const file of [path, `${path}-wal`, `${path}-shm`]) {
     if (statSync(file, { throwIfNoEntry: false })?.isFile()) chmodSync(file, 0o600);
   }
 }
 
 function open({ path, patience, mostPages }: Opening): DatabaseSync {
-  if (path !== IN_MEMORY) makePrivate(path);
+  if (path !== IN_MEMORY) makeMissing(path);
   const opened = new DatabaseSync(path, { timeout: patience });
+  if (path !== IN_MEMORY) {
+    // Nothing of a file is changed before it is known to be ours: a slip in a setting may name any file of the machine.
+    try {
+      checkOurs(opened);
+    } catch (error) {
+      opened.close();
+      throw error;
+    }
+    makePrivate(path);
+  }
   opened.exec('PRAGMA journal_mode = WAL');
   // NORMAL may lose the last commits when the power goes; an acknowledged write has to outlive that.
   opened.exec('PRAGMA synchronous = FULL');

@@ -2,7 +2,9 @@ import { createHash } from 'node:crypto';
 import { createReadStream } from 'node:fs';
 import { open } from 'node:fs/promises';
 import { createInterface } from 'node:readline';
+import { setTimeout as pause } from 'node:timers/promises';
 import { refuse } from '../../engine/refusal.ts';
+import { StoreFailure } from '../failure.ts';
 import { fillingKey, formatKey, ownedMarker } from '../keys.ts';
 import { drop, type Entry, pages, put, type Store, type Write } from '../store.ts';
 
@@ -161,14 +163,18 @@ const FILLING = fillingKey();
 /** What a store that nobody has used holds. */
 const UNUSED: ReadonlySet<string> = new Set([FILLING, formatKey(), ownedMarker()]);
 
+/** So often is a page written again, each time after a longer wait, ms: a server that rewrites its log can hold up a write for many seconds. */
+const WAITS_MS = [500, 2_000, 8_000, 20_000];
+
 /**
  * Fills a store that holds nothing yet, verified by count and checksum; goes on where the same source was stopped
- * halfway. Throws a Refusal `restore-not-empty` where it holds something of another source, and `backup-unlike` where
+ * halfway. A page that a store did not take in time is written again after each of `waits`, ms. Throws a Refusal `restore-not-empty` where it holds something of another source, and `backup-unlike` where
  * it does not hold in the end what the source did.
  */
 export async function fill(
   store: Store,
   { tally, records }: { readonly tally: Tally; readonly records: AsyncIterable<Entry> },
+  waits: readonly number[] = WAITS_MS,
 ): Promise<Tally> {
   await begin(store, tally);
   let writes: Write[] = [];
@@ -176,14 +182,28 @@ export async function fill(
     if (key === FILLING) continue;
     writes.push(put(key, value));
     if (writes.length < PAGE) continue;
-    await store.commit(writes);
+    await surely(store, writes, waits);
     writes = [];
   }
-  await store.commit([...writes, drop(FILLING)]);
+  await surely(store, [...writes, drop(FILLING)], waits);
   const found = await tallyOf(store);
   if (found.records !== tally.records || found.sha256 !== tally.sha256)
     refuse('backup-unlike', { records: found.records, expected: tally.records });
   return found;
+}
+
+/** Writes a page, and writes it again where nobody knows whether it is there: to put a record twice is to put it once. */
+async function surely(store: Store, writes: readonly Write[], waits: readonly number[]): Promise<void> {
+  for (const wait of waits) {
+    try {
+      await store.commit(writes);
+      return;
+    } catch (failure) {
+      if (!(failure instanceof StoreFailure) || failure.kind !== 'unreachable') throw failure;
+      await pause(wait);
+    }
+  }
+  await store.commit(writes);
 }
 
 async function begin(store: Store, { sha256 }: Tally): Promise<void> {

@@ -1,12 +1,22 @@
 /*
- * What the library alone costs: a bot that answers every command with one fixed message. With a file named, it first
- * writes one row that is on disk before it answers.
+ * What the library alone costs: a bot that answers every command with one fixed message, or with the one that a file
+ * holds for the options it was given. With a file of rows named, it first writes one row that is on disk before it answers.
  */
+import { readFileSync } from 'node:fs';
 import { DatabaseSync } from 'node:sqlite';
 import { Client, Events, GatewayIntentBits, type Interaction, MessageFlags } from 'discord.js';
 
-const { DISCORD_TOKEN: token, DISCORD_API: api, BARE_MESSAGE: message = '{}', BARE_ROWS: rows } = process.env;
+const {
+  DISCORD_TOKEN: token,
+  DISCORD_API: api,
+  BARE_MESSAGE: message = '{}',
+  BARE_MESSAGES: messages,
+  BARE_ROWS: rows,
+} = process.env;
 const { components } = JSON.parse(message) as { components: never[] };
+const byOptions = new Map<string, never[]>(
+  messages ? (JSON.parse(readFileSync(messages, 'utf8')) as [string, never[]][]) : [],
+);
 
 /** One row a commit, as the plain way of keeping something does. */
 function rowWriter(path: string): (key: string) => void {
@@ -26,7 +36,13 @@ const client = new Client({
 async function answer(interaction: Interaction): Promise<void> {
   if (!interaction.isChatInputCommand()) return;
   write(interaction.id);
-  await interaction.reply({ components, flags: MessageFlags.IsComponentsV2, allowedMentions: { parse: [] } });
+  const given = messages && interaction.options.data.map(({ name, value }) => `${name}=${value}`);
+  const fitting = given ? (byOptions.get(given.sort().join(' ')) ?? []) : components;
+  await interaction.reply({
+    components: fitting,
+    flags: MessageFlags.IsComponentsV2,
+    allowedMentions: { parse: [] },
+  });
 }
 client.on(Events.InteractionCreate, interaction => void answer(interaction));
 await client.login(token);

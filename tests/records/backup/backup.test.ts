@@ -15,8 +15,9 @@ import { SqliteAdapter } from '../../../src/records/adapters/sqlite.ts';
 import { backUp, move, restore } from '../../../src/records/backup/backup.ts';
 import { fill as fillFrom, tallyOf } from '../../../src/records/backup/lines.ts';
 import { duesBy } from '../../../src/records/dues.ts';
+import { StoreFailure } from '../../../src/records/failure.ts';
 import { openStore } from '../../../src/records/open.ts';
-import { put, type Store } from '../../../src/records/store.ts';
+import { everything, instead, put, type Store } from '../../../src/records/store.ts';
 import { StrictStore } from '../../../src/records/strict.ts';
 import { PATIENT } from '../patience.ts';
 import { hasPostgres, hasRedis, type Server, startPostgres, startRedis } from '../servers.ts';
@@ -206,6 +207,48 @@ it('what an older program kept has its owners noted after a move into a store th
   ]);
 });
 const DUE = { v: 1, at: '2026-12-02T01:56:00.000Z', group: '501', what: 'ring', id: '1' };
+
+describe('a store that stalls while it is filled', () => {
+  /** Takes all, and loses the receipt of as many writes in a row, of every page. */
+  async function filled(lost: number, waits: readonly number[]) {
+    const from = freshSqlite();
+    await fill(from);
+    const before = await inStore(from, tallyOf);
+    const tries: number[] = [];
+    const to = freshSqlite();
+    return await inStore(from, source =>
+      inStore(to, async store => {
+        const stalling = instead(store, {
+          async commit(writes) {
+            const isPage = writes.length > 2;
+            const result = await store.commit(writes);
+            if (isPage && (tries.at(-1) ?? 0) < lost) {
+              tries.push((tries.at(-1) ?? 0) + 1);
+              throw new StoreFailure('unreachable', 'write', 'no answer', { saved: 'unknown' });
+            }
+            if (isPage) tries.push(0);
+            return result;
+          },
+        });
+        const records = async function* () {
+          yield* await everything(source, { from: 'shelf/', to: 'shelf0' });
+        };
+        const tally = { ...before };
+        return { tally: await fillFrom(stalling, { tally, records: records() }, waits), before, tries };
+      }),
+    );
+  }
+
+  it('is written again, each page as often as is waited', async () => {
+    const { tally, before, tries } = await filled(2, [1, 1, 1]);
+    expect(tally).toEqual(before);
+    expect(tries.filter(one => one > 0).length).toBeGreaterThanOrEqual(4);
+  });
+
+  it('is given up where it does not come back', async () => {
+    await expect(filled(9, [1, 1])).rejects.toMatchObject({ kind: 'unreachable' });
+  });
+});
 
 describe('a store that is in use is not filled over', () => {
   it('by a move or a restore', async () => {
