@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { estimateHeat, type HotBatter, quickHeat } from '../../../src/engine/heat/estimate.ts';
 import { rateTable, SAPONIFICATION, SAPONIFICATION_HEAT } from '../../../src/engine/heat/kinetics.ts';
 import { mouldSection } from '../../../src/engine/heat/mould.ts';
-import { gelledShare, type LoafDrive, type LoafRun, runLoaf } from '../../../src/engine/heat/run.ts';
+import { gelledShare, type LoafDrive, runLoaf } from '../../../src/engine/heat/run.ts';
 import { type Layer, sectionOf } from '../../../src/engine/heat/section.ts';
 import { USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
 import { TRANSFER } from '../../../src/engine/heat/surroundings.ts';
