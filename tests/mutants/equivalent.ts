@@ -25,6 +25,10 @@ const SAME_SPOONS = 'exactly so many teaspoons are as many by the finer step as 
 
 const voting = (file: string) => `src/engine/challenges/voting/${file}.ts`;
 const BEYOND_TABLE = 'beyond the table stands nothing, which is neither more nor less than anything';
+const heat = (file: string) => `src/engine/heat/${file}.ts`;
+const HEAVIEST = 'of the runs over a band the one in the middle of all weighs more than any other';
+const EVEN = 'onsets lie evenly about the typical one, with even weights: `estimate.test.ts`';
+const LAST_DIGIT = 'what a run comes to equals the bound to its last digit at no time step';
 const NO_CIRCLE = 'more votes, and stronger paths, never go in a circle (Schulze 2011, on transitivity)';
 
 export const EQUIVALENT: readonly Equivalent[] = [
@@ -74,11 +78,39 @@ export const EQUIVALENT: readonly Equivalent[] = [
       ['here > reached[at]!', 'here >= reached[at]!'],
     ] as const
   ).map(([from, to]) => ({
-    file: 'src/engine/heat/run.ts',
+    file: heat('run'),
     from,
     to,
     why: 'a cell beyond the last is none, a table made again is the same, and the larger of two equals is either',
   })),
+  ...(
+    [
+      ['one.weight > best.weight', 'one.weight >= best.weight', HEAVIEST],
+      ['onset + offset', 'onset - offset', EVEN],
+      ['gel[kind] >= SURE', 'gel[kind] > SURE', 'odds are whole parts of 1024, and 0.65 is none'],
+      [
+        'sum >= share - 1e-12',
+        'sum > share - 1e-12',
+        'no sum of weights lies just a trillionth below a tenth',
+      ],
+    ] as const
+  ).map(([from, to, why]) => ({ file: heat('estimate'), from, to, why })),
+  ...(
+    [
+      ['{ step: Number.NaN, table: rates }', '{}', 'no step is undefined, as none is no number'],
+      ['converted[at]! >= SOAP_ENOUGH', 'converted[at]! > SOAP_ENOUGH', LAST_DIGIT],
+      ['hottest > peak.core - COOLED', 'hottest >= peak.core - COOLED', LAST_DIGIT],
+      ['converted[soap[0]!]! < SOAP_ENOUGH', 'converted[soap[0]!]! <= SOAP_ENOUGH', LAST_DIGIT],
+    ] as const
+  ).map(([from, to, why]) => ({ file: heat('run'), from, to, why })),
+  { file: heat('mould'), from: "'plane'", to: '""', why: 'a section is asked whether it is round' },
+  {
+    file: heat('section'),
+    from: 'transfer === 0',
+    to: 'false',
+    why: 'behind an endless resistance the conductance is 0 as well',
+  },
+  { file: heat('temperature'), from: "''", to: '"Stryker was here!"', why: 'neither is a number' },
   {
     file: 'src/engine/batch/lye/lye.ts',
     from: '(scale.oilGrams * points) / COARSEST_STEP_POINTS',

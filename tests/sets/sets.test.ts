@@ -111,8 +111,8 @@ const PARTS = ['questions', 'amounts', 'colours', 'scope'] as const;
 /** What is asked in the usual run: what goes through the whole conversation is a sample, since each takes a twentieth of a second. */
 const askedOf = (set: TextSet, file: string): TextSet => ({
   ...set,
-  questions: drawn(set.questions, 24, file),
-  scope: drawn(set.scope, 10, file),
+  questions: drawn(set.questions, 16, file),
+  scope: drawn(set.scope, 8, file),
 });
 
 describe('what makers write is understood', () => {

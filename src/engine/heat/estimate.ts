@@ -167,11 +167,10 @@ function bandOver(runs: readonly WeightedRun[], typical: LoafRun, value: (run: L
   const all = rising.reduce((sum, { weight }) => sum + weight, 0);
   const quantile = (share: number) => {
     let sum = 0;
-    for (const one of rising) {
-      sum += one.weight / all;
-      if (sum >= share - 1e-12) return one.value;
-    }
-    return rising.at(-1)!.value;
+    return rising.find(({ weight }) => {
+      sum += weight / all;
+      return sum >= share - 1e-12;
+    })!.value;
   };
   return { low: quantile(0.1), typical: value(typical), high: quantile(0.9) };
 }

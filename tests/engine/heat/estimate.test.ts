@@ -4,6 +4,7 @@ import { estimateHeat, type HotBatter } from '../../../src/engine/heat/estimate.
 import { gelKind, gelOnset, ONSET_OFFSETS } from '../../../src/engine/heat/gel.ts';
 import { convertedAfter, rateFrom, rateTable, SAPONIFICATION } from '../../../src/engine/heat/kinetics.ts';
 import type { HeatShape } from '../../../src/engine/heat/mould.ts';
+import { gelledShare, type LoafRun } from '../../../src/engine/heat/run.ts';
 import { type HeatSetting, USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
 import { outsideTemperature } from '../../../src/engine/heat/surroundings.ts';
 import { parseTemperature } from '../../../src/engine/heat/temperature.ts';
@@ -48,6 +49,16 @@ describe('gel', () => {
   test('onsets are weighed evenly about the typical one', () => {
     expect(ONSET_OFFSETS.reduce((sum, [, weight]) => sum + weight, 0)).toBeCloseTo(1, 12);
     expect(ONSET_OFFSETS.reduce((sum, [offset, weight]) => sum + offset * weight, 0)).toBeCloseTo(0, 12);
+  });
+
+  test('has come to a part that just reached its onset', () => {
+    const reached = [
+      { celsius: 70, share: 0.25, at: 0 },
+      { celsius: 62, share: 0.5, at: 1 },
+      { celsius: 61.9, share: 0.25, at: 2 },
+    ];
+    const run = { reached } as unknown as LoafRun;
+    expect([70, 62, 61, 71].map(onset => gelledShare(run, onset))).toEqual([0.25, 0.75, 1, 0]);
   });
 
   test('is a ring when part of the section got there', () => {

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { estimateHeat, type HotBatter, quickHeat } from '../../../src/engine/heat/estimate.ts';
 import { rateTable, SAPONIFICATION, SAPONIFICATION_HEAT } from '../../../src/engine/heat/kinetics.ts';
 import { mouldSection } from '../../../src/engine/heat/mould.ts';
-import { gelledShare, type LoafDrive, type LoafRun, runLoaf } from '../../../src/engine/heat/run.ts';
+import { gelledShare, type LoafDrive, runLoaf } from '../../../src/engine/heat/run.ts';
 import { type Layer, sectionOf } from '../../../src/engine/heat/section.ts';
 import { USUAL_HEAT } from '../../../src/engine/heat/setting.ts';
 import { TRANSFER } from '../../../src/engine/heat/surroundings.ts';
@@ -73,9 +73,8 @@ test('in a warm cupboard, without heat of its own, a loaf is warmer near its sid
 });
 
 describe('the estimate over its bands', () => {
-  const usual = heated();
-
   test('sugar heats: as many J/g more, as many kelvins over the heat capacity at most', () => {
+    const usual = heated();
     const sweet = heated({ sugarHeatPerGram: 0.024 });
     expect(sweet.peakCoreC - usual.peakCoreC).toBeGreaterThan(4);
     // What goes faster also loses less by its peak.
@@ -83,8 +82,14 @@ describe('the estimate over its bands', () => {
   });
 
   test('gel may begin six kelvins either side of the likeliest temperature', () => {
-    const { low, typical, high } = usual.gelOnset;
+    const { low, typical, high } = heated().gelOnset;
     expect([typical - low, high - typical]).toEqual([6, 6]);
+  });
+
+  test('a core of just 85 C counts as too hot: what warms no further after such a pour', () => {
+    const poured = (startC: number) =>
+      estimateHeat(LOAF, { ...BATTER, hydroxidePerGram: 0 }, { ...USUAL_HEAT, startC }).overheatChance;
+    expect([poured(85), poured(84.9)]).toEqual([1, 0]);
   });
 
   test('the chance to overheat is none in a thin cool loaf and nearly sure in a hot and sweet one', () => {
@@ -98,6 +103,7 @@ describe('the estimate over its bands', () => {
   });
 
   test('its likeliest loaf is the one in the middle of every band, in the quick look as in the whole', () => {
+    const usual = heated();
     const { low, typical, high } = usual.peakCoreBand;
     expect(low).toBeLessThan(typical);
     expect(typical).toBeLessThan(high);
@@ -106,11 +112,13 @@ describe('the estimate over its bands', () => {
   });
 
   test('the core is warmer than 2.5 mm inside the side, which is warmer than the room', () => {
+    const usual = heated();
     expect(usual.peakEdgeC).toBeLessThan(usual.peakCoreC - 1);
     expect(usual.peakEdgeC).toBeGreaterThan(USUAL_HEAT.roomC + 15);
   });
 
   test('denser batter warms its loaf more: as much heat in every gram, and more grams behind the same walls', () => {
+    const usual = heated();
     expect(heated({ density: 1.1 }).peakCoreC).toBeGreaterThan(usual.peakCoreC + 1);
     expect(heated({ density: 0.9 }).peakCoreC).toBeLessThan(usual.peakCoreC - 1);
   });
@@ -149,6 +157,7 @@ describe('the estimate over its bands', () => {
       const sum = (some: typeof going) => some.reduce((all, { weight }) => all + weight, 0);
       return sum(going.filter(({ run }) => is(run.curve[at]!))) / sum(going);
     };
+    const usual = heated();
     const ends = runs.map(({ run }) => run.curve.length);
     expect(usual.curve.length).toBeGreaterThan(Math.min(...ends) + 5);
     for (const [at, { low, high }] of usual.curve.entries()) {
@@ -237,14 +246,4 @@ describe('a run', () => {
       }).peakEdgeC;
     expect(Math.abs(edgeUnder(1000) - edgeUnder(0))).toBeLessThan(0.5);
   });
-});
-
-test('a part that just reached the onset has gelled', () => {
-  const reached = [
-    { celsius: 70, share: 0.25, at: 0 },
-    { celsius: 62, share: 0.5, at: 1 },
-    { celsius: 61.9, share: 0.25, at: 2 },
-  ];
-  const run = { reached } as unknown as LoafRun;
-  expect([70, 62, 61, 71].map(onset => gelledShare(run, onset))).toEqual([0.25, 0.75, 1, 0]);
 });
