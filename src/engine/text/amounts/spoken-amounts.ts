@@ -112,9 +112,9 @@ const product = (count: string, size: string): string => {
 /** "un kilo doscientos": the grams go without saying, as in "2 kilos 300". */
 const KILOS = /(?<![\d.,/]\s?)\b(?:(\d{1,3}) )?(?:kilos?|kgs?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))/giu;
 
-/** Where a pound is 500 g, makers say so: "dos libras de aceite, de las de 500 gramos". */
+/** Where a pound is 500 g, makers say so, and name nothing that the 500 g are of: "dos libras de aceite, de las de 500 gramos". */
 const METRIC_POUNDS =
-  /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b500 ?(?:g|gr|gramos|grams)\b.*$/iu;
+  /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b(?:de|of|a|at|son|is|are|=|cada una?|each) 500 ?(?:g|gr|gramos|grams)\b(?=\s*(?:$|[).,;?!]|each|cada|la libra|(?:the|a|per) pound|por libra)).*$/iu;
 
 /** "Medio kilo de girasol y otro medio de oliva", "half a kilo of lard and another half of olive". */
 const ANOTHER_HALF =
