@@ -61,7 +61,8 @@ function ofPart(part: readonly ChatToken[]): readonly Pair[] | undefined {
   const [amount, ...more] = part.filter(isAmount);
   const [name, ...others] = part.filter(isName);
   // "Manteca de cacao de la finca 200".
-  if (!before && !after && amount && name && more.length === 0 && others.length === 0) return [{ amount, name }];
+  if (!before && !after && amount && name && more.length === 0 && others.length === 0)
+    return [{ amount, name }];
   if (before === undefined || after === undefined) return before ?? after;
   return before.every(({ name }, at) => name === after[at]!.name) ? before : undefined;
 }
@@ -92,10 +93,13 @@ export function pairsIn(tokens: readonly ChatToken[]): Paired | { readonly stop:
     const oils = tokens.filter((token): token is NameToken => isName(token) && token.known === 'oil');
     // Who names an oil again, without an amount, speaks of the one that has one.
     const weighed = new Set(pairs.map(({ name }) => knownOil(name.text)));
-    const bare = oils.find(oil => !pairs.some(({ name }) => name === oil) && !weighed.has(knownOil(oil.text)));
+    const bare = oils.find(
+      oil => !pairs.some(({ name }) => name === oil) && !weighed.has(knownOil(oil.text)),
+    );
     if (bare) return { stop: bare.text };
     const all = paired === 'whole' ? [...pairs, wholeOf(without!)] : pairs;
-    const isSound = paired !== 'superfat' || pairs.every(({ amount, name }) => name.known !== 'oil' || !isPercent(amount));
+    const isSound =
+      paired !== 'superfat' || pairs.every(({ amount, name }) => name.known !== 'oil' || !isPercent(amount));
     if (isSound) return { pairs: all, superfat: paired === 'superfat' ? without : undefined };
   }
   return { stop: amounts.map(({ text }) => text).join(', ') };
@@ -106,7 +110,8 @@ const toldAgain = (amounts: readonly AmountToken[]): ReadonlySet<ChatToken> =>
   new Set(
     amounts.filter(
       ({ text }, at) =>
-        /^\d{3,}$/u.test(text) && amounts.slice(0, at).some(one => Number.parseFloat(one.text) === Number(text)),
+        /^\d{3,}$/u.test(text) &&
+        amounts.slice(0, at).some(one => Number.parseFloat(one.text) === Number(text)),
     ),
   );
 
@@ -120,10 +125,15 @@ function loneIn(tokens: readonly ChatToken[], amounts: readonly AmountToken[]): 
   const [mass] = others;
   return [
     { without: undefined, paired: 'none' },
-    ...(percents.length === 1 && others.length > 0 && Number.parseFloat(percent!.text.replace(',', '.')) <= MOST_SUPERFAT
+    ...(percents.length === 1 &&
+    others.length > 0 &&
+    Number.parseFloat(percent!.text.replace(',', '.')) <= MOST_SUPERFAT
       ? [{ without: percent, paired: 'superfat' as const }]
       : []),
-    ...(others.length === 1 && percents.length > 0 && /[a-z]/u.test(mass!.text) && !tokens.some(token => isName(token) && token.known === 'any-oil')
+    ...(others.length === 1 &&
+    percents.length > 0 &&
+    /[a-z]/u.test(mass!.text) &&
+    !tokens.some(token => isName(token) && token.known === 'any-oil')
       ? [{ without: mass, paired: 'whole' as const }]
       : []),
   ];

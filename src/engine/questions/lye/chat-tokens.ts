@@ -7,7 +7,9 @@ export type NameToken = Span & {
   readonly known: 'oil' | 'any-oil' | 'lye' | 'water' | 'other';
 };
 /** A piece of a chat line: every word of it is in one. */
-export type ChatToken = NameToken | (Span & { readonly is: 'fixed' | 'asks' | 'amount' | 'word' | 'joint' | 'mark' });
+export type ChatToken =
+  | NameToken
+  | (Span & { readonly is: 'fixed' | 'asks' | 'amount' | 'word' | 'joint' | 'mark' });
 
 const MEASURE = `(?:${UNIT}|(?:%|percent|por ciento|pct)|(?:ml|cl|cc|l|lit(?:er|re)s?|litros?|cups?|tazas?|tbsps?|tsps?|cdt?as?|cucharad(?:it)?as?)\\b)`;
 const ASKS = [
@@ -70,8 +72,12 @@ function lyeAt(
 ): { readonly token: NameToken; readonly length: number } | undefined {
   const token = tokens[at]!;
   const [lye] = token.is === 'asks' ? (LYE_FIRST.exec(token.text) ?? []) : [];
-  const isOf = tokens[at - 1]?.is === 'amount' || (OF.test(tokens[at - 1]?.text ?? '') && tokens[at - 2]?.is === 'amount');
-  return lye === undefined || !isOf ? undefined : { token: { ...token, is: 'name', known: 'lye', text: lye }, length: 1 };
+  const isOf =
+    tokens[at - 1]?.is === 'amount' ||
+    (OF.test(tokens[at - 1]?.text ?? '') && tokens[at - 2]?.is === 'amount');
+  return lye === undefined || !isOf
+    ? undefined
+    : { token: { ...token, is: 'name', known: 'lye', text: lye }, length: 1 };
 }
 
 function nameAt(

@@ -26,7 +26,10 @@ export function recipeAmongChat(plain: string): RecipeAmongChat | Stopped {
   const written = amountsOf(pairs);
   if (written === undefined) return { stop: amounts.map(({ text }) => text).join(', ') };
   const fixed = tokens.filter(({ is }) => is === 'fixed').map(({ text }) => text);
-  if (superfat !== undefined && fixed.some(text => /superfat|discount|descuento|\bsf\b|grasa|engras/u.test(text)))
+  if (
+    superfat !== undefined &&
+    fixed.some(text => /superfat|discount|descuento|\bsf\b|grasa|engras/u.test(text))
+  )
     return { stop: superfat.text };
   const counted = new Set(pairs.map(({ name }) => name));
   const line = [
@@ -51,18 +54,31 @@ function amountsOf(pairs: readonly Pair[]): readonly string[] | undefined {
   const oils = pairs.filter(({ name }) => name.known === 'oil');
   const sum = oils.reduce((all, { amount }) => all + Number.parseFloat(amount.text.replace(',', '.')), 0);
   const isBare = told.length === 0;
-  const areShares = bare.length === pairs.length && pairs.every(({ name }) => name.known === 'oil') && Math.abs(sum - 100) <= 1;
+  const areShares =
+    bare.length === pairs.length &&
+    pairs.every(({ name }) => name.known === 'oil') &&
+    Math.abs(sum - 100) <= 1;
   // "70 olive 20 coconut 10 castor": shares, with or without the weight of all oils beside them.
   const whole = pairs.filter(({ name }) => name.known === 'any-oil');
-  if (areShares || (whole.length === 1 && oils.every(one => bare.includes(one)) && Math.abs(sum - 100) <= 1 && bare.length === oils.length))
-    return pairs.map(pair => (pair.name.known === 'oil' ? `${pair.amount.text}% ${pair.name.text}` : said(pair)));
-  if (bare.some(({ amount }) => Number.parseFloat(amount.text) < 10 || /\//u.test(amount.text))) return undefined;
+  if (
+    areShares ||
+    (whole.length === 1 &&
+      oils.every(one => bare.includes(one)) &&
+      Math.abs(sum - 100) <= 1 &&
+      bare.length === oils.length)
+  )
+    return pairs.map(pair =>
+      pair.name.known === 'oil' ? `${pair.amount.text}% ${pair.name.text}` : said(pair),
+    );
+  if (bare.some(({ amount }) => Number.parseFloat(amount.text) < 10 || /\//u.test(amount.text)))
+    return undefined;
   if (isBare ? sum <= 110 : !told.every(({ amount }) => IN_GRAMS.test(amount.text))) return undefined;
-  return pairs.map(pair => (HAS_UNIT.test(pair.amount.text) ? said(pair) : `${pair.amount.text} g ${nameOf(pair.name)}`));
+  return pairs.map(pair =>
+    HAS_UNIT.test(pair.amount.text) ? said(pair) : `${pair.amount.text} g ${nameOf(pair.name)}`,
+  );
 }
 
-const said = ({ amount, name }: Pair): string =>
-  `${amount.text} ${nameOf(name)}`;
+const said = ({ amount, name }: Pair): string => `${amount.text} ${nameOf(name)}`;
 
 /** What all oils are is told in one word, a liquid by its plainest name: "vino tinto" is wine. */
 function nameOf({ known, text }: NameToken): string {

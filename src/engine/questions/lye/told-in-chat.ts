@@ -3,7 +3,7 @@ import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './chat-words.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { recipeAmongChat } from './recipe-among-chat.ts';
-import { FAT, LYE, plainWords, POTASSIUM, UNIT } from './words.ts';
+import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -18,7 +18,7 @@ declare module '../../refusal.ts' {
 
 /** Courtesies in which a word stands that elsewhere turns the sense. */
 const COURTESIES =
-  /(?<!\p{L})(?:if (?:it s|it'?s|its|thats|that s|that'?s) (?:no|not too much) (?:bother|trouble)|if you (?:please|can|could|would|don t mind|dont mind|don'?t mind|have (?:a|the) (?:minute|moment|second|sec|time))(?: please)?|no (?:rush|hurry|worries|pressure|bother)(?: on you| at all)?|nothin['’]?g? else(?: in it| at all)?|nowt else|nothing more|and nothing else|sin (?:prisas?|apuros?)|no hay (?:prisa|apuro)|si (?:me )?(?:puede[ns]?|pueden|podria[ns]?|puedes|hace(?:n|s)? el favor|es (?:tan )?amable)|sin otra cosa|sin nada mas|y nada mas|sin decir mas|no (?:confio|se|entiendo|me fio|estoy segur[oa])|(?:i am |i'?m )?not (?:so |very |too )?sure|(?:i )?(?:don'?t|do not|can'?t|cannot|couldn'?t) (?:know|trust|remember|read)|more or less|mas o menos|o sea)(?!\p{L})/gu;
+  /(?<!\p{L})(?:if (?:it s|it'?s|its|thats|that s|that'?s) (?:no|not too much) (?:bother|trouble)|if you (?:please|can|could|would|don t mind|dont mind|don'?t mind|have (?:a|the) (?:minute|moment|second|sec|time))(?: please)?|no (?:rush|hurry|worries|pressure|bother)(?: on you| at all)?|nothin['’]?g? else(?: in it| at all)?|nowt else|nothing more|and nothing else|sin (?:prisas?|apuros?)|no hay (?:prisa|apuro)|si (?:me )?(?:puede[ns]?|pueden|podria[ns]?|puedes|hace(?:n|s)? el favor|es (?:tan )?amable)|sin otra cosa|sin nada mas|y nada mas|sin decir mas|no (?:confio|se|entiendo|me fio|estoy segur[oa])|(?:i am |i'?m )?not (?:so |very |too )?sure|(?:i )?(?:don'?t|do not|can'?t|cannot|couldn'?t) (?:know|trust|remember|read)|more or less|mas o menos|o sea|por favor)(?!\p{L})/gu;
 /** Who puts right what was just said. */
 const CORRECTS =
   /(?<!\p{L})(?:oops|i (?:meant|mean)|no wait|wait no|scratch (?:the|that)|correction|actually|sorry,? (?:make|not|no|its|it s|i meant)|make (?:it|that) \d|quise decir|quiero decir|mejor dicho|digo|ay no|no mejor|perdon,? (?:de|es|son|eran?|no|\d))(?!\p{L})/u;
@@ -59,20 +59,28 @@ function prepared(question: string): string {
   const plain = plainWords(question.replace(STOP_BEHIND_UNIT, ' ;'), { clauses: true })
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
     .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
-    .replace(/(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:el )?agua(?!\p{L})/gu, ' ; ')
+    .replace(
+      /(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:el )?agua(?!\p{L})/gu,
+      ' ; ',
+    )
     .replace(EQUAL_PARTS, inEqualParts)
     .replace(COURTESIES, ' ; ')
     .replace(NOUGHT, '$1 0%')
     .replace(KINDS, ' ; ')
     .replace(SOFT_KINDS, isPotash ? ' ; ' : '$&')
-    .replace(new RegExp(String.raw`(?<=\d ?(?:${UNIT})? ?de )soda(?! caustica)|(?<=\bla )soda(?! caustica)`, 'gu'), 'soda caustica')
+    .replace(
+      new RegExp(String.raw`(?<=\d ?(?:${UNIT})? ?de )soda(?! caustica)|(?<=\bla )soda(?! caustica)`, 'gu'),
+      'soda caustica',
+    )
     .replace(new RegExp(`(${LYE}) instead(?! of)`, 'u'), '$1');
   const hasSuperfat = new RegExp(`(?<!\\p{L})${FAT}(?!\\p{L})`, 'u').test(plain);
   const told = hasSuperfat
     ? plain
-    : plain.replace(/(?<!\p{L})(?:sg (\d{1,2})(?: ?%)?|se (\d{1,2}) ?%)(?![\d.,]\d)/u, 'superfat $1$2%').replace(AT_LYE, (whole, figure: string) =>
-        Number.parseFloat(figure.replace(',', '.')) <= WEAKEST ? ` ; superfat ${figure}%` : whole,
-      );
+    : plain
+        .replace(/(?<!\p{L})(?:sg (\d{1,2})(?: ?%)?|se (\d{1,2}) ?%)(?![\d.,]\d)/u, 'superfat $1$2%')
+        .replace(AT_LYE, (whole, figure: string) =>
+          Number.parseFloat(figure.replace(',', '.')) <= WEAKEST ? ` ; superfat ${figure}%` : whole,
+        );
   return told.replace(COUNTED, ' ; ');
 }
 
@@ -113,7 +121,6 @@ function amongChat(question: string, refusal: Refusal): LyeQuestion {
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
   const chat = recipeAmongChat(line);
-  if (process.env.DBG) console.log('   LINE', line, JSON.stringify(chat));
   if ('line' in chat) {
     const told = strictly(chat.line);
     if (told)
@@ -122,7 +129,12 @@ function amongChat(question: string, refusal: Refusal): LyeQuestion {
   }
   const words = chat.stop.split(' ');
   const mayBeOil = words.some(word => isNearOil(word) || /^\d/u.test(word) || knownOil(word) !== undefined);
-  if (chat.stop !== '' && !mayBeOil && refusal.id === 'oil-unknown' && !namesFat(chat.stop))
+  if (
+    chat.stop !== '' &&
+    !mayBeOil &&
+    refusal.id === 'oil-unknown' &&
+    !namesFat('text' in refusal.values ? String(refusal.values.text) : '')
+  )
     refuse('recipe-words', { text: chat.stop.slice(0, 60) });
   throw refusal;
 }

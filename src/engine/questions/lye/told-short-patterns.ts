@@ -10,10 +10,13 @@ export const TOLD_SHORT_PATTERNS: TopicPatterns = [
   [
     'too-little-in',
     [
-      said([
-        `(?:doubl\\w+|tripl\\w+|duplic?q?u?\\w+)(?: \\w+){0,3} ${OIL}`,
-        `(?:forgot|not|didn ?t|without|no|olvid\\w+|sin|but)(?: \\w+){0,4} ${CAUSTIC}|${CAUSTIC} (?:no|not|stayed|se quedo)`,
-      ], `if i|si (?:duplico|doblo)|${HURT}`),
+      said(
+        [
+          `(?:doubl\\w+|tripl\\w+|duplic?q?u?\\w+)(?: \\w+){0,3} ${OIL}`,
+          `(?:forgot|not|didn ?t|without|no|olvid\\w+|sin|but)(?: \\w+){0,4} ${CAUSTIC}|${CAUSTIC} (?:no|not|stayed|se quedo)`,
+        ],
+        `if i|si (?:duplico|doblo)|${HURT}`,
+      ),
     ],
   ],
   [

@@ -40,7 +40,13 @@ const PATTERNS = [
 ];
 
 /** Weights that went wrong, the jug, and who stands near: answered whatever else is asked beside it. */
-const CARE_PATTERNS = [...TOLD_SHORT_PATTERNS, ...DOUBT_PATTERNS, ...JUG_PATTERNS, ...AROUND_PATTERNS, ...LATER_PATTERNS];
+const CARE_PATTERNS = [
+  ...TOLD_SHORT_PATTERNS,
+  ...DOUBT_PATTERNS,
+  ...JUG_PATTERNS,
+  ...AROUND_PATTERNS,
+  ...LATER_PATTERNS,
+];
 
 const plainOf = (question: string): string =>
   question

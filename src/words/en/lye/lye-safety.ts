@@ -113,7 +113,8 @@ export const lyeSafety = {
     why: 'It must stand hot, strong lye: PP stands 100 °C (212 °F), thin or brittle plastics soften and crack. Never aluminium, tin, zinc, copper, brass, cast iron, non-stick coatings or glass, heat-resistant glass too: lye etches it until one day it bursts. A spoon or spatula of silicone or stainless steel; wood frays and keeps lye. Nothing that closes tight. Use it for lye alone, never again for food.',
   },
   'liquid-instead': {
-    answer: 'Not just like water: wine and beer boiled flat first, all of it ice-cold, the lye in small steps.',
+    answer:
+      'Not just like water: wine and beer boiled flat first, all of it ice-cold, the lye in small steps.',
     why: 'Milk, cream, purée and aloe: frozen to slush, lye a spoonful at a time over ice, or stirred into the oils. Beer, wine and cider: boiled until flat and without alcohol, chilled or frozen first, or they foam over. Coffee and tea: brewed beforehand, ice-cold or frozen, never hot. Juices and other sugars heat: frozen, small share. Vinegar and lemon use lye up and spit: only cold, the lye they take is added. Always as much water as lye by weight in the jug. /plan with liquid:“goat milk”, “half beer” or “vinegar” weighs it all. Goggles, gloves, draught.',
   },
   sugars: {
