@@ -19,7 +19,6 @@ import { compareReply } from './compare.ts';
 import { doubtReply } from './doubt.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { lyeAnswer } from './lye.ts';
-import { topicReply } from './matter.ts';
 import { withNearest } from './nearest.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { plainRequestReply } from './plain-request.ts';
@@ -28,7 +27,7 @@ import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
-import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureReply } from './unsure.ts';
+import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureOf, unsureReply } from './unsure.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -133,7 +132,7 @@ async function unsureWithReadings(question: string, read: QuestionRead, context:
     { command: 'ask', given: {}, candidates: [question, ...lines] },
     context.change.at,
   );
-  return { ...topicReply('unsure', context), choices: choicesOf(readings, context) };
+  return { ...unsureOf(question, context), choices: choicesOf(readings, context) };
 }
 
 /** The question with the slips that its reader put right, which the line that is shown tells. */

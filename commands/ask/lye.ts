@@ -11,6 +11,7 @@ import {
   readLyeQuestion,
   refuseFigureOrWord,
 } from '../../src/engine/questions/lye/question.ts';
+import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
@@ -109,8 +110,7 @@ export async function lyeAnswer(
   if (inverse) return oilsReply(inverse, context);
   try {
     refuseFigureOrWord(typed);
-    if (unordered) throw unordered;
-    const told = readLyeQuestion(ordered);
+    const told = readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
     if (told.weighed) return weighedReply(told, question, context);
     return readingOf(told, context);
   } catch (refusal) {

@@ -48,7 +48,10 @@ export async function weighedReply(
   const reply = (headline: string, texts: readonly string[], data: object): Reply => ({
     kind: 'reply',
     headline,
-    data: { understood: { lye: 'weighed', weighed }, ...data },
+    data: {
+      understood: { lye: 'weighed', job: 'lye', weighed, given: oils === undefined ? {} : { oils } },
+      ...data,
+    },
     blocks: texts.map(text => ({ kind: 'text', text })),
     cautions: cautions(context),
   });

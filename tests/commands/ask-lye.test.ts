@@ -178,7 +178,7 @@ describe('what is not understood stops the answer', () => {
     ['how much lye for 1000 g olive -5% superfat', /./],
     ['how much lye for 1000 g olive, I have KOH not NaOH', /./],
     ['how much lye for 1000 g olive twice', /twice/],
-    ['how much lye for 1000 g olive, constructor', /constructor/],
+    ['how much lye for 1000 g olive and constructor', /constructor/],
     ['how much lie for 1000 g olive n 200 g moonbeam', /moonbeam/],
     ['olive 700, moonbeam 300, all in grams, how much lye', /moonbeam/],
     ['castile, 1000 g olive and nothing more but 50 g glimmer, how much lye', /glimmer/],

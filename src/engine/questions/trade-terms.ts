@@ -65,10 +65,12 @@ const FRAMES = [
   `${ARTICLE}(.+?) (?:meaning|definition)`,
   `(?:que (?:es|son|significan?|quiere decir)|que se entiende por|define|explica(?:me)?) ${ARTICLE}(.+?)`,
   `(?:significado|definicion) de(?:l)? ${ARTICLE}(.+?)`,
+  `what (?:does|do) ${ARTICLE}(.+?) look like`,
+  `(?:como se ve|como es|que aspecto tiene) ${ARTICLE}(.+?)`,
 ].map(
   frame =>
     new RegExp(
-      `^(?:and |so |but |please |y |pues |hola |hi |hey )?${frame}(?: (?:in|en) (?:cold process |soap|soaping|soap making|soapmaking|el |los )*(?:jabon(?:es)?|soap|soaping|making)?)?(?: please| por favor)?$`,
+      `^(?:and |so |but |please |y |pues |hola |hi |hey )?${frame}(?: (?:in|en) (?:cold process |soap|soaping|soap making|soapmaking|el |los )*(?:jabon(?:es)?|soap|soaping|making)?)?(?: (?:in|with|en|con) (?:one|an?|simple|plain|easy|few|una|pocas|palabras)(?: (?:sentence|words?|terms|frase|faciles|sencillas|simples|palabras|normales))*)?(?: please| por favor)?$`,
       'u',
     ),
 );

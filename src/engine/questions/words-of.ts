@@ -4,6 +4,7 @@ import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { figuresHeard } from '../text/spelling/chat-spelling.ts';
 import { slipsAmong } from '../text/spelling/respelt.ts';
 import { unaccented } from '../text/unaccented.ts';
+import { DIALECT } from './dialect.ts';
 import { kitchenColoursNamed } from './kitchen-colours.ts';
 
 /** A correction of a slip of the finger. */
@@ -95,7 +96,8 @@ export function wordsOf(question: string): Words {
     .split(' ')
     .slice(0, MOST_WORDS)
     .flatMap(word => (SHORT.get(word) ?? word).split(' '));
-  const slips = slipsAmong(typed, word => PLAIN.has(word) || NO_SLIPS.has(word));
+  const found = slipsAmong(typed, word => PLAIN.has(word) || NO_SLIPS.has(word));
+  const slips = new Map([...found].filter(([at]) => !DIALECT.has(typed[at]!)));
   const words = typed.map((word, at) => slips.get(at) ?? word);
   const corrections = [...slips].map(([at, to]) => ({ from: typed[at]!, to, at }));
   return { words, text: words.join(' ').replaceAll('colour', 'color'), corrections };

@@ -46,6 +46,8 @@ const SETS = [
   'barrio-and-bayou',
   'jeepney-and-pasture',
   'bazaar-and-bothy',
+  'harbour-and-hedge',
+  'depot-and-vineyard',
 ] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */

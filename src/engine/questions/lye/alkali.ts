@@ -1,4 +1,4 @@
-import { decimal, LYE, MASS, PERCENT, POTASSIUM, type Remaining, SODIUM, told } from './words.ts';
+import { decimal, FAT, LYE, MASS, PERCENT, POTASSIUM, type Remaining, SODIUM, told } from './words.ts';
 
 /** "sosa al 98%", "KOH at 85": dry alkali of that purity; lye water is never so strong. */
 const PURE = new RegExp(
@@ -16,6 +16,11 @@ export type Alkali = {
 /** "KOH no, NaOH": the alkali that is not meant. */
 const NOT_THIS = new RegExp(`(?<![\\p{L}\\d])${LYE},? no(?= ?[,;] ?(?:si )?${LYE})`, 'gu');
 
+const ANY_FAT = new RegExp(
+  String.raw`\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)? ?(?:de |of )?${FAT}|${FAT} ?(?:of |de |al |is |: ?)*\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)?`,
+  'gu',
+);
+
 /** Percent from which dry alkali is sold. */
 const LIKE_A_PURITY = 80;
 /** "170 g KOH 85%": what was weighed, and how pure it is. */
@@ -24,8 +29,17 @@ const WEIGHED_AT = new RegExp(
   'u',
 );
 
+/** "pure KOH": taken at its word, since lye that is purer than it was counted burns. */
+const SAID_PURE =
+  /(?<![\p{L}\d])(?:pure (koh|potassium hydroxide|caustic potash)|(koh|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io)) pur[oa])(?!\p{L})/gu;
+
 /** Which alkali, how pure, and whether it comes dissolved. */
 export function alkaliIn(rest: Remaining): Alkali {
+  rest.text = rest.text.replace(SAID_PURE, (whole, one?: string, two?: string) =>
+    /\d ?(?:%|percent|por ciento)/u.test(rest.text.replace(ANY_FAT, ''))
+      ? whole
+      : `${one ?? two} purity 100%`,
+  );
   rest.text = rest.text.replace(NOT_THIS, ' ; ');
   rest.text = rest.text.replace(WEIGHED_AT, (whole: string, mass: string, percent: string) =>
     decimal(percent) >= LIKE_A_PURITY ? `${mass} ; purity ${percent}%` : whole,

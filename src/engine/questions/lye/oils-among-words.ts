@@ -114,7 +114,7 @@ export function clausesOfOils(
 /** Who tells of something speaks of people, of times and of doing; a lone name or "a bit of" something tells of none. */
 const TELLS =
   /(?<!\p{L})(?:i|i'?m|me|my|we|us|our|you|he|she|they|it|is|was|are|gave|said|says|made|mak\p{L}+|render\p{L}*|melt\p{L}*|need|want|hurry|first|today|tonight|tomorrow|recipe|mum|mom|gran\p{L}*|sister|neighbou?r|friend|teacher|class|market|wedding|christmas|se|mi|nos|le|les|lo|es|son|era|fue|tengo|dio|dijo|dice|regal\p{L}+|hac\p{L}+|hago|hice|derret\p{L}+|primer\p{L}?|hoy|manana|receta|suegra|vecin\p{L}|abuel\p{L}|herman\p{L}|amig\p{L}|clase|mercado|boda|navidad|prisa|cay\p{L}+)(?!\p{L})/u;
-const SOMETHING =
+export const SOMETHING =
   /(?<!\p{L})(?:some|any|bits? of|splash|touch|dash|drizzle|drop|drops|spoon\p{L}*|handful|poco|poquito|algo|algun\p{L}*|chorrito|gotas?|cucharad\p{L}*|pizca|punado)(?!\p{L})/u;
 
 /** Four words and more with one that only sentences have. */

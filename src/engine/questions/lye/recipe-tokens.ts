@@ -6,7 +6,7 @@ import { COUNT, FAT, LYE, PERCENT, UNIT } from './words.ts';
 
 const MEASURE = String.raw`(?:${UNIT}|(?:%|percent|por ciento)|(?:ml|cl|l|lit(?:er|re)s?|litros?|cups?|tazas?|tbsps?|tsps?|tablespoons?|teaspoons?|cdt?as?|cucharad(?:it)?as?|fl oz)\b)`;
 /** What holds a figure that is no ingredient's amount, and the words that ask. */
-const OPAQUE = [
+export const OPAQUE = [
   String.raw`(?:at |with |con |al |a )*-? ?\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)? ?(?:de |of )?${FAT}`,
   String.raw`${FAT} ?(?:of |at |de |del |al |is |=|: ?)*-? ?\d+(?:[.,]\d+)? ?(?:%|percent|por ciento)?`,
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?`,
@@ -37,7 +37,7 @@ export type Token = { readonly from: number; readonly to: number; readonly text:
 );
 
 /** What an ingredient of these words is known as. */
-function knownAs(name: string): 'oil' | 'any-oil' | 'lye' | 'water' | 'other' | undefined {
+export function knownAs(name: string): 'oil' | 'any-oil' | 'lye' | 'water' | 'other' | undefined {
   if (IS_LYE.test(name)) return 'lye';
   if (isWater(name)) return 'water';
   if (knownOil(name) !== undefined) return 'oil';

@@ -14,6 +14,7 @@ import { LATER_PATTERNS } from './later-patterns.ts';
 import { MADE_PATTERNS } from './made-patterns.ts';
 import { MIXING_PATTERNS } from './mixing-patterns.ts';
 import { PUT_IN_PATTERNS } from './put-in-patterns.ts';
+import { TOLD_SHORT_PATTERNS } from './told-short-patterns.ts';
 import type { LyeTopic } from './topic.ts';
 import { SUBSTANCE_PATTERNS, type TopicPatterns } from './topic-patterns.ts';
 import { putInAmiss } from './weighed-amiss.ts';
@@ -39,7 +40,13 @@ const PATTERNS = [
 ];
 
 /** Weights that went wrong, the jug, and who stands near: answered whatever else is asked beside it. */
-const CARE_PATTERNS = [...DOUBT_PATTERNS, ...JUG_PATTERNS, ...AROUND_PATTERNS, ...LATER_PATTERNS];
+const CARE_PATTERNS = [
+  ...TOLD_SHORT_PATTERNS,
+  ...DOUBT_PATTERNS,
+  ...JUG_PATTERNS,
+  ...AROUND_PATTERNS,
+  ...LATER_PATTERNS,
+];
 
 const plainOf = (question: string): string =>
   question

@@ -115,9 +115,9 @@ const KILOS = /(?<![\d.,/]\s?)\b(?:(\d{1,3}) )?(?:kilos?|kgs?) (?:y |and |con )?
 /** "1 litro 800", "one litre eight hundred": the millilitres go without saying. */
 const LITRES =
   /(?<!\d[.,/]?\s?)\b(?:(\d{1,2}) )?(?:litros?|lit(?:er|re)s?) (?:y |and |con )?(\d{3})(?!\s*(?:g|ml|\d))(?!\d)/giu;
-/** Where a pound is 500 g, makers say so: "dos libras de aceite, de las de 500 gramos". */
+/** Where a pound is 500 g, makers say so, and name nothing that the 500 g are of: "dos libras de aceite, de las de 500 gramos". */
 const METRIC_POUNDS =
-  /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b500 ?(?:g|gr|gramos|grams)\b.*$/iu;
+  /(\d+(?:[.,]\d+)?) (?:libras?|pounds?|lbs?)( (?:de |of )?(?:aceites?|oils?|mezcla|masa|batter))?\b[^\d]*\b(?:de|of|a|at|son|is|are|=|cada una?|each) 500 ?(?:g|gr|gramos|grams)\b(?=\s*(?:$|[).,;?!]|each|cada|la libra|(?:the|a|per) pound|por libra)).*$/iu;
 
 /** "Medio kilo de girasol y otro medio de oliva", "half a kilo of lard and another half of olive". */
 const ANOTHER_HALF =

@@ -21,6 +21,9 @@ export const askedBackRefusals: Pick<
   | 'size-very-large'
   | 'oil-number-spaced'
   | 'amounts-whose'
+  | 'recipe-corrected'
+  | 'recipe-scaled'
+  | 'recipe-words'
 > = {
   'oil-is-liquid': ({ text }) =>
     `“${text}” is no fat: lye finds nothing in it to make soap of, and it would all stay in the bar as lye. Name the oils, and write this as liquid:“${text.trim()}”.`,
@@ -44,6 +47,12 @@ export const askedBackRefusals: Pick<
     `That is ${Math.round(kilograms)} kg of oils: really? If so, write the size in kilograms: size:“${Math.round(kilograms)} kg oils”. If not, look at the amounts again.`,
   'amounts-whose': ({ text }) =>
     `“${text}”: I cannot tell which weight belongs to which name. Write each weight before its name, with commas: “500 g olive, 200 g coconut, 230 g water”.`,
+  'recipe-corrected': ({ text }) =>
+    `You put something right on the way (“${text}”). Write the recipe once more as it is to be: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'recipe-scaled': ({ text }) =>
+    `“${text}”: multiply every oil, the lye and the water by one and the same number, and ask with those weights: “500 g olive, 200 g coconut, 90 g lye, 200 g water”.`,
+  'recipe-words': ({ text }) =>
+    `I cannot tell what “${text}” does to the recipe. Write only the oils with their weights, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

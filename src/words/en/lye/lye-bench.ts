@@ -19,8 +19,8 @@ export const lyeBench = {
   },
   'other-alkali': {
     answer:
-      'No: only pure sodium hydroxide (bars) or potassium hydroxide (soft soap), with its purity on the label.',
-    why: 'Carbonate, baking soda and lime make no soap with oil. Lye of wood ash has a strength that nobody knows, so no lye can be weighed with it: it burns or stays greasy. Oven and drain cleaners hold other things besides. Food grade is fine if it says NaOH and 98 % or more.',
+      'Only pure sodium hydroxide (bars) or potassium hydroxide (soft soap), with its purity on the label: no ash, no lime.',
+    why: 'Carbonate, baking soda and lime make no soap with oil. Lye of wood ash made soap once, soft and harsh, for it has a strength that nobody knows, so no lye can be weighed with it: it burns or stays greasy. Oven and drain cleaners hold other things besides. Food grade is fine if it says NaOH and 98 % or more.',
   },
   'oil-swapped': {
     answer:

@@ -59,7 +59,7 @@ export const lyeSafety = {
     why: 'In a cured, well weighed bar no lye is left: it has all become soap and glycerin. Whoever does not want to handle lye uses a melt-and-pour base, where somebody else did, or rebatches grated soap.',
   },
   'lye-gone': {
-    answer: 'Yes, if it was weighed right, mixed well and cured: no lye is left in the finished bar.',
+    answer: 'If it was weighed right, mixed well and cured, no lye is left in the finished bar.',
     why: 'Lye and fat turn each other into soap and glycerin; a superfat of 5 % leaves fat over, not lye. Most of it happens in two days; cure four weeks. A zap, white crystals or clear drops that burn say no: then do not use it.',
   },
   'when-safe': {
@@ -113,7 +113,8 @@ export const lyeSafety = {
     why: 'It must stand hot, strong lye: PP stands 100 °C (212 °F), thin or brittle plastics soften and crack. Never aluminium, tin, zinc, copper, brass, cast iron, non-stick coatings or glass, heat-resistant glass too: lye etches it until one day it bursts. A spoon or spatula of silicone or stainless steel; wood frays and keeps lye. Nothing that closes tight. Use it for lye alone, never again for food.',
   },
   'liquid-instead': {
-    answer: 'Yes, but never as plain water with lye: each has its own method.',
+    answer:
+      'Not just like water: wine and beer boiled flat first, all of it ice-cold, the lye in small steps.',
     why: 'Milk, cream, purée and aloe: frozen to slush, lye a spoonful at a time over ice, or stirred into the oils. Beer, wine and cider: boiled until flat and without alcohol, chilled or frozen first, or they foam over. Coffee and tea: brewed beforehand, ice-cold or frozen, never hot. Juices and other sugars heat: frozen, small share. Vinegar and lemon use lye up and spit: only cold, the lye they take is added. Always as much water as lye by weight in the jug. /plan with liquid:“goat milk”, “half beer” or “vinegar” weighs it all. Goggles, gloves, draught.',
   },
   sugars: {

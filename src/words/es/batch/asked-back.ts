@@ -25,6 +25,12 @@ export const askedBackRefusals: typeof en = {
     `Son ${Math.round(kilograms)} kg de aceites: ¿de verdad? Si es así, da el tamaño en kilos: size:«${Math.round(kilograms)} kg de aceites». Si no, revisa las cantidades.`,
   'amounts-whose': ({ text }) =>
     `«${text}»: no sé qué peso es de qué nombre. Escribe cada peso delante de su nombre, con comas: «500 g oliva, 200 g coco, 230 g agua».`,
+  'recipe-corrected': ({ text }) =>
+    `Has corregido algo por el camino («${text}»). Escribe la receta otra vez, como ha de ser: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
+  'recipe-scaled': ({ text }) =>
+    `«${text}»: multiplica cada aceite, la sosa y el agua por un mismo número y pregunta con esos pesos: «500 g oliva, 200 g coco, 90 g sosa, 200 g agua».`,
+  'recipe-words': ({ text }) =>
+    `No sé qué cambia «${text}» en la receta. Escribe solo los aceites con su peso y el sobreengrasado: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

@@ -22,8 +22,8 @@ export const lyeBench: typeof english = {
   },
   'other-alkali': {
     answer:
-      'No: solo hidróxido de sodio puro (pastillas) o de potasio (jabón blando), con la pureza en la etiqueta.',
-    why: 'El carbonato, el bicarbonato y la cal no hacen jabón con aceite. La lejía de ceniza tiene una fuerza que nadie conoce, así que no se puede pesar: quema o queda grasa. Los limpiahornos y desatascadores llevan además otras cosas. De grado alimentario vale si dice NaOH y 98 % o más.',
+      'Solo hidróxido de sodio puro (pastillas) o de potasio (jabón blando), con la pureza en la etiqueta: ni ceniza ni cal.',
+    why: 'El carbonato, el bicarbonato y la cal no hacen jabón con aceite. Con lejía de ceniza se hacía antes un jabón blando y fuerte: tiene una fuerza que nadie conoce, así que no se puede pesar: quema o queda grasa. Los limpiahornos y desatascadores llevan además otras cosas. De grado alimentario vale si dice NaOH y 98 % o más.',
   },
   'oil-swapped': {
     answer:

@@ -63,7 +63,7 @@ export const lyeSafety: typeof english = {
     why: 'En una pastilla curada y bien pesada no queda sosa: toda se ha vuelto jabón y glicerina. Quien no quiera manejar sosa usa una base de glicerina, donde otro lo hizo, o refunde jabón rallado.',
   },
   'lye-gone': {
-    answer: 'Sí, si se pesó bien, se mezcló bien y curó: en la pastilla terminada no queda sosa.',
+    answer: 'Si se pesó bien, se mezcló bien y curó, en la pastilla terminada no queda sosa.',
     why: 'La sosa y la grasa se vuelven jabón y glicerina; un sobreengrasado del 5 % deja grasa, no sosa. Casi todo ocurre en dos días; cura cuatro semanas. Un calambre en la lengua, cristales blancos o gotas claras que queman dicen que no: entonces no lo uses.',
   },
   'when-safe': {
@@ -118,7 +118,7 @@ export const lyeSafety: typeof english = {
     why: 'Debe aguantar sosa fuerte y caliente: el PP aguanta 100 °C (212 °F), los plásticos finos o quebradizos se ablandan y rajan. Nunca aluminio, estaño, zinc, cobre, latón, hierro fundido, antiadherente ni vidrio, tampoco el resistente al calor: la sosa lo ataca hasta que un día revienta. Cuchara o espátula de silicona o acero inoxidable; la madera se deshilacha y guarda sosa. Nada que cierre del todo. Úsalo solo para la sosa, nunca más para comida.',
   },
   'liquid-instead': {
-    answer: 'Sí, pero nunca como si fuera agua con la sosa: cada uno tiene su método.',
+    answer: 'No igual que el agua: vino y cerveza, hervidos sin gas; todo helado, y la sosa poco a poco.',
     why: 'Leche, nata, puré y aloe: congelados como granizado, la sosa a cucharadas sobre hielo, o mezclados con los aceites. Cerveza, vino y sidra: hervidos hasta perder el gas y el alcohol, y fríos o congelados, o rebosan. Café y té: hechos antes, helados o congelados, nunca calientes. Zumos y otros azúcares calientan: congelados, en poca parte. Vinagre y limón gastan sosa y salpican: solo fríos, y se añade la sosa que toman. Siempre tanta agua como sosa en peso en la jarra. /plan con liquid:«leche de cabra», «mitad cerveza» o «vinagre» lo pesa todo. Gafas, guantes, corriente de aire.',
   },
   sugars: {

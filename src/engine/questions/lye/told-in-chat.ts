@@ -1,0 +1,152 @@
+import { knownOil } from '../../batch/oils/find-oil.ts';
+import { Refusal, refuse } from '../../refusal.ts';
+import { isNearOil } from './chat-words.ts';
+import { type LyeQuestion, readLyeQuestion } from './question.ts';
+import { recipeAmongChat } from './recipe-among-chat.ts';
+import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
+
+declare module '../../refusal.ts' {
+  interface Reasons {
+    /** A recipe that is put right in the middle of its line. */
+    'recipe-corrected': { text: string };
+    /** A recipe that is to be multiplied. */
+    'recipe-scaled': { text: string };
+    /** Words beside a recipe that may be a part of it. */
+    'recipe-words': { text: string };
+  }
+}
+
+/** Courtesies in which a word stands that elsewhere turns the sense. */
+const COURTESIES =
+  /(?<!\p{L})(?:if (?:it s|it'?s|its|thats|that s|that'?s) (?:no|not too much) (?:bother|trouble)|if you (?:please|can|could|would|don t mind|dont mind|don'?t mind|have (?:a|the) (?:minute|moment|second|sec|time))(?: please)?|no (?:rush|hurry|worries|pressure|bother)(?: on you| at all)?|nothin['’]?g? else(?: in it| at all)?|nowt else|nothing more|and nothing else|sin (?:prisas?|apuros?)|no hay (?:prisa|apuro)|si (?:me )?(?:puede[ns]?|pueden|podria[ns]?|puedes|hace(?:n|s)? el favor|es (?:tan )?amable)|sin otra cosa|sin nada mas|y nada mas|sin decir mas|no (?:confio|se|entiendo|me fio|estoy segur[oa])|(?:i am |i'?m )?not (?:so |very |too )?sure|(?:i )?(?:don'?t|do not|can'?t|cannot|couldn'?t) (?:know|trust|remember|read)|more or less|mas o menos|o sea|por favor)(?!\p{L})/gu;
+/** Who puts right what was just said. */
+const CORRECTS =
+  /(?<!\p{L})(?:oops|i (?:meant|mean)|no wait|wait no|scratch (?:the|that)|correction|actually|sorry,? (?:make|not|no|its|it s|i meant)|make (?:it|that) \d|quise decir|quiero decir|mejor dicho|digo|ay no|no mejor|perdon,? (?:de|es|son|eran?|no|\d))(?!\p{L})/u;
+const SCALES =
+  /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scale(?: it| this| to| up| down)?|times (?:two|three|\d)|multipl\p{L}+|duplic\p{L}+|triplic\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
+/** "sosa al 5", "lye at 5%": no lye water is so weak, so that it is the superfat. */
+const AT_LYE = new RegExp(
+  String.raw`(?<=(?<!\p{L})${LYE}(?: (?:and|y|n) (?:water|agua))?) (?:(?:at|al|a|for|con|del|de) )?(\d{1,2}(?:[.,]\d)?)(?: ?(%|percent|por ciento))?(?= ?(?:;|,|$|superfat))(?!,\d)`,
+  'u',
+);
+const WEAKEST = 12;
+const NOUGHT = new RegExp(`(${FAT}) (?:cero|zero|nil|nought)(?!\\p{L})`, 'u');
+
+/** Kinds of soap, named before or behind their recipe. */
+const KINDS =
+  /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:castile|salt|beer|(?:goats? ?)?milk|bar|hand|face|dish|laundry|cold process|bastille) (?:soaps?|bars?)|jabon(?:es)? (?:de )?(?:castilla|sal|leche(?: de cabra)?|cerveza|lavar|ropa|cocina|platos|tocador))(?!\p{L})/gu;
+/** Kinds that only potassium hydroxide makes. */
+const SOFT_KINDS =
+  /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:liquid|soft|shaving|cream) soaps?|jabon(?:es)? (?:de )?(?:liquido|blando|blanco|pasta|afeitar))(?!\p{L})/gu;
+/** Figures of times, people and pieces. */
+const COUNTED =
+  /(?<![\d.,])\d{1,3} (?:below|degrees|grados|bars|pastillas|barras|people|personas|of us|years?|anos|days?|dias|weeks?|semanas|minutes?|minutos|hours?|horas|months?|meses|am|pm|o ?clock)(?!\p{L})|(?<!\p{L})(?:at|by|until|till|a las) \d{1,2}(?: ?(?:am|pm|o ?clock))?(?= ?(?:;|$))/gu;
+
+/** A full stop behind a short unit that ends a sentence. */
+const STOP_BEHIND_UNIT = /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+\p{Lu})/gu;
+const EQUAL_PARTS =
+  /(?<!\p{L})(?:equal parts|partes iguales)(?: of| de)? ((?:\p{L}+ ?){1,3}(?:, (?:\p{L}+ ?){1,3})*(?: (?:and|y|e) (?:\p{L}+ ?){1,3}))(?=[,;]|$)/u;
+/** "equal parts olive, coconut and rice bran" as percents, where each is an oil. */
+function inEqualParts(said: string, list: string): string {
+  const oils = list.split(/, ?| (?:and|y|e) /u).map(one => one.trim());
+  if (oils.length < 2 || oils.some(oil => knownOil(oil) === undefined)) return said;
+  return oils.map(oil => `${Number((100 / oils.length).toFixed(2))}% ${oil}`).join(', ');
+}
+
+/** A line as {@link recipeAmongChat} takes it: courtesies away, shares beside lye told as the superfat that they are. */
+function prepared(question: string): string {
+  const isPotash = POTASSIUM.test(plainWords(question));
+  const plain = plainWords(question.replace(STOP_BEHIND_UNIT, ' ;'), { clauses: true })
+    .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
+    .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
+    .replace(
+      /(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:el )?agua(?!\p{L})/gu,
+      ' ; ',
+    )
+    .replace(EQUAL_PARTS, inEqualParts)
+    .replace(COURTESIES, ' ; ')
+    .replace(NOUGHT, '$1 0%')
+    .replace(KINDS, ' ; ')
+    .replace(SOFT_KINDS, isPotash ? ' ; ' : '$&')
+    .replace(
+      new RegExp(String.raw`(?<=\d ?(?:${UNIT})? ?de )soda(?! caustica)|(?<=\bla )soda(?! caustica)`, 'gu'),
+      'soda caustica',
+    )
+    .replace(new RegExp(`(${LYE}) instead(?! of)`, 'u'), '$1');
+  const hasSuperfat = new RegExp(`(?<!\\p{L})${FAT}(?!\\p{L})`, 'u').test(plain);
+  const told = hasSuperfat
+    ? plain
+    : plain
+        .replace(/(?<!\p{L})(?:sg (\d{1,2})(?: ?%)?|se (\d{1,2}) ?%)(?![\d.,]\d)/u, 'superfat $1$2%')
+        .replace(AT_LYE, (whole, figure: string) =>
+          Number.parseFloat(figure.replace(',', '.')) <= WEAKEST ? ` ; superfat ${figure}%` : whole,
+        );
+  return told.replace(COUNTED, ' ; ');
+}
+
+/** Refusals of a line in which only its words stand in the way. */
+const OF_WORDS: ReadonlySet<string> = new Set([
+  'oil-unknown',
+  'oil-without-amount',
+  'amounts-whose',
+  'oils-mixed-units',
+  'oils-without-unit',
+  'amount-unreadable',
+  'amount-unit-unknown',
+  'oils-empty',
+]);
+
+/**
+ * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
+ * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
+ * `recipe-scaled` and `recipe-words`.
+ */
+export function readLyeInChat(
+  question: string,
+  { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
+): LyeQuestion {
+  try {
+    if (unordered) throw unordered;
+    return readLyeQuestion(ordered);
+  } catch (refusal) {
+    if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
+    return amongChat(question, refusal);
+  }
+}
+
+function amongChat(question: string, refusal: Refusal): LyeQuestion {
+  const line = prepared(question);
+  const [corrected] = CORRECTS.exec(line) ?? [];
+  if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected });
+  const [scaled] = SCALES.exec(line) ?? [];
+  if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
+  const chat = recipeAmongChat(line);
+  if ('line' in chat) {
+    const told = strictly(chat.line);
+    if (told)
+      return { ...told, left: chat.left, asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(line) };
+    throw refusal;
+  }
+  const words = chat.stop.split(' ');
+  const mayBeOil = words.some(word => isNearOil(word) || /^\d/u.test(word) || knownOil(word) !== undefined);
+  if (
+    chat.stop !== '' &&
+    !mayBeOil &&
+    refusal.id === 'oil-unknown' &&
+    !namesFat('text' in refusal.values ? String(refusal.values.text) : '')
+  )
+    refuse('recipe-words', { text: chat.stop.slice(0, 60) });
+  throw refusal;
+}
+
+const namesFat = (words: string): boolean =>
+  /\b(?:oils?|butters?|fats?|wax|aceites?|mantecas?|mantequillas?|grasas?|ceras?)\b/u.test(words);
+
+function strictly(line: string): LyeQuestion | undefined {
+  try {
+    return readLyeQuestion(line);
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
+  }
+}

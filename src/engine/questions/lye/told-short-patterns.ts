@@ -1,0 +1,86 @@
+import { CAUSTIC, HURT, OIL, said } from './care-words.ts';
+import type { TopicPatterns } from './topic-patterns.ts';
+
+const WEIGHT = '\\d+ ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?)';
+const ASKS_LEAVE =
+  '(?:can|could|may|should|shall|do|must) (?:i|we)(?: \\w+)? (?:put|add|use|give)|puedo|podemos|debo|hay que|conviene';
+
+/** Weights that went in wrong and lye that is not ready, told in few words; plain text. These stand before all other matters of care. */
+export const TOLD_SHORT_PATTERNS: TopicPatterns = [
+  [
+    'too-little-in',
+    [
+      said(
+        [
+          `(?:doubl\\w+|tripl\\w+|duplic?q?u?\\w+)(?: \\w+){0,3} ${OIL}`,
+          `(?:forgot|not|didn ?t|without|no|olvid\\w+|sin|but)(?: \\w+){0,4} ${CAUSTIC}|${CAUSTIC} (?:no|not|stayed|se quedo)`,
+        ],
+        `if i|si (?:duplico|doblo)|${HURT}`,
+      ),
+    ],
+  ],
+  [
+    'too-much-in',
+    [
+      said(
+        [
+          `${WEIGHT} (?:more|extra|too much|over)(?: of)?(?: the)? ${CAUSTIC}|${WEIGHT} (?:de )?(?:mas|exceso)(?: de)?(?: la)? ${CAUSTIC}|${WEIGHT} de ${CAUSTIC} de mas|${CAUSTIC} ${WEIGHT} de mas`,
+          '(?:put|added|used|poured|weighed|went)|puse|eche|use|pese|anadi|agregue|se me fue|me pase',
+        ],
+        `${ASKS_LEAVE}|if i|si (?:pongo|echo|uso)|water|agua|${HURT}`,
+      ),
+    ],
+  ],
+  [
+    'oil-forgotten',
+    [
+      said(
+        [
+          `${WEIGHT}(?: (?:of|de))?(?: aceite(?: de)?)? ${OIL}(?: oil)? (?:less|short|too few|too little|de menos|menos)|${WEIGHT} (?:less|menos)(?: de| of)? ${OIL}`,
+          `${CAUSTIC}`,
+          '(?:put|added|used|poured|weighed)|puse|eche|use|pese|anadi|agregue',
+        ],
+        `${ASKS_LEAVE}|if i|si (?:pongo|echo|uso)|${HURT}`,
+      ),
+    ],
+  ],
+  [
+    'undissolved-lye',
+    [
+      said(
+        [
+          CAUSTIC,
+          '(?:gran(?:os|itos)|cristal(?:es|itos)|bolitas|perlas|crystals?|grains|beads|bits)(?: \\w+){0,4} (?:sin disolver|undissolved|not dissolved)|(?:quedaron|quedan|left|still)(?: \\w+){0,2} (?:granos|granitos|cristales|crystals?|grains|beads)(?: \\w+){0,6} (?:fondo|bottom)',
+        ],
+        `jabon|pastilla|barra|bar|soap|floor|suelo|piso|${HURT}`,
+      ),
+    ],
+  ],
+  [
+    'mixing-temperature',
+    [
+      said(
+        [
+          `${CAUSTIC}(?: (?:water|solution|con agua|y el agua))?|agua de ${CAUSTIC}`,
+          '(?:is|esta|at|a|still|sigue)(?: \\w+)? [6-9]\\d ?(?:c|f|degrees|grados)|(?:6|7|8|9)\\dc',
+          '(?:pour|put|add|mix)(?: \\w+){0,3} (?:oils?|now)|in ?to (?:the |my )?oils?|(?:echo|echar|vierto|verter|pongo)(?: \\w+){0,2} (?:aceites?|ya)|ya la echo',
+        ],
+        HURT,
+      ),
+    ],
+  ],
+  [
+    'cooling-lye',
+    [
+      said(
+        [
+          CAUSTIC,
+          '(?:water|agua)(?: \\w+){0,4} (?:boiling|hot|warm|heated|caliente|hirviendo|tibia)|(?:heat|warm|boil|calentar|caliento|hervir)(?: \\w+)? (?:water|agua)',
+          '(?:dissolve|melt|disolver|derretir)\\w*',
+          '(?:does|do|should|must|need|needs|hay que|debo|tiene que|hace falta|es necesario)',
+        ],
+        HURT,
+      ),
+    ],
+  ],
+];

@@ -1,0 +1,249 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
+import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
+import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
+import { gramsOf } from '../../../src/engine/questions/lye/words.ts';
+import { Refusal } from '../../../src/engine/refusal.ts';
+import * as english from '../../../src/words/en/index.ts';
+import * as spanish from '../../../src/words/es/index.ts';
+import { englishWords, spanishWords } from '../text/spelling/common-lists.ts';
+
+const read = (question: string) => {
+  const { ordered, unordered } = inOrder(question);
+  return readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
+};
+const gramsIn = ({ given }: ReturnType<typeof read>) => {
+  const { shares, totalGrams = gramsOf(given.size ?? '') } = parseOils(given.oils ?? '');
+  return Object.fromEntries(shares.map(({ oil, share }) => [oil.id, Math.round(share * totalGrams)]));
+};
+/** What a line is read as, or the id of the question that comes back. */
+const readOrAsked = (question: string) => {
+  try {
+    const told = read(question);
+    return { oils: gramsIn(told), lye: told.weighed?.grams, superfat: told.given.superfat, left: told.left };
+  } catch (error) {
+    if (error instanceof Refusal) return error.id;
+    throw error;
+  }
+};
+
+describe('a recipe told in chat', () => {
+  // Recipes with courtesies, dialect and talk around them, by other hands than the reader's.
+  test.each([
+    [
+      'cheers my ansum, olive 380, cocoa butter 60, coconut 240 -- superfat 7 -- lye?',
+      { olive: 380, 'cocoa-butter': 60, coconut: 240 },
+    ],
+    [
+      'que tal banda, 700 manteca de cerdo 200 coco 100 ricino, cuanta sosa al 5',
+      { lard: 700, coconut: 200, castor: 100 },
+    ],
+    ['mae cuanta soda pa puro coco, 800 gramos', { coconut: 800 }],
+    [
+      'manteca de cacao de la finca 200, aceite de palma 500, coco 300, todo en gramos. la soda cuanto sería porfa',
+      { 'cocoa-butter': 200, palm: 500, coconut: 300 },
+    ],
+    [
+      'Kindly calculate caustic soda for the following: coconut oil 300 gms, mustard oil 150 gms, castor oil 50 gms. Regards.',
+      { coconut: 300, mustard: 150, castor: 50 },
+    ],
+    [
+      'could you possibly tell me the lye, if it’s no bother, for canola 350g coconut 200g lard 150g, sorry to ask x',
+      { canola: 350, coconut: 200, lard: 150 },
+    ],
+    [
+      '70 olive 20 coconut 10 castor, how much lye pls for a 900 gram oil batch, need to be oot the door at 5',
+      { olive: 630, coconut: 180, castor: 90 },
+    ],
+    ['my aunt wrote 128 lye for 800 tallow + 100 castor, all grams, seems ok?', { tallow: 800, castor: 100 }],
+    ['lye for a 100% castile, a kilo, discount 4', { olive: 1000 }],
+    ['2 pounds olive oil and 500 g coconut oil, lye in grams', { olive: 907, coconut: 500 }],
+  ] as const)('%s', (question, oils) => {
+    const told = readOrAsked(question);
+    expect(told).toMatchObject({ oils });
+  });
+
+  test('names the words that it passed by', () => {
+    expect(readOrAsked('how much lye for 1000 g olive, constructor')).toMatchObject({
+      left: ['constructor'],
+    });
+    expect(english.lyeQuestions.passedBy({ left: ['constructor'] })).toBe(
+      'Passed by: “constructor”. If one of them is an oil, give its weight and ask again.',
+    );
+    expect(spanish.lyeQuestions.passedBy({ left: ['constructor'] })).toBe(
+      'Dejado de lado: «constructor». Si es un aceite, da su peso y pregunta otra vez.',
+    );
+  });
+
+  // Trade use: a lye discount of a few percent is told behind the lye; lye water is 25 to 50 % (common practice, no source).
+  test.each([
+    ['1,5 kg de oliva y 0,5 kg de coco sosa al 5%', 5],
+    ['how many grams naoh for 2 lb lard and 1 lb coconut oil, 7%', 7],
+    ['jabón de castilla 1000 de oliva sobreengrasado cero, sosa?', 0],
+    ['Me da 137 g de NaOH para 1 kg de oliva, SG 0.', 0],
+    ['parce necesito la soda pa 500 gramos de aceite de girasol, 8 por ciento', 8],
+  ])('takes a lone percent for the superfat: %s', (question, superfat) => {
+    expect(readOrAsked(question)).toMatchObject({ superfat });
+  });
+
+  test('weighs the lye that is told, whichever side its weight stands on', () => {
+    expect(readOrAsked('agua 300, sosa 135, oliva 1000, está bien?')).toMatchObject({
+      lye: 135,
+      oils: { olive: 1000 },
+    });
+    expect(readOrAsked('600 de sebo y 400 de oliva con 120 de soda, es mucho?')).toMatchObject({ lye: 120 });
+  });
+
+  test('a liquid keeps its weight and is no fat', () => {
+    const { given } = read('beer soap: 300 g flat beer 450 g olive 300 g coconut 250 g lard lye? 5%');
+    expect(given).toMatchObject({ additives: 'beer 300 g', superfat: 5 });
+    expect(given.oils).toBe('450 g olive, 300 g coconut, 250 g lard');
+  });
+});
+
+describe('what may be a fat, or change an amount, is asked back', () => {
+  test.each([
+    // Joined to the list.
+    'how much lye for 500 g olive and bananaberry, cheers pal',
+    'cuánta sosa para 500 g de oliva y zarzaparrilla, gracias parce',
+    'hola parce, 500 g olive plus 200 g bananaberry, lye?',
+    // An oil named without its weight, or nearly its name.
+    'cheers my ansum, olive 500 g, palm, coconut 200 g, lye?',
+    'cheers my ansum, olive 500 g, coconot, lye?',
+    // Not the oil, though its name stands there.
+    'banda, 500 g coconut flour 300 g olive, lye?',
+    'hey pal 300 g olive leaves and 500 g lard lye?',
+    'mae 500 g de coco rallado y 300 de oliva, cuanta soda',
+    'parce 500 g olive, 200 g coconut, the fractionated one, lye?',
+    // Of another amount than is told.
+    'morning pal, 500 g olive and 300 g coconut, only half of it, lye?',
+    'morning pal, 500 g olive and 300 g coconut without the olive, lye?',
+    'banda, 500 g oliva 300 coco, menos un poco, cuanta sosa',
+    // A figure of nothing.
+    'is 142g lye ok for 700 olive and 300 coconut, cannae read if its 142 or 192',
+    'boet, 500 g olive 300 g coconut 90, lye?',
+  ])('%s', question => {
+    expect(readOrAsked(question)).toEqual(expect.any(String));
+  });
+
+  test('names on both sides of every weight, with talk between, are asked for', () => {
+    expect(readOrAsked('mi use lard 300 g coconut dat 200 g olive pal lye?')).toEqual(expect.any(String));
+  });
+
+  test.each([
+    [
+      '400 g coconut oops I meant 300 g coconut, 700 olive, how much lye',
+      'recipe-corrected',
+      'You put something right on the way (“oops”).',
+      'Has corregido algo por el camino («oops»).',
+    ],
+    [
+      'double this: 350 olive 150 coconut 72g lye 190 water',
+      'recipe-scaled',
+      '“double”: multiply every oil, the lye and the water',
+      '«double»: multiplica cada aceite, la sosa y el agua',
+    ],
+    [
+      'i swapped 300 g coconut for 300 g olive and kept the lye the same',
+      'recipe-words',
+      'I cannot tell what “i swapped” does to the recipe.',
+      'No sé qué cambia «i swapped» en la receta.',
+    ],
+  ] as const)('%s', (question, id, inEnglish, inSpanish) => {
+    try {
+      expect(read(question)).toBe(undefined);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      expect(error.id).toBe(id);
+      expect(english.refusals[id](error.values as never)).toContain(inEnglish);
+      expect(spanish.refusals[id](error.values as never)).toContain(inSpanish);
+    }
+    expect.assertions(3);
+  });
+});
+
+/** Everyday words of lists that are not the reader's own: SCOWL sizes 10 to 50, and the 8,000 commonest Spanish ones. */
+const everyday = fc.constantFrom(...englishWords([10, 20, 35, 40, 50]), ...spanishWords(8000));
+const talk = fc.array(everyday, { minLength: 0, maxLength: 3 }).map(words => words.join(' '));
+const mark = fc.constantFrom(' ', ', ', '. ', ' ; ');
+/** The names of oils, as they are written, and each with two slips that make no other oil of it. */
+const OILS = {
+  olive: 'olivr',
+  coconut: 'cocnt',
+  castor: 'castpr',
+  lard: 'larrd',
+  ricino: 'ricno',
+  girasol: 'girsol',
+} as const;
+const NAMES = Object.keys(OILS) as readonly (keyof typeof OILS)[];
+const recipe = fc.uniqueArray(fc.constantFrom(...NAMES), {
+  minLength: 2,
+  maxLength: 3,
+  selector: name => knownOil(name)!.id,
+});
+
+type Drawn = {
+  readonly names: readonly (keyof typeof OILS)[];
+  readonly talks: readonly string[];
+  readonly marks: readonly string[];
+  readonly isBehind: boolean;
+};
+const drawn: fc.Arbitrary<Drawn> = fc.record({
+  names: recipe,
+  talks: fc.array(talk, { minLength: 4, maxLength: 4 }),
+  marks: fc.array(mark, { minLength: 4, maxLength: 4 }),
+  isBehind: fc.boolean(),
+});
+const grams = (at: number) => 500 - 130 * at;
+const lineOf = ({ names, talks, marks, isBehind }: Drawn, spelt: (name: keyof typeof OILS) => string) =>
+  names.reduce(
+    (line, name, at) =>
+      `${line}${marks[at]}${isBehind ? `${spelt(name)} ${grams(at)} g` : `${grams(at)} g ${spelt(name)}`}${marks[at + 1]}${talks[at + 1]}`,
+    talks[0]!,
+  );
+const wanted = (names: Drawn['names']) =>
+  Object.fromEntries(names.map((name, at) => [knownOil(name)!.id, grams(at)]));
+
+describe('everyday words between and around the parts', () => {
+  test.each(['how much lye', 'cuánta sosa'])('give the same recipe, or a question: %s', ask => {
+    let answered = 0;
+    fc.assert(
+      fc.property(drawn, one => {
+        const told = readOrAsked(`${lineOf(one, name => name)}, ${ask}`);
+        if (typeof told === 'string') return;
+        answered += 1;
+        expect(told.oils).toEqual(wanted(one.names));
+      }),
+      { numRuns: 120 },
+    );
+    // Neither is it always a question.
+    expect(answered).toBeGreaterThan(12);
+  });
+
+  test('never give a number that leaves out an oil which is spelt amiss', () => {
+    fc.assert(
+      fc.property(drawn, fc.nat(), (one, pick) => {
+        const amiss = one.names[pick % one.names.length]!;
+        const told = readOrAsked(
+          `${lineOf(one, name => (name === amiss ? OILS[name] : name))}, how much lye`,
+        );
+        expect(typeof told === 'string' || Object.keys(told.oils).length === one.names.length).toBe(true);
+      }),
+      { numRuns: 120 },
+    );
+  });
+
+  test('nor one that leaves out an oil which has no weight and is spelt amiss', () => {
+    fc.assert(
+      fc.property(drawn, fc.constantFrom(...NAMES), (one, extra) => {
+        fc.pre(!one.names.some(name => knownOil(name) === knownOil(extra)));
+        expect(readOrAsked(`${lineOf(one, name => name)}, ${OILS[extra]}, how much lye`)).toEqual(
+          expect.any(String),
+        );
+      }),
+      { numRuns: 60 },
+    );
+  });
+});
