@@ -54,6 +54,13 @@ describe('a figure with its unit', () => {
     '',
   ])('%j is more than that, or less', text => expect(plainAmount(text)).toBeUndefined());
 
+  test('is read from a millilitre to 200 l, and no further', () => {
+    expect(read('1 ml')).toMatchObject({ millilitres: 1 });
+    expect(read('0.99 ml')).toBe('amount-out-of-range');
+    expect(read('200 l')).toMatchObject({ millilitres: 200_000 });
+    expect(read('200.01 l')).toBe('amount-out-of-range');
+  });
+
   property.prop([figures, fc.constantFrom(...UNIT_WORDS), behind])(
     'tells of no emergency, however it is read',
     (figure, unit, of) => {

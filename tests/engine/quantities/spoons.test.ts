@@ -115,3 +115,9 @@ describe('for any dose', () => {
     },
   );
 });
+
+test('halfway between two sums the smaller one is taken', () => {
+  // Colour can be added, not taken out (common practice, no source).
+  expect(practicalSpoons(3 / 64).spoons).toEqual([{ spoon: '1/32 tsp', count: 1 }]);
+  expect(practicalSpoons(5 / 64).spoons).toEqual([{ spoon: '1/16 tsp', count: 1 }]);
+});
