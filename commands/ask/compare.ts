@@ -3,7 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
-import { parsePortion } from '../../src/engine/quantities/amount.ts';
+import { parsePortion } from '../../src/engine/quantities/portion.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { fold } from '../../src/engine/text/fold.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';

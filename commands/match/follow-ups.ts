@@ -8,7 +8,7 @@ import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { answerDose } from '../../src/engine/dosing/answer.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
-import { parsePortion } from '../../src/engine/quantities/amount.ts';
+import { parsePortion } from '../../src/engine/quantities/portion.ts';
 import { teaspoonsIn } from '../../src/engine/quantities/spoons.ts';
 import type { Measures } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';

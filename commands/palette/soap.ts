@@ -3,7 +3,7 @@ import type { ShadeShare } from '../../src/engine/colour/mixing/base-soap.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
-import { parsePortion } from '../../src/engine/quantities/amount.ts';
+import { parsePortion } from '../../src/engine/quantities/portion.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { kitchenOf, preferencesOf } from '../../src/records/preferences.ts';
 

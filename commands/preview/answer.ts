@@ -5,7 +5,7 @@ import type { BarPrediction } from '../../src/engine/colour/mixing/bar.ts';
 import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text.ts';
 import type { CautionId } from '../../src/engine/dosing/cautions.ts';
 import type { Dose } from '../../src/engine/dosing/request.ts';
-import { parsePortion } from '../../src/engine/quantities/amount.ts';
+import { parsePortion } from '../../src/engine/quantities/portion.ts';
 import { MEASURES } from '../../src/engine/quantities/units.ts';
 import { colourJar, fullOf, knownAs, sourceOf, sourceView } from '../../src/presenting/colour/jars.ts';
 import { learntNote } from '../../src/presenting/colour/learnt-strength.ts';

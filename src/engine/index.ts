@@ -27,7 +27,7 @@ export { answerDose } from './dosing/answer.ts';
 export type { DoseAnswer, DoseRequest } from './dosing/request.ts';
 export { diagnose } from './flaws/diagnose.ts';
 export { readEmergencies } from './hazards/emergencies/read.ts';
-export { type Portion, parsePortion } from './quantities/amount.ts';
+export { type Portion, parsePortion } from './quantities/portion.ts';
 export { type PracticalSpoons, practicalSpoons } from './quantities/spoons.ts';
 export { parseStrength, type Strength } from './quantities/strength.ts';
 export { readQuestion } from './questions/read.ts';

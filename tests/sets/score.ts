@@ -7,7 +7,7 @@ import type { ColourAsk } from '../../src/engine/batch/request.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
 import { barredIn } from '../../src/engine/hazards/index.ts';
-import { type Portion, parsePortion, parsePortionRange } from '../../src/engine/quantities/amount.ts';
+import { type Portion, parsePortion, parsePortionRange } from '../../src/engine/quantities/portion.ts';
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { substanceNamed } from '../../src/engine/stability/names.ts';

@@ -1,13 +1,7 @@
-import { Refusal, refuse } from '../refusal.ts';
-import { amountAlone } from '../text/amounts/amount-alone.ts';
+import { refuse } from '../refusal.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
-import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
-import { isAnyOil } from '../text/amounts/stop-words.ts';
-import { thousandsPlain } from '../text/amounts/thousands.ts';
-import { toldAmount } from '../text/amounts/told-amount.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
-import { plainAmount } from './plain-amount.ts';
 import { type Unit, unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
 import { LONGEST_AMOUNT, readWritten, type Term } from './written.ts';
@@ -20,15 +14,10 @@ export type Volume = { readonly measure: 'volume'; readonly millilitres: number 
 export type Mass = { readonly measure: 'mass'; readonly grams: number };
 export type Amount = Volume | Mass;
 
-/** How much batter is to be coloured; `oils` when the member counts by the oils that went into it. */
-export type Portion = Amount & { readonly of: 'batter' | 'oils' };
-
 declare module '../refusal.ts' {
   interface Reasons {
     'amount-without-unit': { text: string };
     'amount-unit-unknown': { unit: string };
-    /** A jug or a pail of no stated size. */
-    'amount-vessel': { vessel: string };
     'amount-unreadable': { text: string };
     /** `low` and `high` are the two ends as they were written, each an amount. */
     'amount-range': { text: string; low: string; high: string };
@@ -43,64 +32,6 @@ export type Bounds = { readonly low: number; readonly high: number };
 
 /** 200 l, or the 200 kg that about fill them. */
 const ANY_AMOUNT: Bounds = { low: 0.001, high: 200_000 };
-/** A coloured portion below a millilitre cannot be poured. */
-const ANY_PORTION: Bounds = { low: 1, high: 200_000 };
-
-const BATTER: ReadonlySet<string> = new Set([
-  'total',
-  'in',
-  'en',
-  'batch',
-  'left',
-  'loaf',
-  'bar',
-  'full',
-  'measure',
-  'cavity',
-  'hueco',
-  'cavidad',
-  'lleno',
-  'llena',
-  'mould',
-  'mold',
-  'molde',
-  'lote',
-  'batter',
-  'soap',
-  'raw',
-  'masa',
-  'mezcla',
-  'mix',
-  'pasta',
-  'jabon',
-  'crudo',
-  'cruda',
-  'weight',
-  'peso',
-  'together',
-  'all',
-  'altogether',
-  'of',
-  'para',
-  'each',
-  ':',
-]);
-/** What batter is parted into and stirred in at home, each of any size. */
-const VESSEL =
-  /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
-
-/** Words about oils that tell nothing about how much. */
-const ASIDE: ReadonlySet<string> = new Set(
-  'only solo pure puro puros my mi mis our worth soaping base wee un una the todo todos el los junto juntos ( )'.split(
-    ' ',
-  ),
-);
-/** The colour a batter has already tells nothing about how much of it there is. */
-const BATTER_COLOUR: ReadonlySet<string> = new Set(
-  'white uncoloured uncolored plain coloured colored blanca blanco natural fresh thin thick liquid fresca liquida'.split(
-    ' ',
-  ),
-);
 
 /**
  * Reads an amount such as `1 1/2 cups`, `250ml`, `1 lb 4 oz`, `media taza`. Spoons and cups are those of `measures`.
@@ -119,94 +50,8 @@ export function parseAmount(
   return amount;
 }
 
-/**
- * Reads how much is to be coloured: an amount of batter (`2 cups`, `500 g batter`) or the oils that went into it
- * (`1 lb oils`, `500 g de aceites`); `1,250 g` is 1,250 g. 1 ml to 200 l, 1 g to 200 kg. Throws as {@link parseAmount} does, and a Refusal
- * `amount-vessel` (`half a pail`).
- * @example parsePortion('500 g oils') // { measure: 'mass', grams: 500, of: 'oils' }
- */
-export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
-  const said = withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1)));
-  return portionOf(said, amountPhrase(said.slice(0, LONGEST_AMOUNT + 1)), measures);
-}
-
-function portionOf(said: string, phrase: AmountPhrase, measures: Measures): Portion {
-  refuseVessel(phrase);
-  const { amount, words } = readPhrase(said, phrase, { measures, bounds: ANY_PORTION });
-  const strange = words.filter(
-    word =>
-      !isAnyOil(word) &&
-      !BATTER.has(word) &&
-      !(words.length > 1 && ASIDE.has(word)) &&
-      // A vessel beside its size: "a 250 ml pot of batter", "500 ml jug full".
-      !VESSEL.test(word) &&
-      !(words.length > 1 && BATTER_COLOUR.has(word)),
-  );
-  if (strange.length > 0) refuse('amount-unit-unknown', { unit: excerpt(strange.join(' ')) });
-  return { ...amount, of: words.some(isAnyOil) ? 'oils' : 'batter' };
-}
-
-/** Throws a Refusal `amount-vessel` where a portion is counted in jugs and nothing else tells its size. */
-function refuseVessel({ low }: AmountPhrase): void {
-  const written = readWritten(low);
-  const vessel = written?.words.find(word => VESSEL.test(word));
-  if (vessel !== undefined && written?.terms.every(({ unit }) => unit === undefined))
-    refuse('amount-vessel', { vessel: excerpt(vessel) });
-}
-
-/** A portion, or the two ends of a range of portions; `about` where the member said so. */
-export type PortionRange = { readonly low: Portion; readonly high?: Portion; readonly about: boolean };
-
-/** How long a text may be in which an amount is sought among other words. */
-const LONGEST_TOLD = 200;
-const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unreadable', 'amount-vessel']);
-
-/**
- * Reads a portion or a range of them, such as `2-3 cups`, and what people say around it ("all that's left, about 900 ml").
- * Throws as {@link parsePortion} does, but for ranges.
- */
-export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
-  const plain = plainPortion(text, measures);
-  if (plain) return { low: plain, about: false };
-  const readings = [text, () => amountAlone(text), () => toldAmount(text)];
-  let first: Refusal | undefined;
-  for (const reading of readings) {
-    const said = typeof reading === 'string' ? reading : reading();
-    if (said === undefined) continue;
-    try {
-      const range = rangeOf(said, measures);
-      return said === text ? range : { ...range, about: hedged(text).about };
-    } catch (refusal) {
-      if (!(refusal instanceof Refusal) || text.length > LONGEST_TOLD) throw refusal;
-      if (!STRANGE.has(refusal.id)) throw refusal;
-      first ??= refusal;
-    }
-  }
-  throw first;
-}
-
-/** A portion in range that is a figure with its unit; undefined where there is more to read, or to refuse. */
-function plainPortion(text: string, measures: Measures): Portion | undefined {
-  const plain = plainAmount(text);
-  if (!plain) return undefined;
-  const { measure, size } = unitSize(plain.unit, measures);
-  const value = plain.count * size;
-  if (value < ANY_PORTION.low || value > ANY_PORTION.high) return undefined;
-  const of = plain.of !== undefined && isAnyOil(plain.of) ? 'oils' : 'batter';
-  return measure === 'volume' ? { measure, millilitres: value, of } : { measure, grams: value, of };
-}
-
-function rangeOf(text: string, measures: Measures): PortionRange {
-  const said = withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1)));
-  const phrase = amountPhrase(said);
-  const { low, high } = phrase;
-  const { about } = hedged(text);
-  if (high === undefined) return { low: portionOf(said, phrase, measures), about };
-  return { low: parsePortion(low, measures), high: parsePortion(high, measures), about };
-}
-
-/** What a text of which `phrase` was made says, and its words that are no units. */
-function readPhrase(
+/** What a text of which `phrase` was made says, and its words that are no units. Throws as {@link parseAmount} does. */
+export function readPhrase(
   text: string,
   { low, high }: AmountPhrase,
   { measures, bounds }: { readonly measures: Measures; readonly bounds: Bounds },

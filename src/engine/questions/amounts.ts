@@ -1,5 +1,6 @@
 import { knownOil } from '../batch/oils/find-oil.ts';
-import { type Amount, parseAmount, parsePortionRange } from '../quantities/amount.ts';
+import { type Amount, parseAmount } from '../quantities/amount.ts';
+import { parsePortionRange } from '../quantities/portion.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
 import { Refusal } from '../refusal.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';

@@ -4,7 +4,7 @@ import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { answerDose } from '../../../src/engine/dosing/answer.ts';
 import { parseCarrier, parsePremix } from '../../../src/engine/dosing/parse-premix.ts';
 import type { Premix } from '../../../src/engine/dosing/request.ts';
-import { parsePortion } from '../../../src/engine/quantities/amount.ts';
+import { parsePortion } from '../../../src/engine/quantities/portion.ts';
 import { parseStrength } from '../../../src/engine/quantities/strength.ts';
 import { MEASURES, US_TEASPOON_ML } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';

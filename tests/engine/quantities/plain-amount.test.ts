@@ -2,7 +2,7 @@ import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { emergenciesIn } from '../../../src/conversation/first-aid/first-aid.ts';
 import { readEmergencies } from '../../../src/engine/hazards/index.ts';
-import { parsePortionRange } from '../../../src/engine/quantities/amount.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { plainAmount } from '../../../src/engine/quantities/plain-amount.ts';
 import { UNIT_WORDS } from '../../../src/engine/quantities/unit-words.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';

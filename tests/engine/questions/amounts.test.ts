@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { parsePortionRange } from '../../../src/engine/quantities/amount.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
 import { shareOfBatter } from '../../../src/engine/questions/share-of-batter.ts';
 
