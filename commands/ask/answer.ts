@@ -19,7 +19,6 @@ import { compareReply } from './compare.ts';
 import { doubtReply } from './doubt.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { lyeAnswer } from './lye.ts';
-import { topicReply } from './matter.ts';
 import { withNearest } from './nearest.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { plainRequestReply } from './plain-request.ts';
@@ -28,7 +27,7 @@ import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
-import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureReply } from './unsure.ts';
+import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureOf, unsureReply } from './unsure.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -59,13 +58,18 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const ofLye = photo
     ? undefined
     : await lyeAnswer(rightWords(question, read), { typed: question, read, context });
+  // A matter of handling lye has its answer whatever the lye is for; an amount of it has none.
+  if (read.outside === 'lye-elsewhere' && !photo && !isOfMatter(ofLye)) return outsideReply(read, context);
   if (ofLye?.kind === 'reply') return ofLye;
   // Candles and creams are scented too.
   const isElsewhere = read.outside !== undefined && read.outside !== 'other';
   const scent = photo || ofLye || isElsewhere ? undefined : scentReply(question, read, context);
   if (scent) return scent;
   const barred = photo || ofLye ? undefined : barredReading(question, read);
-  const unsure = photo || ofLye || barred ? undefined : unsureReply(question, read, context);
+  const unsure =
+    photo || ofLye || barred || read.outside === 'business'
+      ? undefined
+      : unsureReply(question, read, context);
   const nearestOr = (reply: Reply, isOfSoap = true) =>
     photo ? reply : withNearest(reply, question, { context, isOfSoap });
   if (unsure) return nearestOr(unsure);
@@ -123,6 +127,11 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   };
 }
 
+/** Whether an answer is that of a matter of handling lye. */
+const isOfMatter = (answer: Awaited<ReturnType<typeof lyeAnswer>>): boolean =>
+  answer?.kind === 'reply' &&
+  (answer.data as { understood?: { lye?: string } }).understood?.lye !== undefined;
+
 /** What always holds near lye, with every reading of the question to choose from. */
 async function unsureWithReadings(question: string, read: QuestionRead, context: Context): Promise<Reply> {
   const readings = read.readings.filter(({ command }) => command !== 'compare');
@@ -133,7 +142,7 @@ async function unsureWithReadings(question: string, read: QuestionRead, context:
     { command: 'ask', given: {}, candidates: [question, ...lines] },
     context.change.at,
   );
-  return { ...topicReply('unsure', context), choices: choicesOf(readings, context) };
+  return { ...unsureOf(question, context), choices: choicesOf(readings, context) };
 }
 
 /** The question with the slips that its reader put right, which the line that is shown tells. */

@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { isCurious } from '../../src/engine/questions/lye/curious.ts';
 import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { BAR_WORDS } from '../../src/engine/questions/soap-words.ts';
@@ -29,8 +30,12 @@ export function unsureReply(question: string, read: QuestionRead, context: Conte
   // An amount for an amount is a dose: which colourant it is of is asked.
   if (reading?.job === 'dose' && facts.portion !== undefined && facts.powder !== undefined) return undefined;
   const isOfSoap = NEAR_LYE.test(question) || (outside === 'other' && BAR_WORDS.test(unaccented(question)));
-  return isNothing && isOfSoap ? topicReply('unsure', context) : undefined;
+  return isNothing && isOfSoap ? unsureOf(question, context) : undefined;
 }
+
+/** Near lye what always holds, out of interest one calm sentence. */
+export const unsureOf = (question: string, context: Context): Reply =>
+  topicReply(isCurious(question) ? 'soap-at-large' : 'unsure', context);
 
 const isKnown = ({ named, target }: QuestionRead['facts']): boolean =>
   named.length > 0 || target !== undefined;
