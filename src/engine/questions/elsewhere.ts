@@ -2,7 +2,7 @@ import type { Outside } from './scope.ts';
 
 /** Words of a bar, its batter and its making; with one of them, what stands beside is a mould, a likeness or a place. */
 const OF_SOAP =
-  /\b(?:soap\w*|jabon\w*|batter|saponif\w*|superfat|sobreengras\w*|traces?|traza|loaf|loaves|swirls?|bars?|barras?|barritas?|pastillas?|batch\w*|lotes?|tandas?|cp|ppo|lather|mould\w*|mold\w*|moldes?|desmold\w*|curing|curar|curad[oa]s?|mezcla|masa(?! madre| de (?:pan|pizza|hojaldre))|cold process|proceso (?:en )?frio)\b/u;
+  /\b(?:soap\w*|jabon\w*|batter|saponif\w*|superfat|sobreengras\w*|traces?|traza|loaf|loaves|swirls?|bars?|barras?|barritas?|pastillas?|batch\w*|lotes?|tandas?|cp|ppo|lather|mould\w*|mold\w*|moldes?|desmold\w*|curing|curar(?! (?:las |mis |unas )?aceitunas)|curad[oa]s?|mezcla|masa(?! madre| de (?:pan|pizza|hojaldre))|cold process|proceso (?:en )?frio)\b/u;
 const LYE = /\b(?:lye|caustic\w?|naoh|koh|caustic soda|sosa|soda caustica|potasa)\b/u;
 
 /** What else lye is bought for. Olives are cured in it, their oil is saponified by it. */
@@ -33,7 +33,7 @@ const OBJECTS: readonly (readonly [Outside, string])[] = [
     'textiles',
     String.raw`(?:t ?)?shirts?|tie ?dy\w+|my cotton|woollen|wool|yarn|fabrics?|curtains?|playeras?|camisetas?|lana|telas?|indigo vat|mordants?|mordiente|paint (?:the|my|our|a) (?:hall|wall|room|bedroom|kitchen|fence|door|boat|shed|gate|house)|pintar (?:la|el|mi|una?) (?:sala|pared|cuarto|casa|puerta|reja|cocina|barco)`,
   ],
-  ['candles', String.raw`wicks?|candles?|velas?|pabilos?|wax melts?`],
+  ['candles', 'wicks?|candles?|velas?|pabilos?|wax melts?'],
   [
     'other',
     String.raw`gun ?\w* (?:bluing|blueing)|bluing (?:a|the|my) (?:gun|barrel)|patina|tattoo\w*|tatuajes?|slime|play ?dough|plastilina|epoxy|resin|resina|poster|flyer|cartel|power ?point|laundry (?:liquid|powder|detergent)|washing powder|detergente|suavizante|fabric softener|(?:take|taking|tomar|sacar|hacer) (?:\w+ ){0,2}(?:photos?|pictures?|fotos?) (?:\w+ ){0,4}(?:phone|camera|celular|camara|movil)|bank holiday|public holiday|festivo|feriado|santo se|(?:win|won|wins|lose|lost|gana|gano|ganar) (?:\w+ ){0,2}(?:derby|match|game|cup|league|final|partido|clasico|liga|copa)|(?:does|do|is) (?:the )?(?:number|bus|train|tram|ferry) (?:\w+ ){0,2}(?:go|run|stop|late)\w*|will it (?:blow|rain|snow|freeze)|(?:going|gonna|fit) to (?:go out|rain|snow|blow)|va a (?:llover|nevar|helar)|(?:roses?|rosales|tomato\w*|leaf|leaves|hojas|matas?|plants?|plantas?) (?:dem |them |ya |me )?(?:have|has|got|get|tienen?|le salio) (?:\w+ ){0,2}(?:spots?|powder|holes|mildew|polvo|manchas|hongo)|(?:compute|calculate|calcula\w*) (?:\w+ ){0,2}(?:ph|molarity|molaridad|moles) .*\b(?:acid|acido|buffer)`,

@@ -4,6 +4,9 @@ import type { Words } from './words-of.ts';
 
 const LYE = /\b(?:lye|sosa|soda|naoh|koh|caustic\w?|lejia)\b/u;
 const SOAP = /\b(?:soap\w*|jabon\w*|batter|superfat|saponif\w*)\b/u;
+/** Said of soap alone: of cakes only "cake batter". */
+const MAKING =
+  /\b(?:saponif\w*|superfat|(?<!(?:cake|pancake|muffin|waffle) )batter (?:at|is|gets?|went|to) (?:\w+ )?trace)\b/u;
 /** What becomes of a colour; a barber's fade is none. */
 const KEEPS =
   /\b(?:(?<!\b(?:a|un|the|skin|mid|low|high) )fades?|fading|survives?|holds? up|bleeds?|destin\w*|aguanta\w*|resiste\w*)\b/u;
@@ -12,7 +15,7 @@ const WITHOUT =
   /\b(?:no|without|sin|not|surfactants?|tensioactiv\w*|sci) (?:\w+ )?(?:lye|sosa|soda|caustic\w?)\b/u;
 /** Of lye that is at hand, or of what it does to a colour. */
 const AT_HAND =
-  /\b(?:que (?:uso|tengo|compre)|(?:that|which) i (?:use|have|bought)|what colou?r|que color)\b/u;
+  /\b(?:que (?:uso|tengo|compre)|(?:(?:that|which) )?i (?:use|have|bought)|what colou?r|que color)\b/u;
 /** A colour that is wished for, as something in the world has it, or for a feast. */
 const WISHED =
   /\b(?:get(?!.* (?:out|off)\b)|match|sacar|saco|lograr|logro|conseguir|consigo|(?:baby|bridal) shower|wedding|boda|bautizo)\b/u;
@@ -31,6 +34,7 @@ const foreignIn = (words: Words['words']) =>
 /** Whether a question's own words are of our matter, whatever was learned of the words around them. Pure. */
 export function isSurelyOurs({ text, words }: Words, { things, facts }: Found): boolean {
   const isOfLye = LYE.test(text) && !WITHOUT.test(text);
+  if (MAKING.test(text)) return true;
   if (isOfCraft(words) && !isOfLye) return false;
   if (
     MATCHED.test(text) ||

@@ -30,7 +30,7 @@ describe('what a question is about, common practice (no source)', () => {
     'lye for 500 g olive oil',
     'i want an orange like cheese',
     'el granate de la camiseta, con que se consigue',
-    'that candle scent, is it strong enough',
+    'that candle scent, is it strong enough for soap',
     'will eyeshadow work',
     'the soda i bought is sold as drain opener, does my recipe change',
     'rose clay and a slice that looks like a piece of cake',

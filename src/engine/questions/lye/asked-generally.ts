@@ -61,7 +61,7 @@ const TOLD_HURT =
   /\b(?:burn(?:s|ed|t|ing)?|hurt\w*|sting\w*|stung|red|blister\w*|rash|swallow\w*|drank|tasted|licked|ate|splash\w*|eyes?|help|arde\w*|quem\w*|duele\w*|roj[oa]s?|ampollas?|sarpullido|trag[oóué]\w*|bebi[oó]|prob[oóé]|lami[oó]|comi[oó]|salpic\w*|ojos?|ayuda|auxilio)\b/iu;
 /** It does so at this moment. */
 const GOING_WRONG =
-  /\b(?:fizz\w*|bubbl\w*|foam\w*|smok\w*|steam\w*|boil(?:s|ed) over|overflow\w*|spill\w*|spilt|espuma|burbuj\w*|humo|vapor|hierve|hirvi[oó]|derram\w*|rebos\w*)\b/iu;
+  /\b(?:fizz\w*|(?<!for (?:more )?)bubbl\w*|foam\w*|smok\w*|steam\w*|boil(?:s|ed) over|overflow\w*|spill\w*|spilt|espuma|burbuj\w*|humo|vapor|hierve|hirvi[oó]|derram\w*|rebos\w*)\b/iu;
 
 /** Harm that may be going on: whatever first aid knows of it stands before. */
 const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
