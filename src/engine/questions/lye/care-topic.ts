@@ -39,11 +39,7 @@ export type CareTopic =
   | 'no-lye-in-it'
   | 'blender-smokes'
   | 'rusty-lid'
-  | 'purity-unknown'
-  | 'tared'
-  | 'never-taste'
-  | 'hair-on-bars'
-  | 'soap-at-large';
+  | 'purity-unknown';
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
@@ -96,9 +92,5 @@ export const CARE_TOPIC_ORIGINS: Readonly<Record<CareTopic, Origin>> = {
   'no-lye-in-it': MEMORY('without hydroxide fat stays fat (textbook chemistry)'),
   'blender-smokes': TRADE,
   'rusty-lid': SHEET('section 10: attacks zinc and tin of coated lids'),
-  tared: MEMORY('a weight in a vessel is the whole less the vessel (arithmetic)'),
-  'never-taste': MEMORY('poison centres on caustics: nothing of unknown content is tasted'),
-  'hair-on-bars': TRADE,
-  'soap-at-large': TRADE,
   'purity-unknown': MEMORY('sodium hydroxide is sold at 97 to 99 %, technical grades lower (labels)'),
 };
