@@ -58,13 +58,18 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const ofLye = photo
     ? undefined
     : await lyeAnswer(rightWords(question, read), { typed: question, read, context });
+  // A matter of handling lye has its answer whatever the lye is for; an amount of it has none.
+  if (read.outside === 'lye-elsewhere' && !photo && !isOfMatter(ofLye)) return outsideReply(read, context);
   if (ofLye?.kind === 'reply') return ofLye;
   // Candles and creams are scented too.
   const isElsewhere = read.outside !== undefined && read.outside !== 'other';
   const scent = photo || ofLye || isElsewhere ? undefined : scentReply(question, read, context);
   if (scent) return scent;
   const barred = photo || ofLye ? undefined : barredReading(question, read);
-  const unsure = photo || ofLye || barred ? undefined : unsureReply(question, read, context);
+  const unsure =
+    photo || ofLye || barred || read.outside === 'business'
+      ? undefined
+      : unsureReply(question, read, context);
   const nearestOr = (reply: Reply, isOfSoap = true) =>
     photo ? reply : withNearest(reply, question, { context, isOfSoap });
   if (unsure) return nearestOr(unsure);
@@ -121,6 +126,11 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
 }
+
+/** Whether an answer is that of a matter of handling lye. */
+const isOfMatter = (answer: Awaited<ReturnType<typeof lyeAnswer>>): boolean =>
+  answer?.kind === 'reply' &&
+  (answer.data as { understood?: { lye?: string } }).understood?.lye !== undefined;
 
 /** What always holds near lye, with every reading of the question to choose from. */
 async function unsureWithReadings(question: string, read: QuestionRead, context: Context): Promise<Reply> {

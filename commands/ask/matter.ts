@@ -23,6 +23,7 @@ export function topicReply(topic: LyeTopic, context: Context): Reply {
     headline: answer,
     data: { understood: { lye: topic } },
     blocks: [{ kind: 'text', text: why }],
-    cautions: cautions(context),
+    // Where no lye is at hand, its cautions would only frighten.
+    cautions: topic === 'soap-at-large' ? [] : cautions(context),
   };
 }

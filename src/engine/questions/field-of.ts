@@ -1,8 +1,10 @@
+import { plainlyElsewhere, withoutLikenesses } from './elsewhere.ts';
 import type { Found } from './learned/features.ts';
 import type { Chance } from './learned/read.ts';
 import { isOfCraft, topicsIn } from './learned/topics.ts';
 import { type Outside, outsideField } from './scope.ts';
 import { OUR_WORDS, SOAP_WORDS } from './soap-words.ts';
+import { isSurelyOurs } from './surely-ours.ts';
 import { unlistedIn } from './unlisted.ts';
 import type { Words } from './words-of.ts';
 
@@ -35,12 +37,15 @@ export const isOurs = ({ text }: Words, { things, facts }: Found): boolean =>
 
 /** Somebody else's field that a question is about, or undefined; `chances` of what it asks for, the likeliest first. Pure. */
 export function fieldOf(words: Words, found: Found, chances: readonly Chance[]): Outside | undefined {
+  const plainly = plainlyElsewhere(words.text);
+  if (plainly !== undefined) return plainly;
   const chance = chances.find(({ of }) => of === 'outside')?.chance ?? 0;
-  const named = outsideField(words.text);
+  const named = outsideField(withoutLikenesses(words.text));
   const isSoap = SOAP_WORDS.test(words.text);
   // "Other" and what is sold are named by words that makers use too.
   const isClear = named !== undefined && named !== 'other' && named !== 'business' && !isSoap;
   if (named !== undefined) return chance >= (isClear ? CLEAR_FIELD : NAMED_FIELD) ? named : undefined;
+  if (isSurelyOurs(words, found)) return undefined;
   const isNamed = found.things.length > 0 || found.facts.target !== undefined;
   const ofOils = found.amounts.some(({ of }) => of === 'oils' || of === 'oil');
   // The trade's pigments on something that is no soap, with no word of soap beside them.

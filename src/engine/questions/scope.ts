@@ -8,6 +8,7 @@ export type Outside =
   | 'food'
   | 'textiles'
   | 'business'
+  | 'lye-elsewhere'
   | 'other';
 
 /** Fields that are somebody else's, on text in lower case without accents; the first that fits is named. */

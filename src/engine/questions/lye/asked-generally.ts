@@ -1,7 +1,7 @@
 import { hasHappened } from '../../hazards/index.ts';
 import { isCareOnly } from './care-only.ts';
 import type { LyeTopic } from './topic.ts';
-import { lyeTopicIn } from './topics.ts';
+import { isCalmMatter, lyeTopicIn } from './topics.ts';
 
 /** Longer texts tell a story, and a story may hold somebody who is hurt. */
 const LONGEST = 160;
@@ -37,6 +37,7 @@ const HARMLESS: ReadonlySet<LyeTopic> = new Set([
   'asthma',
   'cooling-lye',
   'lye-into-water',
+  'scale',
 ]);
 
 /** What is asked before doing it, with somebody or something hot in it to whom nothing has happened. */
@@ -54,6 +55,13 @@ const HEAT = /\b(?:hot|warm|boiled|boiling|caliente|hirviendo|reci[eé]n hervid[
 /** Somebody or an animal that is not well. */
 const UNWELL =
   /\b(?:cough\w*|gasp\w*|chok\w*|wheez\w*|shak\w*|limp|dead|dying|died|sick|ill|unwell|faint\w*|dizzy|vomit\w*|cry\w*|scream\w*|tos\w*|ahog\w*|tiembl\w*|muert[oa]|enferm\w*|mare\w*|llor\w*|grit\w*|respira mal)\b/iu;
+
+/** Pain, wounds and calls for help; what was drunk, tasted or splashed. */
+const TOLD_HURT =
+  /\b(?:burn(?:s|ed|t|ing)?|hurt\w*|sting\w*|stung|red|blister\w*|rash|swallow\w*|drank|tasted|licked|ate|splash\w*|eyes?|help|arde\w*|quem\w*|duele\w*|roj[oa]s?|ampollas?|sarpullido|trag[oóué]\w*|bebi[oó]|prob[oóé]|lami[oó]|comi[oó]|salpic\w*|ojos?|ayuda|auxilio)\b/iu;
+/** It does so at this moment. */
+const GOING_WRONG =
+  /\b(?:fizz\w*|(?<!for (?:more )?)bubbl\w*|foam\w*|smok\w*|steam\w*|boil(?:s|ed) over|overflow\w*|spill\w*|spilt|espuma|burbuj\w*|humo|vapor|hierve|hirvi[oó]|derram\w*|rebos\w*)\b/iu;
 
 /** Harm that may be going on: whatever first aid knows of it stands before. */
 const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
@@ -133,6 +141,7 @@ export function isAskedGenerally(words: string): boolean {
   const topic = lyeTopicIn(words);
   if (topic !== undefined && NEVER_IN_GENERAL.has(topic)) return false;
   if (topic === 'bleach-mixed' && !MAY_I.test(words)) return false;
+  if (isCalmMatter(words) && ![UNWELL, TOLD_HURT, GOING_WRONG].some(told => told.test(words))) return true;
   if (topic !== undefined && isCareOnly(topic, words)) return true;
   if (topic === 'smoking-oil') return ![SOMEBODY, BROKE, IN_THE_OIL].some(told => told.test(words));
   if (topic === 'hot-crack')

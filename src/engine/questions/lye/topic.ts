@@ -1,4 +1,5 @@
 import type { Origin } from '../../origin.ts';
+import { CALM_TOPIC_ORIGINS, type CalmTopic } from './calm-topic.ts';
 import { CARE_TOPIC_ORIGINS, type CareTopic } from './care-topic.ts';
 import { HARM_TOPIC_ORIGINS, type HarmTopic } from './harm-topic.ts';
 
@@ -6,6 +7,7 @@ import { HARM_TOPIC_ORIGINS, type HarmTopic } from './harm-topic.ts';
 export type LyeTopic =
   | HarmTopic
   | CareTopic
+  | CalmTopic
   | 'clean-up'
   | 'drain-cleaner'
   | 'baking-soda'
@@ -101,7 +103,7 @@ export type LyeTopic =
   | 'unsure';
 
 /** A matter that can be offered to choose from: what care has to say is found by its patterns alone. */
-export type LyeMatter = Exclude<LyeTopic, 'unsure' | CareTopic>;
+export type LyeMatter = Exclude<LyeTopic, 'unsure' | CareTopic | CalmTopic>;
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
@@ -110,6 +112,7 @@ const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling 
 export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   ...HARM_TOPIC_ORIGINS,
   ...CARE_TOPIC_ORIGINS,
+  ...CALM_TOPIC_ORIGINS,
   'clean-up': MEMORY(
     'safety data sheets of sodium hydroxide, section 6 (sweep up dry, then flush) and 4 (rinse skin with water only)',
   ),
@@ -241,4 +244,7 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
 
 /** True of the id of a matter that has an answer of its own. */
 export const isLyeMatter = (id: string): id is LyeMatter =>
-  id !== 'unsure' && Object.hasOwn(LYE_TOPIC_ORIGINS, id) && !Object.hasOwn(CARE_TOPIC_ORIGINS, id);
+  id !== 'unsure' &&
+  Object.hasOwn(LYE_TOPIC_ORIGINS, id) &&
+  !Object.hasOwn(CARE_TOPIC_ORIGINS, id) &&
+  !Object.hasOwn(CALM_TOPIC_ORIGINS, id);

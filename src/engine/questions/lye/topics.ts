@@ -2,6 +2,7 @@ import { AMISS_PATTERNS } from './amiss-patterns.ts';
 import { AROUND_PATTERNS } from './around-patterns.ts';
 import { AT_HAND_PATTERNS } from './at-hand-patterns.ts';
 import { BENCH_PATTERNS } from './bench-patterns.ts';
+import { CALM_PATTERNS } from './calm-patterns.ts';
 import { CLASS_PATTERNS } from './class-patterns.ts';
 import { DOUBT_PATTERNS } from './doubt-patterns.ts';
 import { FIRE_PATTERNS } from './fire-patterns.ts';
@@ -25,6 +26,7 @@ const LONGEST = 600;
 /** The first that fits counts: harm stands before all, and what was made already before what is asked beforehand. */
 const PATTERNS = [
   ...HARM_PATTERNS,
+  ...CALM_PATTERNS,
   ...AMISS_PATTERNS,
   ...FIRE_PATTERNS,
   ...AT_HAND_PATTERNS,
@@ -67,6 +69,13 @@ export function careTopicIn(question: string): LyeTopic | undefined {
   if (foundIn(plain, HARM_PATTERNS) !== undefined) return undefined;
   return putInAmiss(question.slice(0, LONGEST)) ?? foundIn(plain, CARE_PATTERNS);
 }
+
+/**
+ * Whether a question is asked calmly and ahead, though its words are an accident's too. Of somebody who is hurt, and of
+ * what is going on, no such pattern speaks. Pure.
+ */
+export const isCalmMatter = (question: string): boolean =>
+  foundIn(plainOf(question), CALM_PATTERNS) !== undefined;
 
 /** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
 export const lyeTopicIn = (question: string): LyeTopic | undefined =>

@@ -86,6 +86,8 @@ export const ask = {
   canDo:
     'I can say how much colour and how to wet it, whether it survives lye and is allowed, what went wrong with a bar, how to get a colour, and lye and water for your oils. /help shows it all.',
   outside: {
+    'lye-elsewhere':
+      'Lye for anything other than soap is outside my field: go by its label and by those who know that craft. No soap recipe fits there.',
     'melt-and-pour': 'Melt and pour is outside my field: my doses are for cold-process batter made with lye.',
     candles: 'Candles are outside my field: I know colour in cold-process soap only.',
     'bath-products': 'Bath products are outside my field: I know colour in cold-process soap only.',

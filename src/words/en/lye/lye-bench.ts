@@ -46,6 +46,23 @@ export const lyeBench = {
       'Only if you know which fat it is, it is clean, and it does not smell rancid; then as laundry soap rather than for skin.',
     why: 'Filter it, let water settle out, weigh it. Frying breaks oil up, so its lye is uncertain: take 5 to 8 % superfat and gloves, test for a zap. Rancid oil gives rancid soap with orange spots. Mixed, unknown or motor oil: no, since nobody knows its lye.',
   },
+  tared: {
+    answer: "Take the empty vessel's weight off what the scale showed: what is left is the lye.",
+    why: "Say a jug of 50 g and 170 g on the scale: 120 g of lye. Do not guess the vessel's weight: set it empty and dry on the same scale, or weigh the lye anew. Next time zero the scale with the vessel on it.",
+  },
+  'never-taste': {
+    answer: 'No: never taste it. What may hold lye is treated as lye.',
+    why: 'Nobody can see lye in water. Keep children and animals away, wear goggles and gloves, label it, and get rid of it as lye water: little by little into much cold water, by your local rules. Then weigh out a fresh one. Somebody tasted it: /first-aid.',
+  },
+  'hair-on-bars': {
+    answer:
+      'Wipe hair and dust off with a damp cloth, or plane a thin layer off. Bars still curing: wear gloves.',
+    why: 'Cover the rack with a cloth or net that lets air through, away from animals. An animal that licked or chewed a bar, or lay on soap that is still raw: wash its coat with water and call a vet.',
+  },
+  'soap-at-large': {
+    answer: 'That is about soap, but I have no sure answer to it.',
+    why: 'I know colour in cold-process soap: how much, what to wet it in, whether it survives lye, what went wrong with a bar; and lye and water for your oils. Ask another way, or /help shows it all.',
+  },
   unsure: {
     answer: 'I have no sure answer to that. Near lye, what is in doubt is left alone.',
     why: 'What always holds: goggles and gloves; lye weighed, slowly into cold water, in polypropylene or stainless steel, in a draught; children and animals out; nothing else mixed with it; nothing eaten or tasted; used only after four weeks and without a zap. Ask another way, or one thing at a time, such as “can I use a glass jug for lye”. Somebody hurt: /first-aid.',

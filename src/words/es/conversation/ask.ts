@@ -82,6 +82,8 @@ export const ask: typeof en.ask = {
   canDo:
     'Puedo decir cuánto color y cómo humedecerlo, si aguanta la sosa y se permite, qué salió mal, cómo lograr un color, y sosa y agua para tus aceites. /help lo enseña todo.',
   outside: {
+    'lye-elsewhere':
+      'La sosa para algo que no sea jabón queda fuera de lo mío: guíate por su etiqueta y por quien conoce ese oficio. Ninguna receta de jabón vale ahí.',
     'melt-and-pour':
       'La base para derretir está fuera de mi campo: mis dosis son para masa de proceso en frío, hecha con sosa.',
     candles: 'Las velas están fuera de mi campo: solo sé de color en jabón de proceso en frío.',

@@ -50,6 +50,23 @@ export const lyeBench: typeof english = {
       'Solo si sabes qué grasa es, está limpia y no huele a rancio; y mejor para lavar ropa que para la piel.',
     why: 'Fíltralo, deja que se asiente el agua y pésalo. Freír rompe el aceite, así que su sosa es incierta: de 5 a 8 % de sobreengrasado, guantes, y prueba si da calambre. El aceite rancio da jabón rancio con manchas naranjas. Mezclado, desconocido o de motor: no, nadie sabe su sosa.',
   },
+  tared: {
+    answer: 'Resta el peso del recipiente vacío de lo que marcó la báscula: lo que queda es la sosa.',
+    why: 'Por ejemplo, jarra de 50 g y 170 g en la báscula: 120 g de sosa. No adivines lo que pesa el recipiente: ponlo vacío y seco en la misma báscula, o pesa la sosa de nuevo. La próxima vez pon la báscula a cero con el recipiente encima.',
+  },
+  'never-taste': {
+    answer: 'No: nunca la pruebes. Lo que puede llevar sosa se trata como sosa.',
+    why: 'La sosa en agua no se ve. Lejos de niños y animales, con gafas y guantes, rotulada, y deséchala como agua con sosa: poco a poco en mucha agua fría, según las normas de tu zona. Luego pesa otra nueva. Si alguien la probó: /first-aid.',
+  },
+  'hair-on-bars': {
+    answer:
+      'Quita pelos y polvo con un paño húmedo, o cepilla una capa fina. Con pastillas que aún curan, usa guantes.',
+    why: 'Cubre la rejilla con una tela o malla que deje pasar el aire, lejos de animales. Si un animal lamió o mordió una pastilla, o se echó sobre jabón aún crudo: lava su pelo con agua y llama al veterinario.',
+  },
+  'soap-at-large': {
+    answer: 'Eso es de jabón, pero no tengo una respuesta segura.',
+    why: 'Sé de color en jabón de proceso en frío: cuánto, en qué humedecerlo, si aguanta la sosa, qué salió mal en una pastilla; y de sosa y agua para tus aceites. Pregunta de otra forma, o /help lo enseña todo.',
+  },
   unsure: {
     answer: 'A eso no tengo una respuesta segura. Cerca de la sosa, lo dudoso se deja.',
     why: 'Lo que vale siempre: gafas y guantes; la sosa pesada, despacio en agua fría, en polipropileno o acero inoxidable, con corriente de aire; niños y animales fuera; nada más mezclado con ella; nada se prueba ni se come; se usa solo a las cuatro semanas y sin calambre. Pregunta de otra manera, o una cosa cada vez, como «puedo usar una jarra de vidrio para la sosa». Si hay alguien herido: /first-aid.',
