@@ -5,8 +5,6 @@ import torch.nn.functional as F
 
 WIDTHS = (24, 48, 96, 144, 192)
 BLOCKS = (1, 2, 2, 2, 2)
-# Part of the pooled features that an answer does without, in training.
-MISSING = 0.2
 
 
 def conv(i, o, size=3, stride=1):
@@ -51,8 +49,7 @@ class Answers(nn.Module):
         wide = F.avg_pool2d(found, 4)
         views = torch.stack([found.amax((2, 3)), wide.amax((2, 3)), F.avg_pool2d(wide, 4).amax((2, 3)), torch.log(share + 1e-4)], 1)
         pooled = torch.cat([deepest.mean((2, 3)), deepest.amax((2, 3)), middle.mean((2, 3)), middle.amax((2, 3))], 1)
-        # Some of them missing in training: what the maps show is to count for more than how a renderer paints soap.
-        whole = self.whole(F.dropout(pooled.float(), MISSING, self.training))
+        whole = self.whole(pooled.float())
         # The sum over views, written out: a mask and a map both speak for a finding.
         answers = (views * self.from_maps).sum(1) + whole[:, : self.k]
         return torch.cat([answers, whole[:, self.k :]], 1)

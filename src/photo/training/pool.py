@@ -73,7 +73,7 @@ class Arriving:
             device = self.stores[next(iter(self.stores))].device
             torch.cuda.set_device(device)
             torch.cuda.set_stream(torch.cuda.Stream())
-        begin, first = time.time(), 500 * len(self.stores)
+        begin, first = time.time(), 1500 * len(self.stores)
         while not self.over:
             taken = 0
             # Drawing slows learning down where both use one device: after a good many no more than are asked for.

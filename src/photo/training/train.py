@@ -32,7 +32,7 @@ ON_PROCESSOR = {"marched", "boxes"}
 # Draws no soap at all.
 NO_SOAP = "things"
 # Of four steps the last looks at whole pictures; the sides in pixels of the others, first and from LATER of the time on.
-EARLY, LATE, LATER = (512, 384, 384), (512, 384, 512), 0.3
+EARLY, LATE, LATER = (384, 512, 384), (512, 384, 512), 0.55
 # What was learned from photographs is to stay: so much slower its first layers and its later ones learn than the rest.
 SLOW = {"stem": 0.05, "blocks": 0.15}
 
@@ -115,7 +115,7 @@ class Learner:
         log = torch.nan_to_num(log, 9, 9, 9)
         self.log = log if self.log is None else 0.98 * self.log + 0.02 * log
         if self.steps % 4 == 0:
-            keep = min(0.9985, 1 - 1 / (1 + self.steps / 8)) ** 4
+            keep = min(0.998, 1 - 1 / (1 + self.steps / 8)) ** 4
             with torch.no_grad():
                 torch._foreach_mul_(self.kept, keep)
                 torch._foreach_add_(self.kept, self.own, alpha=1 - keep)

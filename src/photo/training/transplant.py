@@ -6,7 +6,7 @@ import torch.nn.functional as F
 # cracks, drag lines, by their places in findings/ids.ts. What needs a layer, a rim or a top stays where it was drawn.
 MOVABLE = (0, 1, 2, 3, 4, 7, 8, 9, 12)
 # Of so many views one is given another's flaw.
-ONE_IN = 5
+ONE_IN = 6
 # Mean change of the picture where the flaw lies (sRGB, 0 to 1) and its size (of the view) from which anybody sees it.
 SEEN, LARGE = 0.05, 0.0006
 
