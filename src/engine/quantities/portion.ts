@@ -68,7 +68,6 @@ const BATTER: ReadonlySet<string> = new Set([
 const VESSEL =
   /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
 
-
 /** Words about oils that tell nothing about how much. */
 const ASIDE: ReadonlySet<string> = new Set(
   'only solo pure puro puros my mi mis our worth soaping base wee un una the todo todos el los junto juntos ( )'.split(
@@ -167,4 +166,3 @@ function rangeOf(text: string, measures: Measures): PortionRange {
   if (high === undefined) return { low: portionOf(said, phrase, measures), about };
   return { low: parsePortion(low, measures), high: parsePortion(high, measures), about };
 }
-
