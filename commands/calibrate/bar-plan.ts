@@ -6,8 +6,8 @@ import { parseBase, USUAL_BASE } from '../../src/engine/colour/reading/base-text
 import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { TYPICAL_BATTER } from '../../src/engine/dispersion/batter.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
-import { parsePortion } from '../../src/engine/quantities/portion.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
+import { parsePortion } from '../../src/engine/quantities/portion.ts';
 import { type Measures, US_CUP_ML } from '../../src/engine/quantities/units.ts';
 import { refuse } from '../../src/engine/refusal.ts';
 import { LYE_RISK } from '../../src/presenting/colour/candidates.ts';

@@ -23,11 +23,11 @@ const BUSINESS =
 const OBJECTS: readonly (readonly [Outside, string])[] = [
   [
     'food',
-    String.raw`cakes?|cheese|butter ?cream|icing|fondant|pretzels?|sourdough|(?:my|the) starter|masa madre|bizcochos?|tortas?|pasteles|glaseado|merengue|queso|pan casero|jelly beans|yogh?urt|kombucha|pickles|chutney`,
+    'cakes?|cheese|butter ?cream|icing|fondant|pretzels?|sourdough|(?:my|the) starter|masa madre|bizcochos?|tortas?|pasteles|glaseado|merengue|queso|pan casero|jelly beans|yogh?urt|kombucha|pickles|chutney',
   ],
   [
     'body-care',
-    String.raw`lotions?|locion(?:es)?|(?:sugar|salt|body|coffee|face|lip|foot) scrubs?|scrub recipe|exfoliante|deodorants?|desodorante|nail (?:polish|varnish)|esmalte de unas|lip ?(?:balm|gloss)s?|lip ?sticks?|labial(?:es)?|face (?:masks?|creams?)|mascarillas?|eye ?shadows?|hair (?:dye|tint|rinse|oil)|hand cream|crema (?:de|para) (?:manos|la cara)|beard (?:oil|balm|dye)|cutis|(?:on|en) (?:my|mi|la|your|her|his) (?:face|cara|scalp)`,
+    'lotions?|locion(?:es)?|(?:sugar|salt|body|coffee|face|lip|foot) scrubs?|scrub recipe|exfoliante|deodorants?|desodorante|nail (?:polish|varnish)|esmalte de unas|lip ?(?:balm|gloss)s?|lip ?sticks?|labial(?:es)?|face (?:masks?|creams?)|mascarillas?|eye ?shadows?|hair (?:dye|tint|rinse|oil)|hand cream|crema (?:de|para) (?:manos|la cara)|beard (?:oil|balm|dye)|cutis|(?:on|en) (?:my|mi|la|your|her|his) (?:face|cara|scalp)',
   ],
   [
     'textiles',

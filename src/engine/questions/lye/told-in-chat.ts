@@ -133,7 +133,7 @@ function amongChat(question: string, refusal: Refusal): LyeQuestion {
     chat.stop !== '' &&
     !mayBeOil &&
     refusal.id === 'oil-unknown' &&
-    !namesFat('text' in refusal.values ? String(refusal.values.text) : '')
+    !namesFat('text' in refusal.values && typeof refusal.values.text === 'string' ? refusal.values.text : '')
   )
     refuse('recipe-words', { text: chat.stop.slice(0, 60) });
   throw refusal;
