@@ -5,8 +5,8 @@ import { strengthInPortion } from '../../src/engine/dosing/amount-in-portion.ts'
 import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
 import { portionMillilitres } from '../../src/engine/dosing/portion.ts';
 import type { DoseAsked } from '../../src/engine/dosing/request.ts';
+import type { Portion } from '../../src/engine/quantities/amount.ts';
 import { excerpt } from '../../src/engine/quantities/excerpt.ts';
-import type { Portion } from '../../src/engine/quantities/portion.ts';
 import { parseStrength, splitStrength, type WantedStrength } from '../../src/engine/quantities/strength.ts';
 import { MEASURES, type Measures } from '../../src/engine/quantities/units.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';

@@ -45,6 +45,7 @@ export function parseCarrier(text: string): Carrier {
  * Throws a Refusal: `premix-unreadable`, `premix-out-of-range`, `carrier-unknown`, or one of `parseAmount`.
  */
 export function parsePremix(text: string, measures: Measures = MEASURES.us): Premix {
+  if (text.length > LONGEST) refuse('premix-unreadable', { text: excerpt(text) });
   try {
     return premixOf(text, measures);
   } catch (refusal) {
@@ -68,7 +69,6 @@ function liquidBefore(text: string, from: string): string {
 }
 
 function premixOf(text: string, measures: Measures): Premix {
-  if (text.length > LONGEST) refuse('premix-unreadable', { text: excerpt(text) });
   const plain = spokenAmounts(plainText(text))
     .replace(/^(?:al|at|a|@) ?(?=\d[\d.,]* ?%)/iu, '')
     .replace(SAID, '')

@@ -1,5 +1,5 @@
 import { type Batter, batterFromOils, CARRIER_DENSITY } from '../dispersion/batter.ts';
-import type { Portion } from '../quantities/portion.ts';
+import type { Portion } from '../quantities/amount.ts';
 import { refuse } from '../refusal.ts';
 
 /** 200 l: nobody colours more at home, and a slip of the finger should not be answered. */

@@ -2,7 +2,7 @@ import type { Carrier, Colourant, ColourantKind } from '../colourants/colourant.
 import type { CarrierAdvice, DishTest } from '../dispersion/advice.ts';
 import type { Batter } from '../dispersion/batter.ts';
 import type { Band } from '../origin.ts';
-import type { Portion } from '../quantities/portion.ts';
+import type { Portion } from '../quantities/amount.ts';
 import type { PracticalSpoons } from '../quantities/spoons.ts';
 import type { Strength } from '../quantities/strength.ts';
 import type { Measures } from '../quantities/units.ts';

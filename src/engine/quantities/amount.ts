@@ -14,6 +14,9 @@ export type Volume = { readonly measure: 'volume'; readonly millilitres: number 
 export type Mass = { readonly measure: 'mass'; readonly grams: number };
 export type Amount = Volume | Mass;
 
+/** How much batter is to be coloured; `oils` when the member counts by the oils that went into it. */
+export type Portion = Amount & { readonly of: 'batter' | 'oils' };
+
 declare module '../refusal.ts' {
   interface Reasons {
     'amount-without-unit': { text: string };

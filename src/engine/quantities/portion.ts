@@ -5,15 +5,12 @@ import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { isAnyOil } from '../text/amounts/stop-words.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
-import { type Amount, type Bounds, readPhrase } from './amount.ts';
+import { type Bounds, type Portion, readPhrase } from './amount.ts';
 import { excerpt } from './excerpt.ts';
 import { plainAmount } from './plain-amount.ts';
 import { unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
 import { LONGEST_AMOUNT, readWritten } from './written.ts';
-
-/** How much batter is to be coloured; `oils` when the member counts by the oils that went into it. */
-export type Portion = Amount & { readonly of: 'batter' | 'oils' };
 
 declare module '../refusal.ts' {
   interface Reasons {

@@ -6,7 +6,7 @@ import { strengthInPortion } from '../../engine/dosing/amount-in-portion.ts';
 import { answerDose } from '../../engine/dosing/answer.ts';
 import { portionMillilitres } from '../../engine/dosing/portion.ts';
 import type { DoseAnswer } from '../../engine/dosing/request.ts';
-import type { Portion } from '../../engine/quantities/portion.ts';
+import type { Portion } from '../../engine/quantities/amount.ts';
 import type { Measures } from '../../engine/quantities/units.ts';
 import { fold } from '../../engine/text/fold.ts';
 import { listShelf } from '../../records/shelf/index.ts';

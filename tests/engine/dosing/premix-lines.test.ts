@@ -94,11 +94,11 @@ describe('is refused, with what was written', () => {
   });
 
   test('more than a line, and a line to its last character is read', () => {
-    expect(parsePremix('1 tsp in 1 Tbsp oil'.padEnd(100)).by).toBe('spoons');
-    expect(refusalOf(() => parsePremix('1 tsp in 1 Tbsp oil'.padEnd(101))).values).toEqual({
+    expect(parsePremix('1 tsp in 1 Tbsp oil'.padEnd(200)).by).toBe('spoons');
+    expect(refusalOf(() => parsePremix('1 tsp in 1 Tbsp oil'.padEnd(201))).values).toEqual({
       text: expect.stringContaining('1 tsp in 1 Tbsp oil'),
     });
-    expect(refusalOf(() => parsePremix('1 tsp in 1 Tbsp oil'.padEnd(101, ' x'))).id).toBe(
+    expect(refusalOf(() => parsePremix('1 tsp in 1 Tbsp oil'.padEnd(201, ' x'))).id).toBe(
       'premix-unreadable',
     );
   });

@@ -1,6 +1,5 @@
 import { readDecimal } from '../../quantities/number.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
-import { isEverydayWord } from '../../text/amounts/everyday-words.ts';
 import { shareAt } from '../../text/amounts/share-at.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { knownOil } from './find-oil.ts';
@@ -9,14 +8,13 @@ import { knownOil } from './find-oil.ts';
 export type Piece =
   | { readonly is: 'oil'; readonly name: string }
   | { readonly is: 'amount'; readonly figure: number; readonly unit: string | undefined }
-  /** `word`: one of everyday speech that tells nothing of a list. */
-  | { readonly is: 'rest' | 'even' | 'break' | 'word' }
+  | { readonly is: 'rest' | 'even' | 'break' }
   | { readonly is: 'unit'; readonly unit: string };
 export type Amount = Extract<Piece, { readonly is: 'amount' }>;
 
 /** Words of a list of oils that tell neither an oil nor how much of it. */
 const IDLE = new Set(
-  "an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta straight po mon dear love luv mate hun lang mi mami by weight peso mass agrego agregue puse eche anado sobraba sobro fraction fractions eso as like vida toda usual life old school viejo tradicional".split(
+  "an the el la los las un una of de del and y e n plus mas con with por for para in en at al it its it's is es son va van lleva llevan todo toda all only just solo pure puro puros pura just nada else thats that's that so then oils aceite aceites total ok please pls plz thanks thank you gracias favor i'm im i am using use uso tengo have got my mi mis recipe receta list lista each cada uno soap soaps bar bars jabon castile castilla bastilla base makes make up lo que rest'o dem nomas nothing more ya esta straight po mon dear love luv mate hun lang mi mami by weight peso mass agrego agregue puse eche anado sobraba sobro fraction fractions eso as like vida toda usual life old school viejo tradicional last ultima ultimo".split(
     ' ',
   ),
 );
@@ -119,8 +117,7 @@ function wordAt(words: readonly string[], at: number): Taken | undefined {
   const isRatio = /^(?:a|to)$/u.test(word) && words.some(one => PARTS.test(one));
   if (PARTS.test(word) || IDLE.has(word) || isRatio) return { length: 1 };
   const twins = [words.slice(at, at + 2).join(' '), word].find(said => THAT_IS.test(said));
-  if (twins !== undefined) return { length: twins.split(' ').length };
-  return /^\p{L}/u.test(word) && isEverydayWord(word) ? { piece: { is: 'word' }, length: 1 } : undefined;
+  return twins === undefined ? undefined : { length: twins.split(' ').length };
 }
 
 /** One oil by two names, joined by words that say so, is one; two oils so joined are no list. */

@@ -1,6 +1,5 @@
-import { isHarmlessWord } from '../../text/amounts/everyday-words.ts';
+import { isEverydayWord } from '../../text/amounts/everyday-words.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
-import { respelt } from '../../text/spelling/respelt.ts';
 import { unaccented } from '../../text/unaccented.ts';
 import { type Amount, isMass, type Piece, partAt, piecesIn, REST } from './list-pieces.ts';
 
@@ -29,26 +28,8 @@ function entriesOf(pieces: readonly Piece[]): readonly Entry[] | undefined {
     if (oil.is !== 'oil' || amount.is === 'oil') return undefined;
     entries.push({ name: oil.name, amount: amount.is === 'amount' ? amount : undefined });
   }
-  const said = pieces.some(({ is }) => is === 'word');
-  if (said && (isMixed(told) || isParted(pieces, told) || isQualified(pieces))) return undefined;
   return sidesAgree(pieces, told) ? entries : undefined;
 }
-
-const isMixed = (told: readonly Piece[]): boolean =>
-  new Set(told.filter((_, at) => at % 2 === 0).map(({ is }) => is === 'oil')).size > 1;
-/** Whether a word of everyday speech stands between an oil and its amount: what it is of may be another thing. */
-const isParted = (pieces: readonly Piece[], told: readonly Piece[]): boolean =>
-  told.some((piece, at) => {
-    if (at % 2 === 1) return false;
-    const between = pieces.slice(pieces.indexOf(piece) + 1, pieces.indexOf(told[at + 1]!));
-    return between.some(({ is }) => is === 'word');
-  });
-
-/** Whether a word stands right beside an oil: used, mixed or infused oil is another. */
-const isQualified = (pieces: readonly Piece[]): boolean =>
-  pieces.some(
-    ({ is }, at) => is === 'oil' && (pieces[at - 1]?.is === 'word' || pieces[at + 1]?.is === 'word'),
-  );
 
 /** Where some oils stand before their amount and others behind, marks between the pairs must tell which is whose. */
 function sidesAgree(pieces: readonly Piece[], told: readonly Piece[]): boolean {
@@ -110,12 +91,16 @@ function massesOf(entries: readonly Entry[], units: readonly (string | undefined
  */
 export function spokenOilList(text: string): string | undefined {
   if (text.length > LONGEST_LIST) return undefined;
-  return spokenList(text) ?? spokenList(withoutAsides(text)) ?? spokenList(withoutAsides(respelt(text).text));
+  return spokenList(text) ?? spokenList(withoutAsides(text));
 }
 
-/** Liquids that are told of without an amount leave the oils as they are. */
-const LIQUIDS = /^(?:water|agua|lye|naoh|sosa|soda|milk|leche)$/iu;
-/** Clauses that hold no amount and no oil: "which is how I have made it since the old days". */
+/** How a clause begins that tells why or how, and of no oil; anything else behind a comma may be one. */
+const ASIDE =
+  /^\s*(?:which is|that['’]?s how|it['’]?s how|as (?:always|usual|ever)|because|since|the way|que es como|como siempre|porque|(?:the )?(?:water|agua)(?= ))(?!\p{L})/iu;
+/** What a fat, or a part of a plant, may be called. */
+const MAY_BE_FAT =
+  /(?<!\p{L})(?:oils?|fats?|butters?|wax|cream|seeds?|nuts?|one|aceites?|grasas?|ceras?|crema|semillas?)(?!\p{L})/iu;
+/** "60/30/10, olive coconut castor", and clauses such as "which is how I have always made it". */
 const withoutAsides = (text: string): string =>
   text
     .replace(/^(\d+(?:\s?\/\s?\d+)+)\s*[,:]\s*/u, '$1 ')
@@ -125,12 +110,13 @@ const withoutAsides = (text: string): string =>
     .replace(/[\s,;.]+$/u, '');
 
 function isAside(clause: string): boolean {
-  const said = spokenAmounts(clause);
-  const words = said.match(/[\p{L}\p{M}'’]+/gu) ?? [];
-  const tells =
-    /\d/u.test(said) ||
-    words.some((word, at) => REST.test(unaccented(word)) || partAt(words.slice(at), 0) !== undefined);
-  return !tells && words.every(word => LIQUIDS.test(word) || isHarmlessWord(word));
+  const opening = ASIDE.exec(clause)?.[0];
+  if (opening === undefined || /\d/u.test(spokenAmounts(clause)) || MAY_BE_FAT.test(clause)) return false;
+  const words = clause.slice(opening.length).match(/[\p{L}\p{M}'’]+/gu) ?? [];
+  const isShare = words.some(
+    (word, at) => REST.test(unaccented(word)) || partAt(words.slice(at), 0) !== undefined,
+  );
+  return !isShare && words.every(word => isEverydayWord(word));
 }
 
 function spokenList(text: string): string | undefined {
@@ -143,7 +129,6 @@ function spokenList(text: string): string | undefined {
   if (names.length === 0 || marks.size > 1) return undefined;
   if (pieces.some(({ is }) => is === 'even') && amounts.length === 0 && names.length > 1)
     return names.map(name => `${neat(100 / names.length)}% ${name}`).join('; ');
-  if (names.length === 1 && isQualified(pieces)) return undefined;
   if (names.length === 1) return ofOne(names[0]!, amounts, marked);
   const entries = entriesOf(pieces);
   return entries && written(entries, marked);

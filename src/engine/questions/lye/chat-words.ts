@@ -22,7 +22,7 @@ const TURN_ONLY_BESIDE = new Set(
 );
 /** What is no fat, or only part of one, or a fat in bits: beside an oil's name it makes another thing of it. */
 const PRODUCTS =
-  /^(?:oil\p{L}*|butter\p{L}*|fat\p{L}*|wax\p{L}*|lard\p{L}*|tallow\p{L}*|suet|dripping|grease|shortening|margarin\p{L}*|ghee|crisco|cream\p{L}*|milk\p{L}*|flour|sugar|syrup|juice|vinegar|water|powder\p{L}*|base|bases|seeds?|nuts?|kernels?|beans?|leaf|leaves|flakes?|chips?|shells?|husks?|pulp|puree|paste|meal|flesh|meat|jelly|jam|starch|stearin|olein|lecithin|extract|essence|essential|fragrance|perfume|scent|dried|dry|fresh|desiccated|dessicated|shredded|grated|ground|toasted|roasted|creamed|fractionated|hydrogenated|sulfated|sulphated|pickled|candles?|lotion|shampoo|conditioner|acid\p{L}*|solution|bleach|aceite\p{L}*|manteca\p{L}*|mantequilla\p{L}*|grasa\p{L}*|cera|ceras|sebo|unto|tocino|crema|nata|leche|harina|azucar|jarabe|jugo|zumo|vinagre|agua|polvo|molid[oa]s?|rallad[oa]s?|sec[oa]s?|fresc[oa]s?|tostad[oa]s?|semillas?|pepitas?|pipas|nueces|hojas?|pulpa|pasta|carne|almidon|esencia\p{L}*|extracto|perfume|fraccionad[oa]|hidrogenad[oa]|velas?|acid[oa]s?|cloro|solucion|argentin\p{L}*|uruguay\p{L}*|chilen\p{L}*|paraguay\p{L}*)$/u;
+  /^(?:oil\p{L}*|butter\p{L}*|fat\p{L}*|wax\p{L}*|lard\p{L}*|tallow\p{L}*|suet|dripping|grease|shortening|margarin\p{L}*|ghee|cream\p{L}*|milk\p{L}*|flour|sugar|syrup|juice|vinegar|water|powder\p{L}*|base|bases|seeds?|nuts?|kernels?|beans?|leaf|leaves|flakes?|chips?|shells?|husks?|pulp|puree|paste|meal|flesh|meat|jelly|jam|starch|stearin|olein|lecithin|extract|essence|essential|fragrance|perfume|scent|dried|dry|fresh|desiccated|dessicated|shredded|grated|ground|toasted|roasted|creamed|fractionated|hydrogenated|sulfated|sulphated|pickled|candles?|lotion|shampoo|conditioner|acid\p{L}*|solution|bleach|aceite\p{L}*|manteca\p{L}*|mantequilla\p{L}*|grasa\p{L}*|cera|ceras|sebo|unto|tocino|crema|nata|leche|harina|azucar|jarabe|jugo|zumo|vinagre|agua|polvo|molid[oa]s?|rallad[oa]s?|sec[oa]s?|fresc[oa]s?|tostad[oa]s?|semillas?|pepitas?|pipas|nueces|hojas?|pulpa|pasta|carne|almidon|esencia\p{L}*|extracto|perfume|fraccionad[oa]|hidrogenad[oa]|velas?|acid[oa]s?|cloro|solucion|argentin\p{L}*|uruguay\p{L}*|chilen\p{L}*|paraguay\p{L}*)$/u;
 /** Who speaks: after "and" these open a sentence, and beside an oil they end its name. */
 const SPEAKS = new Set(
   `i im ive id me my we us our you your he she they them it its this that these those there here who what when where why how which is are was were be been am do does did have has had got get can could will would shall should may might must want wanted need needed think thought know said says told gave give asked tell show check please thanks thank cheers kindly hi hello hey morning afternoon evening good dear so then now today tonight tomorrow yesterday just still also too very really quite only all together total altogether for from to in on at by as because since while with nothing ready done going gonna wanna lets let make making made weigh weighed pour poured using use put in into onto over under before after about around until till the a an of right correct ok okay safe fine enough much many
@@ -84,6 +84,7 @@ export function stands(
       SOMETHING.test(words.join(' '))
     )
       return { stop: words.join(' ') };
+    if (isInUnknown(words)) return { stop: words.join(' ') };
     const first = words.find(word => !/^(?:the|an?|el|la|un|una)$/u.test(word)) ?? words[0]!;
     const isJoined =
       (before?.is === 'joint' && !isPlain(first)) ||
@@ -98,6 +99,15 @@ export function stands(
   }
   return { left };
 }
+
+const ARTICLE = /^(?:the|my|an?|some|el|la|los|las|mi|un|una)$/u;
+/** "In ambrosia", "con pulque": a liquid that nobody here knows may be what the lye goes into. */
+const isInUnknown = (words: readonly string[]): boolean =>
+  words.some(
+    (word, at) =>
+      /^(?:in|into|with|using|en|con)$/u.test(word) &&
+      !isEveryday(words.slice(at + 1).find(next => !ARTICLE.test(next)) ?? word),
+  );
 
 /** Whether a word may turn the sense of what stands beside it, or of the whole line. */
 const turns = (word: string, apart: boolean): boolean =>

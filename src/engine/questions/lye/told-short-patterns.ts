@@ -27,7 +27,7 @@ export const TOLD_SHORT_PATTERNS: TopicPatterns = [
           `${WEIGHT} (?:more|extra|too much|over)(?: of)?(?: the)? ${CAUSTIC}|${WEIGHT} (?:de )?(?:mas|exceso)(?: de)?(?: la)? ${CAUSTIC}|${WEIGHT} de ${CAUSTIC} de mas|${CAUSTIC} ${WEIGHT} de mas`,
           '(?:put|added|used|poured|weighed|went)|puse|eche|use|pese|anadi|agregue|se me fue|me pase',
         ],
-        `${ASKS_LEAVE}|if i|si (?:pongo|echo|uso)|water|agua|${HURT}`,
+        `${ASKS_LEAVE}|if i|si (?:pongo|echo|uso)|water|agua|just in case|por si acaso|${HURT}`,
       ),
     ],
   ],
@@ -65,7 +65,8 @@ export const TOLD_SHORT_PATTERNS: TopicPatterns = [
           '(?:is|esta|at|a|still|sigue)(?: \\w+)? [6-9]\\d ?(?:c|f|degrees|grados)|(?:6|7|8|9)\\dc',
           '(?:pour|put|add|mix)(?: \\w+){0,3} (?:oils?|now)|in ?to (?:the |my )?oils?|(?:echo|echar|vierto|verter|pongo)(?: \\w+){0,2} (?:aceites?|ya)|ya la echo',
         ],
-        HURT,
+        // Where the oils are what is hot, that is another matter.
+        `${OIL}(?: \\w+){0,4} (?:at|are|a|estan) (?:\\w+ )?[6-9]\\d|${HURT}`,
       ),
     ],
   ],

@@ -18,7 +18,8 @@ export const NO_MORE =
 export function powderFromFigure(text: string): string | undefined {
   const said = spokenAmounts(plainText(text).replace(NO_MORE, ' '));
   const at = said.search(/(?<![\p{L}\d.,/])\d/u);
-  if (at < 0) return undefined;
+  // Less than nothing is no amount.
+  if (at < 0 || /[-–—+]\s?$/u.test(said.slice(0, at))) return undefined;
   const from = said.slice(at).replace(/[\s,.!]+(?:che|po|pues|ja|haha|lol|mate|dear|love)?[\s.!]*$/iu, '');
   if (from === text) return undefined;
   const before = words(said.slice(0, at));
