@@ -9,6 +9,7 @@ import { colourantById } from '../../src/engine/colourants/catalogue.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import { withOwnJars } from '../../src/engine/questions/own-jars.ts';
 import { type QuestionRead, type Reading, readQuestion } from '../../src/engine/questions/read.ts';
+import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal, refuse } from '../../src/engine/refusal.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { nameOf } from '../../src/presenting/dose.ts';
@@ -83,6 +84,8 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return nearestOr(notUnderstood(read, context), false);
+  if (reading.job === 'shelf-show' && !mayBeOfShelf(unaccented(question).toLowerCase()))
+    return nearestOr(notUnderstood(read, context), false);
   const isHardly = isHardlyDoubt(reading, question);
   if (reading.job === 'doubt' && !isHardly) return doubtReply(read, context);
   if (!photo && !ofLye && !barred && (isHardly || isBlindDiagnosis(reading, question, read)))

@@ -40,6 +40,9 @@ export function notes(
   const lines = [
     ...(read.hotProcess ? [say.ask.hotProcess] : []),
     ...(job === 'dose' && facts.portion === undefined ? [say.ask.byTheCup] : []),
+    ...(job === 'law' && facts.country !== undefined
+      ? [say.ask.lawElsewhere({ country: facts.country })]
+      : []),
     ...(job === 'law' && facts.named.length === 0 ? [say.ask.lawOfSelling] : []),
   ];
   return lines.map(text => ({ kind: 'text', text }));

@@ -126,6 +126,8 @@ type Answered = {
       readonly strength?: string;
       readonly target?: { readonly hex: string };
       readonly region?: string;
+      /** ISO 3166-1 code of a country whose law no table holds. */
+      readonly country?: string;
       readonly oils?: string;
       readonly superfat?: number;
       readonly percent?: number;
@@ -194,9 +196,16 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
         ? undefined
         : `got ${facts?.target?.hex}`;
     case 'region':
-      return facts?.region === value ? undefined : `got ${facts?.region}`;
+      return [facts?.region, facts?.country === 'GB' ? 'UK' : facts?.country].includes(value as string)
+        ? undefined
+        : `got ${facts?.region}`;
     case 'percent':
-      return [facts?.superfat, facts?.percent, facts?.concentration].includes(Number(value))
+      return [
+        facts?.superfat,
+        facts?.percent,
+        facts?.concentration,
+        Number.parseFloat(given.superfat ?? ''),
+      ].includes(Number(value))
         ? undefined
         : `got ${facts?.superfat}`;
     case 'oils': {

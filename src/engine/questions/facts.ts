@@ -2,6 +2,7 @@ import { parseOils } from '../batch/oils/oil-list.ts';
 import { signsIn } from '../flaws/signs.ts';
 import type { ToldAmount } from './amounts.ts';
 import { carrierIn } from './carrier-told.ts';
+import { type OtherCountry, otherCountryIn } from './countries.ts';
 import type { NamedThing } from './entities.ts';
 import { oilsIn } from './oils-in.ts';
 import { type Region, regionIn } from './regions.ts';
@@ -31,6 +32,8 @@ export type Facts = {
   readonly portions: string | undefined;
   readonly target: Target | undefined;
   readonly region: Region | undefined;
+  /** ISO 3166-1 code of a country whose law no table holds. */
+  readonly country: OtherCountry | undefined;
   readonly fromShelf: boolean;
   /** What is asked about where no name in it is known. */
   readonly subject: string | undefined;
@@ -74,6 +77,7 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
     portions: undefined,
     target: targetIn(question, words, things),
     region: regionIn(text),
+    country: otherCountryIn(text),
     fromShelf:
       /\b(?:my|mi|mis) (?:shelf|estanteria|estante|repisa|inventario|stash|colours|pigments|micas|pigmentos|colores)\b/u.test(
         text,

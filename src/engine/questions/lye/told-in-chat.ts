@@ -23,7 +23,7 @@ const COURTESIES =
 const CORRECTS =
   /(?<!\p{L})(?:oops|i (?:meant|mean)|no wait|wait no|scratch (?:the|that)|correction|actually|sorry,? (?:make|not|no|its|it s|i meant)|make (?:it|that) \d|quise decir|quiero decir|mejor dicho|digo|ay no|no mejor|perdon,? (?:de|es|son|eran?|no|\d))(?!\p{L})/u;
 const SCALES =
-  /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scale(?: it| this| to| up| down)?|times (?:two|three|\d)|multipl\p{L}+|duplic\p{L}+|triplic\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
+  /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|this|them|everything|all|to|up|down|the (?:recipe|batch))|times (?:two|three|\d)|multipl\p{L}+|duplic\p{L}+|triplic\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
 /** "sosa al 5", "lye at 5%": no lye water is so weak, so that it is the superfat. */
 const AT_LYE = new RegExp(
   String.raw`(?<=(?<!\p{L})${LYE}(?: (?:and|y|n) (?:water|agua))?) (?:(?:at|al|a|for|con|del|de) )?(\d{1,2}(?:[.,]\d)?)(?: ?(%|percent|por ciento))?(?= ?(?:;|,|$|superfat))(?!,\d)`,

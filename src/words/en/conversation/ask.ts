@@ -5,6 +5,8 @@ import { numbersIn } from '../../numbers.ts';
 import type { RefusalSentences } from '../../sentence.ts';
 
 const { plain } = numbersIn('en');
+const countries = new Intl.DisplayNames('en', { type: 'region' });
+const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
 
 /** What is said to a plain question. */
@@ -17,6 +19,11 @@ export const ask = {
   readAs: (v: { name: string }) => `Read as ${v.name}.`,
   sameForAll: (v: { text: string; names: readonly string[] }) =>
     `“${v.text}” can be several: ${list(v.names)}. The dose is the same for all of them; pick yours for what lye does to it.`,
+  /** `country` is its ISO 3166-1 code. */
+  lawElsewhere: ({ country }: { country: string }) =>
+    country === 'GB'
+      ? 'The UK keeps a list of its own that began as the EU’s and may have changed since: check it there before you sell.'
+      : `I hold the lists of the US and the EU, none of ${nameOfCountry(country)}’s: ask the authority there before you sell.`,
   change: 'Ask it another way',
   changeLabel: 'The command, or your question in other words',
   severalJars: (v: { count: number }) => `${v.count} jars: shall I add them? One press for each.`,

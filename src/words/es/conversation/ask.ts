@@ -3,6 +3,8 @@ import type * as en from '../../en/conversation/ask.ts';
 import { numbersIn } from '../../numbers.ts';
 
 const { plain } = numbersIn('es');
+const countries = new Intl.DisplayNames('es', { type: 'region' });
+const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
 
 export const ask: typeof en.ask = {
@@ -13,6 +15,10 @@ export const ask: typeof en.ask = {
   readAs: ({ name }) => `Leído como ${name}.`,
   sameForAll: ({ text, names }) =>
     `«${text}» puede ser varios: ${list(names)}. La dosis es la misma para todos; elige el tuyo para saber qué le hace la sosa.`,
+  lawElsewhere: ({ country }: { country: string }) =>
+    country === 'GB'
+      ? 'El Reino Unido tiene su propia lista, que empezó como la de la UE y puede haber cambiado: mírala allí antes de vender.'
+      : `Tengo las listas de EE. UU. y de la UE, ninguna de ${nameOfCountry(country)}: pregunta a la autoridad de allí antes de vender.`,
   change: 'Preguntarlo de otro modo',
   changeLabel: 'El comando, o tu pregunta con otras palabras',
   severalJars: ({ count }) => `${count} botes: ¿los añado? Uno por pulsación.`,
