@@ -209,6 +209,7 @@ describe('a list of oils among words', () => {
 
   test.each([
     ['a fat without its weight', '400 g olive, 200 g coconut, and the butter'],
+    ['cocoa butter or coconut, which differ by a quarter in lye', '400 g olive, 100 g coco butter'],
     ['a weight of something else', 'lemon 20 g, olive 400 g, coconut 200 g'],
     ['an oil nobody knows', '400 g olive, 200 g glorbish'],
     ['a word between a weight and its oil', '400 g kitchen olive, 200 g coconut, 100 g castor oil and oats'],

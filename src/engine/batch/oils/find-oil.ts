@@ -98,8 +98,12 @@ const SHORT: ReadonlyMap<string, string> = new Map([
   ['unto', 'lard'],
 ]);
 
+/** Cocoa butter for one, coconut for another, and a quarter of the lye between them. */
+const COCOA_OR_COCONUT = /\bcoco butter\b/iu;
+
 /** The oil a member means, in English, Spanish or INCI, or undefined. Word order and accents do not matter. */
 export function knownOil(text: string): Oil | undefined {
+  if (COCOA_OR_COCONUT.test(text)) return undefined;
   return byKey.get(nameKey(SHORT.get(text.trim().toLowerCase()) ?? text));
 }
 
@@ -126,7 +130,7 @@ const FOOD =
 /** {@link knownOil}. Throws a Refusal `oil-unknown` that names the three nearest, `oil-is-liquid`, `oil-is-food`, `oil-unclear`, `oil-not-clarified` or `oil-never-soap`. */
 export function findOil(text: string): Oil {
   const plain = foldedWords(text).join(' ');
-  if (UNCLEAR.test(plain)) refuse('oil-unclear', { text: shown(text) });
+  if (UNCLEAR.test(plain) || COCOA_OR_COCONUT.test(text)) refuse('oil-unclear', { text: shown(text) });
   if (KITCHEN_BUTTER.test(plain)) refuse('oil-not-clarified', { text: shown(text) });
   if (
     FOOD.test(

@@ -1,0 +1,42 @@
+import { describe, expect, test } from 'vitest';
+import { otherCountryIn } from '../../../src/engine/questions/countries.ts';
+import { readQuestion } from '../../../src/engine/questions/read.ts';
+import { mayBeOfShelf } from '../../../src/engine/questions/shelf-words.ts';
+import { wordsIn } from '../../../src/words/index.ts';
+
+describe('countries whose law no table holds', () => {
+  test.each([
+    ['is alkanet allowed in canada', 'CA'],
+    ['are ultramarines ok in the uk still', 'GB'],
+    ['neon pigments, australia, wash off', 'AU'],
+    ['se permite el oxido rojo en chile', 'CL'],
+    ['i sell in nueva zelanda', 'NZ'],
+  ])('%s: %s', (text, country) => {
+    expect(otherCountryIn(text)).toBe(country);
+  });
+
+  test.each(['is it allowed in france', 'red oxide in the us', 'chile ancho en polvo aguanta', 'china clay'])(
+    '%s: none of them',
+    text => {
+      expect(otherCountryIn(text)).toBeUndefined();
+    },
+  );
+
+  test('who asks for one is told that its list is not held, and that the UK’s began as the EU’s', () => {
+    expect(readQuestion('is alkanet allowed in Canada?').facts.country).toBe('CA');
+    expect(wordsIn('en').ask.lawElsewhere({ country: 'CA' })).toBe(
+      'I hold the lists of the US and the EU, none of Canada’s: ask the authority there before you sell.',
+    );
+    expect(wordsIn('es').ask.lawElsewhere({ country: 'MX' })).toBe(
+      'Tengo las listas de EE. UU. y de la UE, ninguna de México: pregunta a la autoridad de allí antes de vender.',
+    );
+    expect(wordsIn('en').ask.lawElsewhere({ country: 'GB' })).toContain('began as the EU’s');
+  });
+});
+
+test('a shelf is shown to who asks for one, not to who fears the dust of lye', () => {
+  expect(mayBeOfShelf('what is on my shelf')).toBe(true);
+  expect(mayBeOfShelf('dime que hay en la repisa')).toBe(true);
+  expect(mayBeOfShelf('me da miedo el polvo de sosa que me pongo')).toBe(false);
+  expect(mayBeOfShelf('cuanto dura el jabon guardado en una caja')).toBe(false);
+});
