@@ -7,7 +7,7 @@ const SHARES: readonly (readonly [share: string, words: string])[] = [
 ];
 /** What tells that a part that stands alone is one of the batter. */
 const GETS =
-  '(?:of (?:it|that|this|those|them|which) |de (?:eso|esto|ella|ellos) )?(?:gets?|goes|(?:will|to|is to|has to|should|needs to|must) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|lo quiero|la quiero|va a ser|van? con|lleva|se pinta|la pinto|lo pinto)';
+  '(?:of (?:it|that|this|those|them|which) |de (?:eso|esto|ella|ellos) )?(?:gets?|goes|wants?|needs?|takes?|(?:will|to|is to|has to|should|needs to|must) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|lo quiero|la quiero|va a ser|van? con|lleva|quiere|necesita|se pinta|la pinto|lo pinto)';
 const COLOURED =
   '(?:colou?r|colou?ring|tint|dye|pint(?:o|ar)|coloreo|colorear|tenir) (?:only |just |solo |nada mas |nomas )?';
 const THAT = '(?:for|para|in|en) (?:that|this|esa|ese|cada|each) ';

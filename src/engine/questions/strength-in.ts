@@ -82,7 +82,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
 
 /** What was not wished: "too strong", "demasiado oscuro", "it came out dark". */
 const UNWISHED = new RegExp(
-  String.raw`\b(?:(?<!not )too|demasiado|tan|nada|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|bajit[oa]|pastel|suave|suavecit[oa]|soft)\b`,
+  String.raw`\b(?:(?<!not )too|demasiado|tan|nada|(?:no|not)(?: (?:a|an|un|una|muy|very|so|all that|quede|sea|salga|quiero))?|less|menos|wasn'?t|isn'?t|(?:was|were|came out|turned out|salio|quedo|me quedo) (?:too |so |very |muy |tan |bien )?)\s*(?:${DEEP}|pale|light|faint|clarit[oa]|clar[oa]|palid[oa]|palidit[oa]|bajit[oa]|pastel|suave|suavecit[oa]|soft|baby|powder)(?: (?:blue|pink|green|yellow|azul|rosa|verde))?\b`,
   'gu',
 );
 

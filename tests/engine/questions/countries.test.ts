@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { otherCountryIn } from '../../../src/engine/questions/countries.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
+import { shareOfBatter } from '../../../src/engine/questions/share-of-batter.ts';
 import { mayBeOfShelf } from '../../../src/engine/questions/shelf-words.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 
@@ -32,6 +33,23 @@ describe('countries whose law no table holds', () => {
     );
     expect(wordsIn('en').ask.lawElsewhere({ country: 'GB' })).toContain('began as the EU’s');
   });
+});
+
+test.each([
+  [
+    'how much ultramarine blue for 400 ml of batter, full strength, a proper strong blue not baby blue',
+    'full',
+  ],
+  ['ultramarine for 400 ml, baby blue', 'pastel'],
+])('%s: %s', (question, strength) => {
+  expect(readQuestion(question).facts.strength).toBe(strength);
+});
+
+test.each([
+  ['got 900g oils all told and a third of it wants doing with green clay', '1/3'],
+  ['got 900g oils and a third of it is green clay already', undefined],
+])('%s', (question, share) => {
+  expect(shareOfBatter(question)).toBe(share);
 });
 
 test('a shelf is shown to who asks for one, not to who fears the dust of lye', () => {

@@ -253,3 +253,17 @@ describe('everyday words between and around the parts', () => {
     );
   });
 });
+
+test('the strength of lye water is no superfat, a lone small percent beside lye is', () => {
+  expect(read('hiya pal, 500 g olive and 200 g coconut, sosa al 5').given.superfat).toBe(5);
+  expect(refusalOrSuperfat('hiya pal, 500 g olive and 200 g coconut, lye at 33%')).not.toBe(33);
+});
+
+function refusalOrSuperfat(question: string): unknown {
+  try {
+    return read(question).given.superfat;
+  } catch (error) {
+    if (error instanceof Refusal) return error.id;
+    throw error;
+  }
+}

@@ -58,6 +58,13 @@ describe('of several amounts, the one that is meant', () => {
     expect(toldAmount(text)).toBeUndefined();
   });
 
+  test('a litre and eight hundred are 1,800 ml, and a portion is 200 l at the most', () => {
+    expect(parsePortionRange('one litre eight hundred').low).toMatchObject({ millilitres: 1800 });
+    expect(parsePortionRange('200000 ml').low).toMatchObject({ millilitres: 200_000 });
+    expect(orRefusal(() => parsePortionRange('200001 ml'))).toBe('amount-out-of-range');
+    expect(orRefusal(() => parsePortionRange('200001 ml of batter'))).toBe('amount-out-of-range');
+  });
+
   test('who kept a fourth of 1.2 kg is not given a dose for all of it', () => {
     expect(
       orRefusal(() => parsePortionRange('total was 1.2 kg and I have kept one fourth for the pink')),
