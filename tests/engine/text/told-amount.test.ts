@@ -40,6 +40,8 @@ describe('of several amounts, the one that is meant', () => {
     ['one told twice', 'medio litro, bueno, 500 ml', '500 ml'],
     ['a part of what is told', "it's half of the 900 gram batter", '450 g'],
     ['a part that was kept', 'it was 1.2 kg and I have kept a quarter for the pink', '300 g'],
+    ['one measured with water', 'the form has 1200 ml, I filled it with water for measure', '1200 ml'],
+    ['hundreds told once', 'my jug says 3-400 ml', '300-400 ml'],
     ['one of oils', 'sorry, yes, 650 grams of oil, I was on the phone', '650 g oils'],
   ])('%s', (_, text, amount) => {
     expect(toldAmount(text)).toBe(amount);
@@ -204,6 +206,10 @@ describe('a list of oils among words', () => {
     [
       'Three quarters of it is olive and the last quarter coconut, which is how I have always made it',
       { olive: 0.75, coconut: 0.25 },
+    ],
+    [
+      '500g rapeseed, 300g coconut and 200g lard from the butcher',
+      { canola: 0.5, coconut: 0.3, lard: 0.2 },
     ],
     ['grapeseed 300g and avo 300g and 200g coconut', { grapeseed: 0.375, avocado: 0.375, coconut: 0.25 }],
     [

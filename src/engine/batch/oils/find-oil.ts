@@ -82,6 +82,7 @@ const SHORT: ReadonlyMap<string, string> = new Map([
   ['co', 'coconut'],
   ['coc', 'coconut'],
   ['vco', 'coconut'],
+  ['cno', 'coconut'],
   ['po', 'palm'],
   ['pko', 'palm kernel'],
   ['rbo', 'rice bran'],

@@ -96,13 +96,15 @@ export function spokenOilList(text: string): string | undefined {
 
 /** How a clause begins that tells why or how, and of no oil; anything else behind a comma may be one. */
 const ASIDE =
-  /^\s*(?:which is|that['’]?s how|it['’]?s how|as (?:always|usual|ever)|because|since|the way|que es como|como siempre|porque|(?:the )?(?:water|agua)(?= ))(?!\p{L})/iu;
+  /^\s*(?:which is|that['’]?s how|it['’]?s how|that['’]?s (?:the lot|thi lot|all|it)|as (?:always|usual|ever)|because|since|the way|que es como|como siempre|porque|(?:the )?(?:water|agua)(?= ))(?!\p{L})/iu;
 /** What a fat, or a part of a plant, may be called. */
 const MAY_BE_FAT =
   /(?<!\p{L})(?:oils?|fats?|butters?|wax|cream|seeds?|nuts?|one|aceites?|grasas?|ceras?|crema|semillas?)(?!\p{L})/iu;
 /** "60/30/10, olive coconut castor", and clauses such as "which is how I have always made it". */
 const withoutAsides = (text: string): string =>
   text
+    .replace(/\(?\bwt\.? ?%\)?/giu, '%')
+    .replace(/\s+from (?:the|my|our) \p{L}+(?=\s*(?:$|[,;.]))/giu, '')
     .replace(/^(\d+(?:\s?\/\s?\d+)+)\s*[,:]\s*/u, '$1 ')
     .split(/(?<=[,;.](?!\d))/u)
     .filter((clause, at) => at === 0 || !isAside(clause))

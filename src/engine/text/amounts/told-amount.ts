@@ -24,6 +24,11 @@ const NO_MORE =
 /** The water is told to be no part of it. */
 const APART =
   /[\s,.;(]*(?<!\p{L})(?:the |el )?(?:lye|water|agua|sosa|milk|leche)(?: (?:is|es|va|goes|and lye|y sosa))* (?:separate(?:ly)?|apart|aparte|extra|not (?:counted|in it|included)|no (?:cuenta|incluida))(?!\p{L})/giu;
+/** How a mould or a jug was measured is no water in it: "I filled it with water for measure". */
+const MEASURED =
+  /[\s,;(]*(?<!\p{L})(?:(?:i|we) )?(?:measured|filled|tested|checked|(?:l[oa] )?(?:prob[eé]|med[ií]|llen[eé]))(?: (?:it|that|the (?:mou?ld|jug|form)|el molde))? (?:with|con) (?:water|agua)(?: (?:for|to|para|to the|until|hasta) [\p{L} ]+)?[\s.)]*$/iu;
+/** "3-400 ml": the hundreds are told once. */
+const HUNDREDS_ONCE = /(?<![\d.,/])([1-9])\s?[-–]\s?([1-9]00)(?=\s?(?:mls?|g|grams?|gramos?)(?!\p{L}))/giu;
 const RANGE =
   /(?<![\d.,/])(?:between |entre |from |de )?(?:\d[\d.,]*|\d\/\d)(?:\s?\p{L}+)?\s?(?:-|–|to|and|y|a|or|o|hasta)\s?(?:\d[\d.,]*|\d\/\d)\s?\p{L}+/iu;
 /** What stands before the amount that is meant, where another was told first. */
@@ -145,6 +150,8 @@ export function toldAmount(text: string): string | undefined {
   if (text.length > LONGEST_TEXT) return undefined;
   const said = spokenAmounts(hedged(plainText(text)).text)
     .replace(STOPPED, ' ')
+    .replace(MEASURED, '')
+    .replace(HUNDREDS_ONCE, (_, low: string, high: string) => `${low}00-${high}`)
     .replace(NO_MORE, '')
     .replace(APART, '')
     .replace(UNIT_AHEAD, '$2 $1')
