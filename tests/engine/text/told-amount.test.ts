@@ -207,10 +207,7 @@ describe('a list of oils among words', () => {
       'Three quarters of it is olive and the last quarter coconut, which is how I have always made it',
       { olive: 0.75, coconut: 0.25 },
     ],
-    [
-      '500g rapeseed, 300g coconut and 200g lard from the butcher',
-      { canola: 0.5, coconut: 0.3, lard: 0.2 },
-    ],
+    ['500g rapeseed, 300g coconut and 200g lard from the butcher', { canola: 0.5, coconut: 0.3, lard: 0.2 }],
     ['grapeseed 300g and avo 300g and 200g coconut', { grapeseed: 0.375, avocado: 0.375, coconut: 0.25 }],
     [
       'black castor 80 gram, coconut 600, olive 320. Water mi still a measure',
