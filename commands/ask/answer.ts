@@ -84,7 +84,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (photo && !read.readings.some(({ job }) => job === 'mix') ? asDiagnosis(question) : read.readings[0]);
   const reading = first && withItsAcid(first, question);
   if (!reading) return nearestOr(notUnderstood(read, context), false);
-  if (reading.job === 'shelf-show' && !mayBeOfShelf(unaccented(question).toLowerCase()))
+  if (reading.job === 'shelf-show' && !mayBeOfShelf(question))
     return nearestOr(notUnderstood(read, context), false);
   const isHardly = isHardlyDoubt(reading, question);
   if (reading.job === 'doubt' && !isHardly) return doubtReply(read, context);

@@ -17,7 +17,6 @@ import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.t
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
-import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { inPassing } from './in-passing.ts';
 import { stopped } from './lye-stopped.ts';
 import { topicReply } from './matter.ts';
@@ -89,7 +88,7 @@ export async function lyeAnswer(
   const passing = inPassing(typed, context);
   if (passing) return passing;
   const job = read.readings[0]?.job;
-  if (job?.startsWith('shelf') && mayBeOfShelf(unaccented(question).toLowerCase())) return undefined;
+  if (job?.startsWith('shelf') && mayBeOfShelf(question)) return undefined;
   const asked = lyeAskedIn(ordered);
   const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
   // "Does manganese violet hold at pH 13" asks of the colour.

@@ -2,6 +2,7 @@ import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
 import { hedged } from './amount-remarks.ts';
+import { TOKEN } from './amount-tokens.ts';
 import { isEverydayWord } from './everyday-words.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 import { isAnyOil, isEachWord, isPieceWord, isVesselWord } from './stop-words.ts';
@@ -19,11 +20,6 @@ export type AmountAmongWords = {
 
 const LONGEST_TEXT = 120;
 const MOST_PIECES = 200;
-const FIGURE = String.raw`\d\/\d|\d+(?: \d\/\d)?(?:[.,]\d+)?`;
-const TOKEN = new RegExp(
-  String.raw`(${FIGURE})[ -]?(\p{L}+)?|(\p{L}[\p{L}\p{M}'’/]*)|([^\s,.;:()!?¡¿–—-])`,
-  'giu',
-);
 /** "Molde de litro": a unit that nobody counts is one. */
 const LONE_UNIT = /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))/giu;
 const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
@@ -53,7 +49,8 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
   const words: string[] = [];
   // "2 cups - 2 Tbsp" may take away.
   if (/\s[-–—]\s*\d/u.test(said)) return undefined;
-  for (const [, figure, behind, word, sign] of said.replace(LONE_UNIT, '1 ').matchAll(TOKEN)) {
+  for (const { groups = {} } of said.replace(LONE_UNIT, '1 ').matchAll(TOKEN)) {
+    const { figure, unit: behind, word, sign } = groups;
     if (sign !== undefined) return undefined;
     const told = figure !== undefined && behind !== undefined ? toldBy(figure, behind) : undefined;
     if (told) amounts.push(told);

@@ -1,12 +1,10 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { colourantsMeant, colourantsNamed } from '../../colourants/find.ts';
-import { plainWord, unitOfWord } from '../../quantities/unit-words.ts';
+import { unitOfWord } from '../../quantities/unit-words.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { distance } from '../spelling/edit-distance.ts';
 import { COMMON_WORDS } from '../spelling/trade-words.ts';
-import { isEachWord, isPieceWord, isStopWord, isVesselWord } from './stop-words.ts';
-
-const words = (list: string): ReadonlySet<string> => new Set(list.split(/\s+/u).filter(word => word !== ''));
+import { isEachWord, isPieceWord, isStopWord, isVesselWord, listed, words } from './stop-words.ts';
 
 /** Words that change how much an amount beside them is: parts, manifolds, what is taken away, what it is counted by. */
 const CHANGING = words(`
@@ -27,8 +25,6 @@ const WEIGHED = words(`
 const BASIC_COLOURS = words(
   'white black red green yellow blue brown purple pink orange grey gray blanco blanca negro negra rojo roja verde amarillo amarilla azul marron cafe morado morada rosa naranja gris',
 );
-
-const listed = (word: string): string => plainWord(word.replace(/’/gu, "'").replace(/^'+|'+$/gu, ''));
 
 /** Whether a word may change the amount that it stands beside, or tell what else the amount is of. */
 export const mayChangeAmount = (word: string): boolean => {
@@ -65,7 +61,5 @@ export function isHarmlessWord(word: string): boolean {
   if (plain.length > 3 && (knownOil(plain) !== undefined || colourantsNamed(plain).length > 0)) return false;
   if (knowsColour(plain)) return true;
   if (plain.length > 3 && colourantsMeant(plain).length > 0) return false;
-  return (
-    COMMON_WORDS.has(plain) || plain.length < SHORTEST_SLIP || !SLIPPED.some(one => distance(one, plain) <= 1)
-  );
+  return plain.length < SHORTEST_SLIP || !SLIPPED.some(one => distance(one, plain) <= 1);
 }

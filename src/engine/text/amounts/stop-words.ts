@@ -1,6 +1,8 @@
 import { plainWord } from '../../quantities/unit-words.ts';
 
-const words = (list: string): ReadonlySet<string> => new Set(list.split(/\s+/u).filter(word => word !== ''));
+/** The words of a list, parted by spaces. */
+export const words = (list: string): ReadonlySet<string> =>
+  new Set(list.split(/\s+/u).filter(word => word !== ''));
 
 /** Articles, prepositions, pronouns, auxiliaries and courtesies of both languages: they change no amount beside which they stand. */
 const STOP_WORDS = words(`
@@ -38,7 +40,7 @@ const PIECES = words(`
 const EACH = words('each every apiece ea cada cu c/u');
 
 /** A word as these lists hold it: lower case without accents or marks around it. */
-const listed = (word: string): string => plainWord(word.replace(/’/gu, "'").replace(/^'+|'+$/gu, ''));
+export const listed = (word: string): string => plainWord(word.replace(/’/gu, "'").replace(/^'+|'+$/gu, ''));
 
 /** Whether a word names oils of no kind: what an amount beside it is counted by. */
 export const isAnyOil = (word: string): boolean => /^(?:oils?|fats?|aceites?|grasas?)$/u.test(listed(word));

@@ -2,17 +2,13 @@ import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
 import { hedged } from './amount-remarks.ts';
+import { TOKEN } from './amount-tokens.ts';
 import { isHarmlessWord } from './everyday-words.ts';
 import { shareAt } from './share-at.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 import { isAnyOil } from './stop-words.ts';
 
 const LONGEST_TEXT = 200;
-const FIGURE = String.raw`\d\/\d|\d+(?: \d\/\d)?(?:[.,]\d+)?`;
-const TOKEN = new RegExp(
-  String.raw`(?<figure>${FIGURE})[ -]?(?<unit>\p{L}+)?|(?<word>\p{L}[\p{L}\p{M}'’/]*)|(?<sign>[^\s,.;:()!?¡¿–—-])`,
-  'giu',
-);
 /** "ml: 250", "mls that is": the unit away from its figure. */
 const UNIT_AHEAD =
   /(?<!\d[\d.,/ ]*)(?<!\p{L})(mls?|g|grs?|grams?|gramos?)(?:\s\p{L}+)?\s?:\s?(\d+(?:[.,]\d+)?)(?!\s?\p{L}|[\d.,/])/giu;
