@@ -267,3 +267,9 @@ function refusalOrSuperfat(question: string): unknown {
     throw error;
   }
 }
+
+test('equal parts are equal shares of the whole', () => {
+  expect(read('hiya pal, equal parts olive, coconut and rice bran, 900 g of oils').given.oils).toMatch(
+    /^33\.33 ?% olive, 33\.33 ?% coconut, 33\.33 ?% rice bran$/u,
+  );
+});
