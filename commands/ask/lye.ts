@@ -2,6 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
 import { oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
+import { differenceTopic, tellsDifference } from '../../src/engine/questions/lye/lye-difference.ts';
 import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import { readPlanQuestion, refuseWeighedFat } from '../../src/engine/questions/lye/plan-question.ts';
 import {
@@ -83,8 +84,9 @@ export async function lyeAnswer(
   }: { readonly typed: string; readonly read: QuestionRead; readonly context: Context },
 ): Promise<Reply | LyeReading | undefined> {
   const { ordered, unordered } = inOrder(question);
-  const care = careTopicIn(typed);
-  if (care && !(OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered))) return topicReply(care, context);
+  const care = careTopicIn(typed) ?? differenceTopic(typed);
+  const isChecked = care !== undefined && OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered);
+  if (care && (!isChecked || tellsDifference(typed))) return topicReply(care, context);
   const passing = inPassing(typed, context);
   if (passing) return passing;
   const job = read.readings[0]?.job;
