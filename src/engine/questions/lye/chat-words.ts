@@ -7,9 +7,10 @@ import type { Pair } from './chat-pairs.ts';
 import type { ChatToken } from './chat-tokens.ts';
 import { isIdleWord } from './oils.ts';
 import { SOMETHING } from './oils-among-words.ts';
+import likeOils from './words-like-oils.json' with { type: 'json' };
 
 /** Said beside a recipe, these may turn its sense or the amount of what is meant: nothing is answered. */
-const TURNS = new Set(
+export const TURNS = new Set(
   'instead rather not no without minus less more forgot forget forgotten replace replaced replacing swap swapped swapping switch switched remove removed left out half halve halved double doubled doubling twice triple tripled thrice scale scaled except but or unless per each times convert converted same other rest remaining remainder actually oops meant mean wait scratch correction sorry between range maybe perhaps either both extra additional another sin vez lugar menos mas quita quito quitar olvide olvido olvidar cambie cambio cambiar sustituir sustituyo reemplazar reemplazo mitad doble duplica duplicar duplique triple triplica triplicar excepto salvo pero por cada o quise decir digo perdon mejor entre quiza tal ambos otra otro resto restante igual misma mismo used usado usada waste unknown mixed mixture blend mezcla'.split(
     ' ',
   ),
@@ -21,7 +22,7 @@ const TURN_ONLY_BESIDE = new Set(
   ),
 );
 /** What is no fat, or only part of one, or a fat in bits: beside an oil's name it makes another thing of it. */
-const PRODUCTS =
+export const PRODUCTS =
   /^(?:oil\p{L}*|butter\p{L}*|fat\p{L}*|wax\p{L}*|lard\p{L}*|tallow\p{L}*|suet|dripping|grease|shortening|margarin\p{L}*|ghee|cream\p{L}*|milk\p{L}*|flour|sugar|syrup|juice|vinegar|water|powder\p{L}*|base|bases|seeds?|nuts?|kernels?|beans?|leaf|leaves|flakes?|chips?|shells?|husks?|pulp|puree|paste|meal|flesh|meat|jelly|jam|starch|stearin|olein|lecithin|extract|essence|essential|fragrance|perfume|scent|dried|dry|fresh|desiccated|dessicated|shredded|grated|ground|toasted|roasted|creamed|fractionated|hydrogenated|sulfated|sulphated|pickled|candles?|lotion|shampoo|conditioner|acid\p{L}*|solution|bleach|aceite\p{L}*|manteca\p{L}*|mantequilla\p{L}*|grasa\p{L}*|cera|ceras|sebo|unto|tocino|crema|nata|leche|harina|azucar|jarabe|jugo|zumo|vinagre|agua|polvo|molid[oa]s?|rallad[oa]s?|sec[oa]s?|fresc[oa]s?|tostad[oa]s?|semillas?|pepitas?|pipas|nueces|hojas?|pulpa|pasta|carne|almidon|esencia\p{L}*|extracto|perfume|fraccionad[oa]|hidrogenad[oa]|velas?|acid[oa]s?|cloro|solucion|argentin\p{L}*|uruguay\p{L}*|chilen\p{L}*|paraguay\p{L}*)$/u;
 /** Who speaks: after "and" these open a sentence, and beside an oil they end its name. */
 const SPEAKS = new Set(
@@ -41,22 +42,30 @@ const OIL_WORDS: readonly string[] = [
 /** Of its letters so many may be others, and a word still be meant for an oil's. */
 const NEAR = 0.26;
 
+/** How far a word is from the nearest word of an oil's name, in slips; undefined where none is near. Lower case without accents. */
+export function nearestOilWord(word: string): number | undefined {
+  const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= 3)
+    .map(oil => ({ cost: slipCost(word, oil), most: NEAR * Math.max(word.length, oil.length) }))
+    .filter(({ cost, most }) => cost <= most)
+    .map(({ cost }) => cost);
+  return near.length === 0 ? undefined : Math.min(...near);
+}
+
+/** Everyday words that lie near an oil's and are no slip of it: "butcher". */
+const LIKE_OILS: ReadonlySet<string> = new Set(likeOils.words.flatMap(row => row.split(' ')));
+
 /** Whether a word that is no everyday one is spelt nearly as an oil's name. Lower case without accents. */
 export function isNearOil(word: string): boolean {
-  if (word.length < 4 || COMMON_WORDS.has(word) || isPlain(word)) return false;
-  return OIL_WORDS.some(
-    oil =>
-      Math.abs(oil.length - word.length) <= 3 &&
-      slipCost(word, oil) <= NEAR * Math.max(word.length, oil.length),
-  );
+  if (word.length < 4 || COMMON_WORDS.has(word) || LIKE_OILS.has(word) || isPlain(word)) return false;
+  return nearestOilWord(word) !== undefined;
 }
 
 /** Where an oil comes from: "de la finca", "from the co-op". */
 const ORIGIN =
   /^(?:de (?:la|el|mi|mis|los|las|casa|nuestr[oa])|del|from (?:the|my|our)|off the)(?: [\p{L}-]+)?$/u;
 const isMark = (token: ChatToken | undefined): boolean => token === undefined || token.is === 'mark';
-const isEveryday = (word: string): boolean => isPlain(word) || COMMON_WORDS.has(word);
-const isPlain = (word: string): boolean => SPEAKS.has(word) || DIALECT.has(word) || isIdleWord(word);
+export const isEveryday = (word: string): boolean => isPlain(word) || COMMON_WORDS.has(word);
+export const isPlain = (word: string): boolean => SPEAKS.has(word) || DIALECT.has(word) || isIdleWord(word);
 
 /**
  * The words of a line beside its recipe, run by run, where none of them can be a fat or change an amount; otherwise those that stop it.

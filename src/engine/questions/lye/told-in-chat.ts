@@ -3,6 +3,7 @@ import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './chat-words.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { recipeAmongChat } from './recipe-among-chat.ts';
+import { recipeLine } from './recipe-line/recipe-line.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
 declare module '../../refusal.ts' {
@@ -34,7 +35,7 @@ const NOUGHT = new RegExp(`(${FAT}) (?:cero|zero|nil|nought)(?!\\p{L})`, 'u');
 
 /** Kinds of soap, named before or behind their recipe. */
 const KINDS =
-  /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:castile|salt|beer|(?:goats? ?)?milk|bar|hand|face|dish|laundry|cold process|bastille) (?:soaps?|bars?)|jabon(?:es)? (?:de )?(?:castilla|sal|leche(?: de cabra)?|cerveza|lavar|ropa|cocina|platos|tocador))(?!\p{L})/gu;
+  /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:castile|salt|beer|shampoo|(?:goats? ?)?milk|bar|hand|face|dish|laundry|cold process|bastille) (?:soaps?|bars?)|jabon(?:es)? (?:de )?(?:castilla|sal|leche(?: de cabra)?|cerveza|lavar|ropa|cocina|platos|tocador))(?!\p{L})/gu;
 /** Kinds that only potassium hydroxide makes. */
 const SOFT_KINDS =
   /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:liquid|soft|shaving|cream) soaps?|jabon(?:es)? (?:de )?(?:liquido|blando|blanco|pasta|afeitar))(?!\p{L})/gu;
@@ -54,7 +55,7 @@ function inEqualParts(said: string, list: string): string {
 }
 
 /** A line as {@link recipeAmongChat} takes it: courtesies away, shares beside lye told as the superfat that they are. */
-function prepared(question: string): string {
+export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
   const plain = plainWords(question.replace(STOP_BEHIND_UNIT, ' ;'), { clauses: true })
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
@@ -63,6 +64,8 @@ function prepared(question: string): string {
       /(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:el )?agua(?!\p{L})/gu,
       ' ; ',
     )
+    .replace(/(?<!\p{L})(?:one|un|una) (?:and|y) (1\/[2-4])(?!\d)/gu, '1 $1')
+    .replace(/(?<!\p{L})(?:por|for) (?:cada|every|each) (?=\d+ part)/gu, '')
     .replace(EQUAL_PARTS, inEqualParts)
     .replace(COURTESIES, ' ; ')
     .replace(NOUGHT, '$1 0%')
@@ -114,8 +117,13 @@ export function readLyeInChat(
   }
 }
 
+const ASKS_WATER = /\b(?:how much|cuanta) (?:water|agua)\b/u;
+
 function amongChat(question: string, refusal: Refusal): LyeQuestion {
   const line = prepared(question);
+  const read = recipeLine(line);
+  const clear = 'line' in read ? strictly(read.line) : undefined;
+  if (clear && 'line' in read) return { ...clear, left: read.left, asksWater: ASKS_WATER.test(line) };
   const [corrected] = CORRECTS.exec(line) ?? [];
   if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected });
   const [scaled] = SCALES.exec(line) ?? [];
@@ -124,7 +132,7 @@ function amongChat(question: string, refusal: Refusal): LyeQuestion {
   if ('line' in chat) {
     const told = strictly(chat.line);
     if (told)
-      return { ...told, left: chat.left, asksWater: /\b(?:how much|cuanta) (?:water|agua)\b/u.test(line) };
+      return { ...told, left: chat.left, asksWater: ASKS_WATER.test(line) };
     throw refusal;
   }
   const words = chat.stop.split(' ');

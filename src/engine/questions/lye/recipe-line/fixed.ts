@@ -1,0 +1,77 @@
+import { FAT, LYE, PERCENT } from '../words.ts';
+
+/** Superfat by its short hands too: "sf5", "se 5 %", "4% de se" (trade usage). */
+const SHORT_FAT = `(?:${FAT}|s\\.?e\\.?|s\\.?g\\.?|super ?grasa|sobre ?grasa)`;
+const FIGURE = String.raw`-? ?\d{1,2}(?:[.,]\d+)?(?![\d.,]*\d| ?(?:g|gr|kg|oz|lb))`;
+const SUPERFAT: readonly RegExp[] = [
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the|of|de) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)? ?(?:de |of )?(?:${FAT}|se|sg|sobre ?grasa)(?![\\p{L}])`,
+    'u',
+  ),
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|=|:) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
+    'u',
+  ),
+  new RegExp(`(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:de )?${FAT}(?![\\p{L}])`, 'u'),
+  new RegExp(`(?<![\\p{L}\\d])${FAT} (?:cero|zero|nil|nought)(?![\\p{L}])`, 'u'),
+];
+/** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */
+const AT = new RegExp(
+  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= ?(?:[;,.]|$|and |y |x fa|${LYE}))`,
+  'u',
+);
+const WEAKEST_BARE = 12;
+const MOST_SUPERFAT = 30;
+
+const KEPT: readonly RegExp[] = [
+  `${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
+  `(?:(?:water|agua) )?(?:${LYE} )?(?:at |a |al )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
+  String.raw`(?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?: (?:to|a) ${LYE})?`,
+  String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)? (?:water|agua|ratio)(?: (?:to|a) ${LYE})?(?: ratio)?`,
+  `${LYE} (?:at |al |del |of )?(?:8|9)\\d(?:[.,]\\d+)? ?%`,
+  `(?:${LYE} )?(?:al|at|del) (?:8|9)\\d(?:[.,]\\d+)? ?%`,
+  `(?:water|agua)(?: (?:at|of|al|del|is))* ${PERCENT}(?: (?:of|de) (?:the |los )?(?:oils?|aceites?))?`,
+].map(pattern => new RegExp(`(?<![\\p{L}\\d])(?:${pattern})(?![\\p{L}\\d])`, 'u'));
+
+/** What is no ingredient's amount, as the reader of lye questions takes it, and the line without it. */
+export type Fixed = {
+  readonly rest: string;
+  readonly superfat: string | undefined;
+  readonly kept: readonly string[];
+};
+
+/** Takes superfat, strength, purity and the ratio of water out of a line that `plainWords` gave. Pure. */
+export function fixedIn(line: string): Fixed {
+  let rest = line;
+  let superfat: string | undefined;
+  const kept: string[] = [];
+  for (const pattern of KEPT) {
+    const match = pattern.exec(rest);
+    if (!match) continue;
+    kept.push(match[0]);
+    rest = without(rest, match);
+  }
+  for (const pattern of SUPERFAT) {
+    const match = superfat === undefined ? pattern.exec(rest) : null;
+    if (!match) continue;
+    superfat = match.groups?.figure?.replace(' ', '') ?? '0';
+    rest = without(rest, match);
+  }
+  const at = superfat === undefined ? AT.exec(rest) : null;
+  const figure = Number(at?.groups?.figure?.replace(',', '.'));
+  if (at && figure <= (at.groups?.percent === undefined ? WEAKEST_BARE : MOST_SUPERFAT)) {
+    superfat = at.groups!.figure!;
+    rest = without(rest, at);
+  }
+  // The same superfat in other words: "sin sobreengrasado o sea 0%".
+  if (superfat !== undefined)
+    rest = rest.replace(
+      new RegExp(`(?<=[;,] *)(?:(?:o sea|so|i\\.?e\\.?|that is) )?${superfat} ?(?:%|percent)(?= ?[;,]|$)`, 'u'),
+      ' ; ',
+    );
+  return { rest, superfat, kept };
+}
+
+const without = (line: string, { index, 0: text }: RegExpExecArray): string =>
+  `${line.slice(0, index)} ; ${line.slice(index + text.length)}`;
+

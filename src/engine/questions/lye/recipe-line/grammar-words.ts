@@ -1,0 +1,103 @@
+import type { Item } from './items.ts';
+
+/** What a word does to the recipe beside it. */
+export type Turn =
+  /** All oils together. */
+  | 'whole'
+  /** What is left of the whole. */
+  | 'rest'
+  /** The same share of each. */
+  | 'even'
+  /** What was said is put right by what follows. */
+  | 'corrects'
+  /** What follows was not it. */
+  | 'not'
+  /** What follows is left away. */
+  | 'without'
+  /** What stands before takes the place of what follows, or of what is lacking. */
+  | 'instead'
+  /** A recipe is multiplied. */
+  | 'times'
+  /** A recipe is brought to another weight. */
+  | 'rescales'
+  /** Whose recipe now follows. */
+  | 'mine';
+
+type Span = { readonly from: number; readonly to: number; readonly text: string };
+type Word = { readonly pattern: RegExp; readonly of: (span: Span) => Item };
+
+const word = (is: Turn, ...patterns: readonly string[]): Word => ({
+  pattern: new RegExp(String.raw`\s*(?<![\p{L}\d])(?:${patterns.join('|')})(?![\p{L}\d])`, 'uy'),
+  of: span => ({ ...span, is }) as Item,
+});
+const fraction = (share: number, pattern: string): Word => ({
+  pattern: new RegExp(
+    String.raw`\s*(?<![\p{L}\d/])(?:${pattern})(?![\p{L}\d/])(?! ?(?:an? )?(?:kilos?|kg|pounds?|lbs?|ounces?|oz|libras?|cups?|tazas?|g|gr|grams?|gramos?)(?!\p{L}))`,
+    'uy',
+  ),
+  of: span => ({ ...span, is: 'fraction', share }),
+});
+const OTHER = '(?:the |an? |one |la |una? )?(?:other |another |otra |otro )?';
+
+/** The words that tell how the parts of a recipe stand to one another, the longer before the shorter. */
+export const GRAMMAR: readonly Word[] = [
+  word(
+    'even',
+    '(?:in )?equal (?:parts|amounts|shares|weights|quantities)(?: of)?',
+    '(?:a |en |por )?partes iguales(?: de)?',
+    '(?:en|a|por) (?:tercios|mitades|cuartos)',
+    'half and half|half n half|mitad y mitad|50 ?[/:-] ?50|fifty fifty',
+    'the same of each|same (?:amount |weight )?of each|por igual|a partes',
+  ),
+  word(
+    'rest',
+    '(?:and |y )?(?:the |el |lo )?(?:rest|remainder|balance|resto|restante|demas)(?: (?:is|es|in|of it|sera|goes to|de))?',
+  ),
+  word(
+    'instead',
+    '(?:in place|instead|in lieu) of(?: (?:the|my|it|that))?',
+    'in its (?:place|stead)|en su lugar',
+    'en (?:lugar|vez) de(?:l| la| el)?',
+  ),
+  word(
+    'corrects',
+    "(?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on|sorry,?|oops,?|scratch (?:the|that)|correction|actually,?|i (?:meant|mean)|make (?:it|that)|rather,?)(?: (?:no|its|it s|it's|make it))?",
+    '(?:no,? |ay,? )?(?:espera,?|esperen,?|perdon,?|digo,?|me equivoque,?|quise decir|quiero decir|mejor dicho,?|corrijo,?)(?: (?:no(?! (?:eran?|son|es|fueron)\\b)|son|es|eran|era))?',
+  ),
+  word('not', "no (?:eran?|son|es|fueron)|(?:it |they )?(?:was|were|is|are)(?:n'?t| not)|not"),
+  word(
+    'without',
+    '(?:but )?(?:without|minus|leaving out|leave out|not using|skipping|less)(?: (?:the|any|my))?',
+    '(?:pero )?(?:sin|quitando|menos)(?: (?:el|la|los|las|nada de))?',
+    "(?:but )?(?:i am |i'm |im |we are )?(?:no(?:t|w)?|nae) using(?: (?:the|any))?",
+    "(?:i |we )?(?:have|ve|got)? ?(?:no|nae|out of|run out of|ran out of|don'?t have(?: any)?|haven'?t(?: got)?(?: any)?|do not have(?: any)?)(?: (?:more|the|any))?",
+    '(?:pero )?(?:no (?:hay|tengo|tenemos|uso|me queda|queda)|paso de(?:l)?|se (?:me |nos )?acabo)(?: (?:el|la|mas))?',
+  ),
+  word(
+    'times',
+    '(?:doubl(?:e|ed|ing)|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta)|quadruple|times (?:2|3|4)|x ?[234]|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
+  ),
+  word(
+    'rescales',
+    '(?:scal(?:e|ed|ing)|resiz(?:e|ing)|(?:get|bring|take|cut) (?:it|this|that) (?:down|up)|pasa(?:me|r)?(?:lo)?(?: esto)?|ajust\\p{L}+|reduc\\p{L}+|escal\\p{L}+)(?: (?:this|that|it|them|esto|everything|all|down|up))*(?: to| a| for| para)?(?: (?:fit|fill))?',
+    '(?:quiero|want to|i(?: would|d)? like to) (?:hacer|make|do)(?: (?:nomas|solo|just|only))?',
+  ),
+  word(
+    'whole',
+    '(?:in |en )?(?:total(?: (?:of|de))?(?: (?:oils|aceites|grasas))?|all told|altogether|todo junto|conjunto)',
+    '(?:all in|in all|together|juntos|juntas|entre (?:las|los|todos|todas)(?: (?:tres|dos|cuatro|[2-6]))?|de todo|of the lot|between them|all up)',
+    '(?:lote|tanda|batch)(?: (?:de|of))?',
+    'hasta completar(?: los| el)?|to make up(?: to)?',
+  ),
+  word(
+    'mine',
+    "(?:mine|ours) (?:is|are|has|goes|:)|lye for mine|(?:i'?d|i would|we'?d) (?:do|use|have)|mine not (?:hers|his|theirs)",
+    '(?:nosotr[oa]s|yo|la nuestra|la mia|el mio|el nuestro)(?: (?:hacemos|hago|lleva|es|le pongo|uso|usamos|quiero))?|me quedo con|nos quedamos con',
+  ),
+  fraction(2 / 3, '(?:two|2|dos)[ -](?:thirds|tercios)(?: of (?:it|the \\p{L}+))?|2/3'),
+  fraction(3 / 4, '(?:three|3|tres)[ -](?:quarters|fourths|cuartos)(?: of (?:it|the \\p{L}+))?|3/4'),
+  fraction(1 / 3, `${OTHER}(?:thirds?|tercio|tercera parte)(?: of (?:it|the \\p{L}+))?|1/3`),
+  fraction(1 / 4, `${OTHER}(?:quarter|fourth|cuarto|cuarta parte)(?: of (?:it|the \\p{L}+))?|1/4`),
+  fraction(1 / 5, `${OTHER}(?:fifth|quinto|quinta parte)(?: of (?:it|the \\p{L}+))?|1/5`),
+  fraction(1 / 2, `${OTHER}(?:half|mitad|medio|media)(?: of (?:it|the \\p{L}+))?|1/2`),
+];

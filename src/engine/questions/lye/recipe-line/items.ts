@@ -1,0 +1,177 @@
+import { knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
+import { unaccented } from '../../../text/unaccented.ts';
+import { knownAs } from '../recipe-tokens.ts';
+import { COUNT, LYE, POTASSIUM, UNIT } from '../words.ts';
+import { GRAMMAR, type Turn } from './grammar-words.ts';
+
+/** The unit of an amount; `other` is one that weighs nothing: a time, a length, a spoon. */
+export type Unit = 'g' | 'kg' | 'oz' | 'lb' | '%' | 'part' | 'ml' | 'other';
+type Span = { readonly from: number; readonly to: number; readonly text: string };
+export type Amount = Span & {
+  readonly is: 'amount';
+  readonly figure: number;
+  readonly unit: Unit | undefined;
+};
+export type Name = Span & {
+  readonly is: 'name';
+  readonly known: 'oil' | 'any-oil' | 'lye' | 'water' | 'other';
+};
+/** A share told by a word: "half", "tres cuartos"; between 0 and 1. */
+export type Fraction = Span & { readonly is: 'fraction'; readonly share: number };
+/** What is left of the whole. */
+export type Rest = Span & { readonly is: 'rest' };
+/** A piece of a line that tells a recipe. */
+export type Item =
+  | Amount
+  | Name
+  | Fraction
+  | (Span & { readonly is: 'units'; readonly unit: Unit })
+  | Rest
+  | (Span & { readonly is: Exclude<Turn, 'rest'> })
+  | (Span & { readonly is: 'mark' | 'joint' | 'link' | 'asks' | 'word' });
+
+const UNITS: readonly (readonly [RegExp, Unit])[] = [
+  [/^(?:kgs?|kilos?|kilograms?|kilogramos?)$/u, 'kg'],
+  [/^(?:g|gr|grs|gms?|grams?|gramos?)$/u, 'g'],
+  [/^(?:oz|ozs|ounces?|onzas?)$/u, 'oz'],
+  [/^(?:lbs?|pounds?|libras?)$/u, 'lb'],
+  [/^(?:%|percents?|per cents?|por ?cientos?|pct)$/u, '%'],
+  [/^(?:parts?|partes?)$/u, 'part'],
+  [/^(?:ml|cc|cl|l|lit(?:er|re)s?|litros?)$/u, 'ml'],
+];
+const unitOf = (word: string): Unit => UNITS.find(([pattern]) => pattern.test(word))?.[1] ?? 'other';
+
+const MASSES = UNIT.replace(String.raw`\b`, '');
+const SHARE_UNITS = '%|percents?|per cents?|por ?cientos?|pct|parts?|partes?';
+const VOLUMES = 'ml|cc|cl|l|lit(?:er|re)s?|litros?';
+/** Units of what is no weight of anything in the recipe. */
+const OTHERS =
+  'cups?|tazas?|tbsps?|tsps?|tablespoons?|teaspoons?|cdt?as?|cucharad(?:it)?as?|fl oz|pints?|quarts?|gallons?|in|inch(?:es)?|cm|mm|centimetros?|pulgadas?|bars?|pastillas?|barras?|jabones|moldes?|people|personas|years?|anos|days?|dias|weeks?|semanas|months?|meses|minutes?|mins?|minutos|hours?|hrs?|horas|degrees?|grados|celsius|fahrenheit|am|pm|o ?clock|euros?|pesos|dollars?|quid';
+const ASKS = [
+  String.raw`(?:how (?:much|many)|what|cuant[oa]s?|calcul\w*|que cantidad(?: de)?|amount of|need(?: the)?|necesito(?: la)?)(?: (?:ounces|oz|grams?|gramos|is|es|the|la|el|of|de|debe ser)){0,3} ${LYE}(?: (?:and|n|y|e|or|&) (?:how much |what |cuanta )?(?:the |el |su )?(?:water|agua))?`,
+  String.raw`(?:the |la )?${LYE}(?: (?:and|y|&) (?:water|agua))? ?(?:for|para|pa|needed for)(?= ?:|\b)`,
+];
+const TOKENS = new RegExp(
+  String.raw`(?<asks>(?<![\p{L}\d])(?:${ASKS.join('|')})(?![\p{L}\d]))|(?<![\p{L}\d.,])(?<figure>${COUNT}) ?(?<unit>(?:${MASSES}|${SHARE_UNITS}|${VOLUMES}|${OTHERS})(?![\p{L}\d]))?(?![\p{L}\d/]|[.,]\d)|(?<word>[\p{L}\d][\p{L}\p{M}\d'’-]*)|(?<mark>[^\s])`,
+  'gu',
+);
+const JOINT = /^(?:and|y|e|n|an|plus|mas|con|with|wid|wi|w|[+&])$/u;
+const LINK =
+  /^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|some|roughly|exactly|just|only|puro|pura|puros|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|[:=~>→-])$/u;
+const OF = /^(?:of|de|del|d|a|the|el|la|to|in|for)$/u;
+const LONGEST_NAME = 4;
+
+/** `1/2`, `1 1/2`, `2.5`, `0,5`. */
+function figureOf(text: string): number {
+  const [whole = '', part] = /^\d+\//u.test(text) ? ['0', text] : text.split(' ');
+  const [over = 0, under = 1] = (part ?? '0/1').split('/').map(Number);
+  return Number(whole.replace(',', '.')) + over / under;
+}
+
+/** The pieces of a line in their order. Takes what `plainWords` gives with its clauses. */
+export function itemsOf(plain: string): readonly Item[] {
+  const tokens: Item[] = [];
+  let at = 0;
+  while (at < plain.length) {
+    const turn = turnAt(plain, at);
+    if (turn) {
+      tokens.push(turn);
+      at = turn.to;
+      continue;
+    }
+    TOKENS.lastIndex = at;
+    const match = TOKENS.exec(plain);
+    if (!match) break;
+    tokens.push(tokenOf(match));
+    at = match.index + match[0].length;
+  }
+  return withNames(tokens, plain);
+}
+
+/** What of the grammar stands next. */
+function turnAt(plain: string, at: number): Item | undefined {
+  for (const { pattern, of } of GRAMMAR) {
+    pattern.lastIndex = at;
+    const match = pattern.exec(plain);
+    if (match) return of({ from: at, to: at + match[0].length, text: match[0].trim() });
+  }
+  return undefined;
+}
+
+function tokenOf(match: RegExpExecArray): Item {
+  const { asks, figure, unit, word, mark } = match.groups!;
+  const span = { from: match.index, to: match.index + match[0].length, text: match[0].trim() };
+  if (asks !== undefined) return { ...span, is: 'asks' };
+  if (figure !== undefined)
+    return {
+      ...span,
+      is: 'amount',
+      figure: figureOf(figure),
+      unit: unit === undefined ? undefined : unitOf(unit),
+    };
+  const text = word ?? mark!;
+  if (JOINT.test(text)) return { ...span, is: 'joint' };
+  if (LINK.test(text)) return { ...span, is: 'link' };
+  if (mark !== undefined) return { ...span, is: 'mark' };
+  const units = unitOf(text);
+  return units === 'other' || units === 'ml' ? { ...span, is: 'word' } : { ...span, is: 'units', unit: units };
+}
+
+/** Words that make up the name of an ingredient as one piece. */
+function withNames(tokens: readonly Item[], plain: string): readonly Item[] {
+  const named: Item[] = [];
+  for (let at = 0; at < tokens.length; ) {
+    const found = nameAt(tokens, at, plain);
+    named.push(found?.name ?? tokens[at]!);
+    at += found?.length ?? 1;
+  }
+  return named;
+}
+
+/** Bare milk is the drink; a courtesy is also how some write an oil. */
+const OTHER = /^(?:milk|leche)$/u;
+const COURTESY = /^(?:po|co|oo|sb|cb)$/u;
+const FAT_WORD = /^(?:aceite|manteca|mantequilla|grasa|cera)$/u;
+const LYE_ALONE = new RegExp(`^${LYE}$`, 'u');
+
+const KIND = /^(?:butters?|fat|wax|manteca|mantequilla|grasa|cera|sebo)$/u;
+/** "Manteca coco": a word for a fat that none of the oil's own names has is a fat of its own. */
+function isTwoFats(text: string): boolean {
+  const words = text.split(' ');
+  const kind = words.find(word => KIND.test(word));
+  const oil = knownOil(text);
+  if (words.length < 2 || kind === undefined || !oil) return false;
+  return !namesOf(oil).some(name => unaccented(name).toLowerCase().split(/[^\p{L}]+/u).includes(kind));
+}
+
+function nameAt(
+  tokens: readonly Item[],
+  at: number,
+  plain: string,
+): { readonly name: Name; readonly length: number } | undefined {
+  const isPart = (token: Item | undefined) =>
+    token?.is === 'word' || (token?.is === 'link' && /^\p{L}/u.test(token.text));
+  let most = 0;
+  while (most < LONGEST_NAME && isPart(tokens[at + most])) most += 1;
+  for (let length = most; length > 0; length -= 1) {
+    const [first, last] = [tokens[at]!, tokens[at + length - 1]!];
+    if (OF.test(first.text) || OF.test(last.text)) continue;
+    // "Coco manteca de cerdo" is two fats.
+    if (length > 1 && FAT_WORD.test(last.text) && /^del?$/u.test(tokens[at + length]?.text ?? '')) continue;
+    const text = plain.slice(first.from, last.to);
+    const known = COURTESY.test(text)
+      ? undefined
+      : OTHER.test(text)
+        ? 'other'
+        : LYE_ALONE.test(text)
+          ? 'lye'
+          : knownAs(text);
+    if (known === 'oil' && isTwoFats(text)) continue;
+    if (known) return { name: { is: 'name', known, from: first.from, to: last.to, text }, length };
+  }
+  return undefined;
+}
+
+/** Whether any alkali that a line names is potassium hydroxide. */
+export const namesPotassium = (items: readonly Item[]): boolean =>
+  items.some(({ is, text }) => (is === 'name' || is === 'asks') && POTASSIUM.test(text));

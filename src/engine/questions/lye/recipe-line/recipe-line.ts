@@ -1,0 +1,52 @@
+import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
+import { besideOils, oilsOf } from './amounts.ts';
+import { fixedIn } from './fixed.ts';
+import { type Name, namesPotassium } from './items.ts';
+import { toldIn, type Unclear } from './told.ts';
+import { wordsBeside } from './words.ts';
+
+/** A recipe in the words that the strict reader of lye questions takes, and what was passed by. */
+export type RecipeLine = { readonly line: string; readonly left: readonly string[] };
+
+const MOST_SUPERFAT = 30;
+
+/**
+ * The recipe that a line tells, whatever stands around it: whose each amount is, what was put right or left away on the way, what is
+ * the rest, the half, the whole. Every amount has to have its place and every oil its amount, and no word beside them may be a fat or
+ * change one; else what is unclear. Takes what `plainWords` gives with its clauses. Pure.
+ * @example recipeLine('half tallow half lard, 2 lb altogether') // { line: '50% tallow, 50% lard ; 2 lb oils', left: [] }
+ */
+export function recipeLine(plain: string): RecipeLine | Unclear {
+  const fixed = fixedIn(plain);
+  const told = toldIn(fixed.rest);
+  if ('unclear' in told) return told;
+  const oils = oilsOf(told);
+  if ('unclear' in oils) return oils;
+  const words = wordsBeside(told.items);
+  if ('unclear' in words) return words;
+  const beside = told.pairs.filter(({ name }) => name.known !== 'oil' && name.known !== 'any-oil');
+  const said = beside.map(pair => besideOils({ ...pair, name: renamed(pair.name) }, oils.unit, told));
+  if (said.some(one => one === undefined)) return { unclear: beside.map(({ measure }) => measure.text).join(', ') };
+  if (told.times !== undefined && beside.some(({ name }) => name.known !== 'other'))
+    return { unclear: told.times };
+  const { percent } = told;
+  if (percent && (fixed.superfat !== undefined || percent.figure > MOST_SUPERFAT))
+    return { unclear: percent.text };
+  const superfat = fixed.superfat ?? (percent && String(percent.figure));
+  const counted = new Set(beside.map(({ name }) => renamed(name).text));
+  const line = [
+    [...oils.list, ...said.filter(one => one !== '')].join(', '),
+    ...new Set(told.liquids.map(name => renamed(name).text).filter(text => !counted.has(text))),
+    ...fixed.kept,
+    ...(oils.size === undefined ? [] : [oils.size]),
+    ...(superfat === undefined ? [] : [`superfat ${superfat}%`]),
+    ...(namesPotassium(told.items) && !/koh|potas/u.test([...said, ...fixed.kept].join(' ')) ? ['koh'] : []),
+  ].join(' ; ');
+  return { line, left: words.left };
+}
+
+/** A liquid or an additive by its plainest name: "vino tinto" is wine. */
+function renamed(name: Name): Name {
+  const id = name.known === 'other' ? knownAdditive(name.text) : undefined;
+  return id === undefined ? name : { ...name, text: additiveById(id).synonyms[0]! };
+}

@@ -1,0 +1,93 @@
+import { isEveryday, isNearOil, isPlain, PRODUCTS, TURNS } from '../chat-words.ts';
+import { SOMETHING } from '../oils-among-words.ts';
+import type { Item } from './items.ts';
+import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
+
+/** Beside a part of the recipe, and in the same sentence, these turn nothing. */
+const HARMLESS = new Set(
+  'but or o pero por same sorry maybe perhaps both mejor igual misma mismo quiza tal ambos left out not no mas entre between other used usado usada'.split(' '),
+);
+
+/**
+ * The words of a line that stand beside its recipe and are passed by; `unclear` where one may be a fat or change an amount. Pure.
+ */
+export function wordsBeside(
+  items: readonly Item[],
+): { readonly left: readonly string[] } | { readonly unclear: string } {
+  const parts = partsOf(items);
+  const told = new Set(parts.filter(hasRecipe).map(({ sentence }) => sentence));
+  const left: string[] = [];
+  for (const part of parts) {
+    if (!told.has(part.sentence)) {
+      // A sentence of its own is no part of the recipe, but for an oil that is spelt amiss.
+      const amiss = part.items.find(({ is, text }) => is === 'word' && isNearOil(plain(text)));
+      if (amiss) return { unclear: amiss.text };
+      continue;
+    }
+    for (const run of runsOf(part.items)) {
+      const stop = stopIn(run, hasRecipe(part), followsJoint(items, part));
+      if (stop !== undefined) return { unclear: stop };
+      const words = run.words.map(({ text }) => text);
+      if (words.some(word => !isPlain(plain(word)))) left.push(words.join(' '));
+    }
+  }
+  return { left };
+}
+
+const plain = (word: string) => word.replace(/['’]/gu, '');
+const hasRecipe = ({ items }: Part): boolean => items.some(item => isMeasure(item) || isName(item));
+
+type Run = {
+  readonly words: readonly Item[];
+  readonly before: Item | undefined;
+  readonly after: Item | undefined;
+  /** "From the butcher", "de la finca": where what stands before comes from. */
+  readonly isOrigin: boolean;
+};
+/** "Manteca del higo" would be a fat of its own. */
+const KIND = /^(?:manteca|mantequilla|aceite|cera|grasa)$/u;
+const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
+/** The links that stand directly before, as text. */
+function linksBefore(items: readonly Item[]): string {
+  const from = items.findLastIndex(({ is }) => is !== 'link') + 1;
+  return items
+    .slice(from)
+    .map(({ text }) => text)
+    .join(' ');
+}
+
+/** Runs of words, and what stands on either side. */
+function runsOf(items: readonly Item[]): readonly Run[] {
+  const runs: Run[] = [];
+  for (let at = 0; at < items.length; at += 1) {
+    // What is left away may be told in any word.
+    if (items[at]!.is !== 'word' || items[at - 1]?.is === 'without') continue;
+    const from = at;
+    while (items[at + 1]?.is === 'word') at += 1;
+    runs.push({
+      words: items.slice(from, at + 1),
+      before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
+      isOrigin: ORIGIN.test(linksBefore(items.slice(0, from))),
+      after: items.slice(at + 1).find(({ is }) => is !== 'link'),
+    });
+  }
+  return runs;
+}
+
+function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean {
+  return first !== undefined && items[items.indexOf(first) - 1]?.is === 'joint';
+}
+
+function stopIn({ words, before, after, isOrigin }: Run, isOfRecipe: boolean, isJoined: boolean): string | undefined {
+  const all = words.map(({ text }) => plain(text));
+  const said = words.map(({ text }) => text).join(' ');
+  if (all.some(word => isNearOil(word))) return said;
+  if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
+  if (all.some(word => PRODUCTS.test(word)) || SOMETHING.test(said)) return said;
+  if (!isOfRecipe) return isJoined && !all.some(isPlain) ? said : undefined;
+  // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
+  if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
+  if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
+  if (isJoined && before === undefined && !isEveryday(all[0]!)) return said;
+  return undefined;
+}
