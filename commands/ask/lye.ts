@@ -12,6 +12,7 @@ import {
   readLyeQuestion,
   refuseFigureOrWord,
 } from '../../src/engine/questions/lye/question.ts';
+import { asksForLyeOf } from '../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
 import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
@@ -91,7 +92,8 @@ export async function lyeAnswer(
   if (passing) return passing;
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf') && mayBeOfShelf(question)) return undefined;
-  const asked = lyeAskedIn(ordered);
+  const turned = lyeAskedIn(ordered);
+  const asked = turned.weighed || turned.amount ? turned : { ...turned, amount: asksForLyeOf(question) };
   const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
   // "Does manganese violet hold at pH 13" asks of the colour.
   const isOfColour = found === 'soap-ph' && job === 'survives-lye' && read.facts.named.length > 0;

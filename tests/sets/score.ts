@@ -140,7 +140,9 @@ function wrongQuestion({ understood }: Answered, job: string, expect: Expect): s
   const { facts, given = {} } = understood ?? {};
   // The sets have one name for the contest and for a member who disputes an answer.
   // No number near lye where something is unclear: it is asked for.
-  const asked = understood?.lye === 'stopped' ? 'lye' : understood?.job;
+  // What of lye is no recipe is answered by its matter.
+  const isAnswered = understood?.lye !== undefined && !UNANSWERED.has(understood.lye);
+  const asked = understood?.lye === 'stopped' || (job === 'lye' && isAnswered) ? 'lye' : understood?.job;
   const said = asked === 'doubt' ? 'challenge' : asked;
   const got = said?.startsWith('shelf') ? 'shelf' : said;
   if (got !== job) return `${got ?? understood?.outside ?? 'nothing'} for ${job}`;
@@ -151,6 +153,9 @@ function wrongQuestion({ understood }: Answered, job: string, expect: Expect): s
   }
   return undefined;
 }
+
+/** Answers near lye that say only that there is none. */
+const UNANSWERED: ReadonlySet<string> = new Set(['unsure', 'soap-at-large']);
 
 type Facts = NonNullable<Answered['understood']>['facts'];
 type Got = {
@@ -243,7 +248,8 @@ function wrongOils(
 ): string | undefined {
   const { shares, ...told } = parseOils(text);
   const size = sized === undefined ? undefined : parseSize(sized);
-  const totalGrams = told.totalGrams ?? (size?.by === 'oils' ? size.grams : undefined);
+  // Weights that are brought to another size are what that size makes of them.
+  const totalGrams = size?.by === 'oils' ? size.grams : told.totalGrams;
   const entries = Object.entries(wanted);
   const asShares = entries.every(([, amount]) => amount <= 1);
   const sum = entries.reduce((all, [, amount]) => all + amount, 0);

@@ -114,6 +114,131 @@ describe('a recipe told in chat', () => {
   });
 });
 
+describe('a recipe that is changed as it is told', () => {
+  test.each([
+    ['400 g coconut oops I meant 300 g coconut, 700 olive, how much lye', { coconut: 300, olive: 700 }],
+    ['500 g olive, 50 g castor, no wait 60, lye?', { olive: 500, castor: 60 }],
+    [
+      '16 oz olive 10 oz coconut 10 oz lard. no wait the lard was 12. lye?',
+      { olive: 454, coconut: 283, lard: 340 },
+    ],
+    ['no eran 300 de coco, son 200. y oliva 500. sosa?', { coconut: 200, olive: 500 }],
+    ['soda para 400 coco 400 oliva... pará, 300 coco 500 oliva', { coconut: 300, olive: 500 }],
+    ['morning pal, 500 g olive and 300 g coconut without the olive, lye?', { coconut: 300 }],
+    [
+      'igual que el de mayo pero sin la cera: manteca 700, coco 250, cera de abeja 30. cuanta sosa',
+      { lard: 700, coconut: 250 },
+    ],
+    [
+      'palm 300 olive 400 coconut 300 but i’m not using palm. put lard in, same weight. lye?',
+      { lard: 300, olive: 400, coconut: 300 },
+    ],
+    [
+      '400 olive 200 shea. no shea in the house, I have cocoa butter in place of it, only 150g. lye',
+      { olive: 400, 'cocoa-butter': 150 },
+    ],
+    [
+      'swap the coconut for babassu: olive 15 oz, coconut 9 oz, tallow 6 oz. lye?',
+      { olive: 425, babassu: 255, tallow: 170 },
+    ],
+    [
+      'no tengo palma, la cambio por sebo. 500 oliva, 250 coco, 250 palma. sosa?',
+      { olive: 500, coconut: 250, tallow: 250 },
+    ],
+    [
+      'her recipe is 2 lb lard 1 lb coconut. mine is 2 lb lard and half a pound coconut. lye for mine',
+      { lard: 907, coconut: 227 },
+    ],
+  ] as const)('%s', (question, oils) => {
+    expect(readOrAsked(question)).toMatchObject({ oils });
+  });
+
+  test.each([
+    ['morning pal, 500 g olive and 300 g coconut, only half of it, lye?', '400 g oils'],
+    ['triple it for me? 120 g olive 60 g coconut, wi the caustic worked out', '540 g oils'],
+    ['450g lard 250g olive. get it down to 350 g oils for the smaller mold. lye?', '350 g oils'],
+  ])('is brought to its weight: %s', (question, size) => {
+    expect(read(question).given.size).toBe(size);
+  });
+});
+
+describe('shares of a whole', () => {
+  test.each([
+    ['half tallow half lard, 2 pounds altogether, lye amt?', { tallow: 454, lard: 454 }],
+    [
+      'lard, tallow and coconut in equal parts, 36 oz of the three together. Lye',
+      { lard: 340, tallow: 340, coconut: 340 },
+    ],
+    ['70 20 10 lard coconut olive, 5%. 1000 grams, lye', { lard: 700, coconut: 200, olive: 100 }],
+    ['50/30/20 olive/coconut/shea. 1000 g of oil. NaOH?', { olive: 500, coconut: 300, shea: 200 }],
+    ['oliva y coco al 80:20, kilo y medio, al 7%, cuánta sosa', { olive: 1200, coconut: 300 }],
+    ['por cada 3 partes de manteca 1 de coco. 1200 g de todo. la sosa', { lard: 900, coconut: 300 }],
+    [
+      'lard 65%, coconut 25%, the rest castor. 1 kg of oil all told, lye',
+      { lard: 650, coconut: 250, castor: 100 },
+    ],
+    ['yo quería hacer 1 kg: 650 oliva, el resto coco. sosa al 5', { olive: 650, coconut: 350 }],
+    [
+      'Coconut 0.30, olive 0.45, tallow 0.25. total 1000g oils. lye',
+      { coconut: 300, olive: 450, tallow: 250 },
+    ],
+    ['250 g each of lard, olive and coconut, lye', { lard: 250, olive: 250, coconut: 250 }],
+  ] as const)('%s', (question, oils) => {
+    expect(readOrAsked(question)).toMatchObject({ oils });
+  });
+});
+
+describe('a bare figure has the unit of those beside it, where that is plain', () => {
+  test.each([
+    ['lard 24 oz, coconut 8, olive 6, castor 2. lye?', { lard: 680, coconut: 227, olive: 170, castor: 57 }],
+    ['2 libras de manteca y 1 de coco cuanta sosa', { lard: 907, coconut: 454 }],
+    [
+      'medio kilo de manteca, medio de sebo y un cuarto de aceite de coco. Sosa?',
+      { lard: 500, tallow: 500, coconut: 250 },
+    ],
+    ['1250 g de manteca y 250 de coco cuanta sosa', { lard: 1250, coconut: 250 }],
+  ] as const)('%s', (question, oils) => {
+    expect(readOrAsked(question)).toMatchObject({ oils });
+  });
+
+  test.each([
+    // Pounds or grams?
+    'pal, 2 lb lard and 300 coconut, lye?',
+    // Neither percents nor plainly grams.
+    'ok so tallow 16, lard 8, coconut 8, lye?',
+  ])('else it is asked: %s', question => {
+    expect(readOrAsked(question)).toEqual(expect.any(String));
+  });
+
+  test('the unit that the lye is wanted in is none of theirs', () => {
+    expect(readOrAsked('pal, tallow 16 oz, lard 8, castor 2, lye in g please')).toMatchObject({
+      oils: { tallow: 454, lard: 227, castor: 57 },
+    });
+  });
+
+  test('a weight behind "for" is no superfat', () => {
+    expect(readOrAsked('was 6 oz lye too much for 2.5 lb olive oil, pal')).toMatchObject({
+      oils: { olive: 1134 },
+      superfat: undefined,
+    });
+  });
+});
+
+describe('of two alkalis the one that is used', () => {
+  test.each([
+    ['how much lye for 1000 g olive, I have KOH not NaOH', 'KOH'],
+    ['parce, sosa para 300 oliva y 100 coco, KOH, no NaOH', 'KOH'],
+  ])('%s', (question, alkali) => {
+    expect(read(question).given.lye).toBe(alkali);
+  });
+  test('potash that is not used is none', () => {
+    expect(read('lye for 1000 g olive, pal, I have NaOH not KOH').given.lye).toBeUndefined();
+  });
+  test('two that are both named are asked for', () => {
+    expect(readOrAsked('pal, 700 olive, 300 coconut, KOH or NaOH, lye?')).toEqual(expect.any(String));
+  });
+});
+
 describe('what may be a fat, or change an amount, is asked back', () => {
   test.each([
     // Joined to the list.
@@ -129,8 +254,6 @@ describe('what may be a fat, or change an amount, is asked back', () => {
     'mae 500 g de coco rallado y 300 de oliva, cuanta soda',
     'parce 500 g olive, 200 g coconut, the fractionated one, lye?',
     // Of another amount than is told.
-    'morning pal, 500 g olive and 300 g coconut, only half of it, lye?',
-    'morning pal, 500 g olive and 300 g coconut without the olive, lye?',
     'banda, 500 g oliva 300 coco, menos un poco, cuanta sosa',
     // A figure of nothing.
     'is 142g lye ok for 700 olive and 300 coconut, cannae read if its 142 or 192',
@@ -145,7 +268,7 @@ describe('what may be a fat, or change an amount, is asked back', () => {
 
   test.each([
     [
-      '400 g coconut oops I meant 300 g coconut, 700 olive, how much lye',
+      'pal, 400 g coconut, 700 olive, oops I meant 300 g lard, how much lye',
       'recipe-corrected',
       'You put something right on the way (“oops”).',
       'Has corregido algo por el camino («oops»).',

@@ -38,13 +38,28 @@ const KINDS =
   /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:castile|salt|beer|shampoo|(?:goats? ?)?milk|bar|hand|face|dish|laundry|cold process|bastille) (?:soaps?|bars?)|jabon(?:es)? (?:de )?(?:castilla|sal|leche(?: de cabra)?|cerveza|lavar|ropa|cocina|platos|tocador))(?!\p{L})/gu;
 /** Kinds that only potassium hydroxide makes. */
 const SOFT_KINDS =
-  /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:liquid|soft|shaving|cream) soaps?|jabon(?:es)? (?:de )?(?:liquido|blando|blanco|pasta|afeitar))(?!\p{L})/gu;
+  /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:liquid|soft|shaving|cream) soaps?|shaving cream|crema de afeitar|jabon(?:es)? (?:de )?(?:liquido|blando|blanco|pasta|afeitar))(?!\p{L})/gu;
 /** Figures of times, people and pieces. */
 const COUNTED =
   /(?<![\d.,])\d{1,3} (?:below|degrees|grados|bars|pastillas|barras|people|personas|of us|years?|anos|days?|dias|weeks?|semanas|minutes?|minutos|hours?|horas|months?|meses|am|pm|o ?clock)(?!\p{L})|(?<!\p{L})(?:at|by|until|till|a las) \d{1,2}(?: ?(?:am|pm|o ?clock))?(?= ?(?:;|$))/gu;
 
 /** A full stop behind a short unit that ends a sentence. */
 const STOP_BEHIND_UNIT = /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+\p{Lu})/gu;
+/** "Only 150g. Lye?": what stands behind the stop is asked for. */
+const STOP_BEFORE_LYE = new RegExp(
+  String.raw`(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(?:the |la |el )?${LYE}(?!\p{L})(?![ :=]*\d))`,
+  'giu',
+);
+const AND_A_HALF = /(?<!\d\s?)(?<!\p{L})(kilo|libra) y medi[oa](?!\p{L})/giu;
+const asTyped = (question: string): string =>
+  question
+    .replaceAll('’', "'")
+    .replace(STOP_BEFORE_LYE, ' ;')
+    .replace(STOP_BEHIND_UNIT, ' ;')
+    .replace(HESITATES, '$1 ')
+    .replace(AND_A_HALF, '1 1/2 $1');
+/** "And coconut... 200". */
+const HESITATES = /(\p{L})\s*(?:\.{2,}|…)\s*(?=\d)/gu;
 const EQUAL_PARTS =
   /(?<!\p{L})(?:equal parts|partes iguales)(?: of| de)? ((?:\p{L}+ ?){1,3}(?:, (?:\p{L}+ ?){1,3})*(?: (?:and|y|e) (?:\p{L}+ ?){1,3}))(?=[,;]|$)/u;
 /** "equal parts olive, coconut and rice bran" as percents, where each is an oil. */
@@ -54,10 +69,16 @@ function inEqualParts(said: string, list: string): string {
   return oils.map(oil => `${Number((100 / oils.length).toFixed(2))}% ${oil}`).join(', ');
 }
 
+/** "Soda 136", "140 soda": in much of America soda alone is the caustic one. */
+const SODA_WEIGHED =
+  /((?<![\d.,])\d+(?:[.,]\d+)? ?(?:(?:g|gr|gramos|oz|onzas)? ?(?:de )?))soda(?! (?:caustica|ash|crystals|water|bicarb))(?!\p{L})|(?<!\p{L})soda(?! (?:caustica|ash|crystals|water|bicarb))(?=[ :=]*\d)/gu;
+
 /** A line as {@link recipeAmongChat} takes it: courtesies away, shares beside lye told as the superfat that they are. */
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
-  const plain = plainWords(question.replace(STOP_BEHIND_UNIT, ' ;'), { clauses: true })
+  const plain = plainWords(asTyped(question), {
+    clauses: true,
+  })
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
     .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
     .replace(
@@ -75,6 +96,7 @@ export function prepared(question: string): string {
       new RegExp(String.raw`(?<=\d ?(?:${UNIT})? ?de )soda(?! caustica)|(?<=\bla )soda(?! caustica)`, 'gu'),
       'soda caustica',
     )
+    .replace(SODA_WEIGHED, '$1soda caustica')
     .replace(new RegExp(`(${LYE}) instead(?! of)`, 'u'), '$1');
   const hasSuperfat = new RegExp(`(?<!\\p{L})${FAT}(?!\\p{L})`, 'u').test(plain);
   const told = hasSuperfat
@@ -97,6 +119,7 @@ const OF_WORDS: ReadonlySet<string> = new Set([
   'amount-unreadable',
   'amount-unit-unknown',
   'oils-empty',
+  'oils-percent-sum',
 ]);
 
 /**
@@ -108,22 +131,39 @@ export function readLyeInChat(
   question: string,
   { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
+  const line = prepared(question);
+  const read = recipeLine(line);
+  const clear = 'line' in read ? strictly(read.line) : undefined;
+  const told = clear && 'line' in read ? withLeft(clear, read.left, line) : undefined;
+  // What is changed as it is told is for no reader that takes every word as it stands.
+  if (read.isTurned) return told ?? refuseTurned(line, read);
   try {
     if (unordered) throw unordered;
     return readLyeQuestion(ordered);
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
-    return amongChat(question, refusal);
+    return told ?? amongChat(line, refusal);
   }
 }
 
 const ASKS_WATER = /\b(?:how much|cuanta) (?:water|agua)\b/u;
+const withLeft = (told: LyeQuestion, left: readonly string[], line: string): LyeQuestion => ({
+  ...told,
+  left,
+  asksWater: ASKS_WATER.test(line),
+});
 
-function amongChat(question: string, refusal: Refusal): LyeQuestion {
-  const line = prepared(question);
-  const read = recipeLine(line);
-  const clear = 'line' in read ? strictly(read.line) : undefined;
-  if (clear && 'line' in read) return { ...clear, left: read.left, asksWater: ASKS_WATER.test(line) };
+/** Throws `recipe-scaled` or `recipe-corrected`, as what is unclear in a recipe that was changed. */
+function refuseTurned(line: string, read: ReturnType<typeof recipeLine>): never {
+  const [scaled] = SCALES.exec(line) ?? [];
+  if (scaled !== undefined) refuse('recipe-scaled', { text: scaled });
+  const [corrected] = CORRECTS.exec(line) ?? [];
+  return refuse('recipe-corrected', {
+    text: corrected ?? ('unclear' in read ? read.unclear : line.slice(0, 60)),
+  });
+}
+
+function amongChat(line: string, refusal: Refusal): LyeQuestion {
   const [corrected] = CORRECTS.exec(line) ?? [];
   if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected });
   const [scaled] = SCALES.exec(line) ?? [];
@@ -131,8 +171,7 @@ function amongChat(question: string, refusal: Refusal): LyeQuestion {
   const chat = recipeAmongChat(line);
   if ('line' in chat) {
     const told = strictly(chat.line);
-    if (told)
-      return { ...told, left: chat.left, asksWater: ASKS_WATER.test(line) };
+    if (told) return { ...told, left: chat.left, asksWater: ASKS_WATER.test(line) };
     throw refusal;
   }
   const words = chat.stop.split(' ');

@@ -4,7 +4,11 @@ import type { Pair } from './parts.ts';
 import type { Told, Unclear } from './told.ts';
 
 /** The oils of a line as the strict reader takes them, and what they weigh in all where they are shares or scaled. */
-export type Oils = { readonly list: readonly string[]; readonly size: string | undefined; readonly unit: Unit };
+export type Oils = {
+  readonly list: readonly string[];
+  readonly size: string | undefined;
+  readonly unit: Unit;
+};
 
 const GRAMS: Readonly<Partial<Record<Unit, number>>> = { g: 1, kg: 1000, oz: OUNCE_G, lb: POUND_G };
 const isMass = (unit: Unit | undefined): unit is 'g' | 'kg' | 'oz' | 'lb' =>
@@ -12,7 +16,8 @@ const isMass = (unit: Unit | undefined): unit is 'g' | 'kg' | 'oz' | 'lb' =>
 const neat = (figure: number) => String(Number(figure.toFixed(4)));
 const gramsOf = ({ figure, unit }: Amount): number | undefined =>
   isMass(unit) ? figure * GRAMS[unit]! : undefined;
-const isAmountPair = (pair: Pair): pair is Pair & { readonly measure: Amount } => pair.measure.is === 'amount';
+const isAmountPair = (pair: Pair): pair is Pair & { readonly measure: Amount } =>
+  pair.measure.is === 'amount';
 
 /** From what sum bare figures are grams and no percents, and from what figure each. */
 const LIKE_GRAMS = 110;
@@ -47,13 +52,16 @@ function unitOfBare(told: Told, oils: readonly Pair[]): ((figure: number) => Uni
   const units = new Set(amounts.flatMap(({ unit }) => (unit === undefined ? [] : [unit])));
   const sum = amounts.reduce((all, { figure }) => all + figure, 0);
   if (units.has('part')) return () => 'part';
-  if (units.has('%')) return units.size === 1 && isWhole(sum) ? () => '%' : undefined;
+  const hasRest = oils.some(({ measure }) => measure.is === 'rest');
+  if (units.has('%'))
+    return units.size === 1 && (isWhole(sum) || (hasRest && sum < 100)) ? () => '%' : undefined;
   if (units.size > 0) return figure => unitBeside(figure, units);
   if (isWhole(sum)) return () => '%';
+  // "Coconut 0.30, olive 0.45, tallow 0.25": parts of one.
+  if (amounts.length > 1 && Math.abs(sum - 1) < 0.011) return () => 'part';
   const areGrams = sum > LIKE_GRAMS && bare.every(({ figure }) => figure >= LEAST_GRAMS);
-  const hasRest = oils.some(({ measure }) => measure.is === 'rest');
   if (hasRest && told.whole && isMass(told.whole.unit))
-    return bare.every(({ figure }) => figure >= LEAST_GRAMS) && sum * 1 < (gramsOf(told.whole) ?? 0) && sum > 99
+    return bare.every(({ figure }) => figure >= LEAST_GRAMS) && sum < (gramsOf(told.whole) ?? 0) && sum > 99
       ? () => 'g'
       : sum < 100
         ? () => '%'
@@ -193,12 +201,10 @@ function massBesideShares(pairs: readonly Pair[]): Oils | undefined {
   const shares = pairs.filter(({ measure }) => measure.is === 'fraction');
   const masses = pairs.filter(isAmountPair).filter(({ measure }) => isMass(measure.unit));
   const [mass, ...more] = masses;
-  const sum = shares.reduce(
-    (all, { measure }) => all + (measure.is === 'fraction' ? measure.share : 0),
-    0,
-  );
+  const sum = shares.reduce((all, { measure }) => all + (measure.is === 'fraction' ? measure.share : 0), 0);
   const own = shares.find(({ name }) => name.text === mass?.name.text);
-  if (!mass || more.length > 0 || own?.measure.is !== 'fraction' || Math.abs(sum - 1) > 0.01) return undefined;
+  if (!mass || more.length > 0 || own?.measure.is !== 'fraction' || Math.abs(sum - 1) > 0.01)
+    return undefined;
   const whole = gramsOf(mass.measure)! / own.measure.share;
   return {
     list: shares.map(

@@ -17,7 +17,7 @@ const SUPERFAT: readonly RegExp[] = [
 ];
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */
 const AT = new RegExp(
-  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= ?(?:[;,.]|$|and |y |x fa|${LYE}))`,
+  `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|${LYE}))`,
   'u',
 );
 const WEAKEST_BARE = 12;
@@ -40,9 +40,17 @@ export type Fixed = {
   readonly kept: readonly string[];
 };
 
+/** "50/30/20". */
+const SLASHED = /(?<![\d/])\d{1,2}(?: ?\/ ?\d{1,2}){1,5}(?![\d/])/gu;
+const isHundred = (figures: string): boolean =>
+  Math.abs(figures.split('/').reduce((sum, figure) => sum + Number(figure), 0) - 100) <= 1;
+
 /** Takes superfat, strength, purity and the ratio of water out of a line that `plainWords` gave. Pure. */
 export function fixedIn(line: string): Fixed {
-  let rest = line;
+  let rest = line
+    .replace(/ ?@ ?/gu, ' at ')
+    .replace(/(?<=(?:water|agua) )(\d+(?:[.,]\d)?) (?:to|a) (\d+(?:[.,]\d)?)(?!\d)/u, '$1:$2')
+    .replace(SLASHED, whole => (isHundred(whole) ? whole.replaceAll('/', ' ') : whole));
   let superfat: string | undefined;
   const kept: string[] = [];
   for (const pattern of KEPT) {
@@ -66,7 +74,10 @@ export function fixedIn(line: string): Fixed {
   // The same superfat in other words: "sin sobreengrasado o sea 0%".
   if (superfat !== undefined)
     rest = rest.replace(
-      new RegExp(`(?<=[;,] *)(?:(?:o sea|so|i\\.?e\\.?|that is) )?${superfat} ?(?:%|percent)(?= ?[;,]|$)`, 'u'),
+      new RegExp(
+        `(?<=[;,] *)(?:(?:o sea|so|i\\.?e\\.?|that is) )?${superfat} ?(?:%|percent)(?= ?[;,]|$)`,
+        'u',
+      ),
       ' ; ',
     );
   return { rest, superfat, kept };
@@ -74,4 +85,3 @@ export function fixedIn(line: string): Fixed {
 
 const without = (line: string, { index, 0: text }: RegExpExecArray): string =>
   `${line.slice(0, index)} ; ${line.slice(index + text.length)}`;
-

@@ -8,6 +8,8 @@ export type Turn =
   | 'rest'
   /** The same share of each. */
   | 'even'
+  /** So much of each that is named. */
+  | 'each'
   /** What was said is put right by what follows. */
   | 'corrects'
   /** What follows was not it. */
@@ -20,8 +22,12 @@ export type Turn =
   | 'times'
   /** A recipe is brought to another weight. */
   | 'rescales'
+  /** The oil behind it is taken for the one in front. */
+  | 'swaps'
   /** Whose recipe now follows. */
-  | 'mine';
+  | 'mine'
+  /** Words that change nothing. */
+  | 'aside';
 
 type Span = { readonly from: number; readonly to: number; readonly text: string };
 type Word = { readonly pattern: RegExp; readonly of: (span: Span) => Item };
@@ -39,8 +45,17 @@ const fraction = (share: number, pattern: string): Word => ({
 });
 const OTHER = '(?:the |an? |one |la |una? )?(?:other |another |otra |otro )?';
 
+const PERSON = '(?:skin|hands?|hair|piel|manos|pelo|cara)';
+
 /** The words that tell how the parts of a recipe stand to one another, the longer before the shorter. */
 export const GRAMMAR: readonly Word[] = [
+  word(
+    'aside',
+    `${PERSON} (?:muy )?(?:dry|seca|seco|secas|grasa|sensible)|dry ${PERSON}`,
+    '(?:just |only |solo )?(?:the|los|las) other (?:two|three|2|3)|(?:los|las) otr[oa]s (?:dos|tres|2|3)',
+    'same (?:again|weight|amount)|(?:el )?mismo peso|la misma cantidad|as written|todo lo otro igual|lo demas igual',
+  ),
+  word('each', 'each(?: of)?|apiece|de cada (?:uno|una)|cada uno(?: de)?|de cada'),
   word(
     'even',
     '(?:in )?equal (?:parts|amounts|shares|weights|quantities)(?: of)?',
@@ -52,26 +67,33 @@ export const GRAMMAR: readonly Word[] = [
   word(
     'rest',
     '(?:and |y )?(?:the |el |lo )?(?:rest|remainder|balance|resto|restante|demas)(?: (?:is|es|in|of it|sera|goes to|de))?',
+    '(?:y )?lo que (?:falta|queda|resta)(?: (?:de|es))?|whatever is left(?: is)?',
   ),
   word(
     'instead',
     '(?:in place|instead|in lieu) of(?: (?:the|my|it|that))?',
     'in its (?:place|stead)|en su lugar',
     'en (?:lugar|vez) de(?:l| la| el)?',
+    'instead(?! of)',
   ),
   word(
     'corrects',
-    "(?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on|sorry,?|oops,?|scratch (?:the|that)|correction|actually,?|i (?:meant|mean)|make (?:it|that)|rather,?)(?: (?:no|its|it s|it's|make it))?",
-    '(?:no,? |ay,? )?(?:espera,?|esperen,?|perdon,?|digo,?|me equivoque,?|quise decir|quiero decir|mejor dicho,?|corrijo,?)(?: (?:no(?! (?:eran?|son|es|fueron)\\b)|son|es|eran|era))?',
+    "(?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on,?|hang on,?|sorry,?|oops,?|scratch (?:the|that)|correction|actually,?|i (?:meant|mean)|make (?:it|that)|rather,?)(?: (?:no|its|it s|it's|make it))?",
+    '(?:no,? |ay,? )?(?:espera,?|esperen,?|para ?,|perdon,?|digo,?|me equivoque,?|quise decir|quiero decir|mejor dicho,?|corrijo,?)(?: (?:no(?! (?:eran?|son|es|fueron)\\b)|son|es|eran|era))?',
   ),
   word('not', "no (?:eran?|son|es|fueron)|(?:it |they )?(?:was|were|is|are)(?:n'?t| not)|not"),
   word(
     'without',
     '(?:but )?(?:without|minus|leaving out|leave out|not using|skipping|less)(?: (?:the|any|my))?',
     '(?:pero )?(?:sin|quitando|menos)(?: (?:el|la|los|las|nada de))?',
+    '(?:pero )?(?:no (?:hay|tengo|tenemos|uso|me queda|queda)|paso de(?:l)?|se (?:me |nos )?acabo)(?: (?:el|la|mas))?',
+    "(?:i |we )?(?:won'?t have|will not have|can'?t get|cannot get|no consigo|no encuentro|me falta)(?: (?:any|the|el|la))?",
     "(?:but )?(?:i am |i'm |im |we are )?(?:no(?:t|w)?|nae) using(?: (?:the|any))?",
     "(?:i |we )?(?:have|ve|got)? ?(?:no|nae|out of|run out of|ran out of|don'?t have(?: any)?|haven'?t(?: got)?(?: any)?|do not have(?: any)?)(?: (?:more|the|any))?",
-    '(?:pero )?(?:no (?:hay|tengo|tenemos|uso|me queda|queda)|paso de(?:l)?|se (?:me |nos )?acabo)(?: (?:el|la|mas))?',
+  ),
+  word(
+    'swaps',
+    '(?:swap(?:ping)?|chang(?:e|ing)|replac(?:e|ing)|switch(?:ing)?|sub(?:bing)?|(?:la |lo |los |las )?(?:cambio|cambiar|reemplazo|reemplazar|sustituyo|sustituir))(?: (?:out|the|el|la|los|las|my|mi))*',
   ),
   word(
     'times',
@@ -79,12 +101,14 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'rescales',
-    '(?:scal(?:e|ed|ing)|resiz(?:e|ing)|(?:get|bring|take|cut) (?:it|this|that) (?:down|up)|pasa(?:me|r)?(?:lo)?(?: esto)?|ajust\\p{L}+|reduc\\p{L}+|escal\\p{L}+)(?: (?:this|that|it|them|esto|everything|all|down|up))*(?: to| a| for| para)?(?: (?:fit|fill))?',
+    '(?:need to |want to |to )?(?:scal(?:e|ed|ing)|resiz(?:e|ing)|(?:get|bring|take|cut) (?:it|this|that) (?:down|up)|pasa(?:me|r)?(?:lo)?(?: esto)?|ajust\\p{L}+|reduc\\p{L}+|escal\\p{L}+|agrand\\p{L}+|achic\\p{L}+)(?: (?:this|that|it|them|esto|everything|all|down|up))*(?: to| a| for| para)?(?: (?:fit|fill))?',
     '(?:quiero|want to|i(?: would|d)? like to) (?:hacer|make|do)(?: (?:nomas|solo|just|only))?',
   ),
   word(
     'whole',
     '(?:in |en )?(?:total(?: (?:of|de))?(?: (?:oils|aceites|grasas))?|all told|altogether|todo junto|conjunto)',
+    '(?:the |los |las |all )?(?:two|three|four|[2-6]|dos|tres|cuatro) (?:of them )?(?:together|juntos|juntas)',
+    '(?:pero )?para que (?:sumen|den|salgan|sean)(?: en total)?',
     '(?:all in|in all|together|juntos|juntas|entre (?:las|los|todos|todas)(?: (?:tres|dos|cuatro|[2-6]))?|de todo|of the lot|between them|all up)',
     '(?:lote|tanda|batch)(?: (?:de|of))?',
     'hasta completar(?: los| el)?|to make up(?: to)?',
@@ -92,6 +116,7 @@ export const GRAMMAR: readonly Word[] = [
   word(
     'mine',
     "(?:mine|ours) (?:is|are|has|goes|:)|lye for mine|(?:i'?d|i would|we'?d) (?:do|use|have)|mine not (?:hers|his|theirs)",
+    "this time(?: (?:it'?s|its|it s|is))?|for (?:this|the) (?:new|next) one|only check \\p{L}+|esta vez|para el proximo(?: (?:quiero|va))?|la que (?:quiero|necesito) (?:calcular|revisar)(?: es(?: la (?:dos|2|b))?)?",
     '(?:nosotr[oa]s|yo|la nuestra|la mia|el mio|el nuestro)(?: (?:hacemos|hago|lleva|es|le pongo|uso|usamos|quiero))?|me quedo con|nos quedamos con',
   ),
   fraction(2 / 3, '(?:two|2|dos)[ -](?:thirds|tercios)(?: of (?:it|the \\p{L}+))?|2/3'),

@@ -1,7 +1,7 @@
 import { knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { knownAs } from '../recipe-tokens.ts';
-import { COUNT, LYE, POTASSIUM, UNIT } from '../words.ts';
+import { COUNT, LYE, POTASSIUM, SODIUM, UNIT } from '../words.ts';
 import { GRAMMAR, type Turn } from './grammar-words.ts';
 
 /** The unit of an amount; `other` is one that weighs nothing: a time, a length, a spoon. */
@@ -58,7 +58,7 @@ const TOKENS = new RegExp(
 const JOINT = /^(?:and|y|e|n|an|plus|mas|con|with|wid|wi|w|[+&])$/u;
 const LINK =
   /^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|some|roughly|exactly|just|only|puro|pura|puros|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|[:=~>→-])$/u;
-const OF = /^(?:of|de|del|d|a|the|el|la|to|in|for)$/u;
+const OF = /^(?:of|de|del|d|a|al|the|el|la|los|las|to|in|for|at|is|as)$/u;
 const LONGEST_NAME = 4;
 
 /** `1/2`, `1 1/2`, `2.5`, `0,5`. */
@@ -114,7 +114,9 @@ function tokenOf(match: RegExpExecArray): Item {
   if (LINK.test(text)) return { ...span, is: 'link' };
   if (mark !== undefined) return { ...span, is: 'mark' };
   const units = unitOf(text);
-  return units === 'other' || units === 'ml' ? { ...span, is: 'word' } : { ...span, is: 'units', unit: units };
+  return units === 'other' || units === 'ml'
+    ? { ...span, is: 'word' }
+    : { ...span, is: 'units', unit: units };
 }
 
 /** Words that make up the name of an ingredient as one piece. */
@@ -131,6 +133,8 @@ function withNames(tokens: readonly Item[], plain: string): readonly Item[] {
 /** Bare milk is the drink; a courtesy is also how some write an oil. */
 const OTHER = /^(?:milk|leche)$/u;
 const COURTESY = /^(?:po|co|oo|sb|cb)$/u;
+/** "Aceite de oliva 500, de almendras 100". */
+const FOOD = /^(?:almendras|nueces|avellanas|aguacates?|cacahuetes?|cacahuates?|mani)$/u;
 const FAT_WORD = /^(?:aceite|manteca|mantequilla|grasa|cera)$/u;
 const LYE_ALONE = new RegExp(`^${LYE}$`, 'u');
 
@@ -141,7 +145,12 @@ function isTwoFats(text: string): boolean {
   const kind = words.find(word => KIND.test(word));
   const oil = knownOil(text);
   if (words.length < 2 || kind === undefined || !oil) return false;
-  return !namesOf(oil).some(name => unaccented(name).toLowerCase().split(/[^\p{L}]+/u).includes(kind));
+  return !namesOf(oil).some(name =>
+    unaccented(name)
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .includes(kind),
+  );
 }
 
 function nameAt(
@@ -159,19 +168,38 @@ function nameAt(
     // "Coco manteca de cerdo" is two fats.
     if (length > 1 && FAT_WORD.test(last.text) && /^del?$/u.test(tokens[at + length]?.text ?? '')) continue;
     const text = plain.slice(first.from, last.to);
-    const known = COURTESY.test(text)
-      ? undefined
-      : OTHER.test(text)
-        ? 'other'
-        : LYE_ALONE.test(text)
-          ? 'lye'
-          : knownAs(text);
+    const isCounted = tokens[at - 1]?.is === 'amount' || tokens[at + length]?.is === 'amount';
+    const known =
+      COURTESY.test(text) && !isCounted
+        ? undefined
+        : OTHER.test(text)
+          ? 'other'
+          : LYE_ALONE.test(text)
+            ? 'lye'
+            : knownAs(text);
     if (known === 'oil' && isTwoFats(text)) continue;
+    const isEllipsis = FOOD.test(text) && tokens[at - 1]?.text === 'de' && /aceite de /u.test(plain);
+    if (known === 'oil' || isEllipsis) {
+      const said = isEllipsis ? `aceite de ${text}` : text;
+      return { name: { is: 'name', known: 'oil', from: first.from, to: last.to, text: said }, length };
+    }
     if (known) return { name: { is: 'name', known, from: first.from, to: last.to, text }, length };
   }
   return undefined;
 }
 
-/** Whether any alkali that a line names is potassium hydroxide. */
-export const namesPotassium = (items: readonly Item[]): boolean =>
-  items.some(({ is, text }) => (is === 'name' || is === 'asks') && POTASSIUM.test(text));
+/** The alkali that a line names, beside those that it says are not used; `both` where it names two. */
+export function alkaliNamed(
+  items: readonly Item[],
+  notMeant: readonly Name[],
+): 'potassium' | 'sodium' | 'both' | undefined {
+  const named = items
+    .filter(item => (item.is === 'name' || item.is === 'asks') && !notMeant.some(one => one === item))
+    .map(({ text }) => text);
+  const [potassium, sodium] = [
+    named.some(text => POTASSIUM.test(text)),
+    named.some(text => SODIUM.test(text)),
+  ];
+  if (potassium && sodium) return 'both';
+  return potassium ? 'potassium' : sodium ? 'sodium' : undefined;
+}

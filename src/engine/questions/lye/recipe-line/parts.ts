@@ -19,7 +19,9 @@ export function partsOf(items: readonly Item[]): readonly Part[] {
     // "1 kg: 650 oliva": what a colon closes is an amount of its own.
     const isClosed = item.text === ':' && parts.at(-1)!.items.some(isMeasure);
     const isBreak = item.is === 'joint' || isClosed || (item.is === 'mark' && BREAK.test(item.text));
-    const { sentence } = parts.at(-1)!;
+    const { sentence, items: before } = parts.at(-1)!;
+    // "No wait, 300": who puts something right goes on in the same breath.
+    if (item.is === 'mark' && before.at(-1)?.is === 'corrects') continue;
     if (isBreak) parts.push({ items: [], sentence: sentence + (item.text === ';' ? 1 : 0) });
     else parts.at(-1)!.items.push(item);
   }

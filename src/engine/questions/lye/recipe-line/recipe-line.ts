@@ -1,12 +1,17 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
 import { besideOils, oilsOf } from './amounts.ts';
 import { fixedIn } from './fixed.ts';
-import { type Name, namesPotassium } from './items.ts';
+import { alkaliNamed, type Name } from './items.ts';
 import { toldIn, type Unclear } from './told.ts';
 import { wordsBeside } from './words.ts';
 
 /** A recipe in the words that the strict reader of lye questions takes, and what was passed by. */
-export type RecipeLine = { readonly line: string; readonly left: readonly string[] };
+export type RecipeLine = {
+  readonly line: string;
+  readonly left: readonly string[];
+  /** Whether the recipe was changed as it was told. */
+  readonly isTurned: boolean;
+};
 
 const MOST_SUPERFAT = 30;
 
@@ -20,19 +25,24 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
   const fixed = fixedIn(plain);
   const told = toldIn(fixed.rest);
   if ('unclear' in told) return told;
+  const { isTurned } = told;
   const oils = oilsOf(told);
-  if ('unclear' in oils) return oils;
+  if ('unclear' in oils) return { ...oils, isTurned };
   const words = wordsBeside(told.items);
-  if ('unclear' in words) return words;
+  if ('unclear' in words) return { ...words, isTurned };
   const beside = told.pairs.filter(({ name }) => name.known !== 'oil' && name.known !== 'any-oil');
   const said = beside.map(pair => besideOils({ ...pair, name: renamed(pair.name) }, oils.unit, told));
-  if (said.some(one => one === undefined)) return { unclear: beside.map(({ measure }) => measure.text).join(', ') };
+  if (said.some(one => one === undefined))
+    return { unclear: beside.map(({ measure }) => measure.text).join(', '), isTurned };
   if (told.times !== undefined && beside.some(({ name }) => name.known !== 'other'))
-    return { unclear: told.times };
+    return { unclear: told.times, isTurned };
   const { percent } = told;
-  if (percent && (fixed.superfat !== undefined || percent.figure > MOST_SUPERFAT))
-    return { unclear: percent.text };
+  const isAgain = percent !== undefined && percent.figure === Number(fixed.superfat);
+  if (percent && !isAgain && (fixed.superfat !== undefined || percent.figure > MOST_SUPERFAT))
+    return { unclear: percent.text, isTurned };
   const superfat = fixed.superfat ?? (percent && String(percent.figure));
+  const alkali = alkaliNamed(told.items, told.notMeant);
+  if (alkali === 'both') return { unclear: 'NaOH, KOH', isTurned };
   const counted = new Set(beside.map(({ name }) => renamed(name).text));
   const line = [
     [...oils.list, ...said.filter(one => one !== '')].join(', '),
@@ -40,9 +50,9 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     ...fixed.kept,
     ...(oils.size === undefined ? [] : [oils.size]),
     ...(superfat === undefined ? [] : [`superfat ${superfat}%`]),
-    ...(namesPotassium(told.items) && !/koh|potas/u.test([...said, ...fixed.kept].join(' ')) ? ['koh'] : []),
+    ...(alkali === 'potassium' && !/koh|potas/u.test([...said, ...fixed.kept].join(' ')) ? ['koh'] : []),
   ].join(' ; ');
-  return { line, left: words.left };
+  return { line, left: words.left, isTurned };
 }
 
 /** A liquid or an additive by its plainest name: "vino tinto" is wine. */

@@ -5,7 +5,9 @@ import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
 
 /** Beside a part of the recipe, and in the same sentence, these turn nothing. */
 const HARMLESS = new Set(
-  'but or o pero por same sorry maybe perhaps both mejor igual misma mismo quiza tal ambos left out not no mas entre between other used usado usada'.split(' '),
+  'but or o pero por same sorry maybe perhaps both mejor igual misma mismo quiza tal ambos left out not no mas entre between other used usado usada'.split(
+    ' ',
+  ),
 );
 
 /**
@@ -35,6 +37,7 @@ export function wordsBeside(
 }
 
 const plain = (word: string) => word.replace(/['’]/gu, '');
+const isAnyOil = (item: Item | undefined): boolean => isName(item) && item.known === 'any-oil';
 const hasRecipe = ({ items }: Part): boolean => items.some(item => isMeasure(item) || isName(item));
 
 type Run = {
@@ -43,9 +46,12 @@ type Run = {
   readonly after: Item | undefined;
   /** "From the butcher", "de la finca": where what stands before comes from. */
   readonly isOrigin: boolean;
+  /** "It was lovely". */
+  readonly isSpeech: boolean;
 };
 /** "Manteca del higo" would be a fat of its own. */
 const KIND = /^(?:manteca|mantequilla|aceite|cera|grasa)$/u;
+const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
 const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
 /** The links that stand directly before, as text. */
 function linksBefore(items: readonly Item[]): string {
@@ -67,6 +73,7 @@ function runsOf(items: readonly Item[]): readonly Run[] {
     runs.push({
       words: items.slice(from, at + 1),
       before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
+      isSpeech: SPEECH.test(linksBefore(items.slice(0, from))),
       isOrigin: ORIGIN.test(linksBefore(items.slice(0, from))),
       after: items.slice(at + 1).find(({ is }) => is !== 'link'),
     });
@@ -78,16 +85,23 @@ function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean
   return first !== undefined && items[items.indexOf(first) - 1]?.is === 'joint';
 }
 
-function stopIn({ words, before, after, isOrigin }: Run, isOfRecipe: boolean, isJoined: boolean): string | undefined {
+function stopIn(
+  { words, before, after, isOrigin, isSpeech }: Run,
+  isOfRecipe: boolean,
+  isJoined: boolean,
+): string | undefined {
   const all = words.map(({ text }) => plain(text));
   const said = words.map(({ text }) => text).join(' ');
   if (all.some(word => isNearOil(word))) return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
   if (all.some(word => PRODUCTS.test(word)) || SOMETHING.test(said)) return said;
-  if (!isOfRecipe) return isJoined && !all.some(isPlain) ? said : undefined;
+  if (!isOfRecipe) return isJoined && !isSpeech && !all.every(isEveryday) ? said : undefined;
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
   if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
+  // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
+  if (isAnyOil(after) && !isPlain(all.at(-1)!)) return said;
+  if (isAnyOil(before) && !isPlain(all[0]!)) return said;
   if (isJoined && before === undefined && !isEveryday(all[0]!)) return said;
   return undefined;
 }
