@@ -234,9 +234,6 @@ describe('of two alkalis the one that is used', () => {
   test('potash that is not used is none', () => {
     expect(read('lye for 1000 g olive, pal, I have NaOH not KOH').given.lye).toBeUndefined();
   });
-  test('two that are both named are asked for', () => {
-    expect(readOrAsked('pal, 700 olive, 300 coconut, KOH or NaOH, lye?')).toEqual(expect.any(String));
-  });
 });
 
 describe('what may be a fat, or change an amount, is asked back', () => {

@@ -1,7 +1,7 @@
 import { knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { knownAs } from '../recipe-tokens.ts';
-import { COUNT, LYE, POTASSIUM, SODIUM, UNIT } from '../words.ts';
+import { COUNT, LYE, POTASSIUM, UNIT } from '../words.ts';
 import { GRAMMAR, type Turn } from './grammar-words.ts';
 
 /** The unit of an amount; `other` is one that weighs nothing: a time, a length, a spoon. */
@@ -188,18 +188,17 @@ function nameAt(
   return undefined;
 }
 
+const BY_NAME = /naoh|sodium|sodi|sodic/u;
+
 /** The alkali that a line names, beside those that it says are not used; `both` where it names two. */
 export function alkaliNamed(
   items: readonly Item[],
   notMeant: readonly Name[],
 ): 'potassium' | 'sodium' | 'both' | undefined {
-  const named = items
-    .filter(item => (item.is === 'name' || item.is === 'asks') && !notMeant.some(one => one === item))
-    .map(({ text }) => text);
-  const [potassium, sodium] = [
-    named.some(text => POTASSIUM.test(text)),
-    named.some(text => SODIUM.test(text)),
-  ];
+  const named = items.filter(item => !notMeant.some(one => one === item));
+  const potassium = named.some(({ is, text }) => (is === 'name' || is === 'asks') && POTASSIUM.test(text));
+  // "Sosa" and "caustic" alone are what many call any lye.
+  const sodium = named.some(({ is, text }) => is === 'name' && BY_NAME.test(text));
   if (potassium && sodium) return 'both';
   return potassium ? 'potassium' : sodium ? 'sodium' : undefined;
 }

@@ -1,0 +1,51 @@
+import type { Amount, Item, Name } from './items.ts';
+import { isOil, type Pair } from './parts.ts';
+
+/** "70 20 10 lard coconut olive", "olive and coconut 80:20": figures in a row and as many oils in a row. */
+export function ratioIn(items: readonly Item[]): {
+  readonly rest: readonly Item[];
+  readonly ratio: readonly Pair[];
+} {
+  const none = { rest: items, ratio: [] };
+  const figures: number[] = [];
+  for (let at = 0; at < items.length; at += 1) {
+    if (isBare(items[at])) figures.push(at);
+    else if (figures.length === 1) figures.length = 0;
+    else if (figures.length > 1 && !/^[:/–-]$/u.test(items[at]!.text)) break;
+    if (figures.length === 1 && /^[:/–-]$/u.test(items[at + 1]?.text ?? '') && isBare(items[at + 2])) at += 1;
+  }
+  if (figures.length < 2) return none;
+  const [first, last] = [figures[0]!, figures.at(-1)!];
+  const sum = figures.reduce((all, at) => all + (items[at] as Amount).figure, 0);
+  const unit = Math.abs(sum - 100) < 1.01 ? '%' : sum <= 20 ? 'part' : undefined;
+  const names =
+    namesFrom(items, last + 1, 1, figures.length) ?? namesFrom(items, first - 1, -1, figures.length);
+  if (unit === undefined || !names) return none;
+  const used = new Set<Item>([...items.slice(first, last + 1), ...names]);
+  return {
+    rest: items.filter(item => !used.has(item)),
+    ratio: names.map((name, at) => ({ name, measure: { ...(items[figures[at]!] as Amount), unit } })),
+  };
+}
+
+const isBare = (item: Item | undefined): item is Amount => item?.is === 'amount' && item.unit === undefined;
+
+/** So many oils in a row from there, in the order in which they stand. */
+function namesFrom(
+  items: readonly Item[],
+  from: number,
+  step: 1 | -1,
+  count: number,
+): readonly Name[] | undefined {
+  const names: Name[] = [];
+  for (let at = from; at >= 0 && at < items.length; at += step) {
+    const item = items[at]!;
+    if (isOil(item)) names.push(item);
+    else if (
+      !(item.is === 'joint' || item.is === 'link' || /^[,:/;]$/u.test(item.text) || item.text === 'al')
+    )
+      break;
+  }
+  if (names.length !== count) return undefined;
+  return step === 1 ? names : names.toReversed();
+}

@@ -1,0 +1,63 @@
+import type { Amount } from './items.ts';
+import type { Measure } from './parts.ts';
+import { oilOf, type State, same, withUnit } from './state.ts';
+
+/** A bare figure from which it may be the grams of all oils, beside shares in percent. */
+const LIKE_A_WEIGHT = 100;
+
+/** What is taken in place of an oil has its own amount, or that of the oil. */
+export function swap(state: State): string | undefined {
+  for (const word of state.wordsRemoved) {
+    const named = state.pairs.find(pair => pair.name.text.split(' ').includes(word));
+    state.isTurned = true;
+    if (named) state.removed.push(named.name);
+  }
+  const lacking = state.removed.filter(one => state.pairs.some(({ name }) => same(name, one)));
+  const waiting = state.unpaired.filter(name => !state.pairs.some(pair => same(pair.name, name)));
+  const swaps = [...state.swaps];
+  if (swaps.length === 0 && lacking.length === 1 && waiting.length === 1 && !state.even)
+    swaps.push({ by: waiting[0]!, of: lacking[0] });
+  for (const { by, of = lacking[0] } of swaps) {
+    const old = of && state.pairs.find(({ name }) => same(name, of));
+    if (!old) {
+      // "I have tallow in place of the lard, 300 g of it": the recipe is told as it is now.
+      const own = state.masses.length === 1 ? state.masses.pop() : undefined;
+      if (!of) return by.text;
+      const isTold = state.pairs.some(({ name }) => same(name, by));
+      if (!own && !isTold) return by.text;
+      if (own) state.pairs.push({ measure: own, name: by });
+      continue;
+    }
+    state.pairs = state.pairs.filter(pair => pair !== old);
+    state.removed = state.removed.filter(one => !same(one, old.name));
+    if (state.pairs.some(({ name }) => same(name, by))) continue;
+    const own = state.masses.length === 1 ? state.masses.pop() : undefined;
+    const measure: Measure = own ?? old.measure;
+    state.pairs.push(withUnit({ measure, name: by }, old));
+  }
+  return undefined;
+}
+
+/** Amounts that stand by themselves. */
+export function lone(state: State): string | undefined {
+  const oils = state.pairs.filter(({ name }) => name.known === 'oil');
+  const areShares =
+    oils.length > 0 && oils.every(({ measure }) => measure.is !== 'amount' || measure.unit === '%');
+  const again = (one: Amount) => one.figure === state.whole?.figure && one.unit === state.whole.unit;
+  const [mass, another] = state.masses.filter(one => !again(one));
+  if (mass && mass.unit === undefined && !(areShares && mass.figure >= LIKE_A_WEIGHT)) return mass.text;
+  const alone = state.unpaired.filter(name => !state.pairs.some(pair => same(pair.name, name)));
+  const isOne = new Set(alone.map(oilOf)).size === 1 && oils.length === 0 && !state.even;
+  if (isOne && mass && !another) {
+    state.pairs.push({ measure: mass, name: alone[0]! });
+    return undefined;
+  }
+  const isWeighed = oils.some(
+    ({ measure }) => measure.is === 'amount' && measure.unit !== '%' && measure.unit !== undefined,
+  );
+  if (mass && (another || state.whole || (isWeighed && !oils.some(({ measure }) => measure.is === 'rest'))))
+    return mass.text;
+  state.whole ??= mass;
+  if (state.percents.length > 1) return state.percents[1]!.text;
+  return undefined;
+}

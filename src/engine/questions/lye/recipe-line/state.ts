@@ -1,0 +1,74 @@
+import { knownOil } from '../../../batch/oils/find-oil.ts';
+import type { Amount, Name } from './items.ts';
+import type { Pair } from './parts.ts';
+
+/** What has been read of a line so far. Mutable: it lives for one reading. */
+export type State = {
+  pairs: Pair[];
+  /** Oils named without an amount. */
+  unpaired: Name[];
+  /** Sentences that name a part of the recipe. */
+  told: ReadonlySet<number>;
+  even: boolean;
+  each: Amount | undefined;
+  whole: Amount | undefined;
+  /** Amounts without a name. */
+  masses: Amount[];
+  percents: Amount[];
+  removed: Name[];
+  /** What is left away, in words that name no oil. */
+  wordsRemoved: string[];
+  times: string | undefined;
+  isRescaled: boolean;
+  isCorrecting: boolean;
+  /** Whether the next figure without a name puts the last one right. */
+  awaitsFigure: boolean;
+  /** Whether a correction has put an oil right yet: more oils may follow it. */
+  isCorrected: boolean;
+  /** Alkalis that are named as those which are not used. */
+  notMeant: Name[];
+  /** An oil whose amount was not the one that was told. */
+  denied: Name | undefined;
+  /** Whether something was put right, left away, taken instead, scaled, or told of another's recipe. */
+  isTurned: boolean;
+  unit: Amount['unit'];
+  liquids: Name[];
+  /** What is taken, and instead of which oil. */
+  swaps: { readonly by: Name; readonly of: Name | undefined }[];
+};
+
+export const beginning = (): State => ({
+  pairs: [],
+  unpaired: [],
+  told: new Set(),
+  even: false,
+  each: undefined,
+  whole: undefined,
+  masses: [],
+  percents: [],
+  removed: [],
+  wordsRemoved: [],
+  times: undefined,
+  isRescaled: false,
+  isCorrecting: false,
+  awaitsFigure: false,
+  isCorrected: false,
+  notMeant: [],
+  denied: undefined,
+  isTurned: false,
+  unit: undefined,
+  liquids: [],
+  swaps: [],
+});
+
+export const oilOf = (name: Name) => knownOil(name.text);
+/** Whether two names are of one ingredient. */
+export const same = (a: Name, b: Name): boolean =>
+  a.known === b.known &&
+  (a.known === 'oil' ? oilOf(a) === oilOf(b) : a.known !== 'other' || a.text === b.text);
+
+/** A figure that is put right keeps the unit it had. */
+export const withUnit = (pair: Pair, before: Pair): Pair =>
+  pair.measure.is === 'amount' && pair.measure.unit === undefined && before.measure.is === 'amount'
+    ? { ...pair, measure: { ...pair.measure, unit: before.measure.unit } }
+    : pair;

@@ -1,0 +1,136 @@
+import type { Amount, Item, Name } from './items.ts';
+import { isMeasure, isName, isOil, type Part } from './parts.ts';
+import type { State } from './state.ts';
+
+const isWater = (item: Item | undefined): boolean => isName(item) && item.known === 'water';
+
+/** Whether what follows a correction is of the recipe, and no courtesy. */
+const speaksOfRecipe = (after: readonly Item[]): boolean =>
+  after.slice(0, 5).some(item => isMeasure(item) || isOil(item)) && after.some(isMeasure);
+
+/** A part without what turns its sense, which is noted; a text where that is unclear. */
+export function turned(
+  state: State,
+  items: readonly Item[],
+  sentence: number,
+  readPart: (part: Part) => string | undefined,
+): readonly Item[] | string {
+  const kept: Item[] = [];
+  for (let at = 0; at < items.length; at += 1) {
+    const item = items[at]!;
+    const after = items.slice(at + 1);
+    if (item.is === 'aside') continue;
+    if (item.is === 'fraction' && isWater(after.find(one => one.is !== 'link'))) {
+      // "Buttermilk for half the water".
+      at += after.findIndex(isName) + 1;
+    } else if (item.is === 'even') state.even = true;
+    else if (item.is === 'times') {
+      if (state.times !== undefined) return item.text;
+      state.isTurned = true;
+      state.times = item.text;
+    } else if (item.is === 'rescales') {
+      state.isRescaled ||=
+        !/hacer|make|do$/u.test(item.text) ||
+        after.some(one => one.is === 'amount' && one.unit !== 'other' && one.unit !== '%');
+      state.isTurned ||= state.isRescaled;
+      kept.push(item);
+    } else if (item.is === 'corrects') {
+      if (!speaksOfRecipe(after)) continue;
+      state.isTurned = true;
+      // "100, no, 150 of cocoa butter": a figure that had no name yet.
+      const isNameless = kept.some(isMeasure) && !kept.some(isName);
+      if (isNameless || state.masses.pop() !== undefined) {
+        if (isNameless) kept.length = 0;
+        continue;
+      }
+      if (kept.some(isMeasure)) {
+        // What stands before is of the recipe; what follows puts it right.
+        const unclear = readPart({ items: [...kept], sentence });
+        if (unclear !== undefined) return unclear;
+        kept.length = 0;
+      }
+      state.isCorrecting ||= state.pairs.length > 0;
+      state.awaitsFigure = state.isCorrecting;
+    } else if (item.is === 'each') {
+      const amount = kept.findLastIndex(one => one.is === 'amount');
+      if (amount === -1) continue;
+      state.each = kept.splice(amount, 1)[0] as Amount;
+    } else if (item.is === 'swaps') {
+      const skipped = swapped(state, after);
+      if (typeof skipped === 'string') return skipped;
+      at += skipped;
+    } else if (item.is === 'not' && kept.length === 0 && /^(?:was|were|is|are)/u.test(item.text)) {
+      // "Wasn't 6 oz lye too much": who asks so means it.
+    } else if (item.is === 'without' || item.is === 'not') {
+      const skipped = left(state, item, after);
+      if (typeof skipped === 'string') return skipped;
+      at += skipped;
+    } else if (item.is === 'instead') {
+      const skipped = instead(state, kept, after);
+      at += skipped;
+    } else if (item.is === 'mine') {
+      // Two recipes: the later one is the teller's own.
+      if (after.some(isMeasure) && state.pairs.length > 0) {
+        state.pairs = [];
+        state.isTurned = true;
+      }
+    } else kept.push(item);
+  }
+  return kept;
+}
+
+/** "Without the castor", "no eran 300 de coco": how many items of the part that takes. */
+function left(state: State, item: Item, after: readonly Item[]): number | string {
+  const near = after.slice(
+    0,
+    Math.max(
+      0,
+      after.findIndex(one => one.is === 'word'),
+    ) || undefined,
+  );
+  const reach = after.findIndex(one => one.is === 'word') === 0 ? [] : near;
+  const name = reach.findIndex(isName);
+  const amount = reach.findIndex(one => one.is === 'amount');
+  const isAmount = amount !== -1 && amount <= 2;
+  const found = after[name];
+  if (isName(found) && found.known === 'oil') {
+    state.isTurned = true;
+    if (item.is === 'not' && isAmount) state.denied = found;
+    else state.removed.push(found);
+    return name + 1;
+  }
+  if (isName(found) && found.known === 'lye') state.notMeant.push(found);
+  if (item.is === 'not' && isAmount) return after[amount]!.text;
+  if (isName(found)) return name <= 1 ? name + 1 : 0;
+  const [word] = after.filter(({ is }) => is === 'word');
+  const named = word && state.pairs.find(pair => pair.name.text.split(' ').includes(word.text));
+  state.isTurned ||= named !== undefined;
+  if (named) state.removed.push(named.name);
+  else if (word && /^(?:cera|wax|butter|manteca)$/u.test(word.text)) state.wordsRemoved.push(word.text);
+  return 0;
+}
+
+/** "Swap the coconut for babassu", "la cambio por sebo". */
+function swapped(state: State, after: readonly Item[]): number | string {
+  const names = after.flatMap((one, at) => (isOil(one) ? [at] : []));
+  const by = after.findIndex(({ text }) => /^(?:for|with|por|con|to)$/u.test(text));
+  if (by === -1 || names.length === 0) return after[0]?.text ?? 'swap';
+  const behind = names.find(at => at > by);
+  const before = names.find(at => at < by);
+  if (behind === undefined || after.slice(0, behind).some(isMeasure)) return after[names[0]!]!.text;
+  const of = before === undefined ? undefined : (after[before] as Name);
+  state.isTurned = true;
+  state.swaps.push({ by: after[behind] as Name, of });
+  return behind + 1;
+}
+
+function instead(state: State, before: Item[], after: readonly Item[]): number {
+  const of = after.findIndex(isName);
+  const name = after[of];
+  const by = before.findLast(isName) ?? state.unpaired.at(-1);
+  if (isName(name) && name.known === 'lye') state.notMeant.push(name);
+  if (isName(name) && name.known !== 'oil') return of + 1;
+  state.isTurned ||= by?.known === 'oil';
+  if (by?.known === 'oil') state.swaps.push({ by, of: isName(name) ? name : undefined });
+  return isName(name) ? of + 1 : 0;
+}
