@@ -3,21 +3,12 @@ import { foldedWords } from '../../text/fold.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
 import { COMMON_WORDS } from '../../text/spelling/trade-words.ts';
 import { DIALECT } from '../dialect.ts';
-import type { Pair } from './chat-pairs.ts';
-import type { ChatToken } from './chat-tokens.ts';
 import { isIdleWord } from './oils.ts';
-import { SOMETHING } from './oils-among-words.ts';
 import likeOils from './words-like-oils.json' with { type: 'json' };
 
 /** Said beside a recipe, these may turn its sense or the amount of what is meant: nothing is answered. */
 export const TURNS = new Set(
   'instead rather not no without minus less more forgot forget forgotten replace replaced replacing swap swapped swapping switch switched remove removed left out half halve halved double doubled doubling twice triple tripled thrice scale scaled except but or unless per each times convert converted same other rest remaining remainder actually oops meant mean wait scratch correction sorry between range maybe perhaps either both extra additional another sin vez lugar menos mas quita quito quitar olvide olvido olvidar cambie cambio cambiar sustituir sustituyo reemplazar reemplazo mitad doble duplica duplicar duplique triple triplica triplicar excepto salvo pero por cada o quise decir digo perdon mejor entre quiza tal ambos otra otro resto restante igual misma mismo used usado usada waste unknown mixed mixture blend mezcla'.split(
-    ' ',
-  ),
-);
-/** In a clause that holds nothing of the recipe these change nothing of it. */
-const TURN_ONLY_BESIDE = new Set(
-  'or but pero same sorry maybe perhaps either both another between o por tal mejor igual misma mismo quiza entre ambos otra otro'.split(
     ' ',
   ),
 );
@@ -60,81 +51,7 @@ export function isNearOil(word: string): boolean {
   return nearestOilWord(word) !== undefined;
 }
 
-/** Where an oil comes from: "de la finca", "from the co-op". */
-const ORIGIN =
-  /^(?:de (?:la|el|mi|mis|los|las|casa|nuestr[oa])|del|from (?:the|my|our)|off the)(?: [\p{L}-]+)?$/u;
-const isMark = (token: ChatToken | undefined): boolean => token === undefined || token.is === 'mark';
+/** Whether a word is one of everyday talk, in either language. Lower case without accents. */
 export const isEveryday = (word: string): boolean => isPlain(word) || COMMON_WORDS.has(word);
+/** Whether a word is said by who asks, or changes nothing of a recipe. Lower case without accents. */
 export const isPlain = (word: string): boolean => SPEAKS.has(word) || DIALECT.has(word) || isIdleWord(word);
-
-/**
- * The words of a line beside its recipe, run by run, where none of them can be a fat or change an amount; otherwise those that stop it.
- */
-export function stands(
-  tokens: readonly ChatToken[],
-  pairs: readonly Pair[],
-): { readonly left: readonly string[] } | { readonly stop: string } {
-  const paired = new Set<ChatToken>(pairs.flatMap(({ amount, name }) => [amount, name]));
-  const left: string[] = [];
-  for (let at = 0; at < tokens.length; at += 1) {
-    if (tokens[at]!.is !== 'word') continue;
-    const from = at;
-    while (tokens[at + 1]?.is === 'word') at += 1;
-    const words = tokens.slice(from, at + 1).map(({ text }) => text.replace(/['’]/gu, ''));
-    const [before, after] = [tokens[from - 1], tokens[at + 1]];
-    if (
-      words.some(
-        word =>
-          turns(word, isApart(tokens, from, at)) ||
-          PRODUCTS.test(word) ||
-          isNearOil(word) ||
-          /\d/u.test(word),
-      ) ||
-      SOMETHING.test(words.join(' '))
-    )
-      return { stop: words.join(' ') };
-    if (isInUnknown(words)) return { stop: words.join(' ') };
-    const first = words.find(word => !/^(?:the|an?|el|la|un|una)$/u.test(word)) ?? words[0]!;
-    const isJoined =
-      (before?.is === 'joint' && !isPlain(first)) ||
-      (after?.is === 'joint' && followsPart(tokens, at + 1, paired) && !words.some(isPlain));
-    const touches =
-      !ORIGIN.test(words.join(' ')) &&
-      ((!isMark(before) && before?.is !== 'joint' && before?.is !== 'asks' && !touching(words[0]!, before)) ||
-        (!isMark(after) && after?.is !== 'joint' && after?.is !== 'asks' && !touching(words.at(-1)!, after)));
-    if (isJoined || touches) return { stop: words.join(' ') };
-    const strange = words.filter(word => !isPlain(word));
-    if (strange.length > 0) left.push(words.join(' '));
-  }
-  return { left };
-}
-
-const ARTICLE = /^(?:the|my|an?|some|el|la|los|las|mi|un|una)$/u;
-/** "In ambrosia", "con pulque": a liquid that nobody here knows may be what the lye goes into. */
-const isInUnknown = (words: readonly string[]): boolean =>
-  words.some(
-    (word, at) =>
-      /^(?:in|into|with|using|en|con)$/u.test(word) &&
-      !isEveryday(words.slice(at + 1).find(next => !ARTICLE.test(next)) ?? word),
-  );
-
-/** Whether a word may turn the sense of what stands beside it, or of the whole line. */
-const turns = (word: string, apart: boolean): boolean =>
-  TURNS.has(word) && !(apart && TURN_ONLY_BESIDE.has(word));
-
-/** Whether the clause of these tokens holds no amount and no name. */
-function isApart(tokens: readonly ChatToken[], from: number, to: number): boolean {
-  const isPart = ({ is }: ChatToken) => is === 'amount' || is === 'name';
-  for (let at = from; at >= 0 && tokens[at]!.is !== 'mark'; at -= 1) if (isPart(tokens[at]!)) return false;
-  for (let at = to; at < tokens.length && tokens[at]!.is !== 'mark'; at += 1)
-    if (isPart(tokens[at]!)) return false;
-  return true;
-}
-
-/** Whether what stands behind a joint is a part of the recipe. */
-const followsPart = (tokens: readonly ChatToken[], joint: number, paired: ReadonlySet<ChatToken>): boolean =>
-  [tokens[joint + 1], tokens[joint + 2]].some(token => token !== undefined && paired.has(token));
-
-/** Beside a name only what ends it may stand; beside an amount any everyday word. */
-const touching = (word: string, beside: ChatToken | undefined): boolean =>
-  beside?.is === 'name' ? isPlain(word) : isEveryday(word);

@@ -2,7 +2,6 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './chat-words.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
-import { recipeAmongChat } from './recipe-among-chat.ts';
 import { recipeLine } from './recipe-line/recipe-line.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -73,7 +72,7 @@ function inEqualParts(said: string, list: string): string {
 const SODA_WEIGHED =
   /((?<![\d.,])\d+(?:[.,]\d+)? ?(?:(?:g|gr|gramos|oz|onzas)? ?(?:de )?))soda(?! (?:caustica|ash|crystals|water|bicarb))(?!\p{L})|(?<!\p{L})soda(?! (?:caustica|ash|crystals|water|bicarb))(?=[ :=]*\d)/gu;
 
-/** A line as {@link recipeAmongChat} takes it: courtesies away, shares beside lye told as the superfat that they are. */
+/** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
   const plain = plainWords(asTyped(question), {
@@ -142,7 +141,7 @@ export function readLyeInChat(
     return readLyeQuestion(ordered);
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
-    return told ?? amongChat(line, refusal);
+    return told ?? refuseUnclear(line, 'unclear' in read ? read.unclear : '', refusal);
   }
 }
 
@@ -163,26 +162,21 @@ function refuseTurned(line: string, read: ReturnType<typeof recipeLine>): never 
   });
 }
 
-function amongChat(line: string, refusal: Refusal): LyeQuestion {
+/** Throws what stands in the way of a recipe told in chat: a correction, a multiple, words, or else the refusal of the strict reader. */
+function refuseUnclear(line: string, unclear: string, refusal: Refusal): never {
   const [corrected] = CORRECTS.exec(line) ?? [];
   if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected });
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
-  const chat = recipeAmongChat(line);
-  if ('line' in chat) {
-    const told = strictly(chat.line);
-    if (told) return { ...told, left: chat.left, asksWater: ASKS_WATER.test(line) };
-    throw refusal;
-  }
-  const words = chat.stop.split(' ');
+  const words = unclear.split(' ');
   const mayBeOil = words.some(word => isNearOil(word) || /^\d/u.test(word) || knownOil(word) !== undefined);
   if (
-    chat.stop !== '' &&
+    unclear !== '' &&
     !mayBeOil &&
     refusal.id === 'oil-unknown' &&
     !namesFat('text' in refusal.values && typeof refusal.values.text === 'string' ? refusal.values.text : '')
   )
-    refuse('recipe-words', { text: chat.stop.slice(0, 60) });
+    refuse('recipe-words', { text: unclear.slice(0, 60) });
   throw refusal;
 }
 

@@ -82,11 +82,26 @@ export function itemsOf(plain: string): readonly Item[] {
     TOKENS.lastIndex = at;
     const match = TOKENS.exec(plain);
     if (!match) break;
-    tokens.push(tokenOf(match));
+    const token = tokenOf(match);
+    tokens.push(isWeighed(token, tokens) ? lyeOf(token) : token);
     at = match.index + match[0].length;
   }
   return withNames(tokens, plain);
 }
+
+const LYE_FIRST = new RegExp(`^(?:the |la )?(${LYE})`, 'u');
+/** "128 lye for 800 tallow": lye that has an amount is not asked for. */
+const isWeighed = (token: Item, before: readonly Item[]): boolean =>
+  token.is === 'asks' &&
+  LYE_FIRST.test(token.text) &&
+  before.findLast(({ is }) => is !== 'link')?.is === 'amount';
+const lyeOf = ({ from, to, text }: Item): Name => ({
+  is: 'name',
+  known: 'lye',
+  from,
+  to,
+  text: LYE_FIRST.exec(text)![1]!,
+});
 
 /** What of the grammar stands next. */
 function turnAt(plain: string, at: number): Item | undefined {
