@@ -3,7 +3,7 @@ import weightsFile from '../../../src/engine/hazards/emergencies/learned/weights
 import { readEmergencies } from '../../../src/engine/hazards/emergencies/read.ts';
 import { written } from '../../../src/engine/text/learned/written.ts';
 import { leastCpu } from '../../cpu-time.ts';
-import { WHOLE } from '../../walk.ts';
+import { isFitted, WHOLE } from '../../walk.ts';
 import { fitModel } from '../text/learned/fit.ts';
 import { FIT } from './fit-emergencies.ts';
 import { type LearnedText, learnedTexts, lessonOf } from './learned-texts.ts';
@@ -61,7 +61,7 @@ function fitWithoutWriter(writer: string) {
   return ofNeither;
 }
 
-describe('writers whose texts were not learned from are understood', () => {
+describe.runIf(isFitted('emergencies'))('writers whose texts were not learned from are understood', () => {
   const share = (part: number, whole: number) => (whole === 0 ? 1 : part / whole);
 
   test.each(BOUNDS)(
