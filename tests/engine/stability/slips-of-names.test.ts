@@ -58,5 +58,5 @@ test('a name off by one or two letters is never read for what lye or the law tre
   expect(taken).toEqual([]);
   // Most slips are still put right: asking always would be no reading.
   console.info(`${read} of ${tried} slips are read, ${all.length} names`);
-  expect(read / tried).toBeGreaterThan(0.6);
+  expect(read / tried).toBeGreaterThan(0.85);
 });
