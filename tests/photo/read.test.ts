@@ -7,8 +7,8 @@ import { answered } from '../../src/photo/findings/answers.ts';
 import { findingOf, PHOTO_FINDING_IDS, TAUGHT_IDS } from '../../src/photo/findings/ids.ts';
 import { readPhoto } from '../../src/photo/read.ts';
 import { drawn } from '../walk.ts';
-import { shoot } from './render/scene.ts';
-import { FLAW_DRAWINGS, type Shot, shotOf } from './render/shots.ts';
+import { type Shot, shoot } from './render/scene.ts';
+import { FLAW_DRAWINGS, shotOf } from './render/shots.ts';
 
 const phone = { blur: 2, noise: 4, quality: 85 };
 const control = (name: string) => readFileSync(new URL(`controls/${name}`, import.meta.url));
