@@ -10,19 +10,18 @@ import { registry } from '../loopback/room.ts';
 import { howMany } from '../walk.ts';
 
 /** Interactions; `SOAK=1000000` for so many. Of few the noise of the heap is larger than the bound. */
-const interactions = Number(process.env.SOAK ?? howMany(5_000, 200_000));
+const interactions = Number(process.env.SOAK ?? howMany(10_000, 200_000));
 const SAMPLES = 40;
 /** The share of the run after which objects must have found their number. */
 const WARM_UP = 0.25;
 /** From so many on a run shows what is left of growth once all is warm. */
 const LONG = 200_000;
 /**
- * Bytes of objects that an interaction may leave: 15 ± 2 were seen between 1,250 and 5,000, where one entry of a map for
- * every third would be 30 more; 4.5 ± 1.0 between 5,000 and 20,000, 1.9 ± 0.3 up to 40,000,
+ * Bytes of objects that an interaction may leave: 4.5 ± 1.0 were seen between 5,000 and 20,000, 1.9 ± 0.3 up to 40,000,
  * 1.0 ± 0.4 between 63,000 and 84,000. What grew between two snapshots, 15,000 and 33,000, was code and lists of the
  * compilers: no text, no entry of a map.
  */
-const MOST = interactions >= LONG ? 1 : 30;
+const MOST = interactions >= LONG ? 1 : 12;
 /**
  * Spaces of the heap for machine code, bytecode and their tables. They grow while more is compiled and shrink where
  * code is dropped, by 100 KB from one look to the next, which hid everything else.

@@ -4,6 +4,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { isDue } from '../walk.ts';
 
 /*
  * What a third language touches, asked of the compiler: a copy of the sources with one more language, whose folder of
@@ -17,6 +18,7 @@ const MISSED = [`'${ANOTHER}' is missing in type`, `Property '${ANOTHER}' does n
 const root = resolve(import.meta.dirname, '../..');
 let copy: string;
 beforeAll(async () => {
+  if (!isDue('third language')) return;
   copy = await mkdtemp(join(tmpdir(), 'third-language-'));
   for (const name of ['src', 'commands', 'tsconfig.json', 'package.json'])
     await cp(join(root, name), join(copy, name), { recursive: true });
@@ -26,7 +28,9 @@ beforeAll(async () => {
   const text = await readFile(languages, 'utf8');
   await writeFile(languages, text.replace("['en', 'es'", `['en', 'es', '${ANOTHER}'`));
 }, 60_000);
-afterAll(() => rm(copy, { recursive: true, force: true }));
+afterAll(async () => {
+  if (copy) await rm(copy, { recursive: true, force: true });
+});
 
 /** Lines of the compiler that begin an error: file, and what is wrong. */
 async function errors(): Promise<readonly { readonly file: string; readonly wrong: string }[]> {
@@ -48,7 +52,7 @@ async function errors(): Promise<readonly { readonly file: string; readonly wron
   });
 }
 
-describe('a third language', () => {
+describe.runIf(isDue('third language'))('a third language', () => {
   test('is its folder of words, names in tables and phrases of declarations: nothing else fails to compile', async () => {
     const found = await errors();
     expect(found.length).toBeGreaterThan(100);
