@@ -1,3 +1,4 @@
+import { execFileSync } from 'node:child_process';
 import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { defineConfig } from 'vitest/config';
@@ -6,6 +7,21 @@ import LongestFirst from './tests/longest-first.ts';
 // Test files, the threads and the processes that they start are plain Node running TypeScript: what one of them
 // has compiled, the next one reads. The folder is the one that the program itself uses.
 process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
+
+// Which sample the long walks draw (tests/walk.ts): the commit's own. Without a repository it is always the same one.
+process.env.WALKS ||= commit();
+
+function commit(): string {
+  try {
+    return execFileSync('git', ['rev-parse', 'HEAD'], {
+      cwd: import.meta.dirname,
+      encoding: 'utf8',
+      stdio: 'pipe',
+    }).trim();
+  } catch {
+    return '';
+  }
+}
 
 /** What counts threads, memory or calls: each file in a process of its own, which costs some five seconds. */
 const alone = ['tests/workers/**/*.test.ts', 'tests/faults/{soak,stuck,long-lists,names-compared}.test.ts'];

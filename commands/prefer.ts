@@ -1,6 +1,7 @@
 import { action, command } from '../src/conversation/command.ts';
 import { choice, number, text, whole } from '../src/conversation/option.ts';
 import { zoneOf } from '../src/engine/challenges/wall-time.ts';
+import type { Language } from '../src/engine/language.ts';
 import { parseOwnedSpoons } from '../src/engine/quantities/owned-spoons.ts';
 import { SPOONS } from '../src/engine/quantities/spoons.ts';
 import { prefer } from '../src/records/preferences.ts';
@@ -40,7 +41,7 @@ export default command(
         { en: 'Which weight comes first', es: 'Qué peso va primero' },
         { grams: { en: 'grams', es: 'gramos' }, ounces: { en: 'ounces', es: 'onzas' } },
       ).optional(),
-      language: choice(
+      language: choice<Language>(
         { en: 'The language I answer you in', es: 'El idioma en que te respondo' },
         { en: { en: 'English', es: 'Inglés' }, es: { en: 'Spanish', es: 'Español' } },
       ).optional(),

@@ -1,11 +1,30 @@
 import { fork } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { chmodSync, existsSync, mkdtempSync, statfsSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { TestProject } from 'vitest/node';
 
 let isOpen = false;
+
+/** Bytes that all stores, pictures and browsers of a run take at once: a tenth of it was seen. */
+const ROOM = 4e9;
+
+/**
+ * Where temporary files of this run lie: in memory, where there is room. What a disk does once power fails is not
+ * tested; a process that is killed loses no more there. What a store takes is measured where stores lie: on a disk.
+ */
+function temporary(): string {
+  const memory = '/dev/shm';
+  const space = existsSync(memory) ? statfsSync(memory) : undefined;
+  const isBench = process.argv.includes('bench');
+  const isRoomy = !isBench && space !== undefined && space.bavail * space.bsize > ROOM;
+  const folder = mkdtempSync(join(isRoomy ? memory : tmpdir(), 'tests-'));
+  // PostgreSQL runs as another account.
+  chmodSync(folder, 0o755);
+  return folder;
+}
 
 /**
  * Before and after one run of all files: a folder where its processes leave what they drew, for one another, and the worker
@@ -15,7 +34,9 @@ let isOpen = false;
 export default async function run({ config }: TestProject) {
   if (config.watch || isOpen) return undefined;
   isOpen = true;
-  const folder = await mkdtemp(join(tmpdir(), 'computed-'));
+  const folder = temporary();
+  const { TMPDIR } = process.env;
+  process.env.TMPDIR = folder;
   const socket = join(folder, 'workers');
   const service = fork(join(import.meta.dirname, 'workers/service.ts'), [socket], { execArgv: [] });
   const [said] = await Promise.race([once(service, 'message'), once(service, 'exit')]);
@@ -28,6 +49,8 @@ export default async function run({ config }: TestProject) {
     delete process.env.WORKERS_OF_THIS_RUN;
     service.disconnect();
     await once(service, 'exit');
+    if (TMPDIR === undefined) delete process.env.TMPDIR;
+    else process.env.TMPDIR = TMPDIR;
     await rm(folder, { recursive: true, force: true });
   };
 }

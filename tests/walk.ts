@@ -2,19 +2,25 @@ import fc from 'fast-check';
 import './seed.ts';
 
 /**
- * Long walks go through a sample, drawn by the seed of the property tests; `WALKS=whole npm test` goes through all
- * there is.
+ * Long walks go through a sample; `WALKS=whole npm test` goes through all there is. Each commit draws another one, so that
+ * in time all is gone through and yet a commit is green or red and not now and then: `vitest.config.ts` gives the commit's
+ * name, by which `WALKS=NAME npm test` repeats its sample on any other.
  */
 export const WHOLE = process.env.WALKS === 'whole';
 
 /** How many of something long the usual run does, and how many the whole walk. */
 export const howMany = (usual: number, whole: number): number => (WHOLE ? whole : usual);
 
+/** Which of these the usual run does, each some ten seconds of processor time: fits that leave a writer out, and the compiler's look. */
+export const isDue = (what: (typeof DEAR)[number]): boolean => drawn(DEAR, 2, 'dear').includes(what);
+const DEAR = ['emergencies', 'jobs', 'matters', 'third language'] as const;
+
 /** So many of these in their order, drawn by chance (Knuth's algorithm S); `word` draws others than another word. */
 export function drawn<One>(all: readonly One[], most: number, word = ''): readonly One[] {
   if (WHOLE || all.length <= most) return all;
   let state = fc.readConfigureGlobal().seed ?? 1;
-  for (const letter of word) state = (Math.imul(state, 31) + letter.codePointAt(0)!) | 0;
+  for (const letter of `${process.env.WALKS ?? ''} ${word}`)
+    state = (Math.imul(state, 31) + letter.codePointAt(0)!) | 0;
   const found: One[] = [];
   for (const [at, one] of all.entries()) {
     // Numerical Recipes, section 7.1: the quick and dirty generator.

@@ -3,7 +3,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults, RunOptions } from 'axe-core';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { WHOLE } from '../walk.ts';
+import { drawn } from '../walk.ts';
 import {
   closeWindows,
   DESKTOP,
@@ -41,8 +41,7 @@ const ALL_LOOKS = [
   ['a desk by day', { ...DESKTOP, colorScheme: 'light' }],
   ['a desk by night', { ...DESKTOP, colorScheme: 'dark' }],
 ] satisfies readonly (readonly [string, BrowserContextOptions])[];
-/** Each size and each scheme once, or each with each. */
-const looks = WHOLE ? ALL_LOOKS : [ALL_LOOKS[0]!, ALL_LOOKS[3]!];
+const looks = drawn<(typeof ALL_LOOKS)[number]>(ALL_LOOKS, 1, 'looks');
 
 describe.skipIf(!hasChromium)('the page for everybody', () => {
   let room: ServedRoom;

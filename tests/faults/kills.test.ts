@@ -11,7 +11,7 @@ import { PATIENT } from '../records/patience.ts';
 import { howMany } from '../walk.ts';
 
 /** How many times the writer is killed: a start takes most of a second. */
-const kills = howMany(8, 200);
+const kills = howMany(4, 200);
 
 const folder = mkdtempSync(join(tmpdir(), 'kills-'));
 afterAll(() => rmSync(folder, { recursive: true }));

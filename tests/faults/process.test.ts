@@ -61,31 +61,24 @@ describe('a process', () => {
     expect(await exited).toEqual([0, null]);
   });
 
-  test('killed in the middle remembers everything it said it had noted', async () => {
+  test('killed in the middle comes back: remembers all it said it had noted, goes on from an answer with a command that nobody has asked since, and turned away by the platform for good ends with an error, not in silence', async () => {
     const first = await start();
     const member = group().addMember({ name: 'Bram' });
     await member.run('/shelf add', { item: 'Moss', amount: '20 g', colourant: 'chromium oxide green' });
     expect((await member.run('/shelf use', { item: 'Moss', amount: '5 g' })).text).toContain('15 g');
     first.child.kill('SIGKILL');
     await first.exited;
-    await start();
+    const { exited } = await start();
     expect((await member.run('/shelf show', { item: 'Moss' })).text).toContain('15 g');
-  });
 
-  test('goes on from an answer with a command that nobody has asked since the start', async () => {
-    await start();
-    const member = group().addMember({ name: 'Bram' });
     const dose = await member.run('/dose', { colourant: 'gold mica', portion: '2 cups' });
     const see = dose.controls.find(({ label }) => label === wordsIn('en').folds.next.preview);
     expect((await member.press(dose, see?.customId ?? '')).text).toMatch(/gold/i);
     const other = dose.controls.find(({ label }) => label === wordsIn('en').folds.next.otherStrength);
-    const [first] = other?.options ?? [];
-    const chosen = await member.choose(dose, other?.customId ?? '', [first?.value ?? '']);
+    const [strength] = other?.options ?? [];
+    const chosen = await member.choose(dose, other?.customId ?? '', [strength?.value ?? '']);
     expect(chosen.text).toContain('gold mica');
-  });
 
-  test('turned away by the platform for good ends with an error, not in silence', async () => {
-    const { exited } = await start();
     host.dropConnections(4004);
     const [code] = await exited;
     expect(code).not.toBe(0);

@@ -1,6 +1,5 @@
 /* Two processes over one store, as shards run: over a file, and over the servers that Debian has. */
 import { type ChildProcess, execFile, spawn } from 'node:child_process';
-import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -59,33 +58,44 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
     await server.stop();
   });
 
-  it('processes that take from one jar at once take what is there to the gram, and every gram has its line', async () => {
-    const mine = { store, member: '7' };
-    await addItem(mine, { name: 'Ultramarine', grams: 60 }, { cause: 'add', at: new Date() });
-    const told = await Promise.all(
-      ['a', 'b', 'c'].map(async who => {
-        const { stdout } = await promisify(execFile)(process.execPath, [script, server.address, who, '40']);
-        return JSON.parse(stdout) as { taken: number; refused: number };
-      }),
-    );
-    const sum = (field: 'taken' | 'refused') => told.reduce((total, one) => total + one[field], 0);
-    expect({ taken: sum('taken'), refused: sum('refused') }).toEqual({ taken: 60, refused: 60 });
-    expect((await findItem(mine, 'ultramarine')).stock.grams).toBe(0);
-    const { history } = await showItem(mine, 'ultramarine', 500);
-    expect(history.map(({ left }) => left)).toEqual(Array.from({ length: 61 }, (_line, left) => left));
-  });
+  describe('processes on one shelf', () => {
+    const TAKERS = WHOLE ? ['a', 'b', 'c'] : ['a', 'b'];
+    const TAKEN = 40;
+    /** Less than they ask for together. */
+    const THERE = 60;
+    const own = () => ({ store, member: '7' });
+    const both = () => ({ store, member: '8' });
+    /** What each was told: of a jar that all take from, then of changes that have the same cause whoever makes them. */
+    let told: readonly (readonly { readonly taken: number; readonly refused: number }[])[];
+    beforeAll(async () => {
+      for (const mine of [own(), both()])
+        await addItem(mine, { name: 'Ultramarine', grams: THERE }, { cause: 'add', at: new Date() });
+      told = await Promise.all(
+        TAKERS.map(async who => {
+          const turns = [`${who}:${TAKEN}:${own().member}`, `same:20:${both().member}`];
+          const { stdout } = await promisify(execFile)(process.execPath, [script, server.address, ...turns]);
+          return JSON.parse(stdout) as (typeof told)[number];
+        }),
+      );
+    });
 
-  it('one change that two processes make is made once', async () => {
-    const mine = { store, member: '8' };
-    await addItem(mine, { name: 'Ultramarine', grams: 60 }, { cause: 'add', at: new Date() });
-    // The same causes from both: what a redelivery to another process is.
-    await Promise.all(
-      [1, 2].map(() =>
-        promisify(execFile)(process.execPath, [script, server.address, 'same', '20', mine.member]),
-      ),
-    );
-    expect((await findItem(mine, 'ultramarine')).stock.grams).toBe(40);
-    expect((await showItem(mine, 'ultramarine', 500)).history).toHaveLength(21);
+    it('take from one jar at once what is there to the gram, and every gram has its line', async () => {
+      const sum = (field: 'taken' | 'refused') => told.reduce((total, [first]) => total + first![field], 0);
+      const refused = TAKERS.length * TAKEN - THERE;
+      expect({ taken: sum('taken'), refused: sum('refused') }).toEqual({ taken: THERE, refused });
+      expect((await findItem(own(), 'ultramarine')).stock.grams).toBe(0);
+      const { history } = await showItem(own(), 'ultramarine', 500);
+      expect(history.map(({ left }) => left)).toEqual(
+        Array.from({ length: THERE + 1 }, (_line, left) => left),
+      );
+    });
+
+    // The same causes from all: what a redelivery to another process is.
+    it('make one change once that each of them makes', async () => {
+      expect(told.map(([, second]) => second)).toEqual(TAKERS.map(() => ({ taken: 20, refused: 0 })));
+      expect((await findItem(both(), 'ultramarine')).stock.grams).toBe(THERE - 20);
+      expect((await showItem(both(), 'ultramarine', 500)).history).toHaveLength(21);
+    });
   });
 
   it.runIf(WHOLE || name === SHARDED)(
@@ -108,13 +118,6 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
           stdio: ['ignore', 'ignore', 'inherit'],
         });
         running.push(child);
-        return once(child, 'exit');
-      };
-      /** Starts both; what it gives resolves once both have ended. */
-      const both = async () => {
-        const exits = Promise.all([shard(0), shard(1)]);
-        await host.whenReady(2);
-        return { exits };
       };
       // One group of each shard: (id >> 22) % 2. Source: platform documentation, Gateway > Sharding.
       const groups = [4n, 5n].map(n => host.addGuild({ name: `Group ${n}`, id: String(n << 22n) }));
@@ -123,7 +126,8 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
       const there = odd.addMember({ name: 'Bram', id: here.id });
       const makers = groups.map(group => group.addMember({ name: `Maker of ${group.name}` }));
 
-      const { exits } = await both();
+      for (const id of [0, 1]) shard(id);
+      await host.whenReady(2);
       await here.run('/shelf add', { item: 'Moss', amount: '20 g', colourant: 'chromium oxide green' });
       const used = await Promise.all(
         [here, there].map(at => at.run('/shelf use', { item: 'Moss', amount: '4 g' })),
@@ -136,25 +140,23 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
       expect(shelves).toEqual(['1', '1']);
       for (const [n, maker] of makers.entries())
         await maker.run('/batch poured', { made: '2 cups ultramarine blue 1/2 tsp', name: `Evening ${n}` });
-      for (const child of running) child.kill('SIGTERM');
-      await exits;
-
       // Nobody has two days: what is due then is due now.
       const soon = await duesBy(store, new Date(Date.now() + 3 * day));
       const unmoulding = soon.filter(({ what }) => what.endsWith('unmould'));
       expect(unmoulding.map(({ group }) => group).sort()).toEqual(groups.map(({ id }) => id).sort());
       const moved = unmoulding.map((due): Due => ({ ...due, at: new Date(Date.now() - 60_000) }));
       await store.commit([...unmoulding.map(dropDue), ...moved.map(putDue)]);
-      running = [];
-      await both();
+      // Each looks with whatever makes a due, and once more when all was told.
+      const pour = async (name: string) => {
+        for (const at of [here, there]) await at.run('/batch poured', { made: '1 cup Moss 1/4 tsp', name });
+      };
+      await pour('First');
       const letters = (maker: Member) =>
         maker.sees({ context: 'bot-dm' }).map(({ text }) => text.split('\n')[0]?.replace(/^#+ /, ''));
       await expect
         .poll(() => makers.map(letters))
         .toEqual([['Unmould “Evening 0”'], ['Unmould “Evening 1”']]);
-      // Each looks again with whatever makes a due.
-      for (const at of [here, there])
-        await at.run('/batch poured', { made: '1 cup Moss 1/4 tsp', name: at.guild.name });
+      await pour('Second');
       const left = async () =>
         (await duesBy(store, new Date())).filter(({ what }) => what.endsWith('unmould'));
       await expect.poll(left).toEqual([]);

@@ -26,7 +26,7 @@ const TOKEN = 'loopback-token';
 const main = new URL('../../src/main.js', import.meta.url).pathname;
 const hour = 3_600_000;
 const BARS = 8;
-const MEMBERS = howMany(150, 500);
+const MEMBERS = howMany(80, 500);
 
 let folder: string;
 let address: string;

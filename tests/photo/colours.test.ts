@@ -13,9 +13,16 @@ import { shoot } from './render/scene.ts';
 import { shotOf } from './render/shots.ts';
 
 const ALL_BARS = ['#7f5fa8', '#c96a5a', '#4f8a6a', '#d9c48a', '#3f6fa8', '#ece4d2'];
-/** A photo takes more than a second to draw and to read: half of the bars, under the warmest and the coolest light. */
-const BARS = drawn(ALL_BARS, 3);
-const SHONE = WHOLE ? LIGHTS : LIGHTS.filter(({ name }) => /2700|9000/.test(name));
+/** A photo takes more than a second to draw and to read: one half of the bars or the other, under the warmest or the coolest light. */
+const HALVES = [ALL_BARS.slice(0, 3), ALL_BARS.slice(3)];
+const BARS = drawn(HALVES, 1, 'bars').flat();
+const SHONE = WHOLE
+  ? LIGHTS
+  : drawn(
+      LIGHTS.filter(({ name }) => /2700|9000/.test(name)),
+      1,
+      'light',
+    );
 
 /** The bar as it is in daylight: the colour of the reflectance that was lit. */
 const trueLab = (hex: string) => labOfXyz(xyzOfReflectance(reflectanceOfLab(labOfHex(hex), 0)));

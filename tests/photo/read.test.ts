@@ -6,23 +6,40 @@ import { photoColours } from '../../src/photo/colours.ts';
 import { answered } from '../../src/photo/findings/answers.ts';
 import { findingOf, PHOTO_FINDING_IDS, TAUGHT_IDS } from '../../src/photo/findings/ids.ts';
 import { readPhoto } from '../../src/photo/read.ts';
-import { shoot } from './render/scene.ts';
+import { drawn } from '../walk.ts';
+import { type Shot, shoot } from './render/scene.ts';
 import { FLAW_DRAWINGS, shotOf } from './render/shots.ts';
 
 const phone = { blur: 2, noise: 4, quality: 85 };
 const control = (name: string) => readFileSync(new URL(`controls/${name}`, import.meta.url));
 
+/** To draw a shot and to look at it takes a second, and several tests ask about the same one. */
+const photos = new Map<string, ReturnType<typeof shoot>>();
+const readings = new Map<string, ReturnType<typeof readPhoto>>();
+function photoOf(shot: Shot): ReturnType<typeof shoot> {
+  const key = JSON.stringify(shot);
+  const photo = photos.get(key) ?? shoot(shot);
+  photos.set(key, photo);
+  return photo;
+}
+function readingOf(shot: Shot): ReturnType<typeof readPhoto> {
+  const key = JSON.stringify(shot);
+  const reading = readings.get(key) ?? photoOf(shot).then(readPhoto);
+  readings.set(key, reading);
+  return reading;
+}
+
+/** What was photographed; the usual run looks at one of them by itself and one under a bar. */
+const GROUNDS = ['brick.png', 'grass.png', 'gravel.png'];
+
 describe('a photo with no soap in it', () => {
-  test.each(['brick.png', 'grass.png', 'gravel.png'])(
-    '%s: no bar is seen and nothing is found',
-    async name => {
-      const reading = await readPhoto(control(name));
-      expect(reading.bars).toEqual([]);
-      expect(reading.findings).toEqual([]);
-      expect(reading.colours).toEqual([]);
-      await expect(photoColours(control(name))).rejects.toMatchObject({ id: 'photo-bar-unseen' });
-    },
-  );
+  test.each(drawn(GROUNDS, 1, 'alone'))('%s: no bar is seen and nothing is found', async name => {
+    const reading = await readPhoto(control(name));
+    expect(reading.bars).toEqual([]);
+    expect(reading.findings).toEqual([]);
+    expect(reading.colours).toEqual([]);
+    await expect(photoColours(control(name))).rejects.toMatchObject({ id: 'photo-bar-unseen' });
+  });
 
   test('cell.png: a pale disc may pass for a round soap, and still nothing is found on it', async () => {
     expect((await readPhoto(control('cell.png'))).findings).toEqual([]);
@@ -38,7 +55,7 @@ describe('a photo with no soap in it', () => {
 
 describe('clean bars on real ground', () => {
   // The bar is drawn, what it lies on is photographed.
-  test.each(['brick.png', 'gravel.png', 'grass.png'])('on %s no flaw is made up', async name => {
+  test.each(drawn(GROUNDS, 1, 'under a bar'))('on %s no flaw is made up', async name => {
     const ground = sharp(control(name)).resize(900, 700, { fit: 'cover' }).toColourspace('srgb');
     const bar = await sharp({ create: { width: 480, height: 320, channels: 3, background: '#7f5fa8' } })
       .png()
@@ -61,7 +78,7 @@ describe('where the bar and the paper are', () => {
   });
 
   test('the bar is outlined within a twentieth of the picture, the paper beside it is the white reference', async () => {
-    const { bars, whiteReference } = await readPhoto(await shoot(shot));
+    const { bars, whiteReference } = await readingOf(shot);
     expect(bars).toHaveLength(1);
     const { box } = bars[0]!;
     expect(Math.abs(box.x + box.width / 2 - 0.4)).toBeLessThan(0.05);
@@ -69,9 +86,13 @@ describe('where the bar and the paper are', () => {
     expect(whiteReference!.clipped).toBe(false);
   });
 
+  test('the same photo gives the same reading', async () => {
+    expect(await readPhoto(await photoOf(shot))).toEqual(await readingOf(shot));
+  });
+
   test('paper under the bar serves as well; without paper there is no reference, and colours are less sure', async () => {
-    const under = await readPhoto(await shoot({ ...shot, paper: 'under' }));
-    const without = await readPhoto(await shoot({ ...shot, paper: 'none' }));
+    const under = await readingOf({ ...shot, paper: 'under' });
+    const without = await readingOf({ ...shot, paper: 'none' });
     expect(under.bars).toHaveLength(1);
     expect(under.whiteReference).toBeDefined();
     expect(without.whiteReference).toBeUndefined();
@@ -79,16 +100,19 @@ describe('where the bar and the paper are', () => {
   });
 
   test('white soap beside white paper is the bar, not the paper', async () => {
-    const { bars, whiteReference } = await readPhoto(await shoot({ ...shot, colours: ['#ece4d2'] }));
+    const { bars, whiteReference } = await readingOf({ ...shot, colours: ['#ece4d2'] });
     expect(bars[0]!.box.x + bars[0]!.box.width / 2).toBeLessThan(0.5);
     expect(whiteReference!.box.x).toBeGreaterThan(0.7);
   });
 
   test('a pale stripe in a bar is soap, not paper', async () => {
     const stripes = { pattern: 'swirl', edge: 0.004 } as const;
-    const { bars, whiteReference } = await readPhoto(
-      await shoot({ ...shot, paper: 'none', colours: ['#f0e8d8', '#7f5fa8'], design: stripes }),
-    );
+    const { bars, whiteReference } = await readingOf({
+      ...shot,
+      paper: 'none',
+      colours: ['#f0e8d8', '#7f5fa8'],
+      design: stripes,
+    });
     expect(bars).toHaveLength(1);
     expect(whiteReference).toBeUndefined();
   });
@@ -100,12 +124,12 @@ describe('a picture too poor to read', () => {
     shotOf(52, { blur, noise, quality: 85 }, { flaws: [spotted.flaw], colours: spotted.colours ?? [] });
 
   test('is said to be, and nothing is told of its flaws', async () => {
-    const clear = await readPhoto(await shoot(shot(2, 3)));
+    const clear = await readingOf(shot(2, 3));
     expect(clear.unread).toBeUndefined();
     expect(clear.findings.map(({ id }) => id)).toContain('orange-spots');
-    const blurred = await readPhoto(await shoot(shot(30, 3)));
+    const blurred = await readingOf(shot(30, 3));
     expect(blurred).toMatchObject({ unread: 'blur', findings: [] });
-    const night = await sharp(await shoot(shot(2, 3)))
+    const night = await sharp(await photoOf(shot(2, 3)))
       .linear(0.15, 0)
       .jpeg()
       .toBuffer();
@@ -113,12 +137,12 @@ describe('a picture too poor to read', () => {
   });
 
   test('quality tells blur, grain and size', async () => {
-    const good = (await readPhoto(await shoot(shot(1, 2)))).quality;
-    const poor = (await readPhoto(await shoot(shot(9, 14)))).quality;
+    const good = (await readingOf(shot(2, 3))).quality;
+    const poor = (await readingOf(shot(9, 14))).quality;
     expect(poor.blur).toBeGreaterThan(2 * good.blur);
     expect(poor.noise).toBeGreaterThan(2 * good.noise);
     expect(good.glare).toBe(0);
-    const soft = (await readPhoto(await shoot(shot(24, 14)))).quality;
+    const soft = (await readingOf(shot(24, 14))).quality;
     expect(soft.blur, 'grain does not pass for sharpness').toBeGreaterThan(0.015);
   });
 });
@@ -153,9 +177,4 @@ describe('what a finding carries', () => {
     expect(unseen.every(({ answer, ratio }) => answer === 'not seen' && ratio === 1)).toBe(true);
     expect(answered(TAUGHT_IDS.map(() => 9)).every(({ ratio }) => ratio >= 1)).toBe(true);
   });
-});
-
-test('the same photo gives the same reading', async () => {
-  const photo = await shoot(shotOf(70, phone));
-  expect(await readPhoto(photo)).toEqual(await readPhoto(photo));
 });

@@ -4,25 +4,33 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { promisify } from 'node:util';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { isDue } from '../walk.ts';
 
 /*
  * What a third language touches, asked of the compiler: a copy of the sources with one more language, whose folder of
  * words is there already. Whatever it misses then is what its translator is led to, and there must be nothing else.
  */
 
+/** A code that no language has: those from qaa to qtz are left to everyone (ISO 639-2, reserved for local use). */
+const ANOTHER = 'qaa';
+const MISSED = [`'${ANOTHER}' is missing in type`, `Property '${ANOTHER}' does not exist`];
+
 const root = resolve(import.meta.dirname, '../..');
 let copy: string;
 beforeAll(async () => {
+  if (!isDue('third language')) return;
   copy = await mkdtemp(join(tmpdir(), 'third-language-'));
   for (const name of ['src', 'commands', 'tsconfig.json', 'package.json'])
     await cp(join(root, name), join(copy, name), { recursive: true });
   await symlink(join(root, 'node_modules'), join(copy, 'node_modules'));
-  await cp(join(copy, 'src/words/es'), join(copy, 'src/words/pt'), { recursive: true });
+  await cp(join(copy, 'src/words/en'), join(copy, `src/words/${ANOTHER}`), { recursive: true });
   const languages = join(copy, 'src/engine/language.ts');
   const text = await readFile(languages, 'utf8');
-  await writeFile(languages, text.replace("['en', 'es']", "['en', 'es', 'pt']"));
+  await writeFile(languages, text.replace("['en', 'es'", `['en', 'es', '${ANOTHER}'`));
 }, 60_000);
-afterAll(() => rm(copy, { recursive: true, force: true }));
+afterAll(async () => {
+  if (copy) await rm(copy, { recursive: true, force: true });
+});
 
 /** Lines of the compiler that begin an error: file, and what is wrong. */
 async function errors(): Promise<readonly { readonly file: string; readonly wrong: string }[]> {
@@ -44,13 +52,11 @@ async function errors(): Promise<readonly { readonly file: string; readonly wron
   });
 }
 
-describe('a third language', () => {
+describe.runIf(isDue('third language'))('a third language', () => {
   test('is its folder of words, names in tables and phrases of declarations: nothing else fails to compile', async () => {
     const found = await errors();
     expect(found.length).toBeGreaterThan(100);
-    const others = found.filter(
-      ({ wrong }) => !/'pt' is missing in type|Property 'pt' does not exist/u.test(wrong),
-    );
+    const others = found.filter(({ wrong }) => !MISSED.some(told => wrong.includes(told)));
     expect(others).toEqual([]);
     const rooms = new Set(
       found.map(({ file }) => file.replace(/^(commands|src\/engine\/colourants\/catalogue)\/.*/u, '$1')),

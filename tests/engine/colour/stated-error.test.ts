@@ -10,6 +10,7 @@ import { type BarPrediction, barLab, predictBar } from '../../../src/engine/colo
 import { plainBase } from '../../../src/engine/colour/mixing/base-soap.ts';
 import type { Optics } from '../../../src/engine/colour/mixing/optics.ts';
 import { colourDifference } from '../../../src/engine/colour/spectra/cielab.ts';
+import { drawn } from '../../walk.ts';
 import {
   type Chance,
   DUST_CLASSES,
@@ -78,15 +79,17 @@ type Draw = { readonly market: Market; readonly seed: number; readonly bars: num
 
 describe('of a jar that nobody tried', () => {
   const markets = { fitting: FIT_MARKET, judging: JUDGE_MARKET };
-  test.each(
-    Object.entries(markets).flatMap(([name, market]) =>
-      DUST_CLASSES.flatMap(dust => KINDS.map(id => ({ name, market, dust, id }))),
-    ),
-  )('nine in ten bars are held: $id, $dust, on the market for $name', ({ market, dust, id }) => {
-    expect(
-      heldUntried(id, dust, { market, seed: 7, bars: dust === 'dusty' ? 1000 : 200 }),
-    ).toBeGreaterThanOrEqual(0.9);
-  });
+  const all = Object.entries(markets).flatMap(([name, market]) =>
+    DUST_CLASSES.flatMap(dust => KINDS.map(id => ({ name, market, dust, id }))),
+  );
+  test.each(drawn(all, 20, 'untried'))(
+    'nine in ten bars are held: $id, $dust, on the market for $name',
+    ({ market, dust, id }) => {
+      expect(
+        heldUntried(id, dust, { market, seed: 7, bars: dust === 'dusty' ? 1000 : 200 }),
+      ).toBeGreaterThanOrEqual(0.9);
+    },
+  );
 
   test('is stated by what dirt does to its kind, and no wider than to be of use', () => {
     const stated = (id: string) =>

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import { colourantById, colourants } from '../../../src/engine/colourants/catalogue.ts';
 import type { Colourant } from '../../../src/engine/colourants/colourant.ts';
+import { byLanguage } from '../../../src/engine/language.ts';
 import * as en from '../../../src/words/en/colourants/colourants.ts';
 import * as es from '../../../src/words/es/colourants/colourants.ts';
 
@@ -31,7 +32,7 @@ const word = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/);
 const row = z.strictObject({
   id: word,
   kind: z.enum(kinds),
-  names: z.strictObject({ en: z.string().min(3).max(60), es: z.string().min(3).max(60) }),
+  names: z.strictObject(byLanguage(() => z.string().min(3).max(60))),
   synonyms: z.array(z.string().min(2).max(60)).min(3),
   ci: z.array(z.string().regex(/^\d{5}(:\d)?$/)),
   inci: z.string().min(3).optional(),

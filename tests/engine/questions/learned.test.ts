@@ -3,7 +3,7 @@ import { CLASSES, type Class } from '../../../src/engine/questions/learned/class
 import weightsFile from '../../../src/engine/questions/learned/weights.json' with { type: 'json' };
 import { logChances, type Model } from '../../../src/engine/text/learned/model.ts';
 import { hashesOf, modelOf } from '../../../src/engine/text/learned/written.ts';
-import { WHOLE } from '../../walk.ts';
+import { isDue, WHOLE } from '../../walk.ts';
 import { fitModel } from '../text/learned/fit.ts';
 import { FIT } from './fit-jobs.ts';
 import { type JobText, jobTexts, lessonsOf } from './job-texts.ts';
@@ -53,7 +53,7 @@ const ALL = [
 /** A fit takes seconds: the one that is hardest to read, or all where that is asked. */
 const BOUNDS = WHOLE ? ALL : ALL.filter(({ writer }) => writer === 'market-seller');
 
-describe('writers whose texts were not learned from are understood', () => {
+describe.runIf(isDue('jobs'))('writers whose texts were not learned from are understood', () => {
   const told: { chance: number; right: boolean }[] = [];
 
   test.each(BOUNDS)(

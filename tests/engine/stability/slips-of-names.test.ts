@@ -4,6 +4,7 @@ import { readEntries } from '../../../src/engine/stability/entries.ts';
 import { namesByLength, substanceNamed } from '../../../src/engine/stability/names.ts';
 import { recognise } from '../../../src/engine/stability/recognise.ts';
 import type { Substance } from '../../../src/engine/stability/substances/substance.ts';
+import { drawn } from '../../walk.ts';
 
 const LETTERS = 'aeiourstnldcm';
 
@@ -32,14 +33,19 @@ const isOfOneName = (one: Substance, other: Substance): boolean =>
 test('a name off by one or two letters is never read for what lye or the law treats otherwise', () => {
   const taken: string[] = [];
   let read = 0;
-  for (const [name, meant] of [...namesByLength.values()].flat()) {
-    if (!/^[a-z ]{5,}$/u.test(name) || /\b\w\b/u.test(name)) continue;
+  let tried = 0;
+  const all = [...namesByLength.values()]
+    .flat()
+    .filter(([name]) => /^[a-z ]{5,}$/u.test(name) && !/\b\w\b/u.test(name));
+  expect(all.length).toBeGreaterThan(1000);
+  for (const [name, meant] of drawn(all, 300, 'slips')) {
     for (let turn = 1; turn <= 6; turn += 1) {
       const once = slipped(name, turn);
       const typed = turn > 4 ? slipped(once, turn + 3) : once;
       // Another name exactly, such as rose clay for red clay in Italian, is what was written.
       if (substanceNamed(typed) !== undefined || colourantsNamed(typed).length > 0) continue;
       const got = readEntries(typed).flatMap(entry => recognise(entry).substances);
+      tried += 1;
       read += got.length > 0 ? 1 : 0;
       const wrong = got.filter(
         one => one.alkali.behaviour !== 'never' && !isAlike(meant, one) && !isOfOneName(meant, one),
@@ -51,5 +57,6 @@ test('a name off by one or two letters is never read for what lye or the law tre
   }
   expect(taken).toEqual([]);
   // Most slips are still put right: asking always would be no reading.
-  expect(read).toBeGreaterThan(4000);
+  console.info(`${read} of ${tried} slips are read, ${all.length} names`);
+  expect(read / tried).toBeGreaterThan(0.85);
 });
