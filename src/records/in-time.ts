@@ -11,18 +11,6 @@ const USUAL_MS = 2_000;
 /** Waiting is counted in ticks of the event loop: one that is held up by something else counts for one, ms. */
 const TICK_MS = 50;
 
-/** Questions that wait for a store now, each by what a tick does to it. */
-const waiting = new Set<() => void>();
-let ticking: NodeJS.Timeout | undefined;
-
-/** One clock for all: starting one for every call cost as much as the call. */
-function tickAll(): void {
-  for (const tick of waiting) tick();
-  if (waiting.size > 0) return;
-  clearInterval(ticking);
-  ticking = undefined;
-}
-
 /**
  * The store as one question sees it, which waits for it only so long altogether; what comes after fails at once, and so
  * does all that comes after a first failure to reach it. Time in which no call is under way does not count, nor does
@@ -31,6 +19,7 @@ function tickAll(): void {
 export function inTimeForOne(store: Store): Store {
   let ticks = Math.floor((SHARE * (store.patience ?? USUAL_MS)) / TICK_MS);
   let isGone = false;
+  let ticking: NodeJS.Timeout | undefined;
   const underWay = new Set<() => void>();
 
   const giveUp = () => {
@@ -49,12 +38,13 @@ export function inTimeForOne(store: Store): Store {
       const end = () =>
         reject(new StoreFailure('unreachable', during, 'too slow for one question', { saved }));
       underWay.add(end);
-      waiting.add(tick);
-      ticking ??= setInterval(tickAll, TICK_MS);
+      ticking ??= setInterval(tick, TICK_MS);
       // Before whoever waits goes on: the next call is another one.
       const settle = () => {
         underWay.delete(end);
-        if (underWay.size === 0) waiting.delete(tick);
+        if (underWay.size > 0) return;
+        clearInterval(ticking);
+        ticking = undefined;
       };
       work().then(
         value => {
