@@ -81,11 +81,13 @@ const NO_HARM = 'a spoon of blue';
 /** How long after the start this process makes ready, ms: who asks first then waits for nothing. */
 const AHEAD_AFTER_MS = 1_000;
 
-/** Loads the command that is asked most, and builds what looks for harm in every text. */
+/** Loads the command that is asked most, and builds what looks for harm and for names in every text. */
 async function makeReady(registry: GrowingRegistry): Promise<void> {
   const { emergenciesIn } = await import('./conversation/first-aid/first-aid.ts');
   emergenciesIn([NO_HARM]);
   await registry.ahead(MOST_ASKED);
+  const { colourantsMeant } = await import('./engine/colourants/find.ts');
+  colourantsMeant(NO_HARM);
 }
 
 /** Answers on a chat platform and keeps the groups' time, until closed. */

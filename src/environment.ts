@@ -31,7 +31,12 @@ const schema = z.object({
   /** Which shard of how many this process is, `0/2`; without it one process serves all groups. */
   DISCORD_SHARDS: shards.optional(),
   TINTMOOT_STORE: z.string().default('sqlite:.tintmoot/records.sqlite'),
-  TINTMOOT_PORT: z.coerce.number().int().min(0).max(65535).default(4747),
+  TINTMOOT_PORT: z
+    .string()
+    .regex(/^\d{1,5}$/)
+    .transform(Number)
+    .pipe(z.int().max(65_535))
+    .default(4747),
   /** Where health and metrics are served, `127.0.0.1:9464`; without it they are not. */
   TINTMOOT_OPERATIONS: address.optional(),
   /** Base64 of at least 32 bytes; without it a key is made and kept in a file beside the records. */

@@ -134,13 +134,18 @@ async function dispatch([mode, ...rest]: readonly string[]): Promise<number> {
   return token ? await serve(environment, token) : await localRoom(environment, [mode ?? '', ...rest]);
 }
 
+/** The sentence of a refusal, after the setting that it is about; `move` names its stores itself. */
+async function refusalAtStart(refusal: Refusal, [mode]: readonly string[]): Promise<string> {
+  const text = (await words()).wordsIn('en').refusal(refusal);
+  return refusal.id.startsWith('store-') && mode !== 'move' ? `TINTMOOT_STORE: ${text}` : text;
+}
+
 /** Does what the arguments ask; resolves with the exit code, after one sentence on standard error for a failure. */
 export async function run(args: readonly string[]): Promise<number> {
   try {
     return await dispatch(args);
   } catch (error) {
-    const text =
-      error instanceof Refusal ? (await words()).wordsIn('en').refusal(error) : whyNotStarted(error as Error);
+    const text = error instanceof Refusal ? await refusalAtStart(error, args) : whyNotStarted(error as Error);
     process.stderr.write(`${text}\n`);
     return 1;
   }

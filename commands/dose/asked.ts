@@ -42,6 +42,8 @@ export async function doseNamesJar(
   { colourant, with: others }: DoseOptions,
   { shelf }: Context,
 ): Promise<boolean> {
+  // Most own none here; what they ask for is read when it is answered.
+  if ((await listShelf(shelf)).length === 0) return false;
   return (await jarsMeant([colourant, ...others], shelf)).some(({ item }) => item !== undefined);
 }
 

@@ -1,4 +1,4 @@
-import { type Entry, everythingIn, instead, type Span, type Store } from './store.ts';
+import { type Entry, everythingBySpan, instead, type Span, type Store } from './store.ts';
 
 /** As many entries of a span in one answer of the store, which is one moment of it: a full shelf. */
 const PAGE = 5_000;
@@ -14,14 +14,16 @@ export function readOnce(
 ): Store {
   const gets = new Map<string, Promise<readonly unknown[]>>();
   const ranges = new Map<string, Promise<readonly Entry[]>>();
-  let gathered: Promise<readonly Entry[]> | undefined;
+  /** The whole of each span of `together`, by its place. */
+  const whole: (Promise<readonly Entry[]> | undefined)[] = [];
+  /** Of each span of `together`. */
+  let gathered: Promise<readonly (readonly Entry[])[]> | undefined;
   const isKnown = (key: string) => spans.some(span => key.startsWith(span));
-  const isTogether = (key: string) => together.some(({ from, to }) => key >= from && key < to);
-  const liesTogether = (from: string, to: string) =>
-    together.some(span => from >= span.from && to <= span.to);
+  const placeOf = (key: string) => together.findIndex(({ from, to }) => key >= from && key < to);
+  const placeOfSpan = ({ from, to }: Span) => together.findIndex(span => from >= span.from && to <= span.to);
 
-  async function gather(): Promise<readonly Entry[]> {
-    const reading = gathered ?? everythingIn(store, together, PAGE);
+  async function gather() {
+    const reading = gathered ?? everythingBySpan(store, together, PAGE);
     gathered = reading;
     try {
       return await reading;
@@ -33,22 +35,37 @@ export function readOnce(
   }
   async function keysGathered(keys: readonly string[]): Promise<readonly unknown[]> {
     const found = await gather();
-    return keys.map(wanted => found.find(({ key }) => key === wanted)?.value);
+    return keys.map(wanted => found[placeOf(wanted)]?.find(({ key }) => key === wanted)?.value);
   }
-  async function rangeGathered(from: string, to: string, limit: number): Promise<readonly Entry[]> {
-    const found = await gather();
-    return found.filter(({ key }) => key >= from && key < to).slice(0, limit);
+  /** The very list that the store gave: what somebody made of it is known by it. */
+  async function wholeOf(place: number): Promise<readonly Entry[]> {
+    try {
+      return (await gather())[place] ?? [];
+    } catch (failure) {
+      whole[place] = undefined;
+      throw failure;
+    }
+  }
+  async function rangeGathered(span: Span, limit: number): Promise<readonly Entry[]> {
+    const place = placeOfSpan(span);
+    whole[place] ??= wholeOf(place);
+    const found = await whole[place];
+    const { from, to } = span;
+    const isWhole = together[place]?.from === from && together[place]?.to === to;
+    return isWhole && found.length <= limit
+      ? found
+      : found.filter(({ key }) => key >= from && key < to).slice(0, limit);
   }
 
   return instead(store, {
     get(keys) {
-      if (keys.length > 0 && keys.every(isTogether)) return keysGathered(keys);
+      if (keys.length > 0 && keys.every(key => placeOf(key) >= 0)) return keysGathered(keys);
       return keys.every(isKnown) ? once(gets, keys.join(' '), () => store.get(keys)) : store.get(keys);
     },
     range(from, to, limit) {
-      const name = `${from} ${to} ${limit}`;
-      if (liesTogether(from, to)) return once(ranges, name, () => rangeGathered(from, to, limit));
+      if (placeOfSpan({ from, to }) >= 0) return rangeGathered({ from, to }, limit);
       if (!isKnown(from)) return store.range(from, to, limit);
+      const name = `${from} ${to} ${limit}`;
       const reading = once(ranges, name, () => store.range(from, to, limit));
       // What is read in pieces may have changed between two of them: whoever looks again then looks anew.
       return reading.then(found => {
@@ -63,6 +80,7 @@ export function readOnce(
       } finally {
         gets.clear();
         ranges.clear();
+        whole.length = 0;
         gathered = undefined;
       }
     },

@@ -64,16 +64,26 @@ export async function everything(store: Store, span: Span, pageSize = 500): Prom
 }
 
 /** Every entry of several spans, one span after another: where few hold more than a page, asked in one message. */
-export async function everythingIn(
+export const everythingIn = async (
   store: Store,
   spans: readonly Span[],
   pageSize = 500,
-): Promise<readonly Entry[]> {
+): Promise<readonly Entry[]> => {
+  const whole = await everythingBySpan(store, spans, pageSize);
+  return whole.length === 1 ? whole[0]! : whole.flat();
+};
+
+/** The same, the entries of each span by themselves. */
+export async function everythingBySpan(
+  store: Store,
+  spans: readonly Span[],
+  pageSize = 500,
+): Promise<readonly (readonly Entry[])[]> {
   const firsts = store.ranges
     ? await store.ranges(spans, pageSize)
     : await Promise.all(spans.map(({ from, to }) => store.range(from, to, pageSize)));
-  if (firsts.every(first => first.length < pageSize)) return firsts.flat();
-  const whole = await Promise.all(
+  if (firsts.every(first => first.length < pageSize)) return firsts;
+  return await Promise.all(
     spans.map(async ({ to }, at) => {
       const first = firsts[at] ?? [];
       const last = first.at(-1);
@@ -81,7 +91,6 @@ export async function everythingIn(
       return [...first, ...(await everything(store, { from: after(last), to }, pageSize))];
     }),
   );
-  return whole.flat();
 }
 
 /** Where a span goes on behind an entry: '-' is the lowest character that a key may hold, so nothing lies between. */
@@ -103,17 +112,20 @@ export async function* pages(
   }
 }
 
-/** The store, but for the calls that are given `instead`. */
-export const instead = (
+/** The store, but for the calls that are given `instead`. Made several times a question: nothing is made that is not called. */
+export function instead(
   store: Store,
   calls: Partial<Pick<Store, 'get' | 'range' | 'ranges' | 'commit'>>,
-): Store => ({
-  get: keys => store.get(keys),
-  range: (from, to, limit) => store.range(from, to, limit),
-  // Whoever stands before `range` stands before this one too: it is then asked span by span.
-  ...(store.ranges && !calls.range && { ranges: store.ranges.bind(store) }),
-  commit: writes => store.commit(writes),
-  close: () => store.close(),
-  ...(store.patience !== undefined && { patience: store.patience }),
-  ...calls,
-});
+): Store {
+  // Whoever stands before `range` stands before `ranges` too: it is then asked span by span.
+  const ranges = calls.ranges ?? (calls.range ? undefined : store.ranges?.bind(store));
+  const { patience } = store;
+  return {
+    get: calls.get ?? store.get.bind(store),
+    range: calls.range ?? store.range.bind(store),
+    commit: calls.commit ?? store.commit.bind(store),
+    close: () => store.close(),
+    ...(ranges && { ranges }),
+    ...(patience !== undefined && { patience }),
+  };
+}

@@ -21,11 +21,27 @@ export type Numbers = {
   readonly typed: (amount: string) => string;
 };
 
+/** So many numbers are known as each format writes them; then all are written anew. */
+const MOST_WRITTEN = 500;
+
+/** The same numbers are written again and again: spoons, halves, per cents. */
+function writtenOnce(write: (value: number) => string): (value: number) => string {
+  const known = new Map<number, string>();
+  return value => {
+    const before = known.get(value);
+    if (before !== undefined) return before;
+    const text = write(value);
+    if (known.size >= MOST_WRITTEN) known.clear();
+    known.set(value, text);
+    return text;
+  };
+}
+
 const numbers = (language: Language): Numbers => {
   const written = (options: Intl.NumberFormatOptions) => {
     const format = new Intl.NumberFormat(language, { useGrouping: false, ...options });
     // A hair below nothing is nothing, not "-0".
-    return (value: number) => format.format(value).replace(/^-(?=0(?:[.,]0*)?$)/u, '');
+    return writtenOnce(value => format.format(value).replace(/^-(?=0(?:[.,]0*)?$)/u, ''));
   };
   const decimals = Array.from({ length: 5 }, (_, most) => written({ maximumFractionDigits: most }));
   const significant = written({ maximumSignificantDigits: 3 });

@@ -1,5 +1,6 @@
 import { Refusal } from '../engine/refusal.ts';
 import { Budget, MOST, type Most } from './budget.ts';
+import { DRAWING } from './drawing.ts';
 import { FairQueue, type Place } from './fair-queue.ts';
 import type { JobName, Jobs } from './jobs.ts';
 import { type Finished, type Limits, openPool, type Pool, type Task, TookTooLong } from './pool.ts';
@@ -130,7 +131,7 @@ class Line {
   join(task: Task, moves: readonly ArrayBuffer[], place: Place): Promise<Finished> {
     if (this.#closed) return Promise.reject(new Error('the workers are closed'));
     return new Promise((resolve, reject) => {
-      this.#queue.push({ task, moves, resolve, reject }, place);
+      this.#queue.push({ task, moves, resolve, reject }, place, { first: DRAWING.has(task.name) });
       this.#next();
     });
   }

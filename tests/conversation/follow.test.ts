@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { followUp } from '../../src/conversation/command.ts';
 import { open, seal } from '../../src/conversation/follow-ups/follow.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
+import { wordsIn } from '../../src/words/index.ts';
 
 const key = new Uint8Array(32).fill(1);
 const noon = Date.UTC(2026, 4, 3, 12);
@@ -36,6 +37,14 @@ describe('what a button carries', () => {
     });
     for (const keys of [{ key: newer }, { key: newer, before: new Uint8Array(32).fill(3) }])
       expect(() => open(sealed('asker'), { ...keys, holder: odile, at: noon })).toThrow(Refusal);
+    // Nobody can tell such a button from somebody else's: both are said.
+    const refused = new Refusal('follow-up-not-yours', {});
+    expect(wordsIn('en').refusal(refused)).toBe(
+      'That button is for somebody else, or from before my signing key was changed. Ask the question yourself to get your own.',
+    );
+    expect(wordsIn('es').refusal(refused)).toBe(
+      'Ese botón es de otra persona, o de antes de que cambiara mi clave de firma. Haz tú la pregunta para tener el tuyo.',
+    );
   });
 
   test('fits the platform’s hundred characters', () => {

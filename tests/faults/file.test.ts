@@ -116,6 +116,35 @@ describe('a database file', () => {
     expect(statSync(file).mtimeMs).toBe(before);
   });
 
+  it('that turns read-only under a running process saves nothing, reads on, and serves on by itself', async () => {
+    // Who has a file open may write to it whatever its mode is: only an immutable one refuses. Not the index of the log: it is
+    // mapped into memory, and a write there that is refused ends a process (SIGBUS).
+    const immutable = (sign: '+' | '-') => {
+      for (const one of [file, `${file}-wal`]) execFileSync('chattr', [`${sign}i`, one], { stdio: 'pipe' });
+    };
+    try {
+      immutable('+');
+    } catch {
+      console.warn('NOT TESTED: no file can be made immutable here.');
+      return;
+    }
+    const metrics = openMetrics(() => ({ waiting: 0, running: 0 }));
+    const ready = readinessOf({ store, metrics, closed: () => undefined });
+    try {
+      const { outcome, ms } = await told(store.commit([put('a', 1)]));
+      expect(outcome).toMatchObject({ name: 'StoreFailure', during: 'write' });
+      expect(ms).toBeLessThan(30_000);
+      metrics.storeFailed(outcome as StoreFailure);
+      expect(await ready()).toBe('the records cannot be written');
+      expect(await listShelf({ store, member: '7' })).toHaveLength(1);
+    } finally {
+      immutable('-');
+    }
+    expect(await ready()).toBeUndefined();
+    expect(await store.get(['a'])).toEqual([undefined]);
+    expect(await store.commit([put('a', 2)])).toEqual({ done: true });
+  });
+
   it('that is full saves no part of a commit and says so, reads on, and serves on once there is room', async () => {
     const own = join(folder, 'full.sqlite');
     const bounded = new StrictStore(await SqliteAdapter.open(own, 300, 40));

@@ -2,6 +2,8 @@ import { afterEach, describe, expect, test } from 'vitest';
 import { readEnvironment } from '../../src/environment.ts';
 import { openMetrics } from '../../src/operations/metrics.ts';
 import { type OperationsServer, type Readiness, serveOperations } from '../../src/operations/server.ts';
+import { StoreFailure } from '../../src/records/failure.ts';
+import { whyNotStarted } from '../../src/why-not-started.ts';
 
 const servers: OperationsServer[] = [];
 afterEach(async () => {
@@ -120,6 +122,8 @@ describe('settings', () => {
     ['DISCORD_SHARDS', 'two'],
     ['TINTMOOT_PORT', 'seven'],
     ['TINTMOOT_PORT', '70000'],
+    ['TINTMOOT_PORT', '0x1'],
+    ['TINTMOOT_PORT', '1e3'],
     ['TINTMOOT_OPERATIONS', '9464'],
     ['TINTMOOT_OPERATIONS', '127.0.0.1:99999'],
     ['TINTMOOT_SIGNING_KEY', 'hunter2'],
@@ -132,9 +136,56 @@ describe('settings', () => {
     expect(read).not.toThrow(value.length > 4 ? value : /^$/);
   });
 
+  test('a port is read as a number, and is the usual one where none is set', () => {
+    expect(readEnvironment({ TINTMOOT_PORT: '8080' }).TINTMOOT_PORT).toBe(8_080);
+    expect(readEnvironment({}).TINTMOOT_PORT).toBe(4_747);
+  });
+
   test('several that are wrong have a sentence each', () => {
     expect(() => readEnvironment({ TINTMOOT_PORT: 'x', TINTMOOT_LOG: 'y' })).toThrow(
       /^TINTMOOT_PORT must .+\.\nTINTMOOT_LOG must .+\.$/,
+    );
+  });
+});
+
+describe('why a start ended', () => {
+  const denied = "EACCES: permission denied, open '/records/r.sqlite'";
+
+  test('a store that may not be written to: said once, and what would be right', () => {
+    const cause = new Error(`the store's thread failed: ${denied}`);
+    const failure = new StoreFailure('unreachable', 'open', `cannot open /records/r.sqlite: ${denied}`, {
+      cause,
+    });
+    expect(whyNotStarted(failure)).toBe(
+      `TINTMOOT_STORE: cannot open /records/r.sqlite: ${denied}; the file and its folder must be writable by the user that runs this.`,
+    );
+  });
+
+  // What SQLite says of a folder in which it may not write its log: sqlite.org/rescode.html, SQLITE_READONLY and SQLITE_CANTOPEN.
+  test.for(['attempt to write a readonly database', 'unable to open database file'])(
+    '“%s” is about the folder too',
+    said => {
+      const failure = new StoreFailure('unreachable', 'open', `cannot open r.sqlite: ${said}`);
+      expect(whyNotStarted(failure)).toMatch(/: cannot open .+; the file and its folder must be writable/);
+    },
+  );
+
+  test('a server that is not there has no folder', () => {
+    const cause = new Error('connect ECONNREFUSED 127.0.0.1:1');
+    const failure = new StoreFailure('unreachable', 'open', 'cannot reach the Redis server', { cause });
+    expect(whyNotStarted(failure)).toBe(
+      'TINTMOOT_STORE: cannot reach the Redis server (connect ECONNREFUSED 127.0.0.1:1).',
+    );
+  });
+
+  test('a file that was named for a backup is told by its name', () => {
+    const error = Object.assign(new Error("EROFS: read-only file system, open '/backups/b.sqlite'"), {
+      code: 'EROFS',
+      syscall: 'open',
+      path: '/backups/b.sqlite',
+    });
+    expect(whyNotStarted(error)).toMatch(
+      /^\/backups\/b\.sqlite: EROFS: .+; the file and its folder must be writable by the user that runs this\.$/,
     );
   });
 });

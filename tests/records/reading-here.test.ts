@@ -218,6 +218,20 @@ test('what a question needs together is read in one go with its first key, and a
   expect(asked).toEqual([gathering, gathering, 'get met/ana/dust met/bea/dust', gathering]);
 });
 
+test('what lies together is given as the list that the store gave, never more than was asked for, and anew after a write', async () => {
+  await store.commit(Array.from({ length: 4 }, (_, at) => put(`wish/ana/${at}`, at)));
+  const span = { from: 'wish/ana/', to: 'wish/ana0' };
+  const asking = readOnce(store, { spans: [], together: [span] });
+  const keys = async (from: string, to: string, limit: number) =>
+    (await asking.range(from, to, limit)).map(({ key }) => key.slice('wish/ana/'.length)).join('');
+  expect(await asking.range(span.from, span.to, 9)).toBe(await asking.range(span.from, span.to, 4));
+  expect(await keys(span.from, span.to, 4)).toBe('0123');
+  expect(await keys(span.from, span.to, 3)).toBe('012');
+  expect(await keys('wish/ana/1', 'wish/ana/3', 9)).toBe('12');
+  await asking.commit([put('wish/ana/4', 4), drop('wish/ana/0')]);
+  expect(await keys(span.from, span.to, 9)).toBe('1234');
+});
+
 test('a span that is read in pieces is read anew by whoever looks again', async () => {
   let reads = 0;
   const counted: Store = {

@@ -30,6 +30,19 @@ describe('numbers by CLDR: a point in English, a comma in Spanish, no grouping',
     expect([said('en'), said('es')]).toEqual([english, spanish]);
   });
 
+  test('however many were written before it, a number is written as itself', () => {
+    const fresh = new Intl.NumberFormat('en', { useGrouping: false, maximumFractionDigits: 2 });
+    // More than are remembered, each twice, beside neighbours that round to the same whole number.
+    const values = Array.from({ length: 1_400 }, (_, at) => at / 8);
+    const twice = [...values, ...values.toReversed()];
+    expect(twice.map(value => numbersIn('en').two(value))).toEqual(twice.map(value => fresh.format(value)));
+    expect([numbersIn('en').two(-0.001), numbersIn('en').two(0), numbersIn('en').two(-0)]).toEqual([
+      '0',
+      '0',
+      '0',
+    ]);
+  });
+
   test('what is on a shelf is never shown as more than is there', () => {
     expect(wordsIn('en').shelf.grams(18.845)).toBe('18.84 g');
     expect(wordsIn('es').shelf.grams(0.57)).toBe('0,57 g');

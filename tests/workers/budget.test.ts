@@ -27,6 +27,36 @@ describe('whose turn it is', () => {
     expect(queue.membersOf('big')).toBe(20);
     expect(drain(queue).startsWith('big0 small big1')).toBe(true);
   });
+
+  test('who has had a turn longer ago goes first, though the other never stopped waiting', () => {
+    const queue = new FairQueue<string>();
+    const push = (task: string) => queue.push(task, { owner: task.charAt(0), group: 'g' });
+    for (const task of ['a1', 'a2', 'a3', 'a4', 'b1']) push(task);
+    expect([queue.shift(), queue.shift(), queue.shift()]).toEqual(['a1', 'b1', 'a2']);
+    // The second half of an answer, behind a3 and a4 by the clock.
+    push('b2');
+    expect(drain(queue)).toBe('b2 a3 a4');
+  });
+
+  test('newcomers do not hold up who has waited since before they came', () => {
+    const queue = new FairQueue<string>();
+    const push = (task: string) => queue.push(task, { owner: task.charAt(0), group: 'g' });
+    for (const task of ['a1', 'a2', 'a3']) push(task);
+    const order: (string | undefined)[] = [];
+    for (const newcomer of ['b', 'c', 'd', 'e']) {
+      order.push(queue.shift());
+      push(newcomer);
+    }
+    expect([...order, drain(queue)].join(' ')).toBe('a1 b a2 c d a3 e');
+  });
+
+  test('what ends an answer goes before what the same member has not begun, and before nobody else', () => {
+    const queue = new FairQueue<string>();
+    queue.push('a1', { owner: 'a', group: 'g' });
+    queue.push('b1', { owner: 'b', group: 'g' });
+    queue.push('a0', { owner: 'a', group: 'g' }, { first: true });
+    expect(drain(queue)).toBe('a0 b1 a1');
+  });
 });
 
 describe('how much at once', () => {
@@ -135,6 +165,25 @@ describe('a thread', () => {
     await workers.close();
     expect(await Promise.all([stuck, waiting])).toEqual(['ended', 'refused']);
     await expect(workers.do({ act: 'wait' })).rejects.toThrow('closed');
+  });
+
+  test('a picture is drawn when it was read, not when all that its member sent was', async () => {
+    const workers = openWorkers({ threads: 1, limitMs: 60_000 });
+    const ended: string[] = [];
+    const strips = { title: 'Dusk', palettes: [] } as never;
+    const drawn = (name: string) =>
+      workers
+        .run('paletteStrips', strips, { owner: 'ana' })
+        .catch(() => undefined)
+        .then(() => ended.push(name));
+    const reckoned = (name: string) =>
+      workers
+        .run('planBatch', undefined as never, { owner: 'ana' })
+        .catch(() => undefined)
+        .then(() => ended.push(name));
+    await Promise.all([reckoned('runs'), reckoned('waits'), drawn('drawing')]);
+    expect(ended).toEqual(['runs', 'drawing', 'waits']);
+    await workers.close();
   });
 
   test('one member’s sixty pictures refuse that member only', async () => {

@@ -6,13 +6,25 @@ import type { Given, Origin } from '../question.ts';
 import { typedValue } from '../typed/typed-value.ts';
 import { takeOrOffer } from '../typed/which-one.ts';
 import { requireSteward } from './access.ts';
+import { isForOneQuestion } from './one-question.ts';
 import { unknownCommand } from './task.ts';
 
-export const contextOf = (
-  origin: Origin,
-  { services, registry }: Conversation,
-  idempotencyKey: string,
-): Context => {
+/** For what answers one question alone: who sees the answer is looked up in the same context as the answer. */
+const contexts = new WeakMap<Conversation, Context>();
+
+/** What a command may know while it answers; the same again for the same question in the same language. */
+export function contextOf(origin: Origin, conversation: Conversation, idempotencyKey: string): Context {
+  if (!isForOneQuestion(conversation)) return made(origin, conversation, idempotencyKey);
+  const known = contexts.get(conversation);
+  const { id, language } = origin;
+  if (known?.idempotencyKey === idempotencyKey && known.id === id && known.language === language)
+    return known;
+  const context = made(origin, conversation, idempotencyKey);
+  contexts.set(conversation, context);
+  return context;
+}
+
+function made(origin: Origin, { services, registry }: Conversation, idempotencyKey: string): Context {
   const { id, at, asker, group, channel, here, language, locale } = origin;
   const { store } = services;
   /** Another command than the one that was asked: nobody may have needed it since the start. */
@@ -31,9 +43,9 @@ export const contextOf = (
     language,
     locale,
     ...services,
-    workers: {
-      ...services.workers,
-      run: (name, input, more) => services.workers.run(name, input, { group, ...more }),
+    // Few questions draw, match or look at a photo.
+    get workers() {
+      return workersFor(group, services.workers);
     },
     shelf: { store, member: asker.id },
     recipes: { store, member: asker.id, group },
@@ -54,7 +66,13 @@ export const contextOf = (
     },
   };
   return context;
-};
+}
+
+/** The workers, each job of whom counts for the group. */
+const workersFor = (group: string, workers: Context['workers']): Context['workers'] => ({
+  ...workers,
+  run: (name, input, more) => workers.run(name, input, { group, ...more }),
+});
 
 /** A command as lists of commands show it. */
 function listed({ name, purpose, does }: Command): Listed {

@@ -17,7 +17,7 @@ export type Fold = {
   readonly cautions: readonly Caution[];
 };
 
-const isFolded = ({ fold }: { readonly fold?: FoldId | 'face' }): boolean =>
+const isFolded = ({ fold }: { readonly fold?: FoldId | 'face' | undefined }): boolean =>
   fold !== undefined && fold !== 'face';
 
 /** What is seen of a reply before anything is opened. */
@@ -36,11 +36,20 @@ export const wholeOf = <Target>(reply: Reply<Target>): Reply<Target> => ({
 
 /** The folds of a reply that hold anything, in the order they are offered. */
 export function foldsOf({ blocks, cautions }: Pick<Reply<unknown>, 'blocks' | 'cautions'>): readonly Fold[] {
-  return FOLDS.map(id => ({
-    id,
-    blocks: blocks.filter(({ fold }) => fold === id),
-    cautions: cautions.filter(({ fold }) => fold === id),
-  })).filter(fold => fold.blocks.length > 0 || fold.cautions.length > 0);
+  const found = new Map<FoldId, { readonly blocks: Block[]; readonly cautions: Caution[] }>();
+  const partsOf = (id: FoldId) => {
+    const parts = found.get(id) ?? { blocks: [], cautions: [] };
+    found.set(id, parts);
+    return parts;
+  };
+  for (const block of blocks)
+    if (block.fold !== undefined && block.fold !== 'face') partsOf(block.fold).blocks.push(block);
+  for (const caution of cautions)
+    if (caution.fold !== undefined && caution.fold !== 'face') partsOf(caution.fold).cautions.push(caution);
+  return FOLDS.flatMap(id => {
+    const parts = found.get(id);
+    return parts ? { id, ...parts } : [];
+  });
 }
 
 /** Words of a text, whatever stands between spaces: signs that mark a line count too. */
@@ -62,45 +71,63 @@ function isSpaceAt(text: string, at: number): boolean {
   return code >= 0xa0 && /\s/u.test(text.charAt(at));
 }
 
-/** Everything that is read on a face, one text a part; what a picture shows is no text. */
-export function textsOf({ headline, blocks, cautions }: Reply<unknown>): readonly string[] {
-  const texts = blocks.flatMap((block): readonly string[] => {
-    switch (block.kind) {
-      case 'text':
-        return [block.text];
-      case 'rows':
-        return [block.title ?? '', ...block.rows.map(row => `- ${row}`)];
-      case 'measures':
-        return block.measures.map(({ label, value, note = '' }) => `${label} ${value} ${note}`);
-      default:
-        return [];
+/** How long something is to read. */
+type Size = { words: number; characters: number };
+
+const add = (size: Size, text: string): void => {
+  size.words += wordsIn(text);
+  size.characters += text.length;
+};
+
+/** A mark and a space that stand before a text: one word more. */
+const addMarked = (size: Size, text: string): void => {
+  add(size, text);
+  size.words += 1;
+  size.characters += 2;
+};
+
+/** What is read of a part; what a picture shows is no text. */
+function addBlock(size: Size, block: Block): void {
+  if (block.kind === 'text') add(size, block.text);
+  else if (block.kind === 'rows') {
+    if (block.title !== undefined) add(size, block.title);
+    for (const row of block.rows) addMarked(size, row);
+  } else if (block.kind === 'measures')
+    for (const { label, value, note } of block.measures) {
+      add(size, label);
+      add(size, value);
+      if (note !== undefined) add(size, note);
+      // The spaces between them.
+      size.characters += 2;
     }
-  });
-  const heading = cautions.length > 0 ? [CAUTION_HEADING] : [];
-  return [headline, ...texts, ...heading, ...cautions.map(({ text }) => `! ${text}`)];
 }
 
 /** As long as the heading of the cautions is in any language. */
 const CAUTION_HEADING = 'Take care';
 
-/** What is said in full because it is new to this member comes on top. */
-const withoutNew = (reply: Reply<unknown>): Reply<unknown> => ({
-  ...reply,
-  cautions: reply.cautions.filter(({ brief }) => brief === undefined),
-});
-
-const sizeOf = (reply: Reply<unknown>) => {
-  const face = faceOf(reply);
-  const all = textsOf(face);
-  const hasNew = face.cautions.some(({ brief }) => brief !== undefined);
-  const texts = hasNew ? textsOf(withoutNew(face)) : all;
-  const wordsOf = (all: readonly string[]) => all.reduce((sum, text) => sum + wordsIn(text), 0);
+/** Counts without making a text of it: every answer is counted, some of them part by part. */
+function sizeOf({ headline, blocks, cautions }: Reply<unknown>) {
+  const all = { words: 0, characters: 0 };
+  const unseen = { words: 0, characters: 0 };
+  let [seen, isNew] = [0, 0];
+  add(all, headline);
+  for (const block of blocks) if (!isFolded(block)) addBlock(all, block);
+  for (const { fold, brief, text } of cautions) {
+    if (isFolded({ fold })) continue;
+    seen += 1;
+    // What is said in full because it is new to this member comes on top.
+    if (brief !== undefined) isNew += 1;
+    addMarked(brief === undefined ? all : unseen, text);
+  }
+  const heading = { words: 0, characters: 0 };
+  if (seen > 0) add(heading, CAUTION_HEADING);
+  const isHeadedWithoutNew = seen > isNew;
   return {
-    words: wordsOf(texts),
-    withNew: wordsOf(all),
-    characters: texts.reduce((sum, text) => sum + text.length, 0),
+    words: all.words + (isHeadedWithoutNew ? heading.words : 0),
+    withNew: all.words + unseen.words + heading.words,
+    characters: all.characters + (isHeadedWithoutNew ? heading.characters : 0),
   };
-};
+}
 
 /** Words on the face of a reply, but for standing cautions that the member meets for the first time. */
 export const faceWords = (reply: Reply<unknown>): number => sizeOf(reply).words;

@@ -102,7 +102,7 @@ async function withButtons(
   const answer = nonce();
   try {
     const { store } = conversation.services;
-    const kept = onceFor(reply, 'kept', () => packed(reply, lines));
+    const kept = onceFor(reply, 'kept', () => packed(reply.headline, { folds, lines }));
     await keepFolds({ store, member }, answer, kept, new Date(origin.at));
   } catch {
     return unfolded(reply);

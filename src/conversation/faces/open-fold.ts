@@ -4,7 +4,7 @@ import { followUp } from '../command.ts';
 import type { Context } from '../context.ts';
 import { type Block, FOLDS, type Reply } from '../reply.ts';
 import { readCommandLine } from '../typed/command-line.ts';
-import { foldsOf } from './face.ts';
+import { type Fold, foldsOf } from './face.ts';
 
 /** The answer is filed under the member whom it was given to; whoever reads it may press. */
 const kept = { member: z.string(), answer: z.string() };
@@ -58,33 +58,32 @@ export const askNext = followUp({
 /** The follow-ups that every answer may offer, by their names in the registry. */
 export const commonFollowUps = { 'fold.open': openFold, 'next.ask': askNext };
 
-/** What the buttons of a reply go on with, as it is kept. */
-export const packed = (reply: Reply<unknown>, lines: readonly string[]): FoldedAnswer => {
-  const folds = foldsOf(reply);
-  return {
-    headline: reply.headline,
-    blocks: folds.flatMap(({ blocks }) =>
-      blocks.flatMap((block): FoldedAnswer['blocks'] => {
-        switch (block.kind) {
-          case 'picture':
-            return [{ ...block, png: Buffer.from(block.png).toString('base64') }];
-          case 'rows':
-            return [{ ...block, rows: [...block.rows] }];
-          case 'measures':
-            return [{ ...block, measures: block.measures.map(measure => ({ ...measure })) }];
-          case 'text':
-            return [block];
-          default:
-            return [];
-        }
-      }),
-    ),
-    cautions: folds.flatMap(({ cautions }) =>
-      cautions.map(({ id, text, fold }) => ({ id, text, ...(fold && { fold }) })),
-    ),
-    lines: [...lines],
-  };
-};
+/** What the buttons of a reply go on with, as it is kept: its folds, and the lines that its other buttons ask. */
+export const packed = (
+  headline: string,
+  { folds, lines }: { readonly folds: readonly Fold[]; readonly lines: readonly string[] },
+): FoldedAnswer => ({
+  headline,
+  blocks: folds.flatMap(({ blocks }) => blocks.flatMap(packedBlock)),
+  cautions: folds.flatMap(({ cautions }) =>
+    cautions.map(({ id, text, fold }) => ({ id, text, ...(fold && { fold }) })),
+  ),
+  lines: lines as string[],
+});
+
+type PackedBlock = FoldedAnswer['blocks'][number];
+
+/** The part itself where it is plain JSON: it is written down as it is, and nobody changes one. */
+function packedBlock(block: Block): PackedBlock | readonly PackedBlock[] {
+  switch (block.kind) {
+    case 'picture':
+      return { ...block, png: Buffer.from(block.png).toString('base64') };
+    case 'file':
+      return [];
+    default:
+      return block as PackedBlock;
+  }
+}
 
 const unpacked = ({ blocks, cautions }: FoldedAnswer): Pick<Reply, 'blocks' | 'cautions'> => ({
   blocks: blocks.map(block =>

@@ -47,20 +47,23 @@ const ownNames = (colourant: Colourant): readonly string[] => [
 const allNames = (colourant: Colourant): readonly string[] => [...ownNames(colourant), ...colourant.synonyms];
 
 /** Looked through in this order: the first index that knows the text answers. */
-const indexes: readonly { readonly index: Index; readonly key: (text: string) => string }[] = [
-  { index: indexOf(colourant => ownNames(colourant).map(fold)), key: fold },
-  { index: indexOf(colourant => colourant.synonyms.map(fold)), key: fold },
-  { index: indexOf(colourant => allNames(colourant).map(wordSet)), key: wordSet },
-  { index: indexOf(colourant => (colourant.inci === undefined ? [] : [fold(colourant.inci)])), key: fold },
+const indexes: readonly { readonly index: () => Index; readonly key: (text: string) => string }[] = [
+  { index: whenAsked(() => indexOf(one => ownNames(one).map(fold))), key: fold },
+  { index: whenAsked(() => indexOf(one => one.synonyms.map(fold))), key: fold },
+  { index: whenAsked(() => indexOf(one => allNames(one).map(wordSet))), key: wordSet },
+  { index: whenAsked(() => indexOf(({ inci }) => (inci === undefined ? [] : [fold(inci)]))), key: fold },
 ];
 
-const wordsByEntry = colourants.map(colourant => ({
-  colourant,
-  names: allNames(colourant).map(name => new Set(foldedWords(name))),
-  ownWords: new Set(ownNames(colourant).flatMap(foldedWords)),
-}));
-const nameRows = colourants.flatMap(colourant =>
-  [...new Set(allNames(colourant).map(fold))].map(name => ({ colourant, name, sorted: wordSet(name) })),
+const wordsByEntry = whenAsked(() =>
+  colourants.map(colourant => ({
+    colourant,
+    names: allNames(colourant).map(name => new Set(foldedWords(name))),
+  })),
+);
+const nameRows = whenAsked(() =>
+  colourants.flatMap(colourant =>
+    [...new Set(allNames(colourant).map(fold))].map(name => ({ colourant, name, sorted: wordSet(name) })),
+  ),
 );
 
 /** What lakes are laid down on: named alone it is no colour. */
@@ -95,7 +98,7 @@ export function colourantsByNumber(text: string): readonly Colourant[] {
 /** The entries that have exactly this name, synonym or INCI name, but for accents, spelling and word order. */
 export function colourantsNamed(text: string): readonly Colourant[] {
   for (const { index, key } of indexes) {
-    const matches = index.get(key(text));
+    const matches = index().get(key(text));
     if (matches !== undefined) return withoutGrades(matches);
   }
   return [];
@@ -111,7 +114,7 @@ export function colourantsMeant(text: string): readonly Colourant[] {
   if (asked.length === 1 && OF_ANOTHER.has(asked[0]!)) return [];
   if (asked.some(word => BASES.has(word)) && asked.every(word => BASES.has(word) || word === 'lake'))
     return [];
-  const partial = wordsByEntry.filter(
+  const partial = wordsByEntry().filter(
     // Within one name: "red" of one synonym and "mars" of another make no colour of this entry.
     entry => asked.length > 0 && entry.names.some(words => asked.every(word => words.has(word))),
   );
@@ -123,7 +126,7 @@ export function nearestColourants(text: string, limit: number): readonly Coloura
   // Spelled out, some characters become eighteen.
   const name = fold(text.slice(0, longestName)).slice(0, longestName);
   const sorted = wordSet(name);
-  const scored = nameRows.map(row => {
+  const scored = nameRows().map(row => {
     const edits = Math.min(distance(name, row.name), distance(sorted, row.sorted));
     // What is as long as the row's name is no beginning of it: that would be the same distance again.
     const isBegun = name.length < row.name.length;

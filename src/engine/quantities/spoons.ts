@@ -58,7 +58,8 @@ const SIZES: readonly (readonly [Spoon, number])[] = SPOONS.map(spoon => {
 
 type Sizes = typeof SIZES;
 /** The sizes of the spoons somebody owns; each still divides those above it. */
-const sizesOf = (owned: readonly Spoon[]): Sizes => SIZES.filter(([spoon]) => owned.includes(spoon));
+const sizesOf = (owned: readonly Spoon[]): Sizes =>
+  owned === SPOONS ? SIZES : SIZES.filter(([spoon]) => owned.includes(spoon));
 
 /** A spoon reached by division or through millilitres must still count as that spoon. */
 const ROUNDING = 1e-7;
@@ -155,10 +156,12 @@ function nearest(
   return best;
 }
 
+/** Asked for every sum that is tried. */
 function kindsIn(thirtySeconds: number, sizes: Sizes): number {
   let rest = thirtySeconds;
   let kinds = 0;
-  for (const [, size] of sizes) {
+  for (let at = 0; at < sizes.length && rest > 0; at += 1) {
+    const size = sizes[at]![1];
     if (rest >= size) kinds += 1;
     rest %= size;
   }
@@ -167,11 +170,14 @@ function kindsIn(thirtySeconds: number, sizes: Sizes): number {
 
 function spoonsOf(thirtySeconds: number, sizes: Sizes): SpoonCount[] {
   let rest = thirtySeconds;
-  return sizes.flatMap(([spoon, size]) => {
+  const counted: SpoonCount[] = [];
+  for (let at = 0; at < sizes.length && rest > 0; at += 1) {
+    const [spoon, size] = sizes[at]!;
     const count = Math.floor(rest / size);
     rest -= count * size;
-    return count > 0 ? [{ spoon, count }] : [];
-  });
+    if (count > 0) counted.push({ spoon, count });
+  }
+  return counted;
 }
 
 function byPaste(teaspoons: number, owned: Sizes) {

@@ -1,4 +1,5 @@
 import { fold, foldedWords, wordSet } from '../text/fold.ts';
+import { MapWhenAsked, whenAsked } from '../when-asked.ts';
 import { substanceById, substances } from './substances/index.ts';
 import type { Substance } from './substances/substance.ts';
 
@@ -10,8 +11,8 @@ function indexBy(keysOf: (substance: Substance) => readonly string[]): ReadonlyM
   return index;
 }
 
-const byName = indexBy(({ names }) => names.map(fold));
-const byWords = indexBy(({ names }) => names.map(wordSet));
+const byName = whenAsked(() => indexBy(({ names }) => names.map(fold)));
+const byWords = whenAsked(() => indexBy(({ names }) => names.map(wordSet)));
 const byNumber = indexBy(({ ci }) => (ci.length === 1 ? ci : []));
 const byAnyNumber = indexBy(({ ci }) => ci);
 const byE = indexBy(({ e }) => e ?? []);
@@ -74,14 +75,14 @@ const without = (words: readonly string[], drop: ReadonlySet<string>): string =>
 export function substanceNamed(text: string): Substance | undefined {
   const words = foldedWords(text);
   if (words.length === 0 || words.length > 16) return undefined;
-  const exact = byName.get(words.join(' ')) ?? certified(text) ?? byWords.get(wordSet(text));
+  const exact = byName().get(words.join(' ')) ?? certified(text) ?? byWords().get(wordSet(text));
   if (exact !== undefined) return exact;
   const ungraded = without(words, gradeWords);
   const base = without(ungraded.split(' '), plantParts);
   return (
-    byWords.get(wordSet(ungraded)) ??
+    byWords().get(wordSet(ungraded)) ??
     certified(ungraded) ??
-    (/\boil\b/.test(text) ? undefined : byWords.get(wordSet(base)))
+    (/\boil\b/.test(text) ? undefined : byWords().get(wordSet(base)))
   );
 }
 
@@ -98,7 +99,10 @@ export const substanceWithE = (number: string): Substance | undefined =>
   byE.get(number) ?? byE.get(number.slice(0, 3));
 
 /** Every name there is, folded, by its length: what a misspelt name is compared with. Names with digits are not guessed at. */
-export const namesByLength: ReadonlyMap<number, readonly (readonly [string, Substance])[]> = Map.groupBy(
-  [...byName].filter(([name]) => !/\d/.test(name)),
-  ([name]) => name.length,
+export const namesByLength: ReadonlyMap<number, readonly (readonly [string, Substance])[]> = new MapWhenAsked(
+  () =>
+    Map.groupBy(
+      [...byName()].filter(([name]) => !/\d/.test(name)),
+      ([name]) => name.length,
+    ),
 );

@@ -1,14 +1,21 @@
 import { nearestNamed } from '../../engine/text/names/own-names.ts';
 import { pick } from './names.ts';
 import type { LedgerLine, Shelf, ShelfItem } from './shelf.ts';
-import { readLedger, readShelf } from './snapshot.ts';
+import { type ItemSnapshot, readLedger, readShelf } from './snapshot.ts';
 
 const byName = new Intl.Collator('en', { sensitivity: 'base', numeric: true });
 
+/** What was put in order of the same snapshots: one question asks for them in several places. */
+const inOrder = new WeakMap<readonly ItemSnapshot[], readonly ShelfItem[]>();
+
 /** Every item, in the order of their names. */
 export async function listShelf(shelf: Shelf): Promise<readonly ShelfItem[]> {
-  const items = (await readShelf(shelf)).map(({ item }) => item);
-  return items.sort((a, b) => byName.compare(a.name, b.name));
+  const snapshots = await readShelf(shelf);
+  const before = inOrder.get(snapshots);
+  if (before) return before;
+  const items = snapshots.map(({ item }) => item).sort((a, b) => byName.compare(a.name, b.name));
+  inOrder.set(snapshots, items);
+  return items;
 }
 
 /**

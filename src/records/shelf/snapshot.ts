@@ -1,3 +1,4 @@
+import { remembered } from '../../engine/remembered.ts';
 import { anonymous, StoreFailure } from '../failure.ts';
 import { ledgerLine, shelf as shelfKey, under } from '../keys.ts';
 import { orSetAside, type RecordKind, read, readable } from '../record.ts';
@@ -32,11 +33,15 @@ const pageSize = 5000;
 /** What was made of the same entries: a question asks in several places for what its store has read once. */
 const assembled = new WeakMap<readonly Entry[], readonly ItemSnapshot[]>();
 
+const NOTHING: readonly ItemSnapshot[] = [];
+/** Asked for in several places of most answers. */
+const spanOf = remembered(member => under(shelfKey(member)));
+
 /** Everything on the shelf, in no order; a jar of which something does not read is set aside whole, and alone. */
 export async function readShelf(shelf: Shelf): Promise<readonly ItemSnapshot[]> {
-  const span = under(shelfKey(shelf.member));
+  const span = spanOf(shelf.member);
   const entries = await everything(shelf.store, span, pageSize);
-  if (entries.length === 0) return [];
+  if (entries.length === 0) return NOTHING;
   const before = assembled.get(entries);
   if (before) return before;
   try {

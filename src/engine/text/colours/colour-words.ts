@@ -1,3 +1,4 @@
+import { MapWhenAsked } from '../../when-asked.ts';
 import { MATERIALS_BY_HEX } from './colour-materials.ts';
 import { OBJECTS_BY_HEX } from './colour-objects.ts';
 
@@ -180,9 +181,9 @@ const byWord = (words: Readonly<Record<string, string>>): readonly (readonly [st
   Object.entries(words).flatMap(([hex, names]) => names.split('|').map(name => [name, hex] as const));
 
 /** Every word of the trade with its hex. */
-export const COLOUR_WORDS: ReadonlyMap<string, string> = new Map(byWord(WORDS_BY_HEX));
+export const COLOUR_WORDS: ReadonlyMap<string, string> = new MapWhenAsked(() => byWord(WORDS_BY_HEX));
 /** What colours are likened to; a word of the trade comes before its namesake here. */
-export const COLOUR_OBJECTS: ReadonlyMap<string, string> = new Map([
+export const COLOUR_OBJECTS: ReadonlyMap<string, string> = new MapWhenAsked(() => [
   ...byWord(OBJECTS_BY_HEX),
   ...byWord(MATERIALS_BY_HEX),
 ]);

@@ -1,3 +1,4 @@
+import { MapWhenAsked, SetWhenAsked } from '../../when-asked.ts';
 import { unaccented } from '../unaccented.ts';
 import { COLOUR_OBJECTS, COLOUR_WORDS } from './colour-words.ts';
 
@@ -12,10 +13,10 @@ export const foldedColour = (text: string): string =>
     .trim();
 
 /** Words of the trade and things, folded. */
-export const FOLDED_WORDS: ReadonlyMap<string, string> = new Map(
-  [...COLOUR_OBJECTS, ...COLOUR_WORDS].map(([word, hex]) => [foldedColour(word), hex]),
+export const FOLDED_WORDS: ReadonlyMap<string, string> = new MapWhenAsked(() =>
+  [...COLOUR_OBJECTS, ...COLOUR_WORDS].map(([word, hex]) => [foldedColour(word), hex] as const),
 );
-const TRADE: ReadonlySet<string> = new Set([...COLOUR_WORDS.keys()].map(foldedColour));
+const TRADE: ReadonlySet<string> = new SetWhenAsked(() => [...COLOUR_WORDS.keys()].map(foldedColour));
 
 /** Whether a folded name is one of the trade's own colour words. */
 export const isColourWord = (folded: string): boolean => TRADE.has(folded);

@@ -36,6 +36,8 @@ export function quotedValue(
   return { text: value, end: Math.min(at + 1, text.length), closed: at < text.length };
 }
 
+const PLAIN_WORD = /^[^\s"“«\\:]+$/u;
+
 /** A value as it stands in a line: in quotes unless it is one plain word. */
 export const quoted = (value: string): string =>
-  /^[^\s"“«\\:]+$/u.test(value) ? value : `"${value.replaceAll(/["\\]/gu, sign => `\\${sign}`)}"`;
+  PLAIN_WORD.test(value) ? value : `"${value.replaceAll('\\', '\\\\').replaceAll('"', '\\"')}"`;

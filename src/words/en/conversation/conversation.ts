@@ -50,7 +50,8 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
   'option-names-nobody': ({ option, kind }) => `“${option}” must be a ${kind} of this group: pick one.`,
   'follow-up-invalid': () => 'That button is from an older version. Ask the question again to get a new one.',
   'follow-up-expired': () => 'That button has run out. Ask the question again to get a new one.',
-  'follow-up-not-yours': () => 'That button is for somebody else. Ask the question yourself to get your own.',
+  'follow-up-not-yours': () =>
+    'That button is for somebody else, or from before my signing key was changed. Ask the question yourself to get your own.',
   'command-unknown': ({ typed, nearest }) =>
     `There is no command “/${typed}”. Did you mean /${nearest.join(', /')}?`,
   'stewards-only': () => 'Only a steward of this group may do that. Ask one of them.',

@@ -40,7 +40,8 @@ export const conversationRefusals: Pick<RefusalSentences, ConversationReason> = 
   'follow-up-invalid': () =>
     'Ese botón es de una versión anterior. Haz la pregunta otra vez para tener uno nuevo.',
   'follow-up-expired': () => 'Ese botón ha caducado. Haz la pregunta otra vez para tener uno nuevo.',
-  'follow-up-not-yours': () => 'Ese botón es de otra persona. Haz tú la pregunta para tener el tuyo.',
+  'follow-up-not-yours': () =>
+    'Ese botón es de otra persona, o de antes de que cambiara mi clave de firma. Haz tú la pregunta para tener el tuyo.',
   'command-unknown': ({ typed, nearest }) =>
     `No existe la orden «/${typed}». ¿Querías decir /${nearest.join(', /')}?`,
   'stewards-only': () => 'Solo puede hacerlo quien coordina este grupo. Pídeselo.',
