@@ -20,6 +20,7 @@ import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { inPassing } from './in-passing.ts';
 import { stopped } from './lye-stopped.ts';
+import { lyeSumsReply } from './lye-sums.ts';
 import { topicReply } from './matter.ts';
 import { oilsReply, weighedReply } from './weighed-lye.ts';
 
@@ -53,6 +54,21 @@ const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
   'hot-liquid',
 ]);
 
+/** What is no matter of figures, whatever is weighed beside it. */
+const isOfHarm = (topic: LyeTopic | undefined): boolean =>
+  topic !== undefined && WHATEVER_IS_WEIGHED.has(topic);
+const WHATEVER_IS_WEIGHED: ReadonlySet<LyeTopic> = new Set([
+  'swallowed',
+  'electric-shock',
+  'lye-in-food',
+  'amounts-swapped',
+  'water-forgotten',
+  'undissolved-lye',
+  'lye-guessed',
+  'fluid-ounces',
+  'extra-lye',
+]);
+
 /** What a figure answers better, where the whole recipe is told. */
 const OF_A_WEIGHED_RECIPE: ReadonlySet<string> = new Set(['too-much-in', 'too-little-in', 'extra-lye']);
 
@@ -84,6 +100,8 @@ export async function lyeAnswer(
   }: { readonly typed: string; readonly read: QuestionRead; readonly context: Context },
 ): Promise<Reply | LyeReading | undefined> {
   const { ordered, unordered } = inOrder(question);
+  const sums = isOfHarm(lyeTopicIn(typed)) ? undefined : lyeSumsReply(typed, context);
+  if (sums) return sums;
   const care = careTopicIn(typed) ?? differenceTopic(typed);
   const isChecked = care !== undefined && OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered);
   if (care && (!isChecked || tellsDifference(typed))) return topicReply(care, context);

@@ -11,6 +11,7 @@ import { lyeHouse } from './lye-house.ts';
 import { lyeMatters } from './lye-matters.ts';
 import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
+import { lyeSums } from './lye-sums.ts';
 
 const { figure, one } = numbersIn('en');
 const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
@@ -20,6 +21,7 @@ export const lyeQuestions = {
   /** Each matter as a short question, to choose from. */
   matters: lyeMatters,
   byLitre: lyeByLitre,
+  sums: lyeSums,
   topics: {
     ...lyeHarm,
     ...lyeCare,

@@ -10,6 +10,7 @@ import { lyeHouse } from './lye-house.ts';
 import { lyeMatters } from './lye-matters.ts';
 import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
+import { lyeSums } from './lye-sums.ts';
 
 const { figure, one } = numbersIn('es');
 const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
@@ -18,6 +19,7 @@ const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => firs
 export const lyeQuestions: typeof english = {
   matters: lyeMatters,
   byLitre: lyeByLitre,
+  sums: lyeSums,
   topics: {
     ...lyeHarm,
     ...lyeCare,
