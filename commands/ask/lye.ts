@@ -18,10 +18,12 @@ import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.t
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
+import { generalMatter } from './general-matter.ts';
 import { inPassing } from './in-passing.ts';
 import { stopped } from './lye-stopped.ts';
 import { lyeSumsReply } from './lye-sums.ts';
 import { topicReply } from './matter.ts';
+import { nearReply } from './nearest.ts';
 import { oilsReply, weighedReply } from './weighed-lye.ts';
 
 /** A reading that `/plan` answers, with what must be said beside it. */
@@ -107,10 +109,12 @@ export async function lyeAnswer(
   if (care && (!isChecked || tellsDifference(typed))) return topicReply(care, context);
   const passing = inPassing(typed, context);
   if (passing) return passing;
+  const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
+  const general = await generalMatter(typed, { found, read });
+  if (general) return nearReply(general, context);
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf') && mayBeOfShelf(question)) return undefined;
   const asked = lyeAskedIn(ordered);
-  const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
   // "Does manganese violet hold at pH 13" asks of the colour.
   const isOfColour = found === 'soap-ph' && job === 'survives-lye' && read.facts.named.length > 0;
   const topic = isOfColour ? undefined : found;

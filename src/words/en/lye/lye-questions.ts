@@ -6,6 +6,7 @@ import { lyeBench } from './lye-bench.ts';
 import { lyeByLitre } from './lye-by-litre.ts';
 import { lyeCare } from './lye-care.ts';
 import { lyeClass } from './lye-class.ts';
+import { lyeGeneral } from './lye-general.ts';
 import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
 import { lyeMatters } from './lye-matters.ts';
@@ -25,6 +26,7 @@ export const lyeQuestions = {
   topics: {
     ...lyeHarm,
     ...lyeCare,
+    ...lyeGeneral,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,

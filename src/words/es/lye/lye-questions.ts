@@ -5,6 +5,7 @@ import { lyeBench } from './lye-bench.ts';
 import { lyeByLitre } from './lye-by-litre.ts';
 import { lyeCare } from './lye-care.ts';
 import { lyeClass } from './lye-class.ts';
+import { lyeGeneral } from './lye-general.ts';
 import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
 import { lyeMatters } from './lye-matters.ts';
@@ -23,6 +24,7 @@ export const lyeQuestions: typeof english = {
   topics: {
     ...lyeHarm,
     ...lyeCare,
+    ...lyeGeneral,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,
