@@ -50,7 +50,7 @@ export const lyeGeneral = {
   'lye-roughly': {
     answer:
       'Most recipes lie at 12 to 14 g NaOH per 100 g of oils; all coconut takes 17. Over 19 g no oil takes it.',
-    why: 'That tells a mad recipe, it makes none: each oil takes its own (olive about 12.9, lard 13.1, coconut 17.4 g at 5 % superfat; wax and jojoba half). KOH is 1.4 to 1.56 times as much. Name your oils and grams, such as “how much lye for 500 g olive and 200 g coconut”, and I weigh it.',
+    why: 'That tells a mad recipe, it makes none: each oil takes its own (olive about 12.9, lard 13.2, coconut 17.3 g at 5 % superfat; wax and jojoba half). KOH is 1.4 to 1.56 times as much. Name your oils and grams, such as “how much lye for 500 g olive and 200 g coconut”, and I weigh it.',
   },
   'animal-fat': {
     answer:

@@ -51,7 +51,7 @@ export const lyeGeneral: typeof english = {
   'lye-roughly': {
     answer:
       'Casi todas las recetas llevan de 12 a 14 g de NaOH por 100 g de aceites; el puro coco, 17. Más de 19 g no lo gasta ninguno.',
-    why: 'Eso descubre una receta loca, no hace ninguna: cada aceite gasta la suya (oliva 12,9, manteca de cerdo 13,1, coco 17,4 g con 5 %; ceras y jojoba, la mitad). De KOH, 1,4 a 1,56 veces más. Dime aceites y gramos, como «cuánta sosa para 500 g de oliva y 200 g de coco», y la peso.',
+    why: 'Eso descubre una receta loca, no hace ninguna: cada aceite gasta la suya (oliva 12,9, manteca de cerdo 13,2, coco 17,3 g con 5 %; ceras y jojoba, la mitad). De KOH, 1,4 a 1,56 veces más. Dime aceites y gramos, como «cuánta sosa para 500 g de oliva y 200 g de coco», y la peso.',
   },
   'animal-fat': {
     answer: 'Sí: la grasa limpia y derretida de oso, ganso, ciervo u oveja gasta como la manteca o el sebo.',
