@@ -66,7 +66,7 @@ const GOING_WRONG =
 
 /** Where lye may be, and no bench. */
 const ON_A_BODY =
-  /\b(?:skin|hands?(?! (?:blender|mixer))|fingers?|arms?|legs?|face|mouth|lips?|tongue|throat|nose|feet|foot|touch\w*|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|lengua|garganta|nariz|pies?|toc[oóu]\w*)\b/iu;
+  /\b(?:skin|hands?(?! (?:blender|mixer))|fingers?|arms?|legs?|face|mouth|lips?|throat|nose|feet|foot|touch\w*|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|garganta|nariz|pies?|toc[oóu]\w*)\b/iu;
 
 /** Harm that may be going on: whatever first aid knows of it stands before. */
 const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
