@@ -16,6 +16,11 @@ const OF_SOAP =
 const OF_COLOUR =
   /\b(?:mica|pigment\w*|oxide|dye|lake|colou?r\w*|swirl\w*|tono|tinte|colorante\w*|color(?:es|ear)?|oxidos?(?= de)|ultramar\w*|clay|arcilla)\b/u;
 
+/** Scents and spirits have an answer of their own. */
+const OF_SCENT: ReadonlySet<LyeTopic> = new Set(['hot-oils-of-scent', 'household-scent', 'candle-scent']);
+const SPIRIT =
+  /\b(?:vodka|rum|ron|tequila|mezcal|whisk\w+|gin|ginebra|brandy|cognac|alcohol|spirits?|aguardiente|orujo|pisco)\b/u;
+
 /** Said in general, though figures stand in the question: an amount of one's own is never answered by a matter. */
 const OF_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
   'lye-roughly',
@@ -90,10 +95,17 @@ const isBetter = ({ topic, chance }: NearMatter, found: LyeTopic): boolean =>
   chance >= SURELY &&
   (Object.hasOwn(GENERAL_TOPIC_ORIGINS, topic) || LEARNED_BETTER.has(topic));
 
+/** How much lye, though no figure is told. */
+const HOW_MUCH_LYE =
+  /\b(?:how (?:much|many)|cuant[oa]s?) (?:\w+ ){0,2}(?:lye|naoh|koh|caustic|sosa|soda|potasa|potash)\b/u;
+const CHANGES = /\b(?:chang\w+|same|differen\w+|cambia\w*|misma|distint\w+)\b/u;
+
 /** Whether a matter may answer a question that asks an amount, or weighs something. */
 function fits(topic: LyeMatter, { plain, question }: { readonly plain: string; readonly question: string }) {
   const { amount, weighed } = lyeAskedIn(question);
+  if (OF_SCENT.has(topic) || SPIRIT.test(plain)) return false;
   if (topic === 'lye-roughly') return IN_GENERAL.test(plain);
+  if (HOW_MUCH_LYE.test(plain) && topic !== 'acid-lye' && !CHANGES.test(plain)) return false;
   if (isLyeMatter(topic) && OF_AMOUNTS.has(topic)) return true;
   return !(amount || weighed);
 }

@@ -105,7 +105,7 @@ export const CALM_PATTERNS: TopicPatterns = [
     'drink-bottle',
     [
       new RegExp(
-        `^(?:use|puse|guarde|i used|i put|i keep|i kept|tengo|is it ok|can i)\\b.{0,24}\\b(?:botella|bottle|frasco|jar|termo|flask|tupper)\\b.{0,44}\\b${ANY_LYE}\\b`,
+        `^(?:use|puse|guarde|i used|i put|i keep|i kept|tengo|is it ok|can i)\\b.{0,24}\\b(?:botella|bottle|frasco|jar|termo|flask)\\b.{0,44}\\b${ANY_LYE}\\b`,
         'u',
       ),
     ],

@@ -80,7 +80,7 @@ export const lyeGeneral = {
   },
   'hot-lye': {
     answer: 'No: let it cool to 35 to 45 °C (95 to 113 °F), the oils too. Hot lye into oils spits and races.',
-    why: 'Fresh lye water reaches 80 to 95 °C (176 to 203 °F). Stand the open jug in a basin of cold water, nothing into the jug, goggles and gloves on, and wait; both within about 10 °C (18 °F). Poured already: face away, stir slowly, do not cover or wrap it.',
+    why: 'Fresh lye water reaches 80 to 95 °C (176 to 203 °F). Stand the open jug in a basin of cold water, nothing into the jug, goggles and gloves on, and wait; and not more than about 10 °C (18 °F) apart. Poured already: face away, stir slowly, do not cover or wrap it.',
   },
   'ph-enough': {
     answer:

@@ -81,7 +81,7 @@ export const lyeGeneral: typeof english = {
   },
   'hot-lye': {
     answer: 'No: espera a 35 a 45 °C (95 a 113 °F), y los aceites igual. La sosa caliente salpica y acelera.',
-    why: 'El agua de sosa recién hecha llega a 80 a 95 °C (176 a 203 °F). Pon la jarra abierta en un barreño de agua fría, nada dentro de la jarra, gafas y guantes, y espera; las dos con no más de 10 °C (18 °F) de diferencia. Si ya la echaste: cara apartada, remueve despacio, no lo tapes ni lo envuelvas.',
+    why: 'El agua de sosa recién hecha llega a 80 a 95 °C (176 a 203 °F). Pon la jarra abierta en un barreño de agua fría, nada dentro de la jarra, gafas y guantes, y espera; y con no más de unos 10 °C (18 °F) de diferencia. Si ya la echaste: cara apartada, remueve despacio, no lo tapes ni lo envuelvas.',
   },
   'ph-enough': {
     answer:
