@@ -19,9 +19,12 @@ import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.t
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
+import { generalMatter } from './general-matter.ts';
 import { inPassing } from './in-passing.ts';
 import { stopped } from './lye-stopped.ts';
+import { lyeSumsReply } from './lye-sums.ts';
 import { topicReply } from './matter.ts';
+import { nearReply } from './nearest.ts';
 import { oilsReply, weighedReply } from './weighed-lye.ts';
 
 /** A reading that `/plan` answers, with what must be said beside it. */
@@ -52,6 +55,21 @@ const BEFORE_AMOUNTS: ReadonlySet<LyeTopic> = new Set([
   'amounts-swapped',
   'oil-forgotten',
   'hot-liquid',
+]);
+
+/** What is no matter of figures, whatever is weighed beside it. */
+const isOfHarm = (topic: LyeTopic | undefined): boolean =>
+  topic !== undefined && WHATEVER_IS_WEIGHED.has(topic);
+const WHATEVER_IS_WEIGHED: ReadonlySet<LyeTopic> = new Set([
+  'swallowed',
+  'electric-shock',
+  'lye-in-food',
+  'amounts-swapped',
+  'water-forgotten',
+  'undissolved-lye',
+  'lye-guessed',
+  'fluid-ounces',
+  'extra-lye',
 ]);
 
 /** What a figure answers better, where the whole recipe is told. */
@@ -85,16 +103,20 @@ export async function lyeAnswer(
   }: { readonly typed: string; readonly read: QuestionRead; readonly context: Context },
 ): Promise<Reply | LyeReading | undefined> {
   const { ordered, unordered } = inOrder(question);
+  const sums = isOfHarm(lyeTopicIn(typed)) ? undefined : lyeSumsReply(typed, context);
+  if (sums) return sums;
   const care = careTopicIn(typed) ?? differenceTopic(typed);
   const isChecked = care !== undefined && OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered);
   if (care && (!isChecked || tellsDifference(typed))) return topicReply(care, context);
   const passing = inPassing(typed, context);
   if (passing) return passing;
+  const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
+  const general = await generalMatter(typed, { found, read });
+  if (general) return nearReply(general, context);
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf') && mayBeOfShelf(question)) return undefined;
   const turned = lyeAskedIn(ordered);
   const asked = turned.weighed || turned.amount ? turned : { ...turned, amount: asksForLyeOf(question) };
-  const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
   // "Does manganese violet hold at pH 13" asks of the colour.
   const isOfColour = found === 'soap-ph' && job === 'survives-lye' && read.facts.named.length > 0;
   const topic = isOfColour ? undefined : found;

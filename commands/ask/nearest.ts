@@ -1,6 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Choice, Reply } from '../../src/conversation/reply.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
+import type { NearMatter } from '../../src/engine/questions/lye/nearest/read.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import type { LyeMatter } from '../../src/engine/questions/lye/topic.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
@@ -36,16 +37,20 @@ export async function withNearest(
   const may = isOfSoap || nothing < ELSEWHERE ? near.slice(0, MOST_OFFERED) : [];
   const choices = [...may.map(topic => meant(topic, context)), ...(reply.choices ?? [])];
   if (!told) return { ...reply, choices };
+  return { ...nearReply(told, context), choices };
+}
+
+/** The answer of a matter that was learned rather than found by its words, with the matter told as it was understood. */
+export function nearReply({ topic, chance }: NearMatter, context: Context): Reply {
   const { say } = context;
-  const answer = topicReply(told.topic, context);
+  const answer = topicReply(topic, context);
   return {
     ...answer,
-    data: { understood: { lye: told.topic, chance: Number(told.chance.toFixed(2)) } },
+    data: { understood: { lye: topic, chance: Number(chance.toFixed(2)) } },
     blocks: [
-      { kind: 'text', text: say.ask.understood({ line: say.lyeQuestions.matters[told.topic] }) },
+      { kind: 'text', text: say.ask.understood({ line: say.lyeQuestions.matters[topic] }) },
       ...answer.blocks,
     ],
-    choices,
   };
 }
 

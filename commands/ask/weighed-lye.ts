@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import { checkLye, lyeForAnyOil, waterForLye } from '../../src/engine/questions/lye/check.ts';
+import { checkLye, lyeForAnyOil, slippedTo, waterForLye } from '../../src/engine/questions/lye/check.ts';
 import type { OilsForLye } from '../../src/engine/questions/lye/inverse.ts';
 import type { LyeQuestion } from '../../src/engine/questions/lye/question.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
@@ -74,6 +74,13 @@ export async function weighedReply(
       check,
       waterGrams,
     });
+  const likely = check && slippedTo(check);
+  if (check && likely !== undefined)
+    return reply(
+      words.sums.slippedDecimal({ told: weighed.grams, likely }),
+      [words.checked(check), words.sums.slippedDecimalWhy, ...(checked ?? [])],
+      { check, likely },
+    );
   if (check) return reply(words.checked(check), checked ?? [], { check });
   if (oilGrams === undefined && beside !== undefined) return reply(beside, [words.nameOils], { waterGrams });
   if (oilGrams === undefined)

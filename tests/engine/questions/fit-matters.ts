@@ -7,7 +7,7 @@ import type { MatterText } from './matter-texts.ts';
 export const MATTERS: readonly string[] = [...Object.keys(LYE_TOPIC_ORIGINS).filter(isLyeMatter), 'none'];
 
 /** Letters of base64 that the weights take at most. */
-const LARGEST = 290_000;
+const LARGEST = 380_000;
 /** Bytes of a feature beside its weights: its hash and its rarity. */
 const BESIDE = 4;
 

@@ -8,7 +8,14 @@ import { DOZENS, jobTexts } from './job-texts.ts';
 export type MatterText = { readonly text: string; readonly label: string; readonly writer: string };
 
 /** Who asked of handling lye without having seen what finds it: one is left out at a time. */
-export const REVIEWERS = ['chemist', 'second-maker', 'least-prepared', 'fourth-reviewer'] as const;
+export const REVIEWERS = [
+  'chemist',
+  'second-maker',
+  'least-prepared',
+  'fourth-reviewer',
+  'pharmacist',
+  'four-at-the-dairy',
+] as const;
 
 const folder = join(import.meta.dirname, 'lye-matters');
 

@@ -65,6 +65,17 @@ export const QUIET_WORDS = {
     'duck egg, robins egg, dove grey, dove gray, mouse grey, elephant grey, flamingo pink, salmon pink, canary yellow, peacock blue, oxblood, teal duck, camel brown, fawn brown, gris raton, gris elefante, rosa flamenco, azul pavo, amarillo canario, amarillo pollito, color camello, color salmon',
     'caught my eye, catches my eye, catch my eye, catches the eye, caught the eye, evil eye, googly eyes, mal de ojo, ojo turco, entra por los ojos, entran por los ojos',
     'whiff of ammonia, smell of ammonia from the milk, olorcito a amoniaco, olor a amoniaco de la leche',
+    // Turns of phrase: supplies that are used up, restlessness, laughter, a look that strays.
+    pairs(
+      pairs(
+        'burned through, burnt through, burning through',
+        'my, our, the, all my, my whole, our whole, half my',
+      ),
+      'stock, supply, stash, budget, coconut oil, olive oil, oils, shea, stash of',
+    ),
+    'itchy feet, itching to try, itching to make, itching to start, burning question',
+    'wheezing with laughter, wheezing laughing, choking with laughter, crying with laughter, dying with laughter, died laughing',
+    'se me fue el ojo, se me va el ojo, se me fueron los ojos, se me van los ojos, ojo con, ojo al color, muerta de risa, muerto de risa, llorando de risa, ahogada de risa',
     'en medio, en el medio, por el medio, al medio, por en medio, en medio de',
     pairs(
       pairs('molde, moldes, jabon, sello', 'de, con forma de'),

@@ -29,13 +29,15 @@ export function addedIn(rest: Remaining): { additives?: string; liquid?: string 
         `(?:with |con |and |y |plus |mas )*${plain} (${SPOONED})(?! (?:of |de )?(?:olive|coconut|palm|[a-z]+ (?:oil|butter)))`,
       ),
     );
+    // "Goat milk for all the water, how much lye and milk": the second is the first once more.
+    const isAgain = amount === undefined && liquids.some(liquid => liquid.split(' ').includes(name));
     if (amount !== undefined) additives.push(`${name} ${amount}`);
     else if (
       rest.take(
         `(?:with |con |and |y |plus |mas |some |a |en |in |un poco de )*${plain}(?! (?:oil|butter|seed|wax|fat))(?: (?:frozen|fria|frio|congelad[oa]))?(?: (?:instead|in place) of (?:the )?water| en (?:vez|lugar) del? agua| (?:for|as) (?:the |my )?water| (?:por|como)(?: el)? agua)?`,
       )
     )
-      (isLiquid ? liquids : additives).push(name);
+      if (!isAgain) (isLiquid ? liquids : additives).push(name);
   }
   return {
     ...(additives.length > 0 && { additives: additives.join(', ') }),

@@ -1,5 +1,6 @@
 import { hasHappened } from '../../hazards/index.ts';
 import { isCareOnly } from './care-only.ts';
+import { lyeSpilledIn } from './sums/spilled.ts';
 import type { LyeTopic } from './topic.ts';
 import { isCalmMatter, lyeTopicIn } from './topics.ts';
 
@@ -62,6 +63,10 @@ const TOLD_HURT =
 /** It does so at this moment. */
 const GOING_WRONG =
   /\b(?:fizz\w*|(?<!for (?:more )?)bubbl\w*|foam\w*|smok\w*|steam\w*|boil(?:s|ed) over|overflow\w*|spill\w*|spilt|espuma|burbuj\w*|humo|vapor|hierve|hirvi[oó]|derram\w*|rebos\w*)\b/iu;
+
+/** Where lye may be, and no bench. */
+const ON_A_BODY =
+  /\b(?:skin|hands?(?! (?:blender|mixer))|fingers?|arms?|legs?|face|mouth|lips?|throat|nose|feet|foot|touch\w*|piel|manos?|dedos?|brazos?|piernas?|cara|boca|labios?|garganta|nariz|pies?|toc[oóu]\w*)\b/iu;
 
 /** Harm that may be going on: whatever first aid knows of it stands before. */
 const NEVER_IN_GENERAL: ReadonlySet<LyeTopic> = new Set([
@@ -141,7 +146,10 @@ export function isAskedGenerally(words: string): boolean {
   const topic = lyeTopicIn(words);
   if (topic !== undefined && NEVER_IN_GENERAL.has(topic)) return false;
   if (topic === 'bleach-mixed' && !MAY_I.test(words)) return false;
-  if (isCalmMatter(words) && ![UNWELL, TOLD_HURT, GOING_WRONG].some(told => told.test(words))) return true;
+  if (isCalmMatter(words) && ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY].some(told => told.test(words)))
+    return true;
+  // Lye water that was lost on the bench, by weight, and on nobody.
+  if (lyeSpilledIn(words) && ![UNWELL, TOLD_HURT].some(told => told.test(words))) return true;
   if (topic !== undefined && isCareOnly(topic, words)) return true;
   if (topic === 'smoking-oil') return ![SOMEBODY, BROKE, IN_THE_OIL].some(told => told.test(words));
   if (topic === 'hot-crack')

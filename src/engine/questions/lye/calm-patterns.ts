@@ -69,6 +69,82 @@ export const CALM_PATTERNS: TopicPatterns = [
       ),
     ],
   ],
+  // Clumps, a bar that is slimy, white on top: told of the stuff alone, with nobody in it.
+  [
+    'clumped',
+    [
+      new RegExp(
+        `\\b${ANY_LYE}\\b.{0,24}\\b(?:clump\\w*|lump\\w*|apelmaz\\w*|grumos)\\b.{0,40}\\b(?:good|use(?:able)?|ok|weaker|sirve|vale|uso)\\b`,
+        'u',
+      ),
+    ],
+  ],
+  [
+    'slimy',
+    [
+      /^(?:why|how come|por que|my|mi|el)\b.{0,30}\b(?:castile|olive|oliva|castilla|soap|jabon)\b.{0,20}\b(?:slim\w+|goo(?:ey)?|snotty|babos\w+|baba|viscos\w+)\b/u,
+    ],
+  ],
+  [
+    'ash-or-lye',
+    [
+      /\b(?:nata|capa|pelicula|polvo|film|layer)\b.{0,12}\b(?:blanc[oa]|white)\b.{0,24}\bjabon\b.{0,24}\b(?:falto|sobro|falta|sobra)\b/u,
+    ],
+  ],
+  // Asked of a vessel, a place and a remedy: nobody drank from it, touched it or stands in it.
+  [
+    'storing',
+    [
+      new RegExp(
+        `^(?:donde|como|where|how)\\b.{0,16}\\b(?:guard\\w+|store|keep|put away)\\b.{0,12}\\b${ANY_LYE}\\b`,
+        'u',
+      ),
+    ],
+  ],
+  [
+    'drink-bottle',
+    [
+      new RegExp(
+        `^(?:use|puse|guarde|i used|i put|i keep|i kept|tengo|is it ok|can i)\\b.{0,24}\\b(?:botella|bottle|frasco|jar|termo|flask)\\b.{0,44}\\b${ANY_LYE}\\b`,
+        'u',
+      ),
+    ],
+  ],
+  [
+    'acid-on-soap',
+    [
+      /^(?:can|could|puedo|may|should)\b.{0,20}\b(?:vinegar|vinagre|lemon|limon|acid|acido)\b.{0,24}\b(?:lye heavy|caustic|caustico)\b.{0,12}\b(?:soap|bars?|jabon)?\b/u,
+      /^(?:can|could|puedo|may|should)\b.{0,20}\b(?:vinegar|vinagre|lemon|limon|acid|acido)\b.{0,24}\bjabon caustico\b/u,
+    ],
+  ],
+  [
+    'clean-up',
+    [
+      new RegExp(
+        `\\b${ANY_LYE}\\b.{0,40}\\b(?:counter|bench|worktop|table|floor|tiles|mesada|encimera|mesa|piso|suelo)\\b.{0,24}\\b(?:clean|wipe|limpi\\w+|recoj\\w+|quit\\w+)\\b`,
+        'u',
+      ),
+    ],
+  ],
+  [
+    'gear',
+    [
+      new RegExp(
+        `\\b(?:polvo|dust)\\b.{0,16}\\b${ANY_LYE}\\b.{0,40}\\b(?:me pongo|what do i wear|mascarilla|mask)\\b`,
+        'u',
+      ),
+    ],
+  ],
+  [
+    'liquid-instead',
+    [new RegExp(`^(?:se puede|puedo)\\b.{0,24}\\bleche\\b.{0,24}\\b${ANY_LYE}\\b o se quema$`, 'u')],
+  ],
+  [
+    'liquid-amount',
+    [
+      /\b(?:take off|leave out|subtract|less|quito|resto|menos)\b.{0,16}\b(?:water|agua)\b.{0,16}\b(?:beer|stout|ale|wine|milk|cerveza|vino|leche)\b/u,
+    ],
+  ],
   ['gear', [/\bmiedo\b.{0,12}\b(?:polvo|sosa|soda|lejia)\b.*\bque me pongo\b/u]],
   [
     'baby',

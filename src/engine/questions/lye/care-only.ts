@@ -52,7 +52,7 @@ const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {
   pregnant: /\b(?:dando (?:el )?pecho|breast ?feed\w*|baby|beb[eé])\b/giu,
   'contact-lenses': /\b(?:eyes?)\b(?= (?:lens|contact))/giu,
   'scorched-milk':
-    /\b(?:(?:huele|olor) a (?:amoniaco|quemad[oa])|smells? (?:of|like) ammonia|se (?:me )?quem[oó]|quemad[oa]|burnt|scorched)\b/giu,
+    /\b(?:(?:huele|olor) a (?:amon[ií]aco|quemad[oa])|(?:smells?|stinks?) (?:of|like) ammonia|se (?:me )?quem[aoó]|quemad[oa]|burnt|scorched)\b/giu,
   vanillin: /\bburn(?:ed|t)\b/giu,
   'not-sober': /\bafter (?:a |some |two )?drinks?\b|\bdrunk\b/giu,
   gear: /\bmouth\b(?= mask)/giu,

@@ -61,6 +61,20 @@ function verdictOf({ low, typical }: Band): LyeCheck['verdict'] {
   return typical > SOFT_FROM ? 'soft' : 'usual';
 }
 
+/** Percent; lye of a tenth, or less, of what any recipe wants is a figure gone wrong rather than a soft soap. */
+const ABSURD_SUPERFAT = 80;
+
+/**
+ * Grams of lye that were likely meant where a figure is by tens too small for its oils: as it would be a usual recipe; undefined
+ * elsewhere. Pure.
+ */
+export function slippedTo({ lye, superfat, usualGrams }: LyeCheck): number | undefined {
+  if (superfat.typical < ABSURD_SUPERFAT) return undefined;
+  return [10, 100, 1000]
+    .map(times => lye.grams * times)
+    .find(grams => grams <= usualGrams * 1.03 && grams >= usualGrams * 0.85);
+}
+
 /** What is known of lye for oils nobody named: whether even the hungriest oil takes it, and the mildest. */
 export function lyeForAnyOil(lye: WeighedLye, oilGrams: number): 'too-much-for-all' | 'hangs-on-oils' {
   const told = hydroxideIn([{ ...lye, exactGrams: lye.grams }]);

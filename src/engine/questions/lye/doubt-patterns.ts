@@ -63,6 +63,22 @@ export const DOUBT_PATTERNS: TopicPatterns = [
   [
     'lye-guessed',
     [
+      // "145 g or 154 g": nobody knows which went in.
+      said(
+        [
+          CAUSTIC,
+          "(?:can ?(?:no|')?t|cannot|can t|don ?t|not|no|forgot|olvide)(?: \\w+){0,2} (?:remember|recall|sure|know|recuerdo|acuerdo|seguro|se|si|if)|forgot (?:if|whether)|no me acuerdo",
+          '\\d[\\d ]*(?:g|gr|grams?|gramos|oz|ounces?)? (?:or|o|u) \\d+',
+        ],
+        HURT,
+      ),
+      said(
+        [
+          CAUSTIC,
+          'no (?:me acuerdo|recuerdo|se) si (?:la )?(?:tar\\w+|puse la tara)|(?:can ?t|don ?t|cannot|can t|don t) remember (?:if|whether) i tared',
+        ],
+        HURT,
+      ),
       said(
         [
           CAUSTIC,

@@ -1,7 +1,7 @@
 import { CAUSTIC, HURT, said } from './care-words.ts';
 import { near, type TopicPatterns } from './topic-patterns.ts';
 
-const LYE_WATER = `(?:${CAUSTIC}(?: water| solution| mix)?|(?:agua|disolucion|solucion) de ${CAUSTIC}|my jug|the jug|la jarra)`;
+const LYE_WATER = `(?:${CAUSTIC}(?: water| solution| mix)?|lejia|(?:agua|disolucion|solucion) de ${CAUSTIC}|my jug|the jug|la jarra)`;
 const BAR =
   'soap (?:is|has|got|turned)|bars?|loaf|batter|masa|jabon|pastillas?|swirl|mica|mou?ld|molde|pigment\\w*';
 const SPIRIT =
@@ -50,7 +50,7 @@ export const JUG_PATTERNS: TopicPatterns = [
       said(
         [
           LYE_WATER,
-          '(?:not|doesn ?t|does not|won ?t|isn ?t|never|no se|no esta|no)(?: \\w+){0,2} (?:dissolv\\w+|disuelv\\w+|disolv\\w+|disuelt\\w+)|undissolved|(?:crystals?|cristales|grains?|granos|bolitas|terron\\w*|lumps?|clumps?)(?: \\w+){0,4} (?:bottom|jug|water|cold|fondo|jarra|agua|frio)|(?:cold|fri[oa])(?: \\w+){0,4} (?:crystals?|cristales)|salieron cristales|bolitas|froze\\w*|frozen solid|freez\\w+|set solid|solidif\\w+|se (?:me )?congelo|congelad[oa]|helad[oa]',
+          '(?:not|doesn ?t|does not|won ?t|isn ?t|never|no se|no esta|no)(?: \\w+){0,2} (?:dissolv\\w+|disuelv\\w+|disolv\\w+|disuelt\\w+)|undissolved|(?:crystals?|cristales|grains?|granos|bolitas|terron\\w*|lumps?|clumps?)(?: \\w+){0,4} (?:bottom|jug|water|cold|fondo|jarra|agua|frio)|(?:cold|fri[oa]|enfrio)(?: \\w+){0,4} (?:crystals?|cristales)|salieron cristales|bolitas|froze\\w*|frozen solid|freez\\w+|set solid|solidif\\w+|se (?:me )?congelo|congelad[oa]|helad[oa]',
         ],
         `${BAR}|tub|bag|bolsa|humed\\w+|wet|damp|hot water|boiling|faster|quicker|better|mejor|mas rapido|caliente|milk|leche|juice|zumo|beer|cerveza|wine|vino|ice cubes|oils?|aceites?|freezer|congelador|how do i|should i|too little|poca agua|not enough|${HURT}`,
       ),

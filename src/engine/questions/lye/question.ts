@@ -117,7 +117,7 @@ const MILLILITRES = `${COUNT} ?(?:ml|cc|l|lit(?:er|re)s?|litros?)`;
 /** Grams of water by its weight, its volume (a millilitre weighs a gram) or a bare figure, which is in grams. */
 function gramsOfWater(told: string): number {
   if (/^\d+$/u.test(told)) return Number(told);
-  const litres = told.replace(/ ?(?:l|lit(?:er|re)s?|litros?)$/u, ' kg');
+  const litres = told.replace(/(?<!m) ?(?:l|lit(?:er|re)s?|litros?)$/u, ' kg');
   return gramsOf(litres.replace(/ ?(?:ml|cc)$/u, ' g'));
 }
 

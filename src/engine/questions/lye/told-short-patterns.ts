@@ -7,6 +7,19 @@ const ASKS_LEAVE =
 
 /** Weights that went in wrong and lye that is not ready, told in few words; plain text. These stand before all other matters of care. */
 export const TOLD_SHORT_PATTERNS: TopicPatterns = [
+  // Spoonfuls over: how much that was nobody knows.
+  [
+    'too-much-in',
+    [
+      said(
+        [
+          `(?:extra|more|de mas|mas)(?: \\w+){0,2} (?:table ?spoons?|tea ?spoons?|tbsps?|spoonfuls?|cucharad\\w+|cucharas?)\\b.{0,12}\\b${CAUSTIC}|(?:table ?spoons?|tea ?spoons?|tbsps?|spoonfuls?|cucharad\\w+|cucharas?)(?: \\w+){0,2} (?:extra|more|de mas|mas)\\b.{0,12}\\b${CAUSTIC}`,
+          'fell|put|added|poured|went in|in the (?:pot|batter|oils)|cay\\w+|puse|eche|anadi|en la (?:olla|masa)',
+        ],
+        HURT,
+      ),
+    ],
+  ],
   [
     'too-little-in',
     [

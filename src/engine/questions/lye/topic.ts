@@ -1,6 +1,7 @@
 import type { Origin } from '../../origin.ts';
 import { CALM_TOPIC_ORIGINS, type CalmTopic } from './calm-topic.ts';
 import { CARE_TOPIC_ORIGINS, type CareTopic } from './care-topic.ts';
+import { GENERAL_TOPIC_ORIGINS, type GeneralTopic } from './general-topic.ts';
 import { HARM_TOPIC_ORIGINS, type HarmTopic } from './harm-topic.ts';
 
 /** A question about handling lye that has one answer, whatever the recipe; `src/words` speaks each. */
@@ -8,6 +9,7 @@ export type LyeTopic =
   | HarmTopic
   | CareTopic
   | CalmTopic
+  | GeneralTopic
   | 'clean-up'
   | 'drain-cleaner'
   | 'baking-soda'
@@ -113,6 +115,7 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   ...HARM_TOPIC_ORIGINS,
   ...CARE_TOPIC_ORIGINS,
   ...CALM_TOPIC_ORIGINS,
+  ...GENERAL_TOPIC_ORIGINS,
   'clean-up': MEMORY(
     'safety data sheets of sodium hydroxide, section 6 (sweep up dry, then flush) and 4 (rinse skin with water only)',
   ),

@@ -53,8 +53,8 @@ export const lyeCare = {
   },
   'undissolved-lye': {
     answer:
-      'Keep it out of the oils until it is clear: stir on, cold water round the jug. No poking, no heating.',
-    why: 'Grains that go into the oils burn weeks later. At least as much water as lye by weight, better twice. A lump at the bottom: wait, stir gently with silicone or steel, never force it, it spits. Set or frozen in the cold (lye of 50 % does at 15 °C (59 °F)): the open jug in warm tap water, stir until clear; never microwave or flame. It stays cloudy: let it settle.',
+      'Not into the oils until it is clear: stir on. If it has gone cold, stand the open jug in warm tap water.',
+    why: 'Grains that go into the oils burn weeks later. Still hot: cold water round the jug. At least as much water as lye by weight, better twice. No poking, no flame. A lump at the bottom: wait, stir gently with silicone or steel, never force it, it spits. Set or frozen in the cold (lye of 50 % does at 15 °C (59 °F)): the open jug in warm tap water, stir until clear; never microwave or flame. It stays cloudy: let it settle.',
   },
   'honey-in-lye': {
     answer: 'Never honey or sugar into lye water that is made: it heats, foams over and turns brown.',

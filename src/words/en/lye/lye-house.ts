@@ -15,7 +15,7 @@ export const lyeHouse = {
   'safe-test': {
     answer:
       'Cured four weeks, weights that were right, no zap, nothing oozing: then use it. One “no” and it waits.',
-    why: 'First the numbers: tell me “I put 100 g lye in 700 g olive” and I check them. Then look: no white crystals inside, no clear drops, no greasy layer. pH paper on a wet lather: 9 to 10.5 is usual, 11 and over is suspect, and a good figure alone proves nothing. A zap (wet finger, never the tongue on the bar) means free lye. Gloves until then; whoever sells it needs what local rules ask.',
+    why: 'First the numbers: tell me “I put 100 g lye in 700 g olive” and I check them. Then look: no white crystals inside, no clear drops, no greasy layer. pH paper on a wet lather: 9 to 10.5 is usual, 11 and over is suspect, and a good figure alone proves nothing. A sting, or a zap, means free lye; never the tongue to find out. Gloves until then; whoever sells it needs what local rules ask.',
   },
   'no-superfat': {
     answer:

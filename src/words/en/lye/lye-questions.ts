@@ -6,11 +6,13 @@ import { lyeBench } from './lye-bench.ts';
 import { lyeByLitre } from './lye-by-litre.ts';
 import { lyeCare } from './lye-care.ts';
 import { lyeClass } from './lye-class.ts';
+import { lyeGeneral } from './lye-general.ts';
 import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
 import { lyeMatters } from './lye-matters.ts';
 import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
+import { lyeSums } from './lye-sums.ts';
 
 const { figure, one } = numbersIn('en');
 const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
@@ -20,9 +22,11 @@ export const lyeQuestions = {
   /** Each matter as a short question, to choose from. */
   matters: lyeMatters,
   byLitre: lyeByLitre,
+  sums: lyeSums,
   topics: {
     ...lyeHarm,
     ...lyeCare,
+    ...lyeGeneral,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,

@@ -56,8 +56,8 @@ export const lyeCare: typeof english = {
   },
   'undissolved-lye': {
     answer:
-      'Que no entre en el aceite hasta estar clara: sigue removiendo, con agua fría alrededor. Ni pinchar ni calentar.',
-    why: 'Los granos que pasan al aceite queman semanas después. Al menos tanta agua como sosa en peso, mejor el doble. Un terrón en el fondo: espera, remueve suave con silicona o acero, nunca a la fuerza, salpica. Cuajada, con cristales o helada por el frío (la del 50 % lo hace a 15 °C (59 °F)): la jarra abierta en agua templada del grifo, remueve hasta que esté clara; nunca microondas ni fuego. Si sigue turbia: deja que se pose.',
+      'Que no entre en el aceite hasta estar clara: remueve. Si se enfrió, la jarra abierta en agua templada del grifo.',
+    why: 'Los granos que pasan al aceite queman semanas después. Si aún quema: agua fría alrededor. Al menos tanta agua como sosa en peso, mejor el doble. Ni pinchar ni fuego. Un terrón en el fondo: espera, remueve suave con silicona o acero, nunca a la fuerza, salpica. Cuajada, con cristales o helada por el frío (la del 50 % lo hace a 15 °C (59 °F)): la jarra abierta en agua templada del grifo, remueve hasta que esté clara; nunca microondas ni fuego. Si sigue turbia: deja que se pose.',
   },
   'honey-in-lye': {
     answer: 'Nunca miel ni azúcar en sosa ya disuelta: se calienta, sube con espuma y se pone marrón.',

@@ -19,7 +19,7 @@ export const lyeHouse: typeof english = {
   'safe-test': {
     answer:
       'Cuatro semanas de curado, pesos correctos, sin calambre y sin gotas: entonces úsalo. Con un solo «no», espera.',
-    why: 'Primero los números: dime «puse 100 g de sosa en 700 g de oliva» y los compruebo. Luego mira: sin cristales blancos dentro, sin gotas claras, sin capa grasa. Papel de pH en espuma mojada: de 9 a 10,5 es lo normal, 11 o más es sospechoso, y una buena cifra sola no prueba nada. Un calambre (dedo mojado, nunca la lengua en la pastilla) es sosa libre. Guantes hasta entonces; quien vende necesita lo que pidan sus normas locales.',
+    why: 'Primero los números: dime «puse 100 g de sosa en 700 g de oliva» y los compruebo. Luego mira: sin cristales blancos dentro, sin gotas claras, sin capa grasa. Papel de pH en espuma mojada: de 9 a 10,5 es lo normal, 11 o más es sospechoso, y una buena cifra sola no prueba nada. Si pica o da calambre, es sosa libre; nunca la lengua para saberlo. Guantes hasta entonces; quien vende necesita lo que pidan sus normas locales.',
   },
   'no-superfat': {
     answer:

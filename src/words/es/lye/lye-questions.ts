@@ -5,11 +5,13 @@ import { lyeBench } from './lye-bench.ts';
 import { lyeByLitre } from './lye-by-litre.ts';
 import { lyeCare } from './lye-care.ts';
 import { lyeClass } from './lye-class.ts';
+import { lyeGeneral } from './lye-general.ts';
 import { lyeHarm } from './lye-harm.ts';
 import { lyeHouse } from './lye-house.ts';
 import { lyeMatters } from './lye-matters.ts';
 import { lyeMixing } from './lye-mixing.ts';
 import { lyeSafety } from './lye-safety.ts';
+import { lyeSums } from './lye-sums.ts';
 
 const { figure, one } = numbersIn('es');
 const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => first.toLowerCase());
@@ -18,9 +20,11 @@ const lower = (name: string) => name.replace(/^\p{Lu}(?=\p{Ll})/u, first => firs
 export const lyeQuestions: typeof english = {
   matters: lyeMatters,
   byLitre: lyeByLitre,
+  sums: lyeSums,
   topics: {
     ...lyeHarm,
     ...lyeCare,
+    ...lyeGeneral,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,

@@ -89,8 +89,13 @@ export const OUTRIGHT_WORDS = {
   upnose:
     'up my nose, up his nose, up her nose, in my nose, in his nose, in her nose, into my nose, por la nariz, en la nariz',
   blister: `${pairs('have, got, has, getting, got some, have some, salio, salieron, tengo, tiene, hizo, hicieron', 'a blister, blister, blisters, a big blister, una ampolla, ampolla, ampollas')}, ${pairs('my, his, her', 'blister, blisters')}`,
+  /** Skin that lye has softened day after day: it does not hurt at first. */
+  rawskin:
+    'raw, red raw, cracking, cracked, cracks, bleeding, bleed, bleeds, splitting, split open, peeling, peeled, shredded, agrietadas, agrietados, agrietan, se agrietan, sangran, sangrando, en carne viva, se pelan, peladas, peladisimas, despellejadas',
+  barehanded:
+    'bare handed, barehanded, bare hands, bare fingers, unmoulding, unmolding, unmoulded, unmolded, without gloves, no gloves, gloveless, desmoldo, desmoldar, desmoldando, desmolde, sin guantes, a mano pelada, manos desnudas',
   fingerpart:
-    'fingernail, fingernails, cuticle, cuticles, under my nail, under my nails, nail bed, una del dedo, debajo de la una, bajo la una, bajo las unas, dedo, dedos, finger, fingers, brazo, mano, manos, arm, hand, hands, pierna, leg',
+    'fingertip, fingertips, yema, yemas, yemas de los dedos, fingernail, fingernails, cuticle, cuticles, under my nail, under my nails, nail bed, una del dedo, debajo de la una, bajo la una, bajo las unas, dedo, dedos, finger, fingers, brazo, mano, manos, arm, hand, hands, pierna, leg',
   outcold:
     'unconscious, passed out, fainted, faints, collapsed, unresponsive, not breathing, isnt breathing, not waking up, wont wake up, blacked out, lost consciousness, desmayo, desmaye, se desmayo, me desmaye, desmayado, desmayada, inconsciente, se desplomo, no despierta, no responde, no reacciona, no respira, perdio el conocimiento',
   bench:

@@ -37,6 +37,7 @@ export const OUTRIGHT_PATTERNS = {
     'upnose caustic|batter ~5',
     'blister batter|caustic ~8',
     'fingerpart sting batter|caustic ~8',
+    'fingerpart rawskin barehanded ~30',
   ],
   unconscious: ['outcold who caustic|bench ~10'],
   spill: [

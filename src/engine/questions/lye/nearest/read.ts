@@ -5,7 +5,7 @@ import { featuresOf, shareKnown } from './features.ts';
 import WRITTEN from './weights.json' with { type: 'json' };
 
 /** A matter that a question may be about, and how likely it is, 0 to 1. */
-type NearMatter = { readonly topic: LyeMatter; readonly chance: number };
+export type NearMatter = { readonly topic: LyeMatter; readonly chance: number };
 
 /**
  * The matter that a question is about, where that is sure, and others that it may be about, the likeliest first; `nothing`:
@@ -13,6 +13,8 @@ type NearMatter = { readonly topic: LyeMatter; readonly chance: number };
  */
 export type Nearest = {
   readonly sure: NearMatter | undefined;
+  /** The likeliest matter where few of the words are known, but those tell it plainly: enough where lye itself is named. */
+  readonly likely: NearMatter | undefined;
   readonly offered: readonly LyeMatter[];
   readonly nothing: number;
 };
@@ -22,6 +24,8 @@ export type Nearest = {
  * writer in turn left out of the fit. What is told in words never heard is sure of itself by the few that are known.
  */
 const SURE = { chance: 0.55, known: 0.5 };
+/** Chatted beside it, more words are strange: then a matter has to be told the more plainly by the rest. */
+const LIKELY = { chance: 0.8, known: 0.2 };
 /** More than three to choose from are not read on a phone. */
 export const MOST_OFFERED = 3;
 /** A matter less likely than this is seldom the one that is meant. */
@@ -37,12 +41,15 @@ export function nearestBy(question: string, model: Model, classes: readonly stri
     .filter((one): one is NearMatter => isLyeMatter(one.topic))
     .toSorted((a, b) => b.chance - a.chance);
   const [first] = matters;
-  const isSure = first && first.chance >= SURE.chance && shareKnown(question, model) >= SURE.known;
-  const sure = isSure ? first : undefined;
+  const known = shareKnown(question, model);
+  const isOver = (least: typeof SURE) =>
+    first !== undefined && first.chance >= least.chance && known >= least.known;
+  const sure = isOver(SURE) ? first : undefined;
+  const likely = isOver(LIKELY) ? first : undefined;
   const nothing = chances[classes.indexOf('none')]!;
-  if (nothing > NOTHING) return { sure, offered: [], nothing };
+  if (nothing > NOTHING) return { sure, likely, offered: [], nothing };
   const offered = matters.filter(one => one !== sure && one.chance >= LEAST_OFFERED).slice(0, MOST_OFFERED);
-  return { sure, offered: offered.map(({ topic }) => topic), nothing };
+  return { sure, likely, offered: offered.map(({ topic }) => topic), nothing };
 }
 
 let model: Model | undefined;
