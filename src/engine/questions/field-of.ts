@@ -3,7 +3,7 @@ import type { Found } from './learned/features.ts';
 import { isOfCraft, type Topic, topicsIn } from './learned/topics.ts';
 import { type Outside, outsideField } from './scope.ts';
 import { LYE_WORDS, OUR_WORDS, SOAP_WORDS } from './soap-words.ts';
-import { isSurelyOurs } from './surely-ours.ts';
+import { isSurelyOurs, WITHOUT_LYE } from './surely-ours.ts';
 import { unlistedIn } from './unlisted.ts';
 import type { Words } from './words-of.ts';
 
@@ -27,6 +27,8 @@ const OF_CRAFT = 0.03;
 const NOTHING = 0.05;
 /** Near lye. */
 const NEAR_LYE = 0.6;
+/** What is made without lye is no soap of ours; "no lye in the flat" says something else. */
+const OF_SURFACTANTS = /\b(?:champus?|shampoos?|surfactants?|tensioactiv\w*|syndet|sci)\b/u;
 /** Matters that lye is bought for elsewhere; who may come to harm by it is none of them. */
 const USES_OF_LYE: ReadonlySet<Topic> = new Set([
   'house',
@@ -63,7 +65,7 @@ export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged):
   const isClear = named !== undefined && named !== 'other' && named !== 'business' && !isSoap;
   if (named !== undefined && elsewhere >= (isClear ? CLEAR_FIELD : NAMED_FIELD)) return named;
   // Near lye nothing is sent away that may be about soap: only what another use of it is named in.
-  if (LYE_WORDS.test(words.text))
+  if (LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text)))
     return elsewhere >= NEAR_LYE && isOfHouse(words) ? 'lye-elsewhere' : undefined;
   if (isSurelyOurs(words, found)) return elsewhere >= SURELY_OURS ? 'other' : undefined;
   const ofOils = found.amounts.some(({ of }) => of === 'oils' || of === 'oil');

@@ -65,7 +65,9 @@ describe('what a question is about, common practice (no source)', () => {
     expect(
       readQuestion('the cat walked over the lye beads, how do i clean the worktop').outside,
     ).toBeUndefined();
-    expect(readQuestion('my landlord says no lye in the flat, where do i mix it').outside).not.toBe('other');
+    expect(readQuestion('no lye in the flat says my landlord, where do i mix it').outside).not.toBe(
+      'business',
+    );
     expect(readQuestion('caustic for the septic tank, does it kill the bugs').outside).toBe('lye-elsewhere');
   });
 
