@@ -39,13 +39,13 @@ function ofHundred(text: string): string | undefined {
 
 /** "Like a quarter each.. purple teal yellow white": as many colours as such parts make a whole. */
 const EACH =
-  /^(?:like |about |maybe |como )?(?:an? |1 |one |una? |un )?(half|third|quarter|fourth|fifth|sixth|mitad|tercio|cuarto|quinto|sexto|1\/[2-6])(?: of it)?(?: for| para| de)? (?:each|cada un[oa]|cada color)[\s.,:-]+(\p{L}.*)$/iu;
+  /^(?:like |about |maybe |como )?(?:an? |1 |one |una? |un )?(half|third|quarter|fourth|fifth|sixth|mitad|tercio|cuarto|quinto|sexto)(?: of it)?(?: for| para| de)? (?:each|cada un[oa]|cada color)[\s.,:-]+(\p{L}.*)$/iu;
 const PARTS: readonly (readonly [RegExp, number])[] = [
-  [/half|mitad|1\/2/iu, 2],
-  [/third|tercio|1\/3/iu, 3],
-  [/quarter|fourth|cuarto|1\/4/iu, 4],
-  [/fifth|quinto|1\/5/iu, 5],
-  [/sixth|sexto|1\/6/iu, 6],
+  [/half|mitad/iu, 2],
+  [/third|tercio/iu, 3],
+  [/quarter|fourth|cuarto/iu, 4],
+  [/fifth|quinto/iu, 5],
+  [/sixth|sexto/iu, 6],
 ];
 
 function eachAlike(text: string): string | undefined {
