@@ -18,6 +18,7 @@ import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
 import { compareReply } from './compare.ts';
 import { doubtReply } from './doubt.ts';
+import { elsewhereReply, outsideReply } from './elsewhere.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
@@ -26,6 +27,7 @@ import { plainRequestReply } from './plain-request.ts';
 import { oilsWithoutShares, type PlanLacks, planLacks, withPortions } from './plan-lacks.ts';
 import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
+import { survivalReply } from './survival.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
 import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureOf, unsureReply } from './unsure.ts';
@@ -59,14 +61,16 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const ofLye = photo
     ? undefined
     : await lyeAnswer(rightWords(question, read), { typed: question, read, context });
-  // A matter of handling lye has its answer whatever the lye is for; an amount of it has none.
-  if (read.outside === 'lye-elsewhere' && !photo && !isOfMatter(ofLye)) return outsideReply(read, context);
+  const elsewhere = photo ? undefined : elsewhereReply(question, { read, near: ofLye }, context);
+  if (elsewhere) return elsewhere;
+  const barred = photo || ofLye ? undefined : barredReading(question, read);
+  const survival = photo || barred ? undefined : survivalReply(question, { read, near: ofLye }, context);
+  if (survival) return survival;
   if (ofLye?.kind === 'reply') return ofLye;
   // Candles and creams are scented too.
   const isElsewhere = read.outside !== undefined && read.outside !== 'other';
   const scent = photo || ofLye || isElsewhere ? undefined : scentReply(question, read, context);
   if (scent) return scent;
-  const barred = photo || ofLye ? undefined : barredReading(question, read);
   const unsure =
     photo || ofLye || barred || read.outside === 'business'
       ? undefined
@@ -129,11 +133,6 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
 }
-
-/** Whether an answer is that of a matter of handling lye. */
-const isOfMatter = (answer: Awaited<ReturnType<typeof lyeAnswer>>): boolean =>
-  answer?.kind === 'reply' &&
-  (answer.data as { understood?: { lye?: string } }).understood?.lye !== undefined;
 
 /** What always holds near lye, with every reading of the question to choose from. */
 async function unsureWithReadings(question: string, read: QuestionRead, context: Context): Promise<Reply> {
@@ -248,16 +247,6 @@ const shownAsReply = (answer: Reply | Form, { say }: Context): Reply =>
   answer.kind === 'reply'
     ? answer
     : { kind: 'reply', headline: say.ask.lacks.plan, data: {}, blocks: [], cautions: [] };
-
-function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): Reply {
-  return {
-    kind: 'reply',
-    headline: say.ask.outside[outside],
-    data: { understood: { outside } },
-    blocks: [{ kind: 'text', text: say.ask.canDo }],
-    cautions: [],
-  };
-}
 
 function notUnderstood({ facts }: QuestionRead, { say }: Context): Reply {
   const [name] = facts.named;

@@ -3,7 +3,6 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { isCurious } from '../../src/engine/questions/lye/curious.ts';
 import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
-import { BAR_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { topicReply } from './matter.ts';
@@ -29,8 +28,7 @@ export function unsureReply(question: string, read: QuestionRead, context: Conte
   if (isKnown(facts) || OF_COLOUR.test(question)) return undefined;
   // An amount for an amount is a dose: which colourant it is of is asked.
   if (reading?.job === 'dose' && facts.portion !== undefined && facts.powder !== undefined) return undefined;
-  const isOfSoap = NEAR_LYE.test(question) || (outside === 'other' && BAR_WORDS.test(unaccented(question)));
-  return isNothing && isOfSoap ? unsureOf(question, context) : undefined;
+  return isNothing && NEAR_LYE.test(question) ? unsureOf(question, context) : undefined;
 }
 
 /** What is asked of soap that is made, kept, given or spoken of; with no word of lye beside it there is nothing to be careful of. */

@@ -1,5 +1,7 @@
 import { amountAmongWords } from '../text/amounts/amount-among-words.ts';
+import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
+import { sizeBeside } from '../text/amounts/told-beside.ts';
 
 /** "A mould of 800 g and one of 400": both are poured. */
 const TWO_MOULDS =
@@ -14,6 +16,8 @@ export function twoMoulds(text: string): string | undefined {
 
 /** A size among words that change nothing of it, in the sizes' own grammar. Undefined where none is told. Pure. */
 export function sizeAmongWords(text: string): string | undefined {
+  const beside = sizeBeside(spokenAmounts(text));
+  if (beside !== undefined) return beside;
   const { amount, measure, count, ofOils, ofBatter } = amountAmongWords(text) ?? {};
   if (amount === undefined) return toldAmount(text);
   if (count !== undefined && ofOils) return undefined;

@@ -69,7 +69,8 @@ function liquidBefore(text: string, from: string): string {
 }
 
 function premixOf(text: string, measures: Measures): Premix {
-  const plain = spokenAmounts(plainText(text))
+  const plain = spokenAmounts(plainText(text).replace(OF_DIALECT, 'of '))
+    .replace(PART_TO_PARTS, '1 to $1 $2')
     .replace(/^(?:al|at|a|@) ?(?=\d[\d.,]* ?%)/iu, '')
     .replace(SAID, '')
     .replace(LONE_SPOON, '1 ')
@@ -95,6 +96,11 @@ const SAID =
   /^(?:(?:(?:i|we|you) (?:do be |am |be |usually |always )*)?(?:mix|mixing|use|using|do|put|stir|wet)(?: (?:it|up|in|about))* |(?:yo )?(?:le )?(?:pongo|echo|uso|mezclo|hago|mojo) )?(?:(?:por|para|a) cada |(?:for|per|to) (?:each|every) )?(?=\d|an? |una? |half |media |one |tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharad)/iu;
 const SAID_BETWEEN =
   /^(.*\d.*?\p{L})(\s)(?:(?:yo )?(?:le )?(?:pongo|echo|uso|meto|agrego|añado|van|va|lleva)|(?:i|we|you) (?:use|put|add|need)|(?:goes|go))\s(?=\d)/iu;
+/** "One o' powder". */
+const OF_DIALECT = /(?<!\p{L})o['’] ?(?=\p{L})/giu;
+/** "El dióxido lo tengo en agua, una parte por cinco de agua". */
+const PART_TO_PARTS =
+  /^(?:[^\d,]*,\s*)?(?:1|una?|one) (?:parte?|part) (?:por|to|a|in|en|with|con) (?:cada )?(\d{1,2}) (?:partes? |parts? )?(?:de |of )(\p{L}[\p{L} ]*)$/iu;
 /** "Clay one part, water three parts". */
 const NAMES_FIRST =
   /^(?:the )?(\p{L}+(?: \p{L}+)?) (\d+|an?|one|una?) (?:parts?|partes?)[,;]? (?:and |y )?(?:the )?(\p{L}+(?: \p{L}+)?) (\d+|an?|one|una?) (?:parts?|partes?)(?!\p{L}).*$/iu;

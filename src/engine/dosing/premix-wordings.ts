@@ -39,6 +39,9 @@ const MANIFOLD = new RegExp(
 const BEHIND =
   /[\s,.]+(?:that['’]?s|thats|(?:as|like|como) (?:always|usual|mum|mom|gran|the|in|my|siempre|dice|me|mi)|as[ií]|always|siempre|infus\p{L}*|by (?:weight|volume)|(?:en|por|al) (?:peso|volumen)|the same (?:spoon|scoop|cup)|la misma (?:cuchara|medida)|please|por favor)(?!\p{L})[^\d]*$/iu;
 
+/** "..., I make it like pancake batter": a clause of its own without a figure. */
+const REMARK = /[,;]\s*(?:i|it|we|like|como|as|lo|la|le|yo)(?!\p{L})[^\d]*$/iu;
+
 const countOf = (written: string): number => {
   if (/^(?:half|medi|mitad)/iu.test(written)) return 1 / 2;
   if (/^\p{L}/u.test(written)) return 1;
@@ -69,7 +72,7 @@ function parted(one: number, name: string, other: number, otherName: string): Pa
 
 /** A paste whose proportion is told in words; undefined where it is told otherwise. */
 export function wordedParts(text: string): Parts | undefined {
-  const said = text.replace(BEHIND, '').trim();
+  const said = text.replace(REMARK, '').replace(BEHIND, '').trim();
   const [, times, more, less] = MANIFOLD.exec(said) ?? [];
   if (times !== undefined && more !== undefined && less !== undefined) {
     const factor = /^(?:double|twice|two|doble|dos)/iu.test(times)

@@ -5,6 +5,7 @@ import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { isAnyOil } from '../text/amounts/stop-words.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
+import { portionBeside, withHundreds } from '../text/amounts/told-beside.ts';
 import { type Bounds, type Portion, readPhrase } from './amount.ts';
 import { excerpt } from './excerpt.ts';
 import { plainAmount } from './plain-amount.ts';
@@ -124,10 +125,11 @@ const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unr
  * Reads a portion or a range of them, such as `2-3 cups`, and what people say around it ("all that's left, about 900 ml").
  * Throws as {@link parsePortion} does, but for ranges.
  */
-export function parsePortionRange(text: string, measures: Measures = MEASURES.us): PortionRange {
+export function parsePortionRange(typed: string, measures: Measures = MEASURES.us): PortionRange {
+  const text = withHundreds(typed);
   const plain = plainPortion(text, measures);
   if (plain) return { low: plain, about: false };
-  const readings = [text, () => amountAlone(text), () => toldAmount(text)];
+  const readings = [text, () => portionBeside(text), () => amountAlone(text), () => toldAmount(text)];
   let first: Refusal | undefined;
   for (const reading of readings) {
     const said = typeof reading === 'string' ? reading : reading();

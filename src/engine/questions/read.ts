@@ -2,8 +2,10 @@ import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
 import { type Facts, factsOf } from './facts.ts';
-import { fieldOf, isOurs, LEAST } from './field-of.ts';
+import { fieldOf, isOurs, type Judged, LEAST } from './field-of.ts';
 import type { Job } from './jobs.ts';
+import type { Found } from './learned/features.ts';
+import { chanceElsewhere } from './learned/field/read.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
 import { isHotProcess, type Outside } from './scope.ts';
 import { settled } from './settled.ts';
@@ -20,6 +22,8 @@ export type QuestionRead = {
   readonly facts: Facts;
   readonly corrections: readonly Correction[];
   readonly outside: Outside | undefined;
+  /** How likely it is about somebody else's field, 0 to 1, by what was learned. */
+  readonly elsewhere: number;
   readonly hotProcess: boolean;
 };
 
@@ -53,6 +57,11 @@ function factsFor(
     : { ...told, named: [unlisted], subject: unlisted, mix: told.mix ?? unlisted };
 }
 
+const judged = (words: Words, found: Found, chances: readonly Chance[]): Judged => ({
+  elsewhere: chanceElsewhere(words, found),
+  job: chances.find(({ of }) => of !== 'outside')?.chance ?? 0,
+});
+
 /**
  * Reads a plain question: which command it asks for, with which options, as far as its own words tell. Nothing is added that
  * the words do not say. Pure; a few milliseconds; only the first 2,000 letters count.
@@ -66,7 +75,8 @@ export function readQuestion(question: string): QuestionRead {
   const told = factsOf(question, words, { things, amounts });
   const found = { things, amounts, facts: told };
   const chances = words.text === '' ? [] : chancesOf(words, found);
-  const outside = fieldOf(words, found, chances);
+  const judge = judged(words, found, chances);
+  const outside = words.text === '' ? undefined : fieldOf(words, found, judge);
   const jobs = chances.filter((one): one is Chance & { of: Job } => one.of !== 'outside');
   const best = jobs[0]?.chance ?? 0;
   const facts = factsFor(jobs[0]?.of, told, { words, things });
@@ -80,6 +90,7 @@ export function readQuestion(question: string): QuestionRead {
     facts,
     corrections: words.corrections,
     outside,
+    elsewhere: judge.elsewhere,
     hotProcess: isHotProcess(words.text),
   };
 }

@@ -10,6 +10,10 @@ export const OUR_WORDS = new RegExp(
   'iu',
 );
 
+/** Of lye, by any of its names; in text in lower case without accents. */
+export const LYE_WORDS =
+  /\b(?:lye|caustic\w?|naoh|koh|sosa|soda|lejia|potasa|sodium hydroxide|hidroxido de sodio)\b/u;
+
 /** Words that are of making soap and of no other craft, whatever pigments both share; in text without accents. */
 export const SOAP_WORDS =
   /\b(?:soap\w*|jabon\w*|batter|lye|sosa|soda|caustic\w?|lejia|naoh|koh|saponif\w*|trace|traza|superfat|lather|suds|espuma|unmou?ld\w*|desmold\w*|cured?|curing|curado|curar|gel(?:led|ling|ifica\w*)?|loaf|loaves|batch\w*|lotes?|tandas?|swirls?|masa|mezcla|moldes?|mou?lds?|bars?|barras?|barritas?|pastillas?|cp|cold process|proceso frio|tallow|lard|sebo|seiz\w*|ppo)\b/iu;

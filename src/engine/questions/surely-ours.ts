@@ -11,7 +11,7 @@ const MAKING =
 const KEEPS =
   /\b(?:(?<!\b(?:a|un|the|skin|mid|low|high) )fades?|fading|survives?|holds? up|bleeds?|destin\w*|aguanta\w*|resiste\w*)\b/u;
 /** Who has neither lye nor soap in it makes something else. */
-const WITHOUT =
+export const WITHOUT_LYE =
   /\b(?:no|without|sin|not|surfactants?|tensioactiv\w*|sci) (?:\w+ )?(?:lye|sosa|soda|caustic\w?)\b/u;
 /** Of lye that is at hand, or of what it does to a colour. */
 const AT_HAND =
@@ -33,7 +33,7 @@ const foreignIn = (words: Words['words']) =>
 
 /** Whether a question's own words are of our matter, whatever was learned of the words around them. Pure. */
 export function isSurelyOurs({ text, words }: Words, { things, facts }: Found): boolean {
-  const isOfLye = LYE.test(text) && !WITHOUT.test(text);
+  const isOfLye = LYE.test(text) && !WITHOUT_LYE.test(text);
   if (MAKING.test(text)) return true;
   if (isOfCraft(words) && !isOfLye) return false;
   if (

@@ -53,6 +53,7 @@ export { colourants } from './colourants/colourants.ts';
 export { dispersion } from './colourants/dispersion.ts';
 export { dosing } from './colourants/dosing.ts';
 export { evidence } from './colourants/evidence.ts';
+export { plants } from './colourants/plants.ts';
 export { stability } from './colourants/stability.ts';
 export { ask } from './conversation/ask.ts';
 export { conversation } from './conversation/conversation.ts';

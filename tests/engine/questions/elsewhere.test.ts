@@ -49,6 +49,28 @@ describe('what a question is about, common practice (no source)', () => {
     expect(readQuestion('cómo le saco la mancha de óxido a una sábana blanca').outside).toBeDefined();
   });
 
+  test.each([
+    'are you charging six euro a bar',
+    'can i put heals acne on the soap label',
+    'what do i answer a customer who wants her money back for the soap',
+    'qué papeles pide la aduana para mandar jabones',
+    'my pictures of the bars are yellow, which app fixes that',
+    'turn off the notifications of this chat',
+    'mushroom spores on the bathroom ceiling, bleach or paint',
+  ])('%s: of soap or not, none of ours', text => {
+    expect(readQuestion(text).outside).toBeDefined();
+  });
+
+  test('near lye nothing is sent away but another use of it', () => {
+    expect(
+      readQuestion('the cat walked over the lye beads, how do i clean the worktop').outside,
+    ).toBeUndefined();
+    expect(readQuestion('no lye in the flat says my landlord, where do i mix it').outside).not.toBe(
+      'business',
+    );
+    expect(readQuestion('caustic for the septic tank, does it kill the bugs').outside).toBe('lye-elsewhere');
+  });
+
   test('a likeness is left out of the words, a thing itself is not', () => {
     expect(withoutLikenesses('an orange like cheese')).not.toContain('cheese');
     expect(withoutLikenesses('annatto for cheese')).toContain('cheese');

@@ -5,6 +5,8 @@ import { thingsIn } from '../../../src/engine/questions/entities.ts';
 import { factsOf } from '../../../src/engine/questions/facts.ts';
 import { CLASSES, type Class } from '../../../src/engine/questions/learned/classes.ts';
 import { type Found, featuresOf, saidIn } from '../../../src/engine/questions/learned/features.ts';
+import { fieldFeaturesOf } from '../../../src/engine/questions/learned/field/features.ts';
+import { FIELDS } from '../../../src/engine/questions/learned/field/read.ts';
 import { tellingStems } from '../../../src/engine/questions/learned/strange-words.ts';
 import { settled } from '../../../src/engine/questions/settled.ts';
 import { type Words, wordsOf } from '../../../src/engine/questions/words-of.ts';
@@ -48,6 +50,10 @@ const SETS = [
   'bazaar-and-bothy',
   'harbour-and-hedge',
   'depot-and-vineyard',
+  'busline-and-feria',
+  'oven-and-workshop',
+  'taproom-and-olivar',
+  'allotment-and-laboratory',
 ] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */
@@ -143,6 +149,8 @@ const VOICES = 8;
 /** What each text teaches, and the words that makers use; a text's own writer is no witness to its words. */
 export function lessonsOf(texts: readonly JobText[]): {
   readonly lessons: ReadonlyMap<JobText, Lesson>;
+  /** What each teaches of the field that it is about. */
+  readonly ofField: ReadonlyMap<JobText, Lesson>;
   readonly known: ReadonlySet<number>;
 } {
   const read = texts.map(prepared);
@@ -157,11 +165,16 @@ export function lessonsOf(texts: readonly JobText[]): {
     const all = users.get(stem);
     return all !== undefined && (all.size > 1 || !all.has(voice));
   };
-  const lessons = texts.map((text, at): [JobText, Lesson] => {
+  const lessons = new Map<JobText, Lesson>();
+  const ofField = new Map<JobText, Lesson>();
+  for (const [at, text] of texts.entries()) {
     const { words, found, stems } = read[at]!;
     const known = new Set(stems.filter(stem => isKnown(stem, voices[at]!)));
+    const weight = WEIGHTS[text.part];
     const label = text.label === 'inside' ? ANY_BUT_OUTSIDE : CLASSES.indexOf(text.label);
-    return [text, { features: featuresOf(words, found, known), label, weight: WEIGHTS[text.part] }];
-  });
-  return { lessons: new Map(lessons), known: new Set(users.keys()) };
+    lessons.set(text, { features: featuresOf(words, found, known), label, weight });
+    const field = FIELDS.indexOf(text.label === 'outside' ? 'elsewhere' : 'ours');
+    ofField.set(text, { features: fieldFeaturesOf(words, found, known), label: field, weight });
+  }
+  return { lessons, ofField, known: new Set(users.keys()) };
 }

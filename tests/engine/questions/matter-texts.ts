@@ -37,9 +37,18 @@ function ofFile(file: string): readonly MatterText[] {
  */
 export const KEPT = ['six-voices', 'tablet-and-hall'] as const;
 
+/** What these ask of other crafts names what matters of lye name too: resin, drains, a bad batch; they teach the field alone. */
+const OF_FIELDS: ReadonlySet<string> = new Set([
+  'busline-and-feria',
+  'oven-and-workshop',
+  'taproom-and-olivar',
+  'allotment-and-laboratory',
+]);
+
 const elsewhere = (): readonly MatterText[] =>
   jobTexts()
-    .filter(({ label, writer }) => label !== 'inside' && !DOZENS.has(writer))
+    .filter(({ label, writer }) => label !== 'inside' && !DOZENS.has(writer) && !OF_FIELDS.has(writer))
+    .filter(({ part, label }) => part !== 'own' || label !== 'outside')
     .filter(
       ({ part, label }, at) =>
         (part !== 'flaw' || at % 4 === 0) && (part !== 'own' || (at % 12 === 0 && label !== 'lye')),

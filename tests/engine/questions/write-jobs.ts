@@ -1,16 +1,21 @@
 import { writeFileSync } from 'node:fs';
+import type { Model } from '../../../src/engine/text/learned/model.ts';
 import { hashesWritten, written } from '../../../src/engine/text/learned/written.ts';
 import { fitModel } from '../text/learned/fit.ts';
-import { FIT } from './fit-jobs.ts';
+import { FIELD_FIT, FIT } from './fit-jobs.ts';
 import { jobTexts, lessonsOf } from './job-texts.ts';
 
 // npx node tests/engine/questions/write-jobs.ts; whenever the texts, or what finds names and amounts in them, change.
-const file = new URL('../../../src/engine/questions/learned/weights.json', import.meta.url);
+const folder = new URL('../../../src/engine/questions/learned/', import.meta.url);
 const texts = jobTexts();
-const { lessons, known } = lessonsOf(texts);
-const model = {
-  origin: `fitted on ${texts.length} texts`,
-  ...written(fitModel([...lessons.values()], FIT)),
-  known: hashesWritten([...known].toSorted((a, b) => a - b)),
+const { lessons, ofField, known } = lessonsOf(texts);
+const write = (file: string, model: Model) => {
+  const whole = {
+    origin: `fitted on ${texts.length} texts`,
+    ...written(model),
+    known: hashesWritten([...known].toSorted((a, b) => a - b)),
+  };
+  writeFileSync(new URL(file, folder), `${JSON.stringify(whole, undefined, 2)}\n`);
 };
-writeFileSync(file, `${JSON.stringify(model, undefined, 2)}\n`);
+write('weights.json', fitModel([...lessons.values()], FIT));
+write('field/weights.json', fitModel([...ofField.values()], FIELD_FIT));

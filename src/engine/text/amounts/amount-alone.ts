@@ -19,7 +19,7 @@ const NOT_IN =
   /[\s,]*(?:(?:by weight|weighed|pesad[oa]s?)[\s,]+)?(?<!\p{L})(?:not?|nunca|never)(?: (?:en|in|by|de))? (?:tazas?|cups?|volum\p{L}+|gram\p{L}*|ml|onzas?|ounces?|ojo)(?!\p{L})/giu;
 /** What it is told to be without is no part of it. */
 const WITHOUT =
-  /[\s,]*(?<!\p{L})(?:no|not|without|before|sin|antes de)(?: (?:the|el|la|any|counting|contar|including|incluir))* (?:(?:lye|sosa|soda)[ -]?(?:water|agua)|agua (?:de|con) (?:sosa|soda)|water|lye|agua|sosa|soda)(?: (?:and|y|or|ni|nor) (?:(?:the|el|la) )?(?:water|lye|agua|sosa|soda))?(?: (?:join|yet|added|in(?: it)?|todav[ií]a|a[uú]n))?(?=[\s.,)]*$)/iu;
+  /[\s,]*(?<!\p{L})(?:no|not|without|before|sin|antes de)(?: (?:the|el|la|any|counting|contar|including|incluir))* (?:(?:lye|sosa|soda)[ -]?(?:water|agua)|agua (?:de|con) (?:sosa|soda)|water|lye|agua|sosa|soda|lej[ií]a)(?: (?:and|y|or|ni|nor) (?:(?:the|el|la) )?(?:water|lye|agua|sosa|soda|lej[ií]a))?(?: (?:join|yet|added|in(?: it)?|todav[ií]a|a[uú]n))?(?=[\s.,)]*$)/iu;
 /** A comma is none inside a figure. */
 const CLAUSES = /[;()–—]|[,.](?!\d)|\.{2,}|\s-\s/u;
 

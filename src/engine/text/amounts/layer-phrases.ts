@@ -1,6 +1,7 @@
 import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { namesIn } from '../names/listed-names.ts';
+import { placedLayers } from './placed-layers.ts';
 import { bare } from './share-at.ts';
 
 const LAYERS =
@@ -53,6 +54,8 @@ export function layersIn(text: string): readonly string[] | undefined {
   const isDown = DOWNWARDS.test(text);
   const told = plainText(text).replace(DOWNWARDS, ' ').replace(UPWARDS, ' ').replace(LIKENESS, '').trim();
   const said = told.replace(IN_LAYERS, '').replace(COUNTED, '$1 layers: ');
+  const byPlace = placedLayers(told);
+  if (byPlace) return isDown ? byPlace.toReversed() : byPlace;
   const turns = byTurns(told);
   if (turns) return isDown ? turns.toReversed() : turns;
   const run = runTogether(said);

@@ -35,7 +35,7 @@ const PER_MASS = new RegExp(
 );
 /** "Kaolin, 2% of oil weight". */
 const SHARE_LAST =
-  /^(\p{L}[^\d%]*?)[\s,:=-]+(?:at |al |el )?(\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|de|del|sobre|on) )?(?:(?:the|los|el|my|mis) )?(?:(?:total|weight|peso)(?: of| de)? )?(?:(?:the|los) )?(?:oils?|fats?|aceites?|grasas?)(?: weight)?\.?$/iu;
+  /^(\p{L}[^\d%]*?)[\s,:=-]+(?:at |al |el )?(\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|from|de|del|sobre|on) )?(?:(?:the|los|el|my|mis) )?(?:(?:total|weight|peso)(?: of| de)? )?(?:(?:the|los) )?(?:oils?|fats?|aceites?|grasas?)(?: weight)?\.?$/iu;
 /** Batter is oils with lye and water, how much of them hangs on the recipe. */
 const OF_BATTER =
   /^\s*(?:(?:of|de)\s+)?(?:(?:the|my|raw|soap|la|el|mi)\s+)*(?:batter|soap|masa|mezcla|jab[oó]n|batch|lote|pasta)\b/iu;
@@ -55,7 +55,7 @@ const LONGEST_WORDS = 8;
 const USED =
   /^(?:(?:it['’]?s|it|is|that['’]?s|es|son|ser[ií]an?|i|we|use|used|put|add|uso|us[eé]|pongo|echo|le|just|only|solo|nom[aá]s|the|el|la|los|las)\s+)+(?=\d)/iu;
 const BEHIND =
-  /\s*[,;(]\s*(?:poquit[oa]|muy poc[oa]|un poco|level|flat|rasas?|rasos?|al ras|please|por favor|exact(?:ly|o)?|maybe|nom[aá]s|no m[aá]s|as (?:always|usual)|como siempre|that['’]?s (?:all|it)|thats (?:all|it)|i think|creo(?: yo)?|y ya)\)?[\s.!]*$/iu;
+  /\s*[,;(]\s*(?:poquit[oa]|muy poc[oa]|un poco|level|flat|rasas?|rasos?|al ras|please|por favor|exact(?:ly|o)?|and not one more|maybe|nom[aá]s|no m[aá]s|as (?:always|usual)|como siempre|that['’]?s (?:all|it)|thats (?:all|it)|i think|creo(?: yo)?|y ya)\)?[\s.!]*$/iu;
 
 /** A known name before a remark that holds no figure and changes nothing: "caolín, me los pesó mi nuera". */
 function withoutRemark(name: string): string {

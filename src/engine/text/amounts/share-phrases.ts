@@ -4,6 +4,7 @@ import { namesIn, percentsMarked, ratioIn } from '../names/listed-names.ts';
 import { layersIn } from './layer-phrases.ts';
 import { isPlainDivision, portionsAmongWords } from './portions-among-words.ts';
 import { AMOUNT, bare, percent, shareAt } from './share-at.ts';
+import { listedShares } from './share-lists.ts';
 import { tidiedShares, wordedShares } from './share-wordings.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
@@ -97,7 +98,7 @@ function saidPhrase(text: string): string {
   if (numbered.length > 1 && numbered.every(name => name !== undefined))
     return numbered.map(name => `1 parts ${name}`).join('; ');
   if (said.includes(';')) return joinedShares(said.split(';').flatMap(piece => piecesOrWhole(piece)));
-  const worded = wordedShares(said);
+  const worded = listedShares(said) ?? wordedShares(said);
   if (worded !== undefined) return worded;
   const ratio = ratioIn(said, knowsColour);
   if (ratio) return ratio.map(one => `${percent(one.percent / 100)} ${one.name}`).join('; ');

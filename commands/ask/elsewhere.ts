@@ -1,0 +1,46 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
+import type { lyeAnswer } from './lye.ts';
+
+/** From here on a matter of handling is only taken for one, where no lye is spoken of. */
+const SURELY_ELSEWHERE = 0.6;
+
+/** What is said to a question of another field, with what can be asked. */
+export function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): Reply {
+  return {
+    kind: 'reply',
+    headline: say.ask.outside[outside],
+    data: { understood: { outside } },
+    blocks: [{ kind: 'text', text: say.ask.canDo }],
+    cautions: [],
+  };
+}
+
+/**
+ * What is said where lye is for something else than soap, or where a matter of handling was read in what is about another field; undefined
+ * elsewhere. What was read of handling stands behind it whole, so that nothing that keeps from harm is lost. `near`: what was read near
+ * lye.
+ */
+export function elsewhereReply(
+  question: string,
+  { read, near }: { readonly read: QuestionRead; readonly near: Awaited<ReturnType<typeof lyeAnswer>> },
+  context: Context,
+): Reply | undefined {
+  if (read.outside === undefined || read.outside === 'medical') return undefined;
+  const isOfLye = read.outside === 'lye-elsewhere';
+  const reply = outsideReply(read, context);
+  if (near?.kind !== 'reply') return isOfLye ? reply : undefined;
+  const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
+  if (matter === undefined || matter === 'stopped') return isOfLye ? reply : undefined;
+  if (!isOfLye && (LYE_WORDS.test(unaccented(question)) || read.elsewhere < SURELY_ELSEWHERE))
+    return undefined;
+  return {
+    ...near,
+    headline: reply.headline,
+    data: { understood: { outside: read.outside }, matter },
+    blocks: [{ kind: 'text', text: near.headline }, ...near.blocks],
+  };
+}

@@ -1,0 +1,64 @@
+import { knowsColour } from '../colours/known-colours.ts';
+import { bare } from './share-at.ts';
+
+const ARTICLE = String.raw`(?:the |t['’] ?|la |el |lo (?:de )?|de )*`;
+const BOTTOM = new RegExp(
+  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bottom(?:most)?|base|abajo|fondo|primero)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  'iu',
+);
+const MIDDLE = new RegExp(
+  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:middle|cent(?:er|re)|medio|centro)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  'iu',
+);
+const TOP = new RegExp(
+  String.raw`(?<!\p{L})(?:(?:goes|go|va|van) (?:on )?)?(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:top(?:most)?|last|arriba|encima(?! de)|[uú]ltimo)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  'iu',
+);
+const UNDER =
+  /(?<!\p{L})(?:and )?(?:under(?:neath)?|below|beneath|debajo(?: de)?|abajo de)(?: (?:it|that|this|eso|ese|esa))?(?!\p{L})/iu;
+const THEN =
+  /(?<!\p{L})(?:and )?(?:then|luego|despu[eé]s|y luego|sobre eso|on (?:that|it)|over (?:that|it))(?!\p{L})/iu;
+const LIKENESS =
+  /(?:^(?:like|como) (?:an? |una? )?\p{L}+:|\s(?:like|como) (?:an? |the |una? |la |el )?\p{L}+$)/giu;
+const STEP = 0.01;
+
+type Placed = { readonly name: string; readonly height: number };
+
+/** One colour with its height: 0 at the bottom, 1 on top, or a step from the one told before. */
+function placedIn(clause: string, before: Placed | undefined, isDown: boolean): Placed | undefined {
+  const [of, height] = UNDER.test(clause)
+    ? [UNDER, before && before.height - STEP]
+    : TOP.test(clause)
+      ? [TOP, 1]
+      : MIDDLE.test(clause)
+        ? [MIDDLE, 1 / 2]
+        : BOTTOM.test(clause)
+          ? [BOTTOM, 0]
+          : [THEN, before && before.height + (isDown ? -STEP : STEP)];
+  const name = bare(clause.replace(of, ' ').replace(THEN, ' ').replace(/\s+/gu, ' ').trim());
+  return height === undefined || !knowsColour(name) ? undefined : { name, height };
+}
+
+/**
+ * Layers that are told each with its place, in whatever order, from the bottom up: "yellow in the middle, grey at the bottom, white goes
+ * on last", "topmost lilac, under it white". Undefined where any clause names no colour that is known, or no place is told. Pure.
+ */
+export function placedLayers(text: string): readonly string[] | undefined {
+  if (/\d/u.test(text) || ![TOP, MIDDLE, BOTTOM].some(place => place.test(text))) return undefined;
+  const clauses = text
+    .replace(LIKENESS, ' ')
+    .split(/[,;.]+/u)
+    .map(clause => clause.replace(LIKENESS, ' ').trim())
+    .filter(clause => clause !== '');
+  if (clauses.length < 2) return undefined;
+  const isDown = TOP.test(clauses[0]!);
+  const placed: Placed[] = [];
+  for (const clause of clauses) {
+    const one = placedIn(clause, placed.at(-1), isDown);
+    if (!one) return undefined;
+    placed.push(one);
+  }
+  const heights = new Set(placed.map(({ height }) => height));
+  if (heights.size < placed.length) return undefined;
+  return placed.toSorted((a, b) => a.height - b.height).map(({ name }) => name);
+}
