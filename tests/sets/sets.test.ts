@@ -136,6 +136,18 @@ const sets = [
     held: { questions: 87, amounts: 70, colours: 0, scope: 75 },
   },
   {
+    file: 'dairy-and-comal.json',
+    // 200 lines of recipes and lye alone: run once, with the reader before; a matter of lye that was answered as one is not counted in it.
+    first: { questions: 58, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 140, amounts: 0, colours: 0, scope: 0 },
+  },
+  {
+    file: 'creamery-and-mercado.json',
+    // 140 of the same: run once, before anything was tuned on it, while the reader of recipes was being written.
+    first: { questions: 65, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 90, amounts: 0, colours: 0, scope: 0 },
+  },
+  {
     file: 'bakery-and-balcony.json',
     // Run once, before anything was tuned on it; of its 110 flaws 104 came first.
     first: { questions: 52, amounts: 47, colours: 46, scope: 22 },

@@ -50,6 +50,8 @@ const SETS = [
   'bazaar-and-bothy',
   'harbour-and-hedge',
   'depot-and-vineyard',
+  'dairy-and-comal',
+  'creamery-and-mercado',
   'busline-and-feria',
   'oven-and-workshop',
   'taproom-and-olivar',
