@@ -50,13 +50,20 @@ const STOP_BEFORE_LYE = new RegExp(
   'giu',
 );
 const AND_A_HALF = /(?<!\d\s?)(?<!\p{L})(kilo|libra) y medi[oa](?!\p{L})/giu;
+/** "A quarter of a kilo". */
+const PART_OF_UNIT =
+  /(?<!\p{L})(?:an? |un |una )?(half|quarter|cuarto|mitad|media) (?:of an?|de) (kilo|pound|libra)(?!\p{L})/giu;
 const asTyped = (question: string): string =>
   question
     .replaceAll('’', "'")
     .replace(STOP_BEFORE_LYE, ' ;')
     .replace(STOP_BEHIND_UNIT, ' ;')
     .replace(HESITATES, '$1 ')
-    .replace(AND_A_HALF, '1 1/2 $1');
+    .replace(AND_A_HALF, '1 1/2 $1')
+    .replace(
+      PART_OF_UNIT,
+      (_, part: string, unit: string) => `${/half|media|mitad/iu.test(part) ? '1/2' : '1/4'} ${unit}`,
+    );
 /** "And coconut... 200". */
 const HESITATES = /(\p{L})\s*(?:\.{2,}|…)\s*(?=\d)/gu;
 const EQUAL_PARTS =
@@ -140,11 +147,15 @@ export function readLyeInChat(
     if (unordered) throw unordered;
     return readLyeQuestion(ordered);
   } catch (refusal) {
-    if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
+    if (!(refusal instanceof Refusal)) throw refusal;
+    // What is a liquid, or told by volume, is no oil where every oil has its weight.
+    if (told && OF_LIQUIDS.has(refusal.id)) return told;
+    if (!OF_WORDS.has(refusal.id)) throw refusal;
     return told ?? refuseUnclear(line, 'unclear' in read ? read.unclear : '', refusal);
   }
 }
 
+const OF_LIQUIDS: ReadonlySet<string> = new Set(['oil-by-volume', 'oil-is-liquid']);
 const ASKS_WATER = /\b(?:how much|cuanta) (?:water|agua)\b/u;
 const withLeft = (told: LyeQuestion, left: readonly string[], line: string): LyeQuestion => ({
   ...told,

@@ -95,7 +95,8 @@ function stopIn(
   if (all.some(word => isNearOil(word))) return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
   if (all.some(word => PRODUCTS.test(word)) || SOMETHING.test(said)) return said;
-  if (!isOfRecipe) return isJoined && !isSpeech && !all.every(isEveryday) ? said : undefined;
+  if (!isOfRecipe)
+    return isJoined && !isSpeech && !all.every(isEveryday) && !all.some(isPlain) ? said : undefined;
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
   if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
