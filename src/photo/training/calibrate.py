@@ -108,9 +108,12 @@ def thresholds(z, there, plain, deceiving, source, alarms):
 
 
 def said_from(good, bad):
-    """An offset: half a chance is where at most LOST of the good ones lie beyond, or half way to nine in ten of the bad ones where those lie apart."""
+    """
+    An offset: half a chance is where at most LOST of the good ones lie beyond, or half way to nine in ten of the bad ones where
+    those lie apart. Of what is no soap there may be none in which a bar was outlined.
+    """
     least = np.quantile(good, 1 - LOST)
-    at = (least + max(least, np.quantile(bad, 0.1))) / 2
+    at = (least + max(least, np.quantile(bad, 0.1))) / 2 if len(bad) else least
     return {"slope": 1.0, "offset": round(-float(at) - 1e-3, 2), "from": 0.5}
 
 
