@@ -198,6 +198,27 @@ describe('drawn bars that the model was not trained on', () => {
     expect(Math.max(...lost)).toBeLessThanOrEqual(0.011);
   });
 
+  test('the two refusals begin beyond 99 in 100 of the bars, half way to nine in ten of what is to be refused', () => {
+    const quantile = (values: readonly number[], part: number) => {
+      const sorted = values.toSorted((a, b) => a - b);
+      const at = part * (sorted.length - 1);
+      const below = sorted[Math.floor(at)]!;
+      return below + (sorted[Math.ceil(at)]! - below) * (at % 1);
+    };
+    const logits = (some: readonly Pick<Measured, 'noSoap' | 'poor'>[], of: 'noSoap' | 'poor') =>
+      some.flatMap(one => one[of] ?? []);
+    for (const [of, bad, refuses] of [
+      ['noSoap', ofKind('nothing'), showsNoSoap],
+      ['poor', [...poor, ...ofKind('poor')], isTooPoor],
+    ] as const) {
+      const bars = [...all, ...deceiving, ...hands.flat().filter(({ kind }) => kind === 'bar')];
+      const least = quantile(logits(bars, of), 0.99);
+      const bound = (least + Math.max(least, quantile(logits(bad, of), 0.1))) / 2;
+      expect(refuses(bound + 0.02)).toBe(true);
+      expect(refuses(bound - 0.02)).toBe(false);
+    }
+  });
+
   test('no soap is said of hardly any bar, and of some of what is none', () => {
     const unseen = ({ noSoap, source }: Pick<Counted, 'noSoap' | 'source'>) =>
       noSoap === undefined || showsNoSoap(noSoap, leftOut[source]);
