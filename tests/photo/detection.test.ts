@@ -2,14 +2,14 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { answered, calibrationOf, isTooPoor, showsNoSoap } from '../../src/photo/findings/answers.ts';
 import { TAUGHT_IDS } from '../../src/photo/findings/ids.ts';
-import { shareOf } from '../../src/photo/training/counting.ts';
+import { intervalOf, shareOf } from '../../src/photo/training/counting.ts';
 import { drawn } from '../walk.ts';
 import { DRAWN, type Elsewhere, type Measured, measured } from './measure.ts';
 
 /**
  * What the model said of pictures that it was not trained on (measure.ts): bars drawn by this project's own renderer, and
- * three sets that other hands drew. All of them set the calibration; so each of the four is counted here with the
- * calibration that the other three alone give (training/calibrate.py).
+ * two sets that other hands drew (sources). All of them set the calibration; so each of the three is counted here with the
+ * calibration that the other two alone give (training/calibrate.py).
  */
 const kept = <Content>(name: string): Content =>
   JSON.parse(readFileSync(new URL(name, import.meta.url), 'utf8')) as Content;
@@ -19,7 +19,6 @@ const poor = kept<readonly Measured[]>('measured-poor.json');
 const hands = [
   kept<readonly Elsewhere[]>('measured-elsewhere.json'),
   kept<readonly Elsewhere[]>('measured-elsewhere-2.json'),
-  kept<readonly Elsewhere[]>('measured-elsewhere-3.json'),
 ];
 const leftOut = kept<readonly unknown[]>('left-out.json').map(calibrationOf);
 
@@ -64,10 +63,12 @@ const SEEN = ['seen'];
 const ANY = ['seen', 'possibly'];
 
 /** What the reading reached when it was made, a little less: it may not get worse unseen. */
-const MEAN_SEEN = 0.52;
-const MEAN_POSSIBLY = 0.8;
+const MEAN_SEEN = 0.42;
+const MEAN_POSSIBLY = 0.67;
 const OWN_POSSIBLY = 0.76;
-const NOTHING_TOLD = 0.6;
+const NOTHING_TOLD = 0.7;
+/** Of source two it outlines fewer bars than of any other. */
+const BARS_LOST = 0.035;
 
 const EDGES = [0, 0.02, 0.1, 0.3, 0.5, 0.7, 0.9, 1.001] as const;
 
@@ -98,7 +99,6 @@ describe('drawn bars that the model was not trained on', () => {
       ["this project's own renderer", counted.filter(({ source }) => source === 0)],
       ['one hand', counted.filter(({ source }) => source === 1)],
       ['another hand', counted.filter(({ source }) => source === 2)],
-      ['a third hand', counted.filter(({ source }) => source === 3)],
     ] as const) {
       const { bins, error } = reliability(pictures);
       console.info(
@@ -162,6 +162,64 @@ describe('drawn bars that the model was not trained on', () => {
     expect(told.find(({ id }) => id === 'crack')?.answer).toBe('seen');
   });
 
+  test('an answer weighs what it was worth, at the least, on the answers that set the calibration', () => {
+    const outlined = counted.filter(({ answers }) => answers !== undefined);
+    const all = outlined.map(one => ({ ...one, told: answered(one.answers!) }));
+    // As the file keeps them.
+    const rounded = (end: number) => Math.max(1, Math.round(1000 * end)) / 1000;
+    for (const id of TAUGHT_IDS) {
+      const there = all.filter(({ large }) => large.includes(id));
+      const absent = all.filter(one => !one.there.includes(id));
+      for (const answer of ['seen', 'possibly'] as const) {
+        const said = (some: readonly Told[]) => some.filter(one => says(one, [answer], id)).length;
+        const told = all.flatMap(one => one.told).find(one => one.id === id && one.answer === answer);
+        const { least } = intervalOf(said(there), there.length);
+        const { most } = intervalOf(said(absent), absent.length);
+        const worth = Math.max(1, rounded(least) / rounded(most));
+        // A picture at the very bound may fall on either side once slope and offset are rounded.
+        expect(Math.abs((told?.ratio ?? 1) / worth - 1)).toBeLessThan(0.1);
+      }
+    }
+  });
+
+  test('the kept bounds hold on what set them: flawed, no soap and too poor are said of few good bars', () => {
+    const outlined = counted.filter(({ answers }) => answers !== undefined);
+    const share = (some: readonly Counted[], is: (one: Counted) => boolean) =>
+      some.filter(is).length / some.length;
+    const flawed = (one: Counted) => answered(one.answers!).some(({ answer }) => answer === 'seen');
+    const clean = (deceives: boolean) =>
+      outlined.filter(one => one.there.length === 0 && one.deceives === deceives);
+    expect(share(clean(false), flawed)).toBeLessThanOrEqual(0.05);
+    expect(share(clean(true), flawed)).toBeLessThanOrEqual(0.1);
+    // At most one in a hundred, as set; and not far from it, or what is none would pass for a bar.
+    const lost = [
+      share(outlined, ({ noSoap }) => showsNoSoap(noSoap!)),
+      share(outlined, one => isTooPoor(one.poor!)),
+    ];
+    expect(Math.max(...lost)).toBeLessThanOrEqual(0.011);
+  });
+
+  test('the two refusals begin beyond 99 in 100 of the bars, half way to nine in ten of what is to be refused', () => {
+    const quantile = (values: readonly number[], part: number) => {
+      const sorted = values.toSorted((a, b) => a - b);
+      const at = part * (sorted.length - 1);
+      const below = sorted[Math.floor(at)]!;
+      return below + (sorted[Math.ceil(at)]! - below) * (at % 1);
+    };
+    const logits = (some: readonly Pick<Measured, 'noSoap' | 'poor'>[], of: 'noSoap' | 'poor') =>
+      some.flatMap(one => one[of] ?? []);
+    for (const [of, bad, refuses] of [
+      ['noSoap', ofKind('nothing'), showsNoSoap],
+      ['poor', [...poor, ...ofKind('poor')], isTooPoor],
+    ] as const) {
+      const bars = [...all, ...deceiving, ...hands.flat().filter(({ kind }) => kind === 'bar')];
+      const least = quantile(logits(bars, of), 0.99);
+      const bound = (least + Math.max(least, quantile(logits(bad, of), 0.1))) / 2;
+      expect(refuses(bound + 0.02)).toBe(true);
+      expect(refuses(bound - 0.02)).toBe(false);
+    }
+  });
+
   test('no soap is said of hardly any bar, and of some of what is none', () => {
     const unseen = ({ noSoap, source }: Pick<Counted, 'noSoap' | 'source'>) =>
       noSoap === undefined || showsNoSoap(noSoap, leftOut[source]);
@@ -172,7 +230,7 @@ describe('drawn bars that the model was not trained on', () => {
     console.info(
       `no soap said of ${shareOf(refused.length, bars.length)} bars, of ${shareOf(told.length, nothing.length)} other things`,
     );
-    expect(refused.length).toBeLessThanOrEqual(0.03 * bars.length);
+    expect(refused.length).toBeLessThanOrEqual(BARS_LOST * bars.length);
     expect(told.length).toBeGreaterThanOrEqual(NOTHING_TOLD * nothing.length);
   });
 

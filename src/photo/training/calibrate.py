@@ -17,11 +17,13 @@ TAUGHT = ["coloured-specks", "smears", "white-specks", "translucent-veins", "cra
 WORTH = 4
 # Chance from which a finding is called possible, chosen; seen is said from 0.5 at the least, a logit of 0.
 POSSIBLY = 0.15
-# "Seen" is said from those thresholds that find most on the mean while so many of the clean bars are called flawed at most
-# (plain ones, those with something that deceives), where every logit may be off by about SPREAD, as it is between
-# pictures of different hands. A little less than the 5 and 10 % asked for: on sources left out it comes to more than on
-# those that set it.
-ALARMS = (0.04, 0.08)
+# So many of the clean bars may be called flawed at most (plain ones, those with something that deceives) on the mean of
+# sources left out.
+ALLOWED = np.array([0.05, 0.1])
+# "Seen" is said from those thresholds that find most on the mean while on the sources that set them it comes to so many
+# times that, where every logit may be off by about SPREAD, as it is between pictures of different hands. Of these parts
+# the largest is taken with which the sources left out keep to ALLOWED.
+PARTS = (2.0, 1.75, 1.5, 1.25, 1.0, 0.8, 0.6, 0.45, 0.3)
 SPREAD = 0.5
 STEPS = np.append(np.arange(0, 6.01, 0.25), np.inf)
 PRICES = np.geomspace(0.5, 20, 12)
@@ -79,10 +81,10 @@ def evenly(which, source):
     return weight / max(weight.sum(), 1e-9)
 
 
-def thresholds(z, there, plain, deceiving, source):
+def thresholds(z, there, plain, deceiving, source, alarms):
     """
     Logits (`z`, calibrated) from which each finding is seen. At each of a row of prices for a false alarm the thresholds
-    are improved one by one until none can be; of the prices that keep within ALARMS the one that finds most is taken.
+    are improved one by one until none can be; of the prices that keep within `alarms` the one that finds most is taken.
     """
     beyond = 1 / (1 + np.exp(np.clip((STEPS - z[:, :, None]) / SPREAD, -50, 50)))
     found = np.stack([evenly(there[:, k], source) @ beyond[:, k] for k in range(z.shape[1])])
@@ -96,19 +98,22 @@ def thresholds(z, there, plain, deceiving, source):
             for k in every:
                 silent = np.prod(1 - beyond[:, every, at][:, every != k], 1)
                 alarm = 1 - silent[:, None] * (1 - beyond[:, k])
-                at[k] = np.argmax(found[k] - price * sum(weight @ alarm / most for weight, most in zip(clean, ALARMS)) / 2)
+                at[k] = np.argmax(found[k] - price * sum(weight @ alarm / most for weight, most in zip(clean, alarms)) / 2)
             if (at == before).all():
                 break
         alarm = 1 - np.prod(1 - beyond[:, every, at], 1)
-        if all(weight @ alarm <= most for weight, most in zip(clean, ALARMS)) and found[every, at].mean() > best:
+        if all(weight @ alarm <= most for weight, most in zip(clean, alarms)) and found[every, at].mean() > best:
             best, kept = found[every, at].mean(), at
     return STEPS[kept]
 
 
 def said_from(good, bad):
-    """An offset: half a chance is where at most LOST of the good ones lie beyond, or half way to nine in ten of the bad ones where those lie apart."""
+    """
+    An offset: half a chance is where at most LOST of the good ones lie beyond, or half way to nine in ten of the bad ones where
+    those lie apart. Of what is no soap there may be none in which a bar was outlined.
+    """
     least = np.quantile(good, 1 - LOST)
-    at = (least + max(least, np.quantile(bad, 0.1))) / 2
+    at = (least + max(least, np.quantile(bad, 0.1))) / 2 if len(bad) else least
     return {"slope": 1.0, "offset": round(-float(at) - 1e-3, 2), "from": 0.5}
 
 
@@ -118,7 +123,7 @@ def worth(called, there, absent, answer):
     return least / max(1e-3, wilson((called[absent] == answer).sum(), absent.sum())[1])
 
 
-def findings_of(rows):
+def findings_of(rows, alarms):
     z = np.array([row["answers"] for row in rows])
     y = np.array([[float(id in row["there"]) for id in TAUGHT] for row in rows])
     known = np.array([[float(id not in row.get("small", ())) for id in TAUGHT] for row in rows])
@@ -134,7 +139,7 @@ def findings_of(rows):
     while True:
         # Worth little by its intervals: possible at most, and its share of the false alarms is the others'.
         at = np.full(len(TAUGHT), np.inf)
-        at[sayable] = thresholds(logit[:, sayable], large[:, sayable], plain, deceiving, source)
+        at[sayable] = thresholds(logit[:, sayable], large[:, sayable], plain, deceiving, source, alarms)
         seen = np.minimum(1, np.ceil(1000 / (1 + np.exp(-at))) / 1000)
         called = np.where((chance >= seen) & (seen < 1), 2, np.where(chance >= POSSIBLY, 1, 0))
         ratios = [[worth(called[:, k], large[:, k], y[:, k] == 0, answer) for answer in (1, 2)] for k in range(len(TAUGHT))]
@@ -151,19 +156,38 @@ def findings_of(rows):
     return findings
 
 
-def calibration(rows):
+def calibration(rows, alarms):
     bars = [row for row in rows if row["kind"] == "bar"]
     of = lambda key, some: np.array([row[key] for row in some])
     others = {name: said_from(of(name, bars), of(name, [row for row in rows if row["kind"] == kind]))
               for name, kind in (("noSoap", "nothing"), ("poor", "poor"))}
-    return {**others, "findings": findings_of([row for row in bars if not row["unknown"]])}
+    return {**others, "findings": findings_of([row for row in bars if not row["unknown"]], alarms)}
+
+
+def called_flawed(rows, findings):
+    """Shares of the clean bars of which anything is called seen: plain ones, those with something that deceives."""
+    clean = [row for row in rows if row["kind"] == "bar" and not row["unknown"] and not row["there"]]
+    shares = []
+    for deceives in (False, True):
+        z = np.array([row["answers"] for row in clean if row["deceives"] == deceives])
+        slope, offset, seen = (np.array([findings[id][key] for id in TAUGHT]) for key in ("slope", "offset", "seen"))
+        called = (1 / (1 + np.exp(-(slope * z + offset))) >= seen) & (seen < 1)
+        shares.append(called.any(1).mean())
+    return shares
 
 
 def main(target, left_out, *files):
     rows = gathered(*files)
     sources = sorted({row["source"] for row in rows})
-    json.dump(calibration(rows), open(target, "w"), indent=2)
-    json.dump([calibration([row for row in rows if row["source"] != one]) for one in sources], open(left_out, "w"), indent=2)
+    for part in PARTS:
+        alarms = part * ALLOWED
+        without = [calibration([row for row in rows if row["source"] != one], alarms) for one in sources]
+        shares = np.mean([called_flawed([row for row in rows if row["source"] == one], kept["findings"]) for one, kept in zip(sources, without)], 0)
+        print("part", part, "of sources left out called flawed:", shares.round(3), flush=True)
+        if (shares <= ALLOWED).all():
+            break
+    json.dump(calibration(rows, alarms), open(target, "w"), indent=2)
+    json.dump(without, open(left_out, "w"), indent=2)
 
 
 if __name__ == "__main__":

@@ -10,9 +10,12 @@ import subprocess
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
-# The slowest twice. Each holds 6 to 18 GB of its GPU's memory.
-ON_GPU = ["bulk", "geometry", "textures", "draw_relief", "draw_volume", "draw_scatter", "things", "textures"]
-ON_PROCESSOR = ["marched", "boxes"]
+# Those that are new several times. Each holds 6 to 18 GB of its GPU's memory.
+ON_GPU = ["bulk", "geometry", "textures", "draw_relief", "draw_volume", "draw_scatter", "things",
+          *["draw_slab", "draw_pane"] * 4, "draw_pane"]
+ON_PROCESSOR = ["traced", "marched", "traced", "boxes"]
+# Not all flaws that these are asked for can be seen.
+CLEAN = {"draw_pane": 0.25, "traced": 0.3}
 
 
 def started(command, log, **more):
@@ -25,12 +28,13 @@ def started(command, log, **more):
 def drawers(a, learners):
     """Commands of the processes that draw, with their logs."""
     size = ["--size", *map(str, a.size), *(["--same"] if a.apart else [])]
-    given = lambda name, seed: [f"{HERE}/drawing.py", name, a.pictures, "--learners", str(learners), "--seed", str(seed), "--count", "48", *size]
+    given = lambda name, seed: [f"{HERE}/drawing.py", name, a.pictures, "--learners", str(learners), "--seed", str(seed), "--count", "48",
+                                "--clean", str(CLEAN.get(name, 0.4)), *size]
     first = learners if a.gpus > learners else 0
     commands = [(given(name, a.seed + i) + ["--device", f"cuda:{i % a.gpus if a.apart else first}"], name) for i, name in enumerate(ON_GPU)]
     # A core for each process with a GPU, and some to spare.
     spare = max(2, a.cores - 2 * learners - len(ON_GPU) - 4)
-    return commands + [(given(ON_PROCESSOR[i % 2], a.seed + 100 + i), ON_PROCESSOR[i % 2]) for i in range(spare)]
+    return commands + [(given(ON_PROCESSOR[i % len(ON_PROCESSOR)], a.seed + 100 + i), ON_PROCESSOR[i % len(ON_PROCESSOR)]) for i in range(spare)]
 
 
 def main():

@@ -27,8 +27,12 @@ from views import WHOLE, training_view  # noqa: E402
 from watch import Watched  # noqa: E402
 
 # How many pictures of a batch each renderer gives, in parts. Those that draw on a device go evenly, `things` slower.
-SHARES = {"bulk": 0.8, "geometry": 1, "textures": 1, "draw_relief": 1.1, "draw_volume": 1.1, "draw_scatter": 1.2, "marched": 1.3, "boxes": 1.3, "things": 0.5}
-ON_PROCESSOR = {"marched", "boxes"}
+# A third from the three that are new.
+SHARES = {"bulk": 0.8, "geometry": 1, "textures": 1, "draw_relief": 1.1, "draw_volume": 1.1, "draw_scatter": 1.2, "draw_slab": 1.55,
+          "draw_pane": 1.55, "marched": 1.3, "boxes": 1.3, "traced": 1.55, "things": 0.5}
+# How many pictures are drawn of each beside the others.
+DRAWN = {"draw_slab": 1.5, "draw_pane": 1.5, "things": 0.4}
+ON_PROCESSOR = {"marched", "boxes", "traced"}
 # Draws no soap at all.
 NO_SOAP = "things"
 # Of four steps the last looks at whole pictures; the sides in pixels of the others, first and from LATER of the time on.
@@ -167,7 +171,7 @@ def learn(rank, a, begin):
                                     rank=rank, world_size=a.learners)
     torch.manual_seed(a.seed)
     stores = stores_of(a, device)
-    even = {name: 0.4 if name == NO_SOAP else 1.0 for name in stores if name not in ON_PROCESSOR}
+    even = {name: DRAWN.get(name, 1.0) for name in stores if name not in ON_PROCESSOR}
     arriving = Arriving(stores, f"{a.pictures}/{a.folder if a.learners == 1 else rank}", even, a.ahead, a.fresh)
     # A renderer that does not get going does not hold up the others for ever.
     while min(store.filled for name, store in stores.items() if name != NO_SOAP) < a.first and time.time() < begin + a.wait:
