@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { CLASSES, type Class } from '../../../src/engine/questions/learned/classes.ts';
+import fieldFile from '../../../src/engine/questions/learned/field/weights.json' with { type: 'json' };
 import weightsFile from '../../../src/engine/questions/learned/weights.json' with { type: 'json' };
 import { logChances, type Model } from '../../../src/engine/text/learned/model.ts';
 import { hashesOf, modelOf } from '../../../src/engine/text/learned/written.ts';
@@ -9,7 +10,7 @@ import { FIT } from './fit-jobs.ts';
 import { type JobText, jobTexts, lessonsOf } from './job-texts.ts';
 
 const texts = jobTexts();
-const { lessons, known } = lessonsOf(texts);
+const { lessons, ofField, known } = lessonsOf(texts);
 
 const readBy = (model: Model, text: JobText) => {
   const logs = logChances(lessons.get(text)!.features, model);
@@ -20,6 +21,19 @@ const readBy = (model: Model, text: JobText) => {
 const asLabelled = (job: JobText['label']) => (job.startsWith('shelf') ? 'shelf' : job);
 const isRight = (text: JobText, job: Class) =>
   text.label === 'inside' ? job !== 'outside' : asLabelled(job) === asLabelled(text.label);
+
+test('so were those that judge the field', () => {
+  const { origin, known: words, ...written } = fieldFile;
+  expect(origin).toBe(`fitted on ${texts.length} texts`);
+  expect(hashesOf(words)).toEqual(known);
+  const model = modelOf(written);
+  const hands = texts.filter(({ part }) => part === 'question' || part === 'scope');
+  const wrong = hands.filter(
+    text =>
+      logChances(ofField.get(text)!.features, model)[1]! > Math.log(1 / 2) !== (text.label === 'outside'),
+  );
+  expect(wrong.length).toBeLessThanOrEqual(MOST_WRONG * hands.length);
+});
 
 const MOST_WRONG = 0.02;
 
