@@ -79,7 +79,8 @@ export function survivalAsked(question: string): SurvivalAsked | undefined {
   if (isFate || (FIT.test(text) && isOfSoap)) {
     const listed = listedIn(words);
     // What the catalogue holds is answered from there, but a juice of it is no powder.
-    if (listed) return ours && !isLiquid && listed.of !== 'phycocyanin' ? undefined : { ...listed, isLiquid, isOfSoap };
+    if (listed)
+      return ours && !isLiquid && listed.of !== 'phycocyanin' ? undefined : { ...listed, isLiquid, isOfSoap };
   }
   if (ours) return undefined;
   const name = ASKED.map(pattern => pattern.exec(text)?.[1]).find(found => found !== undefined);

@@ -55,9 +55,6 @@ export const withHundreds = (text: string): string =>
 export function portionBeside(text: string): string | undefined {
   const cup = CUP_OF.exec(text)?.[1];
   if (cup !== undefined) return `${cup} ml`;
-  const said = text
-    .replace(STRAY_POINT, ' ')
-    .replace(SENTENCE_BEHIND, '$1')
-    .replace(UNIT_BEHIND, '$1 $3 $2');
+  const said = text.replace(STRAY_POINT, ' ').replace(SENTENCE_BEHIND, '$1').replace(UNIT_BEHIND, '$1 $3 $2');
   return said === text ? undefined : said;
 }
