@@ -1,5 +1,5 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdtempSync, readFileSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { DatabaseSync } from 'node:sqlite';
@@ -14,7 +14,8 @@ import { addItem, listShelf } from '../../src/records/shelf/index.ts';
 import { drop, everything, put, type Store } from '../../src/records/store.ts';
 import { StrictStore } from '../../src/records/strict.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'file-'));
+// On a disk: in memory no file can be made immutable.
+const folder = mkdtempSync(join(existsSync('/var/tmp') ? '/var/tmp' : tmpdir(), 'file-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 let count = 0;
 let file: string;

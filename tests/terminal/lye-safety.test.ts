@@ -119,7 +119,9 @@ test('that KOH is counted at 90 % stands in the face, with its amount', async ()
 
 test('lye beside what it should have been is checked by what was weighed', async () => {
   const { headline } = await asked('I weighed 150 g lye instead of 100 g for 700 g olive oil, is it safe');
-  expect(headline).toMatch(/^Do not use it: 150 g NaOH for 700 g oils is lye-heavy/);
+  expect(headline).toMatch(
+    /^Do not use it, gloves on, set it aside: \d+ % too much lye, superfat about -\d+ %/,
+  );
 });
 
 // Figures of a craft tutor's own reckoning: 90 g for 500 g olive is -32.7 %, 120 g for 1 kg coconut leaves 34 %.

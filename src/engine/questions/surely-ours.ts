@@ -20,6 +20,9 @@ const AT_HAND =
 const WISHED =
   /\b(?:get(?!.* (?:out|off)\b)|match|sacar|saco|lograr|logro|conseguir|consigo|(?:baby|bridal) shower|wedding|boda|bautizo)\b/u;
 const MATCHED = /\b(?:match for|same colou?r as|mismo color (?:que|de)|el color de)\b/u;
+/** "How much blue for 3 cups": a bare hue that is dosed. */
+const HUE_DOSED =
+  /\b(?:how (?:much|many)|cuant[oa])(?: \w+){0,2}? (?:reds?|pinks?|oranges?|yellows?|greens?|blues?|purples?|violets?|browns?|blacks?|whites?|gr[ae]ys?|rojo|roja|rosa|naranja|amarillo|verde|azul|morado|violeta|cafe|marron|negro|blanco|gris) (?:for|in|into|per|para|en|por)\b/u;
 /** The grade that another trade sells: "the painters one". */
 const GRADE = /\b(?:painters?|artists?|candle|food|cosmetic) (?:one|grade|kind|type|sort)\b/u;
 /** So many signs of a flaw on soap are a flaw, whatever stands around it. */
@@ -36,6 +39,7 @@ export function isSurelyOurs({ text, words }: Words, { things, facts }: Found): 
   const isOfLye = LYE.test(text) && !WITHOUT_LYE.test(text);
   if (MAKING.test(text)) return true;
   if (isOfCraft(words) && !isOfLye) return false;
+  if (HUE_DOSED.test(text) && foreignIn(words).length === 0) return true;
   if (
     MATCHED.test(text) ||
     (facts.target !== undefined && WISHED.test(text) && foreignIn(words).length === 0)

@@ -107,6 +107,15 @@ describe('a recipe told in chat', () => {
     expect(readOrAsked('600 de sebo y 400 de oliva con 120 de soda, es mucho?')).toMatchObject({ lye: 120 });
   });
 
+  test.each(['calabaza', 'puré de calabaza', 'puré de aguacate'])(
+    'a fruit is stirred in and is no fat: %s',
+    fruit => {
+      const { given } = read(`500 g oliva 250 g coco 100 g ${fruit}, 5%, cuánta sosa`);
+      expect(given.oils).toBe('500 g oliva, 250 g coco');
+      expect(given.additives).toMatch(/puree 100 g$/u);
+    },
+  );
+
   test('a liquid keeps its weight and is no fat', () => {
     const { given } = read('beer soap: 300 g flat beer 450 g olive 300 g coconut 250 g lard lye? 5%');
     expect(given).toMatchObject({ additives: 'beer 300 g', superfat: 5 });
@@ -156,6 +165,7 @@ describe('a recipe that is changed as it is told', () => {
   test.each([
     ['morning pal, 500 g olive and 300 g coconut, only half of it, lye?', '400 g oils'],
     ['triple it for me? 120 g olive 60 g coconut, wi the caustic worked out', '540 g oils'],
+    ['make it 3x but leave out the shea: 200 olive 100 coconut 50 shea g, lye?', '900 g oils'],
     ['450g lard 250g olive. get it down to 350 g oils for the smaller mold. lye?', '350 g oils'],
   ])('is brought to its weight: %s', (question, size) => {
     expect(read(question).given.size).toBe(size);
@@ -252,6 +262,17 @@ describe('what may be a fat, or change an amount, is asked back', () => {
     'parce 500 g olive, 200 g coconut, the fractionated one, lye?',
     // Of another amount than is told.
     'banda, 500 g oliva 300 coco, menos un poco, cuanta sosa',
+    // Met by a pharmacist who asked as makers do: two recipes, a weight with the water in it, fat for after the cook, other numbers of bars,
+    // a superfat told as a fraction, a fruit that is no oil, a lacking oil whose weight goes to another.
+    'A: 500g olive 200g coconut. B: 400g lard 200g coconut. both 5% sf. lye for each?',
+    'whole batch 1500g with the water, oils 65% olive 35% coconut, water 38% of oils, 5% sf, lye?',
+    'masa total de 1000 g con agua y todo, oliva 70% coco 30%, 5%, cuánta sosa',
+    'olive 400g coconut 200g, hot process at 0% sf, then 40 g shea after the cook. how much lye',
+    'sobregrasa 0,05: 500 g de oliva y 300 g de coco, cuánta sosa',
+    'superfat 0.05, 500 g olive and 300 g coconut, lye',
+    'para 8 jabones son 320 g oliva 160 g coco 20 g ricino al 5%, me encargaron 20, cuánta sosa',
+    '320 g olive 160 g coconut makes 8 bars, i need 20 bars, lye?',
+    '500 g oliva 300 g coco sg 5, me quedé sin coco así que todo oliva, cuánta sosa',
     // A figure of nothing.
     'is 142g lye ok for 700 olive and 300 coconut, cannae read if its 142 or 192',
     'boet, 500 g olive 300 g coconut 90, lye?',

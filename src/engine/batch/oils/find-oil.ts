@@ -102,9 +102,13 @@ const SHORT: ReadonlyMap<string, string> = new Map([
 /** Cocoa butter for one, coconut for another, and a quarter of the lye between them. */
 const COCOA_OR_COCONUT = /\bcoco butter\b/iu;
 
+/** The fruit itself, whose oil is called by its seeds. */
+const FRUIT =
+  /^(?:the |la |una? )?(?:pumpkins?|squash|calabazas?|zapallos?|auyama|ahuyama|carrots?|zanahorias?|tomato(?:es)?|tomates?|(?:pure|puree|pulpa|pulp) (?:de|of) .*)$/iu;
+
 /** The oil a member means, in English, Spanish or INCI, or undefined. Word order and accents do not matter. */
 export function knownOil(text: string): Oil | undefined {
-  if (COCOA_OR_COCONUT.test(text)) return undefined;
+  if (COCOA_OR_COCONUT.test(text) || FRUIT.test(unaccented(text).trim())) return undefined;
   return byKey.get(nameKey(SHORT.get(text.trim().toLowerCase()) ?? text));
 }
 

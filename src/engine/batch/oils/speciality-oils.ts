@@ -142,7 +142,7 @@ export const SPECIALITY_OILS: readonly Oil[] = [
     es: 'Aceite de semilla de calabaza',
     inci: 'Cucurbita Pepo Seed Oil',
     oilClass: 'oil',
-    words: 'pumpkin|pumpkin seed|calabaza|semilla de calabaza',
+    words: 'pumpkin seed|semilla de calabaza',
     saponification: [174, 197],
     iodine: [116, 133],
     relativeDensity: [0.915, 0.923],

@@ -1,3 +1,4 @@
+import { said } from './care-words.ts';
 import { CHILD, RAW_BATTER } from './things.ts';
 import { ACID, LYE, MAY, near, SOAP, type TopicPatterns } from './topic-patterns.ts';
 
@@ -72,6 +73,12 @@ export const HANDLING_PATTERNS: TopicPatterns = [
   [
     'koh-for-naoh',
     [
+      // "76 g KOH for 400 g olive, I only have NaOH, do I use 76 g?"
+      said([
+        'koh|potassium hydroxide|caustic potash|potasa|hidroxido de potasio',
+        'naoh|sodium hydroxide|caustic soda|sosa|soda caustica',
+        "(?:i )?(?:only|just) (?:have|got)|(?:don'?t|do not|haven'?t) (?:have|got)|have no|use the same|same (?:amount|weight)|solo (?:tengo|hay|consigo)|no (?:tengo|hay|consigo)|la misma cantidad|el mismo peso|lo mismo de|da igual",
+      ]),
       near(
         'koh|potassium hydroxide|caustic potash|potasa|hidroxido de potasio',
         '(?:instead of|in place of|for|en (?:vez|lugar) de|por)(?: the| la)? (?:naoh|lye|sodium hydroxide|caustic soda|sosa)',

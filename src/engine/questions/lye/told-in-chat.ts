@@ -2,6 +2,7 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './chat-words.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
+import { beyondIn } from './recipe-line/beyond.ts';
 import { recipeLine } from './recipe-line/recipe-line.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -137,6 +138,8 @@ export function readLyeInChat(
   question: string,
   { ordered, unordered }: { readonly ordered: string; readonly unordered?: Refusal },
 ): LyeQuestion {
+  const beyond = beyondIn(plainWords(question, { clauses: true }));
+  if (beyond !== undefined && /\d/u.test(question)) refuse('recipe-words', { text: beyond.slice(0, 60) });
   const line = prepared(question);
   const read = recipeLine(line);
   const clear = 'line' in read ? strictly(read.line) : undefined;

@@ -66,6 +66,7 @@ export function plainWords(question: string, { clauses = false } = {}): string {
           `${neat(decimal(pounds) * POUND_G + decimal(ounces) * OUNCE_G)} g`,
       )
       .replace(/(?<=\d) ?(?:gms?|grs|grms?)\b/gu, ' g')
+      .replace(/\bcastor sugar\b/gu, 'caster sugar')
       .replace(/\b(?:h20|watr|wter|watter|watre)\b/gu, 'water')
       .replace(/\b(lye|naoh|koh) ?\/ ?(?:h2o|water|agua)\b/gu, '$1 and water')
       .replace(/\b(lye|naoh|koh|sosa|soda) ?\+ ?(?=water\b|agua\b)/gu, '$1 and ')

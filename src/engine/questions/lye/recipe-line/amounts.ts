@@ -1,5 +1,5 @@
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
-import type { Amount, Name, Unit } from './items.ts';
+import type { Amount, Name, Unit } from './item.ts';
 import type { Pair } from './parts.ts';
 import type { Told, Unclear } from './told.ts';
 

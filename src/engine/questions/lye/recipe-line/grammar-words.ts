@@ -1,33 +1,4 @@
-import type { Item } from './items.ts';
-
-/** What a word does to the recipe beside it. */
-export type Turn =
-  /** All oils together. */
-  | 'whole'
-  /** What is left of the whole. */
-  | 'rest'
-  /** The same share of each. */
-  | 'even'
-  /** So much of each that is named. */
-  | 'each'
-  /** What was said is put right by what follows. */
-  | 'corrects'
-  /** What follows was not it. */
-  | 'not'
-  /** What follows is left away. */
-  | 'without'
-  /** What stands before takes the place of what follows, or of what is lacking. */
-  | 'instead'
-  /** A recipe is multiplied. */
-  | 'times'
-  /** A recipe is brought to another weight. */
-  | 'rescales'
-  /** The oil behind it is taken for the one in front. */
-  | 'swaps'
-  /** Whose recipe now follows. */
-  | 'mine'
-  /** Words that change nothing. */
-  | 'aside';
+import type { Item, Turn } from './item.ts';
 
 type Span = { readonly from: number; readonly to: number; readonly text: string };
 type Word = { readonly pattern: RegExp; readonly of: (span: Span) => Item };
@@ -97,7 +68,7 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'times',
-    '(?:doubl(?:e|ed|ing)|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta)|quadruple|times (?:2|3|4)|x ?[234]|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
+    '(?:doubl(?:e|ed|ing)|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta)|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
   ),
   word(
     'rescales',

@@ -2,33 +2,8 @@ import { knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
 import { unaccented } from '../../../text/unaccented.ts';
 import { knownAs } from '../recipe-tokens.ts';
 import { COUNT, LYE, POTASSIUM, UNIT } from '../words.ts';
-import { GRAMMAR, type Turn } from './grammar-words.ts';
-
-/** The unit of an amount; `other` is one that weighs nothing: a time, a length, a spoon. */
-export type Unit = 'g' | 'kg' | 'oz' | 'lb' | '%' | 'part' | 'ml' | 'other';
-type Span = { readonly from: number; readonly to: number; readonly text: string };
-export type Amount = Span & {
-  readonly is: 'amount';
-  readonly figure: number;
-  readonly unit: Unit | undefined;
-};
-export type Name = Span & {
-  readonly is: 'name';
-  readonly known: 'oil' | 'any-oil' | 'lye' | 'water' | 'other';
-};
-/** A share told by a word: "half", "tres cuartos"; between 0 and 1. */
-export type Fraction = Span & { readonly is: 'fraction'; readonly share: number };
-/** What is left of the whole. */
-export type Rest = Span & { readonly is: 'rest' };
-/** A piece of a line that tells a recipe. */
-export type Item =
-  | Amount
-  | Name
-  | Fraction
-  | (Span & { readonly is: 'units'; readonly unit: Unit })
-  | Rest
-  | (Span & { readonly is: Exclude<Turn, 'rest'> })
-  | (Span & { readonly is: 'mark' | 'joint' | 'link' | 'asks' | 'word' });
+import { GRAMMAR } from './grammar-words.ts';
+import type { Item, Name, Unit } from './item.ts';
 
 const UNITS: readonly (readonly [RegExp, Unit])[] = [
   [/^(?:kgs?|kilos?|kilograms?|kilogramos?)$/u, 'kg'],
@@ -148,6 +123,7 @@ function withNames(tokens: readonly Item[], plain: string): readonly Item[] {
 /** Bare milk is the drink; a courtesy is also how some write an oil. */
 const OTHER = /^(?:milk|leche)$/u;
 const COURTESY = /^(?:po|co|oo|sb|cb)$/u;
+const OF_FRUIT = /(?:^| )(?:pure|pulpa|jugo|zumo|polvo|harina|semillas?|trozos?|rodajas?|cascara) del?$/u;
 /** "Aceite de oliva 500, de almendras 100". */
 const FOOD = /^(?:almendras|nueces|avellanas|aguacates?|cacahuetes?|cacahuates?|mani)$/u;
 const FAT_WORD = /^(?:aceite|manteca|mantequilla|grasa|cera)$/u;
@@ -183,6 +159,16 @@ function nameAt(
     // "Coco manteca de cerdo" is two fats.
     if (length > 1 && FAT_WORD.test(last.text) && /^del?$/u.test(tokens[at + length]?.text ?? '')) continue;
     const text = plain.slice(first.from, last.to);
+    // "Puré de calabaza", "pulpa de palta": of a fruit, and no oil.
+    if (
+      OF_FRUIT.test(
+        tokens
+          .slice(Math.max(0, at - 2), at)
+          .map(one => one.text)
+          .join(' '),
+      )
+    )
+      continue;
     const isCounted = tokens[at - 1]?.is === 'amount' || tokens[at + length]?.is === 'amount';
     const known =
       COURTESY.test(text) && !isCounted

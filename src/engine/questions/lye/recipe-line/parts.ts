@@ -1,4 +1,4 @@
-import type { Amount, Fraction, Item, Name, Rest } from './items.ts';
+import type { Amount, Fraction, Item, Name, Rest } from './item.ts';
 
 /** How much of an ingredient: its weight or share, a fraction, or what is left of the whole. */
 export type Measure = Amount | Fraction | Rest;

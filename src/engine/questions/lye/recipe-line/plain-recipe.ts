@@ -3,7 +3,8 @@ import { FAT, LYE, plainWords } from '../words.ts';
 import { recipeLine } from './recipe-line.ts';
 
 /** "I do the water by eye". */
-const BY_EYE = /(?<!\p{L})(?:by (?:eye|feel)|a ojo(?: de buen cubero)?|al tanteo)(?!\p{L})/gu;
+const BY_EYE =
+  /(?<!\p{L})(?:sin gas|without gas|no gas|by (?:eye|feel)|a ojo(?: de buen cubero)?|al tanteo)(?!\p{L})/gu;
 const BY_EYE_TYPED = new RegExp(BY_EYE.source, 'giu');
 /** Words of whoever is hurt, or in danger, or tells of another who is: with any of them a recipe is no calm question. */
 const OF_HARM =

@@ -1,4 +1,4 @@
-import type { Amount, Item, Name } from './items.ts';
+import type { Amount, Item, Name } from './item.ts';
 import { isOil, type Pair } from './parts.ts';
 
 /** "70 20 10 lard coconut olive", "olive and coconut 80:20": figures in a row and as many oils in a row. */

@@ -1,7 +1,8 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
 import { besideOils, oilsOf } from './amounts.ts';
 import { fixedIn } from './fixed.ts';
-import { alkaliNamed, type Name } from './items.ts';
+import type { Name } from './item.ts';
+import { alkaliNamed } from './items.ts';
 import { toldIn, type Unclear } from './told.ts';
 import { wordsBeside } from './words.ts';
 

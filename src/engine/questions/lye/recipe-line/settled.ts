@@ -1,4 +1,4 @@
-import type { Amount } from './items.ts';
+import type { Amount } from './item.ts';
 import type { Measure } from './parts.ts';
 import { oilOf, type State, same, withUnit } from './state.ts';
 

@@ -1,5 +1,5 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
-import type { Amount, Name } from './items.ts';
+import type { Amount, Name } from './item.ts';
 import type { Pair } from './parts.ts';
 
 /** What has been read of a line so far. Mutable: it lives for one reading. */

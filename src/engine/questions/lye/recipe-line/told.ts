@@ -1,4 +1,5 @@
-import { type Amount, type Item, itemsOf, type Name } from './items.ts';
+import type { Amount, Item, Name } from './item.ts';
+import { itemsOf } from './items.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
 import { ratioIn } from './ratio.ts';
 import { lone, swap } from './settled.ts';
@@ -45,6 +46,11 @@ export function toldIn(line: string): Told | Unclear {
   }
   const unclear = swap(state) ?? lone(state);
   if (unclear !== undefined) return { unclear, isTurned: state.isTurned };
+  // "Out of coconut, so all olive": what is left away goes to an oil that is named once more.
+  const isLacking = state.removed.some(one => state.pairs.some(({ name }) => same(one, name)));
+  const again = state.unpaired.find(name => state.pairs.some(pair => same(pair.name, name)));
+  if (isLacking && again && state.removed.every(one => !same(one, again)))
+    return { unclear: again.text, isTurned: true };
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
   const bare = state.unpaired.filter(
     name => !state.pairs.some(pair => same(pair.name, name)) && !state.removed.some(one => same(one, name)),
@@ -126,7 +132,9 @@ function add(state: State, pair: Pair): string | undefined {
   if (!before || pair.name.known === 'other') state.pairs.push(pair);
   else if (state.isCorrecting) state.pairs[at] = withUnit(pair, before);
   else if (before.measure.is !== 'amount' || pair.measure.is !== 'amount') state.pairs.push(pair);
-  else if (before.measure.figure !== pair.measure.figure) return `${pair.measure.text} ${pair.name.text}`;
+  else if (before.measure.figure !== pair.measure.figure || pair.name.known === 'oil')
+    // The same oil twice: two recipes, or one that was told again.
+    return `${pair.measure.text} ${pair.name.text}`;
   return undefined;
 }
 

@@ -1,4 +1,4 @@
-import type { Amount, Item, Name } from './items.ts';
+import type { Amount, Item, Name } from './item.ts';
 import { isMeasure, isName, isOil, type Part } from './parts.ts';
 import type { State } from './state.ts';
 

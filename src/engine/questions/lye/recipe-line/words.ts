@@ -1,11 +1,11 @@
 import { isEveryday, isNearOil, isPlain, PRODUCTS, TURNS } from '../chat-words.ts';
 import { SOMETHING } from '../oils-among-words.ts';
-import type { Item } from './items.ts';
+import type { Item } from './item.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
 
 /** Beside a part of the recipe, and in the same sentence, these turn nothing. */
 const HARMLESS = new Set(
-  'but or o pero por same sorry maybe perhaps both mejor igual misma mismo quiza tal ambos left out not no mas entre between other used usado usada'.split(
+  'but or o pero por same sorry maybe perhaps mejor igual misma mismo quiza tal left out not no mas entre between other used usado usada'.split(
     ' ',
   ),
 );

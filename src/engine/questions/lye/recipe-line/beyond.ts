@@ -1,0 +1,23 @@
+/**
+ * What turns a recipe in a way that no reader here follows: its weight with the water in it, two recipes under letters, fat that goes
+ * in when the lye is spent, so many bars that are to be another number, a superfat told as a fraction. Asked back in its own words.
+ */
+const BEYOND: readonly RegExp[] = [
+  // "Whole batch 1500 g with the water": no weight of oils.
+  /(?<!\p{L})(?:batch|total|whole|weight|batter|lote|tanda|masa|peso|todo)(?!\p{L})[^;]{0,40}?(?:with|including|incl|con|incluyendo|incluid[oa])(?: the| el| toda el| todo el)? (?:water|agua|lye|sosa)(?!\p{L})(?= ?(?:[;,]|and all|y todo|included|incluid\p{L}+|$))/u,
+  /(?<!\p{L})(?:(?:total|whole|all)(?: \p{L}+)? (?:weight |mass )?(?:of )?(?:the )?batter|(?:peso|masa) total (?:de|con)(?: la| el)? (?:masa|mezcla|agua))(?!\p{L})/u,
+  // "A: ... B: ...".
+  /(?<![\p{L}\d])(?:a|1|uno?|one|primera?|first)\)? ?: ?[^;:]*\d[^:]*(?<![\p{L}\d])(?:b|2|dos|two|segunda?|second)\)? ?:/u,
+  /(?<!\p{L})(?:for each|para cada (?:una?|receta)|de cada receta|lye for both|sosa para (?:ambas|las dos))(?!\p{L})/u,
+  // Fat that no lye is meant for.
+  /(?<!\p{L})(?:after (?:the )?(?:cook(?:ing)?|gel)|post[- ]cook|at the end of (?:the )?cook|despues de (?:la )?coccion|tras la coccion|al final de la coccion|terminada la coccion)(?!\p{L})/u,
+  // "Makes 8 bars, I need 20".
+  /(?<![\d.,])\d{1,3} (?:bars?|soaps?|jabones|jaboncitos|pastillas|barras)(?!\p{L}).*(?<!\p{L})(?:need|want|order\p{L}*|make|encarg\p{L}+|quiero|necesito|piden|pidieron|hacer)(?!\p{L})[^;]{0,20}?(?<![\d.,])\d{1,3}(?! ?(?:g|gr|gramos|grams|kg|kilos?|oz|lbs?|ml|%|por ciento|percent|\d|[.,]\d))/u,
+  // "Superfat 0.05": five percent, or a twentieth of one.
+  /(?<!\p{L})(?:superfat\p{L}*|sf|(?:sobre|super) ?(?:grasa|engrasado)|discount|descuento)(?: (?:of|at|de|del|al|is))? ?:? ?0?[.,]0?\d(?!\d)/u,
+];
+
+/** The words of a line that turn its recipe beyond what is followed here; undefined where none do. Takes what `plainWords` gives. */
+export function beyondIn(plain: string): string | undefined {
+  return BEYOND.map(pattern => pattern.exec(plain)?.[0]).find(found => found !== undefined);
+}
