@@ -10,10 +10,10 @@ import { registry } from '../loopback/room.ts';
 import { howMany } from '../walk.ts';
 
 /** Interactions; `SOAK=1000000` for so many. Of few the noise of the heap is larger than the bound. */
-const interactions = Number(process.env.SOAK ?? howMany(10_000, 200_000));
+const interactions = Number(process.env.SOAK ?? howMany(16_000, 200_000));
 const SAMPLES = 40;
 /** The share of the run after which objects must have found their number. */
-const WARM_UP = 0.25;
+const WARM_UP = 0.5;
 /** From so many on a run shows what is left of growth once all is warm. */
 const LONG = 200_000;
 /**
