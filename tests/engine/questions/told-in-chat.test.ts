@@ -165,6 +165,10 @@ describe('a recipe that is changed as it is told', () => {
   test.each([
     ['morning pal, 500 g olive and 300 g coconut, only half of it, lye?', '400 g oils'],
     ['triple it for me? 120 g olive 60 g coconut, wi the caustic worked out', '540 g oils'],
+    [
+      'Oliva 500, coco 300, palma 200; pero la mitad de todo, que el molde es chico. Soda al 5%?',
+      '500 g oils',
+    ],
     ['make it 3x but leave out the shea: 200 olive 100 coconut 50 shea g, lye?', '900 g oils'],
     ['450g lard 250g olive. get it down to 350 g oils for the smaller mold. lye?', '350 g oils'],
   ])('is brought to its weight: %s', (question, size) => {
@@ -273,6 +277,10 @@ describe('what may be a fat, or change an amount, is asked back', () => {
     'para 8 jabones son 320 g oliva 160 g coco 20 g ricino al 5%, me encargaron 20, cuánta sosa',
     '320 g olive 160 g coconut makes 8 bars, i need 20 bars, lye?',
     '500 g oliva 300 g coco sg 5, me quedé sin coco así que todo oliva, cuánta sosa',
+    // Twice the lye in water is no two of the recipe.
+    'Coco 400 gr aceite de palma 400 gr ricino 40 gr. agua al doble de la soda. dime la soda y el agua',
+    'NaOH para oliva 333 g coco 333 g palma 333 g, y el agua x2',
+    '500 g olive and 300 g coconut, double the water, lye?',
     // A figure of nothing.
     'is 142g lye ok for 700 olive and 300 coconut, cannae read if its 142 or 192',
     'boet, 500 g olive 300 g coconut 90, lye?',

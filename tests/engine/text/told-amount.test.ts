@@ -227,3 +227,12 @@ describe('a list of oils among words', () => {
     expect(shares(text)).toEqual(expect.any(String));
   });
 });
+
+// A point or a comma before three figures parts thousands where batter or oils are counted in single grams.
+test.each([
+  ['los aceites me suman 1.050 g', '1050 g oils'],
+  ['mis aceites son 12,500 g', '12500 g oils'],
+  ['los aceites me suman 1.05 kg', '1050 g oils'],
+])('a kilo of oils is no gram: %s', (text, amount) => {
+  expect(toldAmount(text)).toBe(amount);
+});

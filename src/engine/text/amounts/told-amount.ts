@@ -69,6 +69,12 @@ const figureOf = (written: string): number => {
     : Number(whole) + Number(over) / Number(under);
 };
 
+/** "1.050 g" of batter or oils is a kilo: nobody pours a gram of it. */
+const THOUSANDS = /^[1-9]\d{0,2}[.,]\d{3}$/u;
+const IN_ONES = /^(?:g|gr|grs|gm|gms|grams?|gramos?|ml|millilit(?:er|re)s?|mililitros?|cc)$/iu;
+const counted = (figure: string, unit: string): number =>
+  THOUSANDS.test(figure) && IN_ONES.test(unit) ? Number(figure.replace(/[.,]/u, '')) : figureOf(figure);
+
 /** Two ends of one unit among words that change nothing. */
 function rangeIn(text: string): string | undefined {
   const match = RANGE.exec(text);
@@ -93,7 +99,7 @@ function read(text: string, parts: readonly Told[]): Read | undefined {
     if (parts.some(({ at, end }) => index >= at && index < end)) continue;
     const { figure, unit = '', word } = groups;
     const isUnit = figure !== undefined && unit !== '' && unitOfWord(unit) !== undefined;
-    const value = figure === undefined ? 0 : figureOf(figure);
+    const value = figure === undefined ? 0 : isUnit ? counted(figure, unit) : figureOf(figure);
     if (figure !== undefined)
       (isUnit ? amounts : bare).push({
         value,

@@ -68,7 +68,7 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'times',
-    '(?:doubl(?:e|ed|ing)|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta)|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
+    '(?:doubl(?:e|ed|ing)|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
   ),
   word(
     'rescales',

@@ -141,7 +141,11 @@ function add(state: State, pair: Pair): string | undefined {
 /** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
 function nameless(state: State, items: readonly Item[], isOfRecipe: boolean): string | undefined {
   for (const item of items) {
-    if (item.is === 'fraction' && isOfRecipe) return item.text;
+    if (item.is === 'fraction' && isOfRecipe) {
+      // "La mitad de todo": of which nobody here knows what it takes.
+      state.isTurned = true;
+      return item.text;
+    }
     if (item.is !== 'amount' || (item.unit === undefined && !isOfRecipe && !state.awaitsFigure)) continue;
     if (state.denied) {
       state.pairs.push({ measure: item, name: state.denied });

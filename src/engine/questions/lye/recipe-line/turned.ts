@@ -2,6 +2,10 @@ import type { Amount, Item, Name } from './item.ts';
 import { isMeasure, isName, isOil, type Part } from './parts.ts';
 import type { State } from './state.ts';
 
+const isOfWater = (items: readonly Item[]): boolean =>
+  items.some(
+    item => isName(item) && (item.known === 'water' || item.known === 'lye' || item.known === 'other'),
+  );
 const isWater = (item: Item | undefined): boolean => isName(item) && item.known === 'water';
 
 /** Whether what follows a correction is of the recipe, and no courtesy. */
@@ -25,7 +29,11 @@ export function turned(
       at += after.findIndex(isName) + 1;
     } else if (item.is === 'even') state.even = true;
     else if (item.is === 'times') {
-      if (state.times !== undefined) return item.text;
+      // "Water at twice the lye", "agua x2": no multiple of the recipe.
+      if (state.times !== undefined || isOfWater(items)) {
+        state.isTurned = true;
+        return item.text;
+      }
       state.isTurned = true;
       state.times = item.text;
     } else if (item.is === 'rescales') {
