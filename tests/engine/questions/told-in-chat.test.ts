@@ -183,6 +183,8 @@ describe('shares of a whole', () => {
       'lard, tallow and coconut in equal parts, 36 oz of the three together. Lye',
       { lard: 340, tallow: 340, coconut: 340 },
     ],
+    ['two thirds rapeseed one third coconut, 600g all in. lye?', { canola: 400, coconut: 200 }],
+    ['sobre 1000: oliva 70%, coco 30%. sosa?', { olive: 700, coconut: 300 }],
     ['70 20 10 lard coconut olive, 5%. 1000 grams, lye', { lard: 700, coconut: 200, olive: 100 }],
     ['50/30/20 olive/coconut/shea. 1000 g of oil. NaOH?', { olive: 500, coconut: 300, shea: 200 }],
     ['oliva y coco al 80:20, kilo y medio, al 7%, cuánta sosa', { olive: 1200, coconut: 300 }],
@@ -218,7 +220,10 @@ describe('a bare figure has the unit of those beside it, where that is plain', (
   test.each([
     // Pounds or grams?
     'pal, 2 lb lard and 300 coconut, lye?',
+    // Five of what?
+    'pal, 70% olive, 30% coconut, 5, lye?',
     // Neither percents nor plainly grams.
+    'pal, tallow 40, lard 20, coconut 15, lye?',
     'ok so tallow 16, lard 8, coconut 8, lye?',
   ])('else it is asked: %s', question => {
     expect(readOrAsked(question)).toEqual(expect.any(String));
@@ -227,6 +232,20 @@ describe('a bare figure has the unit of those beside it, where that is plain', (
   test('the unit that the lye is wanted in is none of theirs', () => {
     expect(readOrAsked('pal, tallow 16 oz, lard 8, castor 2, lye in g please')).toMatchObject({
       oils: { tallow: 454, lard: 227, castor: 57 },
+    });
+  });
+
+  test.each([
+    ['pal, 1 kg oliva y 500 g coco, al 8, cuánta sosa', 8],
+    ['parce, oliva 420 g, coco 180 g, con la sosa al 5 % ya calculada', 5],
+  ])('a small figure behind "at" is the superfat: %s', (question, superfat) => {
+    expect(readOrAsked(question)).toMatchObject({ superfat });
+  });
+
+  // Lye water is 25 to 50 % lye (common practice, no source).
+  test('the strength of lye water is none', () => {
+    expect(readOrAsked('parce, oliva 420 g, coco 180 g, con la sosa al 25 % ya lista')).not.toMatchObject({
+      superfat: 25,
     });
   });
 
