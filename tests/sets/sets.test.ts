@@ -49,7 +49,7 @@ const sets = [
     file: 'four-of-one-group.json',
     // Run once, before anything was tuned on it; of its 110 flaws 107 came first and 108 in the first three.
     first: { questions: 42, amounts: 44, colours: 47, scope: 20 },
-    held: { questions: 59, amounts: 50, colours: 50, scope: 25 },
+    held: { questions: 60, amounts: 50, colours: 50, scope: 25 },
   },
   {
     file: 'station-and-stall.json',
@@ -61,13 +61,13 @@ const sets = [
     file: 'tablet-and-hall.json',
     // Of 80 questions, 60 amounts, 60 colours and 60 of the field or not: run once, with the speller and before learning from it.
     first: { questions: 60, amounts: 46, colours: 52, scope: 56 },
-    held: { questions: 74, amounts: 59, colours: 60, scope: 57 },
+    held: { questions: 77, amounts: 59, colours: 60, scope: 59 },
   },
   {
     file: 'cab-and-quay.json',
     // Of 60 questions, 50 amounts, 50 colours and 40 of the field or not: run once, before anything was tuned on it.
     first: { questions: 53, amounts: 47, colours: 45, scope: 35 },
-    held: { questions: 60, amounts: 50, colours: 50, scope: 39 },
+    held: { questions: 60, amounts: 50, colours: 50, scope: 40 },
   },
   {
     file: 'ward-and-woolshed.json',
@@ -139,13 +139,13 @@ const sets = [
     file: 'dairy-and-comal.json',
     // 200 lines of recipes and lye alone: run once, with the reader before; a matter of lye that was answered as one is not counted in it.
     first: { questions: 58, amounts: 0, colours: 0, scope: 0 },
-    held: { questions: 140, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 175, amounts: 0, colours: 0, scope: 0 },
   },
   {
     file: 'creamery-and-mercado.json',
     // 140 of the same: run once, before anything was tuned on it, while the reader of recipes was being written.
     first: { questions: 65, amounts: 0, colours: 0, scope: 0 },
-    held: { questions: 90, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 111, amounts: 0, colours: 0, scope: 0 },
   },
   {
     file: 'bakery-and-balcony.json',
