@@ -25,7 +25,7 @@ export type LyeCheck = {
 };
 
 /** Percent; from the plan's default, and where a bar turns soft and soon rancid (common practice). */
-const USUAL_SUPERFAT = 5;
+export const USUAL_SUPERFAT = 5;
 const SOFT_FROM = 15;
 const USUAL_STRENGTH = 33;
 
@@ -55,7 +55,8 @@ export function checkLye(
   return { lye, oilGrams, superfat, verdict: verdictOf(superfat), usualGrams: (lye.grams * usual) / told };
 }
 
-function verdictOf({ low, typical }: Band): LyeCheck['verdict'] {
+/** What a superfat, percent, makes of a bar. */
+export function verdictOf({ low, typical }: Band): LyeCheck['verdict'] {
   if (typical < 0) return 'lye-heavy';
   if (low < 0) return 'may-be-heavy';
   return typical > SOFT_FROM ? 'soft' : 'usual';

@@ -5,7 +5,7 @@ import type { Band } from '../../origin.ts';
 import { Refusal } from '../../refusal.ts';
 import { alkaliIn } from './alkali.ts';
 import { superfatIn, weighedIn } from './amounts.ts';
-import type { WeighedLye } from './check.ts';
+import { USUAL_SUPERFAT, type WeighedLye } from './check.ts';
 import { trimmed } from './oils.ts';
 import { MASS, plainWords, Remaining } from './words.ts';
 
@@ -18,8 +18,6 @@ export type OilsForLye = {
   readonly oils: readonly { readonly names: Names; readonly grams: number }[];
 };
 
-/** Percent; the plan's default. */
-const USUAL_SUPERFAT = 5;
 const ASKS_OIL =
   /\b(?:how (?:much|many)|cuant[oa]s?)(?: (?:grams?|gramos|kg|oz|ounces))?(?: (?:of|de))? ((?:[a-z%\d., ]+? )?(?:oils?|butter|lard|tallow|fats?|olive|coconut|palm|aceites?|manteca|oliva|coco|grasas?)(?: (?:oil|de|y|and|[a-z]+))*)/u;
 const AFTER =

@@ -20,8 +20,9 @@ const AT = new RegExp(
   `(?<![\\p{L}\\d])(?:${LYE} )?(?:at|al|a|for|para|to) (?:un |a )?(?<figure>\\d{1,2}(?:[.,]\\d)?)(?<percent> ?(?:%|percent|pct|por ?ciento))?(?= *(?:[;,.](?!\\d)|$|and |y |x fa|${LYE}))`,
   'u',
 );
-const WEAKEST_BARE = 12;
-const MOST_SUPERFAT = 30;
+/** Percent up to which a bare figure beside lye is its superfat, and from which no percent is one (common practice, no source). */
+export const MOST_BARE_SUPERFAT = 12;
+export const MOST_SUPERFAT = 30;
 
 const KEPT: readonly RegExp[] = [
   `${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
@@ -67,7 +68,7 @@ export function fixedIn(line: string): Fixed {
   }
   const at = superfat === undefined ? AT.exec(rest) : null;
   const figure = Number(at?.groups?.figure?.replace(',', '.'));
-  if (at && figure <= (at.groups?.percent === undefined ? WEAKEST_BARE : MOST_SUPERFAT)) {
+  if (at && figure <= (at.groups?.percent === undefined ? MOST_BARE_SUPERFAT : MOST_SUPERFAT)) {
     superfat = at.groups!.figure!;
     rest = without(rest, at);
   }

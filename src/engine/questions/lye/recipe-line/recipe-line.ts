@@ -1,6 +1,6 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
 import { besideOils, oilsOf } from './amounts.ts';
-import { fixedIn } from './fixed.ts';
+import { fixedIn, MOST_SUPERFAT } from './fixed.ts';
 import type { Name } from './item.ts';
 import { alkaliNamed } from './items.ts';
 import { toldIn, type Unclear } from './told.ts';
@@ -13,8 +13,6 @@ export type RecipeLine = {
   /** Whether the recipe was changed as it was told. */
   readonly isTurned: boolean;
 };
-
-const MOST_SUPERFAT = 30;
 
 /**
  * The recipe that a line tells, whatever stands around it: whose each amount is, what was put right or left away on the way, what is

@@ -1,9 +1,13 @@
 import type { Amount } from './item.ts';
 import type { Measure } from './parts.ts';
-import { oilOf, type State, same, withUnit } from './state.ts';
+import { isPaired, oilOf, type State, same, withUnit } from './state.ts';
 
 /** A bare figure from which it may be the grams of all oils, beside shares in percent. */
 const LIKE_A_WEIGHT = 100;
+
+/** The one amount that has no name yet, which is thereby taken. */
+const onlyMass = (state: State): Amount | undefined =>
+  state.masses.length === 1 ? state.masses.pop() : undefined;
 
 /** What is taken in place of an oil has its own amount, or that of the oil. */
 export function swap(state: State): string | undefined {
@@ -12,8 +16,8 @@ export function swap(state: State): string | undefined {
     state.isTurned = true;
     if (named) state.removed.push(named.name);
   }
-  const lacking = state.removed.filter(one => state.pairs.some(({ name }) => same(name, one)));
-  const waiting = state.unpaired.filter(name => !state.pairs.some(pair => same(pair.name, name)));
+  const lacking = state.removed.filter(one => isPaired(state, one));
+  const waiting = state.unpaired.filter(name => !isPaired(state, name));
   const swaps = [...state.swaps];
   if (swaps.length === 0 && lacking.length === 1 && waiting.length === 1 && !state.even)
     swaps.push({ by: waiting[0]!, of: lacking[0] });
@@ -21,17 +25,16 @@ export function swap(state: State): string | undefined {
     const old = of && state.pairs.find(({ name }) => same(name, of));
     if (!old) {
       // "I have tallow in place of the lard, 300 g of it": the recipe is told as it is now.
-      const own = state.masses.length === 1 ? state.masses.pop() : undefined;
+      const own = onlyMass(state);
       if (!of) return by.text;
-      const isTold = state.pairs.some(({ name }) => same(name, by));
-      if (!own && !isTold) return by.text;
+      if (!own && !isPaired(state, by)) return by.text;
       if (own) state.pairs.push({ measure: own, name: by });
       continue;
     }
     state.pairs = state.pairs.filter(pair => pair !== old);
     state.removed = state.removed.filter(one => !same(one, old.name));
-    if (state.pairs.some(({ name }) => same(name, by))) continue;
-    const own = state.masses.length === 1 ? state.masses.pop() : undefined;
+    if (isPaired(state, by)) continue;
+    const own = onlyMass(state);
     const measure: Measure = own ?? old.measure;
     state.pairs.push(withUnit({ measure, name: by }, old));
   }
@@ -46,7 +49,7 @@ export function lone(state: State): string | undefined {
   const again = (one: Amount) => one.figure === state.whole?.figure && one.unit === state.whole.unit;
   const [mass, another] = state.masses.filter(one => !again(one));
   if (mass && mass.unit === undefined && !(areShares && mass.figure >= LIKE_A_WEIGHT)) return mass.text;
-  const alone = state.unpaired.filter(name => !state.pairs.some(pair => same(pair.name, name)));
+  const alone = state.unpaired.filter(name => !isPaired(state, name));
   const isOne = new Set(alone.map(oilOf)).size === 1 && oils.length === 0 && !state.even;
   if (isOne && mass && !another) {
     state.pairs.push({ measure: mass, name: alone[0]! });

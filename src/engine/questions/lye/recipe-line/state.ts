@@ -67,6 +67,9 @@ export const same = (a: Name, b: Name): boolean =>
   a.known === b.known &&
   (a.known === 'oil' ? oilOf(a) === oilOf(b) : a.known !== 'other' || a.text === b.text);
 
+/** Whether an amount was told for an ingredient. */
+export const isPaired = ({ pairs }: State, one: Name): boolean => pairs.some(({ name }) => same(name, one));
+
 /** A figure that is put right keeps the unit it had. */
 export const withUnit = (pair: Pair, before: Pair): Pair =>
   pair.measure.is === 'amount' && pair.measure.unit === undefined && before.measure.is === 'amount'

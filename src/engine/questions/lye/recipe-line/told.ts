@@ -1,9 +1,10 @@
+import { MOST_BARE_SUPERFAT } from './fixed.ts';
 import type { Amount, Item, Name } from './item.ts';
 import { itemsOf } from './items.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
 import { ratioIn } from './ratio.ts';
 import { lone, swap } from './settled.ts';
-import { beginning, type State, same, withUnit } from './state.ts';
+import { beginning, isPaired, type State, same, withUnit } from './state.ts';
 import { turned } from './turned.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
@@ -27,8 +28,6 @@ export type Told = {
   /** Whether something was put right, left away, taken instead, scaled, or told of another's recipe. */
   readonly isTurned: boolean;
 };
-/** Percent; lye water is 25 to 50 % (common practice, no source). */
-const WEAKEST = 12;
 /** What is unclear, and whether anything of the recipe was changed as it was told. */
 export type Unclear = { readonly unclear: string; readonly isTurned?: boolean };
 
@@ -48,12 +47,12 @@ export function toldIn(line: string): Told | Unclear {
   if (unclear !== undefined) return { unclear, isTurned: state.isTurned };
   // "Out of coconut, so all olive": what is left away goes to an oil that is named once more.
   const isLacking = state.removed.some(one => state.pairs.some(({ name }) => same(one, name)));
-  const again = state.unpaired.find(name => state.pairs.some(pair => same(pair.name, name)));
+  const again = state.unpaired.find(name => isPaired(state, name));
   if (isLacking && again && state.removed.every(one => !same(one, again)))
     return { unclear: again.text, isTurned: true };
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
   const bare = state.unpaired.filter(
-    name => !state.pairs.some(pair => same(pair.name, name)) && !state.removed.some(one => same(one, name)),
+    name => !isPaired(state, name) && !state.removed.some(one => same(one, name)),
   );
   if (state.each) {
     const measure = state.each;
@@ -69,7 +68,7 @@ export function toldIn(line: string): Told | Unclear {
     percent: state.percents[0],
     liquids: state.liquids,
     unit: state.unit,
-    items: items,
+    items,
     notMeant: state.notMeant,
     isTurned: state.isTurned,
   };
@@ -116,7 +115,7 @@ function leave(state: State, name: Name): void {
 function add(state: State, pair: Pair): string | undefined {
   if (pair.name.known === 'lye' && pair.measure.is === 'amount' && pair.measure.unit === '%') {
     // No lye water is so weak: it is the superfat, or the strength that is taken elsewhere.
-    if (pair.measure.figure > WEAKEST) return pair.measure.text;
+    if (pair.measure.figure > MOST_BARE_SUPERFAT) return pair.measure.text;
     state.percents.push(pair.measure);
     return undefined;
   }

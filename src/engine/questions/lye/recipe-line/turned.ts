@@ -30,11 +30,8 @@ export function turned(
     } else if (item.is === 'even') state.even = true;
     else if (item.is === 'times') {
       // "Water at twice the lye", "agua x2": no multiple of the recipe.
-      if (state.times !== undefined || isOfWater(items)) {
-        state.isTurned = true;
-        return item.text;
-      }
       state.isTurned = true;
+      if (state.times !== undefined || isOfWater(items)) return item.text;
       state.times = item.text;
     } else if (item.is === 'rescales') {
       state.isRescaled ||=
@@ -74,8 +71,7 @@ export function turned(
       if (typeof skipped === 'string') return skipped;
       at += skipped;
     } else if (item.is === 'instead') {
-      const skipped = instead(state, kept, after);
-      at += skipped;
+      at += instead(state, kept, after);
     } else if (item.is === 'mine') {
       // Two recipes: the later one is the teller's own.
       if (after.some(isMeasure) && state.pairs.length > 0) {
@@ -89,14 +85,8 @@ export function turned(
 
 /** "Without the castor", "no eran 300 de coco": how many items of the part that takes. */
 function left(state: State, item: Item, after: readonly Item[]): number | string {
-  const near = after.slice(
-    0,
-    Math.max(
-      0,
-      after.findIndex(one => one.is === 'word'),
-    ) || undefined,
-  );
-  const reach = after.findIndex(one => one.is === 'word') === 0 ? [] : near;
+  const words = after.findIndex(one => one.is === 'word');
+  const reach = words === -1 ? after : after.slice(0, words);
   const name = reach.findIndex(isName);
   const amount = reach.findIndex(one => one.is === 'amount');
   const isAmount = amount !== -1 && amount <= 2;

@@ -1,5 +1,6 @@
 import { superfatIn } from '../amounts.ts';
 import { CAUSTIC } from '../care-words.ts';
+import { USUAL_SUPERFAT, verdictOf } from '../check.ts';
 import { POTASSIUM, Remaining } from '../words.ts';
 import { oilShortIn } from './oil-short.ts';
 import {
@@ -14,8 +15,6 @@ import {
   ofRole,
   one,
   sum,
-  USUAL_SUPERFAT,
-  verdictOf,
 } from './reckoned.ts';
 import { type ToldAmount, toldAmounts, wordsOfBatch } from './told-amounts.ts';
 

@@ -1,13 +1,7 @@
 import { knownOil } from '../../../batch/oils/find-oil.ts';
 import type { Band } from '../../../origin.ts';
-import {
-  demandOfAny,
-  demandOfNamed,
-  type LyeAmiss,
-  OILS_DIFFER,
-  USUAL_SUPERFAT,
-  verdictOf,
-} from './reckoned.ts';
+import { USUAL_SUPERFAT, verdictOf } from '../check.ts';
+import { demandOfAny, demandOfNamed, type LyeAmiss, OILS_DIFFER } from './reckoned.ts';
 import type { ToldAmount } from './told-amounts.ts';
 
 const MISSING =

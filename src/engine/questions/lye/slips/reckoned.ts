@@ -1,6 +1,7 @@
 import { DEFAULT_PURITY, hydroxideDemand, hydroxideIn, superfatPercent } from '../../../batch/lye/lye.ts';
 import { NAOH_MOLAR_MASS } from '../../../batch/oils/fatty-acids.ts';
 import type { Band } from '../../../origin.ts';
+import type { LyeCheck } from '../check.ts';
 import type { Role, ToldAmount } from './told-amounts.ts';
 
 /**
@@ -10,7 +11,7 @@ import type { Role, ToldAmount } from './told-amounts.ts';
 export type LyeAmiss = {
   readonly percentOver: number;
   readonly superfat: Band;
-  readonly verdict: 'lye-heavy' | 'may-be-heavy' | 'usual' | 'soft';
+  readonly verdict: LyeCheck['verdict'];
   /** Grams of lye that went in and that were meant, where both are told or follow. */
   readonly putGrams: number | undefined;
   readonly meantGrams: number | undefined;
@@ -23,10 +24,6 @@ export type LyeAmiss = {
   readonly isOilShort: boolean;
 };
 
-/** Percent; the plan's default. */
-export const USUAL_SUPERFAT = 5;
-/** Percent from which a bar turns soft and soon rancid (common practice). */
-const SOFT_FROM = 15;
 /** Points of superfat that oils of one name differ by: saponification ranges of Codex CXS 33 and 210, some 3 %. */
 export const OILS_DIFFER = 3;
 /**
@@ -45,6 +42,10 @@ export const one = (amounts: readonly ToldAmount[]): number | undefined =>
   amounts.length === 1 ? amounts[0]!.grams : undefined;
 export const ofRole = (amounts: readonly ToldAmount[], role: Role): readonly ToldAmount[] =>
   amounts.filter(amount => amount.role === role);
+
+/** The lye that is told, whether it went in, was meant, or only stands there. */
+export const ofLye = (amounts: readonly ToldAmount[]): readonly ToldAmount[] =>
+  amounts.filter(({ role }) => role === 'lye' || role === 'meant' || role === 'put');
 
 /** Moles of hydroxide in grams of an alkali as it is sold. */
 export const molesOf = (grams: number, alkali: Alkali): number =>
@@ -85,10 +86,4 @@ export function leftByDifference(moles: number, demand: Band, meant: number): Ba
     typical: left(demand.typical),
     high: Math.max(...ends) + OILS_DIFFER,
   };
-}
-
-export function verdictOf({ low, typical }: Band): LyeAmiss['verdict'] {
-  if (typical < 0) return 'lye-heavy';
-  if (low < 0) return 'may-be-heavy';
-  return typical > SOFT_FROM ? 'soft' : 'usual';
 }

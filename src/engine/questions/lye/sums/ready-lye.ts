@@ -1,5 +1,5 @@
 import { CAUSTIC } from '../care-words.ts';
-import { ofRole, one } from '../slips/reckoned.ts';
+import { ofLye, ofRole, one } from '../slips/reckoned.ts';
 import { toldAmounts, wordsOfBatch } from '../slips/told-amounts.ts';
 import { COUNT, decimal, gramsOf, MASS, PERCENT } from '../words.ts';
 
@@ -39,8 +39,7 @@ export function readyLyeIn(question: string): ReadyLye | undefined {
   if (strength === undefined || !READY.test(plain) || !NEEDS.test(plain)) return undefined;
   if (strength < STRENGTHS.least || strength > STRENGTHS.most) return undefined;
   const amounts = toldAmounts(plain);
-  const lye = amounts.filter(({ role }) => role === 'lye' || role === 'meant' || role === 'put');
-  const lyeGrams = one(lye);
+  const lyeGrams = one(ofLye(amounts));
   const water = one(ofRole(amounts, 'water'));
   if (lyeGrams === undefined || amounts.length !== 1 + (water === undefined ? 0 : 1)) return undefined;
   const solutionGrams = (100 * lyeGrams) / strength;

@@ -1,4 +1,4 @@
-import { ofRole, one } from '../slips/reckoned.ts';
+import { ofLye, ofRole, one } from '../slips/reckoned.ts';
 import { toldAmounts, wordsOfBatch } from '../slips/told-amounts.ts';
 
 /** A recipe of unnamed oils made larger or smaller: grams of oils, lye and water, all by the same number. */
@@ -27,8 +27,7 @@ export function scaledIn(question: string): Scaled | undefined {
   if (AMISS.test(plain)) return undefined;
   const amounts = toldAmounts(plain);
   const wholes = ofRole(amounts, 'whole');
-  const lyes = amounts.filter(({ role }) => role === 'lye' || role === 'meant' || role === 'put');
-  const [water, lye] = [ofRole(amounts, 'water'), one(lyes)];
+  const [water, lye] = [ofRole(amounts, 'water'), one(ofLye(amounts))];
   const wished = wishedIn(
     plain,
     amounts.map(({ grams }) => grams),

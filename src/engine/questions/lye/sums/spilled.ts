@@ -1,6 +1,7 @@
 import { superfatIn } from '../amounts.ts';
 import { CAUSTIC } from '../care-words.ts';
-import { ofRole, one, USUAL_SUPERFAT } from '../slips/reckoned.ts';
+import { USUAL_SUPERFAT } from '../check.ts';
+import { ofLye, ofRole, one } from '../slips/reckoned.ts';
 import { toldAmounts, wordsOfBatch } from '../slips/told-amounts.ts';
 import { Remaining } from '../words.ts';
 
@@ -33,7 +34,7 @@ export function lyeSpilledIn(question: string): LyeSpilled | undefined {
   const [first] = amounts;
   if (!first || first.at < cue.index) return undefined;
   const rest = amounts.slice(1);
-  const lye = one(rest.filter(({ role }) => role === 'lye' || role === 'meant' || role === 'put'));
+  const lye = one(ofLye(rest));
   const water = one(ofRole(rest, 'water'));
   const whole = /^ ?(?:g|gr|grams?|gramos?|oz|ml)?\.? ?(?:de|of|out of|from)(?: the| los| las)? \d/u.test(
     plain.slice(first.at).replace(/^[\d.,/ ]+/u, ''),
