@@ -296,6 +296,8 @@ describe('what may be a fat, or change an amount, is asked back', () => {
     'para 8 jabones son 320 g oliva 160 g coco 20 g ricino al 5%, me encargaron 20, cuánta sosa',
     '320 g olive 160 g coconut makes 8 bars, i need 20 bars, lye?',
     '500 g oliva 300 g coco sg 5, me quedé sin coco así que todo oliva, cuánta sosa',
+    // Two wholes.
+    'resize this: 65% olive, 25% coconut, 10% castor, was a 500 g batch, now I want 2 kg of oils. lye at 5',
     // Twice the lye in water is no two of the recipe.
     'Coco 400 gr aceite de palma 400 gr ricino 40 gr. agua al doble de la soda. dime la soda y el agua',
     'NaOH para oliva 333 g coco 333 g palma 333 g, y el agua x2',

@@ -120,7 +120,11 @@ function add(state: State, pair: Pair): string | undefined {
     return undefined;
   }
   if (pair.name.known === 'any-oil') {
-    if (pair.measure.is === 'amount') state.whole ??= pair.measure;
+    if (pair.measure.is !== 'amount') return undefined;
+    // "Resize this: was a 500 g batch, now 2 kg of oils": nobody here knows which of two wholes is meant.
+    if (state.isRescaled && state.whole && state.whole.figure !== pair.measure.figure)
+      return pair.measure.text;
+    state.whole ??= pair.measure;
     return undefined;
   }
   const at = state.pairs.findIndex(({ name }) => same(name, pair.name));
