@@ -102,6 +102,10 @@ class LoopbackHost implements Host {
     return this.#parts.kernel.commands.in(guildId);
   }
 
+  get connections(): number {
+    return this.#parts.gateway.connections;
+  }
+
   whenReady(shards = this.#parts.settings.shards): Promise<void> {
     return this.#parts.gateway.whenReady(shards);
   }

@@ -68,6 +68,8 @@ describe('a process', () => {
     expect((await member.run('/shelf use', { item: 'Moss', amount: '5 g' })).text).toContain('15 g');
     first.child.kill('SIGKILL');
     await first.exited;
+    // Until the platform has heard of it, a member's command goes to the dead process, and `start` would not wait.
+    await expect.poll(() => host.connections).toBe(0);
     const { exited } = await start();
     expect((await member.run('/shelf show', { item: 'Moss' })).text).toContain('15 g');
 

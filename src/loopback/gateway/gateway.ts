@@ -73,6 +73,10 @@ export class Gateway {
     });
   }
 
+  get connections(): number {
+    return this.#sockets.clients.size;
+  }
+
   drop(code: number | undefined): void {
     for (const socket of this.#sockets.clients) {
       if (code === undefined) socket.terminate();

@@ -82,6 +82,8 @@ export interface Host extends AsyncDisposable {
   commands(guildId?: string): readonly APIApplicationCommand[];
   /** Resolves when `shards` sessions (default: the recommended number) have identified. */
   whenReady(shards?: number): Promise<void>;
+  /** Gateway sockets that are open now. A killed bot's is open until its end has been heard. */
+  readonly connections: number;
   /** Looks at a message again; undefined once deleted. */
   latest(message: MessageView | string): MessageView | undefined;
   /** Everything shown for one interaction, first answer first. */
