@@ -12,6 +12,10 @@ declare module '../../refusal.ts' {
     'recipe-corrected': { text: string };
     /** A recipe that is to be multiplied. */
     'recipe-scaled': { text: string };
+    /** An oil with two amounts, of which one is in the pot. */
+    'oil-told-twice': { name: string; one: string; other: string };
+    /** What was to go in, beside what did. */
+    'recipe-planned': { text: string };
     /** Words beside a recipe that may be a part of it. */
     'recipe-words': { text: string };
   }
@@ -143,22 +147,24 @@ export function readLyeInChat(
   const line = prepared(question);
   const read = recipeLine(line);
   const clear = 'line' in read ? strictly(read.line) : undefined;
-  const told = clear && 'line' in read ? withLeft(clear, read.left, line) : undefined;
+  if (clear && 'line' in read) return withLeft(clear, read.left, line);
+  if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
+  if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
   // What is changed as it is told is for no reader that takes every word as it stands.
-  if (read.isTurned) return told ?? refuseTurned(line, read);
+  if (read.isTurned) return refuseTurned(line, read);
+  const unclear = 'unclear' in read ? read.unclear : '';
   try {
     if (unordered) throw unordered;
-    return readLyeQuestion(ordered);
+    const strict = readLyeQuestion(ordered);
+    // Oils whose place is not clear are counted by no other reader: what was planned and what was poured would both be in the pot.
+    if (strict.given.oils === undefined) return strict;
   } catch (refusal) {
-    if (!(refusal instanceof Refusal)) throw refusal;
-    // What is a liquid, or told by volume, is no oil where every oil has its weight.
-    if (told && OF_LIQUIDS.has(refusal.id)) return told;
-    if (!OF_WORDS.has(refusal.id)) throw refusal;
-    return told ?? refuseUnclear(line, 'unclear' in read ? read.unclear : '', refusal);
+    if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
+    return refuseUnclear(line, unclear, refusal);
   }
+  return refuse('recipe-words', { text: unclear.slice(0, 60) });
 }
 
-const OF_LIQUIDS: ReadonlySet<string> = new Set(['oil-by-volume', 'oil-is-liquid']);
 const ASKS_WATER = /\b(?:how much|cuanta) (?:water|agua)\b/u;
 const withLeft = (told: LyeQuestion, left: readonly string[], line: string): LyeQuestion => ({
   ...told,

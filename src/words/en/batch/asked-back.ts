@@ -24,6 +24,8 @@ export const askedBackRefusals: Pick<
   | 'recipe-corrected'
   | 'recipe-scaled'
   | 'recipe-words'
+  | 'oil-told-twice'
+  | 'recipe-planned'
 > = {
   'oil-is-liquid': ({ text }) =>
     `“${text}” is no fat: lye finds nothing in it to make soap of, and it would all stay in the bar as lye. Name the oils, and write this as liquid:“${text.trim()}”.`,
@@ -53,6 +55,10 @@ export const askedBackRefusals: Pick<
     `“${text}”: multiply every oil, the lye and the water by one and the same number, and ask with those weights: “500 g olive, 200 g coconut, 90 g lye, 200 g water”.`,
   'recipe-words': ({ text }) =>
     `I cannot tell what “${text}” does to the recipe. Write only the oils with their weights, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'oil-told-twice': ({ name, one, other }) =>
+    `“${name}” stands twice: ${one} and ${other}. Write each oil once, with what is or goes in the pot: “${other} ${name}”.`,
+  'recipe-planned': ({ text }) =>
+    `What was to go in stands beside what did (“${text}…”). Write only what is or goes in the pot: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

@@ -31,6 +31,10 @@ export const askedBackRefusals: typeof en = {
     `«${text}»: multiplica cada aceite, la sosa y el agua por un mismo número y pregunta con esos pesos: «500 g oliva, 200 g coco, 90 g sosa, 200 g agua».`,
   'recipe-words': ({ text }) =>
     `No sé qué cambia «${text}» en la receta. Escribe solo los aceites con su peso y el sobreengrasado: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
+  'oil-told-twice': ({ name, one, other }) =>
+    `«${name}» sale dos veces: ${one} y ${other}. Escribe cada aceite una vez, con lo que hay o va en la olla: «${other} ${name}».`,
+  'recipe-planned': ({ text }) =>
+    `Lo que iba a llevar está junto a lo que lleva («${text}…»). Escribe solo lo que hay o va en la olla: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

@@ -9,6 +9,10 @@ const BEYOND: readonly RegExp[] = [
   // "A: ... B: ...".
   /(?<![\p{L}\d])(?:a|1|uno?|one|primera?|first)\)? ?: ?[^;:]*\d[^:]*(?<![\p{L}\d])(?:b|2|dos|two|segunda?|second)\)? ?:/u,
   /(?<!\p{L})(?:for each|para cada (?:una?|receta)|de cada receta|lye for both|sosa para (?:ambas|las dos))(?!\p{L})/u,
+  /(?<!\p{L})(?:recipe|receta|batch|lote|tanda|formula)s? (?:a|1|uno|one)(?![\p{L}\d])(?! ?(?:kg|kilo|g|lb|oz|gram)).*(?:recipe|receta|batch|lote|tanda|formula) (?:b|2|dos|two)(?![\p{L}\d])(?! ?(?:kg|kilo|g|lb|oz|gram))/u,
+  // "200 g coconut is for next week", "the coconut is optional".
+  /(?<!\p{L})(?:is|are|was|were|es|son|va|van|queda|quedan|era|eran)(?: (?:only|just|solo))? (?:for|para) (?:the |my |la |el |mi )?(?:next|another|other|later|tomorrow|otr[oa]|proxim[oa]|siguiente|despues|manana)(?!\p{L})/u,
+  /(?<!\p{L})(?:optional|opcional(?:es)?|if i (?:have|find|can get|get) (?:any|some|it)|si (?:me alcanza|consigo|encuentro))(?!\p{L})/u,
   // Fat that no lye is meant for.
   /(?<!\p{L})(?:after (?:the )?(?:cook(?:ing)?|gel)|post[- ]cook|at the end of (?:the )?cook|despues de (?:la )?coccion|tras la coccion|al final de la coccion|terminada la coccion)(?!\p{L})/u,
   // "Makes 8 bars, I need 20".

@@ -18,6 +18,11 @@ const OTHER = '(?:the |an? |one |la |una? )?(?:other |another |otra |otro )?';
 
 const PERSON = '(?:skin|hands?|hair|piel|manos|pelo|cara)';
 
+const SOURCE =
+  '(?:recipe|book|card|note|notes|formula|original|plan|usual|receta|libro|ficha|nota|formula|cuaderno)';
+const KIN =
+  '(?:sister|brother|mother|mum|mom|mam|nan|nana|gran|granny|grandma|grandmother|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|daughter|partner|hermana|hermano|madre|mama|abuela|tia|prima|amiga|amigo|vecina|vecino|maestra|profesora|profe|suegra|comadre|compadre|marido|mujer|cunada|hija|senora)';
+
 /** The words that tell how the parts of a recipe stand to one another, the longer before the shorter. */
 export const GRAMMAR: readonly Word[] = [
   word(
@@ -64,7 +69,8 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'swaps',
-    '(?:swap(?:ping)?|chang(?:e|ing)|replac(?:e|ing)|switch(?:ing)?|sub(?:bing)?|(?:la |lo |los |las )?(?:cambio|cambiar|reemplazo|reemplazar|sustituyo|sustituir))(?: (?:out|the|el|la|los|las|my|mi))*',
+    '(?:i |we )?(?:have |ve )?(?:swap(?:ping|ped)?|chang(?:e|ing|ed)|replac(?:e|ing|ed)|switch(?:ing|ed)?|sub(?:bing|bed)?)(?: (?:out|the|my))*',
+    '(?:he |hemos )?(?:la |lo |los |las |le |les )?(?:cambio|cambie|cambiar|cambiado|cambiamos|reemplazo|reemplace|reemplazar|reemplazado|sustituyo|sustitui|sustituir|sustituido)(?: (?:el|la|los|las|mi))*',
   ),
   word(
     'times',
@@ -89,6 +95,18 @@ export const GRAMMAR: readonly Word[] = [
     "(?:mine|ours) (?:is|are|has|goes|:)|lye for mine|(?:i'?d|i would|we'?d) (?:do|use|have)|mine not (?:hers|his|theirs)",
     "this time(?: (?:it'?s|its|it s|is))?|for (?:this|the) (?:new|next) one|only check \\p{L}+|esta vez|para el proximo(?: (?:quiero|va))?|la que (?:quiero|necesito) (?:calcular|revisar)(?: es(?: la (?:dos|2|b))?)?",
     '(?:nosotr[oa]s|yo|la nuestra|la mia|el mio|el nuestro)(?: (?:hacemos|hago|lleva|es|le pongo|uso|usamos|quiero))?|me quedo con|nos quedamos con',
+  ),
+  word(
+    'planned',
+    `(?:the |my |our |this |that |la |el |mi )?${SOURCE}(?: ?:| (?:is|was|says|said|calls? for|called for|asks? for|wants?|wanted|needs?|needed|had|has|dice|decia|pide|pedia|lleva|llevaba|manda|mandaba|era|es))`,
+    '(?:it |there )?(?:should|ought to|must|was supposed to|were supposed to|was meant to|were meant to) (?:have been|be)(?! (?:ok|okay|fine|safe|right|good|enough))|(?:i |we )?(?:had )?(?:planned|intended|meant to (?:add|put|use)|wanted to (?:add|put|use)|(?:was|were) going to (?:add|put|use|include))(?! batch)|(?:i|we) needed',
+    '(?:debi\\p{L}+|tenia\\p{L}*|tendria\\p{L}*|habia\\p{L}*) (?:que )?(?:ser|haber sido|haber)|(?:iba|ibamos|pensaba|pensabamos|queria|queriamos) (?:a )?(?:poner|echar|usar|agregar|anadir|meter)(?:le|les)?|necesitaba|hacian? falta|tocaban',
+    `(?:my|her|his|their|mi|tu|su|la) ${KIN} (?:uses|does|puts|takes|used|did|put|made|makes|usa|hace|pone|le pone|echa|le echa|lleva|usaba|hacia)|(?:she|he|they|ella|el) (?:uses?|does?|puts?|usa|hace|pone|echa)`,
+  ),
+  word(
+    'actual',
+    "(?:and |but |so )?(?:i|we)(?:'?ve| have| had|'d)? (?:only |just |actually |really |then )?(?:put|poured|used|added|weighed|measured|dumped|threw|had|have|got|use)(?: in)?(?: (?:only|just))?|(?:there (?:was|is) )(?:only |just )|(?<=[,;] )(?:used|poured|put)",
+    '(?:y |pero |yo )*(?:solo |solamente |al final |nomas )?(?:le |les )?(?:puse|pusimos|eche|echamos|use|usamos|pese|tengo|tenia|teniamos|habia|meti)(?: (?:solo|solamente|nomas))?',
   ),
   fraction(2 / 3, '(?:two|2|dos)[ -](?:thirds|tercios)(?: of (?:it|the \\p{L}+))?|2/3'),
   fraction(3 / 4, '(?:three|3|tres)[ -](?:quarters|fourths|cuartos)(?: of (?:it|the \\p{L}+))?|3/4'),

@@ -24,6 +24,10 @@ export type Turn =
   | 'swaps'
   /** Whose recipe now follows. */
   | 'mine'
+  /** What a recipe, a book or somebody else says, and what was to be. */
+  | 'planned'
+  /** What is in the pot, or at hand. */
+  | 'actual'
   /** Words that change nothing. */
   | 'aside';
 

@@ -21,7 +21,7 @@ export function swap(state: State): string | undefined {
   const swaps = [...state.swaps];
   if (swaps.length === 0 && lacking.length === 1 && waiting.length === 1 && !state.even)
     swaps.push({ by: waiting[0]!, of: lacking[0] });
-  for (const { by, of = lacking[0] } of swaps) {
+  for (const { by, of = lacking[0], amount } of swaps) {
     const old = of && state.pairs.find(({ name }) => same(name, of));
     if (!old) {
       // "I have tallow in place of the lard, 300 g of it": the recipe is told as it is now.
@@ -31,6 +31,9 @@ export function swap(state: State): string | undefined {
       if (own) state.pairs.push({ measure: own, name: by });
       continue;
     }
+    // A part of it is swapped, or the recipe is told as it was and as it is now.
+    const isWhole = old.measure.is === 'amount' && old.measure.figure === amount?.figure;
+    if (amount ? !isWhole : isPaired(state, by)) return by.text;
     state.pairs = state.pairs.filter(pair => pair !== old);
     state.removed = state.removed.filter(one => !same(one, old.name));
     if (isPaired(state, by)) continue;

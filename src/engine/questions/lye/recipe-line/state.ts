@@ -2,6 +2,9 @@ import { knownOil } from '../../../batch/oils/find-oil.ts';
 import type { Amount, Name } from './item.ts';
 import type { Pair } from './parts.ts';
 
+/** An oil as it is named, and its two amounts. */
+export type Twice = { readonly name: string; readonly one: string; readonly other: string };
+
 /** What has been read of a line so far. Mutable: it lives for one reading. */
 export type State = {
   pairs: Pair[];
@@ -29,12 +32,18 @@ export type State = {
   notMeant: Name[];
   /** An oil whose amount was not the one that was told. */
   denied: Name | undefined;
+  /** Who speaks of the amounts that follow: a recipe or another person, or whoever poured. */
+  voice: 'planned' | 'actual' | undefined;
+  /** Whose amounts of oils there are. */
+  voices: Set<State['voice']>;
+  /** An oil that has two amounts. */
+  twice: Twice | undefined;
   /** Whether something was put right, left away, taken instead, scaled, or told of another's recipe. */
   isTurned: boolean;
   unit: Amount['unit'];
   liquids: Name[];
-  /** What is taken, and instead of which oil. */
-  swaps: { readonly by: Name; readonly of: Name | undefined }[];
+  /** What is taken, instead of which oil, and how much of that. */
+  swaps: { readonly by: Name; readonly of: Name | undefined; readonly amount?: Amount }[];
 };
 
 export const beginning = (): State => ({
@@ -55,6 +64,9 @@ export const beginning = (): State => ({
   isCorrected: false,
   notMeant: [],
   denied: undefined,
+  voice: undefined,
+  voices: new Set(),
+  twice: undefined,
   isTurned: false,
   unit: undefined,
   liquids: [],

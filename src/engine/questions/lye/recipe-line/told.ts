@@ -4,7 +4,7 @@ import { itemsOf } from './items.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
 import { ratioIn } from './ratio.ts';
 import { lone, swap } from './settled.ts';
-import { beginning, isPaired, type State, same, withUnit } from './state.ts';
+import { beginning, isPaired, type State, same, type Twice, withUnit } from './state.ts';
 import { turned } from './turned.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
@@ -29,7 +29,14 @@ export type Told = {
   readonly isTurned: boolean;
 };
 /** What is unclear, and whether anything of the recipe was changed as it was told. */
-export type Unclear = { readonly unclear: string; readonly isTurned?: boolean };
+export type Unclear = {
+  readonly unclear: string;
+  readonly isTurned?: boolean;
+  /** What is unclear is which of its two amounts an oil has. */
+  readonly twice?: Twice;
+  /** What was to be stands beside what is. */
+  readonly isPlanned?: boolean;
+};
 
 /** Reads who is how much in a line of `plainWords`. Pure. */
 export function toldIn(line: string): Told | Unclear {
@@ -41,8 +48,12 @@ export function toldIn(line: string): Told | Unclear {
   state.told = new Set(parts.filter(part => part.items.some(isName)).map(({ sentence }) => sentence));
   for (const part of parts) {
     const unclear = partRead(state, part);
-    if (unclear !== undefined) return { unclear, isTurned: state.isTurned };
+    if (unclear !== undefined)
+      return { unclear, isTurned: state.isTurned, ...(state.twice && { twice: state.twice }) };
   }
+  // What was to be, and what is: which of them is in the pot nobody here knows.
+  if (state.voices.has('planned') && state.voices.size > 1)
+    return { unclear: line.slice(0, 60), isTurned: true, isPlanned: true };
   const unclear = swap(state) ?? lone(state);
   if (unclear !== undefined) return { unclear, isTurned: state.isTurned };
   // "Out of coconut, so all olive": what is left away goes to an oil that is named once more.
@@ -80,6 +91,8 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
   if (typeof content === 'string') return content;
   const unclear = units(state, content);
   if (unclear !== undefined) return unclear;
+  const spoon = spoonOfLye(content);
+  if (spoon !== undefined) return spoon;
   const apart = wholes(
     state,
     content.filter(item => !(item.is === 'amount' && item.unit === 'other')),
@@ -93,6 +106,14 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
     if (amiss !== undefined) return amiss;
   }
   return undefined;
+}
+
+const SPOON = /(?:tbsps?|tsps?|spoons?|cdt?as?|cucharad(?:it)?as?|cups?|tazas?)$/u;
+/** "Another spoon of lye": how much that weighs nobody here knows. */
+function spoonOfLye(content: readonly Item[]): string | undefined {
+  return content.some(item => isName(item) && item.known === 'lye')
+    ? content.find(item => item.is === 'amount' && item.unit === 'other' && SPOON.test(item.text))?.text
+    : undefined;
 }
 
 /** The unit of all bare figures, told once; that of the lye which is asked for is none of theirs. */
@@ -130,15 +151,21 @@ function add(state: State, pair: Pair): string | undefined {
   const at = state.pairs.findIndex(({ name }) => same(name, pair.name));
   const before = state.pairs[at];
   state.awaitsFigure = false;
+  if (pair.name.known === 'oil') state.voices.add(state.voice);
   if (state.isCorrecting && !before && !state.isCorrected && state.pairs.length > 0) return pair.measure.text;
   state.isCorrected ||= state.isCorrecting && before !== undefined;
   if (!before || pair.name.known === 'other') state.pairs.push(pair);
   else if (state.isCorrecting) state.pairs[at] = withUnit(pair, before);
   else if (before.measure.is !== 'amount' || pair.measure.is !== 'amount') state.pairs.push(pair);
   else if (before.measure.figure !== pair.measure.figure || pair.name.known === 'oil')
-    // The same oil twice: two recipes, or one that was told again.
-    return `${pair.measure.text} ${pair.name.text}`;
+    return twice(state, before, pair);
   return undefined;
+}
+
+/** The same oil twice: two recipes, what was planned and what was poured, or one that was told again. */
+function twice(state: State, one: Pair, { measure, name }: Pair): string {
+  if (name.known === 'oil') state.twice = { name: name.text, one: one.measure.text, other: measure.text };
+  return `${measure.text} ${name.text}`;
 }
 
 /** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */

@@ -1,5 +1,5 @@
 import type { Amount, Item, Name } from './item.ts';
-import { isMeasure, isName, isOil, type Part } from './parts.ts';
+import { isMeasure, isName, isOil, type Measure, type Part } from './parts.ts';
 import type { State } from './state.ts';
 
 const isOfWater = (items: readonly Item[]): boolean =>
@@ -56,6 +56,11 @@ export function turned(
       }
       state.isCorrecting ||= state.pairs.length > 0;
       state.awaitsFigure = state.isCorrecting;
+    } else if (item.is === 'planned' || item.is === 'actual') {
+      // What stands before was said in the other voice.
+      const unclear = kept.some(isMeasure) ? readPart({ items: kept.splice(0), sentence }) : undefined;
+      if (unclear !== undefined) return unclear;
+      state.voice = item.is;
     } else if (item.is === 'each') {
       const amount = kept.findLastIndex(one => one.is === 'amount');
       if (amount === -1) continue;
@@ -76,6 +81,7 @@ export function turned(
       // Two recipes: the later one is the teller's own.
       if (after.some(isMeasure) && state.pairs.length > 0) {
         state.pairs = [];
+        state.voices.clear();
         state.isTurned = true;
       }
     } else kept.push(item);
@@ -108,17 +114,20 @@ function left(state: State, item: Item, after: readonly Item[]): number | string
   return 0;
 }
 
-/** "Swap the coconut for babassu", "la cambio por sebo". */
+/** "Swap the coconut for babassu", "200 g de coco por 200 de babasú". */
 function swapped(state: State, after: readonly Item[]): number | string {
-  const names = after.flatMap((one, at) => (isOil(one) ? [at] : []));
   const by = after.findIndex(({ text }) => /^(?:for|with|por|con|to)$/u.test(text));
-  if (by === -1 || names.length === 0) return after[0]?.text ?? 'swap';
-  const behind = names.find(at => at > by);
-  const before = names.find(at => at < by);
-  if (behind === undefined || after.slice(0, behind).some(isMeasure)) return after[names[0]!]!.text;
-  const of = before === undefined ? undefined : (after[before] as Name);
+  const behind = after.findIndex((one, at) => isOil(one) && at > by);
+  const before = after.slice(0, Math.max(by, 0)).findLastIndex(isOil);
+  // "Swapping the water for stout": of no oil.
+  if (by === -1 || behind === -1) return after.some(isOil) ? after[0]!.text : 0;
+  const [of, taken] = [after[before], after[behind] as Name];
+  const amounts = [after.slice(0, by), after.slice(by, behind)].map(some => some.filter(isMeasure));
+  const [[old, more], [own, another]] = amounts as [Measure[], Measure[]];
+  if (more || another || (old && old.is !== 'amount') || (own && own.is !== 'amount')) return taken.text;
   state.isTurned = true;
-  state.swaps.push({ by: after[behind] as Name, of });
+  if (own) state.pairs.push({ measure: own, name: taken });
+  state.swaps.push({ by: taken, of: isName(of) ? of : undefined, ...(old && { amount: old }) });
   return behind + 1;
 }
 

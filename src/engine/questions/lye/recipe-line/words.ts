@@ -16,6 +16,8 @@ const HARMLESS = new Set(
 export function wordsBeside(
   items: readonly Item[],
 ): { readonly left: readonly string[] } | { readonly unclear: string } {
+  const either = eitherIn(items);
+  if (either !== undefined) return { unclear: either };
   const parts = partsOf(items);
   const told = new Set(parts.filter(hasRecipe).map(({ sentence }) => sentence));
   const left: string[] = [];
@@ -34,6 +36,21 @@ export function wordsBeside(
     }
   }
   return { left };
+}
+
+/** "700 g olive or 700 g canola": one of two weighed oils goes in, and nobody here knows which. */
+function eitherIn(items: readonly Item[]): string | undefined {
+  const isWeighed = (some: readonly Item[]) => some.some(isOil) && some.some(isMeasure);
+  for (const [at, item] of items.entries()) {
+    if (item.is !== 'word' || !/^(?:or|o|u)$/u.test(item.text)) continue;
+    const before = items.slice(items.slice(0, at).findLastIndex(({ text }) => text === ';') + 1, at);
+    const after = items.slice(at + 1);
+    const end = after.findIndex(({ text }) => text === ';');
+    const behind = end === -1 ? after : after.slice(0, end);
+    if (isWeighed(before) && isWeighed(behind))
+      return [before.at(-1)!, item, ...behind.slice(0, 2)].map(({ text }) => text).join(' ');
+  }
+  return undefined;
 }
 
 const plain = (word: string) => word.replace(/['’]/gu, '');
