@@ -45,16 +45,17 @@ const SOFT_KINDS =
   /(?<!\d ?(?:\p{L}+ )?(?:of |de )?)(?<!\p{L})(?:(?:liquid|soft|shaving|cream) soaps?|shaving cream|crema de afeitar|jabon(?:es)? (?:de )?(?:liquido|blando|blanco|pasta|afeitar))(?!\p{L})/gu;
 /** Figures of times, people and pieces. */
 const COUNTED =
-  /(?<![\d.,])\d{1,3} (?:below|degrees|grados|bars|pastillas|barras|people|personas|of us|years?|anos|days?|dias|weeks?|semanas|minutes?|minutos|hours?|horas|months?|meses|am|pm|o ?clock)(?!\p{L})|(?<!\p{L})(?:at|by|until|till|a las) \d{1,2}(?: ?(?:am|pm|o ?clock))?(?= ?(?:;|$))/gu;
+  /(?<![\d.,])\d{1,3} (?:below|degrees|grados|bars|pastillas|barras|people|personas|of us|years?|anos|days?|dias|weeks?|semanas|minutes?|minutos|hours?|horas|months?|meses|am|pm|o ?clock)(?!\p{L})|(?<!\p{L})(?:at \d{1,2} ?(?:am|pm|o ?clock)|(?:by|until|till|a las) \d{1,2}(?: ?(?:am|pm|o ?clock))?|(?<=(?:start|meet|pour|party|class|dinner|tea|home|back|leave|open|clos|pick|tonight|today|tomorrow|morning|afternoon|evening)\p{L}*(?: \p{L}+){0,3} )at \d{1,2})(?= ?(?:;|$))/gu;
 
 /** A full stop behind a short unit that ends a sentence. */
 const STOP_BEHIND_UNIT = /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+\p{Lu})/gu;
 /** "Only 150g. Lye?": what stands behind the stop is asked for. */
 const STOP_BEFORE_LYE = new RegExp(
-  String.raw`(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(?:the |la |el )?${LYE}(?!\p{L})(?![ :=]*\d))`,
+  String.raw`(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(?:the |la |el )?(?:${LYE}|soda(?! (?:ash|crystals|water|bicarb)))(?!\p{L})(?![ :=]*\d))`,
   'giu',
 );
-const AND_A_HALF = /(?<!\d\s?)(?<!\p{L})(kilo|libra) y medi[oa](?!\p{L})/giu;
+const AND_A_HALF =
+  /(?<!\d\s?)(?<!\p{L})(?:an? |un |una )?(kilo|libra|pound) (?:y medi[oa]|(?:and|an|n|&) an? half)(?!\p{L})/giu;
 /** "A quarter of a kilo". */
 const PART_OF_UNIT =
   /(?<!\p{L})(?:an? |un |una )?(half|quarter|cuarto|mitad|media) (?:of an?|de) (kilo|pound|libra)(?!\p{L})/giu;

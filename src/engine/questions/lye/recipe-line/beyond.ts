@@ -13,6 +13,10 @@ const BEYOND: readonly RegExp[] = [
   // "200 g coconut is for next week", "the coconut is optional".
   /(?<!\p{L})(?:is|are|was|were|es|son|va|van|queda|quedan|era|eran)(?: (?:only|just|solo))? (?:for|para) (?:the |my |la |el |mi )?(?:next|another|other|later|tomorrow|otr[oa]|proxim[oa]|siguiente|despues|manana)(?!\p{L})/u,
   /(?<!\p{L})(?:optional|opcional(?:es)?|if i (?:have|find|can get|get) (?:any|some|it)|si (?:me alcanza|consigo|encuentro))(?!\p{L})/u,
+  // "800 g olive including 200 g coconut".
+  /(?<!\p{L})(?:including|included in|of which|incluyendo|incluid[oa]s?|de l[oa]s cuales|de ell[oa]s)(?= [^;]{0,20}\d)/u,
+  // "El coco no lo puse", "the coconut is not in it".
+  /(?<!\p{L})no (?:l[oea]s?|se l[oea]s?) (?:puse|pusimos|eche|echamos|use|usamos|agregue|anadi|meti|llev\p{L}+|he (?:puesto|echado|usado|metido))(?!\p{L})|(?<!\p{L})(?:is|are|was|were|went) ?n[o']t (?:in|used|going in|added)(?!\p{L})/u,
   // Fat that no lye is meant for.
   /(?<!\p{L})(?:after (?:the )?(?:cook(?:ing)?|gel)|post[- ]cook|at the end of (?:the )?cook|despues de (?:la )?coccion|tras la coccion|al final de la coccion|terminada la coccion)(?!\p{L})/u,
   // "Makes 8 bars, I need 20".

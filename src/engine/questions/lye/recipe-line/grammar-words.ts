@@ -101,7 +101,7 @@ export const GRAMMAR: readonly Word[] = [
     `(?:the |my |our |this |that |la |el |mi )?${SOURCE}(?: ?:| (?:is|was|says|said|calls? for|called for|asks? for|wants?|wanted|needs?|needed|had|has|dice|decia|pide|pedia|lleva|llevaba|manda|mandaba|era|es))`,
     '(?:it |there )?(?:should|ought to|must|was supposed to|were supposed to|was meant to|were meant to) (?:have been|be)(?! (?:ok|okay|fine|safe|right|good|enough))|(?:i |we )?(?:had )?(?:planned|intended|meant to (?:add|put|use)|wanted to (?:add|put|use)|(?:was|were) going to (?:add|put|use|include))(?! batch)|(?:i|we) needed',
     '(?:debi\\p{L}+|tenia\\p{L}*|tendria\\p{L}*|habia\\p{L}*) (?:que )?(?:ser|haber sido|haber)|(?:iba|ibamos|pensaba|pensabamos|queria|queriamos) (?:a )?(?:poner|echar|usar|agregar|anadir|meter)(?:le|les)?|necesitaba|hacian? falta|tocaban',
-    `(?:my|her|his|their|mi|tu|su|la) ${KIN} (?:uses|does|puts|takes|used|did|put|made|makes|usa|hace|pone|le pone|echa|le echa|lleva|usaba|hacia)|(?:she|he|they|ella|el) (?:uses?|does?|puts?|usa|hace|pone|echa)`,
+    `(?:my|her|his|their|mi|tu|su|la) ${KIN} (?:uses|does|puts|takes|used|did|put|made|makes|has|got|tiene|usa|hace|pone|le pone|echa|le echa|lleva|usaba|hacia)|(?:she|he|they|ella|el) (?:uses?|does?|puts?|usa|hace|pone|echa)`,
   ),
   word(
     'actual',

@@ -31,7 +31,9 @@ export function turned(
     else if (item.is === 'times') {
       // "Water at twice the lye", "agua x2": no multiple of the recipe.
       state.isTurned = true;
-      if (state.times !== undefined || isOfWater(items)) return item.text;
+      // "2 x 500 g olive": two of that oil alone, or of all.
+      const isOfOne = after[0]?.is === 'amount';
+      if (state.times !== undefined || isOfWater(items) || isOfOne) return item.text;
       state.times = item.text;
     } else if (item.is === 'rescales') {
       state.isRescaled ||=
@@ -96,6 +98,8 @@ function left(state: State, item: Item, after: readonly Item[]): number | string
   const name = reach.findIndex(isName);
   const amount = reach.findIndex(one => one.is === 'amount');
   const isAmount = amount !== -1 && amount <= 2;
+  // "Less 50 g of the coconut": some of it stays.
+  if (isAmount && /less|minus|menos|quitando/u.test(item.text)) return after[amount]!.text;
   const found = after[name];
   if (isName(found) && found.known === 'oil') {
     state.isTurned = true;

@@ -10,6 +10,10 @@ const HARMLESS = new Set(
   ),
 );
 
+/** Beside an oil's name: it may not be in the pot, or not all of it, whatever was told of its amount. */
+const LOST =
+  /^(?:did ?n?t|didnt|doesnt|dont|wont|cant|couldnt|havent|hasnt|hadnt|isnt|wasnt|never|nunca|jamas|tampoco|leave|leaves|leaving|out|forg\p{L}+|missed|skip\p{L}*|omit\p{L}*|spill\p{L}*|spilt|drop\p{L}*|fell|floor|threw|thrown|tip\p{L}*|took|lost|broke|evaporat\p{L}+|stuck|olvid\p{L}+|derram\p{L}+|cay\p{L}+|cae|suelo|piso|tir[eo]|bote|botamos|perd\p{L}+|quite|quito|saque|saco|falt\p{L}+|evapor\p{L}+|rompi\p{L}+)$/u;
+
 /**
  * The words of a line that stand beside its recipe and are passed by; `unclear` where one may be a fat or change an amount. Pure.
  */
@@ -19,7 +23,7 @@ export function wordsBeside(
   const either = eitherIn(items);
   if (either !== undefined) return { unclear: either };
   const parts = partsOf(items);
-  const told = new Set(parts.filter(hasRecipe).map(({ sentence }) => sentence));
+  const told = new Set(parts.filter(part => hasRecipe(part.items)).map(({ sentence }) => sentence));
   const left: string[] = [];
   for (const part of parts) {
     if (!told.has(part.sentence)) {
@@ -29,7 +33,7 @@ export function wordsBeside(
       continue;
     }
     for (const run of runsOf(part.items)) {
-      const stop = stopIn(run, hasRecipe(part), followsJoint(items, part));
+      const stop = stopIn(run, part.items, followsJoint(items, part));
       if (stop !== undefined) return { unclear: stop };
       const words = run.words.map(({ text }) => text);
       if (words.some(word => !isPlain(plain(word)))) left.push(words.join(' '));
@@ -55,7 +59,7 @@ function eitherIn(items: readonly Item[]): string | undefined {
 
 const plain = (word: string) => word.replace(/['’]/gu, '');
 const isAnyOil = (item: Item | undefined): boolean => isName(item) && item.known === 'any-oil';
-const hasRecipe = ({ items }: Part): boolean => items.some(item => isMeasure(item) || isName(item));
+const hasRecipe = (items: readonly Item[]): boolean => items.some(item => isMeasure(item) || isName(item));
 
 type Run = {
   readonly words: readonly Item[];
@@ -104,15 +108,17 @@ function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean
 
 function stopIn(
   { words, before, after, isOrigin, isSpeech }: Run,
-  isOfRecipe: boolean,
+  part: readonly Item[],
   isJoined: boolean,
 ): string | undefined {
+  const isOfOil = part.some(isOil);
   const all = words.map(({ text }) => plain(text));
   const said = words.map(({ text }) => text).join(' ');
+  if (isOfOil && after?.text !== ':' && all.some(word => LOST.test(word))) return said;
   if (all.some(word => isNearOil(word))) return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
   if (all.some(word => PRODUCTS.test(word)) || SOMETHING.test(said)) return said;
-  if (!isOfRecipe)
+  if (!hasRecipe(part))
     return isJoined && !isSpeech && !all.every(isEveryday) && !all.some(isPlain) ? said : undefined;
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
   if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
