@@ -200,7 +200,7 @@ function withoutOils(reading: Reading): LyeReading | undefined {
   return { ...reading, kind: 'reading', job: 'plan', given: rest, missing: ['oils'], notes: [] };
 }
 
-function readingOf({ given, usualKoh, left }: LyeQuestion, { say }: Context): LyeReading {
+function readingOf({ given, usualKoh, left, respelt = [] }: LyeQuestion, { say }: Context): LyeReading {
   const texts = Object.fromEntries(Object.entries(given).map(([name, value]) => [name, String(value)]));
   return {
     kind: 'reading',
@@ -210,6 +210,7 @@ function readingOf({ given, usualKoh, left }: LyeQuestion, { say }: Context): Ly
     given: texts,
     missing: given.oils === undefined ? ['oils'] : [],
     notes: [
+      ...(respelt.length > 0 ? [say.lyeQuestions.respelt({ respelt })] : []),
       ...(usualKoh ? [say.lyeQuestions.usualKoh] : []),
       ...(left.length > 0 ? [say.lyeQuestions.passedBy({ left })] : []),
     ].map(text => ({ kind: 'text', text, firm: true })),

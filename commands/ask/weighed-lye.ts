@@ -21,7 +21,7 @@ export function oilsReply(inverse: OilsForLye, context: Context): Reply {
 
 /** Lye that was weighed: what it does in these oils, how much water it wants, or which oils it is for. */
 export async function weighedReply(
-  { given, weighed, oilGrams, waterGrams, asksWater, left }: LyeQuestion,
+  { given, weighed, oilGrams, waterGrams, asksWater, left, respelt = [] }: LyeQuestion,
   question: string,
   context: Context,
 ): Promise<Reply> {
@@ -43,6 +43,7 @@ export async function weighedReply(
     ...(beside === undefined || isDry ? [] : [beside]),
     words.checkedWhy(check),
     words.remedy[check.verdict],
+    ...(respelt.length > 0 ? [words.respelt({ respelt })] : []),
     ...(left.length > 0 ? [words.passedBy({ left })] : []),
   ];
   const reply = (headline: string, texts: readonly string[], data: object): Reply => ({

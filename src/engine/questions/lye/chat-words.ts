@@ -51,6 +51,26 @@ export function isNearOil(word: string): boolean {
   return nearestOilWord(word) !== undefined;
 }
 
+/** A letter more, fewer or other, or two in each other's place (as `slipCost` counts). */
+const ONE_SLIP = 1.05;
+/** No other word may be nearly as near. */
+const CLEARLY = 0.7;
+
+/**
+ * The words of oils' names that a word was meant for where it is one slip away: the nearest, and any that is nearly as near. None
+ * where it is a word of its own. Lower case without accents.
+ * @example oilWordsMeant('cocnut') // ['coconut']
+ */
+export function oilWordsMeant(word: string): readonly string[] {
+  if (!isNearOil(word) || PRODUCTS.test(word) || TURNS.has(word)) return [];
+  const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= 2)
+    .map(oil => ({ oil, cost: slipCost(word, oil) }))
+    .toSorted((one, other) => one.cost - other.cost);
+  const [nearest] = near;
+  if (!nearest || nearest.cost > ONE_SLIP) return [];
+  return near.filter(({ cost }) => cost <= nearest.cost + CLEARLY).map(({ oil }) => oil);
+}
+
 /** Whether a word is one of everyday talk, in either language. Lower case without accents. */
 export const isEveryday = (word: string): boolean => isPlain(word) || COMMON_WORDS.has(word);
 /** Whether a word is said by who asks, or changes nothing of a recipe. Lower case without accents. */

@@ -23,6 +23,8 @@ export type LyeQuestion = {
   readonly asksWater: boolean;
   /** Words that were passed by. */
   readonly left: readonly string[];
+  /** Oils whose names are spelt amiss, and as what they were read. */
+  readonly respelt?: readonly { readonly typed: string; readonly read: string }[];
   /** True where the alkali is KOH and its purity is not told. */
   readonly usualKoh: boolean;
 };

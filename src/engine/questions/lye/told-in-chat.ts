@@ -3,7 +3,7 @@ import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './chat-words.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
-import { recipeLine } from './recipe-line/recipe-line.ts';
+import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
 declare module '../../refusal.ts' {
@@ -59,8 +59,18 @@ const AND_A_HALF =
 /** "A quarter of a kilo". */
 const PART_OF_UNIT =
   /(?<!\p{L})(?:an? |un |una )?(half|quarter|cuarto|mitad|media) (?:of an?|de) (kilo|pound|libra)(?!\p{L})/giu;
+/** How an oil was made ready, of which its lye knows nothing. */
+const MADE_READY =
+  /(?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|home ?made)(?: (?:del? )?(?:de )?fre[ií]r)?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?/giu;
+/** The melting point in degrees Fahrenheit that tells a coconut oil from the other kind; both take the same lye (common practice, no source). */
+const MELTING = /(?<=(?:coconut|coco)(?: oil)?\s*\(?\s*)(?:76|92)\s?(?:°\s?)?(?:f(?!\p{L})|deg(?:rees)?)?(?=[\s):=,-]*\s\d)/giu;
+const MISSPELT_OIL = /(?<!\p{L})a(?:s|sc|z)e[iy]tes?(?!\p{L})/giu;
+
 const asTyped = (question: string): string =>
   question
+    .replace(MADE_READY, ' ')
+    .replace(MELTING, ' ')
+    .replace(MISSPELT_OIL, 'aceite')
     .replaceAll('’', "'")
     .replace(STOP_BEFORE_LYE, ' ;')
     .replace(STOP_BEHIND_UNIT, ' ;')
@@ -148,7 +158,7 @@ export function readLyeInChat(
   const line = prepared(question);
   const read = recipeLine(line);
   const clear = 'line' in read ? strictly(read.line) : undefined;
-  if (clear && 'line' in read) return withLeft(clear, read.left, line);
+  if (clear && 'line' in read) return withBeside(clear, read, line);
   if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
   if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
   // What is changed as it is told is for no reader that takes every word as it stands.
@@ -167,9 +177,10 @@ export function readLyeInChat(
 }
 
 const ASKS_WATER = /\b(?:how much|cuanta) (?:water|agua)\b/u;
-const withLeft = (told: LyeQuestion, left: readonly string[], line: string): LyeQuestion => ({
+const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: string): LyeQuestion => ({
   ...told,
   left,
+  respelt,
   asksWater: ASKS_WATER.test(line),
 });
 

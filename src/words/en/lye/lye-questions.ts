@@ -134,6 +134,13 @@ export const lyeQuestions = {
       .slice(0, 5)
       .map(one => `“${one.slice(0, 40)}”`)
       .join(', ')}. If one of them is an oil, give its weight and ask again.`,
+  /** Oils spelt amiss, with the names they were read as. */
+  respelt: ({
+    respelt,
+  }: {
+    readonly respelt: readonly { readonly typed: string; readonly read: string }[];
+  }) =>
+    `${respelt.map(({ typed, read }) => `“${typed.slice(0, 40)}” read as “${read}”`).join(', ')}. Another oil? Then this lye is wrong: ask again with its name.`,
   waterBeside: ({ water, lye }: { readonly water: number; readonly lye: number }) =>
     water < lye
       ? `Too little water: ${figure(water, 0)} g for ${figure(lye, 1)} g lye. Never less water than lye, or it stays undissolved and burns.`

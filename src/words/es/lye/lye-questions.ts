@@ -129,6 +129,8 @@ export const lyeQuestions: typeof english = {
       .slice(0, 5)
       .map(one => `«${one.slice(0, 40)}»`)
       .join(', ')}. Si es un aceite, da su peso y pregunta otra vez.`,
+  respelt: ({ respelt }) =>
+    `${respelt.map(({ typed, read }) => `«${typed.slice(0, 40)}» leído como «${read}»`).join(', ')}. ¿Es otro aceite? Entonces esta sosa no vale: pregunta otra vez con su nombre.`,
   waterBeside: ({ water, lye }) =>
     water < lye
       ? `Poca agua: ${figure(water, 0)} g para ${figure(lye, 1)} g de sosa. Nunca menos agua que sosa: queda sin disolver y quema.`

@@ -12,6 +12,11 @@ const SUPERFAT: readonly RegExp[] = [
     `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|=|:) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
     'u',
   ),
+  // "5 pct extra fat", "leave 7% of fat over", "5% libre de grasa".
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|leave|leaving|dejando|deja|un|el) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento) ?(?:(?:of |de )?(?:extra|free|spare|unsaponified) (?:fats?|oils?)|(?:of |de )?(?:fats?|oils?|grasas?|aceites?) (?:over|left over|extra|free|libres?|de mas|sobrante|sin saponificar)|libres? de grasa)(?![\\p{L}])`,
+    'u',
+  ),
   new RegExp(`(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:de )?${FAT}(?![\\p{L}])`, 'u'),
   new RegExp(`(?<![\\p{L}\\d])${FAT} (?:cero|zero|nil|nought)(?![\\p{L}])`, 'u'),
 ];
@@ -50,6 +55,8 @@ const isHundred = (figures: string): boolean =>
 export function fixedIn(line: string): Fixed {
   let rest = line
     .replace(/ ?@ ?/gu, ' at ')
+    .replace(/(?<!\p{L})s\/f(?!\p{L})/gu, 'sf')
+    .replace(/(?<=\d )(sf)(?=\d)/gu, '; sf ')
     .replace(/(?<=(?:water|agua) )(\d+(?:[.,]\d)?) (?:to|a) (\d+(?:[.,]\d)?)(?!\d)/u, '$1:$2')
     .replace(SLASHED, whole => (isHundred(whole) ? whole.replaceAll('/', ' ') : whole));
   let superfat: string | undefined;

@@ -42,6 +42,8 @@ export type Amount = Span & {
 export type Name = Span & {
   readonly is: 'name';
   readonly known: 'oil' | 'any-oil' | 'lye' | 'water' | 'other';
+  /** As it stands in the line, where it is spelt amiss. */
+  readonly typed?: string;
 };
 /** A share told by a word: "half", "tres cuartos"; between 0 and 1. */
 export type Fraction = Span & { readonly is: 'fraction'; readonly share: number };

@@ -1,5 +1,6 @@
 import { knownOil, namesOf } from '../../../batch/oils/find-oil.ts';
 import { unaccented } from '../../../text/unaccented.ts';
+import { oilWordsMeant } from '../chat-words.ts';
 import { knownAs } from '../recipe-tokens.ts';
 import { COUNT, LYE, POTASSIUM, UNIT } from '../words.ts';
 import { GRAMMAR } from './grammar-words.ts';
@@ -122,6 +123,7 @@ function withNames(tokens: readonly Item[], plain: string): readonly Item[] {
 
 /** Bare milk is the drink; a courtesy is also how some write an oil. */
 const OTHER = /^(?:milk|leche)$/u;
+const I_AM = /^(?:nuev[oa]s?|de|una?|el|la|muy|yo|principiantes?|novat[oa]s?|primeriz[oa]s?|alergic[oa]|mal[oa]|[^\p{L}]*|)$/u;
 const COURTESY = /^(?:po|co|oo|sb|cb)$/u;
 const OF_FRUIT = /(?:^| )(?:pure|pulpa|jugo|zumo|polvo|harina|semillas?|trozos?|rodajas?|cascara) del?$/u;
 /** "Aceite de oliva 500, de almendras 100". */
@@ -170,6 +172,8 @@ function nameAt(
     )
       continue;
     const isCounted = tokens[at - 1]?.is === 'amount' || tokens[at + length]?.is === 'amount';
+    // "Soy nueva": in Spanish nobody weighs it so.
+    if (text === 'soy' && !isCounted && I_AM.test(tokens[at + 1]?.text ?? '')) continue;
     const known =
       COURTESY.test(text) && !isCounted
         ? undefined
@@ -185,8 +189,25 @@ function nameAt(
       return { name: { is: 'name', known: 'oil', from: first.from, to: last.to, text: said }, length };
     }
     if (known) return { name: { is: 'name', known, from: first.from, to: last.to, text }, length };
+    const respelt = respeltOil(text);
+    if (respelt !== undefined)
+      return {
+        name: { is: 'name', known: 'oil', from: first.from, to: last.to, text: respelt, typed: text },
+        length,
+      };
   }
   return undefined;
+}
+
+/** An oil with one word of its name spelt amiss, where all that the word may have been meant for give the same oil. */
+function respeltOil(text: string): string | undefined {
+  const words = text.split(' ');
+  const meant = words.map(word => (word.length < 4 || /\d/u.test(word) ? [] : oilWordsMeant(word)));
+  const at = meant.findIndex(some => some.length > 0);
+  if (at === -1 || meant.some((some, other) => other !== at && some.length > 0)) return undefined;
+  const read = meant[at]!.map(word => words.with(at, word).join(' '));
+  const oils = new Set(read.map(name => knownOil(name)).filter(oil => oil !== undefined));
+  return oils.size === 1 && knownOil(read[0]!) !== undefined ? read[0] : undefined;
 }
 
 const BY_NAME = /naoh|sodium|sodi|sodic/u;

@@ -6,10 +6,14 @@ import { alkaliNamed } from './items.ts';
 import { toldIn, type Unclear } from './told.ts';
 import { wordsBeside } from './words.ts';
 
+/** What was typed, and as which name it was read. */
+export type Respelt = { readonly typed: string; readonly read: string };
 /** A recipe in the words that the strict reader of lye questions takes, and what was passed by. */
 export type RecipeLine = {
   readonly line: string;
   readonly left: readonly string[];
+  /** Oils whose names are spelt amiss, and as what they were read. */
+  readonly respelt: readonly Respelt[];
   /** Whether the recipe was changed as it was told. */
   readonly isTurned: boolean;
 };
@@ -18,7 +22,7 @@ export type RecipeLine = {
  * The recipe that a line tells, whatever stands around it: whose each amount is, what was put right or left away on the way, what is
  * the rest, the half, the whole. Every amount has to have its place and every oil its amount, and no word beside them may be a fat or
  * change one; else what is unclear. Takes what `plainWords` gives with its clauses. Pure.
- * @example recipeLine('half tallow half lard, 2 lb altogether') // { line: '50% tallow, 50% lard ; 2 lb oils', left: [] }
+ * @example recipeLine('half tallow half lard, 2 lb altogether') // { line: '50% tallow, 50% lard ; 2 lb oils', … }
  */
 export function recipeLine(plain: string): RecipeLine | Unclear {
   const fixed = fixedIn(plain);
@@ -51,7 +55,10 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     ...(superfat === undefined ? [] : [`superfat ${superfat}%`]),
     ...(alkali === 'potassium' && !/koh|potas/u.test([...said, ...fixed.kept].join(' ')) ? ['koh'] : []),
   ].join(' ; ');
-  return { line, left: words.left, isTurned };
+  const respelt = told.items.flatMap(item =>
+    item.is === 'name' && item.typed !== undefined ? [{ typed: item.typed, read: item.text }] : [],
+  );
+  return { line, left: words.left, respelt, isTurned };
 }
 
 /** A liquid or an additive by its plainest name: "vino tinto" is wine. */

@@ -5,7 +5,7 @@ import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
 
 /** Beside a part of the recipe, and in the same sentence, these turn nothing. */
 const HARMLESS = new Set(
-  'but or o pero por same sorry maybe perhaps mejor igual misma mismo quiza tal left out not no mas entre between other used usado usada'.split(
+  'but or o pero por same sorry maybe perhaps mejor igual misma mismo quiza tal left out not no mas entre between other used usado usada both either any extra blend mixture'.split(
     ' ',
   ),
 );
@@ -57,7 +57,11 @@ function eitherIn(items: readonly Item[]): string | undefined {
   return undefined;
 }
 
-const plain = (word: string) => word.replace(/['’]/gu, '');
+/** "That's", "t'butcher": the word without what is run together with it. */
+function plain(word: string): string {
+  const [, inner] = /^(?:t['’])?(\p{L}{2,})(?:['’](?:s|ll|d|re|ve|m))?$/u.exec(word) ?? [];
+  return inner ?? word.replace(/['’]/gu, '');
+}
 const isAnyOil = (item: Item | undefined): boolean => isName(item) && item.known === 'any-oil';
 const hasRecipe = (items: readonly Item[]): boolean => items.some(item => isMeasure(item) || isName(item));
 
@@ -69,16 +73,27 @@ type Run = {
   readonly isOrigin: boolean;
   /** "It was lovely". */
   readonly isSpeech: boolean;
+  /** "Sitting in the garage". */
+  readonly isPlaced: boolean;
 };
 /** "Manteca del higo" would be a fat of its own. */
 const KIND = /^(?:manteca|mantequilla|aceite|cera|grasa)$/u;
 const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
+const PLACE = /(?:^| )(?:in|at|on|as|to|en)(?: |$)/u;
 const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
 /** The links that stand directly before, as text. */
 function linksBefore(items: readonly Item[]): string {
   const from = items.findLastIndex(({ is }) => is !== 'link') + 1;
   return items
     .slice(from)
+    .map(({ text }) => text)
+    .join(' ');
+}
+
+function linksBehind(items: readonly Item[]): string {
+  const to = items.findIndex(({ is }) => is !== 'link');
+  return items
+    .slice(0, to === -1 ? items.length : to)
     .map(({ text }) => text)
     .join(' ');
 }
@@ -95,6 +110,7 @@ function runsOf(items: readonly Item[]): readonly Run[] {
       words: items.slice(from, at + 1),
       before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
       isSpeech: SPEECH.test(linksBefore(items.slice(0, from))),
+      isPlaced: PLACE.test(linksBefore(items.slice(0, from))) || PLACE.test(linksBehind(items.slice(at + 1))),
       isOrigin: ORIGIN.test(linksBefore(items.slice(0, from))),
       after: items.slice(at + 1).find(({ is }) => is !== 'link'),
     });
@@ -107,7 +123,7 @@ function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean
 }
 
 function stopIn(
-  { words, before, after, isOrigin, isSpeech }: Run,
+  { words, before, after, isOrigin, isSpeech, isPlaced }: Run,
   part: readonly Item[],
   isJoined: boolean,
 ): string | undefined {
@@ -115,17 +131,19 @@ function stopIn(
   const all = words.map(({ text }) => plain(text));
   const said = words.map(({ text }) => text).join(' ');
   if (isOfOil && after?.text !== ':' && all.some(word => LOST.test(word))) return said;
-  if (all.some(word => isNearOil(word))) return said;
+  // "The coconut's drying" tells of an oil and adds none.
+  if (words.some(({ text }, at) => isNearOil(all[at]!) && isNearOil(text.replace(/['’]/gu, '')))) return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
-  if (all.some(word => PRODUCTS.test(word)) || SOMETHING.test(said)) return said;
+  // "Potassium hydroxide, the flakes".
+  if (all.some(word => PRODUCTS.test(word) && !/^flakes?$/u.test(word)) || SOMETHING.test(said)) return said;
   if (!hasRecipe(part))
-    return isJoined && !isSpeech && !all.every(isEveryday) && !all.some(isPlain) ? said : undefined;
+    return isJoined && !isSpeech && !isPlaced && !all.every(isEveryday) && !all.some(isPlain) ? said : undefined;
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
   if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
   // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
   if (isAnyOil(after) && !isPlain(all.at(-1)!)) return said;
   if (isAnyOil(before) && !isPlain(all[0]!)) return said;
-  if (isJoined && before === undefined && !isEveryday(all[0]!)) return said;
+  if (isJoined && before === undefined && isOil(after) && !isEveryday(all.at(-1)!)) return said;
   return undefined;
 }
