@@ -51,6 +51,15 @@ function unitOfBare(told: Told, oils: readonly Pair[]): ((figure: number) => Uni
   if (told.unit !== undefined) return () => told.unit;
   const units = new Set(amounts.flatMap(({ unit }) => (unit === undefined ? [] : [unit])));
   const sum = amounts.reduce((all, { figure }) => all + figure, 0);
+  // "32 oz oils: 20 olive, 8 coconut, 4 shea".
+  const all = told.whole;
+  if (
+    all &&
+    isMass(all.unit) &&
+    bare.length === amounts.length &&
+    Math.abs(sum - all.figure) <= 0.01 * all.figure
+  )
+    return () => all.unit;
   if (units.has('part')) return () => 'part';
   const hasRest = oils.some(({ measure }) => measure.is === 'rest');
   if (units.has('%'))

@@ -9,7 +9,7 @@ const SUPERFAT: readonly RegExp[] = [
     'u',
   ),
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|=|:) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
+    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|=|:|,) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
     'u',
   ),
   // "5 pct extra fat", "leave 7% of fat over", "5% libre de grasa".
@@ -46,6 +46,11 @@ export type Fixed = {
   readonly kept: readonly string[];
 };
 
+/** "Agua al doble de la sosa", "agua x2". */
+const TWICE_THE_LYE = new RegExp(
+  `(?<!\\p{L})(?:water|agua) (?:is |at |va )?(?:(?:el |al )?doble|twice|double|x ?2|2 ?x)(?: (?:de |of |que |as )?(?:the |la |el )?${LYE})?(?![\\p{L}\\d])`,
+  'gu',
+);
 /** "50/30/20". */
 const SLASHED = /(?<![\d/])\d{1,2}(?: ?\/ ?\d{1,2}){1,5}(?![\d/])/gu;
 const isHundred = (figures: string): boolean =>
@@ -55,6 +60,7 @@ const isHundred = (figures: string): boolean =>
 export function fixedIn(line: string): Fixed {
   let rest = line
     .replace(/ ?@ ?/gu, ' at ')
+    .replace(TWICE_THE_LYE, 'water 2:1')
     .replace(/(?<!\p{L})s\/f(?!\p{L})/gu, 'sf')
     .replace(/(?<=\d )(sf)(?=\d)/gu, '; sf ')
     .replace(/(?<=(?:water|agua) )(\d+(?:[.,]\d)?) (?:to|a) (\d+(?:[.,]\d)?)(?!\d)/u, '$1:$2')

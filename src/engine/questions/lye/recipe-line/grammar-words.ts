@@ -42,8 +42,8 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'rest',
-    '(?:and |y )?(?:the |el |lo )?(?:rest|remainder|balance|resto|restante|demas)(?: (?:is|es|in|of it|sera|goes to|de))?',
-    '(?:y )?lo que (?:falta|queda|resta)(?: (?:de|es))?|whatever is left(?: is)?',
+    '(?:and |y )?(?:the |el |lo )?(?:rest|remainder|balance|resto|restante|demas)(?: (?:is|es|in|of it|sera|goes to|de))?(?: (?:hasta|up to|para) (?:el |los )?100(?: ?%)?)?',
+    '(?:y )?lo que (?:falta|queda|resta)(?: (?:de|es))?(?: (?:hasta|up to|para) (?:el |los )?100(?: ?%)?)?|whatever is left(?: is)?',
   ),
   word(
     'instead',
@@ -54,7 +54,7 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'corrects',
-    "(?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on,?|hang on,?|sorry,?|oops,?|scratch (?:the|that)|correction|actually,?|i (?:meant|mean)|make (?:it|that)|rather,?)(?: (?:no|its|it s|it's|make it))?",
+    "(?:no,? |naw,? |oh |ay,? )?(?:wait,?(?: no)?|hold on,?|hang on,?|sorry,?|oops,?|scratch (?:the|that)|correction|actually,?|i (?:meant|mean)|(?<!(?:i|we|you) )make (?:it|that)|rather,?)(?: (?:no|its|it s|it's|make it))?",
     '(?:no,? |ay,? )?(?:espera,?|esperen,?|para ?,|perdon,?|digo,?|me equivoque,?|quise decir|quiero decir|mejor dicho,?|corrijo,?)(?: (?:no(?! (?:eran?|son|es|fueron)\\b)|son|es|eran|era))?',
   ),
   word('not', "no (?:eran?|son|es|fueron)|(?:it |they )?(?:was|were|is|are)(?:n'?t| not)|not"),
@@ -93,6 +93,7 @@ export const GRAMMAR: readonly Word[] = [
   word(
     'mine',
     "(?:mine|ours) (?:is|are|has|goes|:)|lye for mine|(?:i'?d|i would|we'?d) (?:do|use|have)|mine not (?:hers|his|theirs)",
+    "(?<=(?<!\\p{L})(?:ayer|yesterday'?s?|last (?:week|month|time|one|batch)|la (?:ultima|otra) vez|la vez pasada)(?!\\p{L}).*)(?:hoy|today|now|ahora),? (?:voy con|vamos con|quiero|hago|uso|i am (?:doing|using)|i'?m (?:doing|using)|its?|it is|it's)",
     "this time(?: (?:it'?s|its|it s|is))?|for (?:this|the) (?:new|next) one|only check \\p{L}+|esta vez|para el proximo(?: (?:quiero|va))?|la que (?:quiero|necesito) (?:calcular|revisar)(?: es(?: la (?:dos|2|b))?)?",
     '(?:nosotr[oa]s|yo|la nuestra|la mia|el mio|el nuestro)(?: (?:hacemos|hago|lleva|es|le pongo|uso|usamos|quiero))?|me quedo con|nos quedamos con',
   ),

@@ -7,6 +7,8 @@ export function ratioIn(items: readonly Item[]): {
   readonly ratio: readonly Pair[];
 } {
   const none = { rest: items, ratio: [] };
+  const respective = respectively(items);
+  if (respective) return respective;
   const figures: number[] = [];
   for (let at = 0; at < items.length; at += 1) {
     if (isBare(items[at])) figures.push(at);
@@ -25,6 +27,27 @@ export function ratioIn(items: readonly Item[]): {
   return {
     rest: items.filter(item => !used.has(item)),
     ratio: names.map((name, at) => ({ name, measure: { ...(items[figures[at]!] as Amount), unit } })),
+  };
+}
+
+/** "Lard, coconut, olive: 400, 250, 350 in that order". */
+function respectively(items: readonly Item[]) {
+  const at = items.findIndex(
+    ({ is, text }, one) =>
+      is === 'word' &&
+      (/^respecti(?:vely|vamente)$/u.test(text) ||
+        (text === 'order' && /^(?:that|this|same)$/u.test(items[one - 1]!.text)) ||
+        (text === 'orden' && items[one - 1]!.text === 'ese')),
+  );
+  if (at === -1) return undefined;
+  const before = items.slice(0, at);
+  const names = before.filter(isOil);
+  const amounts = before.filter(item => item.is === 'amount');
+  if (names.length < 2 || names.length !== amounts.length) return undefined;
+  const used = new Set<Item>([...names, ...amounts]);
+  return {
+    rest: items.filter(item => !used.has(item)),
+    ratio: names.map((name, one) => ({ name, measure: amounts[one]! })),
   };
 }
 

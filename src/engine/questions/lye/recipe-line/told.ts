@@ -40,14 +40,15 @@ export type Unclear = {
 
 /** Reads who is how much in a line of `plainWords`. Pure. */
 export function toldIn(line: string): Told | Unclear {
-  const items = itemsOf(line);
+  const items = withoutOthers(itemsOf(line));
   const state = beginning();
   const { rest, ratio } = ratioIn(items);
   state.pairs.push(...ratio);
   const parts = partsOf(rest);
   state.told = new Set(parts.filter(part => part.items.some(isName)).map(({ sentence }) => sentence));
-  for (const part of parts) {
-    const unclear = partRead(state, part);
+  for (const [at, part] of parts.entries()) {
+    const bound = apposed(part, parts[at - 1], state);
+    const unclear = bound ? add(state, bound) : partRead(state, part);
     if (unclear !== undefined)
       return { unclear, isTurned: state.isTurned, ...(state.twice && { twice: state.twice }) };
   }
@@ -85,6 +86,29 @@ export function toldIn(line: string): Told | Unclear {
   };
 }
 
+/** "The rest was 18 olive, 4 castor", "lo demás igual": the others, and no share of the whole. */
+function withoutOthers(items: readonly Item[]): readonly Item[] {
+  return items.filter((item, at) => {
+    const next = items.slice(at + 1).find(({ is }) => is !== 'link');
+    return (
+      item.is !== 'rest' ||
+      !(next?.is === 'amount' || /^(?:igual|same|sigue|stays?)$/u.test(next?.text ?? ''))
+    );
+  });
+}
+
+/** "Lard, 700 g": a weight by itself is of the oil that was named directly before. */
+function apposed({ items, sentence }: Part, before: Part | undefined, state: State): Pair | undefined {
+  const [measure, ...more] = items.filter(({ is }) => is !== 'link' && is !== 'mark');
+  const name = before?.items.findLast(isName);
+  if (measure?.is !== 'amount' || more.length > 0 || before?.sentence !== sentence) return undefined;
+  if (measure.unit === undefined || measure.unit === 'other' || measure.unit === '%') return undefined;
+  const isWaiting = isOil(name) && state.unpaired.at(-1) === name && !isPaired(state, name);
+  if (!isWaiting || state.masses.length > 0) return undefined;
+  state.unpaired.pop();
+  return { measure, name };
+}
+
 /** One part of the line; what is unclear in it. */
 function partRead(state: State, { items, sentence }: Part): string | undefined {
   const content = turned(state, items, sentence, part => partRead(state, part));
@@ -116,9 +140,14 @@ function spoonOfLye(content: readonly Item[]): string | undefined {
     : undefined;
 }
 
+const OF_FIGURES =
+  /^(?:all|everything|todo|todos|todas|weights?|pesos?|figures?|numbers?|van|va|are|everythings?|measured|por|by|cada|each|them|estan|esta|cifras?|numeros?|en)$/u;
 /** The unit of all bare figures, told once; that of the lye which is asked for is none of theirs. */
 function units(state: State, content: readonly Item[]): string | undefined {
   if (content.some(item => item.is === 'asks' || (isName(item) && item.known === 'lye'))) return undefined;
+  // "Answer in grams", "my scales don't do ounces": of no figure that was told.
+  const isTold = content.some(item => isName(item) || isMeasure(item));
+  if (!isTold && content.some(({ is, text }) => is === 'word' && !OF_FIGURES.test(text))) return undefined;
   for (const item of content) {
     const unit = item.is === 'units' ? item.unit : item.is === 'mark' && item.text === '%' ? '%' : undefined;
     if (unit === undefined) continue;
@@ -182,6 +211,7 @@ function nameless(state: State, items: readonly Item[], isOfRecipe: boolean): st
       state.denied = undefined;
     } else if (state.awaitsFigure) {
       state.awaitsFigure = false;
+      state.isCorrected = true;
       const last = state.pairs.at(-1);
       if (!last) return item.text;
       state.pairs[state.pairs.length - 1] = withUnit({ ...last, measure: item }, last);

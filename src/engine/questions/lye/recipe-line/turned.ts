@@ -6,6 +6,7 @@ const isOfWater = (items: readonly Item[]): boolean =>
   items.some(
     item => isName(item) && (item.known === 'water' || item.known === 'lye' || item.known === 'other'),
   );
+const isPair = (items: readonly Item[]): boolean => items.some(isOil) && items.some(isMeasure);
 const isWater = (item: Item | undefined): boolean => isName(item) && item.known === 'water';
 
 /** Whether what follows a correction is of the recipe, and no courtesy. */
@@ -73,6 +74,12 @@ export function turned(
       at += skipped;
     } else if (item.is === 'not' && kept.length === 0 && /^(?:was|were|is|are)/u.test(item.text)) {
       // "Wasn't 6 oz lye too much": who asks so means it.
+    } else if (item.is === 'not' && after[0]?.is === 'amount' && !isName(after[1]) && isPair(kept)) {
+      // "380 g olive, not 400".
+      at += 1;
+    } else if (item.is === 'instead' && after[0]?.is === 'amount' && !isName(after[1]) && isPair(kept)) {
+      // "10 oz coconut instead of 8".
+      at += 1;
     } else if (item.is === 'without' || item.is === 'not') {
       const skipped = left(state, item, after);
       if (typeof skipped === 'string') return skipped;

@@ -135,15 +135,21 @@ function stopIn(
   if (words.some(({ text }, at) => isNearOil(all[at]!) && isNearOil(text.replace(/['’]/gu, '')))) return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
   // "Potassium hydroxide, the flakes".
-  if (all.some(word => PRODUCTS.test(word) && !/^flakes?$/u.test(word)) || SOMETHING.test(said)) return said;
+  if ((hasRecipe(part) || isJoined) && all.some(word => PRODUCTS.test(word) && !/^flakes?$/u.test(word)))
+    return said;
+  if (SOMETHING.test(said)) return said;
   if (!hasRecipe(part))
-    return isJoined && !isSpeech && !isPlaced && !all.every(isEveryday) && !all.some(isPlain) ? said : undefined;
+    return isJoined && !isSpeech && !isPlaced && !all.every(isEveryday) && !all.some(isPlain)
+      ? said
+      : undefined;
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
   if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
   // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
+  if (!part.some(isMeasure)) return undefined;
   if (isAnyOil(after) && !isPlain(all.at(-1)!)) return said;
-  if (isAnyOil(before) && !isPlain(all[0]!)) return said;
+  if (isAnyOil(before) && !isPlain(all[0]!) && !/^(?:mou?ld|molde|batch|lot|weight|phase)$/u.test(all[0]!))
+    return said;
   if (isJoined && before === undefined && isOil(after) && !isEveryday(all.at(-1)!)) return said;
   return undefined;
 }
