@@ -29,17 +29,6 @@ const readOrAsked = (question: string) => {
   }
 };
 
-/** What is refused; throws where nothing is. */
-function refusalOf(ask: () => unknown): Refusal {
-  try {
-    ask();
-  } catch (error) {
-    if (error instanceof Refusal) return error;
-    throw error;
-  }
-  throw new Error('nothing was refused');
-}
-
 describe('a recipe told in chat', () => {
   // Recipes with courtesies, dialect and talk around them, by other hands than the reader's.
   test.each([
@@ -299,8 +288,6 @@ describe('what may be a fat, or change an amount, is asked back', () => {
     // Two wholes.
     'resize this: 65% olive, 25% coconut, 10% castor, was a 500 g batch, now I want 2 kg of oils. lye at 5',
     // Twice the lye in water is no two of the recipe.
-    'Coco 400 gr aceite de palma 400 gr ricino 40 gr. agua al doble de la soda. dime la soda y el agua',
-    'NaOH para oliva 333 g coco 333 g palma 333 g, y el agua x2',
     '500 g olive and 300 g coconut, double the water, lye?',
     // A figure of nothing.
     'is 142g lye ok for 700 olive and 300 coconut, cannae read if its 142 or 192',
@@ -311,32 +298,6 @@ describe('what may be a fat, or change an amount, is asked back', () => {
 
   test('names on both sides of every weight, with talk between, are asked for', () => {
     expect(readOrAsked('mi use lard 300 g coconut dat 200 g olive pal lye?')).toEqual(expect.any(String));
-  });
-
-  test.each([
-    [
-      'pal, 400 g coconut, 700 olive, oops I meant 300 g lard, how much lye',
-      'recipe-corrected',
-      'You put something right on the way (“oops”).',
-      'Has corregido algo por el camino («oops»).',
-    ],
-    [
-      'double this: 350 olive 150 coconut 72g lye 190 water',
-      'recipe-scaled',
-      '“double”: multiply every oil, the lye and the water',
-      '«double»: multiplica cada aceite, la sosa y el agua',
-    ],
-    [
-      'i swapped 300 g coconut for 300 g olive and kept the lye the same',
-      'recipe-words',
-      'I cannot tell what “i swapped” does to the recipe.',
-      'No sé qué cambia «i swapped» en la receta.',
-    ],
-  ] as const)('%s', (question, id, inEnglish, inSpanish) => {
-    const refusal = refusalOf(() => read(question));
-    expect(refusal.id).toBe(id);
-    expect(english.refusals[id](refusal.values as never)).toContain(inEnglish);
-    expect(spanish.refusals[id](refusal.values as never)).toContain(inSpanish);
   });
 });
 

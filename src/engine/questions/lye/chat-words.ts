@@ -62,7 +62,7 @@ const CLEARLY = 0.7;
  * @example oilWordsMeant('cocnut') // ['coconut']
  */
 export function oilWordsMeant(word: string): readonly string[] {
-  if (!isNearOil(word) || PRODUCTS.test(word) || TURNS.has(word)) return [];
+  if (!isNearOil(word) || OIL_WORDS.includes(word) || PRODUCTS.test(word) || TURNS.has(word)) return [];
   const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= 2)
     .map(oil => ({ oil, cost: slipCost(word, oil) }))
     .toSorted((one, other) => one.cost - other.cost);

@@ -3,7 +3,7 @@ import { Refusal, refuse } from '../../refusal.ts';
 import { isNearOil } from './chat-words.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
-import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
+import { BOTH, type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import { knownAs } from './recipe-tokens.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -188,7 +188,7 @@ export function readLyeInChat(
     if (unordered) throw unordered;
     const strict = readLyeQuestion(ordered);
     // Oils whose place is not clear are counted by no other reader: what was planned and what was poured would both be in the pot.
-    if (strict.given.oils === undefined) return strict;
+    if (strict.given.oils === undefined || unclear === BOTH) return strict;
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
     return refuseUnclear(line, unclear, refusal);

@@ -30,6 +30,8 @@ export const MOST_BARE_SUPERFAT = 12;
 export const MOST_SUPERFAT = 30;
 
 const KEPT: readonly RegExp[] = [
+  // Two alkalis by their shares.
+  `${PERCENT} ?(?:of |de )?${LYE}(?: ?[,/+]| and| y| con)? ?${PERCENT} ?(?:of |de )?${LYE}`,
   `${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
   `(?:(?:water|agua) )?(?:${LYE} )?(?:at |a |al )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
   String.raw`(?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?: (?:to|a) ${LYE})?`,
@@ -71,7 +73,9 @@ export function fixedIn(line: string): Fixed {
     const match = pattern.exec(rest);
     if (!match) continue;
     kept.push(match[0]);
-    rest = without(rest, match);
+    // "170 g KOH 85%": the alkali is what was weighed, too.
+    const [lye] = WEIGHED.test(rest.slice(0, match.index)) ? (FIRST_LYE.exec(match[0]) ?? []) : [];
+    rest = without(rest, match, lye);
   }
   for (const pattern of SUPERFAT) {
     const match = superfat === undefined ? pattern.exec(rest) : null;
@@ -97,5 +101,7 @@ export function fixedIn(line: string): Fixed {
   return { rest, superfat, kept };
 }
 
-const without = (line: string, { index, 0: text }: RegExpExecArray): string =>
-  `${line.slice(0, index)} ; ${line.slice(index + text.length)}`;
+const WEIGHED = /\d ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?|kg|lbs?)(?: of| de)? $/u;
+const FIRST_LYE = new RegExp(`^${LYE}`, 'u');
+const without = (line: string, { index, 0: text }: RegExpExecArray, instead = ''): string =>
+  `${line.slice(0, index)}${instead} ; ${line.slice(index + text.length)}`;

@@ -6,6 +6,9 @@ import { alkaliNamed } from './items.ts';
 import { toldIn, type Unclear } from './told.ts';
 import { wordsBeside } from './words.ts';
 
+/** Unclear is only which alkali is meant, or that both are. */
+export const BOTH = 'NaOH, KOH';
+
 /** What was typed, and as which name it was read. */
 export type Respelt = { readonly typed: string; readonly read: string };
 /** A recipe in the words that the strict reader of lye questions takes, and what was passed by. */
@@ -45,7 +48,7 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     return { unclear: percent.text, isTurned };
   const superfat = fixed.superfat ?? (percent && String(percent.figure));
   const alkali = alkaliNamed(told.items, told.notMeant);
-  if (alkali === 'both') return { unclear: 'NaOH, KOH', isTurned };
+  if (alkali === 'both') return { unclear: BOTH, isTurned };
   const counted = new Set(beside.map(({ name }) => renamed(name).text));
   const line = [
     [...oils.list, ...said.filter(one => one !== '')].join(', '),

@@ -26,7 +26,9 @@ export function swap(state: State): string | undefined {
     if (!old) {
       // "I have tallow in place of the lard, 300 g of it": the recipe is told as it is now.
       const own = onlyMass(state);
-      if (!of) return by.text;
+      // "Swapped 300 g coconut for 300 g olive": what else is in it was not told.
+      const isAlone = state.pairs.every(({ name }) => name.known !== 'oil' || same(name, by));
+      if (!of || (amount && isAlone)) return by.text;
       if (!own && !isPaired(state, by)) return by.text;
       if (own) state.pairs.push({ measure: own, name: by });
       continue;
@@ -61,8 +63,9 @@ export function lone(state: State): string | undefined {
   const isWeighed = oils.some(
     ({ measure }) => measure.is === 'amount' && measure.unit !== '%' && measure.unit !== undefined,
   );
-  if (mass && (another || state.whole || (isWeighed && !oils.some(({ measure }) => measure.is === 'rest'))))
-    return mass.text;
+  // Beside weighed oils it is their sum ("son 600 g"), or unclear; `oilsOf` looks.
+  const isSum = isWeighed && mass?.unit !== undefined && !oils.some(({ measure }) => measure.is === 'rest');
+  if (mass && (another || state.whole || (isWeighed && !isSum && mass.unit === undefined))) return mass.text;
   state.whole ??= mass;
   if (state.percents.length > 1) return state.percents[1]!.text;
   return undefined;

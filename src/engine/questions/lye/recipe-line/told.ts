@@ -104,7 +104,9 @@ function apposed({ items, sentence }: Part, before: Part | undefined, state: Sta
   if (measure?.is !== 'amount' || more.length > 0 || before?.sentence !== sentence) return undefined;
   if (measure.unit === undefined || measure.unit === 'other' || measure.unit === '%') return undefined;
   const isWaiting = isOil(name) && state.unpaired.at(-1) === name && !isPaired(state, name);
-  if (!isWaiting || state.masses.length > 0) return undefined;
+  // Taken in place of another: the swap settles its amount.
+  const isSwapped = state.swaps.some(({ by }) => by === name);
+  if (!isWaiting || isSwapped || state.masses.length > 0) return undefined;
   state.unpaired.pop();
   return { measure, name };
 }

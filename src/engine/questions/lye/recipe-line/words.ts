@@ -134,9 +134,10 @@ function stopIn(
   // "The coconut's drying" tells of an oil and adds none.
   if (words.some(({ text }, at) => isNearOil(all[at]!) && isNearOil(text.replace(/['’]/gu, '')))) return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
-  // "Potassium hydroxide, the flakes".
-  if ((hasRecipe(part) || isJoined) && all.some(word => PRODUCTS.test(word) && !/^flakes?$/u.test(word)))
-    return said;
+  // "Potassium hydroxide, the flakes", "for dry old hands".
+  const isAside =
+    !hasRecipe(part) && all.every(word => !PRODUCTS.test(word) || /^(?:flakes?|dry)$/u.test(word));
+  if (!isAside && all.some(word => PRODUCTS.test(word))) return said;
   if (SOMETHING.test(said)) return said;
   if (!hasRecipe(part))
     return isJoined && !isSpeech && !isPlaced && !all.every(isEveryday) && !all.some(isPlain)
