@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { knownOil } from '../../../src/engine/batch/oils/find-oil.ts';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
 import { inOrder } from '../../../src/engine/questions/lye/amounts-first.ts';
+import { checkLye } from '../../../src/engine/questions/lye/check.ts';
 import { readLyeInChat } from '../../../src/engine/questions/lye/told-in-chat.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 import * as english from '../../../src/words/en/index.ts';
@@ -172,6 +173,27 @@ describe('the sentence that comes back', () => {
     expect(refusal.id).toBe(id);
     expect(english.refusals[id](refusal.values as never)).toContain(inEnglish);
     expect(spanish.refusals[id](refusal.values as never)).toContain(inSpanish);
+  });
+});
+
+describe('what is no oil', () => {
+  test.each([
+    ['between 450 and 500 g of lard, coconut 200. lye?', 'between'],
+    ['1 kg olive minus 150 g I kept back, 128 g lye ok?', 'minus'],
+    ['700 g oliva 300 g coco, sosa entre 140 y 150 g, ¿bien?', 'entre'],
+  ])('is not taken for the name of one: %s', (question, word) => {
+    const refusal = refusalOf(question);
+    expect(refusal.id).toBe('recipe-words');
+    expect((refusal.values as { text: string }).text).toContain(word);
+  });
+
+  test('the fat of a milk makes a bar milder than told, never the verdict', () => {
+    const lye = { alkali: 'NaOH', grams: 90, purity: 1 } as const;
+    const plain = checkLye(lye, { oils: '700 g olive' });
+    const withMilk = checkLye(lye, { oils: '700 g olive', additives: 'coconut milk 300 g' });
+    expect(withMilk.usualGrams).toBeCloseTo(plain.usualGrams, 9);
+    expect(withMilk.superfat.typical).toBeCloseTo(plain.superfat.typical, 9);
+    expect(withMilk.superfat.high).toBeGreaterThan(plain.superfat.high + 5);
   });
 });
 

@@ -38,7 +38,7 @@ export const ANIMAL_FATS: readonly Oil[] = [
     oilClass: 'animal-fat',
     words:
       // Edible tallow or dripping is of cattle, sheep or both (Codex CXS 211-1999, 2.3).
-      'tallow|beef tallow|sebo|beef fat|beef dripping|dripping|rendered suet|mutton fat|mutton tallow|sheep tallow|sebo de res|sebo de oveja|sebo de cordero|grasa de vaca|grasa vacuna|grasa de res|grasa de ternera|sebo vacuno|sebo de vaca',
+      'tallow|beef tallow|sebo|beef fat|beef dripping|dripping|rendered suet|mutton fat|mutton tallow|sheep tallow|sebo de res|manteca de res|sebo de oveja|sebo de cordero|grasa de vaca|grasa vacuna|grasa de res|grasa de ternera|sebo vacuno|sebo de vaca',
     saponification: [190, 202],
     iodine: [40, 53],
     relativeDensity: [0.893, 0.904],

@@ -9,7 +9,7 @@ export const PALM_AND_LAURIC: readonly Oil[] = [
     es: 'Aceite de palma',
     inci: 'Elaeis Guineensis Oil',
     oilClass: 'oil',
-    words: 'palm|palma|rspo palm|rbd palm|palm rbd',
+    words: 'palm|palma|palma africana|african palm|rspo palm|rbd palm|palm rbd',
     saponification: [190, 209],
     iodine: [50, 55],
     relativeDensity: [0.891, 0.899],

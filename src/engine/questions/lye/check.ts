@@ -47,7 +47,8 @@ export function checkLye(
   const added = additiveTotals(
     weighAdditives(parseAdditives(recipe.additives ?? ''), { oilGrams, waterGrams: 0 }),
   );
-  const demand = hydroxideDemand([...oils, ...added.fats]);
+  // How fat a milk or a yolk is nobody weighed: it may leave the bar milder than told, never hotter.
+  const demand = { ...hydroxideDemand(oils), high: hydroxideDemand([...oils, ...added.fats]).high };
   const told = hydroxideIn([{ ...lye, exactGrams: lye.grams }]);
   const left = (all: number) => superfatPercent(told - added.acidMoles, all);
   const superfat = { low: left(demand.low), typical: left(demand.typical), high: left(demand.high) };

@@ -1,6 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { Refusal, refuse } from '../../refusal.ts';
-import { isNearOil } from './chat-words.ts';
+import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
 import { BOTH, type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
@@ -220,15 +220,16 @@ function refuseUnclear(line: string, unclear: string, refusal: Refusal): never {
   if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected });
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
-  const words = unclear.split(' ');
-  const mayBeOil = words.some(word => isNearOil(word) || /^\d/u.test(word) || knownOil(word) !== undefined);
-  if (
-    unclear !== '' &&
-    !mayBeOil &&
-    refusal.id === 'oil-unknown' &&
-    !namesFat('text' in refusal.values && typeof refusal.values.text === 'string' ? refusal.values.text : '')
-  )
-    refuse('recipe-words', { text: unclear.slice(0, 60) });
+  const text = 'text' in refusal.values && typeof refusal.values.text === 'string' ? refusal.values.text : '';
+  if (refusal.id === 'oil-unknown' && !namesFat(text) && !text.split(' ').some(isStrangeOil)) {
+    const words = unclear.split(' ');
+    const mayBeOil = words.some(word => isNearOil(word) || /^\d/u.test(word) || knownOil(word) !== undefined);
+    if (unclear !== '' && !mayBeOil) refuse('recipe-words', { text: unclear.slice(0, 60) });
+    // "Between", "later another": no name of an oil, so that none is offered for it.
+    const strange = text.split(' ').filter(word => !/^\d/u.test(word) && knownOil(word) === undefined);
+    if (strange.length > 0 && strange.every(word => TURNS.has(word) || isEveryday(word)))
+      refuse('recipe-words', { text: strange.join(' ').slice(0, 60) });
+  }
   throw refusal;
 }
 
@@ -243,3 +244,6 @@ function strictly(line: string): LyeQuestion | undefined {
     throw refusal;
   }
 }
+
+const isStrangeOil = (word: string): boolean =>
+  !TURNS.has(word) && isNearOil(word) && knownOil(word) === undefined;
