@@ -1,10 +1,10 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { Refusal, refuse } from '../../refusal.ts';
+import { asTyped, withOneMore } from './as-typed.ts';
 import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
 import { BOTH, type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
-import { knownAs } from './recipe-tokens.ts';
 import { FAT, LYE, POTASSIUM, plainWords, UNIT } from './words.ts';
 
 declare module '../../refusal.ts' {
@@ -48,59 +48,6 @@ const SOFT_KINDS =
 const COUNTED =
   /(?<![\d.,])\d{1,3} (?:below|degrees|grados|bars|pastillas|barras|people|personas|of us|years?|anos|days?|dias|weeks?|semanas|minutes?|minutos|hours?|horas|months?|meses|am|pm|o ?clock)(?!\p{L})|(?<!\p{L})(?:at \d{1,2} ?(?:am|pm|o ?clock)|(?:by|until|till|a las) \d{1,2}(?: ?(?:am|pm|o ?clock))?|(?<=(?:start|meet|pour|party|class|dinner|tea|home|back|leave|open|clos|pick|tonight|today|tomorrow|morning|afternoon|evening)\p{L}*(?: \p{L}+){0,3} )at \d{1,2})(?= ?(?:;|$))/gu;
 
-/** A full stop behind a short unit: it ends a sentence unless an ingredient follows, "4 oz. castor". */
-const STOP_BEHIND_UNIT = /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(\p{L}[^;.,]*))/gu;
-function endsSentence(_: string, after: string): string {
-  const words = plainWords(after).split(' ');
-  const isIngredient = words.slice(0, 3).some((__, more) => knownAs(words.slice(0, more + 1).join(' ')));
-  return (isIngredient && !/^\p{Lu}/u.test(after)) || /^(?:of|de)$/u.test(words[0]!) ? '.' : ' ;';
-}
-/** "KOH no, NaOH". */
-const NOT_THIS = /(?<!\p{L})(koh|naoh|potasa|sosa) no(?= ?[,;.])/giu;
-/** "1 kilo 200 gramos de aceites en total". */
-const KILO_AND_GRAMS =
-  /(?<![\d.,])(\d+) ?(?:kg|kilos?) (?:y |and |con )?(\d{2,3}) ?(?:gr?|gramos?|grams?)(?= (?:(?:de|of) )?(?:aceites?|grasas?|oils?|fats?|en total|in total|total)(?!\p{L}))/giu;
-/** "Dos libras de sebo y una de coco": of the unit told before. */
-const ONE_MORE =
-  /(\d ?(libras?|kilos?|onzas?|partes?|pounds?|lbs?|ounces?|parts?)(?!\p{L})(?:(?!\d)[^;])*? (?:y|and|por|to|for|e|&) )(?:una|un|uno|one|1) (?=de |of )/giu;
-/** "Only 150g. Lye?": what stands behind the stop is asked for. */
-const STOP_BEFORE_LYE = new RegExp(
-  String.raw`(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(?:the |la |el )?(?:${LYE}|soda(?! (?:ash|crystals|water|bicarb)))(?!\p{L})(?![ :=]*\d))`,
-  'giu',
-);
-const AND_A_HALF =
-  /(?<!\d\s?)(?<!\p{L})(?:an? |un |una )?(kilo|libra|pound) (?:y medi[oa]|(?:and|an|n|&) an? half)(?!\p{L})/giu;
-/** "A quarter of a kilo". */
-const PART_OF_UNIT =
-  /(?<!\p{L})(?:an? |un |una )?(half|quarter|cuarto|mitad|media) (?:of an?|de) (kilo|pound|libra)(?!\p{L})/giu;
-/** How an oil was made ready, of which its lye knows nothing. */
-const MADE_READY =
-  /(?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|home ?made)(?: (?:del? )?(?:de )?fre[ií]r)?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?/giu;
-/** The melting point in degrees Fahrenheit that tells a coconut oil from the other kind; both take the same lye (common practice, no source). */
-const MELTING =
-  /(?<=(?:coconut|coco)(?: oil)?\s*\(?\s*)(?:76|92)\s?(?:°\s?)?(?:f(?!\p{L})|deg(?:rees)?)?(?=[\s):=,-]*\s\d)/giu;
-const MISSPELT_OIL = /(?<!\p{L})a(?:s|sc|z)e[iy]tes?(?!\p{L})/giu;
-
-const asTyped = (question: string): string =>
-  question
-    .replace(MADE_READY, ' ')
-    .replace(MELTING, ' ')
-    .replace(MISSPELT_OIL, 'aceite')
-    .replaceAll('’', "'")
-    .replace(STOP_BEFORE_LYE, ' ;')
-    .replace(STOP_BEHIND_UNIT, endsSentence)
-    .replace(NOT_THIS, 'no es $1')
-    .replace(KILO_AND_GRAMS, (_, kilos: string, grams: string) => `${1000 * Number(kilos) + Number(grams)} g`)
-    .replace(/(?<!\p{L})cera de (?:mis|nuestras|las|sus) abejas/giu, 'cera de abejas')
-    .replace(/(?<!\p{L})de (?:don|do[nñ]a) \p{L}+(?: (?:el|la) \p{L}+)?/giu, ' ')
-    .replace(HESITATES, '$1 ')
-    .replace(AND_A_HALF, '1 1/2 $1')
-    .replace(
-      PART_OF_UNIT,
-      (_, part: string, unit: string) => `${/half|media|mitad/iu.test(part) ? '1/2' : '1/4'} ${unit}`,
-    );
-/** "And coconut... 200". */
-const HESITATES = /(\p{L})\s*(?:\.{2,}|…)\s*(?=\d)/gu;
 const EQUAL_PARTS =
   /(?<!\p{L})(?:equal parts|partes iguales)(?: of| de)? ((?:\p{L}+ ?){1,3}(?:, (?:\p{L}+ ?){1,3})*(?: (?:and|y|e) (?:\p{L}+ ?){1,3}))(?=[,;]|$)/u;
 /** "equal parts olive, coconut and rice bran" as percents, where each is an oil. */
@@ -117,9 +64,7 @@ const SODA_WEIGHED =
 /** A line as {@link recipeLine} takes it: courtesies away, shares beside lye told as the superfat that they are. */
 export function prepared(question: string): string {
   const isPotash = POTASSIUM.test(plainWords(question));
-  const plain = plainWords(asTyped(question), {
-    clauses: true,
-  })
+  const plain = withOneMore(plainWords(asTyped(question), { clauses: true }))
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
     .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
     .replace(
@@ -128,7 +73,6 @@ export function prepared(question: string): string {
     )
     .replace(/(?<!\p{L})(?:one|un|una) (?:and|y) (1\/[2-4])(?!\d)/gu, '1 $1')
     .replace(/(?<!\p{L})(?:por|for) (?:cada|every|each) (?=\d+ part)/gu, '')
-    .replace(ONE_MORE, '$11 $2 ')
     .replace(EQUAL_PARTS, inEqualParts)
     .replace(COURTESIES, ' ; ')
     .replace(NOUGHT, '$1 0%')

@@ -1,0 +1,68 @@
+import { knownAs } from './recipe-tokens.ts';
+import { LYE, plainWords } from './words.ts';
+
+/** A full stop behind a short unit: it ends a sentence unless an ingredient follows, "4 oz. castor". */
+const STOP_BEHIND_UNIT = /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(\p{L}[^;.,]*))/gu;
+const isIngredient = (words: readonly string[]): boolean =>
+  words.slice(0, 3).some((_, more) => knownAs(words.slice(0, more + 1).join(' ')));
+function endsSentence(_: string, after: string): string {
+  const words = plainWords(after).split(' ');
+  return (isIngredient(words) && !/^\p{Lu}/u.test(after)) || /^(?:of|de)$/u.test(words[0]!) ? '.' : ' ;';
+}
+/** "KOH no, NaOH". */
+const NOT_THIS = /(?<!\p{L})(koh|naoh|potasa|sosa) no(?= ?[,;.])/giu;
+/** "1 kilo 200 gramos de aceites en total". */
+const KILO_AND_GRAMS =
+  /(?<![\d.,])(\d+) ?(?:kg|kilos?) (?:y |and |con )?(\d{2,3}) ?(?:gr?|gramos?|grams?)(?= (?:(?:de|of) )?(?:aceites?|grasas?|oils?|fats?|en total|in total|total)(?!\p{L}))/giu;
+/** "Only 150g. Lye?": what stands behind the stop is asked for. */
+const STOP_BEFORE_LYE = new RegExp(
+  String.raw`(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(?:the |la |el )?(?:${LYE}|soda(?! (?:ash|crystals|water|bicarb)))(?!\p{L})(?![ :=]*\d))`,
+  'giu',
+);
+const AND_A_HALF =
+  /(?<!\d\s?)(?<!\p{L})(?:an? |un |una )?(kilo|libra|pound) (?:y medi[oa]|(?:and|an|n|&) an? half)(?!\p{L})/giu;
+/** "A quarter of a kilo". */
+const PART_OF_UNIT =
+  /(?<!\p{L})(?:an? |un |una )?(half|quarter|cuarto|mitad|media) (?:of an?|de) (kilo|pound|libra)(?!\p{L})/giu;
+/** How an oil was made ready, of which its lye knows nothing. */
+const MADE_READY =
+  /(?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|home ?made)(?: (?:del? )?(?:de )?fre[ií]r)?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?/giu;
+/** The melting point in degrees Fahrenheit that tells a coconut oil from the other kind; both take the same lye (common practice, no source). */
+const MELTING =
+  /(?<=(?:coconut|coco)(?: oil)?\s*\(?\s*)(?:76|92)\s?(?:°\s?)?(?:f(?!\p{L})|deg(?:rees)?)?(?=[\s):=,-]*\s\d)/giu;
+const MISSPELT_OIL = /(?<!\p{L})a(?:s|sc|z)e[iy]tes?(?!\p{L})/giu;
+
+/** "And coconut... 200". */
+const HESITATES = /(\p{L})\s*(?:\.{2,}|…)\s*(?=\d)/gu;
+
+/**
+ * A question as it was typed, with what only its stops, capitals and brackets tell made plain: where a sentence ends behind a short
+ * unit, halves and quarters of a unit, a kilo and grams as one weight; how an oil was made ready is taken out. Pure.
+ */
+export const asTyped = (question: string): string =>
+  question
+    .replace(MADE_READY, ' ')
+    .replace(MELTING, ' ')
+    .replace(MISSPELT_OIL, 'aceite')
+    .replaceAll('’', "'")
+    .replace(STOP_BEFORE_LYE, ' ;')
+    .replace(STOP_BEHIND_UNIT, endsSentence)
+    .replace(NOT_THIS, 'no es $1')
+    .replace(KILO_AND_GRAMS, (_, kilos: string, grams: string) => `${1000 * Number(kilos) + Number(grams)} g`)
+    .replace(/(?<!\p{L})cera de (?:mis|nuestras|las|sus) abejas/giu, 'cera de abejas')
+    .replace(/(?<!\p{L})de (?:don|do[nñ]a) \p{L}+(?: (?:el|la) \p{L}+)?/giu, ' ')
+    .replace(HESITATES, '$1 ')
+    .replace(AND_A_HALF, '1 1/2 $1')
+    .replace(
+      PART_OF_UNIT,
+      (_, part: string, unit: string) => `${/half|media|mitad/iu.test(part) ? '1/2' : '1/4'} ${unit}`,
+    );
+
+/** "Dos libras de sebo y una de coco": of the unit told before. */
+const ONE_MORE =
+  /(\d ?(libras?|kilos?|onzas?|partes?|pounds?|lbs?|ounces?|parts?)(?!\p{L})(?:(?!\d)[^;])*? (?:y|and|por|to|for|e|&) )(?:una|un|uno|one|1) (?=(?:de|of) ([^;,.\d]*))/giu;
+/** A line of `plainWords` with the unit of "one more" of an ingredient told: "2 libras sebo y 1 libra de coco". Pure. */
+export const withOneMore = (plain: string): string =>
+  plain.replace(ONE_MORE, (whole, head: string, unit: string, after: string) =>
+    isIngredient(after.split(' ')) ? `${head}1 ${unit} ` : whole,
+  );
