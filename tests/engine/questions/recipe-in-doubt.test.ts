@@ -116,6 +116,16 @@ describe('an oil that may not be in the pot is asked for', () => {
     'receta A 700 oliva 300 coco; receta B 1000 manteca de cerdo; al 5% las dos',
     '128 g de sosa para 1 kg de oliva y luego eché otra cucharada de sosa',
     'olive 500 coconut 300 babassu 100, swap coconut for babassu, lye?',
+    // By a pharmacist who was asked to lure it: each of these had been given too much lye.
+    "500 g olive oil, 300 g coconut oil, 200 g lard, 5% superfat. Actually I'm keeping the lard for pastry, only the other two are in. NaOH?",
+    '600 g tallow, 200 g coconut oil, superfat 5%. Oh and I scooped out a quarter of the tallow because it overflowed. Lye?',
+    "500 g olive oil, 300 g coconut oil at 5% superfat, and once it's at trace tomorrow's bowl gets 200 g lard. How much lye for today's bowl?",
+    '900 g coconut oil.... nope sorry typo, 90. And 900 g olive oil. 5% superfat, lye?',
+    "Olive 500, coconut 250, castor 50, all grams, 5% superfat. NaOH? Ignore the castor, it's in my hair mask.",
+    'Oliva y coco, 300 y 700 g respectivamente. Perdón, al revés. Sobreengrasado 5 %. ¿Sosa?',
+    '500 g de oliva y 300 g de coco es ya el doble de mi receta. ¿Cuánta sosa para la receta sencilla al 5%?',
+    '¿Cuánta potasa para 1 kg de jabón de oliva, 5%?',
+    'Mitad y mitad de sosa y potasa, 1 kg de oliva, sobreengrasado 5%. ¿Cuánto de cada?',
   ])('%s', question => {
     expect(() => refusalOf(question)).not.toThrow();
   });
@@ -288,6 +298,10 @@ describe('a recipe among more talk', () => {
       '15 coco 85 oliva, porcentaje, 1 kilo 200 gramos de aceites en total. Sosa al 5',
       { size: '1200 g oils' },
     ],
+    [
+      'Aquí estamos, con el café. 600 g de oliva, 250 g de coco. Sobreengrasado 5%. ¿Cuánta sosa?',
+      { superfat: 5 },
+    ],
     ['40 g castor, 400 olive, 5 pct extra fat, lye?', { superfat: 5 }],
     ['lye for 260 g coconut oil, 410 g olive oil. leave 7% of fat over', { superfat: 7 }],
     [
@@ -298,6 +312,15 @@ describe('a recipe among more talk', () => {
     ['170 g KOH 85% for 1000 g olive', { lye: 'KOH 85%' }],
   ])('what stands beside it: %s', (question, given) => {
     expect(read(question).given).toMatchObject(given);
+  });
+
+  test('a coffee that is drunk meanwhile is not the liquid', () => {
+    expect(
+      read('Aquí estamos, con el café. 600 g de oliva, 250 g de coco. ¿Cuánta sosa?').given.liquid,
+    ).toBeUndefined();
+    expect(
+      read('600 g de oliva, 250 g de coco, con café en vez de agua. ¿Cuánta sosa?').given.liquid,
+    ).toBeDefined();
   });
 
   test('lye that is asked for behind a weight was not weighed', () => {

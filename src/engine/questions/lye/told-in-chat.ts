@@ -132,7 +132,8 @@ export function readLyeInChat(
     if (unordered) throw unordered;
     const strict = readLyeQuestion(ordered);
     // Oils whose place is not clear are counted by no other reader: what was planned and what was poured would both be in the pot.
-    if (strict.given.oils === undefined || unclear === BOTH) return strict;
+    if (strict.given.oils === undefined || (unclear === BOTH && strict.given.lye?.includes('+')))
+      return strict;
   } catch (refusal) {
     if (!(refusal instanceof Refusal) || !OF_WORDS.has(refusal.id)) throw refusal;
     return refuseUnclear(line, unclear, refusal);

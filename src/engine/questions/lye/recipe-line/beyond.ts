@@ -17,6 +17,12 @@ const BEYOND: readonly RegExp[] = [
   /(?<!\p{L})(?:including|included in|of which|incluyendo|incluid[oa]s?|de l[oa]s cuales|de ell[oa]s)(?= [^;]{0,20}\d)/u,
   // "El coco no lo puse", "the coconut is not in it".
   /(?<!\p{L})no (?:l[oea]s?|se l[oea]s?) (?:puse|pusimos|eche|echamos|use|usamos|agregue|anadi|meti|llev\p{L}+|he (?:puesto|echado|usado|metido))(?!\p{L})|(?<!\p{L})(?:is|are|was|were|went) ?n[o']t (?:in|used|going in|added)(?!\p{L})/u,
+  // Which is which, turned round.
+  /(?<!\p{L})(?:al reves|other way (?:a)?round|the wrong way round|vice ?versa|viceversa|backwards|reversed)(?!\p{L})/u,
+  // "Es ya el doble de mi receta".
+  /(?<!\p{L})(?:is|are|was|its|it's|thats|that's|es|son|era|eran|ya|already)(?: (?:ya|already|now|ahora))? (?:el doble|the double|double|twice|la mitad|half|el triple|triple) (?:de|of|the|my|mi|la|lo)(?!\p{L})/u,
+  // A kilo of soap is no kilo of oils.
+  /\d ?(?:kg|kilos?|g|gr|gramos|grams|lbs?|pounds?|libras?|oz) (?:of|de) (?:finished )?(?:soaps?|jabon(?:es)?)(?!\p{L})/u,
   // Fat that no lye is meant for.
   /(?<!\p{L})(?:after (?:the )?(?:cook(?:ing)?|gel)|post[- ]cook|at the end of (?:the )?cook|despues de (?:la )?coccion|tras la coccion|al final de la coccion|terminada la coccion)(?!\p{L})/u,
   // "Makes 8 bars, I need 20".

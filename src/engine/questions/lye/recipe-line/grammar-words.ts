@@ -18,6 +18,7 @@ const OTHER = '(?:the |an? |one |la |una? )?(?:other |another |otra |otro )?';
 
 const PERSON = '(?:skin|hands?|hair|piel|manos|pelo|cara)';
 
+const OF_ALL = '(?: of (?:it|the (?:batch|lot|total|whole|recipe|oils?|fats?|mix|blend|amount|weight)))?';
 const SOURCE =
   '(?:recipe|book|card|note|notes|formula|original|plan|usual|receta|libro|ficha|nota|formula|cuaderno)';
 const KIN =
@@ -104,15 +105,20 @@ export const GRAMMAR: readonly Word[] = [
     '(?:debi\\p{L}+|tenia\\p{L}*|tendria\\p{L}*|habia\\p{L}*) (?:que )?(?:ser|haber sido|haber)|(?:iba|ibamos|pensaba|pensabamos|queria|queriamos) (?:a )?(?:poner|echar|usar|agregar|anadir|meter)(?:le|les)?|necesitaba|hacian? falta|tocaban',
     `(?:my|her|his|their|mi|tu|su|la) ${KIN} (?:uses|does|puts|takes|used|did|put|made|makes|has|got|tiene|usa|hace|pone|le pone|echa|le echa|lleva|usaba|hacia)|(?:she|he|they|ella|el) (?:uses?|does?|puts?|usa|hace|pone|echa)`,
   ),
+  // Another day's, another bowl's.
+  word(
+    'planned',
+    "(?:tomorrow|manana)(?:'s)?(?: \\p{L}+)?|(?:the |my |an? |el |la |mi |en |in )*(?:other|another|second|next|otr[oa]|segund[oa]|proxim[oa]) (?:bowl|pot|batch|jug|bol|olla|tanda|lote|jarra)",
+  ),
   word(
     'actual',
     "(?:and |but |so )?(?:i|we)(?:'?ve| have| had|'d)? (?:only |just |actually |really |then )?(?:put|poured|used|added|weighed|measured|dumped|threw|had|have|got|use)(?: in)?(?: (?:only|just))?|(?:there (?:was|is) )(?:only |just )|(?<=[,;] )(?:used|poured|put)",
     '(?:y |pero |yo )*(?:solo |solamente |al final |nomas )?(?:le |les )?(?:puse|pusimos|eche|echamos|use|usamos|pese|tengo|tenia|teniamos|habia|meti)(?: (?:solo|solamente|nomas))?',
   ),
-  fraction(2 / 3, '(?:two|2|dos)[ -](?:thirds|tercios)(?: of (?:it|the \\p{L}+))?|2/3'),
-  fraction(3 / 4, '(?:three|3|tres)[ -](?:quarters|fourths|cuartos)(?: of (?:it|the \\p{L}+))?|3/4'),
-  fraction(1 / 3, `${OTHER}(?:thirds?|tercio|tercera parte)(?: of (?:it|the \\p{L}+))?|1/3`),
-  fraction(1 / 4, `${OTHER}(?:quarter|fourth|cuarto|cuarta parte)(?: of (?:it|the \\p{L}+))?|1/4`),
-  fraction(1 / 5, `${OTHER}(?:fifth|quinto|quinta parte)(?: of (?:it|the \\p{L}+))?|1/5`),
-  fraction(1 / 2, `${OTHER}(?:half|mitad|medio|media)(?: of (?:it|the \\p{L}+))?|1/2`),
+  fraction(2 / 3, `(?:two|2|dos)[ -](?:thirds|tercios)${OF_ALL}|2/3`),
+  fraction(3 / 4, `(?:three|3|tres)[ -](?:quarters|fourths|cuartos)${OF_ALL}|3/4`),
+  fraction(1 / 3, `${OTHER}(?:thirds?|tercio|tercera parte)${OF_ALL}|1/3`),
+  fraction(1 / 4, `${OTHER}(?:quarter|fourth|cuarto|cuarta parte)${OF_ALL}|1/4`),
+  fraction(1 / 5, `${OTHER}(?:fifth|quinto|quinta parte)${OF_ALL}|1/5`),
+  fraction(1 / 2, `${OTHER}(?:half|mitad|medio|media)${OF_ALL}|1/2`),
 ];

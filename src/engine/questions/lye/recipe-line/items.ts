@@ -222,6 +222,13 @@ export function alkaliNamed(
   const potassium = named.some(({ is, text }) => (is === 'name' || is === 'asks') && POTASSIUM.test(text));
   // "Sosa" and "caustic" alone are what many call any lye.
   const sodium = named.some(({ is, text }) => is === 'name' && BY_NAME.test(text));
-  if (potassium && sodium) return 'both';
+  // "Sosa y potasa": beside potash they are the other one.
+  const beside =
+    potassium &&
+    named.some(
+      ({ is, text }) =>
+        is === 'name' && /^(?:sosa|soda|caustic soda|lye)/u.test(text) && !POTASSIUM.test(text),
+    );
+  if (potassium && (sodium || beside)) return 'both';
   return potassium ? 'potassium' : sodium ? 'sodium' : undefined;
 }

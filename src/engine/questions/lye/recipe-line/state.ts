@@ -12,6 +12,10 @@ export type State = {
   unpaired: Name[];
   /** Sentences that name a part of the recipe. */
   told: ReadonlySet<number>;
+  /** Sentences that put something right. */
+  isPutRight: ReadonlySet<number>;
+  /** Sentences that speak of oils, amounts, water or lye. */
+  isWet: ReadonlySet<number>;
   even: boolean;
   each: Amount | undefined;
   whole: Amount | undefined;
@@ -50,6 +54,8 @@ export const beginning = (): State => ({
   pairs: [],
   unpaired: [],
   told: new Set(),
+  isPutRight: new Set(),
+  isWet: new Set(),
   even: false,
   each: undefined,
   whole: undefined,

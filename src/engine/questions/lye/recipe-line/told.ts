@@ -1,6 +1,7 @@
 import { MOST_BARE_SUPERFAT } from './fixed.ts';
 import type { Amount, Item, Name } from './item.ts';
 import { itemsOf } from './items.ts';
+import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from './mentions.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
 import { ratioIn } from './ratio.ts';
 import { lone, swap } from './settled.ts';
@@ -46,6 +47,10 @@ export function toldIn(line: string): Told | Unclear {
   state.pairs.push(...ratio);
   const parts = partsOf(rest);
   state.told = new Set(parts.filter(part => part.items.some(isName)).map(({ sentence }) => sentence));
+  state.isPutRight = new Set(
+    parts.filter(({ items: some }) => some.some(isCorrection)).map(({ sentence }) => sentence),
+  );
+  state.isWet = new Set(parts.filter(part => part.items.some(isOfPot)).map(({ sentence }) => sentence));
   for (const [at, part] of parts.entries()) {
     const bound = apposed(part, parts[at - 1], state);
     const unclear = bound ? add(state, bound) : partRead(state, part);
@@ -59,10 +64,12 @@ export function toldIn(line: string): Told | Unclear {
   if (unclear !== undefined) return { unclear, isTurned: state.isTurned };
   // "Out of coconut, so all olive": what is left away goes to an oil that is named once more.
   const isLacking = state.removed.some(one => state.pairs.some(({ name }) => same(one, name)));
-  const again = state.unpaired.find(name => isPaired(state, name));
-  if (isLacking && again && state.removed.every(one => !same(one, again)))
-    return { unclear: again.text, isTurned: true };
+  const named = state.unpaired.find(name => isPaired(state, name));
+  if (isLacking && named && state.removed.every(one => !same(one, named)))
+    return { unclear: named.text, isTurned: true };
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
+  const again = state.unpaired.find(name => isToldAgain(state, name, line));
+  if (again) return { unclear: again.text, isTurned: true };
   const bare = state.unpaired.filter(
     name => !isPaired(state, name) && !state.removed.some(one => same(one, name)),
   );
@@ -86,31 +93,6 @@ export function toldIn(line: string): Told | Unclear {
   };
 }
 
-/** "The rest was 18 olive, 4 castor", "lo demás igual": the others, and no share of the whole. */
-function withoutOthers(items: readonly Item[]): readonly Item[] {
-  return items.filter((item, at) => {
-    const next = items.slice(at + 1).find(({ is }) => is !== 'link');
-    return (
-      item.is !== 'rest' ||
-      !(next?.is === 'amount' || /^(?:igual|same|sigue|stays?)$/u.test(next?.text ?? ''))
-    );
-  });
-}
-
-/** "Lard, 700 g": a weight by itself is of the oil that was named directly before. */
-function apposed({ items, sentence }: Part, before: Part | undefined, state: State): Pair | undefined {
-  const [measure, ...more] = items.filter(({ is }) => is !== 'link' && is !== 'mark');
-  const name = before?.items.findLast(isName);
-  if (measure?.is !== 'amount' || more.length > 0 || before?.sentence !== sentence) return undefined;
-  if (measure.unit === undefined || measure.unit === 'other' || measure.unit === '%') return undefined;
-  const isWaiting = isOil(name) && state.unpaired.at(-1) === name && !isPaired(state, name);
-  // Taken in place of another: the swap settles its amount.
-  const isSwapped = state.swaps.some(({ by }) => by === name);
-  if (!isWaiting || isSwapped || state.masses.length > 0) return undefined;
-  state.unpaired.pop();
-  return { measure, name };
-}
-
 /** One part of the line; what is unclear in it. */
 function partRead(state: State, { items, sentence }: Part): string | undefined {
   const content = turned(state, items, sentence, part => partRead(state, part));
@@ -123,10 +105,10 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
     state,
     content.filter(item => !(item.is === 'amount' && item.unit === 'other')),
   );
-  if (!apart.some(isName)) return nameless(state, apart, state.told.has(sentence));
+  if (!apart.some(isName)) return nameless(state, apart, sentence);
   const read = pairsOf(apart, state.pairs[0]);
   if (!read) return apart.filter(isMeasure)[0]?.text ?? 'part';
-  for (const name of read.left) leave(state, name);
+  for (const name of read.left) leave(state, name, sentence);
   for (const pair of read.pairs) {
     const amiss = add(state, pair);
     if (amiss !== undefined) return amiss;
@@ -159,9 +141,9 @@ function units(state: State, content: readonly Item[]): string | undefined {
   return undefined;
 }
 
-function leave(state: State, name: Name): void {
+function leave(state: State, name: Name, sentence: number): void {
   if (name.known === 'oil') state.unpaired.push(name);
-  else if (name.known === 'other') state.liquids.push(name);
+  else if (name.known === 'other' && state.isWet.has(sentence)) state.liquids.push(name);
 }
 
 function add(state: State, pair: Pair): string | undefined {
@@ -200,13 +182,23 @@ function twice(state: State, one: Pair, { measure, name }: Pair): string {
 }
 
 /** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
-function nameless(state: State, items: readonly Item[], isOfRecipe: boolean): string | undefined {
+function nameless(state: State, items: readonly Item[], sentence: number): string | undefined {
+  const isOfRecipe = state.told.has(sentence);
   for (const item of items) {
     if (item.is === 'fraction' && isOfRecipe) {
       // "La mitad de todo": of which nobody here knows what it takes.
       state.isTurned = true;
       return item.text;
     }
+    // "Nope, sorry, typo, 90": a figure by itself, of which oil is not told.
+    if (
+      item.is === 'amount' &&
+      item.unit === undefined &&
+      !isOfRecipe &&
+      !state.awaitsFigure &&
+      state.isPutRight.has(sentence)
+    )
+      return item.text;
     if (item.is !== 'amount' || (item.unit === undefined && !isOfRecipe && !state.awaitsFigure)) continue;
     if (state.denied) {
       state.pairs.push({ measure: item, name: state.denied });

@@ -1,0 +1,50 @@
+import type { Item, Name } from './item.ts';
+import { isMeasure, isName, isOil, type Pair, type Part } from './parts.ts';
+import { isPaired, type State, same } from './state.ts';
+
+/** "The rest was 18 olive, 4 castor", "lo demás igual": the others, and no share of the whole. */
+export function withoutOthers(items: readonly Item[]): readonly Item[] {
+  return items.filter((item, at) => {
+    const next = items.slice(at + 1).find(({ is }) => is !== 'link');
+    return (
+      item.is !== 'rest' ||
+      !(next?.is === 'amount' || /^(?:igual|same|sigue|stays?)$/u.test(next?.text ?? ''))
+    );
+  });
+}
+
+/** What is said of an oil without touching how much of it there is. */
+const OPINION =
+  /(?<!\p{L})(?:too much|a lot|mucho|demasiad[oa]|all|only|just|puro|todo|nothing else|stays|rancid|enranci\p{L}+|go(?:es)? off|smells?|huele|hard|soft|chang(?:e|es) the lye|cambia la sosa|lo sac\p{L}+|lye (?:for|of|with)|sosa (?:con|de|del|para)|whats?|que (?:es|tal))(?!\p{L})/u;
+/** "Ignore the castor", "I'm keeping the lard for pastry": an oil whose amount was told is spoken of once more. */
+export function isToldAgain({ pairs, swaps }: State, name: Name, line: string): boolean {
+  if (swaps.some(({ by }) => same(by, name))) return false;
+  const isAgain = pairs.some(
+    pair => same(pair.name, name) && pair.name.to <= name.from && pair.measure.to <= name.from,
+  );
+  const from = Math.max(line.lastIndexOf(';', name.from), line.lastIndexOf(',', name.from)) + 1;
+  const [clause = ''] = line.slice(from).split(/[;,]/u);
+  return isAgain && !OPINION.test(clause);
+}
+
+/** "Lard, 700 g": a weight by itself is of the oil that was named directly before. */
+export function apposed({ items, sentence }: Part, before: Part | undefined, state: State): Pair | undefined {
+  const [measure, ...more] = items.filter(({ is }) => is !== 'link' && is !== 'mark');
+  const name = before?.items.findLast(isName);
+  if (measure?.is !== 'amount' || more.length > 0 || before?.sentence !== sentence) return undefined;
+  if (measure.unit === undefined || measure.unit === 'other' || measure.unit === '%') return undefined;
+  const isWaiting = isOil(name) && state.unpaired.at(-1) === name && !isPaired(state, name);
+  // Taken in place of another: the swap settles its amount.
+  const isSwapped = state.swaps.some(({ by }) => by === name);
+  if (!isWaiting || isSwapped || state.masses.length > 0) return undefined;
+  state.unpaired.pop();
+  return { measure, name };
+}
+
+export const isCorrection = ({ is, text }: Item): boolean =>
+  is === 'corrects' || (is === 'word' && /^(?:nope|typo|errata|error|wrong|mal)$/u.test(text));
+/** A sentence that speaks of the pot: "here we are, with the coffee" does not. */
+export const isOfPot = (item: Item): boolean =>
+  isMeasure(item) ||
+  item.is === 'instead' ||
+  (item.is === 'name' && (item.known === 'oil' || item.known === 'water' || item.known === 'lye'));
