@@ -16,6 +16,28 @@ const grams = (text: string) => {
   return amount.measure === 'mass' ? amount.grams : Number.NaN;
 };
 
+describe('a count and a part of it', () => {
+  test.each([
+    ['2 y cuarto tazas', 2.25],
+    ['2 y media tazas', 2.5],
+    ['2 y 1/4 tazas', 2.25],
+    ['1 and a quarter cups', 1.25],
+    ['2 and a half cups', 2.5],
+  ])('%s', (text, cups) => expect(millilitres(text) / US_CUP_ML).toBeCloseTo(cups, 9));
+
+  // NIST Handbook 44, appendix C: a fluid ounce is 29.573 53 ml.
+  test.each(['2 onzas líquidas', '2 liquid oz', '2 fl oz'])('%s are a volume', text =>
+    expect(millilitres(text)).toBeCloseTo(59.14706, 4),
+  );
+
+  test('of a whole by nothing is refused', () => {
+    expect(refused(() => parseAmount('1 1/0 cups'))).toBe('amount-unreadable');
+  });
+  test.each(['2 or a half cups', '2 or half cups'])('%s may be either, and is refused', text =>
+    expect(refused(() => parseAmount(text))).toBe('amount-unit-unknown'),
+  );
+});
+
 describe('a portion is read as makers write it', () => {
   test.each([
     ['2 cups', 2],
