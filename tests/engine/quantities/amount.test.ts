@@ -1,6 +1,7 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { type Amount, parseAmount, printAmount } from '../../../src/engine/quantities/amount.ts';
+import { plainText } from '../../../src/engine/quantities/number.ts';
 import { parsePortion } from '../../../src/engine/quantities/portion.ts';
 import { type Unit, unitSize } from '../../../src/engine/quantities/unit-words.ts';
 import { MEASURES, US_CUP_ML } from '../../../src/engine/quantities/units.ts';
@@ -15,6 +16,10 @@ const grams = (text: string) => {
   const amount = parseAmount(text);
   return amount.measure === 'mass' ? amount.grams : Number.NaN;
 };
+
+test('signs that look alike and spaces of any kind are one, and none stands at either end', () => {
+  expect(plainText('\u00a01\u2044 2\u2009\u2212 cups ')).toBe('1/ 2 - cups');
+});
 
 describe('a count and a part of it', () => {
   test.each([
