@@ -8,7 +8,8 @@ test.each([
   ['activ charcoal', 0, 'activated'],
   ['titanium diox', 1, 'dioxide'],
 ])('%s: a word that was only begun is the one that makes a name of its neighbour', (text, at, word) =>
-  expect(wordInName(text.split(' '), at)).toEqual({ word }));
+  expect(wordInName(text.split(' '), at)).toEqual({ word }),
+);
 
 test('begun words that make names of different oils are contested or left alone', () => {
   expect(wordInName(['cocon', 'oil'], 0)).toEqual({ contested: true });
