@@ -11,9 +11,12 @@ export const WHOLE = process.env.WALKS === 'whole';
 /** How many of something long the usual run does, and how many the whole walk. */
 export const howMany = (usual: number, whole: number): number => (WHOLE ? whole : usual);
 
-/** Which of these the usual run does, each some ten seconds of processor time: fits that leave a writer out, and the compiler's look. */
+/**
+ * Which of these the usual run does, each some ten seconds of processor time: fits that leave a writer out, the compiler's
+ * look, and a run of mutants.
+ */
 export const isDue = (what: (typeof DEAR)[number]): boolean => drawn(DEAR, 2, 'dear').includes(what);
-const DEAR = ['emergencies', 'jobs', 'matters', 'third language'] as const;
+const DEAR = ['emergencies', 'jobs', 'matters', 'third language', 'mutants'] as const;
 
 /** So many of these in their order, drawn by chance (Knuth's algorithm S); `word` draws others than another word. */
 export function drawn<One>(all: readonly One[], most: number, word = ''): readonly One[] {

@@ -3,7 +3,14 @@ import type { TestResult } from '@stryker-mutator/api/test-runner';
 
 /** What Stryker's side and the worker that holds the tests say to one another, over a broadcast channel. */
 export type FromWorker =
-  | { readonly says: 'ready'; readonly tests: readonly TestResult[]; readonly coverage: MutantCoverage }
+  | {
+      readonly says: 'ready';
+      readonly tests: readonly TestResult[];
+      readonly coverage: MutantCoverage;
+      /** Milliseconds of processor time that each test takes without a mutant, by its id. */
+      readonly processor: Readonly<Record<string, number>>;
+    }
+  | { readonly says: 'begins'; readonly test: string }
   | {
       readonly says: 'tried';
       readonly failed: { readonly test: string; readonly message: string } | undefined;

@@ -12,7 +12,10 @@ export function inOwnProcess(trial: Trial): Promise<Tried> {
   });
 }
 
-if (import.meta.main)
+if (import.meta.main) {
+  // Whoever asked was stopped: nobody waits for the rest.
+  process.once('disconnect', () => process.exit(1));
   process.once('message', trial => {
     void tryMutants(trial as Trial).then(tried => process.send!(tried, () => process.exit()));
   });
+}

@@ -11,15 +11,21 @@ import {
 } from '@stryker-mutator/api/test-runner';
 import { startVitest, type Vitest } from 'vitest/node';
 import { CHANNEL, type FromWorker, type ToWorker } from './messages.ts';
+import { Overrun } from './overrun.ts';
 import { ALL, type Draw, isDrawn } from './sample.ts';
 
 const draw = JSON.parse(process.env.MUTANT_DRAW ?? JSON.stringify(ALL)) as Draw;
+const graceMillis = process.env.MUTANT_GRACE_MILLIS ? Number(process.env.MUTANT_GRACE_MILLIS) : undefined;
 
 /** Stryker's side of `switching-runner.ts`: starts vitest once and asks its worker for one mutant after another. */
 class SwitchingTestRunner implements TestRunner {
   readonly #channel = new BroadcastChannel(CHANNEL);
   #vitest: Vitest | undefined;
   #ready: Promise<FromWorker & { says: 'ready' }> | undefined;
+  /** Settles where the worker ends unasked: a mutant that takes all memory takes it along. */
+  #ended: Promise<undefined> | undefined;
+  #overrun: Overrun | undefined;
+  #isStuck = false;
 
   capabilities() {
     return { reloadEnvironment: false };
@@ -27,15 +33,21 @@ class SwitchingTestRunner implements TestRunner {
 
   async init(): Promise<void> {
     this.#ready = this.#next('ready');
-    const broken = startVitest('test', [], { config: 'tests/mutants/vitest.config.ts', watch: false }).then(
-      vitest => {
-        this.#vitest = vitest;
-        throw new Error('vitest ended before its worker was ready');
+    const vitest = startVitest('test', [], { config: 'tests/mutants/vitest.config.ts', watch: false });
+    this.#ended = vitest.then(
+      started => {
+        this.#vitest = started;
+        return undefined;
       },
+      () => undefined,
     );
-    await Promise.race([this.#ready, broken]);
+    const broken = vitest.then(() => {
+      throw new Error('vitest ended before its worker was ready');
+    });
+    const ready = await Promise.race([this.#ready, broken]);
     // From here on it ends when it is told to.
     broken.catch(() => {});
+    this.#overrun = new Overrun(ready.processor, graceMillis);
   }
 
   async dryRun(): Promise<DryRunResult> {
@@ -46,10 +58,16 @@ class SwitchingTestRunner implements TestRunner {
   async mutantRun({ activeMutant, testFilter, hitLimit }: MutantRunOptions): Promise<MutantRunResult> {
     // Whoever asked counts only those that were drawn.
     if (!isDrawn(activeMutant.id, draw)) return { status: MutantRunStatus.Survived, nrOfTests: 0 };
-    const answer = this.#next('tried');
+    // Nothing else ends a thread that vitest holds, in a loop: Stryker starts another process for one that was killed, and asks it.
+    if (this.#isStuck) process.kill(process.pid, 'SIGKILL');
+    const overrun = this.#overrun!;
+    const answer = this.#next('tried', test => overrun.begins(test));
     this.#ask({ asks: 'try', mutant: activeMutant.id, tests: testFilter, hitLimit });
-    const { failed, ran, hits } = await answer;
-    if (determineHitLimitReached(hits, hitLimit)) return { status: MutantRunStatus.Timeout };
+    const tried = await overrun.orOver(Promise.race([answer, this.#ended!]));
+    this.#isStuck = tried === undefined;
+    if (tried === undefined || determineHitLimitReached(tried.hits, hitLimit))
+      return { status: MutantRunStatus.Timeout };
+    const { failed, ran } = tried;
     return failed
       ? {
           status: MutantRunStatus.Killed,
@@ -70,11 +88,15 @@ class SwitchingTestRunner implements TestRunner {
     this.#channel.postMessage(message);
   }
 
-  #next<Says extends FromWorker['says']>(says: Says): Promise<FromWorker & { says: Says }> {
+  #next<Says extends FromWorker['says']>(
+    says: Says,
+    begins?: (test: string) => void,
+  ): Promise<FromWorker & { says: Says }> {
     return new Promise(resolve => {
       this.#channel.onmessage = event => {
         const message = (event as { data: FromWorker }).data;
         if (message.says === says) resolve(message as FromWorker & { says: Says });
+        else if (message.says === 'begins') begins?.(message.test);
       };
     });
   }

@@ -4,12 +4,19 @@ import type { MutantCoverage } from '@stryker-mutator/api/core';
 import { type TestResult, TestStatus } from '@stryker-mutator/api/test-runner';
 import { type RunnerTask, type RunnerTestCase, type RunnerTestSuite, TestRunner } from 'vitest';
 import { CHANNEL, type FromWorker, switches, type ToWorker } from './messages.ts';
+import { processorMillis } from './overrun.ts';
 
 const testsIn = (task: RunnerTask): readonly RunnerTestCase[] =>
   task.type === 'test' ? [task] : task.tasks.flatMap(testsIn);
 
-/** Green tests of every file of this worker; vitest makes a runner anew for each file. */
+/**
+ * Green tests of every file of this worker that are quick enough to be run for each of a thousand mutants; vitest makes a
+ * runner anew for each file.
+ */
 const loaded: RunnerTestCase[] = [];
+/** Processor time, ms, beyond which a test is asked about no mutant: fits, with every change of theirs built in, take minutes. */
+const DEAR = 4000;
+const used = new Map<string, number>();
 let filesDone = 0;
 
 /** Property tests ask vitest which test they are in. */
@@ -53,11 +60,14 @@ async function measured(): Promise<FromWorker & { says: 'ready' }> {
   // The instrumented files hold on to this object.
   context.mutantCoverage ??= { static: {}, perTest: {} };
   const tests: TestResult[] = [];
+  const processor: Record<string, number> = {};
   for (const test of loaded) {
     context.currentTestId = test.id;
     const began = performance.now();
+    const before = processorMillis();
     const failureMessage = await failureOf(test);
     const timeSpentMs = performance.now() - began;
+    processor[test.id] = processorMillis() - before;
     const result = { id: test.id, name: test.fullName, fileName: test.file.filepath, timeSpentMs };
     tests.push(
       failureMessage === undefined
@@ -69,7 +79,7 @@ async function measured(): Promise<FromWorker & { says: 'ready' }> {
   const { static: once, perTest } = context.mutantCoverage;
   const again = new Set(Object.values(perTest).flatMap(reached => Object.keys(reached)));
   const onlyOnce = Object.fromEntries(Object.entries(once).filter(([mutant]) => !again.has(mutant)));
-  return { says: 'ready', tests, coverage: { static: onlyOnce, perTest } };
+  return { says: 'ready', tests, coverage: { static: onlyOnce, perTest }, processor };
 }
 
 /** What the first worker of a run measured: a mutant that never ended takes its worker along, and the next one goes on. */
@@ -86,13 +96,15 @@ const MORE_OFTEN = 10;
 const HARDLY = 1000;
 
 /**
- * Runs these tests with the mutant switched on, until one is red. Stryker's limit for what never ends is of all tests
- * together, which a loop of one takes longer to reach than the time it has.
+ * Runs these tests with the mutant switched on, until one is red, and tells when each begins: who asked ends this thread
+ * where one never ends. Stryker's limit of how often a change is met is of all tests together, which a loop of one takes
+ * longer to reach than the time it has.
  */
 async function tried(
   { mutant, hitLimit = Number.POSITIVE_INFINITY }: ToWorker & { asks: 'try' },
   tests: readonly RunnerTestCase[],
   { perTest }: MutantCoverage,
+  begins: (test: string) => void,
 ): Promise<FromWorker> {
   const context = switches();
   let hits = 0;
@@ -110,6 +122,7 @@ async function tried(
   try {
     for (const [before, test] of tests.entries()) {
       switchOn(test);
+      begins(test.id);
       const message = await failureOf(test);
       hits += context.hitCount ?? 0;
       if (message !== undefined) return told(before + 1, { test: test.id, message });
@@ -126,10 +139,21 @@ async function tried(
  * takes as long as the tests themselves, milliseconds.
  */
 export default class SwitchingRunner extends TestRunner {
+  override async onBeforeRunTask(test: RunnerTestCase): Promise<void> {
+    await super.onBeforeRunTask(test);
+    used.set(test.id, -processorMillis());
+  }
+
+  override onAfterRunTask(test: RunnerTestCase): void {
+    super.onAfterRunTask(test);
+    used.set(test.id, used.get(test.id)! + processorMillis());
+  }
+
   override async onAfterRunSuite(suite: RunnerTestSuite): Promise<void> {
     await super.onAfterRunSuite(suite);
     if (suite.id !== suite.file.id) return;
-    loaded.push(...testsIn(suite).filter(({ result }) => result?.state === 'pass'));
+    const isQuick = ({ id }: RunnerTestCase) => used.get(id)! < DEAR;
+    loaded.push(...testsIn(suite).filter(test => test.result?.state === 'pass' && isQuick(test)));
     filesDone += 1;
     if (filesDone === Number(process.env.MUTANT_FILES)) await this.#serve();
   }
@@ -147,6 +171,7 @@ export default class SwitchingRunner extends TestRunner {
           asked,
           quickestFirst.filter(({ id }) => wanted?.has(id) ?? true),
           ready.coverage,
+          test => channel.postMessage({ says: 'begins', test } satisfies FromWorker),
         ),
       );
     };

@@ -12,6 +12,8 @@ export type Trial = {
   readonly places: readonly string[];
   readonly testFiles: readonly string[];
   readonly draw: Draw;
+  /** Processor time that a test is left beyond what it usually takes, before its mutant counts as endless. */
+  readonly graceMillis?: number;
 };
 
 /** What became of the mutants that were drawn; `missed`, and those that ran out of time and count as noticed, as lines to print. */
@@ -23,10 +25,11 @@ export type Tried = {
 };
 
 /** Mutants of these places that a test could notice and that were drawn. */
-async function resultsOf({ places, testFiles, draw }: Trial): Promise<readonly MutantResult[]> {
+async function resultsOf({ places, testFiles, draw, graceMillis }: Trial): Promise<readonly MutantResult[]> {
   process.env.MUTANT_TESTS = testFiles.join(',');
   process.env.MUTANT_FILES = String(testFiles.length);
   process.env.MUTANT_DRAW = JSON.stringify(draw);
+  if (graceMillis !== undefined) process.env.MUTANT_GRACE_MILLIS = String(graceMillis);
   const measured = join(tmpdir(), `mutants-${process.pid}-measured.json`);
   process.env.MUTANT_MEASURED = measured;
   process.env.NODE_COMPILE_CACHE ??= join(tmpdir(), 'node-compile-cache');
@@ -40,8 +43,9 @@ async function resultsOf({ places, testFiles, draw }: Trial): Promise<readonly M
     // What runs once, while a file is loaded, would need all tests loaded anew for each mutant.
     ignoreStatic: true,
     concurrency: 1,
-    // What never ends is stopped by how often it comes by its change; on a crowded machine a clock stops others too.
-    timeoutMS: 60_000,
+    // What never ends is stopped by how often it comes by its change, or by its processor time; on a crowded machine a clock
+    // stops others too.
+    timeoutMS: 600_000,
     reporters: ['progress-append-only'],
     logLevel: 'error' as LogLevel,
     // There is none of that name: Stryker would rewrite it with an interface that TypeScript 7 no longer has.

@@ -1,10 +1,8 @@
 const LONGEST = 40;
+const letters = new Intl.Segmenter();
 
 /** As much of what a member typed as fits in a sentence. */
 export function shown(text: string): string {
-  const letters = Array.from(
-    new Intl.Segmenter().segment(text.slice(0, 4 * LONGEST).trim()),
-    one => one.segment,
-  );
-  return letters.length > LONGEST ? `${letters.slice(0, LONGEST - 1).join('')}…` : letters.join('');
+  const seen = Array.from(letters.segment(text.slice(0, 4 * LONGEST).trim()), one => one.segment);
+  return seen.length > LONGEST ? `${seen.slice(0, LONGEST - 1).join('')}…` : seen.join('');
 }

@@ -25,6 +25,8 @@ const fillers = new Set(
   ),
 );
 
+const APART = /[^\p{L}\p{N}:]+/u;
+
 /** One word without accents, in one spelling, in the singular. */
 function foldWord(word: string): string {
   const spelt = spellings.get(word) ?? word;
@@ -38,10 +40,14 @@ function foldWord(word: string): string {
  * (colour, grey, aluminium), singular. `Óxidos de hierro` gives `['oxido', 'de', 'hierro']`.
  */
 export function foldedWords(text: string): readonly string[] {
-  const plain = unaccented(text)
-    .replace(/[^\p{L}\p{N}:]+/gu, ' ')
-    .trim();
-  return plain === '' ? [] : plain.split(' ').flatMap(word => foldWord(word).split(' '));
+  const words: string[] = [];
+  for (const word of unaccented(text).split(APART)) {
+    if (word === '') continue;
+    const folded = foldWord(word);
+    if (folded.includes(' ')) words.push(...folded.split(' '));
+    else words.push(folded);
+  }
+  return words;
 }
 
 /** {@link foldedWords} as one text. */

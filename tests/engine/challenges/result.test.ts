@@ -159,3 +159,13 @@ describe('a result', () => {
     },
   );
 });
+
+test('bars without a measured colour are left unplaced where colour decides, and nowhere else', () => {
+  const some = new Map([['b', measured(10)]]);
+  const unplacedOf = (decides: Terms['decides']) =>
+    resultOf({ challenge: challenge({ decides }), ballots: votes, colour: some }).unplaced.map(
+      one => one.entry,
+    );
+  expect(unplacedOf('colour')).toEqual(['a', 'c']);
+  expect(unplacedOf('votes')).toEqual([]);
+});

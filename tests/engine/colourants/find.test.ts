@@ -1,7 +1,7 @@
 import { fc, test as property } from '@fast-check/vitest';
 import { describe, expect, test } from 'vitest';
 import { colourants } from '../../../src/engine/colourants/catalogue.ts';
-import { findColourant } from '../../../src/engine/colourants/find.ts';
+import { colourantsMeant, findColourant } from '../../../src/engine/colourants/find.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
 
 type Refused = { readonly reason: string; readonly offered: readonly string[] };
@@ -103,4 +103,8 @@ describe('a colourant is not guessed', () => {
       expect(typeof answer === 'string' || answer.reason.length > 0).toBe(true);
     },
   );
+});
+
+test('a text without a word means no colourant, not all of them', () => {
+  for (const text of ['', ' ', '!?']) expect(colourantsMeant(text)).toEqual([]);
 });

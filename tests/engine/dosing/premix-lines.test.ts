@@ -8,6 +8,9 @@ const tsp = (count: number) => count * US_TEASPOON_ML;
 describe('parts, by volume as spoons are', () => {
   test.for<[string, number, number, string]>([
     ['1:2 in water', 1, 2, 'water'],
+    ['1 tsp mica to 3 tsp oil', 1, 3, 'oil'],
+    ['2 parts oil to one of mica', 1, 2, 'oil'],
+    ['double the oil to mica', 1, 2, 'oil'],
     ['1 1/2:3 in water', 1.5, 3, 'water'],
     ['1/2 : 2 in oil', 0.5, 2, 'oil'],
     ['1 scoop to 3 scoops water', 1, 3, 'water'],

@@ -1,6 +1,7 @@
 import { fc, test } from '@fast-check/vitest';
 import { describe, expect } from 'vitest';
 import { type Amount, parseAmount, printAmount } from '../../../src/engine/quantities/amount.ts';
+import { plainText } from '../../../src/engine/quantities/number.ts';
 import { parsePortion } from '../../../src/engine/quantities/portion.ts';
 import { type Unit, unitSize } from '../../../src/engine/quantities/unit-words.ts';
 import { MEASURES, US_CUP_ML } from '../../../src/engine/quantities/units.ts';
@@ -15,6 +16,32 @@ const grams = (text: string) => {
   const amount = parseAmount(text);
   return amount.measure === 'mass' ? amount.grams : Number.NaN;
 };
+
+test('signs that look alike and spaces of any kind are one, and none stands at either end', () => {
+  expect(plainText('\u00a01\u2044 2\u2009\u2212 cups ')).toBe('1/ 2 - cups');
+});
+
+describe('a count and a part of it', () => {
+  test.each([
+    ['2 y cuarto tazas', 2.25],
+    ['2 y media tazas', 2.5],
+    ['2 y 1/4 tazas', 2.25],
+    ['1 and a quarter cups', 1.25],
+    ['2 and a half cups', 2.5],
+  ])('%s', (text, cups) => expect(millilitres(text) / US_CUP_ML).toBeCloseTo(cups, 9));
+
+  // NIST Handbook 44, appendix C: a fluid ounce is 29.573 53 ml.
+  test.each(['2 onzas líquidas', '2 liquid oz', '2 fl oz'])('%s are a volume', text =>
+    expect(millilitres(text)).toBeCloseTo(59.14706, 4),
+  );
+
+  test('of a whole by nothing is refused', () => {
+    expect(refused(() => parseAmount('1 1/0 cups'))).toBe('amount-unreadable');
+  });
+  test.each(['2 or a half cups', '2 or half cups'])('%s may be either, and is refused', text =>
+    expect(refused(() => parseAmount(text))).toBe('amount-unit-unknown'),
+  );
+});
 
 describe('a portion is read as makers write it', () => {
   test.each([

@@ -115,6 +115,11 @@ describe('a strength is a name or a number of spoons', () => {
   });
 });
 
+test('six in a hundred of the oils is a dose still, more is a share of full colour that was misnamed', () => {
+  expect(parseStrength('6%')).toEqual({ by: 'percent-of-oils', percent: 6 });
+  expect(refused(() => parseStrength('6.1%'))).toBe('strength-percent-large');
+});
+
 const anyStrength: fc.Arbitrary<Strength> = fc.oneof(
   fc.constantFrom('tint', 'pastel', 'medium', 'full').map(name => ({ by: 'name', name }) as const),
   fc.double({ min: 0.01, max: 9, noNaN: true }).map(ofFull => ({ by: 'share', ofFull }) as const),

@@ -174,9 +174,10 @@ export function lessonsOf(texts: readonly JobText[]): {
     const known = new Set(stems.filter(stem => isKnown(stem, voices[at]!)));
     const weight = WEIGHTS[text.part];
     const label = text.label === 'inside' ? ANY_BUT_OUTSIDE : CLASSES.indexOf(text.label);
-    lessons.set(text, { features: featuresOf(words, found, known), label, weight });
+    const features = featuresOf(words, found, known);
+    lessons.set(text, { features, label, weight });
     const field = FIELDS.indexOf(text.label === 'outside' ? 'elsewhere' : 'ours');
-    ofField.set(text, { features: fieldFeaturesOf(words, found, known), label: field, weight });
+    ofField.set(text, { features: fieldFeaturesOf(words, found, known, features), label: field, weight });
   }
   return { lessons, ofField, known: new Set(users.keys()) };
 }

@@ -234,3 +234,14 @@ describe('any text is read', () => {
     expect(checkIngredients(piece.repeat(10_000 / piece.length)).unknown).toBeDefined();
   });
 });
+
+test('a list is as sure as the least sure of its colours, and not sure where a part is unknown', () => {
+  const sure = (list: string) => checkIngredients(list).confidence;
+  const of = (list: string) => one(list)!.confidence;
+  expect([of('Titanium Dioxide'), sure('Titanium Dioxide'), sure('Mica, Titanium Dioxide')]).toEqual([
+    'high',
+    'high',
+    'high',
+  ]);
+  expect(sure('Titanium Dioxide, Quorblite')).toBe('low');
+});

@@ -2,6 +2,7 @@ import { refuse } from '../../refusal.ts';
 import { foldedWords } from '../../text/fold.ts';
 import { slipCost } from '../../text/spelling/slip-cost.ts';
 import { unaccented } from '../../text/unaccented.ts';
+import { whenAsked } from '../../when-asked.ts';
 import { isNeverSoap } from '../not-soap.ts';
 import { shown } from '../shown.ts';
 import { OILS } from './index.ts';
@@ -57,12 +58,13 @@ export function oilById(id: string): Oil {
 /** No oil's name is longer; cut, so that work stays bounded. */
 const LONGEST_KEY = 60;
 
+const keysByOil = whenAsked(() => OILS.map(oil => ({ oil, keys: [...new Set(namesOf(oil).map(nameKey))] })));
+
 /** The oils whose names are closest in spelling to `text`, the closest first. */
 export function nearestOils(text: string, count: number): readonly Oil[] {
   const key = nameKey(text);
-  const scored = OILS.map(oil => {
-    const apart = namesOf(oil).map(name => {
-      const other = nameKey(name);
+  const scored = keysByOil().map(({ oil, keys }) => {
+    const apart = keys.map(other => {
       const starts = key.length > 2 && other.startsWith(key);
       return starts ? 0 : slipCost(key.slice(0, LONGEST_KEY), other) / Math.max(key.length, other.length, 1);
     });
@@ -108,8 +110,10 @@ const FRUIT =
 
 /** The oil a member means, in English, Spanish or INCI, or undefined. Word order and accents do not matter. */
 export function knownOil(text: string): Oil | undefined {
-  if (COCOA_OR_COCONUT.test(text) || FRUIT.test(unaccented(text).trim())) return undefined;
-  return byKey.get(nameKey(SHORT.get(text.trim().toLowerCase()) ?? text));
+  const named = byKey.get(nameKey(SHORT.get(text.trim().toLowerCase()) ?? text));
+  // Every word of a question is asked about, and hardly one of them is an oil.
+  if (named === undefined) return undefined;
+  return COCOA_OR_COCONUT.test(text) || FRUIT.test(unaccented(text).trim()) ? undefined : named;
 }
 
 /** Fats that are blends, or named after an oil that is only part of them. */
@@ -155,7 +159,13 @@ export function findOil(text: string): Oil {
     refuse('oil-is-liquid', { text: shown(text) });
   const known = knownOil(text);
   if (known === undefined && isNeverSoap(text)) refuse('oil-never-soap', { text: shown(text) });
-  return (
-    known ?? refuse('oil-unknown', { text: shown(text), nearest: nearestOils(text, 3).map(oil => oil.names) })
-  );
+  if (known !== undefined) return known;
+  const near = whenAsked(() => nearestOils(text, 3).map(oil => oil.names));
+  return refuse('oil-unknown', {
+    text: shown(text),
+    // Most that asks whether a text is a list of oils goes on without: comparing it with every name waits for who looks.
+    get nearest() {
+      return near();
+    },
+  });
 }

@@ -152,6 +152,18 @@ function inGrams(text: string): string {
 
 const COUNT = String.raw`\d[\d.,/]*(?: \d+\/\d+)?`;
 const WEIGHT = String.raw`(?:%|percent|por ciento|(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|cups?|tazas?|ml|l|litros?|lit(?:er|re)s?|tsps?|tbsps?|cdas?|cdtas?)\b)`;
+const COCONUT_GRADE_BEHIND = new RegExp(
+  String.raw`(${COUNT}\s*${WEIGHT}\s*(?:of |de )?(?:coconut|coco)(?: oil)?) (?:76|92)\b`,
+  'giu',
+);
+const NAME_FIRST = new RegExp(
+  String.raw`(\p{L}[\s:=]*${COUNT}(?:\s*${WEIGHT}|(?!\s*${WEIGHT})(?=\s)))\s*(?=\p{L})`,
+  'giu',
+);
+const COUNT_FIRST = new RegExp(
+  String.raw`(?<=\p{L})\s+(?=${COUNT}\s*${WEIGHT}|\d[\d.,]*\s+(?:de|of)\s+\p{L})`,
+  'giu',
+);
 const AND = /\s+(?:and|y|n|&|e|con|with)\s+/iu;
 
 /** `coconut 30% olive 70%`, `olive 50 coconut 30 palm 20`, `16 oz olive and 8 oz coconut`: no commas, yet only one meaning. */
@@ -163,13 +175,7 @@ function withBreaks(text: string): string {
   const isShared = /%|\brest|\bresto|\b(?:half|mitad)\b.*\b(?:half|mitad)\b/iu.test(text);
   const named = (isShared ? percents : text)
     .replace(/\b(coconut|coco)((?: oil)?) (?:76|92)(?: ?(?:deg(?:rees)?|f|°f?))?(?=[\s:=-]+\d)/giu, '$1$2')
-    .replace(
-      new RegExp(
-        String.raw`(${COUNT}\s*${WEIGHT}\s*(?:of |de )?(?:coconut|coco)(?: oil)?) (?:76|92)\b`,
-        'giu',
-      ),
-      '$1',
-    );
+    .replace(COCONUT_GRADE_BEHIND, '$1');
   const joined = named
     .split(AND)
     .reduce(
@@ -177,15 +183,7 @@ function withBreaks(text: string): string {
         all === '' ? piece : /\d|\brest|\bresto/u.test(piece) ? `${all}; ${piece}` : `${all} ${piece}`,
       '',
     );
-  const nameFirst = new RegExp(
-    String.raw`(\p{L}[\s:=]*${COUNT}(?:\s*${WEIGHT}|(?!\s*${WEIGHT})(?=\s)))\s*(?=\p{L})`,
-    'giu',
-  );
-  const countFirst = new RegExp(
-    String.raw`(?<=\p{L})\s+(?=${COUNT}\s*${WEIGHT}|\d[\d.,]*\s+(?:de|of)\s+\p{L})`,
-    'giu',
-  );
-  return /^\p{L}/u.test(joined) ? joined.replace(nameFirst, '$1;') : joined.replace(countFirst, ';');
+  return /^\p{L}/u.test(joined) ? joined.replace(NAME_FIRST, '$1;') : joined.replace(COUNT_FIRST, ';');
 }
 
 function blendOfPercents(entries: readonly Entry[], percents: readonly number[]): OilBlend {

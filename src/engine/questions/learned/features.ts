@@ -100,18 +100,21 @@ const lyeAndOils = (words: readonly string[], { things, facts }: Found): string 
 /** Chosen, with the ridge's strength, by leaving out one writer at a time. */
 const LENGTHS = { words: 1, stems: 1, pieces: 1.2, ideas: 0.6, strange: 0.7 } as const;
 
+const unmarked = (said: readonly string[]): readonly string[] =>
+  said.filter(word => word !== '<,>' && word !== '?');
+
 /** A question's words without what is named, told and marked in it. */
-export const saidIn = (words: Words, found: Found): readonly string[] =>
-  masked(words, found).filter(word => word !== '<,>' && word !== '?');
+export const saidIn = (words: Words, found: Found): readonly string[] => unmarked(masked(words, found));
 
 /** A question's words, their stems and pieces, what is named in it, and how many of its words no maker was `known` to use. */
 export function featuresOf(words: Words, found: Found, known: ReadonlySet<number>): Features {
-  const plain = saidIn(words, found);
+  const said = masked(words, found);
+  const plain = unmarked(said);
   return [
     { counts: wordCounts(plain), length: LENGTHS.words },
     { counts: wordCounts(plain.map(word => `~${stem(word)}`)), length: LENGTHS.stems },
     { counts: pieceCounts(plain.filter(word => !word.startsWith('<'))), length: LENGTHS.pieces },
-    { counts: ideaCounts(ideasOf(words, found, masked(words, found))), length: LENGTHS.ideas },
+    { counts: ideaCounts(ideasOf(words, found, said)), length: LENGTHS.ideas },
     { counts: ideaCounts(strangeness(plain, known)), length: LENGTHS.strange },
   ];
 }

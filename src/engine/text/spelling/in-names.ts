@@ -1,5 +1,6 @@
 import { knownOil } from '../../batch/oils/find-oil.ts';
 import { colourantsMeant } from '../../colourants/find.ts';
+import { whenAsked } from '../../when-asked.ts';
 import { COMMON_WORDS, TRADE_WORDS, tradeWords } from './trade-words.ts';
 
 /** Words of the longest name that is looked for around a word. */
@@ -19,6 +20,14 @@ const MARGIN = 0.5;
 const SHORTEST_BEGUN = 3;
 const SHORTEST_JOINED = 7;
 const MOST_JOINED = 0.6;
+
+/** The trade's words by how they begin, in their order. */
+const byBeginning = whenAsked(() =>
+  Map.groupBy(
+    [...TRADE_WORDS].filter(word => word.length >= SHORTEST_BEGUN),
+    word => word.slice(0, SHORTEST_BEGUN),
+  ),
+);
 
 const isWord = (word: string | undefined): word is string => word !== undefined && /^\p{L}+$/u.test(word);
 
@@ -70,7 +79,7 @@ export function wordInName(words: readonly string[], at: number): WordInName | u
     return others.some(isRival) ? CONTESTED : { word: first.word };
   }
   if (word.length < SHORTEST_BEGUN) return undefined;
-  const begun = [...TRADE_WORDS]
+  const begun = (byBeginning().get(word.slice(0, SHORTEST_BEGUN)) ?? [])
     .filter(one => one.startsWith(word))
     .map(one => ({ word: one, things: namedWith(words, at, one) }))
     .filter(({ things }) => things !== undefined);

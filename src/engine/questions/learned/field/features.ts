@@ -35,9 +35,14 @@ function matters(words: Words, found: Found): readonly string[] {
 /** Chosen, with the ridge's strength, by leaving out one writer at a time. */
 const LENGTHS = { whole: 1, matters: 1.2 } as const;
 
-/** What tells a job, the words as they stand (a thing's name too), and the matters that they speak of. */
-export const fieldFeaturesOf = (words: Words, found: Found, known: ReadonlySet<number>): Features => [
-  ...featuresOf(words, found, known),
+/** What tells a job (`ofJob`), the words as they stand (a thing's name too), and the matters that they speak of. */
+export const fieldFeaturesOf = (
+  words: Words,
+  found: Found,
+  known: ReadonlySet<number>,
+  ofJob = featuresOf(words, found, known),
+): Features => [
+  ...ofJob,
   { counts: wordCounts(words.words), length: LENGTHS.whole },
   { counts: ideaCounts(matters(words, found)), length: LENGTHS.matters },
 ];

@@ -1,0 +1,103 @@
+import { z } from 'zod';
+import type { Context } from '../../src/conversation/context.ts';
+import type { Form, Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { Offer } from '../../src/conversation/typed/which-one.ts';
+import { colourantById } from '../../src/engine/colourants/catalogue.ts';
+import type { Reading } from '../../src/engine/questions/read.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
+import { nameOf } from '../../src/presenting/dose.ts';
+import { compareReply } from './compare.ts';
+import { askFollowUps } from './follow-ups.ts';
+import { oilsWithoutShares, type PlanLacks } from './plan-lacks.ts';
+import { toldAmountHeadline } from './told-amount.ts';
+import type { Told } from './understood.ts';
+
+/** Commands that write something: what was understood is shown first, and done on a press. */
+const WRITES: ReadonlySet<string> = new Set(['shelf add', 'shelf use']);
+
+/** The command's own answer, or what it lacks and the nearest thing that can be done. */
+export async function answered(
+  reading: Reading,
+  { question, given, read, context, lacks }: Told & { readonly question: string; readonly lacks: PlanLacks },
+): Promise<Reply> {
+  const { say } = context;
+  const lacking = reading.missing.filter(name => given[name] === undefined);
+  if (lacking.length > 0 && reading.command !== 'compare') {
+    const names = read.facts.named;
+    // "What can I make of these?": a mix of them can be shown, a list of everything cannot.
+    const text =
+      reading.job === 'mix' && names.length > 1
+        ? say.ask.mixWithoutTarget({ mix: names.slice(0, 3).join(' + ') })
+        : (oilsWithoutShares(lacks, say) ?? say.ask.lacks[reading.job]);
+    return { kind: 'reply', headline: text, data: { lacking }, blocks: [], cautions: [] };
+  }
+  if (WRITES.has(reading.command)) {
+    const follow = askFollowUps.run.with({ line: context.idempotencyKey, at: 0 });
+    return {
+      kind: 'reply',
+      headline: say.ask.confirm({ line: lineOf(reading.command, given) }),
+      data: {},
+      blocks: [],
+      cautions: [],
+      choices: [{ kind: 'button', label: say.ask.doIt, weight: 'main', follow }],
+    };
+  }
+  try {
+    if (reading.command === 'compare') return await compareReply(read.facts.named, question, context);
+    const answer = shownAsReply(await context.run(reading.command, given), context);
+    if (reading.job === 'wet') return wettingFirst(answer, context);
+    const told = reading.job === 'dose' ? toldAmountHeadline(answer, { question, read }, context) : undefined;
+    return told === undefined ? answer : { ...answer, headline: told };
+  } catch (error) {
+    // A "no" is shown with what was understood, so that the misreading can be put right.
+    if (error instanceof Offer)
+      return {
+        kind: 'reply',
+        headline: say.refusal(error.refusal),
+        data: { problem: error.refusal.id },
+        blocks: [],
+        cautions: [],
+        choices: error.choices,
+      };
+    if (error instanceof Refusal)
+      return {
+        kind: 'reply',
+        headline: say.refusal(error),
+        data: { problem: error.id },
+        blocks: [],
+        cautions: [],
+      };
+    throw error;
+  }
+}
+
+const carried = z.object({
+  doses: z.tuple(
+    [
+      z.object({
+        colourant: z.object({ id: z.string() }),
+        carrier: z.object({ choice: z.enum(['water', 'oil', 'glycerin']) }),
+      }),
+    ],
+    z.unknown(),
+  ),
+});
+
+/** Who asks what to wet a colour in is told that first; the dose's own steps follow. */
+function wettingFirst(answer: Reply, { say }: Context): Reply {
+  const dose = carried.safeParse(answer.data).data?.doses[0];
+  const colourant = dose && colourantById(dose.colourant.id);
+  if (!dose || !colourant) return answer;
+  const headline = say.ask.wetIn({
+    carrier: say.dispersion.carriers[dose.carrier.choice],
+    name: nameOf(colourant, say),
+  });
+  return { ...answer, headline };
+}
+
+/** A form cannot follow what was announced: its title says what to do. */
+export const shownAsReply = (answer: Reply | Form, { say }: Context): Reply =>
+  answer.kind === 'reply'
+    ? answer
+    : { kind: 'reply', headline: say.ask.lacks.plan, data: {}, blocks: [], cautions: [] };
