@@ -95,30 +95,6 @@ const names = (): readonly string[] => [
 export const HURT =
   /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|fizzed and stank|burbujeo solita|se trago un pedazo|huevo podrido|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe/u;
 
-/** Of the sets that came later, too, what may tell of harm to somebody, or of lye and metal, is left out. */
-const MAY_HURT =
-  /volc[aá]n|erupt|rash|s[au]l?[rl]?pullido|eczema|brote|salpic|splash|lengua|tongue|corriente|fizz|bubbl|burbuj|foam|espuma por|hirv|v[oó]mit|lick|lami[oó]|\bate\b|comi[oó]|trag[oó]|swallow|drank|bebi[oó]|poison|venen|burn|quem|red raw|hurt|duele|worktop|spilt|spill|derram|bleach|cloro\b|botella|bottle|alumini?um|aluminio|gloves|guantes|itch|pica|arde|sting|tingl|nause|fumes|\bgas\b|fire|fuego|llamas/iu;
-const LATER_SETS = [
-  'taproom-and-olivar',
-  'ward-and-woolshed',
-  'station-and-stall',
-  'tablet-and-hall',
-  'oven-and-workshop',
-  'harbour-and-hedge',
-  'depot-and-vineyard',
-  'dairy-and-comal',
-  'creamery-and-mercado',
-  'cab-and-quay',
-  'barrio-and-bayou',
-  'bakery-and-balcony',
-  'allotment-and-laboratory',
-  'bazaar-and-bothy',
-  'busline-and-feria',
-  'jeepney-and-pasture',
-  'six-countries',
-] as const;
-const isLater = (writer: string) => LATER_SETS.some(set => set === writer);
-
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {
   const all = [
@@ -128,7 +104,6 @@ function plain(): readonly LearnedText[] {
     'four-of-one-group',
     'club-of-five',
     'six-voices',
-    ...LATER_SETS,
   ].flatMap(name => {
     const set = read(`../../sets/${name}.json`) as Record<string, readonly { text: string }[] | string>;
     return Object.values(set).flatMap(part =>
@@ -145,7 +120,6 @@ function plain(): readonly LearnedText[] {
   const flaws = EXAMPLES.map(({ text }, at) => ({ text, writer: `flaws ${at % 4}` }));
   return [...all, ...kept, ...flaws, ...names().map(text => ({ text, writer: 'names' }))]
     .filter(({ text }) => groundsIn(text).told.length === 0 && !HURT.test(text))
-    .filter(({ text, writer }) => !isLater(writer) || !MAY_HURT.test(text))
     .map(({ text, writer }) => ({ text, writer, label: 'none' as const, kind: 'plain' as const }));
 }
 
