@@ -44,7 +44,7 @@ export const THINGS = {
   bars: '(?:soaps?|bars?|jabon(?:es)?|barras?|pastillas?)',
   skin: '(?:sensitive skin|psoriasis|eczema|dry (?:old )?hands|piel sensible|psoriasis|eccema)',
   drinkBottle:
-    '(?:(?:drinks?|soda|pop|water|juice|milk|soft drink) (?:bottle|can)s?|botellas? de (?:refresco|agua|gaseosa|bebida|jugo|leche)|tupper\\w*)',
+    '(?:(?:drinks?|soda|pop|water|juice|milk|soft drink) (?:bottle|can)s?|botellas? de (?:refresco|agua|gaseosa|bebida|jugo|leche))',
   milk: '(?:milk|leche)',
   sea: '(?:sea ?water|agua de(?:l)? mar|sparkling|fizzy|con gas)',
   raw: '(?:raw|fresh|uncured|loaf|crud[oa]s?|fresc[oa]s?|towel|blanket|toalla|manta)',
