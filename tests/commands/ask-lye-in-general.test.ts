@@ -163,6 +163,10 @@ describe('what is asked of a thing near lye in general is answered in the langua
     expect((await ask(question, locale)).replaceAll(' ', ' ')).toContain(first);
   });
 
+  test('a strength that is told counts before the usual one', async () => {
+    expect(await ask('30% lye concentration, 150 g lye, how much water')).toContain('350 g water');
+  });
+
   test('another spoon of lye on top is too much, whatever was weighed', async () => {
     expect(await ask('128 g lye 1 kg olive, and then I added another spoon of lye')).toContain(
       'Do not use it',

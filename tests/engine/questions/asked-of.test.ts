@@ -113,6 +113,8 @@ describe('what is told of a recipe, a flaw or harm is none', () => {
     'it broke off in chunks when i cut it the next day, it doesnt zap',
     'echo el resto de la sosa mañana',
     'how come no vinegar on lye',
+    "how do I store lye so it doesn't clump, with kids in the house",
+    'used fryer oil 3 litres, I think sunflower, lye for cleaning soap 2% superfat',
     'can I use red mica in soap to sell at the fair',
     'dejé la lejia preparada en la nevera toda la noche al lado de la leche',
   ])('%s', question => {

@@ -38,7 +38,7 @@ const ONLY_WITH: { readonly [Topic in LyeTopic]?: RegExp } = {
   children: /\b(?:mientras (?:mezclo|hago)|while i (?:mix|make|stir))\b/iu,
   // Asked how to clean it, and of the place alone.
   'clean-up':
-    /\b(?:(?:can|should|do) i (?:sweep|mop|wipe|hoover|vacuum)|how (?:do|should) i clean|(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*)(?!\p{L})/iu,
+    /\b(?:(?:lo|la) barro|c[oó]mo (?:(?:lo|la) )?(?:limpio|recojo)|puedo (?:barrer|recoger)\p{L}*)(?!\p{L})/iu,
 };
 /** Words that a matter itself brings, and that tell of no harm there. */
 const OWN_WORDS: { readonly [Topic in LyeTopic]?: RegExp } = {

@@ -49,7 +49,7 @@ export const THINGS = {
   sea: '(?:sea ?water|agua de(?:l)? mar|sparkling|fizzy|con gas)',
   raw: '(?:raw|fresh|uncured|loaf|crud[oa]s?|fresc[oa]s?|towel|blanket|toalla|manta)',
   spoon: '(?:table ?spoon\\w*|tea ?spoon\\w*|tbsp|tsp|cucharad\\w+|cucharit\\w+)',
-  mass: '(?:\\d+ ?(?:k?g|kgs?|kilos?|grams?|gramos?|oz|ounces?|onzas?|lbs?|pounds?|libras?))',
+  mass: '(?:\\d+ ?(?:k?g|kgs?|kilos?|grams?|gramos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|lit(?:er|re)s?|litros?))',
   animalFat:
     '(?:(?:bear|goose|deer|venison|sheep|mutton|lamb|goat|horse|elk|moose|duck) ?(?:fat|grease|tallow|suet|lard)|(?:grasa|sebo|manteca|unto) de (?:oso|ganso|ciervo|venado|oveja|borrego|carnero|cordero|cabra|chivo|caballo|pato))',
   noCoconut:
@@ -90,6 +90,7 @@ export const THINGS = {
   inOil:
     '(?:(?:carried|mixed|wetted|dispersed|ground|mojad\\w+|disuelt\\w+) (?:in|with|en|con) (?:\\w+ )?(?:oil|aceite)|spoon of oil|cucharada de aceite)',
   sour: '(?:vinegar|lemon|lime juice|citric|limon|vinagre|citrico)',
+  stored: '(?:stor(?:e|ing|ed)|guard(?:ar|o|arla))',
 } as const;
 
 export type Thing = keyof typeof THINGS;

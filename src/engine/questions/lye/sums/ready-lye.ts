@@ -80,9 +80,15 @@ const HOW_MUCH_WATER = /(?<!\p{L})(?:how much water|what water|cuanta agua|que c
 const WENT_WRONG =
   /(?<!\p{L})(?:too much|too little|instead|wrong|milk|beer|wine|coffee|tea|more|extra|lost|evaporat\p{L}+|en vez|de mas|leche|cerveza|vino|cafe|quito|take off|left|falta\p{L}*|need(?:s|ed)? (?:to be )?added|solution|disolucion|solucion|pure|pureza)(?!\p{L})/u;
 
+/** A strength or a ratio of its own; two ratios that were read somewhere are none. */
+const TELLS_STRENGTH =
+  /%|(?<!\p{L})(?:percent|por ciento|concentra\p{L}*|strength|doble|triple|twice|double|times|veces|x ?\d|fuerza)(?!\p{L})/u;
+const ONE_RATIO = /(?<![\d.,])\d(?:[.,]\d)? ?(?:a|to|:) ?(?:1|one|un[oa])(?!\d)/gu;
+
 /** Water for weighed lye, where neither strength nor ratio is told and lye is all that is weighed. */
 function usualWaterFor(plain: string): WaterForLye | undefined {
   if (!HOW_MUCH_WATER.test(plain) || WENT_WRONG.test(plain)) return undefined;
+  if (TELLS_STRENGTH.test(plain) || [...plain.matchAll(ONE_RATIO)].length === 1) return undefined;
   const [lye, ...others] = toldAmounts(plain).filter(({ role }) => role !== 'unknown');
   if (lye?.role !== 'lye' || others.length > 0 || POTASSIUM.test(plain)) return undefined;
   return {
