@@ -1,6 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block, Reply } from '../../src/conversation/reply.ts';
 import { inOrder } from '../../src/engine/questions/lye/amounts-first.ts';
+import { askedTopicIn } from '../../src/engine/questions/lye/asked/read.ts';
 import { oilsForLye } from '../../src/engine/questions/lye/inverse.ts';
 import { differenceTopic, tellsDifference } from '../../src/engine/questions/lye/lye-difference.ts';
 import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
@@ -16,6 +17,7 @@ import { asksForLyeOf } from '../../src/engine/questions/lye/recipe-line/plain-r
 import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import { spoonedOnTop } from '../../src/engine/questions/lye/weighed-amiss.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { mayBeOfShelf } from '../../src/engine/questions/shelf-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
@@ -105,14 +107,18 @@ export async function lyeAnswer(
   const { ordered, unordered } = inOrder(question);
   const sums = isOfHarm(lyeTopicIn(typed)) ? undefined : lyeSumsReply(typed, context);
   if (sums) return sums;
+  // What is asked of what in general; a weight that went wrong is told by sums, harm by its patterns.
+  const general = askedTopicIn(typed);
+  if (general) return topicReply(general, context);
   const care = careTopicIn(typed) ?? differenceTopic(typed);
-  const isChecked = care !== undefined && OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered);
+  const isChecked =
+    care !== undefined && OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered) && !spoonedOnTop(typed);
   if (care && (!isChecked || tellsDifference(typed))) return topicReply(care, context);
   const passing = inPassing(typed, context);
   if (passing) return passing;
   const found = lyeTopicIn(typed) ?? (typed === question ? undefined : lyeTopicIn(question));
-  const general = await generalMatter(typed, { found, read });
-  if (general) return nearReply(general, context);
+  const near = await generalMatter(typed, { found, read });
+  if (near) return nearReply(near, context);
   const job = read.readings[0]?.job;
   if (job?.startsWith('shelf') && mayBeOfShelf(question)) return undefined;
   const turned = lyeAskedIn(ordered);

@@ -127,3 +127,58 @@ test('what is said to be usual lies between what the standards allow', () => {
     expect(Math.abs(usualGrams - said)).toBeLessThan(0.1);
   }
 });
+
+describe('what is asked of a thing near lye in general is answered in the language it is asked in', () => {
+  test.each([
+    [
+      'does clay change my lye number. its a lot of clay',
+      'en-US',
+      'The lye stays the same: clay, colour, honey',
+    ],
+    [
+      'si le echo miel, ¿cambia la cantidad de sosa? una cucharada por kilo',
+      'es-ES',
+      'La sosa no cambia: arcilla',
+    ],
+    ['do I count beeswax in the lye', 'en-US', 'half as much, about 0.067 g NaOH a gram'],
+    ['can I use cold lye from yesterday, room temperature', 'en-US', 'clear and cold it keeps for weeks'],
+    ['cuánto tarda en enfriar el agua con sosa', 'es-ES', 'De una a dos horas sola'],
+    ['si le pongo cafe en vez de agua le cambia la sosa', 'es-ES', 'La sosa no cambia: agua, leche, té'],
+    ['abuelita dice que la sosa se echa al agua y no al reves verdad??', 'es-ES', 'La sosa al agua fría'],
+    [
+      'Disculpen, la sosa se echa en el agua o el agua en la sosa? Siempre me confundo',
+      'es-ES',
+      'La sosa al agua fría',
+    ],
+    ['my scale reads 5 g high on everything', 'en-US', 'Reads high: less lye is in than it showed'],
+    [
+      'el 5% se le quita a la sosa o se le agrega al aceite? mi hija dice una cosa y yo otra',
+      'es-ES',
+      'Se le quita a la sosa',
+    ],
+    ['se me regó la sosa en escamas en el piso de la cocina, ¿la barro?', 'es-ES', 'No la neutralices'],
+    ["if I've 130g of caustic how much water do I dissolve it in", 'en-US', '264 g water for 130 g lye'],
+    ['cuánta agua para 95 g de soda? vi 2 a 1 y vi 3 a 1', 'es-ES', '193 g de agua para 95 g de sosa'],
+  ])('%s', async (question, locale, first) => {
+    expect((await ask(question, locale)).replaceAll(' ', ' ')).toContain(first);
+  });
+
+  test('a strength that is told counts before the usual one', async () => {
+    expect(await ask('30% lye concentration, 150 g lye, how much water')).toContain('350 g water');
+  });
+
+  test('another spoon of lye on top is too much, whatever was weighed', async () => {
+    expect(await ask('128 g lye 1 kg olive, and then I added another spoon of lye')).toContain(
+      'Do not use it',
+    );
+    expect(
+      await ask('128 g de sosa para 1 kg de oliva y luego eché otra cucharada de sosa', 'es-ES'),
+    ).toContain('No lo uses');
+  });
+
+  test('an order of lye and water in which something happened stays with first aid', async () => {
+    expect(await ask('water in the lye or lye in the water? I did the first and it is boiling over')).toMatch(
+      /step back|out of control/u,
+    );
+  });
+});

@@ -32,7 +32,7 @@ test.runIf(isDue('emergencies'))(
 
 /**
  * Figures of texts by writers whose texts were not learned from. The lexicon and its weights owe nothing to the fourth,
- * fifth, sixth, seventh and eighth writers; the others they know, so that only what was learned is new to those.
+ * fifth and later writers; the others they know, so that only what was learned is new to those.
  */
 const ALL = [
   { writer: 'first', shown: 1, two: 1, questions: 1, alarms: 0.09 },
@@ -44,6 +44,9 @@ const ALL = [
   { writer: 'sixth', shown: 0.93, two: 0.9, questions: 0.8, alarms: 0.28 },
   { writer: 'seventh', shown: 0.97, two: 0.97, questions: 0.7, alarms: 0.04 },
   { writer: 'eighth', shown: 0.97, two: 0.95, questions: 0.95, alarms: 0.1 },
+  { writer: 'tenth', shown: 0.97, two: 0.95, questions: 0.8, alarms: 0.12 },
+  { writer: 'eleventh', shown: 0.97, two: 0.93, questions: 0.8, alarms: 0.12 },
+  { writer: 'twelfth', shown: 0.95, two: 0.93, questions: 0.75, alarms: 0.12 },
 ] as const;
 /** A fit takes seconds: the one whose hand is farthest from the others', or all where that is asked. */
 const BOUNDS = WHOLE ? ALL : ALL.filter(({ writer }) => writer === 'fifth');
@@ -94,7 +97,7 @@ describe.runIf(isDue('emergencies'))('writers whose texts were not learned from 
       expect(share(asked, of('question').length)).toBeGreaterThanOrEqual(bounds.questions);
       expect(share(alarms, of('calm').length)).toBeLessThanOrEqual(bounds.alarms);
     },
-    120_000,
+    300_000,
   );
 
   test.each(WHOLE ? PLAIN : ['club-of-five'])(
@@ -107,7 +110,7 @@ describe.runIf(isDue('emergencies'))('writers whose texts were not learned from 
       for (const { text } of alarmed) console.info(`  ${text}`);
       expect(alarmed.length / plain.length).toBeLessThanOrEqual(PLAIN_ALARMS);
     },
-    120_000,
+    300_000,
   );
 });
 

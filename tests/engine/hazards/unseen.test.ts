@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { readEmergencies } from '../../../src/engine/hazards/index.ts';
+import { keptTexts, type LearnedText } from './learned-texts.ts';
 
 type Told = { readonly text: string; readonly id: string };
 /** Texts that nothing was learned from; see the note in the file. */
@@ -29,4 +30,17 @@ test('whoever asks ahead what to do if it happens is told', () => {
 test('near misses alarm one time in sixteen at most', () => {
   const alarmed = unseen['no-alarm'].filter(one => idsIn(one).length > 0);
   expect(alarmed.map(({ text }) => text).length).toBeLessThanOrEqual(5);
+});
+
+/** What three further writers told, every third text of each kind: nothing was learned from these. */
+test('every third text of three writers is understood as the others of theirs', () => {
+  const kept = keptTexts();
+  const of = (kind: LearnedText['kind']) => kept.filter(one => one.kind === kind);
+  const shown = (all: readonly LearnedText[]) => all.filter(one => idsIn(one).length > 0);
+  const right = of('emergency').filter(one => idsIn(one).some(id => id === one.label));
+  expect(of('emergency').length).toBe(75);
+  expect(shown(of('emergency')).length).toBe(75);
+  expect(right.length).toBeGreaterThanOrEqual(69);
+  expect(shown(of('question')).length).toBeGreaterThanOrEqual(20);
+  expect(shown(of('calm')).length).toBeLessThanOrEqual(7);
 });

@@ -53,7 +53,7 @@ const isOfColour = (text: string): boolean =>
 const HAPPENED =
   /\b(?:poured|added|mixed|used|spil\w*|fizz\w*|bubbl\w*|boil\w*|foam\w*|froth\w*|smok\w*|steam\w*|hiss\w*|erupt\w*|help|now|burn\w*|hurt\w*|splash\w*|hot|melt\w*|just|already|black|gr[ae]y|i put|we put|got|eche|echamos|echaron|puse|pusimos|puso|verti\w*|use|usamos|mezcle|derram\w*|hierv\w*|hirv\w*|burbuj\w*|humo|humea\w*|quem\w*|ayuda|auxilio|ya|ahora|acab\w*|salpic\w*|espuma|negr[oa]|caliente)\b/u;
 const USE_OPENS = new RegExp(String.raw`${HELLO}use\b`, 'u');
-const MAY_USE = /\b(?:can|could|may|should|shall) (?:i|we|you) use\b/u;
+const MAY_USE = /\b(?:can|could|may|should|shall) (?:i|we|you) (?:use|put)\b/u;
 
 /** Done by somebody: without its accent the same word is what is to be done. */
 const DONE = /ech[óé]|vert[íi][óo]?\b/u;
@@ -71,7 +71,8 @@ export function isAskedBefore(words: string): boolean {
   const text = unaccented(words, LONGEST).replace(/[¿¡]/gu, '').trim();
   if (isOfColour(text) && !HAPPENED.test(text)) return true;
   if (!MATTERS.some(matter => matter.test(text))) return false;
-  const told = MAY_USE.test(text) || USE_OPENS.test(text) ? text.replace(/\buse\b/u, '') : text;
+  const told =
+    MAY_USE.test(text) || USE_OPENS.test(text) ? text.replace(/\b(?:use|(?:i|we) put)\b/u, '') : text;
   if (HAPPENED.test(told)) return false;
   return MAY.test(text) || BARE.test(text) || FOR_LYE.test(text);
 }

@@ -1,4 +1,5 @@
 import { hasHappened } from '../../hazards/index.ts';
+import { unaccented } from '../../text/unaccented.ts';
 import { isCareOnly } from './care-only.ts';
 import { lyeSpilledIn } from './sums/spilled.ts';
 import type { LyeTopic } from './topic.ts';
@@ -119,6 +120,24 @@ const CLEANERS = /\b(?:bleach|chlorine|ammonia|clean\w*|lej[ií]a|cloro|amoniaco
 /** More is told behind the question. */
 const GOES_ON = /[.!?]\s+\S+\s+\S/u;
 
+const LYE_WORD = '(?:lye|naoh|caustic(?: soda)?|sosa|soda|lejia)';
+/** Which of the two goes into which: a question, and nothing that was done. */
+const IN_WHICH_ORDER = [
+  new RegExp(
+    String.raw`\b${LYE_WORD}\b.{0,24}\b(?:water|agua)\b.{0,8}\b(?:or|o)\b.{0,16}\b(?:water|agua)\b.{0,20}\b${LYE_WORD}\b`,
+    'u',
+  ),
+  new RegExp(
+    String.raw`\b(?:water|agua)\b.{0,24}\b${LYE_WORD}\b.{0,8}\b(?:or|o)\b.{0,16}\b${LYE_WORD}\b.{0,20}\b(?:water|agua)\b`,
+    'u',
+  ),
+];
+/** Whether only the order is asked, by somebody who has done nothing and to whom nothing has happened. */
+const asksForOrder = (words: string): boolean =>
+  IN_WHICH_ORDER.some(order => order.test(unaccented(words))) &&
+  ![UNWELL, TOLD_HURT, GOING_WRONG, ON_A_BODY].some(told => told.test(words)) &&
+  !hasHappened(words.replace(/\b(?:now|ya|ahora)\b/giu, ' '));
+
 const isQuestion = (words: string): boolean =>
   (OPENS.test(words) && !GOES_ON.test(words)) || ENDS.test(words);
 
@@ -143,6 +162,7 @@ function isHarmless(words: string): boolean {
  */
 export function isAskedGenerally(words: string): boolean {
   if (words.length > LONGEST) return false;
+  if (asksForOrder(words)) return true;
   const topic = lyeTopicIn(words);
   if (topic !== undefined && NEVER_IN_GENERAL.has(topic)) return false;
   if (topic === 'bleach-mixed' && !MAY_I.test(words)) return false;

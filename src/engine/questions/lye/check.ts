@@ -27,7 +27,7 @@ export type LyeCheck = {
 /** Percent; from the plan's default, and where a bar turns soft and soon rancid (common practice). */
 export const USUAL_SUPERFAT = 5;
 const SOFT_FROM = 15;
-const USUAL_STRENGTH = 33;
+export const USUAL_STRENGTH = 33;
 
 /**
  * The superfat that weighed lye leaves in weighed oils; acids take their lye first. Grams, percents. Throws the Refusals

@@ -25,7 +25,10 @@ export const SUBSTANCE_PATTERNS: TopicPatterns = [
         String.raw`neutrali[sz]\w*|clean(?:ing)? ?up|clean(?= (?:the |my |up )?(?:lye|naoh|caustic))|mop(?: up)?|limpi\w*|recog\w*`,
         `${LYE}(?: (?:water|flakes|crystals|solution))?`,
       ),
-      near(String.raw`spill\w*|spilt|dropped|derram\w*|se (?:me|nos|le) cay(?:o|eron)`, LYE),
+      near(
+        String.raw`spill\w*|spilt|dropped|derram\w*|se (?:me|nos|le) (?:cay|reg|volc)(?:o|eron|aron)`,
+        LYE,
+      ),
       near(LYE, String.raw`spill\w*|spilt|derram\w*|carpet|alfombra|moqueta|flakes on|crystals on`),
     ],
   ],

@@ -1,4 +1,5 @@
 import type { Origin } from '../../origin.ts';
+import { ASKED_TOPIC_ORIGINS, type AskedTopic } from './asked-topic.ts';
 import { CALM_TOPIC_ORIGINS, type CalmTopic } from './calm-topic.ts';
 import { CARE_TOPIC_ORIGINS, type CareTopic } from './care-topic.ts';
 import { GENERAL_TOPIC_ORIGINS, type GeneralTopic } from './general-topic.ts';
@@ -9,6 +10,7 @@ export type LyeTopic =
   | HarmTopic
   | CareTopic
   | CalmTopic
+  | AskedTopic
   | GeneralTopic
   | 'clean-up'
   | 'drain-cleaner'
@@ -105,7 +107,7 @@ export type LyeTopic =
   | 'unsure';
 
 /** A matter that can be offered to choose from: what care has to say is found by its patterns alone. */
-export type LyeMatter = Exclude<LyeTopic, 'unsure' | CareTopic | CalmTopic>;
+export type LyeMatter = Exclude<LyeTopic, 'unsure' | CareTopic | CalmTopic | AskedTopic>;
 
 const MEMORY = (source: string): Origin => ({ trust: 'from memory', source });
 const TRADE: Origin = { trust: 'common practice', source: 'soap makers handling lye at home' };
@@ -115,6 +117,7 @@ export const LYE_TOPIC_ORIGINS: Readonly<Record<LyeTopic, Origin>> = {
   ...HARM_TOPIC_ORIGINS,
   ...CARE_TOPIC_ORIGINS,
   ...CALM_TOPIC_ORIGINS,
+  ...ASKED_TOPIC_ORIGINS,
   ...GENERAL_TOPIC_ORIGINS,
   'clean-up': MEMORY(
     'safety data sheets of sodium hydroxide, section 6 (sweep up dry, then flush) and 4 (rinse skin with water only)',
@@ -250,4 +253,5 @@ export const isLyeMatter = (id: string): id is LyeMatter =>
   id !== 'unsure' &&
   Object.hasOwn(LYE_TOPIC_ORIGINS, id) &&
   !Object.hasOwn(CARE_TOPIC_ORIGINS, id) &&
-  !Object.hasOwn(CALM_TOPIC_ORIGINS, id);
+  !Object.hasOwn(CALM_TOPIC_ORIGINS, id) &&
+  !Object.hasOwn(ASKED_TOPIC_ORIGINS, id);

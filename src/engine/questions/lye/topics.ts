@@ -77,6 +77,10 @@ export function careTopicIn(question: string): LyeTopic | undefined {
 export const isCalmMatter = (question: string): boolean =>
   foundIn(plainOf(question), CALM_PATTERNS) !== undefined;
 
+/** Whether a question is about a matter of harm, which stands before all others. Pure. */
+export const isHarmMatter = (question: string): boolean =>
+  foundIn(plainOf(question), HARM_PATTERNS) !== undefined;
+
 /** Which matter of handling lye a question asks about, in English or Spanish, or undefined. */
 export const lyeTopicIn = (question: string): LyeTopic | undefined =>
   careTopicIn(question) ?? foundIn(plainOf(question), PATTERNS);

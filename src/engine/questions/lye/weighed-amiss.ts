@@ -1,3 +1,4 @@
+import { unaccented } from '../../text/unaccented.ts';
 import { CAUSTIC } from './care-words.ts';
 import type { LyeTopic } from './topic.ts';
 import { COUNT, decimal, gramsOf, MASS, plainWords, UNIT } from './words.ts';
@@ -13,6 +14,18 @@ const ANOTHER_NAMED = new RegExp(
   `${INSTEAD}(?: \\w+){0,3} (?:water|agua|oil|aceite|naoh|koh)\\b|\\b(?:grams|gramos|ounces|oz|onzas)\\b ${INSTEAD}`,
   'u',
 );
+
+const SPOON =
+  '(?:(?:table ?|tea ?|soup )?spoons?(?:fuls?)?|tbsps?|tsps?|cucharad(?:it)?as?|cucharas?|scoops?|handfuls?|punados?|pizcas?|pinch(?:es)?)';
+const MORE_OF_IT = new RegExp(
+  `(?<!\\p{L})(?:(?:another|an extra|one more|(?:a )?(?:few|couple) (?:of )?(?:extra|more)|extra|otras?|mas) (?:${COUNT} )?${SPOON}|(?:then|later|luego|despues|encima|ademas) (?:\\p{L}+ ){0,3}?(?:an?|${COUNT}|unas?|un|two|dos|another|otra) ${SPOON})(?: (?:more|mas))?(?: (?:of|de))?(?: (?:the|la))? ${CAUSTIC}(?!\\p{L})`,
+  'u',
+);
+const ASKED_AHEAD =
+  /\b(?:can|could|may|should|shall) (?:i|we)\b|\b(?:puedo|podr[ií]a|debo|si (?:pongo|echo))\b/iu;
+/** Lye that went in behind the weighed lye, by the spoon: nobody knows how much, and the weighed lye alone tells too little. Pure. */
+export const spoonedOnTop = (question: string): boolean =>
+  MORE_OF_IT.test(plainWords(question)) || MORE_OF_IT.test(unaccented(question));
 
 /** A superfat that is written as less than nothing: lye in excess is asked for. */
 const BELOW_NOTHING = /\b(?:superfat|sf|sobre ?engrasado|sobregrasa)\s*(?:de|of|at|:)?\s*[-−–]\d/iu;
@@ -40,6 +53,7 @@ const OIL_NAMED = /\b(?:oils?|olive|coconut|lard|palm|sunflower|aceites?|oliva|c
 export function putInAmiss(question: string): LyeTopic | undefined {
   // A line of a command says itself what it asks.
   if (BELOW_NOTHING.test(question) && !question.startsWith('/')) return 'extra-lye';
+  if (spoonedOnTop(question) && !ASKED_AHEAD.test(question)) return 'too-much-in';
   const plain = plainWords(question);
   if (!LYE_NAMED.test(plain)) return undefined;
   const [, went, meant] = WENT_IN.exec(plain) ?? [];

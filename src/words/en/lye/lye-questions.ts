@@ -2,6 +2,7 @@ import type { LyeCheck } from '../../../engine/questions/lye/check.ts';
 import type { OilsForLye } from '../../../engine/questions/lye/inverse.ts';
 import type { LyeTopic } from '../../../engine/questions/lye/topic.ts';
 import { numbersIn } from '../../numbers.ts';
+import { lyeAsked } from './lye-asked.ts';
 import { lyeBench } from './lye-bench.ts';
 import { lyeByLitre } from './lye-by-litre.ts';
 import { lyeCare } from './lye-care.ts';
@@ -27,6 +28,7 @@ export const lyeQuestions = {
     ...lyeHarm,
     ...lyeCare,
     ...lyeGeneral,
+    ...lyeAsked,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,

@@ -1,6 +1,7 @@
 import type { LyeCheck } from '../../../engine/questions/lye/check.ts';
 import type { lyeQuestions as english } from '../../en/lye/lye-questions.ts';
 import { numbersIn } from '../../numbers.ts';
+import { lyeAsked } from './lye-asked.ts';
 import { lyeBench } from './lye-bench.ts';
 import { lyeByLitre } from './lye-by-litre.ts';
 import { lyeCare } from './lye-care.ts';
@@ -25,6 +26,7 @@ export const lyeQuestions: typeof english = {
     ...lyeHarm,
     ...lyeCare,
     ...lyeGeneral,
+    ...lyeAsked,
     ...lyeBench,
     ...lyeHouse,
     ...lyeMixing,

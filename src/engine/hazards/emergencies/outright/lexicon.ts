@@ -135,7 +135,7 @@ export const OUTRIGHT_WORDS = {
   chlorine: 'chlorine, chloramine, bleach fumes, bleach gas, cloro, cloramina, gas de cloro, chlorine gas',
   reek: 'smell, smells, smelling, smelled, smelt, stink, stinks, gas, fumes, vapour, vapor, cloud, olor, huele, olia, huelo, apesta, vapores, nube, strong',
   alight:
-    'caught fire, caught on fire, catching fire, catches fire, burst into flames, up in flames, went up in flames, in flames, is in flames, se prendio fuego, se incendio, prendio fuego, agarro fuego, cogio fuego, en llamas, se esta incendiando, echa llamas, ignited, has ignited, ignites, igniting, flames are, flames coming, encendio en llamas, salen llamas',
+    'caught fire, caught on fire, catching fire, catches fire, burst into flames, up in flames, went up in flames, in flames, is in flames, se prendio fuego, se incendio, prendio fuego, agarro fuego, cogio fuego, en llamas, se esta incendiando, echa llamas, ignited, has ignited, ignites, igniting, is smouldering, is smoldering, is smoulderin, is smolderin, started smouldering, started smoldering, started to smoulder, flames are, flames coming, encendio en llamas, salen llamas',
   blaze: `${pairs('kitchen, grease, oil, stove, house, oven, microwave, pan, electrical', 'fire')}, incendio, incendio en la cocina, fuego en la cocina, hay fuego, hay un fuego, hay llamas, there is a fire, theres a fire, a fire started, fire in the kitchen, fire on the stove, set fire to, set on fire, flames on the stove, flames coming out`,
   onfire: 'on fire, ardiendo, flames, llamas, fuego',
   burnable:

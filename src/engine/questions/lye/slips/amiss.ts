@@ -1,6 +1,7 @@
 import { superfatIn } from '../amounts.ts';
 import { CAUSTIC } from '../care-words.ts';
 import { USUAL_SUPERFAT, verdictOf } from '../check.ts';
+import { spoonedOnTop } from '../weighed-amiss.ts';
 import { POTASSIUM, Remaining } from '../words.ts';
 import { oilShortIn } from './oil-short.ts';
 import {
@@ -49,7 +50,7 @@ function superfatTold(plain: string): number | undefined {
  */
 export function lyeAmissIn(question: string): LyeAmiss | undefined {
   const plain = wordsOfBatch(question);
-  if (IF.test(plain)) return undefined;
+  if (IF.test(plain) || spoonedOnTop(question)) return undefined;
   const superfat = superfatTold(plain);
   if (superfat !== undefined && !(superfat >= 0 && superfat <= 50)) return undefined;
   const amounts = toldAmounts(plain);

@@ -29,7 +29,7 @@ export function gramsOrMillilitres(amount: string): number {
 }
 /** Figures of other things: shares, times, heat, pieces. */
 const OTHER_FIGURE =
-  /^ ?(?:%|percent|por ciento|:|degrees|grados|[cf]\b|bars?|pastillas?|barras?|days?|dias?|weeks?|semanas?|hours?|horas?|minut|months?|meses|years?|anos?|am\b|pm\b|times|veces|a (?:1|uno)\b)/u;
+  /^ ?(?:%|percent|por ciento|:|degrees|grados|[cf]\b|bars?|pastillas?|barras?|days?|dias?|weeks?|semanas?|hours?|horas?|minut|months?|meses|years?|anos?|am\b|pm\b|times|veces|(?:table ?|tea ?)?spoons?|tbsps?|tsps?|cucharad|cucharit|a (?:1|uno)\b)/u;
 const AMOUNT = new RegExp(`(?<![\\p{L}\\d.,])(${COUNT}) ?(?:(${UNIT})|(${LIQUID_UNIT}))?`, 'gu');
 
 const OF = '(?: ?(?:of|de|del))?(?: (?:the|my|mi|el|la|los))?(?: (?:same|extra))?';

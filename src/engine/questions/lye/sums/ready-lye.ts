@@ -1,7 +1,8 @@
 import { CAUSTIC } from '../care-words.ts';
+import { USUAL_STRENGTH } from '../check.ts';
 import { ofLye, ofRole, one } from '../slips/reckoned.ts';
 import { toldAmounts, wordsOfBatch } from '../slips/told-amounts.ts';
-import { COUNT, decimal, gramsOf, MASS, PERCENT } from '../words.ts';
+import { COUNT, decimal, gramsOf, MASS, PERCENT, POTASSIUM } from '../words.ts';
 
 /** Lye water of known strength that takes the place of dry lye: grams of it, and of water beside it. Percent. */
 export type ReadyLye = {
@@ -75,10 +76,33 @@ const WATER_ASKED = new RegExp(
   'u',
 );
 
+const HOW_MUCH_WATER = /(?<!\p{L})(?:how much water|what water|cuanta agua|que cantidad de agua)(?!\p{L})/u;
+const WENT_WRONG =
+  /(?<!\p{L})(?:too much|too little|instead|wrong|milk|beer|wine|coffee|tea|more|extra|lost|evaporat\p{L}+|en vez|de mas|leche|cerveza|vino|cafe|quito|take off|left|falta\p{L}*|need(?:s|ed)? (?:to be )?added|solution|disolucion|solucion|pure|pureza)(?!\p{L})/u;
+
+/** A strength or a ratio of its own; two ratios that were read somewhere are none. */
+const TELLS_STRENGTH =
+  /%|(?<!\p{L})(?:percent|por ciento|concentra\p{L}*|strength|doble|triple|twice|double|times|veces|x ?\d|fuerza)(?!\p{L})/u;
+const ONE_RATIO = /(?<![\d.,])\d(?:[.,]\d)? ?(?:a|to|:) ?(?:1|one|un[oa])(?!\d)/gu;
+
+/** Water for weighed lye, where neither strength nor ratio is told and lye is all that is weighed. */
+function usualWaterFor(plain: string): WaterForLye | undefined {
+  if (!HOW_MUCH_WATER.test(plain) || WENT_WRONG.test(plain)) return undefined;
+  if (TELLS_STRENGTH.test(plain) || [...plain.matchAll(ONE_RATIO)].length === 1) return undefined;
+  const [lye, ...others] = toldAmounts(plain).filter(({ role }) => role !== 'unknown');
+  if (lye?.role !== 'lye' || others.length > 0 || POTASSIUM.test(plain)) return undefined;
+  return {
+    lyeGrams: lye.grams,
+    waterGrams: (lye.grams * (100 - USUAL_STRENGTH)) / USUAL_STRENGTH,
+    percent: USUAL_STRENGTH,
+  };
+}
+
 /** Water for weighed lye, where its strength or its ratio stands at the end; undefined elsewhere. Pure. */
 export function waterForLyeIn(question: string): WaterForLye | undefined {
-  const [, mass, percent, water, lye] = WATER_ASKED.exec(wordsOfBatch(question)) ?? [];
-  if (mass === undefined) return undefined;
+  const plain = wordsOfBatch(question);
+  const [, mass, percent, water, lye] = WATER_ASKED.exec(plain) ?? [];
+  if (mass === undefined) return usualWaterFor(plain);
   const lyeGrams = /^[\d.,/ ]+$/u.test(mass) ? decimal(mass) : gramsOf(mass);
   const perLye =
     percent === undefined
