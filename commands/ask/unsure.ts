@@ -54,10 +54,14 @@ export function unsureOf(question: string, context: Context): Reply {
 const isKnown = ({ named, target }: QuestionRead['facts']): boolean =>
   named.length > 0 || target !== undefined;
 
+/** Whether something may be used is asked, and no flaw told. */
+const PERMISSION =
+  /^\W*(?:(?:can|could|may|should) i|(?:le |me )?puedo|se puede) (?:use|put|add|usar|poner|echar)/iu;
+
 /** Causes of a flaw that nobody told. */
 export const isBlindDiagnosis = ({ job }: Reading, question: string, { facts }: QuestionRead): boolean =>
   job === 'diagnose' &&
-  facts.findings === 0 &&
+  (facts.findings === 0 || PERMISSION.test(question)) &&
   !isKnown(facts) &&
   !OF_COLOUR.test(question) &&
   !hasColours(question);

@@ -31,7 +31,7 @@ describe('a matter near lye that shares its words with a colour that is asked ab
   test('the pH that a pigment bears is no bar’s', async () => {
     const answer = await asked('¿Es estable el azul de Prusia a pH 13? ¿Alguien lo ha comprobado en jabón?');
     expect(answer).toMatchObject({ job: 'survives-lye' });
-    expect(answer.said).toContain('with pH 11 or more');
+    expect(answer.said).toContain('con pH 11 o más');
   });
 
   test('a spice that irritates skin stands first, beside a colourant it stands behind', async () => {

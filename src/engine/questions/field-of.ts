@@ -11,6 +11,8 @@ import type { Words } from './words-of.ts';
 export const LEAST = 0.35;
 /** A field that is named by its own words is taken for meant from this chance on. */
 const NAMED_FIELD = 0.06;
+/** With one: "cold process or only melt and pour". */
+const BESIDE_SOAP = 0.12;
 /** With no word of soap beside it. */
 const CLEAR_FIELD = 0.015;
 /** Any other, chosen by leaving out one writer at a time: what is sent away is told so in one sentence, and asked again. */
@@ -68,7 +70,8 @@ export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged):
   const isSoap = SOAP_WORDS.test(words.text);
   // "Other" and what is sold are named by words that makers use too.
   const isClear = named !== undefined && named !== 'other' && named !== 'business' && !isSoap;
-  if (named !== undefined && elsewhere >= (isClear ? CLEAR_FIELD : NAMED_FIELD)) return named;
+  const least = isClear ? CLEAR_FIELD : isSoap ? BESIDE_SOAP : NAMED_FIELD;
+  if (named !== undefined && elsewhere >= least) return named;
   // Near lye nothing is sent away that may be about soap: only what another use of it is named in.
   if (LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text)))
     return elsewhere >= NEAR_LYE && isOfHouse(words) ? 'lye-elsewhere' : undefined;

@@ -30,7 +30,7 @@ const SIGNS = 2;
 
 /** Of the group's contest: pictures, entries and the button that one votes by; no election has those. */
 const VOTING =
-  /\b(?:vot(?:e[sd]?|ing|ar|o|as|amos)|my (?:entry|pic(?:ture)?|photo)|mi (?:foto|entrada))\b(?=.*\b(?:buttons?|boton|pics?|pictures?|photos?|fotos?|entr(?:y|ies)|entradas?|challenge|reto|went? th(?:ru|rough)|go th(?:ru|rough))\b)/u;
+  /\b(?:vot(?:e[sd]?|ing|ar|as?|o|amos)|my (?:entry|pic(?:ture)?|photo)|mi (?:foto|entrada))\b(?=.*\b(?:buttons?|boton|pics?|pictures?|photos?|fotos?|entr(?:y|ies)|entradas?|challenge|reto|went? th(?:ru|rough)|go th(?:ru|rough))\b)/u;
 
 /** Where something is that has the colour, or what the bars are a present at. */
 const BY_THE_WAY = /^(?:taxis?|shower)$/u;
