@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Block } from '../../src/conversation/reply.ts';
-import { colourantsNamed } from '../../src/engine/colourants/find.ts';
+import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { isLyeMatter, type LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
@@ -55,7 +55,7 @@ export function givesWay(
   if (!reading || matter === undefined || !SHARED.has(matter)) return undefined;
   const { named, target } = read.facts;
   const isNamed =
-    named.some(name => !SPICE.test(name) && (!OF_SPICES.has(matter) || colourantsNamed(name).length > 0)) ||
+    named.some(name => !SPICE.test(name) && (!OF_SPICES.has(matter) || colourantsMeant(name).length > 0)) ||
     (matter === 'food-kitchen' && target !== undefined);
   if (!isNamed || !OF_COLOUR.has(reading.job) || reading.score < SURELY) return undefined;
   const asked = isLyeMatter(matter) ? `${say.lyeQuestions.matters[matter]} ` : '';

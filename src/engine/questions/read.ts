@@ -1,3 +1,4 @@
+import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
@@ -9,7 +10,7 @@ import { chanceElsewhere } from './learned/field/read.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
 import { isHotProcess, type Outside } from './scope.ts';
 import { settled } from './settled.ts';
-import { wishIn, wishOfThing } from './target-in.ts';
+import { type Target, wishIn, wishOfThing } from './target-in.ts';
 import { plantsBeside, unlistedIn } from './unlisted.ts';
 import { whiteBeside } from './white-beside.ts';
 import { type Correction, type Words, wordsOf } from './words-of.ts';
@@ -44,6 +45,10 @@ const OF_THINGS: ReadonlySet<Job> = new Set([
   'compare',
 ]);
 
+/** The one thing that is named, where its name is a colour's too: "un ocre de fachada vieja". */
+const hueItself = (words: Words, things: readonly NamedThing[]): Target | undefined =>
+  things.length === 1 && isColourWord(foldedColour(things[0]!.text)) ? wishIn(words, []) : undefined;
+
 /** A white that is only called white is one of what a mix is made of. */
 function withWhite(facts: Facts, { text }: Words): Facts {
   const white =
@@ -60,7 +65,10 @@ function factsFor(
 ): Facts {
   // Where a mix is asked for, the colour that is named is the one that is wished.
   if (job === 'mix' && told.target === undefined)
-    return withWhite({ ...told, target: wishIn(words, things) ?? wishOfThing(words, things) }, words);
+    return withWhite(
+      { ...told, target: wishIn(words, things) ?? wishOfThing(words, things) ?? hueItself(words, things) },
+      words,
+    );
   if (job === 'mix') return withWhite(told, words);
   const isOfThings = job !== undefined && OF_THINGS.has(job);
   const beside = isOfThings && things.length > 0 ? plantsBeside(words, things) : [];
