@@ -137,9 +137,9 @@ const sets = [
   },
   {
     file: 'staffroom-and-cradle.json',
-    // Of 100 questions (one, which named a club, is left out), 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 50 came first.
+    // Of 100 questions (two, which named a club and a make of tea, are left out), 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 50 came first.
     first: { questions: 82, amounts: 71, colours: 0, scope: 74 },
-    held: { questions: 87, amounts: 71, colours: 0, scope: 79 },
+    held: { questions: 86, amounts: 71, colours: 0, scope: 79 },
   },
   {
     file: 'van-and-hive.json',
@@ -155,13 +155,13 @@ const sets = [
   },
   {
     file: 'surgery-and-loom.json',
-    // Of 200 questions (one, which named a make of tea, is left out) and 120 amounts: run once, before anything was tuned on it; colours told as a list for a plan were counted as missed.
+    // Of 200 questions and 120 amounts: run once, before anything was tuned on it; colours told as a list for a plan were counted as missed.
     first: { questions: 136, amounts: 115, colours: 0, scope: 0 },
     held: { questions: 172, amounts: 115, colours: 0, scope: 0 },
   },
   {
     file: 'salon-and-taxi.json',
-    // 140 lines of recipes and lye alone: run once, before anything was tuned on it.
+    // 140 lines of recipes and lye alone (one is left out since): run once, before anything was tuned on it.
     first: { questions: 93, amounts: 0, colours: 0, scope: 0 },
     held: { questions: 96, amounts: 0, colours: 0, scope: 0 },
   },

@@ -79,7 +79,7 @@ function ideasOf({ words }: Words, found: Found, said: readonly string[]) {
     ...has('strength', facts.strength !== undefined),
     ...has('?', words.includes('?')),
     ...matters(words, found),
-    ...partsTold(words, found, said),
+    ...partsTold(words, amounts, said),
     lyeAndOils(words, found),
     // How a question begins tells more than the rest of it.
     `first ${said[0]}`,

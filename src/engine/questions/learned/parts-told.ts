@@ -1,4 +1,4 @@
-import type { Found } from './features.ts';
+import type { ToldAmount } from '../amounts.ts';
 
 /** So many colours, layers or shades of one soap. */
 const COUNTED =
@@ -31,7 +31,7 @@ const isChoice = (said: readonly string[]): boolean =>
  */
 export function partsTold(
   words: readonly string[],
-  { amounts }: Found,
+  amounts: readonly ToldAmount[],
   said: readonly string[],
 ): readonly string[] {
   const hues = said.filter((word, at) => NAMED.test(word) && !NAMED.test(said[at - 1] ?? '')).length;
