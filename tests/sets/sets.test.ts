@@ -151,13 +151,13 @@ const sets = [
     file: 'ranch-and-obrador.json',
     // Of 240 questions: run once, before anything was tuned on it.
     first: { questions: 169, amounts: 0, colours: 0, scope: 0 },
-    held: { questions: 194, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 195, amounts: 0, colours: 0, scope: 0 },
   },
   {
     file: 'surgery-and-loom.json',
     // Of 200 questions and 120 amounts: run once, before anything was tuned on it; colours told as a list for a plan were counted as missed.
     first: { questions: 136, amounts: 115, colours: 0, scope: 0 },
-    held: { questions: 172, amounts: 115, colours: 0, scope: 0 },
+    held: { questions: 175, amounts: 115, colours: 0, scope: 0 },
   },
   {
     file: 'salon-and-taxi.json',
