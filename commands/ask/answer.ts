@@ -14,11 +14,12 @@ import { listShelf } from '../../src/records/shelf/index.ts';
 import { barredReading } from './barred.ts';
 import { doubtReply } from './doubt.ts';
 import { elsewhereReply, outsideReply } from './elsewhere.ts';
+import { givesWay } from './gives-way.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
 import { filled, ofPart, withItsAcid } from './options-of.ts';
 import { plainRequestReply } from './plain-request.ts';
-import { planLacks, withPortions } from './plan-lacks.ts';
+import { planLacks, withColours, withPortions } from './plan-lacks.ts';
 import { answered, shownAsReply } from './run-reading.ts';
 import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
@@ -49,14 +50,16 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (await listShelf(context.shelf)).map(({ name }) => name),
   );
   const read = own.restore(readQuestion(inOrder(own.text).ordered));
-  const ofLye = photo
+  const nearLye = photo
     ? undefined
     : await lyeAnswer(rightWords(question, read), { typed: question, read, context });
+  const behind = givesWay(question, { read, near: nearLye }, context);
+  const ofLye = behind ? undefined : nearLye;
   const elsewhere = photo ? undefined : elsewhereReply(question, { read, near: ofLye }, context);
   if (elsewhere) return elsewhere;
   const barred = photo || ofLye ? undefined : barredReading(question, read);
   const survival = photo || barred ? undefined : survivalReply(question, { read, near: ofLye }, context);
-  if (survival) return survival;
+  if (survival) return { ...survival, blocks: [...survival.blocks, ...(behind?.notes ?? [])] };
   if (ofLye?.kind === 'reply') return ofLye;
   // Candles and creams are scented too.
   const isElsewhere = read.outside !== undefined && read.outside !== 'other';
@@ -86,7 +89,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   if (!photo && !ofLye && !barred && (isHardly || isBlindDiagnosis(reading, question, read)))
     return nearestOr(await unsureWithReadings(question, read, context));
   const several =
-    reading.command === 'shelf add' ? await severalJarsReply(question, read.facts.named, context) : undefined;
+    reading.command === 'shelf add' ? await severalJarsReply(question, read.facts, context) : undefined;
   if (several) return several;
   const begun = ofPart(question, filled(reading, context));
   const lacks = planLacks(reading, begun, question);
@@ -104,7 +107,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
       job: reading.job,
       command: reading.command,
       given: textsOf(given),
-      facts: read.facts,
+      facts: withColours(read.facts, reading, question),
       corrections: usedCorrections(read, given),
     },
   };
@@ -120,7 +123,12 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   return {
     ...answer,
     data: { ...answer.data, ...data },
-    blocks: [understood, ...notes(reading, { read, context }), ...(ofLye?.notes ?? []), ...answer.blocks],
+    blocks: [
+      understood,
+      ...notes(reading, { read, context }),
+      ...((ofLye ?? behind)?.notes ?? []),
+      ...answer.blocks,
+    ],
     choices: [...(answer.choices ?? []), ...choices].slice(0, 20),
   };
 }

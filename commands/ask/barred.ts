@@ -12,6 +12,9 @@ const MAY =
   /^\W*(?:\w+,? )?(?:how much|can|could|may|should|is|are|will|does|would|puedo|se puede|podr[ií]a|sirven?|vale|cu[aá]nt[oa])\b/iu;
 /** "1 lb oils pastel" is how much and how strong, and no crayon. */
 const OILS_AND_STRENGTH = /\boils (?=pastels?\b)/giu;
+/** "Smells like old crayons": what a flaw is likened to is not in it. */
+const LIKENED =
+  /\b(?:smell\w*|stink\w*|look\w*|hue?l\w*|parece\w*)(?: \p{L}+)? (?:like|of|a|como)(?: \p{L}+){1,2}/giu;
 const SCENT =
   /\b(?:(?:\w+ )?(?:essential|fragrance) oils?|aceites? esencial(?:es)?(?: de \p{L}+)?|vanilla (?:fragrance|extract)|fragancias?(?: de \p{L}+)?)\b/iu;
 
@@ -25,7 +28,8 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
   if (forWater !== undefined) return checkOf(forWater);
   const isElsewhere = reading !== undefined && ELSEWHERE.test(reading.job) && !MAY.test(question);
   const isNamedField = read.outside !== undefined && read.outside !== 'other';
-  const barred = barredInSentence(question.replace(OILS_AND_STRENGTH, 'oils, as pale as '));
+  const said = reading?.job === 'diagnose' ? question.replace(LIKENED, ' ') : question;
+  const barred = barredInSentence(said.replace(OILS_AND_STRENGTH, 'oils, as pale as '));
   const isOnlyNamed = barred !== undefined && isNothingBut(barred, question);
   if (
     isElsewhere ||

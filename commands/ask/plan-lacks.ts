@@ -1,4 +1,5 @@
 import type { Given } from '../../src/conversation/question.ts';
+import type { Facts } from '../../src/engine/questions/facts.ts';
 import { planParts } from '../../src/engine/questions/plan-parts.ts';
 import type { Reading } from '../../src/engine/questions/read.ts';
 import { wordsOf } from '../../src/engine/questions/words-of.ts';
@@ -9,6 +10,15 @@ export type PlanLacks = ReturnType<typeof planParts> | undefined;
 
 export const planLacks = ({ command }: Reading, given: Given, question: string): PlanLacks =>
   command === 'plan' && given.oils === undefined ? planParts(wordsOf(question)) : undefined;
+
+/** What a question tells, with the colours of the plan that it asks for. */
+export const withColours = (facts: Facts, { job }: Reading, question: string): Facts =>
+  job === 'plan'
+    ? {
+        ...facts,
+        colours: planParts(wordsOf(question)).colours.map(({ text, hex }) => ({ text, ...(hex && { hex }) })),
+      }
+    : facts;
 
 /** The options of a plan with the colours that are told beside oils without amounts: they are kept while those are asked. */
 export const withPortions = (given: Given, lacks: PlanLacks): Given =>

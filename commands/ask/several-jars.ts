@@ -3,6 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { amountsIn } from '../../src/engine/questions/amounts.ts';
 import { thingsIn } from '../../src/engine/questions/entities.ts';
+import type { Facts } from '../../src/engine/questions/facts.ts';
 import { wordsOf } from '../../src/engine/questions/words-of.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
@@ -57,9 +58,10 @@ function paired(things: readonly Placed[], amounts: readonly Placed[]) {
 /** Several jars at once: each is added by a press of its own, so that none is dropped. Undefined where it is one. */
 export async function severalJarsReply(
   question: string,
-  named: readonly string[],
+  facts: Facts,
   context: Context,
 ): Promise<Reply | undefined> {
+  const { named } = facts;
   if (named.length < 2) return undefined;
   const { ask } = context.say;
   const lines = linesFor(question, named);
@@ -72,7 +74,7 @@ export async function severalJarsReply(
   return {
     kind: 'reply',
     headline: ask.severalJars({ count: lines.length }),
-    data: { understood: { job: 'shelf-add', command: 'shelf add', lines } },
+    data: { understood: { job: 'shelf-add', command: 'shelf add', lines, facts } },
     blocks: [{ kind: 'rows', rows: lines }],
     cautions: [],
     choices: named.slice(0, lines.length).map((name, at) => ({

@@ -7,6 +7,9 @@ import { PLANT_CLASS_ORIGINS } from '../../src/engine/stability/plant-classes.ts
 /** Matters of lye that a plant in place of water is taken for; what is asked of its colour is answered with how it goes in. */
 const OF_LIQUIDS: ReadonlySet<unknown> = new Set(['liquid-instead', 'puree']);
 
+/** From here on what was learned is sure enough to need no word that says what is asked. */
+const SURELY = 0.9;
+
 /** Whether what was read near lye leaves the colour to be answered. */
 const isLeftOpen = (near: { readonly kind: string; readonly data?: object } | undefined): boolean =>
   near === undefined ||
@@ -22,7 +25,9 @@ export function survivalReply(
   { read, near }: { readonly read: QuestionRead; readonly near: Parameters<typeof isLeftOpen>[0] },
   { say }: Context,
 ): Reply | undefined {
-  const asked = isLeftOpen(near) ? survivalAsked(question) : undefined;
+  const [reading] = read.readings;
+  const isSure = reading?.job === 'survives-lye' && reading.score >= SURELY;
+  const asked = isLeftOpen(near) ? survivalAsked(question, isSure) : undefined;
   if (!asked) return undefined;
   if (read.outside !== undefined && (read.outside !== 'other' || !asked.isOfSoap)) return undefined;
   const { name, plant, of, isLiquid } = asked;

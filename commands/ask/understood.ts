@@ -3,6 +3,8 @@ import type { Given } from '../../src/conversation/question.ts';
 import type { Block, Choice } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { plantNamed } from '../../src/engine/stability/plant-classes.ts';
+import type { Words } from '../../src/words/index.ts';
 import { askFollowUps } from './follow-ups.ts';
 
 /** What was told to a command, how the question was read, and where. */
@@ -45,7 +47,16 @@ export function notes(
       : []),
     ...(job === 'law' && facts.named.length === 0 ? [say.ask.lawOfSelling] : []),
   ];
-  return lines.map(text => ({ kind: 'text', text }));
+  return [...lines, ...(facts.plants ?? []).flatMap(name => fateOf(name, say))].map(text => ({
+    kind: 'text',
+    text,
+  }));
+}
+
+/** What lye does to a plant that no catalogue holds, by what colours it. */
+function fateOf(name: string, { plants }: Words): readonly string[] {
+  const of = plantNamed(name)?.of;
+  return of === undefined ? [] : [plants.fate[of](name)];
 }
 
 /** The other readings that are near, and a way to put this one right. */

@@ -11,7 +11,7 @@ const NEAR_LYE =
   /\b(?:lye|naoh|koh|caustic soda|sodium hydroxide|sosa|soda c[aá]ustica|raw soap|(?:soap )?batter|jab[oó]n crudo|masa de jab[oó]n)\b/iu;
 /** What lye does to a colour is asked of by these. */
 const OF_COLOUR =
-  /\b(?:surviv\w*|hold\w*|stay\w*|fade\w*|bleed\w*|stable|mica|pigment\w*|oxide|dye|lake|colou?r\w*|swirl\w*|aguant\w*|resist\w*|destiñ\w*|tono|tinte|colorante\w*)\b/iu;
+  /\b(?:surviv\w*|hold\w*|stay\w*|fade\w*|bleed\w*|stable|mica|pigment\w*|oxide|clays?|arcillas?|dye|lake|colou?r\w*|swirl\w*|aguant\w*|resist\w*|destiñ\w*|tono|tinte|colorante\w*)\b/iu;
 
 /**
  * To a question near lye of which nothing is understood: what always holds. Undefined where a colour may be meant, or
@@ -54,10 +54,14 @@ export function unsureOf(question: string, context: Context): Reply {
 const isKnown = ({ named, target }: QuestionRead['facts']): boolean =>
   named.length > 0 || target !== undefined;
 
+/** Whether something may be used is asked, and no flaw told. */
+const PERMISSION =
+  /^\W*(?:(?:can|could|may|should) i|(?:le |me )?puedo|se puede) (?:use|put|add|usar|poner|echar)/iu;
+
 /** Causes of a flaw that nobody told. */
 export const isBlindDiagnosis = ({ job }: Reading, question: string, { facts }: QuestionRead): boolean =>
   job === 'diagnose' &&
-  facts.findings === 0 &&
+  (facts.findings === 0 || PERMISSION.test(question)) &&
   !isKnown(facts) &&
   !OF_COLOUR.test(question) &&
   !hasColours(question);

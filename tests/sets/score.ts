@@ -12,6 +12,7 @@ import { parsePortion, parsePortionRange } from '../../src/engine/quantities/por
 import { US_TEASPOON_ML } from '../../src/engine/quantities/units.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { substanceNamed } from '../../src/engine/stability/names.ts';
+import { plantNamed } from '../../src/engine/stability/plant-classes.ts';
 import { readPowder } from '../../src/engine/text/amounts/powder-phrase.ts';
 import { apart, colourNamed } from '../../src/engine/text/colours/colour-name.ts';
 import { fold } from '../../src/engine/text/fold.ts';
@@ -125,6 +126,7 @@ type Answered = {
       readonly powder?: string;
       readonly strength?: string;
       readonly target?: { readonly hex: string };
+      readonly colours?: readonly { readonly hex?: string }[];
       readonly region?: string;
       /** ISO 3166-1 code of a country whose law no table holds. */
       readonly country?: string;
@@ -196,10 +198,14 @@ function wrongFact(key: string, value: unknown, { names, facts, given, job }: Go
     }
     case 'strength':
       return facts?.strength === value ? undefined : `got ${facts?.strength}`;
-    case 'target_hex':
-      return facts?.target && apart(facts.target.hex, value as string) <= NEAR
+    case 'target_hex': {
+      // Of a plan several colours are told, each of which is looked for among those that were understood.
+      const wanted = [value].flat() as string[];
+      const got = [facts?.target, ...(facts?.colours ?? [])].flatMap(one => one?.hex ?? []);
+      return wanted.every(hex => got.some(one => apart(one, hex) <= NEAR))
         ? undefined
-        : `got ${facts?.target?.hex}`;
+        : `got ${got.join(', ')}`;
+    }
     case 'region':
       return [facts?.region, facts?.country === 'GB' ? 'UK' : facts?.country].includes(value as string)
         ? undefined
@@ -233,6 +239,8 @@ function sameThing(got: string, wanted: string): boolean {
   // A command puts slips right where the name as it stands is unknown.
   const [a, b] = [ids(colourantsMeant(got).length > 0 ? got : respelt(got).text), ids(wanted)];
   if (b!.size > 0 && [...b!].some(id => a!.has(id))) return true;
+  const [plant, same] = [plantNamed(fold(got)), plantNamed(fold(wanted))];
+  if (plant !== undefined && plant.plant === same?.plant) return true;
   const [one, other] = [substanceNamed(got), substanceNamed(wanted)];
   if (one !== undefined && one === other) return true;
   // Names of one class of colours that stay out of soap, such as food colouring in two languages.

@@ -136,6 +136,36 @@ const sets = [
     held: { questions: 87, amounts: 70, colours: 0, scope: 75 },
   },
   {
+    file: 'staffroom-and-cradle.json',
+    // Of 100 questions (two, which named a club and a make of tea, are left out), 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 50 came first.
+    first: { questions: 82, amounts: 71, colours: 0, scope: 74 },
+    held: { questions: 86, amounts: 71, colours: 0, scope: 79 },
+  },
+  {
+    file: 'van-and-hive.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 55 came first.
+    first: { questions: 78, amounts: 71, colours: 0, scope: 79 },
+    held: { questions: 89, amounts: 72, colours: 0, scope: 80 },
+  },
+  {
+    file: 'ranch-and-obrador.json',
+    // Of 240 questions: run once, before anything was tuned on it.
+    first: { questions: 169, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 195, amounts: 0, colours: 0, scope: 0 },
+  },
+  {
+    file: 'surgery-and-loom.json',
+    // Of 200 questions and 120 amounts: run once, before anything was tuned on it; colours told as a list for a plan were counted as missed.
+    first: { questions: 136, amounts: 115, colours: 0, scope: 0 },
+    held: { questions: 175, amounts: 115, colours: 0, scope: 0 },
+  },
+  {
+    file: 'salon-and-taxi.json',
+    // 140 lines of recipes and lye alone (one is left out since): run once, before anything was tuned on it.
+    first: { questions: 93, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 96, amounts: 0, colours: 0, scope: 0 },
+  },
+  {
     file: 'dairy-and-comal.json',
     // 200 lines of recipes and lye alone: run once, with the reader before; a matter of lye that was answered as one is not counted in it.
     first: { questions: 58, amounts: 0, colours: 0, scope: 0 },

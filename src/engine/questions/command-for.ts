@@ -41,10 +41,13 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
     case 'wet':
       return { command: 'dose', ...wanted({ colourant: thing, portion: facts.portion }, ['colourant']) };
     case 'survives-lye':
-    case 'law':
-      return facts.named.length > 1
-        ? { command: 'colourant check', ...wanted({ ingredients: facts.named.join(', ') }) }
+    case 'law': {
+      // What no catalogue holds is told beside the check of what one does.
+      const listed = facts.named.filter(name => !facts.plants?.includes(name));
+      return listed.length > 1
+        ? { command: 'colourant check', ...wanted({ ingredients: listed.join(', ') }) }
         : { command: 'colourant check', ...wanted({ item: thing ?? facts.subject }, ['item']) };
+    }
     case 'diagnose':
       return { command: 'diagnose', ...wanted({ words: question.slice(0, 5000).trim() }) };
     case 'mix':
@@ -77,6 +80,9 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
         ...wanted({ oils: facts.oils, size: facts.size, portions: facts.portions }, ['oils']),
       };
     case 'compare':
+      // No strength is known of a plant that no catalogue holds: what lye does to both is told.
+      if (facts.plants !== undefined && thing !== undefined)
+        return { command: 'colourant check', ...wanted({ item: thing }) };
       return {
         command: 'compare',
         ...wanted({ first: facts.named[0], second: facts.named[1] }, ['first', 'second']),

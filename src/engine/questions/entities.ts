@@ -81,7 +81,28 @@ export function thingsIn({ words }: Words): readonly NamedThing[] {
         if (colours) found.push({ text: span.join(' '), from, to: from + length, colourants: colours });
       }
   }
-  return found.sort((a, b) => a.from - b.from);
+  return [...found, ...headShared(words, found)].sort((a, b) => a.from - b.from);
+}
+
+const HUE =
+  /^(?:red|green|blue|yellow|orange|violet|pink|black|brown|white|roj[oa]|verde|azul|amarill[oa]|naranja|violeta|rosa|negr[oa]|marron|blanc[oa])$/u;
+const HEAD_FIRST = /^((?:oxido(?: de hierro)?|mica|arcilla|ultramar) )\p{L}+$/u;
+const HEAD_LAST = /^\p{L}+( (?:iron )?(?:oxide|mica|clay|ultramarine))s?$/u;
+
+/** "Óxido rojo y amarillo", "red and yellow oxide": two things that are named by one word. */
+function headShared(words: readonly string[], found: readonly NamedThing[]): readonly NamedThing[] {
+  return found.flatMap(({ text, from, to }) => {
+    const first = HEAD_FIRST.exec(text)?.[1];
+    const last = HEAD_LAST.exec(text)?.[1];
+    const [joint, hue, at] =
+      first === undefined ? [words[from - 1], words[from - 2], from - 2] : [words[to], words[to + 1], to + 1];
+    if ((first ?? last) === undefined || !/^(?:and|n|y|&)$/u.test(joint ?? '') || !HUE.test(hue ?? ''))
+      return [];
+    const isTaken = found.some(one => at >= one.from && at < one.to);
+    const name = first === undefined ? `${hue}${last}` : `${first}${hue}`;
+    const colourants = isTaken ? [] : colourantsMeant(name);
+    return colourants.length > 0 ? [{ text: name, from: at, to: at + 1, colourants }] : [];
+  });
 }
 
 const isEdge = (word = '') => EDGE.has(word) || /^\d{1,4}(?:[.,/]\d+)?$/u.test(word);

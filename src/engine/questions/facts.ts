@@ -15,6 +15,8 @@ import type { Words } from './words-of.ts';
 export type Facts = {
   /** Colourants and ingredients by name, in order. */
   readonly named: readonly string[];
+  /** Plants among them that are in no catalogue, only in the list of what colours plants. */
+  readonly plants?: readonly string[];
   readonly portion: string | undefined;
   /** Size of a whole batch. */
   readonly size: string | undefined;
@@ -30,6 +32,8 @@ export type Facts = {
   /** Lye concentration, percent. */
   readonly concentration: number | undefined;
   readonly portions: string | undefined;
+  /** The colours that a plan names, in order; of no other job are they told. */
+  readonly colours?: readonly { readonly text: string; readonly hex?: string }[];
   readonly target: Target | undefined;
   readonly region: Region | undefined;
   /** ISO 3166-1 code of a country whose law no table holds. */

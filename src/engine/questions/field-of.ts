@@ -11,6 +11,8 @@ import type { Words } from './words-of.ts';
 export const LEAST = 0.35;
 /** A field that is named by its own words is taken for meant from this chance on. */
 const NAMED_FIELD = 0.06;
+/** With one: "cold process or only melt and pour". */
+const BESIDE_SOAP = 0.12;
 /** With no word of soap beside it. */
 const CLEAR_FIELD = 0.015;
 /** Any other, chosen by leaving out one writer at a time: what is sent away is told so in one sentence, and asked again. */
@@ -21,6 +23,8 @@ const NAMED = 0.35;
 const DOSED = 0.6;
 /** Where the words are surely ours, it takes the most. */
 const SURELY_OURS = 0.9;
+/** From here on the judge of jobs is sure. */
+const SURE_JOB = 0.97;
 /** What speaks of another craft and of no soap is that craft's but where the words are surely ours. */
 const OF_CRAFT = 0.03;
 /** What asks for nothing that we do, where it is not surely of soap. */
@@ -52,7 +56,10 @@ export const isOurs = ({ text }: Words, { things, facts }: Found): boolean =>
   facts.oils !== undefined ||
   OUR_WORDS.test(text);
 
-/** Of a question: how likely it is about somebody else's field, and how likely its likeliest job is meant, each 0 to 1. */
+/**
+ * Of a question: how likely it is about somebody else's field, and how likely its likeliest job is meant, each 0 to 1. Two judges: the
+ * second weighs our jobs and whatever is none of them.
+ */
 export type Judged = { readonly elsewhere: number; readonly job: number };
 
 /** Somebody else's field that a question is about, or undefined. Pure. */
@@ -63,7 +70,8 @@ export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged):
   const isSoap = SOAP_WORDS.test(words.text);
   // "Other" and what is sold are named by words that makers use too.
   const isClear = named !== undefined && named !== 'other' && named !== 'business' && !isSoap;
-  if (named !== undefined && elsewhere >= (isClear ? CLEAR_FIELD : NAMED_FIELD)) return named;
+  const least = isClear ? CLEAR_FIELD : isSoap ? BESIDE_SOAP : NAMED_FIELD;
+  if (named !== undefined && elsewhere >= least) return named;
   // Near lye nothing is sent away that may be about soap: only what another use of it is named in.
   if (LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text)))
     return elsewhere >= NEAR_LYE && isOfHouse(words) ? 'lye-elsewhere' : undefined;
@@ -71,11 +79,15 @@ export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged):
   const ofOils = found.amounts.some(({ of }) => of === 'oils' || of === 'oil');
   // The trade's pigments on something that is no soap, with no word of soap beside them.
   if (elsewhere >= OF_CRAFT && !ofOils && !isSoap && isOfCraft(words.words)) return 'other';
-  if (elsewhere >= likelyFrom(words, found)) return 'other';
+  if (elsewhere >= (isJobOfNamed(found, job) ? SURELY_OURS : likelyFrom(words, found))) return 'other';
   // What speaks of nothing of ours and asks for nothing we do is somebody else's.
   const isNothing = job < LEAST && elsewhere >= NOTHING && !isOurs(words, found);
   return isNothing && words.words.length > 2 ? 'other' : undefined;
 }
+
+/** Something of ours is named, and the judge of jobs is sure of what is asked of it. */
+const isJobOfNamed = ({ things, facts }: Found, job: number): boolean =>
+  job >= SURE_JOB && (things.some(({ colourants }) => colourants.length > 0) || facts.target !== undefined);
 
 /** From which chance on a question is taken to be about something else, by what of ours it names. */
 function likelyFrom(words: Words, found: Found): number {

@@ -1,3 +1,4 @@
+import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
 import { type NamedThing, thingsIn } from './entities.ts';
@@ -9,8 +10,9 @@ import { chanceElsewhere } from './learned/field/read.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
 import { isHotProcess, type Outside } from './scope.ts';
 import { settled } from './settled.ts';
-import { wishIn } from './target-in.ts';
-import { unlistedIn } from './unlisted.ts';
+import { type Target, wishIn, wishOfThing } from './target-in.ts';
+import { plantsBeside, unlistedIn } from './unlisted.ts';
+import { whiteBeside } from './white-beside.ts';
 import { type Correction, type Words, wordsOf } from './words-of.ts';
 
 /** One way to read a question: the job, how likely it is meant (0 to 1), and the command that does it. */
@@ -40,7 +42,20 @@ const OF_THINGS: ReadonlySet<Job> = new Set([
   'shelf-add',
   'shelf-use',
   'shelf-show',
+  'compare',
 ]);
+
+/** The one thing that is named, where its name is a colour's too: "un ocre de fachada vieja". */
+const hueItself = (words: Words, things: readonly NamedThing[]): Target | undefined =>
+  things.length === 1 && isColourWord(foldedColour(things[0]!.text)) ? wishIn(words, []) : undefined;
+
+/** A white that is only called white is one of what a mix is made of. */
+function withWhite(facts: Facts, { text }: Words): Facts {
+  const white =
+    facts.named.length === 0 ? undefined : whiteBeside(text)?.replace(/ (?:tint|pastel|medium|full)$/u, '');
+  const isNamed = facts.named.some(name => /titan|zinc|white|blanc|kaolin|caolin/u.test(name));
+  return white === undefined || isNamed ? facts : { ...facts, named: [...facts.named, white] };
+}
 
 /** What a question tells, as its likeliest job takes it. */
 function factsFor(
@@ -49,9 +64,16 @@ function factsFor(
   { words, things }: { readonly words: Words; readonly things: readonly NamedThing[] },
 ): Facts {
   // Where a mix is asked for, the colour that is named is the one that is wished.
-  if (job === 'mix' && told.target === undefined) return { ...told, target: wishIn(words, things) };
-  const unlisted =
-    job !== undefined && OF_THINGS.has(job) && things.length === 0 ? unlistedIn(words)?.text : undefined;
+  if (job === 'mix' && told.target === undefined)
+    return withWhite(
+      { ...told, target: wishIn(words, things) ?? wishOfThing(words, things) ?? hueItself(words, things) },
+      words,
+    );
+  if (job === 'mix') return withWhite(told, words);
+  const isOfThings = job !== undefined && OF_THINGS.has(job);
+  const beside = isOfThings && things.length > 0 ? plantsBeside(words, things) : [];
+  if (beside.length > 0) return { ...told, named: [...told.named, ...beside], plants: beside };
+  const unlisted = isOfThings && things.length === 0 ? unlistedIn(words)?.text : undefined;
   return unlisted === undefined
     ? told
     : { ...told, named: [unlisted], subject: unlisted, mix: told.mix ?? unlisted };

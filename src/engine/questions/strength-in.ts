@@ -43,11 +43,15 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
   [/\b(?:drk|dk)\b/gu, 'dark'],
   [/\b(?:pale|light|soft)-?ish\b/gu, 'pastel'],
   [/\b(?:dark|deep|strong|bold|bright)-?ish\b/gu, 'full'],
-  [/\b(?:flat out|full (?:whack|send|on|bore)|all the way|al tope|a todo(?: color)?|con todo)\b/gu, 'full'],
   [
-    /\b(?:middle of the road|in[- ]between|middle strength|normal strength|usual strength|half ?way|ni mucho ni poco|termino medio|intensidad normal|fuerza normal)\b/gu,
+    /\b(?:flat out|full (?:whack|send|on|bore)|all the way|al tope|a todo(?: color)?|con todo|go (?:hard|full on)|full on)\b/gu,
+    'full',
+  ],
+  [
+    /\b(?:middle of the road|in[- ]between|middle strength|normal strength|usual strength|half ?way|half (?:throttle|speed|steam)|a media maquina|a medio gas|ni mucho ni poco|termino medio|intensidad normal|fuerza normal)\b/gu,
     'medium',
   ],
+  [/\b(?:a |just a |only a )blush of(?= it\b| colou?r\b|\s*(?:[.,;?!]|$))/gu, 'tint'],
   [/\b(?:apenitas|casi nadita|a whiff|a breath)\b/gu, 'tint'],
   [/\b(?:clarin|claritito|palidin)\b/gu, 'pastel'],
 ];
@@ -74,7 +78,7 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   [
     'full',
     new RegExp(
-      String.raw`\b(?:full|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|(?:saturacion|intensidad|fuerza) (?:plena|total|maxima|completa)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|(?:the )?(?:whitest|blackest|darkest|brightest|deepest|strongest|boldest|reddest|bluest|greenest)|(?:bright|dark|strong|white|black) as poss\w*|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
+      String.raw`\b(?:full|(?:bien |muy )?priet[oa]|(?:${HUE}) de verdad|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|(?:saturacion|intensidad|fuerza) (?:plena|total|maxima|completa)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|(?:the )?(?:whitest|blackest|darkest|brightest|deepest|strongest|boldest|reddest|bluest|greenest)|(?:bright|dark|strong|white|black) as poss\w*|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
       'u',
     ),
   ],
@@ -98,6 +102,8 @@ export function strengthIn({ words }: Words, things: readonly NamedThing[]): str
     .join(' ')
     .replaceAll('colour', 'color')
     .replace(UNWISHED, ';');
+  // What it would be at full strength is asked, whatever it is now: "barely lilac".
+  if (/\bwhat would (?:be )?full (?:strength|colou?r)\b/u.test(said)) return 'full';
   const share = PARTS.find(([, pattern]) => pattern.test(said))?.[0] ?? percentIn(said);
   if (share !== undefined) return share;
   const rest = CLIPPED.reduce((text, [pattern, meant]) => text.replace(pattern, meant), said);

@@ -28,6 +28,10 @@ const GRADE = /\b(?:painters?|artists?|candle|food|cosmetic) (?:one|grade|kind|t
 /** So many signs of a flaw on soap are a flaw, whatever stands around it. */
 const SIGNS = 2;
 
+/** Of the group's contest: pictures, entries and the button that one votes by; no election has those. */
+const VOTING =
+  /\b(?:vot(?:e[sd]?|ing|ar|as?|o|amos)|my (?:entry|pic(?:ture)?|photo)|mi (?:foto|entrada))\b(?=.*\b(?:buttons?|boton|pics?|pictures?|photos?|fotos?|entr(?:y|ies)|entradas?|challenge|reto|went? th(?:ru|rough)|go th(?:ru|rough))\b)/u;
+
 /** Where something is that has the colour, or what the bars are a present at. */
 const BY_THE_WAY = /^(?:taxis?|shower)$/u;
 
@@ -38,6 +42,8 @@ const foreignIn = (words: Words['words']) =>
 export function isSurelyOurs({ text, words }: Words, { things, facts }: Found): boolean {
   const isOfLye = LYE.test(text) && !WITHOUT_LYE.test(text);
   if (MAKING.test(text)) return true;
+  // Pictures and buttons are of computers too.
+  if (VOTING.test(text) && foreignIn(words).every(topic => topic === 'computers')) return true;
   if (isOfCraft(words) && !isOfLye) return false;
   if (HUE_DOSED.test(text) && foreignIn(words).length === 0) return true;
   if (

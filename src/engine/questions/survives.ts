@@ -1,6 +1,7 @@
 import { knownOil } from '../batch/oils/find-oil.ts';
 import { LONGEST_PLANT, type PlantClass, plantNamed } from '../stability/plant-classes.ts';
 import { thingsIn } from './entities.ts';
+import { unlistedIn } from './unlisted.ts';
 import { wordsOf } from './words-of.ts';
 
 /** What is asked to survive lye: a plant or food by what colours it, or, without `of`, one that no list holds. */
@@ -30,7 +31,8 @@ const COLOUR =
   /\b(?:colou?rs?|red|pink|purple|blue|green|yellow|orange|brown|rojo|rosa|morado|azul|verde|amarill[oa]|naranja|marron|cafe)\b/u;
 /** A bar that is made, an amount, or another matter than the colour. */
 const NOT_ASKED =
-  /\b(?:how (?:much|many|long|do|to)|cuant[oa]s?(?! (?:dura|aguanta|se mantiene|tarda))|went|turned|gone|came out|se puso|se volvio|quedo|salio|lost|drink\w*|eat\w*|tomar|comer|recipe|receta|oz|lbs?|grams?|gramos|kg|kilos?|tsp|cucharad\w*)\b/u;
+  /\b(?:how (?:much|many|long|do|to)|cuant[oa]s?(?! (?:dura|aguanta|se mantiene|tarda))|went|turned|gone|came out|se puso|se volvio|quedo|salio|lost|recipe|receta|oz|lbs?|grams?|gramos|kg|kilos?|tsp|cucharad\w*)\b/u;
+const EATEN = /\b(?:drink\w*|eat\w*|tomar|comer)\b/u;
 const LIQUID =
   /\b(?:juices?|tea|infusion|brew|puree|pulp|smoothie|jugo|zumo|te|pure|pulpa|licuad[oa]|hervid[oa]|agua de|instead of water|wine|vino|beer|cerveza|stout|espresso|in place of|instead of|en vez de|en lugar de)\b/u;
 
@@ -64,26 +66,29 @@ const NO_NAME =
 
 /**
  * What a question asks to survive lye, where it is a plant or a food, or stands where such a name would; undefined where it asks
- * something else, or of what the catalogue knows. Pure.
+ * something else, or of what the catalogue knows. `isSure`: what was learned is sure that it asks this, so that no word of it has to
+ * say so. Pure.
  * @example survivalAsked('guava ok in soap') // { name: 'guava', plant: 'guava', of: 'tannins', isLiquid: false, isOfSoap: true }
  */
-export function survivalAsked(question: string): SurvivalAsked | undefined {
+export function survivalAsked(question: string, isSure = false): SurvivalAsked | undefined {
   const read = wordsOf(question);
   const { words } = read;
   const text = words.filter(word => /[\p{L}\d]/u.test(word)).join(' ');
-  if (NOT_ASKED.test(text)) return undefined;
+  if (EATEN.test(text) || (!isSure && NOT_ASKED.test(text))) return undefined;
   const ours = thingsIn(read).length > 0;
-  const isOfSoap = SOAP.test(text) || FOR_WATER.test(text);
+  const isOfSoap = isSure || SOAP.test(text) || FOR_WATER.test(text);
   const isFate = FATE.test(text) && (isOfSoap || COLOUR.test(text));
   const isLiquid = LIQUID.test(text);
-  if (isFate || (FIT.test(text) && isOfSoap)) {
+  if (isSure || isFate || (FIT.test(text) && isOfSoap)) {
     const listed = listedIn(words);
     // What the catalogue holds is answered from there, but a juice of it is no powder.
     if (listed)
       return ours && !isLiquid && listed.of !== 'phycocyanin' ? undefined : { ...listed, isLiquid, isOfSoap };
   }
   if (ours) return undefined;
-  const name = ASKED.map(pattern => pattern.exec(text)?.[1]).find(found => found !== undefined);
+  const name =
+    ASKED.map(pattern => pattern.exec(text)?.[1]).find(found => found !== undefined) ??
+    (isSure ? unlistedIn(read)?.text : undefined);
   if (name === undefined || name.split(' ').some(word => NO_NAME.test(word))) return undefined;
   return knownOil(name) === undefined ? { name, isLiquid, isOfSoap } : undefined;
 }

@@ -1,6 +1,6 @@
 import { openNames } from '../text/colours/colour-lists.ts';
 import { colourNamed } from '../text/colours/colour-name.ts';
-import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
+import { FOLDED_WORDS, foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import type { NamedThing } from './entities.ts';
 import type { Words } from './words-of.ts';
 
@@ -23,6 +23,9 @@ export function targetIn(question: string, words: Words, things: readonly NamedT
   const read = hex === undefined ? undefined : colourNamed(/^[\da-f]{6}$/u.test(hex) ? `#${hex}` : hex)?.hex;
   if (hex !== undefined && read !== undefined)
     return { text: hex.startsWith('rgb') ? read : hex.replace(/^(?!#)/u, '#'), hex: read, name: read };
+  const given = GIVES.exec(text)?.[1];
+  const gives = given !== undefined && isColourWord(foldedColour(given)) ? colourNamed(given) : undefined;
+  if (given !== undefined && gives) return { text: given, hex: gives.hex, name: gives.name };
   const asked = /\b(?:what|que|which) ((?:\p{L}+ )?\p{L}+) (?:can i|could i|puedo|podria)\b/u.exec(text)?.[1];
   const head = /\b(?:como|how)\s*\?*$/u.test(text)
     ? text.replace(/\s+(?:solo|only|con|with|sin|,|how|como).*$/u, '')
@@ -48,6 +51,9 @@ export function targetIn(question: string, words: Words, things: readonly NamedT
   return { text: phrase, hex: named.hex, name: named.name };
 }
 
+/** "Azul + rosa da lila?": what a mix is to come to. */
+const GIVES = /\b(?:da|dan|dara|gives?|yields?)\s+(?:me |a |an |un |una )?(\p{L}+)(?! (?:or|o) )/u;
+
 const isOnlyThing = (name: string): boolean =>
   !name.includes(' ') && !isColourWord(name) && !/^#/u.test(name);
 
@@ -65,6 +71,11 @@ const DEPTH =
 export function wishIn({ words: all }: Words, things: readonly NamedThing[]): Target | undefined {
   return longest(all, things, name => isColourWord(name)) ?? longest(all, things, isLongName);
 }
+
+/** As {@link wishIn}, and where a mix is surely asked for by a thing that has the colour: "calipso", "como las orquídeas". */
+export const wishOfThing = (words: Words, things: readonly NamedThing[]): Target | undefined =>
+  longest(words.words, things, name => name.length > 3 && FOLDED_WORDS.has(name)) ??
+  longest(words.words, things, name => name.length > 4 && FOLDED_WORDS.has(name.replace(/s$/u, '')));
 
 const isLongName = (name: string): boolean => name.includes(' ') && name.length > 8 && openNames().has(name);
 

@@ -1,4 +1,5 @@
 import { knownOil } from '../batch/oils/find-oil.ts';
+import { plantNamed } from '../stability/plant-classes.ts';
 import type { Words } from './words-of.ts';
 
 /**
@@ -50,6 +51,37 @@ function listedIn(words: readonly string[]): Span | undefined {
     }
   return undefined;
 }
+
+/** Of two that are asked about at once: "and", a comma, "or". */
+const JOINS = /^(?:and|n|y|e|o|u|or|vs|versus|contra|,|\+|&|juntas?)$/u;
+
+/**
+ * Plants and foods by what colours them that are named right beside a colourant and a joining word, as they stand in the list. Pure.
+ * @example plantsBeside(wordsOf('spirulina and chlorella'), things) // ['chlorella']
+ */
+export function plantsBeside({ words }: Pick<Words, 'words'>, things: readonly Span[]): readonly string[] {
+  const found: string[] = [];
+  const isJoined = (from: number, to: number) =>
+    things.some(
+      thing =>
+        (thing.to <= from &&
+          words.slice(thing.to, from).length <= MOST_BETWEEN &&
+          JOINS.test(words[thing.to] ?? '')) ||
+        (to <= thing.from &&
+          words.slice(to, thing.from).length <= MOST_BETWEEN &&
+          JOINS.test(words[to] ?? '')),
+    );
+  for (let length = LONGEST; length > 0; length -= 1)
+    for (let from = 0; from + length <= words.length; from += 1) {
+      const to = from + length;
+      if (things.some(one => from < one.to && one.from < to) || OF_OIL.test(words[to] ?? '')) continue;
+      const plant = plantNamed(words.slice(from, to).join(' '))?.plant;
+      if (plant !== undefined && isJoined(from, to) && !found.includes(plant)) found.push(plant);
+    }
+  return found;
+}
+/** "Cuánta espirulina y cuánta clorela": a word may be said again. */
+const MOST_BETWEEN = 2;
 
 /** "Zobo leaf powder": each word of use belongs to the name. */
 const pastUses = (words: readonly string[], to: number): number =>

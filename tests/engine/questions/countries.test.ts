@@ -12,6 +12,10 @@ describe('countries whose law no table holds', () => {
     ['neon pigments, australia, wash off', 'AU'],
     ['se permite el oxido rojo en chile', 'CL'],
     ['i sell in nueva zelanda', 'NZ'],
+    ['neon pigments in nz, at a gala', 'NZ'],
+    ['is carmine allowed here in uae', 'AE'],
+    ['se permite en bolivia', 'BO'],
+    ['allowed in trinidad?', 'TT'],
   ])('%s: %s', (text, country) => {
     expect(otherCountryIn(text)).toBe(country);
   });

@@ -56,6 +56,11 @@ const SETS = [
   'oven-and-workshop',
   'taproom-and-olivar',
   'allotment-and-laboratory',
+  'staffroom-and-cradle',
+  'van-and-hive',
+  'ranch-and-obrador',
+  'surgery-and-loom',
+  'salon-and-taxi',
 ] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */

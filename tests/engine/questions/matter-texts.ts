@@ -43,6 +43,11 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'oven-and-workshop',
   'taproom-and-olivar',
   'allotment-and-laboratory',
+  'staffroom-and-cradle',
+  'van-and-hive',
+  'ranch-and-obrador',
+  'surgery-and-loom',
+  'salon-and-taxi',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>

@@ -1,4 +1,4 @@
-import { expect, test } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { colourantById } from '../../../src/engine/colourants/catalogue.ts';
 import { survivalAsked } from '../../../src/engine/questions/survives.ts';
 import {
@@ -66,4 +66,25 @@ test('every class tells its source, and says what the catalogue says of the plan
   }
   expect(plantNamed('paprika')?.of).toBe('carotenoids');
   expect(plantNamed('ultramarine')).toBeUndefined();
+});
+
+describe('where it is surely asked what lye does', () => {
+  test.each([
+    ['lavender buds brown or nah', 'lavender buds', 'tannins'],
+    ['and dandelion heads, gone in a week?', 'dandelion flower', 'carotenoids'],
+    ['sorrel petals, any good', 'hibiscus', 'anthocyanins'],
+    ['el verde de chillca', 'chillca', 'flavonoids'],
+  ])('no word has to say it: “%s”', (question, plant, of) => {
+    expect(survivalAsked(question)).toBeUndefined();
+    expect(survivalAsked(question, true)).toMatchObject({ plant, of });
+  });
+
+  test('what no list holds is named by what is done with it', () => {
+    expect(survivalAsked('dried jackfruit, brown or not', true)?.name).toBe('dried jackfruit');
+  });
+
+  test('what is drunk, and what the catalogue holds, stays another matter', () => {
+    expect(survivalAsked('matcha if i drink it', true)).toBeUndefined();
+    expect(survivalAsked('ultramarine brown or nah', true)).toBeUndefined();
+  });
 });

@@ -7,6 +7,7 @@ import type { NamedThing } from '../entities.ts';
 import type { Facts } from '../facts.ts';
 import { OUR_WORDS } from '../soap-words.ts';
 import type { Words } from '../words-of.ts';
+import { partsTold } from './parts-told.ts';
 import { strangeness } from './strange-words.ts';
 import { topicsIn } from './topics.ts';
 
@@ -78,6 +79,7 @@ function ideasOf({ words }: Words, found: Found, said: readonly string[]) {
     ...has('strength', facts.strength !== undefined),
     ...has('?', words.includes('?')),
     ...matters(words, found),
+    ...partsTold(words, amounts, said),
     lyeAndOils(words, found),
     // How a question begins tells more than the rest of it.
     `first ${said[0]}`,

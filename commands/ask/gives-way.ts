@@ -1,0 +1,63 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Block } from '../../src/conversation/reply.ts';
+import { colourantsMeant } from '../../src/engine/colourants/find.ts';
+import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
+import { isLyeMatter, type LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import type { lyeAnswer } from './lye.ts';
+
+/**
+ * Matters near lye whose words are those of colours too: a scale beside a dose, the pH that a pigment bears, ash in a dyer's pot, a spice
+ * beside a colourant, a drop of oil to wet in, a crust of bread that a brown is likened to. None of them keeps anybody from harm by
+ * standing first; acid beside ultramarine does, and is none of them.
+ */
+const SHARED: ReadonlySet<string> = new Set<LyeTopic>([
+  'ph-high',
+  'soap-ph',
+  'other-alkali',
+  'scale',
+  'hot-oils-of-scent',
+  'kitchen-spice',
+  'food-kitchen',
+]);
+/** These irritate skin, whatever they colour: their matter stands first. */
+const SPICE = /cinnamon|canela|clove|clavo|chil[il]|cayen|pepper|pimienta|mustard|mostaza/u;
+/** Beside these only what the catalogue holds is a colourant, and no further spice. */
+const OF_SPICES: ReadonlySet<string> = new Set<LyeTopic>(['kitchen-spice', 'hot-oils-of-scent']);
+/** What is asked of a colour. */
+const OF_COLOUR: ReadonlySet<string> = new Set([
+  'dose',
+  'survives-lye',
+  'mix',
+  'wet',
+  'preview',
+  'compare',
+  'plan',
+]);
+/** Left out one writer at a time, what was learned is right from here on in 49 of 50. */
+const SURELY = 0.8;
+
+/** What stands behind an answer that a matter gave way to: the matter's own, whole where it is acted on. */
+export type GivenWay = { readonly notes: readonly Block[] };
+
+/**
+ * Where a question is surely of a colour that it names, the matter of handling that its words were taken for stands behind the answer
+ * instead of in its place; undefined where the matter stays first. `near`: what was read near lye.
+ */
+export function givesWay(
+  question: string,
+  { read, near }: { readonly read: QuestionRead; readonly near: Awaited<ReturnType<typeof lyeAnswer>> },
+  { say }: Context,
+): GivenWay | undefined {
+  if (near?.kind !== 'reply' || tellsOfHurt(question)) return undefined;
+  const [reading] = read.readings;
+  const matter = (near.data as { understood?: { lye?: string } }).understood?.lye;
+  if (!reading || matter === undefined || !SHARED.has(matter)) return undefined;
+  const { named, target } = read.facts;
+  const isNamed =
+    named.some(name => !SPICE.test(name) && (!OF_SPICES.has(matter) || colourantsMeant(name).length > 0)) ||
+    (matter === 'food-kitchen' && target !== undefined);
+  if (!isNamed || !OF_COLOUR.has(reading.job) || reading.score < SURELY) return undefined;
+  const asked = isLyeMatter(matter) ? `${say.lyeQuestions.matters[matter]} ` : '';
+  return { notes: [{ kind: 'text', text: `${asked}${near.headline}`, firm: true }] };
+}

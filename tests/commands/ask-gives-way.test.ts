@@ -1,0 +1,67 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { askLine } from '../../src/terminal/seat.ts';
+import { openConversation } from '../sets/open-conversation.ts';
+
+let conversation: Awaited<ReturnType<typeof openConversation>>;
+beforeAll(async () => {
+  conversation = await openConversation();
+});
+afterAll(() => conversation[Symbol.asyncDispose]());
+
+const asked = async (question: string) => {
+  const seat = { member: 'm', group: 'g', language: 'en' as const, manages: false, roles: [] };
+  const { answer } = await askLine(`/ask question:${JSON.stringify(question)}`, seat, conversation);
+  if (answer.kind !== 'reply') throw new Error(answer.kind);
+  const { understood } = answer.data as { understood?: { job?: string; lye?: string } };
+  return { ...understood, headline: answer.headline, said: JSON.stringify(answer.blocks) };
+};
+
+describe('a matter near lye that shares its words with a colour that is asked about', () => {
+  test('a scale stands behind the dose that is asked for', async () => {
+    const answer = await asked(
+      'titanium dioxide, 150ml portion, amount please. my scale only does whole grams',
+    );
+    expect(answer).toMatchObject({
+      job: 'dose',
+      headline: expect.stringContaining('titanium dioxide for 150 ml'),
+    });
+    expect(answer.said).toContain('Lye on a scale that shows 1 g');
+  });
+
+  test('the pH that a pigment bears is no bar’s', async () => {
+    const answer = await asked('¿Es estable el azul de Prusia a pH 13? ¿Alguien lo ha comprobado en jabón?');
+    expect(answer).toMatchObject({ job: 'survives-lye' });
+    expect(answer.said).toContain('con pH 11 o más');
+  });
+
+  test('a spice that irritates skin stands first, beside a colourant it stands behind', async () => {
+    expect(await asked('chilli in soap')).toMatchObject({ lye: 'kitchen-spice' });
+    const beside = await asked('cayenne and paprika, do both keep their color in lye');
+    expect(beside).toMatchObject({ job: 'survives-lye' });
+    expect(beside.said).toContain('irritate skin');
+  });
+
+  // Sulfides and acid: hydrogen sulfide (safety data sheets of ultramarine, section 10; from memory).
+  test('acid beside ultramarine stands first, whatever colour is wished', async () => {
+    expect(await asked('ultramarine and citric acid together ok?')).toMatchObject({
+      lye: 'ultramarine-acid',
+    });
+  });
+});
+
+describe('two that are asked about at once', () => {
+  test('a plant that no catalogue holds is told beside the one that it does', async () => {
+    const answer = await asked('spirulina or chlorella, do they stay green in lye');
+    expect(answer.headline).toContain('Spirulina');
+    expect(answer.said).toContain('“chlorella” starts green and dulls');
+  });
+
+  test('a plan keeps its shares while its oils are asked for', async () => {
+    const answer = await asked('plan 3 layers, 1200 g oils. bottom navy, middle white, top gold');
+    expect(answer).toMatchObject({
+      job: 'plan',
+      given: { portions: '1/3 navy; 1/3 white; 1/3 gold' },
+      facts: { colours: [{ text: 'navy' }, { text: 'white' }, { text: 'gold' }] },
+    });
+  });
+});

@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import { thingsIn } from '../../../src/engine/questions/entities.ts';
+import { readQuestion } from '../../../src/engine/questions/read.ts';
+import { isSurelyOurs } from '../../../src/engine/questions/surely-ours.ts';
+import { targetIn, wishOfThing } from '../../../src/engine/questions/target-in.ts';
+import { wordsOf } from '../../../src/engine/questions/words-of.ts';
+
+const named = (text: string) => thingsIn(wordsOf(text)).map(one => one.text);
+
+describe('two things that one word names', () => {
+  test.each([
+    ['óxido rojo y amarillo para 500 g', ['oxido rojo', 'oxido amarillo']],
+    ['red and yellow oxide for 2 cups', ['red oxide', 'yellow oxide']],
+    ['pink n white clay', ['white clay', 'pink clay']],
+  ])('%s', (text, names) => {
+    expect(named(text).toSorted()).toEqual(names.toSorted());
+  });
+
+  test('a hue behind a comma, and what stands apart, is none of them', () => {
+    expect(named('white, pink clay')).toEqual(['pink clay']);
+    expect(named('a red soap and yellow oxide')).toEqual(['yellow oxide']);
+  });
+});
+
+describe('a plant beside a colourant', () => {
+  test('is named with it, and checked by what colours it', () => {
+    const { facts, readings } = readQuestion('do spirulina and chlorella survive lye');
+    expect(facts).toMatchObject({ named: ['spirulina', 'chlorella'], plants: ['chlorella'] });
+    expect(readings[0]).toMatchObject({ command: 'colourant check', given: { item: 'spirulina' } });
+  });
+  test('is none where no joining word stands between, or where its oil is meant', () => {
+    expect(
+      readQuestion('does spirulina survive lye in a soap with carrot puree').facts.plants,
+    ).toBeUndefined();
+    expect(readQuestion('does spirulina and carrot oil survive lye').facts.plants).toBeUndefined();
+  });
+});
+
+describe('a wished colour', () => {
+  const wished = (text: string) => targetIn(text, wordsOf(text), thingsIn(wordsOf(text)))?.text;
+  test.each([
+    ['azul + rosa da lila?', 'lila'],
+    ['blue and pink gives lilac, right', 'lilac'],
+  ])('what a mix comes to: %s', (text, target) => {
+    expect(wished(text)).toBe(target);
+  });
+  test.each([
+    ['un calipso bien piola, con qué lo hago', 'calipso'],
+    ['color de corteza de pan, qué polvos', 'corteza de pan'],
+    ['un color como las orquídeas', 'orquideas'],
+  ])('a thing that has it: %s', (text, target) => {
+    const words = wordsOf(text);
+    expect(wishOfThing(words, thingsIn(words))?.text).toBe(target);
+  });
+  test('a white that is only called white is one of what a mix is made of', () => {
+    expect(readQuestion('how do I make dusty rose with red mica and white').facts.named).toEqual([
+      'red mica',
+      'titanium dioxide',
+    ]);
+  });
+});
+
+describe('how strong', () => {
+  test.each([
+    ['rose clay for 3 lb oils, just a blush of it', 'tint'],
+    ['yellow oxide for 12 oz batter, go hard', 'full'],
+    ['carbón para una libra de mezcla, bien prieto', 'full'],
+    ['ultramar violeta a media máquina para 1 taza', 'medium'],
+    ['titanio para 1 taza, blanco de verdad', 'full'],
+    ['3 g ultramarine in 600 g batter is barely lilac, what would full strength have been', 'full'],
+  ])('%s', (text, strength) => {
+    expect(readQuestion(text).facts.strength).toBe(strength);
+  });
+});
+
+test('a vote with its pictures or its button is the contest’s, an election’s is not', () => {
+  const isOurs = (text: string) => {
+    const words = wordsOf(text);
+    const { facts } = readQuestion(text);
+    return isSurelyOurs(words, { things: [], amounts: [], facts });
+  };
+  expect(isOurs('how do i vote, i see 12 pics and no button')).toBe(true);
+  expect(isOurs('dónde se vota, veo las fotos')).toBe(true);
+  expect(isOurs('how do i vote in the general election')).toBe(false);
+});
