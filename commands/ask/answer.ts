@@ -22,7 +22,7 @@ import { elsewhereReply, outsideReply } from './elsewhere.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
-import { filled, ofPart, withItsAcid } from './options-of.ts';
+import { filled, withItsAcid } from './options-of.ts';
 import { plainRequestReply } from './plain-request.ts';
 import { oilsWithoutShares, type PlanLacks, planLacks, withPortions } from './plan-lacks.ts';
 import { scentReply } from './scents.ts';
@@ -31,6 +31,7 @@ import { survivalReply } from './survival.ts';
 import { toldAmountHeadline } from './told-amount.ts';
 import { choicesOf, notes, type Told, textsOf, understoodBlock, usedCorrections } from './understood.ts';
 import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureOf, unsureReply } from './unsure.ts';
+import { whichPortionReply } from './which-portion.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -97,7 +98,9 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const several =
     reading.command === 'shelf add' ? await severalJarsReply(question, read.facts.named, context) : undefined;
   if (several) return several;
-  const begun = ofPart(question, filled(reading, context));
+  const which = await whichPortionReply(reading, read, context);
+  if (which) return which;
+  const begun = filled(reading, context);
   const lacks = planLacks(reading, begun, question);
   const told = withPortions(begun, lacks);
   const given = { ...told, ...(photo && { photo }) };
