@@ -88,6 +88,9 @@ function piecesAt(words: readonly string[], from: number): (Read & { readonly ba
   while (isWorth && next <= at + LONGEST && WORTH.test(words[next] ?? '')) next += 1;
   const last = next + JOINTS;
   while (next < last && OF_EACH.test(words[next] ?? '')) next += 1;
+  // "12 bars, 1.2 kg of batter": whether it is each one's is told by other words.
+  if (!isWorth && BARS.test(nameAt(at)) && words.slice(at + 1, next).every(word => word === ','))
+    return undefined;
   const each = amountAt(words, next);
   if (!each || !/^\d/u.test(each.text) || amountOf(each.text)?.measure !== 'mass') return undefined;
   const text = `${count} x ${each.text}`;

@@ -10,6 +10,9 @@ const PARTS =
 const KIND =
   /^(?:silicone|silicon|wee|small|little|tiny|mini|big|large|round|square|equal|even|identical|individual|separate|guest|hand|travel|sample|test|heart|star|flower|rose|plastic|soap|different|more|same|lil|of|de|las|los|my|mis|the|nice|chunky|skinny|fat|thin|fine)$/u;
 
+/** Whether a word names soap or what shapes it. */
+export const isPiece = (word: string): boolean => PIECES.test(word);
+
 type Noun = { readonly of: Count['of']; readonly noun: string; readonly to: number };
 
 /** What is counted behind a figure; undefined where nothing that is known stands there. */
@@ -54,8 +57,11 @@ export function countAt(words: readonly string[], at: number): Count | undefined
 }
 
 const OF_THEM =
-  /^(?:of|o|de|d|out of) (?:them|em|'em|dem|those|these|the (?:wells|bars|cavities|holes|slots|moulds|molds|soaps|pieces|containers|jugs|pots|parts|lot)|ellos|ellas|esos|esas|estos|estas|los (?:huecos|moldes|jabones|recipientes|vasos)|las (?:cavidades|barras|pastillas|piezas|jarras|partes))(?![\p{L}])/u;
+  /^(?:of|o|de|d|out of) (?:them|em|'em|dem|those|these|the (?:wells|bars|cavities|holes|slots|moulds|molds|soaps|pieces|containers|jugs|pots|parts|lot)|the(?= \d{1,3} )|los(?= \d{1,3} )|las(?= \d{1,3} )|ellos|ellas|esos|esas|estos|estas|los (?:huecos|moldes|jabones|recipientes|vasos)|las (?:cavidades|barras|pastillas|piezas|jarras|partes))(?![\p{L}])/u;
 const ONE = /^(?:exactly |just |only |solo |nada mas |nomas )?(?:one|un[oa]|1)(?= (?:of|o|de|d) )/u;
+/** "One is blue", "2 van con espirulina": of what was counted before. */
+const DO =
+  /^(?:only |just |solo |nada mas |nomas )?(one|un[oa]|\d{1,2}) (?:is|are|gets?|goes|go|will|receives?|van?|le va|llevan?|lleva)(?= )/u;
 const ALL =
   /^(?:all(?: of)? (?:them|em|'em|dem|those|these|\d{1,3}|ah dem|the (?:bars|wells|cavities|lot))|in all(?: ah)? dem|every (?:one|bar|well|cavity)|tod[oa]s(?: (?:ellos|ellas|los|las|de un))?|toas)(?![\p{L}])/u;
 
@@ -65,6 +71,15 @@ export function someAt(words: readonly string[], at: number): Some | undefined {
   const all = ALL.exec(rest)?.[0];
   if (all !== undefined)
     return { is: 'some', count: 'all', from: at, to: at + all.split(' ').length, text: all };
+  const done = DO.exec(rest);
+  if (done)
+    return {
+      is: 'some',
+      count: /^\d/u.test(done[1]!) ? Number(done[1]) : 1,
+      from: at,
+      to: at + done[0].split(' ').length,
+      text: done[0],
+    };
   const one = ONE.exec(rest)?.[0];
   const head = one ?? /^\d{1,3}(?= )/u.exec(rest)?.[0];
   if (head === undefined) return undefined;

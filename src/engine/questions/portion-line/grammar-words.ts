@@ -61,13 +61,16 @@ export const TURNS: readonly Word[] = [
   ),
 ];
 
-const OF_IT = '(?: (?:of|o|de|del)(?: (?:it|that|this|them|the|my|our|la|el|los|las|mi|eso|esto|ese|esa))*)?';
 const fraction = (share: string, value: number, pattern: string) => ({
   share,
   value,
   pattern: new RegExp(String.raw`(?:${pattern})(?![\p{L}\p{N}/'’-])`, 'uy'),
 });
 const A = '(?:an? |one |1 |the |la |el |un |una |otro |otra |other )*';
+
+/** "30 % of it": a percent of anything else is none of the batter. */
+export const PERCENT =
+  /(\d{1,2}(?:[.,]\d)?) ?(?:%|percent|pct|por ?ciento) (?=(?:of|o|de|del) (?:it|that|this|them|the|my|la|el|mi|eso)(?!\p{L})(?! (?:oils?|aceites?|usual|normal|dose|dosis)))/uy;
 
 /** Parts of a whole; what stands before a unit was made a figure with it before. */
 export const FRACTIONS = [
@@ -91,5 +94,3 @@ export const FRACTIONS = [
     `${A}(?:half|mitad)|1/2|medi[oa](?= (?:lote|masa|olla|tanda|mezcla|batido|jabon|receta))`,
   ),
 ] as const;
-
-export const OF_WHOLE = OF_IT;

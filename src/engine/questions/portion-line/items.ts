@@ -4,7 +4,7 @@ import type { NamedThing } from '../entities.ts';
 import type { Words } from '../words-of.ts';
 import { amountOf, SPOONS } from './amount-at.ts';
 import { countAt, someAt } from './counted.ts';
-import { FRACTIONS, TURNS } from './grammar-words.ts';
+import { FRACTIONS, PERCENT, TURNS } from './grammar-words.ts';
 import type { Count, Item, Quantity } from './item.ts';
 
 /** What else goes into a pot by weight: an amount beside one of these is no portion. */
@@ -77,6 +77,15 @@ function turnAt(text: string, starts: readonly number[], at: number): Item | und
     const match = pattern.exec(text);
     if (match) return { ...spanOf(match[0].trimEnd().length), is };
   }
+  PERCENT.lastIndex = from;
+  const percent = PERCENT.exec(text);
+  if (percent)
+    return {
+      ...spanOf(percent[0].trimEnd().length),
+      is: 'share',
+      share: `${percent[1]!.replace(',', '.')}%`,
+      value: Number(percent[1]!.replace(',', '.')) / 100,
+    };
   for (const { share, value, pattern } of FRACTIONS) {
     pattern.lastIndex = from;
     const match = pattern.exec(text);

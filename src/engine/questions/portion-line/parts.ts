@@ -43,6 +43,8 @@ function isOfBatter(items: readonly Item[], at: number): boolean {
     OF_IT.test(behind) ||
     GETS.test(behind) ||
     THAT.test(before) ||
+    // "La cuarta parte con cacao"
+    (/^(?:con|with)$/u.test(next?.text ?? '') && items[at + 2]?.is === 'thing') ||
     (COLOURED.test(before) && ENDS.test(behind)) ||
     // "A third of my 40 oz oils"
     own.some(one => one.is === 'amount' && !one.isSpoons)
@@ -96,10 +98,13 @@ const different = (found: readonly { readonly share: Share }[]) => [
 ];
 
 const TAKEN_REACH = 4;
-/** Whether an amount is what is taken out of a larger pot: "6 cups, gonna pull 1.5 cups for the black". */
+/** Whether an amount is what is taken out of a larger pot: "6 cups, gonna pull 1.5 cups for the black", "10 oz gets mica". */
 export const isTaken = (items: readonly Item[], one: Quantity): boolean => {
   const at = items.indexOf(one);
   const before = items.slice(Math.max(0, at - TAKEN_REACH), at);
   const takes = before.findLastIndex(({ is }) => is === 'takes');
-  return takes >= 0 && before.slice(takes + 1).every(({ is }) => is === 'word');
+  return (
+    (takes >= 0 && before.slice(takes + 1).every(({ is }) => is === 'word')) ||
+    GETS.test(around(items, at).behind)
+  );
 };

@@ -52,7 +52,7 @@ export function readPortions(
   const { items, others } = putRight(withCupSizes(itemsOf(words, things, all)));
   const read = settled(items, isBase);
   const meant = quantitiesIn(items);
-  const unsaid = meant.filter(one => one.told.of === 'unsaid' && !isBase(one));
+  const unsaid = meant.filter(one => one.told.of === 'unsaid' && !one.product && !isBase(one));
   return {
     ...withUnitAsked(read, bare.unclear),
     unclear: unclearIn(

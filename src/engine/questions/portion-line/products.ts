@@ -1,3 +1,4 @@
+import { isPiece } from './counted.ts';
 import type { Count, Item, Quantity } from './item.ts';
 
 /** A question with its counts multiplied out, and how many of them an amount was for where that stands to question. */
@@ -40,7 +41,9 @@ function pairIn(items: readonly Item[], from: number): number | undefined {
     const item = items[at]!;
     if (isPortion(item)) return at;
     // Another amount or count first, or another sentence that does not go on about them.
-    if (['amount', 'count', 'share', 'takes', 'corrects', 'split'].includes(item.is)) return undefined;
+    if (['amount', 'count', 'share', 'corrects', 'split'].includes(item.is)) return undefined;
+    // "Each hole takes 75 ml" takes nothing out of a pot.
+    if (item.is === 'takes' && !items.slice(from, at).some(({ is }) => is === 'each')) return undefined;
     if (item.is === 'mark' && /^[;?!]$/u.test(item.text)) return undefined;
   }
   return undefined;
@@ -116,12 +119,32 @@ function afterwards(items: readonly Item[], item: Item): Item | undefined {
   return productOf({ ...some, is: 'count', count: some.count, noun: noun.text, of: 'pieces' }, item);
 }
 
+const MOST = 300;
+/** "20 x 85 g bars": what is counted stands behind its amount. */
+function timesAt(items: readonly Item[], at: number): Count | undefined {
+  const figure = items[at]!;
+  const amount = items[at + 2];
+  if (figure.is !== 'figure' || !/^[x×*]$/u.test(items[at + 1]?.text ?? '') || !amount || !isPortion(amount))
+    return undefined;
+  const noun = items[at + 3];
+  return {
+    ...figure,
+    is: 'count',
+    count: figure.value,
+    noun: noun && isPiece(noun.text) ? noun.text : '',
+    of: 'pieces',
+    to: items[at + 1]!.to,
+  };
+}
+
 /** "8 duckies of 80 ml each": where each has its amount, whatever was counted before is multiplied. */
 function withThings(items: readonly Item[]): readonly Item[] {
   return items.map((item, at) => {
     const noun = items[at + 1];
-    if (item.is !== 'figure' || !Number.isInteger(item.value) || item.value < 2 || item.value > 300)
+    if (item.is !== 'figure' || !Number.isInteger(item.value) || item.value < 2 || item.value > MOST)
       return item;
+    const times = timesAt(items, at);
+    if (times) return times;
     if (noun?.is !== 'word' && noun?.is !== 'thing') return item;
     const pair = pairIn(items, at);
     if (pair === undefined || pair - at > 6 || !isEach(items, at, pair)) return item;

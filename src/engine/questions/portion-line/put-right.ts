@@ -140,7 +140,15 @@ function ofThisTime(items: readonly Item[]): readonly Item[] {
   const meant = all.flatMap(({ item, isPast }) => (!isPast && item.is === 'amount' ? [item] : []));
   const past = all.flatMap(({ item, isPast }) => (isPast && item.is === 'amount' ? [item] : []));
   const gone = new Set<Item>(past.filter(one => meant.some(other => isLike(other, one))));
-  const kept = items.filter(item => !gone.has(item));
+  // "Normally 2 lb of oils, this time 3 lb": what it is of goes without saying.
+  const ofPast = [...gone].find(one => one.is === 'amount' && !one.isSpoons) as Quantity | undefined;
+  const kept = items
+    .filter(item => !gone.has(item))
+    .map(item =>
+      ofPast && item.is === 'amount' && item.told.of === 'unsaid' && isLike(item, ofPast)
+        ? { ...item, told: { ...item.told, of: ofPast.told.of } }
+        : item,
+    );
   return kept.length === items.length ? withThisTimesFigure(kept, all) : kept;
 }
 

@@ -1,7 +1,7 @@
 import type { Portion } from '../../quantities/amount.ts';
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { foldedColour, isColourWord } from '../../text/colours/folded-colours.ts';
-import type { Item, Quantity } from './item.ts';
+import type { Item, Product, Quantity } from './item.ts';
 import { isTaken, type PartsTold, partsIn } from './parts.ts';
 import { multiplied } from './products.ts';
 
@@ -86,22 +86,40 @@ export function settled(all: readonly Item[], isBase: (one: Quantity) => boolean
   if (taken && taken !== main) return ofAmount(taken, asPortion(main));
   const parts = partsIn(items);
   const settledPart = partOf(items, main, { parts, portions });
-  const more = doubts.filter(({ from }) => from <= main.from).map(one => asPortion(one));
+  const rest = portions.filter(one => one !== settledPart.from && isAnother(one, main, portions));
+  const more = [...doubts.filter(({ from }) => from <= main.from), ...rest].map(one => asPortion(one));
   return { ...settledPart, others: [...settledPart.others, ...more] };
+}
+
+/** Oils with lye and water come to 1.2 to 1.7 times their weight; common practice (no source). */
+const [LEAST_BATTER, MOST_BATTER] = [1.2, 1.7] as const;
+/** Lighter ones may be of powder. */
+const LEAST_PORTION_G = 100;
+
+/** Whether an amount is of another portion than the one that was chosen, and no part, sum or other measure of it. */
+function isAnother(one: Quantity, main: Quantity, all: readonly Quantity[]): boolean {
+  if (one === main || one.told.of === 'unsaid' || one.value < LEAST_PORTION_G) return false;
+  if (one.told.measure !== main.told.measure || isSame(one.value, main.value)) return false;
+  const [oils, batter] = one.told.of === 'oils' ? [one, main] : [main, one];
+  const ratio = batter.value / oils.value;
+  if (one.told.of !== main.told.of && ratio >= LEAST_BATTER && ratio <= MOST_BATTER) return false;
+  const others = all.filter(other => other !== main && other.told.measure === main.told.measure);
+  return !isSame(
+    others.reduce((sum, { value }) => sum + value, 0),
+    main.value,
+  );
 }
 
 function ofAmount(one: Quantity, whole = asPortion(one)): Settled {
   const part = asPortion(one);
   const { product } = one;
-  const reckoned: Reckoned | undefined = product && {
-    by: 'count',
-    count: product.count,
-    noun: product.noun,
-    each: product.each,
-    comes: comesOf(part),
-  };
+  const reckoned = product && countedOf(product, product.count, part);
   return { whole, part, reckoned, others: [], from: one };
 }
+
+/** One of them needs no reckoning. */
+const countedOf = ({ noun, each }: Product, count: number, part: string): Reckoned | undefined =>
+  count > 1 ? { by: 'count', count, noun, each, comes: comesOf(part) } : undefined;
 
 type Given = { readonly parts: PartsTold; readonly portions: readonly Quantity[] };
 
@@ -136,8 +154,10 @@ type Part = { readonly share: string; readonly value: number; readonly count?: n
 
 /** How many of what is counted are meant: "3 of them", or as many as each colour has. */
 function countsTold(items: readonly Item[], main: Quantity, { some }: PartsTold): readonly Part[] {
+  const cups = /^(\d{1,2}) (?:cups?|tazas?)$/u.exec(main.told.text)?.[1];
   const all =
     main.product?.count ??
+    (cups === undefined ? undefined : Number(cups)) ??
     items.flatMap(item => (item.is === 'count' ? [item.count] : item.is === 'split' ? [item.parts] : []))[0];
   if (all === undefined) return [];
   const partOfAll = (count: number): Part => ({ share: `${count}/${all}`, value: count / all, count });
@@ -163,13 +183,7 @@ function ofCounts(main: Quantity, counts: readonly Part[]): Settled {
     return { count, text: asPortion({ ...main, told: { ...main.told, text } }) };
   });
   const [first, ...others] = read as [(typeof read)[number], ...typeof read];
-  const reckoned: Reckoned = {
-    by: 'count',
-    count: first.count,
-    noun: product.noun,
-    each: product.each,
-    comes: comesOf(first.text),
-  };
+  const reckoned = countedOf(product, first.count, first.text);
   return {
     whole: asPortion(main),
     part: first.text,
