@@ -2,7 +2,9 @@ import type { Item, Quantity, Share, Some } from './item.ts';
 
 const WHOLE =
   /^(?: (?:of|o|de|del))?(?: (?:it|that|this|them|those|the|my|our|la|el|los|las|mi|un|una|eso|esto|ese|esa|ella|todo|total))* ?(?:batter|batch|soap|loaf|pot|lot|bucket|jug|masa|mezcla|lote|jabon|olla|tanda|batido|pasta|total)(?!\p{L})/u;
-const OF_IT = /^ (?:of|o|de|del) (?:it|that|this|them|those|which|eso|esto|ella|ellos|esos|lo que)(?!\p{L})/u;
+/** "A third of it for the green"; what is green already is no wish. */
+const OF_IT =
+  /^ (?:of|o|de|del) (?:it|that|this|them|those|which|eso|esto|ella|ellos|esos|lo que)(?! (?:is|are|was|were|has|had|already|es|son|era|esta|ya)(?!\p{L}))(?!\p{L})/u;
 /** What tells that a part that stands alone is one of the batter. */
 const GETS =
   /^ (?:(?:of (?:it|that|this|those|them|which)|de (?:eso|esto|ella|ellos)) )?(?:gets?|gettin|getting|is gettin|is getting|goes|going|wants?|needs?|takes?|(?:will|to|is to|has to|should|needs to|must) (?:be|get|go)|is going|is (?:for|colou?red)|i want|want|i'm pullin|lo quiero|la quiero|va a ser|van? con|va|lleva|quiere|necesita|se pinta|la pinto|lo pinto|(?:for|para) (?:the|el|la|lo))(?!\p{L})/u;

@@ -1,12 +1,13 @@
-import type { Count, Figure, Item, Quantity } from './item.ts';
+import { amountOf } from './amount-at.ts';
+import type { Count, Figure, Item, Product, Quantity } from './item.ts';
 
 /** Readings that are left where it is not plain what puts what right: each the items as they would then be. */
 export type PutRight = { readonly items: readonly Item[]; readonly others: readonly (readonly Item[])[] };
 
 /** How far behind the words that put something right the right amount may stand. */
 const REACH = 10;
-/** A figure that puts another right is hardly more than so many times it. */
-const LIKE = 4;
+/** A figure that puts another right is hardly more than so many times it; up to the larger one it may be. */
+const [LIKE, PERHAPS] = [4, 20] as const;
 
 const isQuantity = (item: Item): item is Quantity => item.is === 'amount';
 const isAmountOrCount = (item: Item): item is Quantity | Figure | Count =>
@@ -19,7 +20,8 @@ const isLike = (a: Quantity, b: Quantity): boolean => {
   const of = new Set([a.told.of, b.told.of]);
   return !of.has('powder') || of.size === 1 || (of.has('unsaid') && alike(a.value, b.value));
 };
-const alike = (a: number, b: number): boolean => a > 0 && b > 0 && Math.max(a / b, b / a) <= LIKE;
+const alike = (a: number, b: number, most: number = LIKE): boolean =>
+  a > 0 && b > 0 && Math.max(a / b, b / a) <= most;
 
 const leadingFigure = /^(?:\d+ \d\/\d|\d\/\d|\d+(?:[.,]\d+)?)/u;
 
@@ -29,22 +31,64 @@ function replaced(old: Quantity, right: Quantity): Quantity {
   return { ...right, from: old.from, to: old.to, told: { ...right.told, of, from: old.from, to: old.to } };
 }
 
-function withFigure(old: Quantity, { text, value }: Figure): Quantity | undefined {
-  const own = leadingFigure.exec(old.told.text)?.[0];
-  if (own === undefined || /[/ ]/u.test(own) || old.product !== undefined) return undefined;
-  const figure = Number(own.replace(',', '.'));
-  const told = old.told.text.replace(own, /[.,]\d{3}$/u.test(text) ? String(value) : text);
-  return { ...old, text: told, told: { ...old.told, text: told }, value: (old.value / figure) * value };
+/** The amounts that an old one may have become by a figure alone: by its own, by its count, or by what each of them takes. */
+function withFigure(old: Quantity, figure: Figure, most: number = LIKE): readonly Quantity[] {
+  const { product } = old;
+  if (!product) {
+    const text = figured(old.told.text, figure, most);
+    return text === undefined ? [] : [valued(old, text)];
+  }
+  const each = figured(product.each, figure, most);
+  const isCount = Number.isInteger(figure.value) && alike(product.count, figure.value, most);
+  return [
+    ...(isCount ? [multipliedBy(old, { ...product, count: figure.value })] : []),
+    ...(each === undefined ? [] : [multipliedBy(old, { ...product, each })]),
+  ];
 }
+
+/** An amount with another figure: "1 kg" and 750 are 750 g. */
+function figured(text: string, { value }: Figure, most: number): string | undefined {
+  const own = leadingFigure.exec(text)?.[0];
+  if (own === undefined || /[/ ]/u.test(own)) return undefined;
+  const figure = Number(own.replace(',', '.'));
+  const unit = text.slice(own.length);
+  if (alike(figure, value, most)) return `${value}${unit}`;
+  const small = / (?:kg|kgs|kilos?)$/u.test(unit)
+    ? ' g'
+    : / (?:l|lt|lit(?:er|re)s?|litros?)$/u.test(unit)
+      ? ' ml'
+      : undefined;
+  return small !== undefined && alike(1000 * figure, value, most) ? `${value}${small}` : undefined;
+}
+
+const valued = (old: Quantity, text: string): Quantity => {
+  const amount = amountOf(text)!;
+  const value = amount.measure === 'mass' ? amount.grams : amount.millilitres;
+  return { ...old, text, told: { ...old.told, text }, value };
+};
+const multipliedBy = (old: Quantity, product: Product): Quantity => ({
+  ...valued(old, `${product.count} x ${product.each}`),
+  product,
+});
 
 const exchange = (items: readonly Item[], old: Item, by: Item, drop: Item): readonly Item[] =>
   items.flatMap(item => (item === old ? [by] : item === drop ? [] : [item]));
 const without = (items: readonly Item[], drop: Item): readonly Item[] => items.filter(item => item !== drop);
 
+/** Words that begin something else: a figure before them is of nothing that they tell. */
+const ELSE =
+  /^(?:and|n|y|e|with|con|for|para|in|en|so|but|pero|please|pls|porfa|thanks|gracias|then|que|if|si|i|how|cuanto|cuanta|instead)$/u;
+
 /** What stands right behind a bare figure: nothing that it counts or is of. */
 const isBare = (items: readonly Item[], at: number): boolean => {
   const next = items[at + 1];
-  return next === undefined || next.is === 'mark' || next.is === 'corrects' || next.is === 'each';
+  return (
+    next === undefined ||
+    next.is === 'mark' ||
+    next.is === 'corrects' ||
+    next.is === 'each' ||
+    (next.is === 'word' && ELSE.test(next.text))
+  );
 };
 
 /**
@@ -84,18 +128,20 @@ function corrected(items: readonly Item[], { at, right, isBare }: Correction): P
     const old = before.find(({ is }) => is === 'count');
     return { items: old ? exchange(items, old, right, right) : items, others: [] };
   }
-  if (right.is !== 'figure' || !isBare) return { items, others: [] };
-  const readings = before.flatMap(old => {
-    if (old.is === 'count' && alike(old.count, right.value) && Number.isInteger(right.value))
-      return [exchange(items, old, { ...old, count: right.value }, right)];
-    if (old.is !== 'amount') return [];
-    const own = Number(leadingFigure.exec(old.told.text)?.[0].replace(',', '.'));
-    const by = alike(own, right.value) ? withFigure(old, right) : undefined;
-    return by ? [exchange(items, old, by, right)] : [];
-  });
-  const [first, ...more] = readings;
+  if (right.is !== 'figure') return { items, others: [] };
+  const readings = (most: number) =>
+    before.flatMap(old => {
+      if (old.is === 'count' && alike(old.count, right.value, most) && Number.isInteger(right.value))
+        return [exchange(items, old, { ...old, count: right.value }, right)];
+      return old.is === 'amount'
+        ? withFigure(old, right, most).map(by => exchange(items, old, by, right))
+        : [];
+    });
+  // What a figure may count itself puts nothing right for sure.
+  if (!isBare) return { items, others: items[at + 1] === right ? readings(LIKE) : [] };
+  const [first, ...more] = readings(LIKE);
   // What it puts right nobody can tell: as it stood, or as each of those.
-  return first === undefined ? { items, others: [] } : { items: first, others: more };
+  return first === undefined ? { items, others: readings(PERHAPS) } : { items: first, others: more };
 }
 
 /** "380 g, not 400": what is denied is not meant; a bare "no" between two may mean either. */
@@ -164,7 +210,6 @@ function withThisTimesFigure(
   const figure = items.slice(at + 1).find((item): item is Figure => item.is === 'figure');
   const [old, ...more] = past;
   if (at < 0 || !figure || !old || more.length > 0 || !isBare(items, items.indexOf(figure))) return items;
-  const own = Number(leadingFigure.exec(old.told.text)?.[0].replace(',', '.'));
-  const by = alike(own, figure.value) ? withFigure(old, figure) : undefined;
-  return by ? exchange(items, old, by, figure) : items;
+  const [by, ...others] = withFigure(old, figure);
+  return by && others.length === 0 ? exchange(items, old, by, figure) : items;
 }

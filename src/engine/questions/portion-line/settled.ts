@@ -171,7 +171,8 @@ function countsTold(items: readonly Item[], main: Quantity, { some }: PartsTold)
 /** "4 pink 4 green 4 yellow". */
 const ofColours = (items: readonly Item[]): readonly number[] =>
   items.flatMap((item, at) => {
-    const next = items[at + 1];
+    const behind = items[at + 1];
+    const next = /^(?:with|con|of|de|in|en)$/u.test(behind?.text ?? '') ? items[at + 2] : behind;
     const isColour = next?.is === 'thing' || (next?.is === 'word' && isColourWord(foldedColour(next.text)));
     return item.is === 'figure' && Number.isInteger(item.value) && isColour ? [item.value] : [];
   });
