@@ -32,7 +32,7 @@ const PARTS: readonly (readonly [RegExp, string])[] = [
   ],
   [before('(?:an? |one |1 )?(?:sixteenth|16th)(?: of)?(?: an?| one)?'), '1/16 '],
   [before('too'), '2 '],
-  [new RegExp(String.raw`(?<=\d\/\d) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
+  [new RegExp(String.raw`(?<=\d\/\d|\d[.,]\d+) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
   [before('another|an?|one|una?|otr[oa]'), '1 '],
 ];
 
