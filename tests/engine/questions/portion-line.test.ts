@@ -110,6 +110,7 @@ describe('two portions that both fit are asked for, never the first', () => {
     ['1 kg batter, a third gets pink mica and half gets blue mica', [1000 / 3, 500]],
     ['4 bars 200 g, charcoal', [200, 800]],
     ['charcoal in 500 g batter or the pot of 900 g batter', [500, 900]],
+    ['charcoal in 500 g batter or the pot of 550 g batter', [500, 550]],
     ['10 bars of 30 g, oops 12', [360, 120]],
     ['32 oils, charcoal', [32, 32 * OUNCE]],
   ])('%s', (question, sizes) => {
@@ -118,6 +119,11 @@ describe('two portions that both fit are asked for, never the first', () => {
     const got = read.map(low => (low.measure === 'mass' ? low.grams : low.millilitres));
     const wanted = sizes.toSorted((a, b) => a - b).map(size => expect.closeTo(size, 0));
     expect(got.toSorted((a, b) => a - b)).toEqual(wanted);
+  });
+
+  test('oils and batter of two batches are two', () => {
+    expect(portionsIn('500 g oils or the other pot of 1100 g batter, charcoal').unclear).toHaveLength(2);
+    expect(portionsIn('500 g oils, that is 800 g batter, charcoal').unclear).toEqual([]);
   });
 
   test.each([
