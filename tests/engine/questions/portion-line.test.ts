@@ -76,6 +76,7 @@ describe('a part of the batch', () => {
       'batter',
     ],
     ['a third of the usual dose in 600 g of batter', 600, 'batter'],
+    ['de 900 g de masa uso 300 g para carbón', 300, 'batter'],
     ['500 g of batter but i spilt 60 g', 440, 'batter'],
     ['450 g of batter, se me cayeron unos 50', 400, 'batter'],
   ] as const)('%s', (question, size, of) => expectPortion(question, size, of));
@@ -111,6 +112,8 @@ describe('two portions that both fit are asked for, never the first', () => {
     ['4 bars 200 g, charcoal', [200, 800]],
     ['charcoal in 500 g batter or the pot of 900 g batter', [500, 900]],
     ['charcoal in 500 g batter or the pot of 550 g batter', [500, 550]],
+    ['charcoal for 500 g, the pot of batter is 1.2 kg', [500, 1200]],
+    ['i bought 500 g of charcoal, batter is 1200 g', [500, 1200]],
     ['10 bars of 30 g, oops 12', [360, 120]],
     ['32 oils, charcoal', [32, 32 * OUNCE]],
   ])('%s', (question, sizes) => {

@@ -14,8 +14,16 @@ const sizeOf = (text: string): number => {
 function expectOrAsked(question: string, size: number): void {
   const { part, unclear } = portionsIn(question);
   const near = expect.closeTo(size, 1);
-  if (unclear.length > 1) expect(unclear.map(sizeOf), question).toContainEqual(near);
-  else expect(part === undefined ? undefined : sizeOf(part), question).toEqual(near);
+  if (unclear.length > 1)
+    expect({ question, sizes: unclear.map(sizeOf) }).toEqual({
+      question,
+      sizes: expect.arrayContaining([near]),
+    });
+  else
+    expect({ question, size: part === undefined ? undefined : sizeOf(part) }).toEqual({
+      question,
+      size: near,
+    });
 }
 
 const before = fc.constantFrom(

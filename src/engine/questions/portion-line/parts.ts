@@ -107,6 +107,8 @@ export const isTaken = (items: readonly Item[], one: Quantity): boolean => {
   const takes = before.findLastIndex(({ is }) => is === 'takes');
   return (
     (takes >= 0 && before.slice(takes + 1).every(({ is }) => is === 'word')) ||
-    GETS.test(around(items, at).behind)
+    GETS.test(around(items, at).behind) ||
+    // "Uso 300 g para carbón"
+    (/^(?:for|para)$/u.test(items[at + 1]?.text ?? '') && items[at + 2]?.is === 'thing')
   );
 };

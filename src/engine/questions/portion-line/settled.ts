@@ -86,10 +86,18 @@ export function settled(all: readonly Item[], isBase: (one: Quantity) => boolean
   if (taken && taken !== main) return ofAmount(taken, asPortion(main));
   const parts = partsIn(items);
   const settledPart = partOf(items, main, { parts, portions });
-  const rest = portions.filter(one => one !== settledPart.from && isAnother(one, main, portions));
+  const rest = portions.filter(
+    one => one !== settledPart.from && !isOfThing(items, one) && isAnother(one, main, portions),
+  );
   const more = [...doubts.filter(({ from }) => from <= main.from), ...rest].map(one => asPortion(one));
   return { ...settledPart, others: [...settledPart.others, ...more] };
 }
+
+/** "500 g of charcoal" is a bag of it. */
+const isOfThing = (items: readonly Item[], one: Quantity): boolean => {
+  const [next, behind] = items.slice(items.indexOf(one) + 1);
+  return next?.is === 'thing' || (/^(?:of|de)$/u.test(next?.text ?? '') && behind?.is === 'thing');
+};
 
 /** Oils with lye and water come to 1.2 to 1.7 times their weight; common practice (no source). */
 const [LEAST_BATTER, MOST_BATTER] = [1.2, 1.7] as const;
@@ -98,7 +106,7 @@ const LEAST_PORTION_G = 100;
 
 /** Whether an amount is of another portion than the one that was chosen, and no part, sum or other measure of it. */
 function isAnother(one: Quantity, main: Quantity, all: readonly Quantity[]): boolean {
-  if (one === main || one.told.of === 'unsaid' || one.value < LEAST_PORTION_G) return false;
+  if (one === main || one.value < LEAST_PORTION_G) return false;
   if (one.told.measure !== main.told.measure || isSame(one.value, main.value)) return false;
   const [oils, batter] = one.told.of === 'oils' ? [one, main] : [main, one];
   const ratio = batter.value / oils.value;
