@@ -119,7 +119,7 @@ export function amountAlone(text: string): string | undefined {
 /** From here on a bare figure of oils is grams, as kitchen scales tell them: so many ounces would be 3 kg. */
 const LEAST_GRAMS = 100;
 const BARE_OILS =
-  /^(?:(?:my|the|mis|los|de|total) )*(?:(?:oils?|fats?|aceites?|grasas?)(?:\s?[:=,]| (?:are|is|son|total(?:es)?|in all|en total))* (\d{3,5})|(\d{3,5}) (?:(?:of|de) )?(?:(?:my|the|mis|los) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:total(?:es)?|in all|en total))?)[\s.]*$/iu;
+  /^(?:(?:my|the|mis|los|de|total) )*(?:(?:oils?|fats?|aceites?|grasas?)(?:\s?[:=,]| (?:are|is|son|total(?:es)?|in all|en total))* (\d{2,5})|(\d{2,5}) (?:(?:of|de) )?(?:(?:my|the|mis|los) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:total(?:es)?|in all|en total))?)[\s.]*$/iu;
 
 /** "oils: 650", "700 de aceites". */
 function bareOfOils(text: string): string | undefined {
