@@ -131,6 +131,7 @@ describe('two portions that both fit are asked for, never the first', () => {
 
   test.each([
     '500 g oils, that is 750 g batter, charcoal',
+    'the oil mass is 1200 g, which gives 1764 g of batter, in four equal pots and one of them (so 441 g of batter) gets cocoa',
     '1 kg of batter, 600 g white and 400 g for charcoal',
     '700 g oils, 266 g water, 98 g lye, charcoal',
   ])('what belongs together is one: %s', question => expect(portionsIn(question).unclear).toEqual([]));

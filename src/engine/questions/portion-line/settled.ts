@@ -108,8 +108,7 @@ const LEAST_PORTION_G = 100;
 function isAnother(one: Quantity, main: Quantity, all: readonly Quantity[]): boolean {
   if (one === main || one.value < LEAST_PORTION_G) return false;
   if (one.told.measure !== main.told.measure || isSame(one.value, main.value)) return false;
-  const [oils, batter] = one.told.of === 'oils' ? [one, main] : [main, one];
-  const ratio = batter.value / oils.value;
+  const ratio = Math.max(one.value, main.value) / Math.min(one.value, main.value);
   if (one.told.of !== main.told.of && ratio >= LEAST_BATTER && ratio <= MOST_BATTER) return false;
   const others = all.filter(other => other !== main && other.told.measure === main.told.measure);
   return !isSame(
