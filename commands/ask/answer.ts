@@ -17,7 +17,7 @@ import { elsewhereReply, outsideReply } from './elsewhere.ts';
 import { givesWay } from './gives-way.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
-import { filled, ofPart, withItsAcid } from './options-of.ts';
+import { filled, withItsAcid } from './options-of.ts';
 import { plainRequestReply } from './plain-request.ts';
 import { planLacks, withColours, withPortions } from './plan-lacks.ts';
 import { answered, shownAsReply } from './run-reading.ts';
@@ -26,6 +26,7 @@ import { severalJarsReply } from './several-jars.ts';
 import { survivalReply } from './survival.ts';
 import { choicesOf, notes, textsOf, understoodBlock, usedCorrections } from './understood.ts';
 import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureOf, unsureReply } from './unsure.ts';
+import { whichPortionReply } from './which-portion.ts';
 
 declare module '../../src/engine/refusal.ts' {
   interface Reasons {
@@ -91,7 +92,9 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
   const several =
     reading.command === 'shelf add' ? await severalJarsReply(question, read.facts, context) : undefined;
   if (several) return several;
-  const begun = ofPart(question, filled(reading, context));
+  const which = await whichPortionReply(reading, read, context);
+  if (which) return which;
+  const begun = filled(reading, context);
   const lacks = planLacks(reading, begun, question);
   const told = withPortions(begun, lacks);
   const given = { ...told, ...(photo && { photo }) };

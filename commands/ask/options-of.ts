@@ -1,7 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import type { Reading } from '../../src/engine/questions/read.ts';
-import { shareOfBatter } from '../../src/engine/questions/share-of-batter.ts';
 import { acidIn } from '../../src/engine/text/names/acid-words.ts';
 
 /** Questions of what a colour bears, in which an acid beside an ultramarine decides. */
@@ -44,16 +43,4 @@ export function filled({ command, given, missing }: Reading, { say }: Context): 
     missing.length <= 1
     ? { ...given, portion: say.match.oneCup }
     : given;
-}
-
-/** A dose for a part of the batter is not that of the whole. */
-export function ofPart(question: string, given: Given): Given {
-  const { colourant, portion } = given;
-  const share = shareOfBatter(question);
-  const told =
-    colourant !== undefined &&
-    typeof portion === 'string' &&
-    /\d/u.test(question) &&
-    !/\d\/\d of |^(?:(?:an?|one|la|un|una) )?(?:half|thirds?|quarters?|mitad|tercio|cuarto)\b/u.test(portion);
-  return share !== undefined && told ? { ...given, portion: `${share} of ${portion}` } : given;
 }

@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import type { Block, Choice } from '../../src/conversation/reply.ts';
 import { lineOf } from '../../src/conversation/typed/line-of.ts';
-import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { OF_PORTION, type QuestionRead, type Reading } from '../../src/engine/questions/read.ts';
 import { plantNamed } from '../../src/engine/stability/plant-classes.ts';
 import type { Words } from '../../src/words/index.ts';
 import { askFollowUps } from './follow-ups.ts';
@@ -41,6 +41,9 @@ export function notes(
   const { facts } = read;
   const lines = [
     ...(read.hotProcess ? [say.ask.hotProcess] : []),
+    ...(OF_PORTION.has(job) && facts.portion !== undefined && facts.reckoned
+      ? [say.ask.reckoned(facts.reckoned)]
+      : []),
     ...(job === 'dose' && facts.portion === undefined ? [say.ask.byTheCup] : []),
     ...(job === 'law' && facts.country !== undefined
       ? [say.ask.lawElsewhere({ country: facts.country })]

@@ -1,9 +1,10 @@
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import { parseSize } from '../../src/engine/batch/batch-size.ts';
+import { oilsOfBatch } from '../../src/engine/batch/oils/bare-grams.ts';
 import { knownOil } from '../../src/engine/batch/oils/find-oil.ts';
 import { parseOils } from '../../src/engine/batch/oils/oil-list.ts';
 import { parsePortions } from '../../src/engine/batch/portions/portion-list.ts';
-import type { ColourAsk } from '../../src/engine/batch/request.ts';
+import type { ColourAsk, OilBlend } from '../../src/engine/batch/request.ts';
 import { colourantsMeant } from '../../src/engine/colourants/find.ts';
 import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
 import { barredIn } from '../../src/engine/hazards/index.ts';
@@ -254,7 +255,14 @@ function wrongOils(
   wanted: Readonly<Record<string, number>>,
   sized?: string,
 ): string | undefined {
-  const { shares, ...told } = parseOils(text);
+  return wrongBlend(parseOils(text), wanted, sized);
+}
+
+function wrongBlend(
+  { shares, ...told }: OilBlend,
+  wanted: Readonly<Record<string, number>>,
+  sized?: string,
+): string | undefined {
   const size = sized === undefined ? undefined : parseSize(sized);
   // Weights that are brought to another size are what that size makes of them.
   const totalGrams = size?.by === 'oils' ? size.grams : told.totalGrams;
@@ -340,7 +348,7 @@ function wrongReading({
       return near(ratio, wanted) && carrier ? undefined : `got ${JSON.stringify(read)}`;
     }
     case 'recipe-oils':
-      return wrongOils(text, expect.oils as Record<string, number>);
+      return wrongBlend(oilsOfBatch(text), expect.oils as Record<string, number>);
     case 'share':
       return wrongShares(text, expect.shares as Record<string, number>);
     case 'layers': {

@@ -5,6 +5,8 @@ import { carrierIn } from './carrier-told.ts';
 import { type OtherCountry, otherCountryIn } from './countries.ts';
 import type { NamedThing } from './entities.ts';
 import { oilsIn } from './oils-in.ts';
+import { readPortions } from './portion-line/portion-line.ts';
+import type { Reckoned } from './portion-line/settled.ts';
 import { type Region, regionIn } from './regions.ts';
 import { strengthIn } from './strength-in.ts';
 import { type Target, targetIn } from './target-in.ts';
@@ -17,7 +19,12 @@ export type Facts = {
   readonly named: readonly string[];
   /** Plants among them that are in no catalogue, only in the list of what colours plants. */
   readonly plants?: readonly string[];
+  /** What is to be coloured. */
   readonly portion: string | undefined;
+  /** How the portion was reckoned, where it was not told as it is. */
+  readonly reckoned: Reckoned | undefined;
+  /** Portions that may be meant, where the words do not tell which: two and more, or none. */
+  readonly unclear: readonly string[];
   /** Size of a whole batch. */
   readonly size: string | undefined;
   readonly powder: string | undefined;
@@ -50,27 +57,26 @@ type Seen = { readonly things: readonly NamedThing[]; readonly amounts: readonly
 /** Gathers what a question tells. */
 export function factsOf(question: string, words: Words, { things, amounts }: Seen): Facts {
   const { text } = words;
-  const base = amounts.find(one => isBase(one, words));
-  const apart = amounts.filter(one => one !== base);
-  const asPortion = portionAmong(apart, words) ?? base;
+  const line = readPortions(words, things, amounts);
+  const { portionAt } = line;
   // "1 tsp per 500 g of batter, for 1 kg": a teaspoon is not what goes into the kilo.
-  const isRate = base !== undefined && asPortion !== base;
-  const powder = isRate ? undefined : amounts.find(({ of }) => of === 'powder');
+  const powder = line.isRate ? undefined : line.amounts.find(({ of }) => of === 'powder');
   const oils = oilsIn(words, amounts);
   // A list of weighed oils is a whole batch; one of its weights is no portion.
-  const whole = asPortion?.of === 'batter' || asPortion?.of === 'oils' ? undefined : gramsOfAll(oils);
+  const isTold = portionAt?.of === 'batter' || portionAt?.of === 'oils';
+  const whole = isTold ? undefined : gramsOfAll(oils, portionAt === undefined ? 1 : 2);
   const perPound = amounts.find(one => one.perPound);
-  const told = asPortion && withMeasured(asPortion);
-  const portion = whole === undefined ? told : `${whole} g oils`;
   const first = things[0];
   return {
     named: unique(things.map(thing => thing.text)),
-    portion,
-    size: told,
-    powder: (powder ?? apart.find(({ of }) => of === 'unsaid'))?.text,
+    portion: whole === undefined ? line.part : `${whole} g oils`,
+    reckoned: whole === undefined ? line.reckoned : undefined,
+    unclear: whole === undefined ? line.unclear : [],
+    size: line.whole,
+    powder: (powder ?? line.unsaid)?.text,
     carrier: carrierIn(text),
     strength: perPound ? `${perPound.text} ppo` : strengthIn(words, things),
-    mix: withWhite(mixOf(things, amounts), text),
+    mix: withWhite(mixOf(things, line.amounts), text),
     oils,
     superfat: superfatIn(text),
     percent: figureBefore(text, /(\d+(?:[.,]\d+)?) ?(?:%|percent|por ciento)/u),
@@ -91,37 +97,20 @@ export function factsOf(question: string, words: Words, { things, amounts }: See
   };
 }
 
-/** Grams of two weighed oils and more together. */
-function gramsOfAll(oils: string | undefined): number | undefined {
+/** Less of one oil wets a colour. */
+const LEAST_BATCH_G = 100;
+
+/** Grams of so many weighed oils and more together. */
+function gramsOfAll(oils: string | undefined, least: number): number | undefined {
   if (oils === undefined) return undefined;
   const { shares, totalGrams } = parseOils(oils);
-  return shares.length > 1 && totalGrams !== undefined ? Number(totalGrams.toFixed(1)) : undefined;
+  const isBatch = shares.length > 1 || (totalGrams ?? 0) >= LEAST_BATCH_G;
+  return shares.length >= least && isBatch && totalGrams !== undefined
+    ? Number(totalGrams.toFixed(1))
+    : undefined;
 }
 
-const portionAmong = (amounts: readonly ToldAmount[], words: Words): ToldAmount | undefined =>
-  amounts.find(one => isTaken(one, words)) ??
-  amounts.find(({ of }) => of === 'batter' || of === 'oils') ??
-  amounts.find(({ of, measure }) => of === 'unsaid' && measure === 'mass');
-
-/** To how much a rate is told: "per 500 g of batter", "por cada medio kilo". */
-const isBase = ({ from, perPound }: ToldAmount, { words }: Words): boolean =>
-  !perPound && /^(?:per|every|cada|x)$|^por$/u.test(words[from - 1] ?? '');
-
-/** What is taken out of a larger pot is the portion: "6 cups, gonna pull 1.5 cups for the black". */
-const isTaken = ({ of, from }: ToldAmount, { words }: Words): boolean =>
-  of === 'batter' &&
-  /\b(?:tak(?:e|en|ing)|took|pull(?:ed|ing)?|pour(?:ed|ing)? off|reserv(?:e|ed|ing)|set(?:ting)? aside|split off|saco|sacar|saque|aparto|apartar|aparte|separo|separar|separe|reservo)(?: \p{L}+){0,2}$/u.test(
-    words.slice(Math.max(0, from - 5), from).join(' '),
-  );
-
 const unique = (names: readonly string[]) => [...new Set(names)];
-
-const withMeasured = ({ text, of }: ToldAmount) =>
-  of === 'oils'
-    ? `${text} oils`
-    : of === 'batter' && /\b(?:g|gr|grams?|gramos?|kg|kilos?|oz|lbs?|pounds?|libras?|onzas?)\b/u.test(text)
-      ? `${text} batter`
-      : text;
 
 /** "1 tsp green chrome oxide + 2 g titanium dioxide": each thing with the amount that stands nearest before it. */
 function mixOf(things: readonly NamedThing[], amounts: readonly ToldAmount[]): string | undefined {

@@ -57,12 +57,33 @@ function withWhite(facts: Facts, { text }: Words): Facts {
   return white === undefined || isNamed ? facts : { ...facts, named: [...facts.named, white] };
 }
 
+/** Jobs that are done for a portion, which may be a part of the batch that is told. */
+export const OF_PORTION: ReadonlySet<Job> = new Set(['dose', 'wet', 'mix', 'preview']);
+/** Jobs that are done for the whole batch. */
+const OF_BATCH: ReadonlySet<Job> = new Set(['plan', 'lye']);
+
+/** What a rate of its own is told to where nothing else is. */
+const POUND_OF_OILS = '1 lb oils';
+
+/** The facts with the portion that a job is done for: the whole batch of a plan, a pound of oils of a rate that is looked at. */
+function portionFor(job: Job, read: Facts): Facts {
+  const { size, portion, oils, strength, named } = read;
+  if (OF_BATCH.has(job) && oils === undefined && portion !== undefined && size !== undefined)
+    return { ...read, portion: size, reckoned: undefined, unclear: [] };
+  const rate = / ppo$/u.test(strength ?? '') ? strength!.replace(/ ppo$/u, '') : undefined;
+  // A dose takes the rate for how strong, and is told by the cup.
+  if (rate === undefined || portion !== undefined || job === 'dose') return read;
+  const mix = job === 'preview' && named.length === 1 ? `${rate} ${named[0]}` : read.mix;
+  return { ...read, portion: POUND_OF_OILS, mix };
+}
+
 /** What a question tells, as its likeliest job takes it. */
 function factsFor(
   job: Job | undefined,
-  told: Facts,
+  read: Facts,
   { words, things }: { readonly words: Words; readonly things: readonly NamedThing[] },
 ): Facts {
+  const told = job === undefined ? read : portionFor(job, read);
   // Where a mix is asked for, the colour that is named is the one that is wished.
   if (job === 'mix' && told.target === undefined)
     return withWhite(
@@ -78,6 +99,12 @@ function factsFor(
     ? told
     : { ...told, named: [unlisted], subject: unlisted, mix: told.mix ?? unlisted };
 }
+
+/** The facts for a further reading: its own portion beside what was settled for the first. */
+const withPortionOf = (job: Job, facts: Facts, told: Facts): Facts => {
+  const { portion, reckoned, unclear } = portionFor(job, told);
+  return { ...facts, portion, reckoned, unclear };
+};
 
 const judged = (words: Words, found: Found, chances: readonly Chance[]): Judged => ({
   elsewhere: chanceElsewhere(words, found),
@@ -107,7 +134,11 @@ export function readQuestion(question: string): QuestionRead {
     readings: isUnderstood
       ? jobs
           .filter(({ chance }, at) => at === 0 || (at === 1 && chance >= NEAR * best))
-          .map(({ of, chance }) => ({ job: of, score: chance, ...commandFor(of, question, facts) }))
+          .map(({ of, chance }, at) => ({
+            job: of,
+            score: chance,
+            ...commandFor(of, question, at === 0 ? facts : withPortionOf(of, facts, told)),
+          }))
       : [],
     facts,
     corrections: words.corrections,

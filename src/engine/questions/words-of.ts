@@ -65,8 +65,15 @@ const FRACTION = /(?<=(\d)?)\s?([½¼¾⅓⅔⅛⅜⅝⅞])/gu;
 const fractionOf = (_sign: string, before: string | undefined, sign: string): string =>
   `${before === undefined ? '' : ' '}${sign.normalize('NFKD').replace('⁄', '/')}`;
 
-/** Recipes tell the large spoon by a capital. */
-const TABLESPOON = /(\d)\s?T(?=\s|$)/gu;
+/** Recipes tell the large spoon by a capital: "2 T", "1 T. of", "half a T". */
+const TABLESPOON =
+  /(?<=\d|(?<!\p{L})(?:[Aa]n?|[Oo]ne|[Hh]alf|[Mm]edia|[Uu]na?)(?= T))\s?T(?:\.(?=\s?\p{Ll})|(?=[\s.,;:)]|$))/gu;
+/** The point of a short form ends no sentence: "2 t. of madder", "2 lbs. of oils"; "400 g. sosa al 5" does end one. */
+const COUNTED = String.raw`(?<!\p{L})(?:\d|an?|half|media|una?|one|two|three)\s?`;
+const SHORT_FORM = new RegExp(
+  String.raw`(?<=${COUNTED}(?:tsps?|tbsps?|tbs|cdt?as?|cditas?|t))\.(?=\s?\p{Ll})|(?<=${COUNTED}(?:oz|lbs?|grs?|g|gms?|kgs?|mls?|pts?|qts?|gals?))\.(?=\s?(?:of|de|oils?|aceites?|batter|masa|mezcla|per|por)(?!\p{L}))`,
+  'giu',
+);
 /** "2lb4oz", "1kg500". */
 const TIGHT = /(\d)(lbs?|kgs?|kilos?|l)(?=\d)/gu;
 
@@ -77,7 +84,7 @@ const apart = (whole: string, figure: string, unit: string): string =>
 /** Reads a question's words. Only the first 2,000 letters and 300 words count. */
 export function wordsOf(question: string): Words {
   const plain = unaccented(
-    figuresHeard(question.replace(FRACTION, fractionOf)).replace(TABLESPOON, '$1 tbsp'),
+    figuresHeard(question.replace(FRACTION, fractionOf)).replace(TABLESPOON, ' tbsp').replace(SHORT_FORM, ''),
     LONGEST,
   )
     .replace(/[’‘`´]/gu, "'")

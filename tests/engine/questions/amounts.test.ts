@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
-import { shareOfBatter } from '../../../src/engine/questions/share-of-batter.ts';
 
 /** Millilitres or grams of the portion that a question tells; cups and pounds by NIST Handbook 44, appendix C. */
 const CUP = 236.588;
@@ -24,9 +23,12 @@ describe('a part whose size is told, and pieces whose worth is poured', () => {
 });
 
 test('a part whose size is told is no part of that size', () => {
-  expect(shareOfBatter('titanium dioxide to whiten half my batch. the half is abt 3 cups')).toBeUndefined();
-  expect(shareOfBatter('la mitad va con ultramar, la mitad son unas 2 tazas')).toBeUndefined();
-  expect(shareOfBatter('titanium dioxide to whiten half my batch of 3 cups')).toBe('1/2');
+  expect(portionOf('titanium dioxide to whiten half my batch. the half is abt 3 cups')).toBeCloseTo(
+    3 * CUP,
+    0,
+  );
+  expect(portionOf('la mitad va con ultramar, la mitad son unas 2 tazas')).toBeCloseTo(2 * CUP, 0);
+  expect(portionOf('titanium dioxide to whiten half my batch of 3 cups')).toBeCloseTo(1.5 * CUP, 0);
 });
 
 describe('amounts that stand behind their names are not of the name that follows', () => {
@@ -94,15 +96,15 @@ describe('amounts are read whole, as the options read them', () => {
 });
 
 test.each([
-  ['6 cups of batter, one third gets ultramarine pink', '1/3'],
-  ['56 oz of oils, half will be coloured with indigo', '1/2'],
-  ['500 g of batter, colour half with indigo', '1/2'],
-  ['indigo, dose for that half?', '1/2'],
-  ['un kilo de masa, la mitad va a ser azul', '1/2'],
-  ['1,8 kg de masa, color medio', undefined],
-  ['tint 1/4 cup with mica', undefined],
-  ['half the usual dose in 2 cups', undefined],
-])('%s: %s of the batter', (question, share) => expect(shareOfBatter(question)).toBe(share));
+  ['6 cups of batter, one third gets ultramarine pink', 2 * CUP],
+  ['56 oz of oils, half will be coloured with indigo', 28 * OUNCE],
+  ['500 g of batter, colour half with indigo', 250],
+  ['indigo, 600 g of batter, dose for that half?', 300],
+  ['un kilo de masa, la mitad va a ser azul', 500],
+  ['1,8 kg de masa, color medio', 1800],
+  ['tint 1/4 cup with mica', CUP / 4],
+  ['half the usual dose in 2 cups', 2 * CUP],
+])('%s: %d', (question, expected) => expect(portionOf(question)).toBeCloseTo(expected, 0));
 
 test.each([
   ['charcoal in 2 cups, almost black', 'full'],

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { otherCountryIn } from '../../../src/engine/questions/countries.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
-import { shareOfBatter } from '../../../src/engine/questions/share-of-batter.ts';
 import { mayBeOfShelf } from '../../../src/engine/questions/shelf-words.ts';
 import { wordsIn } from '../../../src/words/index.ts';
 
@@ -50,10 +49,10 @@ test.each([
 });
 
 test.each([
-  ['got 900g oils all told and a third of it wants doing with green clay', '1/3'],
-  ['got 900g oils and a third of it is green clay already', undefined],
-])('%s', (question, share) => {
-  expect(shareOfBatter(question)).toBe(share);
+  ['got 900g oils all told and a third of it wants doing with green clay', '1/3 of 900 g oils'],
+  ['got 900g oils and a third of it is green clay already', '900 g oils'],
+])('%s', (question, portion) => {
+  expect(readQuestion(question).facts.portion).toBe(portion);
 });
 
 test('a shelf is shown to who asks for one, not to who fears the dust of lye', () => {

@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { parseOils } from '../../../src/engine/batch/oils/oil-list.ts';
+import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
 import { strangeness, tellingStems } from '../../../src/engine/questions/learned/strange-words.ts';
 import { readLyeQuestion } from '../../../src/engine/questions/lye/question.ts';
 import { readQuestion } from '../../../src/engine/questions/read.ts';
-import { shareOfBatter } from '../../../src/engine/questions/share-of-batter.ts';
 import { chatSpelt } from '../../../src/engine/text/spelling/chat-spelling.ts';
+import { portionsIn } from './portions-in.ts';
 
 const gramsIn = (question: string) => {
   const { given, left } = readLyeQuestion(chatSpelt(question));
@@ -87,22 +88,22 @@ describe('amounts in a question', () => {
   });
 
   test.each([
-    ['700g batter split in 2 equal, one half charcoal', '1/2'],
-    ['900ml batter split 3 ways, one of them black', '1/3'],
-    ['batter divided into two, one half black', '1/2'],
-    ['split in three, one part black', '1/3'],
-    ['split into four, one of them black', '1/4'],
-    ['split by five, one gets black', '1/5'],
-    ['la divido en dos, una mitad con carbón', '1/2'],
-    ['dividida en tres, una con carbón', '1/3'],
-    ['repartida en cuatro, una parte con carbón', '1/4'],
-    ['partida en cinco, una lleva carbón', '1/5'],
-    ['La mitad de 1,6 kg de pasta la hago con verde', '1/2'],
-    ['1.2 litres in total and one third of this is to be coloured', '1/3'],
-    ['2 cups of batter, charcoal', undefined],
-    ['split 300 g of it off', undefined],
+    ['700g batter split in 2 equal, one half charcoal', '1/2 of 700 g batter'],
+    ['900ml batter split 3 ways, one of them black', '1/3 of 900 ml'],
+    ['900ml batter divided into two, one half black', '1/2 of 900 ml'],
+    ['900ml split in three, one part black', '1/3 of 900 ml'],
+    ['900ml split into four, one of them black', '1/4 of 900 ml'],
+    ['900ml split by five, one gets black', '1/5 of 900 ml'],
+    ['900 ml, la divido en dos, una mitad con carbón', '1/2 of 900 ml'],
+    ['900 ml dividida en tres, una con carbón', '1/3 of 900 ml'],
+    ['900 ml repartida en cuatro, una parte con carbón', '1/4 of 900 ml'],
+    ['900 ml partida en cinco, una lleva carbón', '1/5 of 900 ml'],
+    ['La mitad de 1,6 kg de pasta la hago con verde', '0.8 kg'],
+    ['1.2 litres in total and one third of this is to be coloured', '1/3 of 1.2 litres'],
+    ['2 cups of batter, charcoal', '2 cups'],
+    ['split 300 g of it off', '300 g'],
   ])('the part of %s', (question, part) => {
-    expect(shareOfBatter(question)).toBe(part);
+    expect(parsePortionRange(portionsIn(question).part!).low).toEqual(parsePortionRange(part).low);
   });
 });
 

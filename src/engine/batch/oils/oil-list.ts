@@ -108,7 +108,7 @@ function asSpoken(text: string): string {
     .replace(/\((\s*\d[^()]*)\)/gu, ' $1')
     .replace(/(?<=\p{L}|\d|%)\s+\/\s+(?=\p{L}|\d)/gu, '; ')
     .replace(HALF_OF_IT, '$1$2; 1/2 $1 de ')
-    .replace(/(?<=^|[\s,;])(?:un|una|one|an?)\s+(?=(?:kilo|kg|libra|lb|pound)\b)/giu, '1 ')
+    .replace(/(?:(?<=^|[\s,;])(?:un|una|one|an?)\s+|^)(?=(?:kilo|kg|libra|lb|pound)\b)/giu, '1 ')
     .trim()
     .replace(COURTESY, '');
   const listed = inGrams(plain);

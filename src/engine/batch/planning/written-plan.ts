@@ -9,7 +9,7 @@ import { checkPlainSize, parseSize } from '../batch-size.ts';
 import { parseLiquids } from '../liquids/liquid-list.ts';
 import { parseLye, speaksOfMasterbatch } from '../lye/lye-choice.ts';
 import { parseWater } from '../lye/water.ts';
-import { parseOils } from '../oils/oil-list.ts';
+import { oilsOfBatch } from '../oils/bare-grams.ts';
 import { parsePortions } from '../portions/portion-list.ts';
 import type { BatchSize, LyeChoice, OilBlend, PlanRequest, PortionAsk, Swirl } from '../request.ts';
 import { checkOven, checkStart, hottestOven } from '../start.ts';
@@ -60,7 +60,7 @@ const USUAL = { superfat: 5, lye: 'NaOH', water: '33% lye', scale: 0.1, reserve:
  * @example coloursNamed(readPlan({ oils: 'olive 100%', size: '1000 g oils', portions: '1 cup gold mica; rest plain' })) // ['gold mica']
  */
 export function readPlan(written: WrittenPlan, measures: Measures = MEASURES.us): ReadPlan {
-  const oils = parseOils(written.oils);
+  const oils = oilsOfBatch(written.oils);
   const { lye, water } = lyeAndWater(written);
   const alkali = parseLye(lye ?? USUAL.lye);
   const heat = heatOf(written);

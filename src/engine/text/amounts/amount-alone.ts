@@ -20,6 +20,10 @@ const NOT_IN =
 /** What it is told to be without is no part of it. */
 const WITHOUT =
   /[\s,]*(?<!\p{L})(?:no|not|without|before|sin|antes de)(?: (?:the|el|la|any|counting|contar|including|incluir))* (?:(?:lye|sosa|soda)[ -]?(?:water|agua)|agua (?:de|con) (?:sosa|soda)|water|lye|agua|sosa|soda|lej[ií]a)(?: (?:and|y|or|ni|nor) (?:(?:the|el|la) )?(?:water|lye|agua|sosa|soda|lej[ií]a))?(?: (?:join|yet|added|in(?: it)?|todav[ií]a|a[uú]n))?(?=[\s.,)]*$)/iu;
+/** How often it was weighed tells nothing of how much: "420 grams of it, weighed twice". */
+const TWICE =
+  /[\s,;(]*(?<!\p{L})(?:weighed|measured|checked|pesad[oa]s?|medid[oa]s?|comprobad[oa]s?)(?: it)? (?:twice|two times|dos veces|2 veces|again)(?!\p{L})\)?/giu;
+const OF_IT = /(?<=\d\s?\p{L}+) (?:of|o['’]?|de) (?:it|that|this|eso|esto)(?=[\s,.;)]*$)/giu;
 /** A comma is none inside a figure. */
 const CLAUSES = /[;()–—]|[,.](?!\d)|\.{2,}|\s-\s/u;
 
@@ -39,24 +43,44 @@ const isOil = (words: readonly string[], at: number): boolean =>
   words[at]!.length > 3 &&
   (knownOil(words[at]!) ?? knownOil(words.slice(at, at + 2).join(' '))) !== undefined;
 
-const MASS = String.raw`(\d[\d.,]*) ?(g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)?`;
+const MASS = String.raw`(\d\/\d|\d[\d.,]*) ?(g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)?`;
 /** "400 g olive plus 200 g coconut", "400 de unos mas 350 de otros, gramos": oils that are added up. */
 const SUM = new RegExp(
-  String.raw`^${MASS} (?:of |de )?(\p{L}[\p{L} ]*?) (?:plus|and|mas|más|y|\+) ${MASS} (?:of |de )?(\p{L}[\p{L} ]*?)(?:[, ]+(?:(?:so|total|in all|que son|son|en total|o sea|makes|=) )*${MASS})?$`,
+  String.raw`^${MASS} (?:of |de )?(\p{L}[\p{L} ]*?) (?:plus|and|mas|más|y|\+) ${MASS} (?:of |de )?(\p{L}[\p{L} ]*?)(?:[, ]+(?:(?:so|total|in all|que son|son|en total|o sea|makes|=) )*${MASS}(?: (?:of|de) (?:oils?|fats?|aceites?|grasas?))?)?$`,
   'iu',
 );
 const OTHERS = /^(?:one|another|some|others?|the (?:one|other)|unos?|otros?|unas?|otras?|una|otra)$/iu;
 
+const KILO = /^(?:kg|kilos?)$/iu;
+/** Bare figures that a sum in kilos shows to be grams. */
+const gramsBy = (
+  one: string,
+  other: string,
+  [total, unit = '']: readonly [string | undefined, string | undefined],
+): 'g' | undefined =>
+  total !== undefined && KILO.test(unit) && Number(one) + Number(other) === 1000 * figureOf(total)
+    ? 'g'
+    : undefined;
+const figureOf = (text: string): number => {
+  const [over = 0, under = 1] = text.replace(',', '.').split('/').map(Number);
+  return over / under;
+};
+
 /** Two weights of oils as one, where a sum that is told beside them is theirs; undefined where it is another. */
 function sumOf(text: string): string | undefined {
   const last = /^(.*?),? (grams|gramos|ounces|onzas)$/iu.exec(text);
-  const [, one, unit, name = '', other, otherUnit, otherName = '', total] = SUM.exec(last?.[1] ?? text) ?? [];
+  const [, one, unit, name = '', other, otherUnit, otherName = '', total, totalUnit] =
+    SUM.exec(last?.[1] ?? text) ?? [];
   if (one === undefined || other === undefined) return undefined;
-  const of = unit ?? otherUnit ?? last?.[2];
+  const of = unit ?? otherUnit ?? last?.[2] ?? gramsBy(one, other, [total, totalUnit]);
   const names = [name, otherName].every(said => OTHERS.test(said) || isOil(wordsOf(said), 0));
   if (!names || of === undefined || (unit ?? of) !== (otherUnit ?? of)) return undefined;
-  const [a, b, sum] = [one, other, total].map(figure => Number(figure?.replace(',', '.')));
-  if (!(a! > 0 && b! > 0) || (total !== undefined && sum !== a! + b!)) return undefined;
+  const [a, b, sum] = [one, other, total].map(figure =>
+    figure === undefined ? Number.NaN : figureOf(figure),
+  );
+  const isKilos = unit === undefined && otherUnit === undefined && KILO.test(totalUnit ?? '');
+  if (!(a! > 0 && b! > 0) || (total !== undefined && sum! * (isKilos ? 1000 : 1) !== a! + b!))
+    return undefined;
   return `${a! + b!} ${of} oils`;
 }
 
@@ -86,7 +110,22 @@ function partOfTold(text: string): string | undefined {
  * may change it. Pure.
  */
 export function amountAlone(text: string): string | undefined {
-  return amountOfWords(text.replace(WITHOUT, '')) ?? amountOfClauses(text);
+  const said = text.replace(TWICE, '').replace(OF_IT, '');
+  return (
+    amountOfWords(said.replace(WITHOUT, '')) ?? bareOfOils(said.replace(WITHOUT, '')) ?? amountOfClauses(said)
+  );
+}
+
+/** From here on a bare figure of oils is grams, as kitchen scales tell them: so many ounces would be 3 kg. */
+const LEAST_GRAMS = 100;
+const BARE_OILS =
+  /^(?:(?:my|the|mis|los|de|total) )*(?:(?:oils?|fats?|aceites?|grasas?)(?:\s?[:=,]| (?:are|is|son|total(?:es)?|in all|en total))* (\d{2,5})|(\d{2,5}) (?:(?:of|de) )?(?:(?:my|the|mis|los) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:total(?:es)?|in all|en total))?)[\s.]*$/iu;
+
+/** "oils: 650", "700 de aceites". */
+function bareOfOils(text: string): string | undefined {
+  const match = BARE_OILS.exec(spokenAmounts(text).trim());
+  const figure = match?.[1] ?? match?.[2];
+  return figure !== undefined && Number(figure) >= LEAST_GRAMS ? `${figure} g oils` : undefined;
 }
 
 /** Pieces of so much each are counted by their own reader. */

@@ -21,11 +21,12 @@ export type AmountAmongWords = {
 const LONGEST_TEXT = 120;
 const MOST_PIECES = 200;
 /** "Molde de litro": a unit that nobody counts is one. */
-const LONE_UNIT = /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))/giu;
+const LONE_UNIT =
+  /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))|^(?=(?:gallon|quart|pint|lit(?:er|re)) (?:bucket|jug|pail|pot|carton|mou?ld|tub)(?!\p{L}))/giu;
 const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
 /** What a carton held is not what it holds now. */
 const CARTON =
-  /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caj(?:it)?as?|cart[oó]n(?:es|citos)?|envases?|tarrinas?) de (?:leche|jugo|zumo|helado))\b/giu;
+  /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caj(?:it)?as?|cart[oó]n(?:es|citos)?|envases?|tarrinas?|bri[ck]s?|tetra ?bri[ck]s?) de (?:leche|jugo|zumo|helado))\b/giu;
 
 type Told = { readonly text: string; readonly measure: 'mass' | 'volume' };
 

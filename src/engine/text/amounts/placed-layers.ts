@@ -1,7 +1,7 @@
 import { knowsColour } from '../colours/known-colours.ts';
 import { bare } from './share-at.ts';
 
-const ARTICLE = String.raw`(?:the |t['’] ?|la |el |lo (?:de )?|de )*`;
+const ARTICLE = "(?:the |t['’] ?|la |el |lo (?:de )?|de )*";
 const BOTTOM = new RegExp(
   String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bottom(?:most)?|base|abajo|fondo|primero)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
   'iu',

@@ -9,18 +9,30 @@ const before = (words: string) => new RegExp(String.raw`\b(?:${words})\s+(?=${UN
 const PARTS: readonly (readonly [RegExp, string])[] = [
   [before('(?:an? |one |1 )?half(?: of)?(?: an?| one)?|media|medio'), '1/2 '],
   [
-    before('(?:three|3)[ -](?:quarter|fourth)s?(?: of)?(?: an?| one)?|(?:tres|3) cuartos(?: de)?(?: una?)?'),
+    before(
+      '(?:three|3)[ -](?:quarter|fourth|qtr|4th)s?(?: of)?(?: an?| one)?|(?:tres|3) cuartos(?: de)?(?: una?)?',
+    ),
     '3/4 ',
   ],
   [
     before('(?:an? |one |1 )?(?:quarter|fourth)(?: of)?(?: an?| one)?|(?:un |1 )?cuarto(?: de)?(?: una?)?'),
     '1/4 ',
   ],
-  [before('two[ -]thirds(?: of)?(?: an?| one)?|(?:dos|2) tercios(?: de)?(?: una?)?'), '2/3 '],
-  [before('(?:an? |one |1 )?third(?: of)?(?: an?| one)?|(?:un |1 )?tercio(?: de)?(?: una?)?'), '1/3 '],
-  [before('(?:an? |one |1 )?eighth(?: of)?(?: an?| one)?|(?:un |1 )?octavo(?: de)?(?: una?)?'), '1/8 '],
+  [
+    before('(?:two|2)[ -](?:thirds?|3rds?)(?: of)?(?: an?| one)?|(?:dos|2) tercios(?: de)?(?: una?)?'),
+    '2/3 ',
+  ],
+  [
+    before('(?:an? |one |1 )?(?:third|3rd)(?: of)?(?: an?| one)?|(?:un |1 )?tercio(?: de)?(?: una?)?'),
+    '1/3 ',
+  ],
+  [
+    before('(?:an? |one |1 )?(?:eighth|8th)(?: of)?(?: an?| one)?|(?:un |1 )?octavo(?: de)?(?: una?)?'),
+    '1/8 ',
+  ],
+  [before('(?:an? |one |1 )?(?:sixteenth|16th)(?: of)?(?: an?| one)?'), '1/16 '],
   [before('too'), '2 '],
-  [new RegExp(String.raw`(?<=\d\/\d) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
+  [new RegExp(String.raw`(?<=\d\/\d|\d[.,]\d+) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
   [before('another|an?|one|una?|otr[oa]'), '1 '],
 ];
 
@@ -48,6 +60,8 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
     'ml',
   ],
   [/\bper cents?\b/giu, 'percent'],
+  // "1/8th of a tsp"
+  [/(?<![\d.,/])(\d\/\d{1,2})(?:ths?|rds?|nds?)(?!\p{L})/giu, '$1'],
   [/(?<=\d\s?)c\.\s?c\.?(?=\s|$)/giu, 'cc'],
 ];
 

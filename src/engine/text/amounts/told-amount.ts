@@ -37,6 +37,10 @@ const COMES_TO =
 const KEPT =
   /(?<!\p{L})(?:kept|keep|took|take|taken|pulled|drew|set aside|using|use|saqu[eé]|saco|tom[oé]|apart[eé]|separ[eé]|guard[eé]|uso)(?!\p{L})/iu;
 
+/** What stands before what is gone. */
+const LOST =
+  /(?<!\p{L})(?:spil(?:t|led)|lost|wasted|dropped|se me (?:cayeron|cay[oó]|derramaron|derram[oó])|derram[eé]|perd[ií])(?!\p{L})/iu;
+
 type Told = {
   readonly value: number;
   readonly unit: string | undefined;
@@ -192,6 +196,8 @@ function meant(text: string, all: readonly Told[], parts: readonly Told[]): numb
   }
   if (values.every(value => same(value, last.value))) return last.value;
   const before = text.slice(all.at(-2)!.end, last.at);
+  if (all.length === 2 && LOST.test(before))
+    return values[0]! > last.value ? values[0]! - last.value : undefined;
   if (all.length === 2 && CORRECTS.test(before)) return last.value;
   if (COMES_TO.test(before) && comesOut(values, [])) return last.value;
   // "4 cups, no wait, I poured one out, 3"

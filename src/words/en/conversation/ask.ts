@@ -1,4 +1,6 @@
+import type { Portion } from '../../../engine/quantities/amount.ts';
 import type { Job } from '../../../engine/questions/jobs.ts';
+import type { Reckoned } from '../../../engine/questions/portion-line/settled.ts';
 import type { Outside } from '../../../engine/questions/scope.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -8,6 +10,9 @@ const { plain } = numbersIn('en');
 const countries = new Intl.DisplayNames('en', { type: 'region' });
 const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
+
+const portion = (told: Portion): string =>
+  `${told.measure === 'mass' ? `${plain(told.grams)} g` : `${plain(told.millilitres)} ml`}${told.of === 'oils' ? ' of oils' : ''}`;
 
 /** What is said to a plain question. */
 export const ask = {
@@ -38,6 +43,21 @@ export const ask = {
     v.times > 1.05
       ? `Too much: at most ${v.most}; ${v.told} is ${plain(Number(v.times.toPrecision(2)))} times that. Full colour: ${v.full}`
       : `Not too much: the most is ${v.most}; ${v.told} is ${plain(Math.min(100, Math.round(100 * v.times)))} % of that. Full colour: ${v.full}`,
+  portion,
+  /** How a portion was reckoned, each figure as it was told. */
+  reckoned: (v: Reckoned): string => {
+    switch (v.by) {
+      case 'count':
+        return `${v.count} ${v.noun} of ${v.each} = ${portion(v.comes)}.`;
+      case 'share':
+        return `${v.share} of ${v.whole} = ${portion(v.comes)}.`;
+      case 'lost':
+        return `${v.whole} less ${v.lost} = ${portion(v.comes)}.`;
+    }
+  },
+  /** Which of several portions is meant. */
+  whichPortion: (v: { portions: readonly Portion[] }) =>
+    `For ${v.portions.map(portion).join(', or for ')}? Your words fit each, so I ask before I tell an amount.`,
   byTheCup: 'You named no portion, so this is for 1 cup of batter.',
   hotProcess:
     'You speak of hot process: doses are the same, but the paste is thick and hot, so wet the colour well and expect some heat-sensitive colours to shift more.',

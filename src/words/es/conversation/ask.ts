@@ -1,3 +1,4 @@
+import type { Portion } from '../../../engine/quantities/amount.ts';
 import { quoted } from '../../../engine/text/lines/option-line.ts';
 import type * as en from '../../en/conversation/ask.ts';
 import { numbersIn } from '../../numbers.ts';
@@ -6,6 +7,9 @@ const { plain } = numbersIn('es');
 const countries = new Intl.DisplayNames('es', { type: 'region' });
 const nameOfCountry = (code: string) => countries.of(code) ?? code;
 const list = (names: readonly string[]) => names.join(', ');
+
+const portion = (told: Portion): string =>
+  `${told.measure === 'mass' ? `${plain(told.grams)} g` : `${plain(told.millilitres)} ml`}${told.of === 'oils' ? ' de aceites' : ''}`;
 
 export const ask: typeof en.ask = {
   understood: ({ line }) => `Entendido como: ${line}`,
@@ -32,6 +36,19 @@ export const ask: typeof en.ask = {
     v.times > 1.05
       ? `Demasiado: como mucho ${v.most}; ${v.told} es ${plain(Number(v.times.toPrecision(2)))} veces eso. Color pleno: ${v.full}`
       : `No es demasiado: lo máximo es ${v.most}; ${v.told} es el ${plain(Math.min(100, Math.round(100 * v.times)))} %. Color pleno: ${v.full}`,
+  portion,
+  reckoned: v => {
+    switch (v.by) {
+      case 'count':
+        return `${v.count} ${v.noun} de ${v.each} = ${portion(v.comes)}.`;
+      case 'share':
+        return `${v.share} de ${v.whole} = ${portion(v.comes)}.`;
+      case 'lost':
+        return `${v.whole} menos ${v.lost} = ${portion(v.comes)}.`;
+    }
+  },
+  whichPortion: ({ portions }) =>
+    `¿Para ${portions.map(portion).join(', o para ')}? Tus palabras valen para cada una, así que pregunto antes de decir una cantidad.`,
   byTheCup: 'No dijiste cuánta masa, así que esto es para 1 taza.',
   hotProcess:
     'Hablas de proceso en caliente: las dosis son las mismas, pero la masa está espesa y caliente; humedece bien el color y cuenta con que los sensibles al calor cambien más.',

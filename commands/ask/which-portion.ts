@@ -1,0 +1,45 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { parsePortionRange } from '../../src/engine/quantities/portion.ts';
+import { OF_PORTION, type QuestionRead, type Reading } from '../../src/engine/questions/read.ts';
+import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { askFollowUps } from './follow-ups.ts';
+
+/** Asks which portion is meant where the words fit several; undefined where they fit one. */
+export async function whichPortionReply(
+  { job, command, given }: Reading,
+  { facts }: QuestionRead,
+  context: Context,
+): Promise<Reply | undefined> {
+  const { ask } = context.say;
+  const { unclear } = facts;
+  if (!OF_PORTION.has(job) || given.portion === undefined || unclear.length < 2) return undefined;
+  const portions = unclear.map(text => parsePortionRange(text).low);
+  await keepAskedLine(
+    context.shelf,
+    context.idempotencyKey,
+    { command: 'ask', given: {}, candidates: unclear.map(portion => lineOf(command, { ...given, portion })) },
+    context.change.at,
+  );
+  const { portion: _, ...rest } = given;
+  return {
+    kind: 'reply',
+    headline: ask.whichPortion({ portions }),
+    data: { understood: { job, command, given: rest, facts } },
+    blocks: [],
+    cautions: [],
+    choices: [
+      ...portions.map((portion, at) => ({
+        kind: 'button' as const,
+        label: ask.portion(portion),
+        follow: askFollowUps.run.with({ line: context.idempotencyKey, at }),
+      })),
+      {
+        kind: 'button',
+        label: ask.change,
+        follow: askFollowUps.change.with({ line: context.idempotencyKey }),
+      },
+    ],
+  };
+}

@@ -1,0 +1,110 @@
+import type { ToldAmount } from '../amounts.ts';
+import type { NamedThing } from '../entities.ts';
+import type { Words } from '../words-of.ts';
+import { bareAmounts, elidedAmounts } from './bare-amounts.ts';
+import type { Item, Quantity } from './item.ts';
+import { itemsOf } from './items.ts';
+import { isTaken } from './parts.ts';
+import { putRight } from './put-right.ts';
+import { type Reckoned, type Settled, settled } from './settled.ts';
+import { withCupSizes } from './sized-cups.ts';
+
+/** The amounts of a question by what they are for, each in words that the options' grammars read. */
+export type PortionLine = {
+  /** What is to be coloured. */
+  readonly part: string | undefined;
+  /** The whole batch that it is of. */
+  readonly whole: string | undefined;
+  readonly reckoned: Reckoned | undefined;
+  /** Two portions and more, where nobody can tell which is meant: then `part` is the first of them. */
+  readonly unclear: readonly string[];
+  /** Every amount that is meant, with what was put right. */
+  readonly amounts: readonly ToldAmount[];
+  /** The amount that `part` and `whole` come from. */
+  readonly portionAt: ToldAmount | undefined;
+  /** The first amount of which nothing tells what it is of, but what a rate is told to. */
+  readonly unsaid: ToldAmount | undefined;
+  /** The amount that a rate is told to, where another one is the portion. */
+  readonly isRate: boolean;
+};
+
+/** To how much a rate is told: "per 500 g of batter", "por cada medio kilo". */
+const isBaseIn =
+  (words: readonly string[]) =>
+  ({ told: { perPound, from } }: Quantity): boolean =>
+    !perPound && /^(?:per|every|cada|x)$|^por$/u.test(words[from - 1] ?? '');
+
+/**
+ * What the amounts of a question are of: which is the portion, which the powder, which the whole batch; counts and shares are
+ * multiplied out, and of what was put right the last that is meant counts. Pure.
+ * @example readPortions(...'6 wells, 90 ml each, pink in 3 of them').part // '3 x 90 ml'
+ */
+export function readPortions(
+  words: Words,
+  things: readonly NamedThing[],
+  amounts: readonly ToldAmount[],
+): PortionLine {
+  const bare = bareAmounts(words, things, amounts);
+  const all = [...amounts, ...bare.told, ...elidedAmounts(words, things, amounts)].toSorted(
+    (a, b) => a.from - b.from,
+  );
+  const isBase = isBaseIn(words.words);
+  const { items, others } = putRight(withCupSizes(itemsOf(words, things, all)));
+  const read = settled(items, isBase);
+  const meant = quantitiesIn(items);
+  const unsaid = meant.filter(one => one.told.of === 'unsaid' && !one.product && !isBase(one));
+  return {
+    ...withUnitAsked(read, bare.unclear),
+    unclear: unclearIn(
+      read,
+      others.map(one => settled(one, isBase)),
+      bare.unclear,
+    ),
+    amounts: meant.map(({ told }) => told),
+    portionAt: read.from?.told,
+    unsaid: unsaidAmong(unsaid, items, read.from)?.told,
+    isRate: meant.some(isBase) && read.from !== undefined && !isBase(read.from),
+  };
+}
+
+/** What may be of powder: what was taken, or what is not the portion. */
+const unsaidAmong = (
+  unsaid: readonly Quantity[],
+  items: readonly Item[],
+  portion: Quantity | undefined,
+): Quantity | undefined =>
+  unsaid.length < 2
+    ? unsaid[0]
+    : (unsaid.find(one => isTaken(items, one)) ??
+      unsaid.find(({ from }) => from !== portion?.from) ??
+      unsaid[0]);
+
+const quantitiesIn = (items: readonly Item[]): readonly Quantity[] =>
+  items.filter((item): item is Quantity => item.is === 'amount');
+
+/** Grams or ounces of oils or batter: "32 oils". */
+const unitsOf = ([one]: readonly ToldAmount[]): readonly string[] =>
+  one === undefined
+    ? []
+    : ['g', 'oz'].map(unit => one.text.replace(/ g$/u, ` ${unit} ${one.of === 'oils' ? 'oils' : 'batter'}`));
+
+const withUnitAsked = ({ part, whole, reckoned }: Settled, bare: readonly ToldAmount[]) => ({
+  part: part ?? unitsOf(bare)[0],
+  whole: whole ?? unitsOf(bare)[0],
+  reckoned,
+});
+
+function unclearIn(
+  read: Settled,
+  others: readonly Settled[],
+  bare: readonly ToldAmount[],
+): readonly string[] {
+  if (read.part === undefined) return unitsOf(bare);
+  const all = [
+    read.part,
+    ...read.others,
+    ...others.flatMap(({ part }) => (part === undefined ? [] : [part])),
+  ];
+  const different = [...new Set(all)];
+  return different.length > 1 ? different : [];
+}
