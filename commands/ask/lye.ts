@@ -108,7 +108,8 @@ export async function lyeAnswer(
   const sums = isOfHarm(lyeTopicIn(typed)) ? undefined : lyeSumsReply(typed, context);
   if (sums) return sums;
   // What is asked of what in general; a weight that went wrong is told by sums, harm by its patterns.
-  const general = askedTopicIn(typed);
+  // Beside a recipe that reads whole its number is what is waited for.
+  const general = asksForLyeOf(typed) ? undefined : askedTopicIn(typed);
   if (general) return topicReply(general, context);
   const care = careTopicIn(typed) ?? differenceTopic(typed);
   const isChecked =

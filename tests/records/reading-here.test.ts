@@ -77,6 +77,8 @@ test('reads in one turn of the loop see one moment, and the next turn what came 
   const first = store.get(['a']);
   await other.commit([put('a', 2)]);
   expect(await first).toEqual([1]);
+  // All of this may have happened in one turn still.
+  await nextTurn();
   expect(await store.get(['a'])).toEqual([2]);
   await other.close();
 });

@@ -20,7 +20,7 @@ const sets = [
     file: 'beginner-in-a-hurry.json',
     first: undefined,
     // A dog that ate a colourant gets first aid: in doubt it is shown.
-    held: { questions: 59, amounts: 50, colours: 49, scope: 24 },
+    held: { questions: 59, amounts: 50, colours: 49, scope: 23 },
   },
   {
     file: 'market-seller.json',

@@ -10,6 +10,7 @@ import {
 import { LANGUAGES } from '../../engine/language.ts';
 import { plainAmount } from '../../engine/quantities/plain-amount.ts';
 import { isAskedGenerally } from '../../engine/questions/lye/asked-generally.ts';
+import { asksOfKeeping } from '../../engine/questions/lye/asks-of-keeping.ts';
 import { isPlainRecipe } from '../../engine/questions/lye/recipe-line/plain-recipe.ts';
 import { type Words, wordsIn } from '../../words/index.ts';
 import type { Language } from '../../words/sentence.ts';
@@ -83,7 +84,8 @@ function readOne(text: string): readonly Emergency[] {
   // "500 ml" tells of nothing, and hardly comes twice.
   if (quiet.has(text) || plainAmount(text)) return NOTHING;
   const told = readEmergencies(text.replace(ALUMINIUM_COMPOUND, 'mineral'));
-  if (told.length > 0) return isAskedGenerally(text) || isPlainRecipe(text) ? [] : told;
+  if (told.length > 0)
+    return isAskedGenerally(text) || isPlainRecipe(text) || asksOfKeeping(text) ? [] : told;
   if (text.length > LONGEST_QUIET) return [];
   if (quiet.size >= MOST_QUIET) quiet.clear();
   quiet.add(text);

@@ -100,7 +100,7 @@ test.each([
   ['56 oz of oils, half will be coloured with indigo', 28 * OUNCE],
   ['500 g of batter, colour half with indigo', 250],
   ['indigo, 600 g of batter, dose for that half?', 300],
-  ['un kilo de masa, la mitad va a ser azul', 500],
+  ['un kilo de masa, la mitad va a ser azul, cuánto ultramar', 500],
   ['1,8 kg de masa, color medio', 1800],
   ['tint 1/4 cup with mica', CUP / 4],
   ['half the usual dose in 2 cups', 2 * CUP],

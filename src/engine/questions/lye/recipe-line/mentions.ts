@@ -19,8 +19,14 @@ const OPINION =
 /** "Ignore the castor", "I'm keeping the lard for pastry": an oil whose amount was told is spoken of once more. */
 export function isToldAgain({ pairs, swaps }: State, name: Name, line: string): boolean {
   if (swaps.some(({ by }) => same(by, name))) return false;
+  // "Unto de puerco" is one name.
+  const isOneName = (of: Name) => /^ ?(?:de|del|of)? ?$/u.test(line.slice(of.to, name.from));
   const isAgain = pairs.some(
-    pair => same(pair.name, name) && pair.name.to <= name.from && pair.measure.to <= name.from,
+    pair =>
+      !isOneName(pair.name) &&
+      same(pair.name, name) &&
+      pair.name.to <= name.from &&
+      pair.measure.to <= name.from,
   );
   const from = Math.max(line.lastIndexOf(';', name.from), line.lastIndexOf(',', name.from)) + 1;
   const [clause = ''] = line.slice(from).split(/[;,]/u);

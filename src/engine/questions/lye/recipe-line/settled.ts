@@ -64,8 +64,9 @@ export function lone(state: State): string | undefined {
     ({ measure }) => measure.is === 'amount' && measure.unit !== '%' && measure.unit !== undefined,
   );
   // Beside weighed oils it is their sum ("son 600 g"), or unclear; `oilsOf` looks.
-  const isSum = isWeighed && mass?.unit !== undefined && !oils.some(({ measure }) => measure.is === 'rest');
-  if (mass && (another || state.whole || (isWeighed && !isSum && mass.unit === undefined))) return mass.text;
+  const hasRest = oils.some(({ measure }) => measure.is === 'rest');
+  const isSum = mass?.isSum === true && mass.unit !== undefined;
+  if (mass && (another || state.whole || (isWeighed && !hasRest && !isSum))) return mass.text;
   state.whole ??= mass;
   if (state.percents.length > 1) return state.percents[1]!.text;
   return undefined;

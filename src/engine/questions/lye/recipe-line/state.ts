@@ -20,7 +20,7 @@ export type State = {
   each: Amount | undefined;
   whole: Amount | undefined;
   /** Amounts without a name. */
-  masses: Amount[];
+  masses: (Amount & { readonly isSum?: boolean })[];
   percents: Amount[];
   removed: Name[];
   /** What is left away, in words that name no oil. */

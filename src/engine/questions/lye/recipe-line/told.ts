@@ -181,6 +181,10 @@ function twice(state: State, one: Pair, { measure, name }: Pair): string {
   return `${measure.text} ${name.text}`;
 }
 
+/** Beside what all oils weigh together, "son 600 g"; beside anything else it is something that nobody here knows. */
+const SUMS =
+  /^(?:so|that|thats|that's|its|it's|it|makes|making|sum|sums|comes|all|which|batch|lot|suma|suman|hacen|da|dan|todo|todos|eso|entre|sale|salen)$/u;
+
 /** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
 function nameless(state: State, items: readonly Item[], sentence: number): string | undefined {
   const isOfRecipe = state.told.has(sentence);
@@ -210,7 +214,7 @@ function nameless(state: State, items: readonly Item[], sentence: number): strin
       if (!last) return item.text;
       state.pairs[state.pairs.length - 1] = withUnit({ ...last, measure: item }, last);
     } else if (item.unit === '%') state.percents.push(item);
-    else state.masses.push(item);
+    else state.masses.push({ ...item, isSum: items.every(one => one.is !== 'word' || SUMS.test(one.text)) });
   }
   return undefined;
 }

@@ -75,6 +75,8 @@ type Run = {
   readonly isSpeech: boolean;
   /** "Sitting in the garage". */
   readonly isPlaced: boolean;
+  /** Before a colon. */
+  readonly isHead: boolean;
 };
 /** "Manteca del higo" would be a fat of its own. */
 const KIND = /^(?:manteca|mantequilla|aceite|cera|grasa)$/u;
@@ -110,6 +112,7 @@ function runsOf(items: readonly Item[]): readonly Run[] {
       words: items.slice(from, at + 1),
       before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
       isSpeech: SPEECH.test(linksBefore(items.slice(0, from))),
+      isHead: items[at + 1]?.text === ':',
       isPlaced: PLACE.test(linksBefore(items.slice(0, from))) || PLACE.test(linksBehind(items.slice(at + 1))),
       isOrigin: ORIGIN.test(linksBefore(items.slice(0, from))),
       after: items.slice(at + 1).find(({ is }) => is !== 'link'),
@@ -123,14 +126,14 @@ function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean
 }
 
 function stopIn(
-  { words, before, after, isOrigin, isSpeech, isPlaced }: Run,
+  { words, before, after, isOrigin, isSpeech, isPlaced, isHead }: Run,
   part: readonly Item[],
   isJoined: boolean,
 ): string | undefined {
   const isOfOil = part.some(isOil);
   const all = words.map(({ text }) => plain(text));
   const said = words.map(({ text }) => text).join(' ');
-  if (isOfOil && after?.text !== ':' && all.some(word => LOST.test(word))) return said;
+  if (isOfOil && !isHead && all.some(word => LOST.test(word))) return said;
   // "The coconut's drying" tells of an oil and adds none.
   if (words.some(({ text }, at) => isNearOil(all[at]!) && isNearOil(text.replace(/['’]/gu, '')))) return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
