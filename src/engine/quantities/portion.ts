@@ -2,6 +2,7 @@ import { Refusal, refuse } from '../refusal.ts';
 import { amountAlone } from '../text/amounts/amount-alone.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
+import { restated } from '../text/amounts/restated.ts';
 import { isAnyOil } from '../text/amounts/stop-words.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
@@ -86,7 +87,7 @@ const BATTER_COLOUR: ReadonlySet<string> = new Set(
  * @example parsePortion('500 g oils') // { measure: 'mass', grams: 500, of: 'oils' }
  */
 export function parsePortion(text: string, measures: Measures = MEASURES.us): Portion {
-  const said = withoutRemark(thousandsPlain(text.slice(0, LONGEST_AMOUNT + 1)));
+  const said = withoutRemark(thousandsPlain(restated(text.slice(0, LONGEST_AMOUNT + 1))));
   return portionOf(said, amountPhrase(said.slice(0, LONGEST_AMOUNT + 1)), measures);
 }
 
@@ -126,7 +127,7 @@ const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unr
  * Throws as {@link parsePortion} does, but for ranges.
  */
 export function parsePortionRange(typed: string, measures: Measures = MEASURES.us): PortionRange {
-  const text = withHundreds(typed);
+  const text = restated(withHundreds(typed));
   const plain = plainPortion(text, measures);
   if (plain) return { low: plain, about: false };
   const readings = [text, () => portionBeside(text), () => amountAlone(text), () => toldAmount(text)];

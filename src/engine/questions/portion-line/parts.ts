@@ -15,7 +15,7 @@ const THAT = /(?:^| )(?:for|para|in|en) (?:that|this|esa|ese|cada|each) $/u;
 const OF_STRENGTH =
   /^ (?:as |strength|dose|fuerza|dosis|(?:the|my|your|of the|of my|de la|la) (?:usual |normal |full )?(?:dose|amount|strength|rate|dosis|cantidad|fuerza)|of what|de lo que|(?:an? )?hour|past)/u;
 const MEASURED =
-  /^(?: of it)? (?:is|are|was|comes to|weighs|makes|es|son|pesa|sale|mide)(?: (?:about|abt|around|roughly|some|like|como|unos|unas|casi|mas o menos))* (?=\d)/u;
+  /^(?: of it)? (?:=|is|are|was|comes to|weighs|makes|es|son|pesa|sale|mide)(?: (?:about|abt|around|roughly|some|like|como|unos|unas|casi|mas o menos))* (?=\d)/u;
 const ENDS = /^(?: (?:of (?:it|the|my|that)|de (?:la|el|eso)|with|con)(?!\p{L})|$| [,.?;)])/u;
 
 type Around = { readonly before: string; readonly behind: string };

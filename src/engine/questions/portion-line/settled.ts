@@ -167,6 +167,9 @@ function countsTold(items: readonly Item[], main: Quantity, { some }: PartsTold)
     (cups === undefined ? undefined : Number(cups)) ??
     items.flatMap(item => (item.is === 'count' ? [item.count] : item.is === 'split' ? [item.parts] : []))[0];
   if (all === undefined) return [];
+  // "One of them wants it dark, two cups of it": of cups that are told later nobody speaks yet.
+  const isBefore = cups !== undefined && items.findIndex(({ is }) => is === 'some') < items.indexOf(main);
+  if (isBefore) return [];
   const partOfAll = (count: number): Part => ({ share: `${count}/${all}`, value: count / all, count });
   const told = some.filter((count): count is number => count !== 'all' && count < all);
   if (told.length > 0) return told.map(partOfAll);
