@@ -103,7 +103,17 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     reading.command === 'compare' ? question : lineOf(reading.command, given),
     ...others.map(other => lineOf(other.command, filled(other, context))),
   ];
-  const understood = understoodBlock(reading, { given, read, context });
+  // Where words beside a recipe were passed by, or an oil was put right, whoever weighs sees what is counted.
+  const isDoubtful = reading.job === 'lye' && (ofLye?.kind === 'reading' ? ofLye.notes.length > 0 : false);
+  const understood = {
+    // What was put right there has a line of its own.
+    ...understoodBlock(reading, {
+      given,
+      read: isDoubtful ? { ...read, corrections: [] } : read,
+      context,
+    }),
+    ...(isDoubtful && { firm: true }),
+  };
   const choices = choicesOf(others, context);
   const data = {
     understood: {

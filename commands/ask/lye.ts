@@ -144,7 +144,7 @@ export async function lyeAnswer(
   if (inverse) return oilsReply(inverse, context);
   try {
     refuseFigureOrWord(typed);
-    const told = readLyeInChat(question, { ordered, ...(unordered && { unordered }) });
+    const told = withCorrections(readLyeInChat(question, { ordered, ...(unordered && { unordered }) }), read);
     if (told.weighed) return weighedReply(told, question, context);
     return readingOf(told, context);
   } catch (refusal) {
@@ -205,6 +205,14 @@ function withoutOils(reading: Reading): LyeReading | undefined {
   if (reading.given.oils === undefined) return undefined;
   const { oils: _, size: __, ...rest } = reading.given;
   return { ...reading, kind: 'reading', job: 'plan', given: rest, missing: ['oils'], notes: [] };
+}
+
+/** Oils whose names were put right before anything was read are told as well. */
+function withCorrections(told: LyeQuestion, { corrections }: QuestionRead): LyeQuestion {
+  const words = new Set(told.given.oils?.toLowerCase().split(/[^\p{L}]+/u));
+  const ofOils = corrections.filter(({ to }) => words.has(to.toLowerCase()));
+  const before = ofOils.map(({ from, to }) => ({ typed: from, read: to }));
+  return before.length === 0 ? told : { ...told, respelt: [...before, ...(told.respelt ?? [])] };
 }
 
 function readingOf({ given, usualKoh, left, respelt = [] }: LyeQuestion, { say }: Context): LyeReading {

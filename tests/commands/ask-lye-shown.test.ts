@@ -1,0 +1,37 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { openRoom } from '../loopback/room.ts';
+
+let room: Awaited<ReturnType<typeof openRoom>>;
+beforeAll(async () => {
+  room = await openRoom();
+});
+afterAll(() => room[Symbol.asyncDispose]());
+
+/** What stands on the face, before anything is unfolded. */
+const face = async (question: string) => (await room.member.run('/ask', { question })).text;
+
+test('an oil that was spelt amiss is told on the face, with the oils that are counted', async () => {
+  const text = await face('olve oil 640 cocnut 160 whats the lye');
+  expect(text).toContain('640 g olive oil, 160 g coconut');
+  expect(text).toContain('“olve” read as “olive”, “cocnut” read as “coconut”');
+  expect(text.match(/read as/gu)).toHaveLength(2);
+});
+
+test('so it is where lye that was weighed is checked', async () => {
+  expect(await face('1 kg olve oil with 128 g lye, ok?')).toContain('“olve” read as “olive”');
+});
+
+test('where words were passed by, the oils that are counted stand beside them', async () => {
+  const text = await face(
+    'kia ora, can someone run 700 olive and 200 coconut for me, lye at sf 6, got a client',
+  );
+  expect(text).toContain('700 g olive, 200 g coconut');
+  expect(text).toContain('Passed by');
+});
+
+test('an oil with two amounts is asked, whatever was weighed, and the pot is held for lye-heavy meanwhile', async () => {
+  const text = await face('should have been 1000 g olive, I put 700 g olive, lye 128 g');
+  expect(text).toContain('“olive” stands twice: 1000 g and 700 g.');
+  expect(text).toContain('treat it as lye-heavy');
+  expect(text).not.toMatch(/superfat \d/u);
+});
