@@ -104,7 +104,7 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     ...others.map(other => lineOf(other.command, filled(other, context))),
   ];
   // Where words beside a recipe were passed by, or an oil was put right, whoever weighs sees what is counted.
-  const isDoubtful = reading.job === 'lye' && (ofLye?.kind === 'reading' ? ofLye.notes.length > 0 : false);
+  const isDoubtful = reading.job === 'lye' && (ofLye?.notes.length ?? 0) > 0;
   const understood = {
     // What was put right there has a line of its own.
     ...understoodBlock(reading, {

@@ -109,8 +109,8 @@ export async function lyeAnswer(
   if (sums) return sums;
   // What is asked of what in general; a weight that went wrong is told by sums, harm by its patterns.
   // Beside a recipe that reads whole its number is what is waited for.
-  const general = asksForLyeOf(typed) ? undefined : askedTopicIn(typed);
-  if (general) return topicReply(general, context);
+  const general = askedTopicIn(typed);
+  if (general && !asksForLyeOf(typed)) return topicReply(general, context);
   const care = careTopicIn(typed) ?? differenceTopic(typed);
   const isChecked =
     care !== undefined && OF_A_WEIGHED_RECIPE.has(care) && isWeighedRecipe(ordered) && !spoonedOnTop(typed);

@@ -127,9 +127,10 @@ const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unr
  * Throws as {@link parsePortion} does, but for ranges.
  */
 export function parsePortionRange(typed: string, measures: Measures = MEASURES.us): PortionRange {
-  const text = restated(withHundreds(typed));
-  const plain = plainPortion(text, measures);
+  const whole = withHundreds(typed);
+  const plain = plainPortion(whole, measures);
   if (plain) return { low: plain, about: false };
+  const text = restated(whole);
   const readings = [text, () => portionBeside(text), () => amountAlone(text), () => toldAmount(text)];
   let first: Refusal | undefined;
   for (const reading of readings) {

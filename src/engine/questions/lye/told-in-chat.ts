@@ -71,7 +71,6 @@ export function prepared(question: string): string {
       /(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:el )?agua(?!\p{L})/gu,
       ' ; ',
     )
-    .replace(/(?<!\p{L})(?:one|un|una) (?:and|y) (1\/[2-4])(?!\d)/gu, '1 $1')
     .replace(/(?<!\p{L})(?:por|for) (?:cada|every|each) (?=\d+ part)/gu, '')
     .replace(EQUAL_PARTS, inEqualParts)
     .replace(COURTESIES, ' ; ')
@@ -111,7 +110,7 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled` and `recipe-words`.
+ * `recipe-scaled`, `oil-told-twice`, `recipe-planned` and `recipe-words`.
  */
 export function readLyeInChat(
   question: string,

@@ -83,9 +83,9 @@ const unitAndPart = (all: string, ...[whole = '1', unit, over, under, several = 
   const count = /^[t3]/iu.test(several) && !/^two/iu.test(several) ? 3 : /^[d2t]/iu.test(several) ? 2 : 1;
   return parts === undefined ? all : `${whole} ${count}/${parts} ${unit}`;
 };
-/** "two and a quarter cups", "2 and three quarter cups": the part was put in figures before. */
+/** "two and a quarter cups", "one and a half kilos", "2 and three quarter cups": the part was put in figures before. */
 const COUNT_AND_PART = new RegExp(
-  String.raw`(?<![\d.,/])(\d{1,3}) (?:and|an|n|y|&) (?:(?:1|an?) )?(\d\/\d) (?=${UNIT})`,
+  String.raw`(?<![\p{L}\d.,/])(\d{1,3}|one|una?|uno) (?:and|an|n|y|&) (?:(?:1|an?) )?(\d\/\d) (?=${UNIT})`,
   'giu',
 );
 
@@ -158,7 +158,7 @@ export function spokenAmounts(text: string): string {
     .replace(OUT_OF, (all, part: string, one = '', other = '') =>
       one === '' && other === '' ? all : `${part} ${one === '' ? other : one}`,
     )
-    .replace(COUNT_AND_PART, '$1 $2 ')
+    .replace(COUNT_AND_PART, (_, count: string, part: string) => `${Number(count) || 1} ${part} `)
     .replace(UNIT_AND_PART, unitAndPart)
     .replace(DOZEN_AND_HALF, (_, next?: string) => (next === undefined ? '18 ' : '18 bars of '))
     .replace(

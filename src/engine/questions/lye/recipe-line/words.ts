@@ -108,13 +108,14 @@ function runsOf(items: readonly Item[]): readonly Run[] {
     if (items[at]!.is !== 'word' || items[at - 1]?.is === 'without') continue;
     const from = at;
     while (items[at + 1]?.is === 'word') at += 1;
+    const links = linksBefore(items.slice(0, from));
     runs.push({
       words: items.slice(from, at + 1),
       before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
-      isSpeech: SPEECH.test(linksBefore(items.slice(0, from))),
+      isSpeech: SPEECH.test(links),
       isHead: items[at + 1]?.text === ':',
-      isPlaced: PLACE.test(linksBefore(items.slice(0, from))) || PLACE.test(linksBehind(items.slice(at + 1))),
-      isOrigin: ORIGIN.test(linksBefore(items.slice(0, from))),
+      isPlaced: PLACE.test(links) || PLACE.test(linksBehind(items.slice(at + 1))),
+      isOrigin: ORIGIN.test(links),
       after: items.slice(at + 1).find(({ is }) => is !== 'link'),
     });
   }
