@@ -186,3 +186,26 @@ describe('spoons in every short form', () => {
     });
   });
 });
+
+describe('counted vessels of any measure', () => {
+  // "Two glasses of 180 cc" had made the whole question fail on its "x".
+  test.each([
+    'ml',
+    'cc',
+    'cl',
+    'dl',
+    'millilitres',
+    'mililitros',
+    'fl oz',
+    'g',
+    'oz',
+    'cups',
+    'pints',
+    'quarts',
+  ])('3 wells of 2 %s each', unit => {
+    const { portion } = readQuestion(`gold mica, 3 wells of 2 ${unit} each, all of them`).facts;
+    const [whole, one] = [portion!, `2 ${unit}`].map(text => parsePortionRange(text).low);
+    const size = (of: typeof whole) => (of!.measure === 'mass' ? of!.grams : of!.millilitres);
+    expect(size(whole) / size(one)).toBeCloseTo(3, 6);
+  });
+});

@@ -79,7 +79,7 @@ const COUNT_EACH_OF = new RegExp(
 const CUPS_OF =
   /^(\d{1,2}) (?:cups?|tazas?) (?:\(|of |at |de )+(?:las de |each )?(\d[\d.,]* ?(?:ml|cc))\b.*$/iu;
 const COUNT_TIMES =
-  /^(\d{1,3})\s*[x×*]\s*(\d[\d.,/ ]*\s*(?:g|gr|grs|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|l|litros?|lit(?:er|re)s?)\b.*)$/iu;
+  /^(\d{1,3})\s*[x×*]\s*(\d[\d.,/ ]*\s*(?:g|gr|grs|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|cc|cl|dl|l|mililitros?|millilit(?:er|re)s?|litros?|lit(?:er|re)s?|fl ?oz|quarts?|gallons?)\b.*)$/iu;
 /** "1 200 g loaf" may be 1,200 g: one piece is no count of pieces. */
 const ONE_GROUPED = /^1 \d{3}(?!\d)/u;
 const EACH = /[\s,]*\b(?:each|ea|apiece|per \w+|cada (?:una|uno|hueco|molde|barra|pastilla)|c\/u)\b.*$/iu;
