@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from 'node:fs';
-import type { TextSet } from './score.ts';
+import type { TextSet } from './text-set.ts';
 
 /** The parts of a set, as its file names them. */
 export const PARTS = [

@@ -1,7 +1,8 @@
 /* `node tests/sets/run.ts FILE`: scores a set of texts, prints the figures and every miss. */
 import { readFileSync } from 'node:fs';
 import { openConversation } from './open-conversation.ts';
-import { score, type TextSet } from './score.ts';
+import { score } from './score.ts';
+import type { TextSet } from './text-set.ts';
 
 const [file = ''] = process.argv.slice(2);
 await using conversation = await openConversation();

@@ -3,7 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { drawn, WHOLE } from '../walk.ts';
 import { MISSED, type Missed, missedIn, PARTS, type Part } from './missed.ts';
 import { openConversation } from './open-conversation.ts';
-import { type Score, score, type TextSet } from './score.ts';
+import { type Score, score } from './score.ts';
+import type { TextSet } from './text-set.ts';
 
 let conversation: Awaited<ReturnType<typeof openConversation>>;
 beforeAll(async () => {

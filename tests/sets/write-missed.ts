@@ -6,7 +6,8 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { basename } from 'node:path';
 import { MISSED, type Missed, missedIn, PARTS } from './missed.ts';
 import { openConversation } from './open-conversation.ts';
-import { score, type TextSet } from './score.ts';
+import { score } from './score.ts';
+import type { TextSet } from './text-set.ts';
 
 const folder = new URL('.', import.meta.url);
 const sets = readdirSync(folder).filter(name => name.endsWith('.json') && name !== 'missed.json');

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parsePortionRange } from '../../../../src/engine/quantities/portion.ts';
 import { Refusal } from '../../../../src/engine/refusal.ts';
-import { type TextSet, wrongAmount } from '../../../sets/score.ts';
+import type { TextSet } from '../../../sets/text-set.ts';
+import { wrongAmount } from '../../../sets/wrong-amount.ts';
 
 /**
  * Amounts in every wording that we could think of, by our own hand (what others wrote is in tests/sets): parts, dictated numbers,
