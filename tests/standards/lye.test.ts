@@ -55,6 +55,12 @@ describe('saponification value from fatty acids (the calculation of AOCS Cd 3a-9
     expect(saponificationFromProfile({ [acid]: 100 })).toBeCloseTo(value, 1);
   });
 
+  // AOCS Cd 3a-94: what takes no lye counts in the fat's weight and not in its value.
+  test('a tenth that takes no lye leaves nine tenths of the value', () => {
+    const all = saponificationFromProfile({ 'C18:1': 100 });
+    expect(saponificationFromProfile({ 'C18:1': 100 }, 0.1)).toBeCloseTo(0.9 * all, 6);
+  });
+
   test.for(OILS.map(oil => [oil.id, oil] as const))(
     'typical value of %s lies inside its range',
     ([, oil]) => {

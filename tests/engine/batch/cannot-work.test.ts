@@ -20,6 +20,12 @@ describe('a plan that cannot work says so', () => {
     expect(asked({ process: 'oven', material: 'plastic' }).heat.ovenC).toBe(60);
   });
 
+  test('the oven is warmed to what was asked for', () => {
+    const warmedTo = (written: Written) =>
+      plan(written).timeline.flatMap(({ step, values }) => (step === 'warm-oven' ? [values] : []));
+    expect(warmedTo({ process: 'oven', material: 'wood', oven: '70 C' })).toEqual([{ ovenC: 70 }]);
+  });
+
   test('coconut is solid in a cold pour', () => {
     expect(refused({ oils: 'coconut 40%, olive 60%', start: '5 C' })).toBe('blend-sets-before-pour');
     expect(warned({ oils: 'coconut 40%, olive 60%', start: '25 C' })).not.toContain('melts-above-pour');
