@@ -10,12 +10,12 @@ import subprocess
 import sys
 
 HERE = os.path.dirname(os.path.abspath(__file__))
-# Those that are new several times. Each holds 6 to 18 GB of its GPU's memory.
+# Those that are new or slow several times. Each holds 3 to 18 GB of its GPU's memory.
 ON_GPU = ["bulk", "geometry", "textures", "draw_relief", "draw_volume", "draw_scatter", "things",
-          *["draw_slab", "draw_pane"] * 4, "draw_pane"]
-ON_PROCESSOR = ["traced", "marched", "traced", "boxes"]
+          *["draw_slab", "draw_pane", "draw_stall", "draw_grain"] * 2, "draw_pane", *["draw_curd"] * 4]
+ON_PROCESSOR = ["solids", "traced", "solids", "marched", "solids", "boxes"]
 # Not all flaws that these are asked for can be seen.
-CLEAN = {"draw_pane": 0.25, "traced": 0.3}
+CLEAN = {"draw_pane": 0.25, "draw_curd": 0.3, "traced": 0.3, "solids": 0.3}
 
 
 def started(command, log, **more):

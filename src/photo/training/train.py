@@ -27,12 +27,13 @@ from views import WHOLE, training_view  # noqa: E402
 from watch import Watched  # noqa: E402
 
 # How many pictures of a batch each renderer gives, in parts. Those that draw on a device go evenly, `things` slower.
-# A third from the three that are new.
-SHARES = {"bulk": 0.8, "geometry": 1, "textures": 1, "draw_relief": 1.1, "draw_volume": 1.1, "draw_scatter": 1.2, "draw_slab": 1.55,
-          "draw_pane": 1.55, "marched": 1.3, "boxes": 1.3, "traced": 1.55, "things": 0.5}
+# A third from the four that are new.
+SHARES = {"bulk": 0.8, "geometry": 1, "textures": 1, "draw_relief": 1, "draw_volume": 1, "draw_scatter": 1.1, "draw_slab": 1.3,
+          "draw_pane": 1.3, "draw_stall": 1.7, "draw_curd": 1.7, "draw_grain": 1.7, "marched": 1.1, "boxes": 1.1, "traced": 1.3,
+          "solids": 1.7, "things": 0.5}
 # How many pictures are drawn of each beside the others.
-DRAWN = {"draw_slab": 1.5, "draw_pane": 1.5, "things": 0.4}
-ON_PROCESSOR = {"marched", "boxes", "traced"}
+DRAWN = {"draw_stall": 1.6, "draw_curd": 1.6, "draw_grain": 1.6, "things": 0.4}
+ON_PROCESSOR = {"marched", "boxes", "traced", "solids"}
 # Draws no soap at all.
 NO_SOAP = "things"
 # Of four steps the last looks at whole pictures; the sides in pixels of the others, first and from LATER of the time on.
