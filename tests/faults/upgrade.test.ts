@@ -136,7 +136,9 @@ describe.skipIf(!hasHistory)('a release', () => {
     const button = (of: typeof early, begins: string) =>
       of.controls.find(({ label }) => label?.startsWith(begins))?.customId ?? '';
     const late = await member.run('/dose', { colourant: 'gold mica', portion: '3 cups' });
-    expect((await member.press(early, button(early, wordsIn('en').folds.next.preview))).text).toMatch(/gold/i);
+    expect((await member.press(early, button(early, wordsIn('en').folds.next.preview))).text).toMatch(
+      /gold/i,
+    );
 
     process = await replace(process, laidOut(FORMAT_2));
     expect((await member.press(late, button(late, FOLD))).text).toMatch(/gold/i);
