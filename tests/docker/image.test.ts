@@ -24,6 +24,7 @@ import { PATIENT } from '../records/patience.ts';
 const read = (file: string) => readFileSync(new URL(`../../docker/${file}`, import.meta.url), 'utf8');
 const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
   engines: { node: string };
+  scripts: { start: string };
   devDependencies: Record<string, string>;
 };
 
@@ -33,6 +34,11 @@ const backupOf = (file: string) => {
     /entrypoint: \["(?:sh|bash)", "-c"\]\n {4}command:\n {6}- \|\n((?: {8}.*\n)+)/.exec(read(file)) ?? [];
   return indented.replaceAll(/^ {8}/gm, '').replaceAll('$$', '$');
 };
+
+test('the runbook starts what npm start starts, but without npm between it and its signals', () => {
+  const [, started] = /^```sh\n(node .+src\/main\.js)\n```$/m.exec(read('RUNBOOK.md')) ?? [];
+  expect(started).toBe(manifest.scripts.start);
+});
 
 describe('the image', () => {
   const dockerfile = read('Dockerfile');
