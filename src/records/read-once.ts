@@ -1,12 +1,14 @@
-import { type Entry, everythingBySpan, instead, type Span, type Store } from './store.ts';
+import { type Entry, everything, everythingBySpan, instead, type Span, type Store } from './store.ts';
 
 /** As many entries of a span in one answer of the store, which is one moment of it: a full shelf. */
 const PAGE = 5_000;
 
 /**
  * The store as one question sees it: what it has read under one of `spans` (starts of keys, such as `preference/`) is
- * not read again, until it writes; what lies under `together` is read all at once with the first of its keys. For
- * records that a question asks for in several places and that nothing else changes while it is answered.
+ * not read again, until it writes; what lies under `together` is read all at once with the first of its keys, and of
+ * that only the spans are read again in which a commit has written. After one that was not done all is, since something
+ * else has changed. For records that a question asks for in several places and that nothing else changes while it is
+ * answered.
  */
 export function readOnce(
   store: Store,
@@ -18,6 +20,8 @@ export function readOnce(
   const whole: (Promise<readonly Entry[]> | undefined)[] = [];
   /** Of each span of `together`. */
   let gathered: Promise<readonly (readonly Entry[])[]> | undefined;
+  /** Places of spans that were written to since they were gathered, with what was read of them since. */
+  const again = new Map<number, Promise<readonly Entry[]> | undefined>();
   const isKnown = (key: string) => spans.some(span => key.startsWith(span));
   const placeOf = (key: string) => together.findIndex(({ from, to }) => key >= from && key < to);
   const placeOfSpan = ({ from, to }: Span) => together.findIndex(span => from >= span.from && to <= span.to);
@@ -33,14 +37,45 @@ export function readOnce(
       throw failure;
     }
   }
+  /** The whole of a span, as it is since this question last wrote there. */
+  async function entriesAt(place: number): Promise<readonly Entry[]> {
+    const span = together[place];
+    if (!span || !again.has(place)) return (await gather())[place] ?? [];
+    const reading = again.get(place) ?? everything(store, span, PAGE);
+    again.set(place, reading);
+    try {
+      return await reading;
+    } catch (failure) {
+      if (again.get(place) === reading) again.set(place, undefined);
+      throw failure;
+    }
+  }
   async function keysGathered(keys: readonly string[]): Promise<readonly unknown[]> {
-    const found = await gather();
-    return keys.map(wanted => found[placeOf(wanted)]?.find(({ key }) => key === wanted)?.value);
+    return await Promise.all(
+      keys.map(async wanted => (await entriesAt(placeOf(wanted))).find(({ key }) => key === wanted)?.value),
+    );
+  }
+  /** Forgets what lies where something was written. */
+  function forget(keys: readonly string[]): void {
+    gets.clear();
+    ranges.clear();
+    for (const place of new Set(keys.map(placeOf))) {
+      if (place < 0) continue;
+      whole[place] = undefined;
+      if (gathered) again.set(place, undefined);
+    }
+  }
+  function forgetAll(): void {
+    gets.clear();
+    ranges.clear();
+    whole.length = 0;
+    again.clear();
+    gathered = undefined;
   }
   /** The very list that the store gave: what somebody made of it is known by it. */
   async function wholeOf(place: number): Promise<readonly Entry[]> {
     try {
-      return (await gather())[place] ?? [];
+      return await entriesAt(place);
     } catch (failure) {
       whole[place] = undefined;
       throw failure;
@@ -76,12 +111,13 @@ export function readOnce(
     ...(store.ranges && { ranges: store.ranges.bind(store) }),
     async commit(writes) {
       try {
-        return await store.commit(writes);
-      } finally {
-        gets.clear();
-        ranges.clear();
-        whole.length = 0;
-        gathered = undefined;
+        const result = await store.commit(writes);
+        if (result.done) forget(writes.map(({ key }) => key));
+        else forgetAll();
+        return result;
+      } catch (failure) {
+        forgetAll();
+        throw failure;
       }
     },
   });

@@ -10,17 +10,27 @@ export type RecordKind<Fields> = {
   readonly version: number;
   /** Makes of a stored value of version n one of version n + 1; the first is for version 1. */
   readonly steps: readonly Step[];
+  /** Every field that this program knows, the version included. */
+  readonly known: ReadonlySet<string>;
 };
 
 /** What a stored value of one version says in the next. */
 export type Step = (stored: Readonly<Record<string, unknown>>) => Readonly<Record<string, unknown>>;
 
+/**
+ * What a stored record says beside the fields that this program knows, as a newer program wrote it. A symbol travels with
+ * whatever is spread (`{ ...before, zone }`) and is seen by nothing else, so a record that is read, changed and
+ * written again keeps what somebody chose there while a rolling update was under way, or before a rollback.
+ */
+const NEWER = Symbol('fields of a newer program');
+type WithNewer = { readonly [NEWER]?: Readonly<Record<string, unknown>> };
+
 /** What a kind of record says. */
 export type RecordOf<Kind> = Kind extends RecordKind<infer Fields> ? Fields : never;
 
 /**
- * Declares a kind of record. A field added later is optional: older programs read over it, and newer ones do without.
- * Anything else is a new version, with one more step from the one before.
+ * Declares a kind of record. A field added later is optional and stands at the top of the record: older programs read over
+ * it and keep it where they write the record again, and newer ones do without. Anything else is a new version, with one more step from the one before.
  */
 export function recordKind<Shape extends z.ZodRawShape>(
   name: string,
@@ -28,7 +38,8 @@ export function recordKind<Shape extends z.ZodRawShape>(
   steps: readonly Step[] = [],
 ): RecordKind<z.output<z.ZodObject<Shape>>> {
   const version = 1 + steps.length;
-  return { name, schema: z.object({ v: z.literal(version), ...shape }) as never, version, steps };
+  const known = new Set(['v', ...Object.keys(shape)]);
+  return { name, schema: z.object({ v: z.literal(version), ...shape }) as never, version, steps, known };
 }
 
 /** A moment, stored as ISO 8601 in UTC. */
@@ -43,7 +54,8 @@ export const milligrams = z.int();
 /** The value to store; throws a `StoreFailure` when it is not what the kind allows, which is a bug of ours. */
 export function written<Fields>(kind: RecordKind<Fields>, fields: Fields): unknown {
   const result = z.safeEncode(kind.schema, { v: kind.version, ...fields } as never);
-  if (result.success) return result.data;
+  const newer = (fields as WithNewer)[NEWER];
+  if (result.success) return newer ? { ...newer, ...(result.data as object) } : result.data;
   throw new StoreFailure('unfit', 'write', `not a ${kind.name}: ${z.prettifyError(result.error)}`);
 }
 
@@ -63,14 +75,27 @@ export function read<Fields>(kind: RecordKind<Fields>, key: string, value: unkno
       `${anonymous(key)}: ${kind.name} of version ${version}`,
     );
   }
-  const result = z.safeDecode(kind.schema, upgraded(kind, value, version) as never);
+  const stored = upgraded(kind, value, version);
+  const result = z.safeDecode(kind.schema, stored as never);
   if (!result.success) {
     // The paths only: what a member wrote does not belong in a log.
     const where = result.error.issues.map(issue => `${issue.path.join('.')} ${issue.code}`).join('; ');
     throw new StoreFailure('corrupt', 'read', `${anonymous(key)}: not a ${kind.name} (${where})`);
   }
   const { v: _version, ...fields } = result.data as Fields & { v: number };
-  return fields as Fields;
+  const newer = newerIn(kind, stored as Readonly<Record<string, unknown>>);
+  return (newer ? { ...fields, [NEWER]: newer } : fields) as Fields;
+}
+
+/** The fields that this program does not know; undefined where it knows all of them. */
+function newerIn<Fields>({ known }: RecordKind<Fields>, stored: Readonly<Record<string, unknown>>) {
+  let newer: Record<string, unknown> | undefined;
+  for (const name of Object.keys(stored)) {
+    if (known.has(name)) continue;
+    newer ??= {};
+    newer[name] = stored[name];
+  }
+  return newer;
 }
 
 /** The version that a stored value states; before there were any it was called otherwise, or 1. */

@@ -1,9 +1,20 @@
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync, utimesSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  utimesSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { validate } from 'dockerfile-utils';
-import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { readEnvironment, SETTINGS } from '../../src/environment.ts';
 import { restore } from '../../src/records/backup/backup.ts';
 import { openStore } from '../../src/records/open.ts';
@@ -13,6 +24,7 @@ import { PATIENT } from '../records/patience.ts';
 const read = (file: string) => readFileSync(new URL(`../../docker/${file}`, import.meta.url), 'utf8');
 const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
   engines: { node: string };
+  scripts: { start: string };
   devDependencies: Record<string, string>;
 };
 
@@ -22,6 +34,11 @@ const backupOf = (file: string) => {
     /entrypoint: \["(?:sh|bash)", "-c"\]\n {4}command:\n {6}- \|\n((?: {8}.*\n)+)/.exec(read(file)) ?? [];
   return indented.replaceAll(/^ {8}/gm, '').replaceAll('$$', '$');
 };
+
+test('the runbook starts what npm start starts, but without npm between it and its signals', () => {
+  const [, started] = /^```sh\n(node .+src\/main\.js)\n```$/m.exec(read('RUNBOOK.md')) ?? [];
+  expect(started).toBe(manifest.scripts.start);
+});
 
 describe('the image', () => {
   const dockerfile = read('Dockerfile');
@@ -72,6 +89,71 @@ describe('the image', () => {
       expect(SETTINGS).toEqual(expect.arrayContaining(named));
     },
   );
+});
+
+/* The steps of the Dockerfile by hand, with the packages that are here: no container runs where tests do. */
+describe('what the image holds', () => {
+  const root = new URL('../../', import.meta.url).pathname;
+  const PRUNED = 'onnxruntime-web';
+  let folder: string;
+  const steps = [...read('Dockerfile').matchAll(/^RUN ((?:.*\\\n)*.*)$/gm)].map(([, step = '']) =>
+    step.replaceAll('\\\n', ' '),
+  );
+  beforeAll(() => {
+    folder = mkdtempSync(join(tmpdir(), 'image-'));
+    const packages = join(folder, 'node_modules');
+    mkdirSync(packages);
+    // Links, but for the package of which only a part is kept: what is taken away must not be taken from here.
+    for (const name of readdirSync(join(root, 'node_modules')))
+      if (name !== PRUNED && !name.startsWith('.'))
+        symlinkSync(join(root, 'node_modules', name), join(packages, name));
+    cpSync(join(root, 'node_modules', PRUNED), join(packages, PRUNED), { recursive: true });
+    const left = read('Dockerfile.dockerignore')
+      .split('\n')
+      .filter(line => /^\w/.test(line));
+    for (const path of ['package.json', 'src', 'commands'])
+      cpSync(join(root, path), join(folder, path), {
+        recursive: true,
+        filter: from => !left.includes(from.slice(root.length)),
+      });
+    for (const step of steps.filter(one => one.startsWith('find ')))
+      execFileSync('sh', ['-c', step], { cwd: folder, stdio: 'pipe' });
+  });
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  const run = (...args: string[]) =>
+    execFileSync(process.execPath, args, {
+      cwd: folder,
+      encoding: 'utf8',
+      env: { ...process.env, TINTMOOT_STORE: 'sqlite::memory:' },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+
+  test('is without what trains the network and without most of its runtime', () => {
+    expect(existsSync(join(folder, 'src/photo/training'))).toBe(false);
+    expect(existsSync(join(folder, 'src/photo/model'))).toBe(true);
+    expect(readdirSync(join(folder, 'node_modules', PRUNED, 'dist')).toSorted()).toEqual([
+      'ort-wasm-simd-threaded.mjs',
+      'ort-wasm-simd-threaded.wasm',
+      'ort.node.min.mjs',
+    ]);
+    expect(existsSync(join(folder, 'node_modules', PRUNED, 'types.d.ts'))).toBe(false);
+    // Of what is only linked nothing is taken away.
+    expect(existsSync(join(root, 'node_modules/zod/index.d.ts'))).toBe(true);
+  });
+
+  test('answers, as the step that fills its compile cache asks it to', () => {
+    const asks = steps.map(one => /node (src\/main\.js ask \S+)/.exec(one)?.[1]?.split(' ')).find(Boolean);
+    expect(run(...(asks ?? []))).toContain('/dose');
+  });
+
+  test('looks at a photo with the network', () => {
+    const script = `
+      const { said } = await import('./src/photo/network/session.ts');
+      const { maps, answers } = await said(new Float32Array(3 * 64 * 64).fill(0.5), 64);
+      console.log(JSON.stringify([maps.length % (32 * 32), answers.length > 2, answers.every(Number.isFinite)]));`;
+    expect(JSON.parse(run('--input-type=module', '-e', script))).toEqual([0, true, true]);
+  });
 });
 
 describe('the backup service of one machine', () => {

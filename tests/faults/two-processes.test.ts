@@ -1,5 +1,6 @@
 /* Two processes over one store, as shards run: over a file, and over the servers that Debian has. */
 import { type ChildProcess, execFile, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -99,12 +100,12 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
   });
 
   it.runIf(WHOLE || name === SHARDED)(
-    'two shards tell each due once, and see what a member has through either',
+    'two shards tell each due of their own groups once, and see what a member has through either',
     async () => {
       // The platform's three seconds are not what is tested: a process that has just started on a crowded machine needs more.
       const host = await openJudgedHost({ shards: 2, acknowledgeWithinMs: 120_000 });
       await register(registry, { token: TOKEN, api: host.api });
-      const shard = (id: number) => {
+      const shard = (id: number): ChildProcess => {
         const child = spawn(process.execPath, [main], {
           env: {
             ...process.env,
@@ -118,6 +119,7 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
           stdio: ['ignore', 'ignore', 'inherit'],
         });
         running.push(child);
+        return child;
       };
       // One group of each shard: (id >> 22) % 2. Source: platform documentation, Gateway > Sharding.
       const groups = [4n, 5n].map(n => host.addGuild({ name: `Group ${n}`, id: String(n << 22n) }));
@@ -126,7 +128,7 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
       const there = odd.addMember({ name: 'Bram', id: here.id });
       const makers = groups.map(group => group.addMember({ name: `Maker of ${group.name}` }));
 
-      for (const id of [0, 1]) shard(id);
+      const [, ofOdd] = [0, 1].map(shard);
       await host.whenReady(2);
       await here.run('/shelf add', { item: 'Moss', amount: '20 g', colourant: 'chromium oxide green' });
       const used = await Promise.all(
@@ -141,11 +143,17 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
       for (const [n, maker] of makers.entries())
         await maker.run('/batch poured', { made: '2 cups ultramarine blue 1/2 tsp', name: `Evening ${n}` });
       // Nobody has two days: what is due then is due now.
-      const soon = await duesBy(store, new Date(Date.now() + 3 * day));
-      const unmoulding = soon.filter(({ what }) => what.endsWith('unmould'));
-      expect(unmoulding.map(({ group }) => group).sort()).toEqual(groups.map(({ id }) => id).sort());
-      const moved = unmoulding.map((due): Due => ({ ...due, at: new Date(Date.now() - 60_000) }));
-      await store.commit([...unmoulding.map(dropDue), ...moved.map(putDue)]);
+      const makeDue = async () => {
+        const soon = await duesBy(store, new Date(Date.now() + 3 * day));
+        const unmoulding = soon.filter(
+          ({ what, at }) => what.endsWith('unmould') && at.getTime() > Date.now(),
+        );
+        const moved = unmoulding.map((due): Due => ({ ...due, at: new Date(Date.now() - 60_000) }));
+        await store.commit([...unmoulding.map(dropDue), ...moved.map(putDue)]);
+        return unmoulding.map(({ group }) => group).toSorted();
+      };
+      const both = groups.map(({ id }) => id).toSorted();
+      expect(await makeDue()).toEqual(both);
       // Each looks with whatever makes a due, and once more when all was told.
       const pour = async (name: string) => {
         for (const at of [here, there]) await at.run('/batch poured', { made: '1 cup Moss 1/4 tsp', name });
@@ -165,6 +173,22 @@ describe.each(stores.filter(([, isThere]) => isThere))('over %s', (name, _isTher
         ({ method, path }) => method === 'POST' && /^\/channels\/\d+\/messages$/.test(path),
       );
       expect(tellings).toHaveLength(2);
+
+      // Whose shard is away waits for it: the other one, which looks at the same store, leaves it alone.
+      for (const [n, maker] of makers.entries())
+        await maker.run('/batch poured', { made: '2 cups ultramarine blue 1/2 tsp', name: `Later ${n}` });
+      const gone = once(ofOdd as ChildProcess, 'exit');
+      ofOdd?.kill('SIGTERM');
+      await gone;
+      expect((await makeDue()).filter(id => both.includes(id))).toEqual(expect.arrayContaining(both));
+      await here.run('/batch poured', { made: '1 cup Moss 1/4 tsp', name: 'Third' });
+      await expect.poll(() => letters(makers[0] as Member)).toContain('Unmould “Later 0”');
+      await here.run('/batch poured', { made: '1 cup Moss 1/4 tsp', name: 'Fourth' });
+      expect((await left()).map(({ group }) => group)).toContain(odd.id);
+      expect(letters(makers[1] as Member)).not.toContain('Unmould “Later 1”');
+      shard(1);
+      await expect.poll(() => letters(makers[1] as Member)).toContain('Unmould “Later 1”');
+      await expect.poll(left).toEqual([]);
       for (const child of running) child.kill('SIGKILL');
       await host.close();
     },

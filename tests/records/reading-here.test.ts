@@ -185,17 +185,24 @@ test('more than this thread should read is left to the store', async () => {
   expect(asked).toEqual(['range', 'get', 'range', 'range', 'range', 'range', 'range']);
 });
 
-test('what a question needs together is read in one go with its first key, and anew once it writes', async () => {
+test('what a question needs together is read in one go with its first key, what it writes to anew, and all where somebody else wrote', async () => {
   const asked: string[] = [];
+  let stalls = true;
   const counted: Store = {
     get(keys) {
       asked.push(`get ${keys.join(' ')}`);
       return store.get(keys);
     },
-    range: (...span) => store.range(...span),
+    range(from, to, limit) {
+      asked.push(`range ${from}`);
+      return store.range(from, to, limit);
+    },
     ranges(spans, limit) {
       asked.push(`ranges ${spans.map(({ from }) => from).join(' ')}`);
-      if (asked.length === 1) return Promise.reject(new Error('stalled'));
+      if (stalls) {
+        stalls = false;
+        return Promise.reject(new Error('stalled'));
+      }
       return Promise.all(spans.map(({ from, to }) => store.range(from, to, limit)));
     },
     commit: writes => store.commit(writes),
@@ -217,7 +224,21 @@ test('what a question needs together is read in one go with its first key, and a
   expect(await asking.get(['met/ana/dust', 'met/bea/dust'])).toEqual([1, 2]);
   await asking.commit([put('wish/ana/spoons', 'label')]);
   expect(await asking.get(['wish/ana/spoons'])).toEqual(['label']);
-  expect(asked).toEqual([gathering, gathering, 'get met/ana/dust met/bea/dust', gathering]);
+  expect(await asking.get(['wish/ana/hour', 'met/ana/dust'])).toEqual([undefined, 1]);
+  expect(await asking.range('wish/ana/', 'wish/ana0', 9)).toEqual([
+    { key: 'wish/ana/spoons', value: 'label' },
+  ]);
+  const [, , ...later] = asked.splice(0);
+  expect(later).toEqual(['get met/ana/dust met/bea/dust', 'range wish/ana/']);
+
+  // What stands in the way of a commit was written by somebody else: nothing that was read still holds.
+  await store.commit([put('met/ana/lye', 3), put('wish/ana/spoons', 'metric')]);
+  expect(await asking.get(['met/ana/lye'])).toEqual([undefined]);
+  expect(await asking.commit([add('seen/ana', 1)])).toEqual({ done: true });
+  expect(await asking.get(['met/ana/lye', 'wish/ana/spoons'])).toEqual([undefined, 'label']);
+  expect(await asking.commit([add('seen/ana', 2)])).toMatchObject({ done: false });
+  expect(await asking.get(['met/ana/lye', 'wish/ana/spoons'])).toEqual([3, 'metric']);
+  expect(asked).toEqual([gathering]);
 });
 
 test('what lies together is given as the list that the store gave, never more than was asked for, and anew after a write', async () => {

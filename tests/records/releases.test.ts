@@ -5,16 +5,16 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { listChallenges, photosOf, resultAt, standingBars } from '../../src/records/challenges/index.ts';
 import { duesBy } from '../../src/records/dues.ts';
-import { groupSettings } from '../../src/records/group.ts';
+import { groupSettings, keepGroupSettings } from '../../src/records/group.ts';
 import { sharedShelves } from '../../src/records/group-shelves.ts';
-import { formatKey, groupSettingsKey } from '../../src/records/keys.ts';
+import { formatKey, groupSettingsKey, shelfItem } from '../../src/records/keys.ts';
 import { FORMAT, openStore } from '../../src/records/open.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
 import { isAllNoted } from '../../src/records/privacy/owned-index.ts';
 import { listRecipes } from '../../src/records/recipes/index.ts';
-import { read, recordKind, written } from '../../src/records/record.ts';
+import { moment, read, recordKind, written } from '../../src/records/record.ts';
 import { setAsideByKind } from '../../src/records/set-aside.ts';
-import { listShelf, showItem, useItem } from '../../src/records/shelf/index.ts';
+import { addItem, describeItem, listShelf, showItem, useItem } from '../../src/records/shelf/index.ts';
 import { everything, put, type Store } from '../../src/records/store.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { exportOf } from './privacy/exported.ts';
@@ -115,6 +115,71 @@ describe('a kind of record', () => {
     await store.close();
   });
 });
+
+/* During a rolling update, and after a rollback, this program writes over what a newer one has written. */
+describe('an optional field of a newer program', () => {
+  const older = recordKind('measure', { spoons: z.number(), at: moment.optional() });
+  const newer = recordKind('measure', {
+    spoons: z.number(),
+    at: moment.optional(),
+    heaped: z.boolean().optional(),
+    notes: z.array(z.string()).optional(),
+  });
+  const stored = written(newer, { spoons: 2, at: new Date(0), heaped: true, notes: ['a', 'b'] });
+
+  it('is read over, and kept where the record is changed and written again', () => {
+    const before = read(older, 'k', stored);
+    expect(Object.entries(before)).toEqual([
+      ['spoons', 2],
+      ['at', new Date(0)],
+    ]);
+    const again = written(older, { ...before, spoons: 3 });
+    expect(again).toEqual({ ...(stored as object), spoons: 3 });
+    expect(read(newer, 'k', JSON.parse(JSON.stringify(again)))).toEqual({
+      spoons: 3,
+      at: new Date(0),
+      heaped: true,
+      notes: ['a', 'b'],
+    });
+  });
+
+  it('is not what a slip of this program leaves in a record: only what was stored is kept', () => {
+    const slip = { spoons: 2, spun: true };
+    expect(written(older, slip)).toEqual({ v: 1, spoons: 2 });
+    const { at, ...timeless } = read(older, 'k', stored);
+    expect(at).toEqual(new Date(0));
+    expect(written(older, timeless)).toEqual({ v: 1, spoons: 2, heaped: true, notes: ['a', 'b'] });
+  });
+
+  it('cannot take the place of a field that this program knows, nor of the version', () => {
+    const before = read(older, 'k', stored);
+    expect(written(older, { ...before, spoons: 5 })).toMatchObject({ v: 1, spoons: 5 });
+    expect(read(older, 'k', written(older, before))).toEqual(before);
+  });
+
+  it('outlives a change of the group’s settings and of what a jar is', async () => {
+    await using store = await disposable('sqlite::memory:');
+    await store.commit([put(groupSettingsKey('g'), { v: 2, zone: 'Europe/Lisbon', greeting: 'short' })]);
+    const { callsRole: _, ...before } = await groupSettings(store, 'g');
+    await keepGroupSettings(store, 'g', { ...before, threads: false });
+    expect(await store.get([groupSettingsKey('g')])).toEqual([
+      { v: 2, zone: 'Europe/Lisbon', greeting: 'short', threads: false },
+    ]);
+    const mine = { store, member: '7' };
+    const { id } = await addItem(mine, { name: 'Moss', grams: 5 }, { cause: 'a', at: new Date() });
+    const [item] = await store.get([shelfItem('7', id)]);
+    await store.commit([put(shelfItem('7', id), { ...(item as object), finish: 'matte' })]);
+    await describeItem(mine, id, { pigmentFraction: 0.3 }, { cause: 'b', at: new Date() });
+    expect(await store.get([shelfItem('7', id)])).toEqual([
+      { ...(item as object), finish: 'matte', pigmentFraction: 0.3 },
+    ]);
+  });
+});
+
+const disposable = async (address: string) => {
+  const store = await openStore(address);
+  return Object.assign(store, { [Symbol.asyncDispose]: () => store.close() });
+};
 
 describe('a store of a newer program', () => {
   it('is left alone, with one sentence that says what to do', async () => {

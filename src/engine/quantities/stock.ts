@@ -3,6 +3,8 @@ import { powderFromFigure } from '../text/amounts/powder-among-words.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
 import { type Amount, parseAmount } from './amount.ts';
 import { readDecimal } from './number.ts';
+import { plainAmount } from './plain-amount.ts';
+import { unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
 
 /** From a speck to more than a cupboard holds: 1 mg to 100 kg, or as many litres. */
@@ -21,6 +23,8 @@ export const shownSlack = (grams: number): number => 10 ** -stockDecimals(grams)
 export function parseStock(text: string, measures: Measures = MEASURES.us): Amount {
   const bare = readDecimal(text.trim()).length > 0;
   const asked = bare ? `${text.trim()} g` : text;
+  const plain = plainStock(asked, measures);
+  if (plain) return plain;
   try {
     return parseAmount(asked, measures, STOCK);
   } catch (refusal) {
@@ -28,6 +32,16 @@ export function parseStock(text: string, measures: Measures = MEASURES.us): Amou
     if (told === undefined) throw refusal;
     return parseAmount(told, measures, STOCK);
   }
+}
+
+/** An amount in range that is a figure with its unit, as most are; undefined where there is more to read, or to refuse. */
+function plainStock(text: string, measures: Measures): Amount | undefined {
+  const plain = plainAmount(text);
+  if (!plain || plain.of !== undefined) return undefined;
+  const { measure, size } = unitSize(plain.unit, measures);
+  const value = plain.count * size;
+  if (value < STOCK.low || value > STOCK.high) return undefined;
+  return measure === 'volume' ? { measure, millilitres: value } : { measure, grams: value };
 }
 
 const UNREAD: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unreadable']);

@@ -83,6 +83,12 @@ export class SqliteDatabase {
   readonly #upsert: StatementSync;
   readonly #insert: StatementSync;
   readonly #remove: StatementSync;
+  readonly #begin: StatementSync;
+  readonly #end: StatementSync;
+  readonly #undo: StatementSync;
+  readonly #mark: StatementSync;
+  readonly #undoToMark: StatementSync;
+  readonly #unmark: StatementSync;
 
   /** Throws what SQLite throws where the file is none of its own or cannot be opened. */
   constructor(opening: Opening) {
@@ -100,6 +106,13 @@ export class SqliteDatabase {
       'INSERT INTO records (ns, key, text) VALUES (?, ?, ?) ON CONFLICT DO NOTHING',
     );
     this.#remove = this.#db.prepare('DELETE FROM records WHERE ns = ? AND key = ?');
+    // Prepared, too: reading their text each time cost as much as a row.
+    this.#begin = this.#db.prepare('BEGIN IMMEDIATE');
+    this.#end = this.#db.prepare('COMMIT');
+    this.#undo = this.#db.prepare('ROLLBACK');
+    this.#mark = this.#db.prepare('SAVEPOINT one');
+    this.#undoToMark = this.#db.prepare('ROLLBACK TO one');
+    this.#unmark = this.#db.prepare('RELEASE one');
   }
 
   /** What was waiting, answered: reads first, since they never wait for a lock, then every commit in one transaction. */
@@ -148,31 +161,40 @@ export class SqliteDatabase {
 
   /** One commit inside the shared transaction: its savepoint is undone alone when one of its keys clashes. */
   #attempt(call: CommitCall): Done {
-    this.#db.exec('SAVEPOINT one');
+    this.#mark.run();
     try {
       const clash = call.writes.find(write => !this.#apply(call.namespace, write));
-      if (clash) this.#db.exec('ROLLBACK TO one');
+      if (clash) this.#undoToMark.run();
       return { id: call.id, answer: clash ? { done: false, clash: clash.key } : { done: true } };
     } catch (error) {
       // Out of room or memory ends the whole transaction: then there is no savepoint, and no success for anyone.
       if (!this.#db.isTransaction) throw error;
-      this.#db.exec('ROLLBACK TO one');
+      this.#undoToMark.run();
       return { id: call.id, fault: faultOf(error) };
     } finally {
-      if (this.#db.isTransaction) this.#db.exec('RELEASE one');
+      if (this.#db.isTransaction) this.#unmark.run();
     }
+  }
+
+  /** The only commit of a transaction: what is undone is all of it, so it needs no savepoint. Throws what fails. */
+  #only(call: CommitCall): Done {
+    const clash = call.writes.find(write => !this.#apply(call.namespace, write));
+    (clash ? this.#undo : this.#end).run();
+    return { id: call.id, answer: clash ? { done: false, clash: clash.key } : { done: true } };
   }
 
   /** Every commit that was waiting, in one transaction and so in one flush to the disk. */
   #commitTogether(calls: readonly CommitCall[]): readonly Done[] {
     try {
       this.#checkThere();
-      this.#db.exec('BEGIN IMMEDIATE');
+      this.#begin.run();
+      const [first, ...others] = calls;
+      if (first && others.length === 0) return [this.#only(first)];
       const answers = calls.map(call => this.#attempt(call));
-      this.#db.exec('COMMIT');
+      this.#end.run();
       return answers;
     } catch (error) {
-      if (this.#db.isTransaction) this.#db.exec('ROLLBACK');
+      if (this.#db.isTransaction) this.#undo.run();
       const fault = faultOf(error);
       // One too large for the disk takes the others with it: then each by itself, unless it is the lock that failed.
       const alone = calls.length === 1 || fault.sqlite === BUSY;

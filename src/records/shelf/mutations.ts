@@ -124,11 +124,10 @@ export async function describeItem(
   if (what.pigmentFraction !== undefined) checkPigment(what.pigmentFraction);
   return changeOnce(shelf, change, all => {
     const { item } = pickFromSnapshot(all, asked);
-    const { id, name, since } = item;
+    const { id } = item;
     const described = {
-      id,
-      name,
-      since,
+      // With whatever a newer program says of it: only the fields of the kind are written beside that.
+      ...item,
       colourant: what.colourant ?? item.colourant,
       pigmentFraction: what.pigmentFraction ?? item.pigmentFraction,
       price: what.price ?? item.price,

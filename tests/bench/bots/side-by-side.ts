@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { register } from '../../../src/discord/register.ts';
 import { type Host, type Member, openHost } from '../../../src/loopback/index.ts';
 import { registry } from '../../loopback/room.ts';
+import { PATIENT } from '../../records/patience.ts';
 
 const TOKEN = 'bench-token';
 /** How many ask at once. */
@@ -34,7 +35,8 @@ export type Bot = {
 
 /** Starts a bot and waits until it is ready. */
 export async function startBot(script: URL, variables: NodeJS.ProcessEnv): Promise<Bot> {
-  const host = await openHost();
+  // The platform's three seconds are not what is measured: the first answers after a start take longer on a crowded machine.
+  const host = await openHost({ acknowledgeWithinMs: PATIENT });
   const group = host.addGuild({ name: 'Sunday soapers', channels: ['bench'] });
   await register(registry, { token: TOKEN, api: host.api });
   const began = performance.now();

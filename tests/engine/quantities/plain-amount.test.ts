@@ -4,6 +4,7 @@ import { emergenciesIn } from '../../../src/conversation/first-aid/first-aid.ts'
 import { readEmergencies } from '../../../src/engine/hazards/index.ts';
 import { plainAmount } from '../../../src/engine/quantities/plain-amount.ts';
 import { parsePortionRange } from '../../../src/engine/quantities/portion.ts';
+import { parseStock } from '../../../src/engine/quantities/stock.ts';
 import { UNIT_WORDS } from '../../../src/engine/quantities/unit-words.ts';
 import { MEASURES } from '../../../src/engine/quantities/units.ts';
 import { Refusal } from '../../../src/engine/refusal.ts';
@@ -23,7 +24,38 @@ const figures = fc.oneof(
 );
 const behind = fc.constantFrom('', ' oils', ' oil', ' aceite', ' batter', ' masa');
 
+/** What of a jar is read, whatever it is; a refusal by its id. */
+const stock = (text: string, measures = MEASURES.us) => {
+  try {
+    return parseStock(text, measures);
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return refusal.id;
+    throw refusal;
+  }
+};
+
 describe('a figure with its unit', () => {
+  property.prop([figures, fc.constantFrom(...UNIT_WORDS), behind])(
+    'of what a jar holds is read as the grammar reads it',
+    (figure, unit, of) => {
+      for (const measures of [MEASURES.us, MEASURES.metric])
+        expect(stock(`${figure} ${unit}${of}`, measures)).toEqual(
+          stock(`about ${figure} ${unit}${of}`, measures),
+        );
+    },
+  );
+
+  test('of what a jar holds is read from a milligram to 100 kg, and no further', () => {
+    expect(stock('1 mg')).toEqual({ measure: 'mass', grams: 0.001 });
+    expect(stock('0.99 mg')).toBe('amount-out-of-range');
+    expect(stock('100 kg')).toEqual({ measure: 'mass', grams: 100_000 });
+    expect(stock('100.01 kg')).toBe('amount-out-of-range');
+    // A bare figure is grams: scales and jars say grams.
+    expect(stock('25')).toEqual({ measure: 'mass', grams: 25 });
+    // A US teaspoon is 4.92892 ml: NIST Handbook 44, appendix C.
+    expect(stock('2 tsp')).toEqual({ measure: 'volume', millilitres: expect.closeTo(9.85784, 4) });
+  });
+
   property.prop([figures, fc.constantFrom(...UNIT_WORDS), behind])(
     'is read as the grammar of all amounts reads it',
     (figure, unit, of) => {
