@@ -48,6 +48,11 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'ranch-and-obrador',
   'surgery-and-loom',
   'salon-and-taxi',
+  'garage-and-apiary',
+  'schoolroom-and-goatfold',
+  'wharf-and-tlapaleria',
+  'nightshift-and-lorry',
+  'switchboard-and-thimble',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>
