@@ -59,7 +59,8 @@ export const THINGS = {
     '(?:\\d+ percent(?: (?:lye|solution|sosa|soda))|concentrat\\w+|concentracion|lye solution|(?:sosa|soda|lejia) al \\d+)',
   purity: '(?:9[0-9](?: 9[0-9])? percent|9[0-9] 9[0-9]|purity|pureza|puridad)',
   titration: '(?:phenolphthalein|fenolftaleina|titrat\\w+|valoracion|valorar)',
-  unlabelled: '(?:sin etiqueta|sin marca|sin nombre|en bolsit?as?|no (?:label|brand|name)|unbranded|without (?:a )?label|unlabel\\w+|sold loose|suelta|a granel)',
+  unlabelled:
+    '(?:sin etiqueta|sin marca|sin nombre|en bolsit?as?|no (?:label|brand|name)|unbranded|without (?:a )?label|unlabel\\w+|sold loose|suelta|a granel)',
   clumpedLye: `(?:${LYE}\\b(?:(?!soap|jabon|bar|batter|masa).){0,40}\\b${CLUMPED}|${CLUMPED}(?: \\w+){0,2} ${LYE})`,
   masa: '(?:batter|masa|mezcla)',
   recipe: '(?:batch|recipe|lote|receta|tanda)',
