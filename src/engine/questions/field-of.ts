@@ -1,6 +1,7 @@
 import { plainlyElsewhere, withoutLikenesses } from './elsewhere.ts';
 import type { Found } from './learned/features.ts';
 import { isOfCraft, type Topic, topicsIn } from './learned/topics.ts';
+import { tellsOfHurt } from './lye/nearest/hurt.ts';
 import { type Outside, outsideField } from './scope.ts';
 import { LYE_WORDS, OUR_WORDS, SOAP_WORDS } from './soap-words.ts';
 import { isSurelyOurs, WITHOUT_LYE } from './surely-ours.ts';
@@ -44,6 +45,10 @@ const USES_OF_LYE: ReadonlySet<Topic> = new Set([
   'vehicle',
   'office',
 ]);
+/** Beside these words somebody may have come near lye: that is never another field. */
+const OF_SOMEBODY: ReadonlySet<Topic> = new Set(['animals', 'health']);
+const isOfSomebody = ({ words, text }: Words): boolean =>
+  tellsOfHurt(text) || topicsIn(words).some(topic => OF_SOMEBODY.has(topic));
 const isOfHouse = ({ words }: Words): boolean => topicsIn(words).some(topic => USES_OF_LYE.has(topic));
 /** Where a colouring thing is named that no list of ours holds. */
 const UNLISTED = 0.95;
@@ -65,7 +70,7 @@ export type Judged = { readonly elsewhere: number; readonly job: number };
 /** Somebody else's field that a question is about, or undefined. Pure. */
 export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged): Outside | undefined {
   const plainly = plainlyElsewhere(words.text);
-  if (plainly !== undefined) return plainly;
+  if (plainly !== undefined && !(plainly === 'lye-elsewhere' && isOfSomebody(words))) return plainly;
   const named = outsideField(withoutLikenesses(words.text));
   const isSoap = SOAP_WORDS.test(words.text);
   // "Other" and what is sold are named by words that makers use too.
@@ -74,7 +79,11 @@ export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged):
   if (named !== undefined && elsewhere >= least) return named;
   // Near lye only what was learned sends away: other uses of it, lessons, cloth.
   if (LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text)))
-    return elsewhere < NEAR_LYE ? undefined : isOfHouse(words) ? 'lye-elsewhere' : 'other';
+    return elsewhere < NEAR_LYE || isOfSomebody(words)
+      ? undefined
+      : isOfHouse(words)
+        ? 'lye-elsewhere'
+        : 'other';
   if (isSurelyOurs(words, found)) return elsewhere >= SURELY_OURS ? 'other' : undefined;
   const ofOils = found.amounts.some(({ of }) => of === 'oils' || of === 'oil');
   // The trade's pigments on something that is no soap, with no word of soap beside them.
