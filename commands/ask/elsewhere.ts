@@ -6,7 +6,7 @@ import { unaccented } from '../../src/engine/text/unaccented.ts';
 import type { lyeAnswer } from './lye.ts';
 
 /** From here on a matter of handling is only taken for one, where no lye is spoken of. */
-const SURELY_ELSEWHERE = 0.6;
+export const SURELY_ELSEWHERE = 0.6;
 
 /** What is said to a question of another field, with what can be asked. */
 export function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): Reply {

@@ -12,7 +12,7 @@ import { unaccented } from '../../src/engine/text/unaccented.ts';
 const NEAR_LYE =
   /\b(?:lye|naoh|koh|caustic\w*|hydroxide|potash|saponif\w*|super ?fat\w*|sosa|soda|lejia|potasa|(?:sobre|super) ?engras\w*|sobre ?grasa|hidroxido|alcali)\b/u;
 const OF_SOAP =
-  /\b(?:soaps?|soaping|bars?|batch|batter|trace|cur(?:e|ed|ing)|castile|lard|tallow|oils?|fats?|grease|bubbles|lather|water|scales?|ph|jabon(?:es)?|pastillas?|barras?|lote|masa|traza|cura\w*|castilla|manteca|sebo|aceites?|grasas?|espuma|agua|bascula|balanza|leche|milk|stout|beer|cerveza)\b/u;
+  /\b(?:soaps?|soaping|bars?|batch|batter|trace|cur(?:e|ed|ing)|castile|lard|tallow|oils?|fats?|grease|bubbles|lather|water|scales?|ph|jabon(?:es)?|pastillas?|barras?|lote|masa|traza|cura\w*|castilla|manteca|sebo|aceites?|grasas?|espuma|agua|bascula|balanza|leche|milk|stout|beer|cerveza|goggles|gloves|gafas|guantes|antiparras)\b/u;
 const OF_COLOUR =
   /\b(?:mica|pigment\w*|oxide|dye|lake|colou?r\w*|swirl\w*|tono|tinte|colorante\w*|color(?:es|ear)?|oxidos?(?= de)|ultramar\w*|clay|arcilla)\b/u;
 

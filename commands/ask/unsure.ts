@@ -5,6 +5,7 @@ import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { outsideReply, SURELY_ELSEWHERE } from './elsewhere.ts';
 import { topicReply } from './matter.ts';
 
 const NEAR_LYE =
@@ -28,7 +29,17 @@ export function unsureReply(question: string, read: QuestionRead, context: Conte
   if (isKnown(facts) || OF_COLOUR.test(question)) return undefined;
   // An amount for an amount is a dose: which colourant it is of is asked.
   if (reading?.job === 'dose' && facts.portion !== undefined && facts.powder !== undefined) return undefined;
-  return isNothing && NEAR_LYE.test(question) ? unsureOf(question, context) : undefined;
+  if (!isNothing || !NEAR_LYE.test(question)) return undefined;
+  const unsure = unsureOf(question, context);
+  if (outside !== 'other' || read.elsewhere < SURELY_ELSEWHERE) return unsure;
+  // Lye in lessons, films or hair is another field; what always holds near lye stands behind that.
+  const { headline } = outsideReply(read, context);
+  return {
+    ...unsure,
+    headline,
+    data: { understood: { outside } },
+    blocks: [{ kind: 'text', text: unsure.headline }, ...unsure.blocks],
+  };
 }
 
 /** What is asked of soap that is made, kept, given or spoken of; with no word of lye beside it there is nothing to be careful of. */

@@ -29,6 +29,29 @@ test.each([
   expect(cautions.map(({ id }) => id)).toContain('lye-burns');
 });
 
+test('lye in another field is said to be one, with what always holds near lye behind it', async () => {
+  const { headline, data, blocks, cautions } = await asked(
+    'what lye is in relaxer and can i do it over a perm',
+  );
+  expect(data).toMatchObject({ understood: { outside: 'other' } });
+  expect(headline).toContain('outside my field');
+  expect(blocks[0]).toMatchObject({ text: expect.stringContaining('what is in doubt is left alone') });
+  expect(cautions.map(({ id }) => id)).toContain('lye-burns');
+});
+
+test('goggles and gloves are a matter near lye, whatever else the words may be taken for', async () => {
+  const { data } = await asked('are gloves enough or do i need goggles as well');
+  expect(data).toMatchObject({ understood: { lye: 'no-goggles' } });
+});
+
+test('too much lye in the mould is told as such, however the slip is called', async () => {
+  for (const line of [
+    'se me pasó la mano con la sosa, tiré como 10 gramos de más y ya está en el molde. hay arreglo?',
+    'i was heavy handed with the lye and it is in the mould, what now',
+  ])
+    expect((await asked(line)).data).toMatchObject({ understood: { lye: 'too-much-in' } });
+});
+
 test('it stays a question of colour where a colour is spoken of', async () => {
   expect((await asked('will glowing pigment survive lye')).data).not.toMatchObject({
     understood: { lye: 'unsure' },

@@ -167,6 +167,36 @@ const sets = [
     held: { questions: 96, amounts: 0, colours: 0, scope: 0 },
   },
   {
+    file: 'garage-and-apiary.json',
+    // Of 100 questions, 80 amounts and 80 of the field or not: run once, before anything was tuned on it; of its 60 flaws 58 came first and all in the first three. One word, a trade mark, is another since.
+    first: { questions: 82, amounts: 72, colours: 0, scope: 73 },
+    held: { questions: 86, amounts: 72, colours: 0, scope: 77 },
+  },
+  {
+    file: 'schoolroom-and-goatfold.json',
+    // As many; run once, before anything was tuned on it; of its 60 flaws 59 came first and all in the first three.
+    first: { questions: 88, amounts: 70, colours: 0, scope: 75 },
+    held: { questions: 89, amounts: 70, colours: 0, scope: 77 },
+  },
+  {
+    file: 'wharf-and-tlapaleria.json',
+    // 200 lines of recipes and lye alone: run once, before anything was tuned on it.
+    first: { questions: 111, amounts: 0, colours: 0, scope: 0 },
+    held: { questions: 122, amounts: 0, colours: 0, scope: 0 },
+  },
+  {
+    file: 'nightshift-and-lorry.json',
+    // Of 120 questions and 180 amounts: run once, before anything was tuned on it.
+    first: { questions: 100, amounts: 149, colours: 0, scope: 0 },
+    held: { questions: 108, amounts: 149, colours: 0, scope: 0 },
+  },
+  {
+    file: 'switchboard-and-thimble.json',
+    // 360 lines of the field or not, written to be hard to tell: run once, before anything was tuned on it. A dozen of what it calls inside tell of lye on skin: first aid is shown.
+    first: { questions: 0, amounts: 0, colours: 0, scope: 292 },
+    held: { questions: 0, amounts: 0, colours: 0, scope: 335 },
+  },
+  {
     file: 'dairy-and-comal.json',
     // 200 lines of recipes and lye alone: run once, with the reader before; a matter of lye that was answered as one is not counted in it.
     first: { questions: 58, amounts: 0, colours: 0, scope: 0 },

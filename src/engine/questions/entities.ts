@@ -81,7 +81,8 @@ export function thingsIn({ words }: Words): readonly NamedThing[] {
         if (colours) found.push({ text: span.join(' '), from, to: from + length, colourants: colours });
       }
   }
-  return [...found, ...headShared(words, found)].sort((a, b) => a.from - b.from);
+  const shared = [...found, ...headShared(words, found)];
+  return [...shared, ...headApart(words, shared)].sort((a, b) => a.from - b.from);
 }
 
 const HUE =
@@ -89,19 +90,64 @@ const HUE =
 const HEAD_FIRST = /^((?:oxido(?: de hierro)?|mica|arcilla|ultramar) )\p{L}+$/u;
 const HEAD_LAST = /^\p{L}+( (?:iron )?(?:oxide|mica|clay|ultramarine))s?$/u;
 
-/** "Óxido rojo y amarillo", "red and yellow oxide": two things that are named by one word. */
+/** What joins the last of several hues to the one beside the shared word; further ones may stand between commas. */
+const LAST_JOINT = /^(?:and|n|y|e|&|\+)$/u;
+const JOINT = /^(?:and|n|y|e|&|\+|,)$/u;
+const ARTICLE = /^(?:the|el|la|los|las)$/u;
+
+/** The hues that lie behind one another from `from` on in steps of `step`, the last of them in reading order or the first behind "and". */
+function huesBeside(words: readonly string[], from: number, step: 1 | -1): readonly number[] {
+  const hues: number[] = [];
+  const joints: string[] = [];
+  const past = (at: number) => (ARTICLE.test(words[at] ?? '') ? at + step : at);
+  for (let at = past(from); JOINT.test(words[at] ?? ''); ) {
+    const hue = past(at + step);
+    if (!HUE.test(words[hue] ?? '')) break;
+    hues.push(hue);
+    joints.push(words[at]!);
+    at = past(hue + step);
+  }
+  // "Red, yellow and black oxide": the joint beside the last one named says that it is a list.
+  return LAST_JOINT.test((step === 1 ? joints.at(-1) : joints[0]) ?? '') ? hues : [];
+}
+
+/** "Óxido rojo y amarillo", "red, yellow and black oxide": things that are named by one word. */
 function headShared(words: readonly string[], found: readonly NamedThing[]): readonly NamedThing[] {
   return found.flatMap(({ text, from, to }) => {
     const first = HEAD_FIRST.exec(text)?.[1];
     const last = HEAD_LAST.exec(text)?.[1];
-    const [joint, hue, at] =
-      first === undefined ? [words[from - 1], words[from - 2], from - 2] : [words[to], words[to + 1], to + 1];
-    if ((first ?? last) === undefined || !/^(?:and|n|y|&)$/u.test(joint ?? '') || !HUE.test(hue ?? ''))
-      return [];
-    const isTaken = found.some(one => at >= one.from && at < one.to);
-    const name = first === undefined ? `${hue}${last}` : `${first}${hue}`;
-    const colourants = isTaken ? [] : colourantsMeant(name);
-    return colourants.length > 0 ? [{ text: name, from: at, to: at + 1, colourants }] : [];
+    if ((first ?? last) === undefined) return [];
+    const hues = first === undefined ? huesBeside(words, from - 1, -1) : huesBeside(words, to, 1);
+    return hues.flatMap(at => {
+      if (found.some(one => at >= one.from && at < one.to)) return [];
+      const name = first === undefined ? `${words[at]}${last}` : `${first}${words[at]}`;
+      const colourants = colourantsMeant(name);
+      return colourants.length > 0 ? [{ text: name, from: at, to: at + 1, colourants }] : [];
+    });
+  });
+}
+
+const PLURAL_HEAD: ReadonlyMap<string, (hue: string) => string> = new Map([
+  ['oxides', hue => `${hue} iron oxide`],
+  ['oxidos', hue => `oxido de hierro ${hue}`],
+  ['ultramarines', hue => `${hue} ultramarine`],
+  ['ultramares', hue => `ultramar ${hue}`],
+]);
+
+/** "With oxides? The yellow and the black": what is named once for all stands apart, and only joined hues are of it. */
+function headApart(words: readonly string[], found: readonly NamedThing[]): readonly NamedThing[] {
+  const isFree = (at: number) => !found.some(one => at >= one.from && at < one.to);
+  const at = words.findIndex((word, index) => PLURAL_HEAD.has(word) && isFree(index));
+  if (at < 0 || found.some(({ colourants }) => colourants.length > 0)) return [];
+  const head = PLURAL_HEAD.get(words[at]!)!;
+  const first = words.findIndex(
+    (word, index) => index > at && HUE.test(word) && huesBeside(words, index + 1, 1).length > 0,
+  );
+  if (first < 0) return [];
+  return [first, ...huesBeside(words, first + 1, 1)].flatMap(hue => {
+    const name = head(words[hue]!);
+    const colourants = colourantsMeant(name);
+    return colourants.length > 0 ? [{ text: name, from: hue, to: hue + 1, colourants }] : [];
   });
 }
 

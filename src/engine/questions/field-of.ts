@@ -1,6 +1,7 @@
 import { plainlyElsewhere, withoutLikenesses } from './elsewhere.ts';
 import type { Found } from './learned/features.ts';
 import { isOfCraft, type Topic, topicsIn } from './learned/topics.ts';
+import { tellsOfHurt } from './lye/nearest/hurt.ts';
 import { type Outside, outsideField } from './scope.ts';
 import { LYE_WORDS, OUR_WORDS, SOAP_WORDS } from './soap-words.ts';
 import { isSurelyOurs, WITHOUT_LYE } from './surely-ours.ts';
@@ -12,7 +13,7 @@ export const LEAST = 0.35;
 /** A field that is named by its own words is taken for meant from this chance on. */
 const NAMED_FIELD = 0.06;
 /** With one: "cold process or only melt and pour". */
-const BESIDE_SOAP = 0.12;
+const BESIDE_SOAP = 0.3;
 /** With no word of soap beside it. */
 const CLEAR_FIELD = 0.015;
 /** Any other, chosen by leaving out one writer at a time: what is sent away is told so in one sentence, and asked again. */
@@ -26,11 +27,11 @@ const SURELY_OURS = 0.9;
 /** From here on the judge of jobs is sure. */
 const SURE_JOB = 0.97;
 /** What speaks of another craft and of no soap is that craft's but where the words are surely ours. */
-const OF_CRAFT = 0.03;
+const OF_CRAFT = 0.1;
 /** What asks for nothing that we do, where it is not surely of soap. */
 const NOTHING = 0.05;
-/** Near lye. */
-const NEAR_LYE = 0.6;
+/** Near lye, whatever stands around it: what comes near soap is kept. */
+const NEAR_LYE = 0.45;
 /** What is made without lye is no soap of ours; "no lye in the flat" says something else. */
 const OF_SURFACTANTS = /\b(?:champus?|shampoos?|surfactants?|tensioactiv\w*|syndet|sci)\b/u;
 /** Matters that lye is bought for elsewhere; who may come to harm by it is none of them. */
@@ -44,6 +45,10 @@ const USES_OF_LYE: ReadonlySet<Topic> = new Set([
   'vehicle',
   'office',
 ]);
+/** Beside these words somebody may have come near lye: that is never another field. */
+const OF_SOMEBODY: ReadonlySet<Topic> = new Set(['animals', 'health']);
+const isOfSomebody = ({ words, text }: Words): boolean =>
+  tellsOfHurt(text) || topicsIn(words).some(topic => OF_SOMEBODY.has(topic));
 const isOfHouse = ({ words }: Words): boolean => topicsIn(words).some(topic => USES_OF_LYE.has(topic));
 /** Where a colouring thing is named that no list of ours holds. */
 const UNLISTED = 0.95;
@@ -65,16 +70,20 @@ export type Judged = { readonly elsewhere: number; readonly job: number };
 /** Somebody else's field that a question is about, or undefined. Pure. */
 export function fieldOf(words: Words, found: Found, { elsewhere, job }: Judged): Outside | undefined {
   const plainly = plainlyElsewhere(words.text);
-  if (plainly !== undefined) return plainly;
+  if (plainly !== undefined && !(plainly === 'lye-elsewhere' && isOfSomebody(words))) return plainly;
   const named = outsideField(withoutLikenesses(words.text));
   const isSoap = SOAP_WORDS.test(words.text);
   // "Other" and what is sold are named by words that makers use too.
   const isClear = named !== undefined && named !== 'other' && named !== 'business' && !isSoap;
   const least = isClear ? CLEAR_FIELD : isSoap ? BESIDE_SOAP : NAMED_FIELD;
   if (named !== undefined && elsewhere >= least) return named;
-  // Near lye nothing is sent away that may be about soap: only what another use of it is named in.
+  // Near lye only what was learned sends away: other uses of it, lessons, cloth.
   if (LYE_WORDS.test(words.text) && !(WITHOUT_LYE.test(words.text) && OF_SURFACTANTS.test(words.text)))
-    return elsewhere >= NEAR_LYE && isOfHouse(words) ? 'lye-elsewhere' : undefined;
+    return elsewhere < NEAR_LYE || isOfSomebody(words)
+      ? undefined
+      : isOfHouse(words)
+        ? 'lye-elsewhere'
+        : 'other';
   if (isSurelyOurs(words, found)) return elsewhere >= SURELY_OURS ? 'other' : undefined;
   const ofOils = found.amounts.some(({ of }) => of === 'oils' || of === 'oil');
   // The trade's pigments on something that is no soap, with no word of soap beside them.

@@ -92,8 +92,12 @@ export function wordsOf(question: string): Words {
     .replace(/¿|¡/gu, ' ')
     .replace(/\bgray/gu, 'grey')
     .replace(/\bultra[ -](?=marin)/gu, 'ultra')
+    // A name keeps its own letters: "cochineal's not allowed".
+    .replace(/(?<=\p{L}{4})'s(?= (?:not|ok|okay|allowed|banned|legal|safe|stable)\b)/gu, ' is')
     .replace(/\bcoco powder\b/gu, 'cocoa powder')
     .replace(/\bcolor(?!e)/gu, 'colour')
+    // Of the dioxides only one is a soap maker's.
+    .replace(/\bdioxido(?! de\b)/gu, 'dioxido de titanio')
     .replace(TIGHT, '$1 $2 ')
     .replace(/(?<![#\p{L}\d])(\d[\d.,/]*)(\p{L}+)/gu, apart)
     .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d)| [-–—]+ )/gu, ' $1 ')

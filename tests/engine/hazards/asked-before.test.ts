@@ -16,12 +16,15 @@ describe('handling asked about before it is done is no emergency', () => {
     'puedo echar agua sobre la sosa',
     '¿se puede mezclar la sosa en una olla de aluminio?',
     'olla de aluminio para la sosa',
+    '¿en qué orden se echa, el agua sobre la soda o la soda sobre el agua?',
+    'in which order, water on the lye or lye in the water?',
   ])('%s', text => {
     expect(isAskedBefore(text)).toBe(true);
     expect(readEmergencies(text)).toEqual([]);
   });
 
   test.each([
+    'en qué orden se echa, el agua sobre la soda? ya la eché y hierve',
     'I poured water onto the lye',
     'can I pour water onto the lye it is smoking',
     'poured water on the lye is it ok?',
@@ -86,5 +89,25 @@ describe('an emergency named in a word or two', () => {
     expect(Object.keys(words).sort()).toEqual([...EMERGENCY_IDS].sort());
     for (const [id, both] of Object.entries(words))
       for (const name of both) expect(`${name}: ${emergencyNamed(name)}`).toBe(`${name}: ${id}`);
+  });
+});
+
+describe('turns of phrase that tell of nobody hurt', () => {
+  test.each([
+    'se me pasó la mano con la sosa, puse diez gramos de más',
+    'se nos fue la mano con la sosa',
+    'hoy llueve a mares, oliva 500 y coco 200, sosa y agua',
+    '¿la guardo en vidrio o la sosa se come el cristal?',
+    'happy tears when i cut it, the lye went in so smoothly',
+  ])('%s', text => {
+    expect(readEmergencies(text)).toEqual([]);
+  });
+
+  test.each([
+    ['se me cayó sosa en la mano y me arde', 'lye-skin'],
+    ['me mareé con el vapor de la sosa', 'fumes-inhaled'],
+    ['mi hijo se comió la sosa', 'lye-swallowed'],
+  ])('%s: with the same words somebody is', (text, id) => {
+    expect(readEmergencies(text)[0]?.id).toBe(id);
   });
 });

@@ -95,6 +95,17 @@ const names = (): readonly string[] => [
 export const HURT =
   /hands went red and itchy|skin peeling a bit|fizzed like crazy|his skin burns and went red|dried out my skin raw|al lavarme las manos me arde|solo pica en algunos puntos|it climbed out of the mold!! very hot|fizzed and stank|burbujeo solita|se trago un pedazo|huevo podrido|my eye burns|blistered|my dog ate|the drops make my gloves slippery and burn|rash on both arms|rash up his arms|rozaduras del bebe/u;
 
+const OF_COLOURS: ReadonlySet<string> = new Set([
+  'dose',
+  'survives-lye',
+  'law',
+  'mix',
+  'preview',
+  'plan',
+  'compare',
+  'wet',
+]);
+
 /** Questions and flaws in which no pattern tells of anybody who is hurt, four parts of the flaws apart, and names. */
 function plain(): readonly LearnedText[] {
   const all = [
@@ -110,6 +121,19 @@ function plain(): readonly LearnedText[] {
       typeof part === 'string' ? [] : part.map(({ text }) => ({ text, writer: name })),
     );
   });
+  // What is asked of colours, amounts and plans, by makers of many places; of lye and of what came out amiss only those before.
+  const asked = [
+    'barrio-and-bayou',
+    'harbour-and-hedge',
+    'depot-and-vineyard',
+    'ranch-and-obrador',
+    'surgery-and-loom',
+    'nightshift-and-lorry',
+  ].flatMap(name =>
+    (read(`../../sets/${name}.json`).questions as readonly { text: string; job: string }[])
+      .filter(({ job }) => OF_COLOURS.has(job))
+      .map(({ text }) => ({ text, writer: name })),
+  );
   // Kept out of tuning the causes; that they alarm nobody is learned from, so that others are asked for what is not known.
   const kept = ['part-1', 'part-2', 'part-3', 'part-4', 'second'].flatMap(name =>
     (read(`../flaws/heldout/${name}.json`) as readonly { text: string }[]).map(({ text }) => ({
@@ -118,7 +142,7 @@ function plain(): readonly LearnedText[] {
     })),
   );
   const flaws = EXAMPLES.map(({ text }, at) => ({ text, writer: `flaws ${at % 4}` }));
-  return [...all, ...kept, ...flaws, ...names().map(text => ({ text, writer: 'names' }))]
+  return [...all, ...asked, ...kept, ...flaws, ...names().map(text => ({ text, writer: 'names' }))]
     .filter(({ text }) => groundsIn(text).told.length === 0 && !HURT.test(text))
     .map(({ text, writer }) => ({ text, writer, label: 'none' as const, kind: 'plain' as const }));
 }

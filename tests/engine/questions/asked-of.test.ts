@@ -59,6 +59,13 @@ const ASKED: readonly (readonly [question: string, topic: string])[] = [
   ['cuánto tarda en enfriar el agua con sosa', 'cooling-time'],
   ['ya la soda se me humedeció y está en bloque, todavía sirve', 'clumped'],
   ['la sosa que venden suelta sirve? viene en escamas sin etiqueta', 'purity-unknown'],
+  [
+    'qué onda, la sosa en la tlapalería me la venden en bolsita sin marca, cómo sé si sirve',
+    'purity-unknown',
+  ],
+  ['is the lye with no brand on the bag ok, can i use it', 'purity-unknown'],
+  ['Una pregunta, el agua tiene que ser destilada o me vale la de la fuente del pueblo', 'tap-water'],
+  ['can i use spring water for the lye', 'tap-water'],
   ['can you use the drain caustic from the hardware', 'drain-cleaner'],
   ["if my recipe's for soda crystals can I just use caustic instead", 'caustic-for-soda'],
   ['washing soda instead of caustic', 'baking-soda'],

@@ -61,6 +61,17 @@ describe('what a question is about, common practice (no source)', () => {
     expect(readQuestion(text).outside).toBeDefined();
   });
 
+  test('lye in lessons, hair and cloth is another field; where somebody may have met it, it never is', () => {
+    expect(readQuestion('what lye is in hair relaxer and can i do it over a perm').outside).toBeDefined();
+    expect(readQuestion('cómo pinto unos jeans con añil, ¿lleva sosa también?').outside).toBeDefined();
+    for (const text of [
+      'the dog sniffed the lye tub at school, what do i do',
+      'lye on the kitchen floor and my cat walks in, how do i clean the tiles',
+      'me salpicó sosa en la escuela, mañana tengo examen',
+    ])
+      expect(readQuestion(text).outside).toBeUndefined();
+  });
+
   test('near lye nothing is sent away but another use of it', () => {
     expect(
       readQuestion('the cat walked over the lye beads, how do i clean the worktop').outside,

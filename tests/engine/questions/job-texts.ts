@@ -61,6 +61,11 @@ const SETS = [
   'ranch-and-obrador',
   'surgery-and-loom',
   'salon-and-taxi',
+  'garage-and-apiary',
+  'schoolroom-and-goatfold',
+  'wharf-and-tlapaleria',
+  'nightshift-and-lorry',
+  'switchboard-and-thimble',
 ] as const;
 
 /** Which of the three things one does with a shelf; the sets tell only that it is one. */

@@ -48,12 +48,19 @@ const OF_FIELDS: ReadonlySet<string> = new Set([
   'ranch-and-obrador',
   'surgery-and-loom',
   'salon-and-taxi',
+  'garage-and-apiary',
+  'schoolroom-and-goatfold',
+  'wharf-and-tlapaleria',
+  'nightshift-and-lorry',
+  'switchboard-and-thimble',
 ]);
 
 const elsewhere = (): readonly MatterText[] =>
   jobTexts()
     .filter(({ label, writer }) => label !== 'inside' && !DOZENS.has(writer) && !OF_FIELDS.has(writer))
     .filter(({ part, label }) => part !== 'own' || label !== 'outside')
+    // What is asked of lye without two figures is no recipe, and may be any of the matters.
+    .filter(({ text, label }) => label !== 'lye' || (text.match(/\d+/gu) ?? []).length > 1)
     .filter(
       ({ part, label }, at) =>
         (part !== 'flaw' || at % 4 === 0) && (part !== 'own' || (at % 12 === 0 && label !== 'lye')),

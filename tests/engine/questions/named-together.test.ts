@@ -16,6 +16,37 @@ describe('two things that one word names', () => {
     expect(named(text).toSorted()).toEqual(names.toSorted());
   });
 
+  test.each([
+    ['red, yellow and black oxide', ['red oxide', 'yellow oxide', 'black oxide']],
+    ['olive green from yellow + black oxide', ['yellow oxide', 'black oxide']],
+    ['rust from the red and the yellow oxides', ['red oxide', 'yellow oxides']],
+    ['marrón con óxido rojo, amarillo y negro', ['oxido rojo', 'oxido amarillo', 'oxido negro']],
+    [
+      '¿verde oliva con óxidos? con el amarillo y el negro',
+      ['oxido de hierro amarillo', 'oxido de hierro negro'],
+    ],
+    ['which oxides for olive, the yellow and the black?', ['yellow iron oxide', 'black iron oxide']],
+  ])('a list of hues: %s', (text, names) => {
+    expect(named(text).toSorted()).toEqual(names.toSorted());
+  });
+
+  test('one hue alone is none of the oxides that are spoken of, nor are two beside a named thing', () => {
+    expect(named('oxides for an olive green, the yellow one?')).toEqual([]);
+    expect(named('óxido rojo, amarillo')).toEqual(['oxido rojo']);
+    expect(named('which oxides beside ultramarine blue for the green and the red')).toEqual([
+      'ultramarine blue',
+    ]);
+  });
+
+  test('the dioxide of soap makers is of titanium, and no other is', () => {
+    expect(named('5 g de dióxido en glicerina')).toEqual(['dioxido de titanio']);
+    expect(named('dióxido de silicio en el jabón')).not.toContain('dioxido de titanio');
+  });
+
+  test('a name keeps its own letters before a short verb', () => {
+    expect(named("cochineal's not allowed in australia, is it?")).toEqual(['cochineal']);
+  });
+
   test('a hue behind a comma, and what stands apart, is none of them', () => {
     expect(named('white, pink clay')).toEqual(['pink clay']);
     expect(named('a red soap and yellow oxide')).toEqual(['yellow oxide']);
@@ -38,6 +69,10 @@ describe('a plant beside a colourant', () => {
 
 describe('a wished colour', () => {
   const wished = (text: string) => targetIn(text, wordsOf(text), thingsIn(wordsOf(text)))?.text;
+  test('is the one that is looked for, not the one that came out', () => {
+    expect(wished('me sale un gris horrible cuando busco lila')).toBe('lila');
+    expect(wished('¿cómo se hace el lila?')).toBe('lila');
+  });
   test.each([
     ['azul + rosa da lila?', 'lila'],
     ['blue and pink gives lilac, right', 'lilac'],

@@ -88,7 +88,7 @@ export const clays: readonly Colourant[] = [
     id: 'red-clay',
     names: { en: 'Red clay', es: 'Arcilla roja' },
     synonyms: namesIn(
-      `moroccan red clay, french red clay, australian red clay, brick clay, arcilla roja marroquí, argile rouge, rote tonerde, argilla rossa, argila vermelha`,
+      `red kaolin, red kaolin clay, caolín rojo, moroccan red clay, french red clay, australian red clay, brick clay, arcilla roja marroquí, argile rouge, rote tonerde, argilla rossa, argila vermelha`,
     ),
     inci: 'Kaolin, Iron Oxides',
     ci: ['77004', '77491'],

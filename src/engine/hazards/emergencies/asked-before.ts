@@ -10,14 +10,14 @@ const VESSEL =
 /** What is asked about: water that goes onto lye, or a metal that lye eats. */
 const MATTERS = [
   new RegExp(String.raw`\bwater\b.{0,12}\b(?:on ?to|on|in ?to|over|to)\b(?: the| my)? ${LYE}\b`, 'u'),
-  new RegExp(String.raw`\bagua\b.{0,12}\b(?:sobre|encima de|en|a)\b(?: la)? ${LYE}\b`, 'u'),
+  new RegExp(String.raw`\bagua\b.{0,12}\b(?:sobre|encima de|en|a)\b(?: la)? (?:${LYE}|soda)\b`, 'u'),
   new RegExp(String.raw`\b${METAL}\b.{0,40}\b${LYE}\b|\b${LYE}\b.{0,40}\b${METAL}\b`, 'u'),
 ];
 const HELLO =
   '^(?:(?:hi|hello|hey|so|ok|okay|please|hola|oye|and|y|una pregunta|quick question|question)[ ,:]+)*';
 /** Opens a question whether something may be done. */
 const MAY = new RegExp(
-  String.raw`${HELLO}(?:can|could|may|should|shall|is it (?:ok|okay|safe|fine)|do i|puedo|podria|se puede|debo|deberia|es seguro|da igual)\b`,
+  String.raw`${HELLO}(?:can|could|may|should|shall|is it (?:ok|okay|safe|fine)|do i|puedo|podria|se puede|debo|deberia|es seguro|da igual|(?:in )?(?:what|which) order|which goes (?:in )?first|en que orden|que (?:va|se echa) primero)\b`,
   'u',
 );
 /** A thing to do, or to use, and a question mark. */

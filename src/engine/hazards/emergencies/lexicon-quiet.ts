@@ -33,7 +33,7 @@ export const QUIET_WORDS = {
     ),
     pairs(
       'comio, comido, come, comiendo',
-      'el barniz, la pintura, el molde, el forro, el color, la etiqueta, el esmalte, la madera',
+      'el barniz, la pintura, el molde, el forro, el color, la etiqueta, el esmalte, la madera, el cristal, el vidrio, el envase, la botella, la jarra',
     ),
     pairs('lye, soda, alcohol', 'burns off, burn off, burned off, burnt off, cooks off, cooks out'),
     pairs(
@@ -76,6 +76,14 @@ export const QUIET_WORDS = {
     'itchy feet, itching to try, itching to make, itching to start, burning question',
     'wheezing with laughter, wheezing laughing, choking with laughter, crying with laughter, dying with laughter, died laughing',
     'se me fue el ojo, se me va el ojo, se me fueron los ojos, se me van los ojos, ojo con, ojo al color, muerta de risa, muerto de risa, llorando de risa, ahogada de risa',
+    // Tears of joy.
+    'eyes watered with joy, eyes watered it was so pretty, eyes watered it was so beautiful, happy tears, tears of joy, lagrimas de alegria, lagrimas de emocion',
+    // Too much of something was put in; rain that pours.
+    pairs(
+      'se me paso, se me fue, se nos paso, se nos fue, se le paso, se le fue',
+      'la mano con, la mano de, la mano en la, la mano al',
+    ),
+    'llueve a mares, lloviendo a mares, llovio a mares',
     'en medio, en el medio, por el medio, al medio, por en medio, en medio de',
     pairs(
       pairs('molde, moldes, jabon, sello', 'de, con forma de'),

@@ -187,7 +187,12 @@ export const DOUBT_PATTERNS: TopicPatterns = [
   [
     'too-much-in',
     [
-      said([`(?:me pas(?:e|o|amos)|se me fue la mano|nos pasamos)(?: \\w+){0,3} ${CAUSTIC}`], MADE_SAFE),
+      said(
+        [
+          `(?:me pas(?:e|o|amos)|se (?:me|nos) fue la mano|nos pas(?:o|amos)|heavy handed with)(?: \\w+){0,4} ${CAUSTIC}`,
+        ],
+        MADE_SAFE,
+      ),
       said(
         [
           `${PAST}(?: \\w+){0,2} (?:too much|way too much|demasiada|mucha|mas)(?: de)? ${CAUSTIC}|${PAST} (?:la )?${CAUSTIC} de mas|${CAUSTIC} de mas`,

@@ -23,7 +23,7 @@ export const THINGS = {
   shape:
     '(?:flakes?|pearls?|beads?|prills?|granules?|microbeads?|escamas?|perlas?|lentejas?|granulad[oa]s?|hojuelas?)',
   bleachSoda: '(?:soda crystals|washing soda|soda ash|carbonat\\w+|bicarb\\w*)',
-  tap: '(?:tap water|hard water|well water|rain ?water|distilled|bottled water|agua (?:del? |de la )?(?:grifo|llave|canilla|pozo|lluvia)|agua dura|del grifo|de la llave|destilada|mucha cal|deionised|desionizada)',
+  tap: '(?:tap water|hard water|well water|rain ?water|distilled|bottled water|agua (?:del? |de la )?(?:grifo|llave|canilla|pozo|lluvia|fuente|manantial|rio)|spring water|agua dura|del grifo|de la llave|destilada|mucha cal|deionised|desionizada)',
   water: '(?:water|agua)',
   oil: '(?:oils?|fats?|lard|tallow|butter|shortening|aceites?|grasas?|manteca|sebo|coco|oliva|coconut|olive|palm|palma|babassu)',
   usedOil: '(?:used|fry\\w*|rancid|waste|usad[oa]|frei[rd]\\w*|ranci[oa])',
@@ -59,7 +59,8 @@ export const THINGS = {
     '(?:\\d+ percent(?: (?:lye|solution|sosa|soda))|concentrat\\w+|concentracion|lye solution|(?:sosa|soda|lejia) al \\d+)',
   purity: '(?:9[0-9](?: 9[0-9])? percent|9[0-9] 9[0-9]|purity|pureza|puridad)',
   titration: '(?:phenolphthalein|fenolftaleina|titrat\\w+|valoracion|valorar)',
-  unlabelled: '(?:sin etiqueta|no label|without (?:a )?label|unlabel\\w+|sold loose|suelta|a granel)',
+  unlabelled:
+    '(?:sin etiqueta|sin marca|sin nombre|en bolsit?as?|no (?:label|brand|name)|unbranded|without (?:a )?label|unlabel\\w+|sold loose|suelta|a granel)',
   clumpedLye: `(?:${LYE}\\b(?:(?!soap|jabon|bar|batter|masa).){0,40}\\b${CLUMPED}|${CLUMPED}(?: \\w+){0,2} ${LYE})`,
   masa: '(?:batter|masa|mezcla)',
   recipe: '(?:batch|recipe|lote|receta|tanda)',
