@@ -124,7 +124,7 @@ function withNames(tokens: readonly Item[], plain: string): readonly Item[] {
 /** Bare milk is the drink; a courtesy is also how some write an oil. */
 const OTHER = /^(?:milk|leche)$/u;
 const I_AM =
-  /^(?:nuev[oa]s?|de|una?|el|la|muy|yo|principiantes?|novat[oa]s?|primeriz[oa]s?|alergic[oa]|mal[oa]|[^\p{L}]*|)$/u;
+  /^(?:nuev[oa]s?|profes?|profesora?|maestr[oa]|quimic[oa]|estudiante|mama|mexican[oa]|colombian[oa]|de|una?|el|la|muy|yo|principiantes?|novat[oa]s?|primeriz[oa]s?|alergic[oa]|mal[oa]|[^\p{L}]*|)$/u;
 const COURTESY = /^(?:po|co|oo|sb|cb)$/u;
 const OF_FRUIT = /(?:^| )(?:pure|pulpa|jugo|zumo|polvo|harina|semillas?|trozos?|rodajas?|cascara) del?$/u;
 /** "Aceite de oliva 500, de almendras 100". */
