@@ -43,7 +43,11 @@ export function nearestOilWord(word: string): number | undefined {
 }
 
 /** Everyday words that lie near an oil's and are no slip of it: "butcher". */
-const LIKE_OILS: ReadonlySet<string> = new Set(likeOils.words.flatMap(row => row.split(' ')));
+const LIKE_OILS: ReadonlySet<string> = new Set([
+  ...likeOils.words.flatMap(row => row.split(' ')),
+  // That the word lists lack (from memory).
+  ...['achiote', 'saldria', 'saldrian', 'easter'],
+]);
 /** Words one slip from an oil's that mean something of their own, "canela" or "pavo": asked for, and read as no oil. */
 const OF_THEIR_OWN: ReadonlySet<string> = new Set([
   ...likeOils.own.flatMap(row => row.split(' ')),

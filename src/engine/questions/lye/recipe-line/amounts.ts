@@ -80,6 +80,10 @@ function unitOfBare(told: Told, oils: readonly Pair[]): ((figure: number) => Uni
   return areGrams ? () => 'g' : undefined;
 }
 
+/** "A pound of lard, twelve ounces coconut, four of castor": ounces go on to be told, up to a pound. */
+const shortOf = ({ isOf, figure }: Amount, previous: Unit | undefined): Unit | undefined =>
+  isOf && previous === 'oz' && figure <= POUND_G / OUNCE_G ? 'oz' : undefined;
+
 /** The same line with a unit on every figure of an oil; undefined where that is not plain. */
 function settled(told: Told): readonly Pair[] | undefined {
   const oils = told.pairs.filter(({ name }) => name.known === 'oil');
@@ -100,7 +104,7 @@ function settled(told: Told): readonly Pair[] | undefined {
       out.push(pair);
       continue;
     }
-    const own = measure.unit ?? unit(measure.figure);
+    const own = measure.unit ?? unit(measure.figure) ?? shortOf(measure, previous);
     if (own === undefined || own === 'other' || own === 'ml') return undefined;
     previous = own;
     out.push({ ...pair, measure: { ...measure, unit: own } });

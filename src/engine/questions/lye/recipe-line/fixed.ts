@@ -35,6 +35,11 @@ const PUT_RIGHT = new RegExp(
   'u',
 );
 
+const STRENGTH = new RegExp(
+  `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
+  'u',
+);
+
 const POTASH =
   '(?:koh|potassium hydroxide|caustic potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))';
 /** "Pure KOH", "potasa pura (KOH)": taken at its word, since lye that is purer than it was counted burns. */
@@ -48,7 +53,7 @@ const KEPT: readonly RegExp[] = [
   `${PERCENT} ?(?:of |de )?${LYE}(?: ?[,/+]| and| y| con)? ?${PERCENT} ?(?:of |de )?${LYE}`,
   `${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
   `(?:(?:water|agua) )?(?:${LYE} )?(?:at |a |al )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
-  String.raw`(?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?: (?:to|a) ${LYE})?`,
+  String.raw`(?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?! ?:)(?: (?:to|a) ${LYE})?`,
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)? (?:water|agua|ratio)(?: (?:to|a) ${LYE})?(?: ratio)?`,
   `${LYE} (?:at |al |del |of |is |says |es |dice |de )?(?:(?:8|9)\\d(?:[.,]\\d+)?|100) ?%`,
   `(?:${LYE} )?(?:al|at|del) (?:8|9)\\d(?:[.,]\\d+)? ?%`,
@@ -83,6 +88,11 @@ export function fixedIn(line: string): Fixed {
     .replace(SLASHED, whole => (isHundred(whole) ? whole.replaceAll('/', ' ') : whole));
   let superfat: string | undefined;
   const kept: string[] = [];
+  // "Lejía de sosa al 33%": of lye water, whose strength nobody takes for a superfat.
+  rest = rest.replace(STRENGTH, (_, percent: string) => {
+    kept.push(`${percent}% lye concentration`);
+    return ' ; ';
+  });
   const pure = /\d ?(?:%|percent|por ciento)/u.test(rest.replace(ANY_FAT, ''))
     ? null
     : PURE_POTASH.exec(rest);

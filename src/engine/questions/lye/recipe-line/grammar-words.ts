@@ -53,7 +53,7 @@ export const GRAMMAR: readonly Word[] = [
     'en (?:lugar|vez) de(?:l| la| el)?',
     'instead(?! of)',
     // "Lard where the coconut was".
-    'where (?:the |my )?(?=(?:\\p{L}+ ){1,2}(?:was|were|went|used to be)(?!\\p{L}))',
+    'where(?= (?:the |my )?(?:\\p{L}+ ){1,2}(?:was|were|went|used to be)(?!\\p{L}))',
     'donde (?:iba|llevaba|estaba)(?: (?:el|la))?',
   ),
   word(

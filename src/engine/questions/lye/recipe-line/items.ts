@@ -33,7 +33,7 @@ const TOKENS = new RegExp(
 );
 const JOINT = /^(?:and|y|e|n|an|plus|mas|con|with|wid|wi|w|[+&])$/u;
 const LINK =
-  /^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|some|roughly|exactly|just|only|puro|pura|puros|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|[:=~>→-])$/u;
+  /^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|some|roughly|exactly|just|only|puro|pura|puros|puras|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|[:=~>→-])$/u;
 const OF = /^(?:of|de|del|d|a|al|the|el|la|los|las|to|in|for|at|is|as)$/u;
 const LONGEST_NAME = 4;
 
@@ -99,6 +99,7 @@ function tokenOf(match: RegExpExecArray): Item {
       is: 'amount',
       figure: figureOf(figure),
       unit: unit === undefined ? undefined : unitOf(unit),
+      ...(unit === undefined && /^ (?:of|de) /u.test(match.input.slice(span.to)) && { isOf: true }),
     };
   const text = word ?? mark!;
   if (JOINT.test(text)) return { ...span, is: 'joint' };
@@ -159,6 +160,8 @@ function nameAt(
   for (let length = most; length > 0; length -= 1) {
     const [first, last] = [tokens[at]!, tokens[at + length - 1]!];
     if (OF.test(first.text) || OF.test(last.text)) continue;
+    // "Other oils coconut 250 g": the first word is of all.
+    if (length > 1 && /^(?:oils|fats|aceites|grasas)$/u.test(first.text)) continue;
     // "Coco manteca de cerdo" is two fats.
     if (length > 1 && FAT_WORD.test(last.text) && /^del?$/u.test(tokens[at + length]?.text ?? '')) continue;
     const text = plain.slice(first.from, last.to);

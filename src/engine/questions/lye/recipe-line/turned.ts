@@ -87,7 +87,7 @@ export function turned(
     } else if (item.is === 'instead' && after[0]?.is === 'amount' && !isName(after[1]) && isPair(kept)) {
       // "10 oz coconut instead of 8".
       at += 1;
-    } else if (item.is === 'without' && / (?:it|any)$/u.test(item.text) && !after.some(isName)) {
+    } else if (item.is === 'without' && / (?:it|any)$/u.test(item.text) && !isName(after.find(one => one.is !== 'link'))) {
       // "8 oz palm but I can't find it": what was told last.
       const unclear = kept.some(isMeasure) ? readPart({ items: kept.splice(0), sentence }) : undefined;
       if (unclear !== undefined) return unclear;
