@@ -6,6 +6,8 @@ const STOP_BEHIND_UNIT = /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(\p{L}[^;.,]*))
 const isIngredient = (words: readonly string[]): boolean =>
   words.slice(0, 3).some((_, more) => knownAs(words.slice(0, more + 1).join(' ')));
 function endsSentence(_: string, after: string): string {
+  // "Meant 140. olive is 400".
+  if (/^\S+(?: \S+)? (?:is|are|es|son) \d/u.test(after)) return ' ;';
   const words = plainWords(after).split(' ');
   return (isIngredient(words) && !/^\p{Lu}/u.test(after)) || /^(?:of|de)$/u.test(words[0]!) ? '.' : ' ;';
 }

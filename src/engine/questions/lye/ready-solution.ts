@@ -35,8 +35,10 @@ export const withSolution = (plain: string): string =>
     .replace(WEIGHED, (_, mass: string, percent: string, one?: string, two?: string) =>
       dryLye(mass, percent, one ?? two),
     )
-    .replace(WEIGHED_AT, (_, mass: string, one: string | undefined, two: string | undefined, percent: string) =>
-      dryLye(mass, percent, one ?? two),
+    .replace(
+      WEIGHED_AT,
+      (_, mass: string, one: string | undefined, two: string | undefined, percent: string) =>
+        dryLye(mass, percent, one ?? two),
     )
     .replace(
       TOLD,

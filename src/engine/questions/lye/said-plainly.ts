@@ -22,16 +22,18 @@ const FOR_LIQUID = new RegExp(
 /** "Lard's 60%", "the coconut's only 14 oz". */
 const IS = /(?<!\p{L})(\p{L}{3,})'s (?=(?:only |just |about )?\d)/gu;
 /** "80% oliva 20% coco, ¿cuánta sosa por cada kilo de aceites?" */
-const PER_KILO = /(?<!\p{L})(?:por (?:cada )?|per |for (?:each|every) )(?:1 )?(kilo|kg|libra|pound|lb) (?:de |of )?(?:aceites?|grasas?|oils?|fats?)(?!\p{L})/gu;
+const PER_KILO =
+  /(?<!\p{L})(?:por (?:cada )?|per |for (?:each|every) )(?:1 )?(kilo|kg|libra|pound|lb) (?:de |of )?(?:aceites?|grasas?|oils?|fats?)(?!\p{L})/gu;
 /** "9 parts to 1". */
 const PARTS_TO = /(?<![\d.,])(\d{1,2}) (?:parts?|partes?) (?:to|a|por) (\d{1,2})(?= ?(?:[,;]|$))/gu;
 /** "Ratio 60:30:10": of oils; water and lye have two figures, and the second is one. */
-const RATIO_OF_OILS = /(?<!\p{L})(?:in (?:the |a )?)?(?:ratio|proporcion|proportions?)(?: of| de)? (?=\d+ ?: ?\d+ ?: ?\d)/gu;
+const RATIO_OF_OILS =
+  /(?<!\p{L})(?:in (?:the |a )?)?(?:ratio|proporcion|proportions?)(?: of| de)? (?=\d+ ?: ?\d+ ?: ?\d)/gu;
 /** "An 80:20 olive/coconut blend", "1.2 kg oil mix". */
 const BLEND = /(?<=\d+:\d+ \p{L}+(?: \p{L}+)? ?\/ ?\p{L}+(?: \p{L}+)?) (?:blend|mix|mezcla)(?!\p{L})/gu;
 const OIL_MIX = new RegExp(`(?<=${MASS} )(?:oils?|fats?) (?:mix|blend|mixture)(?=[,;:]? .*%)`, 'gu');
 /** "Castilla 100 %, 1 kg de oliva". */
-const ALL_CASTILE = /(?<!\p{L})castill?[ea] 100 ?%(?=,? .*(?<!\p{L})(?:oliva|olive)(?!\p{L}))/gu;
+const ALL_CASTILE = /(?<!\p{L})castill?[ea] 100 ?%(?=,.*(?<!\p{L})(?:oliva|olive)(?!\p{L}))/gu;
 /** "200 coconut, 200 palm is making 400 g". */
 const MAKING = new RegExp(`,? (?:is |are |it )?(?:making|makes) (?=${MASS})`, 'gu');
 

@@ -2,7 +2,7 @@ import { DIALECT } from '../../dialect.ts';
 
 /** Dialect words that deny. */
 const DENIES =
-  /^(?:nae|naw|noo|nuh|no|dinnae|cannae|didnae|isnae|wisnae|havenae|gonnae|gwaan|nah|nowt|hindi|wala|fur|fi|fe|waan|without)$/u;
+  /^(?:ate|nae|naw|noo|nuh|no|dinnae|cannae|didnae|isnae|wisnae|havenae|gonnae|gwaan|nah|nowt|hindi|wala|fur|fi|fe|waan|without)$/u;
 
 /**
  * Words that say nothing of whether an oil beside which they stand is in the pot, all of it: what makers' plain recipes have there, in
@@ -14,7 +14,7 @@ const HARMLESS: ReadonlySet<string> = new Set(
   make makes making made mix mixing mixes melt melted melting weigh weighs weighed weighing measured pour pouring poured put pop popping tip tipped chuck chucking dumped use using run running add adding added
   give gives gave tell check please kindly pls plz plss help calculate calculated saponify saponifying soaping work figure figures sums sum right correct ok okay safe fine good enough reckon find know see show say says said wrote told try trying start started
   so and then now today tonight also just only plain straight all both each whole total together in into on to at of from for with by as per because since ere about around roughly too very really quite much many a an the some
-  but pero castile castilla always ever test obv obvs teh following typed someone somebody anyone alguien che oye checa siempre necesario puso saponifico enrancia rancid rancio i'd we'd cow cow's house card frito putting co-op jar
+  but pero castile castilla always ever test obv obvs teh following typed someone somebody anyone alguien che oye checa siempre necesario puso saponifico enrancia rancid rancio i'd we'd cow cow's house card frito putting co-op jar po justo ponle wt amt
   first second-hand week's time morning afternoon evening day bank holiday sunday monday saturday sabado domingo lunes
   recipe recipes soap soaps soaping bar bars batch loaf mold mould molds block blocks slab pot pan pots crockpot bowl beaker beakers jug bucket tub scale scales bench oils mix blend composition fraction mass weight weights amount amounts percent quantity gram grams number numbers lye sodium caustic soda water superfat calculator spreadsheet pamphlet cookbook paper lst same usual style kind type
   butcher's butcher market farm farmers mkt store shop feed town village kitchen fair church sale school class cellar beach room
@@ -37,7 +37,7 @@ const OUT =
 const NOT_IN_YET = new RegExp(`(?<!\\p{L})(?:${OUT})(?!\\p{L})`, 'u');
 /** These hold such a word and tell nothing of an oil. */
 export const NO_ABSENCE =
-  /(?<!\p{L})(?:before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|my (?:recipe|oils?|#) (?:is|are|r))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
+  /(?<!\p{L})(?:before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
 
 /** The words by which a sentence says that something is not in the pot; undefined where none are. Takes what was said of it. */
 export const absenceIn = (sentence: string): string | undefined =>
@@ -60,11 +60,12 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   `(?:dice|dicen) (?:mi|la|el|mis) ${PERSON}(?: que| q)?`,
   `^(?:hermano|compa|vecin[oa]|amig[oa]s?|comadre|profe|buenas (?:tardes|noches)|buenos dias)(?= )`,
   `(?:${ARTICLE} )?${PERSON}(?:,? (?:que|q))? (?:me|nos) (?:ha |han )?(?:dado|dio|dieron|regalo|trajo|mando)`,
+  `(?:${ARTICLE} )?${PERSON} (?:wrote|writes|says|said|reckons|dice|dijo|dicen|escribio)(?: (?:me|that|que|q))?`,
   '(?:que )?(?:me|nos) (?:dio|dieron|ha dado|han dado|regalo|regalaron|regala|regalan|trajo|trajeron|mando)',
   '(?:was|were) (?:given|gifted)',
   `(?:for|para|pa) (?:${ARTICLE} )?(?:[\\p{L}'’]+ )?(?:soaps?|bars?|batch|loaf|mou?ld|skin|hands?|feet|face|laundry|clothes|dishes|dish|kitchen|wash\\p{L}*|clean\\p{L}*|shav\\p{L}*|market|sale|fair|school|wedding|favou?rs|party|christmas|gifts?|presents?|church|beginners?|kids?|children|jabon(?:es)?|jaboncitos?|barras?|molde|piel|manos|pies|cara|ropa|platos|lavar|limpiar|cocina|feria|mercado|boda|colegio|navidad|regalos?|regalar|tanda|lote|receta|azahar)(?: (?:sale|fair|favou?rs|stall))?`,
   `(?:for|para|pa) (?:${ARTICLE} )?(?:${PERSON}|dog|perro)(?: in law)?`,
   `(?:my |our |mi |the )?${PERSON}(?:'s)? (?:bit of paper|recipe|card|book|list|soap)`,
-  '(?:rendered|rendering|wrote|written|melted) down|nada mas|nothing (?:else|more)|in the house|(?:the )?other (?=#|oils?|fats?|aceites?)|(?:against|over) (?=#)|(?:stays|nada|queda)(?= *$)|(?:sabe|saben|digan|dime|mira|checa) si|used # (?:of )?@',
+  '(?:rendered|rendering|wrote|written|melted) down|nada mas|nothing (?:else|more)|in the house|this (?:week|time|month)|(?:the )?other (?=#|oils?|fats?|aceites?)|(?:against|over) (?=#)|(?:stays|nada|queda)(?= *$)|(?:sabe|saben|digan|dime|mira|checa) si|used # (?:of )?@',
   `(?:a|my|our|the|una?|mi|la) ${PERSON}(?:'s)?(?: in law)?(?= (?:recipe|soap|wedding|says|dice|me|receta))`,
 ].map(pattern => new RegExp(`(?<![\\p{L}'’])(?:${pattern})(?![\\p{L}'’])`, 'gu'));

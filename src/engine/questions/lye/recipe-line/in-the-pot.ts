@@ -1,6 +1,7 @@
 import { absenceIn, HARMLESS_PHRASES, isHarmlessBesideOil, NO_ABSENCE } from './beside-oils.ts';
-import type { Item } from './item.ts';
+import type { Item, Name } from './item.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
+import { same } from './state.ts';
 
 /** An oil that may not be in the pot, or not all of it, and the words that leave it open. */
 export type Doubt = { readonly name: string; readonly text: string };
@@ -9,8 +10,10 @@ export type Doubt = { readonly name: string; readonly text: string };
 const [READ, LYE] = ['#', '@'];
 const spoken = (items: readonly Item[]): string =>
   items
-    .map(item =>
-      item.is === 'word' || item.is === 'link' || item.is === 'joint' || item.is === 'mark'
+    .map((item, at) =>
+      // What is left away may be told in any word.
+      items[at - 1]?.is !== 'without' &&
+      (item.is === 'word' || item.is === 'link' || item.is === 'joint' || item.is === 'mark')
         ? item.text
         : isName(item) && item.known === 'lye'
           ? LYE
@@ -36,11 +39,15 @@ function strangeIn({ items }: Part): readonly string[] {
 /**
  * The first oil of a line whose clause has a word that is not known to leave it in the pot, or whose sentence says that something is
  * not in yet: "200 g coconut that I borrowed". What keeps an oil out has no end of words, so that the harmless ones are known instead.
- * Undefined where every oil is surely in. Takes the items of a line, from where
- * the recipe that counts begins. Pure.
+ * Undefined where every oil is surely in. Takes the items of a line, from where the recipe that counts begins, and the oils that count.
+ * Pure.
  */
-export function doubtOfOil(items: readonly Item[]): Doubt | undefined {
-  const parts = partsOf(items);
+export function doubtOfOil(items: readonly Item[], counted: readonly Name[]): Doubt | undefined {
+  // What is said of an oil that was left away or taken out again is of none in the pot.
+  const parts = partsOf(items).filter(
+    part =>
+      !part.items.some(isOil) || part.items.some(one => isOil(one) && counted.some(name => same(name, one))),
+  );
   for (const part of parts) {
     const oil = part.items.find(isOil);
     if (!oil) continue;

@@ -39,7 +39,10 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     return { unclear: told.count.text, isTurned };
   const words = wordsBeside(told.items);
   if ('unclear' in words) return { ...words, isTurned };
-  const doubt = doubtOfOil(told.items.filter(({ from }) => from >= told.begins));
+  const doubt = doubtOfOil(
+    told.items.filter(({ from }) => from >= told.begins),
+    [...told.pairs.map(({ name }) => name), ...told.even],
+  );
   if (doubt) return { unclear: doubt.text, doubt, isTurned };
   const beside = told.pairs.filter(({ name }) => name.known !== 'oil' && name.known !== 'any-oil');
   const said = beside.map(pair => besideOils({ ...pair, name: renamed(pair.name) }, oils.unit, told));

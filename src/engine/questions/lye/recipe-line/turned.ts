@@ -87,7 +87,11 @@ export function turned(
     } else if (item.is === 'instead' && after[0]?.is === 'amount' && !isName(after[1]) && isPair(kept)) {
       // "10 oz coconut instead of 8".
       at += 1;
-    } else if (item.is === 'without' && / (?:it|any)$/u.test(item.text) && !isName(after.find(one => one.is !== 'link'))) {
+    } else if (
+      item.is === 'without' &&
+      / (?:it|any)$/u.test(item.text) &&
+      !isName(after.find(one => one.is !== 'link'))
+    ) {
       // "8 oz palm but I can't find it": what was told last.
       const unclear = kept.some(isMeasure) ? readPart({ items: kept.splice(0), sentence }) : undefined;
       if (unclear !== undefined) return unclear;
@@ -116,7 +120,7 @@ export function turned(
 
 const STRUCK = /^(?:tach|borr|strike|cross)/u;
 /** Whose recipe follows is of no denial before it: "mi mamá usa manteca, yo no: yo uso 600 g de oliva". */
-const OTHERS_TURN: ReadonlySet<Item['is']> = new Set(['mine', 'planned', 'actual', 'corrects']);
+const OTHERS_TURN: ReadonlySet<Item['is']> = new Set(['mine', 'planned', 'corrects']);
 /** "Without the castor", "no eran 300 de coco": how many items of the part that takes. */
 function left(state: State, item: Item, after: readonly Item[]): number | string {
   const words = after.findIndex(one => one.is === 'word' || one.is === 'mark' || OTHERS_TURN.has(one.is));
@@ -125,7 +129,7 @@ function left(state: State, item: Item, after: readonly Item[]): number | string
   const amount = reach.findIndex(one => one.is === 'amount');
   const isAmount = amount !== -1 && amount <= 2;
   // "No, 600 g olive" puts right, "no 600 g of olive" denies.
-  if (item.text === 'no' && isAmount && amount < name) return after[amount]!.text;
+  if (item.text === 'no' && isAmount && amount < name && isOil(reach[name])) return after[amount]!.text;
   // "Less 50 g of the coconut": some of it stays.
   if (isAmount && /less|minus|menos|quitando/u.test(item.text)) return after[amount]!.text;
   const found = after[name];

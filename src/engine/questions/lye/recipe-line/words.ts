@@ -163,7 +163,7 @@ function stopIn(
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
   // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
   if (!part.some(isMeasure)) return undefined;
-  if (isAnyOil(after) && !isPlain(all.at(-1)!)) return said;
+  if (isAnyOil(after) && !isPlain(all.at(-1)!) && all.at(-1) !== 'other') return said;
   if (isAnyOil(before) && !isPlain(all[0]!) && !/^(?:mou?ld|molde|batch|lot|weight|phase)$/u.test(all[0]!))
     return said;
   if (isJoined && before === undefined && isOil(after) && !isEveryday(all.at(-1)!)) return said;
