@@ -48,6 +48,25 @@ const gramsSaid = (text: string, alkali: string) =>
     new RegExp(`([\\d.,]+) g (?:de )?${alkali}`, 'u').exec(text.split('\n')[0]!)?.[1]?.replace(',', '.'),
   );
 
+test('ready-made lye that stops a question is said to hold water', async () => {
+  const english = await ask(
+    "700 g olive 300 g coconut, I've a jug of masterbatched lye. how much lye do I pour?",
+  );
+  expect(english).toContain('how strong is it?');
+  expect(english).toContain('100 g of 50 % solution are 50 g of dry lye');
+  const spanish = await ask(
+    '700 g de oliva y 300 g de coco, tengo sosa líquida. ¿Cuánta sosa echo?',
+    'es-ES',
+  );
+  expect(spanish).toContain('100 g de solución al 50 % son 50 g de sosa seca');
+});
+
+test('an oil that may stay out is asked for by name', async () => {
+  const answer = await ask('500 g olive oil and 250 g coconut oil that I sold, 5% superfat. how much lye?');
+  expect(answer).toContain('Is “coconut oil” in the pot, all of it?');
+  expect(answer).not.toMatch(/\d g NaOH/u);
+});
+
 describe('lye that is asked for is that of the whole question', () => {
   // Acetic acid of 5 % vinegar, 60.05 g/mol; citric acid monohydrate, 210.14 g/mol, which is counted where
   // the label is not told, and anhydrous, 192.12; three protons each (handbook values).

@@ -88,10 +88,8 @@ describe('an oil that a message says is not in the pot is never counted', () => 
           const plain = answeredOr(`lye for ${grams} g lard ${harmless} and 200 g olive`);
           expect(plain).toEqual({ lard: grams, olive: 200 });
           const strange = answeredOr(`lye for ${grams} g lard ${harmless} ${word} and 200 g olive`);
-          if (typeof strange !== 'string') {
-            answered += 1;
-            expect(strange).toEqual({ lard: grams, olive: 200 });
-          }
+          if (typeof strange !== 'string') answered += 1;
+          expect([plain, expect.any(String)]).toContainEqual(strange);
         },
       ),
       { numRuns: 150 },

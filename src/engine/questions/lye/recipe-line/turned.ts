@@ -96,7 +96,7 @@ export function turned(
       const unclear = kept.some(isMeasure) ? readPart({ items: kept.splice(0), sentence }) : undefined;
       if (unclear !== undefined) return unclear;
       const last = state.pairs.at(-1);
-      if (!last || last.name.known !== 'oil') return item.text;
+      if (last?.name.known !== 'oil') return item.text;
       state.isTurned = true;
       state.removed.push(last.name);
     } else if (item.is === 'without' || item.is === 'not') {
