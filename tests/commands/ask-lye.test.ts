@@ -228,6 +228,8 @@ describe('lye that was weighed is checked', () => {
       /./,
     ],
     ['my recipe says 100 g lye for 1000 g olive', { olive: 1000 }, 100, /Little lye/],
+    // Half of such a solution is lye, by weight.
+    ['I used 300 g 50% lye solution in 1000 g olive', { olive: 1000 }, 150, /Do not use it/],
   ])('%s', async (question, recipe, grams, sentence) => {
     const text = await ask(question, question.startsWith('puse') ? 'es-ES' : 'en-US');
     const [low, high] = lyeFor({ ...recipe, superfat: 0 }).map(whole => 100 * (1 - grams / whole));
@@ -278,13 +280,12 @@ describe('lye that was weighed is checked', () => {
     expect(with50 - without).toBeLessThan(1.5);
   });
 
-  test.each([
-    'I used 300 g 50% lye solution in 1000 g olive',
-    'I put 100 g NaOH and 40 g KOH in 1000 g olive',
-    'I put 150 g lye in 1000 g emu oil',
-  ])('no superfat where the lye or the oils are not all understood: %s', async question => {
-    expect(await ask(question)).not.toMatch(/superfat [−-]?\d/u);
-  });
+  test.each(['I put 100 g NaOH and 40 g KOH in 1000 g olive', 'I put 150 g lye in 1000 g emu oil'])(
+    'no superfat where the lye or the oils are not all understood: %s',
+    async question => {
+      expect(await ask(question)).not.toMatch(/superfat [−-]?\d/u);
+    },
+  );
 });
 
 describe('a whole plan in plain words', () => {

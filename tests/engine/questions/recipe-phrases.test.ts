@@ -124,6 +124,14 @@ describe('a superfat that is put right', () => {
 });
 
 describe('the whole that is told is no lye', () => {
+  test('a whole that is off by a rounding', () => {
+    const told = read('Olive 400 g, coconut 200 g, water 228.4 g, so 828 g all together. Lye amount?');
+    expect(gramsIn(told)).toEqual({ olive: 400, coconut: 200 });
+    expect(readOr('Olive 400 g, coconut 200 g, water 228 g, so 900 g all together. Lye?')).toBeInstanceOf(
+      Refusal,
+    );
+  });
+
   test('oils with their water, before the lye', () => {
     const told = read(
       'Olive oil 400 g, coconut 200 g, water 228 g, so 828 g all together before the lye. Superfat 5. Lye amount?',
@@ -232,6 +240,8 @@ describe('turns of phrase, with any weights, give the right sum or a question', 
     'Batch A: 500 g olive. Batch B: the same without 100 g of it, plus 50 g castor. Lye for batch B?',
     'Batch A: 500 g olive, 100 g coconut. Batch B: 600 g lard. How much lye for batch A?',
     '10 oz lard, 2 lb tallow, 20 of castor, lye?',
+    // More than a pound is no longer told in ounces by itself.
+    '2 lb lard, 10 oz coconut, 20 of castor, lye?',
   ])('but it is asked where that is not plain: %s', question => {
     expect(readOr(question)).toBeInstanceOf(Refusal);
   });

@@ -66,6 +66,6 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   `(?:for|para|pa) (?:${ARTICLE} )?(?:[\\p{L}'’]+ )?(?:soaps?|bars?|batch|loaf|mou?ld|skin|hands?|feet|face|laundry|clothes|dishes|dish|kitchen|wash\\p{L}*|clean\\p{L}*|shav\\p{L}*|market|sale|fair|school|wedding|favou?rs|party|christmas|gifts?|presents?|church|beginners?|kids?|children|jabon(?:es)?|jaboncitos?|barras?|molde|piel|manos|pies|cara|ropa|platos|lavar|limpiar|cocina|feria|mercado|boda|colegio|navidad|regalos?|regalar|tanda|lote|receta|azahar)(?: (?:sale|fair|favou?rs|stall))?`,
   `(?:for|para|pa) (?:${ARTICLE} )?(?:${PERSON}|dog|perro)(?: in law)?`,
   `(?:my |our |mi |the )?${PERSON}(?:'s)? (?:bit of paper|recipe|card|book|list|soap)`,
-  '(?:rendered|rendering|wrote|written|melted) down|nada mas|nothing (?:else|more)|in the house|this (?:week|time|month)|(?:the )?other (?=#|oils?|fats?|aceites?)|(?:against|over) (?=#)|(?:stays|nada|queda)(?= *$)|(?:sabe|saben|digan|dime|mira|checa) si|used # (?:of )?@',
+  '(?:rendered|rendering|wrote|written|melted) down|nada mas|nothing (?:else|more)|in the house|por (?:error|accidente)|sin querer|this (?:week|time|month)|(?:the )?other (?=#|oils?|fats?|aceites?)|(?:against|over) (?=#)|(?:stays|nada|queda)(?= *$)|(?:sabe|saben|digan|dime|mira|checa) si|used # (?:of )?@',
   `(?:a|my|our|the|una?|mi|la) ${PERSON}(?:'s)?(?: in law)?(?= (?:recipe|soap|wedding|says|dice|me|receta))`,
 ].map(pattern => new RegExp(`(?<![\\p{L}'’])(?:${pattern})(?![\\p{L}'’])`, 'gu'));
