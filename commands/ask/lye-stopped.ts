@@ -1,5 +1,7 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { readyLyeNamed } from '../../src/engine/questions/lye/ready-solution.ts';
+import { plainWords } from '../../src/engine/questions/lye/words.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { cautions } from './matter.ts';
@@ -33,6 +35,9 @@ export async function stopped(
       { kind: 'text', text: say.lyeQuestions.noNumber },
       ...(weighed && MADE.test(question)
         ? [{ kind: 'text' as const, text: say.lyeQuestions.weighedButUnread }]
+        : []),
+      ...(readyLyeNamed(plainWords(question, { clauses: true })) !== undefined
+        ? [{ kind: 'text' as const, text: say.lyeQuestions.readyHoldsWater, firm: true }]
         : []),
     ],
     cautions: cautions(context),

@@ -29,8 +29,14 @@ export function flawHeadline(diagnosis: Diagnosis, say: Words): string {
 
 /** What else the bar has comes after lye that is as likely as not. */
 const LYE_LEADS = 0.5;
-const leadsByLye = ({ causes, freeLye, doNotUse }: Diagnosis): boolean =>
-  doNotUse && freeLye >= LYE_LEADS && causes[0]?.doNotUse !== true;
+/** Liquid in the pockets of a bar may be lye: there a third is enough. Chosen for caution, not measured. */
+const LYE_LEADS_IN_LIQUID = 0.3;
+const leadsByLye = ({ causes, findings, freeLye, doNotUse }: Diagnosis): boolean => {
+  const holdsLiquid = findings.some(({ id, present }) => id === 'liquid-pockets' && present);
+  return (
+    doNotUse && freeLye >= (holdsLiquid ? LYE_LEADS_IN_LIQUID : LYE_LEADS) && causes[0]?.doNotUse !== true
+  );
+};
 
 function verdict({ causes, together }: Diagnosis, say: Words): string {
   const [first] = causes;

@@ -48,6 +48,25 @@ const gramsSaid = (text: string, alkali: string) =>
     new RegExp(`([\\d.,]+) g (?:de )?${alkali}`, 'u').exec(text.split('\n')[0]!)?.[1]?.replace(',', '.'),
   );
 
+test('ready-made lye that stops a question is said to hold water', async () => {
+  const english = await ask(
+    "700 g olive 300 g coconut, I've a jug of masterbatched lye. how much lye do I pour?",
+  );
+  expect(english).toContain('how strong is it?');
+  expect(english).toContain('100 g of 50 % solution are 50 g of dry lye');
+  const spanish = await ask(
+    '700 g de oliva y 300 g de coco, tengo sosa líquida. ¿Cuánta sosa echo?',
+    'es-ES',
+  );
+  expect(spanish).toContain('100 g de solución al 50 % son 50 g de sosa seca');
+});
+
+test('an oil that may stay out is asked for by name', async () => {
+  const answer = await ask('500 g olive oil and 250 g coconut oil that I sold, 5% superfat. how much lye?');
+  expect(answer).toContain('Is “coconut oil” in the pot, all of it?');
+  expect(answer).not.toMatch(/\d g NaOH/u);
+});
+
 describe('lye that is asked for is that of the whole question', () => {
   // Acetic acid of 5 % vinegar, 60.05 g/mol; citric acid monohydrate, 210.14 g/mol, which is counted where
   // the label is not told, and anhydrous, 192.12; three protons each (handbook values).
@@ -209,6 +228,8 @@ describe('lye that was weighed is checked', () => {
       /./,
     ],
     ['my recipe says 100 g lye for 1000 g olive', { olive: 1000 }, 100, /Little lye/],
+    // Half of such a solution is lye, by weight.
+    ['I used 300 g 50% lye solution in 1000 g olive', { olive: 1000 }, 150, /Do not use it/],
   ])('%s', async (question, recipe, grams, sentence) => {
     const text = await ask(question, question.startsWith('puse') ? 'es-ES' : 'en-US');
     const [low, high] = lyeFor({ ...recipe, superfat: 0 }).map(whole => 100 * (1 - grams / whole));
@@ -259,13 +280,12 @@ describe('lye that was weighed is checked', () => {
     expect(with50 - without).toBeLessThan(1.5);
   });
 
-  test.each([
-    'I used 300 g 50% lye solution in 1000 g olive',
-    'I put 100 g NaOH and 40 g KOH in 1000 g olive',
-    'I put 150 g lye in 1000 g emu oil',
-  ])('no superfat where the lye or the oils are not all understood: %s', async question => {
-    expect(await ask(question)).not.toMatch(/superfat [−-]?\d/u);
-  });
+  test.each(['I put 100 g NaOH and 40 g KOH in 1000 g olive', 'I put 150 g lye in 1000 g emu oil'])(
+    'no superfat where the lye or the oils are not all understood: %s',
+    async question => {
+      expect(await ask(question)).not.toMatch(/superfat [−-]?\d/u);
+    },
+  );
 });
 
 describe('a whole plan in plain words', () => {

@@ -31,6 +31,14 @@ describe('/diagnose from words', () => {
     expect(answer.text).toMatch(/This batch[\s\S]*Next time[\s\S]*For: .*\(your words\)/);
   });
 
+  test('liquid in the pockets of a crumbly bar warns of lye before anything else', async () => {
+    // Blamed on its white pigment, with the lye in the small print: liquid in pockets may be lye (common practice, no source).
+    const answer = await words('el jabón quedó blanco, se desmorona y tiene bolsitas de líquido');
+    expect(first(answer)).toMatch(/sosa libre, \d\d % seguro\. Guantes puestos\./u);
+    const english = await words('my soap turned out white, crumbly and has little pockets of liquid');
+    expect(first(english)).toMatch(/free lye, \d\d % sure\. Gloves on\./u);
+  });
+
   test('is answered within one request', async () => {
     const before = room.host.requests.length;
     await words('orange spots and it smells like crayons');

@@ -6,6 +6,8 @@ const STOP_BEHIND_UNIT = /(?<=\d ?(?:g|kg|gr|oz|lbs?|ml))\.(?=\s+(\p{L}[^;.,]*))
 const isIngredient = (words: readonly string[]): boolean =>
   words.slice(0, 3).some((_, more) => knownAs(words.slice(0, more + 1).join(' ')));
 function endsSentence(_: string, after: string): string {
+  // "Meant 140. olive is 400".
+  if (/^\S+(?: \S+)? (?:is|are|es|son) \d/u.test(after)) return ' ;';
   const words = plainWords(after).split(' ');
   return (isIngredient(words) && !/^\p{Lu}/u.test(after)) || /^(?:of|de)$/u.test(words[0]!) ? '.' : ' ;';
 }
@@ -26,7 +28,7 @@ const PART_OF_UNIT =
   /(?<!\p{L})(?:an? |un |una )?(half|quarter|cuarto|mitad|media) (?:of an?|de) (kilo|pound|libra)(?!\p{L})/giu;
 /** How an oil was made ready, of which its lye knows nothing. */
 const MADE_READY =
-  /(?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|home ?made)(?: (?:del? )?(?:de )?fre[ií]r)?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?/giu;
+  /(?<!\p{L})(?:(?:home|freshly|twice|well|already|ya|bien|muy|reci[eé]n) ?)?(?:rendered(?! suet)|strained|filtered|melted|colad[oa]s?|filtrad[oa]s?|derretid[oa]s?|usad[oa]s?|usao|reciclad[oa]s?|ib[eé]ric[oa]s?|caser[oa]s?|ecol[oó]gic[oa]s?|org[aá]nic[oa]?s?|home ?made)(?: down)?(?: (?:del? )?(?:de )?fre[ií]r)?(?!\p{L})|(?<!\p{L})(?:leaf (?=lard)|back (?=fat))|\(?(?<!\p{L})not high oleic(?!\p{L})\)?/giu;
 /** The melting point in degrees Fahrenheit that tells a coconut oil from the other kind; both take the same lye (common practice, no source). */
 const MELTING =
   /(?<=(?:coconut|coco)(?: oil)?\s*\(?\s*)(?:76|92)\s?(?:°\s?)?(?:f(?!\p{L})|deg(?:rees)?)?(?=[\s):=,-]*\s\d)/giu;

@@ -14,7 +14,7 @@ export const TURNS = new Set(
 );
 /** What is no fat, or only part of one, or a fat in bits: beside an oil's name it makes another thing of it. */
 export const PRODUCTS =
-  /^(?:oil\p{L}*|butter\p{L}*|fat\p{L}*|wax\p{L}*|lard\p{L}*|tallow\p{L}*|suet|dripping|grease|shortening|margarin\p{L}*|ghee|cream\p{L}*|milk\p{L}*|flour|sugar|syrup|juice|vinegar|water|powder\p{L}*|base|bases|seeds?|nuts?|kernels?|beans?|leaf|leaves|flakes?|chips?|shells?|husks?|pulp|puree|paste|meal|flesh|meat|jelly|jam|starch|stearin|olein|lecithin|extract|essence|essential|fragrance|perfume|scent|dried|dry|fresh|desiccated|dessicated|shredded|grated|ground|toasted|roasted|creamed|fractionated|hydrogenated|sulfated|sulphated|pickled|candles?|lotion|shampoo|conditioner|acid\p{L}*|solution|bleach|aceite\p{L}*|manteca\p{L}*|mantequilla\p{L}*|grasa\p{L}*|cera|ceras|sebo|unto|tocino|crema|nata|leche|harina|azucar|jarabe|jugo|zumo|vinagre|agua|polvo|molid[oa]s?|rallad[oa]s?|sec[oa]s?|fresc[oa]s?|tostad[oa]s?|semillas?|pepitas?|pipas|nueces|hojas?|pulpa|pasta|carne|almidon|esencia\p{L}*|extracto|perfume|fraccionad[oa]|hidrogenad[oa]|velas?|acid[oa]s?|cloro|solucion|argentin\p{L}*|uruguay\p{L}*|chilen\p{L}*|paraguay\p{L}*)$/u;
+  /^(?:oils?|oily|butter\p{L}*|fat\p{L}*|wax\p{L}*|lard\p{L}*|tallow\p{L}*|suet|dripping|grease|shortening|margarin\p{L}*|ghee|cream\p{L}*|milk\p{L}*|flour|sugar|syrup|juice|vinegar|water|powder\p{L}*|base|bases|seeds?|nuts?|kernels?|beans?|leaf|leaves|flakes?|chips?|shells?|husks?|pulp|puree|paste|meal|flesh|meat|jelly|jam|starch|stearin|olein|lecithin|extract|essence|essential|fragrance|perfume|scent|dried|dry|fresh|desiccated|dessicated|shredded|grated|ground|toasted|roasted|creamed|fractionated|hydrogenated|sulfated|sulphated|pickled|candles?|lotion|shampoo|conditioner|acid\p{L}*|solution|bleach|aceite\p{L}*|manteca\p{L}*|mantequilla\p{L}*|grasa\p{L}*|cera|ceras|sebo|unto|tocino|crema|nata|leche|harina|azucar|jarabe|jugo|zumo|vinagre|agua|polvo|molid[oa]s?|rallad[oa]s?|sec[oa]s?|fresc[oa]s?|tostad[oa]s?|semillas?|pepitas?|pipas|nueces|hojas?|pulpa|pasta|carne|almidon|esencia\p{L}*|extracto|perfume|fraccionad[oa]|hidrogenad[oa]|velas?|acid[oa]s?|cloro|solucion|argentin\p{L}*|uruguay\p{L}*|chilen\p{L}*|paraguay\p{L}*)$/u;
 /** Who speaks: after "and" these open a sentence, and beside an oil they end its name. */
 const SPEAKS = new Set(
   `pls plz please thx old new bless i im ive id me my we us our you your he she they them it its this that these those there here who what when where why how which is are was were be been am do does did have has had got get can could will would shall should may might must want wanted need needed think thought know said says told gave give asked tell show check please thanks thank cheers kindly hi hello hey morning afternoon evening good dear so then now today tonight tomorrow yesterday just still also too very really quite only all together total altogether for from to in on at by as because since while with nothing ready done going gonna wanna lets let make making made weigh weighed pour poured using use put in into onto over under before after about around until till the a an of right correct ok okay safe fine enough much many
@@ -43,7 +43,17 @@ export function nearestOilWord(word: string): number | undefined {
 }
 
 /** Everyday words that lie near an oil's and are no slip of it: "butcher". */
-const LIKE_OILS: ReadonlySet<string> = new Set(likeOils.words.flatMap(row => row.split(' ')));
+const LIKE_OILS: ReadonlySet<string> = new Set([
+  ...likeOils.words.flatMap(row => row.split(' ')),
+  // That the word lists lack (from memory).
+  ...['achiote', 'saldria', 'saldrian', 'easter'],
+]);
+/** Words one slip from an oil's that mean something of their own, "canela" or "pavo": asked for, and read as no oil. */
+const OF_THEIR_OWN: ReadonlySet<string> = new Set([
+  ...likeOils.own.flatMap(row => row.split(' ')),
+  // Plants that the word lists lack (from memory).
+  ...['canela', 'cedro', 'nopal', 'higo'],
+]);
 
 /** Whether a word that is no everyday one is spelt nearly as an oil's name. Lower case without accents. */
 export function isNearOil(word: string): boolean {
@@ -62,7 +72,14 @@ const CLEARLY = 0.7;
  * @example oilWordsMeant('cocnut') // ['coconut']
  */
 export function oilWordsMeant(word: string): readonly string[] {
-  if (!isNearOil(word) || OIL_WORDS.includes(word) || PRODUCTS.test(word) || TURNS.has(word)) return [];
+  if (
+    OF_THEIR_OWN.has(word) ||
+    !isNearOil(word) ||
+    OIL_WORDS.includes(word) ||
+    PRODUCTS.test(word) ||
+    TURNS.has(word)
+  )
+    return [];
   const near = OIL_WORDS.filter(oil => Math.abs(oil.length - word.length) <= 2)
     .map(oil => ({ oil, cost: slipCost(word, oil) }))
     .toSorted((one, other) => one.cost - other.cost);

@@ -53,7 +53,7 @@ export function oilsIn(text: string, { inGrams }: { readonly inGrams: boolean })
   if (list === '') return undefined;
   if (inGrams) return oilsIn(inBareGrams(list), { inGrams: false });
   const volume =
-    /(?:\d|\b(?:an?|one|two|half|una?|dos|media)) ?(?:cups?|tazas?|fl ?oz|fluid ounces?|onzas? fluidas?|ml|l|lit(?:er|re)s?|litros?|tbsps?|tsps?|pints?|quarts?|gallons?)\b/u;
+    /(?:\d ?|\b(?:an?|one|two|half|una?|dos|media) )(?:cups?|tazas?|fl ?oz|fluid ounces?|onzas? fluidas?|ml|l|lit(?:er|re)s?|litros?|tbsps?|tsps?|pints?|quarts?|gallons?)\b/u;
   if (volume.test(list)) refuse('oil-by-volume', { text: list.slice(0, 60) });
   try {
     return readOils(list).list;

@@ -12,7 +12,7 @@ export const COUNT = String.raw`(?:\d+\/\d+|\d+(?:[.,]\d+)?(?: \d+\/\d+)?)`;
 export const MASS = `${COUNT} ?${UNIT}`;
 export const PERCENT = String.raw`(\d+(?:[.,]\d+)?) ?(?:%|percent|per cent|por ciento)`;
 export const FAT =
-  '(?:superfat(?:ting|ted)?|(?:lye )?discount|descuento(?: de sosa)?|sf|(?:sobre|super) ?engrasado|sobre ?engrase|sobregrasa)';
+  '(?:superfat(?:ting|ted)?|(?:lye )?discount|descuento(?: de sosa)?|sf|(?:sobre|super) ?engrasado|sobre ?engrase|sobregras[ao])';
 
 const IN_GRAMS: readonly (readonly [unit: RegExp, grams: number])[] = [
   [/^k/u, 1000],

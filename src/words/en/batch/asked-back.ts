@@ -26,6 +26,8 @@ export const askedBackRefusals: Pick<
   | 'recipe-words'
   | 'oil-told-twice'
   | 'recipe-planned'
+  | 'oil-in-pot'
+  | 'lye-ready-strength'
 > = {
   'oil-is-liquid': ({ text }) =>
     `“${text}” is no fat: lye finds nothing in it to make soap of, and it would all stay in the bar as lye. Name the oils, and write this as liquid:“${text.trim()}”.`,
@@ -59,6 +61,10 @@ export const askedBackRefusals: Pick<
     `“${name}” stands twice: ${one} and ${other}. Write each oil once, with what is or goes in the pot: “${other} ${name}”.`,
   'recipe-planned': ({ text }) =>
     `What was to go in stands beside what did (“${text}…”). Write only what is or goes in the pot: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'oil-in-pot': ({ name, text }) =>
+    `Is “${name}” in the pot, all of it? I cannot tell from “${text}”. Write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'lye-ready-strength': ({ text }) =>
+    `“${text}” is lye with water in it already, so it weighs more than dry lye: how strong is it? Ask with its percent, such as “50% lye solution”.`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `“${text}”: ${joined}, or ${last}? Write the amount without a space in it, such as “${joined}”.`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

@@ -128,6 +128,8 @@ export const lyeQuestions = {
   noNumber:
     'So I give no amount of lye: with one thing misread it would be lye for another recipe. Put it right with the button, or use /plan.',
   weighedButUnread: 'Until its lye is worked out, treat it as lye-heavy: gloves and goggles, not on skin.',
+  readyHoldsWater:
+    'Ready-made lye already holds water: 100 g of 50 % solution are 50 g of dry lye. Never weigh one by the figure of the other: too little lye, or twice too much.',
   bleachOrLye:
     '“Lejía”: caustic soda (NaOH), or the bleach for cleaning? Bleach (hypochlorite) makes no soap and must never go in. If the label says sodium hydroxide, ask again with “sosa”.',
   /** Parts of a question that the plan has not taken in. */

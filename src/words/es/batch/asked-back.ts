@@ -35,6 +35,10 @@ export const askedBackRefusals: typeof en = {
     `«${name}» sale dos veces: ${one} y ${other}. Escribe cada aceite una vez, con lo que hay o va en la olla: «${other} ${name}».`,
   'recipe-planned': ({ text }) =>
     `Lo que iba a llevar está junto a lo que lleva («${text}…»). Escribe solo lo que hay o va en la olla: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
+  'oil-in-pot': ({ name, text }) =>
+    `¿Está «${name}» en la olla, todo? No lo sé por «${text}». Escribe solo lo que hay o va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
+  'lye-ready-strength': ({ text }) =>
+    `«${text}» ya lleva agua, así que pesa más que la sosa seca: ¿qué fuerza tiene? Pregunta con su porcentaje, como «solución de sosa al 50%».`,
   'oil-number-spaced': ({ text, joined, last }) =>
     `«${text}»: ¿${joined} o ${last}? Escribe la cantidad sin espacio dentro, como «${joined}».`,
   'additive-over-usual': ({ additive: id, percent, most }) =>

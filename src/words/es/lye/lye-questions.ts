@@ -124,6 +124,8 @@ export const lyeQuestions: typeof english = {
   noNumber:
     'Así que no doy cantidad de sosa: con algo mal leído sería la de otra receta. Corrígelo con el botón, o usa /plan.',
   weighedButUnread: 'Hasta calcular su sosa, trátalo como si sobrara: guantes y gafas, nada de piel.',
+  readyHoldsWater:
+    'La sosa ya disuelta lleva agua: 100 g de solución al 50 % son 50 g de sosa seca. Nunca peses una por la cifra de la otra: faltaría sosa o sobraría el doble.',
   bleachOrLye:
     '«Lejía»: ¿sosa cáustica (NaOH) o la de limpiar? La de limpiar (hipoclorito) no hace jabón y nunca debe entrar. Si la etiqueta dice hidróxido de sodio, pregunta otra vez con «sosa».',
   passedBy: ({ left }) =>

@@ -1,6 +1,7 @@
 import { OUNCE_G, POUND_G } from '../../../quantities/units.ts';
 import type { Amount, Name, Unit } from './item.ts';
 import type { Pair } from './parts.ts';
+import { timesOf } from './times.ts';
 import type { Told, Unclear } from './told.ts';
 
 /** The oils of a line as the strict reader takes them, and what they weigh in all where they are shares or scaled. */
@@ -79,6 +80,10 @@ function unitOfBare(told: Told, oils: readonly Pair[]): ((figure: number) => Uni
   return areGrams ? () => 'g' : undefined;
 }
 
+/** "A pound of lard, twelve ounces coconut, four of castor": ounces go on to be told, up to a pound. */
+const shortOf = ({ isOf, figure }: Amount, previous: Unit | undefined): Unit | undefined =>
+  isOf && previous === 'oz' && figure <= POUND_G / OUNCE_G ? 'oz' : undefined;
+
 /** The same line with a unit on every figure of an oil; undefined where that is not plain. */
 function settled(told: Told): readonly Pair[] | undefined {
   const oils = told.pairs.filter(({ name }) => name.known === 'oil');
@@ -99,7 +104,7 @@ function settled(told: Told): readonly Pair[] | undefined {
       out.push(pair);
       continue;
     }
-    const own = measure.unit ?? unit(measure.figure);
+    const own = measure.unit ?? unit(measure.figure) ?? shortOf(measure, previous);
     if (own === undefined || own === 'other' || own === 'ml') return undefined;
     previous = own;
     out.push({ ...pair, measure: { ...measure, unit: own } });
@@ -160,7 +165,12 @@ function byMass(
     if (rest.length > 1 || grams === undefined || grams <= sum || told.times !== undefined) return undefined;
     return { list: [...list, `${neat(grams - sum)} g ${rest[0]!.name.text}`], size: undefined, unit: unit! };
   }
-  const isSum = grams !== undefined && Math.abs(grams - sum) <= 0.02 * sum;
+  // "400 g olive, 200 g coconut, 228 g water, so 828 g all together".
+  const water = told.pairs.find(({ name }) => name.known === 'water')?.measure;
+  const wet = water?.is === 'amount' ? (gramsOf({ ...water, unit: water.unit ?? unit }) ?? 0) : 0;
+  const isSum =
+    grams !== undefined &&
+    [sum, sum + wet].some(all => Math.abs(grams - all) <= (all === sum ? 0.02 : 0.001) * sum);
   if (told.times !== undefined) {
     const factor = timesOf(told.times);
     return grams === undefined && factor !== undefined
@@ -175,15 +185,6 @@ const parseSize = (size: string): number => {
   const [figure, unit] = size.split(' ');
   return Number(figure) * GRAMS[unit as Unit]!;
 };
-
-function timesOf(words: string): number | undefined {
-  if (/half|halv|mitad/u.test(words)) return 0.5;
-  if (/doubl|doble|duplic/u.test(words)) return 2;
-  if (/tripl/u.test(words)) return 3;
-  if (/quadrupl/u.test(words)) return 4;
-  const [figure] = /\d/u.exec(words) ?? [];
-  return figure === undefined ? undefined : Number(figure);
-}
 
 /** Percents, fractions or parts, and what is left of the whole. */
 function byShare(pairs: readonly Pair[], told: Told): Oils | undefined {

@@ -29,14 +29,33 @@ const AT = new RegExp(
 export const MOST_BARE_SUPERFAT = 12;
 export const MOST_SUPERFAT = 30;
 
+/** What puts a superfat right, directly behind it. */
+const PUT_RIGHT = new RegExp(
+  `^[ ;,]*(?:(?:no|oops|wait|sorry|actually|scratch that|perdon|digo|espera|mejor|ay|mejor dicho|i mean|i meant|make (?:it|that)|quise decir|que sean?|it's|its|is|es|son|at|al) ?,? ?)+(?<figure>\\d{1,2}(?:[.,]\\d)?)(?: ?(?:%|percent|pct|por ?ciento))?(?: (?:${FAT}))?(?= *(?:[;,.](?!\\d)|$))`,
+  'u',
+);
+
+const STRENGTH = new RegExp(
+  `(?<![\\p{L}\\d])(?:lejia de )?${LYE} (?:at|al|de|a) (3[1-9]|40) ?%(?! ?(?:de |of )?(?:${FAT}|solu|disol|conc))`,
+  'u',
+);
+
+const POTASH =
+  '(?:koh|potassium hydroxide|caustic potash|potasa(?: caustica)?|hidroxido (?:de )?potas(?:ico|io))';
+/** "Pure KOH", "potasa pura (KOH)": taken at its word, since lye that is purer than it was counted burns. */
+const PURE_POTASH = new RegExp(
+  `(?<![\\p{L}\\d])(?:pure|pura|puro) ${POTASH}(?: ${POTASH})?(?![\\p{L}\\d])(?! ?\\d)|(?<![\\p{L}\\d])${POTASH}(?: ${POTASH})?(?: is| es|,)? (?:pure|pura|puro)(?: ${POTASH})?(?![\\p{L}\\d])(?! (?:[\\p{L}]+)(?= \\d| oil))`,
+  'u',
+);
+
 const KEPT: readonly RegExp[] = [
   // Two alkalis by their shares.
   `${PERCENT} ?(?:of |de )?${LYE}(?: ?[,/+]| and| y| con)? ?${PERCENT} ?(?:of |de )?${LYE}`,
   `${PERCENT} ?(?:de |of )?(?:${LYE} )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza|pure)`,
   `(?:(?:water|agua) )?(?:${LYE} )?(?:at |a |al )?(?:concentration|concentracion|conc|strength|solution|solucion|purity|pureza)(?: (?:of|de) ${LYE})? ?(?:of |at |de |del |al |is |: ?)*${PERCENT}`,
-  String.raw`(?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?: (?:to|a) ${LYE})?`,
+  String.raw`(?:water|agua|ratio|proporcion)(?: (?:to|a) ${LYE})?(?: (?:at|of|de|al|ratio|proporcion))* \d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)?(?! ?:)(?: (?:to|a) ${LYE})?`,
   String.raw`\d+(?:[.,]\d+)? ?: ?\d+(?:[.,]\d+)? (?:water|agua|ratio)(?: (?:to|a) ${LYE})?(?: ratio)?`,
-  `${LYE} (?:at |al |del |of )?(?:8|9)\\d(?:[.,]\\d+)? ?%`,
+  `${LYE} (?:at |al |del |of |is |says |es |dice |de )?(?:(?:8|9)\\d(?:[.,]\\d+)?|100) ?%`,
   `(?:${LYE} )?(?:al|at|del) (?:8|9)\\d(?:[.,]\\d+)? ?%`,
   `(?:water|agua)(?: (?:at|of|al|del|is))* ${PERCENT}(?: (?:of|de) (?:the |los )?(?:oils?|aceites?))?`,
 ].map(pattern => new RegExp(`(?<![\\p{L}\\d])(?:${pattern})(?![\\p{L}\\d])`, 'u'));
@@ -69,10 +88,22 @@ export function fixedIn(line: string): Fixed {
     .replace(SLASHED, whole => (isHundred(whole) ? whole.replaceAll('/', ' ') : whole));
   let superfat: string | undefined;
   const kept: string[] = [];
+  // "Lejía de sosa al 33%": of lye water, whose strength nobody takes for a superfat.
+  rest = rest.replace(STRENGTH, (_, percent: string) => {
+    kept.push(`${percent}% lye concentration`);
+    return ' ; ';
+  });
+  const pure = /\d ?(?:%|percent|por ciento)/u.test(rest.replace(ANY_FAT, ''))
+    ? null
+    : PURE_POTASH.exec(rest);
+  if (pure) {
+    kept.push('koh purity 100%');
+    rest = without(rest, pure, WEIGHED.test(rest.slice(0, pure.index)) ? 'koh' : '');
+  }
   for (const pattern of KEPT) {
     const match = pattern.exec(rest);
     if (!match) continue;
-    kept.push(match[0]);
+    kept.push(match[0].replace(/ (?:is|says|es|dice) /u, ' '));
     // "170 g KOH 85%": the alkali is what was weighed, too.
     const [lye] = WEIGHED.test(rest.slice(0, match.index)) ? (FIRST_LYE.exec(match[0]) ?? []) : [];
     rest = without(rest, match, lye);
@@ -82,6 +113,12 @@ export function fixedIn(line: string): Fixed {
     if (!match) continue;
     superfat = match.groups?.figure?.replace(' ', '') ?? '0';
     rest = without(rest, match);
+    // "Superfat at 5, no make that 8".
+    const behind = rest.slice(match.index);
+    const again = PUT_RIGHT.exec(behind);
+    if (!again) continue;
+    superfat = again.groups!.figure!;
+    rest = `${rest.slice(0, match.index)} ; ${behind.slice(again[0].length)}`;
   }
   const at = superfat === undefined ? AT.exec(rest) : null;
   const figure = Number(at?.groups?.figure?.replace(',', '.'));
@@ -101,6 +138,11 @@ export function fixedIn(line: string): Fixed {
   return { rest, superfat, kept };
 }
 
+/** A superfat's percent is none of the potash. */
+const ANY_FAT = new RegExp(
+  `\\d+(?:[.,]\\d+)? ?(?:%|percent|por ?ciento)? ?(?:de |of )?(?:${FAT})|(?:${FAT}) ?(?:of |de |at |al |is |=|: ?)*\\d+(?:[.,]\\d+)? ?(?:%|percent|por ?ciento)?`,
+  'gu',
+);
 const WEIGHED = /\d ?(?:g|gr|grams?|gramos?|oz|ounces?|onzas?|kg|lbs?)(?: of| de)? $/u;
 const FIRST_LYE = new RegExp(`^${LYE}`, 'u');
 const without = (line: string, { index, 0: text }: RegExpExecArray, instead = ''): string =>

@@ -38,6 +38,8 @@ export type Amount = Span & {
   readonly is: 'amount';
   readonly figure: number;
   readonly unit: Unit | undefined;
+  /** "Four of castor": the unit is the one just told. */
+  readonly isOf?: boolean;
 };
 export type Name = Span & {
   readonly is: 'name';

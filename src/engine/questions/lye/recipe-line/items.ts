@@ -33,7 +33,7 @@ const TOKENS = new RegExp(
 );
 const JOINT = /^(?:and|y|e|n|an|plus|mas|con|with|wid|wi|w|[+&])$/u;
 const LINK =
-  /^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|some|roughly|exactly|just|only|puro|pura|puros|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|[:=~>→-])$/u;
+  /^(?:of|de|del|d|a|the|el|la|los|las|my|mi|mis|our|own|is|are|was|were|es|son|era|eran|at|about|like|some|roughly|exactly|just|only|puro|pura|puros|puras|pure|solid|good|worth|lahat|ng|po|to|it|as|in|con|[:=~>→-])$/u;
 const OF = /^(?:of|de|del|d|a|al|the|el|la|los|las|to|in|for|at|is|as)$/u;
 const LONGEST_NAME = 4;
 
@@ -99,6 +99,7 @@ function tokenOf(match: RegExpExecArray): Item {
       is: 'amount',
       figure: figureOf(figure),
       unit: unit === undefined ? undefined : unitOf(unit),
+      ...(unit === undefined && /^ (?:of|de) /u.test(match.input.slice(span.to)) && { isOf: true }),
     };
   const text = word ?? mark!;
   if (JOINT.test(text)) return { ...span, is: 'joint' };
@@ -124,7 +125,7 @@ function withNames(tokens: readonly Item[], plain: string): readonly Item[] {
 /** Bare milk is the drink; a courtesy is also how some write an oil. */
 const OTHER = /^(?:milk|leche)$/u;
 const I_AM =
-  /^(?:nuev[oa]s?|de|una?|el|la|muy|yo|principiantes?|novat[oa]s?|primeriz[oa]s?|alergic[oa]|mal[oa]|[^\p{L}]*|)$/u;
+  /^(?:nuev[oa]s?|profes?|profesora?|maestr[oa]|quimic[oa]|estudiante|mama|mexican[oa]|colombian[oa]|de|una?|el|la|muy|yo|principiantes?|novat[oa]s?|primeriz[oa]s?|alergic[oa]|mal[oa]|[^\p{L}]*|)$/u;
 const COURTESY = /^(?:po|co|oo|sb|cb)$/u;
 const OF_FRUIT = /(?:^| )(?:pure|pulpa|jugo|zumo|polvo|harina|semillas?|trozos?|rodajas?|cascara) del?$/u;
 /** "Aceite de oliva 500, de almendras 100". */
@@ -159,6 +160,8 @@ function nameAt(
   for (let length = most; length > 0; length -= 1) {
     const [first, last] = [tokens[at]!, tokens[at + length - 1]!];
     if (OF.test(first.text) || OF.test(last.text)) continue;
+    // "Other oils coconut 250 g": the first word is of all.
+    if (length > 1 && /^(?:oils|fats|aceites|grasas)$/u.test(first.text)) continue;
     // "Coco manteca de cerdo" is two fats.
     if (length > 1 && FAT_WORD.test(last.text) && /^del?$/u.test(tokens[at + length]?.text ?? '')) continue;
     const text = plain.slice(first.from, last.to);

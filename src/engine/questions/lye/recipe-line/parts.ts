@@ -15,10 +15,12 @@ const BREAK = /^[;,./()|]$/u;
 /** The parts of a line, each with the number of its sentence. */
 export function partsOf(items: readonly Item[]): readonly Part[] {
   const parts: { items: Item[]; sentence: number }[] = [{ items: [], sentence: 0 }];
-  for (const item of items) {
+  for (const [at, item] of items.entries()) {
     // "1 kg: 650 oliva": what a colon closes is an amount of its own.
     const isClosed = item.text === ':' && parts.at(-1)!.items.some(isMeasure);
-    const isBreak = item.is === 'joint' || isClosed || (item.is === 'mark' && BREAK.test(item.text));
+    // "Only 14 oz in the jar, so 14 oz coconut".
+    const isSo = /^(?:so|entonces)$/u.test(item.text) && items[at + 1]?.is === 'amount';
+    const isBreak = isSo || item.is === 'joint' || isClosed || (item.is === 'mark' && BREAK.test(item.text));
     const { sentence, items: before } = parts.at(-1)!;
     // "No wait, 300": who puts something right goes on in the same breath.
     if (item.is === 'mark' && before.at(-1)?.is === 'corrects') continue;

@@ -1,4 +1,4 @@
-import { prepared } from '../told-in-chat.ts';
+import { prepared } from '../prepared.ts';
 import { FAT, LYE, plainWords } from '../words.ts';
 import { recipeLine } from './recipe-line.ts';
 

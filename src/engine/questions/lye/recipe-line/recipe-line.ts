@@ -1,6 +1,7 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
 import { besideOils, oilsOf } from './amounts.ts';
 import { fixedIn, MOST_SUPERFAT } from './fixed.ts';
+import { doubtOfOil } from './in-the-pot.ts';
 import type { Name } from './item.ts';
 import { alkaliNamed } from './items.ts';
 import { toldIn, type Unclear } from './told.ts';
@@ -34,8 +35,15 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
   const { isTurned } = told;
   const oils = oilsOf(told);
   if ('unclear' in oils) return { ...oils, isTurned };
+  if (told.count !== undefined && told.count.figure !== oils.list.length)
+    return { unclear: told.count.text, isTurned };
   const words = wordsBeside(told.items);
   if ('unclear' in words) return { ...words, isTurned };
+  const doubt = doubtOfOil(
+    told.items.filter(({ from }) => from >= told.begins),
+    [...told.pairs.map(({ name }) => name), ...told.even],
+  );
+  if (doubt) return { unclear: doubt.text, doubt, isTurned };
   const beside = told.pairs.filter(({ name }) => name.known !== 'oil' && name.known !== 'any-oil');
   const said = beside.map(pair => besideOils({ ...pair, name: renamed(pair.name) }, oils.unit, told));
   if (said.some(one => one === undefined))
@@ -59,9 +67,15 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     ...(alkali === 'potassium' && !/koh|potas/u.test([...said, ...fixed.kept].join(' ')) ? ['koh'] : []),
   ].join(' ; ');
   const respelt = told.items.flatMap(item =>
-    item.is === 'name' && item.typed !== undefined ? [{ typed: item.typed, read: item.text }] : [],
+    item.is === 'name' && item.known === 'oil' ? (readAs(item) ?? []) : [],
   );
   return { line, left: words.left, respelt, isTurned };
+}
+
+/** What an oil was read as, where that is not what was typed: bare "manteca" is lard, and to others cocoa or shea butter. */
+function readAs({ typed, text }: Name): Respelt | undefined {
+  if (typed !== undefined) return { typed, read: text };
+  return text === 'manteca' ? { typed: text, read: 'manteca de cerdo' } : undefined;
 }
 
 /** A liquid or an additive by its plainest name: "vino tinto" is wine. */

@@ -8,6 +8,8 @@ export type Twice = { readonly name: string; readonly one: string; readonly othe
 /** What has been read of a line so far. Mutable: it lives for one reading. */
 export type State = {
   pairs: Pair[];
+  /** Where the recipe begins that counts; another's, or another day's, stands before. */
+  begins: number;
   /** Oils named without an amount. */
   unpaired: Name[];
   /** Sentences that name a part of the recipe. */
@@ -18,11 +20,15 @@ export type State = {
   isWet: ReadonlySet<number>;
   even: boolean;
   each: Amount | undefined;
+  /** How many oils there are. */
+  count: Amount | undefined;
   whole: Amount | undefined;
   /** Amounts without a name. */
   masses: (Amount & { readonly isSum?: boolean })[];
   percents: Amount[];
   removed: Name[];
+  /** Of these what was struck out by name: told again behind that, they are unclear. */
+  struck: Name[];
   /** What is left away, in words that name no oil. */
   wordsRemoved: string[];
   times: string | undefined;
@@ -52,16 +58,19 @@ export type State = {
 
 export const beginning = (): State => ({
   pairs: [],
+  begins: 0,
   unpaired: [],
   told: new Set(),
   isPutRight: new Set(),
   isWet: new Set(),
   even: false,
   each: undefined,
+  count: undefined,
   whole: undefined,
   masses: [],
   percents: [],
   removed: [],
+  struck: [],
   wordsRemoved: [],
   times: undefined,
   isRescaled: false,

@@ -1,7 +1,9 @@
 import { MOST_BARE_SUPERFAT } from './fixed.ts';
+import type { Doubt } from './in-the-pot.ts';
 import type { Amount, Item, Name } from './item.ts';
 import { itemsOf } from './items.ts';
 import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from './mentions.ts';
+import { isCount, nameless } from './nameless.ts';
 import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from './parts.ts';
 import { ratioIn } from './ratio.ts';
 import { lone, swap } from './settled.ts';
@@ -26,6 +28,10 @@ export type Told = {
   readonly items: readonly Item[];
   /** Alkalis that are named as those which are not used. */
   readonly notMeant: readonly Name[];
+  /** Where the recipe begins that counts. */
+  readonly begins: number;
+  /** How many oils there are, where that is told. */
+  readonly count: Amount | undefined;
   /** Whether something was put right, left away, taken instead, scaled, or told of another's recipe. */
   readonly isTurned: boolean;
 };
@@ -35,6 +41,8 @@ export type Unclear = {
   readonly isTurned?: boolean;
   /** What is unclear is which of its two amounts an oil has. */
   readonly twice?: Twice;
+  /** What is unclear is whether an oil is in the pot. */
+  readonly doubt?: Doubt;
   /** What was to be stands beside what is. */
   readonly isPlanned?: boolean;
 };
@@ -67,6 +75,10 @@ export function toldIn(line: string): Told | Unclear {
   const named = state.unpaired.find(name => isPaired(state, name));
   if (isLacking && named && state.removed.every(one => !same(one, named)))
     return { unclear: named.text, isTurned: true };
+  const struck = state.pairs.find(({ name }) =>
+    state.struck.some(one => same(one, name) && one.to <= name.from),
+  );
+  if (struck) return { unclear: struck.name.text, isTurned: true };
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
   const again = state.unpaired.find(name => isToldAgain(state, name, line));
   if (again) return { unclear: again.text, isTurned: true };
@@ -89,6 +101,8 @@ export function toldIn(line: string): Told | Unclear {
     unit: state.unit,
     items,
     notMeant: state.notMeant,
+    count: state.count,
+    begins: state.begins,
     isTurned: state.isTurned,
   };
 }
@@ -125,7 +139,7 @@ function spoonOfLye(content: readonly Item[]): string | undefined {
 }
 
 const OF_FIGURES =
-  /^(?:all|everything|todo|todos|todas|weights?|pesos?|figures?|numbers?|van|va|are|everythings?|measured|por|by|cada|each|them|estan|esta|cifras?|numeros?|en)$/u;
+  /^(?:all|everything|todo|todos|todas|weights?|pesos?|units?|unidades|figures?|numbers?|van|va|are|everythings?|measured|por|by|cada|each|them|estan|esta|cifras?|numeros?|en)$/u;
 /** The unit of all bare figures, told once; that of the lye which is asked for is none of theirs. */
 function units(state: State, content: readonly Item[]): string | undefined {
   if (content.some(item => item.is === 'asks' || (isName(item) && item.known === 'lye'))) return undefined;
@@ -155,6 +169,11 @@ function add(state: State, pair: Pair): string | undefined {
   }
   if (pair.name.known === 'any-oil') {
     if (pair.measure.is !== 'amount') return undefined;
+    // "That's it, two oils".
+    if (isCount(pair.measure)) {
+      state.count = pair.measure;
+      return undefined;
+    }
     // "Resize this: was a 500 g batch, now 2 kg of oils": nobody here knows which of two wholes is meant.
     if (state.isRescaled && state.whole && state.whole.figure !== pair.measure.figure)
       return pair.measure.text;
@@ -179,44 +198,6 @@ function add(state: State, pair: Pair): string | undefined {
 function twice(state: State, one: Pair, { measure, name }: Pair): string {
   if (name.known === 'oil') state.twice = { name: name.text, one: one.measure.text, other: measure.text };
   return `${measure.text} ${name.text}`;
-}
-
-/** Beside what all oils weigh together, "son 600 g"; beside anything else it is something that nobody here knows. */
-const SUMS =
-  /^(?:so|that|thats|that's|its|it's|it|makes|making|sum|sums|comes|all|which|batch|lot|suma|suman|hacen|da|dan|todo|todos|eso|entre|sale|salen)$/u;
-
-/** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
-function nameless(state: State, items: readonly Item[], sentence: number): string | undefined {
-  const isOfRecipe = state.told.has(sentence);
-  for (const item of items) {
-    if (item.is === 'fraction' && isOfRecipe) {
-      // "La mitad de todo": of which nobody here knows what it takes.
-      state.isTurned = true;
-      return item.text;
-    }
-    // "Nope, sorry, typo, 90": a figure by itself, of which oil is not told.
-    if (
-      item.is === 'amount' &&
-      item.unit === undefined &&
-      !isOfRecipe &&
-      !state.awaitsFigure &&
-      state.isPutRight.has(sentence)
-    )
-      return item.text;
-    if (item.is !== 'amount' || (item.unit === undefined && !isOfRecipe && !state.awaitsFigure)) continue;
-    if (state.denied) {
-      state.pairs.push({ measure: item, name: state.denied });
-      state.denied = undefined;
-    } else if (state.awaitsFigure) {
-      state.awaitsFigure = false;
-      state.isCorrected = true;
-      const last = state.pairs.at(-1);
-      if (!last) return item.text;
-      state.pairs[state.pairs.length - 1] = withUnit({ ...last, measure: item }, last);
-    } else if (item.unit === '%') state.percents.push(item);
-    else state.masses.push({ ...item, isSum: items.every(one => one.is !== 'word' || SUMS.test(one.text)) });
-  }
-  return undefined;
 }
 
 /** Weights of all oils out of a part: "40 ounces total", "lote de 600 g". */

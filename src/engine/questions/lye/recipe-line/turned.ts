@@ -1,6 +1,7 @@
 import type { Amount, Item, Name } from './item.ts';
 import { isMeasure, isName, isOil, type Measure, type Part } from './parts.ts';
-import type { State } from './state.ts';
+import { type State, same } from './state.ts';
+import { isSameMultiple } from './times.ts';
 
 const isOfWater = (items: readonly Item[]): boolean =>
   items.some(
@@ -29,7 +30,13 @@ export function turned(
       // "Buttermilk for half the water".
       at += after.findIndex(isName) + 1;
     } else if (item.is === 'even') state.even = true;
-    else if (item.is === 'times') {
+    else if (
+      item.is === 'times' &&
+      state.times !== undefined &&
+      isSameMultiple(state.times, item.text, items)
+    ) {
+      // "What's the lye doubled".
+    } else if (item.is === 'times') {
       // "Water at twice the lye", "agua x2": no multiple of the recipe.
       state.isTurned = true;
       // "2 x 500 g olive": two of that oil alone, or of all.
@@ -80,6 +87,18 @@ export function turned(
     } else if (item.is === 'instead' && after[0]?.is === 'amount' && !isName(after[1]) && isPair(kept)) {
       // "10 oz coconut instead of 8".
       at += 1;
+    } else if (
+      item.is === 'without' &&
+      / (?:it|any)$/u.test(item.text) &&
+      !isName(after.find(one => one.is !== 'link'))
+    ) {
+      // "8 oz palm but I can't find it": what was told last.
+      const unclear = kept.some(isMeasure) ? readPart({ items: kept.splice(0), sentence }) : undefined;
+      if (unclear !== undefined) return unclear;
+      const last = state.pairs.at(-1);
+      if (last?.name.known !== 'oil') return item.text;
+      state.isTurned = true;
+      state.removed.push(last.name);
     } else if (item.is === 'without' || item.is === 'not') {
       const skipped = left(state, item, after);
       if (typeof skipped === 'string') return skipped;
@@ -90,6 +109,7 @@ export function turned(
       // Two recipes: the later one is the teller's own.
       if (after.some(isMeasure) && state.pairs.length > 0) {
         state.pairs = [];
+        state.begins = item.from;
         state.voices.clear();
         state.isTurned = true;
       }
@@ -98,18 +118,28 @@ export function turned(
   return kept;
 }
 
+const STRUCK = /^(?:tach|borr|strike|cross)/u;
+/** Whose recipe follows is of no denial before it: "mi mamá usa manteca, yo no: yo uso 600 g de oliva". */
+const OTHERS_TURN: ReadonlySet<Item['is']> = new Set(['mine', 'planned', 'corrects']);
 /** "Without the castor", "no eran 300 de coco": how many items of the part that takes. */
 function left(state: State, item: Item, after: readonly Item[]): number | string {
-  const words = after.findIndex(one => one.is === 'word');
+  const words = after.findIndex(one => one.is === 'word' || one.is === 'mark' || OTHERS_TURN.has(one.is));
   const reach = words === -1 ? after : after.slice(0, words);
   const name = reach.findIndex(isName);
   const amount = reach.findIndex(one => one.is === 'amount');
   const isAmount = amount !== -1 && amount <= 2;
+  // "No, 600 g olive" puts right, "no 600 g of olive" denies.
+  if (item.text === 'no' && isAmount && amount < name && isOil(reach[name])) return after[amount]!.text;
   // "Less 50 g of the coconut": some of it stays.
   if (isAmount && /less|minus|menos|quitando/u.test(item.text)) return after[amount]!.text;
   const found = after[name];
   if (isName(found) && found.known === 'oil') {
     state.isTurned = true;
+    if (STRUCK.test(item.text)) {
+      // Struck out is what was told before; told once more behind it, it is asked for.
+      if (!state.pairs.some(pair => same(pair.name, found))) return item.text;
+      state.struck.push(found);
+    }
     if (item.is === 'not' && isAmount) state.denied = found;
     else state.removed.push(found);
     return name + 1;

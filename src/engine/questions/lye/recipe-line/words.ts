@@ -80,9 +80,16 @@ type Run = {
 };
 /** "Manteca del higo" would be a fat of its own. */
 const KIND = /^(?:manteca|mantequilla|aceite|cera|grasa)$/u;
+/** "And my exam is tomorrow": of no oil. */
+const WHEN =
+  /^(?:is|are|was|es|son) (?:the )?(?:tomorrow|today|tonight|soon|over|next|on|monday|tuesday|wednesday|thursday|friday|saturday|sunday|manana|hoy|pronto)(?!\p{L})/u;
 const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
 const PLACE = /(?:^| )(?:in|at|on|as|to|en)(?: |$)/u;
 const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
+const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
+/** How a soap came out. */
+const LOOKS =
+  /^(?:white|black|brown|grey|gray|yellow|green|orange|pink|pale|dark|hard|soft|crumbly|brittle|chalky|sticky|oily|greasy|warm|cold|blanco|blanca|duro|dura|blando|blanda|oscuro|amarillo|pegajoso|aceitoso)$/u;
 /** The links that stand directly before, as text. */
 function linksBefore(items: readonly Item[]): string {
   const from = items.findLastIndex(({ is }) => is !== 'link') + 1;
@@ -112,7 +119,7 @@ function runsOf(items: readonly Item[]): readonly Run[] {
     runs.push({
       words: items.slice(from, at + 1),
       before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
-      isSpeech: SPEECH.test(links),
+      isSpeech: SPEECH.test(links) || WHEN.test(textOf(items.slice(at + 1, at + 4))),
       isHead: items[at + 1]?.text === ':',
       isPlaced: PLACE.test(links) || PLACE.test(linksBehind(items.slice(at + 1))),
       isOrigin: ORIGIN.test(links),
@@ -144,7 +151,11 @@ function stopIn(
   if (!isAside && all.some(word => PRODUCTS.test(word))) return said;
   if (SOMETHING.test(said)) return said;
   if (!hasRecipe(part))
-    return isJoined && !isSpeech && !isPlaced && !all.every(isEveryday) && !all.some(isPlain)
+    return isJoined &&
+      !isSpeech &&
+      !isPlaced &&
+      !all.every(word => isEveryday(word) || LOOKS.test(word)) &&
+      !all.some(isPlain)
       ? said
       : undefined;
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
@@ -152,7 +163,7 @@ function stopIn(
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
   // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
   if (!part.some(isMeasure)) return undefined;
-  if (isAnyOil(after) && !isPlain(all.at(-1)!)) return said;
+  if (isAnyOil(after) && !isPlain(all.at(-1)!) && all.at(-1) !== 'other') return said;
   if (isAnyOil(before) && !isPlain(all[0]!) && !/^(?:mou?ld|molde|batch|lot|weight|phase)$/u.test(all[0]!))
     return said;
   if (isJoined && before === undefined && isOil(after) && !isEveryday(all.at(-1)!)) return said;

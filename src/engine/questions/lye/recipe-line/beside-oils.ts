@@ -1,0 +1,71 @@
+import { DIALECT } from '../../dialect.ts';
+
+/** Dialect words that deny. */
+const DENIES =
+  /^(?:ate|nae|naw|noo|nuh|no|dinnae|cannae|didnae|isnae|wisnae|havenae|gonnae|gwaan|nah|nowt|hindi|wala|fur|fi|fe|waan|without)$/u;
+
+/**
+ * Words that say nothing of whether an oil beside which they stand is in the pot, all of it: what makers' plain recipes have there, in
+ * the sets of other hands. Whatever else stands there is asked for, since what keeps an oil out of a pot has no end of words.
+ */
+const HARMLESS: ReadonlySet<string> = new Set(
+  `i im i'm ive i've we we've you ye ya u me us my our your he she he's she's they who it it's its itself that that's this these those there there's here which what whats what's how
+  am is are was were be been have has having hv ha ave got get had do does did doing can could will would want wanted need needs needed required like love
+  make makes making made mix mixing mixes melt melted melting weigh weighs weighed weighing measured pour pouring poured put pop popping tip tipped chuck chucking dumped use using run running add adding added
+  give gives gave tell check please kindly pls plz plss help calculate calculated saponify saponifying soaping work figure figures sums sum right correct ok okay safe fine good enough reckon find know see show say says said wrote told try trying start started
+  so and then now today tonight also just only plain straight all both each whole total together in into on to at of from for with by as per because since ere about around roughly too very really quite much many a an the some
+  but pero castile castilla always ever test obv obvs teh following typed someone somebody anyone alguien che oye checa siempre necesario puso saponifico enrancia rancid rancio i'd we'd cow cow's house card frito putting co-op jar po justo ponle wt amt
+  first second-hand week's time morning afternoon evening day bank holiday sunday monday saturday sabado domingo lunes
+  recipe recipes soap soaps soaping bar bars batch loaf mold mould molds block blocks slab pot pan pots crockpot bowl beaker beakers jug bucket tub scale scales bench oils mix blend composition fraction mass weight weights amount amounts percent quantity gram grams number numbers lye sodium caustic soda water superfat calculator spreadsheet pamphlet cookbook paper lst same usual style kind type
+  butcher's butcher market farm farmers mkt store shop feed town village kitchen fair church sale school class cellar beach room
+  virgin extra refined unrefined raw pure pomace light cheap fancy supermarket local cold pressed organic hard soft solid liquid clean white yellow golden nice lovely easy gentle quick little small big bigger plain basic simple straight normal regular standard fresh home rendered rendering strained filtered melted brisket kidney leaf clear frozen cubes dried lump lumps bit dozen eggs
+  mi mis nuestro nuestra nuestros nuestras su sus tu yo nosotros ella ellos usted me te se le les lo la los las nos un una unos unas el al del de en con para pa por y que q como cual este esta esto estos eso ese esa aqui
+  es son era eran sea seria estoy esta estan hay tengo tiene tenemos traigo trae llevo lleva llevan llevamos hago hace hacer haciendo hacemos quiero quiere queremos quisiera necesito necesita ocupo voy vamos va van pongo pone ponemos puse pusimos puesto echo echa echado echamos echar poner uso usa usamos usar usando peso pesa pese pesado pesar pesamos mezclo mezcla mezclada mezclando derrito mido agrego anado meto metido vertido vierto hice
+  sale salga saben sabe saber sabes dice dijo dicen digan dime dame den da dan diga calcula calculado calcular ayuda ayudan ayudar revisen revisenlo mire miren mira ver pase pasa pues porfa favor gracias cuanto cuanta cuantos cuantas cuentas
+  receta recetas jabon jabones jaboncito jaboncitos barra barras pastilla pastillas tanda lote hornada molde olla cazo bol cubeta balde bascula balanza casa cocina taller
+  gramos cantidad masa peso pesos total todo toda todos todas junto juntos cada puro pura solo solamente nomas mas tambien siempre hoy ahora ya aca asi ahorita mismo misma igual bien bueno buena buen virgen extra refinado refinada crudo cruda puros pura casero casera barato colado blanco blanca limpio limpia americana vieja viejo nueva nuevo normal comun cerquita molino finca feria mercado carnicero carniceria pueblo tienda navidad familia bebe boda colegio ropa rapido
+  x s n r oh well hey hi hello dear love lads pal mate amigo amiga amigas gente`.split(/\s+/u),
+);
+
+/** Whether a word that stands with an oil leaves it in the pot. Lower case without accents. */
+export const isHarmlessBesideOil = (word: string): boolean =>
+  HARMLESS.has(word) || (DIALECT.has(word) && !DENIES.test(word));
+
+/** What is not in the pot, or not yet, whichever clause of a sentence says so. */
+const OUT =
+  'none|unused|untouched|unopened|borrow\\p{L}*|lent|lend\\p{L}*|return\\p{L}*|gave (?:it|them|some|that) \\p{L}+|back|plann\\p{L}*|thinking|undecided|wondering|might|maybe|perhaps|probably|if|unless|until|till|later|afterwards?|after|before|when|once|instead|tomorrow|yesterday|cupboard|pantry|larder|fridge|freezer|shelf|drawer|pendiente|pens\\p{L}+|tal vez|quizas?|a lo mejor|acaso|prest\\p{L}+|devolv\\p{L}+|devuel\\p{L}+|guard\\p{L}+|apart\\p{L}+|reserv\\p{L}+|despues|luego|cuando|antes|todavia|aun|ningun\\p{L}*|sin usar|sin abrir|ayer|anteayer|alacena|despensa|nevera|refri\\p{L}*|estante|cajon|armario|separad\\p{L}+|aside|separate\\p{L}*|kept|keep\\p{L}*|sav(?:e|ed|ing)|spare|stash\\p{L}*|still|yet';
+const NOT_IN_YET = new RegExp(`(?<!\\p{L})(?:${OUT})(?!\\p{L})`, 'u');
+/** These hold such a word and tell nothing of an oil. */
+export const NO_ABSENCE =
+  /(?<!\p{L})(?:before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
+
+/** The words by which a sentence says that something is not in the pot; undefined where none are. Takes what was said of it. */
+export const absenceIn = (sentence: string): string | undefined =>
+  NOT_IN_YET.exec(sentence.replace(NO_ABSENCE, '#'))?.[0];
+
+const PERSON =
+  '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe)s?';
+const ARTICLE = '(?:the|my|our|an?|her|his|some|las?|los|el|mis?|una?|nuestr[oa]s?|tu|su)';
+/** Of these no phrase is harmless. */
+const NOT_IT =
+  '(?:last|another|other|next|previous|earlier|yesterday|tomorrow|old|hair|lips?|balm|candles?|cooking|frying|pastry|lotion|cream|dinner|later|ayer|manana|otr[oa]s?|proxim[oa]s?|siguiente|pasad[oa]|mes|pelo|labios|crema|velas?|freir|cocinar|comer|comida|cena|despues)';
+const NOUN = `(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))[\\p{L}'’]+`;
+
+/** Whole phrases that change nothing: where an oil comes from, who gave it, who or what the soap is for. */
+export const HARMLESS_PHRASES: readonly RegExp[] = [
+  `(?:left (?:over )?)?(?:from|off|by) (?:${ARTICLE} )?${NOUN}(?: (?:in|at|of|on|down) (?:the |my )?${NOUN})?`,
+  `(?:del|de (?:la|las|los|mis?|nuestr[oa]))(?: ${NOUN})?`,
+  `(?:${ARTICLE} )?${PERSON}(?:,? (?:ha|has))? (?:gave|sent|brought|rendered|rend\\p{L}+|made|dado|dio|dieron|regalo|regalaron|regala|regalan|trajo|traen|mando|manda|saca|sacan)(?: (?:me|us|to me))?`,
+  `(?:como|asi) (?:lo |le )?(?:hacia|hace) (?:mi|la|el) ${PERSON}`,
+  `(?:dice|dicen) (?:mi|la|el|mis) ${PERSON}(?: que| q)?`,
+  `^(?:hermano|compa|vecin[oa]|amig[oa]s?|comadre|profe|buenas (?:tardes|noches)|buenos dias)(?= )`,
+  `(?:${ARTICLE} )?${PERSON}(?:,? (?:que|q))? (?:me|nos) (?:ha |han )?(?:dado|dio|dieron|regalo|trajo|mando)`,
+  `(?:${ARTICLE} )?${PERSON} (?:wrote|writes|says|said|reckons|dice|dijo|dicen|escribio)(?: (?:me|that|que|q))?`,
+  '(?:que )?(?:me|nos) (?:dio|dieron|ha dado|han dado|regalo|regalaron|regala|regalan|trajo|trajeron|mando)',
+  '(?:was|were) (?:given|gifted)',
+  `(?:for|para|pa) (?:${ARTICLE} )?(?:[\\p{L}'’]+ )?(?:soaps?|bars?|batch|loaf|mou?ld|skin|hands?|feet|face|laundry|clothes|dishes|dish|kitchen|wash\\p{L}*|clean\\p{L}*|shav\\p{L}*|market|sale|fair|school|wedding|favou?rs|party|christmas|gifts?|presents?|church|beginners?|kids?|children|jabon(?:es)?|jaboncitos?|barras?|molde|piel|manos|pies|cara|ropa|platos|lavar|limpiar|cocina|feria|mercado|boda|colegio|navidad|regalos?|regalar|tanda|lote|receta|azahar)(?: (?:sale|fair|favou?rs|stall))?`,
+  `(?:for|para|pa) (?:${ARTICLE} )?(?:${PERSON}|dog|perro)(?: in law)?`,
+  `(?:my |our |mi |the )?${PERSON}(?:'s)? (?:bit of paper|recipe|card|book|list|soap)`,
+  '(?:rendered|rendering|wrote|written|melted) down|nada mas|nothing (?:else|more)|in the house|por (?:error|accidente)|sin querer|this (?:week|time|month)|(?:the )?other (?=#|oils?|fats?|aceites?)|(?:against|over) (?=#)|(?:stays|nada|queda)(?= *$)|(?:sabe|saben|digan|dime|mira|checa) si|used # (?:of )?@',
+  `(?:a|my|our|the|una?|mi|la) ${PERSON}(?:'s)?(?: in law)?(?= (?:recipe|soap|wedding|says|dice|me|receta))`,
+].map(pattern => new RegExp(`(?<![\\p{L}'’])(?:${pattern})(?![\\p{L}'’])`, 'gu'));

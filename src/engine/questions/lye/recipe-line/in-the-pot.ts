@@ -1,0 +1,66 @@
+import { absenceIn, HARMLESS_PHRASES, isHarmlessBesideOil, NO_ABSENCE } from './beside-oils.ts';
+import type { Item, Name } from './item.ts';
+import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
+import { same } from './state.ts';
+
+/** An oil that may not be in the pot, or not all of it, and the words that leave it open. */
+export type Doubt = { readonly name: string; readonly text: string };
+
+/** Stands for amounts, names and what the grammar read, and for lye. */
+const [READ, LYE] = ['#', '@'];
+const spoken = (items: readonly Item[]): string =>
+  items
+    .map((item, at) =>
+      // What is left away may be told in any word.
+      items[at - 1]?.is !== 'without' &&
+      (item.is === 'word' || item.is === 'link' || item.is === 'joint' || item.is === 'mark')
+        ? item.text
+        : isName(item) && item.known === 'lye'
+          ? LYE
+          : READ,
+    )
+    .join(' ');
+
+/** What a colon closes is a heading. */
+const HEAD = /^[^#]*:/u;
+
+/** Words of the clause of an oil that are not known to leave it in the pot. */
+function strangeIn({ items }: Part): readonly string[] {
+  const plain = HARMLESS_PHRASES.reduce(
+    (said, phrase) => said.replace(phrase, READ),
+    spoken(items).replace(HEAD, READ).replace(NO_ABSENCE, READ),
+  );
+  return plain
+    .split(/[^\p{L}'’-]+/u)
+    .map(word => word.replace(/^['’-]+|['’-]+$/gu, ''))
+    .filter(word => word !== '' && !isHarmlessBesideOil(word));
+}
+
+/**
+ * The first oil of a line whose clause has a word that is not known to leave it in the pot, or whose sentence says that something is
+ * not in yet: "200 g coconut that I borrowed". What keeps an oil out has no end of words, so that the harmless ones are known instead.
+ * Undefined where every oil is surely in. Takes the items of a line, from where the recipe that counts begins, and the oils that count.
+ * Pure.
+ */
+export function doubtOfOil(items: readonly Item[], counted: readonly Name[]): Doubt | undefined {
+  // What is said of an oil that was left away or taken out again is of none in the pot.
+  const parts = partsOf(items).filter(
+    part =>
+      !part.items.some(isOil) || part.items.some(one => isOil(one) && counted.some(name => same(name, one))),
+  );
+  for (const part of parts) {
+    const oil = part.items.find(isOil);
+    if (!oil) continue;
+    const strange = strangeIn(part);
+    if (strange.length > 0) return { name: oil.text, text: strange.join(' ') };
+    const sentence = parts.filter(one => one.sentence === part.sentence && !isQuestion(one));
+    const open = sentence.map(one => absenceIn(spoken(one.items))).find(found => found !== undefined);
+    if (open !== undefined) return { name: oil.text, text: open };
+  }
+  return undefined;
+}
+
+/** A clause without any part of the recipe that asks for something. */
+const isQuestion = ({ items }: Part): boolean =>
+  items.some(({ is }) => is === 'asks') &&
+  !items.some(item => isMeasure(item) || (isName(item) && item.known === 'oil'));

@@ -1,0 +1,56 @@
+import type { Amount, Item } from './item.ts';
+import type { Pair } from './parts.ts';
+import { type State, withUnit } from './state.ts';
+
+/** Beside what all oils weigh together, "son 600 g"; beside anything else it is something that nobody here knows. */
+const SUMS =
+  /^(?:so|that|thats|that's|its|it's|it|makes|making|sum|sums|comes|all|which|batch|lot|suma|suman|hacen|da|dan|todo|todos|eso|entre|sale|salen)$/u;
+
+/** Who puts a weight right is seldom off by more than this; a figure further off may be of something else, as of the superfat. */
+const MOST_OFF = 5;
+function isLikely(now: Amount, before: Pair['measure']): boolean {
+  if (before.is !== 'amount' || (now.unit !== undefined && now.unit !== before.unit)) return true;
+  return now.figure <= before.figure * MOST_OFF && before.figure <= now.figure * MOST_OFF;
+}
+export const isCount = ({ figure, unit }: Amount): boolean =>
+  unit === undefined && Number.isInteger(figure) && figure >= 2 && figure <= 8;
+const OF_ALL = /^(?:los|las|the|all)$/u;
+
+/** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
+export function nameless(state: State, items: readonly Item[], sentence: number): string | undefined {
+  const isOfRecipe = state.told.has(sentence);
+  for (const [at, item] of items.entries()) {
+    // "Gramos los tres".
+    if (item.is === 'amount' && isCount(item) && OF_ALL.test(items[at - 1]?.text ?? '')) {
+      state.count = item;
+      continue;
+    }
+    if (item.is === 'fraction' && isOfRecipe) {
+      // "La mitad de todo": of which nobody here knows what it takes.
+      state.isTurned = true;
+      return item.text;
+    }
+    // "Nope, sorry, typo, 90": a figure by itself, of which oil is not told.
+    if (
+      item.is === 'amount' &&
+      item.unit === undefined &&
+      !isOfRecipe &&
+      !state.awaitsFigure &&
+      state.isPutRight.has(sentence)
+    )
+      return item.text;
+    if (item.is !== 'amount' || (item.unit === undefined && !isOfRecipe && !state.awaitsFigure)) continue;
+    if (state.denied) {
+      state.pairs.push({ measure: item, name: state.denied });
+      state.denied = undefined;
+    } else if (state.awaitsFigure) {
+      state.awaitsFigure = false;
+      state.isCorrected = true;
+      const last = state.pairs.at(-1);
+      if (!last || !isLikely(item, last.measure)) return item.text;
+      state.pairs[state.pairs.length - 1] = withUnit({ ...last, measure: item }, last);
+    } else if (item.unit === '%') state.percents.push(item);
+    else state.masses.push({ ...item, isSum: items.every(one => one.is !== 'word' || SUMS.test(one.text)) });
+  }
+  return undefined;
+}

@@ -1,0 +1,24 @@
+/** By what a recipe is multiplied, told in words of the grammar's `times`; undefined where no number is in them. */
+export function timesOf(words: string): number | undefined {
+  if (/half|halv|mitad/u.test(words)) return 0.5;
+  if (/doubl|doble|duplic/u.test(words)) return 2;
+  if (/tripl/u.test(words)) return 3;
+  if (/quadrupl/u.test(words)) return 4;
+  const [figure] = /\d/u.exec(words) ?? [];
+  return figure === undefined ? undefined : Number(figure);
+}
+
+/** What came out of a recipe that was multiplied: "the lye doubled", "para el doble". */
+const OUTCOME = /^(?:doubled|tripled|halved|(?:el |al )?(?:doble|triple))$/u;
+const SAYS_WHO = /^(?:i|we|ive|i've|yo|again|more|otra|nuevo|mas)$/u;
+
+/**
+ * Whether a multiple is named once more as the outcome of the one told before, "double this: 14 oz olive; what's the lye doubled": it is
+ * done once. Who tells that they doubled something, or wants it again, is not.
+ */
+export const isSameMultiple = (
+  told: string,
+  again: string,
+  beside: readonly { readonly text: string }[],
+): boolean =>
+  OUTCOME.test(again) && timesOf(told) === timesOf(again) && !beside.some(({ text }) => SAYS_WHO.test(text));

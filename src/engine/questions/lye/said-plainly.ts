@@ -1,0 +1,56 @@
+import { knownAdditive } from '../../batch/additives/additives.ts';
+import { knownOil } from '../../batch/oils/find-oil.ts';
+import { COUNT, LYE, MASS, UNIT } from './words.ts';
+
+/** "No son 800 sino 600", "not 1 kg but 800 g". */
+const NOT_BUT = new RegExp(
+  `(?<!\\p{L})(?:no (?:son|eran?|es|fueron)|not) ${COUNT} ?(?:${UNIT})?(?: (?:of |de )\\p{L}+)? (?:sino|but)(?= \\d)`,
+  'gu',
+);
+const LYE_FORM = new RegExp(
+  `(?<!\\p{L})(${LYE}) (?:pellets?|flakes?|beads?|crystals?|granules?|pearls?|en (?:perlas|escamas|polvo|lentejas|granos))(?!\\p{L})`,
+  'gu',
+);
+/** How a soap feels: "still soft as butter", "quedó como mantequilla". */
+const SIMILE =
+  /(?<!\p{L})(?:soft|hard|white|smooth|thick|greasy|yellow|feels|looks|quedo|queda|esta|parece|blando|suave)(?: \p{L}+)?(?: (?:as|like|como)(?: (?:a|the|la|el|una))?) (?:butter|lard|wax|candle wax|cheese|mantequilla|manteca|cera|queso)(?= ?(?:;|,|$|and |y ))/gu;
+/** "Buttermilk for the liquid, 11 ounces". */
+const FOR_LIQUID = new RegExp(
+  `(?<!\\p{L})(\\p{L}+(?: (?:de )?\\p{L}+)?) (?:for|as|por|como|de) (?:the |all the |my |el |la )?(?:liquid|water|liquido|agua),? (${MASS})`,
+  'gu',
+);
+/** "Lard's 60%", "the coconut's only 14 oz". */
+const IS = /(?<!\p{L})(\p{L}{3,})'s (?=(?:only |just |about )?\d)/gu;
+/** "80% oliva 20% coco, ¿cuánta sosa por cada kilo de aceites?" */
+const PER_KILO =
+  /(?<!\p{L})(?:por (?:cada )?|per |for (?:each|every) )(?:1 )?(kilo|kg|libra|pound|lb) (?:de |of )?(?:aceites?|grasas?|oils?|fats?)(?!\p{L})/gu;
+/** "9 parts to 1". */
+const PARTS_TO = /(?<![\d.,])(\d{1,2}) (?:parts?|partes?) (?:to|a|por) (\d{1,2})(?= ?(?:[,;]|$))/gu;
+/** "Ratio 60:30:10": of oils; water and lye have two figures, and the second is one. */
+const RATIO_OF_OILS =
+  /(?<!\p{L})(?:in (?:the |a )?)?(?:ratio|proporcion|proportions?)(?: of| de)? (?=\d+ ?: ?\d+ ?: ?\d)/gu;
+/** "An 80:20 olive/coconut blend", "1.2 kg oil mix". */
+const BLEND = /(?<=\d+:\d+ \p{L}+(?: \p{L}+)? ?\/ ?\p{L}+(?: \p{L}+)?) (?:blend|mix|mezcla)(?!\p{L})/gu;
+const OIL_MIX = new RegExp(`(?<=${MASS} )(?:oils?|fats?) (?:mix|blend|mixture)(?=[,;:]? .*%)`, 'gu');
+/** "Castilla 100 %, 1 kg de oliva". */
+const ALL_CASTILE = /(?<!\p{L})castill?[ea] 100 ?%(?=,.*(?<!\p{L})(?:oliva|olive)(?!\p{L}))/gu;
+/** "200 coconut, 200 palm is making 400 g". */
+const MAKING = new RegExp(`,? (?:is |are |it )?(?:making|makes) (?=${MASS})`, 'gu');
+
+/** Turns of phrase told as the readers behind take them. Takes what `plainWords` gives with its clauses. Pure. */
+export const saidPlainly = (plain: string): string =>
+  plain
+    .replace(NOT_BUT, '')
+    .replace(LYE_FORM, '$1')
+    .replace(SIMILE, ' ')
+    .replace(IS, (whole, name: string) => (knownOil(name) === undefined ? whole : `${name} `))
+    .replace(FOR_LIQUID, (whole, name: string, mass: string) =>
+      knownAdditive(name) === undefined ? whole : `${mass} of ${name}`,
+    )
+    .replace(PER_KILO, '; 1 $1 oils ;')
+    .replace(PARTS_TO, '$1:$2')
+    .replace(RATIO_OF_OILS, '')
+    .replace(BLEND, '')
+    .replace(OIL_MIX, 'oils')
+    .replace(ALL_CASTILE, ' ; ')
+    .replace(MAKING, ' ; total ');
