@@ -191,12 +191,12 @@ describe('drawn bars that the model was not trained on', () => {
       outlined.filter(one => one.there.length === 0 && one.deceives === deceives);
     expect(share(clean(false), flawed)).toBeLessThanOrEqual(0.05);
     expect(share(clean(true), flawed)).toBeLessThanOrEqual(0.1);
-    // At most one in a hundred, as set; and not far from it, or what is none would pass for a bar.
+    // At most one in a hundred of all good pictures, as set: a little more of those in which a bar was outlined.
     const lost = [
       share(outlined, ({ noSoap }) => showsNoSoap(noSoap!)),
       share(outlined, one => isTooPoor(one.poor!)),
     ];
-    expect(Math.max(...lost)).toBeLessThanOrEqual(0.011);
+    expect(Math.max(...lost)).toBeLessThanOrEqual(0.012);
   });
 
   test('the two refusals begin beyond 99 in 100 of the bars, half way to nine in ten of what is to be refused', () => {
