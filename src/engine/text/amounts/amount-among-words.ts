@@ -28,7 +28,7 @@ const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L}
 const CARTON =
   /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caj(?:it)?as?|cart[oó]n(?:es|citos)?|envases?|tarrinas?|bri[ck]s?|tetra ?bri[ck]s?) de (?:leche|jugo|zumo|helado))\b/giu;
 
-type Told = { readonly text: string; readonly measure: 'mass' | 'volume' };
+type Told = { readonly text: string; readonly measure: 'mass' | 'volume'; readonly from?: number };
 
 /** Figure and unit as an amount; undefined where the word behind the figure is no unit. */
 function toldBy(figure: string, word: string): Told | undefined {
@@ -50,11 +50,12 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
   const words: string[] = [];
   // "2 cups - 2 Tbsp" may take away.
   if (/\s[-–—]\s*\d/u.test(said)) return undefined;
-  for (const { groups = {} } of said.replace(LONE_UNIT, '1 ').matchAll(TOKEN)) {
+  const counted = said.replace(LONE_UNIT, '1 ');
+  for (const { index, groups = {} } of counted.matchAll(TOKEN)) {
     const { figure, unit: behind, word, sign } = groups;
     if (sign !== undefined) return undefined;
     const told = figure !== undefined && behind !== undefined ? toldBy(figure, behind) : undefined;
-    if (told) amounts.push(told);
+    if (told) amounts.push({ ...told, from: index });
     else if (figure !== undefined) counts.push(Number(figure));
     if (!told && (behind ?? word) !== undefined) words.push((behind ?? word)!);
   }
@@ -74,8 +75,10 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
     isAnyOil(word) ||
     (count !== undefined && (isPieceWord(word) || isEachWord(word)));
   if (!words.every(isKnown)) return undefined;
+  // "A kilo, 950 g": whether they are a sum hangs on what parts them.
+  const isApart = second !== undefined && /[,(=;]/u.test(counted.slice(first.from, second.from));
   return {
-    amount: amounts.map(({ text: one }) => one).join(' '),
+    amount: amounts.map(({ text: one }) => one).join(isApart ? ', ' : ' '),
     measure: first.measure,
     count,
     ofOils: words.some(isAnyOil),

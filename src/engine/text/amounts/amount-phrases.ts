@@ -71,13 +71,13 @@ const COUNT_OF_EACH = new RegExp(
 );
 /** "12 100 g bars", "2x 500 g loaves": figures that a space or a times sign parts, so that "125 ml" stays one. */
 const COUNT_EACH_OF = new RegExp(
-  String.raw`^(?:(?:enough )?(?:for|para) )?(\d{1,3})(?:\s*[x×*]\s*|\s+)(\d[\d.,/ ]*[\s-]*\p{L}+)\.?[\s-]*(?:each\s*)?(?:de\s+)?(?:${PIECES})\b.*$`,
+  String.raw`^(?:(?:enough )?(?:for|para) )?(\d{1,3})(?:\s*[x×*]\s*|\s+)(\d[\d.,/ ]*[\s-]*\p{L}+)\.?[\s-]*(?:each\s*)?(?:de\s+)?(?:${PIECES})\b[^\d]*$`,
   'iu',
 );
-/** "6x110g": the pieces go without saying. */
 /** "2 tazas (de las de 250 ml)": cups of a stated size. */
 const CUPS_OF =
-  /^(\d{1,2}) (?:cups?|tazas?) (?:\(|of |at |de )+(?:las de |each )?(\d[\d.,]* ?(?:ml|cc))\b.*$/iu;
+  /^(\d{1,2}) (?:cups?|tazas?) (?:\(|of |at |de )+(?:las de |each )?(\d[\d.,]* ?(?:ml|cc))\b[^\d]*$/iu;
+/** "6x110g": the pieces go without saying. */
 const COUNT_TIMES =
   /^(\d{1,3})\s*[x×*]\s*(\d[\d.,/ ]*\s*(?:g|gr|grs|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|cc|cl|dl|l|mililitros?|millilit(?:er|re)s?|litros?|lit(?:er|re)s?|fl ?oz|quarts?|gallons?)\b.*)$/iu;
 /** "1 200 g loaf" may be 1,200 g: one piece is no count of pieces. */
