@@ -5,9 +5,14 @@ import { figuresOf } from './number-words.ts';
 const UNIT = String.raw`(?:teaspoon(?:ful)?s?|tsps?|tablespoon(?:ful)?s?|tbsps?|tbs|cups?|cupfuls?|pints?|quarts?|gallons?|lit(?:er|re)s?|ounces?|oz|pounds?|lbs?|kilos?|kgs?|kilograms?|grams?|percent|por ?ciento|cucharaditas?|cucharadas?|cdtas?|cditas?|cdas?|tazas?|tacitas?|litros?|libras?|onzas?|kilogramos?|gramos?|pintas?|galones|galon)\b`;
 const before = (words: string) => new RegExp(String.raw`\b(?:${words})\s+(?=${UNIT})`, 'giu');
 
+/** "Half the litre", "la mitad del kilo que hice": of a unit that is one. */
+const OF_THE_ONE =
+  /(?<=\b(?:half|third|quarter|fifth|eighth|mitad|tercio|cuarto|octavo))\s+(?:of (?:the|my|that)|the|del|de (?:la|el|mi|ese|esa))\s+(?=(?:lit(?:er|re)|litro|kilo|kg|libra|pound|pint|quart|gallon|taza|cup)(?![\p{L}\p{M}]))/giu;
+
 /** Parts and articles before a unit, as figures: "half a cup", "un cuarto de taza", "a tsp". */
 const PARTS: readonly (readonly [RegExp, string])[] = [
-  [before('(?:an? |one |1 )?half(?: of)?(?: an?| one)?|media|medio'), '1/2 '],
+  [OF_THE_ONE, ' '],
+  [before('(?:an? |one |1 )?half(?: of)?(?: an?| one)?|media|medio|(?:la )?mitad(?: de)?(?: una?)?'), '1/2 '],
   [
     before(
       '(?:three|3)[ -](?:quarter|fourth|qtr|4th)s?(?: of)?(?: an?| one)?|(?:tres|3) cuartos(?: de)?(?: una?)?',
@@ -34,6 +39,8 @@ const PARTS: readonly (readonly [RegExp, string])[] = [
   [before('too'), '2 '],
   [new RegExp(String.raw`(?<=\d\/\d|\d[.,]\d+) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
   [before('another|an?|one|una?|otr[oa]'), '1 '],
+  // "A British pint": which measure it is stands before its name.
+  [new RegExp(String.raw`\b(?:an?|one|una?)\s+(?=(?:us|uk|british|imperial|american|metric) ${UNIT})`, 'giu'), '1 '],
 ];
 
 /** Before a unit these tell only how it is filled, or which measure it is; "heaping" and the like are left to who doses by them. */
