@@ -14,19 +14,48 @@ type Colour = Extract<Token, { is: 'colour' }>;
 const coloursIn = (tokens: readonly Token[]) =>
   tokens.filter((token): token is Colour => token.is === 'colour').map(({ name }) => name);
 
-/** Shares and colours by turns, whichever stands first; undefined where they do not alternate. */
-function paired(tokens: readonly Token[]): string | undefined {
+/** What parts a share again among the colours that it is told for. */
+const AGAIN =
+  /(?<!\p{L})(?:split|divid\p{L}+|shar(?:e|ed|ing)|between|among|same|even(?:ly)?|equal(?:ly)?|half and half|halves|entre|igual(?:es|it[oa]s?)?|parej[oa]s?|repart\p{L}+|a medias|mitad y mitad|lo mismo)(?!\p{L})/iu;
+
+type Told = { readonly share: Extract<Token, { is: 'share' }>; readonly names: readonly string[] };
+
+/** Shares and the colours that they are of by turns, whichever stands first; undefined where they do not alternate. */
+function turnsOf(tokens: readonly Token[]): readonly Told[] | undefined {
   const told = tokens.filter(({ is }) => is === 'share' || is === 'colour');
-  if (told.length < 2 || told.length % 2 === 1) return undefined;
-  const pairs: string[] = [];
-  for (let at = 0; at < told.length; at += 2) {
-    const [one, other] = [told[at]!, told[at + 1]!];
-    const [share, colour] = one.is === 'share' ? [one, other] : [other, one];
-    if (share.is !== 'share' || colour.is !== 'colour' || one.is !== told[0]!.is) return undefined;
-    pairs.push(`${share.canonical} ${colour.name}`);
+  const isShareFirst = told[0]?.is === 'share';
+  const turns: { share: Told['share'] | undefined; names: string[] }[] = [];
+  for (const [at, token] of told.entries()) {
+    const isNew = isShareFirst ? token.is === 'share' : token.is === 'colour' && told[at - 1]?.is !== 'colour';
+    if (isNew) turns.push({ share: undefined, names: [] });
+    const turn = turns.at(-1)!;
+    if (token.is === 'colour') turn.names.push(token.name);
+    else if (token.is === 'share' && turn.share === undefined) turn.share = token;
+    else return undefined;
   }
-  const sum = pairs.reduce((all, pair) => all + (/^([\d.]+)%/u.test(pair) ? Number.parseFloat(pair) : 0), 0);
-  return sum > WHOLE ? undefined : pairs.join('; ');
+  const whole = turns.flatMap(({ share, names }) => (share && names.length > 0 ? [{ share, names }] : []));
+  return whole.length === turns.length ? whole : undefined;
+}
+
+const percentOf = (canonical: string): number | undefined => {
+  const figure = /^([\d.]+)%$/u.exec(canonical)?.[1];
+  return figure === undefined ? undefined : Number(figure);
+};
+
+/** Each colour with its share; several of one share part it evenly where a word says so. */
+function paired(tokens: readonly Token[], isSplit = false): string | undefined {
+  const turns = turnsOf(tokens);
+  if (!turns || turns.flatMap(({ names }) => names).length < 2) return undefined;
+  const sum = turns.reduce((all, { share }) => all + (percentOf(share.canonical) ?? 0), 0);
+  if (sum > WHOLE) return undefined;
+  const pairs = turns.map(({ share: { canonical }, names }) => {
+    if (names.length === 1) return [`${canonical} ${names[0]}`];
+    const whole = canonical === 'rest' ? 100 - sum : percentOf(canonical);
+    return isSplit && whole !== undefined && whole > 0
+      ? names.map(name => `${percent(whole / 100 / names.length)} ${name}`)
+      : undefined;
+  });
+  return pairs.every(pair => pair !== undefined) ? pairs.flat().join('; ') : undefined;
 }
 
 const evenly = (names: readonly string[]) => names.map(name => `1 parts ${name}`).join('; ');
@@ -87,11 +116,11 @@ function resting(text: string): string | undefined {
 }
 
 /** "3:2:1 as yellow, orange, red": as many parts as colours. */
-const RATIO = /(?<![\d.,:/])\d{1,2}(?:\s?:\s?\d{1,2}){1,5}(?![\d.,:/])/u;
+const RATIO = /(?<![\d.,:/])\d{1,2}(?:(?:\s?:\s?|\s(?:a|to)\s)\d{1,2}){1,5}(?!\d|[:/]|[.,]\d)/u;
 function inRatio(text: string): string | undefined {
   const ratio = RATIO.exec(text);
   if (!ratio) return undefined;
-  const parts = ratio[0].split(':').map(Number);
+  const parts = ratio[0].split(/\s?:\s?|\s\p{L}+\s/u).map(Number);
   const tokens = tokensOf(`${text.slice(0, ratio.index)} ${text.slice(ratio.index + ratio[0].length)}`);
   const names = tokens?.every(({ is }) => is === 'colour') ? coloursIn(tokens) : [];
   if (names.length !== parts.length || !parts.every(part => part > 0)) return undefined;
@@ -121,8 +150,35 @@ function stacked(tokens: readonly Token[]): string | undefined {
  */
 export function portionsAmongWords(text: string): string | undefined {
   if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
-  const said = spokenAmounts(plainText(text).replace(PART_IS, '$1 is')).replace(ASIDE, '');
-  return divided(said) ?? divided(respelt(said).text);
+  const told = spokenAmounts(plainText(text).replace(PART_IS, '$1 is')).replace(TAG, '').replace(TALK, '');
+  const [said, larger] = withoutLarger(told.replace(ASIDE, ''));
+  const division = divided(said) ?? divided(respelt(said).text);
+  return division !== undefined && (larger === undefined || isLargest(division, larger)) ? division : undefined;
+}
+
+/** Asked behind a division, these ask nothing of it; said before it, they tell how surely it is meant. */
+const TAG =
+  /[\s,.;]+(?:no|verdad|cierto|vale|right|ok(?:ay)?|yeah|innit|eh|you know|sabes|(?:yo )?(?:creo|dir[ií]a)(?: yo)?|i (?:think|guess|reckon)|not sure|no s[eé])[\s?!.]*$/iu;
+const TALK =
+  /^(?:(?:pues|bueno|mira|a ver|yo|well|ok(?:ay)?|so|oh|hmm+|i|i['’]?d|we|le|les|lo|la)[\s,]+)*(?:(?:dir[ií]a|creo|calculo|pongamos|digamos|say|think|guess|reckon|go|going)(?: que| for| with| about)?[\s,]+)+/iu;
+/** "60/40 green and white, green being the big one". */
+const LARGER =
+  /[\s,;(–-]+(?:(?:the|el|la|con|with) )?([\p{L}\p{M} ]+?) (?:being|is|es|siendo|as|como)(?: (?:the|el|la|lo))? (?:big(?:ger)? (?:one|part|share|bit|half)|larg(?:er|est) (?:one|part|share)?|main (?:one|colou?r|part)?|most of it|m[aá]s grande|mayor(?: parte)?|principal|que m[aá]s (?:lleva|hay))[\s.!)]*$/iu;
+
+/** A division without the clause that says whose part is the largest, and whose that is. */
+function withoutLarger(text: string): readonly [said: string, larger: string | undefined] {
+  const match = LARGER.exec(text);
+  return match && knowsColour(match[1]!) ? [text.slice(0, match.index), match[1]] : [text, undefined];
+}
+
+/** Whether no other colour has as large a share of a division as one. */
+function isLargest(division: string, name: string): boolean {
+  const shares = division.split('; ').map(piece => {
+    const [, share = '', colour = ''] = /^([\d.]+)(?:%| parts) (.+)$/u.exec(piece) ?? [];
+    return { share: Number(share), colour };
+  });
+  const own = shares.find(({ colour }) => plain(colour) === plain(name));
+  return own !== undefined && shares.every(one => one === own || one.share < own.share);
 }
 
 const PART_IS = /\b(half|thirds?|quarters?|fifths?|rest|bottom|top|middle)['’]s(?!\p{L})/giu;
@@ -139,11 +195,16 @@ function divided(said: string): string | undefined {
   if (!tokens) return resting(said) ?? inRatio(said);
   const shares = tokens.filter(({ is }) => is === 'share').length;
   const even = tokens.flatMap(token => (token.is === 'even' ? [token.parts] : []));
+  if (even.length > 0 && shares > 0)
+    return paired(
+      tokens.filter(({ is }) => is !== 'even'),
+      true,
+    );
   if (even.length > 0) {
     const names = coloursIn(tokens);
-    return shares === 0 && even.every(parts => parts === names.length) ? evenly(names) : undefined;
+    return even.every(parts => parts === names.length) ? evenly(names) : undefined;
   }
-  if (shares > 0) return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens);
+  if (shares > 0) return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens, AGAIN.test(said));
   return inRatio(said) ?? listed(tokens) ?? resting(said) ?? placed(tokens) ?? stacked(tokens);
 }
 
