@@ -24,7 +24,7 @@ const WEIGHED = words(`
 `);
 
 /** The eleven basic colour terms of Berlin and Kay 1969, in both languages: "for the white" says whose the amount is. */
-const BASIC_COLOURS = words(
+export const BASIC_COLOURS = words(
   'white black red green yellow blue brown purple pink orange grey gray blanco blanca negro negra rojo roja verde amarillo amarilla azul marron cafe morado morada rosa naranja gris',
 );
 

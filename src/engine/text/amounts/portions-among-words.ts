@@ -84,7 +84,9 @@ const RANKS: ReadonlyMap<Token['is'], number> = new Map([
 
 /** "Bottom burgundy, top cream, in the middle dusty rose": each colour with its place, in any order. */
 function placed(tokens: readonly Token[]): string | undefined {
-  const told = tokens.filter(({ is }) => is === 'colour' || RANKS.has(is));
+  const told = tokens
+    .filter(({ is }) => is === 'colour' || RANKS.has(is))
+    .filter(({ is }, at, all) => is === 'colour' || all[at - 1]?.is !== is);
   const places = told.filter(({ is }) => RANKS.has(is)).map(({ is }) => is);
   if (places.length < 2 || told.length !== 2 * places.length || new Set(places).size < places.length)
     return undefined;
@@ -102,17 +104,17 @@ function placed(tokens: readonly Token[]): string | undefined {
 
 /** "White sits on teal, teal on navy": from the top down. */
 const RESTS =
-  /^(?:the |el |la )?([^,;.]+?) (?:(?:sits|rests|goes|lies|is|va|queda) )?(?:on(?: top of)?|over|above|sobre|encima de(?:l)?) (?:the |el |la )?([^,;.]+)$/iu;
+  /^(?:the |el |la )?([^,;.]+?) (?:(?:sits|rests|goes|lies|is|va|queda) )?(?:on(?: top of)?|over|above|sobre|(?:por )?encima del?|arriba del?) (?:the |el |la )?([^,;.]+)$/iu;
 function resting(text: string): string | undefined {
   const steps = text.split(/\s*[,;.]\s*(?:and |y |then )?/u).filter(step => step !== '');
   const names: string[] = [];
   for (const step of steps) {
-    const [, above = '', below = ''] = RESTS.exec(step) ?? [];
+    const [, above = '', below = ''] = RESTS.exec(step.trim()) ?? [];
     if (![above, below].every(name => isName(name.split(' '), knowsColour))) return undefined;
     if (names.length > 0 && plain(names.at(-1)!) !== plain(above)) return undefined;
     names.push(...(names.length === 0 ? [above, below] : [below]));
   }
-  return names.length > 2 ? evenly(names.toReversed()) : undefined;
+  return names.length > 1 ? evenly(names.toReversed()) : undefined;
 }
 
 /** "3:2:1 as yellow, orange, red": as many parts as colours. */
@@ -132,9 +134,13 @@ function stacked(tokens: readonly Token[]): string | undefined {
   const names = coloursIn(tokens);
   const counts = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
   if (names.length < 2 || counts.some(count => count !== names.length)) return undefined;
-  const places = tokens.flatMap(({ is }, at) => (is === 'top' || is === 'bottom' ? [{ is, at }] : []));
+  const places = tokens.flatMap(({ is }, at) =>
+    (is === 'top' || is === 'bottom') && tokens[at - 1]?.is !== is ? [{ is, at }] : [],
+  );
   const tops = places.filter(({ is }) => is === 'top');
-  if (tops.length > 1 || places.length - tops.length > 1) return undefined;
+  // "Yellow on top of that and the red last": told upwards, each above the one before.
+  if (tops.length > 1) return tops[0]!.at > 0 && places.length === tops.length ? evenly(names) : undefined;
+  if (places.length - tops.length > 1) return undefined;
   const [top, bottom] = [tops[0]?.at, places.find(({ is }) => is === 'bottom')?.at];
   const middle = tokens.length / 2;
   const first = tokens.findIndex(({ is }) => is === 'first');
@@ -150,12 +156,21 @@ function stacked(tokens: readonly Token[]): string | undefined {
  */
 export function portionsAmongWords(text: string): string | undefined {
   if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
-  const told = spokenAmounts(plainText(text).replace(PART_IS, '$1 is')).replace(TAG, '').replace(TALK, '');
+  const told = spokenAmounts(plainText(text).replace(PART_IS, '$1 is').replace(COLOUR_IS, ' is'))
+    .replace(LIKENESS_FIRST, '')
+    .replace(LIKENESS_LAST, '')
+    .replace(TAG, '')
+    .replace(TALK, '');
   const [said, larger] = withoutLarger(told.replace(ASIDE, ''));
   const division = divided(said) ?? divided(respelt(said).text);
   return division !== undefined && (larger === undefined || isLargest(division, larger)) ? division : undefined;
 }
 
+/** "Blue's at the bottom". */
+const COLOUR_IS = /(?<=\p{L})['’]s(?= (?:at|on|in|the|next|first|last|under|over|below|goes|going)(?!\p{L}))/giu;
+/** "Like a trifle: red at the base", "a cream head on it like a pint of stout". */
+const LIKENESS_FIRST = /^(?:like|como) (?:(?:an?|una?|the|la|el|my|mi) )?[\p{L}\p{M}'’ ]+[:,]\s*/iu;
+const LIKENESS_LAST = /[\s,]+(?:like|como) (?:an?|una?|the|la|el|my|mi|our) [\p{L}\p{M}'’ ]+[.!\s]*$/iu;
 /** Asked behind a division, these ask nothing of it; said before it, they tell how surely it is meant. */
 const TAG =
   /[\s,.;]+(?:no|verdad|cierto|vale|right|ok(?:ay)?|yeah|innit|eh|you know|sabes|(?:yo )?(?:creo|dir[ií]a)(?: yo)?|i (?:think|guess|reckon)|not sure|no s[eé])[\s?!.]*$/iu;
