@@ -101,6 +101,8 @@ function sizeOf(text: string): BatchSize {
     AND_PART,
     (_, whole: string, part: string) => `${whole} ${/^(?:half|medi)/iu.test(part) ? '1/2' : '1/4'}`,
   );
+  const held = besideSides(plain);
+  if (held !== undefined) return held;
   const both = twoMoulds(plain);
   if (both !== undefined) return readAmount(both);
   const weighed = weighedPieces(plain);
@@ -118,6 +120,22 @@ function sizeOf(text: string): BatchSize {
       : (mouldOfVolume(plain) ?? readMould(plain));
   if (mould === undefined) return readAmount(plain);
   return within(mouldMillilitres(mould), plain, { by: 'mould', mould });
+}
+
+const VOLUME = /(?<![\d.,/x])(\d+(?:[.,]\d+)?(?: \d\/\d)?\s*(?:mls?|cc|cl|dl|l|lt|lit(?:er|re)s?|litros?|millilit(?:er|re)s?|mililitros?))(?!\p{L})/giu;
+/** What a mould is said to hold is at most so many times what its sides come to, or as much less: it is not filled to the brim. */
+const LIKE_SIDES = 1.35;
+
+/** "25 x 8 x 6 cm, so 1200 ml": where the sides come to about what is told, the mould holds what is told. */
+function besideSides(text: string): BatchSize | undefined {
+  const [told, ...more] = [...text.matchAll(VOLUME)];
+  if (told === undefined || more.length > 0) return undefined;
+  const rest = `${text.slice(0, told.index)} ${text.slice(told.index + told[0].length)}`;
+  const amount = leadingAmount(told[1]!)?.amount;
+  const mould = SIDES.test(rest) && rest.match(SIDE)?.length === 3 ? readMould(rest) : undefined;
+  if (mould === undefined || amount?.measure !== 'volume') return undefined;
+  const ratio = amount.millilitres / mouldMillilitres(mould);
+  return Math.max(ratio, 1 / ratio) <= LIKE_SIDES ? readCavitiesOf(1, amount.millilitres, text) : undefined;
 }
 
 function within(size: number, text: string, answer: BatchSize): BatchSize {

@@ -10,6 +10,7 @@ import { toldAmount } from '../text/amounts/told-amount.ts';
 import { portionBeside, withHundreds } from '../text/amounts/told-beside.ts';
 import { type Bounds, type Portion, readPhrase } from './amount.ts';
 import { excerpt } from './excerpt.ts';
+import { oilsTold } from './oils-told.ts';
 import { plainAmount } from './plain-amount.ts';
 import { unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
@@ -138,6 +139,7 @@ export type PortionRange = { readonly low: Portion; readonly high?: Portion; rea
 
 /** How long a text may be in which an amount is sought among other words. */
 const LONGEST_TOLD = 200;
+const OF_OILS = /(?<!\p{L})(?:oils?|fats?|aceites?|grasas?)(?!\p{L})/iu;
 const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unreadable', 'amount-vessel']);
 
 /**
@@ -150,7 +152,13 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
   if (plain) return { low: plain, about: false };
   refuseGross(whole);
   const text = restated(whole);
-  const readings = [text, () => portionBeside(text), () => amountAlone(text), () => toldAmount(text)];
+  const readings = [
+    text,
+    () => portionBeside(text),
+    () => amountAlone(text),
+    () => toldAmount(text),
+    () => oilsTold(whole),
+  ];
   let first: Refusal | undefined;
   for (const reading of readings) {
     const said = typeof reading === 'string' ? reading : reading();
@@ -160,8 +168,12 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
       return said === text ? range : { ...range, about: hedged(text).about };
     } catch (refusal) {
       if (!(refusal instanceof Refusal) || text.length > LONGEST_TOLD) throw refusal;
-      if (!STRANGE.has(refusal.id)) throw refusal;
-      first ??= refusal;
+      // "Oil weight 720": a bare figure of oils is read by who knows of them.
+      const isOfOils =
+        refusal.id === 'amount-without-unit' && (OF_OILS.test(text) || oilsTold(whole) !== undefined);
+      if (!STRANGE.has(refusal.id) && !isOfOils) throw refusal;
+      // That it lacks a unit tells more than which word is none.
+      first = refusal.id === 'amount-without-unit' ? refusal : (first ?? refusal);
     }
   }
   throw first;

@@ -121,8 +121,12 @@ function tidied(text: string): { readonly text: string; readonly about: boolean 
   let said = spokenAmounts(firm).replace(AND, 'and');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
   said = said.replace(SIZE_OF_BARS, '$1 ').replace(TWICE, '$1');
-  return { text: unframed(said.replace(/\s+/gu, ' ')), about };
+  return { text: unframed(said.replace(/\s+/gu, ' ')).replace(LONE_UNIT, '1 '), about };
 }
+
+/** "Quart", "kilo de aceite": a unit that nobody counts is one. */
+const LONE_UNIT =
+  /^(?=(?:quart|pint|gallon|lit(?:er|re)|pound|kilo|litro|libra)(?: (?:of|de) (?:(?:the|my|mi|la|el|los) )?(?:oils?|fats?|aceites?|grasas?|batter|masa|mezcla))?$)/iu;
 
 /** "entre taza y 1 1/2 taza": a unit alone at the head of a range is one. */
 const withOneSaid = (said: string): string =>

@@ -140,7 +140,8 @@ function stacked(tokens: readonly Token[]): string | undefined {
   const tops = places.filter(({ is }) => is === 'top');
   // "Yellow on top of that and the red last": told upwards, each above the one before.
   if (tops.length > 1) return tops[0]!.at > 0 && places.length === tops.length ? evenly(names) : undefined;
-  if (places.length - tops.length > 1) return undefined;
+  if (places.length - tops.length > 1)
+    return places[0]!.is === 'top' && places[0]!.at === 0 ? evenly(names.toReversed()) : undefined;
   const [top, bottom] = [tops[0]?.at, places.find(({ is }) => is === 'bottom')?.at];
   const middle = tokens.length / 2;
   const first = tokens.findIndex(({ is }) => is === 'first');

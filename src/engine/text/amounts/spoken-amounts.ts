@@ -57,6 +57,8 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:tea ?sp|tspn|teasp|teaspons?|teespoons?|teaspooms?|tspoons?)\b/giu, 'tsp'],
   [/\b(?:tablesp|tblspn|tblspoons?|tablespons?|table spoons?)\b/giu, 'tbsp'],
   [/\b(?:tea spoons?)\b/giu, 'tsp'],
+  [/\b(?:cucharas? soperas?|cucharas? (?:grandes?|de sopa))\b/giu, 'cucharada'],
+  [/\b(?:cuchar(?:ita|illa)s?|cucharas? (?:chicas?|peque[ñn]as?)) (?:de (?:t[eé]|caf[eé])(?!\p{L}))?|\bcucharas? de (?:t[eé]|caf[eé])(?!\p{L})/giu, 'cucharaditas '],
   [/\b(?:cucharitas?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
   [/\b(?:onsas?)\b/giu, 'onzas'],
   [/\b(?:gramoz|grmos|gramso)\b/giu, 'gramos'],

@@ -159,6 +159,9 @@ function partOf(text: string, [part, ...more]: readonly Told[], amount: Told): n
 /** Kitchen scales tell grams, and nobody makes soap of less; so many ounces would be 3 kg. */
 const LEAST_GRAMS = 100;
 
+/** "The oils weigh 32": on whose scale? */
+const WEIGH = /(?<!\p{L})(?:weigh(?:s|ed|ing)?|pesan?|pesaron)(?!\p{L})/iu;
+
 /** An amount of which every figure is known, with what it measures. */
 type Sized = Told & { readonly measure: 'mass' | 'volume'; readonly unit: string };
 
@@ -178,7 +181,7 @@ export function toldAmount(text: string): string | undefined {
   const { amounts, bare, ofOils } = read(said, parts) ?? { amounts: [], bare: [], ofOils: false };
   const [alone] = bare;
   if (amounts.length === 0 && parts.length === 0)
-    return ofOils && bare.length === 1 && alone!.value >= LEAST_GRAMS ? `${alone!.value} g oils` : undefined;
+    return ofOils && bare.length === 1 && alone!.value >= LEAST_GRAMS && !WEIGH.test(said) ? `${alone!.value} g oils` : undefined;
   const sized = amounts.map((amount): Sized => {
     const { measure, size } = unitSize(unitOfWord(amount.unit!)!, MEASURES.us);
     return { ...amount, unit: amount.unit!, measure, value: amount.value * size };
