@@ -21,7 +21,7 @@ export type AmountAmongWords = {
 const LONGEST_TEXT = 120;
 const MOST_PIECES = 200;
 /** "Molde de litro": a unit that nobody counts is one. */
-const LONE_UNIT =
+export const LONE_UNIT =
   /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))|^(?=(?:gallon|quart|pint|lit(?:er|re)) (?:bucket|jug|pail|pot|carton|mou?ld|tub)(?!\p{L}))/giu;
 const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
 /** What a carton held is not what it holds now. */

@@ -33,6 +33,11 @@ const TARED = new RegExp(
   String.raw`[\s,;(]*(?<!\p{L})(?:(?:without|not (?:counting|including|with)|sin(?: contar)?) ${THE}${VESSEL_WORDS}(?:['’]s weight)?|${THE}${VESSEL_WORDS} (?:not (?:included|counted)|already (?:taken off|tared(?: off| out)?|off)|no (?:incluid[oa]|cuenta)|aparte)|net(?: weight)?|peso neto|net[oa]|tared(?: off| out)?|tarad[oa])(?!\p{L})\)?`,
   'giu',
 );
+/** How many oils they are tells nothing of how much: "900 g between the three oils". */
+const BETWEEN_OILS =
+  /\s(?:between|among|across|over|entre)(?: (?:the|my|all|both|los|las|mis|todos|todas|ambos|ambas))*(?: (?:\d|two|three|four|five|six|dos|tres|cuatro|cinco|seis))?(?= (?:oils?|fats?|aceites?|grasas?)(?!\p{L}))/giu;
+const BETWEEN_THEM =
+  /(?<=(?:oils?|fats?|aceites?|grasas?))\s(?:between|among|across|entre)(?: (?:the|all|los|las|todos|todas))*(?: (?:\d|two|three|four|five|six|dos|tres|cuatro|cinco|seis|them))?[\s.]*$/iu;
 /** Another measure that is told not to be meant: "ml that is, not the oz side", "grams not ounces". */
 const OTHER_MEASURE = new RegExp(
   String.raw`[\s,;(]*(?<!\p{L})(?:and |y )?(?:not|never|no|nunca) (?:(?:in|by|the|en|de|por|el|la|los|las|fluid|us) )*${UNIT}(?: (?:side|scale|mark|line|lado|escala))?(?![\p{L}])(?!\s*\d)\)?`,
@@ -68,6 +73,8 @@ export const withoutAsides = (text: string): string =>
     .replace(WITHOUT_CONTENTS, '')
     .replace(TARED, '')
     .replace(OTHER_MEASURE, '')
+    .replace(BETWEEN_OILS, ' of')
+    .replace(BETWEEN_THEM, '')
     .replace(UNIT_AHEAD, '$2 $1')
     .replace(UNIT_BEHIND, '$1 $2')
     .replace(/\s+/gu, ' ');

@@ -8,7 +8,7 @@ const LITTLE = '(?:just|a (?:little|bit|touch|tad|hair|smidge)|slightly|somewhat
 const BEYOND = '(?:over|under|more than|less than|above|below|shy of)';
 /** Said before an amount, these make it a rough one. */
 const BEFORE = anyAccent(
-  `${LITTLE}${BEYOND}|not quite|anywhere|somewhere|something like|about|bout|around|abt|a good|at least|at most|approx(?:imately)?\\.?|roughly|circa|ca\\.|prob(?:ably|s)?|prolly|maybe|like|just|only|exactly|almost|nearly|some|say|idk|i (?:think|guess|reckon)|more or less|give or take|aprox(?:imadamente)?\\.?|algo asi como|como|unos|unas|casi|cerca de|alrededor de|mas o menos|sobre|tirando a|(?:un )?(?:poco|poquito|pelin) (?:mas|menos) de|algo (?:mas|menos) de|por ahi de|eso de|serian?|seran?|creo que|digamos|pues|minimo|maximo|quizas?|tal vez|pon(?:gamos|le)?|calculo(?: que)?|masomenos|may ?be|perhaps|nigh on|close to|near(?:ly)?(?! enough)`,
+  `${LITTLE}${BEYOND}|not quite|(?:does ?n['’]?t|not) (?:quite )?(?:reach|make|come to)|no llega a|no alcanza(?: a)?|anywhere|somewhere|something like|about|bout|around|abt|a good|at least|at most|approx(?:imately)?\\.?|roughly|circa|ca\\.|prob(?:ably|s)?|prolly|maybe|like|just|only|exactly|almost|nearly|some|say|idk|i (?:think|guess|reckon)|more or less|give or take|aprox(?:imadamente)?\\.?|algo asi como|como|unos|unas|casi|cerca de|alrededor de|mas o menos|sobre|tirando a|(?:un )?(?:poco|poquito|pelin) (?:mas|menos) de|algo (?:mas|menos) de|por ahi de|eso de|serian?|seran?|creo que|digamos|pues|minimo|maximo|quizas?|tal vez|pon(?:gamos|le)?|calculo(?: que)?|masomenos|may ?be|perhaps|nigh on|close to|near(?:ly)?(?! enough)`,
 );
 /** How surely an amount is known tells nothing of how much it is. */
 const UNSURE =

@@ -161,12 +161,20 @@ export function portionsAmongWords(text: string): string | undefined {
     .replace(LIKENESS_FIRST, '')
     .replace(LIKENESS_LAST, '')
     .replace(TAG, '')
-    .replace(TALK, '');
+    .replace(TALK, '')
+    .replace(TO_ONE, '$1 a 1')
+    .replace(ONE_TO, '1 a $1');
   const [said, larger] = withoutLarger(told.replace(ASIDE, ''));
-  const division = divided(said) ?? divided(respelt(said).text);
+  const division =
+    divided(said) ?? divided(respelt(said).text) ?? divided(said.replace(MOSTLY, 'rest '));
   return division !== undefined && (larger === undefined || isLargest(division, larger)) ? division : undefined;
 }
 
+/** "Dos a uno": one is a figure only here. */
+const TO_ONE = /(?<![\d.,])(\d{1,2}) (?:a|to|por) (?:one|un[oa]?)(?!\p{L})/giu;
+const ONE_TO = /(?<!\p{L})(?:one|un[oa]?) (?:a|to|por) (\d{1,2})(?![\d.,])/giu;
+/** "It's mostly white, a fifth is red". */
+const MOSTLY = /(?<!\p{L})(?:mostly|mainly|(?:almost|nearly|casi) (?:all|tod[oa])|mayormente|sobre todo|principalmente)\s+(?=\p{L})/giu;
 /** "Blue's at the bottom". */
 const COLOUR_IS = /(?<=\p{L})['’]s(?= (?:at|on|in|the|next|first|last|under|over|below|goes|going)(?!\p{L}))/giu;
 /** "Like a trifle: red at the base", "a cream head on it like a pint of stout". */

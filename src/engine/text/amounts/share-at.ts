@@ -89,4 +89,5 @@ export const bare = (text: string): string =>
     .replace(/^(?:of|de|en|in|is|for|para|is left|con|with)\s+/iu, '')
     .replace(/(?:^|\s+)(?:and|y|n|&|con|then|luego|después|despues|,)$/iu, '')
     .replace(/^(?:and|y|n|&)\s+/iu, '')
+    .replace(/^(?:all|just|only|tod[oa]|solo|puro)\s+/iu, '')
     .trim();

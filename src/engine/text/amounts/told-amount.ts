@@ -2,7 +2,8 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
-import { VESSEL_WORDS, withoutAsides } from './amount-asides.ts';
+import { LONE_UNIT } from './amount-among-words.ts';
+import { withoutAsides } from './amount-asides.ts';
 import { hedged } from './amount-remarks.ts';
 import { TOKEN } from './amount-tokens.ts';
 import { CORRECTS } from './corrects.ts';
@@ -10,6 +11,7 @@ import { isHarmlessWord, mayChangeAmount } from './everyday-words.ts';
 import { shareAt } from './share-at.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 import { isAnyOil } from './stop-words.ts';
+import { isOfVessel, restatedIn, type Sized, type Told } from './told-again.ts';
 
 const LONGEST_TEXT = 200;
 const RANGE =
@@ -24,13 +26,6 @@ const KEPT =
 /** What stands before what is gone. */
 const LOST =
   /(?<!\p{L})(?:spil(?:t|led)|lost|wasted|dropped|se me (?:cayeron|cay[oó]|derramaron|derram[oó])|derram[eé]|perd[ií])(?!\p{L})/iu;
-
-type Told = {
-  readonly value: number;
-  readonly unit: string | undefined;
-  readonly at: number;
-  readonly end: number;
-};
 
 /** Parts in words, one by one, with where they stand. */
 function partsIn(text: string): readonly Told[] {
@@ -147,11 +142,18 @@ function comesOut(values: readonly number[], parts: readonly number[]): boolean 
   return results.some(result => result > 0 && same(result, last));
 }
 
+const FULL = /^ (?:full|filled|llen[oa]s?)(?!\p{L})/iu;
+const FILLED_TO = /(?<!\p{L})(?:(?:fill(?:ed)?|full|llen[oa]|va)? ?(?:up to|to|hasta)|by|a)(?: (?:the|la|los|las|el))?\s*$/iu;
 /** The part of an amount that is asked for: "half of the 900 gram batter", "it was 1.2 kg and I kept a fourth". */
 function partOf(text: string, [part, ...more]: readonly Told[], amount: Told): number | undefined {
   if (part === undefined || more.length > 0) return undefined;
   const between = text.slice(part.end, amount.at);
   const isOf = part.end <= amount.at && /^\s*(?:(?:of|de|del|out of)\s+)?(?:\p{L}+\s+){0,3}$/u.test(between);
+  // "A litre jug, filled to the half", "600 ml, two thirds full".
+  const isFilled =
+    part.at > amount.end &&
+    (FULL.test(text.slice(part.end)) || FILLED_TO.test(text.slice(amount.end, part.at)));
+  if (isFilled) return part.value * amount.value;
   const isKept = part.at > amount.end && KEPT.test(text.slice(amount.end, part.at));
   return isOf || isKept ? part.value * amount.value : undefined;
 }
@@ -162,9 +164,6 @@ const LEAST_GRAMS = 100;
 /** "The oils weigh 32": on whose scale? */
 const WEIGH = /(?<!\p{L})(?:weigh(?:s|ed|ing)?|pesan?|pesaron)(?!\p{L})/iu;
 
-/** An amount of which every figure is known, with what it measures. */
-type Sized = Told & { readonly measure: 'mass' | 'volume'; readonly unit: string };
-
 /**
  * The amount that is meant where a text tells several: the one that puts another right ("4 cups, no wait, 3"), what figures come to
  * where they do ("had 600 g, gave 200 away, so 400"), one told twice, what a jug of so much holds, or a part of one. No word around them
@@ -174,7 +173,7 @@ type Sized = Told & { readonly measure: 'mass' | 'volume'; readonly unit: string
  */
 export function toldAmount(text: string): string | undefined {
   if (text.length > LONGEST_TEXT) return undefined;
-  const said = withoutAsides(spokenAmounts(hedged(plainText(text)).text));
+  const said = withoutAsides(spokenAmounts(hedged(plainText(text)).text).replace(LONE_UNIT, '1 '));
   const range = rangeIn(said);
   if (range !== undefined) return range;
   const parts = partsIn(said);
@@ -199,30 +198,6 @@ export function toldAmount(text: string): string | undefined {
   const value = meant(said, all, parts) ?? (bare.length === 0 ? restatedIn(text, told) : undefined);
   if (value === undefined || !(value > 0)) return undefined;
   return `${Number(value.toFixed(2))} ${measure === 'mass' ? 'g' : 'ml'}${ofOils ? ' oils' : ''}`;
-}
-
-/** "A pint jug with 400 ml in it": how large a vessel is tells nothing of what it holds now. */
-const isOfVessel = (text: string, { end }: Told): boolean =>
-  new RegExp(String.raw`^[\s-]*(?:(?:plastic|glass|measuring|big|small|old|medidora|de pl[aá]stico|de vidrio) )?${VESSEL_WORDS}(?!\p{L})`, 'iu').test(
-    text.slice(end),
-  );
-
-/** Said of an amount that stands for one that was told more roughly before. */
-const RESTATES =
-  /(?<!\p{L})(?:dir[ií]a|i['’ ]?d say|(?:should|would) say|call it|let['’]?s say|say|more like|digamos|pongamos|o sea|osea|or rather|(?:to be )?exact(?:ly)?|precise(?:ly)?|exact[oa]s?|para ser exact[oa]s?|really|en realidad|it says|says|reads?|marca|i make it|that is)(?!\p{L})/iu;
-/** An amount that is told again is at most so much more or less than it was. */
-const AGAIN = 1.3;
-const METRIC = /^(?:g|gr|grs|gm|gms|grams?|gramos?|kg|kgs|kilos?|kilograms?|kilogramos?|ml|mls|cc|cl|dl|l|lt|lts|lit(?:er|re)s?|litros?|millilit(?:er|re)s?|mililitros?)$/iu;
-
-/** Of two amounts that may be one, the one it was measured by: the metric one, or the one that is said to be what it is. */
-function restatedIn(text: string, told: readonly Sized[]): number | undefined {
-  const [first, second, ...more] = told;
-  if (first === undefined || second === undefined || more.length > 0) return undefined;
-  const ratio = Math.max(first.value, second.value) / Math.min(first.value, second.value);
-  if (!(ratio <= AGAIN)) return undefined;
-  const metric = told.filter(({ unit }) => METRIC.test(unit));
-  if (metric.length === 1) return metric[0]!.value;
-  return RESTATES.test(text) ? second.value : undefined;
 }
 
 function meant(text: string, all: readonly Told[], parts: readonly Told[]): number | undefined {
