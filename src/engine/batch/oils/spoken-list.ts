@@ -1,3 +1,4 @@
+import { CORRECTS } from '../../text/amounts/corrects.ts';
 import { isEverydayWord } from '../../text/amounts/everyday-words.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { isStopWord } from '../../text/amounts/stop-words.ts';
@@ -101,7 +102,7 @@ const ASIDE =
   /^\s*(?:which is|that['’]?s how|it['’]?s how|that['’]?s (?:the lot|thi lot|all|it)|as (?:always|usual|ever)|because|since|the way|que es como|como siempre|porque|(?:the )?(?:water|agua)(?= ))(?!\p{L})/iu;
 /** Other fats are told not to be in it: "never mind your fancy butters", "nada de manteca". */
 const NONE_ELSE =
-  /^\s*(?:never mind|forget(?: about)?|nothing fancy|no fancy|nothing else|nada de|nada m[aá]s|ni|sin|without|no(?: other| m[aá]s| otr[oa]s?)?)(?!\p{L})/iu;
+  /^\s*(?:never mind|forget(?: about)?|nothing fancy|no fancy|nothing else|nada de|nada m[aá]s|sin|without|no (?:other|more|m[aá]s|otr[oa]s?)|no(?= (?:\p{L}+ )?(?:oils?|fats?|butters?|wax|aceites?|grasas?|mantecas?|mantequillas?|ceras?)(?!\p{L})))(?!\p{L})/iu;
 /** What a fat, or a part of a plant, may be called. */
 const MAY_BE_FAT =
   /(?<!\p{L})(?:oils?|fats?|butters?|wax|cream|seeds?|nuts?|one|aceites?|grasas?|ceras?|crema|semillas?)(?!\p{L})/iu;
@@ -128,7 +129,8 @@ const isShareWord = (word: string, at: number, words: readonly string[]): boolea
 
 /** Whether a clause tells of no oil: no figure, no share and no name, and words of everyday speech alone. */
 function isAside(clause: string, isBracketed = false): boolean {
-  if (/\d/u.test(spokenAmounts(clause))) return false;
+  // "No, sorry, half a pound of it" puts right what was told before.
+  if (/\d/u.test(spokenAmounts(clause)) || CORRECTS.test(clause)) return false;
   const none = NONE_ELSE.exec(clause)?.[0];
   const opening = none ?? ASIDE.exec(clause)?.[0];
   const words = wordsOf(clause.slice((opening ?? '').length));

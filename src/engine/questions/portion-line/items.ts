@@ -12,7 +12,7 @@ const OTHER =
   /^(?:water|lye|naoh|koh|soda|caustic|milk|fragrance|scent|perfume|eo|fo|agua|sosa|lejia|leche|fragancia|esencia|perfume|hidroxido|beeswax|cera|salt|sal|sugar|azucar|honey|miel|glycerin|glycerine|glicerina)$/u;
 /** What a jug weighs besides nobody here knows. */
 const WITH_VESSEL =
-  /^(?:with|including|con|contando|incluyendo) (?:(?:the|my|its|la|el|mi|su) )*(?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|jarra|olla|bol|cuenco|balde|cubeta|recipiente|bote|envase)(?!\p{L})/u;
+  /^(?:with|including|con|contando|incluyendo) (?:(?:the|my|its|la|el|mi|su) )*(?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|jarra|olla|bol|cuenco|balde|cubeta|recipiente|bote|envase)(?!\p{L})(?! (?:already |ya )?(?:took|taken|tared|off|removed|zeroed|tarad[oa]|descontad[oa]|aparte))/u;
 const MARK = /^[?!;,.:()+&/=]$|^[-–—]+$/u;
 /** Evenly parted: "split in 3", "dividida en cuatro recipientes". */
 const SPLIT =

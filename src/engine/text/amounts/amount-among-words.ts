@@ -75,8 +75,10 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
     isAnyOil(word) ||
     (count !== undefined && (isPieceWord(word) || isEachWord(word)));
   if (!words.every(isKnown)) return undefined;
-  // "A kilo, 950 g": whether they are a sum hangs on what parts them.
-  const isApart = second !== undefined && /[,(=;]/u.test(counted.slice(first.from, second.from));
+  // "A kilo, 950 g": whether they are a sum hangs on what parts them; "a litre jug with 600 ml in it" is none.
+  const between = second === undefined ? '' : counted.slice(first.from! + first.text.length, second.from);
+  if (!/^[\s,(=;]*(?:(?:and|n|&|plus|y|e|con|m[aá]s|\+)\s+)?$/iu.test(between)) return undefined;
+  const isApart = /[,(=;]/u.test(between);
   return {
     amount: amounts.map(({ text: one }) => one).join(isApart ? ', ' : ' '),
     measure: first.measure,

@@ -55,17 +55,20 @@ const UNIT_AHEAD =
   /(?<!\d[\d.,/ ]*)(?<!\p{L})(mls?|g|grs?|grams?|gramos?)(?:\s\p{L}+)?\s?:\s?(\d+(?:[.,]\d+)?)(?!\s?\p{L}|[\d.,/])/giu;
 const UNIT_BEHIND = /(?<![\d.,/])(\d{2,4}),\s(mls?|grams|gramos)(?!\p{L})/giu;
 
+/** "150 g, no, sorry, ml" with the unit that is meant. Pure. */
+export const unitPutRight = (text: string): string =>
+  text.replace(OTHER_UNIT, (_, _unit: string, right: string) => right);
+
 /**
  * What is said of an amount that leaves it as it is taken out: how it was measured, what is no part of it, which measure is not meant; a
  * unit away from its figure, or put right behind it, is put beside it. Takes an amount in figures. Pure.
  * @example withoutAsides('615 g without the jug') // '615 g'
  */
 export const withoutAsides = (text: string): string =>
-  text
+  unitPutRight(text)
     .replace(FLUID, 'floz')
     .replace(STOPPED, ' ')
     .replace(IN_BRACKETS, ' $1 ')
-    .replace(OTHER_UNIT, (_, _unit: string, ...[right]: readonly string[]) => right!)
     .replace(MEASURED, '')
     .replace(HUNDREDS_ONCE, (_, low: string, high: string) => `${low}00-${high}`)
     .replace(NO_MORE, '')

@@ -76,7 +76,10 @@ const COUNT_EACH_OF = new RegExp(
 );
 /** "2 tazas (de las de 250 ml)": cups of a stated size. */
 const CUPS_OF =
-  /^(\d{1,2}) (?:cups?|tazas?) (?:\(|of |at |de )+(?:las de |each )?(\d[\d.,]* ?(?:ml|cc))\b[^\d]*$/iu;
+  /^(\d{1,2}) (?:cups?|tazas?) \(?(?:of |at |de )+(?:las de |each )?(\d[\d.,]* ?(?:ml|cc))\b[^\d]*$/iu;
+/** "2 cups (250 ml each)"; "2 cups (480 ml)" is what both come to. */
+const CUPS_EACH =
+  /^(\d{1,2}) (?:cups?|tazas?) \((\d[\d.,]* ?(?:ml|cc)),? (?:each|ea|apiece|cada una|c\/u)(?!\p{L})[^\d]*$/iu;
 /** "6x110g": the pieces go without saying. */
 const COUNT_TIMES =
   /^(\d{1,3})\s*[x×*]\s*(\d[\d.,/ ]*\s*(?:g|gr|grs|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|cc|cl|dl|l|mililitros?|millilit(?:er|re)s?|litros?|lit(?:er|re)s?|fl ?oz|quarts?|gallons?)\b.*)$/iu;
@@ -90,7 +93,7 @@ export type Pieces = { readonly count: number; readonly each: string; readonly n
 /** "10 bars of 4 oz" as how many and how much each; undefined where the text counts no pieces. */
 export function piecesOf(text: string): Pieces | undefined {
   const plain = tidied(text).text;
-  const named = COUNT_OF_EACH.exec(plain) ?? COUNT_EACH_OF.exec(plain) ?? CUPS_OF.exec(plain);
+  const named = COUNT_OF_EACH.exec(plain) ?? COUNT_EACH_OF.exec(plain) ?? CUPS_OF.exec(plain) ?? CUPS_EACH.exec(plainText(text));
   const match = named ?? COUNT_TIMES.exec(plain);
   if (!match || ONE_GROUPED.test(plain)) return undefined;
   const count = /^\p{L}/u.test(match[1]!) ? 1 : Number(match[1]);

@@ -68,7 +68,7 @@ const REMARK =
 
 /** Said behind an amount, these may change how much of it is meant. */
 const CHANGES =
-  /(?<!\p{L})(?:half|halves|double|twice|triple|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?|parts?|partes?|quint[oa]s?|sext[oa]s?|octav[oa]s?|except|minus|less than|mitad|doble|triple|tercios?|cuartos?|salvo|excepto|imperial(?:es)?|british|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?!\p{L})/iu;
+  /(?<!\p{L})(?:half|halves|double|twice|triple|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?|parts?|partes?|quint[oa]s?|sext[oa]s?|octav[oa]s?|except|minus|less than|mitad|doble|triple|tercios?|cuartos?|salvo|excepto|imperial(?:es)?|british|forgot(?:ten)?|olvid\p{L}*|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?!\p{L})/iu;
 
 /**
  * How much is to be coloured, without a remark behind it: "250 ml in the measuring jug" is 250 ml, "2 cups per colour" 2 cups.

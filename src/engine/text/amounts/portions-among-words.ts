@@ -102,6 +102,23 @@ function placed(tokens: readonly Token[]): string | undefined {
   return evenly(layers.toSorted((a, b) => a.rank - b.rank).map(({ name }) => name));
 }
 
+/** "White in the middle, pink's at the top, the base is black": each clause a colour and its place. */
+function placedByClause(text: string): string | undefined {
+  const clauses = text.split(/\s*[,;.]\s*|\s+(?:and|y|n|&)\s+/iu).filter(clause => clause !== '');
+  const layers = clauses.map(clause => {
+    const tokens = tokensOf(clause) ?? [];
+    const [place, ...more] = new Set(tokens.flatMap(({ is }) => (RANKS.has(is) ? [is] : [])));
+    const [name, ...others] = coloursIn(tokens);
+    return name === undefined || place === undefined || more.length + others.length > 0
+      ? undefined
+      : { name, rank: RANKS.get(place)! };
+  });
+  const ranks = new Set(layers.map(layer => layer?.rank));
+  if (layers.length < 2 || ranks.size < layers.length || !layers.every(layer => layer !== undefined))
+    return undefined;
+  return evenly(layers.toSorted((a, b) => a.rank - b.rank).map(({ name }) => name));
+}
+
 /** "White sits on teal, teal on navy": from the top down. */
 const RESTS =
   /^(?:the |el |la )?([^,;.]+?) (?:(?:sits|rests|goes|lies|is|va|queda) )?(?:on(?: top of)?|over|above|sobre|(?:por )?encima del?|arriba del?) (?:the |el |la )?([^,;.]+)$/iu;
@@ -118,11 +135,11 @@ function resting(text: string): string | undefined {
 }
 
 /** "3:2:1 as yellow, orange, red": as many parts as colours. */
-const RATIO = /(?<![\d.,:/])\d{1,2}(?:(?:\s?:\s?|\s(?:a|to)\s)\d{1,2}){1,5}(?!\d|[:/]|[.,]\d)/u;
+const RATIO = /(?<![\d.,:/])\d{1,2}(?:\s?:\s?\d{1,2}){1,5}(?!\d|[:/]|[.,]\d)/u;
 function inRatio(text: string): string | undefined {
   const ratio = RATIO.exec(text);
   if (!ratio) return undefined;
-  const parts = ratio[0].split(/\s?:\s?|\s\p{L}+\s/u).map(Number);
+  const parts = ratio[0].split(':').map(Number);
   const tokens = tokensOf(`${text.slice(0, ratio.index)} ${text.slice(ratio.index + ratio[0].length)}`);
   const names = tokens?.every(({ is }) => is === 'colour') ? coloursIn(tokens) : [];
   if (names.length !== parts.length || !parts.every(part => part > 0)) return undefined;
@@ -142,6 +159,10 @@ function stacked(tokens: readonly Token[]): string | undefined {
   if (tops.length > 1) return tops[0]!.at > 0 && places.length === tops.length ? evenly(names) : undefined;
   if (places.length - tops.length > 1)
     return places[0]!.is === 'top' && places[0]!.at === 0 ? evenly(names.toReversed()) : undefined;
+  // A middle that is told before or behind all else tells another order than that of the list.
+  const mid = tokens.findIndex(({ is }) => is === 'middle');
+  const ats = places.map(({ at }) => at);
+  if (mid >= 0 && ats.length > 1 && (mid < Math.min(...ats) || mid > Math.max(...ats))) return undefined;
   const [top, bottom] = [tops[0]?.at, places.find(({ is }) => is === 'bottom')?.at];
   const middle = tokens.length / 2;
   const first = tokens.findIndex(({ is }) => is === 'first');
@@ -157,19 +178,19 @@ function stacked(tokens: readonly Token[]): string | undefined {
  */
 export function portionsAmongWords(text: string): string | undefined {
   if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
-  const told = spokenAmounts(plainText(text).replace(PART_IS, '$1 is').replace(COLOUR_IS, ' is'))
+  const told = spokenAmounts(plainText(text).replace(PART_IS, '$1 is').replace(COLOUR_IS, ' is').replace(TO, '$1:$2').replace(TO_ONE, '$1:1').replace(ONE_TO, '1:$1'))
     .replace(LIKENESS_FIRST, '')
     .replace(LIKENESS_LAST, '')
     .replace(TAG, '')
-    .replace(TALK, '')
-    .replace(TO_ONE, '$1 a 1')
-    .replace(ONE_TO, '1 a $1');
+    .replace(TALK, '');
   const [said, larger] = withoutLarger(told.replace(ASIDE, ''));
   const division =
     divided(said) ?? divided(respelt(said).text) ?? divided(said.replace(MOSTLY, 'rest '));
   return division !== undefined && (larger === undefined || isLargest(division, larger)) ? division : undefined;
 }
 
+/** "4 a 1": no "for a", as chats write it. */
+const TO = /(?<![\d.,])(\d{1,2}) (?:a|to) (\d{1,2})(?=[\s,;]|$)/giu;
 /** "Dos a uno": one is a figure only here. */
 const TO_ONE = /(?<![\d.,])(\d{1,2}) (?:a|to|por) (?:one|un[oa]?)(?!\p{L})/giu;
 const ONE_TO = /(?<!\p{L})(?:one|un[oa]?) (?:a|to|por) (\d{1,2})(?![\d.,])/giu;
@@ -229,7 +250,7 @@ function divided(said: string): string | undefined {
     return even.every(parts => parts === names.length) ? evenly(names) : undefined;
   }
   if (shares > 0) return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens, AGAIN.test(said));
-  return inRatio(said) ?? listed(tokens) ?? resting(said) ?? placed(tokens) ?? stacked(tokens);
+  return inRatio(said) ?? listed(tokens) ?? resting(said) ?? placed(tokens) ?? placedByClause(said) ?? stacked(tokens);
 }
 
 /** Whether every portion of a division is a share with colours that are known, or with none. */

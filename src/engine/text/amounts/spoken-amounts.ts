@@ -40,7 +40,7 @@ const PARTS: readonly (readonly [RegExp, string])[] = [
   [new RegExp(String.raw`(?<=\d\/\d|\d[.,]\d+) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
   [before('another|an?|one|una?|otr[oa]'), '1 '],
   // "A British pint": which measure it is stands before its name.
-  [new RegExp(String.raw`\b(?:an?|one|una?)\s+(?=(?:us|uk|british|imperial|american|metric) ${UNIT})`, 'giu'), '1 '],
+  [new RegExp(String.raw`(?<!\b(?:half|thirds?|quarters?|fourths?|eighths?|of) )\b(?:an?|one|una?)\s+(?=(?:us|uk|british|imperial|american|metric) ${UNIT})`, 'giu'), '1 '],
 ];
 
 /** Before a unit these tell only how it is filled, or which measure it is; "heaping" and the like are left to who doses by them. */

@@ -110,6 +110,7 @@ function read(text: string, parts: readonly Told[]): Read | undefined {
     else if (amounts.length > 0 && isSameUnit(said, amounts.at(-1)!.unit!)) continue;
     else if (isUnitAlone(said)) units.push(said);
     else if (isOilByName(said)) oils.push(said);
+    else if (LEFT_OUT.test(said) && CORRECTS.test(text)) continue;
     else if (!isHarmlessWord(said)) return undefined;
   }
   // "1.2 kg of oils, I had left out the coconut": beside all oils, one by name is none of its own.
