@@ -99,7 +99,8 @@ function sizeOf(text: string): BatchSize {
   return within(mouldMillilitres(mould), plain, { by: 'mould', mould });
 }
 
-const VOLUME = /(?<![\d.,/x])(\d+(?:[.,]\d+)?(?: \d\/\d)?\s*(?:mls?|cc|cl|dl|l|lt|lit(?:er|re)s?|litros?|millilit(?:er|re)s?|mililitros?))(?!\p{L})/giu;
+const VOLUME =
+  /(?<![\d.,/x])(\d+(?:[.,]\d+)?(?: \d\/\d)?\s*(?:mls?|cc|cl|dl|l|lt|lit(?:er|re)s?|litros?|millilit(?:er|re)s?|mililitros?))(?!\p{L})/giu;
 /** What a mould is said to hold is at most so many times what its sides come to, or as much less: it is not filled to the brim. */
 const LIKE_SIDES = 1.35;
 

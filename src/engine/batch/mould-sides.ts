@@ -59,4 +59,3 @@ function sideLength(written: string, text: string): number {
   const length = (readDecimal(whole!)[0] ?? Number.NaN) + over! / under!;
   return length > 0 ? length : refuse('size-out-of-range', { text: shown(text) });
 }
-

@@ -94,7 +94,14 @@ type Told = Term & { readonly value: number; readonly size: number };
 const SAME = 0.025;
 /** A cup, a pint or a pound that is told in metric units too is the member's own, up to so many times another one's. */
 const OWN_MEASURE = 1.3;
-const METRIC: ReadonlySet<Unit> = new Set(['gram', 'kilogram', 'millilitre', 'centilitre', 'decilitre', 'litre']);
+const METRIC: ReadonlySet<Unit> = new Set([
+  'gram',
+  'kilogram',
+  'millilitre',
+  'centilitre',
+  'decilitre',
+  'litre',
+]);
 const ratio = (a: number, b: number): number => Math.max(a, b) / Math.min(a, b);
 
 /**
@@ -107,7 +114,10 @@ function toldOnce(terms: readonly Told[]): number | undefined {
     const before = terms[at - 1];
     const isMetric = METRIC.has(term.unit!);
     const isRestated =
-      term.isApart && isMetric && sums.at(-1)?.isMetric === true && ratio(before!.value, term.value) < OWN_MEASURE;
+      term.isApart &&
+      isMetric &&
+      sums.at(-1)?.isMetric === true &&
+      ratio(before!.value, term.value) < OWN_MEASURE;
     // A sum goes on in smaller units, and of each in fewer than make the larger one.
     const isSmaller = before && Math.abs(term.value) < before.size && isMetric === METRIC.has(before.unit!);
     const goesOn = before && (term.isAdded || (isSmaller && !isRestated));

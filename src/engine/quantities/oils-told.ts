@@ -14,12 +14,14 @@ const ROUNDING = 0.015;
  */
 export function oilsTold(text: string): string | undefined {
   const isList = text.length <= LONGEST && /\d\D+\d/u.test(text);
-  if (!isList || !(text.match(/\p{L}{3,}/gu) ?? []).some(word => knownOil(word) !== undefined)) return undefined;
+  if (!isList || !(text.match(/\p{L}{3,}/gu) ?? []).some(word => knownOil(word) !== undefined))
+    return undefined;
   const total = TOTAL_LAST.exec(text);
   const list = total ? `${text.slice(0, total.index)}${text.slice(total.index + total[0].length)}` : text;
   const grams = gramsOf(list);
   const told = total?.[1] === undefined ? grams : Number(total[1].replace(',', '.'));
-  if (grams === undefined || told === undefined || Math.abs(told - grams) > ROUNDING * grams) return undefined;
+  if (grams === undefined || told === undefined || Math.abs(told - grams) > ROUNDING * grams)
+    return undefined;
   return `${Number(grams.toFixed(2))} g oils`;
 }
 

@@ -71,7 +71,8 @@ const BATTER: ReadonlySet<string> = new Set([
 const VESSEL =
   /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
 
-const WEIGHED = /\d\s*(?:g|grs?|grams?|gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)(?!\p{L})/iu;
+const WEIGHED =
+  /\d\s*(?:g|grs?|grams?|gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)(?!\p{L})/iu;
 const THE = '(?:(?:the|my|its|el|la|mi|su) )*';
 /** "615 g with the jug", "700 gramos con la jarra y todo", "jug and all". */
 const WITH_VESSEL = new RegExp(
@@ -83,7 +84,8 @@ const WITH_VESSEL = new RegExp(
 function refuseGross(text: string): void {
   // Where the empty one is told too, what is in it can be reckoned.
   const isOneFigure = text.match(/\d[\d.,]*/gu)?.length === 1;
-  if (isOneFigure && WEIGHED.test(text) && WITH_VESSEL.test(text)) refuse('amount-gross', { text: excerpt(text) });
+  if (isOneFigure && WEIGHED.test(text) && WITH_VESSEL.test(text))
+    refuse('amount-gross', { text: excerpt(text) });
 }
 
 /** Words about oils that tell nothing about how much. */

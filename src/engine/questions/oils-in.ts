@@ -26,7 +26,10 @@ export function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string
     const whole = ends.map(read).find(list => list !== undefined);
     if (whole === undefined) continue;
     // Words behind the list that change nothing of it are no part of what is shown.
-    return ends.toReversed().map(read).find(list => list?.blend === whole.blend)!.list;
+    return ends
+      .toReversed()
+      .map(read)
+      .find(list => list?.blend === whole.blend)!.list;
   }
   return undefined;
 }

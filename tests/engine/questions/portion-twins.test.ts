@@ -7,25 +7,46 @@ import { portionsIn } from './portions-in.ts';
 const whole = fc.integer({ min: 2, max: 9 }).map(hundreds => 100 * hundreds);
 
 describe('amounts of a question that are no further portion', () => {
-  property.prop([whole, fc.constantFrom('jug', 'pot', 'bowl', 'tub')])('how large a vessel is', (size, vessel) => {
-    const part = size - 70;
-    const { part: read, unclear } = portionsIn(`a ${size} ml ${vessel} with ${part} ml of batter in it, how much rose clay`);
-    expect({ read, unclear }).toEqual({ read: `${part} ml`, unclear: [] });
-  });
+  property.prop([whole, fc.constantFrom('jug', 'pot', 'bowl', 'tub')])(
+    'how large a vessel is',
+    (size, vessel) => {
+      const part = size - 70;
+      const { part: read, unclear } = portionsIn(
+        `a ${size} ml ${vessel} with ${part} ml of batter in it, how much rose clay`,
+      );
+      expect({ read, unclear }).toEqual({ read: `${part} ml`, unclear: [] });
+    },
+  );
 
-  property.prop([fc.integer({ min: 2, max: 6 }), fc.constantFrom(240, 250, 300)])('how large a cup is', (cups, size) => {
-    for (const text of [`${cups} cups, my cups are ${size} ml`, `${cups} tazas, mis tazas son de ${size} ml`])
-      expect(portionsIn(`${text}, how much rose clay`)).toMatchObject({ part: `${cups} x ${size} ml`, unclear: [] });
-  });
+  property.prop([fc.integer({ min: 2, max: 6 }), fc.constantFrom(240, 250, 300)])(
+    'how large a cup is',
+    (cups, size) => {
+      for (const text of [
+        `${cups} cups, my cups are ${size} ml`,
+        `${cups} tazas, mis tazas son de ${size} ml`,
+      ])
+        expect(portionsIn(`${text}, how much rose clay`)).toMatchObject({
+          part: `${cups} x ${size} ml`,
+          unclear: [],
+        });
+    },
+  );
 
   test.each([
-    ['the same in another unit', 'one British pint of batter, 568 ml it says on the jug, how much rose clay', '1 british pint'],
+    [
+      'the same in another unit',
+      'one British pint of batter, 568 ml it says on the jug, how much rose clay',
+      '1 british pint',
+    ],
     ['the same in grams', '16 oz (454 g) of batter, how much rose clay', '16 oz'],
     ['of a cup of one’s own', 'a cup of batter, 280 ml, how much rose clay', '280 ml'],
   ])('%s', (_, question, part) => expect(portionsIn(question)).toMatchObject({ part, unclear: [] }));
 
   test('two portions are asked about', () =>
-    expect(portionsIn('two cups of blue, 500 ml of pink, how much mica').unclear).toEqual(['2 cups', '500 ml']));
+    expect(portionsIn('two cups of blue, 500 ml of pink, how much mica').unclear).toEqual([
+      '2 cups',
+      '500 ml',
+    ]));
 
   test('what was weighed with its jug is no portion', () =>
     expect(portionsIn('615 g with the jug, how much rose clay').part).toBeUndefined());
@@ -39,7 +60,10 @@ describe('parts and rates', () => {
     ['how much spirulina per 500 g oils', '500 g oils'],
     ['how much charcoal for 2 lb (oils)', '2 lb oils'],
     ['900 g loaf, oils that is, how much rose clay', '900 g oils'],
-    ['splitting 1 kg batter half half, one half purple mica. dose for the purple half?', '1/2 of 1 kg batter'],
+    [
+      'splitting 1 kg batter half half, one half purple mica. dose for the purple half?',
+      '1/2 of 1 kg batter',
+    ],
   ])('%s', (question, portion) => expect(readQuestion(question).facts.portion).toBe(portion));
 
   test('a rate of its own is none that is asked for', () => {

@@ -39,12 +39,12 @@ describe('what is said of an amount', () => {
     },
   );
 
-  property.prop([grams, fc.constantFrom('oils only', 'of oils, that is all the fats', 'de aceites, sin el agua')])(
-    'tells a bare figure of oils in grams',
-    (value, of) => {
-      expect(parsePortionRange(`${value}, ${of}`).low).toEqual({ measure: 'mass', grams: value, of: 'oils' });
-    },
-  );
+  property.prop([
+    grams,
+    fc.constantFrom('oils only', 'of oils, that is all the fats', 'de aceites, sin el agua'),
+  ])('tells a bare figure of oils in grams', (value, of) => {
+    expect(parsePortionRange(`${value}, ${of}`).low).toEqual({ measure: 'mass', grams: value, of: 'oils' });
+  });
 
   test.each([
     ["just looked, jug's at the 450 mark, ml that is, not the oz side", { millilitres: 450 }],
@@ -68,7 +68,9 @@ describe('what is said of an amount', () => {
 
   // The imperial pint: Weights and Measures Act 1985, Schedule 1.
   test('a British pint is one', () =>
-    expect(parsePortionRange('a British pint').low).toMatchObject({ millilitres: expect.closeTo(568.26, 1) }));
+    expect(parsePortionRange('a British pint').low).toMatchObject({
+      millilitres: expect.closeTo(568.26, 1),
+    }));
 
   test('a soup spoon is a tablespoon, fluid ounces are poured', () => {
     // NIST Handbook 44, Appendix C.
@@ -82,8 +84,15 @@ describe('what is said of an amount', () => {
 });
 
 describe('a jug that was weighed with what is in it', () => {
-  const texts = ['615 g with the jug', '700 gramos con la jarra y todo', '500 g jug and all', '480 g, la jarra incluida'];
-  test.each(texts)('%s is asked about', text => expect(refused(() => parsePortionRange(text))).toBe('amount-gross'));
+  const texts = [
+    '615 g with the jug',
+    '700 gramos con la jarra y todo',
+    '500 g jug and all',
+    '480 g, la jarra incluida',
+  ];
+  test.each(texts)('%s is asked about', text =>
+    expect(refused(() => parsePortionRange(text))).toBe('amount-gross'),
+  );
 
   test('in one sentence of either language', () => {
     const said = (language: 'en' | 'es') => {
@@ -104,12 +113,18 @@ describe('a jug that was weighed with what is in it', () => {
   test.each([
     ['300 ml measured with the jug', { millilitres: 300 }],
     ['500 g of batter with a jug to pour', { grams: 500 }],
-  ])('%s is as it was measured', (text, portion) => expect(parsePortionRange(text).low).toMatchObject(portion));
+  ])('%s is as it was measured', (text, portion) =>
+    expect(parsePortionRange(text).low).toMatchObject(portion),
+  );
 });
 
 describe('sizes and pastes', () => {
   // Cubic centimetres are millilitres: SI Brochure, 9th edition, table 8.
-  property.prop([fc.integer({ min: 15, max: 30 }), fc.integer({ min: 6, max: 10 }), fc.integer({ min: 5, max: 9 })])(
+  property.prop([
+    fc.integer({ min: 15, max: 30 }),
+    fc.integer({ min: 6, max: 10 }),
+    fc.integer({ min: 5, max: 9 }),
+  ])(
     'a mould by its sides holds what is told beside them, where that is about what they come to',
     (length, width, height) => {
       const level = length * width * height;

@@ -37,14 +37,17 @@ describe('an amount in two units is one amount', () => {
       });
   });
 
-  property.prop([fc.integer({ min: 1, max: 12 }), beside])('cups and the millilitres they were measured by', (cups, put) => {
-    const [named, metric] = [cups === 1 ? '1 cup' : `${cups} cups`, `${cups * LABEL_CUP} ml`];
-    for (const text of [put(named, metric), put(metric, named)])
-      expect({ text, near: Math.abs(millilitresOf(text) / (cups * LABEL_CUP) - 1) < 0.02 }).toEqual({
-        text,
-        near: true,
-      });
-  });
+  property.prop([fc.integer({ min: 1, max: 12 }), beside])(
+    'cups and the millilitres they were measured by',
+    (cups, put) => {
+      const [named, metric] = [cups === 1 ? '1 cup' : `${cups} cups`, `${cups * LABEL_CUP} ml`];
+      for (const text of [put(named, metric), put(metric, named)])
+        expect({ text, near: Math.abs(millilitresOf(text) / (cups * LABEL_CUP) - 1) < 0.02 }).toEqual({
+          text,
+          near: true,
+        });
+    },
+  );
 
   // The imperial pint is 568.26 ml (Weights and Measures Act 1985, Schedule 1), a pound in markets of Spain and Mexico 460 or 500 g.
   test.each([
@@ -70,12 +73,13 @@ describe('an amount in two units is one amount', () => {
 });
 
 describe('what is a sum stays one', () => {
-  property.prop([fc.integer({ min: 1, max: 9 }), fc.integer({ min: 1, max: 11 }), fc.constantFrom(' ', ', ', ' and ')])(
-    'pounds and ounces',
-    (pounds, ounces, joint) => {
-      expect(gramsOf(`${pounds} lb${joint}${ounces} oz`)).toBeCloseTo(pounds * POUND + ounces * OUNCE, 3);
-    },
-  );
+  property.prop([
+    fc.integer({ min: 1, max: 9 }),
+    fc.integer({ min: 1, max: 11 }),
+    fc.constantFrom(' ', ', ', ' and '),
+  ])('pounds and ounces', (pounds, ounces, joint) => {
+    expect(gramsOf(`${pounds} lb${joint}${ounces} oz`)).toBeCloseTo(pounds * POUND + ounces * OUNCE, 3);
+  });
 
   test.each([
     ['500 g and 200 g', 700],

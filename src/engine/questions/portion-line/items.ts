@@ -115,7 +115,9 @@ function quantityOf(told: ToldAmount, words: readonly string[]): Quantity {
     isSpoons: words.slice(told.from, told.to).some(word => SPOONS.has(unitOfWord(word) ?? '')),
     isOther:
       (amount.measure === 'mass' && WITH_VESSEL.test(words.slice(told.to, told.to + 5).join(' '))) ||
-      told.of === 'oil' || OTHER.test(behind) || (OTHER.test(before) && told.of === 'unsaid'),
+      told.of === 'oil' ||
+      OTHER.test(behind) ||
+      (OTHER.test(before) && told.of === 'unsaid'),
     ...(count !== undefined &&
       each !== undefined && { product: { count: Number(count), ...countedIn(words, told), each } }),
   };

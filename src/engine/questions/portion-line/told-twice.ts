@@ -23,7 +23,11 @@ const INSIDE = /^(?:in|inside|into|dentro|adentro|en)$/u;
 const REACH = 6;
 
 const isPortion = (item: Item | undefined): item is Quantity =>
-  item?.is === 'amount' && !item.isSpoons && !item.isOther && !item.told.perPound && item.product === undefined;
+  item?.is === 'amount' &&
+  !item.isSpoons &&
+  !item.isOther &&
+  !item.told.perPound &&
+  item.product === undefined;
 const isMetric = ({ told }: Quantity): boolean =>
   METRIC.has(unitOfWord(told.text.split(' ').at(-1) ?? '') ?? '');
 

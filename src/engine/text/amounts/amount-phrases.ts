@@ -93,7 +93,11 @@ export type Pieces = { readonly count: number; readonly each: string; readonly n
 /** "10 bars of 4 oz" as how many and how much each; undefined where the text counts no pieces. */
 export function piecesOf(text: string): Pieces | undefined {
   const plain = tidied(text).text;
-  const named = COUNT_OF_EACH.exec(plain) ?? COUNT_EACH_OF.exec(plain) ?? CUPS_OF.exec(plain) ?? CUPS_EACH.exec(plainText(text));
+  const named =
+    COUNT_OF_EACH.exec(plain) ??
+    COUNT_EACH_OF.exec(plain) ??
+    CUPS_OF.exec(plain) ??
+    CUPS_EACH.exec(plainText(text));
   const match = named ?? COUNT_TIMES.exec(plain);
   if (!match || ONE_GROUPED.test(plain)) return undefined;
   const count = /^\p{L}/u.test(match[1]!) ? 1 : Number(match[1]);

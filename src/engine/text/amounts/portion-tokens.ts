@@ -136,7 +136,9 @@ function tokenAt(rest: string): { readonly token?: Token; readonly length: numbe
 
 const SLIPPED_COLOURS: readonly string[] = [
   ...BASIC_COLOURS,
-  ...'turquoise violet lilac cream silver golden peach coral celeste violeta crema dorado turquesa plateado fucsia'.split(' '),
+  ...'turquoise violet lilac cream silver golden peach coral celeste violeta crema dorado turquesa plateado fucsia'.split(
+    ' ',
+  ),
 ];
 /** Shorter words are a slip away from too many others. */
 const SHORTEST_SLIP = 5;

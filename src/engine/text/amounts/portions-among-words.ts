@@ -26,7 +26,9 @@ function turnsOf(tokens: readonly Token[]): readonly Told[] | undefined {
   const isShareFirst = told[0]?.is === 'share';
   const turns: { share: Told['share'] | undefined; names: string[] }[] = [];
   for (const [at, token] of told.entries()) {
-    const isNew = isShareFirst ? token.is === 'share' : token.is === 'colour' && told[at - 1]?.is !== 'colour';
+    const isNew = isShareFirst
+      ? token.is === 'share'
+      : token.is === 'colour' && told[at - 1]?.is !== 'colour';
     if (isNew) turns.push({ share: undefined, names: [] });
     const turn = turns.at(-1)!;
     if (token.is === 'colour') turn.names.push(token.name);
@@ -178,15 +180,23 @@ function stacked(tokens: readonly Token[]): string | undefined {
  */
 export function portionsAmongWords(text: string): string | undefined {
   if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
-  const told = spokenAmounts(plainText(text).replace(PART_IS, '$1 is').replace(COLOUR_IS, ' is').replace(TO, '$1:$2').replace(TO_ONE, '$1:1').replace(ONE_TO, '1:$1'))
+  const told = spokenAmounts(
+    plainText(text)
+      .replace(PART_IS, '$1 is')
+      .replace(COLOUR_IS, ' is')
+      .replace(TO, '$1:$2')
+      .replace(TO_ONE, '$1:1')
+      .replace(ONE_TO, '1:$1'),
+  )
     .replace(LIKENESS_FIRST, '')
     .replace(LIKENESS_LAST, '')
     .replace(TAG, '')
     .replace(TALK, '');
   const [said, larger] = withoutLarger(told.replace(ASIDE, ''));
-  const division =
-    divided(said) ?? divided(respelt(said).text) ?? divided(said.replace(MOSTLY, 'rest '));
-  return division !== undefined && (larger === undefined || isLargest(division, larger)) ? division : undefined;
+  const division = divided(said) ?? divided(respelt(said).text) ?? divided(said.replace(MOSTLY, 'rest '));
+  return division !== undefined && (larger === undefined || isLargest(division, larger))
+    ? division
+    : undefined;
 }
 
 /** "4 a 1": no "for a", as chats write it. */
@@ -195,9 +205,11 @@ const TO = /(?<![\d.,])(\d{1,2}) (?:a|to) (\d{1,2})(?=[\s,;]|$)/giu;
 const TO_ONE = /(?<![\d.,])(\d{1,2}) (?:a|to|por) (?:one|un[oa]?)(?!\p{L})/giu;
 const ONE_TO = /(?<!\p{L})(?:one|un[oa]?) (?:a|to|por) (\d{1,2})(?![\d.,])/giu;
 /** "It's mostly white, a fifth is red". */
-const MOSTLY = /(?<!\p{L})(?:mostly|mainly|(?:almost|nearly|casi) (?:all|tod[oa])|mayormente|sobre todo|principalmente)\s+(?=\p{L})/giu;
+const MOSTLY =
+  /(?<!\p{L})(?:mostly|mainly|(?:almost|nearly|casi) (?:all|tod[oa])|mayormente|sobre todo|principalmente)\s+(?=\p{L})/giu;
 /** "Blue's at the bottom". */
-const COLOUR_IS = /(?<=\p{L})['’]s(?= (?:at|on|in|the|next|first|last|under|over|below|goes|going)(?!\p{L}))/giu;
+const COLOUR_IS =
+  /(?<=\p{L})['’]s(?= (?:at|on|in|the|next|first|last|under|over|below|goes|going)(?!\p{L}))/giu;
 /** "Like a trifle: red at the base", "a cream head on it like a pint of stout". */
 const LIKENESS_FIRST = /^(?:like|como) (?:(?:an?|una?|the|la|el|my|mi) )?[\p{L}\p{M}'’ ]+[:,]\s*/iu;
 const LIKENESS_LAST = /[\s,]+(?:like|como) (?:an?|una?|the|la|el|my|mi|our) [\p{L}\p{M}'’ ]+[.!\s]*$/iu;
@@ -249,8 +261,16 @@ function divided(said: string): string | undefined {
     const names = coloursIn(tokens);
     return even.every(parts => parts === names.length) ? evenly(names) : undefined;
   }
-  if (shares > 0) return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens, AGAIN.test(said));
-  return inRatio(said) ?? listed(tokens) ?? resting(said) ?? placed(tokens) ?? placedByClause(said) ?? stacked(tokens);
+  if (shares > 0)
+    return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens, AGAIN.test(said));
+  return (
+    inRatio(said) ??
+    listed(tokens) ??
+    resting(said) ??
+    placed(tokens) ??
+    placedByClause(said) ??
+    stacked(tokens)
+  );
 }
 
 /** Whether every portion of a division is a share with colours that are known, or with none. */

@@ -6,7 +6,8 @@ const RESTATES =
 
 /** "A quart, then I dribbled a bit, but call it a quart": what it is to be counted as. */
 const COUNTED_AS =
-  /^[^]{1,150}?(?<!\p{L})(?:call (?:it|that)|let['’]?s (?:say|call it)|we['’]?ll (?:say|call it)|pong[aá]mosle|pongamos|digamos|ponle|dej[aá]lo en|d[eé]jalo en)\s+(?=(?:about |around |unos |unas |como )?(?:\d[\d.,/ ]*|(?:an?|one|half|un|una|medi[oa])\s)\p{L}[^,;]*$)/iu;
+  /^[\s\S]{1,150}?(?<!\p{L})(?:call (?:it|that)|let['’]?s (?:say|call it)|we['’]?ll (?:say|call it)|pong[aá]mosle|pongamos|digamos|ponle|dej[aá]lo en|d[eé]jalo en)\s+(?=(?:about |around |unos |unas |como )?(?:\d[\d.,/ ]*|(?:an?|one|half|un|una|medi[oa])\s)\p{L}[^,;]*$)/iu;
 
 /** An amount as it is told at last: "half a kilo, say 520 g" is 520 g. Pure. */
-export const restated = (text: string): string => unitPutRight(text).replace(RESTATES, '').replace(COUNTED_AS, '');
+export const restated = (text: string): string =>
+  unitPutRight(text).replace(RESTATES, '').replace(COUNTED_AS, '');

@@ -88,7 +88,10 @@ export const bare = (text: string): string =>
     .replace(/^[\s,:;=.-]+|[\s,:;=.-]+$/gu, '')
     .replace(/^(?:of|de|en|in|is|for|para|is left|con|with)\s+/iu, '')
     .replace(/(?:^|\s+)(?:and|y|n|&|con|then|luego|después|despues|,)$/iu, '')
-    .replace(/(?<=\p{L})(?:\s+(?:and|y|n|&))?\s+(?:the|la|el) (?:other|otr[oa]|last|[uú]ltim[oa]|remaining)$/iu, '')
+    .replace(
+      /(?<=\p{L})(?:\s+(?:and|y|n|&))?\s+(?:the|la|el) (?:other|otr[oa]|last|[uú]ltim[oa]|remaining)$/iu,
+      '',
+    )
     .replace(/^(?:and|y|n|&)\s+/iu, '')
     .replace(/^(?:all|just|only|tod[oa]|solo|puro)\s+/iu, '')
     .trim();

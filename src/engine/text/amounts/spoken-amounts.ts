@@ -40,7 +40,13 @@ const PARTS: readonly (readonly [RegExp, string])[] = [
   [new RegExp(String.raw`(?<=\d\/\d|\d[.,]\d+) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
   [before('another|an?|one|una?|otr[oa]'), '1 '],
   // "A British pint": which measure it is stands before its name.
-  [new RegExp(String.raw`(?<!\b(?:half|thirds?|quarters?|fourths?|eighths?|of) )\b(?:an?|one|una?)\s+(?=(?:us|uk|british|imperial|american|metric) ${UNIT})`, 'giu'), '1 '],
+  [
+    new RegExp(
+      String.raw`(?<!\b(?:half|thirds?|quarters?|fourths?|eighths?|of) )\b(?:an?|one|una?)\s+(?=(?:us|uk|british|imperial|american|metric) ${UNIT})`,
+      'giu',
+    ),
+    '1 ',
+  ],
 ];
 
 /** Before a unit these tell only how it is filled, or which measure it is; "heaping" and the like are left to who doses by them. */
@@ -58,7 +64,10 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:tablesp|tblspn|tblspoons?|tablespons?|table spoons?)\b/giu, 'tbsp'],
   [/\b(?:tea spoons?)\b/giu, 'tsp'],
   [/\b(?:cucharas? soperas?|cucharas? (?:grandes?|de sopa))\b/giu, 'cucharada'],
-  [/\b(?:cuchar(?:ita|illa)s?|cucharas? (?:chicas?|peque[ñn]as?)) (?:de (?:t[eé]|caf[eé])(?!\p{L}))?|\bcucharas? de (?:t[eé]|caf[eé])(?!\p{L})/giu, 'cucharaditas '],
+  [
+    /\b(?:cuchar(?:ita|illa)s?|cucharas? (?:chicas?|peque[ñn]as?)) (?:de (?:t[eé]|caf[eé])(?!\p{L}))?|\bcucharas? de (?:t[eé]|caf[eé])(?!\p{L})/giu,
+    'cucharaditas ',
+  ],
   [/\b(?:cucharitas?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
   [/\b(?:onsas?)\b/giu, 'onzas'],
   [/\b(?:gramoz|grmos|gramso)\b/giu, 'gramos'],

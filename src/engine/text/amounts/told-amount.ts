@@ -144,7 +144,8 @@ function comesOut(values: readonly number[], parts: readonly number[]): boolean 
 }
 
 const FULL = /^ (?:full|filled|llen[oa]s?)(?!\p{L})/iu;
-const FILLED_TO = /(?<!\p{L})(?:(?:fill(?:ed)?|full|llen[oa]|va)? ?(?:up to|to|hasta)|by|a)(?: (?:the|la|los|las|el))?\s*$/iu;
+const FILLED_TO =
+  /(?<!\p{L})(?:(?:fill(?:ed)?|full|llen[oa]|va)? ?(?:up to|to|hasta)|by|a)(?: (?:the|la|los|las|el))?\s*$/iu;
 /** The part of an amount that is asked for: "half of the 900 gram batter", "it was 1.2 kg and I kept a fourth". */
 function partOf(text: string, [part, ...more]: readonly Told[], amount: Told): number | undefined {
   if (part === undefined || more.length > 0) return undefined;
@@ -181,7 +182,9 @@ export function toldAmount(text: string): string | undefined {
   const { amounts, bare, ofOils } = read(said, parts) ?? { amounts: [], bare: [], ofOils: false };
   const [alone] = bare;
   if (amounts.length === 0 && parts.length === 0)
-    return ofOils && bare.length === 1 && alone!.value >= LEAST_GRAMS && !WEIGH.test(said) ? `${alone!.value} g oils` : undefined;
+    return ofOils && bare.length === 1 && alone!.value >= LEAST_GRAMS && !WEIGH.test(said)
+      ? `${alone!.value} g oils`
+      : undefined;
   const sized = amounts.map((amount): Sized => {
     const { measure, size } = unitSize(unitOfWord(amount.unit!)!, MEASURES.us);
     return { ...amount, unit: amount.unit!, measure, value: amount.value * size };
