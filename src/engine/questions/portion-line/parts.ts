@@ -60,7 +60,7 @@ function isOfBatter(items: readonly Item[], at: number): boolean {
 
 /** "Half my batter, about 400 ml": of the half, or of all? */
 const BESIDE =
-  /^(?: (?:of|de|del))?(?: (?:it|my|the|mi|la|el|this))*(?: (?:batter|batch|masa|mezcla|lote|pot|soap|jabon))? [,(](?: (?:about|abt|around|roughly|some|like|so|como|unos|unas|casi|o|sea))* (?=\d)/u;
+  /^(?: (?:of|de|del))?(?: (?:it|my|the|mi|la|el|this))*(?: (?:batter|batch|masa|mezcla|lote|pot|soap|jabon))? [,(](?: (?:about|abt|around|roughly|some|like|so|como|unos|unas|casi|o|sea))+ (?=\d)/u;
 
 /** Whether the part's own size is told behind it: "the half is about 3 cups". */
 const isMeasured = (items: readonly Item[], at: number): boolean => MEASURED.test(around(items, at).behind);
