@@ -25,11 +25,10 @@ export function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string
     const read = (end: number) => listIn(words, start, end);
     const whole = ends.map(read).find(list => list !== undefined);
     if (whole === undefined) continue;
-    // Words behind the list that change nothing of it are no part of what is shown.
-    return ends
-      .toReversed()
-      .map(read)
-      .find(list => list?.blend === whole.blend)!.list;
+    // A clause behind the list that changes nothing of it is no part of what is shown.
+    const isWhole = (list: ReturnType<typeof read>) =>
+      list?.blend === whole.blend && /^(?:$|\s*,)/u.test(whole.list.slice(list.list.length));
+    return ends.toReversed().map(read).find(isWhole)!.list;
   }
   return undefined;
 }
