@@ -1,11 +1,12 @@
 import { type Amount, parseAmount } from '../quantities/amount.ts';
-import { plainText, readDecimal } from '../quantities/number.ts';
+import { plainText } from '../quantities/number.ts';
 import { Refusal, refuse } from '../refusal.ts';
 import { amountPhrase, piecesOf } from '../text/amounts/amount-phrases.ts';
 import { unframed } from '../text/amounts/amount-remarks.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { leadingAmount } from './leading-amount.ts';
+import { mouldMillilitres, readMould, SIDE, SIDES } from './mould-sides.ts';
 import type { BatchSize, Mould } from './request.ts';
 import { shown } from './shown.ts';
 import { sizeAmongWords, twoMoulds } from './size-among-words.ts';
@@ -38,30 +39,6 @@ export function checkPlainSize(size: BatchSize, written: string | undefined): vo
   if (size.by !== 'oils' || size.grams <= LARGEST_UNASKED) return;
   if (/\d ?k(?:g|ilos?|ilogram\w*)\b/iu.test(plainText(written ?? ''))) return;
   refuse('size-very-large', { kilograms: size.grams / 1000 });
-}
-
-/** An inch is 2.54 cm by definition (NIST Handbook 44, Appendix C). */
-const CM_PER_UNIT: readonly (readonly [pattern: RegExp, cm: number])[] = [
-  [/^(?:mms?\b|mil[ií]m|millim)/iu, 0.1],
-  [/^(?:cms?\b|cent[ií]m)/iu, 1],
-  [/^(?:"|”|''|ins?\b|inch|pulg)/iu, 2.54],
-];
-/** A side with its unit, where it has one: `25`, `3 1/2 in`, `10"`. */
-const SIDE =
-  /(\d+(?:[.,]\d+)?(?:[ -]\d\/\d)?)[\s-]*((?:mms?|cms?|ins?)\b|mil[ií]m\p{L}*|millim\p{L}*|cent[ií]m\p{L}*|inch(?:es)?|pulg\p{L}*|["”]|'')?/giu;
-const UNIT_LAST =
-  /(?:\b(?:mms?|cms?)\b|mil[ií]metros|millimet(?:er|re)s|cent[ií]met(?:ros|ers|res)|inches|pulgadas|["”])/iu;
-
-/** Millilitres a mould holds when filled level: cubic centimetres of its inside. */
-export function mouldMillilitres(mould: Mould): number {
-  switch (mould.shape) {
-    case 'loaf':
-      return mould.lengthCm * mould.widthCm * mould.heightCm;
-    case 'cylinder':
-      return (Math.PI / 4) * mould.diameterCm ** 2 * mould.lengthCm;
-    case 'cavities':
-      return mould.count * mould.eachMillilitres;
-  }
 }
 
 /** "30 cm square": two sides alike. */
@@ -101,6 +78,8 @@ function sizeOf(text: string): BatchSize {
     AND_PART,
     (_, whole: string, part: string) => `${whole} ${/^(?:half|medi)/iu.test(part) ? '1/2' : '1/4'}`,
   );
+  const held = besideSides(plain);
+  if (held !== undefined) return held;
   const both = twoMoulds(plain);
   if (both !== undefined) return readAmount(both);
   const weighed = weighedPieces(plain);
@@ -120,13 +99,26 @@ function sizeOf(text: string): BatchSize {
   return within(mouldMillilitres(mould), plain, { by: 'mould', mould });
 }
 
+const VOLUME =
+  /(?<![\d.,/x])(\d+(?:[.,]\d+)?(?: \d\/\d)?\s*(?:mls?|cc|cl|dl|l|lt|lit(?:er|re)s?|litros?|millilit(?:er|re)s?|mililitros?))(?!\p{L})/giu;
+/** What a mould is said to hold is at most so many times what its sides come to, or as much less: it is not filled to the brim. */
+const LIKE_SIDES = 1.35;
+
+/** "25 x 8 x 6 cm, so 1200 ml": where the sides come to about what is told, the mould holds what is told. */
+function besideSides(text: string): BatchSize | undefined {
+  const [told, ...more] = [...text.matchAll(VOLUME)];
+  if (told === undefined || more.length > 0) return undefined;
+  const rest = `${text.slice(0, told.index)} ${text.slice(told.index + told[0].length)}`;
+  const amount = leadingAmount(told[1]!)?.amount;
+  const mould = SIDES.test(rest) && rest.match(SIDE)?.length === 3 ? readMould(rest) : undefined;
+  if (mould === undefined || amount?.measure !== 'volume') return undefined;
+  const ratio = amount.millilitres / mouldMillilitres(mould);
+  return Math.max(ratio, 1 / ratio) <= LIKE_SIDES ? readCavitiesOf(1, amount.millilitres, text) : undefined;
+}
+
 function within(size: number, text: string, answer: BatchSize): BatchSize {
   return size >= SMALLEST && size <= LARGEST ? answer : refuse('size-out-of-range', { text: shown(text) });
 }
-
-/** A dimension between figures: `25x9x7 cm` tells sides and no pieces. */
-const SIDES =
-  /\d\s*(?:cm|mm|in|inch|inches|pulgadas)?\s*(?:x|by|por)\s*\d[\d.,/ ]*(?:cm|mm|in|inch|"|pulg|x|by|por)/iu;
 
 /** `10 bars of 4 oz` and `a 2 lb loaf`: by what it weighs a mould holds that much batter (common practice). */
 function weighedPieces(text: string): { readonly by: 'batter-mass'; readonly grams: number } | undefined {
@@ -187,35 +179,6 @@ function readCavities(count: number, each: string): Mould {
   const amount = parseAmount(each.replace(/\s*(?:each|cada una|cada uno)$/iu, ''));
   if (amount.measure === 'mass') refuse('cavity-by-mass', { text: shown(each) });
   return { shape: 'cavities', count, eachMillilitres: amount.millilitres };
-}
-
-/** A mould by its sides, or undefined when the text speaks of none. */
-function readMould(text: string): Mould | undefined {
-  const round = /cyl|cilind|tube|tubo|pipe|round|redond|column|\bdiam|\bdia\b/iu.test(text);
-  const sides = [...text.matchAll(SIDE)];
-  const crossed =
-    /\d[^\p{L}x]*(?:cms?|mm|in|inch|inches|pulgadas|cent[ií]metros)?\s*(?:x|by|por)\s*\d/iu.test(text) ||
-    /\b(?:long|wide|length|width|largo|ancho)\b/iu.test(text);
-  if (!round && !crossed && !/mou?ld|loaf/iu.test(text)) return undefined;
-  const shape = round ? 'cylinder' : 'loaf';
-  if (sides.length !== (round ? 2 : 3)) refuse('mould-sides', { text: shown(text), shape });
-  // A unit told once goes for the sides that have none.
-  const unit = sides.findLast(side => side[2] !== undefined)?.[2] ?? UNIT_LAST.exec(text)?.[0];
-  const [a, b, c] = sides.map(side => {
-    const cm = CM_PER_UNIT.find(([pattern]) => pattern.test(side[2] ?? unit ?? ''))?.[1];
-    return sideLength(side[1]!, text) * (cm ?? refuse('mould-without-unit', { text: shown(text) }));
-  });
-  return round
-    ? { shape: 'cylinder', diameterCm: a!, lengthCm: b! }
-    : { shape: 'loaf', lengthCm: a!, widthCm: b!, heightCm: c! };
-}
-
-/** `9`, `3.5`, `3,5`, `3 1/2`. */
-function sideLength(written: string, text: string): number {
-  const [whole, fraction] = written.split(/[\s-]+/u);
-  const [over, under] = (fraction ?? '0/1').split('/').map(Number);
-  const length = (readDecimal(whole!)[0] ?? Number.NaN) + over! / under!;
-  return length > 0 ? length : refuse('size-out-of-range', { text: shown(text) });
 }
 
 function readAmount(text: string): BatchSize {

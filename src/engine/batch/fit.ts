@@ -1,4 +1,4 @@
-import { mouldMillilitres } from './batch-size.ts';
+import { mouldMillilitres } from './mould-sides.ts';
 import { type Filled, fillPortions } from './portions/portions.ts';
 import { makeRecipe } from './recipe.ts';
 import type { PlanRequest } from './request.ts';

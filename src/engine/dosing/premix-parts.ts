@@ -2,14 +2,14 @@ import { readDecimal } from '../quantities/number.ts';
 import { type Parts, wordedParts } from './premix-wordings.ts';
 
 const FIGURE = String.raw`(\d+(?:[.,]\d+)?(?: \d+\/\d+)?|\d+\/\d+|an?|one|una?|uno)`;
-const RATIO = new RegExp(String.raw`(?:^|\s)${FIGURE} ?[:+] ?${FIGURE}(?=\s|$)`, 'iu');
+const RATIO = new RegExp(String.raw`(?:^|\s)${FIGURE} ?[:+] ?${FIGURE}(?=[\s,;.]|$)`, 'iu');
 const PARTS = new RegExp(
   String.raw`^${FIGURE} (?:parts?|partes?)\b.*?(?:\b(?:to|in|into|with|por|en|a|con|y|and)\b|,|\s) ?${FIGURE}(?: (?:parts?|partes?)\b| (?:of|de) )`,
   'iu',
 );
 /** "mixed 1 to 3 in oil", "uno a tres en aceite": figures with "to" between, and what it is wetted in. */
 const TO = new RegExp(
-  String.raw`^(?:\p{L}+ (?:it |at )?)?(?:a razon de )?${FIGURE} (?:to|a|por) ${FIGURE} (?:in|with|of|en|con|de) `,
+  String.raw`^(?:(?:\p{L}+ ){0,3}(?:it |at )?)?(?:a razon de )?${FIGURE} (?:to|a|por) ${FIGURE} (?:in|with|of|en|con|de) `,
   'iu',
 );
 /** Vessels of no stated size, the same on both sides: "1 scoop to 3 scoops water". */
@@ -19,11 +19,11 @@ const SCOOPS = new RegExp(
 );
 /** "una cucharadita de arcilla con tres de agua": the second unit goes without saying. */
 const ELIDED = new RegExp(
-  String.raw`^${FIGURE} (tsp|teaspoon|tbsp|tablespoon|spoon|spoonful|cup|g|gram|ml|cdta|cda|cucharadita|cucharada|taza|gramo|oz|ounce)s?\b.*? (?:(?:in|into|to|with|for|por|para|en|a|con|and|y)(?: (?:each|every|cada))?) ${FIGURE} (?:of (?:the same (?:\p{L}+ )?(?:of )?)?|de )`,
+  String.raw`^${FIGURE} (tsp|teaspoon|tbsp|tablespoon|spoon|spoonful|cup|g|gram|ml|cdta|cda|cucharadita|cucharada|taza|gramo|oz|ounce)s?\b.*?(?: (?:in|into|to|with|for|por|para|en|a|con|and|y)(?: (?:each|every|cada))? |, )${FIGURE} (?:of (?:the same (?:\p{L}+ )?(?:of )?)?|de )`,
   'iu',
 );
 const EVEN =
-  /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of each|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|mitad \p{L}+,? (?:y )?mitad \p{L}+|partes iguales|misma cantidad|mit(?:ad|[aá]) y mit(?:ad|[aá]))\b/iu;
+  /\b(?:equal (?:parts?|amounts?|weights?)|same (?:amount|weight|quantity|volume)|same of (?:each|both|powder|colou?r|pigment|mica|clay|oxide)|igual (?:cantidad|peso)|mism[oa] (?:peso|volumen)|half and half|half n half|mitad \p{L}+,? (?:y )?mitad \p{L}+|partes iguales|misma cantidad|mit(?:ad|[aá]) y mit(?:ad|[aá]))\b/iu;
 /** "carbon en glicerina 1 a 2": the figures come last, powder first. */
 const LAST = new RegExp(String.raw`\s${FIGURE} ?(?:a|to|por) ?${FIGURE}$`, 'iu');
 const DOUBLE = /\b(?:double|twice|doble)\b.*\b(?:weight|amount|peso|cantidad|its|su|de|much)\b/iu;

@@ -1,4 +1,5 @@
-import { mouldMillilitres, parseSize } from '../batch/batch-size.ts';
+import { parseSize } from '../batch/batch-size.ts';
+import { mouldMillilitres } from '../batch/mould-sides.ts';
 import { excerpt } from '../quantities/excerpt.ts';
 import { plainText, readDecimal } from '../quantities/number.ts';
 import { refuse } from '../refusal.ts';

@@ -73,7 +73,12 @@ export function readPhrase(
   const sizes = terms.map(term => unitSize(term.unit!, measures));
   const { measure } = sizes[0]!;
   if (sizes.some(size => size.measure !== measure)) refuse('amount-unreadable', { text: excerpt(text) });
-  const total = terms.reduce((sum, term, at) => sum + settle(term, sizes[at]!.size, bounds, text), 0);
+  const told = terms.map((term, at) => ({
+    ...term,
+    value: settle(term, sizes[at]!.size, bounds, text),
+    size: sizes[at]!.size,
+  }));
+  const total = toldOnce(told) ?? refuse('amount-unreadable', { text: excerpt(text) });
   const value = negative ? -total : total;
   if (!(value >= bounds.low && value <= bounds.high))
     refuse('amount-out-of-range', range(text, measure, bounds));
@@ -81,6 +86,49 @@ export function readPhrase(
     amount: measure === 'volume' ? { measure, millilitres: value } : { measure, grams: value },
     words,
   };
+}
+
+type Told = Term & { readonly value: number; readonly size: number };
+
+/** Two amounts this near are one that was told in two units. */
+const SAME = 0.025;
+/** A cup, a pint or a pound that is told in metric units too is the member's own, up to so many times another one's. */
+const OWN_MEASURE = 1.3;
+const METRIC: ReadonlySet<Unit> = new Set([
+  'gram',
+  'kilogram',
+  'millilitre',
+  'centilitre',
+  'decilitre',
+  'litre',
+]);
+const ratio = (a: number, b: number): number => Math.max(a, b) / Math.min(a, b);
+
+/**
+ * What amounts side by side come to: `1 lb 4 oz` is a sum, `16 oz (454 g)` and `a pint, 568 ml` are one amount that was told
+ * twice, where the metric one is as it was measured. Undefined where they are neither.
+ */
+function toldOnce(terms: readonly Told[]): number | undefined {
+  const sums: { value: number; isMetric: boolean }[] = [];
+  for (const [at, term] of terms.entries()) {
+    const before = terms[at - 1];
+    const isMetric = METRIC.has(term.unit!);
+    const isRestated =
+      term.isApart &&
+      isMetric &&
+      sums.at(-1)?.isMetric === true &&
+      ratio(before!.value, term.value) < OWN_MEASURE;
+    // A sum goes on in smaller units, and of each in fewer than make the larger one.
+    const isSmaller = before && Math.abs(term.value) < before.size && isMetric === METRIC.has(before.unit!);
+    const goesOn = before && (term.isAdded || (isSmaller && !isRestated));
+    if (goesOn) sums.at(-1)!.value += term.value;
+    else sums.push({ value: term.value, isMetric });
+  }
+  const [first, second, ...more] = sums;
+  if (first === undefined || more.length > 0) return undefined;
+  if (second === undefined || ratio(first.value, second.value) <= 1 + SAME) return first.value;
+  if (first.isMetric === second.isMetric || ratio(first.value, second.value) > OWN_MEASURE) return undefined;
+  return first.isMetric ? first.value : second.value;
 }
 
 /** Of two readings (`1,500`) the one that lies in range; asks when both do. */

@@ -1,5 +1,6 @@
 import { Refusal, refuse } from '../refusal.ts';
 import { amountAlone } from '../text/amounts/amount-alone.ts';
+import { VESSEL_WORDS } from '../text/amounts/amount-asides.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { restated } from '../text/amounts/restated.ts';
@@ -9,6 +10,7 @@ import { toldAmount } from '../text/amounts/told-amount.ts';
 import { portionBeside, withHundreds } from '../text/amounts/told-beside.ts';
 import { type Bounds, type Portion, readPhrase } from './amount.ts';
 import { excerpt } from './excerpt.ts';
+import { oilsTold } from './oils-told.ts';
 import { plainAmount } from './plain-amount.ts';
 import { unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
@@ -18,6 +20,8 @@ declare module '../refusal.ts' {
   interface Reasons {
     /** A jug or a pail of no stated size. */
     'amount-vessel': { vessel: string };
+    /** What was weighed holds a jug or a pail too. */
+    'amount-gross': { text: string };
   }
 }
 
@@ -66,6 +70,23 @@ const BATTER: ReadonlySet<string> = new Set([
 /** What batter is parted into and stirred in at home, each of any size. */
 const VESSEL =
   /^(?:jarr(?:a|ita|on)s?|jugs?|pails?|buckets?|cubetas?|cubetitas?|baldes?|ollas?|ollitas?|pots?|bowls?|tazon(?:es)?|tazoncitos?|vas(?:o|ito)s?|glass(?:es)?|mugs?|pitchers?|containers?|recipientes?|tubs?|jars?|frasc(?:o|ito)s?|bot(?:e|ecito)s?|latas?|latitas?|tins?|cans?|cazos?|cazuelas?|scoops?|ladles?|cucharones|cucharon|crocks?|kettles?|bottles?|botellas?|handfuls?|punados?|punos?)$/u;
+
+const WEIGHED =
+  /\d\s*(?:g|grs?|grams?|gramos?|kgs?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)(?!\p{L})/iu;
+const THE = '(?:(?:the|my|its|el|la|mi|su) )*';
+/** "615 g with the jug", "700 gramos con la jarra y todo", "jug and all". */
+const WITH_VESSEL = new RegExp(
+  String.raw`(?<!\p{L})(?:(?<!measured )(?<!medid[oa] )(?:with|including|incl\.?|counting|con|contando|incluyendo|incluid[oa]) ${THE}${VESSEL_WORDS}(?: (?:itself|and all|too|y todo|incluid[oa]|tambi[eé]n))?(?=\s*(?:$|[,.;)]))|${VESSEL_WORDS} (?:and all|included|counted|y todo|incluid[oa]))(?!\p{L})`,
+  'iu',
+);
+
+/** Throws a Refusal `amount-gross`: what a jug weighs nobody here knows. */
+function refuseGross(text: string): void {
+  // Where the empty one is told too, what is in it can be reckoned.
+  const isOneFigure = text.match(/\d[\d.,]*/gu)?.length === 1;
+  if (isOneFigure && WEIGHED.test(text) && WITH_VESSEL.test(text))
+    refuse('amount-gross', { text: excerpt(text) });
+}
 
 /** Words about oils that tell nothing about how much. */
 const ASIDE: ReadonlySet<string> = new Set(
@@ -120,18 +141,26 @@ export type PortionRange = { readonly low: Portion; readonly high?: Portion; rea
 
 /** How long a text may be in which an amount is sought among other words. */
 const LONGEST_TOLD = 200;
+const OF_OILS = /(?<!\p{L})(?:oils?|fats?|aceites?|grasas?)(?!\p{L})/iu;
 const STRANGE: ReadonlySet<string> = new Set(['amount-unit-unknown', 'amount-unreadable', 'amount-vessel']);
 
 /**
  * Reads a portion or a range of them, such as `2-3 cups`, and what people say around it ("all that's left, about 900 ml").
- * Throws as {@link parsePortion} does, but for ranges.
+ * Throws as {@link parsePortion} does, but for ranges, and a Refusal `amount-gross` (`615 g with the jug`).
  */
 export function parsePortionRange(typed: string, measures: Measures = MEASURES.us): PortionRange {
   const whole = withHundreds(typed);
   const plain = plainPortion(whole, measures);
   if (plain) return { low: plain, about: false };
+  refuseGross(whole);
   const text = restated(whole);
-  const readings = [text, () => portionBeside(text), () => amountAlone(text), () => toldAmount(text)];
+  const readings = [
+    text,
+    () => portionBeside(text),
+    () => amountAlone(text),
+    () => toldAmount(text),
+    () => oilsTold(whole),
+  ];
   let first: Refusal | undefined;
   for (const reading of readings) {
     const said = typeof reading === 'string' ? reading : reading();
@@ -141,8 +170,12 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
       return said === text ? range : { ...range, about: hedged(text).about };
     } catch (refusal) {
       if (!(refusal instanceof Refusal) || text.length > LONGEST_TOLD) throw refusal;
-      if (!STRANGE.has(refusal.id)) throw refusal;
-      first ??= refusal;
+      // "Oil weight 720": a bare figure of oils is read by who knows of them.
+      const isOfOils =
+        refusal.id === 'amount-without-unit' && (OF_OILS.test(text) || oilsTold(whole) !== undefined);
+      if (!STRANGE.has(refusal.id) && !isOfOils) throw refusal;
+      // That it lacks a unit tells more than which word is none.
+      first = refusal.id === 'amount-without-unit' ? refusal : (first ?? refusal);
     }
   }
   throw first;

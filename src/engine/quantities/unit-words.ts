@@ -90,7 +90,7 @@ const WORDS: Readonly<Record<Unit, string>> = {
   millilitre: 'ml mls cc ccs cm3 millilitre millilitres milliliter milliliters mililitro mililitros',
   centilitre: 'cl centilitre centilitres centiliter centiliters centilitro centilitros',
   decilitre: 'dl decilitre decilitres deciliter deciliters decilitro decilitros',
-  litre: 'l lt lts ltr litre litres liter liters litro litros',
+  litre: 'litrito litritos l lt lts ltr litre litres liter liters litro litros',
   milligram: 'mg milligram milligrams milligramme milligrammes miligramo miligramos',
   gram: 'gramito gramitos g gs gr grs gm gms gram grams gramme grammes gramo gramos',
   kilogram: 'kilito kilitos kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos',

@@ -6,6 +6,10 @@ export type Term = {
   readonly counts: readonly number[];
   readonly written: string;
   readonly unit: Unit | undefined;
+  /** Whether a word or sign says that it is added to the one before, or taken from it. */
+  readonly isAdded: boolean;
+  /** Whether a comma, a bracket or an equals sign parts it from the one before. */
+  readonly isApart: boolean;
 };
 
 /** What a text says, before any range is checked. `words` are those that are neither count nor unit. */
@@ -36,7 +40,13 @@ const JOINING: ReadonlySet<string> = new Set([
   'los',
   'las',
   ',',
+  '(',
+  ')',
+  '=',
 ]);
+/** Between two amounts, these make one sum of them. */
+const ADDING: ReadonlySet<string> = new Set(['and', 'y', 'e', 'plus', 'mas', 'con', '+']);
+const APART: ReadonlySet<string> = new Set([',', '(', '=']);
 const LESS: ReadonlySet<string> = new Set(['less', 'minus', 'menos']);
 const IMPERIAL: ReadonlySet<string> = new Set(['imperial', 'uk', 'british']);
 /** Cups, spoons and pints are those of the United States unless said. */
@@ -59,6 +69,7 @@ export function readWritten(text: string): Written | undefined {
   const terms: Term[] = [];
   const words: string[] = [];
   let at = negative ? 1 : 0;
+  let end = at;
   while (at < tokens.length) {
     // "a cup less a tablespoon"
     const isLess = terms.length > 0 && LESS.has(plainWord(tokens[at]!));
@@ -80,8 +91,16 @@ export function readWritten(text: string): Written | undefined {
     // A unit alone is a count of one only in "taza y media"; otherwise the count is missing.
     if (count === undefined && half === undefined) return undefined;
     const counts = (count?.readings ?? [1]).map(value => (taken ? -1 : 1) * (value + (half?.more ?? 0)));
+    const between = tokens.slice(end, at).map(plainWord);
     at = half?.next ?? next;
-    terms.push({ counts, written: count?.written ?? '1', unit: unit?.unit });
+    end = at;
+    terms.push({
+      counts,
+      written: count?.written ?? '1',
+      unit: unit?.unit,
+      isAdded: taken || between.some(word => ADDING.has(word)),
+      isApart: between.some(word => APART.has(word)),
+    });
   }
   return { terms, words, negative };
 }

@@ -101,7 +101,7 @@ function placed(
   // Cocoa is a colour by the spoon, whatever its butter is.
   const isColour = thing !== undefined && thing.colourants.length > 0 && isPinch(amount);
   if (!isIn && !isColour && isOil(words, to + Math.max(skip, 0))) return { ...base, of: 'oil' };
-  if (OILS.test(next) || isOfOils(words, from) || isShortOils(words, to, measure))
+  if (OILS.test(next) || isAsideOfOils(words, to) || isOfOils(words, from) || isShortOils(words, to, measure))
     return { ...base, of: 'oils' };
   if (BATTER.test(next)) return { ...base, of: 'batter' };
   if (SPOONS.has(unitOfWord(unit) ?? '')) return { ...base, of: 'powder' };
@@ -109,6 +109,12 @@ function placed(
   const grams = amount.measure === 'mass' ? amount.grams : 0;
   return { ...base, of: thing && grams <= MOST_POWDER_G ? 'powder' : 'unsaid' };
 }
+
+/** "A 1.5 kg batch (oils)", "900 g loaf, oils that is". */
+const isAsideOfOils = (words: readonly string[], to: number): boolean =>
+  /^(?:(?:batch|loaf|batter|soap|log|lote|tanda|molde|mou?ld|pan|jabon) )?(?:\( (?:(?:of|de|in|all|just|only|solo|en) )?(?:oils?|fats?|aceites?|grasas?)(?: \p{L}+)? \)|, (?:(?:that is|that's|thats|just|only|solo|es|eso es) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:that is|that's it|only|alone|weight|nomas|solo|nada mas))?(?= [,.;?!)]|$))/u.test(
+    words.slice(to, to + 8).join(' '),
+  );
 
 /** "2 lb o, barely pink": an "o" that joins nothing is how some write oils. */
 const isShortOils = (words: readonly string[], to: number, measure: Amount['measure']): boolean =>

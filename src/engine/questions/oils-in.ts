@@ -21,18 +21,31 @@ export function oilsIn({ words }: Words, amounts: readonly ToldAmount[]): string
   const ends = [last + 5, last + 4, last + 3, last + 2, last + 1, ...masses.map(({ to }) => to)].sort(
     (a, b) => b - a,
   );
-  for (const start of starts)
-    for (const end of ends) {
-      const list = words
-        .slice(start, end)
-        .filter(word => !/^[?!;.()]$/u.test(word))
-        .join(' ')
-        .replace(/\b(?:with|con|at|al|a|for|superfat|please|de lye)$/u, '')
-        .trim();
-      if (parses(list)) return list;
-      const grams = inGrams(list);
-      if (grams !== undefined && parses(grams)) return grams;
-    }
+  for (const start of starts) {
+    const read = (end: number) => listIn(words, start, end);
+    const whole = ends.map(read).find(list => list !== undefined);
+    if (whole === undefined) continue;
+    // A clause behind the list that changes nothing of it is no part of what is shown.
+    const isWhole = (list: ReturnType<typeof read>) =>
+      list?.blend === whole.blend && /^(?:$|\s*,)/u.test(whole.list.slice(list.list.length));
+    return ends.toReversed().map(read).find(isWhole)!.list;
+  }
+  return undefined;
+}
+
+/** The words from one to another as a list of oils, and what it comes to. */
+function listIn(words: readonly string[], start: number, end: number) {
+  const list = words
+    .slice(start, end)
+    .filter(word => !/^[?!;.()]$/u.test(word))
+    .join(' ')
+    .replace(/\b(?:with|con|at|al|a|for|superfat|please|de lye)$/u, '')
+    .replace(/[\s,]+$/u, '');
+  const grams = inGrams(list);
+  for (const told of grams === undefined ? [list] : [list, grams]) {
+    const blend = blendOf(told);
+    if (blend !== undefined) return { list: told, blend };
+  }
   return undefined;
 }
 
@@ -48,11 +61,15 @@ function inGrams(list: string): string | undefined {
   return list.replace(/\d+/gu, figure => `${figure} g`);
 }
 
-function parses(list: string): boolean {
+/** What a list of oils comes to, to be compared; undefined where it is none. */
+function blendOf(list: string): string | undefined {
   try {
-    return parseOils(list).shares.length > 0;
+    const { shares, totalGrams } = parseOils(list);
+    return shares.length > 0
+      ? JSON.stringify([totalGrams, shares.map(({ oil, share }) => [oil.id, share])])
+      : undefined;
   } catch (refusal) {
-    if (refusal instanceof Refusal) return false;
+    if (refusal instanceof Refusal) return undefined;
     throw refusal;
   }
 }

@@ -39,6 +39,8 @@ const CLIPPED: readonly (readonly [RegExp, string])[] = [
   [new RegExp(String.raw`\b${LITTLE} ${LIGHTER}`, 'gu'), 'medium'],
   [new RegExp(String.raw`\b${LITTLE} ${DARKER}`, 'gu'), 'full'],
   [/\b(?:v|vry|rly)\.? (?=(?:pale|light|lt|soft|faint)\b)/gu, 'very '],
+  // A jug that is full to a part tells of no colour.
+  [/\b(?:half|halfway|thirds?|quarters?|[1-3]\/[2-4]|medi[oa]|tercios?|cuartos?) (?:full|llen[oa])\b/gu, ';'],
   [/\blt\b(?! (?:of|brown|green))/gu, 'light'],
   [/\b(?:drk|dk)\b/gu, 'dark'],
   [/\b(?:pale|light|soft)-?ish\b/gu, 'pastel'],
@@ -73,12 +75,12 @@ const STRENGTHS: readonly (readonly [name: string, RegExp])[] = [
   ],
   [
     'medium',
-    /\b(?:medium|med|mid|middling|moderate|intermedi[oa]|medi[oa]n[oa]|(?:tono|color|intensidad|azul|rojo|verde|rosa|amarillo|fuerza) medi[oa]|half strength|not too \w+|ni (?:muy )?clar[oa] ni (?:muy )?oscur[oa]|ni (?:muy )?fuerte ni (?:muy )?\w+)\b/u,
+    /\b(?:medium|med|mid|middling|moderate|intermedi[oa]|medi[oa]n[oa]|(?:tono|color|intensidad|azul|rojo|verde|rosa|amarillo|fuerza|marron|cafe|gris|morado|naranja) medi[oa]|half strength|not too \w+|ni (?:muy )?clar[oa] ni (?:muy )?oscur[oa]|ni (?:muy )?fuerte ni (?:muy )?\w+)\b/u,
   ],
   [
     'full',
     new RegExp(
-      String.raw`\b(?:full|(?:bien |muy )?priet[oa]|(?:${HUE}) de verdad|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|(?:saturacion|intensidad|fuerza) (?:plena|total|maxima|completa)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|(?:the )?(?:whitest|blackest|darkest|brightest|deepest|strongest|boldest|reddest|bluest|greenest)|(?:bright|dark|strong|white|black) as poss\w*|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
+      String.raw`\b(?:full|(?:bien |muy )?priet[oa]|(?:${HUE}) de verdad|really pop|pop|punchy|loud|rich|vibrant|${DEEP}|oscurit[oa]|max(?:imum)?|maxim[oa]|chillon|encendid[oa]|subid[oa]|a tope|(?:saturacion|intensidad|fuerza) (?:plena|total|maxima|completa)|plena saturacion|pleno color|color pleno|a full|al maximo|black black|jet black|pitch black|(?:almost|nearly|casi) (?:black|negr[oa])|as (?:${DEEP}|${HUE}) as|(?:the )?(?:whitest|blackest|darkest|brightest|deepest|strongest|boldest|reddest|bluest|greenest)|(?:bright|dark|strong|white|black) as poss\w*|lo mas (?:${DEEP}|${HUE})|(?:bien|muy|super) (?:${HUE}|${DEEP})|(?:properly|proper|really|real|truly|true|solid|stark|super|seriously|very) (?:${HUE})|(?<hue>${HUE}) \k<hue>)\b`,
       'u',
     ),
   ],

@@ -51,6 +51,7 @@ export const quantitiesRefusals: Pick<
   | 'amount-without-unit'
   | 'amount-unit-unknown'
   | 'amount-vessel'
+  | 'amount-gross'
   | 'amount-unreadable'
   | 'amount-range'
   | 'amount-ambiguous'
@@ -70,6 +71,8 @@ export const quantitiesRefusals: Pick<
     `I don't know “${unit}” as a unit. Use ${UNITS}; add “oils” to count by oils.`,
   'amount-vessel': ({ vessel }) =>
     `How much goes into that ${vessel}? Tell me in ml or g, such as “500 ml” or “500 g”: weigh or measure it with water.`,
+  'amount-gross': ({ text }) =>
+    `“${text}” weighs what it stands in too. What does the batter weigh alone? Put the empty one on the scale and take that off.`,
   'amount-unreadable': ({ text }) =>
     text === ''
       ? `Please say how much, such as “2 cups”, “1 1/2 cups” or “250 ml”.`

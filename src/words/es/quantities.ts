@@ -51,6 +51,8 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
     `No conozco «${unit}» como unidad. Usa ${UNITS}; añade «de aceites» para contar por aceites.`,
   'amount-vessel': ({ vessel }) =>
     `¿Cuánto cabe en «${vessel}»? Dímelo en ml o g, por ejemplo «500 ml» o «500 g»: mídelo o pésalo con agua.`,
+  'amount-gross': ({ text }) =>
+    `“${text}” pesa también el recipiente. ¿Cuánto pesa la masa sola? Pon el recipiente vacío en la báscula y réstalo.`,
   'amount-unreadable': ({ text }) =>
     text === ''
       ? 'Dime cuánto, por ejemplo «2 tazas», «1 1/2 tazas» o «250 ml».'

@@ -1,6 +1,9 @@
+import { CORRECTS } from '../../text/amounts/corrects.ts';
 import { isEverydayWord } from '../../text/amounts/everyday-words.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
+import { isStopWord } from '../../text/amounts/stop-words.ts';
 import { unaccented } from '../../text/unaccented.ts';
+import { knownOil } from './find-oil.ts';
 import { type Amount, isMass, type Piece, partAt, piecesIn, REST } from './list-pieces.ts';
 
 /** Percents may miss a hundred by their rounding. */
@@ -97,29 +100,50 @@ export function spokenOilList(text: string): string | undefined {
 /** How a clause begins that tells why or how, and of no oil; anything else behind a comma may be one. */
 const ASIDE =
   /^\s*(?:which is|that['’]?s how|it['’]?s how|that['’]?s (?:the lot|thi lot|all|it)|as (?:always|usual|ever)|because|since|the way|que es como|como siempre|porque|(?:the )?(?:water|agua)(?= ))(?!\p{L})/iu;
+/** Other fats are told not to be in it: "never mind your fancy butters", "nada de manteca". */
+const NONE_ELSE =
+  /^\s*(?:never mind|forget(?: about)?|nothing fancy|no fancy|nothing else|nada de|nada m[aá]s|sin|without|no (?:other|more|m[aá]s|otr[oa]s?)|no(?= (?:\p{L}+ )?(?:oils?|fats?|butters?|wax|aceites?|grasas?|mantecas?|mantequillas?|ceras?)(?!\p{L})))(?!\p{L})/iu;
 /** What a fat, or a part of a plant, may be called. */
 const MAY_BE_FAT =
   /(?<!\p{L})(?:oils?|fats?|butters?|wax|cream|seeds?|nuts?|one|aceites?|grasas?|ceras?|crema|semillas?)(?!\p{L})/iu;
+/** "The 20 that is left", "the last 10": the figure is told, and what it leaves of a hundred. */
+const LEFT_FIGURE =
+  /(?:(?:el|los|the) )?(\d+(?:[.,]\d+)?)( ?%| percent| por ?ciento)? (?:que (?:faltan?|quedan?|restan?|sobran?)|restantes?|remaining|(?:that (?:is|are) )?left(?: over)?)(?!\p{L})|(?:(?:the|el|los|las) )?(?:remaining|last|other|restantes?|[uú]ltim[oa]s?|otr[oa]s?) (\d+(?:[.,]\d+)?)/giu;
 /** "60/30/10, olive coconut castor", and clauses such as "which is how I have always made it". */
 const withoutAsides = (text: string): string =>
   text
     .replace(/\(?\bwt\.? ?%\)?/giu, '%')
+    .replace(LEFT_FIGURE, (_, figure?: string, unit = '', other = '') => `${figure ?? other}${unit}`)
     .replace(/\s+from (?:the|my|our) \p{L}+(?=\s*(?:$|[,;.]))/giu, '')
     .replace(/^(\d+(?:\s?\/\s?\d+)+)\s*[,:]\s*/u, '$1 ')
+    .replace(/\s*\(([^()]*)\)/gu, (all, inside: string) => (isAside(inside, true) ? '' : all))
     .split(/(?<=[,;.](?!\d))/u)
-    .filter((clause, at) => at === 0 || !isAside(clause))
+    .filter(clause => !isAside(clause))
     .join('')
     .replace(/[\s,;.]+$/u, '');
 
-function isAside(clause: string): boolean {
-  const opening = ASIDE.exec(clause)?.[0];
-  if (opening === undefined || /\d/u.test(spokenAmounts(clause)) || MAY_BE_FAT.test(clause)) return false;
-  const words = clause.slice(opening.length).match(/[\p{L}\p{M}'’]+/gu) ?? [];
-  const isShare = words.some(
-    (word, at) => REST.test(unaccented(word)) || partAt(words.slice(at), 0) !== undefined,
-  );
-  return !isShare && words.every(word => isEverydayWord(word));
+const LEAST_WORDS = 2;
+const wordsOf = (text: string): readonly string[] => text.match(/[\p{L}\p{M}'’]+/gu) ?? [];
+const isShareWord = (word: string, at: number, words: readonly string[]): boolean =>
+  REST.test(unaccented(word)) || partAt(words.slice(at), 0) !== undefined;
+
+/** Whether a clause tells of no oil: no figure, no share and no name, and words of everyday speech alone. */
+function isAside(clause: string, isBracketed = false): boolean {
+  // "No, sorry, half a pound of it" puts right what was told before.
+  if (/\d/u.test(spokenAmounts(clause)) || CORRECTS.test(clause)) return false;
+  const none = NONE_ELSE.exec(clause)?.[0];
+  const opening = none ?? ASIDE.exec(clause)?.[0];
+  const words = wordsOf(clause.slice((opening ?? '').length));
+  if (words.some(isShareWord)) return false;
+  if (none !== undefined) return words.every(word => isEverydayWord(word) || MAY_BE_FAT.test(word));
+  if (MAY_BE_FAT.test(clause) || words.some(isOilName)) return false;
+  if (opening !== undefined) return words.every(word => isEverydayWord(word));
+  // What is no word of any sentence may be a fat that is on no list: "what I had of the emu".
+  const isRemark = isBracketed ? (word: string) => isEverydayWord(word) || /['’]s$/u.test(word) : isStopWord;
+  return words.length >= LEAST_WORDS && words.every(word => isRemark(word));
 }
+
+const isOilName = (word: string): boolean => word.length > 2 && knownOil(word) !== undefined;
 
 function spokenList(text: string): string | undefined {
   const pieces = piecesIn(spokenAmounts(text).replace(LEFT, 'rest').replace(APIECE, '$1 $3, $2 $3'));

@@ -9,7 +9,7 @@ const COUNT =
   /^(?:~?\d[\d.,]*(?:\/\d+)?(?:-\d+(?:[.,]\d+)?(?:\/\d+)?)?|\.\d+|an?|one|un|una|uno|half|quarter|third|couple|dozen|media|medio|cuarto|tercio|between|entre)$/u;
 /** What may stand between the first figure of an amount and its last unit. */
 const WITHIN =
-  /^(?:of|and|n|&|plus|with|an?|de|y|e|con|un|una|to|or|-|o|a|hasta|halves|quarters|thirds|cuartos|tercios|fl|fluid|metric|imperial|us)$/u;
+  /^(?:of|and|n|&|plus|with|an?|de|y|e|con|un|una|to|or|-|o|a|hasta|halves|quarters|thirds|cuartos|tercios|fl|fluid|metric|imperial|us|uk|british)$/u;
 /** A part after the unit: "libra y media", "2 cups and a half". */
 const PART = /^(?:half|medi[ao]|cuarto|quarter|tercio|third)$/u;
 /** Between an amount and what it is of: "840 g entre todos los aceites". */

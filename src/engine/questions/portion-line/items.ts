@@ -10,6 +10,9 @@ import type { Count, Item, Quantity } from './item.ts';
 /** What else goes into a pot by weight: an amount beside one of these is no portion. */
 const OTHER =
   /^(?:water|lye|naoh|koh|soda|caustic|milk|fragrance|scent|perfume|eo|fo|agua|sosa|lejia|leche|fragancia|esencia|perfume|hidroxido|beeswax|cera|salt|sal|sugar|azucar|honey|miel|glycerin|glycerine|glicerina)$/u;
+/** What a jug weighs besides nobody here knows. */
+const WITH_VESSEL =
+  /^(?:with|including|con|contando|incluyendo) (?:(?:the|my|its|la|el|mi|su) )*(?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|jarra|olla|bol|cuenco|balde|cubeta|recipiente|bote|envase)(?!\p{L})(?! (?:already |ya )?(?:took|taken|tared|off|removed|zeroed|tarad[oa]|descontad[oa]|aparte))/u;
 const MARK = /^[?!;,.:()+&/=]$|^[-–—]+$/u;
 /** Evenly parted: "split in 3", "dividida en cuatro recipientes". */
 const SPLIT =
@@ -110,7 +113,11 @@ function quantityOf(told: ToldAmount, words: readonly string[]): Quantity {
     told,
     value: amount.measure === 'mass' ? amount.grams : amount.millilitres,
     isSpoons: words.slice(told.from, told.to).some(word => SPOONS.has(unitOfWord(word) ?? '')),
-    isOther: told.of === 'oil' || OTHER.test(behind) || (OTHER.test(before) && told.of === 'unsaid'),
+    isOther:
+      (amount.measure === 'mass' && WITH_VESSEL.test(words.slice(told.to, told.to + 5).join(' '))) ||
+      told.of === 'oil' ||
+      OTHER.test(behind) ||
+      (OTHER.test(before) && told.of === 'unsaid'),
     ...(count !== undefined &&
       each !== undefined && { product: { count: Number(count), ...countedIn(words, told), each } }),
   };

@@ -14,6 +14,7 @@ const THAT = /(?:^| )(?:for|para|in|en) (?:that|this|esa|ese|cada|each) $/u;
 /** "Half as strong", "half the dose": of a strength, and of no batter. */
 const OF_STRENGTH =
   /^ (?:as |strength|dose|fuerza|dosis|(?:the|my|your|of the|of my|de la|la) (?:usual |normal |full )?(?:dose|amount|strength|rate|dosis|cantidad|fuerza)|of what|de lo que|(?:an? )?hour|past)/u;
+const PARTING = /^(?:split(?:ting)?|divid(?:e|ed|ing)|partid[oa]|dividid[oa]|divido|repart(?:o|ido|ida))$/u;
 const MEASURED =
   /^(?: of it)? (?:=|is|are|was|comes to|weighs|makes|es|son|pesa|sale|mide)(?: (?:about|abt|around|roughly|some|like|como|unos|unas|casi|mas o menos))* (?=\d)/u;
 const ENDS = /^(?: (?:of (?:it|the|my|that)|de (?:la|el|eso)|with|con)(?!\p{L})|$| [,.?;)])/u;
@@ -45,6 +46,10 @@ function isOfBatter(items: readonly Item[], at: number): boolean {
     OF_IT.test(behind) ||
     GETS.test(behind) ||
     THAT.test(before) ||
+    // "A 500 ml jug two thirds full"
+    /^ (?:full|llen[oa]|filled)(?!\p{L})/u.test(behind) ||
+    // "Split half half, one half purple mica"
+    (next?.is === 'thing' && items.some(({ is, text }) => is === 'split' || PARTING.test(text))) ||
     // "La cuarta parte con cacao"
     (/^(?:con|with)$/u.test(next?.text ?? '') && items[at + 2]?.is === 'thing') ||
     (COLOURED.test(before) && ENDS.test(behind)) ||
@@ -52,6 +57,10 @@ function isOfBatter(items: readonly Item[], at: number): boolean {
     own.some(one => one.is === 'amount' && !one.isSpoons)
   );
 }
+
+/** "Half my batter, about 400 ml": of the half, or of all? */
+const BESIDE =
+  /^(?: (?:of|de|del))?(?: (?:it|my|the|mi|la|el|this))*(?: (?:batter|batch|masa|mezcla|lote|pot|soap|jabon))? [,(](?: (?:about|abt|around|roughly|some|like|so|como|unos|unas|casi|o|sea))+ (?=\d)/u;
 
 /** Whether the part's own size is told behind it: "the half is about 3 cups". */
 const isMeasured = (items: readonly Item[], at: number): boolean => MEASURED.test(around(items, at).behind);
@@ -73,6 +82,8 @@ export type PartsTold = {
   readonly shares: readonly Pick<Share, 'share' | 'value'>[];
   /** The share whose own size is told. */
   readonly isMeasured: boolean;
+  /** An amount stands beside the share that may be its own or the whole's. */
+  readonly isBeside: boolean;
   readonly some: readonly Some['count'][];
 };
 
@@ -91,6 +102,7 @@ export function partsIn(items: readonly Item[]): PartsTold {
   return {
     shares: [...new Map(shares.map(one => [one.share, one])).values()],
     isMeasured: measured,
+    isBeside: ofBatter.some(({ at }) => BESIDE.test(around(items, at).behind)),
     some: [...new Set(items.flatMap(item => (item.is === 'some' ? [item.count] : [])))],
   };
 }

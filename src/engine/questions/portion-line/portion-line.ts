@@ -8,6 +8,7 @@ import { isTaken } from './parts.ts';
 import { putRight } from './put-right.ts';
 import { type Reckoned, type Settled, settled } from './settled.ts';
 import { withCupSizes } from './sized-cups.ts';
+import { withoutTwins } from './told-twice.ts';
 
 /** The amounts of a question by what they are for, each in words that the options' grammars read. */
 export type PortionLine = {
@@ -49,8 +50,10 @@ export function readPortions(
     (a, b) => a.from - b.from,
   );
   const isBase = isBaseIn(words.words);
-  const { items, others } = putRight(withCupSizes(itemsOf(words, things, all)));
-  const read = settled(items, isBase);
+  const { items, others } = putRight(withoutTwins(withCupSizes(itemsOf(words, things, all))));
+  const told = settled(items, isBase);
+  const rate = told.part === undefined && !all.some(({ perPound }) => perPound) ? rateIn(words) : undefined;
+  const read = rate === undefined ? told : { ...told, part: rate, whole: rate };
   const meant = quantitiesIn(items);
   const unsaid = meant.filter(one => one.told.of === 'unsaid' && !one.product && !isBase(one));
   return {
@@ -65,6 +68,16 @@ export function readPortions(
     unsaid: unsaidAmong(unsaid, items, read.from)?.told,
     isRate: meant.some(isBase) && read.from !== undefined && !isBase(read.from),
   };
+}
+
+/** "Per kilo of oils", "por cada libra de aceites", "ppo": what a rate is asked to. */
+const RATE =
+  /(?<!\p{L})(?:(?:per|por|a|to|for|x)(?: (?:each|every|the|cada|una?|a|el|la|1))?|each|every|cada) (kilo|kg|pound|lb|libra|litre|litro)s? (?:of |de )?(?:(?:my|the|los|mis|total) )?(?:oils?|fats?|aceites?|grasas?)(?!\p{L})|(?<!\p{L})(ppo)(?!\p{L})/u;
+
+function rateIn({ text }: Words): string | undefined {
+  const [, unit, perPound] = RATE.exec(text) ?? [];
+  if (perPound !== undefined) return '1 lb oils';
+  return unit === undefined || /^lit/u.test(unit) ? undefined : `1 ${unit} oils`;
 }
 
 /** What may be of powder: what was taken, or what is not the portion. */

@@ -150,7 +150,7 @@ function partOf(items: readonly Item[], main: Quantity, { parts, portions }: Giv
   const read = shares.map(({ share: one }) => `${one} of ${product ? plainly(main, main.value) : whole}`);
   const [first, ...others] = read;
   const reckoned: Reckoned = { by: 'share', share: share.share, whole, comes: comesOf(first!) };
-  return { whole, part: first, reckoned, others, from: main };
+  return { whole, part: first, reckoned, others: parts.isBeside ? [...others, whole] : others, from: main };
 }
 
 /** "Half of 900 g" was read as one amount. */

@@ -12,7 +12,7 @@ const BEFORE = new Set(
 );
 /** Beside an amount these may change how much of what is meant. */
 const CHANGES =
-  /(?<!\p{L})(?:half|halves|double|twice|triple|thrice|third|quarter|less|minus|plus|except|without|but|each|every|per|times|between|mitad|medi[oa]|doble|triple|tercio|cuarto|menos|mas|m[aá]s|sin|pero|salvo|excepto|cada|por|entre|lye|naoh|koh|water|milk|wax|sosa|soda|lej[ií]a|agua|leche|cera|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?!\p{L})/iu;
+  /(?<!\p{L})(?:half|halves|double|twice|triple|thrice|third|quarter|less|minus|plus|except|without|but|each|every|per|times|between|mitad|medi[oa]|doble|triple|tercio|cuarto|menos|mas|m[aá]s|sin|pero|salvo|excepto|cada|por|entre|lye|naoh|koh|water|milk|wax|sosa|soda|lej[ií]a|agua|leche|cera|imperial(?:es)?|british|forgot(?:ten)?|olvid\p{L}*|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?!\p{L})/iu;
 const OF_OILS = /(?<!\p{L})(?:oils?|fats?|aceites?|grasas?)(?!\p{L})/iu;
 /** A measure that is said not to be meant: "pesado no en taza", "by weight not cups". */
 const NOT_IN =

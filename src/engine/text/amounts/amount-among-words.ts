@@ -21,14 +21,14 @@ export type AmountAmongWords = {
 const LONGEST_TEXT = 120;
 const MOST_PIECES = 200;
 /** "Molde de litro": a unit that nobody counts is one. */
-const LONE_UNIT =
+export const LONE_UNIT =
   /(?<=(?<!\p{L})(?:de|d|a)\s)(?=(?:litro|kilo|libra)(?!\p{L}))|^(?=(?:gallon|quart|pint|lit(?:er|re)) (?:bucket|jug|pail|pot|carton|mou?ld|tub)(?!\p{L}))/giu;
 const NO_MORE = /[\s,]*(?:nada m[aá]s|nothing (?:more|else)|no m[aá]s)(?!\p{L})/giu;
 /** What a carton held is not what it holds now. */
 const CARTON =
   /\b(?:(?:milk|juice) cartons?|ice[- ]cream (?:tubs?|pails?)|(?:caj(?:it)?as?|cart[oó]n(?:es|citos)?|envases?|tarrinas?|bri[ck]s?|tetra ?bri[ck]s?) de (?:leche|jugo|zumo|helado))\b/giu;
 
-type Told = { readonly text: string; readonly measure: 'mass' | 'volume' };
+type Told = { readonly text: string; readonly measure: 'mass' | 'volume'; readonly from?: number };
 
 /** Figure and unit as an amount; undefined where the word behind the figure is no unit. */
 function toldBy(figure: string, word: string): Told | undefined {
@@ -50,11 +50,12 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
   const words: string[] = [];
   // "2 cups - 2 Tbsp" may take away.
   if (/\s[-–—]\s*\d/u.test(said)) return undefined;
-  for (const { groups = {} } of said.replace(LONE_UNIT, '1 ').matchAll(TOKEN)) {
+  const counted = said.replace(LONE_UNIT, '1 ');
+  for (const { index, groups = {} } of counted.matchAll(TOKEN)) {
     const { figure, unit: behind, word, sign } = groups;
     if (sign !== undefined) return undefined;
     const told = figure !== undefined && behind !== undefined ? toldBy(figure, behind) : undefined;
-    if (told) amounts.push(told);
+    if (told) amounts.push({ ...told, from: index });
     else if (figure !== undefined) counts.push(Number(figure));
     if (!told && (behind ?? word) !== undefined) words.push((behind ?? word)!);
   }
@@ -74,8 +75,12 @@ export function amountAmongWords(text: string): AmountAmongWords | undefined {
     isAnyOil(word) ||
     (count !== undefined && (isPieceWord(word) || isEachWord(word)));
   if (!words.every(isKnown)) return undefined;
+  // "A kilo, 950 g": whether they are a sum hangs on what parts them; "a litre jug with 600 ml in it" is none.
+  const between = second === undefined ? '' : counted.slice(first.from! + first.text.length, second.from);
+  if (!/^[\s,(=;]*(?:(?:and|n|&|plus|y|e|con|m[aá]s|\+)\s+)?$/iu.test(between)) return undefined;
+  const isApart = /[,(=;]/u.test(between);
   return {
-    amount: amounts.map(({ text: one }) => one).join(' '),
+    amount: amounts.map(({ text: one }) => one).join(isApart ? ', ' : ' '),
     measure: first.measure,
     count,
     ofOils: words.some(isAnyOil),

@@ -71,13 +71,16 @@ const COUNT_OF_EACH = new RegExp(
 );
 /** "12 100 g bars", "2x 500 g loaves": figures that a space or a times sign parts, so that "125 ml" stays one. */
 const COUNT_EACH_OF = new RegExp(
-  String.raw`^(?:(?:enough )?(?:for|para) )?(\d{1,3})(?:\s*[x×*]\s*|\s+)(\d[\d.,/ ]*[\s-]*\p{L}+)\.?[\s-]*(?:each\s*)?(?:de\s+)?(?:${PIECES})\b.*$`,
+  String.raw`^(?:(?:enough )?(?:for|para) )?(\d{1,3})(?:\s*[x×*]\s*|\s+)(\d[\d.,/ ]*[\s-]*\p{L}+)\.?[\s-]*(?:each\s*)?(?:de\s+)?(?:${PIECES})\b[^\d]*$`,
   'iu',
 );
-/** "6x110g": the pieces go without saying. */
 /** "2 tazas (de las de 250 ml)": cups of a stated size. */
 const CUPS_OF =
-  /^(\d{1,2}) (?:cups?|tazas?) (?:\(|of |at |de )+(?:las de |each )?(\d[\d.,]* ?(?:ml|cc))\b.*$/iu;
+  /^(\d{1,2}) (?:cups?|tazas?) \(?(?:of |at |de )+(?:las de |each )?(\d[\d.,]* ?(?:ml|cc))\b[^\d]*$/iu;
+/** "2 cups (250 ml each)"; "2 cups (480 ml)" is what both come to. */
+const CUPS_EACH =
+  /^(\d{1,2}) (?:cups?|tazas?) \((\d[\d.,]* ?(?:ml|cc)),? (?:each|ea|apiece|cada una|c\/u)(?!\p{L})[^\d]*$/iu;
+/** "6x110g": the pieces go without saying. */
 const COUNT_TIMES =
   /^(\d{1,3})\s*[x×*]\s*(\d[\d.,/ ]*\s*(?:g|gr|grs|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|cc|cl|dl|l|mililitros?|millilit(?:er|re)s?|litros?|lit(?:er|re)s?|fl ?oz|quarts?|gallons?)\b.*)$/iu;
 /** "1 200 g loaf" may be 1,200 g: one piece is no count of pieces. */
@@ -90,7 +93,11 @@ export type Pieces = { readonly count: number; readonly each: string; readonly n
 /** "10 bars of 4 oz" as how many and how much each; undefined where the text counts no pieces. */
 export function piecesOf(text: string): Pieces | undefined {
   const plain = tidied(text).text;
-  const named = COUNT_OF_EACH.exec(plain) ?? COUNT_EACH_OF.exec(plain) ?? CUPS_OF.exec(plain);
+  const named =
+    COUNT_OF_EACH.exec(plain) ??
+    COUNT_EACH_OF.exec(plain) ??
+    CUPS_OF.exec(plain) ??
+    CUPS_EACH.exec(plainText(text));
   const match = named ?? COUNT_TIMES.exec(plain);
   if (!match || ONE_GROUPED.test(plain)) return undefined;
   const count = /^\p{L}/u.test(match[1]!) ? 1 : Number(match[1]);
@@ -121,8 +128,12 @@ function tidied(text: string): { readonly text: string; readonly about: boolean 
   let said = spokenAmounts(firm).replace(AND, 'and');
   for (const [pattern, count] of COUNTS) said = said.replace(pattern, count);
   said = said.replace(SIZE_OF_BARS, '$1 ').replace(TWICE, '$1');
-  return { text: unframed(said.replace(/\s+/gu, ' ')), about };
+  return { text: unframed(said.replace(/\s+/gu, ' ')).replace(LONE_UNIT, '1 '), about };
 }
+
+/** "Quart", "kilo de aceite": a unit that nobody counts is one. */
+const LONE_UNIT =
+  /^(?=(?:quart|pint|gallon|lit(?:er|re)|pound|kilo|litro|libra)(?: (?:of|de) (?:(?:the|my|mi|la|el|los) )?(?:oils?|fats?|aceites?|grasas?|batter|masa|mezcla))?$)/iu;
 
 /** "entre taza y 1 1/2 taza": a unit alone at the head of a range is one. */
 const withOneSaid = (said: string): string =>

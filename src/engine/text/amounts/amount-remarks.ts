@@ -8,14 +8,17 @@ const LITTLE = '(?:just|a (?:little|bit|touch|tad|hair|smidge)|slightly|somewhat
 const BEYOND = '(?:over|under|more than|less than|above|below|shy of)';
 /** Said before an amount, these make it a rough one. */
 const BEFORE = anyAccent(
-  `${LITTLE}${BEYOND}|not quite|anywhere|somewhere|something like|about|bout|around|abt|a good|at least|at most|approx(?:imately)?\\.?|roughly|circa|ca\\.|prob(?:ably|s)?|prolly|maybe|like|just|only|exactly|almost|nearly|some|say|idk|i (?:think|guess|reckon)|more or less|give or take|aprox(?:imadamente)?\\.?|algo asi como|como|unos|unas|casi|cerca de|alrededor de|mas o menos|sobre|tirando a|(?:un )?(?:poco|poquito|pelin) (?:mas|menos) de|algo (?:mas|menos) de|por ahi de|eso de|serian?|seran?|creo que|digamos|pues|minimo|maximo|quizas?|tal vez|pon(?:gamos|le)?|calculo(?: que)?|masomenos|may ?be|perhaps|nigh on|close to|near(?:ly)?(?! enough)`,
+  `${LITTLE}${BEYOND}|not quite|(?:does ?n['’]?t|not) (?:quite )?(?:reach|make|come to)|no llega a|no alcanza(?: a)?|anywhere|somewhere|something like|about|bout|around|abt|a good|at least|at most|approx(?:imately)?\\.?|roughly|circa|ca\\.|prob(?:ably|s)?|prolly|maybe|like|just|only|exactly|almost|nearly|some|say|idk|i (?:think|guess|reckon)|more or less|give or take|aprox(?:imadamente)?\\.?|algo asi como|como|unos|unas|casi|cerca de|alrededor de|mas o menos|sobre|tirando a|(?:un )?(?:poco|poquito|pelin) (?:mas|menos) de|algo (?:mas|menos) de|por ahi de|eso de|serian?|seran?|creo que|digamos|pues|minimo|maximo|quizas?|tal vez|pon(?:gamos|le)?|calculo(?: que)?|masomenos|may ?be|perhaps|nigh on|close to|near(?:ly)?(?! enough)`,
 );
+/** How surely an amount is known tells nothing of how much it is. */
+const UNSURE =
+  "(?:(?:i['’ ]?m|im|am) )?not (?:(?:too|very|quite|really|all that|100 ?%) )?(?:sure|certain|exact)|(?:i )?(?:have ?n['’]?t|had ?n['’]?t|did ?n['’]?t|have not|did not|never) (?:really |actually )?(?:measured?|weigh(?:ed)?|checked?)(?: it| them| that)?(?: yet| properly| exactly)?|(?:i )?(?:dunno|don['’]?t (?:know|quote me|hold me to (?:it|that)))(?: exactly| for sure)?|hard to (?:say|tell)|if that|(?:by|judged by) eye|eyeball(?:ed|ing)(?: it)?|i (?:suppose|should (?:say|think)|would say|dare ?say|['’]?d say)|i['’]?d (?:say|guess|reckon)|no (?:lo |la )?(?:medi|pese)(?: bien| exacto| todavia| aun)?|no (?:(?:estoy|toy) )?(?:muy |tan |del todo |bien )?segur(?:o|a)(?: del todo)?|no (?:lo )?se (?:bien|seguro|exacto|exactamente|cuanto)|a ojo(?: de buen cubero)?|(?:yo )?diria(?: yo| que)?|me parece(?: a mi)?|supongo(?: yo)?|calculo(?: yo)?|creo(?: yo)?";
 /** Said behind it. */
 const BEHIND = anyAccent(
-  '(?:more or less|or so|or (?:thereabouts|near(?: enough)?|close(?: to it)?)|(?:near|close)(?: as)? enough|i (?:think|guess|reckon)|o (?:asi|algo asi|por ahi)|por ahi|(?:poco )?mas o menos|masomenos|y (?:pico|tantos?|algo)|aprox(?:imad(?:o|a|amente))?|(?:(?:o|or) )?(?:una? |a )?(?:tantito|poquito|poco|pelin|bit|tad|touch|little|hair|smidge) (?:mas|menos|more|less|under|over|shy)(?! (?:de|of|than|que)\\b)|and (?:change|a bit|a little|some))(?!\\p{L})',
+  `(?:${UNSURE}|more or less|or so|or (?:thereabouts|near(?: enough)?|close(?: to it)?)|(?:near|close)(?: as)? enough|i (?:think|guess|reckon)|o (?:asi|algo asi|por ahi)|por ahi|(?:poco )?mas o menos|masomenos|y (?:pico|tantos?|algo)|aprox(?:imad(?:o|a|amente))?|(?:(?:o|or) )?(?:una? |a )?(?:tantito|poquito|poco|pelin|bit|tad|touch|little|hair|smidge) (?:mas|menos|more|less|under|over|shy)(?! (?:de|of|than|que)\\b)|and (?:change|a bit|a little|some))(?!\\p{L})`,
 );
 const HEDGES = new RegExp(
-  String.raw`^(?:${BEYOND}|up to) |(?:^|(?<=[\s(¿]))(?:${BEFORE})(?=\s|\d|$)|~|(?<=\p{L}|\d|\s)[- ]?ish\b|(?<!\p{L})${BEHIND}`,
+  String.raw`^(?:${BEYOND}|up to) |(?:^|(?<=[\s(¿]))(?:${BEFORE})(?=\s|\d|$)|~|(?<=\p{L}|\d|\s)(?<!\b(?:brit|engl|scott))[- ]?ish\b|(?<!\p{L})${BEHIND}`,
   'giu',
 );
 
@@ -65,7 +68,7 @@ const REMARK =
 
 /** Said behind an amount, these may change how much of it is meant. */
 const CHANGES =
-  /(?<!\p{L})(?:half|halves|double|twice|triple|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?|parts?|partes?|quint[oa]s?|sext[oa]s?|octav[oa]s?|except|minus|less than|mitad|doble|triple|tercios?|cuartos?|salvo|excepto|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?!\p{L})/iu;
+  /(?<!\p{L})(?:half|halves|double|twice|triple|thirds?|quarters?|fourths?|fifths?|sixths?|eighths?|tenths?|parts?|partes?|quint[oa]s?|sext[oa]s?|octav[oa]s?|except|minus|less than|mitad|doble|triple|tercios?|cuartos?|salvo|excepto|imperial(?:es)?|british|forgot(?:ten)?|olvid\p{L}*|two|three|four|five|six|seven|eight|nine|ten|dos|tres|cuatro|cinco|seis|siete|ocho|nueve|diez)(?!\p{L})/iu;
 
 /**
  * How much is to be coloured, without a remark behind it: "250 ml in the measuring jug" is 250 ml, "2 cups per colour" 2 cups.

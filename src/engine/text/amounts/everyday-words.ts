@@ -10,9 +10,11 @@ import { isEachWord, isPieceWord, isStopWord, isVesselWord, listed, words } from
 const CHANGING = words(`
   half halves halved halfway mid double doubled doubling twice triple tripled thrice third thirds quarter quarters fifth fifths tenth tenths part parts piece pieces share
   less fewer minus plus except excluding excluded save without not nor never neither each every per times time between apart extra additional another other others more most
+  imperial british forgot forgotten
   rest remainder bottom rim few several couple pair dozen dozens bit some any none nothing instead or else versus
   mitad medio media medios medias doble doblo dobla triple tercio tercios tercera cuarto cuartos cuarta quinto quinta parte partes pedazo trozo
   menos mas sin salvo excepto menor mayor cada veces vez entre aparte otro otra otros otras resto poco poca pocos pocas varios varias algo alguno alguna unos nada ninguno ninguna
+  imperiales olvide olvido olvidaron
   par docena docenas nunca tampoco ni sino ambos ambas both
 `);
 /** What else goes into a pot, by weight too: an amount beside one of these may be of it. */
@@ -22,7 +24,7 @@ const WEIGHED = words(`
 `);
 
 /** The eleven basic colour terms of Berlin and Kay 1969, in both languages: "for the white" says whose the amount is. */
-const BASIC_COLOURS = words(
+export const BASIC_COLOURS = words(
   'white black red green yellow blue brown purple pink orange grey gray blanco blanca negro negra rojo roja verde amarillo amarilla azul marron cafe morado morada rosa naranja gris',
 );
 

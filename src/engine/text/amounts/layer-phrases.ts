@@ -15,7 +15,7 @@ const UPWARDS =
 const DOWNWARDS =
   /[\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|para) abajo|desde arriba)\b[\s,:]*/iu;
 /** "pink over white over blue" is told from the top. */
-const OVER = /\s+(?:over|on top of|sobre|encima de)\s+/iu;
+const OVER = /\s+(?:over|on top of|sobre|(?:por )?encima del?|arriba del?(?! todo))\s+(?:the |la |el )?/iu;
 /** What the layers are to look like is no layer: "amarillo azul y rojo como la bandera". */
 const LIKENESS = /[\s,]+(?:like|como|tipo|igual que)\s+(?:the |a |an |la |el |una? |mi |my )[\p{L} ]+$/iu;
 

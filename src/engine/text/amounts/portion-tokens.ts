@@ -1,6 +1,7 @@
 import { knowsColour } from '../colours/known-colours.ts';
 import { isName } from '../names/listed-names.ts';
-import { isEverydayWord } from './everyday-words.ts';
+import { distance } from '../spelling/edit-distance.ts';
+import { BASIC_COLOURS, isEverydayWord } from './everyday-words.ts';
 import { shareAt } from './share-at.ts';
 import { isStopWord } from './stop-words.ts';
 
@@ -16,14 +17,21 @@ export type Token =
 
 /** What is made of a batter, and how its parts lie: none of them tells how much. */
 const PARTING =
-  /^(?:layers?|stripes?|bands?|colou?rs?|shades?|tones?|parts?|drizzle|swirl|base|background|line|batter|soap|loaf|then|second|third|fourth|fifth|last|next|finally|end(?:ing|s)?|finish(?:ing)?|up|down|upwards?|downwards?|mostly|mainly|ways|apiece|each|them|equal|even|same|split|capas?|franjas?|bandas?|rayas?|tonos?|color(?:es)?|partes?|remolino|fondo|linea|masa|jabon|luego|despues|segund[oa]|tercer[oa]?|cuart[oa]|quint[oa]|ultim[oa]|final(?:mente)?|terminar|termino|terminando|seguid[oa]|encima de|iguales)$/u;
+  /^(?:layers?|stripes?|bands?|colou?rs?|shades?|tones?|parts?|drizzle|swirl|base|background|line|batter|soap|loaf|then|second|third|fourth|fifth|next|after(?:wards?)?|again|up|down|upwards?|downwards?|mostly|mainly|ways|apiece|each|them|equal|even|same|split|capas?|franjas?|bandas?|rayas?|tonos?|color(?:es)?|partes?|remolino|fondo|linea|masa|jabon|luego|despues|segund[oa]|tercer[oa]?|cuart[oa]|quint[oa]|otr[oa]|vez|seguid[oa]|siguiente|sigue|sigo|sigu[eo]|cae|tope|encima de|iguales)$/u;
 /** "Al medio crema": half of nothing. */
 const MIDDLE = /^(?:al |en (?:el )?|por el )(?:medio|centro)(?!\p{L})/iu;
-const BOTTOM = /^(?:bottom|under(?:neath)?|below|abajo|debajo|fondo)$/u;
+const BOTTOM =
+  /^(?:bottom(?:most)?|under(?:neath)?|below|beneath|foot|floor|base|abajo|debajo|fondo|pie|suelo|piso)$/u;
+/** "Brown over that", "encima de eso": the next one up. */
+const ON_IT =
+  /^(?:(?:on top of|on|over|above|upon|after|sobre|encima de|arriba de|despu[eé]s de) (?:that|it|this|them|eso|esa|ese|esto|ella|[eé]l))(?!\p{L})/iu;
+/** "The one that goes on last" is on top. */
+const LAST =
+  /^(?:last(?:ly)?|finally|finish(?:ing|es|ed)?|end(?:ing|s)?|ultim[oa]|final(?:mente)?|termin(?:ar|o|ando|a)|acab(?:ar|o|ando|a)|remat(?:ar|o|ando|a)|cierr[oa]|cerrar)$/u;
 const IN_MIDDLE = /^(?:middle|cent(?:er|re)|between|medio|centro|entre)$/u;
 const FIRST =
-  /^(?:first|start(?:s|ing|ed)?|begin(?:s|ning)?|primer[oa]?|empez(?:ar|ando|amos)|empiezo|comenz(?:ar|ando))$/u;
-const TOP = /^(?:top|over|above|arriba|encima)$/u;
+  /^(?:first|start(?:s|ing|ed)?|begin(?:s|ning)?|primer[oa]?|empez(?:ar|ando|amos)|empiez[oa]|comenz(?:ar|ando)|comienz[oa]|arranc(?:o|ar|ando|a)|part(?:o|iendo))$/u;
+const TOP = /^(?:top(?:most|per|ped)?|over|above|head|crown|cap|arriba|encima|cima|copete|corona)$/u;
 const EVEN: ReadonlyMap<string, number> = new Map([
   ['halves', 2],
   ['mitades', 2],
@@ -65,6 +73,8 @@ function colourAt(words: readonly string[]): { readonly name: string; readonly l
 /** Every word of a division as what it tells; undefined where one tells something else. Pure. */
 export function tokensOf(text: string): readonly Token[] | undefined {
   const tokens: Token[] = [];
+  // Where a word stands that follows right on a colour.
+  let end = -1;
   for (let at = 0; at < text.length; ) {
     const rest = text.slice(at);
     const gap = /^[^\p{L}\p{N}]+/u.exec(rest)?.[0];
@@ -73,10 +83,13 @@ export function tokensOf(text: string): readonly Token[] | undefined {
       at += gap.length;
       continue;
     }
-    const taken = tokenAt(rest);
+    const taken = baseAt(rest, tokens.at(-1), at === end) ?? tokenAt(rest);
     if (!taken) return undefined;
-    if (taken.token && !isGround(taken.token, tokens.at(-1))) tokens.push(taken.token);
+    // "Azul con verde" is one colour; "empiezo con azul", "and a cream head" join nothing to one.
+    const isJoint = taken.token?.is !== 'bound' || at === end;
+    if (taken.token && isJoint) tokens.push(taken.token);
     at += taken.length;
+    if (taken.token?.is === 'colour') end = at + (/^\s+/u.exec(text.slice(at))?.[0].length ?? 0);
   }
   const isBound = tokens.some(
     ({ is }, at) => is === 'bound' && tokens[at - 1]?.is === 'colour' && tokens[at + 1]?.is === 'colour',
@@ -84,13 +97,18 @@ export function tokensOf(text: string): readonly Token[] | undefined {
   return isBound ? undefined : tokens.filter(({ is }) => is !== 'bound');
 }
 
-/** "Charcoal base": the colour was told before. */
-const isGround = (token: Token, before: Token | undefined): boolean =>
-  token.is === 'colour' && plain(token.name) === 'base' && before?.is === 'colour';
+/** "La base azul" is the bottom; "charcoal base" was told before; "half base" is a part without a colour. */
+function baseAt(rest: string, before: Token | undefined, isBehindColour: boolean) {
+  const base = /^base(?![\p{L}\p{M}])/iu.exec(rest)?.[0];
+  if (base === undefined || before?.is === 'share') return undefined;
+  return isBehindColour ? { length: base.length } : { token: { is: 'bottom' } as const, length: base.length };
+}
 
 function tokenAt(rest: string): { readonly token?: Token; readonly length: number } | undefined {
   const left = LEFT.exec(rest)?.[0];
   if (left !== undefined) return { token: { is: 'share', canonical: 'rest' }, length: left.length };
+  const onIt = ON_IT.exec(rest)?.[0];
+  if (onIt !== undefined) return { length: onIt.length };
   const middle = MIDDLE.exec(rest)?.[0];
   if (middle !== undefined) return { token: { is: 'middle' }, length: middle.length };
   const [word = ''] = /^[\p{L}\p{M}'’]+|^\d+(?:[.,]\d+)?/u.exec(rest) ?? [];
@@ -107,9 +125,26 @@ function tokenAt(rest: string): { readonly token?: Token; readonly length: numbe
   if (colour) return { token: { is: 'colour', name: colour.name }, length: colour.letters };
   const said = plain(word);
   if (BOTTOM.test(said)) return { token: { is: 'bottom' }, length: word.length };
-  if (TOP.test(said)) return { token: { is: 'top' }, length: word.length };
+  if (TOP.test(said) || LAST.test(said)) return { token: { is: 'top' }, length: word.length };
   if (IN_MIDDLE.test(said)) return { token: { is: 'middle' }, length: word.length };
   if (FIRST.test(said)) return { token: { is: 'first' }, length: word.length };
   if (BOUND.test(said)) return { token: { is: 'bound' }, length: word.length };
-  return PARTING.test(said) || isEverydayWord(word) ? { length: word.length } : undefined;
+  if (PARTING.test(said) || isEverydayWord(word)) return { length: word.length };
+  const slip = colourBeside(said);
+  return slip === undefined ? undefined : { token: { is: 'colour', name: slip }, length: word.length };
+}
+
+const SLIPPED_COLOURS: readonly string[] = [
+  ...BASIC_COLOURS,
+  ...'turquoise violet lilac cream silver golden peach coral celeste violeta crema dorado turquesa plateado fucsia'.split(
+    ' ',
+  ),
+];
+/** Shorter words are a slip away from too many others. */
+const SHORTEST_SLIP = 5;
+/** The one basic colour that a word is a slip away from: "grene", "blanko"; undefined where there is none, or two. */
+function colourBeside(word: string): string | undefined {
+  if (word.length < SHORTEST_SLIP) return undefined;
+  const near = SLIPPED_COLOURS.filter(colour => colour.length > 3 && distance(colour, word) <= 1);
+  return near.length === 1 ? near[0] : undefined;
 }

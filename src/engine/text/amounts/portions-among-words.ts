@@ -1,7 +1,7 @@
 import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
-import { isName } from '../names/listed-names.ts';
 import { respelt } from '../spelling/respelt.ts';
+import { coloursIn, evenly, placed, placedByClause, resting, stacked } from './portion-places.ts';
 import { plain, type Token, tokensOf } from './portion-tokens.ts';
 import { percent, shareAt } from './share-at.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
@@ -10,26 +10,51 @@ const LONGEST_TEXT = 200;
 /** Percent, thirds rounded up. */
 const WHOLE = 100.01;
 
-type Colour = Extract<Token, { is: 'colour' }>;
-const coloursIn = (tokens: readonly Token[]) =>
-  tokens.filter((token): token is Colour => token.is === 'colour').map(({ name }) => name);
+/** What parts a share again among the colours that it is told for. */
+const AGAIN =
+  /(?<!\p{L})(?:split|divid\p{L}+|shar(?:e|ed|ing)|between|among|same|even(?:ly)?|equal(?:ly)?|half and half|halves|entre|igual(?:es|it[oa]s?)?|parej[oa]s?|repart\p{L}+|a medias|mitad y mitad|lo mismo)(?!\p{L})/iu;
 
-/** Shares and colours by turns, whichever stands first; undefined where they do not alternate. */
-function paired(tokens: readonly Token[]): string | undefined {
+type Told = { readonly share: Extract<Token, { is: 'share' }>; readonly names: readonly string[] };
+
+/** Shares and the colours that they are of by turns, whichever stands first; undefined where they do not alternate. */
+function turnsOf(tokens: readonly Token[]): readonly Told[] | undefined {
   const told = tokens.filter(({ is }) => is === 'share' || is === 'colour');
-  if (told.length < 2 || told.length % 2 === 1) return undefined;
-  const pairs: string[] = [];
-  for (let at = 0; at < told.length; at += 2) {
-    const [one, other] = [told[at]!, told[at + 1]!];
-    const [share, colour] = one.is === 'share' ? [one, other] : [other, one];
-    if (share.is !== 'share' || colour.is !== 'colour' || one.is !== told[0]!.is) return undefined;
-    pairs.push(`${share.canonical} ${colour.name}`);
+  const isShareFirst = told[0]?.is === 'share';
+  const turns: { share: Told['share'] | undefined; names: string[] }[] = [];
+  for (const [at, token] of told.entries()) {
+    const isNew = isShareFirst
+      ? token.is === 'share'
+      : token.is === 'colour' && told[at - 1]?.is !== 'colour';
+    if (isNew) turns.push({ share: undefined, names: [] });
+    const turn = turns.at(-1)!;
+    if (token.is === 'colour') turn.names.push(token.name);
+    else if (token.is === 'share' && turn.share === undefined) turn.share = token;
+    else return undefined;
   }
-  const sum = pairs.reduce((all, pair) => all + (/^([\d.]+)%/u.test(pair) ? Number.parseFloat(pair) : 0), 0);
-  return sum > WHOLE ? undefined : pairs.join('; ');
+  const whole = turns.flatMap(({ share, names }) => (share && names.length > 0 ? [{ share, names }] : []));
+  return whole.length === turns.length ? whole : undefined;
 }
 
-const evenly = (names: readonly string[]) => names.map(name => `1 parts ${name}`).join('; ');
+const percentOf = (canonical: string): number | undefined => {
+  const figure = /^([\d.]+)%$/u.exec(canonical)?.[1];
+  return figure === undefined ? undefined : Number(figure);
+};
+
+/** Each colour with its share; several of one share part it evenly where a word says so. */
+function paired(tokens: readonly Token[], isSplit = false): string | undefined {
+  const turns = turnsOf(tokens);
+  if (!turns || turns.flatMap(({ names }) => names).length < 2) return undefined;
+  const sum = turns.reduce((all, { share }) => all + (percentOf(share.canonical) ?? 0), 0);
+  if (sum > WHOLE) return undefined;
+  const pairs = turns.map(({ share: { canonical }, names }) => {
+    if (names.length === 1) return [`${canonical} ${names[0]}`];
+    const whole = canonical === 'rest' ? 100 - sum : percentOf(canonical);
+    return isSplit && whole !== undefined && whole > 0
+      ? names.map(name => `${percent(whole / 100 / names.length)} ${name}`)
+      : undefined;
+  });
+  return pairs.every(pair => pair !== undefined) ? pairs.flat().join('; ') : undefined;
+}
 
 /** "60 20 20, blue pink uncoloured": bare figures of a hundred, each with its colour or all before the colours. */
 function listed(tokens: readonly Token[]): string | undefined {
@@ -47,47 +72,8 @@ function listed(tokens: readonly Token[]): string | undefined {
   return names.map((name, at) => `${percent(figures[at]! / 100)} ${name}`).join('; ');
 }
 
-const RANKS: ReadonlyMap<Token['is'], number> = new Map([
-  ['bottom', 0],
-  ['middle', 1],
-  ['top', 2],
-]);
-
-/** "Bottom burgundy, top cream, in the middle dusty rose": each colour with its place, in any order. */
-function placed(tokens: readonly Token[]): string | undefined {
-  const told = tokens.filter(({ is }) => is === 'colour' || RANKS.has(is));
-  const places = told.filter(({ is }) => RANKS.has(is)).map(({ is }) => is);
-  if (places.length < 2 || told.length !== 2 * places.length || new Set(places).size < places.length)
-    return undefined;
-  const layers: { readonly name: string; readonly rank: number }[] = [];
-  for (let at = 0; at < told.length; at += 2) {
-    const [one, other] = [told[at]!, told[at + 1]!];
-    const [colour, place] = one.is === 'colour' ? [one, other] : [other, one];
-    const rank = RANKS.get(place.is);
-    if (colour.is !== 'colour' || rank === undefined || (one.is === 'colour') !== (told[0]!.is === 'colour'))
-      return undefined;
-    layers.push({ name: colour.name, rank });
-  }
-  return evenly(layers.toSorted((a, b) => a.rank - b.rank).map(({ name }) => name));
-}
-
-/** "White sits on teal, teal on navy": from the top down. */
-const RESTS =
-  /^(?:the |el |la )?([^,;.]+?) (?:(?:sits|rests|goes|lies|is|va|queda) )?(?:on(?: top of)?|over|above|sobre|encima de(?:l)?) (?:the |el |la )?([^,;.]+)$/iu;
-function resting(text: string): string | undefined {
-  const steps = text.split(/\s*[,;.]\s*(?:and |y |then )?/u).filter(step => step !== '');
-  const names: string[] = [];
-  for (const step of steps) {
-    const [, above = '', below = ''] = RESTS.exec(step) ?? [];
-    if (![above, below].every(name => isName(name.split(' '), knowsColour))) return undefined;
-    if (names.length > 0 && plain(names.at(-1)!) !== plain(above)) return undefined;
-    names.push(...(names.length === 0 ? [above, below] : [below]));
-  }
-  return names.length > 2 ? evenly(names.toReversed()) : undefined;
-}
-
 /** "3:2:1 as yellow, orange, red": as many parts as colours. */
-const RATIO = /(?<![\d.,:/])\d{1,2}(?:\s?:\s?\d{1,2}){1,5}(?![\d.,:/])/u;
+const RATIO = /(?<![\d.,:/])\d{1,2}(?:\s?:\s?\d{1,2}){1,5}(?!\d|[:/]|[.,]\d)/u;
 function inRatio(text: string): string | undefined {
   const ratio = RATIO.exec(text);
   if (!ratio) return undefined;
@@ -98,22 +84,6 @@ function inRatio(text: string): string | undefined {
   return names.map((name, at) => `${parts[at]} parts ${name}`).join('; ');
 }
 
-/** Layers from the bottom up: told from the top where the top is named first. */
-function stacked(tokens: readonly Token[]): string | undefined {
-  const names = coloursIn(tokens);
-  const counts = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
-  if (names.length < 2 || counts.some(count => count !== names.length)) return undefined;
-  const places = tokens.flatMap(({ is }, at) => (is === 'top' || is === 'bottom' ? [{ is, at }] : []));
-  const tops = places.filter(({ is }) => is === 'top');
-  if (tops.length > 1 || places.length - tops.length > 1) return undefined;
-  const [top, bottom] = [tops[0]?.at, places.find(({ is }) => is === 'bottom')?.at];
-  const middle = tokens.length / 2;
-  const first = tokens.findIndex(({ is }) => is === 'first');
-  const isTopFirst =
-    top !== undefined && !(first >= 0 && first < top) && (bottom === undefined ? top < middle : top < bottom);
-  return evenly(isTopFirst ? names.toReversed() : names);
-}
-
 /**
  * A division of a batter of which every word is a share, a colour, a place or a word that changes nothing, in the portions' own grammar:
  * "just the two dear, brown under and tan over", "ten percent red for the drizzle and what is left stays plain", "60 20 20, blue pink
@@ -121,8 +91,62 @@ function stacked(tokens: readonly Token[]): string | undefined {
  */
 export function portionsAmongWords(text: string): string | undefined {
   if (text.length > LONGEST_TEXT || /(?:^|\s)[-–—]\s?\d/u.test(text)) return undefined;
-  const said = spokenAmounts(plainText(text).replace(PART_IS, '$1 is')).replace(ASIDE, '');
-  return divided(said) ?? divided(respelt(said).text);
+  const told = spokenAmounts(
+    plainText(text)
+      .replace(PART_IS, '$1 is')
+      .replace(COLOUR_IS, ' is')
+      .replace(TO, '$1:$2')
+      .replace(TO_ONE, '$1:1')
+      .replace(ONE_TO, '1:$1'),
+  )
+    .replace(LIKENESS_FIRST, '')
+    .replace(LIKENESS_LAST, '')
+    .replace(TAG, '')
+    .replace(TALK, '');
+  const [said, larger] = withoutLarger(told.replace(ASIDE, ''));
+  const division = divided(said) ?? divided(respelt(said).text) ?? divided(said.replace(MOSTLY, 'rest '));
+  return division !== undefined && (larger === undefined || isLargest(division, larger))
+    ? division
+    : undefined;
+}
+
+/** "4 a 1": no "for a", as chats write it. */
+const TO = /(?<![\d.,])(\d{1,2}) (?:a|to) (\d{1,2})(?=[\s,;]|$)/giu;
+/** "Dos a uno": one is a figure only here. */
+const TO_ONE = /(?<![\d.,])(\d{1,2}) (?:a|to|por) (?:one|un[oa]?)(?!\p{L})/giu;
+const ONE_TO = /(?<!\p{L})(?:one|un[oa]?) (?:a|to|por) (\d{1,2})(?![\d.,])/giu;
+/** "It's mostly white, a fifth is red". */
+const MOSTLY =
+  /(?<!\p{L})(?:mostly|mainly|(?:almost|nearly|casi) (?:all|tod[oa])|mayormente|sobre todo|principalmente)\s+(?=\p{L})/giu;
+/** "Blue's at the bottom". */
+const COLOUR_IS =
+  /(?<=\p{L})['’]s(?= (?:at|on|in|the|next|first|last|under|over|below|goes|going)(?!\p{L}))/giu;
+/** "Like a trifle: red at the base", "a cream head on it like a pint of stout". */
+const LIKENESS_FIRST = /^(?:like|como) (?:(?:an?|una?|the|la|el|my|mi) )?[\p{L}\p{M}'’ ]+[:,]\s*/iu;
+const LIKENESS_LAST = /[\s,]+(?:like|como) (?:an?|una?|the|la|el|my|mi|our) [\p{L}\p{M}'’ ]+[.!\s]*$/iu;
+/** Asked behind a division, these ask nothing of it; said before it, they tell how surely it is meant. */
+const TAG =
+  /[\s,.;]+(?:no|verdad|cierto|vale|right|ok(?:ay)?|yeah|innit|eh|you know|sabes|(?:yo )?(?:creo|dir[ií]a)(?: yo)?|i (?:think|guess|reckon)|not sure|no s[eé])[\s?!.]*$/iu;
+const TALK =
+  /^(?:(?:pues|bueno|mira|a ver|yo|well|ok(?:ay)?|so|oh|hmm+|i|i['’]?d|we|le|les|lo|la)[\s,]+)*(?:(?:dir[ií]a|creo|calculo|pongamos|digamos|say|think|guess|reckon|go|going)(?: que| for| with| about)?[\s,]+)+/iu;
+/** "60/40 green and white, green being the big one". */
+const LARGER =
+  /[\s,;(–-]+(?:(?:the|el|la|con|with) )?([\p{L}\p{M} ]+?) (?:being|is|es|siendo|as|como)(?: (?:the|el|la|lo))? (?:big(?:ger)? (?:one|part|share|bit|half)|larg(?:er|est) (?:one|part|share)?|main (?:one|colou?r|part)?|most of it|m[aá]s grande|mayor(?: parte)?|principal|que m[aá]s (?:lleva|hay))[\s.!)]*$/iu;
+
+/** A division without the clause that says whose part is the largest, and whose that is. */
+function withoutLarger(text: string): readonly [said: string, larger: string | undefined] {
+  const match = LARGER.exec(text);
+  return match && knowsColour(match[1]!) ? [text.slice(0, match.index), match[1]] : [text, undefined];
+}
+
+/** Whether no other colour has as large a share of a division as one. */
+function isLargest(division: string, name: string): boolean {
+  const shares = division.split('; ').map(piece => {
+    const [, share = '', colour = ''] = /^([\d.]+)(?:%| parts) (.+)$/u.exec(piece) ?? [];
+    return { share: Number(share), colour };
+  });
+  const own = shares.find(({ colour }) => plain(colour) === plain(name));
+  return own !== undefined && shares.every(one => one === own || one.share < own.share);
 }
 
 const PART_IS = /\b(half|thirds?|quarters?|fifths?|rest|bottom|top|middle)['’]s(?!\p{L})/giu;
@@ -139,12 +163,25 @@ function divided(said: string): string | undefined {
   if (!tokens) return resting(said) ?? inRatio(said);
   const shares = tokens.filter(({ is }) => is === 'share').length;
   const even = tokens.flatMap(token => (token.is === 'even' ? [token.parts] : []));
+  if (even.length > 0 && shares > 0)
+    return paired(
+      tokens.filter(({ is }) => is !== 'even'),
+      true,
+    );
   if (even.length > 0) {
     const names = coloursIn(tokens);
-    return shares === 0 && even.every(parts => parts === names.length) ? evenly(names) : undefined;
+    return even.every(parts => parts === names.length) ? evenly(names) : undefined;
   }
-  if (shares > 0) return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens);
-  return inRatio(said) ?? listed(tokens) ?? resting(said) ?? placed(tokens) ?? stacked(tokens);
+  if (shares > 0)
+    return tokens.some(({ is }) => is === 'figure') ? undefined : paired(tokens, AGAIN.test(said));
+  return (
+    inRatio(said) ??
+    listed(tokens) ??
+    resting(said) ??
+    placed(tokens) ??
+    placedByClause(said) ??
+    stacked(tokens)
+  );
 }
 
 /** Whether every portion of a division is a share with colours that are known, or with none. */

@@ -1,6 +1,13 @@
+import { unitPutRight } from './amount-asides.ts';
+
 /** "A bit under a pound, call it 420 g": what is said second is what it is. */
 const RESTATES =
   /^[^,;()]{1,60}[,;(]\s*(?:so |or |o )?(?:call it|say|make it|let'?s say|more like|rather|well|that is|that'?s|i'?d say|digamos|pongamos|o sea|m[aá]s bien|dir[ií]a)\s+(?=(?:about |around |some |unos |unas |como )?(?:\d|(?:an?|one|half|un|una|medi[oa])\s))/iu;
 
+/** "A quart, then I dribbled a bit, but call it a quart": what it is to be counted as. */
+const COUNTED_AS =
+  /^[\s\S]{1,150}?(?<!\p{L})(?:call (?:it|that)|let['’]?s (?:say|call it)|we['’]?ll (?:say|call it)|pong[aá]mosle|pongamos|digamos|ponle|dej[aá]lo en|d[eé]jalo en)\s+(?=(?:about |around |unos |unas |como )?(?:\d[\d.,/ ]*|(?:an?|one|half|un|una|medi[oa])\s)\p{L}[^,;]*$)/iu;
+
 /** An amount as it is told at last: "half a kilo, say 520 g" is 520 g. Pure. */
-export const restated = (text: string): string => text.replace(RESTATES, '');
+export const restated = (text: string): string =>
+  unitPutRight(text).replace(RESTATES, '').replace(COUNTED_AS, '');

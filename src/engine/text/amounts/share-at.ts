@@ -35,7 +35,7 @@ function fractionAt(text: string): { readonly share: number; readonly length: nu
 const WRITTEN_FRACTION =
   /^(\d{1,2}) ?\/ ?(\d{1,2})(?!\d|\s*(?:cups?|tazas?|tsp|tbsp|cdas?|cdtas?|c\b|l\b|lb|oz|kg|pints?|quarts?|litr|teasp|tablesp|cuchar))/iu;
 const REST =
-  /^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|whatever'?s? (?:is )?left(?: over)?|what'?s left|leftover|balance|lo otro|all the others?|resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b/iu;
+  /^(?:and )?(?:the |el |la |lo )?(?:rest|remainder|remaining|everything else|what(?:ever)?['’]?s? (?:is )?(?:left(?: over)?|over|remaining)|leftover|balance|lo otro|all the others?|resto|demas|demás|lo que (?:quede|sobra|sobre|queda))\b/iu;
 const PERCENT = /^(\d+(?:[.,]\d+)?) ?(?:%|percent|pct|por ?ciento)/iu;
 const PARTS = /^(\d+(?:[.,]\d+)?|an?|one|una?) (?:parts?|partes?)\b/iu;
 export const AMOUNT =
@@ -88,5 +88,10 @@ export const bare = (text: string): string =>
     .replace(/^[\s,:;=.-]+|[\s,:;=.-]+$/gu, '')
     .replace(/^(?:of|de|en|in|is|for|para|is left|con|with)\s+/iu, '')
     .replace(/(?:^|\s+)(?:and|y|n|&|con|then|luego|después|despues|,)$/iu, '')
+    .replace(
+      /(?<=\p{L})(?:\s+(?:and|y|n|&))?\s+(?:the|la|el) (?:other|otr[oa]|last|[uú]ltim[oa]|remaining)$/iu,
+      '',
+    )
     .replace(/^(?:and|y|n|&)\s+/iu, '')
+    .replace(/^(?:all|just|only|tod[oa]|solo|puro)\s+/iu, '')
     .trim();

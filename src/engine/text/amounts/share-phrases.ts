@@ -45,13 +45,16 @@ function piecesIn(text: string): readonly Piece[] {
 
 /** What of a share's words tells that it is parted again: "split between blue and green", "azul y verde por igual". */
 const AGAIN =
-  /\b(?:split|divided?|shared|equally|evenly|between|among|entre|partes? iguales|equal parts|por igual|iguales|repartid[oa]s?|dividid[oa]s?|se (?:parte|reparte|divide)n?|half and half|mitad y mitad|each|cada un[oa]|in two|en dos)\b/giu;
+  /\b(?:split|divided?|shared|equally|evenly|between|among|entre|partes? iguales|equal parts|por igual|iguales|repartid[oa]s?|dividid[oa]s?|se (?:parte|reparte|divide)n?|half and half|mitad y mitad|each|cada un[oa]|in two|en dos|(?:the )?same|igualit[oa]s?|parej[oa]s?|lo mismo|a medias)\b/giu;
 
 /** A share whose colours divide it evenly among them, as a share for each; any other comes back alone. */
 function parted({ share, name }: Piece, told: number): readonly Piece[] {
   if (name.search(AGAIN) < 0) return [{ share, name }];
   const names = namesIn(bare(name.replace(AGAIN, ' ').replace(/\s+/gu, ' ').trim()), knowsColour);
-  const isEach = /\beach\b|\bcada\b/iu.test(name);
+  // "Split between blue and green, the same each" parts the share; "blue and green each" gives it to both.
+  const isEach =
+    /\beach\b|\bcada\b/iu.test(name) &&
+    !/\b(?:split|divid\w*|shared?|between|among|same|entre|repart\w*|lo mismo|igual\w*)\b/iu.test(name);
   const whole = share === 'rest' ? 100 - told : Number(/^([\d.]+)%$/u.exec(share ?? '')?.[1]);
   if (names.length > 1 && isEach && !(whole > 0)) return names.map(one => ({ share, name: one }));
   if (names.length < 2 || !(whole > 0)) return [{ share, name: names.join(' ') }];

@@ -22,7 +22,10 @@ const TIMES: readonly (readonly [RegExp, number])[] = [
 const MANY = '(?:el |the )?(doble|triple|double|twice|two times|three times|[23] times|dos veces|tres veces)';
 /** "celeste el doble que el amarillo", "twice as much white as blue", "double the red to the gold". */
 const MANIFOLD: readonly RegExp[] = [
-  new RegExp(`^(?<more>.+?),? ${MANY} (?:que|de)(?: el| la| lo)?(?: del?)? (?<less>.+)$`, 'iu'),
+  new RegExp(
+    `^(?<more>.+?),? ${MANY} (?:que|de|the|than|of the)(?: el| la| lo)?(?: del?)? (?<less>.+)$`,
+    'iu',
+  ),
   new RegExp(
     `^${MANY} (?:(?:as much|the(?: amount of)?|de) )+(?<more>.+?) (?:as|to|than|que(?: de)?|a) (?:the |el |la )?(?<less>.+)$`,
     'iu',

@@ -5,9 +5,14 @@ import { figuresOf } from './number-words.ts';
 const UNIT = String.raw`(?:teaspoon(?:ful)?s?|tsps?|tablespoon(?:ful)?s?|tbsps?|tbs|cups?|cupfuls?|pints?|quarts?|gallons?|lit(?:er|re)s?|ounces?|oz|pounds?|lbs?|kilos?|kgs?|kilograms?|grams?|percent|por ?ciento|cucharaditas?|cucharadas?|cdtas?|cditas?|cdas?|tazas?|tacitas?|litros?|libras?|onzas?|kilogramos?|gramos?|pintas?|galones|galon)\b`;
 const before = (words: string) => new RegExp(String.raw`\b(?:${words})\s+(?=${UNIT})`, 'giu');
 
+/** "Half the litre", "la mitad del kilo que hice": of a unit that is one. */
+const OF_THE_ONE =
+  /(?<=\b(?:half|third|quarter|fifth|eighth|mitad|tercio|cuarto|octavo))\s+(?:of (?:the|my|that)|the|del|de (?:la|el|mi|ese|esa))\s+(?=(?:lit(?:er|re)|litro|kilo|kg|libra|pound|pint|quart|gallon|taza|cup)(?![\p{L}\p{M}]))/giu;
+
 /** Parts and articles before a unit, as figures: "half a cup", "un cuarto de taza", "a tsp". */
 const PARTS: readonly (readonly [RegExp, string])[] = [
-  [before('(?:an? |one |1 )?half(?: of)?(?: an?| one)?|media|medio'), '1/2 '],
+  [OF_THE_ONE, ' '],
+  [before('(?:an? |one |1 )?half(?: of)?(?: an?| one)?|media|medio|(?:la )?mitad(?: de)?(?: una?)?'), '1/2 '],
   [
     before(
       '(?:three|3)[ -](?:quarter|fourth|qtr|4th)s?(?: of)?(?: an?| one)?|(?:tres|3) cuartos(?: de)?(?: una?)?',
@@ -34,6 +39,14 @@ const PARTS: readonly (readonly [RegExp, string])[] = [
   [before('too'), '2 '],
   [new RegExp(String.raw`(?<=\d\/\d|\d[.,]\d+) (?:(?:of|de) )?(?:an?|un|una) (?=${UNIT})`, 'giu'), ' '],
   [before('another|an?|one|una?|otr[oa]'), '1 '],
+  // "A British pint": which measure it is stands before its name.
+  [
+    new RegExp(
+      String.raw`(?<!\b(?:half|thirds?|quarters?|fourths?|eighths?|of) )\b(?:an?|one|una?)\s+(?=(?:us|uk|british|imperial|american|metric) ${UNIT})`,
+      'giu',
+    ),
+    '1 ',
+  ],
 ];
 
 /** Before a unit these tell only how it is filled, or which measure it is; "heaping" and the like are left to who doses by them. */
@@ -50,6 +63,11 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   [/\b(?:tea ?sp|tspn|teasp|teaspons?|teespoons?|teaspooms?|tspoons?)\b/giu, 'tsp'],
   [/\b(?:tablesp|tblspn|tblspoons?|tablespons?|table spoons?)\b/giu, 'tbsp'],
   [/\b(?:tea spoons?)\b/giu, 'tsp'],
+  [/\b(?:cucharas? soperas?|cucharas? (?:grandes?|de sopa))\b/giu, 'cucharada'],
+  [
+    /\b(?:cuchar(?:ita|illa)s?|cucharas? (?:chicas?|peque[ñn]as?)) (?:de (?:t[eé]|caf[eé])(?!\p{L}))?|\bcucharas? de (?:t[eé]|caf[eé])(?!\p{L})/giu,
+    'cucharaditas ',
+  ],
   [/\b(?:cucharitas?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
   [/\b(?:onsas?)\b/giu, 'onzas'],
   [/\b(?:gramoz|grmos|gramso)\b/giu, 'gramos'],

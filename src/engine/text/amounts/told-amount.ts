@@ -1,35 +1,21 @@
+import { knownOil } from '../../batch/oils/find-oil.ts';
 import { plainText } from '../../quantities/number.ts';
 import { unitOfWord, unitSize } from '../../quantities/unit-words.ts';
 import { MEASURES } from '../../quantities/units.ts';
+import { LONE_UNIT } from './amount-among-words.ts';
+import { withoutAsides } from './amount-asides.ts';
 import { hedged } from './amount-remarks.ts';
 import { TOKEN } from './amount-tokens.ts';
-import { isHarmlessWord } from './everyday-words.ts';
+import { CORRECTS } from './corrects.ts';
+import { isHarmlessWord, mayChangeAmount } from './everyday-words.ts';
 import { shareAt } from './share-at.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 import { isAnyOil } from './stop-words.ts';
+import { isOfVessel, restatedIn, type Sized, type Told } from './told-again.ts';
 
 const LONGEST_TEXT = 200;
-/** "ml: 250", "mls that is": the unit away from its figure. */
-const UNIT_AHEAD =
-  /(?<!\d[\d.,/ ]*)(?<!\p{L})(mls?|g|grs?|grams?|gramos?)(?:\s\p{L}+)?\s?:\s?(\d+(?:[.,]\d+)?)(?!\s?\p{L}|[\d.,/])/giu;
-const UNIT_BEHIND = /(?<![\d.,/])(\d{2,4}),\s(mls?|grams|gramos)(?!\p{L})/giu;
-const STOPPED = /(?<=\d)\.\s+(?=(?:ml|g|grams?|gramos?|oz|kilos?|kg)(?!\p{L}))/giu;
-/** Said of an amount, these leave it as it is. */
-const NO_MORE =
-  /[\s,]*(?<!\p{L})(?:no|not|nothing|nada|ni|y no) (?:more|less|m[aá]s|menos)(?: (?:and|y|ni|or|nor) (?:no |not )?(?:less|more|menos|m[aá]s))?(?: (?:than|dan|que) (?:that|dat|eso|esto))?(?!\p{L})/giu;
-/** The water is told to be no part of it. */
-const APART =
-  /[\s,.;(]*(?<!\p{L})(?:the |el )?(?:lye|water|agua|sosa|milk|leche)(?: (?:is|es|va|goes|and lye|y sosa))* (?:separate(?:ly)?|apart|aparte|extra|not (?:counted|in it|included)|no (?:cuenta|incluida))(?!\p{L})/giu;
-/** How a mould or a jug was measured is no water in it: "I filled it with water for measure". */
-const MEASURED =
-  /[\s,;(]*(?<!\p{L})(?:(?:i|we) )?(?:measured|filled|tested|checked|(?:l[oa] )?(?:prob[eé]|med[ií]|llen[eé]))(?: (?:it|that|the (?:mou?ld|jug|form)|el molde))? (?:with|con) (?:water|agua)(?: (?:for|to|para|to the|until|hasta) [\p{L} ]+)?[\s.)]*$/iu;
-/** "3-400 ml": the hundreds are told once. */
-const HUNDREDS_ONCE = /(?<![\d.,/])([1-9])\s?[-–]\s?([1-9]00)(?=\s?(?:mls?|g|grams?|gramos?)(?!\p{L}))/giu;
 const RANGE =
   /(?<![\d.,/])(?:between |entre |from |de )?(?:\d[\d.,]*|\d\/\d)(?:\s?\p{L}+)?\s?(?:-|–|to|and|y|a|or|o|hasta)\s?(?:\d[\d.,]*|\d\/\d)\s?\p{L}+/iu;
-/** What stands before the amount that is meant, where another was told first. */
-const CORRECTS =
-  /(?<!\p{L})(?:no,? wait|wait|hang on|hold on|sorry|scratch that|i mean|rather|actually|make (?:it|that)|not? that|oops|perd[oó]n|mejor dicho|digo|quise decir|espera|esperen?|corrijo|me equivoqu[eé]|disculp\p{L}*|miento)(?!\p{L})/iu;
 /** What stands before what figures come to. */
 const COMES_TO =
   /(?<!\p{L})(?:so|leaves?|leaving|left|remains?|makes?|is|are|total|altogether|that['’]?s|which is|quedan?|quedaron|son|sobran?|o sea|osea|en total|total|suman?|da|dan|dej[ao]|me dejan?)(?!\p{L})|=/iu;
@@ -40,13 +26,6 @@ const KEPT =
 /** What stands before what is gone. */
 const LOST =
   /(?<!\p{L})(?:spil(?:t|led)|lost|wasted|dropped|se me (?:cayeron|cay[oó]|derramaron|derram[oó])|derram[eé]|perd[ií])(?!\p{L})/iu;
-
-type Told = {
-  readonly value: number;
-  readonly unit: string | undefined;
-  readonly at: number;
-  readonly end: number;
-};
 
 /** Parts in words, one by one, with where they stand. */
 function partsIn(text: string): readonly Told[] {
@@ -91,12 +70,23 @@ function rangeIn(text: string): string | undefined {
   return `${match[0]}${words.some(isAnyOil) ? ' oils' : ''}`;
 }
 
-type Read = { readonly amounts: readonly Told[]; readonly bare: readonly Told[]; readonly ofOils: boolean };
+type Read = {
+  readonly amounts: readonly Told[];
+  readonly bare: readonly Told[];
+  readonly ofOils: boolean;
+};
+
+/** Who left an oil out may have weighed the others without it. */
+const LEFT_OUT = /(?<!\p{L})(?:forgot|forgotten|left out|missed|olvid\p{L}*|falt\p{L}*)(?!\p{L})/iu;
+
+const QUALIFIED = /^(?:imperial|uk|british|metric|m[eé]tric[ao]s?)$/iu;
 
 /** Every figure of a text with its unit; undefined where a word beside them may change what they are of. */
 function read(text: string, parts: readonly Told[]): Read | undefined {
   const amounts: Told[] = [];
   const bare: Told[] = [];
+  const units: string[] = [];
+  const oils: string[] = [];
   let ofOils = false;
   for (const { 0: all, index, groups = {} } of text.matchAll(TOKEN)) {
     if (groups.sign !== undefined) return undefined;
@@ -109,17 +99,33 @@ function read(text: string, parts: readonly Told[]): Read | undefined {
         value,
         unit: isUnit ? unit : undefined,
         at: index,
-        end: index + all.length,
+        end: index + (isUnit || unit === '' ? all.length : figure.length),
       });
     const said = word ?? (isUnit ? undefined : unit);
     if (said === undefined || said === '') continue;
+    // Another country's pint, at another place than its grammar has it.
+    if (QUALIFIED.test(said)) return undefined;
     if (isAnyOil(said)) ofOils = true;
     // "2 cups, US cups"
     else if (amounts.length > 0 && isSameUnit(said, amounts.at(-1)!.unit!)) continue;
+    else if (isUnitAlone(said)) units.push(said);
+    else if (isOilByName(said)) oils.push(said);
+    else if (LEFT_OUT.test(said) && CORRECTS.test(text)) continue;
     else if (!isHarmlessWord(said)) return undefined;
   }
-  return { amounts, bare, ofOils };
+  // "1.2 kg of oils, I had left out the coconut": beside all oils, one by name is none of its own.
+  if (oils.length > 0 && (!ofOils || (LEFT_OUT.test(text) && !CORRECTS.test(text)))) return undefined;
+  if (units.length === 0) return { amounts, bare, ofOils };
+  const [unit, ...others] = units;
+  const [figure, ...more] = bare;
+  // "At the 450 mark, ml that is": one figure, and one unit that stands elsewhere.
+  if (others.length > 0 || more.length > 0 || figure === undefined || amounts.length > 0) return undefined;
+  return { amounts: [{ ...figure, unit }], bare: [], ofOils };
 }
+
+const isUnitAlone = (word: string): boolean => word.length > 1 && unitOfWord(word) !== undefined;
+const isOilByName = (word: string): boolean =>
+  word.length > 3 && !mayChangeAmount(word) && (knownOil(word) ?? knownOil(`${word} oil`)) !== undefined;
 
 const isSameUnit = (word: string, unit: string): boolean =>
   word.length > 2 && unitOfWord(word) !== undefined && unitOfWord(word) === unitOfWord(unit);
@@ -137,47 +143,63 @@ function comesOut(values: readonly number[], parts: readonly number[]): boolean 
   return results.some(result => result > 0 && same(result, last));
 }
 
+const FULL = /^ (?:full|filled|llen[oa]s?)(?!\p{L})/iu;
+const FILLED_TO =
+  /(?<!\p{L})(?:(?:fill(?:ed)?|full|llen[oa]|va)? ?(?:up to|to|hasta)|by|a)(?: (?:the|la|los|las|el))?\s*$/iu;
 /** The part of an amount that is asked for: "half of the 900 gram batter", "it was 1.2 kg and I kept a fourth". */
 function partOf(text: string, [part, ...more]: readonly Told[], amount: Told): number | undefined {
   if (part === undefined || more.length > 0) return undefined;
   const between = text.slice(part.end, amount.at);
   const isOf = part.end <= amount.at && /^\s*(?:(?:of|de|del|out of)\s+)?(?:\p{L}+\s+){0,3}$/u.test(between);
+  // "A litre jug, filled to the half", "600 ml, two thirds full".
+  const isFilled =
+    part.at > amount.end &&
+    (FULL.test(text.slice(part.end)) || FILLED_TO.test(text.slice(amount.end, part.at)));
+  if (isFilled) return part.value * amount.value;
   const isKept = part.at > amount.end && KEPT.test(text.slice(amount.end, part.at));
   return isOf || isKept ? part.value * amount.value : undefined;
 }
 
+/** Kitchen scales tell grams, and nobody makes soap of less; so many ounces would be 3 kg. */
+const LEAST_GRAMS = 100;
+
+/** "The oils weigh 32": on whose scale? */
+const WEIGH = /(?<!\p{L})(?:weigh(?:s|ed|ing)?|pesan?|pesaron)(?!\p{L})/iu;
+
 /**
  * The amount that is meant where a text tells several: the one that puts another right ("4 cups, no wait, 3"), what figures come to
- * where they do ("had 600 g, gave 200 away, so 400"), one told twice, or a part of one. No word around them may change an
- * amount. Undefined where the figures do not tell which is meant. In millilitres or grams, in the amounts' own grammar. Pure.
+ * where they do ("had 600 g, gave 200 away, so 400"), one told twice, what a jug of so much holds, or a part of one. No word around them
+ * may change an amount. Undefined where the figures do not tell which is meant. In millilitres or grams, in the amounts' own grammar.
+ * Pure.
  * @example toldAmount('I had 600 grams and gave 200 of it to the white, so it is 400') // '400 g'
  */
 export function toldAmount(text: string): string | undefined {
   if (text.length > LONGEST_TEXT) return undefined;
-  const said = spokenAmounts(hedged(plainText(text)).text)
-    .replace(STOPPED, ' ')
-    .replace(MEASURED, '')
-    .replace(HUNDREDS_ONCE, (_, low: string, high: string) => `${low}00-${high}`)
-    .replace(NO_MORE, '')
-    .replace(APART, '')
-    .replace(UNIT_AHEAD, '$2 $1')
-    .replace(UNIT_BEHIND, '$1 $2');
+  const said = withoutAsides(spokenAmounts(hedged(plainText(text)).text).replace(LONE_UNIT, '1 '));
   const range = rangeIn(said);
   if (range !== undefined) return range;
   const parts = partsIn(said);
   const { amounts, bare, ofOils } = read(said, parts) ?? { amounts: [], bare: [], ofOils: false };
-  const units = new Set(amounts.map(({ unit }) => unitOfWord(unit!)));
+  const [alone] = bare;
+  if (amounts.length === 0 && parts.length === 0)
+    return ofOils && bare.length === 1 && alone!.value >= LEAST_GRAMS && !WEIGH.test(said)
+      ? `${alone!.value} g oils`
+      : undefined;
+  const sized = amounts.map((amount): Sized => {
+    const { measure, size } = unitSize(unitOfWord(amount.unit!)!, MEASURES.us);
+    return { ...amount, unit: amount.unit!, measure, value: amount.value * size };
+  });
+  const held = sized.length > 1 ? sized.filter(amount => !isOfVessel(said, amount)) : sized;
+  const told = held.length > 0 ? held : sized;
+  const units = new Set(told.map(({ unit }) => unitOfWord(unit)));
   const [unit] = units;
   if (unit === undefined || (units.size > 1 && bare.length > 0)) return undefined;
-  const { measure } = unitSize(unit, MEASURES.us);
-  const sizes = amounts.map(amount => unitSize(unitOfWord(amount.unit!)!, MEASURES.us));
-  if (sizes.some(size => size.measure !== measure)) return undefined;
-  const own = unitSize(unit, MEASURES.us).size;
-  const all = [
-    ...amounts.map((amount, at) => ({ ...amount, value: amount.value * sizes[at]!.size })),
-    ...bare.map(figure => ({ ...figure, value: figure.value * own })),
-  ].toSorted((a, b) => a.at - b.at);
-  const value = meant(said, all, parts);
+  const { measure, size } = unitSize(unit, MEASURES.us);
+  if (told.some(one => one.measure !== measure)) return undefined;
+  const all: Told[] = [...told, ...bare.map(figure => ({ ...figure, value: figure.value * size }))].toSorted(
+    (a, b) => a.at - b.at,
+  );
+  const value = meant(said, all, parts) ?? (bare.length === 0 ? restatedIn(text, told) : undefined);
   if (value === undefined || !(value > 0)) return undefined;
   return `${Number(value.toFixed(2))} ${measure === 'mass' ? 'g' : 'ml'}${ofOils ? ' oils' : ''}`;
 }

@@ -1,6 +1,6 @@
 const UNIT =
   '(?:ml|mls|cl|l|lit(?:er|re)s?|litros?|g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|cups?|tazas?|pints?|quarts?|gallons?|fl ?oz)';
-const FIGURE = String.raw`\d[\d.,]*(?: ?\d\/\d)?`;
+const FIGURE = String.raw`(?:\d\/\d|\d[\d.,]*(?: ?\d\/\d)?)`;
 const MASS = '(?:g|gr|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)';
 
 /** "40 oz total batch w water n lye", "1,8 kg en total con agua y sosa": all that is poured. */
@@ -10,7 +10,7 @@ const WITH_LYE = new RegExp(
 );
 /** "It takes 1500 ml, I measured with water", "le entran 900 ml, lo probé con agua", "holds a litre of water". */
 const MEASURED_BY_WATER = new RegExp(
-  String.raw`^[^\d]*?\b(?:takes?|has|holds?|fits?|is|entran?|caben?|cabe|lleva|tiene|hace|son)\b[^\d]*?(${FIGURE}) ?((?:${UNIT}))\b(?:\s*(?:of|de) (?:water|agua)[^\d]*|[^\d]*(?:water|agua)[^\d]*)$`,
+  String.raw`^[^\d]*?\b(?:takes?|took|taking|has|had|holds?|held|fits?|is|needs?|needed|entran?|entraron|entr[oó]|caben?|cabe|cupieron|cupo|lleva|llev[oó]|tiene|hace|son)\b[^\d]*?(${FIGURE}) ?((?:${UNIT}))\b(?:\s*(?:of|de) (?:water|agua)[^\d]*|[^\d]*(?:water|agua)[^\d]*)$`,
   'iu',
 );
 /** "12 moldecitos de 80 gramos cada uno". */

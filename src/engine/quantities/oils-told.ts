@@ -1,0 +1,37 @@
+import { oilsOfBatch } from '../batch/oils/bare-grams.ts';
+import { knownOil } from '../batch/oils/find-oil.ts';
+import { Refusal } from '../refusal.ts';
+
+const LONGEST = 200;
+/** What the oils come to, told behind their list: "o sea 600", "so 700 in all"; or that it is not told. */
+const TOTAL_LAST =
+  /[\s,;.:(-]+(?:(?:so|that['’]?s|makes?|total(?:es)?|in all|altogether|o sea|osea|que son|son|en total|suma[nr]?|=)[\s,:]*)+(?:(\d[\d.,]*) ?(?:g|gr|grams?|gramos?)?|whatever (?:that|it) (?:adds up|comes) to|lo que (?:sumen|sume|d[eé]))(?: (?:in all|total|en total|altogether))?(?=[\s.)]*(?:\(|$))/iu;
+const ROUNDING = 0.015;
+
+/**
+ * What the oils of a list come to, as an amount of oils: "400 de oliva y 200 de coco en gramos, o sea 600" is 600 g. Undefined where
+ * there is no list of weighed oils, or where another sum is told than they come to. Pure.
+ */
+export function oilsTold(text: string): string | undefined {
+  const isList = text.length <= LONGEST && /\d\D+\d/u.test(text);
+  if (!isList || !(text.match(/\p{L}{3,}/gu) ?? []).some(word => knownOil(word) !== undefined))
+    return undefined;
+  const total = TOTAL_LAST.exec(text);
+  const list = total ? `${text.slice(0, total.index)}${text.slice(total.index + total[0].length)}` : text;
+  const grams = gramsOf(list);
+  const told = total?.[1] === undefined ? grams : Number(total[1].replace(',', '.'));
+  if (grams === undefined || told === undefined || Math.abs(told - grams) > ROUNDING * grams)
+    return undefined;
+  return `${Number(grams.toFixed(2))} g oils`;
+}
+
+/** Grams of two weighed oils and more together; undefined where they are none. */
+function gramsOf(list: string): number | undefined {
+  try {
+    const { shares, totalGrams } = oilsOfBatch(list.replace(/\((g|grams?|gramos?)\)/giu, 'in grams'));
+    return shares.length > 1 ? totalGrams : undefined;
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return undefined;
+    throw refusal;
+  }
+}
