@@ -55,20 +55,23 @@ describe('a photo with no soap in it', () => {
 
 describe('clean bars on real ground', () => {
   // The bar is drawn, what it lies on is photographed.
-  test.each(drawn(GROUNDS, 1, 'under a bar'))('on %s no flaw is seen, and one at most thought possible', async name => {
-    const ground = sharp(control(name)).resize(900, 700, { fit: 'cover' }).toColourspace('srgb');
-    const bar = await sharp({ create: { width: 480, height: 320, channels: 3, background: '#7f5fa8' } })
-      .png()
-      .toBuffer();
-    const photo = await ground
-      .composite([{ input: bar, left: 200, top: 180 }])
-      .jpeg({ quality: 88 })
-      .toBuffer();
-    const { findings } = await readPhoto(photo);
-    expect(findings.filter(({ answer }) => answer === 'seen')).toEqual([]);
-    // On grass and on gravel the bar's own picture, without any grain, may pass for finely crackled.
-    expect(findings.map(({ id }) => id).filter(id => id !== 'crackle-network')).toEqual([]);
-  });
+  test.each(drawn(GROUNDS, 1, 'under a bar'))(
+    'on %s no flaw is seen, and one at most thought possible',
+    async name => {
+      const ground = sharp(control(name)).resize(900, 700, { fit: 'cover' }).toColourspace('srgb');
+      const bar = await sharp({ create: { width: 480, height: 320, channels: 3, background: '#7f5fa8' } })
+        .png()
+        .toBuffer();
+      const photo = await ground
+        .composite([{ input: bar, left: 200, top: 180 }])
+        .jpeg({ quality: 88 })
+        .toBuffer();
+      const { findings } = await readPhoto(photo);
+      expect(findings.filter(({ answer }) => answer === 'seen')).toEqual([]);
+      // On grass and on gravel the bar's own picture, without any grain, may pass for finely crackled.
+      expect(findings.map(({ id }) => id).filter(id => id !== 'crackle-network')).toEqual([]);
+    },
+  );
 });
 
 describe('where the bar and the paper are', () => {
