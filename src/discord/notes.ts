@@ -34,8 +34,8 @@ export async function answerNote(message: Message, { conversation, posting }: No
 const LONGEST_QUESTION = 300;
 /** What is about a member's own shelf is not told to everybody. */
 const OWN: ReadonlySet<string> = new Set(['shelf-add', 'shelf-use', 'shelf-show']);
-/** How likely a reading must be before anybody’s note is answered unasked. */
-const SURE = 0.9;
+/** How likely a reading must be before anybody’s note is answered unasked: of what other hands wrote about other fields nothing is, from here on. */
+const SURE = 0.85;
 
 /**
  * Whether a note is a question to us: it mentions us, is told to us alone, or asks with a question mark for something that we

@@ -1,13 +1,14 @@
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Conversation } from '../../src/conversation/conversation.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { askLine, type Seat } from '../../src/terminal/seat.ts';
 import { wordsIn } from '../../src/words/index.ts';
 import { photoOf } from '../commands/challenge/room.ts';
+import { shoot } from '../photo/render/scene.ts';
+import { shotOf } from '../photo/render/shots.ts';
 import { openConversation } from '../sets/open-conversation.ts';
 
 let conversation: Conversation & AsyncDisposable;
@@ -17,13 +18,9 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'refused-'));
   await writeFile(join(folder, 'bar.jpg'), (await photoOf(['#3f6fa8'])).bytes);
   // A bar on a table, and nothing white beside it.
-  const bar = { create: { width: 300, height: 200, channels: 3, background: '#3f6fa8' } } as const;
-  const table = { create: { width: 800, height: 600, channels: 3, background: '#6a4a30' } } as const;
-  const laid = await sharp(bar).png().toBuffer();
-  await sharp(table)
-    .composite([{ input: laid, left: 250, top: 200 }])
-    .png()
-    .toFile(join(folder, 'wood.png'));
+  const camera = { blur: 1, noise: 2, quality: 88 };
+  const bar = await shoot(shotOf(5, camera, { colours: ['#3f6fa8', '#3f6fa8'], paper: 'none' }));
+  await writeFile(join(folder, 'wood.jpg'), bar);
 });
 afterAll(async () => {
   await conversation[Symbol.asyncDispose]();
@@ -59,7 +56,7 @@ async function refused(lines: readonly Line[]) {
     const [text, by]: readonly [string, By] = typeof line === 'string' ? [line, {}] : line;
     const { answer } = await askLine(
       text
-        .replace(/(BAR\.jpg|WOOD\.png)/, name => join(folder, name.toLowerCase()))
+        .replace(/(BAR\.jpg|WOOD\.jpg)/, name => join(folder, name.toLowerCase()))
         .replace('/fill FORM', `fill ${form}`)
         .replace(/^\/(press|choose) (\d)/, (_, verb, at) => `${verb} ${pressable[Number(at) - 1]}`),
       seatIn(group, by),
@@ -168,7 +165,7 @@ const CASES: Readonly<
     ['/match target:teal photo:BAR.jpg', 'match-two-targets', 'not both'],
     [[JAR, '/calibrate bars item:Dusk photo:BAR.jpg'], 'calibration-photo-without-dose', 'dose'],
     [
-      [JAR, '/calibrate bars item:Dusk photo:WOOD.png dose:"1/4 tsp per cup"'],
+      [JAR, '/calibrate bars item:Dusk photo:WOOD.jpg dose:"1/4 tsp per cup"'],
       'calibration-photo-without-white',
       'white paper',
     ],

@@ -31,7 +31,7 @@ const ALONE = { from: 6, to: 9, round: 0.12, sure: 0.8, other: 0.4, lighter: 4 }
 const BESIDE = 2.5;
 const LEAST_PAPER = 0.012;
 /** A mask with this part of the picture fills it, and a picture whose L* wanders less than this is even. */
-const FILLS = 0.97;
+const FILLS = 0.9;
 const EVEN = 1.5;
 
 /** The bars that the network outlined, and white paper among the rest. Nothing seen: no bars, and any white is paper. */
