@@ -112,7 +112,7 @@ function placed(
 
 /** "A 1.5 kg batch (oils)", "900 g loaf, oils that is". */
 const isAsideOfOils = (words: readonly string[], to: number): boolean =>
-  /^(?:(?:batch|loaf|batter|soap|log|lote|tanda|molde|mou?ld|pan|jabon) )?(?:\( (?:(?:of|de|in|all|just|only|solo|en) )?(?:oils?|fats?|aceites?|grasas?)(?: \p{L}+)? \)|, (?:(?:that is|that's|thats|just|only|solo|es|eso es) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:that is|that's it|only|alone|weight|nomas|solo|nada mas))?(?= [,.;?!)]|$))/u.test(
+  /^(?:(?:batch|loaf|batter|soap|log|lote|tanda|molde|mou?ld|pan|jabon) )?(?:\( (?:(?:that is|that's|thats|eso es|eso son|es|son|of|de|in|all|just|only|solo|en|the|my|los|mis) ){0,3}(?:oils?|fats?|aceites?|grasas?)(?: \p{L}+)? \)|, (?:(?:that is|that's|thats|just|only|solo|es|eso es) )?(?:oils?|fats?|aceites?|grasas?)(?: (?:that is|that's it|only|alone|weight|nomas|solo|nada mas))?(?= [,.;?!)]|$))/u.test(
     words.slice(to, to + 8).join(' '),
   );
 

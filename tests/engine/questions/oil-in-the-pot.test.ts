@@ -160,3 +160,29 @@ describe('a name that is not an oil’s is read as none', () => {
     expect(read('500 g de manteca de cacao, 200 g de coco. ¿Cuánta sosa?').respelt).toEqual([]);
   });
 });
+
+describe('what turns the whole recipe is asked for', () => {
+  // Found by a nurse of a burns unit who had not seen what reads them; each with its twin in the other language.
+  test.each([
+    '500 g de oliva, 300 g de coco y 200 g de sebo, sobreengrasado 5%... no, el doble de sobreengrasado. ¿Soda?',
+    '500 g olive, 300 g coconut, 200 g tallow, superfat 5%... no, twice the superfat. Lye?',
+    'Mi masa pesa 1000 g en total contando 250 g de agua. Los aceites son 60% oliva y 40% coco. Sobreengrasado 5%',
+    'My batter weighs 1000 g in all counting 250 g of water. The oils are 60% olive and 40% coconut. Superfat 5%',
+    '¿Están bien 150 g de soda para 1 kg de oliva? Ojo que de ese kilo dejé un cuarto en la botella.',
+    'Is 150 g lye right for 1 kg olive? I left a quarter of it in the bottle.',
+    'Double this for me but not the castor: 300 g olive, 200 g coconut, 40 g castor. 5% superfat',
+    'El doble de esto pero no el ricino: 300 g de oliva, 200 g de coco, 40 g de ricino. Sobreengrasado 5%',
+  ])('%s', text => {
+    expect(typeof answeredOr(text)).toBe('string');
+  });
+
+  test('a recipe that is doubled whole, or has twice the water, is answered', () => {
+    expect(read('Double this for me: 300 g olive, 200 g coconut, 40 g castor. 5% superfat').given.size).toBe(
+      '1080 g oils',
+    );
+    expect(answeredOr('600 g olive and 300 g coconut, water twice the lye, superfat 5')).toEqual({
+      olive: 600,
+      coconut: 300,
+    });
+  });
+});

@@ -81,7 +81,7 @@ export const QUIET_WORDS = {
     // Too much of something was put in; rain that pours.
     pairs(
       'se me paso, se me fue, se nos paso, se nos fue, se le paso, se le fue',
-      'la mano con, la mano de, la mano en la, la mano al',
+      'la mano, la mano con, la mano de, la mano en la, la mano al',
     ),
     'llueve a mares, lloviendo a mares, llovio a mares',
     'en medio, en el medio, por el medio, al medio, por en medio, en medio de',

@@ -9,6 +9,13 @@ const DIFFERENCE = new RegExp(
   'u',
 );
 
+const WHETHER = new RegExp(
+  String.raw`(?<!\p{L})(?:is|are|was|were|would|will|isn ?'?t|wasn ?'?t|es|son|era|eran|sera|seran|seria|serian) (?:\p{L}+ ){0,2}${WEIGHT} (?:of |de )?(?:the |my |la )?${CAUSTIC} (?:be )?(?:way |far |muy )?(?:too|demasiad\p{L}+|poc\p{L}+|much\p{L}+)(?!\p{L})`,
+  'u',
+);
+/** "Is 142 g of lye too much for …": the weight is all that was weighed, of which it is asked. Plain text. Pure. */
+export const asksWhetherTooMuch = (plain: string): boolean => WHETHER.test(plain);
+
 const IN_ALREADY =
   /(?<!\p{L})(?:put|added|used|poured|weighed|went|did|puse|eche|use|pese|anadi|agregue)(?!\p{L})/u;
 const IF =
@@ -16,12 +23,16 @@ const IF =
 const LESS = /(?<!\p{L})(?:less|too little|short|menos)(?!\p{L})/u;
 
 /** Whether the weight of lye in a text is a difference and not all that was weighed: no recipe can be checked by it. Pure. */
-export const tellsDifference = (question: string): boolean => DIFFERENCE.test(unaccented(question));
+export function tellsDifference(question: string): boolean {
+  const plain = unaccented(question);
+  return DIFFERENCE.test(plain) && !asksWhetherTooMuch(plain);
+}
 
 /** The matter of lye that went in too much or too little of, by so much as is told; undefined where none did. Pure. */
 export function differenceTopic(question: string): 'too-much-in' | 'too-little-in' | undefined {
   const plain = unaccented(question);
   const [told] = DIFFERENCE.exec(plain) ?? [];
-  if (told === undefined || !IN_ALREADY.test(plain) || IF.test(plain)) return undefined;
+  if (told === undefined || asksWhetherTooMuch(plain) || !IN_ALREADY.test(plain) || IF.test(plain))
+    return undefined;
   return LESS.test(told) ? 'too-little-in' : 'too-much-in';
 }

@@ -76,6 +76,9 @@ const clauseOf = (items: readonly Item[], at: number): readonly Item[] => {
 const ONE =
   /(?<!\p{L})(?:one (?:half|part|third|quarter|portion|jug|pot|container|cup|bowl|of (?:them|'?em|those|the))|una (?:mitad|parte|porcion|jarra|de (?:ellas|las))|un (?:tercio|cuarto|recipiente|vaso)|(?:(?:exactly|only|just) )?one (?:is|gets|goes|will|receives|half)|(?:una|uno) (?:va|le va|lleva|con|de)|solo una?|colou?ring one)(?!\p{L})/u;
 
+/** "Splitting into three, and one of those, 1 cup, gets indigo": the part's own size behind it. */
+const OWN_SIZE = /^ ?,? ?(?:(?:is|being|about|around|roughly|es|son|como|unos|unas) )*(?=\d)/u;
+
 /** The parts of a batch that a question tells of. */
 export type PartsTold = {
   /** Shares of the batter, each once; of several the one beside the colour that is asked about, where one is. */
@@ -95,13 +98,14 @@ export function partsIn(items: readonly Item[]): PartsTold {
   const beside = ofBatter.filter(({ at }) => clauseOf(items, at).some(({ is }) => is === 'thing'));
   const split = items.find(item => item.is === 'split');
   const text = items.map(one => one.text).join(' ');
-  const even =
-    split?.is === 'split' && ONE.test(text) ? [{ share: `1/${split.parts}`, value: 1 / split.parts }] : [];
+  const one = split?.is === 'split' ? ONE.exec(text) : null;
+  const isOneTold = one !== null && OWN_SIZE.test(text.slice(one.index + one[0].length));
+  const even = split?.is === 'split' && one ? [{ share: `1/${split.parts}`, value: 1 / split.parts }] : [];
   const shares =
     even.length > 0 ? even : (different(beside).length === 1 ? beside : ofBatter).map(({ share }) => share);
   return {
     shares: [...new Map(shares.map(one => [one.share, one])).values()],
-    isMeasured: measured,
+    isMeasured: measured || isOneTold,
     isBeside: ofBatter.some(({ at }) => BESIDE.test(around(items, at).behind)),
     some: [...new Set(items.flatMap(item => (item.is === 'some' ? [item.count] : [])))],
   };

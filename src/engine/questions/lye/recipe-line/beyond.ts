@@ -6,6 +6,14 @@ const BEYOND: readonly RegExp[] = [
   // "Whole batch 1500 g with the water": no weight of oils.
   /(?<!\p{L})(?:batch|total|whole|weight|batter|lote|tanda|masa|peso|todo)(?!\p{L})[^;]{0,40}?(?:with|including|incl|con|incluyendo|incluid[oa])(?: the| el| toda el| todo el)? (?:water|agua|lye|sosa)(?!\p{L})(?= ?(?:[;,]|and all|y todo|included|incluid\p{L}+|$))/u,
   /(?<!\p{L})(?:(?:total|whole|all)(?: \p{L}+)? (?:weight |mass )?(?:of )?(?:the )?batter|(?:peso|masa) total (?:de|con)(?: la| el)? (?:masa|mezcla|agua))(?!\p{L})/u,
+  // "The batter weighs 1000 g counting 250 g of water".
+  /(?<!\p{L})(?:batch|total|whole|weight|weighs|batter|mixture|lote|tanda|masa|mezcla|peso|pesa|todo)(?!\p{L})[^;]{0,40}?(?:counting|including|contando|incluyendo)(?!\p{L})[^;]{0,25}?(?:water|agua|milk|leche|lye|sosa|soda)(?!\p{L})/u,
+  // "Superfat 5 … no, twice that superfat": of which it is a multiple nobody reads here.
+  /(?<!\p{L})(?:doble|double|twice|triple|mitad|half)(?: (?:de|of|the|that|el|la|del|as much))* (?:superfat\p{L}*|sf|(?:sobre|super) ?(?:grasa|engrasado))(?!\p{L})/u,
+  // "Double this, but not the castor".
+  /(?<!\p{L})(?:doubl\p{L}+|tripl\p{L}+|doble|duplic\p{L}+)(?!\p{L})[^;]{0,30}?(?<!\p{L})(?:but not|except|bar|pero no|menos|salvo|excepto)(?= (?:the|my|el|la|los|las)(?!\p{L}))/u,
+  // "Of that kilo a quarter stayed in the bottle".
+  /(?<!\p{L})(?:of|from|de) (?:that|those|ese|esa|esos|esas) (?:kilo|kg|litro|litre|liter|pound|lb|libra|half|medi[oa]|\d)|(?<!\p{L})(?:left|kept|deje|dejo|dejamos|dejado|quedo|guarde|reserve)(?: (?!alone)\p{L}+){0,4} (?:in|en) (?:the|my|its|la|el|su|mi) (?:bottle|jug|tin|jar|tub|can|drum|botella|frasco|bote|tarro|alacena|despensa|nevera|lata|garrafa|jarra)(?!\p{L})/u,
   // "A: ... B: ...".
   /(?<![\p{L}\d])(?:a|1|uno?|one|primera?|first)\)? ?: ?[^;:]*\d[^:]*(?<![\p{L}\d])(?:b|2|dos|two|segunda?|second)\)? ?:/u,
   /(?<!\p{L})(?:for each|para cada (?:una?|receta)|de cada receta|lye for both|sosa para (?:ambas|las dos))(?!\p{L})/u,

@@ -1,6 +1,7 @@
 import { superfatIn } from '../amounts.ts';
 import { CAUSTIC } from '../care-words.ts';
 import { USUAL_SUPERFAT, verdictOf } from '../check.ts';
+import { asksWhetherTooMuch } from '../lye-difference.ts';
 import { spoonedOnTop } from '../weighed-amiss.ts';
 import { POTASSIUM, Remaining } from '../words.ts';
 import { oilShortIn } from './oil-short.ts';
@@ -29,7 +30,7 @@ const TIMES: readonly (readonly [cue: RegExp, factor: number])[] = [
   [timesLye('tripled|tripliq\\p{L}+', 'three times|triple|el triple'), 3],
 ];
 const PERCENT_OVER =
-  /(\d+(?:\.\d+)?) ?(?:%|percent|por ciento) ?(?:of )?(?:too much|over|more|extra|excess|(?:de )?mas|de sobra|por encima)(?!\p{L})|(?:over by|me pase) (?:(?:en|de|por|un|about|unos?) )*(\d+(?:\.\d+)?) ?(?:%|percent|por ciento)/u;
+  /(\d+(?:\.\d+)?) ?(?:%|percent|por ciento) ?(?:of )?(?:too much|over|more|extra|excess|(?:de )?mas|de sobra|por encima)(?!\p{L})(?! (?:(?:on|of|in|de|en) )?(?:the |la )?(?:(?:super ?)?fats?|oils?|grasas?|aceites?)(?!\p{L}))|(?:over by|me pase) (?:(?:en|de|por|un|about|unos?) )*(\d+(?:\.\d+)?) ?(?:%|percent|por ciento)/u;
 /** Asked ahead, and nothing went in yet. */
 const IF =
   /(?<!\p{L})(?:if|(?:can|could|may|should|shall|do|must) (?:i|we) (?:put|add|use|take)|si (?:pongo|echo|uso)|puedo (?:poner|echar|usar)|debo)(?!\p{L})/u;
@@ -50,7 +51,7 @@ function superfatTold(plain: string): number | undefined {
  */
 export function lyeAmissIn(question: string): LyeAmiss | undefined {
   const plain = wordsOfBatch(question);
-  if (IF.test(plain) || spoonedOnTop(question)) return undefined;
+  if (IF.test(plain) || asksWhetherTooMuch(plain) || spoonedOnTop(question)) return undefined;
   const superfat = superfatTold(plain);
   if (superfat !== undefined && !(superfat >= 0 && superfat <= 50)) return undefined;
   const amounts = toldAmounts(plain);
