@@ -15,7 +15,6 @@ const HURTS_ANYWHERE: ReadonlySet<string> = new Set<LyeTopic>([
   'bleach-in-soap',
   'water-onto-lye',
   'aluminium',
-  'microwave',
   'milk-at-once',
   'no-goggles',
   'zap-use',
