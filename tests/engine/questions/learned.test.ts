@@ -101,7 +101,9 @@ describe.runIf(isDue('jobs'))('writers whose texts were not learned from are und
       console.info(`chance ${from} to ${bands[at + 1]}: ${right} of ${band.length} right`);
       // No band promises more than it holds, to within a chance finding of one in twenty.
       const said = band.reduce((sum, { chance }) => sum + chance, 0);
-      expect(right).toBeGreaterThanOrEqual(said - 2 * Math.sqrt(Math.max(1, band.length * 0.1)));
+      // Of few readings near a half the spread of so many throws of such coins is the larger.
+      const spread = band.reduce((sum, { chance }) => sum + chance * (1 - chance), 0);
+      expect(right).toBeGreaterThanOrEqual(said - 2 * Math.sqrt(Math.max(1, band.length * 0.1, spread)));
     }
   });
 });
