@@ -186,3 +186,17 @@ describe('what turns the whole recipe is asked for', () => {
     });
   });
 });
+
+test('the oil of which it is said that it stays out is the one that is asked about', () => {
+  const asked = (question: string) => {
+    try {
+      return oilsOf(question);
+    } catch (error) {
+      return error instanceof Refusal ? error.values : error;
+    }
+  };
+  expect(asked('500 g olive, 250 g coconut, 50 g castor, the castor stays in the cupboard, lye?')).toEqual({
+    name: 'castor',
+    text: 'cupboard',
+  });
+});

@@ -54,8 +54,11 @@ export function doubtOfOil(items: readonly Item[], counted: readonly Name[]): Do
     const strange = strangeIn(part);
     if (strange.length > 0) return { name: oil.text, text: strange.join(' ') };
     const sentence = parts.filter(one => one.sentence === part.sentence && !isQuestion(one));
-    const open = sentence.map(one => absenceIn(spoken(one.items))).find(found => found !== undefined);
-    if (open !== undefined) return { name: oil.text, text: open };
+    for (const { items: said } of sentence) {
+      const open = absenceIn(spoken(said));
+      // The oil of which it is said, where one is named beside it.
+      if (open !== undefined) return { name: (said.find(isOil) ?? oil).text, text: open };
+    }
   }
   return undefined;
 }
