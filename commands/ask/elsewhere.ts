@@ -32,6 +32,14 @@ export function outsideReply({ outside = 'other' }: QuestionRead, { say }: Conte
   };
 }
 
+/** What another field's sentence is said before, whole: nothing that keeps from harm is lost. */
+export const behind = (reply: Reply, { headline, data }: Pick<Reply, 'headline' | 'data'>): Reply => ({
+  ...reply,
+  headline,
+  data,
+  blocks: [{ kind: 'text', text: reply.headline }, ...reply.blocks],
+});
+
 /**
  * What is said where lye is for something else than soap, or where a matter of handling was read in what is about another field; undefined
  * elsewhere. What was read of handling stands behind it whole, so that nothing that keeps from harm is lost. `near`: what was read near
@@ -51,10 +59,6 @@ export function elsewhereReply(
   if (HURTS_ANYWHERE.has(matter)) return undefined;
   if (!isOfLye && (LYE_WORDS.test(unaccented(question)) || read.elsewhere < SURELY_ELSEWHERE))
     return undefined;
-  return {
-    ...near,
-    headline: reply.headline,
-    data: { understood: { outside: read.outside }, matter },
-    blocks: [{ kind: 'text', text: near.headline }, ...near.blocks],
-  };
+  const { headline, data } = reply;
+  return behind(near, { headline, data: { ...data, matter } });
 }

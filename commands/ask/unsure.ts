@@ -5,7 +5,7 @@ import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
 import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
-import { outsideReply, SURELY_ELSEWHERE } from './elsewhere.ts';
+import { behind, outsideReply, SURELY_ELSEWHERE } from './elsewhere.ts';
 import { topicReply } from './matter.ts';
 
 const NEAR_LYE =
@@ -33,13 +33,7 @@ export function unsureReply(question: string, read: QuestionRead, context: Conte
   const unsure = unsureOf(question, context);
   if (outside !== 'other' || read.elsewhere < SURELY_ELSEWHERE) return unsure;
   // Lye in lessons, films or hair is another field; what always holds near lye stands behind that.
-  const { headline } = outsideReply(read, context);
-  return {
-    ...unsure,
-    headline,
-    data: { understood: { outside } },
-    blocks: [{ kind: 'text', text: unsure.headline }, ...unsure.blocks],
-  };
+  return behind(unsure, outsideReply(read, context));
 }
 
 /** What is asked of soap that is made, kept, given or spoken of; with no word of lye beside it there is nothing to be careful of. */

@@ -2,6 +2,7 @@ import { refuse } from '../refusal.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { excerpt } from './excerpt.ts';
 import { printMixed, printNumber } from './number.ts';
+import { isMetricUnit, measuredBy, OWN_MEASURE, ratioOf } from './told-in-two-units.ts';
 import { type Unit, unitSize } from './unit-words.ts';
 import { MEASURES, type Measures } from './units.ts';
 import { LONGEST_AMOUNT, readWritten, type Term } from './written.ts';
@@ -90,20 +91,6 @@ export function readPhrase(
 
 type Told = Term & { readonly value: number; readonly size: number };
 
-/** Two amounts this near are one that was told in two units. */
-const SAME = 0.025;
-/** A cup, a pint or a pound that is told in metric units too is the member's own, up to so many times another one's. */
-const OWN_MEASURE = 1.3;
-const METRIC: ReadonlySet<Unit> = new Set([
-  'gram',
-  'kilogram',
-  'millilitre',
-  'centilitre',
-  'decilitre',
-  'litre',
-]);
-const ratio = (a: number, b: number): number => Math.max(a, b) / Math.min(a, b);
-
 /**
  * What amounts side by side come to: `1 lb 4 oz` is a sum, `16 oz (454 g)` and `a pint, 568 ml` are one amount that was told
  * twice, where the metric one is as it was measured. Undefined where they are neither.
@@ -112,23 +99,21 @@ function toldOnce(terms: readonly Told[]): number | undefined {
   const sums: { value: number; isMetric: boolean }[] = [];
   for (const [at, term] of terms.entries()) {
     const before = terms[at - 1];
-    const isMetric = METRIC.has(term.unit!);
+    const isMetric = isMetricUnit(term.unit);
     const isRestated =
       term.isApart &&
       isMetric &&
       sums.at(-1)?.isMetric === true &&
-      ratio(before!.value, term.value) < OWN_MEASURE;
+      ratioOf(before!.value, term.value) < OWN_MEASURE;
     // A sum goes on in smaller units, and of each in fewer than make the larger one.
-    const isSmaller = before && Math.abs(term.value) < before.size && isMetric === METRIC.has(before.unit!);
+    const isSmaller = before && Math.abs(term.value) < before.size && isMetric === isMetricUnit(before.unit);
     const goesOn = before && (term.isAdded || (isSmaller && !isRestated));
     if (goesOn) sums.at(-1)!.value += term.value;
     else sums.push({ value: term.value, isMetric });
   }
   const [first, second, ...more] = sums;
   if (first === undefined || more.length > 0) return undefined;
-  if (second === undefined || ratio(first.value, second.value) <= 1 + SAME) return first.value;
-  if (first.isMetric === second.isMetric || ratio(first.value, second.value) > OWN_MEASURE) return undefined;
-  return first.isMetric ? first.value : second.value;
+  return second === undefined ? first.value : measuredBy(first, second)?.value;
 }
 
 /** Of two readings (`1,500`) the one that lies in range; asks when both do. */

@@ -22,17 +22,18 @@ const IF =
   /(?<!\p{L})(?:if|(?:can|could|may|should|shall|do|must) (?:i|we)|si (?:pongo|echo|uso)|puedo|podemos|debo)(?!\p{L})/u;
 const LESS = /(?<!\p{L})(?:less|too little|short|menos)(?!\p{L})/u;
 
+/** The words that tell how much too much or too little; undefined where none do, or where it is asked of all that was weighed. */
+const differenceIn = (plain: string): string | undefined =>
+  asksWhetherTooMuch(plain) ? undefined : DIFFERENCE.exec(plain)?.[0];
+
 /** Whether the weight of lye in a text is a difference and not all that was weighed: no recipe can be checked by it. Pure. */
-export function tellsDifference(question: string): boolean {
-  const plain = unaccented(question);
-  return DIFFERENCE.test(plain) && !asksWhetherTooMuch(plain);
-}
+export const tellsDifference = (question: string): boolean =>
+  differenceIn(unaccented(question)) !== undefined;
 
 /** The matter of lye that went in too much or too little of, by so much as is told; undefined where none did. Pure. */
 export function differenceTopic(question: string): 'too-much-in' | 'too-little-in' | undefined {
   const plain = unaccented(question);
-  const [told] = DIFFERENCE.exec(plain) ?? [];
-  if (told === undefined || asksWhetherTooMuch(plain) || !IN_ALREADY.test(plain) || IF.test(plain))
-    return undefined;
+  const told = differenceIn(plain);
+  if (told === undefined || !IN_ALREADY.test(plain) || IF.test(plain)) return undefined;
   return LESS.test(told) ? 'too-little-in' : 'too-much-in';
 }

@@ -1,18 +1,7 @@
+import { isMetricUnit, measuredBy, OWN_MEASURE } from '../../quantities/told-in-two-units.ts';
 import { unitOfWord } from '../../quantities/unit-words.ts';
 import type { Item, Quantity } from './item.ts';
 
-/** Two amounts this near are one that was told in two units. */
-const SAME = 1.025;
-/** A cup, a pint or a pound that is told in metric units too is the member's own, up to so many times another one's. */
-const OWN_MEASURE = 1.3;
-const METRIC: ReadonlySet<string> = new Set([
-  'gram',
-  'kilogram',
-  'millilitre',
-  'centilitre',
-  'decilitre',
-  'litre',
-]);
 /** What may stand between an amount and the same once more: "a pint of batter, 568 ml", "16 oz (454 g)". */
 const AGAIN =
   /^(?:[,(=]|of|de|del|batter|masa|mezcla|soap|jabon|oils?|aceites?|or|o|sea|osea|about|abt|roughly|around|unos|unas|como|so|that|that's|thats|is|es|son|which|que|means|jug|cup|mug|full|jarra|taza|here|aqui|us|american|british|in|my|mi)$/u;
@@ -28,8 +17,6 @@ const isPortion = (item: Item | undefined): item is Quantity =>
   !item.isOther &&
   !item.told.perPound &&
   item.product === undefined;
-const isMetric = ({ told }: Quantity): boolean =>
-  METRIC.has(unitOfWord(told.text.split(' ').at(-1) ?? '') ?? '');
 
 /** The next amount within reach, with what stands between. */
 function nextTo(items: readonly Item[], at: number) {
@@ -61,13 +48,17 @@ export function withoutTwins(all: readonly Item[]): readonly Item[] {
   return items;
 }
 
+const inOneUnit = (amount: Quantity) => ({
+  amount,
+  value: amount.value,
+  isMetric: isMetricUnit(unitOfWord(amount.told.text.split(' ').at(-1) ?? '')),
+});
+
 /** Of two amounts the one that only says the other once more. */
 function twinOf(first: Quantity, second: Quantity, between: readonly Item[]): Quantity | undefined {
   if (between.length === 0 || !between.every(({ text }) => AGAIN.test(text))) return undefined;
-  const ratio = Math.max(first.value, second.value) / Math.min(first.value, second.value);
-  if (ratio <= SAME) return second;
-  if (ratio > OWN_MEASURE || isMetric(first) === isMetric(second)) return undefined;
-  return isMetric(first) ? second : first;
+  const kept = measuredBy(inOneUnit(first), inOneUnit(second))?.amount;
+  return kept && (kept === first ? second : first);
 }
 
 type Beside = {
