@@ -26,7 +26,7 @@ const DEMO_FOLDER = '.tintmoot/demo';
 /** `npm run ask`: answers one command, or one a line, and exits. */
 async function ask(environment: Environment, args: readonly string[]): Promise<number> {
   const { readAskArguments, runAsk, toldUsage } = await import('./terminal/ask.ts');
-  if (toldUsage(args)) return 0;
+  if (await toldUsage(args)) return 0;
   const asked = readAskArguments(args);
   if (!asked) return 2;
   const log = logger({

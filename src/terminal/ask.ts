@@ -34,10 +34,10 @@ export type AskArguments = {
 };
 
 /** Tells how `ask` is used where that is what was asked; false where it was not. */
-export function toldUsage(args: readonly string[]): boolean {
+export async function toldUsage(args: readonly string[]): Promise<boolean> {
   const [first] = args;
   const isAsked = args.length === 1 && (first === '--help' || first === '-h');
-  if (isAsked) process.stdout.write(`${USAGE}\n`);
+  if (isAsked) await written(process.stdout, USAGE);
   return isAsked;
 }
 
@@ -89,7 +89,24 @@ function instantOf(text: string): number {
   return at;
 }
 
-/** Answers the commands one after the other; true when none of them was a problem. */
+/**
+ * Writes lines; false where whoever read them has seen enough and is gone (`ask --lines | head`), which is no fault. Throws where they
+ * cannot be written for another reason, a full disk.
+ */
+function written(to: NodeJS.WriteStream, lines: string): Promise<boolean> {
+  return new Promise((resolve, reject) => {
+    // A stream that fails says so twice, and what nobody listens to ends the process with a trace.
+    const ignored = () => {};
+    to.once('error', ignored);
+    to.write(`${lines}\n`, error => {
+      if (!error) to.off('error', ignored);
+      if (error && (error as NodeJS.ErrnoException).code !== 'EPIPE') reject(error);
+      else resolve(!error);
+    });
+  });
+}
+
+/** Answers the commands one after the other, until nobody reads on; true when none of them was a problem. */
 export async function runAsk({ seat, lines, all, json, pictures }: AskArguments, conversation: Conversation) {
   let fine = true;
   const source =
@@ -105,7 +122,11 @@ export async function runAsk({ seat, lines, all, json, pictures }: AskArguments,
     const shown = json
       ? JSON.stringify(await jsonOf(answered, pictures))
       : dressed(await linesOf(answered.answer, { folder: pictures, all }), lookOf(process.stdout));
-    (answered.answer.kind === 'problem' && !json ? process.stderr : process.stdout).write(`${shown}\n`);
+    const to = answered.answer.kind === 'problem' && !json ? process.stderr : process.stdout;
+    if (await written(to, shown)) continue;
+    // Whoever asks may go on for ever; paused, a socket would still be waited for.
+    process.stdin.destroy();
+    break;
   }
   return fine;
 }
