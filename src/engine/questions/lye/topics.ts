@@ -1,3 +1,4 @@
+import { TextToFit } from '../../text/patterns/fitting.ts';
 import { AMISS_PATTERNS } from './amiss-patterns.ts';
 import { AROUND_PATTERNS } from './around-patterns.ts';
 import { AT_HAND_PATTERNS } from './at-hand-patterns.ts';
@@ -50,18 +51,20 @@ const CARE_PATTERNS = [
   ...LATER_PATTERNS,
 ];
 
-const plainOf = (question: string): string =>
-  question
-    .slice(0, LONGEST)
-    .normalize('NFD')
-    .replace(/\p{M}/gu, '')
-    .slice(0, LONGEST)
-    .toLowerCase()
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
+const plainOf = (question: string): TextToFit =>
+  new TextToFit(
+    question
+      .slice(0, LONGEST)
+      .normalize('NFD')
+      .replace(/\p{M}/gu, '')
+      .slice(0, LONGEST)
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, ' ')
+      .trim(),
+  );
 
-const foundIn = (plain: string, among: TopicPatterns): LyeTopic | undefined =>
-  among.find(([, patterns]) => patterns.some(pattern => pattern.test(plain)))?.[0];
+const foundIn = (plain: TextToFit, among: TopicPatterns): LyeTopic | undefined =>
+  among.find(([, patterns]) => patterns.some(pattern => plain.fits(pattern)))?.[0];
 
 /** A matter that is answered before any amount of lye in the same question; harm stands before it. */
 export function careTopicIn(question: string): LyeTopic | undefined {
