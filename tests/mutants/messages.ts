@@ -29,9 +29,12 @@ export type ToWorker =
 
 export const CHANNEL = 'mutants';
 
+/** `isCounted`: how often each test comes by each change is known, and is not counted on. */
+type Switches = InstrumenterContext & { isCounted?: boolean };
+
 /** Where instrumented code looks for the mutant that is switched on; always this one object. */
-export function switches(): InstrumenterContext {
-  const holder = globalThis as { __stryker__?: InstrumenterContext };
+export function switches(): Switches {
+  const holder = globalThis as { __stryker__?: Switches };
   holder.__stryker__ ??= {};
   return holder.__stryker__;
 }

@@ -4,8 +4,11 @@ export function processorMillis(): number {
   return (user + system) / 1000;
 }
 
-/** So many times the processor time that it takes without a mutant may a test take with one, and so much more. */
-const MORE_TIME = 10;
+/**
+ * So many times the processor time that it took may a test take with a mutant, and so much more. It took that with every change that it
+ * came by counted, several times what it takes now.
+ */
+const MORE_TIME = 3;
 const GRACE_MILLIS = 10_000;
 const LOOKS_MILLIS = 100;
 

@@ -5,6 +5,7 @@ import { type TestResult, TestStatus } from '@stryker-mutator/api/test-runner';
 import { type RunnerTask, type RunnerTestCase, type RunnerTestSuite, TestRunner } from 'vitest';
 import { CHANNEL, type FromWorker, switches, type ToWorker } from './messages.ts';
 import { processorMillis } from './overrun.ts';
+import { trace } from './trace.ts';
 
 const testsIn = (task: RunnerTask): readonly RunnerTestCase[] =>
   task.type === 'test' ? [task] : task.tasks.flatMap(testsIn);
@@ -18,6 +19,35 @@ const loaded: RunnerTestCase[] = [];
 const DEAR = 4000;
 const used = new Map<string, number>();
 let filesDone = 0;
+
+/** So many times may changed code ask in which test it is before the processor time is looked at. */
+const LOOKS_EVERY = 4096;
+/** Processor time, ms, at which the test that runs began. */
+let began: number | undefined;
+
+/** Ends a test that proves dear while it still runs: changed code asks here, at every change that it comes by, in which test it is. */
+function endDearTests(): void {
+  let asked = 0;
+  Object.defineProperty(switches(), 'currentTestId', {
+    configurable: true,
+    get() {
+      asked += 1;
+      if (asked % LOOKS_EVERY === 0 && began !== undefined && processorMillis() - began > DEAR)
+        throw new Error('takes too long to be asked about any change');
+      return undefined;
+    },
+  });
+}
+endDearTests();
+
+type Measured = FromWorker & { says: 'ready' };
+const keptAt = process.env.MUTANT_MEASURED!;
+/** What the first worker of a run measured: a mutant that never ended takes its worker along, and the next one goes on. */
+const measuredBefore = existsSync(keptAt)
+  ? (JSON.parse(readFileSync(keptAt, 'utf8')) as Measured)
+  : undefined;
+const askedBefore = measuredBefore && new Set(measuredBefore.tests.map(({ id }) => id));
+if (measuredBefore) switches().isCounted = true;
 
 /** Property tests ask vitest which test they are in. */
 let running: RunnerTestCase | undefined;
@@ -55,7 +85,7 @@ async function failureOf(test: RunnerTestCase): Promise<string | undefined> {
  * Every test a second time, to see what it reaches once all is loaded. What only loading or the first run reached is
  * computed once for the process: it stands under `static`, since no later run would notice a change there.
  */
-async function measured(): Promise<FromWorker & { says: 'ready' }> {
+async function measured(): Promise<Measured> {
   const context = switches();
   // The instrumented files hold on to this object.
   context.mutantCoverage ??= { static: {}, perTest: {} };
@@ -68,6 +98,7 @@ async function measured(): Promise<FromWorker & { says: 'ready' }> {
     const failureMessage = await failureOf(test);
     const timeSpentMs = performance.now() - began;
     processor[test.id] = processorMillis() - before;
+    trace(`${Math.round(processor[test.id]!)} ms ${test.fullName}`);
     const result = { id: test.id, name: test.fullName, fileName: test.file.filepath, timeSpentMs };
     tests.push(
       failureMessage === undefined
@@ -82,12 +113,10 @@ async function measured(): Promise<FromWorker & { says: 'ready' }> {
   return { says: 'ready', tests, coverage: { static: onlyOnce, perTest }, processor };
 }
 
-/** What the first worker of a run measured: a mutant that never ended takes its worker along, and the next one goes on. */
-async function measuredOnce(): Promise<FromWorker & { says: 'ready' }> {
-  const kept = process.env.MUTANT_MEASURED!;
-  if (existsSync(kept)) return JSON.parse(readFileSync(kept, 'utf8')) as FromWorker & { says: 'ready' };
+async function measuredOnce(): Promise<Measured> {
+  if (measuredBefore) return measuredBefore;
   const ready = await measured();
-  writeFileSync(kept, JSON.stringify(ready));
+  writeFileSync(keptAt, JSON.stringify(ready));
   return ready;
 }
 
@@ -107,11 +136,13 @@ async function tried(
   begins: (test: string) => void,
 ): Promise<FromWorker> {
   const context = switches();
+  // Changed code compares names of changes, at once where both are the same object: as names of properties are.
+  const [active] = Object.keys({ [mutant]: true });
   let hits = 0;
   const switchOn = ({ id }: RunnerTestCase) => {
     const usual = Math.max(HARDLY, perTest[id]?.[mutant] ?? 0);
     const most = Math.min(hitLimit, MORE_OFTEN * usual);
-    Object.assign(context, { activeMutant: mutant, hitCount: 0, hitLimit: most });
+    Object.assign(context, { activeMutant: active, hitCount: 0, hitLimit: most });
   };
   const told = (ran: number, failed?: { test: string; message: string }): FromWorker => ({
     says: 'tried',
@@ -140,13 +171,18 @@ async function tried(
  */
 export default class SwitchingRunner extends TestRunner {
   override async onBeforeRunTask(test: RunnerTestCase): Promise<void> {
+    // What is dear does not run a second time only to be left out.
+    if (askedBefore && !askedBefore.has(test.id)) test.mode = 'skip';
     await super.onBeforeRunTask(test);
-    used.set(test.id, -processorMillis());
+    trace(`begins ${test.fullName}`);
+    began = processorMillis();
+    used.set(test.id, -began);
   }
 
   override onAfterRunTask(test: RunnerTestCase): void {
     super.onAfterRunTask(test);
     used.set(test.id, used.get(test.id)! + processorMillis());
+    began = undefined;
   }
 
   override async onAfterRunSuite(suite: RunnerTestSuite): Promise<void> {
@@ -161,7 +197,11 @@ export default class SwitchingRunner extends TestRunner {
   async #serve(): Promise<void> {
     const channel = new BroadcastChannel(CHANNEL);
     const ended = Promise.withResolvers<void>();
+    const context = switches();
+    // Here what is dear was ended.
+    delete context.currentTestId;
     const ready = await measuredOnce();
+    context.isCounted = true;
     const millis = new Map(ready.tests.map(({ id, timeSpentMs }) => [id, timeSpentMs]));
     const quickestFirst = loaded.toSorted((one, other) => millis.get(one.id)! - millis.get(other.id)!);
     const answer = async (asked: ToWorker & { asks: 'try' }) => {

@@ -28,6 +28,7 @@ export type Tried = {
 async function resultsOf({ places, testFiles, draw, graceMillis }: Trial): Promise<readonly MutantResult[]> {
   process.env.MUTANT_TESTS = testFiles.join(',');
   process.env.MUTANT_FILES = String(testFiles.length);
+  process.env.MUTANT_SOURCES = [...new Set(places.map(place => place.replace(/:[\d-]+$/, '')))].join(',');
   process.env.MUTANT_DRAW = JSON.stringify(draw);
   if (graceMillis !== undefined) process.env.MUTANT_GRACE_MILLIS = String(graceMillis);
   const measured = join(tmpdir(), `mutants-${process.pid}-measured.json`);
