@@ -114,9 +114,6 @@ function wedgeReply(
     blocks: [
       { kind: 'text', text: words.wedge({ raised }) },
       { kind: 'rows', rows },
-      ...(first!.topCm[0] === 0
-        ? [{ kind: 'text' as const, text: words.across({ across: first!.acrossCm, unit }) }]
-        : []),
       { kind: 'text', folds: true, fold: 'steps', text: [words.layerSteps, words.wedgeSteps].join('\n') },
     ],
     cautions: doseCautions([{ id: 'raw-batter', values: {} }], say),

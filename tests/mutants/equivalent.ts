@@ -23,6 +23,8 @@ const SECTIONS_STAND = 'every section that a substance claims stands in our copy
 const ONE_CARBON = 'no other colour of either list has the number 77268';
 const SAME_SPOONS = 'exactly so many teaspoons are as many by the finer step as by the coarser';
 
+const colour = (file: string) => `src/engine/colour/${file}.ts`;
+const NO_TIE = 'two colours that are apart differ by no such share to its last digit';
 const voting = (file: string) => `src/engine/challenges/voting/${file}.ts`;
 const BEYOND_TABLE = 'beyond the table stands nothing, which is neither more nor less than anything';
 const heat = (file: string) => `src/engine/heat/${file}.ts`;
@@ -237,4 +239,40 @@ export const EQUIVALENT: readonly Equivalent[] = [
   { file: permitted, from: '[]', to: '["Stryker was here"]', why: 'no section has that name' },
   { file: permitted, from: "number === '77268:1'", to: 'false', why: ONE_CARBON },
   { file: permitted, from: "'77268:1'", to: '""', why: ONE_CARBON },
+  {
+    file: colour('jars/compare-jars'),
+    from: 'size > greatest![0] / 3',
+    to: 'size >= greatest![0] / 3',
+    why: NO_TIE,
+  },
+  {
+    file: colour('mixing/mix-kernel'),
+    from: 'false',
+    to: 'true',
+    why: 'what glows, with nothing of it in the mix, adds no light',
+  },
+  {
+    file: 'src/engine/palettes/hue-schemes.ts',
+    from: 'first.chroma < LEAST_CHROMA',
+    to: 'first.chroma <= LEAST_CHROMA',
+    why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/what-to-buy.ts',
+    from: 'off - single.off >= WORTH',
+    to: 'off - single.off > WORTH',
+    why: NO_TIE,
+  },
+  {
+    file: 'src/engine/palettes/what-to-buy.ts',
+    from: 'colours.slice(at + 1)',
+    to: 'colours',
+    why: 'a mix of a colour with itself, or the other way round, is tried already',
+  },
+  {
+    file: 'src/engine/pouring/swirl-shares.ts',
+    from: 'value === undefined',
+    to: 'false',
+    why: 'what is no figure, divided, is no number, and is refused as none is',
+  },
 ];

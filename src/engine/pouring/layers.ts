@@ -14,8 +14,6 @@ export type Layer = {
   readonly millilitres: number;
   /** Height of its top at the low and at the high side of the mould once it stands level, cm; equal for a level layer. */
   readonly topCm: readonly [low: number, high: number];
-  /** How far it reaches across the bottom, cm: the whole width but for a thin wedge. */
-  readonly acrossCm: number;
 };
 
 /** How much batter each layer of a loaf takes so that all are as high as one another, in ml, bottom first. */
@@ -24,14 +22,13 @@ export function equalLayers({ lengthCm, widthCm, heightCm }: Loaf, count: number
   return Array.from({ length: count }, (_, at) => ({
     millilitres: lengthCm * widthCm * each,
     topCm: [each * (at + 1), each * (at + 1)] as const,
-    acrossCm: widthCm,
   }));
 }
 
 /**
  * The same with the first layer poured while one long side stands on a block, so that it sets as a wedge: all layers take the
  * same volume, the rest are poured level upon it. The wedge's top is level when poured, so it lies at the angle of the tilt once
- * the mould stands level: a triangle where it does not reach the raised side, else a trapezium. The second layer fills up the
+ * the mould stands level: a trapezium, at the steepest a triangle that just reaches the raised side. The second layer fills up the
  * wedge; its top is level at the height of two layers, which the wedge must not pass.
  * Throws a Refusal `layers-tilt-too-steep` for a block at which the wedge would stand above the top of the second layer.
  * @param raisedCm height of the block under one long side
@@ -42,13 +39,12 @@ export function wedgedLayers(loaf: Loaf, count: number, raisedCm: number): reado
   if (raisedCm === 0) return level;
   const each = heightCm / count;
   const slope = slopeOf(raisedCm, widthCm);
-  const area = widthCm * each;
-  const [wedge, most] = [
-    wedgeOf(area, widthCm, slope),
-    steepest(widthCm, each, Math.min(2 * each, heightCm)),
-  ];
+  // Where its high side comes to the top of the second layer, or to the filled height of a mould that has no second.
+  const most = (2 * (Math.min(2 * each, heightCm) - each)) / widthCm;
   if (!(slope <= most)) refuse('layers-tilt-too-steep', { most: raisedOf(most, widthCm) });
-  return [{ millilitres: area * lengthCm, ...wedge }, ...level.slice(1)];
+  const half = (slope * widthCm) / 2;
+  // The low side of the tilt is where the batter gathers, so there it stands highest.
+  return [{ millilitres: widthCm * each * lengthCm, topCm: [each - half, each + half] }, ...level.slice(1)];
 }
 
 /** Tangent of the tilt: a block under one side of a mould of that width. A block as high as the mould is wide turns it over. */
@@ -58,20 +54,3 @@ function slopeOf(raisedCm: number, widthCm: number): number {
 }
 
 const raisedOf = (slope: number, widthCm: number): number => (widthCm * slope) / Math.hypot(1, slope);
-
-/** The top of a wedge of that cross-section, cm2. */
-function wedgeOf(area: number, widthCm: number, slope: number): Pick<Layer, 'topCm' | 'acrossCm'> {
-  const mean = area / widthCm;
-  const half = (slope * widthCm) / 2;
-  // The low side of the tilt is where the batter gathers, so there it stands highest.
-  if (half <= mean) return { topCm: [mean - half, mean + half], acrossCm: widthCm };
-  const across = Math.sqrt((2 * area) / slope);
-  return { topCm: [0, across * slope], acrossCm: across };
-}
-
-/** The steepest slope at which the wedge stands no higher than `most`. */
-function steepest(widthCm: number, each: number, most: number): number {
-  const half = most - each;
-  if (half <= each) return (2 * half) / widthCm;
-  return most ** 2 / (2 * widthCm * each);
-}

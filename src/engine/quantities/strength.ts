@@ -187,7 +187,7 @@ const POUND_SHORT = /\s*\b(?:ppo|tpo)$/iu;
 function parseSpoons(text: string): Strength | undefined {
   if (text.length > 60) return undefined;
   const short = text.trim().replace(POUND_SHORT, '');
-  const [count, per, ...more] = short.split(PER).map(part => part.trim());
+  const [count, per, ...more] = short.split(PER);
   if (count === undefined || more.length > 0) return undefined;
   const teaspoons = teaspoonsOf(count);
   if (teaspoons === undefined) return undefined;

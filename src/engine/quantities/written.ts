@@ -74,7 +74,7 @@ export function readWritten(text: string): Written | undefined {
     // "a cup less a tablespoon"
     const isLess = terms.length > 0 && LESS.has(plainWord(tokens[at]!));
     if (isLess && readCount(tokens, at + 1) !== undefined) at += 1;
-    const taken = isLess && at > 0 && LESS.has(plainWord(tokens[at - 1]!));
+    const taken = isLess && LESS.has(plainWord(tokens[at - 1]!));
     const count = readCount(tokens, at);
     // A minus inside ("1 cup - 2 Tbsp") or a figure we cannot read is never guessed at.
     if (count === undefined && (tokens[at] === '-' || (/\d/u.test(tokens[at]!) && tokens[at] !== 'cm3')))

@@ -30,6 +30,15 @@ describe('when a bar is cured (common practice)', () => {
     expect(cure('olive 100%').high).toBeGreaterThan(120);
   });
 
+  test('an oil whose fatty acids nobody knows counts as hard, and no oils are not soft', () => {
+    const [olive] = oils('olive 100%');
+    const unknown = { ...olive!.oil, profile: undefined };
+    expect(softShare([{ oil: unknown, grams: 500 }])).toBe(0);
+    const half = [olive!, { oil: unknown, grams: olive!.grams }];
+    expect(softShare(half)).toBeCloseTo(softShare([olive!]) / 2, 12);
+    expect(softShare([])).toBe(0);
+  });
+
   test('a paste is not dried but left to clear', () => {
     expect(cure('olive 100%', 25, 1)).toEqual({ low: 7, typical: 14, high: 28 });
   });

@@ -13,6 +13,7 @@ import {
   diagonal,
   informationOf,
   inverseOf,
+  logDeterminant,
   plus,
   type SquareMatrix,
 } from '../../../src/engine/colour/calibration/test-bars/information-matrix.ts';
@@ -204,6 +205,13 @@ describe('exchange against every choice there is', () => {
       }
     },
   );
+
+  test('what leaves something unknown has no determinant to speak of, and no inverse', () => {
+    const once = informationOf([[1, 2]], 2);
+    expect(logDeterminant(once)).toBe(Number.NEGATIVE_INFINITY);
+    expect(inverseOf(once)).toBeUndefined();
+    expect(logDeterminant(diagonal([2, 8]))).toBeCloseTo(Math.log(16), 12);
+  });
 
   test('an inverse times its matrix is one', () => {
     const matrix = plus(prior, informationOf(candidates[3]!, size));

@@ -110,6 +110,21 @@ describe('a cured bar', () => {
     ).toBeLessThan(0.2);
   });
 
+  test('says the same whichever of its bars comes first', () => {
+    const off = (share: number, lighter: number): CuredBar => {
+      const bar = barOf(violet, share);
+      return { ...bar, lab: { ...bar.lab, l: bar.lab.l + lighter } };
+    };
+    const [near, fair, far] = [off(1, 1), off(0.5, 9), off(0.25, 25)];
+    const stated = [
+      [near, fair, far],
+      [fair, near, far],
+      [far, near, fair],
+      [far, fair, near],
+    ].map(bars => learnt(bars).plusMinus.after);
+    for (const one of stated) expect(one).toBeCloseTo(stated[0]!, 3);
+  });
+
   test('of two jars tells them apart once each was seen with the other in other shares', () => {
     const yellow = kindOf('yellow-iron-oxide');
     const strong: Optics = { ...yellow, k: yellow.k.map(value => value * 1.8) };

@@ -46,6 +46,12 @@ describe('a price', () => {
     expect(refusal(text)).toBe(id);
   });
 
+  test('that is refused is quoted', () => {
+    expect(() => parseMoney('200000000 €')).toThrow(
+      expect.objectContaining({ id: 'price-out-of-range', values: { text: '200000000 €' } }),
+    );
+  });
+
   test('is written as the language writes it, small ones with two figures', () => {
     expect(moneyIn('en', { amount: 8.5, currency: 'EUR' })).toBe('€8.50');
     expect(moneyIn('es', { amount: 8.5, currency: 'EUR' }).replaceAll('\u00a0', ' ')).toBe('8,50 €');
@@ -92,4 +98,19 @@ describe('a cost', () => {
       expect(() => parseOilPrices(text)).toThrow(Refusal);
     },
   );
+
+  test('of more oils than any batch has is refused, and what is refused is quoted', () => {
+    const many = (count: number) => Array.from({ length: count }, () => 'olive oil 8 €/kg').join('; ');
+    expect(parseOilPrices(many(30)).size).toBe(1);
+    for (const [text, quoted] of [
+      [many(31), 'olive oil 8 €/kg'],
+      ['olive oil 8 €/kg; olive 8 €', 'olive 8 €'],
+    ] as const)
+      expect(() => parseOilPrices(text)).toThrow(
+        expect.objectContaining({
+          id: 'oil-price-unreadable',
+          values: { text: expect.stringContaining(quoted) },
+        }),
+      );
+  });
 });

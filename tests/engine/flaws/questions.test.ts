@@ -5,7 +5,7 @@ import type { Evidence } from '../../../src/engine/flaws/diagnosis.ts';
 import { FINDINGS, type FindingId } from '../../../src/engine/flaws/findings.ts';
 import { infer } from '../../../src/engine/flaws/inference.ts';
 import { LIKELIHOODS } from '../../../src/engine/flaws/likelihoods.ts';
-import { answered, SURE_ENOUGH } from '../../../src/engine/flaws/questions.ts';
+import { answered, LEAST_BITS, SURE_ENOUGH, worthAsking } from '../../../src/engine/flaws/questions.ts';
 
 const white: Evidence = { finding: 'white-specks', probability: 0.95, via: 'words', from: 'white spots' };
 
@@ -42,6 +42,15 @@ describe('the next best question', () => {
     }
     const { causes } = infer(evidence);
     expect(Object.entries(causes).sort((a, b) => b[1] - a[1])[0]![0]).toBe('stearic-spots');
+  });
+
+  test('stops where no answer would tell anything', () => {
+    const posterior = infer([white]);
+    const telling = (bits: number) =>
+      worthAsking(posterior, [{ finding: 'ash-wipes-off' as FindingId, bits }]);
+    expect(telling(LEAST_BITS)).toBe('ash-wipes-off');
+    expect(telling(LEAST_BITS - 1e-9)).toBeUndefined();
+    expect(worthAsking(posterior, [])).toBeUndefined();
   });
 
   test('stops when one cause is sure enough', () => {

@@ -55,6 +55,16 @@ describe('a palette in words', () => {
     expect(read.colours).toHaveLength(count);
   });
 
+  test('of nothing between two commas has no colour there, and of more than eight is refused', () => {
+    expect(readPalette('teal, , plum').colours).toHaveLength(2);
+    const many = (count: number) => Array.from({ length: count }, () => 'teal').join(', ');
+    expect(readPalette(many(8)).colours).toHaveLength(8);
+    for (const text of [many(9), ';, ;'])
+      expect(() => readPalette(text)).toThrow(
+        expect.objectContaining({ id: 'palette-size', values: { least: 1, most: 8 } }),
+      );
+  });
+
   test.each(['', '🧼', 'sunset, 99 layers', 'sunset, one layer', 'x'.repeat(5000), 'constructor'])(
     'is not %s',
     text => {
@@ -91,6 +101,9 @@ describe('hues that hold together', () => {
     const [first, ...others] = found.places.map(place => hueOfLab(wheel[place]!));
     for (const [at, one] of others.entries())
       expect(hueApart(one.hue, first!.hue + HUE_SCHEMES.triadic[at + 1]!)).toBeLessThanOrEqual(MOST_OFF);
+    const errors = others.map((one, at) => hueApart(one.hue, first!.hue + HUE_SCHEMES.triadic[at + 1]!));
+    expect(found.off).toBe(Math.max(...errors));
+    expect(found.off).toBeGreaterThan(0);
     expect(paletteOf('complementary', ['#c8323a', '#c83a32'].map(labOfHex))).toBeUndefined();
     expect(paletteOf('complementary', ['#808080', '#909090'].map(labOfHex))).toBeUndefined();
   });
@@ -135,6 +148,19 @@ describe('what to buy', () => {
     const both = whatToBuy({ ...ask, targets: ['#5467b8', '#7f9a72'].map(labOfHex) });
     expect(both.two!.ids.toSorted()).toContain('ultramarine-blue');
     expect(both.two!.off).toBeLessThan(both.one[0]!.off);
+  });
+
+  test('the best single jar stands first, wherever it is on offer', () => {
+    const { one } = whatToBuy({ ...ask, offered: offered.toReversed(), targets: [labOfHex('#5467b8')] });
+    expect(one[0]!.ids).toEqual(['ultramarine-blue']);
+    expect(one.map(({ off }) => off)).toEqual(one.map(({ off }) => off).toSorted((a, b) => a - b));
+  });
+
+  test('without any jar there is the soap itself', () => {
+    const target = labOfHex('#5467b8');
+    const [plain] = whatToBuy({ ...ask, own: [], offered: [], targets: [target] }).now.reach;
+    expect(plain!.hex).toMatch(/^#[\da-f]{6}$/);
+    expect(plain!.deltaE).toBeCloseTo(apart(labOfHex(plain!.hex), target), 0);
   });
 
   test('what is reached already wants nothing', () => {

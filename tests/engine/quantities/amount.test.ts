@@ -190,6 +190,13 @@ describe('what cannot be meant is refused with its reason', () => {
     expect(grams('1,250 kg')).toBe(1250);
   });
 
+  test('of two readings the one that is too small for what is asked is none', () => {
+    const within = (low: number, high: number) => parseAmount('1,500 g', MEASURES.us, { low, high });
+    expect(within(2, 200_000)).toEqual({ measure: 'mass', grams: 1500 });
+    expect(within(1.5, 1499)).toEqual({ measure: 'mass', grams: 1.5 });
+    expect(refused(() => within(1.5, 1500))).toBe('amount-ambiguous');
+  });
+
   test('a refusal quotes no more than a line of what was written', () => {
     try {
       parsePortion('👩‍🔬'.repeat(1000));

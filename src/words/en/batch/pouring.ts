@@ -33,8 +33,6 @@ export const pouring = {
     unit: LengthUnit;
   }) =>
     `Layer ${v.number}, the wedge: ${v.volume}, ${v.grams} g, from ${length(v.low, v.unit)} to ${length(v.high, v.unit)} high`,
-  across: (v: { across: number; unit: LengthUnit }) =>
-    `The wedge ends ${length(v.across, v.unit)} across the bottom.`,
   wedge: (v: { raised: number }) =>
     `Set one long side on a block of ${length(v.raised)} for the first layer; stand it level once that holds.`,
   layerSteps:

@@ -19,7 +19,6 @@ export const pouring: typeof en.pouring = {
       .join(', '),
   wedgeLayer: ({ number, volume, grams, low, high, unit }) =>
     `Capa ${number}, la cuña: ${volume}, ${grams} g, de ${length(low, unit)} a ${length(high, unit)} de alto`,
-  across: ({ across, unit }) => `La cuña termina a ${length(across, unit)} del borde, en el fondo.`,
   wedge: ({ raised }) =>
     `Apoya un lado largo en un taco de ${length(raised)} para la primera capa; ponlo a nivel cuando aguante.`,
   layerSteps:
