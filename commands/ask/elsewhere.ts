@@ -1,6 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
-import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import { HURTS_ANYWHERE } from '../../src/engine/questions/lye/hurts-anywhere.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import { LYE_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
@@ -8,18 +8,6 @@ import type { lyeAnswer } from './lye.ts';
 
 /** From here on a matter of handling is only taken for one, where no lye is spoken of. */
 export const SURELY_ELSEWHERE = 0.6;
-
-/** Ways of handling lye that hurt somebody whatever it is for: what keeps from harm is said first, never another field's sentence. */
-const HURTS_ANYWHERE: ReadonlySet<string> = new Set<LyeTopic>([
-  'drink-bottle',
-  'bleach-in-soap',
-  'water-onto-lye',
-  'aluminium',
-  'milk-at-once',
-  'no-goggles',
-  'zap-use',
-  'more-lye',
-]);
 
 /** What is said to a question of another field, with what can be asked. */
 export function outsideReply({ outside = 'other' }: QuestionRead, { say }: Context): Reply {

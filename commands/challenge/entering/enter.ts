@@ -4,14 +4,12 @@ import type { Context } from '../../../src/conversation/context.ts';
 import type { Attachment } from '../../../src/conversation/question.ts';
 import type { Reply } from '../../../src/conversation/reply.ts';
 import type { Challenge } from '../../../src/engine/challenges/challenge.ts';
-import { type Bid, type Violation, violations } from '../../../src/engine/challenges/rules.ts';
 import { refuse } from '../../../src/engine/refusal.ts';
 import {
   asOf,
   type Bar,
   enterBar,
   photosOf,
-  placingsOf,
   replaceBar,
   requireChallenge,
   type StoredChallenge,
@@ -20,17 +18,15 @@ import {
 import { noteShelf } from '../../../src/records/group-shelves.ts';
 import { inTheRunning, type NumberedBar, numberedBars, takenOutOf } from '../bars.ts';
 import { chooseChallenge, madeBy, scopeOf } from '../lookup.ts';
-import { readDate } from '../opening/terms.ts';
 import { readUsed, type Used } from './colourants-used.ts';
+import { type Described, describe } from './described.ts';
 import { type EntryDone, type EntryLeads, enteredReply } from './entered.ts';
 import { measure, type PhotoPart, type PhotoPartName, photoParts, unscoredKind } from './measure.ts';
 
 declare module '../../../src/engine/refusal.ts' {
   interface Reasons {
-    'challenge-entry-unfit': { readonly violations: readonly Violation[] };
     'challenge-entry-which': { readonly entries: readonly string[] };
     'challenge-entry-none': Record<never, never>;
-    'challenge-bar-title-unfit': { readonly most: number };
   }
 }
 
@@ -43,8 +39,6 @@ export type EnterAsked = {
   readonly note?: string | undefined;
   readonly made?: string | undefined;
 };
-
-const mostTitle = 80;
 
 const leads: EntryLeads = { part: to => part.with(to), takeBack: to => takeBack.with(to) };
 
@@ -166,51 +160,6 @@ function requireRoom(challenge: StoredChallenge, now: Challenge, { asker }: Cont
   if (first && mine < now.terms.entriesPerMember && mine + gone.length >= now.terms.entriesPerMember)
     refuse('challenge-bar-taken-out', first);
 }
-
-type EntryText = {
-  readonly title: string;
-  readonly note?: string | undefined;
-  readonly made?: string | undefined;
-  readonly used: readonly Used[];
-  readonly replaces?: string | undefined;
-};
-type Described = Omit<Bar, 'colour' | 'region'>;
-
-/** What was said as it is kept. Throws a Refusal that names everything that breaks the terms. */
-async function describe(
-  { title, note, made, used, replaces }: EntryText,
-  now: Challenge,
-  context: Context,
-): Promise<Described> {
-  const named = title.trim();
-  if (named === '' || named.length > mostTitle) refuse('challenge-bar-title-unfit', { most: mostTitle });
-  const technique = now.terms.class === 'technique' ? note?.trim() : undefined;
-  const madeOn = made?.trim() ? readDate(made) : undefined;
-  const bid: Bid = {
-    by: context.asker.id,
-    at: context.at,
-    replaces,
-    colourants: used.map(({ name, colourant }) => colourant ?? name),
-    notOnShelf: used.filter(({ onShelf }) => !onShelf).map(({ name }) => name),
-    madeOn,
-    technique,
-    wins: now.terms.class === 'beginner' ? await winsOf(context) : 0,
-  };
-  const found = violations(now, bid);
-  if (found.length > 0) refuse('challenge-entry-unfit', { violations: found });
-  return {
-    title: named,
-    maker: context.asker.name,
-    colourants: used.map(({ name }) => name),
-    kinds: [...new Set(used.flatMap(({ colourant }) => colourant ?? []))],
-    ...(note?.trim() && { note: note.trim() }),
-    ...(madeOn !== undefined && { madeOn }),
-    ...(technique && { technique }),
-  };
-}
-
-const winsOf = async (context: Context) =>
-  (await placingsOf(scopeOf(context), context.asker.id)).filter(({ place }) => place === 1).length;
 
 const keptPhoto = async (photo: Attachment, { workers, asker }: Context) =>
   workers.run('keepEntryPhoto', { bytes: await photo.read() }, { owner: asker.id });
