@@ -1,7 +1,7 @@
 /* From one release to the next while members ask, and back; the earlier ones are taken from this repository's history. */
 import { type ChildProcess, execFileSync, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { copyFileSync, existsSync, mkdirSync, mkdtempSync, rmSync, symlinkSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, mkdtempSync, renameSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -37,18 +37,29 @@ if (!hasHistory) console.warn('SKIPPED: no earlier commits here, so upgrades fro
 const folder = mkdtempSync(join(tmpdir(), 'upgrade-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-/** Lays an earlier release out beside the packages of this one; gives what is started of it. */
+/** Releases never change, and what is compiled of one is kept by where it lies: the next run starts it without compiling. */
+const RELEASES = join(ROOT, '.tintmoot', 'releases');
+
+/** Lays an earlier release out beside the packages of this one, unless it is there; gives what is started of it. */
 function laidOut(commit: string): string {
-  const at = join(folder, commit.replace('^', '-before'));
+  const at = join(RELEASES, commit.replace('^', '-before'));
   const main = join(at, 'src', 'main.ts');
   if (existsSync(main)) return main;
-  mkdirSync(at, { recursive: true });
+  mkdirSync(RELEASES, { recursive: true });
+  // Whole or not at all: a run that is stopped, or another one at the same time, leaves nothing half there.
+  const begun = mkdtempSync(join(RELEASES, 'begun-'));
   const packed = execFileSync('git', ['archive', commit, 'src', 'commands', 'package.json'], {
     cwd: ROOT,
     maxBuffer: 2 ** 30,
   });
-  execFileSync('tar', ['-x', '-C', at], { input: packed });
-  symlinkSync(join(ROOT, 'node_modules'), join(at, 'node_modules'));
+  execFileSync('tar', ['-x', '-C', begun], { input: packed });
+  symlinkSync('../../../node_modules', join(begun, 'node_modules'));
+  try {
+    renameSync(begun, at);
+  } catch (fault) {
+    if (!existsSync(main)) throw fault;
+    rmSync(begun, { recursive: true });
+  }
   return main;
 }
 /** Stands before the name of a fold on its button. */
