@@ -5,6 +5,7 @@ import { BaseSequencer, type TestSpecification } from 'vitest/node';
  * core to themselves. The hundreds of short ones after them keep all cores busy to the end.
  */
 const LONGEST = [
+  'faults/upgrade',
   'photo/read',
   'browser/challenge',
   'sets/sets',

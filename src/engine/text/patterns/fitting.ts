@@ -1,4 +1,4 @@
-import { type Needs, needsOf } from './needs.ts';
+import { isMoreTelling, type Needs, needsOf } from './needs.ts';
 
 /** Lists that several patterns need are one, so that a text is looked through once for each. */
 const lists = new Map<string, readonly string[]>();
@@ -7,12 +7,15 @@ const known = new WeakMap<RegExp, Needs>();
 function needsKept(pattern: RegExp): Needs {
   const kept = known.get(pattern);
   if (kept) return kept;
-  const needs = needsOf(pattern).map(list => {
-    const name = list.join('|');
-    const same = lists.get(name) ?? list;
-    lists.set(name, same);
-    return same;
-  });
+  const needs = needsOf(pattern)
+    // What is held most seldom first: most patterns are left out by it.
+    .toSorted((one, other) => Number(isMoreTelling(other, one)) - Number(isMoreTelling(one, other)))
+    .map(list => {
+      const name = list.join('|');
+      const same = lists.get(name) ?? list;
+      lists.set(name, same);
+      return same;
+    });
   known.set(pattern, needs);
   return needs;
 }

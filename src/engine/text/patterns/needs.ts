@@ -32,7 +32,7 @@ const OPENINGS: readonly (readonly [opening: RegExp, kind: 'needed' | 'forbidden
 ];
 
 /** In how many letters, at least, and by how few of them something is found: the more telling of two lists. */
-const isMoreTelling = (one: readonly string[], other: readonly string[]): boolean => {
+export const isMoreTelling = (one: readonly string[], other: readonly string[]): boolean => {
   const shortest = (list: readonly string[]) => Math.min(...list.map(({ length }) => length));
   return shortest(one) === shortest(other) ? one.length < other.length : shortest(one) > shortest(other);
 };
