@@ -47,9 +47,12 @@ describe('a price', () => {
   });
 
   test('that is refused is quoted', () => {
-    expect(() => parseMoney('200000000 €')).toThrow(
-      expect.objectContaining({ id: 'price-out-of-range', values: { text: '200000000 €' } }),
-    );
+    for (const [text, id] of [
+      ['200000000 €', 'price-out-of-range'],
+      ['12.50', 'price-without-currency'],
+      ['a lot', 'price-unreadable'],
+    ] as const)
+      expect(() => parseMoney(text)).toThrow(expect.objectContaining({ id, values: { text } }));
   });
 
   test('is written as the language writes it, small ones with two figures', () => {

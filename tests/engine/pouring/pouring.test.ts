@@ -40,6 +40,7 @@ describe('layers', () => {
         }
       })();
       if (!most) return;
+      expect(most.millilitres).toBeCloseTo(equalLayers(loaf, layers)[0]!.millilitres, 9);
       const [low, high] = most.topCm;
       expect((low + high) / 2).toBeCloseTo(each, 6);
       expect((high - low) / loaf.widthCm).toBeCloseTo(Math.tan(Math.asin(block / loaf.widthCm)), 6);
@@ -159,3 +160,10 @@ test('from a colour to the same one every step is that colour', () => {
     expect(deltaE).toBeCloseTo(0, 9);
   }
 });
+
+test.each(['blue', '', ';', 'blue 50%, white 2', 'blue .', Array(9).fill('blue 1').join(', ')])(
+  'shares of a top are not in “%s”',
+  text => {
+    expect(() => readSwirlShares(text)).toThrow(expect.objectContaining({ id: 'swirl-shares-unreadable' }));
+  },
+);
