@@ -9,6 +9,9 @@ export type PlainRequest =
   | { readonly kind: 'undo' }
   /** What the batches ask for next. */
   | { readonly kind: 'dates' }
+  /** Hello, with nothing asked yet. */
+  | { readonly kind: 'greeting' }
+  | { readonly kind: 'thanks' }
   /** The newest kept recipe so many times as big. */
   | { readonly kind: 'rescale'; readonly times: number };
 
@@ -24,6 +27,12 @@ const UNDO =
 const DATES =
   /^(?:(?:what|when) (?:is|are|s) (?:my|the) (?:next )?(?:batch|soap|bar|curing|cure)(?:s|es)? (?:dates?|due|ready|cured|done)|when is my next (?:batch )?(?:date|step)(?: due)?|(?:show (?:me )?)?my (?:next )?batch dates?|what (?:do|does) my (?:next )?batch(?:es)? (?:need|ask for|want)(?: next)?|what is (?:next|due)(?: (?:for|with) my (?:batch|batches|soap|bars))|cuando (?:estan?|estaran?) (?:listos?|curados?|listas?|curadas?) (?:mi|mis) (?:lotes?|jabon(?:es)?|pastillas?|barras?)|(?:cuales son )?(?:las |mis )?(?:proximas )?fechas de mis? lotes?|cual es (?:la |mi )?proxima fecha(?: de mis? lotes?)?|que (?:le toca a mi lote|les toca a mis lotes)|que piden? mis? lotes?)$/u;
 
+const GREETING =
+  /^(?:(?:hi+|hey+|hello+|hiya|heya|howdy|yo|good (?:morning|afternoon|evening|day)|morning|evening|hola+|holi|buenas|buen(?:os)? dias?|buenas (?:tardes|noches)|que tal|saludos|ola)(?: (?:there|all|everyone|everybody|folks|guys|friends?|bot|again|how are you|hows it going|a todos|a todas|amig[oa]s?|gente|grupo|como estas?|que tal|de nuevo|buenas(?: tardes| noches)?|buenos dias))*)$/u;
+
+const THANKS =
+  /^(?:(?:ok(?:ay)?|great|perfect|cool|lovely|brilliant|super|vale|perfecto|genial|muy bien|oh|ah|wow) )*(?:thanks?(?: you)?|thank u|thx|ty|tysm|cheers|ta|gracias|mil gracias|muchas gracias|muchisimas gracias|muy amable)(?: (?:so much|very much|a lot|a million|loads|again|all|everyone|everybody|mate|love|bot|you|thats great|that helps|that helped|it worked|por todo|por la ayuda|de nuevo|a todos|amig[oa]s?|me sirvio|me ayudo))*$/u;
+
 const RESCALE: readonly (readonly [RegExp, number])[] = [
   [/^(?:double|dobla|doblar|duplica|duplicar)\b/u, 2],
   [/^(?:triple|triplica|triplicar)\b/u, 3],
@@ -34,7 +43,7 @@ const LAST_RECIPE =
 
 /**
  * The one thing that a question of few words asks for: a word's meaning, what can be made today, to undo, what is due, the
- * last recipe bigger or smaller. Undefined where it is read in the usual way. English and Spanish.
+ * last recipe bigger or smaller, a greeting, thanks. Undefined where it is read in the usual way. English and Spanish.
  */
 export function plainRequest(question: string): PlainRequest | undefined {
   if (question.length > 100) return undefined;
@@ -44,6 +53,13 @@ export function plainRequest(question: string): PlainRequest | undefined {
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim()
     .replace(COURTESY, '');
+  // Courtesies are no more than courtesies where they stand alone.
+  const whole = unaccented(question)
+    .replace(/['’]/gu, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+  if (GREETING.test(whole)) return { kind: 'greeting' };
+  if (THANKS.test(whole)) return { kind: 'thanks' };
   if (TODAY.test(text)) return { kind: 'today' };
   if (UNDO.test(text)) return { kind: 'undo' };
   if (DATES.test(text)) return { kind: 'dates' };
