@@ -54,7 +54,10 @@ const welcome = ({ say }: Context): Reply => ({
   cautions: [],
 });
 
-async function commandOf(request: Exclude<PlainRequest, { kind: 'thanks' }>, context: Context): Promise<Asked> {
+async function commandOf(
+  request: Exclude<PlainRequest, { kind: 'thanks' }>,
+  context: Context,
+): Promise<Asked> {
   switch (request.kind) {
     case 'term':
       return { command: 'help', given: { topic: context.say.help.terms[request.term].name } };

@@ -55,8 +55,9 @@ export function matchHeadline({ target, asked, answer, shown, say }: MatchView):
   if (!best) return say.match.nothing({ target: target.hex });
   const recipe = recipeView(best, say);
   const portion = say.quantities.typed(asked.portion);
-  if (answer.reached) return say.match.headline({ recipe, portion, nearness: closenessOf(best, say) });
   const nearest = wordOf(best.predicted, say);
+  if (answer.reached)
+    return say.match.headline({ recipe, portion, word: nearest, nearness: closenessOf(best, say) });
   return say.match.unreached({
     recipe,
     portion,

@@ -61,8 +61,8 @@ export const preview = {
 export const match = {
   nearness,
   lye,
-  headline: (v: { recipe: string; portion: string; nearness: string }) =>
-    `${v.recipe} for ${v.portion}: ${v.nearness}`,
+  headline: (v: { recipe: string; portion: string; word: string; nearness: string }) =>
+    `${v.recipe} for ${v.portion}: ${v.word}, ${v.nearness}`,
   unreached: (v: { recipe: string; portion: string; nearest: string; target: string; deltaE: number }) =>
     v.nearest === v.target
       ? `${v.recipe} for ${v.portion}: ${v.nearest}, the nearest I get (off by ${plain(v.deltaE)})`

@@ -49,7 +49,7 @@ export const match: typeof en.match = {
   nearness,
   lye,
   oneCup: '1 taza',
-  headline: ({ recipe, portion, nearness: near }) => `${recipe} para ${portion}: ${near}`,
+  headline: ({ recipe, portion, word, nearness: near }) => `${recipe} para ${portion}: ${word}, ${near}`,
   unreached: ({ recipe, portion, nearest, target, deltaE }) =>
     nearest === target
       ? `${recipe} para ${portion}: ${nearest}, lo más cerca que llego (difiere ${plain(deltaE)})`
