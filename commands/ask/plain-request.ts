@@ -63,6 +63,8 @@ async function commandOf(
       return { command: 'help', given: { topic: context.say.help.terms[request.term].name } };
     case 'greeting':
       return { command: 'help', given: {} };
+    case 'shelf':
+      return { command: 'shelf list', given: {} };
     case 'today':
       return { command: 'palette today', given: {} };
     case 'undo':

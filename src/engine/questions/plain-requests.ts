@@ -1,4 +1,6 @@
 import { unaccented } from '../text/unaccented.ts';
+import { tellsOfHurt } from './lye/nearest/hurt.ts';
+import { OUR_WORDS } from './soap-words.ts';
 import { type TradeTerm, termAsked } from './trade-terms.ts';
 
 /** What is asked for in words that can mean one thing only; nothing in them has to be learnt. */
@@ -12,6 +14,8 @@ export type PlainRequest =
   /** Hello, with nothing asked yet. */
   | { readonly kind: 'greeting' }
   | { readonly kind: 'thanks' }
+  /** What stands on the shelf. */
+  | { readonly kind: 'shelf' }
   /** The newest kept recipe so many times as big. */
   | { readonly kind: 'rescale'; readonly times: number };
 
@@ -28,10 +32,32 @@ const DATES =
   /^(?:(?:what|when) (?:is|are|s) (?:my|the) (?:next )?(?:batch|soap|bar|curing|cure)(?:s|es)? (?:dates?|due|ready|cured|done)|when is my next (?:batch )?(?:date|step)(?: due)?|(?:show (?:me )?)?my (?:next )?batch dates?|what (?:do|does) my (?:next )?batch(?:es)? (?:need|ask for|want)(?: next)?|what is (?:next|due)(?: (?:for|with) my (?:batch|batches|soap|bars))|cuando (?:estan?|estaran?) (?:listos?|curados?|listas?|curadas?) (?:mi|mis) (?:lotes?|jabon(?:es)?|pastillas?|barras?)|(?:cuales son )?(?:las |mis )?(?:proximas )?fechas de mis? lotes?|cual es (?:la |mi )?proxima fecha(?: de mis? lotes?)?|que (?:le toca a mi lote|les toca a mis lotes)|que piden? mis? lotes?)$/u;
 
 const GREETING =
-  /^(?:(?:hi+|hey+|hello+|hiya|heya|howdy|yo|good (?:morning|afternoon|evening|day)|morning|evening|hola+|holi|buenas|buen(?:os)? dias?|buenas (?:tardes|noches)|que tal|saludos|ola)(?: (?:there|all|everyone|everybody|folks|guys|friends?|bot|again|how are you|hows it going|a todos|a todas|amig[oa]s?|gente|grupo|como estas?|que tal|de nuevo|buenas(?: tardes| noches)?|buenos dias))*)$/u;
-
+  /^(?:hi+|hey+|hello+|hiya+|heya|howdy|yo|good (?:morning|afternoon|evening|day|night)|(?:good )?night|nite|morning|evening|hola+|holi|buenas|buen(?:os)? dias?|buenas (?:tardes|noches)|saludos|ola)(?: |$)/u;
 const THANKS =
-  /^(?:(?:ok(?:ay)?|great|perfect|cool|lovely|brilliant|super|vale|perfecto|genial|muy bien|oh|ah|wow) )*(?:thanks?(?: you)?|thank u|thx|ty|tysm|cheers|ta|gracias|mil gracias|muchas gracias|muchisimas gracias|muy amable)(?: (?:so much|very much|a lot|a million|loads|again|all|everyone|everybody|mate|love|bot|you|thats great|that helps|that helped|it worked|por todo|por la ayuda|de nuevo|a todos|amig[oa]s?|me sirvio|me ayudo))*$/u;
+  /(?:^| )(?:thanks?|thank (?:you|u)|thankyou|thx|ty|tysm|cheers|ta|much appreciated|gracias|(?:te |lo |os )?agradezco|muy amable)(?: |$)/u;
+/** Something is asked or told beside the courtesy. */
+const BESIDE =
+  /\d|\b(?:how|what|why|when|where|which|who|can|could|should|would|does|do i|is it|are|will|help|but|still|not|problem|que|como|cuant[oa]s?|cual|cuando|donde|puedo|se puede|sirve|ayuda|pero|todavia|aun|sigue|no)\b/u;
+/** Longer texts tell more than a courtesy. */
+const MOST_OF_A_COURTESY = 8;
+
+/** A greeting or thanks that stands alone, whoever it is said to. */
+function courtesyOf(question: string): PlainRequest | undefined {
+  const text = unaccented(question)
+    .replace(/['’]/gu, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim();
+  if (text.split(' ').length > MOST_OF_A_COURTESY || OUR_WORDS.test(text) || tellsOfHurt(question))
+    return undefined;
+  const isAnyone = /^(?:\w+ )?(?:is )?any(?:one|body) (?:there|here|about)$/u.test(text);
+  if (isAnyone) return { kind: 'greeting' };
+  if (BESIDE.test(text) || question.includes('?')) return undefined;
+  if (THANKS.test(text)) return { kind: 'thanks' };
+  return GREETING.test(text) ? { kind: 'greeting' } : undefined;
+}
+
+const SHELF =
+  /^(?:what(?:s| is| do i have| have (?:i|we)(?: got)?) (?:there )?(?:on|in) (?:my|the|our) (?:shel(?:f|ves)|stash|drawer)|(?:have|do) (?:i|we) (?:got |have )?(?:any |some )?(?:\p{L}+ ){0,3}(?:left )?(?:on|in) (?:my|the|our) (?:shel(?:f|ves)|stash)|que (?:hay|tengo|tenemos|queda) en (?:la|mi|el|nuestra) (?:repisa|estant\p{L}*|balda)(?: de \p{L}+)?)$/u;
 
 const RESCALE: readonly (readonly [RegExp, number])[] = [
   [/^(?:double|dobla|doblar|duplica|duplicar)\b/u, 2],
@@ -53,13 +79,9 @@ export function plainRequest(question: string): PlainRequest | undefined {
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim()
     .replace(COURTESY, '');
-  // Courtesies are no more than courtesies where they stand alone.
-  const whole = unaccented(question)
-    .replace(/['’]/gu, '')
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim();
-  if (GREETING.test(whole)) return { kind: 'greeting' };
-  if (THANKS.test(whole)) return { kind: 'thanks' };
+  const courtesy = courtesyOf(question);
+  if (courtesy) return courtesy;
+  if (SHELF.test(text)) return { kind: 'shelf' };
   if (TODAY.test(text)) return { kind: 'today' };
   if (UNDO.test(text)) return { kind: 'undo' };
   if (DATES.test(text)) return { kind: 'dates' };

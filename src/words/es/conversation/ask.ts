@@ -100,6 +100,8 @@ export const ask: typeof en.ask = {
     lye: '¿Era sobre la sosa? No viertas nada hasta aclararlo: pesa otra vez los aceites, usa /plan y compáralo con otra cuenta.',
   },
   welcome: 'De nada. Pregunta lo siguiente cuando haga falta.',
+  tellMore:
+    'Cuéntame un poco más: qué color, para cuánta masa o aceites, o cómo se ve, desde cuándo y qué llevaba.',
   notUnderstood: 'No lo entendí como una pregunta sobre color en jabón, así que no voy a adivinar.',
   nearestFor: ({ name }) =>
     `De ${name} puedo decir: cuánto («cuánto ${name} para 2 tazas»), si aguanta la sosa, en qué humedecerlo y qué dice la norma.`,
