@@ -5,6 +5,8 @@ import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import type { Technique } from '../../src/engine/questions/technique/topic.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { techniqueAnswer } from './technique-answer.ts';
 
@@ -44,6 +46,8 @@ export async function techniqueReply(
   const { near } = techniquesOf(question);
   const [first, second] = near;
   if (!first || first.chance < LIKELY || (first.chance < SURE && isSurelyElse(read))) return undefined;
+  if (IN_THE_POT.has(first.technique) && isFlawTold(read) && !URGENT.test(unaccented(question)))
+    return undefined;
   const others = second && second.chance >= LEAST_OFFERED ? [second.technique] : [];
   const { ask, technique } = context.say;
   const reply = techniqueAnswer(first.technique, context);
@@ -60,6 +64,14 @@ export async function techniqueReply(
     })),
   };
 }
+
+/** What is done while the batter is in the pot. */
+const IN_THE_POT: ReadonlySet<Technique> = new Set(['thick-now', 'riced-now']);
+/** What happened is told with more than one sign of it: why it did is asked, and no pot stands there. */
+const isFlawTold = ({ readings: [reading], facts }: QuestionRead): boolean =>
+  reading?.job === 'diagnose' && facts.findings > 1;
+const URGENT =
+  /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;
 
 /** A command has all that it needs for what is surely asked of it. */
 const isSurelyElse = ({ readings: [reading] }: QuestionRead): boolean =>

@@ -3,6 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { isCurious } from '../../src/engine/questions/lye/curious.ts';
 import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { SOAP_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { behind, outsideReply, SURELY_ELSEWHERE } from './elsewhere.ts';
@@ -36,17 +37,22 @@ export function unsureReply(question: string, read: QuestionRead, context: Conte
   return behind(unsure, outsideReply(read, context));
 }
 
+/** What is asked of soap that is made, kept, given or spoken of; with no word of lye beside it there is nothing to be careful of. */
+const CALM =
+  /\b(?:cure|cures|curing|cured|curado|curando|se cura|ideas?|gifts?|presents?|regal\w+|history|historia|scents?|creamiest|hair|difference|liners?|paper|papel|racks?|pack(?:age|aging)\w*|store|shelf life|boxe?s?|caja|dura|caro|cheap\w*|price|precio|significa|mean(?:s|ing)?|navidad|christmas|marsella|opinion|creamy|lather|espuma|labels?|etiquetas?)\b/iu;
 /** Of making, of harm, and of those who may come to it. */
 const MAY_HARM =
   /\b(?:raw|fresh\w*|uncured|new|zap\w*|burn\w*|sting\w*|itch\w*|rash\w*|hurt\w*|hot|heat\w*|smok\w*|foam\w*|fumes?|gas|eat\w*|ate|drink\w*|drank|swallow\w*|taste\w*|lick\w*|eyes?|skin|wounds?|kids?|child(?:ren)?|baby|babies|toddlers?|pets?|dogs?|cats?|allerg\w*|safe\w*|danger\w*|toxic|poison\w*|harm\w*|caustic|acid\w*|vinegar|bleach|alumini?um|oven|microwave|stove|crud[oa]s?|fresc[oa]s?|nuev[oa]s?|quem\w*|pic[ao]\w*|arde\w*|escuec\w*|irrit\w*|caliente\w*|humo\w*|com[eo]r?|beb[eo]\w*|trag\w*|lam[ei]\w*|prob\w+|ojos?|piel|heridas?|ninos?|ninas?|hij[oa]s?|bebes?|mascotas?|perr[oa]s?|gat[oa]s?|alerg\w*|segur[oa]\w*|peligr\w*|toxic\w*|venen\w*|acid[oa]s?|vinagre|lejia|aluminio|horno|microondas|estufa)\b/iu;
 
 /**
- * Of what is not understood: near lye, or where somebody may come to harm, what always holds; out of interest one calm sentence; else
+ * Of what is not understood: near lye or soap, or where somebody may come to harm, what always holds; out of interest one calm sentence; else
  * what is missing is asked back.
  */
 export function unsureOf(question: string, context: Context): Reply {
   if (isCurious(question)) return topicReply('soap-at-large', context);
-  return NEAR_LYE.test(question) || MAY_HARM.test(unaccented(question))
+  const plain = unaccented(question);
+  const isNearSoap = SOAP_WORDS.test(plain) && !CALM.test(plain);
+  return NEAR_LYE.test(question) || MAY_HARM.test(plain) || isNearSoap
     ? topicReply('unsure', context)
     : askedBack(context);
 }

@@ -10,7 +10,7 @@ const HOW_MUCH = /(?<!\p{L})(?:how much|how many|cuant[oa]s?|que cantidad|dose|d
 const OF_SOMETHING_ELSE =
   /(?<!\p{L})(?:left|have|has|got|stock|queda\p{L}*|tengo|hay|sobra\p{L}*|cost\p{L}*|price|cuesta|vale|lye|naoh|koh|sosa|lejia|superfat|water|agua|long|tiempo|time|weigh\p{L}*|pesa\p{L}*|gave|used|use[ds]|took|bought|grams? is|gramos son)(?!\p{L})/u;
 const BEST =
-  /^(?:(?:what(?:s| is)?|which(?: is)?|cual es|que es) )?(?:the |a |el |la |un |una )?(?:best|good|nicest|mejor|buen|buena) (\p{L}+(?: \p{L}+)?)(?: (?:please|pls|in soap|for soap|en jabon|para jabon|porfa))?\??$/u;
+  /^(?:(?:what(?:s| is)?|which(?: is)?|cual es|que es) )?(?:the |a |el |la |un |una )?(?:best|good|nicest|mejor|buen|buena) (\p{L}+(?: \p{L}+)?)(?: (?:please|pls|in soap|for soap|en jabon|para jabon|porfa))? ?\??$/u;
 /** Kinds that are named without which one: all of them are dosed alike. */
 const KIND = /(?<!\p{L})(?:clays?|arcillas?)(?!\p{L})/u;
 

@@ -46,6 +46,7 @@ function courtesyOf(question: string): PlainRequest | undefined {
   const text = unaccented(question)
     .replace(/['’]/gu, '')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .replace(/\b(?:for (?:the|your|all the) help|por (?:la|tu|su|toda la) ayuda)\b/u, ' ')
     .trim();
   if (text.split(' ').length > MOST_OF_A_COURTESY || OUR_WORDS.test(text) || tellsOfHurt(question))
     return undefined;

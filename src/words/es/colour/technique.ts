@@ -11,7 +11,7 @@ export const technique: typeof english = {
     },
     'riced-now': {
       answer: 'Con granos como de arroz: bátela a golpes cortos hasta alisarla y viértela en seguida.',
-      why: 'Casi siempre fue la esencia. Ya lisa espesa rápido, así que sin remolino. Aceite arriba en la olla: se cortó o nunca se unió; bate hasta que no se vea aceite y, si cuajaron grasas duras, caliéntala suave a unos 40 °C (104 °F). Si no se une: acábala como proceso caliente. Si ya está en el molde y al día siguiente hay aceite o agua encima: no lo uses; mézclalo todo o refúndelo, y no uses nada que pique en la lengua.',
+      why: 'Casi siempre fue la esencia. Ya lisa espesa rápido, así que sin remolino. Aceite arriba en la olla: se cortó o nunca se unió; bate hasta que no se vea aceite y, si cuajaron grasas duras, caliéntala suave a unos 40 °C (104 °F). Si no se une: acábala como proceso caliente. Si ya está en el molde y al día siguiente hay aceite o agua encima: no lo uses; mézclalo todo o refúndelo, y no uses nada que pique.',
     },
     'thin-it': {
       answer: 'No: ni aceite ni agua deshacen la traza. Remueve a mano y vierte ya.',
