@@ -1,5 +1,6 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
 import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
 import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
@@ -7,8 +8,11 @@ import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.t
 import type { QuestionRead } from '../../src/engine/questions/read.ts';
 import type { Technique } from '../../src/engine/questions/technique/topic.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
+import { filled } from './options-of.ts';
 import { techniqueAnswer } from './technique-answer.ts';
+import { choicesOf } from './understood.ts';
 
 /** From this chance on it is answered, whatever else was read: with each writer left out, right 15 times in 16. */
 const SURE = 0.5;
@@ -49,6 +53,18 @@ export async function techniqueReply(
   if (IN_THE_POT.has(first.technique) && isFlawTold(read) && !URGENT.test(unaccented(question)))
     return undefined;
   const others = second && second.chance >= LEAST_OFFERED ? [second.technique] : [];
+  const [reading] = read.readings;
+  const readings = reading && reading.score >= LIKELY && reading.command !== 'compare' ? [reading] : [];
+  await keepAskedLine(
+    context.shelf,
+    context.idempotencyKey,
+    {
+      command: 'ask',
+      given: {},
+      candidates: [question, ...readings.map(one => lineOf(one.command, filled(one, context)))],
+    },
+    context.change.at,
+  );
   const { ask, technique } = context.say;
   const reply = techniqueAnswer(first.technique, context);
   return {
@@ -57,11 +73,14 @@ export async function techniqueReply(
       { kind: 'text', text: ask.understood({ line: technique.matters[first.technique] }) },
       ...reply.blocks,
     ],
-    choices: others.map(other => ({
-      kind: 'button',
-      label: ask.ratherThat({ job: technique.matters[other] }),
-      follow: askFollowUps.technique.with({ technique: other }),
-    })),
+    choices: [
+      ...others.map(other => ({
+        kind: 'button' as const,
+        label: ask.ratherThat({ job: technique.matters[other] }),
+        follow: askFollowUps.technique.with({ technique: other }),
+      })),
+      ...choicesOf(readings, context),
+    ],
   };
 }
 
