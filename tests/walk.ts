@@ -16,7 +16,7 @@ export const howMany = (usual: number, whole: number): number => (WHOLE ? whole 
  * compiler's look, and a run of mutants.
  */
 export const isDue = (what: (typeof DEAR)[number]): boolean => drawn(DEAR, 1, 'dear').includes(what);
-const DEAR = ['emergencies', 'jobs', 'matters', 'third language', 'mutants'] as const;
+const DEAR = ['emergencies', 'jobs', 'matters', 'techniques', 'third language', 'mutants'] as const;
 
 /** So many of these in their order, drawn by chance (Knuth's algorithm S); `word` draws others than another word. */
 export function drawn<One>(all: readonly One[], most: number, word = ''): readonly One[] {

@@ -18,12 +18,14 @@ import { givesWay } from './gives-way.ts';
 import { lyeAnswer } from './lye.ts';
 import { withNearest } from './nearest.ts';
 import { filled, withItsAcid } from './options-of.ts';
+import { paletteIdeaReply } from './palette-idea.ts';
 import { plainRequestReply } from './plain-request.ts';
 import { planLacks, withColours, withPortions } from './plan-lacks.ts';
 import { answered, shownAsReply } from './run-reading.ts';
 import { scentReply } from './scents.ts';
 import { severalJarsReply } from './several-jars.ts';
 import { survivalReply } from './survival.ts';
+import { techniqueReply } from './technique.ts';
 import { choicesOf, notes, textsOf, understoodBlock, usedCorrections } from './understood.ts';
 import { isBlindDiagnosis, isGuessedColour, isHardlyDoubt, unsureOf, unsureReply } from './unsure.ts';
 import { whichPortionReply } from './which-portion.ts';
@@ -51,6 +53,10 @@ export async function answerQuestion(asked: Asked, context: Context): Promise<Re
     (await listShelf(context.shelf)).map(({ name }) => name),
   );
   const read = own.restore(readQuestion(inOrder(own.text).ordered));
+  const idea = photo ? undefined : await paletteIdeaReply(question, context);
+  if (idea) return idea;
+  const working = photo ? undefined : await techniqueReply(question, read, context);
+  if (working) return working;
   const nearLye = photo
     ? undefined
     : await lyeAnswer(rightWords(question, read), { typed: question, read, context });

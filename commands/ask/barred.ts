@@ -1,5 +1,6 @@
 import { barredInSentence, batchPartIn } from '../../src/engine/hazards/index.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { outsideField } from '../../src/engine/questions/scope.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 
 /** What is told of a bar that is made, or done on a shelf, names a thing without asking to put it into soap. */
@@ -33,7 +34,10 @@ export function barredReading(question: string, read: QuestionRead): Reading | u
   const isOnlyNamed = barred !== undefined && isNothingBut(barred, question);
   if (
     isElsewhere ||
-    (read.outside !== undefined && !isOnlyNamed && !(isNamedField ? IN_SOAP : OF_SOAP).test(question))
+    (read.outside !== undefined &&
+      !isOnlyNamed &&
+      !isAskedOf(barred, question) &&
+      !(isNamedField ? IN_SOAP : OF_SOAP).test(question))
   )
     return undefined;
   if (barred !== undefined) return checkOf(barred);
@@ -56,6 +60,18 @@ function isNothingBut(barred: string, question: string): boolean {
     .replace(/\b(?:pigments?|powder|pigmento|polvo|vermill?ion|bermellon)\b|\P{L}+/gu, ' ')
     .trim();
   return rest === '' || (rest.split(' ').length < 3 && barredInSentence(rest) !== undefined);
+}
+
+/** Longer sentences are about more than one thing. */
+const SHORT = 8;
+const ALLOWED =
+  /\b(?:ok(?:ay)?|safe|work|same|good|use|put|crush|sirven?|valen?|poner(?:le)?|usar|puedo|igual)\b/iu;
+
+/** Whether a few words ask no more than whether a thing that stays out of soap may go in, though it is named after another craft. */
+function isAskedOf(barred: string | undefined, question: string): boolean {
+  if (barred === undefined || !(MAY.test(question) || ALLOWED.test(question))) return false;
+  const rest = unaccented(question).replace(barred, ' ');
+  return rest.split(/\s+/u).length <= SHORT && outsideField(rest) === undefined;
 }
 
 /** Whatever the sentence is taken for, a spirit for the water is one. */

@@ -3,9 +3,11 @@ import { followUp } from '../../src/conversation/command.ts';
 import type { Context } from '../../src/conversation/context.ts';
 import { readCommandLine } from '../../src/conversation/typed/command-line.ts';
 import { isLyeMatter } from '../../src/engine/questions/lye/topic.ts';
+import { isTechnique } from '../../src/engine/questions/technique/topic.ts';
 import { cut } from '../../src/engine/text/cut.ts';
 import { askedLineOf } from '../../src/records/asked/index.ts';
 import { topicReply } from './matter.ts';
+import { techniqueAnswer } from './technique-answer.ts';
 
 const line = { line: z.string() };
 
@@ -69,4 +71,12 @@ const matter = followUp({
   answer: ({ topic }, context) => topicReply(isLyeMatter(topic) ? topic : 'unsure', context),
 });
 
-export const askFollowUps = { run, change, changed, matter };
+/** Answers the technique that somebody says they meant. */
+const technique = followUp({
+  seenBy: 'asker',
+  args: { technique: z.string() },
+  answer: ({ technique: id }, context) =>
+    isTechnique(id) ? techniqueAnswer(id, context) : topicReply('unsure', context),
+});
+
+export const askFollowUps = { run, change, changed, matter, technique };

@@ -13,6 +13,7 @@ type Asked = { readonly command: string; readonly given: Given };
 export async function plainRequestReply(question: string, context: Context): Promise<Reply | undefined> {
   const request = plainRequest(question);
   if (!request) return undefined;
+  if (request.kind === 'thanks') return welcome(context);
   const asked = await commandOf(request, context);
   const line = lineOf(asked.command, asked.given);
   const data = { understood: { job: request.kind, command: asked.command, given: asked.given } };
@@ -45,10 +46,25 @@ export async function plainRequestReply(question: string, context: Context): Pro
   };
 }
 
-async function commandOf(request: PlainRequest, context: Context): Promise<Asked> {
+const welcome = ({ say }: Context): Reply => ({
+  kind: 'reply',
+  headline: say.ask.welcome,
+  data: { understood: { job: 'thanks', command: 'help', given: {} } },
+  blocks: [],
+  cautions: [],
+});
+
+async function commandOf(
+  request: Exclude<PlainRequest, { kind: 'thanks' }>,
+  context: Context,
+): Promise<Asked> {
   switch (request.kind) {
     case 'term':
       return { command: 'help', given: { topic: context.say.help.terms[request.term].name } };
+    case 'greeting':
+      return { command: 'help', given: {} };
+    case 'shelf':
+      return { command: 'shelf list', given: {} };
     case 'today':
       return { command: 'palette today', given: {} };
     case 'undo':

@@ -3,6 +3,7 @@ import type { Reply } from '../../src/conversation/reply.ts';
 import { isCurious } from '../../src/engine/questions/lye/curious.ts';
 import { isOfNoAmount } from '../../src/engine/questions/lye/no-amount.ts';
 import type { QuestionRead, Reading } from '../../src/engine/questions/read.ts';
+import { SOAP_WORDS } from '../../src/engine/questions/soap-words.ts';
 import { foldedColour, isColourWord } from '../../src/engine/text/colours/folded-colours.ts';
 import { unaccented } from '../../src/engine/text/unaccented.ts';
 import { behind, outsideReply, SURELY_ELSEWHERE } from './elsewhere.ts';
@@ -44,17 +45,26 @@ const MAY_HARM =
   /\b(?:raw|fresh\w*|uncured|new|zap\w*|burn\w*|sting\w*|itch\w*|rash\w*|hurt\w*|hot|heat\w*|smok\w*|foam\w*|fumes?|gas|eat\w*|ate|drink\w*|drank|swallow\w*|taste\w*|lick\w*|eyes?|skin|wounds?|kids?|child(?:ren)?|baby|babies|toddlers?|pets?|dogs?|cats?|allerg\w*|safe\w*|danger\w*|toxic|poison\w*|harm\w*|caustic|acid\w*|vinegar|bleach|alumini?um|oven|microwave|stove|crud[oa]s?|fresc[oa]s?|nuev[oa]s?|quem\w*|pic[ao]\w*|arde\w*|escuec\w*|irrit\w*|caliente\w*|humo\w*|com[eo]r?|beb[eo]\w*|trag\w*|lam[ei]\w*|prob\w+|ojos?|piel|heridas?|ninos?|ninas?|hij[oa]s?|bebes?|mascotas?|perr[oa]s?|gat[oa]s?|alerg\w*|segur[oa]\w*|peligr\w*|toxic\w*|venen\w*|acid[oa]s?|vinagre|lejia|aluminio|horno|microondas|estufa)\b/iu;
 
 /**
- * Of what is not understood: near lye what always holds, out of interest one calm sentence, and no cautions of lye where finished soap is
- * only spoken of.
+ * Of what is not understood: near lye or soap, or where somebody may come to harm, what always holds; out of interest one calm sentence; else
+ * what is missing is asked back.
  */
 export function unsureOf(question: string, context: Context): Reply {
   if (isCurious(question)) return topicReply('soap-at-large', context);
-  const reply = topicReply('unsure', context);
   const plain = unaccented(question);
-  if (NEAR_LYE.test(question) || !CALM.test(plain) || MAY_HARM.test(plain)) return reply;
-  const { ask } = context.say;
-  return { ...reply, headline: ask.notUnderstood, blocks: [{ kind: 'text', text: ask.canDo }], cautions: [] };
+  const isNearSoap = SOAP_WORDS.test(plain) && !CALM.test(plain);
+  return NEAR_LYE.test(question) || MAY_HARM.test(plain) || isNearSoap
+    ? topicReply('unsure', context)
+    : askedBack(context);
 }
+
+/** Asks for what nobody can answer without. */
+export const askedBack = ({ say: { ask } }: Context): Reply => ({
+  kind: 'reply',
+  headline: ask.tellMore,
+  data: { understood: { command: 'ask', given: {}, askedBack: true } },
+  blocks: [{ kind: 'text', text: ask.canDo }],
+  cautions: [],
+});
 
 const isKnown = ({ named, target }: QuestionRead['facts']): boolean =>
   named.length > 0 || target !== undefined;

@@ -53,20 +53,17 @@ const recipeView = ({ doses }: Recipe, say: Words): string =>
 export function matchHeadline({ target, asked, answer, shown, say }: MatchView): string {
   const [best] = shown;
   if (!best) return say.match.nothing({ target: target.hex });
-  const deltaE = tenth(best.deltaE);
-  if (!answer.reached) {
-    const { predicted } = best;
-    return say.match.unreached({
-      target: target.hex,
-      word: wordOf(predicted, say),
-      hex: predicted.hex,
-      deltaE,
-    });
-  }
-  return say.match.headline({
-    recipe: recipeView(best, say),
-    portion: say.quantities.typed(asked.portion),
-    nearness: closenessOf(best, say),
+  const recipe = recipeView(best, say);
+  const portion = say.quantities.typed(asked.portion);
+  const nearest = wordOf(best.predicted, say);
+  if (answer.reached)
+    return say.match.headline({ recipe, portion, word: nearest, nearness: closenessOf(best, say) });
+  return say.match.unreached({
+    recipe,
+    portion,
+    nearest,
+    target: wordOf(target, say),
+    deltaE: tenth(best.deltaE),
   });
 }
 
@@ -111,16 +108,14 @@ export function matchBlocks(
   ];
 }
 
-/** What is weighed, how much of it is short, and what comes of it; spoons where the headline has none. */
-const faceMeasures = (best: Recipe, { answer, say }: MatchView): readonly Measure[] => [
+/** What is weighed, how much of it is short, and what comes of it; the headline has the spoons. */
+const faceMeasures = (best: Recipe, { say }: MatchView): readonly Measure[] => [
   ...best.doses.map(dose => {
     const left = dose.jar.item?.stock.grams;
     const note = left !== undefined && left < dose.offShelfGrams ? stockView(dose, say) : '';
-    const grams = say.match.gramsOf({ grams: rough(dose.offShelfGrams) });
-    const spoons = say.quantities.measure(dose);
     return {
       label: knownAs(dose.jar, say),
-      value: answer.reached ? grams : `${spoons}, ${grams}`,
+      value: say.match.gramsOf({ grams: rough(dose.offShelfGrams) }),
       ...(note && { note }),
     };
   }),

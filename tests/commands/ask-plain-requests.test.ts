@@ -78,10 +78,14 @@ test('“double my last recipe” rescales the newest one kept', async () => {
   });
 });
 
-test('batter that went thick at once is diagnosed as acceleration, with what to do now', async () => {
-  const { headline, data } = await asked('my batter went thick at once, what now?');
-  expect(data).toMatchObject({ understood: { command: 'diagnose' } });
-  expect(headline).toContain('acceleration');
+test('batter that went thick at once: what to do now comes first, why it did is a press away', async () => {
+  const { headline, data, choices } = await asked('my batter went thick at once, what now?');
+  expect(data).toMatchObject({ understood: { technique: 'thick-now' } });
+  expect(headline).toContain('Stop the stick blender');
+  expect(JSON.stringify(choices)).toContain('what went wrong');
+  const told = await asked('yesterday my batter went thick at once when the scent went in');
+  expect(told.data).toMatchObject({ understood: { command: 'diagnose' } });
+  expect(told.headline).toContain('acceleration');
 });
 
 test('white that is only called white goes into the picture, and the line says how much', async () => {

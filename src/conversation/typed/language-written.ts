@@ -1,5 +1,6 @@
 import { clearLanguageOf } from '../../engine/hazards/index.ts';
 import type { Language } from '../../engine/language.ts';
+import { languageOfQuestion } from '../../engine/questions/question-language.ts';
 import { cut } from '../../engine/text/cut.ts';
 import type { Question } from '../question.ts';
 
@@ -8,7 +9,7 @@ const ENOUGH = 600;
 /** Fewer characters are a name, and names are written in any language. */
 const SHORTEST = 16;
 /** The options in which members write sentences; in the others stand names, lists and amounts. */
-const SENTENCES = ['question', 'words'] as const;
+const SENTENCES = ['words'] as const;
 
 /**
  * The language that a member's own sentences are clearly written in, else the one they read the platform in. The message
@@ -17,6 +18,9 @@ const SENTENCES = ['question', 'words'] as const;
 export function languageWritten(question: Question): Language {
   if (question.kind !== 'command') return question.language;
   const { given } = question;
+  // A question is a sentence of one's own, however short.
+  if (typeof given.question === 'string')
+    return languageOfQuestion(cut(given.question, ENOUGH)) ?? question.language;
   const sentences = SENTENCES.flatMap(name => {
     const text = given[name];
     return typeof text === 'string' && text.length >= SHORTEST ? [text] : [];

@@ -68,3 +68,14 @@ export function guarded(
   const kept = advice.filter(id => STILL_FINE.has(id) || (split && FOR_SPLIT_BATTER.has(id)));
   return [...HANDS_OFF, ...kept];
 }
+
+/** White dots may be fat, powder or ash, and may be lye that did not dissolve: nobody is told to use them before one was tested. */
+export const areUntestedSpecks = (evidence: readonly Evidence[]): boolean =>
+  evidence.some(({ finding, probability }) => finding === 'white-specks' && probability > 0.5) &&
+  !evidence.some(({ finding }) => finding === 'zaps-in-spots' || TOLD_BY_TEST.has(finding));
+
+/** A cause's advice for this batch where white dots were not tested yet. */
+export const testedFirst = (advice: readonly RemedyId[]): readonly RemedyId[] => [
+  'test-white-specks',
+  ...advice.filter(id => id !== 'use-as-it-is' && id !== 'only-looks'),
+];

@@ -2,7 +2,7 @@ import { LONGEST_WORDS } from '../text/tokens.ts';
 import { CAUSE_IDS, type CauseId } from './cause.ts';
 import { CAUSES } from './causes.ts';
 import { type Considered, consider, type Known } from './consider.ts';
-import { freeLye, guarded, hurt, mayHoldLye } from './danger.ts';
+import { areUntestedSpecks, freeLye, guarded, hurt, mayHoldLye, testedFirst } from './danger.ts';
 import type { Diagnosis, Evidence, RankedCause, ReadFinding } from './diagnosis.ts';
 import { chanceOfBoth, type Posterior, weigh } from './inference.ts';
 import { tellingFindings, worthAsking } from './questions.ts';
@@ -78,7 +78,9 @@ function rankedCause(id: CauseId, { evidence, posterior, wording }: Considered, 
     wording: wording[CAUSE_IDS.indexOf(id)]!,
     thisBatch: danger.doNotUse
       ? guarded(thisBatch, { split: id === 'separation' && !danger.hurts })
-      : thisBatch,
+      : areUntestedSpecks(evidence)
+        ? testedFirst(thisBatch)
+        : thisBatch,
     nextBatch,
     doNotUse,
   };

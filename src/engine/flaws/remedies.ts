@@ -15,6 +15,7 @@ export const REMEDY_IDS = [
   'hot-process-now',
   'stick-blend-back-together',
   'reabsorb-then-test-strip',
+  'test-white-specks',
   'spoon-into-mould',
   'keep-dry-and-airy',
   'wipe-and-dry',

@@ -18,7 +18,7 @@ export const THEMES: readonly Theme[] = [
   },
   {
     id: 'ocean',
-    words: /\b(?:oceans?|sea|waves?)\b|\b(?:oceano|mar|olas?)\b/u,
+    words: /\b(?:oceans?|sea(?:side)?|waves?|beach)\b|\b(?:oceano|mar|olas?|playa)\b/u,
     stops: ['#16345f', '#1f6e96', '#5fb3b8', '#e3ecdc'],
   },
   {
@@ -53,5 +53,30 @@ export const THEMES: readonly Theme[] = [
     id: 'earth',
     words: /\bearthy?\b|\b(?:tierra|terrosos?)\b/u,
     stops: ['#4d3527', '#8a5a3c', '#b98f63', '#d9c7a4'],
+  },
+  {
+    id: 'christmas',
+    words: /\b(?:christmas|xmas|yule)\b|\b(?:navidad|navidenos?|navidenas?)\b/u,
+    stops: ['#8e2a2e', '#2f5d3a', '#f3efe2', '#c9a24a'],
+  },
+  {
+    id: 'winter',
+    words: /\bwinter\b|\binvierno\b/u,
+    stops: ['#2c4a6e', '#7fa3bf', '#cfdbe2', '#f4f3ee'],
+  },
+  {
+    id: 'summer',
+    words: /\bsummer\b|\bverano\b/u,
+    stops: ['#e8735a', '#f2c14a', '#5fb5b0', '#f6ecd2'],
+  },
+  {
+    id: 'halloween',
+    words: /\bhalloween\b|\bdia de (?:los )?muertos\b/u,
+    stops: ['#2a2a2a', '#d8742c', '#5b3f78', '#8ea44a'],
+  },
+  {
+    id: 'valentine',
+    words: /\bvalentines?\b|\bsan valentin\b/u,
+    stops: ['#9c2f3f', '#d97f92', '#f0c9cd', '#f7efe6'],
   },
 ];

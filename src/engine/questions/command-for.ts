@@ -15,6 +15,10 @@ const STRENGTH_TEXT: ReadonlyMap<string, string> = new Map([
   ['half', '50%'],
 ]);
 
+/** "Take the green oxide off my shelf": with no amount it is the whole jar that goes. */
+const OFF_THE_SHELF =
+  /\b(?:remove|delete|take|get rid of|drop|clear|quit\p{L}+|sac\p{L}+|borr\p{L}+|elimin\p{L}+)\b.*\b(?:shelf|list|inventory|estante\p{L}*|repisa|lista|inventario)\b/iu;
+
 /** The command that does a job, with what the question tells as its options. */
 export function commandFor(job: Job, question: string, facts: Facts): Command {
   const [thing] = facts.named;
@@ -90,6 +94,8 @@ export function commandFor(job: Job, question: string, facts: Facts): Command {
     case 'shelf-add':
       return { command: 'shelf add', ...wanted({ item: thing, amount: facts.powder }, ['item']) };
     case 'shelf-use':
+      if (facts.powder === undefined && OFF_THE_SHELF.test(question))
+        return { command: 'shelf remove', ...wanted({ item: thing }, ['item']) };
       return { command: 'shelf use', ...wanted({ item: thing, amount: facts.powder }, ['item', 'amount']) };
     case 'shelf-show':
       return thing === undefined

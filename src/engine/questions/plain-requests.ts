@@ -1,4 +1,6 @@
 import { unaccented } from '../text/unaccented.ts';
+import { tellsOfHurt } from './lye/nearest/hurt.ts';
+import { OUR_WORDS } from './soap-words.ts';
 import { type TradeTerm, termAsked } from './trade-terms.ts';
 
 /** What is asked for in words that can mean one thing only; nothing in them has to be learnt. */
@@ -9,6 +11,11 @@ export type PlainRequest =
   | { readonly kind: 'undo' }
   /** What the batches ask for next. */
   | { readonly kind: 'dates' }
+  /** Hello, with nothing asked yet. */
+  | { readonly kind: 'greeting' }
+  | { readonly kind: 'thanks' }
+  /** What stands on the shelf. */
+  | { readonly kind: 'shelf' }
   /** The newest kept recipe so many times as big. */
   | { readonly kind: 'rescale'; readonly times: number };
 
@@ -24,6 +31,35 @@ const UNDO =
 const DATES =
   /^(?:(?:what|when) (?:is|are|s) (?:my|the) (?:next )?(?:batch|soap|bar|curing|cure)(?:s|es)? (?:dates?|due|ready|cured|done)|when is my next (?:batch )?(?:date|step)(?: due)?|(?:show (?:me )?)?my (?:next )?batch dates?|what (?:do|does) my (?:next )?batch(?:es)? (?:need|ask for|want)(?: next)?|what is (?:next|due)(?: (?:for|with) my (?:batch|batches|soap|bars))|cuando (?:estan?|estaran?) (?:listos?|curados?|listas?|curadas?) (?:mi|mis) (?:lotes?|jabon(?:es)?|pastillas?|barras?)|(?:cuales son )?(?:las |mis )?(?:proximas )?fechas de mis? lotes?|cual es (?:la |mi )?proxima fecha(?: de mis? lotes?)?|que (?:le toca a mi lote|les toca a mis lotes)|que piden? mis? lotes?)$/u;
 
+const GREETING =
+  /^(?:hi+|hey+|hello+|hiya+|heya|howdy|yo|good (?:morning|afternoon|evening|day|night)|(?:good )?night|nite|morning|evening|hola+|holi|buenas|buen(?:os)? dias?|buenas (?:tardes|noches)|saludos|ola)(?: |$)/u;
+const THANKS =
+  /(?:^| )(?:thanks?|thank (?:you|u)|thankyou|thx|ty|tysm|cheers|ta|much appreciated|gracias|(?:te |lo |os )?agradezco|muy amable)(?: |$)/u;
+/** Something is asked or told beside the courtesy. */
+const BESIDE =
+  /\d|\b(?:how|what|why|when|where|which|who|can|could|should|would|does|do i|is it|are|will|help|but|still|not|problem|que|como|cuant[oa]s?|cual|cuando|donde|puedo|se puede|sirve|ayuda|pero|todavia|aun|sigue|no)\b/u;
+/** Longer texts tell more than a courtesy. */
+const MOST_OF_A_COURTESY = 8;
+
+/** A greeting or thanks that stands alone, whoever it is said to. */
+function courtesyOf(question: string): PlainRequest | undefined {
+  const text = unaccented(question)
+    .replace(/['’]/gu, '')
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .replace(/\b(?:for (?:the|your|all the) help|por (?:la|tu|su|toda la) ayuda)\b/u, ' ')
+    .trim();
+  if (text.split(' ').length > MOST_OF_A_COURTESY || OUR_WORDS.test(text) || tellsOfHurt(question))
+    return undefined;
+  const isAnyone = /^(?:\w+ )?(?:is )?any(?:one|body) (?:there|here|about)$/u.test(text);
+  if (isAnyone) return { kind: 'greeting' };
+  if (BESIDE.test(text) || question.includes('?')) return undefined;
+  if (THANKS.test(text)) return { kind: 'thanks' };
+  return GREETING.test(text) ? { kind: 'greeting' } : undefined;
+}
+
+const SHELF =
+  /^(?:what(?:s| is| do i have| have (?:i|we)(?: got)?) (?:there )?(?:on|in) (?:my|the|our) (?:shel(?:f|ves)|stash|drawer)|(?:have|do) (?:i|we) (?:got |have )?(?:any |some )?(?:\p{L}+ ){0,3}(?:left )?(?:on|in) (?:my|the|our) (?:shel(?:f|ves)|stash)|que (?:hay|tengo|tenemos|queda) en (?:la|mi|el|nuestra) (?:repisa|estant\p{L}*|balda)(?: de \p{L}+)?)$/u;
+
 const RESCALE: readonly (readonly [RegExp, number])[] = [
   [/^(?:double|dobla|doblar|duplica|duplicar)\b/u, 2],
   [/^(?:triple|triplica|triplicar)\b/u, 3],
@@ -34,7 +70,7 @@ const LAST_RECIPE =
 
 /**
  * The one thing that a question of few words asks for: a word's meaning, what can be made today, to undo, what is due, the
- * last recipe bigger or smaller. Undefined where it is read in the usual way. English and Spanish.
+ * last recipe bigger or smaller, a greeting, thanks. Undefined where it is read in the usual way. English and Spanish.
  */
 export function plainRequest(question: string): PlainRequest | undefined {
   if (question.length > 100) return undefined;
@@ -44,6 +80,9 @@ export function plainRequest(question: string): PlainRequest | undefined {
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim()
     .replace(COURTESY, '');
+  const courtesy = courtesyOf(question);
+  if (courtesy) return courtesy;
+  if (SHELF.test(text)) return { kind: 'shelf' };
   if (TODAY.test(text)) return { kind: 'today' };
   if (UNDO.test(text)) return { kind: 'undo' };
   if (DATES.test(text)) return { kind: 'dates' };

@@ -1,3 +1,4 @@
+import { colourNamed } from '../text/colours/colour-name.ts';
 import { foldedColour, isColourWord } from '../text/colours/folded-colours.ts';
 import { amountsIn } from './amounts.ts';
 import { type Command, commandFor } from './command-for.ts';
@@ -8,6 +9,7 @@ import type { Job } from './jobs.ts';
 import type { Found } from './learned/features.ts';
 import { chanceElsewhere } from './learned/field/read.ts';
 import { type Chance, chancesOf } from './learned/read.ts';
+import { type PlainJob, plainJobOf } from './plain-job.ts';
 import { isHotProcess, type Outside } from './scope.ts';
 import { settled } from './settled.ts';
 import { type Target, wishIn, wishOfThing } from './target-in.ts';
@@ -28,6 +30,10 @@ export type QuestionRead = {
   readonly elsewhere: number;
   readonly hotProcess: boolean;
 };
+
+/** Nobody asks about a contest without one of these. */
+const OF_CHALLENGES =
+  /(?<!\p{L})(?:challeng\p{L}*|contests?|comps?|competitions?|rounds?|theme|vot\p{L}+|entr(?:y|ies|ar|ada|adas)|enter\p{L}*|submi\p{L}+|deadline|winn?(?:er|ers|ing)?|won|results?|judg\p{L}+|steward\p{L}*|retos?|concurs\p{L}*|tema|plazo|gana\p{L}*|gano|particip\p{L}+|inscri\p{L}+|rondas?|bases|jurad\p{L}+|ballot\p{L}*|papeleta\p{L}*)(?!\p{L})/u;
 
 /** A second reading with at least this share of the first one's chance is offered beside it. */
 const NEAR = 0.25;
@@ -111,6 +117,19 @@ const judged = (words: Words, found: Found, chances: readonly Chance[]): Judged 
   job: chances.find(({ of }) => of !== 'outside')?.chance ?? 0,
 });
 
+const jobsAmong = (chances: readonly Chance[], { text }: Words) =>
+  chances
+    .filter((one): one is Chance & { of: Job } => one.of !== 'outside')
+    .filter(({ of }) => of !== 'challenge' || OF_CHALLENGES.test(text));
+
+/** What is plainly asked of, where nothing else was named or wished. */
+function withPlain(facts: Facts, plain: PlainJob | undefined): Facts {
+  if (plain?.job === 'dose' && facts.named.length === 0) return { ...facts, named: [plain.of] };
+  if (plain?.job !== 'mix' || facts.target !== undefined) return facts;
+  const named = colourNamed(plain.of);
+  return named ? { ...facts, target: { text: plain.of, hex: named.hex, name: named.name } } : facts;
+}
+
 /**
  * Reads a plain question: which command it asks for, with which options, as far as its own words tell. Nothing is added that
  * the words do not say. Pure; a few milliseconds; only the first 2,000 letters count.
@@ -125,10 +144,11 @@ export function readQuestion(question: string): QuestionRead {
   const found = { things, amounts, facts: told };
   const chances = words.text === '' ? [] : chancesOf(words, found);
   const judge = judged(words, found, chances);
-  const outside = words.text === '' ? undefined : fieldOf(words, found, judge);
-  const jobs = chances.filter((one): one is Chance & { of: Job } => one.of !== 'outside');
+  const plainly = plainJobOf(words, things);
+  const outside = words.text === '' || plainly ? undefined : fieldOf(words, found, judge);
+  const jobs = plainly ? [{ of: plainly.job, chance: 1 }] : jobsAmong(chances, words);
   const best = jobs[0]?.chance ?? 0;
-  const facts = factsFor(jobs[0]?.of, told, { words, things });
+  const facts = withPlain(factsFor(jobs[0]?.of, told, { words, things }), plainly);
   const isUnderstood = outside === undefined && (best >= LEAST || isOurs(words, found));
   return {
     readings: isUnderstood

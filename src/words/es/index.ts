@@ -47,6 +47,7 @@ export { colour } from './colour/colour.ts';
 export { comparing } from './colour/comparing.ts';
 export { calibrating, match, preview } from './colour/mixing.ts';
 export { palettes } from './colour/palettes.ts';
+export { technique } from './colour/technique.ts';
 export { testBars } from './colour/test-bars.ts';
 export { checking } from './colourants/checking.ts';
 export { colourants } from './colourants/colourants.ts';

@@ -83,7 +83,7 @@ describe('/match from a shelf', () => {
 
   test('says what is out of reach, why, and the nearest', async () => {
     const answer = await match({ target: 'red' });
-    expect(answer.text).toMatch(/#[0-9a-f]{6} is out of reach: the nearest is .*, off by \d+/);
+    expect(answer.text).toMatch(/^.{0,4}\d.* tsp .* for .*: .*, the nearest I get(?: to .*)? \(off by \d+/mu);
     expect(answer.text).toMatch(/that vivid|that hue/);
   });
 

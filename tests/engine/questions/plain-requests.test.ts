@@ -28,6 +28,13 @@ test.each([
   ['what is my next batch date', 'dates'],
   ['when are my bars cured?', 'dates'],
   ['¿cuándo están listos mis jabones?', 'dates'],
+  ['hello', 'greeting'],
+  ['Hi there!', 'greeting'],
+  ['¡Hola, buenas tardes!', 'greeting'],
+  ['buenas', 'greeting'],
+  ['thanks', 'thanks'],
+  ['ok thank you so much!!', 'thanks'],
+  ['mil gracias por la ayuda', 'thanks'],
 ])('“%s” asks for %s', (question, kind) => {
   expect(plainRequest(question)).toEqual({ kind });
 });
@@ -50,6 +57,9 @@ describe('what asks for more than one thing, or tells of harm, is read in the us
     'how much mica for 2 cups',
     'double the ultramarine in my recipe',
     'will this lake bleed',
+    'hi, how much mica for 2 cups',
+    'thanks, and how much lye',
+    'hello my batter is going solid',
     '',
     'constructor',
     'what is constructor',

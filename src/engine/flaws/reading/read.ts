@@ -50,7 +50,10 @@ export function readWords(words: string): WordsRead {
   });
   for (const mention of found) put(mention.concept, mention.from, mention.to);
   const reading = polarity(tokens, found);
-  const said = [...matches(patterns(), places, reading), ...colourChanges(found, reading)];
+  const patterned = matches(patterns(), places, reading);
+  // Lye changes a colour within days: what took weeks was light, air or scent.
+  const isLate = patterned.some(({ finding, present }) => finding === 'after-weeks' && present);
+  const said = isLate ? patterned : [...patterned, ...colourChanges(found, reading)];
   const amounts = measuredIn(tokens);
   const numbers = [
     ...doseEvidence(tokens, found, amounts),

@@ -115,6 +115,11 @@ export const PUT_IN_PATTERNS: TopicPatterns = [
     [
       near('purpurina|glitter|brillantina', 'crafts?|school|manualidades|papeleria|escolar', 12),
       near('craft|school|nail', 'glitter', 6),
+      near(
+        'put|add|use|ok|can|puedo|pongo|poner(?:le)?|echar(?:le)?|usar',
+        'glitter|purpurina|brillantina|diamantina|escarcha|brillos(?: de)?',
+        16,
+      ),
     ],
   ],
   [

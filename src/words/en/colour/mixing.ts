@@ -61,10 +61,12 @@ export const preview = {
 export const match = {
   nearness,
   lye,
-  headline: (v: { recipe: string; portion: string; nearness: string }) =>
-    `${v.recipe} for ${v.portion}: ${v.nearness}`,
-  unreached: (v: { target: string; word: string; hex: string; deltaE: number }) =>
-    `${v.target} is out of reach: the nearest is ${v.word} ${v.hex}, off by ${plain(v.deltaE)}`,
+  headline: (v: { recipe: string; portion: string; word: string; nearness: string }) =>
+    `${v.recipe} for ${v.portion}: ${v.word}, ${v.nearness}`,
+  unreached: (v: { recipe: string; portion: string; nearest: string; target: string; deltaE: number }) =>
+    v.nearest === v.target
+      ? `${v.recipe} for ${v.portion}: ${v.nearest}, the nearest I get (off by ${plain(v.deltaE)})`
+      : `${v.recipe} for ${v.portion}: ${v.nearest}, the nearest I get to ${v.target} (off by ${plain(v.deltaE)})`,
   buy: (v: { names: readonly string[]; off: number }) =>
     `To come nearer, buy ${andList.format(v.names)}: off by ${plain(v.off)}.`,
   nothing: (v: { target: string }) => `${v.target} is nearest to the plain soap: leave the colour out`,

@@ -51,6 +51,13 @@ export const palettes = {
   makeNone: (v: { hex: string }) => `${v.hex}: nothing on your shelf comes near`,
   makeTitle: (v: { theme: string | undefined }) => (v.theme ? `A palette: ${v.theme}` : 'Your palette'),
   madeOf: 'Made',
+  idea: (v: { names: readonly string[] }) => `${v.names.join(', ')}: colours that hold together.`,
+  goesWith: (v: { colour: string; names: readonly string[] }) =>
+    `Beside ${v.colour}: ${v.names.join(', ')}, and white or cream.`,
+  ideaWhy: (v: { hexes: readonly string[] }) =>
+    `${v.hexes.join(', ')}. Leave a third of the batter plain or white, so that they have room. A mood or a list of colours goes into /palette make.`,
+  ideaMake: 'From my shelf',
+  ideaBuy: 'What to buy',
   reachMore: 'For what is out of reach: /palette buy with the same words.',
   picture: (v: { list: string }) => `Strips of colour: ${v.list}.`,
   pictureNote: 'Predicted cured colours. Screens differ; a test bar decides.',

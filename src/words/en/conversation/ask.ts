@@ -107,6 +107,9 @@ export const ask = {
     how: 'Such as “ultramarine blue, 500 g batter, half strength”. “Understood as” shows what I read; “Why” and “All numbers” show how it came about.',
     lye: 'Was it about lye? Pour nothing until it is settled: weigh the oils again, run /plan, and compare with a second reckoning.',
   },
+  welcome: 'You’re welcome. Ask the next one when it comes up.',
+  tellMore:
+    'Tell me a little more: which colour, for how much batter or oils, or how it looks, since when, and what went in.',
   notUnderstood: 'I did not understand that as a question about soap colour, so I will not guess.',
   nearestFor: (v: { name: string }) =>
     `About ${v.name} I can say: how much (“how much ${v.name} for 2 cups”), whether it survives lye, what to wet it in, where the law stands.`,

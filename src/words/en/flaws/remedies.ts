@@ -20,6 +20,8 @@ export const flawRemedies: Readonly<Record<RemedyId, string>> = {
     'Still liquid in the pot? Stick-blend until it comes back together, then pour at once.',
   'reabsorb-then-test-strip':
     'Let it stand a day. If the oil goes back in, test several spots with a strip; if not, discard it.',
+  'test-white-specks':
+    'White specks can be undissolved lye. Gloves on; press one: soft and waxy is fat or powder; hard, sharp or wet: do not use it. pH paper on a wetted one that shows 11 or more: not to be used.',
   'spoon-into-mould': 'Spoon it in, press it down and knock the mould on the table.',
   'keep-dry-and-airy': 'Keep the bars dry, with air on all sides.',
   'wipe-and-dry': 'Pat the bars dry; they are fine to use.',

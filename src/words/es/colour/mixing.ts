@@ -49,9 +49,11 @@ export const match: typeof en.match = {
   nearness,
   lye,
   oneCup: '1 taza',
-  headline: ({ recipe, portion, nearness: near }) => `${recipe} para ${portion}: ${near}`,
-  unreached: ({ target, word, hex, deltaE }) =>
-    `No se llega a ${target}: lo más cercano es ${word} ${hex}, difiere ${plain(deltaE)}`,
+  headline: ({ recipe, portion, word, nearness: near }) => `${recipe} para ${portion}: ${word}, ${near}`,
+  unreached: ({ recipe, portion, nearest, target, deltaE }) =>
+    nearest === target
+      ? `${recipe} para ${portion}: ${nearest}, lo más cerca que llego (difiere ${plain(deltaE)})`
+      : `${recipe} para ${portion}: ${nearest}, lo más cerca que llego a ${target} (difiere ${plain(deltaE)})`,
   buy: ({ names, off }) => `Para acercarte, compra ${andList.format(names)}: difiere ${plain(off)}.`,
   nothing: ({ target }) => `${target} es casi el jabón sin color: no añadas nada`,
   part: ({ spoons, name }) => `${spoons} de ${name}`,

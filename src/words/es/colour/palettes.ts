@@ -50,6 +50,12 @@ export const palettes: typeof en.palettes = {
   makeNone: ({ hex }) => `${hex}: nada de tu estantería se acerca`,
   makeTitle: ({ theme }) => (theme ? `Una paleta: ${theme}` : 'Tu paleta'),
   madeOf: 'Hecho',
+  idea: ({ names }) => `${names.join(', ')}: colores que casan.`,
+  goesWith: ({ colour, names }) => `Junto a ${colour}: ${names.join(', ')}, y blanco o crema.`,
+  ideaWhy: ({ hexes }) =>
+    `${hexes.join(', ')}. Deja un tercio de la masa sin color o blanca, para que respiren. Un ambiente o una lista de colores va en /palette make.`,
+  ideaMake: 'De mi estantería',
+  ideaBuy: 'Qué comprar',
   reachMore: 'Para lo que no alcanza: /palette buy con las mismas palabras.',
   picture: ({ list }) => `Franjas de color: ${list}.`,
   pictureNote: 'Colores curados previstos. Las pantallas varían; decide una barra de prueba.',

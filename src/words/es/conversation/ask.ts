@@ -99,6 +99,9 @@ export const ask: typeof en.ask = {
     how: 'Por ejemplo «azul ultramar, 500 g de masa, media intensidad». «Entendido como» enseña qué leí; «Por qué» y «Todos los números» enseñan de dónde sale.',
     lye: '¿Era sobre la sosa? No viertas nada hasta aclararlo: pesa otra vez los aceites, usa /plan y compáralo con otra cuenta.',
   },
+  welcome: 'De nada. Pregunta lo siguiente cuando haga falta.',
+  tellMore:
+    'Cuéntame un poco más: qué color, para cuánta masa o aceites, o cómo se ve, desde cuándo y qué llevaba.',
   notUnderstood: 'No lo entendí como una pregunta sobre color en jabón, así que no voy a adivinar.',
   nearestFor: ({ name }) =>
     `De ${name} puedo decir: cuánto («cuánto ${name} para 2 tazas»), si aguanta la sosa, en qué humedecerlo y qué dice la norma.`,

@@ -20,6 +20,8 @@ export const flawRemedies: typeof en = {
     '¿Sigue líquido en la olla? Bate con la batidora hasta que se una y vierte enseguida.',
   'reabsorb-then-test-strip':
     'Déjalo un día. Si el aceite vuelve a entrar, prueba varios puntos con una tira; si no, deséchalo.',
+  'test-white-specks':
+    'Las motas blancas pueden ser sosa sin disolver. Con guantes, aprieta una: blanda y cerosa es grasa o polvo; dura, cortante o húmeda: no lo uses. Papel de pH sobre una mojada que marque 11 o más: no se usa.',
   'spoon-into-mould': 'Ponlo a cucharadas, presiona y golpea el molde en la mesa.',
   'keep-dry-and-airy': 'Guarda las barras secas y con aire por todos lados.',
   'wipe-and-dry': 'Sécalas con un paño; se pueden usar.',

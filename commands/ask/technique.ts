@@ -1,0 +1,97 @@
+import type { Context } from '../../src/conversation/context.ts';
+import type { Reply } from '../../src/conversation/reply.ts';
+import { lineOf } from '../../src/conversation/typed/line-of.ts';
+import { tellsOfHurt } from '../../src/engine/questions/lye/nearest/hurt.ts';
+import { lyeAskedIn } from '../../src/engine/questions/lye/question.ts';
+import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
+import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';
+import type { QuestionRead } from '../../src/engine/questions/read.ts';
+import type { Technique } from '../../src/engine/questions/technique/topic.ts';
+import { unaccented } from '../../src/engine/text/unaccented.ts';
+import { keepAskedLine } from '../../src/records/asked/index.ts';
+import { askFollowUps } from './follow-ups.ts';
+import { filled } from './options-of.ts';
+import { techniqueAnswer } from './technique-answer.ts';
+import { choicesOf } from './understood.ts';
+
+/** From this chance on it is answered, whatever else was read: with each writer left out, right 15 times in 16. */
+const SURE = 0.5;
+/** From this one on where nothing else was surely read. */
+const LIKELY = 0.3;
+/** A job that is at least so likely stands before a technique that is only likely. */
+const SURE_JOB = 0.9;
+/** Less likely than this is seldom what is meant. */
+const LEAST_OFFERED = 0.12;
+
+/** Matters near lye whose words are those of working with batter too; every other one that its patterns find stands first. */
+const OF_BATTER: ReadonlySet<LyeTopic> = new Set([
+  'trace-signs',
+  'mixing-temperature',
+  'no-trace',
+  'lye-roughly',
+  'mould-stuff',
+  'puree',
+  'takes-no-lye',
+]);
+
+/** The answer to how coloured batter is worked with; undefined where something else is asked, or somebody is hurt. */
+export async function techniqueReply(
+  question: string,
+  read: QuestionRead,
+  context: Context,
+): Promise<Reply | undefined> {
+  if (question.startsWith('/') || tellsOfHurt(question)) return undefined;
+  const { amount, weighed } = lyeAskedIn(question);
+  if (amount || weighed) return undefined;
+  const matter = careTopicIn(question) ?? lyeTopicIn(question);
+  if (matter !== undefined && !OF_BATTER.has(matter)) return undefined;
+  // The weights are large, and nobody needs them before a question in words is asked.
+  const { techniquesOf } = await import('../../src/engine/questions/technique/read.ts');
+  const { near } = techniquesOf(question);
+  const [first, second] = near;
+  if (!first || first.chance < LIKELY || (first.chance < SURE && isSurelyElse(read))) return undefined;
+  if (IN_THE_POT.has(first.technique) && isFlawTold(read) && !URGENT.test(unaccented(question)))
+    return undefined;
+  const others = second && second.chance >= LEAST_OFFERED ? [second.technique] : [];
+  const [reading] = read.readings;
+  const readings = reading && reading.score >= LIKELY && reading.command !== 'compare' ? [reading] : [];
+  await keepAskedLine(
+    context.shelf,
+    context.idempotencyKey,
+    {
+      command: 'ask',
+      given: {},
+      candidates: [question, ...readings.map(one => lineOf(one.command, filled(one, context)))],
+    },
+    context.change.at,
+  );
+  const { ask, technique } = context.say;
+  const reply = techniqueAnswer(first.technique, context);
+  return {
+    ...reply,
+    blocks: [
+      { kind: 'text', text: ask.understood({ line: technique.matters[first.technique] }) },
+      ...reply.blocks,
+    ],
+    choices: [
+      ...others.map(other => ({
+        kind: 'button' as const,
+        label: ask.ratherThat({ job: technique.matters[other] }),
+        follow: askFollowUps.technique.with({ technique: other }),
+      })),
+      ...choicesOf(readings, context),
+    ],
+  };
+}
+
+/** What is done while the batter is in the pot. */
+const IN_THE_POT: ReadonlySet<Technique> = new Set(['thick-now', 'riced-now']);
+/** What happened is told with more than one sign of it: why it did is asked, and no pot stands there. */
+const isFlawTold = ({ readings: [reading], facts }: QuestionRead): boolean =>
+  reading?.job === 'diagnose' && facts.findings > 1;
+const URGENT =
+  /(?<!\p{L})(?:now|help|quick|hurry|do i do|to do|can i do|ahora|ayuda|rapido|urgente?|que hago|hago ya|auxilio|still in the|todavia en)(?!\p{L})/u;
+
+/** A command has all that it needs for what is surely asked of it. */
+const isSurelyElse = ({ readings: [reading] }: QuestionRead): boolean =>
+  reading !== undefined && reading.score >= SURE_JOB && reading.missing.length === 0;

@@ -1,0 +1,105 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { Conversation } from '../../src/conversation/conversation.ts';
+import { askLine } from '../../src/terminal/seat.ts';
+import { openConversation } from '../sets/open-conversation.ts';
+
+/* How coloured batter is worked with, asked in plain words; common practice (no source), temperatures in both scales. */
+
+let conversation: Conversation & AsyncDisposable;
+beforeAll(async () => {
+  conversation = await openConversation();
+});
+afterAll(async () => {
+  await conversation[Symbol.asyncDispose]();
+});
+
+async function asked(question: string, language: 'en' | 'es' = 'en') {
+  const seat = { member: 'pourer', group: 'pourers', language, manages: false, roles: [] };
+  const { answer } = await askLine(`/ask question:${JSON.stringify(question)}`, seat, conversation);
+  if (answer.kind !== 'reply') throw new Error(`answered with ${answer.kind}`);
+  return answer;
+}
+const techniqueOf = async (question: string) =>
+  ((await asked(question)).data as { understood?: { technique?: string } }).understood?.technique;
+
+describe('a pot going thick in front of somebody', () => {
+  test('is told to stop the blender and pour, with gloves on, before anything else', async () => {
+    const answer = await asked('my batter is getting thick what now');
+    expect(answer.headline).toBe('Stop the stick blender. Stir by hand and get it into the mould now.');
+    expect(answer.cautions.map(({ id }) => id)).toEqual(['raw-batter']);
+    expect(JSON.stringify(answer.blocks)).toMatch(/spoon it in.*30 to 35 °C \(86 to 95 °F\)/u);
+  });
+
+  test('is told so in Spanish by who asks in Spanish', async () => {
+    expect((await asked('se me espesó todo ayuda')).headline).toBe(
+      'Para la batidora. Remueve a mano y échala ya al molde.',
+    );
+  });
+});
+
+test.each([
+  ['how do i keep it thin for swirls', 'keep-fluid'],
+  ['when do i put the colour in', 'when-colour'],
+  ['does gel make colours brighter', 'gel-and-colour'],
+  ['hanger swirl tips', 'hanger-swirl'],
+  ['teaspoon or grams??', 'spoon-or-grams'],
+  ['traza falsa q es', 'false-trace'],
+  ['cuanto se deja entre capa y capa', 'layers-how'],
+])('“%s” is answered as %s', async (question, technique) => {
+  expect(await techniqueOf(question)).toBe(technique);
+});
+
+test.each([
+  'how much mica for 1 kg oils',
+  'how much lye for 500 g olive',
+  'lye splashed on my arm while i stirred the swirl',
+  'zap test how',
+  'can I add more lye water to thin it',
+])('“%s” is no matter of technique', async question => {
+  expect(await techniqueOf(question)).toBeUndefined();
+});
+
+test('the spoon of a powder in grams is that of the catalogue: mica 0.32 g/ml, a US teaspoon 4.93 ml (NIST)', async () => {
+  const { blocks } = await asked('how much is a tsp in grams');
+  const [, low, high] = /mica (\d) to (\d) g/u.exec(JSON.stringify(blocks)) ?? [];
+  const teaspoon = 4.92892159375;
+  expect(0.2 * teaspoon).toBeCloseTo(Number(low), 0);
+  expect(0.45 * teaspoon).toBeCloseTo(Number(high), 0);
+});
+
+test('a tablespoon of oil on top of 1 kg at 5 % superfat leaves 6.3 % over (arithmetic)', async () => {
+  const { blocks } = await asked('do i count the oil in the recipe');
+  expect(JSON.stringify(blocks)).toContain('makes 5 % superfat 6.3');
+  expect((100 * (50 + 14)) / (1000 + 14)).toBeCloseTo(6.3, 1);
+});
+
+describe('colours that go together', () => {
+  test('a mood is named by its colours, with a way to make or buy them', async () => {
+    const answer = await asked('autumn palette ideas pls');
+    expect(answer.headline).toMatch(/^[a-z ]+(?:, [a-z ]+)+: colours that hold together\.$/u);
+    expect(answer.choices?.map(one => one.kind === 'button' && one.label)).toEqual([
+      'From my shelf',
+      'What to buy',
+    ]);
+  });
+
+  test('what goes with a colour is its neighbours and its quieted opposite', async () => {
+    expect((await asked('what goes with lilac')).headline).toMatch(
+      /^Beside lilac: .*, and white or cream\.$/u,
+    );
+  });
+});
+
+test('what cannot be answered without more is asked back, and near lye what always holds is said', async () => {
+  expect((await asked('it looks weird')).headline).toMatch(/^Tell me a little more: which colour/u);
+  expect((await asked('something odd with my lye thing')).headline).toMatch(/lye/iu);
+});
+
+test('greetings and thanks are met as such, and nothing that is asked beside them is lost', async () => {
+  expect((await asked('morning Leah x')).headline).toBe('Ask me in your own words, or pick a job.');
+  expect((await asked('thanks that worked!!')).headline).toBe(
+    'You’re welcome. Ask the next one when it comes up.',
+  );
+  expect((await asked('thanks but it is still crumbling')).headline).not.toMatch(/welcome/u);
+  expect((await asked('hi how much mica for 2 cups')).headline).toMatch(/^2 tsp mica/u);
+});

@@ -1,0 +1,24 @@
+import { featuresOf } from '../../../../src/engine/questions/technique/features.ts';
+import { TECHNIQUE_ORIGINS } from '../../../../src/engine/questions/technique/topic.ts';
+import type { Fit, Lesson } from '../../text/learned/fit.ts';
+import type { TechniqueText } from './texts.ts';
+
+/** What a question may be about; `none` where it asks for no technique. */
+export const CLASSES: readonly string[] = [...Object.keys(TECHNIQUE_ORIGINS), 'none'];
+
+/** Letters of base64 that the weights take at most. */
+const LARGEST = 260_000;
+/** Bytes of a feature beside its weights: its hash and its rarity. */
+const BESIDE = 4;
+
+export const FIT: Fit = {
+  classes: CLASSES.length,
+  trust: 20,
+  most: Math.floor((LARGEST * 3) / 4 / (BESIDE + CLASSES.length)),
+  least: [2, 2, 3],
+};
+
+export const lessonOf = ({ text, label }: TechniqueText): Lesson => ({
+  features: featuresOf(text),
+  label: CLASSES.indexOf(label),
+});
