@@ -24,6 +24,8 @@ declare module '../../refusal.ts' {
     'oil-in-pot': { name: string; text: string };
     /** Lye that comes dissolved, and how strong it is is not told. */
     'lye-ready-strength': { text: string };
+    /** A superfat beside another one, or beside a discount that may come on top of it. */
+    'superfat-twice': { one: string; other: string };
     /** Words beside a recipe that may be a part of it. */
     'recipe-words': { text: string };
   }
@@ -34,6 +36,9 @@ const CORRECTS =
   /(?<!\p{L})(?:oops|i (?:meant|mean)|no wait|wait no|scratch (?:the|that)|correction|actually|sorry,? (?:make|not|no|its|it s|i meant)|make (?:it|that) \d|quise decir|quiero decir|mejor dicho|digo|ay no|no mejor|perdon,? (?:de|es|son|eran?|no|\d))(?!\p{L})/u;
 const SCALES =
   /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|this|them|everything|all|to|up|down|the (?:recipe|batch))|times (?:two|three|\d)|multipl\p{L}+|duplic\p{L}+|triplic\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
+/** A part of a recipe, of which nothing tells how it stands to the rest. */
+const SHARE =
+  /^(?:(?:an?|one|the|other|another|my|la|una?|el|otr[oa]) )*(?:half|halves|thirds?|quarters?|fourth|fifth|two thirds|three quarters|mitad|tercio|cuarto|quinto|(?:tercera|cuarta) parte|medi[oa]|twice|\d\/\d)(?!\p{L})/u;
 /** Refusals of a line in which only its words stand in the way. */
 const OF_WORDS: ReadonlySet<string> = new Set([
   'oil-unknown',
@@ -50,7 +55,7 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled`, `oil-told-twice`, `recipe-planned` and `recipe-words`.
+ * `recipe-scaled`, `oil-told-twice`, `superfat-twice`, `oil-in-pot`, `recipe-planned` and `recipe-words`.
  */
 export function readLyeInChat(
   question: string,
@@ -62,6 +67,7 @@ export function readLyeInChat(
   const read = recipeLine(line);
   const clear = 'line' in read ? strictly(read.line) : undefined;
   if (clear && 'line' in read) return dissolved(withBeside(clear, read, line), question);
+  if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);
   if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
   if ('unclear' in read && read.doubt)
     refuse('oil-in-pot', { name: read.doubt.name, text: read.doubt.text.slice(0, 60) });
@@ -107,6 +113,7 @@ const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: stri
 function refuseTurned(line: string, read: ReturnType<typeof recipeLine>): never {
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined) refuse('recipe-scaled', { text: scaled });
+  if ('unclear' in read && SHARE.test(read.unclear)) refuse('recipe-scaled', { text: read.unclear });
   const [corrected] = CORRECTS.exec(line) ?? [];
   return refuse('recipe-corrected', {
     text: corrected ?? ('unclear' in read ? read.unclear : line.slice(0, 60)),

@@ -25,6 +25,7 @@ export const askedBackRefusals: Pick<
   | 'recipe-scaled'
   | 'recipe-words'
   | 'oil-told-twice'
+  | 'superfat-twice'
   | 'recipe-planned'
   | 'oil-in-pot'
   | 'lye-ready-strength'
@@ -58,7 +59,9 @@ export const askedBackRefusals: Pick<
   'recipe-words': ({ text }) =>
     `I cannot tell what “${text}” does to the recipe. Write only the oils with their weights, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-told-twice': ({ name, one, other }) =>
-    `“${name}” stands twice: ${one} and ${other}. Write each oil once, with what is or goes in the pot: “${other} ${name}”.`,
+    `“${name}” stands twice: ${one} and ${other}. Write each oil once, with what is or goes in the pot, all of it in one weight: “… g ${name}”.`,
+  'superfat-twice': ({ one, other }) =>
+    `Two superfats stand there: “${one}” and “${other}”. A discount of lye is a superfat by another name: write the one that counts, or their sum, as “superfat …%”.`,
   'recipe-planned': ({ text }) =>
     `What was to go in stands beside what did (“${text}…”). Write only what is or goes in the pot: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-in-pot': ({ name, text }) =>

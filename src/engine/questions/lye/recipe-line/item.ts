@@ -6,6 +6,8 @@ export type Turn =
   | 'rest'
   /** The same share of each. */
   | 'even'
+  /** As much, or half or twice as much, as of another. */
+  | 'alike'
   /** So much of each that is named. */
   | 'each'
   /** What was said is put right by what follows. */

@@ -1,6 +1,6 @@
 import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
 import { besideOils, oilsOf } from './amounts.ts';
-import { fixedIn, MOST_SUPERFAT } from './fixed.ts';
+import { fixedIn, MOST_SUPERFAT, secondFat } from './fixed.ts';
 import { doubtOfOil } from './in-the-pot.ts';
 import type { Name } from './item.ts';
 import { alkaliNamed } from './items.ts';
@@ -30,6 +30,9 @@ export type RecipeLine = {
  */
 export function recipeLine(plain: string): RecipeLine | Unclear {
   const fixed = fixedIn(plain);
+  const second = secondFat(fixed.rest, fixed.superfat);
+  if (second !== undefined)
+    return { unclear: second, fats: { one: `${fixed.superfat}%`, other: second } };
   const told = toldIn(fixed.rest);
   if ('unclear' in told) return told;
   const { isTurned } = told;
@@ -48,7 +51,7 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
   const said = beside.map(pair => besideOils({ ...pair, name: renamed(pair.name) }, oils.unit, told));
   if (said.some(one => one === undefined))
     return { unclear: beside.map(({ measure }) => measure.text).join(', '), isTurned };
-  if (told.times !== undefined && beside.some(({ name }) => name.known !== 'other'))
+  if (told.times !== undefined && beside.length > 0)
     return { unclear: told.times, isTurned };
   const { percent } = told;
   const isAgain = percent !== undefined && percent.figure === Number(fixed.superfat);

@@ -1,8 +1,12 @@
 /** By what a recipe is multiplied, told in words of the grammar's `times`; undefined where no number is in them. */
 export function timesOf(words: string): number | undefined {
-  if (/half|halv|mitad/u.test(words)) return 0.5;
-  if (/doubl|doble|duplic/u.test(words)) return 2;
-  if (/tripl/u.test(words)) return 3;
+  if (/(?:two|2) thirds|(?:dos|2) tercios/u.test(words)) return 2 / 3;
+  if (/(?:three|3) quarters|(?:tres|3) cuartos/u.test(words)) return 3 / 4;
+  if (/half|halv|mitad|media/u.test(words)) return 0.5;
+  if (/third|tercio|tercera/u.test(words)) return 1 / 3;
+  if (/quarter|cuart[oa]/u.test(words)) return 1 / 4;
+  if (/doubl|doble|duplic|twice/u.test(words)) return 2;
+  if (/tripl|three times/u.test(words)) return 3;
   if (/quadrupl/u.test(words)) return 4;
   const [figure] = /\d/u.exec(words) ?? [];
   return figure === undefined ? undefined : Number(figure);

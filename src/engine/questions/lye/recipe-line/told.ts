@@ -1,3 +1,4 @@
+import { alike } from './alike.ts';
 import { MOST_BARE_SUPERFAT } from './fixed.ts';
 import type { Doubt } from './in-the-pot.ts';
 import type { Amount, Item, Name } from './item.ts';
@@ -41,6 +42,8 @@ export type Unclear = {
   readonly isTurned?: boolean;
   /** What is unclear is which of its two amounts an oil has. */
   readonly twice?: Twice;
+  /** What is unclear is which of two superfats or discounts counts, or whether both do. */
+  readonly fats?: { readonly one: string; readonly other: string };
   /** What is unclear is whether an oil is in the pot. */
   readonly doubt?: Doubt;
   /** What was to be stands beside what is. */
@@ -109,6 +112,9 @@ export function toldIn(line: string): Told | Unclear {
 
 /** One part of the line; what is unclear in it. */
 function partRead(state: State, { items, sentence }: Part): string | undefined {
+  const another = alike(state, items);
+  if (typeof another === 'string') return another;
+  if (another) return add(state, another);
   const content = turned(state, items, sentence, part => partRead(state, part));
   if (typeof content === 'string') return content;
   const unclear = units(state, content);

@@ -28,7 +28,10 @@ export function wordsBeside(
   for (const part of parts) {
     if (!told.has(part.sentence)) {
       // A sentence of its own is no part of the recipe, but for an oil that is spelt amiss.
-      const amiss = part.items.find(({ is, text }) => is === 'word' && isNearOil(plain(text)));
+      // ... or makes more or less of the whole of it.
+      const amiss = part.items.find(
+        ({ is, text }) => is === 'word' && (isNearOil(plain(text)) || MULTIPLIES.test(text)),
+      );
       if (amiss) return { unclear: amiss.text };
       continue;
     }
@@ -56,6 +59,10 @@ function eitherIn(items: readonly Item[]): string | undefined {
   }
   return undefined;
 }
+
+/** What makes more or less of a recipe, in whatever sentence it stands. */
+const MULTIPLIES =
+  /^(?:twice|thrice|doubl(?:e|es|ed|ing)|tripl(?:e|es|ed|ing)|quadrupl\p{L}+|halv(?:e|es|ed|ing)|half-batch|multipl\p{L}+|upscal\p{L}+|downscal\p{L}+|scal(?:e|es|ed|ing)|x[2-9]|[2-9]x|doble|dobles|duplic\p{L}+|triple|triplic\p{L}+|cuadruple|mitades|multiplic\p{L}+|divid\p{L}+|divis\p{L}+|halves|thirds|quarters|tercios|cuartos|tenth|tenths|decim[oa]s?)$/u;
 
 /** "That's", "t'butcher": the word without what is run together with it. */
 function plain(word: string): string {
@@ -133,6 +140,25 @@ function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean
   return first !== undefined && items[items.indexOf(first) - 1]?.is === 'joint';
 }
 
+/** Beside a weight and the word for any oil these tell of all of it; any other word names one that nobody here knows. */
+const OF_ALL_OIL =
+  /^(?:total|all|whole|combined|mixed|weight|worth|other|more|total(?:es)?|todo|toda|mezclad[oa]|mas|otro|junto|hay|i|we|so|please|pls|but|pero|how|what|cuanta|cuanto|calculate|calcula)$/u;
+/** "500 g of pal oil", "500 g de aceite pal": a weight of one oil whose name is not known, which would be dropped as that of all. */
+function namesOneOil(
+  words: readonly Item[],
+  all: readonly string[],
+  { before, after }: Pick<Run, 'before' | 'after'>,
+  part: readonly Item[],
+): boolean {
+  const isOne = (item: Item | undefined) => isAnyOil(item) && /^(?:oil|fat|aceite|grasa)$/u.test(item!.text);
+  if (isOne(after) && before !== undefined && isMeasure(before)) return !OF_ALL_OIL.test(all.at(-1)!);
+  // In Spanish the name stands behind.
+  if (!isOne(before) || !/^(?:aceite|grasa)$/u.test(before!.text)) return false;
+  if (!isMeasure(part.slice(0, part.indexOf(before!)).findLast(({ is }) => is !== 'link'))) return false;
+  const isPurpose = all[0] === 'para' && (words.length > 1 || after?.is === 'word');
+  return !isPurpose && !OF_ALL_OIL.test(all[0]!);
+}
+
 function stopIn(
   { words, before, after, isOrigin, isSpeech, isPlaced, isHead }: Run,
   part: readonly Item[],
@@ -161,6 +187,7 @@ function stopIn(
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
   if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
+  if (namesOneOil(words, all, { before, after }, part)) return said;
   // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
   if (!part.some(isMeasure)) return undefined;
   if (isAnyOil(after) && !isPlain(all.at(-1)!) && all.at(-1) !== 'other') return said;
