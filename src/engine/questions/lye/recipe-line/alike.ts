@@ -31,9 +31,11 @@ const TURNS: ReadonlySet<Item['is']> = new Set([
   'times',
 ]);
 
+const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
+
 /** Of which weight it is as much: one that is named, the sum of those before, or the one that all before have. */
 function measureMeant(told: readonly Weighed[], after: readonly Item[], times: number): Amount | undefined {
-  const said = after.map(({ text }) => text).join(' ');
+  const said = textOf(after);
   const [, other, more] = after.filter(isOil);
   const figures = new Set(told.map(({ measure }) => `${measure.figure} ${measure.unit}`));
   const units = new Set(told.map(({ measure }) => measure.unit));
@@ -66,6 +68,10 @@ export function alike(state: State, part: readonly Item[]): Pair | string | unde
   // "As much as I can carry": of no oil, unless one waits for its weight.
   if (!name) return part.some(isMeasure) || part.some(isOil) || isLoose ? word.text : undefined;
   const times = timesOf(word.text) ?? 1;
+  // "No palm, so the same weight of lard instead": what is swapped has the weight of what it stands for.
+  const isSwap = part.some(({ is }) => is === 'instead') || state.removed.length > 0;
+  if (isSwap && times === 1 && after.filter(isOil).length === 1 && !TOGETHER.test(textOf(after)))
+    return undefined;
   const isTurned = part.some(({ is }) => TURNS.has(is));
   const measure = isTurned || part.some(isMeasure) ? undefined : measureMeant(before(state), after, times);
   if (!measure) return word.text;

@@ -51,7 +51,7 @@ export const GRAMMAR: readonly Word[] = [
     '(?:(?:half|twice|three times) )?as (?:much|many)(?: (?:again|weight|oil))?(?: of)?|(?:half|twice|double) (?:that|this)(?: much| amount| weight)?(?: again)? (?:of|in)',
     '(?:the )?(?:same|equal)(?: (?:again|amount|weight|quantity|figure))?(?: again)? (?:of|in)(?! (?:each|all|both)(?!\\p{L}))',
     '(?<!(?<!\\p{L})(?:por lo|por|lo|mientras|entre) )(?:otr[oa]s? )?tant[oa]s?(?: igual)?(?: de)?(?! (?:tiempo|que|ver|rato|gusto)(?!\\p{L}))|lo mismo (?:de|en)|(?:la misma|igual) cantidad (?:de|en)|(?:el mismo|igual) peso (?:de|en)|igual de(?= (?:aceite|manteca|\\p{L}+ (?:que|como)))',
-    '(?:la mitad|el doble|el triple) de(?= (?:aceite de |manteca de |grasa de )?\\p{L}+ (?:que|como)(?!\\p{L}))|(?:la mitad|el doble|el triple) de (?:eso|esto|ese peso|esa cantidad) (?:de|en)',
+    '(?:la mitad|el doble|el triple) de(?! (?:est[oa]s?|es[oa]s?|lo|tod[oa]s?|mi|la|una?)(?!\\p{L}))(?= (?:aceite de |manteca de |grasa de )?\\p{L}+ (?:que|como)(?!\\p{L}))|(?:la mitad|el doble|el triple) de (?:eso|esto|ese peso|esa cantidad) (?:de|en)',
   ),
   word(
     'aside',

@@ -2,6 +2,7 @@ import { absenceIn, HARMLESS_PHRASES, isHarmlessBesideOil, NO_ABSENCE } from './
 import type { Item, Name } from './item.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
 import { same } from './state.ts';
+import { apart } from './vessels.ts';
 
 /** An oil that may not be in the pot, or not all of it, and the words that leave it open. */
 export type Doubt = { readonly name: string; readonly text: string };
@@ -48,6 +49,8 @@ export function doubtOfOil(items: readonly Item[], counted: readonly Name[]): Do
     part =>
       !part.items.some(isOil) || part.items.some(one => isOil(one) && counted.some(name => same(name, one))),
   );
+  const elsewhere = apart(parts);
+  if (elsewhere) return { name: elsewhere.name.text, text: elsewhere.text };
   for (const part of parts) {
     const oil = part.items.find(isOil);
     if (!oil) continue;

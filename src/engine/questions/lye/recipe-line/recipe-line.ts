@@ -63,7 +63,7 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
   const counted = new Set(beside.map(({ name }) => renamed(name).text));
   const line = [
     [...oils.list, ...said.filter(one => one !== '')].join(', '),
-    ...new Set(told.liquids.map(name => renamed(name).text).filter(text => !counted.has(text))),
+    ...new Set(told.liquids.map(name => renamed(name).text).filter(text => !isCounted(text, counted))),
     ...fixed.kept,
     ...(oils.size === undefined ? [] : [oils.size]),
     ...(superfat === undefined ? [] : [`superfat ${superfat}%`]),
@@ -80,6 +80,11 @@ function readAs({ typed, text }: Name): Respelt | undefined {
   if (typed !== undefined) return { typed, read: text };
   return text === 'manteca' ? { typed: text, read: 'manteca de cerdo' } : undefined;
 }
+
+/** "400 g almond milk … the milk goes in instead of water": one milk. */
+const isCounted = (liquid: string, counted: ReadonlySet<string>): boolean =>
+  counted.has(liquid) ||
+  (/^(?:milk|leche)$/u.test(liquid) && [...counted].some(name => /milk|leche/u.test(name)));
 
 /** A liquid or an additive by its plainest name: "vino tinto" is wine. */
 function renamed(name: Name): Name {

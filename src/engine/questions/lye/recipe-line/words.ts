@@ -1,5 +1,6 @@
 import { isEveryday, isNearOil, isPlain, PRODUCTS, TURNS } from '../chat-words.ts';
 import { SOMETHING } from '../oils-among-words.ts';
+import { isHarmlessBesideOil } from './beside-oils.ts';
 import type { Item } from './item.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
 
@@ -39,7 +40,9 @@ export function wordsBeside(
       const stop = stopIn(run, part.items, followsJoint(items, part));
       if (stop !== undefined) return { unclear: stop };
       const words = run.words.map(({ text }) => text);
-      if (words.some(word => !isPlain(plain(word)))) left.push(words.join(' '));
+      // Where all of it stands is no part of the recipe, nor that a milk is its liquid.
+      const isKnown = run.isIn && words.every(word => isHarmlessBesideOil(plain(word)));
+      if (!isKnown && words.some(word => !isPlain(plain(word)) && word !== 'liquid')) left.push(words.join(' '));
     }
   }
   return { left };
@@ -82,6 +85,8 @@ type Run = {
   readonly isSpeech: boolean;
   /** "Sitting in the garage". */
   readonly isPlaced: boolean;
+  /** "In the pot": where what stands before is. */
+  readonly isIn: boolean;
   /** Before a colon. */
   readonly isHead: boolean;
 };
@@ -92,6 +97,7 @@ const WHEN =
   /^(?:is|are|was|es|son) (?:the )?(?:tomorrow|today|tonight|soon|over|next|on|monday|tuesday|wednesday|thursday|friday|saturday|sunday|manana|hoy|pronto)(?!\p{L})/u;
 const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
 const PLACE = /(?:^| )(?:in|at|on|as|to|en)(?: |$)/u;
+const IN = /^(?:in|at|on|into|en)(?: (?:the|a|my|our|la|el|mi))?$/u;
 const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
 const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
 /** How a soap came out. */
@@ -128,6 +134,7 @@ function runsOf(items: readonly Item[]): readonly Run[] {
       before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
       isSpeech: SPEECH.test(links) || WHEN.test(textOf(items.slice(at + 1, at + 4))),
       isHead: items[at + 1]?.text === ':',
+      isIn: IN.test(links),
       isPlaced: PLACE.test(links) || PLACE.test(linksBehind(items.slice(at + 1))),
       isOrigin: ORIGIN.test(links),
       after: items.slice(at + 1).find(({ is }) => is !== 'link'),
@@ -160,7 +167,7 @@ function namesOneOil(
 }
 
 function stopIn(
-  { words, before, after, isOrigin, isSpeech, isPlaced, isHead }: Run,
+  { words, before, after, isOrigin, isSpeech, isPlaced, isIn, isHead }: Run,
   part: readonly Item[],
   isJoined: boolean,
 ): string | undefined {
@@ -185,7 +192,14 @@ function stopIn(
       ? said
       : undefined;
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
-  if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
+  const isKnownPlace = isIn && all.every(isHarmlessBesideOil);
+  if (
+    isOil(before) &&
+    !isEveryday(all[0]!) &&
+    !isKnownPlace &&
+    !(isOrigin && !KIND.test(before.text))
+  )
+    return said;
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
   if (namesOneOil(words, all, { before, after }, part)) return said;
   // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
