@@ -7,7 +7,9 @@ import { prepared } from './prepared.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
-import { BOTH, type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
+import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
+import type { Way } from './recipe-line/ways.ts';
+import { BOTH } from './recipe-line/written.ts';
 import { POTASSIUM, plainWords } from './words.ts';
 
 declare module '../../refusal.ts' {
@@ -20,8 +22,8 @@ declare module '../../refusal.ts' {
     'oil-told-twice': { name: string; one: string; other: string };
     /** What was to go in, beside what did. */
     'recipe-planned': { text: string };
-    /** An oil beside words that may keep it, or some of it, out of the pot. */
-    'oil-in-pot': { name: string; text: string };
+    /** Oils beside words that may keep them, or some of them, out of the pot, and the recipes that it may be. */
+    'oil-in-pot': { names: readonly string[]; text: string; ways?: readonly Way[] };
     /** Lye that comes dissolved, and how strong it is is not told. */
     'lye-ready-strength': { text: string };
     /** A superfat beside another one, or beside a discount that may come on top of it. */
@@ -70,7 +72,14 @@ export function readLyeInChat(
   if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);
   if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
   if ('unclear' in read && read.doubt)
-    refuse('oil-in-pot', { name: read.doubt.name, text: read.doubt.text.slice(0, 60) });
+    refuse('oil-in-pot', {
+      names: read.doubt.names.map(({ text }) => text),
+      text: read.doubt.text.slice(0, 60),
+      // Of ready-made lye another weight is told than these lines would.
+      ...(readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined && {
+        ways: (read.ways ?? []).filter(({ line: way }) => strictly(way) !== undefined),
+      }),
+    });
   if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
   // What is changed as it is told is for no reader that takes every word as it stands.
   if (read.isTurned) return refuseTurned(line, read);

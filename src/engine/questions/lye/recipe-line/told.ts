@@ -10,6 +10,7 @@ import { ratioIn } from './ratio.ts';
 import { lone, swap } from './settled.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from './state.ts';
 import { turned } from './turned.ts';
+import type { Way } from './ways.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
 export type Told = {
@@ -46,6 +47,8 @@ export type Unclear = {
   readonly fats?: { readonly one: string; readonly other: string };
   /** What is unclear is whether an oil is in the pot. */
   readonly doubt?: Doubt;
+  /** The recipes that it may be, whichever way that is answered. */
+  readonly ways?: readonly Way[];
   /** What was to be stands beside what is. */
   readonly isPlanned?: boolean;
 };

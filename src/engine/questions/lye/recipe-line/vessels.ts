@@ -16,10 +16,11 @@ const MENTION = new RegExp(
   `(?<![\\p{L}'-])(?<before>(?:${WHICH} )*)(?:(?:mixing|soap|stock|slow|melting|de (?:acero|vidrio|barro|plastico|metal)) )*(?<vessel>${VESSEL}|${ROOM})(?![\\p{L}'-])(?<behind>(?: ${WHICH}(?!\\p{L}))?${LABEL})`,
   'gu',
 );
-type Vessel = { readonly noun: string; readonly which: string };
+type Vessel = { readonly noun: string; readonly which: string; readonly text: string };
 
 const vesselsIn = (said: string): readonly Vessel[] =>
-  [...said.matchAll(MENTION)].map(({ groups }) => ({
+  [...said.matchAll(MENTION)].map(({ groups, 0: text }) => ({
+    text,
     noun: groups!.vessel!.replace(/(?:e?s)$/u, ''),
     which: [groups!.before, groups!.behind].join(' ').trim(),
   }));
@@ -32,7 +33,6 @@ const said = (items: readonly Item[]): string =>
       isName(item) || (item.is === 'amount' && item.unit !== undefined) ? '#' : item.text,
     )
     .join(' ');
-const textOf = ({ noun, which }: Vessel): string => `${which} ${noun}`.trim();
 
 /**
  * An oil that stands in another vessel than one before it, or in one of which two are told apart, and that vessel: each has a lye of
@@ -44,7 +44,7 @@ export function apart(parts: readonly Part[]): { readonly name: Name; readonly t
     const name = items.find(isOil);
     const [vessel] = vesselsIn(said(items));
     if (!name || !vessel) continue;
-    if (held.some(one => !mayBeOne(one.vessel, vessel))) return { name, text: textOf(vessel) };
+    if (held.some(one => !mayBeOne(one.vessel, vessel))) return { name, text: vessel.text };
     held.push({ vessel, name });
   }
   // "The small bowl is for the biscuits", where the oils are in the big one.
@@ -53,7 +53,7 @@ export function apart(parts: readonly Part[]): { readonly name: Name; readonly t
     .flatMap(({ items }) => vesselsIn(said(items)));
   for (const other of others) {
     const far = held.find(({ vessel }) => vessel.noun === other.noun && !mayBeOne(vessel, other));
-    if (far) return { name: far.name, text: textOf(other) };
+    if (far) return { name: far.name, text: other.text };
   }
   return undefined;
 }
