@@ -9,7 +9,7 @@ const SUPERFAT: readonly RegExp[] = [
     'u',
   ),
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|=|:|,) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
+    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|about|around|has to be|should be|needs to be|must be|to be|debe (?:de )?ser|tiene que ser|ha de ser|sea|=|:|,) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
     'u',
   ),
   // "5 pct extra fat", "leave 7% of fat over", "5% libre de grasa".
@@ -17,7 +17,7 @@ const SUPERFAT: readonly RegExp[] = [
     `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|leave|leaving|dejando|deja|un|el) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento) ?(?:(?:of |de )?(?:extra|free|spare|unsaponified) (?:fats?|oils?)|(?:of |de )?(?:fats?|oils?|grasas?|aceites?) (?:over|left over|extra|free|libres?|de mas|sobrante|sin saponificar)|libres? de grasa)(?![\\p{L}])`,
     'u',
   ),
-  new RegExp(`(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:de )?${FAT}(?![\\p{L}])`, 'u'),
+  new RegExp(`(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:nada de |any )?(?:de )?${FAT}(?![\\p{L}])`, 'u'),
   new RegExp(`(?<![\\p{L}\\d])${FAT} (?:cero|zero|nil|nought)(?![\\p{L}])`, 'u'),
 ];
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */

@@ -27,7 +27,7 @@ const OTHER = '(?:the |an? |one |la |una? )?(?:other |another |otra |otro )?';
 const PERSON = '(?:skin|hands?|hair|piel|manos|pelo|cara)';
 
 /** Behind these words a clause ends or goes on to what else is asked: "half of the coconut" or "half an hour" does neither. */
-const ENDS = '(?= ?(?:[;,.:]|$|(?:and|y|so|please|pls|por favor|porfa|at|al)(?!\\p{L})|(?:with|con) (?:\\d|superfat|sobre|lye|sosa|soda)))';
+const ENDS = '(?= ?(?:[;,.:]|$|(?:and|y|so|please|pls|por favor|porfa|nomas|nada mas|solamente|at|al)(?!\\p{L})|(?:with|con) (?:\\d|superfat|sobre|lye|sosa|soda)))';
 const OF_RECIPE =
   '(?: (?:of )?(?:it|this|that|(?:the |this |that |my )?(?:recipe|batch|lot|amounts?|quantit(?:y|ies)|size)|everything|as much|all of (?:it|this|that))| (?:de )?(?:todo|esto|eso|ella|(?:la |esta |esa |mi )?(?:receta|tanda|cantidad)|cada cosa|lo que dice|las cantidades))?';
 const MULTIPLE =
@@ -108,7 +108,11 @@ export const GRAMMAR: readonly Word[] = [
     '(?:i |we )?(?:have |ve )?(?:swap(?:ping|ped)?|chang(?:e|ing|ed)|replac(?:e|ing|ed)|switch(?:ing|ed)?|sub(?:bing|bed)?)(?: (?:out|the|my))*',
     '(?:he |hemos )?(?:la |lo |los |las |le |les )?(?:cambio|cambie|cambiar|cambiado|cambiamos|reemplazo|reemplace|reemplazar|reemplazado|sustituyo|sustitui|sustituir|sustituido)(?: (?:el|la|los|las|mi))*',
   ),
-  word('times', ...SO_MUCH_OF_IT),
+  word(
+    'times',
+    ...SO_MUCH_OF_IT,
+    '(?:cut|split) (?:it|this|that|everything|(?:the|this|that) (?:recipe|batch)|(?:it|this|that) all) in half(?: for (?:me|us))?',
+  ),
   word(
     'times',
     '(?:doubl(?:e|ed|ing)|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',

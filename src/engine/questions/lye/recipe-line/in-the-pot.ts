@@ -25,8 +25,19 @@ const spoken = (items: readonly Item[]): string =>
 /** What a colon closes is a heading. */
 const HEAD = /^[^#]*:/u;
 
+/** "300 g coconut my mate has": who tells of another behind an amount tells of none that is in the pot. */
+function another(items: readonly Item[]): string | undefined {
+  const oil = items.findIndex(isOil);
+  const at = items.findIndex((item, place) => item.is === 'planned' && place > oil);
+  return oil !== -1 && at !== -1 && items.slice(0, at).some(isMeasure) && !items.slice(at).some(isMeasure)
+    ? items[at]!.text
+    : undefined;
+}
+
 /** Words of the clause of an oil that are not known to leave it in the pot. */
 function strangeIn({ items }: Part): readonly string[] {
+  const planned = another(items);
+  if (planned !== undefined) return [planned];
   const plain = HARMLESS_PHRASES.reduce(
     (said, phrase) => said.replace(phrase, READ),
     spoken(items).replace(HEAD, READ).replace(NO_ABSENCE, READ),

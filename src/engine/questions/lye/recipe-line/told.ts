@@ -88,6 +88,10 @@ export function toldIn(line: string): Told | Unclear {
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
   const again = state.unpaired.find(name => isToldAgain(state, name, line));
   if (again) return { unclear: again.text, isTurned: true };
+  // All of it one oil, and another beside it.
+  const hundred = state.hundred;
+  const beside = state.pairs.find(({ name }) => hundred && isOil(name) && !same(name, hundred));
+  if (beside) return { unclear: beside.name.text, isTurned: true };
   const bare = state.unpaired.filter(
     name => !isPaired(state, name) && !state.removed.some(one => same(one, name)),
   );
@@ -195,6 +199,12 @@ function add(state: State, pair: Pair): string | undefined {
   if (pair.name.known === 'oil') state.voices.add(state.voice);
   if (state.isCorrecting && !before && !state.isCorrected && state.pairs.length > 0) return pair.measure.text;
   state.isCorrected ||= state.isCorrecting && before !== undefined;
+  // "A 100% coconut bar, 24 oz coconut oil".
+  if (before && isHundred(before.measure) !== isHundred(pair.measure) && pair.name.known === 'oil') {
+    state.pairs[at] = isHundred(before.measure) ? pair : before;
+    state.hundred = pair.name;
+    return undefined;
+  }
   if (!before || pair.name.known === 'other') state.pairs.push(pair);
   else if (state.isCorrecting) state.pairs[at] = withUnit(pair, before);
   else if (before.measure.is !== 'amount' || pair.measure.is !== 'amount') state.pairs.push(pair);
@@ -202,6 +212,9 @@ function add(state: State, pair: Pair): string | undefined {
     return twice(state, before, pair);
   return undefined;
 }
+
+const isHundred = (measure: Pair['measure']): boolean =>
+  measure.is === 'amount' && measure.unit === '%' && measure.figure === 100;
 
 /** The same oil twice: two recipes, what was planned and what was poured, or one that was told again. */
 function twice(state: State, one: Pair, { measure, name }: Pair): string {

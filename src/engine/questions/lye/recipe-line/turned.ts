@@ -100,7 +100,7 @@ export function turned(
       state.isTurned = true;
       state.removed.push(last.name);
     } else if (item.is === 'without' || item.is === 'not') {
-      const skipped = left(state, item, after);
+      const skipped = left(state, item, after, kept);
       if (typeof skipped === 'string') return skipped;
       at += skipped;
     } else if (item.is === 'instead') {
@@ -118,11 +118,16 @@ export function turned(
   return kept;
 }
 
+const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
+const ANOTHER_TIME =
+  /(?<!\p{L})(?:(?:last|other|first|next|another|some)(?:times| time| week| month| batch| one)|once|before|earlier|usually|normally|sometimes|often|yesterday|always|(?:la )?(?:ultima|otra|primera|proxima) (?:vez|tanda)|otras veces|a veces|antes|normalmente|ayer|siempre|una vez)(?!\p{L})/u;
 const STRUCK = /^(?:tach|borr|strike|cross)/u;
 /** Whose recipe follows is of no denial before it: "mi mamá usa manteca, yo no: yo uso 600 g de oliva". */
 const OTHERS_TURN: ReadonlySet<Item['is']> = new Set(['mine', 'planned', 'corrects']);
 /** "Without the castor", "no eran 300 de coco": how many items of the part that takes. */
-function left(state: State, item: Item, after: readonly Item[]): number | string {
+function left(state: State, item: Item, after: readonly Item[], kept: readonly Item[]): number | string {
+  // "Last time I did it without the coconut": of another pot.
+  if (after.some(isOil) && ANOTHER_TIME.test(textOf([...kept, ...after]))) return item.text;
   const words = after.findIndex(one => one.is === 'word' || one.is === 'mark' || OTHERS_TURN.has(one.is));
   const reach = words === -1 ? after : after.slice(0, words);
   const name = reach.findIndex(isName);

@@ -1,6 +1,7 @@
 import { isEveryday, isNearOil, isPlain, PRODUCTS, TURNS } from '../chat-words.ts';
 import { SOMETHING } from '../oils-among-words.ts';
 import { isHarmlessBesideOil } from './beside-oils.ts';
+import { DESCRIBES } from './harmless-words.ts';
 import type { Item } from './item.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
 
@@ -31,7 +32,8 @@ export function wordsBeside(
       // A sentence of its own is no part of the recipe, but for an oil that is spelt amiss.
       // ... or makes more or less of the whole of it.
       const amiss = part.items.find(
-        ({ is, text }) => is === 'word' && (isNearOil(plain(text)) || MULTIPLIES.test(text)),
+        ({ is, text }) => is === 'word' && ((isNearOil(plain(text)) && !isHarmlessBesideOil(plain(text)) && !isOwner(part.items, text)) ||
+            MULTIPLIES.test(text)),
       );
       if (amiss) return { unclear: amiss.text };
       continue;
@@ -62,6 +64,10 @@ function eitherIn(items: readonly Item[]): string | undefined {
   }
   return undefined;
 }
+
+/** "Mamgu's book": whose something is. */
+const isOwner = (items: readonly Item[], text: string): boolean =>
+  /['’]s$/u.test(text) && items[items.findIndex(one => one.text === text) + 1]?.is === 'word';
 
 /** What makes more or less of a recipe, in whatever sentence it stands. */
 const MULTIPLIES =
@@ -176,7 +182,13 @@ function stopIn(
   const said = words.map(({ text }) => text).join(' ');
   if (isOfOil && !isHead && all.some(word => LOST.test(word))) return said;
   // "The coconut's drying" tells of an oil and adds none.
-  if (words.some(({ text }, at) => isNearOil(all[at]!) && isNearOil(text.replace(/['’]/gu, '')))) return said;
+  if (
+    words.some(
+      ({ text }, at) =>
+        isNearOil(all[at]!) && isNearOil(text.replace(/['’]/gu, '')) && !isHarmlessBesideOil(all[at]!),
+    )
+  )
+    return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
   // "Potassium hydroxide, the flakes", "for dry old hands".
   const isAside =
@@ -197,6 +209,8 @@ function stopIn(
     isOil(before) &&
     !isEveryday(all[0]!) &&
     !isKnownPlace &&
+    !DESCRIBES.has(all[0]!) &&
+    all[0] !== 'off' &&
     !(isOrigin && !KIND.test(before.text))
   )
     return said;
