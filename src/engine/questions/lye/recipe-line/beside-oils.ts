@@ -28,9 +28,17 @@ const HARMLESS: ReadonlySet<string> = new Set(
   x s n r oh well hey hi hello dear love gente`.split(/\s+/u),
 );
 
+/** Who may be spoken to, and may have an oil where they are not: "thanks buddy" is no "my buddy has it". */
+const ADDRESSED =
+  "buddy|mates?|pals?|lads?|lass(?:es|ies)?|folks?|guys|girls|ladies|gents|gang|crew|chums?|chaps?|peeps|team|y'all|yall|all|everyone|everybody|dears?|hun|hon|honey|love|luv|loves|lovely|lovelies|darling|sweetie|sweetheart|petal|duck|pet|flower|hen|boss|chief|bro|bruv|bruh|sis|sir|madam|ma'?am|miss|doc|teacher|friends?|cousins?|neighbou?rs?|soapers|makers|" +
+  'tios?|tias?|chic[oa]s|compas?|compadres?|comadres?|cuates?|wey|guey|man[oa]s?|manit[oa]s?|panas?|parcer[oa]s?|parce|mae|maje|cham[oa]s?|causa|pata|che|boludos?|nenas?|reinas?|corazon|lind[oa]s?|guap[oa]s?|maj[oa]s?|bella|cielo|vida|carino|amor|mij[oa]|mijit[oa]|hij[oa]|herman[oa]s?|jef[ea]|patron|patrona|don|dona|senor(?:as?|es|itas?)?|maestr[oa]s?|doctora?|profes?|profa|seno|companer[oa]s?|familia|banda|raza|tropa|gente|foro|grupo|vecin[oa]s?|jaboner[oa]s|colegas?|paisan[oa]s?|illo|quillo|killo|picha|miarma|nin[oa]s?|tod[oa]s|amig[oa]s?';
+const IS_ADDRESSED = new RegExp(`^(?:${ADDRESSED})$`, 'u');
+
 /** Whether a word that stands with an oil leaves it in the pot. Lower case without accents. */
 export const isHarmlessBesideOil = (word: string): boolean =>
-  HARMLESS.has(word) || HARMLESS_BY_KIND.has(word) || (DIALECT.has(word) && !DENIES.test(word));
+  HARMLESS.has(word) ||
+  HARMLESS_BY_KIND.has(word) ||
+  (DIALECT.has(word) && !DENIES.test(word) && !IS_ADDRESSED.test(word));
 
 /** What is not in the pot, or not yet, whichever clause of a sentence says so. */
 const OUT =
@@ -61,18 +69,14 @@ export const absenceIn = (sentence: string): string | undefined => {
   return (NOT_IN_YET.exec(said) ?? NOT_HERE.exec(said))?.[0].replace(/^# /u, '');
 };
 
-const PERSON =
+/** Who may have an oil of their own, or a recipe; a pattern. */
+export const PERSON =
   '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|cuate|compa|comai|comay)s?';
 const ARTICLE = '(?:the|my|our|an?|her|his|some|las?|los|el|mis?|una?|nuestr[oa]s?|tu|su)';
 /** Of these no phrase is harmless. */
 const NOT_IT =
   '(?:last|another|other|next|previous|earlier|yesterday|tomorrow|old|hair|lips?|balm|candles?|cooking|frying|pastry|lotion|cream|dinner|later|ayer|manana|otr[oa]s?|proxim[oa]s?|siguiente|pasad[oa]|mes|pelo|labios|crema|velas?|freir|cocinar|comer|comida|cena|despues)';
 const NOUN = `(?!(?:${NOT_IT}|${OUT})(?!\\p{L}))[\\p{L}'’]+`;
-
-/** Who may be spoken to, and may have an oil where they are not: "thanks buddy" is no "my buddy has it". */
-const ADDRESSED =
-  "buddy|mates?|pals?|lads?|lass(?:es|ies)?|folks?|guys|girls|ladies|gents|gang|crew|chums?|chaps?|peeps|team|y'all|yall|all|everyone|everybody|dears?|hun|hon|honey|love|luv|loves|lovely|lovelies|darling|sweetie|sweetheart|petal|duck|pet|flower|hen|boss|chief|bro|bruv|bruh|sis|sir|madam|ma'?am|miss|doc|teacher|friends?|cousins?|neighbou?rs?|soapers|makers|" +
-  'tios?|tias?|chic[oa]s|compas?|compadres?|comadres?|cuates?|wey|guey|man[oa]s?|manit[oa]s?|panas?|parcer[oa]s?|parce|mae|maje|cham[oa]s?|causa|pata|che|boludos?|nenas?|reinas?|corazon|lind[oa]s?|guap[oa]s?|maj[oa]s?|bella|cielo|vida|carino|amor|mij[oa]|mijit[oa]|hij[oa]|herman[oa]s?|jef[ea]|patron|patrona|don|dona|senor(?:as?|es|itas?)?|maestr[oa]s?|doctora?|profes?|profa|seno|companer[oa]s?|familia|banda|raza|tropa|gente|foro|grupo|vecin[oa]s?|jaboner[oa]s|colegas?|paisan[oa]s?|illo|quillo|killo|picha|miarma|nin[oa]s?|tod[oa]s|amig[oa]s?';
 
 /** Whole phrases that change nothing: where an oil comes from, who gave it, who or what the soap is for. */
 export const HARMLESS_PHRASES: readonly RegExp[] = [

@@ -17,7 +17,10 @@ const SUPERFAT: readonly RegExp[] = [
     `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|leave|leaving|dejando|deja|un|el) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento) ?(?:(?:of |de )?(?:extra|free|spare|unsaponified) (?:fats?|oils?)|(?:of |de )?(?:fats?|oils?|grasas?|aceites?) (?:over|left over|extra|free|libres?|de mas|sobrante|sin saponificar)|libres? de grasa)(?![\\p{L}])`,
     'u',
   ),
-  new RegExp(`(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:nada de |any )?(?:de )?${FAT}(?![\\p{L}])`, 'u'),
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:nada de |any )?(?:de )?${FAT}(?![\\p{L}])`,
+    'u',
+  ),
   new RegExp(`(?<![\\p{L}\\d])${FAT} (?:cero|zero|nil|nought)(?![\\p{L}])`, 'u'),
 ];
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */

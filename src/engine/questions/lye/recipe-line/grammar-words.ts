@@ -27,7 +27,8 @@ const OTHER = '(?:the |an? |one |la |una? )?(?:other |another |otra |otro )?';
 const PERSON = '(?:skin|hands?|hair|piel|manos|pelo|cara)';
 
 /** Behind these words a clause ends or goes on to what else is asked: "half of the coconut" or "half an hour" does neither. */
-const ENDS = '(?= ?(?:[;,.:]|$|(?:and|y|so|please|pls|por favor|porfa|nomas|nada mas|solamente|at|al)(?!\\p{L})|(?:with|con) (?:\\d|superfat|sobre|lye|sosa|soda)))';
+const ENDS =
+  '(?= ?(?:[;,.:]|$|(?:and|y|so|please|pls|por favor|porfa|nomas|nada mas|solamente|at|al)(?!\\p{L})|(?:with|con) (?:\\d|superfat|sobre|lye|sosa|soda)))';
 const OF_RECIPE =
   '(?: (?:of )?(?:it|this|that|(?:the |this |that |my )?(?:recipe|batch|lot|amounts?|quantit(?:y|ies)|size)|everything|as much|all of (?:it|this|that))| (?:de )?(?:todo|esto|eso|ella|(?:la |esta |esa |mi )?(?:receta|tanda|cantidad)|cada cosa|lo que dice|las cantidades))?';
 const MULTIPLE =

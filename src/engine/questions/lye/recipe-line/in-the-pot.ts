@@ -9,6 +9,8 @@ export type Doubt = { readonly names: readonly Name[]; readonly text: string };
 
 /** Stands for amounts, names and what the grammar read, and for lye. */
 const [READ, LYE] = ['#', '@'];
+/** "My nan's recipe:". */
+const [RECIPE, OF_PAPER] = ['recipe', /recipe|book|card|note|receta|libro|ficha|nota/u];
 const spoken = (items: readonly Item[]): string =>
   items
     .map((item, at) =>
@@ -18,7 +20,9 @@ const spoken = (items: readonly Item[]): string =>
         ? item.text
         : isName(item) && item.known === 'lye'
           ? LYE
-          : READ,
+          : item.is === 'planned' && OF_PAPER.test(item.text)
+            ? RECIPE
+            : READ,
     )
     .join(' ');
 
@@ -63,7 +67,7 @@ export function doubtOfOil(items: readonly Item[], counted: readonly Name[]): Do
   const words: string[] = [];
   const doubt = (some: readonly Name[], said: string) => {
     names.push(...some.filter(one => names.every(other => !same(one, other))));
-    if (!words.includes(said)) words.push(said);
+    words.push(...said.split(' ').filter(word => !words.includes(word)));
   };
   const elsewhere = apart(parts);
   if (elsewhere) doubt([elsewhere.name], elsewhere.text);
@@ -81,7 +85,7 @@ export function doubtOfOil(items: readonly Item[], counted: readonly Name[]): Do
       doubt(own.length > 0 ? own : sentence.flatMap(one => one.items.filter(isCounted)), open);
     }
   }
-  return names.length === 0 ? undefined : { names, text: words.join(', ') };
+  return names.length === 0 ? undefined : { names, text: words.join(' ') };
 }
 
 /** A clause without any part of the recipe that asks for something. */

@@ -26,7 +26,8 @@ export function partsOf(items: readonly Item[]): readonly Part[] {
       /^(?:for|para|pa)$/u.test(item.text) &&
       parts.at(-1)!.items.some(one => isName(one) && one.known === 'lye') &&
       parts.at(-1)!.items.some(isMeasure);
-    const isBreak = isSo || isFor || item.is === 'joint' || isClosed || (item.is === 'mark' && BREAK.test(item.text));
+    const isBreak =
+      isSo || isFor || item.is === 'joint' || isClosed || (item.is === 'mark' && BREAK.test(item.text));
     const { sentence, items: before } = parts.at(-1)!;
     // "No wait, 300": who puts something right goes on in the same breath.
     if (item.is === 'mark' && before.at(-1)?.is === 'corrects') continue;

@@ -13,8 +13,7 @@ export function timesOf(words: string): number | undefined {
 }
 
 /** What came out of a recipe that was multiplied: "the lye doubled", "para el doble". */
-const OUTCOME =
-  /^(?:doubled|tripled|halved|(?:el |al )?(?:doble|triple)|(?:duplicad|triplicad)[oa])$/u;
+const OUTCOME = /^(?:doubled|tripled|halved|(?:el |al )?(?:doble|triple)|(?:duplicad|triplicad)[oa])$/u;
 /** "Lye for the double": of the batch that was told of. */
 const FOR_IT = /^(?:double|triple|quadruple|half)$/u;
 const SAYS_WHO = /^(?:i|we|ive|i've|yo|again|more|otra|nuevo|mas)$/u;
@@ -29,4 +28,5 @@ export const isSameMultiple = (
   beside: readonly { readonly is: string; readonly text: string }[],
 ): boolean =>
   (OUTCOME.test(again) || (FOR_IT.test(again) && beside.some(({ is }) => is === 'asks'))) &&
-  timesOf(told) === timesOf(again) && !beside.some(({ text }) => SAYS_WHO.test(text));
+  timesOf(told) === timesOf(again) &&
+  !beside.some(({ text }) => SAYS_WHO.test(text));

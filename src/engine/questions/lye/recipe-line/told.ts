@@ -9,6 +9,7 @@ import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from
 import { ratioIn } from './ratio.ts';
 import { lone, swap } from './settled.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from './state.ts';
+import { oilOfNoFat, spoonOfLye } from './strange-amounts.ts';
 import { turned } from './turned.ts';
 import type { Way } from './ways.ts';
 
@@ -119,6 +120,8 @@ export function toldIn(line: string): Told | Unclear {
 
 /** One part of the line; what is unclear in it. */
 function partRead(state: State, { items, sentence }: Part): string | undefined {
+  const strange = oilOfNoFat(items);
+  if (strange !== undefined) return strange;
   const another = alike(state, items);
   if (typeof another === 'string') return another;
   if (another) return add(state, another);
@@ -141,14 +144,6 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
     if (amiss !== undefined) return amiss;
   }
   return undefined;
-}
-
-const SPOON = /(?:tbsps?|tsps?|spoons?|cdt?as?|cucharad(?:it)?as?|cups?|tazas?)$/u;
-/** "Another spoon of lye": how much that weighs nobody here knows. */
-function spoonOfLye(content: readonly Item[]): string | undefined {
-  return content.some(item => isName(item) && item.known === 'lye')
-    ? content.find(item => item.is === 'amount' && item.unit === 'other' && SPOON.test(item.text))?.text
-    : undefined;
 }
 
 const OF_FIGURES =

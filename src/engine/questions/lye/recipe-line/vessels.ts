@@ -29,9 +29,7 @@ const mayBeOne = (a: Vessel, b: Vessel): boolean =>
   a.noun === b.noun && (a.which === b.which || a.which === '' || b.which === '');
 const said = (items: readonly Item[]): string =>
   items
-    .map(item =>
-      isName(item) || (item.is === 'amount' && item.unit !== undefined) ? '#' : item.text,
-    )
+    .map(item => (isName(item) || (item.is === 'amount' && item.unit !== undefined) ? '#' : item.text))
     .join(' ');
 
 /**
@@ -49,7 +47,9 @@ export function apart(parts: readonly Part[]): { readonly name: Name; readonly t
   }
   // "The small bowl is for the biscuits", where the oils are in the big one.
   const others = parts
-    .filter(({ items }) => !items.some(isOil) && !items.some(item => isName(item) && item.known !== 'any-oil'))
+    .filter(
+      ({ items }) => !items.some(isOil) && !items.some(item => isName(item) && item.known !== 'any-oil'),
+    )
     .flatMap(({ items }) => vesselsIn(said(items)));
   for (const other of others) {
     const far = held.find(({ vessel }) => vessel.noun === other.noun && !mayBeOne(vessel, other));

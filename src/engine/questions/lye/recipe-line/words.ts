@@ -32,7 +32,9 @@ export function wordsBeside(
       // A sentence of its own is no part of the recipe, but for an oil that is spelt amiss.
       // ... or makes more or less of the whole of it.
       const amiss = part.items.find(
-        ({ is, text }) => is === 'word' && ((isNearOil(plain(text)) && !isHarmlessBesideOil(plain(text)) && !isOwner(part.items, text)) ||
+        ({ is, text }) =>
+          is === 'word' &&
+          ((isNearOil(plain(text)) && !isHarmlessBesideOil(plain(text)) && !isOwner(part.items, text)) ||
             MULTIPLIES.test(text)),
       );
       if (amiss) return { unclear: amiss.text };
@@ -44,7 +46,8 @@ export function wordsBeside(
       const words = run.words.map(({ text }) => text);
       // Where all of it stands is no part of the recipe, nor that a milk is its liquid.
       const isKnown = run.isIn && words.every(word => isHarmlessBesideOil(plain(word)));
-      if (!isKnown && words.some(word => !isPlain(plain(word)) && word !== 'liquid')) left.push(words.join(' '));
+      if (!isKnown && words.some(word => !isPlain(plain(word)) && word !== 'liquid'))
+        left.push(words.join(' '));
     }
   }
   return { left };
