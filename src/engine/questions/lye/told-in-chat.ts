@@ -6,11 +6,12 @@ import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
 import { prepared } from './prepared.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
+import { absenceIn, isHarmlessBesideOil } from './recipe-line/beside-oils.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
 import type { Way } from './recipe-line/ways.ts';
 import { BOTH } from './recipe-line/written.ts';
-import { POTASSIUM, plainWords } from './words.ts';
+import { POTASSIUM, plainWords, UNIT } from './words.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -135,17 +136,34 @@ function refuseUnclear(line: string, unclear: string, refusal: Refusal): never {
   if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected });
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
+  if (refusal.id === 'oil-unknown' && SHARE.test(unclear))
+    refuse('recipe-scaled', { text: unclear.slice(0, 60) });
   const text = 'text' in refusal.values && typeof refusal.values.text === 'string' ? refusal.values.text : '';
   if (refusal.id === 'oil-unknown' && !namesFat(text) && !text.split(' ').some(isStrangeOil)) {
     const words = unclear.split(' ');
     const mayBeOil = words.some(word => isNearOil(word) || /^\d/u.test(word) || knownOil(word) !== undefined);
     if (unclear !== '' && !mayBeOil) refuse('recipe-words', { text: unclear.slice(0, 60) });
     // "Between", "later another": no name of an oil, so that none is offered for it.
-    const strange = text.split(' ').filter(word => !/^\d/u.test(word) && knownOil(word) === undefined);
-    if (strange.length > 0 && strange.every(word => TURNS.has(word) || isEveryday(word)))
-      refuse('recipe-words', { text: strange.join(' ').slice(0, 60) });
+    const strange = text
+      .split(/[^\p{L}\d'-]+/u)
+      .filter(word => word !== '' && !/^\d/u.test(word) && knownOil(word) === undefined);
+    if (strange.length > 0 && strange.every(word => isTalk(word, line))) {
+      const own = strange.filter(word => line.includes(word)).join(' ');
+      refuse('recipe-words', { text: (own === '' ? line : own).slice(0, 60) });
+    }
   }
   throw refusal;
+}
+
+/** Words that stand at no weight, tell of an oil that is out, or are none of the question's: not names of oils, so that none is offered. */
+function isTalk(word: string, line: string): boolean {
+  if (TURNS.has(word) || isEveryday(word) || isHarmlessBesideOil(word) || absenceIn(word) !== undefined)
+    return true;
+  const isWeighed = new RegExp(
+    `\\d ?(?:${UNIT})? ?(?:of |de )?(?:\\p{L}+ )?${word}(?!\\p{L})|(?<!\\p{L})${word} ?[:=]? ?\\d`,
+    'u',
+  );
+  return /^[\p{L}'-]+$/u.test(word) && !isNearOil(word) && !isWeighed.test(line);
 }
 
 const namesFat = (words: string): boolean =>

@@ -1,7 +1,7 @@
 import { NO_ABSENCE, PERSON } from './beside-oils.ts';
 import type { Amount, Item, Name } from './item.ts';
 import { isMeasure, isName, isOil, type Measure, type Part } from './parts.ts';
-import { type State, same } from './state.ts';
+import { isPaired, type State, same } from './state.ts';
 import { isSameMultiple } from './times.ts';
 
 const isOfWater = (items: readonly Item[]): boolean =>
@@ -105,7 +105,9 @@ export function turned(
       if (typeof skipped === 'string') return skipped;
       at += skipped;
     } else if (item.is === 'instead') {
-      at += instead(state, kept, after);
+      const skipped = instead(state, item, kept, after);
+      if (typeof skipped === 'string') return skipped;
+      at += skipped;
     } else if (item.is === 'mine') {
       // Two recipes: the later one is the teller's own.
       if (after.some(isMeasure) && state.pairs.length > 0) {
@@ -186,12 +188,24 @@ function swapped(state: State, after: readonly Item[]): number | string {
   return behind + 1;
 }
 
-function instead(state: State, before: Item[], after: readonly Item[]): number {
+/** "In its place karité": what is taken may stand behind. */
+const IN_ITS_PLACE = /(?:su lugar|its (?:place|stead))$|^instead$/u;
+/** What stands in the place of what; how many items of the part that takes, or what is unclear. */
+function instead(state: State, item: Item, before: Item[], after: readonly Item[]): number | string {
+  const taken = after.find(isName);
+  if (IN_ITS_PLACE.test(item.text) && isOil(taken) && !before.some(isOil)) {
+    // With a weight of its own it needs none of what is left away.
+    if (!after.some(isMeasure)) state.swaps.push({ by: taken, of: undefined });
+    state.isTurned = true;
+    return after.some(isMeasure) ? 0 : after.indexOf(taken) + 1;
+  }
   const of = after.findIndex(isName);
   const name = after[of];
   const by = before.findLast(isName) ?? state.unpaired.at(-1);
   if (isName(name) && name.known === 'lye') state.notMeant.push(name);
   if (isName(name) && name.known !== 'oil') return of + 1;
+  // Nothing takes its place, and it was not told: an oil that would be dropped.
+  if (isName(name) && by?.known !== 'oil' && !isPaired(state, name)) return name.text;
   state.isTurned ||= by?.known === 'oil';
   if (by?.known === 'oil') state.swaps.push({ by, of: isName(name) ? name : undefined });
   return isName(name) ? of + 1 : 0;
