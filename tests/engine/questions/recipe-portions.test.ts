@@ -199,6 +199,40 @@ describe('an oil that is told by another’s weight', () => {
   });
 });
 
+describe('an oil that is taken in the place of another has its weight', () => {
+  test.each([
+    [
+      'receta 500 oliva 300 palma 200 coco pero paso de la palma por ética, en su lugar karité, los mismos gramos. la sosa al 6%',
+      { olive: 500, shea: 300, coconut: 200 },
+    ],
+    [
+      'recipe: 500 g olive, 300 g palm, 200 g coconut. No palm, in its place lard. lye?',
+      { olive: 500, lard: 300, coconut: 200 },
+    ],
+    [
+      'recipe: 500 g olive, 300 g palm, 200 g coconut. No palm, in its place 250 g lard. lye?',
+      { olive: 500, lard: 250, coconut: 200 },
+    ],
+    ['instead of 300 g coconut I used 300 g castor with 700 g olive, lye?', { castor: 300, olive: 700 }],
+  ])('%s', (question, oils) => expect(oilsOf(question)).toEqual(oils));
+});
+
+describe('what is no name of an oil is offered none', () => {
+  test.each([
+    [
+      'Masterbatch is 60% olive and 40% coconut by weight. I take 1500 g of it and add 100 g castor oil. 5% superfat. Lye?',
+      'masterbatch',
+    ],
+    ['Eché 800 g de oliva y devolví 200 g a la botella. También 300 g de coco. ¿Cuánta sosa?', 'devolvi'],
+  ])('%s', (question, text) => {
+    const refusal = refusalOf(question);
+    expect(refusal.id).toBe('recipe-words');
+    expect(refusal.values).toEqual({ text });
+    expect(english.refusals['recipe-words']({ text })).toContain(`I cannot tell what “${text}” does`);
+    expect(spanish.refusals['recipe-words']({ text })).toContain(`No sé qué cambia «${text}»`);
+  });
+});
+
 describe('every weight has its place', () => {
   /** Words that tell of all the oils, beside the word for any oil. */
   const OF_ALL =

@@ -1,7 +1,7 @@
 import { NO_ABSENCE, PERSON } from './beside-oils.ts';
 import type { Amount, Item, Name } from './item.ts';
 import { isMeasure, isName, isOil, type Measure, type Part } from './parts.ts';
-import { isPaired, type State, same } from './state.ts';
+import { type State, same } from './state.ts';
 import { isSameMultiple } from './times.ts';
 
 const isOfWater = (items: readonly Item[]): boolean =>
@@ -105,9 +105,7 @@ export function turned(
       if (typeof skipped === 'string') return skipped;
       at += skipped;
     } else if (item.is === 'instead') {
-      const skipped = instead(state, item, kept, after);
-      if (typeof skipped === 'string') return skipped;
-      at += skipped;
+      at += instead(state, item, kept, after);
     } else if (item.is === 'mine') {
       // Two recipes: the later one is the teller's own.
       if (after.some(isMeasure) && state.pairs.length > 0) {
@@ -190,8 +188,8 @@ function swapped(state: State, after: readonly Item[]): number | string {
 
 /** "In its place karité": what is taken may stand behind. */
 const IN_ITS_PLACE = /(?:su lugar|its (?:place|stead))$|^instead$/u;
-/** What stands in the place of what; how many items of the part that takes, or what is unclear. */
-function instead(state: State, item: Item, before: Item[], after: readonly Item[]): number | string {
+/** What stands in the place of what; how many items of the part that takes. */
+function instead(state: State, item: Item, before: Item[], after: readonly Item[]): number {
   const taken = after.find(isName);
   if (IN_ITS_PLACE.test(item.text) && isOil(taken) && !before.some(isOil)) {
     // With a weight of its own it needs none of what is left away.
@@ -204,8 +202,6 @@ function instead(state: State, item: Item, before: Item[], after: readonly Item[
   const by = before.findLast(isName) ?? state.unpaired.at(-1);
   if (isName(name) && name.known === 'lye') state.notMeant.push(name);
   if (isName(name) && name.known !== 'oil') return of + 1;
-  // Nothing takes its place, and it was not told: an oil that would be dropped.
-  if (isName(name) && by?.known !== 'oil' && !isPaired(state, name)) return name.text;
   state.isTurned ||= by?.known === 'oil';
   if (by?.known === 'oil') state.swaps.push({ by, of: isName(name) ? name : undefined });
   return isName(name) ? of + 1 : 0;
