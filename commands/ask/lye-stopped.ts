@@ -2,7 +2,7 @@ import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
 import { readLyeQuestion } from '../../src/engine/questions/lye/question.ts';
 import { readyLyeNamed } from '../../src/engine/questions/lye/ready-solution.ts';
-import type { Way } from '../../src/engine/questions/lye/recipe-line/ways.ts';
+import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
 import { plainWords } from '../../src/engine/questions/lye/words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { cut } from '../../src/engine/text/cut.ts';

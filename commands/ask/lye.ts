@@ -13,8 +13,8 @@ import {
   readLyeQuestion,
   refuseFigureOrWord,
 } from '../../src/engine/questions/lye/question.ts';
+import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
 import { asksForLyeOf } from '../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
-import type { Way } from '../../src/engine/questions/lye/recipe-line/ways.ts';
 import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
 import { careTopicIn, lyeTopicIn } from '../../src/engine/questions/lye/topics.ts';

@@ -14,7 +14,10 @@ const ask = (question: string, locale = 'en-US') => {
 type Answer = Awaited<ReturnType<typeof ask>>;
 const press = async (answer: Answer, label: string): Promise<string> => {
   const button = answer.controls.find(one => one.label === label);
-  expect(button, `no button “${label}” among ${answer.controls.map(one => one.label)}`).toBeDefined();
+  expect(
+    button,
+    `no button “${label}” among ${answer.controls.map(one => one.label).join(', ')}`,
+  ).toBeDefined();
   return (await room.member.press(answer, button?.customId ?? '')).text;
 };
 const gramsOf = (text: string): number =>

@@ -294,10 +294,11 @@ describe('oils in two vessels are of two pots', () => {
         fc.constantFrom(...WHICH),
         fc.constantFrom(...VESSELS),
         (one, vessel, other, another) => {
+          fc.pre(one !== other || vessel !== another);
           const told = oilsOf(
             `500 g olive oil in the ${one} ${vessel}, 300 g coconut oil in the ${other} ${another}, how much lye?`,
           );
-          if (one !== other || vessel !== another) expect(told).toEqual(expect.any(String));
+          expect(told).toEqual(expect.any(String));
         },
       ),
     );

@@ -8,8 +8,8 @@ import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
 import { absenceIn, isHarmlessBesideOil } from './recipe-line/beside-oils.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
+import type { Way } from './recipe-line/item.ts';
 import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
-import type { Way } from './recipe-line/ways.ts';
 import { BOTH } from './recipe-line/written.ts';
 import { POTASSIUM, plainWords, UNIT } from './words.ts';
 
@@ -148,13 +148,15 @@ function refuseUnclear(line: string, unclear: string, refusal: Refusal): never {
       .split(/[^\p{L}\d'-]+/u)
       .filter(word => word !== '' && !/^\d/u.test(word) && knownOil(word) === undefined);
     if (strange.length > 0 && strange.every(word => isTalk(word, line))) {
-      const own = strange.filter(word => line.includes(word)).join(' ');
+      const own = strange.filter(word => !OF_OURS.test(word)).join(' ');
       refuse('recipe-words', { text: (own === '' ? line : own).slice(0, 60) });
     }
   }
   throw refusal;
 }
 
+/** Words that a line was put into here, and nobody typed. */
+const OF_OURS = /^(?:purity|concentration|solution|superfat)$/u;
 /** Words that stand at no weight, tell of an oil that is out, or are none of the question's: not names of oils, so that none is offered. */
 function isTalk(word: string, line: string): boolean {
   if (TURNS.has(word) || isEveryday(word) || isHarmlessBesideOil(word) || absenceIn(word) !== undefined)

@@ -96,7 +96,7 @@ const KNOWING = listed(
 /** What soap is for, what it is, what it is made in: of the soap. */
 const OF_SOAP = listed(
   `castile bastille marseille aleppo savon salt-bar salt-bars handmade homemade artisan artisanal loaves mould's cp hp  
-     mini giant double-boiler whisk whisking stick blender blending hand-stirred stirring stir stirred wood wooden slow cooker crockpot crock-pot `,
+     mini giant double-boiler whisk whisking stick blender blending hand-stirred stirring stir stirred wood wooden slow cooker `,
   `castilla marsella alepo artesanal artesanales artesano casera caseras casero caseros        
       batir batiendo batidora bato remover removiendo remuevo varilla madera palo aguita aguitas balanza`,
 );

@@ -1,7 +1,7 @@
 import { alike } from './alike.ts';
 import { MOST_BARE_SUPERFAT } from './fixed.ts';
 import type { Doubt } from './in-the-pot.ts';
-import type { Amount, Item, Name } from './item.ts';
+import type { Amount, Item, Name, Way } from './item.ts';
 import { itemsOf } from './items.ts';
 import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from './mentions.ts';
 import { isCount, nameless } from './nameless.ts';
@@ -11,7 +11,6 @@ import { lone, swap } from './settled.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from './state.ts';
 import { oilOfNoFat, spoonOfLye } from './strange-amounts.ts';
 import { turned } from './turned.ts';
-import type { Way } from './ways.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
 export type Told = {

@@ -6,7 +6,7 @@ const VESSEL =
   '(?:bowls?|pots?|pans?|saucepans?|jugs?|buckets?|pails?|tubs?|beakers?|basins?|cauldrons?|crocks?|kettles?|cups?|mugs?|cookers?|dish|dishes|bol|boles|bowl|cuencos?|ollas?|ollita|cazos?|cazuelas?|perolas?|jarras?|cubos?|cubetas?|baldes?|tinas?|calderos?|tazones|tazon|vasijas?)';
 /** What parts one vessel from the next: size, stuff, colour, place in a row. */
 const WHICH =
-  '(?:big|bigger|biggest|large|larger|small|smaller|smallest|little|tiny|wide|deep|tall|steel|stainless|metal|enamel|glass|plastic|pyrex|wooden|copper|clay|iron|blue|red|green|white|black|yellow|pink|grey|gray|brown|old|new|first|second|third|left|right|left-hand|right-hand|back|front|top|bottom|grande|chic[oa]|chiquit[oa]|pequen[oa]|mediano|median[oa]|azul|roj[oa]|verde|blanc[oa]|negr[oa]|amarill[oa]|vieja|viejo|nuev[oa]|primer[oa]?|segund[oa]|tercer[oa]?|izquierd[oa]|derech[oa]|metalic[oa])';
+  '(?:big|bigger|biggest|large|larger|small|smaller|smallest|little|tiny|wide|deep|tall|steel|stainless|metal|enamel|glass|plastic|wooden|copper|clay|iron|blue|red|green|white|black|yellow|pink|grey|gray|brown|old|new|first|second|third|left|right|left-hand|right-hand|back|front|top|bottom|grande|chic[oa]|chiquit[oa]|pequen[oa]|mediano|median[oa]|azul|roj[oa]|verde|blanc[oa]|negr[oa]|amarill[oa]|vieja|viejo|nuev[oa]|primer[oa]?|segund[oa]|tercer[oa]?|izquierd[oa]|derech[oa]|metalic[oa])';
 /** Rooms and houses: what stands in one is in no pot that stands in another. */
 const ROOM =
   '(?:(?<=(?:at|in|en) (?:(?:the|my|our|la|el|mi|casa de) )?)(?:home|house|kitchen|cellar|garage|shed|school|church|shop|store|barn|car|van|office|work|room|cottage|farm|casa|cocina|taller|escuela|colegio|tienda|bodega|garaje|trabajo|iglesia|oficina|finca|rancho|cuarto))';

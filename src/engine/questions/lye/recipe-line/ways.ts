@@ -1,11 +1,8 @@
 import type { Fixed } from './fixed.ts';
-import type { Name } from './item.ts';
+import type { Name, Way } from './item.ts';
 import { same } from './state.ts';
 import type { Told } from './told.ts';
 import { written } from './written.ts';
-
-/** A recipe as it is where these oils stay out of the pot, in the words of the strict reader; where none does, all are in. */
-export type Way = { readonly without: readonly string[]; readonly line: string };
 
 /** Of so many oils in doubt each may be left out alone; of more there would be too many buttons. */
 const MOST_APART = 2;
