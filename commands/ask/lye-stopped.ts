@@ -1,7 +1,11 @@
 import type { Context } from '../../src/conversation/context.ts';
 import type { Reply } from '../../src/conversation/reply.ts';
+import { readLyeQuestion } from '../../src/engine/questions/lye/question.ts';
 import { readyLyeNamed } from '../../src/engine/questions/lye/ready-solution.ts';
+import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
 import { plainWords } from '../../src/engine/questions/lye/words.ts';
+import { Refusal } from '../../src/engine/refusal.ts';
+import { cut } from '../../src/engine/text/cut.ts';
 import { keepAskedLine } from '../../src/records/asked/index.ts';
 import { askFollowUps } from './follow-ups.ts';
 import { cautions } from './matter.ts';
@@ -10,6 +14,21 @@ import { cautions } from './matter.ts';
 const MADE =
   /\b(?:put|added|poured|used|mixed|made|weighed|went in|eché|eche|echó|puse|puso|hice|usé|use|agregué|añadí|mezclé|pesé)\b/iu;
 
+/** Characters of a button. */
+const LONGEST_LABEL = 80;
+
+/** A recipe of the strict reader as a question that asks for its lye, or whether that which was weighed is right. */
+const asked = (line: string, { lyeQuestions }: Context['say']): string =>
+  isWeighed(line) ? lyeQuestions.isItRight({ line }) : lyeQuestions.lyeFor({ line });
+const isWeighed = (line: string): boolean => {
+  try {
+    return readLyeQuestion(line).weighed !== undefined;
+  } catch (refusal) {
+    if (refusal instanceof Refusal) return false;
+    throw refusal;
+  }
+};
+
 /** No number: something was not understood. The question itself comes back in a form to be put right. */
 export async function stopped(
   headline: string,
@@ -17,14 +36,21 @@ export async function stopped(
     question,
     weighed,
     problem,
-  }: { readonly question: string; readonly weighed: boolean; readonly problem: string },
+    ways = [],
+  }: {
+    readonly question: string;
+    readonly weighed: boolean;
+    readonly problem: string;
+    /** The recipes that the question may be of; a press asks again with one. */
+    readonly ways?: readonly Way[];
+  },
   context: Context,
 ): Promise<Reply> {
   const { say, shelf, idempotencyKey, change } = context;
   await keepAskedLine(
     shelf,
     idempotencyKey,
-    { command: 'ask', given: {}, candidates: [question] },
+    { command: 'ask', given: {}, candidates: [question, ...ways.map(({ line }) => asked(line, say))] },
     change.at,
   );
   return {
@@ -42,6 +68,14 @@ export async function stopped(
     ],
     cautions: cautions(context),
     choices: [
+      ...ways.map(({ without }, at) => ({
+        kind: 'button' as const,
+        label: cut(
+          without.length === 0 ? say.lyeQuestions.allIn : say.lyeQuestions.leftOutOfPot({ names: without }),
+          LONGEST_LABEL,
+        ),
+        follow: askFollowUps.run.with({ line: idempotencyKey, at: at + 1 }),
+      })),
       { kind: 'button', label: say.ask.change, follow: askFollowUps.change.with({ line: idempotencyKey }) },
     ],
   };

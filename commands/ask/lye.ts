@@ -13,6 +13,7 @@ import {
   readLyeQuestion,
   refuseFigureOrWord,
 } from '../../src/engine/questions/lye/question.ts';
+import type { Way } from '../../src/engine/questions/lye/recipe-line/item.ts';
 import { asksForLyeOf } from '../../src/engine/questions/lye/recipe-line/plain-recipe.ts';
 import { readLyeInChat } from '../../src/engine/questions/lye/told-in-chat.ts';
 import type { LyeTopic } from '../../src/engine/questions/lye/topic.ts';
@@ -153,11 +154,14 @@ export async function lyeAnswer(
     if (job === 'diagnose' && !asked.amount && topic === undefined) return undefined;
     return stopped(
       context.say.refusal(refusal),
-      { question, weighed: asked.weighed, problem: refusal.id },
+      { question, weighed: asked.weighed, problem: refusal.id, ways: waysOf(refusal) },
       context,
     );
   }
 }
+
+/** The recipes that a question back leaves open, each of which is one press. */
+const waysOf = ({ values }: Refusal): readonly Way[] => ('ways' in values && values.ways) || [];
 
 /** A plan whose oils are only part of the fats weighed for it would have too little lye for them, and no word of it. */
 async function planOrNo(

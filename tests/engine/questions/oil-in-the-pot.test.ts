@@ -195,8 +195,14 @@ test('the oil of which it is said that it stays out is the one that is asked abo
       return error instanceof Refusal ? error.values : error;
     }
   };
-  expect(asked('500 g olive, 250 g coconut, 50 g castor, the castor stays in the cupboard, lye?')).toEqual({
-    name: 'castor',
-    text: 'cupboard',
+  expect(
+    asked('500 g olive, 250 g coconut, 50 g castor, the castor stays in the cupboard, lye?'),
+  ).toMatchObject({
+    names: ['castor'],
+    text: 'cupboard stays',
+    ways: [
+      { without: [], line: '500 g olive, 250 g coconut, 50 g castor' },
+      { without: ['castor'], line: '500 g olive, 250 g coconut' },
+    ],
   });
 });

@@ -47,6 +47,8 @@ export const asTyped = (question: string): string =>
     .replace(MELTING, ' ')
     .replace(MISSPELT_OIL, 'aceite')
     .replaceAll('’', "'")
+    // "1.5 lb olive .5 lb coconut".
+    .replace(/(?<![\p{L}\d.,])\.(?=\d)/gu, '0.')
     .replace(STOP_BEFORE_LYE, ' ;')
     .replace(STOP_BEHIND_UNIT, endsSentence)
     .replace(NOT_THIS, 'no es $1')

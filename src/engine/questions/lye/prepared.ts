@@ -47,8 +47,8 @@ export function prepared(question: string): string {
     .replace(/(?<!\p{L})double[ -]?check(?:ed|ing)?(?!\p{L})/gu, 'check')
     .replace(/(?<=100 ?% )(?:castill?e|castill?a)(?: soap)?(?!\p{L})/u, 'olive')
     .replace(
-      /(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:el )?agua(?!\p{L})/gu,
-      ' ; ',
+      /(?:instead|in place) of (?:all )?(?:of )?(?:the |my )?water(?!\p{L})|en (?:vez|lugar) de(?:l)? (?:toda )?(?:el |la )?agua(?!\p{L})/gu,
+      ' as the liquid ; ',
     )
     .replace(/(?<!\p{L})(?:por|for) (?:cada|every|each) (?=\d+ part)/gu, '')
     .replace(EQUAL_PARTS, inEqualParts)

@@ -6,9 +6,12 @@ import { isEveryday, isNearOil, TURNS } from './chat-words.ts';
 import { prepared } from './prepared.ts';
 import { type LyeQuestion, readLyeQuestion } from './question.ts';
 import { readyLyeNamed, strengthOfReady } from './ready-solution.ts';
+import { absenceIn, isHarmlessBesideOil } from './recipe-line/beside-oils.ts';
 import { beyondIn } from './recipe-line/beyond.ts';
-import { BOTH, type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
-import { POTASSIUM, plainWords } from './words.ts';
+import type { Way } from './recipe-line/item.ts';
+import { type RecipeLine, recipeLine } from './recipe-line/recipe-line.ts';
+import { BOTH } from './recipe-line/written.ts';
+import { POTASSIUM, plainWords, UNIT } from './words.ts';
 
 declare module '../../refusal.ts' {
   interface Reasons {
@@ -20,10 +23,12 @@ declare module '../../refusal.ts' {
     'oil-told-twice': { name: string; one: string; other: string };
     /** What was to go in, beside what did. */
     'recipe-planned': { text: string };
-    /** An oil beside words that may keep it, or some of it, out of the pot. */
-    'oil-in-pot': { name: string; text: string };
+    /** Oils beside words that may keep them, or some of them, out of the pot, and the recipes that it may be. */
+    'oil-in-pot': { names: readonly string[]; text: string; ways?: readonly Way[] };
     /** Lye that comes dissolved, and how strong it is is not told. */
     'lye-ready-strength': { text: string };
+    /** A superfat beside another one, or beside a discount that may come on top of it. */
+    'superfat-twice': { one: string; other: string };
     /** Words beside a recipe that may be a part of it. */
     'recipe-words': { text: string };
   }
@@ -34,6 +39,9 @@ const CORRECTS =
   /(?<!\p{L})(?:oops|i (?:meant|mean)|no wait|wait no|scratch (?:the|that)|correction|actually|sorry,? (?:make|not|no|its|it s|i meant)|make (?:it|that) \d|quise decir|quiero decir|mejor dicho|digo|ay no|no mejor|perdon,? (?:de|es|son|eran?|no|\d))(?!\p{L})/u;
 const SCALES =
   /(?<!\p{L})(?:doubl(?:e|ed|ing)(?! ?check)|tripl(?:e|ed|ing)|halve|half of this|scal(?:e|ed|ing) (?:it|this|them|everything|all|to|up|down|the (?:recipe|batch))|times (?:two|three|\d)|multipl\p{L}+|duplic\p{L}+|triplic\p{L}+|la mitad de|al doble|el doble|(?:la )?quiero a \d)(?!\p{L})/u;
+/** A part of a recipe, of which nothing tells how it stands to the rest. */
+const SHARE =
+  /(?<!\p{L})(?:half|halves|thirds?|quarters?|fourth|fifth|two thirds|three quarters|double|triple|twice|mitad|tercios?|cuartos?|quinto|(?:tercera|cuarta) parte|medi[oa]|doble)(?!\p{L})|^\d\/\d/u;
 /** Refusals of a line in which only its words stand in the way. */
 const OF_WORDS: ReadonlySet<string> = new Set([
   'oil-unknown',
@@ -50,7 +58,7 @@ const OF_WORDS: ReadonlySet<string> = new Set([
 /**
  * {@link readLyeQuestion}, also where courtesies, dialect and what else is chatted stand beside the recipe: those words are passed
  * by and told. `unordered` as `inOrder` found it. Pure. Throws the Refusals of `readLyeQuestion`, and `recipe-corrected`,
- * `recipe-scaled`, `oil-told-twice`, `recipe-planned` and `recipe-words`.
+ * `recipe-scaled`, `oil-told-twice`, `superfat-twice`, `oil-in-pot`, `recipe-planned` and `recipe-words`.
  */
 export function readLyeInChat(
   question: string,
@@ -62,9 +70,17 @@ export function readLyeInChat(
   const read = recipeLine(line);
   const clear = 'line' in read ? strictly(read.line) : undefined;
   if (clear && 'line' in read) return dissolved(withBeside(clear, read, line), question);
+  if ('unclear' in read && read.fats) refuse('superfat-twice', read.fats);
   if ('unclear' in read && read.twice) refuse('oil-told-twice', read.twice);
   if ('unclear' in read && read.doubt)
-    refuse('oil-in-pot', { name: read.doubt.name, text: read.doubt.text.slice(0, 60) });
+    refuse('oil-in-pot', {
+      names: read.doubt.names.map(({ text }) => text),
+      text: read.doubt.text.slice(0, 60),
+      // Of ready-made lye another weight is told than these lines would.
+      ...(readyLyeNamed(plainWords(asTyped(question), { clauses: true })) === undefined && {
+        ways: (read.ways ?? []).filter(({ line: way }) => strictly(way) !== undefined),
+      }),
+    });
   if ('unclear' in read && read.isPlanned) refuse('recipe-planned', { text: read.unclear });
   // What is changed as it is told is for no reader that takes every word as it stands.
   if (read.isTurned) return refuseTurned(line, read);
@@ -107,6 +123,7 @@ const withBeside = (told: LyeQuestion, { left, respelt }: RecipeLine, line: stri
 function refuseTurned(line: string, read: ReturnType<typeof recipeLine>): never {
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined) refuse('recipe-scaled', { text: scaled });
+  if ('unclear' in read && SHARE.test(read.unclear)) refuse('recipe-scaled', { text: read.unclear });
   const [corrected] = CORRECTS.exec(line) ?? [];
   return refuse('recipe-corrected', {
     text: corrected ?? ('unclear' in read ? read.unclear : line.slice(0, 60)),
@@ -119,17 +136,36 @@ function refuseUnclear(line: string, unclear: string, refusal: Refusal): never {
   if (corrected !== undefined && /\d/u.test(line)) refuse('recipe-corrected', { text: corrected });
   const [scaled] = SCALES.exec(line) ?? [];
   if (scaled !== undefined && /\d/u.test(line)) refuse('recipe-scaled', { text: scaled });
+  if (refusal.id === 'oil-unknown' && SHARE.test(unclear))
+    refuse('recipe-scaled', { text: unclear.slice(0, 60) });
   const text = 'text' in refusal.values && typeof refusal.values.text === 'string' ? refusal.values.text : '';
   if (refusal.id === 'oil-unknown' && !namesFat(text) && !text.split(' ').some(isStrangeOil)) {
     const words = unclear.split(' ');
     const mayBeOil = words.some(word => isNearOil(word) || /^\d/u.test(word) || knownOil(word) !== undefined);
     if (unclear !== '' && !mayBeOil) refuse('recipe-words', { text: unclear.slice(0, 60) });
     // "Between", "later another": no name of an oil, so that none is offered for it.
-    const strange = text.split(' ').filter(word => !/^\d/u.test(word) && knownOil(word) === undefined);
-    if (strange.length > 0 && strange.every(word => TURNS.has(word) || isEveryday(word)))
-      refuse('recipe-words', { text: strange.join(' ').slice(0, 60) });
+    const strange = text
+      .split(/[^\p{L}\d'-]+/u)
+      .filter(word => word !== '' && !/^\d/u.test(word) && knownOil(word) === undefined);
+    if (strange.length > 0 && strange.every(word => isTalk(word, line))) {
+      const own = strange.filter(word => !OF_OURS.test(word)).join(' ');
+      refuse('recipe-words', { text: (own === '' ? line : own).slice(0, 60) });
+    }
   }
   throw refusal;
+}
+
+/** Words that a line was put into here, and nobody typed. */
+const OF_OURS = /^(?:purity|concentration|solution|superfat)$/u;
+/** Words that stand at no weight, tell of an oil that is out, or are none of the question's: not names of oils, so that none is offered. */
+function isTalk(word: string, line: string): boolean {
+  if (TURNS.has(word) || isEveryday(word) || isHarmlessBesideOil(word) || absenceIn(word) !== undefined)
+    return true;
+  const isWeighed = new RegExp(
+    `\\d ?(?:${UNIT})? ?(?:of |de )?(?:\\p{L}+ )?${word}(?!\\p{L})|(?<!\\p{L})${word} ?[:=]? ?\\d`,
+    'u',
+  );
+  return /^[\p{L}'-]+$/u.test(word) && !isNearOil(word) && !isWeighed.test(line);
 }
 
 const namesFat = (words: string): boolean =>

@@ -18,7 +18,11 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/^((?:\S+ )?)(?:xq|x q|xke|xk|pq|porq)(?= )/giu, '$1por que'],
   [word('xq|x q|xke|xk|pq|porq', '(?=\\s*(?:\\?|$|sera|será|fue|paso|pasó))'), 'por que'],
   [word('xfa|xfis|xfavor|x favor|porfis|porfa|pf|plis'), 'por favor'],
-  [word("pal|pa'l|pa l"), 'para el'],
+  // "My pal", "500 g of pal oil": the English word, or a slip for palm.
+  [
+    /(?<!(?:^|[^\p{L}])(?:my|a|the|his|her|our|your|hi|hey|hiya|ta|thanks|thx|cheers|old|of|g|gr|grams|oz|lb|pen)\s)(?<![\p{L}\d])(?:pal|pa'l|pa l)(?![\p{L}\d])(?!\s+(?:oil|butter|kernel|says|said|has|gave))/giu,
+    'para el',
+  ],
   [word('pa|xa', '(?=\\s)'), 'para'],
   [word('q'), 'que'],
   [word('x', AFTER_POR), 'por'],

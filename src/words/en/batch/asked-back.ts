@@ -25,6 +25,7 @@ export const askedBackRefusals: Pick<
   | 'recipe-scaled'
   | 'recipe-words'
   | 'oil-told-twice'
+  | 'superfat-twice'
   | 'recipe-planned'
   | 'oil-in-pot'
   | 'lye-ready-strength'
@@ -58,11 +59,13 @@ export const askedBackRefusals: Pick<
   'recipe-words': ({ text }) =>
     `I cannot tell what “${text}” does to the recipe. Write only the oils with their weights, and the superfat: “500 g olive, 200 g coconut, superfat 5%”.`,
   'oil-told-twice': ({ name, one, other }) =>
-    `“${name}” stands twice: ${one} and ${other}. Write each oil once, with what is or goes in the pot: “${other} ${name}”.`,
+    `“${name}” stands twice: ${one} and ${other}. Write each oil once, with what is or goes in the pot, all of it in one weight: “… g ${name}”.`,
+  'superfat-twice': ({ one, other }) =>
+    `Two superfats stand there: “${one}” and “${other}”. A discount of lye is a superfat by another name: write the one that counts, or their sum, as “superfat …%”.`,
   'recipe-planned': ({ text }) =>
     `What was to go in stands beside what did (“${text}…”). Write only what is or goes in the pot: “500 g olive, 200 g coconut, superfat 5%”.`,
-  'oil-in-pot': ({ name, text }) =>
-    `Is “${name}” in the pot, all of it? I cannot tell from “${text}”. Write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
+  'oil-in-pot': ({ names, text }) =>
+    `${names.length === 1 ? `Is “${names[0]}” in the pot, all of it?` : `Are ${names.map(name => `“${name}”`).join(', ')} in the pot, all of them?`} I cannot tell from “${text}”. Write only what is or goes in: “500 g olive, 200 g coconut, superfat 5%”.`,
   'lye-ready-strength': ({ text }) =>
     `“${text}” is lye with water in it already, so it weighs more than dry lye: how strong is it? Ask with its percent, such as “50% lye solution”.`,
   'oil-number-spaced': ({ text, joined, last }) =>

@@ -145,6 +145,12 @@ export const lyeQuestions = {
     readonly respelt: readonly { readonly typed: string; readonly read: string }[];
   }) =>
     `${respelt.map(({ typed, read }) => `“${typed.slice(0, 40)}” read as “${read}”`).join(', ')}. Another oil? Then this lye is wrong: ask again with its name.`,
+  /** Buttons under the question whether oils are in the pot. */
+  allIn: 'Yes, all of it',
+  leftOutOfPot: ({ names }: { readonly names: readonly string[] }) => `No, leave out ${names.join(', ')}`,
+  /** What a press on them asks. */
+  lyeFor: ({ line }: { readonly line: string }) => `How much lye for ${line}?`,
+  isItRight: ({ line }: { readonly line: string }) => `Is this lye right: ${line}?`,
   waterBeside: ({ water, lye }: { readonly water: number; readonly lye: number }) =>
     water < lye
       ? `Too little water: ${figure(water, 0)} g for ${figure(lye, 1)} g lye. Never less water than lye, or it stays undissolved and burns.`

@@ -32,11 +32,13 @@ export const askedBackRefusals: typeof en = {
   'recipe-words': ({ text }) =>
     `No sé qué cambia «${text}» en la receta. Escribe solo los aceites con su peso y el sobreengrasado: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'oil-told-twice': ({ name, one, other }) =>
-    `«${name}» sale dos veces: ${one} y ${other}. Escribe cada aceite una vez, con lo que hay o va en la olla: «${other} ${name}».`,
+    `«${name}» sale dos veces: ${one} y ${other}. Escribe cada aceite una vez, con lo que hay o va en la olla, todo en un peso: «… g ${name}».`,
+  'superfat-twice': ({ one, other }) =>
+    `Hay dos sobreengrasados: «${one}» y «${other}». Un descuento de sosa es lo mismo con otro nombre: escribe el que vale, o la suma, como «sobreengrasado …%».`,
   'recipe-planned': ({ text }) =>
     `Lo que iba a llevar está junto a lo que lleva («${text}…»). Escribe solo lo que hay o va en la olla: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
-  'oil-in-pot': ({ name, text }) =>
-    `¿Está «${name}» en la olla, todo? No lo sé por «${text}». Escribe solo lo que hay o va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
+  'oil-in-pot': ({ names, text }) =>
+    `${names.length === 1 ? `¿Está «${names[0]}» en la olla, todo?` : `¿Están ${names.map(name => `«${name}»`).join(', ')} en la olla, todo?`} No lo sé por «${text}». Escribe solo lo que hay o va dentro: «500 g oliva, 200 g coco, sobreengrasado 5%».`,
   'lye-ready-strength': ({ text }) =>
     `«${text}» ya lleva agua, así que pesa más que la sosa seca: ¿qué fuerza tiene? Pregunta con su porcentaje, como «solución de sosa al 50%».`,
   'oil-number-spaced': ({ text, joined, last }) =>

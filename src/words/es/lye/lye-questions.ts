@@ -135,6 +135,10 @@ export const lyeQuestions: typeof english = {
       .join(', ')}. Si es un aceite, da su peso y pregunta otra vez.`,
   respelt: ({ respelt }) =>
     `${respelt.map(({ typed, read }) => `«${typed.slice(0, 40)}» leído como «${read}»`).join(', ')}. ¿Es otro aceite? Entonces esta sosa no vale: pregunta otra vez con su nombre.`,
+  allIn: 'Sí, todo',
+  leftOutOfPot: ({ names }) => `No, sin ${names.join(', ')}`,
+  lyeFor: ({ line }) => `¿Cuánta sosa para ${line}?`,
+  isItRight: ({ line }) => `¿Está bien esta sosa: ${line}?`,
   waterBeside: ({ water, lye }) =>
     water < lye
       ? `Poca agua: ${figure(water, 0)} g para ${figure(lye, 1)} g de sosa. Nunca menos agua que sosa: queda sin disolver y quema.`

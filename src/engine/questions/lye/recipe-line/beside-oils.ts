@@ -1,4 +1,5 @@
 import { DIALECT } from '../../dialect.ts';
+import { HARMLESS_BY_KIND } from './harmless-words.ts';
 
 /** Dialect words that deny. */
 const DENIES =
@@ -24,12 +25,20 @@ const HARMLESS: ReadonlySet<string> = new Set(
   sale salga saben sabe saber sabes dice dijo dicen digan dime dame den da dan diga calcula calculado calcular ayuda ayudan ayudar revisen revisenlo mire miren mira ver pase pasa pues porfa favor gracias cuanto cuanta cuantos cuantas cuentas
   receta recetas jabon jabones jaboncito jaboncitos barra barras pastilla pastillas tanda lote hornada molde olla cazo bol cubeta balde bascula balanza casa cocina taller
   gramos cantidad masa peso pesos total todo toda todos todas junto juntos cada puro pura solo solamente nomas mas tambien siempre hoy ahora ya aca asi ahorita mismo misma igual bien bueno buena buen virgen extra refinado refinada crudo cruda puros pura casero casera barato colado blanco blanca limpio limpia americana vieja viejo nueva nuevo normal comun cerquita molino finca feria mercado carnicero carniceria pueblo tienda navidad familia bebe boda colegio ropa rapido
-  x s n r oh well hey hi hello dear love lads pal mate amigo amiga amigas gente`.split(/\s+/u),
+  x s n r oh well hey hi hello dear love gente`.split(/\s+/u),
 );
+
+/** Who may be spoken to, and may have an oil where they are not: "thanks buddy" is no "my buddy has it". */
+const ADDRESSED =
+  "buddy|mates?|pals?|lads?|lass(?:es|ies)?|folks?|guys|girls|ladies|gents|gang|crew|chums?|chaps?|peeps|team|y'all|yall|all|everyone|everybody|dears?|hun|hon|honey|love|luv|loves|lovely|lovelies|darling|sweetie|sweetheart|petal|duck|pet|flower|hen|boss|chief|bro|bruv|bruh|sis|sir|madam|ma'?am|miss|doc|teacher|friends?|cousins?|neighbou?rs?|soapers|makers|" +
+  'tios?|tias?|chic[oa]s|compas?|compadres?|comadres?|cuates?|wey|guey|man[oa]s?|manit[oa]s?|panas?|parcer[oa]s?|parce|mae|maje|cham[oa]s?|causa|pata|che|boludos?|nenas?|reinas?|corazon|lind[oa]s?|guap[oa]s?|maj[oa]s?|bella|cielo|vida|carino|amor|mij[oa]|mijit[oa]|hij[oa]|herman[oa]s?|jef[ea]|patron|patrona|don|dona|senor(?:as?|es|itas?)?|maestr[oa]s?|doctora?|profes?|profa|seno|companer[oa]s?|familia|banda|raza|tropa|gente|foro|grupo|vecin[oa]s?|jaboner[oa]s|colegas?|paisan[oa]s?|illo|quillo|killo|picha|miarma|nin[oa]s?|tod[oa]s|amig[oa]s?';
+const IS_ADDRESSED = new RegExp(`^(?:${ADDRESSED})$`, 'u');
 
 /** Whether a word that stands with an oil leaves it in the pot. Lower case without accents. */
 export const isHarmlessBesideOil = (word: string): boolean =>
-  HARMLESS.has(word) || (DIALECT.has(word) && !DENIES.test(word));
+  HARMLESS.has(word) ||
+  HARMLESS_BY_KIND.has(word) ||
+  (DIALECT.has(word) && !DENIES.test(word) && !IS_ADDRESSED.test(word));
 
 /** What is not in the pot, or not yet, whichever clause of a sentence says so. */
 const OUT =
@@ -39,12 +48,30 @@ const NOT_IN_YET = new RegExp(`(?<!\\p{L})(?:${OUT})(?!\\p{L})`, 'u');
 export const NO_ABSENCE =
   /(?<!\p{L})(?:before i (?:mix|pour|start|begin|do|go|melt)(?: (?:it|this|anything))?|antes de (?:mezclar|empezar|echar(?:la)?|(?:la )?@)|before (?:the )?@|after (?:rendering|straining|melting)|(?:he|she|they) gave (?:it|them) to (?:me|us)|if (?:it's|its|it is|(?:my )?(?:recipe|oils?|#) (?:is|are|r)|my #(?= #))|(?:me|nos) (?:prestaron|presto) (?:una|esta|la) receta|(?:same|igual|como) (?:as |que )?(?:the |my |el |la |lo )?(?:de )?(?:last|usual|always|before|siempre|anterior|ever|mayo|ayer)(?: (?:time|week|month|one|batch|vez))?(?:'s)?|but (?:last|this) time)(?!\p{L})/gu;
 
+/** Harmless words that together tell of an oil which is yet to come, is another's, or is to be sold; `#` stands for what was read. */
+const NOT_HERE = new RegExp(
+  [
+    "(?:to|will|'ll|ll|must|should|could|can|gonna|wanna|gotta) (?:get|have|find|buy|order|want|need)(?! (?:a|an|the|it|this|that|my|some|to|for|#|@)(?!\\p{L}))",
+    "(?:to|will|'ll|must|gonna|gotta) get (?:at|from|in|on|some|it|that|the rest)",
+    "# (?:that |which )?(?:i|we)(?:'d| would| do| still| really)? (?:want|need|like|love)(?: (?:to get|still|too|also|more))?(?= *$)",
+    '(?:for|on) sale',
+    '(?:me|nos|le|les) (?:trae|traen|traera|traeran|consigue|consiguen|va a traer|van a traer)',
+    '# que (?:quiero|necesito|queremos|ocupo|necesitamos|ocupamos|kiero|nesesito)(?: (?:todavia|tambien|mas))?(?= *$)',
+    '(?:is|are|es|son) (?:needed|wanted|required)(?= *$)',
+  ]
+    .map(pattern => `(?<![\\p{L}'])${pattern}`)
+    .join('|'),
+  'u',
+);
 /** The words by which a sentence says that something is not in the pot; undefined where none are. Takes what was said of it. */
-export const absenceIn = (sentence: string): string | undefined =>
-  NOT_IN_YET.exec(sentence.replace(NO_ABSENCE, '#'))?.[0];
+export const absenceIn = (sentence: string): string | undefined => {
+  const said = sentence.replace(NO_ABSENCE, '#');
+  return (NOT_IN_YET.exec(said) ?? NOT_HERE.exec(said))?.[0].replace(/^# /u, '');
+};
 
-const PERSON =
-  '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe)s?';
+/** Who may have an oil of their own, or a recipe; a pattern. */
+export const PERSON =
+  '(?:sister|brother|mother|mum|mom|mam|mama|dad|nan|nana|gran|granny|grandma|grandmother|grandson|nephew|aunt|auntie|cousin|friend|mate|neighbou?r|teacher|husband|wife|hubby|daughter|son|baby|partner|butcher|farmer|someone|somebody|abuel[oa]|herman[oa]|madre|padre|tia|tio|prim[oa]|amig[oa]|vecin[oa]|maestra|profe|suegr[oa]|comadre|compadre|marido|mujer|cunad[oa]|hij[oa]|senora|carnicero|alguien|nietos?|bebe|buddy|pal|classmate|workmate|colleague|coworker|flatmate|housemate|roommate|girlfriend|boyfriend|niece|stepmum|godmother|novi[oa]|pareja|sobrin[oa]|yerno|nuera|padrin[oa]|madrina|companer[oa]|colega|cuate|compa|comai|comay)s?';
 const ARTICLE = '(?:the|my|our|an?|her|his|some|las?|los|el|mis?|una?|nuestr[oa]s?|tu|su)';
 /** Of these no phrase is harmless. */
 const NOT_IT =
@@ -56,6 +83,8 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   `(?:left (?:over )?)?(?:from|off|by) (?:${ARTICLE} )?${NOUN}(?: (?:in|at|of|on|down) (?:the |my )?${NOUN})?`,
   `(?:del|de (?:la|las|los|mis?|nuestr[oa]))(?: ${NOUN})?`,
   `(?:${ARTICLE} )?${PERSON}(?:,? (?:ha|has))? (?:gave|sent|brought|rendered|rend\\p{L}+|made|dado|dio|dieron|regalo|regalaron|regala|regalan|trajo|traen|mando|manda|saca|sacan)(?: (?:me|us|to me))?`,
+  // Who is spoken to, at either end of a clause.
+  `^(?:${ADDRESSED})(?= )|(?<!(?<!\\p{L})(?:of|for|from|by|with|to|de|del|con|para|pa|que|por|y|and|${ARTICLE}) )(?:${ADDRESSED})(?= *$)`,
   `(?:como|asi) (?:lo |le )?(?:hacia|hace) (?:mi|la|el) ${PERSON}`,
   `(?:dice|dicen) (?:mi|la|el|mis) ${PERSON}(?: que| q)?`,
   `^(?:hermano|compa|vecin[oa]|amig[oa]s?|comadre|profe|buenas (?:tardes|noches)|buenos dias)(?= )`,
@@ -63,6 +92,7 @@ export const HARMLESS_PHRASES: readonly RegExp[] = [
   `(?:${ARTICLE} )?${PERSON} (?:wrote|writes|says|said|reckons|dice|dijo|dicen|escribio)(?: (?:me|that|que|q))?`,
   '(?:que )?(?:me|nos) (?:dio|dieron|ha dado|han dado|regalo|regalaron|regala|regalan|trajo|trajeron|mando)',
   '(?:was|were) (?:given|gifted)',
+  "(?:(?:all )?on |of )?(?:my|our|its|it's|his|her|their) own|(?:all )?by itself|propi[oa]s?",
   `(?:for|para|pa) (?:${ARTICLE} )?(?:[\\p{L}'’]+ )?(?:soaps?|bars?|batch|loaf|mou?ld|skin|hands?|feet|face|laundry|clothes|dishes|dish|kitchen|wash\\p{L}*|clean\\p{L}*|shav\\p{L}*|market|sale|fair|school|wedding|favou?rs|party|christmas|gifts?|presents?|church|beginners?|kids?|children|jabon(?:es)?|jaboncitos?|barras?|molde|piel|manos|pies|cara|ropa|platos|lavar|limpiar|cocina|feria|mercado|boda|colegio|navidad|regalos?|regalar|tanda|lote|receta|azahar)(?: (?:sale|fair|favou?rs|stall))?`,
   `(?:for|para|pa) (?:${ARTICLE} )?(?:${PERSON}|dog|perro)(?: in law)?`,
   `(?:my |our |mi |the )?${PERSON}(?:'s)? (?:bit of paper|recipe|card|book|list|soap)`,

@@ -9,7 +9,7 @@ const SUPERFAT: readonly RegExp[] = [
     'u',
   ),
   new RegExp(
-    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|=|:|,) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
+    `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|for|para|un|el|the) )*${SHORT_FAT} ?(?:(?:of|at|de|del|al|a|is|es|en|about|around|has to be|should be|needs to be|must be|to be|debe (?:de )?ser|tiene que ser|ha de ser|sea|=|:|,) ?)*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento)?(?![\\p{L}\\d])`,
     'u',
   ),
   // "5 pct extra fat", "leave 7% of fat over", "5% libre de grasa".
@@ -17,7 +17,10 @@ const SUPERFAT: readonly RegExp[] = [
     `(?<![\\p{L}\\d])(?:(?:at|with|con|al|a|leave|leaving|dejando|deja|un|el) )*(?<figure>${FIGURE}) ?(?:%|percent|pct|por ?ciento) ?(?:(?:of |de )?(?:extra|free|spare|unsaponified) (?:fats?|oils?)|(?:of |de )?(?:fats?|oils?|grasas?|aceites?) (?:over|left over|extra|free|libres?|de mas|sobrante|sin saponificar)|libres? de grasa)(?![\\p{L}])`,
     'u',
   ),
-  new RegExp(`(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:de )?${FAT}(?![\\p{L}])`, 'u'),
+  new RegExp(
+    `(?<![\\p{L}\\d])(?:no|zero|sin|cero|without(?: any)?|nil) (?:nada de |any )?(?:de )?${FAT}(?![\\p{L}])`,
+    'u',
+  ),
   new RegExp(`(?<![\\p{L}\\d])${FAT} (?:cero|zero|nil|nought)(?![\\p{L}])`, 'u'),
 ];
 /** "sosa al 5", "lye at 5%", "al 7%", "for 5": lye water is never so weak, so that it is the superfat (common practice, no source). */
@@ -136,6 +139,31 @@ export function fixedIn(line: string): Fixed {
       ' ; ',
     );
   return { rest, superfat, kept };
+}
+
+/** What puts one discount on top of another. */
+const ON_TOP =
+  /(?<!\p{L})(?:also|too|as well|on top|plus|added?|additional|another|extra|again|further|and then|besides|mas|ademas|tambien|encima|aparte|otro|otra|adicional|extra|sumado|y luego)(?!\p{L})/u;
+/** The same in other words: "5% superfat (that is a 5% lye discount)". */
+const SUPERFAT_TOLD = new RegExp(`(?<![\\p{L}\\d])${FAT}(?![\\p{L}])`, 'u');
+const BESIDE_FAT = new RegExp(
+  `(?:${FAT})(?: (?:of|at|de|del|al|is|es|the|lye|sosa|soda))* (?<figure>\\d{1,2}(?:[.,]\\d+)?)(?![\\d.,]*\\d| ?(?:g|gr|kg|oz|lb|grams?|gramos)(?!\\p{L}))`,
+  'u',
+);
+const PERCENT_TOLD = /(?<![\d.,])(?<figure>\d{1,2}(?:[.,]\d+)?)(?= ?(?:%|percent|pct|por ?ciento))/u;
+/**
+ * The words of a line without its superfat that tell of a second one: another figure, or the same on top of it. Undefined where the
+ * first is only told again. Takes what {@link fixedIn} leaves. Pure.
+ */
+export function secondFat(rest: string, superfat: string | undefined): string | undefined {
+  if (superfat === undefined) return undefined;
+  for (const sentence of rest.split(';')) {
+    const [fat] = SUPERFAT_TOLD.exec(sentence) ?? [];
+    const figure = (BESIDE_FAT.exec(sentence) ?? PERCENT_TOLD.exec(sentence))?.groups?.figure;
+    if (fat === undefined || figure === undefined) continue;
+    if (figure !== superfat || ON_TOP.test(rest)) return `${figure}% ${fat}`;
+  }
+  return undefined;
 }
 
 /** A superfat's percent is none of the potash. */

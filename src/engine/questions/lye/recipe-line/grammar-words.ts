@@ -7,16 +7,37 @@ const word = (is: Turn, ...patterns: readonly string[]): Word => ({
   pattern: new RegExp(String.raw`\s*(?<![\p{L}\d])(?:${patterns.join('|')})(?![\p{L}\d])`, 'uy'),
   of: span => ({ ...span, is }) as Item,
 });
+/** "Half an hour", "media hora", "my third ever batch": of no recipe. */
+const OF_TIME =
+  '(?:an? |de |the |of an? )?(?:hours?|hora|horas|dia|day|dozen|docena|past|asleep|way|term|manana|tarde|noche|mes|ano|siglo|mundo|bath|shower|century)|(?:to|past) (?:\\d|noon|midnight)';
+/** "My third ever batch", "the fourth of July": the one in a row. */
+const IN_A_ROW =
+  '(?:ever |soap |real )?(?:batch|time|soap|attempt|try|loaf|week|month|year|class|lesson|bar|lote|tanda|vez|jabon|clase|intento|semana)|of july';
 const fraction = (share: number, pattern: string): Word => ({
   pattern: new RegExp(
-    String.raw`\s*(?<![\p{L}\d/])(?:${pattern})(?![\p{L}\d/])(?! ?(?:an? )?(?:kilos?|kg|pounds?|lbs?|ounces?|oz|libras?|cups?|tazas?|g|gr|grams?|gramos?)(?!\p{L}))`,
+    String.raw`\s*(?<![\p{L}\d/])(?:${pattern})(?![\p{L}\d/])(?! ?(?:an? )?(?:kilos?|kg|pounds?|lbs?|ounces?|oz|libras?|cups?|tazas?|g|gr|grams?|gramos?)(?!\p{L}))(?! ?(?:${OF_TIME})(?!\p{L}))`,
     'uy',
   ),
   of: span => ({ ...span, is: 'fraction', share }),
 });
+/** A part, and not the one in a row; "a third batch" may be either, and is read as a part. */
+const PART = `(?:(?<=(?:one|an?|una?) \\p{L}+)|(?! ?(?:${IN_A_ROW})(?!\\p{L})))`;
 const OTHER = '(?:the |an? |one |la |una? )?(?:other |another |otra |otro )?';
 
 const PERSON = '(?:skin|hands?|hair|piel|manos|pelo|cara)';
+
+/** Behind these words a clause ends or goes on to what else is asked: "half of the coconut" or "half an hour" does neither. */
+const ENDS =
+  '(?= ?(?:[;,.:]|$|(?:and|y|so|please|pls|por favor|porfa|nomas|nada mas|solamente|at|al)(?!\\p{L})|(?:with|con) (?:\\d|superfat|sobre|lye|sosa|soda)))';
+const OF_RECIPE =
+  '(?: (?:of )?(?:it|this|that|(?:the |this |that |my )?(?:recipe|batch|lot|amounts?|quantit(?:y|ies)|size)|everything|as much|all of (?:it|this|that))| (?:de )?(?:todo|esto|eso|ella|(?:la |esta |esa |mi )?(?:receta|tanda|cantidad)|cada cosa|lo que dice|las cantidades))?';
+const MULTIPLE =
+  '(?:(?:an? |one |just |only )*(?:half|third|quarter|double|triple|twice)|(?:two|2) thirds|(?:three|3) quarters|(?:la |una? |el )*(?:mitad|tercio|tercera parte|cuarto|cuarta parte|doble|triple)|(?:dos|2) tercios|(?:tres|3) cuartos|media(?= receta| tanda))';
+/** "I make half", "yo hago la mitad": so much of the recipe that was told. */
+const SO_MUCH_OF_IT = [
+  `(?:i|we)(?:'?(?:ll|m|re|d)| am| are| will| would| only| just)* (?:make|making|do|doing|want|need|like|use|using|take|taking|go for|going for|after)(?: (?:to )?(?:make|do))?(?: (?:only|just|about))? ${MULTIPLE}${OF_RECIPE}${ENDS}`,
+  `(?:yo |nosotr[oa]s )?(?:solo |nomas |solamente )?(?:hago|hacemos|hare|haremos|quiero|queremos|voy a|vamos a|preparo|preparamos|necesito|necesitamos)(?: (?:hacer|preparar))?(?: (?:solo|nomas|solamente))? ${MULTIPLE}${OF_RECIPE}${ENDS}`,
+];
 
 const OF_ALL = '(?: of (?:it|the (?:batch|lot|total|whole|recipe|oils?|fats?|mix|blend|amount|weight)))?';
 const SOURCE =
@@ -26,6 +47,13 @@ const KIN =
 
 /** The words that tell how the parts of a recipe stand to one another, the longer before the shorter. */
 export const GRAMMAR: readonly Word[] = [
+  word(
+    'alike',
+    '(?:(?:half|twice|three times) )?as (?:much|many)(?: (?:again|weight|oil))?(?: of)?|(?:half|twice|double) (?:that|this)(?: much| amount| weight)?(?: again)? (?:of|in)',
+    '(?:the )?(?:same|equal)(?: (?:again|amount|weight|quantity|figure))?(?: again)? (?:of|in)(?! (?:each|all|both)(?!\\p{L}))',
+    '(?<!(?<!\\p{L})(?:por lo|por|lo|mientras|entre) )(?:otr[oa]s? )?tant[oa]s?(?: igual)?(?: de)?(?! (?:tiempo|que|ver|rato|gusto)(?!\\p{L}))|lo mismo (?:de|en)|(?:la misma|igual) cantidad (?:de|en)|(?:el mismo|igual) peso (?:de|en)|igual de(?= (?:aceite|manteca|\\p{L}+ (?:que|como)))',
+    '(?:la mitad|el doble|el triple) de(?! (?:est[oa]s?|es[oa]s?|lo|tod[oa]s?|mi|la|una?)(?!\\p{L}))(?= (?:aceite de |manteca de |grasa de )?\\p{L}+ (?:que|como)(?!\\p{L}))|(?:la mitad|el doble|el triple) de (?:eso|esto|ese peso|esa cantidad) (?:de|en)',
+  ),
   word(
     'aside',
     `${PERSON} (?:muy )?(?:dry|seca|seco|secas|grasa|sensible)|dry ${PERSON}`,
@@ -83,6 +111,11 @@ export const GRAMMAR: readonly Word[] = [
   ),
   word(
     'times',
+    ...SO_MUCH_OF_IT,
+    '(?:cut|split) (?:it|this|that|everything|(?:the|this|that) (?:recipe|batch)|(?:it|this|that) all) in half(?: for (?:me|us))?',
+  ),
+  word(
+    'times',
     '(?:doubl(?:e|ed|ing)|al doble|el doble|tripl(?:e|ed|ing)|el triple|al triple|halv(?:e|ed|ing)|half of (?:this|that|it)|la mitad de (?:esto|esta|todo|cada (?:cosa|uno))|half (?:of )?everything|quadruple|times (?:2|3|4)|x ?[234]|[234] ?x|make it [234] ?x|duplic\\p{L}+|triplic\\p{L}+)(?: (?:of|de|this|that|it|esto|esta|for me))*',
   ),
   word(
@@ -126,8 +159,8 @@ export const GRAMMAR: readonly Word[] = [
   ),
   fraction(2 / 3, `(?:two|2|dos)[ -](?:thirds|tercios)${OF_ALL}|2/3`),
   fraction(3 / 4, `(?:three|3|tres)[ -](?:quarters|fourths|cuartos)${OF_ALL}|3/4`),
-  fraction(1 / 3, `${OTHER}(?:thirds?|tercio|tercera parte)${OF_ALL}|1/3`),
-  fraction(1 / 4, `${OTHER}(?:quarter|fourth|cuarto|cuarta parte)${OF_ALL}|1/4`),
-  fraction(1 / 5, `${OTHER}(?:fifth|quinto|quinta parte)${OF_ALL}|1/5`),
+  fraction(1 / 3, `${OTHER}(?:thirds?${PART}|tercio|tercera parte)${OF_ALL}|1/3`),
+  fraction(1 / 4, `${OTHER}(?:quarter|fourth${PART}|cuarto${PART}|cuarta parte)${OF_ALL}|1/4`),
+  fraction(1 / 5, `${OTHER}(?:fifth${PART}|quinto${PART}|quinta parte)${OF_ALL}|1/5`),
   fraction(1 / 2, `${OTHER}(?:half|mitad|medio|media)${OF_ALL}|1/2`),
 ];

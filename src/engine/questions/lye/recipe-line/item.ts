@@ -6,6 +6,8 @@ export type Turn =
   | 'rest'
   /** The same share of each. */
   | 'even'
+  /** As much, or half or twice as much, as of another. */
+  | 'alike'
   /** So much of each that is named. */
   | 'each'
   /** What was said is put right by what follows. */
@@ -60,3 +62,5 @@ export type Item =
   | Rest
   | (Span & { readonly is: Exclude<Turn, 'rest'> })
   | (Span & { readonly is: 'mark' | 'joint' | 'link' | 'asks' | 'word' });
+/** A recipe as it is where these oils stay out of the pot, in the words of the strict reader; where none does, all are in. */
+export type Way = { readonly without: readonly string[]; readonly line: string };

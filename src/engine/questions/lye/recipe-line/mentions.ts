@@ -53,4 +53,5 @@ export const isCorrection = ({ is, text }: Item): boolean =>
 export const isOfPot = (item: Item): boolean =>
   isMeasure(item) ||
   item.is === 'instead' ||
+  (item.is === 'word' && item.text === 'liquid') ||
   (item.is === 'name' && (item.known === 'oil' || item.known === 'water' || item.known === 'lye'));

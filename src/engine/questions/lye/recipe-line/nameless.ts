@@ -1,6 +1,7 @@
-import type { Amount, Item } from './item.ts';
+import type { Amount, Fraction, Item } from './item.ts';
 import type { Pair } from './parts.ts';
 import { type State, withUnit } from './state.ts';
+import { timesOf } from './times.ts';
 
 /** Beside what all oils weigh together, "son 600 g"; beside anything else it is something that nobody here knows. */
 const SUMS =
@@ -16,6 +17,16 @@ export const isCount = ({ figure, unit }: Amount): boolean =>
   unit === undefined && Number.isInteger(figure) && figure >= 2 && figure <= 8;
 const OF_ALL = /^(?:los|las|the|all)$/u;
 
+/** Who makes a share of a recipe says so with one of these. */
+const OF_THE_RECIPE =
+  /^(?:it|this|that|recipe|recipes|batch|lot|size|everything|make|making|do|doing|scale|receta|tanda|lote|todo|esto|eso|hago|hacemos|hacer|quiero|queremos)$/u;
+
+/** "I make half. Lye for my half?": the share that was told once more. */
+const isOutcome = (state: State, { share }: Fraction, items: readonly Item[]): boolean =>
+  state.times !== undefined &&
+  timesOf(state.times) === share &&
+  items.some(({ is, text }) => is === 'asks' || /^(?:my|mi|the|that|la|esa|el|ese|lye)$/u.test(text));
+
 /** A part without a name: the whole, the superfat, a figure put right, or nothing of the recipe. */
 export function nameless(state: State, items: readonly Item[], sentence: number): string | undefined {
   const isOfRecipe = state.told.has(sentence);
@@ -25,8 +36,8 @@ export function nameless(state: State, items: readonly Item[], sentence: number)
       state.count = item;
       continue;
     }
-    if (item.is === 'fraction' && isOfRecipe) {
-      // "La mitad de todo": of which nobody here knows what it takes.
+    if (item.is === 'fraction' && !isOutcome(state, item, items)) {
+      // "La mitad de todo", "half will be hers": of which nobody here knows what it takes.
       state.isTurned = true;
       return item.text;
     }
@@ -49,6 +60,14 @@ export function nameless(state: State, items: readonly Item[], sentence: number)
       const last = state.pairs.at(-1);
       if (!last || !isLikely(item, last.measure)) return item.text;
       state.pairs[state.pairs.length - 1] = withUnit({ ...last, measure: item }, last);
+    } else if (
+      item.unit === '%' &&
+      !/^(?:at|al|a|with|con|to)$/u.test(items[at - 1]?.text ?? '') &&
+      items.some(one => OF_THE_RECIPE.test(one.text))
+    ) {
+      // "I make 25 % of it": a share of the recipe, and no superfat.
+      state.isTurned = true;
+      return item.text;
     } else if (item.unit === '%') state.percents.push(item);
     else state.masses.push({ ...item, isSum: items.every(one => one.is !== 'word' || SUMS.test(one.text)) });
   }

@@ -20,7 +20,14 @@ export function partsOf(items: readonly Item[]): readonly Part[] {
     const isClosed = item.text === ':' && parts.at(-1)!.items.some(isMeasure);
     // "Only 14 oz in the jar, so 14 oz coconut".
     const isSo = /^(?:so|entonces)$/u.test(item.text) && items[at + 1]?.is === 'amount';
-    const isBreak = isSo || item.is === 'joint' || isClosed || (item.is === 'mark' && BREAK.test(item.text));
+    // "Is 142 g lye too much for cottonseed 600 g": what was weighed for it is told before.
+    const isFor =
+      item.is === 'word' &&
+      /^(?:for|para|pa)$/u.test(item.text) &&
+      parts.at(-1)!.items.some(one => isName(one) && one.known === 'lye') &&
+      parts.at(-1)!.items.some(isMeasure);
+    const isBreak =
+      isSo || isFor || item.is === 'joint' || isClosed || (item.is === 'mark' && BREAK.test(item.text));
     const { sentence, items: before } = parts.at(-1)!;
     // "No wait, 300": who puts something right goes on in the same breath.
     if (item.is === 'mark' && before.at(-1)?.is === 'corrects') continue;

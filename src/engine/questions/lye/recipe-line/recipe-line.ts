@@ -1,14 +1,11 @@
-import { additiveById, knownAdditive } from '../../../batch/additives/additives.ts';
-import { besideOils, oilsOf } from './amounts.ts';
-import { fixedIn, MOST_SUPERFAT } from './fixed.ts';
+import { oilsOf } from './amounts.ts';
+import { fixedIn, secondFat } from './fixed.ts';
 import { doubtOfOil } from './in-the-pot.ts';
 import type { Name } from './item.ts';
-import { alkaliNamed } from './items.ts';
 import { toldIn, type Unclear } from './told.ts';
+import { waysOf } from './ways.ts';
 import { wordsBeside } from './words.ts';
-
-/** Unclear is only which alkali is meant, or that both are. */
-export const BOTH = 'NaOH, KOH';
+import { written } from './written.ts';
 
 /** What was typed, and as which name it was read. */
 export type Respelt = { readonly typed: string; readonly read: string };
@@ -30,6 +27,8 @@ export type RecipeLine = {
  */
 export function recipeLine(plain: string): RecipeLine | Unclear {
   const fixed = fixedIn(plain);
+  const second = secondFat(fixed.rest, fixed.superfat);
+  if (second !== undefined) return { unclear: second, fats: { one: `${fixed.superfat}%`, other: second } };
   const told = toldIn(fixed.rest);
   if ('unclear' in told) return told;
   const { isTurned } = told;
@@ -43,43 +42,17 @@ export function recipeLine(plain: string): RecipeLine | Unclear {
     told.items.filter(({ from }) => from >= told.begins),
     [...told.pairs.map(({ name }) => name), ...told.even],
   );
-  if (doubt) return { unclear: doubt.text, doubt, isTurned };
-  const beside = told.pairs.filter(({ name }) => name.known !== 'oil' && name.known !== 'any-oil');
-  const said = beside.map(pair => besideOils({ ...pair, name: renamed(pair.name) }, oils.unit, told));
-  if (said.some(one => one === undefined))
-    return { unclear: beside.map(({ measure }) => measure.text).join(', '), isTurned };
-  if (told.times !== undefined && beside.some(({ name }) => name.known !== 'other'))
-    return { unclear: told.times, isTurned };
-  const { percent } = told;
-  const isAgain = percent !== undefined && percent.figure === Number(fixed.superfat);
-  if (percent && !isAgain && (fixed.superfat !== undefined || percent.figure > MOST_SUPERFAT))
-    return { unclear: percent.text, isTurned };
-  const superfat = fixed.superfat ?? (percent && String(percent.figure));
-  const alkali = alkaliNamed(told.items, told.notMeant);
-  if (alkali === 'both') return { unclear: BOTH, isTurned };
-  const counted = new Set(beside.map(({ name }) => renamed(name).text));
-  const line = [
-    [...oils.list, ...said.filter(one => one !== '')].join(', '),
-    ...new Set(told.liquids.map(name => renamed(name).text).filter(text => !counted.has(text))),
-    ...fixed.kept,
-    ...(oils.size === undefined ? [] : [oils.size]),
-    ...(superfat === undefined ? [] : [`superfat ${superfat}%`]),
-    ...(alkali === 'potassium' && !/koh|potas/u.test([...said, ...fixed.kept].join(' ')) ? ['koh'] : []),
-  ].join(' ; ');
+  if (doubt) return { unclear: doubt.text, doubt, ways: waysOf(told, fixed, doubt.names), isTurned };
+  const recipe = written(told, fixed);
+  if (typeof recipe !== 'string') return { ...recipe, isTurned };
   const respelt = told.items.flatMap(item =>
     item.is === 'name' && item.known === 'oil' ? (readAs(item) ?? []) : [],
   );
-  return { line, left: words.left, respelt, isTurned };
+  return { line: recipe, left: words.left, respelt, isTurned };
 }
 
 /** What an oil was read as, where that is not what was typed: bare "manteca" is lard, and to others cocoa or shea butter. */
 function readAs({ typed, text }: Name): Respelt | undefined {
   if (typed !== undefined) return { typed, read: text };
   return text === 'manteca' ? { typed: text, read: 'manteca de cerdo' } : undefined;
-}
-
-/** A liquid or an additive by its plainest name: "vino tinto" is wine. */
-function renamed(name: Name): Name {
-  const id = name.known === 'other' ? knownAdditive(name.text) : undefined;
-  return id === undefined ? name : { ...name, text: additiveById(id).synonyms[0]! };
 }

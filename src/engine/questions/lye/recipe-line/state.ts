@@ -48,6 +48,8 @@ export type State = {
   voices: Set<State['voice']>;
   /** An oil that has two amounts. */
   twice: Twice | undefined;
+  /** What all of the oils are, beside its weight. */
+  hundred: Name | undefined;
   /** Whether something was put right, left away, taken instead, scaled, or told of another's recipe. */
   isTurned: boolean;
   unit: Amount['unit'];
@@ -82,6 +84,7 @@ export const beginning = (): State => ({
   voice: undefined,
   voices: new Set(),
   twice: undefined,
+  hundred: undefined,
   isTurned: false,
   unit: undefined,
   liquids: [],

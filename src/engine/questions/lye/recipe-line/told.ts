@@ -1,6 +1,7 @@
+import { alike } from './alike.ts';
 import { MOST_BARE_SUPERFAT } from './fixed.ts';
 import type { Doubt } from './in-the-pot.ts';
-import type { Amount, Item, Name } from './item.ts';
+import type { Amount, Item, Name, Way } from './item.ts';
 import { itemsOf } from './items.ts';
 import { apposed, isCorrection, isOfPot, isToldAgain, withoutOthers } from './mentions.ts';
 import { isCount, nameless } from './nameless.ts';
@@ -8,6 +9,7 @@ import { isMeasure, isName, isOil, type Pair, type Part, pairsOf, partsOf } from
 import { ratioIn } from './ratio.ts';
 import { lone, swap } from './settled.ts';
 import { beginning, isPaired, type State, same, type Twice, withUnit } from './state.ts';
+import { oilOfNoFat, spoonOfLye } from './strange-amounts.ts';
 import { turned } from './turned.ts';
 
 /** What a line tells of its ingredients, before their units are settled. */
@@ -41,8 +43,12 @@ export type Unclear = {
   readonly isTurned?: boolean;
   /** What is unclear is which of its two amounts an oil has. */
   readonly twice?: Twice;
+  /** What is unclear is which of two superfats or discounts counts, or whether both do. */
+  readonly fats?: { readonly one: string; readonly other: string };
   /** What is unclear is whether an oil is in the pot. */
   readonly doubt?: Doubt;
+  /** The recipes that it may be, whichever way that is answered. */
+  readonly ways?: readonly Way[];
   /** What was to be stands beside what is. */
   readonly isPlanned?: boolean;
 };
@@ -82,6 +88,10 @@ export function toldIn(line: string): Told | Unclear {
   state.pairs = state.pairs.filter(({ name }) => !state.removed.some(one => same(one, name)));
   const again = state.unpaired.find(name => isToldAgain(state, name, line));
   if (again) return { unclear: again.text, isTurned: true };
+  // All of it one oil, and another beside it.
+  const hundred = state.hundred;
+  const beside = state.pairs.find(({ name }) => hundred && isOil(name) && !same(name, hundred));
+  if (beside) return { unclear: beside.name.text, isTurned: true };
   const bare = state.unpaired.filter(
     name => !isPaired(state, name) && !state.removed.some(one => same(one, name)),
   );
@@ -109,6 +119,11 @@ export function toldIn(line: string): Told | Unclear {
 
 /** One part of the line; what is unclear in it. */
 function partRead(state: State, { items, sentence }: Part): string | undefined {
+  const strange = oilOfNoFat(items);
+  if (strange !== undefined) return strange;
+  const another = alike(state, items);
+  if (typeof another === 'string') return another;
+  if (another) return add(state, another);
   const content = turned(state, items, sentence, part => partRead(state, part));
   if (typeof content === 'string') return content;
   const unclear = units(state, content);
@@ -128,14 +143,6 @@ function partRead(state: State, { items, sentence }: Part): string | undefined {
     if (amiss !== undefined) return amiss;
   }
   return undefined;
-}
-
-const SPOON = /(?:tbsps?|tsps?|spoons?|cdt?as?|cucharad(?:it)?as?|cups?|tazas?)$/u;
-/** "Another spoon of lye": how much that weighs nobody here knows. */
-function spoonOfLye(content: readonly Item[]): string | undefined {
-  return content.some(item => isName(item) && item.known === 'lye')
-    ? content.find(item => item.is === 'amount' && item.unit === 'other' && SPOON.test(item.text))?.text
-    : undefined;
 }
 
 const OF_FIGURES =
@@ -186,6 +193,12 @@ function add(state: State, pair: Pair): string | undefined {
   if (pair.name.known === 'oil') state.voices.add(state.voice);
   if (state.isCorrecting && !before && !state.isCorrected && state.pairs.length > 0) return pair.measure.text;
   state.isCorrected ||= state.isCorrecting && before !== undefined;
+  // "A 100% coconut bar, 24 oz coconut oil".
+  if (before && isHundred(before.measure) !== isHundred(pair.measure) && pair.name.known === 'oil') {
+    state.pairs[at] = isHundred(before.measure) ? pair : before;
+    state.hundred = pair.name;
+    return undefined;
+  }
   if (!before || pair.name.known === 'other') state.pairs.push(pair);
   else if (state.isCorrecting) state.pairs[at] = withUnit(pair, before);
   else if (before.measure.is !== 'amount' || pair.measure.is !== 'amount') state.pairs.push(pair);
@@ -193,6 +206,9 @@ function add(state: State, pair: Pair): string | undefined {
     return twice(state, before, pair);
   return undefined;
 }
+
+const isHundred = (measure: Pair['measure']): boolean =>
+  measure.is === 'amount' && measure.unit === '%' && measure.figure === 100;
 
 /** The same oil twice: two recipes, what was planned and what was poured, or one that was told again. */
 function twice(state: State, one: Pair, { measure, name }: Pair): string {

@@ -1,3 +1,4 @@
+import { NO_ABSENCE, PERSON } from './beside-oils.ts';
 import type { Amount, Item, Name } from './item.ts';
 import { isMeasure, isName, isOil, type Measure, type Part } from './parts.ts';
 import { type State, same } from './state.ts';
@@ -100,11 +101,11 @@ export function turned(
       state.isTurned = true;
       state.removed.push(last.name);
     } else if (item.is === 'without' || item.is === 'not') {
-      const skipped = left(state, item, after);
+      const skipped = left(state, item, after, kept);
       if (typeof skipped === 'string') return skipped;
       at += skipped;
     } else if (item.is === 'instead') {
-      at += instead(state, kept, after);
+      at += instead(state, item, kept, after);
     } else if (item.is === 'mine') {
       // Two recipes: the later one is the teller's own.
       if (after.some(isMeasure) && state.pairs.length > 0) {
@@ -118,11 +119,24 @@ export function turned(
   return kept;
 }
 
+const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
+const ANOTHER_TIME =
+  /(?<!\p{L})(?:(?:last|other|first|next|another|some)(?:times| time| week| month| batch| one)|once|before|earlier|usually|normally|sometimes|often|yesterday|always|(?:la )?(?:ultima|otra|primera|proxima) (?:vez|tanda)|otras veces|a veces|antes|normalmente|ayer|siempre|una vez)(?!\p{L})/u;
+const ANOTHERS = new RegExp(
+  `(?<!\\p{L})(?:${PERSON}|people|others|some|someone|everyone|they|she|he|hers|theirs|(?:can|could|should|shall|may|might) (?:i|we|one)|ella|ellas|ellos|gente|much[oa]s|algun[oa]s|alguien|hay quien|(?:puedo|podria|podemos|deberia|se puede))(?!\\p{L})`,
+  'u',
+);
+/** "Last time I did it without the coconut", "my sister makes hers without": of another pot, or asked of this one. */
+function isOfAnother(items: readonly Item[]): boolean {
+  const said = textOf(items).replace(NO_ABSENCE, '');
+  return ANOTHER_TIME.test(said) || ANOTHERS.test(said) || items.some(({ is }) => is === 'planned');
+}
 const STRUCK = /^(?:tach|borr|strike|cross)/u;
 /** Whose recipe follows is of no denial before it: "mi mamá usa manteca, yo no: yo uso 600 g de oliva". */
 const OTHERS_TURN: ReadonlySet<Item['is']> = new Set(['mine', 'planned', 'corrects']);
 /** "Without the castor", "no eran 300 de coco": how many items of the part that takes. */
-function left(state: State, item: Item, after: readonly Item[]): number | string {
+function left(state: State, item: Item, after: readonly Item[], kept: readonly Item[]): number | string {
+  if (after.some(isOil) && isOfAnother([...kept, ...after])) return item.text;
   const words = after.findIndex(one => one.is === 'word' || one.is === 'mark' || OTHERS_TURN.has(one.is));
   const reach = words === -1 ? after : after.slice(0, words);
   const name = reach.findIndex(isName);
@@ -172,7 +186,17 @@ function swapped(state: State, after: readonly Item[]): number | string {
   return behind + 1;
 }
 
-function instead(state: State, before: Item[], after: readonly Item[]): number {
+/** "In its place karité": what is taken may stand behind. */
+const IN_ITS_PLACE = /(?:su lugar|its (?:place|stead))$|^instead$/u;
+/** What stands in the place of what; how many items of the part that takes. */
+function instead(state: State, item: Item, before: Item[], after: readonly Item[]): number {
+  const taken = after.find(isName);
+  if (IN_ITS_PLACE.test(item.text) && isOil(taken) && !before.some(isOil)) {
+    // With a weight of its own it needs none of what is left away.
+    if (!after.some(isMeasure)) state.swaps.push({ by: taken, of: undefined });
+    state.isTurned = true;
+    return after.some(isMeasure) ? 0 : after.indexOf(taken) + 1;
+  }
   const of = after.findIndex(isName);
   const name = after[of];
   const by = before.findLast(isName) ?? state.unpaired.at(-1);

@@ -1,5 +1,7 @@
 import { isEveryday, isNearOil, isPlain, PRODUCTS, TURNS } from '../chat-words.ts';
 import { SOMETHING } from '../oils-among-words.ts';
+import { isHarmlessBesideOil } from './beside-oils.ts';
+import { DESCRIBES } from './harmless-words.ts';
 import type { Item } from './item.ts';
 import { isMeasure, isName, isOil, type Part, partsOf } from './parts.ts';
 
@@ -28,7 +30,13 @@ export function wordsBeside(
   for (const part of parts) {
     if (!told.has(part.sentence)) {
       // A sentence of its own is no part of the recipe, but for an oil that is spelt amiss.
-      const amiss = part.items.find(({ is, text }) => is === 'word' && isNearOil(plain(text)));
+      // ... or makes more or less of the whole of it.
+      const amiss = part.items.find(
+        ({ is, text }) =>
+          is === 'word' &&
+          ((isNearOil(plain(text)) && !isHarmlessBesideOil(plain(text)) && !isOwner(part.items, text)) ||
+            MULTIPLIES.test(text)),
+      );
       if (amiss) return { unclear: amiss.text };
       continue;
     }
@@ -36,7 +44,10 @@ export function wordsBeside(
       const stop = stopIn(run, part.items, followsJoint(items, part));
       if (stop !== undefined) return { unclear: stop };
       const words = run.words.map(({ text }) => text);
-      if (words.some(word => !isPlain(plain(word)))) left.push(words.join(' '));
+      // Where all of it stands is no part of the recipe, nor that a milk is its liquid.
+      const isKnown = run.isIn && words.every(word => isHarmlessBesideOil(plain(word)));
+      if (!isKnown && words.some(word => !isPlain(plain(word)) && word !== 'liquid'))
+        left.push(words.join(' '));
     }
   }
   return { left };
@@ -57,6 +68,14 @@ function eitherIn(items: readonly Item[]): string | undefined {
   return undefined;
 }
 
+/** "Mamgu's book": whose something is. */
+const isOwner = (items: readonly Item[], text: string): boolean =>
+  /['’]s$/u.test(text) && items[items.findIndex(one => one.text === text) + 1]?.is === 'word';
+
+/** What makes more or less of a recipe, in whatever sentence it stands. */
+const MULTIPLIES =
+  /^(?:twice|thrice|doubl(?:e|es|ed|ing)|tripl(?:e|es|ed|ing)|quadrupl\p{L}+|halv(?:e|es|ed|ing)|half-batch|multipl\p{L}+|upscal\p{L}+|downscal\p{L}+|scal(?:e|es|ed|ing)|x[2-9]|[2-9]x|doble|dobles|duplic\p{L}+|triple|triplic\p{L}+|cuadruple|mitades|multiplic\p{L}+|divid\p{L}+|divis\p{L}+|halves|thirds|quarters|tercios|cuartos|tenth|tenths|decim[oa]s?)$/u;
+
 /** "That's", "t'butcher": the word without what is run together with it. */
 function plain(word: string): string {
   const [, inner] = /^(?:t['’])?(\p{L}{2,})(?:['’](?:s|ll|d|re|ve|m))?$/u.exec(word) ?? [];
@@ -75,6 +94,8 @@ type Run = {
   readonly isSpeech: boolean;
   /** "Sitting in the garage". */
   readonly isPlaced: boolean;
+  /** "In the pot": where what stands before is. */
+  readonly isIn: boolean;
   /** Before a colon. */
   readonly isHead: boolean;
 };
@@ -85,6 +106,7 @@ const WHEN =
   /^(?:is|are|was|es|son) (?:the )?(?:tomorrow|today|tonight|soon|over|next|on|monday|tuesday|wednesday|thursday|friday|saturday|sunday|manana|hoy|pronto)(?!\p{L})/u;
 const SPEECH = /(?:^| )(?:it|is|are|was|were|es|son|era|eran)(?: |$)/u;
 const PLACE = /(?:^| )(?:in|at|on|as|to|en)(?: |$)/u;
+const IN = /^(?:in|at|on|into|en)(?: (?:the|a|my|our|la|el|mi))?$/u;
 const ORIGIN = /^(?:del|de (?:la|mi|mis|los|las|nuestr[oa])|from (?:the|my|our)|off the)$/u;
 const textOf = (items: readonly Item[]): string => items.map(({ text }) => text).join(' ');
 /** How a soap came out. */
@@ -121,6 +143,7 @@ function runsOf(items: readonly Item[]): readonly Run[] {
       before: items.slice(0, from).findLast(({ is }) => is !== 'link'),
       isSpeech: SPEECH.test(links) || WHEN.test(textOf(items.slice(at + 1, at + 4))),
       isHead: items[at + 1]?.text === ':',
+      isIn: IN.test(links),
       isPlaced: PLACE.test(links) || PLACE.test(linksBehind(items.slice(at + 1))),
       isOrigin: ORIGIN.test(links),
       after: items.slice(at + 1).find(({ is }) => is !== 'link'),
@@ -133,8 +156,27 @@ function followsJoint(items: readonly Item[], { items: [first] }: Part): boolean
   return first !== undefined && items[items.indexOf(first) - 1]?.is === 'joint';
 }
 
+/** Beside a weight and the word for any oil these tell of all of it; any other word names one that nobody here knows. */
+const OF_ALL_OIL =
+  /^(?:total|all|whole|combined|mixed|weight|worth|other|more|total(?:es)?|todo|toda|mezclad[oa]|mas|otro|junto|hay|i|we|so|please|pls|but|pero|how|what|cuanta|cuanto|calculate|calcula)$/u;
+/** "500 g of pal oil", "500 g de aceite pal": a weight of one oil whose name is not known, which would be dropped as that of all. */
+function namesOneOil(
+  words: readonly Item[],
+  all: readonly string[],
+  { before, after }: Pick<Run, 'before' | 'after'>,
+  part: readonly Item[],
+): boolean {
+  const isOne = (item: Item | undefined) => isAnyOil(item) && /^(?:oil|fat|aceite|grasa)$/u.test(item!.text);
+  if (isOne(after) && before !== undefined && isMeasure(before)) return !OF_ALL_OIL.test(all.at(-1)!);
+  // In Spanish the name stands behind.
+  if (!isOne(before) || !/^(?:aceite|grasa)$/u.test(before!.text)) return false;
+  if (!isMeasure(part.slice(0, part.indexOf(before!)).findLast(({ is }) => is !== 'link'))) return false;
+  const isPurpose = all[0] === 'para' && (words.length > 1 || after?.is === 'word');
+  return !isPurpose && !OF_ALL_OIL.test(all[0]!);
+}
+
 function stopIn(
-  { words, before, after, isOrigin, isSpeech, isPlaced, isHead }: Run,
+  { words, before, after, isOrigin, isSpeech, isPlaced, isIn, isHead }: Run,
   part: readonly Item[],
   isJoined: boolean,
 ): string | undefined {
@@ -143,7 +185,13 @@ function stopIn(
   const said = words.map(({ text }) => text).join(' ');
   if (isOfOil && !isHead && all.some(word => LOST.test(word))) return said;
   // "The coconut's drying" tells of an oil and adds none.
-  if (words.some(({ text }, at) => isNearOil(all[at]!) && isNearOil(text.replace(/['’]/gu, '')))) return said;
+  if (
+    words.some(
+      ({ text }, at) =>
+        isNearOil(all[at]!) && isNearOil(text.replace(/['’]/gu, '')) && !isHarmlessBesideOil(all[at]!),
+    )
+  )
+    return said;
   if (all.some(word => TURNS.has(word) && !HARMLESS.has(word))) return said;
   // "Potassium hydroxide, the flakes", "for dry old hands".
   const isAside =
@@ -159,8 +207,18 @@ function stopIn(
       ? said
       : undefined;
   // Behind an oil, or between its amount and it, only everyday words stand; anything else may be a part of its name.
-  if (isOil(before) && !isEveryday(all[0]!) && !(isOrigin && !KIND.test(before.text))) return said;
+  const isKnownPlace = isIn && all.every(isHarmlessBesideOil);
+  if (
+    isOil(before) &&
+    !isEveryday(all[0]!) &&
+    !isKnownPlace &&
+    !DESCRIBES.has(all[0]!) &&
+    all[0] !== 'off' &&
+    !(isOrigin && !KIND.test(before.text))
+  )
+    return said;
   if (isOil(after) && before !== undefined && isMeasure(before) && !isEveryday(all.at(-1)!)) return said;
+  if (namesOneOil(words, all, { before, after }, part)) return said;
   // "Emu oil", "aceite de emú": a word beside the word for any oil names one.
   if (!part.some(isMeasure)) return undefined;
   if (isAnyOil(after) && !isPlain(all.at(-1)!) && all.at(-1) !== 'other') return said;
