@@ -1,0 +1,38 @@
+import { excerpt } from '../../engine/quantities/excerpt.ts';
+import { inPlainWords, isOfWording, type ReadAs } from '../../engine/questions/options/in-plain-words.ts';
+import { type Refusal, refuse } from '../../engine/refusal.ts';
+import type { Given } from '../question.ts';
+
+declare module '../../engine/refusal.ts' {
+  interface Reasons {
+    /** An amount with more figures in it than one; `candidates` are what it may mean, in words that options take. */
+    'amount-several': { text: string; candidates: readonly string[] };
+  }
+}
+
+/** What was given with the amounts in it in words that their readers take, and those words. */
+export type ToldPlainly = { readonly given: Given; readonly told: readonly string[] };
+
+/**
+ * What was given, where its amounts are only refused for how they are worded and the grammar of plain questions reads them: the one
+ * place for every command, form and front. `reads` tells what each option is read as. Undefined where nothing is read otherwise.
+ * Throws a Refusal `amount-several` where a figure in it may be meant instead.
+ */
+export function toldPlainly(
+  refusal: Refusal,
+  given: Given,
+  reads: Readonly<Record<string, ReadAs | undefined>>,
+): ToldPlainly | undefined {
+  if (!isOfWording(refusal)) return undefined;
+  const told: string[] = [];
+  const meant = Object.entries(given).map(([name, value]): [string, Given[string]] => {
+    const readAs = reads[name];
+    const said = readAs && typeof value === 'string' ? inPlainWords(readAs, value) : undefined;
+    if (said === undefined) return [name, value];
+    if ('unclear' in said)
+      refuse('amount-several', { text: excerpt(String(value)), candidates: said.unclear });
+    told.push(said.text);
+    return [name, said.text];
+  });
+  return told.length === 0 ? undefined : { given: Object.fromEntries(meant), told };
+}
