@@ -4,10 +4,12 @@ import { VESSEL_WORDS } from '../text/amounts/amount-asides.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { restated } from '../text/amounts/restated.ts';
+import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { isAnyOil } from '../text/amounts/stop-words.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
 import { portionBeside, withHundreds } from '../text/amounts/told-beside.ts';
+import { withUpperEnd } from '../text/amounts/upper-end.ts';
 import { type Bounds, type Portion, readPhrase } from './amount.ts';
 import { excerpt } from './excerpt.ts';
 import { oilsTold } from './oils-told.ts';
@@ -153,7 +155,7 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
   const plain = plainPortion(whole, measures);
   if (plain) return { low: plain, about: false };
   refuseGross(whole);
-  const text = restated(whole);
+  const text = restated(/up to|as much as|hasta/iu.test(whole) ? withUpperEnd(spokenAmounts(whole)) : whole);
   const readings = [
     text,
     () => portionBeside(text),

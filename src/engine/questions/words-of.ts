@@ -1,6 +1,7 @@
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
+import { withUpperEnd } from '../text/amounts/upper-end.ts';
 import { figuresHeard } from '../text/spelling/chat-spelling.ts';
 import { slipsAmong } from '../text/spelling/respelt.ts';
 import { unaccented } from '../text/unaccented.ts';
@@ -103,7 +104,7 @@ export function wordsOf(question: string): Words {
     .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d)| [-–—]+ )/gu, ' $1 ')
     .replace(/\s+/gu, ' ')
     .trim();
-  const typed = kitchenColoursNamed(spokenAmounts(plain))
+  const typed = kitchenColoursNamed(withUpperEnd(spokenAmounts(plain)))
     .split(' ')
     .slice(0, MOST_WORDS)
     .flatMap(word => (SHORT.get(word) ?? word).split(' '));

@@ -70,6 +70,7 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   ],
   [/\b(?:cucharitas?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
   [/\b(?:onsas?)\b/giu, 'onzas'],
+  [/\b(?:betwen|beetween|bewteen|betweem|btwn)\b/giu, 'between'],
   [/\b(?:gramoz|grmos|gramso)\b/giu, 'gramos'],
   [/\b(?:ounzes|onces|ouces|ounces?s)\b/giu, 'ounces'],
   [/\b(?:ponds|puonds|pouns)\b/giu, 'pounds'],

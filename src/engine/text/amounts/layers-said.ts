@@ -1,0 +1,46 @@
+import { plainText } from '../../quantities/number.ts';
+import { knowsColour } from '../colours/known-colours.ts';
+import { placedLayers } from './placed-layers.ts';
+import { bare } from './share-at.ts';
+
+const LONGEST = 200;
+/** "Pink sandwiched between two browns", "azul entre blanco y verde". */
+const BETWEEN =
+  /^(?:(?:a|an|the|el|la|un|una) )?(\p{L}+(?: \p{L}+)??),? (?:(?:sandwiched|stuck|caught|layer|line|capa|metid[oa]|apretad[oa]) )?(?:in )?(?:between|entre)(?: (?:two|2|dos)(?: (?:layers|capas) (?:of|de))?)? (\p{L}+(?: \p{L}+)?)(?: (?:and|y|n|&) (\p{L}+(?: \p{L}+)?))?[\s.!]*$/iu;
+
+/** One colour of a word for two of it: "browns". */
+const oneOf = (name: string): string =>
+  [name.replace(/(?<=[aeiou])s$/iu, ''), name.replace(/e?s$/iu, ''), name.replace(/s$/iu, '')].find(
+    one => one !== name && knowsColour(one),
+  ) ?? name;
+
+function between(text: string): readonly string[] | undefined {
+  const [, middle, low, high] = BETWEEN.exec(text) ?? [];
+  if (middle === undefined || low === undefined) return undefined;
+  const isTwo = high === undefined && /(?<!\p{L})(?:two|2|dos)(?!\p{L})/iu.test(text);
+  if (high === undefined && !isTwo) return undefined;
+  const names = isTwo ? [oneOf(low), middle, oneOf(low)] : [low, middle, high!];
+  return names.every(name => knowsColour(bare(name))) ? names.map(bare) : undefined;
+}
+
+/** "Pencil line don't count": what is no layer of its own. */
+const NOT_COUNTED =
+  /(?:^|[,;.])[^,;.]*?(?:(?:do|does|did) ?n['’]?t|not|no) (?:count|cuentan?)(?:ed|s)?[^,;.]*(?=[,;.]|$)/iu;
+/** "Thin pencil line, then grey. Line's charcoal": its colour is told last. */
+const LINE_IS =
+  /^(.*?)(?<!\p{L})(?:(?:thin|fine|pencil|a|una|fina) )*(?:line|l[ií]nea|raya)(?: (?:fina|de l[aá]piz))*(?!['’]s|\p{L})(.*?)[.;,]\s*(?:(?:the|la) )?(?:(?:pencil )?line|l[ií]nea|raya)(?:['’]s| is| es) (?:de )?(\p{L}+(?: \p{L}+)?)[\s.!]*$/iu;
+
+/** What layers look like at the end: "like a pint of stout". */
+const LIKENESS = /[\s,]+(?:like|como|igual que) (?:an?|una?|the|la|el|my|mi|our) [\p{L}\p{M}'’ ]+[.!\s]*$/iu;
+
+/**
+ * Layers that are told by what they lie between or each by its place, in the portions' own grammar, without what is said not to count. A
+ * text that tells none comes back as it was, but for that. Pure.
+ * @example layersSaid('pink sandwiched between two browns') // '1 parts brown; 1 parts pink; 1 parts brown'
+ */
+export function layersSaid(typed: string): string {
+  if (typed.length > LONGEST || typed.includes(';')) return typed;
+  const text = typed.replace(NOT_COUNTED, '').replace(LINE_IS, '$1$3$2');
+  const names = between(plainText(text)) ?? placedLayers(plainText(text).replace(LIKENESS, ''));
+  return names === undefined ? text : names.map(name => `1 parts ${name}`).join('; ');
+}
