@@ -46,7 +46,7 @@ const SQUARE =
   /(\d+(?:[.,]\d+)?)\s?(cms?|mm|in|inch(?:es)?|pulgadas)\s(?:square|sq|cuadrad[oa]s?)(?!\p{L})/giu;
 /** Of a side: "two and a half", "8 y medio". */
 const AND_PART =
-  /(?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b))/giu;
+  /(?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b|(?:lit(?:er|re)|litro|kilo|pound|libra|ounce|onza|cup|taza|pint)s?\b|(?:kg|lb|oz|ml|l)s?\b))/giu;
 
 /**
  * Reads a batch size: `1000 g oils`, `1.2 l batter`, `1500 g batter`, `mould 25x9x7 cm` (length, width, height),

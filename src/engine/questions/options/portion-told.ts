@@ -10,9 +10,13 @@ import { wordsOf } from '../words-of.ts';
 import { countedOils, numberWordIn } from './counted-oils.ts';
 import { isRead, type Told } from './told.ts';
 
+/** "Half. There's 1.2 kg in the bucket": in an option a part is one of the batter. */
+const PART_FIRST =
+  /^\s*((?:an? |one |la |una? )?(?:half|third|quarter|mitad|tercio|cuarto|tercera parte|cuarta parte))\s*[.,:;]\s+(?=.*\d)/iu;
+
 /** The portion line of an option alone, with how its words were read. */
 function lineOf(text: string): { readonly line: PortionLine; readonly isWhole: boolean } {
-  const typed = wordsOf(countedOils(withHundreds(text)));
+  const typed = wordsOf(countedOils(withHundreds(text)).replace(PART_FIRST, '$1 of it gets it, '));
   const things = thingsIn(typed);
   const words = settled(typed, things);
   const amounts = amountsIn(words, things);
@@ -37,13 +41,17 @@ function withFigure(part: string, one: Telling): readonly string[] {
 /** What a portion option says where only the grammar of questions reads it; figures that it does not take are asked about. */
 export function portionTold(text: string): Told | undefined {
   const { line, isWhole } = lineOf(text);
-  const { part, unclear, loose } = line;
+  const { unclear, loose, amounts } = line;
+  const [spoons, ...more] = amounts;
+  // A line is drawn with spoons of batter; beside a question's colour they are its powder.
+  const part = line.part ?? (spoons?.measure === 'volume' && more.length === 0 ? spoons.text : undefined);
   if (part === undefined || !isWhole) return undefined;
   const meant = [...unclear, ...(unclear.length === 0 ? [part] : [])];
   const all = [...new Set([...meant, ...loose.flatMap(one => withFigure(part, one))])];
   if (!all.every(one => isRead(parsePortionRange, one))) return undefined;
   if (all.length > 1) return { unclear: all };
-  return loose.length === 0 ? { text: part } : undefined;
+  const isAlone = loose.every(one => one.is === 'amount' && one.text === part);
+  return isAlone ? { text: part } : undefined;
 }
 
 /** So many pieces of so much weight each, as the grammar of sizes writes them. */

@@ -2,7 +2,7 @@ import { knownOil } from '../../batch/oils/find-oil.ts';
 import { shareAt } from '../../text/amounts/share-at.ts';
 import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
 import { unaccented } from '../../text/unaccented.ts';
-import { isEveryday, TURNS } from '../lye/chat-words.ts';
+import { isEveryday, PRODUCTS, TURNS } from '../lye/chat-words.ts';
 import { SOMETHING } from '../lye/oils-among-words.ts';
 import { absenceIn, isHarmlessBesideOil } from '../lye/recipe-line/beside-oils.ts';
 import { isLostWord } from '../lye/recipe-line/words.ts';
@@ -11,7 +11,7 @@ import { isLostWord } from '../lye/recipe-line/words.ts';
 const ALMONDS =
   /(?<!(?:leche|harina|mantequilla|manteca|crema|pasta) (?:de )?)(?<!\p{L})(?:aceite de )?almendras?(?! (?:dulces?|amargas?))(?!\p{L})/giu;
 /** "Sheabutter". */
-const ONE_WORD = /(?<!\p{L})(shea|cocoa|mango|kokum)butter(?!\p{L})/giu;
+const ONE_WORD = /(?<!\p{L})(?:(shea|cocoa|mango|kokum)(butter)|(rice)(bran)|(palm)(kernel))(?!\p{L})/giu;
 /** "Castor the last 10", "the last quarter coconut". */
 const THE_LAST =
   /(?<!\p{L})(?:the |las? |los |el )?(?:last|final|remaining|[uú]ltim[oa]s?) (?=\d|(?:quarter|third|fifth|half|cuart[oa]|terci|quint[oa]|mitad))/giu;
@@ -43,7 +43,7 @@ function withSameAgain(text: string): string {
 const NAME = String.raw`(\p{L}+(?: \p{L}+){0,2}?)`;
 /** "Lo demás coco y aguacate por partes iguales": what is left, parted evenly. */
 const REST_EVENLY = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s|other half|otra mitad)(?: (?:is|es|of it|in|de|en|split|between|entre))* ${NAME} (?:and|y|&|n) ${NAME},? (?:(?:por|a|en) (?:partes iguales|mitades)|(?:in )?equal parts|half and half|equally|evenly|split even(?:ly)?|mitad y mitad)[\s.]*$`,
+  String.raw`(?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s|otro|other half|otra mitad)(?: (?:is|es|of it|in|de|en|split|between|entre))* ${NAME} (?:and|y|&|n) ${NAME},? (?:(?:por|a|en) (?:partes iguales|mitades|igual|medias)|(?:in )?equal parts|half and half|equally|evenly|split even(?:ly)?|mitad y mitad)[\s.]*$`,
   'iu',
 );
 const HEAD = /(?<![\p{L}\d.,/])(?=\p{L}|\d)/gu;
@@ -98,16 +98,41 @@ export function isIdle(words: readonly string[]): boolean {
   );
 }
 
+/** "Avocado 100 cause it was going off": why tells nothing of how much. */
+const WHY =
+  /[\s,]+(?:'?cause|cos|cuz|coz|because|since|as (?=(?:i|it|we|they|that)(?!\p{L}))|porque|ya que|pues)\s+([^,;.()\d]*)/giu;
+const withoutWhy = (text: string): string =>
+  text.replace(WHY, (all, why: string) => {
+    const words = wordsOf(why.replace(/(?<!\p{L})(?:going|gone|went|goes) off(?!\p{L})/iu, 'old'));
+    return !namesOilIn(words) && isIdle(words) ? ' ' : all;
+  });
+
+/** "The sustainable one": which of a kind it is, where no other fat is told by it. */
+function isKind(clause: string): boolean {
+  const [, kind] =
+    /^\s*(?:the|la|el) (\p{L}+) (?:ones?|kind|sort|stuff)\s*$/iu.exec(unaccented(clause)) ?? [];
+  return (
+    kind !== undefined &&
+    !PRODUCTS.test(kind) &&
+    !TURNS.has(kind) &&
+    !isLostWord(kind) &&
+    absenceIn(kind) === undefined &&
+    !/oleic|acid|cold/u.test(kind) &&
+    knownOil(kind) === undefined
+  );
+}
+
 const STOP = /([,;()]|\.(?!\d)|\s[-–—]\s)/u;
 const wordsOf = (text: string): readonly string[] => unaccented(text).match(/\p{L}[\p{L}'’]*/gu) ?? [];
 
 /** A list without the clauses that tell nothing of it: "cocoa butter (from work), 350 g olive". */
 function withoutAsides(text: string): string {
-  return text
+  return withoutWhy(text)
     .split(STOP)
     .map((clause, at) => {
       const words = wordsOf(clause);
       const isAside = at % 2 === 0 && words.length > 0 && !/[\d%]/u.test(clause);
+      if (isAside && isKind(clause)) return ' ';
       return isAside && !namesOilIn(words) && isIdle(words) ? ' ' : clause;
     })
     .join('')
@@ -123,7 +148,7 @@ export const listSaidPlainly = (text: string): string =>
       withSameAgain(
         spokenAmounts(text)
           .replace(ALMONDS, 'aceite de almendras dulces')
-          .replace(ONE_WORD, '$1 butter')
+          .replace(ONE_WORD, '$1$3$5 $2$4$6')
           .replace(
             REST_OF,
             (_, mass: string) => `; total ${/^\d/u.test(mass) ? mass : `1 ${mass}`} ; the rest`,

@@ -5,7 +5,7 @@ import { placedLayers } from './placed-layers.ts';
 import { bare } from './share-at.ts';
 
 const LAYERS =
-  /^(?:(?:son|van|va en|hago|it['’]?s|there (?:are|is)|i want|quiero|(?:in|en|with|con)(?= (?:\d+ )?(?:layers?|capas)))\s+)?(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:iguales|finas|of|de))*\s*[:,-]?\s*(.+)$/iu;
+  /^(?:(?:son|van|va en|hago|it['’]?s|there (?:are|is)|i want|quiero|(?:in|en|with|con)(?= (?:\d+ )?(?:layers?|capas)))\s+)?(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colores|colou?rs?|capas?|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:igual(?:es|it[oa]s)|parej[oa]s|finas|of|de))*(?!\p{L})\s*[:,-]?\s*(.+)$/iu;
 const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|-?>|→|\/)\s*/iu;
 /** Places and ordinals; what stands between two of them is one layer. */
 const PLACE =

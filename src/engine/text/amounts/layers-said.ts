@@ -30,6 +30,28 @@ const NOT_COUNTED =
 const LINE_IS =
   /^(.*?)(?<!\p{L})(?:(?:thin|fine|pencil|a|una|fina) )*(?:line|l[ií]nea|raya)(?: (?:fina|de l[aá]piz))*(?!['’]s|\p{L})(.*?)[.;,]\s*(?:(?:the|la) )?(?:(?:pencil )?line|l[ií]nea|raya)(?:['’]s| is| es) (?:de )?(\p{L}+(?: \p{L}+)?)[\s.!]*$/iu;
 
+const POUR =
+  /^(?:(?:and|then|y|luego|despu[eé]s|i|we|le|les) )*(?:pour(?:ing|ed)?|put(?:ting)?|add(?:ing|ed)?|spoon(?:ing|ed)?|echo|eche|echamos|vierto|verter|pongo|poner|va|le pongo) (?:in |on )?(?:(?:the|a|some|el|la|un|una) )?/iu;
+const LIES =
+  /[\s,]+(?:over (?:it|that|a spoon|the back of a spoon)|on (?:top|it|that)|on top of (?:it|that)|(?:por )?encima|por arriba|arriba|sobre (?:eso|ella|la cuchara)|last|al final)[\s.!]*$/iu;
+
+/** "Pour the grey, leave it ten minutes, pour teal over a spoon": poured in that order; what is done between adds no layer. */
+function poured(text: string): readonly string[] | undefined {
+  const clauses = text.split(/\s*[,.]\s*|\s+(?:then|luego)\s+/iu).filter(clause => clause !== '');
+  if (!POUR.test(clauses[0] ?? '')) return undefined;
+  const named = clauses.map(clause => ({
+    isPoured: POUR.test(clause),
+    name: bare(clause.replace(POUR, '').replace(LIES, '')),
+  }));
+  const layers = named.filter(({ isPoured, name }) => isPoured || knowsColour(name));
+  const isWhole = named.every(
+    one => layers.includes(one) || !one.name.split(/\s+/u).some(word => word.length > 3 && knowsColour(word)),
+  );
+  return layers.length > 1 && isWhole && layers.every(({ name }) => knowsColour(name))
+    ? layers.map(({ name }) => name)
+    : undefined;
+}
+
 /** What layers look like at the end: "like a pint of stout". */
 const LIKENESS = /[\s,]+(?:like|como|igual que) (?:an?|una?|the|la|el|my|mi|our) [\p{L}\p{M}'’ ]+[.!\s]*$/iu;
 
@@ -41,6 +63,7 @@ const LIKENESS = /[\s,]+(?:like|como|igual que) (?:an?|una?|the|la|el|my|mi|our)
 export function layersSaid(typed: string): string {
   if (typed.length > LONGEST || typed.includes(';')) return typed;
   const text = typed.replace(NOT_COUNTED, '').replace(LINE_IS, '$1$3$2');
-  const names = between(plainText(text)) ?? placedLayers(plainText(text).replace(LIKENESS, ''));
+  const plain = plainText(text).replace(LIKENESS, '');
+  const names = between(plainText(text)) ?? placedLayers(plain) ?? poured(plain);
   return names === undefined ? text : names.map(name => `1 parts ${name}`).join('; ');
 }

@@ -3,6 +3,9 @@ const MEASURED =
   /[\s,;.(-]*(?<!\p{L})(?:(?:i|and|lo|la|los|yo) )*(?:weighed|measured|checked|scooped|pes[eé]|pesad[oa]s?|med[ií]|medid[oa]s?|revis[eé])(?: (?:it|them|that|out|lo|la))* (?:twice|two times|2 times|dos veces|2 veces)(?!\p{L})[^\d]*$/iu;
 /** "Al uno por ciento". */
 const ONE_PERCENT = /(?<!\p{L})(?:un[oa]?|one) (?=(?:por ?ciento|per ?cent|percent|%))/giu;
+/** "One gram per hundred gram oils". */
+const PER_HUNDRED =
+  /(?<=(?<!\p{L})(?:per|each|every|por(?: cada)?|cada) )(?:a hundred|hundred|cien)(?= (?:g|grams?|gramos?)(?!\p{L}))/giu;
 const SPOON = '(?:tsps?|tbsps?|teaspoons?|tablespoons?|g|grams?|cdtas?|cdas?|cucharad(?:it)?as?|gramos?)';
 /** "1 tsp, then put in another half": both are in. */
 const ANOTHER_HALF = new RegExp(
@@ -27,6 +30,7 @@ export const powderSaid = (text: string): string =>
   text
     .replace(MEASURED, '')
     .replace(ONE_PERCENT, '1 ')
+    .replace(PER_HUNDRED, '100')
     .replace(RATHER, '')
     .replace(ALL_TOLD, '$2 $1 $3 $4')
     .replace(
