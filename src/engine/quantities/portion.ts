@@ -12,6 +12,7 @@ import { portionBeside, withHundreds } from '../text/amounts/told-beside.ts';
 import { withUpperEnd } from '../text/amounts/upper-end.ts';
 import { type Bounds, type Portion, readPhrase } from './amount.ts';
 import { excerpt } from './excerpt.ts';
+import { ofKindTold } from './kind-told.ts';
 import { oilsTold } from './oils-told.ts';
 import { plainAmount } from './plain-amount.ts';
 import { unitSize } from './unit-words.ts';
@@ -160,15 +161,15 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
     text,
     () => portionBeside(text),
     () => amountAlone(text),
-    () => toldAmount(text),
     () => oilsTold(whole),
+    () => toldAmount(text),
   ];
   let first: Refusal | undefined;
   for (const reading of readings) {
     const said = typeof reading === 'string' ? reading : reading();
     if (said === undefined) continue;
     try {
-      const range = rangeOf(said, measures);
+      const range = kindsTold(rangeOf(said, measures), whole);
       return said === text ? range : { ...range, about: hedged(text).about };
     } catch (refusal) {
       if (!(refusal instanceof Refusal) || text.length > LONGEST_TOLD) throw refusal;
@@ -181,6 +182,12 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
     }
   }
   throw first;
+}
+
+/** Both ends with what the whole text says that they are of. */
+function kindsTold({ low, high, about }: PortionRange, whole: string): PortionRange {
+  const text = spokenAmounts(whole);
+  return { low: ofKindTold(low, text), ...(high && { high: ofKindTold(high, text) }), about };
 }
 
 /** A portion in range that is a figure with its unit; undefined where there is more to read, or to refuse. */

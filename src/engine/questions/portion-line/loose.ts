@@ -52,20 +52,28 @@ export function looseIn(all: readonly Item[], read: Settled): readonly Telling[]
   return items.filter(isTelling).filter(one => !isUsed(items, one, read));
 }
 
-/** A bare figure with an oil behind it beside a weight of oils: whether that oil is one of them nobody can tell. */
+/** Less of an oil is told in grams with its unit. */
+const LEAST_G = 20;
+const JOINT = /^(?:and|y|e|n|plus|mas|with|con|\+|&|,)$/u;
+const SHARES = /%|percent|por ?ciento|porcentaje/u;
+
+/** "800 g of oil and 200 of lard": whether the fat that is named behind a weight of oils is one of them nobody can tell. */
 export function withLooseOil(
   loose: readonly Telling[],
   words: readonly string[],
   { from }: Settled,
 ): readonly string[] {
-  if (from?.told.of !== 'oils' || from.told.measure !== 'mass') return [];
+  if (from?.told.of !== 'oils' || from.told.measure !== 'mass' || SHARES.test(words.join(' '))) return [];
   const behind = (at: number) => (/^(?:of|de)$/u.test(words[at] ?? '') ? at + 1 : at);
-  const figures = loose.filter(
-    (one): one is Figure => one.is === 'figure' && one.value >= LEAST_G && isOil(words, behind(one.to)),
-  );
-  const sum = figures.reduce((all, { value }) => all + value, from.value);
-  return figures.length === 0 ? [] : [`${Number(sum.toFixed(1))} g oils`];
+  let end = from.to;
+  let sum = from.value;
+  for (const one of loose) {
+    const between = words.slice(end, one.from).filter(word => !OF_OILS.test(word));
+    const isNext = one.from >= end && between.length > 0 && between.every(word => JOINT.test(word));
+    if (one.is !== 'figure' || one.value < LEAST_G || !isNext || !isOil(words, behind(one.to))) continue;
+    sum += one.value;
+    end = behind(one.to) + 1;
+  }
+  return sum === from.value ? [] : [`${Number(sum.toFixed(1))} g oils`];
 }
-
-/** Less of an oil is told in grams with its unit. */
-const LEAST_G = 20;
+const OF_OILS = /^(?:of|de|los|the|oils?|fats?|aceites?|grasas?)$/u;

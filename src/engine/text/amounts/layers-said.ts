@@ -25,7 +25,7 @@ function between(text: string): readonly string[] | undefined {
 
 /** "Pencil line don't count": what is no layer of its own. */
 const NOT_COUNTED =
-  /(?:^|[,;.])[^,;.]*?(?:(?:do|does|did) ?n['’]?t|not|no) (?:count|cuentan?)(?:ed|s)?[^,;.]*(?=[,;.]|$)/iu;
+  /(?:^|[,;.])[^,;.\d]*(?<!\p{L})(?:line|pencil|stripe|dust(?:ing)?|l[ií]nea|raya|l[aá]piz|polvo)(?!\p{L})[^,;.\d]*(?:(?:do|does|did) ?n['’]?t|not|no) (?:count|cuentan?)(?:ed|s)?(?!\p{L})[^,;.\d]*(?=[,;.]|$)/iu;
 /** "Thin pencil line, then grey. Line's charcoal": its colour is told last. */
 const LINE_IS =
   /^(.*?)(?<!\p{L})(?:(?:thin|fine|pencil|a|una|fina) )*(?:line|l[ií]nea|raya)(?: (?:fina|de l[aá]piz))*(?!['’]s|\p{L})(.*?)[.;,]\s*(?:(?:the|la) )?(?:(?:pencil )?line|l[ií]nea|raya)(?:['’]s| is| es) (?:de )?(\p{L}+(?: \p{L}+)?)[\s.!]*$/iu;
