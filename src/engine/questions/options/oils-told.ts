@@ -53,9 +53,13 @@ function strictly(line: string): LyeQuestion | undefined {
   }
 }
 
+const TELLS_HOW_MUCH =
+  /\d|(?<!\p{L})(?:half|halves|thirds?|quarters?|fifths?|mitad|medi[oa]|tercios?|cuart[oa]s?|quint[oa]s?|equal|igual|iguales)(?!\p{L})/u;
+
 /** Oils with their amounts; lye and water that are told beside are none of them, and anything else is another option's. */
 function listed(said: string): string | undefined {
   const plain = prepared(said);
+  if (!TELLS_HOW_MUCH.test(plain)) return undefined;
   const read = recipeLine(plain);
   // Which lye and how much superfat are options of their own: what is told here of them would be lost.
   if (!('line' in read) || POTASSIUM.test(plain)) return undefined;
