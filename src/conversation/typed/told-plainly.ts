@@ -27,10 +27,10 @@ export function toldPlainly(
   const told: string[] = [];
   const meant = Object.entries(given).map(([name, value]): [string, Given[string]] => {
     const readAs = reads[name];
-    const said = readAs && typeof value === 'string' ? inPlainWords(readAs, value) : undefined;
+    if (readAs === undefined || typeof value !== 'string') return [name, value];
+    const said = inPlainWords(readAs, value);
     if (said === undefined) return [name, value];
-    if ('unclear' in said)
-      refuse('amount-several', { text: excerpt(String(value)), candidates: said.unclear });
+    if ('unclear' in said) refuse('amount-several', { text: excerpt(value), candidates: said.unclear });
     told.push(said.text);
     return [name, said.text];
   });
