@@ -24,7 +24,7 @@ export async function answeredPlainly<Answer extends Reply | Form>(
   try {
     return await answer(given);
   } catch (refusal) {
-    const plain = refusal instanceof Refusal ? toldPlainly(refusal, given, reads) : undefined;
+    const plain = refusal instanceof Refusal ? await toldPlainly(refusal, given, reads) : undefined;
     if (plain === undefined) throw refusal;
     return readAs(plain.told.map(context.say.ask.amountTold).join('; '), await answer(plain.given), context);
   }

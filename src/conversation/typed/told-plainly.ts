@@ -1,5 +1,6 @@
 import { excerpt } from '../../engine/quantities/excerpt.ts';
-import { inPlainWords, isOfWording, type ReadAs } from '../../engine/questions/options/in-plain-words.ts';
+import type { ReadAs } from '../../engine/questions/options/in-plain-words.ts';
+import { isOfWording } from '../../engine/questions/options/of-wording.ts';
 import { type Refusal, refuse } from '../../engine/refusal.ts';
 import type { Given } from '../question.ts';
 
@@ -18,12 +19,14 @@ export type ToldPlainly = { readonly given: Given; readonly told: readonly strin
  * place for every command, form and front. `reads` tells what each option is read as. Undefined where nothing is read otherwise.
  * Throws a Refusal `amount-several` where a figure in it may be meant instead.
  */
-export function toldPlainly(
+export async function toldPlainly(
   refusal: Refusal,
   given: Given,
   reads: Readonly<Record<string, ReadAs | undefined>>,
-): ToldPlainly | undefined {
+): Promise<ToldPlainly | undefined> {
   if (!isOfWording(refusal)) return undefined;
+  // Most amounts are read by their own reader: the grammar of questions is loaded for the first that is not.
+  const { inPlainWords } = await import('../../engine/questions/options/in-plain-words.ts');
   const told: string[] = [];
   const meant = Object.entries(given).map(([name, value]): [string, Given[string]] => {
     const readAs = reads[name];

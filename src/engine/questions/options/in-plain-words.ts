@@ -3,6 +3,7 @@ import { oilsOfBatch } from '../../batch/oils/bare-grams.ts';
 import { parsePortionRange } from '../../quantities/portion.ts';
 import { Refusal } from '../../refusal.ts';
 import { respelt } from '../../text/spelling/respelt.ts';
+import { isOfWording } from './of-wording.ts';
 import { oilsTold } from './oils-told.ts';
 import { portionTold, sizeTold } from './portion-told.ts';
 import { isRead, type Told } from './told.ts';
@@ -20,24 +21,6 @@ const READERS: Readonly<
   size: { strict: parseSize, told: sizeTold },
   oils: { strict: oilsOfBatch, told: oilsTold },
 };
-
-/** Refusals of the options' own readers that only say how a text is worded. */
-const UNREAD: ReadonlySet<string> = new Set([
-  'amount-unit-unknown',
-  'amount-unreadable',
-  'amount-vessel',
-  'cavity-by-mass',
-  'mould-sides',
-  'oil-is-food',
-  'oil-unknown',
-  'oil-without-amount',
-  'oils-mixed-units',
-  'oils-without-unit',
-  'size-unreadable',
-]);
-
-/** Whether a text was refused for how it is worded, and not for what it says. */
-export const isOfWording = ({ id }: Refusal): boolean => UNREAD.has(id);
 
 /** Why an option's own reader does not take a text; undefined where it does. */
 function refusalOf(strict: (text: string) => unknown, text: string): Refusal | undefined {
