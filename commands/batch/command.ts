@@ -56,12 +56,15 @@ export default commandGroup(
             en: 'Its oils, for dates and heat: “coconut 30%, olive 70%”',
             es: 'Sus aceites, para fechas y calor: «coco 30%, oliva 70%»',
           },
-          { most: 1500 },
+          { most: 1500, reads: 'oils' },
         ).optional(),
-        size: text({
-          en: 'With oils: “1000 g oils”, “mould 25x9x7 cm”',
-          es: 'Con aceites: «1000 g de aceites», «molde 25x9x7 cm»',
-        }).optional(),
+        size: text(
+          {
+            en: 'With oils: “1000 g oils”, “mould 25x9x7 cm”',
+            es: 'Con aceites: «1000 g de aceites», «molde 25x9x7 cm»',
+          },
+          { reads: 'size' },
+        ).optional(),
         base: text(
           {
             en: 'The soap without colour: white, cream, yellow, green, deep, or its oils',

@@ -78,10 +78,13 @@ export default commandGroup(
           en: 'Jars of your shelf: “Dusk, Sky”. Those not calibrated yet unless you say',
           es: 'Botes de tu estantería: «Ocaso, Cielo». Los no calibrados si no dices',
         }).optional(),
-        portion: text({
-          en: 'Batter in each test bar: “1/2 cup”, “100 g”. Half a cup unless you say',
-          es: 'Masa en cada barra: «1/2 taza», «100 g». Media taza si no dices nada',
-        }).optional(),
+        portion: text(
+          {
+            en: 'Batter in each test bar: “1/2 cup”, “100 g”. Half a cup unless you say',
+            es: 'Masa en cada barra: «1/2 taza», «100 g». Media taza si no dices nada',
+          },
+          { reads: 'portion' },
+        ).optional(),
         within: number(
           {
             en: 'Known well enough: give or take so much. 5 unless you say; 2 just shows',

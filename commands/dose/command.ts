@@ -21,10 +21,13 @@ export default command(
         en: 'A colourant by name or CI number, or a jar on your shelf',
         es: 'Un colorante por su nombre o número CI, o un bote de tu estantería',
       }),
-      portion: text({
-        en: 'How much batter: “2 cups”, “500 ml”, “1 lb oils”',
-        es: 'Cuánta masa: «2 tazas», «500 ml», «500 g de aceites»',
-      }),
+      portion: text(
+        {
+          en: 'How much batter: “2 cups”, “500 ml”, “1 lb oils”',
+          es: 'Cuánta masa: «2 tazas», «500 ml», «500 g de aceites»',
+        },
+        { reads: 'portion' },
+      ),
       strength: text({
         en: 'Tint, pastel, medium, full, or teaspoons per cup. Full unless you say',
         es: 'Toque, pastel, medio, pleno, o cucharaditas por taza. Pleno si no dices nada',

@@ -35,10 +35,13 @@ export default command(
         en: 'Or a photo of a bar: you pick one of its colours',
         es: 'O una foto de una pastilla: eliges uno de sus colores',
       }).optional(),
-      portion: text({
-        en: 'How much batter: “2 cups”, “500 ml”. 1 cup unless you say',
-        es: 'Cuánta masa: «2 tazas», «500 ml». 1 taza si no dices nada',
-      }).optional(),
+      portion: text(
+        {
+          en: 'How much batter: “2 cups”, “500 ml”. 1 cup unless you say',
+          es: 'Cuánta masa: «2 tazas», «500 ml». 1 taza si no dices nada',
+        },
+        { reads: 'portion' },
+      ).optional(),
       from: choice(
         {
           en: 'What it may use. Your shelf unless you say',

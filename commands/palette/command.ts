@@ -14,10 +14,13 @@ const colours = text(
   { most: 400 },
 );
 const soap = {
-  portion: text({
-    en: 'Batter for each colour: “2 cups”. 1 cup unless you say',
-    es: 'Masa para cada color: «2 tazas». 1 taza si no dices nada',
-  }).optional(),
+  portion: text(
+    {
+      en: 'Batter for each colour: “2 cups”. 1 cup unless you say',
+      es: 'Masa para cada color: «2 tazas». 1 taza si no dices nada',
+    },
+    { reads: 'portion' },
+  ).optional(),
   base: text(
     {
       en: 'The soap without colour: white, cream, yellow, green, or your oils',

@@ -3,6 +3,7 @@ import { type FollowUp, followUp, type SeenBy } from '../../src/conversation/com
 import type { Context } from '../../src/conversation/context.ts';
 import type { Given } from '../../src/conversation/question.ts';
 import type { Choice, Form, Reply } from '../../src/conversation/reply.ts';
+import { answeredPlainly } from '../../src/conversation/typed/answered-plainly.ts';
 import type { WrittenPlan } from '../../src/engine/batch/planning/written-plan.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { preferencesOf } from '../../src/records/preferences.ts';
@@ -21,7 +22,7 @@ import { type Asking, makePlan, printPlan } from './answer.ts';
 import { emptied, type FormName, fieldsOf, typedIn, unlike, wordsIn } from './forms.ts';
 import { nameSent, save } from './save.ts';
 import { planNamesJar, whoSees } from './who-sees.ts';
-import { changed } from './written.ts';
+import { changed, READS } from './written.ts';
 
 const planId = { plan: z.string() };
 /** A plan, and whether the answer that it stood in was for everybody: `g`. */
@@ -93,10 +94,13 @@ const sentForm = (name: FormName): FollowUp<Shown> =>
     async answer({ plan: id, seen }, context, { fields: sent }) {
       const before = await planOrNone(id, context);
       const kept = emptied(before, name, sent);
-      try {
-        const plan = await planSent(before, name, sent, context);
+      const shown = async (fields: Given): Promise<Reply> => {
+        const plan = await planSent(before, name, fields, context);
         const seenBy = seenIn({ seen }) === 'asker' ? 'asker' : await whoSees(plan, context);
-        return await answerPlan(plan, { seenBy }, context);
+        return answerPlan(plan, { seenBy }, context);
+      };
+      try {
+        return await answeredPlainly(shown, { given: sent, reads: READS }, context);
       } catch (refusal) {
         if (!(refusal instanceof Refusal)) throw refusal;
         return putRight(

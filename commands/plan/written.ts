@@ -24,6 +24,9 @@ export const SWIRLS = {
 
 const long = { most: 1500 };
 
+/** What amounts of a plan are read as, in options and forms alike. */
+export const READS = { oils: 'oils', size: 'size' } as const;
+
 /** The options that are the plan's own words. */
 export const written = {
   oils: text(
@@ -31,12 +34,15 @@ export const written = {
       en: 'Oils: “coconut 30%, olive 50%, palm 20%”, or weights',
       es: 'Aceites: «coco 30%, oliva 50%, palma 20%», o pesos',
     },
-    long,
+    { ...long, reads: READS.oils },
   ).optional(),
-  size: text({
-    en: '“1000 g oils”, “1.2 l batter”, “mould 25x9x7 cm”, “12 x 100 ml”',
-    es: '«1000 g de aceites», «1,2 l de masa», «molde 25x9x7 cm», «12 x 100 ml»',
-  }).optional(),
+  size: text(
+    {
+      en: '“1000 g oils”, “1.2 l batter”, “mould 25x9x7 cm”, “12 x 100 ml”',
+      es: '«1000 g de aceites», «1,2 l de masa», «molde 25x9x7 cm», «12 x 100 ml»',
+    },
+    { reads: READS.size },
+  ).optional(),
   superfat: number(
     {
       en: 'Percent of the oils left unsaponified. 5 unless you say',

@@ -123,10 +123,13 @@ export default commandGroup(
           { en: 'How many steps. 5 unless you say', es: 'Cuántos pasos. 5 si no dices' },
           { least: 3, most: 12 },
         ).optional(),
-        portion: text({
-          en: 'Batter in each step: “1 cup”. 1 cup unless you say',
-          es: 'Masa en cada paso: «1 taza». 1 taza si no dices nada',
-        }).optional(),
+        portion: text(
+          {
+            en: 'Batter in each step: “1 cup”. 1 cup unless you say',
+            es: 'Masa en cada paso: «1 taza». 1 taza si no dices nada',
+          },
+          { reads: 'portion' },
+        ).optional(),
         ...soap,
       },
       completes: { base, from: suggestMix, to: suggestMix },

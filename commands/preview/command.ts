@@ -24,10 +24,13 @@ export default command(
         },
         { most: 400 },
       ),
-      portion: text({
-        en: 'How much batter it goes into: “2 cups”. 1 cup unless you say',
-        es: 'En cuánta masa: «2 tazas». 1 taza si no dices nada',
-      }).optional(),
+      portion: text(
+        {
+          en: 'How much batter it goes into: “2 cups”. 1 cup unless you say',
+          es: 'En cuánta masa: «2 tazas». 1 taza si no dices nada',
+        },
+        { reads: 'portion' },
+      ).optional(),
       base: text(
         {
           en: 'The soap without colour: white, cream, yellow, green, or your oils. Cream unless you say',

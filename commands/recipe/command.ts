@@ -161,10 +161,13 @@ export default commandGroup(
       seenBy: 'asker',
       options: {
         recipe,
-        size: text({
-          en: 'How many times (“2”, “1/2”), or the new size: “1500 g oils”, “mould 25x9x7 cm”',
-          es: 'Cuántas veces («2», «1/2») o el tamaño nuevo: «1500 g de aceites»',
-        }),
+        size: text(
+          {
+            en: 'How many times (“2”, “1/2”), or the new size: “1500 g oils”, “mould 25x9x7 cm”',
+            es: 'Cuántas veces («2», «1/2») o el tamaño nuevo: «1500 g de aceites»',
+          },
+          { reads: 'size' },
+        ),
         'save-as': saveAs.optional(),
       },
       formerly: { to: 'size' },

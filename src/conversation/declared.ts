@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { ReadAs } from '../engine/questions/options/in-plain-words.ts';
 import type { Phrase } from '../words/sentence.ts';
 
 /** An option as the fronts see it, read off the schema that also validates it. */
@@ -19,6 +20,8 @@ export type DeclaredOption = {
   readonly choices?: readonly { readonly value: string; readonly label: Phrase }[];
   readonly least?: number;
   readonly most?: number;
+  /** What an amount in it is read as. */
+  readonly reads?: ReadAs;
   /** True when the front may ask for suggestions while the member types. */
   readonly completes: boolean;
 };
@@ -28,6 +31,7 @@ type Described = {
   option?: DeclaredOption['kind'];
   says?: Phrase;
   labels?: Record<string, Phrase>;
+  reads?: ReadAs;
   minimum?: number;
   maximum?: number;
   maxLength?: number;
@@ -64,7 +68,7 @@ function spread(name: string, described: Described): [string, Described][] {
 
 function declaredOption(
   name: string,
-  { option, says, labels, minimum, maximum, maxLength }: Described,
+  { option, says, labels, reads, minimum, maximum, maxLength }: Described,
   { required, completes }: { required: boolean; completes: boolean },
 ): DeclaredOption {
   if (!option || !says) throw new Error(`option ${name} is not made by the builders of option.ts`);
@@ -75,6 +79,7 @@ function declaredOption(
     required,
     says,
     completes,
+    ...(reads && { reads }),
     ...(labels && { choices: Object.entries(labels).map(([value, label]) => ({ value, label })) }),
     ...(minimum !== undefined && { least: minimum }),
     ...(most !== undefined && { most }),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { ReadAs } from '../engine/questions/options/in-plain-words.ts';
 import type { Phrase } from '../words/sentence.ts';
 import type { DeclaredOption } from './declared.ts';
 import type { Attachment, Named } from './question.ts';
@@ -11,13 +12,17 @@ type Meta = {
   readonly option: DeclaredOption['kind'];
   readonly says: Phrase;
   readonly labels?: Readonly<Record<string, Phrase>>;
+  readonly reads?: ReadAs;
 };
 
 const declare = <S extends z.ZodType>(schema: S, meta: Meta): S => schema.meta(meta);
 
-/** A line of text, trimmed by nobody: at most `most` characters (default 200, the platform allows 6000). */
-export const text = (says: Phrase, { most = 200 }: { most?: number } = {}) =>
-  declare(z.string().min(1).max(most), { option: 'text', says });
+/**
+ * A line of text, trimmed by nobody: at most `most` characters (default 200, the platform allows 6000). `reads`: an amount that is also
+ * read as a plain question would tell it.
+ */
+export const text = (says: Phrase, { most = 200, reads }: { most?: number; reads?: ReadAs } = {}) =>
+  declare(z.string().min(1).max(most), { option: 'text', says, ...(reads && { reads }) });
 
 /** One of the keys of `labels`; the platform shows the label, answers carry the key. */
 export const choice = <const Key extends string>(says: Phrase, labels: Readonly<Record<Key, Phrase>>) =>

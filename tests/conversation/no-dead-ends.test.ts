@@ -33,6 +33,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   'shelf-item-ambiguous': ['/shelf show item:"Deep"'],
   'batch-unknown': ['/batch show batch:"Munday loaf"'],
   'colour-unreadable': ['/match target:"xqzzt wwq"'],
+  'amount-several': ['/dose colourant:"ultramarine blue" portion:"500g oils then lye n that on top, or 600"'],
   'command-unknown': ['/doos colourant:"gold mica" portion:"1 cup"', '/shelv list'],
   'option-unknown': ['/dose color:"gold mica" portion:"1 cup"'],
 };

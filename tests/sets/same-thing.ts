@@ -30,7 +30,7 @@ export function sameThing(got: string, wanted: string): boolean {
   return fold(got).includes(fold(wanted)) || (fold(wanted).includes(fold(got)) && fold(got).length > 3);
 }
 
-const PLAIN = /^(?:plain|uncolou?red|natural|base|none|no colou?r)$/iu;
+const PLAIN = /^(?:plain|uncolou?red|natural|base|none|no colou?r|sin color(?:ear)?)$/iu;
 
 /** One colour in two languages, or two words for it. */
 export function sameColour(got: string, wanted: string): boolean {

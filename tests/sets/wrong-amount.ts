@@ -4,6 +4,7 @@ import { parsePortions } from '../../src/engine/batch/portions/portion-list.ts';
 import { parseCarrier, parsePremix } from '../../src/engine/dosing/parse-premix.ts';
 import type { Portion } from '../../src/engine/quantities/amount.ts';
 import { parsePortion, parsePortionRange } from '../../src/engine/quantities/portion.ts';
+import { inPlainWords, type ReadAs } from '../../src/engine/questions/options/in-plain-words.ts';
 import { Refusal } from '../../src/engine/refusal.ts';
 import { respelt } from '../../src/engine/text/spelling/respelt.ts';
 import { near, sameColour } from './same-thing.ts';
@@ -34,10 +35,25 @@ function wrongOrRespelt(item: Omit<TextSet['amounts'][number], 'language'>): str
   try {
     return wrongReading(item);
   } catch (refusal) {
-    const text = respelt(item.text).text;
-    if (!(refusal instanceof Refusal) || text === item.text) throw refusal;
+    if (!(refusal instanceof Refusal)) throw refusal;
+    const text = toldPlainly(item) ?? respelt(item.text).text;
+    if (text === item.text) throw refusal;
     return wrongReading({ ...item, text });
   }
+}
+
+const READ_AS: Readonly<Record<string, ReadAs>> = {
+  portion: 'portion',
+  oils: 'portion',
+  size: 'size',
+  'recipe-oils': 'oils',
+};
+
+/** What only the grammar of questions reads. */
+function toldPlainly({ text, kind }: Omit<TextSet['amounts'][number], 'language'>): string | undefined {
+  const readAs = READ_AS[kind];
+  const told = readAs && inPlainWords(readAs, text);
+  return told && 'text' in told ? told.text : undefined;
 }
 
 function wrongReading({

@@ -13,6 +13,10 @@ function toThePound(label: Readonly<Record<string, unknown>>): Readonly<Record<s
     : { tsp_per_lb_oils: Number(tsp) * pounds };
 }
 
+/** Grams to the pound of oils as the percent that they are. */
+const percentOf = ({ perPound, low }: ReturnType<typeof readPowder>): number | undefined =>
+  perPound && low?.measure === 'mass' ? (100 * low.grams) / 453.59237 : undefined;
+
 /** What is wrong with how an amount of powder is read, beside its label. */
 export function wrongPowder(text: string, label: Readonly<Record<string, unknown>>): string | undefined {
   const read = readPowder(text);
@@ -26,7 +30,7 @@ export function wrongPowder(text: string, label: Readonly<Record<string, unknown
     (read.perPound
       ? bad(expect.tsp, undefined) || bad(expect.g, undefined)
       : bad(expect.tsp, tsp(read.low)) || bad(expect.g, grams(read.low))) ||
-    bad(expect.percent_oils ?? expect.percent, read.percentOfOils) ||
+    bad(expect.percent_oils ?? expect.percent, read.percentOfOils ?? percentOf(read)) ||
     bad(expect.tsp_low, tsp(read.low)) ||
     bad(expect.tsp_high, tsp(read.high)) ||
     bad(expect.g_low, grams(read.low)) ||

@@ -5,7 +5,9 @@ import { type Action, followUp } from '../command.ts';
 import type { Context } from '../context.ts';
 import type { Given } from '../question.ts';
 import type { Choice, Form, Reply } from '../reply.ts';
+import { answeredPlainly, readAs } from './answered-plainly.ts';
 import { lineOf } from './line-of.ts';
+
 import {
   givenRespelt,
   optionWith,
@@ -52,28 +54,53 @@ export async function takeOrOffer(
     }
     const again = await respeltAnswer({ command, action, given }, refusal, context);
     if (again) return again;
-    const unclear = unclearIn(refusal, context.language);
-    const option = unclear && optionWith(unclear.text, given);
-    if (!unclear || !option) throw refusal;
-    const [name, value] = option;
-    const withText = (by: string): Given => ({ ...given, [name]: replaced(value, unclear.text, by) });
-    const choices = await choicesFor({ command, action, given, option: name }, unclear, context);
-    // Names that are merely near are no candidates of one meaning.
-    const isOneOf = 'candidates' in refusal.values;
-    const same = !isOneOf
-      ? undefined
-      : await sameForAll(
-          action,
-          unclear.candidates.map(({ text }) => withText(text)),
-          context,
-        );
-    if (!same) throw new Offer(refusal, choices);
-    const note = context.say.ask.sameForAll({
-      text: unclear.text,
-      names: unclear.candidates.map(({ label }) => label),
-    });
-    return { ...same, blocks: [{ kind: 'text', text: note }, ...same.blocks], choices };
+    const plain = await plainAnswer({ command, action, given }, refusal, context);
+    return plain instanceof Refusal ? offered({ command, action, given }, plain, context) : plain;
   }
+}
+
+/** The answer to amounts in plainer words; else why they cannot be told, or the refusal as it was. */
+async function plainAnswer(
+  { command, action, given }: Asked,
+  refusal: Refusal,
+  context: Context,
+): Promise<Reply | Form | Refusal> {
+  const reads = Object.fromEntries(action.options.map(one => [one.name, one.reads]));
+  const answer = (told: Given) =>
+    told === given ? Promise.reject(refusal) : takeOrOffer({ command, action, given: told }, context);
+  return answeredPlainly(answer, { given, reads }, context).catch((again: unknown) => {
+    if (again instanceof Refusal) return again;
+    throw again;
+  });
+}
+
+/** The answer that all that may be meant have in common; throws an {@link Offer} with a button for each, or the Refusal as it is. */
+async function offered(
+  { command, action, given }: Asked,
+  refusal: Refusal,
+  context: Context,
+): Promise<Reply> {
+  const unclear = unclearIn(refusal, context.language);
+  const option = unclear && optionWith(unclear.text, given);
+  if (!unclear || !option) throw refusal;
+  const [name, value] = option;
+  const withText = (by: string): Given => ({ ...given, [name]: replaced(value, unclear.text, by) });
+  const choices = await choicesFor({ command, action, given, option: name }, unclear, context);
+  // Names that are merely near are no candidates of one meaning.
+  const isOneOf = 'candidates' in refusal.values && refusal.id !== 'amount-several';
+  const same = !isOneOf
+    ? undefined
+    : await sameForAll(
+        action,
+        unclear.candidates.map(({ text }) => withText(text)),
+        context,
+      );
+  if (!same) throw new Offer(refusal, choices);
+  const note = context.say.ask.sameForAll({
+    text: unclear.text,
+    names: unclear.candidates.map(({ label }) => label),
+  });
+  return { ...same, blocks: [{ kind: 'text', text: note }, ...same.blocks], choices };
 }
 
 /** The answer to a question whose slips of the finger are put right; undefined where there are none, or still nothing to read. */
@@ -93,12 +120,6 @@ async function respeltAnswer(
     if (again instanceof Offer && again.refusal.id === refusal.id) return undefined;
     throw again;
   }
-}
-
-function readAs(label: string, answer: Reply | Form, { say }: Context): Reply | Form {
-  if (answer.kind === 'form') return answer;
-  const note = { kind: 'text', text: say.ask.readAs({ name: label }) } as const;
-  return { ...answer, data: { ...answer.data, readAs: label }, blocks: [note, ...answer.blocks] };
 }
 
 /** The answer that all of several questions get, with everybody's cautions; undefined where they differ. */
@@ -154,7 +175,7 @@ async function choicesFor(
   const again = action.seenBy === 'group' ? againForGroup : againForAsker;
   return candidates.map(({ label }, at) => ({
     kind: 'button',
-    label,
+    label: context.say.ask.amountTold(label),
     follow: again.with({ line: context.idempotencyKey, at }),
   }));
 }

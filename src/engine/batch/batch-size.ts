@@ -46,7 +46,7 @@ const SQUARE =
   /(\d+(?:[.,]\d+)?)\s?(cms?|mm|in|inch(?:es)?|pulgadas)\s(?:square|sq|cuadrad[oa]s?)(?!\p{L})/giu;
 /** Of a side: "two and a half", "8 y medio". */
 const AND_PART =
-  /(?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b))/giu;
+  /(?<![\d.,/])(\d{1,3}) (?:and|y) (?:an? |1 )?(half|medi[oa]|quarter|cuarto)(?=\s*(?:$|[,;)"x]|by\b|por\b|in\b|inch|cm|pulg|cent|wide|long|tall|deep|high|de\b|(?:lit(?:er|re)|litro|kilo|pound|libra|ounce|onza|cup|taza|pint)s?\b|(?:kg|lb|oz|ml|l)s?\b))/giu;
 
 /**
  * Reads a batch size: `1000 g oils`, `1.2 l batter`, `1500 g batter`, `mould 25x9x7 cm` (length, width, height),
@@ -60,9 +60,23 @@ export function parseSize(text: string): BatchSize {
   } catch (refusal) {
     const worded = refusal instanceof Refusal && UNREAD.has(refusal.id) ? sizeAmongWords(text) : undefined;
     if (worded === undefined) throw refusal;
-    return sizeOf(worded);
+    return sizeOf(
+      isMass(worded) && (OF_BATTER.test(text) || OF_MOULD.test(text)) && !OF_OILS.test(text)
+        ? `${worded} batter`
+        : worded,
+    );
   }
 }
+
+/** A weight by itself. */
+const isMass = (text: string): boolean =>
+  /^[\d.,/ ]+(?:k?g|grs?|grams?|gramos?|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?)$/iu.test(text);
+/** "Entran 600 g de jabón": what fills a mould is batter. */
+const OF_BATTER =
+  /(?<!\p{L})(?:of|de) (?:(?:the|my|raw|la|el|mi) )*(?:batter|soap|masa|mezcla|jab[oó]n|pasta)(?!\p{L})/iu;
+
+/** "El molde es de un kilo": what a mould weighs full is batter, as `weighedPieces` reads it. */
+const OF_MOULD = /(?<!\p{L})(?:mou?lds?|moldes?|loaf)(?!\p{L})/iu;
 
 /** Refusals of a size that may only be told in other words. */
 const UNREAD: ReadonlySet<string> = new Set([

@@ -70,6 +70,9 @@ function liquidBefore(text: string, from: string): string {
 
 function premixOf(text: string, measures: Measures): Premix {
   const plain = spokenAmounts(plainText(text).replace(OF_DIALECT, 'of '))
+    .replace(EQUALLY, '1 part $1 to 1 part $2')
+    .replace(MEASURES_EACH, '$1 parts $2 to $3 parts $4')
+    .replace(NAMES_BEFORE, '$3 parts $1 to $4 parts $2')
     .replace(PART_TO_PARTS, '1 to $1 $2')
     .replace(/^(?:al|at|a|@) ?(?=\d[\d.,]* ?%)/iu, '')
     .replace(SAID, '')
@@ -96,6 +99,15 @@ const SAID =
   /^(?:(?:(?:i|we|you) (?:do be |am |be |usually |always )*)?(?:mix|mixing|use|using|do|put|stir|wet)(?: (?:it|up|in|about))* |(?:yo )?(?:le )?(?:pongo|echo|uso|mezclo|hago|mojo) )?(?:(?:por|para|a) cada |(?:for|per|to) (?:each|every) )?(?=\d|an? |una? |half |media |one |tsp|tbsp|teaspoon|tablespoon|cdta|cda|cucharad)/iu;
 const SAID_BETWEEN =
   /^(.*\d.*?\p{L})(\s)(?:(?:yo )?(?:le )?(?:pongo|echo|uso|meto|agrego|añado|van|va|lleva)|(?:i|we|you) (?:use|put|add|need)|(?:goes|go))\s(?=\d)/iu;
+/** "Equal powder and oil". */
+const EQUALLY =
+  /^(?:equal|same|igual(?:es)?)(?: (?:parts?|amounts?|partes|cantidad(?:es)?))?(?: (?:of|de))? (\p{L}+(?: \p{L}+)?) (?:and|n|&|y|to|con|with) (\p{L}+(?: \p{L}+)?)[\s.]*$/iu;
+/** "Una medida de carbón, cinco de girasol (aceite)". */
+const MEASURES_EACH =
+  /^(\d+|an?|one|una?) (?:medidas?|measures?|scoops?|spoons?|cacitos?) (?:of |de )?(\p{L}+(?: \p{L}+)?),? (?:and |y |por |to )?(?:to )?(\d+|one|una?)(?: (?:medidas?|measures?|scoops?|spoons?|of the same(?: spoons?)?))? (?:of |de )(?:the same spoon of )?(\p{L}+(?: \p{L}+)?)(?: \([\p{L} ]+\))?[\s.]*$/iu;
+/** "Clay:water 1:2". */
+const NAMES_BEFORE =
+  /^(\p{L}[\p{L}\d]*(?: \p{L}+)?) ?[:/] ?(\p{L}+(?: \p{L}+)?)[ ,:]+(\d{1,2}) ?[:/] ?(\d{1,2})[\s.]*$/iu;
 /** "One o' powder". */
 const OF_DIALECT = /(?<!\p{L})o['’] ?(?=\p{L})/giu;
 /** "El dióxido lo tengo en agua, una parte por cinco de agua". */

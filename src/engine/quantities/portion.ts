@@ -4,12 +4,15 @@ import { VESSEL_WORDS } from '../text/amounts/amount-asides.ts';
 import { type AmountPhrase, amountPhrase } from '../text/amounts/amount-phrases.ts';
 import { hedged, withoutRemark } from '../text/amounts/amount-remarks.ts';
 import { restated } from '../text/amounts/restated.ts';
+import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
 import { isAnyOil } from '../text/amounts/stop-words.ts';
 import { thousandsPlain } from '../text/amounts/thousands.ts';
 import { toldAmount } from '../text/amounts/told-amount.ts';
 import { portionBeside, withHundreds } from '../text/amounts/told-beside.ts';
+import { withUpperEnd } from '../text/amounts/upper-end.ts';
 import { type Bounds, type Portion, readPhrase } from './amount.ts';
 import { excerpt } from './excerpt.ts';
+import { ofKindTold } from './kind-told.ts';
 import { oilsTold } from './oils-told.ts';
 import { plainAmount } from './plain-amount.ts';
 import { unitSize } from './unit-words.ts';
@@ -153,20 +156,20 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
   const plain = plainPortion(whole, measures);
   if (plain) return { low: plain, about: false };
   refuseGross(whole);
-  const text = restated(whole);
+  const text = restated(/up to|as much as|hasta/iu.test(whole) ? withUpperEnd(spokenAmounts(whole)) : whole);
   const readings = [
     text,
     () => portionBeside(text),
     () => amountAlone(text),
-    () => toldAmount(text),
     () => oilsTold(whole),
+    () => toldAmount(text),
   ];
   let first: Refusal | undefined;
   for (const reading of readings) {
     const said = typeof reading === 'string' ? reading : reading();
     if (said === undefined) continue;
     try {
-      const range = rangeOf(said, measures);
+      const range = kindsTold(rangeOf(said, measures), whole);
       return said === text ? range : { ...range, about: hedged(text).about };
     } catch (refusal) {
       if (!(refusal instanceof Refusal) || text.length > LONGEST_TOLD) throw refusal;
@@ -179,6 +182,12 @@ export function parsePortionRange(typed: string, measures: Measures = MEASURES.u
     }
   }
   throw first;
+}
+
+/** Both ends with what the whole text says that they are of. */
+function kindsTold({ low, high, about }: PortionRange, whole: string): PortionRange {
+  const text = spokenAmounts(whole);
+  return { low: ofKindTold(low, text), ...(high && { high: ofKindTold(high, text) }), about };
 }
 
 /** A portion in range that is a figure with its unit; undefined where there is more to read, or to refuse. */

@@ -95,7 +95,7 @@ const WORDS: Readonly<Record<Unit, string>> = {
   gram: 'gramito gramitos g gs gr grs gm gms gram grams gramme grammes gramo gramos',
   kilogram: 'kilito kilitos kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes kilogramo kilogramos',
   ounce: 'oz ozs ounce ounces onza onzas',
-  pound: 'lb lbs pound pounds libra libras #',
+  pound: 'lb lbs pound pounds libra libras librita libritas #',
 };
 
 const BY_WORD: ReadonlyMap<string, Unit> = new Map(

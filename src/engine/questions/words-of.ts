@@ -1,6 +1,7 @@
 import { PLAIN_WORDS } from '../flaws/reading/lexicon/plain.ts';
 import { unitOfWord } from '../quantities/unit-words.ts';
 import { spokenAmounts } from '../text/amounts/spoken-amounts.ts';
+import { withUpperEnd } from '../text/amounts/upper-end.ts';
 import { figuresHeard } from '../text/spelling/chat-spelling.ts';
 import { slipsAmong } from '../text/spelling/respelt.ts';
 import { unaccented } from '../text/unaccented.ts';
@@ -20,7 +21,7 @@ const MOST_WORDS = 300;
 
 /** Everyday words of questions, which no slip of the finger turns into a colourant. */
 export const PLAIN = new Set(
-  `${PLAIN_WORDS.join(' ')} about allowed number numbers colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos grasa grasas completo completa glicerina media libra libras onzas litro molde barra barras noche manana casa perfume`.split(
+  `${PLAIN_WORDS.join(' ')} about allowed number numbers colouring coloring powdery anyone bring chart check color colour could create cream dough dump exactly first frost frosting going gonna grind label like little looks maybe melt mostly paint plain please quick really recipe recipie right shelf shift should spoon still stripe stuff swirl tbsp teaspoon tonight tracing trying want wanna weird whole without would write years bored batch batter layers three cousin market reds blues greens pinks whites estilo algo color colores rojo roja rojos verde azul rosa claro clarito aceite aceites mezcla jabon oscuro quiero tengo puedo hacer hago cuanto cuanta cuantos cuantas poner pongo echar echarlo antes aguanta queda quede vender capas todo lote polvo agua sobre tambien porque estan estados unidos europa legal taza tazas gramos grasa grasas completo completa glicerina media libra libras onzas litro molde barra barras noche manana casa perfume centimetro centimetros milimetro milimetros centimeter centimeters centimetre centimetres millimeters millimetres`.split(
     /\s+/u,
   ),
 );
@@ -103,7 +104,7 @@ export function wordsOf(question: string): Words {
     .replace(/([?!;()]|,(?!\d)|\.(?!\d)|:(?!\d)| [-–—]+ )/gu, ' $1 ')
     .replace(/\s+/gu, ' ')
     .trim();
-  const typed = kitchenColoursNamed(spokenAmounts(plain))
+  const typed = kitchenColoursNamed(withUpperEnd(spokenAmounts(plain)))
     .split(' ')
     .slice(0, MOST_WORDS)
     .flatMap(word => (SHORT.get(word) ?? word).split(' '));

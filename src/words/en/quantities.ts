@@ -2,6 +2,7 @@ import type { Strength, StrengthName } from '../../engine/quantities/strength.ts
 import { measuresIn } from '../measures.ts';
 import { numbersIn } from '../numbers.ts';
 import type { RefusalSentences } from '../sentence.ts';
+import { amountTold } from './amount-told.ts';
 
 const { plain, mixed } = numbersIn('en');
 const measures = measuresIn('en', { tablespoon: 'Tbsp', teaspoon: 'tsp', of: 'of' });
@@ -54,6 +55,7 @@ export const quantitiesRefusals: Pick<
   | 'amount-gross'
   | 'amount-unreadable'
   | 'amount-range'
+  | 'amount-several'
   | 'amount-ambiguous'
   | 'amount-out-of-range'
   | 'strength-unreadable'
@@ -79,6 +81,8 @@ export const quantitiesRefusals: Pick<
       : `I can't read “${text}” as an amount. Write it like “2 cups”, “1 1/2 cups”, “250 ml” or “1 lb oils”.`,
   'amount-range': ({ text, low, high }) =>
     `“${text}” is a range. Give one of its ends, “${low}” or “${high}”, and ask again for the other.`,
+  'amount-several': ({ text, candidates }) =>
+    `“${text}” has more than one figure that may be meant: ${candidates.map(amountTold).join(', or ')}? Write the one you mean.`,
   'amount-ambiguous': ({ text, small, large }) =>
     `“${text}” could be ${small} or ${large}. Please write ${large} without a mark, or ${small} with fewer decimals.`,
   'amount-out-of-range': ({ text, low, high }) =>

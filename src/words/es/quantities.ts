@@ -2,6 +2,7 @@ import type { StrengthName } from '../../engine/quantities/strength.ts';
 import type * as en from '../en/quantities.ts';
 import { measuresIn } from '../measures.ts';
 import { numbersIn } from '../numbers.ts';
+import { amountTold } from './amount-told.ts';
 
 const { plain, mixed } = numbersIn('es');
 const measures = measuresIn('es', { tablespoon: 'cda', teaspoon: 'cdta', of: 'de' });
@@ -59,6 +60,8 @@ export const quantitiesRefusals: typeof en.quantitiesRefusals = {
       : `No puedo leer «${text}» como cantidad. Escríbela así: «2 tazas», «1 1/2 tazas», «250 ml» o «1 lb de aceites».`,
   'amount-range': ({ text, low, high }) =>
     `«${text}» es un intervalo. Da uno de sus extremos, «${low}» o «${high}», y pregunta otra vez por el otro.`,
+  'amount-several': ({ text, candidates }) =>
+    `En «${text}» hay más de una cifra que puede valer: ¿${candidates.map(amountTold).join(', o ')}? Escribe la que quieres decir.`,
   'amount-ambiguous': ({ text, small, large }) =>
     `«${text}» puede ser ${small} o ${large}. Escribe ${large} sin signo, o ${small} con menos decimales.`,
   'amount-out-of-range': ({ text, low, high }) =>

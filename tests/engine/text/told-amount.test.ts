@@ -140,7 +140,11 @@ describe('amounts of other things among words', () => {
   });
 
   test('a spoon and another half of one is no single spoon', () => {
-    expect(orRefusal(() => readPowder('put in 1 tsp then thought no and put in another half'))).toBe(
+    expect(readPowder('put in 1 tsp then thought no and put in another half').low).toEqual({
+      measure: 'volume',
+      millilitres: expect.closeTo(1.5 * 4.92892159375, 6),
+    });
+    expect(orRefusal(() => readPowder('put in 1 tsp then another of something'))).toBe(
       'powder-without-amount',
     );
   });

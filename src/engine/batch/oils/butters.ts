@@ -34,7 +34,7 @@ export const BUTTERS: readonly Oil[] = [
     es: 'Manteca de karité',
     inci: 'Butyrospermum Parkii Butter',
     oilClass: 'butter',
-    words: 'shea|karite|shea butter',
+    words: 'shea|karite|shea butter|shea nilotica',
     saponification: [160, 195],
     iodine: [30, 75],
     relativeDensity: [0.895, 0.915],

@@ -10,6 +10,8 @@ import type { Count, Item, Quantity } from './item.ts';
 /** What else goes into a pot by weight: an amount beside one of these is no portion. */
 const OTHER =
   /^(?:water|lye|naoh|koh|soda|caustic|milk|fragrance|scent|perfume|eo|fo|agua|sosa|lejia|leche|fragancia|esencia|perfume|hidroxido|beeswax|cera|salt|sal|sugar|azucar|honey|miel|glycerin|glycerine|glicerina)$/u;
+/** Whether a word names what else goes into a pot. Lower case without accents. */
+export const isOther = (word: string): boolean => OTHER.test(word);
 /** What a jug weighs besides nobody here knows. */
 const WITH_VESSEL =
   /^(?:with|including|con|contando|incluyendo) (?:(?:the|my|its|la|el|mi|su) )*(?:jug|jar|pot|bowl|bucket|pail|tub|container|beaker|pitcher|jarra|olla|bol|cuenco|balde|cubeta|recipiente|bote|envase)(?!\p{L})(?! (?:already |ya )?(?:took|taken|tared|off|removed|zeroed|tarad[oa]|descontad[oa]|aparte))/u;

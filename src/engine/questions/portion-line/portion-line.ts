@@ -4,10 +4,12 @@ import type { Words } from '../words-of.ts';
 import { bareAmounts, elidedAmounts } from './bare-amounts.ts';
 import type { Item, Quantity } from './item.ts';
 import { itemsOf } from './items.ts';
+import { looseIn, type Telling, withLooseOil } from './loose.ts';
 import { isTaken } from './parts.ts';
 import { putRight } from './put-right.ts';
 import { type Reckoned, type Settled, settled } from './settled.ts';
 import { withCupSizes } from './sized-cups.ts';
+import { sumOfOilsIn } from './sums.ts';
 import { withoutTwins } from './told-twice.ts';
 
 /** The amounts of a question by what they are for, each in words that the options' grammars read. */
@@ -19,6 +21,8 @@ export type PortionLine = {
   readonly reckoned: Reckoned | undefined;
   /** Two portions and more, where nobody can tell which is meant: then `part` is the first of them. */
   readonly unclear: readonly string[];
+  /** Figures that the portion does not take and that are of nothing else that is told, as they stand. */
+  readonly loose: readonly Telling[];
   /** Every amount that is meant, with what was put right. */
   readonly amounts: readonly ToldAmount[];
   /** The amount that `part` and `whole` come from. */
@@ -51,16 +55,19 @@ export function readPortions(
   );
   const isBase = isBaseIn(words.words);
   const { items, others } = putRight(withoutTwins(withCupSizes(itemsOf(words, things, all))));
-  const told = settled(items, isBase);
+  const sum = sumOfOilsIn(words);
+  const told = sum === undefined ? settled(items, isBase) : ofSum(sum);
+  const loose = sum === undefined ? looseIn(items, told) : [];
   const rate = told.part === undefined && !all.some(({ perPound }) => perPound) ? rateIn(words) : undefined;
   const read = rate === undefined ? told : { ...told, part: rate, whole: rate };
   const meant = quantitiesIn(items);
   const unsaid = meant.filter(one => one.told.of === 'unsaid' && !one.product && !isBase(one));
   return {
     ...withUnitAsked(read, bare.unclear),
+    loose,
     unclear: unclearIn(
-      read,
-      others.map(one => settled(one, isBase)),
+      { ...read, others: [...read.others, ...withLooseOil(loose, words.words, read)] },
+      sum === undefined ? others.map(one => settled(one, isBase)) : [],
       bare.unclear,
     ),
     amounts: meant.map(({ told }) => told),
@@ -69,6 +76,11 @@ export function readPortions(
     isRate: meant.some(isBase) && read.from !== undefined && !isBase(read.from),
   };
 }
+
+const ofSum = (grams: number): Settled => {
+  const text = `${Number(grams.toFixed(1))} g oils`;
+  return { whole: text, part: text, reckoned: undefined, others: [], from: undefined };
+};
 
 /** "Per kilo of oils", "por cada libra de aceites", "ppo": what a rate is asked to. */
 const RATE =

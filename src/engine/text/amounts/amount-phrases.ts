@@ -85,6 +85,9 @@ const COUNT_TIMES =
   /^(\d{1,3})\s*[x×*]\s*(\d[\d.,/ ]*\s*(?:g|gr|grs|grams?|gramos?|kg|kilos?|oz|ounces?|onzas?|lbs?|pounds?|libras?|ml|cc|cl|dl|l|mililitros?|millilit(?:er|re)s?|litros?|lit(?:er|re)s?|fl ?oz|quarts?|gallons?)\b.*)$/iu;
 /** "1 200 g loaf" may be 1,200 g: one piece is no count of pieces. */
 const ONE_GROUPED = /^1 \d{3}(?!\d)/u;
+/** "2 1/2 litre mould" is one of two and a half; "2 1/2 litre moulds" are two. */
+const ONE_AND_PART =
+  /^\d{1,3} \d\/\d [\p{L}-]+ (?:\p{L}+ ){0,2}?(?:mou?ld|loaf|slab|log|block|tray|box|pan|molde|barra|bloque|caja|bandeja)(?!\p{L})/iu;
 const EACH = /[\s,]*\b(?:each|ea|apiece|per \w+|cada (?:una|uno|hueco|molde|barra|pastilla)|c\/u)\b.*$/iu;
 
 /** Pieces of so much each; `named` where the text says what they are ("bars"), so that a mould's own ounces stay apart. */
@@ -99,7 +102,7 @@ export function piecesOf(text: string): Pieces | undefined {
     CUPS_OF.exec(plain) ??
     CUPS_EACH.exec(plainText(text));
   const match = named ?? COUNT_TIMES.exec(plain);
-  if (!match || ONE_GROUPED.test(plain)) return undefined;
+  if (!match || ONE_GROUPED.test(plain) || ONE_AND_PART.test(plain)) return undefined;
   const count = /^\p{L}/u.test(match[1]!) ? 1 : Number(match[1]);
   const each = match[2]!
     .replace(EACH, '')

@@ -5,7 +5,7 @@ import { placedLayers } from './placed-layers.ts';
 import { bare } from './share-at.ts';
 
 const LAYERS =
-  /^(?:(?:son|van|va en|hago|it['’]?s|there (?:are|is)|i want|quiero|(?:in|en|with|con)(?= (?:\d+ )?(?:layers?|capas)))\s+)?(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colou?rs?|capas?|colores|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:iguales|finas|of|de))*\s*[:,-]?\s*(.+)$/iu;
+  /^(?:(?:son|van|va en|hago|it['’]?s|there (?:are|is)|i want|quiero|(?:in|en|with|con)(?= (?:\d+ )?(?:layers?|capas)))\s+)?(?:(\d{1,2}|one|una?)\s+)?(?:equal\s+|even\s+|thin\s+|rainbow\s+|horizontal\s+)?(?:layers?|colores|colou?rs?|capas?|stripes?|bands?|franjas?|bandas?|partes iguales|equal parts?)(?:\s+(?:igual(?:es|it[oa]s)|parej[oa]s|finas|of|de))*(?!\p{L})\s*[:,-]?\s*(.+)$/iu;
 const STACKED = /\s*(?:,|;|\band then\b|\bthen\b|\bluego\b|\bdespu[eé]s\b|\bsobre eso\b|\s-\s|-?>|→|\/)\s*/iu;
 /** Places and ordinals; what stands between two of them is one layer. */
 const PLACE =
@@ -16,6 +16,8 @@ const DOWNWARDS =
   /[\s,:]*\b(?:from (?:the )?top(?: to (?:the )?bottom| down)?|top (?:to bottom|down)|de arriba (?:hacia|a|para) abajo|desde arriba)\b[\s,:]*/iu;
 /** "pink over white over blue" is told from the top. */
 const OVER = /\s+(?:over|on top of|sobre|(?:por )?encima del?|arriba del?(?! todo))\s+(?:the |la |el )?/iu;
+/** Said of a layer before what it lies on. */
+const REFERS = /\s+(?:va|queda|est[aá]|goes|sits|is|lies)$/iu;
 /** What the layers are to look like is no layer: "amarillo azul y rojo como la bandera". */
 const LIKENESS = /[\s,]+(?:like|como|tipo|igual que)\s+(?:the |a |an |la |el |una? |mi |my )[\p{L} ]+$/iu;
 
@@ -64,7 +66,13 @@ export function layersIn(text: string): readonly string[] | undefined {
   const listed = LAYERS.exec(isStack ? `layers: ${said}` : said);
   const body = (listed?.[2] ?? said).replace(UPWARDS, ' ').trim();
   const over = body.split(OVER);
-  if (over.length > 1 && over.every(name => knowsColour(bare(name)))) return over.map(bare).reverse();
+  // "Negro encima de rojo, y el rojo va sobre amarillo": the second time it is only referred to.
+  const steps = over
+    .flatMap(name => name.split(/\s*,\s*(?:y|and) (?:the |el |la )?/iu))
+    .map(name => bare(name.replace(REFERS, '')));
+  const apart = steps.filter((name, at) => name !== steps[at - 1]);
+  if (over.length > 1 && apart.length === over.length && apart.every(name => knowsColour(name)))
+    return apart.toReversed();
   const [top, bottom] = [/\b(?:top|arriba|encima)\b/iu, /\b(?:bottom|abajo|fondo)\b/iu].map(place =>
     body.search(place),
   );

@@ -3,7 +3,7 @@ import { bare } from './share-at.ts';
 
 const ARTICLE = "(?:the |t['’] ?|la |el |lo (?:de )?|de )*";
 const BOTTOM = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bottom(?:most)?|base|abajo|fondo|primero)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  String.raw`(?<!\p{L})(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:bottom(?:most)?|base|foot|pie(?=[\s,;.]|$)|abajo(?: del todo)?|fondo|primero)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
   'iu',
 );
 const MIDDLE = new RegExp(
@@ -11,7 +11,7 @@ const MIDDLE = new RegExp(
   'iu',
 );
 const TOP = new RegExp(
-  String.raw`(?<!\p{L})(?:(?:goes|go|va|van) (?:on )?)?(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:top(?:most)?|last|arriba|encima(?! de)|[uú]ltimo)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
+  String.raw`(?<!\p{L})(?:(?:goes|go|va|van) (?:on )?)?(?:(?:at|on|in|for|en|al|a) )?${ARTICLE}(?:very )?(?:top(?:most)?|head(?: on it)?|crown|(?:lo )?alto(?: del todo)?|last|arriba|encima(?! de)|[uú]ltimo)(?: layer| capa)?(?: (?:is|es|de|goes|va))*(?!\p{L})`,
   'iu',
 );
 const UNDER =
@@ -35,7 +35,10 @@ function placedIn(clause: string, before: Placed | undefined, isDown: boolean): 
         : BOTTOM.test(clause)
           ? [BOTTOM, 0]
           : [THEN, before && before.height + (isDown ? -STEP : STEP)];
-  const name = bare(clause.replace(of, ' ').replace(THEN, ' ').replace(/\s+/gu, ' ').trim());
+  const name = bare(clause.replace(of, ' ').replace(THEN, ' ').replace(/\s+/gu, ' ').trim()).replace(
+    /^(?:(?:and|y|an?|una?|the|el|la) )+/iu,
+    '',
+  );
   return height === undefined || !knowsColour(name) ? undefined : { name, height };
 }
 
@@ -45,9 +48,14 @@ function placedIn(clause: string, before: Placed | undefined, isDown: boolean): 
  */
 export function placedLayers(text: string): readonly string[] | undefined {
   if (/\d/u.test(text) || ![TOP, MIDDLE, BOTTOM].some(place => place.test(text))) return undefined;
+  const said = text.replace(LIKENESS, ' ');
+  return inClauses(said, /[,;.]+/u) ?? inClauses(said, /[,;.]+|\s+(?:and|y)\s+/iu);
+}
+
+/** The layers of a text whose clauses are parted so. */
+function inClauses(text: string, stop: RegExp): readonly string[] | undefined {
   const clauses = text
-    .replace(LIKENESS, ' ')
-    .split(/[,;.]+/u)
+    .split(stop)
     .map(clause => clause.replace(LIKENESS, ' ').trim())
     .filter(clause => clause !== '');
   if (clauses.length < 2) return undefined;

@@ -68,7 +68,8 @@ export function resting(text: string): string | undefined {
 
 /** Layers from the bottom up: told from the top where the top is named first. */
 export function stacked(tokens: readonly Token[]): string | undefined {
-  const names = coloursIn(tokens);
+  // Named twice in a row, a layer is only referred to.
+  const names = coloursIn(tokens).filter((name, at, all) => plain(name) !== plain(all[at - 1] ?? ''));
   const counts = tokens.flatMap(token => (token.is === 'figure' ? [token.value] : []));
   if (names.length < 2 || counts.some(count => count !== names.length)) return undefined;
   const places = tokens.flatMap(({ is }, at) =>

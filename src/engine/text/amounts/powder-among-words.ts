@@ -9,7 +9,7 @@ const words = (text: string): readonly string[] => text.match(/[\p{L}\p{M}'’]+
 
 /** "No more", "nomás" and the like between an amount and what it is of. */
 export const NO_MORE =
-  /[\s,]*(?<!\p{L})(?:no more|nothing more|not more|no m[aá]s|nada m[aá]s|nom[aá]s)(?!\p{L})(?:\s*,)?/giu;
+  /[\s,]*(?<!\p{L})(?:(?:and |y )?(?:not (?:one|a (?:gram|bit|pinch|grain)) more|ni (?:un[oa]?|(?:un|una) (?:gramo|pizca|poco)) m[aá]s)|no more|nothing more|not more|no m[aá]s|nada m[aá]s|nom[aá]s)(?!\p{L})(?:\s*,)?/giu;
 
 /**
  * A text from its first figure on, where only words that change no amount and name no colourant stand before it: "le puse 2

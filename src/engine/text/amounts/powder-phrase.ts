@@ -6,6 +6,7 @@ import { Refusal, refuse } from '../../refusal.ts';
 import { cut } from '../cut.ts';
 import { amountPhrase } from './amount-phrases.ts';
 import { colourantAmongWords, isChangedBeside, NO_MORE, powderFromFigure } from './powder-among-words.ts';
+import { powderSaid } from './powder-said.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
 declare module '../../refusal.ts' {
@@ -35,7 +36,7 @@ const PER_MASS = new RegExp(
 );
 /** "Kaolin, 2% of oil weight". */
 const SHARE_LAST =
-  /^(\p{L}[^\d%]*?)[\s,:=-]+(?:at |al |el )?(\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|from|de|del|sobre|on) )?(?:(?:the|los|el|my|mis) )?(?:(?:total|weight|peso)(?: of| de)? )?(?:(?:the|los) )?(?:oils?|fats?|aceites?|grasas?)(?: weight)?\.?$/iu;
+  /^(\p{L}(?:[^\d%]|(?<=\p{L})\d(?=\s))*?)[\s,:=-]+(?:at |al |el )?(\d+(?:[.,]\d+)?) ?(?:%|percent|por ?ciento)\s*(?:(?:of|from|de|del|sobre|on) )?(?:(?:the|los|el|my|mis) )?(?:(?:total|weight|peso)(?: of| de)? )?(?:(?:the|los) )?(?:oils?|fats?|aceites?|grasas?)(?: weight)?\.?$/iu;
 /** Batter is oils with lye and water, how much of them hangs on the recipe. */
 const OF_BATTER =
   /^\s*(?:(?:of|de)\s+)?(?:(?:the|my|raw|soap|la|el|mi)\s+)*(?:batter|soap|masa|mezcla|jab[oó]n|batch|lote|pasta)\b/iu;
@@ -98,7 +99,7 @@ function powderOrFromFigure(text: string): WrittenPowder {
 
 function powderOf(text: string): WrittenPowder {
   const plain = spokenAmounts(
-    plainText(text.slice(0, 200).replace(NO_MORE, ' '))
+    plainText(powderSaid(text.slice(0, 200)).replace(NO_MORE, ' '))
       .replace(/\bp\. ?p\. ?o\b\.?|\/ ?ppo\b/giu, ' ppo')
       .replace(A_POUND, '$1 per ')
       .replace(/(?<=tsp|tbsp)['’]s\b/giu, '')

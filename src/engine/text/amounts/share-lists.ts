@@ -62,7 +62,12 @@ const POURED =
   /(?:^|[\s,]+(?:and |y )?)(\d[\d.,]*) ?(ml|g|gr|grams?|gramos?|cups?|tazas?|oz|l|litros?)?(?: (?:of|de))? (?=\p{L})/giu;
 
 /** "400 ml red 400 ml white 200 green": the first one's unit goes for who has none. */
-function unitOfFirst(text: string): string | undefined {
+/** "500 g amarillo 300 blanco 200 verde, de un kilo": what they come to is told once more. */
+const IN_ALL =
+  /[\s,]+(?:de|of|out of|para|for|total(?: de| of)?|en total|in all|makes?|son)(?: (?:an?|un|una|1|el|the))? (?:\d[\d.,]* ?)?(?:kilos?|kg|g|gr|grams?|gramos|litros?|lit(?:er|re)s?|l|ml)(?: (?:in all|en total|total))?[\s.]*$/iu;
+
+function unitOfFirst(typed: string): string | undefined {
+  const text = typed.replace(IN_ALL, '');
   const heads = [...text.matchAll(POURED)];
   const unit = heads[0]?.[2]?.toLowerCase();
   if (heads.length < 2 || unit === undefined || heads[0]!.index !== 0) return undefined;

@@ -2,10 +2,12 @@ import { plainText } from '../../quantities/number.ts';
 import { knowsColour } from '../colours/known-colours.ts';
 import { namesIn, percentsMarked, ratioIn } from '../names/listed-names.ts';
 import { layersIn } from './layer-phrases.ts';
+import { layersSaid } from './layers-said.ts';
 import { isPlainDivision, portionsAmongWords } from './portions-among-words.ts';
 import { AMOUNT, bare, percent, shareAt } from './share-at.ts';
 import { listedShares } from './share-lists.ts';
 import { tidiedShares, wordedShares } from './share-wordings.ts';
+import { sharesSaid } from './shares-said.ts';
 import { spokenAmounts } from './spoken-amounts.ts';
 
 type Piece = { readonly share: string | undefined; readonly name: string };
@@ -86,7 +88,8 @@ const NUMBERED =
  * `half blue half white`, `60/40 pink and purple`, `4 layers: red, orange, yellow, green`, with commas for semicolons. What
  * already stands apart by `;` is only read share by share. A text that tells no shares comes back as it was.
  */
-export function sharesPhrase(text: string): string {
+export function sharesPhrase(typed: string): string {
+  const text = sharesSaid(layersSaid(typed));
   const said = saidPhrase(text);
   return isPlainDivision(said) ? said : (portionsAmongWords(text) ?? said);
 }

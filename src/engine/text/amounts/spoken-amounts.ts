@@ -70,6 +70,9 @@ const SLIPS: readonly (readonly [RegExp, string])[] = [
   ],
   [/\b(?:cucharitas?|cuharaditas?|cucharadtias?|cucharaditaz|cucharditas?)\b/giu, 'cucharaditas'],
   [/\b(?:onsas?)\b/giu, 'onzas'],
+  // A quarter of a kilo and half of that, as it is bought in Spain (from memory).
+  [/(?<![\p{L}\d] ?)cuarto y mitad(?: de (?:kilo|kg))?(?!\p{L})/giu, '375 g'],
+  [/\b(?:betwen|beetween|bewteen|betweem|btwn)\b/giu, 'between'],
   [/\b(?:gramoz|grmos|gramso)\b/giu, 'gramos'],
   [/\b(?:ounzes|onces|ouces|ounces?s)\b/giu, 'ounces'],
   [/\b(?:ponds|puonds|pouns)\b/giu, 'pounds'],

@@ -16,6 +16,9 @@ const HARMLESS = new Set(
 const LOST =
   /^(?:did ?n?t|didnt|doesnt|dont|wont|cant|couldnt|havent|hasnt|hadnt|isnt|wasnt|never|nunca|jamas|tampoco|leave|leaves|leaving|out|forg\p{L}+|missed|skip\p{L}*|omit\p{L}*|spill\p{L}*|spilt|drop\p{L}*|fell|floor|threw|thrown|tip\p{L}*|took|lost|broke|evaporat\p{L}+|stuck|olvid\p{L}+|derram\p{L}+|cay\p{L}+|cae|suelo|piso|tir[eo]|bote|botamos|perd\p{L}+|quite|quito|saque|saco|falt\p{L}+|evapor\p{L}+|rompi\p{L}+)$/u;
 
+/** Whether a word beside an oil's name may keep it, or some of it, out of the pot. Lower case without accents. */
+export const isLostWord = (word: string): boolean => LOST.test(word);
+
 /**
  * The words of a line that stand beside its recipe and are passed by; `unclear` where one may be a fat or change an amount. Pure.
  */

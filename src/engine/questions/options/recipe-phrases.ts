@@ -1,0 +1,159 @@
+import { knownOil } from '../../batch/oils/find-oil.ts';
+import { shareAt } from '../../text/amounts/share-at.ts';
+import { spokenAmounts } from '../../text/amounts/spoken-amounts.ts';
+import { unaccented } from '../../text/unaccented.ts';
+import { isEveryday, PRODUCTS, TURNS } from '../lye/chat-words.ts';
+import { SOMETHING } from '../lye/oils-among-words.ts';
+import { absenceIn, isHarmlessBesideOil } from '../lye/recipe-line/beside-oils.ts';
+import { isLostWord } from '../lye/recipe-line/words.ts';
+
+/** In a list of oils almonds are their oil; bitter ones have another. */
+const ALMONDS =
+  /(?<!(?:leche|harina|mantequilla|manteca|crema|pasta) (?:de )?)(?<!\p{L})(?:aceite de )?almendras?(?! (?:dulces?|amargas?))(?!\p{L})/giu;
+/** "Sheabutter". */
+const ONE_WORD = /(?<!\p{L})(?:(shea|cocoa|mango|kokum)(butter)|(rice)(bran)|(palm)(kernel))(?!\p{L})/giu;
+/** "Castor the last 10", "the last quarter coconut". */
+const THE_LAST =
+  /(?<!\p{L})(?:the |las? |los |el )?(?:last|final|remaining|[uú]ltim[oa]s?) (?=\d|(?:quarter|third|fifth|half|cuart[oa]|terci|quint[oa]|mitad))/giu;
+const MASS = '(?:kgs?|kilos?|lbs?|pounds?|libras?|g|grams?|gramos?|oz|ounces?|onzas?)';
+/** "The rest of the kilo was olive". */
+const REST_OF = new RegExp(
+  String.raw`(?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s) (?:of|del?) (?:(?:the|an?|el|la|un|una) )?((?:\d[\d.,]* ?)?${MASS})(?!\p{L})(?:,? (?:was|is|were|es|era|eran|son|fue|de|of))*`,
+  'giu',
+);
+const FIGURE = String.raw`\d[\d.,/]*(?: ?(?:${MASS}|%)(?!\p{L}))?`;
+/** "Coco 300, y de girasol lo mismo", "olive oil the same again". */
+const SAME_AGAIN = new RegExp(
+  String.raw`(${FIGURE})((?:(?!\d)[^;])*?)(?<!\p{L})(?:lo mismo|la misma cantidad|otro tanto|the same(?: again| amount)?|same (?:again|amount)|half (?:of )?that|la mitad de eso)(?!\p{L})(?! (?:of|de) (?:each|cada))`,
+  'iu',
+);
+
+function withSameAgain(text: string): string {
+  let said = text;
+  for (let match = SAME_AGAIN.exec(said); match; match = SAME_AGAIN.exec(said)) {
+    const [whole, amount, between] = match;
+    const again = /half|mitad/iu.test(whole.slice(amount!.length + between!.length))
+      ? amount!.replace(/^[\d.,]+/u, figure => String(Number(figure.replace(',', '.')) / 2))
+      : amount!;
+    said = `${said.slice(0, match.index)}${amount}${between}${again}${said.slice(match.index + whole.length)}`;
+  }
+  return said;
+}
+
+const NAME = String.raw`(\p{L}+(?: \p{L}+){0,2}?)`;
+/** "Lo demás coco y aguacate por partes iguales": what is left, parted evenly. */
+const REST_EVENLY = new RegExp(
+  String.raw`(?<!\p{L})(?:(?:the|el|lo) )?(?:rest|remainder|resto|dem[aá]s|otro|other half|otra mitad)(?: (?:is|es|of it|in|de|en|split|between|entre))* ${NAME} (?:and|y|&|n) ${NAME},? (?:(?:por|a|en) (?:partes iguales|mitades|igual|medias)|(?:in )?equal parts|half and half|equally|evenly|split even(?:ly)?|mitad y mitad)[\s.]*$`,
+  'iu',
+);
+const HEAD = /(?<![\p{L}\d.,/])(?=\p{L}|\d)/gu;
+
+/** The shares that a text tells, as percents where they stand. */
+function inPercents(text: string): { readonly said: string; readonly sum: number } {
+  let said = '';
+  let sum = 0;
+  let end = 0;
+  for (const { index } of text.matchAll(HEAD)) {
+    if (index < end) continue;
+    const share = shareAt(text.slice(index));
+    const figure = /^([\d.]+)%$/u.exec(share?.canonical ?? '')?.[1];
+    if (share === undefined || figure === undefined) continue;
+    said += `${text.slice(end, index)}${share.canonical}`;
+    sum += Number(figure);
+    end = index + share.length;
+  }
+  return { said: said + text.slice(end), sum };
+}
+
+function withRestParted(text: string): string {
+  const match = REST_EVENLY.exec(text);
+  const names = match?.slice(1, 3) as [string, string] | undefined;
+  if (!match || !names?.every(name => knownOil(name) !== undefined)) return text;
+  const { said, sum } = inPercents(text.slice(0, match.index).replace(/[\s,]+(?:and|y)?\s*$/iu, ''));
+  if (!(sum > 0 && sum < 100)) return text;
+  return [said, ...names.map(name => `${Number(((100 - sum) / 2).toFixed(4))}% ${name}`)].join(', ');
+}
+
+const LONGEST_NAME = 4;
+/** Whether an oil is named among words. */
+export const namesOilIn = (words: readonly string[]): boolean =>
+  words.some((_, at) =>
+    Array.from({ length: LONGEST_NAME }, (__, more) => words.slice(at, at + 1 + more).join(' ')).some(
+      name => knownOil(name) !== undefined,
+    ),
+  );
+
+/** Whether words tell nothing of a recipe that they stand beside: everyday ones, and none that turns it or tells of what is not in it. */
+export function isIdle(words: readonly string[]): boolean {
+  const said = words.join(' ');
+  return (
+    words.every(
+      word =>
+        (isEveryday(word) || isHarmlessBesideOil(word)) &&
+        !isLostWord(word) &&
+        !(TURNS.has(word) && !/^(?:mas|but|pero|so)$/u.test(word)),
+    ) &&
+    absenceIn(said) === undefined &&
+    !SOMETHING.test(said)
+  );
+}
+
+/** "Avocado 100 cause it was going off": why tells nothing of how much. */
+const WHY =
+  /[\s,]+(?:'?cause|cos|cuz|coz|because|since|as (?=(?:i|it|we|they|that)(?!\p{L}))|porque|ya que|pues)\s+([^,;.()\d]*)/giu;
+const withoutWhy = (text: string): string =>
+  text.replace(WHY, (all, why: string) => {
+    const words = wordsOf(why.replace(/(?<!\p{L})(?:going|gone|went|goes) off(?!\p{L})/iu, 'old'));
+    return !namesOilIn(words) && isIdle(words) ? ' ' : all;
+  });
+
+/** "The sustainable one": which of a kind it is, where no other fat is told by it. */
+function isKind(clause: string): boolean {
+  const [, kind] =
+    /^\s*(?:the|la|el) (\p{L}+) (?:ones?|kind|sort|stuff)\s*$/iu.exec(unaccented(clause)) ?? [];
+  return (
+    kind !== undefined &&
+    !PRODUCTS.test(kind) &&
+    !TURNS.has(kind) &&
+    !isLostWord(kind) &&
+    absenceIn(kind) === undefined &&
+    !/oleic|acid|cold/u.test(kind) &&
+    knownOil(kind) === undefined
+  );
+}
+
+const STOP = /([,;()]|\.(?!\d)|\s[-–—]\s)/u;
+const wordsOf = (text: string): readonly string[] => unaccented(text).match(/\p{L}[\p{L}'’]*/gu) ?? [];
+
+/** A list without the clauses that tell nothing of it: "cocoa butter (from work), 350 g olive". */
+function withoutAsides(text: string): string {
+  return withoutWhy(text)
+    .split(STOP)
+    .map((clause, at) => {
+      const words = wordsOf(clause);
+      const isAside = at % 2 === 0 && words.length > 0 && !/[\d%]/u.test(clause);
+      if (isAside && isKind(clause)) return ' ';
+      return isAside && !namesOilIn(words) && isIdle(words) ? ' ' : clause;
+    })
+    .join('')
+    .replace(/\(\s*\)/gu, ' ')
+    .replace(/\s+/gu, ' ')
+    .trim();
+}
+
+/** A list of oils as an option tells it, in words that the grammar of recipes takes. Pure. */
+export const listSaidPlainly = (text: string): string =>
+  withoutAsides(
+    withRestParted(
+      withSameAgain(
+        spokenAmounts(text)
+          .replace(ALMONDS, 'aceite de almendras dulces')
+          .replace(ONE_WORD, '$1$3$5 $2$4$6')
+          .replace(
+            REST_OF,
+            (_, mass: string) => `; total ${/^\d/u.test(mass) ? mass : `1 ${mass}`} ; the rest`,
+          )
+          .replace(THE_LAST, ''),
+      ),
+    ),
+  );

@@ -1,0 +1,40 @@
+/** "Weighed it twice": how it was measured tells nothing of how much it is. */
+const MEASURED =
+  /[\s,;.(-]*(?<!\p{L})(?:(?:i|and|lo|la|los|yo) )*(?:weighed|measured|checked|scooped|pes[eé]|pesad[oa]s?|med[ií]|medid[oa]s?|revis[eé])(?: (?:it|them|that|out|lo|la))* (?:twice|two times|2 times|dos veces|2 veces)(?!\p{L})[^\d]*$/iu;
+/** "Al uno por ciento". */
+const ONE_PERCENT = /(?<!\p{L})(?:un[oa]?|one) (?=(?:por ?ciento|per ?cent|percent|%))/giu;
+/** "One gram per hundred gram oils". */
+const PER_HUNDRED =
+  /(?<=(?<!\p{L})(?:per|each|every|por(?: cada)?|cada) )(?:a hundred|hundred|cien)(?= (?:g|grams?|gramos?)(?!\p{L}))/giu;
+const SPOON = '(?:tsps?|tbsps?|teaspoons?|tablespoons?|g|grams?|cdtas?|cdas?|cucharad(?:it)?as?|gramos?)';
+/** "1 tsp, then put in another half": both are in. */
+const ANOTHER_HALF = new RegExp(
+  String.raw`(?<![\d.,/])(\d+|an?|one|una?) (${SPOON})((?: (?:of |de )?\p{L}+){0,3}?)[\s,]+(?:(?:and|then|y|luego|thought|naw|no|put|in|add(?:ed)?|eche|eché|puse|le|otra vez|i|was not enough|looked puny|,) ?)*(?:another|otr[oa]) (?:half|medi[oa])(?!\p{L})(?: (?:${SPOON}|of it))?`,
+  'iu',
+);
+/** "So two of turmeric all told": what is in all, in the unit told before. */
+const ALL_TOLD = new RegExp(
+  String.raw`^.*?(?<!\p{L})(${SPOON})(?!\p{L}).*[.,;]\s*(?:so|o sea|as[ií] que|makes?|son) (?:that['’]?s )?(\p{L}+|\d[\d.,/]*) (of|de) (.+?),? (?:all told|in all|altogether|in total|en total|total|all in)[\s.!]*$`,
+  'iu',
+);
+/** "Media cucharada... ponle una cucharadita y media": what is said last is what is wished. */
+const RATHER =
+  /^[^\n]*?(?:\.{2,}|…|,|;)\s*(?:no,? |mejor |o )*(?:ponle|ponme|pon|pongamos|dej[eé]moslo en|mejor(?= \d| una?| media)|make it|make that|call it)\s+(?=(?:\d|una?|medi[oa]|half|an?|one|two|dos) )/iu;
+
+/**
+ * How much of a colourant was said, with what was added or said instead of it told as one amount; as it was where none of that is said.
+ * Pure.
+ * @example powderSaid('6 g, weighed it twice') // '6 g'
+ */
+export const powderSaid = (text: string): string =>
+  text
+    .replace(MEASURED, '')
+    .replace(ONE_PERCENT, '1 ')
+    .replace(PER_HUNDRED, '100')
+    .replace(RATHER, '')
+    .replace(ALL_TOLD, '$2 $1 $3 $4')
+    .replace(
+      ANOTHER_HALF,
+      (_, count: string, unit: string, name: string) =>
+        `${/^\d/u.test(count) ? count : 1} 1/2 ${unit}${name}`,
+    );
